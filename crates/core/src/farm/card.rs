@@ -1,0 +1,130 @@
+//! An issued load card: what was printed, kept so that a reprint is identical.
+//!
+//! Everything on the page stands here as it was printed, text for text. The paper room lays it out and adds nothing.
+
+use jiff::civil::DateTime;
+use serde::{Deserialize, Serialize};
+
+use super::{Id, Paper};
+
+/// A card that was handed out.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Card {
+    /// The pass it belongs to.
+    pub pass: Id,
+    /// When it was issued, by the farm's clock.
+    pub issued: DateTime,
+    /// What stood on it.
+    pub content: CardContent,
+}
+
+/// What stands on a card, apart from its number and the time of issue.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct CardContent {
+    /// Paper size.
+    pub paper: Paper,
+    /// The farm.
+    pub farm: String,
+    /// The pass.
+    pub pass: String,
+    /// The day, in words.
+    pub date: String,
+    /// Which load this is, from 1.
+    pub load: u32,
+    /// How many there are.
+    pub of: u32,
+    /// The fields this load covers: name, and area with a remark such as "5.4 of 96.0 ac".
+    pub fields: Vec<CardField>,
+    /// To which mark the tank is filled in the end.
+    pub fill_to: String,
+    /// The water it is filled with.
+    pub water: String,
+    /// The rig's name.
+    pub rig: String,
+    /// Its settings, one a line.
+    pub settings: Vec<String>,
+    /// What to do, in order.
+    pub steps: Vec<CardStep>,
+    /// The tank drawn to scale.
+    pub gauge: Gauge,
+    /// Protective equipment, one a line with its product.
+    pub wear: Vec<String>,
+    /// When people may enter again.
+    pub keep_out: String,
+    /// When the crop may be harvested.
+    pub harvest: String,
+    /// Cautions of the labels and the usual ones.
+    pub cautions: Vec<String>,
+    /// Findings that were open when the card was issued, with their level in words.
+    pub open_findings: Vec<String>,
+    /// Telephone lines for an emergency.
+    pub emergency: Vec<String>,
+    /// Words for the crew.
+    pub note: String,
+}
+
+/// A field on a card.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct CardField {
+    /// Its name.
+    pub name: String,
+    /// The area in words.
+    pub area: String,
+}
+
+/// One line to tick.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct CardStep {
+    /// Its number in the mixing order; none for water.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub number: Option<u32>,
+    /// What goes in.
+    pub what: String,
+    /// How to handle it.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub hint: String,
+    /// How much, large.
+    pub amount: String,
+    /// The same in other words: containers, and the exact figure.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub detail: String,
+}
+
+/// The sight gauge: the tank upright, to scale, filling in mixing order. Heights are shares of the full tank, 0 to 1.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Gauge {
+    /// From the bottom up.
+    pub layers: Vec<Layer>,
+    /// The volumes at which something happens, from the bottom up.
+    pub marks: Vec<Mark>,
+}
+
+/// A layer of the gauge.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Layer {
+    /// Its number in the mixing order; none for water.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub number: Option<u32>,
+    /// What it is, with its amount.
+    pub label: String,
+    /// Where it begins.
+    pub from: f64,
+    /// Where it ends.
+    pub to: f64,
+}
+
+/// A mark at the side of the gauge.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Mark {
+    /// How high.
+    pub at: f64,
+    /// What the sight gauge reads there.
+    pub label: String,
+}

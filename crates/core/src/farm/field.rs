@@ -1,0 +1,76 @@
+//! A field: a piece of ground with a crop on it.
+
+use jiff::civil::Date;
+use serde::{Deserialize, Serialize};
+
+use crate::quantity::{Area, AsTyped, Length};
+
+/// A piece of ground with an area, a crop and its growth stage, and neighbours that matter.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Field {
+    /// What people call it.
+    pub name: String,
+    /// The area that is farmed.
+    pub area: AsTyped<Area>,
+    /// Ground inside it that stays unsprayed: buffers, waterways, wet spots.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub unsprayed: Option<AsTyped<Area>>,
+    /// The crop, such as "corn".
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub crop: String,
+    /// Growth stage: "V6", "R1", "BBCH 14".
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub stage: String,
+    /// Variety and the herbicide traits it carries.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub variety: String,
+    /// Day of planting.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub planted: Option<Date>,
+    /// Earliest day of harvest or grazing that is expected.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub harvest: Option<Date>,
+    /// Crop that follows.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub next_crop: String,
+    /// What lies beside it and must not be hit.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub neighbours: Vec<Neighbour>,
+    /// Anything else.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub note: String,
+}
+
+impl Field {
+    /// A field of an area, with nothing on it yet.
+    pub fn new(name: &str, area: AsTyped<Area>) -> Self {
+        Self {
+            name: name.to_owned(),
+            area,
+            unsprayed: None,
+            crop: String::new(),
+            stage: String::new(),
+            variety: String::new(),
+            planted: None,
+            harvest: None,
+            next_crop: String::new(),
+            neighbours: Vec::new(),
+            note: String::new(),
+        }
+    }
+}
+
+/// Something beside a field that spray must not reach.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Neighbour {
+    /// What it is: "creek", "beehives", "vineyard".
+    pub what: String,
+    /// On which side of the field.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub side: String,
+    /// How far from the edge.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub distance: Option<AsTyped<Length>>,
+}

@@ -1,0 +1,155 @@
+//! The document: one [`Farm`], plain data, saved as it stands.
+//!
+//! It holds decisions and facts and nothing derived, with two exceptions that must not change afterwards: an issued load
+//! card and a record. Quantities are kept as typed. Collections keep the order the user gave them; links are ids.
+
+pub mod card;
+pub mod field;
+pub mod formulation;
+pub mod id;
+pub mod label;
+pub mod pass;
+pub mod product;
+pub mod record;
+pub mod rig;
+pub mod water;
+
+use indexmap::IndexMap;
+use serde::{Deserialize, Serialize};
+
+pub use card::{Card, CardContent};
+pub use field::{Field, Neighbour};
+pub use formulation::Formulation;
+pub use id::Id;
+pub use label::{Says, Statement};
+pub use pass::{Line, LoadSplit, Pass};
+pub use product::{Active, AdjuvantClass, Container, ContainerKind, Product, ProductKind};
+pub use record::{Record, RecordField, RecordLine};
+pub use rig::{Droplets, Rig};
+pub use water::Water;
+
+use crate::quantity::{AsTyped, Mass, Units, Volume};
+
+/// The format version this program writes.
+pub const FORMAT: u32 = 1;
+
+/// The whole document.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Farm {
+    /// Version of the file format, [`FORMAT`].
+    pub format: u32,
+    /// What the farm is called on its cards.
+    pub name: String,
+    /// The units its people read.
+    #[serde(default)]
+    pub units: Units,
+    /// Sign of the currency, put before an amount.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub currency: String,
+    /// Where it lies.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub place: Option<Place>,
+    /// The paper its cards are printed on.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub paper: Paper,
+    /// The finest marks that are measured with.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub measuring: Measuring,
+    /// Telephone lines for an emergency, printed on the cards: one a line.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub emergency: Vec<String>,
+    /// Pieces of ground.
+    #[serde(default)]
+    pub fields: IndexMap<Id, Field>,
+    /// Sources of carrier water.
+    #[serde(default)]
+    pub waters: IndexMap<Id, Water>,
+    /// Sprayers.
+    #[serde(default)]
+    pub rigs: IndexMap<Id, Rig>,
+    /// Pesticides, adjuvants, conditioners, feeds.
+    #[serde(default)]
+    pub products: IndexMap<Id, Product>,
+    /// Planned trips.
+    #[serde(default)]
+    pub passes: IndexMap<Id, Pass>,
+    /// What was really sprayed.
+    #[serde(default)]
+    pub records: IndexMap<Id, Record>,
+    /// Load cards as they were printed, by card number.
+    #[serde(default)]
+    pub cards: IndexMap<Id, Card>,
+}
+
+impl Farm {
+    /// A farm with nothing on it yet.
+    pub fn new(name: &str) -> Self {
+        Self {
+            format: FORMAT,
+            name: name.to_owned(),
+            units: Units::default(),
+            currency: "$".to_owned(),
+            place: None,
+            paper: Paper::default(),
+            measuring: Measuring::default(),
+            emergency: Vec::new(),
+            fields: IndexMap::new(),
+            waters: IndexMap::new(),
+            rigs: IndexMap::new(),
+            products: IndexMap::new(),
+            passes: IndexMap::new(),
+            records: IndexMap::new(),
+            cards: IndexMap::new(),
+        }
+    }
+}
+
+/// Where the farm lies, for its clock.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Place {
+    /// Degrees north, as typed.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub latitude: String,
+    /// Degrees east, as typed.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub longitude: String,
+    /// IANA time zone, such as "America/Chicago".
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub zone: String,
+}
+
+/// Paper sizes.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Paper {
+    /// US Letter.
+    #[default]
+    Letter,
+    /// ISO A4.
+    A4,
+}
+
+/// The finest marks of the measuring jug and the scale.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Measuring {
+    /// For liquids.
+    pub liquid: AsTyped<Volume>,
+    /// For dry products.
+    pub dry: AsTyped<Mass>,
+}
+
+impl Default for Measuring {
+    fn default() -> Self {
+        // The literals are read by a test, so the fallback never acts.
+        Self {
+            liquid: AsTyped::of("1 fl oz", Volume::from_us_fluid_ounces(1.0)),
+            dry: AsTyped::of("1 oz", Mass::from_ounces(1.0)),
+        }
+    }
+}
+
+pub(crate) fn is_default<T: Default + PartialEq>(value: &T) -> bool {
+    *value == T::default()
+}

@@ -1,0 +1,118 @@
+//! A pass: one trip over one or more fields with one tank mix, one water, one rig, on a planned date.
+
+use indexmap::IndexMap;
+use jiff::civil::Date;
+use serde::{Deserialize, Serialize};
+
+use super::rig::Droplets;
+use super::{Id, is_default};
+use crate::quantity::{Area, AsTyped, CarrierRate, Pressure, Rate, Share, Speed, Volume};
+
+/// A planned trip.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Pass {
+    /// What people call it: "Corn, second post".
+    pub name: String,
+    /// The planned day.
+    pub date: Date,
+    /// The fields, in the order in which they are sprayed.
+    #[serde(default)]
+    pub fields: Vec<Id>,
+    /// Where less than the whole sprayable area of a field is to be sprayed: how much.
+    #[serde(default, skip_serializing_if = "IndexMap::is_empty")]
+    pub parts: IndexMap<Id, AsTyped<Area>>,
+    /// The water.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub water: Id,
+    /// The rig.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub rig: Id,
+    /// Spray volume over ground.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub carrier: Option<AsTyped<CarrierRate>>,
+    /// Speed, where it differs from the rig's usual one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub speed: Option<AsTyped<Speed>>,
+    /// Pressure, where it differs from the rig's usual one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub pressure: Option<AsTyped<Pressure>>,
+    /// Droplet class, where it differs from the rig's usual one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub droplets: Option<Droplets>,
+    /// The products with their rates.
+    #[serde(default)]
+    pub mix: Vec<Line>,
+    /// How the spray volume is split into loads.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub split: LoadSplit,
+    /// Fill the tank only to here, where it is not to be filled to its mark.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub fill_to: Option<AsTyped<Volume>>,
+    /// Which published mixing order to follow where the labels are silent; empty for the first of the table.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub mixing_order: String,
+    /// How full the tank is before the first product, where the published order's own mark is not wanted.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub first_fill: Option<AsTyped<Share>>,
+    /// Words for the crew, printed on the card.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub note: String,
+}
+
+impl Pass {
+    /// A pass on a day, with everything still to choose.
+    pub fn new(name: &str, date: Date) -> Self {
+        Self {
+            name: name.to_owned(),
+            date,
+            fields: Vec::new(),
+            parts: IndexMap::new(),
+            water: Id::new(),
+            rig: Id::new(),
+            carrier: None,
+            speed: None,
+            pressure: None,
+            droplets: None,
+            mix: Vec::new(),
+            split: LoadSplit::default(),
+            fill_to: None,
+            mixing_order: String::new(),
+            first_fill: None,
+            note: String::new(),
+        }
+    }
+}
+
+/// One product of a tank mix with its rate.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Line {
+    /// The product.
+    pub product: Id,
+    /// Its rate.
+    pub rate: AsTyped<Rate>,
+    /// "… but at least": a floor over ground for a rate in the spray.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub at_least: Option<AsTyped<Rate>>,
+    /// "… but at most": a ceiling over ground for a rate in the spray.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub at_most: Option<AsTyped<Rate>>,
+}
+
+impl Line {
+    /// A product at a rate.
+    pub fn new(product: &str, rate: AsTyped<Rate>) -> Self {
+        Self { product: product.to_owned(), rate, at_least: None, at_most: None }
+    }
+}
+
+/// How the spray volume is split into loads.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub enum LoadSplit {
+    /// Full tanks and a remainder.
+    #[default]
+    FullTanks,
+    /// The same volume in each load.
+    EvenLoads,
+}

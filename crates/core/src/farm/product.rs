@@ -1,0 +1,293 @@
+//! A product: a pesticide, adjuvant, water conditioner or foliar feed as its label describes it.
+
+use serde::{Deserialize, Serialize};
+
+use super::formulation::Formulation;
+use super::label::Statement;
+use crate::quantity::{ActiveBasis, Amount, AsTyped, Concentration, Density, Price};
+
+/// A product as its label describes it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Product {
+    /// The name on the front panel.
+    pub name: String,
+    /// What it is for.
+    pub kind: ProductKind,
+    /// Type of formulation, by its two-letter code.
+    pub formulation: Formulation,
+    /// Adjuvant class, for an adjuvant.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub class: Option<AdjuvantClass>,
+    /// Active ingredients, or the salt of a conditioner.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub actives: Vec<Active>,
+    /// Density.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub density: Option<AsTyped<Density>>,
+    /// Registration number.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub registration: String,
+    /// Signal word.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub signal_word: String,
+    /// Only a certified applicator may buy and use it.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub restricted: bool,
+    /// What it is sold in, and how much is on hand.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub containers: Vec<Container>,
+    /// The finest mark it is measured with, where that differs from the farm's.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub measuring_step: Option<AsTyped<Amount>>,
+    /// What it costs.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub price: Option<AsTyped<Price>>,
+    /// Which label this was typed from, and when.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub typed_from: String,
+    /// What the label says, statement by statement.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub label: Vec<Statement>,
+}
+
+impl Product {
+    /// A product with nothing but a name, a kind and a formulation.
+    pub fn new(name: &str, kind: ProductKind, formulation: Formulation) -> Self {
+        Self {
+            name: name.to_owned(),
+            kind,
+            formulation,
+            class: None,
+            actives: Vec::new(),
+            density: None,
+            registration: String::new(),
+            signal_word: String::new(),
+            restricted: false,
+            containers: Vec::new(),
+            measuring_step: None,
+            price: None,
+            typed_from: String::new(),
+            label: Vec::new(),
+        }
+    }
+
+    /// Whether it is measured by volume.
+    pub fn is_liquid(&self) -> bool {
+        self.formulation.is_liquid()
+    }
+}
+
+/// What a product is for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub enum ProductKind {
+    /// Kills weeds.
+    Herbicide,
+    /// Controls disease.
+    Fungicide,
+    /// Controls insects.
+    Insecticide,
+    /// Changes the growth of the crop.
+    GrowthRegulator,
+    /// Helps the spray, without being a pesticide.
+    Adjuvant,
+    /// Ties up what hard water holds.
+    Conditioner,
+    /// Feeds through the leaf.
+    FoliarFeed,
+    /// Anything else that goes into a tank.
+    Other,
+}
+
+impl ProductKind {
+    /// All of them.
+    pub const ALL: [Self; 8] = [
+        Self::Herbicide,
+        Self::Fungicide,
+        Self::Insecticide,
+        Self::GrowthRegulator,
+        Self::Adjuvant,
+        Self::Conditioner,
+        Self::FoliarFeed,
+        Self::Other,
+    ];
+
+    /// In words.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Herbicide => "herbicide",
+            Self::Fungicide => "fungicide",
+            Self::Insecticide => "insecticide",
+            Self::GrowthRegulator => "growth regulator",
+            Self::Adjuvant => "adjuvant",
+            Self::Conditioner => "water conditioner",
+            Self::FoliarFeed => "foliar feed",
+            Self::Other => "other",
+        }
+    }
+
+    /// Whether a label with limits in law stands behind it.
+    pub const fn is_pesticide(self) -> bool {
+        matches!(self, Self::Herbicide | Self::Fungicide | Self::Insecticide | Self::GrowthRegulator)
+    }
+}
+
+/// Adjuvant classes, in the terms of ASTM E1519.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub enum AdjuvantClass {
+    /// Non-ionic surfactant, NIS.
+    NonIonicSurfactant,
+    /// Crop oil concentrate, COC: petroleum oil with 15 to 20 % surfactant.
+    CropOilConcentrate,
+    /// Methylated seed oil, MSO.
+    MethylatedSeedOil,
+    /// High-surfactant oil concentrate, HSOC.
+    HighSurfactantOil,
+    /// Organosilicone surfactant.
+    Organosilicone,
+    /// Ammonium sulfate, AMS.
+    AmmoniumSulfate,
+    /// Urea ammonium nitrate solution, UAN.
+    UreaAmmoniumNitrate,
+    /// Water conditioner without ammonium.
+    ConditionerWithoutAmmonium,
+    /// Acidifier or buffer.
+    Buffer,
+    /// Agent that lowers the volatility of a herbicide.
+    VolatilityReducer,
+    /// Drift retardant.
+    DriftRetardant,
+    /// Compatibility agent.
+    CompatibilityAgent,
+    /// Antifoaming agent.
+    Defoamer,
+    /// Any other.
+    Other,
+}
+
+impl AdjuvantClass {
+    /// All of them.
+    pub const ALL: [Self; 14] = [
+        Self::NonIonicSurfactant,
+        Self::CropOilConcentrate,
+        Self::MethylatedSeedOil,
+        Self::HighSurfactantOil,
+        Self::Organosilicone,
+        Self::AmmoniumSulfate,
+        Self::UreaAmmoniumNitrate,
+        Self::ConditionerWithoutAmmonium,
+        Self::Buffer,
+        Self::VolatilityReducer,
+        Self::DriftRetardant,
+        Self::CompatibilityAgent,
+        Self::Defoamer,
+        Self::Other,
+    ];
+
+    /// In words.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::NonIonicSurfactant => "non-ionic surfactant",
+            Self::CropOilConcentrate => "crop oil concentrate",
+            Self::MethylatedSeedOil => "methylated seed oil",
+            Self::HighSurfactantOil => "high-surfactant oil concentrate",
+            Self::Organosilicone => "organosilicone",
+            Self::AmmoniumSulfate => "ammonium sulfate",
+            Self::UreaAmmoniumNitrate => "urea ammonium nitrate",
+            Self::ConditionerWithoutAmmonium => "conditioner without ammonium",
+            Self::Buffer => "acidifier or buffer",
+            Self::VolatilityReducer => "volatility reducer",
+            Self::DriftRetardant => "drift retardant",
+            Self::CompatibilityAgent => "compatibility agent",
+            Self::Defoamer => "antifoaming agent",
+            Self::Other => "other",
+        }
+    }
+
+    /// The key under which rule tables speak of it.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::NonIonicSurfactant => "NIS",
+            Self::CropOilConcentrate => "COC",
+            Self::MethylatedSeedOil => "MSO",
+            Self::HighSurfactantOil => "HSOC",
+            Self::Organosilicone => "OSS",
+            Self::AmmoniumSulfate => "AMS",
+            Self::UreaAmmoniumNitrate => "UAN",
+            Self::ConditionerWithoutAmmonium => "COND",
+            Self::Buffer => "BUF",
+            Self::VolatilityReducer => "VRA",
+            Self::DriftRetardant => "DRT",
+            Self::CompatibilityAgent => "COMPAT",
+            Self::Defoamer => "DEFOAM",
+            Self::Other => "OTHER",
+        }
+    }
+}
+
+/// An active ingredient in a product.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Active {
+    /// ISO common name.
+    pub name: String,
+    /// Resistance group.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub group: String,
+    /// How the label counts it.
+    pub basis: ActiveBasis,
+    /// How much of it the product holds.
+    pub content: AsTyped<Concentration>,
+}
+
+/// What a product is sold in.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Container {
+    /// What it is.
+    pub kind: ContainerKind,
+    /// What it holds when full.
+    pub size: AsTyped<Amount>,
+    /// How many full ones are on hand.
+    #[serde(default, skip_serializing_if = "super::is_default")]
+    pub full: u32,
+    /// What is left in an opened one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub opened: Option<AsTyped<Amount>>,
+}
+
+/// Kinds of container.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub enum ContainerKind {
+    /// Jug.
+    Jug,
+    /// Bag.
+    Bag,
+    /// Box.
+    Box,
+    /// Drum.
+    Drum,
+    /// Tote or shuttle.
+    Tote,
+}
+
+impl ContainerKind {
+    /// All of them.
+    pub const ALL: [Self; 5] = [Self::Jug, Self::Bag, Self::Box, Self::Drum, Self::Tote];
+
+    /// In words, for a number of them.
+    pub const fn name(self, count: u32) -> &'static str {
+        match (self, count) {
+            (Self::Jug, 1) => "jug",
+            (Self::Jug, _) => "jugs",
+            (Self::Bag, 1) => "bag",
+            (Self::Bag, _) => "bags",
+            (Self::Box, 1) => "box",
+            (Self::Box, _) => "boxes",
+            (Self::Drum, 1) => "drum",
+            (Self::Drum, _) => "drums",
+            (Self::Tote, 1) => "tote",
+            (Self::Tote, _) => "totes",
+        }
+    }
+}

@@ -1,0 +1,44 @@
+//! A water: a source of carrier water with its laboratory analysis.
+
+use jiff::civil::Date;
+use serde::{Deserialize, Serialize};
+
+use crate::quantity::{Acidity, AsTyped, Hardness, IonContent};
+
+/// A source of carrier water. What the analysis does not state stays empty; nothing is assumed to be zero silently.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Water {
+    /// What people call it.
+    pub name: String,
+    /// Calcium.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub calcium: Option<AsTyped<IonContent>>,
+    /// Magnesium.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub magnesium: Option<AsTyped<IonContent>>,
+    /// Sodium.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub sodium: Option<AsTyped<IonContent>>,
+    /// Potassium.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub potassium: Option<AsTyped<IonContent>>,
+    /// Iron.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub iron: Option<AsTyped<IonContent>>,
+    /// Hardness as the laboratory states it, where calcium and magnesium are not given apart.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub hardness: Option<AsTyped<Hardness>>,
+    /// Bicarbonate.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub bicarbonate: Option<AsTyped<IonContent>>,
+    /// Acidity.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub acidity: Option<AsTyped<Acidity>>,
+    /// Day of the sample.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub sampled: Option<Date>,
+    /// Who analysed it, or anything else.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub note: String,
+}

@@ -1,0 +1,148 @@
+//! Findings: what the planner has to say, with its level and its basis.
+
+use std::fmt;
+
+use crate::farm::Id;
+
+/// How much a finding weighs.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Level {
+    /// Worth knowing.
+    Note,
+    /// A person must decide.
+    Check,
+    /// A label, a law or physics forbids it.
+    Stop,
+}
+
+impl Level {
+    /// The word on screen and on paper.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Note => "Note",
+            Self::Check => "Check",
+            Self::Stop => "Stop",
+        }
+    }
+}
+
+/// On what a finding rests.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub enum Basis {
+    /// The label as typed by the user: which product, and where on it.
+    Label(String),
+    /// Local advice typed by the user: whose, and when.
+    Local(String),
+    /// A published source.
+    Published(String),
+    /// Common practice, no source.
+    Practice,
+    /// Arithmetic on what was typed.
+    Arithmetic,
+}
+
+impl Basis {
+    /// The kind, as the machine-readable plan names it.
+    pub const fn kind(&self) -> &'static str {
+        match self {
+            Self::Label(_) => "label",
+            Self::Local(_) => "local",
+            Self::Published(_) => "published",
+            Self::Practice => "practice",
+            Self::Arithmetic => "arithmetic",
+        }
+    }
+
+    /// The source in words.
+    pub fn source(&self) -> &str {
+        match self {
+            Self::Label(source) | Self::Local(source) | Self::Published(source) => source,
+            Self::Practice => "common practice, no source",
+            Self::Arithmetic => "arithmetic",
+        }
+    }
+}
+
+impl fmt::Display for Basis {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Label(source) => write!(f, "label of {source}, as typed"),
+            other => f.write_str(other.source()),
+        }
+    }
+}
+
+/// What a finding speaks of, so that the desk can lead there.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub enum Subject {
+    /// The farm as a whole.
+    Farm,
+    /// The pass itself.
+    Pass(Id),
+    /// A field.
+    Field(Id),
+    /// A product.
+    Product(Id),
+    /// A water.
+    Water(Id),
+    /// A rig.
+    Rig(Id),
+    /// A load of the pass, by number.
+    Load(u32),
+    /// A record.
+    Record(Id),
+}
+
+impl fmt::Display for Subject {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Farm => f.write_str("farm"),
+            Self::Pass(id) => write!(f, "pass:{id}"),
+            Self::Field(id) => write!(f, "field:{id}"),
+            Self::Product(id) => write!(f, "product:{id}"),
+            Self::Water(id) => write!(f, "water:{id}"),
+            Self::Rig(id) => write!(f, "rig:{id}"),
+            Self::Load(number) => write!(f, "load:{number}"),
+            Self::Record(id) => write!(f, "record:{id}"),
+        }
+    }
+}
+
+/// One thing the planner has to say.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub struct Finding {
+    /// How much it weighs.
+    pub level: Level,
+    /// What it speaks of.
+    pub about: Subject,
+    /// What is the matter, in a sentence.
+    pub text: String,
+    /// What to do about it; may be empty.
+    pub hint: String,
+    /// On what it rests.
+    pub basis: Basis,
+}
+
+impl Finding {
+    /// A Stop.
+    pub fn stop(about: Subject, text: impl Into<String>, basis: Basis) -> Self {
+        Self { level: Level::Stop, about, text: text.into(), hint: String::new(), basis }
+    }
+
+    /// A Check.
+    pub fn check(about: Subject, text: impl Into<String>, basis: Basis) -> Self {
+        Self { level: Level::Check, about, text: text.into(), hint: String::new(), basis }
+    }
+
+    /// A Note.
+    pub fn note(about: Subject, text: impl Into<String>, basis: Basis) -> Self {
+        Self { level: Level::Note, about, text: text.into(), hint: String::new(), basis }
+    }
+
+    /// With a word on what to do.
+    #[must_use]
+    pub fn hint(mut self, hint: impl Into<String>) -> Self {
+        self.hint = hint.into();
+        self
+    }
+}

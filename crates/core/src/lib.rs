@@ -1,0 +1,10 @@
+//! The planning core of Tankard.
+//!
+//! Pure functions over one plain document: no I/O, no clock, no GUI, no global state. A [`farm::Farm`] and the id of a
+//! pass go into [`plan::plan`]; values, workings and findings come out.
+
+pub mod farm;
+pub mod finding;
+pub mod quantity;
+mod table;
+pub mod working;
