@@ -37,7 +37,14 @@ fn gauge(full: f64, steps: &[(u32, f64)]) -> Gauge {
         let label = if number > 0 { format!("product {number}") } else { "water".to_owned() };
         gauge.layers.push(Layer { number: (number > 0).then_some(number), label, from, to: to_share });
         if number == 0 {
-            gauge.marks.push(Mark { at: to_share, label: if to < 1000.0 { format!("{to} gal") } else { format!("{},{:03} gal", (to / 1000.0).floor(), to % 1000.0) } });
+            gauge.marks.push(Mark {
+                at: to_share,
+                label: if to < 1000.0 {
+                    format!("{to} gal")
+                } else {
+                    format!("{},{:03} gal", (to / 1000.0).floor(), to % 1000.0)
+                },
+            });
         }
         level = to;
     }
@@ -60,7 +67,13 @@ fn typical(paper: Paper) -> CardContent {
         settings: lines(&["15 gal/ac, 12 mph, 38 psi", "Size 08 nozzles, 20 in apart", "Coarse droplets, boom 24 in"]),
         steps: vec![
             step(0, "Water", "Agitator on, induction clear", "to 600 gal", ""),
-            step(1, "Ammonium sulfate, spray grade", "Through the strainer; wait until no grains are left", "2 bags", "102 lb"),
+            step(
+                1,
+                "Ammonium sulfate, spray grade",
+                "Through the strainer; wait until no grains are left",
+                "2 bags",
+                "102 lb",
+            ),
             step(2, "Mesotrione 480 SC (demo)", "Shake the jug first", "1 gal 3 qt 16 fl oz", "240 fl oz"),
             step(3, "S-metolachlor 915 EC (demo)", "", "12 gal 2 qt", "5 jugs of 2½ gal"),
             step(0, "Water", "", "to 900 gal", ""),
@@ -82,7 +95,9 @@ fn typical(paper: Paper) -> CardContent {
             "Do not let the mix stand without agitation.",
             "Keep 66 ft from the creek at the east side of Long bottom.",
         ]),
-        open_findings: lines(&["Check: wind at the boom must lie between 3 and 10 mph; the forecast says 11 mph from 09:00."]),
+        open_findings: lines(&[
+            "Check: wind at the boom must lie between 3 and 10 mph; the forecast says 11 mph from 09:00.",
+        ]),
         emergency: lines(&["Emergency 555-0100", "Farm yard 555-0142"]),
         note: "Start at the north gate. Leave the last two passes along the road for the morning.".into(),
     }
