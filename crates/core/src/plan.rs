@@ -629,6 +629,23 @@ fn judge_agitation(rig: &Rig, loads: &[Load], units: Units, about: &Subject, fin
     }
 }
 
+/// How the amount of a product in a load came about; `None` where the plan has no such load or product.
+pub fn working_of(plan: &Plan, load: u32, product: &str, units: Units) -> Option<Working> {
+    let carrier = plan.carrier?;
+    let load = plan.loads.iter().find(|candidate| candidate.number == load)?;
+    let item = load.items.iter().find(|item| item.product == product)?;
+    let line = plan.lines.iter().find(|line| line.product == product)?;
+    Some(amount_working(load, item, line, carrier, units))
+}
+
+fn amount_working(load: &Load, item: &LoadItem, line: &PlannedLine, carrier: CarrierRate, units: Units) -> Working {
+    Working::new(format!("{} in load {}", line.name, load.number))
+        .step(format!("{} ÷ {}", load.volume.show(units), carrier.show(units)), load.area.show(units))
+        .step(format!("× {}", line.per_area.show(units)), item.measured.exact.show(units))
+        .step("to the measuring step", item.measured.text.clone())
+        .step("rounding", rounding_words(item.measured.rounding))
+}
+
 /// The working of each product in the first load.
 fn work_of_first_load(
     loads: &[Load],
@@ -639,13 +656,7 @@ fn work_of_first_load(
 ) {
     let Some(load) = loads.first() else { return };
     for (item, line) in load.items.iter().zip(lines) {
-        workings.push(
-            Working::new(format!("{} in load 1", line.name))
-                .step(format!("{} ÷ {}", load.volume.show(units), carrier.show(units)), load.area.show(units))
-                .step(format!("× {}", line.per_area.show(units)), item.measured.exact.show(units))
-                .step("to the measuring step", item.measured.text.clone())
-                .step("rounding", rounding_words(item.measured.rounding)),
-        );
+        workings.push(amount_working(load, item, line, carrier, units));
     }
 }
 
