@@ -183,10 +183,8 @@ impl<'a> From<&'a Sheet<'a>> for Page<'a> {
             Layer { from, to: within_tank(layer.to).max(from), ..layer.clone() }
         };
         let mark = |mark: &Mark| Mark { at: within_tank(mark.at), ..mark.clone() };
-        let gauge = Gauge {
-            layers: gauge.layers.iter().map(layer).collect(),
-            marks: gauge.marks.iter().map(mark).collect(),
-        };
+        let gauge =
+            Gauge { layers: gauge.layers.iter().map(layer).collect(), marks: gauge.marks.iter().map(mark).collect() };
         Self { sheet, gauge }
     }
 }
