@@ -5,6 +5,12 @@
 
 pub mod farm;
 pub mod finding;
+pub mod label;
+pub mod loads;
+pub mod mix;
+pub mod plan;
 pub mod quantity;
+pub mod season;
 mod table;
+pub mod water;
 pub mod working;

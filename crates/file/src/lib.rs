@@ -1,1 +1,11 @@
-//! x
+//! Tankard's files.
+//!
+//! A farm is one RON file. [`read`] makes a document of its text, [`write()`] a text of the document, [`store`] puts it on
+//! disk so that neither a crash nor a full disk loses the farm, and [`records_csv`] lists what was sprayed.
+
+mod document;
+mod migrate;
+pub mod records_csv;
+pub mod store;
+
+pub use document::{ReadError, read, unchanged, write};

@@ -109,8 +109,9 @@ impl Formulation {
     }
 
     fn row(self) -> Option<&'static Row> {
-        static TABLE: LazyLock<Vec<Row>> =
-            LazyLock::new(|| crate::table::read(include_str!("../../../../assets/formulations.csv")).unwrap_or_default());
+        static TABLE: LazyLock<Vec<Row>> = LazyLock::new(|| {
+            crate::table::read(include_str!("../../../../assets/formulations.csv")).unwrap_or_default()
+        });
         TABLE.iter().find(|row| row.code == self.code())
     }
 }

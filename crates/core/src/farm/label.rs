@@ -32,13 +32,7 @@ pub struct Statement {
 impl Statement {
     /// A statement for every crop and stage.
     pub fn new(says: Says, at: &str) -> Self {
-        Self {
-            says,
-            crop: String::new(),
-            from_stage: String::new(),
-            to_stage: String::new(),
-            at: at.to_owned(),
-        }
+        Self { says, crop: String::new(), from_stage: String::new(), to_stage: String::new(), at: at.to_owned() }
     }
 }
 
@@ -68,8 +62,7 @@ pub enum Stance {
 
 impl Stance {
     /// All of them.
-    pub const ALL: [Self; 5] =
-        [Self::Required, Self::Preferred, Self::Allowed, Self::Discouraged, Self::Forbidden];
+    pub const ALL: [Self; 5] = [Self::Required, Self::Preferred, Self::Allowed, Self::Discouraged, Self::Forbidden];
 
     /// In words.
     pub const fn name(self) -> &'static str {

@@ -34,7 +34,9 @@ pub(super) fn parse_sum<Q: Quantity>(text: &str, table: &[Unit]) -> Result<f64, 
         }
         match find(table, &normal(name)) {
             Some(unit) => total += value * unit.factor,
-            None if name.trim().is_empty() => return Err(error(format!("the unit after {} is missing", show(value, 6)))),
+            None if name.trim().is_empty() => {
+                return Err(error(format!("the unit after {} is missing", show(value, 6))));
+            }
             None => return Err(error(format!("\"{}\" is not a unit known here", after.trim()))),
         }
         rest = tail.trim();

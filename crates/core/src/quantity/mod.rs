@@ -17,8 +17,8 @@ pub mod typed;
 pub mod unit;
 
 pub use kind::{
-    Acidity, Area, CarrierRate, Density, Duration, Flow, Hardness, IonContent, Length, Mass, MassPerArea, MassPerVolume,
-    Pressure, Share, Speed, Temperature, Volume, VolumePerArea,
+    Acidity, Area, CarrierRate, Density, Duration, Flow, Hardness, IonContent, Length, Mass, MassPerArea,
+    MassPerVolume, Pressure, Share, Speed, Temperature, Volume, VolumePerArea,
 };
 pub use price::{Money, Price};
 pub use rate::{ActiveBasis, Amount, AmountPerArea, Concentration, Rate};

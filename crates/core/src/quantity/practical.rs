@@ -1,8 +1,8 @@
 //! Prints amounts the way they are measured out: "13 gal 3 qt", "1 gal 3 qt 16 fl oz", "350 mL", "3 lb 4 oz".
 
+use super::factor as f;
 use super::number::show;
 use super::{Amount, Mass, Units, Volume};
-use super::factor as f;
 
 /// Prints an amount in practical units of the system.
 pub fn show_amount(amount: Amount, units: Units) -> String {
@@ -29,10 +29,7 @@ pub fn show_volume(volume: Volume, units: Units) -> String {
             if volume.to_us_fluid_ounces().abs() < 0.995 && !volume.is_zero() {
                 return millilitres(volume);
             }
-            mixed(
-                volume.to_cubic_metres(),
-                &[(f::US_GALLON, "gal"), (f::US_QUART, "qt"), (f::US_FLUID_OUNCE, "fl oz")],
-            )
+            mixed(volume.to_cubic_metres(), &[(f::US_GALLON, "gal"), (f::US_QUART, "qt"), (f::US_FLUID_OUNCE, "fl oz")])
         }
         Units::Imperial => {
             if volume.to_imperial_fluid_ounces().abs() < 0.995 && !volume.is_zero() {
@@ -40,7 +37,11 @@ pub fn show_volume(volume: Volume, units: Units) -> String {
             }
             mixed(
                 volume.to_cubic_metres(),
-                &[(f::IMPERIAL_GALLON, "imp gal"), (f::IMPERIAL_PINT, "imp pt"), (f::IMPERIAL_FLUID_OUNCE, "imp fl oz")],
+                &[
+                    (f::IMPERIAL_GALLON, "imp gal"),
+                    (f::IMPERIAL_PINT, "imp pt"),
+                    (f::IMPERIAL_FLUID_OUNCE, "imp fl oz"),
+                ],
             )
         }
         Units::Metric if volume.to_litres().abs() < 0.999_5 && !volume.is_zero() => millilitres(volume),

@@ -149,9 +149,7 @@ fn read_rate(text: &str) -> Result<Rate, String> {
         (Top::Mass(top, Some(basis)), Bottom::Area(bottom)) => {
             Rate::ActivePerArea(MassPerArea::from_base_units(value * top / bottom), basis)
         }
-        (Top::Volume(top), Bottom::Volume(bottom)) => {
-            Rate::VolumePerSpray(Share::from_fraction(value * top / bottom))
-        }
+        (Top::Volume(top), Bottom::Volume(bottom)) => Rate::VolumePerSpray(Share::from_fraction(value * top / bottom)),
         (Top::Mass(top, None), Bottom::Volume(bottom)) => {
             Rate::MassPerSpray(MassPerVolume::from_grams_per_litre(value * top / bottom))
         }
@@ -248,12 +246,12 @@ impl Quantity for Concentration {
             }
             return Ok(Self::MassFraction(Share::from_percent(value), basis));
         }
-        let (top, bottom) = whole.split_once('/').ok_or_else(|| error(format!("\"{name}\" has no stroke: in what?")))?;
+        let (top, bottom) =
+            whole.split_once('/').ok_or_else(|| error(format!("\"{name}\" has no stroke: in what?")))?;
         match (read_top(top.trim()).map_err(error)?, read_bottom(bottom.trim()).map_err(error)?) {
-            (Top::Mass(top, inner), Bottom::Volume(bottom)) => Ok(Self::MassPerVolume(
-                MassPerVolume::from_grams_per_litre(value * top / bottom),
-                inner.or(basis),
-            )),
+            (Top::Mass(top, inner), Bottom::Volume(bottom)) => {
+                Ok(Self::MassPerVolume(MassPerVolume::from_grams_per_litre(value * top / bottom), inner.or(basis)))
+            }
             (Top::Mass(top, inner), Bottom::Mass(bottom)) if value * top <= bottom => {
                 Ok(Self::MassFraction(Share::from_fraction(value * top / bottom), inner.or(basis)))
             }
@@ -410,9 +408,9 @@ impl AmountPerArea {
     /// As a share of the spray at a carrier rate, for liquids.
     pub fn share_of(self, carrier: CarrierRate) -> Option<Share> {
         match self {
-            Self::Volume(rate) if !carrier.is_zero() => Some(Share::from_fraction(
-                rate.to_litres_per_hectare() / carrier.to_litres_per_hectare(),
-            )),
+            Self::Volume(rate) if !carrier.is_zero() => {
+                Some(Share::from_fraction(rate.to_litres_per_hectare() / carrier.to_litres_per_hectare()))
+            }
             _ => None,
         }
     }

@@ -1,0 +1,60 @@
+//! The days between the last application and harvest or grazing.
+
+use jiff::ToSpan;
+use jiff::civil::Date;
+
+use super::{place, same_crop};
+use crate::farm::label::Says;
+use crate::farm::{Field, Id, Product};
+use crate::finding::{Basis, Finding, Subject};
+
+/// The earliest day of harvest that a product allows on a field, with the days and where they stand.
+pub(crate) fn earliest(product: &Product, field: &Field, sprayed: Date) -> Option<(Date, u32, String)> {
+    product
+        .label
+        .iter()
+        .filter_map(|statement| match statement.says {
+            Says::HarvestInterval { days } if statement.crop.is_empty() || same_crop(&statement.crop, &field.crop) => {
+                sprayed.checked_add(i64::from(days).days()).ok().map(|day| (day, days, place(product, statement)))
+            }
+            _ => None,
+        })
+        .max_by_key(|(day, ..)| *day)
+}
+
+/// The harvest interval of a product on a field.
+pub(crate) fn judge(
+    id: &Id,
+    product: &Product,
+    field_id: &Id,
+    field: &Field,
+    sprayed: Date,
+    findings: &mut Vec<Finding>,
+) {
+    let Some((earliest, days, at)) = earliest(product, field, sprayed) else { return };
+    match field.harvest {
+        Some(harvest) if harvest < earliest => {
+            let left = sprayed.until(harvest).map_or(0, |span| span.get_days());
+            findings.push(
+                Finding::stop(
+                    Subject::Field(field_id.clone()),
+                    format!(
+                        "{} keeps {days} days to harvest; {} is expected to be harvested {left} days after this pass",
+                        product.name, field.name
+                    ),
+                    Basis::Label(at),
+                )
+                .hint(format!("Harvest not before {earliest}, or choose another product.")),
+            );
+        }
+        Some(_) => {}
+        None => findings.push(
+            Finding::note(
+                Subject::Product(id.clone()),
+                format!("{} may not be harvested before {earliest}: {} keeps {days} days", field.name, product.name),
+                Basis::Label(at),
+            )
+            .hint("Type the expected day of harvest on the field's page to have this judged."),
+        ),
+    }
+}

@@ -1,0 +1,159 @@
+//! The rate of one application, against the label's range for crop and stage.
+
+use super::{Speaks, place, speaks};
+use crate::farm::label::Says;
+use crate::farm::{Field, Id, Product};
+use crate::finding::{Basis, Finding, Subject};
+use crate::mix::line::{PlannedLine, per_area};
+use crate::quantity::{AmountPerArea, AsTyped, CarrierRate, Rate, Units};
+
+struct Range {
+    least: Option<AmountPerArea>,
+    most: Option<AmountPerArea>,
+    shown: String,
+    at: String,
+}
+
+fn ranges(
+    product: &Product,
+    field: &Field,
+    carrier: CarrierRate,
+    units: Units,
+    findings: Option<(&Id, &mut Vec<Finding>)>,
+) -> (Vec<Range>, bool) {
+    let mut fitting = Vec::new();
+    let mut any = false;
+    let mut unclear = None;
+    let mut broken = None;
+    for statement in &product.label {
+        let Says::Rate { least, most } = &statement.says else { continue };
+        any = true;
+        match speaks(statement, field) {
+            Speaks::OtherCrop | Speaks::OtherStage => continue,
+            Speaks::Unclear => unclear = Some(place(product, statement)),
+            Speaks::Yes => {}
+        }
+        let mut read = |rate: &Option<AsTyped<Rate>>| {
+            let rate = rate.as_ref()?;
+            match per_area(rate.value(), product, carrier) {
+                Ok(amount) => Some(amount),
+                Err(problem) => {
+                    broken = Some((problem, place(product, statement)));
+                    None
+                }
+            }
+        };
+        let (least_amount, most_amount) = (read(least), read(most));
+        let shown = match (least, most) {
+            (Some(least), Some(most)) => format!("{} to {}", least.show(units), most.show(units)),
+            (Some(least), None) => format!("at least {}", least.show(units)),
+            (None, Some(most)) => format!("at most {}", most.show(units)),
+            (None, None) => continue,
+        };
+        fitting.push(Range { least: least_amount, most: most_amount, shown, at: place(product, statement) });
+    }
+    if let Some((id, findings)) = findings {
+        if let Some((problem, at)) = broken {
+            findings.push(Finding::check(
+                Subject::Product(id.clone()),
+                format!("A rate on the label cannot be compared: {problem}"),
+                Basis::Label(at),
+            ));
+        }
+        if let Some(at) = unclear {
+            findings.push(
+                Finding::check(
+                    Subject::Product(id.clone()),
+                    format!(
+                        "The rate of {} depends on a stage that {} does not state in a way that compares",
+                        product.name, field.name
+                    ),
+                    Basis::Label(at),
+                )
+                .hint("Write stages like V6, R1 or BBCH 14."),
+            );
+        }
+    }
+    (fitting, any)
+}
+
+/// The rate of a line on a field.
+pub(crate) fn judge(
+    line: &PlannedLine,
+    product: &Product,
+    field: &Field,
+    carrier: CarrierRate,
+    units: Units,
+    findings: &mut Vec<Finding>,
+) {
+    let about = || Subject::Product(line.product.clone());
+    let (fitting, any) = ranges(product, field, carrier, units, Some((&line.product, findings)));
+    let crop = if field.crop.is_empty() { "a field without a crop" } else { field.crop.as_str() };
+    if fitting.is_empty() {
+        if any && product.kind.is_pesticide() {
+            findings.push(
+                Finding::stop(
+                    about(),
+                    format!(
+                        "{} has no rate for {crop}{} as its label is typed",
+                        product.name,
+                        if field.stage.is_empty() { String::new() } else { format!(" at {}", field.stage) }
+                    ),
+                    Basis::Label(product.name.clone()),
+                )
+                .hint("If the label has one, type it in the shed; if not, the product may not be used here."),
+            );
+        } else if product.kind.is_pesticide() {
+            findings.push(
+                Finding::check(
+                    about(),
+                    format!("No rate is typed from the label of {}, so its rate is not judged", product.name),
+                    Basis::Label(product.name.clone()),
+                )
+                .hint("Type the label's rate in the shed."),
+            );
+        }
+        return;
+    }
+    let over = |range: &&Range| range.most.is_some_and(|most| line.per_area.exceeds(most) == Some(true));
+    let under = |range: &&Range| range.least.is_some_and(|least| least.exceeds(line.per_area) == Some(true));
+    let planned = line.per_area.show(units);
+    let broken: Vec<&Range> = fitting.iter().filter(over).collect();
+    if let Some(range) = broken.first() {
+        let text = format!("{} is planned at {planned} on {crop}; its label allows {}", product.name, range.shown);
+        if broken.len() == fitting.len() {
+            findings.push(Finding::stop(about(), text, Basis::Label(range.at.clone())).hint("Lower the rate."));
+        } else {
+            findings.push(
+                Finding::check(
+                    about(),
+                    format!("{text}, though another statement of the label allows more"),
+                    Basis::Label(range.at.clone()),
+                )
+                .hint("See which of the two statements fits the weeds and the soil."),
+            );
+        }
+    }
+    if fitting.iter().all(|range| under(&range))
+        && let Some(range) = fitting.first()
+    {
+        findings.push(
+            Finding::check(
+                about(),
+                format!("{} is planned at {planned} on {crop}, below its label's {}", product.name, range.shown),
+                Basis::Label(range.at.clone()),
+            )
+            .hint("Less than the label's rate may fail, and it breeds resistance."),
+        );
+    }
+}
+
+/// How much over ground the rounding may reach on a field: the smallest label maximum that the plan itself keeps.
+pub(crate) fn cap(line: &PlannedLine, product: &Product, field: &Field, carrier: CarrierRate) -> Option<AmountPerArea> {
+    let (fitting, _) = ranges(product, field, carrier, Units::default(), None);
+    fitting
+        .into_iter()
+        .filter_map(|range| range.most)
+        .filter(|most| line.per_area.exceeds(*most) == Some(false))
+        .reduce(|a, b| if a.exceeds(b) == Some(true) { b } else { a })
+}

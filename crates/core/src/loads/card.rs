@@ -1,0 +1,253 @@
+//! What stands on the card of a load, drawn from the plan and the labels as typed.
+
+use jiff::ToSpan;
+use jiff::civil::{Date, Weekday};
+
+use super::gauge::gauge;
+use super::{FillStep, Load};
+use crate::farm::card::{CardContent, CardField, CardStep};
+use crate::farm::label::Says;
+use crate::farm::{Farm, Id, Product};
+use crate::finding::Level;
+use crate::label::harvest;
+use crate::plan::Plan;
+use crate::quantity::number::show;
+use crate::quantity::{AsTyped, Quantity};
+
+/// The usual cautions at the tank; the labels' own come before them.
+const USUAL: [&str; 4] = [
+    "Measure wind, direction and temperature at the boom before starting; do not spray in an inversion or toward people, water, bees or a sensitive crop.",
+    "Never pour concentrates together; let each go into water, agitated, before the next.",
+    "Keep an air gap or a backflow valve between the water source and the tank.",
+    "Rinse each emptied container three times into the tank.",
+];
+
+/// The content of the cards of a plan, one for each load.
+pub fn cards(farm: &Farm, plan: &Plan) -> Vec<CardContent> {
+    plan.loads.iter().filter_map(|load| card(farm, plan, load)).collect()
+}
+
+/// The content of one load's card; `None` where the pass or its rig is gone.
+pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
+    let pass = farm.passes.get(&plan.pass)?;
+    let rig = farm.rigs.get(&pass.rig)?;
+    let units = farm.units;
+    let products: Vec<(&Id, &Product)> =
+        plan.lines.iter().filter_map(|line| farm.products.get_key_value(&line.product)).collect();
+
+    let mut settings = Vec::new();
+    if let Some(carrier) = plan.carrier {
+        settings.push(carrier.show(units));
+    }
+    let speed = pass.speed.as_ref().or(rig.speed.as_ref()).map(|speed| speed.show(units));
+    let pressure = pass.pressure.as_ref().or(rig.pressure.as_ref()).map(|pressure| pressure.show(units));
+    settings.extend([speed, pressure].into_iter().flatten().reduce(|a, b| format!("{a}, {b}")));
+    if !rig.nozzles.is_empty() {
+        settings.push(rig.nozzles.clone());
+    }
+    if let Some(droplets) = pass.droplets.or(rig.droplets) {
+        settings.push(format!("{} droplets", droplets.name()));
+    }
+
+    let steps = load
+        .steps
+        .iter()
+        .enumerate()
+        .filter_map(|(at, step)| match step {
+            FillStep::Water { to } => Some(CardStep {
+                number: None,
+                what: "Water".to_owned(),
+                hint: match at {
+                    0 => "agitator on".to_owned(),
+                    at if at + 1 == load.steps.len() => "agitate until empty".to_owned(),
+                    _ => String::new(),
+                },
+                amount: format!("to {}", to.show(units)),
+                detail: String::new(),
+            }),
+            FillStep::Product { item, .. } => {
+                let item = load.items.get(*item)?;
+                let product = farm.products.get(&item.product)?;
+                Some(CardStep {
+                    number: Some(item.number),
+                    what: product.name.clone(),
+                    hint: handling(product),
+                    amount: item.measured.text.clone(),
+                    detail: item.measured.containers.clone(),
+                })
+            }
+        })
+        .collect();
+
+    Some(CardContent {
+        paper: farm.paper,
+        farm: farm.name.clone(),
+        pass: pass.name.clone(),
+        date: long_date(pass.date),
+        load: load.number,
+        of: u32::try_from(plan.loads.len()).unwrap_or(u32::MAX),
+        fields: load
+            .fields
+            .iter()
+            .filter_map(|(id, area)| {
+                let field = farm.fields.get(id)?;
+                let whole = plan.fields.iter().find(|planned| planned.field == *id).map(|planned| planned.area)?;
+                let area = if whole.exceeds(*area) {
+                    format!("{} of {}", area.show(units), whole.show(units))
+                } else {
+                    area.show(units)
+                };
+                Some(CardField { name: field.name.clone(), area })
+            })
+            .collect(),
+        fill_to: load.volume.show(units),
+        water: plan.water.name.clone(),
+        rig: rig.name.clone(),
+        settings,
+        steps,
+        gauge: gauge(load, &plan.names, rig.tank.value(), units),
+        wear: said(&products, |says| match says {
+            Says::Wear { what } => Some(what.clone()),
+            _ => None,
+        }),
+        keep_out: keep_out(&products, pass.date),
+        harvest: harvest_from(farm, &products, load, pass.date),
+        cautions: limits_and_cautions(&products, farm).into_iter().chain(USUAL.map(str::to_owned)).collect(),
+        open_findings: plan
+            .findings
+            .iter()
+            .filter(|finding| finding.level >= Level::Check)
+            .map(|finding| format!("{}: {}", finding.level.word(), finding.text))
+            .collect(),
+        emergency: farm.emergency.clone(),
+        note: pass.note.clone(),
+    })
+}
+
+fn handling(product: &Product) -> String {
+    let own: Vec<&str> = product
+        .label
+        .iter()
+        .filter_map(|statement| match &statement.says {
+            Says::Handling { what } => Some(what.as_str()),
+            _ => None,
+        })
+        .collect();
+    if own.is_empty() { product.formulation.handling().to_owned() } else { own.join("; ") }
+}
+
+/// What several labels say of one thing, each distinct saying once, with the products it comes from.
+fn said(products: &[(&Id, &Product)], pick: impl Fn(&Says) -> Option<String>) -> Vec<String> {
+    let mut sayings: Vec<(String, Vec<&str>)> = Vec::new();
+    for (_, product) in products {
+        for statement in &product.label {
+            let Some(saying) = pick(&statement.says) else { continue };
+            match sayings.iter_mut().find(|(known, _)| known.eq_ignore_ascii_case(&saying)) {
+                Some((_, names)) if names.contains(&product.name.as_str()) => {}
+                Some((_, names)) => names.push(&product.name),
+                None => sayings.push((saying, vec![&product.name])),
+            }
+        }
+    }
+    sayings.into_iter().map(|(saying, names)| format!("{saying} ({})", names.join(", "))).collect()
+}
+
+fn limits_and_cautions(products: &[(&Id, &Product)], farm: &Farm) -> Vec<String> {
+    said(products, |says| match says {
+        Says::Caution { what } => Some(what.clone()),
+        Says::NotWith { what } => Some(format!("Not together with {what}")),
+        Says::Wind { most } => Some(format!("Wind at most {}", most.show(farm.units))),
+        Says::Droplets { finest, coarsest: None } => Some(format!("Droplets {} or coarser", finest.name())),
+        Says::Droplets { finest, coarsest: Some(coarsest) } => {
+            Some(format!("Droplets {} to {}", finest.name(), coarsest.name()))
+        }
+        Says::Buffer { to, width } => Some(format!("Keep {} from {to}", width.show(farm.units))),
+        Says::RainFree { hours } => Some(format!("No rain for {hours} h")),
+        _ => None,
+    })
+}
+
+fn keep_out(products: &[(&Id, &Product)], _sprayed: Date) -> String {
+    let longest = products
+        .iter()
+        .flat_map(|(_, product)| product.label.iter().map(move |statement| (product, statement)))
+        .filter_map(|(product, statement)| match statement.says {
+            Says::ReEntry { hours } => Some((hours, product.name.as_str())),
+            _ => None,
+        })
+        .max_by_key(|(hours, _)| *hours);
+    longest.map_or_else(
+        || "see the labels; no re-entry time is typed".to_owned(),
+        |(hours, name)| format!("{hours} h after the last of the spray ({name})"),
+    )
+}
+
+fn harvest_from(farm: &Farm, products: &[(&Id, &Product)], load: &Load, sprayed: Date) -> String {
+    let latest = load
+        .fields
+        .iter()
+        .filter_map(|(id, _)| farm.fields.get(id))
+        .flat_map(|field| products.iter().map(move |(_, product)| (field, product)))
+        .filter_map(|(field, product)| {
+            harvest::earliest(product, field, sprayed).map(|(day, days, _)| (day, days, product.name.as_str()))
+        })
+        .max_by_key(|(day, ..)| *day);
+    latest.map_or_else(
+        || "see the labels; no harvest interval is typed".to_owned(),
+        |(day, days, name)| format!("{}, {days} days after this pass ({name})", short_date(day)),
+    )
+}
+
+/// "Thursday 12 June 2031".
+pub fn long_date(date: Date) -> String {
+    let day = match date.weekday() {
+        Weekday::Monday => "Monday",
+        Weekday::Tuesday => "Tuesday",
+        Weekday::Wednesday => "Wednesday",
+        Weekday::Thursday => "Thursday",
+        Weekday::Friday => "Friday",
+        Weekday::Saturday => "Saturday",
+        Weekday::Sunday => "Sunday",
+    };
+    format!("{day} {}", short_date(date))
+}
+
+/// "12 June 2031".
+pub fn short_date(date: Date) -> String {
+    const MONTHS: [&str; 12] = [
+        "January",
+        "February",
+        "March",
+        "April",
+        "May",
+        "June",
+        "July",
+        "August",
+        "September",
+        "October",
+        "November",
+        "December",
+    ];
+    let month =
+        usize::try_from(date.month()).ok().and_then(|month| MONTHS.get(month.saturating_sub(1))).copied().unwrap_or("");
+    format!("{} {month} {}", date.day(), date.year())
+}
+
+/// When a field may be entered again if spraying ends at a moment; for the record, not the card.
+pub fn entry_after(hours: u32, end: jiff::civil::DateTime) -> Option<jiff::civil::DateTime> {
+    end.checked_add(i64::from(hours).hours()).ok()
+}
+
+/// The rounding of an item, in words: "1 fl oz, 0.3 % more than exact".
+pub fn rounding_words(rounding: f64) -> String {
+    if rounding.abs() < 5e-5 {
+        "exact".to_owned()
+    } else {
+        format!("{} % {} than exact", show(rounding.abs() * 100.0, 2), if rounding > 0.0 { "more" } else { "less" })
+    }
+}
+
+/// The typed text of a quantity, or a dash.
+pub fn typed_or_dash<Q: Quantity>(typed: Option<&AsTyped<Q>>) -> String {
+    typed.map_or_else(|| "–".to_owned(), |typed| typed.text().to_owned())
+}

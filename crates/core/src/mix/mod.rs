@@ -1,0 +1,4 @@
+//! The tank mix: what each line of it comes to over ground, and in which order the products go in.
+
+pub mod line;
+pub mod order;

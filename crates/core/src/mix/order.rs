@@ -1,0 +1,267 @@
+//! The mixing order: the label first, then a published order by formulation type.
+//!
+//! Where published orders disagree about two products of the mix, a Note names both, because an order that clots costs a
+//! tank, and no order is right for every pair.
+
+use std::sync::LazyLock;
+
+use serde::Deserialize;
+
+use crate::farm::label::{OrderPlace, Says};
+use crate::farm::{Id, Product, ProductKind};
+use crate::finding::{Basis, Finding, Subject};
+
+/// A row of `assets/mixing-orders.csv`: the types that go in at one rank of one published order.
+#[derive(Clone, Debug, Deserialize)]
+pub struct OrderRow {
+    /// Short name of the order.
+    pub order: String,
+    /// Who published it.
+    pub title: String,
+    /// From first to last.
+    pub rank: u32,
+    /// Formulation codes and adjuvant class keys, apart by spaces.
+    pub keys: String,
+    /// How full the tank is before these go in, in per cent.
+    pub full_before: f64,
+    /// Where it is printed.
+    pub source: String,
+}
+
+/// All published orders, row by row.
+pub fn table() -> &'static [OrderRow] {
+    static TABLE: LazyLock<Vec<OrderRow>> =
+        LazyLock::new(|| crate::table::read(include_str!("../../../../assets/mixing-orders.csv")).unwrap_or_default());
+    &TABLE
+}
+
+/// The names of the published orders with their titles, in the order of the table; the first is the default.
+pub fn orders() -> Vec<(&'static str, &'static str)> {
+    let mut names: Vec<(&str, &str)> = Vec::new();
+    for row in table() {
+        if !names.iter().any(|(name, _)| *name == row.order) {
+            names.push((&row.order, &row.title));
+        }
+    }
+    names
+}
+
+/// Where a product goes in, and why.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Placed {
+    /// The product.
+    pub product: Id,
+    /// How full the tank must be before it, as a share of the load.
+    pub full_before: f64,
+    /// Why here.
+    pub why: String,
+    /// On what that rests.
+    pub basis: Basis,
+}
+
+/// The keys under which the table may speak of a product, the most particular first.
+fn keys(product: &Product) -> [&'static str; 2] {
+    let particular = match (product.kind, product.class) {
+        (ProductKind::Adjuvant | ProductKind::Conditioner, Some(class)) => class.key(),
+        (ProductKind::FoliarFeed, _) => "FOLIAR",
+        _ => "",
+    };
+    [particular, product.formulation.code()]
+}
+
+fn row_for<'table>(order: &str, product: &Product) -> Option<&'table OrderRow> {
+    keys(product).into_iter().filter(|key| !key.is_empty()).find_map(|key| {
+        table().iter().find(|row| row.order == order && row.keys.split(' ').any(|listed| listed == key))
+    })
+}
+
+struct Rank<'a> {
+    id: &'a Id,
+    product: &'a Product,
+    /// −1 and 1 for the label's "first" and "last", 0 else.
+    by_label: i8,
+    label: Option<(f64, String)>,
+    row: Option<&'static OrderRow>,
+}
+
+/// Puts the products of a mix in order.
+pub fn place(mix: &[(&Id, &Product)], wanted: &str, findings: &mut Vec<Finding>) -> Vec<Placed> {
+    let known = orders();
+    let order = known
+        .iter()
+        .map(|(name, _)| *name)
+        .find(|name| *name == wanted)
+        .or(known.first().map(|(name, _)| *name))
+        .unwrap_or("");
+    if !wanted.is_empty() && order != wanted {
+        findings.push(
+            Finding::check(
+                Subject::Farm,
+                format!("No published mixing order is called \"{wanted}\"; the plan follows {order}"),
+                Basis::Arithmetic,
+            )
+            .hint("Choose an order beside the mix."),
+        );
+    }
+    let mut ranks: Vec<Rank<'_>> = mix
+        .iter()
+        .map(|(id, product)| {
+            let stated = product.label.iter().find_map(|statement| match &statement.says {
+                Says::MixingOrder { place, tank_full } => {
+                    let full = tank_full.as_ref().map_or(0.0, |share| share.to_fraction());
+                    Some((*place, full, crate::label::place(product, statement)))
+                }
+                _ => None,
+            });
+            let by_label = match &stated {
+                Some((OrderPlace::First, ..)) => -1,
+                Some((OrderPlace::Last, ..)) => 1,
+                None => 0,
+            };
+            Rank { id, product, by_label, label: stated.map(|(_, full, at)| (full, at)), row: row_for(order, product) }
+        })
+        .collect();
+    // A stable sort: products of one rank stay as the user listed them.
+    ranks.sort_by_key(|rank| (rank.by_label, rank.row.map_or(u32::MAX, |row| row.rank)));
+    disagreements(order, &ranks, findings);
+    for place in [-1, 1] {
+        let claims: Vec<&Rank<'_>> = ranks.iter().filter(|rank| rank.by_label == place).collect();
+        if let [first, second, ..] = claims.as_slice() {
+            findings.push(Finding::check(
+                Subject::Product(second.id.clone()),
+                format!(
+                    "The labels of {} and {} both want to go in {}",
+                    first.product.name,
+                    second.product.name,
+                    if place < 0 { "first" } else { "last" }
+                ),
+                Basis::Label(first.label.as_ref().map(|(_, at)| at.clone()).unwrap_or_default()),
+            ));
+        }
+    }
+    let title = known.iter().find(|(name, _)| *name == order).map_or("", |(_, title)| title);
+    ranks
+        .into_iter()
+        .map(|rank| {
+            let type_name = rank
+                .product
+                .class
+                .filter(|_| !rank.product.kind.is_pesticide())
+                .map_or_else(|| rank.product.formulation.name(), crate::farm::AdjuvantClass::name);
+            match (rank.label, rank.row) {
+                (Some((full, at)), row) => Placed {
+                    product: rank.id.clone(),
+                    full_before: full.max(if rank.by_label > 0 {
+                        row.map_or(0.75, |row| row.full_before / 100.0)
+                    } else {
+                        0.5
+                    }),
+                    why: format!("its label puts it {}", if rank.by_label < 0 { "first" } else { "last" }),
+                    basis: Basis::Label(at),
+                },
+                (None, Some(row)) => Placed {
+                    product: rank.id.clone(),
+                    full_before: row.full_before / 100.0,
+                    why: format!("{type_name}, place {} in {title}", row.rank),
+                    basis: Basis::Published(row.source.clone()),
+                },
+                (None, None) => {
+                    findings.push(Finding::check(
+                        Subject::Product(rank.id.clone()),
+                        format!("{title} does not say where {} goes; it is put last", rank.product.name),
+                        Basis::Published(title.to_owned()),
+                    ));
+                    Placed {
+                        product: rank.id.clone(),
+                        full_before: 0.75,
+                        why: "no order speaks of it".to_owned(),
+                        basis: Basis::Practice,
+                    }
+                }
+            }
+        })
+        .collect()
+}
+
+/// Notes each pair of products that another published order puts the other way round.
+fn disagreements(chosen: &str, ranks: &[Rank<'_>], findings: &mut Vec<Finding>) {
+    let others: Vec<(&str, &str)> = orders().into_iter().filter(|(name, _)| *name != chosen).collect();
+    let chosen_title = orders().into_iter().find(|(name, _)| *name == chosen).map_or("", |(_, title)| title);
+    for (at, first) in ranks.iter().enumerate() {
+        for second in ranks.iter().skip(at + 1) {
+            if first.by_label != 0 || second.by_label != 0 {
+                continue;
+            }
+            let (Some(a), Some(b)) = (first.row, second.row) else { continue };
+            if a.rank >= b.rank {
+                continue;
+            }
+            let against: Vec<&str> = others
+                .iter()
+                .filter(|(name, _)| {
+                    matches!(
+                        (row_for(name, first.product), row_for(name, second.product)),
+                        (Some(a), Some(b)) if a.rank > b.rank
+                    )
+                })
+                .map(|(_, title)| *title)
+                .collect();
+            if !against.is_empty() {
+                findings.push(
+                    Finding::note(
+                        Subject::Product(second.id.clone()),
+                        format!(
+                            "Published orders differ: {chosen_title} puts {} before {}; {} the other way round",
+                            first.product.name,
+                            second.product.name,
+                            against.join(" and ")
+                        ),
+                        Basis::Published(format!("{}; {}", a.source, against.join("; "))),
+                    )
+                    .hint("A jar test tells which suits these two; the label governs."),
+                );
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{orders, table};
+    use crate::farm::{AdjuvantClass, Formulation};
+
+    #[test]
+    fn the_table_reads_and_every_row_has_a_source() {
+        assert!(table().len() > 30);
+        for row in table() {
+            assert!(!row.source.is_empty() && (0.0..=100.0).contains(&row.full_before), "{row:?}");
+        }
+    }
+
+    #[test]
+    fn ranks_rise_within_each_order_and_the_tank_only_fills() {
+        for (order, _) in orders() {
+            let rows: Vec<_> = table().iter().filter(|row| row.order == order).collect();
+            assert!(
+                rows.windows(2).all(|pair| pair[0].rank < pair[1].rank && pair[0].full_before <= pair[1].full_before),
+                "{order}"
+            );
+        }
+    }
+
+    #[test]
+    fn every_order_places_every_formulation_and_the_main_classes() {
+        for (order, _) in orders() {
+            let keys: Vec<&str> =
+                table().iter().filter(|row| row.order == order).flat_map(|row| row.keys.split(' ')).collect();
+            for code in Formulation::ALL.map(Formulation::code) {
+                assert!(keys.contains(&code), "{order} lacks {code}");
+            }
+            for class in
+                [AdjuvantClass::NonIonicSurfactant, AdjuvantClass::CropOilConcentrate, AdjuvantClass::AmmoniumSulfate]
+            {
+                assert!(keys.contains(&class.key()), "{order} lacks {class:?}");
+            }
+        }
+    }
+}

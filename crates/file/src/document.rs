@@ -1,0 +1,96 @@
+//! The RON text of a farm.
+
+use ron::error::SpannedError;
+use ron::extensions::Extensions;
+use ron::ser::PrettyConfig;
+use serde::Deserialize;
+use tankard_core::farm::{FORMAT, Farm};
+use thiserror::Error;
+
+use crate::migrate;
+
+/// Why a text is not a farm.
+#[derive(Clone, Debug, PartialEq, Eq, Error)]
+pub enum ReadError {
+    /// There is nothing in it.
+    #[error("the file is empty; take the backup beside it, or begin a new farm")]
+    Empty,
+    /// It is not text.
+    #[error("the file is not UTF-8 text, so it is no farm file")]
+    NotText,
+    /// A newer program wrote it.
+    #[error("the file has format {found}; this Tankard knows formats up to {FORMAT}. Open it with a newer Tankard")]
+    Newer {
+        /// Its format.
+        found: u32,
+    },
+    /// No program wrote such a format.
+    #[error("the file has format {found}, which never was; look at its first lines")]
+    NoSuchFormat {
+        /// Its format.
+        found: u32,
+    },
+    /// Something in it does not fit.
+    #[error("line {line}, column {column}: {what}")]
+    Does {
+        /// Line, from 1.
+        line: usize,
+        /// Column, from 1.
+        column: usize,
+        /// What does not fit, and what would.
+        what: String,
+    },
+}
+
+impl From<SpannedError> for ReadError {
+    fn from(error: SpannedError) -> Self {
+        Self::Does { line: error.span.start.line, column: error.span.start.col, what: error.code.to_string() }
+    }
+}
+
+/// The head of every format, read before the rest.
+#[derive(Deserialize)]
+#[serde(rename = "Farm")]
+struct Head {
+    format: u32,
+}
+
+pub(crate) fn options() -> ron::Options {
+    ron::Options::default().with_default_extension(Extensions::IMPLICIT_SOME)
+}
+
+/// Reads a farm.
+///
+/// # Errors
+/// [`ReadError`] says where and what to do. The text is not touched.
+pub fn read(bytes: &[u8]) -> Result<Farm, ReadError> {
+    let text = text_of(bytes)?;
+    if text.trim().is_empty() {
+        return Err(ReadError::Empty);
+    }
+    // A file so broken that its head cannot be read gives the better message when read as a whole.
+    let format = options().from_str::<Head>(text).map_or(FORMAT, |head| head.format);
+    migrate::read(format, text)
+}
+
+/// The text of a file, without the mark some editors put before it.
+fn text_of(bytes: &[u8]) -> Result<&str, ReadError> {
+    let text = std::str::from_utf8(bytes).map_err(|_| ReadError::NotText)?;
+    Ok(text.strip_prefix('\u{feff}').unwrap_or(text))
+}
+
+/// Writes a farm.
+///
+/// # Errors
+/// Only where the serializer fails, which no farm makes it do.
+pub fn write(farm: &Farm) -> Result<String, ron::Error> {
+    let pretty = PrettyConfig::new().struct_names(true).new_line("\n");
+    let mut text = options().to_string_pretty(farm, pretty)?;
+    text.push('\n');
+    Ok(text)
+}
+
+/// Whether a text still says just what the farm says, so that saving may leave every byte of it, comments and all.
+pub fn unchanged(bytes: &[u8], farm: &Farm) -> bool {
+    read(bytes).is_ok_and(|before| before == *farm)
+}
