@@ -60,7 +60,11 @@ struct Source {
 impl Row {
     /// A further input.
     fn with(&self, name: &str) -> Option<&str> {
-        self.with.split(';').filter_map(|pair| pair.split_once('=')).find(|(key, _)| key.trim() == name).map(|(_, v)| v.trim())
+        self.with
+            .split(';')
+            .filter_map(|pair| pair.split_once('='))
+            .find(|(key, _)| key.trim() == name)
+            .map(|(_, v)| v.trim())
     }
 
     /// A further input that must be there.

@@ -27,9 +27,9 @@ fn farm(row: &Row) -> Result<Farm, String> {
     let date = serde_json::from_str("\"2031-06-12\"").map_err(|error| error.to_string())?;
     let mut pass = Pass::new("Pass", date);
     pass.fields.push("field".to_owned());
-    pass.rig = "rig".to_owned();
+    pass.rig = "rig".into();
     pass.carrier = Some(typed(row.with("carrier").unwrap_or("10 gal/ac"))?);
-    pass.mixing_order = row.with("order").unwrap_or("").to_owned();
+    pass.mixing_order = row.with("order").unwrap_or("").into();
     if let Some(part) = row.with("part") {
         pass.parts.insert("field".to_owned(), typed(part)?);
     }
@@ -128,25 +128,28 @@ pub(super) fn loads(row: &Row) -> Result<Verdict, String> {
     }
 }
 
+/// An adjuvant by the key of its class.
+fn adjuvant(name: &str, key: &str) -> Result<Product, String> {
+    let class = AdjuvantClass::ALL
+        .into_iter()
+        .find(|class| class.key() == key)
+        .ok_or_else(|| format!("\"{key}\" is neither a formulation nor a class"))?;
+    let formulation = match class {
+        AdjuvantClass::AmmoniumSulfate => Formulation::SG,
+        AdjuvantClass::CropOilConcentrate | AdjuvantClass::MethylatedSeedOil => Formulation::EC,
+        _ => Formulation::SL,
+    };
+    let mut product = Product::new(name, ProductKind::Adjuvant, formulation);
+    product.class = Some(class);
+    Ok(product)
+}
+
 /// A product by its formulation code or adjuvant class, "SL!last" with a place that its label gives it.
 fn by_key(token: &str) -> Result<Product, String> {
     let (key, place) = token.split_once('!').unwrap_or((token, ""));
     let mut product = match Formulation::ALL.into_iter().find(|formulation| formulation.code() == key) {
         Some(formulation) => Product::new(token, ProductKind::Herbicide, formulation),
-        None => {
-            let class = AdjuvantClass::ALL
-                .into_iter()
-                .find(|class| class.key() == key)
-                .ok_or_else(|| format!("\"{key}\" is neither a formulation nor a class"))?;
-            let formulation = match class {
-                AdjuvantClass::AmmoniumSulfate => Formulation::SG,
-                AdjuvantClass::CropOilConcentrate | AdjuvantClass::MethylatedSeedOil => Formulation::EC,
-                _ => Formulation::SL,
-            };
-            let mut product = Product::new(token, ProductKind::Adjuvant, formulation);
-            product.class = Some(class);
-            product
-        }
+        None => adjuvant(token, key)?,
     };
     let place = match place {
         "" => return Ok(product),
@@ -218,7 +221,7 @@ fn with_water(row: &Row) -> Result<Plan, String> {
         }
     }
     let mut farm = farm(row)?;
-    pass(&mut farm)?.water = "water".to_owned();
+    pass(&mut farm)?.water = "water".into();
     farm.waters.insert("water".to_owned(), water);
     planned(&farm)
 }

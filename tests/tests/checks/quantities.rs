@@ -263,9 +263,8 @@ pub(super) fn time(row: &Row) -> Result<Verdict, String> {
 pub(super) fn course(row: &Row) -> Result<Verdict, String> {
     let (length, width): (Length, Length) = (parse(&row.input)?, Length::from_metres(1.0));
     let strip = Area::from_square_metres(length.to_metres() * width.to_metres());
-    let time = strip
-        .time(parse(row.need("speed")?)?, width, Share::from_percent(100.0))
-        .ok_or("there is no such time")?;
+    let time =
+        strip.time(parse(row.need("speed")?)?, width, Share::from_percent(100.0)).ok_or("there is no such time")?;
     close(row, duration_in(time, &row.unit)?)
 }
 
