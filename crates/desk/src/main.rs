@@ -1,2 +1,5 @@
-//! x
-fn main() {}
+//! Starts Tankard.
+
+fn main() -> std::process::ExitCode {
+    tankard::run()
+}

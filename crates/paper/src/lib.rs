@@ -1,1 +1,203 @@
-//! x
+//! Load cards on paper: a Typst template turns issued cards into one PDF, or one card into a picture for the screen.
+//!
+//! What stands on a card is decided elsewhere and arrives as text in [`CardContent`]; here it is only laid out, by
+//! `assets/typst/load-card.typ`. Nothing is read from disk, network or clock, so the same cards give the same bytes.
+//!
+//! - [`pdf`] makes the document, one page a [`Sheet`].
+//! - [`picture`] draws one sheet for the preview.
+//!
+//! The first call reads the fonts and the template and takes longer than the next ones. Both calls block; a program
+//! with a window makes them on another thread.
+
+mod world;
+
+use serde::Serialize;
+use tankard_core::farm::card::{CardContent, Gauge, Layer, Mark};
+use typst::diag::SourceDiagnostic;
+use typst::foundations::Smart;
+use typst::utils::Scalar;
+use typst_layout::PagedDocument;
+use typst_pdf::PdfOptions;
+use typst_render::RenderOptions;
+
+use world::Desk;
+
+/// A card as it goes to the printer.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Sheet<'a> {
+    /// The card's number, such as "2031-0037", or [`DRAFT`] for a preview that must not reach the tank.
+    pub number: &'a str,
+    /// When it was issued, as printed; none for a draft.
+    pub issued: Option<String>,
+    /// What a reprint says of itself, such as "reprinted 12 June 2031, 05:02"; none for the first print.
+    pub reprint: Option<String>,
+    /// What stands on it.
+    pub content: &'a CardContent,
+}
+
+/// The [`Sheet::number`] of a preview. Such a page says in a frame that it is not for use at the tank.
+pub const DRAFT: &str = "draft";
+
+/// A page as pixels, for the screen.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Picture {
+    /// Pixels across.
+    pub width: u32,
+    /// Pixels down.
+    pub height: u32,
+    /// Red, green, blue and alpha of each pixel, row by row from the top left. The page is white, so alpha is always 255.
+    pub rgba: Vec<u8>,
+}
+
+/// Why a card could not be brought to paper.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+pub enum PaperError {
+    /// There was no card to print.
+    #[error("there is no load card to print")]
+    NoSheets,
+    /// Even in the smallest print the card does not fit on its page.
+    #[error("load card {number} holds more text than one page can take; shorten its cautions or notes")]
+    TooLong {
+        /// Number of the card.
+        number: String,
+    },
+    /// The picture would be too small or too large to draw.
+    #[error("a preview takes from {least} to {most} pixels a point, not {asked}", least = PIXELS_PER_POINT.0, most = PIXELS_PER_POINT.1)]
+    PictureScale {
+        /// What was asked for, as text.
+        asked: String,
+    },
+    /// The cards could not be handed to the template.
+    #[error("the load card could not be handed to the page layout: {0}")]
+    Data(String),
+    /// The template is at fault: a bug, or a font that is missing.
+    #[error("the load card could not be laid out: {0}")]
+    Layout(String),
+    /// The pages are fine, but writing them as PDF failed.
+    #[error("the load card could not be written as PDF: {0}")]
+    Pdf(String),
+}
+
+/// The least and the most pixels a point that [`picture`] draws: from a thumbnail to four times a sharp screen.
+const PIXELS_PER_POINT: (f32, f32) = (0.1, 8.0);
+
+/// Prints the sheets as one PDF, in order, each on exactly one page of its own paper size.
+///
+/// The same sheets give the same bytes: the file carries no time and a fixed identifier.
+///
+/// # Errors
+///
+/// [`PaperError::NoSheets`] without a sheet, [`PaperError::TooLong`] for a card that no print is small enough for, and
+/// the others where the layout itself fails.
+///
+/// # Examples
+///
+/// ```no_run
+/// # fn card() -> tankard_core::farm::card::CardContent { unimplemented!() }
+/// use tankard_paper::{Sheet, pdf};
+///
+/// let content = card();
+/// let sheet = Sheet { number: "2031-0037", issued: Some("11 June 2031, 20:14".into()), reprint: None, content: &content };
+/// std::fs::write("cards.pdf", pdf(&[sheet])?)?;
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn pdf(sheets: &[Sheet]) -> Result<Vec<u8>, PaperError> {
+    let document = lay_out(sheets)?;
+    let options = PdfOptions {
+        ident: Smart::Custom("tankard load cards".to_owned()),
+        creator: Smart::Custom(Some("Tankard".to_owned())),
+        timestamp: None,
+        ..PdfOptions::default()
+    };
+    typst_pdf::pdf(&document, &options).map_err(|errors| PaperError::Pdf(in_words(&errors)))
+}
+
+/// Draws one sheet for the screen.
+///
+/// # Units
+///
+/// `pixels_per_point` is pixels for a typographic point of 1/72 inch: 1.0 makes a Letter page 612 by 792 pixels.
+///
+/// # Valid range
+///
+/// 0.1 to 8 pixels a point.
+///
+/// # Errors
+///
+/// [`PaperError::PictureScale`] outside that range; otherwise as [`pdf`].
+pub fn picture(sheet: &Sheet, pixels_per_point: f32) -> Result<Picture, PaperError> {
+    if !(PIXELS_PER_POINT.0..=PIXELS_PER_POINT.1).contains(&pixels_per_point) {
+        return Err(PaperError::PictureScale { asked: pixels_per_point.to_string() });
+    }
+    let document = lay_out(std::slice::from_ref(sheet))?;
+    let page = document.pages().first().ok_or(PaperError::NoSheets)?;
+    let options = RenderOptions { pixel_per_pt: Scalar::new(f64::from(pixels_per_point)), render_bleed: false };
+    let pixels = typst_render::render(page, &options);
+    // The page is opaque, so colours multiplied by alpha are the colours themselves.
+    Ok(Picture { width: pixels.width(), height: pixels.height(), rgba: pixels.data().to_vec() })
+}
+
+/// Lays out the sheets, one page each.
+fn lay_out(sheets: &[Sheet]) -> Result<PagedDocument, PaperError> {
+    if sheets.is_empty() {
+        return Err(PaperError::NoSheets);
+    }
+    let (document, _) = compile(sheets)?;
+    if document.pages().len() == sheets.len() {
+        return Ok(document);
+    }
+    // Some card has spilled over; alone it shows which.
+    for sheet in sheets {
+        if compile(std::slice::from_ref(sheet))?.0.pages().len() != 1 {
+            return Err(PaperError::TooLong { number: sheet.number.to_owned() });
+        }
+    }
+    Err(PaperError::Layout(format!("{} pages for {} cards", document.pages().len(), sheets.len())))
+}
+
+/// Runs the template over the sheets: the pages, and what the layout warns of.
+fn compile(sheets: &[Sheet]) -> Result<(PagedDocument, Vec<SourceDiagnostic>), PaperError> {
+    let pages: Vec<Page> = sheets.iter().map(Page::from).collect();
+    let data = serde_json::to_string(&pages).map_err(|error| PaperError::Data(error.to_string()))?;
+    let compiled = typst::compile::<PagedDocument>(&Desk::new(data));
+    // Without this the memory of past layouts grows with every different card.
+    comemo::evict(10);
+    let document = compiled.output.map_err(|errors| PaperError::Layout(in_words(&errors)))?;
+    Ok((document, compiled.warnings.into_iter().collect()))
+}
+
+/// What the template reads of a sheet.
+#[derive(Serialize)]
+struct Page<'a> {
+    #[serde(flatten)]
+    sheet: &'a Sheet<'a>,
+    /// The gauge of the content with every height within the tank.
+    gauge: Gauge,
+}
+
+impl<'a> From<&'a Sheet<'a>> for Page<'a> {
+    fn from(sheet: &'a Sheet<'a>) -> Self {
+        let gauge = &sheet.content.gauge;
+        let layer = |layer: &Layer| {
+            let from = within_tank(layer.from);
+            Layer { from, to: within_tank(layer.to).max(from), ..layer.clone() }
+        };
+        let mark = |mark: &Mark| Mark { at: within_tank(mark.at), ..mark.clone() };
+        let gauge =
+            Gauge { layers: gauge.layers.iter().map(layer).collect(), marks: gauge.marks.iter().map(mark).collect() };
+        Self { sheet, gauge }
+    }
+}
+
+/// A height as a share of the tank; one that is no number lies at the bottom.
+fn within_tank(share: f64) -> f64 {
+    if share.is_nan() { 0.0 } else { share.clamp(0.0, 1.0) }
+}
+
+/// Diagnostics as one line.
+fn in_words(diagnostics: &[SourceDiagnostic]) -> String {
+    diagnostics.iter().map(|one| one.message.as_str()).collect::<Vec<_>>().join("; ")
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,681 @@
+//! The window: the bar at the top, the view in use, and what runs across all views (opening, saving, undo, closing).
+
+use std::path::{Path, PathBuf};
+use std::time::{Duration, Instant};
+
+use egui::{Align, Button, CentralPanel, Context, Layout, Panel, RichText, Sense, Stroke, Ui, Vec2, ViewportCommand};
+use jiff::ZonedDateTime;
+use jiff::civil::DateTime;
+use jiff::tz::TimeZone;
+use tankard_core::farm::{Farm, Id};
+use tankard_core::finding::Subject;
+use tankard_file::store;
+
+use crate::cli::{RendererName, Start, ThemeName};
+use crate::command::{Command, View};
+use crate::document::Document;
+use crate::files::{Picker, Purpose};
+use crate::parts::boxes;
+use crate::recent::Remembered;
+use crate::{demo, look, views};
+
+/// How long work may stay only in memory.
+const KEEP_EVERY: Duration = Duration::from_secs(15);
+
+/// The clock: the present moment in a time zone. A test gives its own.
+pub type Clock = fn(zone: &str) -> DateTime;
+
+/// The machine's clock, in the farm's time zone where that is known.
+pub fn machine_clock(zone: &str) -> DateTime {
+    let now = ZonedDateTime::now();
+    TimeZone::get(zone).map_or_else(|_| now.datetime(), |zone| now.with_time_zone(zone).datetime())
+}
+
+/// What waits for an answer before unsaved work may go.
+#[derive(Clone, Debug, PartialEq)]
+enum Leaving {
+    Quit,
+    To(Command),
+}
+
+/// What the bar at the foot says.
+struct Notice {
+    text: String,
+    is_problem: bool,
+}
+
+/// The desk.
+pub struct Desk {
+    /// The open farm.
+    pub document: Document,
+    /// The view in use.
+    pub view: View,
+    /// What is chosen in Fields.
+    pub fields: views::fields::State,
+    /// What is chosen in Tank loads.
+    pub tank_loads: views::tank_loads::State,
+    /// What is chosen in Season log.
+    pub season_log: views::season_log::State,
+    /// What is chosen in Shed.
+    pub shed: views::shed::State,
+    clock: Clock,
+    picker: Option<Picker>,
+    leaving: Option<Leaving>,
+    leave_after_save: Option<Leaving>,
+    closing: bool,
+    notice: Option<Notice>,
+    found_unsaved: Option<Farm>,
+    remembered: Option<Remembered>,
+    kept: (u64, Instant),
+    shown_title: String,
+}
+
+impl Desk {
+    /// A desk on a document. Nothing is remembered between runs until [`Desk::remember`] is called.
+    pub fn new(document: Document, clock: Clock) -> Self {
+        let kept = (document.revision(), Instant::now());
+        Self {
+            document,
+            view: View::default(),
+            fields: views::fields::State::default(),
+            tank_loads: views::tank_loads::State::default(),
+            season_log: views::season_log::State::default(),
+            shed: views::shed::State::default(),
+            clock,
+            picker: None,
+            leaving: None,
+            leave_after_save: None,
+            closing: false,
+            notice: None,
+            found_unsaved: None,
+            remembered: None,
+            kept,
+            shown_title: String::new(),
+        }
+    }
+
+    /// Remembers opened farms and the look in the user's configuration folder.
+    #[must_use]
+    pub fn remember(mut self, mut remembered: Remembered) -> Self {
+        if let Some(path) = self.document.path() {
+            remembered.opened(path);
+            remembered.keep();
+        }
+        self.remembered = Some(remembered);
+        self.look_for_unsaved();
+        self
+    }
+
+    /// The present moment by the farm's clock.
+    pub fn now(&self) -> DateTime {
+        let zone = self.document.farm().place.as_ref().map_or("", |place| place.zone.as_str());
+        (self.clock)(zone)
+    }
+
+    /// Says something at the foot of the window.
+    pub fn tell(&mut self, text: impl Into<String>) {
+        self.notice = Some(Notice { text: text.into(), is_problem: false });
+    }
+
+    /// Says at the foot of the window what went wrong.
+    pub fn tell_problem(&mut self, text: impl Into<String>) {
+        self.notice = Some(Notice { text: text.into(), is_problem: true });
+    }
+
+    /// Asks for a file; the answer comes to [`Desk::chosen`].
+    pub fn ask_file(&mut self, purpose: Purpose, suggested: PathBuf, ctx: &Context) {
+        self.picker = Some(Picker::ask(purpose, suggested, ctx));
+    }
+
+    /// Asks for a file with the path box inside the window.
+    pub fn ask_path(&mut self, purpose: Purpose, suggested: PathBuf) {
+        self.picker = Some(Picker::type_path(purpose, suggested));
+    }
+
+    /// Where a file with this ending would be put beside the farm.
+    pub fn beside(&self, ending: &str) -> PathBuf {
+        match self.document.path() {
+            Some(path) => path.with_extension(ending),
+            None => PathBuf::from(format!(
+                "{}.{ending}",
+                tankard_core::farm::id::fresh(&indexmap::IndexMap::<Id, ()>::new(), &self.document.farm().name)
+            )),
+        }
+    }
+
+    /// Leads to what a finding speaks of.
+    pub fn lead_to(&mut self, subject: &Subject) {
+        match subject {
+            Subject::Farm => {}
+            Subject::Pass(id) => {
+                self.view = View::TankLoads;
+                self.tank_loads.choose(id);
+            }
+            Subject::Field(id) => {
+                self.view = View::Fields;
+                self.fields.chosen = Some(id.clone());
+            }
+            Subject::Product(id) => {
+                self.view = View::Shed;
+                self.shed.choose_product(id);
+            }
+            Subject::Water(id) => {
+                self.view = View::Shed;
+                self.shed.choose_water(id);
+            }
+            Subject::Rig(id) => {
+                self.view = View::Shed;
+                self.shed.choose_rig(id);
+            }
+            Subject::Load(number) => {
+                self.view = View::TankLoads;
+                self.tank_loads.load = *number;
+            }
+            Subject::Record(id) => {
+                self.view = View::SeasonLog;
+                self.season_log.chosen = Some(id.clone());
+            }
+        }
+    }
+
+    /// Does a command.
+    pub fn run(&mut self, command: Command, ctx: &Context) {
+        match command {
+            Command::New | Command::OpenPath(_) | Command::OpenDemo if self.document.is_unsaved() => {
+                self.leaving = Some(Leaving::To(command));
+            }
+            Command::Open if self.document.is_unsaved() => self.leaving = Some(Leaving::To(Command::Open)),
+            other => self.run_now(other, ctx),
+        }
+    }
+
+    fn run_now(&mut self, command: Command, ctx: &Context) {
+        match command {
+            Command::New => self.replace(Document::copy(Farm::new("New farm"))),
+            Command::Open => {
+                let start = self.document.path().cloned().unwrap_or_default();
+                self.ask_file(Purpose::OpenFarm, start, ctx);
+            }
+            Command::OpenPath(path) => self.open_path(path),
+            Command::OpenDemo => match demo::farm() {
+                Ok(farm) => self.replace(Document::copy(farm)),
+                Err(error) => self.tell_problem(error.to_string()),
+            },
+            Command::Save => {
+                if self.document.path().is_some() {
+                    self.save();
+                } else {
+                    self.run_now(Command::SaveAs, ctx);
+                }
+            }
+            Command::SaveAs => {
+                let path = self.document.path().cloned().unwrap_or_else(|| self.beside("ron"));
+                self.ask_file(Purpose::SaveFarm, path, ctx);
+            }
+            Command::Undo => self.document.undo(),
+            Command::Redo => self.document.redo(),
+            Command::Go(view) => self.view = view,
+            Command::Larger => scale(ctx, ctx.zoom_factor() + 0.1),
+            Command::Smaller => scale(ctx, ctx.zoom_factor() - 0.1),
+            Command::PlainSize => scale(ctx, 1.0),
+            Command::Light => ctx.set_theme(egui::Theme::Light),
+            Command::Dark => ctx.set_theme(egui::Theme::Dark),
+            Command::Quit => {
+                self.closing = true;
+                ctx.send_viewport_cmd(ViewportCommand::Close);
+            }
+        }
+        self.note_look(ctx);
+    }
+
+    fn note_look(&mut self, ctx: &Context) {
+        let Some(remembered) = &mut self.remembered else { return };
+        let mut now = remembered.clone();
+        now.dark = ctx.theme() == egui::Theme::Dark;
+        // Between 80 and 200 by construction.
+        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+        let scale = (ctx.zoom_factor() * 100.0).round() as u16;
+        now.scale = scale;
+        if now != *remembered {
+            now.keep();
+            *remembered = now;
+        }
+    }
+
+    fn replace(&mut self, document: Document) {
+        self.document = document;
+        self.fields = views::fields::State::default();
+        self.tank_loads = views::tank_loads::State::default();
+        self.season_log = views::season_log::State::default();
+        self.shed = views::shed::State::default();
+        self.notice = None;
+        self.kept = (self.document.revision(), Instant::now());
+        self.look_for_unsaved();
+    }
+
+    fn look_for_unsaved(&mut self) {
+        self.found_unsaved = self.document.path().and_then(|path| store::unsaved(path, self.document.farm()));
+    }
+
+    fn open_path(&mut self, path: PathBuf) {
+        match Document::open(path.clone()) {
+            Ok(document) => {
+                self.replace(document);
+                if let Some(remembered) = &mut self.remembered {
+                    remembered.opened(&path);
+                    remembered.keep();
+                }
+            }
+            Err(error) => self.tell_problem(format!("The farm was not opened: {error}")),
+        }
+    }
+
+    fn save(&mut self) -> bool {
+        match self.document.save() {
+            Ok(()) => {
+                self.tell("Saved");
+                true
+            }
+            Err(error) => {
+                self.tell_problem(format!("The farm was not saved: {error}"));
+                false
+            }
+        }
+    }
+
+    /// Takes the file that was chosen.
+    fn chosen(&mut self, purpose: Purpose, path: PathBuf) {
+        match purpose {
+            Purpose::OpenFarm => self.open_path(path),
+            Purpose::SaveFarm => {
+                let path = if path.extension().is_some() { path } else { path.with_extension("ron") };
+                match self.document.save_as(path.clone()) {
+                    Ok(()) => {
+                        self.tell(format!("Saved as {}", path.display()));
+                        if let Some(remembered) = &mut self.remembered {
+                            remembered.opened(&path);
+                            remembered.keep();
+                        }
+                    }
+                    Err(error) => {
+                        self.leave_after_save = None;
+                        self.tell_problem(format!("The farm was not saved: {error}"));
+                    }
+                }
+            }
+            Purpose::SaveCards => views::tank_loads::cards::save(self, &path),
+            Purpose::SaveRecords => views::season_log::save_csv(self, &path),
+        }
+    }
+
+    /// Shows the whole window.
+    pub fn show(&mut self, ui: &mut Ui) {
+        for command in Command::pressed(ui.ctx()) {
+            self.run(command, ui.ctx());
+        }
+        self.bar(ui);
+        self.foot(ui);
+        CentralPanel::default().frame(egui::Frame::new().fill(look::colours(ui).ground)).show(ui, |ui| {
+            // One scroll place and one set of boxes for each view.
+            ui.push_id(self.view.name(), |ui| match self.view {
+                View::Fields => views::fields::show(self, ui),
+                View::TankLoads => views::tank_loads::show(self, ui),
+                View::SeasonLog => views::season_log::show(self, ui),
+                View::Shed => views::shed::show(self, ui),
+            });
+        });
+        self.after(ui.ctx());
+    }
+
+    fn bar(&mut self, ui: &mut Ui) {
+        let colours = look::colours(ui);
+        let frame = egui::Frame::new().fill(colours.bar).inner_margin(egui::Margin::symmetric(16, 0));
+        let mut wanted = None;
+        Panel::top("bar").exact_size(look::BAR).frame(frame).show_separator_line(false).show(ui, |ui| {
+            ui.horizontal(|ui| {
+                ui.set_min_height(look::BAR);
+                ui.spacing_mut().item_spacing.x = 4.0;
+                ui.visuals_mut().widgets.inactive.fg_stroke.color = colours.bar_ink;
+                ui.visuals_mut().widgets.hovered.fg_stroke.color = colours.bar_ink;
+                let name = self.document.farm().name.clone();
+                let left = ui.available_width() * 0.18;
+                ui.allocate_ui_with_layout(
+                    Vec2::new(left.max(150.0), look::BAR),
+                    Layout::left_to_right(Align::Center),
+                    |ui| {
+                        ui.set_min_width(left.max(150.0));
+                        ui.add(egui::Label::new(look::strong(name).color(colours.bar_ink)).truncate());
+                        if self.document.is_unsaved() {
+                            ui.label(RichText::new("not saved").color(colours.bar_ink.gamma_multiply(0.75)));
+                        }
+                    },
+                );
+                for view in View::ALL {
+                    if tab(ui, view.name(), self.view == view) {
+                        wanted = Some(Command::Go(view));
+                    }
+                }
+                ui.with_layout(Layout::right_to_left(Align::Center), |ui| self.menus(ui, &mut wanted));
+            });
+        });
+        if let Some(command) = wanted {
+            self.run(command, ui.ctx());
+        }
+    }
+
+    fn menus(&mut self, ui: &mut Ui, wanted: &mut Option<Command>) {
+        let entry = |ui: &mut Ui, command: Command, enabled: bool, wanted: &mut Option<Command>| {
+            let keys = command.key().map(|key| ui.ctx().format_shortcut(&key)).unwrap_or_default();
+            if ui.add_enabled(enabled, Button::new(command.text()).shortcut_text(keys).frame(false)).clicked() {
+                *wanted = Some(command);
+                ui.close();
+            }
+        };
+        ui.menu_button("Look", |ui| {
+            ui.set_min_width(180.0);
+            for command in [Command::Light, Command::Dark] {
+                entry(ui, command, true, wanted);
+            }
+            ui.separator();
+            for command in [Command::Larger, Command::Smaller, Command::PlainSize] {
+                entry(ui, command, true, wanted);
+            }
+            ui.label(look::soft(ui, format!("now at {:.0} %", ui.ctx().zoom_factor() * 100.0)));
+        });
+        ui.menu_button("Farm", |ui| {
+            ui.set_min_width(260.0);
+            for command in [Command::New, Command::Open, Command::OpenDemo, Command::Save, Command::SaveAs] {
+                entry(ui, command, true, wanted);
+            }
+            let recent = self.remembered.as_ref().map(|remembered| remembered.farms.clone()).unwrap_or_default();
+            if !recent.is_empty() {
+                ui.separator();
+                ui.label(look::soft(ui, "Opened last"));
+                for path in recent {
+                    entry(ui, Command::OpenPath(path), true, wanted);
+                }
+            }
+            ui.separator();
+            entry(ui, Command::Quit, true, wanted);
+        });
+        for (command, enabled) in [(Command::Redo, self.document.can_redo()), (Command::Undo, self.document.can_undo())]
+        {
+            let text = RichText::new(command.text()).color(look::colours(ui).bar_ink.gamma_multiply(if enabled {
+                1.0
+            } else {
+                0.5
+            }));
+            if ui.add_enabled(enabled, Button::new(text).frame(false)).clicked() {
+                *wanted = Some(command);
+            }
+        }
+    }
+
+    /// What is said at the foot: a notice, unsaved work of an earlier run, the question before work is lost, a file box.
+    fn foot(&mut self, ui: &mut Ui) {
+        if let Some(mut picker) = self.picker.take() {
+            match picker.show(ui) {
+                None => self.picker = Some(picker),
+                Some(Some(path)) => {
+                    self.chosen(picker.purpose(), path);
+                    if let Some(leaving) = self.leave_after_save.take() {
+                        self.leave(leaving, ui.ctx());
+                    }
+                }
+                Some(None) => self.leave_after_save = None,
+            }
+        }
+        if let Some(leaving) = self.leaving.clone() {
+            let mut answer = None;
+            Panel::bottom("leaving").show(ui, |ui| {
+                ui.add_space(look::GRID);
+                ui.horizontal(|ui| {
+                    ui.label(look::strong(format!("{} holds work that is not saved", self.document.farm().name)));
+                    if ui.button("Save it").clicked() {
+                        answer = Some(true);
+                    }
+                    if ui.button("Let it go").clicked() {
+                        answer = Some(false);
+                    }
+                    if ui.button("Stay here").clicked() || ui.input(|input| input.key_pressed(egui::Key::Escape)) {
+                        self.leaving = None;
+                    }
+                });
+                ui.add_space(look::GRID);
+            });
+            match answer {
+                Some(true) if self.document.path().is_some() => {
+                    self.leaving = None;
+                    if self.save() {
+                        self.leave(leaving, ui.ctx());
+                    }
+                }
+                Some(true) => {
+                    self.leaving = None;
+                    self.leave_after_save = Some(leaving);
+                    self.run_now(Command::SaveAs, ui.ctx());
+                }
+                Some(false) => {
+                    self.leaving = None;
+                    if let Some(path) = self.document.path() {
+                        store::drop_unsaved(path);
+                    }
+                    self.leave(leaving, ui.ctx());
+                }
+                None => {}
+            }
+        }
+        if self.found_unsaved.is_some() {
+            let mut answer = None;
+            Panel::bottom("found").show(ui, |ui| {
+                ui.add_space(look::GRID);
+                ui.horizontal(|ui| {
+                    ui.label(look::strong("Work from an earlier run was found that was never saved"));
+                    if ui.button("Take it up").clicked() {
+                        answer = Some(true);
+                    }
+                    if ui.button("Drop it").clicked() {
+                        answer = Some(false);
+                    }
+                });
+                ui.add_space(look::GRID);
+            });
+            if let (Some(answer), true) = (answer, answer.is_some()) {
+                let found = self.found_unsaved.take();
+                if answer && let Some(found) = found {
+                    self.document.edit(|farm| *farm = found);
+                } else if let Some(path) = self.document.path() {
+                    store::drop_unsaved(path);
+                }
+            }
+        }
+        if let Some(notice) = &self.notice {
+            let colours = look::colours(ui);
+            let mut done = false;
+            Panel::bottom("notice").show(ui, |ui| {
+                ui.horizontal(|ui| {
+                    let colour = if notice.is_problem { colours.stop } else { colours.ink };
+                    let close = ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+                        let close = boxes::act(ui, "Close this line").clicked();
+                        ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
+                            ui.add(egui::Label::new(RichText::new(&notice.text).color(colour)).wrap());
+                        });
+                        close
+                    });
+                    done = close.inner;
+                });
+            });
+            if done {
+                self.notice = None;
+            }
+        }
+    }
+
+    fn leave(&mut self, leaving: Leaving, ctx: &Context) {
+        match leaving {
+            Leaving::Quit => {
+                self.closing = true;
+                ctx.send_viewport_cmd(ViewportCommand::Close);
+            }
+            Leaving::To(command) => self.run_now(command, ctx),
+        }
+    }
+
+    /// What follows the drawing: points for undo, unsaved work to the side file, the title, closing.
+    fn after(&mut self, ctx: &Context) {
+        let in_the_middle = ctx.text_edit_focused() || ctx.input(|input| input.pointer.any_down());
+        if !in_the_middle {
+            self.document.take_point();
+        }
+        if self.document.is_unsaved()
+            && self.document.revision() != self.kept.0
+            && let Some(path) = self.document.path()
+        {
+            if self.kept.1.elapsed() >= KEEP_EVERY {
+                if let Err(error) = store::keep_unsaved(path, self.document.farm()) {
+                    log::warn!("unsaved work could not be kept: {error}");
+                }
+                self.kept = (self.document.revision(), Instant::now());
+            } else {
+                ctx.request_repaint_after(KEEP_EVERY);
+            }
+        }
+        let title = format!(
+            "{}{} – Tankard",
+            self.document.farm().name,
+            if self.document.is_unsaved() { " (not saved)" } else { "" }
+        );
+        if title != self.shown_title {
+            ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
+            self.shown_title = title;
+        }
+        if ctx.input(|input| input.viewport().close_requested()) && self.document.is_unsaved() && !self.closing {
+            ctx.send_viewport_cmd(ViewportCommand::CancelClose);
+            self.leaving = Some(Leaving::Quit);
+        } else if ctx.input(|input| input.viewport().close_requested()) && !self.document.is_unsaved() {
+            self.closing = true;
+        }
+    }
+}
+
+fn scale(ctx: &Context, factor: f32) {
+    ctx.set_zoom_factor(((factor * 10.0).round() / 10.0).clamp(0.8, 2.0));
+}
+
+/// A view's name in the bar; the one in use is cut out of the ground.
+fn tab(ui: &mut Ui, name: &str, chosen: bool) -> bool {
+    let colours = look::colours(ui);
+    let width = ui.fonts_mut(|fonts| {
+        fonts.layout_no_wrap(name.to_owned(), egui::FontId::new(13.5, look::semibold()), colours.ink).size().x
+    });
+    let (rect, response) = ui.allocate_exact_size(Vec2::new((width + 40.0).max(84.0), look::BAR), Sense::click());
+    let (face, ink) = if chosen { (colours.ground, colours.ink) } else { (colours.bar, colours.bar_ink) };
+    ui.painter().rect_filled(rect, 0, face);
+    let font = egui::FontId::new(13.5, if chosen { look::semibold() } else { egui::FontFamily::Proportional });
+    ui.painter().text(rect.center(), egui::Align2::CENTER_CENTER, name, font, ink);
+    if response.has_focus() || (response.hovered() && !chosen) {
+        ui.painter().hline(rect.x_range().shrink(10.0), rect.bottom() - 8.0, Stroke::new(2.0, colours.brass));
+    }
+    response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Tab, true, chosen, name));
+    response.clicked()
+}
+
+/// The desk inside its window.
+struct Window {
+    desk: Desk,
+    started: Option<Instant>,
+}
+
+impl eframe::App for Window {
+    fn ui(&mut self, ui: &mut Ui, _frame: &mut eframe::Frame) {
+        self.desk.show(ui);
+        if let Some(started) = self.started.take() {
+            log::info!("first frame after {} ms", started.elapsed().as_millis());
+        }
+    }
+
+    fn clear_color(&self, visuals: &egui::Visuals) -> [f32; 4] {
+        visuals.panel_fill.to_normalized_gamma_f32()
+    }
+}
+
+/// Opens the window and stays until it is closed.
+///
+/// # Errors
+/// What each renderer said, where none could open it, or why the farm could not be read.
+pub fn open(file: Option<PathBuf>, start: Start) -> Result<(), String> {
+    let started = Instant::now();
+    let first = start.renderer.unwrap_or(RendererName::Glow);
+    let mut problems = Vec::new();
+    for renderer in renderers(first) {
+        let (document, problem) = first_document(file.as_deref());
+        let start = start.clone();
+        let options = eframe::NativeOptions {
+            renderer,
+            centered: true,
+            viewport: egui::ViewportBuilder::default()
+                .with_title("Tankard")
+                .with_app_id("tankard")
+                .with_min_inner_size([900.0, 560.0])
+                .with_inner_size(
+                    start.size.map_or([1366.0, 768.0], |(width, height)| [f32::from(width), f32::from(height)]),
+                ),
+            ..eframe::NativeOptions::default()
+        };
+        let opened = eframe::run_native(
+            "Tankard",
+            options,
+            Box::new(move |creation| {
+                let remembered = Remembered::read();
+                set_up(&creation.egui_ctx, &start, &remembered);
+                let mut desk = Desk::new(document, machine_clock).remember(remembered);
+                desk.view = start.view.unwrap_or_default();
+                if let Some(problem) = problem {
+                    desk.tell_problem(problem);
+                }
+                Ok(Box::new(Window { desk, started: Some(started) }))
+            }),
+        );
+        match opened {
+            Ok(()) => return Ok(()),
+            Err(error) => problems.push(format!("{renderer}: {error}")),
+        }
+    }
+    Err(problems.join("; "))
+}
+
+/// The renderers built in, the wanted one first.
+fn renderers(first: RendererName) -> Vec<eframe::Renderer> {
+    let mut list = vec![eframe::Renderer::Glow];
+    #[cfg(feature = "wgpu")]
+    list.push(eframe::Renderer::Wgpu);
+    if first == RendererName::Wgpu {
+        list.reverse();
+    }
+    list
+}
+
+/// The farm to begin with. A farm that cannot be read is left alone, and an empty desk says why.
+fn first_document(file: Option<&Path>) -> (Document, Option<String>) {
+    match file {
+        Some(path) => match Document::open(path.to_owned()) {
+            Ok(document) => (document, None),
+            Err(error) => (Document::copy(Farm::new("New farm")), Some(format!("The farm was not opened: {error}"))),
+        },
+        None => match demo::farm() {
+            Ok(farm) => (Document::copy(farm), None),
+            Err(error) => (Document::copy(Farm::new("New farm")), Some(error.to_string())),
+        },
+    }
+}
+
+fn set_up(ctx: &Context, start: &Start, remembered: &Remembered) {
+    look::install(ctx);
+    let dark = start.theme.map_or(remembered.dark, |theme| theme == ThemeName::Dark);
+    ctx.set_theme(if dark { egui::Theme::Dark } else { egui::Theme::Light });
+    let percent = start.scale.unwrap_or(remembered.scale);
+    if percent > 0 {
+        ctx.set_zoom_factor((f32::from(percent) / 100.0).clamp(0.8, 2.0));
+    }
+    ctx.options_mut(|options| options.zoom_with_keyboard = false);
+}

@@ -1,0 +1,267 @@
+//! The command line: the desk, and the plan, the cards and the findings for scripts and for machines without a display.
+
+use std::io::Write;
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use clap::{Parser, Subcommand, ValueEnum};
+use tankard_core::farm::Farm;
+use tankard_core::finding::Level;
+use tankard_core::loads::card::cards;
+use tankard_core::plan::{NOT_JUDGED, Plan, plan};
+use tankard_file::store;
+use tankard_paper::Sheet;
+
+use crate::command::View;
+use crate::{demo, report};
+
+/// Plans sprayer work: what goes in the tank, how much, in what order, for which fields. The label and local law govern.
+#[derive(Debug, Parser)]
+#[command(name = "tankard", version, about, args_conflicts_with_subcommands = true)]
+pub struct Args {
+    #[command(subcommand)]
+    command: Option<Ask>,
+    /// The farm to open; a copy of the demo farm without it
+    file: Option<PathBuf>,
+    #[command(flatten)]
+    start: Start,
+}
+
+/// How the desk starts.
+#[derive(Clone, Debug, Default, clap::Args)]
+pub struct Start {
+    /// The view to show first
+    #[arg(long, value_enum)]
+    pub view: Option<View>,
+    /// Light or dark
+    #[arg(long, value_enum)]
+    pub theme: Option<ThemeName>,
+    /// Scale in per cent, 80 to 200
+    #[arg(long, value_parser = clap::value_parser!(u16).range(80..=200))]
+    pub scale: Option<u16>,
+    /// Size of the window, such as 1366x768
+    #[arg(long, value_parser = window_size)]
+    pub size: Option<(u16, u16)>,
+    /// Which renderer to try first
+    #[arg(long, value_enum)]
+    pub renderer: Option<RendererName>,
+}
+
+/// Themes by name.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub enum ThemeName {
+    /// Paper and ink.
+    Light,
+    /// Lamp light.
+    Dark,
+}
+
+/// Renderers by name.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub enum RendererName {
+    /// OpenGL.
+    Glow,
+    /// Vulkan, Metal or DirectX, where it is built in.
+    Wgpu,
+}
+
+fn window_size(text: &str) -> Result<(u16, u16), String> {
+    let read = |part: &str| part.parse::<u16>().ok().filter(|size| (320..=8000).contains(size));
+    text.split_once('x')
+        .and_then(|(width, height)| Some((read(width)?, read(height)?)))
+        .ok_or_else(|| format!("\"{text}\" is not a size; write it like 1366x768"))
+}
+
+#[derive(Debug, Subcommand)]
+enum Ask {
+    /// Prints the plan with its findings
+    Plan {
+        /// The farm
+        file: PathBuf,
+        /// Only this pass
+        #[arg(long)]
+        pass: Option<String>,
+        /// As JSON, in SI units
+        #[arg(long)]
+        json: bool,
+    },
+    /// Writes load cards as PDF
+    Cards {
+        /// The farm
+        file: PathBuf,
+        /// Only this pass
+        #[arg(long)]
+        pass: Option<String>,
+        /// Where to write them
+        #[arg(long)]
+        out: PathBuf,
+    },
+    /// Prints all findings; exit status 0 for none above Note, 1 for Check, 2 for Stop, 3 for an unreadable file
+    Check {
+        /// The farm
+        file: PathBuf,
+    },
+}
+
+/// Exit status where a file cannot be read or written.
+const UNREADABLE: u8 = 3;
+/// Exit status where a Stop stands.
+const STOP: u8 = 2;
+/// Exit status where a Check stands.
+const CHECK: u8 = 1;
+
+/// Does what the command line asks.
+pub fn run() -> ExitCode {
+    let args = Args::parse();
+    let status = match args.command {
+        None => return open_desk(args.file, args.start),
+        Some(Ask::Plan { file, pass, json }) => ask_plan(&file, pass.as_deref(), json),
+        Some(Ask::Cards { file, pass, out }) => ask_cards(&file, pass.as_deref(), &out),
+        Some(Ask::Check { file }) => ask_check(&file),
+    };
+    match status {
+        Ok(status) => ExitCode::from(status),
+        Err(message) => {
+            eprintln!("tankard: {message}");
+            ExitCode::from(UNREADABLE)
+        }
+    }
+}
+
+/// Prints to the terminal; a reader that closed its end is no fault.
+fn say(text: &str) {
+    let _ = std::io::stdout().write_all(text.as_bytes());
+}
+
+fn farm_of(file: &Path) -> Result<Farm, String> {
+    store::open(file).map(|(farm, _)| farm).map_err(|error| error.to_string())
+}
+
+fn plans_of(farm: &Farm, pass: Option<&str>) -> Result<Vec<Plan>, String> {
+    match pass {
+        Some(id) => match plan(farm, id) {
+            Some(plan) => Ok(vec![plan]),
+            None => {
+                let known: Vec<&str> = farm.passes.keys().map(String::as_str).collect();
+                Err(format!(
+                    "the farm has no pass \"{id}\"; it has {}",
+                    if known.is_empty() { "none".to_owned() } else { known.join(", ") }
+                ))
+            }
+        },
+        None => Ok(farm.passes.keys().filter_map(|id| plan(farm, id)).collect()),
+    }
+}
+
+fn ask_plan(file: &Path, pass: Option<&str>, json: bool) -> Result<u8, String> {
+    let farm = farm_of(file)?;
+    let plans = plans_of(&farm, pass)?;
+    if json {
+        say(&format!("{:#}\n", report::json::plans(&farm, &plans)));
+    } else {
+        say(&plans_in_words(&farm, &plans));
+    }
+    Ok(0)
+}
+
+fn plans_in_words(farm: &Farm, plans: &[Plan]) -> String {
+    let mut text = format!("{}\n\n", farm.name);
+    if plans.is_empty() {
+        text.push_str("No pass is planned.\n");
+    }
+    for plan in plans {
+        text.push_str(&report::text::plan(farm, plan));
+        text.push('\n');
+    }
+    text.push_str("The label and local law govern; this is a reckoning from what was typed.\n");
+    text
+}
+
+fn ask_cards(file: &Path, pass: Option<&str>, out: &Path) -> Result<u8, String> {
+    let farm = farm_of(file)?;
+    let plans = plans_of(&farm, pass)?;
+    write_cards(&farm, &plans, out)
+}
+
+/// Writes the cards of all plans without a Stop; names those with one.
+fn write_cards(farm: &Farm, plans: &[Plan], out: &Path) -> Result<u8, String> {
+    let mut contents = Vec::new();
+    for plan in plans {
+        if plan.level() == Some(Level::Stop) {
+            eprintln!("tankard: no cards for \"{}\": {} Stop to settle first", plan.pass, plan.count(Level::Stop));
+            for finding in plan.findings.iter().filter(|finding| finding.level == Level::Stop) {
+                eprintln!("  {}", report::text::finding(finding));
+            }
+        } else {
+            contents.extend(cards(farm, plan));
+        }
+    }
+    if contents.is_empty() {
+        eprintln!("tankard: there is no card to write");
+        return Ok(STOP);
+    }
+    let sheets: Vec<Sheet<'_>> =
+        contents.iter().map(|content| Sheet { number: "not issued", issued: None, reprint: None, content }).collect();
+    let pdf = tankard_paper::pdf(&sheets).map_err(|error| error.to_string())?;
+    store::put(out, &pdf).map_err(|error| error.to_string())?;
+    say(&format!("{} cards written to {}\n", contents.len(), out.display()));
+    Ok(0)
+}
+
+fn ask_check(file: &Path) -> Result<u8, String> {
+    let farm = farm_of(file)?;
+    let plans = plans_of(&farm, None)?;
+    let mut worst = None;
+    let mut text = String::new();
+    for plan in &plans {
+        worst = worst.max(plan.level());
+        for finding in &plan.findings {
+            text.push_str(&format!("{}: {}\n", plan.pass, report::text::finding(finding)));
+        }
+    }
+    text.push_str(&format!("not judged: {}\n", NOT_JUDGED.join("; ")));
+    say(&text);
+    Ok(match worst {
+        Some(Level::Stop) => STOP,
+        Some(Level::Check) => CHECK,
+        Some(Level::Note) | None => 0,
+    })
+}
+
+/// Whether a window can be opened at all.
+fn has_display() -> bool {
+    if cfg!(target_os = "linux") {
+        ["DISPLAY", "WAYLAND_DISPLAY"].iter().any(|name| std::env::var_os(name).is_some_and(|value| !value.is_empty()))
+    } else {
+        true
+    }
+}
+
+fn open_desk(file: Option<PathBuf>, start: Start) -> ExitCode {
+    if has_display() {
+        match crate::app::open(file.clone(), start) {
+            Ok(()) => return ExitCode::SUCCESS,
+            Err(problem) => eprintln!("tankard: the window could not be opened: {problem}"),
+        }
+    } else {
+        eprintln!("tankard: there is no display here, so the desk cannot open; planning in the terminal instead");
+    }
+    match without_display(file.as_deref()) {
+        Ok(status) => ExitCode::from(status),
+        Err(message) => {
+            eprintln!("tankard: {message}");
+            ExitCode::from(UNREADABLE)
+        }
+    }
+}
+
+/// The main job without a window: the plan in words, and its cards beside the farm or in the working folder.
+fn without_display(file: Option<&Path>) -> Result<u8, String> {
+    let (farm, out) = match file {
+        Some(file) => (farm_of(file)?, file.with_extension("cards.pdf")),
+        None => (demo::farm().map_err(|error| error.to_string())?, PathBuf::from("demo-farm-cards.pdf")),
+    };
+    let plans = plans_of(&farm, None)?;
+    say(&plans_in_words(&farm, &plans));
+    write_cards(&farm, &plans, &out)
+}

@@ -1,0 +1,148 @@
+//! Everything that can be done from anywhere: one list of commands with their words and keys. Menus, buttons and keys send
+//! the same value.
+
+use egui::{Context, Key, KeyboardShortcut, Modifiers};
+
+/// The four views.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, clap::ValueEnum)]
+pub enum View {
+    /// Pieces of ground.
+    Fields,
+    /// Planned passes and their loads.
+    #[default]
+    TankLoads,
+    /// What was sprayed.
+    SeasonLog,
+    /// Products, waters, rigs, stock.
+    Shed,
+}
+
+impl View {
+    /// All of them, from left to right.
+    pub const ALL: [Self; 4] = [Self::Fields, Self::TankLoads, Self::SeasonLog, Self::Shed];
+
+    /// Its name.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Fields => "Fields",
+            Self::TankLoads => "Tank loads",
+            Self::SeasonLog => "Season log",
+            Self::Shed => "Shed",
+        }
+    }
+}
+
+/// A command.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Command {
+    /// Begin a new farm.
+    New,
+    /// Choose a file and open it.
+    Open,
+    /// Open this file.
+    OpenPath(std::path::PathBuf),
+    /// Open a copy of the demo farm.
+    OpenDemo,
+    /// Save.
+    Save,
+    /// Choose a file and save there.
+    SaveAs,
+    /// One step back.
+    Undo,
+    /// One step forward.
+    Redo,
+    /// Show a view.
+    Go(View),
+    /// Larger.
+    Larger,
+    /// Smaller.
+    Smaller,
+    /// At 100 %.
+    PlainSize,
+    /// Light theme.
+    Light,
+    /// Dark theme.
+    Dark,
+    /// Close the desk.
+    Quit,
+}
+
+impl Command {
+    /// Those that have a key or stand in a menu.
+    const LISTED: [Self; 16] = [
+        Self::New,
+        Self::Open,
+        Self::OpenDemo,
+        Self::Save,
+        Self::SaveAs,
+        Self::Undo,
+        Self::Redo,
+        Self::Go(View::Fields),
+        Self::Go(View::TankLoads),
+        Self::Go(View::SeasonLog),
+        Self::Go(View::Shed),
+        Self::Larger,
+        Self::Smaller,
+        Self::PlainSize,
+        Self::Light,
+        Self::Dark,
+    ];
+
+    /// The words in a menu.
+    pub fn text(&self) -> String {
+        match self {
+            Self::New => "New farm".to_owned(),
+            Self::Open => "Open…".to_owned(),
+            Self::OpenPath(path) => path.display().to_string(),
+            Self::OpenDemo => "Open a copy of the demo farm".to_owned(),
+            Self::Save => "Save".to_owned(),
+            Self::SaveAs => "Save as…".to_owned(),
+            Self::Undo => "Undo".to_owned(),
+            Self::Redo => "Redo".to_owned(),
+            Self::Go(view) => view.name().to_owned(),
+            Self::Larger => "Larger".to_owned(),
+            Self::Smaller => "Smaller".to_owned(),
+            Self::PlainSize => "At 100 %".to_owned(),
+            Self::Light => "Light".to_owned(),
+            Self::Dark => "Dark".to_owned(),
+            Self::Quit => "Close".to_owned(),
+        }
+    }
+
+    /// The key.
+    pub fn key(&self) -> Option<KeyboardShortcut> {
+        let (modifiers, key) = match self {
+            Self::New => (Modifiers::COMMAND, Key::N),
+            Self::Open => (Modifiers::COMMAND, Key::O),
+            Self::Save => (Modifiers::COMMAND, Key::S),
+            Self::SaveAs => (Modifiers::COMMAND | Modifiers::SHIFT, Key::S),
+            Self::Undo => (Modifiers::COMMAND, Key::Z),
+            Self::Redo => (Modifiers::COMMAND | Modifiers::SHIFT, Key::Z),
+            Self::Go(View::Fields) => (Modifiers::COMMAND, Key::Num1),
+            Self::Go(View::TankLoads) => (Modifiers::COMMAND, Key::Num2),
+            Self::Go(View::SeasonLog) => (Modifiers::COMMAND, Key::Num3),
+            Self::Go(View::Shed) => (Modifiers::COMMAND, Key::Num4),
+            Self::Larger => (Modifiers::COMMAND, Key::Plus),
+            Self::Smaller => (Modifiers::COMMAND, Key::Minus),
+            Self::PlainSize => (Modifiers::COMMAND, Key::Num0),
+            _ => return None,
+        };
+        Some(KeyboardShortcut::new(modifiers, key))
+    }
+
+    /// The commands whose keys were pressed. Undo and redo stay with a text box while one is typed in.
+    pub fn pressed(ctx: &Context) -> Vec<Self> {
+        let typing = ctx.text_edit_focused();
+        // The longer keys first, so that Ctrl+Shift+Z is not taken as Ctrl+Z.
+        let mut listed: Vec<Self> = Self::LISTED.to_vec();
+        listed.sort_by_key(|command| std::cmp::Reverse(command.key().is_some_and(|key| key.modifiers.shift)));
+        listed
+            .into_iter()
+            .filter(|command| !(typing && matches!(command, Self::Undo | Self::Redo)))
+            .filter(|command| command.key().is_some_and(|key| ctx.input_mut(|input| input.consume_shortcut(&key))))
+            .chain(
+                (!typing && ctx.input_mut(|input| input.consume_key(Modifiers::COMMAND, Key::Y))).then_some(Self::Redo),
+            )
+            .collect()
+    }
+}

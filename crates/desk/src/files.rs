@@ -1,0 +1,146 @@
+//! Choosing files: the system's dialog on a thread of its own, and a path box inside the window where no dialog answers.
+
+use std::path::PathBuf;
+use std::sync::mpsc::{Receiver, TryRecvError, channel};
+use std::time::{Duration, Instant};
+
+use egui::{Context, Ui};
+
+use crate::look;
+use crate::parts::boxes;
+
+/// What a file is chosen for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Purpose {
+    /// To open a farm.
+    OpenFarm,
+    /// To save the farm.
+    SaveFarm,
+    /// To save cards as PDF.
+    SaveCards,
+    /// To save records as CSV.
+    SaveRecords,
+}
+
+impl Purpose {
+    const fn words(self) -> (&'static str, &'static str) {
+        match self {
+            Self::OpenFarm => ("Open a farm", "Open"),
+            Self::SaveFarm => ("Save the farm as", "Save"),
+            Self::SaveCards => ("Save the load cards as", "Save"),
+            Self::SaveRecords => ("Save the records as", "Save"),
+        }
+    }
+
+    const fn ending(self) -> (&'static str, &'static str) {
+        match self {
+            Self::OpenFarm | Self::SaveFarm => ("Tankard farm", "ron"),
+            Self::SaveCards => ("PDF", "pdf"),
+            Self::SaveRecords => ("CSV", "csv"),
+        }
+    }
+}
+
+/// A dialog that answers with nothing faster than this was never shown.
+const NO_DIALOG: Duration = Duration::from_millis(150);
+
+enum State {
+    /// The system's dialog is open.
+    Asking(Receiver<Option<PathBuf>>, Instant),
+    /// The path box is open.
+    Typing(String),
+}
+
+/// A file being chosen.
+pub struct Picker {
+    purpose: Purpose,
+    state: State,
+    suggested: PathBuf,
+}
+
+impl Picker {
+    /// Asks the system; where it has no dialog, the path box opens by itself.
+    pub fn ask(purpose: Purpose, suggested: PathBuf, ctx: &Context) -> Self {
+        let (sender, receiver) = channel();
+        let (ctx, start) = (ctx.clone(), suggested.clone());
+        std::thread::spawn(move || {
+            let (name, ending) = purpose.ending();
+            let mut dialog = rfd::FileDialog::new().set_title(purpose.words().0).add_filter(name, &[ending]);
+            if let Some(folder) = start.parent().filter(|folder| folder.is_dir()) {
+                dialog = dialog.set_directory(folder);
+            }
+            if let Some(file) = start.file_name() {
+                dialog = dialog.set_file_name(file.to_string_lossy());
+            }
+            let chosen = if purpose == Purpose::OpenFarm { dialog.pick_file() } else { dialog.save_file() };
+            // The window may have been closed meanwhile; then nobody waits for the answer.
+            let _ = sender.send(chosen);
+            ctx.request_repaint();
+        });
+        Self { purpose, state: State::Asking(receiver, Instant::now()), suggested }
+    }
+
+    /// Opens the path box without asking the system.
+    pub fn type_path(purpose: Purpose, suggested: PathBuf) -> Self {
+        Self { purpose, state: State::Typing(suggested.display().to_string()), suggested }
+    }
+
+    /// What the file is chosen for.
+    pub fn purpose(&self) -> Purpose {
+        self.purpose
+    }
+
+    /// Shows the path box if that is open. Gives `Some(Some(path))` when chosen and `Some(None)` when given up.
+    pub fn show(&mut self, ui: &mut Ui) -> Option<Option<PathBuf>> {
+        match &mut self.state {
+            State::Asking(receiver, since) => match receiver.try_recv() {
+                Ok(Some(path)) => return Some(Some(path)),
+                Ok(None) if since.elapsed() > NO_DIALOG => return Some(None),
+                Ok(None) | Err(TryRecvError::Disconnected) => {
+                    self.state = State::Typing(self.suggested.display().to_string());
+                }
+                Err(TryRecvError::Empty) => {
+                    // A portal that hangs must not take the desk with it.
+                    let mut give_up = false;
+                    egui::Panel::bottom("asking").show(ui, |ui| {
+                        ui.horizontal(|ui| {
+                            ui.label(look::soft(ui, "Waiting for the system's file dialog"));
+                            if boxes::act(ui, "Type the path instead").clicked() {
+                                give_up = true;
+                            }
+                        });
+                    });
+                    if give_up {
+                        self.state = State::Typing(self.suggested.display().to_string());
+                    }
+                    ui.ctx().request_repaint_after(Duration::from_millis(200));
+                }
+            },
+            State::Typing(text) => {
+                let (title, verb) = self.purpose.words();
+                let mut answer = None;
+                egui::Panel::bottom("path").show(ui, |ui| {
+                    ui.add_space(look::GRID);
+                    ui.horizontal(|ui| {
+                        ui.label(look::strong(title));
+                        let response =
+                            boxes::text(ui, "Path of the file", text, (ui.available_width() - 150.0).max(120.0));
+                        if ui.memory(|memory| memory.focused().is_none()) {
+                            response.request_focus();
+                        }
+                        let entered = response.lost_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter));
+                        if (ui.button(verb).clicked() || entered) && !text.trim().is_empty() {
+                            answer = Some(Some(PathBuf::from(text.trim())));
+                        }
+                        if ui.button("Cancel").clicked() || ui.input(|input| input.key_pressed(egui::Key::Escape)) {
+                            answer = Some(None);
+                        }
+                    });
+                    ui.add_space(look::GRID);
+                });
+                return answer;
+            }
+        }
+        None
+    }
+}

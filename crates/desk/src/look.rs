@@ -1,0 +1,291 @@
+//! How the desk looks: every colour, size and font stands here and nowhere else.
+
+use std::sync::Arc;
+
+use egui::epaint::Shadow;
+use egui::{
+    Color32, Context, CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Margin, RichText, Stroke, Style,
+    TextStyle, Theme, Ui, Vec2, Visuals,
+};
+use tankard_core::finding::Level;
+
+/// The colours of one theme, by role.
+#[derive(Clone, Copy, Debug)]
+pub struct Colours {
+    /// Behind everything.
+    pub ground: Color32,
+    /// A sheet lying on the ground.
+    pub sheet: Color32,
+    /// Text.
+    pub ink: Color32,
+    /// Text of less weight.
+    pub soft: Color32,
+    /// Lines between things.
+    pub hairline: Color32,
+    /// What can be acted on.
+    pub brass: Color32,
+    /// Water, and the edge of what is selected.
+    pub water: Color32,
+    /// The face of what is selected, and water in the gauge.
+    pub selected: Color32,
+    /// A Stop.
+    pub stop: Color32,
+    /// A Check.
+    pub check: Color32,
+    /// The bar at the top.
+    pub bar: Color32,
+    /// Text on it.
+    pub bar_ink: Color32,
+    /// Layers of product in the gauge, in turn.
+    pub layers: [Color32; 4],
+}
+
+const fn hex(rgb: u32) -> Color32 {
+    let [_, r, g, b] = rgb.to_be_bytes();
+    Color32::from_rgb(r, g, b)
+}
+
+/// Paper and ink.
+pub const LIGHT: Colours = Colours {
+    ground: hex(0x00F5_F2EA),
+    sheet: hex(0x00FF_FDF8),
+    ink: hex(0x0020_302C),
+    soft: hex(0x005E_6B65),
+    hairline: hex(0x00DA_D4C5),
+    brass: hex(0x00A8_521F),
+    water: hex(0x002C_657F),
+    selected: hex(0x00D6_E6EC),
+    stop: hex(0x00A3_231D),
+    check: hex(0x008A_5A00),
+    bar: hex(0x0020_302C),
+    bar_ink: hex(0x00F5_F2EA),
+    layers: [hex(0x00F3_E7C4), hex(0x00E6_CFC2), hex(0x00D9_E4CF), hex(0x00F0_D9B0)],
+};
+
+/// Lamp light.
+pub const DARK: Colours = Colours {
+    ground: hex(0x0016_1B19),
+    sheet: hex(0x001F_2624),
+    ink: hex(0x00E9_E4D8),
+    soft: hex(0x009A_A8A1),
+    hairline: hex(0x0037_413D),
+    brass: hex(0x00E2_9256),
+    water: hex(0x007D_B8D3),
+    selected: hex(0x0022_343C),
+    stop: hex(0x00F0_837B),
+    check: hex(0x00E0_B45C),
+    bar: hex(0x000E_1211),
+    bar_ink: hex(0x00E9_E4D8),
+    layers: [hex(0x0055_4A2C), hex(0x0056_3D33), hex(0x003D_4E38), hex(0x0061_4A28)],
+};
+
+/// The colours of the theme in use.
+pub fn colours(ui: &Ui) -> &'static Colours {
+    if ui.visuals().dark_mode { &DARK } else { &LIGHT }
+}
+
+/// Colour of a finding's level.
+pub fn of_level(colours: &Colours, level: Level) -> Color32 {
+    match level {
+        Level::Stop => colours.stop,
+        Level::Check => colours.check,
+        Level::Note => colours.soft,
+    }
+}
+
+/// Height of the bar at the top.
+pub const BAR: f32 = 44.0;
+/// The grid that everything sits on.
+pub const GRID: f32 = 8.0;
+/// Height of a row in a list.
+pub const ROW: f32 = 24.0;
+/// Width of a label in front of a box.
+pub const LABEL: f32 = 150.0;
+/// Width of an ordinary box.
+pub const BOX: f32 = 150.0;
+
+const SEMIBOLD: &str = "semibold";
+const CONDENSED: &str = "condensed";
+
+/// The face for headings.
+pub fn semibold() -> FontFamily {
+    FontFamily::Name(SEMIBOLD.into())
+}
+
+/// The face where a table is tight.
+pub fn condensed() -> FontFamily {
+    FontFamily::Name(CONDENSED.into())
+}
+
+/// The heading of a page.
+pub fn title(text: impl Into<String>) -> RichText {
+    RichText::new(text).font(FontId::new(20.0, semibold()))
+}
+
+/// The heading of a sheet.
+pub fn heading(text: impl Into<String>) -> RichText {
+    RichText::new(text).font(FontId::new(12.0, semibold()))
+}
+
+/// Text with more weight.
+pub fn strong(text: impl Into<String>) -> RichText {
+    RichText::new(text).font(FontId::new(13.5, semibold()))
+}
+
+/// Text with less weight.
+pub fn soft(ui: &Ui, text: impl Into<String>) -> RichText {
+    RichText::new(text).font(FontId::new(12.0, FontFamily::Proportional)).color(colours(ui).soft)
+}
+
+/// Text of a part that can be acted on.
+pub fn act(ui: &Ui, text: impl Into<String>) -> RichText {
+    RichText::new(text).color(colours(ui).brass)
+}
+
+/// The font of a label on the gauge.
+pub fn gauge_font() -> FontId {
+    FontId::new(12.0, FontFamily::Proportional)
+}
+
+/// The font of a number on the gauge.
+pub fn gauge_number() -> FontId {
+    FontId::new(12.0, semibold())
+}
+
+/// A sheet lying on the ground.
+pub fn sheet(ui: &Ui) -> egui::Frame {
+    let colours = colours(ui);
+    egui::Frame::new()
+        .fill(colours.sheet)
+        .stroke(Stroke::new(1.0, colours.hairline))
+        .corner_radius(4)
+        .inner_margin(Margin::symmetric(12, 8))
+}
+
+/// Puts fonts and both themes in place.
+pub fn install(ctx: &Context) {
+    ctx.set_fonts(fonts());
+    ctx.set_style_of(Theme::Light, style(&LIGHT, Visuals::light()));
+    ctx.set_style_of(Theme::Dark, style(&DARK, Visuals::dark()));
+}
+
+fn fonts() -> FontDefinitions {
+    let mut fonts = FontDefinitions::empty();
+    let faces: [(&str, &'static [u8]); 3] = [
+        ("regular", include_bytes!("../../../assets/fonts/IBMPlexSans-Regular.ttf")),
+        (SEMIBOLD, include_bytes!("../../../assets/fonts/IBMPlexSans-SemiBold.ttf")),
+        (CONDENSED, include_bytes!("../../../assets/fonts/IBMPlexSansCondensed-Regular.ttf")),
+    ];
+    for (name, bytes) in faces {
+        fonts.font_data.insert(name.to_owned(), Arc::new(FontData::from_static(bytes)));
+    }
+    let regular = || vec!["regular".to_owned()];
+    fonts.families.insert(FontFamily::Proportional, regular());
+    fonts.families.insert(FontFamily::Monospace, regular());
+    fonts.families.insert(semibold(), vec![SEMIBOLD.to_owned(), "regular".to_owned()]);
+    fonts.families.insert(condensed(), vec![CONDENSED.to_owned(), "regular".to_owned()]);
+    fonts
+}
+
+fn style(colours: &Colours, mut visuals: Visuals) -> Style {
+    let line = |colour| Stroke::new(1.0, colour);
+    visuals.override_text_color = None;
+    visuals.panel_fill = colours.ground;
+    visuals.window_fill = colours.sheet;
+    visuals.window_stroke = line(colours.hairline);
+    visuals.window_corner_radius = CornerRadius::same(4);
+    visuals.menu_corner_radius = CornerRadius::same(4);
+    visuals.window_shadow = Shadow { offset: [0, 4], blur: 16, spread: 0, color: Color32::from_black_alpha(40) };
+    visuals.popup_shadow = Shadow { offset: [0, 2], blur: 8, spread: 0, color: Color32::from_black_alpha(40) };
+    visuals.extreme_bg_color = colours.sheet;
+    visuals.text_edit_bg_color = Some(colours.sheet);
+    visuals.faint_bg_color = colours.ground;
+    visuals.code_bg_color = colours.ground;
+    visuals.hyperlink_color = colours.brass;
+    visuals.warn_fg_color = colours.check;
+    visuals.error_fg_color = colours.stop;
+    visuals.weak_text_color = Some(colours.soft);
+    visuals.selection.bg_fill = colours.selected;
+    visuals.selection.stroke = line(colours.water);
+    let widgets = &mut visuals.widgets;
+    for widget in [
+        &mut widgets.noninteractive,
+        &mut widgets.inactive,
+        &mut widgets.hovered,
+        &mut widgets.active,
+        &mut widgets.open,
+    ] {
+        widget.corner_radius = CornerRadius::same(4);
+        widget.expansion = 0.0;
+        widget.fg_stroke = line(colours.ink);
+        widget.bg_fill = colours.sheet;
+        widget.weak_bg_fill = colours.sheet;
+        widget.bg_stroke = line(colours.hairline);
+    }
+    widgets.hovered.bg_stroke = line(colours.brass);
+    widgets.active.bg_stroke = Stroke::new(1.5, colours.brass);
+    widgets.active.weak_bg_fill = colours.selected;
+    widgets.open.bg_stroke = line(colours.brass);
+    let mut style = Style { visuals, ..Style::default() };
+    style.spacing.item_spacing = Vec2::new(GRID, 4.0);
+    style.spacing.button_padding = Vec2::new(GRID, 3.0);
+    style.spacing.interact_size = Vec2::new(24.0, 22.0);
+    style.spacing.menu_margin = Margin::same(6);
+    style.spacing.combo_width = 60.0;
+    style.interaction.selectable_labels = false;
+    style.animation_time = 0.08;
+    style.text_styles = [
+        (TextStyle::Heading, FontId::new(20.0, semibold())),
+        (TextStyle::Body, FontId::new(13.5, FontFamily::Proportional)),
+        (TextStyle::Button, FontId::new(13.5, FontFamily::Proportional)),
+        (TextStyle::Small, FontId::new(12.0, FontFamily::Proportional)),
+        (TextStyle::Monospace, FontId::new(13.5, FontFamily::Proportional)),
+    ]
+    .into();
+    style
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Colours, DARK, LIGHT};
+    use egui::Color32;
+
+    /// Relative luminance and contrast ratio: Web Content Accessibility Guidelines 2.2, section 1.4.3.
+    fn luminance(colour: Color32) -> f64 {
+        let part = |value: u8| {
+            let share = f64::from(value) / 255.0;
+            if share <= 0.040_45 { share / 12.92 } else { ((share + 0.055) / 1.055).powf(2.4) }
+        };
+        0.2126 * part(colour.r()) + 0.7152 * part(colour.g()) + 0.0722 * part(colour.b())
+    }
+
+    fn contrast(a: Color32, b: Color32) -> f64 {
+        let (a, b) = (luminance(a), luminance(b));
+        (a.max(b) + 0.05) / (a.min(b) + 0.05)
+    }
+
+    fn readable(c: &Colours) {
+        for back in [c.ground, c.sheet, c.selected] {
+            for (name, text) in
+                [("ink", c.ink), ("brass", c.brass), ("water", c.water), ("stop", c.stop), ("check", c.check)]
+            {
+                assert!(
+                    contrast(text, back) >= 4.5 || (back == c.selected && contrast(text, back) >= 4.0),
+                    "{name} on {back:?}: {}",
+                    contrast(text, back)
+                );
+            }
+            assert!(contrast(c.soft, back) >= 4.0, "soft on {back:?}: {}", contrast(c.soft, back));
+        }
+        for layer in c.layers {
+            assert!(contrast(c.ink, layer) >= 4.5);
+        }
+        assert!(contrast(c.bar_ink, c.bar) >= 4.5);
+    }
+
+    #[test]
+    fn text_can_be_read_in_both_themes() {
+        readable(&LIGHT);
+        readable(&DARK);
+    }
+}

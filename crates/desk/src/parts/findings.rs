@@ -1,0 +1,73 @@
+//! The list of findings: mark, word, sentence, what to do, basis. A click leads to what a finding speaks of.
+
+use egui::{RichText, Sense, Stroke, Ui, Vec2};
+use tankard_core::finding::{Finding, Level, Subject};
+
+use super::mark;
+use crate::look;
+
+/// Shows findings; gives the subject of the one that was clicked.
+pub fn show(ui: &mut Ui, findings: &[Finding]) -> Option<Subject> {
+    let mut led = None;
+    for finding in findings {
+        if one(ui, finding) {
+            led = Some(finding.about.clone());
+        }
+        ui.add_space(look::GRID);
+    }
+    led
+}
+
+fn one(ui: &mut Ui, finding: &Finding) -> bool {
+    let colours = look::colours(ui);
+    let colour = look::of_level(colours, finding.level);
+    let response = ui
+        .scope_builder(egui::UiBuilder::new().sense(Sense::click()), |ui| {
+            ui.horizontal_top(|ui| {
+                ui.spacing_mut().item_spacing.x = 4.0;
+                ui.add_space(6.0);
+                mark::show(ui, finding.level);
+                ui.vertical(|ui| {
+                    ui.spacing_mut().item_spacing.y = 1.0;
+                    ui.horizontal_wrapped(|ui| {
+                        ui.spacing_mut().item_spacing.x = 4.0;
+                        ui.label(look::strong(finding.level.word()).color(colour));
+                        ui.label(RichText::new(&finding.text).color(colours.ink));
+                    });
+                    if !finding.hint.is_empty() {
+                        ui.label(look::soft(ui, &finding.hint).color(colours.ink));
+                    }
+                    ui.label(look::soft(ui, finding.basis.to_string()));
+                });
+            });
+        })
+        .response;
+    let side = response.rect.left() + 1.0;
+    ui.painter().line_segment(
+        [response.rect.left_top() + Vec2::X, egui::pos2(side, response.rect.bottom())],
+        Stroke::new(2.0, colour),
+    );
+    response.widget_info(|| {
+        egui::WidgetInfo::labeled(egui::Role::Button, true, format!("{}: {}", finding.level.word(), finding.text))
+    });
+    response.on_hover_cursor(egui::CursorIcon::PointingHand).clicked()
+}
+
+/// "1 stop, 2 to check", in marks and words, or "ready".
+pub fn summary(ui: &mut Ui, stops: usize, checks: usize) {
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = 2.0;
+        let colours = look::colours(ui);
+        if stops > 0 {
+            mark::show(ui, Level::Stop);
+            ui.label(look::soft(ui, format!("{stops} stop")).color(colours.stop));
+        }
+        if checks > 0 {
+            mark::show(ui, Level::Check);
+            ui.label(look::soft(ui, format!("{checks} to check")).color(colours.check));
+        }
+        if stops + checks == 0 {
+            ui.label(look::soft(ui, "nothing to settle"));
+        }
+    });
+}

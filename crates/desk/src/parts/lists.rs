@@ -1,0 +1,96 @@
+//! A list at the left of a view: rows to choose from, with a line of less weight beneath.
+
+use egui::{Response, Sense, Stroke, Ui};
+
+use crate::look;
+
+/// A row of a list; `name` is what a screen reader says.
+pub fn row(ui: &mut Ui, chosen: bool, name: &str, add: impl FnOnce(&mut Ui)) -> Response {
+    let colours = look::colours(ui);
+    let back = ui.painter().add(egui::Shape::Noop);
+    let width = ui.available_width();
+    let inner = ui.scope_builder(egui::UiBuilder::new().sense(Sense::click()), |ui| {
+        ui.set_width(width);
+        egui::Frame::new().inner_margin(egui::Margin::symmetric(10, 5)).show(ui, |ui| {
+            ui.set_width(ui.available_width());
+            ui.spacing_mut().item_spacing.y = 1.0;
+            add(ui);
+        });
+    });
+    let response = inner.response.on_hover_cursor(egui::CursorIcon::PointingHand);
+    let rect = response.rect;
+    if chosen {
+        ui.painter().set(back, egui::Shape::rect_filled(rect, 0, colours.sheet));
+        ui.painter().vline(rect.left() + 1.0, rect.y_range(), Stroke::new(3.0, colours.brass));
+    } else if response.hovered() {
+        ui.painter().set(back, egui::Shape::rect_filled(rect, 0, colours.sheet.gamma_multiply(0.6)));
+    }
+    if response.has_focus() {
+        ui.painter().rect_stroke(rect, 2, Stroke::new(1.5, colours.brass), egui::StrokeKind::Inside);
+    }
+    response.widget_info(|| egui::WidgetInfo::selected(egui::Role::ListBoxOption, true, chosen, name));
+    response
+}
+
+/// What can be done with the chosen thing of a list.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Act {
+    /// Put it one place up.
+    Up,
+    /// Put it one place down.
+    Down,
+    /// Make another like it.
+    Copy,
+    /// Take it away.
+    Remove,
+}
+
+/// The line of acts on the chosen thing; `what` names it.
+pub fn acts(ui: &mut Ui, what: &str) -> Option<Act> {
+    let mut done = None;
+    ui.horizontal_wrapped(|ui| {
+        for (text, act) in
+            [("Move up", Act::Up), ("Move down", Act::Down), ("Copy", Act::Copy), ("Remove", Act::Remove)]
+        {
+            let response = super::boxes::act(ui, text).accessible_name(format!("{text}: {what}"));
+            if response.clicked() {
+                done = Some(act);
+            }
+        }
+    });
+    done
+}
+
+/// What to say where a list is empty.
+pub fn empty(ui: &mut Ui, text: &str) {
+    ui.add_space(look::GRID);
+    ui.label(look::soft(ui, text));
+    ui.add_space(look::GRID);
+}
+
+/// Does an act on an ordered map; gives the id to choose afterwards.
+pub fn apply<T: Clone>(
+    act: Act,
+    map: &mut indexmap::IndexMap<String, T>,
+    id: &str,
+    rename: impl FnOnce(&mut T) -> String,
+) -> Option<String> {
+    let at = map.get_index_of(id)?;
+    match act {
+        Act::Up if at > 0 => map.swap_indices(at, at - 1),
+        Act::Down if at + 1 < map.len() => map.swap_indices(at, at + 1),
+        Act::Up | Act::Down => {}
+        Act::Copy => {
+            let mut copy = map.get(id)?.clone();
+            let name = rename(&mut copy);
+            let new = tankard_core::farm::id::fresh(map, &name);
+            map.shift_insert(at + 1, new.clone(), copy);
+            return Some(new);
+        }
+        Act::Remove => {
+            map.shift_remove(id);
+            return map.get_index(at.min(map.len().saturating_sub(1))).map(|(id, _)| id.clone());
+        }
+    }
+    Some(id.to_owned())
+}

@@ -1,0 +1,22 @@
+//! A working: steps at the left, what comes out at the right.
+
+use egui::{Align, Layout, Ui};
+use tankard_core::working::Working;
+
+use crate::look;
+
+/// Shows one working.
+pub fn show(ui: &mut Ui, working: &Working) {
+    ui.label(look::heading(format!("Working: {}", working.title)));
+    for step in &working.steps {
+        ui.horizontal(|ui| {
+            ui.set_width(ui.available_width());
+            ui.with_layout(Layout::right_to_left(Align::Min), |ui| {
+                ui.label(&step.result);
+                ui.with_layout(Layout::left_to_right(Align::Min), |ui| {
+                    ui.add(egui::Label::new(&step.what).wrap());
+                });
+            });
+        });
+    }
+}

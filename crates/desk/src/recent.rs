@@ -1,0 +1,58 @@
+//! The farms opened last, and how the desk was left, in the user's configuration folder.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use etcetera::{AppStrategy, AppStrategyArgs, choose_app_strategy};
+use serde::{Deserialize, Serialize};
+
+/// How many farms are remembered.
+const KEPT: usize = 8;
+
+/// What the desk remembers between two runs.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Remembered {
+    /// Farms opened last, the latest first.
+    pub farms: Vec<PathBuf>,
+    /// Dark theme.
+    pub dark: bool,
+    /// Scale in per cent; 0 for the usual one.
+    pub scale: u16,
+}
+
+fn folder() -> Option<PathBuf> {
+    let names = AppStrategyArgs {
+        top_level_domain: "org".to_owned(),
+        author: "Tankard".to_owned(),
+        app_name: "Tankard".to_owned(),
+    };
+    choose_app_strategy(names).ok().map(|strategy| strategy.config_dir())
+}
+
+impl Remembered {
+    /// Reads what is remembered; nothing where that cannot be read.
+    pub fn read() -> Self {
+        folder()
+            .and_then(|folder| fs::read_to_string(folder.join("desk.ron")).ok())
+            .and_then(|text| ron::from_str(&text).ok())
+            .unwrap_or_default()
+    }
+
+    /// Puts a farm at the head of the list.
+    pub fn opened(&mut self, path: &Path) {
+        let path = fs::canonicalize(path).unwrap_or_else(|_| path.to_owned());
+        self.farms.retain(|known| *known != path);
+        self.farms.insert(0, path);
+        self.farms.truncate(KEPT);
+    }
+
+    /// Keeps it. That it cannot be kept is no reason to disturb anyone.
+    pub fn keep(&self) {
+        let Some(folder) = folder() else { return };
+        let Ok(text) = ron::to_string(self) else { return };
+        if let Err(error) = fs::create_dir_all(&folder).and_then(|()| fs::write(folder.join("desk.ron"), text)) {
+            log::warn!("what the desk remembers could not be kept: {error}");
+        }
+    }
+}

@@ -1,0 +1,98 @@
+//! The plan in words.
+
+use std::fmt::Write;
+
+use tankard_core::farm::Farm;
+use tankard_core::finding::Finding;
+use tankard_core::loads::FillStep;
+use tankard_core::loads::card::long_date;
+use tankard_core::plan::{NOT_JUDGED, Plan};
+use tankard_core::quantity::Quantity;
+
+/// The plan of a pass, as a person reads it in a terminal.
+pub fn plan(farm: &Farm, plan: &Plan) -> String {
+    let mut out = String::new();
+    // Writing to a string does not fail.
+    let _ = write(farm, plan, &mut out);
+    out
+}
+
+fn write(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
+    let units = farm.units;
+    let Some(pass) = farm.passes.get(&plan.pass) else { return Ok(()) };
+    writeln!(out, "{} · {}   [{}]", pass.name, long_date(pass.date), plan.pass)?;
+    let fields: Vec<String> = plan
+        .fields
+        .iter()
+        .map(|planned| {
+            let name = farm.fields.get(&planned.field).map_or(planned.field.as_str(), |field| field.name.as_str());
+            format!("{name} {}", planned.area.show(units))
+        })
+        .collect();
+    writeln!(out, "  fields   {} = {}", fields.join(" + "), plan.area.show(units))?;
+    if let Some(carrier) = plan.carrier {
+        write!(out, "  spray    {} = {}", carrier.show(units), plan.spray_volume.show(units))?;
+        if let Some(time) = plan.spray_time {
+            write!(out, ", {} of spraying", time.show(units))?;
+        }
+        writeln!(out)?;
+    }
+    if let Some(hardness) = plan.water.hardness {
+        write!(out, "  water    {}, {} hard", plan.water.name, hardness.show(units))?;
+        if let Some(need) = &plan.water.need {
+            write!(out, ", ties up {} of ammonium sulfate", need.most().show(units))?;
+        }
+        writeln!(out)?;
+    }
+    for line in &plan.lines {
+        let cost = line.cost.map(|cost| format!("  {}{}", farm.currency, cost.show())).unwrap_or_default();
+        writeln!(
+            out,
+            "  {:>2}  {:<44} {:>16} {:>26}{cost}",
+            line.number,
+            line.name,
+            line.per_area.show(units),
+            line.demand.show(units)
+        )?;
+    }
+    for load in &plan.loads {
+        writeln!(
+            out,
+            "  load {} of {}: {} on {}",
+            load.number,
+            plan.loads.len(),
+            load.volume.show(units),
+            load.area.show(units)
+        )?;
+        for step in &load.steps {
+            match step {
+                FillStep::Water { to } => writeln!(out, "        water to {}", to.show(units))?,
+                FillStep::Product { item, .. } => {
+                    if let Some(item) = load.items.get(*item) {
+                        let name = farm
+                            .products
+                            .get(&item.product)
+                            .map_or(item.product.as_str(), |product| product.name.as_str());
+                        let containers = if item.measured.containers.is_empty() {
+                            String::new()
+                        } else {
+                            format!("   {}", item.measured.containers)
+                        };
+                        writeln!(out, "     {:>2} {:<44} {:>26}{containers}", item.number, name, item.measured.text)?;
+                    }
+                }
+            }
+        }
+    }
+    for finding in &plan.findings {
+        writeln!(out, "  {}", self::finding(finding))?;
+    }
+    writeln!(out, "  not judged: {}", NOT_JUDGED.join("; "))?;
+    Ok(())
+}
+
+/// A finding on one line.
+pub fn finding(finding: &Finding) -> String {
+    let hint = if finding.hint.is_empty() { String::new() } else { format!(" {}", finding.hint) };
+    format!("{:<5} {}.{hint} ({})", finding.level.word(), finding.text.trim_end_matches('.'), finding.basis)
+}

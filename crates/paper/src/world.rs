@@ -1,0 +1,86 @@
+//! All that Typst may see: the template, the cards as one virtual file, and our fonts.
+
+use std::path::PathBuf;
+use std::sync::LazyLock;
+
+use typst::diag::{FileError, FileResult};
+use typst::foundations::{Bytes, Datetime, Duration};
+use typst::syntax::{FileId, Source};
+use typst::text::{Font, FontBook};
+use typst::utils::LazyHash;
+use typst::{Library, LibraryExt, World};
+
+/// Name of the file from which the template reads the cards.
+const DATA: &str = "cards.json";
+
+static TEMPLATE: LazyLock<Source> =
+    LazyLock::new(|| Source::detached(include_str!("../../../assets/typst/load-card.typ")));
+static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| LazyHash::new(Library::default()));
+/// One family for all faces, so that the template asks by weight and stretch. Left alone, Typst would go by the short
+/// names inside the files and take "IBM Plex Sans SmBld" for a family of its own.
+static BOOK: LazyLock<LazyHash<FontBook>> = LazyLock::new(|| {
+    let mut book = FontBook::new();
+    for font in FONTS.iter() {
+        let mut info = font.info().clone();
+        info.family = "IBM Plex Sans".to_owned();
+        book.push(info);
+    }
+    LazyHash::new(book)
+});
+static FONTS: LazyLock<Vec<Font>> = LazyLock::new(|| {
+    let faces: [&'static [u8]; 5] = [
+        include_bytes!("../../../assets/fonts/IBMPlexSans-Regular.ttf"),
+        include_bytes!("../../../assets/fonts/IBMPlexSans-SemiBold.ttf"),
+        include_bytes!("../../../assets/fonts/IBMPlexSans-Bold.ttf"),
+        include_bytes!("../../../assets/fonts/IBMPlexSansCondensed-Regular.ttf"),
+        include_bytes!("../../../assets/fonts/IBMPlexSansCondensed-SemiBold.ttf"),
+    ];
+    faces.into_iter().flat_map(|face| Font::iter(Bytes::new(face))).collect()
+});
+
+/// The desk on which one layout is made.
+pub(crate) struct Desk {
+    data: Bytes,
+}
+
+impl Desk {
+    /// A desk with these cards on it, as JSON.
+    pub(crate) fn new(data: String) -> Self {
+        Self { data: Bytes::from_string(data) }
+    }
+}
+
+impl World for Desk {
+    fn library(&self) -> &LazyHash<Library> {
+        &LIBRARY
+    }
+
+    fn book(&self) -> &LazyHash<FontBook> {
+        &BOOK
+    }
+
+    fn main(&self) -> FileId {
+        TEMPLATE.id()
+    }
+
+    fn source(&self, id: FileId) -> FileResult<Source> {
+        if id == TEMPLATE.id() { Ok(TEMPLATE.clone()) } else { Err(missing(id)) }
+    }
+
+    fn file(&self, id: FileId) -> FileResult<Bytes> {
+        if id.vpath().get_without_slash() == DATA { Ok(self.data.clone()) } else { Err(missing(id)) }
+    }
+
+    fn font(&self, index: usize) -> Option<Font> {
+        FONTS.get(index).cloned()
+    }
+
+    /// None: a card carries its dates as text, and a clock would make two prints differ.
+    fn today(&self, _offset: Option<Duration>) -> Option<Datetime> {
+        None
+    }
+}
+
+fn missing(id: FileId) -> FileError {
+    FileError::NotFound(PathBuf::from(id.vpath().get_without_slash()))
+}
