@@ -22,7 +22,7 @@ static BOOK: LazyLock<LazyHash<FontBook>> = LazyLock::new(|| {
     let mut book = FontBook::new();
     for font in FONTS.iter() {
         let mut info = font.info().clone();
-        info.family = "IBM Plex Sans".to_owned();
+        "IBM Plex Sans".clone_into(&mut info.family);
         book.push(info);
     }
     LazyHash::new(book)
