@@ -514,7 +514,6 @@ fn loads(
     let areas: Vec<Area> = volumes.iter().map(|volume| volume.ground(carrier).unwrap_or(Area::ZERO)).collect();
     let ground: Vec<(Id, Area)> = fields.iter().map(|field| (field.field.clone(), field.area)).collect();
     let covered = split::over_fields(&areas, &ground);
-    let readable = fill::readable(rig.tank.value(), units);
     let mut loads = Vec::with_capacity(volumes.len());
     let mut unroomy = false;
     for (at, ((volume, area), fields)) in volumes.iter().zip(&areas).zip(covered).enumerate() {
@@ -540,7 +539,7 @@ fn loads(
                 Amount::Mass(_) => Volume::ZERO,
             })
             .sum();
-        let (steps, fits) = fill::steps(*volume, &items, order, readable);
+        let (steps, fits) = fill::steps(*volume, &items, order, units);
         unroomy |= !fits;
         loads.push(Load { number, volume: *volume, area: *area, fields, water: *volume - liquids, items, steps });
     }

@@ -38,6 +38,14 @@ impl Stage {
         text.strip_prefix('R').and_then(leaf).map(|n| Self::Leaf(100.0 + n))
     }
 
+    /// Whether another stage is this one, or at most one step before it.
+    fn is_near(self, before: Self) -> bool {
+        match (self, before) {
+            (Self::Leaf(a), Self::Leaf(b)) | (Self::Bbch(a), Self::Bbch(b)) => (0.0..=1.0).contains(&(a - b)),
+            _ => false,
+        }
+    }
+
     fn compare(self, other: Self) -> Option<std::cmp::Ordering> {
         match (self, other) {
             (Self::Leaf(a), Self::Leaf(b)) | (Self::Bbch(a), Self::Bbch(b)) => a.partial_cmp(&b),
@@ -73,16 +81,17 @@ pub(crate) fn judge(product: &Product, field_id: &Id, field: &Field, findings: &
         let basis = Basis::Label(place(product, statement));
         match within(&field.stage, &statement.from_stage, &statement.to_stage) {
             Some(true) => {
-                // At the last stage allowed: a day's growth may end it.
-                if !statement.to_stage.trim().is_empty()
-                    && Stage::read(&field.stage).zip(Stage::read(&statement.to_stage)).is_some_and(|(a, b)| a == b)
+                // Within a leaf of the last stage allowed, a few days' growth end it.
+                if Stage::read(&field.stage)
+                    .zip(Stage::read(&statement.to_stage))
+                    .is_some_and(|(now, last)| last.is_near(now))
                 {
                     findings.push(
                         Finding::check(
                             Subject::Field(field_id.clone()),
                             format!(
-                                "{} is at {}, the last stage that {} allows",
-                                field.name, field.stage, product.name
+                                "{} is at {}; {} stops at {}",
+                                field.name, field.stage, product.name, statement.to_stage
                             ),
                             basis,
                         )

@@ -24,45 +24,51 @@ pub enum FillStep {
 }
 
 /// The steps of one load, and whether its products find room in it.
-pub(crate) fn steps(volume: Volume, items: &[LoadItem], order: &[Placed], readable: Volume) -> (Vec<FillStep>, bool) {
+///
+/// A water mark is brought down to one that can be read, never so low that a product goes into an empty tank, and never so
+/// high that the products still to come pass the end mark.
+pub(crate) fn steps(volume: Volume, items: &[LoadItem], order: &[Placed], units: Units) -> (Vec<FillStep>, bool) {
+    let liquid = |item: &LoadItem| match item.measured.amount {
+        Amount::Volume(liquid) => liquid,
+        Amount::Mass(_) => Volume::ZERO,
+    };
+    let mut to_come: Volume = items.iter().map(liquid).sum();
+    let fits = !to_come.exceeds(volume);
     let mut steps = Vec::new();
     let mut level = Volume::ZERO;
     for (item, (load_item, placed)) in items.iter().zip(order).enumerate() {
-        let mark = round_to(volume * placed.full_before.clamp(0.0, 1.0), readable).min(volume);
+        let room = (volume - to_come).max(Volume::ZERO);
+        let mark = readable_mark(volume * placed.full_before.clamp(0.0, 1.0), volume, units).min(room);
         if mark.exceeds(level) {
             level = mark;
             steps.push(FillStep::Water { to: level });
         }
         let from = level;
-        if let Amount::Volume(liquid) = load_item.measured.amount {
-            level = level + liquid;
-        }
+        level = level + liquid(load_item);
+        to_come = to_come - liquid(load_item);
         steps.push(FillStep::Product { item, from, to: level });
     }
-    let fits = !level.exceeds(volume);
-    if volume.exceeds(level) {
-        // The last products may already stand a hair below the brim.
+    // What arithmetic leaves below the brim is no water.
+    if volume.exceeds(level + volume * 1e-9) {
         steps.push(FillStep::Water { to: volume });
     }
     (steps, fits)
 }
 
-/// Marks that a person can read on a sight gauge: a tenth of a full gauge's ordinary division.
-pub(crate) fn readable(tank: Volume, units: Units) -> Volume {
+/// The mark at or below a volume that a person can read on a sight gauge or a meter, for a load of a size.
+fn readable_mark(mark: Volume, load: Volume, units: Units) -> Volume {
     let (unit, size) = match units {
-        Units::Metric => (Volume::from_litres(1.0), tank.to_litres()),
-        Units::UsCustomary => (Volume::from_us_gallons(1.0), tank.to_us_gallons()),
-        Units::Imperial => (Volume::from_imperial_gallons(1.0), tank.to_imperial_gallons()),
+        Units::Metric => (Volume::from_litres(1.0), load.to_litres()),
+        Units::UsCustomary => (Volume::from_us_gallons(1.0), load.to_us_gallons()),
+        Units::Imperial => (Volume::from_imperial_gallons(1.0), load.to_imperial_gallons()),
     };
     let step = match size {
         size if size >= 1000.0 => 10.0,
         size if size >= 200.0 => 5.0,
         size if size >= 20.0 => 1.0,
-        _ => 0.1,
+        size if size >= 1.0 => 0.1,
+        _ => return mark,
     };
-    unit * step
-}
-
-fn round_to(volume: Volume, step: Volume) -> Volume {
-    volume.ratio(step).map_or(volume, |marks| step * marks.round())
+    let step = unit * step;
+    mark.ratio(step).map_or(mark, |marks| step * (marks + 1e-9).floor())
 }

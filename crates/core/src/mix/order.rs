@@ -183,44 +183,48 @@ pub fn place(mix: &[(&Id, &Product)], wanted: &str, findings: &mut Vec<Finding>)
         .collect()
 }
 
-/// Notes each pair of products that another published order puts the other way round.
+/// Notes which products other published orders put the other way round: one Note for a product and the orders against it.
 fn disagreements(chosen: &str, ranks: &[Rank<'_>], findings: &mut Vec<Finding>) {
-    let others: Vec<(&str, &str)> = orders().into_iter().filter(|(name, _)| *name != chosen).collect();
-    let chosen_title = orders().into_iter().find(|(name, _)| *name == chosen).map_or("", |(_, title)| title);
+    let (mine, others): (Vec<_>, Vec<_>) = orders().into_iter().partition(|(name, _)| *name == chosen);
+    let chosen_title = mine.first().map_or("", |(_, title)| title);
     for (at, first) in ranks.iter().enumerate() {
+        let mut reversed: Vec<(Vec<&str>, Vec<&Rank<'_>>)> = Vec::new();
         for second in ranks.iter().skip(at + 1) {
-            if first.by_label != 0 || second.by_label != 0 {
-                continue;
-            }
+            // Where a label speaks, no published order does.
             let (Some(a), Some(b)) = (first.row, second.row) else { continue };
-            if a.rank >= b.rank {
+            if first.by_label != 0 || second.by_label != 0 || a.rank >= b.rank {
                 continue;
             }
             let against: Vec<&str> = others
                 .iter()
-                .filter(|(name, _)| {
-                    matches!(
-                        (row_for(name, first.product), row_for(name, second.product)),
-                        (Some(a), Some(b)) if a.rank > b.rank
-                    )
+                .filter(|(name, _)| match (row_for(name, first.product), row_for(name, second.product)) {
+                    (Some(a), Some(b)) => a.rank > b.rank,
+                    _ => false,
                 })
                 .map(|(_, title)| *title)
                 .collect();
-            if !against.is_empty() {
-                findings.push(
-                    Finding::note(
-                        Subject::Product(second.id.clone()),
-                        format!(
-                            "Published orders differ: {chosen_title} puts {} before {}; {} the other way round",
-                            first.product.name,
-                            second.product.name,
-                            against.join(" and ")
-                        ),
-                        Basis::Published(format!("{}; {}", a.source, against.join("; "))),
-                    )
-                    .hint("A jar test tells which suits these two; the label governs."),
-                );
+            match reversed.iter_mut().find(|(known, _)| *known == against) {
+                Some((_, later)) => later.push(second),
+                None if !against.is_empty() => reversed.push((against, vec![second])),
+                None => {}
             }
+        }
+        for (against, later) in reversed {
+            let names: Vec<&str> = later.iter().map(|rank| rank.product.name.as_str()).collect();
+            let source = first.row.map_or("", |row| row.source.as_str());
+            findings.push(
+                Finding::note(
+                    Subject::Product(first.id.clone()),
+                    format!(
+                        "Published orders differ: {chosen_title} puts {} before {}; {} the other way round",
+                        first.product.name,
+                        names.join(" and "),
+                        against.join(" and ")
+                    ),
+                    Basis::Published(format!("{source}; {}", against.join("; "))),
+                )
+                .hint("A jar test tells which suits; the label governs."),
+            );
         }
     }
 }

@@ -12,7 +12,7 @@ use uom::si::f64 as si;
 use super::factor as f;
 use super::number::{show, show_significant, take};
 use super::unit::{self, Unit, find, normal};
-use super::{Quantity, QuantityError, Units};
+use super::{Quantity, QuantityError, Rate, Units};
 
 /// Reads "13 gal 3 qt": numbers with units of one table, added up.
 pub(super) fn parse_sum<Q: Quantity>(text: &str, table: &[Unit]) -> Result<f64, QuantityError> {
@@ -57,7 +57,7 @@ fn next_number(text: &str) -> Option<usize> {
 macro_rules! quantity {
     (
         $(#[$doc:meta])*
-        $name:ident($inner:ty), $called:literal, $example:literal, $table:expr,
+        $name:ident($inner:ty), $called:literal, $example:literal, parse $parse:expr,
         { $($(#[$unit_doc:meta])* $from:ident, $to:ident = $factor:expr;)+ },
         show $show:expr
     ) => {
@@ -167,7 +167,8 @@ macro_rules! quantity {
             const EXAMPLE: &'static str = $example;
 
             fn parse(text: &str) -> Result<Self, QuantityError> {
-                parse_sum::<Self>(text, $table).map(Self::from_base)
+                let parse: fn(&str) -> Result<Self, QuantityError> = $parse;
+                parse(text)
             }
 
             fn show(&self, units: Units) -> String {
@@ -201,7 +202,7 @@ type MassOverArea = <si::Mass as Div<si::Area>>::Output;
 
 quantity! {
     /// Ground.
-    Area(si::Area), "an area", "74.6 ac", unit::AREA,
+    Area(si::Area), "an area", "74.6 ac", parse |text| parse_sum::<Self>(text, unit::AREA).map(Self::from_base),
     {
         /// Square metres.
         from_square_metres, to_square_metres = 1.0;
@@ -212,13 +213,13 @@ quantity! {
     },
     show |q, units| match units {
         Units::Metric => format!("{} ha", show(q.to_hectares(), 2)),
-        _ => format!("{} ac", show(q.to_acres(), if q.to_acres() < 1.0 { 2 } else { 1 })),
+        _ => format!("{} ac", show(q.to_acres(), if q.to_acres() < 0.1 { 4 } else if q.to_acres() < 1.0 { 2 } else { 1 })),
     }
 }
 
 quantity! {
     /// A volume of liquid.
-    Volume(si::Volume), "a volume", "1200 gal", unit::VOLUME,
+    Volume(si::Volume), "a volume", "1200 gal", parse |text| parse_sum::<Self>(text, unit::VOLUME).map(Self::from_base),
     {
         /// Cubic metres.
         from_cubic_metres, to_cubic_metres = 1.0;
@@ -242,7 +243,7 @@ quantity! {
 
 quantity! {
     /// A mass.
-    Mass(si::Mass), "a mass", "51 lb", unit::MASS,
+    Mass(si::Mass), "a mass", "51 lb", parse |text| parse_sum::<Self>(text, unit::MASS).map(Self::from_base),
     {
         /// Kilograms.
         from_kilograms, to_kilograms = 1.0;
@@ -261,7 +262,7 @@ quantity! {
 
 quantity! {
     /// Spray volume over an area of ground ("gallons per acre").
-    CarrierRate(VolumeOverArea), "a carrier volume per area", "15 gal/ac", unit::CARRIER,
+    CarrierRate(VolumeOverArea), "a carrier volume per area", "15 gal/ac", parse |text| parse_sum::<Self>(text, unit::CARRIER).map(Self::from_base),
     {
         /// Litres per hectare.
         from_litres_per_hectare, to_litres_per_hectare = f::LITRE / f::HECTARE;
@@ -273,13 +274,16 @@ quantity! {
     show |q, units| match units {
         Units::UsCustomary => format!("{} gal/ac", show(q.to_us_gallons_per_acre(), 1)),
         Units::Imperial => format!("{} imp gal/ac", show(q.to_imperial_gallons_per_acre(), 1)),
-        Units::Metric => format!("{} L/ha", show(q.to_litres_per_hectare(), 0)),
+        Units::Metric => format!("{} L/ha", show(q.to_litres_per_hectare(), 1)),
     }
 }
 
 quantity! {
     /// Liquid product over an area of ground.
-    VolumePerArea(VolumeOverArea), "a rate by volume", "22 fl oz/ac", &[],
+    VolumePerArea(VolumeOverArea), "a rate by volume", "22 fl oz/ac", parse |text| match Rate::parse(text)? {
+        Rate::VolumePerArea(rate) => Ok(rate),
+        other => Err(QuantityError::of::<Self>(text, format!("it is {}", other.kind()))),
+    },
     {
         /// Cubic metres per square metre.
         from_base_units, to_base_units = 1.0;
@@ -310,7 +314,10 @@ quantity! {
 
 quantity! {
     /// Dry product, or active ingredient, over an area of ground.
-    MassPerArea(MassOverArea), "a rate by mass", "1.5 lb/ac", &[],
+    MassPerArea(MassOverArea), "a rate by mass", "1.5 lb/ac", parse |text| match Rate::parse(text)? {
+        Rate::MassPerArea(rate) => Ok(rate),
+        other => Err(QuantityError::of::<Self>(text, format!("it is {}", other.kind()))),
+    },
     {
         /// Kilograms per square metre.
         from_base_units, to_base_units = 1.0;
@@ -337,7 +344,10 @@ quantity! {
 
 quantity! {
     /// Something dissolved in the finished spray or in a product.
-    MassPerVolume(si::MassDensity), "a mass per volume", "17 lb/100 gal", &[],
+    MassPerVolume(si::MassDensity), "a mass per volume", "17 lb/100 gal", parse |text| match Rate::parse(text)? {
+        Rate::MassPerSpray(content) => Ok(content),
+        other => Err(QuantityError::of::<Self>(text, format!("it is {}", other.kind()))),
+    },
     {
         /// Kilograms per cubic metre, which are grams per litre.
         from_grams_per_litre, to_grams_per_litre = 1.0;
@@ -357,7 +367,7 @@ quantity! {
 
 quantity! {
     /// Density of a product or carrier.
-    Density(si::MassDensity), "a density", "10.2 lb/gal", unit::DENSITY,
+    Density(si::MassDensity), "a density", "10.2 lb/gal", parse |text| parse_sum::<Self>(text, unit::DENSITY).map(Self::from_base),
     {
         /// Kilograms per litre.
         from_kilograms_per_litre, to_kilograms_per_litre = 1000.0;
@@ -375,7 +385,7 @@ quantity! {
 
 quantity! {
     /// Hardness of water, as calcium carbonate.
-    Hardness(si::MassDensity), "a hardness", "350 ppm", unit::HARDNESS,
+    Hardness(si::MassDensity), "a hardness", "350 ppm", parse |text| parse_sum::<Self>(text, unit::HARDNESS).map(Self::from_base),
     {
         /// Milligrams per litre as CaCO3, which are parts per million.
         from_ppm, to_ppm = f::MG_PER_LITRE;
@@ -395,7 +405,7 @@ quantity! {
 
 quantity! {
     /// Content of one ion in water.
-    IonContent(si::MassDensity), "an ion content", "118 ppm", unit::ION,
+    IonContent(si::MassDensity), "an ion content", "118 ppm", parse |text| parse_sum::<Self>(text, unit::ION).map(Self::from_base),
     {
         /// Milligrams per litre, which are parts per million.
         from_ppm, to_ppm = f::MG_PER_LITRE;
@@ -405,7 +415,7 @@ quantity! {
 
 quantity! {
     /// A length.
-    Length(si::Length), "a length", "120 ft", unit::LENGTH,
+    Length(si::Length), "a length", "120 ft", parse |text| parse_sum::<Self>(text, unit::LENGTH).map(Self::from_base),
     {
         /// Metres.
         from_metres, to_metres = 1.0;
@@ -423,7 +433,7 @@ quantity! {
 
 quantity! {
     /// A speed, over ground or of the wind.
-    Speed(si::Velocity), "a speed", "12 mph", unit::SPEED,
+    Speed(si::Velocity), "a speed", "12 mph", parse |text| parse_sum::<Self>(text, unit::SPEED).map(Self::from_base),
     {
         /// Metres per second.
         from_metres_per_second, to_metres_per_second = 1.0;
@@ -440,7 +450,7 @@ quantity! {
 
 quantity! {
     /// A pressure in the boom.
-    Pressure(si::Pressure), "a pressure", "40 psi", unit::PRESSURE,
+    Pressure(si::Pressure), "a pressure", "40 psi", parse |text| parse_sum::<Self>(text, unit::PRESSURE).map(Self::from_base),
     {
         /// Pascals.
         from_pascals, to_pascals = 1.0;
@@ -457,7 +467,7 @@ quantity! {
 
 quantity! {
     /// A flow of liquid.
-    Flow(si::VolumeRate), "a flow", "0.4 gal/min", unit::FLOW,
+    Flow(si::VolumeRate), "a flow", "0.4 gal/min", parse |text| parse_sum::<Self>(text, unit::FLOW).map(Self::from_base),
     {
         /// Cubic metres per second.
         from_cubic_metres_per_second, to_cubic_metres_per_second = 1.0;
@@ -475,7 +485,7 @@ quantity! {
 
 quantity! {
     /// A span of time.
-    Duration(si::Time), "a time", "12 h", unit::TIME,
+    Duration(si::Time), "a time", "12 h", parse |text| parse_sum::<Self>(text, unit::TIME).map(Self::from_base),
     {
         /// Seconds.
         from_seconds, to_seconds = 1.0;
@@ -494,7 +504,7 @@ quantity! {
 
 quantity! {
     /// A share of a whole, such as a relative humidity or the field efficiency.
-    Share(si::Ratio), "a share", "65 %", unit::SHARE,
+    Share(si::Ratio), "a share", "65 %", parse |text| parse_sum::<Self>(text, unit::SHARE).map(Self::from_base),
     {
         /// A fraction of one.
         from_fraction, to_fraction = 1.0;
@@ -614,7 +624,7 @@ impl Quantity for Temperature {
 
     fn parse(text: &str) -> Result<Self, QuantityError> {
         let (value, unit) = take(text).map_err(|problem| QuantityError::of::<Self>(text, problem))?;
-        let read = match normal(unit).trim_start_matches('°').trim_start_matches("deg ") {
+        let read = match normal(unit).trim_start_matches(['°', 'º']).trim_start_matches("deg").trim_start() {
             "f" => Self::from_fahrenheit(value),
             "c" => Self::from_celsius(value),
             "" => return Err(QuantityError::of::<Self>(text, "the unit is missing: °F or °C")),

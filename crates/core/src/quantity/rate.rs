@@ -265,7 +265,10 @@ impl Quantity for Concentration {
             Self::MassPerVolume(content, basis) => (
                 match units {
                     Units::Metric => format!("{} g/L", show(content.to_grams_per_litre(), 1)),
-                    _ => format!("{} lb/gal", show(content.to_pounds_per_us_gallon(), 2)),
+                    Units::Imperial => {
+                        format!("{} lb/imp gal", show(content.to_pounds_per_100_imperial_gallons() / 100.0, 2))
+                    }
+                    Units::UsCustomary => format!("{} lb/gal", show(content.to_pounds_per_us_gallon(), 2)),
                 },
                 basis,
             ),
