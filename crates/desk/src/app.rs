@@ -335,8 +335,7 @@ impl Desk {
             ui.horizontal(|ui| {
                 ui.set_min_height(look::BAR);
                 ui.spacing_mut().item_spacing.x = 4.0;
-                ui.visuals_mut().widgets.inactive.fg_stroke.color = colours.bar_ink;
-                ui.visuals_mut().widgets.hovered.fg_stroke.color = colours.bar_ink;
+                look::on_bar(ui);
                 let name = self.document.farm().name.clone();
                 let left = ui.available_width() * 0.18;
                 ui.allocate_ui_with_layout(

@@ -152,6 +152,29 @@ pub fn gauge_number() -> FontId {
     FontId::new(12.0, semibold())
 }
 
+/// Makes buttons in the bar plain text on it.
+pub fn on_bar(ui: &mut Ui) {
+    let colours = colours(ui);
+    let widgets = &mut ui.visuals_mut().widgets;
+    for widget in [&mut widgets.inactive, &mut widgets.hovered, &mut widgets.active, &mut widgets.open] {
+        widget.fg_stroke.color = colours.bar_ink;
+        widget.weak_bg_fill = colours.bar;
+        widget.bg_stroke = Stroke::NONE;
+    }
+    widgets.hovered.bg_stroke = Stroke::new(1.0, colours.brass);
+    widgets.open.bg_stroke = Stroke::new(1.0, colours.brass);
+}
+
+/// A finding's sentence, its level in front with more weight and colour.
+pub fn sentence(ui: &Ui, level: Level, text: &str) -> egui::text::LayoutJob {
+    let colours = colours(ui);
+    let mut job = egui::text::LayoutJob::default();
+    let format = |family, color| egui::TextFormat { font_id: FontId::new(13.5, family), color, ..Default::default() };
+    job.append(level.word(), 0.0, format(semibold(), of_level(colours, level)));
+    job.append(text, 5.0, format(FontFamily::Proportional, colours.ink));
+    job
+}
+
 /// A sheet lying on the ground.
 pub fn sheet(ui: &Ui) -> egui::Frame {
     let colours = colours(ui);

@@ -35,7 +35,13 @@ fn gauge(full: f64, steps: &[(u32, f64)]) -> Gauge {
     for &(number, to) in steps {
         let (from, to_share) = (level / full, to / full);
         let label = if number > 0 { format!("product {number}") } else { "water".to_owned() };
-        gauge.layers.push(Layer { number: (number > 0).then_some(number), label, from, to: to_share });
+        gauge.layers.push(Layer {
+            number: (number > 0).then_some(number),
+            label,
+            amount: String::new(),
+            from,
+            to: to_share,
+        });
         if number == 0 {
             gauge.marks.push(Mark {
                 at: to_share,

@@ -111,8 +111,11 @@ pub struct Layer {
     /// Its number in the mixing order; none for water.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub number: Option<u32>,
-    /// What it is, with its amount.
+    /// What it is: the product's short name, or "water to 600 gal".
     pub label: String,
+    /// How much of it, for a product.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub amount: String,
     /// Where it begins.
     pub from: f64,
     /// Where it ends.

@@ -17,6 +17,7 @@ pub fn gauge(load: &Load, names: &[PlannedName], tank: Volume, units: Units) -> 
                 gauge.layers.push(Layer {
                     number: None,
                     label: format!("water to {}", to.show(units)),
+                    amount: String::new(),
                     from: level,
                     to: top,
                 });
@@ -29,7 +30,8 @@ pub fn gauge(load: &Load, names: &[PlannedName], tank: Volume, units: Units) -> 
                     names.iter().find(|name| name.product == item.product).map_or("", |name| name.short.as_str());
                 gauge.layers.push(Layer {
                     number: Some(item.number),
-                    label: format!("{name} {}", item.measured.text),
+                    label: name.to_owned(),
+                    amount: item.measured.text.clone(),
                     from: height(*from),
                     to: height(*to),
                 });

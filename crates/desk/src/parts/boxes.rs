@@ -107,11 +107,16 @@ pub fn quantity<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut AsTyped<Q>, wi
 
 /// A box for a quantity that may be left empty.
 pub fn quantity_or_none<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<Q>>, width: f32) {
+    quantity_hinted(ui, name, value, width, &format!("e.g. {}", Q::EXAMPLE));
+}
+
+/// The same with a hint of what it means to leave it empty.
+pub fn quantity_hinted<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<Q>>, width: f32, hint: &str) {
     let read = |text: &str| {
         if text.trim().is_empty() { Ok(()) } else { Q::parse(text).map(|_| ()).map_err(|error| error.to_string()) }
     };
     let current = value.as_ref().map(|typed| typed.text().to_owned()).unwrap_or_default();
-    if let Some(text) = read_box(ui, name, &current, width, &format!("e.g. {}", Q::EXAMPLE), read) {
+    if let Some(text) = read_box(ui, name, &current, width, hint, read) {
         *value = AsTyped::parse(&text).ok();
     }
 }

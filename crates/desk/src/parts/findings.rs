@@ -1,6 +1,6 @@
 //! The list of findings: mark, word, sentence, what to do, basis. A click leads to what a finding speaks of.
 
-use egui::{RichText, Sense, Stroke, Ui, Vec2};
+use egui::{Sense, Stroke, Ui, Vec2};
 use tankard_core::finding::{Finding, Level, Subject};
 
 use super::mark;
@@ -29,11 +29,7 @@ fn one(ui: &mut Ui, finding: &Finding) -> bool {
                 mark::show(ui, finding.level);
                 ui.vertical(|ui| {
                     ui.spacing_mut().item_spacing.y = 1.0;
-                    ui.horizontal_wrapped(|ui| {
-                        ui.spacing_mut().item_spacing.x = 4.0;
-                        ui.label(look::strong(finding.level.word()).color(colour));
-                        ui.label(RichText::new(&finding.text).color(colours.ink));
-                    });
+                    ui.label(look::sentence(ui, finding.level, &finding.text));
                     if !finding.hint.is_empty() {
                         ui.label(look::soft(ui, &finding.hint).color(colours.ink));
                     }

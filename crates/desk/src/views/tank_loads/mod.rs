@@ -1,30 +1,238 @@
-//! View.
+//! Tank loads: passes by day at the left; the pass in the middle with its mix, loads and gauge; what there is to settle
+//! and the working at the right.
 
 pub mod cards;
+mod heading;
+mod loads;
+mod mix;
+mod passes;
+mod preview;
+mod settle;
 
-use egui::Ui;
+use std::sync::Arc;
+
+use egui::{CentralPanel, Frame, Margin, Panel, ScrollArea, Ui, Vec2};
+use tankard_core::loads::gauge::gauge;
+use tankard_core::plan::Plan;
+use tankard_core::quantity::Quantity;
 
 use crate::app::Desk;
+use crate::look;
+use crate::parts::{boxes, lists};
+
+/// The two pages of a pass.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Page {
+    /// The plan.
+    #[default]
+    Plan,
+    /// Its load cards.
+    Cards,
+}
+
+/// Which editor of the heading line is open.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Editor {
+    /// Which fields, and how much of each.
+    Fields,
+    /// Which water.
+    Water,
+    /// Which rig, and how it is set.
+    Rig,
+}
+
+/// Which number's working is shown.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Shown {
+    /// A working of the plan, by title.
+    Titled(String),
+    /// The amount of a product in the chosen load.
+    InLoad(String),
+}
 
 /// What is chosen in this view.
-#[derive(Debug, Default)]
+#[derive(Default)]
 pub struct State {
-    /// Id of the chosen thing.
+    /// Id of the chosen pass.
     pub chosen: Option<String>,
     /// Number of the chosen load.
     pub load: u32,
+    /// The page in use.
+    pub page: Page,
+    /// The open editor.
+    pub editor: Option<Editor>,
+    /// The working shown.
+    pub working: Option<Shown>,
+    /// A pass about to be removed.
+    pub removing: bool,
+    /// What the next file chosen for cards is to hold.
+    pub(crate) printing: cards::Printing,
+    pub(crate) preview: preview::Preview,
 }
 
 impl State {
     /// Chooses a pass.
     pub fn choose(&mut self, id: &str) {
-        self.chosen = Some(id.to_owned());
+        if self.chosen.as_deref() != Some(id) {
+            *self = Self { page: self.page, ..Self::default() };
+            self.chosen = Some(id.to_owned());
+        }
         self.load = 1;
     }
 }
 
 /// Shows the view.
 pub fn show(desk: &mut Desk, ui: &mut Ui) {
-    let _ = desk;
-    ui.label("…");
+    if desk.tank_loads.chosen.as_ref().is_none_or(|id| !desk.document.farm().passes.contains_key(id)) {
+        let first = passes::by_day(desk.document.farm()).first().cloned();
+        match first {
+            Some(id) => desk.tank_loads.choose(&id),
+            None => desk.tank_loads.chosen = None,
+        }
+    }
+    Panel::left("passes")
+        .exact_size(212.0)
+        .resizable(false)
+        .frame(Frame::new().inner_margin(Margin { left: 12, right: 8, top: 10, bottom: 8 }))
+        .show(ui, |ui| passes::show(desk, ui));
+    let Some(id) = desk.tank_loads.chosen.clone() else {
+        CentralPanel::default().frame(Frame::new().inner_margin(Margin::same(24))).show(ui, |ui| empty(desk, ui));
+        return;
+    };
+    let Some(plan) = desk.document.plan(&id) else { return };
+    if desk.tank_loads.load == 0 || desk.tank_loads.load as usize > plan.loads.len() {
+        desk.tank_loads.load = 1;
+    }
+    Panel::right("settle")
+        .exact_size(276.0)
+        .resizable(false)
+        .frame(Frame::new().inner_margin(Margin { left: 12, right: 14, top: 10, bottom: 10 }))
+        .show_separator_line(false)
+        .show(ui, |ui| settle::show(desk, ui, &plan));
+    CentralPanel::default().frame(Frame::new().inner_margin(Margin { left: 14, right: 2, top: 8, bottom: 10 })).show(
+        ui,
+        |ui| {
+            heading::show(desk, ui, &id, &plan);
+            ui.add_space(4.0);
+            match desk.tank_loads.page {
+                Page::Plan => page(desk, ui, &id, &plan),
+                Page::Cards => cards::show(desk, ui, &id, &plan),
+            }
+        },
+    );
+}
+
+fn empty(desk: &mut Desk, ui: &mut Ui) {
+    ui.label(look::title("No pass is planned yet"));
+    let farm = desk.document.farm();
+    let missing: Vec<&str> = [
+        (farm.fields.is_empty(), "its fields in Fields"),
+        (farm.products.is_empty(), "its products in Shed"),
+        (farm.waters.is_empty(), "its water in Shed"),
+        (farm.rigs.is_empty(), "its sprayer in Shed"),
+    ]
+    .into_iter()
+    .filter_map(|(lacks, what)| lacks.then_some(what))
+    .collect();
+    if missing.is_empty() {
+        ui.label("Plan the first one at the left.");
+    } else {
+        ui.label(format!("A pass needs what the farm does not have yet: first add {}.", missing.join(", ")));
+        lists::empty(
+            ui,
+            "The demo farm shows how it looks when it is all there: menu Farm, \"Open a copy of the demo farm\".",
+        );
+    }
+}
+
+/// The plan page: mix and loads at the left, the gauge of the chosen load at the right.
+fn page(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Arc<Plan>) {
+    let height = ui.available_height();
+    let gauge_width = 248.0;
+    let left = ui.available_width() - gauge_width - 12.0;
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing.x = 12.0;
+        let down = egui::Layout::top_down(egui::Align::Min);
+        ui.allocate_ui_with_layout(Vec2::new(left, height), down, |ui| {
+            ui.set_min_size(Vec2::new(left, height));
+            ScrollArea::vertical().id_salt("mix and loads").auto_shrink(false).max_height(height).show(ui, |ui| {
+                ui.set_width(left);
+                mix::show(desk, ui, id, plan);
+                ui.add_space(look::GRID);
+                loads::show(desk, ui, id, plan);
+            });
+        });
+        ui.allocate_ui_with_layout(Vec2::new(gauge_width, height), down, |ui| gauge_sheet(desk, ui, id, plan, height));
+    });
+}
+
+fn gauge_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, height: f32) {
+    look::sheet(ui).show(ui, |ui| {
+        ui.set_min_height(height - 18.0);
+        ui.set_width(ui.available_width());
+        let number = desk.tank_loads.load;
+        let farm = desk.document.farm();
+        let units = farm.units;
+        let tank = farm.passes.get(id).and_then(|pass| farm.rigs.get(&pass.rig)).map(|rig| rig.tank.value());
+        let load = plan.loads.iter().find(|load| load.number == number);
+        match (load, tank) {
+            (Some(load), Some(tank)) => {
+                ui.label(look::heading(format!("Load {number}, as it goes in")));
+                ui.add_space(4.0);
+                let drawn = gauge(load, &plan.names, tank, units);
+                let room = Vec2::new(ui.available_width(), (height - 60.0).max(200.0));
+                crate::parts::gauge::show(ui, &drawn, &tank.show(units), room);
+            }
+            _ => {
+                ui.label(look::heading("The tank"));
+                lists::empty(ui, "The gauge fills when the pass has fields, a rig and a spray volume.");
+            }
+        }
+    });
+}
+
+/// A number that has a working: underlined by a hairline on hover, opened by a click.
+pub(crate) fn worked(ui: &mut Ui, text: impl Into<String>, name: &str) -> bool {
+    let text = text.into();
+    let response = ui.add(egui::Label::new(&text).selectable(false).sense(egui::Sense::click()));
+    let response = response.accessible_name(format!("{name}: {text}, show working"));
+    if response.hovered() || response.has_focus() {
+        let colour = look::colours(ui).brass;
+        ui.painter().hline(response.rect.x_range(), response.rect.bottom(), egui::Stroke::new(1.0, colour));
+    }
+    response.on_hover_cursor(egui::CursorIcon::PointingHand).clicked()
+}
+
+/// A cell of a table, of a width, set to one side.
+pub(crate) fn cell(ui: &mut Ui, width: f32, right: bool, add: impl FnOnce(&mut Ui)) {
+    let layout = if right {
+        egui::Layout::right_to_left(egui::Align::Center)
+    } else {
+        egui::Layout::left_to_right(egui::Align::Center)
+    };
+    ui.allocate_ui_with_layout(Vec2::new(width, look::ROW), layout, |ui| {
+        ui.set_min_width(width);
+        ui.set_max_width(width);
+        add(ui);
+    });
+}
+
+/// A hairline under a row.
+pub(crate) fn hairline(ui: &mut Ui) {
+    let colours = look::colours(ui);
+    let (rect, _) = ui.allocate_exact_size(Vec2::new(ui.available_width(), 1.0), egui::Sense::hover());
+    ui.painter().hline(rect.x_range(), rect.center().y, egui::Stroke::new(1.0, colours.hairline));
+}
+
+/// The act that opens and closes an editor in place.
+pub(crate) fn toggle(ui: &mut Ui, open: bool, text: &str) -> bool {
+    let response = boxes::act(ui, text);
+    if open {
+        ui.painter().hline(
+            response.rect.x_range(),
+            response.rect.bottom(),
+            egui::Stroke::new(2.0, look::colours(ui).brass),
+        );
+    }
+    response.clicked()
 }

@@ -1,0 +1,283 @@
+//! The heading line of a pass: name, day, fields, water, rig, time. Each opens its editor in place.
+
+use egui::{Align, FontId, Layout, TextEdit, Ui};
+use tankard_core::farm::{Droplets, Pass};
+use tankard_core::plan::Plan;
+use tankard_core::quantity::{AsTyped, Quantity};
+
+use super::{Editor, Page, Shown, toggle, worked};
+use crate::app::Desk;
+use crate::look;
+use crate::parts::boxes;
+
+/// Shows the heading and the open editor.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
+    let Some(before) = desk.document.farm().passes.get(id).cloned() else { return };
+    let mut pass = before.clone();
+    title(desk, ui, &mut pass);
+    facts(desk, ui, &pass, plan);
+    match desk.tank_loads.editor {
+        Some(Editor::Fields) => sheet(ui, |ui| fields(desk, ui, &mut pass, plan)),
+        Some(Editor::Water) => sheet(ui, |ui| water(desk, ui, &mut pass)),
+        Some(Editor::Rig) => sheet(ui, |ui| rig(desk, ui, &mut pass)),
+        None => {}
+    }
+    if pass != before {
+        desk.document.edit(|farm| {
+            farm.passes.insert(id.to_owned(), pass);
+        });
+    }
+    pages(desk, ui, id);
+}
+
+fn sheet(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+    ui.add_space(4.0);
+    look::sheet(ui).show(ui, |ui| {
+        ui.set_width(ui.available_width() - 12.0);
+        add(ui);
+    });
+}
+
+fn title(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass) {
+    ui.horizontal(|ui| {
+        ui.add(
+            TextEdit::singleline(&mut pass.name)
+                .font(FontId::new(20.0, look::semibold()))
+                .frame(egui::Frame::NONE)
+                .desired_width(420.0),
+        )
+        .accessible_name("Name of the pass");
+        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+            ui.add_space(12.0);
+            boxes::date(ui, "Day of the pass", &mut pass.date, 96.0);
+            ui.label(look::soft(ui, tankard_core::loads::card::long_date(pass.date)));
+        });
+    });
+    let _ = desk;
+}
+
+fn facts(desk: &mut Desk, ui: &mut Ui, pass: &Pass, plan: &Plan) {
+    let farm = desk.document.farm();
+    let units = farm.units;
+    let names: Vec<&str> = plan
+        .fields
+        .iter()
+        .filter_map(|planned| farm.fields.get(&planned.field))
+        .map(|field| field.name.as_str())
+        .collect();
+    let fields = match names.as_slice() {
+        [] => "Choose fields".to_owned(),
+        [one] => (*one).to_owned(),
+        [one, two] => format!("{one}, {two}"),
+        [one, .., last] => format!("{one} to {last} ({})", names.len()),
+    };
+    let water = farm.waters.get(&pass.water).map_or("Choose a water".to_owned(), |water| water.name.clone());
+    let rig = farm.rigs.get(&pass.rig).map_or("Choose a rig".to_owned(), |rig| rig.name.clone());
+    let mut open = desk.tank_loads.editor;
+    let mut working = None;
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing.x = 6.0;
+        for (editor, name) in [(Editor::Fields, fields), (Editor::Water, water), (Editor::Rig, rig)] {
+            if toggle(ui, open == Some(editor), &name) {
+                open = if open == Some(editor) { None } else { Some(editor) };
+            }
+            let fact = match editor {
+                Editor::Fields => Some((plan.area.show(units), "Ground to spray".to_owned())),
+                Editor::Water => plan.water.hardness.map(|hardness| {
+                    (format!("{} hard", hardness.show(units)), format!("Hardness of {}", plan.water.name))
+                }),
+                Editor::Rig => plan.carrier.map(|carrier| {
+                    (format!("{} = {}", carrier.show(units), plan.spray_volume.show(units)), "Spray volume".to_owned())
+                }),
+            };
+            if let Some((text, title)) = fact
+                && worked(ui, text, &title)
+            {
+                working = Some(title);
+            }
+            ui.add_space(10.0);
+        }
+        if let Some(time) = plan.spray_time
+            && worked(ui, format!("{} of spraying", time.show(units)), "Time to spray")
+        {
+            working = Some("Time to spray".to_owned());
+        }
+    });
+    desk.tank_loads.editor = open;
+    if let Some(title) = working {
+        desk.tank_loads.working = Some(Shown::Titled(title));
+    }
+}
+
+fn pages(desk: &mut Desk, ui: &mut Ui, id: &str) {
+    ui.add_space(2.0);
+    ui.horizontal(|ui| {
+        for (page, name) in [(Page::Plan, "Plan"), (Page::Cards, "Load cards")] {
+            let chosen = desk.tank_loads.page == page;
+            let text =
+                if chosen { look::strong(name) } else { egui::RichText::new(name).color(look::colours(ui).brass) };
+            let response = ui.add(egui::Button::new(text).frame(false)).accessible_name(name);
+            if chosen {
+                ui.painter().hline(
+                    response.rect.x_range(),
+                    response.rect.bottom() + 1.0,
+                    egui::Stroke::new(2.0, look::colours(ui).brass),
+                );
+            }
+            if response.clicked() {
+                desk.tank_loads.page = page;
+            }
+            ui.add_space(8.0);
+        }
+        let recorded = desk.document.farm().records.values().any(|record| record.pass.as_deref() == Some(id));
+        let words = if recorded { "Record it again…" } else { "Record as sprayed…" };
+        if boxes::act(ui, words).clicked() {
+            crate::views::season_log::record_pass(desk, id);
+        }
+    });
+}
+
+fn fields(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
+    let farm = desk.document.farm();
+    let units = farm.units;
+    ui.label(look::heading("Fields, in the order they are sprayed"));
+    let mut remove = None;
+    let mut swap = None;
+    for (at, id) in pass.fields.clone().iter().enumerate() {
+        ui.push_id(("pass field", id), |ui| {
+            ui.horizontal(|ui| {
+                let name =
+                    farm.fields.get(id).map_or_else(|| format!("{id} (not on the farm)"), |field| field.name.clone());
+                super::cell(ui, 170.0, false, |ui| {
+                    ui.add(egui::Label::new(&name).truncate());
+                });
+                let whole = plan
+                    .fields
+                    .iter()
+                    .find(|planned| planned.field == *id)
+                    .map(|planned| planned.area.show(units))
+                    .unwrap_or_default();
+                super::cell(ui, 80.0, true, |ui| {
+                    ui.label(whole);
+                });
+                ui.label(look::soft(ui, "only"));
+                let mut part = pass.parts.get(id).cloned();
+                boxes::quantity_or_none(ui, &format!("Part of {name} to spray"), &mut part, 90.0);
+                match part {
+                    Some(part) => {
+                        pass.parts.insert(id.clone(), part);
+                    }
+                    None => {
+                        pass.parts.shift_remove(id);
+                    }
+                }
+                if at > 0 && boxes::act(ui, "Earlier").accessible_name(format!("Spray {name} earlier")).clicked() {
+                    swap = Some(at);
+                }
+                if boxes::act(ui, "Leave out").accessible_name(format!("Leave {name} out")).clicked() {
+                    remove = Some(at);
+                }
+            });
+        });
+    }
+    if let Some(at) = swap {
+        pass.fields.swap(at, at - 1);
+    }
+    if let Some(at) = remove {
+        let id = pass.fields.remove(at);
+        pass.parts.shift_remove(&id);
+    }
+    let free: Vec<(String, String)> = farm
+        .fields
+        .iter()
+        .filter(|(id, _)| !pass.fields.contains(id))
+        .map(|(id, field)| (id.clone(), format!("{} · {} {}", field.name, field.area.text(), field.crop)))
+        .collect();
+    if !free.is_empty() {
+        let mut add = String::new();
+        let mut choices = vec![String::new()];
+        choices.extend(free.iter().map(|(id, _)| id.clone()));
+        boxes::choice(
+            ui,
+            "Add a field",
+            &mut add,
+            &choices,
+            |id| {
+                free.iter()
+                    .find(|(known, _)| known == id)
+                    .map_or_else(|| "+ Add a field".to_owned(), |(_, text)| text.clone())
+            },
+            260.0,
+        );
+        if !add.is_empty() {
+            pass.fields.push(add);
+        }
+    } else if farm.fields.is_empty() {
+        ui.label(look::soft(ui, "The farm has no field yet; add the first one in Fields."));
+    }
+}
+
+fn water(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass) {
+    let farm = desk.document.farm();
+    ui.label(look::heading("Water"));
+    if farm.waters.is_empty() {
+        ui.label(look::soft(ui, "The shed has no water yet; add one there with its laboratory analysis."));
+        return;
+    }
+    ui.horizontal_wrapped(|ui| {
+        for (id, water) in &farm.waters {
+            ui.selectable_value(&mut pass.water, id.clone(), &water.name);
+        }
+    });
+}
+
+fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass) {
+    let farm = desk.document.farm();
+    let units = farm.units;
+    ui.label(look::heading("Rig and setting"));
+    if farm.rigs.is_empty() {
+        ui.label(look::soft(ui, "The shed has no rig yet; add the sprayer there."));
+    }
+    ui.horizontal_wrapped(|ui| {
+        for (id, rig) in &farm.rigs {
+            ui.selectable_value(&mut pass.rig, id.clone(), format!("{} · {}", rig.name, rig.tank.text()));
+        }
+    });
+    let usual = farm.rigs.get(&pass.rig);
+    boxes::row(ui, "spray volume", |ui| {
+        boxes::quantity_or_none(ui, "Spray volume over ground", &mut pass.carrier, 120.0);
+        boxes::understood(ui, pass.carrier.as_ref(), units);
+    });
+    boxes::row(ui, "speed", |ui| {
+        boxes::quantity_or_none(ui, "Speed", &mut pass.speed, 120.0);
+        usual_of(ui, pass.speed.is_none(), usual.and_then(|rig| rig.speed.as_ref()));
+    });
+    boxes::row(ui, "pressure", |ui| {
+        boxes::quantity_or_none(ui, "Pressure", &mut pass.pressure, 120.0);
+        usual_of(ui, pass.pressure.is_none(), usual.and_then(|rig| rig.pressure.as_ref()));
+    });
+    boxes::row(ui, "droplets", |ui| {
+        let mut all: Vec<Option<Droplets>> = vec![None];
+        all.extend(Droplets::ALL.map(Some));
+        let usual = usual.and_then(|rig| rig.droplets).map_or("not known", Droplets::name);
+        boxes::choice(
+            ui,
+            "Droplet class",
+            &mut pass.droplets,
+            &all,
+            |class| class.map_or_else(|| format!("as the rig: {usual}"), |class| class.name().to_owned()),
+            190.0,
+        );
+    });
+    boxes::row(ui, "words for the crew", |ui| {
+        boxes::text(ui, "Words for the crew", &mut pass.note, 320.0);
+    });
+}
+
+fn usual_of<Q: Quantity>(ui: &mut Ui, shown: bool, usual: Option<&AsTyped<Q>>) {
+    if shown {
+        let text = usual
+            .map_or_else(|| "the rig has no usual one".to_owned(), |usual| format!("the rig's usual {}", usual.text()));
+        ui.label(look::soft(ui, text));
+    }
+}

@@ -1,0 +1,282 @@
+//! The tank mix: product, rate, amount in a full load, cost. And what is not judged yet.
+
+use egui::Ui;
+use tankard_core::farm::{Farm, Id, Line, ProductKind};
+use tankard_core::mix::line::PlannedLine;
+use tankard_core::plan::{NOT_JUDGED, Plan};
+use tankard_core::quantity::{AsTyped, Money, Quantity, Rate, Units};
+
+use super::{Shown, cell, hairline, worked};
+use crate::app::Desk;
+use crate::look;
+use crate::parts::{boxes, lists};
+
+/// Widths of the columns.
+struct Widths {
+    product: f32,
+    rate: f32,
+    load: f32,
+    cost: f32,
+    acts: f32,
+}
+
+impl Widths {
+    fn of(ui: &Ui) -> Self {
+        let (rate, load, cost, acts, gaps) = (118.0, 136.0, 50.0, 20.0, 4.0 * 6.0);
+        let product = (ui.available_width() - rate - load - cost - acts - gaps).max(120.0);
+        Self { product, rate, load, cost, acts }
+    }
+}
+
+/// Shows the mix.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
+    let Some(before) = desk.document.farm().passes.get(id).cloned() else { return };
+    let mut pass = before.clone();
+    let mut working = None;
+    look::sheet(ui).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        ui.label(look::heading("Tank mix"));
+        ui.spacing_mut().item_spacing = egui::vec2(6.0, 2.0);
+        let widths = Widths::of(ui);
+        let farm = desk.document.farm();
+        if pass.mix.is_empty() {
+            lists::empty(ui, "Add the products of this pass with their rates: \"22 fl oz/ac\", \"0.25 % v/v\", \"17 lb/100 gal\", \"0.75 lb ae/ac\".");
+        } else {
+            head(ui, &widths, farm.units);
+        }
+        let mut remove = None;
+        for (at, line) in pass.mix.iter_mut().enumerate() {
+            ui.push_id(("line", at), |ui| {
+                if row(ui, farm, plan, line, &widths, desk.tank_loads.load, &mut working) {
+                    remove = Some(at);
+                }
+            });
+            hairline(ui);
+        }
+        if let Some(at) = remove {
+            pass.mix.remove(at);
+        }
+        ui.horizontal(|ui| {
+            cell(ui, widths.product, false, |ui| add(ui, farm, &mut pass.mix, widths.product - 8.0));
+            cell(ui, widths.rate + widths.load + 6.0, true, |ui| {
+                if let Some(load) = plan.loads.iter().find(|load| load.number == desk.tank_loads.load) {
+                    ui.label(look::soft(ui, format!("{} water", load.water.show(farm.units))));
+                }
+            });
+            cell(ui, widths.cost, true, |ui| {
+                if let Some(cost) = plan.cost.and_then(|cost| per_area(cost, plan, farm.units)) {
+                    ui.label(look::strong(cost));
+                }
+            });
+        });
+        if !pass.mix.is_empty() {
+            order(ui, &mut pass);
+        }
+    });
+    if pass != before {
+        desk.document.edit(|farm| {
+            farm.passes.insert(id.to_owned(), pass);
+        });
+    }
+    if working.is_some() {
+        desk.tank_loads.working = working;
+    }
+    ui.add_space(look::GRID);
+    look::sheet(ui).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        ui.label(look::heading("Not judged yet: decide these from the labels"));
+        ui.label(look::soft(ui, NOT_JUDGED.join(" · ")));
+    });
+}
+
+fn head(ui: &mut Ui, widths: &Widths, units: Units) {
+    ui.horizontal(|ui| {
+        let cost = if units == Units::Metric { "a ha" } else { "an ac" };
+        for (width, right, text) in [
+            (widths.product, false, "product, with its place in the order"),
+            (widths.rate, false, "rate"),
+            (widths.load, true, "in this load"),
+            (widths.cost, true, cost),
+        ] {
+            cell(ui, width, right, |ui| {
+                ui.label(look::soft(ui, text));
+            });
+        }
+    });
+    hairline(ui);
+}
+
+fn row(
+    ui: &mut Ui,
+    farm: &Farm,
+    plan: &Plan,
+    line: &mut Line,
+    widths: &Widths,
+    load: u32,
+    working: &mut Option<Shown>,
+) -> bool {
+    let mut removed = false;
+    let product = farm.products.get(&line.product);
+    let name = product.map_or_else(|| format!("{} (not in the shed)", line.product), |product| product.name.clone());
+    let planned = plan.lines.iter().find(|planned| planned.product == line.product);
+    ui.horizontal(|ui| {
+        cell(ui, widths.product, false, |ui| {
+            if let Some(planned) = planned {
+                ui.label(look::heading(planned.number.to_string()));
+            }
+            ui.add(egui::Label::new(name.as_str()).truncate()).on_hover_text(&name);
+        });
+        boxes::quantity(ui, &format!("Rate of {name}"), &mut line.rate, widths.rate - 8.0);
+        cell(ui, widths.load, true, |ui| {
+            let item = plan
+                .loads
+                .iter()
+                .find(|candidate| candidate.number == load)
+                .and_then(|load| load.items.iter().find(|item| item.product == line.product));
+            if let Some(item) = item
+                && worked(ui, item.measured.text.clone(), &format!("{name} in load {load}"))
+            {
+                *working = Some(Shown::InLoad(line.product.clone()));
+            }
+        });
+        cell(ui, widths.cost, true, |ui| {
+            if let Some(cost) =
+                planned.and_then(|planned| planned.cost).and_then(|cost| per_area(cost, plan, farm.units))
+            {
+                ui.label(cost);
+            }
+        });
+        cell(ui, widths.acts, true, |ui| {
+            removed = boxes::act(ui, "×")
+                .on_hover_text("Take it out of the mix")
+                .accessible_name(format!("Take {name} out of the mix"))
+                .clicked();
+        });
+    });
+    below(ui, farm.units, line, planned, &name, working);
+    removed
+}
+
+/// Under a rate that is not typed over ground: what it is over ground, and its floor and ceiling there.
+fn below(
+    ui: &mut Ui,
+    units: Units,
+    line: &mut Line,
+    planned: Option<&PlannedLine>,
+    name: &str,
+    working: &mut Option<Shown>,
+) {
+    let rate = line.rate.value();
+    if matches!(rate, Rate::VolumePerArea(_) | Rate::MassPerArea(_)) && planned.is_some() {
+        return;
+    }
+    let id = ui.make_persistent_id("bounds");
+    let asked = ui.data(|data| data.get_temp::<bool>(id).unwrap_or(false));
+    ui.horizontal(|ui| {
+        ui.add_space(16.0);
+        match planned {
+            Some(planned) => {
+                ui.label(look::soft(ui, "="));
+                if worked(ui, planned.per_area.show(units), &format!("{name} over ground")) {
+                    *working = Some(Shown::Titled(format!("{name} over ground")));
+                }
+            }
+            None => {
+                ui.label(look::soft(ui, "cannot be reckoned yet; see what there is to settle"));
+            }
+        }
+        if matches!(rate, Rate::ActivePerArea(..)) {
+            return;
+        }
+        if line.at_least.is_some() || line.at_most.is_some() || asked {
+            ui.label(look::soft(ui, "at least"));
+            boxes::quantity_or_none(ui, &format!("Least of {name} over ground"), &mut line.at_least, 76.0);
+            ui.label(look::soft(ui, "at most"));
+            boxes::quantity_or_none(ui, &format!("Most of {name} over ground"), &mut line.at_most, 76.0);
+        } else if boxes::act(ui, "but at least, at most…")
+            .accessible_name(format!("Bounds over ground for {name}"))
+            .clicked()
+        {
+            ui.data_mut(|data| data.insert_temp(id, true));
+        }
+    });
+}
+
+fn per_area(cost: Money, plan: &Plan, units: Units) -> Option<String> {
+    let units = if units == Units::Metric { plan.area.to_hectares() } else { plan.area.to_acres() };
+    cost.per(units).map(Money::show)
+}
+
+fn add(ui: &mut Ui, farm: &Farm, mix: &mut Vec<Line>, width: f32) {
+    if farm.products.is_empty() {
+        ui.label(look::soft(ui, "The shed has no product yet; add the first one there."));
+        return;
+    }
+    let mut chosen: Id = String::new();
+    let mut all: Vec<Id> = vec![String::new()];
+    for kind in ProductKind::ALL {
+        all.extend(
+            farm.products
+                .iter()
+                .filter(|(id, product)| product.kind == kind && !mix.iter().any(|line| line.product == **id))
+                .map(|(id, _)| id.clone()),
+        );
+    }
+    let say =
+        |id: &Id| farm.products.get(id).map_or_else(|| "+ Add a product".to_owned(), |product| product.name.clone());
+    boxes::choice(ui, "Add a product to the mix", &mut chosen, &all, say, width.min(230.0));
+    if let Some(product) = farm.products.get(&chosen)
+        && let Some(rate) = first_rate(farm, &chosen, product.is_liquid())
+    {
+        mix.push(Line::new(&chosen, rate));
+    }
+}
+
+/// The rate a product begins with: as in the pass that used it last, else its label's least, else none of it.
+fn first_rate(farm: &Farm, id: &Id, liquid: bool) -> Option<AsTyped<Rate>> {
+    let used = farm
+        .passes
+        .values()
+        .filter(|pass| pass.mix.iter().any(|line| line.product == *id))
+        .max_by_key(|pass| pass.date)
+        .and_then(|pass| pass.mix.iter().find(|line| line.product == *id))
+        .map(|line| line.rate.clone());
+    let label = farm.products.get(id).and_then(|product| {
+        product.label.iter().find_map(|statement| match &statement.says {
+            tankard_core::farm::Says::Rate { least, most } => least.clone().or_else(|| most.clone()),
+            _ => None,
+        })
+    });
+    let nothing = match (liquid, farm.units) {
+        (true, Units::UsCustomary) => "0 fl oz/ac",
+        (true, Units::Imperial) => "0 imp fl oz/ac",
+        (true, Units::Metric) => "0 L/ha",
+        (false, Units::Metric) => "0 kg/ha",
+        (false, _) => "0 lb/ac",
+    };
+    used.or(label).or_else(|| AsTyped::parse(nothing).ok())
+}
+
+/// Which published order is followed, and how full the tank is before the first product.
+fn order(ui: &mut Ui, pass: &mut tankard_core::farm::Pass) {
+    ui.horizontal(|ui| {
+        ui.label(look::soft(ui, "order"));
+        let orders = tankard_core::mix::order::orders();
+        let first = orders.first().map_or("", |(name, _)| name);
+        let mut chosen = if pass.mixing_order.is_empty() { first.to_owned() } else { pass.mixing_order.clone() };
+        let all: Vec<String> = orders.iter().map(|(name, _)| (*name).to_owned()).collect();
+        let say = |name: &String| {
+            orders
+                .iter()
+                .find(|(known, _)| known == name)
+                .map_or_else(|| name.clone(), |(_, title)| (*title).to_owned())
+        };
+        boxes::choice(ui, "Published mixing order", &mut chosen, &all, say, 300.0);
+        let wanted = if chosen == first { String::new() } else { chosen };
+        if wanted != pass.mixing_order {
+            pass.mixing_order = wanted;
+        }
+        ui.label(look::soft(ui, "first fill"));
+        boxes::quantity_hinted(ui, "How full before the first product", &mut pass.first_fill, 52.0, "50 %");
+    });
+}

@@ -1,0 +1,133 @@
+//! The list of passes, by day.
+
+use egui::{ScrollArea, Ui};
+use jiff::ToSpan;
+use tankard_core::farm::{Farm, Id, Pass};
+use tankard_core::finding::Level;
+use tankard_core::loads::card::long_date;
+use tankard_core::quantity::Quantity;
+
+use crate::app::Desk;
+use crate::look;
+use crate::parts::{boxes, findings, lists};
+
+/// The passes from the first day to the last; passes of one day stay as the user put them.
+pub(super) fn by_day(farm: &Farm) -> Vec<Id> {
+    let mut passes: Vec<(&Id, &Pass)> = farm.passes.iter().collect();
+    passes.sort_by_key(|(_, pass)| pass.date);
+    passes.into_iter().map(|(id, _)| id.clone()).collect()
+}
+
+/// Shows the list.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
+    ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
+        let mut day = None;
+        for id in by_day(desk.document.farm()) {
+            let Some(plan) = desk.document.plan(&id) else { continue };
+            let farm = desk.document.farm();
+            let Some(pass) = farm.passes.get(&id) else { continue };
+            if day != Some(pass.date) {
+                if day.is_some() {
+                    ui.add_space(6.0);
+                }
+                ui.label(look::heading(long_date(pass.date)).color(look::colours(ui).soft));
+                day = Some(pass.date);
+            }
+            let recorded = farm.records.values().any(|record| record.pass.as_ref() == Some(&id));
+            let line = format!(
+                "{} · {} · {}",
+                counted(plan.fields.len(), "field"),
+                plan.area.show(farm.units),
+                counted(plan.loads.len(), "load")
+            );
+            let (stops, checks) = (plan.count(Level::Stop), plan.count(Level::Check));
+            let chosen = desk.tank_loads.chosen.as_ref() == Some(&id);
+            let name = pass.name.clone();
+            let response = lists::row(ui, chosen, &name, |ui| {
+                let text = if chosen { look::strong(&name) } else { egui::RichText::new(&name) };
+                ui.add(egui::Label::new(text).truncate());
+                ui.label(look::soft(ui, line));
+                if recorded {
+                    ui.label(look::soft(ui, "recorded as sprayed"));
+                } else {
+                    findings::summary(ui, stops, checks);
+                }
+            });
+            if response.clicked() {
+                desk.tank_loads.choose(&id);
+            }
+        }
+        ui.add_space(look::GRID);
+        if boxes::act(ui, "+ Plan a pass").clicked() {
+            add(desk);
+        }
+        acts(desk, ui);
+    });
+}
+
+fn counted(count: usize, what: &str) -> String {
+    format!("{count} {what}{}", if count == 1 { "" } else { "s" })
+}
+
+/// Adds a pass for the day after the last one planned, or for tomorrow, with the rig and water of the last one.
+fn add(desk: &mut Desk) {
+    let farm = desk.document.farm();
+    let tomorrow = desk.now().date().checked_add(1.day()).unwrap_or(desk.now().date());
+    let last = farm.passes.values().max_by_key(|pass| pass.date);
+    let mut pass = Pass::new("New pass", last.map_or(tomorrow, |last| last.date.max(tomorrow)));
+    if let Some(last) = last {
+        pass.rig.clone_from(&last.rig);
+        pass.water.clone_from(&last.water);
+        pass.carrier.clone_from(&last.carrier);
+    } else {
+        pass.rig = farm.rigs.keys().next().cloned().unwrap_or_default();
+        pass.water = farm.waters.keys().next().cloned().unwrap_or_default();
+    }
+    let id = tankard_core::farm::id::fresh(&farm.passes, &format!("{} new pass", pass.date));
+    let new = id.clone();
+    desk.document.edit(|farm| {
+        farm.passes.insert(new, pass);
+    });
+    desk.tank_loads.choose(&id);
+    desk.tank_loads.editor = Some(super::Editor::Fields);
+}
+
+fn acts(desk: &mut Desk, ui: &mut Ui) {
+    let Some(id) = desk.tank_loads.chosen.clone() else { return };
+    let Some(name) = desk.document.farm().passes.get(&id).map(|pass| pass.name.clone()) else { return };
+    ui.add_space(look::GRID);
+    if desk.tank_loads.removing {
+        let issued = desk.document.farm().cards.values().filter(|card| card.pass == id).count();
+        let with = if issued > 0 { format!(" Its {issued} issued cards stay in the file.") } else { String::new() };
+        ui.label(format!("Remove \"{name}\"?{with}"));
+        ui.horizontal(|ui| {
+            if ui.button("Remove it").clicked() {
+                desk.tank_loads.removing = false;
+                apply(desk, lists::Act::Remove, &id);
+            }
+            if ui.button("Keep it").clicked() {
+                desk.tank_loads.removing = false;
+            }
+        });
+        return;
+    }
+    match lists::acts(ui, &name) {
+        Some(lists::Act::Remove) => desk.tank_loads.removing = true,
+        Some(act) => apply(desk, act, &id),
+        None => {}
+    }
+}
+
+fn apply(desk: &mut Desk, act: lists::Act, id: &str) {
+    let mut next = None;
+    desk.document.edit(|farm| {
+        next = lists::apply(act, &mut farm.passes, id, |pass| {
+            pass.name = format!("{} (copy)", pass.name);
+            format!("{} {}", pass.date, pass.name)
+        });
+    });
+    match next {
+        Some(next) => desk.tank_loads.choose(&next),
+        None => desk.tank_loads.chosen = None,
+    }
+}
