@@ -229,3 +229,27 @@ pub fn act(ui: &mut Ui, text: &str) -> Response {
     let label = look::act(ui, text);
     ui.add(egui::Button::new(label).frame(false))
 }
+
+/// A box to find things by, with its name as the hint.
+pub fn find(ui: &mut Ui, name: &str, value: &mut String, width: f32) -> Response {
+    ui.add(TextEdit::singleline(value).desired_width(width).hint_text(format!("{}…", name.to_lowercase())))
+        .accessible_name(name)
+}
+
+/// A box that looks like plain text until it is used; for rows that are edited in the row.
+pub fn plain(ui: &mut Ui, name: &str, value: &mut String, width: f32, with_weight: bool) -> Response {
+    let font = egui::FontId::new(13.5, if with_weight { look::semibold() } else { egui::FontFamily::Proportional });
+    let id = ui.make_persistent_id(("plain", name));
+    let in_use = ui.memory(|memory| memory.has_focus(id));
+    let mut edit = TextEdit::singleline(value).id(id).font(font).desired_width(width);
+    if !in_use {
+        edit = edit.background_color(egui::Color32::TRANSPARENT);
+    }
+    ui.scope(|ui| {
+        if !in_use {
+            ui.visuals_mut().widgets.inactive.bg_stroke = Stroke::NONE;
+        }
+        ui.add(edit).accessible_name(name)
+    })
+    .inner
+}

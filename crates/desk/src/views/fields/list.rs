@@ -1,0 +1,207 @@
+//! The list of fields. A row is edited in the row.
+
+use egui::{Label, ScrollArea, Sense, Stroke, Ui, Vec2};
+use tankard_core::farm::{Farm, Field, Id};
+use tankard_core::loads::card::short_date;
+use tankard_core::quantity::{Area, AsTyped, Quantity, Units};
+
+use crate::app::Desk;
+use crate::look;
+use crate::parts::{boxes, lists};
+
+const NAME: f32 = 146.0;
+const AREA: f32 = 78.0;
+const CROP: f32 = 108.0;
+const STAGE: f32 = 84.0;
+
+/// Shows the list.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
+    ui.horizontal(|ui| {
+        boxes::find(ui, "Find a field or crop", &mut desk.fields.find, 220.0);
+        let farm = desk.document.farm();
+        let total: Area = farm.fields.values().map(|field| field.area.value()).sum();
+        ui.label(look::soft(ui, format!("{} fields, {}", farm.fields.len(), total.show(farm.units))));
+    });
+    ui.add_space(4.0);
+    head(ui);
+    let wanted = desk.fields.find.trim().to_lowercase();
+    let farm = desk.document.farm();
+    let shown: Vec<Id> = farm
+        .fields
+        .iter()
+        .filter(|(_, field)| {
+            wanted.is_empty()
+                || [&field.name, &field.crop, &field.stage, &field.note]
+                    .iter()
+                    .any(|text| text.to_lowercase().contains(&wanted))
+        })
+        .map(|(id, _)| id.clone())
+        .collect();
+    let height = ui.available_height() - 74.0;
+    ScrollArea::vertical().max_height(height).auto_shrink([false, true]).show_rows(
+        ui,
+        look::ROW + 7.0,
+        shown.len(),
+        |ui, rows| {
+            ui.spacing_mut().item_spacing.y = 0.0;
+            for id in shown.get(rows).unwrap_or_default() {
+                ui.push_id(id, |ui| row(desk, ui, id));
+            }
+        },
+    );
+    if shown.is_empty() && !wanted.is_empty() {
+        lists::empty(ui, "No field is like that.");
+    }
+    ui.add_space(6.0);
+    ui.horizontal(|ui| {
+        if boxes::act(ui, "+ Add a field").clicked() {
+            add(desk);
+        }
+    });
+    acts(desk, ui);
+}
+
+fn head(ui: &mut Ui) {
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = 6.0;
+        ui.add_space(16.0);
+        for (width, text) in
+            [(NAME, "field"), (AREA, "area"), (CROP, "crop"), (STAGE, "stage"), (120.0, "last and next pass")]
+        {
+            ui.allocate_ui_with_layout(
+                Vec2::new(width, 18.0),
+                egui::Layout::left_to_right(egui::Align::Center),
+                |ui| {
+                    ui.set_min_width(width);
+                    ui.label(look::soft(ui, text));
+                },
+            );
+        }
+    });
+}
+
+fn row(desk: &mut Desk, ui: &mut Ui, id: &Id) {
+    let Some(before) = desk.document.farm().fields.get(id).cloned() else { return };
+    let mut field = before.clone();
+    let colours = look::colours(ui);
+    let chosen = desk.fields.chosen.as_ref() == Some(id);
+    let back = ui.painter().add(egui::Shape::Noop);
+    let passes = passes_of(desk.document.farm(), id, desk.now().date());
+    let inner = ui.horizontal(|ui| {
+        ui.set_min_height(look::ROW + 6.0);
+        ui.spacing_mut().item_spacing.x = 6.0;
+        ui.add_space(8.0);
+        let mut focused = boxes::plain(ui, "Name of the field", &mut field.name, NAME - 8.0, chosen).has_focus();
+        boxes::quantity(ui, &format!("Area of {}", field.name), &mut field.area, AREA - 8.0);
+        focused |=
+            boxes::plain(ui, &format!("Crop of {}", before.name), &mut field.crop, CROP - 8.0, false).has_focus();
+        focused |=
+            boxes::plain(ui, &format!("Stage of {}", before.name), &mut field.stage, STAGE - 8.0, false).has_focus();
+        let room = Vec2::new(ui.available_width(), look::ROW);
+        let open = ui
+            .allocate_ui_with_layout(room, egui::Layout::left_to_right(egui::Align::Center), |ui| {
+                ui.add(Label::new(look::soft(ui, passes)).truncate().sense(Sense::click()))
+            })
+            .inner;
+        let open = open.accessible_name(format!("Open {}", before.name));
+        focused || open.clicked() || open.has_focus()
+    });
+    let rect = inner.response.rect;
+    if chosen {
+        ui.painter().set(back, egui::Shape::rect_filled(rect, 0, colours.selected));
+    }
+    ui.painter().hline(rect.x_range(), rect.bottom(), Stroke::new(1.0, colours.hairline));
+    if inner.inner
+        || ui.input(|input| {
+            input.pointer.primary_pressed() && input.pointer.interact_pos().is_some_and(|at| rect.contains(at))
+        })
+    {
+        if desk.fields.chosen.as_ref() != Some(id) {
+            desk.fields.removing = false;
+        }
+        desk.fields.chosen = Some(id.clone());
+    }
+    if field != before {
+        desk.document.edit(|farm| {
+            farm.fields.insert(id.clone(), field);
+        });
+    }
+}
+
+/// "Corn, first post 22 May; next 12 June".
+fn passes_of(farm: &Farm, id: &Id, today: jiff::civil::Date) -> String {
+    let day = |date: jiff::civil::Date| {
+        let full = short_date(date);
+        full.rsplit_once(' ').map_or(full.clone(), |(day, _)| day.to_owned())
+    };
+    let last = farm.records.values().filter(|record| record.fields.contains_key(id)).map(|record| record.date).max();
+    let recorded = |pass: &str| farm.records.values().any(|record| record.pass.as_deref() == Some(pass));
+    let next = farm
+        .passes
+        .iter()
+        .filter(|(pass_id, pass)| pass.fields.contains(id) && !recorded(pass_id))
+        .map(|(_, pass)| pass.date)
+        .filter(|date| *date >= today || last.is_none_or(|last| *date > last))
+        .min();
+    match (last, next) {
+        (Some(last), Some(next)) => format!("{}; next {}", day(last), day(next)),
+        (Some(last), None) => day(last),
+        (None, Some(next)) => format!("next {}", day(next)),
+        (None, None) => "–".to_owned(),
+    }
+}
+
+fn add(desk: &mut Desk) {
+    let farm = desk.document.farm();
+    let nothing = if farm.units == Units::Metric { "0 ha" } else { "0 ac" };
+    let Ok(area) = AsTyped::parse(nothing) else { return };
+    let field = Field::new("New field", area);
+    let id = tankard_core::farm::id::fresh(&farm.fields, &field.name);
+    let new = id.clone();
+    desk.document.edit(|farm| {
+        farm.fields.insert(new, field);
+    });
+    desk.fields.find.clear();
+    desk.fields.chosen = Some(id);
+}
+
+fn acts(desk: &mut Desk, ui: &mut Ui) {
+    let Some(id) = desk.fields.chosen.clone() else { return };
+    let farm = desk.document.farm();
+    let Some(name) = farm.fields.get(&id).map(|field| field.name.clone()) else { return };
+    if desk.fields.removing {
+        let passes = farm.passes.values().filter(|pass| pass.fields.contains(&id)).count();
+        let used = match passes {
+            0 => String::new(),
+            1 => " One pass goes there.".to_owned(),
+            many => format!(" {many} passes go there."),
+        };
+        ui.horizontal(|ui| {
+            ui.label(format!("Remove {name}?{used}"));
+            if ui.button("Remove it").clicked() {
+                desk.fields.removing = false;
+                apply(desk, lists::Act::Remove, &id);
+            }
+            if ui.button("Keep it").clicked() {
+                desk.fields.removing = false;
+            }
+        });
+        return;
+    }
+    match lists::acts(ui, &name) {
+        Some(lists::Act::Remove) => desk.fields.removing = true,
+        Some(act) => apply(desk, act, &id),
+        None => {}
+    }
+}
+
+fn apply(desk: &mut Desk, act: lists::Act, id: &str) {
+    let mut next = None;
+    desk.document.edit(|farm| {
+        next = lists::apply(act, &mut farm.fields, id, |field| {
+            field.name = format!("{} (copy)", field.name);
+            field.name.clone()
+        });
+    });
+    desk.fields.chosen = next;
+}

@@ -1,0 +1,208 @@
+//! The page of a field: what it is, what it got, and what it may not get until when.
+
+use egui::{ScrollArea, Ui};
+use jiff::ToSpan;
+use tankard_core::farm::{Farm, Field, Id, Neighbour, Says};
+use tankard_core::loads::card::short_date;
+use tankard_core::quantity::Quantity;
+
+use crate::app::Desk;
+use crate::look;
+use crate::parts::{boxes, lists};
+
+/// Shows the page.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &Id) {
+    let Some(before) = desk.document.farm().fields.get(id).cloned() else { return };
+    let mut field = before.clone();
+    ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
+        ui.push_id(("page", id), |ui| {
+            ui.label(look::title(&field.name));
+            ui.label(look::soft(ui, sprayable(&field, desk.document.farm())));
+            ui.add_space(look::GRID);
+            look::sheet(ui).show(ui, |ui| {
+                ui.set_width(ui.available_width() - look::GRID);
+                form(ui, &mut field, desk.document.farm());
+            });
+            ui.add_space(look::GRID);
+            look::sheet(ui).show(ui, |ui| {
+                ui.set_width(ui.available_width() - look::GRID);
+                neighbours(ui, &mut field);
+            });
+            ui.add_space(look::GRID);
+            look::sheet(ui).show(ui, |ui| {
+                ui.set_width(ui.available_width() - look::GRID);
+                got(desk, ui, id);
+            });
+            ui.add_space(look::GRID);
+            look::sheet(ui).show(ui, |ui| {
+                ui.set_width(ui.available_width() - look::GRID);
+                may_not(desk, ui, id, &field);
+            });
+        });
+    });
+    if field != before {
+        desk.document.edit(|farm| {
+            farm.fields.insert(id.clone(), field);
+        });
+    }
+}
+
+fn sprayable(field: &Field, farm: &Farm) -> String {
+    match &field.unsprayed {
+        Some(unsprayed) if unsprayed.exceeds(field.area.value()) => {
+            "more stays unsprayed than there is; mend the areas".to_owned()
+        }
+        Some(unsprayed) => format!(
+            "{}, of which {} can be sprayed",
+            field.area.show(farm.units),
+            (field.area.value() - unsprayed.value()).show(farm.units)
+        ),
+        None => format!("{}, all of it to be sprayed", field.area.show(farm.units)),
+    }
+}
+
+fn form(ui: &mut Ui, field: &mut Field, farm: &Farm) {
+    ui.spacing_mut().item_spacing.y = 2.0;
+    boxes::row(ui, "stays unsprayed", |ui| {
+        boxes::quantity_or_none(ui, "Area that stays unsprayed", &mut field.unsprayed, look::BOX);
+        boxes::understood(ui, field.unsprayed.as_ref(), farm.units);
+        ui.label(look::soft(ui, "buffers, waterways, wet spots"));
+    });
+    boxes::row(ui, "variety and traits", |ui| {
+        boxes::text(ui, "Variety and traits", &mut field.variety, 320.0);
+    });
+    boxes::row(ui, "planted", |ui| boxes::date_or_none(ui, "Day of planting", &mut field.planted, look::BOX));
+    boxes::row(ui, "harvest or grazing from", |ui| {
+        boxes::date_or_none(ui, "Expected day of harvest", &mut field.harvest, look::BOX);
+        ui.label(look::soft(ui, "harvest intervals are judged against it"));
+    });
+    boxes::row(ui, "next crop", |ui| {
+        boxes::text(ui, "Next crop", &mut field.next_crop, look::BOX);
+    });
+    boxes::row(ui, "note", |ui| {
+        boxes::text(ui, "Note on the field", &mut field.note, 320.0);
+    });
+}
+
+fn neighbours(ui: &mut Ui, field: &mut Field) {
+    ui.label(look::heading("Neighbours that matter"));
+    let mut remove = None;
+    for (at, neighbour) in field.neighbours.iter_mut().enumerate() {
+        ui.push_id(("neighbour", at), |ui| {
+            ui.horizontal(|ui| {
+                boxes::text(ui, "What the neighbour is", &mut neighbour.what, 190.0);
+                ui.label(look::soft(ui, "side"));
+                boxes::text(ui, "Side of the field", &mut neighbour.side, 80.0);
+                ui.label(look::soft(ui, "from the edge"));
+                boxes::quantity_or_none(ui, "Distance from the edge", &mut neighbour.distance, 100.0);
+                if boxes::act(ui, "Take out").accessible_name(format!("Take out {}", neighbour.what)).clicked() {
+                    remove = Some(at);
+                }
+            });
+        });
+    }
+    if let Some(at) = remove {
+        field.neighbours.remove(at);
+    }
+    if field.neighbours.is_empty() {
+        ui.label(look::soft(ui, "None is typed. Creeks, wells, homes, hives, sensitive crops belong here."));
+    }
+    if boxes::act(ui, "+ Add a neighbour").clicked() {
+        field.neighbours.push(Neighbour::default());
+    }
+}
+
+fn got(desk: &mut Desk, ui: &mut Ui, id: &Id) {
+    ui.label(look::heading("What it got"));
+    let farm = desk.document.farm();
+    let mut records: Vec<_> = farm.records.iter().filter(|(_, record)| record.fields.contains_key(id)).collect();
+    records.sort_by_key(|(_, record)| std::cmp::Reverse(record.date));
+    if records.is_empty() {
+        lists::empty(ui, "Nothing is recorded on it yet.");
+    }
+    let mut open = None;
+    for (record_id, record) in records {
+        ui.horizontal(|ui| {
+            let date = |ui: &mut Ui| {
+                ui.set_min_width(110.0);
+                ui.label(short_date(record.date));
+            };
+            ui.allocate_ui(egui::vec2(110.0, look::ROW), date);
+            if boxes::act(ui, &record.name)
+                .accessible_name(format!("Open the record {} of {}", record.name, record.date))
+                .clicked()
+            {
+                open = Some(record_id.clone());
+            }
+            let rates: Vec<String> = record
+                .lines
+                .iter()
+                .map(|line| {
+                    let rate =
+                        line.amount.value().spread(record.area()).map(|rate| rate.show(farm.units)).unwrap_or_default();
+                    format!("{} {rate}", line.name.trim_end_matches(" (demo)"))
+                })
+                .collect();
+            ui.add(egui::Label::new(look::soft(ui, rates.join(" · "))).truncate());
+        });
+    }
+    if let Some(record) = open {
+        desk.lead_to(&tankard_core::finding::Subject::Record(record));
+    }
+}
+
+/// Limits that run on this field from its records: re-entry, harvest, next crops, season totals.
+fn may_not(desk: &Desk, ui: &mut Ui, id: &Id, field: &Field) {
+    let farm = desk.document.farm();
+    // A demo or an old farm is read as on the day of its last record.
+    let last = farm.records.values().map(|record| record.date).max();
+    let today = desk.now().date().max(last.unwrap_or(desk.now().date()));
+    ui.label(look::heading("What its records still bind"));
+    let mut lines: Vec<(String, String)> = Vec::new();
+    for record in farm.records.values().filter(|record| record.fields.contains_key(id)) {
+        for line in &record.lines {
+            let Some(product) = farm.products.get(&line.product) else { continue };
+            for statement in &product.label {
+                let of_crop = statement.crop.is_empty()
+                    || statement.crop.split(',').any(|crop| crop.trim().eq_ignore_ascii_case(&field.crop));
+                let at = if statement.at.is_empty() {
+                    product.name.clone()
+                } else {
+                    format!("{}, {}", product.name, statement.at)
+                };
+                let text = match &statement.says {
+                    Says::HarvestInterval { days } if of_crop => record
+                        .date
+                        .checked_add(i64::from(*days).days())
+                        .ok()
+                        .map(|day| (day, format!("no harvest before {}", short_date(day)))),
+                    Says::PlantBack { next_crop, months } => record
+                        .date
+                        .checked_add(i64::from(*months).months())
+                        .ok()
+                        .map(|day| (day, format!("no {next_crop} before {}", short_date(day)))),
+                    _ => None,
+                };
+                if let Some((day, text)) = text
+                    && day > today
+                    && !lines.iter().any(|(known, _)| *known == text)
+                {
+                    lines.push((text, at));
+                }
+            }
+        }
+    }
+    if lines.is_empty() {
+        ui.label(look::soft(
+            ui,
+            "No harvest interval or plant-back time still runs from its records, as far as the labels are typed.",
+        ));
+    }
+    for (text, at) in lines {
+        ui.horizontal(|ui| {
+            ui.label(text);
+            ui.label(look::soft(ui, at));
+        });
+    }
+    ui.label(look::soft(ui, "as typed from the labels; the label and local law govern"));
+}
