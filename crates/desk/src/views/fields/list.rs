@@ -88,15 +88,13 @@ fn row(desk: &mut Desk, ui: &mut Ui, id: &Id) {
     let back = ui.painter().add(egui::Shape::Noop);
     let passes = passes_of(desk.document.farm(), id, desk.now().date());
     let inner = ui.horizontal(|ui| {
-        ui.set_min_height(look::ROW + 6.0);
+        ui.set_min_size(Vec2::new(ui.available_width(), look::ROW + 6.0));
         ui.spacing_mut().item_spacing.x = 6.0;
         ui.add_space(8.0);
-        let mut focused = boxes::plain(ui, "Name of the field", &mut field.name, NAME - 8.0, chosen).has_focus();
-        boxes::quantity(ui, &format!("Area of {}", field.name), &mut field.area, AREA - 8.0);
-        focused |=
-            boxes::plain(ui, &format!("Crop of {}", before.name), &mut field.crop, CROP - 8.0, false).has_focus();
-        focused |=
-            boxes::plain(ui, &format!("Stage of {}", before.name), &mut field.stage, STAGE - 8.0, false).has_focus();
+        let mut focused = boxes::plain(ui, "Name of the field", &mut field.name, NAME, chosen).has_focus();
+        boxes::quantity(ui, &format!("Area of {}", field.name), &mut field.area, AREA);
+        focused |= boxes::plain(ui, &format!("Crop of {}", before.name), &mut field.crop, CROP, false).has_focus();
+        focused |= boxes::plain(ui, &format!("Stage of {}", before.name), &mut field.stage, STAGE, false).has_focus();
         let room = Vec2::new(ui.available_width(), look::ROW);
         let open = ui
             .allocate_ui_with_layout(room, egui::Layout::left_to_right(egui::Align::Center), |ui| {

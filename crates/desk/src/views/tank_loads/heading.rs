@@ -14,7 +14,7 @@ use crate::parts::boxes;
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     let Some(before) = desk.document.farm().passes.get(id).cloned() else { return };
     let mut pass = before.clone();
-    title(desk, ui, &mut pass);
+    title(ui, &mut pass);
     facts(desk, ui, &pass, plan);
     match desk.tank_loads.editor {
         Some(Editor::Fields) => sheet(ui, |ui| fields(desk, ui, &mut pass, plan)),
@@ -38,22 +38,23 @@ fn sheet(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
     });
 }
 
-fn title(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass) {
+fn title(ui: &mut Ui, pass: &mut Pass) {
     ui.horizontal(|ui| {
         ui.add(
             TextEdit::singleline(&mut pass.name)
                 .font(FontId::new(20.0, look::semibold()))
                 .frame(egui::Frame::NONE)
-                .desired_width(420.0),
+                .desired_width((ui.available_width() - 300.0).clamp(120.0, 420.0)),
         )
         .accessible_name("Name of the pass");
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             ui.add_space(12.0);
             boxes::date(ui, "Day of the pass", &mut pass.date, 96.0);
-            ui.label(look::soft(ui, tankard_core::loads::card::long_date(pass.date)));
+            if ui.available_width() > 150.0 {
+                ui.label(look::soft(ui, tankard_core::loads::card::long_date(pass.date)));
+            }
         });
     });
-    let _ = desk;
 }
 
 fn facts(desk: &mut Desk, ui: &mut Ui, pass: &Pass, plan: &Plan) {

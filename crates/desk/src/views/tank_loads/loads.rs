@@ -24,11 +24,12 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
                 desk.tank_loads.working = Some(Shown::Titled("Number of loads".to_owned()));
             }
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+                ui.spacing_mut().item_spacing.x = 6.0;
                 boxes::quantity_hinted(ui, "Fill the tank to", &mut pass.fill_to, 84.0, "its mark");
                 ui.label(look::soft(ui, "fill to"));
                 ui.add_space(8.0);
                 ui.selectable_value(&mut pass.split, LoadSplit::EvenLoads, "even loads");
-                ui.selectable_value(&mut pass.split, LoadSplit::FullTanks, "full tanks and a rest");
+                ui.selectable_value(&mut pass.split, LoadSplit::FullTanks, "full tanks, then a rest");
             });
         });
         if plan.loads.is_empty() {

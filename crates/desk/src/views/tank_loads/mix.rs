@@ -93,7 +93,7 @@ fn head(ui: &mut Ui, widths: &Widths, units: Units) {
     ui.horizontal(|ui| {
         let cost = if units == Units::Metric { "a ha" } else { "an ac" };
         for (width, right, text) in [
-            (widths.product, false, "product, with its place in the order"),
+            (widths.product, false, "product, by its place"),
             (widths.rate, false, "rate"),
             (widths.load, true, "in this load"),
             (widths.cost, true, cost),
@@ -271,7 +271,7 @@ fn order(ui: &mut Ui, pass: &mut tankard_core::farm::Pass) {
                 .find(|(known, _)| known == name)
                 .map_or_else(|| name.clone(), |(_, title)| (*title).to_owned())
         };
-        boxes::choice(ui, "Published mixing order", &mut chosen, &all, say, 300.0);
+        boxes::choice(ui, "Published mixing order", &mut chosen, &all, say, (ui.available_width() - 130.0).min(300.0));
         let wanted = if chosen == first { String::new() } else { chosen };
         if wanted != pass.mixing_order {
             pass.mixing_order = wanted;

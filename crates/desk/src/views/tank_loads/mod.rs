@@ -90,8 +90,10 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
             None => desk.tank_loads.chosen = None,
         }
     }
+    // On a small screen, or scaled up, the columns at the sides give way and the gauge stands below the mix.
+    let narrow = ui.available_width() < 1150.0;
     Panel::left("passes")
-        .exact_size(212.0)
+        .exact_size(if narrow { 178.0 } else { 212.0 })
         .resizable(false)
         .frame(Frame::new().inner_margin(Margin { left: 12, right: 8, top: 10, bottom: 8 }))
         .show(ui, |ui| passes::show(desk, ui));
@@ -104,7 +106,7 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         desk.tank_loads.load = 1;
     }
     Panel::right("settle")
-        .exact_size(276.0)
+        .exact_size(if narrow { 214.0 } else { 276.0 })
         .resizable(false)
         .frame(Frame::new().inner_margin(Margin { left: 12, right: 14, top: 10, bottom: 10 }))
         .show_separator_line(false)
@@ -145,11 +147,23 @@ fn empty(desk: &mut Desk, ui: &mut Ui) {
     }
 }
 
-/// The plan page: mix and loads at the left, the gauge of the chosen load at the right.
+/// The plan page: mix and loads at the left, the gauge of the chosen load at the right, or below where room is short.
 fn page(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Arc<Plan>) {
     let height = ui.available_height();
+    let width = ui.available_width();
     let gauge_width = 248.0;
-    let left = ui.available_width() - gauge_width - 12.0;
+    if width < 760.0 {
+        ScrollArea::vertical().id_salt("mix and loads").auto_shrink(false).show(ui, |ui| {
+            ui.set_width(width - 10.0);
+            mix::show(desk, ui, id, plan);
+            ui.add_space(look::GRID);
+            loads::show(desk, ui, id, plan);
+            ui.add_space(look::GRID);
+            gauge_sheet(desk, ui, id, plan, 460.0);
+        });
+        return;
+    }
+    let left = width - gauge_width - 12.0;
     ui.horizontal_top(|ui| {
         ui.spacing_mut().item_spacing.x = 12.0;
         let down = egui::Layout::top_down(egui::Align::Min);
