@@ -1,4 +1,9 @@
-//! Sums over records: what a field has had.
+//! Records: how they come from a plan, and sums over them: what a field has had, what a season came to.
+
+pub mod record;
+mod totals;
+
+pub use totals::{Totals, sum, totals};
 
 use crate::farm::{Farm, Id, Record};
 use crate::quantity::{AmountPerArea, MassPerArea};

@@ -1,0 +1,435 @@
+//! From a plan to the record of it, and what a record still lacks.
+
+use crate::farm::record::RecordActive;
+use crate::farm::{Active, Farm, Field, Id, Product, Record, RecordField, RecordLine};
+use crate::mix::line::PlannedLine;
+use crate::plan::Plan;
+use crate::quantity::{Amount, Area, AsTyped, Mass, Quantity, Units, Volume};
+
+/// The record that a pass sprayed exactly as planned makes: the ground, the spray volume and the measured amounts of all
+/// loads. Weather, times and operator stay empty.
+///
+/// `None` where there is nothing to record: no such pass, no ground, or no product that could be reckoned. Where the loads
+/// could not be reckoned, the amounts are what arithmetic asks for.
+pub fn from_plan(farm: &Farm, plan: &Plan) -> Option<Record> {
+    let (id, pass) = farm.passes.get_key_value(&plan.pass)?;
+    if plan.area.is_zero() || plan.lines.is_empty() {
+        return None;
+    }
+    let fields = plan
+        .fields
+        .iter()
+        .filter_map(|planned| {
+            let field = farm.fields.get(&planned.field)?;
+            let area = pass
+                .parts
+                .get(&planned.field)
+                .filter(|part| part.value() == planned.area)
+                .cloned()
+                .unwrap_or_else(|| field_area(field, planned.area, farm.units));
+            Some((planned.field.clone(), record_field(field, area)))
+        })
+        .collect();
+    let lines = plan
+        .lines
+        .iter()
+        .filter_map(|line| {
+            let product = farm.products.get(&line.product)?;
+            Some(record_line(&line.product, product, measured(plan, line), farm.units))
+        })
+        .collect();
+    Some(Record {
+        pass: Some(id.clone()),
+        fields,
+        volume: Some(volume_text(plan.spray_volume, farm.units)),
+        lines,
+        water: farm.waters.get(&pass.water).map(|water| water.name.clone()).unwrap_or_default(),
+        rig: farm.rigs.get(&pass.rig).map(|rig| rig.name.clone()).unwrap_or_default(),
+        ..blank(&pass.name, pass.date)
+    })
+}
+
+/// A record of a day with nothing in it yet.
+pub fn blank(name: &str, date: jiff::civil::Date) -> Record {
+    Record {
+        pass: None,
+        name: name.to_owned(),
+        date,
+        start: None,
+        end: None,
+        fields: indexmap::IndexMap::new(),
+        volume: None,
+        lines: Vec::new(),
+        water: String::new(),
+        rig: String::new(),
+        wind: None,
+        wind_from: String::new(),
+        temperature: None,
+        humidity: None,
+        operator: String::new(),
+        certificate: String::new(),
+        note: String::new(),
+    }
+}
+
+/// What of a product all loads hold together, as measured.
+fn measured(plan: &Plan, line: &PlannedLine) -> Amount {
+    plan.loads
+        .iter()
+        .flat_map(|load| load.items.iter().filter(|item| item.product == line.product))
+        .map(|item| item.measured.amount)
+        .reduce(|sum, amount| sum.plus(amount).unwrap_or(sum))
+        .unwrap_or(line.demand)
+}
+
+/// A field as it is now, all of it that is sprayed.
+pub fn whole_field(field: &Field, units: Units) -> RecordField {
+    let unsprayed = field.unsprayed.as_ref().map_or(Area::ZERO, AsTyped::value);
+    let area = Area::ZERO.max(field.area.value() - unsprayed);
+    record_field(field, field_area(field, area, units))
+}
+
+fn record_field(field: &Field, area: AsTyped<Area>) -> RecordField {
+    RecordField { name: field.name.clone(), area, crop: field.crop.clone(), stage: field.stage.clone() }
+}
+
+/// The field's own text where all of it is meant, else the area in the farm's units.
+fn field_area(field: &Field, area: Area, units: Units) -> AsTyped<Area> {
+    if field.area.value() == area { field.area.clone() } else { area_text(area, units) }
+}
+
+/// An amount of a product as it is now, with its actives.
+pub fn record_line(id: &Id, product: &Product, amount: Amount, units: Units) -> RecordLine {
+    RecordLine {
+        product: id.clone(),
+        name: product.name.clone(),
+        registration: product.registration.clone(),
+        amount: amount_text(amount, units),
+        actives: actives(product, amount, units),
+    }
+}
+
+/// Nothing of a product, by volume or by mass as it is measured.
+pub fn none_of(product: &Product, units: Units) -> AsTyped<Amount> {
+    amount_text(if product.is_liquid() { Amount::Volume(Volume::ZERO) } else { Amount::Mass(Mass::ZERO) }, units)
+}
+
+/// The actives in an amount of a product; those whose content does not reach the amount (a density is missing) are left
+/// out, and so are the salts of adjuvants and conditioners, which no record counts.
+pub fn actives(product: &Product, amount: Amount, units: Units) -> Vec<RecordActive> {
+    use crate::farm::ProductKind::{Adjuvant, Conditioner};
+    if matches!(product.kind, Adjuvant | Conditioner) {
+        return Vec::new();
+    }
+    product
+        .actives
+        .iter()
+        .filter_map(|active| {
+            Some(RecordActive {
+                name: active.name.clone(),
+                group: active.group.clone(),
+                basis: active.basis,
+                mass: mass_text(mass_of(active, product, amount)?, units),
+            })
+        })
+        .collect()
+}
+
+fn mass_of(active: &Active, product: &Product, amount: Amount) -> Option<Mass> {
+    let density = product.density.as_ref().map(AsTyped::value);
+    match amount {
+        Amount::Volume(volume) => active.content.per_volume(density).map(|content| content * volume),
+        Amount::Mass(mass) => active.content.per_mass(density).map(|share| mass * share.to_fraction()),
+    }
+}
+
+/// The line with another amount, its actives in proportion.
+///
+/// Where there is no proportion (nothing before, or a mass in place of a volume) the actives are reckoned from the
+/// product, and left out where that is not known any more.
+pub fn with_amount(line: &RecordLine, amount: AsTyped<Amount>, product: Option<&Product>, units: Units) -> RecordLine {
+    let actives = match amount.value().ratio(line.amount.value()) {
+        Some(ratio) => line
+            .actives
+            .iter()
+            .map(|active| RecordActive {
+                mass: if amount == line.amount {
+                    active.mass.clone()
+                } else {
+                    mass_text(active.mass.value() * ratio, units)
+                },
+                ..active.clone()
+            })
+            .collect(),
+        None => product.map(|product| actives(product, amount.value(), units)).unwrap_or_default(),
+    };
+    RecordLine { amount, actives, ..line.clone() }
+}
+
+/// What a spray record usually holds and this one lacks, in words. Common practice, no source: what the law asks of a
+/// farm differs from place to place, and nothing here decides it.
+pub fn still_open(farm: &Farm, record: &Record) -> Vec<&'static str> {
+    let restricted =
+        record.lines.iter().any(|line| farm.products.get(&line.product).is_some_and(|product| product.restricted));
+    [
+        ("fields", record.fields.is_empty()),
+        ("an area", record.fields.values().any(|field| field.area.is_zero())),
+        ("products", record.lines.is_empty()),
+        ("an amount", record.lines.iter().any(|line| line.amount.is_zero())),
+        ("start", record.start.is_none()),
+        ("end", record.end.is_none()),
+        ("wind", record.wind.is_none()),
+        ("temperature", record.temperature.is_none()),
+        ("operator", record.operator.trim().is_empty()),
+        ("certificate", restricted && record.certificate.trim().is_empty()),
+    ]
+    .into_iter()
+    .filter_map(|(what, lacks)| lacks.then_some(what))
+    .collect()
+}
+
+/// A number with this many significant digits, no trailing zeros and no marks between thousands, so that it reads back.
+fn plain(value: f64, digits: i32) -> String {
+    // The number of digits before the point; zero or less for a fraction.
+    #[allow(clippy::cast_possible_truncation)] // No finite number has more than 309.
+    let whole = if value == 0.0 { 1 } else { value.abs().log10().floor() as i32 + 1 };
+    let decimals = usize::try_from(digits - whole).unwrap_or(0);
+    let text = format!("{value:.decimals$}");
+    if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_owned() } else { text }
+}
+
+/// A text and what it reads as, so that saving and opening changes nothing.
+fn read_back<Q: Quantity>(text: &str, value: Q) -> AsTyped<Q> {
+    AsTyped::parse(text).unwrap_or_else(|_| AsTyped::of(text, value))
+}
+
+/// Six digits: the amount over the area keeps the balance to some parts in a million.
+fn area_text(area: Area, units: Units) -> AsTyped<Area> {
+    let text = match units {
+        Units::Metric => format!("{} ha", plain(area.to_hectares(), 6)),
+        Units::UsCustomary | Units::Imperial => format!("{} ac", plain(area.to_acres(), 6)),
+    };
+    read_back(&text, area)
+}
+
+fn volume_text(volume: Volume, units: Units) -> AsTyped<Volume> {
+    read_back(&plain_volume(volume, units), volume)
+}
+
+fn plain_volume(volume: Volume, units: Units) -> String {
+    match units {
+        Units::UsCustomary => format!("{} gal", plain(volume.to_us_gallons(), 6)),
+        Units::Imperial => format!("{} imp gal", plain(volume.to_imperial_gallons(), 6)),
+        Units::Metric => format!("{} L", plain(volume.to_litres(), 6)),
+    }
+}
+
+/// Five digits, as laboratories state contents with three or four.
+fn mass_text(mass: Mass, units: Units) -> AsTyped<Mass> {
+    read_back(&plain_mass(mass, units, 5), mass)
+}
+
+fn plain_mass(mass: Mass, units: Units, digits: i32) -> String {
+    match units {
+        Units::Metric => format!("{} kg", plain(mass.to_kilograms(), digits)),
+        Units::UsCustomary | Units::Imperial => format!("{} lb", plain(mass.to_pounds(), digits)),
+    }
+}
+
+/// As the jug is marked ("41 gal 1 qt"), where that is true to one part in ten thousand; else as a plain number. Thousands
+/// stand without a comma, since "1,200 gal" is refused when read.
+fn amount_text(amount: Amount, units: Units) -> AsTyped<Amount> {
+    let practical = amount.show(units).replace(',', "");
+    let true_enough = |read: &AsTyped<Amount>| {
+        amount.is_zero() || read.value().ratio(amount).is_some_and(|ratio| (ratio - 1.0).abs() < 1e-4)
+    };
+    AsTyped::parse(&practical).ok().filter(true_enough).unwrap_or_else(|| {
+        let text = match amount {
+            Amount::Volume(volume) => plain_volume(volume, units),
+            Amount::Mass(mass) => plain_mass(mass, units, 6),
+        };
+        read_back(&text, amount)
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{from_plan, none_of, still_open, whole_field, with_amount};
+    use crate::farm::{
+        Active, Farm, Field, Formulation, Line, Pass, Product, ProductKind, Record, RecordLine, Rig, Water,
+    };
+    use crate::plan::plan;
+    use crate::quantity::{ActiveBasis, Amount, Area, AsTyped, Quantity, Units};
+    use jiff::civil::date;
+
+    fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
+        AsTyped::parse(text).unwrap()
+    }
+
+    /// Three fields, one with a strip left out; a liquid, a dry product and an adjuvant.
+    fn farm(units: Units) -> Farm {
+        let mut farm = Farm::new("Test");
+        farm.units = units;
+        farm.fields.insert("mill".to_owned(), Field::new("Mill field", typed("74.6 ac")));
+        farm.fields.insert("long".to_owned(), Field::new("Long bottom", typed("96,0 ac")));
+        let mut hill = Field::new("Hill sixty", typed("60.8 ac"));
+        hill.unsprayed = Some(typed("5.6 ac"));
+        hill.crop = "corn".to_owned();
+        hill.stage = "V6".to_owned();
+        farm.fields.insert("hill".to_owned(), hill);
+        farm.waters.insert("well".to_owned(), Water { name: "Yard well".to_owned(), ..Water::default() });
+        farm.rigs.insert("boom".to_owned(), Rig::new("Big boom", typed("1200 gal")));
+        let mut liquid = Product::new("Glyphosate 540 SL (demo)", ProductKind::Herbicide, Formulation::SL);
+        liquid.actives.push(Active {
+            name: "glyphosate".to_owned(),
+            group: "9".to_owned(),
+            basis: ActiveBasis::AcidEquivalent,
+            content: typed("540 g/L"),
+        });
+        let mut dry = Product::new("Dicamba 70 WG (demo)", ProductKind::Herbicide, Formulation::WG);
+        dry.restricted = true;
+        dry.actives.push(Active {
+            name: "dicamba".to_owned(),
+            group: "4".to_owned(),
+            basis: ActiveBasis::AcidEquivalent,
+            content: typed("50 % w/w"),
+        });
+        let oil = Product::new("Crop oil concentrate 83 % (demo)", ProductKind::Adjuvant, Formulation::EC);
+        farm.products.extend([("gly".to_owned(), liquid), ("dic".to_owned(), dry), ("oil".to_owned(), oil)]);
+        let mut pass = Pass::new("Corn, second post", date(2031, 6, 12));
+        pass.fields = ["mill", "long", "hill"].map(str::to_owned).to_vec();
+        pass.water = "well".to_owned();
+        pass.rig = "boom".to_owned();
+        pass.carrier = Some(typed("15 gal/ac"));
+        pass.mix = vec![
+            Line::new("gly", typed("22 fl oz/ac")),
+            Line::new("dic", typed("4 oz/ac")),
+            Line::new("oil", typed("1 % v/v")),
+        ];
+        farm.passes.insert("second".to_owned(), pass);
+        farm
+    }
+
+    fn recorded(farm: &Farm) -> Record {
+        from_plan(farm, &plan(farm, "second").unwrap()).unwrap()
+    }
+
+    #[test]
+    fn it_says_what_the_plan_says() {
+        for units in [Units::UsCustomary, Units::Imperial, Units::Metric] {
+            let farm = farm(units);
+            let plan = plan(&farm, "second").unwrap();
+            let record = recorded(&farm);
+            assert!((record.area().ratio(plan.area).unwrap() - 1.0).abs() < 1e-6);
+            let volume = record.volume.as_ref().unwrap();
+            assert!((volume.ratio(plan.spray_volume).unwrap() - 1.0).abs() < 1e-5);
+            for (line, planned) in record.lines.iter().zip(&plan.lines) {
+                let measured = plan
+                    .loads
+                    .iter()
+                    .flat_map(|load| &load.items)
+                    .filter(|item| item.product == line.product)
+                    .fold(line.amount.value().times(0.0), |sum, item| sum.plus(item.measured.amount).unwrap());
+                assert!((line.amount.value().ratio(measured).unwrap() - 1.0).abs() <= 1e-4, "{}", line.amount);
+                // The marks of the jug are the only thing between the plan and the record.
+                assert!((line.amount.value().ratio(planned.demand).unwrap() - 1.0).abs() < 0.005, "{}", line.amount);
+            }
+            assert_eq!((record.water.as_str(), record.rig.as_str()), ("Yard well", "Big boom"));
+            assert_eq!(record.pass.as_deref(), Some("second"));
+        }
+    }
+
+    #[test]
+    fn texts_are_the_ones_typed_where_they_can_be_and_read_back() {
+        for units in [Units::UsCustomary, Units::Imperial, Units::Metric] {
+            let record = recorded(&farm(units));
+            let areas: Vec<&str> = record.fields.values().map(|field| field.area.text()).collect();
+            let hill = if units == Units::Metric { "22.3386 ha" } else { "55.2 ac" };
+            // 55.2 acres of 4046.8564224 m² are 22.33865 hectares.
+            assert_eq!(areas, ["74.6 ac", "96,0 ac", hill]);
+            for line in &record.lines {
+                assert!(!line.amount.text().contains(','), "{}", line.amount);
+                assert_eq!(Amount::parse(line.amount.text()).unwrap(), line.amount.value());
+                for active in &line.actives {
+                    assert_eq!(AsTyped::parse(active.mass.text()).unwrap(), active.mass);
+                }
+            }
+        }
+        let record = recorded(&farm(Units::UsCustomary));
+        // 225.8 ac × 15 gal/ac; 225.8 ac × 22 fl oz ÷ 128.
+        assert_eq!(record.volume.as_ref().unwrap().text(), "3387 gal");
+        assert!(record.lines.iter().any(|line| line.amount.text().starts_with("38 gal")), "{:?}", record.lines);
+    }
+
+    #[test]
+    fn thousands_are_written_without_a_comma() {
+        let mut farm = farm(Units::UsCustomary);
+        farm.passes["second"].mix = vec![Line::new("oil", typed("8 gal/ac"))];
+        let record = recorded(&farm);
+        assert!(record.lines[0].amount.text().starts_with("1806 gal"), "{}", record.lines[0].amount);
+        assert_eq!(Amount::parse(record.lines[0].amount.text()).unwrap(), record.lines[0].amount.value());
+    }
+
+    #[test]
+    fn actives_go_through_the_content() {
+        let record = recorded(&farm(Units::UsCustomary));
+        let of = |product: &str| record.lines.iter().find(|line| line.product == product).unwrap();
+        // 540 g/L are 4.5065 lb/gal.
+        let Amount::Volume(volume) = of("gly").amount.value() else { panic!("a liquid") };
+        let pounds = of("gly").actives[0].mass.to_pounds();
+        assert!((pounds / (volume.to_us_gallons() * 4.5065) - 1.0).abs() < 1e-4, "{pounds}");
+        let Amount::Mass(mass) = of("dic").amount.value() else { panic!("a dry product") };
+        assert!((of("dic").actives[0].mass.ratio(mass).unwrap() - 0.5).abs() < 1e-4);
+        assert!(of("oil").actives.is_empty());
+    }
+
+    #[test]
+    fn another_amount_takes_its_actives_along() {
+        let farm = farm(Units::UsCustomary);
+        let line = recorded(&farm).lines.into_iter().find(|line| line.product == "gly").unwrap();
+        let product = farm.products.get("gly");
+        let half = with_amount(&line, typed("19 gal"), product, farm.units);
+        let ratio = half.actives[0].mass.ratio(line.actives[0].mass.value()).unwrap();
+        assert!((ratio / half.amount.value().ratio(line.amount.value()).unwrap() - 1.0).abs() < 1e-4);
+        let same = with_amount(&line, line.amount.clone(), product, farm.units);
+        assert_eq!(same, line);
+        // From nothing there is no proportion, so the product is asked.
+        let none = RecordLine { amount: none_of(product.unwrap(), farm.units), actives: Vec::new(), ..line.clone() };
+        assert!(
+            (with_amount(&none, typed("10 gal"), product, farm.units).actives[0].mass.to_pounds() - 45.065).abs()
+                < 0.01
+        );
+        assert!(with_amount(&none, typed("10 gal"), None, farm.units).actives.is_empty());
+    }
+
+    #[test]
+    fn parts_of_fields_and_passes_without_a_rig() {
+        let mut farm = farm(Units::UsCustomary);
+        let pass = &mut farm.passes["second"];
+        pass.parts.insert("long".to_owned(), typed("20,5 ac"));
+        pass.rig = String::new();
+        let record = recorded(&farm);
+        assert_eq!(record.fields["long"].area.text(), "20,5 ac");
+        assert_eq!(record.rig, "");
+        // 150.3 ac × 22 fl oz/ac, unrounded, since no load says what is measured.
+        let gly = record.lines.iter().find(|line| line.product == "gly").unwrap();
+        let Amount::Volume(volume) = gly.amount.value() else { panic!("a liquid") };
+        assert!((volume.to_us_fluid_ounces() - 150.3 * 22.0).abs() < 0.2, "{}", gly.amount);
+        farm.passes["second"].mix.clear();
+        assert!(from_plan(&farm, &plan(&farm, "second").unwrap()).is_none());
+        assert_eq!(whole_field(&farm.fields["hill"], farm.units).area.value(), Area::parse("55.2 ac").unwrap());
+    }
+
+    /// Common practice, no source.
+    #[test]
+    fn what_is_open_is_named() {
+        let farm = farm(Units::UsCustomary);
+        let mut record = recorded(&farm);
+        assert_eq!(still_open(&farm, &record), ["start", "end", "wind", "temperature", "operator", "certificate"]);
+        record.lines.retain(|line| line.product != "dic");
+        record.operator = "A. Demo".to_owned();
+        assert_eq!(still_open(&farm, &record), ["start", "end", "wind", "temperature"]);
+        record.fields.clear();
+        assert_eq!(still_open(&farm, &record).first(), Some(&"fields"));
+    }
+}

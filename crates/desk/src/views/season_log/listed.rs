@@ -1,0 +1,113 @@
+//! Which records the list shows: those of a season that hold every word looked for, the newest first.
+
+use std::cmp::Reverse;
+use std::rc::Rc;
+
+use tankard_core::farm::{Farm, Record};
+use tankard_core::season::{self, Totals};
+
+/// Which season is shown.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Season {
+    /// The present year, or the last one that has records.
+    #[default]
+    Newest,
+    /// A calendar year.
+    Year(i16),
+    /// All of them.
+    All,
+}
+
+impl Season {
+    /// In words.
+    pub(super) fn words(&self) -> String {
+        match self {
+            Self::Newest => "newest season".to_owned(),
+            Self::Year(year) => year.to_string(),
+            Self::All => "all seasons".to_owned(),
+        }
+    }
+}
+
+/// The rows of the list, for one state of the farm and one question.
+#[derive(Debug)]
+pub(super) struct Listed {
+    asked: (u64, String, Season, i16),
+    /// Places in the farm's records.
+    pub(super) rows: Vec<usize>,
+    /// How many records the season has.
+    pub(super) of: usize,
+    /// The season in a few numbers, whatever is looked for.
+    pub(super) totals: Totals,
+    /// The years that have records, the newest first.
+    pub(super) years: Vec<i16>,
+    /// The year shown; `None` for all.
+    pub(super) year: Option<i16>,
+}
+
+/// The rows as they were, where nothing that they depend on has changed, or else new ones.
+pub(super) fn fresh(
+    before: Option<Rc<Listed>>,
+    farm: &Farm,
+    revision: u64,
+    filter: &str,
+    season: Season,
+    this_year: i16,
+) -> Rc<Listed> {
+    let asked = (revision, filter.to_owned(), season, this_year);
+    match before {
+        Some(before) if before.asked == asked => before,
+        _ => Rc::new(list(farm, asked)),
+    }
+}
+
+fn list(farm: &Farm, asked: (u64, String, Season, i16)) -> Listed {
+    let (_, filter, season, this_year) = &asked;
+    let mut years: Vec<i16> = farm.records.values().map(|record| record.date.year()).collect();
+    years.sort_unstable_by_key(|year| Reverse(*year));
+    years.dedup();
+    let year = match season {
+        Season::All => None,
+        Season::Year(year) => Some(*year),
+        Season::Newest if years.contains(this_year) => Some(*this_year),
+        Season::Newest => Some(years.first().copied().unwrap_or(*this_year)),
+    };
+    let in_season = |record: &Record| year.is_none_or(|year| record.date.year() == year);
+    let totals = season::sum(farm.records.values().filter(|record| in_season(record)));
+    let words: Vec<String> = filter.to_lowercase().split_whitespace().map(str::to_owned).collect();
+    let mut rows: Vec<(usize, &Record)> = farm
+        .records
+        .values()
+        .enumerate()
+        .filter(|(_, record)| in_season(record))
+        .filter(|(_, record)| holds(record, &words))
+        .collect();
+    rows.sort_by_key(|(at, record)| Reverse((record.date, record.start, *at)));
+    let rows = rows.into_iter().map(|(at, _)| at).collect();
+    Listed { rows, of: totals.passes, totals, years, year, asked }
+}
+
+/// Whether a record holds every word, in whatever place.
+fn holds(record: &Record, words: &[String]) -> bool {
+    if words.is_empty() {
+        return true;
+    }
+    let mut text = String::with_capacity(256);
+    let mut add = |part: &str| {
+        text.push_str(part);
+        // No word looked for holds a line break, so none is found across two parts.
+        text.push('\n');
+    };
+    add(&record.name);
+    add(&record.operator);
+    for field in record.fields.values() {
+        add(&field.name);
+        add(&field.crop);
+    }
+    for line in &record.lines {
+        add(&line.name);
+        line.actives.iter().for_each(|active| add(&active.name));
+    }
+    let text = text.to_lowercase();
+    words.iter().all(|word| text.contains(word))
+}
