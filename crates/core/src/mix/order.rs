@@ -8,7 +8,7 @@ use std::sync::LazyLock;
 use serde::Deserialize;
 
 use crate::farm::label::{OrderPlace, Says};
-use crate::farm::{Id, Product, ProductKind};
+use crate::farm::{AdjuvantClass, Id, Product, ProductKind};
 use crate::finding::{Basis, Finding, Subject};
 
 /// A row of `assets/mixing-orders.csv`: the types that go in at one rank of one published order.
@@ -63,6 +63,8 @@ pub struct Placed {
 fn keys(product: &Product) -> [&'static str; 2] {
     let particular = match (product.kind, product.class) {
         (ProductKind::Adjuvant | ProductKind::Conditioner, Some(class)) => class.key(),
+        (ProductKind::Adjuvant, None) => AdjuvantClass::Other.key(),
+        (ProductKind::Conditioner, None) => AdjuvantClass::ConditionerWithoutAmmonium.key(),
         (ProductKind::FoliarFeed, _) => "FOLIAR",
         _ => "",
     };
@@ -147,7 +149,7 @@ pub fn place(mix: &[(&Id, &Product)], wanted: &str, findings: &mut Vec<Finding>)
                 .product
                 .class
                 .filter(|_| !rank.product.kind.is_pesticide())
-                .map_or_else(|| rank.product.formulation.name(), crate::farm::AdjuvantClass::name);
+                .map_or_else(|| rank.product.formulation.name(), AdjuvantClass::name);
             match (rank.label, rank.row) {
                 (Some((full, at)), row) => Placed {
                     product: rank.id.clone(),

@@ -1,0 +1,184 @@
+//! The program as a script meets it: exit status, JSON, cards, and files that are wrong.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output};
+
+use serde_json::Value;
+
+fn demo() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../../demo-farm/larkspur-bend.ron")
+}
+
+fn tankard(arguments: &[&str], folder: &Path) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_tankard"))
+        .args(arguments)
+        .current_dir(folder)
+        .env_remove("DISPLAY")
+        .env_remove("WAYLAND_DISPLAY")
+        .output()
+        .unwrap()
+}
+
+fn text(path: &Path) -> &str {
+    path.to_str().unwrap()
+}
+
+#[test]
+fn the_demo_farm_answers_check_with_its_stops() {
+    let out = tankard(&["check", text(&demo())], Path::new("."));
+    assert_eq!(out.status.code(), Some(2));
+    let said = String::from_utf8(out.stdout).unwrap();
+    for level in ["Stop ", "Check ", "Note "] {
+        assert!(said.contains(&format!(": {level}")), "no {level}in {said}");
+    }
+}
+
+#[test]
+fn the_plan_as_json_keeps_its_keys_and_its_balance() {
+    let out = tankard(&["plan", text(&demo()), "--json"], Path::new("."));
+    assert_eq!(out.status.code(), Some(0));
+    let plan: Value = serde_json::from_slice(&out.stdout).unwrap();
+    assert_eq!(plan["format"], 1);
+    assert_eq!(plan["farm"], "Larkspur Bend (demo)");
+    let passes = plan["passes"].as_array().unwrap();
+    assert!(passes.len() >= 6);
+    for pass in passes {
+        let number = |key: &str| pass[key].as_f64().unwrap_or_else(|| panic!("{key} in {}", pass["id"]));
+        let spray = number("spray_volume_l");
+        let loads = pass["loads"].as_array().unwrap();
+        let sum = |key: &str| loads.iter().map(|load| load[key].as_f64().unwrap()).sum::<f64>();
+        assert!((sum("volume_l") / spray - 1.0).abs() < 1e-9);
+        let ground: f64 =
+            pass["fields"].as_array().unwrap().iter().map(|field| field["area_m2"].as_f64().unwrap()).sum();
+        assert!((sum("area_m2") / ground - 1.0).abs() < 1e-9);
+        assert!((ground * number("carrier_l_per_ha") / 1e4 / spray - 1.0).abs() < 1e-9);
+        assert!(pass["water"]["hardness_mg_per_l"].is_f64() && pass["water"]["conditioner_need_kg_per_m3"].is_f64());
+        assert_eq!(pass["order"].as_array().unwrap().len(), pass["lines"].as_array().unwrap().len());
+        for line in pass["lines"].as_array().unwrap() {
+            let (demand, key) = match line["demand_l"].as_f64() {
+                Some(demand) => (demand, "amount_l"),
+                None => (line["demand_kg"].as_f64().unwrap(), "amount_kg"),
+            };
+            let items: f64 = loads
+                .iter()
+                .flat_map(|load| load["items"].as_array().unwrap())
+                .filter(|item| item["product"] == line["product"])
+                .map(|item| item[key].as_f64().unwrap())
+                .sum();
+            assert!((items / demand - 1.0).abs() < 1e-9, "{}", line["product"]);
+        }
+        for load in loads {
+            let liquids: f64 =
+                load["items"].as_array().unwrap().iter().filter_map(|item| item["amount_l"].as_f64()).sum();
+            assert!(
+                (load["water_l"].as_f64().unwrap() + liquids - load["volume_l"].as_f64().unwrap()).abs() < 1e-9 * spray
+            );
+            assert!(load["items"].as_array().unwrap().iter().all(|item| !item["measure"].as_str().unwrap().is_empty()));
+        }
+        for finding in pass["findings"].as_array().unwrap() {
+            assert!(["stop", "check", "note"].contains(&finding["level"].as_str().unwrap()));
+            assert!(
+                ["label", "local", "published", "practice", "arithmetic"]
+                    .contains(&finding["basis"]["kind"].as_str().unwrap())
+            );
+            assert!(
+                finding["about"].is_string() && finding["text"].is_string() && finding["basis"]["source"].is_string()
+            );
+        }
+    }
+}
+
+#[test]
+fn one_pass_alone_and_one_that_is_not_there() {
+    let one = tankard(&["plan", text(&demo()), "--pass", "2031-06-13-wheat-head-timing", "--json"], Path::new("."));
+    let plan: Value = serde_json::from_slice(&one.stdout).unwrap();
+    assert_eq!(plan["passes"].as_array().unwrap().len(), 1);
+    let none = tankard(&["plan", text(&demo()), "--pass", "nowhere"], Path::new("."));
+    assert_eq!(none.status.code(), Some(3));
+    assert!(String::from_utf8(none.stderr).unwrap().contains("no pass \"nowhere\"; it has 2031-"));
+}
+
+#[test]
+fn cards_are_written_but_not_where_a_stop_stands() {
+    let folder = tempfile::tempdir().unwrap();
+    let out = tankard(&["cards", text(&demo()), "--out", "cards.pdf"], folder.path());
+    assert_eq!(out.status.code(), Some(0), "{}", String::from_utf8_lossy(&out.stderr));
+    assert!(fs::read(folder.path().join("cards.pdf")).unwrap().starts_with(b"%PDF-"));
+    assert!(String::from_utf8(out.stderr).unwrap().contains("no cards for \"2031-06-13-wheat-head-timing\": 1 Stop"));
+    let stopped =
+        ["cards", text(&demo()), "--pass", "2031-06-13-wheat-head-timing", "--out", "none.pdf"].map(str::to_owned);
+    let stopped: Vec<&str> = stopped.iter().map(String::as_str).collect();
+    let out = tankard(&stopped, folder.path());
+    assert_eq!(out.status.code(), Some(2));
+    assert!(!folder.path().join("none.pdf").exists());
+}
+
+#[test]
+fn without_a_display_the_bare_command_plans_and_writes_the_cards() {
+    let folder = tempfile::tempdir().unwrap();
+    let out = tankard(&[], folder.path());
+    assert_eq!(out.status.code(), Some(0));
+    assert!(String::from_utf8(out.stderr).unwrap().contains("no display"));
+    assert!(String::from_utf8(out.stdout).unwrap().contains("Corn, second post"));
+    assert!(fs::read(folder.path().join("demo-farm-cards.pdf")).unwrap().starts_with(b"%PDF-"));
+}
+
+#[test]
+fn a_wrong_file_gets_one_message_status_3_and_is_left_alone() {
+    let folder = tempfile::tempdir().unwrap();
+    let good = fs::read_to_string(demo()).unwrap();
+    let cases: [(&str, String, &str); 9] = [
+        ("truncated", good.chars().take(good.chars().count() / 2).collect(), "line "),
+        ("wrong unit", good.replacen("74.6 ac", "74.6 psi", 1), "\"psi\" is not a unit"),
+        ("unknown field", good.replacen("crop:", "crpo:", 1), "crpo"),
+        ("negative area", good.replacen("74.6 ac", "-74.6 ac", 1), "below zero"),
+        ("not a number", good.replacen("74.6 ac", "NaN ac", 1), "does not begin with a number"),
+        ("empty", String::new(), "empty"),
+        ("newer", good.replacen("format: 1", "format: 99", 1), "newer Tankard"),
+        ("no farm", "# just a note\n".to_owned(), "line 1"),
+        ("impossible day", good.replacen("date: \"2031-06-12\"", "date: \"2031-06-32\"", 1), "line "),
+    ];
+    for (name, text, says) in cases {
+        let path = folder.path().join("farm.ron");
+        fs::write(&path, &text).unwrap();
+        for command in
+            [vec!["check", "farm.ron"], vec!["plan", "farm.ron", "--json"], vec!["cards", "farm.ron", "--out", "c.pdf"]]
+        {
+            let out = tankard(&command, folder.path());
+            let message = String::from_utf8(out.stderr).unwrap();
+            assert_eq!(out.status.code(), Some(3), "{name}: {message}");
+            assert!(message.contains(says) && message.lines().count() == 1, "{name}: {message}");
+            assert!(message.contains("farm.ron"), "{name}: {message}");
+        }
+        assert_eq!(fs::read_to_string(&path).unwrap(), text, "{name}");
+        assert!(!folder.path().join("c.pdf").exists());
+    }
+}
+
+#[test]
+fn a_link_to_nothing_is_a_stop_and_not_a_panic() {
+    let folder = tempfile::tempdir().unwrap();
+    let good = fs::read_to_string(demo()).unwrap();
+    for (from, to) in [
+        ("product: \"mesotrione-480\"", "product: \"gone\""),
+        ("water: \"yard-well\"", "water: \"gone\""),
+        ("rig: \"big-boom\"", "rig: \"gone\""),
+        ("            \"mill-field\",", "            \"gone\","),
+        ("74.6 ac", "0 ac"),
+    ] {
+        let text = good.replace(from, to);
+        assert_ne!(text, good, "{from}");
+        let path = folder.path().join("farm.ron");
+        fs::write(&path, text).unwrap();
+        let out = tankard(&["check", "farm.ron"], folder.path());
+        assert!(matches!(out.status.code(), Some(2 | 3)), "{to}: {}", String::from_utf8_lossy(&out.stderr));
+    }
+}
+
+#[test]
+fn a_missing_file_is_named() {
+    let out = tankard(&["check", "not-there.ron"], Path::new("."));
+    assert_eq!(out.status.code(), Some(3));
+    assert!(String::from_utf8(out.stderr).unwrap().contains("not-there.ron"));
+}
