@@ -271,8 +271,3 @@ pub fn save_csv(desk: &mut Desk, path: &Path) {
         Err(error) => desk.tell_problem(format!("The records were not saved: {error}")),
     }
 }
-
-/// Records a pass.
-pub fn record_pass(desk: &mut Desk, pass_id: &str) {
-    let _ = (desk, pass_id);
-}

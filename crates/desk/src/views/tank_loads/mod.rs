@@ -208,8 +208,14 @@ fn gauge_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, height: f32)
 /// A number that has a working: underlined by a hairline on hover, opened by a click.
 pub(crate) fn worked(ui: &mut Ui, text: impl Into<String>, name: &str) -> bool {
     let text = text.into();
-    let response = ui.add(egui::Label::new(&text).selectable(false).sense(egui::Sense::click()));
-    let response = response.accessible_name(format!("{name}: {text}, show working"));
+    // A button, so that the keyboard reaches it too; without the room of one, so that figures stay in line.
+    let response = ui
+        .scope(|ui| {
+            ui.spacing_mut().button_padding = Vec2::ZERO;
+            ui.add(egui::Button::new(&text).frame(false))
+        })
+        .inner
+        .accessible_name(format!("{name}: {text}, show working"));
     if response.hovered() || response.has_focus() {
         let colour = look::colours(ui).brass;
         ui.painter().hline(response.rect.x_range(), response.rect.bottom(), egui::Stroke::new(1.0, colour));
