@@ -109,8 +109,7 @@ fn the_list_finds_words_in_any_place() {
         ("west sandhill glyphosate", 1),
         ("wheat head", 0),
     ] {
-        harness.state_mut().season_log.filter = words.to_owned();
-        harness.run();
+        type_over(&mut harness, "Find records", words);
         harness.get_by_label(&format!("{count} of 6 records"));
     }
     harness.get_by_label("No record holds \"wheat head\".");

@@ -282,10 +282,8 @@ fn face(ui: &Ui, id: &str, record: &Record, chosen: bool, right: f32, open: &[&s
         ui.painter().rect_stroke(rect, 2, Stroke::new(1.5, colours.brass), egui::StrokeKind::Inside);
     }
     response.widget_info(|| {
-        let mut words = format!("{}, {}", record.date, record.name);
-        if !open.is_empty() {
-            words.push_str(&format!(", still open: {}", open.join(", ")));
-        }
+        let open = if open.is_empty() { String::new() } else { format!(", still open: {}", open.join(", ")) };
+        let words = format!("{}, {}{open}", record.date, record.name);
         egui::WidgetInfo::selected(egui::Role::ListBoxOption, true, chosen, words)
     });
     response.on_hover_cursor(egui::CursorIcon::PointingHand)

@@ -20,7 +20,7 @@ pub enum Season {
 
 impl Season {
     /// In words.
-    pub(super) fn words(&self) -> String {
+    pub(super) fn words(self) -> String {
         match self {
             Self::Newest => "newest season".to_owned(),
             Self::Year(year) => year.to_string(),

@@ -73,9 +73,8 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
     if listed.rows.is_empty() {
         nothing_found(state, ui, &listed);
     } else if let Some(id) = list::show(&mut state.list, desk.document.farm(), &listed, state.chosen.as_deref(), ui) {
-        // A second click on the open record closes it.
-        state.shown = if state.chosen.as_ref() == Some(&id) { None } else { Some(id) };
-        state.chosen.clone_from(&state.shown);
+        state.shown = Some(id.clone());
+        state.chosen = Some(id);
     }
 }
 
@@ -112,16 +111,14 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
                 let totals = &listed.totals;
                 if totals.passes > 0 {
-                    let mut words = format!(
-                        "{} {} · {} sprayed · {} of spray",
-                        totals.passes,
-                        if totals.passes == 1 { "pass" } else { "passes" },
-                        totals.area.show(units),
-                        totals.volume.show(units)
-                    );
-                    if totals.without_volume > 0 {
-                        words.push_str(&format!(", not counting {} without a volume", totals.without_volume));
-                    }
+                    let passes = if totals.passes == 1 { "pass" } else { "passes" };
+                    let area = totals.area.show(units);
+                    let volume = totals.volume.show(units);
+                    let but = match totals.without_volume {
+                        0 => String::new(),
+                        without => format!(", not counting {without} without a volume"),
+                    };
+                    let words = format!("{} {passes} · {area} sprayed · {volume} of spray{but}", totals.passes);
                     ui.add(egui::Label::new(look::soft(ui, words)).truncate());
                 }
             });
@@ -154,7 +151,7 @@ fn find_line(state: &mut State, ui: &mut Ui, listed: &listed::Listed) {
             listed.years.iter().map(|year| Season::Year(*year)).chain(std::iter::once(Season::All)).collect();
         let mut season = listed.year.map_or(Season::All, Season::Year);
         let before = season;
-        boxes::choice(ui, "Season", &mut season, &seasons, Season::words, 110.0);
+        boxes::choice(ui, "Season", &mut season, &seasons, |season| season.words(), 110.0);
         if season != before {
             state.season = season;
         }
@@ -211,12 +208,14 @@ pub fn record_pass(desk: &mut Desk, pass_id: &str) {
         .filter(|line| record.lines.iter().all(|recorded| recorded.product != line.product))
         .map(|line| farm.products.get(&line.product).map_or(line.product.as_str(), |product| product.name.as_str()))
         .collect();
-    let mut words = format!("{} is recorded; type what differed", record.name);
-    if again {
-        words = format!("{} is recorded a second time; type what differed, or undo", record.name);
-    }
+    let name = &record.name;
+    let mut words = if again {
+        format!("{name} is recorded a second time; type what differed, or undo")
+    } else {
+        format!("{name} is recorded; type what differed")
+    };
     if !left_out.is_empty() {
-        words.push_str(&format!(". Not reckoned, so not in the record: {}", left_out.join(", ")));
+        words = format!("{words}. Not reckoned, so not in the record: {}", left_out.join(", "));
     }
     put(desk, record);
     desk.tell(words);

@@ -116,6 +116,7 @@ fn head(ui: &mut Ui, state: &mut State, farm: &Farm, id: &str, record: &mut Reco
         });
     });
     if state.removing.as_deref() == Some(id) {
+        ui.add_space(4.0);
         ui.horizontal(|ui| {
             ui.label(look::strong("Remove this record?"));
             if ui.button("Remove it").clicked() {
