@@ -35,10 +35,10 @@ fn planning(c: &mut Criterion) {
     c.bench_function("replan the demo farm, all passes", |b| b.iter(|| plan_all(black_box(&demo))));
     c.bench_function("replan one pass of the demo farm", |b| b.iter(|| plan(black_box(&demo), &first)));
     c.bench_function("replan one pass of a farm with 400 fields and 2,000 records", |b| {
-        b.iter(|| plan(black_box(&large), &first))
+        b.iter(|| plan(black_box(&large), &first));
     });
     c.bench_function("read the demo farm's file", |b| {
-        b.iter(|| tankard_file::read(black_box(tankard::demo::TEXT.as_bytes())))
+        b.iter(|| tankard_file::read(black_box(tankard::demo::TEXT.as_bytes())));
     });
     c.bench_function("write the demo farm's file", |b| b.iter(|| tankard_file::write(black_box(&demo))));
 }

@@ -137,7 +137,7 @@ pub fn plan(farm: &Farm, pass_id: &str) -> Option<Plan> {
                     kept.push(placed);
                 }
                 Err(problem) => {
-                    findings.push(Finding::stop(Subject::Product(placed.product.clone()), problem, Basis::Arithmetic))
+                    findings.push(Finding::stop(Subject::Product(placed.product.clone()), problem, Basis::Arithmetic));
                 }
             }
         }

@@ -196,7 +196,7 @@ impl Desk {
                 let start = self.document.path().cloned().unwrap_or_default();
                 self.ask_file(Purpose::OpenFarm, start, ctx);
             }
-            Command::OpenPath(path) => self.open_path(path),
+            Command::OpenPath(path) => self.open_path(&path),
             Command::OpenDemo => match demo::farm() {
                 Ok(farm) => self.replace(Document::copy(farm)),
                 Err(error) => self.tell_problem(error.to_string()),
@@ -257,12 +257,12 @@ impl Desk {
         self.found_unsaved = self.document.path().and_then(|path| store::unsaved(path, self.document.farm()));
     }
 
-    fn open_path(&mut self, path: PathBuf) {
-        match Document::open(path.clone()) {
+    fn open_path(&mut self, path: &Path) {
+        match Document::open(path.to_owned()) {
             Ok(document) => {
                 self.replace(document);
                 if let Some(remembered) = &mut self.remembered {
-                    remembered.opened(&path);
+                    remembered.opened(path);
                     remembered.keep();
                 }
             }
@@ -286,7 +286,7 @@ impl Desk {
     /// Takes the file that was chosen.
     fn chosen(&mut self, purpose: Purpose, path: PathBuf) {
         match purpose {
-            Purpose::OpenFarm => self.open_path(path),
+            Purpose::OpenFarm => self.open_path(&path),
             Purpose::SaveFarm => {
                 let path = if path.extension().is_some() { path } else { path.with_extension("ron") };
                 match self.document.save_as(path.clone()) {
@@ -602,12 +602,12 @@ impl eframe::App for Window {
 ///
 /// # Errors
 /// What each renderer said, where none could open it, or why the farm could not be read.
-pub fn open(file: Option<PathBuf>, start: Start) -> Result<(), String> {
+pub fn open(file: Option<&Path>, start: &Start) -> Result<(), String> {
     let started = Instant::now();
     let first = start.renderer.unwrap_or(RendererName::Glow);
     let mut problems = Vec::new();
     for renderer in renderers(first) {
-        let (document, problem) = first_document(file.as_deref());
+        let (document, problem) = first_document(file);
         let start = start.clone();
         let options = eframe::NativeOptions {
             renderer,

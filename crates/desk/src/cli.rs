@@ -114,7 +114,7 @@ const CHECK: u8 = 1;
 pub fn run() -> ExitCode {
     let args = Args::parse();
     let status = match args.command {
-        None => return open_desk(args.file, args.start),
+        None => return open_desk(args.file.as_deref(), &args.start),
         Some(Ask::Plan { file, pass, json }) => ask_plan(&file, pass.as_deref(), json),
         Some(Ask::Cards { file, pass, out }) => ask_cards(&file, pass.as_deref(), &out),
         Some(Ask::Check { file }) => ask_check(&file),
@@ -139,16 +139,17 @@ fn farm_of(file: &Path) -> Result<Farm, String> {
 
 fn plans_of(farm: &Farm, pass: Option<&str>) -> Result<Vec<Plan>, String> {
     match pass {
-        Some(id) => match plan(farm, id) {
-            Some(plan) => Ok(vec![plan]),
-            None => {
+        Some(id) => {
+            if let Some(plan) = plan(farm, id) {
+                Ok(vec![plan])
+            } else {
                 let known: Vec<&str> = farm.passes.keys().map(String::as_str).collect();
                 Err(format!(
                     "the farm has no pass \"{id}\"; it has {}",
                     if known.is_empty() { "none".to_owned() } else { known.join(", ") }
                 ))
             }
-        },
+        }
         None => Ok(farm.passes.keys().filter_map(|id| plan(farm, id)).collect()),
     }
 }
@@ -211,16 +212,14 @@ fn write_cards(farm: &Farm, plans: &[Plan], out: &Path) -> Result<u8, String> {
 fn ask_check(file: &Path) -> Result<u8, String> {
     let farm = farm_of(file)?;
     let plans = plans_of(&farm, None)?;
-    let mut worst = None;
-    let mut text = String::new();
-    for plan in &plans {
-        worst = worst.max(plan.level());
-        for finding in &plan.findings {
-            text.push_str(&format!("{}: {}\n", plan.pass, report::text::finding(finding)));
-        }
-    }
-    text.push_str(&format!("not judged: {}\n", NOT_JUDGED.join("; ")));
-    say(&text);
+    let worst = plans.iter().filter_map(Plan::level).max();
+    let lines: Vec<String> = plans
+        .iter()
+        .flat_map(|plan| plan.findings.iter().map(move |finding| (plan, finding)))
+        .map(|(plan, finding)| format!("{}: {}", plan.pass, report::text::finding(finding)))
+        .chain([format!("not judged: {}", NOT_JUDGED.join("; "))])
+        .collect();
+    say(&(lines.join("\n") + "\n"));
     Ok(match worst {
         Some(Level::Stop) => STOP,
         Some(Level::Check) => CHECK,
@@ -237,16 +236,16 @@ fn has_display() -> bool {
     }
 }
 
-fn open_desk(file: Option<PathBuf>, start: Start) -> ExitCode {
+fn open_desk(file: Option<&Path>, start: &Start) -> ExitCode {
     if has_display() {
-        match crate::app::open(file.clone(), start) {
+        match crate::app::open(file, start) {
             Ok(()) => return ExitCode::SUCCESS,
             Err(problem) => eprintln!("tankard: the window could not be opened: {problem}"),
         }
     } else {
         eprintln!("tankard: there is no display here, so the desk cannot open; planning in the terminal instead");
     }
-    match without_display(file.as_deref()) {
+    match without_display(file) {
         Ok(status) => ExitCode::from(status),
         Err(message) => {
             eprintln!("tankard: {message}");

@@ -48,7 +48,18 @@ enum State {
     /// The system's dialog is open.
     Asking(Receiver<Option<PathBuf>>, Instant),
     /// The path box is open.
-    Typing(String),
+    Typing {
+        /// What stands in it.
+        text: String,
+        /// Whether it has been shown, and so taken the keyboard.
+        shown: bool,
+    },
+}
+
+impl State {
+    fn typing(path: &std::path::Path) -> Self {
+        Self::Typing { text: path.display().to_string(), shown: false }
+    }
 }
 
 /// A file being chosen.
@@ -82,7 +93,7 @@ impl Picker {
 
     /// Opens the path box without asking the system.
     pub fn type_path(purpose: Purpose, suggested: PathBuf) -> Self {
-        Self { purpose, state: State::Typing(suggested.display().to_string()), suggested }
+        Self { purpose, state: State::typing(&suggested), suggested }
     }
 
     /// What the file is chosen for.
@@ -97,7 +108,7 @@ impl Picker {
                 Ok(Some(path)) => return Some(Some(path)),
                 Ok(None) if since.elapsed() > NO_DIALOG => return Some(None),
                 Ok(None) | Err(TryRecvError::Disconnected) => {
-                    self.state = State::Typing(self.suggested.display().to_string());
+                    self.state = State::typing(&self.suggested);
                 }
                 Err(TryRecvError::Empty) => {
                     // A portal that hangs must not take the desk with it.
@@ -111,12 +122,12 @@ impl Picker {
                         });
                     });
                     if give_up {
-                        self.state = State::Typing(self.suggested.display().to_string());
+                        self.state = State::typing(&self.suggested);
                     }
                     ui.ctx().request_repaint_after(Duration::from_millis(200));
                 }
             },
-            State::Typing(text) => {
+            State::Typing { text, shown } => {
                 let (title, verb) = self.purpose.words();
                 let mut answer = None;
                 egui::Panel::bottom("path").show(ui, |ui| {
@@ -125,7 +136,7 @@ impl Picker {
                         ui.label(look::strong(title));
                         let response =
                             boxes::text(ui, "Path of the file", text, (ui.available_width() - 150.0).max(120.0));
-                        if ui.memory(|memory| memory.focused().is_none()) {
+                        if !std::mem::replace(shown, true) {
                             response.request_focus();
                         }
                         let entered = response.lost_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter));

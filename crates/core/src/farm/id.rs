@@ -22,5 +22,6 @@ pub fn fresh<T>(taken: &IndexMap<Id, T>, name: &str) -> Id {
     if !taken.contains_key(base) {
         return base.to_owned();
     }
-    (2_u32..).map(|n| format!("{base}-{n}")).find(|id| !taken.contains_key(id)).unwrap_or_default()
+    // With one number more than there are ids, one is free.
+    (2..=taken.len() + 2).map(|n| format!("{base}-{n}")).find(|id| !taken.contains_key(id)).unwrap_or_default()
 }

@@ -132,7 +132,11 @@ impl Season<'_> {
         let mut planned = MassPerArea::ZERO;
         let mut basis = basis;
         for line in self.lines {
-            let Some(product) = self.farm.products.get(&line.product) else { continue };
+            // Records hold the actives of pesticides only; a salt of a conditioner is no active.
+            let Some(product) = self.farm.products.get(&line.product).filter(|product| product.kind.is_pesticide())
+            else {
+                continue;
+            };
             for held in product.actives.iter().filter(|held| held.name.eq_ignore_ascii_case(active)) {
                 if basis.is_some_and(|basis| basis != held.basis) {
                     findings.push(

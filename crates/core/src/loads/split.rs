@@ -25,16 +25,13 @@ pub fn split(spray: Volume, tank: Volume, how: LoadSplit) -> Result<Vec<Volume>,
     let rest = spray - tank * full;
     let has_rest = rest.exceeds(tank * 1e-9);
     let count = if has_rest { full + 1.0 } else { full };
-    Ok(match how {
-        LoadSplit::EvenLoads => repeat(spray * (1.0 / count), count),
-        LoadSplit::FullTanks if has_rest => {
-            let mut loads = repeat(tank, full);
-            loads.push(rest);
-            loads
-        }
-        // Shared out evenly, so that the last bits of arithmetic are not lost.
-        LoadSplit::FullTanks => repeat(spray * (1.0 / count), count),
-    })
+    if has_rest && how == LoadSplit::FullTanks {
+        let mut loads = repeat(tank, full);
+        loads.push(rest);
+        return Ok(loads);
+    }
+    // Full tanks without a rest are shared out too, so that the last bits of arithmetic are not lost.
+    Ok(repeat(spray * (1.0 / count), count))
 }
 
 fn repeat(volume: Volume, count: f64) -> Vec<Volume> {

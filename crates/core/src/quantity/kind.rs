@@ -328,17 +328,14 @@ quantity! {
         /// Ounces per acre.
         from_ounces_per_acre, to_ounces_per_acre = f::OUNCE / f::ACRE;
     },
-    show |q, units| match units {
-        Units::Metric => {
-            let kilograms = q.to_kilograms_per_hectare();
-            if kilograms < 1.0 { format!("{} g/ha", show_significant(kilograms * 1000.0)) }
-            else { format!("{} kg/ha", show_significant(kilograms)) }
-        }
-        _ => {
-            let pounds = q.to_pounds_per_acre();
-            if pounds < 0.25 { format!("{} oz/ac", show_significant(pounds * 16.0)) }
-            else { format!("{} lb/ac", show(pounds, 3)) }
-        }
+    show |q, units| if units == Units::Metric {
+        let kilograms = q.to_kilograms_per_hectare();
+        if kilograms < 1.0 { format!("{} g/ha", show_significant(kilograms * 1000.0)) }
+        else { format!("{} kg/ha", show_significant(kilograms)) }
+    } else {
+        let pounds = q.to_pounds_per_acre();
+        if pounds < 0.25 { format!("{} oz/ac", show_significant(pounds * 16.0)) }
+        else { format!("{} lb/ac", show(pounds, 3)) }
     }
 }
 

@@ -170,7 +170,7 @@ mod tests {
     use super::{show, take};
 
     fn value(text: &str) -> f64 {
-        take(text).map(|(v, _)| v).unwrap_or(f64::NAN)
+        take(text).map_or(f64::NAN, |(v, _)| v)
     }
 
     #[test]

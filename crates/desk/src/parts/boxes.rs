@@ -200,15 +200,20 @@ pub fn choice<T: PartialEq + Clone>(
     width: f32,
 ) {
     let shown = say(value);
-    let response = ComboBox::from_id_salt(("choice", name))
-        .width(width)
-        .truncate()
-        .selected_text(shown.clone())
-        .show_ui(ui, |ui| {
-            for each in all {
-                ui.selectable_value(value, each.clone(), say(each));
-            }
-        });
+    let slot = Vec2::new(width, ui.spacing().interact_size.y);
+    // In a slot of its own, since a long text would widen the box.
+    let response = ui
+        .allocate_ui_with_layout(slot, Layout::left_to_right(Align::Center), |ui| {
+            ComboBox::from_id_salt(("choice", name)).width(width).truncate().selected_text(shown.clone()).show_ui(
+                ui,
+                |ui| {
+                    for each in all {
+                        ui.selectable_value(value, each.clone(), say(each));
+                    }
+                },
+            )
+        })
+        .inner;
     response.response.accessible_name(format!("{name}: {shown}"));
 }
 

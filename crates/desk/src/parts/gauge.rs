@@ -51,12 +51,11 @@ pub fn show(ui: &mut Ui, gauge: &Gauge, full: &str, size: Vec2) {
             None => height(layer.to).min(drawn),
         };
         let band = Rect::from_min_max(Pos2::new(tank.left(), top), Pos2::new(tank.right(), drawn));
-        let fill = match layer.number {
-            None => colours.selected,
-            Some(_) => {
-                products += 1;
-                colours.layers.get((products - 1) % colours.layers.len()).copied().unwrap_or(colours.selected)
-            }
+        let fill = if layer.number.is_none() {
+            colours.selected
+        } else {
+            products += 1;
+            colours.layers.get((products - 1) % colours.layers.len()).copied().unwrap_or(colours.selected)
         };
         let foot = CornerRadius { sw: 6, se: 6, ..CornerRadius::ZERO };
         painter.rect_filled(band, if drawn >= tank.bottom() { foot } else { CornerRadius::ZERO }, fill);

@@ -25,15 +25,15 @@ fn pass(farm: &Farm, plan: &Plan) -> Value {
         "date": farm.passes.get(&plan.pass).map(|pass| pass.date.to_string()),
         "fields": plan.fields.iter().map(|field| json!({ "id": field.field, "area_m2": field.area.to_square_metres() })).collect::<Vec<_>>(),
         "area_m2": plan.area.to_square_metres(),
-        "carrier_l_per_ha": plan.carrier.map(|carrier| carrier.to_litres_per_hectare()),
+        "carrier_l_per_ha": plan.carrier.map(tankard_core::quantity::CarrierRate::to_litres_per_hectare),
         "spray_volume_l": plan.spray_volume.to_litres(),
-        "spray_time_s": plan.spray_time.map(|time| time.to_seconds()),
+        "spray_time_s": plan.spray_time.map(tankard_core::quantity::Duration::to_seconds),
         "water": {
             "id": water.id,
-            "hardness_mg_per_l": water.hardness.map(|hardness| hardness.to_ppm()),
+            "hardness_mg_per_l": water.hardness.map(tankard_core::quantity::Hardness::to_ppm),
             "conditioner_need_kg_per_m3": water.need.as_ref().map(|need| need.most().to_grams_per_litre()),
             "conditioner_need_without_iron_kg_per_m3": water.need.as_ref().map(|need| need.without_iron.to_grams_per_litre()),
-            "conditioner_recommended_kg_per_m3": water.recommended.map(|content| content.to_grams_per_litre()),
+            "conditioner_recommended_kg_per_m3": water.recommended.map(tankard_core::quantity::MassPerVolume::to_grams_per_litre),
         },
         "order": plan.order.iter().map(|placed| placed.product.clone()).collect::<Vec<_>>(),
         "lines": plan.lines.iter().map(|line| {
@@ -44,7 +44,7 @@ fn pass(farm: &Farm, plan: &Plan) -> Value {
                 AmountPerArea::Mass(rate) => object.insert("rate_kg_per_ha".to_owned(), json!(rate.to_kilograms_per_hectare())),
             };
             amount(&mut object, "demand", line.demand);
-            object.insert("cost".to_owned(), json!(line.cost.map(|cost| cost.show())));
+            object.insert("cost".to_owned(), json!(line.cost.map(tankard_core::quantity::Money::show)));
             Value::Object(object)
         }).collect::<Vec<_>>(),
         "loads": plan.loads.iter().map(load).collect::<Vec<_>>(),

@@ -32,12 +32,9 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         .frame(Frame::new().inner_margin(Margin { left: 14, right: 10, top: 10, bottom: 8 }))
         .show(ui, |ui| list::show(desk, ui));
     CentralPanel::default().frame(Frame::new().inner_margin(Margin { left: 16, right: 16, top: 10, bottom: 10 })).show(ui, |ui| {
-        match desk.fields.chosen.clone() {
-            Some(id) => page::show(desk, ui, &id),
-            None => {
-                ui.label(look::title("No field yet"));
-                lists::empty(ui, "Add the first one at the left with its name and area, such as \"74.6 ac\" or \"30.2 ha\"; then its crop and stage.");
-            }
+        if let Some(id) = desk.fields.chosen.clone() { page::show(desk, ui, &id) } else {
+            ui.label(look::title("No field yet"));
+            lists::empty(ui, "Add the first one at the left with its name and area, such as \"74.6 ac\" or \"30.2 ha\"; then its crop and stage.");
         }
     });
 }

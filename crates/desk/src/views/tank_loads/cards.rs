@@ -295,7 +295,7 @@ fn open(desk: &mut Desk) {
         Ok(count) => match open::that_detached(&path) {
             Ok(()) => desk.tell(format!("{count} cards handed to the system's viewer: {}", path.display())),
             Err(error) => {
-                desk.tell_problem(format!("No viewer answered ({error}); the cards are in {}", path.display()))
+                desk.tell_problem(format!("No viewer answered ({error}); the cards are in {}", path.display()));
             }
         },
         Err(problem) => desk.tell_problem(format!("The cards were not written: {problem}")),

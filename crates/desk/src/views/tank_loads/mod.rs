@@ -189,18 +189,15 @@ fn gauge_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, height: f32)
         let units = farm.units;
         let tank = farm.passes.get(id).and_then(|pass| farm.rigs.get(&pass.rig)).map(|rig| rig.tank.value());
         let load = plan.loads.iter().find(|load| load.number == number);
-        match (load, tank) {
-            (Some(load), Some(tank)) => {
-                ui.label(look::heading(format!("Load {number}, as it goes in")));
-                ui.add_space(4.0);
-                let drawn = gauge(load, &plan.names, tank, units);
-                let room = Vec2::new(ui.available_width(), (height - 60.0).max(200.0));
-                crate::parts::gauge::show(ui, &drawn, &tank.show(units), room);
-            }
-            _ => {
-                ui.label(look::heading("The tank"));
-                lists::empty(ui, "The gauge fills when the pass has fields, a rig and a spray volume.");
-            }
+        if let (Some(load), Some(tank)) = (load, tank) {
+            ui.label(look::heading(format!("Load {number}, as it goes in")));
+            ui.add_space(4.0);
+            let drawn = gauge(load, &plan.names, tank, units);
+            let room = Vec2::new(ui.available_width(), (height - 60.0).max(200.0));
+            crate::parts::gauge::show(ui, &drawn, &tank.show(units), room);
+        } else {
+            ui.label(look::heading("The tank"));
+            lists::empty(ui, "The gauge fills when the pass has fields, a rig and a spray volume.");
         }
     });
 }
