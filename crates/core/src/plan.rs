@@ -431,16 +431,17 @@ fn limits(
             .find(|typed| typed.product == line.product)
             .and_then(|typed| typed.at_most.as_ref())
             .and_then(|most| crate::mix::line::per_area(most.value(), product, carrier).ok());
+        let partners = label::adjuvant::cap(line, product, farm, lines, carrier);
         for planned in fields {
             let Some(field) = farm.fields.get(&planned.field) else { continue };
             label::rate::judge(line, product, field, carrier, farm.units, findings);
             label::carrier::judge(&line.product, product, field, carrier, farm.units, findings);
             label::stage::judge(product, &planned.field, field, findings);
             label::harvest::judge(&line.product, product, &planned.field, field, pass.date, findings);
-            label::adjuvant::judge(&line.product, product, field, farm, lines, findings);
+            label::adjuvant::judge(&line.product, product, field, farm, lines, carrier, findings);
             let left = season.judge(line, product, &planned.field, field, findings, workings);
             let rate = label::rate::cap(line, product, field, carrier);
-            line_caps.extend([left, rate, own].into_iter().flatten().map(|cap| (planned.field.clone(), cap)));
+            line_caps.extend([left, rate, own, partners].into_iter().flatten().map(|cap| (planned.field.clone(), cap)));
         }
         caps.push(line_caps);
     }
@@ -525,7 +526,7 @@ fn loads(
                 .iter()
                 .filter(|(field, _)| fields.iter().any(|(id, _)| id == field))
                 .map(|(_, cap)| *cap)
-                .reduce(|a, b| if a.exceeds(b) == Some(true) { b } else { a })
+                .reduce(AmountPerArea::smaller)
                 .map(|cap| cap.over(*area));
             let exact = line.per_area.over(*area);
             let measured = measure::measure(exact, most, product, &farm.measuring, units);

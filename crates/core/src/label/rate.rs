@@ -155,5 +155,5 @@ pub(crate) fn cap(line: &PlannedLine, product: &Product, field: &Field, carrier:
         .into_iter()
         .filter_map(|range| range.most)
         .filter(|most| line.per_area.exceeds(*most) == Some(false))
-        .reduce(|a, b| if a.exceeds(b) == Some(true) { b } else { a })
+        .reduce(AmountPerArea::smaller)
 }

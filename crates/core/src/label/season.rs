@@ -84,7 +84,7 @@ impl Season<'_> {
                             _ => None,
                         };
                         left = match (left, rest) {
-                            (Some(a), Some(b)) => Some(if a.exceeds(b) == Some(true) { b } else { a }),
+                            (Some(a), Some(b)) => Some(a.smaller(b)),
                             (a, b) => a.or(b),
                         };
                     }

@@ -391,6 +391,12 @@ impl AmountPerArea {
         }
     }
 
+    /// The smaller of two; the first where one is liquid and the other dry.
+    #[must_use]
+    pub fn smaller(self, other: Self) -> Self {
+        if self.exceeds(other) == Some(true) { other } else { self }
+    }
+
     /// The sum, where both are of one kind.
     pub fn plus(self, other: Self) -> Option<Self> {
         match (self, other) {
