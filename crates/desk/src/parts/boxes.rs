@@ -224,3 +224,47 @@ pub fn act(ui: &mut Ui, text: &str) -> Response {
     let label = look::act(ui, text);
     ui.add(egui::Button::new(label).frame(false))
 }
+
+/// A box for plain text that says softly what belongs into it while it is empty.
+pub fn text_or_empty(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
+    ui.add(TextEdit::singleline(value).desired_width(width).hint_text(hint.to_owned()).align(egui::Align2::LEFT_CENTER))
+        .accessible_name(name)
+}
+
+/// A box for a sentence: a long one wraps, so that none of it is hidden, and Enter does not break it.
+pub fn sentence(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
+    let edit = TextEdit::multiline(value).desired_width(width).desired_rows(1).hint_text(hint.to_owned());
+    let response = ui.add(edit.return_key(None)).accessible_name(name);
+    if response.changed() && value.contains('\n') {
+        // Pasted lines become one.
+        *value = value.split_whitespace().collect::<Vec<_>>().join(" ");
+    }
+    response
+}
+
+/// A box for a quantity that may be left empty, which says softly what it stands for while it is.
+pub fn quantity_or_empty<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<Q>>, width: f32, hint: &str) {
+    let read = |text: &str| {
+        if text.trim().is_empty() { Ok(()) } else { Q::parse(text).map(|_| ()).map_err(|error| error.to_string()) }
+    };
+    let current = value.as_ref().map(|typed| typed.text().to_owned()).unwrap_or_default();
+    if let Some(text) = read_box(ui, name, &current, width, hint, read) {
+        *value = AsTyped::parse(&text).ok();
+    }
+}
+
+/// What a least and a most were understood as, where either reads differently from what was typed.
+pub fn understood_between<Q: Quantity>(
+    ui: &mut Ui,
+    least: Option<&AsTyped<Q>>,
+    most: Option<&AsTyped<Q>>,
+    units: Units,
+) {
+    let values: Vec<&AsTyped<Q>> = [least, most].into_iter().flatten().collect();
+    if values.iter().any(|value| !same_reading(&value.show(units), value.text())) {
+        let mut shown: Vec<String> = values.iter().map(|value| value.show(units)).collect();
+        shown.dedup();
+        let text = look::soft(ui, format!("= {}", shown.join(" to ")));
+        ui.add(egui::Label::new(text).truncate());
+    }
+}
