@@ -249,7 +249,7 @@ fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
             boxes::quantity(ui, &format!("{name} width"), width, 64.0);
             word(ui, "to");
             boxes::text_or_empty(ui, &format!("{name} to"), to, 130.0, "what lies beside it");
-            boxes::understood(ui, Some(width), units);
+            understood(ui, width, units);
         }
         Says::RainFree { hours } => {
             boxes::count(ui, &format!("{name} hours"), hours, 44.0);
@@ -312,7 +312,16 @@ fn between<Q: Quantity>(
 fn at_most<Q: Quantity>(ui: &mut Ui, name: &str, most: &mut AsTyped<Q>, units: Units) {
     word(ui, "at most");
     boxes::quantity(ui, &format!("{name} at most"), most, 88.0);
-    boxes::understood(ui, Some(most), units);
+    understood(ui, most, units);
+}
+
+/// What a limit was understood as; one that was added and not typed yet says so.
+fn understood<Q: Quantity>(ui: &mut Ui, value: &AsTyped<Q>, units: Units) {
+    if value.text().starts_with("0 ") {
+        ui.label(look::soft(ui, "still to type").color(look::colours(ui).check));
+    } else {
+        boxes::understood(ui, Some(value), units);
+    }
 }
 
 /// The act that adds a statement, and the kinds to choose from.
