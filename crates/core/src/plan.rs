@@ -554,6 +554,7 @@ fn loads(
             .hint("Raise the spray volume, or look at the rates."),
         );
     }
+    note_held_down(&loads, lines, findings);
     judge_agitation(rig, &loads, units, &about_rig(), findings);
     work_of_first_load(&loads, lines, carrier, units, workings);
     loads
@@ -597,13 +598,26 @@ fn judge_rounding(
             .hint("Give the product a finer measuring step in the shed."),
         );
     }
-    if measured.held_down {
+}
+
+/// Notes, product by product, the loads in which the nearest mark would have passed a label's most.
+fn note_held_down(loads: &[Load], lines: &[PlannedLine], findings: &mut Vec<Finding>) {
+    for line in lines {
+        let held: Vec<(String, &str)> = loads
+            .iter()
+            .flat_map(|load| load.items.iter().map(move |item| (load, item)))
+            .filter(|(_, item)| item.product == line.product && item.measured.held_down)
+            .map(|(load, item)| (load.number.to_string(), item.measured.text.as_str()))
+            .collect();
+        let Some((first, text)) = held.first() else { continue };
+        let numbers: Vec<&str> = held.iter().map(|(number, _)| number.as_str()).collect();
+        let (loads, text) = match numbers.as_slice() {
+            [_] => (format!("Load {first}"), format!(" to {text}")),
+            many => (format!("Loads {}", many.join(", ")), String::new()),
+        };
         findings.push(Finding::note(
-            Subject::Load(load),
-            format!(
-                "Load {load}: {} is rounded down to {}, because the next mark would pass the label's most",
-                line.name, measured.text
-            ),
+            Subject::Product(line.product.clone()),
+            format!("{loads}: {} is rounded down{text}, because the next mark would pass a label's most", line.name),
             Basis::Arithmetic,
         ));
     }

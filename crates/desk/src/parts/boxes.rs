@@ -258,3 +258,36 @@ pub fn plain(ui: &mut Ui, name: &str, value: &mut String, width: f32, with_weigh
     })
     .inner
 }
+
+/// A box for plain text that says softly what belongs into it while it is empty.
+pub fn text_or_empty(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
+    ui.add(TextEdit::singleline(value).desired_width(width).hint_text(hint.to_owned()).align(egui::Align2::LEFT_CENTER))
+        .accessible_name(name)
+}
+
+/// A box for a sentence: a long one wraps, so that none of it is hidden, and Enter does not break it.
+pub fn sentence(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
+    let edit = TextEdit::multiline(value).desired_width(width).desired_rows(1).hint_text(hint.to_owned());
+    let response = ui.add(edit.return_key(None)).accessible_name(name);
+    if response.changed() && value.contains('\n') {
+        // Pasted lines become one.
+        *value = value.split_whitespace().collect::<Vec<_>>().join(" ");
+    }
+    response
+}
+
+/// What a least and a most were understood as, where either reads differently from what was typed.
+pub fn understood_between<Q: Quantity>(
+    ui: &mut Ui,
+    least: Option<&AsTyped<Q>>,
+    most: Option<&AsTyped<Q>>,
+    units: Units,
+) {
+    let values: Vec<&AsTyped<Q>> = [least, most].into_iter().flatten().collect();
+    if values.iter().any(|value| !same_reading(&value.show(units), value.text())) {
+        let mut shown: Vec<String> = values.iter().map(|value| value.show(units)).collect();
+        shown.dedup();
+        let text = look::soft(ui, format!("= {}", shown.join(" to ")));
+        ui.add(egui::Label::new(text).truncate());
+    }
+}

@@ -1,35 +1,405 @@
-//! View.
+//! The shed: products, waters, rigs and stock, each a list with one page. A product's page follows its label from the
+//! front panel to the directions, so that a person can type from the booklet without jumping.
 
-use egui::Ui;
+mod products;
+mod rigs;
+mod sheets;
+mod statements;
+mod stock;
+mod waters;
+
+use egui::{
+    Align, Button, CentralPanel, Frame, Layout, Margin, Panel, RichText, ScrollArea, Stroke, TextStyle, Ui, Vec2,
+};
+use tankard_core::farm::{Farm, Id, Pass};
 
 use crate::app::Desk;
+use crate::document::Document;
+use crate::look;
+use crate::parts::boxes;
+use crate::parts::lists::{self, Act};
+use stock::Stock;
+
+/// Width of the list at the left, and where the window is small.
+const LIST: (f32, f32) = (282.0, 236.0);
+/// Width of a window that is small.
+const SMALL: f32 = 1000.0;
+/// Width below which the sheets stand under the page instead of beside it.
+const WIDE: f32 = 860.0;
+
+/// The four lists.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+enum Page {
+    #[default]
+    Products,
+    Waters,
+    Rigs,
+    Stock,
+}
+
+impl Page {
+    const ALL: [Self; 4] = [Self::Products, Self::Waters, Self::Rigs, Self::Stock];
+
+    const fn name(self) -> &'static str {
+        match self {
+            Self::Products => "Products",
+            Self::Waters => "Waters",
+            Self::Rigs => "Rigs",
+            Self::Stock => "Stock",
+        }
+    }
+}
 
 /// What is chosen in this view.
 #[derive(Debug, Default)]
 pub struct State {
-    /// Id of the chosen thing.
-    pub chosen: Option<String>,
+    page: Page,
+    product: Option<Id>,
+    water: Option<Id>,
+    rig: Option<Id>,
+    /// What is looked for among the products.
+    find: String,
+    /// What waits for an answer before it is removed.
+    removing: Option<(Page, Id)>,
+    /// Whether the kinds of statement stand open to choose from.
+    adding: bool,
+    /// Whether the list still has to come to what was chosen.
+    reveal: bool,
+    /// Place of the statement that was just added, until it has been scrolled to.
+    fresh: Option<usize>,
 }
 
 impl State {
     /// Chooses a product.
     pub fn choose_product(&mut self, id: &str) {
-        self.chosen = Some(id.to_owned());
+        self.page = Page::Products;
+        self.choose(id.to_owned());
+        self.find.clear();
     }
 
     /// Chooses a water.
     pub fn choose_water(&mut self, id: &str) {
-        self.chosen = Some(id.to_owned());
+        self.page = Page::Waters;
+        self.choose(id.to_owned());
     }
 
     /// Chooses a rig.
     pub fn choose_rig(&mut self, id: &str) {
-        self.chosen = Some(id.to_owned());
+        self.page = Page::Rigs;
+        self.choose(id.to_owned());
+    }
+
+    fn choose(&mut self, id: Id) {
+        self.removing = None;
+        self.adding = false;
+        self.reveal = true;
+        match self.page {
+            Page::Products | Page::Stock => self.product = Some(id),
+            Page::Waters => self.water = Some(id),
+            Page::Rigs => self.rig = Some(id),
+        }
+    }
+
+    /// What is chosen may be gone, by undo or by removing it: then the first is.
+    fn settle(&mut self, farm: &Farm) {
+        fn first<T>(chosen: &mut Option<Id>, map: &indexmap::IndexMap<Id, T>) {
+            if chosen.as_ref().is_none_or(|id| !map.contains_key(id)) {
+                *chosen = map.keys().next().cloned();
+            }
+        }
+        first(&mut self.product, &farm.products);
+        first(&mut self.water, &farm.waters);
+        first(&mut self.rig, &farm.rigs);
+    }
+}
+
+/// What every page of the view works with.
+struct Bench<'a> {
+    desk: &'a mut Desk,
+    state: &'a mut State,
+    stock: &'a Stock,
+}
+
+impl Bench<'_> {
+    fn farm(&self) -> &Farm {
+        self.desk.document.farm()
     }
 }
 
 /// Shows the view.
 pub fn show(desk: &mut Desk, ui: &mut Ui) {
-    let _ = desk;
-    ui.label("…");
+    let mut state = std::mem::take(&mut desk.shed);
+    state.settle(desk.document.farm());
+    let stock = Stock::of(&mut desk.document);
+    let revision = desk.document.revision();
+    let mut bench = Bench { desk, state: &mut state, stock: &stock };
+    left(&mut bench, ui);
+    match bench.state.page {
+        Page::Products => products::page(&mut bench, ui),
+        Page::Waters => waters::page(&mut bench, ui),
+        Page::Rigs => rigs::page(&mut bench, ui),
+        Page::Stock => stock::page(&mut bench, ui),
+    }
+    if desk.document.revision() != revision {
+        // What was drawn before the edit shows it in the next frame.
+        ui.ctx().request_repaint();
+    }
+    desk.shed = state;
+}
+
+/// The list at the left, with what can be done at its foot.
+fn left(bench: &mut Bench, ui: &mut Ui) {
+    let ground = Frame::new().fill(look::colours(ui).ground);
+    let width = if ui.available_width() < SMALL { LIST.1 } else { LIST.0 };
+    Panel::left("shed list").exact_size(width).resizable(false).frame(ground).show(ui, |ui| {
+        Panel::top("shed pages").show_separator_line(false).frame(inset(14, 8)).show(ui, |ui| pages(bench, ui));
+        Panel::bottom("shed acts").frame(inset(14, 8)).show(ui, |ui| match bench.state.page {
+            Page::Products => products::foot(bench, ui),
+            Page::Waters => waters::foot(bench, ui),
+            Page::Rigs => rigs::foot(bench, ui),
+            Page::Stock => stock::foot(bench, ui),
+        });
+        CentralPanel::default().frame(Frame::new()).show(ui, |ui| {
+            ScrollArea::vertical().id_salt(bench.state.page.name()).auto_shrink(false).show(ui, |ui| {
+                Frame::new().inner_margin(Margin { left: 14, right: 6, top: 0, bottom: 8 }).show(ui, |ui| {
+                    ui.spacing_mut().item_spacing.y = 0.0;
+                    match bench.state.page {
+                        Page::Products => products::list(bench, ui),
+                        Page::Waters => waters::list(bench, ui),
+                        Page::Rigs => rigs::list(bench, ui),
+                        Page::Stock => stock::list(bench, ui),
+                    }
+                });
+            });
+        });
+    });
+}
+
+fn inset(x: i8, y: i8) -> Frame {
+    Frame::new().inner_margin(Margin::symmetric(x, y))
+}
+
+/// The links to the four lists; the one in use is bold.
+fn pages(bench: &mut Bench, ui: &mut Ui) {
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = 16.0;
+        ui.spacing_mut().button_padding.x = 0.0;
+        for page in Page::ALL {
+            let chosen = bench.state.page == page;
+            let text = if chosen {
+                look::strong(page.name())
+            } else {
+                RichText::new(page.name()).color(look::colours(ui).soft)
+            };
+            let response = ui.add(Button::new(text).frame(false));
+            response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Tab, true, chosen, page.name()));
+            if response.clicked() && !chosen {
+                bench.state.page = page;
+                bench.state.removing = None;
+            }
+        }
+    });
+    if bench.state.page == Page::Products {
+        ui.add_space(4.0);
+        let width = ui.available_width();
+        boxes::text_or_empty(ui, "find a product", &mut bench.state.find, width, "find by name or active");
+    }
+}
+
+/// A page with its sheets: beside it, of a width, where there is room, else under it.
+fn with_sheets(
+    bench: &mut Bench,
+    ui: &mut Ui,
+    width: f32,
+    page: impl FnOnce(&mut Bench, &mut Ui),
+    sheets: impl FnOnce(&mut Bench, &mut Ui),
+) {
+    let ground = Frame::new().fill(look::colours(ui).ground);
+    let salt = (bench.state.page.name(), bench.state.product.clone(), bench.state.water.clone());
+    let wide = ui.available_width() >= WIDE;
+    let mut sheets = Some(sheets);
+    if wide && let Some(sheets) = sheets.take() {
+        let panel = Panel::right("shed sheets").exact_size(width).resizable(false).show_separator_line(false);
+        panel.frame(ground).show(ui, |ui| {
+            ScrollArea::vertical().id_salt(("sheets", &salt)).auto_shrink(false).show(ui, |ui| {
+                inset(14, 12).show(ui, |ui| sheets(bench, ui));
+            });
+        });
+    }
+    CentralPanel::default().frame(ground).show(ui, |ui| {
+        ScrollArea::vertical().id_salt(("page", &salt)).auto_shrink(false).show(ui, |ui| {
+            let margin = Margin { left: 16, right: if wide { 6 } else { 16 }, top: 10, bottom: 24 };
+            Frame::new().inner_margin(margin).show(ui, |ui| {
+                ui.set_width(ui.available_width());
+                page(bench, ui);
+                if let Some(sheets) = sheets {
+                    ui.add_space(look::GRID);
+                    sheets(bench, ui);
+                }
+            });
+        });
+    });
+}
+
+/// Boxes as pale patches without an outline until the pointer or the keyboard is there, so that a page full of them
+/// still reads as a page.
+fn quiet(ui: &mut Ui) {
+    ui.visuals_mut().widgets.inactive.bg_stroke = Stroke::NONE;
+    ui.spacing_mut().item_spacing.y = 0.0;
+    ui.spacing_mut().button_padding = Vec2::new(5.0, 2.0);
+}
+
+/// The tight face, for rows that hold many boxes.
+fn tight(ui: &mut Ui) {
+    for style in [TextStyle::Body, TextStyle::Button] {
+        if let Some(font) = ui.style_mut().text_styles.get_mut(&style) {
+            font.family = look::condensed();
+        }
+    }
+}
+
+/// The tight face in the small size.
+fn small(ui: &mut Ui) {
+    let mut font = TextStyle::Small.resolve(ui.style());
+    font.family = look::condensed();
+    ui.style_mut().text_styles.insert(TextStyle::Body, font);
+}
+
+/// The name of the thing as the title of its page, to be edited where it stands.
+fn title_box(ui: &mut Ui, name: &str, value: &mut String) {
+    ui.scope(|ui| {
+        ui.style_mut().override_font_id = Some(TextStyle::Heading.resolve(ui.style()));
+        ui.visuals_mut().text_edit_bg_color = Some(look::colours(ui).ground);
+        // The letters line up with the page, not with the edge of a box.
+        ui.spacing_mut().button_padding.x = 0.0;
+        let width = ui.available_width();
+        boxes::text_or_empty(ui, name, value, width, "its name");
+    });
+}
+
+/// The heading of a section, with a line beneath.
+fn section(ui: &mut Ui, text: &str) {
+    ui.add_space(10.0);
+    ui.label(look::heading(text).color(look::colours(ui).soft));
+    hairline(ui);
+}
+
+/// A line across the page.
+fn hairline(ui: &mut Ui) {
+    let (rect, _) = ui.allocate_exact_size(Vec2::new(ui.available_width(), 1.0), egui::Sense::hover());
+    ui.painter().hline(rect.x_range(), rect.center().y, Stroke::new(1.0, look::colours(ui).hairline));
+}
+
+/// A row of a section, with a hairline beneath.
+fn line(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
+    boxes::row(ui, label, add);
+    hairline(ui);
+}
+
+/// A row of a section with more in it than may find room in a line.
+fn lines(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
+    beside(ui, look::LABEL, label, add);
+    hairline(ui);
+}
+
+/// A soft label of a width, and beside it what wraps within the room that is left.
+fn beside(ui: &mut Ui, width: f32, label: &str, add: impl FnOnce(&mut Ui)) {
+    ui.horizontal_top(|ui| {
+        cell(ui, width, |ui| word(ui, label));
+        let room = ui.available_width();
+        ui.allocate_ui_with_layout(Vec2::new(room, look::ROW), Layout::top_down(Align::Min), |ui| {
+            ui.set_width(room);
+            ui.horizontal_wrapped(|ui| {
+                ui.set_min_height(look::ROW);
+                add(ui);
+            });
+        });
+    });
+}
+
+/// Room of a fixed width in a row.
+fn cell<R>(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui) -> R) -> R {
+    ui.allocate_ui_with_layout(Vec2::new(width, look::ROW), Layout::left_to_right(Align::Center), |ui| {
+        ui.set_width(width);
+        ui.set_max_width(width);
+        add(ui)
+    })
+    .inner
+}
+
+/// Words between two boxes.
+fn word(ui: &mut Ui, text: &str) {
+    ui.label(look::soft(ui, text));
+}
+
+/// Takes a row away.
+fn cross(ui: &mut Ui, what: &str) -> bool {
+    let name = format!("Remove: {what}");
+    let response = ui.add(Button::new(look::act(ui, "×")).frame(false));
+    response.on_hover_text(format!("Remove {what}")).accessible_name(name).clicked()
+}
+
+/// "1 pass", "3 passes".
+fn counted(count: usize, one: &str, several: &str) -> String {
+    if count == 1 { format!("1 {one}") } else { format!("{count} {several}") }
+}
+
+/// The passes that take a thing.
+fn users(farm: &Farm, takes: impl Fn(&Pass) -> bool) -> Vec<(Id, Pass)> {
+    farm.passes.iter().filter(|(_, pass)| takes(pass)).map(|(id, pass)| (id.clone(), pass.clone())).collect()
+}
+
+/// The foot of a list: adding, and what can be done with the chosen thing. Where passes use it, removing asks first.
+fn foot(
+    bench: &mut Bench,
+    ui: &mut Ui,
+    add: &str,
+    chosen: Option<(Id, String)>,
+    uses: usize,
+) -> (bool, Option<(Id, Act)>) {
+    let page = bench.state.page;
+    let mut done = None;
+    ui.spacing_mut().button_padding.x = 0.0;
+    ui.spacing_mut().item_spacing.x = 14.0;
+    let added = boxes::act(ui, add).clicked();
+    let Some((id, name)) = chosen else { return (added, None) };
+    if bench.state.removing.as_ref() == Some(&(page, id.clone())) {
+        ui.label(format!("{} {name}", counted(uses, "pass uses", "passes use")));
+        ui.horizontal(|ui| {
+            if boxes::act(ui, "Remove it all the same").clicked() {
+                bench.state.removing = None;
+                done = Some((id.clone(), Act::Remove));
+            }
+            if boxes::act(ui, "Keep it").clicked() {
+                bench.state.removing = None;
+            }
+        });
+    } else {
+        match lists::acts(ui, &name) {
+            Some(Act::Remove) if uses > 0 => bench.state.removing = Some((page, id)),
+            Some(act) => done = Some((id, act)),
+            None => {}
+        }
+    }
+    (added, done)
+}
+
+/// Does an act on one of the farm's collections and chooses what follows.
+fn apply<T: Clone>(
+    document: &mut Document,
+    state: &mut State,
+    (id, act): (Id, Act),
+    map: impl Fn(&mut Farm) -> &mut indexmap::IndexMap<Id, T>,
+    rename: impl FnOnce(&mut T) -> String,
+) {
+    let mut next = None;
+    document.edit(|farm| next = lists::apply(act, map(farm), &id, rename));
+    if let Some(next) = next {
+        state.choose(next);
+    }
+}
+
+/// A name, or a word where there is none yet.
+fn named(name: &str) -> String {
+    if name.trim().is_empty() { "no name yet".to_owned() } else { name.to_owned() }
 }

@@ -1,0 +1,399 @@
+//! Products: the list by what they are for, and the page that follows a label.
+
+use egui::Ui;
+use tankard_core::farm::{
+    Active, AdjuvantClass, Container, ContainerKind, Farm, Formulation, Id, Product, ProductKind,
+};
+use tankard_core::quantity::{ActiveBasis, AsTyped, Units};
+
+use super::stock::{Held, round};
+use super::{Bench, line, lines, named, quiet, section, sheets, statements, tight, title_box, users, word};
+use crate::look;
+use crate::parts::boxes;
+use crate::parts::lists::{self, Act};
+
+/// What a heading of the list gathers.
+const fn group(kind: ProductKind) -> &'static str {
+    match kind {
+        ProductKind::Herbicide => "Herbicides",
+        ProductKind::Fungicide => "Fungicides",
+        ProductKind::Insecticide => "Insecticides",
+        ProductKind::GrowthRegulator => "Growth regulators",
+        ProductKind::Adjuvant | ProductKind::Conditioner => "Adjuvants and conditioners",
+        ProductKind::FoliarFeed => "Foliar feeds",
+        ProductKind::Other => "Others",
+    }
+}
+
+const GROUPS: [&str; 7] = [
+    "Herbicides",
+    "Fungicides",
+    "Insecticides",
+    "Growth regulators",
+    "Adjuvants and conditioners",
+    "Foliar feeds",
+    "Others",
+];
+
+fn matches(product: &Product, wanted: &str) -> bool {
+    let wanted = wanted.trim().to_lowercase();
+    product.name.to_lowercase().contains(&wanted)
+        || product.actives.iter().any(|active| active.name.to_lowercase().contains(&wanted))
+}
+
+/// "group 9 · 62 gal on hand".
+fn summary(product: &Product, held: &Held, units: Units) -> String {
+    let mut parts = Vec::new();
+    let mut groups: Vec<&str> =
+        product.actives.iter().map(|active| active.group.as_str()).filter(|group| !group.is_empty()).collect();
+    groups.dedup();
+    if let Some(class) = product.class {
+        parts.push(class.name().to_owned());
+    } else if groups.len() == 1 {
+        parts.push(format!("group {}", groups.concat()));
+    } else if !groups.is_empty() {
+        parts.push(format!("groups {}", groups.join(", ")));
+    }
+    match held.on_hand {
+        Some(amount) if amount.is_zero() => parts.push("none on hand".to_owned()),
+        Some(amount) => parts.push(format!("{} on hand", round(amount, units))),
+        None => parts.push("not counted".to_owned()),
+    }
+    parts.join(" · ")
+}
+
+/// The list, under headings.
+pub(super) fn list(bench: &mut Bench, ui: &mut Ui) {
+    let units = bench.farm().units;
+    let mut chosen = None;
+    let wanted = &bench.state.find;
+    let found = bench.farm().products.values().filter(|product| matches(product, wanted)).count();
+    if bench.farm().products.is_empty() || found == 0 {
+        let text = if bench.farm().products.is_empty() {
+            "No product yet. Take a label booklet and add the first one: its front panel first, then page by page."
+        } else {
+            "No product has this in its name or among its actives."
+        };
+        lists::empty(ui, text);
+    }
+    for heading in GROUPS {
+        let mut first = true;
+        let of_group = bench.farm().products.iter().filter(|(_, product)| group(product.kind) == heading);
+        for (id, product) in of_group.filter(|(_, product)| matches(product, wanted)) {
+            if std::mem::take(&mut first) {
+                ui.add_space(6.0);
+                ui.label(look::heading(heading).color(look::colours(ui).soft));
+                ui.add_space(2.0);
+            }
+            let held = bench.stock.get(id).cloned().unwrap_or_default();
+            let summary = summary(product, &held, units);
+            let name = named(&product.name);
+            let is_chosen = bench.state.product.as_ref() == Some(id);
+            let spoken = match held.short {
+                Some(short) => format!("{name}, {summary}, short by {}", round(short, units)),
+                None => format!("{name}, {summary}"),
+            };
+            let response = lists::row(ui, is_chosen, &spoken, |ui| {
+                ui.spacing_mut().item_spacing.y = 0.0;
+                let title = if is_chosen { look::strong(&name) } else { egui::RichText::new(&name) };
+                ui.add(egui::Label::new(title).truncate());
+                match held.short {
+                    Some(short) => sheets::short_of(ui, short, units),
+                    None => {
+                        ui.add(egui::Label::new(look::soft(ui, summary)).truncate());
+                    }
+                }
+            });
+            if is_chosen && bench.state.reveal {
+                response.scroll_to_me(None);
+            }
+            if response.clicked() {
+                chosen = Some(id.clone());
+            }
+        }
+    }
+    bench.state.reveal = false;
+    if let Some(id) = chosen {
+        bench.state.choose(id);
+    }
+}
+
+/// The foot of the list.
+pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
+    let chosen = bench
+        .state
+        .product
+        .clone()
+        .and_then(|id| bench.farm().products.get(&id).map(|product| (id.clone(), named(&product.name))));
+    let uses = chosen.as_ref().map_or(0, |(id, _)| using(bench.farm(), id).len());
+    let (added, done) = super::foot(bench, ui, "+ Add a product", chosen, uses);
+    if added {
+        let mut id = Id::new();
+        bench.desk.document.edit(|farm| {
+            id = tankard_core::farm::id::fresh(&farm.products, "product");
+            let product = Product::new("New product", ProductKind::Herbicide, Formulation::SL);
+            farm.products.insert(id.clone(), product);
+        });
+        bench.state.find.clear();
+        bench.state.choose(id);
+    }
+    match done {
+        Some((id, act @ (Act::Up | Act::Down))) => bench.desk.document.edit(|farm| move_in_group(farm, &id, act)),
+        Some(done) => super::apply(
+            &mut bench.desk.document,
+            bench.state,
+            done,
+            |farm| &mut farm.products,
+            |product| {
+                product.name = format!("{}, copy", product.name);
+                // A copy is another label, but not another heap of containers.
+                for container in &mut product.containers {
+                    container.full = 0;
+                    container.opened = None;
+                }
+                product.name.clone()
+            },
+        ),
+        None => {}
+    }
+}
+
+fn using(farm: &Farm, id: &str) -> Vec<(Id, tankard_core::farm::Pass)> {
+    users(farm, |pass| pass.mix.iter().any(|line| line.product == id))
+}
+
+/// Changes places with the next product under the same heading, since the ones between are listed elsewhere.
+fn move_in_group(farm: &mut Farm, id: &str, act: Act) {
+    let Some((at, _, product)) = farm.products.get_full(id) else { return };
+    let heading = group(product.kind);
+    let same = |(place, (_, other)): (usize, (&Id, &Product))| (group(other.kind) == heading).then_some(place);
+    let mut places = farm.products.iter().enumerate().filter_map(same);
+    let other = match act {
+        Act::Up => places.take_while(|place| *place < at).last(),
+        _ => places.find(|place| *place > at),
+    };
+    if let Some(other) = other {
+        farm.products.swap_indices(at, other);
+    }
+}
+
+/// The page of the chosen product.
+pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
+    super::with_sheets(
+        bench,
+        ui,
+        284.0,
+        |bench, ui| {
+            let chosen = bench.state.product.clone();
+            let Some((id, mut product)) =
+                chosen.and_then(|id| bench.farm().products.get(&id).cloned().map(|product| (id, product)))
+            else {
+                ui.label(look::title("Products"));
+                lists::empty(
+                    ui,
+                    "Here stands what a label says, in the order of the label: front panel, each pass, crop and season, people. \
+                     Add a product at the left and type it from its booklet.",
+                );
+                return;
+            };
+            let before = product.clone();
+            ui.push_id(&id, |ui| {
+                quiet(ui);
+                form(bench, ui, &mut product);
+            });
+            if product != before {
+                bench.desk.document.edit(|farm| {
+                    if let Some(slot) = farm.products.get_mut(&id) {
+                        *slot = product;
+                    }
+                });
+            }
+        },
+        |bench, ui| {
+            let Some(id) = bench.state.product.clone() else { return };
+            sheets::on_hand(bench, ui, &id);
+            let stock = bench.stock;
+            let units = bench.farm().units;
+            let passes = using(bench.farm(), &id);
+            sheets::planned(bench, ui, "No planned pass uses it.", &passes, |pass| {
+                let taken = stock.get(&id)?.by_pass.iter().find(|(taker, _)| taker == pass)?;
+                Some(round(taken.1, units))
+            });
+            sheets::went(bench, ui, &id);
+            sheets::sheet(ui, "Guidance", |ui| {
+                sheets::say(ui, "What a product's partners and publications say about adjuvants is not judged yet.");
+            });
+        },
+    );
+}
+
+fn form(bench: &mut Bench, ui: &mut Ui, product: &mut Product) {
+    title_box(ui, "name of the product", &mut product.name);
+    ui.scope(|ui| {
+        tight(ui);
+        ui.visuals_mut().text_edit_bg_color = Some(look::colours(ui).ground);
+        ui.horizontal(|ui| {
+            ui.spacing_mut().item_spacing.x = 4.0;
+            ui.spacing_mut().button_padding.x = 0.0;
+            word(ui, "typed from");
+            let width = ui.available_width();
+            boxes::text_or_empty(ui, "typed from", &mut product.typed_from, width, "which label, and when");
+        });
+    });
+    front_panel(ui, product, bench.farm().units);
+    containers(bench, ui, product);
+    statements::show(bench, ui, product);
+}
+
+fn front_panel(ui: &mut Ui, product: &mut Product, units: Units) {
+    section(ui, "Front panel");
+    line(ui, "kind", |ui| {
+        boxes::choice(ui, "kind", &mut product.kind, &ProductKind::ALL, |kind| kind.name().to_owned(), 160.0);
+    });
+    line(ui, "formulation", |ui| {
+        let say = |formulation: &Formulation| format!("{}, {}", formulation.code(), formulation.name());
+        boxes::choice(ui, "formulation", &mut product.formulation, &Formulation::ALL, say, 280.0);
+    });
+    if matches!(product.kind, ProductKind::Adjuvant | ProductKind::Conditioner) || product.class.is_some() {
+        line(ui, "adjuvant class", |ui| {
+            let all: Vec<Option<AdjuvantClass>> =
+                std::iter::once(None).chain(AdjuvantClass::ALL.into_iter().map(Some)).collect();
+            let say = |class: &Option<AdjuvantClass>| class.map_or("not stated", AdjuvantClass::name).to_owned();
+            boxes::choice(ui, "adjuvant class", &mut product.class, &all, say, 280.0);
+        });
+    }
+    actives(ui, product, units);
+    line(ui, "density", |ui| {
+        boxes::quantity_hinted(ui, "density", &mut product.density, 120.0, "not stated");
+        boxes::understood(ui, product.density.as_ref(), units);
+    });
+    lines(ui, "registration", |ui| {
+        boxes::text_or_empty(ui, "registration", &mut product.registration, 200.0, "number");
+        word(ui, "signal word");
+        boxes::text_or_empty(ui, "signal word", &mut product.signal_word, 110.0, "none");
+    });
+    line(ui, "restricted use", |ui| {
+        let say = |restricted: &bool| if *restricted { "yes, for certified applicators only" } else { "no" }.to_owned();
+        boxes::choice(ui, "restricted use", &mut product.restricted, &[false, true], say, 280.0);
+    });
+}
+
+fn actives(ui: &mut Ui, product: &mut Product, units: Units) {
+    let mut gone = None;
+    let mut more = false;
+    let count = product.actives.len();
+    if count == 0 {
+        line(ui, "active", |ui| {
+            ui.spacing_mut().button_padding.x = 0.0;
+            more = boxes::act(ui, "+ Add an active").clicked();
+        });
+    }
+    for (at, active) in product.actives.iter_mut().enumerate() {
+        ui.push_id(("active", at), |ui| {
+            lines(ui, if at == 0 { "active" } else { "" }, |ui| {
+                let what =
+                    if active.name.trim().is_empty() { format!("active {}", at + 1) } else { active.name.clone() };
+                boxes::text_or_empty(ui, &format!("active {}", at + 1), &mut active.name, 150.0, "common name");
+                boxes::quantity(ui, &format!("content of {what}"), &mut active.content, 90.0);
+                let basis = |basis: &ActiveBasis| basis.short().to_owned();
+                let both = [ActiveBasis::AcidEquivalent, ActiveBasis::ActiveIngredient];
+                boxes::choice(ui, &format!("basis of {what}"), &mut active.basis, &both, basis, 52.0);
+                word(ui, "group");
+                boxes::text_or_empty(ui, &format!("group of {what}"), &mut active.group, 44.0, "none");
+                boxes::understood(ui, Some(&active.content), units);
+                if super::cross(ui, &what) {
+                    gone = Some(at);
+                }
+                if at + 1 == count {
+                    more |= boxes::act(ui, "+ Another active").clicked();
+                }
+            });
+        });
+    }
+    if let Some(at) = gone {
+        product.actives.remove(at);
+    }
+    if more && let Ok(content) = AsTyped::parse(if units == Units::UsCustomary { "0 lb/gal" } else { "0 g/L" }) {
+        product.actives.push(Active {
+            name: String::new(),
+            group: String::new(),
+            basis: ActiveBasis::ActiveIngredient,
+            content,
+        });
+    }
+}
+
+fn containers(bench: &Bench, ui: &mut Ui, product: &mut Product) {
+    let farm = bench.farm();
+    let units = farm.units;
+    section(ui, "Containers and price");
+    let mut gone = None;
+    let mut more = false;
+    let count = product.containers.len();
+    if count == 0 {
+        line(ui, "sold in", |ui| {
+            ui.spacing_mut().button_padding.x = 0.0;
+            more = boxes::act(ui, "+ Add a container").clicked();
+        });
+    }
+    for (at, container) in product.containers.iter_mut().enumerate() {
+        ui.push_id(("container", at), |ui| {
+            lines(ui, if at == 0 { "sold in" } else { "" }, |ui| {
+                let n = at + 1;
+                let say = |kind: &ContainerKind| kind.name(1).to_owned();
+                boxes::choice(ui, &format!("container {n}"), &mut container.kind, &ContainerKind::ALL, say, 76.0);
+                word(ui, "of");
+                boxes::quantity(ui, &format!("size of container {n}"), &mut container.size, 84.0);
+                word(ui, "on hand");
+                boxes::count(ui, &format!("full of container {n}"), &mut container.full, 44.0);
+                word(ui, "full, and");
+                let opened = format!("opened of container {n}");
+                boxes::quantity_hinted(ui, &opened, &mut container.opened, 76.0, "nothing");
+                word(ui, "opened");
+                if super::cross(ui, &format!("container {n}")) {
+                    gone = Some(at);
+                }
+                if at + 1 == count {
+                    more |= boxes::act(ui, "+ Another").on_hover_text("Add a container").clicked();
+                }
+            });
+        });
+    }
+    if let Some(at) = gone {
+        product.containers.remove(at);
+    }
+    if more {
+        let (kind, size) = match (product.is_liquid(), units) {
+            (true, Units::UsCustomary) => (ContainerKind::Jug, "2.5 gal"),
+            (true, _) => (ContainerKind::Jug, "10 L"),
+            (false, Units::Metric) => (ContainerKind::Bag, "10 kg"),
+            (false, _) => (ContainerKind::Bag, "50 lb"),
+        };
+        if let Ok(size) = AsTyped::parse(size) {
+            product.containers.push(Container { kind, size, full: 0, opened: None });
+        }
+    }
+    line(ui, "measuring step", |ui| {
+        let usual = if product.is_liquid() { farm.measuring.liquid.text() } else { farm.measuring.dry.text() };
+        boxes::quantity_hinted(ui, "measuring step", &mut product.measuring_step, 120.0, usual);
+        if product.measuring_step.is_none() {
+            word(ui, "as everywhere on the farm");
+        }
+        boxes::understood(ui, product.measuring_step.as_ref(), units);
+    });
+    let label = if farm.currency.is_empty() { "price".to_owned() } else { format!("price, {}", farm.currency) };
+    line(ui, &label, |ui| {
+        boxes::quantity_hinted(ui, "price", &mut product.price, 120.0, "not known");
+        understood_price(ui, product, units, &farm.currency);
+    });
+}
+
+/// The price in the farm's units, where it was typed in others.
+fn understood_price(ui: &mut Ui, product: &Product, units: Units, currency: &str) {
+    let Some(price) = &product.price else { return };
+    let unit = |text: &str| text.rsplit('/').next().unwrap_or_default().trim().to_lowercase();
+    let shown = price.show(units);
+    if unit(&shown) != unit(price.text()) {
+        word(ui, &format!("= {currency}{shown}"));
+    }
+}

@@ -1,0 +1,370 @@
+//! What the label says, statement by statement, sorted into the sections of a booklet.
+
+use egui::{Align, Frame, Margin, Stroke, Ui};
+use tankard_core::farm::label::{OrderPlace, Stance};
+use tankard_core::farm::{AdjuvantClass, Droplets, Product, Says, Statement};
+use tankard_core::quantity::{AsTyped, Quantity, Units};
+
+use super::{Bench, beside, cell, cross, hairline, quiet, section, tight, word};
+use crate::look;
+use crate::parts::boxes;
+
+/// The sections of the directions.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Section {
+    EachPass,
+    CropAndSeason,
+    People,
+}
+
+impl Section {
+    const ALL: [Self; 3] = [Self::EachPass, Self::CropAndSeason, Self::People];
+
+    const fn name(self) -> &'static str {
+        match self {
+            Self::EachPass => "Each pass",
+            Self::CropAndSeason => "Crop and season",
+            Self::People => "People",
+        }
+    }
+}
+
+/// Where a kind of statement is listed, and its place there.
+const fn place(says: &Says) -> (Section, u8) {
+    use Section::{CropAndSeason, EachPass, People};
+    match says {
+        Says::Rate { .. } => (EachPass, 0),
+        Says::Carrier { .. } => (EachPass, 1),
+        Says::Droplets { .. } => (EachPass, 2),
+        Says::Wind { .. } => (EachPass, 3),
+        Says::RainFree { .. } => (EachPass, 4),
+        Says::Buffer { .. } => (EachPass, 5),
+        Says::Adjuvant { .. } => (EachPass, 6),
+        Says::NotWith { .. } => (EachPass, 7),
+        Says::MixingOrder { .. } => (EachPass, 8),
+        Says::Handling { .. } => (EachPass, 9),
+        Says::CropStage => (CropAndSeason, 0),
+        Says::Applications { .. } => (CropAndSeason, 1),
+        Says::SeasonTotal { .. } => (CropAndSeason, 2),
+        Says::ActiveSeasonTotal { .. } => (CropAndSeason, 3),
+        Says::HarvestInterval { .. } => (CropAndSeason, 4),
+        Says::PlantBack { .. } => (CropAndSeason, 5),
+        Says::Wear { .. } => (People, 0),
+        Says::ReEntry { .. } => (People, 1),
+        Says::Caution { .. } => (People, 2),
+    }
+}
+
+/// A statement of every kind, to be filled in. A limit begins at nothing, which is noticed, and not at a number that may
+/// be taken for the label's.
+fn blanks(product: &Product, units: Units) -> Vec<Says> {
+    let rate = match (product.is_liquid(), units) {
+        (true, Units::UsCustomary) => "0 fl oz/ac",
+        (true, Units::Imperial) => "0 imp fl oz/ac",
+        (true, Units::Metric) => "0 L/ha",
+        (false, Units::Metric) => "0 kg/ha",
+        (false, _) => "0 lb/ac",
+    };
+    let metric = units == Units::Metric;
+    let active = product.actives.first().map(|active| active.name.clone()).unwrap_or_default();
+    let mut all = vec![
+        Says::Rate { least: None, most: None },
+        Says::Carrier { least: None, most: None },
+        Says::Droplets { finest: Droplets::Medium, coarsest: None },
+        Says::RainFree { hours: 0 },
+        Says::Adjuvant { class: AdjuvantClass::NonIonicSurfactant, stance: Stance::Allowed, least: None, most: None },
+        Says::NotWith { what: String::new() },
+        Says::MixingOrder { place: OrderPlace::First, tank_full: None },
+        Says::Handling { what: String::new() },
+        Says::CropStage,
+        Says::Applications { most: 1, days_apart: 0 },
+        Says::HarvestInterval { days: 0 },
+        Says::PlantBack { next_crop: String::new(), months: 0 },
+        Says::Wear { what: String::new() },
+        Says::ReEntry { hours: 0 },
+        Says::Caution { what: String::new() },
+    ];
+    if let Ok(most) = AsTyped::parse(rate) {
+        all.push(Says::SeasonTotal { most });
+    }
+    let of_active = if metric { "0 kg ai/ha" } else { "0 lb ai/ac" };
+    if let Ok(most) = AsTyped::parse(of_active) {
+        all.push(Says::ActiveSeasonTotal { active, most });
+    }
+    if let Ok(most) = AsTyped::parse(if metric { "0 km/h" } else { "0 mph" }) {
+        all.push(Says::Wind { most });
+    }
+    if let Ok(width) = AsTyped::parse(if metric { "0 m" } else { "0 ft" }) {
+        all.push(Says::Buffer { to: String::new(), width });
+    }
+    all.sort_by_key(|says| place(says).1);
+    all
+}
+
+/// Widths of what stands after the values.
+const CROP: f32 = 82.0;
+const STAGE: f32 = 56.0;
+const AT: f32 = 54.0;
+const CROSS: f32 = 16.0;
+const GAP: f32 = 4.0;
+const AFTER: f32 = CROP + STAGE * 2.0 + AT + CROSS + GAP * 5.0 + look::GRID;
+/// Width below which crop, stages and place stand in a line of their own.
+const ONE_LINE: f32 = 690.0;
+
+/// The three sections, and adding to them.
+pub(super) fn show(bench: &mut Bench, ui: &mut Ui, product: &mut Product) {
+    let units = bench.farm().units;
+    let fresh = bench.state.fresh.take();
+    let mut gone = None;
+    for of in Section::ALL {
+        let mut rows: Vec<usize> = (0..product.label.len())
+            .filter(|at| product.label.get(*at).is_some_and(|statement| place(&statement.says).0 == of))
+            .collect();
+        // A stable sort: statements of one kind stay in the order in which they were typed.
+        rows.sort_by_key(|at| product.label.get(*at).map(|statement| place(&statement.says).1));
+        heading(ui, of, rows.is_empty());
+        let mut before = None;
+        for at in rows {
+            let Some(kind) = product.label.get(at).map(|statement| statement.says.name()) else { continue };
+            let which = product.label.iter().take(at).filter(|other| other.says.name() == kind).count() + 1;
+            let several = product.label.iter().filter(|other| other.says.name() == kind).count() > 1;
+            let name = if several { format!("{kind} {which}") } else { kind.to_owned() };
+            let Some(statement) = product.label.get_mut(at) else { continue };
+            let label = if before == Some(kind) { "" } else { kind };
+            before = Some(kind);
+            let response = ui.push_id(("statement", at), |ui| {
+                tight(ui);
+                if row(ui, label, &name, statement, units) {
+                    gone = Some(at);
+                }
+            });
+            hairline(ui);
+            if fresh == Some(at) {
+                response.response.scroll_to_me(Some(Align::Center));
+            }
+        }
+    }
+    if let Some(at) = gone {
+        product.label.remove(at);
+    }
+    add(bench, ui, product, units);
+}
+
+/// The heading of a section, with what the last columns hold.
+fn heading(ui: &mut Ui, of: Section, empty: bool) {
+    section(ui, of.name());
+    if empty {
+        ui.label(look::soft(ui, "nothing typed yet"));
+    }
+}
+
+fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: Units) -> bool {
+    let width = ui.available_width();
+    let one_line = width >= ONE_LINE;
+    let values = width - look::LABEL - look::GRID - if one_line { AFTER } else { CROSS + look::GRID * 2.0 };
+    let mut gone = false;
+    ui.horizontal(|ui| {
+        ui.set_min_height(look::ROW);
+        cell(ui, look::LABEL, |ui| {
+            if let Says::Adjuvant { stance, .. } = &mut statement.says {
+                ui.spacing_mut().item_spacing.x = GAP;
+                cell(ui, 52.0, |ui| word(ui, label));
+                let say = |stance: &Stance| stance.name().to_owned();
+                boxes::choice(ui, &format!("{name} stance"), stance, &Stance::ALL, say, 90.0);
+            } else {
+                word(ui, label);
+            }
+        });
+        cell(ui, values, |ui| {
+            ui.spacing_mut().item_spacing.x = 5.0;
+            says(ui, name, &mut statement.says, values, units);
+        });
+        if one_line {
+            ui.spacing_mut().item_spacing.x = GAP;
+            applies(ui, name, statement);
+        }
+        gone = cross(ui, name);
+    });
+    if !one_line {
+        ui.horizontal(|ui| {
+            ui.add_space(look::LABEL + look::GRID);
+            ui.spacing_mut().item_spacing.x = GAP;
+            applies(ui, name, statement);
+        });
+    }
+    gone
+}
+
+/// For which crop and stages, and where on the label.
+fn applies(ui: &mut Ui, name: &str, statement: &mut Statement) {
+    boxes::text_or_empty(ui, &format!("{name} for crop"), &mut statement.crop, CROP, "any crop");
+    boxes::text_or_empty(ui, &format!("{name} from stage"), &mut statement.from_stage, STAGE, "from");
+    boxes::text_or_empty(ui, &format!("{name} to stage"), &mut statement.to_stage, STAGE, "to");
+    boxes::text_or_empty(ui, &format!("{name} at"), &mut statement.at, AT, "page");
+}
+
+/// The values of a statement.
+fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
+    match says {
+        Says::Rate { least, most } => between(ui, name, least, most, 88.0, units),
+        Says::Carrier { least, most } => between(ui, name, least, most, 88.0, units),
+        Says::SeasonTotal { most } => at_most(ui, name, most, units),
+        Says::ActiveSeasonTotal { active, most } => {
+            boxes::text_or_empty(ui, &format!("{name} active"), active, 112.0, "common name");
+            at_most(ui, name, most, units);
+        }
+        Says::Applications { most, days_apart } => {
+            word(ui, "at most");
+            boxes::count(ui, &format!("{name} at most"), most, 36.0);
+            word(ui, "a season,");
+            boxes::count(ui, &format!("{name} days apart"), days_apart, 36.0);
+            word(ui, "days apart");
+        }
+        Says::CropStage => word(ui, "may be used in these stages"),
+        Says::HarvestInterval { days } => {
+            boxes::count(ui, &format!("{name} days"), days, 44.0);
+            word(ui, "days before harvest or grazing");
+        }
+        Says::ReEntry { hours } => {
+            boxes::count(ui, &format!("{name} hours"), hours, 44.0);
+            word(ui, "hours, without protection");
+        }
+        Says::PlantBack { next_crop, months } => {
+            boxes::text_or_empty(ui, &format!("{name} is"), next_crop, 112.0, "crop");
+            word(ui, "after");
+            boxes::count(ui, &format!("{name} months"), months, 36.0);
+            word(ui, "months");
+        }
+        Says::Droplets { finest, coarsest } => {
+            let say = |class: &Droplets| format!("{} or coarser", class.name());
+            boxes::choice(ui, &format!("{name} finest"), finest, &Droplets::ALL, say, 150.0);
+            let all: Vec<Option<Droplets>> = std::iter::once(None).chain(Droplets::ALL.into_iter().map(Some)).collect();
+            let say = |class: &Option<Droplets>| {
+                class.map_or_else(|| "any coarser".to_owned(), |class| format!("{} at most", class.name()))
+            };
+            boxes::choice(ui, &format!("{name} coarsest"), coarsest, &all, say, 150.0);
+        }
+        Says::Wind { most } => at_most(ui, name, most, units),
+        Says::Buffer { to, width } => {
+            boxes::quantity(ui, &format!("{name} width"), width, 64.0);
+            word(ui, "to");
+            boxes::text_or_empty(ui, &format!("{name} to"), to, 130.0, "what lies beside it");
+            understood(ui, width, units);
+        }
+        Says::RainFree { hours } => {
+            boxes::count(ui, &format!("{name} hours"), hours, 44.0);
+            word(ui, "hours without rain");
+        }
+        Says::Adjuvant { class, least, most, .. } => {
+            let say = |class: &AdjuvantClass| class.name().to_owned();
+            cell(ui, 138.0, |ui| {
+                boxes::choice(ui, &format!("{name} class"), class, &AdjuvantClass::ALL, say, 138.0);
+            });
+            between(ui, name, least, most, 88.0, units);
+        }
+        Says::MixingOrder { place, tank_full } => {
+            let say = |place: &OrderPlace| {
+                match place {
+                    OrderPlace::First => "before all others",
+                    OrderPlace::Last => "after all others",
+                }
+                .to_owned()
+            };
+            boxes::choice(ui, &format!("{name} place"), place, &[OrderPlace::First, OrderPlace::Last], say, 136.0);
+            word(ui, "tank filled to");
+            boxes::quantity_hinted(ui, &format!("{name} tank filled to"), tank_full, 56.0, "any");
+        }
+        Says::NotWith { what } => {
+            boxes::sentence(ui, name, what, room, "what, in the label's words");
+        }
+        Says::Wear { what } => {
+            boxes::sentence(ui, name, what, room, "gloves, boots, …, in the label's words");
+        }
+        Says::Handling { what } | Says::Caution { what } => {
+            boxes::sentence(ui, name, what, room, "in the label's words");
+        }
+    }
+}
+
+/// A least and a most, either of which may be left empty.
+fn between<Q: Quantity>(
+    ui: &mut Ui,
+    name: &str,
+    least: &mut Option<AsTyped<Q>>,
+    most: &mut Option<AsTyped<Q>>,
+    width: f32,
+    units: Units,
+) {
+    ui.spacing_mut().item_spacing.x = GAP;
+    let both = ui.horizontal(|ui| {
+        boxes::quantity_hinted(ui, &format!("{name} at least"), least, width, "at least");
+        word(ui, "–");
+        boxes::quantity_hinted(ui, &format!("{name} at most"), most, width, "at most");
+    });
+    if ui.available_width() > width {
+        boxes::understood_between(ui, least.as_ref(), most.as_ref(), units);
+    } else {
+        // No room beside the boxes: the pointer brings it.
+        both.response.on_hover_ui(|ui| boxes::understood_between(ui, least.as_ref(), most.as_ref(), units));
+    }
+}
+
+fn at_most<Q: Quantity>(ui: &mut Ui, name: &str, most: &mut AsTyped<Q>, units: Units) {
+    word(ui, "at most");
+    boxes::quantity(ui, &format!("{name} at most"), most, 88.0);
+    understood(ui, most, units);
+}
+
+/// What a limit was understood as; one that was added and not typed yet says so.
+fn understood<Q: Quantity>(ui: &mut Ui, value: &AsTyped<Q>, units: Units) {
+    if value.text().starts_with("0 ") {
+        ui.label(look::soft(ui, "still to type").color(look::colours(ui).check));
+    } else {
+        boxes::understood(ui, Some(value), units);
+    }
+}
+
+/// The act that adds a statement, and the kinds to choose from.
+fn add(bench: &mut Bench, ui: &mut Ui, product: &mut Product, units: Units) {
+    ui.add_space(look::GRID);
+    let mut added = None;
+    ui.scope(|ui| {
+        ui.spacing_mut().button_padding.x = 0.0;
+        tight(ui);
+        if !bench.state.adding {
+            bench.state.adding = boxes::act(ui, "+ Another statement from the label").clicked();
+            return;
+        }
+        Frame::new().inner_margin(Margin { left: 10, ..Margin::ZERO }).show(ui, |ui| {
+            let top = ui.cursor().top();
+            ui.horizontal(|ui| {
+                ui.label("What does the label say next?");
+                if boxes::act(ui, "Nothing more").clicked() {
+                    bench.state.adding = false;
+                }
+            });
+            let all = blanks(product, units);
+            for of in Section::ALL {
+                beside(ui, look::LABEL - 10.0, of.name(), |ui| {
+                    ui.spacing_mut().item_spacing.x = 12.0;
+                    for says in all.iter().filter(|says| place(says).0 == of) {
+                        let name = says.name();
+                        if boxes::act(ui, name).accessible_name(format!("Add {name}")).clicked() {
+                            added = Some(says.clone());
+                        }
+                    }
+                });
+            }
+            let line = Stroke::new(2.0, look::colours(ui).brass);
+            ui.painter().vline(ui.min_rect().left() - 9.0, top..=ui.min_rect().bottom(), line);
+        });
+    });
+    if let Some(says) = added {
+        // The page of the last statement is the likeliest page of the next.
+        let at = product.label.last().map(|statement| statement.at.clone()).unwrap_or_default();
+        product.label.push(Statement::new(says, &at));
+        bench.state.fresh = Some(product.label.len() - 1);
+        bench.state.adding = false;
+    }
+    quiet(ui);
+}

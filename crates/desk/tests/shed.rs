@@ -1,0 +1,443 @@
+//! The shed as a person meets it: found by what it says, typed into, undone.
+//!
+//! The harness fails on a box without a name for screen readers and on a letter that the fonts lack.
+
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+
+use egui::accesskit::Role;
+use egui_kittest::Harness;
+use egui_kittest::kittest::{NodeT, Queryable};
+use jiff::civil::{DateTime, date};
+use tankard::app::Desk;
+use tankard::command::{Command, View};
+use tankard::document::Document;
+use tankard::{demo, look};
+use tankard_core::farm::label::{OrderPlace, Stance};
+use tankard_core::farm::{
+    AdjuvantClass, Container, ContainerKind, Droplets, Farm, Field, Formulation, Line, Pass, Product, ProductKind, Rig,
+    Says, Statement, Water,
+};
+use tankard_core::quantity::{AsTyped, Quantity, Units};
+
+fn clock(_zone: &str) -> DateTime {
+    date(2031, 6, 11).at(18, 0, 0, 0)
+}
+
+type Shed = Harness<'static, Desk>;
+
+/// The whole desk with the shed in front, so that undo and the rest are there as in the program.
+fn shed(farm: Farm, size: [f32; 2]) -> Shed {
+    let mut desk = Desk::new(Document::copy(farm), clock);
+    desk.view = View::Shed;
+    let mut harness = Harness::builder()
+        .with_size(size)
+        .with_context_setup(look::install)
+        .build_ui_state(|ui, desk: &mut Desk| desk.show(ui), desk);
+    harness.run();
+    harness
+}
+
+fn demo_shed() -> Shed {
+    shed(demo::farm().unwrap(), [1366.0, 768.0])
+}
+
+fn edit<'a>(harness: &'a Shed, name: &'a str) -> egui_kittest::Node<'a> {
+    harness.get_by(|node| {
+        matches!(node.role(), Role::TextInput | Role::MultilineTextInput) && node.label().as_deref() == Some(name)
+    })
+}
+
+/// Types a text into a box in place of what is in it.
+fn put(harness: &mut Shed, name: &str, text: &str) {
+    edit(harness, name).scroll_to_me();
+    harness.run();
+    edit(harness, name).focus();
+    harness.run();
+    harness.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);
+    harness.run();
+    if text.is_empty() {
+        harness.key_press(egui::Key::Delete);
+    } else {
+        edit(harness, name).type_text(text);
+    }
+    harness.run();
+}
+
+fn press(harness: &mut Shed, name: &str) {
+    harness.get_by_label(name).scroll_to_me();
+    harness.run();
+    harness.get_by_label(name).click();
+    harness.run();
+}
+
+fn farm(harness: &Shed) -> &Farm {
+    harness.state().document.farm()
+}
+
+fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
+    AsTyped::parse(text).unwrap()
+}
+
+#[test]
+fn a_quantity_is_typed_and_undone() {
+    let mut harness = demo_shed();
+    let content = |harness: &Shed| farm(harness).products["glyphosate-540"].actives[0].content.text().to_owned();
+    put(&mut harness, "content of glyphosate", "360 g/L");
+    assert_eq!(content(&harness), "360 g/L");
+    assert!(harness.state().document.is_unsaved());
+    let ctx = harness.ctx.clone();
+    harness.state_mut().run(Command::Undo, &ctx);
+    harness.run();
+    assert_eq!(content(&harness), "540 g/L");
+    assert!(!harness.state().document.is_unsaved());
+}
+
+#[test]
+fn a_text_that_cannot_be_read_keeps_the_farm_and_says_why() {
+    let mut harness = demo_shed();
+    let before = farm(&harness).clone();
+    put(&mut harness, "content of glyphosate", "540 apples");
+    assert_eq!(*farm(&harness), before);
+    assert!(harness.query_by_label_contains("is not a content").is_some(), "the reason is shown");
+    assert!(harness.query_by_label_contains("write it like \"540 g/L\"").is_some(), "and a text that would do");
+}
+
+#[test]
+fn products_are_found_by_active() {
+    let mut harness = demo_shed();
+    put(&mut harness, "find a product", "TEBUCON");
+    let listed: Vec<String> =
+        harness.get_all_by_role(Role::ListBoxOption).filter_map(|node| node.accesskit_node().label()).collect();
+    assert_eq!(listed.len(), 1, "{listed:?}");
+    assert!(listed[0].starts_with("Prothioconazole + tebuconazole"), "{listed:?}");
+    put(&mut harness, "find a product", "no such thing");
+    harness.get_by_label("No product has this in its name or among its actives.");
+}
+
+#[test]
+fn a_product_is_added_filled_in_and_removed() {
+    let mut harness = demo_shed();
+    let before = farm(&harness).products.len();
+    press(&mut harness, "+ Add a product");
+    put(&mut harness, "name of the product", "Saflufenacil 342 SC (demo)");
+    press(&mut harness, "+ Add an active");
+    put(&mut harness, "active 1", "saflufenacil");
+    put(&mut harness, "content of saflufenacil", "342 g/L");
+    press(&mut harness, "+ Another statement from the label");
+    press(&mut harness, "Add rate");
+    put(&mut harness, "rate at most", "2 fl oz/ac");
+    put(&mut harness, "rate at", "page 4");
+    let (_, product) = farm(&harness).products.last().unwrap();
+    assert_eq!(product.name, "Saflufenacil 342 SC (demo)");
+    assert_eq!(product.actives[0].content.text(), "342 g/L");
+    assert_eq!(product.label, [Statement::new(Says::Rate { least: None, most: Some(q("2 fl oz/ac")) }, "page 4")]);
+    // No pass uses it, and undo brings it back, so nothing is asked.
+    press(&mut harness, "Remove: Saflufenacil 342 SC (demo)");
+    assert_eq!(farm(&harness).products.len(), before);
+}
+
+#[test]
+fn removing_what_passes_use_asks_first() {
+    let mut harness = demo_shed();
+    let before = farm(&harness).clone();
+    press(&mut harness, "Remove: Glyphosate 540 SL (demo)");
+    assert_eq!(*farm(&harness), before);
+    harness.get_by_label("3 passes use Glyphosate 540 SL (demo)");
+    press(&mut harness, "Keep it");
+    assert_eq!(*farm(&harness), before);
+    press(&mut harness, "Remove: Glyphosate 540 SL (demo)");
+    press(&mut harness, "Remove it all the same");
+    assert!(!farm(&harness).products.contains_key("glyphosate-540"));
+    for (page, name) in [("Waters", "Yard well"), ("Rigs", "Big boom")] {
+        press(&mut harness, page);
+        press(&mut harness, &format!("Remove: {name}"));
+        assert!(harness.query_by_label_contains(&format!("passes use {name}")).is_some());
+        press(&mut harness, "Remove it all the same");
+    }
+    assert!(!farm(&harness).waters.contains_key("yard-well"));
+    assert!(!farm(&harness).rigs.contains_key("big-boom"));
+}
+
+#[test]
+fn moving_stays_under_the_heading() {
+    let mut harness = demo_shed();
+    let adjuvants = |harness: &Shed| -> Vec<String> {
+        let kinds = [ProductKind::Adjuvant, ProductKind::Conditioner];
+        farm(harness).products.iter().filter(|(_, p)| kinds.contains(&p.kind)).map(|(id, _)| id.clone()).collect()
+    };
+    let before = adjuvants(&harness);
+    let name = farm(&harness).products[&before[0]].name.clone();
+    harness.state_mut().shed.choose_product(&before[0]);
+    harness.run();
+    press(&mut harness, &format!("Move down: {name}"));
+    let after = adjuvants(&harness);
+    assert_eq!((&after[0], &after[1]), (&before[1], &before[0]));
+    press(&mut harness, &format!("Move up: {name}"));
+    press(&mut harness, &format!("Move up: {name}"));
+    assert_eq!(adjuvants(&harness), before);
+    press(&mut harness, &format!("Copy: {name}"));
+    assert_eq!(adjuvants(&harness).len(), before.len() + 1);
+}
+
+/// Every kind of statement there is. A new kind does not compile in the view until it has its row there.
+fn every_statement() -> Vec<Says> {
+    vec![
+        Says::Rate { least: Some(q("1.2 L/ha")), most: Some(q("32 fl oz/ac")) },
+        Says::Carrier { least: Some(q("100 L/ha")), most: None },
+        Says::SeasonTotal { most: q("64 fl oz/ac") },
+        Says::ActiveSeasonTotal { active: "glyphosate".to_owned(), most: q("4 lb ae/ac") },
+        Says::Applications { most: 2, days_apart: 14 },
+        Says::CropStage,
+        Says::HarvestInterval { days: 45 },
+        Says::ReEntry { hours: 12 },
+        Says::PlantBack { next_crop: "soybean".to_owned(), months: 10 },
+        Says::Droplets { finest: Droplets::Medium, coarsest: Some(Droplets::VeryCoarse) },
+        Says::Wind { most: q("10 mph") },
+        Says::Buffer { to: "creek".to_owned(), width: q("66 ft") },
+        Says::RainFree { hours: 1 },
+        Says::Adjuvant {
+            class: AdjuvantClass::CropOilConcentrate,
+            stance: Stance::Preferred,
+            least: Some(q("1 % v/v")),
+            most: None,
+        },
+        Says::MixingOrder { place: OrderPlace::Last, tank_full: Some(q("75 %")) },
+        Says::NotWith { what: "foliar organophosphate".to_owned() },
+        Says::Wear { what: "gloves".to_owned() },
+        Says::Handling { what: "Shake the jug first.".to_owned() },
+        Says::Caution { what: "Leaves may whiten.".to_owned() },
+    ]
+}
+
+fn everything(size: [f32; 2]) -> Shed {
+    let mut product = Product::new("Everything (demo)", ProductKind::Herbicide, Formulation::SC);
+    product.label = every_statement().into_iter().map(|says| Statement::new(says, "")).collect();
+    let mut farm = Farm::new("Test");
+    farm.products.insert("everything".to_owned(), product);
+    shed(farm, size)
+}
+
+fn label(harness: &Shed) -> &[Statement] {
+    &farm(harness).products["everything"].label
+}
+
+#[test]
+fn every_kind_of_statement_has_its_row_and_can_be_added() {
+    for size in [[1366.0, 768.0], [910.0, 512.0]] {
+        let mut harness = everything(size);
+        let before = label(&harness).len();
+        for says in every_statement() {
+            let name = says.name();
+            harness.get_by_label(&format!("{name} for crop"));
+            harness.get_by_label(&format!("Remove: {name}"));
+        }
+        assert!(!harness.state().document.is_unsaved(), "nothing is changed by being looked at");
+        if size[0] < 1000.0 {
+            continue;
+        }
+        for (at, says) in every_statement().into_iter().enumerate() {
+            press(&mut harness, "+ Another statement from the label");
+            press(&mut harness, &format!("Add {}", says.name()));
+            assert_eq!(label(&harness).last().map(|added| added.says.name()), Some(says.name()));
+            assert_eq!(label(&harness).len(), before + at + 1);
+        }
+        press(&mut harness, "Remove: rate 2");
+        assert_eq!(label(&harness).len(), before * 2 - 1);
+        harness.get_by_label("Remove: rate");
+    }
+}
+
+#[test]
+fn each_value_of_a_statement_can_be_typed() {
+    let mut harness = everything([1366.0, 768.0]);
+    for (name, text) in [
+        ("rate at least", "20 fl oz/ac"),
+        ("spray volume at most", "30 gal/ac"),
+        ("most a season at most", "50 fl oz/ac"),
+        ("most active a season active", "mesotrione"),
+        ("most active a season at most", "0.24 lb ai/ac"),
+        ("applications at most", "3"),
+        ("applications days apart", "21"),
+        ("crop stage to stage", "V8"),
+        ("harvest, graze days", "60"),
+        ("keep out hours", "24"),
+        ("next crop is", "sugar beet"),
+        ("next crop months", "18"),
+        ("wind at most", "8 mph"),
+        ("buffer width", "20 m"),
+        ("buffer to", "pond"),
+        ("rain-free hours", "4"),
+        ("adjuvant at most", "2 % v/v"),
+        ("mixing order tank filled to", "50 %"),
+        ("not together with", "oil"),
+        ("wear", "gloves and boots"),
+        ("when mixing", "Stir."),
+        ("caution", "Slow."),
+    ] {
+        put(&mut harness, name, text);
+    }
+    for (closed, chosen) in [
+        ("droplets finest: medium or coarser", "fine or coarser"),
+        ("droplets coarsest: very coarse at most", "any coarser"),
+        ("adjuvant stance: preferred", "required"),
+        ("adjuvant class: crop oil concentrate", "methylated seed oil"),
+        ("mixing order place: after all others", "before all others"),
+    ] {
+        press(&mut harness, closed);
+        press(&mut harness, chosen);
+    }
+    let says: Vec<Says> = label(&harness).iter().map(|statement| statement.says.clone()).collect();
+    assert_eq!(
+        says,
+        [
+            Says::Rate { least: Some(q("20 fl oz/ac")), most: Some(q("32 fl oz/ac")) },
+            Says::Carrier { least: Some(q("100 L/ha")), most: Some(q("30 gal/ac")) },
+            Says::SeasonTotal { most: q("50 fl oz/ac") },
+            Says::ActiveSeasonTotal { active: "mesotrione".to_owned(), most: q("0.24 lb ai/ac") },
+            Says::Applications { most: 3, days_apart: 21 },
+            Says::CropStage,
+            Says::HarvestInterval { days: 60 },
+            Says::ReEntry { hours: 24 },
+            Says::PlantBack { next_crop: "sugar beet".to_owned(), months: 18 },
+            Says::Droplets { finest: Droplets::Fine, coarsest: None },
+            Says::Wind { most: q("8 mph") },
+            Says::Buffer { to: "pond".to_owned(), width: q("20 m") },
+            Says::RainFree { hours: 4 },
+            Says::Adjuvant {
+                class: AdjuvantClass::MethylatedSeedOil,
+                stance: Stance::Required,
+                least: Some(q("1 % v/v")),
+                most: Some(q("2 % v/v")),
+            },
+            Says::MixingOrder { place: OrderPlace::First, tank_full: Some(q("50 %")) },
+            Says::NotWith { what: "oil".to_owned() },
+            Says::Wear { what: "gloves and boots".to_owned() },
+            Says::Handling { what: "Stir.".to_owned() },
+            Says::Caution { what: "Slow.".to_owned() },
+        ]
+    );
+    assert_eq!(label(&harness)[5].to_stage, "V8");
+}
+
+#[test]
+fn a_choice_is_made() {
+    let mut harness = demo_shed();
+    press(&mut harness, "restricted use: no");
+    press(&mut harness, "yes, for certified applicators only");
+    assert!(farm(&harness).products["glyphosate-540"].restricted);
+}
+
+#[test]
+fn stock_is_counted_against_the_planned_passes() {
+    let mut test = Farm::new("Test");
+    let mut product = Product::new("Oil (demo)", ProductKind::Adjuvant, Formulation::EC);
+    product.containers =
+        vec![Container { kind: ContainerKind::Jug, size: q("2.5 gal"), full: 3, opened: Some(q("2 qt")) }];
+    test.products.insert("oil".to_owned(), product);
+    test.fields.insert("home".to_owned(), Field::new("Home", q("80 ac")));
+    let mut pass = Pass::new("First", date(2031, 6, 12));
+    pass.fields = vec!["home".to_owned()];
+    pass.carrier = Some(q("10 gal/ac"));
+    pass.mix = vec![Line::new("oil", q("1 pt/ac"))];
+    test.passes.insert("first".to_owned(), pass);
+    let mut harness = shed(test, [1366.0, 768.0]);
+    press(&mut harness, "Stock");
+    // By hand: 3 × 2.5 gal + 0.5 gal = 8 gal on hand; 80 ac × 1 pt = 80 pt = 10 gal planned; 2 gal are missing.
+    harness.get_by_label("8 gal");
+    harness.get_by_label("10 gal");
+    harness.get_by_label("short 2 gal");
+    harness.get_by_label("Oil (demo), short by 2 gal");
+    put(&mut harness, "full, Oil (demo)", "5");
+    harness.get_by_label("13 gal");
+    harness.get_by_label("3 gal");
+    assert!(harness.query_by_label_contains("short by").is_none());
+    put(&mut harness, "opened, Oil (demo)", "");
+    let container = &farm(&harness).products["oil"].containers[0];
+    assert_eq!((container.full, &container.opened), (5, &None));
+}
+
+#[test]
+fn a_water_shows_its_hardness_and_need() {
+    let mut test = Farm::new("Test");
+    let water = Water {
+        name: "Well".to_owned(),
+        calcium: Some(q("100 ppm")),
+        magnesium: Some(q("30 ppm")),
+        sodium: Some(q("50 ppm")),
+        potassium: Some(q("5 ppm")),
+        iron: Some(q("1 ppm")),
+        ..Water::default()
+    };
+    test.waters.insert("well".to_owned(), water);
+    let mut harness = shed(test, [1366.0, 768.0]);
+    press(&mut harness, "Waters");
+    // Standard Methods 2340 B: 2.497 × 100 + 4.118 × 30 = 373.2 ppm; a grain per US gallon is 17.118 ppm, a German
+    // degree 17.848 ppm, a French degree 10 ppm (by definition).
+    for text in ["373", "21.8", "20.9", "37.3"] {
+        harness.get_by_label(text);
+    }
+    // Zollinger, NDSU Extension, Crop & Pest Report, 2 July 2015: 0.002 × 5 + 0.005 × 50 + 0.009 × 100 + 0.014 × 30
+    // = 1.58 lb/100 gal, and 0.042 more for 1 ppm of iron.
+    assert!(harness.query_all_by_label("1.58 lb/100 gal").count() >= 1);
+    assert!(harness.query_all_by_label("1.62 lb/100 gal").count() >= 1);
+    put(&mut harness, "calcium", "hard");
+    assert_eq!(farm(&harness).waters["well"].calcium.as_ref().map(AsTyped::text), Some("100 ppm"));
+    put(&mut harness, "pH", "7.4");
+    put(&mut harness, "sampled", "2031-03-18");
+    let water = &farm(&harness).waters["well"];
+    assert_eq!(water.acidity.as_ref().map(AsTyped::text), Some("7.4"));
+    assert_eq!(water.sampled, Some(date(2031, 3, 18)));
+}
+
+#[test]
+fn a_rig_shows_how_much_it_covers() {
+    let mut test = Farm::new("Test");
+    test.rigs.insert("boom".to_owned(), Rig::new("Boom", q("500 gal")));
+    let mut harness = shed(test, [1366.0, 768.0]);
+    press(&mut harness, "Rigs");
+    harness.get_by_label("Type working width, speed and field efficiency to see it.");
+    put(&mut harness, "working width", "60 ft");
+    put(&mut harness, "speed", "10 mph");
+    put(&mut harness, "field efficiency", "65 %");
+    // By definition of the units: 52,800 ft/h × 60 ft × 0.65 / 43,560 ft² an acre = 47.3 ac/h.
+    harness.get_by_label("47.3 ac/h");
+    assert_eq!(farm(&harness).rigs["boom"].droplets, None);
+    press(&mut harness, "droplets: not known");
+    press(&mut harness, "very coarse");
+    assert_eq!(farm(&harness).rigs["boom"].droplets, Some(Droplets::VeryCoarse));
+}
+
+#[test]
+fn an_empty_farm_says_what_to_do_first() {
+    let mut harness = shed(Farm::new("New farm"), [1366.0, 768.0]);
+    assert!(harness.query_by_label_contains("No product yet. Take a label booklet").is_some());
+    for (page, says) in [("Waters", "No water yet."), ("Rigs", "No rig yet."), ("Stock", "No product yet")] {
+        press(&mut harness, page);
+        assert!(harness.query_all_by_label_contains(says).count() >= 1, "{page}");
+    }
+    for (page, add) in [("Waters", "+ Add a water"), ("Rigs", "+ Add a rig"), ("Products", "+ Add a product")] {
+        press(&mut harness, page);
+        press(&mut harness, add);
+    }
+    let farm = farm(&harness);
+    assert_eq!((farm.waters.len(), farm.rigs.len(), farm.products.len()), (1, 1, 1));
+}
+
+#[test]
+fn every_page_of_the_demo_renders_in_all_units_and_in_a_small_window() {
+    let wide = [1366.0, 768.0];
+    for (units, size) in [(Units::UsCustomary, [910.0, 512.0]), (Units::Imperial, wide), (Units::Metric, wide)] {
+        let mut demo = demo::farm().unwrap();
+        demo.units = units;
+        let before = demo.clone();
+        let mut harness = shed(demo, size);
+        for id in before.products.keys() {
+            harness.state_mut().shed.choose_product(id);
+            harness.step();
+        }
+        for page in ["Waters", "Rigs", "Stock"] {
+            press(&mut harness, page);
+        }
+        assert_eq!(*farm(&harness), before);
+    }
+}
