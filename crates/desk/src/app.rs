@@ -146,7 +146,10 @@ impl Desk {
     /// Leads to what a finding speaks of.
     pub fn lead_to(&mut self, subject: &Subject) {
         match subject {
-            Subject::Farm => {}
+            Subject::Farm => {
+                self.view = View::Shed;
+                self.shed.choose_farm();
+            }
             Subject::Pass(id) => {
                 self.view = View::TankLoads;
                 self.tank_loads.choose(id);
@@ -211,6 +214,10 @@ impl Desk {
             Command::SaveAs => {
                 let path = self.document.path().cloned().unwrap_or_else(|| self.beside("ron"));
                 self.ask_file(Purpose::SaveFarm, path, ctx);
+            }
+            Command::FarmPage => {
+                self.view = View::Shed;
+                self.shed.choose_farm();
             }
             Command::Undo => self.document.undo(),
             Command::Redo => self.document.redo(),
@@ -383,7 +390,9 @@ impl Desk {
         });
         ui.menu_button("Farm", |ui| {
             ui.set_min_width(260.0);
-            for command in [Command::New, Command::Open, Command::OpenDemo, Command::Save, Command::SaveAs] {
+            for command in
+                [Command::New, Command::Open, Command::OpenDemo, Command::Save, Command::SaveAs, Command::FarmPage]
+            {
                 entry(ui, command, true, wanted);
             }
             let recent = self.remembered.as_ref().map(|remembered| remembered.farms.clone()).unwrap_or_default();

@@ -47,6 +47,8 @@ pub enum Command {
     Save,
     /// Choose a file and save there.
     SaveAs,
+    /// Show the page of the farm itself.
+    FarmPage,
     /// One step back.
     Undo,
     /// One step forward.
@@ -97,6 +99,7 @@ impl Command {
             Self::OpenDemo => "Open a copy of the demo farm".to_owned(),
             Self::Save => "Save".to_owned(),
             Self::SaveAs => "Save as…".to_owned(),
+            Self::FarmPage => "Name, units, paper…".to_owned(),
             Self::Undo => "Undo".to_owned(),
             Self::Redo => "Redo".to_owned(),
             Self::Go(view) => view.name().to_owned(),

@@ -11,6 +11,7 @@ use uom::si::f64 as si;
 
 use super::factor as f;
 use super::number::{show, show_significant, take};
+use super::practical::{show_mass, show_volume};
 use super::unit::{self, Unit, find, normal};
 use super::{Quantity, QuantityError, Rate, Units};
 
@@ -235,6 +236,10 @@ quantity! {
         from_imperial_fluid_ounces, to_imperial_fluid_ounces = f::IMPERIAL_FLUID_OUNCE;
     },
     show |q, units| match units {
+        // Less than the large unit reads better in the small one.
+        Units::UsCustomary if q.to_us_gallons() < 1.0 => show_volume(q, units),
+        Units::Imperial if q.to_imperial_gallons() < 1.0 => show_volume(q, units),
+        Units::Metric if q.to_litres() < 1.0 => show_volume(q, units),
         Units::UsCustomary => format!("{} gal", show_significant(q.to_us_gallons())),
         Units::Imperial => format!("{} imp gal", show_significant(q.to_imperial_gallons())),
         Units::Metric => format!("{} L", show_significant(q.to_litres())),
@@ -255,6 +260,8 @@ quantity! {
         from_ounces, to_ounces = f::OUNCE;
     },
     show |q, units| match units {
+        Units::Metric if q.to_kilograms() < 1.0 => show_mass(q, units),
+        Units::UsCustomary | Units::Imperial if q.to_pounds() < 1.0 => show_mass(q, units),
         Units::Metric => format!("{} kg", show_significant(q.to_kilograms())),
         _ => format!("{} lb", show_significant(q.to_pounds())),
     }

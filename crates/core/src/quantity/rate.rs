@@ -138,7 +138,8 @@ fn read_rate(text: &str) -> Result<Rate, String> {
         }
         _ => {}
     }
-    let (top, bottom) = name.split_once('/').ok_or_else(|| format!("\"{name}\" has no stroke: over what?"))?;
+    let (top, bottom) =
+        name.split_once('/').ok_or_else(|| format!("\"{name}\" does not say over what ground or in what spray"))?;
     Ok(match (read_top(top.trim())?, read_bottom(bottom.trim())?) {
         (Top::Volume(top), Bottom::Area(bottom)) => {
             Rate::VolumePerArea(VolumePerArea::from_base_units(value * top / bottom))
@@ -247,7 +248,7 @@ impl Quantity for Concentration {
             return Ok(Self::MassFraction(Share::from_percent(value), basis));
         }
         let (top, bottom) =
-            whole.split_once('/').ok_or_else(|| error(format!("\"{name}\" has no stroke: in what?")))?;
+            whole.split_once('/').ok_or_else(|| error(format!("\"{name}\" is not a mass in a volume")))?;
         match (read_top(top.trim()).map_err(error)?, read_bottom(bottom.trim()).map_err(error)?) {
             (Top::Mass(top, inner), Bottom::Volume(bottom)) => {
                 Ok(Self::MassPerVolume(MassPerVolume::from_grams_per_litre(value * top / bottom), inner.or(basis)))

@@ -1,6 +1,7 @@
 //! The shed: products, waters, rigs and stock, each a list with one page. A product's page follows its label from the
 //! front panel to the directions, so that a person can type from the booklet without jumping.
 
+mod house;
 mod products;
 mod rigs;
 mod sheets;
@@ -27,7 +28,7 @@ const SMALL: f32 = 1000.0;
 /// Width below which the sheets stand under the page instead of beside it.
 const WIDE: f32 = 860.0;
 
-/// The four lists.
+/// The four lists, and the farm itself.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 enum Page {
     #[default]
@@ -35,10 +36,11 @@ enum Page {
     Waters,
     Rigs,
     Stock,
+    Farm,
 }
 
 impl Page {
-    const ALL: [Self; 4] = [Self::Products, Self::Waters, Self::Rigs, Self::Stock];
+    const ALL: [Self; 5] = [Self::Products, Self::Waters, Self::Rigs, Self::Stock, Self::Farm];
 
     const fn name(self) -> &'static str {
         match self {
@@ -46,6 +48,7 @@ impl Page {
             Self::Waters => "Waters",
             Self::Rigs => "Rigs",
             Self::Stock => "Stock",
+            Self::Farm => "Farm",
         }
     }
 }
@@ -89,12 +92,17 @@ impl State {
         self.choose(id.to_owned());
     }
 
+    /// Opens the page of the farm itself.
+    pub fn choose_farm(&mut self) {
+        self.page = Page::Farm;
+    }
+
     fn choose(&mut self, id: Id) {
         self.removing = None;
         self.adding = false;
         self.reveal = true;
         match self.page {
-            Page::Products | Page::Stock => self.product = Some(id),
+            Page::Products | Page::Stock | Page::Farm => self.product = Some(id),
             Page::Waters => self.water = Some(id),
             Page::Rigs => self.rig = Some(id),
         }
@@ -139,6 +147,7 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         Page::Waters => waters::page(&mut bench, ui),
         Page::Rigs => rigs::page(&mut bench, ui),
         Page::Stock => stock::page(&mut bench, ui),
+        Page::Farm => house::page(&mut bench, ui),
     }
     if desk.document.revision() != revision {
         // What was drawn before the edit shows it in the next frame.
@@ -158,6 +167,7 @@ fn left(bench: &mut Bench, ui: &mut Ui) {
             Page::Waters => waters::foot(bench, ui),
             Page::Rigs => rigs::foot(bench, ui),
             Page::Stock => stock::foot(bench, ui),
+            Page::Farm => {}
         });
         CentralPanel::default().frame(Frame::new()).show(ui, |ui| {
             ScrollArea::vertical().id_salt(bench.state.page.name()).auto_shrink(false).show(ui, |ui| {
@@ -168,6 +178,7 @@ fn left(bench: &mut Bench, ui: &mut Ui) {
                         Page::Waters => waters::list(bench, ui),
                         Page::Rigs => rigs::list(bench, ui),
                         Page::Stock => stock::list(bench, ui),
+                        Page::Farm => house::list(ui),
                     }
                 });
             });
@@ -182,7 +193,7 @@ fn inset(x: i8, y: i8) -> Frame {
 /// The links to the four lists; the one in use is bold.
 fn pages(bench: &mut Bench, ui: &mut Ui) {
     ui.horizontal(|ui| {
-        ui.spacing_mut().item_spacing.x = 16.0;
+        ui.spacing_mut().item_spacing.x = 14.0;
         ui.spacing_mut().button_padding.x = 0.0;
         for page in Page::ALL {
             let chosen = bench.state.page == page;

@@ -1,0 +1,124 @@
+//! The farm itself: its name, units, paper, place, measuring marks and emergency lines.
+
+use egui::Ui;
+use tankard_core::farm::{Farm, Measuring, Paper, Place};
+use tankard_core::quantity::Units;
+
+use super::{Bench, line, quiet, section, title_box, word};
+use crate::look;
+use crate::parts::{boxes, lists};
+
+/// What of the farm is edited here; its collections stay where they are.
+#[derive(Clone, PartialEq)]
+struct House {
+    name: String,
+    units: Units,
+    currency: String,
+    place: Place,
+    paper: Paper,
+    measuring: Measuring,
+    emergency: String,
+}
+
+impl House {
+    fn of(farm: &Farm) -> Self {
+        Self {
+            name: farm.name.clone(),
+            units: farm.units,
+            currency: farm.currency.clone(),
+            place: farm.place.clone().unwrap_or_default(),
+            paper: farm.paper,
+            measuring: farm.measuring.clone(),
+            emergency: farm.emergency.join("\n"),
+        }
+    }
+
+    fn into(self, farm: &mut Farm) {
+        farm.name = self.name;
+        farm.units = self.units;
+        farm.currency = self.currency;
+        farm.place = (self.place != Place::default()).then_some(self.place);
+        farm.paper = self.paper;
+        farm.measuring = self.measuring;
+        farm.emergency = if self.emergency.is_empty() {
+            Vec::new()
+        } else {
+            self.emergency.split('\n').map(str::to_owned).collect()
+        };
+    }
+}
+
+/// What stands at the left.
+pub(super) fn list(ui: &mut Ui) {
+    lists::empty(
+        ui,
+        "What holds for all passes: the name on the cards, the units, the paper, the marks you measure with.",
+    );
+}
+
+/// The page.
+pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
+    super::with_sheets(bench, ui, 284.0, form, |_, ui| {
+        super::sheets::sheet(ui, "Units", |ui| {
+            super::sheets::say(
+                ui,
+                "These are the units that numbers are shown in. What you type may be in any, and stays as typed.",
+            );
+            super::sheets::say(ui, "A bare \"gal\" is the US gallon. Write \"imp gal\" for the imperial one.");
+        });
+    });
+}
+
+fn form(bench: &mut Bench, ui: &mut Ui) {
+    let before = House::of(bench.farm());
+    let mut house = before.clone();
+    quiet(ui);
+    title_box(ui, "name of the farm", &mut house.name);
+    section(ui, "Reading");
+    line(ui, "units", |ui| {
+        let all = [Units::UsCustomary, Units::Imperial, Units::Metric];
+        let say = |units: &Units| {
+            match units {
+                Units::UsCustomary => "US: gallons, pounds, acres",
+                Units::Imperial => "imperial: imperial gallons, pounds, acres",
+                Units::Metric => "metric: litres, kilograms, hectares",
+            }
+            .to_owned()
+        };
+        boxes::choice(ui, "units", &mut house.units, &all, say, 300.0);
+    });
+    line(ui, "sign of the currency", |ui| {
+        boxes::text(ui, "sign of the currency", &mut house.currency, 60.0);
+    });
+    section(ui, "Load cards");
+    line(ui, "paper", |ui| {
+        boxes::choice(ui, "paper", &mut house.paper, &[Paper::Letter, Paper::A4], |paper| format!("{paper:?}"), 120.0);
+    });
+    line(ui, "in an emergency", |ui| {
+        boxes::lines(ui, "telephone lines for an emergency", &mut house.emergency, 400.0, 3);
+    });
+    section(ui, "Measuring");
+    line(ui, "finest mark, liquids", |ui| {
+        boxes::quantity(ui, "finest mark for liquids", &mut house.measuring.liquid, 120.0);
+        boxes::understood(ui, Some(&house.measuring.liquid), house.units);
+        word(ui, "amounts are rounded to it; a product may have its own");
+    });
+    line(ui, "finest mark, dry", |ui| {
+        boxes::quantity(ui, "finest mark for dry products", &mut house.measuring.dry, 120.0);
+        boxes::understood(ui, Some(&house.measuring.dry), house.units);
+    });
+    section(ui, "Place");
+    line(ui, "latitude, longitude", |ui| {
+        boxes::text_or_empty(ui, "latitude", &mut house.place.latitude, 100.0, "41.2");
+        boxes::text_or_empty(ui, "longitude", &mut house.place.longitude, 100.0, "-96.4");
+    });
+    line(ui, "time zone", |ui| {
+        boxes::text_or_empty(ui, "time zone", &mut house.place.zone, 200.0, "America/Chicago");
+        if !house.place.zone.is_empty() && jiff::tz::TimeZone::get(&house.place.zone).is_err() {
+            ui.label(look::soft(ui, "is not a time zone known here").color(look::colours(ui).check));
+        }
+    });
+    if house != before {
+        bench.desk.document.edit(|farm| house.into(farm));
+    }
+}
