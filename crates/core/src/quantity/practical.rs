@@ -50,18 +50,28 @@ pub fn show_volume(volume: Volume, units: Units) -> String {
 }
 
 fn millilitres(volume: Volume) -> String {
-    let value = volume.to_litres() * 1000.0;
-    format!("{} mL", show(value, if value < 10.0 { 2 } else { 1 }))
+    format!("{} mL", show_small(volume.to_litres() * 1000.0))
+}
+
+/// A small number with three significant figures at least.
+fn show_small(value: f64) -> String {
+    let decimals = match value.abs() {
+        size if size >= 10.0 => 1,
+        size if size >= 1.0 => 2,
+        size if size >= 0.1 => 3,
+        _ => 5,
+    };
+    show(value, decimals)
 }
 
 /// Prints a mass in practical units: pounds and ounces, or kilograms and grams.
 pub fn show_mass(mass: Mass, units: Units) -> String {
     match units {
         Units::Metric if mass.to_kilograms().abs() < 0.999_95 && !mass.is_zero() => {
-            format!("{} g", show(mass.to_grams(), if mass.to_grams() < 10.0 { 2 } else { 1 }))
+            format!("{} g", show_small(mass.to_grams()))
         }
         Units::Metric => format!("{} kg", show(mass.to_kilograms(), 3)),
-        _ if mass.to_ounces().abs() < 0.995 && !mass.is_zero() => format!("{} g", show(mass.to_grams(), 2)),
+        _ if mass.to_ounces().abs() < 0.995 && !mass.is_zero() => format!("{} g", show_small(mass.to_grams())),
         _ => mixed(mass.to_kilograms(), &[(f::POUND, "lb"), (f::OUNCE, "oz")]),
     }
 }
