@@ -14,7 +14,7 @@ pub fn show_amount(amount: Amount, units: Units) -> String {
 
 /// Prints a volume in practical units: gallons, quarts and fluid ounces, or litres and millilitres.
 ///
-/// Rounded to a hundredth of the smallest unit shown; nothing is rounded away that a measuring jug could show.
+/// Rounded to a hundredth of the smallest unit shown, or finer; nothing is rounded away that a measuring jug could show.
 ///
 /// ```
 /// use tankard_core::quantity::{Units, Volume, practical::show_volume};
@@ -53,12 +53,12 @@ fn millilitres(volume: Volume) -> String {
     format!("{} mL", show_small(volume.to_litres() * 1000.0))
 }
 
-/// A small number with three significant figures at least.
+/// A small number with three significant figures or more.
 fn show_small(value: f64) -> String {
     let decimals = match value.abs() {
-        size if size >= 10.0 => 1,
-        size if size >= 1.0 => 2,
-        size if size >= 0.1 => 3,
+        size if size >= 100.0 => 1,
+        size if size >= 2.0 => 2,
+        size if size >= 1.0 => 3,
         _ => 5,
     };
     show(value, decimals)
@@ -76,17 +76,19 @@ pub fn show_mass(mass: Mass, units: Units) -> String {
     }
 }
 
-/// Splits into units from large to small; the smallest takes the rest, to a hundredth.
+/// Splits into units from large to small; the smallest takes the rest, to a hundredth, or to a thousandth where there is
+/// little of it.
 fn mixed(base: f64, units: &[(f64, &str)]) -> String {
     let Some(&(smallest, smallest_name)) = units.last() else { return String::new() };
-    // Counting in hundredths of the smallest unit keeps "3 qt 32 fl oz" from appearing.
-    let mut left = (base.abs() / smallest * 100.0).round();
+    // Counting in whole parts of the smallest unit keeps "3 qt 32 fl oz" from appearing.
+    let (fine, decimals) = if base.abs() < smallest * 10.0 { (1000.0, 3) } else { (100.0, 2) };
+    let mut left = (base.abs() / smallest * fine).round();
     let mut parts = Vec::new();
     for &(size, name) in units {
-        let step = (size / smallest * 100.0).round();
+        let step = (size / smallest * fine).round();
         if name == smallest_name {
             if left > 0.0 || parts.is_empty() {
-                parts.push(format!("{} {name}", show(left / 100.0, 2)));
+                parts.push(format!("{} {name}", show(left / fine, decimals)));
             }
         } else {
             let count = (left / step).floor();
