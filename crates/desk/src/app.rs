@@ -122,7 +122,7 @@ impl Desk {
         self.notice = Some(Notice { text: text.into(), is_problem: true });
     }
 
-    /// Asks for a file; the answer comes to [`Desk::chosen`].
+    /// Asks for a file; what follows depends on its purpose.
     pub fn ask_file(&mut self, purpose: Purpose, suggested: PathBuf, ctx: &Context) {
         self.picker = Some(Picker::ask(purpose, suggested, ctx));
     }

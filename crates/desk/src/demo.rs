@@ -1,7 +1,5 @@
 //! The demo farm, compiled in, so that the program has something to show on any machine.
 
-use std::path::PathBuf;
-
 use tankard_core::farm::Farm;
 use tankard_file::ReadError;
 
@@ -14,11 +12,6 @@ pub const TEXT: &str = include_str!("../../../demo-farm/larkspur-bend.ron");
 /// Never, while the test that reads it passes.
 pub fn farm() -> Result<Farm, ReadError> {
     tankard_file::read(TEXT.as_bytes())
-}
-
-/// Where a copy of it may be saved.
-pub fn suggested_path() -> PathBuf {
-    PathBuf::from("larkspur-bend-copy.ron")
 }
 
 #[cfg(test)]

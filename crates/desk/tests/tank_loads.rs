@@ -144,6 +144,21 @@ fn a_pass_is_planned_from_nothing_with_the_keyboard_and_the_boxes() {
 }
 
 #[test]
+fn the_keyboard_alone_chooses_a_pass_and_opens_a_working() {
+    let mut harness = demo_window(View::TankLoads);
+    harness.get_by_role_and_label(egui::accesskit::Role::ListBoxOption, "Soybean, post").focus();
+    harness.run();
+    harness.key_press(egui::Key::Enter);
+    harness.run();
+    assert_eq!(harness.state().tank_loads.chosen.as_deref(), Some("2031-06-14-soybean-post"));
+    harness.get_by_label_contains("Fomesafen 240 SL (demo) in load 1:").focus();
+    harness.run();
+    harness.key_press(egui::Key::Space);
+    harness.run();
+    harness.get_by_label("Working: Fomesafen 240 SL (demo) in load 1");
+}
+
+#[test]
 fn removing_asks_first() {
     let mut harness = demo_window(View::TankLoads);
     let remove = "Remove: Corn, second post";

@@ -477,28 +477,3 @@ fn a_picture_has_the_size_of_the_page_and_ink_on_it() {
         assert!(matches!(super::picture(&draft(&card), scale), Err(PaperError::PictureScale { .. })));
     }
 }
-
-#[test]
-#[ignore = "a measurement, not a check: prints how long a card takes"]
-fn time_a_card() {
-    let mut card = typical(Paper::Letter);
-    let time = |what: &str, work: &dyn Fn()| {
-        let start = std::time::Instant::now();
-        work();
-        eprintln!("{what}: {:.0?}", start.elapsed());
-    };
-    for round in 1..=4 {
-        eprintln!("typical card, change {round}");
-        time("  laid out", &|| drop(compile(&[sheet(&card)])));
-        time("  the same again as PDF", &|| drop(pdf(&[sheet(&card)])));
-        time("  the same again as picture", &|| drop(picture(&sheet(&card), 1.5)));
-        card.note.push_str(" And so on.");
-        card.steps[1].amount = format!("{round} bags");
-    }
-    for card in [typical(Paper::A4), minimal(Paper::A4), crowded(Paper::Letter), twenty_steps(Paper::A4)] {
-        time(&format!("{} steps", card.steps.len()), &|| drop(compile(&[sheet(&card)])));
-    }
-    let cards: Vec<CardContent> = (1..=20).map(|load| CardContent { load, of: 20, ..typical(Paper::Letter) }).collect();
-    let sheets: Vec<Sheet> = cards.iter().map(sheet).collect();
-    time("20 cards as PDF", &|| drop(pdf(&sheets)));
-}

@@ -1,12 +1,22 @@
 //! The days between the last application and harvest or grazing.
 
-use jiff::ToSpan;
+use jiff::Span;
 use jiff::civil::Date;
 
 use super::{place, same_crop};
 use crate::farm::label::Says;
 use crate::farm::{Field, Id, Product};
 use crate::finding::{Basis, Finding, Subject};
+
+/// A day so many days later; `None` beyond the calendar.
+pub fn days_after(day: Date, days: u32) -> Option<Date> {
+    day.checked_add(Span::new().try_days(days).ok()?).ok()
+}
+
+/// A day so many months later; `None` beyond the calendar.
+pub fn months_after(day: Date, months: u32) -> Option<Date> {
+    day.checked_add(Span::new().try_months(months).ok()?).ok()
+}
 
 /// The earliest day of harvest that a product allows on a field, with the days and where they stand.
 pub(crate) fn earliest(product: &Product, field: &Field, sprayed: Date) -> Option<(Date, u32, String)> {
@@ -15,7 +25,7 @@ pub(crate) fn earliest(product: &Product, field: &Field, sprayed: Date) -> Optio
         .iter()
         .filter_map(|statement| match statement.says {
             Says::HarvestInterval { days } if statement.crop.is_empty() || same_crop(&statement.crop, &field.crop) => {
-                sprayed.checked_add(i64::from(days).days()).ok().map(|day| (day, days, place(product, statement)))
+                days_after(sprayed, days).map(|day| (day, days, place(product, statement)))
             }
             _ => None,
         })

@@ -1,7 +1,7 @@
 //! Label limits: what the labels as typed say about this pass on these fields.
 //!
 //! One file a limit. Each takes what it needs from the plan and gives findings; none changes a number, except that
-//! [`rate::cap`] tells the rounding how far it may go.
+//! `cap` in some of them tells the rounding how far it may go.
 
 pub mod adjuvant;
 pub mod carrier;

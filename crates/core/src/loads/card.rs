@@ -1,6 +1,5 @@
 //! What stands on the card of a load, drawn from the plan and the labels as typed.
 
-use jiff::ToSpan;
 use jiff::civil::{Date, Weekday};
 
 use super::gauge::gauge;
@@ -11,8 +10,8 @@ use crate::farm::{Farm, Id, Product};
 use crate::finding::Level;
 use crate::label::harvest;
 use crate::plan::Plan;
+use crate::quantity::Quantity;
 use crate::quantity::number::show;
-use crate::quantity::{AsTyped, Quantity};
 
 /// The usual cautions at the tank; the labels' own come before them.
 const USUAL: [&str; 4] = [
@@ -110,7 +109,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
             Says::Wear { what } => Some(what.clone()),
             _ => None,
         }),
-        keep_out: keep_out(&products, pass.date),
+        keep_out: keep_out(&products),
         harvest: harvest_from(farm, &products, load, pass.date),
         cautions: limits_and_cautions(&products, farm).into_iter().chain(USUAL.map(str::to_owned)).collect(),
         open_findings: plan
@@ -167,7 +166,7 @@ fn limits_and_cautions(products: &[(&Id, &Product)], farm: &Farm) -> Vec<String>
     })
 }
 
-fn keep_out(products: &[(&Id, &Product)], _sprayed: Date) -> String {
+fn keep_out(products: &[(&Id, &Product)]) -> String {
     let longest = products
         .iter()
         .flat_map(|(_, product)| product.label.iter().map(move |statement| (product, statement)))
@@ -233,11 +232,6 @@ pub fn short_date(date: Date) -> String {
     format!("{} {month} {}", date.day(), date.year())
 }
 
-/// When a field may be entered again if spraying ends at a moment; for the record, not the card.
-pub fn entry_after(hours: u32, end: jiff::civil::DateTime) -> Option<jiff::civil::DateTime> {
-    end.checked_add(i64::from(hours).hours()).ok()
-}
-
 /// The rounding of an item, in words: "1 fl oz, 0.3 % more than exact".
 pub fn rounding_words(rounding: f64) -> String {
     if rounding.abs() < 5e-5 {
@@ -245,9 +239,4 @@ pub fn rounding_words(rounding: f64) -> String {
     } else {
         format!("{} % {} than exact", show(rounding.abs() * 100.0, 2), if rounding > 0.0 { "more" } else { "less" })
     }
-}
-
-/// The typed text of a quantity, or a dash.
-pub fn typed_or_dash<Q: Quantity>(typed: Option<&AsTyped<Q>>) -> String {
-    typed.map_or_else(|| "–".to_owned(), |typed| typed.text().to_owned())
 }

@@ -3,7 +3,7 @@
 //! Every quantity is a newtype over a `uom` quantity in SI base units, so an acre can never be added to a gallon.
 //! `uom`'s own acre and gallon are rounded to seven digits, so the exact factors stand here, in [`factor`].
 //!
-//! The rooms: [`number`] reads a number, [`unit`] holds the tables of unit names, [`kind`] the plain quantities,
+//! The rooms: [`number`] reads a number, [`mod@unit`] holds the tables of unit names, [`kind`] the plain quantities,
 //! [`rate`] the rates and contents that come in several kinds, [`price`] money per unit, [`typed`] a quantity together
 //! with the text it was typed as, and [`practical`] prints amounts the way a jug is marked.
 

@@ -1,8 +1,8 @@
 //! The page of a field: what it is, what it got, and what it may not get until when.
 
 use egui::{ScrollArea, Ui};
-use jiff::ToSpan;
 use tankard_core::farm::{Farm, Field, Id, Neighbour, Says};
+use tankard_core::label::harvest::{days_after, months_after};
 use tankard_core::loads::card::short_date;
 use tankard_core::quantity::Quantity;
 
@@ -171,15 +171,9 @@ fn may_not(desk: &Desk, ui: &mut Ui, id: &Id, field: &Field) {
                     format!("{}, {}", product.name, statement.at)
                 };
                 let text = match &statement.says {
-                    Says::HarvestInterval { days } if of_crop => record
-                        .date
-                        .checked_add(i64::from(*days).days())
-                        .ok()
+                    Says::HarvestInterval { days } if of_crop => days_after(record.date, *days)
                         .map(|day| (day, format!("no harvest before {}", short_date(day)))),
-                    Says::PlantBack { next_crop, months } => record
-                        .date
-                        .checked_add(i64::from(*months).months())
-                        .ok()
+                    Says::PlantBack { next_crop, months } => months_after(record.date, *months)
                         .map(|day| (day, format!("no {next_crop} before {}", short_date(day)))),
                     _ => None,
                 };
