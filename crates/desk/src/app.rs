@@ -573,14 +573,11 @@ fn scale(ctx: &Context, factor: f32) {
 /// A view's name in the bar; the one in use is cut out of the ground.
 fn tab(ui: &mut Ui, name: &str, chosen: bool) -> bool {
     let colours = look::colours(ui);
-    let width = ui.fonts_mut(|fonts| {
-        fonts.layout_no_wrap(name.to_owned(), egui::FontId::new(13.5, look::semibold()), colours.ink).size().x
-    });
+    let width = ui.fonts_mut(|fonts| fonts.layout_no_wrap(name.to_owned(), look::body(true), colours.ink).size().x);
     let (rect, response) = ui.allocate_exact_size(Vec2::new((width + 40.0).max(84.0), look::BAR), Sense::click());
     let (face, ink) = if chosen { (colours.ground, colours.ink) } else { (colours.bar, colours.bar_ink) };
     ui.painter().rect_filled(rect, 0, face);
-    let font = egui::FontId::new(13.5, if chosen { look::semibold() } else { egui::FontFamily::Proportional });
-    ui.painter().text(rect.center(), egui::Align2::CENTER_CENTER, name, font, ink);
+    ui.painter().text(rect.center(), egui::Align2::CENTER_CENTER, name, look::body(chosen), ink);
     if response.has_focus() || (response.hovered() && !chosen) {
         ui.painter().hline(rect.x_range().shrink(10.0), rect.bottom() - 8.0, Stroke::new(2.0, colours.brass));
     }

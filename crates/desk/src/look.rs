@@ -117,9 +117,19 @@ pub fn condensed() -> FontFamily {
     FontFamily::Name(CONDENSED.into())
 }
 
+/// The font of ordinary text, with or without weight.
+pub fn body(with_weight: bool) -> FontId {
+    FontId::new(13.5, if with_weight { semibold() } else { FontFamily::Proportional })
+}
+
+/// The font of the heading of a page.
+pub fn title_font() -> FontId {
+    FontId::new(20.0, semibold())
+}
+
 /// The heading of a page.
 pub fn title(text: impl Into<String>) -> RichText {
-    RichText::new(text).font(FontId::new(20.0, semibold()))
+    RichText::new(text).font(title_font())
 }
 
 /// The heading of a sheet.
@@ -129,7 +139,7 @@ pub fn heading(text: impl Into<String>) -> RichText {
 
 /// Text with more weight.
 pub fn strong(text: impl Into<String>) -> RichText {
-    RichText::new(text).font(FontId::new(13.5, semibold()))
+    RichText::new(text).font(body(true))
 }
 
 /// Text with less weight.

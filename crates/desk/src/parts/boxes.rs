@@ -243,10 +243,9 @@ pub fn find(ui: &mut Ui, name: &str, value: &mut String, width: f32) -> Response
 
 /// A box that looks like plain text until it is used; for rows that are edited in the row.
 pub fn plain(ui: &mut Ui, name: &str, value: &mut String, width: f32, with_weight: bool) -> Response {
-    let font = egui::FontId::new(13.5, if with_weight { look::semibold() } else { egui::FontFamily::Proportional });
     let id = ui.make_persistent_id(("plain", name));
     let in_use = ui.memory(|memory| memory.has_focus(id));
-    let mut edit = TextEdit::singleline(value).id(id).font(font).desired_width(width);
+    let mut edit = TextEdit::singleline(value).id(id).font(look::body(with_weight)).desired_width(width);
     if !in_use {
         edit = edit.background_color(egui::Color32::TRANSPARENT);
     }

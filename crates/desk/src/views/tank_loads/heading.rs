@@ -1,6 +1,6 @@
 //! The heading line of a pass: name, day, fields, water, rig, time. Each opens its editor in place.
 
-use egui::{Align, FontId, Layout, TextEdit, Ui};
+use egui::{Align, Layout, TextEdit, Ui};
 use tankard_core::farm::{Droplets, Pass};
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{AsTyped, Quantity};
@@ -42,7 +42,7 @@ fn title(ui: &mut Ui, pass: &mut Pass) {
     ui.horizontal(|ui| {
         ui.add(
             TextEdit::singleline(&mut pass.name)
-                .font(FontId::new(20.0, look::semibold()))
+                .font(look::title_font())
                 .frame(egui::Frame::NONE)
                 .desired_width((ui.available_width() - 300.0).clamp(120.0, 420.0)),
         )
