@@ -188,6 +188,7 @@ impl Desk {
                 self.leaving = Some(Leaving::To(command));
             }
             Command::Open if self.document.is_unsaved() => self.leaving = Some(Leaving::To(Command::Open)),
+            Command::Quit if self.document.is_unsaved() => self.leaving = Some(Leaving::Quit),
             other => self.run_now(other, ctx),
         }
     }

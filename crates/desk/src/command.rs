@@ -71,7 +71,7 @@ pub enum Command {
 
 impl Command {
     /// Those that have a key or stand in a menu.
-    const LISTED: [Self; 16] = [
+    const LISTED: [Self; 17] = [
         Self::New,
         Self::Open,
         Self::OpenDemo,
@@ -88,6 +88,7 @@ impl Command {
         Self::PlainSize,
         Self::Light,
         Self::Dark,
+        Self::Quit,
     ];
 
     /// The words in a menu.
@@ -125,6 +126,7 @@ impl Command {
             Self::Go(View::TankLoads) => (Modifiers::COMMAND, Key::Num2),
             Self::Go(View::SeasonLog) => (Modifiers::COMMAND, Key::Num3),
             Self::Go(View::Shed) => (Modifiers::COMMAND, Key::Num4),
+            Self::Quit => (Modifiers::COMMAND, Key::Q),
             Self::Larger => (Modifiers::COMMAND, Key::Plus),
             Self::Smaller => (Modifiers::COMMAND, Key::Minus),
             Self::PlainSize => (Modifiers::COMMAND, Key::Num0),

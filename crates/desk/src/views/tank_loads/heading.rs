@@ -66,11 +66,11 @@ fn facts(desk: &mut Desk, ui: &mut Ui, pass: &Pass, plan: &Plan) {
         .filter_map(|planned| farm.fields.get(&planned.field))
         .map(|field| field.name.as_str())
         .collect();
+    let all = names.join(", ");
     let fields = match names.as_slice() {
         [] => "Choose fields".to_owned(),
-        [one] => (*one).to_owned(),
-        [one, two] => format!("{one}, {two}"),
-        [one, .., last] => format!("{one} to {last} ({})", names.len()),
+        [first, rest @ ..] if all.len() > 44 => format!("{first} and {} more", rest.len()),
+        _ => all,
     };
     let water = farm.waters.get(&pass.water).map_or("Choose a water".to_owned(), |water| water.name.clone());
     let rig = farm.rigs.get(&pass.rig).map_or("Choose a rig".to_owned(), |rig| rig.name.clone());
