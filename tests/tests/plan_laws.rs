@@ -65,7 +65,7 @@ fn farm(case: &Case) -> Farm {
     }
     farm.waters.insert("w".to_owned(), Water { name: "w".to_owned(), ..Water::default() });
     farm.rigs.insert("r".to_owned(), Rig::new("r", typed(&format!("{:.3} gal", case.tank))));
-    farm.measuring.liquid = typed(&format!("{:.3} fl oz", case.step));
+    farm.measuring.liquid = Some(typed(&format!("{:.3} fl oz", case.step)));
     let mut herbicide = Product::new("herbicide", ProductKind::Herbicide, Formulation::SL);
     let most = Says::Rate { least: None, most: Some(typed(&format!("{:.4} fl oz/ac", case.most))) };
     herbicide.label.push(Statement::new(most, "page 1"));

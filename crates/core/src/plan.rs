@@ -4,7 +4,7 @@ use std::collections::HashSet;
 
 use crate::farm::{Farm, Field, Id, Pass, Product, Rig};
 use crate::finding::{Basis, Finding, Level, Subject};
-use crate::label;
+use crate::label::{self, Cap};
 use crate::loads::card::rounding_words;
 use crate::loads::{Load, LoadItem, fill, measure, split};
 use crate::mix::line::{PlannedLine, reckon};
@@ -112,7 +112,8 @@ pub fn plan(farm: &Farm, pass_id: &str) -> Option<Plan> {
     let mut water = water::judge(farm, pass_id, pass, &mut findings, &mut workings);
 
     let mix = mix(farm, pass_id, pass, &mut findings);
-    let order = order::place(&mix, &pass.mixing_order, &mut findings);
+    let mut order = order::place(&mix, &pass.mixing_order, &mut findings);
+    order::first_fill(&mut order, pass.first_fill.as_ref().map(AsTyped::value));
     let mut lines = Vec::new();
     let mut kept = Vec::new();
     if let Some(carrier) = carrier {
@@ -141,7 +142,8 @@ pub fn plan(farm: &Farm, pass_id: &str) -> Option<Plan> {
                 }
             }
         }
-        water::conditioner::judge(farm, &lines, carrier, &mut water, &mut findings);
+        let ground: Vec<&Field> = fields.iter().filter_map(|field| farm.fields.get(&field.field)).collect();
+        water::conditioner::judge(farm, &ground, &lines, carrier, &mut water, &mut findings);
     } else {
         kept = order;
     }
@@ -231,7 +233,7 @@ fn ground(
         let area = sprayable(field, findings, id);
         let area = match pass.parts.get(id) {
             Some(part) if part.exceeds(area) => {
-                findings.push(Finding::check(
+                findings.push(Finding::stop(
                     Subject::Field(id.clone()),
                     format!(
                         "{} of {} are planned; {} can be sprayed",
@@ -417,12 +419,11 @@ fn limits(
     carrier: CarrierRate,
     findings: &mut Vec<Finding>,
     workings: &mut Vec<Working>,
-) -> Vec<Vec<(Id, AmountPerArea)>> {
-    let season = label::season::Season { farm, pass: pass_id, year: pass.date.year(), carrier, lines };
-    season.note_unrecorded(findings);
-    let mut caps = Vec::with_capacity(lines.len());
+) -> Vec<Cap> {
+    let season = label::season::Season { farm, pass: pass_id, date: pass.date, carrier, lines };
+    season.note_passes(findings);
+    let mut caps = Vec::new();
     for line in lines {
-        let mut line_caps = Vec::new();
         let Some(product) = farm.products.get(&line.product) else { continue };
         // "At most" as the user typed it binds the rounding like a label.
         let own = pass
@@ -439,11 +440,15 @@ fn limits(
             label::stage::judge(product, &planned.field, field, findings);
             label::harvest::judge(&line.product, product, &planned.field, field, pass.date, findings);
             label::adjuvant::judge(&line.product, product, field, farm, lines, carrier, findings);
-            let left = season.judge(line, product, &planned.field, field, findings, workings);
+            label::typed::judge(&line.product, product, field, findings);
+            season.judge(line, product, (&planned.field, field), findings, workings, &mut caps);
             let rate = label::rate::cap(line, product, field, carrier);
-            line_caps.extend([left, rate, own, partners].into_iter().flatten().map(|cap| (planned.field.clone(), cap)));
+            caps.extend([rate, own, partners].into_iter().flatten().map(|most| Cap {
+                product: line.product.clone(),
+                field: planned.field.clone(),
+                most,
+            }));
         }
-        caps.push(line_caps);
     }
     caps
 }
@@ -459,7 +464,7 @@ fn loads(
     spray: Volume,
     lines: &[PlannedLine],
     order: &[Placed],
-    caps: &[Vec<(Id, AmountPerArea)>],
+    caps: &[Cap],
     findings: &mut Vec<Finding>,
     workings: &mut Vec<Working>,
 ) -> Vec<Load> {
@@ -520,17 +525,17 @@ fn loads(
     for (at, ((volume, area), fields)) in volumes.iter().zip(&areas).zip(covered).enumerate() {
         let number = u32::try_from(at + 1).unwrap_or(u32::MAX);
         let mut items = Vec::with_capacity(lines.len());
-        for (line, caps) in lines.iter().zip(caps) {
+        for line in lines {
             let Some(product) = farm.products.get(&line.product) else { continue };
             let most = caps
                 .iter()
-                .filter(|(field, _)| fields.iter().any(|(id, _)| id == field))
-                .map(|(_, cap)| *cap)
+                .filter(|cap| cap.product == line.product && fields.iter().any(|(id, _)| *id == cap.field))
+                .map(|cap| cap.most)
                 .reduce(AmountPerArea::smaller)
-                .map(|cap| cap.over(*area));
+                .map(|most| most.over(*area));
             let exact = line.per_area.over(*area);
             let measured = measure::measure(exact, most, product, &farm.measuring, units);
-            judge_rounding(&measured, line, number, units, measure::step(product, &farm.measuring), findings);
+            judge_rounding(&measured, line, number, units, measure::step(product, &farm.measuring, units), findings);
             items.push(LoadItem { product: line.product.clone(), number: line.number, measured });
         }
         let liquids: Volume = items
@@ -548,7 +553,7 @@ fn loads(
         findings.push(
             Finding::stop(
                 Subject::Pass(pass_id.clone()),
-                "The products take more room than the spray has",
+                "The products leave no room for water in the spray",
                 Basis::Arithmetic,
             )
             .hint("Raise the spray volume, or look at the rates."),
@@ -624,6 +629,19 @@ fn note_held_down(loads: &[Load], lines: &[PlannedLine], findings: &mut Vec<Find
 }
 
 fn judge_agitation(rig: &Rig, loads: &[Load], units: Units, about: &Subject, findings: &mut Vec<Finding>) {
+    // A sliver of a load is a slip of a decimal in an area, not a load.
+    if let [_, .., last] = loads
+        && (rig.tank.value() * 0.005).exceeds(last.volume)
+    {
+        findings.push(
+            Finding::check(
+                about.clone(),
+                format!("Load {} is only {} on {}", last.number, last.volume.show(units), last.area.show(units)),
+                Basis::Arithmetic,
+            )
+            .hint("Even loads settle it, or the areas are a hair too large."),
+        );
+    }
     let Some(least) = &rig.least else { return };
     if let Some(small) = loads.iter().find(|load| least.exceeds(load.volume)) {
         findings.push(

@@ -144,7 +144,9 @@ pub(super) fn amount_in(amount: Amount, unit: &str) -> Result<f64, String> {
 fn rate_in(rate: Rate, unit: &str) -> Result<f64, String> {
     Ok(match (rate, unit) {
         (Rate::VolumePerArea(rate), _) => per_area_in(AmountPerArea::Volume(rate), unit)?,
-        (Rate::MassPerArea(rate) | Rate::ActivePerArea(rate, _), _) => per_area_in(AmountPerArea::Mass(rate), unit)?,
+        (Rate::MassPerArea(rate) | Rate::OuncesPerArea(rate) | Rate::ActivePerArea(rate, _), _) => {
+            per_area_in(AmountPerArea::Mass(rate), unit)?
+        }
         (Rate::VolumePerSpray(share), "%") => share.to_percent(),
         (Rate::MassPerSpray(content) | Rate::ActivePerSpray(content, _), _) => match unit {
             "g/L" => content.to_grams_per_litre(),
@@ -179,7 +181,9 @@ fn times(kind: &str, first: &str, second: &str) -> Result<Option<f64>, String> {
         "amount" => parse::<Amount>(first)?.ratio(parse(second)?),
         "rate" => match (parse(first)?, parse(second)?) {
             (Rate::VolumePerArea(a), Rate::VolumePerArea(b)) => a.ratio(b),
-            (Rate::MassPerArea(a), Rate::MassPerArea(b)) => a.ratio(b),
+            (Rate::MassPerArea(a) | Rate::OuncesPerArea(a), Rate::MassPerArea(b) | Rate::OuncesPerArea(b)) => {
+                a.ratio(b)
+            }
             (Rate::VolumePerSpray(a), Rate::VolumePerSpray(b)) => a.ratio(b),
             (Rate::MassPerSpray(a), Rate::MassPerSpray(b)) => a.ratio(b),
             _ => None,

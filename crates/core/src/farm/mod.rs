@@ -130,23 +130,40 @@ pub enum Paper {
     A4,
 }
 
-/// The finest marks of the measuring jug and the scale.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+/// The finest marks of the measuring jug and the scale. Left empty they are usual ones of the farm's units.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Measuring {
     /// For liquids.
-    pub liquid: AsTyped<Volume>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub liquid: Option<AsTyped<Volume>>,
     /// For dry products.
-    pub dry: AsTyped<Mass>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub dry: Option<AsTyped<Mass>>,
 }
 
-impl Default for Measuring {
-    fn default() -> Self {
-        // The literals are read by a test, so the fallback never acts.
-        Self {
-            liquid: AsTyped::of("1 fl oz", Volume::from_us_fluid_ounces(1.0)),
-            dry: AsTyped::of("1 oz", Mass::from_ounces(1.0)),
-        }
+impl Measuring {
+    /// The finest mark for liquids: as typed, or a fluid ounce, or 10 mL.
+    pub fn liquid(&self, units: Units) -> Volume {
+        self.liquid.as_ref().map_or(
+            match units {
+                Units::UsCustomary => Volume::from_us_fluid_ounces(1.0),
+                Units::Imperial => Volume::from_imperial_fluid_ounces(1.0),
+                Units::Metric => Volume::from_litres(0.01),
+            },
+            AsTyped::value,
+        )
+    }
+
+    /// The finest mark for dry products: as typed, or an ounce, or 10 g.
+    pub fn dry(&self, units: Units) -> Mass {
+        self.dry.as_ref().map_or(
+            match units {
+                Units::UsCustomary | Units::Imperial => Mass::from_ounces(1.0),
+                Units::Metric => Mass::from_grams(10.0),
+            },
+            AsTyped::value,
+        )
     }
 }
 

@@ -72,6 +72,18 @@ impl Product {
         }
     }
 
+    /// Its actives of a name, however that is written. The salt of a conditioner is no active.
+    pub fn active_named<'a>(&'a self, name: &'a str) -> impl Iterator<Item = &'a Active> {
+        self.actives
+            .iter()
+            .filter(move |active| self.kind.holds_actives() && active.name.trim().eq_ignore_ascii_case(name.trim()))
+    }
+
+    /// Whether it holds an active.
+    pub fn holds(&self, active: &str) -> bool {
+        self.active_named(active).next().is_some()
+    }
+
     /// Whether it is measured by volume.
     pub fn is_liquid(&self) -> bool {
         self.formulation.is_liquid()
@@ -124,6 +136,11 @@ impl ProductKind {
             Self::FoliarFeed => "foliar feed",
             Self::Other => "other",
         }
+    }
+
+    /// Whether what it holds counts as an active in records and season totals.
+    pub const fn holds_actives(self) -> bool {
+        !matches!(self, Self::Adjuvant | Self::Conditioner)
     }
 
     /// Whether a label with limits in law stands behind it.

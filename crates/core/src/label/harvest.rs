@@ -3,7 +3,7 @@
 use jiff::Span;
 use jiff::civil::Date;
 
-use super::{place, same_crop};
+use super::{for_crop, place};
 use crate::farm::label::Says;
 use crate::farm::{Field, Id, Product};
 use crate::finding::{Basis, Finding, Subject};
@@ -24,8 +24,9 @@ pub(crate) fn earliest(product: &Product, field: &Field, sprayed: Date) -> Optio
         .label
         .iter()
         .filter_map(|statement| match statement.says {
-            Says::HarvestInterval { days } if statement.crop.is_empty() || same_crop(&statement.crop, &field.crop) => {
-                days_after(sprayed, days).map(|day| (day, days, place(product, statement)))
+            Says::HarvestInterval { days } if for_crop(statement, field) => {
+                // An interval beyond the calendar ends with it.
+                Some((days_after(sprayed, days).unwrap_or(Date::MAX), days, place(product, statement)))
             }
             _ => None,
         })

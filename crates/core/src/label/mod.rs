@@ -1,7 +1,7 @@
 //! Label limits: what the labels as typed say about this pass on these fields.
 //!
-//! One file a limit. Each takes what it needs from the plan and gives findings; none changes a number, except that
-//! `cap` in some of them tells the rounding how far it may go.
+//! One file a limit. Each takes what it needs from the plan and gives findings; none changes a number, but some say how
+//! far the rounding may go.
 
 pub mod adjuvant;
 pub mod carrier;
@@ -9,8 +9,18 @@ pub mod harvest;
 pub mod rate;
 pub mod season;
 pub mod stage;
+pub mod typed;
 
-use crate::farm::{Field, Product, Statement};
+use crate::farm::{Field, Id, Product, Statement};
+use crate::quantity::AmountPerArea;
+
+/// How far the rounding of a product may go on a field: what of it over ground passes no limit that the plan itself keeps.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Cap {
+    pub(crate) product: Id,
+    pub(crate) field: Id,
+    pub(crate) most: AmountPerArea,
+}
 
 /// Where a statement stands: the product's name and the page.
 pub(crate) fn place(product: &Product, statement: &Statement) -> String {
@@ -32,7 +42,7 @@ pub(crate) enum Speaks {
 
 /// Whether a statement speaks of the crop on a field at its stage.
 pub(crate) fn speaks(statement: &Statement, field: &Field) -> Speaks {
-    if !statement.crop.trim().is_empty() && !same_crop(&statement.crop, &field.crop) {
+    if !for_crop(statement, field) {
         return Speaks::OtherCrop;
     }
     match stage::within(&field.stage, &statement.from_stage, &statement.to_stage) {
@@ -42,8 +52,8 @@ pub(crate) fn speaks(statement: &Statement, field: &Field) -> Speaks {
     }
 }
 
-/// Whether two crop names mean the same crop. A statement may list several, apart by commas.
-pub(crate) fn same_crop(listed: &str, crop: &str) -> bool {
-    let crop = crop.trim().to_lowercase();
-    listed.split(',').any(|name| name.trim().to_lowercase() == crop)
+/// Whether a statement is for every crop or for the field's. A statement may list several, apart by commas.
+pub(crate) fn for_crop(statement: &Statement, field: &Field) -> bool {
+    let crop = field.crop.trim().to_lowercase();
+    statement.crop.trim().is_empty() || statement.crop.split(',').any(|name| name.trim().to_lowercase() == crop)
 }

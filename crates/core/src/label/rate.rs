@@ -121,9 +121,9 @@ pub(crate) fn judge(
     let broken: Vec<&Range> = fitting.iter().filter(over).collect();
     if let Some(range) = broken.first() {
         let text = format!("{} is planned at {planned} on {crop}; its label allows {}", product.name, range.shown);
-        if broken.len() == fitting.len() {
-            findings.push(Finding::stop(about(), text, Basis::Label(range.at.clone())).hint("Lower the rate."));
-        } else {
+        // Only a statement that names a most, and one that can be compared, allows anything.
+        let allowing = fitting.iter().any(|range| range.most.is_some() && !over(&range));
+        if allowing {
             findings.push(
                 Finding::check(
                     about(),
@@ -132,6 +132,8 @@ pub(crate) fn judge(
                 )
                 .hint("See which of the two statements fits the weeds and the soil."),
             );
+        } else {
+            findings.push(Finding::stop(about(), text, Basis::Label(range.at.clone())).hint("Lower the rate."));
         }
     }
     if fitting.iter().all(|range| under(&range))

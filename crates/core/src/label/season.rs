@@ -1,143 +1,152 @@
 //! Season totals: what a field has had this year, with this pass on top, against the label's most.
 //!
-//! A season is the calendar year of the pass. Records count; so do other passes of the year that are planned up to the
-//! same day and not yet recorded, but those raise a Check, not a Stop.
+//! A season is the calendar year of the pass. Records count; the record of this very pass on its own day does not, since it
+//! is the pass. Other passes of the year that are planned up to the same day and not yet recorded do not count either, but
+//! raise a Check, and so does any record that belongs in the sum and cannot be added to it.
 
-use super::{place, same_crop};
+use super::{Cap, for_crop, place};
 use crate::farm::label::Says;
 use crate::farm::{Farm, Field, Id, Product};
 use crate::finding::{Basis, Finding, Subject};
 use crate::mix::line::{PlannedLine, active_per_area, per_area};
 use crate::quantity::rate::show_active;
-use crate::quantity::{ActiveBasis, AmountPerArea, CarrierRate, MassPerArea, Rate};
-use crate::season::{active_so_far, product_so_far};
+use crate::quantity::{ActiveBasis, AsTyped, CarrierRate, MassPerArea, Rate};
+use crate::season::{Reach, active_so_far, product_so_far};
 use crate::working::Working;
+use jiff::civil::Date;
 
 /// What the season rules look at.
 pub(crate) struct Season<'a> {
     pub(crate) farm: &'a Farm,
     pub(crate) pass: &'a Id,
-    pub(crate) year: i16,
+    pub(crate) date: Date,
     pub(crate) carrier: CarrierRate,
     pub(crate) lines: &'a [PlannedLine],
 }
 
 impl Season<'_> {
-    /// The season totals of a product on a field; gives what is left for this pass, for the rounding.
+    fn reach<'a>(&'a self, field: &'a Id) -> Reach<'a> {
+        Reach { year: self.date.year(), field, pass: self.pass, date: self.date }
+    }
+
+    /// The season totals that a product's label names, on a field.
     pub(crate) fn judge(
         &self,
         line: &PlannedLine,
         product: &Product,
-        field_id: &Id,
-        field: &Field,
+        (field_id, field): (&Id, &Field),
         findings: &mut Vec<Finding>,
         workings: &mut Vec<Working>,
-    ) -> Option<AmountPerArea> {
-        let mut left: Option<AmountPerArea> = None;
-        for statement in &product.label {
-            if !(statement.crop.is_empty() || same_crop(&statement.crop, &field.crop)) {
-                continue;
-            }
+        caps: &mut Vec<Cap>,
+    ) {
+        for statement in product.label.iter().filter(|statement| for_crop(statement, field)) {
             let at = place(product, statement);
             match &statement.says {
                 Says::SeasonTotal { most } => {
-                    let limit = match per_area(most.value(), product, self.carrier) {
-                        Ok(limit) => limit,
-                        Err(problem) => {
-                            findings.push(Finding::check(
-                                Subject::Product(line.product.clone()),
-                                format!("The season total on the label cannot be compared: {problem}"),
-                                Basis::Label(at),
-                            ));
-                            continue;
-                        }
-                    };
-                    let used = product_so_far(self.farm, self.year, field_id, &line.product, self.pass);
-                    let after = used.map_or(Some(line.per_area), |used| used.plus(line.per_area));
-                    let Some(after) = after else { continue };
-                    workings.push(self.working(
-                        &product.name,
-                        field,
-                        used.map(|used| used.show(self.farm.units)),
-                        &line.per_area.show(self.farm.units),
-                        &after.show(self.farm.units),
-                        most.text(),
-                    ));
-                    if after.exceeds(limit) == Some(true) {
-                        findings.push(self.passed(
-                            field_id,
-                            &product.name,
-                            field,
-                            &after.show(self.farm.units),
-                            &limit.show(self.farm.units),
-                            at,
-                        ));
-                    } else {
-                        let rest = match (limit, used) {
-                            (limit, None) => Some(limit),
-                            (AmountPerArea::Volume(limit), Some(AmountPerArea::Volume(used))) => {
-                                Some(AmountPerArea::Volume(limit - used))
-                            }
-                            (AmountPerArea::Mass(limit), Some(AmountPerArea::Mass(used))) => {
-                                Some(AmountPerArea::Mass(limit - used))
-                            }
-                            _ => None,
-                        };
-                        left = match (left, rest) {
-                            (Some(a), Some(b)) => Some(a.smaller(b)),
-                            (a, b) => a.or(b),
-                        };
-                    }
+                    self.judge_product(line, product, (field_id, field), most, at, findings, workings, caps);
                 }
                 Says::ActiveSeasonTotal { active, most } => {
-                    let (limit, basis) = match most.value() {
-                        Rate::ActivePerArea(limit, basis) => (limit, Some(basis)),
-                        Rate::MassPerArea(limit) => (limit, None),
-                        _ => {
-                            findings.push(
-                                Finding::check(
-                                    Subject::Product(line.product.clone()),
-                                    format!(
-                                        "The season total of {active} is typed as \"{}\", which is no mass over ground",
-                                        most.text()
-                                    ),
-                                    Basis::Label(at),
-                                )
-                                .hint("Type it like \"4 lb ae/ac\"."),
-                            );
-                            continue;
-                        }
-                    };
-                    self.judge_active(active, limit, basis, field_id, field, at, findings, workings);
+                    if !product.holds(active) {
+                        findings.push(
+                            Finding::check(
+                                Subject::Product(line.product.clone()),
+                                format!("The label of {} limits {active} a season, but no active of that name is typed for it", product.name),
+                                Basis::Label(at.clone()),
+                            )
+                            .hint("Write the active in the same way in both places."),
+                        );
+                    }
+                    self.judge_active(line, active, most, (field_id, field), at, findings, workings, caps);
                 }
                 _ => {}
             }
         }
-        left
     }
 
-    #[allow(clippy::too_many_arguments)] // One statement's parts, one field, two places for what it says.
-    fn judge_active(
+    #[allow(clippy::too_many_arguments)] // One statement's parts, and the places for what it says.
+    fn judge_product(
         &self,
-        active: &str,
-        limit: MassPerArea,
-        basis: Option<ActiveBasis>,
-        field_id: &Id,
-        field: &Field,
+        line: &PlannedLine,
+        product: &Product,
+        (field_id, field): (&Id, &Field),
+        most: &AsTyped<Rate>,
         at: String,
         findings: &mut Vec<Finding>,
         workings: &mut Vec<Working>,
+        caps: &mut Vec<Cap>,
     ) {
         let units = self.farm.units;
+        let limit = match per_area(most.value(), product, self.carrier) {
+            Ok(limit) => limit,
+            Err(problem) => {
+                findings.push(Finding::check(
+                    Subject::Product(line.product.clone()),
+                    format!("The season total on the label cannot be compared: {problem}"),
+                    Basis::Label(at),
+                ));
+                return;
+            }
+        };
+        let so_far = product_so_far(self.farm, self.reach(field_id), &line.product);
+        left_out(&product.name, field_id, field, &so_far.left_out, findings);
+        let after = so_far.sum.map_or(Some(line.per_area), |used| used.plus(line.per_area));
+        let Some(after) = after else { return };
+        let used = so_far.sum.map(|used| used.show(units));
+        workings.push(self.working(
+            &product.name,
+            field,
+            used,
+            &line.per_area.show(units),
+            &after.show(units),
+            most.text(),
+        ));
+        if after.exceeds(limit) == Some(true) {
+            findings.push(self.passed(field_id, &product.name, field, &after.show(units), &limit.show(units), at));
+            return;
+        }
+        let rest = match so_far.sum {
+            None => Some(limit),
+            Some(used) => limit.minus(used),
+        };
+        caps.extend(rest.map(|most| Cap { product: line.product.clone(), field: field_id.clone(), most }));
+    }
+
+    #[allow(clippy::too_many_arguments)] // One statement's parts, and the places for what it says.
+    fn judge_active(
+        &self,
+        own: &PlannedLine,
+        active: &str,
+        most: &AsTyped<Rate>,
+        (field_id, field): (&Id, &Field),
+        at: String,
+        findings: &mut Vec<Finding>,
+        workings: &mut Vec<Working>,
+        caps: &mut Vec<Cap>,
+    ) {
+        let (limit, typed_basis) = match most.value() {
+            Rate::ActivePerArea(limit, basis) => (limit, Some(basis)),
+            Rate::MassPerArea(limit) | Rate::OuncesPerArea(limit) => (limit, None),
+            _ => {
+                findings.push(
+                    Finding::check(
+                        Subject::Product(own.product.clone()),
+                        format!(
+                            "The season total of {active} is typed as \"{}\", which is no mass over ground",
+                            most.text()
+                        ),
+                        Basis::Label(at),
+                    )
+                    .hint("Type it like \"4 lb ae/ac\"."),
+                );
+                return;
+            }
+        };
         let mut planned = MassPerArea::ZERO;
-        let mut basis = basis;
+        let mut basis = typed_basis;
+        let mut holders = Vec::new();
         for line in self.lines {
-            // Records hold the actives of pesticides only; a salt of a conditioner is no active.
-            let Some(product) = self.farm.products.get(&line.product).filter(|product| product.kind.is_pesticide())
-            else {
-                continue;
-            };
-            for held in product.actives.iter().filter(|held| held.name.eq_ignore_ascii_case(active)) {
+            let Some(product) = self.farm.products.get(&line.product) else { continue };
+            for held in product.active_named(active) {
                 if basis.is_some_and(|basis| basis != held.basis) {
                     findings.push(
                         Finding::check(
@@ -155,7 +164,10 @@ impl Season<'_> {
                 }
                 basis = basis.or(Some(held.basis));
                 match active_per_area(line.per_area, held, product) {
-                    Some(mass) => planned = planned + mass,
+                    Some(mass) => {
+                        planned = planned + mass;
+                        holders.push(line);
+                    }
                     None => findings.push(
                         Finding::check(
                             Subject::Product(line.product.clone()),
@@ -168,19 +180,23 @@ impl Season<'_> {
             }
         }
         let basis = basis.unwrap_or(ActiveBasis::ActiveIngredient);
-        let used = active_so_far(self.farm, self.year, field_id, active, self.pass);
-        let after = used + planned;
-        let shown = |mass: MassPerArea| show_active(mass, basis, units);
-        workings.push(self.working(
-            active,
-            field,
-            (!used.is_zero()).then(|| shown(used)),
-            &shown(planned),
-            &shown(after),
-            &shown(limit),
-        ));
+        let so_far = active_so_far(self.farm, self.reach(field_id), active, basis);
+        left_out(active, field_id, field, &so_far.left_out, findings);
+        let after = so_far.sum + planned;
+        let shown = |mass: MassPerArea| show_active(mass, basis, self.farm.units);
+        let used = (!so_far.sum.is_zero()).then(|| shown(so_far.sum));
+        workings.push(self.working(active, field, used, &shown(planned), &shown(after), &shown(limit)));
         if after.exceeds(limit) {
             findings.push(self.passed(field_id, active, field, &shown(after), &shown(limit), at));
+            return;
+        }
+        // What is left is shared among the products that hold the active, as they share what is planned.
+        if let Some(share) = (limit - so_far.sum).ratio(planned) {
+            caps.extend(holders.into_iter().map(|line| Cap {
+                product: line.product.clone(),
+                field: field_id.clone(),
+                most: line.per_area.times(share),
+            }));
         }
     }
 
@@ -193,7 +209,7 @@ impl Season<'_> {
         after: &str,
         limit: &str,
     ) -> Working {
-        Working::new(format!("{what} on {} in {}", field.name, self.year))
+        Working::new(format!("{what} on {} in {}", field.name, self.date.year()))
             .step("records so far", used.unwrap_or_else(|| "none".to_owned()))
             .step("+ this pass", planned)
             .step("in all", after)
@@ -203,29 +219,38 @@ impl Season<'_> {
     fn passed(&self, field_id: &Id, what: &str, field: &Field, after: &str, limit: &str, at: String) -> Finding {
         Finding::stop(
             Subject::Field(field_id.clone()),
-            format!("{}: this pass brings {what} to {after} in {}; the label's most is {limit}", field.name, self.year),
+            format!(
+                "{}: this pass brings {what} to {after} in {}; the label's most is {limit}",
+                field.name,
+                self.date.year()
+            ),
             Basis::Label(at),
         )
         .hint("Lower the rate, leave the field out, or choose another product.")
     }
 
-    /// Other passes of the year that put the same product on the same field and are not recorded yet.
-    pub(crate) fn note_unrecorded(&self, findings: &mut Vec<Finding>) {
+    /// Says where this pass is recorded on another day, and which other passes of the year put the same product or active on
+    /// the same field and are not recorded yet.
+    pub(crate) fn note_passes(&self, findings: &mut Vec<Finding>) {
         let Some(this) = self.farm.passes.get(self.pass) else { return };
+        for record in self.farm.records.values() {
+            if record.pass.as_ref() == Some(self.pass) && record.date != this.date {
+                findings.push(
+                    Finding::check(
+                        Subject::Pass(self.pass.clone()),
+                        format!("This pass was recorded on {} and is planned for {}; that record counts in the season totals", record.date, this.date),
+                        Basis::Arithmetic,
+                    )
+                    .hint("If it is a second application, plan it as a pass of its own."),
+                );
+            }
+        }
         for (id, other) in &self.farm.passes {
-            if id == self.pass || other.date > this.date || other.date.year() != self.year {
+            let earlier = id != self.pass && other.date <= this.date && other.date.year() == this.date.year();
+            if !earlier || self.farm.records.values().any(|record| record.pass.as_ref() == Some(id)) {
                 continue;
             }
-            if self.farm.records.values().any(|record| record.pass.as_ref() == Some(id)) {
-                continue;
-            }
-            let shared: Vec<&str> = self
-                .lines
-                .iter()
-                .filter(|line| other.mix.iter().any(|theirs| theirs.product == line.product))
-                .filter(|line| self.farm.products.get(&line.product).is_some_and(|product| product.kind.is_pesticide()))
-                .map(|line| line.name.as_str())
-                .collect();
+            let shared = self.shared(other);
             let fields: Vec<&str> = other
                 .fields
                 .iter()
@@ -250,5 +275,43 @@ impl Season<'_> {
                 );
             }
         }
+    }
+
+    /// The products and actives that another pass has in common with this one.
+    fn shared(&self, other: &crate::farm::Pass) -> Vec<String> {
+        let mine: Vec<&Product> = self.lines.iter().filter_map(|line| self.farm.products.get(&line.product)).collect();
+        let mut shared = Vec::new();
+        for theirs in other.mix.iter().filter_map(|line| self.farm.products.get(&line.product)) {
+            if !theirs.kind.holds_actives() {
+                continue;
+            }
+            if mine.iter().any(|product| product.name == theirs.name) {
+                shared.push(theirs.name.clone());
+            } else {
+                shared.extend(
+                    theirs
+                        .actives
+                        .iter()
+                        .map(|active| active.name.clone())
+                        .filter(|name| mine.iter().any(|product| product.holds(name))),
+                );
+            }
+        }
+        shared.dedup();
+        shared
+    }
+}
+
+/// Says which records a season total could not take in.
+fn left_out(what: &str, field_id: &Id, field: &Field, left_out: &[String], findings: &mut Vec<Finding>) {
+    if !left_out.is_empty() {
+        findings.push(
+            Finding::check(
+                Subject::Field(field_id.clone()),
+                format!("The season total of {what} on {} leaves out records: {}", field.name, left_out.join("; ")),
+                Basis::Arithmetic,
+            )
+            .hint("Mend these records in the season log."),
+        );
     }
 }

@@ -1,8 +1,8 @@
 //! Growth stages, and limits by stage.
 
-use super::{place, same_crop};
+use super::{for_crop, place};
 use crate::farm::label::Says;
-use crate::farm::{Field, Id, Product};
+use crate::farm::{Field, Id, Product, Statement};
 use crate::finding::{Basis, Finding, Subject};
 
 /// A growth stage on one of the usual scales. Stages on different scales cannot be compared.
@@ -66,65 +66,56 @@ pub fn within(stage: &str, from: &str, to: &str) -> Option<bool> {
     Some(after_from && before_to)
 }
 
-/// The stage limits of a product on a field.
+/// The stage limits of a product on a field. Several windows for a crop are alternatives.
 pub(crate) fn judge(product: &Product, field_id: &Id, field: &Field, findings: &mut Vec<Finding>) {
-    for statement in &product.label {
-        if statement.says != Says::CropStage || !(statement.crop.is_empty() || same_crop(&statement.crop, &field.crop))
-        {
-            continue;
-        }
-        let range = match (statement.from_stage.trim(), statement.to_stage.trim()) {
-            ("", to) => format!("up to {to}"),
-            (from, "") => format!("from {from}"),
-            (from, to) => format!("from {from} to {to}"),
-        };
-        let basis = Basis::Label(place(product, statement));
-        match within(&field.stage, &statement.from_stage, &statement.to_stage) {
-            Some(true) => {
-                // Within a leaf of the last stage allowed, a few days' growth end it.
-                if Stage::read(&field.stage)
-                    .zip(Stage::read(&statement.to_stage))
-                    .is_some_and(|(now, last)| last.is_near(now))
-                {
-                    findings.push(
-                        Finding::check(
-                            Subject::Field(field_id.clone()),
-                            format!(
-                                "{} is at {}; {} stops at {}",
-                                field.name, field.stage, product.name, statement.to_stage
-                            ),
-                            basis,
-                        )
-                        .hint("Look at the crop again before the tank is filled."),
-                    );
-                }
-            }
-            Some(false) => findings.push(
-                Finding::stop(
-                    Subject::Field(field_id.clone()),
-                    format!("{} is at {}; {} may be used {range}", field.name, field.stage, product.name),
-                    basis,
-                )
-                .hint("Leave the field out, or choose another product."),
-            ),
-            None => findings.push(
+    let windows: Vec<&Statement> = product
+        .label
+        .iter()
+        .filter(|statement| statement.says == Says::CropStage && for_crop(statement, field))
+        .collect();
+    let Some(first) = windows.first() else { return };
+    let range = |statement: &Statement| match (statement.from_stage.trim(), statement.to_stage.trim()) {
+        ("", to) => format!("up to {to}"),
+        (from, "") => format!("from {from}"),
+        (from, to) => format!("from {from} to {to}"),
+    };
+    let ranges: Vec<String> = windows.iter().map(|statement| range(statement)).collect();
+    let ranges = ranges.join(" or ");
+    let basis = |statement: &Statement| Basis::Label(place(product, statement));
+    let about = || Subject::Field(field_id.clone());
+    let fits = |statement: &&&Statement| within(&field.stage, &statement.from_stage, &statement.to_stage);
+    if let Some(open) = windows.iter().find(|statement| fits(statement) == Some(true)) {
+        // Within a leaf of the last stage allowed, a few days' growth end it.
+        if Stage::read(&field.stage).zip(Stage::read(&open.to_stage)).is_some_and(|(now, last)| last.is_near(now)) {
+            findings.push(
                 Finding::check(
-                    Subject::Field(field_id.clone()),
-                    format!(
-                        "{} may be used {range}; {} is {}, which cannot be compared",
-                        product.name,
-                        field.name,
-                        if field.stage.is_empty() {
-                            "without a stage".to_owned()
-                        } else {
-                            format!("at \"{}\"", field.stage)
-                        }
-                    ),
-                    basis,
+                    about(),
+                    format!("{} is at {}; {} stops at {}", field.name, field.stage, product.name, open.to_stage),
+                    basis(open),
                 )
-                .hint("Write stages like V6, R1 or BBCH 14."),
-            ),
+                .hint("Look at the crop again before the tank is filled."),
+            );
         }
+    } else if windows.iter().any(|statement| fits(&statement).is_none()) {
+        let stage =
+            if field.stage.is_empty() { "without a stage".to_owned() } else { format!("at \"{}\"", field.stage) };
+        findings.push(
+            Finding::check(
+                about(),
+                format!("{} may be used {ranges}; {} is {stage}, which cannot be compared", product.name, field.name),
+                basis(first),
+            )
+            .hint("Write stages like V6, R1 or BBCH 14."),
+        );
+    } else {
+        findings.push(
+            Finding::stop(
+                about(),
+                format!("{} is at {}; {} may be used {ranges}", field.name, field.stage, product.name),
+                basis(first),
+            )
+            .hint("Leave the field out, or choose another product."),
+        );
     }
 }
 

@@ -166,26 +166,46 @@ fn limits_and_cautions(products: &[(&Id, &Product)], farm: &Farm) -> Vec<String>
     })
 }
 
+/// The pesticides of a mix whose label, as typed, does not say a thing; "; none typed for …" to follow what others say.
+fn silent(products: &[(&Id, &Product)], says: impl Fn(&Product) -> bool) -> String {
+    let silent: Vec<&str> = products
+        .iter()
+        .filter(|(_, product)| product.kind.is_pesticide() && !says(product))
+        .map(|(_, product)| product.name.as_str())
+        .collect();
+    if silent.is_empty() { String::new() } else { format!("; none typed for {}", silent.join(", ")) }
+}
+
 fn keep_out(products: &[(&Id, &Product)]) -> String {
+    let hours = |product: &Product| {
+        product
+            .label
+            .iter()
+            .filter_map(|statement| match statement.says {
+                Says::ReEntry { hours } => Some(hours),
+                _ => None,
+            })
+            .max()
+    };
     let longest = products
         .iter()
-        .flat_map(|(_, product)| product.label.iter().map(move |statement| (product, statement)))
-        .filter_map(|(product, statement)| match statement.says {
-            Says::ReEntry { hours } => Some((hours, product.name.as_str())),
-            _ => None,
-        })
+        .filter_map(|(_, product)| Some((hours(product)?, product.name.as_str())))
         .max_by_key(|(hours, _)| *hours);
     longest.map_or_else(
         || "see the labels; no re-entry time is typed".to_owned(),
-        |(hours, name)| format!("{hours} h after the last of the spray ({name})"),
+        |(longest, name)| {
+            format!(
+                "{longest} h after the last of the spray ({name}){}",
+                silent(products, |product| hours(product).is_some())
+            )
+        },
     )
 }
 
 fn harvest_from(farm: &Farm, products: &[(&Id, &Product)], load: &Load, sprayed: Date) -> String {
-    let latest = load
-        .fields
+    let fields: Vec<&crate::farm::Field> = load.fields.iter().filter_map(|(id, _)| farm.fields.get(id)).collect();
+    let latest = fields
         .iter()
-        .filter_map(|(id, _)| farm.fields.get(id))
         .flat_map(|field| products.iter().map(move |(_, product)| (field, product)))
         .filter_map(|(field, product)| {
             harvest::earliest(product, field, sprayed).map(|(day, days, _)| (day, days, product.name.as_str()))
@@ -193,7 +213,11 @@ fn harvest_from(farm: &Farm, products: &[(&Id, &Product)], load: &Load, sprayed:
         .max_by_key(|(day, ..)| *day);
     latest.map_or_else(
         || "see the labels; no harvest interval is typed".to_owned(),
-        |(day, days, name)| format!("{}, {days} days after this pass ({name})", short_date(day)),
+        |(day, days, name)| {
+            let speaks =
+                |product: &Product| fields.iter().all(|field| harvest::earliest(product, field, sprayed).is_some());
+            format!("{}, {days} days after this pass ({name}){}", short_date(day), silent(products, speaks))
+        },
     )
 }
 

@@ -33,7 +33,8 @@ pub(crate) fn steps(volume: Volume, items: &[LoadItem], order: &[Placed], units:
         Amount::Mass(_) => Volume::ZERO,
     };
     let mut to_come: Volume = items.iter().map(liquid).sum();
-    let fits = !to_come.exceeds(volume);
+    // Some water must come first, or a product would go into an empty tank.
+    let fits = volume.exceeds(to_come);
     let mut steps = Vec::new();
     let mut level = Volume::ZERO;
     for (item, (load_item, placed)) in items.iter().zip(order).enumerate() {

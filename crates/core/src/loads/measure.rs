@@ -1,6 +1,6 @@
 //! From an exact amount to what a jug or a scale can measure.
 
-use crate::farm::{Container, Measuring, Product};
+use crate::farm::{Container, Formulation, Measuring, Product};
 use crate::quantity::number::show;
 use crate::quantity::{Amount, AsTyped, Quantity, Units};
 
@@ -21,19 +21,25 @@ pub struct Measured {
     pub held_down: bool,
 }
 
-/// The mark that a product is measured to.
-pub fn step(product: &Product, farm: &Measuring) -> Amount {
+/// The mark that a product is measured to. A water-soluble bag goes in whole.
+pub fn step(product: &Product, farm: &Measuring, units: Units) -> Amount {
+    if product.formulation == Formulation::WSP
+        && let Some(bag) = product.containers.first().map(|container| container.size.value())
+        && matches!(bag, Amount::Mass(_))
+    {
+        return bag;
+    }
     let own = product.measuring_step.as_ref().map(AsTyped::value);
     match (own, product.is_liquid()) {
         (Some(step @ Amount::Volume(_)), true) | (Some(step @ Amount::Mass(_)), false) => step,
-        (_, true) => Amount::Volume(farm.liquid.value()),
-        (_, false) => Amount::Mass(farm.dry.value()),
+        (_, true) => Amount::Volume(farm.liquid(units)),
+        (_, false) => Amount::Mass(farm.dry(units)),
     }
 }
 
 /// Rounds an exact amount to the nearest mark; to the one below where that would pass `most`.
 pub fn measure(exact: Amount, most: Option<Amount>, product: &Product, farm: &Measuring, units: Units) -> Measured {
-    let step = step(product, farm);
+    let step = step(product, farm, units);
     let (amount, held_down) = match exact.ratio(step) {
         // A step of nothing means "to the drop".
         None => (exact, false),

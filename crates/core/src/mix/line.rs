@@ -1,7 +1,7 @@
 //! From a rate on any basis to an amount of product over ground.
 
 use crate::farm::pass::Line;
-use crate::farm::{Active, Id, Product};
+use crate::farm::{Active, Id, Product, ProductKind};
 use crate::quantity::{
     ActiveBasis, Amount, AmountPerArea, CarrierRate, Density, MassPerArea, MassPerVolume, Money, Quantity, Rate, Units,
 };
@@ -39,8 +39,13 @@ pub fn per_area(rate: Rate, product: &Product, carrier: CarrierRate) -> Result<A
             "{name} is dry ({}) but its rate is a volume; type a mass, such as \"2 oz/ac\"",
             product.formulation.code()
         )),
-        Rate::MassPerArea(rate) => weighed(rate, product, density),
-        Rate::MassPerSpray(content) => weighed(carrier.content(content), product, density),
+        Rate::OuncesPerArea(_) | Rate::OuncesPerSpray(_) if product.is_liquid() => Err(format!(
+            "{name} is a liquid, and \"oz\" may be fluid or weighed; type \"fl oz\", or \"oz wt\" if it is weighed"
+        )),
+        Rate::MassPerArea(rate) | Rate::OuncesPerArea(rate) => weighed(rate, product, density),
+        Rate::MassPerSpray(content) | Rate::OuncesPerSpray(content) => {
+            weighed(carrier.content(content), product, density)
+        }
         Rate::ActivePerArea(rate, basis) => through_active(rate, basis, product, density),
         Rate::ActivePerSpray(content, basis) => through_active(carrier.content(content), basis, product, density),
     }
@@ -49,6 +54,13 @@ pub fn per_area(rate: Rate, product: &Product, carrier: CarrierRate) -> Result<A
 fn weighed(rate: MassPerArea, product: &Product, density: Option<Density>) -> Result<AmountPerArea, String> {
     if !product.is_liquid() {
         return Ok(AmountPerArea::Mass(rate));
+    }
+    if product.kind == ProductKind::Conditioner && !product.actives.is_empty() {
+        return Err(format!(
+            "{} is a solution: \"lb\" may be of the solution or of the salt in it; type \"lb ai/100 gal\" for the salt, or a \
+             volume for the solution",
+            product.name
+        ));
     }
     density
         .and_then(|density| rate.through(MassPerVolume::from_grams_per_litre(density.to_kilograms_per_cubic_metre())))
@@ -131,7 +143,7 @@ pub fn reckon(
     let mut working = Working::new(format!("{} over ground", product.name))
         .step(format!("rate as typed: {}", line.rate.text()), plain.show(units));
     match line.rate.value() {
-        Rate::VolumePerSpray(_) | Rate::MassPerSpray(_) | Rate::ActivePerSpray(..) => {
+        Rate::VolumePerSpray(_) | Rate::MassPerSpray(_) | Rate::OuncesPerSpray(_) | Rate::ActivePerSpray(..) => {
             working = working.step(format!("in {} of finished spray", carrier.show(units)), plain.show(units));
         }
         Rate::ActivePerArea(_, basis) => {

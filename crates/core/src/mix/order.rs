@@ -153,11 +153,11 @@ pub fn place(mix: &[(&Id, &Product)], wanted: &str, findings: &mut Vec<Finding>)
             match (rank.label, rank.row) {
                 (Some((full, at)), row) => Placed {
                     product: rank.id.clone(),
-                    full_before: full.max(if rank.by_label > 0 {
-                        row.map_or(0.75, |row| row.full_before / 100.0)
+                    full_before: if full > 0.0 {
+                        full
                     } else {
-                        0.5
-                    }),
+                        row.map_or(if rank.by_label > 0 { 0.75 } else { 0.5 }, |row| row.full_before / 100.0)
+                    },
                     why: format!("its label puts it {}", if rank.by_label < 0 { "first" } else { "last" }),
                     basis: Basis::Label(at),
                 },
@@ -183,6 +183,17 @@ pub fn place(mix: &[(&Id, &Product)], wanted: &str, findings: &mut Vec<Finding>)
             }
         })
         .collect()
+}
+
+/// Puts the user's own first fill in the place of the published one: for the first product and all others that the order
+/// puts in at the same mark.
+pub fn first_fill(order: &mut [Placed], own: Option<crate::quantity::Share>) {
+    let (Some(own), Some(first)) = (own, order.first().map(|placed| placed.full_before)) else { return };
+    for placed in
+        order.iter_mut().filter(|placed| placed.full_before <= first && !matches!(placed.basis, Basis::Label(_)))
+    {
+        placed.full_before = own.to_fraction();
+    }
 }
 
 /// Notes which products other published orders put the other way round: one Note for a product and the orders against it.
@@ -249,7 +260,7 @@ mod tests {
         for (order, _) in orders() {
             let rows: Vec<_> = table().iter().filter(|row| row.order == order).collect();
             assert!(
-                rows.windows(2).all(|pair| pair[0].rank < pair[1].rank && pair[0].full_before <= pair[1].full_before),
+                rows.windows(2).all(|pair| pair[0].rank <= pair[1].rank && pair[0].full_before <= pair[1].full_before),
                 "{order}"
             );
         }

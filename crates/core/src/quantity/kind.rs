@@ -322,7 +322,7 @@ quantity! {
 quantity! {
     /// Dry product, or active ingredient, over an area of ground.
     MassPerArea(MassOverArea), "a rate by mass", "1.5 lb/ac", parse |text| match Rate::parse(text)? {
-        Rate::MassPerArea(rate) => Ok(rate),
+        Rate::MassPerArea(rate) | Rate::OuncesPerArea(rate) => Ok(rate),
         other => Err(QuantityError::of::<Self>(text, format!("it is {}", other.kind()))),
     },
     {
@@ -349,7 +349,7 @@ quantity! {
 quantity! {
     /// Something dissolved in the finished spray or in a product.
     MassPerVolume(si::MassDensity), "a mass per volume", "17 lb/100 gal", parse |text| match Rate::parse(text)? {
-        Rate::MassPerSpray(content) => Ok(content),
+        Rate::MassPerSpray(content) | Rate::OuncesPerSpray(content) => Ok(content),
         other => Err(QuantityError::of::<Self>(text, format!("it is {}", other.kind()))),
     },
     {

@@ -34,12 +34,16 @@ impl ActiveBasis {
 pub enum Rate {
     /// Volume of product over ground: "22 fl oz/ac".
     VolumePerArea(VolumePerArea),
-    /// Mass of product over ground: "0.75 oz/ac".
+    /// Mass of product over ground: "1.5 lb/ac".
     MassPerArea(MassPerArea),
+    /// Bare ounces over ground, "0.75 oz/ac": a mass for a dry product; for a liquid it may mean fluid ounces.
+    OuncesPerArea(MassPerArea),
     /// Volume of product in the finished spray: "0.25 % v/v", "1 qt/100 gal".
     VolumePerSpray(Share),
     /// Mass of product in the finished spray: "17 lb/100 gal".
     MassPerSpray(MassPerVolume),
+    /// Bare ounces in the finished spray, as above.
+    OuncesPerSpray(MassPerVolume),
     /// Mass of active over ground: "0.75 lb ae/ac".
     ActivePerArea(MassPerArea, ActiveBasis),
     /// Mass of active in the finished spray: "8.5 lb ai/100 gal".
@@ -51,9 +55,9 @@ impl Rate {
     pub const fn kind(&self) -> &'static str {
         match self {
             Self::VolumePerArea(_) => "a volume over ground",
-            Self::MassPerArea(_) => "a mass over ground",
+            Self::MassPerArea(_) | Self::OuncesPerArea(_) => "a mass over ground",
             Self::VolumePerSpray(_) => "a share of the spray volume",
-            Self::MassPerSpray(_) => "a mass in the spray volume",
+            Self::MassPerSpray(_) | Self::OuncesPerSpray(_) => "a mass in the spray volume",
             Self::ActivePerArea(..) => "a mass of active over ground",
             Self::ActivePerSpray(..) => "a mass of active in the spray volume",
         }
@@ -73,6 +77,8 @@ fn split_basis(numerator: &str) -> (&str, Option<ActiveBasis>) {
 enum Top {
     Volume(f64),
     Mass(f64, Option<ActiveBasis>),
+    /// "oz" without a word on whether it is weighed.
+    Ounces(f64),
 }
 
 /// What stands below the stroke, in SI base units.
@@ -85,7 +91,8 @@ enum Bottom {
 fn read_top(text: &str) -> Result<Top, String> {
     let (name, basis) = split_basis(text);
     if let Some(mass) = find(unit::MASS, name) {
-        return Ok(Top::Mass(mass.factor, basis));
+        let bare = basis.is_none() && mass.names.contains(&"oz");
+        return Ok(if bare { Top::Ounces(mass.factor) } else { Top::Mass(mass.factor, basis) });
     }
     match (find(unit::VOLUME, name), basis) {
         (Some(volume), None) => Ok(Top::Volume(volume.factor)),
@@ -95,7 +102,14 @@ fn read_top(text: &str) -> Result<Top, String> {
     }
 }
 
-fn read_bottom(text: &str) -> Result<Bottom, String> {
+fn read_bottom(text: &str, top: &str) -> Result<Bottom, String> {
+    if text == "a" {
+        return if unit::is_metric(split_basis(top).0) {
+            Err("\"a\" may be an acre or an are; write ac or ha".to_owned())
+        } else {
+            Ok(Bottom::Area(super::factor::ACRE))
+        };
+    }
     if let Some(area) = find(unit::AREA, text) {
         return Ok(Bottom::Area(area.factor));
     }
@@ -140,7 +154,13 @@ fn read_rate(text: &str) -> Result<Rate, String> {
     }
     let (top, bottom) =
         name.split_once('/').ok_or_else(|| format!("\"{name}\" does not say over what ground or in what spray"))?;
-    Ok(match (read_top(top.trim())?, read_bottom(bottom.trim())?) {
+    Ok(match (read_top(top.trim())?, read_bottom(bottom.trim(), top.trim())?) {
+        (Top::Ounces(top), Bottom::Area(bottom)) => {
+            Rate::OuncesPerArea(MassPerArea::from_base_units(value * top / bottom))
+        }
+        (Top::Ounces(top), Bottom::Volume(bottom)) => {
+            Rate::OuncesPerSpray(MassPerVolume::from_grams_per_litre(value * top / bottom))
+        }
         (Top::Volume(top), Bottom::Area(bottom)) => {
             Rate::VolumePerArea(VolumePerArea::from_base_units(value * top / bottom))
         }
@@ -178,9 +198,9 @@ impl Quantity for Rate {
     fn show(&self, units: Units) -> String {
         match *self {
             Self::VolumePerArea(rate) => rate.show(units),
-            Self::MassPerArea(rate) => rate.show(units),
+            Self::MassPerArea(rate) | Self::OuncesPerArea(rate) => rate.show(units),
             Self::VolumePerSpray(share) => format!("{} % v/v", show(share.to_percent(), 4)),
-            Self::MassPerSpray(content) => content.show(units),
+            Self::MassPerSpray(content) | Self::OuncesPerSpray(content) => content.show(units),
             Self::ActivePerArea(rate, basis) => with_basis(&rate.show(units), basis),
             Self::ActivePerSpray(content, basis) => with_basis(&content.show(units), basis),
         }
@@ -249,7 +269,10 @@ impl Quantity for Concentration {
         }
         let (top, bottom) =
             whole.split_once('/').ok_or_else(|| error(format!("\"{name}\" is not a mass in a volume")))?;
-        match (read_top(top.trim()).map_err(error)?, read_bottom(bottom.trim()).map_err(error)?) {
+        match (read_top(top.trim()).map_err(error)?, read_bottom(bottom.trim(), top.trim()).map_err(error)?) {
+            (Top::Ounces(top), Bottom::Volume(bottom)) => {
+                Ok(Self::MassPerVolume(MassPerVolume::from_grams_per_litre(value * top / bottom), basis))
+            }
             (Top::Mass(top, inner), Bottom::Volume(bottom)) => {
                 Ok(Self::MassPerVolume(MassPerVolume::from_grams_per_litre(value * top / bottom), inner.or(basis)))
             }
@@ -389,6 +412,24 @@ impl AmountPerArea {
             (Self::Volume(a), Self::Volume(b)) => Some(a.exceeds(b)),
             (Self::Mass(a), Self::Mass(b)) => Some(a.exceeds(b)),
             _ => None,
+        }
+    }
+
+    /// The difference, where both are of one kind.
+    pub fn minus(self, other: Self) -> Option<Self> {
+        match (self, other) {
+            (Self::Volume(a), Self::Volume(b)) => Some(Self::Volume(a - b)),
+            (Self::Mass(a), Self::Mass(b)) => Some(Self::Mass(a - b)),
+            _ => None,
+        }
+    }
+
+    /// Times a plain number.
+    #[must_use]
+    pub fn times(self, factor: f64) -> Self {
+        match self {
+            Self::Volume(rate) => Self::Volume(rate * factor),
+            Self::Mass(rate) => Self::Mass(rate * factor),
         }
     }
 

@@ -1,7 +1,8 @@
 //! The names people write for units, each with its exact factor to the SI base unit.
 //!
 //! Names are matched without regard to case, dots or doubled spaces. A bare "gal", "qt", "pt" or "fl oz" is always the US
-//! measure; the imperial one is written "imp gal" and so on, so that the two are never mixed up.
+//! measure; the imperial one is written "imp gal" and so on, so that the two are never mixed up. The "a" of "pt/a" is an
+//! acre below a US or imperial unit only, since below a metric one it may be an are.
 
 use super::factor as f;
 
@@ -40,7 +41,8 @@ pub const VOLUME: &[Unit] = &[
 /// Masses, in kilograms.
 pub const MASS: &[Unit] = &[
     unit(&["lb", "lbs", "pound", "pounds"], f::POUND),
-    unit(&["oz", "ounce", "ounces", "dry oz", "oz wt"], f::OUNCE),
+    unit(&["oz", "ounce", "ounces"], f::OUNCE),
+    unit(&["dry oz", "oz wt"], f::OUNCE),
     unit(&["kg", "kilo", "kilogram", "kilograms"], 1.0),
     unit(&["g", "gram", "grams"], 0.001),
     unit(&["mg"], 1e-6),
@@ -49,7 +51,7 @@ pub const MASS: &[Unit] = &[
 
 /// Areas, in square metres.
 pub const AREA: &[Unit] = &[
-    unit(&["ac", "acre", "acres", "a"], f::ACRE),
+    unit(&["ac", "acre", "acres"], f::ACRE),
     unit(&["ha", "hectare", "hectares"], f::HECTARE),
     unit(&["m2", "sq m"], 1.0),
     unit(&["ft2", "sq ft"], f::FOOT * f::FOOT),
@@ -124,11 +126,7 @@ pub const HARDNESS: &[Unit] = &[
 ];
 
 /// Content of one ion in water, in kilograms per cubic metre.
-pub const ION: &[Unit] = &[
-    unit(&["ppm", "mg/l"], f::MG_PER_LITRE),
-    unit(&["g/l"], 1.0),
-    unit(&["grains/gal", "gpg"], f::GRAIN_PER_US_GALLON),
-];
+pub const ION: &[Unit] = &[unit(&["ppm", "mg/l"], f::MG_PER_LITRE), unit(&["g/l"], 1.0)];
 
 /// Times, in seconds.
 pub const TIME: &[Unit] = &[
@@ -142,9 +140,23 @@ pub const SHARE: &[Unit] = &[unit(&["%", "percent"], 0.01)];
 
 /// Brings a unit's text to the form of the tables: lower case, one space, no dots, "per" as a stroke.
 pub fn normal(text: &str) -> String {
-    let lower = text.to_lowercase().replace('.', "").replace('²', "2").replace('³', "3");
+    let lower = without_dots(&text.to_lowercase()).replace('²', "2").replace('³', "3");
     let words: Vec<&str> = lower.split_whitespace().map(|word| if word == "per" { "/" } else { word }).collect();
     words.join(" ").replace(" /", "/").replace("/ ", "/").replace("% ", "%")
+}
+
+/// Takes the dots of abbreviations away ("fl. oz.") and leaves those of numbers ("2.5 gal").
+fn without_dots(text: &str) -> String {
+    let next_is_digit =
+        |at: usize| text.get(at + 1..).is_some_and(|rest| rest.starts_with(|c: char| c.is_ascii_digit()));
+    text.char_indices().filter(|(at, letter)| *letter != '.' || next_is_digit(*at)).map(|(_, letter)| letter).collect()
+}
+
+/// Whether a unit of volume or mass is a metric one.
+pub fn is_metric(normal_name: &str) -> bool {
+    const METRIC: [&str; 14] =
+        ["l", "ltr", "liter", "liters", "litre", "litres", "ml", "cc", "hl", "kg", "g", "mg", "t", "gram"];
+    METRIC.contains(&normal_name)
 }
 
 /// Finds a unit by its normal name.

@@ -6,38 +6,87 @@ mod totals;
 pub use totals::{Totals, sum, totals};
 
 use crate::farm::{Farm, Id, Record};
-use crate::quantity::{AmountPerArea, MassPerArea};
+use crate::quantity::{ActiveBasis, AmountPerArea, MassPerArea};
+use jiff::civil::Date;
 
-/// The records of a calendar year on a field, but for those of one pass (so that a recorded pass is not counted twice).
-fn on_field<'a>(farm: &'a Farm, year: i16, field: &'a Id, but: &'a Id) -> impl Iterator<Item = &'a Record> {
-    farm.records.values().filter(move |record| {
-        record.date.year() == year && record.fields.contains_key(field) && record.pass.as_ref() != Some(but)
-    })
+/// What a field has had, and which records could not be counted in.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct SoFar<T> {
+    /// The sum over ground of what could be counted.
+    pub sum: T,
+    /// Records that belong to it and could not be counted, each with the reason.
+    pub left_out: Vec<String>,
 }
 
-/// How much of a product a field has had in a year, over ground; `None` for nothing.
+/// Which records a season total looks at.
+#[derive(Clone, Copy, Debug)]
+pub struct Reach<'a> {
+    /// The calendar year.
+    pub year: i16,
+    /// The field.
+    pub field: &'a Id,
+    /// The pass that is planned: its own record of the same day is the pass itself and does not count.
+    pub pass: &'a Id,
+    /// The day of that pass.
+    pub date: Date,
+}
+
+impl Reach<'_> {
+    fn records<'a>(&'a self, farm: &'a Farm) -> impl Iterator<Item = &'a Record> {
+        farm.records.values().filter(|record| {
+            let itself = record.pass.as_ref() == Some(self.pass) && record.date == self.date;
+            record.date.year() == self.year && record.fields.contains_key(self.field) && !itself
+        })
+    }
+}
+
+fn named(record: &Record) -> String {
+    format!("\"{}\" of {}", record.name, record.date)
+}
+
+/// How much of a product a field has had, over ground; `None` for nothing.
 ///
 /// Each record's amount is spread evenly over the ground of that record.
-pub fn product_so_far(farm: &Farm, year: i16, field: &Id, product: &Id, but_pass: &Id) -> Option<AmountPerArea> {
-    let mut total: Option<AmountPerArea> = None;
-    for record in on_field(farm, year, field, but_pass) {
+pub fn product_so_far(farm: &Farm, reach: Reach<'_>, product: &Id) -> SoFar<Option<AmountPerArea>> {
+    let liquid = farm.products.get(product).is_some_and(crate::farm::Product::is_liquid);
+    let mut so_far: SoFar<Option<AmountPerArea>> = SoFar::default();
+    for record in reach.records(farm) {
         for line in record.lines.iter().filter(|line| line.product == *product) {
-            if let Some(rate) = line.amount.value().spread(record.area()) {
-                total = match total {
-                    Some(before) => before.plus(rate).or(Some(before)),
-                    None => Some(rate),
-                };
+            let rate = line.amount.value().spread(record.area());
+            let fits = matches!(
+                (rate, liquid),
+                (Some(AmountPerArea::Volume(_)), true) | (Some(AmountPerArea::Mass(_)), false)
+            );
+            match (rate, fits) {
+                (Some(rate), true) => so_far.sum = so_far.sum.map_or(Some(rate), |before| before.plus(rate)),
+                (Some(_), false) => so_far.left_out.push(format!("{} has it as {}", named(record), line.amount.text())),
+                (None, _) => so_far.left_out.push(format!("{} has no area", named(record))),
             }
         }
     }
-    total
+    so_far
 }
 
-/// How much of an active a field has had in a year, over ground, from all products.
-pub fn active_so_far(farm: &Farm, year: i16, field: &Id, active: &str, but_pass: &Id) -> MassPerArea {
-    on_field(farm, year, field, but_pass)
-        .flat_map(|record| record.lines.iter().flat_map(|line| &line.actives).map(move |held| (record, held)))
-        .filter(|(_, held)| held.name.eq_ignore_ascii_case(active))
-        .filter_map(|(record, held)| held.mass.value().over(record.area()))
-        .sum()
+/// How much of an active a field has had, over ground, from all products, on the basis asked for.
+pub fn active_so_far(farm: &Farm, reach: Reach<'_>, active: &str, basis: ActiveBasis) -> SoFar<MassPerArea> {
+    let mut so_far = SoFar { sum: MassPerArea::ZERO, left_out: Vec::new() };
+    for record in reach.records(farm) {
+        for line in &record.lines {
+            let held: Vec<_> = line.actives.iter().filter(|held| held.name.eq_ignore_ascii_case(active)).collect();
+            if held.is_empty()
+                && farm.products.get(&line.product).is_some_and(|product| product.holds(active))
+                && !line.amount.is_zero()
+            {
+                so_far.left_out.push(format!("{} does not say how much of it was in {}", named(record), line.name));
+            }
+            for held in held {
+                match held.mass.value().over(record.area()) {
+                    Some(rate) if held.basis == basis => so_far.sum = so_far.sum + rate,
+                    Some(_) => so_far.left_out.push(format!("{} counts it as {}", named(record), held.basis.short())),
+                    None => so_far.left_out.push(format!("{} has no area", named(record))),
+                }
+            }
+        }
+    }
+    so_far
 }

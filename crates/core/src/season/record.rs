@@ -117,8 +117,7 @@ pub fn none_of(product: &Product, units: Units) -> AsTyped<Amount> {
 /// The actives in an amount of a product; those whose content does not reach the amount (a density is missing) are left
 /// out, and so are the salts of adjuvants and conditioners, which no record counts.
 pub fn actives(product: &Product, amount: Amount, units: Units) -> Vec<RecordActive> {
-    use crate::farm::ProductKind::{Adjuvant, Conditioner};
-    if matches!(product.kind, Adjuvant | Conditioner) {
+    if !product.kind.holds_actives() {
         return Vec::new();
     }
     product

@@ -8,7 +8,7 @@ use super::WaterPlan;
 use super::hardness::{CALCIUM, MAGNESIUM};
 use crate::farm::label::{Says, Stance};
 use crate::farm::product::AdjuvantClass;
-use crate::farm::{Farm, Water};
+use crate::farm::{Farm, Field, Water};
 use crate::finding::{Basis, Finding, Subject};
 use crate::mix::line::PlannedLine;
 use crate::quantity::number::show;
@@ -155,12 +155,31 @@ pub(crate) fn working(water: &Water, need: &ConditionerNeed, units: Units) -> Wo
 /// Sets what the labels of the mix ask for beside what the water needs and what the mix holds.
 pub(crate) fn judge(
     farm: &Farm,
+    fields: &[&Field],
     lines: &[PlannedLine],
     carrier: CarrierRate,
     water: &mut WaterPlan,
     findings: &mut Vec<Finding>,
 ) {
     let held = held(farm, lines, carrier);
+    // A solution whose content is not typed: there is some, but nobody knows how much.
+    let untold = lines
+        .iter()
+        .filter_map(|line| Some((line, farm.products.get(&line.product)?)))
+        .find(|(_, product)| {
+            product.class == Some(AdjuvantClass::AmmoniumSulfate) && product.is_liquid() && product.actives.is_empty()
+        })
+        .map(|(line, product)| {
+            findings.push(
+                Finding::check(
+                    Subject::Product(line.product.clone()),
+                    format!("How much ammonium sulfate {} holds is not typed, so it is not judged", product.name),
+                    Basis::Arithmetic,
+                )
+                .hint("Type its content in the shed, such as \"3.4 lb/gal\", from its label or its maker."),
+            );
+        })
+        .is_some();
     let need = water.need.as_ref().map(ConditionerNeed::most);
     let mut label_least: Option<(MassPerVolume, String)> = None;
     for line in lines {
@@ -169,11 +188,25 @@ pub(crate) fn judge(
             let Says::Adjuvant { class: AdjuvantClass::AmmoniumSulfate, stance, least, most } = &statement.says else {
                 continue;
             };
+            if !fields.iter().any(|field| crate::label::for_crop(statement, field)) {
+                continue;
+            }
             let basis = || Basis::Label(crate::label::place(product, statement));
             let about = || Subject::Product(line.product.clone());
+            if [least, most].into_iter().flatten().any(|rate| in_spray(rate.value(), carrier).is_none()) {
+                findings.push(
+                    Finding::check(
+                        about(),
+                        format!("What {} says of ammonium sulfate is no mass, so it is not compared", product.name),
+                        basis(),
+                    )
+                    .hint("Type it like \"8.5 lb/100 gal\"."),
+                );
+            }
             let least = least.as_ref().and_then(|rate| in_spray(rate.value(), carrier));
             let most = most.as_ref().and_then(|rate| in_spray(rate.value(), carrier));
             match stance {
+                Stance::Required | Stance::Preferred if untold => {}
                 Stance::Required if held.is_none() => findings.push(Finding::stop(
                     about(),
                     format!("{} requires ammonium sulfate, and the mix has none", product.name),
@@ -225,26 +258,24 @@ pub(crate) fn judge(
         }
     }
     let (Some(need), Some(hardness)) = (need, water.hardness) else { return };
-    let Some((label, at)) = label_least else {
-        if let Some(held) = held
-            && need.exceeds(held)
-        {
-            findings.push(
-                Finding::check(
-                    Subject::Water(water.id.clone()),
-                    format!(
-                        "{} ties up {} of ammonium sulfate; the mix holds {}",
-                        water.name,
-                        need.show(farm.units),
-                        held.show(farm.units)
-                    ),
-                    Basis::Published(SOURCE.to_owned()),
-                )
-                .hint("The label of each product decides whether more may be added."),
-            );
-        }
-        return;
-    };
+    if let Some(held) = held
+        && need.exceeds(held)
+    {
+        findings.push(
+            Finding::check(
+                Subject::Water(water.id.clone()),
+                format!(
+                    "{} ties up {} of ammonium sulfate; the mix holds {}",
+                    water.name,
+                    need.show(farm.units),
+                    held.show(farm.units)
+                ),
+                Basis::Published(SOURCE.to_owned()),
+            )
+            .hint("The label of each product decides whether more may be added."),
+        );
+    }
+    let Some((label, at)) = label_least else { return };
     water.recommended = Some(need.max(label));
     findings.push(
         Finding::note(
@@ -295,8 +326,8 @@ fn held(farm: &Farm, lines: &[PlannedLine], carrier: CarrierRate) -> Option<Mass
 /// A conditioner's rate as a content of the spray.
 fn in_spray(rate: Rate, carrier: CarrierRate) -> Option<MassPerVolume> {
     match rate {
-        Rate::MassPerSpray(content) | Rate::ActivePerSpray(content, _) => Some(content),
-        Rate::MassPerArea(mass) | Rate::ActivePerArea(mass, _) if !carrier.is_zero() => {
+        Rate::MassPerSpray(content) | Rate::OuncesPerSpray(content) | Rate::ActivePerSpray(content, _) => Some(content),
+        Rate::MassPerArea(mass) | Rate::OuncesPerArea(mass) | Rate::ActivePerArea(mass, _) if !carrier.is_zero() => {
             Some(MassPerVolume::from_grams_per_litre(
                 mass.to_kilograms_per_hectare() * 1000.0 / carrier.to_litres_per_hectare(),
             ))

@@ -2,7 +2,7 @@
 
 use egui::Ui;
 use tankard_core::farm::{Farm, Measuring, Paper, Place};
-use tankard_core::quantity::Units;
+use tankard_core::quantity::{Quantity, Units};
 
 use super::{Bench, line, quiet, section, title_box, word};
 use crate::look;
@@ -99,13 +99,13 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     });
     section(ui, "Measuring");
     line(ui, "finest mark, liquids", |ui| {
-        boxes::quantity(ui, "finest mark for liquids", &mut house.measuring.liquid, 120.0);
-        boxes::understood(ui, Some(&house.measuring.liquid), house.units);
+        let usual = Measuring::default().liquid(house.units).show(house.units);
+        boxes::quantity_hinted(ui, "finest mark for liquids", &mut house.measuring.liquid, 120.0, &usual);
         word(ui, "amounts are rounded to it; a product may have its own");
     });
     line(ui, "finest mark, dry", |ui| {
-        boxes::quantity(ui, "finest mark for dry products", &mut house.measuring.dry, 120.0);
-        boxes::understood(ui, Some(&house.measuring.dry), house.units);
+        let usual = Measuring::default().dry(house.units).show(house.units);
+        boxes::quantity_hinted(ui, "finest mark for dry products", &mut house.measuring.dry, 120.0, &usual);
     });
     section(ui, "Place");
     line(ui, "latitude, longitude", |ui| {

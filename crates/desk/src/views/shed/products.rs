@@ -4,7 +4,7 @@ use egui::Ui;
 use tankard_core::farm::{
     Active, AdjuvantClass, Container, ContainerKind, Farm, Formulation, Id, Product, ProductKind,
 };
-use tankard_core::quantity::{ActiveBasis, AsTyped, Units};
+use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity, Units};
 
 use super::stock::{Held, round};
 use super::{Bench, line, lines, named, quiet, section, sheets, statements, tight, title_box, users, word};
@@ -130,13 +130,17 @@ pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
     if added {
         let mut id = Id::new();
         bench.desk.document.edit(|farm| {
-            id = tankard_core::farm::id::fresh(&farm.products, "product");
+            id = farm.fresh_product_id("product");
             let product = Product::new("New product", ProductKind::Herbicide, Formulation::SL);
             farm.products.insert(id.clone(), product);
         });
         bench.state.find.clear();
         bench.state.choose(id);
     }
+    // Not an id that records of a product long gone still carry.
+    let copied = done.as_ref().and_then(|(id, _)| {
+        Some(bench.farm().fresh_product_id(&format!("{}, copy", bench.farm().products.get(id)?.name)))
+    });
     match done {
         Some((id, act @ (Act::Up | Act::Down))) => bench.desk.document.edit(|farm| move_in_group(farm, &id, act)),
         Some(done) => super::apply(
@@ -151,7 +155,7 @@ pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
                     container.full = 0;
                     container.opened = None;
                 }
-                product.name.clone()
+                copied.unwrap_or_default()
             },
         ),
         None => {}
@@ -374,8 +378,12 @@ fn containers(bench: &Bench, ui: &mut Ui, product: &mut Product) {
         }
     }
     line(ui, "measuring step", |ui| {
-        let usual = if product.is_liquid() { farm.measuring.liquid.text() } else { farm.measuring.dry.text() };
-        boxes::quantity_hinted(ui, "measuring step", &mut product.measuring_step, 120.0, usual);
+        let usual = if product.is_liquid() {
+            farm.measuring.liquid(units).show(units)
+        } else {
+            farm.measuring.dry(units).show(units)
+        };
+        boxes::quantity_hinted(ui, "measuring step", &mut product.measuring_step, 120.0, &usual);
         if product.measuring_step.is_none() {
             word(ui, "as everywhere on the farm");
         }

@@ -167,7 +167,7 @@ fn below(
     working: &mut Option<Shown>,
 ) {
     let rate = line.rate.value();
-    if matches!(rate, Rate::VolumePerArea(_) | Rate::MassPerArea(_)) && planned.is_some() {
+    if matches!(rate, Rate::VolumePerArea(_) | Rate::MassPerArea(_) | Rate::OuncesPerArea(_)) && planned.is_some() {
         return;
     }
     let id = ui.make_persistent_id("bounds");

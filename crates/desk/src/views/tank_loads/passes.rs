@@ -83,7 +83,7 @@ fn add(desk: &mut Desk) {
         pass.rig = farm.rigs.keys().next().cloned().unwrap_or_default();
         pass.water = farm.waters.keys().next().cloned().unwrap_or_default();
     }
-    let id = tankard_core::farm::id::fresh(&farm.passes, &format!("{} new pass", pass.date));
+    let id = farm.fresh_pass_id(&format!("{} new pass", pass.date));
     let new = id.clone();
     desk.document.edit(|farm| {
         farm.passes.insert(new, pass);
@@ -119,11 +119,14 @@ fn acts(desk: &mut Desk, ui: &mut Ui) {
 }
 
 fn apply(desk: &mut Desk, act: lists::Act, id: &str) {
+    // Not an id that records or cards of a pass long gone still carry.
+    let farm = desk.document.farm();
+    let copied = farm.passes.get(id).map(|pass| farm.fresh_pass_id(&format!("{} {} (copy)", pass.date, pass.name)));
     let mut next = None;
     desk.document.edit(|farm| {
         next = lists::apply(act, &mut farm.passes, id, |pass| {
             pass.name = format!("{} (copy)", pass.name);
-            format!("{} {}", pass.date, pass.name)
+            copied.unwrap_or_default()
         });
     });
     match next {

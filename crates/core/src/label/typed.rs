@@ -1,0 +1,77 @@
+//! What the label of a product does not say as it is typed, so that silence is not taken for consent.
+
+use super::for_crop;
+use crate::farm::label::Says;
+use crate::farm::{Field, Id, Product, Statement};
+use crate::finding::{Basis, Finding, Subject};
+
+/// A kind of statement, and the word for it.
+type Kind = (fn(&Says) -> bool, &'static str);
+
+/// Kinds of statement that protect people and crops, with the word for each.
+const NEEDED: [Kind; 3] = [
+    (|says| matches!(says, Says::ReEntry { .. }), "a re-entry time"),
+    (|says| matches!(says, Says::Wear { .. }), "protective equipment"),
+    (|says| matches!(says, Says::HarvestInterval { .. }), "a harvest interval"),
+];
+
+/// Kinds of statement that limit, with the word for each.
+const LIMITS: [Kind; 4] = [
+    (|says| matches!(says, Says::Carrier { .. }), "spray volume"),
+    (|says| matches!(says, Says::CropStage), "crop stage"),
+    (|says| matches!(says, Says::SeasonTotal { .. } | Says::ActiveSeasonTotal { .. }), "most a season"),
+    (|says| matches!(says, Says::HarvestInterval { .. }), "harvest interval"),
+];
+
+/// Says what is missing for a pesticide, and what is typed for other crops only.
+pub(crate) fn judge(id: &Id, product: &Product, field: &Field, findings: &mut Vec<Finding>) {
+    if !product.kind.is_pesticide() {
+        return;
+    }
+    let about = || Subject::Product(id.clone());
+    let crop = if field.crop.trim().is_empty() { "a field without a crop" } else { field.crop.trim() };
+    let missing: Vec<&str> = NEEDED
+        .iter()
+        .filter(|(is, _)| !product.label.iter().any(|statement| is(&statement.says)))
+        .map(|(_, word)| *word)
+        .collect();
+    if !missing.is_empty() {
+        findings.push(
+            Finding::check(
+                about(),
+                format!("From the label of {}, {} is not typed", product.name, missing.join(" and ")),
+                Basis::Label(product.name.clone()),
+            )
+            .hint("Type it in the shed, or read it from the label before the field is entered or harvested."),
+        );
+    }
+    let of_kind = |is: fn(&Says) -> bool| -> Vec<&Statement> {
+        product.label.iter().filter(|statement| is(&statement.says)).collect()
+    };
+    let mut elsewhere: Vec<&str> = Vec::new();
+    let mut crops: Vec<&str> = Vec::new();
+    for (is, word) in LIMITS {
+        let typed = of_kind(is);
+        if !typed.is_empty() && !typed.iter().any(|statement| for_crop(statement, field)) {
+            elsewhere.push(word);
+            crops.extend(typed.iter().map(|statement| statement.crop.trim()));
+        }
+    }
+    if !elsewhere.is_empty() {
+        crops.sort_unstable();
+        crops.dedup();
+        findings.push(
+            Finding::check(
+                about(),
+                format!(
+                    "What the label of {} says on {} is typed for {} and not judged on {crop}",
+                    product.name,
+                    elsewhere.join(", "),
+                    crops.join(", ")
+                ),
+                Basis::Label(product.name.clone()),
+            )
+            .hint("Write the crop in the same way in both places, or type what the label says for it."),
+        );
+    }
+}
