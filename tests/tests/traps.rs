@@ -414,3 +414,24 @@ fn metric_farms_measure_in_metric_marks() {
     rate(&mut farm, "1.6077 L/ha");
     assert_eq!(planned(&farm).loads[0].items[0].measured.text, "52.05 L");
 }
+
+#[test]
+fn a_rate_of_nothing_is_a_stop() {
+    let mut farm = farm();
+    rate(&mut farm, "0 fl oz/ac");
+    must(&farm, Level::Stop, "is in the mix at a rate of nothing");
+}
+
+#[test]
+fn rounding_does_not_fall_below_the_least_unless_the_most_forbids() {
+    let mut farm = farm();
+    farm.measuring.liquid = Some(typed("1 gal"));
+    farm.fields["f"].area = typed("10 ac");
+    // 16 fl oz/ac on 10 ac is 1.25 gal, which would round to 1 gal.
+    rate(&mut farm, "1 % v/v");
+    farm.passes["p"].mix[0].at_least = Some(typed("16 fl oz/ac"));
+    farm.passes["p"].mix[0].at_most = Some(typed("32 fl oz/ac"));
+    assert_eq!(planned(&farm).loads[0].items[0].measured.text, "2 gal");
+    farm.passes["p"].mix[0].at_most = Some(typed("20 fl oz/ac"));
+    assert_eq!(planned(&farm).loads[0].items[0].measured.text, "1 gal");
+}

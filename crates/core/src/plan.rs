@@ -126,6 +126,16 @@ pub fn plan(farm: &Farm, pass_id: &str) -> Option<Plan> {
             match reckon(line, product, carrier, farm.units) {
                 Ok((per_area, working)) => {
                     workings.push(working);
+                    if per_area.is_zero() {
+                        findings.push(
+                            Finding::stop(
+                                Subject::Product(placed.product.clone()),
+                                format!("{} is in the mix at a rate of nothing", product.name),
+                                Basis::Arithmetic,
+                            )
+                            .hint("Type its rate, or take it out of the mix."),
+                        );
+                    }
                     let demand = per_area.over(area);
                     lines.push(PlannedLine {
                         product: placed.product.clone(),
@@ -311,7 +321,7 @@ fn carrier(pass_id: &Id, pass: &Pass, findings: &mut Vec<Finding>) -> Option<Car
                 "The spray volume over ground is not typed",
                 Basis::Arithmetic,
             )
-            .hint("Type it in the heading line, such as \"15 gal/ac\" or \"140 L/ha\"."),
+            .hint("Open the rig in the heading line and type it, such as \"15 gal/ac\" or \"140 L/ha\"."),
         );
     }
     carrier
@@ -534,7 +544,9 @@ fn loads(
                 .reduce(AmountPerArea::smaller)
                 .map(|most| most.over(*area));
             let exact = line.per_area.over(*area);
-            let measured = measure::measure(exact, most, product, &farm.measuring, units);
+            let least = floor(pass, line, product, fields.iter().filter_map(|(id, _)| farm.fields.get(id)), carrier)
+                .map(|least| least.over(*area));
+            let measured = measure::measure(exact, (least, most), product, &farm.measuring, units);
             judge_rounding(&measured, line, number, units, measure::step(product, &farm.measuring, units), findings);
             items.push(LoadItem { product: line.product.clone(), number: line.number, measured });
         }
@@ -563,6 +575,28 @@ fn loads(
     judge_agitation(rig, &loads, units, &about_rig(), findings);
     work_of_first_load(&loads, lines, carrier, units, workings);
     loads
+}
+
+/// What over ground the rounding should not go below: the user's own "at least" and the label's least, where the plan itself
+/// keeps them.
+fn floor<'a>(
+    pass: &Pass,
+    line: &PlannedLine,
+    product: &Product,
+    fields: impl Iterator<Item = &'a Field>,
+    carrier: CarrierRate,
+) -> Option<AmountPerArea> {
+    let own = pass
+        .mix
+        .iter()
+        .find(|typed| typed.product == line.product)
+        .and_then(|typed| typed.at_least.as_ref())
+        .and_then(|least| crate::mix::line::per_area(least.value(), product, carrier).ok());
+    fields
+        .filter_map(|field| label::rate::floor(line, product, field, carrier))
+        .chain(own)
+        .filter(|least| least.exceeds(line.per_area) == Some(false))
+        .reduce(AmountPerArea::larger)
 }
 
 fn judge_rounding(

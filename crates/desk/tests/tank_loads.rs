@@ -250,7 +250,11 @@ fn a_field_is_edited_in_its_row_added_copied_and_moved() {
     assert_eq!(harness.state().document.farm().fields.get_index_of("mill-field-copy"), Some(2));
     harness.get_by_label("+ Add a field").click();
     harness.run();
-    assert!(harness.state().document.farm().fields.contains_key("new-field"));
+    assert!(harness.state().document.farm().fields.contains_key("field"));
+    // What is typed next is its name.
+    harness.event(egui::Event::Text("Back forty".to_owned()));
+    harness.run();
+    assert_eq!(harness.state().document.farm().fields["field"].name, "Back forty");
 }
 
 #[test]

@@ -126,6 +126,11 @@ pub fn save(path: &Path, farm: &Farm, stamp: Option<Stamp>) -> Result<Stamp, Sto
 pub fn put(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
     // A link is followed, so that the file it points to is replaced and not the link.
     let real = fs::canonicalize(path).unwrap_or_else(|_| path.to_owned());
+    // A device or a folder is no place for a file, and must not be replaced by one.
+    if fs::metadata(&real).is_ok_and(|data| !data.is_file()) {
+        let source = io::Error::new(io::ErrorKind::InvalidInput, "it is no ordinary file");
+        return Err(io_error("writing", path)(source));
+    }
     let folder = match real.parent() {
         Some(folder) if !folder.as_os_str().is_empty() => folder,
         _ => Path::new("."),

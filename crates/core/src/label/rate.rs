@@ -159,3 +159,18 @@ pub(crate) fn cap(line: &PlannedLine, product: &Product, field: &Field, carrier:
         .filter(|most| line.per_area.exceeds(*most) == Some(false))
         .reduce(AmountPerArea::smaller)
 }
+
+/// How little over ground the rounding should keep to on a field: the smallest least that the label names.
+pub(crate) fn floor(
+    line: &PlannedLine,
+    product: &Product,
+    field: &Field,
+    carrier: CarrierRate,
+) -> Option<AmountPerArea> {
+    let (fitting, _) = ranges(product, field, carrier, Units::default(), None);
+    fitting
+        .into_iter()
+        .filter_map(|range| range.least)
+        .filter(|least| least.exceeds(line.per_area) == Some(false))
+        .reduce(AmountPerArea::smaller)
+}

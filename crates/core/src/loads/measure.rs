@@ -37,20 +37,26 @@ pub fn step(product: &Product, farm: &Measuring, units: Units) -> Amount {
     }
 }
 
-/// Rounds an exact amount to the nearest mark; to the one below where that would pass `most`.
-pub fn measure(exact: Amount, most: Option<Amount>, product: &Product, farm: &Measuring, units: Units) -> Measured {
+/// Rounds an exact amount to the nearest mark; to the one above where that would fall short of a least, and in any case to
+/// one that does not pass a most.
+pub fn measure(
+    exact: Amount,
+    (least, most): (Option<Amount>, Option<Amount>),
+    product: &Product,
+    farm: &Measuring,
+    units: Units,
+) -> Measured {
     let step = step(product, farm, units);
     let (amount, held_down) = match exact.ratio(step) {
         // A step of nothing means "to the drop".
         None => (exact, false),
         Some(marks) => {
-            let nearest = step.times(marks.round());
-            match most.and_then(|most| most.ratio(step)) {
-                Some(most_marks) if marks.round() > most_marks * (1.0 + 1e-9) => {
-                    (step.times((most_marks * (1.0 + 1e-9)).floor()), true)
-                }
-                _ => (nearest, false),
-            }
+            // A part in 10⁹ is arithmetic, not spray.
+            let least = least.and_then(|least| least.ratio(step)).map_or(0.0, |marks| (marks * (1.0 - 1e-9)).ceil());
+            let most =
+                most.and_then(|most| most.ratio(step)).map_or(f64::INFINITY, |marks| (marks * (1.0 + 1e-9)).floor());
+            let wanted = marks.round().max(least);
+            (step.times(wanted.min(most)), wanted > most)
         }
     };
     let rounding = amount.ratio(exact).map_or(0.0, |ratio| ratio - 1.0);
@@ -104,7 +110,7 @@ mod tests {
         let product = product(Formulation::SL, "2.5 gal", ContainerKind::Jug);
         let out = measure(
             Amount::Volume(Volume::from_us_gallons(13.75)),
-            None,
+            (None, None),
             &product,
             &Measuring::default(),
             Units::UsCustomary,
@@ -117,8 +123,13 @@ mod tests {
     #[test]
     fn whole_bags_leave_no_rest() {
         let product = product(Formulation::SG, "51 lb", ContainerKind::Bag);
-        let out =
-            measure(Amount::Mass(Mass::from_pounds(102.0)), None, &product, &Measuring::default(), Units::UsCustomary);
+        let out = measure(
+            Amount::Mass(Mass::from_pounds(102.0)),
+            (None, None),
+            &product,
+            &Measuring::default(),
+            Units::UsCustomary,
+        );
         assert_eq!((out.text.as_str(), out.containers.as_str()), ("102 lb", "2 bags of 51 lb"));
     }
 
@@ -127,8 +138,8 @@ mod tests {
         let product = product(Formulation::SL, "2.5 gal", ContainerKind::Jug);
         let exact = Amount::Volume(Volume::from_us_fluid_ounces(10.6));
         let most = Amount::Volume(Volume::from_us_fluid_ounces(10.8));
-        let free = measure(exact, None, &product, &Measuring::default(), Units::UsCustomary);
-        let held = measure(exact, Some(most), &product, &Measuring::default(), Units::UsCustomary);
+        let free = measure(exact, (None, None), &product, &Measuring::default(), Units::UsCustomary);
+        let held = measure(exact, (None, Some(most)), &product, &Measuring::default(), Units::UsCustomary);
         assert_eq!((free.text.as_str(), free.held_down), ("11 fl oz", false));
         assert_eq!((held.text.as_str(), held.held_down), ("10 fl oz", true));
     }

@@ -398,6 +398,20 @@ pub enum AmountPerArea {
 }
 
 impl AmountPerArea {
+    /// Whether there is none of it.
+    pub fn is_zero(self) -> bool {
+        match self {
+            Self::Volume(rate) => rate.is_zero(),
+            Self::Mass(rate) => rate.is_zero(),
+        }
+    }
+
+    /// The larger of two; the first where one is liquid and the other dry.
+    #[must_use]
+    pub fn larger(self, other: Self) -> Self {
+        if other.exceeds(self) == Some(true) { other } else { self }
+    }
+
     /// On an area.
     pub fn over(self, area: Area) -> Amount {
         match self {

@@ -20,70 +20,138 @@ pub fn lines(ui: &mut Ui, name: &str, value: &mut String, width: f32, rows: usiz
     ui.add(TextEdit::multiline(value).desired_width(width).desired_rows(rows)).accessible_name(name)
 }
 
-/// What is typed in a box and cannot be read yet.
+/// What is typed in a box: kept as it is while the box is used, and for as long as it cannot be read.
 #[derive(Clone, Default)]
 struct Draft {
     /// What is in the box.
     text: String,
-    /// What the farm held when it was typed; another value means that undo or another box changed it.
+    /// What the farm holds because of it; another value means that undo or another box changed it.
     over: String,
     /// Why it cannot be read.
-    problem: String,
+    problem: Option<String>,
 }
 
-/// A box whose text must be read as something. Gives the new text when it changed and could be read.
+/// A box whose text cannot be read, so that the farm goes on with what was there before.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Unread {
+    id: Id,
+    /// The box.
+    pub name: String,
+    /// What was typed, and why it cannot be read.
+    pub problem: String,
+    /// What the farm goes on with.
+    pub instead: String,
+}
+
+/// The boxes that hold a text that cannot be read.
+pub fn unread(ctx: &egui::Context) -> Vec<Unread> {
+    ctx.data(|data| data.get_temp(Id::unique("tankard boxes that cannot be read"))).unwrap_or_default()
+}
+
+/// Drops what was typed in a box and could not be read.
+pub fn drop_unread(ctx: &egui::Context, unread: &Unread) {
+    ctx.data_mut(|data| data.remove::<Draft>(unread.id));
+    note_unread(ctx, unread.id, None);
+}
+
+fn note_unread(ctx: &egui::Context, id: Id, now: Option<Unread>) {
+    ctx.data_mut(|data| {
+        let all = data.get_temp_mut_or_default::<Vec<Unread>>(Id::unique("tankard boxes that cannot be read"));
+        all.retain(|known| known.id != id);
+        all.extend(now);
+    });
+}
+
+/// Tells the boxes the units in which to give examples.
+pub fn set_units(ctx: &egui::Context, units: Units) {
+    ctx.data_mut(|data| data.insert_temp(Id::unique("tankard units of examples"), units == Units::Metric));
+}
+
+/// The example of a quantity in the farm's own system.
+fn example<Q: Quantity>(ui: &Ui) -> &'static str {
+    const METRIC: [(&str, &str); 13] = [
+        ("74.6 ac", "30.2 ha"),
+        ("1200 gal", "4500 L"),
+        ("51 lb", "25 kg"),
+        ("15 gal/ac", "140 L/ha"),
+        ("22 fl oz/ac", "1.6 L/ha"),
+        ("10.2 lb/gal", "1.22 kg/L"),
+        ("120 ft", "36 m"),
+        ("12 mph", "20 km/h"),
+        ("40 psi", "2.8 bar"),
+        ("0.4 gal/min", "1.5 L/min"),
+        ("68 °F", "20 °C"),
+        ("2.5 gal", "10 L"),
+        ("24.50 / gal", "6.50 / L"),
+    ];
+    let metric = ui.data(|data| data.get_temp::<bool>(Id::unique("tankard units of examples"))).unwrap_or_default();
+    METRIC.iter().find(|(us, _)| metric && *us == Q::EXAMPLE).map_or(Q::EXAMPLE, |(_, own)| own)
+}
+
+/// A box whose text must be read as something. `read` gives what the farm will hold for a text. Gives the new text when it
+/// changed and could be read.
 fn read_box(
     ui: &mut Ui,
     name: &str,
     current: &str,
     width: f32,
     hint: &str,
-    read: impl Fn(&str) -> Result<(), String>,
+    read: impl Fn(&str) -> Result<String, String>,
 ) -> Option<String> {
     let id = ui.make_persistent_id(("box", name));
-    let draft: Option<Draft> = ui.data(|data| data.get_temp(id));
-    let draft = draft.filter(|draft| draft.over == current);
+    let edit_id = id.with("edit");
+    let kept: Option<Draft> = ui.data(|data| data.get_temp(id));
+    let in_use = ui.memory(|memory| memory.has_focus(edit_id));
+    let draft = kept.clone().filter(|draft| draft.over == current && (in_use || draft.problem.is_some()));
+    if kept.is_some() && draft.is_none() {
+        ui.data_mut(|data| data.remove::<Draft>(id));
+        note_unread(ui.ctx(), id, None);
+    }
     let mut text = draft.as_ref().map_or_else(|| current.to_owned(), |draft| draft.text.clone());
+    let problem = draft.and_then(|draft| draft.problem);
     let mut edit = TextEdit::singleline(&mut text)
-        .id(id.with("edit"))
+        .id(edit_id)
         .desired_width(width)
         .hint_text(hint.to_owned())
         .align(egui::Align2::LEFT_CENTER);
-    if draft.is_some() {
+    if problem.is_some() {
         edit = edit.text_color(look::colours(ui).stop);
     }
     let response = ui.add(edit).accessible_name(name);
     if response.gained_focus() {
-        select_all(ui, id.with("edit"), &text);
+        select_all(ui, edit_id, &text);
     }
-    if let Some(draft) = &draft {
+    if let Some(problem) = &problem {
         ui.painter().rect_stroke(response.rect, 4, Stroke::new(1.5, look::colours(ui).stop), egui::StrokeKind::Inside);
         if response.has_focus() || response.hovered() {
             egui::Tooltip::always_open(ui.ctx().clone(), ui.layer_id(), id.with("why"), response.rect).gap(2.0).show(
                 |ui| {
                     ui.set_max_width(360.0);
-                    ui.label(RichText::new(&draft.problem).color(look::colours(ui).stop));
+                    ui.label(RichText::new(problem).color(look::colours(ui).stop));
                 },
             );
         }
     }
     if response.has_focus() && ui.input(|input| input.key_pressed(egui::Key::Escape)) {
         ui.data_mut(|data| data.remove::<Draft>(id));
+        note_unread(ui.ctx(), id, None);
         return None;
     }
     if !response.changed() {
         return None;
     }
-    match read(&text) {
-        Ok(()) => {
-            ui.data_mut(|data| data.remove::<Draft>(id));
-            (text != current).then_some(text)
-        }
-        Err(problem) => {
-            ui.data_mut(|data| data.insert_temp(id, Draft { text, over: current.to_owned(), problem }));
-            None
-        }
-    }
+    let (over, problem) = match read(&text) {
+        Ok(held) => (held, None),
+        Err(problem) => (current.to_owned(), Some(problem)),
+    };
+    note_unread(
+        ui.ctx(),
+        id,
+        problem.clone().map(|problem| Unread { id, name: name.to_owned(), problem, instead: current.to_owned() }),
+    );
+    let understood = problem.is_none();
+    ui.data_mut(|data| data.insert_temp(id, Draft { text: text.clone(), over, problem }));
+    (understood && text != current).then_some(text)
 }
 
 fn select_all(ui: &Ui, id: Id, text: &str) {
@@ -97,8 +165,9 @@ fn select_all(ui: &Ui, id: Id, text: &str) {
 
 /// A box for a quantity that must be there.
 pub fn quantity<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut AsTyped<Q>, width: f32) {
-    let read = |text: &str| Q::parse(text).map(|_| ()).map_err(|error| error.to_string());
-    if let Some(text) = read_box(ui, name, value.text(), width, Q::EXAMPLE, read)
+    let read = |text: &str| Q::parse(text).map(|_| text.to_owned()).map_err(|error| error.to_string());
+    let hint = example::<Q>(ui);
+    if let Some(text) = read_box(ui, name, value.text(), width, hint, read)
         && let Ok(typed) = AsTyped::parse(&text)
     {
         *value = typed;
@@ -107,13 +176,18 @@ pub fn quantity<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut AsTyped<Q>, wi
 
 /// A box for a quantity that may be left empty.
 pub fn quantity_or_none<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<Q>>, width: f32) {
-    quantity_hinted(ui, name, value, width, &format!("e.g. {}", Q::EXAMPLE));
+    let hint = format!("e.g. {}", example::<Q>(ui));
+    quantity_hinted(ui, name, value, width, &hint);
 }
 
 /// The same with a hint of what it means to leave it empty.
 pub fn quantity_hinted<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<Q>>, width: f32, hint: &str) {
     let read = |text: &str| {
-        if text.trim().is_empty() { Ok(()) } else { Q::parse(text).map(|_| ()).map_err(|error| error.to_string()) }
+        if text.trim().is_empty() {
+            Ok(String::new())
+        } else {
+            Q::parse(text).map(|_| text.to_owned()).map_err(|error| error.to_string())
+        }
     };
     let current = value.as_ref().map(|typed| typed.text().to_owned()).unwrap_or_default();
     if let Some(text) = read_box(ui, name, &current, width, hint, read) {
@@ -138,7 +212,8 @@ fn same_reading(shown: &str, typed: &str) -> bool {
 
 /// A box for a day that must be there, written 2031-06-12.
 pub fn date(ui: &mut Ui, name: &str, value: &mut Date, width: f32) {
-    if let Some(text) = read_box(ui, name, &value.to_string(), width, "2031-06-12", |text| read_date(text).map(|_| ()))
+    if let Some(text) =
+        read_box(ui, name, &value.to_string(), width, "2031-06-12", |text| read_date(text).map(|date| date.to_string()))
         && let Ok(read) = read_date(&text)
     {
         *value = read;
@@ -148,28 +223,52 @@ pub fn date(ui: &mut Ui, name: &str, value: &mut Date, width: f32) {
 /// A box for a day that may be left empty.
 pub fn date_or_none(ui: &mut Ui, name: &str, value: &mut Option<Date>, width: f32) {
     let current = value.map(|date| date.to_string()).unwrap_or_default();
-    let read = |text: &str| if text.trim().is_empty() { Ok(()) } else { read_date(text).map(|_| ()) };
+    let read = |text: &str| {
+        if text.trim().is_empty() { Ok(String::new()) } else { read_date(text).map(|date| date.to_string()) }
+    };
     if let Some(text) = read_box(ui, name, &current, width, "e.g. 2031-06-12", read) {
         *value = read_date(&text).ok();
     }
 }
 
+/// Reads 2031-06-12, 2031-6-2 or 12.6.2031. With strokes it may be either way round, so that is refused.
 fn read_date(text: &str) -> Result<Date, String> {
-    text.trim().parse().map_err(|_| format!("\"{}\" is not a day; write it like 2031-06-12", text.trim()))
+    let problem = || format!("\"{}\" is not a day; write it like 2031-06-12", text.trim());
+    let part = |text: &str| text.trim().parse::<i16>().map_err(|_| problem());
+    let parts: Vec<&str> = text.trim().split(['-', '.']).collect();
+    let (year, month, day) = match parts.as_slice() {
+        [year, month, day] if year.len() == 4 => (part(year)?, part(month)?, part(day)?),
+        [day, month, year] if year.len() == 4 && text.contains('.') => (part(year)?, part(month)?, part(day)?),
+        _ => return Err(problem()),
+    };
+    let small = |value: i16| i8::try_from(value).map_err(|_| problem());
+    Date::new(year, small(month)?, small(day)?).map_err(|_| problem())
 }
 
 /// A box for a time of day that may be left empty.
 pub fn time_or_none(ui: &mut Ui, name: &str, value: &mut Option<Time>, width: f32) {
     let current = value.map(|time| time.strftime("%H:%M").to_string()).unwrap_or_default();
-    let read = |text: &str| if text.trim().is_empty() { Ok(()) } else { read_time(text).map(|_| ()) };
+    let read = |text: &str| {
+        if text.trim().is_empty() {
+            Ok(String::new())
+        } else {
+            read_time(text).map(|time| time.strftime("%H:%M").to_string())
+        }
+    };
     if let Some(text) = read_box(ui, name, &current, width, "e.g. 05:40", read) {
         *value = read_time(&text).ok();
     }
 }
 
+/// Reads 05:40, 5:40 or 0540.
 fn read_time(text: &str) -> Result<Time, String> {
     let problem = || format!("\"{}\" is not a time of day; write it like 05:40", text.trim());
-    let (hour, minute) = text.trim().split_once(':').ok_or_else(problem)?;
+    let text = text.trim();
+    let (hour, minute) = match text.split_once([':', '.']) {
+        Some((hour, minute)) if minute.len() == 2 => (hour, minute),
+        None if (3..=4).contains(&text.len()) && text.is_ascii() => text.split_at(text.len() - 2),
+        _ => return Err(problem()),
+    };
     let hour = hour.parse().map_err(|_| problem())?;
     let minute = minute.parse().map_err(|_| problem())?;
     Time::new(hour, minute, 0, 0).map_err(|_| problem())
@@ -180,7 +279,7 @@ pub fn count(ui: &mut Ui, name: &str, value: &mut u32, width: f32) {
     let read = |text: &str| {
         text.trim()
             .parse::<u32>()
-            .map(|_| ())
+            .map(|count| count.to_string())
             .map_err(|_| format!("\"{}\" is not a whole number; write it like 30", text.trim()))
     };
     if let Some(text) = read_box(ui, name, &value.to_string(), width, "30", read)
@@ -208,7 +307,10 @@ pub fn choice<T: PartialEq + Clone>(
                 ui,
                 |ui| {
                     for each in all {
-                        ui.selectable_value(value, each.clone(), say(each));
+                        // The keyboard chooses too, and then the list is done.
+                        if ui.selectable_value(value, each.clone(), say(each)).clicked() {
+                            ui.close();
+                        }
                     }
                 },
             )
@@ -242,10 +344,14 @@ pub fn find(ui: &mut Ui, name: &str, value: &mut String, width: f32) -> Response
 }
 
 /// A box that looks like plain text until it is used; for rows that are edited in the row.
-pub fn plain(ui: &mut Ui, name: &str, value: &mut String, width: f32, with_weight: bool) -> Response {
+pub fn plain(ui: &mut Ui, name: &str, value: &mut String, width: f32, with_weight: bool, hint: &str) -> Response {
     let id = ui.make_persistent_id(("plain", name));
     let in_use = ui.memory(|memory| memory.has_focus(id));
-    let mut edit = TextEdit::singleline(value).id(id).font(look::body(with_weight)).desired_width(width);
+    let mut edit = TextEdit::singleline(value)
+        .id(id)
+        .font(look::body(with_weight))
+        .desired_width(width)
+        .hint_text(hint.to_owned());
     if !in_use {
         edit = edit.background_color(egui::Color32::TRANSPARENT);
     }
@@ -288,5 +394,28 @@ pub fn understood_between<Q: Quantity>(
         shown.dedup();
         let text = look::soft(ui, format!("= {}", shown.join(" to ")));
         ui.add(egui::Label::new(text).truncate());
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{read_date, read_time};
+    use jiff::civil::{date, time};
+
+    #[test]
+    fn days_and_times_as_people_write_them() {
+        for text in ["2031-06-12", "2031-6-12", "12.6.2031", " 12.06.2031 "] {
+            assert_eq!(read_date(text), Ok(date(2031, 6, 12)), "{text}");
+        }
+        for text in ["6/12/2031", "12-6-2031", "2031-13-01", "2031-06", "tomorrow", "12.6.31"] {
+            assert!(read_date(text).is_err(), "{text}");
+        }
+        for text in ["08:30", "8:30", "0830", "830", "8.30"] {
+            assert_eq!(read_time(text), Ok(time(8, 30, 0, 0)), "{text}");
+        }
+        // "8:3" on the way to "8:30" is no time yet.
+        for text in ["8:3", "25:00", "08:61", "8", "noon", "ö30"] {
+            assert!(read_time(text).is_err(), "{text}");
+        }
     }
 }

@@ -20,7 +20,15 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
         boxes::find(ui, "Find a field or crop", &mut desk.fields.find, 220.0);
         let farm = desk.document.farm();
         let total: Area = farm.fields.values().map(|field| field.area.value()).sum();
-        ui.label(look::soft(ui, format!("{} fields, {}", farm.fields.len(), total.show(farm.units))));
+        ui.label(look::soft(
+            ui,
+            format!(
+                "{} field{}, {}",
+                farm.fields.len(),
+                if farm.fields.len() == 1 { "" } else { "s" },
+                total.show(farm.units)
+            ),
+        ));
     });
     ui.add_space(4.0);
     head(ui);
@@ -91,10 +99,19 @@ fn row(desk: &mut Desk, ui: &mut Ui, id: &Id) {
         ui.set_min_size(Vec2::new(ui.available_width(), look::ROW + 6.0));
         ui.spacing_mut().item_spacing.x = 6.0;
         ui.add_space(8.0);
-        let mut focused = boxes::plain(ui, "Name of the field", &mut field.name, NAME, chosen).has_focus();
+        let name = boxes::plain(ui, "Name of the field", &mut field.name, NAME, chosen, "name");
+        if desk.fields.fresh.as_ref() == Some(id) {
+            // A field that was just added is named first.
+            desk.fields.fresh = None;
+            name.request_focus();
+            name.scroll_to_me(None);
+        }
+        let mut focused = name.has_focus();
         boxes::quantity(ui, &format!("Area of {}", field.name), &mut field.area, AREA);
-        focused |= boxes::plain(ui, &format!("Crop of {}", before.name), &mut field.crop, CROP, false).has_focus();
-        focused |= boxes::plain(ui, &format!("Stage of {}", before.name), &mut field.stage, STAGE, false).has_focus();
+        focused |=
+            boxes::plain(ui, &format!("Crop of {}", before.name), &mut field.crop, CROP, false, "crop").has_focus();
+        focused |=
+            boxes::plain(ui, &format!("Stage of {}", before.name), &mut field.stage, STAGE, false, "stage").has_focus();
         let room = Vec2::new(ui.available_width(), look::ROW);
         let open = ui
             .allocate_ui_with_layout(room, egui::Layout::left_to_right(egui::Align::Center), |ui| {
@@ -153,13 +170,14 @@ fn add(desk: &mut Desk) {
     let farm = desk.document.farm();
     let nothing = if farm.units == Units::Metric { "0 ha" } else { "0 ac" };
     let Ok(area) = AsTyped::parse(nothing) else { return };
-    let field = Field::new("New field", area);
-    let id = tankard_core::farm::id::fresh(&farm.fields, &field.name);
+    let field = Field::new("", area);
+    let id = tankard_core::farm::id::fresh(&farm.fields, "field");
     let new = id.clone();
     desk.document.edit(|farm| {
         farm.fields.insert(new, field);
     });
     desk.fields.find.clear();
+    desk.fields.fresh = Some(id.clone());
     desk.fields.chosen = Some(id);
 }
 

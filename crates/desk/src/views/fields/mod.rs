@@ -16,6 +16,8 @@ pub struct State {
     pub chosen: Option<String>,
     /// What is looked for.
     pub find: String,
+    /// A field that was just added, until its name has the keyboard.
+    pub fresh: Option<String>,
     /// A field about to be removed.
     pub removing: bool,
 }
@@ -26,8 +28,10 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         desk.fields.chosen = desk.document.farm().fields.keys().next().cloned();
         desk.fields.removing = false;
     }
+    // On a small screen the list keeps its boxes and gives up its last column.
+    let width = if ui.available_width() < 1000.0 { 440.0_f32.min(ui.available_width() * 0.66) } else { 590.0 };
     Panel::left("fields")
-        .exact_size(590.0)
+        .exact_size(width)
         .resizable(false)
         .frame(Frame::new().inner_margin(Margin { left: 14, right: 10, top: 10, bottom: 8 }))
         .show(ui, |ui| list::show(desk, ui));

@@ -14,28 +14,28 @@ use crate::parts::{boxes, lists};
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &Id) {
     let Some(before) = desk.document.farm().fields.get(id).cloned() else { return };
     let mut field = before.clone();
-    ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
+    ScrollArea::both().auto_shrink(false).show(ui, |ui| {
         ui.push_id(("page", id), |ui| {
-            ui.label(look::title(&field.name));
+            ui.label(look::title(if field.name.trim().is_empty() { "A field without a name" } else { &field.name }));
             ui.label(look::soft(ui, sprayable(&field, desk.document.farm())));
             ui.add_space(look::GRID);
             look::sheet(ui).show(ui, |ui| {
-                ui.set_width(ui.available_width() - look::GRID);
+                ui.set_width((ui.available_width() - look::GRID).max(480.0));
                 form(ui, &mut field, desk.document.farm());
             });
             ui.add_space(look::GRID);
             look::sheet(ui).show(ui, |ui| {
-                ui.set_width(ui.available_width() - look::GRID);
+                ui.set_width((ui.available_width() - look::GRID).max(480.0));
                 neighbours(ui, &mut field);
             });
             ui.add_space(look::GRID);
             look::sheet(ui).show(ui, |ui| {
-                ui.set_width(ui.available_width() - look::GRID);
+                ui.set_width((ui.available_width() - look::GRID).max(480.0));
                 got(desk, ui, id);
             });
             ui.add_space(look::GRID);
             look::sheet(ui).show(ui, |ui| {
-                ui.set_width(ui.available_width() - look::GRID);
+                ui.set_width((ui.available_width() - look::GRID).max(480.0));
                 may_not(desk, ui, id, &field);
             });
         });

@@ -192,7 +192,7 @@ fn inset(x: i8, y: i8) -> Frame {
 
 /// The links to the four lists; the one in use is bold.
 fn pages(bench: &mut Bench, ui: &mut Ui) {
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = 14.0;
         ui.spacing_mut().button_padding.x = 0.0;
         for page in Page::ALL {

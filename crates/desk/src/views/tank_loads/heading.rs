@@ -96,6 +96,12 @@ fn facts(desk: &mut Desk, ui: &mut Ui, pass: &Pass, plan: &Plan) {
             {
                 working = Some(title);
             }
+            if editor == Editor::Rig
+                && plan.carrier.is_none()
+                && toggle(ui, open == Some(editor), "Type the spray volume")
+            {
+                open = Some(editor);
+            }
             ui.add_space(10.0);
         }
         if let Some(time) = plan.spray_time
@@ -131,7 +137,7 @@ fn pages(desk: &mut Desk, ui: &mut Ui, id: &str) {
             ui.add_space(8.0);
         }
         let recorded = desk.document.farm().records.values().any(|record| record.pass.as_deref() == Some(id));
-        let words = if recorded { "Record it again…" } else { "Record as sprayed…" };
+        let words = if recorded { "Record it again" } else { "Record as sprayed" };
         if boxes::act(ui, words).clicked() {
             crate::views::season_log::record_pass(desk, id);
         }

@@ -42,7 +42,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         if pass.mix.is_empty() {
             lists::empty(ui, "Add the products of this pass with their rates: \"22 fl oz/ac\", \"0.25 % v/v\", \"17 lb/100 gal\", \"0.75 lb ae/ac\".");
         } else {
-            head(ui, &widths, farm.units);
+            head(ui, &widths, farm.units, &farm.currency);
         }
         let mut remove = None;
         for (at, line) in pass.mix.iter_mut().enumerate() {
@@ -70,7 +70,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             });
         });
         if !pass.mix.is_empty() {
-            order(ui, &mut pass);
+            order(ui, &mut pass, plan);
         }
     });
     if pass != before {
@@ -89,14 +89,14 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     });
 }
 
-fn head(ui: &mut Ui, widths: &Widths, units: Units) {
+fn head(ui: &mut Ui, widths: &Widths, units: Units, currency: &str) {
     ui.horizontal(|ui| {
-        let cost = if units == Units::Metric { "a ha" } else { "an ac" };
+        let cost = format!("{currency}/{}", if units == Units::Metric { "ha" } else { "ac" });
         for (width, right, text) in [
             (widths.product, false, "product, by its place"),
             (widths.rate, false, "rate"),
             (widths.load, true, "in this load"),
-            (widths.cost, true, cost),
+            (widths.cost, true, cost.as_str()),
         ] {
             cell(ui, width, right, |ui| {
                 ui.label(look::soft(ui, text));
@@ -258,7 +258,7 @@ fn first_rate(farm: &Farm, id: &Id, liquid: bool) -> Option<AsTyped<Rate>> {
 }
 
 /// Which published order is followed, and how full the tank is before the first product.
-fn order(ui: &mut Ui, pass: &mut tankard_core::farm::Pass) {
+fn order(ui: &mut Ui, pass: &mut tankard_core::farm::Pass, plan: &Plan) {
     ui.horizontal(|ui| {
         ui.label(look::soft(ui, "order"));
         let orders = tankard_core::mix::order::orders();
@@ -277,6 +277,8 @@ fn order(ui: &mut Ui, pass: &mut tankard_core::farm::Pass) {
             pass.mixing_order = wanted;
         }
         ui.label(look::soft(ui, "first fill"));
-        boxes::quantity_hinted(ui, "How full before the first product", &mut pass.first_fill, 52.0, "50 %");
+        let usual = plan.order.first().map_or(50.0, |placed| placed.full_before * 100.0);
+        let hint = format!("{usual:.0} %");
+        boxes::quantity_hinted(ui, "How full before the first product", &mut pass.first_fill, 52.0, &hint);
     });
 }

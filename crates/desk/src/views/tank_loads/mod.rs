@@ -65,6 +65,8 @@ pub struct State {
     pub working: Option<Shown>,
     /// A pass about to be removed.
     pub removing: bool,
+    /// Whether the list still has to come to what was chosen.
+    pub reveal: bool,
     /// What the next file chosen for cards is to hold.
     pub(crate) printing: cards::Printing,
     pub(crate) preview: preview::Preview,
@@ -205,14 +207,12 @@ fn gauge_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, height: f32)
 /// A number that has a working: underlined by a hairline on hover, opened by a click.
 pub(crate) fn worked(ui: &mut Ui, text: impl Into<String>, name: &str) -> bool {
     let text = text.into();
-    // A button, so that the keyboard reaches it too; without the room of one, so that figures stay in line.
-    let response = ui
-        .scope(|ui| {
-            ui.spacing_mut().button_padding = Vec2::ZERO;
-            ui.add(egui::Button::new(&text).frame(false))
-        })
-        .inner
-        .accessible_name(format!("{name}: {text}, show working"));
+    // A button, so that the keyboard reaches it too; without the room of one, so that figures stay in line, and never broken
+    // between two lines.
+    let padding = std::mem::take(&mut ui.spacing_mut().button_padding);
+    let button = egui::Button::new(&text).frame(false).wrap_mode(egui::TextWrapMode::Extend);
+    let response = ui.add(button).accessible_name(format!("{name}: {text}, show working"));
+    ui.spacing_mut().button_padding = padding;
     if response.hovered() || response.has_focus() {
         let colour = look::colours(ui).brass;
         ui.painter().hline(response.rect.x_range(), response.rect.bottom(), egui::Stroke::new(1.0, colour));

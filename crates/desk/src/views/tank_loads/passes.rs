@@ -18,8 +18,17 @@ pub(super) fn by_day(farm: &Farm) -> Vec<Id> {
     passes.into_iter().map(|(id, _)| id.clone()).collect()
 }
 
-/// Shows the list.
+/// Shows the list, with what can be done at its foot.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
+    egui::Panel::bottom("pass acts").frame(egui::Frame::new().inner_margin(egui::Margin::symmetric(0, 6))).show(
+        ui,
+        |ui| {
+            if boxes::act(ui, "+ Plan a pass").clicked() {
+                add(desk);
+            }
+            acts(desk, ui);
+        },
+    );
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         let mut day = None;
         for id in by_day(desk.document.farm()) {
@@ -53,15 +62,14 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
                     findings::summary(ui, stops, checks);
                 }
             });
+            if chosen && desk.tank_loads.reveal {
+                desk.tank_loads.reveal = false;
+                response.scroll_to_me(None);
+            }
             if response.clicked() {
                 desk.tank_loads.choose(&id);
             }
         }
-        ui.add_space(look::GRID);
-        if boxes::act(ui, "+ Plan a pass").clicked() {
-            add(desk);
-        }
-        acts(desk, ui);
     });
 }
 
@@ -90,12 +98,12 @@ fn add(desk: &mut Desk) {
     });
     desk.tank_loads.choose(&id);
     desk.tank_loads.editor = Some(super::Editor::Fields);
+    desk.tank_loads.reveal = true;
 }
 
 fn acts(desk: &mut Desk, ui: &mut Ui) {
     let Some(id) = desk.tank_loads.chosen.clone() else { return };
     let Some(name) = desk.document.farm().passes.get(&id).map(|pass| pass.name.clone()) else { return };
-    ui.add_space(look::GRID);
     if desk.tank_loads.removing {
         let issued = desk.document.farm().cards.values().filter(|card| card.pass == id).count();
         let with = if issued > 0 { format!(" Its {issued} issued cards stay in the file.") } else { String::new() };
