@@ -9,7 +9,7 @@ use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
 use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::Subject;
-use tankard_file::store;
+use tankard_file::side;
 
 use crate::cli::{RendererName, Start, ThemeName};
 use crate::command::{Command, View};
@@ -44,6 +44,31 @@ struct Notice {
     is_problem: bool,
 }
 
+/// Work of an earlier run that waits to be taken up or dropped. Until then its side file is left alone.
+struct Found {
+    farm: Farm,
+    /// Whether the file is no longer what the work began from.
+    is_file_changed: bool,
+}
+
+/// How unsaved work was kept in the side file.
+struct Keeping {
+    /// Which state of the document is there; none where that is not known.
+    state: Option<(u64, usize)>,
+    /// When it was last tried.
+    at: Instant,
+    /// Whether this run wrote the side file.
+    written: bool,
+    /// Whether it was said that it fails.
+    told: bool,
+}
+
+impl Keeping {
+    fn none() -> Self {
+        Self { state: None, at: Instant::now(), written: false, told: false }
+    }
+}
+
 /// The desk.
 pub struct Desk {
     /// The open farm.
@@ -63,17 +88,19 @@ pub struct Desk {
     leaving: Option<Leaving>,
     leave_after_save: Option<Leaving>,
     closing: bool,
+    /// A file there is already, over which the farm is to be saved.
+    saving_over: Option<PathBuf>,
     notice: Option<Notice>,
-    found_unsaved: Option<Farm>,
+    found: Option<Found>,
     remembered: Option<Remembered>,
-    kept: (u64, Instant),
+    kept: Keeping,
+    keep_every: Duration,
     shown_title: String,
 }
 
 impl Desk {
     /// A desk on a document. Nothing is remembered between runs until [`Desk::remember`] is called.
     pub fn new(document: Document, clock: Clock) -> Self {
-        let kept = (document.revision(), Instant::now());
         Self {
             document,
             view: View::default(),
@@ -86,10 +113,12 @@ impl Desk {
             leaving: None,
             leave_after_save: None,
             closing: false,
+            saving_over: None,
             notice: None,
-            found_unsaved: None,
+            found: None,
             remembered: None,
-            kept,
+            kept: Keeping::none(),
+            keep_every: KEEP_EVERY,
             shown_title: String::new(),
         }
     }
@@ -103,6 +132,13 @@ impl Desk {
         }
         self.remembered = Some(remembered);
         self.look_for_unsaved();
+        self
+    }
+
+    /// Keeps unsaved work after another time than the usual 15 seconds.
+    #[must_use]
+    pub fn keep_every(mut self, time: Duration) -> Self {
+        self.keep_every = time;
         self
     }
 
@@ -124,12 +160,21 @@ impl Desk {
 
     /// Asks for a file; what follows depends on its purpose.
     pub fn ask_file(&mut self, purpose: Purpose, suggested: PathBuf, ctx: &Context) {
+        self.forget_questions();
         self.picker = Some(Picker::ask(purpose, suggested, ctx));
     }
 
     /// Asks for a file with the path box inside the window.
     pub fn ask_path(&mut self, purpose: Purpose, suggested: PathBuf) {
+        self.forget_questions();
         self.picker = Some(Picker::type_path(purpose, suggested));
+    }
+
+    /// A file asked for anew takes the place of the one asked for before, and of what was to follow that.
+    fn forget_questions(&mut self) {
+        self.picker = None;
+        self.saving_over = None;
+        self.leave_after_save = None;
     }
 
     /// Where a file with this ending would be put beside the farm.
@@ -257,12 +302,67 @@ impl Desk {
         self.season_log = views::season_log::State::default();
         self.shed = views::shed::State::default();
         self.notice = None;
-        self.kept = (self.document.revision(), Instant::now());
+        // A file asked for before was asked for the farm that is gone.
+        self.forget_questions();
+        self.leaving = None;
+        self.kept = Keeping::none();
         self.look_for_unsaved();
     }
 
+    /// Where unsaved work is kept: beside the farm, or where the desk remembers things for a farm that has no file.
+    fn side(&self) -> Option<PathBuf> {
+        match self.document.path() {
+            Some(path) => Some(side::beside(path)),
+            None => self.remembered.as_ref()?.never_saved(),
+        }
+    }
+
     fn look_for_unsaved(&mut self) {
-        self.found_unsaved = self.document.path().and_then(|path| store::unsaved(path, self.document.farm()));
+        self.found =
+            self.side().and_then(|side| side::find(&side)).filter(|kept| kept.farm != *self.document.farm()).map(
+                |kept| Found {
+                    farm: kept.farm,
+                    is_file_changed: kept.begun_from.is_some() && kept.begun_from != self.document.stamp(),
+                },
+            );
+    }
+
+    /// Drops what this run kept, once it is saved or let go. What an earlier run kept stays until it is answered.
+    fn drop_kept(&mut self) {
+        if self.found.is_none()
+            && let Some(side) = self.side()
+        {
+            side::drop(&side);
+        }
+        self.kept = Keeping::none();
+    }
+
+    /// Keeps unsaved work in the side file. Where that fails it is said once, and tried again.
+    pub(crate) fn keep(&mut self) {
+        if self.found.is_some() {
+            return;
+        }
+        let Some(side) = self.side() else { return };
+        self.kept.at = Instant::now();
+        match side::keep(&side, self.document.farm(), self.document.stamp()) {
+            Ok(()) => {
+                self.kept.state = Some(self.state());
+                self.kept.written = true;
+                self.kept.told = false;
+            }
+            Err(error) if !self.kept.told => {
+                self.kept.told = true;
+                self.tell_problem(format!(
+                    "Unsaved work is only in memory: {error}. It will be tried again; save to be sure"
+                ));
+            }
+            Err(error) => log::warn!("unsaved work could not be kept: {error}"),
+        }
+    }
+
+    /// Which state of the document this is. Issuing cards is no revision, but must be kept too.
+    fn state(&self) -> (u64, usize) {
+        (self.document.revision(), self.document.farm().cards.len())
     }
 
     fn open_path(&mut self, path: &Path) {
@@ -281,6 +381,7 @@ impl Desk {
     fn save(&mut self) -> bool {
         match self.document.save() {
             Ok(()) => {
+                self.drop_kept();
                 self.tell("Saved");
                 true
             }
@@ -292,27 +393,49 @@ impl Desk {
     }
 
     /// Takes the file that was chosen.
-    fn chosen(&mut self, purpose: Purpose, path: PathBuf) {
+    fn chosen(&mut self, purpose: Purpose, path: PathBuf, ctx: &Context) {
         match purpose {
             Purpose::OpenFarm => self.open_path(&path),
             Purpose::SaveFarm => {
                 let path = if path.extension().is_some() { path } else { path.with_extension("ron") };
-                match self.document.save_as(path.clone()) {
-                    Ok(()) => {
-                        self.tell(format!("Saved as {}", path.display()));
-                        if let Some(remembered) = &mut self.remembered {
-                            remembered.opened(&path);
-                            remembered.keep();
-                        }
+                if self.document.path().is_some_and(|own| is_same(own, &path)) {
+                    let saved = self.save();
+                    if let (true, Some(leaving)) = (saved, self.leave_after_save.take()) {
+                        self.leave(leaving, ctx);
                     }
-                    Err(error) => {
-                        self.leave_after_save = None;
-                        self.tell_problem(format!("The farm was not saved: {error}"));
-                    }
+                } else if path.is_file() {
+                    self.saving_over = Some(path);
+                } else {
+                    self.save_as(&path, ctx);
                 }
             }
             Purpose::SaveCards => views::tank_loads::cards::save(self, &path),
             Purpose::SaveRecords => views::season_log::save_csv(self, &path),
+        }
+    }
+
+    /// Saves under another name, over what is there, and then does what waited for that.
+    fn save_as(&mut self, path: &Path, ctx: &Context) {
+        let leaving = self.leave_after_save.take();
+        let side = self.side();
+        if let Err(error) = self.document.save_as(path.to_owned()) {
+            self.tell_problem(format!("The farm was not saved: {error}"));
+            return;
+        }
+        // Work of an earlier run belongs to the old name, and is offered again there.
+        if self.found.take().is_none()
+            && let Some(side) = side
+        {
+            side::drop(&side);
+        }
+        self.drop_kept();
+        self.tell(format!("Saved as {}", path.display()));
+        if let Some(remembered) = &mut self.remembered {
+            remembered.opened(path);
+            remembered.keep();
+        }
+        if let Some(leaving) = leaving {
+            self.leave(leaving, ctx);
         }
     }
 
@@ -420,84 +543,86 @@ impl Desk {
         }
     }
 
-    /// What is said at the foot: a notice, unsaved work of an earlier run, the question before work is lost, a file box.
+    /// What is said at the foot: a file box, the questions before something is lost, work of an earlier run, a notice.
     fn foot(&mut self, ui: &mut Ui) {
         if let Some(mut picker) = self.picker.take() {
             match picker.show(ui) {
                 None => self.picker = Some(picker),
-                Some(Some(path)) => {
-                    self.chosen(picker.purpose(), path);
-                    if let Some(leaving) = self.leave_after_save.take() {
-                        self.leave(leaving, ui.ctx());
-                    }
-                }
+                Some(Some(path)) => self.chosen(picker.purpose(), path, ui.ctx()),
                 Some(None) => self.leave_after_save = None,
             }
         }
-        if let Some(leaving) = self.leaving.clone() {
-            let mut answer = None;
-            Panel::bottom("leaving").show(ui, |ui| {
-                ui.add_space(look::GRID);
-                ui.horizontal(|ui| {
-                    ui.label(look::strong(format!("{} holds work that is not saved", self.document.farm().name)));
-                    if ui.button("Save it").clicked() {
-                        answer = Some(true);
-                    }
-                    if ui.button("Let it go").clicked() {
-                        answer = Some(false);
-                    }
-                    if ui.button("Stay here").clicked() || ui.input(|input| input.key_pressed(egui::Key::Escape)) {
-                        self.leaving = None;
-                    }
-                });
-                ui.add_space(look::GRID);
-            });
-            match answer {
-                Some(true) if self.document.path().is_some() => {
-                    self.leaving = None;
-                    if self.save() {
-                        self.leave(leaving, ui.ctx());
-                    }
-                }
-                Some(true) => {
-                    self.leaving = None;
-                    self.leave_after_save = Some(leaving);
-                    self.run_now(Command::SaveAs, ui.ctx());
-                }
-                Some(false) => {
-                    self.leaving = None;
-                    if let Some(path) = self.document.path() {
-                        store::drop_unsaved(path);
-                    }
-                    self.leave(leaving, ui.ctx());
-                }
-                None => {}
+        self.ask_over(ui);
+        self.ask_leaving(ui);
+        self.offer_found(ui);
+        self.show_notice(ui);
+    }
+
+    /// Asks before another file is written over.
+    fn ask_over(&mut self, ui: &mut Ui) {
+        let Some(path) = self.saving_over.clone() else { return };
+        let text = format!("{} exists", path.display());
+        let answer = ask(ui, "saving over", &text, &["Write over it", "Choose another name", "Cancel"], "");
+        match answer.or_else(|| escape(ui).then_some(2)) {
+            Some(0) => {
+                self.saving_over = None;
+                self.save_as(&path, ui.ctx());
             }
-        }
-        if self.found_unsaved.is_some() {
-            let mut answer = None;
-            Panel::bottom("found").show(ui, |ui| {
-                ui.add_space(look::GRID);
-                ui.horizontal(|ui| {
-                    ui.label(look::strong("Work from an earlier run was found that was never saved"));
-                    if ui.button("Take it up").clicked() {
-                        answer = Some(true);
-                    }
-                    if ui.button("Drop it").clicked() {
-                        answer = Some(false);
-                    }
-                });
-                ui.add_space(look::GRID);
-            });
-            if let (Some(answer), true) = (answer, answer.is_some()) {
-                let found = self.found_unsaved.take();
-                if answer && let Some(found) = found {
-                    self.document.edit(|farm| *farm = found);
-                } else if let Some(path) = self.document.path() {
-                    store::drop_unsaved(path);
-                }
+            Some(1) => {
+                let leaving = self.leave_after_save.take();
+                self.ask_path(Purpose::SaveFarm, path);
+                self.leave_after_save = leaving;
             }
+            Some(_) => self.forget_questions(),
+            None => {}
         }
+    }
+
+    /// Asks before unsaved work goes.
+    fn ask_leaving(&mut self, ui: &mut Ui) {
+        let Some(leaving) = self.leaving.clone() else { return };
+        let cards = match self.document.unsaved_cards() {
+            0 => String::new(),
+            1 => " and 1 issued card".to_owned(),
+            count => format!(" and {count} issued cards"),
+        };
+        let text = format!("{} holds work that is not saved{cards}", self.document.farm().name);
+        let answer = ask(ui, "leaving", &text, &["Save it", "Let it go", "Stay here"], "");
+        let Some(answer) = answer.or_else(|| escape(ui).then_some(2)) else { return };
+        self.leaving = None;
+        match answer {
+            0 if self.document.path().is_none() => {
+                self.run_now(Command::SaveAs, ui.ctx());
+                self.leave_after_save = Some(leaving);
+            }
+            0 if !self.save() => {}
+            0 => self.leave(leaving, ui.ctx()),
+            1 => {
+                self.drop_kept();
+                self.leave(leaving, ui.ctx());
+            }
+            _ => {}
+        }
+    }
+
+    /// Offers work of an earlier run.
+    fn offer_found(&mut self, ui: &mut Ui) {
+        let Some(found) = &self.found else { return };
+        let changed = if found.is_file_changed { "; the file has changed since" } else { "" };
+        let text = format!("Work from an earlier run was found that was never saved{changed}");
+        let remark = if self.document.is_unsaved() { "new work is only in memory until this is answered" } else { "" };
+        let answer = ask(ui, "found", &text, &["Take it up", "Drop it"], remark);
+        if answer == Some(0) {
+            if let Some(found) = self.found.take() {
+                self.document.take_up(found.farm);
+            }
+        } else if answer.is_some() {
+            self.found = None;
+            self.drop_kept();
+        }
+    }
+
+    fn show_notice(&mut self, ui: &mut Ui) {
         if let Some(notice) = &self.notice {
             let colours = look::colours(ui);
             let mut done = false;
@@ -536,18 +661,20 @@ impl Desk {
         if !in_the_middle {
             self.document.take_point();
         }
-        if self.document.is_unsaved()
-            && self.document.revision() != self.kept.0
-            && let Some(path) = self.document.path()
-        {
-            if self.kept.1.elapsed() >= KEEP_EVERY {
-                if let Err(error) = store::keep_unsaved(path, self.document.farm()) {
-                    log::warn!("unsaved work could not be kept: {error}");
+        if self.document.is_unsaved() {
+            // What was let go as the window closes is not kept once more.
+            let is_kept = self.closing || self.found.is_some() || self.kept.state == Some(self.state());
+            if !is_kept && self.side().is_some() {
+                let waited = self.kept.at.elapsed();
+                if waited >= self.keep_every {
+                    self.keep();
+                } else {
+                    ctx.request_repaint_after(self.keep_every.saturating_sub(waited));
                 }
-                self.kept = (self.document.revision(), Instant::now());
-            } else {
-                ctx.request_repaint_after(KEEP_EVERY);
             }
+        } else if self.kept.written {
+            // Undone to what is saved: nothing is left to offer.
+            self.drop_kept();
         }
         let title = format!(
             "{}{} – Tankard",
@@ -565,6 +692,38 @@ impl Desk {
             self.closing = true;
         }
     }
+}
+
+/// Asks something at the foot of the window; gives which answer was taken.
+fn ask(ui: &mut Ui, id: &'static str, text: &str, answers: &[&str], remark: &str) -> Option<usize> {
+    let mut answer = None;
+    Panel::bottom(id).show(ui, |ui| {
+        ui.add_space(look::GRID);
+        ui.horizontal_wrapped(|ui| {
+            ui.label(look::strong(text));
+            for (at, words) in answers.iter().enumerate() {
+                if ui.button(*words).clicked() {
+                    answer = Some(at);
+                }
+            }
+            if !remark.is_empty() {
+                ui.label(look::soft(ui, remark));
+            }
+        });
+        ui.add_space(look::GRID);
+    });
+    answer
+}
+
+/// Escape is the answer that changes nothing.
+fn escape(ui: &Ui) -> bool {
+    ui.input(|input| input.key_pressed(egui::Key::Escape))
+}
+
+/// Whether two paths lead to the same file.
+fn is_same(one: &Path, other: &Path) -> bool {
+    one == other
+        || std::fs::canonicalize(one).is_ok_and(|one| std::fs::canonicalize(other).is_ok_and(|other| one == other))
 }
 
 fn scale(ctx: &Context, factor: f32) {

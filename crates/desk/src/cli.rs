@@ -1,6 +1,6 @@
 //! The command line: the desk, and the plan, the cards and the findings for scripts and for machines without a display.
 
-use std::io::Write;
+use std::io::{ErrorKind, Write};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
@@ -9,7 +9,7 @@ use tankard_core::farm::Farm;
 use tankard_core::finding::Level;
 use tankard_core::loads::card::cards;
 use tankard_core::plan::{NOT_JUDGED, Plan, plan};
-use tankard_file::store;
+use tankard_file::store::{self, Report};
 use tankard_paper::Sheet;
 
 use crate::command::View;
@@ -109,10 +109,22 @@ const UNREADABLE: u8 = 3;
 const STOP: u8 = 2;
 /// Exit status where a Check stands.
 const CHECK: u8 = 1;
+/// Exit status where there is nothing to write cards of.
+const NOTHING: u8 = 1;
+
+/// Exit status where the command line itself is wrong; 2 would read as a Stop. It is `EX_USAGE` of BSD's sysexits.
+const USAGE: u8 = 64;
 
 /// Does what the command line asks.
 pub fn run() -> ExitCode {
-    let args = Args::parse();
+    let args = match Args::try_parse() {
+        Ok(args) => args,
+        Err(error) => {
+            // Help and the version come this way too; where even that cannot be written there is nobody to tell.
+            let _ = error.print();
+            return ExitCode::from(if error.use_stderr() { USAGE } else { 0 });
+        }
+    };
     let status = match args.command {
         None => return open_desk(args.file.as_deref(), &args.start),
         Some(Ask::Plan { file, pass, json }) => ask_plan(&file, pass.as_deref(), json),
@@ -128,9 +140,13 @@ pub fn run() -> ExitCode {
     }
 }
 
-/// Prints to the terminal; a reader that closed its end is no fault.
-fn say(text: &str) {
-    let _ = std::io::stdout().write_all(text.as_bytes());
+/// Prints to the terminal; a reader that closed its end is no fault, a full disk is.
+fn say(text: &str) -> Result<(), String> {
+    let mut out = std::io::stdout().lock();
+    match out.write_all(text.as_bytes()).and_then(|()| out.flush()) {
+        Err(error) if error.kind() != ErrorKind::BrokenPipe => Err(format!("the answer could not be written: {error}")),
+        _ => Ok(()),
+    }
 }
 
 fn farm_of(file: &Path) -> Result<Farm, String> {
@@ -158,9 +174,9 @@ fn ask_plan(file: &Path, pass: Option<&str>, json: bool) -> Result<u8, String> {
     let farm = farm_of(file)?;
     let plans = plans_of(&farm, pass)?;
     if json {
-        say(&format!("{:#}\n", report::json::plans(&farm, &plans)));
+        say(&format!("{:#}\n", report::json::plans(&farm, &plans)))?;
     } else {
-        say(&plans_in_words(&farm, &plans));
+        say(&plans_in_words(&farm, &plans))?;
     }
     Ok(0)
 }
@@ -186,6 +202,10 @@ fn ask_cards(file: &Path, pass: Option<&str>, out: &Path) -> Result<u8, String> 
 
 /// Writes the cards of all plans without a Stop; names those with one.
 fn write_cards(farm: &Farm, plans: &[Plan], out: &Path) -> Result<u8, String> {
+    if plans.is_empty() {
+        eprintln!("tankard: no pass is planned, so there is no card to write");
+        return Ok(NOTHING);
+    }
     let mut contents = Vec::new();
     for plan in plans {
         if plan.level() == Some(Level::Stop) {
@@ -204,8 +224,8 @@ fn write_cards(farm: &Farm, plans: &[Plan], out: &Path) -> Result<u8, String> {
     let sheets: Vec<Sheet<'_>> =
         contents.iter().map(|content| Sheet { number: "not issued", issued: None, reprint: None, content }).collect();
     let pdf = tankard_paper::pdf(&sheets).map_err(|error| error.to_string())?;
-    store::put(out, &pdf).map_err(|error| error.to_string())?;
-    say(&format!("{} cards written to {}\n", contents.len(), out.display()));
+    store::put_report(out, &pdf, Report::Pdf).map_err(|error| error.to_string())?;
+    say(&format!("{} cards written to {}\n", contents.len(), out.display()))?;
     Ok(0)
 }
 
@@ -219,7 +239,7 @@ fn ask_check(file: &Path) -> Result<u8, String> {
         .map(|(plan, finding)| format!("{}: {}", plan.pass, report::text::finding(finding)))
         .chain([format!("not judged: {}", NOT_JUDGED.join("; "))])
         .collect();
-    say(&(lines.join("\n") + "\n"));
+    say(&(lines.join("\n") + "\n"))?;
     Ok(match worst {
         Some(Level::Stop) => STOP,
         Some(Level::Check) => CHECK,
@@ -261,6 +281,6 @@ fn without_display(file: Option<&Path>) -> Result<u8, String> {
         None => (demo::farm().map_err(|error| error.to_string())?, PathBuf::from("demo-farm-cards.pdf")),
     };
     let plans = plans_of(&farm, None)?;
-    say(&plans_in_words(&farm, &plans));
+    say(&plans_in_words(&farm, &plans))?;
     write_cards(&farm, &plans, &out)
 }

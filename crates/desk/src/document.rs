@@ -4,7 +4,7 @@ use std::collections::HashMap;
 use std::path::PathBuf;
 use std::sync::Arc;
 
-use tankard_core::farm::{Farm, Id};
+use tankard_core::farm::{Card, Farm, Id};
 use tankard_core::plan::{Plan, plan};
 use tankard_file::store::{self, Stamp, StoreError};
 
@@ -20,6 +20,8 @@ pub struct Document {
     /// Rises with every change; plans are kept by it.
     revision: u64,
     saved_revision: Option<u64>,
+    /// How many issued cards are on disk. Cards are only ever added, so a count tells.
+    saved_cards: usize,
     /// States of the farm with their revisions, the present one at `at`.
     history: Vec<(u64, Arc<Farm>)>,
     at: usize,
@@ -32,6 +34,7 @@ impl Document {
     pub fn new(farm: Farm) -> Self {
         let first = Arc::new(farm.clone());
         Self {
+            saved_cards: farm.cards.len(),
             farm,
             path: None,
             stamp: None,
@@ -77,9 +80,34 @@ impl Document {
         self.revision
     }
 
-    /// Whether there is work that is not on disk. Undoing back to what was saved is clean again.
+    /// What the file held when it was last read or written.
+    pub fn stamp(&self) -> Option<Stamp> {
+        self.stamp
+    }
+
+    /// Whether there is work that is not on disk. Undoing back to what was saved is clean again, unless cards were issued.
     pub fn is_unsaved(&self) -> bool {
-        self.saved_revision != Some(self.revision)
+        self.saved_revision != Some(self.revision) || self.unsaved_cards() > 0
+    }
+
+    /// How many cards were issued that are not on disk.
+    pub fn unsaved_cards(&self) -> usize {
+        self.farm.cards.len().saturating_sub(self.saved_cards)
+    }
+
+    /// Keeps cards that were handed out. That cannot be undone, or a number would be given to two papers; so it is no step
+    /// for undo, and no card issued before is touched.
+    pub fn issue(&mut self, cards: impl IntoIterator<Item = (Id, Card)>) {
+        for (number, card) in cards {
+            self.farm.cards.entry(number).or_insert(card);
+        }
+    }
+
+    /// Takes up work of an earlier run in the place of the present. Cards issued in either were handed out.
+    pub fn take_up(&mut self, work: Farm) {
+        let cards = std::mem::take(&mut self.farm.cards);
+        self.edit(|farm| *farm = work);
+        self.issue(cards);
     }
 
     /// Changes the farm.
@@ -131,7 +159,8 @@ impl Document {
     fn restore(&mut self) {
         if let Some((revision, farm)) = self.history.get(self.at) {
             self.revision = *revision;
-            self.farm = Farm::clone(farm);
+            let cards = std::mem::take(&mut self.farm.cards);
+            self.farm = Farm { cards, ..Farm::clone(farm) };
         }
     }
 
@@ -170,13 +199,10 @@ impl Document {
 
     fn save_to(&mut self, path: PathBuf, stamp: Option<Stamp>) -> Result<(), StoreError> {
         self.stamp = Some(store::save(&path, &self.farm, stamp)?);
-        store::drop_unsaved(&path);
-        if let Some(old) = self.path.as_ref().filter(|old| **old != path) {
-            store::drop_unsaved(old);
-        }
         self.path = Some(path);
         self.take_point();
         self.saved_revision = Some(self.revision);
+        self.saved_cards = self.farm.cards.len();
         Ok(())
     }
 }

@@ -19,6 +19,9 @@ pub struct Remembered {
     pub dark: bool,
     /// Scale in per cent; 0 for the usual one.
     pub scale: u16,
+    /// The folder it is kept in; none where the system has none.
+    #[serde(skip)]
+    pub folder: Option<PathBuf>,
 }
 
 fn folder() -> Option<PathBuf> {
@@ -33,10 +36,18 @@ fn folder() -> Option<PathBuf> {
 impl Remembered {
     /// Reads what is remembered; nothing where that cannot be read.
     pub fn read() -> Self {
-        folder()
+        let folder = folder();
+        let remembered: Self = folder
+            .as_ref()
             .and_then(|folder| fs::read_to_string(folder.join("desk.ron")).ok())
             .and_then(|text| ron::from_str(&text).ok())
-            .unwrap_or_default()
+            .unwrap_or_default();
+        Self { folder, ..remembered }
+    }
+
+    /// The side file of a farm that never had a file of its own.
+    pub fn never_saved(&self) -> Option<PathBuf> {
+        self.folder.as_ref().map(|folder| folder.join("never-saved.ron.unsaved"))
     }
 
     /// Puts a farm at the head of the list.
@@ -49,9 +60,9 @@ impl Remembered {
 
     /// Keeps it. That it cannot be kept is no reason to disturb anyone.
     pub fn keep(&self) {
-        let Some(folder) = folder() else { return };
+        let Some(folder) = &self.folder else { return };
         let Ok(text) = ron::to_string(self) else { return };
-        if let Err(error) = fs::create_dir_all(&folder).and_then(|()| fs::write(folder.join("desk.ron"), text)) {
+        if let Err(error) = fs::create_dir_all(folder).and_then(|()| fs::write(folder.join("desk.ron"), text)) {
             log::warn!("what the desk remembers could not be kept: {error}");
         }
     }

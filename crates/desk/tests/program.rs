@@ -92,6 +92,81 @@ fn the_plan_as_json_keeps_its_keys_and_its_balance() {
     }
 }
 
+fn has_keys(value: &Value, agreed: &[&str]) {
+    let mut keys: Vec<&str> = value.as_object().unwrap().keys().map(String::as_str).collect();
+    let mut agreed = agreed.to_vec();
+    keys.sort_unstable();
+    agreed.sort_unstable();
+    assert_eq!(keys, agreed);
+}
+
+/// Scripts read these keys. A new one is added here; none is ever renamed or dropped.
+#[test]
+fn the_keys_of_the_json_are_these_and_no_others() {
+    let out = tankard(&["plan", text(&demo()), "--json"], Path::new("."));
+    let plan: Value = serde_json::from_slice(&out.stdout).unwrap();
+    let list = |value: &Value, key: &str| -> Vec<Value> { value[key].as_array().unwrap().clone() };
+    has_keys(&plan, &["format", "farm", "passes", "not_judged"]);
+    for pass in list(&plan, "passes") {
+        has_keys(
+            &pass,
+            &[
+                "id",
+                "name",
+                "date",
+                "fields",
+                "area_m2",
+                "carrier_l_per_ha",
+                "spray_volume_l",
+                "spray_time_s",
+                "water",
+                "order",
+                "lines",
+                "loads",
+                "findings",
+            ],
+        );
+        has_keys(
+            &pass["water"],
+            &[
+                "id",
+                "hardness_mg_per_l",
+                "conditioner_need_kg_per_m3",
+                "conditioner_need_without_iron_kg_per_m3",
+                "conditioner_recommended_kg_per_m3",
+            ],
+        );
+        for line in list(&pass, "lines") {
+            let is_liquid = line.get("demand_l").is_some();
+            let (rate, demand) =
+                if is_liquid { ("rate_l_per_ha", "demand_l") } else { ("rate_kg_per_ha", "demand_kg") };
+            has_keys(&line, &["product", rate, demand, "cost"]);
+        }
+        for load in list(&pass, "loads") {
+            has_keys(&load, &["number", "volume_l", "area_m2", "water_l", "fields", "items", "steps"]);
+            for item in list(&load, "items") {
+                let is_liquid = item.get("amount_l").is_some();
+                let (amount, measured) =
+                    if is_liquid { ("amount_l", "measured_l") } else { ("amount_kg", "measured_kg") };
+                has_keys(&item, &["product", amount, measured, "measure", "containers"]);
+            }
+            for step in list(&load, "steps") {
+                has_keys(&step, &[if step.get("product").is_some() { "product" } else { "water_to_l" }]);
+            }
+            for field in list(&load, "fields") {
+                has_keys(&field, &["id", "area_m2"]);
+            }
+        }
+        for field in list(&pass, "fields") {
+            has_keys(&field, &["id", "area_m2"]);
+        }
+        for finding in list(&pass, "findings") {
+            has_keys(&finding, &["level", "about", "text", "hint", "basis"]);
+            has_keys(&finding["basis"], &["kind", "source"]);
+        }
+    }
+}
+
 #[test]
 fn one_pass_alone_and_one_that_is_not_there() {
     let one = tankard(&["plan", text(&demo()), "--pass", "2031-06-13-wheat-head-timing", "--json"], Path::new("."));
@@ -184,4 +259,72 @@ fn a_missing_file_is_named() {
     let out = tankard(&["check", "not-there.ron"], Path::new("."));
     assert_eq!(out.status.code(), Some(3));
     assert!(String::from_utf8(out.stderr).unwrap().contains("not-there.ron"));
+}
+
+#[test]
+fn cards_do_not_take_the_place_of_a_farm() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("farm.ron");
+    let farm = fs::read(demo()).unwrap();
+    fs::write(&path, &farm).unwrap();
+    let cards =
+        |to: &str| tankard(&["cards", "farm.ron", "--pass", "2031-06-14-soybean-post", "--out", to], folder.path());
+    let out = cards("farm.ron");
+    assert_eq!(out.status.code(), Some(3));
+    let says = String::from_utf8(out.stderr).unwrap();
+    assert!(says.contains("that is a farm, so it is left alone; choose another name: farm.ron"), "{says}");
+    assert_eq!(fs::read(&path).unwrap(), farm);
+    for _ in 0..2 {
+        assert_eq!(cards("cards.pdf").status.code(), Some(0));
+    }
+}
+
+#[test]
+fn a_wrong_command_line_is_no_stop() {
+    let here = Path::new(".");
+    for wrong in [&["check"][..], &["cards", "farm.ron"], &["--nonsense"], &["--scale", "5"]] {
+        let out = tankard(wrong, here);
+        assert_eq!(out.status.code(), Some(64), "{wrong:?}");
+        assert!(out.stdout.is_empty() && !out.stderr.is_empty());
+    }
+    for asked in [&["--help"][..], &["--version"], &["help", "check"]] {
+        let out = tankard(asked, here);
+        assert_eq!(out.status.code(), Some(0), "{asked:?}");
+        assert!(!out.stdout.is_empty() && out.stderr.is_empty());
+    }
+}
+
+#[test]
+fn a_farm_without_a_pass_has_no_cards() {
+    let folder = tempfile::tempdir().unwrap();
+    fs::write(folder.path().join("farm.ron"), "Farm(format: 1, name: \"Bare\")").unwrap();
+    let out = tankard(&["cards", "farm.ron", "--out", "cards.pdf"], folder.path());
+    assert_eq!(out.status.code(), Some(1));
+    assert!(String::from_utf8(out.stderr).unwrap().contains("no pass is planned"));
+    assert!(!folder.path().join("cards.pdf").exists());
+}
+
+#[cfg(unix)]
+#[test]
+fn a_closed_pipe_is_no_fault_and_a_full_disk_is() {
+    use std::process::Stdio;
+    let run = |to: Stdio| {
+        let child = Command::new(env!("CARGO_BIN_EXE_tankard"))
+            .args(["plan", text(&demo())])
+            .stdout(to)
+            .stderr(Stdio::piped())
+            .spawn()
+            .unwrap();
+        child.wait_with_output().unwrap()
+    };
+    let (reader, writer) = std::io::pipe().unwrap();
+    drop(reader);
+    let closed = run(writer.into());
+    assert!(closed.status.code() == Some(0) && closed.stderr.is_empty());
+    // Linux has a device that is always full.
+    if let Ok(full) = fs::OpenOptions::new().write(true).open("/dev/full") {
+        let full = run(full.into());
+        assert_eq!(full.status.code(), Some(3));
+        assert!(String::from_utf8(full.stderr).unwrap().contains("the answer could not be written: "));
+    }
 }

@@ -3,15 +3,22 @@
 // A test stops where its ground is missing.
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
 
+use std::path::{Path, PathBuf};
+use std::time::Duration;
+
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
 use jiff::civil::{DateTime, datetime};
 use tankard::app::Desk;
 use tankard::command::{Command, View};
 use tankard::document::Document;
+use tankard::files::Purpose;
+use tankard::recent::Remembered;
 use tankard::views::tank_loads::Page;
+use tankard::views::tank_loads::cards::{self, Printing};
 use tankard::{demo, look};
 use tankard_core::farm::{Farm, LoadSplit, Pass};
+use tankard_file::{side, store};
 
 const PASS: &str = "2031-06-12-corn-second-post";
 
@@ -22,6 +29,10 @@ fn evening(_zone: &str) -> DateTime {
 fn window(farm: Farm, view: View) -> Harness<'static, Desk> {
     let mut desk = Desk::new(Document::copy(farm), evening);
     desk.view = view;
+    shown(desk)
+}
+
+fn shown(desk: Desk) -> Harness<'static, Desk> {
     let mut harness = Harness::builder()
         .with_size([1366.0, 768.0])
         .with_context_setup(look::install)
@@ -185,6 +196,23 @@ fn settle(harness: &mut Harness<'_, Desk>) {
     }
 }
 
+/// As when cards are to be issued and the file box answers with a path.
+fn issue(harness: &mut Harness<'_, Desk>, pass: &str, path: &Path) {
+    harness.state_mut().tank_loads.printing = Some(Printing::Issue(pass.to_owned()));
+    cards::save(harness.state_mut(), path);
+    harness.run_steps(3);
+}
+
+fn click(harness: &mut Harness<'_, Desk>, words: &str) {
+    harness.get_by_role_and_label(egui::accesskit::Role::Button, words).click();
+    harness.run_steps(4);
+}
+
+fn rename(harness: &mut Harness<'_, Desk>, name: &str) {
+    harness.state_mut().document.edit(|farm| name.clone_into(&mut farm.name));
+    harness.run_steps(3);
+}
+
 #[test]
 fn issued_cards_are_kept_and_superseded_when_the_plan_changes() {
     let folder = tempfile::tempdir().unwrap();
@@ -193,9 +221,7 @@ fn issued_cards_are_kept_and_superseded_when_the_plan_changes() {
     harness.state_mut().tank_loads.page = Page::Cards;
     harness.run_steps(3);
     harness.get_by_label("Not issued yet");
-    // As when the file box answers with a path.
-    tankard::views::tank_loads::cards::save(harness.state_mut(), &path);
-    harness.run_steps(3);
+    issue(&mut harness, PASS, &path);
     assert!(std::fs::read(&path).unwrap().starts_with(b"%PDF-"));
     let numbers: Vec<String> = harness.state().document.farm().cards.keys().cloned().collect();
     assert_eq!(numbers, ["2031-0001", "2031-0002", "2031-0003"]);
@@ -221,7 +247,7 @@ fn a_stop_keeps_cards_from_being_issued() {
     harness.run_steps(3);
     harness.get_by_label("1 Stop to settle before cards can be issued");
     assert!(harness.query_by_label("Issue and open for printing").is_none());
-    tankard::views::tank_loads::cards::save(harness.state_mut(), &path);
+    issue(&mut harness, "2031-06-13-wheat-head-timing", &path);
     assert!(!path.exists() && harness.state().document.farm().cards.is_empty());
     settle(&mut harness);
 }
@@ -282,7 +308,7 @@ fn the_path_box_saves_and_opens_where_no_dialog_answers() {
     let path = folder.path().join("farm.ron");
     let mut harness = demo_window(View::TankLoads);
     harness.state_mut().document.edit(|farm| farm.name = "Typed path".to_owned());
-    harness.state_mut().ask_path(tankard::files::Purpose::SaveFarm, path.clone());
+    harness.state_mut().ask_path(Purpose::SaveFarm, path.clone());
     harness.run();
     harness.get_by_role_and_label(egui::accesskit::Role::Button, "Save").click();
     harness.run();
@@ -291,12 +317,216 @@ fn the_path_box_saves_and_opens_where_no_dialog_answers() {
     harness.get_by_label_contains("Saved as ");
     // A file that cannot be read leaves the open farm alone and says why.
     std::fs::write(&path, "Farm(").unwrap();
-    harness.state_mut().ask_path(tankard::files::Purpose::OpenFarm, path);
+    harness.state_mut().ask_path(Purpose::OpenFarm, path);
     harness.run();
     harness.get_by_role_and_label(egui::accesskit::Role::Button, "Open").click();
     harness.run();
     harness.get_by_label_contains("The farm was not opened: line ");
     assert_eq!(harness.state().document.farm().name, "Typed path");
+}
+
+#[test]
+fn undo_does_not_take_back_what_was_printed() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("farm.ron");
+    store::save(&path, &demo::farm().unwrap(), None).unwrap();
+    let mut harness = shown(Desk::new(Document::open(path.clone()).unwrap(), evening));
+    rename(&mut harness, "Renamed");
+    issue(&mut harness, PASS, &folder.path().join("cards.pdf"));
+    click(&mut harness, "Undo");
+    let document = &harness.state().document;
+    assert_eq!((document.farm().name.as_str(), document.farm().cards.len()), ("Larkspur Bend (demo)", 3));
+    assert!(document.is_unsaved() && !document.can_undo());
+    let ctx = harness.ctx.clone();
+    harness.state_mut().run(Command::New, &ctx);
+    harness.run_steps(3);
+    harness.get_by_label("Larkspur Bend (demo) holds work that is not saved and 3 issued cards");
+    click(&mut harness, "Stay here");
+    click(&mut harness, "Redo");
+    issue(&mut harness, PASS, &folder.path().join("again.pdf"));
+    assert_eq!(harness.state().document.farm().cards.keys().next_back().unwrap(), "2031-0006");
+    harness.state_mut().run(Command::Save, &ctx);
+    harness.run_steps(3);
+    assert!(!harness.state().document.is_unsaved());
+    assert_eq!(store::open(&path).unwrap().0.cards.len(), 6);
+}
+
+#[test]
+fn cards_are_issued_for_the_pass_they_were_asked_for_and_not_over_a_farm() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("farm.ron");
+    store::save(&path, &demo::farm().unwrap(), None).unwrap();
+    let mut harness = demo_window(View::TankLoads);
+    // Another pass is chosen while the file dialog is open.
+    harness.state_mut().tank_loads.printing = Some(Printing::Issue(PASS.to_owned()));
+    harness.state_mut().tank_loads.choose("2031-06-14-soybean-post");
+    cards::save(harness.state_mut(), &folder.path().join("cards.pdf"));
+    let issued = &harness.state().document.farm().cards;
+    assert!(issued.len() == 3 && issued.values().all(|card| card.pass == PASS));
+    issue(&mut harness, PASS, &path);
+    harness.get_by_label_contains("The cards were not written: there is a file of this name already that is a farm");
+    assert_eq!(harness.state().document.farm().cards.len(), 3);
+    assert!(store::open(&path).is_ok());
+    tankard::views::season_log::save_csv(harness.state_mut(), &path);
+    harness.run_steps(3);
+    harness.get_by_label_contains("The records were not saved: there is a file of this name already that is a farm");
+    assert!(store::open(&path).is_ok());
+}
+
+#[test]
+fn closing_with_unsaved_work_asks_by_key_and_by_menu() {
+    let mut harness = demo_window(View::TankLoads);
+    rename(&mut harness, "Changed");
+    harness.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::Q);
+    harness.run_steps(3);
+    click(&mut harness, "Stay here");
+    click(&mut harness, "Farm");
+    harness.get_by_label_contains("Close").click();
+    harness.run_steps(1);
+    let closes = |harness: &Harness<'_, Desk>| {
+        let viewport = &harness.output().viewport_output[&egui::ViewportId::ROOT];
+        viewport.commands.contains(&egui::ViewportCommand::Close)
+    };
+    assert!(!closes(&harness));
+    harness.run_steps(3);
+    harness.get_by_label("Changed holds work that is not saved");
+    harness.get_by_role_and_label(egui::accesskit::Role::Button, "Let it go").click();
+    harness.run_steps(1);
+    assert!(
+        closes(&harness) || {
+            harness.run_steps(1);
+            closes(&harness)
+        }
+    );
+}
+
+#[test]
+fn saving_over_another_file_asks_first() {
+    let folder = tempfile::tempdir().unwrap();
+    let (own, other) = (folder.path().join("own.ron"), folder.path().join("other.ron"));
+    store::save(&own, &demo::farm().unwrap(), None).unwrap();
+    store::save(&other, &Farm::new("Other"), None).unwrap();
+    let name = |path: &PathBuf| store::open(path).unwrap().0.name;
+    let mut harness = shown(Desk::new(Document::open(own.clone()).unwrap(), evening));
+    let save_as = |harness: &mut Harness<'_, Desk>, path: &Path| {
+        harness.state_mut().ask_path(Purpose::SaveFarm, path.to_owned());
+        harness.run_steps(3);
+        click(harness, "Save");
+    };
+    rename(&mut harness, "First");
+    save_as(&mut harness, &own);
+    assert_eq!(name(&own), "First");
+    rename(&mut harness, "Second");
+    // The ending is added before it is looked whether the file exists.
+    save_as(&mut harness, &folder.path().join("other"));
+    harness.get_by_label(&format!("{} exists", other.display()));
+    assert_eq!(name(&other), "Other");
+    click(&mut harness, "Cancel");
+    assert_eq!(harness.state().document.path(), Some(&own));
+    save_as(&mut harness, &other);
+    click(&mut harness, "Choose another name");
+    assert_eq!(harness.get_by_label("Path of the file").value(), Some(other.display().to_string()));
+    click(&mut harness, "Save");
+    click(&mut harness, "Write over it");
+    assert_eq!((name(&other), name(&own)), ("Second".to_owned(), "First".to_owned()));
+    assert_eq!(harness.state().document.path(), Some(&other));
+}
+
+#[test]
+fn another_farm_closes_the_file_box_of_the_one_before() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut harness = demo_window(View::TankLoads);
+    harness.state_mut().ask_path(Purpose::SaveFarm, folder.path().join("demo.ron"));
+    harness.run_steps(3);
+    harness.get_by_label("Path of the file");
+    let ctx = harness.ctx.clone();
+    harness.state_mut().run(Command::New, &ctx);
+    harness.run_steps(3);
+    assert!(harness.query_by_label("Path of the file").is_none());
+}
+
+/// A desk that remembers in a folder and keeps unsaved work at once.
+fn remembering(document: Document, folder: &Path) -> Harness<'static, Desk> {
+    let remembered = Remembered { folder: Some(folder.to_owned()), ..Remembered::default() };
+    shown(Desk::new(document, evening).keep_every(Duration::ZERO).remember(remembered))
+}
+
+#[test]
+fn unsaved_work_is_kept_offered_and_not_written_over_before_the_answer() {
+    const OFFER: &str = "Work from an earlier run was found that was never saved";
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("farm.ron");
+    let kept = || side::find(&side::beside(&path)).map(|kept| kept.farm.name);
+    let stamp = store::save(&path, &demo::farm().unwrap(), None).unwrap();
+    let mut harness = remembering(Document::open(path.clone()).unwrap(), folder.path());
+    rename(&mut harness, "Kept");
+    assert_eq!(kept().as_deref(), Some("Kept"));
+    // Undone to what is saved, nothing is left to offer.
+    click(&mut harness, "Undo");
+    assert_eq!(kept(), None);
+    click(&mut harness, "Redo");
+    drop(harness);
+    // The next run offers it, and does not write over it before it is answered.
+    let mut harness = remembering(Document::open(path.clone()).unwrap(), folder.path());
+    harness.get_by_label(OFFER);
+    rename(&mut harness, "New work");
+    let ctx = harness.ctx.clone();
+    harness.state_mut().run(Command::Save, &ctx);
+    harness.run_steps(3);
+    assert_eq!(kept().as_deref(), Some("Kept"));
+    assert_ne!(store::open(&path).unwrap().1, stamp);
+    drop(harness);
+    // The file is another one now, which the offer says.
+    let mut harness = remembering(Document::open(path.clone()).unwrap(), folder.path());
+    harness.get_by_label(&format!("{OFFER}; the file has changed since"));
+    click(&mut harness, "Take it up");
+    assert_eq!(harness.state().document.farm().name, "Kept");
+    assert!(harness.state().document.is_unsaved());
+    harness.state_mut().run(Command::Save, &ctx);
+    harness.run_steps(3);
+    assert_eq!(kept(), None);
+    assert_eq!(store::open(&path).unwrap().0.name, "Kept");
+}
+
+#[test]
+fn a_farm_that_was_never_saved_is_offered_at_the_next_start() {
+    let folder = tempfile::tempdir().unwrap();
+    let names =
+        || -> Vec<_> { std::fs::read_dir(folder.path()).unwrap().map(|entry| entry.unwrap().file_name()).collect() };
+    let mut harness = remembering(Document::copy(demo::farm().unwrap()), folder.path());
+    rename(&mut harness, "Never saved");
+    assert_eq!(names(), ["never-saved.ron.unsaved"]);
+    drop(harness);
+    let mut harness = remembering(Document::copy(demo::farm().unwrap()), folder.path());
+    click(&mut harness, "Take it up");
+    assert_eq!(harness.state().document.farm().name, "Never saved");
+    let ctx = harness.ctx.clone();
+    harness.state_mut().run(Command::New, &ctx);
+    harness.run_steps(3);
+    click(&mut harness, "Let it go");
+    assert!(!names().contains(&"never-saved.ron.unsaved".into()));
+    rename(&mut harness, "Another");
+    harness.state_mut().ask_path(Purpose::SaveFarm, folder.path().join("farm.ron"));
+    harness.run_steps(3);
+    click(&mut harness, "Save");
+    assert!(!names().contains(&"never-saved.ron.unsaved".into()) && names().contains(&"farm.ron".into()));
+}
+
+#[test]
+fn that_unsaved_work_cannot_be_kept_is_said_once_and_tried_again() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("farm.ron");
+    store::save(&path, &demo::farm().unwrap(), None).unwrap();
+    let side = side::beside(&path);
+    std::fs::create_dir(&side).unwrap();
+    let mut harness = remembering(Document::open(path).unwrap(), folder.path());
+    rename(&mut harness, "Only in memory");
+    harness.get_by_label_contains("Unsaved work is only in memory: ");
+    click(&mut harness, "Close this line");
+    assert!(harness.query_by_label_contains("Unsaved work is only in memory: ").is_none());
+    std::fs::remove_dir(&side).unwrap();
+    harness.run_steps(3);
+    assert_eq!(side::find(&side).unwrap().farm.name, "Only in memory");
 }
 
 #[test]

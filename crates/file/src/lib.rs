@@ -1,11 +1,13 @@
 //! Tankard's files.
 //!
 //! A farm is one RON file. [`read`] makes a document of its text, [`write()`] a text of the document, [`store`] puts it on
-//! disk so that neither a crash nor a full disk loses the farm, and [`records_csv`] lists what was sprayed.
+//! disk so that neither a crash nor a full disk loses the farm, [`side`] keeps what is not saved yet, and [`records_csv`]
+//! lists what was sprayed.
 
 mod document;
 mod migrate;
 pub mod records_csv;
+pub mod side;
 pub mod store;
 
 pub use document::{ReadError, read, unchanged, write};

@@ -1,7 +1,7 @@
-//! Farms on disk: atomic save, a backup of the file before, and a side file for what is not saved yet.
+//! Farms on disk: atomic save and a backup of the file before; and reports, which never take the place of something else.
 
+use std::fmt;
 use std::fs::{self, File};
-use std::hash::{DefaultHasher, Hash, Hasher};
 use std::io::{self, Read, Write};
 use std::path::{Path, PathBuf};
 
@@ -46,12 +46,20 @@ pub enum StoreError {
         /// Where.
         path: PathBuf,
     },
+    /// A report would take the place of something else.
+    #[error("there is a file of this name already that is {found}, so it is left alone; choose another name: {}", path.display())]
+    OtherKind {
+        /// What it is, or is not, in words.
+        found: &'static str,
+        /// Where.
+        path: PathBuf,
+    },
     /// The document could not be written as text.
     #[error("the farm could not be written as text: {0}")]
     Write(#[from] ron::Error),
 }
 
-fn io_error<'a>(doing: &'static str, path: &'a Path) -> impl FnOnce(io::Error) -> StoreError + 'a {
+pub(crate) fn io_error<'a>(doing: &'static str, path: &'a Path) -> impl FnOnce(io::Error) -> StoreError + 'a {
     move |source| StoreError::Io { doing, source, path: path.to_owned() }
 }
 
@@ -60,14 +68,29 @@ fn io_error<'a>(doing: &'static str, path: &'a Path) -> impl FnOnce(io::Error) -
 pub struct Stamp(u64);
 
 impl Stamp {
-    fn of(bytes: &[u8]) -> Self {
-        let mut hasher = DefaultHasher::new();
-        bytes.hash(&mut hasher);
-        Self(hasher.finish())
+    /// FNV-1a for 64 bits (G. Fowler, L. C. Noll, K.-P. Vo): a side file keeps the stamp between two runs, so it must not
+    /// change with the compiler, as the standard library's hasher may.
+    pub(crate) fn of(bytes: &[u8]) -> Self {
+        Self(
+            bytes.iter().fold(0xcbf2_9ce4_8422_2325, |state, byte| {
+                (state ^ u64::from(*byte)).wrapping_mul(0x0000_0100_0000_01b3)
+            }),
+        )
+    }
+
+    /// Reads what [`fmt::Display`] wrote.
+    pub(crate) fn parse(text: &str) -> Option<Self> {
+        u64::from_str_radix(text, 16).ok().map(Self)
     }
 }
 
-fn bytes_of(path: &Path) -> Result<Vec<u8>, StoreError> {
+impl fmt::Display for Stamp {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{:016x}", self.0)
+    }
+}
+
+pub(crate) fn bytes_of(path: &Path) -> Result<Vec<u8>, StoreError> {
     let file = File::open(path).map_err(io_error("opening", path))?;
     let mut bytes = Vec::new();
     file.take(LARGEST + 1).read_to_end(&mut bytes).map_err(io_error("reading", path))?;
@@ -124,8 +147,7 @@ pub fn save(path: &Path, farm: &Farm, stamp: Option<Stamp>) -> Result<Stamp, Sto
 /// # Errors
 /// [`StoreError::Io`]; the old file is still whole.
 pub fn put(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
-    // A link is followed, so that the file it points to is replaced and not the link.
-    let real = fs::canonicalize(path).unwrap_or_else(|_| path.to_owned());
+    let real = behind_links(path).map_err(io_error("following the link", path))?;
     // A device or a folder is no place for a file, and must not be replaced by one.
     if fs::metadata(&real).is_ok_and(|data| !data.is_file()) {
         let source = io::Error::new(io::ErrorKind::InvalidInput, "it is no ordinary file");
@@ -154,6 +176,20 @@ pub fn put(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
     Ok(())
 }
 
+/// The file that a link points to, so that it is replaced and not the link; also where it does not exist yet.
+fn behind_links(path: &Path) -> io::Result<PathBuf> {
+    if let Ok(real) = fs::canonicalize(path) {
+        return Ok(real);
+    }
+    let mut real = path.to_owned();
+    // As many links in a row as systems follow.
+    for _ in 0..40 {
+        let Ok(target) = fs::read_link(&real) else { return Ok(real) };
+        real = real.parent().unwrap_or(Path::new("")).join(target);
+    }
+    Err(io::Error::other("it leads round in a circle"))
+}
+
 #[cfg(unix)]
 fn ordinary_rights(file: &File) -> io::Result<()> {
     use std::os::unix::fs::PermissionsExt;
@@ -170,34 +206,76 @@ pub fn backup(path: &Path) -> PathBuf {
     with_ending(path, ".before")
 }
 
-/// Where what is not saved yet is kept.
-pub fn side_file(path: &Path) -> PathBuf {
-    with_ending(path, ".unsaved")
-}
-
-fn with_ending(path: &Path, ending: &str) -> PathBuf {
+pub(crate) fn with_ending(path: &Path, ending: &str) -> PathBuf {
     let mut name = path.as_os_str().to_owned();
     name.push(ending);
     PathBuf::from(name)
 }
 
-/// Keeps unsaved work in the side file.
+/// What a report is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Report {
+    /// Load cards.
+    Pdf,
+    /// Records.
+    Csv,
+}
+
+/// As [`put`], for a report: an earlier report is replaced, a file of another kind is not.
 ///
 /// # Errors
-/// [`StoreError`] where the disk says no.
-pub fn keep_unsaved(path: &Path, farm: &Farm) -> Result<(), StoreError> {
-    let text = write(farm)?;
-    put(&side_file(path), text.as_bytes())
+/// [`StoreError::OtherKind`] where something else stands there; [`StoreError::Io`]. In each case the old file is whole.
+pub fn put_report(path: &Path, bytes: &[u8], report: Report) -> Result<(), StoreError> {
+    if path.is_file() {
+        let mut head = Vec::new();
+        let file = File::open(path).map_err(io_error("looking at the file there", path))?;
+        file.take(HEAD).read_to_end(&mut head).map_err(io_error("looking at the file there", path))?;
+        let is_pdf = head.starts_with(b"%PDF");
+        let found = match report {
+            _ if head.is_empty() => None,
+            _ if is_farm(&head) => Some("a farm"),
+            Report::Pdf if !is_pdf => Some("no PDF"),
+            Report::Csv if is_pdf => Some("a PDF"),
+            Report::Pdf | Report::Csv => None,
+        };
+        if let Some(found) = found {
+            return Err(StoreError::OtherKind { found, path: path.to_owned() });
+        }
+    }
+    put(path, bytes)
 }
 
-/// Unsaved work of an earlier run, if there is any that reads and differs from the file.
-pub fn unsaved(path: &Path, farm: &Farm) -> Option<Farm> {
-    let (kept, _) = open(&side_file(path)).ok()?;
-    (kept != *farm).then_some(kept)
+/// How much of a file is read to see what it is.
+const HEAD: u64 = 1 << 20;
+
+/// Whether a text begins like a farm, after comments and settings of RON; also where it was broken by hand further down.
+fn is_farm(head: &[u8]) -> bool {
+    let text = String::from_utf8_lossy(head);
+    let mut rest = text.trim_start_matches('\u{feff}').trim_start();
+    loop {
+        let end = match rest {
+            _ if rest.starts_with("//") => "\n",
+            _ if rest.starts_with("/*") => "*/",
+            _ if rest.starts_with("#!") => "]",
+            _ => break,
+        };
+        let Some((_, after)) = rest.split_once(end) else { return false };
+        rest = after.trim_start();
+    }
+    rest.strip_prefix("Farm").unwrap_or(rest).trim_start().starts_with('(')
 }
 
-/// Drops the side file.
-pub fn drop_unsaved(path: &Path) {
-    // Not being there is just as well.
-    let _ = fs::remove_file(side_file(path));
+#[cfg(test)]
+mod tests {
+    use super::Stamp;
+
+    // The values that the authors of FNV-1a publish for these texts.
+    #[test]
+    fn stamps_are_the_published_hash() {
+        for (text, hash) in [("", "cbf29ce484222325"), ("a", "af63dc4c8601ec8c"), ("foobar", "85944171f73967e8")] {
+            let stamp = Stamp::of(text.as_bytes());
+            assert_eq!(stamp.to_string(), hash);
+            assert_eq!(Stamp::parse(hash), Some(stamp));
+        }
+    }
 }

@@ -7,7 +7,8 @@ use std::fs;
 
 use tankard_core::farm::{Farm, Field};
 use tankard_core::quantity::AsTyped;
-use tankard_file::store::{self, StoreError};
+use tankard_file::side::{self, Kept};
+use tankard_file::store::{self, Report, StoreError};
 use tankard_file::{ReadError, read, write};
 
 fn farm() -> Farm {
@@ -102,14 +103,88 @@ fn a_change_by_somebody_else_is_not_written_over() {
 }
 
 #[test]
-fn unsaved_work_is_found_again() {
+fn unsaved_work_is_found_again_with_the_state_it_began_from() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("farm.ron");
-    store::save(&path, &farm(), None).unwrap();
+    let stamp = store::save(&path, &farm(), None).unwrap();
     let mut edited = farm();
     edited.name = "Edited".to_owned();
-    store::keep_unsaved(&path, &edited).unwrap();
-    assert_eq!(store::unsaved(&path, &farm()), Some(edited));
-    store::drop_unsaved(&path);
-    assert_eq!(store::unsaved(&path, &farm()), None);
+    let side = side::beside(&path);
+    side::keep(&side, &edited, Some(stamp)).unwrap();
+    assert!(fs::read_to_string(&side).unwrap().starts_with("// begun from "));
+    assert_eq!(side::find(&side), Some(Kept { farm: edited.clone(), begun_from: Some(stamp) }));
+    assert_eq!(store::open(&path).unwrap().1, stamp);
+    side::keep(&side, &edited, None).unwrap();
+    assert_eq!(side::find(&side), Some(Kept { farm: edited, begun_from: None }));
+    side::drop(&side);
+    assert_eq!(side::find(&side), None);
+}
+
+#[test]
+fn a_report_takes_the_place_of_a_report_and_of_nothing_else() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("there");
+    let farm = write(&farm()).unwrap();
+    let commented = format!("\u{feff}// mine\n/* old */ #![enable(implicit_some)]\n{farm}");
+    let broken = "// half\nFarm(\n    form";
+    let pdf = "%PDF-1.7 old";
+    let csv = "record,pass\n";
+    for (there, report, is_replaced) in [
+        ("", Report::Pdf, true),
+        ("", Report::Csv, true),
+        (pdf, Report::Pdf, true),
+        (csv, Report::Csv, true),
+        (pdf, Report::Csv, false),
+        (csv, Report::Pdf, false),
+        ("some notes", Report::Pdf, false),
+        (&farm, Report::Pdf, false),
+        (&farm, Report::Csv, false),
+        (&commented, Report::Csv, false),
+        (broken, Report::Csv, false),
+    ] {
+        fs::write(&path, there).unwrap();
+        let put = store::put_report(&path, b"new", report);
+        let now = fs::read_to_string(&path).unwrap();
+        assert_eq!(now, if is_replaced { "new" } else { there }, "{report:?} over {there}");
+        if !is_replaced {
+            let says = put.unwrap_err().to_string();
+            assert!(says.contains("left alone; choose another name: "), "{says}");
+        }
+    }
+}
+
+#[cfg(unix)]
+#[test]
+fn a_link_is_followed_even_where_its_file_is_not_there_yet() {
+    use std::os::unix::fs::symlink;
+    let folder = tempfile::tempdir().unwrap();
+    let (real, inner, outer) =
+        (folder.path().join("real.ron"), folder.path().join("inner.ron"), folder.path().join("outer.ron"));
+    symlink("real.ron", &inner).unwrap();
+    symlink(&inner, &outer).unwrap();
+    for text in ["first", "second"] {
+        store::put(&outer, text.as_bytes()).unwrap();
+        assert!(outer.is_symlink() && inner.is_symlink() && !real.is_symlink());
+        assert_eq!(fs::read_to_string(&real).unwrap(), text);
+    }
+    let circle = folder.path().join("circle.ron");
+    symlink(&circle, &circle).unwrap();
+    assert!(store::put(&circle, b"nowhere").unwrap_err().to_string().contains("circle"));
+}
+
+#[test]
+fn an_id_that_stands_twice_is_refused_with_its_place() {
+    let good = fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/../../demo-farm/larkspur-bend.ron")).unwrap();
+    for map in ["fields", "waters", "rigs", "products", "passes", "records"] {
+        // The first entry of the map once more, before itself.
+        let start = good.find(&format!("\n    {map}: {{\n")).unwrap() + format!("\n    {map}: {{\n").len();
+        let end = start + good[start..].find("\n        ),\n").unwrap() + "\n        ),\n".len();
+        let entry = &good[start..end];
+        let id = entry.trim_start().split('"').nth(1).unwrap();
+        let doubled = format!("{}{entry}{}", &good[..end], &good[end..]);
+        let line = good[..end].lines().count() + 1;
+        let says = message(&doubled);
+        assert!(says.starts_with(&format!("line {line}, column ")), "{map}, {line}: {says}");
+        assert!(says.ends_with(&format!("the id \"{id}\" stands twice")), "{map}: {says}");
+    }
 }

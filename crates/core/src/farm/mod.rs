@@ -12,6 +12,7 @@ pub mod pass;
 pub mod product;
 pub mod record;
 pub mod rig;
+mod unique;
 pub mod water;
 
 use indexmap::IndexMap;
@@ -60,25 +61,25 @@ pub struct Farm {
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub emergency: Vec<String>,
     /// Pieces of ground.
-    #[serde(default)]
+    #[serde(default, deserialize_with = "unique::map")]
     pub fields: IndexMap<Id, Field>,
     /// Sources of carrier water.
-    #[serde(default)]
+    #[serde(default, deserialize_with = "unique::map")]
     pub waters: IndexMap<Id, Water>,
     /// Sprayers.
-    #[serde(default)]
+    #[serde(default, deserialize_with = "unique::map")]
     pub rigs: IndexMap<Id, Rig>,
     /// Pesticides, adjuvants, conditioners, feeds.
-    #[serde(default)]
+    #[serde(default, deserialize_with = "unique::map")]
     pub products: IndexMap<Id, Product>,
     /// Planned trips.
-    #[serde(default)]
+    #[serde(default, deserialize_with = "unique::map")]
     pub passes: IndexMap<Id, Pass>,
     /// What was really sprayed.
-    #[serde(default)]
+    #[serde(default, deserialize_with = "unique::map")]
     pub records: IndexMap<Id, Record>,
     /// Load cards as they were printed, by card number.
-    #[serde(default)]
+    #[serde(default, deserialize_with = "unique::map")]
     pub cards: IndexMap<Id, Card>,
 }
 

@@ -258,9 +258,9 @@ pub fn save_csv(desk: &mut Desk, path: &Path) {
     state.listed = Some(Rc::clone(&listed));
     let shown: HashSet<&str> =
         listed.rows.iter().filter_map(|row| farm.records.get_index(*row)).map(|(id, _)| id.as_str()).collect();
-    let saved = records_csv::write(farm, |id| shown.contains(id))
-        .map_err(|error| error.to_string())
-        .and_then(|text| store::put(&path, text.as_bytes()).map_err(|error| error.to_string()));
+    let saved = records_csv::write(farm, |id| shown.contains(id)).map_err(|error| error.to_string()).and_then(|text| {
+        store::put_report(&path, text.as_bytes(), store::Report::Csv).map_err(|error| error.to_string())
+    });
     match saved {
         Ok(()) => {
             let count = shown.len();

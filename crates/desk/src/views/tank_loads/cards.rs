@@ -3,7 +3,9 @@
 //! Issuing stores what was printed. A reprint is laid out from that store and marked; where the plan has changed since, the
 //! issued cards are superseded and the page says so.
 
+use std::io::Write;
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 use egui::{RichText, ScrollArea, Ui, Vec2};
 use tankard_core::farm::card::{Card, CardContent};
@@ -11,7 +13,7 @@ use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::Level;
 use tankard_core::loads::card::{cards, short_date};
 use tankard_core::plan::Plan;
-use tankard_file::store;
+use tankard_file::store::{self, Report};
 use tankard_paper::Sheet;
 
 use super::preview::Wanted;
@@ -21,13 +23,29 @@ use crate::look;
 use crate::parts::{boxes, lists, mark};
 
 /// What the next file of cards is to hold.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Printing {
-    /// New cards, issued as they are written.
-    #[default]
-    Issue,
+    /// New cards of this pass, issued as they are written.
+    Issue(Id),
     /// These cards once more.
     Reprint(Vec<Id>),
+}
+
+/// What stands on the cards of a pass now, made once for a revision of the document.
+#[derive(Default)]
+pub(crate) struct Contents {
+    made_for: Option<(u64, Id)>,
+    cards: Arc<Vec<CardContent>>,
+}
+
+impl Contents {
+    fn fresh(&mut self, revision: u64, pass: &str, farm: &Farm, plan: &Plan) -> Arc<Vec<CardContent>> {
+        if self.made_for.as_ref().is_none_or(|(known, of)| *known != revision || of != pass) {
+            self.cards = Arc::new(cards(farm, plan));
+            self.made_for = Some((revision, pass.to_owned()));
+        }
+        Arc::clone(&self.cards)
+    }
 }
 
 /// The cards issued last for a pass, load by load.
@@ -57,7 +75,7 @@ fn moment(card: &Card) -> String {
 /// Shows the page.
 pub fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     let farm = desk.document.farm();
-    let now = cards(farm, plan);
+    let now = desk.tank_loads.contents.fresh(desk.document.revision(), id, farm, plan);
     let last = issued(farm, id);
     let current = is_current(&last, &now);
     let number = desk.tank_loads.load;
@@ -99,11 +117,11 @@ pub fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             }
             if stops == 0 && !current {
                 if ui.button("Issue and open for printing").clicked() {
-                    desk.tank_loads.printing = Printing::Issue;
+                    desk.tank_loads.printing = Some(Printing::Issue(id.to_owned()));
                     open(desk);
                 }
                 if ui.button("Issue and save as PDF…").clicked() {
-                    desk.tank_loads.printing = Printing::Issue;
+                    desk.tank_loads.printing = Some(Printing::Issue(id.to_owned()));
                     let path = suggested(desk, id);
                     desk.ask_file(Purpose::SaveCards, path, ui.ctx());
                 }
@@ -115,11 +133,11 @@ pub fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
                     ["Open a reprint of the old cards", "Save a reprint of the old cards…"]
                 };
                 if ui.button(words[0]).clicked() {
-                    desk.tank_loads.printing = Printing::Reprint(numbers.clone());
+                    desk.tank_loads.printing = Some(Printing::Reprint(numbers.clone()));
                     open(desk);
                 }
                 if ui.button(words[1]).clicked() {
-                    desk.tank_loads.printing = Printing::Reprint(numbers.clone());
+                    desk.tank_loads.printing = Some(Printing::Reprint(numbers.clone()));
                     let path = suggested(desk, id);
                     desk.ask_file(Purpose::SaveCards, path, ui.ctx());
                 }
@@ -204,7 +222,7 @@ fn before(desk: &mut Desk, ui: &mut Ui, pass: &str, latest: &[Id]) {
         }
     });
     if let Some(number) = again {
-        desk.tank_loads.printing = Printing::Reprint(vec![number]);
+        desk.tank_loads.printing = Some(Printing::Reprint(vec![number]));
         open(desk);
     }
 }
@@ -213,91 +231,133 @@ fn suggested(desk: &Desk, id: &str) -> PathBuf {
     desk.beside("pdf").with_file_name(format!("{id}-load-cards.pdf"))
 }
 
-/// Issues cards for the chosen pass; gives their numbers.
-fn issue(desk: &mut Desk) -> Result<Vec<Id>, String> {
-    let id = desk.tank_loads.chosen.clone().ok_or("no pass is chosen")?;
-    let plan = desk.document.plan(&id).ok_or("the pass is gone")?;
+/// New cards of a pass with their numbers. They count as issued only once they are written.
+fn numbered(desk: &mut Desk, id: &Id) -> Result<Vec<(Id, Card)>, String> {
+    let plan = desk.document.plan(id).ok_or("the pass is gone")?;
     if plan.level() == Some(Level::Stop) {
         return Err("a Stop stands; settle it first".to_owned());
     }
-    let contents = cards(desk.document.farm(), &plan);
     let now = desk.now();
-    let year = plan_year(desk.document.farm(), &id).unwrap_or(now.year());
+    let farm = desk.document.farm();
+    let year = farm.passes.get(id).map_or(now.year(), |pass| pass.date.year());
     let prefix = format!("{year}-");
-    let last = desk
-        .document
-        .farm()
-        .cards
-        .keys()
-        .filter_map(|number| number.strip_prefix(&prefix)?.parse::<u32>().ok())
-        .max()
-        .unwrap_or(0);
-    let numbered: Vec<(Id, Card)> = contents
+    let last =
+        farm.cards.keys().filter_map(|number| number.strip_prefix(&prefix)?.parse::<u32>().ok()).max().unwrap_or(0);
+    Ok(cards(farm, &plan)
         .into_iter()
         .zip(last + 1..)
         .map(|(content, number)| (format!("{prefix}{number:04}"), Card { pass: id.clone(), issued: now, content }))
-        .collect();
-    let numbers = numbered.iter().map(|(number, _)| number.clone()).collect();
-    desk.document.edit(|farm| farm.cards.extend(numbered));
-    Ok(numbers)
+        .collect())
 }
 
-fn plan_year(farm: &Farm, pass: &str) -> Option<i16> {
-    farm.passes.get(pass).map(|pass| pass.date.year())
-}
-
-/// The PDF of issued cards, as they were printed; marked if it is not the first time.
-fn pdf(desk: &Desk, numbers: &[Id], again: bool) -> Result<Vec<u8>, String> {
-    let now = desk.now();
-    let mark = again.then(|| format!("reprinted {}, {}", short_date(now.date()), now.strftime("%H:%M")));
-    let sheets: Vec<Sheet<'_>> = numbers
-        .iter()
-        .filter_map(|number| {
-            let card = desk.document.farm().cards.get(number)?;
-            Some(Sheet { number, issued: Some(moment(card)), reprint: mark.clone(), content: &card.content })
+/// The PDF of cards, as they were or are printed.
+fn pdf<'a>(cards: impl Iterator<Item = (&'a Id, &'a Card)>, reprint: Option<&str>) -> Result<Vec<u8>, String> {
+    let sheets: Vec<Sheet<'_>> = cards
+        .map(|(number, card)| Sheet {
+            number,
+            issued: Some(moment(card)),
+            reprint: reprint.map(str::to_owned),
+            content: &card.content,
         })
         .collect();
     tankard_paper::pdf(&sheets).map_err(|error| error.to_string())
 }
 
-/// Writes what is to be printed, and issues it only once it is on disk.
-fn write(desk: &mut Desk, path: &Path) -> Result<usize, String> {
-    let printing = std::mem::take(&mut desk.tank_loads.printing);
-    let (numbers, again) = match printing {
-        Printing::Reprint(numbers) => (numbers, true),
-        Printing::Issue => (issue(desk)?, false),
-    };
-    let written =
-        pdf(desk, &numbers, again).and_then(|bytes| store::put(path, &bytes).map_err(|error| error.to_string()));
-    if let Err(problem) = written {
-        if !again {
-            // What did not come onto paper was not issued.
-            desk.document.edit(|farm| farm.cards.retain(|number, _| !numbers.contains(number)));
+/// Writes what is to be printed; new cards are issued only once they are on disk. Gives how many there are, and what `put`
+/// gave.
+fn write<T>(desk: &mut Desk, put: impl FnOnce(&[u8]) -> Result<T, String>) -> Result<(usize, T), String> {
+    match desk.tank_loads.printing.take() {
+        Some(Printing::Issue(id)) => {
+            let new = numbered(desk, &id)?;
+            let place = put(&pdf(new.iter().map(|(number, card)| (number, card)), None)?)?;
+            let count = new.len();
+            desk.document.issue(new);
+            // The paper is out, so the numbers must not be lost even where the machine stops now.
+            desk.keep();
+            Ok((count, place))
         }
-        return Err(problem);
+        Some(Printing::Reprint(numbers)) => {
+            let now = desk.now();
+            let mark = format!("reprinted {}, {}", short_date(now.date()), now.strftime("%H:%M"));
+            let cards = &desk.document.farm().cards;
+            let old: Vec<(&Id, &Card)> = numbers.iter().filter_map(|number| cards.get_key_value(number)).collect();
+            let place = put(&pdf(old.iter().copied(), Some(&mark))?)?;
+            Ok((old.len(), place))
+        }
+        None => Err("it is no longer known which cards were meant; choose them again".to_owned()),
     }
-    Ok(numbers.len())
+}
+
+fn counted(count: usize) -> String {
+    if count == 1 { "1 card".to_owned() } else { format!("{count} cards") }
 }
 
 /// Saves the cards as PDF where the user said.
 pub fn save(desk: &mut Desk, path: &Path) {
-    match write(desk, path) {
-        Ok(count) => desk.tell(format!("{count} cards written to {}", path.display())),
+    let put = |bytes: &[u8]| store::put_report(path, bytes, Report::Pdf).map_err(|error| error.to_string());
+    match write(desk, put) {
+        Ok((count, ())) => desk.tell(format!("{} written to {}", counted(count), path.display())),
         Err(problem) => desk.tell_problem(format!("The cards were not written: {problem}")),
     }
 }
 
 /// Writes the cards to a passing file and hands it to the system's viewer, from where they are printed.
 fn open(desk: &mut Desk) {
-    let name = desk.tank_loads.chosen.clone().unwrap_or_default();
-    let path = std::env::temp_dir().join(format!("tankard-{name}-load-cards.pdf"));
-    match write(desk, &path) {
-        Ok(count) => match open::that_detached(&path) {
-            Ok(()) => desk.tell(format!("{count} cards handed to the system's viewer: {}", path.display())),
+    match write(desk, passing_file) {
+        Ok((count, path)) => match open::that_detached(&path) {
+            Ok(()) => {
+                desk.tell(format!("{} handed to the system's viewer: {}", counted(count), path.display()));
+            }
             Err(error) => {
                 desk.tell_problem(format!("No viewer answered ({error}); the cards are in {}", path.display()));
             }
         },
         Err(problem) => desk.tell_problem(format!("The cards were not written: {problem}")),
+    }
+}
+
+/// Writes a PDF to a new file in the folder for passing files. Nobody can know its name before, so nobody on the same
+/// machine can put something else in its place.
+fn passing_file(bytes: &[u8]) -> Result<PathBuf, String> {
+    let made = || {
+        let mut file = tempfile::Builder::new().prefix("tankard-load-cards-").suffix(".pdf").tempfile()?;
+        file.write_all(bytes)?;
+        // The viewer reads it after the desk may be closed, so it stays.
+        file.keep().map(|(_, path)| path).map_err(|kept| kept.error)
+    };
+    made().map_err(|error: std::io::Error| format!("the folder for passing files: {error}"))
+}
+
+#[cfg(test)]
+// A test stops where its ground is missing.
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use std::sync::Arc;
+
+    use super::{Contents, passing_file};
+    use crate::demo;
+    use tankard_core::plan::plan;
+
+    #[test]
+    fn card_contents_are_made_once_a_revision_and_pass() {
+        let farm = demo::farm().unwrap();
+        let [first, second] =
+            ["2031-06-12-corn-second-post", "2031-06-14-soybean-post"].map(|id| (id, plan(&farm, id).unwrap()));
+        let mut contents = Contents::default();
+        let made = contents.fresh(7, first.0, &farm, &first.1);
+        assert!(Arc::ptr_eq(&made, &contents.fresh(7, first.0, &farm, &first.1)));
+        let other = contents.fresh(7, second.0, &farm, &second.1);
+        assert_ne!(made, other);
+        assert!(!Arc::ptr_eq(&other, &contents.fresh(8, second.0, &farm, &second.1)));
+    }
+
+    #[test]
+    fn passing_files_have_names_of_their_own() {
+        let [one, other] = [b"%PDF-1", b"%PDF-2"].map(|bytes| passing_file(bytes).unwrap());
+        assert_ne!(one, other);
+        assert_eq!(std::fs::read(&one).unwrap(), b"%PDF-1");
+        for path in [one, other] {
+            std::fs::remove_file(path).unwrap();
+        }
     }
 }

@@ -67,8 +67,9 @@ pub struct State {
     pub removing: bool,
     /// Whether the list still has to come to what was chosen.
     pub reveal: bool,
-    /// What the next file chosen for cards is to hold.
-    pub(crate) printing: cards::Printing,
+    /// What the file now asked for is to hold; none where no file is asked for.
+    pub printing: Option<cards::Printing>,
+    pub(crate) contents: cards::Contents,
     pub(crate) preview: preview::Preview,
 }
 
@@ -76,7 +77,8 @@ impl State {
     /// Chooses a pass.
     pub fn choose(&mut self, id: &str) {
         if self.chosen.as_deref() != Some(id) {
-            *self = Self { page: self.page, ..Self::default() };
+            // A file asked for is still to hold what it was asked for.
+            *self = Self { page: self.page, printing: self.printing.take(), ..Self::default() };
             self.chosen = Some(id.to_owned());
         }
         self.load = 1;
