@@ -24,8 +24,8 @@ fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
 fn farm() -> Farm {
     let mut farm = Farm::new("Traps");
     let mut field = Field::new("Field", typed("80 ac"));
-    field.crop = "corn".to_owned();
-    field.stage = "V4".to_owned();
+    "corn".clone_into(&mut field.crop);
+    "V4".clone_into(&mut field.stage);
     farm.fields.insert("f".to_owned(), field);
     farm.waters.insert("w".to_owned(), Water { name: "Well".to_owned(), ..Water::default() });
     farm.rigs.insert("r".to_owned(), Rig::new("Boom", typed("1200 gal")));
@@ -44,8 +44,8 @@ fn farm() -> Farm {
     farm.products.insert("h".to_owned(), herbicide);
     let mut pass = Pass::new("Pass", date(2031, 6, 12));
     pass.fields.push("f".to_owned());
-    pass.water = "w".to_owned();
-    pass.rig = "r".to_owned();
+    "w".clone_into(&mut pass.water);
+    "r".clone_into(&mut pass.rig);
     pass.carrier = Some(typed("15 gal/ac"));
     pass.mix.push(Line::new("h", typed("32 fl oz/ac")));
     farm.passes.insert("p".to_owned(), pass);

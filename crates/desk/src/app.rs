@@ -15,7 +15,7 @@ use crate::cli::{RendererName, Start, ThemeName};
 use crate::command::{Command, View};
 use crate::document::Document;
 use crate::files::{Picker, Purpose};
-use crate::parts::boxes;
+use crate::parts::{boxes, mark};
 use crate::recent::Remembered;
 use crate::{demo, look, views};
 
@@ -83,6 +83,8 @@ pub struct Desk {
     pub season_log: views::season_log::State,
     /// What is chosen in Shed.
     pub shed: views::shed::State,
+    /// Boxes that hold a text that is not understood.
+    pub unread: Vec<boxes::Unread>,
     clock: Clock,
     picker: Option<Picker>,
     leaving: Option<Leaving>,
@@ -108,6 +110,7 @@ impl Desk {
             tank_loads: views::tank_loads::State::default(),
             season_log: views::season_log::State::default(),
             shed: views::shed::State::default(),
+            unread: Vec::new(),
             clock,
             picker: None,
             leaving: None,
@@ -444,6 +447,8 @@ impl Desk {
         for command in Command::pressed(ui.ctx()) {
             self.run(command, ui.ctx());
         }
+        boxes::set_units(ui.ctx(), self.document.farm().units);
+        self.unread = boxes::unread(ui.ctx());
         self.bar(ui);
         self.foot(ui);
         CentralPanel::default().frame(egui::Frame::new().fill(look::colours(ui).ground)).show(ui, |ui| {
@@ -455,6 +460,7 @@ impl Desk {
                 View::Shed => views::shed::show(self, ui),
             });
         });
+        ring(ui.ctx());
         self.after(ui.ctx());
     }
 
@@ -468,18 +474,15 @@ impl Desk {
                 ui.spacing_mut().item_spacing.x = 4.0;
                 look::on_bar(ui);
                 let name = self.document.farm().name.clone();
-                let left = ui.available_width() * 0.18;
-                ui.allocate_ui_with_layout(
-                    Vec2::new(left.max(150.0), look::BAR),
-                    Layout::left_to_right(Align::Center),
-                    |ui| {
-                        ui.set_min_width(left.max(150.0));
-                        ui.add(egui::Label::new(look::strong(name).color(colours.bar_ink)).truncate());
-                        if self.document.is_unsaved() {
-                            ui.label(RichText::new("not saved").color(colours.bar_ink.gamma_multiply(0.75)));
-                        }
-                    },
-                );
+                let left = (ui.available_width() * 0.18).max(if ui.available_width() < 900.0 { 96.0 } else { 150.0 });
+                ui.allocate_ui_with_layout(Vec2::new(left, look::BAR), Layout::left_to_right(Align::Center), |ui| {
+                    ui.set_min_width(left);
+                    ui.set_max_width(left);
+                    ui.add(egui::Label::new(look::strong(name).color(colours.bar_ink)).truncate());
+                    if self.document.is_unsaved() {
+                        ui.label(RichText::new("not saved").color(colours.bar_ink.gamma_multiply(0.75)));
+                    }
+                });
                 for view in View::ALL {
                     if tab(ui, view.name(), self.view == view) {
                         wanted = Some(Command::Go(view));
@@ -530,6 +533,10 @@ impl Desk {
             ui.separator();
             entry(ui, Command::Quit, true, wanted);
         });
+        // Where room is short these two are left to their keys.
+        if ui.available_width() < 130.0 {
+            return;
+        }
         for (command, enabled) in [(Command::Redo, self.document.can_redo()), (Command::Undo, self.document.can_undo())]
         {
             let text = RichText::new(command.text()).color(look::colours(ui).bar_ink.gamma_multiply(if enabled {
@@ -556,6 +563,22 @@ impl Desk {
         self.ask_leaving(ui);
         self.offer_found(ui);
         self.show_notice(ui);
+        self.show_unread(ui);
+    }
+
+    /// Says which boxes hold a text that is not understood, since the plan goes on without it.
+    fn show_unread(&mut self, ui: &mut Ui) {
+        let Some(unread) = self.unread.first().cloned() else { return };
+        Panel::bottom("unread").show(ui, |ui| {
+            ui.horizontal_wrapped(|ui| {
+                mark::show(ui, tankard_core::finding::Level::Check);
+                let instead = if unread.instead.is_empty() { "nothing".to_owned() } else { unread.instead.clone() };
+                ui.label(format!("{}: {}. Until then the farm has {instead} there.", unread.name, unread.problem));
+                if boxes::act(ui, "Drop what was typed").clicked() {
+                    boxes::drop_unread(ui.ctx(), &unread);
+                }
+            });
+        });
     }
 
     /// Asks before another file is written over.
@@ -730,11 +753,21 @@ fn scale(ctx: &Context, factor: f32) {
     ctx.set_zoom_factor(((factor * 10.0).round() / 10.0).clamp(0.8, 2.0));
 }
 
+/// A ring round what has the keyboard, so that it can be followed with the eyes.
+fn ring(ctx: &Context) {
+    let Some(response) = ctx.memory(egui::Memory::focused).and_then(|id| ctx.read_response(id)) else { return };
+    let colour = if ctx.theme() == egui::Theme::Dark { look::DARK.brass } else { look::LIGHT.brass };
+    let painter = ctx.layer_painter(response.layer_id).with_clip_rect(response.interact_rect.expand(3.0));
+    painter.rect_stroke(response.rect.expand(1.0), 3, Stroke::new(1.5, colour), egui::StrokeKind::Outside);
+}
+
 /// A view's name in the bar; the one in use is cut out of the ground.
 fn tab(ui: &mut Ui, name: &str, chosen: bool) -> bool {
     let colours = look::colours(ui);
     let width = ui.fonts_mut(|fonts| fonts.layout_no_wrap(name.to_owned(), look::body(true), colours.ink).size().x);
-    let (rect, response) = ui.allocate_exact_size(Vec2::new((width + 40.0).max(84.0), look::BAR), Sense::click());
+    // Where room is short the names stand closer.
+    let room = if ui.ctx().content_rect().width() < 900.0 { 18.0 } else { 40.0 };
+    let (rect, response) = ui.allocate_exact_size(Vec2::new(width + room, look::BAR), Sense::click());
     let (face, ink) = if chosen { (colours.ground, colours.ink) } else { (colours.bar, colours.bar_ink) };
     ui.painter().rect_filled(rect, 0, face);
     ui.painter().text(rect.center(), egui::Align2::CENTER_CENTER, name, look::body(chosen), ink);

@@ -3,6 +3,7 @@
 //! Issuing stores what was printed. A reprint is laid out from that store and marked; where the plan has changed since, the
 //! issued cards are superseded and the page says so.
 
+use std::collections::HashMap;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -46,6 +47,31 @@ impl Contents {
         }
         Arc::clone(&self.cards)
     }
+}
+
+/// Which passes have issued cards that no longer say what the plan says, found once for a revision of the document.
+#[derive(Default)]
+pub(crate) struct Standing {
+    made_for: Option<u64>,
+    superseded: HashMap<Id, bool>,
+}
+
+/// Whether the cards issued last for a pass are superseded; false where none were issued.
+pub(super) fn is_superseded(desk: &mut Desk, id: &Id) -> bool {
+    let revision = desk.document.revision();
+    let known = &mut desk.tank_loads.standing;
+    if known.made_for != Some(revision) {
+        *known = Standing { made_for: Some(revision), ..Standing::default() };
+    }
+    if let Some(known) = known.superseded.get(id) {
+        return *known;
+    }
+    let plan = desk.document.plan(id);
+    let farm = desk.document.farm();
+    let last = issued(farm, id);
+    let superseded = !last.is_empty() && plan.is_none_or(|plan| !is_current(&last, &cards(farm, &plan)));
+    desk.tank_loads.standing.superseded.insert(id.clone(), superseded);
+    superseded
 }
 
 /// The cards issued last for a pass, load by load.
@@ -233,6 +259,9 @@ fn suggested(desk: &Desk, id: &str) -> PathBuf {
 
 /// New cards of a pass with their numbers. They count as issued only once they are written.
 fn numbered(desk: &mut Desk, id: &Id) -> Result<Vec<(Id, Card)>, String> {
+    if let Some(unread) = desk.unread.first() {
+        return Err(format!("\"{}\" holds a text that is not understood; mend it first", unread.name));
+    }
     let plan = desk.document.plan(id).ok_or("the pass is gone")?;
     if plan.level() == Some(Level::Stop) {
         return Err("a Stop stands; settle it first".to_owned());
@@ -278,7 +307,14 @@ fn write<T>(desk: &mut Desk, put: impl FnOnce(&[u8]) -> Result<T, String>) -> Re
         }
         Some(Printing::Reprint(numbers)) => {
             let now = desk.now();
-            let mark = format!("reprinted {}, {}", short_date(now.date()), now.strftime("%H:%M"));
+            let pass =
+                numbers.first().and_then(|number| desk.document.farm().cards.get(number)).map(|card| card.pass.clone());
+            let old = pass.is_some_and(|pass| {
+                is_superseded(desk, &pass)
+                    || !issued(desk.document.farm(), &pass).iter().any(|(number, _)| numbers.contains(number))
+            });
+            let superseded = if old { "; superseded, not for use" } else { "" };
+            let mark = format!("reprinted {}, {}{superseded}", short_date(now.date()), now.strftime("%H:%M"));
             let cards = &desk.document.farm().cards;
             let old: Vec<(&Id, &Card)> = numbers.iter().filter_map(|number| cards.get_key_value(number)).collect();
             let place = put(&pdf(old.iter().copied(), Some(&mark))?)?;

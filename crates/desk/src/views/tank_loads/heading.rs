@@ -119,7 +119,9 @@ fn facts(desk: &mut Desk, ui: &mut Ui, pass: &Pass, plan: &Plan) {
 fn pages(desk: &mut Desk, ui: &mut Ui, id: &str) {
     ui.add_space(2.0);
     ui.horizontal(|ui| {
-        for (page, name) in [(Page::Plan, "Plan"), (Page::Cards, "Load cards")] {
+        let cards =
+            if super::cards::is_superseded(desk, &id.to_owned()) { "Load cards, superseded" } else { "Load cards" };
+        for (page, name) in [(Page::Plan, "Plan"), (Page::Cards, cards)] {
             let chosen = desk.tank_loads.page == page;
             let text =
                 if chosen { look::strong(name) } else { egui::RichText::new(name).color(look::colours(ui).brass) };

@@ -70,6 +70,7 @@ pub struct State {
     /// What the file now asked for is to hold; none where no file is asked for.
     pub printing: Option<cards::Printing>,
     pub(crate) contents: cards::Contents,
+    pub(crate) standing: cards::Standing,
     pub(crate) preview: preview::Preview,
 }
 

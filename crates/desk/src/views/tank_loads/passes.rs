@@ -33,6 +33,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
         let mut day = None;
         for id in by_day(desk.document.farm()) {
             let Some(plan) = desk.document.plan(&id) else { continue };
+            let superseded = super::cards::is_superseded(desk, &id);
             let farm = desk.document.farm();
             let Some(pass) = farm.passes.get(&id) else { continue };
             if day != Some(pass.date) {
@@ -60,6 +61,13 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
                     ui.label(look::soft(ui, "recorded as sprayed"));
                 } else {
                     findings::summary(ui, stops, checks);
+                }
+                if superseded {
+                    ui.horizontal(|ui| {
+                        ui.spacing_mut().item_spacing.x = 2.0;
+                        crate::parts::mark::show(ui, Level::Check);
+                        ui.label(look::soft(ui, "cards superseded").color(look::colours(ui).check));
+                    });
                 }
             });
             if chosen && desk.tank_loads.reveal {
