@@ -102,8 +102,46 @@ fn a_text_that_cannot_be_read_is_kept_in_the_box_and_explained_and_changes_nothi
     let mut harness = demo_window(View::TankLoads);
     type_over(&mut harness, "Rate of Glyphosate 540 SL (demo)", "22 flz/ac");
     assert_eq!(pass(&harness).mix[0].rate.text(), "22 fl oz/ac");
-    harness.get_by_label_contains("\"flz\" is not a unit of volume or mass; write it like \"22 fl oz/ac\"");
+    // At the box, and at the foot for as long as it stands there.
+    let why = "\"flz\" is not a unit of volume or mass; write it like \"22 fl oz/ac\"";
+    assert_eq!(harness.query_all_by_label_contains(why).count(), 2);
+    harness.get_by_label_contains("Until then the farm has 22 fl oz/ac there.");
     assert_eq!(harness.get_by_label("Rate of Glyphosate 540 SL (demo)").value().as_deref(), Some("22 flz/ac"));
+    // No card is issued past it.
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("cards.pdf");
+    harness.state_mut().tank_loads.printing = Some(tankard::views::tank_loads::cards::Printing::Issue(PASS.to_owned()));
+    tankard::views::tank_loads::cards::save(harness.state_mut(), &path);
+    assert!(!path.exists());
+    harness.run();
+    harness.get_by_label("Drop what was typed").click();
+    harness.run();
+    assert!(harness.query_by_label_contains("Until then").is_none());
+    assert_eq!(harness.get_by_label("Rate of Glyphosate 540 SL (demo)").value().as_deref(), Some("22 fl oz/ac"));
+}
+
+#[test]
+fn a_time_is_typed_letter_by_letter_and_stays_as_typed_until_it_is_left() {
+    let mut harness = demo_window(View::SeasonLog);
+    let id = harness.state().document.farm().records.keys().next_back().unwrap().clone();
+    harness.state_mut().season_log.chosen = Some(id.clone());
+    harness.run();
+    harness.get_by_role_and_label(egui::accesskit::Role::TextInput, "End").focus();
+    harness.run();
+    harness.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);
+    harness.run();
+    for letter in "8:30".chars() {
+        harness.event(egui::Event::Text(letter.to_string()));
+        harness.run();
+    }
+    assert_eq!(harness.get_by_role_and_label(egui::accesskit::Role::TextInput, "End").value().as_deref(), Some("8:30"));
+    harness.key_press(egui::Key::Tab);
+    harness.run();
+    assert_eq!(
+        harness.get_by_role_and_label(egui::accesskit::Role::TextInput, "End").value().as_deref(),
+        Some("08:30")
+    );
+    assert_eq!(harness.state().document.farm().records[&id].end, Some(jiff::civil::time(8, 30, 0, 0)));
 }
 
 #[test]

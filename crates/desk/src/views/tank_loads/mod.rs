@@ -158,8 +158,8 @@ fn page(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Arc<Plan>) {
     let width = ui.available_width();
     let gauge_width = 248.0;
     if width < 760.0 {
-        ScrollArea::vertical().id_salt("mix and loads").auto_shrink(false).show(ui, |ui| {
-            ui.set_width(width - 10.0);
+        ScrollArea::both().id_salt("mix and loads").auto_shrink(false).show(ui, |ui| {
+            ui.set_width((width - 10.0).max(500.0));
             mix::show(desk, ui, id, plan);
             ui.add_space(look::GRID);
             loads::show(desk, ui, id, plan);
