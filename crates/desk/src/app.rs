@@ -1,9 +1,15 @@
-//! The window: the bar at the top, the view in use, and what runs across all views (opening, saving, undo, closing).
+//! The desk: what runs across all views (opening, saving, undo, closing), with its bar, its foot and its window.
+
+mod bar;
+mod foot;
+mod window;
+
+pub use window::open;
 
 use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant};
 
-use egui::{Align, Button, CentralPanel, Context, Layout, Panel, RichText, Sense, Stroke, Ui, Vec2, ViewportCommand};
+use egui::{CentralPanel, Context, Ui, ViewportCommand};
 use jiff::ZonedDateTime;
 use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
@@ -11,11 +17,10 @@ use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::Subject;
 use tankard_file::side;
 
-use crate::cli::{RendererName, Start, ThemeName};
 use crate::command::{Command, View};
 use crate::document::Document;
 use crate::files::{Picker, Purpose};
-use crate::parts::{boxes, mark};
+use crate::parts::boxes;
 use crate::recent::Remembered;
 use crate::{demo, look, views};
 
@@ -460,212 +465,8 @@ impl Desk {
                 View::Shed => views::shed::show(self, ui),
             });
         });
-        ring(ui.ctx());
+        bar::ring(ui.ctx());
         self.after(ui.ctx());
-    }
-
-    fn bar(&mut self, ui: &mut Ui) {
-        let colours = look::colours(ui);
-        let frame = egui::Frame::new().fill(colours.bar).inner_margin(egui::Margin::symmetric(16, 0));
-        let mut wanted = None;
-        Panel::top("bar").exact_size(look::BAR).frame(frame).show_separator_line(false).show(ui, |ui| {
-            ui.horizontal(|ui| {
-                ui.set_min_height(look::BAR);
-                ui.spacing_mut().item_spacing.x = 4.0;
-                look::on_bar(ui);
-                let name = self.document.farm().name.clone();
-                let left = (ui.available_width() * 0.18).max(if ui.available_width() < 900.0 { 96.0 } else { 150.0 });
-                ui.allocate_ui_with_layout(Vec2::new(left, look::BAR), Layout::left_to_right(Align::Center), |ui| {
-                    ui.set_min_width(left);
-                    ui.set_max_width(left);
-                    ui.add(egui::Label::new(look::strong(name).color(colours.bar_ink)).truncate());
-                    if self.document.is_unsaved() {
-                        ui.label(RichText::new("not saved").color(colours.bar_ink.gamma_multiply(0.75)));
-                    }
-                });
-                for view in View::ALL {
-                    if tab(ui, view.name(), self.view == view) {
-                        wanted = Some(Command::Go(view));
-                    }
-                }
-                ui.with_layout(Layout::right_to_left(Align::Center), |ui| self.menus(ui, &mut wanted));
-            });
-        });
-        if let Some(command) = wanted {
-            self.run(command, ui.ctx());
-        }
-    }
-
-    fn menus(&mut self, ui: &mut Ui, wanted: &mut Option<Command>) {
-        let entry = |ui: &mut Ui, command: Command, enabled: bool, wanted: &mut Option<Command>| {
-            let keys = command.key().map(|key| ui.ctx().format_shortcut(&key)).unwrap_or_default();
-            if ui.add_enabled(enabled, Button::new(command.text()).shortcut_text(keys).frame(false)).clicked() {
-                *wanted = Some(command);
-                ui.close();
-            }
-        };
-        ui.menu_button("Look", |ui| {
-            ui.set_min_width(180.0);
-            for command in [Command::Light, Command::Dark] {
-                entry(ui, command, true, wanted);
-            }
-            ui.separator();
-            for command in [Command::Larger, Command::Smaller, Command::PlainSize] {
-                entry(ui, command, true, wanted);
-            }
-            ui.label(look::soft(ui, format!("now at {:.0} %", ui.ctx().zoom_factor() * 100.0)));
-        });
-        ui.menu_button("Farm", |ui| {
-            ui.set_min_width(260.0);
-            for command in
-                [Command::New, Command::Open, Command::OpenDemo, Command::Save, Command::SaveAs, Command::FarmPage]
-            {
-                entry(ui, command, true, wanted);
-            }
-            let recent = self.remembered.as_ref().map(|remembered| remembered.farms.clone()).unwrap_or_default();
-            if !recent.is_empty() {
-                ui.separator();
-                ui.label(look::soft(ui, "Opened last"));
-                for path in recent {
-                    entry(ui, Command::OpenPath(path), true, wanted);
-                }
-            }
-            ui.separator();
-            entry(ui, Command::Quit, true, wanted);
-        });
-        // Where room is short these two are left to their keys.
-        if ui.available_width() < 130.0 {
-            return;
-        }
-        for (command, enabled) in [(Command::Redo, self.document.can_redo()), (Command::Undo, self.document.can_undo())]
-        {
-            let text = RichText::new(command.text()).color(look::colours(ui).bar_ink.gamma_multiply(if enabled {
-                1.0
-            } else {
-                0.5
-            }));
-            if ui.add_enabled(enabled, Button::new(text).frame(false)).clicked() {
-                *wanted = Some(command);
-            }
-        }
-    }
-
-    /// What is said at the foot: a file box, the questions before something is lost, work of an earlier run, a notice.
-    fn foot(&mut self, ui: &mut Ui) {
-        if let Some(mut picker) = self.picker.take() {
-            match picker.show(ui) {
-                None => self.picker = Some(picker),
-                Some(Some(path)) => self.chosen(picker.purpose(), path, ui.ctx()),
-                Some(None) => self.leave_after_save = None,
-            }
-        }
-        self.ask_over(ui);
-        self.ask_leaving(ui);
-        self.offer_found(ui);
-        self.show_notice(ui);
-        self.show_unread(ui);
-    }
-
-    /// Says which boxes hold a text that is not understood, since the plan goes on without it.
-    fn show_unread(&mut self, ui: &mut Ui) {
-        let Some(unread) = self.unread.first().cloned() else { return };
-        Panel::bottom("unread").show(ui, |ui| {
-            ui.horizontal_wrapped(|ui| {
-                mark::show(ui, tankard_core::finding::Level::Check);
-                let instead = if unread.instead.is_empty() { "nothing".to_owned() } else { unread.instead.clone() };
-                ui.label(format!("{}: {}. Until then the farm has {instead} there.", unread.name, unread.problem));
-                if boxes::act(ui, "Drop what was typed").clicked() {
-                    boxes::drop_unread(ui.ctx(), &unread);
-                }
-            });
-        });
-    }
-
-    /// Asks before another file is written over.
-    fn ask_over(&mut self, ui: &mut Ui) {
-        let Some(path) = self.saving_over.clone() else { return };
-        let text = format!("{} exists", path.display());
-        let answer = ask(ui, "saving over", &text, &["Write over it", "Choose another name", "Cancel"], "");
-        match answer.or_else(|| escape(ui).then_some(2)) {
-            Some(0) => {
-                self.saving_over = None;
-                self.save_as(&path, ui.ctx());
-            }
-            Some(1) => {
-                let leaving = self.leave_after_save.take();
-                self.ask_path(Purpose::SaveFarm, path);
-                self.leave_after_save = leaving;
-            }
-            Some(_) => self.forget_questions(),
-            None => {}
-        }
-    }
-
-    /// Asks before unsaved work goes.
-    fn ask_leaving(&mut self, ui: &mut Ui) {
-        let Some(leaving) = self.leaving.clone() else { return };
-        let cards = match self.document.unsaved_cards() {
-            0 => String::new(),
-            1 => " and 1 issued card".to_owned(),
-            count => format!(" and {count} issued cards"),
-        };
-        let text = format!("{} holds work that is not saved{cards}", self.document.farm().name);
-        let answer = ask(ui, "leaving", &text, &["Save it", "Let it go", "Stay here"], "");
-        let Some(answer) = answer.or_else(|| escape(ui).then_some(2)) else { return };
-        self.leaving = None;
-        match answer {
-            0 if self.document.path().is_none() => {
-                self.run_now(Command::SaveAs, ui.ctx());
-                self.leave_after_save = Some(leaving);
-            }
-            0 if !self.save() => {}
-            0 => self.leave(leaving, ui.ctx()),
-            1 => {
-                self.drop_kept();
-                self.leave(leaving, ui.ctx());
-            }
-            _ => {}
-        }
-    }
-
-    /// Offers work of an earlier run.
-    fn offer_found(&mut self, ui: &mut Ui) {
-        let Some(found) = &self.found else { return };
-        let changed = if found.is_file_changed { "; the file has changed since" } else { "" };
-        let text = format!("Work from an earlier run was found that was never saved{changed}");
-        let remark = if self.document.is_unsaved() { "new work is only in memory until this is answered" } else { "" };
-        let answer = ask(ui, "found", &text, &["Take it up", "Drop it"], remark);
-        if answer == Some(0) {
-            if let Some(found) = self.found.take() {
-                self.document.take_up(found.farm);
-            }
-        } else if answer.is_some() {
-            self.found = None;
-            self.drop_kept();
-        }
-    }
-
-    fn show_notice(&mut self, ui: &mut Ui) {
-        if let Some(notice) = &self.notice {
-            let colours = look::colours(ui);
-            let mut done = false;
-            Panel::bottom("notice").show(ui, |ui| {
-                ui.horizontal(|ui| {
-                    let colour = if notice.is_problem { colours.stop } else { colours.ink };
-                    let close = ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-                        let close = boxes::act(ui, "Close this line").clicked();
-                        ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
-                            ui.add(egui::Label::new(RichText::new(&notice.text).color(colour)).wrap());
-                        });
-                        close
-                    });
-                    done = close.inner;
-                });
-            });
-            if done {
-                self.notice = None;
-            }
-        }
     }
 
     fn leave(&mut self, leaving: Leaving, ctx: &Context) {
@@ -717,32 +518,6 @@ impl Desk {
     }
 }
 
-/// Asks something at the foot of the window; gives which answer was taken.
-fn ask(ui: &mut Ui, id: &'static str, text: &str, answers: &[&str], remark: &str) -> Option<usize> {
-    let mut answer = None;
-    Panel::bottom(id).show(ui, |ui| {
-        ui.add_space(look::GRID);
-        ui.horizontal_wrapped(|ui| {
-            ui.label(look::strong(text));
-            for (at, words) in answers.iter().enumerate() {
-                if ui.button(*words).clicked() {
-                    answer = Some(at);
-                }
-            }
-            if !remark.is_empty() {
-                ui.label(look::soft(ui, remark));
-            }
-        });
-        ui.add_space(look::GRID);
-    });
-    answer
-}
-
-/// Escape is the answer that changes nothing.
-fn escape(ui: &Ui) -> bool {
-    ui.input(|input| input.key_pressed(egui::Key::Escape))
-}
-
 /// Whether two paths lead to the same file.
 fn is_same(one: &Path, other: &Path) -> bool {
     one == other
@@ -751,129 +526,4 @@ fn is_same(one: &Path, other: &Path) -> bool {
 
 fn scale(ctx: &Context, factor: f32) {
     ctx.set_zoom_factor(((factor * 10.0).round() / 10.0).clamp(0.8, 2.0));
-}
-
-/// A ring round what has the keyboard, so that it can be followed with the eyes.
-fn ring(ctx: &Context) {
-    let Some(response) = ctx.memory(egui::Memory::focused).and_then(|id| ctx.read_response(id)) else { return };
-    let colour = if ctx.theme() == egui::Theme::Dark { look::DARK.brass } else { look::LIGHT.brass };
-    let painter = ctx.layer_painter(response.layer_id).with_clip_rect(response.interact_rect.expand(3.0));
-    painter.rect_stroke(response.rect.expand(1.0), 3, Stroke::new(1.5, colour), egui::StrokeKind::Outside);
-}
-
-/// A view's name in the bar; the one in use is cut out of the ground.
-fn tab(ui: &mut Ui, name: &str, chosen: bool) -> bool {
-    let colours = look::colours(ui);
-    let width = ui.fonts_mut(|fonts| fonts.layout_no_wrap(name.to_owned(), look::body(true), colours.ink).size().x);
-    // Where room is short the names stand closer.
-    let room = if ui.ctx().content_rect().width() < 900.0 { 18.0 } else { 40.0 };
-    let (rect, response) = ui.allocate_exact_size(Vec2::new(width + room, look::BAR), Sense::click());
-    let (face, ink) = if chosen { (colours.ground, colours.ink) } else { (colours.bar, colours.bar_ink) };
-    ui.painter().rect_filled(rect, 0, face);
-    ui.painter().text(rect.center(), egui::Align2::CENTER_CENTER, name, look::body(chosen), ink);
-    if response.has_focus() || (response.hovered() && !chosen) {
-        ui.painter().hline(rect.x_range().shrink(10.0), rect.bottom() - 8.0, Stroke::new(2.0, colours.brass));
-    }
-    response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Tab, true, chosen, name));
-    response.clicked()
-}
-
-/// The desk inside its window.
-struct Window {
-    desk: Desk,
-    started: Option<Instant>,
-}
-
-impl eframe::App for Window {
-    fn ui(&mut self, ui: &mut Ui, _frame: &mut eframe::Frame) {
-        self.desk.show(ui);
-        if let Some(started) = self.started.take() {
-            log::info!("first frame after {} ms", started.elapsed().as_millis());
-        }
-    }
-
-    fn clear_color(&self, visuals: &egui::Visuals) -> [f32; 4] {
-        visuals.panel_fill.to_normalized_gamma_f32()
-    }
-}
-
-/// Opens the window and stays until it is closed.
-///
-/// # Errors
-/// What each renderer said, where none could open it, or why the farm could not be read.
-pub fn open(file: Option<&Path>, start: &Start) -> Result<(), String> {
-    let started = Instant::now();
-    let first = start.renderer.unwrap_or(RendererName::Glow);
-    let mut problems = Vec::new();
-    for renderer in renderers(first) {
-        let (document, problem) = first_document(file);
-        let start = start.clone();
-        let options = eframe::NativeOptions {
-            renderer,
-            centered: true,
-            viewport: egui::ViewportBuilder::default()
-                .with_title("Tankard")
-                .with_app_id("tankard")
-                .with_min_inner_size([900.0, 560.0])
-                .with_inner_size(
-                    start.size.map_or([1366.0, 768.0], |(width, height)| [f32::from(width), f32::from(height)]),
-                ),
-            ..eframe::NativeOptions::default()
-        };
-        let opened = eframe::run_native(
-            "Tankard",
-            options,
-            Box::new(move |creation| {
-                let remembered = Remembered::read();
-                set_up(&creation.egui_ctx, &start, &remembered);
-                let mut desk = Desk::new(document, machine_clock).remember(remembered);
-                desk.view = start.view.unwrap_or_default();
-                if let Some(problem) = problem {
-                    desk.tell_problem(problem);
-                }
-                Ok(Box::new(Window { desk, started: Some(started) }))
-            }),
-        );
-        match opened {
-            Ok(()) => return Ok(()),
-            Err(error) => problems.push(format!("{renderer}: {error}")),
-        }
-    }
-    Err(problems.join("; "))
-}
-
-/// The renderers built in, the wanted one first.
-fn renderers(first: RendererName) -> Vec<eframe::Renderer> {
-    let mut list = vec![eframe::Renderer::Glow];
-    #[cfg(feature = "wgpu")]
-    list.push(eframe::Renderer::Wgpu);
-    if first == RendererName::Wgpu {
-        list.reverse();
-    }
-    list
-}
-
-/// The farm to begin with. A farm that cannot be read is left alone, and an empty desk says why.
-fn first_document(file: Option<&Path>) -> (Document, Option<String>) {
-    match file {
-        Some(path) => match Document::open(path.to_owned()) {
-            Ok(document) => (document, None),
-            Err(error) => (Document::copy(Farm::new("New farm")), Some(format!("The farm was not opened: {error}"))),
-        },
-        None => match demo::farm() {
-            Ok(farm) => (Document::copy(farm), None),
-            Err(error) => (Document::copy(Farm::new("New farm")), Some(error.to_string())),
-        },
-    }
-}
-
-fn set_up(ctx: &Context, start: &Start, remembered: &Remembered) {
-    look::install(ctx);
-    let dark = start.theme.map_or(remembered.dark, |theme| theme == ThemeName::Dark);
-    ctx.set_theme(if dark { egui::Theme::Dark } else { egui::Theme::Light });
-    let percent = start.scale.unwrap_or(remembered.scale);
-    if percent > 0 {
-        ctx.set_zoom_factor((f32::from(percent) / 100.0).clamp(0.8, 2.0));
-    }
-    ctx.options_mut(|options| options.zoom_with_keyboard = false);
 }

@@ -1,6 +1,7 @@
 //! Loads: splitting the spray volume, measuring the products out, filling the tank in order, drawing the gauge, and what
 //! stands on the card.
 
+pub(crate) mod build;
 pub mod card;
 pub mod fill;
 pub mod gauge;
@@ -10,6 +11,7 @@ pub mod split;
 use crate::farm::Id;
 use crate::quantity::{Area, Volume};
 
+pub use build::working_of;
 pub use fill::FillStep;
 pub use measure::Measured;
 

@@ -2,7 +2,8 @@
 
 use egui::{ScrollArea, Ui};
 use tankard_core::finding::Level;
-use tankard_core::plan::{Plan, working_of};
+use tankard_core::loads::working_of;
+use tankard_core::plan::Plan;
 use tankard_core::working::Working;
 
 use super::Shown;

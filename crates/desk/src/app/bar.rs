@@ -1,0 +1,120 @@
+//! The bar at the top: the farm's name, the views, undo and the menus; and the ring round what has the keyboard.
+
+use egui::{Align, Button, Context, Layout, Panel, RichText, Sense, Stroke, Ui, Vec2};
+
+use super::Desk;
+use crate::command::{Command, View};
+use crate::look;
+
+impl Desk {
+    pub(super) fn bar(&mut self, ui: &mut Ui) {
+        let colours = look::colours(ui);
+        let frame = egui::Frame::new().fill(colours.bar).inner_margin(egui::Margin::symmetric(16, 0));
+        let mut wanted = None;
+        Panel::top("bar").exact_size(look::BAR).frame(frame).show_separator_line(false).show(ui, |ui| {
+            ui.horizontal(|ui| {
+                ui.set_min_height(look::BAR);
+                ui.spacing_mut().item_spacing.x = 4.0;
+                look::on_bar(ui);
+                let name = self.document.farm().name.clone();
+                let left = (ui.available_width() * 0.18).max(if ui.available_width() < 900.0 { 96.0 } else { 150.0 });
+                ui.allocate_ui_with_layout(Vec2::new(left, look::BAR), Layout::left_to_right(Align::Center), |ui| {
+                    ui.set_min_width(left);
+                    ui.set_max_width(left);
+                    ui.add(egui::Label::new(look::strong(name).color(colours.bar_ink)).truncate());
+                    if self.document.is_unsaved() {
+                        ui.label(RichText::new("not saved").color(colours.bar_ink.gamma_multiply(0.75)));
+                    }
+                });
+                for view in View::ALL {
+                    if tab(ui, view.name(), self.view == view) {
+                        wanted = Some(Command::Go(view));
+                    }
+                }
+                ui.with_layout(Layout::right_to_left(Align::Center), |ui| self.menus(ui, &mut wanted));
+            });
+        });
+        if let Some(command) = wanted {
+            self.run(command, ui.ctx());
+        }
+    }
+
+    fn menus(&mut self, ui: &mut Ui, wanted: &mut Option<Command>) {
+        let entry = |ui: &mut Ui, command: Command, enabled: bool, wanted: &mut Option<Command>| {
+            let keys = command.key().map(|key| ui.ctx().format_shortcut(&key)).unwrap_or_default();
+            if ui.add_enabled(enabled, Button::new(command.text()).shortcut_text(keys).frame(false)).clicked() {
+                *wanted = Some(command);
+                ui.close();
+            }
+        };
+        ui.menu_button("Look", |ui| {
+            ui.set_min_width(180.0);
+            for command in [Command::Light, Command::Dark] {
+                entry(ui, command, true, wanted);
+            }
+            ui.separator();
+            for command in [Command::Larger, Command::Smaller, Command::PlainSize] {
+                entry(ui, command, true, wanted);
+            }
+            ui.label(look::soft(ui, format!("now at {:.0} %", ui.ctx().zoom_factor() * 100.0)));
+        });
+        ui.menu_button("Farm", |ui| {
+            ui.set_min_width(260.0);
+            for command in
+                [Command::New, Command::Open, Command::OpenDemo, Command::Save, Command::SaveAs, Command::FarmPage]
+            {
+                entry(ui, command, true, wanted);
+            }
+            let recent = self.remembered.as_ref().map(|remembered| remembered.farms.clone()).unwrap_or_default();
+            if !recent.is_empty() {
+                ui.separator();
+                ui.label(look::soft(ui, "Opened last"));
+                for path in recent {
+                    entry(ui, Command::OpenPath(path), true, wanted);
+                }
+            }
+            ui.separator();
+            entry(ui, Command::Quit, true, wanted);
+        });
+        // Where room is short these two are left to their keys.
+        if ui.available_width() < 130.0 {
+            return;
+        }
+        for (command, enabled) in [(Command::Redo, self.document.can_redo()), (Command::Undo, self.document.can_undo())]
+        {
+            let text = RichText::new(command.text()).color(look::colours(ui).bar_ink.gamma_multiply(if enabled {
+                1.0
+            } else {
+                0.5
+            }));
+            if ui.add_enabled(enabled, Button::new(text).frame(false)).clicked() {
+                *wanted = Some(command);
+            }
+        }
+    }
+}
+
+/// A ring round what has the keyboard, so that it can be followed with the eyes.
+pub(super) fn ring(ctx: &Context) {
+    let Some(response) = ctx.memory(egui::Memory::focused).and_then(|id| ctx.read_response(id)) else { return };
+    let colour = if ctx.theme() == egui::Theme::Dark { look::DARK.brass } else { look::LIGHT.brass };
+    let painter = ctx.layer_painter(response.layer_id).with_clip_rect(response.interact_rect.expand(3.0));
+    painter.rect_stroke(response.rect.expand(1.0), 3, Stroke::new(1.5, colour), egui::StrokeKind::Outside);
+}
+
+/// A view's name in the bar; the one in use is cut out of the ground.
+fn tab(ui: &mut Ui, name: &str, chosen: bool) -> bool {
+    let colours = look::colours(ui);
+    let width = ui.fonts_mut(|fonts| fonts.layout_no_wrap(name.to_owned(), look::body(true), colours.ink).size().x);
+    // Where room is short the names stand closer.
+    let room = if ui.ctx().content_rect().width() < 900.0 { 18.0 } else { 40.0 };
+    let (rect, response) = ui.allocate_exact_size(Vec2::new(width + room, look::BAR), Sense::click());
+    let (face, ink) = if chosen { (colours.ground, colours.ink) } else { (colours.bar, colours.bar_ink) };
+    ui.painter().rect_filled(rect, 0, face);
+    ui.painter().text(rect.center(), egui::Align2::CENTER_CENTER, name, look::body(chosen), ink);
+    if response.has_focus() || (response.hovered() && !chosen) {
+        ui.painter().hline(rect.x_range().shrink(10.0), rect.bottom() - 8.0, Stroke::new(2.0, colours.brass));
+    }
+    response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Tab, true, chosen, name));
+    response.clicked()
+}

@@ -1,0 +1,156 @@
+//! The foot of the window: the file box, questions before work is lost, notices, and boxes that are not understood. Nothing
+//! of it is a dialog.
+
+use egui::{Align, Layout, Panel, RichText, Ui};
+
+use super::Desk;
+use crate::command::Command;
+use crate::files::Purpose;
+use crate::look;
+use crate::parts::{boxes, mark};
+
+impl Desk {
+    /// What is said at the foot: a file box, the questions before something is lost, work of an earlier run, a notice.
+    pub(super) fn foot(&mut self, ui: &mut Ui) {
+        if let Some(mut picker) = self.picker.take() {
+            match picker.show(ui) {
+                None => self.picker = Some(picker),
+                Some(Some(path)) => self.chosen(picker.purpose(), path, ui.ctx()),
+                Some(None) => self.leave_after_save = None,
+            }
+        }
+        self.ask_over(ui);
+        self.ask_leaving(ui);
+        self.offer_found(ui);
+        self.show_notice(ui);
+        self.show_unread(ui);
+    }
+
+    /// Says which boxes hold a text that is not understood, since the plan goes on without it.
+    fn show_unread(&mut self, ui: &mut Ui) {
+        let Some(unread) = self.unread.first().cloned() else { return };
+        Panel::bottom("unread").show(ui, |ui| {
+            ui.horizontal_wrapped(|ui| {
+                mark::show(ui, tankard_core::finding::Level::Check);
+                let instead = if unread.instead.is_empty() { "nothing".to_owned() } else { unread.instead.clone() };
+                ui.label(format!("{}: {}. Until then the farm has {instead} there.", unread.name, unread.problem));
+                if boxes::act(ui, "Drop what was typed").clicked() {
+                    boxes::drop_unread(ui.ctx(), &unread);
+                }
+            });
+        });
+    }
+
+    /// Asks before another file is written over.
+    fn ask_over(&mut self, ui: &mut Ui) {
+        let Some(path) = self.saving_over.clone() else { return };
+        let text = format!("{} exists", path.display());
+        let answer = ask(ui, "saving over", &text, &["Write over it", "Choose another name", "Cancel"], "");
+        match answer.or_else(|| escape(ui).then_some(2)) {
+            Some(0) => {
+                self.saving_over = None;
+                self.save_as(&path, ui.ctx());
+            }
+            Some(1) => {
+                let leaving = self.leave_after_save.take();
+                self.ask_path(Purpose::SaveFarm, path);
+                self.leave_after_save = leaving;
+            }
+            Some(_) => self.forget_questions(),
+            None => {}
+        }
+    }
+
+    /// Asks before unsaved work goes.
+    fn ask_leaving(&mut self, ui: &mut Ui) {
+        let Some(leaving) = self.leaving.clone() else { return };
+        let cards = match self.document.unsaved_cards() {
+            0 => String::new(),
+            1 => " and 1 issued card".to_owned(),
+            count => format!(" and {count} issued cards"),
+        };
+        let text = format!("{} holds work that is not saved{cards}", self.document.farm().name);
+        let answer = ask(ui, "leaving", &text, &["Save it", "Let it go", "Stay here"], "");
+        let Some(answer) = answer.or_else(|| escape(ui).then_some(2)) else { return };
+        self.leaving = None;
+        match answer {
+            0 if self.document.path().is_none() => {
+                self.run_now(Command::SaveAs, ui.ctx());
+                self.leave_after_save = Some(leaving);
+            }
+            0 if !self.save() => {}
+            0 => self.leave(leaving, ui.ctx()),
+            1 => {
+                self.drop_kept();
+                self.leave(leaving, ui.ctx());
+            }
+            _ => {}
+        }
+    }
+
+    /// Offers work of an earlier run.
+    fn offer_found(&mut self, ui: &mut Ui) {
+        let Some(found) = &self.found else { return };
+        let changed = if found.is_file_changed { "; the file has changed since" } else { "" };
+        let text = format!("Work from an earlier run was found that was never saved{changed}");
+        let remark = if self.document.is_unsaved() { "new work is only in memory until this is answered" } else { "" };
+        let answer = ask(ui, "found", &text, &["Take it up", "Drop it"], remark);
+        if answer == Some(0) {
+            if let Some(found) = self.found.take() {
+                self.document.take_up(found.farm);
+            }
+        } else if answer.is_some() {
+            self.found = None;
+            self.drop_kept();
+        }
+    }
+
+    fn show_notice(&mut self, ui: &mut Ui) {
+        if let Some(notice) = &self.notice {
+            let colours = look::colours(ui);
+            let mut done = false;
+            Panel::bottom("notice").show(ui, |ui| {
+                ui.horizontal(|ui| {
+                    let colour = if notice.is_problem { colours.stop } else { colours.ink };
+                    let close = ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+                        let close = boxes::act(ui, "Close this line").clicked();
+                        ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
+                            ui.add(egui::Label::new(RichText::new(&notice.text).color(colour)).wrap());
+                        });
+                        close
+                    });
+                    done = close.inner;
+                });
+            });
+            if done {
+                self.notice = None;
+            }
+        }
+    }
+}
+
+/// Asks something at the foot of the window; gives which answer was taken.
+fn ask(ui: &mut Ui, id: &'static str, text: &str, answers: &[&str], remark: &str) -> Option<usize> {
+    let mut answer = None;
+    Panel::bottom(id).show(ui, |ui| {
+        ui.add_space(look::GRID);
+        ui.horizontal_wrapped(|ui| {
+            ui.label(look::strong(text));
+            for (at, words) in answers.iter().enumerate() {
+                if ui.button(*words).clicked() {
+                    answer = Some(at);
+                }
+            }
+            if !remark.is_empty() {
+                ui.label(look::soft(ui, remark));
+            }
+        });
+        ui.add_space(look::GRID);
+    });
+    answer
+}
+
+/// Escape is the answer that changes nothing.
+fn escape(ui: &Ui) -> bool {
+    ui.input(|input| input.key_pressed(egui::Key::Escape))
+}
