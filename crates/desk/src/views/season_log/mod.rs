@@ -217,6 +217,10 @@ pub fn record_pass(desk: &mut Desk, pass_id: &str) {
     if !left_out.is_empty() {
         words = format!("{words}. Not reckoned, so not in the record: {}", left_out.join(", "));
     }
+    if record.date > desk.now().date() {
+        words =
+            format!("{words}. The day is as planned, {}, and still to come; mend it if it was another", record.date);
+    }
     put(desk, record);
     desk.tell(words);
 }
