@@ -1,12 +1,13 @@
 //! Records as CSV: one row a product, a field and a record, so that a spreadsheet can sum them.
 //!
-//! The columns are stable. Text is as typed or as the farm shows it; numbers for sums stand in SI units beside it.
+//! The columns are stable. Text is as typed or as the farm shows it; numbers for sums stand in litres, kilograms and
+//! hectares beside it. The spray volume stands in the first row of a field and record only.
 
 use tankard_core::farm::Farm;
 use tankard_core::quantity::{Amount, Quantity};
 
 /// The head line.
-pub const COLUMNS: [&str; 24] = [
+pub const COLUMNS: [&str; 25] = [
     "record",
     "pass",
     "date",
@@ -31,6 +32,7 @@ pub const COLUMNS: [&str; 24] = [
     "humidity",
     "operator",
     "certificate",
+    "note",
 ];
 
 /// Writes the records chosen, in the farm's order. A record's amounts are shared among its fields by area.
@@ -44,7 +46,7 @@ pub fn write<'a>(farm: &'a Farm, chosen: impl Fn(&str) -> bool + 'a) -> Result<S
         let whole = record.area();
         for field in record.fields.values() {
             let share = field.area.value().ratio(whole).unwrap_or(0.0);
-            for line in &record.lines {
+            for (at, line) in record.lines.iter().enumerate() {
                 let amount = line.amount.value().times(share);
                 let (litres, kilograms) = match amount {
                     Amount::Volume(volume) => (volume.to_litres().to_string(), String::new()),
@@ -78,9 +80,11 @@ pub fn write<'a>(farm: &'a Farm, chosen: impl Fn(&str) -> bool + 'a) -> Result<S
                     litres,
                     kilograms,
                     actives.join("; "),
+                    // Once a field, so that a spreadsheet's sum is right.
                     record
                         .volume
                         .as_ref()
+                        .filter(|_| at == 0)
                         .map(|volume| (volume.value() * share).to_litres().to_string())
                         .unwrap_or_default(),
                     record.water.clone(),
@@ -91,6 +95,7 @@ pub fn write<'a>(farm: &'a Farm, chosen: impl Fn(&str) -> bool + 'a) -> Result<S
                     record.humidity.as_ref().map(|humidity| humidity.text().to_owned()).unwrap_or_default(),
                     record.operator.clone(),
                     record.certificate.clone(),
+                    record.note.clone(),
                 ])?;
             }
         }

@@ -188,3 +188,54 @@ fn an_id_that_stands_twice_is_refused_with_its_place() {
         assert!(says.ends_with(&format!("the id \"{id}\" stands twice")), "{map}: {says}");
     }
 }
+
+#[test]
+fn sums_over_the_records_csv_are_the_records_sums() {
+    use tankard_core::farm::{Record, RecordField, RecordLine};
+    let field = |name: &str, area: &str| RecordField {
+        name: name.to_owned(),
+        area: AsTyped::parse(area).unwrap(),
+        crop: "corn".to_owned(),
+        stage: String::new(),
+    };
+    let line = |name: &str, amount: &str| RecordLine {
+        product: name.to_owned(),
+        name: name.to_owned(),
+        registration: String::new(),
+        amount: AsTyped::parse(amount).unwrap(),
+        actives: Vec::new(),
+    };
+    let mut farm = farm();
+    let record = Record {
+        pass: None,
+        name: "Two fields, \"quoted\"".to_owned(),
+        date: "2031-06-12".parse().unwrap(),
+        start: None,
+        end: None,
+        fields: [("a".to_owned(), field("A", "30 ha")), ("b".to_owned(), field("B", "10 ha"))].into(),
+        volume: Some(AsTyped::parse("6000 L").unwrap()),
+        lines: vec![line("liquid", "64 L"), line("dry", "8 kg")],
+        water: String::new(),
+        rig: String::new(),
+        wind: None,
+        wind_from: String::new(),
+        temperature: None,
+        humidity: None,
+        operator: String::new(),
+        certificate: String::new(),
+        note: "one, two".to_owned(),
+    };
+    farm.records.insert("r".to_owned(), record);
+    let text = tankard_file::records_csv::write(&farm, |_| true).unwrap();
+    let mut reader = csv::Reader::from_reader(text.as_bytes());
+    let head: Vec<String> = reader.headers().unwrap().iter().map(str::to_owned).collect();
+    assert_eq!(head, tankard_file::records_csv::COLUMNS);
+    let rows: Vec<csv::StringRecord> = reader.records().map(Result::unwrap).collect();
+    let column = |name: &str| head.iter().position(|column| column == name).unwrap();
+    let sum = |name: &str| rows.iter().filter_map(|row| row[column(name)].parse::<f64>().ok()).sum::<f64>();
+    assert_eq!(rows.len(), 4);
+    for (name, expected) in [("spray_volume_l", 6000.0), ("amount_l", 64.0), ("amount_kg", 8.0)] {
+        assert!((sum(name) - expected).abs() < 1e-9, "{name}: {}", sum(name));
+    }
+    assert_eq!(&rows[0][column("note")], "one, two");
+}
