@@ -75,16 +75,11 @@ fn must(farm: &Farm, level: Level, words: &str) {
 fn record(pass: Option<&str>, day: i8, amount: &str) -> Record {
     Record {
         pass: pass.map(str::to_owned),
-        name: "Earlier".to_owned(),
-        date: date(2031, 5, day),
-        start: None,
-        end: None,
         fields: [(
             "f".to_owned(),
             RecordField { name: "Field".to_owned(), area: typed("80 ac"), crop: String::new(), stage: String::new() },
         )]
         .into(),
-        volume: None,
         lines: vec![RecordLine {
             product: "h".to_owned(),
             name: "Herbicide 480 SL (demo)".to_owned(),
@@ -97,15 +92,7 @@ fn record(pass: Option<&str>, day: i8, amount: &str) -> Record {
                 mass: typed("60 lb"),
             }],
         }],
-        water: String::new(),
-        rig: String::new(),
-        wind: None,
-        wind_from: String::new(),
-        temperature: None,
-        humidity: None,
-        operator: String::new(),
-        certificate: String::new(),
-        note: String::new(),
+        ..Record::new("Earlier", date(2031, 5, day))
     }
 }
 

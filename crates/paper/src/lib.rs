@@ -93,10 +93,10 @@ const PIXELS_PER_POINT: (f32, f32) = (0.1, 8.0);
 /// # Examples
 ///
 /// ```no_run
-/// # fn card() -> tankard_core::farm::card::CardContent { unimplemented!() }
+/// # fn issued() -> Option<tankard_core::farm::card::CardContent> { None }
 /// use tankard_paper::{Sheet, pdf};
 ///
-/// let content = card();
+/// let content = issued().ok_or("no card was issued")?;
 /// let sheet = Sheet { number: "2031-0037", issued: Some("11 June 2031, 20:14".into()), reprint: None, content: &content };
 /// std::fs::write("cards.pdf", pdf(&[sheet])?)?;
 /// # Ok::<(), Box<dyn std::error::Error>>(())

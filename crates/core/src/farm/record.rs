@@ -111,6 +111,29 @@ pub struct RecordActive {
 }
 
 impl Record {
+    /// A record of a day with nothing in it yet.
+    pub fn new(name: &str, date: Date) -> Self {
+        Self {
+            pass: None,
+            name: name.to_owned(),
+            date,
+            start: None,
+            end: None,
+            fields: IndexMap::new(),
+            volume: None,
+            lines: Vec::new(),
+            water: String::new(),
+            rig: String::new(),
+            wind: None,
+            wind_from: String::new(),
+            temperature: None,
+            humidity: None,
+            operator: String::new(),
+            certificate: String::new(),
+            note: String::new(),
+        }
+    }
+
     /// The ground covered in all.
     pub fn area(&self) -> Area {
         self.fields.values().map(|field| field.area.value()).sum()

@@ -45,31 +45,8 @@ pub fn from_plan(farm: &Farm, plan: &Plan) -> Option<Record> {
         lines,
         water: farm.waters.get(&pass.water).map(|water| water.name.clone()).unwrap_or_default(),
         rig: farm.rigs.get(&pass.rig).map(|rig| rig.name.clone()).unwrap_or_default(),
-        ..blank(&pass.name, pass.date)
+        ..Record::new(&pass.name, pass.date)
     })
-}
-
-/// A record of a day with nothing in it yet.
-pub fn blank(name: &str, date: jiff::civil::Date) -> Record {
-    Record {
-        pass: None,
-        name: name.to_owned(),
-        date,
-        start: None,
-        end: None,
-        fields: indexmap::IndexMap::new(),
-        volume: None,
-        lines: Vec::new(),
-        water: String::new(),
-        rig: String::new(),
-        wind: None,
-        wind_from: String::new(),
-        temperature: None,
-        humidity: None,
-        operator: String::new(),
-        certificate: String::new(),
-        note: String::new(),
-    }
 }
 
 /// What of a product all loads hold together, as measured.

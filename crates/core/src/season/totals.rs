@@ -35,9 +35,9 @@ pub fn sum<'a>(records: impl Iterator<Item = &'a Record>) -> Totals {
 #[cfg(test)]
 mod tests {
     use super::totals;
-    use crate::farm::{Farm, Field};
+    use crate::farm::{Farm, Field, Record};
     use crate::quantity::AsTyped;
-    use crate::season::record::{blank, whole_field};
+    use crate::season::record::whole_field;
     use jiff::civil::date;
 
     #[test]
@@ -47,7 +47,7 @@ mod tests {
         for (id, day, volume) in
             [("a", date(2031, 5, 1), Some("1119 gal")), ("b", date(2031, 6, 1), None), ("c", date(2030, 6, 1), None)]
         {
-            let mut record = blank("Pass", day);
+            let mut record = Record::new("Pass", day);
             record.fields.insert("mill".to_owned(), whole_field(&field, farm.units));
             record.volume = volume.map(|text| AsTyped::parse(text).unwrap());
             farm.records.insert(id.to_owned(), record);

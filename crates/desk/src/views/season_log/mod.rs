@@ -11,7 +11,7 @@ use std::rc::Rc;
 use egui::{Align, Layout, Margin, Panel, TextEdit, Ui};
 use tankard_core::farm::{Farm, Id, Record};
 use tankard_core::quantity::Quantity;
-use tankard_core::season::record::{blank, from_plan};
+use tankard_core::season::record::from_plan;
 use tankard_file::{records_csv, store};
 
 use crate::app::Desk;
@@ -226,7 +226,7 @@ pub fn record_pass(desk: &mut Desk, pass_id: &str) {
 }
 
 fn record_without_plan(desk: &mut Desk) {
-    let record = blank("Pass without a plan", desk.now().date());
+    let record = Record::new("Pass without a plan", desk.now().date());
     put(desk, record);
     desk.tell("A record is begun; type what was sprayed");
 }

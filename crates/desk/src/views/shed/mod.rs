@@ -360,6 +360,24 @@ fn users(farm: &Farm, takes: impl Fn(&Pass) -> bool) -> Vec<(Id, Pass)> {
     farm.passes.iter().filter(|(_, pass)| takes(pass)).map(|(id, pass)| (id.clone(), pass.clone())).collect()
 }
 
+/// The rows of a plain list: id, name, and a line of less weight.
+fn rows(bench: &mut Bench, ui: &mut Ui, chosen: Option<&Id>, entries: Vec<(Id, String, String)>) {
+    for (id, name, summary) in entries {
+        let is_chosen = chosen == Some(&id);
+        let response = lists::row(ui, is_chosen, &format!("{name}, {summary}"), |ui| {
+            ui.add(egui::Label::new(if is_chosen { look::strong(&name) } else { RichText::new(&name) }).truncate());
+            ui.label(look::soft(ui, summary));
+        });
+        if is_chosen && std::mem::take(&mut bench.state.reveal) {
+            response.scroll_to_me(None);
+        }
+        if response.clicked() {
+            bench.state.choose(id);
+            bench.state.reveal = false;
+        }
+    }
+}
+
 /// The foot of a list: adding, and what can be done with the chosen thing. Where passes use it, removing asks first.
 fn foot(
     bench: &mut Bench,

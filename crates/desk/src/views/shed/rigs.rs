@@ -1,6 +1,6 @@
 //! Rigs: tank, boom and usual setting of each sprayer.
 
-use egui::{RichText, Ui};
+use egui::Ui;
 use tankard_core::farm::{Droplets, Farm, Id, Pass, Rig};
 use tankard_core::quantity::number::show_significant;
 use tankard_core::quantity::{Area, AsTyped, Quantity, Units};
@@ -15,32 +15,20 @@ fn using(farm: &Farm, id: &str) -> Vec<(Id, Pass)> {
 
 /// The list.
 pub(super) fn list(bench: &mut Bench, ui: &mut Ui) {
-    let mut chosen = None;
-    if bench.farm().rigs.is_empty() {
+    let farm = bench.farm();
+    if farm.rigs.is_empty() {
         lists::empty(ui, "No rig yet. Walk round the sprayer and add it: the tank first, then the boom.");
     }
-    for (id, rig) in &bench.farm().rigs {
-        let name = named(&rig.name);
+    let entries = farm.rigs.iter().map(|(id, rig)| {
         let summary = match &rig.boom {
             Some(boom) => format!("tank {} · boom {boom}", rig.tank),
             None => format!("tank {}", rig.tank),
         };
-        let is_chosen = bench.state.rig.as_ref() == Some(id);
-        let response = lists::row(ui, is_chosen, &format!("{name}, {summary}"), |ui| {
-            ui.add(egui::Label::new(if is_chosen { look::strong(&name) } else { RichText::new(&name) }).truncate());
-            ui.label(look::soft(ui, summary));
-        });
-        if is_chosen && bench.state.reveal {
-            response.scroll_to_me(None);
-        }
-        if response.clicked() {
-            chosen = Some(id.clone());
-        }
-    }
-    bench.state.reveal = false;
-    if let Some(id) = chosen {
-        bench.state.choose(id);
-    }
+        (id.clone(), named(&rig.name), summary)
+    });
+    let entries: Vec<_> = entries.collect();
+    let chosen = bench.state.rig.clone();
+    super::rows(bench, ui, chosen.as_ref(), entries);
 }
 
 /// The foot of the list.

@@ -1,6 +1,6 @@
 //! Waters: what a laboratory report states, and what it means for the tank.
 
-use egui::{RichText, Ui};
+use egui::Ui;
 use tankard_core::farm::{Farm, Id, Pass, Water};
 use tankard_core::plan::plan;
 use tankard_core::quantity::number::show;
@@ -18,33 +18,21 @@ fn using(farm: &Farm, id: &str) -> Vec<(Id, Pass)> {
 
 /// The list.
 pub(super) fn list(bench: &mut Bench, ui: &mut Ui) {
-    let mut chosen = None;
-    if bench.farm().waters.is_empty() {
+    let farm = bench.farm();
+    if farm.waters.is_empty() {
         lists::empty(
             ui,
             "No water yet. Take a laboratory report and add the first one: calcium and magnesium matter most.",
         );
     }
-    for (id, water) in &bench.farm().waters {
-        let name = named(&water.name);
+    let entries = farm.waters.iter().map(|(id, water)| {
         let summary = hardness(water)
-            .map_or_else(|| "no analysis".to_owned(), |hardness| format!("{} hard", hardness.show(bench.farm().units)));
-        let is_chosen = bench.state.water.as_ref() == Some(id);
-        let response = lists::row(ui, is_chosen, &format!("{name}, {summary}"), |ui| {
-            ui.add(egui::Label::new(if is_chosen { look::strong(&name) } else { RichText::new(&name) }).truncate());
-            ui.label(look::soft(ui, summary));
-        });
-        if is_chosen && bench.state.reveal {
-            response.scroll_to_me(None);
-        }
-        if response.clicked() {
-            chosen = Some(id.clone());
-        }
-    }
-    bench.state.reveal = false;
-    if let Some(id) = chosen {
-        bench.state.choose(id);
-    }
+            .map_or_else(|| "no analysis".to_owned(), |hardness| format!("{} hard", hardness.show(farm.units)));
+        (id.clone(), named(&water.name), summary)
+    });
+    let entries: Vec<_> = entries.collect();
+    let chosen = bench.state.water.clone();
+    super::rows(bench, ui, chosen.as_ref(), entries);
 }
 
 /// The foot of the list.
