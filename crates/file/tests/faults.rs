@@ -227,3 +227,15 @@ fn sums_over_the_records_csv_are_the_records_sums() {
     }
     assert_eq!(&rows[0][column("note")], "one, two");
 }
+
+#[test]
+fn an_id_that_stands_twice_inside_a_pass_is_refused_too() {
+    let mut farm = farm();
+    let mut pass = tankard_core::farm::Pass::new("Pass", "2031-06-12".parse().unwrap());
+    pass.parts.insert("mill-field".to_owned(), AsTyped::parse("20 ac").unwrap());
+    farm.passes.insert("p".to_owned(), pass);
+    let good = write(&farm).unwrap();
+    let text = good.replace("\"mill-field\": \"20 ac\",", "\"mill-field\": \"20 ac\", \"mill-field\": \"5 ac\",");
+    assert_ne!(text, good);
+    assert!(message(&text).ends_with("the id \"mill-field\" stands twice"), "{}", message(&text));
+}

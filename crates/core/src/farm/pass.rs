@@ -20,7 +20,7 @@ pub struct Pass {
     #[serde(default)]
     pub fields: Vec<Id>,
     /// Where less than the whole sprayable area of a field is to be sprayed: how much.
-    #[serde(default, skip_serializing_if = "IndexMap::is_empty")]
+    #[serde(default, skip_serializing_if = "IndexMap::is_empty", deserialize_with = "super::unique::map")]
     pub parts: IndexMap<Id, AsTyped<Area>>,
     /// The water.
     #[serde(default, skip_serializing_if = "String::is_empty")]

@@ -26,6 +26,7 @@ pub struct Record {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub end: Option<Time>,
     /// The ground covered, by field.
+    #[serde(deserialize_with = "super::unique::map")]
     pub fields: IndexMap<Id, RecordField>,
     /// Spray volume used.
     #[serde(default, skip_serializing_if = "Option::is_none")]
