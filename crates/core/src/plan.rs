@@ -156,7 +156,7 @@ pub fn plan(farm: &Farm, pass_id: &str) -> Option<Plan> {
         kept = order;
     }
 
-    let caps = carrier
+    let bounds = carrier
         .map(|carrier| {
             label::limits::judge(farm, pass_id, pass, &fields, &lines, carrier, &mut findings, &mut workings)
         })
@@ -172,7 +172,7 @@ pub fn plan(farm: &Farm, pass_id: &str) -> Option<Plan> {
             spray_volume,
             &lines,
             &kept,
-            &caps,
+            &bounds,
             &mut findings,
             &mut workings,
         ),

@@ -84,6 +84,11 @@ pub struct Farm {
 }
 
 impl Farm {
+    /// Whether a pass has been recorded as sprayed.
+    pub fn is_recorded(&self, pass: &str) -> bool {
+        self.records.values().any(|record| record.pass.as_deref() == Some(pass))
+    }
+
     /// A farm with nothing on it yet.
     pub fn new(name: &str) -> Self {
         Self {

@@ -1,12 +1,12 @@
 //! All limits of the labels, on every field of a pass.
 
-use super::Cap;
+use super::{Bound, End};
 use super::{adjuvant, carrier, harvest, rate, season, stage, typed};
 use crate::farm::{Farm, Id, Pass};
 use crate::finding::Finding;
 use crate::mix::line::{PlannedLine, per_area};
 use crate::plan::PlannedField;
-use crate::quantity::CarrierRate;
+use crate::quantity::{AsTyped, CarrierRate, Rate};
 use crate::working::Working;
 
 /// Label limits on every field; gives, for each line and field, how far the rounding may go.
@@ -20,19 +20,18 @@ pub(crate) fn judge(
     carrier: CarrierRate,
     findings: &mut Vec<Finding>,
     workings: &mut Vec<Working>,
-) -> Vec<Cap> {
+) -> Vec<Bound> {
     let season = season::Season { farm, pass: pass_id, date: pass.date, carrier, lines };
     season.note_passes(findings);
-    let mut caps = Vec::new();
+    let mut bounds = Vec::new();
     for line in lines {
         let Some(product) = farm.products.get(&line.product) else { continue };
-        // "At most" as the user typed it binds the rounding like a label.
-        let own = pass
-            .mix
-            .iter()
-            .find(|typed| typed.product == line.product)
-            .and_then(|typed| typed.at_most.as_ref())
-            .and_then(|most| per_area(most.value(), product, carrier).ok());
+        // "At least" and "at most" as the user typed them bind the rounding like a label.
+        let typed_line = pass.mix.iter().find(|typed| typed.product == line.product);
+        let own = |rate: Option<&AsTyped<Rate>>| per_area(rate?.value(), product, carrier).ok();
+        let own_most = own(typed_line.and_then(|typed| typed.at_most.as_ref()));
+        let own_least = own(typed_line.and_then(|typed| typed.at_least.as_ref()))
+            .filter(|least| least.exceeds(line.per_area) == Some(false));
         let partners = adjuvant::cap(line, product, farm, lines, carrier);
         for planned in fields {
             let Some(field) = farm.fields.get(&planned.field) else { continue };
@@ -42,14 +41,19 @@ pub(crate) fn judge(
             harvest::judge(&line.product, product, &planned.field, field, pass.date, findings);
             adjuvant::judge(&line.product, product, field, farm, lines, carrier, findings);
             typed::judge(&line.product, product, field, findings);
-            season.judge(line, product, (&planned.field, field), findings, workings, &mut caps);
-            let range = rate::cap(line, product, field, carrier);
-            caps.extend([range, own, partners].into_iter().flatten().map(|most| Cap {
-                product: line.product.clone(),
-                field: planned.field.clone(),
-                most,
+            season.judge(line, product, (&planned.field, field), findings, workings, &mut bounds);
+            let (least, most) = rate::bounds(line, product, field, carrier);
+            let ends = [
+                (End::Most, most),
+                (End::Most, own_most),
+                (End::Most, partners),
+                (End::Least, least),
+                (End::Least, own_least),
+            ];
+            bounds.extend(ends.into_iter().filter_map(|(end, amount)| {
+                Some(Bound { product: line.product.clone(), field: planned.field.clone(), end, amount: amount? })
             }));
         }
     }
-    caps
+    bounds
 }

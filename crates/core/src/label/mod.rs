@@ -15,16 +15,24 @@ pub mod typed;
 use crate::farm::{Field, Id, Product, Statement};
 use crate::quantity::AmountPerArea;
 
-/// How far the rounding of a product may go on a field: what of it over ground passes no limit that the plan itself keeps.
+/// Which end of a range a bound is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum End {
+    Least,
+    Most,
+}
+
+/// How far the rounding of a product may go on a field, over ground: a limit that the plan itself keeps.
 #[derive(Clone, Debug, PartialEq)]
-pub(crate) struct Cap {
+pub(crate) struct Bound {
     pub(crate) product: Id,
     pub(crate) field: Id,
-    pub(crate) most: AmountPerArea,
+    pub(crate) end: End,
+    pub(crate) amount: AmountPerArea,
 }
 
 /// Where a statement stands: the product's name and the page.
-pub(crate) fn place(product: &Product, statement: &Statement) -> String {
+pub fn place(product: &Product, statement: &Statement) -> String {
     if statement.at.is_empty() { product.name.clone() } else { format!("{}, {}", product.name, statement.at) }
 }
 
@@ -54,7 +62,7 @@ pub(crate) fn speaks(statement: &Statement, field: &Field) -> Speaks {
 }
 
 /// Whether a statement is for every crop or for the field's. A statement may list several, apart by commas.
-pub(crate) fn for_crop(statement: &Statement, field: &Field) -> bool {
+pub fn for_crop(statement: &Statement, field: &Field) -> bool {
     let crop = field.crop.trim().to_lowercase();
     statement.crop.trim().is_empty() || statement.crop.split(',').any(|name| name.trim().to_lowercase() == crop)
 }

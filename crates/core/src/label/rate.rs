@@ -150,27 +150,17 @@ pub(crate) fn judge(
     }
 }
 
-/// How much over ground the rounding may reach on a field: the smallest label maximum that the plan itself keeps.
-pub(crate) fn cap(line: &PlannedLine, product: &Product, field: &Field, carrier: CarrierRate) -> Option<AmountPerArea> {
-    let (fitting, _) = ranges(product, field, carrier, Units::default(), None);
-    fitting
-        .into_iter()
-        .filter_map(|range| range.most)
-        .filter(|most| line.per_area.exceeds(*most) == Some(false))
-        .reduce(AmountPerArea::smaller)
-}
-
-/// How little over ground the rounding should keep to on a field: the smallest least that the label names.
-pub(crate) fn floor(
+/// How little and how much over ground the rounding may come to on a field: the smallest least and the smallest most that
+/// the label names and the plan itself keeps.
+pub(crate) fn bounds(
     line: &PlannedLine,
     product: &Product,
     field: &Field,
     carrier: CarrierRate,
-) -> Option<AmountPerArea> {
+) -> (Option<AmountPerArea>, Option<AmountPerArea>) {
     let (fitting, _) = ranges(product, field, carrier, Units::default(), None);
-    fitting
-        .into_iter()
-        .filter_map(|range| range.least)
-        .filter(|least| least.exceeds(line.per_area) == Some(false))
-        .reduce(AmountPerArea::smaller)
+    let least =
+        fitting.iter().filter_map(|range| range.least).filter(|least| least.exceeds(line.per_area) == Some(false));
+    let most = fitting.iter().filter_map(|range| range.most).filter(|most| line.per_area.exceeds(*most) == Some(false));
+    (least.reduce(AmountPerArea::smaller), most.reduce(AmountPerArea::smaller))
 }

@@ -4,7 +4,7 @@
 //! is the pass. Other passes of the year that are planned up to the same day and not yet recorded do not count either, but
 //! raise a Check, and so does any record that belongs in the sum and cannot be added to it.
 
-use super::{Cap, for_crop, place};
+use super::{Bound, End, for_crop, place};
 use crate::farm::label::Says;
 use crate::farm::{Farm, Field, Id, Product};
 use crate::finding::{Basis, Finding, Subject};
@@ -37,13 +37,13 @@ impl Season<'_> {
         (field_id, field): (&Id, &Field),
         findings: &mut Vec<Finding>,
         workings: &mut Vec<Working>,
-        caps: &mut Vec<Cap>,
+        bounds: &mut Vec<Bound>,
     ) {
         for statement in product.label.iter().filter(|statement| for_crop(statement, field)) {
             let at = place(product, statement);
             match &statement.says {
                 Says::SeasonTotal { most } => {
-                    self.judge_product(line, product, (field_id, field), most, at, findings, workings, caps);
+                    self.judge_product(line, product, (field_id, field), most, at, findings, workings, bounds);
                 }
                 Says::ActiveSeasonTotal { active, most } => {
                     if !product.holds(active) {
@@ -56,7 +56,7 @@ impl Season<'_> {
                             .hint("Write the active in the same way in both places."),
                         );
                     }
-                    self.judge_active(line, active, most, (field_id, field), at, findings, workings, caps);
+                    self.judge_active(line, active, most, (field_id, field), at, findings, workings, bounds);
                 }
                 _ => {}
             }
@@ -73,7 +73,7 @@ impl Season<'_> {
         at: String,
         findings: &mut Vec<Finding>,
         workings: &mut Vec<Working>,
-        caps: &mut Vec<Cap>,
+        bounds: &mut Vec<Bound>,
     ) {
         let units = self.farm.units;
         let limit = match per_area(most.value(), product, self.carrier) {
@@ -108,7 +108,12 @@ impl Season<'_> {
             None => Some(limit),
             Some(used) => limit.minus(used),
         };
-        caps.extend(rest.map(|most| Cap { product: line.product.clone(), field: field_id.clone(), most }));
+        bounds.extend(rest.map(|amount| Bound {
+            product: line.product.clone(),
+            field: field_id.clone(),
+            end: End::Most,
+            amount,
+        }));
     }
 
     #[allow(clippy::too_many_arguments)] // One statement's parts, and the places for what it says.
@@ -121,7 +126,7 @@ impl Season<'_> {
         at: String,
         findings: &mut Vec<Finding>,
         workings: &mut Vec<Working>,
-        caps: &mut Vec<Cap>,
+        bounds: &mut Vec<Bound>,
     ) {
         let (limit, typed_basis) = match most.value() {
             Rate::ActivePerArea(limit, basis) => (limit, Some(basis)),
@@ -192,10 +197,11 @@ impl Season<'_> {
         }
         // What is left is shared among the products that hold the active, as they share what is planned.
         if let Some(share) = (limit - so_far.sum).ratio(planned) {
-            caps.extend(holders.into_iter().map(|line| Cap {
+            bounds.extend(holders.into_iter().map(|line| Bound {
                 product: line.product.clone(),
                 field: field_id.clone(),
-                most: line.per_area.times(share),
+                end: End::Most,
+                amount: line.per_area.times(share),
             }));
         }
     }
@@ -247,7 +253,7 @@ impl Season<'_> {
         }
         for (id, other) in &self.farm.passes {
             let earlier = id != self.pass && other.date <= this.date && other.date.year() == this.date.year();
-            if !earlier || self.farm.records.values().any(|record| record.pass.as_ref() == Some(id)) {
+            if !earlier || self.farm.is_recorded(id) {
                 continue;
             }
             let shared = self.shared(other);

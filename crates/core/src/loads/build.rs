@@ -2,16 +2,17 @@
 
 use super::card::rounding_words;
 use super::{Load, LoadItem, fill, measure, split};
-use crate::farm::{Farm, Field, Id, Pass, Product, Rig};
+use crate::farm::{Farm, Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
-use crate::label::{self, Cap};
-use crate::mix::line::{PlannedLine, per_area};
+use crate::label::{Bound, End};
+use crate::mix::line::PlannedLine;
 use crate::mix::order::Placed;
 use crate::plan::{Plan, PlannedField};
 use crate::quantity::number::show;
 use crate::quantity::{Amount, AmountPerArea, Area, CarrierRate, Quantity, Units, Volume};
 use crate::working::Working;
 
+/// The loads of a pass that has ground, a rig and a spray volume.
 #[allow(clippy::too_many_arguments)] // The walk's state, handed on.
 pub(crate) fn build(
     farm: &Farm,
@@ -23,7 +24,7 @@ pub(crate) fn build(
     spray: Volume,
     lines: &[PlannedLine],
     order: &[Placed],
-    caps: &[Cap],
+    bounds: &[Bound],
     findings: &mut Vec<Finding>,
     workings: &mut Vec<Working>,
 ) -> Vec<Load> {
@@ -86,15 +87,16 @@ pub(crate) fn build(
         let mut items = Vec::with_capacity(lines.len());
         for line in lines {
             let Some(product) = farm.products.get(&line.product) else { continue };
-            let most = caps
-                .iter()
-                .filter(|cap| cap.product == line.product && fields.iter().any(|(id, _)| *id == cap.field))
-                .map(|cap| cap.most)
-                .reduce(AmountPerArea::smaller)
-                .map(|most| most.over(*area));
+            let here = |end| {
+                bounds
+                    .iter()
+                    .filter(move |bound| bound.end == end && bound.product == line.product)
+                    .filter(|bound| fields.iter().any(|(id, _)| *id == bound.field))
+                    .map(|bound| bound.amount)
+            };
+            let least = here(End::Least).reduce(AmountPerArea::larger).map(|least| least.over(*area));
+            let most = here(End::Most).reduce(AmountPerArea::smaller).map(|most| most.over(*area));
             let exact = line.per_area.over(*area);
-            let least = floor(pass, line, product, fields.iter().filter_map(|(id, _)| farm.fields.get(id)), carrier)
-                .map(|least| least.over(*area));
             let measured = measure::measure(exact, (least, most), product, &farm.measuring, units);
             judge_rounding(&measured, line, number, units, measure::step(product, &farm.measuring, units), findings);
             items.push(LoadItem { product: line.product.clone(), number: line.number, measured });
@@ -124,28 +126,6 @@ pub(crate) fn build(
     judge_agitation(rig, &loads, units, &about_rig(), findings);
     work_of_first_load(&loads, lines, carrier, units, workings);
     loads
-}
-
-/// What over ground the rounding should not go below: the user's own "at least" and the label's least, where the plan itself
-/// keeps them.
-fn floor<'a>(
-    pass: &Pass,
-    line: &PlannedLine,
-    product: &Product,
-    fields: impl Iterator<Item = &'a Field>,
-    carrier: CarrierRate,
-) -> Option<AmountPerArea> {
-    let own = pass
-        .mix
-        .iter()
-        .find(|typed| typed.product == line.product)
-        .and_then(|typed| typed.at_least.as_ref())
-        .and_then(|least| per_area(least.value(), product, carrier).ok());
-    fields
-        .filter_map(|field| label::rate::floor(line, product, field, carrier))
-        .chain(own)
-        .filter(|least| least.exceeds(line.per_area) == Some(false))
-        .reduce(AmountPerArea::larger)
 }
 
 fn judge_rounding(

@@ -150,11 +150,10 @@ fn passes_of(farm: &Farm, id: &Id, today: jiff::civil::Date) -> String {
         full.rsplit_once(' ').map_or(full.clone(), |(day, _)| day.to_owned())
     };
     let last = farm.records.values().filter(|record| record.fields.contains_key(id)).map(|record| record.date).max();
-    let recorded = |pass: &str| farm.records.values().any(|record| record.pass.as_deref() == Some(pass));
     let next = farm
         .passes
         .iter()
-        .filter(|(pass_id, pass)| pass.fields.contains(id) && !recorded(pass_id))
+        .filter(|(pass_id, pass)| pass.fields.contains(id) && !farm.is_recorded(pass_id))
         .map(|(_, pass)| pass.date)
         .filter(|date| *date >= today || last.is_none_or(|last| *date > last))
         .min();

@@ -3,6 +3,7 @@
 use egui::{ScrollArea, Ui};
 use tankard_core::farm::{Farm, Field, Id, Neighbour, Says};
 use tankard_core::label::harvest::{days_after, months_after};
+use tankard_core::label::{for_crop, place};
 use tankard_core::loads::card::short_date;
 use tankard_core::quantity::Quantity;
 
@@ -151,7 +152,7 @@ fn got(desk: &mut Desk, ui: &mut Ui, id: &Id) {
     }
 }
 
-/// Limits that run on this field from its records: re-entry, harvest, next crops, season totals.
+/// Limits that still run on this field from its records: harvest and next crops.
 fn may_not(desk: &Desk, ui: &mut Ui, id: &Id, field: &Field) {
     let farm = desk.document.farm();
     // A demo or an old farm is read as on the day of its last record.
@@ -163,15 +164,8 @@ fn may_not(desk: &Desk, ui: &mut Ui, id: &Id, field: &Field) {
         for line in &record.lines {
             let Some(product) = farm.products.get(&line.product) else { continue };
             for statement in &product.label {
-                let of_crop = statement.crop.is_empty()
-                    || statement.crop.split(',').any(|crop| crop.trim().eq_ignore_ascii_case(&field.crop));
-                let at = if statement.at.is_empty() {
-                    product.name.clone()
-                } else {
-                    format!("{}, {}", product.name, statement.at)
-                };
                 let text = match &statement.says {
-                    Says::HarvestInterval { days } if of_crop => days_after(record.date, *days)
+                    Says::HarvestInterval { days } if for_crop(statement, field) => days_after(record.date, *days)
                         .map(|day| (day, format!("no harvest before {}", short_date(day)))),
                     Says::PlantBack { next_crop, months } => months_after(record.date, *months)
                         .map(|day| (day, format!("no {next_crop} before {}", short_date(day)))),
@@ -181,7 +175,7 @@ fn may_not(desk: &Desk, ui: &mut Ui, id: &Id, field: &Field) {
                     && day > today
                     && !lines.iter().any(|(known, _)| *known == text)
                 {
-                    lines.push((text, at));
+                    lines.push((text, place(product, statement)));
                 }
             }
         }

@@ -199,7 +199,7 @@ pub fn record_pass(desk: &mut Desk, pass_id: &str) {
         return;
     };
     let farm = desk.document.farm();
-    let again = farm.records.values().any(|other| other.pass.as_deref() == Some(pass_id));
+    let again = farm.is_recorded(pass_id);
     let left_out: Vec<&str> = farm
         .passes
         .get(pass_id)

@@ -35,12 +35,7 @@ impl Stock {
     /// Sums the containers and the plans of the passes that have no record.
     pub(super) fn of(document: &mut Document) -> Self {
         let farm = document.farm();
-        let open: Vec<Id> = farm
-            .passes
-            .keys()
-            .filter(|id| !farm.records.values().any(|record| record.pass.as_ref() == Some(id)))
-            .cloned()
-            .collect();
+        let open: Vec<Id> = farm.passes.keys().filter(|id| !farm.is_recorded(id)).cloned().collect();
         let mut all: HashMap<Id, Held> = farm
             .products
             .iter()

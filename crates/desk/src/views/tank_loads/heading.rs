@@ -138,7 +138,7 @@ fn pages(desk: &mut Desk, ui: &mut Ui, id: &str) {
             }
             ui.add_space(8.0);
         }
-        let recorded = desk.document.farm().records.values().any(|record| record.pass.as_deref() == Some(id));
+        let recorded = desk.document.farm().is_recorded(id);
         let words = if recorded { "Record it again" } else { "Record as sprayed" };
         if boxes::act(ui, words).clicked() {
             crate::views::season_log::record_pass(desk, id);

@@ -43,7 +43,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
                 ui.label(look::heading(long_date(pass.date)).color(look::colours(ui).soft));
                 day = Some(pass.date);
             }
-            let recorded = farm.records.values().any(|record| record.pass.as_ref() == Some(&id));
+            let recorded = farm.is_recorded(&id);
             let line = format!(
                 "{} · {} · {}",
                 counted(plan.fields.len(), "field"),
