@@ -422,3 +422,26 @@ fn rounding_does_not_fall_below_the_least_unless_the_most_forbids() {
     farm.passes["p"].mix[0].at_most = Some(typed("20 fl oz/ac"));
     assert_eq!(planned(&farm).loads[0].items[0].measured.text, "1 gal");
 }
+
+#[test]
+fn the_recommended_conditioner_stays_within_the_labels_range() {
+    let mut farm = farm();
+    says(
+        &mut farm,
+        Says::Adjuvant {
+            class: AdjuvantClass::AmmoniumSulfate,
+            stance: Stance::Preferred,
+            least: Some(typed("8.5 lb/100 gal")),
+            most: Some(typed("17 lb/100 gal")),
+        },
+    );
+    let mut pounds = |magnesium: &str| {
+        let water = &mut farm.waters["w"];
+        (water.calcium, water.magnesium) = (Some(typed("0 ppm")), Some(typed(magnesium)));
+        planned(&farm).water.recommended.unwrap().to_pounds_per_100_us_gallons()
+    };
+    // 0.014 lb/100 gal for each ppm of magnesium: 1.4, 14 and 28 lb.
+    for (magnesium, expected) in [("100 ppm", 8.5), ("1000 ppm", 14.0), ("2000 ppm", 17.0)] {
+        assert!((pounds(magnesium) - expected).abs() < 1e-9, "{magnesium}: {}", pounds(magnesium));
+    }
+}

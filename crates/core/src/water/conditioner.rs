@@ -182,6 +182,7 @@ pub(crate) fn judge(
         .is_some();
     let need = water.need.as_ref().map(ConditionerNeed::most);
     let mut label_least: Option<(MassPerVolume, String)> = None;
+    let mut label_most: Option<MassPerVolume> = None;
     for line in lines {
         let Some(product) = farm.products.get(&line.product) else { continue };
         for statement in &product.label {
@@ -235,6 +236,9 @@ pub(crate) fn judge(
                     Finding::check(about(), text, basis())
                 });
             }
+            if let Some(most) = most {
+                label_most = Some(label_most.map_or(most, |before| before.min(most)));
+            }
             if let (Some(held), Some(most)) = (held, most)
                 && held.exceeds(most)
             {
@@ -276,7 +280,10 @@ pub(crate) fn judge(
         );
     }
     let Some((label, at)) = label_least else { return };
-    water.recommended = Some(need.max(label));
+    // Whatever the water needs, the labels' most is the most.
+    let wanted = need.max(label);
+    let recommended = label_most.map_or(wanted, |most| wanted.min(most));
+    water.recommended = Some(recommended);
     findings.push(
         Finding::note(
             Subject::Water(water.id.clone()),
@@ -286,7 +293,7 @@ pub(crate) fn judge(
                 hardness.show(farm.units),
                 need.show(farm.units),
                 label.show(farm.units),
-                need.max(label).show(farm.units)
+                recommended.show(farm.units)
             ),
             Basis::Published(format!("{SOURCE}; label of {at}, as typed")),
         )
