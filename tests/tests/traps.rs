@@ -7,8 +7,8 @@ use jiff::civil::date;
 use tankard_core::farm::label::{OrderPlace, Stance};
 use tankard_core::farm::record::RecordActive;
 use tankard_core::farm::{
-    Active, AdjuvantClass, Container, ContainerKind, Farm, Field, Formulation, Line, Pass, Product, ProductKind,
-    Record, RecordField, RecordLine, Rig, Says, Statement, Water,
+    Active, AdjuvantClass, Container, ContainerKind, Farm, Field, Formulation, Line, Pass, Period, Product,
+    ProductKind, Record, RecordField, RecordLine, Rig, Says, Statement, Water,
 };
 use tankard_core::finding::Level;
 use tankard_core::loads::FillStep;
@@ -151,7 +151,7 @@ fn only_a_statement_with_a_most_softens_a_stop() {
 #[test]
 fn an_earlier_record_of_the_same_pass_counts() {
     let mut farm = farm();
-    says(&mut farm, Says::SeasonTotal { most: typed("44 fl oz/ac") });
+    says(&mut farm, Says::SeasonTotal { most: typed("44 fl oz/ac"), per: Period::Year });
     farm.records.insert("r".to_owned(), record(Some("p"), 1, "20 gal"));
     must(&farm, Level::Stop, "brings Herbicide");
     must(&farm, Level::Check, "This pass was recorded on 2031-05-01");
@@ -173,8 +173,11 @@ fn ids_of_what_is_gone_are_not_given_out_again() {
 fn limits_typed_for_another_spelling_of_the_crop_are_named() {
     let mut farm = farm();
     farm.products["h"].label.retain(|statement| !matches!(statement.says, Says::HarvestInterval { .. }));
-    for limit in [Says::HarvestInterval { days: 400 }, Says::SeasonTotal { most: typed("1 fl oz/ac") }, Says::CropStage]
-    {
+    for limit in [
+        Says::HarvestInterval { days: 400 },
+        Says::SeasonTotal { most: typed("1 fl oz/ac"), per: Period::Year },
+        Says::CropStage,
+    ] {
         let mut statement = Statement::new(limit, "page 4");
         statement.crop = "field corn".to_owned();
         statement.to_stage = "V2".to_owned();
@@ -210,8 +213,11 @@ fn what_is_not_typed_from_a_label_is_said_and_stands_on_the_card() {
 #[test]
 fn records_that_cannot_be_added_are_named() {
     let mut farm = farm();
-    says(&mut farm, Says::SeasonTotal { most: typed("64 fl oz/ac") });
-    says(&mut farm, Says::ActiveSeasonTotal { active: "glyphosate".to_owned(), most: typed("4 lb ae/ac") });
+    says(&mut farm, Says::SeasonTotal { most: typed("64 fl oz/ac"), per: Period::Year });
+    says(
+        &mut farm,
+        Says::ActiveSeasonTotal { active: "glyphosate".to_owned(), most: typed("4 lb ae/ac"), per: Period::Year },
+    );
     farm.records.insert("mass".to_owned(), record(None, 1, "22 oz"));
     must(&farm, Level::Check, "leaves out records: \"Earlier\" of 2031-05-01 has it as 22 oz");
     farm.records["mass"].lines[0].actives.clear();
@@ -225,7 +231,10 @@ fn records_that_cannot_be_added_are_named() {
     must(&farm, Level::Check, "counts it as ai");
     farm.records["mass"].fields["f"].area = typed("0 ac");
     must(&farm, Level::Check, "has no area");
-    says(&mut farm, Says::ActiveSeasonTotal { active: "glyphosat".to_owned(), most: typed("0.1 lb ae/ac") });
+    says(
+        &mut farm,
+        Says::ActiveSeasonTotal { active: "glyphosat".to_owned(), most: typed("0.1 lb ae/ac"), per: Period::Year },
+    );
     must(&farm, Level::Check, "limits glyphosat a season, but no active of that name is typed");
 }
 
@@ -236,7 +245,10 @@ fn rounding_keeps_to_the_season_total_of_the_active() {
     farm.fields["f"].area = typed("10 ac");
     // 20.6 fl oz/ac of 480 g/L is 0.6447 lb ae/ac; the exact 1.609 gal would round to 2 gal.
     rate(&mut farm, "20.6 fl oz/ac");
-    says(&mut farm, Says::ActiveSeasonTotal { active: "glyphosate".to_owned(), most: typed("0.65 lb ae/ac") });
+    says(
+        &mut farm,
+        Says::ActiveSeasonTotal { active: "glyphosate".to_owned(), most: typed("0.65 lb ae/ac"), per: Period::Year },
+    );
     let plan = planned(&farm);
     assert_eq!(plan.loads[0].items[0].measured.text, "1 gal");
     assert!(plan.loads[0].items[0].measured.held_down);
@@ -256,6 +268,8 @@ fn ammonium_sulfate_in_solution_counts_by_its_salt() {
             stance: Stance::Required,
             least: Some(typed("8.5 lb/100 gal")),
             most: Some(typed("17 lb/100 gal")),
+            at_least: None,
+            at_most: None,
         },
     );
     must(&farm, Level::Check, "How much ammonium sulfate Ammonium sulfate solution (demo) holds is not typed");
@@ -300,11 +314,20 @@ fn a_required_adjuvant_that_is_not_there_and_bounds_that_do_not_compare() {
             stance: Stance::Required,
             least: None,
             most: Some(typed("1 lb/ac")),
+            at_least: None,
+            at_most: None,
         },
     );
     says(
         &mut farm,
-        Says::Adjuvant { class: AdjuvantClass::CropOilConcentrate, stance: Stance::Required, least: None, most: None },
+        Says::Adjuvant {
+            class: AdjuvantClass::CropOilConcentrate,
+            stance: Stance::Required,
+            least: None,
+            most: None,
+            at_least: None,
+            at_most: None,
+        },
     );
     must(&farm, Level::Check, "requires non-ionic surfactant or crop oil concentrate, and the mix has none");
     let mut surfactant = Product::new("Surfactant (demo)", ProductKind::Adjuvant, Formulation::SL);
@@ -433,6 +456,8 @@ fn the_recommended_conditioner_stays_within_the_labels_range() {
             stance: Stance::Preferred,
             least: Some(typed("8.5 lb/100 gal")),
             most: Some(typed("17 lb/100 gal")),
+            at_least: None,
+            at_most: None,
         },
     );
     let mut pounds = |magnesium: &str| {

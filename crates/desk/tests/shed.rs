@@ -14,8 +14,8 @@ use tankard::document::Document;
 use tankard::{demo, look};
 use tankard_core::farm::label::{OrderPlace, Stance};
 use tankard_core::farm::{
-    AdjuvantClass, Container, ContainerKind, Droplets, Farm, Field, Formulation, Line, Pass, Product, ProductKind, Rig,
-    Says, Statement, Water,
+    AdjuvantClass, Container, ContainerKind, Droplets, Farm, Field, Formulation, Line, Pass, Period, Product,
+    ProductKind, Rig, Says, Statement, Water,
 };
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 
@@ -185,15 +185,15 @@ fn every_statement() -> Vec<Says> {
     vec![
         Says::Rate { least: Some(q("1.2 L/ha")), most: Some(q("32 fl oz/ac")) },
         Says::Carrier { least: Some(q("100 L/ha")), most: None },
-        Says::SeasonTotal { most: q("64 fl oz/ac") },
-        Says::ActiveSeasonTotal { active: "glyphosate".to_owned(), most: q("4 lb ae/ac") },
-        Says::Applications { most: 2, days_apart: 14 },
+        Says::SeasonTotal { most: q("64 fl oz/ac"), per: Period::Year },
+        Says::ActiveSeasonTotal { active: "glyphosate".to_owned(), most: q("4 lb ae/ac"), per: Period::Year },
+        Says::Applications { most: 2, days_apart: 14, per: Period::Year },
         Says::CropStage,
         Says::HarvestInterval { days: 45 },
         Says::ReEntry { hours: 12 },
         Says::PlantBack { next_crop: "soybean".to_owned(), months: 10 },
         Says::Droplets { finest: Droplets::Medium, coarsest: Some(Droplets::VeryCoarse) },
-        Says::Wind { most: q("10 mph") },
+        Says::Wind { most: q("10 mph"), least: None },
         Says::Buffer { to: "creek".to_owned(), width: q("66 ft") },
         Says::RainFree { hours: 1 },
         Says::Adjuvant {
@@ -201,9 +201,11 @@ fn every_statement() -> Vec<Says> {
             stance: Stance::Preferred,
             least: Some(q("1 % v/v")),
             most: None,
+            at_least: None,
+            at_most: None,
         },
         Says::MixingOrder { place: OrderPlace::Last, tank_full: Some(q("75 %")) },
-        Says::NotWith { what: "foliar organophosphate".to_owned() },
+        Says::NotWith { what: "foliar organophosphate".to_owned(), days: 0 },
         Says::Wear { what: "gloves".to_owned() },
         Says::Handling { what: "Shake the jug first.".to_owned() },
         Says::Caution { what: "Leaves may whiten.".to_owned() },
@@ -293,15 +295,15 @@ fn each_value_of_a_statement_can_be_typed() {
         [
             Says::Rate { least: Some(q("20 fl oz/ac")), most: Some(q("32 fl oz/ac")) },
             Says::Carrier { least: Some(q("100 L/ha")), most: Some(q("30 gal/ac")) },
-            Says::SeasonTotal { most: q("50 fl oz/ac") },
-            Says::ActiveSeasonTotal { active: "mesotrione".to_owned(), most: q("0.24 lb ai/ac") },
-            Says::Applications { most: 3, days_apart: 21 },
+            Says::SeasonTotal { most: q("50 fl oz/ac"), per: Period::Year },
+            Says::ActiveSeasonTotal { active: "mesotrione".to_owned(), most: q("0.24 lb ai/ac"), per: Period::Year },
+            Says::Applications { most: 3, days_apart: 21, per: Period::Year },
             Says::CropStage,
             Says::HarvestInterval { days: 60 },
             Says::ReEntry { hours: 24 },
             Says::PlantBack { next_crop: "sugar beet".to_owned(), months: 18 },
             Says::Droplets { finest: Droplets::Fine, coarsest: None },
-            Says::Wind { most: q("8 mph") },
+            Says::Wind { most: q("8 mph"), least: None },
             Says::Buffer { to: "pond".to_owned(), width: q("20 m") },
             Says::RainFree { hours: 4 },
             Says::Adjuvant {
@@ -309,9 +311,11 @@ fn each_value_of_a_statement_can_be_typed() {
                 stance: Stance::Required,
                 least: Some(q("1 % v/v")),
                 most: Some(q("2 % v/v")),
+                at_least: None,
+                at_most: None,
             },
             Says::MixingOrder { place: OrderPlace::First, tank_full: Some(q("50 %")) },
-            Says::NotWith { what: "oil".to_owned() },
+            Says::NotWith { what: "oil".to_owned(), days: 0 },
             Says::Wear { what: "gloves and boots".to_owned() },
             Says::Handling { what: "Stir.".to_owned() },
             Says::Caution { what: "Slow.".to_owned() },

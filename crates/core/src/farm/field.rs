@@ -34,6 +34,9 @@ pub struct Field {
     /// Crop that follows.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub next_crop: String,
+    /// Weeds on it that stand up to a resistance group.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub resistant: Vec<Resistant>,
     /// What lies beside it and must not be hit.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub neighbours: Vec<Neighbour>,
@@ -55,10 +58,21 @@ impl Field {
             planted: None,
             harvest: None,
             next_crop: String::new(),
+            resistant: Vec::new(),
             neighbours: Vec::new(),
             note: String::new(),
         }
     }
+}
+
+/// A weed on a field that a resistance group no longer controls.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Resistant {
+    /// The weed, by name.
+    pub weed: String,
+    /// The HRAC group, such as "9".
+    pub group: String,
 }
 
 /// Something beside a field that spray must not reach.

@@ -5,9 +5,10 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::pass::CarrierKind;
 use super::product::AdjuvantClass;
 use super::rig::Droplets;
-use crate::quantity::{AsTyped, CarrierRate, Length, Rate, Share, Speed};
+use crate::quantity::{AsTyped, CarrierRate, Length, Rate, Share, Speed, Temperature};
 
 /// One statement of a label.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -24,15 +25,137 @@ pub struct Statement {
     /// Up to and including which growth stage; empty for any.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub to_stage: String,
+    /// Under which conditions, all of them at once; empty for always.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub when: Vec<When>,
     /// Where on the label: "page 4".
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub at: String,
 }
 
 impl Statement {
-    /// A statement for every crop and stage.
+    /// A statement for every crop, stage and condition.
     pub fn new(says: Says, at: &str) -> Self {
-        Self { says, crop: String::new(), from_stage: String::new(), to_stage: String::new(), at: at.to_owned() }
+        Self {
+            says,
+            crop: String::new(),
+            from_stage: String::new(),
+            to_stage: String::new(),
+            when: Vec::new(),
+            at: at.to_owned(),
+        }
+    }
+}
+
+/// A condition under which a statement speaks, beside crop and stage.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub enum When {
+    /// The crop or the weeds stand in extreme heat.
+    Heat,
+    /// They stand in cold.
+    Cold,
+    /// They stand in drought.
+    Drought,
+    /// The weeds are large for the product.
+    LargeWeeds,
+    /// The weeds stand thick.
+    HeavyPressure,
+    /// Against a weed, by its name.
+    Weed(String),
+    /// With a partner in the mix: an active, a group such as "group 1", an adjuvant class or a product.
+    With(String),
+    /// The formulation holds no surfactant that its label calls complete.
+    NoSurfactantBuiltIn,
+    /// A partner in the mix holds a surfactant that its label calls complete.
+    LoadedPartner,
+    /// In a carrier.
+    Carrier(CarrierKind),
+    /// Where less than this is sprayed over ground.
+    CarrierBelow(AsTyped<CarrierRate>),
+    /// Where more than this is sprayed over ground.
+    CarrierAbove(AsTyped<CarrierRate>),
+    /// The air is warmer.
+    WarmerThan(AsTyped<Temperature>),
+    /// The air is colder.
+    ColderThan(AsTyped<Temperature>),
+}
+
+/// Over what a total or a number of applications is counted.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub enum Period {
+    /// The calendar year of the pass.
+    #[default]
+    Year,
+    /// The crop that stands on the field, from its planting on.
+    Crop,
+    /// The twelve months up to the pass.
+    TwelveMonths,
+}
+
+impl Period {
+    /// All of them.
+    pub const ALL: [Self; 3] = [Self::Year, Self::Crop, Self::TwelveMonths];
+
+    /// In words, after "a most".
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Year => "a year",
+            Self::Crop => "a crop",
+            Self::TwelveMonths => "in 12 months",
+        }
+    }
+}
+
+/// A day of any year, such as "06-20".
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(try_from = "String", into = "String")]
+pub struct MonthDay {
+    /// January is 1.
+    pub month: i8,
+    /// From 1.
+    pub day: i8,
+}
+
+impl MonthDay {
+    /// In a year; 29 February falls on 28 February where the year has none.
+    pub fn in_year(self, year: i16) -> Option<jiff::civil::Date> {
+        jiff::civil::Date::new(year, self.month, self.day)
+            .or_else(|_| jiff::civil::Date::new(year, self.month, self.day - 1))
+            .ok()
+    }
+}
+
+impl std::fmt::Display for MonthDay {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{:02}-{:02}", self.month, self.day)
+    }
+}
+
+impl std::str::FromStr for MonthDay {
+    type Err = String;
+
+    fn from_str(text: &str) -> Result<Self, String> {
+        let wrong = || format!("\"{}\" is no day of the year; write month and day like \"06-20\"", text.trim());
+        let (month, day) = text.trim().split_once('-').ok_or_else(wrong)?;
+        let read = Self { month: month.parse().map_err(|_| wrong())?, day: day.parse().map_err(|_| wrong())? };
+        // A leap year, so that 29 February is a day.
+        jiff::civil::Date::new(2028, read.month, read.day).map_err(|_| wrong())?;
+        Ok(read)
+    }
+}
+
+impl TryFrom<String> for MonthDay {
+    type Error = String;
+
+    fn try_from(text: String) -> Result<Self, String> {
+        text.parse()
+    }
+}
+
+impl From<MonthDay> for String {
+    fn from(day: MonthDay) -> Self {
+        day.to_string()
     }
 }
 
@@ -63,6 +186,17 @@ pub enum Stance {
 impl Stance {
     /// All of them.
     pub const ALL: [Self; 5] = [Self::Required, Self::Preferred, Self::Allowed, Self::Discouraged, Self::Forbidden];
+
+    /// What a speaker does who takes this stance.
+    pub const fn verb(self) -> &'static str {
+        match self {
+            Self::Required => "requires",
+            Self::Preferred => "prefers",
+            Self::Allowed => "allows",
+            Self::Discouraged => "advises against",
+            Self::Forbidden => "forbids",
+        }
+    }
 
     /// In words.
     pub const fn name(self) -> &'static str {
@@ -102,6 +236,9 @@ pub enum Says {
     SeasonTotal {
         /// At most.
         most: AsTyped<Rate>,
+        /// Counted over what.
+        #[serde(default, skip_serializing_if = "super::is_default")]
+        per: Period,
     },
     /// Most of an active in a season, from all products that hold it.
     ActiveSeasonTotal {
@@ -109,6 +246,9 @@ pub enum Says {
         active: String,
         /// At most.
         most: AsTyped<Rate>,
+        /// Counted over what.
+        #[serde(default, skip_serializing_if = "super::is_default")]
+        per: Period,
     },
     /// How many applications a season, and how far apart.
     Applications {
@@ -117,6 +257,9 @@ pub enum Says {
         /// Days between two.
         #[serde(default, skip_serializing_if = "super::is_default")]
         days_apart: u32,
+        /// Counted over what.
+        #[serde(default, skip_serializing_if = "super::is_default")]
+        per: Period,
     },
     /// The crop stages in which it may be used, given by the statement's own stages.
     CropStage,
@@ -149,6 +292,32 @@ pub enum Says {
     Wind {
         /// At most.
         most: AsTyped<Speed>,
+        /// At least, where still air is forbidden.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        least: Option<AsTyped<Speed>>,
+    },
+    /// Temperature of the air.
+    Temperature {
+        /// At least.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        least: Option<AsTyped<Temperature>>,
+        /// At most.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        most: Option<AsTyped<Temperature>>,
+    },
+    /// Days of the year between which it may be used, both included.
+    Dates {
+        /// Not before.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        from: Option<MonthDay>,
+        /// Not after.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        to: Option<MonthDay>,
+    },
+    /// Weeds it controls at the statement's rates.
+    Controls {
+        /// Their names, apart by commas.
+        weeds: String,
     },
     /// Strip to a neighbour that stays unsprayed.
     Buffer {
@@ -174,6 +343,12 @@ pub enum Says {
         /// At most.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         most: Option<AsTyped<Rate>>,
+        /// "… but at least": a floor over ground for a rate in the spray.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        at_least: Option<AsTyped<Rate>>,
+        /// "… but at most": a ceiling over ground for a rate in the spray.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        at_most: Option<AsTyped<Rate>>,
     },
     /// Its place in the mixing order.
     MixingOrder {
@@ -185,8 +360,11 @@ pub enum Says {
     },
     /// What it may not be mixed with.
     NotWith {
-        /// In the label's words.
+        /// In the label's words: an active, a group such as "group 14", an adjuvant class, a kind of product.
         what: String,
+        /// Nor within so many days before and after on the same field; 0 for in the tank alone.
+        #[serde(default, skip_serializing_if = "super::is_default")]
+        days: u32,
     },
     /// Protective equipment for those who mix and spray.
     Wear {
@@ -220,6 +398,9 @@ impl Says {
             Self::PlantBack { .. } => "next crop",
             Self::Droplets { .. } => "droplets",
             Self::Wind { .. } => "wind",
+            Self::Temperature { .. } => "temperature",
+            Self::Dates { .. } => "dates",
+            Self::Controls { .. } => "controls",
             Self::Buffer { .. } => "buffer",
             Self::RainFree { .. } => "rain-free",
             Self::Adjuvant { .. } => "adjuvant",

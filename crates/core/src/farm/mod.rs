@@ -3,6 +3,7 @@
 //! It holds decisions and facts and nothing derived, with two exceptions that must not change afterwards: an issued load
 //! card and a record. Quantities are kept as typed. Collections keep the order the user gave them; links are ids.
 
+pub mod advice;
 pub mod card;
 pub mod field;
 pub mod formulation;
@@ -18,13 +19,14 @@ pub mod water;
 use indexmap::IndexMap;
 use serde::{Deserialize, Serialize};
 
+pub use advice::Advice;
 pub use card::{Card, CardContent};
-pub use field::{Field, Neighbour};
+pub use field::{Field, Neighbour, Resistant};
 pub use formulation::Formulation;
 pub use id::Id;
-pub use label::{Says, Statement};
-pub use pass::{Line, LoadSplit, Pass};
-pub use product::{Active, AdjuvantClass, Container, ContainerKind, Product, ProductKind};
+pub use label::{MonthDay, Period, Says, Stance, Statement, When};
+pub use pass::{CarrierKind, Growing, Lean, Line, LoadSplit, Pass};
+pub use product::{Active, AdjuvantClass, Charge, Container, ContainerKind, Grade, Product, ProductKind, Surfactant};
 pub use record::{Record, RecordField, RecordLine};
 pub use rig::{Droplets, Rig};
 pub use water::Water;
@@ -72,6 +74,9 @@ pub struct Farm {
     /// Pesticides, adjuvants, conditioners, feeds.
     #[serde(default, deserialize_with = "unique::map")]
     pub products: IndexMap<Id, Product>,
+    /// Local advice.
+    #[serde(default, skip_serializing_if = "IndexMap::is_empty", deserialize_with = "unique::map")]
+    pub advice: IndexMap<Id, Advice>,
     /// Planned trips.
     #[serde(default, deserialize_with = "unique::map")]
     pub passes: IndexMap<Id, Pass>,
@@ -104,6 +109,7 @@ impl Farm {
             waters: IndexMap::new(),
             rigs: IndexMap::new(),
             products: IndexMap::new(),
+            advice: IndexMap::new(),
             passes: IndexMap::new(),
             records: IndexMap::new(),
             cards: IndexMap::new(),

@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 
 use super::rig::Droplets;
 use super::{Id, is_default};
-use crate::quantity::{Area, AsTyped, CarrierRate, Pressure, Rate, Share, Speed, Volume};
+use crate::quantity::{Area, AsTyped, CarrierRate, Pressure, Rate, Share, Speed, Temperature, Volume};
 
 /// A planned trip.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -40,6 +40,18 @@ pub struct Pass {
     /// Droplet class, where it differs from the rig's usual one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub droplets: Option<Droplets>,
+    /// What carries the products.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub carrier_kind: CarrierKind,
+    /// The weeds it is meant for, by name.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub weeds: Vec<String>,
+    /// How crop and weeds stand on the day.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub growing: Growing,
+    /// What weighs more where adjuvants differ: control of the weeds or safety of the crop.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub lean: Lean,
     /// The products with their rates.
     #[serde(default)]
     pub mix: Vec<Line>,
@@ -74,12 +86,93 @@ impl Pass {
             speed: None,
             pressure: None,
             droplets: None,
+            carrier_kind: CarrierKind::default(),
+            weeds: Vec::new(),
+            growing: Growing::default(),
+            lean: Lean::default(),
             mix: Vec::new(),
             split: LoadSplit::default(),
             fill_to: None,
             mixing_order: String::new(),
             first_fill: None,
             note: String::new(),
+        }
+    }
+}
+
+/// What carries the products of a mix.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub enum CarrierKind {
+    /// Water.
+    #[default]
+    Water,
+    /// Urea ammonium nitrate solution.
+    UreaAmmoniumNitrate,
+    /// Another liquid fertilizer.
+    LiquidFertilizer,
+}
+
+impl CarrierKind {
+    /// All of them.
+    pub const ALL: [Self; 3] = [Self::Water, Self::UreaAmmoniumNitrate, Self::LiquidFertilizer];
+
+    /// In words.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Water => "water",
+            Self::UreaAmmoniumNitrate => "urea ammonium nitrate",
+            Self::LiquidFertilizer => "liquid fertilizer",
+        }
+    }
+}
+
+/// How crop and weeds stand on the day.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[allow(clippy::struct_excessive_bools)] // Five questions with yes or no, each apart from the others.
+pub struct Growing {
+    /// In extreme heat.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub heat: bool,
+    /// In cold.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub cold: bool,
+    /// In drought.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub drought: bool,
+    /// The weeds are large for the products.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub large_weeds: bool,
+    /// The weeds stand thick.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub heavy_pressure: bool,
+    /// The air that is expected at its warmest.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub air: Option<AsTyped<Temperature>>,
+}
+
+/// What weighs more where adjuvants differ and no label decides.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub enum Lean {
+    /// Control of the weeds.
+    WeedControl,
+    /// Neither.
+    #[default]
+    Even,
+    /// Safety of the crop.
+    CropSafety,
+}
+
+impl Lean {
+    /// All of them, from one end to the other.
+    pub const ALL: [Self; 3] = [Self::WeedControl, Self::Even, Self::CropSafety];
+
+    /// In words.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::WeedControl => "weed control",
+            Self::Even => "even",
+            Self::CropSafety => "crop safety",
         }
     }
 }

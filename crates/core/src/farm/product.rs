@@ -22,6 +22,12 @@ pub struct Product {
     /// Active ingredients, or the salt of a conditioner.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub actives: Vec<Active>,
+    /// Surfactant built into the formulation; for an adjuvant, what it is itself.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub surfactant: Option<Surfactant>,
+    /// Grade, for ammonium sulfate and other salts.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub grade: Option<Grade>,
     /// Density.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub density: Option<AsTyped<Density>>,
@@ -60,6 +66,8 @@ impl Product {
             formulation,
             class: None,
             actives: Vec::new(),
+            surfactant: None,
+            grade: None,
             density: None,
             registration: String::new(),
             signal_word: String::new(),
@@ -82,6 +90,16 @@ impl Product {
     /// Whether it holds an active.
     pub fn holds(&self, active: &str) -> bool {
         self.active_named(active).next().is_some()
+    }
+
+    /// Whether its formulation holds a surfactant that its label calls complete.
+    pub fn is_loaded(&self) -> bool {
+        self.surfactant.is_some_and(|surfactant| surfactant.complete)
+    }
+
+    /// Its class, where it is something that helps a spray and not a pesticide.
+    pub fn adjuvant_class(&self) -> Option<AdjuvantClass> {
+        self.class.filter(|_| !self.kind.is_pesticide())
     }
 
     /// Whether it is measured by volume.
@@ -149,8 +167,72 @@ impl ProductKind {
     }
 }
 
-/// Adjuvant classes, in the terms of ASTM E1519.
+/// A surfactant in a formulation. It serves its own product; what a partner wants is another matter.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Surfactant {
+    /// Its charge in water.
+    pub charge: Charge,
+    /// Whether the label says that the product needs no other.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub complete: bool,
+}
+
+/// Charge of a surfactant in water.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub enum Charge {
+    /// None.
+    NonIonic,
+    /// Positive, such as the tallow amines.
+    Cationic,
+    /// Negative, such as the sulfonates.
+    Anionic,
+    /// Both, by acidity.
+    Amphoteric,
+    /// The label does not say.
+    NotStated,
+}
+
+impl Charge {
+    /// All of them.
+    pub const ALL: [Self; 5] = [Self::NotStated, Self::NonIonic, Self::Cationic, Self::Anionic, Self::Amphoteric];
+
+    /// In words.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::NonIonic => "non-ionic",
+            Self::Cationic => "cationic",
+            Self::Anionic => "anionic",
+            Self::Amphoteric => "amphoteric",
+            Self::NotStated => "charge not stated",
+        }
+    }
+}
+
+/// Grade of a salt that goes into a spray tank.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub enum Grade {
+    /// Made for spraying: dissolves without residue.
+    Spray,
+    /// Made for spreading: impurities may tie up a herbicide and block screens.
+    Fertilizer,
+}
+
+impl Grade {
+    /// All of them.
+    pub const ALL: [Self; 2] = [Self::Spray, Self::Fertilizer];
+
+    /// In words.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Spray => "spray grade",
+            Self::Fertilizer => "fertilizer grade",
+        }
+    }
+}
+
+/// Adjuvant classes, in the terms of ASTM E1519.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 pub enum AdjuvantClass {
     /// Non-ionic surfactant, NIS.
     NonIonicSurfactant,
@@ -219,6 +301,21 @@ impl AdjuvantClass {
             Self::Defoamer => "antifoaming agent",
             Self::Other => "other",
         }
+    }
+
+    /// The class of a key of the rule tables.
+    pub fn of_key(key: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|class| class.key() == key)
+    }
+
+    /// Whether it carries ammonium into the tank.
+    pub const fn holds_ammonium(self) -> bool {
+        matches!(self, Self::AmmoniumSulfate | Self::UreaAmmoniumNitrate)
+    }
+
+    /// Whether it is an oil.
+    pub const fn is_oil(self) -> bool {
+        matches!(self, Self::CropOilConcentrate | Self::MethylatedSeedOil | Self::HighSurfactantOil)
     }
 
     /// The key under which rule tables speak of it.

@@ -23,7 +23,7 @@ pub(crate) fn judge(
     let mut required: Vec<(AdjuvantClass, &Statement)> = Vec::new();
     let mut served = false;
     for statement in product.label.iter().filter(|statement| for_crop(statement, field)) {
-        let Says::Adjuvant { class, stance, least, most } = &statement.says else { continue };
+        let Says::Adjuvant { class, stance, least, most, .. } = &statement.says else { continue };
         // Ammonium sulfate is judged with the water, where a liquid one counts by its content.
         let with_the_water = *class == AdjuvantClass::AmmoniumSulfate;
         let basis = || Basis::Label(place(product, statement));

@@ -7,6 +7,7 @@ pub mod adjuvant;
 pub mod carrier;
 pub mod harvest;
 pub(crate) mod limits;
+pub mod names;
 pub mod rate;
 pub mod season;
 pub mod stage;

@@ -42,10 +42,10 @@ impl Season<'_> {
         for statement in product.label.iter().filter(|statement| for_crop(statement, field)) {
             let at = place(product, statement);
             match &statement.says {
-                Says::SeasonTotal { most } => {
+                Says::SeasonTotal { most, .. } => {
                     self.judge_product(line, product, (field_id, field), most, at, findings, workings, bounds);
                 }
-                Says::ActiveSeasonTotal { active, most } => {
+                Says::ActiveSeasonTotal { active, most, .. } => {
                     if !product.holds(active) {
                         findings.push(
                             Finding::check(

@@ -154,8 +154,8 @@ fn said(products: &[(&Id, &Product)], pick: impl Fn(&Says) -> Option<String>) ->
 fn limits_and_cautions(products: &[(&Id, &Product)], farm: &Farm) -> Vec<String> {
     said(products, |says| match says {
         Says::Caution { what } => Some(what.clone()),
-        Says::NotWith { what } => Some(format!("Not together with {what}")),
-        Says::Wind { most } => Some(format!("Wind at most {}", most.show(farm.units))),
+        Says::NotWith { what, .. } => Some(format!("Not together with {what}")),
+        Says::Wind { most, .. } => Some(format!("Wind at most {}", most.show(farm.units))),
         Says::Droplets { finest, coarsest: None } => Some(format!("Droplets {} or coarser", finest.name())),
         Says::Droplets { finest, coarsest: Some(coarsest) } => {
             Some(format!("Droplets {} to {}", finest.name(), coarsest.name()))

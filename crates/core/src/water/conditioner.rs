@@ -186,7 +186,8 @@ pub(crate) fn judge(
     for line in lines {
         let Some(product) = farm.products.get(&line.product) else { continue };
         for statement in &product.label {
-            let Says::Adjuvant { class: AdjuvantClass::AmmoniumSulfate, stance, least, most } = &statement.says else {
+            let Says::Adjuvant { class: AdjuvantClass::AmmoniumSulfate, stance, least, most, .. } = &statement.says
+            else {
                 continue;
             };
             if !fields.iter().any(|field| crate::label::for_crop(statement, field)) {

@@ -2,7 +2,7 @@
 
 use egui::{Align, Frame, Margin, Stroke, Ui};
 use tankard_core::farm::label::{OrderPlace, Stance};
-use tankard_core::farm::{AdjuvantClass, Droplets, Product, Says, Statement};
+use tankard_core::farm::{AdjuvantClass, Droplets, Period, Product, Says, Statement};
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 
 use super::{Bench, beside, cell, cross, hairline, quiet, section, tight, word};
@@ -34,21 +34,24 @@ const fn place(says: &Says) -> (Section, u8) {
     use Section::{CropAndSeason, EachPass, People};
     match says {
         Says::Rate { .. } => (EachPass, 0),
-        Says::Carrier { .. } => (EachPass, 1),
-        Says::Droplets { .. } => (EachPass, 2),
-        Says::Wind { .. } => (EachPass, 3),
-        Says::RainFree { .. } => (EachPass, 4),
-        Says::Buffer { .. } => (EachPass, 5),
-        Says::Adjuvant { .. } => (EachPass, 6),
-        Says::NotWith { .. } => (EachPass, 7),
-        Says::MixingOrder { .. } => (EachPass, 8),
-        Says::Handling { .. } => (EachPass, 9),
+        Says::Controls { .. } => (EachPass, 1),
+        Says::Carrier { .. } => (EachPass, 2),
+        Says::Droplets { .. } => (EachPass, 3),
+        Says::Wind { .. } => (EachPass, 4),
+        Says::Temperature { .. } => (EachPass, 5),
+        Says::RainFree { .. } => (EachPass, 6),
+        Says::Buffer { .. } => (EachPass, 7),
+        Says::Adjuvant { .. } => (EachPass, 8),
+        Says::NotWith { .. } => (EachPass, 9),
+        Says::MixingOrder { .. } => (EachPass, 10),
+        Says::Handling { .. } => (EachPass, 11),
         Says::CropStage => (CropAndSeason, 0),
-        Says::Applications { .. } => (CropAndSeason, 1),
-        Says::SeasonTotal { .. } => (CropAndSeason, 2),
-        Says::ActiveSeasonTotal { .. } => (CropAndSeason, 3),
-        Says::HarvestInterval { .. } => (CropAndSeason, 4),
-        Says::PlantBack { .. } => (CropAndSeason, 5),
+        Says::Dates { .. } => (CropAndSeason, 1),
+        Says::Applications { .. } => (CropAndSeason, 2),
+        Says::SeasonTotal { .. } => (CropAndSeason, 3),
+        Says::ActiveSeasonTotal { .. } => (CropAndSeason, 4),
+        Says::HarvestInterval { .. } => (CropAndSeason, 5),
+        Says::PlantBack { .. } => (CropAndSeason, 6),
         Says::Wear { .. } => (People, 0),
         Says::ReEntry { .. } => (People, 1),
         Says::Caution { .. } => (People, 2),
@@ -72,12 +75,19 @@ fn blanks(product: &Product, units: Units) -> Vec<Says> {
         Says::Carrier { least: None, most: None },
         Says::Droplets { finest: Droplets::Medium, coarsest: None },
         Says::RainFree { hours: 0 },
-        Says::Adjuvant { class: AdjuvantClass::NonIonicSurfactant, stance: Stance::Allowed, least: None, most: None },
-        Says::NotWith { what: String::new() },
+        Says::Adjuvant {
+            class: AdjuvantClass::NonIonicSurfactant,
+            stance: Stance::Allowed,
+            least: None,
+            most: None,
+            at_least: None,
+            at_most: None,
+        },
+        Says::NotWith { what: String::new(), days: 0 },
         Says::MixingOrder { place: OrderPlace::First, tank_full: None },
         Says::Handling { what: String::new() },
         Says::CropStage,
-        Says::Applications { most: 1, days_apart: 0 },
+        Says::Applications { most: 1, days_apart: 0, per: Period::Year },
         Says::HarvestInterval { days: 0 },
         Says::PlantBack { next_crop: String::new(), months: 0 },
         Says::Wear { what: String::new() },
@@ -85,14 +95,14 @@ fn blanks(product: &Product, units: Units) -> Vec<Says> {
         Says::Caution { what: String::new() },
     ];
     if let Ok(most) = AsTyped::parse(rate) {
-        all.push(Says::SeasonTotal { most });
+        all.push(Says::SeasonTotal { most, per: Period::Year });
     }
     let of_active = if metric { "0 kg ai/ha" } else { "0 lb ai/ac" };
     if let Ok(most) = AsTyped::parse(of_active) {
-        all.push(Says::ActiveSeasonTotal { active, most });
+        all.push(Says::ActiveSeasonTotal { active, most, per: Period::Year });
     }
     if let Ok(most) = AsTyped::parse(if metric { "0 km/h" } else { "0 mph" }) {
-        all.push(Says::Wind { most });
+        all.push(Says::Wind { most, least: None });
     }
     if let Ok(width) = AsTyped::parse(if metric { "0 m" } else { "0 ft" }) {
         all.push(Says::Buffer { to: String::new(), width });
@@ -208,12 +218,12 @@ fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
     match says {
         Says::Rate { least, most } => between(ui, name, least, most, 88.0, units),
         Says::Carrier { least, most } => between(ui, name, least, most, 88.0, units),
-        Says::SeasonTotal { most } => at_most(ui, name, most, units),
-        Says::ActiveSeasonTotal { active, most } => {
+        Says::SeasonTotal { most, .. } => at_most(ui, name, most, units),
+        Says::ActiveSeasonTotal { active, most, .. } => {
             boxes::text_or_empty(ui, &format!("{name} active"), active, 112.0, "common name");
             at_most(ui, name, most, units);
         }
-        Says::Applications { most, days_apart } => {
+        Says::Applications { most, days_apart, .. } => {
             word(ui, "at most");
             boxes::count(ui, &format!("{name} at most"), most, 36.0);
             word(ui, "a season,");
@@ -244,7 +254,7 @@ fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
             };
             boxes::choice(ui, &format!("{name} coarsest"), coarsest, &all, say, 150.0);
         }
-        Says::Wind { most } => at_most(ui, name, most, units),
+        Says::Wind { most, .. } => at_most(ui, name, most, units),
         Says::Buffer { to, width } => {
             boxes::quantity(ui, &format!("{name} width"), width, 64.0);
             word(ui, "to");
@@ -274,8 +284,13 @@ fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
             word(ui, "tank filled to");
             boxes::quantity_hinted(ui, &format!("{name} tank filled to"), tank_full, 56.0, "any");
         }
-        Says::NotWith { what } => {
+        Says::NotWith { what, .. } => {
             boxes::sentence(ui, name, what, room, "what, in the label's words");
+        }
+        Says::Temperature { least, most } => between(ui, name, least, most, 88.0, units),
+        Says::Dates { .. } => word(ui, "days of the year"),
+        Says::Controls { weeds } => {
+            boxes::sentence(ui, name, weeds, room, "weeds, apart by commas");
         }
         Says::Wear { what } => {
             boxes::sentence(ui, name, what, room, "gloves, boots, …, in the label's words");

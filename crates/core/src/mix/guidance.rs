@@ -1,0 +1,234 @@
+//! What publications and common practice say of adjuvants: the rows of `assets/adjuvant-guidance.csv`, read into the same
+//! [`Statement`]s that a user types from a label.
+
+use std::sync::LazyLock;
+
+use serde::Deserialize;
+
+use crate::farm::label::{Says, Stance, When};
+use crate::farm::{Active, AdjuvantClass, CarrierKind, Product, Statement};
+use crate::finding::Basis;
+use crate::mix::actives;
+use crate::quantity::{AsTyped, Concentration, Quantity};
+
+/// A row of the table, as it stands there.
+#[derive(Clone, Debug, Deserialize)]
+struct Row {
+    id: String,
+    /// "active", "group", "family" or "class".
+    kind: String,
+    /// Which one.
+    subject: String,
+    /// Formulation codes, apart by spaces; empty for all.
+    formulations: String,
+    /// Content of the active, within 5 %; empty for any.
+    content: String,
+    crop: String,
+    from_stage: String,
+    to_stage: String,
+    /// Conditions, apart by semicolons; see [`read_when`].
+    when: String,
+    /// Keys of adjuvant classes, apart by spaces.
+    class: String,
+    stance: String,
+    least: String,
+    most: String,
+    at_least: String,
+    at_most: String,
+    /// A sentence that says it.
+    says: String,
+    /// "published" or "practice".
+    basis: String,
+    source: String,
+}
+
+/// What a guidance speaks of.
+#[derive(Clone, Debug, PartialEq)]
+pub enum About {
+    /// An active, perhaps in some formulations alone.
+    Active {
+        /// ISO common name.
+        name: String,
+        /// Codes of formulations; empty for all.
+        formulations: Vec<String>,
+        /// Its content, within 5 %.
+        content: Option<Concentration>,
+    },
+    /// A resistance group.
+    Group(String),
+    /// A chemical family.
+    Family(String),
+    /// An adjuvant class itself.
+    Class(AdjuvantClass),
+}
+
+impl About {
+    /// Whether it speaks of a product, and how particularly: an active in a formulation more than an active, that more
+    /// than a family, that more than a group.
+    pub fn fits(&self, product: &Product) -> Option<u32> {
+        if let Self::Class(class) = self {
+            return (product.adjuvant_class() == Some(*class)).then_some(1);
+        }
+        if !product.kind.is_pesticide() {
+            return None;
+        }
+        product.actives.iter().filter_map(|active| self.fits_active(active, product)).max()
+    }
+
+    fn fits_active(&self, active: &Active, product: &Product) -> Option<u32> {
+        match self {
+            Self::Active { name, formulations, content } => {
+                let named = name.eq_ignore_ascii_case(active.name.trim());
+                let formulated =
+                    formulations.is_empty() || formulations.iter().any(|code| code == product.formulation.code());
+                let density = product.density.as_ref().map(AsTyped::value);
+                let held = content.as_ref().is_none_or(|content| {
+                    content
+                        .per_volume(density)
+                        .zip(active.content.per_volume(density))
+                        .and_then(|(wanted, held)| held.ratio(wanted))
+                        .is_some_and(|ratio| (0.95..=1.05).contains(&ratio))
+                });
+                let particular = u32::from(content.is_some()) + u32::from(!formulations.is_empty());
+                (named && formulated && held).then_some(4 + particular)
+            }
+            Self::Group(group) => {
+                let typed = active.group.trim();
+                let known = actives::facts(&active.name).map_or("", |facts| facts.group.as_str());
+                (if typed.is_empty() { known == group } else { typed == group }).then_some(2)
+            }
+            Self::Family(family) => {
+                actives::facts(&active.name).is_some_and(|facts| facts.family.eq_ignore_ascii_case(family)).then_some(3)
+            }
+            Self::Class(_) => None,
+        }
+    }
+}
+
+/// One guidance: what it speaks of, what it says, and on what it rests.
+#[derive(Clone, Debug)]
+pub struct Guidance {
+    /// Its number in the table.
+    pub id: String,
+    /// What it speaks of.
+    pub about: About,
+    /// What it says, one statement for each class.
+    pub statements: Vec<Statement>,
+    /// A sentence that says it; may be empty.
+    pub says: String,
+    /// A publication, or common practice.
+    pub basis: Basis,
+}
+
+/// The table, read.
+pub fn table() -> &'static [Guidance] {
+    static TABLE: LazyLock<Vec<Guidance>> =
+        LazyLock::new(|| rows().iter().filter_map(|row| guidance(row).ok()).collect());
+    &TABLE
+}
+
+fn rows() -> Vec<Row> {
+    crate::table::read(include_str!("../../../../assets/adjuvant-guidance.csv")).unwrap_or_default()
+}
+
+/// Every guidance that speaks of a product.
+pub fn on(product: &Product) -> impl Iterator<Item = (&'static Guidance, u32)> {
+    table().iter().filter_map(|guidance| Some((guidance, guidance.about.fits(product)?)))
+}
+
+fn guidance(row: &Row) -> Result<Guidance, String> {
+    let wrong = |what: &str| format!("{}: {what}", row.id);
+    let about = match row.kind.as_str() {
+        "active" => About::Active {
+            name: row.subject.clone(),
+            formulations: row.formulations.split_whitespace().map(str::to_owned).collect(),
+            content: read::<Concentration>(&row.content)?.map(|content| content.value()),
+        },
+        "group" => About::Group(row.subject.clone()),
+        "family" => About::Family(row.subject.clone()),
+        "class" => About::Class(AdjuvantClass::of_key(&row.subject).ok_or_else(|| wrong("no such class"))?),
+        _ => return Err(wrong("what is it about?")),
+    };
+    let basis = match row.basis.as_str() {
+        "published" => Basis::Published(row.source.clone()),
+        "practice" => Basis::Practice,
+        _ => return Err(wrong("published or practice?")),
+    };
+    let stance =
+        Stance::ALL.into_iter().find(|stance| stance.name() == row.stance).ok_or_else(|| wrong("no such stance"))?;
+    let when = row
+        .when
+        .split(';')
+        .map(str::trim)
+        .filter(|token| !token.is_empty())
+        .map(|token| read_when(token).ok_or_else(|| wrong(token)))
+        .collect::<Result<Vec<_>, _>>()?;
+    let mut statements = Vec::new();
+    for key in row.class.split_whitespace() {
+        statements.push(Statement {
+            says: Says::Adjuvant {
+                class: AdjuvantClass::of_key(key).ok_or_else(|| wrong("no such class"))?,
+                stance,
+                least: read(&row.least)?,
+                most: read(&row.most)?,
+                at_least: read(&row.at_least)?,
+                at_most: read(&row.at_most)?,
+            },
+            crop: row.crop.clone(),
+            from_stage: row.from_stage.clone(),
+            to_stage: row.to_stage.clone(),
+            when: when.clone(),
+            at: row.source.clone(),
+        });
+    }
+    Ok(Guidance { id: row.id.clone(), about, statements, says: row.says.clone(), basis })
+}
+
+fn read<Q: Quantity>(text: &str) -> Result<Option<AsTyped<Q>>, String> {
+    if text.is_empty() {
+        return Ok(None);
+    }
+    AsTyped::parse(text).map(Some).map_err(|error| error.to_string())
+}
+
+/// Reads a condition: "heat", "cold", "drought", "large weeds", "heavy pressure", "weed=…", "with=…", "no surfactant built
+/// in", "loaded partner", "carrier=water|UAN|fertilizer", "carrier below=…", "carrier above=…", "warmer=…", "colder=…".
+fn read_when(token: &str) -> Option<When> {
+    Some(match token.split_once('=').map_or((token, ""), |(name, value)| (name.trim(), value.trim())) {
+        ("heat", "") => When::Heat,
+        ("cold", "") => When::Cold,
+        ("drought", "") => When::Drought,
+        ("large weeds", "") => When::LargeWeeds,
+        ("heavy pressure", "") => When::HeavyPressure,
+        ("no surfactant built in", "") => When::NoSurfactantBuiltIn,
+        ("loaded partner", "") => When::LoadedPartner,
+        ("weed", weed) if !weed.is_empty() => When::Weed(weed.to_owned()),
+        ("with", what) if !what.is_empty() => When::With(what.to_owned()),
+        ("carrier", "water") => When::Carrier(CarrierKind::Water),
+        ("carrier", "UAN") => When::Carrier(CarrierKind::UreaAmmoniumNitrate),
+        ("carrier", "fertilizer") => When::Carrier(CarrierKind::LiquidFertilizer),
+        ("carrier below", limit) => When::CarrierBelow(AsTyped::parse(limit).ok()?),
+        ("carrier above", limit) => When::CarrierAbove(AsTyped::parse(limit).ok()?),
+        ("warmer", limit) => When::WarmerThan(AsTyped::parse(limit).ok()?),
+        ("colder", limit) => When::ColderThan(AsTyped::parse(limit).ok()?),
+        _ => return None,
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{guidance, rows};
+
+    #[test]
+    fn every_row_reads_and_has_a_source() {
+        let rows = rows();
+        assert!(!rows.is_empty());
+        let mut ids = std::collections::HashSet::new();
+        for row in &rows {
+            guidance(row).unwrap_or_else(|problem| panic!("{problem}"));
+            assert!(!row.source.is_empty(), "{}", row.id);
+            assert!(ids.insert(row.id.clone()), "{} stands twice", row.id);
+            assert_eq!(row.basis == "practice", row.source == "common practice, no source", "{}", row.id);
+        }
+    }
+}
