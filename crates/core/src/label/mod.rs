@@ -12,6 +12,7 @@ pub mod rate;
 pub mod season;
 pub mod stage;
 pub mod typed;
+pub mod when;
 
 use crate::farm::{Field, Id, Product, Statement};
 use crate::quantity::AmountPerArea;
