@@ -61,7 +61,7 @@ fn one(when: &When, situation: &Situation) -> Option<bool> {
             (!weeds.is_empty()).then(|| weeds.iter().any(|weed| same_weed(weed, name)))
         }
         When::With(what) => Some(situation.partners.iter().any(|partner| super::names::speak_of(what, partner))),
-        When::NoSurfactantBuiltIn => Some(!situation.product.is_loaded()),
+        When::NoSurfactantBuiltIn => situation.product.surfactant.map(|surfactant| !surfactant.complete),
         When::LoadedPartner => Some(situation.partners.iter().any(|partner| partner.is_loaded())),
         When::Carrier(kind) => Some(situation.pass.carrier_kind == *kind),
         When::CarrierBelow(limit) => situation.carrier.map(|carrier| limit.exceeds(carrier)),
@@ -129,7 +129,8 @@ mod tests {
             Some(false),
             "no partner of itself"
         );
-        assert_eq!(asked(&farm, &[When::LoadedPartner, When::NoSurfactantBuiltIn]), Some(true));
+        assert_eq!(asked(&farm, &[When::LoadedPartner]), Some(true));
+        assert_eq!(asked(&farm, &[When::NoSurfactantBuiltIn]), None, "nobody has typed whether there is one");
         assert_eq!(asked(&farm, &[When::CarrierBelow(q("10 gal/ac"))]), Some(false));
         assert_eq!(asked(&farm, &[When::CarrierBelow(q("15 gal/ac"))]), Some(true));
         assert_eq!(asked(&farm, &[When::CarrierAbove(q("5 gal/ac"))]), Some(true));

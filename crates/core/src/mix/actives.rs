@@ -35,6 +35,11 @@ pub fn table() -> &'static [ActiveFacts] {
     &TABLE
 }
 
+/// Whether two names mean one active.
+pub fn same(a: &str, b: &str) -> bool {
+    a.trim().eq_ignore_ascii_case(b.trim())
+}
+
 /// What is known of an active, however its name is written.
 pub fn facts(name: &str) -> Option<&'static ActiveFacts> {
     table().iter().find(|facts| facts.name.eq_ignore_ascii_case(name.trim()))
