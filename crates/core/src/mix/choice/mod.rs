@@ -7,7 +7,7 @@ pub(crate) mod dose;
 mod judge;
 mod search;
 pub mod voices;
-pub(crate) mod words;
+mod words;
 
 use crate::farm::{AdjuvantClass, Farm, Id, Line, Pass};
 use crate::finding::Basis;
@@ -16,6 +16,7 @@ use crate::quantity::{AmountPerArea, AsTyped, Money, Rate};
 pub(crate) use judge::choose;
 pub(crate) use judge::most_allowed;
 pub use voices::{Authority, Claim, Voice};
+pub use words::per_ground;
 
 /// What an adjuvant class is for. Of one role a product mostly needs one class.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -179,6 +180,12 @@ pub struct Verdict {
 }
 
 impl Verdict {
+    /// What it says, without the sentences quoted for it.
+    pub fn plain(&self) -> String {
+        let clauses = self.text.split("; ").map(|clause| clause.split(" (\u{201c}").next().unwrap_or(clause));
+        clauses.collect::<Vec<_>>().join("; ")
+    }
+
     /// With its name and basis.
     pub fn sentence(&self) -> String {
         match &self.basis {

@@ -206,7 +206,7 @@ fn by_lean_or_cost(before: &Choice, a: &Score, b: &Score, units: Units, currency
 }
 
 /// Money over a hectare, as the farm counts ground.
-pub(crate) fn per_ground(per_hectare: Money, units: Units, currency: &str) -> String {
+pub fn per_ground(per_hectare: Money, units: Units, currency: &str) -> String {
     let hectare = crate::quantity::Area::from_hectares(1.0);
     match units {
         Units::Metric => format!("{currency}{}/ha", per_hectare.show()),
