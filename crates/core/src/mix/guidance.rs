@@ -28,7 +28,7 @@ struct Row {
     to_stage: String,
     /// Conditions, apart by semicolons; see [`read_when`].
     when: String,
-    /// Keys of adjuvant classes, apart by spaces.
+    /// Keys of adjuvant classes, apart by spaces. Where several are required or preferred, any one of them will do.
     class: String,
     stance: String,
     least: String,
@@ -78,7 +78,7 @@ impl About {
     fn fits_active(&self, active: &Active, product: &Product) -> Option<u32> {
         match self {
             Self::Active { name, formulations, content } => {
-                let named = name.eq_ignore_ascii_case(active.name.trim());
+                let named = actives::same(name, &active.name);
                 let formulated =
                     formulations.is_empty() || formulations.iter().any(|code| code == product.formulation.code());
                 let density = product.density.as_ref().map(AsTyped::value);
@@ -218,6 +218,8 @@ fn read_when(token: &str) -> Option<When> {
 #[cfg(test)]
 mod tests {
     use super::{guidance, rows};
+    use crate::farm::AdjuvantClass;
+    use crate::mix::actives;
 
     #[test]
     fn every_row_reads_and_has_a_source() {
@@ -229,6 +231,35 @@ mod tests {
             assert!(!row.source.is_empty(), "{}", row.id);
             assert!(ids.insert(row.id.clone()), "{} stands twice", row.id);
             assert_eq!(row.basis == "practice", row.source == "common practice, no source", "{}", row.id);
+        }
+    }
+
+    /// A row about an active, family or group that the table of actives does not know would never be heard.
+    #[test]
+    fn every_subject_is_known() {
+        for row in rows() {
+            let known = match row.kind.as_str() {
+                "active" => actives::table().iter().any(|facts| facts.name == row.subject),
+                "group" => actives::table().iter().any(|facts| facts.group == row.subject),
+                "family" => actives::table().iter().any(|facts| facts.family == row.subject),
+                _ => AdjuvantClass::of_key(&row.subject).is_some(),
+            };
+            assert!(known, "{}: {}", row.id, row.subject);
+        }
+    }
+
+    /// Common practice may advise; only a source can demand or forbid.
+    #[test]
+    fn practice_neither_demands_nor_forbids() {
+        for row in rows().iter().filter(|row| row.basis == "practice") {
+            assert!(["preferred", "allowed", "discouraged"].contains(&row.stance.as_str()), "{}", row.id);
+        }
+    }
+
+    #[test]
+    fn every_row_says_a_plain_sentence() {
+        for row in rows() {
+            assert!(row.says.len() > 20 && !row.says.ends_with('.') && !row.class.trim().is_empty(), "{}", row.id);
         }
     }
 }
