@@ -3,10 +3,12 @@
 //! An active goes by more than one name: "fluazifop" in speech, "fluazifop-P-butyl" on the label; "2,4-D amine" for a salt
 //! that is counted as 2,4-D. The table holds these names, so that they mean one active everywhere.
 
+use std::collections::HashMap;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
 
+use crate::farm::Active;
 use crate::quantity::ActiveBasis;
 
 /// A row of `assets/actives.csv`.
@@ -53,8 +55,23 @@ fn plain(name: &str) -> String {
 
 /// What is known of an active, by any of its names and however that is written.
 pub fn facts(name: &str) -> Option<&'static ActiveFacts> {
-    let wanted = plain(name);
-    table().iter().find(|facts| facts.names().any(|name| plain(name) == wanted))
+    static NAMES: LazyLock<HashMap<String, &ActiveFacts>> = LazyLock::new(|| {
+        table().iter().flat_map(|facts| facts.names().map(move |name| (plain(name), facts))).collect()
+    });
+    NAMES.get(&plain(name)).copied()
+}
+
+/// One text for all names of an active, by which tables are looked up.
+pub(crate) fn key(name: &str) -> String {
+    facts(name).map_or_else(|| plain(name), |facts| plain(&facts.name))
+}
+
+/// The resistance group of an active: as typed, else as the table knows it; empty where neither is known.
+pub fn group(active: &Active) -> &str {
+    match active.group.trim() {
+        "" => facts(&active.name).map_or("", |facts| facts.group.as_str()),
+        typed => typed,
+    }
 }
 
 /// Whether two names mean the same active. An empty name means none.

@@ -1,12 +1,13 @@
 //! The door of the room: the sets on offer, what stands in the mix against the same rules, and what there is to say.
 
 use super::search::{Problem, Score};
-use super::voices::{Authority, Claim, Ground, Voice, voices};
+use super::voices::{Authority, Claim, Ground, Group, Voice, voices};
 use super::words::{behind, classes, either, verdicts};
 use super::{Adjuvants, Choice, Collision, Member, Role, dose};
 use crate::farm::label::{Stance, When};
 use crate::farm::{AdjuvantClass, Farm, Field, Id, Pass, Product};
 use crate::finding::{Basis, Finding, Subject};
+use crate::mix::actives;
 use crate::mix::line::PlannedLine;
 use crate::quantity::{AmountPerArea, CarrierRate, MassPerVolume, Money};
 
@@ -143,24 +144,20 @@ fn basis_of(bases: &[Basis]) -> Basis {
 
 /// Demands that no set on offer meets, each with who stands against it and the ways out.
 fn collisions(ground: &Ground<'_>, voices: &[Voice], problem: &Problem, choices: &[Choice]) -> Vec<Collision> {
-    if choices.iter().any(|choice| choice.satisfies) {
-        return Vec::new();
-    }
+    let met = choices.iter().any(|choice| choice.satisfies);
     let mut collisions: Vec<Collision> = Vec::new();
     for voice in voices {
-        for group in &voice.required {
-            let bans: Vec<(&Voice, &Claim)> = group
-                .classes
-                .iter()
-                .filter_map(|class| {
-                    voices.iter().find_map(|other| {
-                        other.on(*class).filter(|claim| claim.stance == Stance::Forbidden).map(|claim| (other, claim))
-                    })
-                })
-                .collect();
+        // A wish for an activator that a partner forbids is worth a word too; the water has its own ways.
+        let wishes = voice.preferred.iter().filter(|group| {
+            group.role == Role::Activator && !voice.required.iter().any(|required| required.role == group.role)
+        });
+        let demands = voice.required.iter().filter(|_| !met).map(|group| (group, true));
+        for (group, demanded) in demands.chain(wishes.map(|group| (group, false))) {
+            let bans = bans(group, voices);
             let wish = group.classes.first().and_then(|class| voice.on(*class));
             let Some(wish) = wish else { continue };
-            let wants = format!("{} requires {}", voice.name, either(&group.classes));
+            let verb = if demanded { "requires" } else { "wants" };
+            let wants = format!("{} {verb} {}", voice.name, either(&group.classes));
             let (forbids, text, ban) =
                 if let (Some((other, ban)), true) = (bans.first(), bans.len() == group.classes.len()) {
                     let classes: Vec<AdjuvantClass> = bans.iter().map(|(_, ban)| ban.class).collect();
@@ -180,7 +177,7 @@ fn collisions(ground: &Ground<'_>, voices: &[Voice], problem: &Problem, choices:
             let ways_out = ways_out(ground, voice, forbids.as_ref());
             collisions.push(Collision {
                 wants: voice.product.clone(),
-                binds: group.authority.binds() && ban.is_none_or(|ban| ban.authority.binds()),
+                binds: demanded && group.authority.binds() && ban.is_none_or(|ban| ban.authority.binds()),
                 forbids,
                 text,
                 bases: std::iter::once(wish.basis.clone()).chain(ban.map(|ban| ban.basis.clone())).collect(),
@@ -190,6 +187,16 @@ fn collisions(ground: &Ground<'_>, voices: &[Voice], problem: &Problem, choices:
     }
     collisions.dedup_by(|a, b| a.text == b.text);
     collisions
+}
+
+/// Who forbids the classes of a demand.
+fn bans<'a>(group: &Group, voices: &'a [Voice]) -> Vec<(&'a Voice, &'a Claim)> {
+    let ban = |class: &AdjuvantClass| {
+        voices.iter().find_map(|voice| {
+            voice.on(*class).filter(|claim| claim.stance == Stance::Forbidden).map(|claim| (voice, claim))
+        })
+    };
+    group.classes.iter().filter_map(ban).collect()
 }
 
 /// Why every product of these classes is left out, where the shed has some and all are.
@@ -213,8 +220,15 @@ fn ways_out(ground: &Ground<'_>, voice: &Voice, forbids: Option<&Id>) -> Vec<Str
                 .collect();
             let instead = Ground { products: &products, ..*ground };
             let voices = voices(&instead);
-            let problem = Problem::new(&instead, &voices, None, &[]);
-            let meets = problem.offer().first().is_some_and(|(score, _)| score.unmet == 0 && score.buys == 0);
+            let offer = Problem::new(&instead, &voices, None, &[]).offer();
+            let wants = |voice: &Voice| {
+                let groups = voice.required.iter().chain(&voice.preferred);
+                groups
+                    .filter(|group| group.role == Role::Activator)
+                    .any(|group| bans(group, &voices).len() == group.classes.len())
+            };
+            let meets = offer.first().is_some_and(|(score, _)| score.unmet == 0 && score.buys == 0)
+                && !voices.iter().any(wants);
             if meets {
                 ways.push(format!(
                     "Take {} instead of {}, if its label suits the crop and the weeds.",
@@ -233,17 +247,11 @@ fn ways_out(ground: &Ground<'_>, voice: &Voice, forbids: Option<&Id>) -> Vec<Str
 
 /// Whether two products may stand in for each other: pesticides that share an active or a resistance group.
 fn kin(one: &Product, other: &Product) -> bool {
-    let group = |active: &crate::farm::Active| {
-        let typed = active.group.trim().to_owned();
-        if typed.is_empty() {
-            crate::mix::actives::facts(&active.name).map_or(String::new(), |facts| facts.group.clone())
-        } else {
-            typed
-        }
-    };
     other.kind == one.kind
         && other.kind.is_pesticide()
-        && one.actives.iter().any(|a| other.actives.iter().any(|b| !group(a).is_empty() && group(a) == group(b)))
+        && one.actives.iter().any(|a| {
+            other.actives.iter().any(|b| !actives::group(a).is_empty() && actives::group(a) == actives::group(b))
+        })
 }
 
 /// What there is to say of the set that stands in the mix.

@@ -119,7 +119,38 @@ pub(crate) fn voices(ground: &Ground<'_>) -> Vec<Voice> {
             }
         }
     }
+    without_ammonium(&mut voices);
     voices
+}
+
+/// Where one product forbids ammonium and another wants it for the water's sake, a conditioner without ammonium will do.
+fn without_ammonium(voices: &mut [Voice]) {
+    let ammonium = AdjuvantClass::AmmoniumSulfate;
+    let forbidden =
+        voices.iter().any(|voice| voice.on(ammonium).is_some_and(|claim| claim.stance == Stance::Forbidden));
+    if !forbidden {
+        return;
+    }
+    let class = AdjuvantClass::ConditionerWithoutAmmonium;
+    for voice in voices {
+        let wants =
+            voice.on(ammonium).is_some_and(|claim| matches!(claim.stance, Stance::Required | Stance::Preferred));
+        if wants && voice.on(class).is_none() {
+            voice.claims.push(Claim {
+                class,
+                stance: Stance::Preferred,
+                authority: Authority::Practice,
+                particular: 0,
+                least: None,
+                most: None,
+                at_least: None,
+                at_most: None,
+                says: "Where a partner forbids ammonium, a conditioner without it may tie up the hardness".to_owned(),
+                basis: Basis::Practice,
+            });
+            voice.preferred.push(Group { role: Role::of(class), authority: Authority::Practice, classes: vec![class] });
+        }
+    }
 }
 
 /// Everything that is said for a product on a field.
