@@ -3,6 +3,7 @@
 //! An active goes by more than one name: "fluazifop" in speech, "fluazifop-P-butyl" on the label; "2,4-D amine" for a salt
 //! that is counted as 2,4-D. The table holds these names, so that they mean one active everywhere.
 
+use std::collections::HashMap;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -53,8 +54,11 @@ fn plain(name: &str) -> String {
 
 /// What is known of an active, by any of its names and however that is written.
 pub fn facts(name: &str) -> Option<&'static ActiveFacts> {
-    let wanted = plain(name);
-    table().iter().find(|facts| facts.names().any(|name| plain(name) == wanted))
+    // Every row of guidance asks this of every active, so the names are brought to their plain form once.
+    static NAMES: LazyLock<HashMap<String, &'static ActiveFacts>> = LazyLock::new(|| {
+        table().iter().flat_map(|facts| facts.names().map(move |name| (plain(name), facts))).collect()
+    });
+    NAMES.get(&plain(name)).copied()
 }
 
 /// Whether two names mean the same active. An empty name means none.
