@@ -445,7 +445,7 @@ fn the_micro_rate_keeps_its_floor_and_ceiling() {
     for (carrier, pints) in [("5 gal/ac", 1.0), ("10 gal/ac", 1.2), ("15 gal/ac", 1.8), ("20 gal/ac", 2.0)] {
         let desmedipham = herbicide("Desmedipham 160 EC (demo)", Formulation::EC, &[("desmedipham", "160 g/L")]);
         let partner =
-            herbicide("Triflusulfuron 50 WG (demo)", Formulation::WG, &[("triflusulfuron-methyl", "50 % ai")]);
+            herbicide("Triflusulfuron 50 WG (demo)", Formulation::WG, &[("triflusulfuron-methyl", "500 g ai/kg")]);
         let mut farm = farm("sugar beet", &[("d", desmedipham), ("t", partner)]);
         farm.passes["p"].carrier = Some(typed(carrier));
         let adjuvants = chosen(&farm);
@@ -470,7 +470,7 @@ fn the_micro_rate_keeps_its_floor_and_ceiling() {
 /// Technology): the planner does not suggest it for chlorimuron.
 #[test]
 fn chlorimuron_beside_a_loaded_glyphosate_gets_no_surfactant() {
-    let chlorimuron = herbicide("Chlorimuron 25 WG (demo)", Formulation::WG, &[("chlorimuron-ethyl", "25 % ai")]);
+    let chlorimuron = herbicide("Chlorimuron 25 WG (demo)", Formulation::WG, &[("chlorimuron-ethyl", "250 g ai/kg")]);
     let mut farm = farm("soybean", &[("g", glyphosate()), ("c", chlorimuron)]);
     farm.passes["p"].mix.push(Line::new("nis", typed("1 qt/100 gal")));
     let plan = planned(&farm);

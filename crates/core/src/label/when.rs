@@ -61,6 +61,7 @@ fn one(when: &When, situation: &Situation) -> Option<bool> {
             (!weeds.is_empty()).then(|| weeds.iter().any(|weed| same_weed(weed, name)))
         }
         When::With(what) => Some(situation.partners.iter().any(|partner| super::names::speak_of(what, partner))),
+        When::Alone => Some(!situation.partners.iter().any(|partner| partner.kind.is_pesticide())),
         When::NoSurfactantBuiltIn => situation.product.surfactant.map(|surfactant| !surfactant.complete),
         When::LoadedPartner => Some(situation.partners.iter().any(|partner| partner.is_loaded())),
         When::Carrier(kind) => Some(situation.pass.carrier_kind == *kind),

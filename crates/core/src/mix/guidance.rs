@@ -213,7 +213,7 @@ fn read<Q: Quantity>(text: &str) -> Result<Option<AsTyped<Q>>, String> {
 }
 
 /// Reads a condition: "heat", "cold", "drought", "large weeds", "heavy pressure", "weed=…", "with=…", "no surfactant built
-/// in", "loaded partner", "carrier=water|UAN|fertilizer", "carrier below=…", "carrier above=…", "warmer=…", "colder=…".
+/// in", "alone", "loaded partner", "carrier=water|UAN|fertilizer", "carrier below=…", "carrier above=…", "warmer=…", "colder=…".
 fn read_when(token: &str) -> Option<When> {
     Some(match token.split_once('=').map_or((token, ""), |(name, value)| (name.trim(), value.trim())) {
         ("heat", "") => When::Heat,
@@ -221,6 +221,7 @@ fn read_when(token: &str) -> Option<When> {
         ("drought", "") => When::Drought,
         ("large weeds", "") => When::LargeWeeds,
         ("heavy pressure", "") => When::HeavyPressure,
+        ("alone", "") => When::Alone,
         ("no surfactant built in", "") => When::NoSurfactantBuiltIn,
         ("loaded partner", "") => When::LoadedPartner,
         ("weed", weed) if !weed.is_empty() => When::Weed(weed.to_owned()),

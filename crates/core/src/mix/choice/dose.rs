@@ -4,8 +4,8 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-use super::voices::{Claim, Voice};
-use crate::farm::label::{Says, Stance};
+use super::voices::{Claim, Voice, is_good};
+use crate::farm::label::Says;
 use crate::farm::{AdjuvantClass, Product, ProductKind};
 use crate::mix::line::per_area;
 use crate::quantity::{AmountPerArea, AsTyped, CarrierRate, MassPerVolume, Rate};
@@ -161,7 +161,7 @@ pub(crate) fn dose(
     let mut highs: Vec<End> = own_high.into_iter().collect();
     for voice in voices {
         let Some(claim) = voice.on(class) else { continue };
-        if !matches!(claim.stance, Stance::Required | Stance::Preferred | Stance::Allowed) {
+        if !is_good(claim.stance) {
             continue;
         }
         lows.extend(end(claim, claim.least.as_ref(), &voice.name, adjuvant, carrier));

@@ -1,7 +1,7 @@
 //! The door of the room: the sets on offer, what stands in the mix against the same rules, and what there is to say.
 
 use super::search::{Problem, Score};
-use super::voices::{Authority, Claim, Ground, Group, Voice, voices};
+use super::voices::{Authority, Claim, Ground, Group, Voice, is_good, voices};
 use super::words::{behind, classes, either, verdicts};
 use super::{Adjuvants, Choice, Collision, Member, Role, dose};
 use crate::farm::label::{Stance, When};
@@ -154,7 +154,7 @@ fn collisions(ground: &Ground<'_>, voices: &[Voice], problem: &Problem, choices:
         let demands = voice.required.iter().filter(|_| !met).map(|group| (group, true));
         for (group, demanded) in demands.chain(wishes.map(|group| (group, false))) {
             let bans = bans(group, voices);
-            let wish = group.classes.first().and_then(|class| voice.on(*class));
+            let wish = group.claim(None);
             let Some(wish) = wish else { continue };
             let verb = if demanded { "requires" } else { "wants" };
             let wants = format!("{} {verb} {}", voice.name, either(&group.classes));
@@ -306,12 +306,10 @@ pub(crate) fn capital(text: &str) -> String {
 fn demands(voice: &Voice, set: &[AdjuvantClass], collisions: &[Collision], findings: &mut Vec<Finding>) {
     let about = || Subject::Product(voice.product.clone());
     for group in &voice.required {
-        if group.classes.iter().any(|class| set.contains(class))
-            || collisions.iter().any(|collision| collision.wants == voice.product)
-        {
+        if group.met_by(set).is_some() || collisions.iter().any(|collision| collision.wants == voice.product) {
             continue;
         }
-        let Some(claim) = group.classes.first().and_then(|class| voice.on(*class)) else { continue };
+        let Some(claim) = group.claim(None) else { continue };
         let text = format!("{} requires {}, and the mix has none", voice.name, either(&group.classes));
         let hint = match voice.surfactant {
             Some(_) if group.role == Role::Activator => "What is built into it does not take its place.",
@@ -325,10 +323,10 @@ fn demands(voice: &Voice, set: &[AdjuvantClass], collisions: &[Collision], findi
         findings.push(finding.hint(hint));
     }
     for group in &voice.preferred {
-        if group.classes.iter().any(|class| set.contains(class)) {
+        if group.met_by(set).is_some() {
             continue;
         }
-        let Some(claim) = group.classes.first().and_then(|class| voice.on(*class)) else { continue };
+        let Some(claim) = group.claim(None) else { continue };
         let text = format!("{} would rather have {}, and the mix has none", voice.name, either(&group.classes));
         let finding = if group.authority.binds() {
             Finding::check(about(), text, claim.basis.clone())
@@ -483,7 +481,7 @@ fn untyped_surfactant(ground: &Ground<'_>, voice: &Voice, findings: &mut Vec<Fin
 fn built_in(voices: &[Voice], findings: &mut Vec<Finding>) {
     let wants = |voice: &Voice| {
         let group = voice.required.iter().chain(&voice.preferred).find(|group| group.role == Role::Activator)?;
-        let claim = group.classes.first().and_then(|class| voice.on(*class))?;
+        let claim = group.claim(None)?;
         Some((either(&group.classes), claim.basis.clone()))
     };
     for voice in voices {
@@ -514,12 +512,11 @@ fn built_in(voices: &[Voice], findings: &mut Vec<Finding>) {
 
 /// Where a lesser authority says the opposite of what counts about a class that matters here.
 fn overruled(voices: &[Voice], set: &[AdjuvantClass], findings: &mut Vec<Finding>) {
-    let good = |stance: Stance| !matches!(stance, Stance::Forbidden | Stance::Discouraged);
     for voice in voices {
         for claim in &voice.claims {
             let differs = |other: &&Claim| {
                 other.class == claim.class
-                    && (good(other.stance) != good(claim.stance)
+                    && (is_good(other.stance) != is_good(claim.stance)
                         || (other.stance == Stance::Required) != (claim.stance == Stance::Required)
                             && set.contains(&claim.class)
                             && other.authority == claim.authority)

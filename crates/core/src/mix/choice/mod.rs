@@ -148,12 +148,12 @@ pub struct Member {
 /// How content a product is with a set.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Content {
-    /// It has what it requires or prefers.
-    Served,
-    /// Nothing it says is against it.
-    Accepts,
     /// Nothing is typed or published about it.
     Silent,
+    /// Nothing it says is against it.
+    Accepts,
+    /// It has what it requires or prefers.
+    Served,
     /// It would rather have something else.
     WouldRather,
     /// It advises against part of it.

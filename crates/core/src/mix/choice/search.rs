@@ -5,7 +5,7 @@
 
 use super::Role;
 use super::dose::{Dose, dose};
-use super::voices::{Authority, Ground, Group, Voice, of_class};
+use super::voices::{Authority, Ground, Group, Voice, is_good, of_class};
 use crate::farm::label::Stance;
 use crate::farm::{AdjuvantClass, Id, Lean, Pass, Product};
 use crate::label::names::speak_of;
@@ -101,7 +101,7 @@ impl Problem {
         let mut classes: Vec<AdjuvantClass> = voices
             .iter()
             .flat_map(|voice| &voice.claims)
-            .filter(|claim| matches!(claim.stance, Stance::Required | Stance::Preferred | Stance::Allowed))
+            .filter(|claim| is_good(claim.stance))
             .map(|claim| claim.class)
             .chain(also.iter().filter_map(|id| ground.farm.products.get(*id)?.adjuvant_class()))
             .collect();

@@ -86,6 +86,20 @@ pub(crate) struct Group {
     pub(crate) role: Role,
     pub(crate) authority: Authority,
     pub(crate) classes: Vec<AdjuvantClass>,
+    /// What was said for each of the classes.
+    claims: Vec<Claim>,
+}
+
+impl Group {
+    /// What was said for a class of it, else for its first.
+    pub(crate) fn claim(&self, class: Option<AdjuvantClass>) -> Option<&Claim> {
+        self.claims.iter().find(|claim| Some(claim.class) == class).or(self.claims.first())
+    }
+
+    /// The class of it that a set holds.
+    pub(crate) fn met_by(&self, set: &[AdjuvantClass]) -> Option<AdjuvantClass> {
+        self.classes.iter().copied().find(|class| set.contains(class))
+    }
 }
 
 impl Voice {
@@ -136,7 +150,7 @@ fn without_ammonium(voices: &mut [Voice]) {
         let wants =
             voice.on(ammonium).is_some_and(|claim| matches!(claim.stance, Stance::Required | Stance::Preferred));
         if wants && voice.on(class).is_none() {
-            voice.claims.push(Claim {
+            let claim = Claim {
                 class,
                 stance: Stance::Preferred,
                 authority: Authority::Practice,
@@ -147,8 +161,9 @@ fn without_ammonium(voices: &mut [Voice]) {
                 at_most: None,
                 says: "Where a partner forbids ammonium, a conditioner without it may tie up the hardness".to_owned(),
                 basis: Basis::Practice,
-            });
-            voice.preferred.push(Group { role: Role::of(class), authority: Authority::Practice, classes: vec![class] });
+            };
+            add(&mut voice.preferred, &claim);
+            voice.claims.push(claim);
         }
     }
 }
@@ -273,6 +288,28 @@ const fn strictness(stance: Stance) -> u8 {
     }
 }
 
+/// Whether a stance has a good word for a class.
+pub(crate) const fn is_good(stance: Stance) -> bool {
+    matches!(stance, Stance::Required | Stance::Preferred | Stance::Allowed)
+}
+
+fn add(groups: &mut Vec<Group>, claim: &Claim) {
+    let role = Role::of(claim.class);
+    match groups.iter_mut().find(|group| group.role == role && group.authority == claim.authority) {
+        Some(group) if group.classes.contains(&claim.class) => {}
+        Some(group) => {
+            group.classes.push(claim.class);
+            group.claims.push(claim.clone());
+        }
+        None => groups.push(Group {
+            role,
+            authority: claim.authority,
+            classes: vec![claim.class],
+            claims: vec![claim.clone()],
+        }),
+    }
+}
+
 /// For each class the claim that counts: of the weightiest authority, the most particular, the strictest.
 fn weigh(id: &Id, product: &Product, field: &Field, mut all: Vec<Claim>) -> Voice {
     all.sort_by(|a, b| {
@@ -293,8 +330,7 @@ fn weigh(id: &Id, product: &Product, field: &Field, mut all: Vec<Claim>) -> Voic
     let spoken = |role: Role| {
         claims
             .iter()
-            .filter(|claim| Role::of(claim.class) == role && strictness(claim.stance) != 0)
-            .filter(|claim| matches!(claim.stance, Stance::Required | Stance::Preferred | Stance::Allowed))
+            .filter(|claim| Role::of(claim.class) == role && is_good(claim.stance))
             .map(|claim| claim.authority)
             .min()
     };
@@ -308,16 +344,28 @@ fn weigh(id: &Id, product: &Product, field: &Field, mut all: Vec<Claim>) -> Voic
     }
     let mut required: Vec<Group> = Vec::new();
     let mut preferred: Vec<Group> = Vec::new();
-    for claim in &claims {
-        let groups = match claim.stance {
-            Stance::Required => &mut required,
-            Stance::Preferred => &mut preferred,
-            _ => continue,
-        };
-        let role = Role::of(claim.class);
-        match groups.iter_mut().find(|group| group.role == role && group.authority == claim.authority) {
-            Some(group) => group.classes.push(claim.class),
-            None => groups.push(Group { role, authority: claim.authority, classes: vec![claim.class] }),
+    for claim in claims.iter().filter(|claim| claim.stance == Stance::Required) {
+        add(&mut required, claim);
+    }
+    let refines = |other: &&Claim| {
+        let counted = claims.iter().find(|claim| claim.class == other.class);
+        counted.is_some_and(|claim| claim.authority < other.authority && is_good(claim.stance))
+            && matches!(other.stance, Stance::Required | Stance::Preferred)
+    };
+    for claim in claims.iter().filter(|claim| claim.stance == Stance::Preferred).chain(others.iter().filter(refines)) {
+        add(&mut preferred, claim);
+    }
+    // A lesser voice may narrow what a weightier one wants; where it wants something else, that will do as well.
+    preferred.sort_by_key(|group| group.authority);
+    let weightier: Vec<Group> = required.iter().chain(&preferred).cloned().collect();
+    for group in &mut preferred {
+        let above: Vec<AdjuvantClass> = weightier
+            .iter()
+            .filter(|other| other.role == group.role && other.authority < group.authority)
+            .flat_map(|other| other.classes.clone())
+            .collect();
+        if !above.iter().any(|class| group.classes.contains(class)) {
+            group.classes.extend(above);
         }
     }
     Voice {

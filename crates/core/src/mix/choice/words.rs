@@ -1,7 +1,7 @@
 //! A set of adjuvants in words: what each product says of it, and why it stands behind the one before.
 
 use super::search::Score;
-use super::voices::{Authority, Claim, Group, Voice};
+use super::voices::{Authority, Claim, Voice};
 use super::{Choice, Content, Member, Role, Verdict};
 use crate::farm::AdjuvantClass;
 use crate::farm::label::Stance;
@@ -59,31 +59,25 @@ fn verdict(voice: &Voice, name: String, set: &[AdjuvantClass]) -> Verdict {
     let mut said = Said { content: Content::Silent, clauses: Vec::new(), basis: None };
     let has = |class: &AdjuvantClass| set.contains(class);
     let mut told: Vec<AdjuvantClass> = Vec::new();
-    let first = |group: &Group| group.classes.first().and_then(|class| voice.on(*class));
     for group in &voice.required {
-        let Some(claim) =
-            group.classes.iter().find(|class| has(class)).and_then(|class| voice.on(*class)).or(first(group))
-        else {
-            continue;
-        };
-        if group.classes.iter().any(has) {
-            said.add(Content::Served, format!("requires {}", reasoned(&either(&group.classes), claim)), &claim.basis);
+        let met = group.met_by(set);
+        let Some(claim) = group.claim(met) else { continue };
+        let classes = either(&group.classes);
+        if met.is_some() {
+            said.add(Content::Served, format!("requires {}", reasoned(&classes, claim)), &claim.basis);
         } else {
-            said.add(
-                Content::Lacks,
-                format!("requires {}, which this set lacks", either(&group.classes)),
-                &claim.basis,
-            );
+            said.add(Content::Lacks, format!("requires {classes}, which this set lacks"), &claim.basis);
         }
         told.extend(&group.classes);
     }
     for group in &voice.preferred {
-        let met = group.classes.iter().copied().find(|class| has(class));
-        let Some(claim) = met.and_then(|class| voice.on(class)).or(first(group)) else { continue };
+        let met = group.met_by(set);
+        let Some(claim) = group.claim(met) else { continue };
+        let classes = either(&group.classes);
         if met.is_some() {
-            said.add(Content::Served, format!("wants {}", reasoned(&either(&group.classes), claim)), &claim.basis);
+            said.add(Content::Served, format!("wants {}", reasoned(&classes, claim)), &claim.basis);
         } else {
-            said.add(Content::WouldRather, format!("would rather have {}", either(&group.classes)), &claim.basis);
+            said.add(Content::WouldRather, format!("would rather have {classes}"), &claim.basis);
         }
         told.extend(&group.classes);
     }
