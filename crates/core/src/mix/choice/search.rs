@@ -445,3 +445,121 @@ fn clash(one: &Product, other: &Product) -> bool {
 fn may_bind(_adjuvant: &Product, _partner: &Product) -> bool {
     false
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::voices::{Ground, voices};
+    use super::{Problem, Score};
+    use crate::farm::label::{Says, Stance};
+    use crate::farm::{AdjuvantClass, Farm, Field, Formulation, Id, Lean, Pass, Product, ProductKind, Statement};
+    use crate::quantity::{AsTyped, Quantity};
+
+    fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
+        AsTyped::parse(text).unwrap()
+    }
+
+    /// A row of numbers that is the same on every machine.
+    struct Numbers(u64);
+
+    impl Numbers {
+        fn below(&mut self, limit: u64) -> u64 {
+            self.0 = self.0.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+            (self.0 >> 33) % limit
+        }
+    }
+
+    const CLASSES: [AdjuvantClass; 6] = [
+        AdjuvantClass::NonIonicSurfactant,
+        AdjuvantClass::CropOilConcentrate,
+        AdjuvantClass::MethylatedSeedOil,
+        AdjuvantClass::AmmoniumSulfate,
+        AdjuvantClass::ConditionerWithoutAmmonium,
+        AdjuvantClass::VolatilityReducer,
+    ];
+
+    /// An invented farm: up to three products with random statements, up to ten adjuvants, some of which name each other or
+    /// a partner as what they may not go with, some without a price.
+    fn invented(numbers: &mut Numbers) -> Farm {
+        let mut farm = Farm::new("Invented");
+        farm.fields.insert("f".to_owned(), Field::new("Field", typed("80 ac")));
+        let mut pass = Pass::new("Pass", jiff::civil::date(2031, 6, 12));
+        pass.lean = Lean::ALL[usize::try_from(numbers.below(3)).unwrap()];
+        pass.growing.drought = numbers.below(3) == 0;
+        for partner in 0..=numbers.below(3) {
+            let mut product = Product::new(&format!("Partner {partner}"), ProductKind::Herbicide, Formulation::SC);
+            for class in CLASSES {
+                if numbers.below(2) == 0 {
+                    let stance = Stance::ALL[usize::try_from(numbers.below(5)).unwrap()];
+                    let says = Says::Adjuvant { class, stance, least: None, most: None, at_least: None, at_most: None };
+                    product.label.push(Statement::new(says, ""));
+                }
+            }
+            farm.products.insert(format!("partner-{partner}"), product);
+        }
+        for n in 0..4 + numbers.below(7) {
+            let class = CLASSES[usize::try_from(numbers.below(6)).unwrap()];
+            let mut product = super::of_class(class);
+            product.name = format!("Adjuvant {n}");
+            if numbers.below(5) > 0 {
+                let price = format!("{}/{}", 1 + numbers.below(30), if product.is_liquid() { "gal" } else { "lb" });
+                product.price = Some(typed(&price));
+            }
+            let against = match numbers.below(4) {
+                0 | 1 => Some(format!("Adjuvant {}", numbers.below(6))),
+                2 => Some("Partner 0".to_owned()),
+                _ => None,
+            };
+            product.label.extend(against.map(|what| Statement::new(Says::NotWith { what, days: 0 }, "")));
+            farm.products.insert(format!("adjuvant-{n}"), product);
+        }
+        farm.passes.insert("p".to_owned(), pass);
+        farm
+    }
+
+    /// Every set with one product of a class at most, the plain way.
+    fn every_set(problem: &Problem) -> Vec<Vec<u16>> {
+        let mut sets = vec![Vec::new()];
+        for of_class in &problem.of_class {
+            let longer: Vec<Vec<u16>> = sets
+                .iter()
+                .flat_map(|set| of_class.iter().map(move |number| set.iter().copied().chain([*number]).collect()))
+                .collect();
+            sets.extend(longer);
+        }
+        sets
+    }
+
+    #[test]
+    fn the_first_on_offer_is_the_best_of_every_set_there_is() {
+        let mut numbers = Numbers(7);
+        let (mut offered, mut clashed) = (0, 0);
+        for _ in 0..400 {
+            let farm = invented(&mut numbers);
+            let products: Vec<(&Id, &Product)> =
+                farm.products.iter().filter(|(_, product)| product.kind.is_pesticide()).collect();
+            let fields = [&farm.fields["f"]];
+            let carrier = crate::quantity::CarrierRate::from_us_gallons_per_acre(15.0);
+            let ground = Ground { farm: &farm, pass: &farm.passes["p"], fields: &fields, carrier, products: &products };
+            let problem = Problem::new(&ground, &voices(&ground), None, &[]);
+            let sets = every_set(&problem);
+            let scored: Vec<(Score, Vec<u16>)> = sets.into_iter().map(|set| (problem.score(&set), set)).collect();
+            let best = scored.iter().filter(|(score, _)| score.broken == 0).min();
+            let offer = problem.offer();
+            assert_eq!(offer.first().map(|(score, _)| score), best.map(|(score, _)| score));
+            offered += usize::from(!offer.is_empty());
+            clashed += usize::from(!problem.clashes.is_empty());
+            // And each other set on offer is the best with its classes.
+            for (score, set) in &offer {
+                let classes = |set: &[u16]| {
+                    let mut classes: Vec<_> =
+                        set.iter().map(|number| problem.candidates[usize::from(*number)].class).collect();
+                    classes.sort_unstable();
+                    classes
+                };
+                let rivals = scored.iter().filter(|(_, other)| classes(other) == classes(set));
+                assert_eq!(rivals.map(|(score, _)| score).min(), Some(score));
+            }
+        }
+        assert!(offered > 200 && clashed > 100, "{offered} offered, {clashed} with clashes");
+    }
+}
