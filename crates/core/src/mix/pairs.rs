@@ -303,7 +303,7 @@ pub(crate) fn judge(
             let Some(rate) = pair.holds(*a, &crops, &tank, farm.units) else { continue };
             if let Side::Carrier(kind) = pair.b {
                 if kind == pass.carrier_kind
-                    && let Some(third) = pair.third(*a, None, &tank)
+                    && let Ok(third) = pair.third(*a, None, &tank)
                 {
                     let with = third.map_or(String::new(), |third| format!(" with {}", third.product.name));
                     let text =
@@ -313,7 +313,7 @@ pub(crate) fn judge(
                 continue;
             }
             for b in tank.iter().filter(|b| b.id != a.id && pair.second_fits(b.product)) {
-                let Some(third) = pair.third(*a, Some(*b), &tank) else { continue };
+                let Ok(third) = pair.third(*a, Some(*b), &tank) else { continue };
                 if pair.level == Level::Note && said.iter().any(|three| three.contains(&a.id) && three.contains(&b.id))
                 {
                     continue;
@@ -330,6 +330,9 @@ pub(crate) fn judge(
         }
     }
 }
+
+/// The third of a threesome is not in the tank.
+struct Missing;
 
 /// "A and B", "A, B and C".
 fn listed(names: &[&str]) -> String {
@@ -351,12 +354,19 @@ impl Pair {
         !matches!(self.b, Side::Charge(_)) && self.b.fits(product) && formulated
     }
 
-    /// The product on the third side: `Some(None)` where none is wanted, `None` where it is wanted and missing. It may be
-    /// the second product itself, where that holds both.
-    fn third<'a>(&self, a: InTank<'a>, b: Option<InTank<'a>>, tank: &[InTank<'a>]) -> Option<Option<InTank<'a>>> {
-        let Some(side) = &self.c else { return Some(None) };
+    /// The product on the third side; none where none is wanted. It may be the second product itself, where that holds both.
+    ///
+    /// # Errors
+    /// Where one is wanted and missing.
+    fn third<'a>(
+        &self,
+        a: InTank<'a>,
+        b: Option<InTank<'a>>,
+        tank: &[InTank<'a>],
+    ) -> Result<Option<InTank<'a>>, Missing> {
+        let Some(side) = &self.c else { return Ok(None) };
         let second = b.filter(|b| side.fits(b.product));
-        second.or_else(|| tank.iter().copied().find(|c| c.id != a.id && side.fits(c.product))).map(Some)
+        second.or_else(|| tank.iter().copied().find(|c| c.id != a.id && side.fits(c.product))).map(Some).ok_or(Missing)
     }
 
     /// Whether its conditions hold for a product on the first side; words on its rate where the rate decides. A crop or a
