@@ -6,7 +6,7 @@ use super::gauge::gauge;
 use super::{FillStep, Load};
 use crate::farm::card::{CardContent, CardField, CardStep};
 use crate::farm::label::Says;
-use crate::farm::{Farm, Id, Product};
+use crate::farm::{CarrierKind, Farm, Id, Product};
 use crate::finding::Level;
 use crate::label::harvest;
 use crate::plan::Plan;
@@ -104,11 +104,14 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
             })
             .collect(),
         fill_to: load.volume.show(units),
-        water: plan.water.name.clone(),
+        water: match pass.carrier_kind {
+            CarrierKind::Water => plan.water.name.clone(),
+            fertilizer => fertilizer.name().to_owned(),
+        },
         rig: rig.name.clone(),
         settings,
         steps,
-        gauge: gauge(load, &plan.names, rig.tank.value(), units),
+        gauge: gauge(load, &plan.names, pass.carrier_kind, rig.tank.value(), units),
         wear: said(&products, |says| match says {
             Says::Wear { what } => Some(what.clone()),
             _ => None,

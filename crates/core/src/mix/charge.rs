@@ -15,12 +15,9 @@ pub enum Conflict {
     MayBind(String),
 }
 
-/// The charge that a product's surfactant has in water, as typed or by its class.
+/// The charge that a product's surfactant has in water, as typed.
 fn charge(product: &Product) -> Charge {
-    match (product.surfactant.map(|surfactant| surfactant.charge), product.adjuvant_class()) {
-        (None | Some(Charge::NotStated), Some(AdjuvantClass::NonIonicSurfactant)) => Charge::NonIonic,
-        (typed, _) => typed.unwrap_or(Charge::NotStated),
-    }
+    product.surfactant.map_or(Charge::NotStated, |surfactant| surfactant.charge)
 }
 
 /// The row that speaks of a product whose active is a cation.
