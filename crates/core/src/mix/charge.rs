@@ -3,7 +3,7 @@
 
 use super::pairs::{self, Side, in_tank};
 use crate::farm::{AdjuvantClass, Charge, Farm, Product, ProductKind};
-use crate::finding::{Basis, Finding, Subject};
+use crate::finding::{Basis, Finding, Level, Subject};
 use crate::mix::line::PlannedLine;
 
 /// What two products of opposite charge do to each other.
@@ -57,15 +57,17 @@ pub(crate) fn judge(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Findi
         for b in tank.iter().skip(at + 1) {
             let about = Subject::Product(a.id.clone());
             match conflict(a.product, b.product) {
-                Some(Conflict::Precipitates(basis @ Basis::Published(_), text)) => {
-                    findings.push(
-                        Finding::stop(about, text, basis)
-                            .hint("Choose a non-ionic surfactant, or an oil that the label of the herbicide allows."),
-                    );
+                Some(Conflict::Precipitates(basis, text)) => {
+                    // The row that says so weighs it and knows the way out.
+                    let row = cation(a.product).or_else(|| cation(b.product));
+                    findings.push(Finding {
+                        level: row.map_or(Level::Stop, |row| row.level),
+                        about,
+                        text,
+                        hint: row.map_or_else(String::new, |row| row.way_out.clone()),
+                        basis,
+                    });
                 }
-                Some(Conflict::Precipitates(basis, text)) => findings.push(
-                    Finding::check(about, text, basis).hint("Choose a non-ionic surfactant, or make a jar test first."),
-                ),
                 Some(Conflict::MayBind(text)) => findings.push(
                     Finding::check(about, text, Basis::Practice)
                         .hint("Make a jar test first, or choose an adjuvant of another charge."),

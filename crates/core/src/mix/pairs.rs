@@ -426,7 +426,9 @@ fn is_crop(typed: &str, crop: &str) -> bool {
 
 #[cfg(test)]
 mod tests {
-    use super::{is_crop, is_named, pair, rows};
+    use super::{Side, is_crop, is_named, pair, rows};
+    use crate::farm::{Active, AdjuvantClass, Charge, Formulation, Product, ProductKind, Surfactant};
+    use crate::quantity::{ActiveBasis, AsTyped};
 
     #[test]
     fn every_row_reads_and_has_a_source_and_a_way_out() {
@@ -448,6 +450,43 @@ mod tests {
         assert!(is_named("2,4-D", "2,4-D choline"));
         assert!(!is_named("2,4-D", "2,4-DB"));
         assert!(!is_named("glyphosate", "glufosinate"));
+    }
+
+    #[test]
+    fn each_kind_of_side_knows_its_product() {
+        let mut herbicide = Product::new("Herbicide (demo)", ProductKind::Herbicide, Formulation::WP);
+        herbicide.actives.push(Active {
+            name: "Glyphosate".to_owned(),
+            group: String::new(),
+            basis: ActiveBasis::AcidEquivalent,
+            content: AsTyped::parse("50 %").unwrap(),
+        });
+        herbicide.surfactant = Some(Surfactant { charge: Charge::Anionic, complete: false });
+        let mut oil = Product::new("Oil (demo)", ProductKind::Adjuvant, Formulation::EC);
+        oil.class = Some(AdjuvantClass::MethylatedSeedOil);
+        oil.surfactant = herbicide.surfactant;
+        for (kind, which, of_herbicide, of_oil) in [
+            ("active", "atrazine;glyphosate", true, false),
+            ("active", "atrazine", false, false),
+            // From the facts table, since no group is typed.
+            ("group", "2;9", true, false),
+            ("group", "1", false, false),
+            ("family", "glycine", true, false),
+            ("formulation", "WP", true, false),
+            ("class", "COC MSO", false, true),
+            ("class", "NIS", false, false),
+            // Only an adjuvant stands for its charge.
+            ("charge", "anionic", false, true),
+            ("charge", "cationic", false, false),
+        ] {
+            let side = Side::read(kind, which).unwrap();
+            assert_eq!((side.fits(&herbicide), side.fits(&oil)), (of_herbicide, of_oil), "{kind} {which}");
+        }
+        for (kind, which) in
+            [("active", ""), ("class", "XYZ"), ("charge", "odd"), ("carrier", "milk"), ("colour", "red")]
+        {
+            assert!(Side::read(kind, which).is_err(), "{kind} {which}");
+        }
     }
 
     #[test]
