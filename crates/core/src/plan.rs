@@ -9,13 +9,14 @@ use crate::loads::{self, Load};
 use crate::mix::choice::{self, Adjuvants};
 use crate::mix::line::{PlannedLine, reckon};
 use crate::mix::order::{self, Placed};
+use crate::mix::{carrier as fertilizer, charge, pairs};
 use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Duration, Money, Quantity, Units, Volume};
 use crate::water::{self, WaterPlan};
 use crate::working::Working;
 
 /// What is asked about the pass and not judged by this version, so that silence is not taken for consent.
 pub const NOT_JUDGED: [&str; 6] = [
-    "antagonism and compatibility of the partners",
+    "antagonism and compatibility beyond the published pairs",
     "weather, wind and spray hours",
     "nozzle, droplet class and calibration",
     "buffers to neighbours",
@@ -117,7 +118,7 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
     let mut water = water::judge(farm, pass_id, pass, &mut findings, &mut workings);
 
     let mix = mix(farm, pass_id, pass, &mut findings);
-    let mut order = order::place(&mix, &pass.mixing_order, &mut findings);
+    let mut order = order::place(&mix, &pass.mixing_order, pass.carrier_kind, &mut findings);
     order::first_fill(&mut order, pass.first_fill.as_ref().map(AsTyped::value));
     let mut lines = Vec::new();
     let mut kept = Vec::new();
@@ -162,6 +163,9 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
         water::conditioner::judge(farm, &ground, &lines, carrier, &mut water, &mut findings);
         let need = water.need.as_ref().map(water::ConditionerNeed::most);
         adjuvants = choice::choose(farm, pass_id, pass, &ground, &lines, carrier, need, &mut findings);
+        pairs::judge(farm, pass_id, pass, &fields, &lines, &mut findings);
+        charge::judge(farm, &lines, &mut findings);
+        fertilizer::judge(farm, pass_id, pass, &fields, &lines, carrier, &mut findings);
     } else {
         kept = order;
     }

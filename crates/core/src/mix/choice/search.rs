@@ -9,6 +9,7 @@ use super::voices::{Authority, Ground, Group, Voice, is_good, of_class};
 use crate::farm::label::Stance;
 use crate::farm::{AdjuvantClass, Id, Lean, Pass, Product};
 use crate::label::names::speak_of;
+use crate::mix::charge::{Conflict, conflict};
 use crate::quantity::{Area, MassPerVolume, Money};
 use rust_decimal::prelude::ToPrimitive;
 
@@ -181,7 +182,9 @@ impl Problem {
             let may_bind = ground
                 .products
                 .iter()
-                .filter(|(other, partner)| *other != id && may_bind(product, partner))
+                .filter(|(other, partner)| {
+                    *other != id && matches!(conflict(product, partner), Some(Conflict::MayBind(_)))
+                })
                 .filter(|(_, partner)| partner.adjuvant_class().is_none())
                 .count();
             let number = u16::try_from(self.candidates.len()).unwrap_or(u16::MAX);
@@ -425,7 +428,10 @@ fn against(ground: &Ground<'_>, id: &Id, product: &Product) -> Option<String> {
             } else if names(partner, product) {
                 Some(format!("the label of {} says not to mix it with {}", partner.name, product.name))
             } else {
-                None
+                match conflict(product, partner) {
+                    Some(Conflict::Precipitates(_, text)) => Some(text),
+                    _ => None,
+                }
             }
         },
     )
@@ -438,12 +444,9 @@ fn names(one: &Product, other: &Product) -> bool {
         .any(|statement| matches!(&statement.says, crate::farm::Says::NotWith { what, .. } if speak_of(what, other)))
 }
 
+/// Whether two adjuvants may not stand in one set: a label says so, or their charges meet.
 fn clash(one: &Product, other: &Product) -> bool {
-    names(one, other) || names(other, one)
-}
-
-fn may_bind(_adjuvant: &Product, _partner: &Product) -> bool {
-    false
+    names(one, other) || names(other, one) || conflict(one, other).is_some()
 }
 
 #[cfg(test)]

@@ -209,7 +209,13 @@ fn gauge_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, height: f32)
         if let (Some(load), Some(tank)) = (load, tank) {
             ui.label(look::heading(format!("Load {number}, as it goes in")));
             ui.add_space(4.0);
-            let drawn = gauge(load, &plan.names, tank, units);
+            let drawn = gauge(
+                load,
+                &plan.names,
+                farm.passes.get(id).map(|pass| pass.carrier_kind).unwrap_or_default(),
+                tank,
+                units,
+            );
             let room = Vec2::new(ui.available_width(), (height - 60.0).max(200.0));
             crate::parts::gauge::show(ui, &drawn, &tank.show(units), room);
         } else {
