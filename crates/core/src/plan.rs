@@ -151,7 +151,7 @@ pub fn plan(farm: &Farm, pass_id: &str) -> Option<Plan> {
             }
         }
         let ground: Vec<&Field> = fields.iter().filter_map(|field| farm.fields.get(&field.field)).collect();
-        water::conditioner::judge(farm, &ground, &lines, carrier, &mut water, &mut findings);
+        water::judge_mix(farm, &ground, &lines, carrier, None, &mut water, &mut findings, &mut workings);
     } else {
         kept = order;
     }
@@ -178,6 +178,8 @@ pub fn plan(farm: &Farm, pass_id: &str) -> Option<Plan> {
         ),
         _ => Vec::new(),
     };
+
+    workings.extend(water::dose::per_load(&water, &loads, farm.units).1);
 
     let cost =
         lines.iter().map(|line| line.cost).try_fold(Money::default(), |sum, cost| cost.map(|cost| sum.plus(cost)));
