@@ -4,15 +4,15 @@
 use super::demands::{self, Asked, is_sulfate};
 use super::dose::{self, Dose};
 use super::thresholds::{Factor, Mixed, concerned};
-use super::{WaterPlan, load_of_ions, need, ranges, without_ammonium};
-use crate::farm::label::{Says, When};
+use super::{WaterPlan, need, ranges, without_ammonium};
+use crate::farm::label::When;
 use crate::farm::product::AdjuvantClass;
 use crate::farm::{Farm, Field, Grade, Id, Product, Statement};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::names::speak_of;
 use crate::label::{Speaks, speaks};
 use crate::mix::line::PlannedLine;
-use crate::quantity::{AsTyped, CarrierRate, Hardness, MassPerVolume, Quantity, Share, Units};
+use crate::quantity::{CarrierRate, Hardness, MassPerVolume, Quantity, Units};
 use crate::working::Working;
 
 pub use super::need::SOURCE;
@@ -161,9 +161,13 @@ fn sulfate(
 ) {
     let units = judged.units();
     let printed = ranges::labels().filter(|range| judged.holds_active(&range.active));
-    let typed = asked.least.is_some() || asked.most.is_some();
+    let places = asked.places();
+    let typed = places.is_some();
     let least = asked.least.as_ref().map(|(least, _)| *least).or_else(|| printed.map(|range| range.least));
-    let most = asked.most.or_else(|| printed.filter(|_| !typed).map(|range| range.most));
+    let most = match &asked.most {
+        Some((most, _)) => Some(*most),
+        None => printed.filter(|_| !typed).map(|range| range.most),
+    };
     // Whatever the water needs, the labels' most is the most.
     let recommended = least.map(|least| most.map_or(need.max(least), |most| need.max(least).min(most)));
     water.recommended = recommended;
@@ -173,9 +177,8 @@ fn sulfate(
         (None, Some(most)) => format!("{} at most", most.show(units)),
         (None, None) => "not typed".to_owned(),
     };
-    let whose = match &asked.least {
-        Some((_, at)) => format!("label range, as typed ({at})"),
-        None if typed => "label range, as typed".to_owned(),
+    let whose = match &places {
+        Some(places) => format!("label range, as typed ({places})"),
         None => "label range, as published".to_owned(),
     };
     let practice = ranges::practice().map_or_else(String::new, |range| range.show(units));
@@ -187,42 +190,31 @@ fn sulfate(
         working = working.step("to plan: the first, within the labels' range", recommended.show(units));
     }
     workings.push(working);
-    let carrier = judged.carrier;
-    workings.push(
-        Working::new(format!("Ions over ground from {}", water.name))
-            .step(
-                format!("hardness, {} × {}", hardness.show(units), carrier.show(units)),
-                load_of_ions(hardness, carrier).show(units),
-            )
-            .step(
-                format!("ammonium sulfate tied up, {} × {}", need.show(units), carrier.show(units)),
-                load_of_ions(need, carrier).show(units),
-            )
-            .step("at half the spray volume", load_of_ions(need, carrier * 0.5).show(units)),
-    );
     let plan = match (recommended, held) {
         (None, _) => "the label says how much may go in".to_owned(),
         (Some(recommended), Some(held)) if !recommended.exceeds(held) => {
-            format!("{} serves, and the mix holds {}", recommended.show(units), held.show(units))
+            let (recommended, held) = (recommended.show(units), held.show(units));
+            if recommended == held {
+                format!("plan {recommended}, which the mix holds")
+            } else {
+                format!("{recommended} serves, and the mix holds {held}")
+            }
         }
         (Some(recommended), _) => format!("plan {}", recommended.show(units)),
     };
-    let mut hint = String::from("The label governs; conditioning may pay.");
+    let mut hint = String::from("The label governs.");
     let mut source = SOURCE.to_owned();
-    if let Some((_, at)) = &asked.least {
-        source = format!("{source}; label of {at}, as typed");
-    } else if let Some(printed) = printed.filter(|_| !typed) {
+    if let Some(places) = &places {
+        source = format!("{source}; label of {places}, as typed");
+    } else if let Some(printed) = printed {
         source.clone_from(&printed.source);
     }
     if judged.holds_active("glyphosate") {
         hint.push_str(
-            " Nine trials in Ontario found little or no benefit with glyphosate. Some weeds, velvetleaf among them, respond \
-             to the ammonium itself, whatever the water (common practice).",
+            " It may pay: nine trials in Ontario found little or no benefit with glyphosate, while velvetleaf and some \
+             other weeds respond to the ammonium itself (common practice).",
         );
         source.push_str("; Soltani et al. 2016");
-    }
-    if let Some(less) = less_water(judged) {
-        hint.push_str(&less);
     }
     findings.push(
         Finding::note(
@@ -244,28 +236,6 @@ fn sulfate(
         .hint(hint),
     );
     water.conditioner = Some(choose_sulfate(judged, recommended, water));
-}
-
-/// What less water would bring less of, down to the least that the labels name.
-fn less_water(judged: &Judged<'_>) -> Option<String> {
-    let least = judged
-        .products()
-        .flat_map(|(_, product)| &product.label)
-        .filter(|statement| judged.applies(statement))
-        .filter_map(|statement| match &statement.says {
-            Says::Carrier { least, .. } => least.as_ref().map(AsTyped::value),
-            _ => None,
-        })
-        .max()?;
-    let share = Share::from_fraction(1.0 - least.ratio(judged.carrier)?);
-    (share.to_fraction() > 0.1).then(|| {
-        format!(
-            " At {} instead of {} the water brings {} % less of what ties up the spray.",
-            least.show(judged.units()),
-            judged.carrier.show(judged.units()),
-            crate::quantity::number::show(share.to_percent(), 0)
-        )
-    })
 }
 
 /// The sulfate of the mix, else of the shed: spray grade before an untyped one, never fertilizer grade.

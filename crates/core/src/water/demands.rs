@@ -16,8 +16,19 @@ pub(super) struct Asked {
     pub(super) wanted: bool,
     /// The largest least, and where it stands.
     pub(super) least: Option<(MassPerVolume, String)>,
-    /// The smallest most.
-    pub(super) most: Option<MassPerVolume>,
+    /// The smallest most, and where it stands.
+    pub(super) most: Option<(MassPerVolume, String)>,
+}
+
+impl Asked {
+    /// Where the range stands: one place, or the two of its ends.
+    pub(super) fn places(&self) -> Option<String> {
+        match (&self.least, &self.most) {
+            (Some((_, least)), Some((_, most))) if least != most => Some(format!("{least}; {most}")),
+            (Some((_, at)), _) | (None, Some((_, at))) => Some(at.clone()),
+            (None, None) => None,
+        }
+    }
 }
 
 pub(super) fn is_sulfate(product: &Product) -> bool {
@@ -165,8 +176,10 @@ pub(super) fn asked(
                 );
                 findings.push(Finding::stop(about(), text, basis()));
             }
-            if let Some(most) = most {
-                asked.most = Some(asked.most.map_or(most, |before| before.min(most)));
+            if let Some(most) = most
+                && asked.most.as_ref().is_none_or(|(before, _)| most < *before)
+            {
+                asked.most = Some((most, place(product, statement)));
             }
             if let Some(least) = least
                 && names

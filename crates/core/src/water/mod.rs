@@ -124,7 +124,7 @@ pub(crate) fn judge_mix(
     farm: &Farm,
     fields: &[&Field],
     lines: &[PlannedLine],
-    carrier: CarrierRate,
+    spray: CarrierRate,
     ammonium_forbidden: Option<Basis>,
     plan: &mut WaterPlan,
     findings: &mut Vec<Finding>,
@@ -136,17 +136,27 @@ pub(crate) fn judge_mix(
             Some(thresholds::Mixed { product: farm.products.get(&line.product)?, per_area: line.per_area })
         })
         .collect();
-    let judged = conditioner::Judged { farm, fields, lines, carrier, mix: &mix };
+    let judged = conditioner::Judged { farm, fields, lines, carrier: spray, mix: &mix };
     conditioner::judge(&judged, ammonium_forbidden, plan, findings, workings);
     let Some(water) = farm.waters.get(&plan.id) else { return };
     let about = || Subject::Water(plan.id.clone());
+    let least = carrier::least(&judged);
     let has_sulfate = mix.iter().any(|mixed| mixed.product.class == Some(AdjuvantClass::AmmoniumSulfate));
     for verdict in thresholds::verdicts(water, &mix) {
         // With ammonium sulfate in the mix, what it holds has been set against what the ions tie up.
         if verdict.factor == thresholds::Factor::Hardness && has_sulfate {
             continue;
         }
-        findings.push(verdict.finding(about(), water, farm.units));
+        let mut finding = verdict.finding(about(), water, farm.units);
+        if verdict.factor == thresholds::Factor::Hardness
+            && let Some(sentence) = least.and_then(|least| carrier::sentence(least, spray, farm.units))
+        {
+            finding.hint = [finding.hint, sentence].join(" ").trim_start().into();
+        }
+        findings.push(finding);
+    }
+    if has_sulfate || !thresholds::concerned(thresholds::Factor::Hardness, &mix).is_empty() {
+        workings.extend(carrier::working(plan, spray, least, farm.units));
     }
     let concerned = thresholds::concerned(thresholds::Factor::Bicarbonate, &mix);
     if water.bicarbonate.is_none() && !concerned.is_empty() && plan.hardness.is_some() {
