@@ -2,6 +2,7 @@
 
 mod planned;
 mod quantities;
+mod waters;
 
 use crate::Row;
 
@@ -29,8 +30,14 @@ pub(crate) fn run(row: &Row) -> Result<Verdict, String> {
         "loads" | "active" | "clamp" => planned::loads(row),
         "order" => planned::order(row),
         "fill" => planned::fill(row),
-        "hardness" => planned::hardness(row),
-        "conditioner" => planned::conditioner(row),
+        "hardness" => waters::hardness(row),
+        "conditioner" => waters::conditioner(row),
+        "class" => waters::class_of(row),
+        "range" => waters::range(row),
+        "solution" => waters::solution(row),
+        "load" => waters::load(row),
+        "ions" => waters::ions(row),
+        "limit" => waters::limit(row),
         other => Err(format!("there is no check \"{other}\"")),
     }
 }
