@@ -96,7 +96,10 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
                     }
                 });
             }
-            blending(bench, ui, &id);
+            ui.push_id((&id, "blend"), |ui| {
+                quiet(ui);
+                blending(bench, ui, &id);
+            });
         },
         |bench, ui| {
             let Some(id) = bench.state.water.clone() else { return };
@@ -194,17 +197,15 @@ fn blending(bench: &mut Bench, ui: &mut Ui, id: &Id) {
     }
     let key = egui::Id::unique(("blend", id));
     let mut asked: Blending = ui.data(|data| data.get_temp(key)).unwrap_or_default();
-    ui.push_id(("blend", id), |ui| {
-        line(ui, "with", |ui| {
-            let mut chosen =
-                all.iter().find(|(other, _)| *other == asked.with).cloned().unwrap_or((Id::new(), String::new()));
-            boxes::choice(ui, "blend with", &mut chosen, &all, |(_, name)| name.clone(), 220.0);
-            asked.with = chosen.0;
-        });
-        line(ui, "hardness wanted", |ui| {
-            boxes::quantity_hinted(ui, "hardness wanted", &mut asked.wanted, 120.0, "e.g. 150 ppm");
-            boxes::understood(ui, asked.wanted.as_ref(), units);
-        });
+    line(ui, "with", |ui| {
+        let mut chosen =
+            all.iter().find(|(other, _)| *other == asked.with).cloned().unwrap_or((Id::new(), String::new()));
+        boxes::choice(ui, "blend with", &mut chosen, &all, |(_, name)| name.clone(), 220.0);
+        asked.with = chosen.0;
+    });
+    line(ui, "hardness wanted", |ui| {
+        boxes::quantity_hinted(ui, "hardness wanted", &mut asked.wanted, 120.0, "e.g. 150 ppm");
+        boxes::understood(ui, asked.wanted.as_ref(), units);
     });
     let other = bench.farm().waters.get(&asked.with).cloned();
     if let (Some(other), Some(wanted)) = (other, &asked.wanted) {
@@ -271,8 +272,12 @@ fn hardness_sheet(ui: &mut Ui, water: &Water, reckoned: &[Working]) {
         }
         let [own, others @ ..] = Scheme::ALL;
         sheets::pair(ui, own.name(), look::strong(class(hardness, own)));
-        let others = others.map(|scheme| format!("{}: {}", scheme.name(), class(hardness, scheme)));
-        sheets::say(ui, &format!("{}.", others.join("; ")));
+        if others.iter().all(|scheme| class(hardness, *scheme) == class(hardness, own)) {
+            sheets::say(ui, "Other schemes call it the same.");
+        } else {
+            let others = others.map(|scheme| format!("{}: {}", scheme.name(), class(hardness, scheme)));
+            sheets::say(ui, &format!("{}.", others.join("; ")));
+        }
         show_workings(ui, reckoned);
     });
 }
