@@ -3,8 +3,9 @@
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
 use tankard_core::quantity::{
-    Acidity, Amount, AmountPerArea, Area, AsTyped, CarrierRate, Concentration, Density, Duration, Flow, Hardness,
-    IonContent, Length, Mass, Pressure, Price, Quantity, QuantityError, Rate, Share, Speed, Temperature, Units, Volume,
+    Acidity, Amount, AmountPerArea, Area, AsTyped, CarrierRate, Concentration, Conductivity, Density, Duration, Flow,
+    Hardness, IonContent, Length, Mass, Pressure, Price, Quantity, QuantityError, Rate, Share, Speed, Temperature,
+    Units, Volume,
 };
 
 const SYSTEMS: [Units; 3] = [Units::UsCustomary, Units::Imperial, Units::Metric];
@@ -144,6 +145,13 @@ reads_back!(
     half(2) * 0.12
 );
 reads_back!(hardnesses, Hardness, Hardness::from_ppm, |_units, _value| Hardness::to_ppm, half(0));
+reads_back!(
+    conductivities,
+    Conductivity,
+    Conductivity::from_microsiemens_per_centimetre,
+    |_units, _value| Conductivity::to_microsiemens_per_centimetre,
+    half(0)
+);
 reads_back!(ions, IonContent, IonContent::from_ppm, |_units, value| IonContent::to_ppm, half_significant(value));
 reads_back!(lengths, Length, Length::from_feet, |_units, _value| Length::to_metres, half(1) * 0.3048);
 reads_back!(times, Duration, |size| Duration::from_seconds(size * 60.0), |_units, _value| Duration::to_seconds, 30.0);
@@ -333,6 +341,7 @@ fn survives_as_anything(text: &str) -> Result<(), TestCaseError> {
     survives::<Concentration>(text)?;
     survives::<Density>(text)?;
     survives::<Hardness>(text)?;
+    survives::<Conductivity>(text)?;
     survives::<IonContent>(text)?;
     survives::<Length>(text)?;
     survives::<Speed>(text)?;

@@ -160,9 +160,10 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
             }
         }
         let ground: Vec<&Field> = fields.iter().filter_map(|field| farm.fields.get(&field.field)).collect();
-        water::conditioner::judge(farm, &ground, &lines, carrier, &mut water, &mut findings);
         let need = water.need.as_ref().map(water::ConditionerNeed::most);
         adjuvants = choice::choose(farm, pass_id, pass, &ground, &lines, carrier, need, &mut findings);
+        let forbidden = adjuvants.ammonium_forbidden.clone();
+        water::judge_mix(farm, &ground, &lines, carrier, forbidden, &mut water, &mut findings, &mut workings);
         pairs::judge(farm, pass_id, pass, &fields, &lines, &mut findings);
         charge::judge(farm, &lines, &mut findings);
         fertilizer::judge(farm, pass_id, pass, &fields, &lines, carrier, &mut findings);
@@ -192,6 +193,8 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
         ),
         _ => Vec::new(),
     };
+
+    workings.extend(water::dose::per_load(&water, &loads, farm.units).1);
 
     let cost =
         lines.iter().map(|line| line.cost).try_fold(Money::default(), |sum, cost| cost.map(|cost| sum.plus(cost)));

@@ -395,6 +395,35 @@ fn a_water_shows_its_hardness_and_need() {
 }
 
 #[test]
+fn two_waters_blend_to_a_hardness_and_the_blend_is_kept() {
+    let mut test = Farm::new("Test");
+    for (id, name, hard) in [("well", "Well", "400 ppm"), ("rain", "Rain", "20 ppm")] {
+        let water = Water { name: name.to_owned(), hardness: Some(q(hard)), ..Water::default() };
+        test.waters.insert(id.to_owned(), water);
+    }
+    let mut harness = shed(test, [1366.0, 768.0]);
+    press(&mut harness, "Waters");
+    // US Geological Survey: above 180 ppm very hard.
+    harness.get_by_label("very hard");
+    press(&mut harness, "blend with: choose a water");
+    harness.get_all_by_label("Rain").last().unwrap().click();
+    harness.run();
+    put(&mut harness, "hardness wanted", "500 ppm");
+    harness.get_by_label("A blend of the two has between 20 and 400 ppm.");
+    // (400 - 248) / (400 - 20) = 40 % (arithmetic).
+    put(&mut harness, "hardness wanted", "248 ppm");
+    harness.get_by_label("60 % Well and 40 % Rain");
+    press(&mut harness, "Keep the blend as a water of its own");
+    let kept = &farm(&harness).waters["well-with-rain-40"];
+    assert_eq!((kept.name.as_str(), kept.hardness.as_ref().unwrap().text()), ("Well with Rain, 40 %", "248 ppm"));
+    harness.get_by_label("248");
+    let ctx = harness.ctx.clone();
+    harness.state_mut().run(Command::Undo, &ctx);
+    harness.run();
+    assert_eq!(farm(&harness).waters.len(), 2);
+}
+
+#[test]
 fn a_rig_shows_how_much_it_covers() {
     let mut test = Farm::new("Test");
     test.rigs.insert("boom".to_owned(), Rig::new("Boom", q("500 gal")));

@@ -3,6 +3,7 @@
 mod guided;
 mod planned;
 mod quantities;
+mod waters;
 
 use crate::Row;
 
@@ -30,10 +31,16 @@ pub(crate) fn run(row: &Row) -> Result<Verdict, String> {
         "loads" | "active" | "clamp" => planned::loads(row),
         "order" => planned::order(row),
         "fill" => planned::fill(row),
-        "hardness" => planned::hardness(row),
-        "conditioner" => planned::conditioner(row),
         "guidance" => guided::guided(row),
         "unguided" => guided::unguided(row),
+        "hardness" => waters::hardness(row),
+        "conditioner" => waters::conditioner(row),
+        "class" => waters::class_of(row),
+        "range" => waters::range(row),
+        "solution" => waters::solution(row),
+        "load" => waters::load(row),
+        "ions" => waters::ions(row),
+        "limit" => waters::limit(row),
         other => Err(format!("there is no check \"{other}\"")),
     }
 }

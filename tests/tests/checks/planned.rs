@@ -3,7 +3,7 @@
 use tankard_core::farm::label::OrderPlace;
 use tankard_core::farm::{
     Active, AdjuvantClass, CarrierKind, Charge, Farm, Field, Formulation, Line, LoadSplit, Pass, Product, ProductKind,
-    Rig, Says, Statement, Surfactant, Water,
+    Rig, Says, Statement, Surfactant,
 };
 use tankard_core::mix::line::active_per_area;
 use tankard_core::plan::{Plan, plan};
@@ -15,12 +15,12 @@ use crate::{Row, close};
 
 const PASS: &str = "pass";
 
-fn typed<Q: Quantity>(text: &str) -> Result<AsTyped<Q>, String> {
+pub(super) fn typed<Q: Quantity>(text: &str) -> Result<AsTyped<Q>, String> {
     AsTyped::parse(text).map_err(|error| error.to_string())
 }
 
 /// One field, one rig, one pass without a mix. What the row leaves out is a plain figure that no answer depends on.
-fn farm(row: &Row) -> Result<Farm, String> {
+pub(super) fn farm(row: &Row) -> Result<Farm, String> {
     let mut farm = Farm::new("Reference");
     farm.fields.insert("field".to_owned(), Field::new("Field", typed(row.with("area").unwrap_or("1 ac"))?));
     farm.rigs.insert("rig".to_owned(), Rig::new("Rig", typed(row.with("tank").unwrap_or("1000 gal"))?));
@@ -44,11 +44,11 @@ fn farm(row: &Row) -> Result<Farm, String> {
 }
 
 /// The pass of [`farm`].
-fn pass(farm: &mut Farm) -> Result<&mut Pass, String> {
+pub(super) fn pass(farm: &mut Farm) -> Result<&mut Pass, String> {
     farm.passes.get_mut(PASS).ok_or_else(|| "the farm has no pass".to_owned())
 }
 
-fn planned(farm: &Farm) -> Result<Plan, String> {
+pub(super) fn planned(farm: &Farm) -> Result<Plan, String> {
     plan(farm, PASS).ok_or_else(|| "the pass is not planned".to_owned())
 }
 
@@ -210,49 +210,4 @@ pub(super) fn fill(row: &Row) -> Result<Verdict, String> {
     let asked = row.need("ask")?;
     let placed = plan.order.iter().find(|placed| placed.product == asked).ok_or("the product is not placed")?;
     close(row, placed.full_before * 100.0)
-}
-
-/// A plan with the row's water, "K 2, Na 10, Ca 20, Mg 5, Fe 0", in ppm; "hardness 400" as stated.
-fn with_water(row: &Row) -> Result<Plan, String> {
-    let mut water = Water { name: "Water".to_owned(), ..Water::default() };
-    for part in row.input.split(',') {
-        let (ion, value) = part.trim().split_once(' ').ok_or_else(|| format!("\"{part}\" has no figure"))?;
-        let ppm = format!("{value} ppm");
-        match ion {
-            "K" => water.potassium = Some(typed(&ppm)?),
-            "Na" => water.sodium = Some(typed(&ppm)?),
-            "Ca" => water.calcium = Some(typed(&ppm)?),
-            "Mg" => water.magnesium = Some(typed(&ppm)?),
-            "Fe" => water.iron = Some(typed(&ppm)?),
-            "hardness" => water.hardness = Some(typed(&ppm)?),
-            other => return Err(format!("\"{other}\" is no ion")),
-        }
-    }
-    let mut farm = farm(row)?;
-    pass(&mut farm)?.water = "water".into();
-    farm.waters.insert("water".to_owned(), water);
-    planned(&farm)
-}
-
-/// The hardness of a water.
-pub(super) fn hardness(row: &Row) -> Result<Verdict, String> {
-    let hardness = with_water(row)?.water.hardness.ok_or("the hardness is not known")?;
-    let found = match row.unit.as_str() {
-        "ppm" => hardness.to_ppm(),
-        "gpg" => hardness.to_grains_per_us_gallon(),
-        other => return Err(format!("hardness has no unit \"{other}\" here")),
-    };
-    close(row, found)
-}
-
-/// The ammonium sulfate that a water ties up.
-pub(super) fn conditioner(row: &Row) -> Result<Verdict, String> {
-    let need = with_water(row)?.water.need.ok_or("the need is not known")?;
-    let found = match row.need("ask")? {
-        "without_iron" => need.without_iron,
-        "with_iron" => need.with_iron.ok_or("the iron is not known")?,
-        "most" => need.without_iron_most,
-        other => return Err(format!("\"{other}\" cannot be asked")),
-    };
-    close(row, found.to_pounds_per_100_us_gallons())
 }

@@ -1,8 +1,8 @@
 //! Checks of quantities alone: through what a person may type, and the public accessors.
 
 use tankard_core::quantity::{
-    Amount, AmountPerArea, Area, CarrierRate, Concentration, Density, Duration, Flow, Hardness, Length, Mass, Pressure,
-    Quantity, Rate, Share, Speed, Temperature, Units, Volume, VolumePerArea,
+    Amount, AmountPerArea, Area, CarrierRate, Concentration, Conductivity, Density, Duration, Flow, Hardness, Length,
+    Mass, Pressure, Quantity, Rate, Share, Speed, Temperature, Units, Volume, VolumePerArea,
 };
 
 use super::Verdict;
@@ -44,6 +44,10 @@ pub(super) fn convert(row: &Row) -> Result<Verdict, String> {
                 _ => return Err(missing()),
             }
         }
+        "conductivity" => match unit {
+            "µS/cm" => parse::<Conductivity>(text)?.to_microsiemens_per_centimetre(),
+            _ => return Err(missing()),
+        },
         "density" => {
             let density: Density = parse(text)?;
             match unit {

@@ -29,7 +29,7 @@ pub use pass::{CarrierKind, Growing, Lean, Line, LoadSplit, Pass};
 pub use product::{Active, AdjuvantClass, Charge, Container, ContainerKind, Grade, Product, ProductKind, Surfactant};
 pub use record::{Record, RecordField, RecordLine};
 pub use rig::{Droplets, Rig};
-pub use water::Water;
+pub use water::{Clarity, Water};
 
 use crate::quantity::{AsTyped, Mass, Units, Volume};
 

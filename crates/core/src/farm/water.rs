@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
-use crate::quantity::{Acidity, AsTyped, Hardness, IonContent};
+use crate::quantity::{Acidity, AsTyped, Conductivity, Hardness, IonContent};
 
 /// A source of carrier water. What the analysis does not state stays empty; nothing is assumed to be zero silently.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
@@ -26,6 +26,9 @@ pub struct Water {
     /// Iron.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub iron: Option<AsTyped<IonContent>>,
+    /// Manganese.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub manganese: Option<AsTyped<IonContent>>,
     /// Hardness as the laboratory states it, where calcium and magnesium are not given apart.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub hardness: Option<AsTyped<Hardness>>,
@@ -35,10 +38,41 @@ pub struct Water {
     /// Acidity.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub acidity: Option<AsTyped<Acidity>>,
+    /// Electrical conductivity, which tells how much salt there is and not which.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub conductivity: Option<AsTyped<Conductivity>>,
+    /// How clear it is to the eye.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub clarity: Option<Clarity>,
     /// Day of the sample.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub sampled: Option<Date>,
     /// Who analysed it, or anything else.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub note: String,
+}
+
+/// How clear a water is to the eye.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+pub enum Clarity {
+    /// Nothing floats in it.
+    Clear,
+    /// It is not clear, and a coin on the bottom of a bucket is still seen.
+    Cloudy,
+    /// A coin on the bottom of a bucket is not seen.
+    Dirty,
+}
+
+impl Clarity {
+    /// All of them, the clearest first.
+    pub const ALL: [Self; 3] = [Self::Clear, Self::Cloudy, Self::Dirty];
+
+    /// In words.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Clear => "clear",
+            Self::Cloudy => "cloudy",
+            Self::Dirty => "dirty",
+        }
+    }
 }

@@ -60,3 +60,5 @@ pub const GERMAN_DEGREE: f64 = 0.01 * 100.087 / 56.077_4;
 pub const FRENCH_DEGREE: f64 = 0.01;
 /// English (Clark) degree of hardness as CaCO3.
 pub const CLARK_DEGREE: f64 = GRAIN / IMPERIAL_GALLON;
+/// Microsiemens per centimetre, in siemens per metre.
+pub const MICROSIEMENS_PER_CENTIMETRE: f64 = 1e-4;

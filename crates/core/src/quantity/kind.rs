@@ -418,6 +418,18 @@ quantity! {
 }
 
 quantity! {
+    /// Electrical conductivity of water.
+    Conductivity(si::ElectricalConductivity), "a conductivity", "750 µS/cm", parse |text| parse_sum::<Self>(text, unit::CONDUCTIVITY).map(Self::from_base),
+    {
+        /// Microsiemens per centimetre.
+        from_microsiemens_per_centimetre, to_microsiemens_per_centimetre = f::MICROSIEMENS_PER_CENTIMETRE;
+        /// Decisiemens per metre, which are millisiemens per centimetre.
+        from_decisiemens_per_metre, to_decisiemens_per_metre = 0.1;
+    },
+    show |q, _| format!("{} µS/cm", show(q.to_microsiemens_per_centimetre(), 0))
+}
+
+quantity! {
     /// A length.
     Length(si::Length), "a length", "120 ft", parse |text| parse_sum::<Self>(text, unit::LENGTH).map(Self::from_base),
     {
@@ -532,6 +544,19 @@ impl Mul<Volume> for MassPerVolume {
     type Output = Mass;
     fn mul(self, volume: Volume) -> Mass {
         Mass::from_base(self.base() * volume.base())
+    }
+}
+
+/// What hardens the water, counted as calcium carbonate.
+impl From<Hardness> for MassPerVolume {
+    fn from(hardness: Hardness) -> Self {
+        Self::from_base(hardness.base())
+    }
+}
+
+impl From<IonContent> for MassPerVolume {
+    fn from(ion: IonContent) -> Self {
+        Self::from_base(ion.base())
     }
 }
 

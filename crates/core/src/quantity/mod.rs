@@ -17,7 +17,7 @@ pub mod typed;
 pub mod unit;
 
 pub use kind::{
-    Acidity, Area, CarrierRate, Density, Duration, Flow, Hardness, IonContent, Length, Mass, MassPerArea,
+    Acidity, Area, CarrierRate, Conductivity, Density, Duration, Flow, Hardness, IonContent, Length, Mass, MassPerArea,
     MassPerVolume, Pressure, Share, Speed, Temperature, Volume, VolumePerArea,
 };
 pub use price::{Money, Price};

@@ -128,6 +128,14 @@ pub const HARDNESS: &[Unit] = &[
 /// Content of one ion in water, in kilograms per cubic metre.
 pub const ION: &[Unit] = &[unit(&["ppm", "mg/l"], f::MG_PER_LITRE), unit(&["g/l"], 1.0)];
 
+/// Electrical conductivities, in siemens per metre. Both signs for "micro" are read.
+pub const CONDUCTIVITY: &[Unit] = &[
+    unit(&["µs/cm", "μs/cm", "us/cm", "µmho/cm", "μmho/cm", "umho/cm"], f::MICROSIEMENS_PER_CENTIMETRE),
+    unit(&["ms/cm", "ds/m", "mmho/cm"], 0.1),
+    unit(&["ms/m"], 1e-3),
+    unit(&["s/m"], 1.0),
+];
+
 /// Times, in seconds.
 pub const TIME: &[Unit] = &[
     unit(&["h", "hr", "hrs", "hour", "hours"], 3600.0),

@@ -1,269 +1,108 @@
-//! How much ammonium sulfate the ions of a water tie up, and what the labels of the mix ask for.
+//! Which conditioner the mix takes and how much of it: the labels' demands for ammonium sulfate, what the ions tie up, and
+//! what there is instead where a label forbids ammonium.
 
-use std::sync::LazyLock;
-
-use serde::Deserialize;
-
-use super::WaterPlan;
-use super::hardness::{CALCIUM, MAGNESIUM};
-use crate::farm::label::{Says, Stance};
+use super::demands::{self, Asked, is_sulfate};
+use super::dose::{self, Dose};
+use super::thresholds::{Factor, Mixed, concerned};
+use super::{WaterPlan, need, ranges, without_ammonium};
+use crate::farm::label::When;
 use crate::farm::product::AdjuvantClass;
-use crate::farm::{Farm, Field, Water};
+use crate::farm::{Farm, Field, Grade, Id, Product, Statement};
 use crate::finding::{Basis, Finding, Subject};
+use crate::label::names::speak_of;
+use crate::label::{Speaks, speaks};
 use crate::mix::line::PlannedLine;
-use crate::quantity::number::show;
-use crate::quantity::{Amount, CarrierRate, MassPerVolume, Quantity, Rate, Units, Volume};
+use crate::quantity::{CarrierRate, Hardness, MassPerVolume, Quantity, Units};
 use crate::working::Working;
 
-/// Where the equation is printed.
-pub const SOURCE: &str = "Zollinger, NDSU Extension, Crop & Pest Report, 2 July 2015; after Nalewaja and Matysiak 1993";
+pub use super::need::SOURCE;
 
-/// A row of `assets/conditioner-need.csv`.
-#[derive(Deserialize)]
-struct Row {
-    ion: String,
-    lb_per_100_gal_per_ppm: f64,
-    #[allow(dead_code)] // Read by the test that every row has a source.
-    source: String,
-}
-
-fn coefficient(ion: &str) -> f64 {
-    static TABLE: LazyLock<Vec<Row>> = LazyLock::new(|| {
-        crate::table::read(include_str!("../../../../assets/conditioner-need.csv")).unwrap_or_default()
-    });
-    TABLE.iter().find(|row| row.ion == ion).map_or(0.0, |row| row.lb_per_100_gal_per_ppm)
-}
-
-/// Ammonium sulfate that the ions of a water tie up.
+/// What is recommended to condition the water.
 #[derive(Clone, Debug, PartialEq)]
-pub struct ConditionerNeed {
-    /// Without the iron term; the low end where calcium and magnesium are only known together.
-    pub without_iron: MassPerVolume,
-    /// Without the iron term; the high end, equal to the low one where both ions are known.
-    pub without_iron_most: MassPerVolume,
-    /// With the iron term, on top of the high end; `None` where the analysis does not state iron.
-    pub with_iron: Option<MassPerVolume>,
-    /// Ions the analysis does not state.
-    pub missing: Vec<&'static str>,
+pub struct ConditionerChoice {
+    /// The product, in the mix or else in the shed; `None` where there is none and one has to be bought.
+    pub product: Option<Id>,
+    /// Whether the mix already holds it.
+    pub in_mix: bool,
+    /// [`AdjuvantClass::AmmoniumSulfate`] or [`AdjuvantClass::ConditionerWithoutAmmonium`].
+    pub class: AdjuvantClass,
+    /// What it is called: the product's name, or the class in words.
+    pub name: String,
+    /// How much of the product goes into the finished spray; the least where its label gives a range. `None` where that is
+    /// not known: a solution whose content, or a label whose rate, is not typed. [`Dose::over`] a load's volume gives what
+    /// goes into it; [`dose::per_load`] all loads with the arithmetic.
+    pub per_spray: Option<Dose>,
+    /// The most of it, where the label gives a range.
+    pub per_spray_most: Option<Dose>,
+    /// Ammonium sulfate in a volume of the product, for a solution whose content is typed.
+    pub content: Option<MassPerVolume>,
+    /// Why this one, in a sentence without a full stop.
+    pub why: String,
+    /// On what that rests.
+    pub basis: Basis,
 }
 
-impl ConditionerNeed {
-    /// The largest of the figures, which is the one to plan with.
-    pub fn most(&self) -> MassPerVolume {
-        self.with_iron.unwrap_or(self.without_iron_most).max(self.without_iron_most)
+/// The state of the walk that the conditioner is judged with.
+pub(crate) struct Judged<'a> {
+    pub(crate) farm: &'a Farm,
+    pub(crate) fields: &'a [&'a Field],
+    pub(crate) lines: &'a [PlannedLine],
+    pub(crate) carrier: CarrierRate,
+    pub(crate) mix: &'a [Mixed<'a>],
+}
+
+impl Judged<'_> {
+    pub(super) fn units(&self) -> Units {
+        self.farm.units
+    }
+
+    pub(super) fn products(&self) -> impl Iterator<Item = (&PlannedLine, &Product)> {
+        self.lines.iter().filter_map(|line| Some((line, self.farm.products.get(&line.product)?)))
+    }
+
+    pub(super) fn of_class(&self, class: AdjuvantClass) -> Option<(&Id, &Product)> {
+        self.products()
+            .find(|(_, product)| product.class == Some(class))
+            .map(|(line, product)| (&line.product, product))
+    }
+
+    pub(super) fn for_crop(&self, statement: &Statement) -> bool {
+        self.fields.iter().any(|field| crate::label::for_crop(statement, field))
+    }
+
+    pub(super) fn holds_active(&self, name: &str) -> bool {
+        self.products().any(|(_, product)| product.holds(name))
+    }
+
+    pub(super) fn applies(&self, statement: &Statement) -> bool {
+        let here = |field: &&Field| !matches!(speaks(statement, field), Speaks::OtherCrop | Speaks::OtherStage);
+        self.fields.iter().any(here)
+            && statement.when.iter().all(|when| match when {
+                When::With(what) => self.products().any(|(_, product)| speak_of(what, product)),
+                When::CarrierBelow(limit) => limit.exceeds(self.carrier),
+                When::CarrierAbove(limit) => self.carrier.exceeds(limit.value()),
+                _ => true,
+            })
     }
 }
 
-/// Ammonium sulfate needed to tie up the ions of a water; `None` without calcium, magnesium or hardness.
+/// Sets what the labels of the mix ask for beside what the water needs and what the mix holds, and chooses a conditioner.
 ///
-/// # Units
-/// lb/100 US gal = 0.002 K + 0.005 Na + 0.009 Ca + 0.014 Mg (+ 0.042 Fe), ions in ppm.
-///
-/// # Valid range
-/// An empirical bioassay equation for glyphosate, not a stoichiometric one. Where only the hardness is stated, the split
-/// into calcium and magnesium is unknown and the answer is a range.
-///
-/// # References
-/// R. Zollinger, NDSU Extension, Crop & Pest Report, 2 July 2015, with the iron term; J. D. Nalewaja and R. Matysiak,
-/// Weed Technology 7 (1993), without it.
-pub fn need(water: &Water) -> Option<ConditionerNeed> {
-    let ppm =
-        |ion: &Option<crate::quantity::AsTyped<crate::quantity::IonContent>>| ion.as_ref().map(|ion| ion.to_ppm());
-    let (calcium, magnesium) = (ppm(&water.calcium), ppm(&water.magnesium));
-    let mut missing = Vec::new();
-    let (hard_least, hard_most) = match (calcium, magnesium, &water.hardness) {
-        (Some(calcium), Some(magnesium), _) => {
-            let both = coefficient("calcium") * calcium + coefficient("magnesium") * magnesium;
-            (both, both)
-        }
-        (Some(calcium), None, Some(stated)) => {
-            let rest = ((stated.to_ppm() - CALCIUM * calcium) / MAGNESIUM).max(0.0);
-            let both = coefficient("calcium") * calcium + coefficient("magnesium") * rest;
-            (both, both)
-        }
-        (None, Some(magnesium), Some(stated)) => {
-            let rest = ((stated.to_ppm() - MAGNESIUM * magnesium) / CALCIUM).max(0.0);
-            let both = coefficient("calcium") * rest + coefficient("magnesium") * magnesium;
-            (both, both)
-        }
-        (None, None, Some(stated)) => {
-            let all_calcium = coefficient("calcium") * stated.to_ppm() / CALCIUM;
-            let all_magnesium = coefficient("magnesium") * stated.to_ppm() / MAGNESIUM;
-            (all_calcium.min(all_magnesium), all_calcium.max(all_magnesium))
-        }
-        (Some(calcium), None, None) => {
-            missing.push("magnesium");
-            (coefficient("calcium") * calcium, coefficient("calcium") * calcium)
-        }
-        (None, Some(magnesium), None) => {
-            missing.push("calcium");
-            (coefficient("magnesium") * magnesium, coefficient("magnesium") * magnesium)
-        }
-        (None, None, None) => return None,
-    };
-    let mut others = 0.0;
-    for (name, content) in [("sodium", ppm(&water.sodium)), ("potassium", ppm(&water.potassium))] {
-        match content {
-            Some(content) => others += coefficient(name) * content,
-            None => missing.push(name),
-        }
-    }
-    let iron = ppm(&water.iron);
-    if iron.is_none() {
-        missing.push("iron");
-    }
-    let per_100 = MassPerVolume::from_pounds_per_100_us_gallons;
-    Some(ConditionerNeed {
-        without_iron: per_100(hard_least + others),
-        without_iron_most: per_100(hard_most + others),
-        with_iron: iron.map(|iron| per_100(hard_most + others + coefficient("iron") * iron)),
-        missing,
-    })
-}
-
-/// How the need was found.
-pub(crate) fn working(water: &Water, need: &ConditionerNeed, units: Units) -> Working {
-    let mut working = Working::new(format!("Ammonium sulfate tied up by {}", water.name));
-    let ions = [
-        ("potassium", &water.potassium),
-        ("sodium", &water.sodium),
-        ("calcium", &water.calcium),
-        ("magnesium", &water.magnesium),
-    ];
-    for (name, content) in ions {
-        if let Some(content) = content {
-            let factor = coefficient(name);
-            working = working.step(
-                format!("{factor} × {} ppm {name}", show(content.to_ppm(), 2)),
-                format!("{} lb/100 gal", show(factor * content.to_ppm(), 3)),
-            );
-        }
-    }
-    if need.without_iron == need.without_iron_most {
-        working = working.step("without iron", need.without_iron.show(units));
-    } else {
-        working = working
-            .step("hardness all calcium or all magnesium, least", need.without_iron.show(units))
-            .step("most", need.without_iron_most.show(units));
-    }
-    if let (Some(iron), Some(with)) = (&water.iron, need.with_iron) {
-        working = working.step(format!("+ 0.042 × {} ppm iron", show(iron.to_ppm(), 2)), with.show(units));
-    }
-    working
-}
-
-/// Sets what the labels of the mix ask for beside what the water needs and what the mix holds.
+/// `ammonium_forbidden` is what a publication or an adviser has against ammonium in this mix; a label that forbids it goes
+/// first. Then no ammonium sulfate is ever recommended.
 pub(crate) fn judge(
-    farm: &Farm,
-    fields: &[&Field],
-    lines: &[PlannedLine],
-    carrier: CarrierRate,
+    judged: &Judged<'_>,
+    ammonium_forbidden: Option<Basis>,
     water: &mut WaterPlan,
     findings: &mut Vec<Finding>,
+    workings: &mut Vec<Working>,
 ) {
-    let held = held(farm, lines, carrier);
-    // A solution whose content is not typed: there is some, but nobody knows how much.
-    let untold = lines
-        .iter()
-        .filter_map(|line| Some((line, farm.products.get(&line.product)?)))
-        .find(|(_, product)| {
-            product.class == Some(AdjuvantClass::AmmoniumSulfate) && product.is_liquid() && product.actives.is_empty()
-        })
-        .map(|(line, product)| {
-            findings.push(
-                Finding::check(
-                    Subject::Product(line.product.clone()),
-                    format!("How much ammonium sulfate {} holds is not typed, so it is not judged", product.name),
-                    Basis::Arithmetic,
-                )
-                .hint("Type its content in the shed, such as \"3.4 lb/gal\", from its label or its maker."),
-            );
-        })
-        .is_some();
-    let need = water.need.as_ref().map(ConditionerNeed::most);
-    let mut label_least: Option<(MassPerVolume, String)> = None;
-    let mut label_most: Option<MassPerVolume> = None;
-    for line in lines {
-        let Some(product) = farm.products.get(&line.product) else { continue };
-        for statement in &product.label {
-            let Says::Adjuvant { class: AdjuvantClass::AmmoniumSulfate, stance, least, most, .. } = &statement.says
-            else {
-                continue;
-            };
-            if !fields.iter().any(|field| crate::label::for_crop(statement, field)) {
-                continue;
-            }
-            let basis = || Basis::Label(crate::label::place(product, statement));
-            let about = || Subject::Product(line.product.clone());
-            if [least, most].into_iter().flatten().any(|rate| in_spray(rate.value(), carrier).is_none()) {
-                findings.push(
-                    Finding::check(
-                        about(),
-                        format!("What {} says of ammonium sulfate is no mass, so it is not compared", product.name),
-                        basis(),
-                    )
-                    .hint("Type it like \"8.5 lb/100 gal\"."),
-                );
-            }
-            let least = least.as_ref().and_then(|rate| in_spray(rate.value(), carrier));
-            let most = most.as_ref().and_then(|rate| in_spray(rate.value(), carrier));
-            match stance {
-                Stance::Required | Stance::Preferred if untold => {}
-                Stance::Required if held.is_none() => findings.push(Finding::stop(
-                    about(),
-                    format!("{} requires ammonium sulfate, and the mix has none", product.name),
-                    basis(),
-                )),
-                Stance::Preferred if held.is_none() => findings.push(Finding::check(
-                    about(),
-                    format!("{} asks for ammonium sulfate, and the mix has none", product.name),
-                    basis(),
-                )),
-                _ => {}
-            }
-            if let (Some(held), Some(least)) = (held, least)
-                && matches!(stance, Stance::Required | Stance::Preferred | Stance::Allowed)
-                && least.exceeds(held)
-            {
-                let text = format!(
-                    "{} asks for at least {} of ammonium sulfate; the mix holds {}",
-                    product.name,
-                    least.show(farm.units),
-                    held.show(farm.units)
-                );
-                findings.push(if *stance == Stance::Required {
-                    Finding::stop(about(), text, basis())
-                } else {
-                    Finding::check(about(), text, basis())
-                });
-            }
-            if let Some(most) = most {
-                label_most = Some(label_most.map_or(most, |before| before.min(most)));
-            }
-            if let (Some(held), Some(most)) = (held, most)
-                && held.exceeds(most)
-            {
-                findings.push(Finding::stop(
-                    about(),
-                    format!(
-                        "{} allows {} of ammonium sulfate at most; the mix holds {}",
-                        product.name,
-                        most.show(farm.units),
-                        held.show(farm.units)
-                    ),
-                    basis(),
-                ));
-            }
-            if let Some(least) = least
-                && matches!(stance, Stance::Required | Stance::Preferred)
-                && label_least.as_ref().is_none_or(|(before, _)| least > *before)
-            {
-                label_least = Some((least, crate::label::place(product, statement)));
-            }
-        }
-    }
-    let (Some(need), Some(hardness)) = (need, water.hardness) else { return };
-    if let Some(held) = held
+    let held = demands::held(judged);
+    let untold = demands::untold(judged, findings);
+    demands::grade(judged, findings);
+    let asked = demands::asked(judged, held, findings);
+    let need = water.need.as_ref().map(need::ConditionerNeed::most);
+    if let (Some(held), Some(need)) = (held, need)
         && need.exceeds(held)
     {
         findings.push(
@@ -272,86 +111,166 @@ pub(crate) fn judge(
                 format!(
                     "{} ties up {} of ammonium sulfate; the mix holds {}",
                     water.name,
-                    need.show(farm.units),
-                    held.show(farm.units)
+                    need.show(judged.units()),
+                    held.show(judged.units())
                 ),
                 Basis::Published(SOURCE.to_owned()),
             )
             .hint("The label of each product decides whether more may be added."),
         );
     }
-    let Some((label, at)) = label_least else { return };
+    let (Some(need), Some(hardness)) = (need, water.hardness) else { return };
+    let needs = !concerned(Factor::Hardness, judged.mix).is_empty()
+        && ranges::good_water().is_none_or(|good| need.exceeds(good.most));
+    let ban = without_ammonium::forbidden(judged)
+        .or_else(|| ammonium_forbidden.map(|basis| (format!("guidance ({})", basis.source()), basis)));
+    if let Some(ban) = ban {
+        if needs {
+            water.conditioner = Some(without_ammonium::choose(judged, water, need, ban, findings));
+        }
+        return;
+    }
+    if needs || asked.wanted || held.is_some() || untold {
+        sulfate(judged, &asked, held, (need, hardness), water, findings, workings);
+    }
+    if needs && let (None, Some((id, product))) = (held, judged.of_class(AdjuvantClass::UreaAmmoniumNitrate)) {
+        findings.push(Finding::note(
+            Subject::Product(id.clone()),
+            format!(
+                "{} conditions water too, more weakly than ammonium sulfate; by how much is not reckoned",
+                product.name
+            ),
+            Basis::Published(
+                "Woznica, Nalewaja, Messersmith and Milkowski, Weed Technology (quinclorac with sodium and calcium); a \
+                 water laboratory of North Dakota and Minnesota, and Saskatchewan Agriculture, March 2021, name both"
+                    .to_owned(),
+            ),
+        ));
+    }
+}
+
+/// Three figures side by side, and what to plan: never less than a label's least, never more than a label's most.
+fn sulfate(
+    judged: &Judged<'_>,
+    asked: &Asked,
+    held: Option<MassPerVolume>,
+    (need, hardness): (MassPerVolume, Hardness),
+    water: &mut WaterPlan,
+    findings: &mut Vec<Finding>,
+    workings: &mut Vec<Working>,
+) {
+    let units = judged.units();
+    let printed = ranges::labels().filter(|range| judged.holds_active(&range.active));
+    let places = asked.places();
+    let typed = places.is_some();
+    let least = asked.least.as_ref().map(|(least, _)| *least).or_else(|| printed.map(|range| range.least));
+    let most = match &asked.most {
+        Some((most, _)) => Some(*most),
+        None => printed.filter(|_| !typed).map(|range| range.most),
+    };
     // Whatever the water needs, the labels' most is the most.
-    let wanted = need.max(label);
-    let recommended = label_most.map_or(wanted, |most| wanted.min(most));
-    water.recommended = Some(recommended);
+    let recommended = least.map(|least| most.map_or(need.max(least), |most| need.max(least).min(most)));
+    water.recommended = recommended;
+    let labels = match (least, most) {
+        (Some(least), Some(most)) => ranges::show(least.min(most), most, units),
+        (Some(least), None) => format!("{} at least", least.show(units)),
+        (None, Some(most)) => format!("{} at most", most.show(units)),
+        (None, None) => "not typed".to_owned(),
+    };
+    let whose = match &places {
+        Some(places) => format!("label range, as typed ({places})"),
+        None => "label range, as published".to_owned(),
+    };
+    let practice = ranges::practice().map_or_else(String::new, |range| range.show(units));
+    let mut working = Working::new(format!("Ammonium sulfate for {}: three figures", water.name))
+        .step("tied up by the ions, by the equation", need.show(units))
+        .step("North Dakota practice for most hard water", practice.clone())
+        .step(whose.clone(), labels.clone());
+    if let Some(recommended) = recommended {
+        working = working.step("to plan: the first, within the labels' range", recommended.show(units));
+    }
+    workings.push(working);
+    let plan = match (recommended, held) {
+        (None, _) => "the label says how much may go in".to_owned(),
+        (Some(recommended), Some(held)) if !recommended.exceeds(held) => {
+            let (recommended, held) = (recommended.show(units), held.show(units));
+            if recommended == held {
+                format!("plan {recommended}, which the mix holds")
+            } else {
+                format!("{recommended} serves, and the mix holds {held}")
+            }
+        }
+        (Some(recommended), _) => format!("plan {}", recommended.show(units)),
+    };
+    let mut hint = String::from("The label governs.");
+    let mut source = SOURCE.to_owned();
+    if let Some(places) = &places {
+        source = format!("{source}; label of {places}, as typed");
+    } else if let Some(printed) = printed {
+        source.clone_from(&printed.source);
+    }
+    if judged.holds_active("glyphosate") {
+        hint.push_str(
+            " It may pay: nine trials in Ontario found little or no benefit with glyphosate, while velvetleaf and some \
+             other weeds respond to the ammonium itself (common practice).",
+        );
+        source.push_str("; Soltani et al. 2016");
+    }
     findings.push(
         Finding::note(
             Subject::Water(water.id.clone()),
             format!(
-                "{}, {} hard, ties up {} by its ions; the label asks for {} at least, so plan {}",
+                "{}, {} hard: its ions tie up {} of ammonium sulfate, North Dakota practice is {practice}, {}; {plan}",
                 water.name,
-                hardness.show(farm.units),
-                need.show(farm.units),
-                label.show(farm.units),
-                recommended.show(farm.units)
+                hardness.show(units),
+                need.show(units),
+                match &asked.least {
+                    _ if !typed && printed.is_none() => "a label range is not typed".to_owned(),
+                    Some(_) => format!("the label asks for {labels}"),
+                    None if typed => format!("the label allows {labels}"),
+                    None => format!("labels ask for {labels}"),
+                },
             ),
-            Basis::Published(format!("{SOURCE}; label of {at}, as typed")),
+            Basis::Published(source),
         )
-        .hint("North Dakota practice for most hard water is 4 to 6 lb/100 gal (same page); labels ask for 8.5 to 17. The label governs."),
+        .hint(hint),
     );
+    water.conditioner = Some(choose_sulfate(judged, recommended, water));
 }
 
-/// The ammonium sulfate that the mix holds, in its spray.
-fn held(farm: &Farm, lines: &[PlannedLine], carrier: CarrierRate) -> Option<MassPerVolume> {
-    let mut total: Option<f64> = None;
-    for line in lines {
-        let Some(product) = farm.products.get(&line.product) else { continue };
-        if product.class != Some(AdjuvantClass::AmmoniumSulfate) {
-            continue;
-        }
-        // The spray over a hectare, so that both are amounts.
-        let area = crate::quantity::Area::from_hectares(1.0);
-        let spray: Volume = carrier * area;
-        let amount = line.per_area.over(area);
-        let content = product.actives.first().map(|active| active.content.value());
-        let density = product.density.as_ref().map(crate::quantity::AsTyped::value);
-        let mass = match (amount, content) {
-            (Amount::Mass(mass), Some(content)) => content.per_mass(density).map(|share| mass * share.to_fraction()),
-            (Amount::Mass(mass), None) => Some(mass),
-            (Amount::Volume(volume), Some(content)) => content.per_volume(density).map(|content| content * volume),
-            (Amount::Volume(_), None) => None,
-        };
-        if let Some(mass) = mass
-            && !spray.is_zero()
-        {
-            total = Some(total.unwrap_or(0.0) + mass.to_kilograms() / spray.to_cubic_metres());
-        }
-    }
-    total.map(MassPerVolume::from_grams_per_litre)
-}
-
-/// A conditioner's rate as a content of the spray.
-fn in_spray(rate: Rate, carrier: CarrierRate) -> Option<MassPerVolume> {
-    match rate {
-        Rate::MassPerSpray(content) | Rate::OuncesPerSpray(content) | Rate::ActivePerSpray(content, _) => Some(content),
-        Rate::MassPerArea(mass) | Rate::OuncesPerArea(mass) | Rate::ActivePerArea(mass, _) if !carrier.is_zero() => {
-            Some(MassPerVolume::from_grams_per_litre(
-                mass.to_kilograms_per_hectare() * 1000.0 / carrier.to_litres_per_hectare(),
-            ))
-        }
-        _ => None,
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::Row;
-
-    #[test]
-    fn five_ions_each_with_a_source() {
-        let rows: Vec<Row> = crate::table::read(include_str!("../../../../assets/conditioner-need.csv")).unwrap();
-        assert_eq!(rows.len(), 5);
-        assert!(rows.iter().all(|row| !row.source.is_empty() && row.lb_per_100_gal_per_ppm > 0.0));
+/// The sulfate of the mix, else of the shed: spray grade before an untyped one, never fertilizer grade.
+fn choose_sulfate(judged: &Judged<'_>, salt: Option<MassPerVolume>, water: &WaterPlan) -> ConditionerChoice {
+    let in_mix = judged.of_class(AdjuvantClass::AmmoniumSulfate);
+    let in_shed = || {
+        let mut all: Vec<(&Id, &Product)> = judged
+            .farm
+            .products
+            .iter()
+            .filter(|(_, product)| is_sulfate(product) && product.grade != Some(Grade::Fertilizer))
+            .collect();
+        all.sort_by_key(|(_, product)| {
+            (product.is_liquid() && dose::salt_in(product).is_none(), product.grade != Some(Grade::Spray))
+        });
+        all.first().copied()
+    };
+    let chosen = in_mix.or_else(in_shed);
+    let why = match (&chosen, in_mix.is_some()) {
+        (_, true) => format!("The mix holds it, for what {} ties up", water.name),
+        (Some(_), false) => format!("It is in the shed and serves for what {} ties up", water.name),
+        (None, false) => "The shed has no ammonium sulfate; buy spray grade".to_owned(),
+    };
+    ConditionerChoice {
+        product: chosen.map(|(id, _)| id.clone()),
+        in_mix: in_mix.is_some(),
+        class: AdjuvantClass::AmmoniumSulfate,
+        name: chosen.map_or_else(|| "Ammonium sulfate, spray grade".to_owned(), |(_, product)| product.name.clone()),
+        per_spray: salt.and_then(|salt| match chosen {
+            Some((_, product)) => dose::of_salt(salt, product),
+            None => Some(Dose::Dry(salt)),
+        }),
+        per_spray_most: None,
+        content: chosen.and_then(|(_, product)| dose::salt_in(product)),
+        why,
+        basis: Basis::Published(SOURCE.to_owned()),
     }
 }

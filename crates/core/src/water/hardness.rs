@@ -1,9 +1,11 @@
-//! Hardness from calcium and magnesium.
+//! Hardness from calcium and magnesium, and the words for it.
 
 use crate::farm::Water;
 use crate::quantity::number::show;
 use crate::quantity::{Hardness, IonContent};
 use crate::working::Working;
+
+pub use super::classes::{Scheme, class};
 
 /// ppm of hardness as CaCO3 for one ppm of calcium: 100.087 / 40.078.
 ///

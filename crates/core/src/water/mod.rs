@@ -1,14 +1,27 @@
-//! Water: hardness, and how much ammonium sulfate its ions tie up.
+//! Water: hardness, how much ammonium sulfate its ions tie up, from where on it matters for the mix, which conditioner
+//! serves, and blending two waters.
 
+pub mod blend;
+pub mod carrier;
+mod classes;
 pub mod conditioner;
+mod demands;
+pub mod dose;
 pub mod hardness;
+pub mod need;
+pub mod ranges;
+pub mod thresholds;
+mod without_ammonium;
 
-pub use conditioner::{ConditionerNeed, need};
+pub use carrier::load_of_ions;
+pub use conditioner::ConditionerChoice;
 pub use hardness::hardness;
+pub use need::{ConditionerNeed, need};
 
-use crate::farm::{Farm, Id, Pass};
+use crate::farm::{AdjuvantClass, Farm, Field, Id, Pass};
 use crate::finding::{Basis, Finding, Subject};
-use crate::quantity::{Hardness, MassPerVolume, Quantity};
+use crate::mix::line::PlannedLine;
+use crate::quantity::{CarrierRate, Hardness, MassPerVolume, Quantity};
 use crate::working::Working;
 
 /// What the analysis of a pass's water comes to.
@@ -22,11 +35,14 @@ pub struct WaterPlan {
     pub hardness: Option<Hardness>,
     /// Ammonium sulfate that its ions tie up, by the published equation.
     pub need: Option<ConditionerNeed>,
-    /// What is recommended: the need, but never less than the least that a label in the mix asks for.
+    /// Ammonium sulfate in the spray that is recommended: the need, but never less than the least that a label in the mix
+    /// names and never more than its most. `None` where no label range is known, and where ammonium is forbidden.
     pub recommended: Option<MassPerVolume>,
+    /// The product to condition with; `None` where the mix needs none.
+    pub conditioner: Option<ConditionerChoice>,
 }
 
-/// Judges the water of a pass by itself; the labels' own demands come in [`conditioner::judge`].
+/// Judges the water of a pass by itself; what it comes to for the mix follows in [`judge_mix`].
 pub(crate) fn judge(
     farm: &Farm,
     pass_id: &Id,
@@ -93,10 +109,65 @@ pub(crate) fn judge(
                 Basis::Arithmetic,
             ));
         }
-        workings.push(conditioner::working(water, need, farm.units));
+        workings.push(need::working(water, need, farm.units));
     }
     if let Some(hardness) = hardness {
         workings.push(hardness::working(water, hardness));
     }
-    WaterPlan { id: pass.water.clone(), name: water.name.clone(), hardness, need, recommended: None }
+    WaterPlan { id: pass.water.clone(), name: water.name.clone(), hardness, need, ..WaterPlan::default() }
+}
+
+/// Judges the water of a pass for its mix. `ammonium_forbidden` is what publications or advisers have against ammonium in
+/// this mix, beside the labels.
+#[allow(clippy::too_many_arguments)] // The walk's state, handed on.
+pub(crate) fn judge_mix(
+    farm: &Farm,
+    fields: &[&Field],
+    lines: &[PlannedLine],
+    spray: CarrierRate,
+    ammonium_forbidden: Option<Basis>,
+    plan: &mut WaterPlan,
+    findings: &mut Vec<Finding>,
+    workings: &mut Vec<Working>,
+) {
+    let mix: Vec<thresholds::Mixed<'_>> = lines
+        .iter()
+        .filter_map(|line| {
+            Some(thresholds::Mixed { product: farm.products.get(&line.product)?, per_area: line.per_area })
+        })
+        .collect();
+    let judged = conditioner::Judged { farm, fields, lines, carrier: spray, mix: &mix };
+    conditioner::judge(&judged, ammonium_forbidden, plan, findings, workings);
+    let Some(water) = farm.waters.get(&plan.id) else { return };
+    let about = || Subject::Water(plan.id.clone());
+    let least = carrier::least(&judged);
+    let has_sulfate = mix.iter().any(|mixed| mixed.product.class == Some(AdjuvantClass::AmmoniumSulfate));
+    for verdict in thresholds::verdicts(water, &mix) {
+        // With ammonium sulfate in the mix, what it holds has been set against what the ions tie up.
+        if verdict.factor == thresholds::Factor::Hardness && has_sulfate {
+            continue;
+        }
+        let mut finding = verdict.finding(about(), water, farm.units);
+        if verdict.factor == thresholds::Factor::Hardness
+            && let Some(sentence) = least.and_then(|least| carrier::sentence(least, spray, farm.units))
+        {
+            finding.hint = [finding.hint, sentence].join(" ").trim_start().into();
+        }
+        findings.push(finding);
+    }
+    if has_sulfate || !thresholds::concerned(thresholds::Factor::Hardness, &mix).is_empty() {
+        workings.extend(carrier::working(plan, spray, least, farm.units));
+    }
+    let concerned = thresholds::concerned(thresholds::Factor::Bicarbonate, &mix);
+    if water.bicarbonate.is_none() && !concerned.is_empty() && plan.hardness.is_some() {
+        findings.push(Finding::note(
+            about(),
+            format!(
+                "The analysis of {} does not state bicarbonate, which matters for {}",
+                water.name,
+                concerned.join(", ")
+            ),
+            Basis::Published("ChemCert Australia; Saskatchewan Agriculture, March 2021".to_owned()),
+        ));
+    }
 }

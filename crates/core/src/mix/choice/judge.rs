@@ -66,7 +66,12 @@ pub(crate) fn choose(
         findings.push(finding.hint(collision.ways_out.join(" ")));
     }
     judge(&ground, pass_id, &voices, lines, &current, &choices, &collisions, findings);
-    Adjuvants { choices, current: Some(current), collisions }
+    let ammonium_forbidden = voices
+        .iter()
+        .filter_map(|voice| voice.on(AdjuvantClass::AmmoniumSulfate))
+        .find(|claim| claim.stance == Stance::Forbidden)
+        .map(|claim| claim.basis.clone());
+    Adjuvants { choices, current: Some(current), collisions, ammonium_forbidden }
 }
 
 fn ids(members: &[Member]) -> Vec<Option<&Id>> {
@@ -514,8 +519,14 @@ fn built_in(voices: &[Voice], findings: &mut Vec<Finding>) {
 fn overruled(voices: &[Voice], set: &[AdjuvantClass], findings: &mut Vec<Finding>) {
     for voice in voices {
         for claim in &voice.claims {
+            // What nobody has in mind need not be argued about.
+            let wanted = |other: &Voice| -> bool {
+                other.required.iter().chain(&other.preferred).any(|group| group.classes.contains(&claim.class))
+            };
+            let in_mind = set.contains(&claim.class) || voices.iter().any(wanted);
             let differs = |other: &&Claim| {
                 other.class == claim.class
+                    && (in_mind || matches!(other.stance, Stance::Required | Stance::Preferred))
                     && (is_good(other.stance) != is_good(claim.stance)
                         || (other.stance == Stance::Required) != (claim.stance == Stance::Required)
                             && set.contains(&claim.class)
@@ -553,12 +564,14 @@ fn source(claim: &Claim) -> String {
     }
 }
 
-/// What common practice says of a class in the mix, whoever else speaks of it.
+/// What common practice has to say of a class that is in the mix without being what it would choose: what it costs the crop,
+/// whoever else speaks of it.
 fn practice(voices: &[Voice], set: &[AdjuvantClass], findings: &mut Vec<Finding>) {
     let mut said: Vec<&str> = Vec::new();
     for voice in voices {
         for claim in voice.claims.iter().chain(&voice.others) {
             if claim.authority == Authority::Practice
+                && !matches!(claim.stance, Stance::Required | Stance::Preferred)
                 && set.contains(&claim.class)
                 && !claim.says.is_empty()
                 && !said.contains(&claim.says.as_str())

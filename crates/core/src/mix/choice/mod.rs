@@ -63,6 +63,8 @@ pub struct Adjuvants {
     pub current: Option<Choice>,
     /// Demands that no set can meet at once.
     pub collisions: Vec<Collision>,
+    /// On what it rests that a product of the mix forbids ammonium sulfate; `None` where none does.
+    pub ammonium_forbidden: Option<Basis>,
 }
 
 /// One set of adjuvants.

@@ -1,11 +1,13 @@
 //! Waters: what a laboratory report states, and what it means for the tank.
 
 use egui::Ui;
-use tankard_core::farm::{Farm, Id, Pass, Water};
+use tankard_core::farm::{Clarity, Farm, Id, Pass, Water};
 use tankard_core::plan::plan;
 use tankard_core::quantity::number::show;
-use tankard_core::quantity::{AsTyped, IonContent, Quantity, Units};
-use tankard_core::water::{conditioner, hardness, need};
+use tankard_core::quantity::{AsTyped, Hardness, IonContent, Quantity, Share, Units};
+use tankard_core::water::blend::{blend, share_for};
+use tankard_core::water::hardness::{Scheme, class};
+use tankard_core::water::{hardness, need, ranges};
 use tankard_core::working::Working;
 
 use super::{Bench, line, named, quiet, section, sheets, title_box, users, word};
@@ -94,6 +96,10 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
                     }
                 });
             }
+            ui.push_id((&id, "blend"), |ui| {
+                quiet(ui);
+                blending(bench, ui, &id);
+            });
         },
         |bench, ui| {
             let Some(id) = bench.state.water.clone() else { return };
@@ -120,8 +126,15 @@ fn form(ui: &mut Ui, water: &mut Water, units: Units) {
     ion(ui, "sodium", &mut water.sodium, units);
     ion(ui, "potassium", &mut water.potassium, units);
     ion(ui, "iron", &mut water.iron, units);
+    line(ui, "manganese", |ui| {
+        boxes::quantity_hinted(ui, "manganese", &mut water.manganese, 120.0, "not stated");
+        boxes::understood(ui, water.manganese.as_ref(), units);
+        if water.manganese.is_some() {
+            word(ui, "kept, but the equation has no term for it");
+        }
+    });
     ion(ui, "bicarbonate", &mut water.bicarbonate, units);
-    section(ui, "Hardness and pH");
+    section(ui, "Hardness, pH and salt");
     line(ui, "hardness", |ui| {
         boxes::quantity_hinted(ui, "hardness", &mut water.hardness, 120.0, "not stated");
         boxes::understood(ui, water.hardness.as_ref(), units);
@@ -133,6 +146,18 @@ fn form(ui: &mut Ui, water: &mut Water, units: Units) {
     });
     line(ui, "pH", |ui| {
         boxes::quantity_hinted(ui, "pH", &mut water.acidity, 120.0, "not stated");
+    });
+    line(ui, "conductivity", |ui| {
+        boxes::quantity_hinted(ui, "conductivity", &mut water.conductivity, 120.0, "not stated");
+        boxes::understood(ui, water.conductivity.as_ref(), units);
+    });
+    line(ui, "clarity", |ui| {
+        let all = [None, Some(Clarity::Clear), Some(Clarity::Cloudy), Some(Clarity::Dirty)];
+        let say = |clarity: &Option<Clarity>| clarity.map_or("not stated", Clarity::name).to_owned();
+        boxes::choice(ui, "clarity", &mut water.clarity, &all, say, 120.0);
+        if water.clarity == Some(Clarity::Dirty) {
+            word(ui, "a coin on the bottom of a bucket is not seen");
+        }
     });
     section(ui, "Sample");
     line(ui, "sampled", |ui| {
@@ -151,6 +176,86 @@ fn ion(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<IonContent>>, units: 
     });
 }
 
+/// What is asked of a blend. It stays with the page and is not part of the farm until the blend is kept.
+#[derive(Clone, Default)]
+struct Blending {
+    with: Id,
+    wanted: Option<AsTyped<Hardness>>,
+}
+
+/// A blend with another water: how much of each brings the hardness wanted, and what it holds.
+fn blending(bench: &mut Bench, ui: &mut Ui, id: &Id) {
+    let units = bench.farm().units;
+    let Some(water) = bench.farm().waters.get(id).cloned() else { return };
+    let mut all: Vec<(Id, String)> = vec![(Id::new(), "choose a water".to_owned())];
+    let others = bench.farm().waters.iter().filter(|(other, _)| *other != id);
+    all.extend(others.map(|(other, water)| (other.clone(), named(&water.name))));
+    section(ui, "Blend with another water");
+    if all.len() == 1 {
+        word(ui, "Add another water, such as rain water, to see what a blend of the two holds.");
+        return;
+    }
+    let key = egui::Id::unique(("blend", id));
+    let mut asked: Blending = ui.data(|data| data.get_temp(key)).unwrap_or_default();
+    line(ui, "with", |ui| {
+        let mut chosen =
+            all.iter().find(|(other, _)| *other == asked.with).cloned().unwrap_or((Id::new(), String::new()));
+        boxes::choice(ui, "blend with", &mut chosen, &all, |(_, name)| name.clone(), 220.0);
+        asked.with = chosen.0;
+    });
+    line(ui, "hardness wanted", |ui| {
+        boxes::quantity_hinted(ui, "hardness wanted", &mut asked.wanted, 120.0, "e.g. 150 ppm");
+        boxes::understood(ui, asked.wanted.as_ref(), units);
+    });
+    let other = bench.farm().waters.get(&asked.with).cloned();
+    if let (Some(other), Some(wanted)) = (other, &asked.wanted) {
+        match share_for(&water, &other, wanted.value()) {
+            Err(problem) => sheets::say(ui, &format!("{problem}.")),
+            Ok(share) => kept(bench, ui, (&water, &other), share),
+        }
+    }
+    ui.data_mut(|data| data.insert_temp(key, asked));
+}
+
+/// What a blend holds, and the act that keeps it.
+fn kept(bench: &mut Bench, ui: &mut Ui, (water, other): (&Water, &Water), share: Share) {
+    let units = bench.farm().units;
+    let mixed = blend(water, other, share);
+    let rest = Share::from_fraction(1.0 - share.to_fraction());
+    line(ui, "takes", |ui| {
+        let part = |share: Share, of: &Water| format!("{} % {}", show(share.to_percent(), 1), named(&of.name));
+        ui.label(look::strong(format!("{} and {}", part(rest, water), part(share, other))));
+    });
+    let ions = [
+        ("calcium", &mixed.calcium),
+        ("magnesium", &mixed.magnesium),
+        ("sodium", &mixed.sodium),
+        ("potassium", &mixed.potassium),
+        ("iron", &mixed.iron),
+        ("manganese", &mixed.manganese),
+        ("bicarbonate", &mixed.bicarbonate),
+    ];
+    let held: Vec<String> =
+        ions.iter().filter_map(|(name, ion)| Some(format!("{name} {}", ion.as_ref()?.show(units)))).collect();
+    line(ui, "holds", |ui| {
+        let hardness = hardness(&mixed).map(|hardness| format!("{} hard", hardness.show(units)));
+        let all: Vec<String> = hardness.into_iter().chain(held).collect();
+        ui.add(egui::Label::new(all.join(", ")).wrap());
+    });
+    sheets::say(
+        ui,
+        "An ion that either report does not state stays open. pH, conductivity and clarity of a blend are not reckoned.",
+    );
+    if boxes::act(ui, "Keep the blend as a water of its own").clicked() {
+        let mut id = Id::new();
+        bench.desk.document.edit(|farm| {
+            id = tankard_core::farm::id::fresh(&farm.waters, &mixed.name);
+            farm.waters.insert(id.clone(), mixed);
+        });
+        bench.state.choose(id);
+    }
+}
+
 fn hardness_sheet(ui: &mut Ui, water: &Water, reckoned: &[Working]) {
     sheets::sheet(ui, "Hardness, as calcium carbonate", |ui| {
         let Some(hardness) = hardness(water) else {
@@ -164,6 +269,14 @@ fn hardness_sheet(ui: &mut Ui, water: &Water, reckoned: &[Working]) {
             ("French degrees", show(hardness.to_french_degrees(), 1)),
         ] {
             sheets::pair(ui, unit, value);
+        }
+        let [own, others @ ..] = Scheme::ALL;
+        sheets::pair(ui, own.name(), look::strong(class(hardness, own)));
+        if others.iter().all(|scheme| class(hardness, *scheme) == class(hardness, own)) {
+            sheets::say(ui, "Other schemes call it the same.");
+        } else {
+            let others = others.map(|scheme| format!("{}: {}", scheme.name(), class(hardness, scheme)));
+            sheets::say(ui, &format!("{}.", others.join("; ")));
         }
         show_workings(ui, reckoned);
     });
@@ -185,12 +298,18 @@ fn need_sheet(ui: &mut Ui, water: &Water, units: Units, reckoned: &[Working]) {
             Some(with) => sheets::pair(ui, "with iron", look::strong(with.show(units))),
             None => sheets::pair(ui, "with iron", look::soft(ui, "not known")),
         }
+        for (what, range) in [("North Dakota practice", ranges::practice()), ("labels, as published", ranges::labels())]
+        {
+            if let Some(range) = range {
+                sheets::pair(ui, what, range.show(units));
+            }
+        }
         if !need.missing.is_empty() {
             sheets::say(ui, &format!("Not stated, so not counted: {}.", need.missing.join(", ")));
         }
         show_workings(ui, reckoned);
         ui.add_space(4.0);
-        sheets::say(ui, conditioner::SOURCE);
+        sheets::say(ui, need::SOURCE);
     });
 }
 

@@ -1,0 +1,188 @@
+//! What the labels of a mix say of ammonium sulfate, set against what the mix holds of it.
+
+use super::conditioner::Judged;
+use super::dose;
+use crate::farm::label::{Says, Stance};
+use crate::farm::product::AdjuvantClass;
+use crate::farm::{Grade, Product};
+use crate::finding::{Basis, Finding, Subject};
+use crate::label::place;
+use crate::quantity::{Amount, AsTyped, CarrierRate, MassPerVolume, Quantity, Rate, Volume};
+
+/// What the labels of a mix say of ammonium sulfate.
+#[derive(Default)]
+pub(super) struct Asked {
+    /// One requires or prefers it.
+    pub(super) wanted: bool,
+    /// The largest least, and where it stands.
+    pub(super) least: Option<(MassPerVolume, String)>,
+    /// The smallest most, and where it stands.
+    pub(super) most: Option<(MassPerVolume, String)>,
+}
+
+impl Asked {
+    /// Where the range stands: one place, or the two of its ends.
+    pub(super) fn places(&self) -> Option<String> {
+        match (&self.least, &self.most) {
+            (Some((_, least)), Some((_, most))) if least != most => Some(format!("{least}; {most}")),
+            (Some((_, at)), _) | (None, Some((_, at))) => Some(at.clone()),
+            (None, None) => None,
+        }
+    }
+}
+
+pub(super) fn is_sulfate(product: &Product) -> bool {
+    product.class == Some(AdjuvantClass::AmmoniumSulfate)
+}
+
+/// The ammonium sulfate that the mix holds, in its spray.
+pub(super) fn held(judged: &Judged<'_>) -> Option<MassPerVolume> {
+    // The spray over a hectare, so that both are amounts.
+    let area = crate::quantity::Area::from_hectares(1.0);
+    let spray: Volume = judged.carrier * area;
+    let mut total: Option<f64> = None;
+    for (line, product) in judged.products().filter(|(_, product)| is_sulfate(product)) {
+        let density = product.density.as_ref().map(AsTyped::value);
+        let mass = match line.per_area.over(area) {
+            Amount::Mass(mass) => match product.actives.first() {
+                Some(salt) => salt.content.per_mass(density).map(|share| mass * share.to_fraction()),
+                None => Some(mass),
+            },
+            Amount::Volume(volume) => dose::salt_in(product).map(|content| content * volume),
+        };
+        if let Some(mass) = mass
+            && !spray.is_zero()
+        {
+            total = Some(total.unwrap_or(0.0) + mass.to_kilograms() / spray.to_cubic_metres());
+        }
+    }
+    total.map(MassPerVolume::from_grams_per_litre)
+}
+
+/// A solution whose content is not typed, or does not reach its volume: there is some, but nobody knows how much.
+pub(super) fn untold(judged: &Judged<'_>, findings: &mut Vec<Finding>) -> bool {
+    let untold = judged
+        .products()
+        .find(|(_, product)| is_sulfate(product) && product.is_liquid() && dose::salt_in(product).is_none());
+    let Some((line, product)) = untold else { return false };
+    findings.push(
+        Finding::check(
+            Subject::Product(line.product.clone()),
+            format!("How much ammonium sulfate {} holds is not typed, so it is not judged", product.name),
+            Basis::Arithmetic,
+        )
+        .hint(
+            "Type its content in the shed, such as \"3.4 lb/gal\", from its label or its maker. A fertilizer grade such as \
+             8-0-0-9 does not tell it.",
+        ),
+    );
+    true
+}
+
+/// Fertilizer grade in the mix, or a dry salt of which the grade is not typed.
+pub(super) fn grade(judged: &Judged<'_>, findings: &mut Vec<Finding>) {
+    for (line, product) in judged.products().filter(|(_, product)| is_sulfate(product)) {
+        let about = Subject::Product(line.product.clone());
+        if product.grade == Some(Grade::Fertilizer) {
+            findings.push(
+                Finding::check(
+                    about,
+                    format!(
+                        "{} is of fertilizer grade: its impurities may tie up the herbicide and block screens",
+                        product.name
+                    ),
+                    Basis::Practice,
+                )
+                .hint("Take spray grade, which Washington State University and Western Farm Press name, or strain it."),
+            );
+        } else if product.grade.is_none() && !product.is_liquid() {
+            findings.push(
+                Finding::note(about, format!("The grade of {} is not typed", product.name), Basis::Practice)
+                    .hint("Spray grade dissolves without residue; type it in the shed."),
+            );
+        }
+    }
+}
+
+/// How much ammonium sulfate each label names, set against what the mix holds. Whether there is any is for the choice of
+/// adjuvants to say.
+pub(super) fn asked(judged: &Judged<'_>, held: Option<MassPerVolume>, findings: &mut Vec<Finding>) -> Asked {
+    let (carrier, units) = (judged.carrier, judged.units());
+    let mut asked = Asked::default();
+    for (line, product) in judged.products() {
+        for statement in product.label.iter().filter(|statement| judged.for_crop(statement)) {
+            let Says::Adjuvant { class: AdjuvantClass::AmmoniumSulfate, stance, least, most, .. } = &statement.says
+            else {
+                continue;
+            };
+            let basis = || Basis::Label(place(product, statement));
+            let about = || Subject::Product(line.product.clone());
+            if [least, most].into_iter().flatten().any(|rate| in_spray(rate.value(), carrier).is_none()) {
+                findings.push(
+                    Finding::check(
+                        about(),
+                        format!("What {} says of ammonium sulfate is no mass, so it is not compared", product.name),
+                        basis(),
+                    )
+                    .hint("Type it like \"8.5 lb/100 gal\"."),
+                );
+            }
+            let least = least.as_ref().and_then(|rate| in_spray(rate.value(), carrier));
+            let most = most.as_ref().and_then(|rate| in_spray(rate.value(), carrier));
+            let names = matches!(stance, Stance::Required | Stance::Preferred | Stance::Allowed);
+            asked.wanted |= matches!(stance, Stance::Required | Stance::Preferred);
+            if let (Some(held), Some(least)) = (held, least)
+                && names
+                && least.exceeds(held)
+            {
+                let text = format!(
+                    "{} asks for at least {} of ammonium sulfate; the mix holds {}",
+                    product.name,
+                    least.show(units),
+                    held.show(units)
+                );
+                findings.push(if *stance == Stance::Required {
+                    Finding::stop(about(), text, basis())
+                } else {
+                    Finding::check(about(), text, basis())
+                });
+            }
+            if let (Some(held), Some(most)) = (held, most)
+                && held.exceeds(most)
+            {
+                let text = format!(
+                    "{} allows {} of ammonium sulfate at most; the mix holds {}",
+                    product.name,
+                    most.show(units),
+                    held.show(units)
+                );
+                findings.push(Finding::stop(about(), text, basis()));
+            }
+            if let Some(most) = most
+                && asked.most.as_ref().is_none_or(|(before, _)| most < *before)
+            {
+                asked.most = Some((most, place(product, statement)));
+            }
+            if let Some(least) = least
+                && names
+                && asked.least.as_ref().is_none_or(|(before, _)| least > *before)
+            {
+                asked.least = Some((least, place(product, statement)));
+            }
+        }
+    }
+    asked
+}
+
+/// A conditioner's rate as a content of the spray.
+fn in_spray(rate: Rate, carrier: CarrierRate) -> Option<MassPerVolume> {
+    match rate {
+        Rate::MassPerSpray(content) | Rate::OuncesPerSpray(content) | Rate::ActivePerSpray(content, _) => Some(content),
+        Rate::MassPerArea(mass) | Rate::OuncesPerArea(mass) | Rate::ActivePerArea(mass, _) if !carrier.is_zero() => {
+            Some(MassPerVolume::from_grams_per_litre(
+                mass.to_kilograms_per_hectare() * 1000.0 / carrier.to_litres_per_hectare(),
+            ))
+        }
+        _ => None,
+    }
+}

@@ -1,0 +1,138 @@
+//! Mixes into which ammonium may not go: who forbids it, and what conditions the water instead.
+
+use super::WaterPlan;
+use super::conditioner::{ConditionerChoice, Judged};
+use super::dose::Dose;
+use crate::farm::label::{Says, Stance};
+use crate::farm::product::AdjuvantClass;
+use crate::farm::{Formulation, Product, ProductKind, Statement};
+use crate::finding::{Basis, Finding, Subject};
+use crate::label::names::speak_of;
+use crate::label::place;
+use crate::mix::line::per_area;
+use crate::quantity::{AsTyped, MassPerVolume, Quantity, Rate};
+
+/// The label that forbids ammonium in this mix, and its basis. A statement whose condition is not known here counts.
+pub(super) fn forbidden(judged: &Judged<'_>) -> Option<(String, Basis)> {
+    let mut salt = Product::new("ammonium sulfate", ProductKind::Conditioner, Formulation::SG);
+    salt.class = Some(AdjuvantClass::AmmoniumSulfate);
+    judged.products().find_map(|(_, product)| {
+        product
+            .label
+            .iter()
+            .find(|statement| judged.applies(statement) && forbids(statement, &salt))
+            .map(|statement| (format!("the label of {}", product.name), Basis::Label(place(product, statement))))
+    })
+}
+
+/// Whether a statement forbids a product in the tank.
+fn forbids(statement: &Statement, product: &Product) -> bool {
+    match &statement.says {
+        Says::Adjuvant { class, stance: Stance::Forbidden, .. } => product.class == Some(*class),
+        Says::NotWith { what, .. } => speak_of(what, product),
+        _ => false,
+    }
+}
+
+/// What conditions the water where ammonium may not go in.
+pub(super) fn choose(
+    judged: &Judged<'_>,
+    water: &WaterPlan,
+    need: MassPerVolume,
+    (who, basis): (String, Basis),
+    findings: &mut Vec<Finding>,
+) -> ConditionerChoice {
+    const CLASS: AdjuvantClass = AdjuvantClass::ConditionerWithoutAmmonium;
+    let units = judged.units();
+    let refused = |candidate: &Product| {
+        let by_partner = judged
+            .products()
+            .any(|(_, product)| product.label.iter().any(|says| judged.applies(says) && forbids(says, candidate)));
+        let by_itself = candidate
+            .label
+            .iter()
+            .any(|says| judged.applies(says) && judged.products().any(|(_, partner)| forbids(says, partner)));
+        by_partner || by_itself
+    };
+    let in_mix = judged.of_class(CLASS);
+    let in_shed = || judged.farm.products.iter().find(|(_, product)| product.class == Some(CLASS) && !refused(product));
+    let chosen = in_mix.or_else(in_shed);
+    let (least, most) = chosen.map_or((None, None), |(_, product)| label_dose(judged, product));
+    let rate = match (least, most) {
+        (Some(least), Some(most)) if least != most => format!("{} to {}", least.show(units), most.show(units)),
+        (Some(one), _) | (None, Some(one)) => one.show(units),
+        (None, None) => String::new(),
+    };
+    let about = Subject::Water(water.id.clone());
+    let tied = format!(
+        "{} ties up what {} of ammonium sulfate would free, and {who} speaks against ammonium",
+        water.name,
+        need.show(units)
+    );
+    let (why, finding) = match (chosen, in_mix.is_some()) {
+        (Some((_, product)), true) => {
+            let why = format!("{tied}; {} in the mix holds none", product.name);
+            (why.clone(), Finding::note(about, why, basis.clone()))
+        }
+        (Some((_, product)), false) => {
+            let by = if rate.is_empty() { String::new() } else { format!(", {rate} by its label") };
+            let why = format!("{tied}; {} of the shed conditions without it{by}", product.name);
+            let hint = if rate.is_empty() {
+                "Type its label's rate in the shed, and read whether the partners' labels accept it."
+            } else {
+                "Read whether the partners' labels accept it, then add it to the mix."
+            };
+            (why.clone(), Finding::check(about, why, basis.clone()).hint(hint))
+        }
+        (None, _) => {
+            let partners: Vec<&str> = judged
+                .products()
+                .filter(|(_, product)| product.kind.is_pesticide())
+                .map(|(_, product)| product.name.as_str())
+                .collect();
+            let why = format!("{tied}; the shed has no conditioner without ammonium that suits");
+            let hint = format!("Buy one whose label is accepted by {}.", partners.join(", "));
+            (why.clone(), Finding::check(about, why, basis.clone()).hint(hint))
+        }
+    };
+    findings.push(finding);
+    ConditionerChoice {
+        product: chosen.map(|(id, _)| id.clone()),
+        in_mix: in_mix.is_some(),
+        class: CLASS,
+        name: chosen.map_or_else(|| "Conditioner without ammonium".to_owned(), |(_, product)| product.name.clone()),
+        per_spray: least.or(most),
+        per_spray_most: most,
+        content: None,
+        why,
+        basis,
+    }
+}
+
+/// The range that a conditioner's own label gives, else what a partner's label gives for its class.
+fn label_dose(judged: &Judged<'_>, product: &Product) -> (Option<Dose>, Option<Dose>) {
+    let dose = |rate: Option<&AsTyped<Rate>>| {
+        let amount = per_area(rate?.value(), product, judged.carrier).ok()?;
+        Dose::of(amount, judged.carrier)
+    };
+    let own = product.label.iter().filter(|statement| judged.applies(statement)).find_map(|statement| match &statement
+        .says
+    {
+        Says::Rate { least, most } => Some((dose(least.as_ref()), dose(most.as_ref()))),
+        _ => None,
+    });
+    own.unwrap_or_else(|| {
+        let partners = judged.products().flat_map(|(_, partner)| &partner.label);
+        partners
+            .filter(|statement| judged.applies(statement))
+            .find_map(|statement| match &statement.says {
+                Says::Adjuvant { class, least, most, stance, .. }
+                    if Some(*class) == product.class && *stance != Stance::Forbidden =>
+                {
+                    Some((dose(least.as_ref()), dose(most.as_ref())))
+                }
+                _ => None,
+            })
+            .unwrap_or((None, None))
+    })
+}
