@@ -2,5 +2,6 @@
 
 pub mod actives;
 pub mod guidance;
+pub mod jar;
 pub mod line;
 pub mod order;
