@@ -18,6 +18,9 @@ use crate::plan::Plan;
 use crate::quantity::{Amount, CarrierRate, Duration, Quantity, Share, Units, Volume};
 use crate::working::Working;
 
+#[cfg(test)]
+mod tests;
+
 pub use measure::Measured;
 
 /// Up to which line the jar is filled. The jar itself is larger, so that it can be shaken.

@@ -36,8 +36,8 @@ fn full(paper: Paper) -> JarSheet {
     steps.push(step(
         0,
         "Urea ammonium nitrate",
-        "dry products take up little room; the line counts",
-        "to the 473.2 mL line",
+        "to the line; dry products take up little room",
+        "to 473 mL",
         "about 222 mL (7.5 fl oz)",
     ));
     let lines = |lines: &[&str]| lines.iter().map(|line| (*line).to_owned()).collect::<Vec<_>>();
@@ -54,7 +54,7 @@ fn full(paper: Paper) -> JarSheet {
         ],
         jars: lines(&["A", "B"]),
         before: lines(&[
-            "Take two clear jars, A and B, each with a lid and a line at 473.2 mL; about twice as large, so that it can be shaken.",
+            "Take two clear jars, A and B, each with a lid and a line at 473 mL; about twice as large, so that it can be shaken.",
             "Take the carrier from the delivery that fills the tank, at the same temperature.",
             "After each product: lid on, turn over gently until it is even, only then the next.",
         ]),
@@ -98,7 +98,7 @@ fn small(paper: Paper) -> JarSheet {
     sheet.steps = vec![
         step(0, "Water", "", "250 mL", ""),
         step(1, "Glyphosate 540 SL (demo)", "", "5.7 mL", ""),
-        step(0, "Water", "dry products take up little room; the line counts", "to the 500 mL line", "about 244 mL"),
+        step(0, "Water", "to the line; dry products take up little room", "to 500 mL", "about 244 mL"),
     ];
     sheet
 }

@@ -4,7 +4,6 @@ use std::sync::LazyLock;
 
 use serde::{Deserialize, Serialize};
 
-use super::measure::show_millilitres;
 use super::{JarStep, JarTest, Second};
 use crate::farm::card::CardStep;
 use crate::farm::label::Says;
@@ -51,8 +50,8 @@ impl Means {
     pub const fn words(self) -> &'static str {
         match self {
             Self::Stop => "do not spray",
-            Self::Turn => "do not spray, if gentle turning does not bring it back",
-            Self::Foam => "less agitation or a defoamer; if the tank would foam over, do not spray",
+            Self::Turn => "do not spray, unless gentle turning mends it",
+            Self::Foam => "try a defoamer; where none helps, do not spray",
         }
     }
 }
@@ -107,7 +106,7 @@ pub fn sheet(farm: &Farm, test: &JarTest) -> Option<JarSheet> {
     let products: Vec<(&Id, &Product)> =
         test.items.iter().filter_map(|item| farm.products.get_key_value(&item.product)).collect();
     let two = test.second.is_some();
-    let line = show_millilitres(test.jar.volume());
+    let line = to_line(test.jar.volume());
     let jars = if two {
         format!("two clear jars, A and B, each with a lid and a line at {line}")
     } else {
@@ -178,20 +177,12 @@ fn rows(kind: CarrierKind, test: &JarTest, units: Units) -> Vec<CardStep> {
                 rows.push(CardStep {
                     number: None,
                     what: sentence(kind.name()),
-                    hint: if end {
-                        "dry products take up little room; the line counts".to_owned()
-                    } else {
-                        String::new()
-                    },
-                    amount: if end {
-                        format!("to the {} line", show_millilitres(*to))
-                    } else {
-                        carrier_words(*add, units)
-                    },
+                    hint: if end { "to the line; dry products take up little room".to_owned() } else { String::new() },
+                    amount: if end { format!("to {}", to_line(*to)) } else { carrier_words(*add, units) },
                     detail: if end {
                         format!("about {}", carrier_words(*add, units))
                     } else if at > 0 {
-                        format!("to {}", show_millilitres(*to))
+                        format!("to {}", to_line(*to))
                     } else {
                         String::new()
                     },
@@ -241,9 +232,14 @@ fn results(test: &JarTest) -> Vec<String> {
     results
 }
 
+/// A line on the jar, to a millilitre.
+fn to_line(volume: Volume) -> String {
+    format!("{} mL", show(volume.to_litres() * 1000.0, 0))
+}
+
 /// A volume of carrier: "237 mL (8 fl oz)".
 fn carrier_words(volume: Volume, units: Units) -> String {
-    let millilitres = format!("{} mL", show(volume.to_litres() * 1000.0, 0));
+    let millilitres = to_line(volume);
     match units {
         Units::UsCustomary => format!("{millilitres} ({} fl oz)", show(volume.to_us_fluid_ounces(), 1)),
         Units::Imperial => format!("{millilitres} ({} imp fl oz)", show(volume.to_imperial_fluid_ounces(), 1)),
