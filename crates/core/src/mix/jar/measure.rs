@@ -104,7 +104,7 @@ pub fn show_millilitres(volume: Volume) -> String {
 /// A volume in US spoons: a teaspoon is a sixth of a US fluid ounce (4.92892159375 mL), a tablespoon three of them.
 ///
 /// Where quarters of a teaspoon, or an eighth, come within 5 % of the amount they are named as "about"; else the number
-/// stands to two places. Empty where the smallest spoon, an eighth of a teaspoon, is too large.
+/// stands to two places. Empty below a quarter of a teaspoon, except near an eighth.
 ///
 /// ```
 /// use tankard_core::mix::jar::measure::spoons;
@@ -132,7 +132,7 @@ pub fn spoons(volume: Volume, units: Units) -> String {
     if near(0.125) {
         return format!("about 1/8 {us}tsp");
     }
-    if teaspoons < 0.125 {
+    if teaspoons < 0.25 {
         return String::new();
     }
     format!("{} {us}tsp", show(teaspoons, 2))

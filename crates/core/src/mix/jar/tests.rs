@@ -96,6 +96,7 @@ fn spoons_are_named_where_they_come_near() {
         (0.62, "about 1/8 tsp"),
         (5.915, "about 1 1/4 tsp"),
         (2.957, "0.6 tsp"),
+        (0.75, ""),
         (0.5, ""),
     ] {
         assert_eq!(spoons(Volume::from_litres(value / 1000.0), Units::UsCustomary), text);
