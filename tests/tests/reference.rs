@@ -19,7 +19,7 @@ use checks::Verdict;
 use serde::Deserialize;
 
 /// Tables that must be there, so that none is lost unnoticed.
-const TABLES: [&str; 8] = ["active", "convert", "equal", "ground", "loads", "order", "sizes", "water"];
+const TABLES: [&str; 9] = ["active", "convert", "equal", "ground", "jar", "loads", "order", "sizes", "water"];
 /// Fewest published rows that must pass.
 const LEAST_ROWS: usize = 60;
 /// Fewest published sources of which a row must pass.

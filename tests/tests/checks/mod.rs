@@ -1,5 +1,6 @@
 //! The kinds of check, by the name that stands in the tables.
 
+mod jar;
 mod planned;
 mod quantities;
 
@@ -27,6 +28,8 @@ pub(crate) fn run(row: &Row) -> Result<Verdict, String> {
         "course" => quantities::course(row),
         "sizes" => quantities::sizes(row),
         "loads" | "active" | "clamp" => planned::loads(row),
+        "jar" => jar::jar(row),
+        "spoons" => jar::spoons(row),
         "order" => planned::order(row),
         "fill" => planned::fill(row),
         "hardness" => planned::hardness(row),

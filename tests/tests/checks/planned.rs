@@ -13,14 +13,14 @@ use super::Verdict;
 use super::quantities::{amount_in, area_in, per_area_in};
 use crate::{Row, close};
 
-const PASS: &str = "pass";
+pub(super) const PASS: &str = "pass";
 
-fn typed<Q: Quantity>(text: &str) -> Result<AsTyped<Q>, String> {
+pub(super) fn typed<Q: Quantity>(text: &str) -> Result<AsTyped<Q>, String> {
     AsTyped::parse(text).map_err(|error| error.to_string())
 }
 
 /// One field, one rig, one pass without a mix. What the row leaves out is a plain figure that no answer depends on.
-fn farm(row: &Row) -> Result<Farm, String> {
+pub(super) fn farm(row: &Row) -> Result<Farm, String> {
     let mut farm = Farm::new("Reference");
     farm.fields.insert("field".to_owned(), Field::new("Field", typed(row.with("area").unwrap_or("1 ac"))?));
     farm.rigs.insert("rig".to_owned(), Rig::new("Rig", typed(row.with("tank").unwrap_or("1000 gal"))?));
@@ -41,16 +41,16 @@ fn farm(row: &Row) -> Result<Farm, String> {
 }
 
 /// The pass of [`farm`].
-fn pass(farm: &mut Farm) -> Result<&mut Pass, String> {
+pub(super) fn pass(farm: &mut Farm) -> Result<&mut Pass, String> {
     farm.passes.get_mut(PASS).ok_or_else(|| "the farm has no pass".to_owned())
 }
 
-fn planned(farm: &Farm) -> Result<Plan, String> {
+pub(super) fn planned(farm: &Farm) -> Result<Plan, String> {
     plan(farm, PASS).ok_or_else(|| "the pass is not planned".to_owned())
 }
 
 /// A product as the row describes it.
-fn product(row: &Row) -> Result<Product, String> {
+pub(super) fn product(row: &Row) -> Result<Product, String> {
     let formulation = match row.with("product") {
         Some("dry") => Formulation::WP,
         _ => Formulation::SC,

@@ -21,7 +21,7 @@ fn step(number: u32, what: &str, hint: &str, amount: &str, detail: &str) -> Card
 /// Ten products of a fertilizer carrier, in two jars: as full as a sheet gets.
 fn full(paper: Paper) -> JarSheet {
     let mut steps = vec![
-        step(0, "Urea ammonium nitrate", "", "237 mL (8 fl oz)", ""),
+        step(0, "Urea ammonium nitrate", "", "237 mL", "8 fl oz"),
         step(0, "Compatibility agent, jar B only", "", "1.2 mL", "about 1/4 tsp"),
     ];
     for number in 1..=10 {
@@ -38,7 +38,7 @@ fn full(paper: Paper) -> JarSheet {
         "Urea ammonium nitrate",
         "to the line; dry products take up little room",
         "to 473 mL",
-        "about 222 mL (7.5 fl oz)",
+        "about 222 mL, 7.5 fl oz",
     ));
     let lines = |lines: &[&str]| lines.iter().map(|line| (*line).to_owned()).collect::<Vec<_>>();
     JarSheet {
@@ -50,7 +50,7 @@ fn full(paper: Paper) -> JarSheet {
             ("Jar, filled to".into(), "1 US pint (473 mL)".into()),
             ("Carrier".into(), "urea ammonium nitrate".into()),
             ("Spray volume".into(), "15 gal/ac".into()),
-            ("Carrier in the jar".into(), "442 mL (14.9 fl oz)".into()),
+            ("Carrier in the jar".into(), "442 mL, 14.9 fl oz".into()),
         ],
         jars: lines(&["A", "B"]),
         before: lines(&[

@@ -174,18 +174,20 @@ fn rows(kind: CarrierKind, test: &JarTest, units: Units) -> Vec<CardStep> {
         match step {
             JarStep::Carrier { add, to } => {
                 let end = at == last;
+                let ounces = in_ounces(*add, units);
+                let (amount, detail) = if end {
+                    (format!("to {}", to_line(*to)), format!("about {}", joined(&[&to_line(*add), &ounces])))
+                } else if at > 0 {
+                    (to_line(*add), joined(&[&ounces, &format!("to {}", to_line(*to))]))
+                } else {
+                    (to_line(*add), ounces)
+                };
                 rows.push(CardStep {
                     number: None,
                     what: sentence(kind.name()),
                     hint: if end { "to the line; dry products take up little room".to_owned() } else { String::new() },
-                    amount: if end { format!("to {}", to_line(*to)) } else { carrier_words(*add, units) },
-                    detail: if end {
-                        format!("about {}", carrier_words(*add, units))
-                    } else if at > 0 {
-                        format!("to {}", to_line(*to))
-                    } else {
-                        String::new()
-                    },
+                    amount,
+                    detail,
                 });
                 if let (0, Some(Second::With { measured, .. })) = (at, &test.second) {
                     rows.push(CardStep {
@@ -237,14 +239,22 @@ fn to_line(volume: Volume) -> String {
     format!("{} mL", show(volume.to_litres() * 1000.0, 0))
 }
 
-/// A volume of carrier: "237 mL (8 fl oz)".
+/// A volume of carrier: "237 mL, 8 fl oz".
 fn carrier_words(volume: Volume, units: Units) -> String {
-    let millilitres = to_line(volume);
+    joined(&[&to_line(volume), &in_ounces(volume, units)])
+}
+
+/// A volume in fluid ounces of the farm; empty for a metric one.
+fn in_ounces(volume: Volume, units: Units) -> String {
     match units {
-        Units::UsCustomary => format!("{millilitres} ({} fl oz)", show(volume.to_us_fluid_ounces(), 1)),
-        Units::Imperial => format!("{millilitres} ({} imp fl oz)", show(volume.to_imperial_fluid_ounces(), 1)),
-        Units::Metric => millilitres,
+        Units::UsCustomary => format!("{} fl oz", show(volume.to_us_fluid_ounces(), 1)),
+        Units::Imperial => format!("{} imp fl oz", show(volume.to_imperial_fluid_ounces(), 1)),
+        Units::Metric => String::new(),
     }
+}
+
+fn joined(words: &[&str]) -> String {
+    words.iter().copied().filter(|words| !words.is_empty()).collect::<Vec<_>>().join(", ")
 }
 
 fn seconds(time: Duration) -> String {

@@ -92,6 +92,7 @@ fn heading(desk: &mut Desk, ui: &mut Ui, test: &JarTest) {
 
 /// What goes in, line by line.
 fn steps(desk: &mut Desk, ui: &mut Ui, test: &JarTest, page: &JarSheet) {
+    ui.spacing_mut().item_spacing.y = 2.0;
     for line in &page.before {
         ui.label(line);
     }
@@ -109,7 +110,7 @@ fn steps(desk: &mut Desk, ui: &mut Ui, test: &JarTest, page: &JarSheet) {
 
 fn row(desk: &mut Desk, ui: &mut Ui, test: &JarTest, step: &CardStep) {
     let item = test.items.iter().find(|item| step.number == Some(item.number));
-    let (number, amount, beside) = (24.0, 132.0, 150.0);
+    let (number, amount, beside) = (20.0, 100.0, 140.0);
     let product = (ui.available_width() - number - amount - beside - 3.0 * ui.spacing().item_spacing.x).max(80.0);
     ui.horizontal(|ui| {
         cell(ui, number, false, |ui| {
@@ -118,7 +119,7 @@ fn row(desk: &mut Desk, ui: &mut Ui, test: &JarTest, step: &CardStep) {
             }
         });
         cell(ui, product, false, |ui| {
-            ui.add(egui::Label::new(&step.what).truncate()).on_hover_text(&step.what);
+            ui.add(egui::Label::new(&step.what).wrap());
         });
         cell(ui, amount, true, |ui| match item {
             Some(item) => {
