@@ -210,7 +210,12 @@ fn rows(kind: CarrierKind, test: &JarTest, units: Units) -> Vec<CardStep> {
                 rows.push(CardStep {
                     number: Some(item.number),
                     what: item.name.clone(),
-                    hint: hints.into_iter().filter(|hint| !hint.is_empty()).collect::<Vec<_>>().join(". "),
+                    hint: hints
+                        .map(|hint| hint.trim_end_matches('.'))
+                        .into_iter()
+                        .filter(|hint| !hint.is_empty())
+                        .collect::<Vec<_>>()
+                        .join(". "),
                     amount: item.measured.text.clone(),
                     detail: item.beside(),
                 });

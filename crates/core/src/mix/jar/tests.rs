@@ -186,6 +186,15 @@ fn fertilizer_takes_two_jars_that_differ_by_the_compatibility_agent() {
 }
 
 #[test]
+fn words_of_the_label_and_a_stock_stand_in_one_line() {
+    let mut farm = farm(&[("drop", Formulation::SC, "0.02 fl oz/ac")]);
+    let own = crate::farm::Says::Handling { what: "Shake the jug first.".to_owned() };
+    farm.products["drop"].label.push(crate::farm::Statement::new(own, "page 1"));
+    let page = sheet(&farm, &tested(&farm, Jar::Pint)).unwrap();
+    assert!(page.steps[1].hint.starts_with("Shake the jug first. Stock 1 in 1,000: "), "{}", page.steps[1].hint);
+}
+
+#[test]
 fn a_bag_is_weighed_out_with_a_check() {
     let farm = farm(&[("bags", Formulation::WSP, "1 lb/ac")]);
     let test = tested(&farm, Jar::Quart);
