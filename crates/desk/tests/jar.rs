@@ -75,7 +75,7 @@ fn another_jar_is_chosen_and_kept_from_pass_to_pass() {
 #[test]
 fn the_page_is_reached_and_worked_by_keyboard_alone() {
     let mut harness = window(demo::farm().unwrap(), [1366.0, 768.0]);
-    let mut tab_to = |harness: &mut Harness<'static, Desk>, name: &str| {
+    let tab_to = |harness: &mut Harness<'static, Desk>, name: &str| {
         for _ in 0..150 {
             harness.key_press(egui::Key::Tab);
             harness.run();
