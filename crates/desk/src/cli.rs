@@ -8,12 +8,13 @@ use clap::{Parser, Subcommand, ValueEnum};
 use tankard_core::farm::Farm;
 use tankard_core::finding::Level;
 use tankard_core::loads::card::cards;
+use tankard_core::mix::jar::Jar;
 use tankard_core::plan::{NOT_JUDGED, Plan, plan};
 use tankard_file::store::{self, Report};
 use tankard_paper::Sheet;
 
 use crate::command::View;
-use crate::{demo, report};
+use crate::{demo, report, views};
 
 /// Plans sprayer work: what goes in the tank, how much, in what order, for which fields. The label and local law govern.
 #[derive(Debug, Parser)]
@@ -65,6 +66,32 @@ pub enum RendererName {
     Wgpu,
 }
 
+/// Jars by name.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub enum JarName {
+    /// A US pint, 473 mL.
+    Pint,
+    /// A US quart, 946 mL.
+    Quart,
+    /// Half a litre.
+    #[value(name = "500ml")]
+    HalfLitre,
+    /// A litre.
+    #[value(name = "1l")]
+    Litre,
+}
+
+impl From<JarName> for Jar {
+    fn from(name: JarName) -> Self {
+        match name {
+            JarName::Pint => Self::Pint,
+            JarName::Quart => Self::Quart,
+            JarName::HalfLitre => Self::HalfLitre,
+            JarName::Litre => Self::Litre,
+        }
+    }
+}
+
 fn window_size(text: &str) -> Result<(u16, u16), String> {
     let read = |part: &str| part.parse::<u16>().ok().filter(|size| (320..=8000).contains(size));
     text.split_once('x')
@@ -95,6 +122,20 @@ enum Ask {
         /// Where to write them
         #[arg(long)]
         out: PathBuf,
+    },
+    /// Prints the jar test of the planned mix, or writes its sheet as PDF
+    Jar {
+        /// The farm
+        file: PathBuf,
+        /// Only this pass
+        #[arg(long)]
+        pass: Option<String>,
+        /// How much finished spray the jar holds; the farm's usual one without it
+        #[arg(long, value_enum)]
+        jar: Option<JarName>,
+        /// Where to write the sheet; needs --pass where the farm has several
+        #[arg(long)]
+        out: Option<PathBuf>,
     },
     /// Prints all findings; exit status 0 for none above Note, 1 for Check, 2 for Stop, 3 for an unreadable file
     Check {
@@ -129,6 +170,7 @@ pub fn run() -> ExitCode {
         None => return open_desk(args.file.as_deref(), &args.start),
         Some(Ask::Plan { file, pass, json }) => ask_plan(&file, pass.as_deref(), json),
         Some(Ask::Cards { file, pass, out }) => ask_cards(&file, pass.as_deref(), &out),
+        Some(Ask::Jar { file, pass, jar, out }) => ask_jar(&file, pass.as_deref(), jar, out.as_deref()),
         Some(Ask::Check { file }) => ask_check(&file),
     };
     match status {
@@ -227,6 +269,37 @@ fn write_cards(farm: &Farm, plans: &[Plan], out: &Path) -> Result<u8, String> {
     store::put_report(out, &pdf, Report::Pdf).map_err(|error| error.to_string())?;
     say(&format!("{} cards written to {}\n", contents.len(), out.display()))?;
     Ok(0)
+}
+
+fn ask_jar(file: &Path, pass: Option<&str>, jar: Option<JarName>, out: Option<&Path>) -> Result<u8, String> {
+    let farm = farm_of(file)?;
+    let plans = plans_of(&farm, pass)?;
+    let size = jar.map_or_else(|| Jar::usual(farm.units), Jar::from);
+    if plans.is_empty() {
+        eprintln!("tankard: no pass is planned, so there is nothing to test");
+        return Ok(NOTHING);
+    }
+    let Some(out) = out else {
+        let tests: Vec<String> = plans.iter().map(|plan| report::jar::test(&farm, plan, size)).collect();
+        say(&tests.join("\n"))?;
+        return Ok(0);
+    };
+    let [plan] = plans.as_slice() else {
+        let known: Vec<&str> = plans.iter().map(|plan| plan.pass.as_str()).collect();
+        eprintln!("tankard: a sheet is of one pass; choose it with --pass: {}", known.join(", "));
+        return Ok(USAGE);
+    };
+    match views::tank_loads::jar::pdf(&farm, plan, size) {
+        Ok(pdf) => {
+            store::put_report(out, &pdf, Report::Pdf).map_err(|error| error.to_string())?;
+            say(&format!("jar test written to {}\n", out.display()))?;
+            Ok(0)
+        }
+        Err(problem) => {
+            eprintln!("tankard: no jar test for \"{}\": {problem}", plan.pass);
+            Ok(STOP)
+        }
+    }
 }
 
 fn ask_check(file: &Path) -> Result<u8, String> {

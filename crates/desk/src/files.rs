@@ -18,6 +18,8 @@ pub enum Purpose {
     SaveFarm,
     /// To save cards as PDF.
     SaveCards,
+    /// To save a jar test as PDF.
+    SaveJar,
     /// To save records as CSV.
     SaveRecords,
 }
@@ -28,6 +30,7 @@ impl Purpose {
             Self::OpenFarm => ("Open a farm", "Open"),
             Self::SaveFarm => ("Save the farm as", "Save"),
             Self::SaveCards => ("Save the load cards as", "Save"),
+            Self::SaveJar => ("Save the jar test as", "Save"),
             Self::SaveRecords => ("Save the records as", "Save"),
         }
     }
@@ -35,7 +38,7 @@ impl Purpose {
     const fn ending(self) -> (&'static str, &'static str) {
         match self {
             Self::OpenFarm | Self::SaveFarm => ("Tankard farm", "ron"),
-            Self::SaveCards => ("PDF", "pdf"),
+            Self::SaveCards | Self::SaveJar => ("PDF", "pdf"),
             Self::SaveRecords => ("CSV", "csv"),
         }
     }

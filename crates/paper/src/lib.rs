@@ -5,10 +5,12 @@
 //!
 //! - [`pdf`] makes the document, one page a [`Sheet`].
 //! - [`picture`] draws one sheet for the preview.
+//! - [`jar::pdf`] makes the sheet of a jar test, laid out by `assets/typst/jar-test.typ`.
 //!
 //! The first call reads the fonts and the template and takes longer than the next ones. Both calls block; a program
 //! with a window makes them on another thread.
 
+pub mod jar;
 mod world;
 
 use serde::Serialize;
@@ -20,7 +22,7 @@ use typst_layout::PagedDocument;
 use typst_pdf::PdfOptions;
 use typst_render::RenderOptions;
 
-use world::Desk;
+use world::{Desk, Template};
 
 /// A card as it goes to the printer.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -61,6 +63,9 @@ pub enum PaperError {
         /// Number of the card.
         number: String,
     },
+    /// Even in the smallest print the sheet of a jar test does not fit on its page.
+    #[error("the jar test holds more text than one page can take; shorten names, cautions or what to wear")]
+    JarTooLong,
     /// The picture would be too small or too large to draw.
     #[error("a preview takes from {least} to {most} pixels a point, not {asked}", least = PIXELS_PER_POINT.0, most = PIXELS_PER_POINT.1)]
     PictureScale {
@@ -102,14 +107,18 @@ const PIXELS_PER_POINT: (f32, f32) = (0.1, 8.0);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn pdf(sheets: &[Sheet]) -> Result<Vec<u8>, PaperError> {
-    let document = lay_out(sheets)?;
+    written(&lay_out(sheets)?, "tankard load cards")
+}
+
+/// The pages as a PDF of a fixed identifier and without a time.
+fn written(document: &PagedDocument, ident: &str) -> Result<Vec<u8>, PaperError> {
     let options = PdfOptions {
-        ident: Smart::Custom("tankard load cards".to_owned()),
+        ident: Smart::Custom(ident.to_owned()),
         creator: Smart::Custom(Some("Tankard".to_owned())),
         timestamp: None,
         ..PdfOptions::default()
     };
-    typst_pdf::pdf(&document, &options).map_err(|errors| PaperError::Pdf(in_words(&errors)))
+    typst_pdf::pdf(document, &options).map_err(|errors| PaperError::Pdf(in_words(&errors)))
 }
 
 /// Draws one sheet for the screen.
@@ -158,8 +167,13 @@ fn lay_out(sheets: &[Sheet]) -> Result<PagedDocument, PaperError> {
 /// Runs the template over the sheets: the pages, and what the layout warns of.
 fn compile(sheets: &[Sheet]) -> Result<(PagedDocument, Vec<SourceDiagnostic>), PaperError> {
     let pages: Vec<Page> = sheets.iter().map(Page::from).collect();
-    let data = serde_json::to_string(&pages).map_err(|error| PaperError::Data(error.to_string()))?;
-    let compiled = typst::compile::<PagedDocument>(&Desk::new(data));
+    compile_as(Template::Cards, &pages)
+}
+
+/// Runs a template over what it lays out.
+fn compile_as(template: Template, what: &impl Serialize) -> Result<(PagedDocument, Vec<SourceDiagnostic>), PaperError> {
+    let data = serde_json::to_string(what).map_err(|error| PaperError::Data(error.to_string()))?;
+    let compiled = typst::compile::<PagedDocument>(&Desk::new(template, data));
     // Without this the memory of past layouts grows with every different card.
     comemo::evict(10);
     let document = compiled.output.map_err(|errors| PaperError::Layout(in_words(&errors)))?;

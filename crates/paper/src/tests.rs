@@ -228,16 +228,16 @@ fn draft(content: &CardContent) -> Sheet<'_> {
 
 /// A run of text on a page: left, top, right and bottom in points, and the words.
 #[derive(Debug)]
-struct Run {
-    left: f64,
-    top: f64,
-    right: f64,
-    bottom: f64,
-    size: f64,
-    words: String,
+pub(crate) struct Run {
+    pub(crate) left: f64,
+    pub(crate) top: f64,
+    pub(crate) right: f64,
+    pub(crate) bottom: f64,
+    pub(crate) size: f64,
+    pub(crate) words: String,
 }
 
-fn runs(frame: &Frame, transform: Transform, found: &mut Vec<Run>) {
+pub(crate) fn runs(frame: &Frame, transform: Transform, found: &mut Vec<Run>) {
     for (at, item) in frame.items() {
         let here = transform.pre_concat(Transform::translate(at.x, at.y));
         match item {
@@ -271,7 +271,7 @@ fn page(sheet: &Sheet) -> Vec<Run> {
 }
 
 /// All words of a page without spaces, since lines break where they must.
-fn ink(words: &str) -> String {
+pub(crate) fn ink(words: &str) -> String {
     words.chars().filter(|letter| !letter.is_whitespace() && *letter != '\u{200b}').collect()
 }
 

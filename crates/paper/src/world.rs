@@ -1,4 +1,4 @@
-//! All that Typst may see: the template, the cards as one virtual file, and our fonts.
+//! All that Typst may see: a template, what it lays out as one virtual file, and our fonts.
 
 use std::path::PathBuf;
 use std::sync::LazyLock;
@@ -10,11 +10,9 @@ use typst::text::{Font, FontBook};
 use typst::utils::LazyHash;
 use typst::{Library, LibraryExt, World};
 
-/// Name of the file from which the template reads the cards.
-const DATA: &str = "cards.json";
-
-static TEMPLATE: LazyLock<Source> =
+static CARDS: LazyLock<Source> =
     LazyLock::new(|| Source::detached(include_str!("../../../assets/typst/load-card.typ")));
+static JAR: LazyLock<Source> = LazyLock::new(|| Source::detached(include_str!("../../../assets/typst/jar-test.typ")));
 static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| LazyHash::new(Library::default()));
 /// One family for all faces, so that the template asks by weight and stretch. Left alone, Typst would go by the short
 /// names inside the files and take "IBM Plex Sans SmBld" for a family of its own.
@@ -38,15 +36,42 @@ static FONTS: LazyLock<Vec<Font>> = LazyLock::new(|| {
     faces.into_iter().flat_map(|face| Font::iter(Bytes::new(face))).collect()
 });
 
+/// What is laid out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Template {
+    /// Load cards.
+    Cards,
+    /// The sheet of a jar test.
+    Jar,
+}
+
+impl Template {
+    fn source(self) -> &'static Source {
+        match self {
+            Self::Cards => &CARDS,
+            Self::Jar => &JAR,
+        }
+    }
+
+    /// Name of the file from which the template reads.
+    const fn data(self) -> &'static str {
+        match self {
+            Self::Cards => "cards.json",
+            Self::Jar => "jar.json",
+        }
+    }
+}
+
 /// The desk on which one layout is made.
 pub(crate) struct Desk {
+    template: Template,
     data: Bytes,
 }
 
 impl Desk {
-    /// A desk with these cards on it, as JSON.
-    pub(crate) fn new(data: String) -> Self {
-        Self { data: Bytes::from_string(data) }
+    /// A desk with a template on it and what it lays out, as JSON.
+    pub(crate) fn new(template: Template, data: String) -> Self {
+        Self { template, data: Bytes::from_string(data) }
     }
 }
 
@@ -60,15 +85,16 @@ impl World for Desk {
     }
 
     fn main(&self) -> FileId {
-        TEMPLATE.id()
+        self.template.source().id()
     }
 
     fn source(&self, id: FileId) -> FileResult<Source> {
-        if id == TEMPLATE.id() { Ok(TEMPLATE.clone()) } else { Err(missing(id)) }
+        let template = self.template.source();
+        if id == template.id() { Ok(template.clone()) } else { Err(missing(id)) }
     }
 
     fn file(&self, id: FileId) -> FileResult<Bytes> {
-        if id.vpath().get_without_slash() == DATA { Ok(self.data.clone()) } else { Err(missing(id)) }
+        if id.vpath().get_without_slash() == self.template.data() { Ok(self.data.clone()) } else { Err(missing(id)) }
     }
 
     fn font(&self, index: usize) -> Option<Font> {

@@ -1,6 +1,7 @@
 //! The kinds of check, by the name that stands in the tables.
 
 mod guided;
+mod jar;
 mod planned;
 mod quantities;
 mod waters;
@@ -29,6 +30,8 @@ pub(crate) fn run(row: &Row) -> Result<Verdict, String> {
         "course" => quantities::course(row),
         "sizes" => quantities::sizes(row),
         "loads" | "active" | "clamp" => planned::loads(row),
+        "jar" => jar::jar(row),
+        "spoons" => jar::spoons(row),
         "order" => planned::order(row),
         "fill" => planned::fill(row),
         "guidance" => guided::guided(row),

@@ -13,7 +13,7 @@ use super::Verdict;
 use super::quantities::{amount_in, area_in, per_area_in};
 use crate::{Row, close};
 
-const PASS: &str = "pass";
+pub(super) const PASS: &str = "pass";
 
 pub(super) fn typed<Q: Quantity>(text: &str) -> Result<AsTyped<Q>, String> {
     AsTyped::parse(text).map_err(|error| error.to_string())
@@ -53,7 +53,7 @@ pub(super) fn planned(farm: &Farm) -> Result<Plan, String> {
 }
 
 /// A product as the row describes it.
-fn product(row: &Row) -> Result<Product, String> {
+pub(super) fn product(row: &Row) -> Result<Product, String> {
     let formulation = match row.with("product") {
         Some("dry") => Formulation::WP,
         _ => Formulation::SC,

@@ -135,6 +135,8 @@ pub(super) fn amount_in(amount: Amount, unit: &str) -> Result<f64, String> {
         (Amount::Volume(volume), "qt") => volume.to_us_gallons() * 4.0,
         (Amount::Volume(volume), "pt") => volume.to_us_gallons() * 8.0,
         (Amount::Volume(volume), "fl oz") => volume.to_us_fluid_ounces(),
+        (Amount::Volume(volume), "tsp") => volume.to_us_fluid_ounces() * 6.0,
+        (Amount::Volume(volume), "tbsp") => volume.to_us_fluid_ounces() * 2.0,
         (Amount::Volume(volume), "imp gal") => volume.to_imperial_gallons(),
         (Amount::Volume(volume), "imp fl oz") => volume.to_imperial_fluid_ounces(),
         (Amount::Mass(mass), "kg") => mass.to_kilograms(),

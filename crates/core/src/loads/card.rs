@@ -131,7 +131,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
 }
 
 /// What several labels say of one thing, each distinct saying once, with the products it comes from.
-fn said(products: &[(&Id, &Product)], pick: impl Fn(&Says) -> Option<String>) -> Vec<String> {
+pub(crate) fn said(products: &[(&Id, &Product)], pick: impl Fn(&Says) -> Option<String>) -> Vec<String> {
     let mut sayings: Vec<(String, Vec<&str>)> = Vec::new();
     for (_, product) in products {
         for statement in &product.label {

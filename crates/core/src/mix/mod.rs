@@ -6,6 +6,7 @@ pub mod charge;
 pub mod choice;
 pub mod guidance;
 mod interval;
+pub mod jar;
 pub mod line;
 pub mod order;
 pub mod pairs;

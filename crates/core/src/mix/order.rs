@@ -85,7 +85,7 @@ fn keys(product: &Product) -> [&'static str; 3] {
 }
 
 /// How a product is put in: in its label's own words, or in those of its formulation; and what to wait for.
-fn how(product: &Product, carrier: CarrierKind) -> String {
+pub(crate) fn how(product: &Product, carrier: CarrierKind) -> String {
     let own: Vec<&str> = product
         .label
         .iter()

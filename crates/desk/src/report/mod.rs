@@ -1,4 +1,5 @@
 //! Plans in words and as JSON, for the command line.
 
+pub mod jar;
 pub mod json;
 pub mod text;

@@ -125,7 +125,7 @@ fn pages(desk: &mut Desk, ui: &mut Ui, id: &str) {
     ui.horizontal(|ui| {
         let cards =
             if super::cards::is_superseded(desk, &id.to_owned()) { "Load cards, superseded" } else { "Load cards" };
-        for (page, name) in [(Page::Plan, "Plan"), (Page::Cards, cards)] {
+        for (page, name) in [(Page::Plan, "Plan"), (Page::Cards, cards), (Page::Jar, "Jar test")] {
             let chosen = desk.tank_loads.page == page;
             let text =
                 if chosen { look::strong(name) } else { egui::RichText::new(name).color(look::colours(ui).brass) };

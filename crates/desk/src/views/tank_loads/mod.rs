@@ -6,6 +6,7 @@ pub mod cards;
 mod compare;
 mod day;
 mod heading;
+pub mod jar;
 mod loads;
 mod mix;
 mod passes;
@@ -23,7 +24,7 @@ use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, lists};
 
-/// The two pages of a pass.
+/// The pages of a pass.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Page {
     /// The plan.
@@ -31,6 +32,8 @@ pub enum Page {
     Plan,
     /// Its load cards.
     Cards,
+    /// Its jar test.
+    Jar,
 }
 
 /// Which editor of the heading line is open.
@@ -53,6 +56,8 @@ pub enum Shown {
     Titled(String),
     /// The amount of a product in the chosen load.
     InLoad(String),
+    /// The amount of a product in the chosen jar.
+    InJar(String),
 }
 
 /// What is chosen in this view.
@@ -77,6 +82,8 @@ pub struct State {
     pub reveal: bool,
     /// What the file now asked for is to hold; none where no file is asked for.
     pub printing: Option<cards::Printing>,
+    /// What is chosen on the page of the jar test.
+    pub jar: jar::Choice,
     pub(crate) contents: cards::Contents,
     pub(crate) standing: cards::Standing,
     pub(crate) preview: preview::Preview,
@@ -87,7 +94,8 @@ impl State {
     pub fn choose(&mut self, id: &str) {
         if self.chosen.as_deref() != Some(id) {
             // A file asked for is still to hold what it was asked for.
-            *self = Self { page: self.page, printing: self.printing.take(), ..Self::default() };
+            let jar = std::mem::take(&mut self.jar);
+            *self = Self { page: self.page, printing: self.printing.take(), jar, ..Self::default() };
             self.chosen = Some(id.to_owned());
         }
         self.load = 1;
@@ -132,6 +140,7 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
             match desk.tank_loads.page {
                 Page::Plan => page(desk, ui, &id, &plan),
                 Page::Cards => cards::show(desk, ui, &id, &plan),
+                Page::Jar => jar::show(desk, ui, &plan),
             }
         },
     );

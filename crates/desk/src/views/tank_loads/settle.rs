@@ -40,6 +40,7 @@ fn working(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     let shown: Option<Working> = match &desk.tank_loads.working {
         Some(Shown::Titled(title)) => plan.workings.iter().find(|working| working.title == *title).cloned(),
         Some(Shown::InLoad(product)) => working_of(plan, desk.tank_loads.load, product, units),
+        Some(Shown::InJar(product)) => super::jar::working(desk, plan, product),
         None => None,
     };
     let mut title = shown.as_ref().map(|working| working.title.clone()).unwrap_or_default();

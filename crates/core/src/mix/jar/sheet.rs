@@ -1,0 +1,273 @@
+//! What stands on the sheet of a jar test: what to put in, what to look for, and what forbids spraying.
+
+use std::sync::LazyLock;
+
+use serde::{Deserialize, Serialize};
+
+use super::{JarStep, JarTest, Second};
+use crate::farm::card::CardStep;
+use crate::farm::label::Says;
+use crate::farm::{CarrierKind, Farm, Id, Paper, Product};
+use crate::finding::Level;
+use crate::loads::card::{long_date, said};
+use crate::quantity::number::show;
+use crate::quantity::{Duration, Quantity, Units, Volume};
+
+/// How to handle a jar of pesticide; common practice, no source. The labels' own demands stand beside them.
+const CAUTIONS: [&str; 5] = [
+    "Work outdoors, away from people, food and animals. Wear gloves, eye protection and all that the labels ask for.",
+    "Write on the jar what is in it. Never use a kitchen jar or spoon, and never one of these in a kitchen again.",
+    "Put each product into the carrier, never two concentrates together.",
+    "Open the lid slowly and away from the face; leave it loose while the jar stands.",
+    "Afterwards pour the jar into the spray tank if the mix is sprayed, or get rid of it as the labels say.",
+];
+
+/// A sign of products that do not bear each other: a row of `assets/jar-signs.csv`.
+#[derive(Clone, Debug, PartialEq, Eq, Deserialize)]
+pub struct Sign {
+    /// What is seen or felt.
+    pub sign: String,
+    /// What it means.
+    pub means: Means,
+    /// Where it is printed.
+    pub source: String,
+}
+
+/// What a sign in the jar means.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Means {
+    /// Do not spray, whatever follows.
+    Stop,
+    /// Do not spray if gentle turning does not bring it back.
+    Turn,
+    /// A nuisance in the tank.
+    Foam,
+}
+
+impl Means {
+    /// What to do, in words.
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::Stop => "do not spray",
+            Self::Turn => "do not spray, unless gentle turning mends it",
+            Self::Foam => "try a defoamer; where none helps, do not spray",
+        }
+    }
+}
+
+/// All signs, the gravest first.
+pub fn signs() -> &'static [Sign] {
+    static TABLE: LazyLock<Vec<Sign>> =
+        LazyLock::new(|| crate::table::read(include_str!("../../../../../assets/jar-signs.csv")).unwrap_or_default());
+    &TABLE
+}
+
+/// The content of a jar test's sheet, as text.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct JarSheet {
+    /// The paper.
+    pub paper: Paper,
+    /// The farm.
+    pub farm: String,
+    /// The pass.
+    pub pass: String,
+    /// Its day.
+    pub date: String,
+    /// What is known of the test: a title and its words.
+    pub facts: Vec<(String, String)>,
+    /// The jars by letter; empty for one jar.
+    pub jars: Vec<String>,
+    /// What to do before.
+    pub before: Vec<String>,
+    /// What goes in, in order.
+    pub steps: Vec<CardStep>,
+    /// What to do after.
+    pub after: Vec<String>,
+    /// When to look.
+    pub looks: Vec<String>,
+    /// What to look for, and what it means.
+    pub signs: Vec<(String, String)>,
+    /// The results to choose from.
+    pub results: Vec<String>,
+    /// What the labels ask to wear.
+    pub wear: Vec<String>,
+    /// How to handle it.
+    pub cautions: Vec<String>,
+    /// What was open when the sheet was made.
+    pub open: Vec<String>,
+    /// What the test does not show.
+    pub limits: String,
+}
+
+/// The sheet of a jar test; `None` where its pass is gone.
+pub fn sheet(farm: &Farm, test: &JarTest) -> Option<JarSheet> {
+    let pass = farm.passes.get(&test.pass)?;
+    let products: Vec<(&Id, &Product)> =
+        test.items.iter().filter_map(|item| farm.products.get_key_value(&item.product)).collect();
+    let two = test.second.is_some();
+    let line = to_line(test.jar.volume());
+    let jars = if two {
+        format!("two clear jars, A and B, each with a lid and a line at {line}")
+    } else {
+        format!("a clear jar with a lid and a line at {line}")
+    };
+    let source = if pass.carrier_kind == CarrierKind::Water {
+        "from the source that fills the tank"
+    } else {
+        "from the delivery that fills the tank"
+    };
+    let mut after = vec![format!("Lid on. Shake for {}. Feel whether the jar gets warm.", seconds(test.shake))];
+    after.push(
+        "Let it stand and look at the times below. Then turn it over gently, ten times, and look again.".to_owned(),
+    );
+    if test.looks.len() > 1 {
+        after.push("Leave it overnight if the spray may stand in the tank.".to_owned());
+    }
+    let mut looks: Vec<String> = test.looks.iter().map(|look| look.show(farm.units)).collect();
+    looks.push("overnight".to_owned());
+    Some(JarSheet {
+        paper: farm.paper,
+        farm: farm.name.clone(),
+        pass: pass.name.clone(),
+        date: long_date(pass.date),
+        facts: vec![
+            ("Jar, filled to".to_owned(), test.jar.name().to_owned()),
+            ("Carrier".to_owned(), test.carrier.clone()),
+            ("Spray volume".to_owned(), test.carrier_rate.show(farm.units)),
+            ("Carrier in the jar".to_owned(), carrier_words(test.carrier_volume, farm.units)),
+        ],
+        jars: if two { vec!["A".to_owned(), "B".to_owned()] } else { Vec::new() },
+        before: vec![
+            format!("Take {jars}; about twice as large, so that it can be shaken."),
+            format!("Take the carrier {source}, at the same temperature."),
+            "After each product: lid on, turn over gently until it is even, only then the next.".to_owned(),
+        ],
+        steps: rows(pass.carrier_kind, test, farm.units),
+        after,
+        looks,
+        signs: signs().iter().map(|sign| (sign.sign.clone(), sign.means.words().to_owned())).collect(),
+        results: results(test),
+        wear: said(&products, |says| match says {
+            Says::Wear { what } => Some(what.clone()),
+            _ => None,
+        }),
+        cautions: CAUTIONS.map(str::to_owned).to_vec(),
+        open: test
+            .findings
+            .iter()
+            .map(|finding| match finding.level {
+                Level::Note => format!("{}. {}", finding.text, finding.hint),
+                level => format!("{}: {}. {}", level.word(), finding.text, finding.hint),
+            })
+            .collect(),
+        limits: "A jar test shows only whether the products bear each other in the jar. It shows nothing of weed control or of \
+                 the crop. The label and local law govern; read the labels."
+            .to_owned(),
+    })
+}
+
+fn rows(kind: CarrierKind, test: &JarTest, units: Units) -> Vec<CardStep> {
+    let mut rows = Vec::with_capacity(test.steps.len() + 1);
+    let last = test.steps.len().saturating_sub(1);
+    for (at, step) in test.steps.iter().enumerate() {
+        match step {
+            JarStep::Carrier { add, to } => {
+                let end = at == last;
+                let ounces = in_ounces(*add, units);
+                let (amount, detail) = if end {
+                    (format!("to {}", to_line(*to)), format!("about {}", joined(&[&to_line(*add), &ounces])))
+                } else if at > 0 {
+                    (to_line(*add), joined(&[&ounces, &format!("to {}", to_line(*to))]))
+                } else {
+                    (to_line(*add), ounces)
+                };
+                rows.push(CardStep {
+                    number: None,
+                    what: sentence(kind.name()),
+                    hint: if end { "to the line; dry products take up little room".to_owned() } else { String::new() },
+                    amount,
+                    detail,
+                });
+                if let (0, Some(Second::With { measured, .. })) = (at, &test.second) {
+                    rows.push(CardStep {
+                        number: None,
+                        what: "Compatibility agent, jar B only".to_owned(),
+                        hint: measured.stock.as_ref().map(|stock| stock.text.clone()).unwrap_or_default(),
+                        amount: measured.text.clone(),
+                        detail: measured.spoons.clone(),
+                    });
+                }
+            }
+            JarStep::Product { item } => {
+                let Some(item) = test.items.get(*item) else { continue };
+                let only_a = matches!(&test.second, Some(Second::Without(id)) if *id == item.product);
+                let hints = [
+                    if only_a { "jar A only" } else { "" },
+                    item.handling.as_str(),
+                    item.measured.stock.as_ref().map_or("", |stock| stock.text.as_str()),
+                ];
+                rows.push(CardStep {
+                    number: Some(item.number),
+                    what: item.name.clone(),
+                    hint: hints
+                        .map(|hint| hint.trim_end_matches('.'))
+                        .into_iter()
+                        .filter(|hint| !hint.is_empty())
+                        .collect::<Vec<_>>()
+                        .join(". "),
+                    amount: item.measured.text.clone(),
+                    detail: item.beside(),
+                });
+            }
+        }
+    }
+    rows
+}
+
+fn results(test: &JarTest) -> Vec<String> {
+    let mut results = vec![
+        "Even at every look: the products bear each other in this jar.".to_owned(),
+        "Parted, but came back on gentle turning: keep the agitator running until the tank is empty.".to_owned(),
+        "Got warm, or did not come back: do not spray this mix.".to_owned(),
+    ];
+    if matches!(test.second, Some(Second::With { .. })) {
+        results.push(
+            "Jar B is even and jar A is not: take the compatibility agent into the mix, or do not spray it.".to_owned(),
+        );
+    }
+    results
+}
+
+/// A line on the jar, to a millilitre.
+fn to_line(volume: Volume) -> String {
+    format!("{} mL", show(volume.to_litres() * 1000.0, 0))
+}
+
+/// A volume of carrier: "237 mL, 8 fl oz".
+fn carrier_words(volume: Volume, units: Units) -> String {
+    joined(&[&to_line(volume), &in_ounces(volume, units)])
+}
+
+/// A volume in fluid ounces of the farm; empty for a metric one.
+fn in_ounces(volume: Volume, units: Units) -> String {
+    match units {
+        Units::UsCustomary => format!("{} fl oz", show(volume.to_us_fluid_ounces(), 1)),
+        Units::Imperial => format!("{} imp fl oz", show(volume.to_imperial_fluid_ounces(), 1)),
+        Units::Metric => String::new(),
+    }
+}
+
+fn joined(words: &[&str]) -> String {
+    words.iter().copied().filter(|words| !words.is_empty()).collect::<Vec<_>>().join(", ")
+}
+
+fn seconds(time: Duration) -> String {
+    format!("{} seconds", show(time.to_seconds(), 0))
+}
+
+/// With a capital letter in front.
+fn sentence(words: &str) -> String {
+    let mut letters = words.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
