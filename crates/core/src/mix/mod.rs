@@ -4,3 +4,4 @@ pub mod actives;
 pub mod guidance;
 pub mod line;
 pub mod order;
+pub mod start;
