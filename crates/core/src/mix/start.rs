@@ -93,8 +93,16 @@ impl Started {
 /// Says which part stands twice, or what looks like a content and cannot be read.
 pub fn parts(text: &str) -> Result<Parts, String> {
     let mut parts = Parts::default();
+    let all = words_of(text);
+    if let [only] = all.as_slice() {
+        // "me" on the way to "mesotrione" is no micro-emulsion.
+        let lower = only.to_lowercase();
+        if actives::table().iter().any(|facts| facts.name.to_lowercase().starts_with(&lower)) {
+            return Ok(Parts { active: only.clone(), ..Parts::default() });
+        }
+    }
     let mut words = Vec::new();
-    for word in words_of(text) {
+    for word in all {
         match Formulation::ALL.into_iter().find(|formulation| formulation.code().eq_ignore_ascii_case(&word)) {
             Some(second) if parts.formulation.is_some_and(|first| first != second) => {
                 let first = parts.formulation.map_or("", Formulation::code);
@@ -270,7 +278,7 @@ fn content(text: &str, formulation: Formulation, notes: &mut Vec<String>) -> Res
             (false, value) if value <= 100.0 => "% w/w",
             (false, _) => "g/kg",
         };
-        notes.push(format!("{text} was read as {text} {unit}, as it is usual in the name of a {code}."));
+        notes.push(format!("{text} was read as {text} {unit}."));
         text = format!("{text} {unit}");
     }
     let content = AsTyped::<Concentration>::parse(&text).map_err(|problem| format!("{problem}."))?;
@@ -317,8 +325,7 @@ fn active(typed: &str, notes: &mut Vec<String>) -> Result<(String, Option<&'stat
         .min_by_key(|(distance, _)| *distance)
         .map_or_else(String::new, |(_, facts)| format!(" Is {} meant?", facts.name));
     notes.push(format!(
-        "\"{typed}\" is not among the actives known here, so group and basis are not known: type them from the label. \
-         Until then it counts as ai, and as a herbicide.{near}"
+        "\"{typed}\" is not known here: type its group and basis from the label. Until then it counts as ai.{near}"
     ));
     Ok((typed.to_owned(), None))
 }
@@ -415,7 +422,7 @@ mod tests {
     fn an_active_that_is_not_known_is_taken_with_a_warning() {
         let started = understood("inventedone 100 EC");
         assert_eq!((started.active.as_str(), started.group(), started.basis), ("inventedone", "", ActiveIngredient));
-        assert!(started.notes.iter().any(|note| note.contains("group and basis are not known")), "{:?}", started.notes);
+        assert!(started.notes.iter().any(|note| note.contains("type its group and basis")), "{:?}", started.notes);
         let started = understood("glyfosate 540 SL");
         assert_eq!(started.group(), "", "a likeness is asked about and never taken");
         assert!(started.notes.iter().any(|note| note.contains("Is glyphosate meant?")), "{:?}", started.notes);

@@ -147,7 +147,6 @@ fn form(farm: &Farm, ui: &mut Ui, advice: &mut Advice) {
     section(ui, "Who said it, and of what");
     line(ui, "given on", |ui| {
         boxes::date_or_none(ui, "given on", &mut advice.given, 120.0);
-        word(ui, "the day on which it was given");
     });
     line(ui, "about", |ui| {
         boxes::text_or_empty(ui, "about", &mut advice.about, 220.0, "every pesticide");

@@ -76,7 +76,9 @@ fn surfactant(ui: &mut Ui, product: &mut Product) {
                 let tick = Checkbox::new(&mut complete, "the label says that no other is needed");
                 ui.add(tick).accessible_name("the label says that no other surfactant is needed");
             }
-            ui.end_row();
+            if charge.is_some() {
+                ui.end_row();
+            }
             word(ui, "It serves this product; a partner may want another.");
         });
     } else if product.kind == ProductKind::Adjuvant || product.surfactant.is_some() {

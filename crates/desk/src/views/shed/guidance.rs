@@ -1,7 +1,7 @@
 //! What others than the label print about a product: local advice, publications, common practice. It is read beside the
 //! label and never copied into it; a person who finds it in the booklet says so.
 
-use egui::{Label, ScrollArea, Ui};
+use egui::{Label, RichText, ScrollArea, TextStyle, Ui};
 use tankard_core::farm::label::{Says, Statement, When};
 use tankard_core::farm::{Advice, Farm, Product};
 use tankard_core::finding::Basis;
@@ -67,10 +67,11 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &str) {
             egui::Frame::new().inner_margin(egui::Margin { right: 8, ..Default::default() }).show(ui, |ui| {
                 ui.set_width(ui.available_width());
                 for speaker in Speaker::ALL {
-                    let mut rows = rows.iter().filter(|row| row.speaker == speaker).peekable();
-                    if rows.peek().is_some() {
+                    let rows: Vec<&Row> = rows.iter().filter(|row| row.speaker == speaker).collect();
+                    if !rows.is_empty() {
                         ui.add_space(4.0);
-                        ui.label(look::heading(speaker.name()).color(look::colours(ui).soft));
+                        let heading = format!("{} ({})", speaker.name(), rows.len());
+                        ui.label(look::heading(heading).color(look::colours(ui).soft));
                     }
                     for row in rows {
                         if show_row(ui, row, &label) {
@@ -102,13 +103,16 @@ fn show_row(ui: &mut Ui, row: &Row, label: &[Statement]) -> bool {
         ui.spacing_mut().item_spacing.y = 1.0;
         ui.spacing_mut().interact_size.y = 16.0;
         ui.spacing_mut().button_padding = egui::Vec2::new(0.0, 1.0);
-        ui.add(Label::new(&row.says).wrap());
-        for text in [&row.stands, &row.applies] {
-            if !text.is_empty() {
-                ui.add(Label::new(egui::RichText::new(text.as_str()).small()).wrap());
-            }
+        if let Some(font) = ui.style_mut().text_styles.get_mut(&TextStyle::Small) {
+            font.family = look::condensed();
         }
-        sheets::say(ui, &row.source);
+        ui.add(Label::new(&row.says).wrap());
+        let beneath: Vec<&str> =
+            [&row.stands, &row.applies].into_iter().map(String::as_str).filter(|text| !text.is_empty()).collect();
+        if !beneath.is_empty() {
+            ui.add(Label::new(RichText::new(beneath.join("; ")).small()).wrap());
+        }
+        small(ui, &row.source);
         let same: Vec<&Statement> = row.statements.iter().filter_map(|wanted| find(label, wanted)).collect();
         if row.statements.is_empty() {
             return;
@@ -116,7 +120,7 @@ fn show_row(ui: &mut Ui, row: &Row, label: &[Statement]) -> bool {
         if same.len() == row.statements.len() {
             let place = same.iter().map(|statement| statement.at.trim()).find(|at| !at.is_empty());
             match place {
-                Some(place) => sheets::say(ui, &format!("The label says the same, {place}.")),
+                Some(place) => small(ui, &format!("The label says the same, {place}.")),
                 None => {
                     let text = look::soft(ui, "On the label as well; type its page there.");
                     ui.add(Label::new(text.color(look::colours(ui).check)).wrap());
@@ -128,7 +132,7 @@ fn show_row(ui: &mut Ui, row: &Row, label: &[Statement]) -> bool {
         {
             let place = if otherwise.at.trim().is_empty() { "" } else { otherwise.at.trim() };
             let place = if place.is_empty() { String::new() } else { format!(", {place}") };
-            sheets::say(ui, &format!("The label speaks of it in its own way{place}."));
+            small(ui, &format!("The label speaks of it in its own way{place}."));
         }
         let act = boxes::act(ui, "It stands on the label too…");
         let act = act.on_hover_text("Adds it to the label, where you type the page on which you found it");
@@ -140,6 +144,12 @@ fn show_row(ui: &mut Ui, row: &Row, label: &[Statement]) -> bool {
     });
     ui.add_space(3.0);
     taken
+}
+
+/// Soft words in the small face of the sheet.
+fn small(ui: &mut Ui, text: &str) {
+    let text = RichText::new(text).small().color(look::colours(ui).soft);
+    ui.add(Label::new(text).wrap());
 }
 
 /// The same statement on the label, wherever it stands.
@@ -254,24 +264,35 @@ pub(super) fn sentence(statements: &[&Statement], units: Units) -> String {
 /// "8.5 to 17 lb/100 gal", with what that is in the farm's units where it reads otherwise.
 fn range(least: Option<&AsTyped<Rate>>, most: Option<&AsTyped<Rate>>, units: Units) -> String {
     let text = between(least.map(AsTyped::text), most.map(AsTyped::text));
-    let differs = [least, most].into_iter().flatten().any(|rate| !boxes::same_reading(&rate.show(units), rate.text()));
-    if !differs {
+    // Units of another system: on a farm that reads gallons a pint needs no explanation.
+    let foreign = |text: &str| {
+        let metric = text.contains("/ha") || text.contains('L');
+        let american = text.contains("/ac") || text.contains("gal");
+        match units {
+            Units::UsCustomary => metric || text.contains("imp"),
+            Units::Imperial => metric || (american && !text.contains("imp")),
+            Units::Metric => american,
+        }
+    };
+    let differs = |rate: &AsTyped<Rate>| foreign(rate.text()) && !boxes::same_reading(&rate.show(units), rate.text());
+    if ![least, most].into_iter().flatten().any(differs) {
         return text;
     }
     let (least, most) = (least.map(|rate| rate.show(units)), most.map(|rate| rate.show(units)));
     format!("{text} (= {})", between(least.as_deref(), most.as_deref()))
 }
 
-/// Two ends in words; a unit that both have stands once.
+/// Two ends in words; a unit that both have stands once. A number and its unit stay in one line.
 fn between(least: Option<&str>, most: Option<&str>) -> String {
+    let whole = |text: &str| text.trim().replace(' ', "\u{a0}");
     match (least.map(str::trim), most.map(str::trim)) {
-        (Some(least), Some(most)) if least == most => least.to_owned(),
+        (Some(least), Some(most)) if least == most => whole(least),
         (Some(least), Some(most)) => match (least.split_once(' '), most.split_once(' ')) {
-            (Some((number, one)), Some((_, other))) if one == other => format!("{number} to {most}"),
-            _ => format!("{least} to {most}"),
+            (Some((number, one)), Some((_, other))) if one == other => format!("{number} to {}", whole(most)),
+            _ => format!("{} to {}", whole(least), whole(most)),
         },
-        (Some(least), None) => format!("at least {least}"),
-        (None, Some(most)) => format!("at most {most}"),
+        (Some(least), None) => format!("at least {}", whole(least)),
+        (None, Some(most)) => format!("at most {}", whole(most)),
         (None, None) => String::new(),
     }
 }
@@ -324,6 +345,7 @@ mod tests {
 
     #[test]
     fn a_unit_that_both_ends_have_stands_once() {
+        let between = |least, most| between(least, most).replace('\u{a0}', " ");
         assert_eq!(between(Some("8.5 lb/100 gal"), Some("17 lb/100 gal")), "8.5 to 17 lb/100 gal");
         assert_eq!(between(Some("1 pt/ac"), Some("1 qt/ac")), "1 pt/ac to 1 qt/ac");
         assert_eq!(between(Some("1 % v/v"), Some("1 % v/v")), "1 % v/v");

@@ -214,7 +214,9 @@ fn inset(x: i8, y: i8) -> Frame {
 /// The links to the lists; the one in use is bold.
 fn pages(bench: &mut Bench, ui: &mut Ui) {
     ui.horizontal_wrapped(|ui| {
-        ui.spacing_mut().item_spacing.x = 14.0;
+        // Six names in one line.
+        tight(ui);
+        ui.spacing_mut().item_spacing.x = 8.0;
         ui.spacing_mut().button_padding.x = 0.0;
         for page in Page::ALL {
             let chosen = bench.state.page == page;

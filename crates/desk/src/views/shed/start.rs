@@ -12,7 +12,7 @@ use crate::parts::boxes;
 /// How many known actives are offered while one is typed.
 const OFFERED: usize = 3;
 /// Room for what was understood, so that the list above stands still while a person types.
-const READING: f32 = 66.0;
+const READING: f32 = 72.0;
 
 /// What is being typed.
 #[derive(Debug, Default)]
@@ -103,7 +103,7 @@ fn line(bench: &mut Bench, ui: &mut Ui) {
 fn choices(ui: &mut Ui, line: &mut String) {
     let Ok(parts) = start::parts(line) else { return };
     let mut picked = parts.clone();
-    ui.horizontal(|ui| {
+    ui.horizontal_top(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
         let width = (ui.available_width() - 6.0) / 2.0;
         let mut known: Vec<&str> = actives::table().iter().map(|facts| facts.name.as_str()).collect();
