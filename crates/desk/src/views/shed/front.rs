@@ -9,6 +9,9 @@ use super::{line, lines, section, word};
 use crate::look;
 use crate::parts::boxes;
 
+/// Room below which the boxes of an active are narrower, so that they stay in a line.
+const NARROW: f32 = 510.0;
+
 /// The section.
 pub(super) fn show(ui: &mut Ui, product: &mut Product, units: Units) {
     section(ui, "Front panel");
@@ -79,7 +82,7 @@ fn surfactant(ui: &mut Ui, product: &mut Product) {
             if charge.is_some() {
                 ui.end_row();
             }
-            word(ui, "It serves this product; a partner may want another.");
+            super::cell(ui, 290.0, |ui| word(ui, "It serves this product; a partner may want another."));
         });
     } else if product.kind == ProductKind::Adjuvant || product.surfactant.is_some() {
         line(ui, "charge", |ui| {
@@ -110,17 +113,18 @@ fn actives(ui: &mut Ui, product: &mut Product, units: Units) {
             lines(ui, if at == 0 { "active" } else { "" }, |ui| {
                 let what =
                     if active.name.trim().is_empty() { format!("active {}", at + 1) } else { active.name.clone() };
-                boxes::text_or_empty(ui, &format!("active {}", at + 1), &mut active.name, 150.0, "common name");
+                let width = if ui.available_width() < NARROW { 122.0 } else { 150.0 };
+                boxes::text_or_empty(ui, &format!("active {}", at + 1), &mut active.name, width, "common name");
                 boxes::quantity(ui, &format!("content of {what}"), &mut active.content, 90.0);
                 let basis = |basis: &ActiveBasis| basis.short().to_owned();
                 let both = [ActiveBasis::AcidEquivalent, ActiveBasis::ActiveIngredient];
                 boxes::choice(ui, &format!("basis of {what}"), &mut active.basis, &both, basis, 52.0);
                 word(ui, "group");
                 boxes::text_or_empty(ui, &format!("group of {what}"), &mut active.group, 44.0, "none");
-                boxes::understood(ui, Some(&active.content), units);
                 if super::cross(ui, &what) {
                     gone = Some(at);
                 }
+                boxes::understood(ui, Some(&active.content), units);
                 if at + 1 == count {
                     more |= boxes::act(ui, "+ Another active").clicked();
                 }

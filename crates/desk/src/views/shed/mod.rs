@@ -102,12 +102,6 @@ impl State {
         self.choose(id.to_owned());
     }
 
-    /// Chooses a piece of local advice.
-    pub fn choose_advice(&mut self, id: &str) {
-        self.page = Page::Advice;
-        self.choose(id.to_owned());
-    }
-
     /// Opens the page of the farm itself.
     pub fn choose_farm(&mut self) {
         self.page = Page::Farm;
@@ -181,13 +175,18 @@ fn left(bench: &mut Bench, ui: &mut Ui) {
     let width = if ui.available_width() < SMALL { LIST.1 } else { LIST.0 };
     Panel::left("shed list").exact_size(width).resizable(false).frame(ground).show(ui, |ui| {
         Panel::top("shed pages").show_separator_line(false).frame(inset(14, 8)).show(ui, |ui| pages(bench, ui));
-        Panel::bottom("shed acts").frame(inset(14, 8)).show(ui, |ui| match bench.state.page {
-            Page::Products => products::foot(bench, ui),
-            Page::Waters => waters::foot(bench, ui),
-            Page::Rigs => rigs::foot(bench, ui),
-            Page::Stock => stock::foot(bench, ui),
-            Page::Advice => advice::foot(bench, ui),
-            Page::Farm => {}
+        Panel::bottom("shed acts").frame(inset(14, 8)).show(ui, |ui| {
+            if width < LIST.0 {
+                tight(ui);
+            }
+            match bench.state.page {
+                Page::Products => products::foot(bench, ui),
+                Page::Waters => waters::foot(bench, ui),
+                Page::Rigs => rigs::foot(bench, ui),
+                Page::Stock => stock::foot(bench, ui),
+                Page::Advice => advice::foot(bench, ui),
+                Page::Farm => {}
+            }
         });
         CentralPanel::default().frame(Frame::new()).show(ui, |ui| {
             ScrollArea::vertical().id_salt(bench.state.page.name()).auto_shrink(false).show(ui, |ui| {
@@ -211,21 +210,22 @@ fn inset(x: i8, y: i8) -> Frame {
     Frame::new().inner_margin(Margin::symmetric(x, y))
 }
 
-/// The links to the lists; the one in use is bold.
+/// The links to the lists; the one in use is underlined, which moves none of the others.
 fn pages(bench: &mut Bench, ui: &mut Ui) {
     ui.horizontal_wrapped(|ui| {
         // Six names in one line.
         tight(ui);
-        ui.spacing_mut().item_spacing.x = 8.0;
+        ui.spacing_mut().item_spacing.x = 9.0;
         ui.spacing_mut().button_padding.x = 0.0;
         for page in Page::ALL {
             let chosen = bench.state.page == page;
-            let text = if chosen {
-                look::strong(page.name())
-            } else {
-                RichText::new(page.name()).color(look::colours(ui).soft)
-            };
+            let colours = look::colours(ui);
+            let text = RichText::new(page.name()).color(if chosen { colours.ink } else { colours.soft });
             let response = ui.add(Button::new(text).frame(false));
+            if chosen {
+                let line = Stroke::new(2.0, colours.brass);
+                ui.painter().hline(response.rect.x_range(), response.rect.bottom(), line);
+            }
             response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Tab, true, chosen, page.name()));
             if response.clicked() && !chosen {
                 bench.state.page = page;
@@ -429,12 +429,17 @@ fn foot(
     (added, foot_acts(bench, ui, chosen, uses))
 }
 
+/// The room between two acts at the foot of the list.
+fn gap(ui: &Ui) -> f32 {
+    if ui.available_width() < LIST.1 { look::GRID } else { 14.0 }
+}
+
 /// What can be done with the chosen thing.
 fn foot_acts(bench: &mut Bench, ui: &mut Ui, chosen: Option<(Id, String)>, uses: usize) -> Option<(Id, Act)> {
     let page = bench.state.page;
     let mut done = None;
     ui.spacing_mut().button_padding.x = 0.0;
-    ui.spacing_mut().item_spacing.x = 14.0;
+    ui.spacing_mut().item_spacing.x = gap(ui);
     let (id, name) = chosen?;
     if bench.state.removing.as_ref() == Some(&(page, id.clone())) {
         ui.label(format!("{} {name}", counted(uses, "pass uses", "passes use")));

@@ -30,7 +30,7 @@ pub(super) fn acts(bench: &mut Bench, ui: &mut Ui) {
     }
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().button_padding.x = 0.0;
-        ui.spacing_mut().item_spacing.x = 14.0;
+        ui.spacing_mut().item_spacing.x = super::gap(ui);
         if boxes::act(ui, "+ From a label").clicked() {
             add(bench, Product::new("New product", ProductKind::Herbicide, Formulation::SL), "product");
         }
@@ -54,7 +54,7 @@ fn add(bench: &mut Bench, product: Product, name: &str) {
 fn line(bench: &mut Bench, ui: &mut Ui) {
     let Some(mut draft) = bench.state.starting.take() else { return };
     ui.spacing_mut().item_spacing.y = 4.0;
-    ui.label(look::soft(ui, "Active, formulation and content, in any order"));
+    ui.label(look::soft(ui, "Active, formulation, content"));
     let width = ui.available_width();
     let response = boxes::text_or_empty(ui, "start from an active", &mut draft.line, width, start::EXAMPLE);
     if std::mem::take(&mut draft.fresh) {
