@@ -355,6 +355,7 @@ mod tests {
     use super::{Started, distance, parts, read};
     use crate::farm::{Farm, Formulation, ProductKind};
     use crate::quantity::ActiveBasis::{AcidEquivalent, ActiveIngredient};
+    use crate::quantity::AsTyped;
 
     fn understood(text: &str) -> Started {
         read(text).unwrap_or_else(|problem| panic!("{text}: {problem}"))
@@ -465,6 +466,26 @@ mod tests {
         assert!(crate::mix::guidance::on(&product).next().is_some(), "guidance stands beside it");
         farm.products.insert("one".to_owned(), product);
         assert_eq!(understood("540 SL glyphosate").product(&farm).name, "Glyphosate 540 SL (2)");
+    }
+
+    #[test]
+    fn the_plan_still_says_that_the_label_is_not_typed() {
+        let mut farm = Farm::new("Test");
+        farm.products.insert("g".to_owned(), understood("glyphosate, SL, 540 g ae/L").product(&farm));
+        let mut field = crate::farm::Field::new("Home", AsTyped::parse("80 ac").unwrap());
+        field.crop = "corn".to_owned();
+        farm.fields.insert("home".to_owned(), field);
+        let mut pass = crate::farm::Pass::new("First", "2031-06-12".parse().unwrap());
+        farm.rigs.insert("boom".to_owned(), crate::farm::Rig::new("Boom", AsTyped::parse("500 gal").unwrap()));
+        pass.rig = "boom".to_owned();
+        pass.carrier = AsTyped::parse("10 gal/ac").ok();
+        pass.fields = vec!["home".to_owned()];
+        pass.mix = vec![crate::farm::Line::new("g", AsTyped::parse("22 fl oz/ac").unwrap())];
+        farm.passes.insert("first".to_owned(), pass);
+        let plan = crate::plan::plan(&farm, "first").unwrap();
+        let said = |words: &str| plan.findings.iter().any(|finding| finding.text.contains(words));
+        assert!(said("No rate is typed from the label of Glyphosate 540 SL"), "{:?}", plan.findings);
+        assert!(said("From the label of Glyphosate 540 SL, "), "{:?}", plan.findings);
     }
 
     #[test]

@@ -63,7 +63,9 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &str) {
         }
         sheets::say(ui, "Guidance to be checked; what you type from the label decides.");
         ui.add_space(2.0);
-        ScrollArea::vertical().id_salt(("guidance", id)).max_height(HEIGHT).auto_shrink([false, true]).show(ui, |ui| {
+        let scroll = ScrollArea::vertical().id_salt(("guidance", id)).auto_shrink([false, true]);
+        // Within a page that scrolls itself the area would take next to no height of its own accord.
+        scroll.max_height(HEIGHT).min_scrolled_height(HEIGHT).show(ui, |ui| {
             egui::Frame::new().inner_margin(egui::Margin { right: 8, ..Default::default() }).show(ui, |ui| {
                 ui.set_width(ui.available_width());
                 for speaker in Speaker::ALL {
@@ -119,12 +121,11 @@ fn show_row(ui: &mut Ui, row: &Row, label: &[Statement]) -> bool {
         }
         if same.len() == row.statements.len() {
             let place = same.iter().map(|statement| statement.at.trim()).find(|at| !at.is_empty());
-            match place {
-                Some(place) => small(ui, &format!("The label says the same, {place}.")),
-                None => {
-                    let text = look::soft(ui, "On the label as well; type its page there.");
-                    ui.add(Label::new(text.color(look::colours(ui).check)).wrap());
-                }
+            if let Some(place) = place {
+                small(ui, &format!("The label says the same, {place}."));
+            } else {
+                let text = look::soft(ui, "On the label as well; type its page there.");
+                ui.add(Label::new(text.color(look::colours(ui).check)).wrap());
             }
             return;
         }

@@ -264,14 +264,17 @@ fn containers(bench: &Bench, ui: &mut Ui, product: &mut Product) {
             lines(ui, if at == 0 { "sold in" } else { "" }, |ui| {
                 let n = at + 1;
                 let say = |kind: &ContainerKind| kind.name(1).to_owned();
-                boxes::choice(ui, &format!("container {n}"), &mut container.kind, &ContainerKind::ALL, say, 76.0);
+                // Where there is less room the boxes are narrower, so that they stay in a line.
+                let less = if ui.available_width() < 520.0 { 12.0 } else { 0.0 };
+                let width = 76.0 - less;
+                boxes::choice(ui, &format!("container {n}"), &mut container.kind, &ContainerKind::ALL, say, width);
                 word(ui, "of");
-                boxes::quantity(ui, &format!("size of container {n}"), &mut container.size, 84.0);
+                boxes::quantity(ui, &format!("size of container {n}"), &mut container.size, 84.0 - less);
                 word(ui, "on hand");
                 boxes::count(ui, &format!("full of container {n}"), &mut container.full, 44.0);
                 word(ui, "full, and");
                 let opened = format!("opened of container {n}");
-                boxes::quantity_hinted(ui, &opened, &mut container.opened, 76.0, "nothing");
+                boxes::quantity_hinted(ui, &opened, &mut container.opened, 76.0 - less, "nothing");
                 word(ui, "opened");
                 if super::cross(ui, &format!("container {n}")) {
                     gone = Some(at);
