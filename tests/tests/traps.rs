@@ -329,12 +329,12 @@ fn a_required_adjuvant_that_is_not_there_and_bounds_that_do_not_compare() {
             at_most: None,
         },
     );
-    must(&farm, Level::Check, "requires non-ionic surfactant or crop oil concentrate, and the mix has none");
+    must(&farm, Level::Stop, "requires non-ionic surfactant or crop oil concentrate, and the mix has none");
     let mut surfactant = Product::new("Surfactant (demo)", ProductKind::Adjuvant, Formulation::SL);
     surfactant.class = Some(AdjuvantClass::NonIonicSurfactant);
     farm.products.insert("n".to_owned(), surfactant);
     farm.passes["p"].mix.push(Line::new("n", typed("5 % v/v")));
-    assert!(!found(&farm, Level::Check, "requires"));
+    assert!(!found(&farm, Level::Stop, "requires"));
     must(&farm, Level::Check, "of an adjuvant cannot be compared");
 }
 

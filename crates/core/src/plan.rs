@@ -6,16 +6,17 @@ use crate::farm::{Farm, Field, Id, Pass, Product, Rig};
 use crate::finding::{Basis, Finding, Level, Subject};
 use crate::label;
 use crate::loads::{self, Load};
+use crate::mix::choice::{self, Adjuvants};
 use crate::mix::line::{PlannedLine, reckon};
 use crate::mix::order::{self, Placed};
+use crate::mix::{carrier as fertilizer, charge, pairs};
 use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Duration, Money, Quantity, Units, Volume};
 use crate::water::{self, WaterPlan};
 use crate::working::Working;
 
 /// What is asked about the pass and not judged by this version, so that silence is not taken for consent.
-pub const NOT_JUDGED: [&str; 7] = [
-    "which adjuvant suits every partner",
-    "antagonism and compatibility of the partners",
+pub const NOT_JUDGED: [&str; 6] = [
+    "antagonism and compatibility beyond the published pairs",
     "weather, wind and spray hours",
     "nozzle, droplet class and calibration",
     "buffers to neighbours",
@@ -40,6 +41,8 @@ pub struct Plan {
     pub spray_time: Option<Duration>,
     /// The water.
     pub water: WaterPlan,
+    /// Which adjuvants suit every product of the mix.
+    pub adjuvants: Adjuvants,
     /// The products that could be reckoned, in mixing order.
     pub lines: Vec<PlannedLine>,
     /// The mixing order with its reasons, beside `lines`.
@@ -89,6 +92,11 @@ impl Plan {
 /// Plans a pass; `None` where the farm has no pass of that id.
 pub fn plan(farm: &Farm, pass_id: &str) -> Option<Plan> {
     let (pass_id, pass) = farm.passes.get_key_value(pass_id)?;
+    Some(plan_as(farm, pass_id, pass))
+}
+
+/// Plans a pass as it might be: with another mix or another setting than the farm has it.
+pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
     let mut findings = Vec::new();
     let mut workings = Vec::new();
 
@@ -110,10 +118,11 @@ pub fn plan(farm: &Farm, pass_id: &str) -> Option<Plan> {
     let mut water = water::judge(farm, pass_id, pass, &mut findings, &mut workings);
 
     let mix = mix(farm, pass_id, pass, &mut findings);
-    let mut order = order::place(&mix, &pass.mixing_order, &mut findings);
+    let mut order = order::place(&mix, &pass.mixing_order, pass.carrier_kind, &mut findings);
     order::first_fill(&mut order, pass.first_fill.as_ref().map(AsTyped::value));
     let mut lines = Vec::new();
     let mut kept = Vec::new();
+    let mut adjuvants = Adjuvants::default();
     if let Some(carrier) = carrier {
         for placed in order {
             let (Some(line), Some(product)) =
@@ -152,6 +161,11 @@ pub fn plan(farm: &Farm, pass_id: &str) -> Option<Plan> {
         }
         let ground: Vec<&Field> = fields.iter().filter_map(|field| farm.fields.get(&field.field)).collect();
         water::conditioner::judge(farm, &ground, &lines, carrier, &mut water, &mut findings);
+        let need = water.need.as_ref().map(water::ConditionerNeed::most);
+        adjuvants = choice::choose(farm, pass_id, pass, &ground, &lines, carrier, need, &mut findings);
+        pairs::judge(farm, pass_id, pass, &fields, &lines, &mut findings);
+        charge::judge(farm, &lines, &mut findings);
+        fertilizer::judge(farm, pass_id, pass, &fields, &lines, carrier, &mut findings);
     } else {
         kept = order;
     }
@@ -187,7 +201,7 @@ pub fn plan(farm: &Farm, pass_id: &str) -> Option<Plan> {
     findings.retain(|finding| seen.insert(finding.clone()));
     findings.sort_by_key(|finding| std::cmp::Reverse(finding.level));
     workings.dedup();
-    Some(Plan {
+    Plan {
         pass: pass_id.clone(),
         fields,
         area,
@@ -195,6 +209,7 @@ pub fn plan(farm: &Farm, pass_id: &str) -> Option<Plan> {
         spray_volume,
         spray_time,
         water,
+        adjuvants,
         lines,
         order: kept,
         names,
@@ -202,7 +217,7 @@ pub fn plan(farm: &Farm, pass_id: &str) -> Option<Plan> {
         cost,
         findings,
         workings,
-    })
+    }
 }
 
 fn ground(

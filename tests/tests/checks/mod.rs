@@ -1,5 +1,6 @@
 //! The kinds of check, by the name that stands in the tables.
 
+mod guided;
 mod planned;
 mod quantities;
 
@@ -31,6 +32,8 @@ pub(crate) fn run(row: &Row) -> Result<Verdict, String> {
         "fill" => planned::fill(row),
         "hardness" => planned::hardness(row),
         "conditioner" => planned::conditioner(row),
+        "guidance" => guided::guided(row),
+        "unguided" => guided::unguided(row),
         other => Err(format!("there is no check \"{other}\"")),
     }
 }

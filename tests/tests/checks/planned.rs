@@ -2,8 +2,8 @@
 
 use tankard_core::farm::label::OrderPlace;
 use tankard_core::farm::{
-    Active, AdjuvantClass, Farm, Field, Formulation, Line, LoadSplit, Pass, Product, ProductKind, Rig, Says, Statement,
-    Water,
+    Active, AdjuvantClass, CarrierKind, Charge, Farm, Field, Formulation, Line, LoadSplit, Pass, Product, ProductKind,
+    Rig, Says, Statement, Surfactant, Water,
 };
 use tankard_core::mix::line::active_per_area;
 use tankard_core::plan::{Plan, plan};
@@ -30,6 +30,9 @@ fn farm(row: &Row) -> Result<Farm, String> {
     pass.rig = "rig".into();
     pass.carrier = Some(typed(row.with("carrier").unwrap_or("10 gal/ac"))?);
     pass.mixing_order = row.with("order").unwrap_or("").into();
+    if row.with("in") == Some("fertilizer") {
+        pass.carrier_kind = CarrierKind::LiquidFertilizer;
+    }
     if let Some(part) = row.with("part") {
         pass.parts.insert("field".to_owned(), typed(part)?);
     }
@@ -147,10 +150,15 @@ fn adjuvant(name: &str, key: &str) -> Result<Product, String> {
 /// A product by its formulation code or adjuvant class, "SL!last" with a place that its label gives it.
 fn by_key(token: &str) -> Result<Product, String> {
     let (key, place) = token.split_once('!').unwrap_or((token, ""));
+    // "AMS+NIS" is a sulfate that comes mixed with a surfactant.
+    let (key, surfactant) = key.strip_suffix("+NIS").map_or((key, false), |key| (key, true));
     let mut product = match Formulation::ALL.into_iter().find(|formulation| formulation.code() == key) {
         Some(formulation) => Product::new(token, ProductKind::Herbicide, formulation),
         None => adjuvant(token, key)?,
     };
+    if surfactant {
+        product.surfactant = Some(Surfactant { charge: Charge::NonIonic, complete: false });
+    }
     let place = match place {
         "" => return Ok(product),
         "first" => OrderPlace::First,

@@ -141,13 +141,15 @@ pub(super) fn amount_in(amount: Amount, unit: &str) -> Result<f64, String> {
     })
 }
 
-fn rate_in(rate: Rate, unit: &str) -> Result<f64, String> {
+/// A rate of its kind in a unit.
+pub(super) fn rate_in(rate: Rate, unit: &str) -> Result<f64, String> {
     Ok(match (rate, unit) {
         (Rate::VolumePerArea(rate), _) => per_area_in(AmountPerArea::Volume(rate), unit)?,
         (Rate::MassPerArea(rate) | Rate::OuncesPerArea(rate) | Rate::ActivePerArea(rate, _), _) => {
             per_area_in(AmountPerArea::Mass(rate), unit)?
         }
         (Rate::VolumePerSpray(share), "%") => share.to_percent(),
+        (Rate::VolumePerSpray(share), "mL/L") => share.to_fraction() * 1000.0,
         (Rate::MassPerSpray(content) | Rate::ActivePerSpray(content, _), _) => match unit {
             "g/L" => content.to_grams_per_litre(),
             "g/gal" => (content * Volume::from_us_gallons(1.0)).to_grams(),

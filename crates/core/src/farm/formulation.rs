@@ -108,6 +108,11 @@ impl Formulation {
         self.row().map_or("", |row| row.handling.as_str())
     }
 
+    /// What to wait for before the next product; may be empty.
+    pub fn pause(self) -> &'static str {
+        self.row().map_or("", |row| row.pause.as_str())
+    }
+
     fn row(self) -> Option<&'static Row> {
         static TABLE: LazyLock<Vec<Row>> = LazyLock::new(|| {
             crate::table::read(include_str!("../../../../assets/formulations.csv")).unwrap_or_default()
@@ -122,6 +127,7 @@ struct Row {
     code: String,
     name: String,
     handling: String,
+    pause: String,
     #[allow(dead_code)] // Read by the test that every row has a source.
     source: String,
 }

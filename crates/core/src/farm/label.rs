@@ -65,6 +65,8 @@ pub enum When {
     Weed(String),
     /// With a partner in the mix: an active, a group such as "group 1", an adjuvant class or a product.
     With(String),
+    /// Without another pesticide in the mix.
+    Alone,
     /// The formulation holds no surfactant that its label calls complete.
     NoSurfactantBuiltIn,
     /// A partner in the mix holds a surfactant that its label calls complete.

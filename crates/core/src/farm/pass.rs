@@ -124,6 +124,15 @@ impl CarrierKind {
             Self::LiquidFertilizer => "liquid fertilizer",
         }
     }
+
+    /// As it stands on a card, as a thing to run in.
+    pub const fn on_card(self) -> &'static str {
+        match self {
+            Self::Water => "Water",
+            Self::UreaAmmoniumNitrate => "Urea ammonium nitrate",
+            Self::LiquidFertilizer => "Liquid fertilizer",
+        }
+    }
 }
 
 /// How crop and weeds stand on the day.

@@ -1,9 +1,10 @@
 //! All limits of the labels, on every field of a pass.
 
 use super::{Bound, End};
-use super::{adjuvant, carrier, harvest, rate, season, stage, typed};
+use super::{carrier, harvest, rate, season, stage, typed};
 use crate::farm::{Farm, Id, Pass};
 use crate::finding::Finding;
+use crate::mix::choice;
 use crate::mix::line::{PlannedLine, per_area};
 use crate::plan::PlannedField;
 use crate::quantity::{AsTyped, CarrierRate, Rate};
@@ -32,14 +33,13 @@ pub(crate) fn judge(
         let own_most = own(typed_line.and_then(|typed| typed.at_most.as_ref()));
         let own_least = own(typed_line.and_then(|typed| typed.at_least.as_ref()))
             .filter(|least| least.exceeds(line.per_area) == Some(false));
-        let partners = adjuvant::cap(line, product, farm, lines, carrier);
+        let partners = choice::most_allowed(line, product, farm, lines, carrier);
         for planned in fields {
             let Some(field) = farm.fields.get(&planned.field) else { continue };
             rate::judge(line, product, field, carrier, farm.units, findings);
             carrier::judge(&line.product, product, field, carrier, farm.units, findings);
             stage::judge(product, &planned.field, field, findings);
             harvest::judge(&line.product, product, &planned.field, field, pass.date, findings);
-            adjuvant::judge(&line.product, product, field, farm, lines, carrier, findings);
             typed::judge(&line.product, product, field, findings);
             season.judge(line, product, (&planned.field, field), findings, workings, &mut bounds);
             let (least, most) = rate::bounds(line, product, field, carrier);

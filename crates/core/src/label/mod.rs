@@ -3,7 +3,6 @@
 //! One file a limit. Each takes what it needs from the plan and gives findings; none changes a number, but some say how
 //! far the rounding may go.
 
-pub mod adjuvant;
 pub mod carrier;
 pub mod harvest;
 pub(crate) mod limits;
@@ -12,6 +11,7 @@ pub mod rate;
 pub mod season;
 pub mod stage;
 pub mod typed;
+pub mod when;
 
 use crate::farm::{Field, Id, Product, Statement};
 use crate::quantity::AmountPerArea;

@@ -1,6 +1,7 @@
 //! Whether words on a label speak of a product: "organophosphate insecticide", "group 14", "crop oil concentrate".
 
 use crate::farm::Product;
+use crate::mix::actives;
 
 /// What is compared: small letters, single spaces.
 fn plain(text: &str) -> String {
@@ -46,8 +47,9 @@ pub fn speak_of(words: &str, product: &Product) -> bool {
         return false;
     }
     product.actives.iter().any(|active| {
-        let group = active.group.trim();
+        let group = actives::group(active);
         is(&active.name)
+            || actives::same(words, &active.name)
             || (!group.is_empty()
                 && (is(&format!("group {group}"))
                     || is(&format!("group {group} {}", product.kind.name()))

@@ -6,7 +6,7 @@ use super::gauge::gauge;
 use super::{FillStep, Load};
 use crate::farm::card::{CardContent, CardField, CardStep};
 use crate::farm::label::Says;
-use crate::farm::{Farm, Id, Product};
+use crate::farm::{CarrierKind, Farm, Id, Product};
 use crate::finding::Level;
 use crate::label::harvest;
 use crate::plan::Plan;
@@ -16,7 +16,7 @@ use crate::quantity::number::show;
 /// The usual cautions at the tank; the labels' own come before them.
 const USUAL: [&str; 4] = [
     "Measure wind, direction and temperature at the boom before starting; do not spray in an inversion or toward people, water, bees or a sensitive crop.",
-    "Never pour concentrates together; let each go into water, agitated, before the next.",
+    "Never pour concentrates together; let each go into water, agitated, and rinse the inductor before the next.",
     "Keep an air gap or a backflow valve between the water source and the tank.",
     "Rinse each emptied container three times into the tank.",
 ];
@@ -55,7 +55,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         .filter_map(|(at, step)| match step {
             FillStep::Water { to } => Some(CardStep {
                 number: None,
-                what: "Water".to_owned(),
+                what: pass.carrier_kind.on_card().to_owned(),
                 hint: match at {
                     0 => "agitator on".to_owned(),
                     at if at + 1 == load.steps.len() => "agitate until empty".to_owned(),
@@ -70,7 +70,11 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
                 Some(CardStep {
                     number: Some(item.number),
                     what: product.name.clone(),
-                    hint: handling(product),
+                    hint: plan
+                        .order
+                        .iter()
+                        .find(|placed| placed.product == item.product)
+                        .map_or(String::new(), |placed| placed.how.clone()),
                     amount: item.measured.text.clone(),
                     detail: item.measured.containers.clone(),
                 })
@@ -100,11 +104,14 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
             })
             .collect(),
         fill_to: load.volume.show(units),
-        water: plan.water.name.clone(),
+        water: match pass.carrier_kind {
+            CarrierKind::Water => plan.water.name.clone(),
+            fertilizer => fertilizer.name().to_owned(),
+        },
         rig: rig.name.clone(),
         settings,
         steps,
-        gauge: gauge(load, &plan.names, rig.tank.value(), units),
+        gauge: gauge(load, &plan.names, pass.carrier_kind, rig.tank.value(), units),
         wear: said(&products, |says| match says {
             Says::Wear { what } => Some(what.clone()),
             _ => None,
@@ -121,18 +128,6 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         emergency: farm.emergency.clone(),
         note: pass.note.clone(),
     })
-}
-
-fn handling(product: &Product) -> String {
-    let own: Vec<&str> = product
-        .label
-        .iter()
-        .filter_map(|statement| match &statement.says {
-            Says::Handling { what } => Some(what.as_str()),
-            _ => None,
-        })
-        .collect();
-    if own.is_empty() { product.formulation.handling().to_owned() } else { own.join("; ") }
 }
 
 /// What several labels say of one thing, each distinct saying once, with the products it comes from.

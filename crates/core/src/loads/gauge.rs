@@ -1,12 +1,13 @@
 //! The sight gauge of a load: the tank upright, to scale.
 
 use super::{FillStep, Load};
+use crate::farm::CarrierKind;
 use crate::farm::card::{Gauge, Layer, Mark};
 use crate::plan::PlannedName;
 use crate::quantity::{Quantity, Units, Volume};
 
 /// Draws a load into a tank, with heights as shares of the full tank.
-pub fn gauge(load: &Load, names: &[PlannedName], tank: Volume, units: Units) -> Gauge {
+pub fn gauge(load: &Load, names: &[PlannedName], carrier: CarrierKind, tank: Volume, units: Units) -> Gauge {
     let mut gauge = Gauge::default();
     let height = |volume: Volume| volume.ratio(tank).unwrap_or(0.0).clamp(0.0, 1.0);
     let mut level = 0.0;
@@ -16,7 +17,7 @@ pub fn gauge(load: &Load, names: &[PlannedName], tank: Volume, units: Units) -> 
                 let top = height(*to);
                 gauge.layers.push(Layer {
                     number: None,
-                    label: format!("water to {}", to.show(units)),
+                    label: format!("{} to {}", carrier.name(), to.show(units)),
                     amount: String::new(),
                     from: level,
                     to: top,

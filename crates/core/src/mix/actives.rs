@@ -1,9 +1,14 @@
 //! What is known of an active by its ISO common name: resistance group, chemical family, how labels count it.
+//!
+//! An active goes by more than one name: "fluazifop" in speech, "fluazifop-P-butyl" on the label; "2,4-D amine" for a salt
+//! that is counted as 2,4-D. The table holds these names, so that they mean one active everywhere.
 
+use std::collections::HashMap;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
 
+use crate::farm::Active;
 use crate::quantity::ActiveBasis;
 
 /// A row of `assets/actives.csv`.
@@ -11,7 +16,9 @@ use crate::quantity::ActiveBasis;
 pub struct ActiveFacts {
     /// ISO common name.
     pub name: String,
-    /// HRAC group, by number.
+    /// Other names, apart by semicolons: without the ester, or of a salt.
+    also: String,
+    /// HRAC group, by its global number.
     pub group: String,
     /// Chemical family.
     pub family: String,
@@ -26,6 +33,11 @@ impl ActiveFacts {
     pub fn basis(&self) -> ActiveBasis {
         if self.basis == "ae" { ActiveBasis::AcidEquivalent } else { ActiveBasis::ActiveIngredient }
     }
+
+    /// All its names, the ISO common name first.
+    pub fn names(&self) -> impl Iterator<Item = &str> {
+        std::iter::once(self.name.as_str()).chain(self.also.split(';').map(str::trim).filter(|name| !name.is_empty()))
+    }
 }
 
 /// The table.
@@ -35,26 +47,103 @@ pub fn table() -> &'static [ActiveFacts] {
     &TABLE
 }
 
-/// What is known of an active, however its name is written.
+/// What is compared of a name: small letters, and one space for a hyphen or several spaces.
+fn plain(name: &str) -> String {
+    let words = name.to_lowercase().replace('-', " ");
+    words.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// What is known of an active, by any of its names and however that is written.
 pub fn facts(name: &str) -> Option<&'static ActiveFacts> {
-    table().iter().find(|facts| facts.name.eq_ignore_ascii_case(name.trim()))
+    static NAMES: LazyLock<HashMap<String, &ActiveFacts>> = LazyLock::new(|| {
+        table().iter().flat_map(|facts| facts.names().map(move |name| (plain(name), facts))).collect()
+    });
+    NAMES.get(&plain(name)).copied()
+}
+
+/// One text for all names of an active, by which tables are looked up.
+pub(crate) fn key(name: &str) -> String {
+    facts(name).map_or_else(|| plain(name), |facts| plain(&facts.name))
+}
+
+/// The resistance group of an active: as typed, else as the table knows it; empty where neither is known.
+pub fn group(active: &Active) -> &str {
+    match active.group.trim() {
+        "" => facts(&active.name).map_or("", |facts| facts.group.as_str()),
+        typed => typed,
+    }
+}
+
+/// Whether two names mean the same active. An empty name means none.
+///
+/// # Examples
+/// ```
+/// use tankard_core::mix::actives::same;
+/// assert!(same("Quizalofop", "quizalofop-P-ethyl"));
+/// assert!(same("2,4-D choline", "2,4-D"));
+/// assert!(!same("2,4-DB", "2,4-D"));
+/// assert!(!same("S-metolachlor", "metolachlor"));
+/// ```
+pub fn same(a: &str, b: &str) -> bool {
+    let (first, second) = (plain(a), plain(b));
+    !first.is_empty()
+        && (first == second || facts(a).zip(facts(b)).is_some_and(|(first, second)| first.name == second.name))
 }
 
 #[cfg(test)]
 mod tests {
-    use super::table;
+    use std::collections::HashSet;
+
+    use super::{facts, plain, same, table};
 
     #[test]
     fn every_active_has_a_group_a_family_a_basis_and_a_source() {
-        assert!(!table().is_empty());
+        assert!(table().len() >= 60);
         for facts in table() {
             assert!(
-                !facts.group.is_empty()
+                facts.group.parse::<u32>().is_ok_and(|group| (1..=34).contains(&group))
                     && !facts.family.is_empty()
                     && !facts.source.is_empty()
                     && ["ae", "ai"].contains(&facts.basis.as_str()),
                 "{facts:?}"
             );
         }
+    }
+
+    #[test]
+    fn no_name_means_two_actives() {
+        let mut seen = HashSet::new();
+        for name in table().iter().flat_map(super::ActiveFacts::names) {
+            assert!(seen.insert(plain(name)), "{name} stands twice");
+        }
+    }
+
+    /// A family has one mode of action, so all of it stands in one group.
+    #[test]
+    fn a_family_is_in_one_group() {
+        for facts in table() {
+            for other in table().iter().filter(|other| other.family == facts.family) {
+                assert_eq!(facts.group, other.group, "{} and {}", facts.name, other.name);
+            }
+        }
+    }
+
+    #[test]
+    fn an_active_is_known_without_its_ester_and_by_its_salt() {
+        for (spoken, iso) in [
+            ("fluazifop", "fluazifop-P-butyl"),
+            ("QUIZALOFOP", "quizalofop-P-ethyl"),
+            ("thifensulfuron", "thifensulfuron-methyl"),
+            ("halauxifen", "halauxifen-methyl"),
+            ("thifensulfuron methyl", "thifensulfuron-methyl"),
+            (" 2,4-D ester ", "2,4-D"),
+        ] {
+            assert!(same(spoken, iso), "{spoken}");
+            assert_eq!(facts(spoken).map(|facts| facts.name.as_str()), Some(iso));
+        }
+        for (one, other) in [("2,4-D", "2,4-DB"), ("MCPA", "MCPB"), ("", ""), ("glufosinate", "glufosinate-P")] {
+            assert!(!same(one, other), "{one} and {other}");
+        }
+        assert!(same("an active of tomorrow", "An active of  tomorrow"));
     }
 }

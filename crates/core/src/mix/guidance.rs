@@ -1,6 +1,7 @@
 //! What publications and common practice say of adjuvants: the rows of `assets/adjuvant-guidance.csv`, read into the same
 //! [`Statement`]s that a user types from a label.
 
+use std::collections::{BTreeMap, HashMap};
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -28,7 +29,7 @@ struct Row {
     to_stage: String,
     /// Conditions, apart by semicolons; see [`read_when`].
     when: String,
-    /// Keys of adjuvant classes, apart by spaces.
+    /// Keys of adjuvant classes, apart by spaces. Where several are required or preferred, any one of them will do.
     class: String,
     stance: String,
     least: String,
@@ -63,22 +64,21 @@ pub enum About {
 }
 
 impl About {
-    /// Whether it speaks of a product, and how particularly: an active in a formulation more than an active, that more
-    /// than a family, that more than a group.
-    pub fn fits(&self, product: &Product) -> Option<u32> {
-        if let Self::Class(class) = self {
-            return (product.adjuvant_class() == Some(*class)).then_some(1);
+    /// Under which text the table is looked up.
+    fn key(&self) -> String {
+        match self {
+            Self::Active { name, .. } => format!("active {}", actives::key(name)),
+            Self::Group(group) => format!("group {group}"),
+            Self::Family(family) => format!("family {}", family.to_lowercase()),
+            Self::Class(class) => format!("class {}", class.key()),
         }
-        if !product.kind.is_pesticide() {
-            return None;
-        }
-        product.actives.iter().filter_map(|active| self.fits_active(active, product)).max()
     }
 
-    fn fits_active(&self, active: &Active, product: &Product) -> Option<u32> {
+    /// How particularly it speaks of an active that its key fits: an active in a formulation more than an active, that more
+    /// than a family, that more than a group. `None` where the formulation is another.
+    fn particular(&self, active: &Active, product: &Product) -> Option<u32> {
         match self {
-            Self::Active { name, formulations, content } => {
-                let named = name.eq_ignore_ascii_case(active.name.trim());
+            Self::Active { formulations, content, .. } => {
                 let formulated =
                     formulations.is_empty() || formulations.iter().any(|code| code == product.formulation.code());
                 let density = product.density.as_ref().map(AsTyped::value);
@@ -90,16 +90,10 @@ impl About {
                         .is_some_and(|ratio| (0.95..=1.05).contains(&ratio))
                 });
                 let particular = u32::from(content.is_some()) + u32::from(!formulations.is_empty());
-                (named && formulated && held).then_some(4 + particular)
+                (formulated && held).then_some(4 + particular)
             }
-            Self::Group(group) => {
-                let typed = active.group.trim();
-                let known = actives::facts(&active.name).map_or("", |facts| facts.group.as_str());
-                (if typed.is_empty() { known == group } else { typed == group }).then_some(2)
-            }
-            Self::Family(family) => {
-                actives::facts(&active.name).is_some_and(|facts| facts.family.eq_ignore_ascii_case(family)).then_some(3)
-            }
+            Self::Family(_) => Some(3),
+            Self::Group(_) => Some(2),
             Self::Class(_) => None,
         }
     }
@@ -131,9 +125,36 @@ fn rows() -> Vec<Row> {
     crate::table::read(include_str!("../../../../assets/adjuvant-guidance.csv")).unwrap_or_default()
 }
 
-/// Every guidance that speaks of a product.
-pub fn on(product: &Product) -> impl Iterator<Item = (&'static Guidance, u32)> {
-    table().iter().filter_map(|guidance| Some((guidance, guidance.about.fits(product)?)))
+/// Every guidance that speaks of a product, in the order of the table, with how particularly it does.
+pub fn on(product: &Product) -> impl Iterator<Item = (&'static Guidance, u32)> + use<> {
+    static BY_KEY: LazyLock<HashMap<String, Vec<usize>>> = LazyLock::new(|| {
+        let mut by_key: HashMap<String, Vec<usize>> = HashMap::new();
+        for (at, guidance) in table().iter().enumerate() {
+            by_key.entry(guidance.about.key()).or_default().push(at);
+        }
+        by_key
+    });
+    let under = |key: &str| BY_KEY.get(key).map_or(&[][..], Vec::as_slice);
+    let mut found: BTreeMap<usize, u32> = BTreeMap::new();
+    if let Some(class) = product.adjuvant_class() {
+        found.extend(under(&format!("class {}", class.key())).iter().map(|at| (*at, 1)));
+    }
+    for active in product.actives.iter().filter(|_| product.kind.is_pesticide()) {
+        let family = actives::facts(&active.name).map_or(String::new(), |facts| facts.family.to_lowercase());
+        let keys = [
+            format!("active {}", actives::key(&active.name)),
+            format!("group {}", actives::group(active)),
+            format!("family {family}"),
+        ];
+        for at in keys.iter().flat_map(|key| under(key)) {
+            let particular = table().get(*at).and_then(|guidance| guidance.about.particular(active, product));
+            if let Some(particular) = particular {
+                let known = found.entry(*at).or_default();
+                *known = particular.max(*known);
+            }
+        }
+    }
+    found.into_iter().filter_map(|(at, particular)| Some((table().get(at)?, particular)))
 }
 
 fn guidance(row: &Row) -> Result<Guidance, String> {
@@ -192,7 +213,7 @@ fn read<Q: Quantity>(text: &str) -> Result<Option<AsTyped<Q>>, String> {
 }
 
 /// Reads a condition: "heat", "cold", "drought", "large weeds", "heavy pressure", "weed=…", "with=…", "no surfactant built
-/// in", "loaded partner", "carrier=water|UAN|fertilizer", "carrier below=…", "carrier above=…", "warmer=…", "colder=…".
+/// in", "alone", "loaded partner", "carrier=water|UAN|fertilizer", "carrier below=…", "carrier above=…", "warmer=…", "colder=…".
 fn read_when(token: &str) -> Option<When> {
     Some(match token.split_once('=').map_or((token, ""), |(name, value)| (name.trim(), value.trim())) {
         ("heat", "") => When::Heat,
@@ -200,6 +221,7 @@ fn read_when(token: &str) -> Option<When> {
         ("drought", "") => When::Drought,
         ("large weeds", "") => When::LargeWeeds,
         ("heavy pressure", "") => When::HeavyPressure,
+        ("alone", "") => When::Alone,
         ("no surfactant built in", "") => When::NoSurfactantBuiltIn,
         ("loaded partner", "") => When::LoadedPartner,
         ("weed", weed) if !weed.is_empty() => When::Weed(weed.to_owned()),
@@ -218,6 +240,8 @@ fn read_when(token: &str) -> Option<When> {
 #[cfg(test)]
 mod tests {
     use super::{guidance, rows};
+    use crate::farm::AdjuvantClass;
+    use crate::mix::actives;
 
     #[test]
     fn every_row_reads_and_has_a_source() {
@@ -229,6 +253,35 @@ mod tests {
             assert!(!row.source.is_empty(), "{}", row.id);
             assert!(ids.insert(row.id.clone()), "{} stands twice", row.id);
             assert_eq!(row.basis == "practice", row.source == "common practice, no source", "{}", row.id);
+        }
+    }
+
+    /// A row about an active, family or group that the table of actives does not know would never be heard.
+    #[test]
+    fn every_subject_is_known() {
+        for row in rows() {
+            let known = match row.kind.as_str() {
+                "active" => actives::table().iter().any(|facts| facts.name == row.subject),
+                "group" => actives::table().iter().any(|facts| facts.group == row.subject),
+                "family" => actives::table().iter().any(|facts| facts.family == row.subject),
+                _ => AdjuvantClass::of_key(&row.subject).is_some(),
+            };
+            assert!(known, "{}: {}", row.id, row.subject);
+        }
+    }
+
+    /// Common practice may advise; only a source can demand or forbid.
+    #[test]
+    fn practice_neither_demands_nor_forbids() {
+        for row in rows().iter().filter(|row| row.basis == "practice") {
+            assert!(["preferred", "allowed", "discouraged"].contains(&row.stance.as_str()), "{}", row.id);
+        }
+    }
+
+    #[test]
+    fn every_row_says_a_plain_sentence() {
+        for row in rows() {
+            assert!(row.says.len() > 20 && !row.says.ends_with('.') && !row.class.trim().is_empty(), "{}", row.id);
         }
     }
 }

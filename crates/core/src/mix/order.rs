@@ -1,5 +1,8 @@
 //! The mixing order: the label first, then a published order by formulation type.
 //!
+//! What all of them agree on: water and agitation first, never concentrates together, dry products before oils, bags before
+//! fertilizer, each dispersed before the next.
+//!
 //! Where published orders disagree about two products of the mix, a Note names both, because an order that clots costs a
 //! tank, and no order is right for every pair.
 
@@ -8,7 +11,7 @@ use std::sync::LazyLock;
 use serde::Deserialize;
 
 use crate::farm::label::{OrderPlace, Says};
-use crate::farm::{AdjuvantClass, Id, Product, ProductKind};
+use crate::farm::{AdjuvantClass, CarrierKind, Formulation, Id, Product, ProductKind};
 use crate::finding::{Basis, Finding, Subject};
 
 /// A row of `assets/mixing-orders.csv`: the types that go in at one rank of one published order.
@@ -24,9 +27,15 @@ pub struct OrderRow {
     pub keys: String,
     /// How full the tank is before these go in, in per cent.
     pub full_before: f64,
+    /// Why there, in the words of common practice; the sources give the order alone.
+    pub why: String,
     /// Where it is printed.
     pub source: String,
 }
+
+/// Where the compatibility agent goes in a carrier of fertilizer.
+const AGENT_FIRST: &str =
+    "South Dakota State University Extension (Shaffer); Oklahoma State University Extension, PSS-2789";
 
 /// All published orders, row by row.
 pub fn table() -> &'static [OrderRow] {
@@ -53,14 +62,16 @@ pub struct Placed {
     pub product: Id,
     /// How full the tank must be before it, as a share of the load.
     pub full_before: f64,
-    /// Why here.
+    /// Why here: a sentence.
     pub why: String,
+    /// How it is put in and what to wait for before the next; may be empty.
+    pub how: String,
     /// On what that rests.
     pub basis: Basis,
 }
 
 /// The keys under which the table may speak of a product, the most particular first.
-fn keys(product: &Product) -> [&'static str; 2] {
+fn keys(product: &Product) -> [&'static str; 3] {
     let particular = match (product.kind, product.class) {
         (ProductKind::Adjuvant | ProductKind::Conditioner, Some(class)) => class.key(),
         (ProductKind::Adjuvant, None) => AdjuvantClass::Other.key(),
@@ -68,7 +79,32 @@ fn keys(product: &Product) -> [&'static str; 2] {
         (ProductKind::FoliarFeed, _) => "FOLIAR",
         _ => "",
     };
-    [particular, product.formulation.code()]
+    let sulfate = product.adjuvant_class() == Some(AdjuvantClass::AmmoniumSulfate);
+    let premix = if sulfate && product.surfactant.is_some() { "AMS+SURFACTANT" } else { "" };
+    [premix, particular, product.formulation.code()]
+}
+
+/// How a product is put in: in its label's own words, or in those of its formulation; and what to wait for.
+fn how(product: &Product, carrier: CarrierKind) -> String {
+    let own: Vec<&str> = product
+        .label
+        .iter()
+        .filter_map(|statement| match &statement.says {
+            Says::Handling { what } => Some(what.as_str()),
+            _ => None,
+        })
+        .collect();
+    if !own.is_empty() {
+        return own.join("; ");
+    }
+    let handling = match (carrier, product.formulation) {
+        (CarrierKind::Water, formulation) => formulation.handling(),
+        (_, Formulation::WSP) => "dissolve in water first, then pour in",
+        (_, Formulation::WG) => "make a slurry first (2 parts water to 1)",
+        (_, formulation) => formulation.handling(),
+    };
+    let words = [handling, product.formulation.pause()];
+    words.into_iter().filter(|words| !words.is_empty()).collect::<Vec<_>>().join("; ")
 }
 
 fn row_for<'table>(order: &str, product: &Product) -> Option<&'table OrderRow> {
@@ -82,12 +118,14 @@ struct Rank<'a> {
     product: &'a Product,
     /// −1 and 1 for the label's "first" and "last", 0 else.
     by_label: i8,
+    /// A compatibility agent in a carrier of fertilizer goes in before what it keeps apart, in every order.
+    agent: bool,
     label: Option<(f64, String)>,
     row: Option<&'static OrderRow>,
 }
 
 /// Puts the products of a mix in order.
-pub fn place(mix: &[(&Id, &Product)], wanted: &str, findings: &mut Vec<Finding>) -> Vec<Placed> {
+pub fn place(mix: &[(&Id, &Product)], wanted: &str, carrier: CarrierKind, findings: &mut Vec<Finding>) -> Vec<Placed> {
     let known = orders();
     let order = known
         .iter()
@@ -120,11 +158,15 @@ pub fn place(mix: &[(&Id, &Product)], wanted: &str, findings: &mut Vec<Finding>)
                 Some((OrderPlace::Last, ..)) => 1,
                 None => 0,
             };
-            Rank { id, product, by_label, label: stated.map(|(_, full, at)| (full, at)), row: row_for(order, product) }
+            let agent = carrier != CarrierKind::Water
+                && by_label == 0
+                && product.adjuvant_class() == Some(AdjuvantClass::CompatibilityAgent);
+            let row = row_for(order, product);
+            Rank { id, product, by_label, agent, label: stated.map(|(_, full, at)| (full, at)), row }
         })
         .collect();
     // A stable sort: products of one rank stay as the user listed them.
-    ranks.sort_by_key(|rank| (rank.by_label, rank.row.map_or(u32::MAX, |row| row.rank)));
+    ranks.sort_by_key(|rank| (rank.by_label, !rank.agent, rank.row.map_or(u32::MAX, |row| row.rank)));
     disagreements(order, &ranks, findings);
     for place in [-1, 1] {
         let claims: Vec<&Rank<'_>> = ranks.iter().filter(|rank| rank.by_label == place).collect();
@@ -150,7 +192,18 @@ pub fn place(mix: &[(&Id, &Product)], wanted: &str, findings: &mut Vec<Finding>)
                 .class
                 .filter(|_| !rank.product.kind.is_pesticide())
                 .map_or_else(|| rank.product.formulation.name(), AdjuvantClass::name);
+            let how = how(rank.product, carrier);
             match (rank.label, rank.row) {
+                (None, Some(row)) if rank.agent => Placed {
+                    product: rank.id.clone(),
+                    full_before: row.full_before / 100.0,
+                    why: format!(
+                        "in {} the compatibility agent goes in before all that it keeps apart",
+                        carrier.name()
+                    ),
+                    how,
+                    basis: Basis::Published(AGENT_FIRST.to_owned()),
+                },
                 (Some((full, at)), row) => Placed {
                     product: rank.id.clone(),
                     full_before: if full > 0.0 {
@@ -159,12 +212,14 @@ pub fn place(mix: &[(&Id, &Product)], wanted: &str, findings: &mut Vec<Finding>)
                         row.map_or(if rank.by_label > 0 { 0.75 } else { 0.5 }, |row| row.full_before / 100.0)
                     },
                     why: format!("its label puts it {}", if rank.by_label < 0 { "first" } else { "last" }),
+                    how,
                     basis: Basis::Label(at),
                 },
                 (None, Some(row)) => Placed {
                     product: rank.id.clone(),
                     full_before: row.full_before / 100.0,
-                    why: format!("{type_name}, place {} in {title}", row.rank),
+                    why: format!("{} ({type_name}, place {} in {title})", row.why, row.rank),
+                    how,
                     basis: Basis::Published(row.source.clone()),
                 },
                 (None, None) => {
@@ -176,7 +231,8 @@ pub fn place(mix: &[(&Id, &Product)], wanted: &str, findings: &mut Vec<Finding>)
                     Placed {
                         product: rank.id.clone(),
                         full_before: 0.75,
-                        why: "no order speaks of it".to_owned(),
+                        why: "no order speaks of it, so it goes in last".to_owned(),
+                        how,
                         basis: Basis::Practice,
                     }
                 }
@@ -205,7 +261,7 @@ fn disagreements(chosen: &str, ranks: &[Rank<'_>], findings: &mut Vec<Finding>) 
         for second in ranks.iter().skip(at + 1) {
             // Where a label speaks, no published order does.
             let (Some(a), Some(b)) = (first.row, second.row) else { continue };
-            if first.by_label != 0 || second.by_label != 0 || a.rank >= b.rank {
+            if first.by_label != 0 || second.by_label != 0 || first.agent || a.rank >= b.rank {
                 continue;
             }
             let against: Vec<&str> = others
@@ -251,7 +307,10 @@ mod tests {
     fn the_table_reads_and_every_row_has_a_source() {
         assert!(table().len() > 30);
         for row in table() {
-            assert!(!row.source.is_empty() && (0.0..=100.0).contains(&row.full_before), "{row:?}");
+            assert!(
+                !row.source.is_empty() && !row.why.is_empty() && (0.0..=100.0).contains(&row.full_before),
+                "{row:?}"
+            );
         }
     }
 

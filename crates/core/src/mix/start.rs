@@ -301,27 +301,21 @@ fn content(text: &str, formulation: Formulation, notes: &mut Vec<String>) -> Res
 
 /// The active by its ISO common name, with what is known of it.
 fn active(typed: &str, notes: &mut Vec<String>) -> Result<(String, Option<&'static ActiveFacts>), String> {
-    if let Some(facts) = actives::facts(typed) {
-        return Ok((facts.name.clone(), Some(facts)));
-    }
     let lower = typed.to_lowercase();
-    let named: Vec<&ActiveFacts> = actives::table()
-        .iter()
-        .filter(|facts| lower.split([' ', '+']).any(|word| word.eq_ignore_ascii_case(&facts.name)))
-        .collect();
-    if typed.contains('+') || named.len() > 1 {
+    let named = |facts: &&ActiveFacts| lower.split([' ', '+']).any(|word| word.eq_ignore_ascii_case(&facts.name));
+    if typed.contains('+') || actives::table().iter().filter(named).count() > 1 {
         return Err("Begin with one active; add the others on its page, each with its own content.".to_owned());
     }
-    if let [facts] = named.as_slice()
-        && lower.starts_with(&facts.name.to_lowercase())
-    {
-        notes.push(format!("\"{typed}\" is counted as {}.", facts.name));
+    if let Some(facts) = actives::facts(typed) {
+        if !facts.name.eq_ignore_ascii_case(typed) {
+            notes.push(format!("\"{typed}\" is counted as {}.", facts.name));
+        }
         return Ok((facts.name.clone(), Some(facts)));
     }
     let near = actives::table()
         .iter()
         .map(|facts| (distance(&lower, &facts.name.to_lowercase()), facts))
-        .filter(|(distance, facts)| *distance <= 2 && *distance * 3 < facts.name.chars().count())
+        .filter(|(distance, facts)| named(facts) || (*distance <= 2 && *distance * 3 < facts.name.chars().count()))
         .min_by_key(|(distance, _)| *distance)
         .map_or_else(String::new, |(_, facts)| format!(" Is {} meant?", facts.name));
     notes.push(format!(

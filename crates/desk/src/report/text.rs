@@ -66,7 +66,7 @@ fn write(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
         )?;
         for step in &load.steps {
             match step {
-                FillStep::Water { to } => writeln!(out, "        water to {}", to.show(units))?,
+                FillStep::Water { to } => writeln!(out, "        {} to {}", pass.carrier_kind.name(), to.show(units))?,
                 FillStep::Product { item, .. } => {
                     if let Some(item) = load.items.get(*item) {
                         let name = farm

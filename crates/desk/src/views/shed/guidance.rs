@@ -6,7 +6,7 @@ use tankard_core::farm::label::{Says, Statement, When};
 use tankard_core::farm::{Advice, Farm, Product};
 use tankard_core::finding::Basis;
 use tankard_core::label::names;
-use tankard_core::mix::guidance;
+use tankard_core::mix::{actives, guidance};
 use tankard_core::quantity::{AsTyped, Rate, Units};
 
 use super::{Bench, sheets};
@@ -204,7 +204,8 @@ pub(super) fn is_about(advice: &Advice, product: &Product) -> bool {
     if advice.about.trim().is_empty() {
         product.kind.is_pesticide()
     } else {
-        names::speak_of(&advice.about, product) || product.holds(&advice.about)
+        names::speak_of(&advice.about, product)
+            || product.actives.iter().any(|active| actives::same(&advice.about, &active.name))
     }
 }
 
@@ -324,6 +325,7 @@ pub(super) fn condition(when: &When) -> String {
         When::HeavyPressure => "where weeds stand thick".to_owned(),
         When::Weed(weed) => format!("against {weed}"),
         When::With(what) => format!("with {what} in the mix"),
+        When::Alone => "with no other pesticide in the mix".to_owned(),
         When::NoSurfactantBuiltIn => "where no complete surfactant is built in".to_owned(),
         When::LoadedPartner => "where a partner has a complete surfactant built in".to_owned(),
         When::Carrier(carrier) => format!("in {}", carrier.name()),

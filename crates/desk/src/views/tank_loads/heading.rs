@@ -20,6 +20,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         Some(Editor::Fields) => sheet(ui, |ui| fields(desk, ui, &mut pass, plan)),
         Some(Editor::Water) => sheet(ui, |ui| water(desk, ui, &mut pass)),
         Some(Editor::Rig) => sheet(ui, |ui| rig(desk, ui, &mut pass)),
+        Some(Editor::Day) => sheet(ui, |ui| super::day::show(ui, &mut pass)),
         None => {}
     }
     if pass != before {
@@ -78,7 +79,9 @@ fn facts(desk: &mut Desk, ui: &mut Ui, pass: &Pass, plan: &Plan) {
     let mut working = None;
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
-        for (editor, name) in [(Editor::Fields, fields), (Editor::Water, water), (Editor::Rig, rig)] {
+        let day = super::day::summary(pass);
+        for (editor, name) in [(Editor::Fields, fields), (Editor::Water, water), (Editor::Rig, rig), (Editor::Day, day)]
+        {
             if toggle(ui, open == Some(editor), &name) {
                 open = if open == Some(editor) { None } else { Some(editor) };
             }
@@ -90,6 +93,7 @@ fn facts(desk: &mut Desk, ui: &mut Ui, pass: &Pass, plan: &Plan) {
                 Editor::Rig => plan.carrier.map(|carrier| {
                     (format!("{} = {}", carrier.show(units), plan.spray_volume.show(units)), "Spray volume".to_owned())
                 }),
+                Editor::Day => None,
             };
             if let Some((text, title)) = fact
                 && worked(ui, text, &title)

@@ -1,7 +1,10 @@
 //! Tank loads: passes by day at the left; the pass in the middle with its mix, loads and gauge; what there is to settle
 //! and the working at the right.
 
+mod adjuvants;
 pub mod cards;
+mod compare;
+mod day;
 mod heading;
 mod loads;
 mod mix;
@@ -39,6 +42,8 @@ pub enum Editor {
     Water,
     /// Which rig, and how it is set.
     Rig,
+    /// Which weeds, and how crop and weeds stand on the day.
+    Day,
 }
 
 /// Which number's working is shown.
@@ -63,6 +68,9 @@ pub struct State {
     pub editor: Option<Editor>,
     /// The working shown.
     pub working: Option<Shown>,
+    /// The set of adjuvants that is compared with the one in the mix.
+    pub compared: Option<String>,
+    pub(crate) other: compare::Other,
     /// A pass about to be removed.
     pub removing: bool,
     /// Whether the list still has to come to what was chosen.
@@ -162,6 +170,8 @@ fn page(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Arc<Plan>) {
             ui.set_width((width - 10.0).max(500.0));
             mix::show(desk, ui, id, plan);
             ui.add_space(look::GRID);
+            adjuvants::show(desk, ui, id, plan);
+            ui.add_space(look::GRID);
             loads::show(desk, ui, id, plan);
             ui.add_space(look::GRID);
             gauge_sheet(desk, ui, id, plan, 460.0);
@@ -177,6 +187,8 @@ fn page(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Arc<Plan>) {
             ScrollArea::vertical().id_salt("mix and loads").auto_shrink(false).max_height(height).show(ui, |ui| {
                 ui.set_width(left);
                 mix::show(desk, ui, id, plan);
+                ui.add_space(look::GRID);
+                adjuvants::show(desk, ui, id, plan);
                 ui.add_space(look::GRID);
                 loads::show(desk, ui, id, plan);
             });
@@ -197,7 +209,13 @@ fn gauge_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, height: f32)
         if let (Some(load), Some(tank)) = (load, tank) {
             ui.label(look::heading(format!("Load {number}, as it goes in")));
             ui.add_space(4.0);
-            let drawn = gauge(load, &plan.names, tank, units);
+            let drawn = gauge(
+                load,
+                &plan.names,
+                farm.passes.get(id).map(|pass| pass.carrier_kind).unwrap_or_default(),
+                tank,
+                units,
+            );
             let room = Vec2::new(ui.available_width(), (height - 60.0).max(200.0));
             crate::parts::gauge::show(ui, &drawn, &tank.show(units), room);
         } else {

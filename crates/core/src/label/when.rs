@@ -1,0 +1,170 @@
+//! Whether the conditions of a statement hold for a pass: "in drought", "with group 1", "below 10 gal/ac".
+
+use crate::farm::label::When;
+use crate::farm::{Farm, Id, Pass, Product};
+use crate::quantity::{AsTyped, CarrierRate};
+
+/// What conditions are held against: a product in the mix of a pass, and what goes with it.
+#[derive(Clone, Debug)]
+pub struct Situation<'a> {
+    /// The pass.
+    pub pass: &'a Pass,
+    /// The product whose statement is read.
+    pub product: &'a Product,
+    /// The other products of the mix.
+    pub partners: Vec<&'a Product>,
+    /// Spray volume over ground; `None` until it is typed.
+    pub carrier: Option<CarrierRate>,
+}
+
+impl<'a> Situation<'a> {
+    /// A product of a pass as it stands; what is not in the shed is left out.
+    pub fn new(farm: &'a Farm, pass: &'a Pass, id: &Id, product: &'a Product) -> Self {
+        let partners = pass
+            .mix
+            .iter()
+            .filter(|line| line.product != *id)
+            .filter_map(|line| farm.products.get(&line.product))
+            .collect();
+        let carrier = pass.carrier.as_ref().map(AsTyped::value).filter(|carrier| !carrier.is_zero());
+        Self { pass, product, partners, carrier }
+    }
+}
+
+/// Whether all conditions hold at once; none at all always hold. `None` where what a condition asks about is not typed and
+/// no other condition fails.
+///
+/// # Units
+/// Temperatures are held against the warmest air that is expected; the marks "heat" and "cold" of a pass name no degrees.
+pub fn holds(when: &[When], situation: &Situation) -> Option<bool> {
+    let all: Vec<Option<bool>> = when.iter().map(|when| one(when, situation)).collect();
+    if all.contains(&Some(false)) {
+        Some(false)
+    } else if all.contains(&None) {
+        None
+    } else {
+        Some(true)
+    }
+}
+
+fn one(when: &When, situation: &Situation) -> Option<bool> {
+    let growing = &situation.pass.growing;
+    let air = growing.air.as_ref().map(AsTyped::value);
+    match when {
+        When::Heat => Some(growing.heat),
+        When::Cold => Some(growing.cold),
+        When::Drought => Some(growing.drought),
+        When::LargeWeeds => Some(growing.large_weeds),
+        When::HeavyPressure => Some(growing.heavy_pressure),
+        When::Weed(name) => {
+            let weeds = &situation.pass.weeds;
+            (!weeds.is_empty()).then(|| weeds.iter().any(|weed| same_weed(weed, name)))
+        }
+        When::With(what) => Some(situation.partners.iter().any(|partner| super::names::speak_of(what, partner))),
+        When::Alone => Some(!situation.partners.iter().any(|partner| partner.kind.is_pesticide())),
+        When::NoSurfactantBuiltIn => situation.product.surfactant.map(|surfactant| !surfactant.complete),
+        When::LoadedPartner => Some(situation.partners.iter().any(|partner| partner.is_loaded())),
+        When::Carrier(kind) => Some(situation.pass.carrier_kind == *kind),
+        When::CarrierBelow(limit) => situation.carrier.map(|carrier| limit.exceeds(carrier)),
+        When::CarrierAbove(limit) => situation.carrier.map(|carrier| carrier.exceeds(limit.value())),
+        When::WarmerThan(limit) => air.map(|air| air > limit.value()),
+        When::ColderThan(limit) => air.map(|air| air < limit.value()),
+    }
+}
+
+/// Whether two names mean one weed: case, doubled spaces and a plural's end do not matter.
+pub fn same_weed(a: &str, b: &str) -> bool {
+    let plain = |name: &str| {
+        let name = name.to_lowercase().split_whitespace().collect::<Vec<_>>().join(" ");
+        name.strip_suffix("es").or_else(|| name.strip_suffix('s')).unwrap_or(&name).to_owned()
+    };
+    let (a, b) = (plain(a), plain(b));
+    // "grasses" loses two letters where "grass" loses one.
+    !a.is_empty() && (a == b || a.strip_suffix('s') == Some(b.as_str()) || b.strip_suffix('s') == Some(a.as_str()))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Situation, holds, same_weed};
+    use crate::farm::label::When;
+    use crate::farm::{Active, Farm, Formulation, Line, Pass, Product, ProductKind, Surfactant};
+    use crate::quantity::{ActiveBasis, AsTyped, Quantity};
+
+    fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
+        AsTyped::parse(text).unwrap()
+    }
+
+    fn farm() -> Farm {
+        let mut farm = Farm::new("Test");
+        let mut grass = Product::new("Clethodim 240 EC (demo)", ProductKind::Herbicide, Formulation::EC);
+        grass.actives.push(Active {
+            name: "clethodim".to_owned(),
+            group: "1".to_owned(),
+            basis: ActiveBasis::ActiveIngredient,
+            content: q("240 g/L"),
+        });
+        grass.surfactant = Some(Surfactant { charge: crate::farm::Charge::NonIonic, complete: true });
+        farm.products.insert("c".to_owned(), grass);
+        farm.products
+            .insert("m".to_owned(), Product::new("Mesotrione 480 SC (demo)", ProductKind::Herbicide, Formulation::SC));
+        let mut pass = Pass::new("Pass", "2031-06-12".parse().unwrap());
+        pass.carrier = Some(q("10 gal/ac"));
+        pass.mix = vec![Line::new("m", q("3 fl oz/ac")), Line::new("c", q("6 fl oz/ac"))];
+        farm.passes.insert("p".to_owned(), pass);
+        farm
+    }
+
+    fn asked(farm: &Farm, when: &[When]) -> Option<bool> {
+        let id = "m".to_owned();
+        holds(when, &Situation::new(farm, &farm.passes["p"], &id, &farm.products["m"]))
+    }
+
+    #[test]
+    fn each_condition_has_two_sides() {
+        let mut farm = farm();
+        assert_eq!(asked(&farm, &[]), Some(true));
+        assert_eq!(asked(&farm, &[When::With("group 1".to_owned())]), Some(true));
+        assert_eq!(asked(&farm, &[When::With("group 15".to_owned())]), Some(false));
+        assert_eq!(
+            asked(&farm, &[When::With("mesotrione 480 SC (demo)".to_owned())]),
+            Some(false),
+            "no partner of itself"
+        );
+        assert_eq!(asked(&farm, &[When::LoadedPartner]), Some(true));
+        assert_eq!(asked(&farm, &[When::NoSurfactantBuiltIn]), None, "nobody has typed whether there is one");
+        assert_eq!(asked(&farm, &[When::CarrierBelow(q("10 gal/ac"))]), Some(false));
+        assert_eq!(asked(&farm, &[When::CarrierBelow(q("15 gal/ac"))]), Some(true));
+        assert_eq!(asked(&farm, &[When::CarrierAbove(q("5 gal/ac"))]), Some(true));
+        assert_eq!(asked(&farm, &[When::Drought]), Some(false));
+        let pass = &mut farm.passes["p"];
+        pass.growing.heat = true;
+        pass.weeds = vec!["Waterhemp".to_owned(), "green foxtails".to_owned()];
+        assert_eq!(asked(&farm, &[When::Heat]), Some(true));
+        assert_eq!(asked(&farm, &[When::Weed("water hemp".to_owned())]), Some(false));
+        assert_eq!(asked(&farm, &[When::Weed("Green  foxtail".to_owned())]), Some(true));
+    }
+
+    #[test]
+    fn what_is_not_typed_is_not_known_and_one_that_fails_decides() {
+        let mut farm = farm();
+        farm.passes["p"].growing.heat = true;
+        let warm = When::WarmerThan(q("85 °F"));
+        assert_eq!(asked(&farm, std::slice::from_ref(&warm)), None, "heat names no degrees");
+        assert_eq!(asked(&farm, &[When::Weed("waterhemp".to_owned())]), None);
+        assert_eq!(asked(&farm, &[warm.clone(), When::Drought]), Some(false));
+        assert_eq!(asked(&farm, &[warm.clone(), When::Heat]), None);
+        farm.passes["p"].growing.air = Some(q("30 °C"));
+        assert_eq!(asked(&farm, std::slice::from_ref(&warm)), Some(true), "30 °C is 86 °F");
+        farm.passes["p"].growing.air = Some(q("85 °F"));
+        assert_eq!(asked(&farm, &[warm]), Some(false));
+    }
+
+    #[test]
+    fn weeds_in_the_plural_are_the_same() {
+        for (a, b) in [("grass", "Grasses"), ("kochia", "kochias"), ("lambsquarters", "lambsquarter")] {
+            assert!(same_weed(a, b) && same_weed(b, a), "{a}");
+        }
+        assert!(!same_weed("", "s"));
+        assert!(!same_weed("giant ragweed", "common ragweed"));
+    }
+}

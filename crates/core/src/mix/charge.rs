@@ -1,0 +1,97 @@
+//! Charges that meet in a tank: an anionic surfactant with a cationic one, or with paraquat and diquat, which are cations
+//! themselves.
+
+use super::pairs::{self, Side, in_tank};
+use crate::farm::{AdjuvantClass, Charge, Farm, Product, ProductKind};
+use crate::finding::{Basis, Finding, Level, Subject};
+use crate::mix::line::PlannedLine;
+
+/// What two products of opposite charge do to each other.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Conflict {
+    /// A solid falls out: they never go together. On what that rests, and a sentence that says it.
+    Precipitates(Basis, String),
+    /// They may bind: a sentence that says it.
+    MayBind(String),
+}
+
+/// The charge that a product's surfactant has in water, as typed.
+fn charge(product: &Product) -> Charge {
+    product.surfactant.map_or(Charge::NotStated, |surfactant| surfactant.charge)
+}
+
+/// The row that speaks of a product whose active is a cation.
+fn cation(product: &Product) -> Option<&'static pairs::Pair> {
+    pairs::table().iter().find(|pair| matches!(pair.b, Side::Charge(_)) && pair.a.fits(product))
+}
+
+/// Whether two products carry opposite charges, and what comes of it.
+pub fn conflict(a: &Product, b: &Product) -> Option<Conflict> {
+    one_way(a, b).or_else(|| one_way(b, a))
+}
+
+fn one_way(positive: &Product, negative: &Product) -> Option<Conflict> {
+    if charge(negative) != Charge::Anionic {
+        return None;
+    }
+    let names = format!("{} and {}", positive.name, negative.name);
+    if let Some(pair) = cation(positive) {
+        if pair.b.fits(negative) {
+            return Some(Conflict::Precipitates(pair.basis.clone(), format!("{names}: {}", pair.says)));
+        }
+        return Some(Conflict::MayBind(format!(
+            "{names}: the active of the one is cationic, the surfactant in the other anionic, so they may bind"
+        )));
+    }
+    (charge(positive) == Charge::Cationic).then(|| {
+        Conflict::MayBind(format!(
+            "{names}: a cationic and an anionic surfactant in one tank may bind each other and fall out"
+        ))
+    })
+}
+
+/// Every two products of the tank, and adjuvants whose charge beside a cationic active is not known.
+pub(crate) fn judge(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Finding>) {
+    let tank = in_tank(farm, lines);
+    for (at, a) in tank.iter().enumerate() {
+        for b in tank.iter().skip(at + 1) {
+            let about = Subject::Product(a.id.clone());
+            match conflict(a.product, b.product) {
+                Some(Conflict::Precipitates(basis, text)) => {
+                    // The row that says so weighs it and knows the way out.
+                    let row = cation(a.product).or_else(|| cation(b.product));
+                    findings.push(Finding {
+                        level: row.map_or(Level::Stop, |row| row.level),
+                        about,
+                        text,
+                        hint: row.map_or_else(String::new, |row| row.way_out.clone()),
+                        basis,
+                    });
+                }
+                Some(Conflict::MayBind(text)) => findings.push(
+                    Finding::check(about, text, Basis::Practice)
+                        .hint("Make a jar test first, or choose an adjuvant of another charge."),
+                ),
+                None => {}
+            }
+        }
+        let Some(pair) = cation(a.product) else { continue };
+        for other in &tank {
+            let unclear = other.product.kind == ProductKind::Adjuvant
+                && matches!(other.product.class, None | Some(AdjuvantClass::Other | AdjuvantClass::Organosilicone));
+            if unclear && charge(other.product) == Charge::NotStated {
+                findings.push(
+                    Finding::note(
+                        Subject::Product(other.id.clone()),
+                        format!(
+                            "The charge of {} is not typed, and {} may not meet an anionic adjuvant: {}",
+                            other.product.name, a.product.name, pair.says
+                        ),
+                        pair.basis.clone(),
+                    )
+                    .hint("Type its charge in the shed, from its label."),
+                );
+            }
+        }
+    }
+}

@@ -1,0 +1,213 @@
+//! Which adjuvants suit every product of the mix, exactly: every set is looked at, none is guessed.
+//!
+//! What products say stands in [`voices`]; how a set is scored and found in [`search`]; in which words it is given in
+//! [`words`]; how much of an adjuvant goes in with [`dose`]; what is said of the set that stands in the mix in [`judge`].
+
+pub(crate) mod dose;
+mod judge;
+mod search;
+pub mod voices;
+mod words;
+
+use crate::farm::{AdjuvantClass, Farm, Id, Line, Pass};
+use crate::finding::Basis;
+use crate::quantity::{AmountPerArea, AsTyped, Money, Rate};
+
+pub(crate) use judge::choose;
+pub(crate) use judge::most_allowed;
+pub use voices::{Authority, Claim, Voice};
+pub use words::per_ground;
+
+/// What an adjuvant class is for. Of one role a product mostly needs one class.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Role {
+    /// Wets, spreads, carries in: surfactants and oils.
+    Activator,
+    /// Conditions the water or brings nitrogen.
+    WaterAndNitrogen,
+    /// Sets the acidity.
+    Buffer,
+    /// Keeps a herbicide from rising as vapour.
+    Volatility,
+    /// Anything else: against drift, against foam, to keep things mixed.
+    Other,
+}
+
+impl Role {
+    /// All of them.
+    pub const ALL: [Self; 5] = [Self::Activator, Self::WaterAndNitrogen, Self::Buffer, Self::Volatility, Self::Other];
+
+    /// The role of a class.
+    pub const fn of(class: AdjuvantClass) -> Self {
+        use AdjuvantClass as C;
+        match class {
+            C::NonIonicSurfactant
+            | C::CropOilConcentrate
+            | C::MethylatedSeedOil
+            | C::HighSurfactantOil
+            | C::Organosilicone => Self::Activator,
+            C::AmmoniumSulfate | C::UreaAmmoniumNitrate | C::ConditionerWithoutAmmonium => Self::WaterAndNitrogen,
+            C::Buffer => Self::Buffer,
+            C::VolatilityReducer => Self::Volatility,
+            C::DriftRetardant | C::CompatibilityAgent | C::Defoamer | C::Other => Self::Other,
+        }
+    }
+}
+
+/// What there is to say about adjuvants for a mix.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Adjuvants {
+    /// The sets on offer, the best first.
+    pub choices: Vec<Choice>,
+    /// The set that stands in the mix, judged by the same rules.
+    pub current: Option<Choice>,
+    /// Demands that no set can meet at once.
+    pub collisions: Vec<Collision>,
+}
+
+/// One set of adjuvants.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Choice {
+    /// Its place, from 1; 0 for a set chosen by hand that is not on offer.
+    pub rank: u32,
+    /// What is in it, by role; empty for no adjuvant at all.
+    pub members: Vec<Member>,
+    /// What it costs over a hectare; `None` where a price is missing.
+    pub cost_per_hectare: Option<Money>,
+    /// Whether every demand is met.
+    pub satisfies: bool,
+    /// What each product has to say of it.
+    pub verdicts: Vec<Verdict>,
+    /// Why it stands behind the one before; empty for the first.
+    pub behind: String,
+    /// Whether it is what stands in the mix.
+    pub current: bool,
+    pub(crate) score: search::Score,
+}
+
+impl Choice {
+    /// Its classes, or "no adjuvant".
+    pub fn title(&self) -> String {
+        if self.members.is_empty() {
+            return "no adjuvant".to_owned();
+        }
+        let names: Vec<&str> = self.members.iter().map(|member| member.class.name()).collect();
+        names.join(" and ")
+    }
+
+    /// Every reason in a sentence: what each product says of it, then why it stands behind the one before.
+    pub fn reasons(&self) -> Vec<String> {
+        let mut reasons: Vec<String> = self.verdicts.iter().map(Verdict::sentence).collect();
+        reasons.extend((!self.behind.is_empty()).then(|| self.behind.clone()));
+        reasons
+    }
+
+    /// Puts the set into a pass in the place of its adjuvants. What keeps a mix together or from drifting stays, unless the
+    /// set holds another of its class.
+    pub fn take(&self, pass: &mut Pass, farm: &Farm) {
+        pass.mix.retain(|line| {
+            let class = farm.products.get(&line.product).and_then(crate::farm::Product::adjuvant_class);
+            class.is_none_or(|class| {
+                Role::of(class) == Role::Other && !self.members.iter().any(|member| member.class == class)
+            })
+        });
+        for member in &self.members {
+            if let (Some(product), Some(rate)) = (&member.product, &member.rate) {
+                let mut line = Line::new(product, rate.clone());
+                line.at_least.clone_from(&member.at_least);
+                line.at_most.clone_from(&member.at_most);
+                pass.mix.push(line);
+            }
+        }
+    }
+}
+
+/// One adjuvant of a set.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Member {
+    /// Which product of the shed; `None` where it would have to be bought.
+    pub product: Option<Id>,
+    /// Its name, or that of its class.
+    pub name: String,
+    /// Its class.
+    pub class: AdjuvantClass,
+    /// Its rate; `None` where neither a label nor a publication names one.
+    pub rate: Option<AsTyped<Rate>>,
+    /// Floor over ground.
+    pub at_least: Option<AsTyped<Rate>>,
+    /// Ceiling over ground.
+    pub at_most: Option<AsTyped<Rate>>,
+    /// What that is over ground.
+    pub per_area: Option<AmountPerArea>,
+    /// What it costs over a hectare.
+    pub cost_per_hectare: Option<Money>,
+    /// Where the rate comes from, in words.
+    pub rate_from: String,
+}
+
+/// How content a product is with a set.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Content {
+    /// Nothing is typed or published about it.
+    Silent,
+    /// Nothing it says is against it.
+    Accepts,
+    /// It has what it requires or prefers.
+    Served,
+    /// It would rather have something else.
+    WouldRather,
+    /// It advises against part of it.
+    Objects,
+    /// It lacks what it requires.
+    Lacks,
+    /// It forbids part of it.
+    Forbids,
+}
+
+/// What one product has to say of a set.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Verdict {
+    /// The product.
+    pub product: Id,
+    /// Its name.
+    pub name: String,
+    /// How content it is.
+    pub content: Content,
+    /// In words, without its name: "requires crop oil concentrate".
+    pub text: String,
+    /// On what that rests.
+    pub basis: Basis,
+}
+
+impl Verdict {
+    /// What it says, without the sentences quoted for it.
+    pub fn plain(&self) -> String {
+        let clauses = self.text.split("; ").map(|clause| clause.split(" (\u{201c}").next().unwrap_or(clause));
+        clauses.collect::<Vec<_>>().join("; ")
+    }
+
+    /// With its name and basis.
+    pub fn sentence(&self) -> String {
+        match &self.basis {
+            Basis::Arithmetic => format!("{} {}", self.name, self.text),
+            basis => format!("{} {} ({basis})", self.name, self.text),
+        }
+    }
+}
+
+/// Two demands that no set can meet at once.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Collision {
+    /// The product that needs something.
+    pub wants: Id,
+    /// The product that forbids it; `None` where nothing of that kind can be had at all.
+    pub forbids: Option<Id>,
+    /// What collides, in a sentence.
+    pub text: String,
+    /// On what the demand rests, and on what the ban.
+    pub bases: Vec<Basis>,
+    /// What can be done.
+    pub ways_out: Vec<String>,
+    /// Whether both sides bind: labels or local advice, as typed.
+    pub binds: bool,
+}

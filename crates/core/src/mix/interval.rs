@@ -1,0 +1,106 @@
+//! Pairs that want days between them: one in this pass, the other in this tank, in another pass or in a record.
+
+use jiff::civil::Date;
+
+use super::pairs::{InTank, Pair, Side};
+use crate::farm::{CarrierKind, Farm, Id, Pass, Product};
+use crate::finding::Finding;
+
+/// What else went or will go over the same ground.
+struct Spraying<'a> {
+    name: &'a str,
+    date: Date,
+    carrier: Option<CarrierKind>,
+    products: Vec<&'a Product>,
+}
+
+impl Spraying<'_> {
+    /// What of it stands on a side, by name.
+    fn holds(&self, side: &Side) -> Option<&str> {
+        match side {
+            Side::Carrier(kind) => (self.carrier == Some(*kind)).then(|| kind.name()),
+            side => self.products.iter().find(|product| side.fits(product)).map(|product| product.name.as_str()),
+        }
+    }
+}
+
+/// One row over this pass, the others and the records.
+pub(super) fn judge(
+    farm: &Farm,
+    pass_id: &Id,
+    pass: &Pass,
+    pair: &Pair,
+    crops: &[&str],
+    tank: &[InTank<'_>],
+    findings: &mut Vec<Finding>,
+) {
+    let Some((before, after)) = pair.apart else { return };
+    let too_near = |first: Date, second: Date| {
+        let days = (second - first).get_days();
+        days < before && -days < after
+    };
+    let others = others(farm, pass_id, pass);
+    for a in tank.iter().filter(|a| pair.a.fits(a.product)) {
+        if pair.holds(*a, crops, tank, farm.units).is_none() {
+            continue;
+        }
+        // What a row says of the carrier in one tank is another row.
+        for b in tank.iter().filter(|b| b.id != a.id && pair.second_fits(b.product)) {
+            let text = format!("{} and {} stand in one tank", a.product.name, b.product.name);
+            findings.push(pair.finding(a.id, &text, ""));
+        }
+        for other in others.iter().filter(|other| too_near(pass.date, other.date)) {
+            let Some(name) = other.holds(&pair.b) else { continue };
+            let text =
+                format!("{} is planned for {}, {name} for {} ({})", a.product.name, pass.date, other.date, other.name);
+            findings.push(pair.finding(a.id, &text, ""));
+        }
+    }
+    // The same from the other side: this pass holds the second, another the first.
+    let mine = Spraying {
+        name: &pass.name,
+        date: pass.date,
+        carrier: Some(pass.carrier_kind),
+        products: tank.iter().map(|held| held.product).collect(),
+    };
+    if let Some(name) = mine.holds(&pair.b) {
+        let Some(about) = tank.iter().find(|held| held.product.name == name).or(tank.first()) else { return };
+        if pair.holds(*about, crops, tank, farm.units).is_none() {
+            return;
+        }
+        for other in others.iter().filter(|other| too_near(other.date, pass.date)) {
+            let Some(first) = other.holds(&pair.a) else { continue };
+            let text = format!("{name} is planned for {}, {first} for {} ({})", pass.date, other.date, other.name);
+            findings.push(pair.finding(about.id, &text, ""));
+        }
+    }
+}
+
+/// Other passes not yet recorded, and the records of others, that share a field with this pass.
+fn others<'a>(farm: &'a Farm, pass_id: &Id, pass: &Pass) -> Vec<Spraying<'a>> {
+    let planned = farm
+        .passes
+        .iter()
+        .filter(|(id, other)| {
+            *id != pass_id && !farm.is_recorded(id) && other.fields.iter().any(|field| pass.fields.contains(field))
+        })
+        .map(|(_, other)| Spraying {
+            name: &other.name,
+            date: other.date,
+            carrier: Some(other.carrier_kind),
+            products: other.mix.iter().filter_map(|line| farm.products.get(&line.product)).collect(),
+        });
+    let recorded = farm
+        .records
+        .values()
+        .filter(|record| {
+            record.pass.as_ref() != Some(pass_id) && record.fields.keys().any(|field| pass.fields.contains(field))
+        })
+        .map(|record| Spraying {
+            name: &record.name,
+            date: record.date,
+            carrier: record.pass.as_ref().and_then(|id| farm.passes.get(id)).map(|pass| pass.carrier_kind),
+            products: record.lines.iter().filter_map(|line| farm.products.get(&line.product)).collect(),
+        });
+    planned.chain(recorded).collect()
+}

@@ -1,0 +1,237 @@
+//! Which adjuvant suits every partner: the sets on offer with their reasons, taken with one click, compared with another.
+
+use egui::{Label, RichText, Sense, Stroke, Ui, Vec2};
+use tankard_core::farm::Lean;
+use tankard_core::mix::choice::{Choice, Content, Verdict};
+use tankard_core::plan::Plan;
+use tankard_core::quantity::{Money, Units};
+
+use super::{cell, compare, hairline};
+use crate::app::Desk;
+use crate::look;
+use crate::parts::{boxes, lists};
+
+/// Width of the column with what is in a set.
+const SET: f32 = 176.0;
+
+/// Shows the sets, or two of them side by side.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
+    look::sheet(ui).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        ui.spacing_mut().item_spacing = egui::vec2(6.0, 2.0);
+        heading(desk, ui, id);
+        let chosen = desk.tank_loads.compared.clone();
+        let compared = chosen.and_then(|title| plan.adjuvants.choices.iter().find(|choice| key(choice) == title));
+        if let Some(choice) = compared {
+            compare::show(desk, ui, id, plan, choice);
+            return;
+        }
+        desk.tank_loads.compared = None;
+        if plan.adjuvants.choices.is_empty() && plan.adjuvants.collisions.is_empty() {
+            lists::empty(ui, "The sets appear when the mix holds a pesticide, a field and a spray volume.");
+        }
+        for collision in &plan.adjuvants.collisions {
+            collided(ui, &collision.text, &collision.ways_out);
+        }
+        let mut taken = None;
+        for choice in plan.adjuvants.choices.iter().take(6) {
+            match row(desk, ui, choice) {
+                Some(Act::Take) => taken = Some(choice),
+                Some(Act::Compare) => desk.tank_loads.compared = Some(key(choice)),
+                None => {}
+            }
+        }
+        by_hand(ui, plan);
+        if let Some(choice) = taken {
+            take(desk, id, choice);
+        }
+    });
+}
+
+/// What tells one set from another, over a replanning.
+pub(super) fn key(choice: &Choice) -> String {
+    choice.members.iter().map(|member| member.name.as_str()).collect::<Vec<_>>().join("+")
+}
+
+/// Puts a set into the pass.
+pub(super) fn take(desk: &mut Desk, id: &str, choice: &Choice) {
+    let farm = desk.document.farm();
+    let Some(mut pass) = farm.passes.get(id).cloned() else { return };
+    choice.take(&mut pass, farm);
+    desk.document.edit(|farm| {
+        farm.passes.insert(id.to_owned(), pass);
+    });
+    desk.tank_loads.compared = None;
+}
+
+fn heading(desk: &mut Desk, ui: &mut Ui, id: &str) {
+    let Some(mut pass) = desk.document.farm().passes.get(id).cloned() else { return };
+    let before = pass.lean;
+    ui.horizontal(|ui| {
+        ui.label(look::heading("Which adjuvant suits every partner?"));
+        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+            for lean in Lean::ALL.into_iter().rev() {
+                ui.selectable_value(&mut pass.lean, lean, lean.name())
+                    .accessible_name(format!("Lean to {}", lean.name()));
+            }
+            ui.label(look::soft(ui, "lean to"));
+        });
+    });
+    if pass.lean != before {
+        desk.document.edit(|farm| {
+            farm.passes.insert(id.to_owned(), pass);
+        });
+    }
+}
+
+fn collided(ui: &mut Ui, text: &str, ways_out: &[String]) {
+    let colours = look::colours(ui);
+    ui.label(RichText::new(format!("No set suits all: {text}.")).color(colours.stop));
+    for way in ways_out {
+        ui.label(look::soft(ui, way).color(colours.ink));
+    }
+    hairline(ui);
+}
+
+/// What a row may ask for.
+enum Act {
+    Take,
+    Compare,
+}
+
+fn row(desk: &Desk, ui: &mut Ui, choice: &Choice) -> Option<Act> {
+    let farm = desk.document.farm();
+    let colours = look::colours(ui);
+    let mut act = None;
+    let top = ui.cursor().top();
+    ui.horizontal_top(|ui| {
+        cell_top(ui, 16.0, |ui| {
+            let number = look::strong(choice.rank.to_string());
+            ui.label(if choice.satisfies { number.color(colours.brass) } else { number.color(colours.soft) });
+        });
+        cell_top(ui, SET, |ui| {
+            let title = capital(&choice.title());
+            let text = if choice.current { look::strong(title) } else { RichText::new(title) };
+            ui.add(Label::new(text).wrap());
+            ui.add(Label::new(look::soft(ui, amounts(choice, farm.units, &farm.currency))).wrap());
+        });
+        let acts = 56.0;
+        let room = (ui.available_width() - acts - 8.0).max(120.0);
+        cell_top(ui, room, |ui| {
+            let reasons = shortly(choice);
+            let full = choice.reasons().join("\n");
+            ui.add(Label::new(reasons).wrap()).on_hover_text(full);
+        });
+        cell_top(ui, acts, |ui| {
+            if choice.current {
+                ui.label(look::soft(ui, "in the mix"));
+                return;
+            }
+            let names: Vec<&str> = choice.members.iter().map(|member| member.name.as_str()).collect();
+            let names = if names.is_empty() { "no adjuvant".to_owned() } else { names.join(" and ") };
+            if choice.members.iter().all(|member| member.product.is_some())
+                && boxes::act(ui, "Take").accessible_name(format!("Take {names}")).clicked()
+            {
+                act = Some(Act::Take);
+            }
+            if boxes::act(ui, "Compare").accessible_name(format!("Compare {names}")).clicked() {
+                act = Some(Act::Compare);
+            }
+        });
+    });
+    if choice.current {
+        let line = Stroke::new(2.0, colours.water);
+        ui.painter().vline(ui.min_rect().left() - 5.0, top..=ui.cursor().top() - 2.0, line);
+    }
+    hairline(ui);
+    act
+}
+
+/// A cell that grows downwards.
+fn cell_top(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui)) {
+    ui.allocate_ui_with_layout(Vec2::new(width, 10.0), egui::Layout::top_down(egui::Align::Min), |ui| {
+        ui.set_min_width(width);
+        ui.set_max_width(width);
+        ui.spacing_mut().item_spacing.y = 0.0;
+        add(ui);
+    });
+}
+
+/// Rates and cost of a set.
+fn amounts(choice: &Choice, units: Units, currency: &str) -> String {
+    let mut parts: Vec<String> = choice
+        .members
+        .iter()
+        .map(|member| match (&member.rate, &member.product) {
+            (Some(rate), Some(_)) => rate.text().to_owned(),
+            (Some(rate), None) => format!("{}, to buy", rate.text()),
+            (None, _) => "rate not known".to_owned(),
+        })
+        .collect();
+    if !choice.members.is_empty() {
+        parts.push(choice.cost_per_hectare.map_or("price not typed".to_owned(), |cost| over(cost, units, currency)));
+    }
+    parts.join(" · ")
+}
+
+/// Money over the ground the farm counts in.
+pub(super) fn over(per_hectare: Money, units: Units, currency: &str) -> String {
+    tankard_core::mix::choice::per_ground(per_hectare, units, currency)
+}
+
+/// The reasons in a line or two: who is not content, else who is and why; then what sets it behind the one before.
+fn shortly(choice: &Choice) -> String {
+    let mut verdicts: Vec<&Verdict> = choice.verdicts.iter().collect();
+    verdicts.sort_by_key(|verdict| std::cmp::Reverse(weight(verdict.content)));
+    let mut said: Vec<String> = Vec::new();
+    if choice.rank > 1 {
+        said.push(choice.behind.clone());
+    }
+    for verdict in verdicts.into_iter().filter(|verdict| weight(verdict.content) > 0) {
+        let sentence = format!("{} {}", short(&verdict.name), verdict.plain());
+        if said.len() < 3 && !said.iter().any(|known| known.contains(&verdict.plain())) {
+            said.push(sentence);
+        }
+    }
+    said.join(". ")
+}
+
+const fn weight(content: Content) -> u8 {
+    match content {
+        Content::Forbids | Content::Lacks => 6,
+        Content::Objects => 5,
+        Content::WouldRather => 4,
+        Content::Served => 3,
+        Content::Accepts => 2,
+        Content::Silent => 1,
+    }
+}
+
+/// A product's name without its content: "Mesotrione 480 SC (demo)" is "Mesotrione".
+fn short(name: &str) -> &str {
+    name.split(|c: char| c.is_ascii_digit() || c == '(').next().map_or(name, str::trim_end)
+}
+
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
+/// A set chosen by hand that is not on offer: what the products say of it.
+fn by_hand(ui: &mut Ui, plan: &Plan) {
+    let Some(current) = plan.adjuvants.current.as_ref().filter(|current| current.rank == 0) else { return };
+    ui.horizontal_top(|ui| {
+        cell(ui, 16.0, false, |ui| {
+            ui.label(look::soft(ui, "–"));
+        });
+        cell_top(ui, SET, |ui| {
+            ui.add(Label::new(look::strong(capital(&current.title()))).wrap());
+            ui.label(look::soft(ui, "in the mix, chosen by hand"));
+        });
+        let room = ui.available_width() - 8.0;
+        cell_top(ui, room, |ui| {
+            ui.add(Label::new(shortly(current)).wrap().sense(Sense::hover()))
+                .on_hover_text(current.reasons().join("\n"));
+        });
+    });
+}

@@ -1,0 +1,176 @@
+//! Two sets side by side: what stands in the mix and what might, with amounts, cost and what there would be to settle.
+
+use std::sync::Arc;
+
+use egui::{Label, Ui};
+use tankard_core::farm::Pass;
+use tankard_core::finding::{Finding, Level};
+use tankard_core::mix::choice::Choice;
+use tankard_core::plan::{Plan, plan_as};
+
+use super::adjuvants::{over, take};
+use super::{cell, hairline};
+use crate::app::Desk;
+use crate::look;
+use crate::parts::{boxes, mark};
+
+/// The plan of a pass with another set, kept while nothing changes.
+#[derive(Default)]
+pub(crate) struct Other {
+    revision: u64,
+    key: String,
+    plan: Option<Arc<Plan>>,
+}
+
+/// Shows the set in the mix beside another.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, choice: &Choice) {
+    let Some(other) = planned(desk, id, choice) else { return };
+    let farm = desk.document.farm();
+    let units = farm.units;
+    let column = ((ui.available_width() - 90.0 - 12.0) / 2.0).max(120.0);
+    let mut act = None;
+    ui.horizontal(|ui| {
+        cell(ui, 90.0, false, |ui| {
+            if boxes::act(ui, "Back").accessible_name("Back to all sets").clicked() {
+                act = Some(false);
+            }
+        });
+        cell(ui, column, false, |ui| {
+            ui.label(look::strong("In the mix now"));
+        });
+        cell(ui, column, false, |ui| {
+            ui.add(Label::new(look::strong(format!("{}. {}", choice.rank, choice.title()))).truncate());
+        });
+    });
+    hairline(ui);
+    let load = desk.tank_loads.load;
+    let sides = [plan, other.as_ref()];
+    line(ui, column, "adjuvants", sides.map(|side| adjuvants(side, load, farm)));
+    let cost = sides.map(|side| {
+        let current = side.adjuvants.current.as_ref();
+        current
+            .and_then(|set| set.cost_per_hectare)
+            .map_or("price not typed".to_owned(), |cost| over(cost, units, &farm.currency))
+    });
+    line(ui, column, "their cost", cost);
+    let whole = sides.map(|side| {
+        side.cost.map_or("not known".to_owned(), |cost| format!("{}{} for the pass", farm.currency, cost.show()))
+    });
+    line(ui, column, "all products", whole);
+    let reasons = sides.map(|side| {
+        side.adjuvants.current.as_ref().map_or(String::new(), |set| {
+            set.verdicts
+                .iter()
+                .map(|verdict| format!("{} {}", verdict.name, verdict.plain()))
+                .collect::<Vec<_>>()
+                .join(". ")
+        })
+    });
+    line(ui, column, "why", reasons);
+    ui.horizontal_top(|ui| {
+        cell(ui, 90.0, false, |ui| {
+            ui.label(look::soft(ui, "only here"));
+        });
+        for (this, that) in [(plan, other.as_ref()), (other.as_ref(), plan)] {
+            column_of(ui, column, |ui| only_here(ui, this, that));
+        }
+    });
+    hairline(ui);
+    ui.horizontal(|ui| {
+        cell(ui, 90.0 + column + 6.0, false, |_| {});
+        let may = choice.members.iter().all(|member| member.product.is_some());
+        if may && boxes::act(ui, "Take it into the mix").clicked() {
+            act = Some(true);
+        }
+    });
+    match act {
+        Some(true) => take(desk, id, choice),
+        Some(false) => desk.tank_loads.compared = None,
+        None => {}
+    }
+}
+
+fn planned(desk: &mut Desk, id: &str, choice: &Choice) -> Option<Arc<Plan>> {
+    let revision = desk.document.revision();
+    let key = format!("{id}/{}", super::adjuvants::key(choice));
+    if desk.tank_loads.other.plan.is_none()
+        || desk.tank_loads.other.revision != revision
+        || desk.tank_loads.other.key != key
+    {
+        let farm = desk.document.farm();
+        let (pass_id, pass) = farm.passes.get_key_value(id)?;
+        let mut pass: Pass = pass.clone();
+        choice.take(&mut pass, farm);
+        let plan = Some(Arc::new(plan_as(farm, pass_id, &pass)));
+        desk.tank_loads.other = Other { revision, key, plan };
+    }
+    desk.tank_loads.other.plan.clone()
+}
+
+fn line(ui: &mut Ui, column: f32, label: &str, texts: [String; 2]) {
+    ui.horizontal_top(|ui| {
+        cell(ui, 90.0, false, |ui| {
+            ui.label(look::soft(ui, label));
+        });
+        for text in texts {
+            column_of(ui, column, |ui| {
+                ui.add(Label::new(text).wrap());
+            });
+        }
+    });
+    hairline(ui);
+}
+
+fn column_of(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui)) {
+    ui.allocate_ui_with_layout(egui::Vec2::new(width, 10.0), egui::Layout::top_down(egui::Align::Min), |ui| {
+        ui.set_min_width(width);
+        ui.set_max_width(width);
+        add(ui);
+    });
+}
+
+/// The adjuvants of a plan with what they come to in a load.
+fn adjuvants(plan: &Plan, load: u32, farm: &tankard_core::farm::Farm) -> String {
+    let Some(current) = &plan.adjuvants.current else { return String::new() };
+    if current.members.is_empty() {
+        return "none".to_owned();
+    }
+    let lines: Vec<String> = current
+        .members
+        .iter()
+        .map(|member| {
+            let rate = member.per_area.map(|amount| amount.show(farm.units)).unwrap_or_default();
+            let in_load = plan
+                .loads
+                .iter()
+                .find(|known| known.number == load)
+                .and_then(|known| known.items.iter().find(|item| Some(&item.product) == member.product.as_ref()))
+                .map(|item| format!(", {} in load {load}", item.measured.text))
+                .unwrap_or_default();
+            format!("{} {rate}{in_load}", member.name)
+        })
+        .collect();
+    lines.join("\n")
+}
+
+/// What there is to settle on one side and not on the other.
+fn only_here(ui: &mut Ui, this: &Plan, that: &Plan) {
+    let only: Vec<&Finding> = this
+        .findings
+        .iter()
+        .filter(|finding| finding.level > Level::Note && !that.findings.contains(finding))
+        .collect();
+    if only.is_empty() {
+        ui.label(look::soft(ui, "nothing to settle that the other has not"));
+    }
+    for finding in only.iter().take(4) {
+        ui.horizontal_top(|ui| {
+            ui.spacing_mut().item_spacing.x = 4.0;
+            mark::show(ui, finding.level);
+            ui.add(Label::new(&finding.text).wrap());
+        });
+    }
+    if only.len() > 4 {
+        ui.label(look::soft(ui, format!("and {} more", only.len() - 4)));
+    }
+}

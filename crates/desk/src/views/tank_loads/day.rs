@@ -1,0 +1,62 @@
+//! Which weeds a pass is meant for, and how crop and weeds stand on the day: what conditions on labels ask about.
+
+use egui::Ui;
+use tankard_core::farm::{CarrierKind, Pass};
+
+use crate::look;
+use crate::parts::boxes;
+
+/// The heading line's words: "volunteer corn, drought", or what is still to type.
+pub(super) fn summary(pass: &Pass) -> String {
+    let growing = &pass.growing;
+    let marks = [
+        (growing.large_weeds, "large weeds"),
+        (growing.heavy_pressure, "thick weeds"),
+        (growing.drought, "drought"),
+        (growing.heat, "heat"),
+        (growing.cold, "cold"),
+    ];
+    let mut words: Vec<String> = pass.weeds.iter().filter(|weed| !weed.trim().is_empty()).take(2).cloned().collect();
+    if pass.weeds.len() > 2 {
+        words.push(format!("{} more", pass.weeds.len() - 2));
+    }
+    words.extend(marks.into_iter().filter(|(is, _)| *is).map(|(_, word)| word.to_owned()));
+    if pass.carrier_kind != CarrierKind::Water {
+        words.push(format!("in {}", pass.carrier_kind.name()));
+    }
+    if words.is_empty() { "Weeds and day".to_owned() } else { words.join(", ") }
+}
+
+/// The editor.
+pub(super) fn show(ui: &mut Ui, pass: &mut Pass) {
+    ui.label(look::heading("Weeds and day"));
+    boxes::row(ui, "weeds", |ui| {
+        // One box, apart by commas; an empty part that is still being typed is kept.
+        let mut text = pass.weeds.join(", ");
+        boxes::text_or_empty(ui, "Weeds", &mut text, 360.0, "volunteer corn, waterhemp");
+        let weeds: Vec<String> = if text.trim().is_empty() {
+            Vec::new()
+        } else {
+            text.split(',').map(|weed| weed.trim_start().to_owned()).collect()
+        };
+        if weeds != pass.weeds {
+            pass.weeds = weeds;
+        }
+    });
+    let growing = &mut pass.growing;
+    boxes::row(ui, "the weeds are", |ui| {
+        ui.checkbox(&mut growing.large_weeds, "large for the products");
+        ui.checkbox(&mut growing.heavy_pressure, "thick");
+    });
+    boxes::row(ui, "they stand in", |ui| {
+        ui.checkbox(&mut growing.drought, "drought");
+        ui.checkbox(&mut growing.heat, "extreme heat");
+        ui.checkbox(&mut growing.cold, "cold");
+        ui.label(look::soft(ui, "air at its warmest"));
+        boxes::quantity_hinted(ui, "Air at its warmest", &mut growing.air, 70.0, "not known");
+    });
+    boxes::row(ui, "carrier", |ui| {
+        let say = |kind: &CarrierKind| kind.name().to_owned();
+        boxes::choice(ui, "Carrier", &mut pass.carrier_kind, &CarrierKind::ALL, say, 190.0);
+    });
+}

@@ -1,0 +1,753 @@
+//! Which adjuvants suit every partner: the cases that practitioners argue about, each with its reasons, and the laws of the
+//! choice.
+
+// A test stops where its ground is missing.
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
+
+use jiff::civil::date;
+use proptest::prelude::*;
+use tankard_core::farm::label::{Says, Stance, When};
+use tankard_core::farm::{
+    Active, AdjuvantClass, Advice, Charge, Farm, Field, Formulation, Line, Pass, Product, ProductKind, Rig, Statement,
+    Surfactant, Water,
+};
+use tankard_core::finding::{Basis, Level};
+use tankard_core::mix::choice::{Adjuvants, Choice, Content};
+use tankard_core::plan::{Plan, plan};
+use tankard_core::quantity::{AsTyped, Concentration, Quantity};
+
+use AdjuvantClass::{
+    AmmoniumSulfate as Ams, ConditionerWithoutAmmonium as Conditioner, CropOilConcentrate as Coc,
+    MethylatedSeedOil as Mso, NonIonicSurfactant as Nis, UreaAmmoniumNitrate as Uan, VolatilityReducer as Vra,
+};
+
+fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
+    AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
+}
+
+/// A herbicide of one or several actives, each with its content.
+fn herbicide(name: &str, formulation: Formulation, actives: &[(&str, &str)]) -> Product {
+    let mut product = Product::new(name, ProductKind::Herbicide, formulation);
+    for (active, content) in actives {
+        let content: AsTyped<Concentration> = typed(content);
+        let basis = content.basis().unwrap_or(tankard_core::quantity::ActiveBasis::ActiveIngredient);
+        product.actives.push(Active { name: (*active).to_owned(), group: String::new(), basis, content });
+    }
+    product
+}
+
+fn adjuvant(name: &str, class: AdjuvantClass, price: &str) -> Product {
+    let (kind, formulation) = match class {
+        Ams => (ProductKind::Conditioner, Formulation::SG),
+        Conditioner => (ProductKind::Conditioner, Formulation::SL),
+        Coc | Mso => (ProductKind::Adjuvant, Formulation::EC),
+        _ => (ProductKind::Adjuvant, Formulation::SL),
+    };
+    let mut product = Product::new(name, kind, formulation);
+    product.class = Some(class);
+    product.price = Some(typed(price));
+    product
+}
+
+/// A field of a crop, hard water, 15 gal/ac, and a shed with one product each of NIS, COC, MSO, AMS and UAN.
+fn farm(crop: &str, mix: &[(&str, Product)]) -> Farm {
+    let mut farm = Farm::new("Adjuvants");
+    let mut field = Field::new("Field", typed("80 ac"));
+    crop.clone_into(&mut field.crop);
+    "V4".clone_into(&mut field.stage);
+    farm.fields.insert("f".to_owned(), field);
+    let water = Water {
+        name: "Well".to_owned(),
+        calcium: Some(typed("100 ppm")),
+        magnesium: Some(typed("30 ppm")),
+        ..Water::default()
+    };
+    farm.waters.insert("w".to_owned(), water);
+    farm.rigs.insert("r".to_owned(), Rig::new("Rig", typed("1200 gal")));
+    for (id, class, price) in [
+        ("nis", Nis, "22/gal"),
+        ("coc", Coc, "14/gal"),
+        ("mso", Mso, "19/gal"),
+        ("ams", Ams, "0.30/lb"),
+        ("uan", Uan, "2/gal"),
+    ] {
+        farm.products.insert(id.to_owned(), adjuvant(&format!("{} (demo)", class.name()), class, price));
+    }
+    let mut pass = Pass::new("Pass", date(2031, 6, 12));
+    pass.fields = vec!["f".to_owned()];
+    pass.water = "w".to_owned();
+    pass.rig = "r".to_owned();
+    pass.carrier = Some(typed("15 gal/ac"));
+    for (id, product) in mix {
+        let rate = if product.is_liquid() { "16 fl oz/ac" } else { "1 oz/ac" };
+        farm.products.insert((*id).to_owned(), product.clone());
+        pass.mix.push(Line::new(id, typed(rate)));
+    }
+    farm.passes.insert("p".to_owned(), pass);
+    farm
+}
+
+fn planned(farm: &Farm) -> Plan {
+    plan(farm, "p").unwrap()
+}
+
+fn chosen(farm: &Farm) -> Adjuvants {
+    planned(farm).adjuvants
+}
+
+fn classes(choice: &Choice) -> Vec<AdjuvantClass> {
+    choice.members.iter().map(|member| member.class).collect()
+}
+
+fn rank_of(adjuvants: &Adjuvants, wanted: &[AdjuvantClass]) -> usize {
+    adjuvants.choices.iter().position(|choice| classes(choice) == wanted).unwrap_or_else(|| {
+        panic!("{wanted:?} is not on offer: {:?}", adjuvants.choices.iter().map(classes).collect::<Vec<_>>())
+    })
+}
+
+fn says(choice: &Choice, product: &str, content: Content, words: &str) {
+    let verdict = choice.verdicts.iter().find(|verdict| verdict.product == product).unwrap();
+    assert!(
+        verdict.content == content && verdict.sentence().contains(words),
+        "wanted {content:?} \"{words}\", got {:?} \"{}\"",
+        verdict.content,
+        verdict.sentence()
+    );
+}
+
+fn found(plan: &Plan, level: Level, words: &str) -> bool {
+    plan.findings
+        .iter()
+        .any(|finding| finding.level == level && format!("{} {}", finding.text, finding.hint).contains(words))
+}
+
+fn must(plan: &Plan, level: Level, words: &str) {
+    assert!(found(plan, level, words), "no {level:?} \"{words}\" in {:#?}", plan.findings);
+}
+
+fn stance(class: AdjuvantClass, stance: Stance, least: Option<&str>) -> Statement {
+    Statement::new(
+        Says::Adjuvant { class, stance, least: least.map(typed), most: None, at_least: None, at_most: None },
+        "page 3",
+    )
+}
+
+fn rate_of(choice: &Choice, class: AdjuvantClass) -> String {
+    choice.members.iter().find(|member| member.class == class).unwrap().rate.as_ref().unwrap().text().to_owned()
+}
+
+/// Glyphosate whose built-in surfactant is cationic and, says its label, complete.
+fn glyphosate() -> Product {
+    let mut product = herbicide("Glyphosate 540 SL (demo)", Formulation::SL, &[("glyphosate", "540 g ae/L")]);
+    product.surfactant = Some(Surfactant { charge: Charge::Cationic, complete: true });
+    product
+}
+
+fn dicamba_mix() -> Product {
+    let actives = [("dicamba", "400 g ae/kg"), ("diflufenzopyr", "160 g ae/kg")];
+    herbicide("Dicamba + diflufenzopyr WG (demo)", Formulation::WG, &actives)
+}
+
+fn clethodim(content: &str) -> Product {
+    herbicide(&format!("Clethodim EC {content} (demo)"), Formulation::EC, &[("clethodim", content)])
+}
+
+// Common practice, no source.
+
+/// The built-in surfactant does not count for the partner: NIS at 1 qt/100 gal.
+#[test]
+fn dicamba_with_diflufenzopyr_beside_a_cationic_glyphosate_takes_a_non_ionic_surfactant() {
+    let farm = farm("corn", &[("g", glyphosate()), ("d", dicamba_mix())]);
+    let plan = planned(&farm);
+    let first = &plan.adjuvants.choices[0];
+    assert_eq!(classes(first), [Nis, Ams]);
+    assert_eq!(rate_of(first, Nis), "1 qt/100 gal");
+    says(first, "d", Content::Served, "wants non-ionic surfactant");
+    assert!(first.verdicts.iter().any(|verdict| verdict.product == "d" && verdict.basis == Basis::Practice));
+    must(
+        &plan,
+        Level::Note,
+        "The cationic surfactant built into Glyphosate 540 SL (demo) serves Glyphosate 540 SL (demo) alone",
+    );
+    must(&plan, Level::Note, "still wants non-ionic surfactant");
+    assert!(rank_of(&plan.adjuvants, &[Ams]) > 0, "without one it is content less");
+}
+
+/// An oil ranks above NIS and above nothing; it costs some crop selectivity.
+#[test]
+fn a_group_27_partner_in_corn_takes_an_oil() {
+    for (name, active) in [("Mesotrione", "mesotrione"), ("Tembotrione", "tembotrione"), ("Topramezone", "topramezone")]
+    {
+        let partner = herbicide(&format!("{name} 480 SC (demo)"), Formulation::SC, &[(active, "480 g/L")]);
+        let mut farm = farm("corn", &[("g", glyphosate()), ("m", partner)]);
+        let adjuvants = chosen(&farm);
+        assert_eq!(classes(&adjuvants.choices[0]), [Coc, Ams], "{name}");
+        let (oil, other, surfactant, nothing) = (
+            rank_of(&adjuvants, &[Coc, Ams]),
+            rank_of(&adjuvants, &[Mso, Ams]),
+            rank_of(&adjuvants, &[Nis, Ams]),
+            rank_of(&adjuvants, &[Ams]),
+        );
+        assert!(oil < surfactant && other < surfactant && oil < nothing && other < nothing, "{name}");
+        says(
+            &adjuvants.choices[surfactant],
+            "m",
+            Content::WouldRather,
+            "would rather have crop oil concentrate or methylated seed oil",
+        );
+        adjuvants.choices[0].take(&mut farm.passes["p"].clone(), &farm);
+        let mut pass = farm.passes["p"].clone();
+        adjuvants.choices[0].take(&mut pass, &farm);
+        farm.passes["p"] = pass;
+        must(&planned(&farm), Level::Note, "costs some crop selectivity: expect more leaf burn");
+    }
+}
+
+/// MSO where that label prefers it.
+#[test]
+fn a_group_27_label_that_prefers_methylated_seed_oil_gets_it() {
+    let mut partner = herbicide("Topramezone 336 SC (demo)", Formulation::SC, &[("topramezone", "336 g/L")]);
+    partner.label.push(stance(Mso, Stance::Preferred, Some("1 % v/v")));
+    let adjuvants = chosen(&farm("corn", &[("g", glyphosate()), ("m", partner)]));
+    assert_eq!(classes(&adjuvants.choices[0]), [Mso, Ams]);
+    says(&adjuvants.choices[0], "m", Content::Served, "page 3");
+    assert!(
+        adjuvants.choices[rank_of(&adjuvants, &[Coc, Ams])].behind.contains("would rather have methylated seed oil")
+    );
+}
+
+/// COC at 1 gal/100 gal first under heavy pressure or tough conditions.
+#[test]
+fn a_group_1_partner_against_volunteer_corn_takes_an_oil_when_it_is_tough() {
+    type Tough = fn(&mut Pass);
+    let tough: [(&str, Tough); 4] = [
+        ("thick", |pass| pass.growing.heavy_pressure = true),
+        ("heat", |pass| pass.growing.heat = true),
+        ("drought", |pass| pass.growing.drought = true),
+        ("large", |pass| pass.growing.large_weeds = true),
+    ];
+    for content in ["2 lb/gal", "0.97 lb/gal"] {
+        for (name, set) in tough {
+            let mut farm = farm("soybean", &[("g", glyphosate()), ("c", clethodim(content))]);
+            farm.passes["p"].weeds = vec!["volunteer corn".to_owned()];
+            set(&mut farm.passes["p"]);
+            let adjuvants = chosen(&farm);
+            assert_eq!(classes(&adjuvants.choices[0])[0], Coc, "{content}, {name}");
+            assert_eq!(rate_of(&adjuvants.choices[0], Coc), "1 gal/100 gal", "{content}, {name}");
+            says(&adjuvants.choices[0], "c", Content::Served, "crop oil concentrate");
+        }
+    }
+}
+
+/// Where the glyphosate label objects to oil, NIS at 1 to 2 qt/100 gal is the answer, and the disagreement is shown.
+#[test]
+fn a_glyphosate_label_that_objects_to_oil_makes_it_a_non_ionic_surfactant() {
+    for objects in [Stance::Discouraged, Stance::Forbidden] {
+        for content in ["2 lb/gal", "0.97 lb/gal"] {
+            let mut loaded = glyphosate();
+            for class in [Coc, Mso, AdjuvantClass::HighSurfactantOil] {
+                loaded.label.push(stance(class, objects, None));
+            }
+            let mut farm = farm("soybean", &[("g", loaded), ("c", clethodim(content))]);
+            farm.passes["p"].weeds = vec!["volunteer corn".to_owned()];
+            farm.passes["p"].growing.heavy_pressure = true;
+            let plan = planned(&farm);
+            let first = &plan.adjuvants.choices[0];
+            assert_eq!(classes(first), [Nis, Ams], "{content}, {objects:?}");
+            let rate = first.members[0].per_area.unwrap();
+            let limit = |text: &str| {
+                tankard_core::mix::line::per_area(
+                    typed::<tankard_core::quantity::Rate>(text).value(),
+                    &farm.products["nis"],
+                    typed::<tankard_core::quantity::CarrierRate>("15 gal/ac").value(),
+                )
+                .unwrap()
+            };
+            assert_eq!(rate.exceeds(limit("2 qt/100 gal")), Some(false));
+            assert_eq!(limit("1 qt/100 gal").exceeds(rate), Some(false));
+            says(first, "c", Content::WouldRather, "would rather have crop oil concentrate");
+            if objects == Stance::Forbidden {
+                must(&plan, Level::Check, "Glyphosate 540 SL (demo) forbids crop oil concentrate");
+                assert!(plan.adjuvants.choices.iter().all(|choice| !classes(choice).contains(&Coc)));
+            } else {
+                let oil = &plan.adjuvants.choices[rank_of(&plan.adjuvants, &[Coc, Ams])];
+                says(oil, "g", Content::Objects, "advises against crop oil concentrate");
+                assert!(oil.behind.contains("advises against"), "{}", oil.behind);
+            }
+        }
+    }
+}
+
+/// NIS at 1 to 2 qt/100 gal.
+#[test]
+fn imazethapyr_and_thifensulfuron_in_soybean_take_a_non_ionic_surfactant() {
+    for active in ["imazethapyr", "thifensulfuron-methyl", "thifensulfuron"] {
+        let partner = herbicide("Partner (demo)", Formulation::SL, &[(active, "240 g/L")]);
+        let adjuvants = chosen(&farm("soybean", &[("g", glyphosate()), ("i", partner)]));
+        assert_eq!(classes(&adjuvants.choices[0]), [Nis, Ams], "{active}");
+        assert_eq!(rate_of(&adjuvants.choices[0], Nis), "1 qt/100 gal");
+        says(&adjuvants.choices[0], "i", Content::Served, "1 to 2 qt in 100 gal");
+    }
+}
+
+/// Extra NIS is worth considering under extreme heat, cold or drought, and not otherwise required.
+#[test]
+fn glyphosate_alone_takes_more_surfactant_only_in_extremes() {
+    let mut farm = farm("corn", &[("g", glyphosate())]);
+    let plain = planned(&farm);
+    assert_eq!(classes(&plain.adjuvants.choices[0]), [Ams]);
+    assert!(!plain.adjuvants.choices.iter().any(|choice| classes(choice).contains(&Nis)));
+    type Set = fn(&mut Pass);
+    let extremes: [Set; 3] =
+        [|pass| pass.growing.heat = true, |pass| pass.growing.cold = true, |pass| pass.growing.drought = true];
+    for set in extremes {
+        farm.passes["p"].growing = tankard_core::farm::Growing::default();
+        set(&mut farm.passes["p"]);
+        let plan = planned(&farm);
+        assert_eq!(classes(&plan.adjuvants.choices[0]), [Nis, Ams]);
+        says(&plan.adjuvants.choices[0], "g", Content::Served, "Worth considering under extreme heat, cold or drought");
+        assert!(
+            !found(&plan, Level::Check, "non-ionic surfactant") && !found(&plan, Level::Stop, "non-ionic surfactant")
+        );
+    }
+}
+
+/// Ammonium sulfate with every glyphosate load, unless a partner forbids it.
+#[test]
+fn glyphosate_takes_ammonium_sulfate_unless_a_partner_forbids_it() {
+    let free = chosen(&farm("corn", &[("g", glyphosate())]));
+    says(&free.choices[0], "g", Content::Served, "wants ammonium sulfate");
+    assert_eq!(rate_of(&free.choices[0], Ams), "8.5 lb/100 gal");
+    let mut partner = herbicide("Partner (demo)", Formulation::SL, &[("dicamba", "350 g ae/L")]);
+    partner.label.push(stance(Ams, Stance::Forbidden, None));
+    let bound = chosen(&farm("corn", &[("g", glyphosate()), ("d", partner)]));
+    assert!(bound.choices.iter().all(|choice| !classes(choice).contains(&Ams)));
+}
+
+// Where publications and labels disagree.
+
+/// Glufosinate forbids oils (Illinois Soybean Association list, 2016-2018); clethodim of 2 lb/gal asks for one (Penn State
+/// University, Lingenfelter): the two collide, and the ways out are named.
+#[test]
+fn glufosinate_and_an_oil_only_graminicide_collide() {
+    let glufosinate = herbicide("Glufosinate 280 SL (demo)", Formulation::SL, &[("glufosinate", "280 g ai/L")]);
+    let mut oil_only = clethodim("2 lb/gal");
+    oil_only.label.push(stance(Coc, Stance::Required, Some("1 % v/v")));
+    oil_only.label.push(stance(Mso, Stance::Required, Some("1 % v/v")));
+    let mut farm = farm("soybean", &[("g", glufosinate.clone()), ("c", oil_only.clone())]);
+    // Another graminicide in the shed that does without oil is a way out.
+    let mut mild = clethodim("0.97 lb/gal");
+    mild.label.push(stance(Nis, Stance::Allowed, Some("0.25 % v/v")));
+    farm.products.insert("mild".to_owned(), mild);
+    let plan = planned(&farm);
+    let collision = &plan.adjuvants.collisions[0];
+    assert_eq!((collision.wants.as_str(), collision.forbids.as_deref()), ("c", Some("g")));
+    assert!(collision.text.contains("requires crop oil concentrate or methylated seed oil"), "{}", collision.text);
+    assert!(collision.text.contains("Glufosinate 280 SL (demo) forbids"), "{}", collision.text);
+    let ways = collision.ways_out.join(" ");
+    for way in ["Take Clethodim EC 0.97 lb/gal (demo) instead of", "in two passes", "another formulation"] {
+        assert!(ways.contains(way), "{ways}");
+    }
+    assert!(plan.adjuvants.choices.is_empty(), "the label's demand cannot be met: {:?}", plan.adjuvants.choices);
+    // Without a typed label the publications collide all the same, and a person decides.
+    let published = planned(&super_farm(&glufosinate, &clethodim("2 lb/gal")));
+    let collision = &published.adjuvants.collisions[0];
+    assert!(!collision.binds && collision.text.contains("wants crop oil concentrate or methylated seed oil"));
+    must(&published, Level::Check, "forbids crop oil concentrate or methylated seed oil");
+    assert!(published.adjuvants.choices.iter().all(|choice| !classes(choice).iter().any(|class| class.is_oil())));
+}
+
+fn super_farm(one: &Product, other: &Product) -> Farm {
+    farm("soybean", &[("g", one.clone()), ("c", other.clone())])
+}
+
+/// The registrant's list puts glufosinate in last, after the rest of the water, though by its formulation it would go in
+/// before oils: the label's own order wins over every published one (Illinois Soybean Association; Oklahoma State PSS-2789).
+#[test]
+fn a_label_order_beats_the_published_one() {
+    use tankard_core::farm::label::OrderPlace;
+    let mut glufosinate = herbicide("Glufosinate 280 SL (demo)", Formulation::SL, &[("glufosinate", "280 g ai/L")]);
+    glufosinate
+        .label
+        .push(Statement::new(Says::MixingOrder { place: OrderPlace::Last, tank_full: Some(typed("95 %")) }, "page 5"));
+    let sc = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+    let mut farm = farm("soybean", &[("g", glufosinate), ("s", sc)]);
+    farm.passes["p"].mix.push(Line::new("ams", typed("17 lb/100 gal")));
+    let plan = planned(&farm);
+    let order: Vec<&str> = plan.order.iter().map(|placed| placed.product.as_str()).collect();
+    assert_eq!(order, ["ams", "s", "g"]);
+    assert!(matches!(&plan.order[2].basis, Basis::Label(at) if at.contains("page 5")));
+    assert!(plan.order[2].why.contains("label"), "{}", plan.order[2].why);
+}
+
+/// No prohibition of ammonium sulfate with 2,4-D choline was found in print; over-the-top dicamba has one (EPA 2020; Singh et
+/// al. 2024; Polli et al. 2021).
+#[test]
+fn ammonium_is_blocked_over_the_top_of_dicamba_soybeans_and_not_with_2_4_d_choline() {
+    let choline = herbicide("2,4-D choline 456 SL (demo)", Formulation::SL, &[("2,4-D choline", "456 g ae/L")]);
+    let free = chosen(&farm("soybean", &[("g", glyphosate()), ("d", choline)]));
+    assert!(classes(&free.choices[0]).contains(&Ams));
+    let dicamba = herbicide("Dicamba 350 SL (demo)", Formulation::SL, &[("dicamba", "350 g ae/L")]);
+    let mut over_the_top = farm("soybean", &[("g", glyphosate()), ("d", dicamba.clone())]);
+    over_the_top.products.insert("vra".to_owned(), adjuvant("Volatility reducer (demo)", Vra, "40/gal"));
+    over_the_top
+        .products
+        .insert("cond".to_owned(), adjuvant("Conditioner without ammonium (demo)", Conditioner, "15/gal"));
+    let adjuvants = chosen(&over_the_top);
+    assert!(adjuvants.choices.iter().all(|choice| !classes(choice).iter().any(|class| class.holds_ammonium())));
+    assert_eq!(classes(&adjuvants.choices[0]), [Conditioner, Vra]);
+    over_the_top.passes["p"].mix.push(Line::new("ams", typed("8.5 lb/100 gal")));
+    let plan = planned(&over_the_top);
+    must(&plan, Level::Stop, "forbids ammonium sulfate, and ammonium sulfate (demo) is in the mix");
+    // In corn the same active allows it (Singh et al. 2024).
+    let corn = chosen(&farm("corn", &[("g", glyphosate()), ("d", dicamba)]));
+    assert!(classes(&corn.choices[0]).contains(&Ams));
+}
+
+/// Imazamox wants an adjuvant and nitrogen in established alfalfa and leaves nitrogen open in chicory (Pacific Northwest Weed
+/// Management Handbook): the crop decides.
+#[test]
+fn imazamox_needs_nitrogen_in_alfalfa_and_not_in_chicory() {
+    let imazamox = herbicide("Imazamox 120 SL (demo)", Formulation::SL, &[("imazamox", "120 g/L")]);
+    let alfalfa = planned(&farm("alfalfa", &[("i", imazamox.clone())]));
+    let first = &alfalfa.adjuvants.choices[0];
+    assert_eq!(classes(first).len(), 2);
+    says(first, "i", Content::Served, "requires");
+    must(&alfalfa, Level::Check, "requires ammonium sulfate or urea ammonium nitrate, and the mix has none");
+    let chicory = planned(&farm("chicory", &[("i", imazamox)]));
+    assert!(!found(&chicory, Level::Check, "requires"));
+    let nitrogen = chicory
+        .adjuvants
+        .choices
+        .iter()
+        .find(|choice| classes(choice).contains(&Ams) || classes(choice).contains(&Uan));
+    if let Some(choice) = nitrogen {
+        says(choice, "i", Content::Accepts, "allows");
+    }
+}
+
+/// Clethodim of 2 lb/gal goes with 1 % COC and no nitrogen in brassicas, of 0.97 lb/gal with 0.25 % NIS in cucurbits (Pacific
+/// Northwest Weed Management Handbook): the formulation decides.
+#[test]
+fn clethodim_takes_what_its_formulation_asks_for() {
+    let strong = chosen(&farm("broccoli", &[("c", clethodim("2 lb/gal"))]));
+    assert_eq!(classes(&strong.choices[0]), [Coc]);
+    assert_eq!(rate_of(&strong.choices[0], Coc), "1 % v/v");
+    let weak = chosen(&farm("pumpkin", &[("c", clethodim("0.97 lb/gal"))]));
+    assert_eq!(classes(&weak.choices[0])[0], Nis);
+    assert_eq!(rate_of(&weak.choices[0], Nis), "0.25 % v/v");
+}
+
+/// Sugar-beet micro-rate: MSO 1.5 % v/v, at least 1 pt/ac, at most 2 pt/ac (Dexter, NDSU Crop & Pest Report, 6 May 1999); the
+/// figures at 5 to 20 gal/ac are arithmetic from it.
+#[test]
+fn the_micro_rate_keeps_its_floor_and_ceiling() {
+    for (carrier, pints) in [("5 gal/ac", 1.0), ("10 gal/ac", 1.2), ("15 gal/ac", 1.8), ("20 gal/ac", 2.0)] {
+        let desmedipham = herbicide("Desmedipham 160 EC (demo)", Formulation::EC, &[("desmedipham", "160 g/L")]);
+        let partner =
+            herbicide("Triflusulfuron 50 WG (demo)", Formulation::WG, &[("triflusulfuron-methyl", "500 g ai/kg")]);
+        let mut farm = farm("sugar beet", &[("d", desmedipham), ("t", partner)]);
+        farm.passes["p"].carrier = Some(typed(carrier));
+        let adjuvants = chosen(&farm);
+        let oil = adjuvants.choices[0].members.iter().find(|member| member.class == Mso).unwrap();
+        let tankard_core::quantity::AmountPerArea::Volume(rate) = oil.per_area.unwrap() else { panic!("a volume") };
+        let litres = pints * 0.473_176_473 / 0.404_685_642_24;
+        assert!(
+            (rate.to_litres_per_hectare() - litres).abs() < 1e-6,
+            "{carrier}: {} L/ha",
+            rate.to_litres_per_hectare()
+        );
+        let mut pass = farm.passes["p"].clone();
+        adjuvants.choices[0].take(&mut pass, &farm);
+        farm.passes["p"] = pass;
+        let plan = planned(&farm);
+        let line = plan.lines.iter().find(|line| line.product == "mso").unwrap();
+        assert_eq!(line.per_area, oil.per_area.unwrap(), "what is taken is what was offered");
+    }
+}
+
+/// Adding a partner's NIS to a glyphosate that brings its own surfactant burned soybeans (Norsworthy and Grey, Weed
+/// Technology): the planner does not suggest it for chlorimuron.
+#[test]
+fn chlorimuron_beside_a_loaded_glyphosate_gets_no_surfactant() {
+    let chlorimuron = herbicide("Chlorimuron 25 WG (demo)", Formulation::WG, &[("chlorimuron-ethyl", "250 g ai/kg")]);
+    let mut farm = farm("soybean", &[("g", glyphosate()), ("c", chlorimuron)]);
+    farm.passes["p"].mix.push(Line::new("nis", typed("1 qt/100 gal")));
+    let plan = planned(&farm);
+    assert!(!classes(&plan.adjuvants.choices[0]).contains(&Nis));
+    must(&plan, Level::Note, "advises against non-ionic surfactant");
+}
+
+// Who speaks, and what weighs.
+
+/// Label before local advice before publications before practice.
+#[test]
+fn a_label_beats_local_advice_and_that_beats_the_tables() {
+    let mesotrione = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+    let mut farm = farm("corn", &[("m", mesotrione)]);
+    assert_eq!(classes(&chosen(&farm).choices[0]), [Coc]);
+    let advice = Advice {
+        whose: "County adviser".to_owned(),
+        given: Some(date(2031, 5, 3)),
+        about: "group 27".to_owned(),
+        water: String::new(),
+        says: Statement::new(
+            Says::Adjuvant {
+                class: Coc,
+                stance: Stance::Forbidden,
+                least: None,
+                most: None,
+                at_least: None,
+                at_most: None,
+            },
+            "",
+        ),
+    };
+    farm.advice.insert("a".to_owned(), advice);
+    let local = planned(&farm);
+    assert_eq!(classes(&local.adjuvants.choices[0]), [Mso]);
+    must(&local, Level::Note, "sources differ");
+    farm.products["m"].label.push(stance(Coc, Stance::Required, Some("1 % v/v")));
+    let label = planned(&farm);
+    assert_eq!(classes(&label.adjuvants.choices[0]), [Coc]);
+    must(&label, Level::Note, "The label, as typed, decides");
+}
+
+#[test]
+fn advice_for_another_water_or_another_crop_is_not_heard() {
+    let mesotrione = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+    let mut farm = farm("corn", &[("m", mesotrione)]);
+    let mut says = stance(Coc, Stance::Forbidden, None);
+    says.crop = "soybean".to_owned();
+    let advice = Advice {
+        whose: "County adviser".to_owned(),
+        given: None,
+        about: "mesotrione".to_owned(),
+        water: String::new(),
+        says,
+    };
+    farm.advice.insert("a".to_owned(), advice.clone());
+    assert_eq!(classes(&chosen(&farm).choices[0]), [Coc]);
+    let mut elsewhere = advice;
+    elsewhere.says.crop.clear();
+    "rain".clone_into(&mut elsewhere.water);
+    farm.advice.insert("a".to_owned(), elsewhere.clone());
+    assert_eq!(classes(&chosen(&farm).choices[0]), [Coc]);
+    "w".clone_into(&mut elsewhere.water);
+    farm.advice.insert("a".to_owned(), elsewhere);
+    assert_eq!(classes(&chosen(&farm).choices[0]), [Mso]);
+}
+
+#[test]
+fn a_condition_on_a_label_holds_only_when_it_is_met() {
+    let mut mesotrione = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+    let mut dry = stance(Coc, Stance::Forbidden, None);
+    dry.when = vec![When::Drought];
+    mesotrione.label.push(dry);
+    let mut farm = farm("corn", &[("m", mesotrione)]);
+    assert_eq!(classes(&chosen(&farm).choices[0]), [Coc]);
+    farm.passes["p"].growing.drought = true;
+    assert_eq!(classes(&chosen(&farm).choices[0]), [Mso]);
+}
+
+#[test]
+fn the_lean_decides_where_no_label_and_no_publication_does() {
+    use tankard_core::farm::Lean;
+    let mut partner = herbicide("Partner (demo)", Formulation::SC, &[("an invented active", "100 g/L")]);
+    partner.label.push(stance(Coc, Stance::Allowed, Some("1 % v/v")));
+    partner.label.push(stance(Nis, Stance::Allowed, Some("0.25 % v/v")));
+    let mut farm = farm("corn", &[("x", partner)]);
+    let first = |farm: &Farm| classes(&chosen(farm).choices[0]);
+    assert_eq!(first(&farm), [], "nothing is asked for, so nothing is bought");
+    farm.passes["p"].lean = Lean::WeedControl;
+    assert_eq!(first(&farm), [Coc]);
+    let adjuvants = chosen(&farm);
+    assert!(adjuvants.choices[1].behind.contains("weaker on weeds"), "{}", adjuvants.choices[1].behind);
+    farm.passes["p"].lean = Lean::CropSafety;
+    assert_eq!(first(&farm), []);
+    assert!(chosen(&farm).choices[1].behind.contains("harder on the crop"));
+}
+
+#[test]
+fn what_is_not_in_the_shed_is_named_as_something_to_buy() {
+    let mut partner = herbicide("Partner (demo)", Formulation::SC, &[("an invented active", "100 g/L")]);
+    partner.label.push(stance(Coc, Stance::Required, Some("1 % v/v")));
+    let mut farm = farm("corn", &[("x", partner)]);
+    farm.products.shift_remove("coc");
+    let adjuvants = chosen(&farm);
+    assert_eq!(adjuvants.choices[0].members[0].product, None);
+    assert_eq!(adjuvants.choices[0].members[0].name, "crop oil concentrate");
+    assert!(adjuvants.collisions.is_empty());
+}
+
+#[test]
+fn a_set_chosen_by_hand_is_judged_by_the_same_rules() {
+    let mesotrione = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+    let mut farm = farm("corn", &[("g", glyphosate()), ("m", mesotrione)]);
+    farm.passes["p"].mix.push(Line::new("nis", typed("1 qt/100 gal")));
+    let plan = planned(&farm);
+    let current = plan.adjuvants.current.as_ref().unwrap();
+    assert_eq!(classes(current), [Nis]);
+    says(current, "m", Content::WouldRather, "would rather have crop oil concentrate");
+    says(current, "g", Content::WouldRather, "would rather have ammonium sulfate");
+    must(
+        &plan,
+        Level::Note,
+        "Crop oil concentrate and ammonium sulfate would suit this mix better than non-ionic surfactant",
+    );
+    // One click takes the first choice, and then nothing is better.
+    let mut pass = farm.passes["p"].clone();
+    plan.adjuvants.choices[0].take(&mut pass, &farm);
+    farm.passes["p"] = pass;
+    let plan = planned(&farm);
+    assert!(plan.adjuvants.choices[0].current && !found(&plan, Level::Note, "would suit this mix better"));
+}
+
+#[test]
+fn two_fields_of_two_crops_are_both_heard() {
+    let mut partner = herbicide("Partner (demo)", Formulation::SC, &[("an invented active", "100 g/L")]);
+    let mut in_corn = stance(Coc, Stance::Required, None);
+    in_corn.crop = "corn".to_owned();
+    let mut in_soybean = stance(Coc, Stance::Forbidden, None);
+    in_soybean.crop = "soybean".to_owned();
+    partner.label.extend([in_corn, in_soybean]);
+    let mut farm = farm("corn", &[("x", partner)]);
+    assert_eq!(classes(&chosen(&farm).choices[0]), [Coc]);
+    let mut second = farm.fields["f"].clone();
+    "soybean".clone_into(&mut second.crop);
+    farm.fields.insert("s".to_owned(), second);
+    farm.passes["p"].fields.push("s".to_owned());
+    let adjuvants = chosen(&farm);
+    assert!(adjuvants.choices.is_empty() && !adjuvants.collisions.is_empty());
+}
+
+#[test]
+fn a_solution_of_ammonium_sulfate_is_dosed_by_its_salt() {
+    let mut farm = farm("corn", &[("g", glyphosate())]);
+    let mut liquid = adjuvant("Ammonium sulfate solution (demo)", Ams, "1/gal");
+    liquid.formulation = Formulation::SL;
+    liquid.actives.push(Active {
+        name: "ammonium sulfate".to_owned(),
+        group: String::new(),
+        basis: tankard_core::quantity::ActiveBasis::ActiveIngredient,
+        content: typed("3.4 lb/gal"),
+    });
+    farm.products["ams"] = liquid;
+    let adjuvants = chosen(&farm);
+    let member = &adjuvants.choices[0].members[0];
+    // 8.5 lb in 100 gal at 3.4 lb/gal is 2.5 gal in 100 gal (arithmetic): 2.5 % of 15 gal/ac.
+    let tankard_core::quantity::AmountPerArea::Volume(rate) = member.per_area.unwrap() else { panic!("a volume") };
+    let wanted = 0.025 * 15.0 * 3.785_411_784 / 0.404_685_642_24;
+    assert!((rate.to_litres_per_hectare() - wanted).abs() < 1e-9, "{}", rate.to_litres_per_hectare());
+}
+
+// Laws.
+
+/// An invented product: for each of five classes a stance or nothing, by its label.
+fn stances() -> impl Strategy<Value = Vec<Option<Stance>>> {
+    proptest::collection::vec(
+        proptest::option::of(prop_oneof![
+            Just(Stance::Required),
+            Just(Stance::Preferred),
+            Just(Stance::Allowed),
+            Just(Stance::Discouraged),
+            Just(Stance::Forbidden),
+        ]),
+        5,
+    )
+}
+
+fn invented(mix: &[Vec<Option<Stance>>]) -> Farm {
+    let products: Vec<Product> = mix
+        .iter()
+        .enumerate()
+        .map(|(at, stances)| {
+            let mut product =
+                herbicide(&format!("Partner {at} (demo)"), Formulation::SC, &[("an invented active", "100 g/L")]);
+            for (class, said) in [Nis, Coc, Mso, Ams, Uan].into_iter().zip(stances) {
+                product.label.extend(said.map(|said| stance(class, said, None)));
+            }
+            product
+        })
+        .collect();
+    let ids: Vec<String> = (0..products.len()).map(|at| format!("x{at}")).collect();
+    let mix: Vec<(&str, Product)> = ids.iter().map(String::as_str).zip(products).collect();
+    farm("corn", &mix)
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 200, ..ProptestConfig::default() })]
+
+    /// No set on offer holds what anybody forbids, and each meets every demand of a label.
+    #[test]
+    fn a_forbidden_adjuvant_is_never_suggested(mix in proptest::collection::vec(stances(), 1..5)) {
+        let adjuvants = chosen(&invented(&mix));
+        for choice in &adjuvants.choices {
+            for (at, class) in [Nis, Coc, Mso, Ams, Uan].into_iter().enumerate() {
+                let forbidden = mix.iter().any(|stances| stances[at] == Some(Stance::Forbidden));
+                prop_assert!(!(forbidden && classes(choice).contains(&class)));
+            }
+            prop_assert!(!choice.verdicts.iter().any(|verdict| verdict.content >= Content::Lacks));
+        }
+        prop_assert!(!adjuvants.choices.is_empty() || !adjuvants.collisions.is_empty());
+    }
+
+    /// A product more in the shed never makes a mix that can be satisfied into one that cannot.
+    #[test]
+    fn one_more_adjuvant_in_the_shed_takes_nothing_away(mix in proptest::collection::vec(stances(), 1..4), gone in 0_usize..5) {
+        let full = invented(&mix);
+        let mut less = full.clone();
+        less.products.shift_remove(["nis", "coc", "mso", "ams", "uan"][gone]);
+        let satisfied = |farm: &Farm| chosen(farm).choices.iter().any(|choice| choice.satisfies && choice.members.iter().all(|member| member.product.is_some()));
+        prop_assert!(!satisfied(&less) || satisfied(&full));
+    }
+
+    /// An adjuvant that nobody forbids, added to a satisfied mix, leaves it satisfied.
+    #[test]
+    fn adding_an_adjuvant_does_not_unsettle_a_mix(mix in proptest::collection::vec(stances(), 1..4), added in 0_usize..5) {
+        let mut farm = invented(&mix);
+        let id = ["nis", "coc", "mso", "ams", "uan"][added];
+        let forbidden = mix.iter().any(|stances| stances[added] == Some(Stance::Forbidden));
+        let Some(choice) = chosen(&farm).choices.into_iter().find(|choice| choice.satisfies && choice.members.iter().all(|member| member.product.is_some())) else { return Ok(()) };
+        let mut pass = farm.passes["p"].clone();
+        choice.take(&mut pass, &farm);
+        farm.passes["p"] = pass;
+        prop_assert!(chosen(&farm).current.unwrap().satisfies);
+        if !forbidden && !farm.passes["p"].mix.iter().any(|line| line.product == id) {
+            farm.passes["p"].mix.push(Line::new(id, typed(if id == "ams" { "8.5 lb/100 gal" } else { "1 % v/v" })));
+            prop_assert!(chosen(&farm).current.unwrap().satisfies);
+        }
+    }
+
+    /// The order of the shed does not matter.
+    #[test]
+    fn the_choice_does_not_hang_on_the_order_of_the_shed(mix in proptest::collection::vec(stances(), 1..4), seed in 0_usize..24) {
+        let farm = invented(&mix);
+        let mut turned = farm.clone();
+        turned.products.reverse();
+        let len = turned.products.len();
+        turned.products.move_index(seed % len, 0);
+        prop_assert_eq!(chosen(&farm).choices, chosen(&turned).choices);
+    }
+
+    /// Whatever the tables say of an active, what its label says of a class is what counts.
+    #[test]
+    fn a_label_beats_the_tables(active in prop_oneof![Just("mesotrione"), Just("glufosinate"), Just("clethodim"), Just("imazamox"), Just("nicosulfuron")], said in stances()) {
+        let mut product = herbicide("Partner (demo)", Formulation::SC, &[(active, "240 g/L")]);
+        for (class, said) in [Nis, Coc, Mso, Ams, Uan].into_iter().zip(&said) {
+            product.label.extend(said.map(|said| stance(class, said, None)));
+        }
+        let adjuvants = chosen(&farm("corn", &[("x", product)]));
+        for choice in &adjuvants.choices {
+            for (class, said) in [Nis, Coc, Mso, Ams, Uan].into_iter().zip(&said) {
+                prop_assert!(!(*said == Some(Stance::Forbidden) && classes(choice).contains(&class)));
+            }
+        }
+        for (class, said) in [Coc, Nis].into_iter().zip([said[1], said[0]]) {
+            if said == Some(Stance::Allowed) && !adjuvants.collisions.is_empty() {
+                let banned = adjuvants.collisions.iter().any(|collision| collision.text.contains(&format!("forbids {}", class.name())));
+                prop_assert!(!banned, "a table must not forbid what the label allows");
+            }
+        }
+    }
+}
