@@ -119,7 +119,7 @@ fn products_are_found_by_active() {
 fn a_product_is_added_filled_in_and_removed() {
     let mut harness = demo_shed();
     let before = farm(&harness).products.len();
-    press(&mut harness, "+ Add a product");
+    press(&mut harness, "+ From a label");
     put(&mut harness, "name of the product", "Saflufenacil 342 SC (demo)");
     press(&mut harness, "+ Add an active");
     put(&mut harness, "active 1", "saflufenacil");
@@ -449,7 +449,7 @@ fn an_empty_farm_says_what_to_do_first() {
         press(&mut harness, page);
         assert!(harness.query_all_by_label_contains(says).count() >= 1, "{page}");
     }
-    for (page, add) in [("Waters", "+ Add a water"), ("Rigs", "+ Add a rig"), ("Products", "+ Add a product")] {
+    for (page, add) in [("Waters", "+ Add a water"), ("Rigs", "+ Add a rig"), ("Products", "+ From a label")] {
         press(&mut harness, page);
         press(&mut harness, add);
     }

@@ -10,3 +10,4 @@ pub mod jar;
 pub mod line;
 pub mod order;
 pub mod pairs;
+pub mod start;

@@ -205,7 +205,8 @@ pub fn understood<Q: Quantity>(ui: &mut Ui, value: Option<&AsTyped<Q>>, units: U
     }
 }
 
-fn same_reading(shown: &str, typed: &str) -> bool {
+/// Whether a quantity as shown reads as it was typed.
+pub fn same_reading(shown: &str, typed: &str) -> bool {
     let bare = |text: &str| text.chars().filter(|c| !c.is_whitespace() && *c != ',').collect::<String>().to_lowercase();
     bare(shown) == bare(typed)
 }

@@ -1,16 +1,21 @@
-//! The shed: products, waters, rigs and stock, each a list with one page. A product's page follows its label from the
+//! The shed: products, waters, rigs, stock and local advice, each a list with one page. A product's page follows its label from the
 //! front panel to the directions, so that a person can type from the booklet without jumping.
 
+mod advice;
+mod front;
+mod guidance;
 mod house;
 mod products;
 mod rigs;
 mod sheets;
+mod start;
 mod statements;
 mod stock;
 mod waters;
 
 use egui::{
-    Align, Button, CentralPanel, Frame, Layout, Margin, Panel, RichText, ScrollArea, Stroke, TextStyle, Ui, Vec2,
+    Align, Button, CentralPanel, Frame, Layout, Margin, Panel, RichText, ScrollArea, Stroke, TextStyle, Ui, UiBuilder,
+    Vec2,
 };
 use tankard_core::farm::{Farm, Id, Pass};
 
@@ -28,7 +33,7 @@ const SMALL: f32 = 1000.0;
 /// Width below which the sheets stand under the page instead of beside it.
 const WIDE: f32 = 860.0;
 
-/// The four lists, and the farm itself.
+/// The lists, and the farm itself.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 enum Page {
     #[default]
@@ -36,11 +41,12 @@ enum Page {
     Waters,
     Rigs,
     Stock,
+    Advice,
     Farm,
 }
 
 impl Page {
-    const ALL: [Self; 5] = [Self::Products, Self::Waters, Self::Rigs, Self::Stock, Self::Farm];
+    const ALL: [Self; 6] = [Self::Products, Self::Waters, Self::Rigs, Self::Stock, Self::Advice, Self::Farm];
 
     const fn name(self) -> &'static str {
         match self {
@@ -48,6 +54,7 @@ impl Page {
             Self::Waters => "Waters",
             Self::Rigs => "Rigs",
             Self::Stock => "Stock",
+            Self::Advice => "Advice",
             Self::Farm => "Farm",
         }
     }
@@ -60,8 +67,11 @@ pub struct State {
     product: Option<Id>,
     water: Option<Id>,
     rig: Option<Id>,
+    advice: Option<Id>,
     /// What is looked for among the products.
     find: String,
+    /// A product that is begun from an active.
+    starting: Option<start::Draft>,
     /// What waits for an answer before it is removed.
     removing: Option<(Page, Id)>,
     /// Whether the kinds of statement stand open to choose from.
@@ -105,6 +115,7 @@ impl State {
             Page::Products | Page::Stock | Page::Farm => self.product = Some(id),
             Page::Waters => self.water = Some(id),
             Page::Rigs => self.rig = Some(id),
+            Page::Advice => self.advice = Some(id),
         }
     }
 
@@ -118,6 +129,7 @@ impl State {
         first(&mut self.product, &farm.products);
         first(&mut self.water, &farm.waters);
         first(&mut self.rig, &farm.rigs);
+        first(&mut self.advice, &farm.advice);
     }
 }
 
@@ -147,6 +159,7 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         Page::Waters => waters::page(&mut bench, ui),
         Page::Rigs => rigs::page(&mut bench, ui),
         Page::Stock => stock::page(&mut bench, ui),
+        Page::Advice => advice::page(&mut bench, ui),
         Page::Farm => house::page(&mut bench, ui),
     }
     if desk.document.revision() != revision {
@@ -162,12 +175,18 @@ fn left(bench: &mut Bench, ui: &mut Ui) {
     let width = if ui.available_width() < SMALL { LIST.1 } else { LIST.0 };
     Panel::left("shed list").exact_size(width).resizable(false).frame(ground).show(ui, |ui| {
         Panel::top("shed pages").show_separator_line(false).frame(inset(14, 8)).show(ui, |ui| pages(bench, ui));
-        Panel::bottom("shed acts").frame(inset(14, 8)).show(ui, |ui| match bench.state.page {
-            Page::Products => products::foot(bench, ui),
-            Page::Waters => waters::foot(bench, ui),
-            Page::Rigs => rigs::foot(bench, ui),
-            Page::Stock => stock::foot(bench, ui),
-            Page::Farm => {}
+        Panel::bottom("shed acts").frame(inset(14, 8)).show(ui, |ui| {
+            if width < LIST.0 {
+                tight(ui);
+            }
+            match bench.state.page {
+                Page::Products => products::foot(bench, ui),
+                Page::Waters => waters::foot(bench, ui),
+                Page::Rigs => rigs::foot(bench, ui),
+                Page::Stock => stock::foot(bench, ui),
+                Page::Advice => advice::foot(bench, ui),
+                Page::Farm => {}
+            }
         });
         CentralPanel::default().frame(Frame::new()).show(ui, |ui| {
             ScrollArea::vertical().id_salt(bench.state.page.name()).auto_shrink(false).show(ui, |ui| {
@@ -178,6 +197,7 @@ fn left(bench: &mut Bench, ui: &mut Ui) {
                         Page::Waters => waters::list(bench, ui),
                         Page::Rigs => rigs::list(bench, ui),
                         Page::Stock => stock::list(bench, ui),
+                        Page::Advice => advice::list(bench, ui),
                         Page::Farm => house::list(ui),
                     }
                 });
@@ -190,19 +210,22 @@ fn inset(x: i8, y: i8) -> Frame {
     Frame::new().inner_margin(Margin::symmetric(x, y))
 }
 
-/// The links to the four lists; the one in use is bold.
+/// The links to the lists; the one in use is underlined, which moves none of the others.
 fn pages(bench: &mut Bench, ui: &mut Ui) {
     ui.horizontal_wrapped(|ui| {
-        ui.spacing_mut().item_spacing.x = 14.0;
+        // Six names in one line.
+        tight(ui);
+        ui.spacing_mut().item_spacing.x = 9.0;
         ui.spacing_mut().button_padding.x = 0.0;
         for page in Page::ALL {
             let chosen = bench.state.page == page;
-            let text = if chosen {
-                look::strong(page.name())
-            } else {
-                RichText::new(page.name()).color(look::colours(ui).soft)
-            };
+            let colours = look::colours(ui);
+            let text = RichText::new(page.name()).color(if chosen { colours.ink } else { colours.soft });
             let response = ui.add(Button::new(text).frame(false));
+            if chosen {
+                let line = Stroke::new(2.0, colours.brass);
+                ui.painter().hline(response.rect.x_range(), response.rect.bottom(), line);
+            }
             response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Tab, true, chosen, page.name()));
             if response.clicked() && !chosen {
                 bench.state.page = page;
@@ -228,28 +251,38 @@ fn with_sheets(
     let ground = Frame::new().fill(look::colours(ui).ground);
     let salt = (bench.state.page.name(), bench.state.product.clone(), bench.state.water.clone());
     let wide = ui.available_width() >= WIDE;
-    let mut sheets = Some(sheets);
-    if wide && let Some(sheets) = sheets.take() {
-        let panel = Panel::right("shed sheets").exact_size(width).resizable(false).show_separator_line(false);
-        panel.frame(ground).show(ui, |ui| {
-            ScrollArea::vertical().id_salt(("sheets", &salt)).auto_shrink(false).show(ui, |ui| {
-                inset(14, 12).show(ui, |ui| sheets(bench, ui));
-            });
-        });
+    let mut left = ui.available_rect_before_wrap();
+    let mut right = left;
+    if wide {
+        left.max.x -= width;
+        right.min.x = left.max.x;
     }
-    CentralPanel::default().frame(ground).show(ui, |ui| {
-        ScrollArea::vertical().id_salt(("page", &salt)).auto_shrink(false).show(ui, |ui| {
-            let margin = Margin { left: 16, right: if wide { 6 } else { 16 }, top: 10, bottom: 24 };
-            Frame::new().inner_margin(margin).show(ui, |ui| {
-                ui.set_width(ui.available_width());
-                page(bench, ui);
-                if let Some(sheets) = sheets {
-                    ui.add_space(look::GRID);
-                    sheets(bench, ui);
-                }
+    let mut sheets = Some(sheets);
+    // The page comes before its sheets, so that the Tab key goes through it first.
+    ui.scope_builder(UiBuilder::new().max_rect(left), |ui| {
+        CentralPanel::default().frame(ground).show(ui, |ui| {
+            ScrollArea::vertical().id_salt(("page", &salt)).auto_shrink(false).show(ui, |ui| {
+                let margin = Margin { left: 16, right: if wide { 6 } else { 16 }, top: 10, bottom: 24 };
+                Frame::new().inner_margin(margin).show(ui, |ui| {
+                    ui.set_width(ui.available_width());
+                    page(bench, ui);
+                    if !wide && let Some(sheets) = sheets.take() {
+                        ui.add_space(look::GRID);
+                        sheets(bench, ui);
+                    }
+                });
             });
         });
     });
+    if let Some(sheets) = sheets {
+        ui.scope_builder(UiBuilder::new().max_rect(right), |ui| {
+            CentralPanel::default().frame(ground).show(ui, |ui| {
+                ScrollArea::vertical().id_salt(("sheets", &salt)).auto_shrink(false).show(ui, |ui| {
+                    inset(14, 12).show(ui, |ui| sheets(bench, ui));
+                });
+            });
+        });
+    }
 }
 
 /// Boxes as pale patches without an outline until the pointer or the keyboard is there, so that a page full of them
@@ -278,13 +311,18 @@ fn small(ui: &mut Ui) {
 
 /// The name of the thing as the title of its page, to be edited where it stands.
 fn title_box(ui: &mut Ui, name: &str, value: &mut String) {
+    title_box_hinted(ui, name, value, "its name");
+}
+
+/// The same with a hint of what belongs into it.
+fn title_box_hinted(ui: &mut Ui, name: &str, value: &mut String, hint: &str) {
     ui.scope(|ui| {
         ui.style_mut().override_font_id = Some(TextStyle::Heading.resolve(ui.style()));
         ui.visuals_mut().text_edit_bg_color = Some(look::colours(ui).ground);
         // The letters line up with the page, not with the edge of a box.
         ui.spacing_mut().button_padding.x = 0.0;
         let width = ui.available_width();
-        boxes::text_or_empty(ui, name, value, width, "its name");
+        boxes::text_or_empty(ui, name, value, width, hint);
     });
 }
 
@@ -386,12 +424,23 @@ fn foot(
     chosen: Option<(Id, String)>,
     uses: usize,
 ) -> (bool, Option<(Id, Act)>) {
+    ui.spacing_mut().button_padding.x = 0.0;
+    let added = boxes::act(ui, add).clicked();
+    (added, foot_acts(bench, ui, chosen, uses))
+}
+
+/// The room between two acts at the foot of the list.
+fn gap(ui: &Ui) -> f32 {
+    if ui.available_width() < LIST.1 { look::GRID } else { 14.0 }
+}
+
+/// What can be done with the chosen thing.
+fn foot_acts(bench: &mut Bench, ui: &mut Ui, chosen: Option<(Id, String)>, uses: usize) -> Option<(Id, Act)> {
     let page = bench.state.page;
     let mut done = None;
     ui.spacing_mut().button_padding.x = 0.0;
-    ui.spacing_mut().item_spacing.x = 14.0;
-    let added = boxes::act(ui, add).clicked();
-    let Some((id, name)) = chosen else { return (added, None) };
+    ui.spacing_mut().item_spacing.x = gap(ui);
+    let (id, name) = chosen?;
     if bench.state.removing.as_ref() == Some(&(page, id.clone())) {
         ui.label(format!("{} {name}", counted(uses, "pass uses", "passes use")));
         ui.horizontal(|ui| {
@@ -410,7 +459,7 @@ fn foot(
             None => {}
         }
     }
-    (added, done)
+    done
 }
 
 /// Does an act on one of the farm's collections and chooses what follows.

@@ -1,16 +1,20 @@
 //! Products: the list by what they are for, and the page that follows a label.
 
 use egui::Ui;
-use tankard_core::farm::{
-    Active, AdjuvantClass, Container, ContainerKind, Farm, Formulation, Id, Product, ProductKind,
-};
-use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity, Units};
+use tankard_core::farm::{Container, ContainerKind, Farm, Id, Product, ProductKind};
+use tankard_core::quantity::{AsTyped, Quantity, Units};
 
 use super::stock::{Held, round};
-use super::{Bench, line, lines, named, quiet, section, sheets, statements, tight, title_box, users, word};
+use super::{
+    Bench, front, guidance, line, lines, named, quiet, section, sheets, start, statements, tight, title_box, users,
+    word,
+};
 use crate::look;
 use crate::parts::boxes;
 use crate::parts::lists::{self, Act};
+
+/// Width of the page in which every row of the label has room.
+const PAGE: f32 = 800.0;
 
 /// What a heading of the list gathers.
 const fn group(kind: ProductKind) -> &'static str {
@@ -70,7 +74,8 @@ pub(super) fn list(bench: &mut Bench, ui: &mut Ui) {
     let found = bench.farm().products.values().filter(|product| matches(product, wanted)).count();
     if bench.farm().products.is_empty() || found == 0 {
         let text = if bench.farm().products.is_empty() {
-            "No product yet. Take a label booklet and add the first one: its front panel first, then page by page."
+            "No product yet. Take a label booklet and add the first one: its front panel first, then page by page. \
+             Without a booklet at hand, begin from an active."
         } else {
             "No product has this in its name or among its actives."
         };
@@ -126,17 +131,8 @@ pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
         .clone()
         .and_then(|id| bench.farm().products.get(&id).map(|product| (id.clone(), named(&product.name))));
     let uses = chosen.as_ref().map_or(0, |(id, _)| using(bench.farm(), id).len());
-    let (added, done) = super::foot(bench, ui, "+ Add a product", chosen, uses);
-    if added {
-        let mut id = Id::new();
-        bench.desk.document.edit(|farm| {
-            id = farm.fresh_product_id("product");
-            let product = Product::new("New product", ProductKind::Herbicide, Formulation::SL);
-            farm.products.insert(id.clone(), product);
-        });
-        bench.state.find.clear();
-        bench.state.choose(id);
-    }
+    start::acts(bench, ui);
+    let done = if bench.state.starting.is_none() { super::foot_acts(bench, ui, chosen, uses) } else { None };
     // Not an id that records of a product long gone still carry.
     let copied = done.as_ref().and_then(|(id, _)| {
         Some(bench.farm().fresh_product_id(&format!("{}, copy", bench.farm().products.get(id)?.name)))
@@ -183,10 +179,12 @@ fn move_in_group(farm: &mut Farm, id: &str, act: Act) {
 
 /// The page of the chosen product.
 pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
+    // In a wide window the words of others get the room that a row of the label does not need.
+    let width = (ui.available_width() - PAGE).clamp(284.0, 380.0);
     super::with_sheets(
         bench,
         ui,
-        284.0,
+        width,
         |bench, ui| {
             let chosen = bench.state.product.clone();
             let Some((id, mut product)) =
@@ -196,7 +194,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
                 lists::empty(
                     ui,
                     "Here stands what a label says, in the order of the label: front panel, each pass, crop and season, people. \
-                     Add a product at the left and type it from its booklet.",
+                     Add a product at the left and type it from its booklet, or begin from its active.",
                 );
                 return;
             };
@@ -215,6 +213,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
         },
         |bench, ui| {
             let Some(id) = bench.state.product.clone() else { return };
+            guidance::show(bench, ui, &id);
             sheets::on_hand(bench, ui, &id);
             let stock = bench.stock;
             let units = bench.farm().units;
@@ -224,9 +223,6 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
                 Some(round(taken.1, units))
             });
             sheets::went(bench, ui, &id);
-            sheets::sheet(ui, "Guidance", |ui| {
-                sheets::say(ui, "What a product's partners and publications say about adjuvants is not judged yet.");
-            });
         },
     );
 }
@@ -244,87 +240,10 @@ fn form(bench: &mut Bench, ui: &mut Ui, product: &mut Product) {
             boxes::text_or_empty(ui, "typed from", &mut product.typed_from, width, "which label, and when");
         });
     });
-    front_panel(ui, product, bench.farm().units);
-    containers(bench, ui, product);
+    front::show(ui, product, bench.farm().units);
     statements::show(bench, ui, product);
-}
-
-fn front_panel(ui: &mut Ui, product: &mut Product, units: Units) {
-    section(ui, "Front panel");
-    line(ui, "kind", |ui| {
-        boxes::choice(ui, "kind", &mut product.kind, &ProductKind::ALL, |kind| kind.name().to_owned(), 160.0);
-    });
-    line(ui, "formulation", |ui| {
-        let say = |formulation: &Formulation| format!("{}, {}", formulation.code(), formulation.name());
-        boxes::choice(ui, "formulation", &mut product.formulation, &Formulation::ALL, say, 280.0);
-    });
-    if matches!(product.kind, ProductKind::Adjuvant | ProductKind::Conditioner) || product.class.is_some() {
-        line(ui, "adjuvant class", |ui| {
-            let all: Vec<Option<AdjuvantClass>> =
-                std::iter::once(None).chain(AdjuvantClass::ALL.into_iter().map(Some)).collect();
-            let say = |class: &Option<AdjuvantClass>| class.map_or("not stated", AdjuvantClass::name).to_owned();
-            boxes::choice(ui, "adjuvant class", &mut product.class, &all, say, 280.0);
-        });
-    }
-    actives(ui, product, units);
-    line(ui, "density", |ui| {
-        boxes::quantity_hinted(ui, "density", &mut product.density, 120.0, "not stated");
-        boxes::understood(ui, product.density.as_ref(), units);
-    });
-    lines(ui, "registration", |ui| {
-        boxes::text_or_empty(ui, "registration", &mut product.registration, 200.0, "number");
-        word(ui, "signal word");
-        boxes::text_or_empty(ui, "signal word", &mut product.signal_word, 110.0, "none");
-    });
-    line(ui, "restricted use", |ui| {
-        let say = |restricted: &bool| if *restricted { "yes, for certified applicators only" } else { "no" }.to_owned();
-        boxes::choice(ui, "restricted use", &mut product.restricted, &[false, true], say, 280.0);
-    });
-}
-
-fn actives(ui: &mut Ui, product: &mut Product, units: Units) {
-    let mut gone = None;
-    let mut more = false;
-    let count = product.actives.len();
-    if count == 0 {
-        line(ui, "active", |ui| {
-            ui.spacing_mut().button_padding.x = 0.0;
-            more = boxes::act(ui, "+ Add an active").clicked();
-        });
-    }
-    for (at, active) in product.actives.iter_mut().enumerate() {
-        ui.push_id(("active", at), |ui| {
-            lines(ui, if at == 0 { "active" } else { "" }, |ui| {
-                let what =
-                    if active.name.trim().is_empty() { format!("active {}", at + 1) } else { active.name.clone() };
-                boxes::text_or_empty(ui, &format!("active {}", at + 1), &mut active.name, 150.0, "common name");
-                boxes::quantity(ui, &format!("content of {what}"), &mut active.content, 90.0);
-                let basis = |basis: &ActiveBasis| basis.short().to_owned();
-                let both = [ActiveBasis::AcidEquivalent, ActiveBasis::ActiveIngredient];
-                boxes::choice(ui, &format!("basis of {what}"), &mut active.basis, &both, basis, 52.0);
-                word(ui, "group");
-                boxes::text_or_empty(ui, &format!("group of {what}"), &mut active.group, 44.0, "none");
-                boxes::understood(ui, Some(&active.content), units);
-                if super::cross(ui, &what) {
-                    gone = Some(at);
-                }
-                if at + 1 == count {
-                    more |= boxes::act(ui, "+ Another active").clicked();
-                }
-            });
-        });
-    }
-    if let Some(at) = gone {
-        product.actives.remove(at);
-    }
-    if more && let Ok(content) = AsTyped::parse(if units == Units::UsCustomary { "0 lb/gal" } else { "0 g/L" }) {
-        product.actives.push(Active {
-            name: String::new(),
-            group: String::new(),
-            basis: ActiveBasis::ActiveIngredient,
-            content,
-        });
-    }
+    // Not on the label, so after it.
+    containers(bench, ui, product);
 }
 
 fn containers(bench: &Bench, ui: &mut Ui, product: &mut Product) {
@@ -345,14 +264,17 @@ fn containers(bench: &Bench, ui: &mut Ui, product: &mut Product) {
             lines(ui, if at == 0 { "sold in" } else { "" }, |ui| {
                 let n = at + 1;
                 let say = |kind: &ContainerKind| kind.name(1).to_owned();
-                boxes::choice(ui, &format!("container {n}"), &mut container.kind, &ContainerKind::ALL, say, 76.0);
+                // Where there is less room the boxes are narrower, so that they stay in a line.
+                let less = if ui.available_width() < 520.0 { 12.0 } else { 0.0 };
+                let width = 76.0 - less;
+                boxes::choice(ui, &format!("container {n}"), &mut container.kind, &ContainerKind::ALL, say, width);
                 word(ui, "of");
-                boxes::quantity(ui, &format!("size of container {n}"), &mut container.size, 84.0);
+                boxes::quantity(ui, &format!("size of container {n}"), &mut container.size, 84.0 - less);
                 word(ui, "on hand");
                 boxes::count(ui, &format!("full of container {n}"), &mut container.full, 44.0);
                 word(ui, "full, and");
                 let opened = format!("opened of container {n}");
-                boxes::quantity_hinted(ui, &opened, &mut container.opened, 76.0, "nothing");
+                boxes::quantity_hinted(ui, &opened, &mut container.opened, 76.0 - less, "nothing");
                 word(ui, "opened");
                 if super::cross(ui, &format!("container {n}")) {
                     gone = Some(at);

@@ -1,0 +1,328 @@
+//! Local advice: who said what, when, for which product, crop and water.
+
+use egui::{Label, Ui};
+use tankard_core::farm::label::{Says, Stance, Statement};
+use tankard_core::farm::{AdjuvantClass, Advice, Farm, Id};
+use tankard_core::quantity::Units;
+
+use super::guidance::{self, applies, condition, is_about, sentence, source};
+use super::{Bench, line, lines, named, quiet, section, sheets, title_box_hinted, word};
+use crate::look;
+use crate::parts::{boxes, lists};
+
+/// What advice may say.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Kind {
+    Adjuvant,
+    NotWith,
+    Words,
+    /// A kind that is not typed here, from a file written by hand.
+    Another,
+}
+
+impl Kind {
+    const ALL: [Self; 3] = [Self::Adjuvant, Self::NotWith, Self::Words];
+
+    const fn of(says: &Says) -> Self {
+        match says {
+            Says::Adjuvant { .. } => Self::Adjuvant,
+            Says::NotWith { .. } => Self::NotWith,
+            Says::Caution { .. } => Self::Words,
+            _ => Self::Another,
+        }
+    }
+
+    const fn name(self) -> &'static str {
+        match self {
+            Self::Adjuvant => "an adjuvant",
+            Self::NotWith => "what not to mix it with",
+            Self::Words => "in free words",
+            Self::Another => "something else",
+        }
+    }
+
+    fn blank(self) -> Option<Says> {
+        match self {
+            Self::Adjuvant => Some(Says::Adjuvant {
+                class: AdjuvantClass::NonIonicSurfactant,
+                stance: Stance::Allowed,
+                least: None,
+                most: None,
+                at_least: None,
+                at_most: None,
+            }),
+            Self::NotWith => Some(Says::NotWith { what: String::new(), days: 0 }),
+            Self::Words => Some(Says::Caution { what: String::new() }),
+            Self::Another => None,
+        }
+    }
+}
+
+/// The list.
+pub(super) fn list(bench: &mut Bench, ui: &mut Ui) {
+    let farm = bench.farm();
+    if farm.advice.is_empty() {
+        lists::empty(ui, "No advice yet. Add what an adviser, a dealer or a county office told you, with the day.");
+    }
+    let entry = |advice: &Advice| {
+        let whose = if advice.whose.trim().is_empty() { "someone not named" } else { advice.whose.trim() };
+        (whose.to_owned(), format!("{}: {}", about(advice), said(advice, farm.units)))
+    };
+    let entries: Vec<_> = farm
+        .advice
+        .iter()
+        .map(|(id, advice)| {
+            let (whose, summary) = entry(advice);
+            (id.clone(), whose, summary)
+        })
+        .collect();
+    let chosen = bench.state.advice.clone();
+    super::rows(bench, ui, chosen.as_ref(), entries);
+}
+
+/// The foot of the list.
+pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
+    let chosen = bench
+        .state
+        .advice
+        .clone()
+        .and_then(|id| bench.farm().advice.get(&id).map(|advice| (id.clone(), source(advice))));
+    let (added, done) = super::foot(bench, ui, "+ Add advice", chosen, 0);
+    if added {
+        let mut id = Id::new();
+        bench.desk.document.edit(|farm| {
+            id = tankard_core::farm::id::fresh(&farm.advice, "advice");
+            // In free words, which change no plan until they are typed.
+            let says = Statement::new(Says::Caution { what: String::new() }, "");
+            let advice = Advice { whose: String::new(), given: None, about: String::new(), water: Id::new(), says };
+            farm.advice.insert(id.clone(), advice);
+        });
+        bench.state.choose(id);
+    }
+    if let Some(done) = done {
+        super::apply(&mut bench.desk.document, bench.state, done, |farm| &mut farm.advice, |_| "advice".to_owned());
+    }
+}
+
+/// The page of the chosen advice.
+pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
+    super::with_sheets(
+        bench,
+        ui,
+        284.0,
+        |bench, ui| {
+            let chosen = bench.state.advice.clone();
+            let Some((id, mut advice)) =
+                chosen.and_then(|id| bench.farm().advice.get(&id).cloned().map(|advice| (id, advice)))
+            else {
+                ui.label(look::title("Advice"));
+                lists::empty(ui, RANK);
+                return;
+            };
+            let before = advice.clone();
+            ui.push_id(&id, |ui| {
+                quiet(ui);
+                form(bench.farm(), ui, &mut advice);
+            });
+            if advice != before {
+                bench.desk.document.edit(|farm| {
+                    if let Some(slot) = farm.advice.get_mut(&id) {
+                        *slot = advice;
+                    }
+                });
+            }
+        },
+        speaks_of,
+    );
+}
+
+const RANK: &str = "Local advice stands below every label and above general publications.";
+
+fn form(farm: &Farm, ui: &mut Ui, advice: &mut Advice) {
+    let whole = whole(farm, advice);
+    title_box_hinted(ui, "whose advice it is", &mut advice.whose, "whose it is: a person or an office");
+    ui.label(look::soft(ui, RANK));
+    ui.add_space(look::GRID);
+    ui.add(Label::new(whole).wrap());
+    section(ui, "Who said it, and of what");
+    line(ui, "given on", |ui| {
+        boxes::date_or_none(ui, "given on", &mut advice.given, 120.0);
+    });
+    line(ui, "about", |ui| {
+        boxes::text_or_empty(ui, "about", &mut advice.about, 220.0, "every pesticide");
+        suggestions(farm, ui, &mut advice.about);
+    });
+    line(ui, "with water", |ui| {
+        let mut all = vec![Id::new()];
+        all.extend(farm.waters.keys().cloned());
+        if !all.contains(&advice.water) {
+            all.push(advice.water.clone());
+        }
+        let say = |id: &Id| match farm.waters.get(id) {
+            Some(water) => named(&water.name),
+            None if id.is_empty() => "any".to_owned(),
+            None => format!("{id}, which is gone"),
+        };
+        boxes::choice(ui, "with water", &mut advice.water, &all, say, 220.0);
+    });
+    section(ui, "What it says");
+    what(ui, &mut advice.says.says, farm.units);
+    section(ui, "Where it holds");
+    line(ui, "crop", |ui| {
+        boxes::text_or_empty(ui, "crop of the advice", &mut advice.says.crop, 150.0, "any crop");
+        let mut crops: Vec<String> =
+            farm.fields.values().map(|field| field.crop.trim().to_owned()).filter(|crop| !crop.is_empty()).collect();
+        crops.sort();
+        crops.dedup();
+        pick(ui, "crop from the fields", &mut advice.says.crop, crops, 150.0);
+    });
+    line(ui, "stages", |ui| {
+        boxes::text_or_empty(ui, "from stage", &mut advice.says.from_stage, 70.0, "from");
+        word(ui, "–");
+        boxes::text_or_empty(ui, "to stage", &mut advice.says.to_stage, 70.0, "to");
+        word(ui, "both included");
+    });
+    lines(ui, "conditions", |ui| {
+        let conditions: Vec<String> = advice.says.when.iter().map(condition).collect();
+        let text =
+            if conditions.is_empty() { "in every weather and carrier".to_owned() } else { conditions.join(", ") };
+        ui.add(Label::new(text).wrap());
+    });
+}
+
+/// What the products of the shed offer to speak of.
+fn suggestions(farm: &Farm, ui: &mut Ui, value: &mut String) {
+    let mut groups = Vec::new();
+    let mut actives = Vec::new();
+    let mut products = Vec::new();
+    for product in farm.products.values().filter(|product| product.kind.is_pesticide()) {
+        products.push(product.name.trim().to_owned());
+        for active in &product.actives {
+            actives.push(active.name.trim().to_owned());
+            let group = active.group.trim();
+            if !group.is_empty() {
+                groups.push((group.parse::<u32>().unwrap_or(u32::MAX), format!("group {group}")));
+            }
+        }
+    }
+    groups.sort();
+    actives.sort();
+    let mut all: Vec<String> = groups.into_iter().map(|(_, group)| group).chain(actives).collect();
+    all.dedup();
+    all.extend(products);
+    all.retain(|text| !text.is_empty());
+    pick(ui, "about something from the shed", value, all, 190.0);
+}
+
+/// A list to pick a text from in place of typing it.
+fn pick(ui: &mut Ui, name: &str, value: &mut String, all: Vec<String>, width: f32) {
+    let mut picked = None;
+    let all: Vec<Option<String>> = all.into_iter().map(Some).collect();
+    let say = |text: &Option<String>| text.clone().unwrap_or_else(|| "or pick".to_owned());
+    boxes::choice(ui, name, &mut picked, &all, say, width);
+    if let Some(picked) = picked {
+        *value = picked;
+    }
+}
+
+fn what(ui: &mut Ui, says: &mut Says, units: Units) {
+    let mut kind = Kind::of(says);
+    let before = kind;
+    line(ui, "it speaks of", |ui| {
+        boxes::choice(ui, "it speaks of", &mut kind, &Kind::ALL, |kind| kind.name().to_owned(), 220.0);
+    });
+    if kind != before
+        && let Some(blank) = kind.blank()
+    {
+        *says = blank;
+    }
+    match says {
+        Says::Adjuvant { class, stance, least, most, at_least, at_most } => {
+            line(ui, "adjuvant", |ui| {
+                let say = |class: &AdjuvantClass| class.name().to_owned();
+                boxes::choice(ui, "adjuvant class", class, &AdjuvantClass::ALL, say, 220.0);
+                boxes::choice(ui, "stance", stance, &Stance::ALL, |stance| stance.name().to_owned(), 110.0);
+            });
+            line(ui, "rate", |ui| {
+                boxes::quantity_hinted(ui, "rate at least", least, 110.0, "at least");
+                word(ui, "–");
+                boxes::quantity_hinted(ui, "rate at most", most, 110.0, "at most");
+                boxes::understood_between(ui, least.as_ref(), most.as_ref(), units);
+            });
+            line(ui, "but over ground", |ui| {
+                boxes::quantity_hinted(ui, "over ground at least", at_least, 110.0, "at least");
+                word(ui, "–");
+                boxes::quantity_hinted(ui, "over ground at most", at_most, 110.0, "at most");
+                boxes::understood_between(ui, at_least.as_ref(), at_most.as_ref(), units);
+            });
+        }
+        Says::NotWith { what, days } => {
+            line(ui, "not together with", |ui| {
+                boxes::text_or_empty(ui, "not together with", what, 320.0, "an active, a group, a kind of product");
+            });
+            line(ui, "nor within", |ui| {
+                boxes::count(ui, "nor within days", days, 44.0);
+                word(ui, "days before and after on the same field; 0 for in the tank alone");
+            });
+        }
+        Says::Caution { what } => {
+            lines(ui, "in these words", |ui| {
+                let width = ui.available_width();
+                boxes::sentence(ui, "in these words", what, width, "what was said");
+            });
+        }
+        other => line(ui, "", |ui| word(ui, &format!("{}, typed in the file; choose what it speaks of", other.name()))),
+    }
+}
+
+/// The products of the shed that it speaks of; a click leads to one.
+fn speaks_of(bench: &mut Bench, ui: &mut Ui) {
+    let Some(advice) = bench.state.advice.as_ref().and_then(|id| bench.farm().advice.get(id)) else { return };
+    let about: Vec<(Id, String)> = bench
+        .farm()
+        .products
+        .iter()
+        .filter(|(_, product)| is_about(advice, product))
+        .map(|(id, product)| (id.clone(), named(&product.name)))
+        .collect();
+    let mut chosen = None;
+    sheets::sheet(ui, "Which products it speaks of", |ui| {
+        if about.is_empty() {
+            let text =
+                "None in the shed. Write an active, a group such as \"group 1\", or a product as it is called here.";
+            ui.add(Label::new(look::soft(ui, text).color(look::colours(ui).check)).wrap());
+        }
+        ui.spacing_mut().interact_size.y = 18.0;
+        ui.spacing_mut().button_padding = egui::Vec2::ZERO;
+        for (id, name) in &about {
+            if ui.add(egui::Button::new(look::act(ui, name)).frame(false).truncate()).clicked() {
+                chosen = Some(id.clone());
+            }
+        }
+    });
+    if let Some(id) = chosen {
+        bench.state.choose_product(&id);
+    }
+}
+
+fn about(advice: &Advice) -> &str {
+    if advice.about.trim().is_empty() { "every pesticide" } else { advice.about.trim() }
+}
+
+fn said(advice: &Advice, units: Units) -> String {
+    let said = sentence(&[&advice.says], units);
+    if said.is_empty() { "nothing typed yet".to_owned() } else { said }
+}
+
+/// "County adviser, 3 May 2031: for group 27 in corn, methylated seed oil preferred, 1 % v/v".
+fn whole(farm: &Farm, advice: &Advice) -> String {
+    let applies = applies(&advice.says);
+    let water = guidance::water(farm, advice);
+    let mut about = format!("for {}", about(advice));
+    if !applies.is_empty() {
+        about = format!("{about} {applies}");
+    }
+    let all = [about, water, said(advice, farm.units)];
+    let all: Vec<String> = all.into_iter().filter(|part| !part.is_empty()).collect();
+    format!("{}: {}", source(advice), all.join(", "))
+}

@@ -1,0 +1,167 @@
+//! The front panel of a product, in the order in which labels print it.
+
+use egui::{Checkbox, Label, Ui};
+use tankard_core::farm::{Active, AdjuvantClass, Charge, Formulation, Grade, Product, ProductKind, Surfactant};
+use tankard_core::mix::actives;
+use tankard_core::quantity::{ActiveBasis, AsTyped, Units};
+
+use super::{line, lines, section, word};
+use crate::look;
+use crate::parts::boxes;
+
+/// Room below which the boxes of an active are narrower, so that they stay in a line.
+const NARROW: f32 = 510.0;
+
+/// The section.
+pub(super) fn show(ui: &mut Ui, product: &mut Product, units: Units) {
+    section(ui, "Front panel");
+    line(ui, "kind", |ui| {
+        boxes::choice(ui, "kind", &mut product.kind, &ProductKind::ALL, |kind| kind.name().to_owned(), 160.0);
+    });
+    line(ui, "formulation", |ui| {
+        let say = |formulation: &Formulation| format!("{}, {}", formulation.code(), formulation.name());
+        boxes::choice(ui, "formulation", &mut product.formulation, &Formulation::ALL, say, 280.0);
+    });
+    // What another kind left behind stays in sight, so that it can be taken away.
+    let helps = matches!(product.kind, ProductKind::Adjuvant | ProductKind::Conditioner | ProductKind::FoliarFeed);
+    if helps || product.class.is_some() {
+        line(ui, "adjuvant class", |ui| {
+            let all: Vec<Option<AdjuvantClass>> =
+                std::iter::once(None).chain(AdjuvantClass::ALL.into_iter().map(Some)).collect();
+            let say = |class: &Option<AdjuvantClass>| class.map_or("not stated", AdjuvantClass::name).to_owned();
+            boxes::choice(ui, "adjuvant class", &mut product.class, &all, say, 280.0);
+            if !helps {
+                word(ui, &format!("not looked at for a {}", product.kind.name()));
+            }
+        });
+    }
+    actives(ui, product, units);
+    surfactant(ui, product);
+    if product.class == Some(AdjuvantClass::AmmoniumSulfate) || product.grade.is_some() {
+        line(ui, "grade", |ui| {
+            let all: Vec<Option<Grade>> = std::iter::once(None).chain(Grade::ALL.into_iter().map(Some)).collect();
+            let say = |grade: &Option<Grade>| grade.map_or("not stated", Grade::name).to_owned();
+            boxes::choice(ui, "grade", &mut product.grade, &all, say, 160.0);
+        });
+    }
+    line(ui, "density", |ui| {
+        boxes::quantity_hinted(ui, "density", &mut product.density, 120.0, "not stated");
+        boxes::understood(ui, product.density.as_ref(), units);
+    });
+    lines(ui, "registration", |ui| {
+        boxes::text_or_empty(ui, "registration", &mut product.registration, 200.0, "number");
+        word(ui, "signal word");
+        boxes::text_or_empty(ui, "signal word", &mut product.signal_word, 110.0, "none");
+    });
+    line(ui, "restricted use", |ui| {
+        let say = |restricted: &bool| if *restricted { "yes, for certified applicators only" } else { "no" }.to_owned();
+        boxes::choice(ui, "restricted use", &mut product.restricted, &[false, true], say, 280.0);
+    });
+}
+
+/// The surfactant in a pesticide, or what an adjuvant is itself.
+fn surfactant(ui: &mut Ui, product: &mut Product) {
+    let charges = |without: &[Charge]| -> Vec<Option<Charge>> {
+        let stated = Charge::ALL.into_iter().filter(|charge| !without.contains(charge));
+        std::iter::once(None).chain(stated.map(Some)).collect()
+    };
+    let mut charge = product.surfactant.map(|surfactant| surfactant.charge);
+    let mut complete = product.is_loaded();
+    if product.kind.is_pesticide() {
+        lines(ui, "surfactant built in", |ui| {
+            let say = |charge: &Option<Charge>| match charge {
+                None => "none".to_owned(),
+                Some(Charge::NotStated) => "yes, charge not stated".to_owned(),
+                Some(charge) => format!("yes, {}", charge.name()),
+            };
+            boxes::choice(ui, "surfactant built in", &mut charge, &charges(&[]), say, 190.0);
+            if charge.is_some() {
+                let tick = Checkbox::new(&mut complete, "the label says that no other is needed");
+                ui.add(tick).accessible_name("the label says that no other surfactant is needed");
+            }
+            if charge.is_some() {
+                ui.end_row();
+            }
+            super::cell(ui, 290.0, |ui| word(ui, "It serves this product; a partner may want another."));
+        });
+    } else if product.kind == ProductKind::Adjuvant || product.surfactant.is_some() {
+        line(ui, "charge", |ui| {
+            let say = |charge: &Option<Charge>| charge.map_or("not stated", Charge::name).to_owned();
+            let without = if charge == Some(Charge::NotStated) { &[][..] } else { &[Charge::NotStated][..] };
+            boxes::choice(ui, "charge", &mut charge, &charges(without), say, 160.0);
+            word(ui, "of the surfactant in it");
+        });
+    } else {
+        return;
+    }
+    product.surfactant = charge.map(|charge| Surfactant { charge, complete });
+}
+
+fn actives(ui: &mut Ui, product: &mut Product, units: Units) {
+    let mut gone = None;
+    let mut more = false;
+    let count = product.actives.len();
+    if count == 0 {
+        line(ui, "active", |ui| {
+            ui.spacing_mut().button_padding.x = 0.0;
+            more = boxes::act(ui, "+ Add an active").clicked();
+        });
+    }
+    let counted = product.kind.is_pesticide();
+    for (at, active) in product.actives.iter_mut().enumerate() {
+        ui.push_id(("active", at), |ui| {
+            lines(ui, if at == 0 { "active" } else { "" }, |ui| {
+                let what =
+                    if active.name.trim().is_empty() { format!("active {}", at + 1) } else { active.name.clone() };
+                let width = if ui.available_width() < NARROW { 122.0 } else { 150.0 };
+                boxes::text_or_empty(ui, &format!("active {}", at + 1), &mut active.name, width, "common name");
+                boxes::quantity(ui, &format!("content of {what}"), &mut active.content, 90.0);
+                let basis = |basis: &ActiveBasis| basis.short().to_owned();
+                let both = [ActiveBasis::AcidEquivalent, ActiveBasis::ActiveIngredient];
+                boxes::choice(ui, &format!("basis of {what}"), &mut active.basis, &both, basis, 52.0);
+                word(ui, "group");
+                boxes::text_or_empty(ui, &format!("group of {what}"), &mut active.group, 44.0, "none");
+                if super::cross(ui, &what) {
+                    gone = Some(at);
+                }
+                boxes::understood(ui, Some(&active.content), units);
+                if at + 1 == count {
+                    more |= boxes::act(ui, "+ Another active").clicked();
+                }
+                if counted && let Some(text) = unusual(active) {
+                    ui.end_row();
+                    ui.add(Label::new(look::soft(ui, text).color(look::colours(ui).check)).wrap());
+                }
+            });
+        });
+    }
+    if let Some(at) = gone {
+        product.actives.remove(at);
+    }
+    if more && let Ok(content) = AsTyped::parse(if units == Units::UsCustomary { "0 lb/gal" } else { "0 g/L" }) {
+        product.actives.push(Active {
+            name: String::new(),
+            group: String::new(),
+            basis: ActiveBasis::ActiveIngredient,
+            content,
+        });
+    }
+}
+
+/// What differs from the way in which labels usually give an active.
+fn unusual(active: &Active) -> Option<String> {
+    if let Some(basis) = active.content.basis()
+        && basis != active.basis
+    {
+        return Some(format!("the content says {}", basis.short()));
+    }
+    let facts = actives::facts(&active.name)?;
+    let mut usual = Vec::new();
+    if active.group.trim() != facts.group {
+        usual.push(format!("group {}", facts.group));
+    }
+    if active.basis != facts.basis() {
+        usual.push(format!("counted as {}", facts.basis().short()));
+    }
+    (!usual.is_empty()).then(|| format!("usually {}; the label decides", usual.join(", ")))
+}

@@ -1,0 +1,164 @@
+//! Begins a product: from its label, or from an active with a formulation and a content typed in one line.
+
+use egui::{Key, Label, Ui};
+use tankard_core::farm::{Formulation, Id, Product, ProductKind};
+use tankard_core::mix::actives;
+use tankard_core::mix::start::{self, Started};
+
+use super::Bench;
+use crate::look;
+use crate::parts::boxes;
+
+/// How many known actives are offered while one is typed.
+const OFFERED: usize = 3;
+/// Room for what was understood, so that the list above stands still while a person types.
+const READING: f32 = 72.0;
+
+/// What is being typed.
+#[derive(Debug, Default)]
+pub(super) struct Draft {
+    line: String,
+    /// Whether the box was just opened and still has to be stepped into.
+    fresh: bool,
+}
+
+/// The two acts, or the box where one of them is at work.
+pub(super) fn acts(bench: &mut Bench, ui: &mut Ui) {
+    if bench.state.starting.is_some() {
+        line(bench, ui);
+        return;
+    }
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().button_padding.x = 0.0;
+        ui.spacing_mut().item_spacing.x = super::gap(ui);
+        if boxes::act(ui, "+ From a label").clicked() {
+            add(bench, Product::new("New product", ProductKind::Herbicide, Formulation::SL), "product");
+        }
+        if boxes::act(ui, "+ From an active…").clicked() {
+            bench.state.starting = Some(Draft { line: String::new(), fresh: true });
+        }
+    });
+}
+
+fn add(bench: &mut Bench, product: Product, name: &str) {
+    let mut id = Id::new();
+    bench.desk.document.edit(|farm| {
+        id = farm.fresh_product_id(name);
+        farm.products.insert(id.clone(), product);
+    });
+    bench.state.find.clear();
+    bench.state.choose(id);
+}
+
+/// The line, what it is understood as, and what to do with it.
+fn line(bench: &mut Bench, ui: &mut Ui) {
+    let Some(mut draft) = bench.state.starting.take() else { return };
+    ui.spacing_mut().item_spacing.y = 4.0;
+    ui.label(look::soft(ui, "Active, formulation, content"));
+    let width = ui.available_width();
+    let response = boxes::text_or_empty(ui, "start from an active", &mut draft.line, width, start::EXAMPLE);
+    if std::mem::take(&mut draft.fresh) {
+        response.request_focus();
+    }
+    let (entered, left) = ui.input(|input| (input.key_pressed(Key::Enter), input.key_pressed(Key::Escape)));
+    let entered = entered && response.lost_focus();
+    choices(ui, &mut draft.line);
+    let read = start::read(&draft.line);
+    ui.scope(|ui| {
+        ui.set_min_size(egui::Vec2::new(width, READING));
+        ui.spacing_mut().item_spacing.y = 1.0;
+        match &read {
+            Ok(started) => understood(ui, started),
+            Err(problem) => missing(ui, &mut draft.line, problem),
+        }
+    });
+    let mut added = false;
+    let mut closed = left;
+    ui.horizontal(|ui| {
+        ui.spacing_mut().button_padding.x = 0.0;
+        ui.spacing_mut().item_spacing.x = 14.0;
+        if read.is_ok() {
+            added = boxes::act(ui, "Add it").clicked();
+        } else {
+            ui.add_enabled(false, egui::Button::new("Add it").frame(false));
+        }
+        closed |= boxes::act(ui, "Not now").clicked();
+    });
+    match read {
+        Ok(started) if added || entered => {
+            let product = started.product(bench.farm());
+            let name = product.name.clone();
+            add(bench, product, &name);
+        }
+        _ if closed => {}
+        _ => {
+            // Enter on a line that cannot be read yet leaves the person in it.
+            draft.fresh = entered;
+            bench.state.starting = Some(draft);
+        }
+    }
+}
+
+/// The known actives and the formulations to pick from; what is picked is written into the line.
+fn choices(ui: &mut Ui, line: &mut String) {
+    let Ok(parts) = start::parts(line) else { return };
+    let mut picked = parts.clone();
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing.x = 6.0;
+        let width = (ui.available_width() - 6.0) / 2.0;
+        let mut known: Vec<&str> = actives::table().iter().map(|facts| facts.name.as_str()).collect();
+        known.sort_unstable();
+        let all: Vec<String> = known.into_iter().map(str::to_owned).collect();
+        let say = |name: &String| {
+            if name.is_empty() { "known actives".to_owned() } else { name.clone() }
+        };
+        let mut active = actives::facts(&parts.active).map(|facts| facts.name.clone()).unwrap_or_default();
+        let before = active.clone();
+        boxes::choice(ui, "known active", &mut active, &all, say, width);
+        if active != before {
+            picked.active = active;
+        }
+        let all: Vec<Option<Formulation>> = Formulation::ALL.into_iter().map(Some).collect();
+        let say = |formulation: &Option<Formulation>| {
+            formulation.map_or_else(|| "formulation".to_owned(), |it| format!("{}, {}", it.code(), it.name()))
+        };
+        boxes::choice(ui, "formulation to start with", &mut picked.formulation, &all, say, width);
+    });
+    if picked != parts {
+        *line = picked.line();
+    }
+}
+
+fn understood(ui: &mut Ui, started: &Started) {
+    ui.add(Label::new(look::strong(started.name())).wrap());
+    let group =
+        if started.group().is_empty() { "group not known".to_owned() } else { format!("group {}", started.group()) };
+    let text = format!("{group}, {}, counted as {}", started.content.text(), started.basis.short());
+    ui.add(Label::new(look::soft(ui, text)).wrap());
+    for note in &started.notes {
+        ui.add(Label::new(look::soft(ui, note).color(look::colours(ui).check)).wrap());
+    }
+}
+
+/// What is still missing, with the known actives that begin as the line does.
+fn missing(ui: &mut Ui, line: &mut String, problem: &str) {
+    let parts = start::parts(line).unwrap_or_default();
+    let typed = parts.active.to_lowercase();
+    let offered: Vec<&str> = actives::table()
+        .iter()
+        .map(|facts| facts.name.as_str())
+        .filter(|name| !typed.is_empty() && *name != typed && name.to_lowercase().starts_with(&typed))
+        .take(OFFERED)
+        .collect();
+    ui.add(Label::new(look::soft(ui, problem)).wrap());
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().button_padding.x = 0.0;
+        for name in offered {
+            if boxes::act(ui, name).accessible_name(format!("Take {name}")).clicked() {
+                let mut taken = parts.clone();
+                name.clone_into(&mut taken.active);
+                *line = taken.line();
+            }
+        }
+    });
+}
