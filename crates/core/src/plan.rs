@@ -13,14 +13,12 @@ use crate::water::{self, WaterPlan};
 use crate::working::Working;
 
 /// What is asked about the pass and not judged by this version, so that silence is not taken for consent.
-pub const NOT_JUDGED: [&str; 7] = [
+pub const NOT_JUDGED: [&str; 5] = [
     "which adjuvant suits every partner",
     "antagonism and compatibility of the partners",
     "weather, wind and spray hours",
-    "nozzle, droplet class and calibration",
-    "buffers to neighbours",
-    "plant-back to the next crop",
-    "number and spacing of applications",
+    "nozzle and calibration",
+    "spray drift and the buffers for tomorrow's wind",
 ];
 
 /// The plan of one pass. It depends on nothing but the farm.
