@@ -23,23 +23,23 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
             continue;
         }
         let units = here.farm.units;
-        let side =
-            if neighbour.side.trim().is_empty() { String::new() } else { format!(" on the {}", neighbour.side.trim()) };
+        let side = match neighbour.side.trim() {
+            "" => "beside".to_owned(),
+            side => format!("on the {side} of"),
+        };
         let (asked, what, field) = (width.show(units), neighbour.what.trim(), &here.field.name);
+        let (product, unsprayed) = (&here.product.name, here.field.unsprayed.is_some());
         let (text, hint) = match distance {
             Some(distance) => (
+                format!("{product} keeps {asked} from {what}; that {side} {field} is {} away", distance.show(units)),
                 format!(
-                    "{} keeps {asked} from {what}; it lies{side} {} from {field}",
-                    here.product.name,
-                    distance.show(units)
+                    "Leave a strip of {} unsprayed along that edge{}.",
+                    (width - distance).show(units),
+                    if unsprayed { ", unless what stays unsprayed takes it in" } else { "" }
                 ),
-                format!("Leave a strip of {} unsprayed along that edge.", (width - distance).show(units)),
             ),
             None => (
-                format!(
-                    "{} keeps {asked} from {what}, which lies{side} of {field} at a distance that is not typed",
-                    here.product.name
-                ),
+                format!("{product} keeps {asked} from {what}; how far that {side} {field} lies off is not typed"),
                 "Type how far it lies from the edge on the field's page, or leave the strip.".to_owned(),
             ),
         };

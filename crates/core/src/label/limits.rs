@@ -70,12 +70,13 @@ pub(crate) fn judge(
         }
     }
     of_the_pass(pass_id, &all, findings);
-    for planned in fields {
-        let rows: Vec<Here> = all.iter().filter(|here| *here.field_id == planned.field).copied().collect();
-        plant_back::judge(&rows, findings);
-        if let Some(here) = rows.first() {
-            harvest::recorded(here, findings);
-        }
+    let by_field = |planned: &PlannedField| -> Vec<Here> {
+        all.iter().filter(|here| *here.field_id == planned.field).copied().collect()
+    };
+    let by_field: Vec<Vec<Here>> = fields.iter().map(by_field).collect();
+    plant_back::judge(&by_field, findings);
+    for here in by_field.iter().filter_map(|rows| rows.first()) {
+        harvest::recorded(here, findings);
     }
     bounds
 }

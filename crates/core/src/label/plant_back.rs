@@ -3,27 +3,54 @@
 
 use jiff::civil::Date;
 
-use super::{Here, Spoken, harvest};
+use super::{Here, Spoken, harvest, listed};
 use crate::farm::label::Says;
 use crate::finding::{Basis, Finding};
 use crate::season::binds::{Bind, Binds, binds, names_crop};
 
 /// A day before which a crop may not be planted, and who says so.
+#[derive(PartialEq, Eq)]
 struct Until {
+    crop: String,
     day: Date,
     words: String,
     at: String,
 }
 
-/// The plant-back times of all products of the pass on one field, given as that field's rows.
-pub(crate) fn judge(rows: &[Here], findings: &mut Vec<Finding>) {
-    let Some(here) = rows.first() else { return };
+/// The plant-back times on all fields of the pass, given as the rows of each; what is the same on several is said once.
+pub(crate) fn judge(fields: &[Vec<Here>], findings: &mut Vec<Finding>) {
+    let mut said: Vec<(Until, Vec<&Here>)> = Vec::new();
+    for rows in fields {
+        let (Some(here), Some(until)) = (rows.first(), on_field(rows, findings)) else { continue };
+        match said.iter_mut().find(|(known, _)| *known == until) {
+            Some((_, places)) => places.push(here),
+            None => said.push((until, vec![here])),
+        }
+    }
+    for (until, places) in said {
+        let names: Vec<String> = places.iter().map(|here| here.field.name.clone()).collect();
+        let Some(first) = places.first() else { continue };
+        findings.push(
+            Finding::note(
+                first.about_field(),
+                format!("{}: {} may not be planted before {}, {}", listed(&names), until.crop, until.day, until.words),
+                Basis::Label(until.at),
+            )
+            .hint("Cold and drought lengthen what the label counts on; see whether it says so."),
+        );
+    }
+}
+
+/// The latest of the days that the products of the pass and the records name for the next crop of a field, where it lies
+/// beyond the harvest.
+fn on_field(rows: &[Here], findings: &mut Vec<Finding>) -> Option<Until> {
+    let here = rows.first()?;
     let field = here.field;
     let bound = binds(here.farm, here.field_id, field, Date::MIN);
     standing(here, &bound, findings);
     let next = field.next_crop.trim();
     if next.is_empty() {
-        return;
+        return None;
     }
     let mut latest: Option<Until> = None;
     let mut later = |until: Until| {
@@ -48,7 +75,7 @@ pub(crate) fn judge(rows: &[Here], findings: &mut Vec<Finding>) {
         if let Some((spoken, _, months)) = most(true).or_else(|| most(false)) {
             let day = harvest::months_after(row.pass.date, *months).unwrap_or(Date::MAX);
             let words = format!("{months} months after {}", row.product.name);
-            later(Until { day, words, at: spoken.at() });
+            later(Until { crop: next.to_owned(), day, words, at: spoken.at() });
         } else if let Some((spoken, ..)) = typed.first() {
             findings.push(
                 Finding::check(
@@ -69,21 +96,12 @@ pub(crate) fn judge(rows: &[Here], findings: &mut Vec<Finding>) {
             && bind.record.date <= here.pass.date
         {
             let words = format!("{months} months after {} of {}", bind.product.name, bind.record.date);
-            later(Until { day: bind.until, words, at: bind.at.clone() });
+            later(Until { crop: next.to_owned(), day: bind.until, words, at: bind.at.clone() });
         }
     }
     // Before its harvest nothing is planted after the crop that stands.
     let free = field.harvest.unwrap_or(here.pass.date);
-    if let Some(until) = latest.filter(|until| until.day > free) {
-        findings.push(
-            Finding::note(
-                here.about_field(),
-                format!("{}: {next} may not be planted before {}, {}", field.name, until.day, until.words),
-                Basis::Label(until.at),
-            )
-            .hint("Cold and drought lengthen what the label counts on; see whether it says so."),
-        );
-    }
+    latest.filter(|until| until.day > free)
 }
 
 /// Plant-back times that had not run out when the crop that stands was planted.

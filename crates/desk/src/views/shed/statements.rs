@@ -2,8 +2,9 @@
 
 use egui::{Align, Frame, Margin, Stroke, Ui};
 use tankard_core::farm::label::{OrderPlace, Stance};
-use tankard_core::farm::{AdjuvantClass, Droplets, Period, Product, Says, Statement};
-use tankard_core::quantity::{AsTyped, Quantity, Units};
+use tankard_core::farm::{AdjuvantClass, CarrierKind, Droplets, Period, Product, Says, Statement, When};
+use tankard_core::label::when::words;
+use tankard_core::quantity::{AsTyped, Quantity, Rate, Units};
 
 use super::{Bench, beside, cell, cross, hairline, quiet, section, tight, word};
 use crate::look;
@@ -75,6 +76,9 @@ fn blanks(product: &Product, units: Units) -> Vec<Says> {
         Says::Carrier { least: None, most: None },
         Says::Droplets { finest: Droplets::Medium, coarsest: None },
         Says::RainFree { hours: 0 },
+        Says::Controls { weeds: String::new() },
+        Says::Temperature { least: None, most: None },
+        Says::Dates { from: None, to: None },
         Says::Adjuvant {
             class: AdjuvantClass::NonIonicSurfactant,
             stance: Stance::Allowed,
@@ -115,9 +119,12 @@ fn blanks(product: &Product, units: Units) -> Vec<Says> {
 const CROP: f32 = 82.0;
 const STAGE: f32 = 56.0;
 const AT: f32 = 54.0;
+const ONLY_IF: f32 = 14.0;
 const CROSS: f32 = 16.0;
 const GAP: f32 = 4.0;
-const AFTER: f32 = CROP + STAGE * 2.0 + AT + CROSS + GAP * 5.0 + look::GRID;
+const AFTER: f32 = CROP + STAGE * 2.0 + AT + ONLY_IF + CROSS + GAP * 6.0 + look::GRID;
+/// Width of the choice of a period.
+const PERIOD: f32 = 100.0;
 /// Width below which crop, stages and place stand in a line of their own.
 const ONE_LINE: f32 = 690.0;
 
@@ -191,7 +198,7 @@ fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: U
         });
         if one_line {
             ui.spacing_mut().item_spacing.x = GAP;
-            applies(ui, name, statement);
+            applies(ui, name, statement, units);
         }
         gone = cross(ui, name);
     });
@@ -199,18 +206,158 @@ fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: U
         ui.horizontal(|ui| {
             ui.add_space(look::LABEL + look::GRID);
             ui.spacing_mut().item_spacing.x = GAP;
-            applies(ui, name, statement);
+            applies(ui, name, statement, units);
         });
     }
+    below(ui, name, statement, units);
     gone
 }
 
 /// For which crop and stages, and where on the label.
-fn applies(ui: &mut Ui, name: &str, statement: &mut Statement) {
+fn applies(ui: &mut Ui, name: &str, statement: &mut Statement, units: Units) {
     boxes::text_or_empty(ui, &format!("{name} for crop"), &mut statement.crop, CROP, "any crop");
     boxes::text_or_empty(ui, &format!("{name} from stage"), &mut statement.from_stage, STAGE, "from");
     boxes::text_or_empty(ui, &format!("{name} to stage"), &mut statement.to_stage, STAGE, "to");
     boxes::text_or_empty(ui, &format!("{name} at"), &mut statement.at, AT, "page");
+    cell(ui, ONLY_IF, |ui| only_if(ui, name, statement, units));
+}
+
+/// A condition of every kind, to be filled in, with the words under which it is chosen.
+fn conditions(units: Units) -> Vec<(&'static str, When)> {
+    let metric = units == Units::Metric;
+    let mut all = vec![
+        ("in extreme heat", When::Heat),
+        ("in cold", When::Cold),
+        ("in drought", When::Drought),
+        ("on large weeds", When::LargeWeeds),
+        ("where weeds stand thick", When::HeavyPressure),
+        ("against a weed", When::Weed(String::new())),
+        ("with a partner", When::With(String::new())),
+        ("with a partner that has a complete surfactant", When::LoadedPartner),
+        ("without a complete surfactant built in", When::NoSurfactantBuiltIn),
+        ("in a carrier", When::Carrier(CarrierKind::UreaAmmoniumNitrate)),
+    ];
+    let spray = if metric { "0 L/ha" } else { "0 gal/ac" };
+    if let (Ok(below), Ok(above)) = (AsTyped::parse(spray), AsTyped::parse(spray)) {
+        all.extend([
+            ("below a spray volume", When::CarrierBelow(below)),
+            ("above a spray volume", When::CarrierAbove(above)),
+        ]);
+    }
+    let air = if metric { "0 °C" } else { "0 °F" };
+    if let (Ok(warm), Ok(cold)) = (AsTyped::parse(air), AsTyped::parse(air)) {
+        all.extend([("in air warmer than", When::WarmerThan(warm)), ("in air colder than", When::ColderThan(cold))]);
+    }
+    all
+}
+
+/// The act that adds a condition to a statement.
+fn only_if(ui: &mut Ui, name: &str, statement: &mut Statement, units: Units) {
+    ui.spacing_mut().button_padding.x = 0.0;
+    let menu = ui.menu_button(look::act(ui, "if"), |ui| {
+        ui.label(look::soft(ui, "The label says so only"));
+        for (words, when) in conditions(units) {
+            if ui.button(words).clicked() {
+                statement.when.push(when);
+                ui.close();
+            }
+        }
+    });
+    menu.response.on_hover_text("Only under a condition").accessible_name(format!("{name} only if"));
+}
+
+/// What a statement has beside its row: bounds over ground for an adjuvant in the spray, and its conditions.
+fn below(ui: &mut Ui, name: &str, statement: &mut Statement, units: Units) {
+    if let Says::Adjuvant { least, most, at_least, at_most, .. } = &mut statement.says {
+        let in_spray = |rate: &Option<AsTyped<Rate>>| {
+            rate.as_ref().is_some_and(|rate| {
+                matches!(rate.value(), Rate::VolumePerSpray(_) | Rate::MassPerSpray(_) | Rate::ActivePerSpray(..))
+            })
+        };
+        if in_spray(least) || in_spray(most) || at_least.is_some() || at_most.is_some() {
+            indented(ui, |ui| {
+                word(ui, "but at least");
+                boxes::quantity_hinted(ui, &format!("{name} at least over ground"), at_least, 82.0, "any");
+                word(ui, "and at most");
+                boxes::quantity_hinted(ui, &format!("{name} at most over ground"), at_most, 82.0, "any");
+                word(ui, "over ground");
+                boxes::understood_between(ui, at_least.as_ref(), at_most.as_ref(), units);
+            });
+        }
+    }
+    if statement.when.is_empty() {
+        return;
+    }
+    let mut gone = None;
+    let last = statement.when.len() - 1;
+    indented(ui, |ui| {
+        for (at, when) in statement.when.iter_mut().enumerate() {
+            let name = format!("{name} condition {}", at + 1);
+            word(ui, if at == 0 { "only" } else { "and" });
+            condition(ui, &name, when, units);
+            if cross(ui, &name) {
+                gone = Some(at);
+            }
+            if at < last {
+                ui.add_space(GAP);
+            }
+        }
+    });
+    if let Some(at) = gone {
+        statement.when.remove(at);
+    }
+}
+
+/// A line under a statement's row.
+fn indented(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+    beside(ui, look::LABEL, "", |ui| {
+        ui.spacing_mut().item_spacing.x = 5.0;
+        add(ui);
+    });
+}
+
+/// A condition in words, with a box for what it names.
+fn condition(ui: &mut Ui, name: &str, when: &mut When, units: Units) {
+    match when {
+        When::Weed(weed) => {
+            word(ui, "against");
+            boxes::text_or_empty(ui, name, weed, 112.0, "weed");
+        }
+        When::With(what) => {
+            word(ui, "with");
+            boxes::text_or_empty(ui, name, what, 130.0, "group, active, class");
+        }
+        When::Carrier(kind) => {
+            word(ui, "in");
+            let say = |kind: &CarrierKind| kind.name().to_owned();
+            boxes::choice(ui, name, kind, &CarrierKind::ALL, say, 150.0);
+        }
+        When::CarrierBelow(rate) => asked(ui, name, "below", rate, units),
+        When::CarrierAbove(rate) => asked(ui, name, "above", rate, units),
+        When::WarmerThan(air) => asked(ui, name, "warmer than", air, units),
+        When::ColderThan(air) => asked(ui, name, "colder than", air, units),
+        When::Heat
+        | When::Cold
+        | When::Drought
+        | When::LargeWeeds
+        | When::HeavyPressure
+        | When::NoSurfactantBuiltIn
+        | When::LoadedPartner => {
+            ui.label(words(when));
+        }
+    }
+}
+
+fn asked<Q: Quantity>(ui: &mut Ui, name: &str, before: &str, value: &mut AsTyped<Q>, units: Units) {
+    word(ui, before);
+    boxes::quantity(ui, name, value, 82.0);
+    understood(ui, value, units);
+}
+
+/// Over what a total or a number is counted.
+fn period(ui: &mut Ui, name: &str, per: &mut Period) {
+    let say = |per: &Period| per.name().to_owned();
+    boxes::choice(ui, &format!("{name} counted"), per, &Period::ALL, say, PERIOD);
 }
 
 /// The values of a statement.
@@ -218,15 +365,22 @@ fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
     match says {
         Says::Rate { least, most } => between(ui, name, least, most, 88.0, units),
         Says::Carrier { least, most } => between(ui, name, least, most, 88.0, units),
-        Says::SeasonTotal { most, .. } => at_most(ui, name, most, units),
-        Says::ActiveSeasonTotal { active, most, .. } => {
-            boxes::text_or_empty(ui, &format!("{name} active"), active, 112.0, "common name");
-            at_most(ui, name, most, units);
+        Says::SeasonTotal { most, per } => {
+            word(ui, "at most");
+            boxes::quantity(ui, &format!("{name} at most"), most, 88.0);
+            period(ui, name, per);
+            understood(ui, most, units);
         }
-        Says::Applications { most, days_apart, .. } => {
+        Says::ActiveSeasonTotal { active, most, per } => {
+            boxes::text_or_empty(ui, &format!("{name} active"), active, 100.0, "common name");
+            boxes::quantity(ui, &format!("{name} at most"), most, 88.0);
+            period(ui, name, per);
+            understood(ui, most, units);
+        }
+        Says::Applications { most, days_apart, per } => {
             word(ui, "at most");
             boxes::count(ui, &format!("{name} at most"), most, 36.0);
-            word(ui, "a season,");
+            period(ui, name, per);
             boxes::count(ui, &format!("{name} days apart"), days_apart, 36.0);
             word(ui, "days apart");
         }
@@ -254,7 +408,13 @@ fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
             };
             boxes::choice(ui, &format!("{name} coarsest"), coarsest, &all, say, 150.0);
         }
-        Says::Wind { most, .. } => at_most(ui, name, most, units),
+        Says::Wind { most, least } => {
+            word(ui, "at most");
+            boxes::quantity(ui, &format!("{name} at most"), most, 64.0);
+            word(ui, "and at least");
+            boxes::quantity_hinted(ui, &format!("{name} at least"), least, 64.0, "any");
+            understood(ui, most, units);
+        }
         Says::Buffer { to, width } => {
             boxes::quantity(ui, &format!("{name} width"), width, 64.0);
             word(ui, "to");
@@ -284,11 +444,20 @@ fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
             word(ui, "tank filled to");
             boxes::quantity_hinted(ui, &format!("{name} tank filled to"), tank_full, 56.0, "any");
         }
-        Says::NotWith { what, .. } => {
-            boxes::sentence(ui, name, what, room, "what, in the label's words");
+        Says::NotWith { what, days } => {
+            boxes::sentence(ui, name, what, (room - 116.0).max(90.0), "active, group, class or product");
+            word(ui, "nor within");
+            boxes::count(ui, &format!("{name} within days"), days, 30.0);
+            word(ui, "days");
         }
         Says::Temperature { least, most } => between(ui, name, least, most, 88.0, units),
-        Says::Dates { .. } => word(ui, "days of the year"),
+        Says::Dates { from, to } => {
+            word(ui, "from");
+            boxes::month_day_or_none(ui, &format!("{name} from"), from, 60.0, "05-01");
+            word(ui, "to");
+            boxes::month_day_or_none(ui, &format!("{name} to"), to, 60.0, "06-20");
+            word(ui, "month and day");
+        }
         Says::Controls { weeds } => {
             boxes::sentence(ui, name, weeds, room, "weeds, apart by commas");
         }
@@ -322,12 +491,6 @@ fn between<Q: Quantity>(
         // No room beside the boxes: the pointer brings it.
         both.response.on_hover_ui(|ui| boxes::understood_between(ui, least.as_ref(), most.as_ref(), units));
     }
-}
-
-fn at_most<Q: Quantity>(ui: &mut Ui, name: &str, most: &mut AsTyped<Q>, units: Units) {
-    word(ui, "at most");
-    boxes::quantity(ui, &format!("{name} at most"), most, 88.0);
-    understood(ui, most, units);
 }
 
 /// What a limit was understood as; one that was added and not typed yet says so.
