@@ -169,13 +169,13 @@ fn totals_of_an_active_add_the_products_that_share_it() {
 fn a_crop_without_a_day_of_planting_falls_back_to_the_year_and_says_so() {
     let mut farm = saying(Says::SeasonTotal { most: q("60 fl oz/ac"), per: Period::Crop });
     record(&mut farm, "a", date(2031, 4, 1));
-    of_the_label(&farm, Level::Check, "its day of planting is not typed, so the calendar year is counted");
+    must(&farm, Level::Check, "its day of planting is not typed, so the calendar year is counted");
     of_the_label(&farm, Level::Stop, "to 4 pt/ac in 2031");
     farm.fields["f"].planted = Some(date(2031, 5, 1));
     must_not(&farm, "day of planting");
     must_not(&farm, "brings Alpha");
     farm.fields["f"].planted = Some(date(2031, 7, 1));
-    of_the_label(&farm, Level::Check, "it is planted after this pass, so the calendar year is counted");
+    must(&farm, Level::Check, "it is planted after this pass, so the calendar year is counted");
 }
 
 #[test]

@@ -204,7 +204,7 @@ fn every_statement() -> Vec<Says> {
             stance: Stance::Preferred,
             least: Some(q("1 % v/v")),
             most: None,
-            at_least: None,
+            at_least: Some(q("2 qt/ac")),
             at_most: None,
         },
         Says::MixingOrder { place: OrderPlace::Last, tank_full: Some(q("75 %")) },
@@ -367,6 +367,12 @@ fn a_statement_is_bound_to_conditions_and_freed_again() {
     press(&mut harness, "Remove: rate condition 1");
     assert_eq!(label(&harness)[0].when.len(), 2);
     assert!(label(&harness)[1].when.is_empty());
+    // The bounds over ground of an adjuvant in the spray are behind the same act.
+    put(&mut harness, "adjuvant at least over ground", "");
+    assert!(harness.query_by_label("adjuvant at most over ground").is_none());
+    press(&mut harness, "adjuvant only if");
+    press(&mut harness, "but at least, or at most, over ground");
+    put(&mut harness, "adjuvant at most over ground", "2 pt/ac");
 }
 
 #[test]

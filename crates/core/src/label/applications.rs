@@ -48,7 +48,7 @@ fn number(
             .step("+ this pass", count.saturating_add(1).to_string())
             .step("label's most", most.to_string()),
     );
-    findings.extend(window.stand_in(here.field_id, here.field, here.product, spoken.at()));
+    findings.extend(window.stand_in(here.field_id, here.field, here.product));
     if count < most {
         return;
     }

@@ -168,6 +168,11 @@ pub(crate) fn speaks(statement: &Statement, field: &Field) -> Speaks {
 
 /// Whether a statement is for every crop or for the field's. A statement may list several, apart by commas.
 pub fn for_crop(statement: &Statement, field: &Field) -> bool {
-    let crop = field.crop.trim().to_lowercase();
+    names_crop(statement, &field.crop)
+}
+
+/// The same for a crop by its name.
+pub(crate) fn names_crop(statement: &Statement, crop: &str) -> bool {
+    let crop = crop.trim().to_lowercase();
     statement.crop.trim().is_empty() || statement.crop.split(',').any(|name| name.trim().to_lowercase() == crop)
 }

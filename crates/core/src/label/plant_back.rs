@@ -46,7 +46,10 @@ pub(crate) fn judge(fields: &[Vec<Here>], findings: &mut Vec<Finding>) {
 fn on_field(rows: &[Here], findings: &mut Vec<Finding>) -> Option<Until> {
     let here = rows.first()?;
     let field = here.field;
-    let bound = binds(here.farm, here.field_id, field, Date::MIN);
+    // Before its harvest nothing is planted after the crop that stands.
+    let free = field.harvest.unwrap_or(here.pass.date);
+    let planted = field.planted.unwrap_or(here.pass.date);
+    let bound = binds(here.farm, here.field_id, field, free.min(planted));
     standing(here, &bound, findings);
     let next = field.next_crop.trim();
     if next.is_empty() {
@@ -99,8 +102,6 @@ fn on_field(rows: &[Here], findings: &mut Vec<Finding>) -> Option<Until> {
             later(Until { crop: next.to_owned(), day: bind.until, words, at: bind.at.clone() });
         }
     }
-    // Before its harvest nothing is planted after the crop that stands.
-    let free = field.harvest.unwrap_or(here.pass.date);
     latest.filter(|until| until.day > free)
 }
 

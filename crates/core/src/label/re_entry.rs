@@ -18,10 +18,11 @@ pub(crate) fn judge(all: &[Here], findings: &mut Vec<Finding>) {
     if hours == 0 {
         return;
     }
+    let when = if spoken.doubt.is_empty() { String::new() } else { format!(" {}", spoken.doubt) };
     findings.push(Finding::note(
         Subject::Pass(here.pass_id.clone()),
         format!(
-            "Nobody enters without protection for {hours} h after the last of the spray, by the label of {}",
+            "Nobody enters without protection for {hours} h after the last of the spray{when}, by the label of {}",
             spoken.product.name
         ),
         Basis::Label(spoken.at()),

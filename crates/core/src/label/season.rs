@@ -77,7 +77,7 @@ impl Season<'_> {
         let (units, product, at) = (self.farm.units, here.product, spoken.at());
         let (field_id, field) = (here.field_id, here.field);
         let window = Window::of(per, field, self.date);
-        findings.extend(window.stand_in(field_id, field, product, at.clone()));
+        findings.extend(window.stand_in(field_id, field, product));
         let limit = match per_area(most.value(), product, self.carrier) {
             Ok(limit) => limit,
             Err(problem) => {
@@ -133,7 +133,7 @@ impl Season<'_> {
     ) {
         let (field_id, field, at) = (here.field_id, here.field, spoken.at());
         let window = Window::of(per, field, self.date);
-        findings.extend(window.stand_in(field_id, field, here.product, at.clone()));
+        findings.extend(window.stand_in(field_id, field, here.product));
         let (limit, typed_basis) = match most.value() {
             Rate::ActivePerArea(limit, basis) => (limit, Some(basis)),
             Rate::MassPerArea(limit) | Rate::OuncesPerArea(limit) => (limit, None),

@@ -4,7 +4,7 @@ use jiff::civil::Date;
 
 use crate::farm::{Farm, Field, Product, Record, Says, Statement};
 use crate::label::harvest::{days_after, months_after};
-use crate::label::{for_crop, place};
+use crate::label::{names_crop as speaks_of, place};
 
 /// What a record keeps from being done on its field.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -44,13 +44,10 @@ pub fn binds<'a>(farm: &'a Farm, field_id: &str, field: &Field, after: Date) -> 
     let mut binding = Vec::new();
     for record in farm.records.values() {
         let Some(then) = record.fields.get(field_id) else { continue };
-        let mut stood = field.clone();
-        if !then.crop.trim().is_empty() {
-            stood.crop.clone_from(&then.crop);
-        }
+        let crop = if then.crop.trim().is_empty() { &field.crop } else { &then.crop };
         for line in record.lines.iter().filter(|line| !line.amount.is_zero()) {
             let Some(product) = farm.products.get(&line.product) else { continue };
-            for statement in product.label.iter().filter(|statement| for_crop(statement, &stood)) {
+            for statement in product.label.iter().filter(|statement| speaks_of(statement, crop)) {
                 let Some((binds, until)) = limit(statement, record.date) else { continue };
                 if until > after {
                     binding.push(Bind { record, product, binds, until, at: place(product, statement) });

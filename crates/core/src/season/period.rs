@@ -48,8 +48,8 @@ impl Window {
         }
     }
 
-    /// The Check that says that a calendar year stands in for a crop.
-    pub(crate) fn stand_in(&self, field_id: &Id, field: &Field, product: &Product, at: String) -> Option<Finding> {
+    /// The Check that says that a calendar year stands in for a crop, once for a product and a field.
+    pub(crate) fn stand_in(&self, field_id: &Id, field: &Field, product: &Product) -> Option<Finding> {
         let why = self.instead?;
         Some(
             Finding::check(
@@ -58,7 +58,7 @@ impl Window {
                     "The label of {} counts by the crop on {}; {why}, so the calendar year is counted",
                     product.name, field.name
                 ),
-                Basis::Label(at),
+                Basis::Label(product.name.clone()),
             )
             .hint("Type the day of planting on the field's page."),
         )

@@ -1,10 +1,11 @@
 //! What the label says, statement by statement, sorted into the sections of a booklet.
 
-use egui::{Align, Frame, Margin, Stroke, Ui};
+use egui::containers::menu::MenuButton;
+use egui::{Align, Button, Frame, Margin, Stroke, Ui};
 use tankard_core::farm::label::{OrderPlace, Stance};
 use tankard_core::farm::{AdjuvantClass, CarrierKind, Droplets, Period, Product, Says, Statement, When};
 use tankard_core::label::when::words;
-use tankard_core::quantity::{AsTyped, Quantity, Rate, Units};
+use tankard_core::quantity::{AsTyped, Quantity, Units};
 
 use super::{Bench, beside, cell, cross, hairline, quiet, section, tight, word};
 use crate::look;
@@ -253,8 +254,16 @@ fn conditions(units: Units) -> Vec<(&'static str, When)> {
 
 /// The act that adds a condition to a statement.
 fn only_if(ui: &mut Ui, name: &str, statement: &mut Statement, units: Units) {
-    ui.spacing_mut().button_padding.x = 0.0;
-    let menu = ui.menu_button(look::act(ui, "if"), |ui| {
+    let button = Button::new(look::act(ui, "if")).frame(false);
+    let (response, _) = MenuButton::from_button(button).ui(ui, |ui| {
+        if let Says::Adjuvant { at_least, at_most, .. } = &mut statement.says
+            && at_least.is_none()
+            && at_most.is_none()
+            && ui.button("but at least, or at most, over ground").clicked()
+        {
+            *at_least = AsTyped::parse(if units == Units::Metric { "0 L/ha" } else { "0 pt/ac" }).ok();
+            ui.close();
+        }
         ui.label(look::soft(ui, "The label says so only"));
         for (words, when) in conditions(units) {
             if ui.button(words).clicked() {
@@ -263,27 +272,22 @@ fn only_if(ui: &mut Ui, name: &str, statement: &mut Statement, units: Units) {
             }
         }
     });
-    menu.response.on_hover_text("Only under a condition").accessible_name(format!("{name} only if"));
+    response.on_hover_text("Only under a condition").accessible_name(format!("{name} only if"));
 }
 
 /// What a statement has beside its row: bounds over ground for an adjuvant in the spray, and its conditions.
 fn below(ui: &mut Ui, name: &str, statement: &mut Statement, units: Units) {
-    if let Says::Adjuvant { least, most, at_least, at_most, .. } = &mut statement.says {
-        let in_spray = |rate: &Option<AsTyped<Rate>>| {
-            rate.as_ref().is_some_and(|rate| {
-                matches!(rate.value(), Rate::VolumePerSpray(_) | Rate::MassPerSpray(_) | Rate::ActivePerSpray(..))
-            })
-        };
-        if in_spray(least) || in_spray(most) || at_least.is_some() || at_most.is_some() {
-            indented(ui, |ui| {
-                word(ui, "but at least");
-                boxes::quantity_hinted(ui, &format!("{name} at least over ground"), at_least, 82.0, "any");
-                word(ui, "and at most");
-                boxes::quantity_hinted(ui, &format!("{name} at most over ground"), at_most, 82.0, "any");
-                word(ui, "over ground");
-                boxes::understood_between(ui, at_least.as_ref(), at_most.as_ref(), units);
-            });
-        }
+    if let Says::Adjuvant { at_least, at_most, .. } = &mut statement.says
+        && (at_least.is_some() || at_most.is_some())
+    {
+        indented(ui, |ui| {
+            word(ui, "but at least");
+            boxes::quantity_hinted(ui, &format!("{name} at least over ground"), at_least, 82.0, "any");
+            word(ui, "and at most");
+            boxes::quantity_hinted(ui, &format!("{name} at most over ground"), at_most, 82.0, "any");
+            word(ui, "over ground");
+            boxes::understood_between(ui, at_least.as_ref(), at_most.as_ref(), units);
+        });
     }
     if statement.when.is_empty() {
         return;
@@ -374,8 +378,15 @@ fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
         Says::ActiveSeasonTotal { active, most, per } => {
             boxes::text_or_empty(ui, &format!("{name} active"), active, 100.0, "common name");
             boxes::quantity(ui, &format!("{name} at most"), most, 88.0);
-            period(ui, name, per);
-            understood(ui, most, units);
+            // A narrow page has room for one of the two.
+            if most.text().starts_with("0 ") {
+                understood(ui, most, units);
+            } else {
+                period(ui, name, per);
+                if room > 420.0 {
+                    understood(ui, most, units);
+                }
+            }
         }
         Says::Applications { most, days_apart, per } => {
             word(ui, "at most");
@@ -445,7 +456,7 @@ fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
             boxes::quantity_hinted(ui, &format!("{name} tank filled to"), tank_full, 56.0, "any");
         }
         Says::NotWith { what, days } => {
-            boxes::sentence(ui, name, what, (room - 116.0).max(90.0), "active, group, class or product");
+            boxes::sentence(ui, name, what, (room - 134.0).max(90.0), "active, group, class or product");
             word(ui, "nor within");
             boxes::count(ui, &format!("{name} within days"), days, 30.0);
             word(ui, "days");
