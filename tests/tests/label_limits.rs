@@ -409,6 +409,7 @@ fn partners_that_are_forbidden() {
         ("group 14 herbicides", true),
         ("alkaline liquids, betafen", true),
         ("Beta 480 SL (demo)", true),
+        ("group 2 and group 14", true),
         ("group 1", false),
         ("insecticides", false),
     ] {

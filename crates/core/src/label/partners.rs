@@ -51,10 +51,14 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
     }
 }
 
-/// The things that the words list, apart by commas, semicolons or "or".
+/// The things that the words list, apart by commas, semicolons, "or" or "and".
 fn parts(what: &str) -> Vec<String> {
-    let parts = what.split([',', ';']).flat_map(|part| part.split(" or ")).map(|part| part.trim().to_owned());
-    parts.filter(|part| !part.is_empty()).collect()
+    what.split([',', ';'])
+        .flat_map(|part| part.split(" or "))
+        .flat_map(|part| part.split(" and "))
+        .map(|part| part.trim().to_owned())
+        .filter(|part| !part.is_empty())
+        .collect()
 }
 
 fn recorded(

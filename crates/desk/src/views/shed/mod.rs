@@ -1,6 +1,7 @@
 //! The shed: products, waters, rigs and stock, each a list with one page. A product's page follows its label from the
 //! front panel to the directions, so that a person can type from the booklet without jumping.
 
+mod conditions;
 mod house;
 mod products;
 mod rigs;
