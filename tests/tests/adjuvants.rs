@@ -75,8 +75,8 @@ fn farm(crop: &str, mix: &[(&str, Product)]) -> Farm {
     }
     let mut pass = Pass::new("Pass", date(2031, 6, 12));
     pass.fields = vec!["f".to_owned()];
-    pass.water = "w".to_owned();
-    pass.rig = "r".to_owned();
+    "w".clone_into(&mut pass.water);
+    "r".clone_into(&mut pass.rig);
     pass.carrier = Some(typed("15 gal/ac"));
     for (id, product) in mix {
         let rate = if product.is_liquid() { "16 fl oz/ac" } else { "1 oz/ac" };
@@ -297,8 +297,7 @@ fn glyphosate_alone_takes_more_surfactant_only_in_extremes() {
     let plain = planned(&farm);
     assert_eq!(classes(&plain.adjuvants.choices[0]), [Ams]);
     assert!(!plain.adjuvants.choices.iter().any(|choice| classes(choice).contains(&Nis)));
-    type Set = fn(&mut Pass);
-    let extremes: [Set; 3] =
+    let extremes: [fn(&mut Pass); 3] =
         [|pass| pass.growing.heat = true, |pass| pass.growing.cold = true, |pass| pass.growing.drought = true];
     for set in extremes {
         farm.passes["p"].growing = tankard_core::farm::Growing::default();

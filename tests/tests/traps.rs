@@ -470,3 +470,75 @@ fn the_recommended_conditioner_stays_within_the_labels_range() {
         assert!((pounds(magnesium) - expected).abs() < 1e-9, "{magnesium}: {}", pounds(magnesium));
     }
 }
+
+#[test]
+fn a_year_ends_at_its_turn_and_twelve_months_do_not() {
+    let mut farm = farm();
+    farm.passes["p"].date = date(2032, 1, 2);
+    farm.records.insert("r".to_owned(), record(None, 1, "20 gal"));
+    farm.records["r"].date = date(2031, 12, 31);
+    says(&mut farm, Says::SeasonTotal { most: typed("40 fl oz/ac"), per: Period::Year });
+    assert!(!found(&farm, Level::Stop, "brings"));
+    says(&mut farm, Says::SeasonTotal { most: typed("40 fl oz/ac"), per: Period::TwelveMonths });
+    must(&farm, Level::Stop, "in 12 months");
+}
+
+#[test]
+fn leap_days_are_days() {
+    let mut farm = farm();
+    farm.passes["p"].date = date(2032, 2, 29);
+    farm.records.insert("r".to_owned(), record(None, 1, "20 gal"));
+    says(&mut farm, Says::Applications { most: 1, days_apart: 2, per: Period::TwelveMonths });
+    // 28 February of the leap year is a day before 29 February, 1 March two days after 28 February of it.
+    farm.records["r"].date = date(2032, 2, 28);
+    must(&farm, Level::Stop, "this pass is 1 day after that, and its label keeps 2 days");
+    farm.passes["p"].date = date(2032, 3, 1);
+    assert!(!found(&farm, Level::Stop, "days between two"));
+    // Twelve months after the leap day its application still counts on 28 February and no longer on 1 March.
+    farm.records["r"].date = date(2032, 2, 29);
+    farm.passes["p"].date = date(2033, 2, 28);
+    must(&farm, Level::Stop, "application number 2");
+    farm.passes["p"].date = date(2033, 3, 1);
+    assert!(!found(&farm, Level::Stop, "application number 2"));
+}
+
+#[test]
+fn a_second_record_of_the_same_day_is_another_application() {
+    let mut farm = farm();
+    says(&mut farm, Says::Applications { most: 1, days_apart: 1, per: Period::Year });
+    farm.records.insert("itself".to_owned(), record(Some("p"), 1, "20 gal"));
+    farm.records["itself"].date = date(2031, 6, 12);
+    assert!(!found(&farm, Level::Stop, "application"));
+    farm.records.insert("second".to_owned(), record(None, 1, "20 gal"));
+    farm.records["second"].date = date(2031, 6, 12);
+    must(&farm, Level::Stop, "application number 2");
+    must(&farm, Level::Stop, "this pass is on the same day as that");
+    // A line of nothing is no application.
+    farm.records["second"].lines[0].amount = typed("0 gal");
+    assert!(!found(&farm, Level::Stop, "application"));
+}
+
+#[test]
+fn zero_days_and_months_forbid_nothing() {
+    let mut farm = farm();
+    farm.fields["f"].next_crop = "corn".to_owned();
+    farm.fields["f"].harvest = Some(date(2031, 6, 12));
+    farm.products["h"].label.retain(|said| !matches!(said.says, Says::HarvestInterval { .. }));
+    farm.records.insert("r".to_owned(), record(None, 1, "20 gal"));
+    farm.records["r"].date = date(2031, 6, 12);
+    for zero in [
+        Says::HarvestInterval { days: 0 },
+        Says::PlantBack { next_crop: "corn".to_owned(), months: 0 },
+        Says::Applications { most: 9, days_apart: 0, per: Period::Crop },
+        Says::NotWith { what: "glyphosate".to_owned(), days: 0 },
+        Says::NotWith { what: " , ".to_owned(), days: 9 },
+        Says::ReEntry { hours: 0 },
+        Says::RainFree { hours: 0 },
+    ] {
+        says(&mut farm, zero);
+    }
+    let stops: Vec<_> = planned(&farm).findings.into_iter().filter(|finding| finding.level == Level::Stop).collect();
+    assert_eq!(stops, []);
+    assert!(!found(&farm, Level::Note, "planted before"));
+    assert!(!found(&farm, Level::Note, "on the day"));
+}

@@ -70,8 +70,8 @@ fn farm() -> Farm {
     farm.products.insert("h".to_owned(), herbicide("glyphosate"));
     let mut pass = Pass::new("Pass", date(2031, 6, 12));
     pass.fields.push("f".to_owned());
-    pass.water = "w".to_owned();
-    pass.rig = "r".to_owned();
+    "w".clone_into(&mut pass.water);
+    "r".clone_into(&mut pass.rig);
     pass.carrier = Some(typed("15 gal/ac"));
     pass.mix.push(Line::new("h", typed("1 L/ha")));
     farm.passes.insert("p".to_owned(), pass);

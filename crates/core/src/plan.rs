@@ -15,13 +15,11 @@ use crate::water::{self, WaterPlan};
 use crate::working::Working;
 
 /// What is asked about the pass and not judged by this version, so that silence is not taken for consent.
-pub const NOT_JUDGED: [&str; 6] = [
+pub const NOT_JUDGED: [&str; 4] = [
     "antagonism and compatibility beyond the published pairs",
     "weather, wind and spray hours",
-    "nozzle, droplet class and calibration",
-    "buffers to neighbours",
-    "plant-back to the next crop",
-    "number and spacing of applications",
+    "nozzle and calibration",
+    "spray drift and the buffers for tomorrow's wind",
 ];
 
 /// The plan of one pass. It depends on nothing but the farm.
@@ -161,7 +159,7 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
         }
         let ground: Vec<&Field> = fields.iter().filter_map(|field| farm.fields.get(&field.field)).collect();
         let need = water.need.as_ref().map(water::ConditionerNeed::most);
-        adjuvants = choice::choose(farm, pass_id, pass, &ground, &lines, carrier, need, &mut findings);
+        adjuvants = choice::choose(farm, (pass_id, pass), &ground, &lines, carrier, need, &mut findings);
         let forbidden = adjuvants.ammonium_forbidden.clone();
         water::judge_mix(farm, &ground, &lines, carrier, forbidden, &mut water, &mut findings, &mut workings);
         pairs::judge(farm, pass_id, pass, &fields, &lines, &mut findings);

@@ -15,7 +15,7 @@ use tankard::{demo, look};
 use tankard_core::farm::label::{OrderPlace, Stance};
 use tankard_core::farm::{
     AdjuvantClass, Container, ContainerKind, Droplets, Farm, Field, Formulation, Line, Pass, Period, Product,
-    ProductKind, Rig, Says, Statement, Water,
+    ProductKind, Rig, Says, Statement, Water, When,
 };
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 
@@ -194,6 +194,9 @@ fn every_statement() -> Vec<Says> {
         Says::PlantBack { next_crop: "soybean".to_owned(), months: 10 },
         Says::Droplets { finest: Droplets::Medium, coarsest: Some(Droplets::VeryCoarse) },
         Says::Wind { most: q("10 mph"), least: None },
+        Says::Temperature { least: None, most: Some(q("85 °F")) },
+        Says::Dates { from: "05-01".parse().ok(), to: None },
+        Says::Controls { weeds: "waterhemp".to_owned() },
         Says::Buffer { to: "creek".to_owned(), width: q("66 ft") },
         Says::RainFree { hours: 1 },
         Says::Adjuvant {
@@ -201,7 +204,7 @@ fn every_statement() -> Vec<Says> {
             stance: Stance::Preferred,
             least: Some(q("1 % v/v")),
             most: None,
-            at_least: None,
+            at_least: Some(q("2 qt/ac")),
             at_most: None,
         },
         Says::MixingOrder { place: OrderPlace::Last, tank_full: Some(q("75 %")) },
@@ -267,6 +270,15 @@ fn each_value_of_a_statement_can_be_typed() {
         ("next crop is", "sugar beet"),
         ("next crop months", "18"),
         ("wind at most", "8 mph"),
+        ("wind at least", "3 mph"),
+        ("temperature at least", "10 °C"),
+        ("temperature at most", "30 °C"),
+        ("dates from", "04-15"),
+        ("dates to", "06-20"),
+        ("controls", "waterhemp, kochia"),
+        ("not together with within days", "7"),
+        ("adjuvant at least over ground", "1 pt/ac"),
+        ("adjuvant at most over ground", "2 pt/ac"),
         ("buffer width", "20 m"),
         ("buffer to", "pond"),
         ("rain-free hours", "4"),
@@ -285,6 +297,9 @@ fn each_value_of_a_statement_can_be_typed() {
         ("adjuvant stance: preferred", "required"),
         ("adjuvant class: crop oil concentrate", "methylated seed oil"),
         ("mixing order place: after all others", "before all others"),
+        ("most a season counted: a year", "a crop"),
+        ("most active a season counted: a year", "in 12 months"),
+        ("applications counted: a year", "a crop"),
     ] {
         press(&mut harness, closed);
         press(&mut harness, chosen);
@@ -295,15 +310,22 @@ fn each_value_of_a_statement_can_be_typed() {
         [
             Says::Rate { least: Some(q("20 fl oz/ac")), most: Some(q("32 fl oz/ac")) },
             Says::Carrier { least: Some(q("100 L/ha")), most: Some(q("30 gal/ac")) },
-            Says::SeasonTotal { most: q("50 fl oz/ac"), per: Period::Year },
-            Says::ActiveSeasonTotal { active: "mesotrione".to_owned(), most: q("0.24 lb ai/ac"), per: Period::Year },
-            Says::Applications { most: 3, days_apart: 21, per: Period::Year },
+            Says::SeasonTotal { most: q("50 fl oz/ac"), per: Period::Crop },
+            Says::ActiveSeasonTotal {
+                active: "mesotrione".to_owned(),
+                most: q("0.24 lb ai/ac"),
+                per: Period::TwelveMonths
+            },
+            Says::Applications { most: 3, days_apart: 21, per: Period::Crop },
             Says::CropStage,
             Says::HarvestInterval { days: 60 },
             Says::ReEntry { hours: 24 },
             Says::PlantBack { next_crop: "sugar beet".to_owned(), months: 18 },
             Says::Droplets { finest: Droplets::Fine, coarsest: None },
-            Says::Wind { most: q("8 mph"), least: None },
+            Says::Wind { most: q("8 mph"), least: Some(q("3 mph")) },
+            Says::Temperature { least: Some(q("10 °C")), most: Some(q("30 °C")) },
+            Says::Dates { from: "04-15".parse().ok(), to: "06-20".parse().ok() },
+            Says::Controls { weeds: "waterhemp, kochia".to_owned() },
             Says::Buffer { to: "pond".to_owned(), width: q("20 m") },
             Says::RainFree { hours: 4 },
             Says::Adjuvant {
@@ -311,17 +333,54 @@ fn each_value_of_a_statement_can_be_typed() {
                 stance: Stance::Required,
                 least: Some(q("1 % v/v")),
                 most: Some(q("2 % v/v")),
-                at_least: None,
-                at_most: None,
+                at_least: Some(q("1 pt/ac")),
+                at_most: Some(q("2 pt/ac")),
             },
             Says::MixingOrder { place: OrderPlace::First, tank_full: Some(q("50 %")) },
-            Says::NotWith { what: "oil".to_owned(), days: 0 },
+            Says::NotWith { what: "oil".to_owned(), days: 7 },
             Says::Wear { what: "gloves and boots".to_owned() },
             Says::Handling { what: "Stir.".to_owned() },
             Says::Caution { what: "Slow.".to_owned() },
         ]
     );
     assert_eq!(label(&harness)[5].to_stage, "V8");
+}
+
+#[test]
+fn a_statement_is_bound_to_conditions_and_freed_again() {
+    let mut harness = everything([1366.0, 768.0]);
+    let add = |harness: &mut Shed, words: &str| {
+        press(harness, "rate only if");
+        press(harness, words);
+    };
+    add(&mut harness, "in drought");
+    add(&mut harness, "with a partner");
+    add(&mut harness, "below a spray volume");
+    harness.get_by_label("still to type");
+    put(&mut harness, "rate condition 2", "group 1");
+    put(&mut harness, "rate condition 3", "10 gal/ac");
+    harness.get_by_label("in drought");
+    assert_eq!(
+        label(&harness)[0].when,
+        [When::Drought, When::With("group 1".to_owned()), When::CarrierBelow(q("10 gal/ac"))]
+    );
+    press(&mut harness, "Remove: rate condition 1");
+    assert_eq!(label(&harness)[0].when.len(), 2);
+    assert!(label(&harness)[1].when.is_empty());
+    // The bounds over ground of an adjuvant in the spray are behind the same act.
+    put(&mut harness, "adjuvant at least over ground", "");
+    assert!(harness.query_by_label("adjuvant at most over ground").is_none());
+    press(&mut harness, "adjuvant only if");
+    press(&mut harness, "but at least, or at most, over ground");
+    put(&mut harness, "adjuvant at most over ground", "2 pt/ac");
+}
+
+#[test]
+fn a_day_of_the_year_that_is_none_is_refused() {
+    let mut harness = everything([1366.0, 768.0]);
+    put(&mut harness, "dates to", "02-30");
+    assert!(harness.query_all_by_label_contains("no day of the year").count() >= 1);
+    assert!(label(&harness).iter().any(|said| said.says == Says::Dates { from: "05-01".parse().ok(), to: None }));
 }
 
 #[test]

@@ -40,6 +40,7 @@ fn condition(when: &When) -> String {
         When::Drought => "drought".to_owned(),
         When::LargeWeeds => "large weeds".to_owned(),
         When::HeavyPressure => "heavy pressure".to_owned(),
+        When::Alone => "alone".to_owned(),
         When::NoSurfactantBuiltIn => "no surfactant built in".to_owned(),
         When::LoadedPartner => "loaded partner".to_owned(),
         When::Weed(weed) => format!("weed={weed}"),

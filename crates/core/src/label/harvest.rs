@@ -3,10 +3,12 @@
 use jiff::Span;
 use jiff::civil::Date;
 
-use super::{for_crop, place};
+use super::when::{Situation, holds};
+use super::{Here, Speaks, place, speaks};
 use crate::farm::label::Says;
-use crate::farm::{Field, Id, Product};
-use crate::finding::{Basis, Finding, Subject};
+use crate::farm::{Field, Product};
+use crate::finding::{Basis, Finding};
+use crate::season::binds::{Binds, binds};
 
 /// A day so many days later; `None` beyond the calendar.
 pub fn days_after(day: Date, days: u32) -> Option<Date> {
@@ -18,13 +20,23 @@ pub fn months_after(day: Date, months: u32) -> Option<Date> {
     day.checked_add(Span::new().try_months(months).ok()?).ok()
 }
 
-/// The earliest day of harvest that a product allows on a field, with the days and where they stand.
-pub(crate) fn earliest(product: &Product, field: &Field, sprayed: Date) -> Option<(Date, u32, String)> {
+/// The earliest day of harvest that a product allows on a field, with the days and where they stand. A statement whose
+/// condition or stage cannot be told counts.
+pub(crate) fn earliest(
+    product: &Product,
+    field: &Field,
+    situation: &Situation,
+    sprayed: Date,
+) -> Option<(Date, u32, String)> {
     product
         .label
         .iter()
+        .filter(|statement| {
+            !matches!(speaks(statement, field), Speaks::OtherCrop | Speaks::OtherStage)
+                && holds(&statement.when, situation) != Some(false)
+        })
         .filter_map(|statement| match statement.says {
-            Says::HarvestInterval { days } if for_crop(statement, field) => {
+            Says::HarvestInterval { days } => {
                 // An interval beyond the calendar ends with it.
                 Some((days_after(sprayed, days).unwrap_or(Date::MAX), days, place(product, statement)))
             }
@@ -34,38 +46,69 @@ pub(crate) fn earliest(product: &Product, field: &Field, sprayed: Date) -> Optio
 }
 
 /// The harvest interval of a product on a field.
-pub(crate) fn judge(
-    id: &Id,
-    product: &Product,
-    field_id: &Id,
-    field: &Field,
-    sprayed: Date,
-    findings: &mut Vec<Finding>,
-) {
-    let Some((earliest, days, at)) = earliest(product, field, sprayed) else { return };
-    match field.harvest {
-        Some(harvest) if harvest < earliest => {
-            let left = sprayed.until(harvest).map_or(0, |span| span.get_days());
-            findings.push(
-                Finding::stop(
-                    Subject::Field(field_id.clone()),
-                    format!(
-                        "{} keeps {days} days to harvest; {} is expected to be harvested {left} days after this pass",
-                        product.name, field.name
-                    ),
-                    Basis::Label(at),
-                )
-                .hint(format!("Harvest not before {earliest}, or choose another product.")),
-            );
-        }
-        Some(_) => {}
-        None => findings.push(
+pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
+    let sprayed = here.pass.date;
+    let longest = |sure: bool| {
+        here.spoken()
+            .filter(|spoken| !sure || spoken.doubt.is_empty())
+            .filter_map(|spoken| match spoken.statement.says {
+                Says::HarvestInterval { days } => Some((days, spoken)),
+                _ => None,
+            })
+            .max_by_key(|(days, _)| *days)
+    };
+    let until = |days: u32| days_after(sprayed, days).unwrap_or(Date::MAX);
+    let Some((most, doubtful)) = longest(false) else { return };
+    let field = here.field;
+    let Some(harvest) = field.harvest else {
+        let (earliest, product) = (until(most), &here.product.name);
+        findings.push(
             Finding::note(
-                Subject::Product(id.clone()),
-                format!("{} may not be harvested before {earliest}: {} keeps {days} days", field.name, product.name),
-                Basis::Label(at),
+                here.about_product(),
+                format!("{} may not be harvested before {earliest}: {product} keeps {most} days", field.name),
+                doubtful.basis(),
             )
             .hint("Type the expected day of harvest on the field's page to have this judged."),
-        ),
-    }
+        );
+        return;
+    };
+    // What surely speaks weighs more than a longer interval that may not.
+    let broken = longest(true)
+        .filter(|(days, _)| harvest < until(*days))
+        .or_else(|| Some((most, doubtful)).filter(|(days, _)| harvest < until(*days)));
+    let Some((days, spoken)) = broken else { return };
+    let left = sprayed.until(harvest).map_or(0, |span| span.get_days());
+    let text = format!(
+        "{} keeps {days} days to harvest; {} is expected to be harvested {left} days after this pass",
+        here.product.name, field.name
+    );
+    findings.push(
+        spoken
+            .forbid(here.about_field(), text)
+            .hint(format!("Harvest not before {}, or choose another product.", until(days))),
+    );
+}
+
+/// Harvest intervals of earlier records that run beyond the expected harvest, where that is typed. One finding a field.
+pub(crate) fn recorded(here: &Here, findings: &mut Vec<Finding>) {
+    let field = here.field;
+    let Some(harvest) = field.harvest else { return };
+    let all = binds(here.farm, here.field_id, field, harvest);
+    let latest = all
+        .iter()
+        .filter(|bind| bind.record.pass.as_ref() != Some(here.pass_id) || bind.record.date != here.pass.date)
+        .filter(|bind| matches!(bind.binds, Binds::Harvest { .. }) && bind.record.date <= harvest)
+        .max_by_key(|bind| bind.until);
+    let Some(bind) = latest else { return };
+    findings.push(
+        Finding::check(
+            here.about_field(),
+            format!(
+                "{} had {} on {}, which keeps it from harvest until {}; its harvest is expected on {harvest}",
+                field.name, bind.product.name, bind.record.date, bind.until
+            ),
+            Basis::Label(bind.at.clone()),
+        )
+        .hint(format!("Harvest not before {}.", bind.until)),
+    );
 }

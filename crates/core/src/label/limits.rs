@@ -1,7 +1,9 @@
 //! All limits of the labels, on every field of a pass.
 
-use super::{Bound, End};
-use super::{carrier, harvest, rate, season, stage, typed};
+use super::when::Situation;
+use super::{Bound, End, Here};
+use super::{applications, buffer, carrier, dates, droplets, groups, harvest, partners, plant_back};
+use super::{rate, re_entry, restricted, season, stage, typed, weather};
 use crate::farm::{Farm, Id, Pass};
 use crate::finding::Finding;
 use crate::mix::choice;
@@ -25,8 +27,12 @@ pub(crate) fn judge(
     let season = season::Season { farm, pass: pass_id, date: pass.date, carrier, lines };
     season.note_passes(findings);
     let mut bounds = Vec::new();
-    for line in lines {
-        let Some(product) = farm.products.get(&line.product) else { continue };
+    let known: Vec<_> =
+        lines.iter().filter_map(|line| Some((line, farm.products.get_key_value(&line.product)?))).collect();
+    let situations: Vec<Situation> =
+        known.iter().map(|(_, (id, product))| Situation::new(farm, pass, id, product)).collect();
+    let mut all: Vec<Here> = Vec::new();
+    for ((line, (id, product)), situation) in known.into_iter().zip(&situations) {
         // "At least" and "at most" as the user typed them bind the rounding like a label.
         let typed_line = pass.mix.iter().find(|typed| typed.product == line.product);
         let own = |rate: Option<&AsTyped<Rate>>| per_area(rate?.value(), product, carrier).ok();
@@ -35,14 +41,22 @@ pub(crate) fn judge(
             .filter(|least| least.exceeds(line.per_area) == Some(false));
         let partners = choice::most_allowed(line, product, farm, lines, carrier);
         for planned in fields {
-            let Some(field) = farm.fields.get(&planned.field) else { continue };
-            rate::judge(line, product, field, carrier, farm.units, findings);
-            carrier::judge(&line.product, product, field, carrier, farm.units, findings);
-            stage::judge(product, &planned.field, field, findings);
-            harvest::judge(&line.product, product, &planned.field, field, pass.date, findings);
+            let Some((field_id, field)) = farm.fields.get_key_value(&planned.field) else { continue };
+            let area = planned.area;
+            let here = Here { farm, pass_id, pass, carrier, id, product, field_id, field, area, situation };
+            rate::judge(line, &here, findings);
+            carrier::judge(&here, findings);
+            stage::judge(&here, findings);
+            dates::judge(&here, findings);
+            harvest::judge(&here, findings);
+            applications::judge(&here, findings, workings);
+            partners::judge(&here, findings);
+            buffer::judge(&here, findings);
+            weather::temperature(&here, findings);
             typed::judge(&line.product, product, field, findings);
-            season.judge(line, product, (&planned.field, field), findings, workings, &mut bounds);
-            let (least, most) = rate::bounds(line, product, field, carrier);
+            season.judge(line, &here, findings, workings, &mut bounds);
+            all.push(here);
+            let (least, most) = rate::bounds(line, &here);
             let ends = [
                 (End::Most, most),
                 (End::Most, own_most),
@@ -55,5 +69,28 @@ pub(crate) fn judge(
             }));
         }
     }
+    of_the_pass(pass_id, &all, findings);
+    let by_field = |planned: &PlannedField| -> Vec<Here> {
+        all.iter().filter(|here| *here.field_id == planned.field).copied().collect()
+    };
+    let by_field: Vec<Vec<Here>> = fields.iter().map(by_field).collect();
+    plant_back::judge(&by_field, findings);
+    for here in by_field.iter().filter_map(|rows| rows.first()) {
+        harvest::recorded(here, findings);
+    }
     bounds
+}
+
+/// What is said once for all products and fields.
+fn of_the_pass(pass_id: &Id, all: &[Here], findings: &mut Vec<Finding>) {
+    let mut open = Vec::new();
+    for here in all {
+        droplets::judge(here, findings, &mut open);
+    }
+    findings.extend(droplets::not_typed(pass_id, open));
+    groups::effective(all, findings);
+    groups::repeated(all, findings);
+    weather::on_the_day(all, findings);
+    re_entry::judge(all, findings);
+    restricted::judge(all, findings);
 }

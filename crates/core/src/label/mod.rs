@@ -1,20 +1,34 @@
 //! Label limits: what the labels as typed say about this pass on these fields.
 //!
 //! One file a limit. Each takes what it needs from the plan and gives findings; none changes a number, but some say how
-//! far the rounding may go.
+//! far the rounding may go. A statement speaks where its crop, its stages and its conditions fit. Where one of these cannot
+//! be told it is taken to speak, and what it would forbid becomes a Check.
 
+pub(crate) mod applications;
+pub(crate) mod buffer;
 pub mod carrier;
+pub(crate) mod dates;
+pub(crate) mod droplets;
+pub mod groups;
 pub mod harvest;
 pub(crate) mod limits;
 pub mod names;
+pub(crate) mod partners;
+pub(crate) mod plant_back;
 pub mod rate;
+pub(crate) mod re_entry;
+pub(crate) mod restricted;
 pub mod season;
 pub mod stage;
 pub mod typed;
+pub(crate) mod weather;
 pub mod when;
 
-use crate::farm::{Field, Id, Product, Statement};
-use crate::quantity::AmountPerArea;
+use when::Situation;
+
+use crate::farm::{Farm, Field, Id, Pass, Product, Statement};
+use crate::finding::{Basis, Finding, Subject};
+use crate::quantity::{AmountPerArea, Area, CarrierRate};
 
 /// Which end of a range a bound is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -30,6 +44,95 @@ pub(crate) struct Bound {
     pub(crate) field: Id,
     pub(crate) end: End,
     pub(crate) amount: AmountPerArea,
+}
+
+/// A product of a pass on one of its fields.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Here<'a> {
+    pub(crate) farm: &'a Farm,
+    pub(crate) pass_id: &'a Id,
+    pub(crate) pass: &'a Pass,
+    pub(crate) carrier: CarrierRate,
+    pub(crate) id: &'a Id,
+    pub(crate) product: &'a Product,
+    pub(crate) field_id: &'a Id,
+    pub(crate) field: &'a Field,
+    /// How much of the field is sprayed.
+    pub(crate) area: Area,
+    pub(crate) situation: &'a Situation<'a>,
+}
+
+impl<'a> Here<'a> {
+    /// The statements that speak here, or may.
+    pub(crate) fn spoken(&self) -> impl Iterator<Item = Spoken<'a>> + use<'a> {
+        let (field, situation, product) = (self.field, self.situation, self.product);
+        product.label.iter().filter_map(move |statement| Spoken::of(product, statement, field, situation))
+    }
+
+    pub(crate) fn about_product(&self) -> Subject {
+        Subject::Product(self.id.clone())
+    }
+
+    pub(crate) fn about_field(&self) -> Subject {
+        Subject::Field(self.field_id.clone())
+    }
+}
+
+/// A statement that speaks of a product on a field, or may.
+#[derive(Clone, Debug)]
+pub(crate) struct Spoken<'a> {
+    pub(crate) statement: &'a Statement,
+    pub(crate) product: &'a Product,
+    /// What cannot be told about its stages and conditions, in words; empty where it surely speaks.
+    pub(crate) doubt: String,
+}
+
+impl<'a> Spoken<'a> {
+    fn of(product: &'a Product, statement: &'a Statement, field: &Field, situation: &Situation) -> Option<Self> {
+        let stage = match speaks(statement, field) {
+            Speaks::OtherCrop | Speaks::OtherStage => return None,
+            Speaks::Unclear => Some(stage::range(statement)),
+            Speaks::Yes => None,
+        };
+        if when::holds(&statement.when, situation) == Some(false) {
+            return None;
+        }
+        let doubts: Vec<String> = stage.into_iter().chain(when::doubts(&statement.when, situation)).collect();
+        Some(Self { statement, product, doubt: doubts.join(" and ") })
+    }
+
+    /// Where it stands.
+    pub(crate) fn at(&self) -> String {
+        place(self.product, self.statement)
+    }
+
+    pub(crate) fn basis(&self) -> Basis {
+        Basis::Label(self.at())
+    }
+
+    /// A Stop, or a Check where it cannot be told whether the statement speaks.
+    pub(crate) fn forbid(&self, about: Subject, text: impl Into<String>) -> Finding {
+        forbid(&self.doubt, about, text, self.basis())
+    }
+}
+
+/// A Stop, or a Check that names the doubt.
+pub(crate) fn forbid(doubt: &str, about: Subject, text: impl Into<String>, basis: Basis) -> Finding {
+    let text = text.into();
+    if doubt.is_empty() {
+        Finding::stop(about, text, basis)
+    } else {
+        Finding::check(about, format!("{text}; the label says so {doubt}, which cannot be told here"), basis)
+    }
+}
+
+/// Names in a sentence: "A, B and C".
+pub(crate) fn listed(names: &[String]) -> String {
+    match names {
+        [] => String::new(),
+        [one] => one.clone(),
+        [first @ .., last] => format!("{} and {last}", first.join(", ")),
+    }
 }
 
 /// Where a statement stands: the product's name and the page.
@@ -55,7 +158,7 @@ pub(crate) fn speaks(statement: &Statement, field: &Field) -> Speaks {
     if !for_crop(statement, field) {
         return Speaks::OtherCrop;
     }
-    match stage::within(&field.stage, &statement.from_stage, &statement.to_stage) {
+    match stage::within(&field.crop, &field.stage, &statement.from_stage, &statement.to_stage) {
         Some(true) => Speaks::Yes,
         Some(false) => Speaks::OtherStage,
         None => Speaks::Unclear,
@@ -64,6 +167,11 @@ pub(crate) fn speaks(statement: &Statement, field: &Field) -> Speaks {
 
 /// Whether a statement is for every crop or for the field's. A statement may list several, apart by commas.
 pub fn for_crop(statement: &Statement, field: &Field) -> bool {
-    let crop = field.crop.trim().to_lowercase();
+    names_crop(statement, &field.crop)
+}
+
+/// The same for a crop by its name.
+pub(crate) fn names_crop(statement: &Statement, crop: &str) -> bool {
+    let crop = crop.trim().to_lowercase();
     statement.crop.trim().is_empty() || statement.crop.split(',').any(|name| name.trim().to_lowercase() == crop)
 }

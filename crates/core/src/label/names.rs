@@ -1,6 +1,6 @@
 //! Whether words on a label speak of a product: "organophosphate insecticide", "group 14", "crop oil concentrate".
 
-use crate::farm::Product;
+use crate::farm::{AdjuvantClass, Advice, Farm, Product, ProductKind};
 use crate::mix::actives;
 
 /// What is compared: small letters, single spaces.
@@ -8,7 +8,7 @@ fn plain(text: &str) -> String {
     text.to_lowercase().split_whitespace().collect::<Vec<_>>().join(" ")
 }
 
-/// Whether the words name a product: by its own name, an active, a resistance group, its adjuvant class or key, or what
+/// Whether the words name a product: by its own name, an active or its family, a resistance group, its adjuvant class or key, or what
 /// kind of product it is. Plurals count as singulars.
 ///
 /// # Examples
@@ -48,11 +48,63 @@ pub fn speak_of(words: &str, product: &Product) -> bool {
     }
     product.actives.iter().any(|active| {
         let group = actives::group(active);
+        let family = actives::facts(&active.name).map_or("", |facts| facts.family.as_str());
         is(&active.name)
             || actives::same(words, &active.name)
+            || is(family)
+            || (!family.is_empty() && is(&format!("{family} {}", product.kind.name())))
             || (!group.is_empty()
                 && (is(&format!("group {group}"))
                     || is(&format!("group {group} {}", product.kind.name()))
                     || is(&format!("group {group} product"))))
     })
+}
+
+/// Whether local advice is about a product; advice about nothing in particular is about every pesticide.
+pub fn advises(advice: &Advice, product: &Product) -> bool {
+    if advice.about.trim().is_empty() { product.kind.is_pesticide() } else { speak_of(&advice.about, product) }
+}
+
+/// Whether the words name anything that [`speak_of`] would know if it were in a mix: a product of the shed, an active or a
+/// family of the table of actives, a resistance group, an adjuvant class, a kind of product.
+pub fn understood(words: &str, farm: &Farm) -> bool {
+    if farm.products.values().any(|product| speak_of(words, product)) {
+        return true;
+    }
+    let words = plain(words);
+    let words = words.trim_end_matches('.');
+    let singular = words.strip_suffix('s').unwrap_or(words);
+    let is = |name: &str| {
+        let name = plain(name);
+        name == words || name == singular
+    };
+    let of_a_kind = ProductKind::ALL.iter().find_map(|kind| singular.strip_suffix(kind.name())).unwrap_or(words).trim();
+    ProductKind::ALL.iter().any(|kind| is(kind.name()))
+        || AdjuvantClass::ALL.iter().any(|class| is(class.name()) || is(class.key()))
+        || ["oil", "crop oil", "oil adjuvant", "oil concentrate", "ammonium", "ammonium salt", "ammonium product"]
+            .contains(&singular)
+        || of_a_kind.strip_prefix("group ").is_some_and(|group| {
+            let group = group.strip_suffix("product").unwrap_or(group).trim();
+            group.starts_with(|first: char| first.is_ascii_digit()) && !group.contains(' ')
+        })
+        || actives::table()
+            .iter()
+            .any(|facts| is(&facts.name) || is(&facts.family) || plain(&facts.family) == of_a_kind)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::understood;
+    use crate::farm::Farm;
+
+    #[test]
+    fn words_that_name_something_are_told_from_words_that_do_not() {
+        let farm = Farm::new("Test");
+        for words in ["group 14", "Group 1 herbicides", "crop oil concentrates", "UAN", "insecticides", "glyphosate"] {
+            assert!(understood(words, &farm), "{words}");
+        }
+        for words in ["leave a day between", "anything alkaline", "group", "group of farmers"] {
+            assert!(!understood(words, &farm), "{words}");
+        }
+    }
 }

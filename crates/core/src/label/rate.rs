@@ -1,26 +1,22 @@
 //! The rate of one application, against the label's range for crop and stage.
 
-use super::{Speaks, place, speaks};
+use super::{Here, Speaks, forbid, place, speaks, when};
 use crate::farm::label::Says;
-use crate::farm::{Field, Id, Product};
-use crate::finding::{Basis, Finding, Subject};
+use crate::finding::{Basis, Finding};
 use crate::mix::line::{PlannedLine, per_area};
-use crate::quantity::{AmountPerArea, AsTyped, CarrierRate, Rate, Units};
+use crate::quantity::{AmountPerArea, AsTyped, Rate, Units};
 
 struct Range {
     least: Option<AmountPerArea>,
     most: Option<AmountPerArea>,
     shown: String,
     at: String,
+    /// What cannot be told of its conditions.
+    doubt: String,
 }
 
-fn ranges(
-    product: &Product,
-    field: &Field,
-    carrier: CarrierRate,
-    units: Units,
-    findings: Option<(&Id, &mut Vec<Finding>)>,
-) -> (Vec<Range>, bool) {
+fn ranges(here: &Here, units: Units, findings: Option<&mut Vec<Finding>>) -> (Vec<Range>, bool) {
+    let (product, field) = (here.product, here.field);
     let mut fitting = Vec::new();
     let mut any = false;
     let mut unclear = None;
@@ -33,9 +29,12 @@ fn ranges(
             Speaks::Unclear => unclear = Some(place(product, statement)),
             Speaks::Yes => {}
         }
+        if when::holds(&statement.when, here.situation) == Some(false) {
+            continue;
+        }
         let mut read = |rate: &Option<AsTyped<Rate>>| {
             let rate = rate.as_ref()?;
-            match per_area(rate.value(), product, carrier) {
+            match per_area(rate.value(), product, here.carrier) {
                 Ok(amount) => Some(amount),
                 Err(problem) => {
                     broken = Some((problem, place(product, statement)));
@@ -50,12 +49,13 @@ fn ranges(
             (None, Some(most)) => format!("at most {}", most.show(units)),
             (None, None) => continue,
         };
-        fitting.push(Range { least: least_amount, most: most_amount, shown, at: place(product, statement) });
+        let doubt = when::doubts(&statement.when, here.situation).join(" and ");
+        fitting.push(Range { least: least_amount, most: most_amount, shown, at: place(product, statement), doubt });
     }
-    if let Some((id, findings)) = findings {
+    if let Some(findings) = findings {
         if let Some((problem, at)) = broken {
             findings.push(Finding::check(
-                Subject::Product(id.clone()),
+                here.about_product(),
                 format!("A rate on the label cannot be compared: {problem}"),
                 Basis::Label(at),
             ));
@@ -63,7 +63,7 @@ fn ranges(
         if let Some(at) = unclear {
             findings.push(
                 Finding::check(
-                    Subject::Product(id.clone()),
+                    here.about_product(),
                     format!(
                         "The rate of {} depends on a stage that {} does not state in a way that compares",
                         product.name, field.name
@@ -78,16 +78,11 @@ fn ranges(
 }
 
 /// The rate of a line on a field.
-pub(crate) fn judge(
-    line: &PlannedLine,
-    product: &Product,
-    field: &Field,
-    carrier: CarrierRate,
-    units: Units,
-    findings: &mut Vec<Finding>,
-) {
-    let about = || Subject::Product(line.product.clone());
-    let (fitting, any) = ranges(product, field, carrier, units, Some((&line.product, findings)));
+pub(crate) fn judge(line: &PlannedLine, here: &Here, findings: &mut Vec<Finding>) {
+    let units = here.farm.units;
+    let (product, field) = (here.product, here.field);
+    let about = || here.about_product();
+    let (fitting, any) = ranges(here, units, Some(findings));
     let crop = if field.crop.is_empty() { "a field without a crop" } else { field.crop.as_str() };
     if fitting.is_empty() {
         if any && product.kind.is_pesticide() {
@@ -119,7 +114,8 @@ pub(crate) fn judge(
     let under = |range: &&Range| range.least.is_some_and(|least| least.exceeds(line.per_area) == Some(true));
     let planned = line.per_area.show(units);
     let broken: Vec<&Range> = fitting.iter().filter(over).collect();
-    if let Some(range) = broken.first() {
+    // One range that surely speaks and is broken is enough.
+    if let Some(range) = broken.iter().find(|range| range.doubt.is_empty()).or(broken.first()) {
         let text = format!("{} is planned at {planned} on {crop}; its label allows {}", product.name, range.shown);
         // Only a statement that names a most, and one that can be compared, allows anything.
         let allowing = fitting.iter().any(|range| range.most.is_some() && !over(&range));
@@ -133,7 +129,7 @@ pub(crate) fn judge(
                 .hint("See which of the two statements fits the weeds and the soil."),
             );
         } else {
-            findings.push(Finding::stop(about(), text, Basis::Label(range.at.clone())).hint("Lower the rate."));
+            findings.push(forbid(&range.doubt, about(), text, Basis::Label(range.at.clone())).hint("Lower the rate."));
         }
     }
     if fitting.iter().all(|range| under(&range))
@@ -152,13 +148,8 @@ pub(crate) fn judge(
 
 /// How little and how much over ground the rounding may come to on a field: the smallest least and the smallest most that
 /// the label names and the plan itself keeps.
-pub(crate) fn bounds(
-    line: &PlannedLine,
-    product: &Product,
-    field: &Field,
-    carrier: CarrierRate,
-) -> (Option<AmountPerArea>, Option<AmountPerArea>) {
-    let (fitting, _) = ranges(product, field, carrier, Units::default(), None);
+pub(crate) fn bounds(line: &PlannedLine, here: &Here) -> (Option<AmountPerArea>, Option<AmountPerArea>) {
+    let (fitting, _) = ranges(here, Units::default(), None);
     let least =
         fitting.iter().filter_map(|range| range.least).filter(|least| least.exceeds(line.per_area) == Some(false));
     let most = fitting.iter().filter_map(|range| range.most).filter(|most| line.per_area.exceeds(*most) == Some(false));

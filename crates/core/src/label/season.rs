@@ -1,16 +1,18 @@
-//! Season totals: what a field has had this year, with this pass on top, against the label's most.
+//! Season totals: what a field has had in a period, with this pass on top, against the label's most.
 //!
-//! A season is the calendar year of the pass. Records count; the record of this very pass on its own day does not, since it
-//! is the pass. Other passes of the year that are planned up to the same day and not yet recorded do not count either, but
+//! A season is what the statement counts over: the calendar year of the pass, the crop since its planting, or the twelve
+//! months up to the pass. Records count; the record of this very pass on its own day does not, since it
+//! is the pass. Other passes within a year that are planned up to the same day and not yet recorded do not count either, but
 //! raise a Check, and so does any record that belongs in the sum and cannot be added to it.
 
-use super::{Bound, End, for_crop, place};
-use crate::farm::label::Says;
+use super::{Bound, End, Here, Spoken};
+use crate::farm::label::{Period, Says};
 use crate::farm::{Farm, Field, Id, Product};
 use crate::finding::{Basis, Finding, Subject};
 use crate::mix::line::{PlannedLine, active_per_area, per_area};
 use crate::quantity::rate::show_active;
 use crate::quantity::{ActiveBasis, AsTyped, CarrierRate, MassPerArea, Rate};
+use crate::season::period::Window;
 use crate::season::{Reach, active_so_far, product_so_far};
 use crate::working::Working;
 use jiff::civil::Date;
@@ -25,38 +27,36 @@ pub(crate) struct Season<'a> {
 }
 
 impl Season<'_> {
-    fn reach<'a>(&'a self, field: &'a Id) -> Reach<'a> {
-        Reach { year: self.date.year(), field, pass: self.pass, date: self.date }
+    fn reach<'a>(&'a self, window: &Window, field: &'a Id) -> Reach<'a> {
+        Reach { from: window.from, to: window.to, field, pass: self.pass, date: self.date }
     }
 
     /// The season totals that a product's label names, on a field.
     pub(crate) fn judge(
         &self,
         line: &PlannedLine,
-        product: &Product,
-        (field_id, field): (&Id, &Field),
+        here: &Here,
         findings: &mut Vec<Finding>,
         workings: &mut Vec<Working>,
         bounds: &mut Vec<Bound>,
     ) {
-        for statement in product.label.iter().filter(|statement| for_crop(statement, field)) {
-            let at = place(product, statement);
-            match &statement.says {
-                Says::SeasonTotal { most, .. } => {
-                    self.judge_product(line, product, (field_id, field), most, at, findings, workings, bounds);
+        for spoken in here.spoken() {
+            match &spoken.statement.says {
+                Says::SeasonTotal { most, per } => {
+                    self.judge_product(line, here, &spoken, (most, *per), findings, workings, bounds);
                 }
-                Says::ActiveSeasonTotal { active, most, .. } => {
-                    if !product.holds(active) {
+                Says::ActiveSeasonTotal { active, most, per } => {
+                    if !here.product.holds(active) {
                         findings.push(
                             Finding::check(
-                                Subject::Product(line.product.clone()),
-                                format!("The label of {} limits {active} a season, but no active of that name is typed for it", product.name),
-                                Basis::Label(at.clone()),
+                                here.about_product(),
+                                format!("The label of {} limits {active} a season, but no active of that name is typed for it", here.product.name),
+                                spoken.basis(),
                             )
                             .hint("Write the active in the same way in both places."),
                         );
                     }
-                    self.judge_active(line, active, most, (field_id, field), at, findings, workings, bounds);
+                    self.judge_active(line, active, here, &spoken, (most, *per), findings, workings, bounds);
                 }
                 _ => {}
             }
@@ -67,15 +67,17 @@ impl Season<'_> {
     fn judge_product(
         &self,
         line: &PlannedLine,
-        product: &Product,
-        (field_id, field): (&Id, &Field),
-        most: &AsTyped<Rate>,
-        at: String,
+        here: &Here,
+        spoken: &Spoken,
+        (most, per): (&AsTyped<Rate>, Period),
         findings: &mut Vec<Finding>,
         workings: &mut Vec<Working>,
         bounds: &mut Vec<Bound>,
     ) {
-        let units = self.farm.units;
+        let (units, product, at) = (self.farm.units, here.product, spoken.at());
+        let (field_id, field) = (here.field_id, here.field);
+        let window = Window::of(per, field, self.date);
+        findings.extend(window.stand_in(field_id, field, product));
         let limit = match per_area(most.value(), product, self.carrier) {
             Ok(limit) => limit,
             Err(problem) => {
@@ -87,21 +89,22 @@ impl Season<'_> {
                 return;
             }
         };
-        let so_far = product_so_far(self.farm, self.reach(field_id), &line.product);
+        let so_far = product_so_far(self.farm, self.reach(&window, field_id), &line.product);
         left_out(&product.name, field_id, field, &so_far.left_out, findings);
         let after = so_far.sum.map_or(Some(line.per_area), |used| used.plus(line.per_area));
         let Some(after) = after else { return };
         let used = so_far.sum.map(|used| used.show(units));
-        workings.push(self.working(
+        workings.push(working(
             &product.name,
             field,
+            &window,
             used,
             &line.per_area.show(units),
             &after.show(units),
             most.text(),
         ));
         if after.exceeds(limit) == Some(true) {
-            findings.push(self.passed(field_id, &product.name, field, &after.show(units), &limit.show(units), at));
+            findings.push(passed(spoken, here, &product.name, &window, &after.show(units), &limit.show(units)));
             return;
         }
         let rest = match so_far.sum {
@@ -121,13 +124,16 @@ impl Season<'_> {
         &self,
         own: &PlannedLine,
         active: &str,
-        most: &AsTyped<Rate>,
-        (field_id, field): (&Id, &Field),
-        at: String,
+        here: &Here,
+        spoken: &Spoken,
+        (most, per): (&AsTyped<Rate>, Period),
         findings: &mut Vec<Finding>,
         workings: &mut Vec<Working>,
         bounds: &mut Vec<Bound>,
     ) {
+        let (field_id, field, at) = (here.field_id, here.field, spoken.at());
+        let window = Window::of(per, field, self.date);
+        findings.extend(window.stand_in(field_id, field, here.product));
         let (limit, typed_basis) = match most.value() {
             Rate::ActivePerArea(limit, basis) => (limit, Some(basis)),
             Rate::MassPerArea(limit) | Rate::OuncesPerArea(limit) => (limit, None),
@@ -185,14 +191,14 @@ impl Season<'_> {
             }
         }
         let basis = basis.unwrap_or(ActiveBasis::ActiveIngredient);
-        let so_far = active_so_far(self.farm, self.reach(field_id), active, basis);
+        let so_far = active_so_far(self.farm, self.reach(&window, field_id), active, basis);
         left_out(active, field_id, field, &so_far.left_out, findings);
         let after = so_far.sum + planned;
         let shown = |mass: MassPerArea| show_active(mass, basis, self.farm.units);
         let used = (!so_far.sum.is_zero()).then(|| shown(so_far.sum));
-        workings.push(self.working(active, field, used, &shown(planned), &shown(after), &shown(limit)));
+        workings.push(working(active, field, &window, used, &shown(planned), &shown(after), &shown(limit)));
         if after.exceeds(limit) {
-            findings.push(self.passed(field_id, active, field, &shown(after), &shown(limit), at));
+            findings.push(passed(spoken, here, active, &window, &shown(after), &shown(limit)));
             return;
         }
         // What is left is shared among the products that hold the active, as they share what is planned.
@@ -206,35 +212,6 @@ impl Season<'_> {
         }
     }
 
-    fn working(
-        &self,
-        what: &str,
-        field: &Field,
-        used: Option<String>,
-        planned: &str,
-        after: &str,
-        limit: &str,
-    ) -> Working {
-        Working::new(format!("{what} on {} in {}", field.name, self.date.year()))
-            .step("records so far", used.unwrap_or_else(|| "none".to_owned()))
-            .step("+ this pass", planned)
-            .step("in all", after)
-            .step("label's most", limit)
-    }
-
-    fn passed(&self, field_id: &Id, what: &str, field: &Field, after: &str, limit: &str, at: String) -> Finding {
-        Finding::stop(
-            Subject::Field(field_id.clone()),
-            format!(
-                "{}: this pass brings {what} to {after} in {}; the label's most is {limit}",
-                field.name,
-                self.date.year()
-            ),
-            Basis::Label(at),
-        )
-        .hint("Lower the rate, leave the field out, or choose another product.")
-    }
-
     /// Says where this pass is recorded on another day, and which other passes of the year put the same product or active on
     /// the same field and are not recorded yet.
     pub(crate) fn note_passes(&self, findings: &mut Vec<Finding>) {
@@ -244,7 +221,7 @@ impl Season<'_> {
                 findings.push(
                     Finding::check(
                         Subject::Pass(self.pass.clone()),
-                        format!("This pass was recorded on {} and is planned for {}; that record counts in the season totals", record.date, this.date),
+                        format!("This pass was recorded on {} and is planned for {}; that record counts as another application", record.date, this.date),
                         Basis::Arithmetic,
                     )
                     .hint("If it is a second application, plan it as a pass of its own."),
@@ -252,7 +229,9 @@ impl Season<'_> {
             }
         }
         for (id, other) in &self.farm.passes {
-            let earlier = id != self.pass && other.date <= this.date && other.date.year() == this.date.year();
+            let recent = other.date.year() == this.date.year()
+                || super::harvest::months_after(other.date, 12).is_some_and(|day| day > this.date);
+            let earlier = id != self.pass && other.date <= this.date && recent;
             if !earlier || self.farm.is_recorded(id) {
                 continue;
             }
@@ -269,7 +248,7 @@ impl Season<'_> {
                     Finding::check(
                         Subject::Pass(id.clone()),
                         format!(
-                            "\"{}\" of {} also puts {} on {} and is not recorded, so the season totals do not count it",
+                            "\"{}\" of {} also puts {} on {} and is not recorded, so season totals, number and spacing of applications do not count it",
                             other.name,
                             other.date,
                             shared.join(", "),
@@ -306,6 +285,30 @@ impl Season<'_> {
         shared.dedup();
         shared
     }
+}
+
+fn working(
+    what: &str,
+    field: &Field,
+    window: &Window,
+    used: Option<String>,
+    planned: &str,
+    after: &str,
+    limit: &str,
+) -> Working {
+    Working::new(format!("{what} on {} {}", field.name, window.words))
+        .step("records so far", used.unwrap_or_else(|| "none".to_owned()))
+        .step("+ this pass", planned)
+        .step("in all", after)
+        .step("label's most", limit)
+}
+
+fn passed(spoken: &Spoken, here: &Here, what: &str, window: &Window, after: &str, limit: &str) -> Finding {
+    let text = format!(
+        "{}: this pass brings {what} to {after} {}; the label's most is {limit}",
+        here.field.name, window.words
+    );
+    spoken.forbid(here.about_field(), text).hint("Lower the rate, leave the field out, or choose another product.")
 }
 
 /// Says which records a season total could not take in.

@@ -1,16 +1,21 @@
 //! Growth stages, and limits by stage.
 
-use super::{for_crop, place};
-use crate::farm::label::Says;
-use crate::farm::{Field, Id, Product, Statement};
-use crate::finding::{Basis, Finding, Subject};
+use std::cmp::Ordering;
+use std::sync::LazyLock;
 
-/// A growth stage on one of the usual scales. Stages on different scales cannot be compared.
+use serde::Deserialize;
+
+use super::{Here, for_crop, forbid, place, when};
+use crate::farm::Statement;
+use crate::farm::label::Says;
+use crate::finding::{Basis, Finding};
+
+/// A growth stage on one of the usual scales.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Stage {
     /// Corn and soybean: VE is −1, VC is −0.5, V1 is 1; VT is 99; R1 is 101.
     Leaf(f64),
-    /// BBCH, 0 to 99.
+    /// BBCH, 0 to 99; for small grains the decimal code of Zadoks is the same.
     Bbch(f64),
 }
 
@@ -22,7 +27,7 @@ impl Stage {
     /// memory. BBCH: Meier (ed.), Growth stages of mono- and dicotyledonous plants, 2nd ed. 2001.
     pub fn read(text: &str) -> Option<Self> {
         let text = text.trim().to_uppercase();
-        if let Some(number) = text.strip_prefix("BBCH").or_else(|| text.strip_prefix("GS")) {
+        if let Some(number) = SCALES.iter().find_map(|scale| text.strip_prefix(scale)) {
             return number.trim().parse::<f64>().ok().filter(|n| (0.0..=99.0).contains(n)).map(Self::Bbch);
         }
         match text.as_str() {
@@ -46,7 +51,7 @@ impl Stage {
         }
     }
 
-    fn compare(self, other: Self) -> Option<std::cmp::Ordering> {
+    fn compare(self, other: Self) -> Option<Ordering> {
         match (self, other) {
             (Self::Leaf(a), Self::Leaf(b)) | (Self::Bbch(a), Self::Bbch(b)) => a.partial_cmp(&b),
             _ => None,
@@ -54,36 +59,105 @@ impl Stage {
     }
 }
 
-/// Whether a stage lies within two others, both included; an empty end is open. `None` where they cannot be compared.
-pub fn within(stage: &str, from: &str, to: &str) -> Option<bool> {
-    let (from, to) = (from.trim(), to.trim());
-    if from.is_empty() && to.is_empty() {
-        return Some(true);
+/// How the decimal code is called.
+const SCALES: [&str; 4] = ["BBCH", "ZADOKS", "ZGS", "GS"];
+
+/// A row of `assets/growth-stages.csv`: a stage of a crop by its name, and the span of BBCH that it takes in.
+#[derive(Debug, Deserialize)]
+struct Row {
+    /// Words, apart by strokes, one of which the crop holds.
+    crop: String,
+    name: String,
+    from: f64,
+    to: f64,
+    /// Where the correspondence is printed.
+    #[cfg_attr(not(test), expect(dead_code, reason = "read by the test that asks each row for one"))]
+    source: String,
+}
+
+fn table() -> &'static [Row] {
+    static TABLE: LazyLock<Vec<Row>> =
+        LazyLock::new(|| crate::table::read(include_str!("../../../../assets/growth-stages.csv")).unwrap_or_default());
+    &TABLE
+}
+
+/// The span of BBCH that a stage of a crop takes in.
+fn span(crop: &str, text: &str) -> Option<(f64, f64)> {
+    if let Some(Stage::Bbch(code)) = Stage::read(text) {
+        return Some((code, code));
     }
-    let stage = Stage::read(stage)?;
-    let after_from = from.is_empty() || stage.compare(Stage::read(from)?)?.is_ge();
-    let before_to = to.is_empty() || stage.compare(Stage::read(to)?)?.is_le();
-    Some(after_from && before_to)
+    let plain = |text: &str| text.to_lowercase().split_whitespace().collect::<Vec<_>>().join(" ");
+    let (crop, text) = (plain(crop), plain(text));
+    let of_crop = |row: &&Row| crop.split(' ').any(|word| row.crop.split('|').any(|name| name == word));
+    table().iter().find(|row| row.name.eq_ignore_ascii_case(&text) && of_crop(row)).map(|row| (row.from, row.to))
+}
+
+/// Whether a stage comes before, at or after another on a crop; `None` where that cannot be told. Stages on one scale compare
+/// as they stand, others by the published correspondence for the crop, where their spans do not overlap.
+fn compare(crop: &str, stage: &str, other: &str) -> Option<Ordering> {
+    let same = Stage::read(stage).zip(Stage::read(other)).and_then(|(stage, other)| stage.compare(other));
+    if same.is_some() {
+        return same;
+    }
+    let plain = |text: &str| text.to_lowercase().split_whitespace().collect::<Vec<_>>().join(" ");
+    let (stage_span, other_span) = (span(crop, stage)?, span(crop, other)?);
+    if plain(stage) == plain(other) {
+        Some(Ordering::Equal)
+    } else if stage_span.1 < other_span.0 {
+        Some(Ordering::Less)
+    } else if stage_span.0 > other_span.1 {
+        Some(Ordering::Greater)
+    } else if stage_span.0 >= other_span.0 && stage_span.1 <= other_span.1 {
+        // Wholly inside a stage that has a name: "BBCH 38" is at "flag leaf".
+        Some(Ordering::Equal)
+    } else {
+        None
+    }
+}
+
+/// Whether a stage of a crop lies within two others, both included; an empty end is open. `None` where they cannot be
+/// compared.
+pub fn within(crop: &str, stage: &str, from: &str, to: &str) -> Option<bool> {
+    let (from, to) = (from.trim(), to.trim());
+    let after_from = if from.is_empty() { Some(true) } else { compare(crop, stage, from).map(Ordering::is_ge) };
+    let before_to = if to.is_empty() { Some(true) } else { compare(crop, stage, to).map(Ordering::is_le) };
+    match (after_from, before_to) {
+        (Some(false), _) | (_, Some(false)) => Some(false),
+        (Some(true), Some(true)) => Some(true),
+        _ => None,
+    }
+}
+
+/// The stages of a statement in words: "from V2 to V8".
+pub(crate) fn range(statement: &Statement) -> String {
+    match (statement.from_stage.trim(), statement.to_stage.trim()) {
+        ("", to) => format!("up to {to}"),
+        (from, "") => format!("from {from}"),
+        (from, to) => format!("from {from} to {to}"),
+    }
 }
 
 /// The stage limits of a product on a field. Several windows for a crop are alternatives.
-pub(crate) fn judge(product: &Product, field_id: &Id, field: &Field, findings: &mut Vec<Finding>) {
+pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
+    let (product, field) = (here.product, here.field);
     let windows: Vec<&Statement> = product
         .label
         .iter()
         .filter(|statement| statement.says == Says::CropStage && for_crop(statement, field))
+        .filter(|statement| when::holds(&statement.when, here.situation) != Some(false))
         .collect();
     let Some(first) = windows.first() else { return };
-    let range = |statement: &Statement| match (statement.from_stage.trim(), statement.to_stage.trim()) {
-        ("", to) => format!("up to {to}"),
-        (from, "") => format!("from {from}"),
-        (from, to) => format!("from {from} to {to}"),
-    };
+    // A window whose condition cannot be told weakens what all of them forbid.
+    let doubt = windows
+        .iter()
+        .map(|statement| when::doubts(&statement.when, here.situation).join(" and "))
+        .find(|doubt| !doubt.is_empty())
+        .unwrap_or_default();
     let ranges: Vec<String> = windows.iter().map(|statement| range(statement)).collect();
     let ranges = ranges.join(" or ");
     let basis = |statement: &Statement| Basis::Label(place(product, statement));
-    let about = || Subject::Field(field_id.clone());
-    let fits = |statement: &&&Statement| within(&field.stage, &statement.from_stage, &statement.to_stage);
+    let about = || here.about_field();
+    let fits = |statement: &&&Statement| within(&field.crop, &field.stage, &statement.from_stage, &statement.to_stage);
     if let Some(open) = windows.iter().find(|statement| fits(statement) == Some(true)) {
         // Within a leaf of the last stage allowed, a few days' growth end it.
         if Stage::read(&field.stage).zip(Stage::read(&open.to_stage)).is_some_and(|(now, last)| last.is_near(now)) {
@@ -109,7 +183,8 @@ pub(crate) fn judge(product: &Product, field_id: &Id, field: &Field, findings: &
         );
     } else {
         findings.push(
-            Finding::stop(
+            forbid(
+                &doubt,
                 about(),
                 format!("{} is at {}; {} may be used {ranges}", field.name, field.stage, product.name),
                 basis(first),
@@ -121,18 +196,48 @@ pub(crate) fn judge(product: &Product, field_id: &Id, field: &Field, findings: &
 
 #[cfg(test)]
 mod tests {
-    use super::within;
+    use super::{Stage, table, within};
 
     #[test]
-    fn stages_compare_on_one_scale_only() {
-        assert_eq!(within("V6", "V2", "V8"), Some(true));
-        assert_eq!(within("V8", "", "V8"), Some(true));
-        assert_eq!(within("V9", "", "V8"), Some(false));
-        assert_eq!(within("R1", "", "V8"), Some(false));
-        assert_eq!(within("VT", "V10", "R1"), Some(true));
-        assert_eq!(within("BBCH 14", "BBCH 12", "BBCH 16"), Some(true));
-        assert_eq!(within("BBCH 14", "V2", "V8"), None);
-        assert_eq!(within("", "V2", "V8"), None);
-        assert_eq!(within("about knee high", "", ""), Some(true));
+    fn stages_compare_on_their_own_scale() {
+        let on = |stage, from, to| within("", stage, from, to);
+        assert_eq!(on("V6", "V2", "V8"), Some(true));
+        assert_eq!(on("V8", "", "V8"), Some(true));
+        assert_eq!(on("V9", "", "V8"), Some(false));
+        assert_eq!(on("R1", "", "V8"), Some(false));
+        assert_eq!(on("VT", "V10", "R1"), Some(true));
+        assert_eq!(on("BBCH 14", "BBCH 12", "BBCH 16"), Some(true));
+        assert_eq!(on("BBCH 14", "V2", "V8"), None, "no crop, no correspondence");
+        assert_eq!(on("", "V2", "V8"), None);
+        assert_eq!(on("about knee high", "", ""), Some(true));
+    }
+
+    // Meier (ed.), Growth stages of mono- and dicotyledonous plants, BBCH monograph, 2nd ed. 2001, and Iowa State University
+    // Extension, PMR 1009 and PM 1945, from memory; Feekes beside Zadoks: Large 1954 and Zadoks et al. 1974, from memory.
+    #[test]
+    fn stages_compare_across_scales_for_the_crop() {
+        assert_eq!(within("corn", "BBCH 14", "V2", "V8"), Some(true));
+        assert_eq!(within("Field corn", "BBCH 32", "", "V8"), Some(false));
+        assert_eq!(within("corn", "V6", "BBCH 12", "BBCH 15"), Some(false));
+        assert_eq!(within("corn", "VT", "", "BBCH 39"), Some(false));
+        assert_eq!(within("corn", "V10", "", "BBCH 32"), None, "nine leaves or more");
+        assert_eq!(within("soybean", "R1", "", "BBCH 59"), Some(false));
+        assert_eq!(within("soybeans", "V3", "BBCH 12", "BBCH 60"), Some(true));
+        assert_eq!(within("winter wheat", "BBCH 31", "tillering", "joint"), Some(true));
+        assert_eq!(within("winter wheat", "BBCH 32", "tillering", "joint"), Some(false));
+        assert_eq!(within("spring barley", "Feekes 5", "", "Zadoks 31"), Some(true));
+        assert_eq!(within("winter wheat", "Feekes 8", "", "first node"), Some(false));
+        assert_eq!(within("winter wheat", "flag leaf", "", "BBCH 38"), None, "37 to 39");
+        assert_eq!(within("winter wheat", "boot", "flag leaf", "heading"), Some(true));
+        assert_eq!(within("corn", "boot", "flag leaf", "heading"), None, "not of this crop");
+    }
+
+    #[test]
+    fn every_row_has_a_source_and_a_span() {
+        assert!(table().len() > 50);
+        for row in table() {
+            assert!(!row.source.is_empty() && row.from <= row.to && row.to <= 99.0 && !row.crop.is_empty(), "{row:?}");
+            assert!(!matches!(Stage::read(&row.name), Some(Stage::Bbch(_))), "{row:?}");
+        }
     }
 }

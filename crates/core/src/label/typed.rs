@@ -16,11 +16,13 @@ const NEEDED: [Kind; 3] = [
 ];
 
 /// Kinds of statement that limit, with the word for each.
-const LIMITS: [Kind; 4] = [
+const LIMITS: [Kind; 6] = [
     (|says| matches!(says, Says::Carrier { .. }), "spray volume"),
     (|says| matches!(says, Says::CropStage), "crop stage"),
     (|says| matches!(says, Says::SeasonTotal { .. } | Says::ActiveSeasonTotal { .. }), "most a season"),
     (|says| matches!(says, Says::HarvestInterval { .. }), "harvest interval"),
+    (|says| matches!(says, Says::Applications { .. }), "applications"),
+    (|says| matches!(says, Says::Dates { .. }), "dates"),
 ];
 
 /// Says what is missing for a pesticide, and what is typed for other crops only.

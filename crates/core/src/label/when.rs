@@ -47,6 +47,36 @@ pub fn holds(when: &[When], situation: &Situation) -> Option<bool> {
     }
 }
 
+/// The conditions that cannot be told for want of what they ask about, in words.
+pub(crate) fn doubts(when: &[When], situation: &Situation) -> Vec<String> {
+    when.iter().filter(|when| one(when, situation).is_none()).map(words).collect()
+}
+
+/// A condition in words: "in drought", "with group 1", "below 10 gal/ac of spray".
+pub fn words(when: &When) -> String {
+    match when {
+        When::Heat => "in extreme heat".to_owned(),
+        When::Cold => "in cold".to_owned(),
+        When::Drought => "in drought".to_owned(),
+        When::LargeWeeds => "on large weeds".to_owned(),
+        When::HeavyPressure => "where weeds stand thick".to_owned(),
+        When::Weed(name) => format!("against {}", or_what(name, "a weed")),
+        When::With(what) => format!("with {}", or_what(what, "a partner")),
+        When::Alone => "without another pesticide in the tank".to_owned(),
+        When::NoSurfactantBuiltIn => "without a complete surfactant built in".to_owned(),
+        When::LoadedPartner => "with a partner that has a complete surfactant".to_owned(),
+        When::Carrier(kind) => format!("in {}", kind.name()),
+        When::CarrierBelow(rate) => format!("below {} of spray", rate.text()),
+        When::CarrierAbove(rate) => format!("above {} of spray", rate.text()),
+        When::WarmerThan(air) => format!("warmer than {}", air.text()),
+        When::ColderThan(air) => format!("colder than {}", air.text()),
+    }
+}
+
+fn or_what<'a>(text: &'a str, empty: &'a str) -> &'a str {
+    if text.trim().is_empty() { empty } else { text.trim() }
+}
+
 fn one(when: &When, situation: &Situation) -> Option<bool> {
     let growing = &situation.pass.growing;
     let air = growing.air.as_ref().map(AsTyped::value);

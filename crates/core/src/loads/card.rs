@@ -6,9 +6,10 @@ use super::gauge::gauge;
 use super::{FillStep, Load};
 use crate::farm::card::{CardContent, CardField, CardStep};
 use crate::farm::label::Says;
-use crate::farm::{CarrierKind, Farm, Id, Product};
+use crate::farm::{CarrierKind, Farm, Field, Id, Pass, Product};
 use crate::finding::Level;
-use crate::label::harvest;
+use crate::label::when::{Situation, holds, words};
+use crate::label::{droplets, harvest};
 use crate::plan::Plan;
 use crate::quantity::Quantity;
 use crate::quantity::number::show;
@@ -112,13 +113,13 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         settings,
         steps,
         gauge: gauge(load, &plan.names, pass.carrier_kind, rig.tank.value(), units),
-        wear: said(&products, |says| match says {
+        wear: said(farm, pass, &products, |says| match says {
             Says::Wear { what } => Some(what.clone()),
             _ => None,
         }),
         keep_out: keep_out(&products),
-        harvest: harvest_from(farm, &products, load, pass.date),
-        cautions: limits_and_cautions(&products, farm).into_iter().chain(USUAL.map(str::to_owned)).collect(),
+        harvest: harvest_from(farm, pass, &products, load),
+        cautions: limits_and_cautions(farm, pass, &products).into_iter().chain(USUAL.map(str::to_owned)).collect(),
         open_findings: plan
             .findings
             .iter()
@@ -130,12 +131,27 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
     })
 }
 
-/// What several labels say of one thing, each distinct saying once, with the products it comes from.
-pub(crate) fn said(products: &[(&Id, &Product)], pick: impl Fn(&Says) -> Option<String>) -> Vec<String> {
+/// What several labels say of one thing, each distinct saying once, with the products it comes from. A condition that holds is
+/// not printed; one that cannot be told is.
+pub(crate) fn said(
+    farm: &Farm,
+    pass: &Pass,
+    products: &[(&Id, &Product)],
+    pick: impl Fn(&Says) -> Option<String>,
+) -> Vec<String> {
     let mut sayings: Vec<(String, Vec<&str>)> = Vec::new();
-    for (_, product) in products {
+    for (id, product) in products {
+        let situation = Situation::new(farm, pass, id, product);
         for statement in &product.label {
-            let Some(saying) = pick(&statement.says) else { continue };
+            let Some(mut saying) = pick(&statement.says) else { continue };
+            match holds(&statement.when, &situation) {
+                Some(true) => {}
+                Some(false) => continue,
+                None => {
+                    let when: Vec<String> = statement.when.iter().map(words).collect();
+                    saying = format!("{saying} {}", when.join(" and "));
+                }
+            }
             match sayings.iter_mut().find(|(known, _)| known.eq_ignore_ascii_case(&saying)) {
                 Some((_, names)) if names.contains(&product.name.as_str()) => {}
                 Some((_, names)) => names.push(&product.name),
@@ -146,15 +162,24 @@ pub(crate) fn said(products: &[(&Id, &Product)], pick: impl Fn(&Says) -> Option<
     sayings.into_iter().map(|(saying, names)| format!("{saying} ({})", names.join(", "))).collect()
 }
 
-fn limits_and_cautions(products: &[(&Id, &Product)], farm: &Farm) -> Vec<String> {
-    said(products, |says| match says {
+fn limits_and_cautions(farm: &Farm, pass: &Pass, products: &[(&Id, &Product)]) -> Vec<String> {
+    said(farm, pass, products, |says| match says {
         Says::Caution { what } => Some(what.clone()),
-        Says::NotWith { what, .. } => Some(format!("Not together with {what}")),
-        Says::Wind { most, .. } => Some(format!("Wind at most {}", most.show(farm.units))),
-        Says::Droplets { finest, coarsest: None } => Some(format!("Droplets {} or coarser", finest.name())),
-        Says::Droplets { finest, coarsest: Some(coarsest) } => {
-            Some(format!("Droplets {} to {}", finest.name(), coarsest.name()))
+        Says::NotWith { what, days: 0 } => Some(format!("Not together with {what}")),
+        Says::NotWith { what, days } => {
+            Some(format!("Not together with {what}, nor within {days} days on the same field"))
         }
+        Says::Wind { most, least: None } => Some(format!("Wind at most {}", most.show(farm.units))),
+        Says::Wind { most, least: Some(least) } => {
+            Some(format!("Wind {} to {}", least.show(farm.units), most.show(farm.units)))
+        }
+        Says::Temperature { least, most } => match (least, most) {
+            (None, None) => None,
+            (Some(least), None) => Some(format!("Air at least {}", least.show(farm.units))),
+            (None, Some(most)) => Some(format!("Air at most {}", most.show(farm.units))),
+            (Some(least), Some(most)) => Some(format!("Air {} to {}", least.show(farm.units), most.show(farm.units))),
+        },
+        Says::Droplets { finest, coarsest } => Some(format!("Droplets {}", droplets::words(*finest, *coarsest))),
         Says::Buffer { to, width } => Some(format!("Keep {} from {to}", width.show(farm.units))),
         Says::RainFree { hours } => Some(format!("No rain for {hours} h")),
         _ => None,
@@ -162,10 +187,10 @@ fn limits_and_cautions(products: &[(&Id, &Product)], farm: &Farm) -> Vec<String>
 }
 
 /// The pesticides of a mix whose label, as typed, does not say a thing; "; none typed for …" to follow what others say.
-fn silent(products: &[(&Id, &Product)], says: impl Fn(&Product) -> bool) -> String {
+fn silent(products: &[(&Id, &Product)], says: impl Fn(&Id, &Product) -> bool) -> String {
     let silent: Vec<&str> = products
         .iter()
-        .filter(|(_, product)| product.kind.is_pesticide() && !says(product))
+        .filter(|(id, product)| product.kind.is_pesticide() && !says(id, product))
         .map(|(_, product)| product.name.as_str())
         .collect();
     if silent.is_empty() { String::new() } else { format!("; none typed for {}", silent.join(", ")) }
@@ -191,26 +216,28 @@ fn keep_out(products: &[(&Id, &Product)]) -> String {
         |(longest, name)| {
             format!(
                 "{longest} h after the last of the spray ({name}){}",
-                silent(products, |product| hours(product).is_some())
+                silent(products, |_, product| hours(product).is_some())
             )
         },
     )
 }
 
-fn harvest_from(farm: &Farm, products: &[(&Id, &Product)], load: &Load, sprayed: Date) -> String {
-    let fields: Vec<&crate::farm::Field> = load.fields.iter().filter_map(|(id, _)| farm.fields.get(id)).collect();
+fn harvest_from(farm: &Farm, pass: &Pass, products: &[(&Id, &Product)], load: &Load) -> String {
+    let earliest = |id: &Id, product: &Product, field: &Field| {
+        harvest::earliest(product, field, &Situation::new(farm, pass, id, product), pass.date)
+    };
+    let fields: Vec<&Field> = load.fields.iter().filter_map(|(id, _)| farm.fields.get(id)).collect();
     let latest = fields
         .iter()
-        .flat_map(|field| products.iter().map(move |(_, product)| (field, product)))
-        .filter_map(|(field, product)| {
-            harvest::earliest(product, field, sprayed).map(|(day, days, _)| (day, days, product.name.as_str()))
+        .flat_map(|field| products.iter().map(move |(id, product)| (field, *id, *product)))
+        .filter_map(|(field, id, product)| {
+            earliest(id, product, field).map(|(day, days, _)| (day, days, product.name.as_str()))
         })
         .max_by_key(|(day, ..)| *day);
     latest.map_or_else(
         || "see the labels; no harvest interval is typed".to_owned(),
         |(day, days, name)| {
-            let speaks =
-                |product: &Product| fields.iter().all(|field| harvest::earliest(product, field, sprayed).is_some());
+            let speaks = |id: &Id, product: &Product| fields.iter().all(|field| earliest(id, product, field).is_some());
             format!("{}, {days} days after this pass ({name}){}", short_date(day), silent(products, speaks))
         },
     )

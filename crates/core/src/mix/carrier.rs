@@ -111,7 +111,8 @@ fn nitrogen(carrier: CarrierRate, density: Density, percent: f64) -> MassPerArea
 fn corn(id: &Id, field: &Field, carrier: CarrierRate, herbicide: bool, units: Units, findings: &mut Vec<Finding>) {
     let is_corn = field.crop.to_lowercase().split([' ', ',', '-']).any(|word| word == "corn" || word == "maize");
     // "BBCH 10" is the first leaf through the coleoptile.
-    let emerged = stage::within(&field.stage, "VE", "").or_else(|| stage::within(&field.stage, "BBCH 10", ""));
+    let emerged = stage::within(&field.crop, &field.stage, "VE", "")
+        .or_else(|| stage::within(&field.crop, &field.stage, "BBCH 10", ""));
     if !is_corn || emerged == Some(false) {
         return;
     }
@@ -133,7 +134,7 @@ fn corn(id: &Id, field: &Field, carrier: CarrierRate, herbicide: bool, units: Un
     }
     let weak = nitrogen(carrier, Density::from_pounds_per_us_gallon(10.65), 28.0);
     let strong = nitrogen(carrier, Density::from_pounds_per_us_gallon(11.06), 32.0);
-    let within = |from, to| stage::within(&field.stage, from, to) == Some(true);
+    let within = |from, to| stage::within(&field.crop, &field.stage, from, to) == Some(true);
     let most = if within("V3", "V4") {
         Some(MassPerArea::from_pounds_per_acre(90.0))
     } else if within("V5", "V7") {

@@ -1,5 +1,7 @@
 //! Records: how they come from a plan, and sums over them: what a field has had, what a season came to.
 
+pub mod binds;
+pub mod period;
 pub mod record;
 mod totals;
 
@@ -21,8 +23,10 @@ pub struct SoFar<T> {
 /// Which records a season total looks at.
 #[derive(Clone, Copy, Debug)]
 pub struct Reach<'a> {
-    /// The calendar year.
-    pub year: i16,
+    /// From which day on.
+    pub from: Date,
+    /// Up to and including which day.
+    pub to: Date,
     /// The field.
     pub field: &'a Id,
     /// The pass that is planned: its own record of the same day is the pass itself and does not count.
@@ -31,11 +35,17 @@ pub struct Reach<'a> {
     pub date: Date,
 }
 
-impl Reach<'_> {
-    fn records<'a>(&'a self, farm: &'a Farm) -> impl Iterator<Item = &'a Record> {
-        farm.records.values().filter(|record| {
+impl<'a> Reach<'a> {
+    /// All records of a field, whenever they were.
+    pub fn always(field: &'a Id, pass: &'a Id, date: Date) -> Self {
+        Self { from: Date::MIN, to: Date::MAX, field, pass, date }
+    }
+
+    /// The records.
+    pub fn records(self, farm: &'a Farm) -> impl Iterator<Item = &'a Record> + use<'a> {
+        farm.records.values().filter(move |record| {
             let itself = record.pass.as_ref() == Some(self.pass) && record.date == self.date;
-            record.date.year() == self.year && record.fields.contains_key(self.field) && !itself
+            (self.from..=self.to).contains(&record.date) && record.fields.contains_key(self.field) && !itself
         })
     }
 }

@@ -5,6 +5,7 @@
 
 use egui::{Align, ComboBox, Id, Layout, Response, RichText, Stroke, TextEdit, Ui, Vec2};
 use jiff::civil::{Date, Time};
+use tankard_core::farm::MonthDay;
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 
 use crate::look;
@@ -244,6 +245,17 @@ fn read_date(text: &str) -> Result<Date, String> {
     };
     let small = |value: i16| i8::try_from(value).map_err(|_| problem());
     Date::new(year, small(month)?, small(day)?).map_err(|_| problem())
+}
+
+/// A box for a day of any year that may be left empty, written 06-20.
+pub fn month_day_or_none(ui: &mut Ui, name: &str, value: &mut Option<MonthDay>, width: f32, hint: &str) {
+    let current = value.map(|day| day.to_string()).unwrap_or_default();
+    let read = |text: &str| {
+        if text.trim().is_empty() { Ok(String::new()) } else { text.parse::<MonthDay>().map(|day| day.to_string()) }
+    };
+    if let Some(text) = read_box(ui, name, &current, width, hint, read) {
+        *value = text.parse().ok();
+    }
 }
 
 /// A box for a time of day that may be left empty.

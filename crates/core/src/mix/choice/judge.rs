@@ -14,8 +14,7 @@ use crate::quantity::{AmountPerArea, CarrierRate, MassPerVolume, Money};
 /// Chooses adjuvants for a mix, and judges those that stand in it.
 pub(crate) fn choose(
     farm: &Farm,
-    pass_id: &Id,
-    pass: &Pass,
+    (pass_id, pass): (&Id, &Pass),
     fields: &[&Field],
     lines: &[PlannedLine],
     carrier: CarrierRate,

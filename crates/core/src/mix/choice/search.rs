@@ -284,7 +284,8 @@ impl Problem {
         score.broken += u32::try_from(self.clashes.iter().filter(|(a, b)| clashing(a, b)).count()).unwrap_or(u32::MAX);
         for member in members() {
             score.buys += u32::from(member.product.is_none());
-            score.standing[Authority::Practice as usize].0 += member.may_bind;
+            let [.., practice] = &mut score.standing;
+            practice.0 += member.may_bind;
             match member.millionths() {
                 Some(cost) => score.cost = score.cost.saturating_add(cost),
                 None => score.unpriced += 1,
@@ -369,7 +370,7 @@ impl Problem {
             // Two activators only where they are the answer or one alone leaves a demand unmet.
             let plain = activator.count_ones() <= 1 || score == first_score;
             let other_water = activator == first & self.activators
-                && water.count_ones() == 1
+                && water.is_power_of_two()
                 && !waters.contains(&water)
                 && mask & !self.water == first & !self.water;
             if (is_new && plain) || other_water {

@@ -5,10 +5,10 @@ use super::Role;
 use crate::farm::label::{Says, Stance};
 use crate::farm::{AdjuvantClass, Advice, Farm, Field, Id, Pass, Product, Statement, Surfactant};
 use crate::finding::Basis;
-use crate::label::names::speak_of;
+use crate::label::names::{advises, speak_of};
 use crate::label::when::{Situation, holds};
 use crate::label::{Speaks, place, speaks};
-use crate::mix::{actives, guidance};
+use crate::mix::guidance;
 use crate::quantity::{AsTyped, CarrierRate, Rate};
 
 /// Who speaks, the weightiest first.
@@ -201,7 +201,8 @@ fn claims(ground: &Ground<'_>, product: &Product, field: &Field) -> Vec<Claim> {
             ));
         }
     }
-    for advice in ground.farm.advice.values().filter(|advice| advises(advice, product, ground.pass)) {
+    let heard = |advice: &Advice| advice.water.is_empty() || advice.water == ground.pass.water;
+    for advice in ground.farm.advice.values().filter(|advice| heard(advice) && advises(advice, product)) {
         let basis = || Basis::Local(advice.source());
         claims.extend(claim(&advice.says, field, &situation, Authority::Local, 4, "", basis));
     }
@@ -215,19 +216,8 @@ fn claims(ground: &Ground<'_>, product: &Product, field: &Field) -> Vec<Claim> {
     claims
 }
 
-/// Whether local advice speaks of a product in this pass.
-fn advises(advice: &Advice, product: &Product, pass: &Pass) -> bool {
-    let about = advice.about.trim();
-    let named = if about.is_empty() {
-        product.kind.is_pesticide()
-    } else {
-        speak_of(about, product) || product.actives.iter().any(|active| actives::same(about, &active.name))
-    };
-    named && (advice.water.is_empty() || advice.water == pass.water)
-}
-
 /// A statement as a claim, where it speaks of adjuvants on this field in this situation. A condition that is not known lets
-/// an objection stand and a wish rest.
+/// what a label or local advice objects to stand, and all else rest.
 fn claim(
     statement: &Statement,
     field: &Field,
@@ -244,7 +234,7 @@ fn claim(
         Speaks::Unclear => objects || *stance == Stance::Required,
         Speaks::OtherCrop | Speaks::OtherStage => false,
     };
-    if !here || !holds(&statement.when, situation).unwrap_or(objects) {
+    if !here || !holds(&statement.when, situation).unwrap_or(objects && authority.binds()) {
         return None;
     }
     let set = |text: &str| u32::from(!text.trim().is_empty());

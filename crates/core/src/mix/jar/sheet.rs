@@ -148,7 +148,7 @@ pub fn sheet(farm: &Farm, test: &JarTest) -> Option<JarSheet> {
         looks,
         signs: signs().iter().map(|sign| (sign.sign.clone(), sign.means.words().to_owned())).collect(),
         results: results(test),
-        wear: said(&products, |says| match says {
+        wear: said(farm, pass, &products, |says| match says {
             Says::Wear { what } => Some(what.clone()),
             _ => None,
         }),

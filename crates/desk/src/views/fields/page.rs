@@ -1,11 +1,10 @@
 //! The page of a field: what it is, what it got, and what it may not get until when.
 
 use egui::{ScrollArea, Ui};
-use tankard_core::farm::{Farm, Field, Id, Neighbour, Says};
-use tankard_core::label::harvest::{days_after, months_after};
-use tankard_core::label::{for_crop, place};
+use tankard_core::farm::{Farm, Field, Id, Neighbour, Resistant};
 use tankard_core::loads::card::short_date;
 use tankard_core::quantity::Quantity;
+use tankard_core::season::binds::{Binds, binds};
 
 use crate::app::Desk;
 use crate::look;
@@ -28,6 +27,11 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &Id) {
             look::sheet(ui).show(ui, |ui| {
                 ui.set_width((ui.available_width() - look::GRID).max(480.0));
                 neighbours(ui, &mut field);
+            });
+            ui.add_space(look::GRID);
+            look::sheet(ui).show(ui, |ui| {
+                ui.set_width((ui.available_width() - look::GRID).max(480.0));
+                resistant(ui, &mut field);
             });
             ui.add_space(look::GRID);
             look::sheet(ui).show(ui, |ui| {
@@ -113,6 +117,36 @@ fn neighbours(ui: &mut Ui, field: &mut Field) {
     }
 }
 
+/// Weeds that a resistance group no longer controls here.
+fn resistant(ui: &mut Ui, field: &mut Field) {
+    ui.label(look::heading("Weeds that stand up to a group"));
+    let mut remove = None;
+    for (at, resistant) in field.resistant.iter_mut().enumerate() {
+        ui.push_id(("resistant", at), |ui| {
+            ui.horizontal(|ui| {
+                boxes::text(ui, &format!("Resistant weed {}", at + 1), &mut resistant.weed, 190.0);
+                ui.label(look::soft(ui, "to group"));
+                boxes::text(ui, &format!("Group of resistant weed {}", at + 1), &mut resistant.group, 80.0);
+                if boxes::act(ui, "Take out").accessible_name(format!("Take out resistant weed {}", at + 1)).clicked() {
+                    remove = Some(at);
+                }
+            });
+        });
+    }
+    if let Some(at) = remove {
+        field.resistant.remove(at);
+    }
+    if field.resistant.is_empty() {
+        ui.label(look::soft(
+            ui,
+            "None is typed. A group that a weed here stands up to does not count as effective on it.",
+        ));
+    }
+    if boxes::act(ui, "+ Add a resistant weed").clicked() {
+        field.resistant.push(Resistant::default());
+    }
+}
+
 fn got(desk: &mut Desk, ui: &mut Ui, id: &Id) {
     ui.label(look::heading("What it got"));
     let farm = desk.document.farm();
@@ -160,24 +194,13 @@ fn may_not(desk: &Desk, ui: &mut Ui, id: &Id, field: &Field) {
     let today = desk.now().date().max(last.unwrap_or(desk.now().date()));
     ui.label(look::heading("What its records still bind"));
     let mut lines: Vec<(String, String)> = Vec::new();
-    for record in farm.records.values().filter(|record| record.fields.contains_key(id)) {
-        for line in &record.lines {
-            let Some(product) = farm.products.get(&line.product) else { continue };
-            for statement in &product.label {
-                let text = match &statement.says {
-                    Says::HarvestInterval { days } if for_crop(statement, field) => days_after(record.date, *days)
-                        .map(|day| (day, format!("no harvest before {}", short_date(day)))),
-                    Says::PlantBack { next_crop, months } => months_after(record.date, *months)
-                        .map(|day| (day, format!("no {next_crop} before {}", short_date(day)))),
-                    _ => None,
-                };
-                if let Some((day, text)) = text
-                    && day > today
-                    && !lines.iter().any(|(known, _)| *known == text)
-                {
-                    lines.push((text, place(product, statement)));
-                }
-            }
+    for bind in binds(farm, id, field, today) {
+        let text = match bind.binds {
+            Binds::Harvest { .. } => format!("no harvest before {}", short_date(bind.until)),
+            Binds::Planting { crop, .. } => format!("no {crop} before {}", short_date(bind.until)),
+        };
+        if !lines.iter().any(|(known, _)| *known == text) {
+            lines.push((text, bind.at));
         }
     }
     if lines.is_empty() {

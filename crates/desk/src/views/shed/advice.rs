@@ -3,9 +3,11 @@
 use egui::{Label, Ui};
 use tankard_core::farm::label::{Says, Stance, Statement};
 use tankard_core::farm::{AdjuvantClass, Advice, Farm, Id};
+use tankard_core::label::names::advises;
+use tankard_core::label::when::words;
 use tankard_core::quantity::Units;
 
-use super::guidance::{self, applies, condition, is_about, sentence, source};
+use super::guidance::{self, applies, sentence, source};
 use super::{Bench, line, lines, named, quiet, section, sheets, title_box_hinted, word};
 use crate::look;
 use crate::parts::{boxes, lists};
@@ -183,7 +185,7 @@ fn form(farm: &Farm, ui: &mut Ui, advice: &mut Advice) {
         word(ui, "both included");
     });
     lines(ui, "conditions", |ui| {
-        let conditions: Vec<String> = advice.says.when.iter().map(condition).collect();
+        let conditions: Vec<String> = advice.says.when.iter().map(words).collect();
         let text =
             if conditions.is_empty() { "in every weather and carrier".to_owned() } else { conditions.join(", ") };
         ui.add(Label::new(text).wrap());
@@ -282,7 +284,7 @@ fn speaks_of(bench: &mut Bench, ui: &mut Ui) {
         .farm()
         .products
         .iter()
-        .filter(|(_, product)| is_about(advice, product))
+        .filter(|(_, product)| advises(advice, product))
         .map(|(id, product)| (id.clone(), named(&product.name)))
         .collect();
     let mut chosen = None;

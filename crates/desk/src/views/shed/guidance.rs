@@ -2,11 +2,12 @@
 //! label and never copied into it; a person who finds it in the booklet says so.
 
 use egui::{Label, RichText, ScrollArea, TextStyle, Ui};
-use tankard_core::farm::label::{Says, Statement, When};
+use tankard_core::farm::label::{Says, Statement};
 use tankard_core::farm::{Advice, Farm, Product};
 use tankard_core::finding::Basis;
 use tankard_core::label::names;
-use tankard_core::mix::{actives, guidance};
+use tankard_core::label::when::words;
+use tankard_core::mix::guidance;
 use tankard_core::quantity::{AsTyped, Rate, Units};
 
 use super::{Bench, sheets};
@@ -165,7 +166,7 @@ fn speaks_of(typed: &Statement, wanted: &Statement) -> bool {
 
 fn rows(farm: &Farm, product: &Product) -> Vec<Row> {
     let units = farm.units;
-    let local = farm.advice.values().filter(|advice| is_about(advice, product)).map(|advice| {
+    let local = farm.advice.values().filter(|advice| names::advises(advice, product)).map(|advice| {
         let statement = &advice.says;
         Row {
             speaker: Speaker::Local,
@@ -197,16 +198,6 @@ fn rows(farm: &Farm, product: &Product) -> Vec<Row> {
         }
     });
     local.chain(printed).filter(|row| !row.says.is_empty()).collect()
-}
-
-/// Whether local advice speaks of a product.
-pub(super) fn is_about(advice: &Advice, product: &Product) -> bool {
-    if advice.about.trim().is_empty() {
-        product.kind.is_pesticide()
-    } else {
-        names::speak_of(&advice.about, product)
-            || product.actives.iter().any(|active| actives::same(&advice.about, &active.name))
-    }
 }
 
 /// "County adviser, 3 May 2031".
@@ -311,29 +302,8 @@ pub(super) fn applies(statement: &Statement) -> String {
         ("", to) => parts.push(format!("up to {to}")),
         (from, to) => parts.push(format!("from {from} to {to}")),
     }
-    parts.extend(statement.when.iter().map(condition));
+    parts.extend(statement.when.iter().map(words));
     parts.join(", ")
-}
-
-/// A condition in words.
-pub(super) fn condition(when: &When) -> String {
-    match when {
-        When::Heat => "in extreme heat".to_owned(),
-        When::Cold => "in cold".to_owned(),
-        When::Drought => "in drought".to_owned(),
-        When::LargeWeeds => "on large weeds".to_owned(),
-        When::HeavyPressure => "where weeds stand thick".to_owned(),
-        When::Weed(weed) => format!("against {weed}"),
-        When::With(what) => format!("with {what} in the mix"),
-        When::Alone => "with no other pesticide in the mix".to_owned(),
-        When::NoSurfactantBuiltIn => "where no complete surfactant is built in".to_owned(),
-        When::LoadedPartner => "where a partner has a complete surfactant built in".to_owned(),
-        When::Carrier(carrier) => format!("in {}", carrier.name()),
-        When::CarrierBelow(limit) => format!("where less than {limit} is sprayed"),
-        When::CarrierAbove(limit) => format!("where more than {limit} is sprayed"),
-        When::WarmerThan(limit) => format!("in air warmer than {limit}"),
-        When::ColderThan(limit) => format!("in air colder than {limit}"),
-    }
 }
 
 /// With a capital.

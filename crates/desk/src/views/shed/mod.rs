@@ -2,6 +2,7 @@
 //! front panel to the directions, so that a person can type from the booklet without jumping.
 
 mod advice;
+mod conditions;
 mod front;
 mod guidance;
 mod house;

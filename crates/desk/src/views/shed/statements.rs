@@ -5,7 +5,7 @@ use tankard_core::farm::label::{OrderPlace, Stance};
 use tankard_core::farm::{AdjuvantClass, Droplets, Period, Product, Says, Statement};
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 
-use super::{Bench, beside, cell, cross, hairline, quiet, section, tight, word};
+use super::{Bench, beside, cell, conditions, cross, hairline, quiet, section, tight, word};
 use crate::look;
 use crate::parts::boxes;
 
@@ -75,6 +75,9 @@ fn blanks(product: &Product, units: Units) -> Vec<Says> {
         Says::Carrier { least: None, most: None },
         Says::Droplets { finest: Droplets::Medium, coarsest: None },
         Says::RainFree { hours: 0 },
+        Says::Controls { weeds: String::new() },
+        Says::Temperature { least: None, most: None },
+        Says::Dates { from: None, to: None },
         Says::Adjuvant {
             class: AdjuvantClass::NonIonicSurfactant,
             stance: Stance::Allowed,
@@ -115,9 +118,12 @@ fn blanks(product: &Product, units: Units) -> Vec<Says> {
 const CROP: f32 = 82.0;
 const STAGE: f32 = 56.0;
 const AT: f32 = 54.0;
+const ONLY_IF: f32 = 14.0;
 const CROSS: f32 = 16.0;
-const GAP: f32 = 4.0;
-const AFTER: f32 = CROP + STAGE * 2.0 + AT + CROSS + GAP * 5.0 + look::GRID;
+pub(super) const GAP: f32 = 4.0;
+const AFTER: f32 = CROP + STAGE * 2.0 + AT + ONLY_IF + CROSS + GAP * 6.0 + look::GRID;
+/// Width of the choice of a period.
+const PERIOD: f32 = 100.0;
 /// Width below which crop, stages and place stand in a line of their own.
 const ONE_LINE: f32 = 690.0;
 
@@ -191,7 +197,7 @@ fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: U
         });
         if one_line {
             ui.spacing_mut().item_spacing.x = GAP;
-            applies(ui, name, statement);
+            applies(ui, name, statement, units);
         }
         gone = cross(ui, name);
     });
@@ -199,18 +205,26 @@ fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: U
         ui.horizontal(|ui| {
             ui.add_space(look::LABEL + look::GRID);
             ui.spacing_mut().item_spacing.x = GAP;
-            applies(ui, name, statement);
+            applies(ui, name, statement, units);
         });
     }
+    conditions::below(ui, name, statement, units);
     gone
 }
 
 /// For which crop and stages, and where on the label.
-fn applies(ui: &mut Ui, name: &str, statement: &mut Statement) {
+fn applies(ui: &mut Ui, name: &str, statement: &mut Statement, units: Units) {
     boxes::text_or_empty(ui, &format!("{name} for crop"), &mut statement.crop, CROP, "any crop");
     boxes::text_or_empty(ui, &format!("{name} from stage"), &mut statement.from_stage, STAGE, "from");
     boxes::text_or_empty(ui, &format!("{name} to stage"), &mut statement.to_stage, STAGE, "to");
     boxes::text_or_empty(ui, &format!("{name} at"), &mut statement.at, AT, "page");
+    cell(ui, ONLY_IF, |ui| conditions::only_if(ui, name, statement, units));
+}
+
+/// Over what a total or a number is counted.
+fn period(ui: &mut Ui, name: &str, per: &mut Period) {
+    let say = |per: &Period| per.name().to_owned();
+    boxes::choice(ui, &format!("{name} counted"), per, &Period::ALL, say, PERIOD);
 }
 
 /// The values of a statement.
@@ -218,15 +232,29 @@ fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
     match says {
         Says::Rate { least, most } => between(ui, name, least, most, 88.0, units),
         Says::Carrier { least, most } => between(ui, name, least, most, 88.0, units),
-        Says::SeasonTotal { most, .. } => at_most(ui, name, most, units),
-        Says::ActiveSeasonTotal { active, most, .. } => {
-            boxes::text_or_empty(ui, &format!("{name} active"), active, 112.0, "common name");
-            at_most(ui, name, most, units);
+        Says::SeasonTotal { most, per } => {
+            word(ui, "at most");
+            boxes::quantity(ui, &format!("{name} at most"), most, 88.0);
+            period(ui, name, per);
+            understood(ui, most, units);
         }
-        Says::Applications { most, days_apart, .. } => {
+        Says::ActiveSeasonTotal { active, most, per } => {
+            boxes::text_or_empty(ui, &format!("{name} active"), active, 100.0, "common name");
+            boxes::quantity(ui, &format!("{name} at most"), most, 88.0);
+            // A narrow page has room for one of the two.
+            if most.text().starts_with("0 ") {
+                understood(ui, most, units);
+            } else {
+                period(ui, name, per);
+                if room > 420.0 {
+                    understood(ui, most, units);
+                }
+            }
+        }
+        Says::Applications { most, days_apart, per } => {
             word(ui, "at most");
             boxes::count(ui, &format!("{name} at most"), most, 36.0);
-            word(ui, "a season,");
+            period(ui, name, per);
             boxes::count(ui, &format!("{name} days apart"), days_apart, 36.0);
             word(ui, "days apart");
         }
@@ -254,7 +282,13 @@ fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
             };
             boxes::choice(ui, &format!("{name} coarsest"), coarsest, &all, say, 150.0);
         }
-        Says::Wind { most, .. } => at_most(ui, name, most, units),
+        Says::Wind { most, least } => {
+            word(ui, "at most");
+            boxes::quantity(ui, &format!("{name} at most"), most, 64.0);
+            word(ui, "and at least");
+            boxes::quantity_hinted(ui, &format!("{name} at least"), least, 64.0, "any");
+            understood(ui, most, units);
+        }
         Says::Buffer { to, width } => {
             boxes::quantity(ui, &format!("{name} width"), width, 64.0);
             word(ui, "to");
@@ -284,11 +318,20 @@ fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
             word(ui, "tank filled to");
             boxes::quantity_hinted(ui, &format!("{name} tank filled to"), tank_full, 56.0, "any");
         }
-        Says::NotWith { what, .. } => {
-            boxes::sentence(ui, name, what, room, "what, in the label's words");
+        Says::NotWith { what, days } => {
+            boxes::sentence(ui, name, what, (room - 134.0).max(90.0), "active, group, class or product");
+            word(ui, "nor within");
+            boxes::count(ui, &format!("{name} within days"), days, 30.0);
+            word(ui, "days");
         }
         Says::Temperature { least, most } => between(ui, name, least, most, 88.0, units),
-        Says::Dates { .. } => word(ui, "days of the year"),
+        Says::Dates { from, to } => {
+            word(ui, "from");
+            boxes::month_day_or_none(ui, &format!("{name} from"), from, 60.0, "05-01");
+            word(ui, "to");
+            boxes::month_day_or_none(ui, &format!("{name} to"), to, 60.0, "06-20");
+            word(ui, "month and day");
+        }
         Says::Controls { weeds } => {
             boxes::sentence(ui, name, weeds, room, "weeds, apart by commas");
         }
@@ -324,14 +367,8 @@ fn between<Q: Quantity>(
     }
 }
 
-fn at_most<Q: Quantity>(ui: &mut Ui, name: &str, most: &mut AsTyped<Q>, units: Units) {
-    word(ui, "at most");
-    boxes::quantity(ui, &format!("{name} at most"), most, 88.0);
-    understood(ui, most, units);
-}
-
 /// What a limit was understood as; one that was added and not typed yet says so.
-fn understood<Q: Quantity>(ui: &mut Ui, value: &AsTyped<Q>, units: Units) {
+pub(super) fn understood<Q: Quantity>(ui: &mut Ui, value: &AsTyped<Q>, units: Units) {
     if value.text().starts_with("0 ") {
         ui.label(look::soft(ui, "still to type").color(look::colours(ui).check));
     } else {

@@ -1,0 +1,108 @@
+//! How many applications of a product a label allows in a period, and how many days it keeps between two.
+//!
+//! Each record of the field that holds the product is one application, however little of it. Two records, or a record and
+//! this pass, that together cover no more than the field may lie on different parts of it; that is a Check and not a Stop.
+
+use super::{Here, Spoken, harvest};
+use crate::farm::label::{Period, Says};
+use crate::farm::{Field, Record};
+use crate::finding::Finding;
+use crate::quantity::Area;
+use crate::season::Reach;
+use crate::season::period::Window;
+use crate::working::Working;
+
+/// The number and the spacing of the applications of a product on a field.
+pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>, workings: &mut Vec<Working>) {
+    for spoken in here.spoken() {
+        if let Says::Applications { most, days_apart, per } = spoken.statement.says {
+            number(here, &spoken, most, per, findings, workings);
+            spacing(here, &spoken, days_apart, findings);
+        }
+    }
+}
+
+fn with_product<'a>(here: &'a Here, reach: Reach<'a>) -> impl Iterator<Item = &'a Record> {
+    reach
+        .records(here.farm)
+        .filter(|record| record.lines.iter().any(|line| line.product == *here.id && !line.amount.is_zero()))
+}
+
+fn number(
+    here: &Here,
+    spoken: &Spoken,
+    most: u32,
+    per: Period,
+    findings: &mut Vec<Finding>,
+    workings: &mut Vec<Working>,
+) {
+    let window = Window::of(per, here.field, here.pass.date);
+    let reach =
+        Reach { from: window.from, to: window.to, field: here.field_id, pass: here.pass_id, date: here.pass.date };
+    let earlier: Vec<&Record> = with_product(here, reach).collect();
+    let count = u32::try_from(earlier.len()).unwrap_or(u32::MAX);
+    let (product, field) = (&here.product.name, &here.field.name);
+    workings.push(
+        Working::new(format!("Applications of {product} on {field} {}", window.words))
+            .step("records so far", count.to_string())
+            .step("+ this pass", count.saturating_add(1).to_string())
+            .step("label's most", most.to_string()),
+    );
+    findings.extend(window.stand_in(here.field_id, here.field, here.product));
+    if count < most {
+        return;
+    }
+    let days: Vec<String> = earlier.iter().map(|record| record.date.to_string()).collect();
+    let before = if days.is_empty() { String::new() } else { format!(" after {}", days.join(", ")) };
+    let text = format!(
+        "{field}: this pass would be application number {} of {product} {}{before}; its label allows {most}",
+        count.saturating_add(1),
+        window.words
+    );
+    let found = if most > 0 && fits_beside(here.field, here.area, &earlier, here) {
+        Finding::check(here.about_field(), format!("{text}, unless they lie on different parts"), spoken.basis())
+    } else {
+        spoken.forbid(here.about_field(), text)
+    };
+    findings.push(found.hint("Leave the field out, or choose another product."));
+}
+
+fn spacing(here: &Here, spoken: &Spoken, days_apart: u32, findings: &mut Vec<Finding>) {
+    if days_apart == 0 {
+        return;
+    }
+    let nearest = with_product(here, Reach::always(here.field_id, here.pass_id, here.pass.date))
+        .filter_map(|record| Some((here.pass.date.since(record.date).ok()?.get_days(), record)))
+        .filter(|(days, _)| days.unsigned_abs() < days_apart)
+        .max_by_key(|(_, record)| record.date);
+    let Some((days, record)) = nearest else { return };
+    let (product, field) = (&here.product.name, &here.field.name);
+    let how_far = match days {
+        0 => "on the same day as".to_owned(),
+        1.. => format!("{} after", in_days(days)),
+        _ => format!("{} before", in_days(-days)),
+    };
+    let text = format!(
+        "{field} had {product} on {}; this pass is {how_far} that, and its label keeps {days_apart} days between two",
+        record.date
+    );
+    let found = if fits_beside(here.field, here.area, &[record], here) {
+        Finding::check(here.about_field(), format!("{text}, unless they lie on different parts"), spoken.basis())
+    } else {
+        spoken.forbid(here.about_field(), text)
+    };
+    let hint = harvest::days_after(record.date, days_apart)
+        .map_or_else(|| "Choose another product.".to_owned(), |day| format!("Not before {day}."));
+    findings.push(found.hint(hint));
+}
+
+pub(crate) fn in_days(days: i32) -> String {
+    if days == 1 { "1 day".to_owned() } else { format!("{days} days") }
+}
+
+/// Whether what was sprayed and what is to be sprayed may lie beside each other on the field.
+fn fits_beside(field: &Field, area: Area, records: &[&Record], here: &Here) -> bool {
+    let sprayed: Area =
+        records.iter().filter_map(|record| record.fields.get(here.field_id)).map(|field| field.area.value()).sum();
+    !(sprayed + area).exceeds(field.area.value())
+}

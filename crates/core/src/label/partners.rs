@@ -1,0 +1,153 @@
+//! What a label may not be mixed with: in the tank, and on the same field within some days.
+//!
+//! "Within 7 days" takes in the seventh. Words that name nothing the program knows are not judged, and said.
+
+use super::applications::in_days;
+use super::names::{speak_of, understood};
+use super::{Here, Spoken, harvest, listed};
+use crate::farm::label::Says;
+use crate::farm::{Product, RecordLine};
+use crate::finding::{Finding, Subject};
+use crate::season::Reach;
+
+/// The forbidden partners of a product on a field.
+pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
+    let mut unread: Vec<(String, Spoken)> = Vec::new();
+    for spoken in here.spoken() {
+        let Says::NotWith { what, days } = &spoken.statement.says else { continue };
+        let parts = parts(what);
+        if parts.is_empty() {
+            continue;
+        }
+        let names = |product: &Product| speak_of(what, product) || parts.iter().any(|part| speak_of(part, product));
+        for partner in here.situation.partners.iter().filter(|partner| names(partner)) {
+            let text = format!("{} may not be mixed with {what}; {} is in the mix", here.product.name, partner.name);
+            findings.push(
+                spoken.forbid(here.about_product(), text).hint("Take one of the two out, or spray them in two passes."),
+            );
+        }
+        if *days > 0 {
+            recorded(here, &spoken, what, *days, &names, &parts, findings);
+            planned(here, &spoken, what, *days, &names, findings);
+        }
+        if !understood(what, here.farm) && !parts.iter().all(|part| understood(part, here.farm)) {
+            unread.push((what.clone(), spoken));
+        }
+    }
+    let words: Vec<String> = unread.iter().map(|(what, _)| format!("\"{what}\"")).collect();
+    if let Some((_, spoken)) = unread.first() {
+        findings.push(
+            Finding::note(
+                here.about_product(),
+                format!(
+                    "{}: not together with {}; these words are not judged in full",
+                    here.product.name,
+                    listed(&words)
+                ),
+                spoken.basis(),
+            )
+            .hint("Read the mix against them, or type each partner by its active, its group, its class or its name."),
+        );
+    }
+}
+
+/// The things that the words list, apart by commas, semicolons, "or" or "and".
+fn parts(what: &str) -> Vec<String> {
+    what.split([',', ';'])
+        .flat_map(|part| part.split(" or "))
+        .flat_map(|part| part.split(" and "))
+        .map(|part| part.trim().to_owned())
+        .filter(|part| !part.is_empty())
+        .collect()
+}
+
+fn recorded(
+    here: &Here,
+    spoken: &Spoken,
+    what: &str,
+    days: u32,
+    names: &impl Fn(&Product) -> bool,
+    parts: &[String],
+    findings: &mut Vec<Finding>,
+) {
+    let gone = |line: &RecordLine| {
+        let is = |name: &str| parts.iter().any(|part| part.eq_ignore_ascii_case(name.trim()));
+        is(&line.name)
+            || line.actives.iter().any(|active| is(&active.name) || is(&format!("group {}", active.group.trim())))
+    };
+    for record in Reach::always(here.field_id, here.pass_id, here.pass.date).records(here.farm) {
+        let apart = here.pass.date.since(record.date).map_or(i32::MAX, |span| span.get_days());
+        if apart.unsigned_abs() > days {
+            continue;
+        }
+        // A line of the product itself is no partner of it.
+        let hit =
+            record.lines.iter().filter(|line| line.product != *here.id && !line.amount.is_zero()).find(
+                |line| match here.farm.products.get(&line.product) {
+                    Some(product) => names(product),
+                    None => gone(line),
+                },
+            );
+        let Some(line) = hit else { continue };
+        let when = match apart {
+            0 => "on the same day".to_owned(),
+            1.. => format!("{} before this pass", in_days(apart)),
+            _ => format!("{} after this pass", in_days(-apart)),
+        };
+        let text = format!(
+            "{} may not come within {} of {what}; {} had {} on {}, {when}",
+            here.product.name,
+            in_days(i32::try_from(days).unwrap_or(i32::MAX)),
+            here.field.name,
+            line.name,
+            record.date
+        );
+        let hint = days
+            .checked_add(1)
+            .and_then(|days| harvest::days_after(record.date, days))
+            .map_or_else(|| "Choose another product.".to_owned(), |day| format!("Not before {day}."));
+        findings.push(spoken.forbid(here.about_field(), text).hint(hint));
+    }
+}
+
+/// Other passes on the field that are planned within the days and not recorded: a Check, since they may not come about.
+fn planned(
+    here: &Here,
+    spoken: &Spoken,
+    what: &str,
+    days: u32,
+    names: &impl Fn(&Product) -> bool,
+    findings: &mut Vec<Finding>,
+) {
+    for (id, other) in &here.farm.passes {
+        let apart = here.pass.date.since(other.date).map_or(i32::MAX, |span| span.get_days());
+        let elsewhere = id == here.pass_id || !other.fields.contains(here.field_id) || here.farm.is_recorded(id);
+        if elsewhere || apart.unsigned_abs() > days {
+            continue;
+        }
+        let partner = other
+            .mix
+            .iter()
+            .filter(|line| line.product != *here.id)
+            .filter_map(|line| here.farm.products.get(&line.product))
+            .find(|product| names(product));
+        if let Some(partner) = partner {
+            findings.push(
+                Finding::check(
+                    Subject::Pass(id.clone()),
+                    format!(
+                        "{} may not come within {} of {what}; \"{}\" of {} puts {} on {}",
+                        here.product.name,
+                        in_days(i32::try_from(days).unwrap_or(i32::MAX)),
+                        other.name,
+                        other.date,
+                        partner.name,
+                        here.field.name
+                    ),
+                    spoken.basis(),
+                )
+                .hint("Move one of the two passes."),
+            );
+        }
+    }
+}

@@ -1,0 +1,141 @@
+//! Months before another crop may follow: for the next crop after this pass and after the records, and for the crop that
+//! stands, from what was sprayed before it was planted.
+
+use jiff::civil::Date;
+
+use super::{Here, Spoken, harvest, listed};
+use crate::farm::label::Says;
+use crate::finding::{Basis, Finding};
+use crate::season::binds::{Bind, Binds, binds, names_crop};
+
+/// A day before which a crop may not be planted, and who says so.
+#[derive(PartialEq, Eq)]
+struct Until {
+    crop: String,
+    day: Date,
+    words: String,
+    at: String,
+}
+
+/// The plant-back times on all fields of the pass, given as the rows of each; what is the same on several is said once.
+pub(crate) fn judge(fields: &[Vec<Here>], findings: &mut Vec<Finding>) {
+    let mut said: Vec<(Until, Vec<&Here>)> = Vec::new();
+    for rows in fields {
+        let (Some(here), Some(until)) = (rows.first(), on_field(rows, findings)) else { continue };
+        match said.iter_mut().find(|(known, _)| *known == until) {
+            Some((_, places)) => places.push(here),
+            None => said.push((until, vec![here])),
+        }
+    }
+    for (until, places) in said {
+        let names: Vec<String> = places.iter().map(|here| here.field.name.clone()).collect();
+        let Some(first) = places.first() else { continue };
+        findings.push(
+            Finding::note(
+                first.about_field(),
+                format!("{}: {} may not be planted before {}, {}", listed(&names), until.crop, until.day, until.words),
+                Basis::Label(until.at),
+            )
+            .hint("Cold and drought lengthen what the label counts on; see whether it says so."),
+        );
+    }
+}
+
+/// The latest of the days that the products of the pass and the records name for the next crop of a field, where it lies
+/// beyond the harvest.
+fn on_field(rows: &[Here], findings: &mut Vec<Finding>) -> Option<Until> {
+    let here = rows.first()?;
+    let field = here.field;
+    // Before its harvest nothing is planted after the crop that stands.
+    let free = field.harvest.unwrap_or(here.pass.date);
+    let planted = field.planted.unwrap_or(here.pass.date);
+    let bound = binds(here.farm, here.field_id, field, free.min(planted));
+    standing(here, &bound, findings);
+    let next = field.next_crop.trim();
+    if next.is_empty() {
+        return None;
+    }
+    let mut latest: Option<Until> = None;
+    let mut later = |until: Until| {
+        if latest.as_ref().is_none_or(|latest| until.day > latest.day) {
+            latest = Some(until);
+        }
+    };
+    for row in rows {
+        let typed: Vec<(Spoken, &str, u32)> = row
+            .spoken()
+            .filter_map(|spoken| match &spoken.statement.says {
+                Says::PlantBack { next_crop, months } => Some((spoken, next_crop.as_str(), *months)),
+                _ => None,
+            })
+            .collect();
+        let most = |by_name: bool| {
+            typed
+                .iter()
+                .filter(|(_, crop, _)| names_crop(crop, next) == Some(by_name))
+                .max_by_key(|(.., months)| *months)
+        };
+        if let Some((spoken, _, months)) = most(true).or_else(|| most(false)) {
+            let day = harvest::months_after(row.pass.date, *months).unwrap_or(Date::MAX);
+            let words = format!("{months} months after {}", row.product.name);
+            later(Until { crop: next.to_owned(), day, words, at: spoken.at() });
+        } else if let Some((spoken, ..)) = typed.first() {
+            findings.push(
+                Finding::check(
+                    row.about_product(),
+                    format!(
+                        "The label of {} names when other crops may follow, but not {next}, as it is typed",
+                        row.product.name
+                    ),
+                    spoken.basis(),
+                )
+                .hint("Type what it says of this crop, or plan another next crop."),
+            );
+        }
+    }
+    for bind in &bound {
+        if let Binds::Planting { crop, months } = &bind.binds
+            && names_crop(crop, next).is_some()
+            && bind.record.date <= here.pass.date
+        {
+            let words = format!("{months} months after {} of {}", bind.product.name, bind.record.date);
+            later(Until { crop: next.to_owned(), day: bind.until, words, at: bind.at.clone() });
+        }
+    }
+    latest.filter(|until| until.day > free)
+}
+
+/// Plant-back times that had not run out when the crop that stands was planted.
+fn standing(here: &Here, bound: &[Bind], findings: &mut Vec<Finding>) {
+    let field = here.field;
+    let crop = field.crop.trim();
+    let start = field.planted.unwrap_or(here.pass.date);
+    let mut worst: Option<&Bind> = None;
+    for bind in bound {
+        let Binds::Planting { crop: named, .. } = &bind.binds else { continue };
+        let then = bind.record.fields.get(here.field_id).map_or("", |then| then.crop.trim());
+        // Without a day of planting, what was sprayed on the crop itself is no plant-back.
+        let before = bind.record.date < start
+            && (field.planted.is_some() || !(then.is_empty() || then.eq_ignore_ascii_case(crop)));
+        let names = names_crop(named, crop).is_some();
+        if before && names && bind.until > start && worst.is_none_or(|worst| bind.until > worst.until) {
+            worst = Some(bind);
+        }
+    }
+    let Some(bind) = worst else { return };
+    let Binds::Planting { months, .. } = &bind.binds else { return };
+    let planted = field
+        .planted
+        .map_or_else(|| "its day of planting is not typed".to_owned(), |day| format!("it was planted on {day}"));
+    findings.push(
+        Finding::check(
+            here.about_field(),
+            format!(
+                "{} had {} on {}; its label keeps {months} months to {crop}, until {}, and {planted}",
+                field.name, bind.product.name, bind.record.date, bind.until
+            ),
+            Basis::Label(bind.at.clone()),
+        )
+        .hint("Look at the crop before more is sprayed on it."),
+    );
+}

@@ -1,0 +1,106 @@
+//! What the records of a field still bind: harvest intervals and plant-back times that run on.
+
+use jiff::civil::Date;
+
+use crate::farm::{Farm, Field, Product, Record, Says, Statement};
+use crate::label::harvest::{days_after, months_after};
+use crate::label::{names_crop as speaks_of, place};
+
+/// What a record keeps from being done on its field.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Binds {
+    /// Harvest and grazing.
+    Harvest {
+        /// The label's days.
+        days: u32,
+    },
+    /// Planting a crop.
+    Planting {
+        /// The crop, as the label names it.
+        crop: String,
+        /// The label's months.
+        months: u32,
+    },
+}
+
+/// A limit that runs from a record.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Bind<'a> {
+    /// The record.
+    pub record: &'a Record,
+    /// The product.
+    pub product: &'a Product,
+    /// What it binds.
+    pub binds: Binds,
+    /// The first day that is free of it; the end of the calendar where it lies beyond.
+    pub until: Date,
+    /// Where the label says so.
+    pub at: String,
+}
+
+/// All limits that run from the records of a field beyond a day, in the order of the records. A record speaks of the crop
+/// that it names, else of the field's. A condition of a statement is taken to hold, since a record does not keep it.
+pub fn binds<'a>(farm: &'a Farm, field_id: &str, field: &Field, after: Date) -> Vec<Bind<'a>> {
+    let mut binding = Vec::new();
+    for record in farm.records.values() {
+        let Some(then) = record.fields.get(field_id) else { continue };
+        let crop = if then.crop.trim().is_empty() { &field.crop } else { &then.crop };
+        for line in record.lines.iter().filter(|line| !line.amount.is_zero()) {
+            let Some(product) = farm.products.get(&line.product) else { continue };
+            for statement in product.label.iter().filter(|statement| speaks_of(statement, crop)) {
+                let Some((binds, until)) = limit(statement, record.date) else { continue };
+                if until > after {
+                    binding.push(Bind { record, product, binds, until, at: place(product, statement) });
+                }
+            }
+        }
+    }
+    binding
+}
+
+fn limit(statement: &Statement, sprayed: Date) -> Option<(Binds, Date)> {
+    match &statement.says {
+        Says::HarvestInterval { days } => {
+            Some((Binds::Harvest { days: *days }, days_after(sprayed, *days).unwrap_or(Date::MAX)))
+        }
+        Says::PlantBack { next_crop, months } => Some((
+            Binds::Planting { crop: next_crop.clone(), months: *months },
+            months_after(sprayed, *months).unwrap_or(Date::MAX),
+        )),
+        _ => None,
+    }
+}
+
+/// Whether a label's words for a following crop mean a crop. They may list several, apart by commas; a plural is its
+/// singular. `Some(false)` where only "any other crop" takes it in.
+pub fn names_crop(words: &str, crop: &str) -> Option<bool> {
+    let plain = |text: &str| {
+        let text = text.to_lowercase().split_whitespace().collect::<Vec<_>>().join(" ");
+        text.strip_suffix('s').unwrap_or(&text).to_owned()
+    };
+    let crop = plain(crop);
+    if crop.is_empty() {
+        return None;
+    }
+    let all: Vec<String> = words.split(',').flat_map(|part| part.split(" or ")).map(plain).collect();
+    let others = ["any crop", "all crop", "other crop", "any other crop", "all other crop", "all other", "any other"];
+    if all.contains(&crop) {
+        Some(true)
+    } else {
+        all.iter().any(|name| others.contains(&name.as_str())).then_some(false)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::names_crop;
+
+    #[test]
+    fn crops_by_their_words() {
+        assert_eq!(names_crop("soybeans, corn", "Soybean"), Some(true));
+        assert_eq!(names_crop("corn or grain sorghum", "grain  sorghum"), Some(true));
+        assert_eq!(names_crop("all other crops", "sugar beet"), Some(false));
+        assert_eq!(names_crop("corn", "sweet corn"), None);
+        assert_eq!(names_crop("", ""), None);
+    }
+}

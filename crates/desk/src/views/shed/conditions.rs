@@ -1,0 +1,150 @@
+//! Under which conditions a statement speaks, and the bounds over ground of an adjuvant in the spray: what stands below the
+//! row of a statement.
+
+use egui::containers::menu::MenuButton;
+use egui::{Button, Ui};
+use tankard_core::farm::{CarrierKind, Says, Statement, When};
+use tankard_core::label::when::words;
+use tankard_core::quantity::{AsTyped, Quantity, Units};
+
+use super::statements::{GAP, understood};
+use super::{beside, cross, word};
+use crate::look;
+use crate::parts::boxes;
+
+/// A condition of every kind, to be filled in, with the words under which it is chosen.
+fn conditions(units: Units) -> Vec<(&'static str, When)> {
+    let metric = units == Units::Metric;
+    let mut all = vec![
+        ("in extreme heat", When::Heat),
+        ("in cold", When::Cold),
+        ("in drought", When::Drought),
+        ("on large weeds", When::LargeWeeds),
+        ("where weeds stand thick", When::HeavyPressure),
+        ("against a weed", When::Weed(String::new())),
+        ("with a partner", When::With(String::new())),
+        ("with a partner that has a complete surfactant", When::LoadedPartner),
+        ("without another pesticide in the tank", When::Alone),
+        ("without a complete surfactant built in", When::NoSurfactantBuiltIn),
+        ("in a carrier", When::Carrier(CarrierKind::UreaAmmoniumNitrate)),
+    ];
+    let spray = if metric { "0 L/ha" } else { "0 gal/ac" };
+    if let (Ok(below), Ok(above)) = (AsTyped::parse(spray), AsTyped::parse(spray)) {
+        all.extend([
+            ("below a spray volume", When::CarrierBelow(below)),
+            ("above a spray volume", When::CarrierAbove(above)),
+        ]);
+    }
+    let air = if metric { "0 °C" } else { "0 °F" };
+    if let (Ok(warm), Ok(cold)) = (AsTyped::parse(air), AsTyped::parse(air)) {
+        all.extend([("in air warmer than", When::WarmerThan(warm)), ("in air colder than", When::ColderThan(cold))]);
+    }
+    all
+}
+
+/// The act that adds a condition to a statement.
+pub(super) fn only_if(ui: &mut Ui, name: &str, statement: &mut Statement, units: Units) {
+    let button = Button::new(look::act(ui, "if")).frame(false);
+    let (response, _) = MenuButton::from_button(button).ui(ui, |ui| {
+        if let Says::Adjuvant { at_least, at_most, .. } = &mut statement.says
+            && at_least.is_none()
+            && at_most.is_none()
+            && ui.button("but at least, or at most, over ground").clicked()
+        {
+            *at_least = AsTyped::parse(if units == Units::Metric { "0 L/ha" } else { "0 pt/ac" }).ok();
+            ui.close();
+        }
+        ui.label(look::soft(ui, "The label says so only"));
+        for (words, when) in conditions(units) {
+            if ui.button(words).clicked() {
+                statement.when.push(when);
+                ui.close();
+            }
+        }
+    });
+    response.on_hover_text("Only under a condition").accessible_name(format!("{name} only if"));
+}
+
+/// What a statement has beside its row: bounds over ground for an adjuvant in the spray, and its conditions.
+pub(super) fn below(ui: &mut Ui, name: &str, statement: &mut Statement, units: Units) {
+    if let Says::Adjuvant { at_least, at_most, .. } = &mut statement.says
+        && (at_least.is_some() || at_most.is_some())
+    {
+        indented(ui, |ui| {
+            word(ui, "but at least");
+            boxes::quantity_hinted(ui, &format!("{name} at least over ground"), at_least, 82.0, "any");
+            word(ui, "and at most");
+            boxes::quantity_hinted(ui, &format!("{name} at most over ground"), at_most, 82.0, "any");
+            word(ui, "over ground");
+            boxes::understood_between(ui, at_least.as_ref(), at_most.as_ref(), units);
+        });
+    }
+    if statement.when.is_empty() {
+        return;
+    }
+    let mut gone = None;
+    let last = statement.when.len() - 1;
+    indented(ui, |ui| {
+        for (at, when) in statement.when.iter_mut().enumerate() {
+            let name = format!("{name} condition {}", at + 1);
+            word(ui, if at == 0 { "only" } else { "and" });
+            condition(ui, &name, when, units);
+            if cross(ui, &name) {
+                gone = Some(at);
+            }
+            if at < last {
+                ui.add_space(GAP);
+            }
+        }
+    });
+    if let Some(at) = gone {
+        statement.when.remove(at);
+    }
+}
+
+/// A line under a statement's row.
+fn indented(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+    beside(ui, look::LABEL, "", |ui| {
+        ui.spacing_mut().item_spacing.x = 5.0;
+        add(ui);
+    });
+}
+
+/// A condition in words, with a box for what it names.
+fn condition(ui: &mut Ui, name: &str, when: &mut When, units: Units) {
+    match when {
+        When::Weed(weed) => {
+            word(ui, "against");
+            boxes::text_or_empty(ui, name, weed, 112.0, "weed");
+        }
+        When::With(what) => {
+            word(ui, "with");
+            boxes::text_or_empty(ui, name, what, 130.0, "group, active, class");
+        }
+        When::Carrier(kind) => {
+            word(ui, "in");
+            let say = |kind: &CarrierKind| kind.name().to_owned();
+            boxes::choice(ui, name, kind, &CarrierKind::ALL, say, 150.0);
+        }
+        When::CarrierBelow(rate) => asked(ui, name, "below", rate, units),
+        When::CarrierAbove(rate) => asked(ui, name, "above", rate, units),
+        When::WarmerThan(air) => asked(ui, name, "warmer than", air, units),
+        When::ColderThan(air) => asked(ui, name, "colder than", air, units),
+        When::Heat
+        | When::Cold
+        | When::Drought
+        | When::LargeWeeds
+        | When::HeavyPressure
+        | When::Alone
+        | When::NoSurfactantBuiltIn
+        | When::LoadedPartner => {
+            ui.label(words(when));
+        }
+    }
+}
+
+fn asked<Q: Quantity>(ui: &mut Ui, name: &str, before: &str, value: &mut AsTyped<Q>, units: Units) {
+    word(ui, before);
+    boxes::quantity(ui, name, value, 82.0);
+    understood(ui, value, units);
+}

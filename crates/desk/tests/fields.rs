@@ -1,0 +1,69 @@
+//! The page of a field as a person meets it.
+
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+
+use egui::accesskit::Role;
+use egui_kittest::Harness;
+use egui_kittest::kittest::Queryable;
+use jiff::civil::{DateTime, date};
+use tankard::app::Desk;
+use tankard::command::View;
+use tankard::document::Document;
+use tankard::{demo, look};
+use tankard_core::farm::Resistant;
+
+fn clock(_zone: &str) -> DateTime {
+    date(2031, 6, 11).at(18, 0, 0, 0)
+}
+
+type Page = Harness<'static, Desk>;
+
+fn demo_fields() -> Page {
+    let mut desk = Desk::new(Document::copy(demo::farm().unwrap()), clock);
+    desk.view = View::Fields;
+    let mut harness = Harness::builder()
+        .with_size([1366.0, 768.0])
+        .with_context_setup(look::install)
+        .build_ui_state(|ui, desk: &mut Desk| desk.show(ui), desk);
+    harness.run();
+    harness
+}
+
+fn press(harness: &mut Page, name: &str) {
+    harness.get_by_label(name).scroll_to_me();
+    harness.run();
+    harness.get_by_label(name).click();
+    harness.run();
+}
+
+fn put(harness: &mut Page, name: &str, text: &str) {
+    let find = |harness: &Page| -> usize {
+        harness.query_all_by(|node| node.role() == Role::TextInput && node.label().as_deref() == Some(name)).count()
+    };
+    assert_eq!(find(harness), 1, "{name}");
+    harness.get_by(|node| node.role() == Role::TextInput && node.label().as_deref() == Some(name)).focus();
+    harness.run();
+    harness.get_by(|node| node.role() == Role::TextInput && node.label().as_deref() == Some(name)).type_text(text);
+    harness.run();
+}
+
+#[test]
+fn a_resistant_weed_is_typed_and_taken_out() {
+    let mut harness = demo_fields();
+    press(&mut harness, "+ Add a resistant weed");
+    put(&mut harness, "Resistant weed 1", "waterhemp");
+    put(&mut harness, "Group of resistant weed 1", "9");
+    let typed = |harness: &Page| harness.state().document.farm().fields["mill-field"].resistant.clone();
+    assert_eq!(typed(&harness), [Resistant { weed: "waterhemp".to_owned(), group: "9".to_owned() }]);
+    press(&mut harness, "Take out resistant weed 1");
+    assert_eq!(typed(&harness), []);
+}
+
+#[test]
+fn what_the_records_bind_is_listed() {
+    let harness = demo_fields();
+    // Atrazine was sprayed on 4 May 2031; its label, as invented, keeps 15 months to winter wheat: 4 August 2032.
+    harness.get_by_label("no winter wheat before 4 August 2032");
+    // Fomesafen of 22 May 2030 kept corn off for 10 months, to 22 March 2031, which has run out.
+    assert!(harness.query_by_label_contains("no corn before").is_none());
+}

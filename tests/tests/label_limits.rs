@@ -1,0 +1,615 @@
+//! Every limit of a label, on both sides of it. The limits are typed here as a label would name them, so each check is by the
+//! calendar or by hand, as the comment beside it says.
+
+// A test stops where its ground is missing.
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
+
+use jiff::civil::{Date, date};
+use proptest::prelude::*;
+use tankard_core::farm::record::RecordActive;
+use tankard_core::farm::{
+    Active, AdjuvantClass, CarrierKind, Droplets, Farm, Field, Formulation, Line, Neighbour, Pass, Period, Product,
+    ProductKind, Record, RecordField, RecordLine, Resistant, Rig, Says, Statement, Water, When,
+};
+use tankard_core::finding::{Basis, Finding, Level};
+use tankard_core::loads::card::cards;
+use tankard_core::plan::plan;
+use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity};
+
+fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
+    AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
+}
+
+fn product(name: &str, active: &str, group: &str) -> Product {
+    let mut product = Product::new(name, ProductKind::Herbicide, Formulation::SL);
+    product.actives.push(Active {
+        name: active.to_owned(),
+        group: group.to_owned(),
+        basis: ActiveBasis::ActiveIngredient,
+        content: q("480 g/L"),
+    });
+    product
+}
+
+/// 80 ac of soybean at V3; "Alpha" with an active of group 9 in the mix, "Beta" with one of group 14 in the shed.
+fn farm() -> Farm {
+    let mut farm = Farm::new("Limits");
+    let mut field = Field::new("Mill field", q("80 ac"));
+    "soybean".clone_into(&mut field.crop);
+    "V3".clone_into(&mut field.stage);
+    farm.fields.insert("f".to_owned(), field);
+    farm.waters.insert("w".to_owned(), Water { name: "Well".to_owned(), ..Water::default() });
+    let mut rig = Rig::new("Boom", q("1200 gal"));
+    rig.droplets = Some(Droplets::Coarse);
+    farm.rigs.insert("r".to_owned(), rig);
+    farm.products.insert("a".to_owned(), product("Alpha 480 SL (demo)", "alphazine", "9"));
+    farm.products.insert("b".to_owned(), product("Beta 480 SL (demo)", "betafen", "14"));
+    let mut pass = Pass::new("Pass", date(2031, 6, 12));
+    pass.fields.push("f".to_owned());
+    "w".clone_into(&mut pass.water);
+    "r".clone_into(&mut pass.rig);
+    pass.carrier = Some(q("15 gal/ac"));
+    pass.mix.push(Line::new("a", q("32 fl oz/ac")));
+    farm.passes.insert("p".to_owned(), pass);
+    farm
+}
+
+/// A farm on which Alpha's label says one thing, on page 3.
+fn saying(says: Says) -> Farm {
+    let mut farm = farm();
+    farm.products["a"].label.push(Statement::new(says, "page 3"));
+    farm
+}
+
+fn statement(farm: &mut Farm) -> &mut Statement {
+    farm.products["a"].label.last_mut().unwrap()
+}
+
+/// Records a product over the whole field at 32 fl oz/ac: 20 gal on 80 ac.
+fn record(farm: &mut Farm, product: &str, day: Date) {
+    let shed = &farm.products[product];
+    let line = RecordLine {
+        product: product.to_owned(),
+        name: shed.name.clone(),
+        registration: String::new(),
+        amount: q("20 gal"),
+        actives: shed
+            .actives
+            .iter()
+            .map(|active| RecordActive {
+                name: active.name.clone(),
+                group: active.group.clone(),
+                basis: active.basis,
+                // 20 gal of 480 g/L: 20 × 3.785 L × 480 g = 36.34 kg.
+                mass: q("36.34 kg"),
+            })
+            .collect(),
+    };
+    let field = RecordField {
+        name: "Mill field".to_owned(),
+        area: q("80 ac"),
+        crop: "soybean".to_owned(),
+        stage: String::new(),
+    };
+    let id = format!("r{}", farm.records.len());
+    let mut record = Record::new(&format!("Earlier {id}"), day);
+    record.fields.insert("f".to_owned(), field);
+    record.lines.push(line);
+    farm.records.insert(id, record);
+}
+
+fn found(farm: &Farm, words: &str) -> Option<Finding> {
+    plan(farm, "p").unwrap().findings.into_iter().find(|finding| finding.text.contains(words))
+}
+
+/// There is a finding of the level, with the words, on the basis of the page.
+fn must(farm: &Farm, level: Level, words: &str) -> Finding {
+    let all = plan(farm, "p").unwrap().findings;
+    all.iter()
+        .find(|finding| finding.level == level && finding.text.contains(words))
+        .unwrap_or_else(|| panic!("no {level:?} \"{words}\" in {all:#?}"))
+        .clone()
+}
+
+fn of_the_label(farm: &Farm, level: Level, words: &str) -> Finding {
+    let finding = must(farm, level, words);
+    assert_eq!(finding.basis, Basis::Label("Alpha 480 SL (demo), page 3".to_owned()));
+    finding
+}
+
+fn must_not(farm: &Farm, words: &str) {
+    assert_eq!(found(farm, words), None);
+}
+
+#[test]
+fn totals_count_over_their_period() {
+    // Two applications of 32 fl oz/ac are 64 fl oz/ac, which is 4 pt/ac: over 60, within 64.
+    let total = |most: &str, per| Says::SeasonTotal { most: q(most), per };
+    for (per, earlier, words) in [
+        (Period::Year, date(2031, 1, 1), "in 2031"),
+        (Period::Crop, date(2031, 5, 1), "on this crop"),
+        (Period::TwelveMonths, date(2030, 6, 13), "in 12 months"),
+    ] {
+        let mut farm = saying(total("60 fl oz/ac", per));
+        farm.fields["f"].planted = Some(date(2031, 5, 1));
+        record(&mut farm, "a", earlier);
+        of_the_label(
+            &farm,
+            Level::Stop,
+            &format!("brings Alpha 480 SL (demo) to 4 pt/ac {words}; the label's most is 60 fl oz/ac"),
+        );
+        // A day earlier lies outside of each period.
+        farm.records["r0"].date = earlier.yesterday().unwrap();
+        must_not(&farm, "brings Alpha");
+        farm.records["r0"].date = earlier;
+        statement(&mut farm).says = total("64 fl oz/ac", per);
+        must_not(&farm, "brings Alpha");
+    }
+}
+
+#[test]
+fn totals_of_an_active_add_the_products_that_share_it() {
+    // 480 g/L is 4.0058 lb/US gal; 32 fl oz is a quarter gallon: 1.00 lb/ac of each product, 2.00 of both.
+    let total = |most: &str| Says::ActiveSeasonTotal {
+        active: "alphazine".to_owned(),
+        most: q(most),
+        per: Period::TwelveMonths,
+    };
+    let mut farm = saying(total("2.5 lb ai/ac"));
+    farm.products.insert("c".to_owned(), product("Gamma 480 SL (demo)", "alphazine", "9"));
+    farm.passes["p"].mix.push(Line::new("c", q("32 fl oz/ac")));
+    must_not(&farm, "brings alphazine");
+    record(&mut farm, "c", date(2030, 9, 1));
+    of_the_label(&farm, Level::Stop, "brings alphazine to 3 lb ai/ac in 12 months");
+    farm.records["r0"].date = date(2030, 6, 12);
+    must_not(&farm, "brings alphazine");
+}
+
+#[test]
+fn a_crop_without_a_day_of_planting_falls_back_to_the_year_and_says_so() {
+    let mut farm = saying(Says::SeasonTotal { most: q("60 fl oz/ac"), per: Period::Crop });
+    record(&mut farm, "a", date(2031, 4, 1));
+    must(&farm, Level::Check, "its day of planting is not typed, so the calendar year is counted");
+    of_the_label(&farm, Level::Stop, "to 4 pt/ac in 2031");
+    farm.fields["f"].planted = Some(date(2031, 5, 1));
+    must_not(&farm, "day of planting");
+    must_not(&farm, "brings Alpha");
+    farm.fields["f"].planted = Some(date(2031, 7, 1));
+    must(&farm, Level::Check, "it is planted after this pass, so the calendar year is counted");
+}
+
+#[test]
+fn the_number_of_applications() {
+    let mut farm = saying(Says::Applications { most: 2, days_apart: 0, per: Period::Year });
+    record(&mut farm, "a", date(2031, 5, 1));
+    must_not(&farm, "application number");
+    record(&mut farm, "a", date(2031, 5, 20));
+    of_the_label(
+        &farm,
+        Level::Stop,
+        "this pass would be application number 3 of Alpha 480 SL (demo) in 2031 after 2031-05-01, 2031-05-20; its label allows 2",
+    );
+    // Another product, another year, another field are no applications of it.
+    farm.records["r1"].date = date(2030, 12, 31);
+    must_not(&farm, "application number");
+    statement(&mut farm).says = Says::Applications { most: 2, days_apart: 0, per: Period::TwelveMonths };
+    of_the_label(&farm, Level::Stop, "application number 3");
+    farm.records["r1"].lines[0].product = "b".to_owned();
+    must_not(&farm, "application number");
+    // An earlier pass that is not recorded is named.
+    let mut other = farm.passes["p"].clone();
+    (other.name, other.date) = ("First".to_owned(), date(2030, 12, 1));
+    farm.passes.insert("q".to_owned(), other);
+    must(&farm, Level::Check, "is not recorded, so season totals, number and spacing of applications do not count it");
+}
+
+#[test]
+fn days_between_two_applications() {
+    let mut farm = saying(Says::Applications { most: 9, days_apart: 14, per: Period::Year });
+    record(&mut farm, "a", date(2031, 5, 29));
+    must_not(&farm, "days between two");
+    farm.records["r0"].date = date(2031, 5, 30);
+    let stop =
+        of_the_label(&farm, Level::Stop, "this pass is 13 days after that, and its label keeps 14 days between two");
+    assert_eq!(stop.hint, "Not before 2031-06-13.");
+    // Over the turn of the year the days count on.
+    farm.passes["p"].date = date(2032, 1, 5);
+    farm.records["r0"].date = date(2031, 12, 30);
+    of_the_label(&farm, Level::Stop, "6 days after");
+    // What is recorded after this day counts too.
+    farm.records["r0"].date = date(2032, 1, 10);
+    of_the_label(&farm, Level::Stop, "5 days before");
+    // Half the field then and half the field now may be two halves.
+    farm.records["r0"].fields["f"].area = q("40 ac");
+    farm.passes["p"].parts.insert("f".to_owned(), q("40 ac"));
+    of_the_label(&farm, Level::Check, "unless they lie on different parts");
+}
+
+#[test]
+fn crop_stages_across_scales() {
+    // R1 of soybean is BBCH 60, first flowers open: Meier (ed.) 2001 and Iowa State University Extension, PM 1945, from memory.
+    let mut farm = saying(Says::CropStage);
+    statement(&mut farm).to_stage = "BBCH 59".to_owned();
+    must_not(&farm, "may be used up to");
+    farm.fields["f"].stage = "R1".to_owned();
+    of_the_label(&farm, Level::Stop, "Mill field is at R1; Alpha 480 SL (demo) may be used up to BBCH 59");
+    farm.fields["f"].stage = "knee high".to_owned();
+    of_the_label(&farm, Level::Check, "\"knee high\", which cannot be compared");
+}
+
+#[test]
+fn days_to_harvest() {
+    let mut farm = saying(Says::HarvestInterval { days: 45 });
+    // 45 days after 12 June is 27 July.
+    farm.fields["f"].harvest = Some(date(2031, 7, 27));
+    must_not(&farm, "harvest");
+    farm.fields["f"].harvest = Some(date(2031, 7, 26));
+    let stop =
+        of_the_label(&farm, Level::Stop, "keeps 45 days to harvest; Mill field is expected to be harvested 44 days");
+    assert!(stop.hint.contains("2031-07-27"));
+    // A record later than this pass binds the harvest as well, and is past stopping.
+    farm.passes["p"].mix[0].product = "b".to_owned();
+    record(&mut farm, "a", date(2031, 6, 20));
+    of_the_label(
+        &farm,
+        Level::Check,
+        "had Alpha 480 SL (demo) on 2031-06-20, which keeps it from harvest until 2031-08-04",
+    );
+}
+
+#[test]
+fn hours_to_re_entry_are_said_once_with_the_longest() {
+    let mut farm = saying(Says::ReEntry { hours: 12 });
+    farm.products["b"].label.push(Statement::new(Says::ReEntry { hours: 24 }, "page 1"));
+    of_the_label(&farm, Level::Note, "Nobody enters without protection for 12 h");
+    farm.passes["p"].mix.push(Line::new("b", q("1 pt/ac")));
+    must(&farm, Level::Note, "for 24 h after the last of the spray, by the label of Beta 480 SL (demo)");
+    must_not(&farm, "for 12 h");
+    statement(&mut farm).says = Says::ReEntry { hours: 0 };
+    farm.passes["p"].mix.pop();
+    must_not(&farm, "Nobody enters");
+}
+
+#[test]
+fn the_next_crop_waits() {
+    let mut farm = saying(Says::PlantBack { next_crop: "corn, sorghum".to_owned(), months: 10 });
+    must_not(&farm, "planted before");
+    farm.fields["f"].next_crop = "Corn".to_owned();
+    // Ten months after 12 June 2031 is 12 April 2032.
+    of_the_label(&farm, Level::Note, "Mill field: Corn may not be planted before 2032-04-12, 10 months after Alpha");
+    // What is free before the crop that stands is harvested binds nobody.
+    farm.fields["f"].harvest = Some(date(2032, 4, 12));
+    must_not(&farm, "planted before");
+    farm.fields["f"].harvest = None;
+    farm.fields["f"].next_crop = "sugar beet".to_owned();
+    of_the_label(&farm, Level::Check, "names when other crops may follow, but not sugar beet");
+    // "Other crops" takes it in.
+    let others = Says::PlantBack { next_crop: "all other crops".to_owned(), months: 18 };
+    farm.products["a"].label.push(Statement::new(others, "page 3"));
+    of_the_label(&farm, Level::Note, "sugar beet may not be planted before 2032-12-12, 18 months");
+    // The month that has no such day ends with its last: 31 August and six months, in a leap year.
+    farm.passes["p"].date = date(2031, 8, 31);
+    statement(&mut farm).says = Says::PlantBack { next_crop: "sugar beet".to_owned(), months: 6 };
+    of_the_label(&farm, Level::Note, "before 2032-02-29");
+}
+
+#[test]
+fn what_earlier_records_still_bind() {
+    let mut farm = saying(Says::PlantBack { next_crop: "soybean".to_owned(), months: 9 });
+    farm.passes["p"].mix[0].product = "b".to_owned();
+    farm.fields["f"].planted = Some(date(2031, 5, 10));
+    record(&mut farm, "a", date(2030, 8, 10));
+    must_not(&farm, "its label keeps 9 months");
+    farm.records["r0"].date = date(2030, 8, 11);
+    of_the_label(
+        &farm,
+        Level::Check,
+        "had Alpha 480 SL (demo) on 2030-08-11; its label keeps 9 months to soybean, until 2031-05-11, and it was planted on 2031-05-10",
+    );
+    // What is sprayed on the crop itself is no plant-back to it.
+    farm.records["r0"].date = date(2031, 5, 20);
+    must_not(&farm, "its label keeps 9 months");
+    farm.fields["f"].next_crop = "soybeans".to_owned();
+    of_the_label(
+        &farm,
+        Level::Note,
+        "soybeans may not be planted before 2032-02-20, 9 months after Alpha 480 SL (demo) of",
+    );
+}
+
+#[test]
+fn droplet_classes() {
+    let droplets = |finest, coarsest| Says::Droplets { finest, coarsest };
+    let mut farm = saying(droplets(Droplets::Coarse, Some(Droplets::Coarse)));
+    must_not(&farm, "roplet");
+    statement(&mut farm).says = droplets(Droplets::VeryCoarse, None);
+    of_the_label(
+        &farm,
+        Level::Stop,
+        "asks for very coarse or coarser droplets; those of this pass are coarse, which is finer",
+    );
+    farm.passes["p"].droplets = Some(Droplets::UltraCoarse);
+    must_not(&farm, "roplet");
+    statement(&mut farm).says = droplets(Droplets::Medium, Some(Droplets::Coarse));
+    of_the_label(
+        &farm,
+        Level::Stop,
+        "medium to coarse droplets; those of this pass are ultra coarse, which is coarser",
+    );
+    farm.passes["p"].droplets = None;
+    farm.rigs["r"].droplets = None;
+    must(&farm, Level::Check, "not typed; the labels ask for medium to coarse (Alpha 480 SL (demo))");
+}
+
+#[test]
+fn strips_to_neighbours() {
+    let mut farm = saying(Says::Buffer { to: "creeks and wells, ponds".to_owned(), width: q("66 ft") });
+    must_not(&farm, "66 ft");
+    let creek = |distance| Neighbour { what: "pond".to_owned(), side: "south".to_owned(), distance };
+    farm.fields["f"].neighbours.push(creek(Some(q("66 ft"))));
+    must_not(&farm, "66 ft");
+    farm.fields["f"].neighbours[0] = creek(Some(q("10 yd")));
+    let check =
+        of_the_label(&farm, Level::Check, "keeps 66 ft from pond; that on the south of Mill field is 30 ft away");
+    assert_eq!(check.hint, "Leave a strip of 36 ft unsprayed along that edge.");
+    farm.fields["f"].neighbours[0] = creek(None);
+    of_the_label(&farm, Level::Check, "how far that on the south of Mill field lies off is not typed");
+    farm.fields["f"].neighbours[0].what = "vineyard".to_owned();
+    must_not(&farm, "66 ft");
+}
+
+#[test]
+fn wind_and_rain_in_one_note_with_the_tightest() {
+    let mut farm = saying(Says::Wind { most: q("15 mph"), least: Some(q("3 mph")) });
+    farm.products["a"].label.push(Statement::new(Says::RainFree { hours: 4 }, "page 3"));
+    of_the_label(&farm, Level::Note, "on the day: wind at most 15 mph, wind at least 3 mph, no rain for 4 h");
+    farm.passes["p"].mix.push(Line::new("b", q("1 pt/ac")));
+    farm.products["b"].label.push(Statement::new(Says::Wind { most: q("10 mph"), least: None }, "page 2"));
+    farm.products["b"].label.push(Statement::new(Says::RainFree { hours: 1 }, "page 2"));
+    must(&farm, Level::Note, "on the day: wind at most 10 mph, wind at least 3 mph, no rain for 4 h");
+    must_not(&farm, "No wind suits");
+    farm.products["b"].label[0].says = Says::Wind { most: q("2 mph"), least: None };
+    must(&farm, Level::Stop, "No wind suits this mix: one label asks for at least 3 mph, another for at most 2 mph");
+}
+
+#[test]
+fn air_temperature() {
+    let mut farm = saying(Says::Temperature { least: Some(q("50 °F")), most: Some(q("85 °F")) });
+    of_the_label(&farm, Level::Note, "on the day: air at most 85 °F, air at least 50 °F");
+    for (air, words) in [("86 °F", "at most 85 °F; 86 °F is expected"), ("9 °C", "at least 50 °F; 48 °F is expected")]
+    {
+        farm.passes["p"].growing.air = Some(q(air));
+        of_the_label(&farm, Level::Stop, words);
+    }
+    for air in ["85 °F", "10 °C"] {
+        farm.passes["p"].growing.air = Some(q(air));
+        must_not(&farm, "air");
+    }
+}
+
+#[test]
+fn days_of_the_year() {
+    let dates = |from: &str, to: &str| Says::Dates { from: from.parse().ok(), to: to.parse().ok() };
+    let mut farm = saying(dates("05-01", "06-12"));
+    must_not(&farm, "may be used from");
+    farm.passes["p"].date = date(2031, 6, 13);
+    of_the_label(&farm, Level::Stop, "may be used from 05-01 to 06-12 (month-day); this pass is on 2031-06-13");
+    // A second window of the same label is an alternative.
+    farm.products["a"].label.push(Statement::new(dates("06-13", "07-01"), "page 3"));
+    must_not(&farm, "may be used from");
+    // An end typed alone is none.
+    statement(&mut farm).says = dates("06-14", "");
+    of_the_label(&farm, Level::Stop, "may be used from 06-14 on");
+}
+
+#[test]
+fn partners_that_are_forbidden() {
+    let not_with = |what: &str, days| Says::NotWith { what: what.to_owned(), days };
+    for (what, hit) in [
+        ("group 14 herbicides", true),
+        ("alkaline liquids, betafen", true),
+        ("Beta 480 SL (demo)", true),
+        ("group 2 and group 14", true),
+        ("group 1", false),
+        ("insecticides", false),
+    ] {
+        let mut farm = saying(not_with(what, 0));
+        must_not(&farm, "may not be mixed");
+        farm.passes["p"].mix.push(Line::new("b", q("1 pt/ac")));
+        if hit {
+            of_the_label(
+                &farm,
+                Level::Stop,
+                &format!("may not be mixed with {what}; Beta 480 SL (demo) is in the mix"),
+            );
+        } else {
+            must_not(&farm, "may not be mixed");
+        }
+    }
+    let mut oil = Product::new("Oil 83 (demo)", ProductKind::Adjuvant, Formulation::EC);
+    oil.class = Some(AdjuvantClass::CropOilConcentrate);
+    let mut farm = saying(not_with("crop oil", 0));
+    farm.products.insert("o".to_owned(), oil);
+    farm.passes["p"].mix.push(Line::new("o", q("1 % v/v")));
+    of_the_label(&farm, Level::Stop, "may not be mixed with crop oil; Oil 83 (demo) is in the mix");
+    // Words that name nothing known are said and not judged.
+    statement(&mut farm).says = not_with("anything alkaline", 0);
+    of_the_label(&farm, Level::Note, "not together with \"anything alkaline\"; these words are not judged in full");
+    statement(&mut farm).says = not_with("group 2", 0);
+    must_not(&farm, "not together with");
+}
+
+#[test]
+fn partners_that_are_forbidden_within_days() {
+    let mut farm = saying(Says::NotWith { what: "group 14".to_owned(), days: 7 });
+    record(&mut farm, "b", date(2031, 6, 4));
+    must_not(&farm, "may not come within");
+    // "Within 7 days" takes in the seventh: 5 June and 7 days is 12 June.
+    farm.records["r0"].date = date(2031, 6, 5);
+    let stop = of_the_label(
+        &farm,
+        Level::Stop,
+        "may not come within 7 days of group 14; Mill field had Beta 480 SL (demo) on 2031-06-05, 7 days before this pass",
+    );
+    assert_eq!(stop.hint, "Not before 2031-06-13.");
+    // A product that is gone from the shed is known by what its record says.
+    farm.products.shift_remove("b");
+    of_the_label(&farm, Level::Stop, "had Beta 480 SL (demo) on 2031-06-05");
+    // No days, no look at the records.
+    statement(&mut farm).says = Says::NotWith { what: "group 14".to_owned(), days: 0 };
+    must_not(&farm, "may not come within");
+    // Another pass that is planned within the days may still be moved.
+    let mut farm = saying(Says::NotWith { what: "betafen".to_owned(), days: 7 });
+    let mut other = farm.passes["p"].clone();
+    (other.name, other.date) = ("Later".to_owned(), date(2031, 6, 15));
+    other.mix[0].product = "b".to_owned();
+    farm.passes.insert("q".to_owned(), other);
+    of_the_label(&farm, Level::Check, "\"Later\" of 2031-06-15 puts Beta 480 SL (demo) on Mill field");
+}
+
+#[test]
+fn restricted_products_are_named_once() {
+    let mut farm = farm();
+    must_not(&farm, "certified applicators");
+    farm.products["a"].restricted = true;
+    let note = must(&farm, Level::Note, "Alpha 480 SL (demo) is for certified applicators only");
+    assert!(note.hint.contains("record is owed"));
+}
+
+#[test]
+fn conditions_bind_every_limit() {
+    let rate = Says::Rate { least: None, most: Some(q("16 fl oz/ac")) };
+    let limits: [(Says, &str); 6] = [
+        (rate, "is planned at 32 fl oz/ac"),
+        (Says::Carrier { least: Some(q("20 gal/ac")), most: None }, "asks for at least 20 gal/ac"),
+        (Says::SeasonTotal { most: q("16 fl oz/ac"), per: Period::Year }, "brings Alpha"),
+        (Says::Applications { most: 0, days_apart: 0, per: Period::Year }, "application number 1"),
+        (Says::Droplets { finest: Droplets::UltraCoarse, coarsest: None }, "which is finer"),
+        (Says::Dates { from: "07-01".parse().ok(), to: None }, "may be used from 07-01"),
+    ];
+    for (says, words) in limits {
+        let mut farm = saying(says);
+        of_the_label(&farm, Level::Stop, words);
+        // It fails: the statement is silent.
+        statement(&mut farm).when = vec![When::Drought];
+        must_not(&farm, words);
+        farm.passes["p"].growing.drought = true;
+        of_the_label(&farm, Level::Stop, words);
+        // It cannot be told: a person decides.
+        statement(&mut farm).when = vec![When::WarmerThan(q("85 °F"))];
+        let check = of_the_label(&farm, Level::Check, words);
+        assert!(
+            check.text.ends_with("the label says so warmer than 85 °F, which cannot be told here"),
+            "{}",
+            check.text
+        );
+        statement(&mut farm).when = vec![When::Carrier(CarrierKind::Water), When::CarrierBelow(q("20 gal/ac"))];
+        of_the_label(&farm, Level::Stop, words);
+    }
+}
+
+#[test]
+fn the_card_prints_what_speaks() {
+    let mut farm = saying(Says::Wind { most: q("10 mph"), least: Some(q("3 mph")) });
+    let printed = |farm: &Farm| cards(farm, &plan(farm, "p").unwrap())[0].cautions.join("\n");
+    assert!(printed(&farm).contains("Wind 3 mph to 10 mph (Alpha"));
+    statement(&mut farm).when = vec![When::Heat];
+    assert!(!printed(&farm).contains("Wind 3"));
+    statement(&mut farm).when = vec![When::ColderThan(q("50 °F"))];
+    assert!(printed(&farm).contains("Wind 3 mph to 10 mph colder than 50 °F"));
+}
+
+#[test]
+fn groups_that_come_back() {
+    let mut farm = farm();
+    record(&mut farm, "a", date(2030, 6, 1));
+    must_not(&farm, "Group 9 was sprayed");
+    record(&mut farm, "a", date(2029, 6, 1));
+    must(&farm, Level::Note, "Group 9 was sprayed on Mill field twice in the last 3 seasons, and this is the 3rd");
+    record(&mut farm, "a", date(2031, 5, 1));
+    let check = must(&farm, Level::Check, "on Mill field 3 times in the last 3 seasons, and this is the 4th");
+    assert_eq!(check.basis, Basis::Practice);
+    // What lies before the three seasons is not counted, nor is a fungicide's group of the same number.
+    farm.records["r1"].date = date(2028, 12, 31);
+    must(&farm, Level::Note, "twice");
+    farm.products["b"].kind = ProductKind::Fungicide;
+    farm.products["b"].actives[0].group = "9".to_owned();
+    record(&mut farm, "b", date(2031, 5, 2));
+    must(&farm, Level::Note, "twice");
+}
+
+#[test]
+fn effective_groups_on_the_weeds() {
+    // Norsworthy et al. 2012, Weed Science 60 (sp1):31-62, from memory: several effective groups, not one.
+    let controls = |weeds: &str| Statement::new(Says::Controls { weeds: weeds.to_owned() }, "page 4");
+    let mut farm = farm();
+    farm.passes["p"].mix.push(Line::new("b", q("1 pt/ac")));
+    must_not(&farm, "effective group");
+    farm.passes["p"].weeds = vec!["Waterhemp".to_owned()];
+    must(&farm, Level::Note, "No label in the mix says, as typed, which weeds it controls");
+    farm.products["a"].label.push(controls("kochia, waterhemp"));
+    let one =
+        must(&farm, Level::Check, "Only one effective group is in the mix against Waterhemp on Mill field: group 9");
+    assert!(one.hint.contains("What Beta 480 SL (demo) controls is not typed"));
+    farm.products["b"].label.push(controls("waterhemps"));
+    must_not(&farm, "effective group");
+    farm.fields["f"].resistant.push(Resistant { weed: "waterhemp".to_owned(), group: "Group 9".to_owned() });
+    must(&farm, Level::Check, "Only one effective group is in the mix against Waterhemp on Mill field: group 14");
+    farm.fields["f"].resistant.push(Resistant { weed: "waterhemp".to_owned(), group: "14".to_owned() });
+    must(&farm, Level::Check, "Nothing in the mix controls Waterhemp on Mill field");
+}
+
+/// Numbers from which a limit of each kind can be made, smaller and larger.
+fn limit(kind: usize, value: u32) -> Says {
+    match kind {
+        0 => Says::Rate { least: None, most: Some(q(&format!("{value} fl oz/ac"))) },
+        1 => Says::Carrier { least: None, most: Some(q(&format!("{value} gal/ac"))) },
+        2 => Says::SeasonTotal { most: q(&format!("{value} fl oz/ac")), per: Period::Year },
+        3 => Says::ActiveSeasonTotal {
+            active: "alphazine".to_owned(),
+            most: q(&format!("{} lb ai/ac", f64::from(value) / 16.0)),
+            per: Period::TwelveMonths,
+        },
+        4 => Says::Applications { most: value / 8, days_apart: 0, per: Period::Crop },
+        5 => Says::Temperature { least: None, most: Some(q(&format!("{} °F", value / 2 + 40))) },
+        _ => Says::Wind { most: q(&format!("{value} mph")), least: Some(q("3 mph")) },
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(96))]
+
+    /// A law of limits: whoever is allowed more is not stopped more often.
+    #[test]
+    fn raising_a_most_never_adds_a_stop(kind in 0_usize..7, low in 1_u32..64, more in 0_u32..64, times in 0_usize..4) {
+        let stops = |value| {
+            let mut farm = saying(limit(kind, value));
+            farm.passes["p"].growing.air = Some(q("75 °F"));
+            for at in 0..times {
+                record(&mut farm, "a", date(2031, 5, 1 + i8::try_from(at).unwrap()));
+            }
+            plan(&farm, "p").unwrap().count(Level::Stop)
+        };
+        prop_assert!(stops(low + more) <= stops(low));
+    }
+
+    /// A law of times: whatever the days, months and hours, nothing panics, and more of them never lift a Stop.
+    #[test]
+    fn longer_times_never_lift_a_stop(days in any::<u32>(), more in any::<u32>(), apart in 0_i32..400) {
+        let stops = |days: u32| {
+            let mut farm = saying(Says::HarvestInterval { days });
+            farm.fields["f"].harvest = Some(date(2031, 8, 1));
+            farm.fields["f"].next_crop = "corn".to_owned();
+            let label = &mut farm.products["a"].label;
+            label.push(Statement::new(Says::Applications { most: 9, days_apart: days, per: Period::Year }, ""));
+            label.push(Statement::new(Says::NotWith { what: "group 14".to_owned(), days }, ""));
+            label.push(Statement::new(Says::PlantBack { next_crop: "corn".to_owned(), months: days }, ""));
+            label.push(Statement::new(Says::ReEntry { hours: days }, ""));
+            let earlier = date(2031, 6, 12).checked_sub(jiff::Span::new().days(apart)).unwrap();
+            record(&mut farm, "a", earlier);
+            record(&mut farm, "b", earlier);
+            plan(&farm, "p").unwrap().count(Level::Stop)
+        };
+        prop_assert!(stops(days.saturating_add(more)) >= stops(days));
+    }
+}
