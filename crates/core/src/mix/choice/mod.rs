@@ -173,26 +173,61 @@ pub struct Verdict {
     pub product: Id,
     /// Its name.
     pub name: String,
-    /// How content it is.
+    /// How content it is: the worst of what it says.
     pub content: Content,
-    /// In words, without its name: "requires crop oil concentrate".
-    pub text: String,
-    /// On what that rests.
+    /// What it says, the worst first.
+    pub clauses: Vec<Clause>,
+    /// On what the first of it rests.
+    pub basis: Basis,
+}
+
+/// One thing a product says of a set.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Clause {
+    /// How content that leaves it.
+    pub content: Content,
+    /// What it does: "wants", "forbids".
+    pub verb: &'static str,
+    /// With what: "crop oil concentrate".
+    pub what: String,
+    /// The sentence that goes with it; may be empty.
+    pub says: String,
+    /// On what it rests.
     pub basis: Basis,
 }
 
 impl Verdict {
-    /// What it says, without the sentences quoted for it.
+    /// What it says in short, without its name: "wants crop oil concentrate and ammonium sulfate".
     pub fn plain(&self) -> String {
-        let clauses = self.text.split("; ").map(|clause| clause.split(" (\u{201c}").next().unwrap_or(clause));
-        clauses.collect::<Vec<_>>().join("; ")
+        let mut said: Vec<(&str, Vec<&str>)> = Vec::new();
+        for clause in &self.clauses {
+            match said.iter_mut().find(|(verb, _)| *verb == clause.verb) {
+                Some((_, whats)) if whats.contains(&clause.what.as_str()) => {}
+                Some((_, whats)) => whats.push(&clause.what),
+                None => said.push((clause.verb, vec![&clause.what])),
+            }
+        }
+        let said: Vec<String> = said.iter().map(|(verb, whats)| format!("{verb} {}", whats.join(" and "))).collect();
+        said.join("; ")
     }
 
-    /// With its name and basis.
+    /// With its name, and for each thing the sentence that goes with it and the basis.
     pub fn sentence(&self) -> String {
-        match &self.basis {
-            Basis::Arithmetic => format!("{} {}", self.name, self.text),
-            basis => format!("{} {} ({basis})", self.name, self.text),
+        let said: Vec<String> = self.clauses.iter().map(Clause::sentence).collect();
+        format!("{} {}", self.name, said.join("; "))
+    }
+}
+
+impl Clause {
+    fn sentence(&self) -> String {
+        let basis = match &self.basis {
+            Basis::Arithmetic => String::new(),
+            basis => format!(" ({basis})"),
+        };
+        if self.says.is_empty() {
+            format!("{} {}{basis}", self.verb, self.what)
+        } else {
+            format!("{} {}: \u{201c}{}\u{201d}{basis}", self.verb, self.what, self.says)
         }
     }
 }

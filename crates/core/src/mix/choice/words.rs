@@ -2,7 +2,7 @@
 
 use super::search::Score;
 use super::voices::{Authority, Claim, Voice};
-use super::{Choice, Content, Member, Role, Verdict};
+use super::{Choice, Clause, Content, Member, Role, Verdict};
 use crate::farm::AdjuvantClass;
 use crate::farm::label::Stance;
 use crate::finding::Basis;
@@ -16,26 +16,6 @@ pub(crate) fn either(classes: &[AdjuvantClass]) -> String {
         Some((last, [])) => (*last).to_owned(),
         Some((last, before)) => format!("{} or {last}", before.join(", ")),
         None => String::new(),
-    }
-}
-
-/// A verdict in the making: the weightiest content, and every clause.
-struct Said {
-    content: Content,
-    clauses: Vec<String>,
-    basis: Option<Basis>,
-}
-
-impl Said {
-    fn add(&mut self, content: Content, clause: String, basis: &Basis) {
-        // What a product lacks or forbids is told before what it is content with.
-        if self.basis.is_none() || content > self.content {
-            self.content = content;
-            self.basis = Some(basis.clone());
-            self.clauses.insert(0, clause);
-        } else {
-            self.clauses.push(clause);
-        }
     }
 }
 
@@ -56,79 +36,70 @@ pub(crate) fn verdicts(voices: &[Voice], set: &[AdjuvantClass]) -> Vec<Verdict> 
 }
 
 fn verdict(voice: &Voice, name: String, set: &[AdjuvantClass]) -> Verdict {
-    let mut said = Said { content: Content::Silent, clauses: Vec::new(), basis: None };
-    let has = |class: &AdjuvantClass| set.contains(class);
+    let mut clauses: Vec<Clause> = Vec::new();
     let mut told: Vec<AdjuvantClass> = Vec::new();
-    for group in &voice.required {
+    let mut say = |content: Content, verb: &'static str, what: String, claim: &Claim| {
+        let says = claim.says.trim().trim_end_matches('.').to_owned();
+        clauses.push(Clause { content, verb, what, says, basis: claim.basis.clone() });
+    };
+    let groups = voice.required.iter().map(|group| (group, true));
+    for (group, required) in groups.chain(voice.preferred.iter().map(|group| (group, false))) {
         let met = group.met_by(set);
         let Some(claim) = group.claim(met) else { continue };
-        let classes = either(&group.classes);
-        if met.is_some() {
-            said.add(Content::Served, format!("requires {}", reasoned(&classes, claim)), &claim.basis);
-        } else {
-            said.add(Content::Lacks, format!("requires {classes}, which this set lacks"), &claim.basis);
-        }
-        told.extend(&group.classes);
-    }
-    for group in &voice.preferred {
-        let met = group.met_by(set);
-        let Some(claim) = group.claim(met) else { continue };
-        let classes = either(&group.classes);
-        if met.is_some() {
-            said.add(Content::Served, format!("wants {}", reasoned(&classes, claim)), &claim.basis);
-        } else {
-            said.add(Content::WouldRather, format!("would rather have {classes}"), &claim.basis);
-        }
-        told.extend(&group.classes);
-    }
-    for claim in voice.claims.iter().filter(|claim| has(&claim.class) && !told.contains(&claim.class)) {
-        let class = claim.class.name();
-        match claim.stance {
-            Stance::Forbidden => said.add(Content::Forbids, format!("forbids {class}"), &claim.basis),
-            Stance::Discouraged => {
-                said.add(Content::Objects, format!("advises against {}", reasoned(class, claim)), &claim.basis);
+        match (met, required) {
+            // Where a weightier voice has been served with it, a lesser one need not say the same.
+            (Some(class), _) if told.contains(&class) => {}
+            (Some(_), true) => say(Content::Served, "requires", either(&group.classes), claim),
+            (Some(_), false) => say(Content::Served, "wants", either(&group.classes), claim),
+            (None, true) => {
+                say(Content::Lacks, "requires", format!("{}, which this set lacks", either(&group.classes)), claim);
             }
-            Stance::Allowed | Stance::Preferred | Stance::Required => {
-                said.add(Content::Accepts, format!("allows {}", reasoned(class, claim)), &claim.basis);
-            }
+            (None, false) => say(Content::WouldRather, "would rather have", either(&group.classes), claim),
+        }
+        told.extend(met);
+        if met.is_none() {
+            told.extend(&group.classes);
         }
     }
-    // What one role's silence leaves open.
-    let activators = |role: Role| set.iter().any(|class| Role::of(*class) == role);
-    let speaks_of = |role: Role| voice.claims.iter().any(|claim| Role::of(claim.class) == role);
-    match voice.surfactant {
-        Some(surfactant) if surfactant.complete && !speaks_of(Role::Activator) => {
-            said.clauses.push(format!("brings its own {} surfactant, which serves it alone", surfactant.charge.name()));
-            if said.content == Content::Silent {
-                said.content = Content::Accepts;
-                said.basis = Some(Basis::Label(voice.name.clone()));
-            }
-        }
-        _ if voice.claims.is_empty() => {
-            said.clauses.push("has no guidance on adjuvants: read its label".to_owned());
-        }
-        _ if said.clauses.is_empty() && activators(Role::Activator) => {
-            said.clauses.push("says nothing of these: read its label".to_owned());
-        }
-        _ if said.clauses.is_empty() => {
-            said.content = Content::Accepts;
-            said.clauses.push("asks for none of what is left out".to_owned());
-        }
-        _ => {}
+    for claim in voice.claims.iter().filter(|claim| set.contains(&claim.class) && !told.contains(&claim.class)) {
+        let (content, verb) = match claim.stance {
+            Stance::Forbidden => (Content::Forbids, "forbids"),
+            Stance::Discouraged => (Content::Objects, "advises against"),
+            Stance::Allowed | Stance::Preferred | Stance::Required => (Content::Accepts, "allows"),
+        };
+        say(content, verb, claim.class.name().to_owned(), claim);
     }
+    clauses.extend(silence(voice, set, clauses.is_empty()));
+    clauses.sort_by_key(|clause| std::cmp::Reverse(clause.content));
     Verdict {
         product: voice.product.clone(),
         name,
-        content: said.content,
-        text: said.clauses.join("; "),
-        basis: said.basis.unwrap_or(Basis::Arithmetic),
+        content: clauses.first().map_or(Content::Silent, |clause| clause.content),
+        basis: clauses.first().map_or(Basis::Arithmetic, |clause| clause.basis.clone()),
+        clauses,
     }
 }
 
-/// What is said, with the sentence that goes with it.
-fn reasoned(what: &str, claim: &Claim) -> String {
-    let says = claim.says.trim().trim_end_matches('.');
-    if says.is_empty() { what.to_owned() } else { format!("{what} (\u{201c}{says}\u{201d})") }
+/// What is to be said where a product says little or nothing.
+fn silence(voice: &Voice, set: &[AdjuvantClass], silent: bool) -> Option<Clause> {
+    let clause = |content: Content, verb: &'static str, what: &str, basis: Basis| {
+        Some(Clause { content, verb, what: what.to_owned(), says: String::new(), basis })
+    };
+    let activator = |class: AdjuvantClass| Role::of(class) == Role::Activator;
+    match voice.surfactant {
+        Some(surfactant) if surfactant.complete && !voice.claims.iter().any(|claim| activator(claim.class)) => {
+            let what = format!("its own surfactant ({}), which serves it alone", surfactant.charge.name());
+            clause(Content::Accepts, "brings", &what, Basis::Label(voice.name.clone()))
+        }
+        _ if voice.claims.is_empty() => {
+            clause(Content::Silent, "has", "no guidance on adjuvants: read its label", Basis::Arithmetic)
+        }
+        _ if silent && set.iter().any(|class| activator(*class)) => {
+            clause(Content::Silent, "says", "nothing of these: read its label", Basis::Arithmetic)
+        }
+        _ if silent => clause(Content::Accepts, "asks for", "nothing that is left out", Basis::Arithmetic),
+        _ => None,
+    }
 }
 
 /// Why a set stands behind the one before it: the first part in which they differ.
@@ -142,9 +113,14 @@ pub(crate) fn behind(before: &Choice, this: &Choice, units: Units, currency: &st
             .map(|(this, _)| this)
             .collect()
     };
-    let because = |verdicts: Vec<&Verdict>, otherwise: &str| match verdicts.first() {
-        Some(verdict) => format!("Behind {}: {} {}", before.title(), verdict.name, clause(&verdict.text)),
-        None => format!("Behind {}: {otherwise}", before.title()),
+    let because = |verdicts: Vec<&Verdict>, otherwise: &str| {
+        let first = verdicts.first().and_then(|verdict| Some((verdict, verdict.clauses.first()?)));
+        match first {
+            Some((verdict, clause)) => {
+                format!("Behind {}: {} {} {}", before.title(), verdict.name, clause.verb, clause.what)
+            }
+            None => format!("Behind {}: {otherwise}", before.title()),
+        }
     };
     if a.unmet != b.unmet {
         return because(worse(Content::Lacks), "a demand is not met");
@@ -170,12 +146,6 @@ pub(crate) fn behind(before: &Choice, this: &Choice, units: Units, currency: &st
         }
     }
     by_lean_or_cost(before, a, b, units, currency)
-}
-
-/// The first clause of a verdict, without the sentence in quotation marks.
-fn clause(text: &str) -> &str {
-    let first = text.split("; ").next().unwrap_or(text);
-    first.split(" (\u{201c}").next().unwrap_or(first)
 }
 
 fn by_lean_or_cost(before: &Choice, a: &Score, b: &Score, units: Units, currency: &str) -> String {

@@ -2,7 +2,7 @@
 
 use egui::{Label, RichText, Sense, Stroke, Ui, Vec2};
 use tankard_core::farm::Lean;
-use tankard_core::mix::choice::{Choice, Content, Verdict};
+use tankard_core::mix::choice::{Choice, Content, Member, Verdict};
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{Money, Units};
 
@@ -12,7 +12,7 @@ use crate::look;
 use crate::parts::{boxes, lists};
 
 /// Width of the column with what is in a set.
-const SET: f32 = 176.0;
+const SET: f32 = 220.0;
 
 /// Shows the sets, or two of them side by side.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
@@ -109,12 +109,7 @@ fn row(desk: &Desk, ui: &mut Ui, choice: &Choice) -> Option<Act> {
             let number = look::strong(choice.rank.to_string());
             ui.label(if choice.satisfies { number.color(colours.brass) } else { number.color(colours.soft) });
         });
-        cell_top(ui, SET, |ui| {
-            let title = capital(&choice.title());
-            let text = if choice.current { look::strong(title) } else { RichText::new(title) };
-            ui.add(Label::new(text).wrap());
-            ui.add(Label::new(look::soft(ui, amounts(choice, farm.units, &farm.currency))).wrap());
-        });
+        cell_top(ui, SET, |ui| members(ui, choice, farm.units, &farm.currency));
         let acts = 56.0;
         let room = (ui.available_width() - acts - 8.0).max(120.0);
         cell_top(ui, room, |ui| {
@@ -157,21 +152,25 @@ fn cell_top(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui)) {
     });
 }
 
-/// Rates and cost of a set.
-fn amounts(choice: &Choice, units: Units, currency: &str) -> String {
-    let mut parts: Vec<String> = choice
-        .members
-        .iter()
-        .map(|member| match (&member.rate, &member.product) {
-            (Some(rate), Some(_)) => rate.text().to_owned(),
-            (Some(rate), None) => format!("{}, to buy", rate.text()),
-            (None, _) => "rate not known".to_owned(),
-        })
-        .collect();
-    if !choice.members.is_empty() {
-        parts.push(choice.cost_per_hectare.map_or("price not typed".to_owned(), |cost| over(cost, units, currency)));
-    }
-    parts.join(" · ")
+/// What is in a set: its first adjuvant with its rate, then what goes with it and what that costs.
+fn members(ui: &mut Ui, choice: &Choice, units: Units, currency: &str) {
+    let rate = |member: &Member| match (&member.rate, &member.product) {
+        (Some(rate), Some(_)) => rate.text().to_owned(),
+        (Some(rate), None) => format!("{}, to buy", rate.text()),
+        (None, _) => "rate not known".to_owned(),
+    };
+    let Some((first, rest)) = choice.members.split_first() else {
+        ui.add(Label::new(if choice.current { look::strong("No adjuvant") } else { RichText::new("No adjuvant") }));
+        return;
+    };
+    let title = capital(first.class.name());
+    ui.add(Label::new(if choice.current { look::strong(title) } else { RichText::new(title) }).truncate())
+        .on_hover_text(&first.name);
+    let cost = choice.cost_per_hectare.map_or("price not typed".to_owned(), |cost| over(cost, units, currency));
+    let mut parts = vec![rate(first)];
+    parts.extend(rest.iter().map(|member| format!("{} {}", member.class.name(), rate(member))));
+    let amounts = format!("{} · {cost}", parts.join(", "));
+    ui.add(Label::new(look::soft(ui, &amounts)).wrap()).on_hover_text(choice.title());
 }
 
 /// Money over the ground the farm counts in.
@@ -179,20 +178,18 @@ pub(super) fn over(per_hectare: Money, units: Units, currency: &str) -> String {
     tankard_core::mix::choice::per_ground(per_hectare, units, currency)
 }
 
-/// The reasons in a line or two: who is not content, else who is and why; then what sets it behind the one before.
+/// The reasons in a line or two: what sets it behind the one before, or, for the first, what each product says.
 fn shortly(choice: &Choice) -> String {
+    if let Some((_, why)) = choice.behind.split_once(": ") {
+        return capital(why);
+    }
+    if !choice.behind.is_empty() {
+        return choice.behind.clone();
+    }
     let mut verdicts: Vec<&Verdict> = choice.verdicts.iter().collect();
     verdicts.sort_by_key(|verdict| std::cmp::Reverse(weight(verdict.content)));
-    let mut said: Vec<String> = Vec::new();
-    if choice.rank > 1 {
-        said.push(choice.behind.clone());
-    }
-    for verdict in verdicts.into_iter().filter(|verdict| weight(verdict.content) > 0) {
-        let sentence = format!("{} {}", short(&verdict.name), verdict.plain());
-        if said.len() < 3 && !said.iter().any(|known| known.contains(&verdict.plain())) {
-            said.push(sentence);
-        }
-    }
+    let said: Vec<String> =
+        verdicts.iter().take(3).map(|verdict| format!("{} {}", short(&verdict.name), verdict.plain())).collect();
     said.join(". ")
 }
 
