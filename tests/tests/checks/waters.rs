@@ -162,10 +162,8 @@ pub(super) fn limit(row: &Row) -> Result<Verdict, String> {
     let all = verdicts(&water(row)?, &[Mixed { product: &product, per_area }]);
     let mut of_factor = all.iter().filter(|verdict| verdict.factor == factor);
     let found = of_factor.next().map_or("nothing".to_owned(), |verdict| {
-        let (end, limit) = match row.expected.contains(" to ") {
-            true => ("to", verdict.last.limit),
-            false => ("from", verdict.first.limit),
-        };
+        let (end, limit) =
+            if row.expected.contains(" to ") { ("to", verdict.last.limit) } else { ("from", verdict.first.limit) };
         format!("{} {end} {}", verdict.level.word(), limit.show(Units::UsCustomary))
     });
     if of_factor.next().is_some() {
