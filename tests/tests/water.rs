@@ -9,7 +9,7 @@ use proptest::test_runner::RngSeed;
 use tankard_core::farm::label::Stance;
 use tankard_core::farm::{
     Active, AdjuvantClass, Clarity, Farm, Field, Formulation, Grade, Line, Pass, Product, ProductKind, Rig, Says,
-    Statement, Water,
+    Statement, Water, When,
 };
 use tankard_core::finding::{Basis, Finding, Level, Subject};
 use tankard_core::plan::{Plan, plan};
@@ -154,6 +154,19 @@ fn a_typed_range_goes_before_the_published_one() {
 }
 
 #[test]
+fn a_label_that_advises_against_sulfate_is_heard() {
+    let mut farm = farm();
+    says(&mut farm, of_sulfate(Stance::Discouraged, None, None));
+    assert_eq!(planned(&farm).water.recommended, None);
+    // A condition that does not hold leaves the statement out.
+    farm.products["h"].label[0].when.push(When::With("dicamba".to_owned()));
+    assert!(planned(&farm).water.recommended.is_some());
+    // So does a range whose partner is missing: the published one stands, not 20 lb.
+    farm.products["h"].label[0].says = of_sulfate(Stance::Required, Some("20 lb/100 gal"), None);
+    assert!((pounds(planned(&farm).water.recommended.unwrap()) - 8.5).abs() < 1e-9);
+}
+
+#[test]
 fn good_water_and_herbicides_that_do_not_care_ask_for_nothing() {
     let mut other = farm();
     other.products.insert("h".to_owned(), herbicide("mesotrione"));
@@ -201,7 +214,7 @@ fn a_solution_without_content_is_asked_for_it() {
         let mut farm = farm();
         says(&mut farm, of_sulfate(Stance::Required, Some("8.5 lb/100 gal"), None));
         let mut solution = sulfate(Formulation::SL);
-        solution.name = "Ammonium sulfate 8-0-0-9 (demo)".to_owned();
+        "Ammonium sulfate 8-0-0-9 (demo)".clone_into(&mut solution.name);
         solution
             .actives
             .extend(content.map(|content| active("ammonium sulfate", ActiveBasis::ActiveIngredient, content)));
@@ -345,7 +358,7 @@ fn amine_and_ester_are_told_apart_by_their_names() {
     ] {
         let mut farm = farm();
         let mut herbicide = herbicide(name);
-        herbicide.name = product.to_owned();
+        product.clone_into(&mut herbicide.name);
         farm.products.insert("h".to_owned(), herbicide);
         farm.waters["w"].bicarbonate = Some(typed("600 ppm"));
         let plan = planned(&farm);

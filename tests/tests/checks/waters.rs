@@ -7,7 +7,8 @@ use tankard_core::water::dose::{Dose, of_salt, per_load};
 use tankard_core::water::hardness::{Scheme, class};
 use tankard_core::water::load_of_ions;
 use tankard_core::water::ranges;
-use tankard_core::water::thresholds::{Factor, Mixed, verdicts};
+use tankard_core::water::thresholds::{Factor, Mixed};
+use tankard_core::water::verdict::verdicts;
 
 use super::Verdict;
 use super::planned::{farm, pass, planned, typed};

@@ -3,7 +3,8 @@
 
 use super::demands::{self, Asked, is_sulfate};
 use super::dose::{self, Dose};
-use super::thresholds::{Factor, Mixed, concerned};
+use super::thresholds::{Factor, Mixed};
+use super::verdict::concerned;
 use super::{WaterPlan, need, ranges, without_ammonium};
 use crate::farm::label::When;
 use crate::farm::product::AdjuvantClass;
@@ -66,14 +67,11 @@ impl Judged<'_> {
             .map(|(line, product)| (&line.product, product))
     }
 
-    pub(super) fn for_crop(&self, statement: &Statement) -> bool {
-        self.fields.iter().any(|field| crate::label::for_crop(statement, field))
-    }
-
     pub(super) fn holds_active(&self, name: &str) -> bool {
         self.products().any(|(_, product)| product.holds(name))
     }
 
+    /// Whether a statement speaks of one of the fields in this mix. A condition that is not known here counts as met.
     pub(super) fn applies(&self, statement: &Statement) -> bool {
         let here = |field: &&Field| !matches!(speaks(statement, field), Speaks::OtherCrop | Speaks::OtherStage);
         self.fields.iter().any(here)
@@ -130,7 +128,8 @@ pub(crate) fn judge(
         }
         return;
     }
-    if needs || asked.wanted || held.is_some() || untold {
+    // Where a label advises against it and none asks for it, the need alone does not bring it in.
+    if asked.wanted || held.is_some() || untold || (needs && !asked.discouraged) {
         sulfate(judged, &asked, held, (need, hardness), water, findings, workings);
     }
     if needs && let (None, Some((id, product))) = (held, judged.of_class(AdjuvantClass::UreaAmmoniumNitrate)) {
@@ -171,7 +170,11 @@ fn sulfate(
     // Whatever the water needs, the labels' most is the most.
     let recommended = least.map(|least| most.map_or(need.max(least), |most| need.max(least).min(most)));
     water.recommended = recommended;
-    let labels = match (least, most) {
+    let ends = match (&asked.least, &asked.most) {
+        (None, None) => (least, most),
+        (least, most) => (least.as_ref().map(|(least, _)| *least), most.as_ref().map(|(most, _)| *most)),
+    };
+    let labels = match ends {
         (Some(least), Some(most)) => ranges::show(least.min(most), most, units),
         (Some(least), None) => format!("{} at least", least.show(units)),
         (None, Some(most)) => format!("{} at most", most.show(units)),

@@ -14,6 +14,8 @@ use crate::quantity::{Amount, AsTyped, CarrierRate, MassPerVolume, Quantity, Rat
 pub(super) struct Asked {
     /// One requires or prefers it.
     pub(super) wanted: bool,
+    /// One advises against it.
+    pub(super) discouraged: bool,
     /// The largest least, and where it stands.
     pub(super) least: Option<(MassPerVolume, String)>,
     /// The smallest most, and where it stands.
@@ -110,7 +112,7 @@ pub(super) fn asked(judged: &Judged<'_>, held: Option<MassPerVolume>, findings: 
     let (carrier, units) = (judged.carrier, judged.units());
     let mut asked = Asked::default();
     for (line, product) in judged.products() {
-        for statement in product.label.iter().filter(|statement| judged.for_crop(statement)) {
+        for statement in product.label.iter().filter(|statement| judged.applies(statement)) {
             let Says::Adjuvant { class: AdjuvantClass::AmmoniumSulfate, stance, least, most, .. } = &statement.says
             else {
                 continue;
@@ -130,6 +132,7 @@ pub(super) fn asked(judged: &Judged<'_>, held: Option<MassPerVolume>, findings: 
             let least = least.as_ref().and_then(|rate| in_spray(rate.value(), carrier));
             let most = most.as_ref().and_then(|rate| in_spray(rate.value(), carrier));
             let names = matches!(stance, Stance::Required | Stance::Preferred | Stance::Allowed);
+            asked.discouraged |= *stance == Stance::Discouraged;
             asked.wanted |= matches!(stance, Stance::Required | Stance::Preferred);
             if let (Some(held), Some(least)) = (held, least)
                 && names

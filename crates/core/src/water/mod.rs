@@ -11,6 +11,7 @@ pub mod hardness;
 pub mod need;
 pub mod ranges;
 pub mod thresholds;
+pub mod verdict;
 mod without_ammonium;
 
 pub use carrier::load_of_ions;
@@ -142,7 +143,7 @@ pub(crate) fn judge_mix(
     let about = || Subject::Water(plan.id.clone());
     let least = carrier::least(&judged);
     let has_sulfate = mix.iter().any(|mixed| mixed.product.class == Some(AdjuvantClass::AmmoniumSulfate));
-    for verdict in thresholds::verdicts(water, &mix) {
+    for verdict in verdict::verdicts(water, &mix) {
         // With ammonium sulfate in the mix, what it holds has been set against what the ions tie up.
         if verdict.factor == thresholds::Factor::Hardness && has_sulfate {
             continue;
@@ -155,10 +156,10 @@ pub(crate) fn judge_mix(
         }
         findings.push(finding);
     }
-    if has_sulfate || !thresholds::concerned(thresholds::Factor::Hardness, &mix).is_empty() {
+    if has_sulfate || !verdict::concerned(thresholds::Factor::Hardness, &mix).is_empty() {
         workings.extend(carrier::working(plan, spray, least, farm.units));
     }
-    let concerned = thresholds::concerned(thresholds::Factor::Bicarbonate, &mix);
+    let concerned = verdict::concerned(thresholds::Factor::Bicarbonate, &mix);
     if water.bicarbonate.is_none() && !concerned.is_empty() && plan.hardness.is_some() {
         findings.push(Finding::note(
             about(),
@@ -169,5 +170,60 @@ pub(crate) fn judge_mix(
             ),
             Basis::Published("ChemCert Australia; Saskatchewan Agriculture, March 2021".to_owned()),
         ));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{WaterPlan, judge_mix, need};
+    use crate::farm::{Active, AdjuvantClass, Farm, Field, Formulation, Product, ProductKind, Water};
+    use crate::finding::Basis;
+    use crate::mix::line::PlannedLine;
+    use crate::quantity::{ActiveBasis, Amount, AmountPerArea, AsTyped, CarrierRate, Volume, VolumePerArea};
+
+    /// Ammonium with over-the-top dicamba is forbidden: Singh et al. 2024, Weed Technology.
+    #[test]
+    fn a_published_ban_on_ammonium_counts_where_no_label_has_one() {
+        let mut farm = Farm::new("Test");
+        let mut product = Product::new("Herbicide (demo)", ProductKind::Herbicide, Formulation::SL);
+        product.actives.push(Active {
+            name: "glyphosate".to_owned(),
+            group: String::new(),
+            basis: ActiveBasis::AcidEquivalent,
+            content: AsTyped::parse("480 g/L").unwrap(),
+        });
+        farm.products.insert("h".to_owned(), product);
+        let water = Water { name: "Well".to_owned(), hardness: AsTyped::parse("400 ppm").ok(), ..Water::default() };
+        let plan = WaterPlan {
+            id: "w".to_owned(),
+            name: water.name.clone(),
+            hardness: super::hardness(&water),
+            need: need(&water),
+            ..WaterPlan::default()
+        };
+        farm.waters.insert("w".to_owned(), water);
+        let lines = [PlannedLine {
+            product: "h".to_owned(),
+            name: "Herbicide (demo)".to_owned(),
+            number: 1,
+            per_area: AmountPerArea::Volume(VolumePerArea::from_litres_per_hectare(2.0)),
+            demand: Amount::Volume(Volume::from_litres(2.0)),
+            cost: None,
+        }];
+        let field = Field::new("Field", AsTyped::parse("1 ha").unwrap());
+        let judged = |ban: Option<Basis>| {
+            let (mut plan, mut findings) = (plan.clone(), Vec::new());
+            let carrier = CarrierRate::from_litres_per_hectare(150.0);
+            judge_mix(&farm, &[&field], &lines, carrier, ban, &mut plan, &mut findings, &mut Vec::new());
+            (plan, findings)
+        };
+        let (free, _) = judged(None);
+        assert!(free.recommended.is_some());
+        let ban = Basis::Published("Singh et al. 2024, Weed Technology".to_owned());
+        let (banned, findings) = judged(Some(ban.clone()));
+        assert_eq!(banned.recommended, None);
+        let choice = banned.conditioner.unwrap();
+        assert_eq!((choice.class, &choice.basis), (AdjuvantClass::ConditionerWithoutAmmonium, &ban));
+        assert!(findings.iter().any(|finding| finding.text.contains("guidance (Singh et al. 2024")));
     }
 }

@@ -1,7 +1,4 @@
 //! From where on a water matters, for which actives and at which rates: the rows of `assets/water-thresholds.csv`.
-//!
-//! Publications spread widely, so a verdict names the lowest and the highest limit that is printed for the mix and never
-//! one alone. There is one verdict for each factor, however many rows and actives speak of it.
 
 use std::sync::LazyLock;
 
@@ -10,7 +7,7 @@ use serde::Deserialize;
 use super::hardness::hardness;
 use crate::farm::water::Clarity;
 use crate::farm::{Active, AdjuvantClass, Product, Water};
-use crate::finding::{Basis, Finding, Level, Subject};
+use crate::finding::Level;
 use crate::mix::actives;
 use crate::mix::line::active_per_area;
 use crate::quantity::{
@@ -52,7 +49,7 @@ impl Factor {
     }
 
     /// What the analysis states of it.
-    fn of(self, water: &Water) -> Option<Measure> {
+    pub(super) fn of(self, water: &Water) -> Option<Measure> {
         match self {
             Self::Hardness => hardness(water).map(Measure::Hardness),
             Self::Bicarbonate => water.bicarbonate.as_ref().map(|ion| Measure::Ion(ion.value())),
@@ -102,7 +99,7 @@ impl Measure {
     }
 
     /// For comparing two of one factor.
-    fn size(self) -> f64 {
+    pub(super) fn size(self) -> f64 {
         match self {
             Self::Hardness(hardness) => hardness.to_ppm(),
             Self::Ion(ion) => ion.to_ppm(),
@@ -287,13 +284,13 @@ fn is_named(typed: &str, name: &str) -> bool {
 }
 
 /// What of a mix a row concerns: the names, and whether one of them may be an ester that it does not concern.
-struct Hit {
-    names: Vec<String>,
-    unclear: bool,
+pub(super) struct Hit {
+    pub(super) names: Vec<String>,
+    pub(super) unclear: bool,
 }
 
 impl Threshold {
-    fn hit(&self, mix: &[Mixed<'_>]) -> Hit {
+    pub(super) fn hit(&self, mix: &[Mixed<'_>]) -> Hit {
         let mut hit = Hit { names: Vec::new(), unclear: false };
         for mixed in mix.iter().filter(|mixed| mixed.product.kind.is_pesticide()) {
             for concerns in &self.concerns {
@@ -342,13 +339,23 @@ impl Threshold {
         })
     }
 
-    fn eased(&self, mix: &[Mixed<'_>]) -> Level {
+    pub(super) fn eased(&self, mix: &[Mixed<'_>]) -> Level {
         let has = |class: &AdjuvantClass| mix.iter().any(|mixed| mixed.product.class == Some(*class));
         if self.eased_by.iter().any(has) { Level::Note } else { self.level }
     }
 
+    /// Whether a figure lies on the side of the limit that matters.
+    pub(super) fn is_passed(&self, found: Measure) -> bool {
+        self.side.passed(found, self.limit)
+    }
+
+    /// Whether both rows warn of too much, or both of too little.
+    pub(super) fn same_side(&self, other: &Self) -> bool {
+        (self.side == Side::Below) == (other.side == Side::Below)
+    }
+
     /// The limit with the rates it is printed for.
-    fn show_limit(&self, units: Units) -> String {
+    pub(super) fn show_limit(&self, units: Units) -> String {
         let limit = self.limit.show(units);
         match self.rate {
             Some(AtRate::AtMost(_)) => format!("{limit} (glyphosate at low rates)"),
@@ -358,146 +365,9 @@ impl Threshold {
     }
 }
 
-fn push(names: &mut Vec<String>, name: &str) {
+pub(super) fn push(names: &mut Vec<String>, name: &str) {
     if !names.iter().any(|known| known == name) {
         names.push(name.to_owned());
-    }
-}
-
-/// What a water comes to for a mix, in one factor.
-#[derive(Clone, Debug)]
-pub struct Verdict {
-    /// What about the water.
-    pub factor: Factor,
-    /// How much it weighs.
-    pub level: Level,
-    /// What the analysis states.
-    pub found: Measure,
-    /// The actives, or products, that it concerns.
-    pub concerns: Vec<String>,
-    /// Whether one of them may be an ester, which it does not concern.
-    pub unclear: bool,
-    /// The row with the limit that is passed first.
-    pub first: &'static Threshold,
-    /// The row with the limit that is passed last, or not yet; the same where publications agree.
-    pub last: &'static Threshold,
-    /// The rows that are passed and have a word to say, the heaviest first.
-    pub passed: Vec<&'static Threshold>,
-}
-
-/// The verdicts on a water for a mix, at most one a factor.
-pub fn verdicts(water: &Water, mix: &[Mixed<'_>]) -> Vec<Verdict> {
-    Factor::ALL.into_iter().filter_map(|factor| verdict(factor, water, mix)).collect()
-}
-
-fn verdict(factor: Factor, water: &Water, mix: &[Mixed<'_>]) -> Option<Verdict> {
-    let found = factor.of(water)?;
-    let mut rows: Vec<(&'static Threshold, Hit)> = table()
-        .iter()
-        .filter(|row| row.factor == factor)
-        .map(|row| (row, row.hit(mix)))
-        .filter(|(_, hit)| !hit.names.is_empty())
-        .collect();
-    rows.sort_by(|(a, _), (b, _)| a.limit.size().total_cmp(&b.limit.size()));
-    let passed: Vec<&(&'static Threshold, Hit)> =
-        rows.iter().filter(|(row, _)| row.side.passed(found, row.limit)).collect();
-    let (lead, _) = passed.first()?;
-    let side = |row: &Threshold| row.side == Side::Below;
-    let (first, last) =
-        (lead, rows.iter().rev().find(|(row, _)| side(row) == side(lead)).map_or(*lead, |(row, _)| *row));
-    let mut concerns = Vec::new();
-    for name in passed.iter().flat_map(|(_, hit)| &hit.names) {
-        push(&mut concerns, name);
-    }
-    let mut speaking: Vec<&'static Threshold> =
-        passed.iter().map(|(row, _)| *row).filter(|row| !row.says.is_empty()).collect();
-    speaking.sort_by_key(|row| std::cmp::Reverse(row.level));
-    Some(Verdict {
-        factor,
-        level: passed.iter().map(|(row, _)| row.eased(mix)).max()?,
-        found,
-        concerns,
-        unclear: passed.iter().any(|(_, hit)| hit.unclear),
-        first,
-        last,
-        passed: speaking,
-    })
-}
-
-/// The actives of a mix that a factor concerns, whatever the water holds.
-pub fn concerned(factor: Factor, mix: &[Mixed<'_>]) -> Vec<String> {
-    let mut names = Vec::new();
-    for name in table().iter().filter(|row| row.factor == factor).flat_map(|row| row.hit(mix).names) {
-        push(&mut names, &name);
-    }
-    names
-}
-
-impl Verdict {
-    /// As a finding on a water.
-    pub(crate) fn finding(&self, about: Subject, water: &Water, units: Units) -> Finding {
-        let (name, found, concerns) = (&water.name, self.found.show(units), listed(&self.concerns));
-        let (first, last) = (self.first.show_limit(units), self.last.show_limit(units));
-        let spread = self.last.limit.size() > self.first.limit.size();
-        let text = match self.factor {
-            Factor::Hardness if spread => format!(
-                "{name} is {found} hard, which may tie up {concerns}; some publications treat water above {first}, others \
-                 only above {last}"
-            ),
-            Factor::Hardness => format!("{name} is {found} hard, which may tie up {concerns}; the limit is {first}"),
-            Factor::Bicarbonate if spread => format!(
-                "{name} holds {found} of bicarbonate, which may weaken {concerns}; some publications advise from {first} \
-                 on, others only from {last}"
-            ),
-            Factor::Bicarbonate => {
-                format!("{name} holds {found} of bicarbonate, which may weaken {concerns}; the limit is {first}")
-            }
-            Factor::Iron => {
-                format!("{name} holds {found} of iron, which may weaken {concerns}; trouble is expected above {first}")
-            }
-            Factor::Acidity => format!("{name} has {found}, which may not suit {concerns}; the limit is {first}"),
-            Factor::Clarity => format!("{name} is {found}, and soil in the water ties up {concerns}"),
-            Factor::Conductivity => {
-                format!(
-                    "{name} has a conductivity of {found}, so it holds much salt of some kind; the limit is {first}"
-                )
-            }
-        };
-        let mut says: Vec<&str> = Vec::new();
-        for row in &self.passed {
-            if !says.contains(&row.says.as_str()) {
-                says.push(&row.says);
-            }
-        }
-        let mut hint = says.join(". ");
-        if !hint.is_empty() {
-            hint.push_str(". ");
-        }
-        if self.unclear {
-            hint.push_str("Whether it is an amine or an ester is not typed; amines and other salts alone are meant. ");
-        }
-        let mut sources: Vec<&str> = Vec::new();
-        for row in [self.first, self.last].into_iter().chain(self.passed.iter().copied()) {
-            if !sources.contains(&row.source.as_str()) {
-                sources.push(&row.source);
-            }
-        }
-        Finding {
-            level: self.level,
-            about,
-            text,
-            hint: hint.trim_end().to_owned(),
-            basis: Basis::Published(sources.join("; ")),
-        }
-    }
-}
-
-/// "glyphosate", "glyphosate and dicamba", "glyphosate, dicamba and 2,4-D".
-fn listed(names: &[String]) -> String {
-    match names {
-        [] => String::new(),
-        [one] => one.clone(),
-        [many @ .., last] => format!("{} and {last}", many.join(", ")),
     }
 }
 
