@@ -142,6 +142,11 @@ pub fn strong(text: impl Into<String>) -> RichText {
     RichText::new(text).font(body(true))
 }
 
+/// Words where a table is tight.
+pub fn narrow(text: impl Into<String>) -> RichText {
+    RichText::new(text).family(condensed())
+}
+
 /// Text with less weight.
 pub fn soft(ui: &Ui, text: impl Into<String>) -> RichText {
     RichText::new(text).font(FontId::new(12.0, FontFamily::Proportional)).color(colours(ui).soft)

@@ -120,6 +120,10 @@ fn the_keys_of_the_json_are_these_and_no_others() {
                 "spray_volume_l",
                 "spray_time_s",
                 "water",
+                "adjuvant_choices",
+                "adjuvants_in_mix",
+                "adjuvant_collisions",
+                "conditioner",
                 "order",
                 "lines",
                 "loads",
@@ -136,6 +140,28 @@ fn the_keys_of_the_json_are_these_and_no_others() {
                 "conditioner_recommended_kg_per_m3",
             ],
         );
+        for choice in list(&pass, "adjuvant_choices").iter().chain(std::iter::once(&pass["adjuvants_in_mix"])) {
+            let keys = ["rank", "products", "to_buy", "members", "cost_per_ha", "satisfies_all", "in_mix", "reasons"];
+            has_keys(choice, &keys);
+            for member in list(choice, "members") {
+                let per_ha = if member.get("per_ha_l").is_some() { "per_ha_l" } else { "per_ha_kg" };
+                has_keys(&member, &["product", "class", "rate", "rate_from", per_ha]);
+            }
+        }
+        for collision in list(&pass, "adjuvant_collisions") {
+            has_keys(&collision, &["wants", "forbids", "text", "bases", "ways_out"]);
+        }
+        if !pass["conditioner"].is_null() {
+            let conditioner = &pass["conditioner"];
+            let spray = if conditioner.get("kg_per_m3").is_some() { "kg_per_m3" } else { "l_per_m3" };
+            let keys =
+                ["product", "name", "class", "in_mix", spray, "ammonium_sulfate_kg_per_m3", "loads", "why", "basis"];
+            has_keys(conditioner, &keys);
+            for load in list(conditioner, "loads") {
+                let amount = if load.get("amount_l").is_some() { "amount_l" } else { "amount_kg" };
+                has_keys(&load, &["load", amount, "ammonium_sulfate_kg"]);
+            }
+        }
         for line in list(&pass, "lines") {
             let is_liquid = line.get("demand_l").is_some();
             let (rate, demand) =

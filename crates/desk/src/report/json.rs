@@ -1,11 +1,15 @@
 //! The plan as JSON, in SI units. Keys are only added, never renamed.
 
+use rust_decimal::prelude::ToPrimitive;
 use serde_json::{Map, Value, json};
 use tankard_core::farm::Farm;
 use tankard_core::finding::Finding;
 use tankard_core::loads::{FillStep, Load};
+use tankard_core::mix::choice::{Choice, Collision};
 use tankard_core::plan::{NOT_JUDGED, Plan};
-use tankard_core::quantity::{Amount, AmountPerArea};
+use tankard_core::quantity::{Amount, AmountPerArea, Area};
+use tankard_core::water::ConditionerChoice;
+use tankard_core::water::dose::{Dose, per_load};
 
 /// The plans of a farm as JSON.
 pub fn plans(farm: &Farm, plans: &[Plan]) -> Value {
@@ -35,6 +39,10 @@ fn pass(farm: &Farm, plan: &Plan) -> Value {
             "conditioner_need_without_iron_kg_per_m3": water.need.as_ref().map(|need| need.without_iron.to_grams_per_litre()),
             "conditioner_recommended_kg_per_m3": water.recommended.map(tankard_core::quantity::MassPerVolume::to_grams_per_litre),
         },
+        "adjuvant_choices": plan.adjuvants.choices.iter().map(choice).collect::<Vec<_>>(),
+        "adjuvants_in_mix": plan.adjuvants.current.as_ref().map(choice),
+        "adjuvant_collisions": plan.adjuvants.collisions.iter().map(collision).collect::<Vec<_>>(),
+        "conditioner": water.conditioner.as_ref().map(|conditioner| self::conditioner(plan, conditioner)),
         "order": plan.order.iter().map(|placed| placed.product.clone()).collect::<Vec<_>>(),
         "lines": plan.lines.iter().map(|line| {
             let mut object = Map::new();
@@ -50,6 +58,77 @@ fn pass(farm: &Farm, plan: &Plan) -> Value {
         "loads": plan.loads.iter().map(load).collect::<Vec<_>>(),
         "findings": plan.findings.iter().map(finding).collect::<Vec<_>>(),
     })
+}
+
+/// A set of adjuvants: `products` are ids of the shed, `to_buy` classes that it does not hold.
+fn choice(choice: &Choice) -> Value {
+    let hectare = Area::from_hectares(1.0);
+    json!({
+        "rank": choice.rank,
+        "products": choice.members.iter().filter_map(|member| member.product.clone()).collect::<Vec<_>>(),
+        "to_buy": choice.members.iter().filter(|member| member.product.is_none()).map(|member| member.class.name()).collect::<Vec<_>>(),
+        "members": choice.members.iter().map(|member| {
+            let mut object = Map::new();
+            object.insert("product".to_owned(), json!(member.product));
+            object.insert("class".to_owned(), json!(member.class.key()));
+            object.insert("rate".to_owned(), json!(member.rate.as_ref().map(tankard_core::quantity::AsTyped::text)));
+            object.insert("rate_from".to_owned(), json!(member.rate_from));
+            if let Some(rate) = member.per_area {
+                amount(&mut object, "per_ha", rate.over(hectare));
+            }
+            Value::Object(object)
+        }).collect::<Vec<_>>(),
+        "cost_per_ha": choice.cost_per_hectare.and_then(|cost| cost.amount().round_dp(4).to_f64()),
+        "satisfies_all": choice.satisfies,
+        "in_mix": choice.current,
+        "reasons": choice.reasons(),
+    })
+}
+
+fn collision(collision: &Collision) -> Value {
+    json!({
+        "wants": collision.wants,
+        "forbids": collision.forbids,
+        "text": collision.text,
+        "bases": collision.bases.iter().map(|basis| json!({ "kind": basis.kind(), "source": basis.source() })).collect::<Vec<_>>(),
+        "ways_out": collision.ways_out,
+    })
+}
+
+/// The water conditioner: in the spray, and in each load.
+fn conditioner(plan: &Plan, choice: &ConditionerChoice) -> Value {
+    let mut object = Map::new();
+    object.insert("product".to_owned(), json!(choice.product));
+    object.insert("name".to_owned(), json!(choice.name));
+    object.insert("class".to_owned(), json!(choice.class.key()));
+    object.insert("in_mix".to_owned(), json!(choice.in_mix));
+    match choice.per_spray {
+        Some(Dose::Dry(content)) => object.insert("kg_per_m3".to_owned(), json!(content.to_grams_per_litre())),
+        Some(Dose::Liquid(share)) => object.insert("l_per_m3".to_owned(), json!(share.to_fraction() * 1000.0)),
+        None => None,
+    };
+    let salt = plan.water.recommended.map(tankard_core::quantity::MassPerVolume::to_grams_per_litre);
+    object.insert("ammonium_sulfate_kg_per_m3".to_owned(), json!(salt));
+    let (doses, _) = per_load(&plan.water, &plan.loads, tankard_core::quantity::Units::Metric);
+    let loads: Vec<Value> = doses
+        .iter()
+        .map(|dose| {
+            let mut object = Map::new();
+            object.insert("load".to_owned(), json!(dose.load));
+            if let Some(of_product) = dose.product {
+                amount(&mut object, "amount", of_product);
+            }
+            object.insert(
+                "ammonium_sulfate_kg".to_owned(),
+                json!(dose.salt.map(tankard_core::quantity::Mass::to_kilograms)),
+            );
+            Value::Object(object)
+        })
+        .collect();
+    object.insert("loads".to_owned(), json!(loads));
+    object.insert("why".to_owned(), json!(choice.why));
+    object.insert("basis".to_owned(), json!({ "kind": choice.basis.kind(), "source": choice.basis.source() }));
+    Value::Object(object)
 }
 
 fn load(load: &Load) -> Value {

@@ -6,6 +6,7 @@ use tankard_core::farm::Farm;
 use tankard_core::finding::Finding;
 use tankard_core::loads::FillStep;
 use tankard_core::loads::card::long_date;
+use tankard_core::mix::choice::per_ground;
 use tankard_core::plan::{NOT_JUDGED, Plan};
 use tankard_core::quantity::Quantity;
 
@@ -55,6 +56,7 @@ fn write(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
             line.demand.show(units)
         )?;
     }
+    adjuvants(farm, plan, out)?;
     for load in &plan.loads {
         writeln!(
             out,
@@ -95,4 +97,35 @@ fn write(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
 pub fn finding(finding: &Finding) -> String {
     let hint = if finding.hint.is_empty() { String::new() } else { format!(" {}", finding.hint) };
     format!("{:<5} {}.{hint} ({})", finding.level.word(), finding.text.trim_end_matches('.'), finding.basis)
+}
+
+/// The sets of adjuvants on offer, each with what sets it behind the one before.
+fn adjuvants(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
+    if plan.adjuvants.choices.is_empty() {
+        return Ok(());
+    }
+    writeln!(out, "  which adjuvant suits every partner")?;
+    for choice in &plan.adjuvants.choices {
+        let members: Vec<String> = choice
+            .members
+            .iter()
+            .map(|member| {
+                let rate = member.rate.as_ref().map_or("rate not known", |rate| rate.text());
+                let buy = if member.product.is_none() { ", to buy" } else { "" };
+                format!("{} {rate}{buy}", member.name)
+            })
+            .collect();
+        let members = if members.is_empty() { "no adjuvant".to_owned() } else { members.join(" + ") };
+        let cost = choice.cost_per_hectare.map(|cost| per_ground(cost, farm.units, &farm.currency));
+        let mark = if choice.current { "  in the mix" } else { "" };
+        writeln!(out, "  {:>2}  {members}  {}{mark}", choice.rank, cost.unwrap_or_default())?;
+        if choice.behind.is_empty() {
+            for verdict in &choice.verdicts {
+                writeln!(out, "      {}", verdict.sentence())?;
+            }
+        } else {
+            writeln!(out, "      {}", choice.behind)?;
+        }
+    }
+    Ok(())
 }

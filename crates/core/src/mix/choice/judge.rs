@@ -4,12 +4,12 @@ use super::search::{Problem, Score};
 use super::voices::{Authority, Claim, Ground, Group, Voice, is_good, voices};
 use super::words::{behind, classes, either, verdicts};
 use super::{Adjuvants, Choice, Collision, Member, Role, dose};
-use crate::farm::label::{Stance, When};
+use crate::farm::label::{Says, Stance, When};
 use crate::farm::{AdjuvantClass, Farm, Field, Id, Pass, Product};
 use crate::finding::{Basis, Finding, Subject};
-use crate::mix::actives;
 use crate::mix::line::PlannedLine;
-use crate::quantity::{AmountPerArea, CarrierRate, MassPerVolume, Money};
+use crate::mix::{actives, guidance};
+use crate::quantity::{AmountPerArea, CarrierRate, MassPerVolume, Money, Quantity};
 
 /// Chooses adjuvants for a mix, and judges those that stand in it.
 pub(crate) fn choose(
@@ -280,6 +280,7 @@ fn judge(
         }
         untyped_surfactant(ground, voice, findings);
     }
+    by_class(ground, voices, lines, current, findings);
     built_in(voices, findings);
     overruled(voices, &set, findings);
     practice(voices, &set, findings);
@@ -458,13 +459,57 @@ fn rates(ground: &Ground<'_>, voice: &Voice, claim: &Claim, line: &PlannedLine, 
     }
 }
 
+/// What is published of a class itself, such as how much of an oil goes over ground. Where a label of the mix names a rate
+/// for the class, this is only worth knowing.
+fn by_class(
+    ground: &Ground<'_>,
+    voices: &[Voice],
+    lines: &[PlannedLine],
+    current: &Choice,
+    findings: &mut Vec<Finding>,
+) {
+    let units = ground.farm.units;
+    for member in &current.members {
+        let Some(line) = lines.iter().find(|line| Some(&line.product) == member.product.as_ref()) else { continue };
+        let Some(adjuvant) = ground.farm.products.get(&line.product) else { continue };
+        let by_label = voices
+            .iter()
+            .filter_map(|voice| voice.on(member.class))
+            .any(|claim| claim.authority.binds() && claim.least.is_some());
+        for (guidance, _) in guidance::on(adjuvant) {
+            for statement in &guidance.statements {
+                let Says::Adjuvant { least: Some(least), .. } = &statement.says else { continue };
+                let for_crop = ground.fields.iter().any(|field| crate::label::for_crop(statement, field));
+                let Ok(amount) = dose::over_ground(least, adjuvant, ground.carrier) else { continue };
+                if !for_crop || amount.exceeds(line.per_area) != Some(true) {
+                    continue;
+                }
+                let about = Subject::Product(line.product.clone());
+                let text = format!(
+                    "{} comes to {} at {}, less than the {} that is advised",
+                    line.name,
+                    line.per_area.show(units),
+                    ground.carrier.show(units),
+                    least.show(units)
+                );
+                let finding = if by_label {
+                    Finding::note(about, text, guidance.basis.clone())
+                } else {
+                    Finding::check(about, text, guidance.basis.clone())
+                };
+                findings.push(finding.hint(guidance.says.clone()));
+            }
+        }
+    }
+}
+
 /// Where advice hangs on a built-in surfactant and nobody has typed whether there is one.
 fn untyped_surfactant(ground: &Ground<'_>, voice: &Voice, findings: &mut Vec<Finding>) {
     let Some(product) = ground.farm.products.get(&voice.product) else { return };
     if product.surfactant.is_some() {
         return;
     }
-    let hangs = crate::mix::guidance::on(product).find(|(guidance, _)| {
+    let hangs = guidance::on(product).find(|(guidance, _)| {
         guidance.statements.iter().any(|statement| statement.when.contains(&When::NoSurfactantBuiltIn))
     });
     if let Some((guidance, _)) = hangs
@@ -595,7 +640,6 @@ pub(crate) fn most_allowed(
     lines: &[PlannedLine],
     carrier: CarrierRate,
 ) -> Option<AmountPerArea> {
-    use crate::farm::Says;
     lines
         .iter()
         .filter_map(|partner| farm.products.get(&partner.product))

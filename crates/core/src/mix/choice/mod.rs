@@ -202,7 +202,8 @@ impl Verdict {
         let mut said: Vec<(&str, Vec<&str>)> = Vec::new();
         for clause in &self.clauses {
             match said.iter_mut().find(|(verb, _)| *verb == clause.verb) {
-                Some((_, whats)) if whats.contains(&clause.what.as_str()) => {}
+                // A lesser voice may wish for the same or something else: the weightier wish is enough.
+                Some((_, whats)) if whats.iter().any(|what| clause.what.contains(what)) => {}
                 Some((_, whats)) => whats.push(&clause.what),
                 None => said.push((clause.verb, vec![&clause.what])),
             }

@@ -105,25 +105,19 @@ fn silence(voice: &Voice, set: &[AdjuvantClass], silent: bool) -> Option<Clause>
 /// Why a set stands behind the one before it: the first part in which they differ.
 pub(crate) fn behind(before: &Choice, this: &Choice, units: Units, currency: &str) -> String {
     let (a, b) = (&before.score, &this.score);
-    let worse = |from: Content| -> Vec<&Verdict> {
-        this.verdicts
-            .iter()
-            .zip(&before.verdicts)
-            .filter(|(this, before)| this.content >= from && before.content < this.content)
-            .map(|(this, _)| this)
-            .collect()
-    };
-    let because = |verdicts: Vec<&Verdict>, otherwise: &str| {
-        let first = verdicts.first().and_then(|verdict| Some((verdict, verdict.clauses.first()?)));
-        match first {
-            Some((verdict, clause)) => {
-                format!("Behind {}: {} {} {}", before.title(), verdict.name, clause.verb, clause.what)
-            }
-            None => format!("Behind {}: {otherwise}", before.title()),
-        }
+    // What is said of this set, and not of the one before, by the first product that is less content.
+    let because = |from: Content, otherwise: &str| {
+        let said = this.verdicts.iter().zip(&before.verdicts).find_map(|(this, before)| {
+            let known = |clause: &Clause| {
+                before.clauses.iter().any(|other| (other.verb, &other.what) == (clause.verb, &clause.what))
+            };
+            let clause = this.clauses.iter().find(|clause| clause.content >= from && !known(clause))?;
+            Some(format!("{} {} {}", this.name, clause.verb, clause.what))
+        });
+        format!("Behind {}: {}", before.title(), said.as_deref().unwrap_or(otherwise))
     };
     if a.unmet != b.unmet {
-        return because(worse(Content::Lacks), "a demand is not met");
+        return because(Content::Lacks, "a demand is not met");
     }
     if a.buys != b.buys {
         return format!("Behind {}: it would have to be bought", before.title());
@@ -139,10 +133,10 @@ pub(crate) fn behind(before: &Choice, this: &Choice, units: Units, currency: &st
             Authority::Practice => "common practice",
         };
         if was.0 != is.0 {
-            return because(worse(Content::Objects), &format!("{whose} has more against it"));
+            return because(Content::Objects, &format!("{whose} has more against it"));
         }
         if was.1 != is.1 {
-            return because(worse(Content::WouldRather), &format!("{whose} would rather have the other"));
+            return because(Content::WouldRather, &format!("{whose} would rather have the other"));
         }
     }
     by_lean_or_cost(before, a, b, units, currency)

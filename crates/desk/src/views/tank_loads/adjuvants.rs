@@ -12,7 +12,7 @@ use crate::look;
 use crate::parts::{boxes, lists};
 
 /// Width of the column with what is in a set.
-const SET: f32 = 220.0;
+const SET: f32 = 216.0;
 
 /// Shows the sets, or two of them side by side.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
@@ -110,14 +110,16 @@ fn row(desk: &Desk, ui: &mut Ui, choice: &Choice) -> Option<Act> {
             ui.label(if choice.satisfies { number.color(colours.brass) } else { number.color(colours.soft) });
         });
         cell_top(ui, SET, |ui| members(ui, choice, farm.units, &farm.currency));
-        let acts = 56.0;
+        let acts = 58.0;
         let room = (ui.available_width() - acts - 8.0).max(120.0);
         cell_top(ui, room, |ui| {
             let reasons = shortly(choice);
             let full = choice.reasons().join("\n");
-            ui.add(Label::new(reasons).wrap()).on_hover_text(full);
+            ui.add(Label::new(look::narrow(reasons)).wrap()).on_hover_text(full);
         });
         cell_top(ui, acts, |ui| {
+            ui.spacing_mut().interact_size.y = 0.0;
+            ui.spacing_mut().button_padding = Vec2::ZERO;
             if choice.current {
                 ui.label(look::soft(ui, "in the mix"));
                 return;
@@ -168,7 +170,7 @@ fn members(ui: &mut Ui, choice: &Choice, units: Units, currency: &str) {
         .on_hover_text(&first.name);
     let cost = choice.cost_per_hectare.map_or("price not typed".to_owned(), |cost| over(cost, units, currency));
     let mut parts = vec![rate(first)];
-    parts.extend(rest.iter().map(|member| format!("{} {}", member.class.name(), rate(member))));
+    parts.extend(rest.iter().map(|member| format!("{} {}", member.class.key(), rate(member))));
     let amounts = format!("{} · {cost}", parts.join(", "));
     ui.add(Label::new(look::soft(ui, &amounts)).wrap()).on_hover_text(choice.title());
 }
@@ -180,17 +182,17 @@ pub(super) fn over(per_hectare: Money, units: Units, currency: &str) -> String {
 
 /// The reasons in a line or two: what sets it behind the one before, or, for the first, what each product says.
 fn shortly(choice: &Choice) -> String {
-    if let Some((_, why)) = choice.behind.split_once(": ") {
-        return capital(why);
-    }
-    if !choice.behind.is_empty() {
-        return choice.behind.clone();
-    }
     let mut verdicts: Vec<&Verdict> = choice.verdicts.iter().collect();
     verdicts.sort_by_key(|verdict| std::cmp::Reverse(weight(verdict.content)));
-    let said: Vec<String> =
-        verdicts.iter().take(3).map(|verdict| format!("{} {}", short(&verdict.name), verdict.plain())).collect();
-    said.join(". ")
+    let full = match choice.behind.split_once(": ") {
+        Some((_, why)) => capital(why),
+        None if !choice.behind.is_empty() => choice.behind.clone(),
+        None => {
+            let said = verdicts.iter().take(3).map(|verdict| format!("{} {}", verdict.name, verdict.plain()));
+            said.collect::<Vec<_>>().join(". ")
+        }
+    };
+    verdicts.iter().fold(full, |text, verdict| text.replace(&verdict.name, short(&verdict.name)))
 }
 
 const fn weight(content: Content) -> u8 {
@@ -209,7 +211,7 @@ fn short(name: &str) -> &str {
     name.split(|c: char| c.is_ascii_digit() || c == '(').next().map_or(name, str::trim_end)
 }
 
-fn capital(text: &str) -> String {
+pub(super) fn capital(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
@@ -227,7 +229,7 @@ fn by_hand(ui: &mut Ui, plan: &Plan) {
         });
         let room = ui.available_width() - 8.0;
         cell_top(ui, room, |ui| {
-            ui.add(Label::new(shortly(current)).wrap().sense(Sense::hover()))
+            ui.add(Label::new(look::narrow(shortly(current))).wrap().sense(Sense::hover()))
                 .on_hover_text(current.reasons().join("\n"));
         });
     });

@@ -8,7 +8,7 @@ use tankard_core::finding::{Finding, Level};
 use tankard_core::mix::choice::Choice;
 use tankard_core::plan::{Plan, plan_as};
 
-use super::adjuvants::{over, take};
+use super::adjuvants::{capital, over, take};
 use super::{cell, hairline};
 use crate::app::Desk;
 use crate::look;
@@ -38,8 +38,14 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, choice: 
         cell(ui, column, false, |ui| {
             ui.label(look::strong("In the mix now"));
         });
-        cell(ui, column, false, |ui| {
-            ui.add(Label::new(look::strong(format!("{}. {}", choice.rank, choice.title()))).truncate());
+        cell(ui, column, true, |ui| {
+            let may = choice.members.iter().all(|member| member.product.is_some());
+            if may && boxes::act(ui, "Take").accessible_name("Take this set into the mix").clicked() {
+                act = Some(true);
+            }
+            ui.with_layout(egui::Layout::left_to_right(egui::Align::Center), |ui| {
+                ui.add(Label::new(look::strong(format!("{}. {}", choice.rank, capital(&choice.title())))).truncate());
+            });
         });
     });
     hairline(ui);
@@ -75,14 +81,6 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, choice: 
             column_of(ui, column, |ui| only_here(ui, this, that));
         }
     });
-    hairline(ui);
-    ui.horizontal(|ui| {
-        cell(ui, 90.0 + column + 6.0, false, |_| {});
-        let may = choice.members.iter().all(|member| member.product.is_some());
-        if may && boxes::act(ui, "Take it into the mix").clicked() {
-            act = Some(true);
-        }
-    });
     match act {
         Some(true) => take(desk, id, choice),
         Some(false) => desk.tank_loads.compared = None,
@@ -114,7 +112,7 @@ fn line(ui: &mut Ui, column: f32, label: &str, texts: [String; 2]) {
         });
         for text in texts {
             column_of(ui, column, |ui| {
-                ui.add(Label::new(text).wrap());
+                ui.add(Label::new(look::narrow(text)).wrap());
             });
         }
     });

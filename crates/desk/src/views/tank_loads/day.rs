@@ -53,7 +53,7 @@ pub(super) fn show(ui: &mut Ui, pass: &mut Pass) {
         ui.checkbox(&mut growing.heat, "extreme heat");
         ui.checkbox(&mut growing.cold, "cold");
         ui.label(look::soft(ui, "air at its warmest"));
-        boxes::quantity_hinted(ui, "Air at its warmest", &mut growing.air, 70.0, "not known");
+        boxes::quantity_hinted(ui, "Air at its warmest", &mut growing.air, 92.0, "not known");
     });
     boxes::row(ui, "carrier", |ui| {
         let say = |kind: &CarrierKind| kind.name().to_owned();

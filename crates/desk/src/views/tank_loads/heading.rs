@@ -28,7 +28,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             farm.passes.insert(id.to_owned(), pass);
         });
     }
-    pages(desk, ui, id);
+    pages(desk, ui, id, plan);
 }
 
 fn sheet(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
@@ -108,11 +108,6 @@ fn facts(desk: &mut Desk, ui: &mut Ui, pass: &Pass, plan: &Plan) {
             }
             ui.add_space(10.0);
         }
-        if let Some(time) = plan.spray_time
-            && worked(ui, format!("{} of spraying", time.show(units)), "Time to spray")
-        {
-            working = Some("Time to spray".to_owned());
-        }
     });
     desk.tank_loads.editor = open;
     if let Some(title) = working {
@@ -120,7 +115,7 @@ fn facts(desk: &mut Desk, ui: &mut Ui, pass: &Pass, plan: &Plan) {
     }
 }
 
-fn pages(desk: &mut Desk, ui: &mut Ui, id: &str) {
+fn pages(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     ui.add_space(2.0);
     ui.horizontal(|ui| {
         let cards =
@@ -146,6 +141,15 @@ fn pages(desk: &mut Desk, ui: &mut Ui, id: &str) {
         let words = if recorded { "Record it again" } else { "Record as sprayed" };
         if boxes::act(ui, words).clicked() {
             crate::views::season_log::record_pass(desk, id);
+        }
+        let units = desk.document.farm().units;
+        if let Some(time) = plan.spray_time {
+            ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+                ui.add_space(12.0);
+                if worked(ui, format!("{} of spraying", time.show(units)), "Time to spray") {
+                    desk.tank_loads.working = Some(Shown::Titled("Time to spray".to_owned()));
+                }
+            });
         }
     });
 }

@@ -72,6 +72,44 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     });
 }
 
+/// The amounts alone, to stand beside the plan.
+pub(super) fn shortly(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
+    let farm = desk.document.farm();
+    let size = desk.tank_loads.jar.jar(farm);
+    let Some(test) = jar(plan, farm, size) else { return };
+    ui.horizontal(|ui| {
+        ui.label(look::heading(format!("Jar test, {}", test.jar.name())));
+        if boxes::act(ui, "Print…").accessible_name("Jar test, to print").clicked() {
+            desk.tank_loads.page = super::Page::Jar;
+        }
+    });
+    ui.spacing_mut().item_spacing.y = 1.0;
+    let amount = 58.0;
+    for item in &test.items {
+        ui.horizontal(|ui| {
+            ui.spacing_mut().interact_size.y = 0.0;
+            let name = ui.available_width() - amount - 8.0;
+            ui.allocate_ui_with_layout(
+                egui::Vec2::new(name, 18.0),
+                egui::Layout::left_to_right(egui::Align::Min),
+                |ui| {
+                    ui.set_min_width(name);
+                    ui.label(look::soft(ui, item.number.to_string()));
+                    ui.add(egui::Label::new(&item.name).truncate()).on_hover_text(item.beside());
+                },
+            );
+            ui.with_layout(egui::Layout::right_to_left(egui::Align::Min), |ui| {
+                if worked(ui, &item.measured.text, &format!("{} in the jar", item.name)) {
+                    desk.tank_loads.working = Some(Shown::InJar(item.product.clone()));
+                }
+            });
+        });
+    }
+    if test.is_incomplete() {
+        ui.label(look::soft(ui, "not complete; see the jar test's own page"));
+    }
+}
+
 fn heading(desk: &mut Desk, ui: &mut Ui, test: &JarTest) {
     ui.horizontal_wrapped(|ui| {
         ui.label(look::heading("Jar filled to"));

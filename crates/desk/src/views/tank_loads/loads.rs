@@ -10,7 +10,7 @@ use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, lists};
 
-const TILE: Vec2 = Vec2::new(170.0, 56.0);
+const TILE: Vec2 = Vec2::new(170.0, 48.0);
 
 /// Shows the loads.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
@@ -71,7 +71,7 @@ fn tile(ui: &mut Ui, number: u32, volume: &str, ground: &str, fields: &str, chos
         (colours.sheet, Stroke::new(1.0, colours.hairline))
     };
     ui.painter().rect(rect, 2, face, edge, StrokeKind::Inside);
-    let room = rect.shrink2(Vec2::new(10.0, 6.0));
+    let room = rect.shrink2(Vec2::new(10.0, 3.0));
     let mut inside =
         ui.new_child(egui::UiBuilder::new().max_rect(room).layout(egui::Layout::top_down(egui::Align::Min)));
     inside.spacing_mut().item_spacing.y = 0.0;

@@ -1,9 +1,9 @@
-//! The tank mix: product, rate, amount in a full load, cost. And what is not judged yet.
+//! The tank mix: product, rate, amount over ground and in the chosen load, cost.
 
 use egui::Ui;
 use tankard_core::farm::{Farm, Id, Line, ProductKind};
 use tankard_core::mix::line::PlannedLine;
-use tankard_core::plan::{NOT_JUDGED, Plan};
+use tankard_core::plan::Plan;
 use tankard_core::quantity::{AsTyped, Money, Quantity, Rate, Units};
 
 use super::{Shown, cell, hairline, worked};
@@ -15,6 +15,7 @@ use crate::parts::{boxes, lists};
 struct Widths {
     product: f32,
     rate: f32,
+    ground: f32,
     load: f32,
     cost: f32,
     acts: f32,
@@ -22,9 +23,9 @@ struct Widths {
 
 impl Widths {
     fn of(ui: &Ui) -> Self {
-        let (rate, load, cost, acts, gaps) = (118.0, 136.0, 50.0, 20.0, 4.0 * 6.0);
-        let product = (ui.available_width() - rate - load - cost - acts - gaps).max(120.0);
-        Self { product, rate, load, cost, acts }
+        let (rate, ground, load, cost, acts, gaps) = (112.0, 74.0, 110.0, 42.0, 32.0, 5.0 * 4.0);
+        let product = (ui.available_width() - rate - ground - load - cost - acts - gaps).max(110.0);
+        Self { product, rate, ground, load, cost, acts }
     }
 }
 
@@ -35,8 +36,11 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     let mut working = None;
     look::sheet(ui).show(ui, |ui| {
         ui.set_width(ui.available_width());
-        ui.label(look::heading("Tank mix"));
-        ui.spacing_mut().item_spacing = egui::vec2(6.0, 2.0);
+        ui.horizontal(|ui| {
+            ui.label(look::heading("Tank mix"));
+            ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| totals(desk, ui, plan));
+        });
+        ui.spacing_mut().item_spacing = egui::vec2(4.0, 2.0);
         let widths = Widths::of(ui);
         let farm = desk.document.farm();
         if pass.mix.is_empty() {
@@ -57,21 +61,12 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             pass.mix.remove(at);
         }
         ui.horizontal(|ui| {
-            cell(ui, widths.product, false, |ui| add(ui, farm, &mut pass.mix, widths.product - 8.0));
-            cell(ui, widths.rate + widths.load + 6.0, true, |ui| {
-                if let Some(load) = plan.loads.iter().find(|load| load.number == desk.tank_loads.load) {
-                    ui.label(look::soft(ui, format!("{} water", load.water.show(farm.units))));
-                }
-            });
-            cell(ui, widths.cost, true, |ui| {
-                if let Some(cost) = plan.cost.and_then(|cost| per_area(cost, plan, farm.units)) {
-                    ui.label(look::strong(cost));
-                }
-            });
+            let width = (ui.available_width() - 330.0).clamp(120.0, 200.0);
+            add(ui, farm, &mut pass.mix, width);
+            if !pass.mix.is_empty() {
+                order(ui, &mut pass, plan);
+            }
         });
-        if !pass.mix.is_empty() {
-            order(ui, &mut pass, plan);
-        }
     });
     if pass != before {
         desk.document.edit(|farm| {
@@ -81,12 +76,19 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     if working.is_some() {
         desk.tank_loads.working = working;
     }
-    ui.add_space(look::GRID);
-    look::sheet(ui).show(ui, |ui| {
-        ui.set_width(ui.available_width());
-        ui.label(look::heading("Not judged yet: decide these from the labels"));
-        ui.label(look::soft(ui, NOT_JUDGED.join(" · ")));
-    });
+}
+
+/// Water in the chosen load, and what all products cost over ground.
+fn totals(desk: &Desk, ui: &mut Ui, plan: &Plan) {
+    let farm = desk.document.farm();
+    if let Some(cost) = plan.cost.and_then(|cost| per_area(cost, plan, farm.units)) {
+        let per = if farm.units == Units::Metric { "ha" } else { "ac" };
+        ui.label(look::strong(format!("{}{cost}/{per}", farm.currency)));
+        ui.add_space(6.0);
+    }
+    if let Some(load) = plan.loads.iter().find(|load| load.number == desk.tank_loads.load) {
+        ui.label(look::soft(ui, format!("{} water in load {}", load.water.show(farm.units), load.number)));
+    }
 }
 
 fn head(ui: &mut Ui, widths: &Widths, units: Units, currency: &str) {
@@ -95,6 +97,7 @@ fn head(ui: &mut Ui, widths: &Widths, units: Units, currency: &str) {
         for (width, right, text) in [
             (widths.product, false, "product, by its place"),
             (widths.rate, false, "rate"),
+            (widths.ground, true, "over ground"),
             (widths.load, true, "in this load"),
             (widths.cost, true, cost.as_str()),
         ] {
@@ -115,7 +118,7 @@ fn row(
     load: u32,
     working: &mut Option<Shown>,
 ) -> bool {
-    let mut removed = false;
+    let (mut removed, mut more) = (false, false);
     let product = farm.products.get(&line.product);
     let name = product.map_or_else(|| format!("{} (not in the shed)", line.product), |product| product.name.clone());
     let planned = plan.lines.iter().find(|planned| planned.product == line.product);
@@ -127,6 +130,7 @@ fn row(
             ui.add(egui::Label::new(name.as_str()).truncate()).on_hover_text(&name);
         });
         boxes::quantity(ui, &format!("Rate of {name}"), &mut line.rate, widths.rate - 8.0);
+        cell(ui, widths.ground, true, |ui| over_ground(ui, farm.units, line, planned, &name, working));
         cell(ui, widths.load, true, |ui| {
             let item = plan
                 .loads
@@ -151,54 +155,63 @@ fn row(
                 .on_hover_text("Take it out of the mix")
                 .accessible_name(format!("Take {name} out of the mix"))
                 .clicked();
+            more = in_the_spray(line)
+                && line.at_least.is_none()
+                && line.at_most.is_none()
+                && boxes::act(ui, "…")
+                    .on_hover_text("But at least, at most over ground")
+                    .accessible_name(format!("Bounds over ground for {name}"))
+                    .clicked();
         });
     });
-    below(ui, farm.units, line, planned, &name, working);
+    bounds(ui, line, &name, more);
     removed
 }
 
-/// Under a rate that is not typed over ground: what it is over ground, and its floor and ceiling there.
-fn below(
+/// Whether a rate is typed by the spray, so that its amount over ground hangs on the spray volume.
+fn in_the_spray(line: &Line) -> bool {
+    !matches!(
+        line.rate.value(),
+        Rate::VolumePerArea(_) | Rate::MassPerArea(_) | Rate::OuncesPerArea(_) | Rate::ActivePerArea(..)
+    )
+}
+
+/// What a rate that is not typed over ground comes to there.
+fn over_ground(
     ui: &mut Ui,
     units: Units,
-    line: &mut Line,
+    line: &Line,
     planned: Option<&PlannedLine>,
     name: &str,
     working: &mut Option<Shown>,
 ) {
-    let rate = line.rate.value();
-    if matches!(rate, Rate::VolumePerArea(_) | Rate::MassPerArea(_) | Rate::OuncesPerArea(_)) && planned.is_some() {
+    let Some(planned) = planned else {
+        ui.label(look::soft(ui, "not reckoned")).on_hover_text("See what there is to settle");
+        return;
+    };
+    let plain = matches!(line.rate.value(), Rate::VolumePerArea(_) | Rate::MassPerArea(_) | Rate::OuncesPerArea(_));
+    if !plain && worked(ui, planned.per_area.show(units), &format!("{name} over ground")) {
+        *working = Some(Shown::Titled(format!("{name} over ground")));
+    }
+}
+
+/// Under a rate in the spray: its floor and ceiling over ground, once they are asked for.
+fn bounds(ui: &mut Ui, line: &mut Line, name: &str, more: bool) {
+    let id = ui.make_persistent_id("bounds");
+    if more {
+        ui.data_mut(|data| data.insert_temp(id, true));
+    }
+    let asked = ui.data(|data| data.get_temp::<bool>(id).unwrap_or(false));
+    if !in_the_spray(line) || !(line.at_least.is_some() || line.at_most.is_some() || asked) {
         return;
     }
-    let id = ui.make_persistent_id("bounds");
-    let asked = ui.data(|data| data.get_temp::<bool>(id).unwrap_or(false));
     ui.horizontal(|ui| {
         ui.add_space(16.0);
-        match planned {
-            Some(planned) => {
-                ui.label(look::soft(ui, "="));
-                if worked(ui, planned.per_area.show(units), &format!("{name} over ground")) {
-                    *working = Some(Shown::Titled(format!("{name} over ground")));
-                }
-            }
-            None => {
-                ui.label(look::soft(ui, "cannot be reckoned yet; see what there is to settle"));
-            }
-        }
-        if matches!(rate, Rate::ActivePerArea(..)) {
-            return;
-        }
-        if line.at_least.is_some() || line.at_most.is_some() || asked {
-            ui.label(look::soft(ui, "at least"));
-            boxes::quantity_or_none(ui, &format!("Least of {name} over ground"), &mut line.at_least, 76.0);
-            ui.label(look::soft(ui, "at most"));
-            boxes::quantity_or_none(ui, &format!("Most of {name} over ground"), &mut line.at_most, 76.0);
-        } else if boxes::act(ui, "but at least, at most…")
-            .accessible_name(format!("Bounds over ground for {name}"))
-            .clicked()
-        {
-            ui.data_mut(|data| data.insert_temp(id, true));
-        }
+        ui.label(look::soft(ui, "but at least"));
+        boxes::quantity_or_none(ui, &format!("Least of {name} over ground"), &mut line.at_least, 76.0);
+        ui.label(look::soft(ui, "at most"));
+        boxes::quantity_or_none(ui, &format!("Most of {name} over ground"), &mut line.at_most, 76.0);
+        ui.label(look::soft(ui, "over ground"));
     });
 }
 
@@ -259,26 +272,28 @@ fn first_rate(farm: &Farm, id: &Id, liquid: bool) -> Option<AsTyped<Rate>> {
 
 /// Which published order is followed, and how full the tank is before the first product.
 fn order(ui: &mut Ui, pass: &mut tankard_core::farm::Pass, plan: &Plan) {
-    ui.horizontal(|ui| {
-        ui.label(look::soft(ui, "order"));
-        let orders = tankard_core::mix::order::orders();
-        let first = orders.first().map_or("", |(name, _)| name);
-        let mut chosen = if pass.mixing_order.is_empty() { first.to_owned() } else { pass.mixing_order.clone() };
-        let all: Vec<String> = orders.iter().map(|(name, _)| (*name).to_owned()).collect();
-        let say = |name: &String| {
-            orders
-                .iter()
-                .find(|(known, _)| known == name)
-                .map_or_else(|| name.clone(), |(_, title)| (*title).to_owned())
-        };
-        boxes::choice(ui, "Published mixing order", &mut chosen, &all, say, (ui.available_width() - 130.0).min(300.0));
-        let wanted = if chosen == first { String::new() } else { chosen };
-        if wanted != pass.mixing_order {
-            pass.mixing_order = wanted;
-        }
-        ui.label(look::soft(ui, "first fill"));
-        let usual = plan.order.first().map_or(50.0, |placed| placed.full_before * 100.0);
-        let hint = format!("{usual:.0} %");
-        boxes::quantity_hinted(ui, "How full before the first product", &mut pass.first_fill, 52.0, &hint);
-    });
+    ui.label(look::soft(ui, "order"));
+    let orders = tankard_core::mix::order::orders();
+    let first = orders.first().map_or("", |(name, _)| name);
+    let mut chosen = if pass.mixing_order.is_empty() { first.to_owned() } else { pass.mixing_order.clone() };
+    let all: Vec<String> = orders.iter().map(|(name, _)| (*name).to_owned()).collect();
+    let say = |name: &String| {
+        orders.iter().find(|(known, _)| known == name).map_or_else(|| name.clone(), |(_, title)| (*title).to_owned())
+    };
+    boxes::choice(
+        ui,
+        "Published mixing order",
+        &mut chosen,
+        &all,
+        say,
+        (ui.available_width() - 130.0).clamp(90.0, 300.0),
+    );
+    let wanted = if chosen == first { String::new() } else { chosen };
+    if wanted != pass.mixing_order {
+        pass.mixing_order = wanted;
+    }
+    ui.label(look::soft(ui, "first fill"));
+    let usual = plan.order.first().map_or(50.0, |placed| placed.full_before * 100.0);
+    let hint = format!("{usual:.0} %");
+    boxes::quantity_hinted(ui, "How full before the first product", &mut pass.first_fill, 52.0, &hint);
 }

@@ -250,6 +250,17 @@ pub(crate) fn worked(ui: &mut Ui, text: impl Into<String>, name: &str) -> bool {
     response.on_hover_cursor(egui::CursorIcon::PointingHand).clicked()
 }
 
+/// The same in soft ink.
+pub(crate) fn worked_soft(ui: &mut Ui, text: &str, name: &str) -> bool {
+    let soft = look::colours(ui).soft;
+    ui.scope(|ui| {
+        ui.visuals_mut().override_text_color = Some(soft);
+        ui.style_mut().override_text_style = Some(egui::TextStyle::Small);
+        worked(ui, text, name)
+    })
+    .inner
+}
+
 /// A cell of a table, of a width, set to one side.
 pub(crate) fn cell(ui: &mut Ui, width: f32, right: bool, add: impl FnOnce(&mut Ui)) {
     let layout = if right {

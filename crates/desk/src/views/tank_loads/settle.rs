@@ -3,7 +3,10 @@
 use egui::{ScrollArea, Ui};
 use tankard_core::finding::Level;
 use tankard_core::loads::working_of;
-use tankard_core::plan::Plan;
+use tankard_core::plan::{NOT_JUDGED, Plan};
+use tankard_core::quantity::practical::show_amount;
+use tankard_core::quantity::{Amount, Quantity};
+use tankard_core::water::dose::per_load;
 use tankard_core::working::Working;
 
 use super::Shown;
@@ -17,12 +20,13 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     let settle = if plan.level().is_none_or(|level| level < Level::Check) { "Worth knowing" } else { "To settle" };
     ui.label(look::heading(settle).color(look::colours(ui).soft));
     let mut led = None;
-    ScrollArea::vertical().id_salt("findings").max_height(height * 0.56).auto_shrink([false, false]).show(ui, |ui| {
+    ScrollArea::vertical().id_salt("findings").max_height(height * 0.52).auto_shrink([false, false]).show(ui, |ui| {
         ui.add_space(4.0);
         if plan.findings.is_empty() {
             lists::empty(ui, "Nothing speaks against this pass, as far as it is judged.");
         }
         led = findings::show(ui, &plan.findings);
+        ui.label(look::soft(ui, format!("Not judged yet, decide from the labels: {}.", NOT_JUDGED.join("; "))));
     });
     if let Some(subject) = led {
         desk.lead_to(&subject);
@@ -45,18 +49,56 @@ fn working(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     };
     let mut title = shown.as_ref().map(|working| working.title.clone()).unwrap_or_default();
     let before = title.clone();
-    let mut titles: Vec<String> = plan.workings.iter().map(|working| working.title.clone()).collect();
-    if !title.is_empty() && !titles.contains(&title) {
+    let mut titles: Vec<String> = vec![String::new()];
+    titles.extend(plan.workings.iter().map(|working| working.title.clone()));
+    if !titles.contains(&title) {
         titles.push(title.clone());
     }
-    let say = |title: &String| if title.is_empty() { "Choose a working".to_owned() } else { title.clone() };
+    let say = |title: &String| if title.is_empty() { "Water and jar test".to_owned() } else { title.clone() };
     boxes::choice(ui, "Working shown", &mut title, &titles, say, ui.available_width() - 12.0);
     if title != before {
-        desk.tank_loads.working = Some(Shown::Titled(title));
+        desk.tank_loads.working = (!title.is_empty()).then_some(Shown::Titled(title));
     }
     ui.add_space(4.0);
     ScrollArea::vertical().id_salt("working").auto_shrink([false, true]).show(ui, |ui| match &shown {
         Some(working) => workings::show(ui, working),
-        None => lists::empty(ui, "A click on a number shows how it came about."),
+        None => {
+            water(desk, ui, plan);
+            ui.add_space(6.0);
+            super::jar::shortly(desk, ui, plan);
+            ui.add_space(4.0);
+            lists::empty(ui, "A click on a number shows how it came about.");
+        }
     });
+}
+
+/// What the water ties up and what conditions it, with what goes into the chosen load.
+fn water(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
+    let farm = desk.document.farm();
+    let units = farm.units;
+    let water = &plan.water;
+    ui.label(look::heading("Water conditioner"));
+    if let Some(need) = &water.need {
+        let text = format!("the ions tie up {}", need.most().show(units));
+        if super::worked_soft(ui, &text, &format!("Need of {}", water.name)) {
+            desk.tank_loads.working = Some(Shown::Titled(format!("Ammonium sulfate tied up by {}", water.name)));
+        }
+    }
+    let Some(choice) = &water.conditioner else {
+        lists::empty(ui, if water.id.is_empty() { "No water is chosen." } else { "Nothing in this mix asks for one." });
+        return;
+    };
+    let (doses, _) = per_load(water, &plan.loads, units);
+    let load = doses.iter().find(|dose| dose.load == desk.tank_loads.load);
+    let mut parts: Vec<String> = choice.per_spray.map(|dose| dose.show(units)).into_iter().collect();
+    if let Some(amount) = load.and_then(|dose| dose.product.or(dose.salt.map(Amount::Mass))) {
+        parts.push(format!("{} in load {}", show_amount(amount, units), desk.tank_loads.load));
+    }
+    let what = match (choice.in_mix, &choice.product) {
+        (true, _) => "plan".to_owned(),
+        (false, Some(_)) => format!("{}, not in the mix:", choice.name),
+        (false, None) => format!("{}, none in the shed", choice.name),
+    };
+    ui.label(format!("{what} {}", parts.join(", ")))
+        .on_hover_text(format!("{}. {}. {}", choice.name, choice.why, choice.basis));
 }
