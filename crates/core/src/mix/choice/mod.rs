@@ -29,13 +29,28 @@ pub enum Role {
     Buffer,
     /// Keeps a herbicide from rising as vapour.
     Volatility,
-    /// Anything else: against drift, against foam, to keep things mixed.
+    /// Keeps droplets from drifting.
+    Drift,
+    /// Keeps a mix together.
+    Compatibility,
+    /// Keeps foam down.
+    Foam,
+    /// Anything else.
     Other,
 }
 
 impl Role {
     /// All of them.
-    pub const ALL: [Self; 5] = [Self::Activator, Self::WaterAndNitrogen, Self::Buffer, Self::Volatility, Self::Other];
+    pub const ALL: [Self; 8] = [
+        Self::Activator,
+        Self::WaterAndNitrogen,
+        Self::Buffer,
+        Self::Volatility,
+        Self::Drift,
+        Self::Compatibility,
+        Self::Foam,
+        Self::Other,
+    ];
 
     /// The role of a class.
     pub const fn of(class: AdjuvantClass) -> Self {
@@ -49,8 +64,16 @@ impl Role {
             C::AmmoniumSulfate | C::UreaAmmoniumNitrate | C::ConditionerWithoutAmmonium => Self::WaterAndNitrogen,
             C::Buffer => Self::Buffer,
             C::VolatilityReducer => Self::Volatility,
-            C::DriftRetardant | C::CompatibilityAgent | C::Defoamer | C::Other => Self::Other,
+            C::DriftRetardant => Self::Drift,
+            C::CompatibilityAgent => Self::Compatibility,
+            C::Defoamer => Self::Foam,
+            C::Other => Self::Other,
         }
+    }
+
+    /// Whether the choice of adjuvants decides it; the rest stays as the user put it.
+    const fn is_chosen(self) -> bool {
+        matches!(self, Self::Activator | Self::WaterAndNitrogen | Self::Buffer | Self::Volatility)
     }
 }
 
@@ -110,7 +133,7 @@ impl Choice {
         pass.mix.retain(|line| {
             let class = farm.products.get(&line.product).and_then(crate::farm::Product::adjuvant_class);
             class.is_none_or(|class| {
-                Role::of(class) == Role::Other && !self.members.iter().any(|member| member.class == class)
+                !Role::of(class).is_chosen() && !self.members.iter().any(|member| member.class == class)
             })
         });
         for member in &self.members {

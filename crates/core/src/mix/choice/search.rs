@@ -1,7 +1,9 @@
-//! The exact search: every set of classes, with the best products of the shed for it.
+//! The exact search: every set of adjuvants there is, none guessed.
 //!
 //! A set holds at most one product of a class; a second one of the same class would add nothing but cost. What a set is
-//! worth is its [`Score`], compared from the first part to the last.
+//! worth is its [`Score`], compared from the first part to the last. Demands and wishes speak of one role each, so scores of
+//! roles add up, and the best set is put together from the best part for each role; only products that may not go together
+//! tie roles to each other, and then parts are tried in turn until no better set can be left.
 
 use super::Role;
 use super::dose::{Dose, dose};
@@ -34,8 +36,36 @@ pub(crate) struct Score {
     pub(crate) cost: i64,
     /// How many products.
     pub(crate) count: u32,
-    /// Which ones, so that no two sets are equal.
+    /// Which ones, role by role, so that no two sets are equal.
     pub(crate) which: Vec<u16>,
+}
+
+impl Score {
+    /// The score of two parts of a set together.
+    fn plus(&self, other: &Self) -> Self {
+        let mut sum = self.clone();
+        sum.broken += other.broken;
+        sum.unmet += other.unmet;
+        sum.buys += other.buys;
+        sum.stacked += other.stacked;
+        for (standing, more) in sum.standing.iter_mut().zip(&other.standing) {
+            standing.0 += more.0;
+            standing.1 += more.1;
+        }
+        sum.lean += other.lean;
+        sum.unpriced += other.unpriced;
+        sum.cost = sum.cost.saturating_add(other.cost);
+        sum.count += other.count;
+        sum.which.extend(&other.which);
+        sum
+    }
+}
+
+/// The part of a set that serves one role.
+#[derive(Clone, Debug)]
+struct Part {
+    mask: Mask,
+    score: Score,
 }
 
 /// A product that may go into a set.
@@ -68,13 +98,11 @@ pub(crate) struct Problem {
     /// The products of each class, the best first.
     pub(crate) candidates: Vec<Candidate>,
     of_class: Vec<Vec<u16>>,
-    required: Vec<(Mask, bool)>,
-    preferred: Vec<(Mask, Authority)>,
+    required: Vec<(Role, Mask, bool)>,
+    preferred: Vec<(Role, Mask, Authority)>,
     /// For each class, objections by authority.
     objections: Vec<[u32; 4]>,
     forbidden: Mask,
-    activators: Mask,
-    water: Mask,
     lean: i32,
     /// Pairs of candidates that may not go together.
     clashes: Vec<(u16, u16)>,
@@ -115,8 +143,6 @@ impl Problem {
             required: Vec::new(),
             preferred: Vec::new(),
             forbidden: 0,
-            activators: 0,
-            water: 0,
             lean: lean(ground.pass),
             clashes: Vec::new(),
             left_out: Vec::new(),
@@ -124,11 +150,6 @@ impl Problem {
         };
         for (at, class) in problem.classes.clone().into_iter().enumerate() {
             let bit = 1 << at;
-            match Role::of(class) {
-                Role::Activator => problem.activators |= bit,
-                Role::WaterAndNitrogen => problem.water |= bit,
-                _ => {}
-            }
             for claim in voices.iter().filter_map(|voice| voice.on(class)) {
                 match claim.stance {
                     Stance::Forbidden => problem.forbidden |= bit,
@@ -143,11 +164,13 @@ impl Problem {
                 }
             }
         }
-        let groups = |of: fn(&Voice) -> &Vec<Group>| -> Vec<(Mask, Authority)> {
-            voices.iter().flat_map(of).map(|group| (problem.mask(&group.classes), group.authority)).collect()
+        let groups = |of: fn(&Voice) -> &Vec<Group>| -> Vec<(Role, Mask, Authority)> {
+            let groups = voices.iter().flat_map(of);
+            groups.map(|group| (group.role, problem.mask(&group.classes), group.authority)).collect()
         };
         let (required, preferred) = (groups(|voice| &voice.required), groups(|voice| &voice.preferred));
-        problem.required = required.into_iter().map(|(mask, authority)| (mask, authority.binds())).collect();
+        problem.required =
+            required.into_iter().map(|(role, mask, authority)| (role, mask, authority.binds())).collect();
         problem.preferred = preferred;
         problem.stock(ground, voices, water_needs, also);
         problem
@@ -251,37 +274,50 @@ impl Problem {
 
     /// What a set is worth.
     pub(crate) fn score(&self, set: &[u16]) -> Score {
-        let members = || set.iter().filter_map(|number| self.candidates.get(usize::from(*number)));
+        let parts = Role::ALL.into_iter().map(|role| {
+            let of_role = |number: &&u16| self.class_of(**number).is_some_and(|class| Role::of(class) == role);
+            let mut part: Vec<u16> = set.iter().filter(of_role).copied().collect();
+            part.sort_unstable();
+            self.score_part(role, part)
+        });
+        let mut score = parts.fold(Score::default(), |sum, part| sum.plus(&part));
+        let across = self.clashes.iter().filter(|(a, b)| {
+            let role = |number: u16| self.class_of(number).map(Role::of);
+            role(*a) != role(*b) && set.contains(a) && set.contains(b)
+        });
+        score.broken += u32::try_from(across.count()).unwrap_or(u32::MAX);
+        score
+    }
+
+    fn class_of(&self, number: u16) -> Option<AdjuvantClass> {
+        self.candidates.get(usize::from(number)).map(|candidate| candidate.class)
+    }
+
+    /// What the part of a set is worth that serves a role.
+    fn score_part(&self, role: Role, part: Vec<u16>) -> Score {
+        let members = || part.iter().filter_map(|number| self.candidates.get(usize::from(*number)));
         let mask = members().filter_map(|member| self.bit(member.class)).fold(0, |mask, bit| mask | bit);
         let mut score = Score { lean: -self.lean * strength(members().map(|member| member.class)), ..Score::default() };
         score.broken += (mask & self.forbidden).count_ones();
-        for (group, binds) in &self.required {
-            if mask & group == 0 {
-                if *binds { score.broken += 1 } else { score.unmet += 1 }
-            }
+        for (_, _, binds) in self.required.iter().filter(|(of, group, _)| *of == role && mask & group == 0) {
+            if *binds { score.broken += 1 } else { score.unmet += 1 }
         }
-        for role in [self.activators, self.water] {
-            score.stacked += (mask & role).count_ones().saturating_sub(1);
-        }
-        for (group, authority) in &self.preferred {
-            if mask & group == 0
-                && let Some((_, wishes)) = score.standing.get_mut(*authority as usize)
-            {
+        score.stacked = mask.count_ones().saturating_sub(1);
+        for (_, _, authority) in self.preferred.iter().filter(|(of, group, _)| *of == role && mask & group == 0) {
+            if let Some((_, wishes)) = score.standing.get_mut(*authority as usize) {
                 *wishes += 1;
             }
         }
-        for (at, objections) in self.objections.iter().enumerate() {
-            if mask & (1 << at) != 0 {
-                for (standing, count) in score.standing.iter_mut().zip(objections) {
-                    standing.0 += count;
-                }
+        for (_, objections) in self.objections.iter().enumerate().filter(|(at, _)| mask & (1 << at) != 0) {
+            for (standing, count) in score.standing.iter_mut().zip(objections) {
+                standing.0 += count;
             }
         }
-        for number in set {
+        let inside = self.clashes.iter().filter(|(a, b)| part.contains(a) && part.contains(b)).count();
+        score.broken += u32::try_from(inside).unwrap_or(u32::MAX);
+        for number in &part {
             score.broken += u32::from(self.is_left_out(*number));
         }
-        let clashing = |a: &u16, b: &u16| set.contains(a) && set.contains(b);
-        score.broken += u32::try_from(self.clashes.iter().filter(|(a, b)| clashing(a, b)).count()).unwrap_or(u32::MAX);
         for member in members() {
             score.buys += u32::from(member.product.is_none());
             let [.., practice] = &mut score.standing;
@@ -292,103 +328,139 @@ impl Problem {
             }
             score.count += 1;
         }
-        score.which = set.to_vec();
-        score.which.sort_unstable();
+        score.which = part;
         score
     }
 
-    /// The best set of products for a set of classes.
-    fn best_of(&self, mask: Mask) -> Option<(Score, Vec<u16>)> {
-        let options: Vec<&Vec<u16>> = self
-            .of_class
+    /// Every part for a role that breaks nothing, the best first: each set of its classes with the products that may be in
+    /// the answer.
+    fn parts(&self, role: Role) -> Vec<Part> {
+        let classes: Vec<(Mask, &Vec<u16>)> = self
+            .classes
             .iter()
-            .enumerate()
-            .filter(|(at, _)| mask & (1 << at) != 0)
-            .map(|(_, options)| options)
+            .zip(&self.of_class)
+            .filter_map(|(class, of_class)| Some((self.bit(*class)?, class, of_class)))
+            .filter(|(bit, class, _)| Role::of(**class) == role && bit & self.forbidden == 0)
+            .map(|(bit, _, of_class)| (bit, of_class))
             .collect();
-        // Without clashes the best of each class are the best together: every part of the score adds up by product.
-        let first: Vec<u16> = options
-            .iter()
-            .filter_map(|options| options.iter().find(|number| !self.is_left_out(**number)).copied())
+        let mut sets: Vec<(Mask, Vec<u16>)> = vec![(0, Vec::new())];
+        for (bit, of_class) in classes {
+            // Products of one class differ by what they cost and clash with: of those that clash with nothing, only the first,
+            // which is the best, can be part of the answer.
+            let mut free_seen = false;
+            let may = of_class.iter().copied().filter(|number| !self.is_left_out(*number)).filter(|number| {
+                let free = !self.clashes.iter().any(|(a, b)| a == number || b == number);
+                let keep = !(free && free_seen);
+                free_seen |= free;
+                keep
+            });
+            let may: Vec<u16> = may.collect();
+            let longer: Vec<(Mask, Vec<u16>)> = sets
+                .iter()
+                .flat_map(|(mask, set)| {
+                    may.iter().map(move |number| (mask | bit, set.iter().copied().chain([*number]).collect()))
+                })
+                .collect();
+            sets.extend(longer);
+        }
+        let mut parts: Vec<Part> = sets
+            .into_iter()
+            .map(|(mask, mut set)| {
+                set.sort_unstable();
+                Part { mask, score: self.score_part(role, set) }
+            })
+            .filter(|part| part.score.broken == 0)
             .collect();
-        if first.len() < options.len() {
-            return None;
-        }
-        let best = (self.score(&first), first);
-        if best.0.broken == 0 || !self.clashes.iter().any(|(a, b)| best.1.contains(a) && best.1.contains(b)) {
-            return Some(best);
-        }
-        let mut found: Option<(Score, Vec<u16>)> = None;
-        self.walk(&options, &mut Vec::new(), &mut found);
-        found.or(Some(best))
+        parts.sort_by(|a, b| a.score.cmp(&b.score));
+        parts
     }
 
-    /// All products for the classes, leaving out what clashes as soon as it does.
-    fn walk(&self, options: &[&Vec<u16>], set: &mut Vec<u16>, found: &mut Option<(Score, Vec<u16>)>) {
-        let Some((here, rest)) = options.split_first() else {
-            let score = self.score(set);
-            if found.as_ref().is_none_or(|(best, _)| score < *best) {
-                *found = Some((score, set.clone()));
+    /// The best set that takes one part for each role.
+    fn solve(&self, roles: &[Vec<&Part>]) -> Option<(Mask, Score)> {
+        let mut best = None;
+        // What the best parts of the roles from each on come to, clashes aside.
+        let mut rest = vec![Score::default()];
+        for parts in roles.iter().rev() {
+            let least = rest.last().map(|after| parts.first().map(|part| part.score.plus(after)))??;
+            rest.push(least);
+        }
+        rest.reverse();
+        self.descend(roles, &rest, 0, &Score::default(), &mut best);
+        best
+    }
+
+    fn descend(&self, roles: &[Vec<&Part>], rest: &[Score], mask: Mask, sum: &Score, best: &mut Option<(Mask, Score)>) {
+        let (Some((parts, later)), Some((_, rest_later))) = (roles.split_first(), rest.split_first()) else {
+            if best.as_ref().is_none_or(|(_, known)| sum < known) {
+                *best = Some((mask, sum.clone()));
             }
             return;
         };
-        let clashes = |number: u16, set: &[u16]| {
-            self.clashes.iter().any(|(a, b)| (*a == number && set.contains(b)) || (*b == number && set.contains(a)))
-        };
-        // Products of one class differ by what they cost and clash with: of those that clash with nothing, only the first,
-        // which is the best, can be part of the answer.
-        let mut free_seen = false;
-        for number in here.iter().filter(|number| !self.is_left_out(**number)) {
-            let free = !self.clashes.iter().any(|(a, b)| a == number || b == number);
-            if (free && free_seen) || clashes(*number, set) {
-                continue;
+        for part in parts {
+            let here = sum.plus(&part.score);
+            let least = rest_later.first().map_or_else(|| here.clone(), |after| here.plus(after));
+            if best.as_ref().is_some_and(|(_, known)| least >= *known) {
+                // The parts come the best first, so none that follows can do better.
+                break;
             }
-            free_seen |= free;
-            set.push(*number);
-            self.walk(rest, set, found);
-            set.pop();
+            let clashes = self.clashes.iter().any(|(a, b)| {
+                let (new, old) = (&part.score.which, &sum.which);
+                (new.contains(a) && old.contains(b)) || (new.contains(b) && old.contains(a))
+            });
+            if !clashes {
+                self.descend(later, rest_later, mask | part.mask, &here, best);
+            }
         }
     }
 
     /// The sets to offer, the best first: for each choice of activators the best set there is, and for the best activators
     /// each other way to condition the water. None that breaks a ban or a binding demand.
     pub(crate) fn offer(&self) -> Vec<(Score, Vec<u16>)> {
-        let all: Mask = (1 << self.classes.len()) - 1;
-        let mut best: Vec<(Mask, Score, Vec<u16>)> = (0..=all)
-            .filter(|mask| mask & self.forbidden == 0)
-            .filter_map(|mask| self.best_of(mask).map(|(score, set)| (mask, score, set)))
-            .filter(|(_, score, _)| score.broken == 0)
-            .collect();
-        best.sort_by(|a, b| a.1.cmp(&b.1));
-        let Some((first, first_score, _)) = best.first().cloned() else { return Vec::new() };
-        let mut activators: Vec<Mask> = Vec::new();
-        let mut waters: Vec<Mask> = vec![first & self.water];
-        let mut offered = Vec::new();
-        for (mask, score, set) in best {
-            let (activator, water) = (mask & self.activators, mask & self.water);
-            let is_new = !activators.contains(&activator);
-            // Two activators only where they are the answer or one alone leaves a demand unmet.
-            let plain = activator.count_ones() <= 1 || score == first_score;
-            let other_water = activator == first & self.activators
-                && water.is_power_of_two()
-                && !waters.contains(&water)
-                && mask & !self.water == first & !self.water;
-            if (is_new && plain) || other_water {
-                // What would have to be bought is of interest where nothing in the shed is as good.
-                let worth = score.buys == 0 || first_score.buys > 0 || better_but_for_buying(&score, &first_score);
-                if is_new {
-                    activators.push(activator);
-                }
-                if other_water {
-                    waters.push(water);
-                }
-                if worth {
-                    offered.push((score, set));
-                }
-            }
-        }
-        offered.truncate(8);
-        offered
+        let parts: Vec<(Role, Vec<Part>)> = Role::ALL.into_iter().map(|role| (role, self.parts(role))).collect();
+        let of = |wanted: Role| parts.iter().find(|(role, _)| *role == wanted).map_or(&[][..], |(_, parts)| parts);
+        // The best set in which some roles are served by given classes.
+        let best_with = |given: &[(Role, Mask)]| {
+            let roles: Vec<Vec<&Part>> = parts
+                .iter()
+                .map(|(role, parts)| {
+                    let wanted = given.iter().find(|(of, _)| of == role).map(|(_, mask)| *mask);
+                    parts.iter().filter(|part| wanted.is_none_or(|wanted| part.mask == wanted)).collect()
+                })
+                .collect();
+            self.solve(&roles)
+        };
+        let masks = |role: Role| {
+            let mut masks: Vec<Mask> = of(role).iter().map(|part| part.mask).collect();
+            masks.sort_unstable();
+            masks.dedup();
+            masks
+        };
+        let mut found: Vec<(Mask, Score)> =
+            masks(Role::Activator).into_iter().filter_map(|mask| best_with(&[(Role::Activator, mask)])).collect();
+        found.sort_by(|a, b| a.1.cmp(&b.1));
+        let Some((first, first_score)) = found.first().cloned() else { return Vec::new() };
+        let activators = self.mask_of(Role::Activator);
+        // Two activators only where they are the answer.
+        found.retain(|(mask, score)| (mask & activators).count_ones() <= 1 || *score == first_score);
+        let waters = masks(Role::WaterAndNitrogen)
+            .into_iter()
+            .filter(|water| water.is_power_of_two() && *water != first & self.mask_of(Role::WaterAndNitrogen));
+        let others = waters
+            .filter_map(|water| best_with(&[(Role::Activator, first & activators), (Role::WaterAndNitrogen, water)]));
+        found.extend(others);
+        // What would have to be bought is of interest where nothing in the shed is as good.
+        found
+            .retain(|(_, score)| score.buys == 0 || first_score.buys > 0 || better_but_for_buying(score, &first_score));
+        found.sort_by(|a, b| a.1.cmp(&b.1));
+        found.dedup_by(|a, b| a.1 == b.1);
+        found.truncate(8);
+        found.into_iter().map(|(_, score)| (score.clone(), score.which)).collect()
+    }
+
+    fn mask_of(&self, role: Role) -> Mask {
+        let of_role: Vec<AdjuvantClass> =
+            self.classes.iter().copied().filter(|class| Role::of(*class) == role).collect();
+        self.mask(&of_role)
     }
 
     /// Whether a set suits the products of the mix better than another: cost and lean left aside.
