@@ -3,9 +3,9 @@
 use super::search::{Problem, Score};
 use super::voices::{Authority, Claim, Ground, Group, Voice, is_good, voices};
 use super::words::{behind, classes, either, verdicts};
-use super::{Adjuvants, Choice, Collision, Member, Role, dose};
+use super::{Adjuvants, Choice, Collision, Member, Role, content, dose};
 use crate::farm::label::{Says, Stance, When};
-use crate::farm::{AdjuvantClass, Farm, Field, Id, Pass, Product};
+use crate::farm::{AdjuvantClass, Charge, Farm, Field, Id, Pass, Product};
 use crate::finding::{Basis, Finding, Subject};
 use crate::mix::line::PlannedLine;
 use crate::mix::{actives, guidance};
@@ -281,6 +281,7 @@ fn judge(
         untyped_surfactant(ground, voice, findings);
     }
     by_class(ground, voices, lines, current, findings);
+    content::judge(ground.farm, lines, findings);
     built_in(voices, findings);
     overruled(voices, &set, findings);
     practice(voices, &set, findings);
@@ -544,13 +545,14 @@ fn built_in(voices: &[Voice], findings: &mut Vec<Finding>) {
                 Finding::note(
                     Subject::Product(voice.product.clone()),
                     format!(
-                        "The {} surfactant built into {} serves {} alone; {} still wants {classes}",
-                        if surfactant.charge == crate::farm::Charge::NotStated { "" } else { surfactant.charge.name() },
-                        voice.name,
+                        "The {}surfactant built into {} serves that product alone; {} wants {classes}",
+                        match surfactant.charge {
+                            Charge::NotStated => String::new(),
+                            charge => format!("{} ", charge.name()),
+                        },
                         voice.name,
                         partner.name
-                    )
-                    .replace("The  surfactant", "The surfactant"),
+                    ),
                     basis,
                 )
                 .hint("What one product brings for itself is rarely what its partners need."),

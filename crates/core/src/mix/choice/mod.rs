@@ -3,6 +3,7 @@
 //! What products say stands in [`voices`]; how a set is scored and found in [`search`]; in which words it is given in
 //! [`words`]; how much of an adjuvant goes in with [`dose`]; what is said of the set that stands in the mix in [`judge`].
 
+mod content;
 pub(crate) mod dose;
 mod judge;
 mod search;

@@ -67,16 +67,24 @@ pub(super) fn take(desk: &mut Desk, id: &str, choice: &Choice) {
 fn heading(desk: &mut Desk, ui: &mut Ui, id: &str) {
     let Some(mut pass) = desk.document.farm().passes.get(id).cloned() else { return };
     let before = pass.lean;
-    ui.horizontal(|ui| {
-        ui.label(look::heading("Which adjuvant suits every partner?"));
-        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            for lean in Lean::ALL.into_iter().rev() {
-                ui.selectable_value(&mut pass.lean, lean, lean.name())
-                    .accessible_name(format!("Lean to {}", lean.name()));
-            }
-            ui.label(look::soft(ui, "lean to"));
+    let question = look::heading("Which adjuvant suits every partner?");
+    let leans = |ui: &mut Ui, lean: &mut Lean| {
+        ui.label(look::soft(ui, "lean to"));
+        for each in Lean::ALL {
+            ui.selectable_value(lean, each, each.name()).accessible_name(format!("Lean to {}", each.name()));
+        }
+    };
+    if ui.available_width() < 480.0 {
+        ui.label(question);
+        ui.horizontal(|ui| leans(ui, &mut pass.lean));
+    } else {
+        ui.horizontal(|ui| {
+            ui.label(question);
+            let room = (ui.available_width() - 282.0).max(0.0);
+            ui.add_space(room);
+            leans(ui, &mut pass.lean);
         });
-    });
+    }
     if pass.lean != before {
         desk.document.edit(|farm| {
             farm.passes.insert(id.to_owned(), pass);
@@ -224,7 +232,9 @@ fn by_hand(ui: &mut Ui, plan: &Plan) {
             ui.label(look::soft(ui, "–"));
         });
         cell_top(ui, SET, |ui| {
-            ui.add(Label::new(look::strong(capital(&current.title()))).wrap());
+            let names: Vec<&str> = current.members.iter().map(|member| short(&member.name)).collect();
+            let title = if names.is_empty() { "No adjuvant".to_owned() } else { names.join(", ") };
+            ui.add(Label::new(look::strong(title)).wrap());
             ui.label(look::soft(ui, "in the mix, chosen by hand"));
         });
         let room = ui.available_width() - 8.0;

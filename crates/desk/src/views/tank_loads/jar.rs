@@ -77,7 +77,7 @@ pub(super) fn shortly(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     let farm = desk.document.farm();
     let size = desk.tank_loads.jar.jar(farm);
     let Some(test) = jar(plan, farm, size) else { return };
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         ui.label(look::heading(format!("Jar test, {}", test.jar.name())));
         if boxes::act(ui, "Print…").accessible_name("Jar test, to print").clicked() {
             desk.tank_loads.page = super::Page::Jar;

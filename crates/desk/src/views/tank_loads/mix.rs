@@ -23,7 +23,9 @@ struct Widths {
 
 impl Widths {
     fn of(ui: &Ui) -> Self {
-        let (rate, ground, load, cost, acts, gaps) = (112.0, 74.0, 110.0, 42.0, 32.0, 5.0 * 4.0);
+        let (rate, load, cost, acts, gaps) = (112.0, 110.0, 42.0, 32.0, 5.0 * 4.0);
+        // Where room is short the amount over ground is read from the working of the rate.
+        let ground = if ui.available_width() < 500.0 { 0.0 } else { 74.0 };
         let product = (ui.available_width() - rate - ground - load - cost - acts - gaps).max(110.0);
         Self { product, rate, ground, load, cost, acts }
     }
@@ -101,9 +103,11 @@ fn head(ui: &mut Ui, widths: &Widths, units: Units, currency: &str) {
             (widths.load, true, "in this load"),
             (widths.cost, true, cost.as_str()),
         ] {
-            cell(ui, width, right, |ui| {
-                ui.label(look::soft(ui, text));
-            });
+            if width > 0.0 {
+                cell(ui, width, right, |ui| {
+                    ui.label(look::soft(ui, text));
+                });
+            }
         }
     });
     hairline(ui);
@@ -130,7 +134,9 @@ fn row(
             ui.add(egui::Label::new(name.as_str()).truncate()).on_hover_text(&name);
         });
         boxes::quantity(ui, &format!("Rate of {name}"), &mut line.rate, widths.rate - 8.0);
-        cell(ui, widths.ground, true, |ui| over_ground(ui, farm.units, line, planned, &name, working));
+        if widths.ground > 0.0 {
+            cell(ui, widths.ground, true, |ui| over_ground(ui, farm.units, line, planned, &name, working));
+        }
         cell(ui, widths.load, true, |ui| {
             let item = plan
                 .loads

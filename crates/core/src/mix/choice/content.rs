@@ -1,0 +1,79 @@
+//! What an adjuvant should hold to count as one of its class. Sources name different least contents; the finding shows all.
+
+use std::sync::LazyLock;
+
+use serde::Deserialize;
+
+use crate::farm::{Farm, Product};
+use crate::finding::{Basis, Finding, Subject};
+use crate::mix::line::PlannedLine;
+use crate::quantity::AsTyped;
+use crate::quantity::number::show;
+
+/// A row of `assets/adjuvant-content.csv`.
+#[derive(Deserialize)]
+struct Row {
+    class: String,
+    what: String,
+    least_percent: f64,
+    source: String,
+}
+
+fn table() -> &'static [Row] {
+    static TABLE: LazyLock<Vec<Row>> = LazyLock::new(|| {
+        crate::table::read(include_str!("../../../../../assets/adjuvant-content.csv")).unwrap_or_default()
+    });
+    &TABLE
+}
+
+/// The content typed for an adjuvant, in per cent by weight: of what the row speaks of, by its name, or the only one there is.
+fn held(product: &Product, what: &str) -> Option<f64> {
+    let named = product.actives.iter().find(|active| what.contains(&active.name.trim().to_lowercase()));
+    let only = product.actives.first().filter(|_| product.actives.len() == 1 && what.starts_with("surface"));
+    let density = product.density.as_ref().map(AsTyped::value);
+    named.or(only)?.content.per_mass(density).map(|share| share.to_percent())
+}
+
+/// Adjuvants of the mix that hold less than a source asks of their class.
+pub(super) fn judge(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Finding>) {
+    for line in lines {
+        let Some(product) = farm.products.get(&line.product) else { continue };
+        let Some(class) = product.adjuvant_class() else { continue };
+        let rows: Vec<&Row> = table().iter().filter(|row| row.class == class.key()).collect();
+        let short: Vec<(&&Row, f64)> = rows
+            .iter()
+            .filter_map(|row| Some((row, held(product, &row.what)?)))
+            .filter(|(row, held)| *held < row.least_percent)
+            .collect();
+        let Some((first, content)) = short.first() else { continue };
+        let asked: Vec<String> =
+            rows.iter().map(|row| format!("{} % ({})", show(row.least_percent, 0), row.source)).collect();
+        let text = format!(
+            "{} holds {} % {}; a {} is asked for at least {}",
+            product.name,
+            show(*content, 1),
+            first.what,
+            class.name(),
+            asked.join(" or ")
+        );
+        let about = Subject::Product(line.product.clone());
+        let basis = Basis::Published(short.iter().map(|(row, _)| row.source.as_str()).collect::<Vec<_>>().join("; "));
+        findings.push(if short.len() == rows.len() {
+            Finding::check(about, text, basis).hint("Read on each label what it asks of the adjuvant.")
+        } else {
+            Finding::note(about, text, basis).hint("Sources differ; read on each label what it asks of the adjuvant.")
+        });
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::table;
+    use crate::farm::AdjuvantClass;
+
+    #[test]
+    fn every_row_has_a_class_and_a_source() {
+        assert!(table().len() >= 3);
+        assert!(table().iter().all(|row| AdjuvantClass::of_key(&row.class).is_some() && !row.source.is_empty()));
+    }
+}
