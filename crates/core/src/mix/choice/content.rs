@@ -7,8 +7,8 @@ use serde::Deserialize;
 use crate::farm::{Farm, Product};
 use crate::finding::{Basis, Finding, Subject};
 use crate::mix::line::PlannedLine;
-use crate::quantity::AsTyped;
 use crate::quantity::number::show;
+use crate::quantity::{AsTyped, Share};
 
 /// A row of `assets/adjuvant-content.csv`.
 #[derive(Deserialize)]
@@ -26,12 +26,12 @@ fn table() -> &'static [Row] {
     &TABLE
 }
 
-/// The content typed for an adjuvant, in per cent by weight: of what the row speaks of, by its name, or the only one there is.
-fn held(product: &Product, what: &str) -> Option<f64> {
+/// The content typed for an adjuvant, by weight: of what the row speaks of, by its name, or the only one there is.
+fn held(product: &Product, what: &str) -> Option<Share> {
     let named = product.actives.iter().find(|active| what.contains(&active.name.trim().to_lowercase()));
     let only = product.actives.first().filter(|_| product.actives.len() == 1 && what.starts_with("surface"));
     let density = product.density.as_ref().map(AsTyped::value);
-    named.or(only)?.content.per_mass(density).map(|share| share.to_percent())
+    named.or(only)?.content.per_mass(density)
 }
 
 /// Adjuvants of the mix that hold less than a source asks of their class.
@@ -40,10 +40,10 @@ pub(super) fn judge(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Findi
         let Some(product) = farm.products.get(&line.product) else { continue };
         let Some(class) = product.adjuvant_class() else { continue };
         let rows: Vec<&Row> = table().iter().filter(|row| row.class == class.key()).collect();
-        let short: Vec<(&&Row, f64)> = rows
+        let short: Vec<(&&Row, Share)> = rows
             .iter()
             .filter_map(|row| Some((row, held(product, &row.what)?)))
-            .filter(|(row, held)| *held < row.least_percent)
+            .filter(|(row, held)| Share::from_percent(row.least_percent).exceeds(*held))
             .collect();
         let Some((first, content)) = short.first() else { continue };
         let asked: Vec<String> =
@@ -51,7 +51,7 @@ pub(super) fn judge(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Findi
         let text = format!(
             "{} holds {} % {}; a {} is asked for at least {}",
             product.name,
-            show(*content, 1),
+            show(content.to_percent(), 1),
             first.what,
             class.name(),
             asked.join(" or ")
