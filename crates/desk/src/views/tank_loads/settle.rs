@@ -60,15 +60,16 @@ fn working(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
         desk.tank_loads.working = (!title.is_empty()).then_some(Shown::Titled(title));
     }
     ui.add_space(4.0);
-    ScrollArea::vertical().id_salt("working").auto_shrink([false, true]).show(ui, |ui| match &shown {
-        Some(working) => workings::show(ui, working),
-        None => {
-            water(desk, ui, plan);
-            ui.add_space(6.0);
-            super::jar::shortly(desk, ui, plan);
-            ui.add_space(4.0);
-            lists::empty(ui, "A click on a number shows how it came about.");
+    ScrollArea::vertical().id_salt("working").auto_shrink([false, true]).show(ui, |ui| {
+        if let Some(working) = &shown {
+            workings::show(ui, working);
+            return;
         }
+        water(desk, ui, plan);
+        ui.add_space(6.0);
+        super::jar::shortly(desk, ui, plan);
+        ui.add_space(4.0);
+        lists::empty(ui, "A click on a number shows how it came about.");
     });
 }
 
