@@ -38,15 +38,18 @@ fn farm(adjuvants: usize) -> Result<Farm, QuantityError> {
             content: typed("240 g/L")?,
         });
         for (n, class) in AdjuvantClass::ALL.into_iter().enumerate() {
-            let stance = [Stance::Allowed, Stance::Preferred, Stance::Allowed, Stance::Discouraged][(at + n) % 4];
+            let stance = match (at + n) % 4 {
+                1 => Stance::Preferred,
+                3 => Stance::Discouraged,
+                _ => Stance::Allowed,
+            };
             let says = Says::Adjuvant { class, stance, least: None, most: None, at_least: None, at_most: None };
             product.label.push(Statement::new(says, "page 3"));
         }
         farm.products.insert(active.to_owned(), product);
         pass.mix.push(Line::new(active, typed("8 fl oz/ac")?));
     }
-    for n in 0..adjuvants {
-        let class = AdjuvantClass::ALL[n % AdjuvantClass::ALL.len()];
+    for (n, class) in AdjuvantClass::ALL.into_iter().cycle().enumerate().take(adjuvants) {
         let mut product = Product::new(&format!("Adjuvant {n} (demo)"), ProductKind::Adjuvant, Formulation::SL);
         product.class = Some(class);
         product.price = Some(typed(&format!("{}/gal", 5 + n % 17))?);
