@@ -194,6 +194,7 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
 
     workings.extend(water::dose::per_load(&water, &loads, farm.units).1);
 
+    workings.extend(order::working(&lines, &kept));
     let cost =
         lines.iter().map(|line| line.cost).try_fold(Money::default(), |sum, cost| cost.map(|cost| sum.plus(cost)));
     let names =

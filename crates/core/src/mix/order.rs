@@ -13,6 +13,8 @@ use serde::Deserialize;
 use crate::farm::label::{OrderPlace, Says};
 use crate::farm::{AdjuvantClass, CarrierKind, Formulation, Id, Product, ProductKind};
 use crate::finding::{Basis, Finding, Subject};
+use crate::mix::line::PlannedLine;
+use crate::working::Working;
 
 /// A row of `assets/mixing-orders.csv`: the types that go in at one rank of one published order.
 #[derive(Clone, Debug, Deserialize)]
@@ -250,6 +252,20 @@ pub fn first_fill(order: &mut [Placed], own: Option<crate::quantity::Share>) {
     {
         placed.full_before = own.to_fraction();
     }
+}
+
+/// The order with the reason for each place; `None` for a mix of one.
+pub(crate) fn working(lines: &[PlannedLine], order: &[Placed]) -> Option<Working> {
+    (lines.len() > 1).then(|| {
+        let placed = |line: &PlannedLine| order.iter().find(|placed| placed.product == line.product);
+        lines.iter().filter_map(|line| Some((line, placed(line)?))).fold(
+            Working::new("Mixing order"),
+            |working, (line, placed)| {
+                let how = if placed.how.is_empty() { String::new() } else { format!("; {}", placed.how) };
+                working.step(format!("{}. {}: {}{how}", line.number, line.name, placed.why), "")
+            },
+        )
+    })
 }
 
 /// Notes which products other published orders put the other way round: one Note for a product and the orders against it.

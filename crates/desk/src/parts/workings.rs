@@ -9,6 +9,14 @@ use crate::look;
 pub fn show(ui: &mut Ui, working: &Working) {
     ui.label(look::heading(format!("Working: {}", working.title)));
     for step in &working.steps {
+        // A result in words would leave no room for the step, so both stand one under the other.
+        if step.result.is_empty() || step.result.chars().count() > 28 {
+            ui.add(egui::Label::new(&step.what).wrap());
+            if !step.result.is_empty() {
+                ui.add(egui::Label::new(&step.result).wrap());
+            }
+            continue;
+        }
         ui.horizontal(|ui| {
             ui.set_width(ui.available_width());
             ui.with_layout(Layout::right_to_left(Align::Min), |ui| {

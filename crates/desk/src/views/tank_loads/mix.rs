@@ -129,7 +129,15 @@ fn row(
     ui.horizontal(|ui| {
         cell(ui, widths.product, false, |ui| {
             if let Some(planned) = planned {
-                ui.label(look::heading(planned.number.to_string()));
+                let why =
+                    plan.order.iter().find(|placed| placed.product == line.product).map(|placed| placed.why.as_str());
+                let place = egui::Button::new(look::heading(planned.number.to_string())).frame(false);
+                ui.spacing_mut().button_padding.x = 0.0;
+                let response =
+                    ui.add(place).accessible_name(format!("Place {} of {name}, show the order", planned.number));
+                if response.on_hover_text(why.unwrap_or_default()).clicked() {
+                    *working = Some(Shown::Titled("Mixing order".to_owned()));
+                }
             }
             ui.add(egui::Label::new(name.as_str()).truncate()).on_hover_text(&name);
         });
