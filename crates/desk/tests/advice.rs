@@ -93,6 +93,7 @@ fn county() -> Advice {
 fn advice_is_typed_and_goes_through_the_file() {
     let mut demo = demo::farm().unwrap();
     demo.advice.clear();
+    demo.advice.clear();
     let water = demo.waters["yard-well"].name.clone();
     let mut harness = shed(demo, [1366.0, 768.0]);
     press(&mut harness, "Advice");
@@ -143,6 +144,7 @@ fn free_words_and_what_not_to_mix_are_typed() {
 #[test]
 fn it_stands_beside_the_products_it_speaks_of_and_leads_to_them() {
     let mut demo = demo::farm().unwrap();
+    demo.advice.clear();
     let mut advice = county();
     advice.says.when = vec![When::Drought, When::With("group 1".to_owned())];
     demo.advice.insert("one".to_owned(), advice);

@@ -4,9 +4,9 @@ use egui::{Label, Ui};
 use tankard_core::farm::label::{Says, Stance, Statement};
 use tankard_core::farm::{AdjuvantClass, Advice, Farm, Id};
 use tankard_core::label::names::advises;
-use tankard_core::label::when::words;
 use tankard_core::quantity::Units;
 
+use super::conditions;
 use super::guidance::{self, applies, sentence, source};
 use super::{Bench, line, lines, named, quiet, section, sheets, title_box_hinted, word};
 use crate::look;
@@ -185,10 +185,11 @@ fn form(farm: &Farm, ui: &mut Ui, advice: &mut Advice) {
         word(ui, "both included");
     });
     lines(ui, "conditions", |ui| {
-        let conditions: Vec<String> = advice.says.when.iter().map(words).collect();
-        let text =
-            if conditions.is_empty() { "in every weather and carrier".to_owned() } else { conditions.join(", ") };
-        ui.add(Label::new(text).wrap());
+        if advice.says.when.is_empty() {
+            word(ui, "in every weather and carrier");
+        }
+        conditions::list(ui, "advice", &mut advice.says.when, farm.units);
+        conditions::only_if(ui, "advice", &mut advice.says, farm.units);
     });
 }
 

@@ -82,23 +82,26 @@ pub(super) fn below(ui: &mut Ui, name: &str, statement: &mut Statement, units: U
     if statement.when.is_empty() {
         return;
     }
+    indented(ui, |ui| list(ui, name, &mut statement.when, units));
+}
+
+/// Conditions one after the other, each with what it names and an act that takes it away.
+pub(super) fn list(ui: &mut Ui, name: &str, conditions: &mut Vec<When>, units: Units) {
     let mut gone = None;
-    let last = statement.when.len() - 1;
-    indented(ui, |ui| {
-        for (at, when) in statement.when.iter_mut().enumerate() {
-            let name = format!("{name} condition {}", at + 1);
-            word(ui, if at == 0 { "only" } else { "and" });
-            condition(ui, &name, when, units);
-            if cross(ui, &name) {
-                gone = Some(at);
-            }
-            if at < last {
-                ui.add_space(GAP);
-            }
+    let last = conditions.len().saturating_sub(1);
+    for (at, when) in conditions.iter_mut().enumerate() {
+        let name = format!("{name} condition {}", at + 1);
+        word(ui, if at == 0 { "only" } else { "and" });
+        condition(ui, &name, when, units);
+        if cross(ui, &name) {
+            gone = Some(at);
         }
-    });
+        if at < last {
+            ui.add_space(GAP);
+        }
+    }
     if let Some(at) = gone {
-        statement.when.remove(at);
+        conditions.remove(at);
     }
 }
 
