@@ -161,7 +161,7 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
         let need = water.need.as_ref().map(water::ConditionerNeed::most);
         adjuvants = choice::choose(farm, (pass_id, pass), &ground, &lines, carrier, need, &mut findings);
         let forbidden = adjuvants.ammonium_forbidden.clone();
-        water::judge_mix(farm, &ground, &lines, carrier, forbidden, &mut water, &mut findings, &mut workings);
+        water::judge_mix(farm, pass, &ground, &lines, carrier, forbidden, &mut water, &mut findings, &mut workings);
         pairs::judge(farm, pass_id, pass, &fields, &lines, &mut findings);
         charge::judge(farm, &lines, &mut findings);
         fertilizer::judge(farm, pass_id, pass, &fields, &lines, carrier, &mut findings);
