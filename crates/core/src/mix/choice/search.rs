@@ -131,6 +131,13 @@ impl Problem {
                 Role::WaterAndNitrogen => problem.water |= bit,
                 _ => {}
             }
+            // Where a weightier voice leaves a choice, what a lesser one has against a class still counts as its advice.
+            let overruled = voices.iter().flat_map(|voice| voice.overruled(class));
+            for authority in overruled {
+                if let Some(count) = problem.objections.get_mut(at).and_then(|by| by.get_mut(authority as usize)) {
+                    *count += 1;
+                }
+            }
             for claim in voices.iter().filter_map(|voice| voice.on(class)) {
                 match claim.stance {
                     Stance::Forbidden => problem.forbidden |= bit,
@@ -209,7 +216,11 @@ impl Problem {
                 continue;
             }
             let product = of_class(class);
-            let dose = dose(class, &product, voices, ground, water_needs);
+            let mut dose = dose(class, &product, voices, ground, water_needs);
+            if let Some((_, _, reason)) = self.left_out.iter().find(|(_, out, _)| *out == class) {
+                let before = if dose.from.is_empty() { String::new() } else { format!("{}; ", dose.from) };
+                dose.from = format!("{before}what the shed has of it does not suit: {reason}");
+            }
             // What no rate suits cannot be bought either.
             if let Some(reason) = dose.apart {
                 self.left_out.push((Id::new(), class, reason));

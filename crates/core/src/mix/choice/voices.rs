@@ -106,6 +106,19 @@ impl Group {
 }
 
 impl Voice {
+    /// The lesser authorities that are against a class of which a weightier one has a good word.
+    pub(crate) fn overruled(&self, class: AdjuvantClass) -> Vec<Authority> {
+        let Some(counted) = self.on(class).filter(|claim| is_good(claim.stance)) else { return Vec::new() };
+        let mut lesser: Vec<Authority> = self
+            .others
+            .iter()
+            .filter(|other| other.class == class && !is_good(other.stance) && other.authority > counted.authority)
+            .map(|other| other.authority)
+            .collect();
+        lesser.dedup();
+        lesser
+    }
+
     /// What counts for it about a class.
     pub fn on(&self, class: AdjuvantClass) -> Option<&Claim> {
         self.claims.iter().find(|claim| claim.class == class)
