@@ -8,11 +8,12 @@ use super::verdict::concerned;
 use super::{WaterPlan, need, ranges, without_ammonium};
 use crate::farm::label::When;
 use crate::farm::product::AdjuvantClass;
-use crate::farm::{Farm, Field, Grade, Id, Pass, Product, Statement};
+use crate::farm::{CarrierKind, Farm, Field, Grade, Id, Pass, Product, Statement};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::names::speak_of;
 use crate::label::when::{Situation, holds};
 use crate::label::{Speaks, speaks};
+use crate::mix::actives;
 use crate::mix::line::PlannedLine;
 use crate::quantity::{CarrierRate, Hardness, MassPerVolume, Quantity, Units};
 use crate::working::Working;
@@ -70,7 +71,8 @@ impl Judged<'_> {
     }
 
     pub(super) fn holds_active(&self, name: &str) -> bool {
-        self.products().any(|(_, product)| product.holds(name))
+        let is = |product: &Product| product.actives.iter().any(|active| actives::same(&active.name, name));
+        self.products().any(|(_, product)| product.holds(name) || is(product))
     }
 
     /// Whether a statement speaks of one of the fields in this mix. A condition that cannot be told counts as met.
@@ -105,6 +107,10 @@ pub(crate) fn judge(
     let untold = demands::untold(judged, findings);
     demands::grade(judged, findings);
     let asked = demands::asked(judged, held, findings);
+    // Where fertilizer takes the place of water, the ions of the water are not in the tank.
+    if judged.pass.carrier_kind != CarrierKind::Water {
+        return;
+    }
     let need = water.need.as_ref().map(need::ConditionerNeed::most);
     if let (Some(held), Some(need)) = (held, need)
         && need.exceeds(held)

@@ -19,7 +19,7 @@ pub use conditioner::ConditionerChoice;
 pub use hardness::hardness;
 pub use need::{ConditionerNeed, need};
 
-use crate::farm::{AdjuvantClass, Farm, Field, Id, Pass};
+use crate::farm::{AdjuvantClass, CarrierKind, Farm, Field, Id, Pass};
 use crate::finding::{Basis, Finding, Subject};
 use crate::mix::line::PlannedLine;
 use crate::quantity::{CarrierRate, Hardness, MassPerVolume, Quantity};
@@ -140,7 +140,7 @@ pub(crate) fn judge_mix(
         .collect();
     let judged = conditioner::Judged { farm, pass, fields, lines, carrier: spray, mix: &mix };
     conditioner::judge(&judged, ammonium_forbidden, plan, findings, workings);
-    let Some(water) = farm.waters.get(&plan.id) else { return };
+    let Some(water) = farm.waters.get(&plan.id).filter(|_| pass.carrier_kind == CarrierKind::Water) else { return };
     let about = || Subject::Water(plan.id.clone());
     let least = carrier::least(&judged);
     let has_sulfate = mix.iter().any(|mixed| mixed.product.class == Some(AdjuvantClass::AmmoniumSulfate));
