@@ -744,6 +744,38 @@ fn a_crop_by_another_of_its_names_is_advised_alike() {
     }
 }
 
+/// Where the label leaves a choice, local advice against one of the two decides; it never undoes what the label requires.
+#[test]
+fn local_advice_chooses_among_what_a_label_requires() {
+    let mut partner = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+    partner.label.push(stance(Coc, Stance::Required, None));
+    partner.label.push(stance(Mso, Stance::Required, None));
+    let mut farm = farm("corn", &[("m", partner)]);
+    assert_eq!(classes(&chosen(&farm).choices[0]), [Coc]);
+    let advice = Advice {
+        whose: "County office".to_owned(),
+        given: None,
+        about: "group 27".to_owned(),
+        water: String::new(),
+        says: stance(Coc, Stance::Forbidden, None),
+    };
+    farm.advice.insert("a".to_owned(), advice);
+    let adjuvants = chosen(&farm);
+    assert_eq!(classes(&adjuvants.choices[0]), [Mso]);
+    assert!(adjuvants.choices[rank_of(&adjuvants, &[Coc])].behind.contains("local advice"));
+}
+
+/// What the shed holds and may not go in is told beside what would have to be bought.
+#[test]
+fn why_the_shed_will_not_do_is_told() {
+    let mut partner = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+    partner.label.push(stance(Coc, Stance::Required, None));
+    let mut farm = farm("corn", &[("m", partner)]);
+    farm.products["coc"].label.push(bars("glyphosate or mesotrione"));
+    let member = chosen(&farm).choices[0].members[0].clone();
+    assert!(member.product.is_none() && member.rate_from.contains("its label says not to mix it"), "{member:?}");
+}
+
 /// What an adjuvant's own label allows on another crop does not count.
 #[test]
 fn an_adjuvant_keeps_its_own_label_on_the_crop() {
@@ -866,6 +898,19 @@ fn a_stage_that_cannot_be_compared_makes_it_a_check() {
     must(&plan, Level::Check, "forbids crop oil concentrate");
     must(&plan, Level::Check, "requires non-ionic surfactant");
     assert!(!found(&plan, Level::Stop, "crop oil") && !found(&plan, Level::Stop, "non-ionic"));
+}
+
+/// The ions of a well are not in a tank that is filled with fertilizer. A glyphosate typed by its salt is glyphosate.
+#[test]
+fn water_is_judged_where_water_is_the_carrier() {
+    let salt = herbicide("Glyphosate SL (demo)", Formulation::SL, &[("glyphosate-isopropylammonium", "360 g ae/L")]);
+    let mut farm = farm("corn", &[("g", salt)]);
+    let plan = planned(&farm);
+    assert!(plan.water.recommended.is_some() && found(&plan, Level::Note, "its ions tie up"));
+    farm.passes["p"].carrier_kind = tankard_core::farm::CarrierKind::UreaAmmoniumNitrate;
+    let plan = planned(&farm);
+    assert_eq!((plan.water.recommended, plan.water.conditioner), (None, None));
+    assert!(!plan.findings.iter().any(|finding| finding.text.contains("tie up")));
 }
 
 /// In heat alone is not on a cool day: the water is conditioned as the sets are.
