@@ -765,6 +765,26 @@ fn local_advice_chooses_among_what_a_label_requires() {
     assert!(adjuvants.choices[rank_of(&adjuvants, &[Coc])].behind.contains("local advice"));
 }
 
+/// One product that asks on one crop for what it forbids on another: the crops are named, and are two passes.
+#[test]
+fn a_product_at_odds_with_itself_over_two_crops_names_them() {
+    let mut grass = clethodim("2 lb/gal");
+    for (crop, how) in [("soybean", Stance::Required), ("canola", Stance::Forbidden)] {
+        let mut says = stance(Coc, how, None);
+        crop.clone_into(&mut says.crop);
+        grass.label.push(says);
+    }
+    let mut farm = farm("soybean", &[("c", grass.clone())]);
+    let mut second = farm.fields["f"].clone();
+    "canola".clone_into(&mut second.crop);
+    second.stage.clear();
+    farm.fields.insert("f2".to_owned(), second);
+    farm.passes["p"].fields.push("f2".to_owned());
+    let plan = planned(&farm);
+    must(&plan, Level::Stop, &format!("{} in canola forbids crop oil concentrate", grass.name));
+    must(&plan, Level::Stop, "Spray the two crops in two passes");
+}
+
 /// What the shed holds and may not go in is told beside what would have to be bought.
 #[test]
 fn why_the_shed_will_not_do_is_told() {

@@ -184,13 +184,19 @@ fn collisions(ground: &Ground<'_>, voices: &[Voice], problem: &Problem, choices:
             let wish = group.claim(None);
             let Some(wish) = wish else { continue };
             let verb = if demanded { "requires" } else { "wants" };
-            let wants = format!("{} {verb} {}", voice.name, either(&group.classes));
+            // One product may ask on one crop for what it forbids on another.
+            let of_two_crops = bans.iter().any(|(other, _)| other.product == voice.product);
+            let named = |voice: &Voice| match voice.crop.as_str() {
+                crop if of_two_crops && !crop.is_empty() => format!("{} in {crop}", voice.name),
+                _ => voice.name.clone(),
+            };
+            let wants = format!("{} {verb} {}", named(voice), either(&group.classes));
             let (forbids, text, ban) =
                 if let (Some((other, ban)), true) = (bans.first(), bans.len() == group.classes.len()) {
                     let classes: Vec<AdjuvantClass> = bans.iter().map(|(_, ban)| ban.class).collect();
-                    let whose: Vec<&str> = bans.iter().map(|(other, _)| other.name.as_str()).collect();
-                    let one = whose.iter().all(|name| *name == other.name);
-                    let by = if one { other.name.clone() } else { whose.join(" and ") };
+                    let whose: Vec<String> = bans.iter().map(|(other, _)| named(other)).collect();
+                    let one = whose.iter().all(|name| *name == named(other));
+                    let by = if one { named(other) } else { whose.join(" and ") };
                     (
                         Some(other.product.clone()),
                         format!("{wants}; {by} {} {}", if one { "forbids" } else { "forbid" }, either(&classes)),
@@ -274,6 +280,9 @@ fn left_out(problem: &Problem, classes: &[AdjuvantClass]) -> Option<String> {
 
 /// What can be done where two products do not go together: another product of the shed, two passes, another formulation.
 fn ways_out(ground: &Ground<'_>, voice: &Voice, forbids: Option<&Id>) -> Vec<String> {
+    if forbids == Some(&voice.product) {
+        return vec!["Spray the two crops in two passes, each with its own adjuvants.".to_owned()];
+    }
     let mut ways = Vec::new();
     for (stays, goes) in [(forbids, Some(&voice.product)), (Some(&voice.product), forbids)] {
         let (Some(goes), Some(stays)) = (goes, stays) else { continue };
