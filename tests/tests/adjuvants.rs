@@ -679,6 +679,343 @@ fn a_per_cent_of_oil_in_little_water_is_noticed() {
 
 // Laws.
 
+// What a label bars, floors, ceilings and crops (the label, as typed, decides; no other source).
+
+fn bars(what: &str) -> Statement {
+    Statement::new(Says::NotWith { what: what.to_owned(), days: 0 }, "page 2")
+}
+
+fn fomesafen() -> Product {
+    herbicide("Fomesafen 240 SL (demo)", Formulation::SL, &[("fomesafen", "2 lb/gal")])
+}
+
+fn glufosinate() -> Product {
+    herbicide("Glufosinate 280 SL (demo)", Formulation::SL, &[("glufosinate", "280 g/L")])
+}
+
+/// "Not with A or B" bars both, and what is not with something in heat alone bars it in heat alone.
+#[test]
+fn what_a_label_lists_as_no_partner_is_in_no_set() {
+    let mut partner = fomesafen();
+    partner.label.push(bars("crop oil concentrate or methylated seed oil"));
+    let farm_of = |partner: &Product| farm("soybean", &[("f", partner.clone()), ("c", clethodim("2 lb/gal"))]);
+    let adjuvants = chosen(&farm_of(&partner));
+    assert!(!adjuvants.choices.is_empty());
+    assert!(adjuvants.choices.iter().all(|choice| !classes(choice).iter().any(|class| [Coc, Mso].contains(class))));
+    assert!(adjuvants.collisions[0].text.contains("forbids crop oil concentrate or methylated seed oil"));
+    partner.label[0].when.push(When::Heat);
+    let mut farm = farm_of(&partner);
+    assert_eq!(classes(&chosen(&farm).choices[0]), [Coc]);
+    farm.passes["p"].growing.heat = true;
+    assert!(chosen(&farm).choices.iter().all(|choice| !classes(choice).contains(&Coc)));
+}
+
+#[test]
+fn local_advice_may_bar_an_adjuvant() {
+    let mut farm = farm("soybean", &[("c", clethodim("2 lb/gal"))]);
+    let advice = Advice {
+        whose: "County office".to_owned(),
+        given: None,
+        about: "clethodim".to_owned(),
+        water: String::new(),
+        says: bars("crop oil concentrate"),
+    };
+    farm.advice.insert("a".to_owned(), advice);
+    assert!(chosen(&farm).choices.iter().all(|choice| !classes(choice).contains(&Coc)));
+}
+
+/// A ceiling over ground is kept, also where no rate in the spray is named beside it: 1 % v/v at 25 gal/ac is 2 pt/ac.
+#[test]
+fn a_ceiling_alone_is_kept() {
+    let mut partner = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+    let says = Says::Adjuvant {
+        class: Coc,
+        stance: Stance::Required,
+        least: None,
+        most: None,
+        at_least: None,
+        at_most: Some(typed("1 pt/ac")),
+    };
+    partner.label.push(Statement::new(says, "page 3"));
+    let mut farm = farm("corn", &[("m", partner)]);
+    farm.passes["p"].carrier = Some(typed("25 gal/ac"));
+    assert_eq!(rate_of(&chosen(&farm).choices[0], Coc), "1 pt/ac");
+}
+
+/// Two labels whose least and most do not meet collide, however hard the water is.
+#[test]
+fn hard_water_does_not_hide_that_two_labels_do_not_meet() {
+    let mut one = glyphosate();
+    one.label.push(stance(Ams, Stance::Required, Some("10 lb/100 gal")));
+    let mut two = herbicide("2,4-D 456 SL (demo)", Formulation::SL, &[("2,4-D", "456 g ae/L")]);
+    let says = Says::Adjuvant {
+        class: Ams,
+        stance: Stance::Allowed,
+        least: None,
+        most: Some(typed("5 lb/100 gal")),
+        at_least: None,
+        at_most: None,
+    };
+    two.label.push(Statement::new(says, "page 4"));
+    for calcium in ["100 ppm", "1500 ppm"] {
+        let mut farm = farm("corn", &[("g", one.clone()), ("d", two.clone())]);
+        farm.waters["w"].calcium = Some(typed(calcium));
+        let plan = planned(&farm);
+        assert!(plan.adjuvants.choices.is_empty(), "{calcium}");
+        must(&plan, Level::Stop, "asks for at least 10 lb/100 gal of ammonium sulfate");
+        must(&plan, Level::Note, "no rate serves both labels");
+        assert_eq!(plan.water.recommended, None);
+    }
+}
+
+/// Publications on corn and soybean are heard however the crop is written.
+#[test]
+fn a_crop_by_another_of_its_names_is_advised_alike() {
+    let mesotrione = || herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+    for crop in ["corn", "Field corn", "maize"] {
+        assert_eq!(classes(&chosen(&farm(crop, &[("m", mesotrione())])).choices[0]), [Coc], "{crop}");
+    }
+    assert!(classes(&chosen(&farm("sweet corn", &[("m", mesotrione())])).choices[0]).contains(&Coc));
+    for crop in ["soybean", "Soybeans", "soya beans"] {
+        assert_eq!(classes(&chosen(&farm(crop, &[("c", clethodim("2 lb/gal"))])).choices[0]), [Coc], "{crop}");
+    }
+}
+
+/// Where the label leaves a choice, local advice against one of the two decides; it never undoes what the label requires.
+#[test]
+fn local_advice_chooses_among_what_a_label_requires() {
+    let mut partner = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+    partner.label.push(stance(Coc, Stance::Required, None));
+    partner.label.push(stance(Mso, Stance::Required, None));
+    let mut farm = farm("corn", &[("m", partner)]);
+    assert_eq!(classes(&chosen(&farm).choices[0]), [Coc]);
+    let advice = Advice {
+        whose: "County office".to_owned(),
+        given: None,
+        about: "group 27".to_owned(),
+        water: String::new(),
+        says: stance(Coc, Stance::Forbidden, None),
+    };
+    farm.advice.insert("a".to_owned(), advice);
+    let adjuvants = chosen(&farm);
+    assert_eq!(classes(&adjuvants.choices[0]), [Mso]);
+    assert!(adjuvants.choices[rank_of(&adjuvants, &[Coc])].behind.contains("local advice"));
+}
+
+/// One product that asks on one crop for what it forbids on another: the crops are named, and are two passes.
+#[test]
+fn a_product_at_odds_with_itself_over_two_crops_names_them() {
+    let mut grass = clethodim("2 lb/gal");
+    for (crop, how) in [("soybean", Stance::Required), ("canola", Stance::Forbidden)] {
+        let mut says = stance(Coc, how, None);
+        crop.clone_into(&mut says.crop);
+        grass.label.push(says);
+    }
+    let mut farm = farm("soybean", &[("c", grass.clone())]);
+    let mut second = farm.fields["f"].clone();
+    "canola".clone_into(&mut second.crop);
+    second.stage.clear();
+    farm.fields.insert("f2".to_owned(), second);
+    farm.passes["p"].fields.push("f2".to_owned());
+    let plan = planned(&farm);
+    must(&plan, Level::Stop, &format!("{} in canola forbids crop oil concentrate", grass.name));
+    must(&plan, Level::Stop, "Spray the two crops in two passes");
+}
+
+/// What the shed holds and may not go in is told beside what would have to be bought.
+#[test]
+fn why_the_shed_will_not_do_is_told() {
+    let mut partner = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+    partner.label.push(stance(Coc, Stance::Required, None));
+    let mut farm = farm("corn", &[("m", partner)]);
+    farm.products["coc"].label.push(bars("glyphosate or mesotrione"));
+    let member = chosen(&farm).choices[0].members[0].clone();
+    assert!(member.product.is_none() && member.rate_from.contains("its label says not to mix it"), "{member:?}");
+}
+
+/// What an adjuvant's own label allows on another crop does not count.
+#[test]
+fn an_adjuvant_keeps_its_own_label_on_the_crop() {
+    let mut farm = farm("soybean", &[("c", clethodim("2 lb/gal"))]);
+    for (crop, most) in [("corn", "2 % v/v"), ("soybean", "0.5 % v/v")] {
+        let says = Says::Rate { least: None, most: Some(typed(most)) };
+        let mut statement = Statement::new(says, "page 1");
+        crop.clone_into(&mut statement.crop);
+        farm.products["coc"].label.push(statement);
+    }
+    assert_eq!(rate_of(&chosen(&farm).choices[0], Coc), "0.5 % v/v");
+}
+
+/// The wish for an oil that a partner forbids takes nothing from the demand for ammonium sulfate, and is told once.
+#[test]
+fn a_collision_over_one_thing_does_not_silence_another() {
+    let mut grass = clethodim("2 lb/gal");
+    grass.label.push(stance(Ams, Stance::Required, Some("8.5 lb/100 gal")));
+    grass.label.push(stance(Coc, Stance::Preferred, None));
+    let mut partner = glufosinate();
+    partner.label.push(stance(Coc, Stance::Forbidden, None));
+    let plan = planned(&farm("soybean", &[("c", grass.clone()), ("g", partner)]));
+    must(&plan, Level::Stop, &format!("{} requires ammonium sulfate, and the mix has none", grass.name));
+    let oil = plan.findings.iter().filter(|finding| finding.text.contains(&grass.name) && finding.text.contains("oil"));
+    assert_eq!(oil.count(), 1, "{:#?}", plan.findings);
+}
+
+/// Where every product for one demand bars every product for another, it is said which.
+#[test]
+fn two_adjuvants_of_the_shed_that_do_not_go_together_are_named() {
+    let mut partner = herbicide("Imazethapyr 240 SL (demo)", Formulation::SL, &[("imazethapyr", "240 g/L")]);
+    partner.label.push(stance(Nis, Stance::Required, None));
+    partner.label.push(stance(Ams, Stance::Required, None));
+    let mut farm = farm("soybean", &[("i", partner)]);
+    farm.products["ams"].label.push(bars("non-ionic surfactant"));
+    let plan = planned(&farm);
+    assert!(plan.adjuvants.choices.is_empty());
+    must(&plan, Level::Stop, "may not go into one tank");
+    must(&plan, Level::Stop, "Buy another product");
+}
+
+/// What keeps a spray from drifting stays when a set is taken, and the set is then what stands in the mix.
+#[test]
+fn a_set_beside_a_drift_retardant_stands_in_the_mix() {
+    let mut farm = farm("soybean", &[("c", clethodim("2 lb/gal"))]);
+    let class = AdjuvantClass::DriftRetardant;
+    farm.products.insert("drt".to_owned(), adjuvant("Drift retardant (demo)", class, "30/gal"));
+    farm.passes["p"].mix.push(Line::new("drt", typed("4 fl oz/100 gal")));
+    let first = chosen(&farm).choices[0].clone();
+    let mut pass = farm.passes["p"].clone();
+    first.take(&mut pass, &farm);
+    farm.passes["p"] = pass;
+    let adjuvants = chosen(&farm);
+    assert!(adjuvants.choices[0].current && adjuvants.current.unwrap().rank == 1);
+}
+
+/// Two of a class count together against what a label allows.
+#[test]
+fn two_of_a_class_count_together() {
+    let mut grass = clethodim("2 lb/gal");
+    let says = Says::Adjuvant {
+        class: Coc,
+        stance: Stance::Allowed,
+        least: None,
+        most: Some(typed("1.5 % v/v")),
+        at_least: None,
+        at_most: None,
+    };
+    grass.label.push(Statement::new(says, "page 3"));
+    let mut farm = farm("soybean", &[("c", grass)]);
+    farm.products.insert("coc2".to_owned(), adjuvant("Other oil (demo)", Coc, "12/gal"));
+    farm.passes["p"].mix.push(Line::new("coc", typed("1 % v/v")));
+    assert!(!found(&planned(&farm), Level::Stop, "at most"));
+    farm.passes["p"].mix.push(Line::new("coc2", typed("1 % v/v")));
+    must(&planned(&farm), Level::Stop, "allows 1.5 % v/v");
+}
+
+/// 8.5 lb/100 gal at 15 gal/ac is 1.275 lb/ac; glufosinate asks for 2 lb/ac (Illinois Soybean Association, 2016-2018).
+#[test]
+fn too_little_ammonium_sulfate_for_a_publication_is_said() {
+    let mut farm = farm("soybean", &[("g", glufosinate())]);
+    farm.passes["p"].mix.push(Line::new("ams", typed("8.5 lb/100 gal")));
+    must(&planned(&farm), Level::Check, "names 2 lb/ac");
+    farm.passes["p"].mix[1].rate = typed("2.5 lb/ac");
+    assert!(!found(&planned(&farm), Level::Check, "names 2 lb/ac"));
+}
+
+/// Pounds of salt are not pounds of a solution of which nobody has typed what it holds; taking the set leaves the typed line.
+#[test]
+fn a_solution_without_content_gets_no_rate() {
+    let mut farm = farm("corn", &[("g", glyphosate())]);
+    let mut solution = Product::new("Solution (demo)", ProductKind::Conditioner, Formulation::SL);
+    solution.class = Some(Ams);
+    solution.density = Some(typed("10 lb/gal"));
+    farm.products.insert("ams".to_owned(), solution);
+    farm.passes["p"].mix.push(Line::new("ams", typed("2.5 % v/v")));
+    let choices = chosen(&farm).choices;
+    let with = choices.iter().find(|choice| classes(choice).contains(&Ams)).unwrap();
+    assert_eq!(with.members[0].rate, None);
+    assert!(with.members[0].rate_from.contains("is not typed"));
+    let mut pass = farm.passes["p"].clone();
+    with.take(&mut pass, &farm);
+    assert_eq!(pass.mix, farm.passes["p"].mix);
+}
+
+/// A ban or a demand from a stage on is no Stop where the stage of the field cannot be compared.
+#[test]
+fn a_stage_that_cannot_be_compared_makes_it_a_check() {
+    let mut partner = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+    for (class, how) in [(Coc, Stance::Forbidden), (Nis, Stance::Required)] {
+        let mut says = stance(class, how, None);
+        "V4".clone_into(&mut says.from_stage);
+        partner.label.push(says);
+    }
+    let mut farm = farm("corn", &[("m", partner)]);
+    farm.passes["p"].mix.push(Line::new("coc", typed("1 % v/v")));
+    must(&planned(&farm), Level::Stop, "forbids crop oil concentrate");
+    "knee high".clone_into(&mut farm.fields["f"].stage);
+    let plan = planned(&farm);
+    must(&plan, Level::Check, "forbids crop oil concentrate");
+    must(&plan, Level::Check, "requires non-ionic surfactant");
+    assert!(!found(&plan, Level::Stop, "crop oil") && !found(&plan, Level::Stop, "non-ionic"));
+}
+
+/// The ions of a well are not in a tank that is filled with fertilizer. A glyphosate typed by its salt is glyphosate.
+#[test]
+fn water_is_judged_where_water_is_the_carrier() {
+    let salt = herbicide("Glyphosate SL (demo)", Formulation::SL, &[("glyphosate-isopropylammonium", "360 g ae/L")]);
+    let mut farm = farm("corn", &[("g", salt)]);
+    let plan = planned(&farm);
+    assert!(plan.water.recommended.is_some() && found(&plan, Level::Note, "its ions tie up"));
+    farm.passes["p"].carrier_kind = tankard_core::farm::CarrierKind::UreaAmmoniumNitrate;
+    let plan = planned(&farm);
+    assert_eq!((plan.water.recommended, plan.water.conditioner), (None, None));
+    assert!(!plan.findings.iter().any(|finding| finding.text.contains("tie up")));
+}
+
+/// In heat alone is not on a cool day: the water is conditioned as the sets are.
+#[test]
+fn a_ban_in_heat_does_not_take_ammonium_from_the_water_on_a_cool_day() {
+    let mut partner = glyphosate();
+    let mut says = stance(Ams, Stance::Forbidden, None);
+    says.when.push(When::Heat);
+    partner.label.push(says);
+    partner.label.push(stance(Ams, Stance::Preferred, Some("8.5 lb/100 gal")));
+    let mut farm = farm("corn", &[("g", partner)]);
+    assert_eq!(planned(&farm).water.conditioner.unwrap().class, Ams);
+    farm.passes["p"].growing.heat = true;
+    assert_eq!(planned(&farm).water.conditioner.unwrap().class, Conditioner);
+}
+
+/// The reason names what the better set has over the one in the mix, not over the one between them.
+#[test]
+fn the_reason_compares_with_the_best() {
+    let quizalofop = herbicide("Quizalofop EC (demo)", Formulation::EC, &[("quizalofop-P-ethyl", "0.88 lb/gal")]);
+    let mut farm = farm("soybean", &[("q", quizalofop)]);
+    farm.passes["p"].weeds = vec!["volunteer corn".to_owned()];
+    farm.passes["p"].growing.drought = true;
+    let plan = planned(&farm);
+    let better = plan.findings.iter().find(|finding| finding.text.contains("would suit this mix better")).unwrap();
+    assert!(better.text.contains("would rather have crop oil concentrate"), "{}", better.text);
+}
+
+/// The guide speaks of the premix of mesotrione, S-metolachlor and atrazine beside nicosulfuron (South Dakota State
+/// University, 2013 Crop Protection Guide, Corn, p. 23), not of mesotrione by itself.
+#[test]
+fn advice_on_a_premix_is_not_advice_on_one_of_its_actives() {
+    let nicosulfuron = || herbicide("Nicosulfuron WG (demo)", Formulation::WG, &[("nicosulfuron", "75 % w/w")]);
+    let straight = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+    let premix = herbicide(
+        "Premix (demo)",
+        Formulation::SC,
+        &[("mesotrione", "0.27 lb/gal"), ("S-metolachlor", "2.68 lb/gal"), ("atrazine", "1 lb/gal")],
+    );
+    let against = |partner: Product| {
+        let adjuvants = chosen(&farm("corn", &[("n", nicosulfuron()), ("m", partner)]));
+        let oil = adjuvants.choices.iter().find(|choice| classes(choice).contains(&Coc)).unwrap().clone();
+        oil.verdicts.iter().any(|verdict| verdict.product == "n" && verdict.content == Content::Objects)
+    };
+    assert!(!against(straight));
+    assert!(against(premix));
+}
+
 /// An invented product: for each of five classes a stance or nothing, by its label.
 fn stances() -> impl Strategy<Value = Vec<Option<Stance>>> {
     proptest::collection::vec(

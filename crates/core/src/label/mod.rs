@@ -172,6 +172,43 @@ pub fn for_crop(statement: &Statement, field: &Field) -> bool {
 
 /// The same for a crop by its name.
 pub(crate) fn names_crop(statement: &Statement, crop: &str) -> bool {
-    let crop = crop.trim().to_lowercase();
-    statement.crop.trim().is_empty() || statement.crop.split(',').any(|name| name.trim().to_lowercase() == crop)
+    let crop = plain_crop(crop);
+    statement.crop.trim().is_empty() || statement.crop.split(',').any(|name| plain_crop(name) == crop)
+}
+
+/// A crop's name without what people write differently for the same crop: case, spaces and a plural's end. Another word
+/// for it is another crop here, since a label may mean field corn and not sweet corn; that is said where it matters.
+fn plain_crop(name: &str) -> String {
+    let word = |word: &str| word.strip_suffix('s').unwrap_or(word).to_owned();
+    name.to_lowercase().split_whitespace().map(word).collect::<Vec<_>>().join(" ")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::names_crop;
+    use crate::farm::Statement;
+    use crate::farm::label::Says;
+
+    #[test]
+    fn a_crop_in_the_plural_is_the_same_crop() {
+        let says = |statement: &str, field: &str| {
+            let mut says = Statement::new(Says::CropStage, "");
+            statement.clone_into(&mut says.crop);
+            names_crop(&says, field)
+        };
+        for (statement, field) in [
+            ("soybean", "Soybeans"),
+            ("corn, soybean", "Soybean "),
+            ("sugar beet", "sugar  beets"),
+            ("peas", "pea"),
+            ("", "anything"),
+        ] {
+            assert!(says(statement, field), "{statement} on {field}");
+        }
+        for (statement, field) in
+            [("corn", "sweet corn"), ("corn", "field corn"), ("wheat", "winter wheat"), ("corn", "")]
+        {
+            assert!(!says(statement, field), "{statement} on {field}");
+        }
+    }
 }

@@ -60,6 +60,33 @@ pub fn speak_of(words: &str, product: &Product) -> bool {
     })
 }
 
+/// The things that words list, apart by commas, semicolons, "or" or "and". The comma in "2,4-D" is none of these.
+pub(crate) fn parts(what: &str) -> Vec<String> {
+    let mut pieces = vec![String::new()];
+    let mut letters = what.chars().peekable();
+    let mut before = ' ';
+    while let Some(letter) = letters.next() {
+        let in_number = before.is_ascii_digit() && letters.peek().is_some_and(char::is_ascii_digit);
+        match pieces.last_mut() {
+            Some(piece) if letter != ';' && (letter != ',' || in_number) => piece.push(letter),
+            _ => pieces.push(String::new()),
+        }
+        before = letter;
+    }
+    pieces
+        .iter()
+        .flat_map(|piece| piece.split(" or "))
+        .flat_map(|piece| piece.split(" and "))
+        .map(|piece| piece.trim().to_owned())
+        .filter(|piece| !piece.is_empty())
+        .collect()
+}
+
+/// Whether words that may list several things name a product, as a whole or by one of them.
+pub(crate) fn list(words: &str, product: &Product) -> bool {
+    speak_of(words, product) || parts(words).iter().any(|part| speak_of(part, product))
+}
+
 /// Whether local advice is about a product; advice about nothing in particular is about every pesticide.
 pub fn advises(advice: &Advice, product: &Product) -> bool {
     if advice.about.trim().is_empty() { product.kind.is_pesticide() } else { speak_of(&advice.about, product) }
@@ -94,8 +121,18 @@ pub fn understood(words: &str, farm: &Farm) -> bool {
 
 #[cfg(test)]
 mod tests {
-    use super::understood;
+    use super::{list, parts, understood};
     use crate::farm::Farm;
+
+    #[test]
+    fn a_list_names_each_of_its_parts() {
+        assert_eq!(parts("2,4-D or dicamba; COC,MSO"), ["2,4-D", "dicamba", "COC", "MSO"]);
+        let mut oil =
+            crate::farm::Product::new("Oil", crate::farm::ProductKind::Adjuvant, crate::farm::Formulation::EC);
+        oil.class = Some(crate::farm::AdjuvantClass::MethylatedSeedOil);
+        assert!(list("crop oil concentrate or methylated seed oil", &oil));
+        assert!(!list("non-ionic surfactant, ammonium", &oil));
+    }
 
     #[test]
     fn words_that_name_something_are_told_from_words_that_do_not() {

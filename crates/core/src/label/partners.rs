@@ -3,7 +3,7 @@
 //! "Within 7 days" takes in the seventh. Words that name nothing the program knows are not judged, and said.
 
 use super::applications::in_days;
-use super::names::{speak_of, understood};
+use super::names::{list, parts, understood};
 use super::{Here, Spoken, harvest, listed};
 use crate::farm::label::Says;
 use crate::farm::{Product, RecordLine};
@@ -19,7 +19,7 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
         if parts.is_empty() {
             continue;
         }
-        let names = |product: &Product| speak_of(what, product) || parts.iter().any(|part| speak_of(part, product));
+        let names = |product: &Product| list(what, product);
         for partner in here.situation.partners.iter().filter(|partner| names(partner)) {
             let text = format!("{} may not be mixed with {what}; {} is in the mix", here.product.name, partner.name);
             findings.push(
@@ -49,16 +49,6 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
             .hint("Read the mix against them, or type each partner by its active, its group, its class or its name."),
         );
     }
-}
-
-/// The things that the words list, apart by commas, semicolons, "or" or "and".
-fn parts(what: &str) -> Vec<String> {
-    what.split([',', ';'])
-        .flat_map(|part| part.split(" or "))
-        .flat_map(|part| part.split(" and "))
-        .map(|part| part.trim().to_owned())
-        .filter(|part| !part.is_empty())
-        .collect()
 }
 
 fn recorded(

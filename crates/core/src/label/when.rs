@@ -88,7 +88,8 @@ fn one(when: &When, situation: &Situation) -> Option<bool> {
         When::HeavyPressure => Some(growing.heavy_pressure),
         When::Weed(name) => {
             let weeds = &situation.pass.weeds;
-            (!weeds.is_empty()).then(|| weeds.iter().any(|weed| same_weed(weed, name)))
+            let mut each = weeds.iter().flat_map(|weed| weed.split([',', ';']));
+            (!weeds.is_empty()).then(|| each.any(|weed| same_weed(weed, name)))
         }
         When::With(what) => Some(situation.partners.iter().any(|partner| super::names::speak_of(what, partner))),
         When::Alone => Some(!situation.partners.iter().any(|partner| partner.kind.is_pesticide())),
@@ -172,6 +173,8 @@ mod tests {
         assert_eq!(asked(&farm, &[When::Heat]), Some(true));
         assert_eq!(asked(&farm, &[When::Weed("water hemp".to_owned())]), Some(false));
         assert_eq!(asked(&farm, &[When::Weed("Green  foxtail".to_owned())]), Some(true));
+        farm.passes["p"].weeds = vec!["volunteer corn, Waterhemp; kochia".to_owned()];
+        assert_eq!(asked(&farm, &[When::Weed("waterhemp".to_owned())]), Some(true), "several in one line");
     }
 
     #[test]

@@ -195,7 +195,7 @@ fn guidance(row: &Row) -> Result<Guidance, String> {
                 at_least: read(&row.at_least)?,
                 at_most: read(&row.at_most)?,
             },
-            crop: row.crop.clone(),
+            crop: with_other_names(&row.crop),
             from_stage: row.from_stage.clone(),
             to_stage: row.to_stage.clone(),
             when: when.clone(),
@@ -203,6 +203,20 @@ fn guidance(row: &Row) -> Result<Guidance, String> {
         });
     }
     Ok(Guidance { id: row.id.clone(), about, statements, says: row.says.clone(), basis })
+}
+
+/// The crops of a row, with what else they are called (common practice, no source): who writes "maize" is not to miss what
+/// publications say of corn.
+fn with_other_names(crops: &str) -> String {
+    const OTHERS: [(&str, &str); 2] =
+        [("corn", "field corn, grain corn, maize"), ("soybean", "soy bean, soya, soya bean, soyabean")];
+    let mut names: Vec<&str> = crops.split(',').map(str::trim).filter(|name| !name.is_empty()).collect();
+    for (name, others) in OTHERS {
+        if names.contains(&name) {
+            names.push(others);
+        }
+    }
+    names.join(", ")
 }
 
 fn read<Q: Quantity>(text: &str) -> Result<Option<AsTyped<Q>>, String> {

@@ -8,10 +8,12 @@ use super::verdict::concerned;
 use super::{WaterPlan, need, ranges, without_ammonium};
 use crate::farm::label::When;
 use crate::farm::product::AdjuvantClass;
-use crate::farm::{Farm, Field, Grade, Id, Product, Statement};
+use crate::farm::{CarrierKind, Farm, Field, Grade, Id, Pass, Product, Statement};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::names::speak_of;
+use crate::label::when::{Situation, holds};
 use crate::label::{Speaks, speaks};
+use crate::mix::actives;
 use crate::mix::line::PlannedLine;
 use crate::quantity::{CarrierRate, Hardness, MassPerVolume, Quantity, Units};
 use crate::working::Working;
@@ -46,6 +48,7 @@ pub struct ConditionerChoice {
 /// The state of the walk that the conditioner is judged with.
 pub(crate) struct Judged<'a> {
     pub(crate) farm: &'a Farm,
+    pub(crate) pass: &'a Pass,
     pub(crate) fields: &'a [&'a Field],
     pub(crate) lines: &'a [PlannedLine],
     pub(crate) carrier: CarrierRate,
@@ -68,18 +71,23 @@ impl Judged<'_> {
     }
 
     pub(super) fn holds_active(&self, name: &str) -> bool {
-        self.products().any(|(_, product)| product.holds(name))
+        let is = |product: &Product| product.actives.iter().any(|active| actives::same(&active.name, name));
+        self.products().any(|(_, product)| product.holds(name) || is(product))
     }
 
-    /// Whether a statement speaks of one of the fields in this mix. A condition that is not known here counts as met.
+    /// Whether a statement speaks of one of the fields in this mix. A condition that cannot be told counts as met.
     pub(super) fn applies(&self, statement: &Statement) -> bool {
         let here = |field: &&Field| !matches!(speaks(statement, field), Speaks::OtherCrop | Speaks::OtherStage);
         self.fields.iter().any(here)
             && statement.when.iter().all(|when| match when {
                 When::With(what) => self.products().any(|(_, product)| speak_of(what, product)),
-                When::CarrierBelow(limit) => limit.exceeds(self.carrier),
-                When::CarrierAbove(limit) => self.carrier.exceeds(limit.value()),
-                _ => true,
+                // These ask about the product whose label it is.
+                When::Alone | When::NoSurfactantBuiltIn | When::LoadedPartner => true,
+                when => self.products().next().is_none_or(|(_, product)| {
+                    let (partners, carrier) = (Vec::new(), Some(self.carrier));
+                    let situation = Situation { pass: self.pass, product, partners, carrier };
+                    holds(std::slice::from_ref(when), &situation) != Some(false)
+                }),
             })
     }
 }
@@ -99,6 +107,10 @@ pub(crate) fn judge(
     let untold = demands::untold(judged, findings);
     demands::grade(judged, findings);
     let asked = demands::asked(judged, held, findings);
+    // Where fertilizer takes the place of water, the ions of the water are not in the tank.
+    if judged.pass.carrier_kind != CarrierKind::Water {
+        return;
+    }
     let need = water.need.as_ref().map(need::ConditionerNeed::most);
     if let (Some(held), Some(need)) = (held, need)
         && need.exceeds(held)
@@ -168,13 +180,18 @@ fn sulfate(
         None => printed.filter(|_| !typed).map(|range| range.most),
     };
     // Whatever the water needs, the labels' most is the most.
-    let recommended = least.map(|least| most.map_or(need.max(least), |most| need.max(least).min(most)));
+    let apart = matches!((&asked.least, &asked.most), (Some((least, _)), Some((most, _))) if least.exceeds(*most));
+    let recommended =
+        least.filter(|_| !apart).map(|least| most.map_or(need.max(least), |most| need.max(least).min(most)));
     water.recommended = recommended;
     let ends = match (&asked.least, &asked.most) {
         (None, None) => (least, most),
         (least, most) => (least.as_ref().map(|(least, _)| *least), most.as_ref().map(|(most, _)| *most)),
     };
     let labels = match ends {
+        (Some(least), Some(most)) if apart => {
+            format!("{} at least and {} at most, which do not meet", least.show(units), most.show(units))
+        }
         (Some(least), Some(most)) => ranges::show(least.min(most), most, units),
         (Some(least), None) => format!("{} at least", least.show(units)),
         (None, Some(most)) => format!("{} at most", most.show(units)),
@@ -194,6 +211,7 @@ fn sulfate(
     }
     workings.push(working);
     let plan = match (recommended, held) {
+        (None, _) if apart => "no rate serves both labels".to_owned(),
         (None, _) => "the label says how much may go in".to_owned(),
         (Some(recommended), Some(held)) if !recommended.exceeds(held) => {
             let (recommended, held) = (recommended.show(units), held.show(units));
@@ -229,6 +247,7 @@ fn sulfate(
                 need.show(units),
                 match &asked.least {
                     _ if !typed && printed.is_none() => "a label range is not typed".to_owned(),
+                    Some(_) if apart => format!("the labels ask for {labels}"),
                     Some(_) => format!("the label asks for {labels}"),
                     None if typed => format!("the label allows {labels}"),
                     None => format!("labels ask for {labels}"),

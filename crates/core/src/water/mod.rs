@@ -19,7 +19,7 @@ pub use conditioner::ConditionerChoice;
 pub use hardness::hardness;
 pub use need::{ConditionerNeed, need};
 
-use crate::farm::{AdjuvantClass, Farm, Field, Id, Pass};
+use crate::farm::{AdjuvantClass, CarrierKind, Farm, Field, Id, Pass};
 use crate::finding::{Basis, Finding, Subject};
 use crate::mix::line::PlannedLine;
 use crate::quantity::{CarrierRate, Hardness, MassPerVolume, Quantity};
@@ -123,6 +123,7 @@ pub(crate) fn judge(
 #[allow(clippy::too_many_arguments)] // The walk's state, handed on.
 pub(crate) fn judge_mix(
     farm: &Farm,
+    pass: &Pass,
     fields: &[&Field],
     lines: &[PlannedLine],
     spray: CarrierRate,
@@ -137,9 +138,9 @@ pub(crate) fn judge_mix(
             Some(thresholds::Mixed { product: farm.products.get(&line.product)?, per_area: line.per_area })
         })
         .collect();
-    let judged = conditioner::Judged { farm, fields, lines, carrier: spray, mix: &mix };
+    let judged = conditioner::Judged { farm, pass, fields, lines, carrier: spray, mix: &mix };
     conditioner::judge(&judged, ammonium_forbidden, plan, findings, workings);
-    let Some(water) = farm.waters.get(&plan.id) else { return };
+    let Some(water) = farm.waters.get(&plan.id).filter(|_| pass.carrier_kind == CarrierKind::Water) else { return };
     let about = || Subject::Water(plan.id.clone());
     let least = carrier::least(&judged);
     let has_sulfate = mix.iter().any(|mixed| mixed.product.class == Some(AdjuvantClass::AmmoniumSulfate));
@@ -211,10 +212,11 @@ mod tests {
             cost: None,
         }];
         let field = Field::new("Field", AsTyped::parse("1 ha").unwrap());
+        let pass = crate::farm::Pass::new("Pass", jiff::civil::date(2031, 6, 12));
         let judged = |ban: Option<Basis>| {
             let (mut plan, mut findings) = (plan.clone(), Vec::new());
             let carrier = CarrierRate::from_litres_per_hectare(150.0);
-            judge_mix(&farm, &[&field], &lines, carrier, ban, &mut plan, &mut findings, &mut Vec::new());
+            judge_mix(&farm, &pass, &[&field], &lines, carrier, ban, &mut plan, &mut findings, &mut Vec::new());
             (plan, findings)
         };
         let (free, _) = judged(None);

@@ -7,7 +7,7 @@ use crate::farm::label::{Says, Stance};
 use crate::farm::product::AdjuvantClass;
 use crate::farm::{Formulation, Product, ProductKind, Statement};
 use crate::finding::{Basis, Finding, Subject};
-use crate::label::names::speak_of;
+use crate::label::names::list;
 use crate::label::place;
 use crate::mix::line::per_area;
 use crate::quantity::{AsTyped, MassPerVolume, Quantity, Rate};
@@ -29,7 +29,7 @@ pub(super) fn forbidden(judged: &Judged<'_>) -> Option<(String, Basis)> {
 fn forbids(statement: &Statement, product: &Product) -> bool {
     match &statement.says {
         Says::Adjuvant { class, stance: Stance::Forbidden, .. } => product.class == Some(*class),
-        Says::NotWith { what, .. } => speak_of(what, product),
+        Says::NotWith { what, .. } => list(what, product),
         _ => false,
     }
 }

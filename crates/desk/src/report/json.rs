@@ -73,6 +73,11 @@ fn choice(choice: &Choice) -> Value {
             object.insert("class".to_owned(), json!(member.class.key()));
             object.insert("rate".to_owned(), json!(member.rate.as_ref().map(tankard_core::quantity::AsTyped::text)));
             object.insert("rate_from".to_owned(), json!(member.rate_from));
+            for (key, bound) in [("at_least", &member.at_least), ("at_most", &member.at_most)] {
+                if let Some(bound) = bound {
+                    object.insert(key.to_owned(), json!(bound.text()));
+                }
+            }
             if let Some(rate) = member.per_area {
                 amount(&mut object, "per_ha", rate.over(hectare));
             }

@@ -4,9 +4,11 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-use super::voices::{Claim, Voice, is_good};
+use super::voices::{Claim, Ground, Voice, is_good};
 use crate::farm::label::Says;
-use crate::farm::{AdjuvantClass, Product, ProductKind};
+use crate::farm::{AdjuvantClass, Field, Product, ProductKind, Statement};
+use crate::label::when::{Situation, holds};
+use crate::label::{Speaks, speaks};
 use crate::mix::line::per_area;
 use crate::quantity::{AmountPerArea, AsTyped, CarrierRate, MassPerVolume, Rate};
 
@@ -44,7 +46,18 @@ pub(crate) fn over_ground(
     adjuvant: &Product,
     carrier: CarrierRate,
 ) -> Result<AmountPerArea, String> {
+    let of_mass = matches!(rate.value(), Rate::MassPerSpray(_) | Rate::MassPerArea(_));
+    if of_mass && is_untold(adjuvant) {
+        return Err(format!("how much ammonium sulfate {} holds is not typed", adjuvant.name));
+    }
     per_area(of_salt(rate.value(), adjuvant), adjuvant, carrier)
+}
+
+/// Whether it is a solution of ammonium sulfate of which nobody knows how much it holds.
+fn is_untold(adjuvant: &Product) -> bool {
+    adjuvant.adjuvant_class() == Some(AdjuvantClass::AmmoniumSulfate)
+        && adjuvant.is_liquid()
+        && adjuvant.actives.is_empty()
 }
 
 fn of_salt(rate: Rate, adjuvant: &Product) -> Rate {
@@ -87,8 +100,8 @@ impl End {
     }
 }
 
-/// One end of what a claim names, floor and ceiling over ground applied; `None` where it names none or it does not reach
-/// the product.
+/// One end of what a claim names, floor and ceiling over ground applied; the floor or the ceiling alone where that is all it
+/// names. `None` where it names none or it does not reach the product.
 fn end(
     claim: &Claim,
     rate: Option<&AsTyped<Rate>>,
@@ -114,10 +127,38 @@ fn end(
     })
 }
 
-/// What the adjuvant's own label names.
-fn own(adjuvant: &Product, carrier: CarrierRate) -> (Option<End>, Option<End>) {
+/// What the adjuvant's own label names: on each field the widest range of what speaks there, and of all fields what suits
+/// every one.
+fn own(adjuvant: &Product, ground: &Ground<'_>) -> (Option<End>, Option<End>) {
     let (mut low, mut high): (Option<End>, Option<End>) = (None, None);
-    for statement in &adjuvant.label {
+    for field in ground.fields {
+        let (least, most) = own_on(adjuvant, field, ground);
+        if let Some(least) = least
+            && low.as_ref().is_none_or(|before| least.exceeds(before))
+        {
+            low = Some(least);
+        }
+        if let Some(most) = most
+            && high.as_ref().is_none_or(|before| before.exceeds(&most))
+        {
+            high = Some(most);
+        }
+    }
+    (low, high)
+}
+
+fn own_on(adjuvant: &Product, field: &Field, ground: &Ground<'_>) -> (Option<End>, Option<End>) {
+    let (mut low, mut high): (Option<End>, Option<End>) = (None, None);
+    let partners = ground.products.iter().map(|(_, partner)| *partner).collect();
+    let situation = Situation { pass: ground.pass, product: adjuvant, partners, carrier: Some(ground.carrier) };
+    let here = |statement: &&Statement| {
+        matches!(speaks(statement, field), Speaks::Yes | Speaks::Unclear)
+            && holds(&statement.when, &situation) != Some(false)
+    };
+    let is_rate = |statement: &&Statement| matches!(statement.says, Says::Rate { .. });
+    // Where the label speaks of other crops alone, what it allows at all is still better than no limit.
+    let any = adjuvant.label.iter().filter(is_rate).any(|statement| here(&statement));
+    for statement in adjuvant.label.iter().filter(|statement| !any || here(statement)) {
         let Says::Rate { least, most } = &statement.says else { continue };
         let read = |rate: &Option<AsTyped<Rate>>| {
             let rate = rate.as_ref()?;
@@ -125,7 +166,7 @@ fn own(adjuvant: &Product, carrier: CarrierRate) -> (Option<End>, Option<End>) {
                 rate: for_product(rate, adjuvant),
                 at_least: None,
                 at_most: None,
-                amount: over_ground(rate, adjuvant, carrier).ok()?,
+                amount: over_ground(rate, adjuvant, ground.carrier).ok()?,
                 from: format!(
                     "its own label{}",
                     if statement.at.is_empty() { String::new() } else { format!(", {}", statement.at) }
@@ -153,10 +194,11 @@ pub(crate) fn dose(
     class: AdjuvantClass,
     adjuvant: &Product,
     voices: &[Voice],
-    carrier: CarrierRate,
+    ground: &Ground<'_>,
     water_needs: Option<MassPerVolume>,
 ) -> Dose {
-    let (own_low, own_high) = own(adjuvant, carrier);
+    let carrier = ground.carrier;
+    let (own_low, own_high) = own(adjuvant, ground);
     let mut lows: Vec<End> = Vec::new();
     let mut highs: Vec<End> = own_high.into_iter().collect();
     for voice in voices {
@@ -164,8 +206,8 @@ pub(crate) fn dose(
         if !is_good(claim.stance) {
             continue;
         }
-        lows.extend(end(claim, claim.least.as_ref(), &voice.name, adjuvant, carrier));
-        highs.extend(end(claim, claim.most.as_ref(), &voice.name, adjuvant, carrier));
+        lows.extend(end(claim, claim.least.as_ref().or(claim.at_least.as_ref()), &voice.name, adjuvant, carrier));
+        highs.extend(end(claim, claim.most.as_ref().or(claim.at_most.as_ref()), &voice.name, adjuvant, carrier));
     }
     let smallest = |ends: Vec<End>| ends.into_iter().reduce(|a, b| if a.exceeds(&b) { b } else { a });
     let (binding, soft): (Vec<End>, Vec<End>) = highs.into_iter().partition(|end| end.binds);
@@ -183,13 +225,21 @@ pub(crate) fn dose(
         })
     });
     let Some(mut wanted) = wanted else {
+        if is_untold(adjuvant) && ceiling.is_none() {
+            let from = "not known: how much ammonium sulfate it holds is not typed".to_owned();
+            return Dose { from, ..Dose::default() };
+        }
         return ceiling.or(soft_ceiling).map_or_else(Dose::default, told);
     };
-    if let (AdjuvantClass::AmmoniumSulfate, Some(need)) = (class, water_needs) {
+    // What a label asks for at least stands, whatever the water needs.
+    let meets = ceiling.as_ref().is_none_or(|ceiling| !wanted.exceeds(ceiling));
+    let lowers = soft_ceiling.as_ref().is_some_and(|soft| !wanted.binds || !wanted.exceeds(soft));
+    let binds = wanted.binds;
+    if let (AdjuvantClass::AmmoniumSulfate, Some(need), true) = (class, water_needs, meets) {
         wanted = conditioned(wanted, need, adjuvant, carrier);
     }
     if let Some(soft) = soft_ceiling
-        && !wanted.binds
+        && lowers
         && wanted.exceeds(&soft)
     {
         wanted = soft;
@@ -197,7 +247,7 @@ pub(crate) fn dose(
     if let Some(ceiling) = ceiling
         && wanted.exceeds(&ceiling)
     {
-        if wanted.binds {
+        if binds && !meets {
             let apart = format!(
                 "{} asks for at least {} of {}; {} allows {} at most",
                 who(&wanted.from),

@@ -7,6 +7,7 @@ use super::{Adjuvants, Choice, Collision, Member, Role, content, dose};
 use crate::farm::label::{Says, Stance, When};
 use crate::farm::{AdjuvantClass, Charge, Farm, Field, Id, Pass, Product};
 use crate::finding::{Basis, Finding, Subject};
+use crate::label::forbid;
 use crate::mix::line::PlannedLine;
 use crate::mix::{actives, guidance};
 use crate::quantity::{AmountPerArea, CarrierRate, MassPerVolume, Money, Quantity};
@@ -37,12 +38,13 @@ pub(crate) fn choose(
     let mut current = choice(&problem, &voices, problem.score(&set), &set);
     current.current = true;
     as_typed(&mut current, lines, farm);
+    let exact = choices.iter().any(|choice| ids(&choice.members) == ids(&current.members));
     for at in 0..choices.len() {
         let before = at.checked_sub(1).and_then(|before| choices.get(before)).cloned();
         let Some(this) = choices.get_mut(at) else { continue };
         this.rank = u32::try_from(at + 1).unwrap_or(u32::MAX);
         this.behind = before.map_or_else(String::new, |before| behind(&before, this, farm.units, &farm.currency));
-        if ids(&this.members) == ids(&current.members) {
+        if stands(this, &current, exact) {
             this.current = true;
             current.rank = this.rank;
             current.behind.clone_from(&this.behind);
@@ -71,6 +73,22 @@ pub(crate) fn choose(
         .find(|claim| claim.stance == Stance::Forbidden)
         .map(|claim| claim.basis.clone());
     Adjuvants { choices, current: Some(current), collisions, ammonium_forbidden }
+}
+
+/// Whether a set is what stands in the mix. What keeps the mix together or from drifting, and is not of the set, stays
+/// where the set is taken, so it makes no other set of it.
+fn stands(set: &Choice, current: &Choice, exact: bool) -> bool {
+    if exact {
+        return ids(&set.members) == ids(&current.members);
+    }
+    let of_set = classes(&set.members);
+    let rest: Vec<Member> = current
+        .members
+        .iter()
+        .filter(|member| Role::of(member.class).is_chosen() || of_set.contains(&member.class))
+        .cloned()
+        .collect();
+    ids(&set.members) == ids(&rest)
 }
 
 fn ids(members: &[Member]) -> Vec<Option<&Id>> {
@@ -156,28 +174,43 @@ fn collisions(ground: &Ground<'_>, voices: &[Voice], problem: &Problem, choices:
             group.role == Role::Activator && !voice.required.iter().any(|required| required.role == group.role)
         });
         let demands = voice.required.iter().filter(|_| !met).map(|group| (group, true));
+        let mut told: Vec<Role> = Vec::new();
         for (group, demanded) in demands.chain(wishes.map(|group| (group, false))) {
+            // What a lesser voice wishes for in the same role collides for the same reason.
+            if !demanded && told.contains(&group.role) {
+                continue;
+            }
             let bans = bans(group, voices);
             let wish = group.claim(None);
             let Some(wish) = wish else { continue };
             let verb = if demanded { "requires" } else { "wants" };
-            let wants = format!("{} {verb} {}", voice.name, either(&group.classes));
+            // One product may ask on one crop for what it forbids on another.
+            let of_two_crops = bans.iter().any(|(other, _)| other.product == voice.product);
+            let named = |voice: &Voice| match voice.crop.as_str() {
+                crop if of_two_crops && !crop.is_empty() => format!("{} in {crop}", voice.name),
+                _ => voice.name.clone(),
+            };
+            let wants = format!("{} {verb} {}", named(voice), either(&group.classes));
             let (forbids, text, ban) =
                 if let (Some((other, ban)), true) = (bans.first(), bans.len() == group.classes.len()) {
                     let classes: Vec<AdjuvantClass> = bans.iter().map(|(_, ban)| ban.class).collect();
-                    let whose: Vec<&str> = bans.iter().map(|(other, _)| other.name.as_str()).collect();
-                    let one = whose.iter().all(|name| *name == other.name);
-                    let by = if one { other.name.clone() } else { whose.join(" and ") };
+                    let whose: Vec<String> = bans.iter().map(|(other, _)| named(other)).collect();
+                    let one = whose.iter().all(|name| *name == named(other));
+                    let by = if one { named(other) } else { whose.join(" and ") };
                     (
                         Some(other.product.clone()),
                         format!("{wants}; {by} {} {}", if one { "forbids" } else { "forbid" }, either(&classes)),
                         Some(ban),
                     )
                 } else if let Some(reason) = left_out(problem, &group.classes) {
+                    if collisions.iter().any(|known| known.text.ends_with(&reason)) {
+                        continue;
+                    }
                     (None, format!("{wants}; {reason}"), None)
                 } else {
                     continue;
                 };
+            told.push(group.role);
             let ways_out = ways_out(ground, voice, forbids.as_ref());
             collisions.push(Collision {
                 wants: voice.product.clone(),
@@ -186,11 +219,48 @@ fn collisions(ground: &Ground<'_>, voices: &[Voice], problem: &Problem, choices:
                 text,
                 bases: std::iter::once(wish.basis.clone()).chain(ban.map(|ban| ban.basis.clone())).collect(),
                 ways_out,
+                classes: group.classes.clone(),
             });
         }
     }
+    if !met && collisions.iter().all(|collision| !collision.binds) {
+        collisions.extend(apart_in_the_shed(voices, problem));
+    }
     collisions.dedup_by(|a, b| a.text == b.text);
     collisions
+}
+
+/// Two demands that could be met each by itself, and not with what the shed holds for both.
+fn apart_in_the_shed(voices: &[Voice], problem: &Problem) -> Option<Collision> {
+    let demands: Vec<(&Voice, &Group)> =
+        voices.iter().flat_map(|voice| voice.required.iter().map(move |group| (voice, group))).collect();
+    demands.iter().enumerate().find_map(|(at, (voice, group))| {
+        demands.iter().skip(at + 1).find_map(|(other, second)| {
+            let (one, two) = problem.never_together(&group.classes, &second.classes)?;
+            let bases = [group.claim(None), second.claim(None)].into_iter().flatten().map(|claim| claim.basis.clone());
+            Some(Collision {
+                wants: voice.product.clone(),
+                forbids: None,
+                text: format!(
+                    "{} requires {}{} {}; {one} and {two} may not go into one tank",
+                    voice.name,
+                    either(&group.classes),
+                    if voice.product == other.product {
+                        " and".to_owned()
+                    } else {
+                        format!(", {} requires", other.name)
+                    },
+                    either(&second.classes)
+                ),
+                bases: bases.collect(),
+                ways_out: vec![format!(
+                    "Buy another product in the place of {one} or {two}, whose label allows the rest of the mix."
+                )],
+                binds: group.authority.binds() && second.authority.binds(),
+                classes: Vec::new(),
+            })
+        })
+    })
 }
 
 /// Who forbids the classes of a demand.
@@ -210,6 +280,9 @@ fn left_out(problem: &Problem, classes: &[AdjuvantClass]) -> Option<String> {
 
 /// What can be done where two products do not go together: another product of the shed, two passes, another formulation.
 fn ways_out(ground: &Ground<'_>, voice: &Voice, forbids: Option<&Id>) -> Vec<String> {
+    if forbids == Some(&voice.product) {
+        return vec!["Spray the two crops in two passes, each with its own adjuvants.".to_owned()];
+    }
     let mut ways = Vec::new();
     for (stays, goes) in [(forbids, Some(&voice.product)), (Some(&voice.product), forbids)] {
         let (Some(goes), Some(stays)) = (goes, stays) else { continue };
@@ -272,7 +345,7 @@ fn judge(
 ) {
     let set = classes(&current.members);
     for voice in voices {
-        demands(voice, &set, collisions, findings);
+        demands(voice, voices, &set, collisions, findings);
         for claim in &voice.claims {
             if set.contains(&claim.class) {
                 standing(ground, voice, claim, lines, current, findings);
@@ -291,7 +364,8 @@ fn judge(
         && Problem::suits_better(&first.score, &current.score)
     {
         let text = format!("{} would suit this mix better than {}", capital(&first.title()), current.title());
-        let why = current.behind.split_once(": ").map_or("", |(_, why)| why);
+        let why = behind(first, current, ground.farm.units, &ground.farm.currency);
+        let why = why.split_once(": ").map_or("", |(_, why)| why);
         findings.push(
             Finding::note(
                 Subject::Pass(pass_id.clone()),
@@ -309,10 +383,28 @@ pub(crate) fn capital(text: &str) -> String {
 }
 
 /// What a product requires or wants and does not find.
-fn demands(voice: &Voice, set: &[AdjuvantClass], collisions: &[Collision], findings: &mut Vec<Finding>) {
+fn demands(
+    voice: &Voice,
+    voices: &[Voice],
+    set: &[AdjuvantClass],
+    collisions: &[Collision],
+    findings: &mut Vec<Finding>,
+) {
     let about = || Subject::Product(voice.product.clone());
+    let told = |group: &Group| {
+        collisions.iter().any(|collision| {
+            // Where no rate or no product suits, the same words serve every product that asks.
+            (collision.wants == voice.product || collision.forbids.is_none())
+                && collision.classes.iter().any(|class| group.classes.contains(class))
+        })
+    };
+    let mut missing: Vec<Role> = Vec::new();
     for group in &voice.required {
-        if group.met_by(set).is_some() || collisions.iter().any(|collision| collision.wants == voice.product) {
+        if group.met_by(set).is_some() {
+            continue;
+        }
+        missing.push(group.role);
+        if told(group) {
             continue;
         }
         let Some(claim) = group.claim(None) else { continue };
@@ -322,16 +414,19 @@ fn demands(voice: &Voice, set: &[AdjuvantClass], collisions: &[Collision], findi
             _ => "Take one of the sets beside the mix.",
         };
         let finding = if group.authority == Authority::Label {
-            Finding::stop(about(), text, claim.basis.clone())
+            firm(claim, about(), text)
         } else {
             Finding::check(about(), text, claim.basis.clone())
         };
         findings.push(finding.hint(hint));
     }
     for group in &voice.preferred {
-        if group.met_by(set).is_some() {
+        // Once is enough where a weightier voice asks in the same role, and what all partners forbid is no advice.
+        let banned = bans(group, voices).len() == group.classes.len();
+        if group.met_by(set).is_some() || missing.contains(&group.role) || told(group) || banned {
             continue;
         }
+        missing.push(group.role);
         let Some(claim) = group.claim(None) else { continue };
         let text = format!("{} would rather have {}, and the mix has none", voice.name, either(&group.classes));
         let finding = if group.authority.binds() {
@@ -354,6 +449,7 @@ fn standing(
 ) {
     let about = || Subject::Product(voice.product.clone());
     let members = current.members.iter().filter(|member| member.class == claim.class);
+    let mut held: Vec<&PlannedLine> = Vec::new();
     for member in members {
         let Some(line) = lines.iter().find(|line| Some(&line.product) == member.product.as_ref()) else { continue };
         match claim.stance {
@@ -368,11 +464,25 @@ fn standing(
                 };
                 findings.push(finding.hint(claim.says.clone()));
             }
-            // Ammonium sulfate is weighed with the water, where a liquid one counts by its content.
-            _ if claim.class == AdjuvantClass::AmmoniumSulfate => {}
-            _ => rates(ground, voice, claim, line, findings),
+            // What labels name of ammonium sulfate is weighed with the water.
+            _ if claim.class == AdjuvantClass::AmmoniumSulfate && claim.authority == Authority::Label => {}
+            _ => held.push(line),
         }
     }
+    // Several products of one class count together.
+    let Some((first, rest)) = held.split_first() else { return };
+    let mut all = (*first).clone();
+    for line in rest {
+        let Some(sum) = all.per_area.plus(line.per_area) else {
+            for line in &held {
+                rates(ground, voice, claim, line, findings);
+            }
+            return;
+        };
+        all.per_area = sum;
+        all.name = format!("{} and {}", all.name, line.name);
+    }
+    rates(ground, voice, claim, &all, findings);
 }
 
 fn forbidden(voice: &Voice, claim: &Claim, line: &PlannedLine) -> Finding {
@@ -389,12 +499,21 @@ fn forbidden(voice: &Voice, claim: &Claim, line: &PlannedLine) -> Finding {
         Finding::check(about, format!("{text}; another publication allows it"), claim.basis.clone())
             .hint("Read the label, and type what it says: it decides.")
     } else {
-        Finding::stop(about, text, claim.basis.clone()).hint(if binds {
+        firm(claim, about, text).hint(if binds {
             "Take one of the two out, or split the pass."
         } else {
             "Take one of the two out. If the label says otherwise, type what it says in the shed: it decides."
         })
     }
+}
+
+/// A Stop, or a Check where it cannot be told whether what is said counts here.
+fn firm(claim: &Claim, about: Subject, text: String) -> Finding {
+    if claim.doubt.is_empty() || claim.authority == Authority::Label {
+        return forbid(&claim.doubt, about, text, claim.basis.clone());
+    }
+    let text = format!("{text}; this is said {}, which cannot be told here", claim.doubt);
+    Finding::check(about, text, claim.basis.clone())
 }
 
 /// The rate of an adjuvant against what a product names for its class.
@@ -452,7 +571,7 @@ fn rates(ground: &Ground<'_>, voice: &Voice, claim: &Claim, line: &PlannedLine, 
     {
         let text =
             format!("{} names {} of {} at least; {planned} is planned", voice.name, also(&text, least), line.name);
-        findings.push(if claim.authority.binds() {
+        findings.push(if claim.authority.binds() || claim.stance == Stance::Required {
             Finding::check(about(), text, claim.basis.clone())
         } else {
             Finding::note(about(), text, claim.basis.clone())

@@ -129,9 +129,14 @@ impl Choice {
     }
 
     /// Puts the set into a pass in the place of its adjuvants. What keeps a mix together or from drifting stays, unless the
-    /// set holds another of its class.
+    /// set holds another of its class; and so does a line of the set itself for which no rate is known but the typed one.
     pub fn take(&self, pass: &mut Pass, farm: &Farm) {
+        let typed_alone =
+            |id: &Id| self.members.iter().any(|member| member.rate.is_none() && member.product.as_ref() == Some(id));
         pass.mix.retain(|line| {
+            if typed_alone(&line.product) {
+                return true;
+            }
             let class = farm.products.get(&line.product).and_then(crate::farm::Product::adjuvant_class);
             class.is_none_or(|class| {
                 !Role::of(class).is_chosen() && !self.members.iter().any(|member| member.class == class)
@@ -272,4 +277,6 @@ pub struct Collision {
     pub ways_out: Vec<String>,
     /// Whether both sides bind: labels or local advice, as typed.
     pub binds: bool,
+    /// The classes of the demand.
+    pub(crate) classes: Vec<AdjuvantClass>,
 }

@@ -10,7 +10,9 @@ use super::dose::{Dose, dose};
 use super::voices::{Authority, Ground, Group, Voice, is_good, of_class};
 use crate::farm::label::Stance;
 use crate::farm::{AdjuvantClass, Id, Lean, Pass, Product};
-use crate::label::names::speak_of;
+use crate::label::names::list;
+use crate::label::when::{Situation, holds};
+use crate::label::{Speaks, speaks};
 use crate::mix::charge::{Conflict, conflict};
 use crate::quantity::{Area, MassPerVolume, Money};
 use rust_decimal::prelude::ToPrimitive;
@@ -150,6 +152,13 @@ impl Problem {
         };
         for (at, class) in problem.classes.clone().into_iter().enumerate() {
             let bit = 1 << at;
+            // Where a weightier voice leaves a choice, what a lesser one has against a class still counts as its advice.
+            let overruled = voices.iter().flat_map(|voice| voice.overruled(class));
+            for authority in overruled {
+                if let Some(count) = problem.objections.get_mut(at).and_then(|by| by.get_mut(authority as usize)) {
+                    *count += 1;
+                }
+            }
             for claim in voices.iter().filter_map(|voice| voice.on(class)) {
                 match claim.stance {
                     Stance::Forbidden => problem.forbidden |= bit,
@@ -192,7 +201,7 @@ impl Problem {
         for (id, product) in shed {
             let Some(class) = product.adjuvant_class() else { continue };
             let Some(at) = self.classes.iter().position(|known| *known == class) else { continue };
-            let dose = dose(class, product, voices, ground.carrier, water_needs);
+            let dose = dose(class, product, voices, ground, water_needs);
             let stands = also.contains(&id);
             let against = against(ground, id, product).or_else(|| dose.apart.clone());
             if let Some(reason) = against {
@@ -230,7 +239,16 @@ impl Problem {
                 continue;
             }
             let product = of_class(class);
-            let dose = dose(class, &product, voices, ground.carrier, water_needs);
+            let mut dose = dose(class, &product, voices, ground, water_needs);
+            if let Some((_, _, reason)) = self.left_out.iter().find(|(_, out, _)| *out == class) {
+                let before = if dose.from.is_empty() { String::new() } else { format!("{}; ", dose.from) };
+                dose.from = format!("{before}what the shed has of it does not suit: {reason}");
+            }
+            // What no rate suits cannot be bought either.
+            if let Some(reason) = dose.apart {
+                self.left_out.push((Id::new(), class, reason));
+                continue;
+            }
             let number = u16::try_from(self.candidates.len()).unwrap_or(u16::MAX);
             self.candidates.push(Candidate {
                 product: None,
@@ -258,7 +276,7 @@ impl Problem {
                 let product = |candidate: &Candidate| ground.farm.products.get(candidate.product.as_ref()?);
                 if let (Some(one), Some(other)) = (product(first), product(second))
                     && first.class != second.class
-                    && clash(one, other)
+                    && clash(ground, one, other)
                     && let (Ok(a), Ok(b)) = (u16::try_from(a), u16::try_from(b))
                 {
                     self.clashes.push((a, b));
@@ -468,6 +486,22 @@ impl Problem {
         (a.unmet, a.buys, a.stacked, a.standing) < (b.unmet, b.buys, b.stacked, b.standing)
     }
 
+    /// A product for each of two demands, where every one for the first clashes with every one for the second.
+    pub(crate) fn never_together(&self, one: &[AdjuvantClass], two: &[AdjuvantClass]) -> Option<(&str, &str)> {
+        let of = |classes: &[AdjuvantClass]| -> Vec<(u16, &str)> {
+            (0_u16..)
+                .zip(&self.candidates)
+                .filter(|(number, candidate)| classes.contains(&candidate.class) && !self.is_left_out(*number))
+                .map(|(number, candidate)| (number, candidate.name.as_str()))
+                .collect()
+        };
+        let (ones, twos) = (of(one), of(two));
+        let apart = |a: u16, b: u16| self.clashes.contains(&(a, b)) || self.clashes.contains(&(b, a));
+        let never = ones.iter().all(|(a, _)| twos.iter().all(|(b, _)| apart(*a, *b)));
+        let ((_, first), (_, second)) = ones.first().zip(twos.first())?;
+        never.then_some((*first, *second))
+    }
+
     /// The number of a product of the shed.
     pub(crate) fn number_of(&self, id: &Id) -> Option<u16> {
         let at = self.candidates.iter().position(|candidate| candidate.product.as_ref() == Some(id))?;
@@ -496,9 +530,9 @@ fn strength(classes: impl Iterator<Item = AdjuvantClass>) -> i32 {
 fn against(ground: &Ground<'_>, id: &Id, product: &Product) -> Option<String> {
     ground.products.iter().filter(|(other, partner)| *other != id && partner.adjuvant_class().is_none()).find_map(
         |(_, partner)| {
-            if names(product, partner) {
+            if names(ground, product, partner) {
                 Some(format!("its label says not to mix it with {}", partner.name))
-            } else if names(partner, product) {
+            } else if names(ground, partner, product) {
                 Some(format!("the label of {} says not to mix it with {}", partner.name, product.name))
             } else {
                 match conflict(product, partner) {
@@ -510,16 +544,19 @@ fn against(ground: &Ground<'_>, id: &Id, product: &Product) -> Option<String> {
     )
 }
 
-/// Whether the label of one says that it may not go with the other.
-fn names(one: &Product, other: &Product) -> bool {
-    one.label
-        .iter()
-        .any(|statement| matches!(&statement.says, crate::farm::Says::NotWith { what, .. } if speak_of(what, other)))
+/// Whether the label of one says that on these fields it may not go with the other.
+fn names(ground: &Ground<'_>, one: &Product, other: &Product) -> bool {
+    let situation = Situation { pass: ground.pass, product: one, partners: vec![other], carrier: Some(ground.carrier) };
+    one.label.iter().any(|statement| {
+        matches!(&statement.says, crate::farm::Says::NotWith { what, .. } if list(what, other))
+            && holds(&statement.when, &situation) != Some(false)
+            && ground.fields.iter().any(|field| matches!(speaks(statement, field), Speaks::Yes | Speaks::Unclear))
+    })
 }
 
 /// Whether two adjuvants may not stand in one set: a label says so, or their charges meet.
-fn clash(one: &Product, other: &Product) -> bool {
-    names(one, other) || names(other, one) || conflict(one, other).is_some()
+fn clash(ground: &Ground<'_>, one: &Product, other: &Product) -> bool {
+    names(ground, one, other) || names(ground, other, one) || conflict(one, other).is_some()
 }
 
 #[cfg(test)]

@@ -5,8 +5,9 @@ use super::Role;
 use crate::farm::label::{Says, Stance};
 use crate::farm::{AdjuvantClass, Advice, Farm, Field, Id, Pass, Product, Statement, Surfactant};
 use crate::finding::Basis;
-use crate::label::names::{advises, speak_of};
-use crate::label::when::{Situation, holds};
+use crate::label::names::{advises, list};
+use crate::label::stage::range;
+use crate::label::when::{Situation, doubts, holds};
 use crate::label::{Speaks, place, speaks};
 use crate::mix::guidance;
 use crate::quantity::{AsTyped, CarrierRate, Rate};
@@ -55,6 +56,8 @@ pub struct Claim {
     pub at_most: Option<AsTyped<Rate>>,
     /// A sentence that says it; may be empty.
     pub says: String,
+    /// What cannot be told about its stages and conditions, in words; empty where it surely speaks.
+    pub(crate) doubt: String,
     /// On what it rests.
     pub basis: Basis,
 }
@@ -103,6 +106,19 @@ impl Group {
 }
 
 impl Voice {
+    /// The lesser authorities that are against a class of which a weightier one has a good word.
+    pub(crate) fn overruled(&self, class: AdjuvantClass) -> Vec<Authority> {
+        let Some(counted) = self.on(class).filter(|claim| is_good(claim.stance)) else { return Vec::new() };
+        let mut lesser: Vec<Authority> = self
+            .others
+            .iter()
+            .filter(|other| other.class == class && !is_good(other.stance) && other.authority > counted.authority)
+            .map(|other| other.authority)
+            .collect();
+        lesser.dedup();
+        lesser
+    }
+
     /// What counts for it about a class.
     pub fn on(&self, class: AdjuvantClass) -> Option<&Claim> {
         self.claims.iter().find(|claim| claim.class == class)
@@ -160,6 +176,7 @@ fn without_ammonium(voices: &mut [Voice]) {
                 at_least: None,
                 at_most: None,
                 says: "Where a partner forbids ammonium, a conditioner without it may tie up the hardness".to_owned(),
+                doubt: String::new(),
                 basis: Basis::Practice,
             };
             add(&mut voice.preferred, &claim);
@@ -182,29 +199,13 @@ fn claims(ground: &Ground<'_>, product: &Product, field: &Field) -> Vec<Claim> {
     for statement in &product.label {
         let basis = || Basis::Label(place(product, statement));
         claims.extend(claim(statement, field, &situation, Authority::Label, 4, "", basis));
-        if let Says::NotWith { what, .. } = &statement.says
-            && speaks(statement, field) != Speaks::OtherCrop
-        {
-            claims.extend(AdjuvantClass::ALL.into_iter().filter(|class| speak_of(what, &of_class(*class))).map(
-                |class| Claim {
-                    class,
-                    stance: Stance::Forbidden,
-                    authority: Authority::Label,
-                    particular: u32::MAX,
-                    least: None,
-                    most: None,
-                    at_least: None,
-                    at_most: None,
-                    says: String::new(),
-                    basis: basis(),
-                },
-            ));
-        }
+        claims.extend(bans(statement, field, &situation, Authority::Label, basis));
     }
     let heard = |advice: &Advice| advice.water.is_empty() || advice.water == ground.pass.water;
     for advice in ground.farm.advice.values().filter(|advice| heard(advice) && advises(advice, product)) {
         let basis = || Basis::Local(advice.source());
         claims.extend(claim(&advice.says, field, &situation, Authority::Local, 4, "", basis));
+        claims.extend(bans(&advice.says, field, &situation, Authority::Local, basis));
     }
     for (guidance, particular) in guidance::on(product) {
         let authority = if guidance.basis == Basis::Practice { Authority::Practice } else { Authority::Published };
@@ -214,6 +215,44 @@ fn claims(ground: &Ground<'_>, product: &Product, field: &Field) -> Vec<Claim> {
         }
     }
     claims
+}
+
+/// The adjuvant classes that a statement bars by naming what may not go into the mix.
+fn bans(
+    statement: &Statement,
+    field: &Field,
+    situation: &Situation,
+    authority: Authority,
+    basis: impl Fn() -> Basis,
+) -> Vec<Claim> {
+    let Says::NotWith { what, .. } = &statement.says else { return Vec::new() };
+    let here = matches!(speaks(statement, field), Speaks::Yes | Speaks::Unclear);
+    if !here || holds(&statement.when, situation) == Some(false) {
+        return Vec::new();
+    }
+    let doubt = doubt(statement, field, situation);
+    let barred = AdjuvantClass::ALL.into_iter().filter(|class| list(what, &of_class(*class)));
+    barred
+        .map(|class| Claim {
+            class,
+            stance: Stance::Forbidden,
+            authority,
+            particular: u32::MAX,
+            least: None,
+            most: None,
+            at_least: None,
+            at_most: None,
+            says: String::new(),
+            doubt: doubt.clone(),
+            basis: basis(),
+        })
+        .collect()
+}
+
+/// What cannot be told about the stages and the conditions of a statement, in words.
+fn doubt(statement: &Statement, field: &Field, situation: &Situation) -> String {
+    let stage = (speaks(statement, field) == Speaks::Unclear).then(|| range(statement));
+    stage.into_iter().chain(doubts(&statement.when, situation)).collect::<Vec<_>>().join(" and ")
 }
 
 /// A statement as a claim, where it speaks of adjuvants on this field in this situation. A condition that is not known lets
@@ -250,6 +289,7 @@ fn claim(
         at_least: at_least.clone(),
         at_most: at_most.clone(),
         says: says.to_owned(),
+        doubt: doubt(statement, field, situation),
         basis: basis(),
     })
 }

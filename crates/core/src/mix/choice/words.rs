@@ -116,6 +116,9 @@ pub(crate) fn behind(before: &Choice, this: &Choice, units: Units, currency: &st
         });
         format!("Behind {}: {}", before.title(), said.as_deref().unwrap_or(otherwise))
     };
+    if a.broken != b.broken {
+        return because(Content::Lacks, "something in the mix speaks against part of it");
+    }
     if a.unmet != b.unmet {
         return because(Content::Lacks, "a demand is not met");
     }
