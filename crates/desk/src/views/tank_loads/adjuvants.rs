@@ -172,7 +172,7 @@ fn members(ui: &mut Ui, choice: &Choice, units: Units, currency: &str) {
     let mut parts = vec![rate(first)];
     parts.extend(rest.iter().map(|member| format!("{} {}", member.class.key(), rate(member))));
     let amounts = format!("{} · {cost}", parts.join(", "));
-    ui.add(Label::new(look::soft(ui, &amounts)).wrap()).on_hover_text(choice.title());
+    ui.add(Label::new(look::soft(ui, &amounts).family(look::condensed())).wrap()).on_hover_text(choice.title());
 }
 
 /// Money over the ground the farm counts in.

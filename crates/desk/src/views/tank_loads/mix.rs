@@ -127,7 +127,7 @@ fn row(
             if let Some(planned) = planned {
                 ui.label(look::heading(planned.number.to_string()));
             }
-            ui.add(egui::Label::new(name.as_str()).truncate()).on_hover_text(&name);
+            ui.add(egui::Label::new(name.as_str()).truncate());
         });
         boxes::quantity(ui, &format!("Rate of {name}"), &mut line.rate, widths.rate - 8.0);
         cell(ui, widths.ground, true, |ui| over_ground(ui, farm.units, line, planned, &name, working));
