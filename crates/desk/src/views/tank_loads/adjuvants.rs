@@ -34,7 +34,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             collided(ui, &collision.text, &collision.ways_out);
         }
         let mut taken = None;
-        for choice in plan.adjuvants.choices.iter().take(6) {
+        for choice in &plan.adjuvants.choices {
             match row(desk, ui, choice) {
                 Some(Act::Take) => taken = Some(choice),
                 Some(Act::Compare) => desk.tank_loads.compared = Some(key(choice)),
