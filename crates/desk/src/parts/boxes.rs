@@ -329,7 +329,13 @@ pub fn choice<T: PartialEq + Clone>(
             )
         })
         .inner;
-    response.response.accessible_name(format!("{name}: {shown}"));
+    let response = response.response.accessible_name(format!("{name}: {shown}"));
+    let font = egui::TextStyle::Button.resolve(ui.style());
+    let whole = ui.painter().layout_no_wrap(shown.clone(), font, egui::Color32::PLACEHOLDER).size().x;
+    let spacing = ui.spacing();
+    if whole > width - spacing.icon_width - spacing.icon_spacing - 2.0 * spacing.button_padding.x {
+        response.on_hover_text(shown);
+    }
 }
 
 /// A row of a form: a label, then what stands beside it.

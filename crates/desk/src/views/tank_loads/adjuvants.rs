@@ -34,7 +34,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             collided(ui, &collision.text, &collision.ways_out);
         }
         let mut taken = None;
-        for choice in plan.adjuvants.choices.iter().take(6) {
+        for choice in &plan.adjuvants.choices {
             match row(desk, ui, choice) {
                 Some(Act::Take) => taken = Some(choice),
                 Some(Act::Compare) => desk.tank_loads.compared = Some(key(choice)),
@@ -180,7 +180,7 @@ fn members(ui: &mut Ui, choice: &Choice, units: Units, currency: &str) {
     let mut parts = vec![rate(first)];
     parts.extend(rest.iter().map(|member| format!("{} {}", member.class.key(), rate(member))));
     let amounts = format!("{} · {cost}", parts.join(", "));
-    ui.add(Label::new(look::soft(ui, &amounts)).wrap()).on_hover_text(choice.title());
+    ui.add(Label::new(look::soft(ui, &amounts).family(look::condensed())).wrap()).on_hover_text(choice.title());
 }
 
 /// Money over the ground the farm counts in.

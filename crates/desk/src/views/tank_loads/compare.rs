@@ -7,6 +7,7 @@ use tankard_core::farm::Pass;
 use tankard_core::finding::{Finding, Level};
 use tankard_core::mix::choice::Choice;
 use tankard_core::plan::{Plan, plan_as};
+use tankard_core::quantity::Units;
 
 use super::adjuvants::{capital, over, take};
 use super::{cell, hairline};
@@ -28,6 +29,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, choice: 
     let farm = desk.document.farm();
     let units = farm.units;
     let column = ((ui.available_width() - 90.0 - 12.0) / 2.0).max(120.0);
+    let to_buy = choice.members.iter().find(|member| member.product.is_none());
     let mut act = None;
     ui.horizontal(|ui| {
         cell(ui, 90.0, false, |ui| {
@@ -39,8 +41,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, choice: 
             ui.label(look::strong("In the mix now"));
         });
         cell(ui, column, true, |ui| {
-            let may = choice.members.iter().all(|member| member.product.is_some());
-            if may && boxes::act(ui, "Take").accessible_name("Take this set into the mix").clicked() {
+            if to_buy.is_none() && boxes::act(ui, "Take").accessible_name("Take this set into the mix").clicked() {
                 act = Some(true);
             }
             ui.with_layout(egui::Layout::left_to_right(egui::Align::Center), |ui| {
@@ -50,21 +51,23 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, choice: 
     });
     hairline(ui);
     let load = desk.tank_loads.load;
-    let sides = [plan, other.as_ref()];
-    line(ui, column, "adjuvants", sides.map(|side| adjuvants(side, load, farm)));
-    let cost = sides.map(|side| {
-        let current = side.adjuvants.current.as_ref();
-        current
-            .and_then(|set| set.cost_per_hectare)
+    // Of the other the set as it is offered, since a plan cannot hold what has still to be bought.
+    let sides = [(plan, plan.adjuvants.current.as_ref()), (other.as_ref(), Some(choice))];
+    line(ui, column, "adjuvants", sides.map(|(side, set)| adjuvants(side, set, load, farm.units)));
+    let cost = sides.map(|(_, set)| {
+        set.and_then(|set| set.cost_per_hectare)
             .map_or("price not typed".to_owned(), |cost| over(cost, units, &farm.currency))
     });
     line(ui, column, "their cost", cost);
-    let whole = sides.map(|side| {
-        side.cost.map_or("not known".to_owned(), |cost| format!("{}{} for the pass", farm.currency, cost.show()))
+    let whole = sides.map(|(side, set)| {
+        let known = set.is_none_or(|set| set.members.iter().all(|member| member.product.is_some()));
+        side.cost
+            .filter(|_| known)
+            .map_or("not known".to_owned(), |cost| format!("{}{} for the pass", farm.currency, cost.show()))
     });
     line(ui, column, "all products", whole);
-    let reasons = sides.map(|side| {
-        side.adjuvants.current.as_ref().map_or(String::new(), |set| {
+    let reasons = sides.map(|(_, set)| {
+        set.map_or(String::new(), |set| {
             set.verdicts
                 .iter()
                 .map(|verdict| format!("{} {}", verdict.name, verdict.plain()))
@@ -78,7 +81,13 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, choice: 
             ui.label(look::soft(ui, "only here"));
         });
         for (this, that) in [(plan, other.as_ref()), (other.as_ref(), plan)] {
-            column_of(ui, column, |ui| only_here(ui, this, that));
+            column_of(ui, column, |ui| match to_buy {
+                Some(member) => {
+                    let text = format!("known once {} is in the shed", member.class.name());
+                    ui.add(Label::new(look::soft(ui, text)).wrap());
+                }
+                None => only_here(ui, this, that),
+            });
         }
     });
     match act {
@@ -128,16 +137,16 @@ fn column_of(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui)) {
 }
 
 /// The adjuvants of a plan with what they come to in a load.
-fn adjuvants(plan: &Plan, load: u32, farm: &tankard_core::farm::Farm) -> String {
-    let Some(current) = &plan.adjuvants.current else { return String::new() };
-    if current.members.is_empty() {
+fn adjuvants(plan: &Plan, set: Option<&Choice>, load: u32, units: Units) -> String {
+    let Some(set) = set else { return String::new() };
+    if set.members.is_empty() {
         return "none".to_owned();
     }
-    let lines: Vec<String> = current
+    let lines: Vec<String> = set
         .members
         .iter()
         .map(|member| {
-            let rate = member.per_area.map(|amount| amount.show(farm.units)).unwrap_or_default();
+            let rate = member.per_area.map(|amount| amount.show(units)).unwrap_or_default();
             let in_load = plan
                 .loads
                 .iter()
@@ -145,6 +154,7 @@ fn adjuvants(plan: &Plan, load: u32, farm: &tankard_core::farm::Farm) -> String 
                 .and_then(|known| known.items.iter().find(|item| Some(&item.product) == member.product.as_ref()))
                 .map(|item| format!(", {} in load {load}", item.measured.text))
                 .unwrap_or_default();
+            let in_load = if member.product.is_none() { ", to buy".to_owned() } else { in_load };
             format!("{} {rate}{in_load}", member.name)
         })
         .collect();

@@ -95,7 +95,11 @@ pub(super) fn shortly(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
                 |ui| {
                     ui.set_min_width(name);
                     ui.label(look::soft(ui, item.number.to_string()));
-                    ui.add(egui::Label::new(&item.name).truncate()).on_hover_text(item.beside());
+                    let named = ui.add(egui::Label::new(&item.name).truncate());
+                    let beside = item.beside();
+                    if !beside.is_empty() {
+                        named.on_hover_text(beside);
+                    }
                 },
             );
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Min), |ui| {

@@ -139,7 +139,7 @@ fn row(
                     *working = Some(Shown::Titled("Mixing order".to_owned()));
                 }
             }
-            ui.add(egui::Label::new(name.as_str()).truncate()).on_hover_text(&name);
+            ui.add(egui::Label::new(name.as_str()).truncate());
         });
         boxes::quantity(ui, &format!("Rate of {name}"), &mut line.rate, widths.rate - 8.0);
         if widths.ground > 0.0 {

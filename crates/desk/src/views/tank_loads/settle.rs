@@ -9,7 +9,7 @@ use tankard_core::quantity::{Amount, Quantity};
 use tankard_core::water::dose::per_load;
 use tankard_core::working::Working;
 
-use super::Shown;
+use super::{Page, Shown};
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, findings, lists, workings};
@@ -66,8 +66,11 @@ fn working(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
             return;
         }
         water(desk, ui, plan);
-        ui.add_space(6.0);
-        super::jar::shortly(desk, ui, plan);
+        // The jar's own page shows the same amounts.
+        if desk.tank_loads.page != Page::Jar {
+            ui.add_space(6.0);
+            super::jar::shortly(desk, ui, plan);
+        }
         ui.add_space(4.0);
         lists::empty(ui, "A click on a number shows how it came about.");
     });
