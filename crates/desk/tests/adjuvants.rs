@@ -404,8 +404,8 @@ fn every_input_has_a_name_of_its_own() {
         let roles = [Role::Button, Role::TextInput, Role::ComboBox, Role::CheckBox, Role::RadioButton];
         let mut names: Vec<String> = parts(&harness, &roles).into_iter().map(|(name, _)| name).collect();
         assert!(names.len() > 40 && names.iter().all(|name| !name.trim().is_empty()), "{names:?}");
-        let of = |roles: &[Role]| -> Vec<String> { parts(&harness, roles).into_iter().map(|(name, _)| name).collect() };
-        names = of(&[Role::TextInput, Role::ComboBox, Role::CheckBox]);
+        let inputs = [Role::TextInput, Role::ComboBox, Role::CheckBox];
+        names = parts(&harness, &inputs).into_iter().map(|(name, _)| name).collect();
         names.sort();
         let all = names.len();
         names.dedup();
@@ -441,8 +441,8 @@ fn crowded() -> Farm {
         };
         farm.products["mesotrione-480"].label.push(Statement::new(says, "page 3"));
     }
-    farm.fields["mill-field"].name =
-        "The field with the long name behind the old mill at the end of the gravel road".to_owned();
+    "The field with the long name behind the old mill at the end of the gravel road"
+        .clone_into(&mut farm.fields["mill-field"].name);
     farm
 }
 
