@@ -1,7 +1,7 @@
 //! Which adjuvants suit every product of the mix, exactly: every set is looked at, none is guessed.
 //!
-//! What products say stands in [`voices`]; how a set is scored and found in [`search`]; in which words it is given in
-//! [`words`]; how much of an adjuvant goes in with [`dose`]; what is said of the set that stands in the mix in [`judge`].
+//! What products say stands in [`voices`]; how a set is scored and found in `search`; in which words it is given in
+//! `words`; how much of an adjuvant goes in with `dose`; what is said of the set that stands in the mix in `judge`.
 
 mod content;
 pub(crate) mod dose;
