@@ -677,6 +677,78 @@ fn a_per_cent_of_oil_in_little_water_is_noticed() {
     must(&planned(&farm), Level::Note, "than the 16 fl oz/ac that is advised");
 }
 
+/// Publications that name different rates are both told: 2 to 3 lb/ac (Illinois Soybean Association) and 3 lb/ac (Zollinger in
+/// No-Till Farmer) of ammonium sulfate with glufosinate.
+#[test]
+fn rates_that_differ_between_publications_are_both_told() {
+    let glufosinate = herbicide("Glufosinate 280 SL (demo)", Formulation::SL, &[("glufosinate", "280 g ai/L")]);
+    let adjuvants = chosen(&farm("soybean", &[("g", glufosinate)]));
+    let member = adjuvants.choices[0].members.iter().find(|member| member.class == Ams).unwrap();
+    assert_eq!(member.rate.as_ref().unwrap().text(), "2 lb/ac");
+    assert!(member.rate_from.contains("other sources name 3 lb/ac"), "{}", member.rate_from);
+}
+
+/// An adjuvant of which nobody names a rate goes in at none, and the plan stops until it is typed.
+#[test]
+fn a_member_without_a_rate_is_not_left_out_silently() {
+    let dicamba = herbicide("Dicamba 350 SL (demo)", Formulation::SL, &[("dicamba", "350 g ae/L")]);
+    let mut farm = farm("soybean", &[("d", dicamba)]);
+    farm.products.insert("vra".to_owned(), adjuvant("Volatility reducer (demo)", Vra, "40/gal"));
+    let choice = chosen(&farm).choices[0].clone();
+    assert!(classes(&choice).contains(&Vra));
+    let mut pass = farm.passes["p"].clone();
+    choice.take(&mut pass, &farm);
+    farm.passes["p"] = pass;
+    assert!(farm.passes["p"].mix.iter().any(|line| line.product == "vra"));
+    must(&planned(&farm), Level::Stop, "Volatility reducer (demo) is in the mix at a rate of nothing");
+}
+
+/// With nothing in the shed, what serves every wish is named as a thing to buy, not only the first of it.
+#[test]
+fn an_empty_shed_is_told_the_whole_set_to_buy() {
+    let mut partner = herbicide("Partner (demo)", Formulation::SC, &[("an invented active", "100 g/L")]);
+    partner.label.push(stance(Coc, Stance::Preferred, Some("1 % v/v")));
+    partner.label.push(stance(Ams, Stance::Preferred, Some("8.5 lb/100 gal")));
+    let mut farm = farm("corn", &[("x", partner)]);
+    for id in ["nis", "coc", "mso", "ams", "uan"] {
+        farm.products.shift_remove(id);
+    }
+    let adjuvants = chosen(&farm);
+    assert!(adjuvants.choices.iter().any(|choice| classes(choice) == [Coc, Ams]));
+}
+
+/// What an adviser forbids is for a person to decide; only a label, a law or physics stops a pass.
+#[test]
+fn local_advice_checks_and_does_not_stop() {
+    let mesotrione = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+    let mut farm = farm("corn", &[("m", mesotrione)]);
+    let advice = Advice {
+        whose: "County adviser".to_owned(),
+        given: None,
+        about: "mesotrione".to_owned(),
+        water: String::new(),
+        says: stance(Coc, Stance::Forbidden, None),
+    };
+    farm.advice.insert("a".to_owned(), advice);
+    farm.passes["p"].mix.push(Line::new("coc", typed("1 % v/v")));
+    let plan = planned(&farm);
+    must(&plan, Level::Check, "forbids crop oil concentrate");
+    assert!(!found(&plan, Level::Stop, "forbids crop oil concentrate"));
+    assert!(plan.adjuvants.choices.iter().all(|choice| !classes(choice).contains(&Coc)));
+}
+
+/// A buffer that nobody speaks of stays when a set is taken.
+#[test]
+fn what_serves_another_role_stays() {
+    let mesotrione = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+    let mut farm = farm("corn", &[("m", mesotrione)]);
+    farm.products.insert("buf".to_owned(), adjuvant("Buffer (demo)", AdjuvantClass::Buffer, "9/gal"));
+    farm.passes["p"].mix.push(Line::new("buf", typed("0.1 % v/v")));
+    let mut pass = farm.passes["p"].clone();
+    chosen(&farm).choices[0].take(&mut pass, &farm);
+    assert!(pass.mix.iter().any(|line| line.product == "buf") && pass.mix.iter().any(|line| line.product == "coc"));
+}
+
 // Laws.
 
 // What a label bars, floors, ceilings and crops (the label, as typed, decides; no other source).

@@ -206,8 +206,28 @@ pub(crate) fn dose(
         if !is_good(claim.stance) {
             continue;
         }
-        lows.extend(end(claim, claim.least.as_ref().or(claim.at_least.as_ref()), &voice.name, adjuvant, carrier));
-        highs.extend(end(claim, claim.most.as_ref().or(claim.at_most.as_ref()), &voice.name, adjuvant, carrier));
+        // Publications that agree on the stance may name different rates: the range runs from the lowest to the highest.
+        let alike = |other: &&Claim| {
+            !claim.authority.binds()
+                && (other.class, other.authority, other.stance) == (class, claim.authority, claim.stance)
+        };
+        let said: Vec<&Claim> = std::iter::once(claim).chain(voice.others.iter().filter(alike)).collect();
+        let least = |claim: &&Claim| {
+            end(claim, claim.least.as_ref().or(claim.at_least.as_ref()), &voice.name, adjuvant, carrier)
+        };
+        let most =
+            |claim: &&Claim| end(claim, claim.most.as_ref().or(claim.at_most.as_ref()), &voice.name, adjuvant, carrier);
+        let named: Vec<End> = said.iter().filter_map(least).collect();
+        let spread: Vec<String> = named.iter().map(|end| end.rate.text().to_owned()).collect();
+        if let Some(mut low) = named.into_iter().reduce(|a, b| if a.exceeds(&b) { b } else { a }) {
+            let others: Vec<String> = spread.into_iter().filter(|text| *text != low.rate.text()).collect();
+            if !others.is_empty() {
+                low.from = format!("{}; other sources name {}", low.from, others.join(", "));
+            }
+            lows.push(low);
+        }
+        // One that names no most leaves the range open only where none does.
+        highs.extend(said.iter().filter_map(most).reduce(|a, b| if b.exceeds(&a) { b } else { a }));
     }
     let smallest = |ends: Vec<End>| ends.into_iter().reduce(|a, b| if a.exceeds(&b) { b } else { a });
     let (binding, soft): (Vec<End>, Vec<End>) = highs.into_iter().partition(|end| end.binds);

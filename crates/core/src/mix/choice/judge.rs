@@ -214,7 +214,9 @@ fn collisions(ground: &Ground<'_>, voices: &[Voice], problem: &Problem, choices:
             let ways_out = ways_out(ground, voice, forbids.as_ref());
             collisions.push(Collision {
                 wants: voice.product.clone(),
-                binds: demanded && group.authority.binds() && ban.is_none_or(|ban| ban.authority.binds()),
+                binds: demanded
+                    && group.authority == Authority::Label
+                    && ban.is_none_or(|ban| ban.authority == Authority::Label),
                 forbids,
                 text,
                 bases: std::iter::once(wish.basis.clone()).chain(ban.map(|ban| ban.basis.clone())).collect(),
@@ -256,7 +258,7 @@ fn apart_in_the_shed(voices: &[Voice], problem: &Problem) -> Option<Collision> {
                 ways_out: vec![format!(
                     "Buy another product in the place of {one} or {two}, whose label allows the rest of the mix."
                 )],
-                binds: group.authority.binds() && second.authority.binds(),
+                binds: group.authority == Authority::Label && second.authority == Authority::Label,
                 classes: Vec::new(),
             })
         })
@@ -507,8 +509,11 @@ fn forbidden(voice: &Voice, claim: &Claim, line: &PlannedLine) -> Finding {
     }
 }
 
-/// A Stop, or a Check where it cannot be told whether what is said counts here.
+/// A Stop; a Check where an adviser says so and no label, or where it cannot be told whether what is said counts here.
 fn firm(claim: &Claim, about: Subject, text: String) -> Finding {
+    if claim.authority == Authority::Local {
+        return Finding::check(about, text, claim.basis.clone());
+    }
     if claim.doubt.is_empty() || claim.authority == Authority::Label {
         return forbid(&claim.doubt, about, text, claim.basis.clone());
     }
@@ -684,14 +689,13 @@ fn built_in(voices: &[Voice], findings: &mut Vec<Finding>) {
 fn overruled(voices: &[Voice], set: &[AdjuvantClass], findings: &mut Vec<Finding>) {
     for voice in voices {
         for claim in &voice.claims {
-            // What nobody has in mind need not be argued about.
-            let wanted = |other: &Voice| -> bool {
-                other.required.iter().chain(&other.preferred).any(|group| group.classes.contains(&claim.class))
-            };
-            let in_mind = set.contains(&claim.class) || voices.iter().any(wanted);
+            // What nobody has in mind need not be argued about: it stands in the mix, or a ban meets a wish.
+            let in_mind = set.contains(&claim.class);
+            let wished = |stance: Stance| matches!(stance, Stance::Required | Stance::Preferred);
             let differs = |other: &&Claim| {
                 other.class == claim.class
-                    && (in_mind || matches!(other.stance, Stance::Required | Stance::Preferred))
+                    && source(other) != source(claim)
+                    && (in_mind || wished(other.stance) || wished(claim.stance))
                     && (is_good(other.stance) != is_good(claim.stance)
                         || (other.stance == Stance::Required) != (claim.stance == Stance::Required)
                             && set.contains(&claim.class)

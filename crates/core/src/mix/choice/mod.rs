@@ -72,9 +72,9 @@ impl Role {
         }
     }
 
-    /// Whether the choice of adjuvants decides it; the rest stays as the user put it.
+    /// Whether taking a set decides it alone; what serves another role stays unless the set brings its own.
     const fn is_chosen(self) -> bool {
-        matches!(self, Self::Activator | Self::WaterAndNitrogen | Self::Buffer | Self::Volatility)
+        matches!(self, Self::Activator | Self::WaterAndNitrogen)
     }
 }
 
@@ -128,8 +128,9 @@ impl Choice {
         reasons
     }
 
-    /// Puts the set into a pass in the place of its adjuvants. What keeps a mix together or from drifting stays, unless the
-    /// set holds another of its class; and so does a line of the set itself for which no rate is known but the typed one.
+    /// Puts the set into a pass in the place of its activators and conditioners. Any other adjuvant stays, unless the set holds
+    /// another of its class; and so does a line of the set itself for which no rate is known but the typed one. One that is
+    /// new and has no known rate goes in at none, which the plan stops at until its rate is typed.
     pub fn take(&self, pass: &mut Pass, farm: &Farm) {
         let typed_alone =
             |id: &Id| self.members.iter().any(|member| member.rate.is_none() && member.product.as_ref() == Some(id));
@@ -143,8 +144,12 @@ impl Choice {
             })
         });
         for member in &self.members {
-            if let (Some(product), Some(rate)) = (&member.product, &member.rate) {
-                let mut line = Line::new(product, rate.clone());
+            let Some(id) = &member.product else { continue };
+            let stays = pass.mix.iter().any(|line| line.product == *id);
+            let liquid = farm.products.get(id).is_some_and(crate::farm::Product::is_liquid);
+            let none = || AsTyped::parse(if liquid { "0 fl oz/ac" } else { "0 lb/ac" }).ok();
+            if let (false, Some(rate)) = (stays, member.rate.clone().or_else(none)) {
+                let mut line = Line::new(id, rate);
                 line.at_least.clone_from(&member.at_least);
                 line.at_most.clone_from(&member.at_most);
                 pass.mix.push(line);

@@ -10,6 +10,7 @@ use super::dose::{Dose, dose};
 use super::voices::{Authority, Ground, Group, Voice, is_good, of_class};
 use crate::farm::label::Stance;
 use crate::farm::{AdjuvantClass, Id, Lean, Pass, Product};
+use crate::finding::Basis;
 use crate::label::names::list;
 use crate::label::when::{Situation, holds};
 use crate::label::{Speaks, speaks};
@@ -214,9 +215,7 @@ impl Problem {
             let may_bind = ground
                 .products
                 .iter()
-                .filter(|(other, partner)| {
-                    *other != id && matches!(conflict(product, partner), Some(Conflict::MayBind(_)))
-                })
+                .filter(|(other, partner)| *other != id && conflict(product, partner).is_some())
                 .filter(|(_, partner)| partner.adjuvant_class().is_none())
                 .count();
             let number = u16::try_from(self.candidates.len()).unwrap_or(u16::MAX);
@@ -361,6 +360,9 @@ impl Problem {
             .filter(|(bit, class, _)| Role::of(**class) == role && bit & self.forbidden == 0)
             .map(|(bit, _, of_class)| (bit, of_class))
             .collect();
+        // A class beyond one for each demand, and beyond the first, serves no demand and is one too many: the set without it is
+        // better, so no larger part is ever in the answer.
+        let demands = self.required.iter().filter(|(of, ..)| *of == role).count().max(1);
         let mut sets: Vec<(Mask, Vec<u16>)> = vec![(0, Vec::new())];
         for (bit, of_class) in classes {
             // Products of one class differ by what they cost and clash with: of those that clash with nothing, only the first,
@@ -375,6 +377,7 @@ impl Problem {
             let may: Vec<u16> = may.collect();
             let longer: Vec<(Mask, Vec<u16>)> = sets
                 .iter()
+                .filter(|(_, set)| set.len() < demands)
                 .flat_map(|(mask, set)| {
                     may.iter().map(move |number| (mask | bit, set.iter().copied().chain([*number]).collect()))
                 })
@@ -466,6 +469,16 @@ impl Problem {
         let others = waters
             .filter_map(|water| best_with(&[(Role::Activator, first & activators), (Role::WaterAndNitrogen, water)]));
         found.extend(others);
+        // And the best there would be if buying did not matter.
+        let mut dear: Vec<(Role, Vec<Part>)> = parts.clone();
+        for part in dear.iter_mut().flat_map(|(_, parts)| parts) {
+            part.score.buys = 0;
+        }
+        for (_, parts) in &mut dear {
+            parts.sort_by(|a, b| a.score.cmp(&b.score));
+        }
+        let dear: Vec<Vec<&Part>> = dear.iter().map(|(_, parts)| parts.iter().collect()).collect();
+        found.extend(self.solve(&dear).map(|(mask, score)| (mask, self.score(&score.which))));
         // What would have to be bought is of interest where nothing in the shed is as good.
         found
             .retain(|(_, score)| score.buys == 0 || first_score.buys > 0 || better_but_for_buying(score, &first_score));
@@ -536,7 +549,7 @@ fn against(ground: &Ground<'_>, id: &Id, product: &Product) -> Option<String> {
                 Some(format!("the label of {} says not to mix it with {}", partner.name, product.name))
             } else {
                 match conflict(product, partner) {
-                    Some(Conflict::Precipitates(_, text)) => Some(text),
+                    Some(Conflict::Precipitates(Basis::Published(_), text)) => Some(text),
                     _ => None,
                 }
             }
