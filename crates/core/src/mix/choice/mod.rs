@@ -1,8 +1,12 @@
 //! Which adjuvants suit every product of the mix, exactly: every set is looked at, none is guessed.
 //!
 //! What products say stands in [`voices`]; how a set is scored and found in `search`; in which words it is given in
-//! `words`; how much of an adjuvant goes in with `dose`; what is said of the set that stands in the mix in `judge`.
+//! `words`; how much of an adjuvant goes in with `dose`; what cannot be met at once in `collide`; what is said of the set that
+//! stands in the mix in `judge` and `beside`. `choose` is the door.
 
+mod beside;
+mod choose;
+mod collide;
 mod content;
 pub(crate) mod dose;
 mod judge;
@@ -14,8 +18,7 @@ use crate::farm::{AdjuvantClass, Farm, Id, Line, Pass};
 use crate::finding::Basis;
 use crate::quantity::{AmountPerArea, AsTyped, Money, Rate};
 
-pub(crate) use judge::choose;
-pub(crate) use judge::most_allowed;
+pub(crate) use choose::{choose, most_allowed};
 pub use voices::{Authority, Claim, Voice};
 pub use words::per_ground;
 

@@ -9,6 +9,27 @@ use crate::finding::Basis;
 use crate::quantity::{Money, Units};
 use rust_decimal::Decimal;
 
+/// With a capital letter.
+pub(crate) fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
+/// Several bases as one.
+pub(crate) fn basis_of(bases: &[Basis]) -> Basis {
+    let both: Vec<String> = bases.iter().map(ToString::to_string).collect();
+    match bases {
+        [] => Basis::Arithmetic,
+        [one] => one.clone(),
+        // The weightier kind names the finding; the words name both.
+        [Basis::Label(first), ..] => Basis::Label(match both.get(1) {
+            Some(second) => format!("{first}; {second}"),
+            None => first.clone(),
+        }),
+        _ => Basis::Published(both.join("; ")),
+    }
+}
+
 /// Classes as alternatives: "crop oil concentrate or methylated seed oil".
 pub(crate) fn either(classes: &[AdjuvantClass]) -> String {
     let names: Vec<&str> = classes.iter().map(|class| class.name()).collect();
