@@ -749,6 +749,23 @@ fn what_serves_another_role_stays() {
     assert!(pass.mix.iter().any(|line| line.product == "buf") && pass.mix.iter().any(|line| line.product == "coc"));
 }
 
+/// The water room and the set speak of one amount: 2 lb/ac of ammonium sulfate with glufosinate (Illinois Soybean
+/// Association) is 13.3 lb/100 gal at 15 gal/ac (arithmetic), more than the 8.5 lb/100 gal for hard water.
+#[test]
+fn water_and_set_plan_the_same_ammonium_sulfate() {
+    let glufosinate = herbicide("Glufosinate 280 SL (demo)", Formulation::SL, &[("glufosinate", "280 g ai/L")]);
+    let mut farm = farm("soybean", &[("g", glufosinate), ("y", glyphosate())]);
+    let mut pass = farm.passes["p"].clone();
+    chosen(&farm).choices[0].take(&mut pass, &farm);
+    farm.passes["p"] = pass;
+    let plan = planned(&farm);
+    let recommended = plan.water.recommended.unwrap().to_pounds_per_100_us_gallons();
+    assert!((recommended - 200.0 / 15.0).abs() < 1e-6, "{recommended}");
+    let line = plan.lines.iter().find(|line| line.product == "ams").unwrap();
+    let tankard_core::quantity::AmountPerArea::Mass(rate) = line.per_area else { panic!("a mass") };
+    assert!((rate.to_pounds_per_acre() - 2.0).abs() < 1e-9);
+}
+
 // Laws.
 
 // What a label bars, floors, ceilings and crops (the label, as typed, decides; no other source).

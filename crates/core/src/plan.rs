@@ -161,8 +161,8 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
         let in_water = pass.carrier_kind == crate::farm::CarrierKind::Water;
         let need = water.need.as_ref().filter(|_| in_water).map(water::ConditionerNeed::most);
         adjuvants = choice::choose(farm, (pass_id, pass), &ground, &lines, carrier, need, &mut findings);
-        let forbidden = adjuvants.ammonium_forbidden.clone();
-        water::judge_mix(farm, pass, &ground, &lines, carrier, forbidden, &mut water, &mut findings, &mut workings);
+        let ammonium = water::Ammonium::of(&adjuvants, farm, carrier);
+        water::judge_mix(farm, pass, &ground, &lines, carrier, ammonium, &mut water, &mut findings, &mut workings);
         pairs::judge(farm, pass_id, pass, &fields, &lines, &mut findings);
         charge::judge(farm, &lines, &mut findings);
         fertilizer::judge(farm, pass_id, pass, &fields, &lines, carrier, &mut findings);

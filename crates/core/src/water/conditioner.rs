@@ -53,6 +53,8 @@ pub(crate) struct Judged<'a> {
     pub(crate) lines: &'a [PlannedLine],
     pub(crate) carrier: CarrierRate,
     pub(crate) mix: &'a [Mixed<'a>],
+    /// Ammonium sulfate in the spray of the set of adjuvants that suits the mix best.
+    pub(crate) in_best_set: Option<MassPerVolume>,
 }
 
 impl Judged<'_> {
@@ -181,8 +183,10 @@ fn sulfate(
     };
     // Whatever the water needs, the labels' most is the most.
     let apart = matches!((&asked.least, &asked.most), (Some((least, _)), Some((most, _))) if least.exceeds(*most));
+    // What the best set takes already answers to every label and publication of the mix.
+    let floor = [least, judged.in_best_set].into_iter().flatten().reduce(MassPerVolume::max);
     let recommended =
-        least.filter(|_| !apart).map(|least| most.map_or(need.max(least), |most| need.max(least).min(most)));
+        floor.filter(|_| !apart).map(|least| most.map_or(need.max(least), |most| need.max(least).min(most)));
     water.recommended = recommended;
     let ends = match (&asked.least, &asked.most) {
         (None, None) => (least, most),
@@ -206,8 +210,11 @@ fn sulfate(
         .step("tied up by the ions, by the equation", need.show(units))
         .step("North Dakota practice for most hard water", practice.clone())
         .step(whose.clone(), labels.clone());
+    if let Some(set) = judged.in_best_set {
+        working = working.step("in the set that suits the mix best", set.show(units));
+    }
     if let Some(recommended) = recommended {
-        working = working.step("to plan: the first, within the labels' range", recommended.show(units));
+        working = working.step("to plan: the most of these, within the labels' range", recommended.show(units));
     }
     workings.push(working);
     let plan = match (recommended, held) {

@@ -21,6 +21,7 @@ pub use need::{ConditionerNeed, need};
 
 use crate::farm::{AdjuvantClass, CarrierKind, Farm, Field, Id, Pass};
 use crate::finding::{Basis, Finding, Subject};
+use crate::mix::choice::Adjuvants;
 use crate::mix::line::PlannedLine;
 use crate::quantity::{CarrierRate, Hardness, MassPerVolume, Quantity};
 use crate::working::Working;
@@ -118,8 +119,34 @@ pub(crate) fn judge(
     WaterPlan { id: pass.water.clone(), name: water.name.clone(), hardness, need, ..WaterPlan::default() }
 }
 
-/// Judges the water of a pass for its mix. `ammonium_forbidden` is what publications or advisers have against ammonium in
-/// this mix, beside the labels.
+/// What the choice of adjuvants has to say of ammonium in a mix.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Ammonium {
+    /// What publications or advisers have against it, beside the labels.
+    pub(crate) forbidden: Option<Basis>,
+    /// Ammonium sulfate in the spray of the set that suits the mix best.
+    pub(crate) in_best_set: Option<MassPerVolume>,
+}
+
+impl Ammonium {
+    /// From the sets on offer.
+    pub(crate) fn of(adjuvants: &Adjuvants, farm: &Farm, carrier: CarrierRate) -> Self {
+        let sulfate = adjuvants.choices.first().and_then(|choice| {
+            let member = choice.members.iter().find(|member| member.class == AdjuvantClass::AmmoniumSulfate)?;
+            let dose = dose::Dose::of(member.per_area?, carrier)?;
+            match (dose, member.product.as_ref().and_then(|id| farm.products.get(id))) {
+                (dose::Dose::Dry(content), _) => Some(content),
+                (dose::Dose::Liquid(share), Some(product)) => {
+                    dose::salt_in(product).map(|salt| salt * share.to_fraction())
+                }
+                (dose::Dose::Liquid(_), None) => None,
+            }
+        });
+        Self { forbidden: adjuvants.ammonium_forbidden.clone(), in_best_set: sulfate }
+    }
+}
+
+/// Judges the water of a pass for its mix.
 #[allow(clippy::too_many_arguments)] // The walk's state, handed on.
 pub(crate) fn judge_mix(
     farm: &Farm,
@@ -127,7 +154,7 @@ pub(crate) fn judge_mix(
     fields: &[&Field],
     lines: &[PlannedLine],
     spray: CarrierRate,
-    ammonium_forbidden: Option<Basis>,
+    ammonium: Ammonium,
     plan: &mut WaterPlan,
     findings: &mut Vec<Finding>,
     workings: &mut Vec<Working>,
@@ -138,8 +165,9 @@ pub(crate) fn judge_mix(
             Some(thresholds::Mixed { product: farm.products.get(&line.product)?, per_area: line.per_area })
         })
         .collect();
-    let judged = conditioner::Judged { farm, pass, fields, lines, carrier: spray, mix: &mix };
-    conditioner::judge(&judged, ammonium_forbidden, plan, findings, workings);
+    let in_best_set = ammonium.in_best_set;
+    let judged = conditioner::Judged { farm, pass, fields, lines, carrier: spray, mix: &mix, in_best_set };
+    conditioner::judge(&judged, ammonium.forbidden, plan, findings, workings);
     let Some(water) = farm.waters.get(&plan.id).filter(|_| pass.carrier_kind == CarrierKind::Water) else { return };
     let about = || Subject::Water(plan.id.clone());
     let least = carrier::least(&judged);
@@ -215,8 +243,9 @@ mod tests {
         let pass = crate::farm::Pass::new("Pass", jiff::civil::date(2031, 6, 12));
         let judged = |ban: Option<Basis>| {
             let (mut plan, mut findings) = (plan.clone(), Vec::new());
+            let ammonium = super::Ammonium { forbidden: ban, in_best_set: None };
             let carrier = CarrierRate::from_litres_per_hectare(150.0);
-            judge_mix(&farm, &pass, &[&field], &lines, carrier, ban, &mut plan, &mut findings, &mut Vec::new());
+            judge_mix(&farm, &pass, &[&field], &lines, carrier, ammonium, &mut plan, &mut findings, &mut Vec::new());
             (plan, findings)
         };
         let (free, _) = judged(None);
