@@ -172,8 +172,12 @@ pub fn for_crop(statement: &Statement, field: &Field) -> bool {
 
 /// The same for a crop by its name.
 pub(crate) fn names_crop(statement: &Statement, crop: &str) -> bool {
-    let crop = plain_crop(crop);
-    statement.crop.trim().is_empty() || statement.crop.split(',').any(|name| plain_crop(name) == crop)
+    let names = || statement.crop.split(',').map(str::trim);
+    // Mostly both are written alike, which is quickly told.
+    statement.crop.trim().is_empty() || names().any(|name| name.eq_ignore_ascii_case(crop.trim())) || {
+        let crop = plain_crop(crop);
+        names().any(|name| plain_crop(name) == crop)
+    }
 }
 
 /// A crop's name without what people write differently for the same crop: case, spaces and a plural's end. Another word

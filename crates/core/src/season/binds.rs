@@ -47,9 +47,10 @@ pub fn binds<'a>(farm: &'a Farm, field_id: &str, field: &Field, after: Date) -> 
         let crop = if then.crop.trim().is_empty() { &field.crop } else { &then.crop };
         for line in record.lines.iter().filter(|line| !line.amount.is_zero()) {
             let Some(product) = farm.products.get(&line.product) else { continue };
-            for statement in product.label.iter().filter(|statement| speaks_of(statement, crop)) {
-                let Some((binds, until)) = limit(statement, record.date) else { continue };
-                if until > after {
+            for statement in &product.label {
+                // Most have run out long ago, so the day is asked before the crop.
+                let Some(until) = until(statement, record.date).filter(|until| *until > after) else { continue };
+                if let (true, Some(binds)) = (speaks_of(statement, crop), limit(statement)) {
                     binding.push(Bind { record, product, binds, until, at: place(product, statement) });
                 }
             }
@@ -58,15 +59,18 @@ pub fn binds<'a>(farm: &'a Farm, field_id: &str, field: &Field, after: Date) -> 
     binding
 }
 
-fn limit(statement: &Statement, sprayed: Date) -> Option<(Binds, Date)> {
+fn until(statement: &Statement, sprayed: Date) -> Option<Date> {
     match &statement.says {
-        Says::HarvestInterval { days } => {
-            Some((Binds::Harvest { days: *days }, days_after(sprayed, *days).unwrap_or(Date::MAX)))
-        }
-        Says::PlantBack { next_crop, months } => Some((
-            Binds::Planting { crop: next_crop.clone(), months: *months },
-            months_after(sprayed, *months).unwrap_or(Date::MAX),
-        )),
+        Says::HarvestInterval { days } => Some(days_after(sprayed, *days).unwrap_or(Date::MAX)),
+        Says::PlantBack { months, .. } => Some(months_after(sprayed, *months).unwrap_or(Date::MAX)),
+        _ => None,
+    }
+}
+
+fn limit(statement: &Statement) -> Option<Binds> {
+    match &statement.says {
+        Says::HarvestInterval { days } => Some(Binds::Harvest { days: *days }),
+        Says::PlantBack { next_crop, months } => Some(Binds::Planting { crop: next_crop.clone(), months: *months }),
         _ => None,
     }
 }
@@ -74,6 +78,10 @@ fn limit(statement: &Statement, sprayed: Date) -> Option<(Binds, Date)> {
 /// Whether a label's words for a following crop mean a crop. They may list several, apart by commas; a plural is its
 /// singular. `Some(false)` where only "any other crop" takes it in.
 pub fn names_crop(words: &str, crop: &str) -> Option<bool> {
+    let parts = || words.split(',').flat_map(|part| part.split(" or "));
+    if !crop.trim().is_empty() && parts().any(|part| part.trim().eq_ignore_ascii_case(crop.trim())) {
+        return Some(true);
+    }
     let plain = |text: &str| {
         let text = text.to_lowercase().split_whitespace().collect::<Vec<_>>().join(" ");
         text.strip_suffix('s').unwrap_or(&text).to_owned()
@@ -82,7 +90,7 @@ pub fn names_crop(words: &str, crop: &str) -> Option<bool> {
     if crop.is_empty() {
         return None;
     }
-    let all: Vec<String> = words.split(',').flat_map(|part| part.split(" or ")).map(plain).collect();
+    let all: Vec<String> = parts().map(plain).collect();
     let others = ["any crop", "all crop", "other crop", "any other crop", "all other crop", "all other", "any other"];
     if all.contains(&crop) {
         Some(true)
