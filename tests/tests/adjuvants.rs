@@ -766,6 +766,25 @@ fn water_and_set_plan_the_same_ammonium_sulfate() {
     assert!((rate.to_pounds_per_acre() - 2.0).abs() < 1e-9);
 }
 
+/// Nitrogen solution as the carrier is held against what labels say of it, and is no additive as well.
+#[test]
+fn nitrogen_solution_as_the_carrier_is_judged() {
+    let mut loaded = glyphosate();
+    loaded.label.push(stance(Uan, Stance::Discouraged, None));
+    let mut farm = farm("corn", &[("g", loaded)]);
+    farm.passes["p"].carrier_kind = tankard_core::farm::CarrierKind::UreaAmmoniumNitrate;
+    let plan = planned(&farm);
+    must(&plan, Level::Check, "advises against urea ammonium nitrate, and it is the carrier");
+    assert!(plan.adjuvants.choices.iter().all(|choice| !classes(choice).iter().any(|class| class.holds_ammonium())));
+    assert!(plan.water.conditioner.is_none());
+    farm.products["g"].label.push(stance(Uan, Stance::Forbidden, None));
+    must(&planned(&farm), Level::Stop, "forbids urea ammonium nitrate, and it is the carrier");
+    // An additive that a label asks for is served by the carrier.
+    farm.products["g"].label.clear();
+    farm.products["g"].label.push(stance(Uan, Stance::Required, None));
+    assert!(!found(&planned(&farm), Level::Stop, "requires urea ammonium nitrate"));
+}
+
 // Laws.
 
 // What a label bars, floors, ceilings and crops (the label, as typed, decides; no other source).

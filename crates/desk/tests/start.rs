@@ -198,12 +198,12 @@ fn a_product_without_guidance_says_to_read_the_label() {
 #[test]
 fn the_front_panel_holds_what_decides_a_mix() {
     let mut harness = one(glyphosate());
-    choose(&mut harness, "surfactant built in: none", "yes, cationic");
+    choose(&mut harness, "surfactant built in: not typed", "yes, cationic");
     assert_eq!(it(&harness).surfactant, Some(Surfactant { charge: Charge::Cationic, complete: false }));
     press(&mut harness, "the label says that no other surfactant is needed");
     assert_eq!(it(&harness).surfactant, Some(Surfactant { charge: Charge::Cationic, complete: true }));
     harness.get_by_label("It serves this product; a partner may want another.");
-    choose(&mut harness, "surfactant built in: yes, cationic", "none");
+    choose(&mut harness, "surfactant built in: yes, cationic", "not typed");
     assert_eq!(it(&harness).surfactant, None);
     assert!(harness.query_by_label_contains("grade:").is_none());
     assert!(harness.query_by_label_contains("adjuvant class:").is_none());

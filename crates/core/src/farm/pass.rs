@@ -125,6 +125,15 @@ impl CarrierKind {
         }
     }
 
+    /// In a word, where room is short.
+    pub const fn short(self) -> &'static str {
+        match self {
+            Self::Water => "water",
+            Self::UreaAmmoniumNitrate => "UAN",
+            Self::LiquidFertilizer => "fertilizer",
+        }
+    }
+
     /// As it stands on a card, as a thing to run in.
     pub const fn on_card(self) -> &'static str {
         match self {

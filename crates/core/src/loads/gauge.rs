@@ -17,7 +17,7 @@ pub fn gauge(load: &Load, names: &[PlannedName], carrier: CarrierKind, tank: Vol
                 let top = height(*to);
                 gauge.layers.push(Layer {
                     number: None,
-                    label: format!("{} to {}", carrier.name(), to.show(units)),
+                    label: format!("{} to {}", carrier.short(), to.show(units)),
                     amount: String::new(),
                     from: level,
                     to: top,

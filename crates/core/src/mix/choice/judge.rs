@@ -5,9 +5,8 @@ use super::search::Problem;
 use super::voices::{Authority, Claim, Ground, Group, Voice};
 use super::words::{behind, capital, classes, either};
 use super::{Choice, Collision, Role, beside, content, dose};
-use crate::farm::AdjuvantClass;
-use crate::farm::Id;
 use crate::farm::label::Stance;
+use crate::farm::{AdjuvantClass, CarrierKind, Id};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::forbid;
 use crate::mix::line::PlannedLine;
@@ -33,6 +32,7 @@ pub(super) fn judge(
                 standing(ground, voice, claim, lines, current, findings);
             }
         }
+        against_the_carrier(ground, voice, findings);
         beside::untyped_surfactant(ground, voice, findings);
     }
     beside::by_class(ground, voices, lines, current, findings);
@@ -54,8 +54,29 @@ pub(super) fn judge(
                 if why.is_empty() { text } else { format!("{text}: {why}") },
                 Basis::Arithmetic,
             )
-            .hint("See the sets beside the mix, each with its reasons; one click takes one into the mix."),
+            .hint("See the sets below the mix, each with its reasons; one click takes one into the mix."),
         );
+    }
+}
+
+/// What a product has against nitrogen solution where that carries the whole mix.
+fn against_the_carrier(ground: &Ground<'_>, voice: &Voice, findings: &mut Vec<Finding>) {
+    if ground.pass.carrier_kind != CarrierKind::UreaAmmoniumNitrate {
+        return;
+    }
+    let Some(claim) = voice.on(AdjuvantClass::UreaAmmoniumNitrate) else { return };
+    let about = Subject::Product(voice.product.clone());
+    let hint = "Spray in water, or read on the label whether it speaks of the carrier or of an additive alone.";
+    match claim.stance {
+        Stance::Forbidden => {
+            let text = format!("{} forbids {}, and it is the carrier", voice.name, claim.class.name());
+            findings.push(firm(claim, about, text).hint(hint));
+        }
+        Stance::Discouraged => {
+            let text = format!("{} advises against {}, and it is the carrier", voice.name, claim.class.name());
+            findings.push(Finding::check(about, text, claim.basis.clone()).hint(hint));
+        }
+        Stance::Required | Stance::Preferred | Stance::Allowed => {}
     }
 }
 
@@ -88,7 +109,7 @@ fn demands(
         let text = format!("{} requires {}, and the mix has none", voice.name, either(&group.classes));
         let hint = match voice.surfactant {
             Some(_) if group.role == Role::Activator => "What is built into it does not take its place.",
-            _ => "Take one of the sets beside the mix.",
+            _ => "Take one of the sets below the mix.",
         };
         let finding = if group.authority == Authority::Label {
             firm(claim, about(), text)

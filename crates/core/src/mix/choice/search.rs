@@ -9,7 +9,7 @@ use super::Role;
 use super::dose::{Dose, dose};
 use super::voices::{Authority, Ground, Group, Voice, is_good, of_class};
 use crate::farm::label::Stance;
-use crate::farm::{AdjuvantClass, Id, Lean, Pass, Product};
+use crate::farm::{AdjuvantClass, CarrierKind, Id, Lean, Pass, Product};
 use crate::finding::Basis;
 use crate::label::names::list;
 use crate::label::when::{Situation, holds};
@@ -139,6 +139,10 @@ impl Problem {
             .collect();
         classes.sort_unstable();
         classes.dedup();
+        if ground.pass.carrier_kind == CarrierKind::UreaAmmoniumNitrate {
+            // It is the carrier, so it is no additive as well.
+            classes.retain(|class| *class != AdjuvantClass::UreaAmmoniumNitrate);
+        }
         let mut problem = Self {
             of_class: vec![Vec::new(); classes.len()],
             objections: vec![[0; 4]; classes.len()],

@@ -2,8 +2,8 @@
 //! common practice, in this order.
 
 use super::Role;
-use crate::farm::label::{Says, Stance};
-use crate::farm::{AdjuvantClass, Advice, Farm, Field, Id, Pass, Product, Statement, Surfactant};
+use crate::farm::label::{Says, Stance, When};
+use crate::farm::{AdjuvantClass, Advice, CarrierKind, Farm, Field, Id, Pass, Product, Statement, Surfactant};
 use crate::finding::Basis;
 use crate::label::names::{advises, list};
 use crate::label::stage::range;
@@ -150,6 +150,13 @@ pub(crate) fn voices(ground: &Ground<'_>) -> Vec<Voice> {
         }
     }
     without_ammonium(&mut voices);
+    if ground.pass.carrier_kind == CarrierKind::UreaAmmoniumNitrate {
+        // The carrier serves whoever would take it as an additive.
+        for voice in &mut voices {
+            voice.required.retain(|group| !group.classes.contains(&AdjuvantClass::UreaAmmoniumNitrate));
+            voice.preferred.retain(|group| !group.classes.contains(&AdjuvantClass::UreaAmmoniumNitrate));
+        }
+    }
     voices
 }
 
@@ -211,6 +218,13 @@ fn claims(ground: &Ground<'_>, product: &Product, field: &Field) -> Vec<Claim> {
         let authority = if guidance.basis == Basis::Practice { Authority::Practice } else { Authority::Published };
         for statement in &guidance.statements {
             let basis = || guidance.basis.clone();
+            // What is published of conditioners and nitrogen as additives is said of water, unless it names the carrier.
+            let of_water = ground.pass.carrier_kind != CarrierKind::Water
+                && !statement.when.iter().any(|when| matches!(when, When::Carrier(_)))
+                && matches!(&statement.says, Says::Adjuvant { class, .. } if Role::of(*class) == Role::WaterAndNitrogen);
+            if of_water {
+                continue;
+            }
             claims.extend(claim(statement, field, &situation, authority, particular, &guidance.says, basis));
         }
     }

@@ -70,7 +70,7 @@ fn surfactant(ui: &mut Ui, product: &mut Product) {
     if product.kind.is_pesticide() {
         lines(ui, "surfactant built in", |ui| {
             let say = |charge: &Option<Charge>| match charge {
-                None => "none".to_owned(),
+                None => "not typed".to_owned(),
                 Some(Charge::NotStated) => "yes, charge not stated".to_owned(),
                 Some(charge) => format!("yes, {}", charge.name()),
             };

@@ -69,7 +69,9 @@ fn heading(desk: &mut Desk, ui: &mut Ui, id: &str) {
     let before = pass.lean;
     let question = look::heading("Which adjuvant suits every partner?");
     let leans = |ui: &mut Ui, lean: &mut Lean| {
-        ui.label(look::soft(ui, "lean to"));
+        ui.label(look::soft(ui, "lean to")).on_hover_text(
+            "The lean, and the weeds and the day, decide only where labels, advice and publications leave a choice.",
+        );
         for each in Lean::ALL {
             ui.selectable_value(lean, each, each.name()).accessible_name(format!("Lean to {}", each.name()));
         }
@@ -193,7 +195,11 @@ fn shortly(choice: &Choice) -> String {
     let mut verdicts: Vec<&Verdict> = choice.verdicts.iter().collect();
     verdicts.sort_by_key(|verdict| std::cmp::Reverse(weight(verdict.content)));
     let full = match choice.behind.split_once(": ") {
-        Some((_, why)) => capital(why),
+        Some((_, why)) => {
+            // A word on cost says against which set.
+            let than = if choice.rank > 1 { choice.rank - 1 } else { 1 };
+            capital(&if why.starts_with("dearer") { format!("{why} than set {than}") } else { why.to_owned() })
+        }
         None if !choice.behind.is_empty() => choice.behind.clone(),
         None => {
             let said = verdicts.iter().take(3).map(|verdict| format!("{} {}", verdict.name, verdict.plain()));

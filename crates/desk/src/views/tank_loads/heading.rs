@@ -143,7 +143,7 @@ fn pages(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             crate::views::season_log::record_pass(desk, id);
         }
         let units = desk.document.farm().units;
-        if let Some(time) = plan.spray_time {
+        if let Some(time) = plan.spray_time.filter(|_| ui.available_width() > 150.0) {
             ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
                 ui.add_space(12.0);
                 if worked(ui, format!("{} of spraying", time.show(units)), "Time to spray") {

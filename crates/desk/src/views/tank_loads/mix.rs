@@ -89,7 +89,8 @@ fn totals(desk: &Desk, ui: &mut Ui, plan: &Plan) {
         ui.add_space(6.0);
     }
     if let Some(load) = plan.loads.iter().find(|load| load.number == desk.tank_loads.load) {
-        ui.label(look::soft(ui, format!("{} water in load {}", load.water.show(farm.units), load.number)));
+        let carrier = farm.passes.get(&plan.pass).map_or("water", |pass| pass.carrier_kind.short());
+        ui.label(look::soft(ui, format!("{} {carrier} in load {}", load.water.show(farm.units), load.number)));
     }
 }
 

@@ -20,14 +20,18 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     let settle = if plan.level().is_none_or(|level| level < Level::Check) { "Worth knowing" } else { "To settle" };
     ui.label(look::heading(settle).color(look::colours(ui).soft));
     let mut led = None;
-    ScrollArea::vertical().id_salt("findings").max_height(height * 0.52).auto_shrink([false, false]).show(ui, |ui| {
-        ui.add_space(4.0);
-        if plan.findings.is_empty() {
-            lists::empty(ui, "Nothing speaks against this pass, as far as it is judged.");
-        }
-        led = findings::show(ui, &plan.findings);
-        ui.label(look::soft(ui, format!("Not judged yet, decide from the labels: {}.", NOT_JUDGED.join("; "))));
-    });
+    ScrollArea::vertical()
+        .id_salt(("findings", &plan.pass))
+        .max_height(height * 0.52)
+        .auto_shrink([false, false])
+        .show(ui, |ui| {
+            ui.add_space(4.0);
+            if plan.findings.is_empty() {
+                lists::empty(ui, "Nothing speaks against this pass, as far as it is judged.");
+            }
+            led = findings::show(ui, &plan.findings);
+            ui.label(look::soft(ui, format!("Not judged yet, decide from the labels: {}.", NOT_JUDGED.join("; "))));
+        });
     if let Some(subject) = led {
         desk.lead_to(&subject);
     }
@@ -60,7 +64,7 @@ fn working(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
         desk.tank_loads.working = (!title.is_empty()).then_some(Shown::Titled(title));
     }
     ui.add_space(4.0);
-    ScrollArea::vertical().id_salt("working").auto_shrink([false, true]).show(ui, |ui| {
+    ScrollArea::vertical().id_salt(("working", &plan.pass)).auto_shrink([false, true]).show(ui, |ui| {
         if let Some(working) = &shown {
             workings::show(ui, working);
             return;
