@@ -522,7 +522,7 @@ fn the_card_names_what_is_run_in_and_how_dry_products_go_in() {
     let card = &cards(&farm, &plan(&farm, "p").unwrap())[0];
     assert_eq!(card.steps[0].what, "Urea ammonium nitrate");
     assert_eq!(card.water, "urea ammonium nitrate");
-    assert!(card.gauge.layers[0].label.starts_with("urea ammonium nitrate to "));
+    assert!(card.gauge.layers[0].label.starts_with("UAN to "));
     // South Dakota State University: slurry 2:1; Oklahoma State University: agitate until dissolved, a few minutes.
     for name in ["flumioxazin WG (demo)", "saflufenacil WP (demo)"] {
         let step = card.steps.iter().find(|step| step.what == name).unwrap();
