@@ -13,4 +13,5 @@ pub mod quantity;
 pub mod season;
 mod table;
 pub mod water;
+pub mod words;
 pub mod working;

@@ -3,6 +3,8 @@
 // A test stops where its ground is missing.
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
 
+mod common;
+
 use egui::Rect;
 use egui::accesskit::Role;
 use egui_kittest::kittest::{NodeT, Queryable};
@@ -10,9 +12,9 @@ use egui_kittest::{Harness, Node};
 use jiff::civil::{DateTime, datetime};
 use tankard::app::Desk;
 use tankard::command::View;
+use tankard::demo;
 use tankard::document::Document;
 use tankard::views::tank_loads::Page;
-use tankard::{demo, look};
 use tankard_core::farm::label::{Says, Stance, Statement};
 use tankard_core::farm::{AdjuvantClass, CarrierKind, Farm, Lean, Line, Pass};
 use tankard_core::quantity::{AsTyped, Quantity};
@@ -30,10 +32,7 @@ fn window(farm: Farm, pass: &str, size: [f32; 2]) -> Window {
     let mut desk = Desk::new(Document::copy(farm), evening);
     desk.view = View::TankLoads;
     desk.tank_loads.choose(pass);
-    let mut harness = Harness::builder()
-        .with_size(size)
-        .with_context_setup(look::install)
-        .build_ui_state(|ui, desk: &mut Desk| desk.show(ui), desk);
+    let mut harness = common::window(desk, size);
     harness.run();
     harness
 }

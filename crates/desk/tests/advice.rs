@@ -2,14 +2,16 @@
 
 #![allow(clippy::unwrap_used, clippy::indexing_slicing)]
 
+mod common;
+
 use egui::accesskit::Role;
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
 use jiff::civil::{DateTime, date};
 use tankard::app::Desk;
 use tankard::command::{Command, View};
+use tankard::demo;
 use tankard::document::Document;
-use tankard::{demo, look};
 use tankard_core::farm::label::{Says, Stance, Statement, When};
 use tankard_core::farm::{AdjuvantClass, Advice, Farm};
 use tankard_core::quantity::{AsTyped, Quantity};
@@ -24,10 +26,7 @@ type Shed = Harness<'static, Desk>;
 fn shed(farm: Farm, size: [f32; 2]) -> Shed {
     let mut desk = Desk::new(Document::copy(farm), clock);
     desk.view = View::Shed;
-    let mut harness = Harness::builder()
-        .with_size(size)
-        .with_context_setup(look::install)
-        .build_ui_state(|ui, desk: &mut Desk| desk.show(ui), desk);
+    let mut harness = common::window(desk, size);
     harness.run();
     harness
 }

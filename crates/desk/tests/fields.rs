@@ -2,14 +2,16 @@
 
 #![allow(clippy::unwrap_used, clippy::indexing_slicing)]
 
+mod common;
+
 use egui::accesskit::Role;
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
 use jiff::civil::{DateTime, date};
 use tankard::app::Desk;
 use tankard::command::View;
+use tankard::demo;
 use tankard::document::Document;
-use tankard::{demo, look};
 use tankard_core::farm::Resistant;
 
 fn clock(_zone: &str) -> DateTime {
@@ -21,10 +23,7 @@ type Page = Harness<'static, Desk>;
 fn demo_fields() -> Page {
     let mut desk = Desk::new(Document::copy(demo::farm().unwrap()), clock);
     desk.view = View::Fields;
-    let mut harness = Harness::builder()
-        .with_size([1366.0, 768.0])
-        .with_context_setup(look::install)
-        .build_ui_state(|ui, desk: &mut Desk| desk.show(ui), desk);
+    let mut harness = common::window(desk, [1366.0, 768.0]);
     harness.run();
     harness
 }

@@ -3,6 +3,8 @@
 // A test stops where its ground is missing.
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
 
+mod common;
+
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
 
@@ -11,9 +13,9 @@ use egui_kittest::kittest::Queryable;
 use jiff::civil::{DateTime, datetime};
 use tankard::app::Desk;
 use tankard::command::View;
+use tankard::demo;
 use tankard::document::Document;
 use tankard::views::tank_loads::{Page, jar};
-use tankard::{demo, look};
 use tankard_core::farm::{CarrierKind, Farm};
 use tankard_core::mix::jar::Jar;
 use tankard_core::quantity::AsTyped;
@@ -28,10 +30,7 @@ fn window(farm: Farm, size: [f32; 2]) -> Harness<'static, Desk> {
     let mut desk = Desk::new(Document::copy(farm), evening);
     desk.view = View::TankLoads;
     desk.tank_loads.choose(PASS);
-    let mut harness = Harness::builder()
-        .with_size(size)
-        .with_context_setup(look::install)
-        .build_ui_state(|ui, desk: &mut Desk| desk.show(ui), desk);
+    let mut harness = common::window(desk, size);
     harness.run();
     harness
 }

@@ -3,14 +3,16 @@
 // A test stops where its ground is missing.
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
 
+mod common;
+
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
 use jiff::civil::{DateTime, datetime};
 use tankard::app::Desk;
 use tankard::command::View;
+use tankard::demo;
 use tankard::document::Document;
 use tankard::views::season_log::{self, Season};
-use tankard::{demo, look};
 use tankard_core::farm::{Farm, Record};
 
 const PASS: &str = "2031-06-12-corn-second-post";
@@ -22,10 +24,7 @@ fn noon(_zone: &str) -> DateTime {
 fn window(farm: Farm) -> Harness<'static, Desk> {
     let mut desk = Desk::new(Document::copy(farm), noon);
     desk.view = View::SeasonLog;
-    Harness::builder()
-        .with_size([1366.0, 768.0])
-        .with_context_setup(look::install)
-        .build_ui_state(|ui, desk: &mut Desk| desk.show(ui), desk)
+    common::window(desk, [1366.0, 768.0])
 }
 
 fn demo_window() -> Harness<'static, Desk> {

@@ -2,14 +2,16 @@
 
 #![allow(clippy::unwrap_used, clippy::indexing_slicing)]
 
+mod common;
+
 use egui::accesskit::Role;
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT, Queryable};
 use jiff::civil::{DateTime, date};
 use tankard::app::Desk;
 use tankard::command::{Command, View};
+use tankard::demo;
 use tankard::document::Document;
-use tankard::{demo, look};
 use tankard_core::farm::label::Stance;
 use tankard_core::farm::{
     AdjuvantClass, Charge, Farm, Formulation, Grade, Product, ProductKind, Says, Statement, Surfactant,
@@ -29,10 +31,7 @@ const ACT: &str = "It stands on the label too: ";
 fn shed(farm: Farm, size: [f32; 2]) -> Shed {
     let mut desk = Desk::new(Document::copy(farm), clock);
     desk.view = View::Shed;
-    let mut harness = Harness::builder()
-        .with_size(size)
-        .with_context_setup(look::install)
-        .build_ui_state(|ui, desk: &mut Desk| desk.show(ui), desk);
+    let mut harness = common::window(desk, size);
     harness.run();
     harness
 }

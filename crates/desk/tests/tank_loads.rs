@@ -3,6 +3,8 @@
 // A test stops where its ground is missing.
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
 
+mod common;
+
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
@@ -11,12 +13,12 @@ use egui_kittest::kittest::Queryable;
 use jiff::civil::{DateTime, datetime};
 use tankard::app::Desk;
 use tankard::command::{Command, View};
+use tankard::demo;
 use tankard::document::Document;
 use tankard::files::Purpose;
 use tankard::recent::Remembered;
 use tankard::views::tank_loads::Page;
 use tankard::views::tank_loads::cards::{self, Printing};
-use tankard::{demo, look};
 use tankard_core::farm::{Farm, LoadSplit, Pass};
 use tankard_file::{side, store};
 
@@ -33,10 +35,7 @@ fn window(farm: Farm, view: View) -> Harness<'static, Desk> {
 }
 
 fn shown(desk: Desk) -> Harness<'static, Desk> {
-    let mut harness = Harness::builder()
-        .with_size([1366.0, 768.0])
-        .with_context_setup(look::install)
-        .build_ui_state(|ui, desk: &mut Desk| desk.show(ui), desk);
+    let mut harness = common::window(desk, [1366.0, 768.0]);
     harness.run();
     harness
 }

@@ -25,9 +25,11 @@ const OFTEN: (usize, usize) = (3, 2);
 
 /// The groups of an active: as typed, else as the table of actives has them. "Group 4/19" is two.
 pub fn groups(active: &str, typed: &str) -> Vec<String> {
-    let text =
-        if typed.trim().is_empty() { actives::facts(active).map_or("", |facts| facts.group.as_str()) } else { typed };
-    text.split(['/', ',', '+', '&', ';']).map(plain).filter(|group| !group.is_empty()).collect()
+    actives::group_or(active, typed)
+        .split(['/', ',', '+', '&', ';'])
+        .map(plain)
+        .filter(|group| !group.is_empty())
+        .collect()
 }
 
 /// "Group 9", "HRAC 9" and "9" are one.

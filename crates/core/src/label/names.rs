@@ -2,11 +2,7 @@
 
 use crate::farm::{AdjuvantClass, Advice, Farm, Product, ProductKind};
 use crate::mix::actives;
-
-/// What is compared: small letters, single spaces.
-fn plain(text: &str) -> String {
-    text.to_lowercase().split_whitespace().collect::<Vec<_>>().join(" ")
-}
+use crate::words::plain;
 
 /// Whether the words name a product: by its own name, an active or its family, a resistance group, its adjuvant class or key, or what
 /// kind of product it is. Plurals count as singulars.

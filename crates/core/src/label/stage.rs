@@ -9,6 +9,7 @@ use super::{Here, for_crop, forbid, place, when};
 use crate::farm::Statement;
 use crate::farm::label::Says;
 use crate::finding::{Basis, Finding};
+use crate::words::plain;
 
 /// A growth stage on one of the usual scales.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -86,7 +87,6 @@ fn span(crop: &str, text: &str) -> Option<(f64, f64)> {
     if let Some(Stage::Bbch(code)) = Stage::read(text) {
         return Some((code, code));
     }
-    let plain = |text: &str| text.to_lowercase().split_whitespace().collect::<Vec<_>>().join(" ");
     let (crop, text) = (plain(crop), plain(text));
     let of_crop = |row: &&Row| crop.split(' ').any(|word| row.crop.split('|').any(|name| name == word));
     table().iter().find(|row| row.name.eq_ignore_ascii_case(&text) && of_crop(row)).map(|row| (row.from, row.to))
@@ -99,7 +99,6 @@ fn compare(crop: &str, stage: &str, other: &str) -> Option<Ordering> {
     if same.is_some() {
         return same;
     }
-    let plain = |text: &str| text.to_lowercase().split_whitespace().collect::<Vec<_>>().join(" ");
     let (stage_span, other_span) = (span(crop, stage)?, span(crop, other)?);
     if plain(stage) == plain(other) {
         Some(Ordering::Equal)

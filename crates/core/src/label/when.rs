@@ -106,7 +106,7 @@ fn one(when: &When, situation: &Situation) -> Option<bool> {
 /// Whether two names mean one weed: case, doubled spaces and a plural's end do not matter.
 pub fn same_weed(a: &str, b: &str) -> bool {
     let plain = |name: &str| {
-        let name = name.to_lowercase().split_whitespace().collect::<Vec<_>>().join(" ");
+        let name = crate::words::plain(name);
         name.strip_suffix("es").or_else(|| name.strip_suffix('s')).unwrap_or(&name).to_owned()
     };
     let (a, b) = (plain(a), plain(b));

@@ -49,8 +49,7 @@ pub fn table() -> &'static [ActiveFacts] {
 
 /// What is compared of a name: small letters, and one space for a hyphen or several spaces.
 fn plain(name: &str) -> String {
-    let words = name.to_lowercase().replace('-', " ");
-    words.split_whitespace().collect::<Vec<_>>().join(" ")
+    crate::words::plain(&name.replace('-', " "))
 }
 
 /// What is known of an active, by any of its names and however that is written.
@@ -68,8 +67,13 @@ pub(crate) fn key(name: &str) -> String {
 
 /// The resistance group of an active: as typed, else as the table knows it; empty where neither is known.
 pub fn group(active: &Active) -> &str {
-    match active.group.trim() {
-        "" => facts(&active.name).map_or("", |facts| facts.group.as_str()),
+    group_or(&active.name, &active.group)
+}
+
+/// The same for a name and what is typed of its group, as a record keeps them.
+pub(crate) fn group_or<'a>(name: &str, typed: &'a str) -> &'a str {
+    match typed.trim() {
+        "" => facts(name).map_or("", |facts| facts.group.as_str()),
         typed => typed,
     }
 }

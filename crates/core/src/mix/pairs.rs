@@ -86,9 +86,7 @@ impl Side {
         match self {
             Self::Active(names) => held().any(|active| names.iter().any(|name| is_named(name, &active.name))),
             Self::Group(groups) => held().any(|active| {
-                let typed = active.group.trim();
-                let group =
-                    if typed.is_empty() { actives::facts(&active.name).map_or("", |f| &f.group) } else { typed };
+                let group = actives::group(active);
                 groups.iter().any(|wanted| wanted == group)
             }),
             Self::Family(families) => held().any(|active| {

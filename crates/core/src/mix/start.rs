@@ -61,9 +61,7 @@ impl Started {
 
     /// Its name as products are called: "Glyphosate 540 SL".
     pub fn name(&self) -> String {
-        let mut letters = self.active.chars();
-        let active: String =
-            letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default();
+        let active = crate::words::capital(&self.active);
         format!("{active} {} {}", number_of(self.content.text()), self.formulation.code())
     }
 

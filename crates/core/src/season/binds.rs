@@ -83,7 +83,7 @@ pub fn names_crop(words: &str, crop: &str) -> Option<bool> {
         return Some(true);
     }
     let plain = |text: &str| {
-        let text = text.to_lowercase().split_whitespace().collect::<Vec<_>>().join(" ");
+        let text = crate::words::plain(text);
         text.strip_suffix('s').unwrap_or(&text).to_owned()
     };
     let crop = plain(crop);

@@ -10,7 +10,7 @@ use crate::farm::label::{Says, Stance};
 use crate::farm::{AdjuvantClass, Farm, Field, Id, Pass, Product};
 use crate::finding::{Finding, Subject};
 use crate::mix::line::PlannedLine;
-use crate::quantity::{AmountPerArea, CarrierRate, MassPerVolume, Money};
+use crate::quantity::{AmountPerArea, Area, CarrierRate, MassPerVolume, Money};
 
 /// Chooses adjuvants for a mix, and judges those that stand in it.
 pub(crate) fn choose(
@@ -40,10 +40,10 @@ pub(crate) fn choose(
     as_typed(&mut current, lines, farm);
     let exact = choices.iter().any(|choice| ids(&choice.members) == ids(&current.members));
     for at in 0..choices.len() {
-        let before = at.checked_sub(1).and_then(|before| choices.get(before)).cloned();
-        let Some(this) = choices.get_mut(at) else { continue };
+        let (ranked, rest) = choices.split_at_mut(at);
+        let Some(this) = rest.first_mut() else { continue };
         this.rank = u32::try_from(at + 1).unwrap_or(u32::MAX);
-        this.behind = before.map_or_else(String::new, |before| behind(&before, this, farm.units, &farm.currency));
+        this.behind = ranked.last().map_or_else(String::new, |before| behind(before, this, farm.units, &farm.currency));
         if stands(this, &current, exact) {
             this.current = true;
             current.rank = this.rank;
@@ -128,6 +128,11 @@ fn choice(problem: &Problem, voices: &[Voice], score: Score, set: &[u16]) -> Cho
     }
 }
 
+/// What a rate of a product costs over a hectare; `None` without a price that fits.
+pub(super) fn cost(product: &Product, per_area: AmountPerArea) -> Option<Money> {
+    product.price.as_ref()?.of(per_area.over(Area::from_hectares(1.0)))
+}
+
 fn total(members: &[Member]) -> Option<Money> {
     members
         .iter()
@@ -137,14 +142,10 @@ fn total(members: &[Member]) -> Option<Money> {
 
 /// The set in the mix with the rates and costs that are really planned.
 fn as_typed(current: &mut Choice, lines: &[PlannedLine], farm: &Farm) {
-    let hectare = crate::quantity::Area::from_hectares(1.0);
     for member in &mut current.members {
         let Some(line) = lines.iter().find(|line| Some(&line.product) == member.product.as_ref()) else { continue };
         member.per_area = Some(line.per_area);
-        member.cost_per_hectare = farm
-            .products
-            .get(&line.product)
-            .and_then(|product| product.price.as_ref()?.of(line.per_area.over(hectare)));
+        member.cost_per_hectare = farm.products.get(&line.product).and_then(|product| cost(product, line.per_area));
     }
     current.cost_per_hectare = total(&current.members);
 }

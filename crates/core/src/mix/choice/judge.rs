@@ -3,7 +3,7 @@
 use super::collide::bans;
 use super::search::Problem;
 use super::voices::{Authority, Claim, Ground, Group, Voice};
-use super::words::{behind, capital, classes, either};
+use super::words::{behind, classes, either};
 use super::{Choice, Collision, Role, beside, content, dose};
 use crate::farm::label::Stance;
 use crate::farm::{AdjuvantClass, CarrierKind, Id};
@@ -11,6 +11,7 @@ use crate::finding::{Basis, Finding, Subject};
 use crate::label::forbid;
 use crate::mix::line::PlannedLine;
 use crate::quantity::AmountPerArea;
+use crate::words::capital;
 
 /// What there is to say of the set that stands in the mix.
 #[allow(clippy::too_many_arguments)] // The room's state, handed on.

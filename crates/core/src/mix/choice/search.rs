@@ -6,6 +6,7 @@
 //! tie roles to each other, and then parts are tried in turn until no better set can be left.
 
 use super::Role;
+use super::choose::cost;
 use super::dose::{Dose, dose};
 use super::voices::{Authority, Ground, Group, Voice, is_good, of_class};
 use crate::farm::label::Stance;
@@ -15,7 +16,7 @@ use crate::label::names::list;
 use crate::label::when::{Situation, holds};
 use crate::label::{Speaks, speaks};
 use crate::mix::charge::{Conflict, conflict};
-use crate::quantity::{Area, MassPerVolume, Money};
+use crate::quantity::{MassPerVolume, Money};
 use rust_decimal::prelude::ToPrimitive;
 
 /// What a set is worth: less is better, compared part by part in this order.
@@ -81,6 +82,8 @@ pub(crate) struct Candidate {
     pub(crate) cost: Option<Money>,
     /// How many products of the mix its charge may bind with.
     pub(crate) may_bind: u32,
+    /// It stands in the mix, though something is against it.
+    left_out: bool,
 }
 
 impl Candidate {
@@ -202,20 +205,20 @@ impl Problem {
     fn stock(&mut self, ground: &Ground<'_>, voices: &[Voice], water_needs: Option<MassPerVolume>, also: &[&Id]) {
         let mut shed: Vec<(&Id, &Product)> = ground.farm.products.iter().collect();
         shed.sort_by_key(|(id, _)| *id);
-        let hectare = Area::from_hectares(1.0);
         for (id, product) in shed {
             let Some(class) = product.adjuvant_class() else { continue };
             let Some(at) = self.classes.iter().position(|known| *known == class) else { continue };
             let dose = dose(class, product, voices, ground, water_needs);
             let stands = also.contains(&id);
             let against = against(ground, id, product).or_else(|| dose.apart.clone());
+            let left_out = against.is_some();
             if let Some(reason) = against {
                 self.left_out.push((id.clone(), class, reason));
                 if !stands {
                     continue;
                 }
             }
-            let cost = dose.per_area.and_then(|amount| product.price.as_ref()?.of(amount.over(hectare)));
+            let cost = dose.per_area.and_then(|amount| cost(product, amount));
             let may_bind = ground
                 .products
                 .iter()
@@ -230,6 +233,7 @@ impl Problem {
                 dose,
                 cost,
                 may_bind: u32::try_from(may_bind).unwrap_or(u32::MAX),
+                left_out,
             });
             if let Some(of_class) = self.of_class.get_mut(at) {
                 of_class.push(number);
@@ -260,6 +264,7 @@ impl Problem {
                 dose,
                 cost: None,
                 may_bind: 0,
+                left_out: false,
             });
             if let Some(of_class) = self.of_class.get_mut(at) {
                 of_class.push(number);
@@ -289,8 +294,7 @@ impl Problem {
     }
 
     fn is_left_out(&self, number: u16) -> bool {
-        let id = self.candidates.get(usize::from(number)).and_then(|candidate| candidate.product.as_ref());
-        id.is_some_and(|id| self.left_out.iter().any(|(out, ..)| out == id))
+        self.candidates.get(usize::from(number)).is_some_and(|candidate| candidate.left_out)
     }
 
     /// What a set is worth.

@@ -9,12 +9,6 @@ use crate::finding::Basis;
 use crate::quantity::{Money, Units};
 use rust_decimal::Decimal;
 
-/// With a capital letter.
-pub(crate) fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
-}
-
 /// Several bases as one.
 pub(crate) fn basis_of(bases: &[Basis]) -> Basis {
     let both: Vec<String> = bases.iter().map(ToString::to_string).collect();

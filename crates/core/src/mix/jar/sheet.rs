@@ -12,6 +12,7 @@ use crate::finding::Level;
 use crate::loads::card::{long_date, said};
 use crate::quantity::number::show;
 use crate::quantity::{Duration, Quantity, Units, Volume};
+use crate::words::capital;
 
 /// How to handle a jar of pesticide; common practice, no source. The labels' own demands stand beside them.
 const CAUTIONS: [&str; 5] = [
@@ -184,7 +185,7 @@ fn rows(kind: CarrierKind, test: &JarTest, units: Units) -> Vec<CardStep> {
                 };
                 rows.push(CardStep {
                     number: None,
-                    what: sentence(kind.name()),
+                    what: capital(kind.name()),
                     hint: if end { "to the line; dry products take up little room".to_owned() } else { String::new() },
                     amount,
                     detail,
@@ -264,10 +265,4 @@ fn joined(words: &[&str]) -> String {
 
 fn seconds(time: Duration) -> String {
     format!("{} seconds", show(time.to_seconds(), 0))
-}
-
-/// With a capital letter in front.
-fn sentence(words: &str) -> String {
-    let mut letters = words.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }

@@ -9,6 +9,7 @@ use tankard_core::label::names;
 use tankard_core::label::when::words;
 use tankard_core::mix::guidance;
 use tankard_core::quantity::{AsTyped, Rate, Units};
+use tankard_core::words::capital;
 
 use super::{Bench, sheets};
 use crate::look;
@@ -170,7 +171,7 @@ fn rows(farm: &Farm, product: &Product) -> Vec<Row> {
         let statement = &advice.says;
         Row {
             speaker: Speaker::Local,
-            says: first_up(&sentence(&[statement], units)),
+            says: capital(&sentence(&[statement], units)),
             stands: String::new(),
             applies: [applies(statement), water(farm, advice)]
                 .into_iter()
@@ -185,7 +186,7 @@ fn rows(farm: &Farm, product: &Product) -> Vec<Row> {
     // What speaks of this very product stands before what speaks of its group.
     printed.sort_by_key(|(_, particular)| std::cmp::Reverse(*particular));
     let printed = printed.into_iter().map(|(guidance, _)| {
-        let built = first_up(&sentence(&guidance.statements.iter().collect::<Vec<_>>(), units));
+        let built = capital(&sentence(&guidance.statements.iter().collect::<Vec<_>>(), units));
         let (says, stands) =
             if guidance.says.trim().is_empty() { (built, String::new()) } else { (guidance.says.clone(), built) };
         Row {
@@ -304,12 +305,6 @@ pub(super) fn applies(statement: &Statement) -> String {
     }
     parts.extend(statement.when.iter().map(words));
     parts.join(", ")
-}
-
-/// With a capital.
-fn first_up(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
 }
 
 #[cfg(test)]

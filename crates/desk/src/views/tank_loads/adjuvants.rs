@@ -2,11 +2,12 @@
 
 use egui::{Label, RichText, Sense, Stroke, Ui, Vec2};
 use tankard_core::farm::Lean;
-use tankard_core::mix::choice::{Choice, Content, Member, Verdict};
+use tankard_core::mix::choice::{Choice, Content, Member, Verdict, per_ground};
 use tankard_core::plan::Plan;
-use tankard_core::quantity::{Money, Units};
+use tankard_core::quantity::Units;
+use tankard_core::words::capital;
 
-use super::{cell, compare, hairline};
+use super::{cell, column, compare, hairline};
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, lists};
@@ -154,11 +155,9 @@ fn row(desk: &Desk, ui: &mut Ui, choice: &Choice) -> Option<Act> {
     act
 }
 
-/// A cell that grows downwards.
+/// A column whose lines stand close.
 fn cell_top(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui)) {
-    ui.allocate_ui_with_layout(Vec2::new(width, 10.0), egui::Layout::top_down(egui::Align::Min), |ui| {
-        ui.set_min_width(width);
-        ui.set_max_width(width);
+    column(ui, width, |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         add(ui);
     });
@@ -178,16 +177,11 @@ fn members(ui: &mut Ui, choice: &Choice, units: Units, currency: &str) {
     let title = capital(first.class.name());
     ui.add(Label::new(if choice.current { look::strong(title) } else { RichText::new(title) }).truncate())
         .on_hover_text(&first.name);
-    let cost = choice.cost_per_hectare.map_or("price not typed".to_owned(), |cost| over(cost, units, currency));
+    let cost = choice.cost_per_hectare.map_or("price not typed".to_owned(), |cost| per_ground(cost, units, currency));
     let mut parts = vec![rate(first)];
     parts.extend(rest.iter().map(|member| format!("{} {}", member.class.key(), rate(member))));
     let amounts = format!("{} · {cost}", parts.join(", "));
     ui.add(Label::new(look::soft(ui, &amounts).family(look::condensed())).wrap()).on_hover_text(choice.title());
-}
-
-/// Money over the ground the farm counts in.
-pub(super) fn over(per_hectare: Money, units: Units, currency: &str) -> String {
-    tankard_core::mix::choice::per_ground(per_hectare, units, currency)
 }
 
 /// The reasons in a line or two: what sets it behind the one before, or, for the first, what each product says.
@@ -223,11 +217,6 @@ const fn weight(content: Content) -> u8 {
 /// A product's name without its content: "Mesotrione 480 SC (demo)" is "Mesotrione".
 fn short(name: &str) -> &str {
     name.split(|c: char| c.is_ascii_digit() || c == '(').next().map_or(name, str::trim_end)
-}
-
-pub(super) fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 /// A set chosen by hand that is not on offer: what the products say of it.

@@ -5,11 +5,12 @@ use std::sync::Arc;
 use egui::{Label, Ui};
 use tankard_core::farm::Pass;
 use tankard_core::finding::{Finding, Level};
-use tankard_core::mix::choice::Choice;
+use tankard_core::mix::choice::{Choice, per_ground};
 use tankard_core::plan::{Plan, plan_as};
 use tankard_core::quantity::Units;
+use tankard_core::words::capital;
 
-use super::adjuvants::{capital, over, take};
+use super::adjuvants::take;
 use super::{cell, hairline};
 use crate::app::Desk;
 use crate::look;
@@ -56,7 +57,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, choice: 
     line(ui, column, "adjuvants", sides.map(|(side, set)| adjuvants(side, set, load, farm.units)));
     let cost = sides.map(|(_, set)| {
         set.and_then(|set| set.cost_per_hectare)
-            .map_or("price not typed".to_owned(), |cost| over(cost, units, &farm.currency))
+            .map_or("price not typed".to_owned(), |cost| per_ground(cost, units, &farm.currency))
     });
     line(ui, column, "their cost", cost);
     let whole = sides.map(|(side, set)| {
@@ -81,7 +82,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, choice: 
             ui.label(look::soft(ui, "only here"));
         });
         for (this, that) in [(plan, other.as_ref()), (other.as_ref(), plan)] {
-            column_of(ui, column, |ui| match to_buy {
+            super::column(ui, column, |ui| match to_buy {
                 Some(member) => {
                     let text = format!("known once {} is in the shed", member.class.name());
                     ui.add(Label::new(look::soft(ui, text)).wrap());
@@ -120,20 +121,12 @@ fn line(ui: &mut Ui, column: f32, label: &str, texts: [String; 2]) {
             ui.label(look::soft(ui, label));
         });
         for text in texts {
-            column_of(ui, column, |ui| {
+            super::column(ui, column, |ui| {
                 ui.add(Label::new(look::narrow(text)).wrap());
             });
         }
     });
     hairline(ui);
-}
-
-fn column_of(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui)) {
-    ui.allocate_ui_with_layout(egui::Vec2::new(width, 10.0), egui::Layout::top_down(egui::Align::Min), |ui| {
-        ui.set_min_width(width);
-        ui.set_max_width(width);
-        add(ui);
-    });
 }
 
 /// The adjuvants of a plan with what they come to in a load.

@@ -275,6 +275,15 @@ pub(crate) fn cell(ui: &mut Ui, width: f32, right: bool, add: impl FnOnce(&mut U
     });
 }
 
+/// A column of a width, which grows downwards with what stands in it.
+pub(crate) fn column(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui)) {
+    ui.allocate_ui_with_layout(Vec2::new(width, 10.0), egui::Layout::top_down(egui::Align::Min), |ui| {
+        ui.set_min_width(width);
+        ui.set_max_width(width);
+        add(ui);
+    });
+}
+
 /// A hairline under a row.
 pub(crate) fn hairline(ui: &mut Ui) {
     let colours = look::colours(ui);
