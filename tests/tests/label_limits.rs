@@ -360,15 +360,15 @@ fn strips_to_neighbours() {
 
 #[test]
 fn wind_and_rain_in_one_note_with_the_tightest() {
-    let mut farm = saying(Says::Wind { most: q("15 mph"), least: Some(q("3 mph")) });
+    let mut farm = saying(Says::Wind { most: q("15 mph"), least: Some(q("3 mph")), gust: None });
     farm.products["a"].label.push(Statement::new(Says::RainFree { hours: 4 }, "page 3"));
     of_the_label(&farm, Level::Note, "on the day: wind at most 15 mph, wind at least 3 mph, no rain for 4 h");
     farm.passes["p"].mix.push(Line::new("b", q("1 pt/ac")));
-    farm.products["b"].label.push(Statement::new(Says::Wind { most: q("10 mph"), least: None }, "page 2"));
+    farm.products["b"].label.push(Statement::new(Says::Wind { most: q("10 mph"), least: None, gust: None }, "page 2"));
     farm.products["b"].label.push(Statement::new(Says::RainFree { hours: 1 }, "page 2"));
     must(&farm, Level::Note, "on the day: wind at most 10 mph, wind at least 3 mph, no rain for 4 h");
     must_not(&farm, "No wind suits");
-    farm.products["b"].label[0].says = Says::Wind { most: q("2 mph"), least: None };
+    farm.products["b"].label[0].says = Says::Wind { most: q("2 mph"), least: None, gust: None };
     must(&farm, Level::Stop, "No wind suits this mix: one label asks for at least 3 mph, another for at most 2 mph");
 }
 
@@ -510,7 +510,7 @@ fn conditions_bind_every_limit() {
 
 #[test]
 fn the_card_prints_what_speaks() {
-    let mut farm = saying(Says::Wind { most: q("10 mph"), least: Some(q("3 mph")) });
+    let mut farm = saying(Says::Wind { most: q("10 mph"), least: Some(q("3 mph")), gust: None });
     let printed = |farm: &Farm| cards(farm, &plan(farm, "p").unwrap())[0].cautions.join("\n");
     assert!(printed(&farm).contains("Wind 3 mph to 10 mph (Alpha"));
     statement(&mut farm).when = vec![When::Heat];
@@ -572,7 +572,7 @@ fn limit(kind: usize, value: u32) -> Says {
         },
         4 => Says::Applications { most: value / 8, days_apart: 0, per: Period::Crop },
         5 => Says::Temperature { least: None, most: Some(q(&format!("{} °F", value / 2 + 40))) },
-        _ => Says::Wind { most: q(&format!("{value} mph")), least: Some(q("3 mph")) },
+        _ => Says::Wind { most: q(&format!("{value} mph")), least: Some(q("3 mph")), gust: None },
     }
 }
 

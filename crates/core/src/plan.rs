@@ -11,7 +11,11 @@ use crate::mix::line::{PlannedLine, reckon};
 use crate::mix::order::{self, Placed};
 use crate::mix::{carrier as fertilizer, charge, pairs};
 use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Duration, Money, Quantity, Units, Volume};
+use crate::rig::rinse::RinsePlan;
+use crate::rig::setting::{RankedSet, Setting};
+use crate::rig::work::Work;
 use crate::water::{self, WaterPlan};
+use crate::weather::Hours;
 use crate::working::Working;
 
 /// What is asked about the pass and not judged by this version, so that silence is not taken for consent.
@@ -37,6 +41,16 @@ pub struct Plan {
     pub spray_volume: Volume,
     /// Time to spray, without filling and road.
     pub spray_time: Option<Duration>,
+    /// How the rig is set, with the nozzle set of the pass.
+    pub setting: Option<Setting>,
+    /// The rig's nozzle sets, the one that does this pass best first.
+    pub sets: Vec<RankedSet>,
+    /// The time it takes, filling and road included.
+    pub work: Option<Work>,
+    /// What stays in the rig afterwards, and how it is rinsed.
+    pub rinse: Option<RinsePlan>,
+    /// The hours in which it may be sprayed.
+    pub hours: Hours,
     /// The water.
     pub water: WaterPlan,
     /// Which adjuvants suit every product of the mix.
@@ -211,6 +225,11 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
         carrier,
         spray_volume,
         spray_time,
+        setting: None,
+        sets: Vec::new(),
+        work: None,
+        rinse: None,
+        hours: Hours::default(),
         water,
         adjuvants,
         lines,

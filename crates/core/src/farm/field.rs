@@ -31,6 +31,9 @@ pub struct Field {
     /// Earliest day of harvest or grazing that is expected.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub harvest: Option<Date>,
+    /// Road from the yard to its gate.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub road: Option<AsTyped<Length>>,
     /// Crop that follows.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub next_crop: String,
@@ -57,6 +60,7 @@ impl Field {
             variety: String::new(),
             planted: None,
             harvest: None,
+            road: None,
             next_crop: String::new(),
             resistant: Vec::new(),
             neighbours: Vec::new(),

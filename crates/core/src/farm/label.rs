@@ -8,7 +8,8 @@ use serde::{Deserialize, Serialize};
 use super::pass::CarrierKind;
 use super::product::AdjuvantClass;
 use super::rig::Droplets;
-use crate::quantity::{AsTyped, CarrierRate, Length, Rate, Share, Speed, Temperature};
+use super::sun_time::SunTime;
+use crate::quantity::{AsTyped, CarrierRate, Length, Rate, Share, Speed, Temperature, TemperatureSpan};
 
 /// One statement of a label.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -297,6 +298,59 @@ pub enum Says {
         /// At least, where still air is forbidden.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         least: Option<AsTyped<Speed>>,
+        /// Strongest gust, where the label names one.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        gust: Option<AsTyped<Speed>>,
+    },
+    /// Not while the wind blows toward something beside the field.
+    NotToward {
+        /// In the label's words, apart by commas: "sensitive crops, vineyards".
+        what: String,
+    },
+    /// Not while warm air lies over cold.
+    NoInversion,
+    /// Relative humidity.
+    Humidity {
+        /// At least.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        least: Option<AsTyped<Share>>,
+        /// At most.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        most: Option<AsTyped<Share>>,
+    },
+    /// Dry bulb less wet bulb.
+    DeltaT {
+        /// At least.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        least: Option<AsTyped<TemperatureSpan>>,
+        /// At most.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        most: Option<AsTyped<TemperatureSpan>>,
+    },
+    /// Times of day by the sun between which it may be used.
+    Daylight {
+        /// Not before.
+        from: SunTime,
+        /// Not after.
+        to: SunTime,
+    },
+    /// Height of the nozzles above what is sprayed.
+    BoomHeight {
+        /// At most.
+        most: AsTyped<Length>,
+    },
+    /// Speed over ground while spraying.
+    GroundSpeed {
+        /// At most.
+        most: AsTyped<Speed>,
+    },
+    /// How the rig is cleaned after it.
+    CleanOut {
+        /// Before which crop is sprayed, apart by commas; empty for any.
+        #[serde(default, skip_serializing_if = "String::is_empty")]
+        before: String,
+        /// In the label's words.
+        how: String,
     },
     /// Temperature of the air.
     Temperature {
@@ -400,6 +454,14 @@ impl Says {
             Self::PlantBack { .. } => "next crop",
             Self::Droplets { .. } => "droplets",
             Self::Wind { .. } => "wind",
+            Self::NotToward { .. } => "wind toward",
+            Self::NoInversion => "no inversion",
+            Self::Humidity { .. } => "humidity",
+            Self::DeltaT { .. } => "Delta T",
+            Self::Daylight { .. } => "daylight",
+            Self::BoomHeight { .. } => "boom height",
+            Self::GroundSpeed { .. } => "ground speed",
+            Self::CleanOut { .. } => "cleaning",
             Self::Temperature { .. } => "temperature",
             Self::Dates { .. } => "dates",
             Self::Controls { .. } => "controls",

@@ -4,15 +4,21 @@
 //! card and a record. Quantities are kept as typed. Collections keep the order the user gave them; links are ids.
 
 pub mod advice;
+pub mod calibration;
 pub mod card;
 pub mod field;
+pub mod forecast;
 pub mod formulation;
 pub mod id;
 pub mod label;
+pub mod law;
+pub mod nozzle;
 pub mod pass;
+pub mod practice;
 pub mod product;
 pub mod record;
 pub mod rig;
+pub mod sun_time;
 mod unique;
 pub mod water;
 
@@ -20,18 +26,24 @@ use indexmap::IndexMap;
 use serde::{Deserialize, Serialize};
 
 pub use advice::Advice;
+pub use calibration::{Calibration, Test};
 pub use card::{Card, CardContent};
 pub use field::{Field, Neighbour, Resistant};
+pub use forecast::{FileLayout, Forecast, Holds, Hour, Take};
 pub use formulation::Formulation;
 pub use id::Id;
 pub use label::{MonthDay, Period, Says, Stance, Statement, When};
-pub use pass::{CarrierKind, Growing, Lean, Line, LoadSplit, Pass};
+pub use law::Law;
+pub use nozzle::{ClassAt, Layout, NozzleSet, Rated};
+pub use pass::{CarrierKind, Fills, Growing, Lean, Line, LoadSplit, Pass};
+pub use practice::Practice;
 pub use product::{Active, AdjuvantClass, Charge, Container, ContainerKind, Grade, Product, ProductKind, Surfactant};
-pub use record::{Record, RecordField, RecordLine};
-pub use rig::{Droplets, Rig};
+pub use record::{Expected, Record, RecordField, RecordLine};
+pub use rig::{Droplets, Pulse, Rig};
+pub use sun_time::SunTime;
 pub use water::{Clarity, Water};
 
-use crate::quantity::{AsTyped, Mass, Units, Volume};
+use crate::quantity::{AsTyped, Length, Mass, Units, Volume};
 
 /// The format version this program writes.
 pub const FORMAT: u32 = 1;
@@ -77,6 +89,15 @@ pub struct Farm {
     /// Local advice.
     #[serde(default, skip_serializing_if = "IndexMap::is_empty", deserialize_with = "unique::map")]
     pub advice: IndexMap<Id, Advice>,
+    /// Rules of law.
+    #[serde(default, skip_serializing_if = "IndexMap::is_empty", deserialize_with = "unique::map")]
+    pub laws: IndexMap<Id, Law>,
+    /// What the farm keeps to where no label and no law says more.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub practice: Practice,
+    /// The weather that is expected.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub forecast: Forecast,
     /// Planned trips.
     #[serde(default, deserialize_with = "unique::map")]
     pub passes: IndexMap<Id, Pass>,
@@ -110,6 +131,9 @@ impl Farm {
             rigs: IndexMap::new(),
             products: IndexMap::new(),
             advice: IndexMap::new(),
+            laws: IndexMap::new(),
+            practice: Practice::default(),
+            forecast: Forecast::default(),
             passes: IndexMap::new(),
             records: IndexMap::new(),
             cards: IndexMap::new(),
@@ -127,6 +151,9 @@ pub struct Place {
     /// Degrees east, as typed.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub longitude: String,
+    /// Height above the sea, for the pressure of the air.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub altitude: Option<AsTyped<Length>>,
     /// IANA time zone, such as "America/Chicago".
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub zone: String,

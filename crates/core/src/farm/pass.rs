@@ -1,12 +1,12 @@
 //! A pass: one trip over one or more fields with one tank mix, one water, one rig, on a planned date.
 
 use indexmap::IndexMap;
-use jiff::civil::Date;
+use jiff::civil::{Date, Time};
 use serde::{Deserialize, Serialize};
 
 use super::rig::Droplets;
 use super::{Id, is_default};
-use crate::quantity::{Area, AsTyped, CarrierRate, Pressure, Rate, Share, Speed, Temperature, Volume};
+use crate::quantity::{Area, AsTyped, CarrierRate, Density, Length, Pressure, Rate, Share, Speed, Temperature, Volume};
 
 /// A planned trip.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -31,6 +31,9 @@ pub struct Pass {
     /// Spray volume over ground.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub carrier: Option<AsTyped<CarrierRate>>,
+    /// The rig's nozzle set; empty for the one usually fitted.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub nozzles: Id,
     /// Speed, where it differs from the rig's usual one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub speed: Option<AsTyped<Speed>>,
@@ -40,6 +43,18 @@ pub struct Pass {
     /// Droplet class, where it differs from the rig's usual one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub droplets: Option<Droplets>,
+    /// Height of the nozzles above what is sprayed, where it differs from the rig's usual one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub height: Option<AsTyped<Length>>,
+    /// Density of the carrier, where it is not water: "10.65 lb/gal".
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub density: Option<AsTyped<Density>>,
+    /// Where the tank is filled.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub fills: Fills,
+    /// Not to begin before, where the user decides it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub start: Option<Time>,
     /// What carries the products.
     #[serde(default, skip_serializing_if = "is_default")]
     pub carrier_kind: CarrierKind,
@@ -83,9 +98,14 @@ impl Pass {
             water: Id::new(),
             rig: Id::new(),
             carrier: None,
+            nozzles: Id::new(),
             speed: None,
             pressure: None,
             droplets: None,
+            height: None,
+            density: None,
+            fills: Fills::default(),
+            start: None,
             carrier_kind: CarrierKind::default(),
             weeds: Vec::new(),
             growing: Growing::default(),
@@ -96,6 +116,29 @@ impl Pass {
             mixing_order: String::new(),
             first_fill: None,
             note: String::new(),
+        }
+    }
+}
+
+/// Where the tank is filled.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub enum Fills {
+    /// At the field, from a nurse tank.
+    #[default]
+    AtField,
+    /// In the yard: the rig drives home for each load.
+    AtYard,
+}
+
+impl Fills {
+    /// Both.
+    pub const ALL: [Self; 2] = [Self::AtField, Self::AtYard];
+
+    /// In words.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::AtField => "at the field, from a nurse tank",
+            Self::AtYard => "in the yard",
         }
     }
 }

@@ -5,7 +5,7 @@ use indexmap::IndexMap;
 use jiff::civil::{Date, Time};
 use serde::{Deserialize, Serialize};
 
-use super::Id;
+use super::{Droplets, Id};
 use crate::quantity::{ActiveBasis, Amount, Area, AsTyped, Mass, Share, Speed, Temperature, Volume};
 
 /// What was really sprayed.
@@ -45,12 +45,21 @@ pub struct Record {
     /// Direction from which it blew.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub wind_from: String,
+    /// Strongest gust.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub gust: Option<AsTyped<Speed>>,
     /// Air temperature.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub temperature: Option<AsTyped<Temperature>>,
     /// Relative humidity.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub humidity: Option<AsTyped<Share>>,
+    /// Droplet class.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub droplets: Option<Droplets>,
+    /// What the forecast had for the time, kept when the record was made.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub expected: Option<Expected>,
     /// Who sprayed.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub operator: String,
@@ -60,6 +69,29 @@ pub struct Record {
     /// Anything else.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub note: String,
+}
+
+/// The weather that was expected when a record was made.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Expected {
+    /// From which forecast, and for which hours.
+    pub source: String,
+    /// Mean wind: the weakest and the strongest hour.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub wind: Option<(AsTyped<Speed>, AsTyped<Speed>)>,
+    /// Strongest gust.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub gust: Option<AsTyped<Speed>>,
+    /// Direction from which it was to blow.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub wind_from: String,
+    /// Air temperature: the coldest and the warmest hour.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub temperature: Option<(AsTyped<Temperature>, AsTyped<Temperature>)>,
+    /// Relative humidity: the driest and the dampest hour.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub humidity: Option<(AsTyped<Share>, AsTyped<Share>)>,
 }
 
 /// A field as it was that day.
@@ -127,8 +159,11 @@ impl Record {
             rig: String::new(),
             wind: None,
             wind_from: String::new(),
+            gust: None,
             temperature: None,
             humidity: None,
+            droplets: None,
+            expected: None,
             operator: String::new(),
             certificate: String::new(),
             note: String::new(),

@@ -1,8 +1,10 @@
 //! A rig: a sprayer with its tank, boom and usual setting.
 
+use indexmap::IndexMap;
 use serde::{Deserialize, Serialize};
 
-use crate::quantity::{AsTyped, Length, Pressure, Share, Speed, Volume};
+use super::{Calibration, Id, NozzleSet, is_default};
+use crate::quantity::{AsTyped, Duration, Length, Pressure, Share, Speed, Volume};
 
 /// A sprayer.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -18,6 +20,12 @@ pub struct Rig {
     /// What stays in tank, lines and boom when it runs dry.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub residual: Option<AsTyped<Volume>>,
+    /// What lines and boom hold between the tank and the nozzles: what is sprayed before a new mix arrives there.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub lines: Option<AsTyped<Volume>>,
+    /// What the tank for clean rinsing water holds.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub clean_water: Option<AsTyped<Volume>>,
     /// Working width of the boom.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub boom: Option<AsTyped<Length>>,
@@ -30,12 +38,39 @@ pub struct Rig {
     /// Usual pressure.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub pressure: Option<AsTyped<Pressure>>,
-    /// The nozzles fitted, by size.
+    /// Usual height of the nozzles above what is sprayed.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub height: Option<AsTyped<Length>>,
+    /// The nozzles fitted, in words, where no set is typed.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub nozzles: String,
-    /// Droplet class at that setting, copied from the nozzle maker's table.
+    /// Droplet class at the usual setting, copied from the nozzle maker's table, where no set holds it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub droplets: Option<Droplets>,
+    /// The nozzle sets there are for it.
+    #[serde(default, skip_serializing_if = "IndexMap::is_empty", deserialize_with = "super::unique::map")]
+    pub sets: IndexMap<Id, NozzleSet>,
+    /// The set that is usually fitted; empty for the first.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub fitted: Id,
+    /// Valves that open and close the nozzles many times a second, where fitted.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub pulse: Option<Pulse>,
+    /// What was measured on it, the latest last.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub calibrations: Vec<Calibration>,
+    /// Whether the flow measured last is used in place of the rating.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub measured_flow: bool,
+    /// Speed on the road.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub road_speed: Option<AsTyped<Speed>>,
+    /// What a filling takes beside running water and products: hose on and off, rinsing jugs.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub stop: Option<AsTyped<Duration>>,
+    /// What each product added takes.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub addition: Option<AsTyped<Duration>>,
     /// Anything else.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub note: String,
@@ -49,15 +84,36 @@ impl Rig {
             tank,
             least: None,
             residual: None,
+            lines: None,
+            clean_water: None,
             boom: None,
             efficiency: None,
             speed: None,
             pressure: None,
+            height: None,
             nozzles: String::new(),
             droplets: None,
+            sets: IndexMap::new(),
+            fitted: Id::new(),
+            pulse: None,
+            calibrations: Vec::new(),
+            measured_flow: false,
+            road_speed: None,
+            stop: None,
+            addition: None,
             note: String::new(),
         }
     }
+}
+
+/// Valves that open and close the nozzles many times a second, so that the flow changes and the pressure stays.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Pulse {
+    /// The least share of the time that they may stand open.
+    pub least: AsTyped<Share>,
+    /// The most.
+    pub most: AsTyped<Share>,
 }
 
 /// Droplet size classes of ASABE S572 and ISO 25358, from fine to coarse.

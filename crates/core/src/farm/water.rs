@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
-use crate::quantity::{Acidity, AsTyped, Conductivity, Hardness, IonContent};
+use crate::quantity::{Acidity, AsTyped, Conductivity, Flow, Hardness, IonContent};
 
 /// A source of carrier water. What the analysis does not state stays empty; nothing is assumed to be zero silently.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
@@ -44,6 +44,9 @@ pub struct Water {
     /// How clear it is to the eye.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub clarity: Option<Clarity>,
+    /// What its pump or hydrant gives when the tank is filled.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub flow: Option<AsTyped<Flow>>,
     /// Day of the sample.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub sampled: Option<Date>,

@@ -46,7 +46,7 @@ pub(crate) fn on_the_day(all: &[Here], findings: &mut Vec<Finding>) {
     let mut rain_free: Tightest<u32> = None;
     for spoken in all.iter().flat_map(Here::spoken) {
         match &spoken.statement.says {
-            Says::Wind { most, least } => {
+            Says::Wind { most, least, .. } => {
                 tighter(&mut most_wind, most.value(), &spoken, |new, old| new < old);
                 if let Some(least) = least {
                     tighter(&mut least_wind, least.value(), &spoken, |new, old| new > old);

@@ -169,8 +169,8 @@ fn limits_and_cautions(farm: &Farm, pass: &Pass, products: &[(&Id, &Product)]) -
         Says::NotWith { what, days } => {
             Some(format!("Not together with {what}, nor within {days} days on the same field"))
         }
-        Says::Wind { most, least: None } => Some(format!("Wind at most {}", most.show(farm.units))),
-        Says::Wind { most, least: Some(least) } => {
+        Says::Wind { most, least: None, .. } => Some(format!("Wind at most {}", most.show(farm.units))),
+        Says::Wind { most, least: Some(least), .. } => {
             Some(format!("Wind {} to {}", least.show(farm.units), most.show(farm.units)))
         }
         Says::Temperature { least, most } => match (least, most) {

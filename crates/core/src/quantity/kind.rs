@@ -674,6 +674,66 @@ impl Quantity for Temperature {
     }
 }
 
+/// A difference between two temperatures, such as the Delta T of dry and wet bulb.
+#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+pub struct TemperatureSpan(si::TemperatureInterval);
+
+impl TemperatureSpan {
+    /// Degrees Celsius, or kelvins.
+    pub fn from_celsius(value: f64) -> Self {
+        Self(si::TemperatureInterval::new::<uom::si::temperature_interval::kelvin>(value))
+    }
+
+    /// Degrees Fahrenheit.
+    pub fn from_fahrenheit(value: f64) -> Self {
+        Self::from_celsius(value / 1.8)
+    }
+
+    /// Degrees Celsius, or kelvins.
+    pub fn to_celsius(self) -> f64 {
+        self.0.value
+    }
+
+    /// Degrees Fahrenheit.
+    pub fn to_fahrenheit(self) -> f64 {
+        self.to_celsius() * 1.8
+    }
+}
+
+impl Sub for Temperature {
+    type Output = TemperatureSpan;
+    fn sub(self, other: Self) -> TemperatureSpan {
+        TemperatureSpan::from_celsius(self.0.value - other.0.value)
+    }
+}
+
+impl Quantity for TemperatureSpan {
+    const NAME: &'static str = "a difference of temperatures";
+    const EXAMPLE: &'static str = "8 °C";
+
+    fn parse(text: &str) -> Result<Self, QuantityError> {
+        let (value, unit) = take(text).map_err(|problem| QuantityError::of::<Self>(text, problem))?;
+        let read = match normal(unit).trim_start_matches(['°', 'º']).trim_start_matches("deg").trim_start() {
+            "f" => Self::from_fahrenheit(value),
+            "c" | "k" => Self::from_celsius(value),
+            "" => return Err(QuantityError::of::<Self>(text, "the unit is missing: °F or °C")),
+            other => return Err(QuantityError::of::<Self>(text, format!("\"{other}\" is not °F or °C"))),
+        };
+        if (0.0..=60.0).contains(&read.to_celsius()) {
+            Ok(read)
+        } else {
+            Err(QuantityError::of::<Self>(text, "it lies between 0 and 60 °C"))
+        }
+    }
+
+    fn show(&self, units: Units) -> String {
+        match units {
+            Units::Metric => format!("{} °C", show(self.to_celsius(), 1)),
+            _ => format!("{} °F", show(self.to_fahrenheit(), 1)),
+        }
+    }
+}
+
 /// Acidity of water, pH 0 to 14.
 #[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
 pub struct Acidity(f64);

@@ -3,10 +3,11 @@
 //! Every quantity is a newtype over a `uom` quantity in SI base units, so an acre can never be added to a gallon.
 //! `uom`'s own acre and gallon are rounded to seven digits, so the exact factors stand here, in [`factor`].
 //!
-//! The rooms: [`number`] reads a number, [`mod@unit`] holds the tables of unit names, [`kind`] the plain quantities,
+//! The rooms: [`number`] reads a number, [`mod@unit`] holds the tables of unit names, [`kind`] the plain quantities, [`mod@bearing`] directions,
 //! [`rate`] the rates and contents that come in several kinds, [`price`] money per unit, [`typed`] a quantity together
 //! with the text it was typed as, and [`practical`] prints amounts the way a jug is marked.
 
+pub mod bearing;
 pub mod factor;
 pub mod kind;
 pub mod number;
@@ -16,9 +17,10 @@ pub mod rate;
 pub mod typed;
 pub mod unit;
 
+pub use bearing::Bearing;
 pub use kind::{
     Acidity, Area, CarrierRate, Conductivity, Density, Duration, Flow, Hardness, IonContent, Length, Mass, MassPerArea,
-    MassPerVolume, Pressure, Share, Speed, Temperature, Volume, VolumePerArea,
+    MassPerVolume, Pressure, Share, Speed, Temperature, TemperatureSpan, Volume, VolumePerArea,
 };
 pub use price::{Money, Price};
 pub use rate::{ActiveBasis, Amount, AmountPerArea, Concentration, Rate};

@@ -111,6 +111,7 @@ pub fn blend(a: &Water, b: &Water, share: Share) -> Water {
         acidity: None,
         conductivity: None,
         clarity: None,
+        flow: None,
         sampled: None,
         note: format!(
             "Reckoned, not analysed: {} % of {} and {} % of {}. pH, conductivity and clarity are not reckoned.",

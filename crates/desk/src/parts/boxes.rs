@@ -5,7 +5,7 @@
 
 use egui::{Align, ComboBox, Id, Layout, Response, RichText, Stroke, TextEdit, Ui, Vec2};
 use jiff::civil::{Date, Time};
-use tankard_core::farm::MonthDay;
+use tankard_core::farm::{MonthDay, SunTime};
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 
 use crate::look;
@@ -255,6 +255,16 @@ pub fn month_day_or_none(ui: &mut Ui, name: &str, value: &mut Option<MonthDay>, 
     };
     if let Some(text) = read_box(ui, name, &current, width, hint, read) {
         *value = text.parse().ok();
+    }
+}
+
+/// A box for a time of day by the sun, written "1 h after sunrise".
+pub fn sun_time(ui: &mut Ui, name: &str, value: &mut SunTime, width: f32) {
+    let read = |text: &str| text.parse::<SunTime>().map(|time| time.to_string());
+    if let Some(text) = read_box(ui, name, &value.to_string(), width, "1 h after sunrise", read)
+        && let Ok(time) = text.parse()
+    {
+        *value = time;
     }
 }
 

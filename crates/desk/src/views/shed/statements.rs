@@ -2,7 +2,7 @@
 
 use egui::{Align, Frame, Margin, Stroke, Ui};
 use tankard_core::farm::label::{OrderPlace, Stance};
-use tankard_core::farm::{AdjuvantClass, Droplets, Period, Product, Says, Statement};
+use tankard_core::farm::{AdjuvantClass, Droplets, Period, Product, Says, Statement, SunTime};
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 
 use super::{Bench, beside, cell, conditions, cross, hairline, quiet, section, tight, word};
@@ -37,14 +37,22 @@ const fn place(says: &Says) -> (Section, u8) {
         Says::Controls { .. } => (EachPass, 1),
         Says::Carrier { .. } => (EachPass, 2),
         Says::Droplets { .. } => (EachPass, 3),
-        Says::Wind { .. } => (EachPass, 4),
-        Says::Temperature { .. } => (EachPass, 5),
-        Says::RainFree { .. } => (EachPass, 6),
-        Says::Buffer { .. } => (EachPass, 7),
-        Says::Adjuvant { .. } => (EachPass, 8),
-        Says::NotWith { .. } => (EachPass, 9),
-        Says::MixingOrder { .. } => (EachPass, 10),
-        Says::Handling { .. } => (EachPass, 11),
+        Says::BoomHeight { .. } => (EachPass, 4),
+        Says::GroundSpeed { .. } => (EachPass, 5),
+        Says::Wind { .. } => (EachPass, 6),
+        Says::NotToward { .. } => (EachPass, 7),
+        Says::NoInversion => (EachPass, 8),
+        Says::Temperature { .. } => (EachPass, 9),
+        Says::Humidity { .. } => (EachPass, 10),
+        Says::DeltaT { .. } => (EachPass, 11),
+        Says::Daylight { .. } => (EachPass, 12),
+        Says::RainFree { .. } => (EachPass, 13),
+        Says::Buffer { .. } => (EachPass, 14),
+        Says::Adjuvant { .. } => (EachPass, 15),
+        Says::NotWith { .. } => (EachPass, 16),
+        Says::MixingOrder { .. } => (EachPass, 17),
+        Says::Handling { .. } => (EachPass, 18),
+        Says::CleanOut { .. } => (EachPass, 19),
         Says::CropStage => (CropAndSeason, 0),
         Says::Dates { .. } => (CropAndSeason, 1),
         Says::Applications { .. } => (CropAndSeason, 2),
@@ -77,6 +85,12 @@ fn blanks(product: &Product, units: Units) -> Vec<Says> {
         Says::RainFree { hours: 0 },
         Says::Controls { weeds: String::new() },
         Says::Temperature { least: None, most: None },
+        Says::Humidity { least: None, most: None },
+        Says::DeltaT { least: None, most: None },
+        Says::NotToward { what: String::new() },
+        Says::NoInversion,
+        Says::Daylight { from: SunTime::SUNRISE, to: SunTime::SUNSET },
+        Says::CleanOut { before: String::new(), how: String::new() },
         Says::Dates { from: None, to: None },
         Says::Adjuvant {
             class: AdjuvantClass::NonIonicSurfactant,
@@ -105,7 +119,13 @@ fn blanks(product: &Product, units: Units) -> Vec<Says> {
         all.push(Says::ActiveSeasonTotal { active, most, per: Period::Year });
     }
     if let Ok(most) = AsTyped::parse(if metric { "0 km/h" } else { "0 mph" }) {
-        all.push(Says::Wind { most, least: None });
+        all.push(Says::Wind { most, least: None, gust: None });
+    }
+    if let Ok(most) = AsTyped::parse(if metric { "0 km/h" } else { "0 mph" }) {
+        all.push(Says::GroundSpeed { most });
+    }
+    if let Ok(most) = AsTyped::parse(if metric { "0 cm" } else { "0 in" }) {
+        all.push(Says::BoomHeight { most });
     }
     if let Ok(width) = AsTyped::parse(if metric { "0 m" } else { "0 ft" }) {
         all.push(Says::Buffer { to: String::new(), width });
@@ -282,12 +302,43 @@ fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
             };
             boxes::choice(ui, &format!("{name} coarsest"), coarsest, &all, say, 150.0);
         }
-        Says::Wind { most, least } => {
+        Says::Wind { most, least, gust } => {
             word(ui, "at most");
             boxes::quantity(ui, &format!("{name} at most"), most, 64.0);
-            word(ui, "and at least");
-            boxes::quantity_hinted(ui, &format!("{name} at least"), least, 64.0, "any");
+            word(ui, "at least");
+            boxes::quantity_hinted(ui, &format!("{name} at least"), least, 56.0, "any");
+            word(ui, "gusts");
+            boxes::quantity_hinted(ui, &format!("{name} gusts at most"), gust, 56.0, "any");
             understood(ui, most, units);
+        }
+        Says::NotToward { what } => {
+            word(ui, "not toward");
+            boxes::sentence(ui, name, what, (room - 70.0).max(90.0), "what lies beside it, apart by commas");
+        }
+        Says::NoInversion => word(ui, "not while warm air lies over cold"),
+        Says::Humidity { least, most } => between(ui, name, least, most, 88.0, units),
+        Says::DeltaT { least, most } => between(ui, name, least, most, 88.0, units),
+        Says::Daylight { from, to } => {
+            word(ui, "from");
+            boxes::sun_time(ui, &format!("{name} from"), from, 130.0);
+            word(ui, "to");
+            boxes::sun_time(ui, &format!("{name} to"), to, 130.0);
+        }
+        Says::BoomHeight { most } => {
+            word(ui, "at most");
+            boxes::quantity(ui, &format!("{name} at most"), most, 64.0);
+            word(ui, "above what is sprayed");
+            understood(ui, most, units);
+        }
+        Says::GroundSpeed { most } => {
+            word(ui, "at most");
+            boxes::quantity(ui, &format!("{name} at most"), most, 64.0);
+            understood(ui, most, units);
+        }
+        Says::CleanOut { before, how } => {
+            word(ui, "before");
+            boxes::text_or_empty(ui, &format!("{name} before"), before, 90.0, "any crop");
+            boxes::sentence(ui, name, how, (room - 148.0).max(90.0), "how, in the label's words");
         }
         Says::Buffer { to, width } => {
             boxes::quantity(ui, &format!("{name} width"), width, 64.0);

@@ -1,0 +1,178 @@
+//! A forecast: the weather that is expected, hour by hour, and how the files it comes from are read.
+
+use jiff::civil::DateTime;
+use serde::{Deserialize, Serialize};
+
+use super::is_default;
+use crate::quantity::{AsTyped, Bearing, Length, Share, Speed, Temperature};
+
+/// The hours that are expected. A forecast is no measurement.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Forecast {
+    /// Where it comes from: the file's name, or "typed by hand".
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub source: String,
+    /// When it was read or typed, by the farm's clock.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub read: Option<DateTime>,
+    /// The hours, in order.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub hours: Vec<Hour>,
+    /// How files are read, remembered by their header line.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub layouts: Vec<FileLayout>,
+}
+
+/// One hour, from its full hour to the next. What is not known stays empty and is not taken for calm, dry or cool.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Hour {
+    /// When it begins, by the farm's clock.
+    pub at: DateTime,
+    /// The second of two hours that the clock shows alike, in the night in which it is put back.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub again: bool,
+    /// The air.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub temperature: Option<AsTyped<Temperature>>,
+    /// The air at the greater of two heights, where both are measured; `temperature` is the lower then.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub higher: Option<AsTyped<Temperature>>,
+    /// Relative humidity.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub humidity: Option<AsTyped<Share>>,
+    /// Dew point, where humidity is not given.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub dew_point: Option<AsTyped<Temperature>>,
+    /// Mean wind.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub wind: Option<AsTyped<Speed>>,
+    /// Strongest gust.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub gust: Option<AsTyped<Speed>>,
+    /// From where the wind blows.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub wind_from: Option<AsTyped<Bearing>>,
+    /// Rain in the hour.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub rain: Option<AsTyped<Length>>,
+    /// How likely rain is.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub rain_chance: Option<AsTyped<Share>>,
+    /// Share of the sky that clouds cover.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub cloud: Option<AsTyped<Share>>,
+}
+
+impl Hour {
+    /// An hour of which nothing is known yet.
+    pub fn new(at: DateTime) -> Self {
+        Self {
+            at,
+            again: false,
+            temperature: None,
+            higher: None,
+            humidity: None,
+            dew_point: None,
+            wind: None,
+            gust: None,
+            wind_from: None,
+            rain: None,
+            rain_chance: None,
+            cloud: None,
+        }
+    }
+}
+
+/// How the columns of a file are read.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct FileLayout {
+    /// The header line by which a file of this layout is known again.
+    pub header: Vec<String>,
+    /// What of it is taken.
+    pub takes: Vec<Take>,
+}
+
+/// A column that is taken.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Take {
+    /// Its heading.
+    pub column: String,
+    /// What it holds.
+    pub holds: Holds,
+    /// The unit of its figures, or how its dates are written; empty where each figure has its own.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub unit: String,
+}
+
+/// What a column may hold.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+pub enum Holds {
+    /// Day and time of day together.
+    DateAndTime,
+    /// The day alone.
+    Date,
+    /// The time of day alone.
+    Time,
+    /// The air.
+    Temperature,
+    /// The air at the greater of two heights.
+    Higher,
+    /// Relative humidity.
+    Humidity,
+    /// Dew point.
+    DewPoint,
+    /// Mean wind.
+    Wind,
+    /// Strongest gust.
+    Gust,
+    /// From where the wind blows.
+    WindFrom,
+    /// Rain in the hour.
+    Rain,
+    /// How likely rain is.
+    RainChance,
+    /// Share of the sky that clouds cover.
+    Cloud,
+}
+
+impl Holds {
+    /// All of them.
+    pub const ALL: [Self; 13] = [
+        Self::DateAndTime,
+        Self::Date,
+        Self::Time,
+        Self::Temperature,
+        Self::Higher,
+        Self::Humidity,
+        Self::DewPoint,
+        Self::Wind,
+        Self::Gust,
+        Self::WindFrom,
+        Self::Rain,
+        Self::RainChance,
+        Self::Cloud,
+    ];
+
+    /// In words.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::DateAndTime => "day and time",
+            Self::Date => "day",
+            Self::Time => "time of day",
+            Self::Temperature => "air",
+            Self::Higher => "air higher up",
+            Self::Humidity => "humidity",
+            Self::DewPoint => "dew point",
+            Self::Wind => "wind",
+            Self::Gust => "gusts",
+            Self::WindFrom => "wind from",
+            Self::Rain => "rain",
+            Self::RainChance => "chance of rain",
+            Self::Cloud => "cloud",
+        }
+    }
+}

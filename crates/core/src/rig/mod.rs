@@ -1,0 +1,20 @@
+//! The rig: what its nozzles deliver and how fine, how it is set for a pass, whether it delivers what was planned, what stays
+//! in it, and how much ground it covers in a day.
+
+pub mod calibration;
+pub mod rinse;
+pub mod setting;
+pub mod work;
+
+use crate::farm::{Farm, Id, NozzleSet, Pass, Rig};
+
+/// The nozzle set of a pass: the one it names, else the one usually fitted, else the rig's first.
+pub fn set_of<'a>(farm: &'a Farm, pass: &Pass) -> Option<(&'a Id, &'a NozzleSet)> {
+    let rig = farm.rigs.get(&pass.rig)?;
+    if pass.nozzles.is_empty() { fitted(rig) } else { rig.sets.get_key_value(&pass.nozzles) }
+}
+
+/// The set usually fitted, else the first.
+pub fn fitted(rig: &Rig) -> Option<(&Id, &NozzleSet)> {
+    if rig.fitted.is_empty() { rig.sets.first() } else { rig.sets.get_key_value(&rig.fitted) }
+}

@@ -1,0 +1,95 @@
+//! The hours in which a pass may be sprayed: what the forecast comes to, hour by hour, against labels, law and practice.
+
+use jiff::civil::DateTime;
+
+use crate::finding::Basis;
+use crate::quantity::{Duration, Share, Temperature, TemperatureSpan};
+
+/// Whether an hour may be used.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Verdict {
+    /// Inside every limit that is known.
+    Allowed,
+    /// A person must decide, or something is not in the forecast.
+    Doubtful,
+    /// A label or a law forbids it.
+    Forbidden,
+}
+
+impl Verdict {
+    /// The word.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Allowed => "allowed",
+            Self::Doubtful => "doubtful",
+            Self::Forbidden => "forbidden",
+        }
+    }
+}
+
+/// What the forecast of an hour comes to, whatever is sprayed.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Sky {
+    /// When the hour begins, by the farm's clock.
+    pub at: DateTime,
+    /// The second of two hours that the clock shows alike.
+    pub again: bool,
+    /// Wet bulb.
+    pub wet_bulb: Option<Temperature>,
+    /// Dry bulb less wet bulb.
+    pub delta_t: Option<TemperatureSpan>,
+    /// Whether the sun is up in all of the hour; `None` where the place is not typed.
+    pub sun_up: Option<bool>,
+    /// Why warm air may lie over cold in it, each with its source; empty where nothing points to it.
+    pub inversion: Vec<(String, Basis)>,
+}
+
+/// A limit that the hours of a pass are held against.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Limit {
+    /// In words: "wind at most 10 mph".
+    pub text: String,
+    /// On what it rests.
+    pub basis: Basis,
+    /// How an hour outside it is judged.
+    pub outside: Verdict,
+}
+
+/// An hour judged for a pass.
+#[derive(Clone, Debug, PartialEq)]
+pub struct JudgedHour {
+    /// When it begins.
+    pub at: DateTime,
+    /// The second of two hours that the clock shows alike.
+    pub again: bool,
+    /// Whether it may be used.
+    pub verdict: Verdict,
+    /// The limits it is outside of, or that cannot be told: place in `Hours::limits`, and how that is judged. The weightiest first.
+    pub binds: Vec<(usize, Verdict)>,
+}
+
+/// A span of hours.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Span {
+    /// When it begins, by the farm's clock.
+    pub from: DateTime,
+    /// When it ends.
+    pub to: DateTime,
+}
+
+/// The hours of a pass.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Hours {
+    /// The limits.
+    pub limits: Vec<Limit>,
+    /// The hours of the pass's day that the forecast holds, in order.
+    pub hours: Vec<JudgedHour>,
+    /// How long the pass takes; `None` where that is not known.
+    pub needs: Option<Duration>,
+    /// The best span of allowed hours that is long enough.
+    pub best: Option<Span>,
+    /// Where none is: the longest, and the share of the pass that fits into it.
+    pub longest: Option<(Span, Share)>,
+    /// Sunrise and sunset of the day.
+    pub sun: Option<Span>,
+}
