@@ -11,11 +11,12 @@ use crate::mix::line::{PlannedLine, reckon};
 use crate::mix::order::{self, Placed};
 use crate::mix::{carrier as fertilizer, charge, pairs};
 use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Duration, Money, Quantity, Units, Volume};
-use crate::rig::rinse::RinsePlan;
-use crate::rig::setting::{RankedSet, Setting};
-use crate::rig::work::Work;
+use crate::rig::rinse::{self, RinsePlan};
+use crate::rig::setting::{self, RankedSet, Setting};
+use crate::rig::work::{self, Work};
+use crate::rig::{self, calibration};
 use crate::water::{self, WaterPlan};
-use crate::weather::Hours;
+use crate::weather::{self, Hours};
 use crate::working::Working;
 
 /// What is asked about the pass and not judged by this version, so that silence is not taken for consent.
@@ -76,8 +77,10 @@ pub struct Plan {
 pub struct PlannedField {
     /// The field.
     pub field: Id,
-    /// How much of it is sprayed.
+    /// How much of it is sprayed: in band spraying the ground in the bands alone.
     pub area: Area,
+    /// How much of it the rig drives over.
+    pub covered: Area,
 }
 
 /// A product's short name, for the gauge.
@@ -114,7 +117,7 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
 
     let fields = ground(farm, pass_id, pass, &mut findings, &mut workings);
     let area: Area = fields.iter().map(|field| field.area).sum();
-    let rig = rig(farm, pass_id, pass, &mut findings);
+    let rig = rig_of(farm, pass_id, pass, &mut findings);
     let carrier = carrier(pass_id, pass, &mut findings);
     let spray_volume = carrier.map_or(Volume::ZERO, |carrier| carrier * area);
     if let Some(carrier) = carrier {
@@ -125,7 +128,12 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
             ),
         );
     }
-    let spray_time = rig.and_then(|rig| time(farm.units, pass_id, pass, rig, area, &mut findings, &mut workings));
+    let covered: Area = fields.iter().map(|field| field.covered).sum();
+    let spray_time = rig.and_then(|rig| time(farm.units, pass_id, pass, rig, covered, &mut findings, &mut workings));
+    let (setting, sets) = carrier
+        .map(|carrier| setting::judge(farm, pass_id, pass, carrier, &mut findings, &mut workings))
+        .unwrap_or_default();
+    calibration::judge_pass(farm, pass_id, pass, &mut findings);
 
     let mut water = water::judge(farm, pass_id, pass, &mut findings, &mut workings);
 
@@ -210,6 +218,10 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
     workings.extend(water::dose::per_load(&water, &loads, farm.units).1);
 
     workings.extend(order::working(&lines, &kept));
+    let work = work::reckon(farm, pass_id, pass, &fields, &loads, spray_time, &mut findings, &mut workings);
+    let rinse = rinse::judge(farm, pass_id, pass, carrier, &mut findings);
+    let needs = work.as_ref().map(|work| work.total).or(spray_time);
+    let hours = weather::judge(farm, pass_id, pass, &fields, needs, &mut findings);
     let cost =
         lines.iter().map(|line| line.cost).try_fold(Money::default(), |sum, cost| cost.map(|cost| sum.plus(cost)));
     let names =
@@ -225,11 +237,11 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
         carrier,
         spray_volume,
         spray_time,
-        setting: None,
-        sets: Vec::new(),
-        work: None,
-        rinse: None,
-        hours: Hours::default(),
+        setting,
+        sets,
+        work,
+        rinse,
+        hours,
         water,
         adjuvants,
         lines,
@@ -258,6 +270,7 @@ fn ground(
         );
     }
     let mut working = Working::new("Ground to spray");
+    let bands = rig::in_bands(farm, pass);
     for id in &pass.fields {
         let Some(field) = farm.fields.get(id) else {
             findings.push(
@@ -296,7 +309,14 @@ fn ground(
             None => area,
         };
         working = working.step(field.name.clone(), area.show(farm.units));
-        planned.push(PlannedField { field: id.clone(), area });
+        let treated = bands.map_or(area, |share| area * share.to_fraction());
+        if let Some(share) = bands {
+            working = working.step(
+                format!("× {}, the share that the bands cover", share.show(farm.units)),
+                treated.show(farm.units),
+            );
+        }
+        planned.push(PlannedField { field: id.clone(), area: treated, covered: area });
     }
     let total: Area = planned.iter().map(|field| field.area).sum();
     if total.is_zero() && !planned.is_empty() {
@@ -326,7 +346,7 @@ fn sprayable(field: &Field, findings: &mut Vec<Finding>, id: &Id) -> Area {
     field.area.value() - unsprayed.value()
 }
 
-fn rig<'a>(farm: &'a Farm, pass_id: &Id, pass: &Pass, findings: &mut Vec<Finding>) -> Option<&'a Rig> {
+fn rig_of<'a>(farm: &'a Farm, pass_id: &Id, pass: &Pass, findings: &mut Vec<Finding>) -> Option<&'a Rig> {
     let about = || Subject::Pass(pass_id.clone());
     if pass.rig.is_empty() {
         findings.push(

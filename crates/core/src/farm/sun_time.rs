@@ -39,9 +39,8 @@ impl std::str::FromStr for SunTime {
     type Err = String;
 
     fn from_str(text: &str) -> Result<Self, String> {
-        let wrong = || {
-            format!("\"{}\" is no time by the sun; write it like \"sunrise\" or \"1 h after sunrise\"", text.trim())
-        };
+        let wrong =
+            || format!("\"{}\" is no time by the sun; write it like \"sunrise\" or \"1 h after sunrise\"", text.trim());
         let lower = text.trim().to_lowercase();
         let (rest, sunset) = match (lower.strip_suffix("sunrise"), lower.strip_suffix("sunset")) {
             (Some(rest), _) => (rest.trim(), false),
@@ -85,7 +84,14 @@ mod tests {
 
     #[test]
     fn times_by_the_sun_are_read_and_shown() {
-        for text in ["sunrise", "sunset", "1 h after sunrise", "2 h before sunset", "30 min before sunrise", "1 h 30 min after sunset"] {
+        for text in [
+            "sunrise",
+            "sunset",
+            "1 h after sunrise",
+            "2 h before sunset",
+            "30 min before sunrise",
+            "1 h 30 min after sunset",
+        ] {
             assert_eq!(text.parse::<SunTime>().unwrap().to_string(), text);
         }
         assert_eq!("60 min after Sunrise".parse::<SunTime>().unwrap(), SunTime { sunset: false, minutes: 60 });

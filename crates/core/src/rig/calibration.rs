@@ -1,5 +1,6 @@
 //! What a calibration says: flow, speed, volume over ground, and which nozzles are worn or blocked.
 
+use crate::farm::{Farm, Id, Pass};
 use crate::finding::Finding;
 use crate::quantity::{CarrierRate, Flow, Share, Speed};
 use crate::working::Working;
@@ -50,3 +51,6 @@ pub enum State {
     /// So far off that it is likely of another size.
     OtherSize,
 }
+
+/// What a pass must know of its rig's last calibration.
+pub(crate) fn judge_pass(_farm: &Farm, _pass_id: &Id, _pass: &Pass, _findings: &mut Vec<Finding>) {}

@@ -1,6 +1,8 @@
 //! What stays in the rig after the last load, and how it is rinsed.
 
-use crate::quantity::{Area, Share, Volume};
+use crate::farm::{Farm, Id, Pass};
+use crate::finding::Finding;
+use crate::quantity::{Area, CarrierRate, Share, Volume};
 use crate::working::Working;
 
 /// The plan for rinsing after a pass.
@@ -38,4 +40,15 @@ pub struct CleanStep {
     pub what: String,
     /// Why, and on what it rests.
     pub basis: crate::finding::Basis,
+}
+
+/// What stays in the rig after a pass, and how it is rinsed.
+pub(crate) fn judge(
+    _farm: &Farm,
+    _pass_id: &Id,
+    _pass: &Pass,
+    _carrier: Option<CarrierRate>,
+    _findings: &mut Vec<Finding>,
+) -> Option<RinsePlan> {
+    None
 }

@@ -1,8 +1,9 @@
 //! How a nozzle set is to be set for a pass.
 
-use crate::farm::{Droplets, Id};
-use crate::finding::Basis;
-use crate::quantity::{Flow, Pressure, Share, Speed};
+use crate::farm::{Droplets, Farm, Id, Pass};
+use crate::finding::{Basis, Finding};
+use crate::quantity::{CarrierRate, Flow, Pressure, Share, Speed};
+use crate::working::Working;
 
 /// A lower and an upper end, both included.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -86,4 +87,16 @@ pub struct RankedSet {
     pub chosen: bool,
     /// Why it stands here, each with its basis.
     pub reasons: Vec<(String, Basis)>,
+}
+
+/// The setting of a pass with its set, and the rig's sets in order of how well they do it.
+pub(crate) fn judge(
+    _farm: &Farm,
+    _pass_id: &Id,
+    _pass: &Pass,
+    _carrier: CarrierRate,
+    _findings: &mut Vec<Finding>,
+    _workings: &mut Vec<Working>,
+) -> (Option<Setting>, Vec<RankedSet>) {
+    (None, Vec::new())
 }
