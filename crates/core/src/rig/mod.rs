@@ -2,6 +2,7 @@
 //! in it, and how much ground it covers in a day.
 
 pub mod calibration;
+pub mod clean_out;
 pub mod rinse;
 pub mod setting;
 pub mod work;
