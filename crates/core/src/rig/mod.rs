@@ -4,6 +4,7 @@
 pub(crate) mod asked;
 pub mod calibration;
 mod choose;
+pub mod clean_out;
 pub mod density;
 pub mod flow;
 pub mod nozzle;
