@@ -23,8 +23,9 @@ use checks::Verdict;
 use serde::Deserialize;
 
 /// Tables that must be there, so that none is lost unnoticed.
-const TABLES: [&str; 10] =
-    ["active", "convert", "equal", "ground", "guidance", "jar", "loads", "order", "sizes", "water"];
+const TABLES: [&str; 12] = [
+    "active", "convert", "density", "equal", "ground", "guidance", "jar", "loads", "nozzle", "order", "sizes", "water",
+];
 /// Fewest published rows that must pass.
 const LEAST_ROWS: usize = 400;
 /// Fewest published sources of which a row must pass.

@@ -273,7 +273,7 @@ fn lacking(task: &Task, one: &Reckoned, about: Subject, findings: &mut Vec<Findi
             )
         },
     );
-    let text = format!("{}: {} is not typed, so not all of the setting can be reckoned", one.set.name, listed(&lacks));
+    let text = format!("{} lacks {}, so not all of its setting can be reckoned", one.set.name, listed(&lacks));
     findings.push(Finding::note(about, text, Basis::Arithmetic).hint(hint));
 }
 
