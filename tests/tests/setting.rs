@@ -12,7 +12,7 @@ use tankard_core::farm::{
 };
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::{Plan, plan};
-use tankard_core::quantity::{AsTyped, CarrierRate, Length, Pressure, Quantity, Speed};
+use tankard_core::quantity::{AsTyped, CarrierRate, Length, Pressure, Quantity, Speed, Units};
 use tankard_core::rig::flow;
 use tankard_core::rig::setting::{Fit, Setting};
 
@@ -123,7 +123,10 @@ fn flow_and_pressure_of_a_setting() {
     must(&farm, Level::Check, "needs 160 psi, above the 80 psi of the nozzle maker's table");
     farm.passes["p"].speed = Some(q("5 mph"));
     let low = must(&farm, Level::Check, "below the 20 psi");
-    assert!(low.hint.contains("from 8.5 mph to 16.8 mph"), "8.40 and 16.80 mph, rounded inwards: {}", low.hint);
+    assert!(low.hint.contains("from 8.5 mph to 16.8 mph"), "8.4004 and 16.8009 mph, rounded inwards: {}", low.hint);
+    farm.units = Units::Metric;
+    let low = must(&farm, Level::Check, "below the 1.38 bar");
+    assert!(low.hint.contains("from 13.6 km/h to 27 km/h"), "13.519 and 27.038 km/h: {}", low.hint);
 }
 
 #[test]
@@ -245,6 +248,19 @@ fn pulsed_valves_hold_the_pressure() {
     must(&farm, Level::Check, "stand open 25 %");
     farm.passes["p"].pressure = Some(q("90 psi"));
     must(&farm, Level::Check, "is held at 90 psi, above the 80 psi");
+    // At 70 psi the droplets are fine to medium; slower does not help, less pressure does.
+    farm.passes["p"].pressure = Some(q("70 psi"));
+    farm.passes["p"].speed = None;
+    says(&mut farm, "a", droplets(Droplets::Coarse, None));
+    let set = planned(&farm).sets.remove(0);
+    assert_eq!((set.fit, set.speed, set.setting.speeds), (Fit::No, None, None));
+    assert!(
+        set.reasons.iter().any(|why| why.0 == "With a pressure from 20 psi to 50 psi it would do"),
+        "{:?}",
+        set.reasons
+    );
+    farm.passes["p"].pressure = Some(q("50 psi"));
+    assert_eq!(planned(&farm).sets[0].fit, Fit::Suits);
 }
 
 #[test]
@@ -395,6 +411,7 @@ fn nothing_typed_wrongly_can_stop_the_program() {
     assert!(setting(&farm).pressure.is_some());
     farm.passes["p"].speed = Some(q("0 mph"));
     assert_eq!(planned(&farm).setting, None);
+    must(&farm, Level::Check, "The speed is typed as nothing");
 }
 
 proptest! {
