@@ -23,16 +23,18 @@ use checks::Verdict;
 use serde::Deserialize;
 
 /// Tables that must be there, so that none is lost unnoticed.
-const TABLES: [&str; 13] = [
+const TABLES: [&str; 15] = [
     "active",
     "calibration",
     "convert",
     "course",
+    "density",
     "equal",
     "ground",
     "guidance",
     "jar",
     "loads",
+    "nozzle",
     "order",
     "rinse",
     "sizes",

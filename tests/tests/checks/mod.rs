@@ -3,6 +3,7 @@
 mod calibrations;
 mod guided;
 mod jar;
+mod nozzles;
 mod planned;
 mod quantities;
 mod waters;
@@ -53,6 +54,16 @@ pub(crate) fn run(row: &Row) -> Result<Verdict, String> {
         "load" => waters::load(row),
         "ions" => waters::ions(row),
         "limit" => waters::limit(row),
+        "nozzle-flow" => nozzles::needed(row),
+        "nozzle-volume" => nozzles::volume(row),
+        "nozzle-speed" => nozzles::speed(row),
+        "nozzle-law" => nozzles::at_pressure(row),
+        "nozzle-pressure" => nozzles::pressure(row),
+        "nozzle-size" => nozzles::size_flow(row),
+        "nozzle-colour" => nozzles::colour(row),
+        "nozzle-apart" => nozzles::apart(row),
+        "nozzle-density" => nozzles::carrier_factor(row),
+        "nozzle-band" => nozzles::band(row),
         other => Err(format!("there is no check \"{other}\"")),
     }
 }
