@@ -3,9 +3,7 @@
 use tankard_core::farm::{Calibration, Farm, Layout, Line, NozzleSet, Pass, Rated, Rig, Test};
 use tankard_core::finding::Level;
 use tankard_core::plan::plan;
-use tankard_core::quantity::{
-    Amount, AsTyped, CarrierRate, Duration, Flow, Length, Quantity, Share, Speed, Volume,
-};
+use tankard_core::quantity::{Amount, AsTyped, CarrierRate, Duration, Flow, Length, Quantity, Share, Speed, Volume};
 use tankard_core::rig::calibration::{Calibrated, acre_course, judge};
 use tankard_core::rig::rinse::{left, rinses_to};
 
@@ -85,8 +83,7 @@ fn judged(row: &Row, test: Test) -> Result<Calibrated, String> {
     farm.rigs.insert(RIG.to_owned(), rig(row)?);
     let date = serde_json::from_str("\"2031-04-02\"").map_err(|error| error.to_string())?;
     let pressure = maybe(row, "pressure")?;
-    let calibration =
-        Calibration { date, set: String::new(), by: String::new(), pressure, test, note: String::new() };
+    let calibration = Calibration { date, set: String::new(), by: String::new(), pressure, test, note: String::new() };
     Ok(judge(&farm, RIG, &calibration))
 }
 
@@ -103,11 +100,9 @@ pub(super) fn calibrated(row: &Row) -> Result<Verdict, String> {
             times: list(row.need("times")?)?.into_iter().flatten().collect(),
             shown: maybe(row, "shown")?,
         },
-        "tank" => Test::TankLevel {
-            area: typed(row.need("area")?)?,
-            used: typed(&row.input)?,
-            set_to: maybe(row, "set_to")?,
-        },
+        "tank" => {
+            Test::TankLevel { area: typed(row.need("area")?)?, used: typed(&row.input)?, set_to: maybe(row, "set_to")? }
+        }
         other => return Err(format!("there is no test \"{other}\"")),
     };
     let found = judged(row, test)?;
