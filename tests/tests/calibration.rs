@@ -6,6 +6,7 @@
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
 
 use jiff::civil::{Date, date};
+use proptest::prelude::*;
 use tankard_core::farm::{Calibration, Farm, Field, Layout, NozzleSet, Pass, Rated, Rig, Test};
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::plan;
@@ -66,6 +67,31 @@ fn checks(judged: &Calibrated) -> Vec<&Finding> {
     judged.findings.iter().filter(|finding| finding.level >= Level::Check).collect()
 }
 
+proptest! {
+    // Arithmetic: without a rating a nozzle is judged by its neighbours, not by the time or by where it stands.
+    #[test]
+    fn neither_time_nor_place_changes_what_a_nozzle_looks_like(
+        caught in prop::collection::vec(20_u32..60, 1..30),
+        seconds in 5_u32..300,
+    ) {
+        let mut farm = farm();
+        farm.rigs["boom"].sets["04"].rated = None;
+        let of = |caught: &mut dyn Iterator<Item = &u32>, seconds: u32| {
+            let caught = caught.map(|amount| Some(q(&format!("{amount} fl oz")))).collect();
+            let test = Test::Catch { time: q(&format!("{seconds} s")), caught };
+            judge(&farm, "boom", &of(date(2031, 4, 2), test))
+        };
+        let minute = of(&mut caught.iter(), 60);
+        let turned = of(&mut caught.iter().rev(), 60);
+        prop_assert_eq!(states(&minute).len(), caught.len());
+        prop_assert_eq!(states(&minute), states(&turned).into_iter().rev().collect::<Vec<_>>());
+        let other = of(&mut caught.iter(), seconds);
+        prop_assert_eq!(states(&minute), states(&other));
+        let ratio = minute.flow.unwrap().ratio(other.flow.unwrap()).unwrap();
+        prop_assert!((ratio - f64::from(seconds) / 60.0).abs() < 1e-9 * ratio);
+    }
+}
+
 #[test]
 fn a_good_boom_has_nothing_to_say() {
     let judged = judged(catch(&[40.0, 41.0, 39.5, 40.5]));
@@ -82,7 +108,7 @@ fn between_the_two_rules_for_the_average_each_source_is_named() {
     let judged = judged(catch(&[42.8, 39.3, 39.3, 38.6]));
     assert_eq!(states(&judged), [State::Worn, State::Good, State::Good, State::Good]);
     let [finding] = checks(&judged)[..] else { panic!("{:#?}", judged.findings) };
-    assert!(finding.text.starts_with("Nozzle 1 (+7 %) gives more than 5 % above the average"), "{}", finding.text);
+    assert!(finding.text.starts_with("Nozzle 1 (+7 %) lies more than 5 % above the average"), "{}", finding.text);
     assert!(finding.text.contains("University of Georgia Extension, SB 16 allows up to 10 %"), "{}", finding.text);
     let source = finding.basis.source();
     assert!(source.contains("Agdex 606-1") && source.contains("Idaho") && !source.contains("Georgia"), "{source}");
@@ -153,7 +179,7 @@ fn a_nozzle_that_gives_nothing_is_blocked_and_one_not_caught_is_none() {
     assert_eq!(judged.nozzles.iter().map(|nozzle| nozzle.place).collect::<Vec<_>>(), [1, 2, 4]);
     assert_eq!(states(&judged), [State::Good, State::Blocked, State::Good]);
     let [below, new] = checks(&judged)[..] else { panic!("{:#?}", judged.findings) };
-    assert!(below.text.starts_with("Nozzle 2 (-100 %) gives more than 10 % below the average"), "{}", below.text);
+    assert!(below.text.starts_with("Nozzle 2 (-100 %) lies more than 10 % below the average"), "{}", below.text);
     assert!(new.text.contains("less than a new one"), "{}", new.text);
 }
 
@@ -217,6 +243,16 @@ fn several_nozzles_of_a_row_are_caught_together() {
     assert!(
         judged.findings.iter().any(|finding| finding.text.starts_with("Rows 1") || finding.text.starts_with("Row "))
     );
+}
+
+#[test]
+fn in_bands_the_ground_of_a_tank_level_is_that_of_the_bands_and_it_is_said() {
+    let mut farm = farm();
+    let tank = || of(date(2031, 4, 2), Test::TankLevel { area: q("2 ac"), used: q("30 gal"), set_to: None });
+    assert!(judge(&farm, "boom", &tank()).findings.is_empty());
+    farm.rigs["boom"].sets["04"].layout = Some(Layout::Band { width: q("10 in"), rows: q("30 in"), nozzles: 1 });
+    let [note] = &judge(&farm, "boom", &tank()).findings[..] else { panic!() };
+    assert!(note.level == Level::Note && note.text.contains("in the bands alone"));
 }
 
 fn found(farm: &Farm, words: &str) -> Option<Finding> {

@@ -102,7 +102,8 @@ fn caught(one: Given, mean: Flow, far: bool, new: Option<Flow>) -> Option<Caught
     };
     let rules = [("average", Some(against_average)), ("new", against_new)];
     // Less than half is dirt: no one fits a size so far from the others by mistake.
-    let state = if far && against_average.to_fraction() > -0.5 {
+    let dirt = !over(against_average) && beyond(against_average, Share::from_percent(50.0));
+    let state = if far && !dirt {
         State::OtherSize
     } else if outside(rules, true) {
         State::Worn
@@ -114,12 +115,16 @@ fn caught(one: Given, mean: Flow, far: bool, new: Option<Flow>) -> Option<Caught
     Some(Caught { place: one.place, flow: one.flow, against_average, against_new, state })
 }
 
-/// "Nozzle 3 (+12.1 %) gives", "Nozzles 3 (+12.1 %) and 7 (+14 %) give".
-fn named(one: &str, which: &[(usize, Share)]) -> String {
+/// "Nozzle 3 (+12.1 %) gives", "Nozzles 3 (+12.1 %) and 7 (+14 %) give": with a verb for one and for several.
+fn named(one: &str, which: &[(usize, Share)], verb: [&str; 2]) -> String {
     let list: Vec<String> = which.iter().map(|(place, share)| format!("{place} ({})", apart(*share))).collect();
-    let (ending, verb) = if which.len() == 1 { ("", "gives") } else { ("s", "give") };
+    let [for_one, for_several] = verb;
+    let (ending, verb) = if which.len() == 1 { ("", for_one) } else { ("s", for_several) };
     format!("{}{ending} {} {verb}", crate::words::capital(one), listed(&list))
 }
+
+const LIE: [&str; 2] = ["lies", "lie"];
+const GIVE: [&str; 2] = ["gives", "give"];
 
 /// The pronoun for so many.
 const fn it(which: &[(usize, Share)]) -> &'static str {
@@ -136,7 +141,7 @@ fn against_average(measured: &Measured, one: &str, out: &mut Calibrated) {
         .collect();
     if let (false, Some(limit)) = (other_size.is_empty(), limits::of("size").next()) {
         let others = if alone { "a new one" } else { "the others" };
-        let sizes = format!("{} so far from {others} that the size is likely another", named(one, &other_size));
+        let sizes = format!("{} so far from {others} that the size is likely another", named(one, &other_size, LIE));
         out.findings.push(Finding::check(measured.about.clone(), sizes, limit.basis()).hint(
             "Read the number on the nozzle; where it is the right one, clean the nozzle and catch again, else replace it.",
         ));
@@ -155,7 +160,7 @@ fn against_average(measured: &Measured, one: &str, out: &mut Calibrated) {
         let (far, near): (Vec<_>, Vec<_>) = side.into_iter().partition(|(_, share)| beyond(*share, loosest));
         let word = if above { "above" } else { "below" };
         if !far.is_empty() {
-            let text = format!("{} more than {} % {word} the average", named(one, &far), percent(loosest));
+            let text = format!("{} more than {} % {word} the average", named(one, &far, LIE), percent(loosest));
             out.findings.push(
                 Finding::check(measured.about.clone(), text, Basis::Published(limits::sources(&rows)))
                     .hint(what_to_do(above, it(&far))),
@@ -166,7 +171,7 @@ fn against_average(measured: &Measured, one: &str, out: &mut Calibrated) {
                 rows.iter().copied().partition(|row| row.share() < loosest);
             let text = format!(
                 "{} more than {} % {word} the average; {} allows up to {} %",
-                named(one, &near),
+                named(one, &near, LIE),
                 percent(strictest),
                 limits::sources(&lenient),
                 percent(loosest)
@@ -220,7 +225,7 @@ fn against_new(measured: &Measured, one: &str, new: Option<Flow>, out: &mut Cali
         let word = if above { "more" } else { "less" };
         let text = format!(
             "{} over {} % {word} than a new one, which gives {new}",
-            named(one, &which),
+            named(one, &which, GIVE),
             percent(limit.share())
         );
         out.findings
