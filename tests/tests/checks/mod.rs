@@ -5,6 +5,7 @@ mod jar;
 mod planned;
 mod quantities;
 mod waters;
+mod weathers;
 
 use crate::Row;
 
@@ -44,6 +45,14 @@ pub(crate) fn run(row: &Row) -> Result<Verdict, String> {
         "load" => waters::load(row),
         "ions" => waters::ions(row),
         "limit" => waters::limit(row),
+        "wet_bulb" => weathers::wet_bulb(row),
+        "stull" => weathers::stull(row),
+        "delta_t" => weathers::delta_t(row),
+        "delta_t_side" => weathers::side(row),
+        "bulbs" => weathers::bulbs(row),
+        "dew_point" => weathers::dew_point(row),
+        "height" => weathers::height(row),
+        "sun" => weathers::sun(row),
         other => Err(format!("there is no check \"{other}\"")),
     }
 }
