@@ -7,6 +7,7 @@ mod nozzles;
 mod planned;
 mod quantities;
 mod waters;
+mod weathers;
 
 use crate::Row;
 
@@ -64,6 +65,14 @@ pub(crate) fn run(row: &Row) -> Result<Verdict, String> {
         "nozzle-apart" => nozzles::apart(row),
         "nozzle-density" => nozzles::carrier_factor(row),
         "nozzle-band" => nozzles::band(row),
+        "wet_bulb" => weathers::wet_bulb(row),
+        "stull" => weathers::stull(row),
+        "delta_t" => weathers::delta_t(row),
+        "delta_t_side" => weathers::side(row),
+        "bulbs" => weathers::bulbs(row),
+        "dew_point" => weathers::dew_point(row),
+        "height" => weathers::height(row),
+        "sun" => weathers::sun(row),
         other => Err(format!("there is no check \"{other}\"")),
     }
 }
