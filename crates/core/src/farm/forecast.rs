@@ -24,6 +24,25 @@ pub struct Forecast {
     pub layouts: Vec<FileLayout>,
 }
 
+/// How long hours that are past stay, counted back from the first hour of a newer forecast.
+const KEPT_DAYS: i32 = 31;
+
+impl Forecast {
+    /// Takes hours from a file: they replace the forecast from their first hour on. Earlier hours stay, for a month, since they
+    /// tell what was expected; and so does the layout, by which a file with the same header is read the next time.
+    pub fn take(&mut self, hours: Vec<Hour>, source: &str, read: DateTime, layout: FileLayout) {
+        let Some(first) = hours.iter().map(|hour| (hour.at, hour.again)).min() else { return };
+        let oldest = first.0.saturating_sub(jiff::Span::new().days(KEPT_DAYS));
+        self.hours.retain(|hour| (hour.at, hour.again) < first && hour.at >= oldest);
+        self.hours.extend(hours);
+        self.hours.sort_by_key(|hour| (hour.at, hour.again));
+        source.clone_into(&mut self.source);
+        self.read = Some(read);
+        self.layouts.retain(|known| known.header != layout.header);
+        self.layouts.push(layout);
+    }
+}
+
 /// One hour, from its full hour to the next. What is not known stays empty and is not taken for calm, dry or cool.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
