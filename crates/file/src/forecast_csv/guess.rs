@@ -2,7 +2,6 @@
 
 use tankard_core::farm::{FileLayout, Holds, Take};
 
-use super::cell::{is_bare, nothing};
 use super::units::{self, unit_of};
 use super::{Table, when};
 
@@ -92,9 +91,7 @@ pub fn guess(table: &Table, known: &[FileLayout]) -> FileLayout {
 
 fn take(table: &Table, at: usize, heading: &Heading, holds: Holds) -> Take {
     // Points of the compass say what they are, and so do figures with units of their own.
-    let cells: Vec<&str> = table.first(at, 20).filter(|cell| nothing(cell).is_none()).collect();
-    let own = cells.iter().filter(|cell| !is_bare(cell)).count();
-    let unit = if own * 2 > cells.len() { None } else { heading.unit(holds) };
+    let unit = if table.is_bare(at) { heading.unit(holds) } else { None };
     Take { column: table.header.get(at).cloned().unwrap_or_default(), holds, unit: unit.unwrap_or_default().to_owned() }
 }
 

@@ -6,7 +6,7 @@ use jiff::civil::DateTime;
 use jiff::tz::{AmbiguousOffset, TimeZone};
 use tankard_core::farm::{FileLayout, Holds, Hour};
 
-use super::cell::{Column, Nothing, is_bare, nothing};
+use super::cell::{Column, Nothing, nothing};
 use super::units::{needs_unit, units};
 use super::when::{self, How, Moment, short};
 use super::{Row, Table};
@@ -100,7 +100,7 @@ impl<'a> Plan<'a> {
             if take.unit.is_empty() {
                 if is_day {
                     problems.push(format!("choose how the days of \"{name}\" are written"));
-                } else if needs_unit(take.holds) && Self::is_bare(table, at) {
+                } else if needs_unit(take.holds) && table.is_bare(at) {
                     problems.push(format!("choose the unit of \"{name}\"; the file does not say it"));
                 }
             } else if needs_unit(take.holds) && !units(take.holds).contains(&take.unit.as_str()) {
@@ -143,12 +143,6 @@ impl<'a> Plan<'a> {
             problems.push(format!("\"{unit}\" is no way to write a day that is known; choose another"));
         }
         if problems.len() > before { None } else { Some(Self { when, how: how?, columns }) }
-    }
-
-    /// Whether the figures of a column have no units of their own.
-    fn is_bare(table: &Table, at: usize) -> bool {
-        let cells: Vec<&str> = table.first(at, 100).filter(|cell| nothing(cell).is_none()).collect();
-        cells.iter().filter(|cell| is_bare(cell)).count() * 2 > cells.len()
     }
 }
 

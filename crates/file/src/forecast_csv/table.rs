@@ -1,5 +1,9 @@
 //! The table in a file: its header and its rows, below whatever stands before them.
 
+use std::fs::{self, File};
+use std::io::{self, Read};
+use std::path::Path;
+
 use csv::{ReaderBuilder, StringRecord};
 use thiserror::Error;
 
@@ -21,6 +25,9 @@ const SEPARATORS: [u8; 3] = [b'\t', b';', b','];
 /// Why a file holds no table that can be read.
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 pub enum TableError {
+    /// The disk said no.
+    #[error("it cannot be opened: {0}")]
+    Io(String),
     /// Nothing is in it.
     #[error("the file is empty")]
     Empty,
@@ -91,6 +98,20 @@ pub struct Table {
 }
 
 impl Table {
+    /// Finds the table in a file. Of a file that is too large no more is read than it takes to see that.
+    ///
+    /// # Errors
+    /// [`TableError`] says why there is none.
+    pub fn open(path: &Path) -> Result<Self, TableError> {
+        let problem = |error: io::Error| TableError::Io(error.to_string());
+        if fs::metadata(path).map_err(problem)?.is_dir() {
+            return Err(TableError::Io("it is a folder".to_owned()));
+        }
+        let mut bytes = Vec::new();
+        File::open(path).map_err(problem)?.take(LARGEST as u64 + 1).read_to_end(&mut bytes).map_err(problem)?;
+        Self::read(&bytes)
+    }
+
     /// Finds the table.
     ///
     /// # Valid range
@@ -149,6 +170,12 @@ impl Table {
     /// The place of a column.
     pub fn column(&self, heading: &str) -> Option<usize> {
         self.header.iter().position(|own| own == heading)
+    }
+
+    /// Whether most figures of a column have no unit of their own.
+    pub fn is_bare(&self, column: usize) -> bool {
+        let cells: Vec<&str> = self.first(column, SAMPLE).filter(|text| cell::nothing(text).is_none()).collect();
+        cells.iter().filter(|text| cell::is_bare(text)).count() * 2 > cells.len()
     }
 
     /// The first texts of a column that are not empty.
