@@ -34,6 +34,11 @@ pub(super) fn is_bare(cell: &str) -> bool {
         || take(cell.strip_prefix('+').unwrap_or(cell)).is_ok_and(|(_, rest)| rest.trim().is_empty())
 }
 
+/// Whether a cell says its own unit: a figure with something behind it, or a point of the compass.
+pub(super) fn has_unit(cell: &str) -> bool {
+    take(cell).map_or_else(|_| Bearing::parse(cell).is_ok(), |_| !is_bare(cell))
+}
+
 /// How cells of a column are read.
 #[derive(Clone, Copy)]
 pub(super) struct Column<'a> {

@@ -174,8 +174,13 @@ impl Table {
 
     /// Whether most figures of a column have no unit of their own.
     pub fn is_bare(&self, column: usize) -> bool {
-        let cells: Vec<&str> = self.first(column, SAMPLE).filter(|text| cell::nothing(text).is_none()).collect();
-        cells.iter().filter(|text| cell::is_bare(text)).count() * 2 > cells.len()
+        let (bare, own) = self
+            .first(column, SAMPLE)
+            .filter(|text| cell::nothing(text).is_none())
+            .fold((0_usize, 0_usize), |(bare, own), text| {
+                (bare + usize::from(cell::is_bare(text)), own + usize::from(cell::has_unit(text)))
+            });
+        bare >= own
     }
 
     /// The first texts of a column that are not empty.

@@ -243,6 +243,7 @@ fn columns(ui: &mut Ui, coming: &mut Coming) {
             coming.table.rows.iter().take(3).map(|row| row.cell(at).chars().take(24).collect()).collect();
         let texts = texts.join("   ");
         ui.horizontal(|ui| {
+            ui.set_min_height(look::ROW);
             let named = |ui: &mut Ui| {
                 ui.add(Label::new(heading).truncate());
             };
