@@ -1,12 +1,15 @@
-//! The farm itself: its name, units, paper, place, measuring marks and emergency lines.
+//! The farm itself: its name, units, paper, place, measuring marks, emergency lines, and the limits it keeps to.
 
 use egui::Ui;
-use tankard_core::farm::{Farm, Measuring, Paper, Place};
-use tankard_core::quantity::{Quantity, Units};
+use tankard_core::farm::{Farm, Measuring, Paper, Place, Practice};
+use tankard_core::quantity::{AsTyped, Quantity, Units};
 
 use super::{Bench, line, quiet, section, title_box, word};
 use crate::look;
 use crate::parts::{boxes, lists};
+
+const USUAL: (&str, &str, &str, &str, &str, &str, &str, &str, &str, &str) =
+    ("usual", "usual", "usual", "usual", "usual", "usual", "usual", "usual", "usual", "usual");
 
 /// What of the farm is edited here; its collections stay where they are.
 #[derive(Clone, PartialEq)]
@@ -18,6 +21,7 @@ struct House {
     paper: Paper,
     measuring: Measuring,
     emergency: String,
+    practice: Practice,
 }
 
 impl House {
@@ -30,6 +34,7 @@ impl House {
             paper: farm.paper,
             measuring: farm.measuring.clone(),
             emergency: farm.emergency.join("\n"),
+            practice: farm.practice.clone(),
         }
     }
 
@@ -40,6 +45,7 @@ impl House {
         farm.place = (self.place != Place::default()).then_some(self.place);
         farm.paper = self.paper;
         farm.measuring = self.measuring;
+        farm.practice = self.practice;
         farm.emergency = if self.emergency.is_empty() {
             Vec::new()
         } else {
@@ -118,7 +124,60 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
             ui.label(look::soft(ui, "is not a time zone known here").color(look::colours(ui).check));
         }
     });
+    line(ui, "height above the sea", |ui| {
+        boxes::quantity_hinted(ui, "height above the sea", &mut house.place.altitude, 120.0, "not known");
+        boxes::understood(ui, house.place.altitude.as_ref(), house.units);
+        word(ui, "for the pressure of the air, which Delta T rests on");
+    });
+    practice(ui, &mut house.practice, house.units);
     if house != before {
         bench.desk.document.edit(|farm| house.into(farm));
     }
+}
+
+/// The limits that hold where no label and no law says more; a box left empty stands for the usual one.
+fn practice(ui: &mut Ui, practice: &mut Practice, units: Units) {
+    section(ui, "What this farm keeps to");
+    word(ui, "Where no label and no law says more. A box left empty stands for the value in it, which is usual.");
+    limit(ui, "wind at least", &mut practice.least_wind, USUAL.0, units, "in still air spray hangs");
+    limit(ui, "wind at most", &mut practice.most_wind, USUAL.1, units, "");
+    limit(ui, "gusts at most", &mut practice.most_gust, USUAL.2, units, "");
+    limit(ui, "Delta T good from", &mut practice.least_delta_t, USUAL.3, units, "");
+    limit(ui, "Delta T good up to", &mut practice.good_delta_t, USUAL.4, units, "");
+    limit(ui, "Delta T at most", &mut practice.most_delta_t, USUAL.5, units, "above it, do not spray");
+    limit(ui, "air at least", &mut practice.least_air, USUAL.6, units, "");
+    limit(ui, "air at most", &mut practice.most_air, USUAL.7, units, "");
+    limit(
+        ui,
+        "wet from a chance of",
+        &mut practice.wet_chance,
+        USUAL.8,
+        units,
+        "an hour of such a chance counts as rain",
+    );
+    line(ui, "calibration is old after", |ui| {
+        boxes::count_or_none(
+            ui,
+            "days after which a calibration is old",
+            &mut practice.calibration_days,
+            60.0,
+            USUAL.9,
+        );
+        word(ui, "days");
+    });
+}
+
+fn limit<Q: Quantity>(
+    ui: &mut Ui,
+    name: &str,
+    value: &mut Option<AsTyped<Q>>,
+    usual: &str,
+    units: Units,
+    beside: &str,
+) {
+    line(ui, name, |ui| {
+        boxes::quantity_hinted(ui, name, value, 120.0, usual);
+        boxes::understood(ui, value.as_ref(), units);
+        word(ui, beside);
+    });
 }
