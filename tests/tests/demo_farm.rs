@@ -24,3 +24,13 @@ fn a_stop_a_check_and_notes_arise_honestly() {
     let clean = plans.iter().filter(|plan| plan.count(Level::Stop) == 0).count();
     assert!(clean > plans.len() / 2);
 }
+
+/// What is typed is what is saved: the demo farm, with all its kinds of entries, comes out of the program as it went in.
+#[test]
+fn it_is_saved_as_it_was_read() {
+    let farm = tankard_file::read(demo::TEXT.as_bytes()).unwrap();
+    let written = tankard_file::write(&farm).unwrap();
+    let differs = written.lines().zip(demo::TEXT.lines()).position(|(new, old)| new != old);
+    let at = |text: &str| differs.and_then(|at| text.lines().nth(at).map(str::to_owned));
+    assert!(written == demo::TEXT, "line {differs:?}: {:?} became {:?}", at(demo::TEXT), at(&written));
+}
