@@ -207,7 +207,7 @@ pub fn quantity_in<Q: Quantity>(
 ) {
     let whole = |text: &str| {
         let text = text.trim();
-        if !text.contains(char::is_alphabetic) { format!("{text} {unit}") } else { text.to_owned() }
+        if text.contains(char::is_alphabetic) { text.to_owned() } else { format!("{text} {unit}") }
     };
     let read = |text: &str| {
         if text.trim().is_empty() {

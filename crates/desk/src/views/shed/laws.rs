@@ -4,7 +4,7 @@ use egui::{Label, Ui};
 use tankard_core::farm::label::{Says, Statement};
 use tankard_core::farm::{Droplets, Farm, Id, Law, Product};
 use tankard_core::label::names::speak_of;
-use tankard_core::quantity::{AsTyped, Units};
+use tankard_core::quantity::{AsTyped, Quantity, Units};
 
 use super::guidance::{self, applies};
 use super::statements::{self, blanks};
@@ -197,6 +197,10 @@ fn whole(law: &Law, units: Units) -> String {
     format!("For {}{space}{applies}: {}", about(law), said(law, units))
 }
 
+fn text<Q: Quantity>(value: Option<&AsTyped<Q>>) -> Option<&str> {
+    value.map(AsTyped::text)
+}
+
 fn said(law: &Law, units: Units) -> String {
     let between = |least: Option<&str>, most: Option<&str>| match (least, most) {
         (None, None) => String::new(),
@@ -204,9 +208,6 @@ fn said(law: &Law, units: Units) -> String {
         (None, Some(most)) => format!(" at most {most}"),
         (Some(least), Some(most)) => format!(" {least} to {most}"),
     };
-    fn text<Q: tankard_core::quantity::Quantity>(value: Option<&AsTyped<Q>>) -> Option<&str> {
-        value.map(AsTyped::text)
-    }
     let values = match &law.says.says {
         Says::Wind { most, least, gust } => {
             let gusts = gust.as_ref().map(|gust| format!(", gusts at most {gust}")).unwrap_or_default();
@@ -230,8 +231,7 @@ fn said(law: &Law, units: Units) -> String {
         Says::GroundSpeed { most } => format!(" at most {most}"),
         Says::Buffer { to, width } if to.trim().is_empty() => format!(" of {width}"),
         Says::Buffer { to, width } => format!(" of {width} to {}", to.trim()),
-        Says::RainFree { hours } => format!(" for {hours} h"),
-        Says::ReEntry { hours } => format!(" for {hours} h"),
+        Says::RainFree { hours } | Says::ReEntry { hours } => format!(" for {hours} h"),
         Says::Dates { from, to } => {
             let (from, to) = (from.map(|day| day.to_string()), to.map(|day| day.to_string()));
             return match (from, to) {

@@ -4,10 +4,10 @@ use std::sync::Arc;
 
 use egui::{Align, Label, Layout, RichText, ScrollArea, Ui};
 use jiff::civil::Date;
-use tankard_core::farm::{Calibration, Farm, Id, Rig, Test};
+use tankard_core::farm::{Calibration, Id, Rig, Test};
 use tankard_core::finding::Level;
 use tankard_core::quantity::{AsTyped, Quantity, Share, Units};
-use tankard_core::rig::calibration::{Calibrated, State};
+use tankard_core::rig::calibration::{Calibrated, State, judge};
 
 use super::super::sheets::{day, pair, say, sheet};
 use super::super::{Bench, line, named, section, word};
@@ -97,10 +97,6 @@ fn judged(bench: &mut Bench, rig_id: &Id) -> Arc<Vec<Calibrated>> {
     Arc::clone(&bench.state.rigs.judged.all)
 }
 
-fn judge(_farm: &Farm, _rig_id: &Id, _calibration: &Calibration) -> Calibrated {
-    Calibrated::default()
-}
-
 /// A row of the history.
 fn row(ui: &mut Ui, is_open: bool, calibration: &Calibration, verdict: &(Option<Level>, String)) -> bool {
     let (level, words) = verdict;
@@ -128,8 +124,8 @@ fn verdict(judged: &Calibrated, units: Units) -> (Option<Level>, String) {
         (count > 0).then(|| format!("{count} {word}"))
     };
     let mut parts: Vec<String> = [
-        counted(State::Worn, ways::word_for(State::Worn)),
-        counted(State::Blocked, ways::word_for(State::Blocked)),
+        counted(State::Worn, State::Worn.name()),
+        counted(State::Blocked, State::Blocked.name()),
         counted(State::OtherSize, "of another size"),
     ]
     .into_iter()
@@ -221,6 +217,8 @@ pub(super) fn sheets(bench: &mut Bench, ui: &mut Ui, rig_id: &Id) {
         values.extend(judged.against_new.map(|share| ("against a new one", signed(share))));
         values.extend(judged.speed.map(|speed| ("speed", speed.show(units))));
         values.extend(judged.carrier.map(|carrier| ("volume over ground", carrier.show(units))));
+        let against = if judged.carrier.is_some() { "against what was set" } else { "against the cab" };
+        values.extend(judged.against_typed.map(|share| (against, signed(share))));
         if values.is_empty() && judged.findings.is_empty() {
             say(ui, "Type what was measured to see it.");
         }

@@ -197,14 +197,6 @@ pub(super) fn number(set: &NozzleSet, width: Option<Length>) -> Option<u32> {
     (1.0..=1000.0).contains(&places).then(|| (places as u32).saturating_mul(each))
 }
 
-/// How many stand to a row, where they stand by rows.
-pub(super) const fn to_a_row(set: &NozzleSet) -> Option<u32> {
-    match &set.layout {
-        Some(Layout::Band { nozzles, .. } | Layout::Directed { nozzles, .. }) => Some(*nozzles),
-        _ => None,
-    }
-}
-
 /// What a choice of size brings.
 #[derive(Clone, PartialEq)]
 enum Size {

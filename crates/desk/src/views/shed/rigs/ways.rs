@@ -4,7 +4,7 @@ use egui::{Align, Color32, Label, Layout, Rect, Sense, Ui, Vec2};
 use tankard_core::farm::{Calibration, NozzleSet, Rig, Test};
 use tankard_core::finding::Level;
 use tankard_core::quantity::{AsTyped, Quantity, Share, Units, Volume};
-use tankard_core::rig::calibration::{Calibrated, Caught, State};
+use tankard_core::rig::calibration::{Calibrated, Caught, State, acre_fraction};
 
 use super::super::statements::understood;
 use super::super::{line, lines, word};
@@ -43,16 +43,6 @@ pub(super) fn set_of<'a>(rig: &'a Rig, calibration: &Calibration) -> Option<&'a 
     rig.sets.get(&calibration.set)
 }
 
-/// The word for a state.
-pub(super) const fn word_for(state: State) -> &'static str {
-    match state {
-        State::Good => "good",
-        State::Worn => "worn",
-        State::Blocked => "blocked",
-        State::OtherSize => "other size",
-    }
-}
-
 /// The unit of what is caught.
 const fn jug(units: Units) -> &'static str {
     match units {
@@ -65,30 +55,45 @@ const fn jug(units: Units) -> &'static str {
 /// What to do, step by step.
 pub(super) fn steps(ui: &mut Ui, test: &Test, set: Option<&NozzleSet>, units: Units) {
     const WATER: &str =
-        "Rinse the sprayer and put clean water into it. Catch water, never spray; wear gloves all the same.";
-    let unit = jug(units);
+        "Rinse the sprayer and put clean water into it. Catch water, never spray, and wear gloves all the same.";
+    let bare = format!("A bare number is taken as {}.", jug(units));
     let steps: Vec<String> = match test {
         Test::Catch { time, .. } => vec![
             WATER.to_owned(),
-            "Stand with the boom out and the pressure set that you spray with. Read it at the boom and type it below.".to_owned(),
-            format!("Hold a jug under each nozzle for {time} and type what is in it, from the left end of the boom to the right as you drive."),
-            format!("A sample across the boom will do: leave the others empty. A bare number is taken as {unit}."),
+            "Stand, with the boom out, at the pressure you spray with. Read it at the boom and type it below.".to_owned(),
+            format!(
+                "Hold a jug under each nozzle for {time} and type what is in it, from the left end of the boom to the right \
+                 as you drive. {bare}"
+            ),
+            "A sample across the boom will do; leave the others empty.".to_owned(),
         ],
-        Test::AcreFraction { .. } => vec![
-            WATER.to_owned(),
-            course(set, units),
-            "Drive it in the field at the speed, gear and engine speed you spray with, up to speed before the start; time it.".to_owned(),
-            format!("Stand, with the same engine speed and pressure, and catch for that time: one nozzle, or all nozzles of one row. A bare number is taken as {unit}."),
-            "What is caught, in fluid ounces, is then the gallons to the acre.".to_owned(),
-        ],
+        Test::AcreFraction { .. } => {
+            let together = set.and_then(|set| set.layout.as_ref()).map_or(1, |layout| acre_fraction::width(layout).1);
+            let what = if together > 1 {
+                format!("what the {together} nozzles of a row give together")
+            } else {
+                "what one nozzle gives".to_owned()
+            };
+            vec![
+                WATER.to_owned(),
+                course(set, units),
+                "Drive it in the field with the gear and engine speed you spray with, up to speed before its start, and \
+                 time it."
+                    .to_owned(),
+                format!(
+                    "Stand, with the same engine speed and pressure, and catch for that time {what}. Type it once for each \
+                     that you catch. {bare}"
+                ),
+            ]
+        }
         Test::Course { .. } => vec![
             "Mark a course in the field, not on the road: the longer, the better the time tells.".to_owned(),
-            "Fill the tank half, and get up to speed before the start.".to_owned(),
-            "Time at least two runs, one each way, and type what the cab showed.".to_owned(),
+            "Fill the tank half, and be up to speed before its start.".to_owned(),
+            "Time two runs or more, one each way, and type what the cab showed. A bare number is taken as s.".to_owned(),
         ],
         Test::TankLevel { .. } => vec![
             "Stand level and fill the tank with clean water to a mark you can find again.".to_owned(),
-            "Spray a measured piece of ground with it, with the setting you spray with.".to_owned(),
+            "Spray it on a measured piece of ground with the setting you spray with.".to_owned(),
             "Stand on the same place, fill up to the same mark, and measure what it takes.".to_owned(),
         ],
     };
@@ -96,23 +101,32 @@ pub(super) fn steps(ui: &mut Ui, test: &Test, set: Option<&NozzleSet>, units: Un
     for (at, step) in steps.iter().enumerate() {
         ui.horizontal_top(|ui| {
             let number = look::soft(ui, format!("{}", at + 1));
-            ui.add_sized(Vec2::new(12.0, 16.0), Label::new(number));
+            ui.add_sized(Vec2::new(12.0, 18.0), Label::new(number));
             ui.add(Label::new(step).wrap());
         });
     }
     ui.add_space(4.0);
 }
 
-/// The course of the 1/128 acre.
-fn course(_set: Option<&NozzleSet>, _units: Units) -> String {
-    "Mark the course that one nozzle, or the nozzles of a row, sprays 1/128 acre on. Type under Nozzle sets how they stand to see how long it is.".to_owned()
+/// How long the course of the 1/128 acre is.
+fn course(set: Option<&NozzleSet>, units: Units) -> String {
+    let width = set.and_then(|set| set.layout.as_ref()).map(|layout| acre_fraction::width(layout).0);
+    match width.and_then(|width| acre_fraction::acre_course(width).map(|course| (width, course))) {
+        Some((width, course)) => format!(
+            "Mark a course of {} in the field: over it, a width of {} is 1/128 acre.",
+            course.show(units),
+            width.show(units)
+        ),
+        None => "Mark the course on which what is caught together sprays 1/128 acre. Type under Nozzle sets how they stand, and \
+                 its length is told here."
+            .to_owned(),
+    }
 }
 
 /// The boxes for what was measured.
 pub(super) fn measured(ui: &mut Ui, rig: &Rig, calibration: &mut Calibration, judged: &Calibrated, units: Units) {
     let set = set_of(rig, calibration);
     let number = set.and_then(|set| set.count.or_else(|| nozzles::number(set, rig.boom.as_ref().map(AsTyped::value))));
-    let to_a_row = set.and_then(nozzles::to_a_row).unwrap_or(1);
     match &mut calibration.test {
         Test::Catch { time, caught } => {
             seconds(ui, "caught for", time, "each nozzle");
@@ -121,7 +135,7 @@ pub(super) fn measured(ui: &mut Ui, rig: &Rig, calibration: &mut Calibration, ju
         }
         Test::AcreFraction { time, caught } => {
             seconds(ui, "time of the course", time, "");
-            lines(ui, "caught", |ui| several(ui, "caught", caught, to_a_row, jug(units)));
+            lines(ui, "caught", |ui| several(ui, "caught", caught, 1, jug(units)));
         }
         Test::Course { length, times, shown } => {
             line(ui, "course", |ui| {
@@ -167,8 +181,7 @@ fn seconds(ui: &mut Ui, name: &str, value: &mut AsTyped<tankard_core::quantity::
 }
 
 /// Boxes for several values of one kind, with one more than there are.
-fn several<Q: Quantity>(ui: &mut Ui, name: &str, values: &mut Vec<AsTyped<Q>>, least: u32, unit: &str) {
-    let least = usize::try_from(least).unwrap_or(1).min(24);
+fn several<Q: Quantity>(ui: &mut Ui, name: &str, values: &mut Vec<AsTyped<Q>>, least: usize, unit: &str) {
     for at in 0..(values.len() + 1).max(least) {
         let mut value = values.get(at).cloned();
         boxes::quantity_in(ui, &format!("{name} {}", at + 1), &mut value, 76.0, "", unit);
@@ -253,7 +266,7 @@ fn place(ui: &mut Ui, at: usize, caught: &mut Vec<Option<AsTyped<Volume>>>, resu
             }
         }
         if let Some(result) = result.filter(|result| result.state != State::Good) {
-            ui.label(look::strong(word_for(result.state)).color(look::of_level(colours, Level::Check)));
+            ui.label(look::strong(result.state.name()).color(look::of_level(colours, Level::Check)));
         }
     });
     let Some(result) = result else { return };
@@ -271,7 +284,7 @@ fn place(ui: &mut Ui, at: usize, caught: &mut Vec<Option<AsTyped<Volume>>>, resu
             ui.label(look::soft(ui, words));
         })
         .response;
-    let whole = format!("nozzle {}: {}, {}", result.place, result.flow.show(units), word_for(result.state));
+    let whole = format!("nozzle {}: {}, {}", result.place, result.flow.show(units), result.state.name());
     response.on_hover_text(whole);
 }
 
