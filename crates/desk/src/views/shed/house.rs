@@ -3,13 +3,11 @@
 use egui::Ui;
 use tankard_core::farm::{Farm, Measuring, Paper, Place, Practice};
 use tankard_core::quantity::{AsTyped, Quantity, Units};
+use tankard_core::weather::practice::{source, usual, why};
 
 use super::{Bench, line, quiet, section, title_box, word};
 use crate::look;
 use crate::parts::{boxes, lists};
-
-const USUAL: (&str, &str, &str, &str, &str, &str, &str, &str, &str, &str) =
-    ("usual", "usual", "usual", "usual", "usual", "usual", "usual", "usual", "usual", "usual");
 
 /// What of the farm is edited here; its collections stay where they are.
 #[derive(Clone, PartialEq)]
@@ -137,47 +135,39 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
 
 /// The limits that hold where no label and no law says more; a box left empty stands for the usual one.
 fn practice(ui: &mut Ui, practice: &mut Practice, units: Units) {
+    let usual = usual();
     section(ui, "What this farm keeps to");
-    word(ui, "Where no label and no law says more. A box left empty stands for the value in it, which is usual.");
-    limit(ui, "wind at least", &mut practice.least_wind, USUAL.0, units, "in still air spray hangs");
-    limit(ui, "wind at most", &mut practice.most_wind, USUAL.1, units, "");
-    limit(ui, "gusts at most", &mut practice.most_gust, USUAL.2, units, "");
-    limit(ui, "Delta T good from", &mut practice.least_delta_t, USUAL.3, units, "");
-    limit(ui, "Delta T good up to", &mut practice.good_delta_t, USUAL.4, units, "");
-    limit(ui, "Delta T at most", &mut practice.most_delta_t, USUAL.5, units, "above it, do not spray");
-    limit(ui, "air at least", &mut practice.least_air, USUAL.6, units, "");
-    limit(ui, "air at most", &mut practice.most_air, USUAL.7, units, "");
-    limit(
-        ui,
-        "wet from a chance of",
-        &mut practice.wet_chance,
-        USUAL.8,
-        units,
-        "an hour of such a chance counts as rain",
-    );
+    word(ui, "Where no label and no law says more. A box left empty stands for the usual value that is shown in it.");
+    limit(ui, "wind at least", "least_wind", &mut practice.least_wind, usual.least_wind.as_ref(), units);
+    limit(ui, "wind at most", "most_wind", &mut practice.most_wind, usual.most_wind.as_ref(), units);
+    limit(ui, "gusts at most", "most_gust", &mut practice.most_gust, usual.most_gust.as_ref(), units);
+    limit(ui, "Delta T good from", "least_delta_t", &mut practice.least_delta_t, usual.least_delta_t.as_ref(), units);
+    limit(ui, "Delta T good up to", "good_delta_t", &mut practice.good_delta_t, usual.good_delta_t.as_ref(), units);
+    limit(ui, "Delta T at most", "most_delta_t", &mut practice.most_delta_t, usual.most_delta_t.as_ref(), units);
+    limit(ui, "air at least", "least_air", &mut practice.least_air, usual.least_air.as_ref(), units);
+    limit(ui, "air at most", "most_air", &mut practice.most_air, usual.most_air.as_ref(), units);
+    limit(ui, "wet from a chance of", "wet_chance", &mut practice.wet_chance, usual.wet_chance.as_ref(), units);
     line(ui, "calibration is old after", |ui| {
-        boxes::count_or_none(
-            ui,
-            "days after which a calibration is old",
-            &mut practice.calibration_days,
-            60.0,
-            USUAL.9,
-        );
+        let hint = usual.calibration_days.map(|days| days.to_string()).unwrap_or_default();
+        let name = "days after which a calibration is old";
+        boxes::count_or_none(ui, name, &mut practice.calibration_days, 120.0, &hint);
         word(ui, "days");
     });
 }
 
+/// A limit, with why there is such a one; the pointer brings where the usual value comes from.
 fn limit<Q: Quantity>(
     ui: &mut Ui,
     name: &str,
+    key: &str,
     value: &mut Option<AsTyped<Q>>,
-    usual: &str,
+    usual: Option<&AsTyped<Q>>,
     units: Units,
-    beside: &str,
 ) {
     line(ui, name, |ui| {
-        boxes::quantity_hinted(ui, name, value, 120.0, usual);
+        let hint = usual.map(|usual| usual.show(units)).unwrap_or_default();
+        boxes::quantity_hinted(ui, name, value, 120.0, &hint);
         boxes::understood(ui, value.as_ref(), units);
-        word(ui, beside);
+        ui.label(look::soft(ui, why(key))).on_hover_text(format!("The usual value: {}", source(key)));
     });
 }

@@ -6,6 +6,7 @@ use egui::{Align, Label, Layout, RichText, ScrollArea, Ui};
 use jiff::civil::Date;
 use tankard_core::farm::{Calibration, Id, Rig, Test};
 use tankard_core::finding::Level;
+use tankard_core::quantity::number::show as number;
 use tankard_core::quantity::{AsTyped, Quantity, Share, Units};
 use tankard_core::rig::calibration::{Calibrated, State, judge};
 
@@ -142,16 +143,11 @@ fn verdict(judged: &Calibrated, units: Units) -> (Option<Level>, String) {
     (level, if parts.is_empty() { "nothing measured yet".to_owned() } else { parts.join(", ") })
 }
 
-/// "+5 %".
+/// "+5.2 %".
 pub(super) fn signed(share: Share) -> String {
-    let percent = share.to_percent().round();
-    if percent > 0.0 {
-        format!("+{percent} %")
-    } else if percent < 0.0 {
-        format!("−{} %", -percent)
-    } else {
-        "0 %".to_owned()
-    }
+    let percent = (share.to_percent() * 10.0).round() / 10.0;
+    let sign = if percent > 0.0 { "+" } else { "" };
+    format!("{sign}{} %", number(percent, 1))
 }
 
 /// The acts that begin a calibration.

@@ -3,6 +3,7 @@
 use egui::{Label, RichText, Ui};
 use tankard_core::farm::{ClassAt, Droplets, Farm, Id, Layout, NozzleSet, Rated, Rig};
 use tankard_core::quantity::{AsTyped, Length, Pressure, Quantity, Units};
+use tankard_core::rig::nozzle;
 
 use super::super::statements::understood;
 use super::super::{Bench, counted, cross, line, lines, named, section, word};
@@ -208,28 +209,16 @@ enum Size {
 }
 
 /// The sizes of ISO 10625 by both definitions, those of the farm's units first.
-fn sizes(units: Units) -> Vec<Size> {
-    let mut american = Vec::new();
-    let mut metric = Vec::new();
-    for (size, gallons, litres) in SIZES {
-        let of = |flow: String, at: &str| {
-            let rated = Rated { flow: AsTyped::parse(&flow).ok()?, at: AsTyped::parse(at).ok()? };
-            Some(Size::Of((*size).to_owned(), rated))
-        };
-        american.extend(of(format!("{gallons} gal/min"), "40 psi"));
-        metric.extend(of(format!("{litres} L/min"), "3 bar"));
-    }
-    if units == Units::Metric {
-        metric.into_iter().chain(american).collect()
-    } else {
-        american.into_iter().chain(metric).collect()
-    }
+fn choices(units: Units) -> Vec<Size> {
+    let of = |which: fn(&nozzle::Size) -> &Rated| {
+        nozzle::sizes().iter().map(move |size| Size::Of(size.size.clone(), which(size).clone()))
+    };
+    let (american, metric) = (of(|size| &size.us), of(|size| &size.metric));
+    if units == Units::Metric { metric.chain(american).collect() } else { american.chain(metric).collect() }
 }
 
-const SIZES: &[(&str, &str, &str)] = &[("04", "0.4", "1.6"), ("05", "0.5", "2"), ("06", "0.6", "2.4")];
-
 fn size(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
-    let known = sizes(units);
+    let known = choices(units);
     let now = match known.iter().find(
         |size| matches!(size, Size::Of(name, rated) if *name == set.size.trim() && set.rated.as_ref() == Some(rated)),
     ) {
@@ -251,7 +240,10 @@ fn size(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
     let mut chosen = now.clone();
     line(ui, "size", |ui| {
         boxes::choice(ui, "size", &mut chosen, &all, say, 220.0);
-        word(ui, "number of ISO 10625, stamped on the nozzle; it fills in the rating");
+        match nozzle::size(&set.size) {
+            Some(size) => word(ui, &format!("after ISO 10625, {}; it fills in the rating", size.colour)),
+            None => word(ui, "number after ISO 10625, stamped on the nozzle; it fills in the rating"),
+        }
     });
     if chosen != now {
         match chosen {

@@ -1,6 +1,6 @@
 //! Ways to calibrate: what to do, step by step, and the boxes for what was measured.
 
-use egui::{Align, Color32, Label, Layout, Rect, Sense, Ui, Vec2};
+use egui::{Align, Color32, Label, Layout, Rect, RichText, Sense, Ui, UiBuilder, Vec2};
 use tankard_core::farm::{Calibration, NozzleSet, Rig, Test};
 use tankard_core::finding::Level;
 use tankard_core::quantity::{AsTyped, Quantity, Share, Units, Volume};
@@ -197,14 +197,14 @@ fn several<Q: Quantity>(ui: &mut Ui, name: &str, values: &mut Vec<AsTyped<Q>>, l
 }
 
 /// Measures of a place on the boom: its number, its box, the word, and beneath them the bar.
-const CELL: Vec2 = Vec2::new(166.0, 44.0);
+const CELL: Vec2 = Vec2::new(178.0, 44.0);
 const PLACE: f32 = 22.0;
 const JUG: f32 = 76.0;
-const BAR: f32 = 40.0;
+const BAR: f32 = 32.0;
 /// Boxes where it is not known how many nozzles there are.
 const SOME: usize = 12;
 /// The deviation that fills half a bar.
-const FULL: f64 = 0.15;
+const FULL: f64 = 0.10;
 
 /// A box for each nozzle, from left to right, with how far it is off.
 fn grid(
@@ -232,10 +232,11 @@ fn grid(
             ui.spacing_mut().item_spacing.x = gap;
             for at in from..(from + columns).min(places) {
                 let result = judged.nozzles.iter().find(|nozzle| nozzle.place == at + 1);
-                ui.allocate_ui_with_layout(CELL, Layout::top_down(Align::Min), |ui| {
-                    ui.set_min_size(CELL);
-                    place(ui, at, caught, result, units);
-                });
+                // Of one size whatever stands in it, so that the places stay in columns.
+                let (rect, _) = ui.allocate_exact_size(CELL, Sense::hover());
+                let layout = Layout::top_down(Align::Min);
+                let mut cell = ui.new_child(UiBuilder::new().id_salt(at).max_rect(rect).layout(layout));
+                place(&mut cell, at, caught, result, units);
             }
         });
         from += columns;
@@ -281,7 +282,8 @@ fn place(ui: &mut Ui, at: usize, caught: &mut Vec<Option<AsTyped<Volume>>>, resu
             ui.add_space(PLACE);
             let colour = if result.state == State::Good { colours.soft } else { colours.check };
             bar(ui, result.against_average, colour);
-            ui.label(look::soft(ui, words));
+            super::super::small(ui);
+            ui.label(RichText::new(words).color(colours.soft));
         })
         .response;
     let whole = format!("nozzle {}: {}, {}", result.place, result.flow.show(units), result.state.name());
