@@ -168,11 +168,8 @@ fn totals_of_an_active_add_the_products_that_share_it() {
 /// An ester is the same active by another name (the names stand in `assets/actives.csv`), so its records count: 1 + 1 + 1 lb.
 #[test]
 fn a_total_of_an_active_counts_it_by_all_its_names() {
-    let total = Says::ActiveSeasonTotal {
-        active: "quizalofop".to_owned(),
-        most: q("2.5 lb ai/ac"),
-        per: Period::TwelveMonths,
-    };
+    let total =
+        Says::ActiveSeasonTotal { active: "quizalofop".to_owned(), most: q("2.5 lb ai/ac"), per: Period::TwelveMonths };
     let mut farm = saying(total);
     farm.products["a"].actives[0].name = "Quizalofop-P-ethyl".to_owned();
     record(&mut farm, "a", date(2031, 5, 1));
