@@ -120,7 +120,7 @@ fn a_person_walks_round_the_sprayer() {
     // A bare number is minutes here, and stands there with its unit.
     put(&mut harness, "stop of a filling", "4");
     put(&mut harness, "each product added", "1.5 min");
-    press(&mut harness, "pulsed valves");
+    press(&mut harness, "valves pulse");
     harness.get_by_label("still to type");
     put(&mut harness, "least share open", "30 %");
     let mut expected = small().rigs["boom"].clone();
@@ -132,7 +132,7 @@ fn a_person_walks_round_the_sprayer() {
     expected.addition = Some(q("1.5 min"));
     expected.pulse = Some(Pulse { least: q("30 %"), most: q("100 %") });
     assert_eq!(*rig(&harness), expected);
-    press(&mut harness, "pulsed valves");
+    press(&mut harness, "valves pulse");
     assert_eq!(rig(&harness).pulse, None);
 }
 
@@ -215,7 +215,10 @@ fn sets_are_chosen_copied_and_removed() {
     press(&mut harness, "Nozzle sets");
     harness.get_by_label("Corn, post");
     press(&mut harness, "Copy: set Flat fan 04");
-    choose(&mut harness, "usually fitted: Flat fan 04, the first", "Flat fan 04, copy");
+    press(&mut harness, "usually fitted: Flat fan 04, the first");
+    // It stands in the list of sets too.
+    harness.get_by(|node| node.role() == Role::Button && node.label().as_deref() == Some("Flat fan 04, copy")).click();
+    harness.run();
     let copy = rig(&harness).sets.keys().nth(1).unwrap().clone();
     assert_eq!(rig(&harness).fitted, copy);
     // No pass names the copy, and undo brings it back.
@@ -254,13 +257,11 @@ fn a_worn_nozzle_is_caught() {
     harness.get_by_label("worn");
     // 29 over the mean of 26.28, and over 25.6.
     harness.get_by_label("+10.4 %, new +13.3 %");
-    assert!(harness.query_by_label_contains("1 worn").is_some());
-    assert!(harness.query_by_label_contains("Check: Nozzle 5").is_some() || {
-        harness.query_all_by_label_contains("Nozzle 5").count() > 0
-    });
+    assert!(harness.query_all_by_label_contains("1 worn").count() > 0);
+    assert!(harness.query_all_by_label_contains("Check: Nozzle 5").count() > 0);
     undo(&mut harness);
     assert!(harness.query_by_label("worn").is_none());
-    assert!(harness.query_by_label_contains("inside the rules").is_some());
+    assert!(harness.query_all_by_label_contains("4 nozzles inside the rules").count() > 0);
     // Emptied boxes at the end leave nothing behind.
     for at in [4, 3, 2, 1] {
         put(&mut harness, &format!("nozzle {at}"), "");
@@ -293,7 +294,7 @@ fn the_fraction_of_an_acre_tells_its_course_and_gallons() {
     let Test::AcreFraction { time, caught } = &rig(&harness).calibrations[0].test else { panic!("another way") };
     assert_eq!(time.text(), "23 s");
     assert_eq!(caught.iter().map(AsTyped::text).collect::<Vec<_>>(), ["15 fl oz", "17 fl oz"]);
-    harness.get_by_label("16 gal/ac");
+    assert!(harness.query_all_by_label("16 gal/ac").count() > 0);
 }
 
 /// 300 ft in 17 s are 12.03 mph: mph = ft × 60 ÷ (s × 88), Montana State University (Tharp).
@@ -305,11 +306,11 @@ fn a_course_tells_the_speed_and_the_tank_level_the_volume() {
     put(&mut harness, "length of the course", "300 ft");
     put(&mut harness, "run 1", "17");
     put(&mut harness, "the cab showed", "13 mph");
-    harness.get_by_label("12 mph");
+    assert!(harness.query_all_by_label("12 mph").count() > 0);
     press(&mut harness, "+ Tank level");
     put(&mut harness, "ground sprayed", "5 ac");
     put(&mut harness, "took to fill up", "77 gal");
-    harness.get_by_label("15.4 gal/ac");
+    assert!(harness.query_all_by_label("15.4 gal/ac").count() > 0);
     assert_eq!(rig(&harness).calibrations.len(), 2);
     press(&mut harness, "Remove: tank level of 11 June 2031");
     assert_eq!(rig(&harness).calibrations.len(), 1);
@@ -387,7 +388,8 @@ fn every_page_stands_in_a_small_window_and_changes_nothing() {
 #[test]
 fn what_the_farm_keeps_to_is_typed() {
     let mut harness = shed(small(), [1366.0, 768.0]);
-    press(&mut harness, "Farm");
+    harness.get_by_role_and_label(Role::Tab, "Farm").click();
+    harness.run();
     assert_eq!(farm(&harness).practice, Practice::default());
     assert!(usual().most_wind.is_some());
     put(&mut harness, "height above the sea", "1200 ft");

@@ -3,12 +3,12 @@
 use egui::{Label, Ui};
 use tankard_core::farm::label::{Says, Statement};
 use tankard_core::farm::{Droplets, Farm, Id, Law, Product};
-use tankard_core::label::names::speak_of;
+use tankard_core::label::names;
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 
 use super::guidance::{self, applies};
 use super::statements::{self, blanks};
-use super::{Bench, advice, line, quiet, section, sheets, title_box_hinted};
+use super::{Bench, advice, line, quiet, section, sheets, title_box_hinted, word};
 use crate::look;
 use crate::parts::{boxes, lists};
 
@@ -38,6 +38,22 @@ const fn is_offered(says: &Says) -> bool {
             | Says::ReEntry { .. }
             | Says::Wear { .. }
             | Says::Caution { .. }
+    )
+}
+
+/// Whether passes and hours are held against a kind of rule.
+const fn is_judged(says: &Says) -> bool {
+    matches!(
+        says,
+        Says::Wind { .. }
+            | Says::NotToward { .. }
+            | Says::NoInversion
+            | Says::Daylight { .. }
+            | Says::Temperature { .. }
+            | Says::Humidity { .. }
+            | Says::DeltaT { .. }
+            | Says::Buffer { .. }
+            | Says::RainFree { .. }
     )
 }
 
@@ -175,11 +191,15 @@ fn what(ui: &mut Ui, says: &mut Says, units: Units) {
         let room = ui.available_width();
         statements::says(ui, kind, says, room, units);
     });
+    if !is_judged(says) {
+        let text = "It is kept here for you to read; the program does not hold plans against a rule of this kind.";
+        line(ui, "", |ui| word(ui, text));
+    }
 }
 
 /// Whether a rule is about a product; a rule about nothing in particular is about every pesticide.
 fn binds(law: &Law, product: &Product) -> bool {
-    if law.about.trim().is_empty() { product.kind.is_pesticide() } else { speak_of(&law.about, product) }
+    if law.about.trim().is_empty() { product.kind.is_pesticide() } else { names::list(law.about.trim(), product) }
 }
 
 fn named(law: &Law) -> String {
@@ -215,6 +235,7 @@ fn said(law: &Law, units: Units) -> String {
             format!(" at most {most}{least}{gusts}")
         }
         Says::NotToward { what } if !what.trim().is_empty() => return format!("not with wind toward {}", what.trim()),
+        Says::NotToward { .. } => String::new(),
         Says::NoInversion => return "not while warm air lies over cold".to_owned(),
         Says::Daylight { from, to } => return format!("from {from} to {to}"),
         Says::Temperature { least, most } => between(text(least.as_ref()), text(most.as_ref())),

@@ -213,7 +213,7 @@ pub(super) fn sheets(bench: &mut Bench, ui: &mut Ui, rig_id: &Id) {
         values.extend(judged.against_new.map(|share| ("against a new one", signed(share))));
         values.extend(judged.speed.map(|speed| ("speed", speed.show(units))));
         values.extend(judged.carrier.map(|carrier| ("volume over ground", carrier.show(units))));
-        let against = if judged.carrier.is_some() { "against what was set" } else { "against the cab" };
+        let against = if judged.carrier.is_some() { "against what was set" } else { "the cab against it" };
         values.extend(judged.against_typed.map(|share| (against, signed(share))));
         if values.is_empty() && judged.findings.is_empty() {
             say(ui, "Type what was measured to see it.");

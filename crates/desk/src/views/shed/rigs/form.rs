@@ -77,7 +77,7 @@ fn to_the_sets(bench: &mut Bench, ui: &mut Ui, text: &str) {
 fn pulse(ui: &mut Ui, rig: &mut Rig) {
     line(ui, "pulsed valves", |ui| {
         let mut is_fitted = rig.pulse.is_some();
-        tick(ui, "pulsed valves", "", &mut is_fitted);
+        tick(ui, "valves pulse", "", &mut is_fitted);
         if is_fitted && rig.pulse.is_none() {
             // The least share is the valve maker's; it begins at nothing, which is noticed.
             if let (Ok(least), Ok(most)) = (AsTyped::parse("0 %"), AsTyped::parse("100 %")) {

@@ -60,7 +60,8 @@ pub(super) fn steps(ui: &mut Ui, test: &Test, set: Option<&NozzleSet>, units: Un
     let steps: Vec<String> = match test {
         Test::Catch { time, .. } => vec![
             WATER.to_owned(),
-            "Stand, with the boom out, at the pressure you spray with. Read it at the boom and type it below.".to_owned(),
+            "Stand, with the boom out, at the pressure you spray with. Read it at the boom and type it below."
+                .to_owned(),
             format!(
                 "Hold a jug under each nozzle for {time} and type what is in it, from the left end of the boom to the right \
                  as you drive. {bare}"
@@ -89,7 +90,8 @@ pub(super) fn steps(ui: &mut Ui, test: &Test, set: Option<&NozzleSet>, units: Un
         Test::Course { .. } => vec![
             "Mark a course in the field, not on the road: the longer, the better the time tells.".to_owned(),
             "Fill the tank half, and be up to speed before its start.".to_owned(),
-            "Time two runs or more, one each way, and type what the cab showed. A bare number is taken as s.".to_owned(),
+            "Time two runs or more, one each way, and type what the cab showed. A bare number is taken as s."
+                .to_owned(),
         ],
         Test::TankLevel { .. } => vec![
             "Stand level and fill the tank with clean water to a mark you can find again.".to_owned(),
