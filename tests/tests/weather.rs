@@ -426,6 +426,20 @@ fn wind_toward_a_neighbour() {
         (verdict, &hours.limits[bind].basis),
         (Verdict::Doubtful, &Basis::Label("Alpha 480 SL (demo), page 3".to_owned()))
     );
+    // What lies beyond the strip of a label, and beyond what the farm looks after, is left to its distance.
+    for (distance, expected) in
+        [("60 ft", Verdict::Doubtful), ("140 ft", Verdict::Doubtful), ("160 ft", Verdict::Allowed)]
+    {
+        farm.fields["f"].neighbours[0].distance = Some(q(distance));
+        assert_eq!(at(&farm, 11).verdict, expected, "{distance}");
+    }
+    farm.practice.near = Some(q("100 ft"));
+    farm.fields["f"].neighbours[0].distance = Some(q("140 ft"));
+    assert_eq!(at(&farm, 11).verdict, Verdict::Allowed);
+    // A label that names it holds at any distance.
+    farm.products["a"].label[0].says = Says::NotToward { what: "creeks".to_owned() };
+    farm.fields["f"].neighbours[0].distance = Some(q("1 mi"));
+    assert_eq!(at(&farm, 11).verdict, Verdict::Forbidden);
 }
 
 #[test]

@@ -48,7 +48,8 @@ pub fn usual() -> &'static Practice {
         least_air: value("least_air"),
         most_air: value("most_air"),
         wet_chance: value("wet_chance"),
-        calibration_days: row("calibration_days").and_then(|row| row.value.parse().ok()),
+        near: value("near"),
+        calibration_days: None,
     });
     &USUAL
 }
@@ -125,7 +126,7 @@ mod tests {
         assert!(usual.least_wind.is_some() && usual.most_wind.is_some() && usual.most_gust.is_some());
         assert!(usual.least_delta_t.is_some() && usual.good_delta_t.is_some() && usual.most_delta_t.is_some());
         assert!(usual.least_air.is_some() && usual.most_air.is_some() && usual.wet_chance.is_some());
-        assert!(usual.calibration_days.is_some());
+        assert!(usual.near.is_some() && usual.calibration_days.is_none());
         for row in rows() {
             assert_eq!(source(&row.limit) == Basis::Practice, row.source == "common practice, no source", "{row:?}");
             assert!(!why(&row.limit).is_empty());

@@ -147,10 +147,10 @@ fn practice(ui: &mut Ui, practice: &mut Practice, units: Units) {
     limit(ui, "air at least", "least_air", &mut practice.least_air, usual.least_air.as_ref(), units);
     limit(ui, "air at most", "most_air", &mut practice.most_air, usual.most_air.as_ref(), units);
     limit(ui, "wet from a chance of", "wet_chance", &mut practice.wet_chance, usual.wet_chance.as_ref(), units);
+    limit(ui, "neighbours nearer than", "near", &mut practice.near, usual.near.as_ref(), units);
     line(ui, "calibration is old after", |ui| {
-        let hint = usual.calibration_days.map(|days| days.to_string()).unwrap_or_default();
         let name = "days after which a calibration is old";
-        boxes::count_or_none(ui, name, &mut practice.calibration_days, 120.0, &hint);
+        boxes::count_or_none(ui, name, &mut practice.calibration_days, 120.0, "its season");
         word(ui, "days");
     });
 }
