@@ -1,0 +1,310 @@
+//! The hours of a pass: the day as a strip, what the forecast has for an hour and what binds in it, all limits, and the
+//! passes of the day one after another.
+
+use egui::{Label, ScrollArea, Ui};
+use jiff::civil::DateTime;
+use tankard_core::farm::{Farm, Hour};
+use tankard_core::loads::card::long_date;
+use tankard_core::plan::Plan;
+use tankard_core::quantity::{AsTyped, Quantity, Units};
+use tankard_core::weather::{Hours, JudgedHour, Verdict};
+
+use super::{cell, column, hairline};
+use crate::app::Desk;
+use crate::look;
+use crate::parts::strip::{self, Cell, Marks, clock, span_words};
+use crate::parts::lists;
+
+/// Below this width what stands side by side comes one under the other.
+const NARROW: f32 = 720.0;
+/// Width of a label before a figure.
+const LABEL: f32 = 92.0;
+
+/// Shows the page.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
+    let width = ui.available_width() - 12.0;
+    ScrollArea::vertical().id_salt(("hours", id)).auto_shrink(false).show(ui, |ui| {
+        ui.set_width(width);
+        sheet(ui, |ui| day(desk, ui, id, plan));
+        ui.add_space(look::GRID);
+        sheet(ui, |ui| limits(ui, &plan.hours));
+    });
+}
+
+fn sheet(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+    look::sheet(ui).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        add(ui);
+    });
+}
+
+/// The answer in a line: the best span, or why there is none.
+pub(crate) fn answer(hours: &Hours, units: Units) -> String {
+    let needs = hours.needs.map(|needs| needs.show(units));
+    match (hours.best, hours.longest, needs) {
+        (Some(best), _, Some(needs)) => format!("{}; the pass takes {needs}.", span_words(best)),
+        (Some(best), _, None) => format!("{}; how long the pass takes is not known.", span_words(best)),
+        (None, Some((span, share)), Some(needs)) => format!(
+            "No span is long enough for the {needs} it takes. The longest is {}, enough for {} of it.",
+            span_words(span),
+            super::sprayer::share(share.to_percent())
+        ),
+        (None, Some((span, _)), None) => format!("The longest span is {}.", span_words(span)),
+        (None, None, _) => "No hour of the day is allowed.".to_owned(),
+    }
+}
+
+/// "05:00 allowed", "09:00 forbidden: wind at most 10 mph".
+fn name_of(hours: &Hours, hour: &JudgedHour) -> String {
+    let again = if hour.again { " again" } else { "" };
+    let binds: Vec<&str> =
+        hour.binds.iter().filter_map(|(at, _)| hours.limits.get(*at)).map(|limit| limit.text.as_str()).collect();
+    let why = if binds.is_empty() { String::new() } else { format!(": {}", binds.join("; ")) };
+    format!("{}{again} {}{why}", clock(hour.at), hour.verdict.word())
+}
+
+fn day(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
+    let farm = desk.document.farm();
+    let units = farm.units;
+    let Some(pass) = farm.passes.get(id) else { return };
+    ui.label(look::heading(format!("When may it be sprayed on {}?", long_date(pass.date))));
+    if plan.hours.hours.is_empty() {
+        let words = if farm.forecast.hours.is_empty() {
+            "The farm has no forecast yet, so no hour can be judged. Open a forecast file or type the hours in the sheet below."
+        } else {
+            "The forecast does not reach this day, so no hour can be judged. Open a newer one or type the hours in the sheet below."
+        };
+        ui.add(Label::new(words).wrap());
+        cautions(ui, None);
+        return;
+    }
+    ui.add(Label::new(look::strong(answer(&plan.hours, units))).wrap());
+    let cells = strip::cells(
+        pass.date,
+        &plan.hours.hours,
+        |hour| (hour.at, hour.again),
+        |hour| (hour.verdict, name_of(&plan.hours, hour)),
+    );
+    let best = plan.hours.best.map(|span| (span, span_words(span)));
+    let marks = Marks { sun: plan.hours.sun, best };
+    let chosen = chosen(desk, &plan.hours, &cells);
+    if let Some(picked) = strip::show(ui, "Hours of the day", &cells, &marks, chosen) {
+        desk.tank_loads.hour = Some(picked);
+    }
+    strip::legend(ui);
+    ui.add_space(4.0);
+    hairline(ui);
+    ui.add_space(4.0);
+    if let Some(key) = self::chosen(desk, &plan.hours, &cells) {
+        hour(desk.document.farm(), ui, &plan.hours, key);
+    }
+    cautions(ui, Some(desk.document.farm()));
+}
+
+/// The hour that is shown: the one chosen, else the first of the best span, else the first that is allowed, else noon.
+fn chosen(desk: &Desk, hours: &Hours, cells: &[Cell]) -> Option<(DateTime, bool)> {
+    let key = |cell: &Cell| (cell.at, cell.again);
+    let in_best = |cell: &&Cell| {
+        hours.best.is_some_and(|best| cell.at <= best.from && best.from.duration_since(cell.at).as_secs() < 3600)
+    };
+    desk.tank_loads
+        .hour
+        .filter(|wanted| cells.iter().any(|cell| key(cell) == *wanted))
+        .or_else(|| cells.iter().find(in_best).map(key))
+        .or_else(|| cells.iter().find(|cell| cell.verdict == Some(Verdict::Allowed)).map(key))
+        .or_else(|| cells.get(12).map(key))
+}
+
+/// What the forecast has for an hour, and what binds in it.
+fn hour(farm: &Farm, ui: &mut Ui, hours: &Hours, key: (DateTime, bool)) {
+    let judged = hours.hours.iter().find(|hour| (hour.at, hour.again) == key);
+    let expected = farm.forecast.hours.iter().find(|hour| (hour.at, hour.again) == key);
+    let Some(judged) = judged else {
+        ui.label(look::strong(format!("{} is not in the forecast", clock(key.0))));
+        return;
+    };
+    let end = key.0.saturating_add(jiff::Span::new().hours(1));
+    let again = if key.1 { ", the second time" } else { "" };
+    ui.label(look::strong(format!("{} to {}{again}: {}", clock(key.0), clock(end), judged.verdict.word())));
+    let figures = expected.map(|expected| figures(farm, expected)).unwrap_or_default();
+    let width = ui.available_width();
+    if width < NARROW {
+        figures_of(ui, &figures, 2);
+        ui.add_space(4.0);
+        binding(ui, hours, judged);
+        return;
+    }
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing.x = 16.0;
+        let left = width * 0.44;
+        column(ui, left, |ui| figures_of(ui, &figures, 2));
+        column(ui, width - left - 16.0, |ui| binding(ui, hours, judged));
+    });
+}
+
+fn shown<Q: Quantity>(value: Option<&AsTyped<Q>>, units: Units) -> String {
+    value.map_or("not given".to_owned(), |value| value.show(units))
+}
+
+/// The figures of an hour with their names. What the forecast does not give is said to be missing.
+fn figures(farm: &Farm, hour: &Hour) -> Vec<(&'static str, String)> {
+    let units = farm.units;
+    let rain = match (&hour.rain, &hour.rain_chance) {
+        (Some(rain), Some(chance)) => format!("{}, chance {}", rain.show(units), chance.show(units)),
+        (Some(rain), None) => rain.show(units),
+        (None, Some(chance)) => format!("chance {}", chance.show(units)),
+        (None, None) => "not given".to_owned(),
+    };
+    vec![
+        ("wind", shown(hour.wind.as_ref(), units)),
+        ("air", shown(hour.temperature.as_ref(), units)),
+        ("gusts", shown(hour.gust.as_ref(), units)),
+        ("humidity", shown(hour.humidity.as_ref(), units)),
+        ("from", hour.wind_from.as_ref().map_or("not given".to_owned(), |from| from.point().to_owned())),
+        ("rain", rain),
+        ("cloud", shown(hour.cloud.as_ref(), units)),
+    ]
+}
+
+fn figures_of(ui: &mut Ui, figures: &[(&'static str, String)], columns: usize) {
+    let wide = (ui.available_width() - 8.0) / columns as f32;
+    ui.spacing_mut().item_spacing.y = 1.0;
+    for row in figures.chunks(columns) {
+        ui.horizontal(|ui| {
+            ui.spacing_mut().item_spacing.x = 4.0;
+            ui.spacing_mut().interact_size.y = 19.0;
+            for (label, value) in row {
+                cell(ui, wide - 4.0, false, |ui| {
+                    cell(ui, LABEL.min(wide * 0.45), false, |ui| {
+                        ui.label(look::soft(ui, *label));
+                    });
+                    ui.add(Label::new(value).truncate());
+                });
+            }
+        });
+    }
+}
+
+/// The limits that an hour is outside of, each with its basis.
+fn binding(ui: &mut Ui, hours: &Hours, judged: &JudgedHour) {
+    if judged.binds.is_empty() {
+        ui.label("It is inside every limit that is known.");
+        return;
+    }
+    ui.label(look::heading("What speaks against it"));
+    for (at, verdict) in &judged.binds {
+        let Some(limit) = hours.limits.get(*at) else { continue };
+        limit_line(ui, &limit.text, &limit.basis.to_string(), *verdict);
+    }
+}
+
+fn limit_line(ui: &mut Ui, text: &str, basis: &str, verdict: Verdict) {
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing.x = 6.0;
+        let (rect, _) = ui.allocate_exact_size(egui::Vec2::new(18.0, 18.0), egui::Sense::hover());
+        strip::face_of(ui.painter(), look::colours(ui), rect.shrink2(egui::Vec2::new(0.0, 3.0)), Some(verdict));
+        column(ui, ui.available_width(), |ui| {
+            ui.spacing_mut().item_spacing.y = 0.0;
+            ui.add(Label::new(format!("{}: {text}", verdict.word())).wrap());
+            ui.add(Label::new(look::soft(ui, basis)).wrap());
+        });
+    });
+}
+
+/// All limits of the pass.
+fn limits(ui: &mut Ui, hours: &Hours) {
+    ui.label(look::heading("What the hours are held against"));
+    if hours.limits.is_empty() {
+        lists::empty(ui, "No limit is known: no label of the mix, no rule of law and no practice of the farm is typed.");
+        return;
+    }
+    let gap = ui.spacing().item_spacing.x;
+    let outside = 96.0;
+    let text = ((ui.available_width() - outside - 2.0 * gap) * 0.42).max(120.0);
+    let basis = ui.available_width() - outside - text - 2.0 * gap;
+    ui.spacing_mut().item_spacing.y = 2.0;
+    ui.horizontal(|ui| {
+        for (words, width) in [("limit", text), ("outside it", outside), ("it rests on", basis)] {
+            cell(ui, width, false, |ui| {
+                ui.label(look::soft(ui, words));
+            });
+        }
+    });
+    for limit in &hours.limits {
+        hairline(ui);
+        ui.horizontal_top(|ui| {
+            column(ui, text, |ui| {
+                ui.add(Label::new(&limit.text).wrap());
+            });
+            column(ui, outside, |ui| {
+                ui.label(egui::RichText::new(limit.outside.word()).color(look::of_verdict(look::colours(ui), limit.outside)));
+            });
+            column(ui, basis, |ui| {
+                ui.add(Label::new(look::soft(ui, limit.basis.to_string())).wrap());
+            });
+        });
+    }
+}
+
+/// What no forecast can tell.
+fn cautions(ui: &mut Ui, farm: Option<&Farm>) {
+    ui.add_space(6.0);
+    let source = farm
+        .map(|farm| &farm.forecast)
+        .map(|forecast| {
+            let read = forecast.read.map(|read| format!(", read {}", read.strftime("%-d %b %Y, %H:%M"))).unwrap_or_default();
+            format!("Forecast: {}{read}. ", if forecast.source.is_empty() { "source not named" } else { &forecast.source })
+        })
+        .unwrap_or_default();
+    let words = format!(
+        "{source}A forecast is no measurement: measure wind, direction and temperature at the boom before starting. Do not spray in an inversion, nor toward people, water, bees or a sensitive crop."
+    );
+    ui.add(Label::new(look::soft(ui, words)).wrap());
+}
+
+/// "05:40 to 08:50", "no hour allowed"; nothing without a forecast.
+pub(super) fn in_heading(hours: &Hours) -> Option<String> {
+    if hours.hours.is_empty() {
+        return None;
+    }
+    Some(match (hours.best, hours.longest) {
+        (Some(best), _) => span_words(best),
+        (None, Some((span, _))) => format!("{}, too short", span_words(span)),
+        (None, None) => "no hour allowed".to_owned(),
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Hours, answer, in_heading};
+    use jiff::civil::date;
+    use tankard_core::quantity::{Duration, Share, Units};
+    use tankard_core::weather::{JudgedHour, Span, Verdict};
+
+    fn hours() -> Hours {
+        let day = date(2031, 6, 12);
+        Hours {
+            hours: vec![JudgedHour { at: day.at(5, 0, 0, 0), again: false, verdict: Verdict::Allowed, binds: Vec::new() }],
+            needs: Some(Duration::from_hours(3.5)),
+            ..Hours::default()
+        }
+    }
+
+    #[test]
+    fn the_answer_says_what_there_is() {
+        let day = date(2031, 6, 12);
+        let span = Span { from: day.at(5, 40, 0, 0), to: day.at(8, 50, 0, 0) };
+        let units = Units::UsCustomary;
+        assert_eq!(in_heading(&Hours::default()), None);
+        assert_eq!(in_heading(&hours()).as_deref(), Some("no hour allowed"));
+        let best = Hours { best: Some(span), ..hours() };
+        assert_eq!(in_heading(&best).as_deref(), Some("05:40 to 08:50"));
+        assert_eq!(answer(&best, units), "05:40 to 08:50; the pass takes 3 h 30 min.");
+        let longest = Hours { longest: Some((span, Share::from_percent(90.5))), ..hours() };
+        assert_eq!(in_heading(&longest).as_deref(), Some("05:40 to 08:50, too short"));
+        assert_eq!(
+            answer(&longest, units),
+            "No span is long enough for the 3 h 30 min it takes. The longest is 05:40 to 08:50, enough for 90 % of it."
+        );
+    }
+}

@@ -1,0 +1,563 @@
+//! The rig for a pass: which nozzles do it best, how they are set, how the rig is rinsed afterwards, and the time it takes.
+
+use egui::{Label, ScrollArea, Ui, Vec2};
+use tankard_core::farm::{CarrierKind, Farm, Pass, Rig};
+use tankard_core::finding::{Basis, Subject};
+use tankard_core::loads::card::short_date;
+use tankard_core::plan::Plan;
+use tankard_core::quantity::{AsTyped, Duration, Quantity, Speed, Units};
+use tankard_core::rig::rinse::RinsePlan;
+use tankard_core::rig::setting::{Between, Fit, RankedSet, Setting};
+use tankard_core::rig::work::Work;
+
+use super::{Shown, cell, column, hairline, worked};
+use crate::app::Desk;
+use crate::look;
+use crate::parts::setting_plot::{self, class_words};
+use crate::parts::{boxes, lists};
+
+/// Below this width what stands side by side comes one under the other.
+const NARROW: f32 = 720.0;
+/// Width of a label before a fact.
+const LABEL: f32 = 118.0;
+
+/// Shows the page.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
+    let width = ui.available_width() - 12.0;
+    ScrollArea::vertical().id_salt(("sprayer", id)).auto_shrink(false).show(ui, |ui| {
+        ui.set_width(width);
+        sheet(ui, |ui| sets(desk, ui, id, plan));
+        ui.add_space(look::GRID);
+        if let Some(setting) = shown(desk, plan).cloned() {
+            sheet(ui, |ui| setting_sheet(desk, ui, id, plan, &setting));
+            ui.add_space(look::GRID);
+        }
+        sheet(ui, |ui| work(desk, ui, plan));
+        ui.add_space(look::GRID);
+        sheet(ui, |ui| rinse(desk, ui, plan));
+    });
+}
+
+fn sheet(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+    look::sheet(ui).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        add(ui);
+    });
+}
+
+/// The setting whose picture is drawn: of the set that was chosen to be looked at, else the pass's own.
+fn shown<'a>(desk: &Desk, plan: &'a Plan) -> Option<&'a Setting> {
+    let wanted = desk.tank_loads.set.as_ref();
+    plan.sets
+        .iter()
+        .find(|ranked| Some(&ranked.setting.set) == wanted)
+        .map(|ranked| &ranked.setting)
+        .or(plan.setting.as_ref())
+        .or_else(|| plan.sets.first().map(|ranked| &ranked.setting))
+}
+
+// ------------------------------------------------------------------------------------------------ the sets
+
+fn sets(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
+    ui.label(look::heading("Which nozzles do this pass best?"));
+    if plan.sets.is_empty() {
+        no_set(desk, ui, id, plan);
+        return;
+    }
+    let units = desk.document.farm().units;
+    let drawn = shown(desk, plan).map(|setting| setting.set.clone());
+    ui.spacing_mut().item_spacing.y = 2.0;
+    for (at, ranked) in plan.sets.iter().enumerate() {
+        if at > 0 {
+            ui.add_space(2.0);
+            hairline(ui);
+            ui.add_space(2.0);
+        }
+        match one(ui, units, at + 1, ranked, drawn.as_ref() == Some(&ranked.setting.set)) {
+            Some(Act::Draw) => desk.tank_loads.set = Some(ranked.setting.set.clone()),
+            Some(Act::Take) => take(desk, id, ranked),
+            None => {}
+        }
+    }
+}
+
+fn no_set(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
+    let farm = desk.document.farm();
+    let Some(pass) = farm.passes.get(id) else { return };
+    let Some(rig) = farm.rigs.get(&pass.rig) else {
+        lists::empty(ui, "No rig is chosen yet; choose it in the heading line.");
+        return;
+    };
+    let words = if rig.sets.is_empty() {
+        format!("{} has no nozzle set yet. Type its nozzles from the nozzle maker's table, and this page tells speed, pressure and droplets.", rig.name)
+    } else if plan.carrier.is_none() {
+        "The spray volume over ground is not typed yet; type it in the heading line, at the rig.".to_owned()
+    } else {
+        format!("Nothing can be told of the nozzle sets of {}.", rig.name)
+    };
+    ui.add(Label::new(look::soft(ui, words)).wrap());
+    let subject = Subject::Rig(pass.rig.clone());
+    if boxes::act(ui, &format!("Go to {} in Shed", rig.name)).clicked() {
+        desk.lead_to(&subject);
+    }
+}
+
+enum Act {
+    Draw,
+    Take,
+}
+
+/// How well a set does the pass, in words.
+pub(crate) fn fit_words(ranked: &RankedSet, units: Units) -> String {
+    match (ranked.fit, ranked.speed) {
+        (Fit::Suits, _) => "suits as planned".to_owned(),
+        (Fit::AtAnotherSpeed, Some(speed)) => format!("suits at {}", speed.show(units)),
+        (Fit::AtAnotherSpeed, None) => "suits at another speed".to_owned(),
+        (Fit::NotKnown, _) => "cannot be told".to_owned(),
+        (Fit::No, _) => "does not suit".to_owned(),
+    }
+}
+
+fn one(ui: &mut Ui, units: Units, rank: usize, ranked: &RankedSet, drawn: bool) -> Option<Act> {
+    let mut act = None;
+    let setting = &ranked.setting;
+    let gap = ui.spacing().item_spacing.x;
+    let (number, end) = (18.0, 92.0);
+    let room = ui.available_width() - number - end - 3.0 * gap;
+    let named = (room * 0.42).clamp(180.0, 290.0).min(room * 0.6);
+    ui.horizontal_top(|ui| {
+        cell(ui, number, false, |ui| {
+            ui.label(look::heading(rank.to_string()));
+        });
+        column(ui, named, |ui| {
+            let name = if ranked.chosen { look::strong(&setting.name) } else { egui::RichText::new(&setting.name) };
+            let response = ui
+                .add(egui::Button::new(name).frame(false).truncate())
+                .accessible_name(format!("Show {} in the picture", setting.name));
+            if drawn {
+                let line = egui::Stroke::new(2.0, look::colours(ui).brass);
+                ui.painter().hline(response.rect.x_range(), response.rect.bottom(), line);
+            }
+            if response.on_hover_cursor(egui::CursorIcon::PointingHand).clicked() {
+                act = Some(Act::Draw);
+            }
+            ui.add(Label::new(look::soft(ui, figures(setting, units))).wrap());
+        });
+        column(ui, room - named, |ui| {
+            ui.label(look::strong(capital(&fit_words(ranked, units))));
+            for (reason, basis) in &ranked.reasons {
+                ui.add(Label::new(reasoned(ui, reason, basis)).wrap());
+            }
+        });
+        column(ui, end, |ui| {
+            if ranked.chosen {
+                ui.label(look::soft(ui, "in this pass"));
+            }
+            let moves = ranked.fit == Fit::AtAnotherSpeed;
+            if (!ranked.chosen || moves)
+                && ranked.fit != Fit::No
+                && boxes::act(ui, if ranked.chosen { "Take the speed" } else { "Take" })
+                    .accessible_name(format!("Take {} for this pass", setting.name))
+                    .clicked()
+            {
+                act = Some(Act::Take);
+            }
+        });
+    });
+    act
+}
+
+fn capital(text: &str) -> String {
+    tankard_core::words::capital(text)
+}
+
+/// A reason with its basis in soft ink behind it.
+fn reasoned(ui: &Ui, reason: &str, basis: &Basis) -> egui::text::LayoutJob {
+    let colours = look::colours(ui);
+    let mut job = egui::text::LayoutJob::default();
+    let format = |font_id, color| egui::TextFormat { font_id, color, ..Default::default() };
+    job.append(reason, 0.0, format(look::body(false), colours.ink));
+    if *basis != Basis::Arithmetic {
+        job.append(&basis.to_string(), 6.0, format(look::gauge_font(), colours.soft));
+    }
+    job
+}
+
+/// "12 mph, 41 psi, coarse droplets".
+pub(crate) fn figures(setting: &Setting, units: Units) -> String {
+    let mut parts = vec![setting.speed.show(units)];
+    parts.extend(setting.pressure.map(|pressure| pressure.show(units)));
+    parts.extend(setting.classes.map(|classes| format!("{} droplets", class_words(Some(classes)))));
+    parts.extend(setting.duty.map(|duty| format!("valves open {}", duty.show(units))));
+    parts.join(", ")
+}
+
+/// Puts a set, and the speed it needs, into the pass.
+fn take(desk: &mut Desk, id: &str, ranked: &RankedSet) {
+    let units = desk.document.farm().units;
+    let set = ranked.setting.set.clone();
+    let speed = (ranked.fit == Fit::AtAnotherSpeed)
+        .then(|| ranked.speed.and_then(|speed| typed_speed(speed, ranked.setting.speeds, units)))
+        .flatten();
+    let name = ranked.setting.name.clone();
+    let told = speed.as_ref().map_or_else(
+        || format!("{name} is the nozzle set of this pass; undo brings the one before back"),
+        |speed| format!("{name} at {} is the setting of this pass; undo brings the one before back", speed.text()),
+    );
+    desk.document.edit(|farm| {
+        if let Some(pass) = farm.passes.get_mut(id) {
+            pass.nozzles = set;
+            if speed.is_some() {
+                pass.speed = speed;
+            }
+        }
+    });
+    desk.tell(told);
+}
+
+/// A speed as a person would type it: with one decimal, and still inside the range.
+fn typed_speed(speed: Speed, range: Option<Between<Speed>>, units: Units) -> Option<AsTyped<Speed>> {
+    let metric = units == Units::Metric;
+    let value = if metric { speed.to_kilometres_per_hour() } else { speed.to_miles_per_hour() };
+    let read = |tenths: f64| {
+        let unit = if metric { "km/h" } else { "mph" };
+        AsTyped::<Speed>::parse(&format!("{} {unit}", tenths / 10.0)).ok()
+    };
+    let inside = |typed: &AsTyped<Speed>| {
+        range.is_none_or(|range| !range.least.exceeds(typed.value()) && !typed.exceeds(range.most))
+    };
+    let tenths = (value * 10.0).round();
+    [tenths, tenths - 1.0, tenths + 1.0].into_iter().filter_map(read).find(inside).or_else(|| read(tenths))
+}
+
+// ------------------------------------------------------------------------------------------------ the setting
+
+/// "Between 10.2 and 13.4 mph pressure stays between 30 and 52 psi and droplets coarse."
+pub(crate) fn sentence(setting: &Setting, units: Units) -> String {
+    if setting.curve.is_empty() && setting.pressure.is_none() {
+        return "What a new nozzle delivers is not typed, so pressure and droplets cannot be told.".to_owned();
+    }
+    let Some(speeds) = setting.speeds else {
+        return "At no speed do pressure and droplets stay inside what the set and the labels allow.".to_owned();
+    };
+    let mut text = format!("Between {}", between(&speeds.least.show(units), &speeds.most.show(units)));
+    if let Some(pressures) = setting.pressures {
+        let (least, most) = (pressures.least.show(units), pressures.most.show(units));
+        text += &if least == most {
+            format!(" pressure stays at {least}")
+        } else {
+            format!(" pressure stays between {}", between(&least, &most))
+        };
+    }
+    let allowed = || setting.curve.iter().filter(|point| point.allowed).filter_map(|point| point.classes);
+    let classes = allowed()
+        .map(|classes| classes.finest)
+        .min()
+        .zip(allowed().map(|classes| classes.coarsest).max())
+        .map(|(finest, coarsest)| tankard_core::rig::setting::Classes { finest, coarsest });
+    if let Some(classes) = classes {
+        let joint = if setting.pressures.is_some() { " and" } else { "" };
+        text += &format!("{joint} droplets {}", class_words(Some(classes)));
+    }
+    text + "."
+}
+
+/// "10.2 and 13.4 mph": the unit once, where both have the same.
+fn between(least: &str, most: &str) -> String {
+    match (least.split_once(' '), most.split_once(' ')) {
+        (Some((number, unit)), Some((_, other))) if unit == other => format!("{number} and {most}"),
+        _ => format!("{least} and {most}"),
+    }
+}
+
+fn setting_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, setting: &Setting) {
+    let units = desk.document.farm().units;
+    let own = plan.setting.as_ref().is_some_and(|own| own.set == setting.set);
+    ui.label(look::heading(format!("Pressure and droplets over speed: {}", setting.name)));
+    let sentence = sentence(setting, units);
+    let facts = |desk: &mut Desk, ui: &mut Ui| setting_facts(desk, ui, id, plan, setting, own);
+    if setting.curve.is_empty() {
+        ui.add(Label::new(&sentence).wrap());
+        facts(desk, ui);
+        return;
+    }
+    let spoken = format!(
+        "Picture of pressure over speed with {}. Planned: {}. {sentence}",
+        setting.name,
+        figures(setting, units)
+    );
+    let width = ui.available_width();
+    if width < NARROW {
+        setting_plot::show(ui, setting, units, Vec2::new(width, 250.0), &spoken);
+        ui.add(Label::new(&sentence).wrap());
+        ui.add_space(4.0);
+        facts(desk, ui);
+        return;
+    }
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing.x = 16.0;
+        let plot = width * 0.58;
+        column(ui, plot, |ui| {
+            setting_plot::show(ui, setting, units, Vec2::new(plot, 250.0), &spoken);
+            ui.add(Label::new(&sentence).wrap());
+        });
+        column(ui, width - plot - 16.0, |ui| facts(desk, ui));
+    });
+}
+
+/// A label and what stands beside it; the number opens its working where the plan has one of that title.
+fn fact(desk: &mut Desk, ui: &mut Ui, plan: &Plan, label: &str, value: &str, working: &str) {
+    ui.horizontal(|ui| {
+        ui.spacing_mut().interact_size.y = 19.0;
+        cell(ui, LABEL, false, |ui| {
+            ui.label(look::soft(ui, label));
+        });
+        if plan.workings.iter().any(|known| known.title == working) {
+            if worked(ui, value, label) {
+                desk.tank_loads.working = Some(Shown::Titled(working.to_owned()));
+            }
+        } else {
+            ui.add(Label::new(value).wrap());
+        }
+    });
+}
+
+fn setting_facts(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, setting: &Setting, own: bool) {
+    let farm = desk.document.farm();
+    let units = farm.units;
+    let Some(pass) = farm.passes.get(id).cloned() else { return };
+    let Some(rig) = farm.rigs.get(&pass.rig).cloned() else { return };
+    let titled = |start: &str| {
+        plan.workings
+            .iter()
+            .find(|working| own && working.title.starts_with(start))
+            .map(|working| working.title.clone())
+            .unwrap_or_default()
+    };
+    ui.spacing_mut().item_spacing.y = 1.0;
+    ui.label(look::heading(if own { "Setting of this pass" } else { "With this set" }));
+    if let Some(carrier) = plan.carrier {
+        fact(desk, ui, plan, "spray volume", &carrier.show(units), "Spray volume");
+    }
+    fact(desk, ui, plan, "speed", &setting.speed.show(units), "");
+    fact(desk, ui, plan, "each nozzle gives", &setting.flow.show(units), &titled("Flow"));
+    let pressure = setting.pressure.map_or("not known".to_owned(), |pressure| pressure.show(units));
+    fact(desk, ui, plan, "pressure", &pressure, &titled("Pressure"));
+    fact(desk, ui, plan, "droplets", &class_words(setting.classes), "");
+    if let Some(duty) = setting.duty {
+        fact(desk, ui, plan, "valves open", &duty.show(units), &titled("Duty"));
+    }
+    if let Some(height) = pass.height.as_ref().or(rig.height.as_ref()) {
+        fact(desk, ui, plan, "boom height", &height.show(units), "");
+    }
+    if pass.carrier_kind != CarrierKind::Water {
+        let density = pass.density.as_ref().map_or("not typed".to_owned(), |density| density.show(units));
+        fact(desk, ui, plan, "carrier density", &density, "");
+    }
+    ui.add_space(6.0);
+    calibration(desk, ui, &pass, &rig, setting);
+}
+
+/// "Catch at the nozzles on 22 April 2030 by demo operator", of the latest that was made with a set.
+pub(crate) fn last_calibration(rig: &Rig, set: &str) -> Option<String> {
+    let last = rig
+        .calibrations
+        .iter()
+        .filter(|calibration| calibration.set.is_empty() || calibration.set == set)
+        .max_by_key(|calibration| calibration.date)?;
+    let by = if last.by.trim().is_empty() { String::new() } else { format!(", {}", last.by.trim()) };
+    Some(format!("{}: {}{by}", short_date(last.date), last.test.name()))
+}
+
+fn calibration(desk: &mut Desk, ui: &mut Ui, pass: &Pass, rig: &Rig, setting: &Setting) {
+    ui.label(look::heading("Last calibration"));
+    match last_calibration(rig, &setting.set) {
+        Some(words) => ui.add(Label::new(words).wrap()),
+        None => ui.add(Label::new(look::soft(ui, "None is kept for this set.")).wrap()),
+    };
+    if boxes::act(ui, "Calibrations in Shed").clicked() {
+        desk.lead_to(&Subject::Rig(pass.rig.clone()));
+    }
+}
+
+// ------------------------------------------------------------------------------------------------ the time
+
+fn work(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
+    ui.label(look::heading("How long it takes"));
+    let units = desk.document.farm().units;
+    let Some(work) = &plan.work else {
+        lists::empty(ui, "The time is known once the rig has speed, boom width and field efficiency; type them in Shed.");
+        return;
+    };
+    let title = |starts: &[&str]| work_title(plan, starts);
+    let figures = work_figures(work, units);
+    let columns: usize = if ui.available_width() < NARROW { 2 } else { 3 };
+    let wide = (ui.available_width() - 12.0) / columns as f32;
+    ui.spacing_mut().item_spacing.y = 1.0;
+    for row in figures.chunks(columns) {
+        ui.horizontal_top(|ui| {
+            ui.spacing_mut().item_spacing.x = 6.0;
+            for (label, value) in row {
+                column(ui, wide - 6.0, |ui| {
+                    let working = match *label {
+                        "spraying" => title(&["Time to spray"]),
+                        "filling" => title(&["Time to fill", "Filling"]),
+                        "road" => title(&["Road", "Time on the road"]),
+                        "in all" => total_title(plan),
+                        _ => String::new(),
+                    };
+                    fact(desk, ui, plan, label, value, &working);
+                });
+            }
+        });
+    }
+    if !work.lacks.is_empty() {
+        ui.add(Label::new(look::soft(ui, format!("Not in it: {}.", work.lacks.join("; ")))).wrap());
+    }
+}
+
+/// The title of the working of a time, by how it may begin.
+fn work_title(plan: &Plan, starts: &[&str]) -> String {
+    starts
+        .iter()
+        .find_map(|start| plan.workings.iter().find(|working| working.title.starts_with(start)))
+        .map(|working| working.title.clone())
+        .unwrap_or_default()
+}
+
+/// The title of the working of the whole time.
+pub(super) fn total_title(plan: &Plan) -> String {
+    work_title(plan, &["Time in all", "Time for the pass", "Whole time", "Work"])
+}
+
+/// The times of a pass in words, each with its label.
+pub(crate) fn work_figures(work: &Work, units: Units) -> Vec<(&'static str, String)> {
+    let mut figures = vec![("spraying", work.spraying.show(units))];
+    if !work.fills.is_empty() {
+        let all: Duration = work.fills.iter().copied().sum();
+        let each = match work.fills.as_slice() {
+            [_] => String::new(),
+            fills => format!(", {} loads", fills.len()),
+        };
+        figures.push(("filling", format!("{}{each}", all.show(units))));
+    }
+    figures.extend(work.road.map(|road| ("road", road.show(units))));
+    figures.push(("in all", work.total.show(units)));
+    figures.push(("in an hour", format!("{} while spraying", work.in_an_hour.show(units))));
+    figures.extend(work.loads_an_hour.map(|loads| ("loads an hour", format!("{loads:.1}"))));
+    figures
+}
+
+// ------------------------------------------------------------------------------------------------ rinsing
+
+fn rinse(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
+    ui.label(look::heading("What stays in the rig, and how it is rinsed"));
+    let farm = desk.document.farm();
+    let units = farm.units;
+    let Some(rinse) = &plan.rinse else {
+        lists::empty(ui, "This is known once the rig has what stays in it when it runs dry; type it in Shed.");
+        return;
+    };
+    ui.spacing_mut().item_spacing.y = 3.0;
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing.x = 4.0;
+        ui.label("After the last load");
+        if worked(ui, rinse.residual.show(units), "What stays in the rig") {
+            // Its working is not among those of the plan, so it is shown beside them.
+            desk.tank_loads.working = Some(Shown::Titled(rinse.working.title.clone()));
+        }
+        ui.label(format!("stay in tank, lines and boom; {} of water are there to rinse.", rinse.water.show(units)));
+    });
+    ways(ui, rinse, units);
+    if let Some(words) = last_ground(desk.document.farm(), plan, rinse) {
+        ui.add(Label::new(words).wrap());
+    }
+    if rinse.steps.is_empty() {
+        ui.label(look::soft(ui, "No cleaning beyond that is known to be asked for before the next pass of this rig."));
+        return;
+    }
+    ui.add_space(4.0);
+    ui.label(look::heading("Cleaning before the next pass of this rig"));
+    for (at, step) in rinse.steps.iter().enumerate() {
+        ui.horizontal_top(|ui| {
+            cell(ui, 18.0, false, |ui| {
+                ui.label(look::heading((at + 1).to_string()));
+            });
+            column(ui, ui.available_width(), |ui| {
+                ui.add(Label::new(reasoned(ui, &step.what, &step.basis)).wrap());
+            });
+        });
+    }
+}
+
+/// Where the last of the spray goes.
+pub(crate) fn last_ground(farm: &Farm, plan: &Plan, rinse: &RinsePlan) -> Option<String> {
+    let ground = rinse.last_ground?;
+    let field = plan.fields.last().and_then(|planned| farm.fields.get(&planned.field));
+    let on = field.map(|field| format!(" of {}", field.name)).unwrap_or_default();
+    Some(format!(
+        "The last of the spray would still cover {}: leave that much{on} for it, and spray the rinsings there.",
+        ground.show(farm.units)
+    ))
+}
+
+/// The ways to rinse, side by side.
+fn ways(ui: &mut Ui, rinse: &RinsePlan, units: Units) {
+    if rinse.ways.is_empty() {
+        return;
+    }
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing = Vec2::new(12.0, 6.0);
+        for (at, way) in rinse.ways.iter().enumerate() {
+            let colours = look::colours(ui);
+            let edge = if at == 0 { egui::Stroke::new(2.0, colours.water) } else { egui::Stroke::new(1.0, colours.hairline) };
+            egui::Frame::new().stroke(edge).corner_radius(2).inner_margin(egui::Margin::symmetric(10, 5)).show(ui, |ui| {
+                ui.vertical(|ui| {
+                    ui.set_width(168.0);
+                    ui.spacing_mut().item_spacing.y = 1.0;
+                    let (times, of) = if way.rinses == 1 { ("once", "with") } else { ("times", "with") };
+                    let count = if way.rinses == 1 { times.to_owned() } else { format!("{} {times}", way.rinses) };
+                    ui.label(look::strong(format!("{count} {of} {}", way.each.show(units))));
+                    let best = if at == 0 && rinse.ways.len() > 1 { ", the least" } else { "" };
+                    ui.label(format!("leaves {}{best}", share(way.left.to_percent())));
+                    ui.label(look::soft(ui, "of the spray's strength"));
+                });
+            });
+        }
+    });
+}
+
+/// "9.1 %", "0.42 %", "0.008 %": two figures.
+pub(crate) fn share(percent: f64) -> String {
+    let decimals = match percent {
+        large if large >= 10.0 => 0,
+        middle if middle >= 1.0 => 1,
+        small if small >= 0.1 => 2,
+        _ => 3,
+    };
+    format!("{percent:.decimals$} %")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{between, typed_speed};
+    use tankard_core::quantity::{Speed, Units};
+    use tankard_core::rig::setting::Between;
+
+    #[test]
+    fn the_unit_stands_once() {
+        assert_eq!(between("10.2 mph", "13.4 mph"), "10.2 and 13.4 mph");
+        assert_eq!(between("20 in", "4.2 ft"), "20 in and 4.2 ft");
+    }
+
+    /// A rounded speed outside the range would be taken and then objected to.
+    #[test]
+    fn a_speed_that_is_taken_stays_inside_the_range() {
+        let mph = Speed::from_miles_per_hour;
+        let range = Some(Between { least: mph(10.23), most: mph(13.37) });
+        assert_eq!(typed_speed(mph(10.23), range, Units::UsCustomary).unwrap().text(), "10.3 mph");
+        assert_eq!(typed_speed(mph(13.37), range, Units::UsCustomary).unwrap().text(), "13.3 mph");
+        assert_eq!(typed_speed(mph(12.0), range, Units::UsCustomary).unwrap().text(), "12 mph");
+        assert_eq!(typed_speed(mph(10.23), range, Units::Metric).unwrap().text(), "16.5 km/h");
+    }
+}
