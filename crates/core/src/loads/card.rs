@@ -6,13 +6,15 @@ use super::gauge::gauge;
 use super::{FillStep, Load};
 use crate::farm::card::{CardContent, CardField, CardStep};
 use crate::farm::label::Says;
-use crate::farm::{CarrierKind, Farm, Field, Id, Pass, Product};
-use crate::finding::Level;
+use crate::farm::{CarrierKind, Farm, Field, Id, Pass, Product, Rig};
+use crate::finding::{Basis, Level};
 use crate::label::when::{Situation, holds, words};
 use crate::label::{droplets, harvest};
 use crate::plan::Plan;
 use crate::quantity::Quantity;
 use crate::quantity::number::show;
+use crate::rig;
+use crate::weather::Limit;
 
 /// The usual cautions at the tank; the labels' own come before them.
 const USUAL: [&str; 4] = [
@@ -21,6 +23,10 @@ const USUAL: [&str; 4] = [
     "Keep an air gap or a backflow valve between the water source and the tank.",
     "Rinse each emptied container three times into the tank.",
 ];
+
+/// What is written down at the boom.
+const BLANKS: [&str; 8] =
+    ["Wind at the boom, and from where", "Gust", "Temperature", "Humidity", "Start", "Finish", "Mixed by", "Signature"];
 
 /// The content of the cards of a plan, one for each load.
 pub fn cards(farm: &Farm, plan: &Plan) -> Vec<CardContent> {
@@ -35,20 +41,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
     let products: Vec<(&Id, &Product)> =
         plan.lines.iter().filter_map(|line| farm.products.get_key_value(&line.product)).collect();
 
-    let mut settings = Vec::new();
-    if let Some(carrier) = plan.carrier {
-        settings.push(carrier.show(units));
-    }
-    let speed = pass.speed.as_ref().or(rig.speed.as_ref()).map(|speed| speed.show(units));
-    let pressure = pass.pressure.as_ref().or(rig.pressure.as_ref()).map(|pressure| pressure.show(units));
-    settings.extend([speed, pressure].into_iter().flatten().reduce(|a, b| format!("{a}, {b}")));
-    if !rig.nozzles.is_empty() {
-        settings.push(rig.nozzles.clone());
-    }
-    if let Some(droplets) = pass.droplets.or(rig.droplets) {
-        settings.push(format!("{} droplets", droplets.name()));
-    }
-
+    let settings = settings(farm, plan, pass, rig);
     let steps = load
         .steps
         .iter()
@@ -111,6 +104,14 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         },
         rig: rig.name.clone(),
         settings,
+        calibrated: last_calibration(farm, pass, rig).map(short_date).unwrap_or_default(),
+        spray_between: plan
+            .hours
+            .best
+            .map(|best| format!("{} and {}", best.from.strftime("%H:%M"), best.to.strftime("%H:%M")))
+            .unwrap_or_default(),
+        limits: weather_limits(farm, plan),
+        blanks: BLANKS.map(str::to_owned).to_vec(),
         steps,
         gauge: gauge(load, &plan.names, pass.carrier_kind, rig.tank.value(), units),
         wear: said(farm, pass, &products, |says| match says {
@@ -119,7 +120,10 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         }),
         keep_out: keep_out(&products),
         harvest: harvest_from(farm, pass, &products, load),
-        cautions: limits_and_cautions(farm, pass, &products).into_iter().chain(USUAL.map(str::to_owned)).collect(),
+        cautions: limits_and_cautions(farm, plan, pass, &products)
+            .into_iter()
+            .chain(USUAL.map(str::to_owned))
+            .collect(),
         open_findings: plan
             .findings
             .iter()
@@ -162,8 +166,86 @@ pub(crate) fn said(
     sayings.into_iter().map(|(saying, names)| format!("{saying} ({})", names.join(", "))).collect()
 }
 
-fn limits_and_cautions(farm: &Farm, pass: &Pass, products: &[(&Id, &Product)]) -> Vec<String> {
+/// How the rig is set, one thing a line.
+fn settings(farm: &Farm, plan: &Plan, pass: &Pass, rig: &Rig) -> Vec<String> {
+    let units = farm.units;
+    let mut lines: Vec<String> = plan.carrier.map(|carrier| carrier.show(units)).into_iter().collect();
+    let height = pass.height.as_ref().or(rig.height.as_ref()).map(|height| format!("boom at {}", height.show(units)));
+    let set = rig::set_of(farm, pass).map_or(rig.nozzles.clone(), |(_, set)| set.name.clone());
+    let classes = plan.setting.as_ref().and_then(|setting| setting.classes);
+    let droplets = classes
+        .map(|classes| droplets::words(classes.finest, Some(classes.coarsest)))
+        .or_else(|| pass.droplets.or(rig.droplets).map(|class| class.name().to_owned()))
+        .map(|class| format!("{class} droplets"));
+    let speed = pass.speed.as_ref().or(rig.speed.as_ref()).map(|speed| speed.show(units));
+    let setting = plan.setting.as_ref().and_then(|setting| Some((setting, setting.pressure?)));
+    if let Some((setting, pressure)) = setting {
+        let within = |value: String, least: Option<String>, most: Option<String>| match (least, most) {
+            (Some(least), Some(most)) if least != most => {
+                format!("{value} ({} to {most})", least.split(' ').next().unwrap_or(&least))
+            }
+            _ => value,
+        };
+        let (speeds, pressures) = (setting.speeds, setting.pressures);
+        lines.push(within(
+            setting.speed.show(units),
+            speeds.map(|speeds| speeds.least.show(units)),
+            speeds.map(|speeds| speeds.most.show(units)),
+        ));
+        lines.push(within(
+            pressure.show(units),
+            pressures.map(|pressures| pressures.least.show(units)),
+            pressures.map(|pressures| pressures.most.show(units)),
+        ));
+        lines.extend(setting.duty.map(|duty| format!("valves open {}", duty.show(units))));
+    } else {
+        let pressure = pass.pressure.as_ref().or(rig.pressure.as_ref()).map(|pressure| pressure.show(units));
+        lines.extend([speed, pressure].into_iter().flatten().reduce(|a, b| format!("{a}, {b}")));
+    }
+    lines.extend(Some(set).filter(|set| !set.is_empty()));
+    lines.extend([droplets, height].into_iter().flatten().reduce(|a, b| format!("{a}, {b}")));
+    lines
+}
+
+/// The day of the last calibration with the nozzle set of the pass.
+fn last_calibration(farm: &Farm, pass: &Pass, rig: &Rig) -> Option<Date> {
+    let set = rig::set_of(farm, pass).map(|(id, _)| id);
+    rig.calibrations
+        .iter()
+        .filter(|calibration| calibration.set.is_empty() || Some(&calibration.set) == set)
+        .map(|calibration| calibration.date)
+        .filter(|date| *date <= pass.date)
+        .max()
+}
+
+/// The limits of the day, those that forbid first, each with the product or the rule that it comes from.
+fn weather_limits(farm: &Farm, plan: &Plan) -> Vec<String> {
+    let mut limits: Vec<&Limit> = plan.hours.limits.iter().collect();
+    limits.sort_by_key(|limit| std::cmp::Reverse(limit.outside));
+    limits
+        .into_iter()
+        .map(|limit| {
+            let source = match &limit.basis {
+                Basis::Label(source) => plan
+                    .names
+                    .iter()
+                    .find(|name| {
+                        farm.products.get(&name.product).is_some_and(|product| source.starts_with(&product.name))
+                    })
+                    .map_or_else(|| source.clone(), |name| name.short.clone()),
+                Basis::Local(source) => source.clone(),
+                _ => return limit.text.clone(),
+            };
+            format!("{} ({source})", limit.text)
+        })
+        .collect()
+}
+
+fn limits_and_cautions(farm: &Farm, plan: &Plan, pass: &Pass, products: &[(&Id, &Product)]) -> Vec<String> {
+    // What the limits of the day say already is not said twice.
+    let in_limits = !plan.hours.limits.is_empty();
     said(farm, pass, products, |says| match says {
+        Says::Wind { .. } | Says::Temperature { .. } if in_limits => None,
         Says::Caution { what } => Some(what.clone()),
         Says::NotWith { what, days: 0 } => Some(format!("Not together with {what}")),
         Says::NotWith { what, days } => {

@@ -7,11 +7,10 @@ use tankard_core::rig::setting::{Classes, CurvePoint, Setting};
 
 use super::hatch;
 use crate::look;
+use crate::report::words::class_words;
 
 /// Room for the figures of pressure.
 const LEFT: f32 = 44.0;
-/// Room for the names of the droplet classes.
-const RIGHT: f32 = 150.0;
 /// Room for the figures of speed.
 const BELOW: f32 = 36.0;
 /// Height of a line of text.
@@ -31,15 +30,6 @@ fn speed_in(speed: Speed, units: Units) -> f64 {
 
 fn pressure_in(pressure: Pressure, units: Units) -> f64 {
     if units == Units::Metric { pressure.to_bar() } else { pressure.to_psi() }
-}
-
-/// "coarse", or "medium to coarse" where it may be either.
-pub fn class_words(classes: Option<Classes>) -> String {
-    match classes {
-        Some(classes) if classes.finest == classes.coarsest => classes.finest.name().to_owned(),
-        Some(classes) => format!("{} to {}", classes.finest.name(), classes.coarsest.name()),
-        None => "not in the table".to_owned(),
-    }
 }
 
 /// The bands of a curve, from low pressure to high.
@@ -124,15 +114,20 @@ pub fn show(ui: &mut Ui, setting: &Setting, units: Units, size: Vec2, spoken: &s
     let fast = planned.map_or(last.0, |planned| planned.0.max(last.0));
     let slow = planned.map_or(first.0, |planned| planned.0.min(first.0));
     let high = planned.map_or(highest, |planned| planned.1.max(highest)) * 1.06;
+    let painter = ui.painter_at(rect);
+    let bands = bands(&setting.curve, units);
+    let widest = bands
+        .iter()
+        .map(|band| painter.layout_no_wrap(class_words(band.classes), look::gauge_font(), colours.ink).size().x)
+        .fold(0.0, f32::max);
     let frame = Frame {
-        rect: Rect::from_min_max(rect.min + Vec2::new(LEFT, 8.0), rect.max - Vec2::new(RIGHT, BELOW)),
+        rect: Rect::from_min_max(rect.min + Vec2::new(LEFT, 8.0), rect.max - Vec2::new(widest + 18.0, BELOW)),
         slow: slow - (fast - slow) * 0.02,
         fast: fast + (fast - slow) * 0.02,
         low: 0.0,
         high: high.max(1e-6),
     };
-    let painter = ui.painter_at(rect);
-    droplets(&painter, colours, &frame, rect, &bands(&setting.curve, units));
+    droplets(&painter, colours, &frame, rect, &bands);
     if let Some(speeds) = setting.speeds {
         range(&painter, colours, &frame, speed_in(speeds.least, units), speed_in(speeds.most, units));
     }
@@ -221,7 +216,7 @@ fn range(painter: &egui::Painter, colours: &look::Colours, frame: &Frame, least:
 fn axes(painter: &egui::Painter, colours: &look::Colours, frame: &Frame, units: Units) {
     let (speed_unit, pressure_unit) = if units == Units::Metric { ("km/h", "bar") } else { ("mph", "psi") };
     painter.rect_stroke(frame.rect, 0, Stroke::new(1.0, colours.soft), StrokeKind::Inside);
-    let room = f64::from(frame.rect.width() / 60.0).max(2.0);
+    let room = f64::from(frame.rect.width() / 44.0).max(2.0);
     for speed in marks(frame.slow, frame.fast, room) {
         let x = frame.x(speed);
         painter.vline(x, frame.rect.bottom()..=(frame.rect.bottom() + 4.0), Stroke::new(1.0, colours.soft));

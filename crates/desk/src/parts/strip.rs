@@ -7,6 +7,7 @@ use tankard_core::weather::{Span, Verdict};
 
 use super::hatch;
 use crate::look;
+use crate::report::words::clock;
 
 /// Room for the bracket over the cells.
 const ABOVE: f32 = 24.0;
@@ -37,7 +38,8 @@ pub fn cells<T>(
 ) -> Vec<Cell> {
     let mut cells = Vec::with_capacity(25);
     for hour in 0..24_i8 {
-        let found: Vec<&T> = hours.iter().filter(|known| when(known).0.date() == day && when(known).0.hour() == hour).collect();
+        let found: Vec<&T> =
+            hours.iter().filter(|known| when(known).0.date() == day && when(known).0.hour() == hour).collect();
         if found.is_empty() {
             let at = day.at(hour, 0, 0, 0);
             cells.push(Cell { at, again: false, verdict: None, name: format!("{hour:02}:00 not in the forecast") });
@@ -60,16 +62,6 @@ pub fn place(cells: &[Cell], time: DateTime) -> f32 {
     at as f32 + f32::from(time.minute()) / 60.0
 }
 
-/// "05:40 to 08:50".
-pub fn span_words(span: Span) -> String {
-    format!("{} to {}", clock(span.from), clock(span.to))
-}
-
-/// "05:40".
-pub fn clock(time: DateTime) -> String {
-    time.strftime("%H:%M").to_string()
-}
-
 /// What is marked on a strip.
 #[derive(Clone, Debug, Default)]
 pub struct Marks {
@@ -80,7 +72,13 @@ pub struct Marks {
 }
 
 /// Shows a strip; gives the hour that was chosen anew.
-pub fn show(ui: &mut Ui, name: &str, cells: &[Cell], marks: &Marks, chosen: Option<(DateTime, bool)>) -> Option<(DateTime, bool)> {
+pub fn show(
+    ui: &mut Ui,
+    name: &str,
+    cells: &[Cell],
+    marks: &Marks,
+    chosen: Option<(DateTime, bool)>,
+) -> Option<(DateTime, bool)> {
     let colours = look::colours(ui);
     let size = Vec2::new(ui.available_width(), ABOVE + CELL + 3.0 * LINE + 6.0);
     let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
@@ -91,7 +89,10 @@ pub fn show(ui: &mut Ui, name: &str, cells: &[Cell], marks: &Marks, chosen: Opti
     let mut picked = None;
     let mut now = chosen;
     for (at, cell) in cells.iter().enumerate() {
-        let face = Rect::from_min_max(Pos2::new(across(at as f32), row.top()), Pos2::new(across(at as f32 + 1.0), row.bottom()));
+        let face = Rect::from_min_max(
+            Pos2::new(across(at as f32), row.top()),
+            Pos2::new(across(at as f32 + 1.0), row.bottom()),
+        );
         let key = (cell.at, cell.again);
         let is_chosen = now == Some(key);
         // One stop of the Tab key for the whole strip: the chosen hour; from there the arrow keys go on.
@@ -104,7 +105,12 @@ pub fn show(ui: &mut Ui, name: &str, cells: &[Cell], marks: &Marks, chosen: Opti
             painter.rect_stroke(face.expand2(Vec2::new(0.0, 2.0)), 2, edge, StrokeKind::Inside);
         }
         if response.has_focus() {
-            painter.rect_stroke(face.expand2(Vec2::new(2.0, 4.0)), 3, Stroke::new(1.0, colours.ink), StrokeKind::Inside);
+            painter.rect_stroke(
+                face.expand2(Vec2::new(2.0, 4.0)),
+                3,
+                Stroke::new(1.0, colours.ink),
+                StrokeKind::Inside,
+            );
         }
         response.widget_info(|| egui::WidgetInfo::selected(egui::Role::ListBoxOption, true, is_chosen, &cell.name));
         let pointed = response.hovered() && ui.input(|input| input.pointer.is_moving());

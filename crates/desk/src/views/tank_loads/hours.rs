@@ -12,8 +12,9 @@ use tankard_core::weather::{Hours, JudgedHour, Verdict};
 use super::{cell, column, hairline};
 use crate::app::Desk;
 use crate::look;
-use crate::parts::strip::{self, Cell, Marks, clock, span_words};
 use crate::parts::lists;
+use crate::parts::strip::{self, Cell, Marks};
+use crate::report::words::{answer, clock, span_words};
 
 /// Below this width what stands side by side comes one under the other.
 const NARROW: f32 = 720.0;
@@ -36,22 +37,6 @@ fn sheet(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
         ui.set_width(ui.available_width());
         add(ui);
     });
-}
-
-/// The answer in a line: the best span, or why there is none.
-pub(crate) fn answer(hours: &Hours, units: Units) -> String {
-    let needs = hours.needs.map(|needs| needs.show(units));
-    match (hours.best, hours.longest, needs) {
-        (Some(best), _, Some(needs)) => format!("{}; the pass takes {needs}.", span_words(best)),
-        (Some(best), _, None) => format!("{}; how long the pass takes is not known.", span_words(best)),
-        (None, Some((span, share)), Some(needs)) => format!(
-            "No span is long enough for the {needs} it takes. The longest is {}, enough for {} of it.",
-            span_words(span),
-            super::sprayer::share(share.to_percent())
-        ),
-        (None, Some((span, _)), None) => format!("The longest span is {}.", span_words(span)),
-        (None, None, _) => "No hour of the day is allowed.".to_owned(),
-    }
 }
 
 /// "05:00 allowed", "09:00 forbidden: wind at most 10 mph".
@@ -149,20 +134,15 @@ fn shown<Q: Quantity>(value: Option<&AsTyped<Q>>, units: Units) -> String {
 /// The figures of an hour with their names. What the forecast does not give is said to be missing.
 fn figures(farm: &Farm, hour: &Hour) -> Vec<(&'static str, String)> {
     let units = farm.units;
-    let rain = match (&hour.rain, &hour.rain_chance) {
-        (Some(rain), Some(chance)) => format!("{}, chance {}", rain.show(units), chance.show(units)),
-        (Some(rain), None) => rain.show(units),
-        (None, Some(chance)) => format!("chance {}", chance.show(units)),
-        (None, None) => "not given".to_owned(),
-    };
     vec![
         ("wind", shown(hour.wind.as_ref(), units)),
         ("air", shown(hour.temperature.as_ref(), units)),
         ("gusts", shown(hour.gust.as_ref(), units)),
         ("humidity", shown(hour.humidity.as_ref(), units)),
         ("from", hour.wind_from.as_ref().map_or("not given".to_owned(), |from| from.point().to_owned())),
-        ("rain", rain),
         ("cloud", shown(hour.cloud.as_ref(), units)),
+        ("rain", shown(hour.rain.as_ref(), units)),
+        ("chance of rain", shown(hour.rain_chance.as_ref(), units)),
     ]
 }
 
@@ -170,14 +150,13 @@ fn figures_of(ui: &mut Ui, figures: &[(&'static str, String)], columns: usize) {
     let wide = (ui.available_width() - 8.0) / columns as f32;
     ui.spacing_mut().item_spacing.y = 1.0;
     for row in figures.chunks(columns) {
-        ui.horizontal(|ui| {
+        ui.horizontal_top(|ui| {
             ui.spacing_mut().item_spacing.x = 4.0;
-            ui.spacing_mut().interact_size.y = 19.0;
             for (label, value) in row {
-                cell(ui, wide - 4.0, false, |ui| {
-                    cell(ui, LABEL.min(wide * 0.45), false, |ui| {
-                        ui.label(look::soft(ui, *label));
-                    });
+                column(ui, LABEL.min(wide * 0.5), |ui| {
+                    ui.label(look::soft(ui, *label));
+                });
+                column(ui, wide - LABEL.min(wide * 0.5) - 8.0, |ui| {
                     ui.add(Label::new(value).truncate());
                 });
             }
@@ -215,7 +194,10 @@ fn limit_line(ui: &mut Ui, text: &str, basis: &str, verdict: Verdict) {
 fn limits(ui: &mut Ui, hours: &Hours) {
     ui.label(look::heading("What the hours are held against"));
     if hours.limits.is_empty() {
-        lists::empty(ui, "No limit is known: no label of the mix, no rule of law and no practice of the farm is typed.");
+        lists::empty(
+            ui,
+            "No limit is known: no label of the mix, no rule of law and no practice of the farm is typed.",
+        );
         return;
     }
     let gap = ui.spacing().item_spacing.x;
@@ -237,7 +219,9 @@ fn limits(ui: &mut Ui, hours: &Hours) {
                 ui.add(Label::new(&limit.text).wrap());
             });
             column(ui, outside, |ui| {
-                ui.label(egui::RichText::new(limit.outside.word()).color(look::of_verdict(look::colours(ui), limit.outside)));
+                ui.label(
+                    egui::RichText::new(limit.outside.word()).color(look::of_verdict(look::colours(ui), limit.outside)),
+                );
             });
             column(ui, basis, |ui| {
                 ui.add(Label::new(look::soft(ui, limit.basis.to_string())).wrap());
@@ -252,8 +236,12 @@ fn cautions(ui: &mut Ui, farm: Option<&Farm>) {
     let source = farm
         .map(|farm| &farm.forecast)
         .map(|forecast| {
-            let read = forecast.read.map(|read| format!(", read {}", read.strftime("%-d %b %Y, %H:%M"))).unwrap_or_default();
-            format!("Forecast: {}{read}. ", if forecast.source.is_empty() { "source not named" } else { &forecast.source })
+            let read =
+                forecast.read.map(|read| format!(", read {}", read.strftime("%-d %b %Y, %H:%M"))).unwrap_or_default();
+            format!(
+                "Forecast: {}{read}. ",
+                if forecast.source.is_empty() { "source not named" } else { &forecast.source }
+            )
         })
         .unwrap_or_default();
     let words = format!(
@@ -284,7 +272,12 @@ mod tests {
     fn hours() -> Hours {
         let day = date(2031, 6, 12);
         Hours {
-            hours: vec![JudgedHour { at: day.at(5, 0, 0, 0), again: false, verdict: Verdict::Allowed, binds: Vec::new() }],
+            hours: vec![JudgedHour {
+                at: day.at(5, 0, 0, 0),
+                again: false,
+                verdict: Verdict::Allowed,
+                binds: Vec::new(),
+            }],
             needs: Some(Duration::from_hours(3.5)),
             ..Hours::default()
         }

@@ -1,25 +1,27 @@
 //! The rig for a pass: which nozzles do it best, how they are set, how the rig is rinsed afterwards, and the time it takes.
 
 use egui::{Label, ScrollArea, Ui, Vec2};
-use tankard_core::farm::{CarrierKind, Farm, Pass, Rig};
+use tankard_core::farm::{CarrierKind, Pass, Rig};
 use tankard_core::finding::{Basis, Subject};
-use tankard_core::loads::card::short_date;
 use tankard_core::plan::Plan;
-use tankard_core::quantity::{AsTyped, Duration, Quantity, Speed, Units};
+use tankard_core::quantity::{AsTyped, Quantity, Speed, Units};
 use tankard_core::rig::rinse::RinsePlan;
 use tankard_core::rig::setting::{Between, Fit, RankedSet, Setting};
-use tankard_core::rig::work::Work;
 
 use super::{Shown, cell, column, hairline, worked};
 use crate::app::Desk;
 use crate::look;
-use crate::parts::setting_plot::{self, class_words};
-use crate::parts::{boxes, lists};
+use crate::parts::{boxes, lists, setting_plot};
+use crate::report::words::{
+    class_words, figures, fit_words, last_calibration, last_ground, rinses, sentence, share, work_figures,
+};
 
 /// Below this width what stands side by side comes one under the other.
 const NARROW: f32 = 720.0;
 /// Width of a label before a fact.
-const LABEL: f32 = 118.0;
+const LABEL: f32 = 106.0;
+/// Height of the picture.
+const PLOT: f32 = 260.0;
 
 /// Shows the page.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
@@ -89,7 +91,10 @@ fn no_set(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         return;
     };
     let words = if rig.sets.is_empty() {
-        format!("{} has no nozzle set yet. Type its nozzles from the nozzle maker's table, and this page tells speed, pressure and droplets.", rig.name)
+        format!(
+            "{} has no nozzle set yet. Type its nozzles from the nozzle maker's table, and this page tells speed, pressure and droplets.",
+            rig.name
+        )
     } else if plan.carrier.is_none() {
         "The spray volume over ground is not typed yet; type it in the heading line, at the rig.".to_owned()
     } else {
@@ -105,17 +110,6 @@ fn no_set(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
 enum Act {
     Draw,
     Take,
-}
-
-/// How well a set does the pass, in words.
-pub(crate) fn fit_words(ranked: &RankedSet, units: Units) -> String {
-    match (ranked.fit, ranked.speed) {
-        (Fit::Suits, _) => "suits as planned".to_owned(),
-        (Fit::AtAnotherSpeed, Some(speed)) => format!("suits at {}", speed.show(units)),
-        (Fit::AtAnotherSpeed, None) => "suits at another speed".to_owned(),
-        (Fit::NotKnown, _) => "cannot be told".to_owned(),
-        (Fit::No, _) => "does not suit".to_owned(),
-    }
 }
 
 fn one(ui: &mut Ui, units: Units, rank: usize, ranked: &RankedSet, drawn: bool) -> Option<Act> {
@@ -146,7 +140,7 @@ fn one(ui: &mut Ui, units: Units, rank: usize, ranked: &RankedSet, drawn: bool) 
         column(ui, room - named, |ui| {
             ui.label(look::strong(capital(&fit_words(ranked, units))));
             for (reason, basis) in &ranked.reasons {
-                ui.add(Label::new(reasoned(ui, reason, basis)).wrap());
+                reasoned(ui, reason, basis);
             }
         });
         column(ui, end, |ui| {
@@ -171,25 +165,24 @@ fn capital(text: &str) -> String {
     tankard_core::words::capital(text)
 }
 
-/// A reason with its basis in soft ink behind it.
-fn reasoned(ui: &Ui, reason: &str, basis: &Basis) -> egui::text::LayoutJob {
+/// A reason with its basis in soft ink: behind it where the line has room, else under it.
+fn reasoned(ui: &mut Ui, reason: &str, basis: &Basis) {
     let colours = look::colours(ui);
     let mut job = egui::text::LayoutJob::default();
     let format = |font_id, color| egui::TextFormat { font_id, color, ..Default::default() };
     job.append(reason, 0.0, format(look::body(false), colours.ink));
     if *basis != Basis::Arithmetic {
-        job.append(&basis.to_string(), 6.0, format(look::gauge_font(), colours.soft));
+        let mut whole = job.clone();
+        whole.append(&basis.to_string(), 6.0, format(look::gauge_font(), colours.soft));
+        if ui.painter().layout_job(whole.clone()).size().x <= ui.available_width() {
+            ui.add(Label::new(whole));
+            return;
+        }
     }
-    job
-}
-
-/// "12 mph, 41 psi, coarse droplets".
-pub(crate) fn figures(setting: &Setting, units: Units) -> String {
-    let mut parts = vec![setting.speed.show(units)];
-    parts.extend(setting.pressure.map(|pressure| pressure.show(units)));
-    parts.extend(setting.classes.map(|classes| format!("{} droplets", class_words(Some(classes)))));
-    parts.extend(setting.duty.map(|duty| format!("valves open {}", duty.show(units))));
-    parts.join(", ")
+    ui.add(Label::new(job).wrap());
+    if *basis != Basis::Arithmetic {
+        ui.add(Label::new(look::soft(ui, basis.to_string())).wrap());
+    }
 }
 
 /// Puts a set, and the speed it needs, into the pass.
@@ -232,44 +225,6 @@ fn typed_speed(speed: Speed, range: Option<Between<Speed>>, units: Units) -> Opt
 
 // ------------------------------------------------------------------------------------------------ the setting
 
-/// "Between 10.2 and 13.4 mph pressure stays between 30 and 52 psi and droplets coarse."
-pub(crate) fn sentence(setting: &Setting, units: Units) -> String {
-    if setting.curve.is_empty() && setting.pressure.is_none() {
-        return "What a new nozzle delivers is not typed, so pressure and droplets cannot be told.".to_owned();
-    }
-    let Some(speeds) = setting.speeds else {
-        return "At no speed do pressure and droplets stay inside what the set and the labels allow.".to_owned();
-    };
-    let mut text = format!("Between {}", between(&speeds.least.show(units), &speeds.most.show(units)));
-    if let Some(pressures) = setting.pressures {
-        let (least, most) = (pressures.least.show(units), pressures.most.show(units));
-        text += &if least == most {
-            format!(" pressure stays at {least}")
-        } else {
-            format!(" pressure stays between {}", between(&least, &most))
-        };
-    }
-    let allowed = || setting.curve.iter().filter(|point| point.allowed).filter_map(|point| point.classes);
-    let classes = allowed()
-        .map(|classes| classes.finest)
-        .min()
-        .zip(allowed().map(|classes| classes.coarsest).max())
-        .map(|(finest, coarsest)| tankard_core::rig::setting::Classes { finest, coarsest });
-    if let Some(classes) = classes {
-        let joint = if setting.pressures.is_some() { " and" } else { "" };
-        text += &format!("{joint} droplets {}", class_words(Some(classes)));
-    }
-    text + "."
-}
-
-/// "10.2 and 13.4 mph": the unit once, where both have the same.
-fn between(least: &str, most: &str) -> String {
-    match (least.split_once(' '), most.split_once(' ')) {
-        (Some((number, unit)), Some((_, other))) if unit == other => format!("{number} and {most}"),
-        _ => format!("{least} and {most}"),
-    }
-}
-
 fn setting_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, setting: &Setting) {
     let units = desk.document.farm().units;
     let own = plan.setting.as_ref().is_some_and(|own| own.set == setting.set);
@@ -288,7 +243,7 @@ fn setting_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, setting: &
     );
     let width = ui.available_width();
     if width < NARROW {
-        setting_plot::show(ui, setting, units, Vec2::new(width, 250.0), &spoken);
+        setting_plot::show(ui, setting, units, Vec2::new(width, PLOT), &spoken);
         ui.add(Label::new(&sentence).wrap());
         ui.add_space(4.0);
         facts(desk, ui);
@@ -296,9 +251,9 @@ fn setting_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, setting: &
     }
     ui.horizontal_top(|ui| {
         ui.spacing_mut().item_spacing.x = 16.0;
-        let plot = width * 0.58;
+        let plot = width * 0.62;
         column(ui, plot, |ui| {
-            setting_plot::show(ui, setting, units, Vec2::new(plot, 250.0), &spoken);
+            setting_plot::show(ui, setting, units, Vec2::new(plot, PLOT), &spoken);
             ui.add(Label::new(&sentence).wrap());
         });
         column(ui, width - plot - 16.0, |ui| facts(desk, ui));
@@ -307,9 +262,9 @@ fn setting_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, setting: &
 
 /// A label and what stands beside it; the number opens its working where the plan has one of that title.
 fn fact(desk: &mut Desk, ui: &mut Ui, plan: &Plan, label: &str, value: &str, working: &str) {
-    ui.horizontal(|ui| {
-        ui.spacing_mut().interact_size.y = 19.0;
-        cell(ui, LABEL, false, |ui| {
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().interact_size.y = 0.0;
+        column(ui, LABEL, |ui| {
             ui.label(look::soft(ui, label));
         });
         if plan.workings.iter().any(|known| known.title == working) {
@@ -358,17 +313,6 @@ fn setting_facts(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, setting: &
     calibration(desk, ui, &pass, &rig, setting);
 }
 
-/// "Catch at the nozzles on 22 April 2030 by demo operator", of the latest that was made with a set.
-pub(crate) fn last_calibration(rig: &Rig, set: &str) -> Option<String> {
-    let last = rig
-        .calibrations
-        .iter()
-        .filter(|calibration| calibration.set.is_empty() || calibration.set == set)
-        .max_by_key(|calibration| calibration.date)?;
-    let by = if last.by.trim().is_empty() { String::new() } else { format!(", {}", last.by.trim()) };
-    Some(format!("{}: {}{by}", short_date(last.date), last.test.name()))
-}
-
 fn calibration(desk: &mut Desk, ui: &mut Ui, pass: &Pass, rig: &Rig, setting: &Setting) {
     ui.label(look::heading("Last calibration"));
     match last_calibration(rig, &setting.set) {
@@ -386,7 +330,10 @@ fn work(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     ui.label(look::heading("How long it takes"));
     let units = desk.document.farm().units;
     let Some(work) = &plan.work else {
-        lists::empty(ui, "The time is known once the rig has speed, boom width and field efficiency; type them in Shed.");
+        lists::empty(
+            ui,
+            "The time is known once the rig has speed, boom width and field efficiency; type them in Shed.",
+        );
         return;
     };
     let title = |starts: &[&str]| work_title(plan, starts);
@@ -430,24 +377,6 @@ pub(super) fn total_title(plan: &Plan) -> String {
     work_title(plan, &["Time in all", "Time for the pass", "Whole time", "Work"])
 }
 
-/// The times of a pass in words, each with its label.
-pub(crate) fn work_figures(work: &Work, units: Units) -> Vec<(&'static str, String)> {
-    let mut figures = vec![("spraying", work.spraying.show(units))];
-    if !work.fills.is_empty() {
-        let all: Duration = work.fills.iter().copied().sum();
-        let each = match work.fills.as_slice() {
-            [_] => String::new(),
-            fills => format!(", {} loads", fills.len()),
-        };
-        figures.push(("filling", format!("{}{each}", all.show(units))));
-    }
-    figures.extend(work.road.map(|road| ("road", road.show(units))));
-    figures.push(("in all", work.total.show(units)));
-    figures.push(("in an hour", format!("{} while spraying", work.in_an_hour.show(units))));
-    figures.extend(work.loads_an_hour.map(|loads| ("loads an hour", format!("{loads:.1}"))));
-    figures
-}
-
 // ------------------------------------------------------------------------------------------------ rinsing
 
 fn rinse(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
@@ -484,21 +413,10 @@ fn rinse(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
                 ui.label(look::heading((at + 1).to_string()));
             });
             column(ui, ui.available_width(), |ui| {
-                ui.add(Label::new(reasoned(ui, &step.what, &step.basis)).wrap());
+                reasoned(ui, &step.what, &step.basis);
             });
         });
     }
-}
-
-/// Where the last of the spray goes.
-pub(crate) fn last_ground(farm: &Farm, plan: &Plan, rinse: &RinsePlan) -> Option<String> {
-    let ground = rinse.last_ground?;
-    let field = plan.fields.last().and_then(|planned| farm.fields.get(&planned.field));
-    let on = field.map(|field| format!(" of {}", field.name)).unwrap_or_default();
-    Some(format!(
-        "The last of the spray would still cover {}: leave that much{on} for it, and spray the rinsings there.",
-        ground.show(farm.units)
-    ))
 }
 
 /// The ways to rinse, side by side.
@@ -510,45 +428,30 @@ fn ways(ui: &mut Ui, rinse: &RinsePlan, units: Units) {
         ui.spacing_mut().item_spacing = Vec2::new(12.0, 6.0);
         for (at, way) in rinse.ways.iter().enumerate() {
             let colours = look::colours(ui);
-            let edge = if at == 0 { egui::Stroke::new(2.0, colours.water) } else { egui::Stroke::new(1.0, colours.hairline) };
-            egui::Frame::new().stroke(edge).corner_radius(2).inner_margin(egui::Margin::symmetric(10, 5)).show(ui, |ui| {
-                ui.vertical(|ui| {
-                    ui.set_width(168.0);
-                    ui.spacing_mut().item_spacing.y = 1.0;
-                    let (times, of) = if way.rinses == 1 { ("once", "with") } else { ("times", "with") };
-                    let count = if way.rinses == 1 { times.to_owned() } else { format!("{} {times}", way.rinses) };
-                    ui.label(look::strong(format!("{count} {of} {}", way.each.show(units))));
-                    let best = if at == 0 && rinse.ways.len() > 1 { ", the least" } else { "" };
-                    ui.label(format!("leaves {}{best}", share(way.left.to_percent())));
-                    ui.label(look::soft(ui, "of the spray's strength"));
-                });
-            });
+            let edge =
+                if at == 0 { egui::Stroke::new(2.0, colours.water) } else { egui::Stroke::new(1.0, colours.hairline) };
+            egui::Frame::new().stroke(edge).corner_radius(2).inner_margin(egui::Margin::symmetric(10, 5)).show(
+                ui,
+                |ui| {
+                    ui.vertical(|ui| {
+                        ui.set_width(168.0);
+                        ui.spacing_mut().item_spacing.y = 1.0;
+                        ui.label(look::strong(rinses(way, units)));
+                        let best = if at == 0 && rinse.ways.len() > 1 { ", the least" } else { "" };
+                        ui.label(format!("leaves {}{best}", share(way.left.to_percent())));
+                        ui.label(look::soft(ui, "of the spray's strength"));
+                    });
+                },
+            );
         }
     });
 }
 
-/// "9.1 %", "0.42 %", "0.008 %": two figures.
-pub(crate) fn share(percent: f64) -> String {
-    let decimals = match percent {
-        large if large >= 10.0 => 0,
-        middle if middle >= 1.0 => 1,
-        small if small >= 0.1 => 2,
-        _ => 3,
-    };
-    format!("{percent:.decimals$} %")
-}
-
 #[cfg(test)]
 mod tests {
-    use super::{between, typed_speed};
+    use super::typed_speed;
     use tankard_core::quantity::{Speed, Units};
     use tankard_core::rig::setting::Between;
-
-    #[test]
-    fn the_unit_stands_once() {
-        assert_eq!(between("10.2 mph", "13.4 mph"), "10.2 and 13.4 mph");
-        assert_eq!(between("20 in", "4.2 ft"), "20 in and 4.2 ft");
-    }
 
     /// A rounded speed outside the range would be taken and then objected to.
     #[test]
