@@ -165,6 +165,20 @@ fn totals_of_an_active_add_the_products_that_share_it() {
     must_not(&farm, "brings alphazine");
 }
 
+/// An ester is the same active by another name (the names stand in `assets/actives.csv`), so its records count: 1 + 1 + 1 lb.
+#[test]
+fn a_total_of_an_active_counts_it_by_all_its_names() {
+    let total =
+        Says::ActiveSeasonTotal { active: "quizalofop".to_owned(), most: q("2.5 lb ai/ac"), per: Period::TwelveMonths };
+    let mut farm = saying(total);
+    farm.products["a"].actives[0].name = "Quizalofop-P-ethyl".to_owned();
+    record(&mut farm, "a", date(2031, 5, 1));
+    must_not(&farm, "no active of that name");
+    must_not(&farm, "brings quizalofop");
+    record(&mut farm, "a", date(2031, 5, 20));
+    of_the_label(&farm, Level::Stop, "brings quizalofop to 3 lb ai/ac in 12 months");
+}
+
 #[test]
 fn a_crop_without_a_day_of_planting_falls_back_to_the_year_and_says_so() {
     let mut farm = saying(Says::SeasonTotal { most: q("60 fl oz/ac"), per: Period::Crop });

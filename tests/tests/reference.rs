@@ -23,8 +23,21 @@ use checks::Verdict;
 use serde::Deserialize;
 
 /// Tables that must be there, so that none is lost unnoticed.
-const TABLES: [&str; 10] =
-    ["active", "convert", "equal", "ground", "guidance", "jar", "loads", "order", "sizes", "water"];
+const TABLES: [&str; 13] = [
+    "active",
+    "calibration",
+    "convert",
+    "course",
+    "equal",
+    "ground",
+    "guidance",
+    "jar",
+    "loads",
+    "order",
+    "rinse",
+    "sizes",
+    "water",
+];
 /// Fewest published rows that must pass.
 const LEAST_ROWS: usize = 400;
 /// Fewest published sources of which a row must pass.

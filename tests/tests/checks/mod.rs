@@ -1,5 +1,6 @@
 //! The kinds of check, by the name that stands in the tables.
 
+mod calibrations;
 mod guided;
 mod jar;
 mod planned;
@@ -36,6 +37,14 @@ pub(crate) fn run(row: &Row) -> Result<Verdict, String> {
         "fill" => planned::fill(row),
         "guidance" => guided::guided(row),
         "unguided" => guided::unguided(row),
+        "acre_course" => calibrations::acre(row),
+        "calibrated" => calibrations::calibrated(row),
+        "timed" => calibrations::timed(row),
+        "hourly" => calibrations::hourly(row),
+        "rinse" => calibrations::rinse(row),
+        "rinses" => calibrations::rinses(row),
+        "rinse_way" => calibrations::rinse_way(row),
+        "banded" => calibrations::banded(row),
         "hardness" => waters::hardness(row),
         "conditioner" => waters::conditioner(row),
         "class" => waters::class_of(row),

@@ -159,6 +159,85 @@ pub struct Place {
     pub zone: String,
 }
 
+impl Place {
+    /// Where it lies on the globe.
+    ///
+    /// # Errors
+    /// What is missing or wrong, and what to do.
+    ///
+    /// # Examples
+    /// ```
+    /// use tankard_core::farm::Place;
+    /// let place = Place { latitude: "41.2".into(), longitude: "96.4 W".into(), ..Place::default() };
+    /// assert_eq!(place.position().map(|position| position.longitude.to_degrees()), Ok(-96.4));
+    /// ```
+    pub fn position(&self) -> Result<Position, String> {
+        if self.latitude.trim().is_empty() || self.longitude.trim().is_empty() {
+            return Err("Where the farm lies is not typed; type its latitude and longitude in the shed".to_owned());
+        }
+        let latitude = degrees(&self.latitude, 'n', 's').and_then(Latitude::from_degrees).ok_or_else(|| {
+            format!("\"{}\" is no latitude; write degrees from -90 to 90, such as \"41.2\"", self.latitude.trim())
+        })?;
+        let longitude = degrees(&self.longitude, 'e', 'w').and_then(Longitude::from_degrees).ok_or_else(|| {
+            format!("\"{}\" is no longitude; write degrees from -180 to 180, such as \"-96.4\"", self.longitude.trim())
+        })?;
+        Ok(Position { latitude, longitude })
+    }
+}
+
+/// Degrees as people write them: "41.2", "41,2°", "96.4 W".
+fn degrees(text: &str, plus: char, minus: char) -> Option<f64> {
+    let (value, rest) = crate::quantity::number::take(text).ok()?;
+    let rest: String = rest.to_lowercase().chars().filter(|letter| !letter.is_whitespace() && *letter != '°').collect();
+    match rest.as_str() {
+        "" => Some(value),
+        side if side == plus.to_string() && value >= 0.0 => Some(value),
+        side if side == minus.to_string() && value >= 0.0 => Some(-value),
+        _ => None,
+    }
+}
+
+/// A point on the globe.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Position {
+    /// North or south.
+    pub latitude: Latitude,
+    /// East or west.
+    pub longitude: Longitude,
+}
+
+/// A latitude: degrees north of the equator, -90 to 90.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Latitude(f64);
+
+impl Latitude {
+    /// From degrees north; `None` outside -90 to 90.
+    pub fn from_degrees(degrees: f64) -> Option<Self> {
+        (-90.0..=90.0).contains(&degrees).then_some(Self(degrees))
+    }
+
+    /// Degrees north.
+    pub const fn to_degrees(self) -> f64 {
+        self.0
+    }
+}
+
+/// A longitude: degrees east of Greenwich, -180 to 180.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Longitude(f64);
+
+impl Longitude {
+    /// From degrees east; `None` outside -180 to 180.
+    pub fn from_degrees(degrees: f64) -> Option<Self> {
+        (-180.0..=180.0).contains(&degrees).then_some(Self(degrees))
+    }
+
+    /// Degrees east.
+    pub const fn to_degrees(self) -> f64 {
+        self.0
+    }
+}
+
 /// Paper sizes.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Paper {

@@ -80,18 +80,6 @@ impl Product {
         }
     }
 
-    /// Its actives of a name, however that is written. The salt of a conditioner is no active.
-    pub fn active_named<'a>(&'a self, name: &'a str) -> impl Iterator<Item = &'a Active> {
-        self.actives
-            .iter()
-            .filter(move |active| self.kind.holds_actives() && active.name.trim().eq_ignore_ascii_case(name.trim()))
-    }
-
-    /// Whether it holds an active.
-    pub fn holds(&self, active: &str) -> bool {
-        self.active_named(active).next().is_some()
-    }
-
     /// Whether its formulation holds a surfactant that its label calls complete.
     pub fn is_loaded(&self) -> bool {
         self.surfactant.is_some_and(|surfactant| surfactant.complete)

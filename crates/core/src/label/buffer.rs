@@ -49,7 +49,7 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
 }
 
 /// Whether a label's words mean a neighbour. They may list several things, apart by commas or "or".
-fn means(to: &str, what: &str) -> bool {
+pub(crate) fn means(to: &str, what: &str) -> bool {
     let words = |text: &str| -> Vec<String> {
         text.to_lowercase()
             .split(|letter: char| !letter.is_alphanumeric())

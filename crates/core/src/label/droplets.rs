@@ -1,9 +1,13 @@
-//! Droplet classes that the labels ask for, against the class typed for the pass or its rig.
+//! Droplet classes that the labels ask for, against the class of the pass: the one typed for it, else that of its nozzle set at
+//! the setting's pressure, else the one typed for a rig without sets.
 
 use super::{Here, listed};
 use crate::farm::Droplets;
 use crate::farm::label::Says;
 use crate::finding::{Basis, Finding, Subject};
+use crate::quantity::Quantity;
+use crate::rig::setting::{self, Classes};
+use crate::rig::{nozzle, set_of};
 
 /// What the classes of a label are in words.
 pub(crate) fn words(finest: Droplets, coarsest: Option<Droplets>) -> String {
@@ -14,47 +18,96 @@ pub(crate) fn words(finest: Droplets, coarsest: Option<Droplets>) -> String {
     }
 }
 
-/// The droplet class of a product on a field. Where none is typed, says so through `open`, once for the pass.
-pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>, open: &mut Vec<String>) {
-    let rig = here.farm.rigs.get(&here.pass.rig);
-    let class = here.pass.droplets.or(rig.and_then(|rig| rig.droplets));
+/// The droplets of a pass.
+pub(crate) enum OfPass {
+    /// Of these classes.
+    Known(Classes),
+    /// Not known: why, in words, and what to do.
+    NotKnown(String, &'static str),
+}
+
+/// The droplets of the pass that a product is in.
+pub(crate) fn of_the_pass(here: &Here) -> OfPass {
+    let not_typed = || {
+        OfPass::NotKnown(
+            "The droplet class of this pass is not typed".to_owned(),
+            "Copy the class from the nozzle maker's table to the rig or the pass.",
+        )
+    };
+    if let Some(class) = here.pass.droplets {
+        return OfPass::Known(Classes::of(class));
+    }
+    let Some(rig) = here.farm.rigs.get(&here.pass.rig) else { return not_typed() };
+    if rig.sets.is_empty() {
+        return rig.droplets.map_or_else(not_typed, |class| OfPass::Known(Classes::of(class)));
+    }
+    let Some((id, set)) = set_of(here.farm, here.pass) else { return not_typed() };
+    if set.droplets.is_empty() {
+        return OfPass::NotKnown(
+            format!("The droplet classes of {} are not typed", set.name),
+            "Copy them from the nozzle maker's table to the set in the shed.",
+        );
+    }
+    match setting::pressure(here.farm, here.pass, rig, id, set, here.carrier) {
+        None => OfPass::NotKnown(
+            format!("The pressure of {} is not known, and so neither are its droplets", set.name),
+            "Type what its setting lacks, or the class of the pass.",
+        ),
+        Some(pressure) => nozzle::classes(set, pressure).map_or_else(
+            || {
+                OfPass::NotKnown(
+                    format!("The droplet table of {} does not reach {}", set.name, pressure.show(here.farm.units)),
+                    "Change speed, volume or set, or type more lines of the nozzle maker's table.",
+                )
+            },
+            OfPass::Known,
+        ),
+    }
+}
+
+/// The droplet classes of a product on a field. Where they are not known, says so through `open`, once for the pass.
+pub(crate) fn judge(here: &Here, classes: &OfPass, findings: &mut Vec<Finding>, open: &mut Vec<String>) {
     for spoken in here.spoken() {
         let Says::Droplets { finest, coarsest } = spoken.statement.says else { continue };
         let asked = words(finest, coarsest);
-        let Some(class) = class else {
+        let OfPass::Known(classes) = classes else {
             open.push(format!("{asked} ({})", here.product.name));
             continue;
         };
-        let (word, hint) = if class < finest {
+        let (word, hint) = if classes.finest < finest {
             ("finer", "Choose a coarser nozzle or less pressure, and type the class of that setting.")
-        } else if coarsest.is_some_and(|coarsest| class > coarsest) {
+        } else if coarsest.is_some_and(|coarsest| classes.coarsest > coarsest) {
             ("coarser", "Choose a finer nozzle or more pressure, and type the class of that setting.")
         } else {
             continue;
         };
-        let text = format!(
-            "{} asks for {asked} droplets; those of this pass are {}, which is {word}",
-            here.product.name,
-            class.name()
-        );
-        findings.push(spoken.forbid(here.about_product(), text).hint(hint));
+        let theirs =
+            format!("{} asks for {asked} droplets; those of this pass are {}", here.product.name, classes.words());
+        // Between two lines of the table it may be the one class or the other.
+        let surely = classes.coarsest < finest || coarsest.is_some_and(|coarsest| classes.finest > coarsest);
+        findings.push(if surely {
+            spoken.forbid(here.about_product(), format!("{theirs}, which is {word}")).hint(hint)
+        } else {
+            Finding::check(
+                here.about_product(),
+                format!("{theirs}, between two lines of the nozzle maker's table, which may be {word}"),
+                spoken.basis(),
+            )
+            .hint("Set a pressure of the table at which the class is sure.")
+        });
     }
 }
 
-/// One Check for all labels that ask for a class where none is typed.
-pub(crate) fn not_typed(pass: &crate::farm::Id, open: Vec<String>) -> Option<Finding> {
-    let mut seen: Vec<String> = Vec::new();
-    for asked in open {
-        if !seen.contains(&asked) {
-            seen.push(asked);
-        }
-    }
-    (!seen.is_empty()).then(|| {
+/// One Check for all labels that ask for a class where none is known.
+pub(crate) fn not_typed(pass: &crate::farm::Id, classes: &OfPass, open: Vec<String>) -> Option<Finding> {
+    let OfPass::NotKnown(why, hint) = classes else { return None };
+    let asked = super::once(open);
+    (!asked.is_empty()).then(|| {
         Finding::check(
             Subject::Pass(pass.clone()),
-            format!("The droplet class of this pass is not typed; the labels ask for {}", listed(&seen)),
-            Basis::Label(listed(&seen)),
+            format!("{why}; the labels ask for {}", listed(&asked)),
+            Basis::Label(listed(&asked)),
         )
-        .hint("Copy the class from the nozzle maker's table to the rig or the pass.")
+        .hint(*hint)
     })
 }

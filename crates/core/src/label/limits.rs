@@ -2,8 +2,8 @@
 
 use super::when::Situation;
 use super::{Bound, End, Here};
-use super::{applications, buffer, carrier, dates, droplets, groups, harvest, partners, plant_back};
-use super::{rate, re_entry, restricted, season, stage, typed, weather};
+use super::{applications, boom_height, buffer, carrier, dates, droplets, ground_speed, groups, harvest, partners};
+use super::{plant_back, rate, re_entry, restricted, season, stage, typed, weather};
 use crate::farm::{Farm, Id, Pass};
 use crate::finding::Finding;
 use crate::mix::choice;
@@ -83,11 +83,18 @@ pub(crate) fn judge(
 
 /// What is said once for all products and fields.
 fn of_the_pass(pass_id: &Id, all: &[Here], findings: &mut Vec<Finding>) {
-    let mut open = Vec::new();
+    let (mut droplets, mut speeds, mut heights) = (Vec::new(), Vec::new(), Vec::new());
+    let class = all.first().map(droplets::of_the_pass);
     for here in all {
-        droplets::judge(here, findings, &mut open);
+        if let Some(class) = &class {
+            droplets::judge(here, class, findings, &mut droplets);
+        }
+        ground_speed::judge(here, findings, &mut speeds);
+        boom_height::judge(here, findings, &mut heights);
     }
-    findings.extend(droplets::not_typed(pass_id, open));
+    findings.extend(class.and_then(|class| droplets::not_typed(pass_id, &class, droplets)));
+    findings.extend(ground_speed::not_typed(pass_id, speeds));
+    findings.extend(boom_height::not_typed(pass_id, heights));
     groups::effective(all, findings);
     groups::repeated(all, findings);
     weather::on_the_day(all, findings);

@@ -5,10 +5,12 @@
 //! be told it is taken to speak, and what it would forbid becomes a Check.
 
 pub(crate) mod applications;
+pub(crate) mod boom_height;
 pub(crate) mod buffer;
 pub mod carrier;
 pub(crate) mod dates;
 pub(crate) mod droplets;
+pub(crate) mod ground_speed;
 pub mod groups;
 pub mod harvest;
 pub(crate) mod limits;
@@ -88,7 +90,12 @@ pub(crate) struct Spoken<'a> {
 }
 
 impl<'a> Spoken<'a> {
-    fn of(product: &'a Product, statement: &'a Statement, field: &Field, situation: &Situation) -> Option<Self> {
+    pub(crate) fn of(
+        product: &'a Product,
+        statement: &'a Statement,
+        field: &Field,
+        situation: &Situation,
+    ) -> Option<Self> {
         let stage = match speaks(statement, field) {
             Speaks::OtherCrop | Speaks::OtherStage => return None,
             Speaks::Unclear => Some(stage::range(statement)),
@@ -133,6 +140,17 @@ pub(crate) fn listed(names: &[String]) -> String {
         [one] => one.clone(),
         [first @ .., last] => format!("{} and {last}", first.join(", ")),
     }
+}
+
+/// Each text once, in the order in which it came.
+pub(crate) fn once(texts: Vec<String>) -> Vec<String> {
+    let mut seen: Vec<String> = Vec::new();
+    for text in texts {
+        if !seen.contains(&text) {
+            seen.push(text);
+        }
+    }
+    seen
 }
 
 /// Where a statement stands: the product's name and the page.

@@ -9,6 +9,7 @@ use super::{Bound, End, Here, Spoken};
 use crate::farm::label::{Period, Says};
 use crate::farm::{Farm, Field, Id, Product};
 use crate::finding::{Basis, Finding, Subject};
+use crate::mix::actives::Wanted;
 use crate::mix::line::{PlannedLine, active_per_area, per_area};
 use crate::quantity::rate::show_active;
 use crate::quantity::{ActiveBasis, AsTyped, CarrierRate, MassPerArea, Rate};
@@ -46,7 +47,7 @@ impl Season<'_> {
                     self.judge_product(line, here, &spoken, (most, *per), findings, workings, bounds);
                 }
                 Says::ActiveSeasonTotal { active, most, per } => {
-                    if !here.product.holds(active) {
+                    if !Wanted::new(active).is_in(here.product) {
                         findings.push(
                             Finding::check(
                                 here.about_product(),
@@ -155,9 +156,10 @@ impl Season<'_> {
         let mut planned = MassPerArea::ZERO;
         let mut basis = typed_basis;
         let mut holders = Vec::new();
+        let wanted = Wanted::new(active);
         for line in self.lines {
             let Some(product) = self.farm.products.get(&line.product) else { continue };
-            for held in product.active_named(active) {
+            for held in wanted.in_product(product) {
                 if basis.is_some_and(|basis| basis != held.basis) {
                     findings.push(
                         Finding::check(
@@ -278,7 +280,7 @@ impl Season<'_> {
                         .actives
                         .iter()
                         .map(|active| active.name.clone())
-                        .filter(|name| mine.iter().any(|product| product.holds(name))),
+                        .filter(|name| mine.iter().any(|product| Wanted::new(name).is_in(product))),
                 );
             }
         }

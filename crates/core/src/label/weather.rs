@@ -1,10 +1,14 @@
-//! Wind, air temperature and hours without rain that the labels name. A temperature is judged where that of the day is
-//! typed; what only the day itself can tell stands in one Note with the tightest of each.
+//! What labels and laws ask of the weather. A temperature is judged where that of the day is typed; the rest is held against the
+//! forecast, hour by hour, and stands in one Note with the tightest of each where there is none for the day.
 
-use super::{Here, Spoken, forbid};
+use super::when::Situation;
+use super::{Here, Spoken, forbid, names};
 use crate::farm::label::Says;
+use crate::farm::{Farm, Field, Id, Pass, Product, Statement};
 use crate::finding::{Basis, Finding, Subject};
-use crate::quantity::{AsTyped, Quantity, Speed, Temperature};
+use crate::quantity::{AsTyped, Quantity, Temperature};
+use crate::weather::Limit;
+use crate::weather::limits::{self, Kind};
 
 /// Judges the temperature of a product on a field.
 pub(crate) fn temperature(here: &Here, findings: &mut Vec<Finding>) {
@@ -34,90 +38,143 @@ pub(crate) fn temperature(here: &Here, findings: &mut Vec<Finding>) {
     }
 }
 
-/// The tightest limit of a kind, with the statement it comes from.
-type Tightest<'a, T> = Option<(T, Spoken<'a>)>;
+/// A statement on the weather that speaks of a pass, or may.
+#[derive(Clone, Debug)]
+pub(crate) struct Asked<'a> {
+    pub(crate) says: &'a Says,
+    /// What cannot be told about its stages and conditions, in words; empty where it surely speaks.
+    pub(crate) doubt: String,
+    pub(crate) basis: Basis,
+}
 
-/// What the labels ask of the weather on the day: the tightest of each, in one Note.
+/// What the labels of a mix and the laws of its day say on the weather for some fields, the labels first.
+pub(crate) fn asked<'a>(farm: &'a Farm, pass: &Pass, fields: &[&Field]) -> Vec<Asked<'a>> {
+    spoken(farm, pass, fields, on_weather)
+}
+
+/// What they say on droplets.
+pub(crate) fn asked_droplets<'a>(farm: &'a Farm, pass: &Pass, fields: &[&Field]) -> Vec<Asked<'a>> {
+    spoken(farm, pass, fields, |says| matches!(says, Says::Droplets { .. }))
+}
+
+fn spoken<'a>(farm: &'a Farm, pass: &Pass, fields: &[&Field], wanted: fn(&Says) -> bool) -> Vec<Asked<'a>> {
+    let mut mix: Vec<(&'a Id, &'a Product)> =
+        pass.mix.iter().filter_map(|line| farm.products.get_key_value(&line.product)).collect();
+    mix.dedup_by_key(|(id, _)| *id);
+    let laws: Vec<_> = farm
+        .laws
+        .values()
+        .filter(|law| wanted(&law.says.says) && law.holds_on(pass.date))
+        .map(|law| {
+            let since = law.since.map_or_else(String::new, |day| format!(", since {day}"));
+            (law, Basis::Local(format!("{}{since}", law.source())))
+        })
+        .collect();
+    let mut all: Vec<Asked<'a>> = Vec::new();
+    let mut of_laws: Vec<Asked<'a>> = Vec::new();
+    for (id, product) in mix {
+        let situation = Situation::new(farm, pass, id, product);
+        for statement in product.label.iter().filter(|statement| wanted(&statement.says)) {
+            speak(product, statement, fields, &situation, None, &mut all);
+        }
+        for (law, basis) in &laws {
+            let about = law.about.trim();
+            if if about.is_empty() { product.kind.is_pesticide() } else { names::list(about, product) } {
+                speak(product, &law.says, fields, &situation, Some(basis), &mut of_laws);
+            }
+        }
+    }
+    all.extend(of_laws);
+    all
+}
+
+/// Adds a statement once where it surely speaks on a field, and once for each doubt.
+fn speak<'a>(
+    product: &'a Product,
+    statement: &'a Statement,
+    fields: &[&Field],
+    situation: &Situation,
+    law: Option<&Basis>,
+    all: &mut Vec<Asked<'a>>,
+) {
+    for field in fields {
+        let Some(spoken) = Spoken::of(product, statement, field, situation) else { continue };
+        if !all.iter().any(|other| std::ptr::eq(other.says, &raw const statement.says) && other.doubt == spoken.doubt) {
+            let basis = law.cloned().unwrap_or_else(|| spoken.basis());
+            all.push(Asked { says: &statement.says, doubt: spoken.doubt, basis });
+        }
+    }
+}
+
+/// Whether a statement is one that the hours of a day are held against.
+fn on_weather(says: &Says) -> bool {
+    matches!(
+        says,
+        Says::Wind { .. }
+            | Says::NotToward { .. }
+            | Says::NoInversion
+            | Says::Humidity { .. }
+            | Says::DeltaT { .. }
+            | Says::Daylight { .. }
+            | Says::Temperature { .. }
+            | Says::RainFree { .. }
+            | Says::Buffer { .. }
+    )
+}
+
+/// What the labels ask of the weather on the day: the tightest of each, in one Note, where the forecast does not tell of the day.
 pub(crate) fn on_the_day(all: &[Here], findings: &mut Vec<Finding>) {
     let Some(here) = all.first() else { return };
-    let (units, air_known) = (here.farm.units, here.pass.growing.air.is_some());
-    let (mut most_wind, mut least_wind): (Tightest<Speed>, Tightest<Speed>) = (None, None);
-    let (mut coolest, mut warmest): (Tightest<Temperature>, Tightest<Temperature>) = (None, None);
-    let mut rain_free: Tightest<u32> = None;
-    for spoken in all.iter().flat_map(Here::spoken) {
-        match &spoken.statement.says {
-            Says::Wind { most, least, .. } => {
-                tighter(&mut most_wind, most.value(), &spoken, |new, old| new < old);
-                if let Some(least) = least {
-                    tighter(&mut least_wind, least.value(), &spoken, |new, old| new > old);
-                }
-            }
-            Says::Temperature { least, most } if !air_known => {
-                if let Some(most) = most {
-                    tighter(&mut coolest, most.value(), &spoken, |new, old| new < old);
-                }
-                if let Some(least) = least {
-                    tighter(&mut warmest, least.value(), &spoken, |new, old| new > old);
-                }
-            }
-            Says::RainFree { hours } => tighter(&mut rain_free, *hours, &spoken, |new, old| new > old),
-            _ => {}
-        }
-    }
-    let mut said = Vec::new();
-    let mut places: Vec<String> = Vec::new();
-    let mut say = |words: String, spoken: &Spoken| {
-        said.push(if spoken.doubt.is_empty() { words } else { format!("{words} {}", spoken.doubt) });
-        if !places.contains(&spoken.at()) {
-            places.push(spoken.at());
-        }
-    };
-    if let Some((wind, spoken)) = &most_wind {
-        say(format!("wind at most {}", wind.show(units)), spoken);
-    }
-    if let Some((wind, spoken)) = &least_wind {
-        say(format!("wind at least {}", wind.show(units)), spoken);
-    }
-    if let Some((air, spoken)) = &coolest {
-        say(format!("air at most {}", air.show(units)), spoken);
-    }
-    if let Some((air, spoken)) = &warmest {
-        say(format!("air at least {}", air.show(units)), spoken);
-    }
-    if let Some((hours, spoken)) = rain_free.as_ref().filter(|(hours, _)| *hours > 0) {
-        say(format!("no rain for {hours} h after it"), spoken);
-    }
-    if let (Some((most, other)), Some((least, spoken))) = (&most_wind, &least_wind)
-        && least > most
+    let (farm, pass) = (here.farm, here.pass);
+    let fields: Vec<&Field> = pass.fields.iter().filter_map(|id| farm.fields.get(id)).collect();
+    let limits = limits::asked(farm, pass, &fields);
+    let about = || Subject::Pass(here.pass_id.clone());
+    // Limits that surely hold stand first.
+    let pairs = limits.iter().flat_map(|least| limits.iter().map(move |most| (least, most)));
+    let clash = pairs.filter_map(|(least, most)| match (&least.kind, &most.kind) {
+        (Kind::LeastWind(low), Kind::MostWind(high)) if low.exceeds(*high) => Some((least, most, low, high)),
+        _ => None,
+    });
+    if let Some((least, most, low, high)) =
+        clash.min_by_key(|(least, most, ..)| !(least.doubt.is_empty() && most.doubt.is_empty()))
     {
         findings.push(
             forbid(
-                if spoken.doubt.is_empty() { &other.doubt } else { &spoken.doubt },
-                Subject::Pass(here.pass_id.clone()),
+                if least.doubt.is_empty() { &most.doubt } else { &least.doubt },
+                about(),
                 format!(
                     "No wind suits this mix: one label asks for at least {}, another for at most {}",
-                    least.show(units),
-                    most.show(units)
+                    low.show(farm.units),
+                    high.show(farm.units)
                 ),
-                spoken.basis(),
+                least.basis.clone(),
             )
             .hint("Split the pass."),
         );
     }
+    if crate::weather::covers(farm, pass.date) {
+        return;
+    }
+    let air_known = pass.growing.air.is_some();
+    let said: Vec<&Limit> = limits
+        .iter()
+        .filter(|limit| limit.asks && !(air_known && matches!(limit.kind, Kind::LeastAir(_) | Kind::MostAir(_))))
+        .collect();
     if !said.is_empty() {
+        let mut places: Vec<&str> = Vec::new();
+        for limit in &said {
+            if !places.contains(&limit.basis.source()) {
+                places.push(limit.basis.source());
+            }
+        }
+        let words: Vec<&str> = said.iter().map(|limit| limit.text.as_str()).collect();
         findings.push(
             Finding::note(
-                Subject::Pass(here.pass_id.clone()),
-                format!("The labels ask on the day: {}", said.join(", ")),
+                about(),
+                format!("The labels ask on the day: {}", words.join(", ")),
                 Basis::Label(places.join("; ")),
             )
             .hint("Measure at the boom before starting."),
         );
-    }
-}
-
-fn tighter<'a, T: Copy>(best: &mut Tightest<'a, T>, value: T, spoken: &Spoken<'a>, is_tighter: impl Fn(T, T) -> bool) {
-    if best.as_ref().is_none_or(|(old, _)| is_tighter(value, *old)) {
-        *best = Some((value, spoken.clone()));
     }
 }

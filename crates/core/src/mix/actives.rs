@@ -8,7 +8,7 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-use crate::farm::Active;
+use crate::farm::{Active, Product};
 use crate::quantity::ActiveBasis;
 
 /// A row of `assets/actives.csv`.
@@ -92,6 +92,35 @@ pub fn same(a: &str, b: &str) -> bool {
     let (first, second) = (plain(a), plain(b));
     !first.is_empty()
         && (first == second || facts(a).zip(facts(b)).is_some_and(|(first, second)| first.name == second.name))
+}
+
+/// An active that many names are compared with.
+#[derive(Clone, Debug)]
+pub(crate) struct Wanted<'a> {
+    name: &'a str,
+    key: String,
+}
+
+impl<'a> Wanted<'a> {
+    pub(crate) fn new(name: &'a str) -> Self {
+        Self { name: name.trim(), key: key(name) }
+    }
+
+    /// Whether a name means it.
+    pub(crate) fn is(&self, name: &str) -> bool {
+        // Mostly both are written alike, which is quickly told.
+        !self.key.is_empty() && (self.name.eq_ignore_ascii_case(name.trim()) || key(name) == self.key)
+    }
+
+    /// A product's actives that it means. The salt of a conditioner is no active.
+    pub(crate) fn in_product(&self, product: &'a Product) -> impl Iterator<Item = &'a Active> {
+        product.actives.iter().filter(|active| product.kind.holds_actives() && self.is(&active.name))
+    }
+
+    /// Whether a product holds it.
+    pub(crate) fn is_in(&self, product: &Product) -> bool {
+        product.kind.holds_actives() && product.actives.iter().any(|active| self.is(&active.name))
+    }
 }
 
 #[cfg(test)]

@@ -1,7 +1,14 @@
 //! The rig: what its nozzles deliver and how fine, how it is set for a pass, whether it delivers what was planned, what stays
 //! in it, and how much ground it covers in a day.
 
+pub(crate) mod asked;
 pub mod calibration;
+mod choose;
+pub mod clean_out;
+pub mod density;
+pub mod flow;
+pub mod nozzle;
+mod reckon;
 pub mod rinse;
 pub mod setting;
 pub mod work;

@@ -1,8 +1,16 @@
 //! What stays in the rig after the last load, and how it is rinsed.
+//!
+//! # References
+//! Successive dilution: of a residual r, each rinse with v leaves r ÷ (r + v) of the strength; n rinses leave that to the n-th.
+//! How much water a rinse takes is told in two ways that differ threefold and are not merged: 10 % of the tank for each rinse
+//! (Purdue), and three portions that together hold 10 % (ISO 16236). Both stand in `assets/cleaning.csv`.
 
-use crate::farm::{Farm, Id, Pass};
-use crate::finding::Finding;
-use crate::quantity::{Area, CarrierRate, Share, Volume};
+use super::clean_out::{self, Row};
+use crate::farm::{Farm, Field, Id, Pass, Rig};
+use crate::finding::{Basis, Finding, Subject};
+use crate::label::listed;
+use crate::quantity::number::{show, show_significant};
+use crate::quantity::{Area, AsTyped, CarrierRate, Quantity, Share, Units, Volume};
 use crate::working::Working;
 
 /// The plan for rinsing after a pass.
@@ -10,15 +18,18 @@ use crate::working::Working;
 pub struct RinsePlan {
     /// What stays in tank, lines and boom.
     pub residual: Volume,
-    /// Water for the rinses.
+    /// Water for the rinses that is on board; nothing where it is not typed.
     pub water: Volume,
-    /// Ways to use it, the best first.
+    /// Ways to use it, the best first: those with the water on board, then those that publications print.
     pub ways: Vec<RinseWay>,
     /// Ground that the residual would still spray at the pass's volume: what to leave for the last of the spray.
     pub last_ground: Option<Area>,
+    /// What runs through lines and boom before a new mix arrives at the nozzles.
+    pub priming: Option<Priming>,
     /// The arithmetic.
     pub working: Working,
-    /// Steps of cleaning before the next pass of this rig, each with its source.
+    /// Steps of cleaning before the next pass of this rig, each with its source; none where the next mix holds the same
+    /// pesticides.
     pub steps: Vec<CleanStep>,
 }
 
@@ -31,6 +42,19 @@ pub struct RinseWay {
     pub each: Volume,
     /// Share of the spray's strength that is left.
     pub left: Share,
+    /// Whether the water on board is enough for it.
+    pub on_board: bool,
+    /// Who prints this way; "arithmetic" where the water on board is divided.
+    pub source: &'static str,
+}
+
+/// What runs through lines and boom before a new mix arrives at the nozzles.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Priming {
+    /// What lines and boom hold.
+    pub volume: Volume,
+    /// The ground that this sprays, not yet at full strength.
+    pub ground: Option<Area>,
 }
 
 /// A step of cleaning.
@@ -39,16 +63,254 @@ pub struct CleanStep {
     /// What to do.
     pub what: String,
     /// Why, and on what it rests.
-    pub basis: crate::finding::Basis,
+    pub basis: Basis,
+}
+
+/// The share of the strength that is left after some rinses; `None` where there is neither residual nor water.
+///
+/// # Examples
+/// A residual of 10 gal rinsed with 120 gal at once keeps 7.7 %, with three times 40 gal 0.8 %.
+/// ```
+/// use tankard_core::quantity::Volume;
+/// use tankard_core::rig::rinse::left;
+/// let (ten, forty) = (Volume::from_us_gallons(10.0), Volume::from_us_gallons(40.0));
+/// assert!(left(ten, forty, 3).is_some_and(|left| (left.to_percent() - 0.8).abs() < 1e-9));
+/// ```
+pub fn left(residual: Volume, each: Volume, rinses: u32) -> Option<Share> {
+    let of_one = residual.ratio(residual + each)?;
+    Some(Share::from_fraction(of_one.powi(i32::try_from(rinses).unwrap_or(i32::MAX))))
+}
+
+/// How many rinses it takes until no more than a share is left; `None` where no number up to 100 does it.
+///
+/// # Examples
+/// With a residual of 1 % of the tank and rinses of 10 % of it, 1/20,000 takes five.
+/// ```
+/// use tankard_core::quantity::{Share, Volume};
+/// use tankard_core::rig::rinse::rinses_to;
+/// let (one, ten) = (Volume::from_us_gallons(1.0), Volume::from_us_gallons(10.0));
+/// assert_eq!(rinses_to(one, ten, Share::from_fraction(1.0 / 20_000.0)), Some(5));
+/// ```
+pub fn rinses_to(residual: Volume, each: Volume, most: Share) -> Option<u32> {
+    (1..=100).find(|rinses| left(residual, each, *rinses).is_some_and(|left| !left.exceeds(most)))
+}
+
+/// A strength in words: "0.8 %", and below a thousandth "1 part in 20,000".
+pub fn strength(share: Share) -> String {
+    let fraction = share.to_fraction();
+    if fraction <= 0.0 {
+        "nothing".to_owned()
+    } else if fraction < 0.001 {
+        format!("1 part in {}", show((1.0 / fraction).round(), 0))
+    } else {
+        format!("{} %", show_significant(share.to_percent()))
+    }
 }
 
 /// What stays in the rig after a pass, and how it is rinsed.
 pub(crate) fn judge(
-    _farm: &Farm,
-    _pass_id: &Id,
-    _pass: &Pass,
-    _carrier: Option<CarrierRate>,
-    _findings: &mut Vec<Finding>,
+    farm: &Farm,
+    pass_id: &Id,
+    pass: &Pass,
+    carrier: Option<CarrierRate>,
+    findings: &mut Vec<Finding>,
 ) -> Option<RinsePlan> {
-    None
+    let rig = farm.rigs.get(&pass.rig)?;
+    let next = clean_out::next_of_rig(farm, pass_id, pass);
+    let Some(residual) = rig.residual.as_ref().map(AsTyped::value) else {
+        not_typed(farm, pass_id, pass, rig, next, findings);
+        return None;
+    };
+    let units = farm.units;
+    let water = rig.clean_water.as_ref().map_or(Volume::ZERO, AsTyped::value);
+    let ways = ways(residual, water, rig.tank.value());
+    let last_ground = carrier.and_then(|carrier| residual.ground(carrier));
+    let priming = rig
+        .lines
+        .as_ref()
+        .map(|lines| Priming { volume: lines.value(), ground: carrier.and_then(|carrier| lines.ground(carrier)) });
+    if !residual.is_zero() {
+        findings.push(note_of_the_last(pass, rig, residual, last_ground, units));
+    }
+    // Below a fiftieth of the tank nobody will see it.
+    if let Some(priming) = priming
+        && priming.volume.exceeds(rig.tank.value() * 0.02)
+    {
+        let ground = priming.ground.map_or_else(String::new, |ground| format!(", on about {}", ground.show(units)));
+        findings.push(
+            Finding::note(
+                Subject::Rig(pass.rig.clone()),
+                format!(
+                    "Lines and boom of {} hold {}: the first of a new mix is not at full strength{ground}",
+                    rig.name,
+                    priming.volume.show(units)
+                ),
+                Basis::Arithmetic,
+            )
+            .hint("Run the mix to the nozzles before you start, where the label allows it."),
+        );
+    }
+    if let Some((next_id, next)) = next {
+        sensitive(farm, pass, rig, (next_id, next), (residual, water), &ways, findings);
+    }
+    let steps = match next {
+        Some((next_id, _)) => clean_out::between(farm, pass_id, next_id),
+        None => clean_out::after(farm, pass_id),
+    };
+    let working = working(residual, water, rig, &ways, last_ground, units);
+    Some(RinsePlan { residual, water, ways, last_ground, priming, working, steps })
+}
+
+/// Where the residual is not typed: said once, with what a label asks for before the next pass, so that it is not lost.
+fn not_typed(
+    farm: &Farm,
+    pass_id: &Id,
+    pass: &Pass,
+    rig: &Rig,
+    next: Option<(&Id, &Pass)>,
+    findings: &mut Vec<Finding>,
+) {
+    if !rig.sets.is_empty() {
+        findings.push(
+            Finding::note(
+                Subject::Rig(pass.rig.clone()),
+                format!("What stays in {} when it runs dry is not typed, so rinsing is not reckoned", rig.name),
+                Basis::Arithmetic,
+            )
+            .hint("Type it in the shed; the handbook of the rig has it."),
+        );
+    }
+    let Some((next_id, next)) = next else { return };
+    for step in clean_out::between(farm, pass_id, next_id) {
+        if matches!(step.basis, Basis::Label(_)) {
+            let text = format!("Before \"{}\" of {} the rig is cleaned: {}", next.name, next.date, step.what);
+            findings.push(Finding::note(Subject::Rig(pass.rig.clone()), text, step.basis));
+        }
+    }
+}
+
+fn ways(residual: Volume, water: Volume, tank: Volume) -> Vec<RinseWay> {
+    let mut ways: Vec<RinseWay> = Vec::new();
+    if !water.is_zero() {
+        ways.extend([3_u32, 2, 1].into_iter().filter_map(|rinses| {
+            let each = water * (1.0 / f64::from(rinses));
+            Some(RinseWay { rinses, each, left: left(residual, each, rinses)?, on_board: true, source: "arithmetic" })
+        }));
+    }
+    ways.extend(clean_out::table().iter().filter(|row| row.kind == "rinse").filter_map(|row| {
+        let (rinses, each) = (row.rinses?, tank * (row.percent? / 100.0));
+        let on_board = !(each * f64::from(rinses)).exceeds(water);
+        Some(RinseWay { rinses, each, left: left(residual, each, rinses)?, on_board, source: &row.source })
+    }));
+    ways.sort_by(|a, b| b.on_board.cmp(&a.on_board).then(a.left.cmp(&b.left)));
+    ways
+}
+
+fn note_of_the_last(pass: &Pass, rig: &Rig, residual: Volume, ground: Option<Area>, units: Units) -> Finding {
+    let leave = ground.map_or_else(String::new, |ground| {
+        format!(", enough for {}: leave about that much of the last field for it", ground.show(units))
+    });
+    let finding = Finding::note(
+        Subject::Rig(pass.rig.clone()),
+        format!("About {} stay in {} when it runs dry{leave}", residual.show(units), rig.name),
+        Basis::Practice,
+    );
+    match clean_out::table().iter().find(|row| row.kind == "last") {
+        Some(row) => finding.hint(format!("{}.", row.says)),
+        None => finding,
+    }
+}
+
+/// Whether the next crop is hurt by traces of this mix, and whether the rinses take it that far.
+fn sensitive(
+    farm: &Farm,
+    pass: &Pass,
+    rig: &Rig,
+    (_, next): (&Id, &Pass),
+    (residual, water): (Volume, Volume),
+    ways: &[RinseWay],
+    findings: &mut Vec<Finding>,
+) {
+    let hurt: Vec<(&Row, Vec<String>)> = clean_out::hurts(farm, pass, next)
+        .into_iter()
+        .map(|(row, fields)| (row, fields.iter().map(|field: &&Field| field.name.clone()).collect()))
+        .collect();
+    for (row, names) in hurt {
+        let next_words = format!("\"{}\" of {} goes to {}", next.name, next.date, listed(&names));
+        let Some(most) = row.left.map(Share::from_fraction) else {
+            findings.push(
+                Finding::note(
+                    Subject::Rig(pass.rig.clone()),
+                    format!("{} is cleaned before its next pass: {next_words}. {}", rig.name, row.says),
+                    row.basis(),
+                )
+                .hint("Clean it out as the labels say, with the steps beside the rinsing."),
+            );
+            continue;
+        };
+        let tenth = rig.tank.value() * 0.1;
+        let need = rinses_to(residual, tenth, most).map_or_else(String::new, |rinses| {
+            format!(
+                "{rinses} rinse{} of {} each (10 % of the tank) reach that",
+                if rinses == 1 { "" } else { "s" },
+                tenth.show(farm.units)
+            )
+        });
+        let best = ways.iter().find(|way| way.on_board);
+        let reached = best.is_some_and(|way| !way.left.exceeds(most));
+        let on_board = match best {
+            Some(way) => {
+                format!("the {} of rinsing water on board leave {}", water.show(farm.units), strength(way.left))
+            }
+            None if water.is_zero() => "the rinsing water on board is not typed".to_owned(),
+            None => "the rinsing water on board does not tell".to_owned(),
+        };
+        let text = format!("{next_words}. {}; {on_board}", row.says);
+        let about = Subject::Rig(pass.rig.clone());
+        findings.push(if reached {
+            Finding::note(about, text, row.basis())
+                .hint("Rinse in three parts, through the whole boom, and keep to what the label says of cleaning.")
+        } else {
+            Finding::check(about, text, row.basis()).hint(format!(
+                "{}Clean the rig out as the label says, or spray another field first.",
+                if need.is_empty() { String::new() } else { format!("{}. ", crate::words::capital(&need)) }
+            ))
+        });
+    }
+}
+
+fn working(
+    residual: Volume,
+    water: Volume,
+    rig: &Rig,
+    ways: &[RinseWay],
+    last_ground: Option<Area>,
+    units: Units,
+) -> Working {
+    let mut working = Working::new("Rinsing").step(format!("what stays in {}", rig.name), residual.show(units));
+    if let Some(ground) = last_ground {
+        working = working.step("ground it would still spray", ground.show(units));
+    }
+    let board = if water.is_zero() { "not typed".to_owned() } else { water.show(units) };
+    working = working.step("rinsing water on board", board);
+    for way in ways {
+        let whose = if way.source == "arithmetic" { String::new() } else { format!(" ({})", way.source) };
+        working = working.step(
+            format!(
+                "{} × {}: ({} ÷ ({} + {})) to the power {}{whose}",
+                way.rinses,
+                way.each.show(units),
+                residual.show(units),
+                residual.show(units),
+                way.each.show(units),
+                way.rinses
+            ),
+            strength(way.left),
+        );
+    }
+    for row in clean_out::table().iter().filter(|row| row.kind == "strength") {
+        let most = row.left.map_or_else(String::new, |most| strength(Share::from_fraction(most)));
+        working = working.step(format!("{} ({})", row.says, row.source), most);
+    }
+    working
 }

@@ -1,9 +1,20 @@
 //! How a nozzle set is to be set for a pass.
 
-use crate::farm::{Droplets, Farm, Id, Pass};
-use crate::finding::{Basis, Finding};
-use crate::quantity::{CarrierRate, Flow, Pressure, Share, Speed};
+use super::asked::{Asked, speed_of};
+use super::choose::{self, against, beyond, percent};
+use super::flow::{self, Known};
+use super::reckon::{Reckoned, Task, pressure_of, reckon, sprayed, within};
+use super::{density, fitted, nozzle, set_of};
+use crate::farm::{CarrierKind, Droplets, Farm, Id, Layout, NozzleSet, Pass, Rig};
+use crate::finding::{Basis, Finding, Subject};
+use crate::label::listed;
+use crate::quantity::{CarrierRate, Density, Flow, Pressure, Quantity, Share, Speed};
 use crate::working::Working;
+
+/// How far the volume that a typed pressure gives may be off the planned one before it is said. Common practice, no source.
+const VOLUME_OFF: f64 = 0.05;
+/// How far a rating may be off its size: nozzles of a size may differ by 5 % (ISO 10625, from memory).
+const SIZE_OFF: f64 = 0.05;
 
 /// A lower and an upper end, both included.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -32,15 +43,16 @@ pub struct Setting {
     pub name: String,
     /// The speed this is for.
     pub speed: Speed,
-    /// What each nozzle must give of the spray.
-    pub flow: Flow,
-    /// The pressure at which it gives that; `None` where the rating is not typed.
+    /// What each nozzle must give of the spray; `None` where its layout is not typed.
+    pub flow: Option<Flow>,
+    /// The pressure at which it gives that, or at which pulsed valves hold it; `None` where what it takes is not typed.
     pub pressure: Option<Pressure>,
     /// The share of the time that the valves stand open, with pulsed valves.
     pub duty: Option<Share>,
     /// Droplet classes at that pressure; `None` where the table does not reach.
     pub classes: Option<Classes>,
-    /// Speeds at which pressure and droplets stay inside the set's range and the labels; `None` where there is none.
+    /// Speeds at which pressure and droplets stay inside the set's range and the labels; `None` where there is none. Where the
+    /// set has no droplet table, they hold for pressure and speed alone.
     pub speeds: Option<Between<Speed>>,
     /// The pressures that belong to those speeds.
     pub pressures: Option<Between<Pressure>>,
@@ -59,6 +71,8 @@ pub struct CurvePoint {
     pub classes: Option<Classes>,
     /// Whether range and labels allow it.
     pub allowed: bool,
+    /// The share of the time that the valves stand open, with pulsed valves.
+    pub duty: Option<Share>,
 }
 
 /// How well a set does a pass.
@@ -91,12 +105,325 @@ pub struct RankedSet {
 
 /// The setting of a pass with its set, and the rig's sets in order of how well they do it.
 pub(crate) fn judge(
-    _farm: &Farm,
-    _pass_id: &Id,
-    _pass: &Pass,
-    _carrier: CarrierRate,
-    _findings: &mut Vec<Finding>,
-    _workings: &mut Vec<Working>,
+    farm: &Farm,
+    pass_id: &Id,
+    pass: &Pass,
+    carrier: CarrierRate,
+    findings: &mut Vec<Finding>,
+    workings: &mut Vec<Working>,
 ) -> (Option<Setting>, Vec<RankedSet>) {
-    (None, Vec::new())
+    let Some(rig) = farm.rigs.get(&pass.rig) else { return (None, Vec::new()) };
+    let about = || Subject::Pass(pass_id.clone());
+    let chosen = set_of(farm, pass);
+    if chosen.is_none() && !pass.nozzles.is_empty() {
+        findings.push(
+            Finding::stop(
+                about(),
+                format!("The pass takes nozzle set \"{}\", which {} does not have", pass.nozzles, rig.name),
+                Basis::Arithmetic,
+            )
+            .hint("Choose another set, or add it to the rig in the shed."),
+        );
+    }
+    if rig.sets.is_empty() {
+        return (None, Vec::new());
+    }
+    // That the speed is not typed is said with the time to spray.
+    let Some(speed) = speed_of(farm, pass) else { return (None, Vec::new()) };
+    let (factor, dense) = density::of_pass(pass);
+    let task = Task {
+        units: farm.units,
+        rig,
+        carrier,
+        speed,
+        factor,
+        pressure: pressure_of(pass, rig),
+        asked: Asked::of(farm, pass),
+    };
+    let reckoned: Vec<Reckoned> = rig.sets.iter().map(|(id, set)| reckon(&task, id, set)).collect();
+    let sets = choose::rank(&task, &reckoned, chosen.map(|set| set.0), fitted(rig).map(|set| set.0));
+    let Some(one) = reckoned.iter().find(|one| Some(one.id) == chosen.map(|set| set.0)) else { return (None, sets) };
+    workings.push(working(&task, one, dense));
+    lacking(&task, one, about(), findings);
+    typed(&task, pass, one, dense, &about, findings);
+    outside(&task, one, about(), findings);
+    contradicted(&task, pass, one, about(), findings);
+    better(one, &sets, about(), findings);
+    (Some(one.setting.clone()), sets)
+}
+
+/// The pressure of a pass with a set, without anything said about it: for whoever needs the droplets there.
+pub(crate) fn pressure(
+    farm: &Farm,
+    pass: &Pass,
+    rig: &Rig,
+    id: &Id,
+    set: &NozzleSet,
+    carrier: CarrierRate,
+) -> Option<Pressure> {
+    if rig.pulse.is_some() {
+        return pressure_of(pass, rig);
+    }
+    let (law, _) = flow::law_of(rig, id, set)?;
+    let flow = flow::needed(carrier, speed_of(farm, pass)?, flow::width_of_a_nozzle(set.layout.as_ref()?)?);
+    Some(law.pressure(flow * density::of_pass(pass).0))
+}
+
+/// The arithmetic of the setting.
+fn working(task: &Task, one: &Reckoned, dense: Option<Density>) -> Working {
+    let units = task.units;
+    let mut working = Working::new(format!("Setting of {}", one.set.name));
+    match &one.set.layout {
+        Some(Layout::Band { width, nozzles, .. }) if *nozzles > 1 => {
+            let each = one.width.map_or_else(String::new, |width| width.show(units));
+            working = working.step(format!("band {} ÷ {nozzles} nozzles", width.show(units)), each);
+        }
+        Some(Layout::Directed { rows, nozzles }) if *nozzles > 1 => {
+            let each = one.width.map_or_else(String::new, |width| width.show(units));
+            working = working.step(format!("rows {} apart ÷ {nozzles} nozzles", rows.show(units)), each);
+        }
+        _ => {}
+    }
+    let (Some(width), Some(flow)) = (one.width, one.setting.flow) else { return working };
+    working = working.step(
+        format!("{} × {} × {}, for each nozzle", task.carrier.show(units), task.speed.show(units), width.show(units)),
+        exact(flow, units),
+    );
+    let water = flow * task.factor;
+    if let Some(dense) = dense {
+        let factor = crate::quantity::number::show(task.factor, 3);
+        working = working
+            .step(format!("root of {} ÷ {} of water", dense.show(units), density::WATER.show(units)), factor.clone())
+            .step(format!("× {factor}, as water"), exact(water, units));
+    }
+    let (Some((law, known)), Some(pressure)) = (one.law, one.setting.pressure) else { return working };
+    let known = match known {
+        Known::Rated => "rated".to_owned(),
+        Known::Measured(date) => format!("measured on {date}"),
+    };
+    working = working.step(
+        format!("a nozzle gives, {known}, of water"),
+        format!("{} at {}", exact(law.flow, units), law.at.show(units)),
+    );
+    working = if let Some(duty) = one.setting.duty {
+        let full = law.flow(pressure);
+        working
+            .step(
+                format!("{} × root of ({} ÷ {})", exact(law.flow, units), pressure.show(units), law.at.show(units)),
+                exact(full, units),
+            )
+            .step(format!("{} ÷ {}, valves open", exact(water, units), exact(full, units)), percent(duty))
+    } else {
+        working.step(
+            format!("{} × ({} ÷ {})²", law.at.show(units), exact(water, units), exact(law.flow, units)),
+            pressure.show(units),
+        )
+    };
+    if !one.set.droplets.is_empty() {
+        let class = one.setting.classes.map_or_else(|| "not listed".to_owned(), Classes::words);
+        working = working.step(
+            format!("droplets at {} by the nozzle maker's table, which holds for water", pressure.show(units)),
+            class,
+        );
+    }
+    working
+}
+
+/// A flow with the figures that a working needs.
+fn exact(flow: Flow, units: crate::quantity::Units) -> String {
+    match units {
+        crate::quantity::Units::UsCustomary => {
+            format!("{} gal/min", crate::quantity::number::show(flow.to_us_gallons_per_minute(), 3))
+        }
+        crate::quantity::Units::Metric => {
+            format!("{} L/min", crate::quantity::number::show(flow.to_litres_per_minute(), 3))
+        }
+        crate::quantity::Units::Imperial => flow.show(units),
+    }
+}
+
+/// What the set lacks, in one Note. That its droplet classes are not typed is said where a label asks for them.
+fn lacking(task: &Task, one: &Reckoned, about: Subject, findings: &mut Vec<Finding>) {
+    let lacks: Vec<String> =
+        one.lacks.iter().filter(|lack| **lack != "its droplet classes").map(|lack| (*lack).to_owned()).collect();
+    let unmeasured = task.rig.measured_flow && one.law.is_some_and(|(_, known)| known == Known::Rated);
+    if lacks.is_empty() {
+        if unmeasured {
+            findings.push(
+                Finding::note(
+                    about,
+                    format!(
+                        "No catch with a pressure is typed for {}, so its rating is used and not the flow measured",
+                        one.set.name
+                    ),
+                    Basis::Arithmetic,
+                )
+                .hint("Type the calibration of this set in the shed, or turn the measured flow off."),
+            );
+        }
+        return;
+    }
+    let size = nozzle::size(&one.set.size).filter(|_| one.set.rated.is_none());
+    let hint = size.map_or_else(
+        || "Type it in the shed.".to_owned(),
+        |size| {
+            format!(
+                "Type it in the shed; size {} means {} at {} or {} at {}, whichever the nozzle maker's table has.",
+                size.size, size.us.flow, size.us.at, size.metric.flow, size.metric.at
+            )
+        },
+    );
+    let text = format!("{}: {} is not typed, so not all of the setting can be reckoned", one.set.name, listed(&lacks));
+    findings.push(Finding::note(about, text, Basis::Arithmetic).hint(hint));
+}
+
+/// What was typed and does not hold: the carrier's density, the rating of a size, the band, the pressure of the pass.
+fn typed(
+    task: &Task,
+    pass: &Pass,
+    one: &Reckoned,
+    dense: Option<Density>,
+    about: &dyn Fn() -> Subject,
+    findings: &mut Vec<Finding>,
+) {
+    let (units, name) = (task.units, &one.set.name);
+    if pass.carrier_kind != CarrierKind::Water && dense.is_none() && one.law.is_some() {
+        let (offered, source) = density::offered(pass.carrier_kind, units);
+        findings.push(
+            Finding::check(
+                about(),
+                format!(
+                    "The density of the {} is not typed; the setting is reckoned as for water, and the nozzles would give less",
+                    pass.carrier_kind.name()
+                ),
+                Basis::Published(source),
+            )
+            .hint(format!("Type the density of the pass: {offered}.")),
+        );
+    }
+    if let Some((off, size)) = nozzle::off_its_size(one.set)
+        && off > SIZE_OFF
+        && let Some(rated) = &one.set.rated
+    {
+        findings.push(
+            Finding::check(
+                about(),
+                format!(
+                    "{name} is typed as size {}, which gives {} at {}; its rating is {} at {}",
+                    size.size, size.us.flow, size.us.at, rated.flow, rated.at
+                ),
+                Basis::Published(size.source.clone()),
+            )
+            .hint("Look at the nozzle and mend the size or the rating in the shed."),
+        );
+    }
+    if let Some(Layout::Band { width, rows, .. }) = &one.set.layout
+        && width.exceeds(rows.value())
+    {
+        findings.push(
+            Finding::check(
+                about(),
+                format!("{name}: bands of {width} overlap, with rows {rows} apart; the whole ground is sprayed"),
+                Basis::Arithmetic,
+            )
+            .hint("Mend the band or the rows in the shed."),
+        );
+    }
+    // With pulsed valves the pressure is set, and the valves make the volume.
+    let (Some(set), Some((law, _)), Some(width), Some(needs), true) =
+        (&pass.pressure, one.law, one.width, one.setting.pressure, task.rig.pulse.is_none())
+    else {
+        return;
+    };
+    let flow = sprayed(law, set.value(), task);
+    let Some(given) = flow::carrier(flow, task.speed, width) else { return };
+    if given.ratio(task.carrier).is_some_and(|ratio| (ratio - 1.0).abs() > VOLUME_OFF) {
+        let speed = flow::speed(flow, task.carrier, width).filter(|speed| !speed.is_zero());
+        let slower = speed
+            .map_or_else(String::new, |speed| format!(", or drive {} with {}", speed.show(units), set.show(units)));
+        findings.push(
+            Finding::check(
+                about(),
+                format!(
+                    "{name} gives {} with {} at {}; {} is planned",
+                    given.show(units),
+                    set.show(units),
+                    task.speed.show(units),
+                    task.carrier.show(units)
+                ),
+                Basis::Arithmetic,
+            )
+            .hint(format!("Set {}{slower}.", needs.show(units))),
+        );
+    }
+}
+
+/// Pressure or valves outside of what is typed for them.
+fn outside(task: &Task, one: &Reckoned, about: Subject, findings: &mut Vec<Finding>) {
+    let Some(point) = one.at(task, task.speed) else { return };
+    // Ends that are not typed are those of the droplet table, which is another matter.
+    let range = one.range.filter(|range| {
+        beyond(*range, point.pressure)
+            .is_some_and(|(word, _)| if word == "above" { one.set.most.is_some() } else { one.set.least.is_some() })
+    });
+    let shut = point.duty.zip(task.may_open()).is_some_and(|(duty, may)| !within(may, duty, Share::exceeds));
+    if range.is_none() && !shut {
+        return;
+    }
+    let texts: Vec<String> = against(task, one, &point)
+        .into_iter()
+        .filter(|(_, basis)| *basis == Basis::Arithmetic)
+        .map(|why| why.0)
+        .collect();
+    let Some(text) = texts.first() else { return };
+    let finding = Finding::check(about, format!("{}: {}", one.set.name, lower(text)), Basis::Arithmetic);
+    findings.push(match choose::speeds(task, one.setting.speeds) {
+        Some(speeds) => {
+            finding.hint(format!("It does {} {speeds}; or take another set or volume.", task.carrier.show(task.units)))
+        }
+        None => finding.hint("Take another set, another volume or another pressure."),
+    });
+}
+
+/// With a small letter in front.
+fn lower(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
+}
+
+/// A class typed for the pass that is not that of the table.
+fn contradicted(task: &Task, pass: &Pass, one: &Reckoned, about: Subject, findings: &mut Vec<Finding>) {
+    if let (Some(class), Some(classes), Some(pressure)) = (pass.droplets, one.setting.classes, one.setting.pressure)
+        && (class < classes.finest || class > classes.coarsest)
+    {
+        findings.push(
+            Finding::note(
+                about,
+                format!(
+                    "The droplets of the pass are typed as {}; the table of {} has {} at {}",
+                    class.name(),
+                    one.set.name,
+                    classes.words(),
+                    pressure.show(task.units)
+                ),
+                Basis::Arithmetic,
+            )
+            .hint("The class typed is held against the labels; take it out to go by the table."),
+        );
+    }
+}
+
+/// A set that does the pass as planned, where the one of the pass does not.
+fn better(one: &Reckoned, sets: &[RankedSet], about: Subject, findings: &mut Vec<Finding>) {
+    let unsuited = sets.iter().any(|set| set.chosen && matches!(set.fit, Fit::AtAnotherSpeed | Fit::No));
+    let Some(other) = sets.first().filter(|set| unsuited && set.fit == Fit::Suits) else { return };
+    let Some((gives, basis)) = other.reasons.first() else { return };
+    findings.push(
+        Finding::check(
+            about,
+            format!("{} does not suit this pass as planned; another set does. {gives}", one.set.name),
+            basis.clone(),
+        )
+        .hint(format!("Fit {} and choose it for the pass.", other.setting.name)),
+    );
 }

@@ -1,6 +1,7 @@
 //! Records: how they come from a plan, and sums over them: what a field has had, what a season came to.
 
 pub mod binds;
+pub mod outside;
 pub mod period;
 pub mod record;
 mod totals;
@@ -8,6 +9,7 @@ mod totals;
 pub use totals::{Totals, sum, totals};
 
 use crate::farm::{Farm, Id, Record};
+use crate::mix::actives::Wanted;
 use crate::quantity::{ActiveBasis, AmountPerArea, MassPerArea};
 use jiff::civil::Date;
 
@@ -80,11 +82,12 @@ pub fn product_so_far(farm: &Farm, reach: Reach<'_>, product: &Id) -> SoFar<Opti
 /// How much of an active a field has had, over ground, from all products, on the basis asked for.
 pub fn active_so_far(farm: &Farm, reach: Reach<'_>, active: &str, basis: ActiveBasis) -> SoFar<MassPerArea> {
     let mut so_far = SoFar { sum: MassPerArea::ZERO, left_out: Vec::new() };
+    let wanted = Wanted::new(active);
     for record in reach.records(farm) {
         for line in &record.lines {
-            let held: Vec<_> = line.actives.iter().filter(|held| held.name.eq_ignore_ascii_case(active)).collect();
+            let held: Vec<_> = line.actives.iter().filter(|held| wanted.is(&held.name)).collect();
             if held.is_empty()
-                && farm.products.get(&line.product).is_some_and(|product| product.holds(active))
+                && farm.products.get(&line.product).is_some_and(|product| wanted.is_in(product))
                 && !line.amount.is_zero()
             {
                 so_far.left_out.push(format!("{} does not say how much of it was in {}", named(record), line.name));

@@ -7,7 +7,7 @@ use crate::plan::Plan;
 use crate::quantity::{Amount, Area, AsTyped, Mass, Quantity, Units, Volume};
 
 /// The record that a pass sprayed exactly as planned makes: the ground, the spray volume and the measured amounts of all
-/// loads. Weather, times and operator stay empty.
+/// loads, and the weather that was expected for its best hours. Measured weather, times and operator stay empty.
 ///
 /// `None` where there is nothing to record: no such pass, no ground, or no product that could be reckoned. Where the loads
 /// could not be reckoned, the amounts are what arithmetic asks for.
@@ -45,6 +45,7 @@ pub fn from_plan(farm: &Farm, plan: &Plan) -> Option<Record> {
         lines,
         water: farm.waters.get(&pass.water).map(|water| water.name.clone()).unwrap_or_default(),
         rig: farm.rigs.get(&pass.rig).map(|rig| rig.name.clone()).unwrap_or_default(),
+        expected: super::outside::expected(farm, plan, None, None),
         ..Record::new(&pass.name, pass.date)
     })
 }

@@ -74,7 +74,7 @@ impl Judged<'_> {
 
     pub(super) fn holds_active(&self, name: &str) -> bool {
         let is = |product: &Product| product.actives.iter().any(|active| actives::same(&active.name, name));
-        self.products().any(|(_, product)| product.holds(name) || is(product))
+        self.products().any(|(_, product)| is(product))
     }
 
     /// Whether a statement speaks of one of the fields in this mix. A condition that cannot be told counts as met.

@@ -1,11 +1,26 @@
 //! The hours in which a pass may be sprayed: what the forecast comes to, hour by hour, against labels, law and practice.
 
-use jiff::civil::DateTime;
+//!
+//! The way is straight: [`psychro`] gives the wet bulb and [`sun`] the sun's times; [`sky`] makes of each hour of the forecast what it
+//! comes to; [`limits`] gathers what binds a pass, over the usual limits of [`practice`]; [`hours`] holds one against the other;
+//! [`day`] lays out the passes of a day.
 
-use crate::farm::{Farm, Id, Pass};
-use crate::finding::{Basis, Finding};
-use crate::plan::PlannedField;
+pub mod day;
+pub mod hours;
+pub mod limits;
+pub mod practice;
+pub mod psychro;
+pub mod sky;
+pub mod sun;
+
+use jiff::civil::{Date, DateTime};
+
+use crate::farm::Farm;
+use crate::finding::Basis;
 use crate::quantity::{Duration, Share, Temperature, TemperatureSpan};
+
+pub(crate) use hours::judge;
+pub use sky::Outlook;
 
 /// Whether an hour may be used.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -55,6 +70,12 @@ pub struct Limit {
     pub basis: Basis,
     /// How an hour outside it is judged.
     pub outside: Verdict,
+    /// What it holds an hour against.
+    pub kind: limits::Kind,
+    /// Whether an hour is doubtful of which it cannot be told.
+    pub asks: bool,
+    /// What cannot be told about whether it speaks, in words; empty where it surely does.
+    pub doubt: String,
 }
 
 /// An hour judged for a pass.
@@ -68,6 +89,8 @@ pub struct JudgedHour {
     pub verdict: Verdict,
     /// The limits it is outside of, or that cannot be told: place in `Hours::limits`, and how that is judged. The weightiest first.
     pub binds: Vec<(usize, Verdict)>,
+    /// Where a time by the sun cuts it: the part that is left, and how that is judged. `verdict` speaks of the whole hour.
+    pub part: Option<(Span, Verdict)>,
 }
 
 /// A span of hours.
@@ -96,14 +119,7 @@ pub struct Hours {
     pub sun: Option<Span>,
 }
 
-/// The hours in which a pass may be sprayed.
-pub(crate) fn judge(
-    _farm: &Farm,
-    _pass_id: &Id,
-    _pass: &Pass,
-    _fields: &[PlannedField],
-    needs: Option<Duration>,
-    _findings: &mut Vec<Finding>,
-) -> Hours {
-    Hours { needs, ..Hours::default() }
+/// Whether the forecast has hours of a day.
+pub fn covers(farm: &Farm, day: Date) -> bool {
+    farm.forecast.hours.iter().any(|hour| hour.at.date() == day)
 }

@@ -1,0 +1,108 @@
+//! What the labels of a mix ask of the setting: droplet classes and speed over ground, the tightest of each.
+
+use super::setting::Classes;
+use crate::farm::label::Says;
+use crate::farm::{Droplets, Farm, Field, Pass};
+use crate::label::droplets::words;
+use crate::label::when::Situation;
+use crate::label::{Spoken, listed};
+use crate::quantity::{AsTyped, Speed};
+
+/// What the labels ask of the setting. A statement of which cannot be told whether it speaks is taken to speak.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Asked {
+    /// The finest class and the coarsest that suit every label; `None` where none asks.
+    pub(crate) droplets: Option<(Droplets, Option<Droplets>)>,
+    /// Where the labels ask for droplets.
+    pub(crate) droplets_at: Vec<String>,
+    /// The products whose labels ask for droplets.
+    products: usize,
+    /// The lowest of the highest speeds.
+    pub(crate) speed: Option<Speed>,
+    /// Where that stands.
+    pub(crate) speed_at: String,
+}
+
+impl Asked {
+    /// What the labels of a pass ask, on all its fields.
+    pub(crate) fn of(farm: &Farm, pass: &Pass) -> Self {
+        let mut asked = Self::default();
+        let of_setting = |says: &Says| matches!(says, Says::Droplets { .. } | Says::GroundSpeed { .. });
+        let mut fields: Vec<&Field> = Vec::new();
+        for field in pass.fields.iter().filter_map(|id| farm.fields.get(id)) {
+            if !fields.iter().any(|other| other.crop == field.crop && other.stage == field.stage) {
+                fields.push(field);
+            }
+        }
+        for (id, product) in pass.mix.iter().filter_map(|line| farm.products.get_key_value(&line.product)) {
+            if !product.label.iter().any(|statement| of_setting(&statement.says)) {
+                continue;
+            }
+            let situation = Situation::new(farm, pass, id, product);
+            let mut speaks = false;
+            for statement in product.label.iter().filter(|statement| of_setting(&statement.says)) {
+                let Some(spoken) = fields.iter().find_map(|field| Spoken::of(product, statement, field, &situation))
+                else {
+                    continue;
+                };
+                match &statement.says {
+                    Says::Droplets { finest, coarsest } => {
+                        speaks = true;
+                        asked.tighten(*finest, *coarsest, spoken.at());
+                    }
+                    Says::GroundSpeed { most } if asked.speed.is_none_or(|speed| most.value() < speed) => {
+                        asked.speed = Some(most.value());
+                        asked.speed_at = spoken.at();
+                    }
+                    _ => {}
+                }
+            }
+            asked.products += usize::from(speaks);
+        }
+        asked
+    }
+
+    fn tighten(&mut self, finest: Droplets, coarsest: Option<Droplets>, at: String) {
+        let (old, most) = self.droplets.unwrap_or((finest, coarsest));
+        let most = match (most, coarsest) {
+            (Some(a), Some(b)) => Some(a.min(b)),
+            (a, b) => a.or(b),
+        };
+        self.droplets = Some((old.max(finest), most));
+        if !self.droplets_at.contains(&at) {
+            self.droplets_at.push(at);
+        }
+    }
+
+    /// Whether classes surely suit every label.
+    pub(crate) fn suit(&self, classes: Classes) -> bool {
+        self.droplets.is_none_or(|(finest, coarsest)| {
+            classes.finest >= finest && coarsest.is_none_or(|coarsest| classes.coarsest <= coarsest)
+        })
+    }
+
+    /// What the labels ask of the droplets, in words: "coarse or coarser".
+    pub(crate) fn droplet_words(&self) -> String {
+        self.droplets.map_or_else(String::new, |(finest, coarsest)| words(finest, coarsest))
+    }
+
+    /// Who asks for droplets: "the label asks", "both labels ask".
+    pub(crate) fn who(&self) -> &'static str {
+        match self.products {
+            0 | 1 => "the label asks",
+            2 => "both labels ask",
+            _ => "all labels ask",
+        }
+    }
+
+    /// Where the droplets stand on the labels.
+    pub(crate) fn places(&self) -> String {
+        listed(&self.droplets_at)
+    }
+}
+
+/// The speed of a pass: its own, else the rig's; `None` where neither is typed or it is nothing.
+pub(crate) fn speed_of(farm: &Farm, pass: &Pass) -> Option<Speed> {
+    let usual = || farm.rigs.get(&pass.rig).and_then(|rig| rig.speed.as_ref());
+    pass.speed.as_ref().or_else(usual).map(AsTyped::value).filter(|speed| !speed.is_zero())
+}

@@ -1,0 +1,227 @@
+//! Which nozzles are worn, blocked or of another size.
+
+use super::limits::{self, Limit};
+use super::{Calibrated, Caught, Measured, State, against, apart, beyond, fine};
+use crate::finding::{Basis, Finding};
+use crate::label::listed;
+use crate::quantity::{Flow, Quantity, Share};
+use crate::working::Working;
+
+/// What was caught of one nozzle or one row.
+#[derive(Clone, Copy)]
+pub(crate) struct Given {
+    /// Its place from the left.
+    pub place: usize,
+    /// Its flow.
+    pub flow: Flow,
+}
+
+/// Holds what was caught against a new nozzle and against its average, and fills `out`. `one` is "nozzle" or "row".
+pub(crate) fn judge(measured: &Measured, given: &[Given], one: &str, working: Working, out: &mut Calibrated) {
+    let total: Flow = given.iter().map(|given| given.flow).sum();
+    let Some(mean) = mean(total, given.len()) else {
+        out.workings.push(working);
+        return;
+    };
+    let units = measured.units;
+    out.flow = Some(mean);
+    let mut working = working.step(format!("mean of {}", given.len()), fine(mean, units));
+    let new = measured.new_flow();
+    let rated = measured.set.and_then(|set| set.rated.as_ref());
+    if let (Some(new), Some(rated), Some(pressure)) = (new, rated, measured.pressure) {
+        working = working.step(
+            format!(
+                "a new one: {} × √({} ÷ {})",
+                fine(rated.flow.value(), units),
+                pressure.show(units),
+                rated.at.show(units)
+            ),
+            fine(new, units),
+        );
+        out.against_new = against(mean.ratio(new));
+        if let Some(share) = out.against_new {
+            working = working.step("the mean against a new one", apart(share));
+        }
+    }
+    out.workings.push(working);
+    out.nozzles = given.iter().filter_map(|one| caught(*one, given, total, mean, new)).collect();
+    if given.len() == 1 {
+        out.findings.push(Finding::note(
+            measured.about.clone(),
+            format!("One {one} alone was caught, so there is no average to hold it against"),
+            Basis::Arithmetic,
+        ));
+    }
+    against_average(measured, one, out);
+    against_new(measured, one, new, out);
+    if new.is_none() {
+        not_known(measured, out);
+    }
+}
+
+fn mean(total: Flow, count: usize) -> Option<Flow> {
+    let count = u32::try_from(count).ok().filter(|count| *count > 0)?;
+    Some(total * (1.0 / f64::from(count))).filter(|mean| !mean.is_zero())
+}
+
+fn caught(one: Given, all: &[Given], total: Flow, mean_of_all: Flow, new: Option<Flow>) -> Option<Caught> {
+    let against_average = against(one.flow.ratio(mean_of_all))?;
+    let against_new = new.and_then(|new| against(one.flow.ratio(new)));
+    // An odd one pulls the average after itself, so it is told apart by the average of the others.
+    let others = mean(total - one.flow, all.len().saturating_sub(1));
+    let from_others = others.and_then(|others| against(one.flow.ratio(others)));
+    let beyond_any = |kind: &str, share: Share| limits::of(kind).any(|limit| beyond(share, limit.share()));
+    let odd = match all {
+        [_] => against_new,
+        _ => from_others,
+    };
+    let over = |share: Share| share > Share::ZERO;
+    let outside = |shares: [(&str, Option<Share>); 2], above: bool| {
+        shares.into_iter().any(|(kind, share)| {
+            share.is_some_and(|share| over(share) == above && !share.is_zero() && beyond_any(kind, share))
+        })
+    };
+    let rules = [("average", Some(against_average)), ("new", against_new)];
+    let state = if !one.flow.is_zero() && odd.is_some_and(|share| beyond_any("size", share)) {
+        State::OtherSize
+    } else if outside(rules, true) {
+        State::Worn
+    } else if outside(rules, false) {
+        State::Blocked
+    } else {
+        State::Good
+    };
+    Some(Caught { place: one.place, flow: one.flow, against_average, against_new, state })
+}
+
+/// "Nozzle 3 (+12.1 %) gives", "Nozzles 3 (+12.1 %) and 7 (+14 %) give".
+fn named(one: &str, which: &[(usize, Share)]) -> String {
+    let list: Vec<String> = which.iter().map(|(place, share)| format!("{place} ({})", apart(*share))).collect();
+    let (ending, verb) = if which.len() == 1 { ("", "gives") } else { ("s", "give") };
+    format!("{}{ending} {} {verb}", crate::words::capital(one), listed(&list))
+}
+
+/// The pronoun for so many.
+const fn it(which: &[(usize, Share)]) -> &'static str {
+    if which.len() == 1 { "it" } else { "them" }
+}
+
+fn against_average(measured: &Measured, one: &str, out: &mut Calibrated) {
+    let alone = out.nozzles.len() == 1;
+    let other_size: Vec<(usize, Share)> = out
+        .nozzles
+        .iter()
+        .filter(|caught| caught.state == State::OtherSize)
+        .map(|caught| (caught.place, alone.then_some(caught.against_new).flatten().unwrap_or(caught.against_average)))
+        .collect();
+    if let (false, Some(limit)) = (other_size.is_empty(), limits::of("size").next()) {
+        let others = if alone { "a new one" } else { "the others" };
+        let sizes = format!("{} so far from {others} that the size is likely another", named(one, &other_size));
+        out.findings.push(Finding::check(measured.about.clone(), sizes, limit.basis()).hint(
+            "Read the number on the nozzle; where it is the right one, clean the nozzle and catch again, else replace it.",
+        ));
+    }
+    let rows: Vec<&Limit> = limits::of("average").collect();
+    let Some(loosest) = rows.iter().map(|row| row.share()).reduce(Share::max) else { return };
+    let strictest = rows.iter().map(|row| row.share()).fold(loosest, Share::min);
+    for above in [true, false] {
+        let side: Vec<(usize, Share)> = out
+            .nozzles
+            .iter()
+            .filter(|caught| caught.state != State::OtherSize)
+            .map(|caught| (caught.place, caught.against_average))
+            .filter(|(_, share)| (*share > Share::ZERO) == above && beyond(*share, strictest))
+            .collect();
+        let (far, near): (Vec<_>, Vec<_>) = side.into_iter().partition(|(_, share)| beyond(*share, loosest));
+        let word = if above { "above" } else { "below" };
+        if !far.is_empty() {
+            let text = format!("{} more than {} % {word} the average", named(one, &far), percent(loosest));
+            out.findings.push(
+                Finding::check(measured.about.clone(), text, Basis::Published(limits::sources(&rows)))
+                    .hint(what_to_do(above, it(&far))),
+            );
+        }
+        if !near.is_empty() {
+            let (strict, lenient): (Vec<&Limit>, Vec<&Limit>) =
+                rows.iter().copied().partition(|row| row.share() < loosest);
+            let text = format!(
+                "{} more than {} % {word} the average; {} allows up to {} %",
+                named(one, &near),
+                percent(strictest),
+                limits::sources(&lenient),
+                percent(loosest)
+            );
+            out.findings.push(
+                Finding::check(measured.about.clone(), text, Basis::Published(limits::sources(&strict)))
+                    .hint(what_to_do(above, it(&near))),
+            );
+        }
+    }
+}
+
+fn percent(share: Share) -> String {
+    crate::quantity::number::show(share.to_percent(), 1)
+}
+
+fn what_to_do(above: bool, them: &str) -> String {
+    if above { format!("Replace {them}.") } else { format!("Clean {them} and the strainer, and catch again.") }
+}
+
+fn against_new(measured: &Measured, one: &str, new: Option<Flow>, out: &mut Calibrated) {
+    let (Some(limit), Some(mean), Some(new)) = (limits::of("new").next(), out.against_new, new) else { return };
+    let new = fine(new, measured.units);
+    if out.nozzles.len() > 1 && beyond(mean, limit.share()) {
+        let worn = mean > Share::ZERO;
+        let (word, hint) = if worn {
+            ("more", "Look at the pressure gauge; where it is right, replace the whole set.")
+        } else {
+            ("less", "Look at the pressure gauge, the strainers, and the rating as it is typed.")
+        };
+        let off = Share::from_fraction(mean.to_fraction().abs());
+        let text = format!(
+            "The {one}s together give {} % {word} than new ones, which give {new}{}",
+            percent(off),
+            if worn { "; the set is worn" } else { "" }
+        );
+        out.findings.push(Finding::check(measured.about.clone(), text, limit.basis()).hint(hint));
+        return;
+    }
+    for above in [true, false] {
+        let which: Vec<(usize, Share)> = out
+            .nozzles
+            .iter()
+            .filter(|caught| caught.state != State::OtherSize)
+            .filter_map(|caught| caught.against_new.map(|share| (caught.place, share)))
+            .filter(|(_, share)| (*share > Share::ZERO) == above && beyond(*share, limit.share()))
+            .collect();
+        if which.is_empty() {
+            continue;
+        }
+        let word = if above { "more" } else { "less" };
+        let text = format!(
+            "{} over {} % {word} than a new one, which gives {new}",
+            named(one, &which),
+            percent(limit.share())
+        );
+        out.findings
+            .push(Finding::check(measured.about.clone(), text, limit.basis()).hint(what_to_do(above, it(&which))));
+    }
+}
+
+/// Says once why nothing is held against a new nozzle.
+fn not_known(measured: &Measured, out: &mut Calibrated) {
+    let rating = measured.set.is_some_and(|set| set.rated.is_some());
+    let (what, hint) = match (rating, measured.pressure.is_some_and(|pressure| !pressure.is_zero())) {
+        (false, _) => ("what a new nozzle gives is not typed", "Type the rating of the nozzle set in the shed."),
+        (true, false) => ("the pressure of the test is not typed", "Type the pressure at the nozzles during the test."),
+        (true, true) => ("the rating of the nozzle set is nothing", "Mend the rating of the nozzle set in the shed."),
+    };
+    out.findings.push(
+        Finding::note(
+            measured.about.clone(),
+            format!("Nothing is held against a new nozzle: {what}"),
+            Basis::Arithmetic,
+        )
+        .hint(hint),
+    );
+}

@@ -1,0 +1,133 @@
+//! Flow: what a nozzle must give, what it gives at a pressure, and what follows for speed and volume over ground.
+
+use crate::farm::{Id, Layout, NozzleSet, Rig, Test};
+use crate::quantity::{AsTyped, CarrierRate, Duration, Flow, Length, Pressure, Speed, Volume};
+
+/// Metres of water that a litre over a hectare makes.
+const LITRE_PER_HECTARE: f64 = 1e-7;
+
+/// The ground that one nozzle stands for, across the way of driving; `None` where a number of the layout is nothing.
+///
+/// In bands this is ground in the band: volumes and rates hold for it. A band cannot be wider than the rows are apart.
+pub fn width_of_a_nozzle(layout: &Layout) -> Option<Length> {
+    let (width, nozzles) = match layout {
+        Layout::Broadcast { spacing } => (spacing.value(), 1),
+        Layout::Band { width, rows, nozzles } => (width.value().min(rows.value()), *nozzles),
+        Layout::Directed { rows, nozzles } => (rows.value(), *nozzles),
+    };
+    (nozzles > 0 && !width.is_zero()).then(|| width * (1.0 / f64::from(nozzles)))
+}
+
+/// What a nozzle must give for a volume over ground.
+///
+/// # References
+/// "GPM = GPA × MPH × W ÷ 5940": University of Illinois, 60 Ways, no. 55; University of Missouri Extension, G1270A. The
+/// constant is what units make of carrier × speed × width.
+///
+/// # Examples
+/// ```
+/// use tankard_core::quantity::{CarrierRate, Length, Speed};
+/// use tankard_core::rig::flow::needed;
+/// let rate = CarrierRate::from_us_gallons_per_acre(15.0);
+/// let flow = needed(rate, Speed::from_miles_per_hour(10.0), Length::from_inches(20.0));
+/// assert!((flow.to_us_gallons_per_minute() - 0.5051).abs() < 5e-5);
+/// ```
+pub fn needed(carrier: CarrierRate, speed: Speed, width: Length) -> Flow {
+    Flow::from_cubic_metres_per_second(
+        carrier.to_litres_per_hectare() * LITRE_PER_HECTARE * speed.to_metres_per_second() * width.to_metres(),
+    )
+}
+
+/// The volume over ground that a flow makes; `None` where speed or width is nothing.
+pub fn carrier(flow: Flow, speed: Speed, width: Length) -> Option<CarrierRate> {
+    let ground = speed.to_metres_per_second() * width.to_metres();
+    (ground > 0.0)
+        .then(|| CarrierRate::from_litres_per_hectare(flow.to_cubic_metres_per_second() / ground / LITRE_PER_HECTARE))
+}
+
+/// The speed at which a flow makes a volume over ground; `None` where that or the width is nothing.
+pub fn speed(flow: Flow, carrier: CarrierRate, width: Length) -> Option<Speed> {
+    let depth = carrier.to_litres_per_hectare() * LITRE_PER_HECTARE * width.to_metres();
+    (depth > 0.0).then(|| Speed::from_metres_per_second(flow.to_cubic_metres_per_second() / depth))
+}
+
+/// What a nozzle gives of water at any pressure, from one pressure at which that is known: flow goes with the square root
+/// of pressure.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Law {
+    /// What it gives of water.
+    pub flow: Flow,
+    /// At this pressure.
+    pub at: Pressure,
+}
+
+impl Law {
+    /// From a flow at a pressure; `None` where one of them is nothing.
+    pub fn new(flow: Flow, at: Pressure) -> Option<Self> {
+        (flow > Flow::ZERO && at > Pressure::ZERO).then_some(Self { flow, at })
+    }
+
+    /// The flow of water at a pressure.
+    ///
+    /// # Examples
+    /// ```
+    /// use tankard_core::quantity::{Flow, Pressure};
+    /// use tankard_core::rig::flow::Law;
+    /// let law = Law::new(Flow::from_us_gallons_per_minute(0.4), Pressure::from_psi(40.0)).unwrap();
+    /// assert!((law.flow(Pressure::from_psi(10.0)).to_us_gallons_per_minute() - 0.2).abs() < 1e-9);
+    /// ```
+    pub fn flow(self, pressure: Pressure) -> Flow {
+        self.flow * pressure.ratio(self.at).unwrap_or_default().max(0.0).sqrt()
+    }
+
+    /// The pressure for a flow of water.
+    pub fn pressure(self, flow: Flow) -> Pressure {
+        let ratio = flow.ratio(self.flow).unwrap_or_default();
+        self.at * (ratio * ratio)
+    }
+}
+
+/// Where the flow of a set is known from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Known {
+    /// What a new nozzle gives.
+    Rated,
+    /// What was measured on the rig on this day.
+    Measured(jiff::civil::Date),
+}
+
+/// The law of a rig's set: from what was measured last, where the rig asks for that and it was measured; else from the rating.
+pub fn law_of(rig: &Rig, id: &Id, set: &NozzleSet) -> Option<(Law, Known)> {
+    if rig.measured_flow
+        && let Some((flow, at, date)) = measured(rig, id)
+        && let Some(law) = Law::new(flow, at)
+    {
+        return Some((law, Known::Measured(date)));
+    }
+    let rated = set.rated.as_ref()?;
+    Some((Law::new(rated.flow.value(), rated.at.value())?, Known::Rated))
+}
+
+/// What a nozzle of a set gave of water on average when it was caught last, at which pressure and on which day. A
+/// calibration that names no set is of the one usually fitted.
+pub fn measured(rig: &Rig, id: &Id) -> Option<(Flow, Pressure, jiff::civil::Date)> {
+    let fitted = super::fitted(rig).is_some_and(|(fitted, _)| fitted == id);
+    rig.calibrations.iter().rev().find_map(|calibration| {
+        let of_the_set = calibration.set == *id || (calibration.set.is_empty() && fitted);
+        let at = calibration.pressure.as_ref().map(AsTyped::value)?;
+        let flow = if of_the_set { mean(&calibration.test) } else { None }?;
+        Some((flow, at, calibration.date))
+    })
+}
+
+/// The mean flow of the nozzles that were caught; `None` for other tests, and where nothing was caught.
+pub fn mean(test: &Test) -> Option<Flow> {
+    let (volumes, time): (Vec<Volume>, Duration) = match test {
+        Test::Catch { time, caught } => (caught.iter().flatten().map(AsTyped::value).collect(), time.value()),
+        Test::AcreFraction { time, caught } => (caught.iter().map(AsTyped::value).collect(), time.value()),
+        Test::Course { .. } | Test::TankLevel { .. } => return None,
+    };
+    let total: Volume = volumes.iter().copied().sum();
+    let seconds = time.to_seconds() * volumes.len() as f64;
+    (seconds > 0.0 && !total.is_zero()).then(|| Flow::from_cubic_metres_per_second(total.to_cubic_metres() / seconds))
+}

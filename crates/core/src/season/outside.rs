@@ -1,0 +1,253 @@
+//! What was measured when a record was made, against what its labels, the laws of its day and the farm's own limits say; and what
+//! the forecast had for the time.
+//!
+//! A record is kept as it is: it says what happened. The labels are read as they are typed now.
+
+use jiff::Span;
+use jiff::civil::{DateTime, Time};
+
+use crate::farm::{Expected, Farm, Field, Hour, Id, Line, Pass, Record, Says};
+use crate::finding::{Basis, Finding, Subject};
+use crate::label::droplets;
+use crate::label::weather::asked_droplets;
+use crate::plan::Plan;
+use crate::quantity::{AsTyped, Bearing, Quantity, Rate, Temperature};
+use crate::weather::limits::{self, Held, Kind};
+use crate::weather::sky::{Air, pressure};
+use crate::weather::{Limit, Verdict, psychro, sun};
+
+/// What of a record lies outside a limit. A label and a law give a Check, what the farm keeps to a Note. What was not measured is
+/// not judged.
+pub fn judge(farm: &Farm, record: &Record) -> Vec<Finding> {
+    let id = farm.records.iter().find(|(_, other)| *other == record).map(|(id, _)| id.clone()).unwrap_or_default();
+    let pass = as_pass(farm, record);
+    let fields: Vec<Field> = as_fields(farm, record);
+    let fields: Vec<&Field> = fields.iter().collect();
+    let air = measured(farm, record);
+    let mut findings = Vec::new();
+    let mut say = |limit: &Limit, found: String| {
+        let text = format!("\"{}\" of {}: it was sprayed {found}; {}", record.name, record.date, allowed(limit));
+        let about = Subject::Record(id.clone());
+        findings.push(match &limit.basis {
+            Basis::Label(_) | Basis::Local(_) => Finding::check(about, text, limit.basis.clone())
+                .hint("The record stays as it is: it says what happened. Whether it has to be reported is for the law to say."),
+            basis => Finding::note(about, text, basis.clone()),
+        });
+    };
+    for limit in limits::on(farm, &pass, &fields) {
+        let outside = match &limit.kind {
+            Kind::Daylight { .. } => by_the_sun(farm, record, &limit.kind),
+            kind => limits::in_air(kind, &air) == Some(Held::Outside),
+        };
+        if outside {
+            say(&limit, found(farm, record, &limit.kind, &air));
+        }
+    }
+    if let Some(class) = record.droplets {
+        for asked in asked_droplets(farm, &pass, &fields) {
+            let Says::Droplets { finest, coarsest } = *asked.says else { continue };
+            if class < finest || coarsest.is_some_and(|coarsest| class > coarsest) {
+                let text = format!(
+                    "\"{}\" of {}: it was sprayed with {} droplets; {} asks for {}",
+                    record.name,
+                    record.date,
+                    class.name(),
+                    asked.basis,
+                    droplets::words(finest, coarsest)
+                );
+                findings.push(Finding::check(Subject::Record(id.clone()), text, asked.basis));
+            }
+        }
+    }
+    findings
+}
+
+/// What a limit leaves, in a sentence.
+fn allowed(limit: &Limit) -> String {
+    match (&limit.basis, limit.outside) {
+        (Basis::Practice | Basis::Published(_), _) => format!("usual is {}", limit.text),
+        (basis, Verdict::Forbidden) => format!("the {} as it is typed now asks for {}", plain(basis), limit.text),
+        (basis, _) => format!("the {} as it is typed now may ask for {}", plain(basis), limit.text),
+    }
+}
+
+fn plain(basis: &Basis) -> String {
+    match basis {
+        Basis::Label(place) => format!("label of {place}"),
+        other => format!("rule {other}"),
+    }
+}
+
+/// What was measured, as it stands in the record.
+fn found(farm: &Farm, record: &Record, kind: &Kind, air: &Air) -> String {
+    let units = farm.units;
+    let at = |text: Option<&str>| text.unwrap_or("an unknown value").to_owned();
+    match kind {
+        Kind::MostWind(_) | Kind::LeastWind(_) => format!("at {}", at(record.wind.as_ref().map(AsTyped::text))),
+        Kind::MostGust(_) => {
+            format!("with gusts of {}", at(record.gust.as_ref().or(record.wind.as_ref()).map(AsTyped::text)))
+        }
+        Kind::NotToward { .. } => format!("with wind from {}", record.wind_from.trim()),
+        Kind::MostAir(_) | Kind::LeastAir(_) => format!("at {}", at(record.temperature.as_ref().map(AsTyped::text))),
+        Kind::MostHumidity(_) | Kind::LeastHumidity(_) => {
+            format!("at a humidity of {}", at(record.humidity.as_ref().map(AsTyped::text)))
+        }
+        Kind::MostDeltaT(_) | Kind::LeastDeltaT(_) => {
+            format!("at a Delta T of {}", air.delta_t.map_or_else(String::new, |span| span.show(units)))
+        }
+        Kind::Daylight { .. } | Kind::NoInversion | Kind::RainFree { .. } => {
+            let time =
+                |time: Option<Time>| time.map_or_else(|| "?".to_owned(), |time| time.strftime("%H:%M").to_string());
+            format!("from {} to {}", time(record.start), time(record.end))
+        }
+    }
+}
+
+fn measured(farm: &Farm, record: &Record) -> Air {
+    let (temperature, humidity) = (typed(record.temperature.as_ref()), typed(record.humidity.as_ref()));
+    let delta_t = temperature
+        .zip(humidity)
+        .zip(pressure(farm))
+        .and_then(|((air, humidity), pressure)| psychro::delta_t(air, humidity, pressure));
+    Air {
+        wind: typed(record.wind.as_ref()),
+        gust: typed(record.gust.as_ref()),
+        wind_from: Bearing::parse(&record.wind_from).ok(),
+        temperature,
+        humidity,
+        delta_t,
+    }
+}
+
+fn typed<Q: Quantity>(typed: Option<&AsTyped<Q>>) -> Option<Q> {
+    typed.map(AsTyped::value)
+}
+
+/// The record as a pass: that which it was planned as, with the products that went out.
+fn as_pass(farm: &Farm, record: &Record) -> Pass {
+    let planned = record.pass.as_ref().and_then(|id| farm.passes.get(id)).cloned();
+    let mut pass = planned.unwrap_or_else(|| Pass::new(&record.name, record.date));
+    pass.date = record.date;
+    pass.fields = record.fields.keys().cloned().collect();
+    // How much went out does not matter here.
+    let rate = AsTyped::of("0 gal/ac", Rate::VolumePerArea(crate::quantity::VolumePerArea::ZERO));
+    pass.mix = record
+        .lines
+        .iter()
+        .filter(|line| !line.amount.is_zero())
+        .map(|line| Line::new(&line.product, rate.clone()))
+        .collect();
+    pass
+}
+
+/// The fields as they were that day.
+fn as_fields(farm: &Farm, record: &Record) -> Vec<Field> {
+    let then = |(id, then): (&Id, &crate::farm::RecordField)| {
+        let mut field = Field::new(&then.name, then.area.clone());
+        if let Some(now) = farm.fields.get(id) {
+            field.neighbours.clone_from(&now.neighbours);
+        }
+        field.crop.clone_from(&then.crop);
+        field.stage.clone_from(&then.stage);
+        field
+    };
+    record.fields.iter().map(then).collect()
+}
+
+/// When a record began and ended; one that ends before it begins ended on the next day.
+fn times(record: &Record) -> Option<(DateTime, DateTime)> {
+    let (start, end) = (record.start?, record.end?);
+    let day = if end < start { record.date.tomorrow().ok()? } else { record.date };
+    Some((record.date.to_datetime(start), day.to_datetime(end)))
+}
+
+/// Whether a record surely lies outside times by the sun.
+fn by_the_sun(farm: &Farm, record: &Record, kind: &Kind) -> bool {
+    let (Kind::Daylight { from, to }, Some((start, end))) = (kind, times(record)) else { return false };
+    let Some(place) = &farm.place else { return false };
+    let (Ok(position), Ok(zone)) = (place.position(), sun::zone(place)) else { return false };
+    let Some(sun) = sun::Sun::over(position, &zone, record.date, end.date()) else { return false };
+    let (Some(start), Some(end)) = (sun::second(&zone, start, false), sun::second(&zone, end, false)) else {
+        return false;
+    };
+    // Times are written to the minute.
+    let end = end.max(start + 60);
+    sun.within((start, end), *from, *to).is_none_or(|(first, last)| first - start >= 60 || end - last >= 60)
+}
+
+/// What the forecast has for the time of a pass: the times given, else its best hours, else its day. `None` where the forecast does not reach.
+pub fn expected(farm: &Farm, plan: &Plan, start: Option<Time>, end: Option<Time>) -> Option<Expected> {
+    let pass = farm.passes.get(&plan.pass)?;
+    let (from, to) = match (start, end) {
+        (Some(start), Some(end)) => {
+            let day = if end < start { pass.date.tomorrow().ok()? } else { pass.date };
+            (pass.date.to_datetime(start), day.to_datetime(end))
+        }
+        (Some(start), None) => {
+            let from = pass.date.to_datetime(start);
+            (from, from.checked_add(Span::new().hours(1)).ok()?)
+        }
+        _ => usual_time(plan, pass)?,
+    };
+    let hour_ends = |hour: &Hour| hour.at.checked_add(Span::new().hours(1)).unwrap_or(hour.at);
+    let hours: Vec<&Hour> =
+        farm.forecast.hours.iter().filter(|hour| (hour.at < to && from < hour_ends(hour)) || hour.at == from).collect();
+    if hours.is_empty() {
+        return None;
+    }
+    let source = match farm.forecast.source.trim() {
+        "" => "forecast",
+        source => source,
+    };
+    let read = farm.forecast.read.map_or_else(String::new, |read| format!(" of {}", read.strftime("%Y-%m-%d %H:%M")));
+    Some(Expected {
+        source: format!("{source}{read}, {} to {}", from.strftime("%Y-%m-%d %H:%M"), to.strftime("%H:%M")),
+        wind: ends(&hours, |hour| hour.wind.as_ref(), |a, b| a < b),
+        gust: ends(&hours, |hour| hour.gust.as_ref(), |a, b| a < b).map(|(_, most)| most),
+        wind_from: directions(&hours),
+        temperature: ends(&hours, |hour| hour.temperature.as_ref(), |a: &Temperature, b| a < b),
+        humidity: ends(&hours, |hour| hour.humidity.as_ref(), |a, b| a < b),
+    })
+}
+
+/// From the begin of the best span on as long as the pass takes; the whole day where no hour is allowed.
+fn usual_time(plan: &Plan, pass: &Pass) -> Option<(DateTime, DateTime)> {
+    let Some(span) = plan.hours.best.or(plan.hours.longest.map(|(span, _)| span)) else {
+        return Some((pass.date.at(0, 0, 0, 0), pass.date.tomorrow().ok()?.at(0, 0, 0, 0)));
+    };
+    #[allow(clippy::cast_possible_truncation)] // A float that is too large becomes the largest whole number.
+    let long = |needs: crate::quantity::Duration| Span::new().try_seconds(needs.to_seconds().ceil() as i64).ok();
+    let end = plan.hours.needs.and_then(long).and_then(|long| span.from.checked_add(long).ok());
+    Some((span.from, end.map_or(span.to, |end| end.min(span.to))))
+}
+
+/// The least and the most of a kind, as typed.
+fn ends<Q: Quantity>(
+    hours: &[&Hour],
+    of: fn(&Hour) -> Option<&AsTyped<Q>>,
+    less: fn(&Q, &Q) -> bool,
+) -> Option<(AsTyped<Q>, AsTyped<Q>)> {
+    let mut all = hours.iter().filter_map(|hour| of(hour));
+    let first = all.next()?;
+    let (mut least, mut most) = (first, first);
+    for value in all {
+        if less(&value.value(), &least.value()) {
+            least = value;
+        }
+        if less(&most.value(), &value.value()) {
+            most = value;
+        }
+    }
+    Some((least.clone(), most.clone()))
+}
+
+/// From where the wind was to blow: each point of the compass once, in order of time.
+fn directions(hours: &[&Hour]) -> String {
+    let mut points: Vec<&str> = Vec::new();
+    for from in hours.iter().filter_map(|hour| hour.wind_from.as_ref()) {
+        if !points.contains(&from.point()) {
+            points.push(from.point());
+        }
+    }
+    points.join(", ")
+}

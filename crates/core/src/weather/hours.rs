@@ -1,0 +1,305 @@
+//! The hours of a day held against the limits of a pass, and the spans that are left.
+//!
+//! A pass is sprayed in one go: a span is a run of allowed hours without a gap in the forecast. The best one is the earliest that is
+//! long enough: an early start keeps the rest of the day for what goes wrong. Where a label goes by the sun, an hour that the sun's
+//! time cuts is forbidden as a whole in the list of hours, and its free part counts for the spans, to the minute inside.
+
+use jiff::civil::{Date, DateTime};
+
+use super::limits::{self, Held, Kind};
+use super::sky::Outlook;
+use super::sun::{self, Second};
+use super::{Hours, JudgedHour, Limit, Span, Verdict};
+use crate::farm::{Farm, Id, Pass};
+use crate::finding::{Basis, Finding, Subject};
+use crate::plan::PlannedField;
+use crate::quantity::{Duration, Quantity, Share};
+
+/// A time with one verdict.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Free {
+    pub(crate) from: Second,
+    pub(crate) to: Second,
+    pub(crate) verdict: Verdict,
+}
+
+/// The hours of a day, judged, and what they leave, in order of time.
+pub(crate) fn judge_hours(outlook: &Outlook, limits: &[Limit], day: Date) -> (Vec<JudgedHour>, Vec<Free>) {
+    let Some((from, to)) = sun::day_ends(&outlook.zone, day) else { return (Vec::new(), Vec::new()) };
+    let mut judged = Vec::with_capacity(25);
+    let mut free = Vec::with_capacity(25);
+    let first = outlook.hours.partition_point(|hour| hour.from < from);
+    for (at, hour) in outlook.hours.iter().enumerate().skip(first).take_while(|(_, hour)| hour.from < to) {
+        let mut binds = Vec::new();
+        let mut part = (hour.from, hour.to);
+        let mut in_part = Verdict::Allowed;
+        for (place, limit) in limits.iter().enumerate() {
+            let verdict = match limits::held(&limit.kind, outlook, at, hour) {
+                Held::Outside => limit.outside,
+                Held::Likely => Verdict::Doubtful,
+                Held::Unknown if limit.asks => Verdict::Doubtful,
+                Held::Inside | Held::Unknown => continue,
+                Held::Part(from, to) => {
+                    part = (part.0.max(from), part.1.min(to));
+                    // Where it is in doubt whether the statement speaks, the whole hour is in doubt.
+                    if limit.outside == Verdict::Doubtful {
+                        in_part = in_part.max(Verdict::Doubtful);
+                    }
+                    binds.push((place, limit.outside));
+                    continue;
+                }
+            };
+            in_part = in_part.max(verdict);
+            binds.push((place, verdict));
+        }
+        binds.sort_by_key(|(_, verdict)| std::cmp::Reverse(*verdict));
+        let verdict = binds.iter().map(|(_, verdict)| *verdict).max().unwrap_or(Verdict::Allowed);
+        let cut = part != (hour.from, hour.to) && in_part != Verdict::Forbidden;
+        let (from, to) = if cut { (inward(part.0), part.1.div_euclid(60) * 60) } else { (hour.from, hour.to) };
+        let usable = if cut { in_part } else { verdict };
+        if from < to {
+            free.push(Free { from, to, verdict: usable });
+        }
+        let part = if cut && from < to { span(outlook, from, to).map(|span| (span, usable)) } else { None };
+        judged.push(JudgedHour { at: hour.sky.at, again: hour.sky.again, verdict, binds, part });
+    }
+    (judged, free)
+}
+
+/// The next whole minute.
+fn inward(second: Second) -> Second {
+    -(-second).div_euclid(60) * 60
+}
+
+pub(crate) fn span(outlook: &Outlook, from: Second, to: Second) -> Option<Span> {
+    Some(Span { from: sun::civil(&outlook.zone, from)?, to: sun::civil(&outlook.zone, to)? })
+}
+
+/// Runs of time no worse than a verdict, not before a second, in order.
+pub(crate) fn runs(free: &[Free], worst: Verdict, not_before: Second) -> Vec<(Second, Second)> {
+    let mut runs: Vec<(Second, Second)> = Vec::new();
+    for free in free.iter().filter(|free| free.verdict <= worst && free.to > not_before) {
+        let from = free.from.max(not_before);
+        match runs.last_mut() {
+            Some(last) if last.1 >= from => last.1 = last.1.max(free.to),
+            _ => runs.push((from, free.to)),
+        }
+    }
+    runs
+}
+
+/// The hours of a day for a pass that takes a time and does not begin before another.
+pub(crate) fn of_day(
+    outlook: &Outlook,
+    limits: &[Limit],
+    day: Date,
+    needs: Option<Duration>,
+    start: Option<jiff::civil::Time>,
+) -> Hours {
+    let (hours, free) = judge_hours(outlook, limits, day);
+    let needs = needs.filter(|needs| !needs.is_zero());
+    let not_before = start.and_then(|start| sun::second(&outlook.zone, day.to_datetime(start), false));
+    let runs = runs(&free, Verdict::Allowed, not_before.unwrap_or(Second::MIN));
+    let length = |run: &(Second, Second)| Duration::from_seconds((run.1 - run.0) as f64);
+    // The first of the longest.
+    let longest = runs.iter().rev().max_by_key(|run| run.1 - run.0);
+    let best = match needs {
+        Some(needs) => runs.iter().find(|run| !needs.exceeds(length(run))),
+        None => longest,
+    };
+    let span = |run: &(Second, Second)| span(outlook, run.0, run.1);
+    let lacking = longest.filter(|_| best.is_none()).and_then(|run| {
+        let fits = length(run).ratio(needs?)?;
+        Some((span(run)?, Share::from_fraction(fits)))
+    });
+    Hours { limits: limits.to_vec(), hours, needs, best: best.and_then(span), longest: lacking, sun: outlook.sun(day) }
+}
+
+/// The hours of a pass on each day of a forecast, as if it were sprayed on that day: its limits are gathered once, and its laws are
+/// those of its own day.
+pub fn judge_days(farm: &Farm, outlook: &Outlook, pass: &Pass, needs: Option<Duration>) -> Vec<(Date, Hours)> {
+    let limits = limits::of(farm, pass);
+    outlook.days().into_iter().map(|day| (day, of_day(outlook, &limits, day, needs, None))).collect()
+}
+
+/// The hours in which a pass may be sprayed on its day.
+pub(crate) fn judge(
+    farm: &Farm,
+    pass_id: &Id,
+    pass: &Pass,
+    _fields: &[PlannedField],
+    needs: Option<Duration>,
+    findings: &mut Vec<Finding>,
+) -> Hours {
+    let outlook = Outlook::of_days(farm, pass.date, pass.date);
+    if !super::covers(farm, pass.date) {
+        return Hours { needs, sun: outlook.sun(pass.date), ..Hours::default() };
+    }
+    let limits = limits::of(farm, pass);
+    let hours = of_day(&outlook, &limits, pass.date, needs, pass.start);
+    say(farm, pass_id, pass, &outlook, &hours, findings);
+    hours
+}
+
+/// What there is to say of the hours of a day that the forecast tells of.
+fn say(farm: &Farm, pass_id: &Id, pass: &Pass, outlook: &Outlook, hours: &Hours, findings: &mut Vec<Finding>) {
+    let about = || Subject::Pass(pass_id.clone());
+    if let Some(problem) = no_sun(farm, outlook)
+        && let Some(limit) = hours
+            .limits
+            .iter()
+            .find(|limit| limit.asks && matches!(limit.kind, Kind::Daylight { .. } | Kind::NoInversion))
+    {
+        findings.push(
+            Finding::check(
+                Subject::Farm,
+                format!("Sunrise and sunset cannot be told, and {} goes by them", limit.basis),
+                limit.basis.clone(),
+            )
+            .hint(format!("{problem}.")),
+        );
+    }
+    let day = pass.date;
+    if !hours.hours.iter().any(JudgedHour::leaves_time) {
+        let binding = most_binding(hours);
+        let doubtful = hours.hours.iter().filter(|hour| hour.verdict == Verdict::Doubtful).count();
+        let because = binding.map_or_else(String::new, |(limit, count)| {
+            format!("; most hours fail at: {} ({count} of {})", limit.text, hours.hours.len())
+        });
+        let doubt = if doubtful == 0 { String::new() } else { format!(", {doubtful} are doubtful") };
+        let basis = binding.map_or(Basis::Arithmetic, |(limit, _)| limit.basis.clone());
+        findings.push(
+            Finding::check(about(), format!("No hour of {day} is allowed in the forecast{doubt}{because}"), basis)
+                .hint(later(farm, pass, hours.needs)),
+        );
+        return;
+    }
+    if let Some((span, share)) = &hours.longest {
+        let needs = hours.needs.map_or_else(String::new, |needs| needs.show(farm.units));
+        findings.push(
+            Finding::check(
+                about(),
+                format!(
+                    "The pass takes {needs}; the longest span of allowed hours on {day} is {}, enough for {} of it",
+                    clock(*span),
+                    Share::from_percent(share.to_percent().floor()).show(farm.units)
+                ),
+                Basis::Arithmetic,
+            )
+            .hint(format!("Split the pass, or move it. {}", later(farm, pass, hours.needs))),
+        );
+    }
+    if let Some(start) = pass.start {
+        let at = day.to_datetime(start);
+        let hour = hours.hours.iter().rev().find(|hour| hour.at <= at);
+        let inside = |hour: &JudgedHour| match hour.part {
+            Some((part, verdict)) if part.from <= at && at < part.to => verdict,
+            _ => hour.verdict,
+        };
+        let (verdict, because, basis) = match hour.filter(|hour| at < end_of(hour.at)) {
+            None => ("not in the forecast", String::new(), Basis::Arithmetic),
+            Some(hour) if inside(hour) == Verdict::Allowed => return,
+            Some(hour) => {
+                let first = hour.binds.first().and_then(|(place, _)| hours.limits.get(*place));
+                let because = hours.reasons(farm, hour).into_iter().next().unwrap_or_default();
+                (hour.verdict.word(), because, first.map_or(Basis::Arithmetic, |limit| limit.basis.clone()))
+            }
+        };
+        let because = if because.is_empty() { because } else { format!(": {because}") };
+        let hint = hours.best.map_or_else(String::new, |span| format!("Allowed from {}.", clock(span)));
+        findings.push(
+            Finding::check(
+                about(),
+                format!("The pass is to begin at {}; that hour is {verdict}{because}", start.strftime("%H:%M")),
+                basis,
+            )
+            .hint(hint),
+        );
+    }
+}
+
+fn end_of(hour: DateTime) -> DateTime {
+    hour.saturating_add(jiff::SignedDuration::from_hours(1))
+}
+
+/// Why the sun cannot be told, and what to do; `None` where it can.
+fn no_sun(farm: &Farm, outlook: &Outlook) -> Option<String> {
+    if outlook.knows_the_sun() {
+        return None;
+    }
+    let place = farm.place.clone().unwrap_or_default();
+    place.position().err().or_else(|| sun::zone(&place).err()).or_else(|| Some("That day is out of reach".to_owned()))
+}
+
+/// The limit that most hours fail at, with how many.
+fn most_binding(hours: &Hours) -> Option<(&Limit, usize)> {
+    let count = |place: usize| {
+        hours
+            .hours
+            .iter()
+            .filter(|hour| hour.binds.iter().any(|(bound, verdict)| *bound == place && *verdict == hour.verdict))
+            .count()
+    };
+    let (limit, count) = hours
+        .limits
+        .iter()
+        .enumerate()
+        .map(|(place, limit)| (limit, count(place)))
+        .rev()
+        .max_by_key(|(_, count)| *count)?;
+    (count > 0).then_some((limit, count))
+}
+
+/// The first later day of the forecast that has a span long enough.
+fn later(farm: &Farm, pass: &Pass, needs: Option<Duration>) -> String {
+    let Some(last) = farm.forecast.hours.iter().map(|hour| hour.at.date()).max() else { return String::new() };
+    let Ok(first) = pass.date.tomorrow() else { return String::new() };
+    let outlook = Outlook::of_days(farm, first, last);
+    for day in outlook.days() {
+        // Another day may have other laws.
+        let on_that_day = Pass { date: day, start: None, ..pass.clone() };
+        let hours = of_day(&outlook, &limits::of(farm, &on_that_day), day, needs, None);
+        if let Some(span) = hours.best {
+            return format!("The forecast allows it on {day}, {}.", clock(span));
+        }
+    }
+    if outlook.hours.is_empty() {
+        "The forecast ends with this day.".to_owned()
+    } else {
+        "No later day of the forecast allows it.".to_owned()
+    }
+}
+
+/// A span by the clock: "09:00 to 14:00".
+pub(crate) fn clock(span: Span) -> String {
+    let end = if span.to.date() > span.from.date() && span.to.time() == jiff::civil::Time::midnight() {
+        "24:00".to_owned()
+    } else {
+        span.to.strftime("%H:%M").to_string()
+    };
+    format!("{} to {end}", span.from.strftime("%H:%M"))
+}
+
+impl JudgedHour {
+    /// Whether it is allowed, wholly or in its part.
+    pub fn leaves_time(&self) -> bool {
+        self.verdict == Verdict::Allowed || self.part.is_some_and(|(_, verdict)| verdict == Verdict::Allowed)
+    }
+}
+
+impl Hours {
+    /// Why an hour is bound, with its own figures, beside its `binds`. Made when it is asked for.
+    pub fn reasons(&self, farm: &Farm, hour: &JudgedHour) -> Vec<String> {
+        let day = hour.at.date();
+        let outlook = Outlook::of_days(farm, day, day);
+        let Some((at, seen)) =
+            outlook.hours.iter().enumerate().find(|(_, seen)| seen.sky.at == hour.at && seen.sky.again == hour.again)
+        else {
+            return Vec::new();
+        };
+        hour.binds
+            .iter()
+            .filter_map(|(place, _)| Some(limits::reason(self.limits.get(*place)?, &outlook, at, seen, farm.units)))
+            .collect()
+    }
+}

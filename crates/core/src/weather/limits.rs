@@ -1,0 +1,464 @@
+//! The limits that the hours of a pass are held against: what its labels and the laws of its day say, the tightest of each kind, and
+//! what the farm keeps to where these say less.
+//!
+//! An hour outside a label or a law is forbidden, or doubtful where it cannot be told whether the statement speaks. An hour outside
+//! what the farm keeps to is doubtful.
+
+use super::practice;
+use super::sky::{Air, Lies, Outlook, Rain, Seen};
+use super::sun::Second;
+use super::{Limit, Verdict};
+use crate::farm::label::Says;
+use crate::farm::{Farm, Field, Pass, SunTime};
+use crate::finding::Basis;
+use crate::label::{buffer, weather};
+use crate::quantity::{AsTyped, Bearing, Quantity, Share, Speed, Temperature, TemperatureSpan, Units};
+
+/// What a limit holds an hour against.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Kind {
+    /// Mean wind at most.
+    MostWind(Speed),
+    /// Mean wind at least.
+    LeastWind(Speed),
+    /// Gusts at most.
+    MostGust(Speed),
+    /// Not while the wind blows toward something beside a field.
+    NotToward {
+        /// On which side it lies; `None` where that is not typed.
+        side: Option<Bearing>,
+        /// What it is, with its field.
+        what: String,
+    },
+    /// Not while warm air lies over cold.
+    NoInversion,
+    /// Air at most.
+    MostAir(Temperature),
+    /// Air at least.
+    LeastAir(Temperature),
+    /// Relative humidity at most.
+    MostHumidity(Share),
+    /// Relative humidity at least.
+    LeastHumidity(Share),
+    /// Delta T at most.
+    MostDeltaT(TemperatureSpan),
+    /// Delta T at least.
+    LeastDeltaT(TemperatureSpan),
+    /// Only between two times by the sun.
+    Daylight {
+        /// Not before.
+        from: SunTime,
+        /// Not after.
+        to: SunTime,
+    },
+    /// No rain in the hour and for so many hours after it.
+    RainFree {
+        /// Hours; 0 for the hour itself alone.
+        hours: u32,
+    },
+}
+
+impl Kind {
+    /// Whether it leaves less than another of its kind; `None` where they are not of one kind.
+    fn tighter(&self, other: &Self) -> Option<bool> {
+        use Kind::{
+            Daylight, LeastAir, LeastDeltaT, LeastHumidity, LeastWind, MostAir, MostDeltaT, MostGust, MostHumidity,
+            MostWind, NoInversion, NotToward, RainFree,
+        };
+        Some(match (self, other) {
+            (MostWind(a), MostWind(b)) | (MostGust(a), MostGust(b)) => b.exceeds(*a),
+            (LeastWind(a), LeastWind(b)) => a.exceeds(*b),
+            (MostAir(a), MostAir(b)) => a < b,
+            (LeastAir(a), LeastAir(b)) => a > b,
+            (MostHumidity(a), MostHumidity(b)) => b.exceeds(*a),
+            (LeastHumidity(a), LeastHumidity(b)) => a.exceeds(*b),
+            (MostDeltaT(a), MostDeltaT(b)) => a < b,
+            (LeastDeltaT(a), LeastDeltaT(b)) => a > b,
+            (RainFree { hours: a }, RainFree { hours: b }) => a > b,
+            (NoInversion, NoInversion) => false,
+            (Daylight { .. }, Daylight { .. }) | (NotToward { .. }, NotToward { .. }) if self == other => false,
+            _ => return None,
+        })
+    }
+
+    /// Its words, as a limit.
+    fn words(&self, units: Units) -> String {
+        match self {
+            Self::MostWind(wind) => format!("wind at most {}", wind.show(units)),
+            Self::LeastWind(wind) => format!("wind at least {}", wind.show(units)),
+            Self::MostGust(gust) => format!("gusts at most {}", gust.show(units)),
+            Self::NotToward { side: Some(_), what } => format!("no wind toward {what}"),
+            Self::NotToward { side: None, what } => format!("no wind toward {what}, whose side is not typed"),
+            Self::NoInversion => "no inversion".to_owned(),
+            Self::MostAir(air) => format!("air at most {}", air.show(units)),
+            Self::LeastAir(air) => format!("air at least {}", air.show(units)),
+            Self::MostHumidity(humidity) => format!("humidity at most {}", humidity.show(units)),
+            Self::LeastHumidity(humidity) => format!("humidity at least {}", humidity.show(units)),
+            Self::MostDeltaT(span) => format!("Delta T at most {}", span.show(units)),
+            Self::LeastDeltaT(span) => format!("Delta T at least {}", span.show(units)),
+            Self::Daylight { from, to } => format!("from {from} to {to}"),
+            Self::RainFree { hours: 0 } => "no rain".to_owned(),
+            Self::RainFree { hours } => format!("no rain for {hours} h after it"),
+        }
+    }
+}
+
+/// How an hour stands to a limit.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Held {
+    Inside,
+    Outside,
+    /// Likely outside, which nothing but the hour itself decides.
+    Likely,
+    /// Inside in this part of the hour alone.
+    Part(Second, Second),
+    /// What it asks about is not known.
+    Unknown,
+}
+
+/// The rank of a limit: the weightier first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+enum Rank {
+    /// A label or a law that surely speaks.
+    Surely,
+    /// One of which that cannot be told.
+    Doubtful,
+    /// What follows from a label's limit and is not said by it.
+    Follows,
+    /// What the farm keeps to.
+    Practice,
+}
+
+/// The limits of a pass: the weightiest first.
+pub fn of(farm: &Farm, pass: &Pass) -> Vec<Limit> {
+    let fields: Vec<&Field> = pass.fields.iter().filter_map(|id| farm.fields.get(id)).collect();
+    tightest([asks(farm, pass, &fields), keeps(farm, &fields)].concat())
+}
+
+/// What labels and laws alone ask of a mix on fields.
+pub(crate) fn asked(farm: &Farm, pass: &Pass, fields: &[&Field]) -> Vec<Limit> {
+    tightest(asks(farm, pass, fields))
+}
+
+/// The same with what the farm keeps to, on fields as they were.
+pub(crate) fn on(farm: &Farm, pass: &Pass, fields: &[&Field]) -> Vec<Limit> {
+    tightest([asks(farm, pass, fields), keeps(farm, fields)].concat())
+}
+
+/// Keeps of each kind the tightest of its rank, where no weightier one leaves as little.
+fn tightest(mut all: Vec<(Rank, Limit)>) -> Vec<Limit> {
+    all.sort_by_key(|(rank, _)| *rank);
+    let mut kept: Vec<(Rank, Limit)> = Vec::new();
+    for (rank, limit) in all {
+        let beaten = |(other, held): &(Rank, Limit)| {
+            // Delta T has a limit for good spraying and one for any, both of practice.
+            !(rank == Rank::Practice && *other == Rank::Practice) && limit.kind.tighter(&held.kind) == Some(false)
+        };
+        if kept.iter().any(beaten) {
+            continue;
+        }
+        kept.retain(|(other, held)| {
+            *other != rank || rank == Rank::Practice || limit.kind.tighter(&held.kind) != Some(true)
+        });
+        kept.push((rank, limit));
+    }
+    // As people name them: wind, direction, layers of the air, the air, the sun, rain.
+    kept.sort_by_key(|(rank, limit)| (*rank, place(&limit.kind)));
+    kept.into_iter().map(|(_, limit)| limit).collect()
+}
+
+fn place(kind: &Kind) -> u8 {
+    match kind {
+        Kind::MostWind(_) => 0,
+        Kind::LeastWind(_) => 1,
+        Kind::MostGust(_) => 2,
+        Kind::NotToward { .. } => 3,
+        Kind::NoInversion => 4,
+        Kind::MostAir(_) => 5,
+        Kind::LeastAir(_) => 6,
+        Kind::MostHumidity(_) => 7,
+        Kind::LeastHumidity(_) => 8,
+        Kind::MostDeltaT(_) => 9,
+        Kind::LeastDeltaT(_) => 10,
+        Kind::Daylight { .. } => 11,
+        Kind::RainFree { .. } => 12,
+    }
+}
+
+/// What labels and laws say.
+fn asks(farm: &Farm, pass: &Pass, fields: &[&Field]) -> Vec<(Rank, Limit)> {
+    let mut all = Vec::new();
+    for asked in weather::asked(farm, pass, fields) {
+        let rank = if asked.doubt.is_empty() { Rank::Surely } else { Rank::Doubtful };
+        let outside = if asked.doubt.is_empty() { Verdict::Forbidden } else { Verdict::Doubtful };
+        let mut add = |kind: Kind| {
+            let words = kind.words(farm.units);
+            let text = if asked.doubt.is_empty() { words } else { format!("{words} {}", asked.doubt) };
+            let (basis, doubt) = (asked.basis.clone(), asked.doubt.clone());
+            all.push((rank, Limit { text, basis, outside, kind, asks: true, doubt }));
+        };
+        match asked.says {
+            Says::Wind { most, least, gust } => {
+                add(Kind::MostWind(most.value()));
+                if let Some(least) = least {
+                    add(Kind::LeastWind(least.value()));
+                }
+                match gust {
+                    Some(gust) => add(Kind::MostGust(gust.value())),
+                    None => all.push((Rank::Follows, gust_as_wind(most.value(), &asked.basis, farm.units))),
+                }
+            }
+            Says::NotToward { what } => {
+                for (named, side, words) in neighbours(fields) {
+                    if buffer::means(what, named) {
+                        add(Kind::NotToward { side, what: words });
+                    }
+                }
+            }
+            Says::NoInversion => add(Kind::NoInversion),
+            Says::Humidity { least, most } => {
+                if let Some(most) = most {
+                    add(Kind::MostHumidity(most.value()));
+                }
+                if let Some(least) = least {
+                    add(Kind::LeastHumidity(least.value()));
+                }
+            }
+            Says::DeltaT { least, most } => {
+                if let Some(most) = most {
+                    add(Kind::MostDeltaT(most.value()));
+                }
+                if let Some(least) = least {
+                    add(Kind::LeastDeltaT(least.value()));
+                }
+            }
+            Says::Temperature { least, most } => {
+                if let Some(most) = most {
+                    add(Kind::MostAir(most.value()));
+                }
+                if let Some(least) = least {
+                    add(Kind::LeastAir(least.value()));
+                }
+            }
+            Says::Daylight { from, to } => add(Kind::Daylight { from: *from, to: *to }),
+            Says::RainFree { hours } if *hours > 0 => add(Kind::RainFree { hours: *hours }),
+            Says::Buffer { to, .. } => {
+                // A label that keeps a strip does not forbid the wind, but asks for care.
+                for (named, side, what) in neighbours(fields) {
+                    if side.is_some() && buffer::means(to, named) {
+                        let kind = Kind::NotToward { side, what };
+                        let (text, basis) = (kind.words(farm.units), asked.basis.clone());
+                        let outside = Verdict::Doubtful;
+                        all.push((
+                            Rank::Follows,
+                            Limit { text, basis, outside, kind, asks: false, doubt: String::new() },
+                        ));
+                    }
+                }
+            }
+            _ => {}
+        }
+    }
+    all
+}
+
+/// A label that names a wind and no gust: whether a gust counts against it differs.
+fn gust_as_wind(most: Speed, basis: &Basis, units: Units) -> Limit {
+    let kind = Kind::MostGust(most);
+    let text = format!("{}, as its wind", kind.words(units));
+    let place = match (basis, practice::source("gust_as_wind")) {
+        (Basis::Label(at), Basis::Published(source)) => {
+            Basis::Label(format!("{at}; in Indiana a gust above the wind of a label counts as a violation, {source}"))
+        }
+        (basis, _) => basis.clone(),
+    };
+    Limit { text, basis: place, outside: Verdict::Doubtful, kind, asks: false, doubt: String::new() }
+}
+
+/// What lies beside the fields: its name, its side, and both in words; each once.
+fn neighbours<'a>(fields: &[&'a Field]) -> Vec<(&'a str, Option<Bearing>, String)> {
+    let mut all: Vec<(&str, Option<Bearing>, String)> = Vec::new();
+    for field in fields {
+        for neighbour in field.neighbours.iter().filter(|neighbour| !neighbour.what.trim().is_empty()) {
+            let (what, side) = (neighbour.what.trim(), neighbour.side.trim());
+            let words = if side.is_empty() {
+                format!("{what} beside {}", field.name)
+            } else {
+                format!("{what} on the {side} of {}", field.name)
+            };
+            if !all.iter().any(|(.., known)| *known == words) {
+                all.push((what, Bearing::parse(side).ok(), words));
+            }
+        }
+    }
+    all
+}
+
+/// What the farm keeps to.
+fn keeps(farm: &Farm, fields: &[&Field]) -> Vec<(Rank, Limit)> {
+    let mut all = Vec::new();
+    let mut add = |found: Option<(Kind, Basis)>, words: Option<&str>, asks: bool| {
+        let Some((kind, basis)) = found else { return };
+        let text = words.map_or_else(|| kind.words(farm.units), str::to_owned);
+        all.push((Rank::Practice, Limit { text, basis, outside: Verdict::Doubtful, kind, asks, doubt: String::new() }));
+    };
+    let wind = |limit, which, kind: fn(Speed) -> Kind| {
+        practice::of(farm, limit, which).map(|(speed, basis)| (kind(speed), basis))
+    };
+    // Wind that is not known is never taken for calm.
+    add(wind("most_wind", |practice| &practice.most_wind, Kind::MostWind), None, true);
+    add(wind("least_wind", |practice| &practice.least_wind, Kind::LeastWind), None, true);
+    add(wind("most_gust", |practice| &practice.most_gust, Kind::MostGust), None, false);
+    for (_, side, what) in neighbours(fields).into_iter().filter(|(_, side, _)| side.is_some()) {
+        add(Some((Kind::NotToward { side, what }, practice::source("toward"))), None, false);
+    }
+    add(Some((Kind::NoInversion, practice::source("inversion_before_sunset"))), None, false);
+    let air = |limit, which, kind: fn(Temperature) -> Kind| {
+        practice::of(farm, limit, which).map(|(air, basis)| (kind(air), basis))
+    };
+    add(air("most_air", |practice| &practice.most_air, Kind::MostAir), None, false);
+    add(air("least_air", |practice| &practice.least_air, Kind::LeastAir), None, false);
+    let span = |limit, which: fn(&crate::farm::Practice) -> &Option<AsTyped<TemperatureSpan>>| {
+        practice::of(farm, limit, which)
+    };
+    if let Some((most, basis)) = span("most_delta_t", |practice| &practice.most_delta_t) {
+        add(Some((Kind::MostDeltaT(most), basis)), None, false);
+    }
+    if let Some((good, basis)) = span("good_delta_t", |practice| &practice.good_delta_t) {
+        let words = format!("Delta T good up to {}", good.show(farm.units));
+        add(Some((Kind::MostDeltaT(good), basis)), Some(&words), false);
+    }
+    if let Some((least, basis)) = span("least_delta_t", |practice| &practice.least_delta_t) {
+        add(Some((Kind::LeastDeltaT(least), basis)), None, false);
+    }
+    add(Some((Kind::RainFree { hours: 0 }, Basis::Practice)), None, false);
+    all
+}
+
+fn at_most<T: Copy>(found: Option<T>, limit: T, above: fn(T, T) -> bool) -> Held {
+    match found {
+        None => Held::Unknown,
+        Some(found) if above(found, limit) => Held::Outside,
+        Some(_) => Held::Inside,
+    }
+}
+
+/// Degrees by which arithmetic may miss.
+const SLIP: f64 = 1e-6;
+
+fn warmer(a: Temperature, b: Temperature) -> bool {
+    (a - b).to_celsius() > SLIP
+}
+
+fn wider(a: TemperatureSpan, b: TemperatureSpan) -> bool {
+    a.to_celsius() - b.to_celsius() > SLIP
+}
+
+/// Whether a wind blows toward a side.
+pub(crate) fn toward(wind_from: Bearing, side: Bearing) -> bool {
+    wind_from.opposite().apart(side) <= practice::toward() + SLIP
+}
+
+/// How air stands to a limit; `None` for limits of another kind.
+pub(crate) fn in_air(kind: &Kind, air: &Air) -> Option<Held> {
+    Some(match kind {
+        Kind::MostWind(most) => at_most(air.wind, *most, Speed::exceeds),
+        Kind::LeastWind(least) => at_most(air.wind, *least, |found, least| least.exceeds(found)),
+        Kind::MostGust(most) => {
+            // A gust is never weaker than the mean.
+            let gust = air.gust.map(|gust| air.wind.map_or(gust, |wind| gust.max(wind)));
+            match at_most(gust, *most, Speed::exceeds) {
+                Held::Unknown if air.wind.is_some_and(|wind| wind.exceeds(*most)) => Held::Outside,
+                held => held,
+            }
+        }
+        Kind::NotToward { side, .. } => match (side, air.wind_from) {
+            (Some(side), Some(from)) if toward(from, *side) => Held::Outside,
+            (Some(_), Some(_)) => Held::Inside,
+            _ => Held::Unknown,
+        },
+        Kind::MostAir(most) => at_most(air.temperature, *most, warmer),
+        Kind::LeastAir(least) => at_most(air.temperature, *least, |found, least| warmer(least, found)),
+        Kind::MostHumidity(most) => at_most(air.humidity, *most, Share::exceeds),
+        Kind::LeastHumidity(least) => at_most(air.humidity, *least, |found, least| least.exceeds(found)),
+        Kind::MostDeltaT(most) => at_most(air.delta_t, *most, wider),
+        Kind::LeastDeltaT(least) => at_most(air.delta_t, *least, |found, least| wider(least, found)),
+        Kind::NoInversion | Kind::Daylight { .. } | Kind::RainFree { .. } => return None,
+    })
+}
+
+/// How an hour stands to a limit.
+pub(crate) fn held(kind: &Kind, outlook: &Outlook, at: usize, hour: &Seen) -> Held {
+    if let Some(held) = in_air(kind, &hour.air) {
+        return held;
+    }
+    match kind {
+        Kind::Daylight { from, to } => match &outlook.sun {
+            None => Held::Unknown,
+            Some(sun) => match sun.within((hour.from, hour.to), *from, *to) {
+                None => Held::Outside,
+                Some(all) if all == (hour.from, hour.to) => Held::Inside,
+                Some((from, to)) => Held::Part(from, to),
+            },
+        },
+        Kind::RainFree { hours } => match outlook.rain(at, *hours) {
+            Rain::Yes => Held::Outside,
+            Rain::Likely => Held::Likely,
+            Rain::Unknown => Held::Unknown,
+            Rain::No => Held::Inside,
+        },
+        _ => match hour.inversion {
+            Lies::No => Held::Inside,
+            Lies::Likely => Held::Outside,
+            Lies::Unknown => Held::Unknown,
+        },
+    }
+}
+
+/// Why an hour does not keep a limit, in words with the hour's own figure; asked for when it is shown, and not before.
+pub(crate) fn reason(limit: &Limit, outlook: &Outlook, at: usize, hour: &Seen, units: Units) -> String {
+    let air = &hour.air;
+    let text = &limit.text;
+    let found = |word: &str, value: Option<String>| match value {
+        Some(value) => format!("{word} {value}; {text}"),
+        None => format!("the forecast has no {word}; {text}"),
+    };
+    match &limit.kind {
+        Kind::MostWind(_) | Kind::LeastWind(_) => found("wind", air.wind.map(|wind| wind.show(units))),
+        Kind::MostGust(_) => found("gust", air.gust.or(air.wind).map(|gust| gust.show(units))),
+        Kind::NotToward { side: None, .. } => text.clone(),
+        Kind::NotToward { .. } => match air.wind_from {
+            Some(from) => format!("wind from {}; {text}", from.show(units)),
+            None => format!("the forecast has no direction of the wind; {text}"),
+        },
+        Kind::MostAir(_) | Kind::LeastAir(_) => found("air", air.temperature.map(|air| air.show(units))),
+        Kind::MostHumidity(_) | Kind::LeastHumidity(_) => found(
+            "humidity",
+            air.humidity.map(|humidity| Share::from_percent(humidity.to_percent().round()).show(units)),
+        ),
+        Kind::MostDeltaT(_) | Kind::LeastDeltaT(_) => match air.delta_t {
+            Some(span) => format!("Delta T {}; {text}", span.show(units)),
+            None => format!("Delta T cannot be told without air and humidity; {text}"),
+        },
+        Kind::NoInversion => match hour.sky.inversion.first() {
+            Some((sign, basis)) => format!("{sign} ({basis}); {text}"),
+            None => format!("where the sun stands cannot be told, so neither can an inversion; {text}"),
+        },
+        Kind::Daylight { .. } if outlook.sun.is_none() => {
+            format!("sunrise and sunset cannot be told before the farm's place and zone are typed; {text}")
+        }
+        Kind::Daylight { .. } => match outlook.sun(hour.sky.at.date()) {
+            Some(sun) => format!(
+                "the sun rises at {} and sets at {}; {text}",
+                sun.from.strftime("%H:%M"),
+                sun.to.strftime("%H:%M")
+            ),
+            None => format!("the sun does not rise or does not set that day; {text}"),
+        },
+        Kind::RainFree { hours } => match outlook.rain(at, *hours) {
+            Rain::Yes => format!("rain is in the forecast; {text}"),
+            Rain::Likely => format!("rain is likely; {text}"),
+            _ => format!("the forecast does not tell of rain that long; {text}"),
+        },
+    }
+}

@@ -1,0 +1,218 @@
+//! Sunrise and sunset, by the clock of the farm's time zone with its daylight saving.
+//!
+//! # References
+//! I. Reda and A. Andreas, Solar position algorithm for solar radiation applications, Solar Energy 76 (2004), 577 (NREL/TP-560-34302).
+//! Sunrise and sunset are those of the sun's upper edge at sea level with 34 minutes of arc of refraction: hills and the weather
+//! shift what is seen by minutes.
+
+use jiff::Timestamp;
+use jiff::civil::{Date, DateTime};
+use jiff::tz::{TimeZone, TimeZoneDatabase};
+use solar_positioning::time::JulianDate;
+use solar_positioning::{Horizon, Location, SolarEvents, SolarPositions, delta_t};
+
+use super::Span;
+use crate::farm::{Place, Position, SunTime};
+
+/// Seconds on the line of time, as a computer counts them.
+pub(crate) type Second = i64;
+
+/// Before and after anything that is told here.
+const EVER: Second = i64::MAX / 4;
+
+/// The zone of a place, from the rules that are built into the program.
+///
+/// # Errors
+/// What is wrong with it, and what to do.
+pub fn zone(place: &Place) -> Result<TimeZone, String> {
+    let name = place.zone.trim();
+    if name.is_empty() {
+        return Err("The farm's time zone is not typed; type it in the shed, such as \"America/Chicago\"".to_owned());
+    }
+    TimeZoneDatabase::bundled().get(name).map_err(|_| {
+        format!("\"{name}\" is no time zone known here; type one such as \"America/Chicago\" or \"Europe/Berlin\" in the shed")
+    })
+}
+
+/// When a time of the clock is. In the hour that the clock shows twice it is the first, or the second where `again`; what the
+/// clock skips is moved on by the skip.
+pub(crate) fn second(zone: &TimeZone, at: DateTime, again: bool) -> Option<Second> {
+    let at = zone.to_ambiguous_timestamp(at);
+    if again { at.later() } else { at.compatible() }.ok().map(Timestamp::as_second)
+}
+
+/// What the clock shows then.
+pub(crate) fn civil(zone: &TimeZone, second: Second) -> Option<DateTime> {
+    Timestamp::from_second(second).ok().map(|at| zone.to_datetime(at))
+}
+
+/// Where a day begins and where it ends: 23, 24 or 25 hours apart.
+pub(crate) fn day_ends(zone: &TimeZone, day: Date) -> Option<(Second, Second)> {
+    let midnight = |day: Date| second(zone, day.at(0, 0, 0, 0), false);
+    Some((midnight(day)?, midnight(day.tomorrow().ok()?)?))
+}
+
+/// A time that the sun is up, without an end where that lies beyond the days looked at.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+struct Up {
+    rise: Option<Second>,
+    set: Option<Second>,
+}
+
+/// When the sun is up over some days.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub(crate) struct Sun {
+    up: Vec<Up>,
+}
+
+impl Sun {
+    /// The sun over a place from a day to another, and a day about them. `None` for years that astronomy does not reach.
+    pub(crate) fn over(position: Position, zone: &TimeZone, first: Date, last: Date) -> Option<Self> {
+        let from = day_ends(zone, first.yesterday().ok()?)?.0;
+        let to = day_ends(zone, last.tomorrow().ok()?)?.1;
+        let year = f64::from(first.year()) + (f64::from(first.month()) - 0.5) / 12.0;
+        let terrestrial = delta_t::estimate(year).ok()?;
+        let location =
+            Location { latitude: position.latitude.to_degrees(), longitude: position.longitude.to_degrees() };
+        let (horizon, events) = (Horizon::SunriseSunset, SolarEvents::new());
+        let rise_after = |from| events.next_rise_from_julian(from, julian(to), location, terrestrial, horizon);
+        let set_after = |from| events.next_set_from_julian(from, julian(to), location, terrestrial, horizon);
+        let (mut rise, set) = (rise_after(julian(from)).ok()?, set_after(julian(from)).ok()?);
+        let mut up = Vec::new();
+        let already = match (rise, set) {
+            (Some(rise), Some(set)) => set < rise,
+            (None, Some(_)) => true,
+            (Some(_), None) => false,
+            (None, None) => {
+                let at = JulianDate::new(julian(from), terrestrial).ok()?;
+                let seen = SolarPositions::new().at_from_julian(at, location, 0.0, None).ok()?;
+                seen.elevation_angle() > horizon.elevation_angle()
+            }
+        };
+        if already {
+            up.push(Up { rise: None, set: set.map(unix) });
+        }
+        // Once a day and a few days: this ends.
+        while let Some(at) = rise {
+            let set = set_after(at).ok()?;
+            up.push(Up { rise: Some(unix(at)), set: set.map(unix) });
+            rise = match set {
+                Some(set) => rise_after(set).ok()?,
+                None => None,
+            };
+        }
+        Some(Self { up })
+    }
+
+    /// The part of a time in which the clock stands between two times by the sun; the longest where there are several, `None`
+    /// where there is none. While the sun does not set, nothing is after sunset and all is after sunrise.
+    pub(crate) fn within(
+        &self,
+        (from, to): (Second, Second),
+        begin: SunTime,
+        end: SunTime,
+    ) -> Option<(Second, Second)> {
+        let shift = |time: SunTime| Second::from(time.minutes) * 60;
+        let mut best: Option<(Second, Second)> = None;
+        for (at, up) in self.up.iter().enumerate() {
+            let begins = if begin.sunset { up.set.unwrap_or(EVER) } else { up.rise.unwrap_or(-EVER) } + shift(begin);
+            let ends = if end.sunset {
+                up.set.unwrap_or(EVER)
+            } else if begin.sunset {
+                // Through the night.
+                self.up.get(at + 1).and_then(|next| next.rise).unwrap_or(EVER)
+            } else {
+                up.rise.unwrap_or(-EVER)
+            } + shift(end);
+            let part = (begins.max(from), ends.min(to));
+            if part.0 < part.1 && best.is_none_or(|best| part.1 - part.0 > best.1 - best.0) {
+                best = Some(part);
+            }
+        }
+        best
+    }
+
+    /// Sunrise in a day, and the sunset that follows, where there are both.
+    pub(crate) fn of_day(&self, zone: &TimeZone, day: Date) -> Option<Span> {
+        let (from, to) = day_ends(zone, day)?;
+        let up = self.up.iter().find(|up| up.rise.is_some_and(|rise| (from..to).contains(&rise)))?;
+        Some(Span { from: civil(zone, up.rise?)?, to: civil(zone, up.set?)? })
+    }
+}
+
+/// Sunrise in a day, and the sunset that follows, by the clock of the zone, to the second; `None` where the sun does not rise or
+/// does not set.
+///
+/// # Examples
+/// ```
+/// use jiff::civil::date;
+/// use tankard_core::farm::Place;
+/// use tankard_core::weather::sun;
+/// let place = Place { latitude: "41.2".into(), longitude: "-96.4".into(), zone: "America/Chicago".into(), ..Place::default() };
+/// let day = sun::times(place.position()?, &sun::zone(&place)?, date(2031, 6, 12));
+/// assert!(day.is_some_and(|day| (day.from.hour(), day.to.hour()) == (5, 20)));
+/// # Ok::<(), String>(())
+/// ```
+pub fn times(position: Position, zone: &TimeZone, day: Date) -> Option<Span> {
+    Sun::over(position, zone, day, day)?.of_day(zone, day)
+}
+
+/// Julian date, in days.
+fn julian(second: Second) -> f64 {
+    second as f64 / 86_400.0 + 2_440_587.5
+}
+
+#[allow(clippy::cast_possible_truncation)] // Some ten digits.
+fn unix(julian: f64) -> Second {
+    ((julian - 2_440_587.5) * 86_400.0).round() as Second
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Sun, day_ends, times, zone};
+    use crate::farm::{Place, SunTime};
+    use jiff::civil::date;
+
+    fn place(latitude: &str, longitude: &str, zone: &str) -> Place {
+        let text = str::to_owned;
+        Place { latitude: text(latitude), longitude: text(longitude), zone: text(zone), ..Place::default() }
+    }
+
+    /// By the law of daylight saving in the United States: clocks go on on the second Sunday in March, back on the first in
+    /// November.
+    #[test]
+    fn days_are_as_long_as_the_clock_makes_them() {
+        let zone = zone(&place("41.2", "-96.4", "america/chicago")).unwrap();
+        for (day, hours) in [(date(2031, 3, 9), 23), (date(2031, 11, 2), 25), (date(2031, 6, 12), 24)] {
+            let (from, to) = day_ends(&zone, day).unwrap();
+            assert_eq!(to - from, hours * 3600, "{day}");
+        }
+    }
+
+    /// Longyearbyen has midnight sun in June and polar night in December; Fairbanks has its June sunset after midnight.
+    #[test]
+    fn far_north() {
+        let north = place("78.2", "15.6", "Arctic/Longyearbyen");
+        let (position, zone_there) = (north.position().unwrap(), zone(&north).unwrap());
+        for (day, up) in [(date(2031, 6, 12), true), (date(2031, 12, 12), false)] {
+            assert_eq!(times(position, &zone_there, day), None, "{day}");
+            let sun = Sun::over(position, &zone_there, day, day).unwrap();
+            let all = day_ends(&zone_there, day).unwrap();
+            assert_eq!(sun.within(all, SunTime::SUNRISE, SunTime::SUNSET), up.then_some(all), "{day}");
+        }
+        let fairbanks = place("64.8", "-147.7", "America/Anchorage");
+        let span = times(fairbanks.position().unwrap(), &zone(&fairbanks).unwrap(), date(2031, 6, 12)).unwrap();
+        assert_eq!(span.to.date(), date(2031, 6, 13));
+    }
+
+    #[test]
+    fn nonsense_is_told() {
+        assert!(zone(&place("", "", "Mars/Olympus")).unwrap_err().contains("Mars/Olympus"));
+        assert!(zone(&place("", "", " ")).unwrap_err().contains("not typed"));
+        let sane = place("41.2", "-96.4", "America/Chicago");
+        let zone = zone(&sane).unwrap();
+        for day in [jiff::civil::Date::MIN, jiff::civil::Date::MAX, date(9000, 1, 1)] {
+            assert_eq!(times(sane.position().unwrap(), &zone, day), None, "{day}");
+        }
+    }
+}
