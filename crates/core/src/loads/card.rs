@@ -14,7 +14,7 @@ use crate::plan::Plan;
 use crate::quantity::Quantity;
 use crate::quantity::number::show;
 use crate::rig;
-use crate::weather::Limit;
+use crate::weather::{self, Limit};
 
 /// The usual cautions at the tank; the labels' own come before them.
 const USUAL: [&str; 4] = [
@@ -108,7 +108,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         spray_between: plan
             .hours
             .best
-            .map(|best| format!("{} and {}", best.from.strftime("%H:%M"), best.to.strftime("%H:%M")))
+            .map(|best| weather::hours::clock(best).replace(" to ", " and "))
             .unwrap_or_default(),
         limits: weather_limits(farm, plan),
         blanks: BLANKS.map(str::to_owned).to_vec(),
@@ -174,7 +174,7 @@ fn settings(farm: &Farm, plan: &Plan, pass: &Pass, rig: &Rig) -> Vec<String> {
     let set = rig::set_of(farm, pass).map_or(rig.nozzles.clone(), |(_, set)| set.name.clone());
     let classes = plan.setting.as_ref().and_then(|setting| setting.classes);
     let droplets = classes
-        .map(|classes| droplets::words(classes.finest, Some(classes.coarsest)))
+        .map(rig::setting::Classes::words)
         .or_else(|| pass.droplets.or(rig.droplets).map(|class| class.name().to_owned()))
         .map(|class| format!("{class} droplets"));
     let speed = pass.speed.as_ref().or(rig.speed.as_ref()).map(|speed| speed.show(units));
@@ -209,13 +209,8 @@ fn settings(farm: &Farm, plan: &Plan, pass: &Pass, rig: &Rig) -> Vec<String> {
 
 /// The day of the last calibration with the nozzle set of the pass.
 fn last_calibration(farm: &Farm, pass: &Pass, rig: &Rig) -> Option<Date> {
-    let set = rig::set_of(farm, pass).map(|(id, _)| id);
-    rig.calibrations
-        .iter()
-        .filter(|calibration| calibration.set.is_empty() || Some(&calibration.set) == set)
-        .map(|calibration| calibration.date)
-        .filter(|date| *date <= pass.date)
-        .max()
+    let set = rig::set_of(farm, pass).map_or("", |(id, _)| id.as_str());
+    rig::calibration::latest(rig, set, pass.date).map(|calibration| calibration.date)
 }
 
 /// The limits of the day, those that forbid first, each with the product or the rule that it comes from.

@@ -3,7 +3,8 @@
 
 use egui::{Align2, Id, Key, Modifiers, Pos2, Rect, Sense, Stroke, StrokeKind, Ui, Vec2};
 use jiff::civil::{Date, DateTime};
-use tankard_core::weather::{Span, Verdict};
+use tankard_core::quantity::Duration;
+use tankard_core::weather::{JudgedHour, Span, Verdict};
 
 use super::hatch;
 use crate::look;
@@ -25,31 +26,38 @@ pub struct Cell {
     pub again: bool,
     /// Whether it may be used; `None` where the forecast does not hold it.
     pub verdict: Option<Verdict>,
+    /// Where a time by the sun cuts it: the part that is left, as shares of the hour, and how that is judged.
+    pub part: Option<(f32, f32, Verdict)>,
     /// What a screen reader says.
     pub name: String,
 }
 
 /// The cells of a day: one for each hour of the clock, and one more where an hour comes twice.
-pub fn cells<T>(
-    day: Date,
-    hours: &[T],
-    when: impl Fn(&T) -> (DateTime, bool),
-    cell: impl Fn(&T) -> (Verdict, String),
-) -> Vec<Cell> {
+pub fn cells(day: Date, hours: &[JudgedHour], name: impl Fn(&JudgedHour) -> String) -> Vec<Cell> {
     let mut cells = Vec::with_capacity(25);
     for hour in 0..24_i8 {
-        let found: Vec<&T> =
-            hours.iter().filter(|known| when(known).0.date() == day && when(known).0.hour() == hour).collect();
-        if found.is_empty() {
-            let at = day.at(hour, 0, 0, 0);
-            cells.push(Cell { at, again: false, verdict: None, name: format!("{hour:02}:00 not in the forecast") });
-        }
-        for known in found {
-            let ((at, again), (verdict, name)) = (when(known), cell(known));
-            cells.push(Cell { at, again, verdict: Some(verdict), name });
+        let at = day.at(hour, 0, 0, 0);
+        let before = cells.len();
+        cells.extend(hours.iter().filter(|known| known.at.date() == day && known.at.hour() == hour).map(|known| {
+            Cell {
+                at: known.at,
+                again: known.again,
+                verdict: Some(known.verdict),
+                part: known.part.map(|(part, verdict)| (share(part.from, known.at), share(part.to, known.at), verdict)),
+                name: name(known),
+            }
+        }));
+        if cells.len() == before {
+            let name = format!("{hour:02}:00 not in the forecast");
+            cells.push(Cell { at, again: false, verdict: None, part: None, name });
         }
     }
     cells
+}
+
+/// How far into an hour a time lies, from 0 to 1.
+fn share(time: DateTime, hour: DateTime) -> f32 {
+    (time.duration_since(hour).as_secs_f32() / 3600.0).clamp(0.0, 1.0)
 }
 
 /// Where a time stands on a strip, in cells from its left end.
@@ -99,7 +107,14 @@ pub fn show(
         let sense = if is_chosen { Sense::click() } else { Sense::CLICK };
         let id = cell_id(ui, name, key);
         let response = ui.interact(face, id, sense);
-        face_of(&painter, colours, face.shrink2(Vec2::new(1.0, 0.0)), cell.verdict);
+        let inner = face.shrink2(Vec2::new(1.0, 0.0));
+        face_of(&painter, colours, inner, cell.verdict);
+        if let Some((from, to, verdict)) = cell.part {
+            let across = |share: f32| inner.left() + inner.width() * share;
+            let part = Rect::from_x_y_ranges(across(from)..=across(to), inner.y_range());
+            painter.rect_filled(part, 0, colours.sheet);
+            face_of(&painter, colours, part, Some(verdict));
+        }
         if is_chosen || response.hovered() {
             let edge = if is_chosen { Stroke::new(2.5, colours.brass) } else { Stroke::new(1.5, colours.brass) };
             painter.rect_stroke(face.expand2(Vec2::new(0.0, 2.0)), 2, edge, StrokeKind::Inside);
@@ -187,6 +202,28 @@ pub fn face_of(painter: &egui::Painter, colours: &look::Colours, face: Rect, ver
             painter.line_segment([middle - Vec2::X * half, middle + Vec2::X * half], Stroke::new(2.0, colour));
         }
     }
+}
+
+/// A bar over the hours of a day: what goes before it, then the span itself. Under it the hours as fine lines.
+pub fn bar(ui: &mut Ui, name: &str, cells: &[Cell], span: Option<Span>, before: Duration, verdict: Option<Verdict>) {
+    let colours = look::colours(ui);
+    let (rect, response) = ui.allocate_exact_size(Vec2::new(ui.available_width(), 18.0), Sense::hover());
+    response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Image, true, name));
+    let painter = ui.painter_at(rect);
+    let wide = rect.width() / cells.len().max(1) as f32;
+    painter.rect_stroke(rect, 0, Stroke::new(1.0, colours.hairline), StrokeKind::Inside);
+    for at in (3..cells.len()).step_by(3) {
+        painter.vline(rect.left() + wide * at as f32, rect.y_range(), Stroke::new(1.0, colours.hairline));
+    }
+    let Some(span) = span else { return };
+    let (from, to) = (rect.left() + wide * place(cells, span.from), rect.left() + wide * place(cells, span.to));
+    #[allow(clippy::cast_possible_truncation)] // A few hours.
+    let lead = (before.to_hours() as f32 * wide).min(from - rect.left());
+    if lead > 1.0 {
+        let rect = Rect::from_x_y_ranges((from - lead)..=from, rect.y_range()).shrink2(Vec2::new(0.0, 5.0));
+        painter.rect_stroke(rect, 0, Stroke::new(1.0, colours.soft), StrokeKind::Inside);
+    }
+    face_of(&painter, colours, Rect::from_x_y_ranges(from..=to, rect.y_range()).shrink2(Vec2::new(0.0, 2.0)), verdict);
 }
 
 /// The word under each run of cells of one verdict that has room for it.

@@ -7,7 +7,7 @@ use tankard_core::finding::{Basis, Finding};
 use tankard_core::loads::{FillStep, Load};
 use tankard_core::mix::choice::{Choice, Collision};
 use tankard_core::plan::{NOT_JUDGED, Plan};
-use tankard_core::quantity::{Amount, AmountPerArea, Area, Duration, Pressure, Share, Speed};
+use tankard_core::quantity::{Amount, AmountPerArea, Area, Duration, Flow, Pressure, Share, Speed, Volume};
 use tankard_core::rig::rinse::RinsePlan;
 use tankard_core::rig::setting::{Between, Fit, RankedSet, Setting};
 use tankard_core::rig::work::Work;
@@ -83,7 +83,7 @@ fn setting(setting: &Setting) -> Value {
         "set": setting.set,
         "name": setting.name,
         "speed_m_per_s": setting.speed.to_metres_per_second(),
-        "flow_l_per_min": setting.flow.to_litres_per_minute(),
+        "flow_l_per_min": setting.flow.map(Flow::to_litres_per_minute),
         "pressure_kpa": setting.pressure.map(kilopascals),
         "duty": setting.duty.map(Share::to_fraction),
         "finest": setting.classes.map(|classes| classes.finest.name()),
@@ -130,8 +130,12 @@ fn rinse(rinse: &RinsePlan) -> Value {
             "rinses": way.rinses,
             "each_l": way.each.to_litres(),
             "left": way.left.to_fraction(),
+            "on_board": way.on_board,
+            "source": way.source,
         })).collect::<Vec<_>>(),
         "last_ground_m2": rinse.last_ground.map(Area::to_square_metres),
+        "priming_l": rinse.priming.map(|priming| Volume::to_litres(priming.volume)),
+        "priming_ground_m2": rinse.priming.and_then(|priming| priming.ground).map(Area::to_square_metres),
         "steps": rinse.steps.iter().map(|step| json!({ "what": step.what, "basis": basis(&step.basis) })).collect::<Vec<_>>(),
     })
 }
@@ -157,6 +161,11 @@ fn hours(hours: &Hours) -> Value {
             "at": hour.at.to_string(),
             "again": hour.again,
             "verdict": hour.verdict.word(),
+            "part": hour.part.map(|(part, verdict)| json!({
+                "from": part.from.to_string(),
+                "to": part.to.to_string(),
+                "verdict": verdict.word(),
+            })),
             "binds": hour.binds.iter().map(|(limit, verdict)| json!({
                 "limit": limit,
                 "verdict": verdict.word(),

@@ -1,8 +1,7 @@
 //! What the plan says of rig and hours in words, for the screen and for the terminal.
 
 use jiff::civil::DateTime;
-use tankard_core::farm::{Farm, Rig};
-use tankard_core::loads::card::short_date;
+use tankard_core::farm::Farm;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{Duration, Quantity, Units};
 use tankard_core::rig::rinse::{RinsePlan, RinseWay};
@@ -10,13 +9,9 @@ use tankard_core::rig::setting::{Classes, Fit, RankedSet, Setting};
 use tankard_core::rig::work::Work;
 use tankard_core::weather::{Hours, Span};
 
-/// "coarse", or "medium to coarse" where it may be either.
+/// "coarse", or the two classes of which either may come.
 pub fn class_words(classes: Option<Classes>) -> String {
-    match classes {
-        Some(classes) if classes.finest == classes.coarsest => classes.finest.name().to_owned(),
-        Some(classes) => format!("{} to {}", classes.finest.name(), classes.coarsest.name()),
-        None => "not in the table".to_owned(),
-    }
+    classes.map_or_else(|| "not in the table".to_owned(), Classes::words)
 }
 
 /// "12 mph, 41 psi, coarse droplets".
@@ -77,17 +72,6 @@ fn between(least: &str, most: &str) -> String {
     }
 }
 
-/// "Catch at the nozzles on 22 April 2030 by demo operator", of the latest that was made with a set.
-pub fn last_calibration(rig: &Rig, set: &str) -> Option<String> {
-    let last = rig
-        .calibrations
-        .iter()
-        .filter(|calibration| calibration.set.is_empty() || calibration.set == set)
-        .max_by_key(|calibration| calibration.date)?;
-    let by = if last.by.trim().is_empty() { String::new() } else { format!(", {}", last.by.trim()) };
-    Some(format!("{}: {}{by}", short_date(last.date), last.test.name()))
-}
-
 /// The times of a pass in words, each with its label.
 pub fn work_figures(work: &Work, units: Units) -> Vec<(&'static str, String)> {
     let mut figures = vec![("spraying", work.spraying.show(units))];
@@ -119,7 +103,8 @@ pub fn last_ground(farm: &Farm, plan: &Plan, rinse: &RinsePlan) -> Option<String
 
 /// "3 times with 40 gal leaves 1.2 %".
 pub fn rinse_way(way: &RinseWay, units: Units) -> String {
-    format!("{} leaves {}", rinses(way, units), share(way.left.to_percent()))
+    let source = if way.on_board { String::new() } else { format!(" ({})", way.source) };
+    format!("{} leaves {}{source}", rinses(way, units), share(way.left.to_percent()))
 }
 
 /// "3 times with 40 gal".
@@ -143,7 +128,12 @@ pub fn share(percent: f64) -> String {
 
 /// "05:40 to 08:50".
 pub fn span_words(span: Span) -> String {
-    format!("{} to {}", clock(span.from), clock(span.to))
+    format!("{} to {}", clock(span.from), end(span.to))
+}
+
+/// The end of a span: midnight is 24:00.
+pub fn end(time: DateTime) -> String {
+    if time.time() == jiff::civil::Time::midnight() { "24:00".to_owned() } else { clock(time) }
 }
 
 /// "05:40".

@@ -157,7 +157,7 @@ fn pages(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
 fn time(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     let units = desk.document.farm().units;
     let (time, title) = match (&plan.work, plan.spray_time) {
-        (Some(work), _) => (Some(format!("{} in all", work.total.show(units))), super::sprayer::total_title(plan)),
+        (Some(work), _) => (Some(format!("{} in all", work.total.show(units))), super::sprayer::TOTAL.to_owned()),
         (None, Some(time)) => (Some(format!("{} of spraying", time.show(units))), "Time to spray".to_owned()),
         (None, None) => (None, String::new()),
     };

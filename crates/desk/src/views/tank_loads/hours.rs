@@ -2,19 +2,21 @@
 //! passes of the day one after another.
 
 use egui::{Label, ScrollArea, Ui};
-use jiff::civil::DateTime;
-use tankard_core::farm::{Farm, Hour};
+use jiff::civil::{Date, DateTime};
+use tankard_core::farm::{Farm, Hour, Id};
+use tankard_core::finding::Subject;
 use tankard_core::loads::card::long_date;
 use tankard_core::plan::Plan;
-use tankard_core::quantity::{AsTyped, Quantity, Units};
-use tankard_core::weather::{Hours, JudgedHour, Verdict};
+use tankard_core::quantity::{AsTyped, Duration, Quantity, Units};
+use tankard_core::weather::day::{Slot, lay_out};
+use tankard_core::weather::{Hours, JudgedHour, Outlook, Sky, Verdict};
 
 use super::{cell, column, hairline};
 use crate::app::Desk;
 use crate::look;
 use crate::parts::lists;
 use crate::parts::strip::{self, Cell, Marks};
-use crate::report::words::{answer, clock, span_words};
+use crate::report::words::{self, answer, clock, span_words};
 
 /// Below this width what stands side by side comes one under the other.
 const NARROW: f32 = 720.0;
@@ -28,6 +30,14 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         ui.set_width(width);
         sheet(ui, |ui| day(desk, ui, id, plan));
         ui.add_space(look::GRID);
+        let day = desk.document.farm().passes.get(id).map(|pass| pass.date);
+        if let Some(day) = day {
+            let slots = laid_out(desk, day);
+            if slots.len() > 1 {
+                sheet(ui, |ui| passes(desk, ui, id, day, &slots));
+                ui.add_space(look::GRID);
+            }
+        }
         sheet(ui, |ui| limits(ui, &plan.hours));
     });
 }
@@ -45,7 +55,9 @@ fn name_of(hours: &Hours, hour: &JudgedHour) -> String {
     let binds: Vec<&str> =
         hour.binds.iter().filter_map(|(at, _)| hours.limits.get(*at)).map(|limit| limit.text.as_str()).collect();
     let why = if binds.is_empty() { String::new() } else { format!(": {}", binds.join("; ")) };
-    format!("{}{again} {}{why}", clock(hour.at), hour.verdict.word())
+    let part = hour.part.filter(|(_, verdict)| *verdict != hour.verdict);
+    let part = part.map(|(span, verdict)| format!(", {} {}", span_words(span), verdict.word())).unwrap_or_default();
+    format!("{}{again} {}{part}{why}", clock(hour.at), hour.verdict.word())
 }
 
 fn day(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
@@ -64,12 +76,7 @@ fn day(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         return;
     }
     ui.add(Label::new(look::strong(answer(&plan.hours, units))).wrap());
-    let cells = strip::cells(
-        pass.date,
-        &plan.hours.hours,
-        |hour| (hour.at, hour.again),
-        |hour| (hour.verdict, name_of(&plan.hours, hour)),
-    );
+    let cells = strip::cells(pass.date, &plan.hours.hours, |hour| name_of(&plan.hours, hour));
     let best = plan.hours.best.map(|span| (span, span_words(span)));
     let marks = Marks { sun: plan.hours.sun, best };
     let chosen = chosen(desk, &plan.hours, &cells);
@@ -81,7 +88,7 @@ fn day(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     hairline(ui);
     ui.add_space(4.0);
     if let Some(key) = self::chosen(desk, &plan.hours, &cells) {
-        hour(desk.document.farm(), ui, &plan.hours, key);
+        hour(desk, ui, id, &plan.hours, key);
     }
     cautions(ui, Some(desk.document.farm()));
 }
@@ -100,30 +107,68 @@ fn chosen(desk: &Desk, hours: &Hours, cells: &[Cell]) -> Option<(DateTime, bool)
         .or_else(|| cells.get(12).map(key))
 }
 
+/// What is reckoned once for a state of the farm and not anew in each frame.
+#[derive(Default)]
+pub(crate) struct Kept {
+    hour: Option<((u64, Id, DateTime, bool), Looked)>,
+    day: Option<((u64, Date), Vec<Slot>)>,
+}
+
+/// What an hour comes to, and why it is bound, beside its `binds`.
+#[derive(Clone)]
+struct Looked {
+    sky: Option<Sky>,
+    reasons: Vec<String>,
+}
+
+fn looked(desk: &mut Desk, id: &str, hours: &Hours, judged: &JudgedHour) -> Looked {
+    let wanted = (desk.document.revision(), id.to_owned(), judged.at, judged.again);
+    if let Some((known, looked)) = &desk.tank_loads.kept.hour
+        && *known == wanted
+    {
+        return looked.clone();
+    }
+    let farm = desk.document.farm();
+    let day = judged.at.date();
+    let sky =
+        Outlook::of_days(farm, day, day).skies().find(|sky| (sky.at, sky.again) == (judged.at, judged.again)).cloned();
+    let looked = Looked { sky, reasons: hours.reasons(farm, judged) };
+    desk.tank_loads.kept.hour = Some((wanted, looked.clone()));
+    looked
+}
+
 /// What the forecast has for an hour, and what binds in it.
-fn hour(farm: &Farm, ui: &mut Ui, hours: &Hours, key: (DateTime, bool)) {
-    let judged = hours.hours.iter().find(|hour| (hour.at, hour.again) == key);
-    let expected = farm.forecast.hours.iter().find(|hour| (hour.at, hour.again) == key);
-    let Some(judged) = judged else {
+fn hour(desk: &mut Desk, ui: &mut Ui, id: &str, hours: &Hours, key: (DateTime, bool)) {
+    let Some(judged) = hours.hours.iter().find(|hour| (hour.at, hour.again) == key) else {
         ui.label(look::strong(format!("{} is not in the forecast", clock(key.0))));
         return;
     };
+    let looked = looked(desk, id, hours, judged);
+    let farm = desk.document.farm();
+    let expected = farm.forecast.hours.iter().find(|hour| (hour.at, hour.again) == key);
     let end = key.0.saturating_add(jiff::Span::new().hours(1));
     let again = if key.1 { ", the second time" } else { "" };
-    ui.label(look::strong(format!("{} to {}{again}: {}", clock(key.0), clock(end), judged.verdict.word())));
-    let figures = expected.map(|expected| figures(farm, expected)).unwrap_or_default();
+    let part = judged.part.map(|(part, verdict)| format!("; {} {}", span_words(part), verdict.word()));
+    ui.label(look::strong(format!(
+        "{} to {}{again}: {}{}",
+        clock(key.0),
+        words::end(end),
+        judged.verdict.word(),
+        part.unwrap_or_default()
+    )));
+    let figures = expected.map(|expected| figures(farm, expected, looked.sky.as_ref())).unwrap_or_default();
     let width = ui.available_width();
     if width < NARROW {
         figures_of(ui, &figures, 2);
         ui.add_space(4.0);
-        binding(ui, hours, judged);
+        binding(ui, hours, judged, &looked);
         return;
     }
     ui.horizontal_top(|ui| {
         ui.spacing_mut().item_spacing.x = 16.0;
-        let left = width * 0.44;
+        let left = width * 0.42;
         column(ui, left, |ui| figures_of(ui, &figures, 2));
-        column(ui, width - left - 16.0, |ui| binding(ui, hours, judged));
+        column(ui, width - left - 16.0, |ui| binding(ui, hours, judged, &looked));
     });
 }
 
@@ -132,7 +177,7 @@ fn shown<Q: Quantity>(value: Option<&AsTyped<Q>>, units: Units) -> String {
 }
 
 /// The figures of an hour with their names. What the forecast does not give is said to be missing.
-fn figures(farm: &Farm, hour: &Hour) -> Vec<(&'static str, String)> {
+fn figures(farm: &Farm, hour: &Hour, sky: Option<&Sky>) -> Vec<(&'static str, String)> {
     let units = farm.units;
     vec![
         ("wind", shown(hour.wind.as_ref(), units)),
@@ -143,6 +188,8 @@ fn figures(farm: &Farm, hour: &Hour) -> Vec<(&'static str, String)> {
         ("cloud", shown(hour.cloud.as_ref(), units)),
         ("rain", shown(hour.rain.as_ref(), units)),
         ("chance of rain", shown(hour.rain_chance.as_ref(), units)),
+        ("Delta T", sky.and_then(|sky| sky.delta_t).map_or("not known".to_owned(), |span| span.show(units))),
+        ("wet bulb", sky.and_then(|sky| sky.wet_bulb).map_or("not known".to_owned(), |air| air.show(units))),
     ]
 }
 
@@ -165,15 +212,16 @@ fn figures_of(ui: &mut Ui, figures: &[(&'static str, String)], columns: usize) {
 }
 
 /// The limits that an hour is outside of, each with its basis.
-fn binding(ui: &mut Ui, hours: &Hours, judged: &JudgedHour) {
+fn binding(ui: &mut Ui, hours: &Hours, judged: &JudgedHour, looked: &Looked) {
     if judged.binds.is_empty() {
         ui.label("It is inside every limit that is known.");
         return;
     }
     ui.label(look::heading("What speaks against it"));
-    for (at, verdict) in &judged.binds {
+    for (place, (at, verdict)) in judged.binds.iter().enumerate() {
         let Some(limit) = hours.limits.get(*at) else { continue };
-        limit_line(ui, &limit.text, &limit.basis.to_string(), *verdict);
+        let text = looked.reasons.get(place).unwrap_or(&limit.text);
+        limit_line(ui, text, &limit.basis.to_string(), *verdict);
     }
 }
 
@@ -230,6 +278,72 @@ fn limits(ui: &mut Ui, hours: &Hours) {
     }
 }
 
+/// How the passes of the day are laid out, rig by rig.
+fn laid_out(desk: &mut Desk, day: Date) -> Vec<Slot> {
+    let wanted = (desk.document.revision(), day);
+    if let Some((known, slots)) = &desk.tank_loads.kept.day
+        && *known == wanted
+    {
+        return slots.clone();
+    }
+    let of_day: Vec<Id> =
+        desk.document.farm().passes.iter().filter(|(_, pass)| pass.date == day).map(|(id, _)| id.clone()).collect();
+    let plans: Vec<_> = of_day.iter().filter_map(|id| desk.document.plan(id)).collect();
+    let plans: Vec<&Plan> = plans.iter().map(AsRef::as_ref).collect();
+    let slots = lay_out(desk.document.farm(), day, &plans);
+    desk.tank_loads.kept.day = Some((wanted, slots.clone()));
+    slots
+}
+
+/// The passes of the day one after another, where there are several.
+fn passes(desk: &mut Desk, ui: &mut Ui, id: &str, day: Date, slots: &[Slot]) {
+    ui.label(look::heading(format!("The passes of {}, one after another", long_date(day))));
+    let farm = desk.document.farm();
+    let units = farm.units;
+    let several = slots.iter().any(|slot| slots.first().is_some_and(|first| first.rig != slot.rig));
+    let name_width = 190.0_f32.min(ui.available_width() * 0.3);
+    let hours = strip::cells(day, &[], |_| String::new());
+    let mut led = None;
+    ui.spacing_mut().item_spacing.y = 2.0;
+    for slot in slots {
+        let Some(pass) = farm.passes.get(&slot.pass) else { continue };
+        let rig = farm.rigs.get(&slot.rig).filter(|_| several).map(|rig| rig.name.clone());
+        ui.horizontal_top(|ui| {
+            column(ui, name_width, |ui| {
+                if slot.pass == id {
+                    ui.add(Label::new(look::strong(&pass.name)).truncate());
+                } else if ui
+                    .add(egui::Button::new(look::act(ui, &pass.name)).frame(false).truncate())
+                    .accessible_name(format!("Go to {}", pass.name))
+                    .clicked()
+                {
+                    led = Some(slot.pass.clone());
+                }
+                if let Some(rig) = rig {
+                    ui.add(Label::new(look::soft(ui, rig)).truncate());
+                }
+            });
+            column(ui, ui.available_width(), |ui| {
+                let mut spoken: Vec<String> = Vec::new();
+                spoken.extend(slot.span.map(span_words));
+                spoken.extend(slot.verdict.map(|verdict| verdict.word().to_owned()));
+                let name = format!("{}: {}", pass.name, spoken.join(", "));
+                let before: Duration = slot.clean_out.into_iter().chain(slot.travel).sum();
+                strip::bar(ui, &name, &hours, slot.span, before, slot.verdict);
+                let cleaning = slot.clean_out.map(|time| format!("{} of cleaning before it", time.show(units)));
+                let travel = slot.travel.map(|time| format!("{} of road before it", time.show(units)));
+                spoken.extend([cleaning, travel].into_iter().flatten());
+                spoken.push(slot.why.clone());
+                ui.add(Label::new(look::soft(ui, spoken.join(". ").replace(". allowed", ", allowed"))).wrap());
+            });
+        });
+        hairline(ui);
+    }
+    if let Some(pass) = led {
+        desk.lead_to(&Subject::Pass(pass));
+    }
+}
+
 /// What no forecast can tell.
 fn cautions(ui: &mut Ui, farm: Option<&Farm>) {
     ui.add_space(6.0);
@@ -277,6 +391,7 @@ mod tests {
                 again: false,
                 verdict: Verdict::Allowed,
                 binds: Vec::new(),
+                part: None,
             }],
             needs: Some(Duration::from_hours(3.5)),
             ..Hours::default()

@@ -86,6 +86,7 @@ pub struct State {
     pub set: Option<String>,
     /// The hour that is looked at, and whether it is the second of two that the clock shows alike; none for the best.
     pub hour: Option<(DateTime, bool)>,
+    pub(crate) kept: hours::Kept,
     pub(crate) other: compare::Other,
     /// A pass about to be removed.
     pub removing: bool,

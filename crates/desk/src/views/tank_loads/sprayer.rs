@@ -3,8 +3,10 @@
 use egui::{Label, ScrollArea, Ui, Vec2};
 use tankard_core::farm::{CarrierKind, Pass, Rig};
 use tankard_core::finding::{Basis, Subject};
+use tankard_core::loads::card::short_date;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{AsTyped, Quantity, Speed, Units};
+use tankard_core::rig::calibration::{self, State};
 use tankard_core::rig::rinse::RinsePlan;
 use tankard_core::rig::setting::{Between, Fit, RankedSet, Setting};
 
@@ -12,14 +14,14 @@ use super::{Shown, cell, column, hairline, worked};
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, lists, setting_plot};
-use crate::report::words::{
-    class_words, figures, fit_words, last_calibration, last_ground, rinses, sentence, share, work_figures,
-};
+use crate::report::words::{class_words, figures, fit_words, last_ground, rinses, sentence, share, work_figures};
 
 /// Below this width what stands side by side comes one under the other.
 const NARROW: f32 = 720.0;
 /// Width of a label before a fact.
 const LABEL: f32 = 106.0;
+/// The title of the working of the whole time.
+pub(super) const TOTAL: &str = "Time for the pass";
 /// Height of the picture.
 const PLOT: f32 = 260.0;
 
@@ -282,25 +284,21 @@ fn setting_facts(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, setting: &
     let units = farm.units;
     let Some(pass) = farm.passes.get(id).cloned() else { return };
     let Some(rig) = farm.rigs.get(&pass.rig).cloned() else { return };
-    let titled = |start: &str| {
-        plan.workings
-            .iter()
-            .find(|working| own && working.title.starts_with(start))
-            .map(|working| working.title.clone())
-            .unwrap_or_default()
-    };
+    let working = format!("Setting of {}", setting.name);
     ui.spacing_mut().item_spacing.y = 1.0;
     ui.label(look::heading(if own { "Setting of this pass" } else { "With this set" }));
     if let Some(carrier) = plan.carrier {
         fact(desk, ui, plan, "spray volume", &carrier.show(units), "Spray volume");
     }
     fact(desk, ui, plan, "speed", &setting.speed.show(units), "");
-    fact(desk, ui, plan, "each nozzle gives", &setting.flow.show(units), &titled("Flow"));
+    if let Some(flow) = setting.flow {
+        fact(desk, ui, plan, "each nozzle gives", &flow.show(units), &working);
+    }
     let pressure = setting.pressure.map_or("not known".to_owned(), |pressure| pressure.show(units));
-    fact(desk, ui, plan, "pressure", &pressure, &titled("Pressure"));
-    fact(desk, ui, plan, "droplets", &class_words(setting.classes), "");
+    fact(desk, ui, plan, "pressure", &pressure, &working);
+    fact(desk, ui, plan, "droplets", &class_words(setting.classes), &working);
     if let Some(duty) = setting.duty {
-        fact(desk, ui, plan, "valves open", &duty.show(units), &titled("Duty"));
+        fact(desk, ui, plan, "valves open", &duty.show(units), &working);
     }
     if let Some(height) = pass.height.as_ref().or(rig.height.as_ref()) {
         fact(desk, ui, plan, "boom height", &height.show(units), "");
@@ -310,15 +308,37 @@ fn setting_facts(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, setting: &
         fact(desk, ui, plan, "carrier density", &density, "");
     }
     ui.add_space(6.0);
-    calibration(desk, ui, &pass, &rig, setting);
+    calibrated(desk, ui, &pass, &rig, setting);
 }
 
-fn calibration(desk: &mut Desk, ui: &mut Ui, pass: &Pass, rig: &Rig, setting: &Setting) {
+/// The last calibration with a set before the pass: when, how, by whom, and what it said of the nozzles.
+fn calibrated(desk: &mut Desk, ui: &mut Ui, pass: &Pass, rig: &Rig, setting: &Setting) {
     ui.label(look::heading("Last calibration"));
-    match last_calibration(rig, &setting.set) {
-        Some(words) => ui.add(Label::new(words).wrap()),
-        None => ui.add(Label::new(look::soft(ui, "None is kept for this set.")).wrap()),
-    };
+    match calibration::latest(rig, &setting.set, pass.date) {
+        Some(last) => {
+            let by = if last.by.trim().is_empty() { String::new() } else { format!(", {}", last.by.trim()) };
+            ui.add(Label::new(format!("{}: {}{by}", short_date(last.date), last.test.name())).wrap());
+            let said = calibration::judge(desk.document.farm(), &pass.rig, last);
+            if let Some(against) = said.against_new {
+                let off = against.to_percent();
+                let words = if off.abs() < 0.05 {
+                    "gives what a new nozzle gives".to_owned()
+                } else {
+                    let word = if off > 0.0 { "more" } else { "less" };
+                    format!("gives {:.1} % {word} than a new nozzle", off.abs())
+                };
+                ui.label(look::soft(ui, words));
+            }
+            let odd = said.nozzles.iter().filter(|caught| caught.state != State::Good).count();
+            if odd > 0 {
+                let words = format!("{odd} of {} nozzles caught worn, blocked or of another size", said.nozzles.len());
+                ui.add(Label::new(look::soft(ui, words)).wrap());
+            }
+        }
+        None => {
+            ui.add(Label::new(look::soft(ui, "None is kept for this set.")).wrap());
+        }
+    }
     if boxes::act(ui, "Calibrations in Shed").clicked() {
         desk.lead_to(&Subject::Rig(pass.rig.clone()));
     }
@@ -336,7 +356,6 @@ fn work(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
         );
         return;
     };
-    let title = |starts: &[&str]| work_title(plan, starts);
     let figures = work_figures(work, units);
     let columns: usize = if ui.available_width() < NARROW { 2 } else { 3 };
     let wide = (ui.available_width() - 12.0) / columns as f32;
@@ -346,14 +365,8 @@ fn work(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
             ui.spacing_mut().item_spacing.x = 6.0;
             for (label, value) in row {
                 column(ui, wide - 6.0, |ui| {
-                    let working = match *label {
-                        "spraying" => title(&["Time to spray"]),
-                        "filling" => title(&["Time to fill", "Filling"]),
-                        "road" => title(&["Road", "Time on the road"]),
-                        "in all" => total_title(plan),
-                        _ => String::new(),
-                    };
-                    fact(desk, ui, plan, label, value, &working);
+                    let working = if *label == "spraying" { "Time to spray" } else { TOTAL };
+                    fact(desk, ui, plan, label, value, working);
                 });
             }
         });
@@ -361,20 +374,6 @@ fn work(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     if !work.lacks.is_empty() {
         ui.add(Label::new(look::soft(ui, format!("Not in it: {}.", work.lacks.join("; ")))).wrap());
     }
-}
-
-/// The title of the working of a time, by how it may begin.
-fn work_title(plan: &Plan, starts: &[&str]) -> String {
-    starts
-        .iter()
-        .find_map(|start| plan.workings.iter().find(|working| working.title.starts_with(start)))
-        .map(|working| working.title.clone())
-        .unwrap_or_default()
-}
-
-/// The title of the working of the whole time.
-pub(super) fn total_title(plan: &Plan) -> String {
-    work_title(plan, &["Time in all", "Time for the pass", "Whole time", "Work"])
 }
 
 // ------------------------------------------------------------------------------------------------ rinsing
@@ -395,10 +394,22 @@ fn rinse(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
             // Its working is not among those of the plan, so it is shown beside them.
             desk.tank_loads.working = Some(Shown::Titled(rinse.working.title.clone()));
         }
-        ui.label(format!("stay in tank, lines and boom; {} of water are there to rinse.", rinse.water.show(units)));
+        ui.label(if rinse.water.is_zero() {
+            "stay in tank, lines and boom; how much water there is to rinse is not typed.".to_owned()
+        } else {
+            format!("stay in tank, lines and boom; {} of water are there to rinse.", rinse.water.show(units))
+        });
     });
     ways(ui, rinse, units);
     if let Some(words) = last_ground(desk.document.farm(), plan, rinse) {
+        ui.add(Label::new(words).wrap());
+    }
+    if let Some(priming) = &rinse.priming {
+        let ground = priming.ground.map(|ground| format!(", on {}", ground.show(units))).unwrap_or_default();
+        let words = format!(
+            "Before the mix arrives at the nozzles {} run through lines and boom{ground}.",
+            priming.volume.show(units)
+        );
         ui.add(Label::new(words).wrap());
     }
     if rinse.steps.is_empty() {
@@ -428,21 +439,26 @@ fn ways(ui: &mut Ui, rinse: &RinsePlan, units: Units) {
         ui.spacing_mut().item_spacing = Vec2::new(12.0, 6.0);
         for (at, way) in rinse.ways.iter().enumerate() {
             let colours = look::colours(ui);
+            let best = at == 0 && way.on_board;
             let edge =
-                if at == 0 { egui::Stroke::new(2.0, colours.water) } else { egui::Stroke::new(1.0, colours.hairline) };
-            egui::Frame::new().stroke(edge).corner_radius(2).inner_margin(egui::Margin::symmetric(10, 5)).show(
-                ui,
-                |ui| {
-                    ui.vertical(|ui| {
-                        ui.set_width(168.0);
-                        ui.spacing_mut().item_spacing.y = 1.0;
-                        ui.label(look::strong(rinses(way, units)));
-                        let best = if at == 0 && rinse.ways.len() > 1 { ", the least" } else { "" };
-                        ui.label(format!("leaves {}{best}", share(way.left.to_percent())));
-                        ui.label(look::soft(ui, "of the spray's strength"));
-                    });
-                },
-            );
+                if best { egui::Stroke::new(2.0, colours.water) } else { egui::Stroke::new(1.0, colours.hairline) };
+            let frame = egui::Frame::new().stroke(edge).corner_radius(2).inner_margin(egui::Margin::symmetric(10, 5));
+            frame.show(ui, |ui| {
+                ui.vertical(|ui| {
+                    ui.set_width(168.0);
+                    ui.spacing_mut().item_spacing.y = 1.0;
+                    ui.label(look::strong(rinses(way, units)));
+                    ui.label(format!("leaves {} of the strength", share(way.left.to_percent())));
+                    let from = if best {
+                        "the best with the water on board".to_owned()
+                    } else if way.on_board {
+                        "with the water on board".to_owned()
+                    } else {
+                        format!("more than is on board; {}", way.source)
+                    };
+                    ui.add(Label::new(look::soft(ui, from)).wrap());
+                });
+            });
         }
     });
 }
