@@ -3,18 +3,18 @@
 use jiff::civil::{Date, Weekday};
 
 use super::gauge::gauge;
-use super::{FillStep, Load};
+use super::{FillStep, Load, day_limits};
 use crate::farm::card::{CardContent, CardField, CardStep};
 use crate::farm::label::Says;
 use crate::farm::{CarrierKind, Farm, Field, Id, Pass, Product, Rig};
-use crate::finding::{Basis, Level};
+use crate::finding::Level;
 use crate::label::when::{Situation, holds, words};
 use crate::label::{droplets, harvest};
 use crate::plan::Plan;
 use crate::quantity::Quantity;
 use crate::quantity::number::show;
 use crate::rig;
-use crate::weather::{self, Limit};
+use crate::weather;
 
 /// The usual cautions at the tank; the labels' own come before them.
 const USUAL: [&str; 4] = [
@@ -110,7 +110,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
             .best
             .map(|best| weather::hours::clock(best).replace(" to ", " and "))
             .unwrap_or_default(),
-        limits: weather_limits(farm, plan),
+        limits: day_limits::words(farm, plan, load),
         blanks: BLANKS.map(str::to_owned).to_vec(),
         steps,
         gauge: gauge(load, &plan.names, pass.carrier_kind, rig.tank.value(), units),
@@ -180,23 +180,15 @@ fn settings(farm: &Farm, plan: &Plan, pass: &Pass, rig: &Rig) -> Vec<String> {
     let speed = pass.speed.as_ref().or(rig.speed.as_ref()).map(|speed| speed.show(units));
     let setting = plan.setting.as_ref().and_then(|setting| Some((setting, setting.pressure?)));
     if let Some((setting, pressure)) = setting {
-        let within = |value: String, least: Option<String>, most: Option<String>| match (least, most) {
-            (Some(least), Some(most)) if least != most => {
-                format!("{value} ({} to {most})", least.split(' ').next().unwrap_or(&least))
-            }
+        let within = |value: String, range: Option<(String, String)>| match range {
+            Some((least, most)) if least != most => format!("{value} ({})", day_limits::to(&least, &most)),
             _ => value,
         };
-        let (speeds, pressures) = (setting.speeds, setting.pressures);
-        lines.push(within(
-            setting.speed.show(units),
-            speeds.map(|speeds| speeds.least.show(units)),
-            speeds.map(|speeds| speeds.most.show(units)),
-        ));
-        lines.push(within(
-            pressure.show(units),
-            pressures.map(|pressures| pressures.least.show(units)),
-            pressures.map(|pressures| pressures.most.show(units)),
-        ));
+        let speeds = setting.speeds.and_then(|speeds| rig::setting::in_tenths(speeds, units));
+        let speeds = speeds.map(|speeds| (speeds.least.show(units), speeds.most.show(units)));
+        let pressures = setting.pressures.map(|range| (range.least.show(units), range.most.show(units)));
+        lines.push(within(setting.speed.show(units), speeds));
+        lines.push(within(pressure.show(units), pressures));
         lines.extend(setting.duty.map(|duty| format!("valves open {}", duty.show(units))));
     } else {
         let pressure = pass.pressure.as_ref().or(rig.pressure.as_ref()).map(|pressure| pressure.show(units));
@@ -213,34 +205,11 @@ fn last_calibration(farm: &Farm, pass: &Pass, rig: &Rig) -> Option<Date> {
     rig::calibration::latest(rig, set, pass.date).map(|calibration| calibration.date)
 }
 
-/// The limits of the day, those that forbid first, each with the product or the rule that it comes from.
-fn weather_limits(farm: &Farm, plan: &Plan) -> Vec<String> {
-    let mut limits: Vec<&Limit> = plan.hours.limits.iter().collect();
-    limits.sort_by_key(|limit| std::cmp::Reverse(limit.outside));
-    limits
-        .into_iter()
-        .map(|limit| {
-            let source = match &limit.basis {
-                Basis::Label(source) => plan
-                    .names
-                    .iter()
-                    .find(|name| {
-                        farm.products.get(&name.product).is_some_and(|product| source.starts_with(&product.name))
-                    })
-                    .map_or_else(|| source.clone(), |name| name.short.clone()),
-                Basis::Local(source) => source.clone(),
-                _ => return limit.text.clone(),
-            };
-            format!("{} ({source})", limit.text)
-        })
-        .collect()
-}
-
 fn limits_and_cautions(farm: &Farm, plan: &Plan, pass: &Pass, products: &[(&Id, &Product)]) -> Vec<String> {
     // What the limits of the day say already is not said twice.
     let in_limits = !plan.hours.limits.is_empty();
     said(farm, pass, products, |says| match says {
-        Says::Wind { .. } | Says::Temperature { .. } if in_limits => None,
+        Says::Wind { .. } | Says::Temperature { .. } | Says::RainFree { .. } if in_limits => None,
         Says::Caution { what } => Some(what.clone()),
         Says::NotWith { what, days: 0 } => Some(format!("Not together with {what}")),
         Says::NotWith { what, days } => {

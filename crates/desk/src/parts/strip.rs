@@ -204,6 +204,15 @@ pub fn face_of(painter: &egui::Painter, colours: &look::Colours, face: Rect, ver
     }
 }
 
+/// The times under bars.
+pub fn axis(ui: &mut Ui, cells: &[Cell]) {
+    let (rect, _) = ui.allocate_exact_size(Vec2::new(ui.available_width(), LINE + 4.0), Sense::hover());
+    let wide = rect.width() / cells.len().max(1) as f32;
+    let painter = ui.painter_at(rect);
+    let row = Rect::from_x_y_ranges(rect.x_range(), (rect.top() - LINE)..=(rect.top() - LINE));
+    times(&painter, look::colours(ui), cells, row, |place| rect.left() + place * wide);
+}
+
 /// A bar over the hours of a day: what goes before it, then the span itself. Under it the hours as fine lines.
 pub fn bar(ui: &mut Ui, name: &str, cells: &[Cell], span: Option<Span>, before: Duration, verdict: Option<Verdict>) {
     let colours = look::colours(ui);

@@ -9,6 +9,7 @@ use tankard_core::loads::card::long_date;
 use tankard_core::mix::choice::per_ground;
 use tankard_core::plan::{NOT_JUDGED, Plan};
 use tankard_core::quantity::Quantity;
+use tankard_core::weather::Verdict;
 
 use super::words;
 
@@ -177,23 +178,13 @@ fn time(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
     }
     if !plan.hours.hours.is_empty() {
         writeln!(out, "  hours    {}", words::answer(&plan.hours, units))?;
-        for run in plan.hours.hours.chunk_by(|a, b| a.verdict == b.verdict && a.binds == b.binds) {
-            let (Some(first), Some(last)) = (run.first(), run.last()) else { continue };
-            let binds: Vec<&str> = first
-                .binds
-                .iter()
-                .filter_map(|(at, _)| plan.hours.limits.get(*at))
-                .map(|limit| limit.text.as_str())
-                .collect();
-            let why = if binds.is_empty() { String::new() } else { format!(": {}", binds.join("; ")) };
-            let end = last.at.saturating_add(jiff::Span::new().hours(1));
-            writeln!(
-                out,
-                "           {} to {} {}{why}",
-                words::clock(first.at),
-                words::clock(end),
-                first.verdict.word()
-            )?;
+        for verdict in [Verdict::Allowed, Verdict::Doubtful, Verdict::Forbidden] {
+            let spans = words::spans_of(&plan.hours, verdict);
+            if !spans.is_empty() {
+                let binds = words::binding(&plan.hours, verdict);
+                let why = if binds.is_empty() { String::new() } else { format!(": {}", binds.join("; ")) };
+                writeln!(out, "           {} {}{why}", verdict.word(), spans.join(", "))?;
+            }
         }
     }
     Ok(())

@@ -5,9 +5,9 @@ use tankard_core::farm::Farm;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{Duration, Quantity, Units};
 use tankard_core::rig::rinse::{RinsePlan, RinseWay};
-use tankard_core::rig::setting::{Classes, Fit, RankedSet, Setting};
+use tankard_core::rig::setting::{Classes, Fit, RankedSet, Setting, in_tenths};
 use tankard_core::rig::work::Work;
-use tankard_core::weather::{Hours, Span};
+use tankard_core::weather::{Hours, Span, Verdict};
 
 /// "coarse", or the two classes of which either may come.
 pub fn class_words(classes: Option<Classes>) -> String {
@@ -39,10 +39,12 @@ pub fn sentence(setting: &Setting, units: Units) -> String {
     if setting.curve.is_empty() && setting.pressure.is_none() {
         return "What a new nozzle delivers is not typed, so pressure and droplets cannot be told.".to_owned();
     }
-    let Some(speeds) = setting.speeds else {
+    let Some(speeds) = setting.speeds.and_then(|speeds| in_tenths(speeds, units)) else {
         return "At no speed do pressure and droplets stay inside what the set and the labels allow.".to_owned();
     };
-    let mut text = format!("Between {}", between(&speeds.least.show(units), &speeds.most.show(units)));
+    let (slowest, fastest) = (speeds.least.show(units), speeds.most.show(units));
+    let mut text =
+        if slowest == fastest { format!("At {slowest}") } else { format!("Between {}", between(&slowest, &fastest)) };
     if let Some(pressures) = setting.pressures {
         let (least, most) = (pressures.least.show(units), pressures.most.show(units));
         text += &if least == most {
@@ -153,8 +155,42 @@ pub fn answer(hours: &Hours, units: Units) -> String {
             self::share(share.to_percent())
         ),
         (None, Some((span, _)), None) => format!("The longest span is {}.", span_words(span)),
-        (None, None, _) => "No hour of the day is allowed.".to_owned(),
+        (None, None, _) => {
+            let doubtful = hours.hours.iter().filter(|hour| hour.verdict == Verdict::Doubtful).count();
+            match doubtful {
+                0 => "No hour of the day is allowed.".to_owned(),
+                1 => "No hour of the day is allowed; one is doubtful, and a person decides.".to_owned(),
+                many => format!("No hour of the day is allowed; {many} are doubtful, and a person decides."),
+            }
+        }
     }
+}
+
+/// The spans of a day whose hours are judged alike: "05:00 to 09:00".
+pub fn spans_of(hours: &Hours, verdict: Verdict) -> Vec<String> {
+    hours
+        .hours
+        .chunk_by(|a, b| a.verdict == b.verdict)
+        .filter_map(|run| Some((run.first()?, run.last()?)))
+        .filter(|(first, _)| first.verdict == verdict)
+        .map(|(first, last)| {
+            let to = last.at.saturating_add(jiff::Span::new().hours(1));
+            span_words(Span { from: first.at, to })
+        })
+        .collect()
+}
+
+/// The limits that bind hours of a verdict, with just that weight, each once.
+pub fn binding(hours: &Hours, verdict: Verdict) -> Vec<&str> {
+    let mut binds: Vec<usize> = hours
+        .hours
+        .iter()
+        .filter(|hour| hour.verdict == verdict)
+        .flat_map(|hour| hour.binds.iter().filter(|(_, weight)| *weight == verdict).map(|(at, _)| *at))
+        .collect();
+    binds.sort_unstable();
+    binds.dedup();
+    binds.into_iter().filter_map(|at| hours.limits.get(at)).map(|limit| limit.text.as_str()).collect()
 }
 
 #[cfg(test)]

@@ -324,21 +324,31 @@ fn passes(desk: &mut Desk, ui: &mut Ui, id: &str, day: Date, slots: &[Slot]) {
                 }
             });
             column(ui, ui.available_width(), |ui| {
-                let mut spoken: Vec<String> = Vec::new();
-                spoken.extend(slot.span.map(span_words));
-                spoken.extend(slot.verdict.map(|verdict| verdict.word().to_owned()));
-                let name = format!("{}: {}", pass.name, spoken.join(", "));
+                let judged: Vec<String> = slot
+                    .span
+                    .map(span_words)
+                    .into_iter()
+                    .chain(slot.verdict.map(|verdict| verdict.word().to_owned()))
+                    .collect();
+                let judged = judged.join(" ");
                 let before: Duration = slot.clean_out.into_iter().chain(slot.travel).sum();
-                strip::bar(ui, &name, &hours, slot.span, before, slot.verdict);
+                strip::bar(ui, &format!("{}: {judged}", pass.name), &hours, slot.span, before, slot.verdict);
                 let cleaning = slot.clean_out.map(|time| format!("{} of cleaning before it", time.show(units)));
                 let travel = slot.travel.map(|time| format!("{} of road before it", time.show(units)));
-                spoken.extend([cleaning, travel].into_iter().flatten());
-                spoken.push(slot.why.clone());
-                ui.add(Label::new(look::soft(ui, spoken.join(". ").replace(". allowed", ", allowed"))).wrap());
+                let words: Vec<String> = [Some(judged).filter(|judged| !judged.is_empty()), cleaning, travel]
+                    .into_iter()
+                    .flatten()
+                    .chain(std::iter::once(slot.why.clone()))
+                    .collect();
+                ui.add(Label::new(look::soft(ui, words.join(". "))).wrap());
             });
         });
         hairline(ui);
     }
+    ui.horizontal_top(|ui| {
+        ui.add_space(name_width + ui.spacing().item_spacing.x);
+        strip::axis(ui, &hours);
+    });
     if let Some(pass) = led {
         desk.lead_to(&Subject::Pass(pass));
     }

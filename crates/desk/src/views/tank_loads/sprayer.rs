@@ -7,8 +7,8 @@ use tankard_core::loads::card::short_date;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{AsTyped, Quantity, Speed, Units};
 use tankard_core::rig::calibration::{self, State};
-use tankard_core::rig::rinse::RinsePlan;
-use tankard_core::rig::setting::{Between, Fit, RankedSet, Setting};
+use tankard_core::rig::rinse::{RinsePlan, RinseWay};
+use tankard_core::rig::setting::{Fit, RankedSet, Setting};
 
 use super::{Shown, cell, column, hairline, worked};
 use crate::app::Desk;
@@ -22,6 +22,8 @@ const NARROW: f32 = 720.0;
 const LABEL: f32 = 106.0;
 /// The title of the working of the whole time.
 pub(super) const TOTAL: &str = "Time for the pass";
+/// Least width of a way to rinse.
+const WAY: f32 = 196.0;
 /// Height of the picture.
 const PLOT: f32 = 260.0;
 
@@ -120,7 +122,7 @@ fn one(ui: &mut Ui, units: Units, rank: usize, ranked: &RankedSet, drawn: bool) 
     let gap = ui.spacing().item_spacing.x;
     let (number, end) = (18.0, 92.0);
     let room = ui.available_width() - number - end - 3.0 * gap;
-    let named = (room * 0.42).clamp(180.0, 290.0).min(room * 0.6);
+    let named = (room * 0.36).clamp(170.0, 250.0).min(room * 0.6);
     ui.horizontal_top(|ui| {
         cell(ui, number, false, |ui| {
             ui.label(look::heading(rank.to_string()));
@@ -141,9 +143,7 @@ fn one(ui: &mut Ui, units: Units, rank: usize, ranked: &RankedSet, drawn: bool) 
         });
         column(ui, room - named, |ui| {
             ui.label(look::strong(capital(&fit_words(ranked, units))));
-            for (reason, basis) in &ranked.reasons {
-                reasoned(ui, reason, basis);
-            }
+            ui.add(Label::new(reasons(ui, ranked)).wrap());
         });
         column(ui, end, |ui| {
             if ranked.chosen {
@@ -165,6 +165,22 @@ fn one(ui: &mut Ui, units: Units, rank: usize, ranked: &RankedSet, drawn: bool) 
 
 fn capital(text: &str) -> String {
     tankard_core::words::capital(text)
+}
+
+/// Why a set stands where it does, in one paragraph: each reason with its basis in soft ink behind it.
+fn reasons(ui: &Ui, ranked: &RankedSet) -> egui::text::LayoutJob {
+    let colours = look::colours(ui);
+    let mut job = egui::text::LayoutJob::default();
+    let font_id = egui::FontId::new(look::body(false).size, look::condensed());
+    for (at, (reason, basis)) in ranked.reasons.iter().enumerate() {
+        let format = |color| egui::TextFormat { font_id: font_id.clone(), color, ..Default::default() };
+        let text = format!("{}{}.", if at > 0 { " " } else { "" }, reason.trim_end_matches('.'));
+        job.append(&text, 0.0, format(colours.ink));
+        if *basis != Basis::Arithmetic {
+            job.append(&format!(" {basis}."), 0.0, format(colours.soft));
+        }
+    }
+    job
 }
 
 /// A reason with its basis in soft ink: behind it where the line has room, else under it.
@@ -192,7 +208,7 @@ fn take(desk: &mut Desk, id: &str, ranked: &RankedSet) {
     let units = desk.document.farm().units;
     let set = ranked.setting.set.clone();
     let speed = (ranked.fit == Fit::AtAnotherSpeed)
-        .then(|| ranked.speed.and_then(|speed| typed_speed(speed, ranked.setting.speeds, units)))
+        .then(|| ranked.speed.and_then(|speed| AsTyped::<Speed>::parse(&speed.show(units)).ok()))
         .flatten();
     let name = ranked.setting.name.clone();
     let told = speed.as_ref().map_or_else(
@@ -208,21 +224,6 @@ fn take(desk: &mut Desk, id: &str, ranked: &RankedSet) {
         }
     });
     desk.tell(told);
-}
-
-/// A speed as a person would type it: with one decimal, and still inside the range.
-fn typed_speed(speed: Speed, range: Option<Between<Speed>>, units: Units) -> Option<AsTyped<Speed>> {
-    let metric = units == Units::Metric;
-    let value = if metric { speed.to_kilometres_per_hour() } else { speed.to_miles_per_hour() };
-    let read = |tenths: f64| {
-        let unit = if metric { "km/h" } else { "mph" };
-        AsTyped::<Speed>::parse(&format!("{} {unit}", tenths / 10.0)).ok()
-    };
-    let inside = |typed: &AsTyped<Speed>| {
-        range.is_none_or(|range| !range.least.exceeds(typed.value()) && !typed.exceeds(range.most))
-    };
-    let tenths = (value * 10.0).round();
-    [tenths, tenths - 1.0, tenths + 1.0].into_iter().filter_map(read).find(inside).or_else(|| read(tenths))
 }
 
 // ------------------------------------------------------------------------------------------------ the setting
@@ -435,48 +436,45 @@ fn ways(ui: &mut Ui, rinse: &RinsePlan, units: Units) {
     if rinse.ways.is_empty() {
         return;
     }
-    ui.horizontal_wrapped(|ui| {
-        ui.spacing_mut().item_spacing = Vec2::new(12.0, 6.0);
-        for (at, way) in rinse.ways.iter().enumerate() {
-            let colours = look::colours(ui);
-            let best = at == 0 && way.on_board;
-            let edge =
-                if best { egui::Stroke::new(2.0, colours.water) } else { egui::Stroke::new(1.0, colours.hairline) };
-            let frame = egui::Frame::new().stroke(edge).corner_radius(2).inner_margin(egui::Margin::symmetric(10, 5));
-            frame.show(ui, |ui| {
-                ui.vertical(|ui| {
-                    ui.set_width(168.0);
-                    ui.spacing_mut().item_spacing.y = 1.0;
-                    ui.label(look::strong(rinses(way, units)));
-                    ui.label(format!("leaves {} of the strength", share(way.left.to_percent())));
-                    let from = if best {
-                        "the best with the water on board".to_owned()
-                    } else if way.on_board {
-                        "with the water on board".to_owned()
-                    } else {
-                        format!("more than is on board; {}", way.source)
-                    };
-                    ui.add(Label::new(look::soft(ui, from)).wrap());
-                });
-            });
+    // The same way may be reckoned and printed; it stands once, with who prints it.
+    let mut ways: Vec<(&RinseWay, Vec<&str>)> = Vec::new();
+    for way in &rinse.ways {
+        match ways
+            .iter_mut()
+            .find(|(known, _)| known.on_board == way.on_board && rinses(known, units) == rinses(way, units))
+        {
+            Some((_, sources)) => sources.push(way.source),
+            None => ways.push((way, vec![way.source])),
         }
-    });
+    }
+    let gap = 10.0;
+    let columns = ((ui.available_width() + gap) / (WAY + gap)).floor().max(1.0);
+    let wide = (ui.available_width() + gap) / columns - gap;
+    for row in ways.chunks(columns as usize) {
+        ui.horizontal_top(|ui| {
+            ui.spacing_mut().item_spacing.x = gap;
+            for (way, sources) in row {
+                let best = std::ptr::eq(*way, rinse.ways.first().unwrap_or(way)) && way.on_board;
+                column(ui, wide, |ui| one_way(ui, way, sources, best, units));
+            }
+        });
+    }
 }
 
-#[cfg(test)]
-mod tests {
-    use super::typed_speed;
-    use tankard_core::quantity::{Speed, Units};
-    use tankard_core::rig::setting::Between;
-
-    /// A rounded speed outside the range would be taken and then objected to.
-    #[test]
-    fn a_speed_that_is_taken_stays_inside_the_range() {
-        let mph = Speed::from_miles_per_hour;
-        let range = Some(Between { least: mph(10.23), most: mph(13.37) });
-        assert_eq!(typed_speed(mph(10.23), range, Units::UsCustomary).unwrap().text(), "10.3 mph");
-        assert_eq!(typed_speed(mph(13.37), range, Units::UsCustomary).unwrap().text(), "13.3 mph");
-        assert_eq!(typed_speed(mph(12.0), range, Units::UsCustomary).unwrap().text(), "12 mph");
-        assert_eq!(typed_speed(mph(10.23), range, Units::Metric).unwrap().text(), "16.5 km/h");
-    }
+fn one_way(ui: &mut Ui, way: &RinseWay, sources: &[&str], best: bool, units: Units) {
+    let colours = look::colours(ui);
+    let edge = if best { egui::Stroke::new(2.0, colours.water) } else { egui::Stroke::new(1.0, colours.hairline) };
+    egui::Frame::new().stroke(edge).corner_radius(2).inner_margin(egui::Margin::symmetric(10, 5)).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        ui.spacing_mut().item_spacing.y = 1.0;
+        ui.label(look::strong(rinses(way, units)));
+        ui.label(format!("leaves {} of the strength", share(way.left.to_percent())));
+        let mut from = vec![match (best, way.on_board) {
+            (true, _) => "the best with the water on board",
+            (false, true) => "with the water on board",
+            (false, false) => "more water than is on board",
+        }];
+        from.extend(sources.iter().filter(|source| **source != Basis::Arithmetic.source()));
+        ui.add(Label::new(look::soft(ui, from.join("; "))).wrap());
+    });
 }
