@@ -103,6 +103,8 @@ pub struct Desk {
     kept: Keeping,
     keep_every: Duration,
     shown_title: String,
+    /// What had the keyboard in the last frame.
+    focused: Option<egui::Id>,
 }
 
 impl Desk {
@@ -128,6 +130,7 @@ impl Desk {
             kept: Keeping::none(),
             keep_every: KEEP_EVERY,
             shown_title: String::new(),
+            focused: None,
         }
     }
 
@@ -420,6 +423,7 @@ impl Desk {
             Purpose::SaveCards => views::tank_loads::cards::save(self, &path),
             Purpose::SaveJar => views::tank_loads::jar::save(self, &path),
             Purpose::SaveRecords => views::season_log::save_csv(self, &path),
+            Purpose::ReadForecast => views::tank_loads::forecast::read_file(self, &path),
         }
     }
 
@@ -483,9 +487,12 @@ impl Desk {
     /// What follows the drawing: points for undo, unsaved work to the side file, the title, closing.
     fn after(&mut self, ctx: &Context) {
         let in_the_middle = ctx.text_edit_focused() || ctx.input(|input| input.pointer.any_down());
-        if !in_the_middle {
+        // From box to box the keyboard is always in the middle of something; each box is a step all the same.
+        let focused = ctx.memory(egui::Memory::focused);
+        if !in_the_middle || focused != self.focused {
             self.document.take_point();
         }
+        self.focused = focused;
         if self.document.is_unsaved() {
             // What was let go as the window closes is not kept once more.
             let is_kept = self.closing || self.found.is_some() || self.kept.state == Some(self.state());

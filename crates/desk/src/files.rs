@@ -22,6 +22,8 @@ pub enum Purpose {
     SaveJar,
     /// To save records as CSV.
     SaveRecords,
+    /// To read a forecast.
+    ReadForecast,
 }
 
 impl Purpose {
@@ -32,14 +34,16 @@ impl Purpose {
             Self::SaveCards => ("Save the load cards as", "Save"),
             Self::SaveJar => ("Save the jar test as", "Save"),
             Self::SaveRecords => ("Save the records as", "Save"),
+            Self::ReadForecast => ("Read a forecast from", "Read"),
         }
     }
 
-    const fn ending(self) -> (&'static str, &'static str) {
+    const fn endings(self) -> (&'static str, &'static [&'static str]) {
         match self {
-            Self::OpenFarm | Self::SaveFarm => ("Tankard farm", "ron"),
-            Self::SaveCards | Self::SaveJar => ("PDF", "pdf"),
-            Self::SaveRecords => ("CSV", "csv"),
+            Self::OpenFarm | Self::SaveFarm => ("Tankard farm", &["ron"]),
+            Self::SaveCards | Self::SaveJar => ("PDF", &["pdf"]),
+            Self::SaveRecords => ("CSV", &["csv"]),
+            Self::ReadForecast => ("CSV and other tables of text", &["csv", "tsv", "txt", "dat"]),
         }
     }
 }
@@ -78,15 +82,16 @@ impl Picker {
         let (sender, receiver) = channel();
         let (ctx, start) = (ctx.clone(), suggested.clone());
         std::thread::spawn(move || {
-            let (name, ending) = purpose.ending();
-            let mut dialog = rfd::FileDialog::new().set_title(purpose.words().0).add_filter(name, &[ending]);
+            let (name, endings) = purpose.endings();
+            let mut dialog = rfd::FileDialog::new().set_title(purpose.words().0).add_filter(name, endings);
             if let Some(folder) = start.parent().filter(|folder| folder.is_dir()) {
                 dialog = dialog.set_directory(folder);
             }
             if let Some(file) = start.file_name() {
                 dialog = dialog.set_file_name(file.to_string_lossy());
             }
-            let chosen = if purpose == Purpose::OpenFarm { dialog.pick_file() } else { dialog.save_file() };
+            let is_there = matches!(purpose, Purpose::OpenFarm | Purpose::ReadForecast);
+            let chosen = if is_there { dialog.pick_file() } else { dialog.save_file() };
             // The window may have been closed meanwhile; then nobody waits for the answer.
             let _ = sender.send(chosen);
             ctx.request_repaint();

@@ -1,10 +1,11 @@
 //! Tankard's files.
 //!
 //! A farm is one RON file. [`read`] makes a document of its text, [`write()`] a text of the document, [`store`] puts it on
-//! disk so that neither a crash nor a full disk loses the farm, [`side`] keeps what is not saved yet, and [`records_csv`]
-//! lists what was sprayed.
+//! disk so that neither a crash nor a full disk loses the farm, [`side`] keeps what is not saved yet, [`records_csv`]
+//! lists what was sprayed, and [`forecast_csv`] reads the weather that is expected.
 
 mod document;
+pub mod forecast_csv;
 mod migrate;
 pub mod records_csv;
 pub mod side;

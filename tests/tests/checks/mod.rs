@@ -3,9 +3,11 @@
 mod calibrations;
 mod guided;
 mod jar;
+mod nozzles;
 mod planned;
 mod quantities;
 mod waters;
+mod weathers;
 
 use crate::Row;
 
@@ -53,6 +55,24 @@ pub(crate) fn run(row: &Row) -> Result<Verdict, String> {
         "load" => waters::load(row),
         "ions" => waters::ions(row),
         "limit" => waters::limit(row),
+        "nozzle-flow" => nozzles::needed(row),
+        "nozzle-volume" => nozzles::volume(row),
+        "nozzle-speed" => nozzles::speed(row),
+        "nozzle-law" => nozzles::at_pressure(row),
+        "nozzle-pressure" => nozzles::pressure(row),
+        "nozzle-size" => nozzles::size_flow(row),
+        "nozzle-colour" => nozzles::colour(row),
+        "nozzle-apart" => nozzles::apart(row),
+        "nozzle-density" => nozzles::carrier_factor(row),
+        "nozzle-band" => nozzles::band(row),
+        "wet_bulb" => weathers::wet_bulb(row),
+        "stull" => weathers::stull(row),
+        "delta_t" => weathers::delta_t(row),
+        "delta_t_side" => weathers::side(row),
+        "bulbs" => weathers::bulbs(row),
+        "dew_point" => weathers::dew_point(row),
+        "height" => weathers::height(row),
+        "sun" => weathers::sun(row),
         other => Err(format!("there is no check \"{other}\"")),
     }
 }

@@ -1,6 +1,6 @@
 //! A forecast: the weather that is expected, hour by hour, and how the files it comes from are read.
 
-use jiff::civil::DateTime;
+use jiff::civil::{Date, DateTime};
 use serde::{Deserialize, Serialize};
 
 use super::is_default;
@@ -22,6 +22,46 @@ pub struct Forecast {
     /// How files are read, remembered by their header line.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub layouts: Vec<FileLayout>,
+}
+
+/// How long hours that are past stay, counted back from the first hour of a newer forecast.
+const KEPT_DAYS: i32 = 31;
+/// The source of hours that come from no file.
+const BY_HAND: &str = "typed by hand";
+/// What the source of a file's hours says once some of them were typed over.
+const CHANGED: &str = ", changed by hand";
+
+impl Forecast {
+    /// Takes hours from a file: they replace the forecast from their first hour on. Earlier hours stay, for a month, since they
+    /// tell what was expected; and so does the layout, by which a file with the same header is read the next time.
+    pub fn take(&mut self, hours: Vec<Hour>, source: &str, read: DateTime, layout: FileLayout) {
+        let Some(first) = hours.iter().map(|hour| (hour.at, hour.again)).min() else { return };
+        let oldest = first.0.saturating_sub(jiff::Span::new().days(KEPT_DAYS));
+        self.hours.retain(|hour| (hour.at, hour.again) < first && hour.at >= oldest);
+        self.hours.extend(hours);
+        self.hours.sort_by_key(|hour| (hour.at, hour.again));
+        source.clone_into(&mut self.source);
+        self.read = Some(read);
+        self.layouts.retain(|known| known.header != layout.header);
+        self.layouts.push(layout);
+    }
+
+    /// Takes the hours of a day as a person typed them, in the place of those that stand there.
+    pub fn take_day(&mut self, day: Date, hours: Vec<Hour>, now: DateTime) {
+        let was_empty = self.hours.is_empty();
+        self.hours.retain(|hour| hour.at.date() != day);
+        self.hours.extend(hours);
+        self.hours.sort_by_key(|hour| (hour.at, hour.again));
+        if self.hours.is_empty() {
+            self.source.clear();
+            self.read = None;
+        } else if was_empty || self.source.is_empty() || self.source == BY_HAND {
+            BY_HAND.clone_into(&mut self.source);
+            self.read = Some(now);
+        } else if !self.source.ends_with(CHANGED) {
+            self.source.push_str(CHANGED);
+        }
+    }
 }
 
 /// One hour, from its full hour to the next. What is not known stays empty and is not taken for calm, dry or cool.

@@ -2,8 +2,8 @@
 //! the setting's pressure, else the one typed for a rig without sets.
 
 use super::{Here, listed};
-use crate::farm::Droplets;
 use crate::farm::label::Says;
+use crate::farm::{Droplets, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::quantity::Quantity;
 use crate::rig::setting::{self, Classes};
@@ -74,10 +74,22 @@ pub(crate) fn judge(here: &Here, classes: &OfPass, findings: &mut Vec<Finding>, 
             open.push(format!("{asked} ({})", here.product.name));
             continue;
         };
+        // A class that was typed must be typed anew; one of a set follows from its setting.
+        let of_a_set = here.pass.droplets.is_none() && here.farm.rigs.get(&here.pass.rig).is_some_and(has_sets);
         let (word, hint) = if classes.finest < finest {
-            ("finer", "Choose a coarser nozzle or less pressure, and type the class of that setting.")
+            let hint = if of_a_set {
+                "Take a coarser set or less pressure: drive slower, or spray less volume."
+            } else {
+                "Choose a coarser nozzle or less pressure, and type the class of that setting."
+            };
+            ("finer", hint)
         } else if coarsest.is_some_and(|coarsest| classes.coarsest > coarsest) {
-            ("coarser", "Choose a finer nozzle or more pressure, and type the class of that setting.")
+            let hint = if of_a_set {
+                "Take a finer set or more pressure: drive faster, or spray more volume."
+            } else {
+                "Choose a finer nozzle or more pressure, and type the class of that setting."
+            };
+            ("coarser", hint)
         } else {
             continue;
         };
@@ -96,6 +108,10 @@ pub(crate) fn judge(here: &Here, classes: &OfPass, findings: &mut Vec<Finding>, 
             .hint("Set a pressure of the table at which the class is sure.")
         });
     }
+}
+
+fn has_sets(rig: &Rig) -> bool {
+    !rig.sets.is_empty()
 }
 
 /// One Check for all labels that ask for a class where none is known.

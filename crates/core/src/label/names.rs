@@ -79,7 +79,7 @@ pub(crate) fn parts(what: &str) -> Vec<String> {
 }
 
 /// Whether words that may list several things name a product, as a whole or by one of them.
-pub(crate) fn list(words: &str, product: &Product) -> bool {
+pub fn list(words: &str, product: &Product) -> bool {
     speak_of(words, product) || parts(words).iter().any(|part| speak_of(part, product))
 }
 

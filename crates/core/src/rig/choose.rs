@@ -161,7 +161,7 @@ pub(super) fn speeds(task: &Task, speeds: Option<Between<Speed>>) -> Option<Stri
 fn reasons(task: &Task, one: &Reckoned, fit: Fit, speed: Option<Speed>) -> Vec<(String, Basis)> {
     if fit == Fit::NotKnown {
         let lacks: Vec<String> = one.lacks.iter().map(|lack| (*lack).to_owned()).collect();
-        let text = format!("Not known: {} is not typed", crate::label::listed(&lacks));
+        let text = format!("Not known: it lacks {}", crate::label::listed(&lacks));
         return vec![(text, Basis::Arithmetic)];
     }
     let planned = one.at(task, task.speed);

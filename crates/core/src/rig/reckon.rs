@@ -109,10 +109,14 @@ pub(super) fn reckon<'a>(task: &Task<'a>, id: &'a Id, set: &'a NozzleSet) -> Rec
 
 fn lacks(task: &Task, reckoned: &Reckoned) -> Vec<&'static str> {
     let (set, pulsed) = (reckoned.set, task.rig.pulse.is_some());
+    let ends_typed = set.least.is_some() && set.most.is_some();
     [
-        (reckoned.law.is_none(), "its rating"),
-        (reckoned.width.is_none(), "how its nozzles stand"),
-        (reckoned.range.is_none(), "its range of pressure"),
+        (reckoned.law.is_none(), if set.rated.is_some() { "a rating above nothing" } else { "its rating" }),
+        (reckoned.width.is_none(), "the layout of its nozzles"),
+        (
+            reckoned.range.is_none(),
+            if ends_typed { "a least pressure below its most" } else { "its range of pressure" },
+        ),
         (pulsed && task.pressure.is_none(), "the pressure it is held at"),
         (task.asked.droplets.is_some() && set.droplets.is_empty(), "its droplet classes"),
     ]

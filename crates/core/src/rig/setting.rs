@@ -130,7 +130,19 @@ pub(crate) fn judge(
         return (None, Vec::new());
     }
     // That the speed is not typed is said with the time to spray.
-    let Some(speed) = speed_of(farm, pass) else { return (None, Vec::new()) };
+    let Some(speed) = speed_of(farm, pass) else {
+        if pass.speed.is_some() || rig.speed.is_some() {
+            findings.push(
+                Finding::check(
+                    about(),
+                    "The speed is typed as nothing, so no setting can be reckoned",
+                    Basis::Arithmetic,
+                )
+                .hint("Type the speed for the rig or the pass."),
+            );
+        }
+        return (None, Vec::new());
+    };
     let (factor, dense) = density::of_pass(pass);
     let task = Task {
         units: farm.units,
@@ -274,7 +286,7 @@ fn lacking(task: &Task, one: &Reckoned, about: Subject, findings: &mut Vec<Findi
             )
         },
     );
-    let text = format!("{}: {} is not typed, so not all of the setting can be reckoned", one.set.name, listed(&lacks));
+    let text = format!("{} lacks {}, so not all of its setting can be reckoned", one.set.name, listed(&lacks));
     findings.push(Finding::note(about, text, Basis::Arithmetic).hint(hint));
 }
 

@@ -196,6 +196,32 @@ pub fn quantity_hinted<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut Option<
     }
 }
 
+/// The same for rows of many boxes: a bare number is taken in a unit, and then stands there with it.
+pub fn quantity_in<Q: Quantity>(
+    ui: &mut Ui,
+    name: &str,
+    value: &mut Option<AsTyped<Q>>,
+    width: f32,
+    hint: &str,
+    unit: &str,
+) {
+    let whole = |text: &str| {
+        let text = text.trim();
+        if text.contains(char::is_alphabetic) { text.to_owned() } else { format!("{text} {unit}") }
+    };
+    let read = |text: &str| {
+        if text.trim().is_empty() {
+            return Ok(String::new());
+        }
+        let text = whole(text);
+        Q::parse(&text).map(|_| text).map_err(|error| error.to_string())
+    };
+    let current = value.as_ref().map(|typed| typed.text().to_owned()).unwrap_or_default();
+    if let Some(text) = read_box(ui, name, &current, width, hint, read) {
+        *value = AsTyped::parse(&whole(&text)).ok();
+    }
+}
+
 /// What a quantity was understood as, in the farm's units, where that reads differently from what was typed.
 pub fn understood<Q: Quantity>(ui: &mut Ui, value: Option<&AsTyped<Q>>, units: Units) {
     if let Some(value) = value {
@@ -309,6 +335,21 @@ pub fn count(ui: &mut Ui, name: &str, value: &mut u32, width: f32) {
         && let Ok(read) = text.trim().parse()
     {
         *value = read;
+    }
+}
+
+/// A box for a whole number that may be left empty, with a hint of what that means.
+pub fn count_or_none(ui: &mut Ui, name: &str, value: &mut Option<u32>, width: f32, hint: &str) {
+    let read = |text: &str| match text.trim() {
+        "" => Ok(String::new()),
+        text => text
+            .parse::<u32>()
+            .map(|count| count.to_string())
+            .map_err(|_| format!("\"{text}\" is not a whole number; write it like 30")),
+    };
+    let current = value.map(|count| count.to_string()).unwrap_or_default();
+    if let Some(text) = read_box(ui, name, &current, width, hint, read) {
+        *value = text.trim().parse().ok();
     }
 }
 

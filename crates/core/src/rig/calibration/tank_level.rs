@@ -1,7 +1,9 @@
 //! What it takes to fill the tank up again after a measured piece of ground.
 
 use super::{Calibrated, Measured, against, apart, beyond, limits};
-use crate::finding::Finding;
+use crate::farm::Layout;
+use crate::finding::{Basis, Finding};
+use crate::quantity::number::show;
 use crate::quantity::{Area, CarrierRate, Quantity, Volume};
 use crate::working::Working;
 
@@ -21,6 +23,13 @@ pub(crate) fn judge(measured: &Measured, area: Area, used: Volume, set_to: Optio
     };
     let carrier = CarrierRate::from_litres_per_hectare(rate.to_litres_per_hectare());
     out.carrier = Some(carrier);
+    if matches!(measured.set.and_then(|set| set.layout.as_ref()), Some(Layout::Band { .. })) {
+        out.findings.push(Finding::note(
+            measured.about.clone(),
+            "The ground is taken for that in the bands alone, as rates are in band spraying",
+            Basis::Arithmetic,
+        ));
+    }
     let mut working =
         Working::new("Tank level").step(format!("{} ÷ {}", used.show(units), area.show(units)), carrier.show(units));
     if let Some(set_to) = set_to {
@@ -38,7 +47,7 @@ pub(crate) fn judge(measured: &Measured, area: Area, used: Volume, set_to: Optio
                                 carrier.show(units),
                                 set_to.show(units),
                                 apart(off),
-                                limit.share().to_percent()
+                                show(limit.share().to_percent(), 1)
                             ),
                             limit.basis(),
                         )

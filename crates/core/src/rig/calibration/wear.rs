@@ -18,15 +18,24 @@ pub(crate) struct Given {
 
 /// Holds what was caught against a new nozzle and against its average, and fills `out`. `one` is "nozzle" or "row".
 pub(crate) fn judge(measured: &Measured, given: &[Given], one: &str, working: Working, out: &mut Calibrated) {
-    let total: Flow = given.iter().map(|given| given.flow).sum();
-    let Some(mean) = mean(total, given.len()) else {
+    let new = measured.new_flow();
+    let centre = centre(given, new);
+    let far = |given: &&Given| centre.and_then(|centre| against(given.flow.ratio(centre))).is_some_and(far_off);
+    // One that is far off pulls the average after itself and would put the blame on the others. Where all are, none is odd.
+    let some_near = given.iter().any(|given| !far(&given));
+    let near: Vec<Flow> = given.iter().filter(|given| !(some_near && far(given))).map(|given| given.flow).collect();
+    let Some(mean) = mean(&near) else {
         out.workings.push(working);
         return;
     };
     let units = measured.units;
     out.flow = Some(mean);
-    let mut working = working.step(format!("mean of {}", given.len()), fine(mean, units));
-    let new = measured.new_flow();
+    let left_out = match given.len() - near.len() {
+        0 => String::new(),
+        1 => ", 1 that is far off left out".to_owned(),
+        many => format!(", {many} that are far off left out"),
+    };
+    let mut working = working.step(format!("mean of {}{left_out}", near.len()), fine(mean, units));
     let rated = measured.set.and_then(|set| set.rated.as_ref());
     if let (Some(new), Some(rated), Some(pressure)) = (new, rated, measured.pressure) {
         working = working.step(
@@ -44,7 +53,8 @@ pub(crate) fn judge(measured: &Measured, given: &[Given], one: &str, working: Wo
         }
     }
     out.workings.push(working);
-    out.nozzles = given.iter().filter_map(|one| caught(*one, given, total, mean, new)).collect();
+    out.nozzles =
+        given.iter().filter_map(|one| caught(*one, mean, far(&one) && (some_near || given.len() == 1), new)).collect();
     if given.len() == 1 {
         out.findings.push(Finding::note(
             measured.about.clone(),
@@ -59,22 +69,31 @@ pub(crate) fn judge(measured: &Measured, given: &[Given], one: &str, working: Wo
     }
 }
 
-fn mean(total: Flow, count: usize) -> Option<Flow> {
-    let count = u32::try_from(count).ok().filter(|count| *count > 0)?;
+fn mean(flows: &[Flow]) -> Option<Flow> {
+    let count = u32::try_from(flows.len()).ok().filter(|count| *count > 0)?;
+    let total: Flow = flows.iter().copied().sum();
     Some(total * (1.0 / f64::from(count))).filter(|mean| !mean.is_zero())
 }
 
-fn caught(one: Given, all: &[Given], total: Flow, mean_of_all: Flow, new: Option<Flow>) -> Option<Caught> {
-    let against_average = against(one.flow.ratio(mean_of_all))?;
+/// What the flows lie about: their median, which one odd nozzle does not pull; of one or two a new nozzle, where that is known.
+fn centre(given: &[Given], new: Option<Flow>) -> Option<Flow> {
+    let mut flows: Vec<Flow> = given.iter().map(|given| given.flow).filter(|flow| !flow.is_zero()).collect();
+    flows.sort_unstable();
+    let upper = flows.get(flows.len() / 2).copied()?;
+    let lower = flows.get((flows.len() - 1) / 2).copied()?;
+    let median = (lower + upper) * 0.5;
+    Some(if flows.len() < 3 { new.unwrap_or(median) } else { median })
+}
+
+/// Whether a nozzle lies further off than wear or a speck of dirt puts it.
+fn far_off(share: Share) -> bool {
+    limits::of("size").any(|limit| beyond(share, limit.share()))
+}
+
+fn caught(one: Given, mean: Flow, far: bool, new: Option<Flow>) -> Option<Caught> {
+    let against_average = against(one.flow.ratio(mean))?;
     let against_new = new.and_then(|new| against(one.flow.ratio(new)));
-    // An odd one pulls the average after itself, so it is told apart by the average of the others.
-    let others = mean(total - one.flow, all.len().saturating_sub(1));
-    let from_others = others.and_then(|others| against(one.flow.ratio(others)));
     let beyond_any = |kind: &str, share: Share| limits::of(kind).any(|limit| beyond(share, limit.share()));
-    let odd = match all {
-        [_] => against_new,
-        _ => from_others,
-    };
     let over = |share: Share| share > Share::ZERO;
     let outside = |shares: [(&str, Option<Share>); 2], above: bool| {
         shares.into_iter().any(|(kind, share)| {
@@ -82,7 +101,9 @@ fn caught(one: Given, all: &[Given], total: Flow, mean_of_all: Flow, new: Option
         })
     };
     let rules = [("average", Some(against_average)), ("new", against_new)];
-    let state = if !one.flow.is_zero() && odd.is_some_and(|share| beyond_any("size", share)) {
+    // Less than half is dirt: no one fits a size so far from the others by mistake.
+    let dirt = !over(against_average) && beyond(against_average, Share::from_percent(50.0));
+    let state = if far && !dirt {
         State::OtherSize
     } else if outside(rules, true) {
         State::Worn
@@ -94,12 +115,16 @@ fn caught(one: Given, all: &[Given], total: Flow, mean_of_all: Flow, new: Option
     Some(Caught { place: one.place, flow: one.flow, against_average, against_new, state })
 }
 
-/// "Nozzle 3 (+12.1 %) gives", "Nozzles 3 (+12.1 %) and 7 (+14 %) give".
-fn named(one: &str, which: &[(usize, Share)]) -> String {
+/// "Nozzle 3 (+12.1 %) gives", "Nozzles 3 (+12.1 %) and 7 (+14 %) give": with a verb for one and for several.
+fn named(one: &str, which: &[(usize, Share)], verb: [&str; 2]) -> String {
     let list: Vec<String> = which.iter().map(|(place, share)| format!("{place} ({})", apart(*share))).collect();
-    let (ending, verb) = if which.len() == 1 { ("", "gives") } else { ("s", "give") };
+    let [for_one, for_several] = verb;
+    let (ending, verb) = if which.len() == 1 { ("", for_one) } else { ("s", for_several) };
     format!("{}{ending} {} {verb}", crate::words::capital(one), listed(&list))
 }
+
+const LIE: [&str; 2] = ["lies", "lie"];
+const GIVE: [&str; 2] = ["gives", "give"];
 
 /// The pronoun for so many.
 const fn it(which: &[(usize, Share)]) -> &'static str {
@@ -116,7 +141,7 @@ fn against_average(measured: &Measured, one: &str, out: &mut Calibrated) {
         .collect();
     if let (false, Some(limit)) = (other_size.is_empty(), limits::of("size").next()) {
         let others = if alone { "a new one" } else { "the others" };
-        let sizes = format!("{} so far from {others} that the size is likely another", named(one, &other_size));
+        let sizes = format!("{} so far from {others} that the size is likely another", named(one, &other_size, LIE));
         out.findings.push(Finding::check(measured.about.clone(), sizes, limit.basis()).hint(
             "Read the number on the nozzle; where it is the right one, clean the nozzle and catch again, else replace it.",
         ));
@@ -135,7 +160,7 @@ fn against_average(measured: &Measured, one: &str, out: &mut Calibrated) {
         let (far, near): (Vec<_>, Vec<_>) = side.into_iter().partition(|(_, share)| beyond(*share, loosest));
         let word = if above { "above" } else { "below" };
         if !far.is_empty() {
-            let text = format!("{} more than {} % {word} the average", named(one, &far), percent(loosest));
+            let text = format!("{} more than {} % {word} the average", named(one, &far, LIE), percent(loosest));
             out.findings.push(
                 Finding::check(measured.about.clone(), text, Basis::Published(limits::sources(&rows)))
                     .hint(what_to_do(above, it(&far))),
@@ -146,7 +171,7 @@ fn against_average(measured: &Measured, one: &str, out: &mut Calibrated) {
                 rows.iter().copied().partition(|row| row.share() < loosest);
             let text = format!(
                 "{} more than {} % {word} the average; {} allows up to {} %",
-                named(one, &near),
+                named(one, &near, LIE),
                 percent(strictest),
                 limits::sources(&lenient),
                 percent(loosest)
@@ -200,7 +225,7 @@ fn against_new(measured: &Measured, one: &str, new: Option<Flow>, out: &mut Cali
         let word = if above { "more" } else { "less" };
         let text = format!(
             "{} over {} % {word} than a new one, which gives {new}",
-            named(one, &which),
+            named(one, &which, GIVE),
             percent(limit.share())
         );
         out.findings

@@ -81,6 +81,11 @@ fn form(ui: &mut Ui, field: &mut Field, farm: &Farm) {
         boxes::date_or_none(ui, "Expected day of harvest", &mut field.harvest, look::BOX);
         ui.label(look::soft(ui, "harvest intervals are judged against it"));
     });
+    boxes::row(ui, "road from the yard", |ui| {
+        boxes::quantity_hinted(ui, "Road from the yard to the gate", &mut field.road, look::BOX, "not known");
+        boxes::understood(ui, field.road.as_ref(), farm.units);
+        ui.label(look::soft(ui, "to its gate; for the time a pass takes"));
+    });
     boxes::row(ui, "next crop", |ui| {
         boxes::text(ui, "Next crop", &mut field.next_crop, look::BOX);
     });

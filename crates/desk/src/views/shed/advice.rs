@@ -2,7 +2,7 @@
 
 use egui::{Label, Ui};
 use tankard_core::farm::label::{Says, Stance, Statement};
-use tankard_core::farm::{AdjuvantClass, Advice, Farm, Id};
+use tankard_core::farm::{AdjuvantClass, Advice, Farm, Id, Product};
 use tankard_core::label::names::advises;
 use tankard_core::quantity::Units;
 
@@ -170,31 +170,36 @@ fn form(farm: &Farm, ui: &mut Ui, advice: &mut Advice) {
     section(ui, "What it says");
     what(ui, &mut advice.says.says, farm.units);
     section(ui, "Where it holds");
+    holds(farm, ui, "advice", &mut advice.says);
+}
+
+/// For which crop, stages and conditions a statement holds that stands on no label; `of` names what it belongs to.
+pub(super) fn holds(farm: &Farm, ui: &mut Ui, of: &str, statement: &mut Statement) {
     line(ui, "crop", |ui| {
-        boxes::text_or_empty(ui, "crop of the advice", &mut advice.says.crop, 150.0, "any crop");
+        boxes::text_or_empty(ui, &format!("crop of the {of}"), &mut statement.crop, 150.0, "any crop");
         let mut crops: Vec<String> =
             farm.fields.values().map(|field| field.crop.trim().to_owned()).filter(|crop| !crop.is_empty()).collect();
         crops.sort();
         crops.dedup();
-        pick(ui, "crop from the fields", &mut advice.says.crop, crops, 150.0);
+        pick(ui, "crop from the fields", &mut statement.crop, crops, 150.0);
     });
     line(ui, "stages", |ui| {
-        boxes::text_or_empty(ui, "from stage", &mut advice.says.from_stage, 70.0, "from");
+        boxes::text_or_empty(ui, "from stage", &mut statement.from_stage, 70.0, "from");
         word(ui, "–");
-        boxes::text_or_empty(ui, "to stage", &mut advice.says.to_stage, 70.0, "to");
+        boxes::text_or_empty(ui, "to stage", &mut statement.to_stage, 70.0, "to");
         word(ui, "both included");
     });
     lines(ui, "conditions", |ui| {
-        if advice.says.when.is_empty() {
+        if statement.when.is_empty() {
             word(ui, "in every weather and carrier");
         }
-        conditions::list(ui, "advice", &mut advice.says.when, farm.units);
-        conditions::only_if(ui, "advice", &mut advice.says, farm.units);
+        conditions::list(ui, of, &mut statement.when, farm.units);
+        conditions::only_if(ui, of, statement, farm.units);
     });
 }
 
 /// What the products of the shed offer to speak of.
-fn suggestions(farm: &Farm, ui: &mut Ui, value: &mut String) {
+pub(super) fn suggestions(farm: &Farm, ui: &mut Ui, value: &mut String) {
     let mut groups = Vec::new();
     let mut actives = Vec::new();
     let mut products = Vec::new();
@@ -278,14 +283,19 @@ fn what(ui: &mut Ui, says: &mut Says, units: Units) {
     }
 }
 
-/// The products of the shed that it speaks of; a click leads to one.
+/// The products of the shed that it speaks of.
 fn speaks_of(bench: &mut Bench, ui: &mut Ui) {
-    let Some(advice) = bench.state.advice.as_ref().and_then(|id| bench.farm().advice.get(id)) else { return };
+    let Some(advice) = bench.state.advice.as_ref().and_then(|id| bench.farm().advice.get(id)).cloned() else { return };
+    products(bench, ui, |product| advises(&advice, product));
+}
+
+/// The products of the shed that something speaks of; a click leads to one.
+pub(super) fn products(bench: &mut Bench, ui: &mut Ui, speaks_of: impl Fn(&Product) -> bool) {
     let about: Vec<(Id, String)> = bench
         .farm()
         .products
         .iter()
-        .filter(|(_, product)| advises(advice, product))
+        .filter(|(_, product)| speaks_of(product))
         .map(|(id, product)| (id.clone(), named(&product.name)))
         .collect();
     let mut chosen = None;

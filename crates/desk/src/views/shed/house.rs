@@ -1,8 +1,9 @@
-//! The farm itself: its name, units, paper, place, measuring marks and emergency lines.
+//! The farm itself: its name, units, paper, place, measuring marks, emergency lines, and the limits it keeps to.
 
 use egui::Ui;
-use tankard_core::farm::{Farm, Measuring, Paper, Place};
-use tankard_core::quantity::{Quantity, Units};
+use tankard_core::farm::{Farm, Measuring, Paper, Place, Practice};
+use tankard_core::quantity::{AsTyped, Quantity, Units};
+use tankard_core::weather::practice::{source, usual, why};
 
 use super::{Bench, line, quiet, section, title_box, word};
 use crate::look;
@@ -18,6 +19,7 @@ struct House {
     paper: Paper,
     measuring: Measuring,
     emergency: String,
+    practice: Practice,
 }
 
 impl House {
@@ -30,6 +32,7 @@ impl House {
             paper: farm.paper,
             measuring: farm.measuring.clone(),
             emergency: farm.emergency.join("\n"),
+            practice: farm.practice.clone(),
         }
     }
 
@@ -40,6 +43,7 @@ impl House {
         farm.place = (self.place != Place::default()).then_some(self.place);
         farm.paper = self.paper;
         farm.measuring = self.measuring;
+        farm.practice = self.practice;
         farm.emergency = if self.emergency.is_empty() {
             Vec::new()
         } else {
@@ -118,7 +122,54 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
             ui.label(look::soft(ui, "is not a time zone known here").color(look::colours(ui).check));
         }
     });
+    line(ui, "height above the sea", |ui| {
+        boxes::quantity_hinted(ui, "height above the sea", &mut house.place.altitude, 120.0, "not known");
+        boxes::understood(ui, house.place.altitude.as_ref(), house.units);
+        word(ui, "for the pressure of the air, which Delta T rests on");
+    });
+    practice(ui, &mut house.practice, house.units);
     if house != before {
         bench.desk.document.edit(|farm| house.into(farm));
     }
+}
+
+/// The limits that hold where no label and no law says more; a box left empty stands for the usual one.
+fn practice(ui: &mut Ui, practice: &mut Practice, units: Units) {
+    let usual = usual();
+    section(ui, "What this farm keeps to");
+    word(ui, "Where no label and no law says more. A box left empty stands for the usual value that is shown in it.");
+    limit(ui, "wind at least", "least_wind", &mut practice.least_wind, usual.least_wind.as_ref(), units);
+    limit(ui, "wind at most", "most_wind", &mut practice.most_wind, usual.most_wind.as_ref(), units);
+    limit(ui, "gusts at most", "most_gust", &mut practice.most_gust, usual.most_gust.as_ref(), units);
+    limit(ui, "Delta T good from", "least_delta_t", &mut practice.least_delta_t, usual.least_delta_t.as_ref(), units);
+    limit(ui, "Delta T good up to", "good_delta_t", &mut practice.good_delta_t, usual.good_delta_t.as_ref(), units);
+    limit(ui, "Delta T at most", "most_delta_t", &mut practice.most_delta_t, usual.most_delta_t.as_ref(), units);
+    limit(ui, "air at least", "least_air", &mut practice.least_air, usual.least_air.as_ref(), units);
+    limit(ui, "air at most", "most_air", &mut practice.most_air, usual.most_air.as_ref(), units);
+    limit(ui, "wet from a chance of", "wet_chance", &mut practice.wet_chance, usual.wet_chance.as_ref(), units);
+    line(ui, "calibration is old after", |ui| {
+        let hint = usual.calibration_days.map(|days| days.to_string()).unwrap_or_default();
+        let name = "days after which a calibration is old";
+        boxes::count_or_none(ui, name, &mut practice.calibration_days, 120.0, &hint);
+        word(ui, "days");
+    });
+}
+
+/// A limit, with why there is such a one; the pointer brings where the usual value comes from.
+fn limit<Q: Quantity>(
+    ui: &mut Ui,
+    name: &str,
+    key: &str,
+    value: &mut Option<AsTyped<Q>>,
+    usual: Option<&AsTyped<Q>>,
+    units: Units,
+) {
+    line(ui, name, |ui| {
+        let hint = usual.map(|usual| usual.show(units)).unwrap_or_default();
+        boxes::quantity_hinted(ui, name, value, 120.0, &hint);
+        boxes::understood(ui, value.as_ref(), units);
+        let mut letters = why(key).chars();
+        let why: String = letters.next().into_iter().flat_map(char::to_lowercase).chain(letters).collect();
+        ui.label(look::soft(ui, why)).on_hover_text(format!("The usual value: {}", source(key)));
+    });
 }

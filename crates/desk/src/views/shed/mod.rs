@@ -1,4 +1,4 @@
-//! The shed: products, waters, rigs, stock and local advice, each a list with one page. A product's page follows its label from the
+//! The shed: products, waters, rigs, stock, local advice and law, each a list with one page. A product's page follows its label from the
 //! front panel to the directions, so that a person can type from the booklet without jumping.
 
 mod advice;
@@ -6,6 +6,7 @@ mod conditions;
 mod front;
 mod guidance;
 mod house;
+mod laws;
 mod products;
 mod rigs;
 mod sheets;
@@ -43,11 +44,12 @@ enum Page {
     Rigs,
     Stock,
     Advice,
+    Law,
     Farm,
 }
 
 impl Page {
-    const ALL: [Self; 6] = [Self::Products, Self::Waters, Self::Rigs, Self::Stock, Self::Advice, Self::Farm];
+    const ALL: [Self; 7] = [Self::Products, Self::Waters, Self::Rigs, Self::Stock, Self::Advice, Self::Law, Self::Farm];
 
     const fn name(self) -> &'static str {
         match self {
@@ -56,6 +58,7 @@ impl Page {
             Self::Rigs => "Rigs",
             Self::Stock => "Stock",
             Self::Advice => "Advice",
+            Self::Law => "Law",
             Self::Farm => "Farm",
         }
     }
@@ -69,6 +72,9 @@ pub struct State {
     water: Option<Id>,
     rig: Option<Id>,
     advice: Option<Id>,
+    law: Option<Id>,
+    /// What of the rig is open.
+    rigs: rigs::State,
     /// What is looked for among the products.
     find: String,
     /// A product that is begun from an active.
@@ -100,6 +106,7 @@ impl State {
     /// Chooses a rig.
     pub fn choose_rig(&mut self, id: &str) {
         self.page = Page::Rigs;
+        self.rigs = rigs::State::default();
         self.choose(id.to_owned());
     }
 
@@ -117,6 +124,7 @@ impl State {
             Page::Waters => self.water = Some(id),
             Page::Rigs => self.rig = Some(id),
             Page::Advice => self.advice = Some(id),
+            Page::Law => self.law = Some(id),
         }
     }
 
@@ -131,6 +139,8 @@ impl State {
         first(&mut self.water, &farm.waters);
         first(&mut self.rig, &farm.rigs);
         first(&mut self.advice, &farm.advice);
+        first(&mut self.law, &farm.laws);
+        self.rigs.settle(self.rig.as_ref().and_then(|id| farm.rigs.get_key_value(id)));
     }
 }
 
@@ -161,6 +171,7 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         Page::Rigs => rigs::page(&mut bench, ui),
         Page::Stock => stock::page(&mut bench, ui),
         Page::Advice => advice::page(&mut bench, ui),
+        Page::Law => laws::page(&mut bench, ui),
         Page::Farm => house::page(&mut bench, ui),
     }
     if desk.document.revision() != revision {
@@ -186,6 +197,7 @@ fn left(bench: &mut Bench, ui: &mut Ui) {
                 Page::Rigs => rigs::foot(bench, ui),
                 Page::Stock => stock::foot(bench, ui),
                 Page::Advice => advice::foot(bench, ui),
+                Page::Law => laws::foot(bench, ui),
                 Page::Farm => {}
             }
         });
@@ -199,6 +211,7 @@ fn left(bench: &mut Bench, ui: &mut Ui) {
                         Page::Rigs => rigs::list(bench, ui),
                         Page::Stock => stock::list(bench, ui),
                         Page::Advice => advice::list(bench, ui),
+                        Page::Law => laws::list(bench, ui),
                         Page::Farm => house::list(ui),
                     }
                 });
@@ -211,34 +224,47 @@ fn inset(x: i8, y: i8) -> Frame {
     Frame::new().inner_margin(Margin::symmetric(x, y))
 }
 
-/// The links to the lists; the one in use is underlined, which moves none of the others.
+/// The links to the lists.
 fn pages(bench: &mut Bench, ui: &mut Ui) {
-    ui.horizontal_wrapped(|ui| {
-        // Six names in one line.
-        tight(ui);
-        ui.spacing_mut().item_spacing.x = 9.0;
-        ui.spacing_mut().button_padding.x = 0.0;
-        for page in Page::ALL {
-            let chosen = bench.state.page == page;
-            let colours = look::colours(ui);
-            let text = RichText::new(page.name()).color(if chosen { colours.ink } else { colours.soft });
-            let response = ui.add(Button::new(text).frame(false));
-            if chosen {
-                let line = Stroke::new(2.0, colours.brass);
-                ui.painter().hline(response.rect.x_range(), response.rect.bottom(), line);
-            }
-            response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Tab, true, chosen, page.name()));
-            if response.clicked() && !chosen {
-                bench.state.page = page;
-                bench.state.removing = None;
-            }
-        }
-    });
+    let mut page = bench.state.page;
+    ui.spacing_mut().item_spacing.y = 2.0;
+    // What is on hand in one line, and what binds in the next.
+    let (held, binds) = Page::ALL.split_at(4);
+    for names in [held, binds] {
+        links(ui, &mut page, names, |page| page.name());
+    }
+    if page != bench.state.page {
+        bench.state.page = page;
+        bench.state.removing = None;
+    }
     if bench.state.page == Page::Products {
         ui.add_space(4.0);
         let width = ui.available_width();
         boxes::text_or_empty(ui, "find a product", &mut bench.state.find, width, "find by name or active");
     }
+}
+
+/// Links to pages; the one in use is underlined, which moves none of the others.
+fn links<T: Copy + PartialEq>(ui: &mut Ui, open: &mut T, all: &[T], name: impl Fn(&T) -> &'static str) {
+    ui.horizontal(|ui| {
+        tight(ui);
+        ui.spacing_mut().item_spacing.x = 14.0;
+        ui.spacing_mut().button_padding.x = 0.0;
+        for page in all {
+            let chosen = open == page;
+            let colours = look::colours(ui);
+            let text = RichText::new(name(page)).color(if chosen { colours.ink } else { colours.soft });
+            let response = ui.add(Button::new(text).frame(false));
+            if chosen {
+                let line = Stroke::new(2.0, colours.brass);
+                ui.painter().hline(response.rect.x_range(), response.rect.bottom(), line);
+            }
+            response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Tab, true, chosen, name(page)));
+            if response.clicked() {
+                *open = *page;
+            }
+        }
+    });
 }
 
 /// A page with its sheets: beside it, of a width, where there is room, else under it.
@@ -250,7 +276,8 @@ fn with_sheets(
     sheets: impl FnOnce(&mut Bench, &mut Ui),
 ) {
     let ground = Frame::new().fill(look::colours(ui).ground);
-    let salt = (bench.state.page.name(), bench.state.product.clone(), bench.state.water.clone());
+    let state = &bench.state;
+    let salt = (state.page.name(), state.product.clone(), state.water.clone(), state.rig.clone(), state.rigs.page());
     let wide = ui.available_width() >= WIDE;
     let mut left = ui.available_rect_before_wrap();
     let mut right = left;

@@ -68,8 +68,8 @@ const fn place(says: &Says) -> (Section, u8) {
 
 /// A statement of every kind, to be filled in. A limit begins at nothing, which is noticed, and not at a number that may
 /// be taken for the label's.
-fn blanks(product: &Product, units: Units) -> Vec<Says> {
-    let rate = match (product.is_liquid(), units) {
+pub(super) fn blanks(is_liquid: bool, active: String, units: Units) -> Vec<Says> {
+    let rate = match (is_liquid, units) {
         (true, Units::UsCustomary) => "0 fl oz/ac",
         (true, Units::Imperial) => "0 imp fl oz/ac",
         (true, Units::Metric) => "0 L/ha",
@@ -77,7 +77,6 @@ fn blanks(product: &Product, units: Units) -> Vec<Says> {
         (false, _) => "0 lb/ac",
     };
     let metric = units == Units::Metric;
-    let active = product.actives.first().map(|active| active.name.clone()).unwrap_or_default();
     let mut all = vec![
         Says::Rate { least: None, most: None },
         Says::Carrier { least: None, most: None },
@@ -248,7 +247,7 @@ fn period(ui: &mut Ui, name: &str, per: &mut Period) {
 }
 
 /// The values of a statement.
-fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
+pub(super) fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
     match says {
         Says::Rate { least, most } => between(ui, name, least, most, 88.0, units),
         Says::Carrier { least, most } => between(ui, name, least, most, 88.0, units),
@@ -446,7 +445,8 @@ fn add(bench: &mut Bench, ui: &mut Ui, product: &mut Product, units: Units) {
                     bench.state.adding = false;
                 }
             });
-            let all = blanks(product, units);
+            let active = product.actives.first().map(|active| active.name.clone()).unwrap_or_default();
+            let all = blanks(product.is_liquid(), active, units);
             for of in Section::ALL {
                 beside(ui, look::LABEL - 10.0, of.name(), |ui| {
                     ui.spacing_mut().item_spacing.x = 12.0;

@@ -159,6 +159,12 @@ fn form(ui: &mut Ui, water: &mut Water, units: Units) {
             word(ui, "a coin on the bottom of a bucket is not seen");
         }
     });
+    section(ui, "Filling");
+    line(ui, "gives when filling", |ui| {
+        boxes::quantity_hinted(ui, "gives when filling", &mut water.flow, 120.0, "not known");
+        boxes::understood(ui, water.flow.as_ref(), units);
+        word(ui, "the pump or hydrant, by a jug and a watch");
+    });
     section(ui, "Sample");
     line(ui, "sampled", |ui| {
         boxes::date_or_none(ui, "sampled", &mut water.sampled, 120.0);

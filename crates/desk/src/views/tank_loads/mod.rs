@@ -5,6 +5,7 @@ mod adjuvants;
 pub mod cards;
 mod compare;
 mod day;
+pub mod forecast;
 mod heading;
 pub(crate) mod hours;
 pub mod jar;
@@ -96,6 +97,8 @@ pub struct State {
     pub printing: Option<cards::Printing>,
     /// What is chosen on the page of the jar test.
     pub jar: jar::Choice,
+    /// A forecast that is being read or typed.
+    pub(crate) forecast: forecast::State,
     pub(crate) contents: cards::Contents,
     pub(crate) standing: cards::Standing,
     pub(crate) preview: preview::Preview,
@@ -107,7 +110,8 @@ impl State {
         if self.chosen.as_deref() != Some(id) {
             // A file asked for is still to hold what it was asked for.
             let jar = std::mem::take(&mut self.jar);
-            *self = Self { page: self.page, printing: self.printing.take(), jar, ..Self::default() };
+            let forecast = std::mem::take(&mut self.forecast);
+            *self = Self { page: self.page, printing: self.printing.take(), jar, forecast, ..Self::default() };
             self.chosen = Some(id.to_owned());
         }
         self.load = 1;

@@ -1,0 +1,272 @@
+//! Law: the rules that bind the farm, as the user typed them. The program knows none by itself.
+
+use egui::{Label, Ui};
+use tankard_core::farm::label::{Says, Statement};
+use tankard_core::farm::{Droplets, Farm, Id, Law, Product};
+use tankard_core::label::names;
+use tankard_core::quantity::{AsTyped, Quantity, Units};
+
+use super::guidance::{self, applies};
+use super::statements::{self, blanks};
+use super::{Bench, advice, line, quiet, section, sheets, title_box_hinted, word};
+use crate::look;
+use crate::parts::{boxes, lists};
+
+const RANK: &str =
+    "The program knows no law. It holds your passes against what you type here, below the labels and above practice.";
+
+/// Whether a kind of statement is offered: what a rule may ask of a pass, its day and its setting.
+const fn is_offered(says: &Says) -> bool {
+    matches!(
+        says,
+        Says::Wind { .. }
+            | Says::NotToward { .. }
+            | Says::NoInversion
+            | Says::Daylight { .. }
+            | Says::Temperature { .. }
+            | Says::Humidity { .. }
+            | Says::DeltaT { .. }
+            | Says::Droplets { .. }
+            | Says::BoomHeight { .. }
+            | Says::GroundSpeed { .. }
+            | Says::Buffer { .. }
+            | Says::RainFree { .. }
+            | Says::Carrier { .. }
+            | Says::Rate { .. }
+            | Says::Dates { .. }
+            | Says::Applications { .. }
+            | Says::ReEntry { .. }
+            | Says::Wear { .. }
+            | Says::Caution { .. }
+    )
+}
+
+/// Whether passes and hours are held against a kind of rule.
+const fn is_judged(says: &Says) -> bool {
+    matches!(
+        says,
+        Says::Wind { .. }
+            | Says::NotToward { .. }
+            | Says::NoInversion
+            | Says::Daylight { .. }
+            | Says::Temperature { .. }
+            | Says::Humidity { .. }
+            | Says::DeltaT { .. }
+            | Says::Buffer { .. }
+            | Says::RainFree { .. }
+    )
+}
+
+/// The list.
+pub(super) fn list(bench: &mut Bench, ui: &mut Ui) {
+    let farm = bench.farm();
+    if farm.laws.is_empty() {
+        lists::empty(ui, "No rule yet. Add what the law asks where you spray: wind, times of day, strips, droplets.");
+    }
+    let entries: Vec<_> = farm
+        .laws
+        .iter()
+        .map(|(id, law)| (id.clone(), named(law), format!("{}: {}", about(law), said(law, farm.units))))
+        .collect();
+    let chosen = bench.state.law.clone();
+    super::rows(bench, ui, chosen.as_ref(), entries);
+}
+
+/// The foot of the list.
+pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
+    let chosen = bench.state.law.clone().and_then(|id| bench.farm().laws.get(&id).map(|law| (id.clone(), named(law))));
+    let (added, done) = super::foot(bench, ui, "+ Add a rule", chosen, 0);
+    if added {
+        let mut id = Id::new();
+        bench.desk.document.edit(|farm| {
+            id = tankard_core::farm::id::fresh(&farm.laws, "law");
+            // In free words, which change no plan until they are typed.
+            let says = Statement::new(Says::Caution { what: String::new() }, "");
+            let law = Law { name: String::new(), since: None, until: None, about: String::new(), says };
+            farm.laws.insert(id.clone(), law);
+        });
+        bench.state.choose(id);
+    }
+    if let Some(done) = done {
+        let rename = |law: &mut Law| {
+            law.name = format!("{}, copy", law.name);
+            law.name.clone()
+        };
+        super::apply(&mut bench.desk.document, bench.state, done, |farm| &mut farm.laws, rename);
+    }
+}
+
+/// The page of the chosen rule.
+pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
+    super::with_sheets(
+        bench,
+        ui,
+        284.0,
+        |bench, ui| {
+            let chosen = bench.state.law.clone();
+            let Some((id, mut law)) = chosen.and_then(|id| bench.farm().laws.get(&id).cloned().map(|law| (id, law)))
+            else {
+                ui.label(look::title("Law"));
+                lists::empty(ui, RANK);
+                return;
+            };
+            let before = law.clone();
+            ui.push_id(&id, |ui| {
+                quiet(ui);
+                form(bench.farm(), ui, &mut law);
+            });
+            if law != before {
+                bench.desk.document.edit(|farm| {
+                    if let Some(slot) = farm.laws.get_mut(&id) {
+                        *slot = law;
+                    }
+                });
+            }
+        },
+        |bench, ui| {
+            let Some(law) = bench.state.law.as_ref().and_then(|id| bench.farm().laws.get(id)).cloned() else { return };
+            let today = bench.desk.now().date();
+            sheets::sheet(ui, "When it holds", |ui| {
+                let words = match (law.since, law.until) {
+                    (Some(since), Some(until)) if until < since => {
+                        let text = "It ends before it begins, so it never holds; mend the days.";
+                        ui.add(Label::new(look::soft(ui, text).color(look::colours(ui).check)).wrap());
+                        return;
+                    }
+                    (Some(since), _) if today < since => format!("From {} on; not yet today.", sheets::day(since)),
+                    (_, Some(until)) if until < today => {
+                        format!("It ended with {} and is held against no pass after it.", sheets::day(until))
+                    }
+                    (_, Some(until)) => format!("Today, and up to and including {}.", sheets::day(until)),
+                    _ => "Today, and until you type its end.".to_owned(),
+                };
+                sheets::say(ui, &words);
+            });
+            advice::products(bench, ui, |product| binds(&law, product));
+        },
+    );
+}
+
+fn form(farm: &Farm, ui: &mut Ui, law: &mut Law) {
+    let whole = whole(law, farm.units);
+    title_box_hinted(ui, "name of the rule", &mut law.name, "its name and paragraph");
+    ui.add(Label::new(look::soft(ui, RANK)).wrap());
+    ui.add_space(look::GRID);
+    ui.add(Label::new(whole).wrap());
+    section(ui, "When, and for what");
+    line(ui, "in force since", |ui| {
+        boxes::date_or_none(ui, "in force since", &mut law.since, 120.0);
+    });
+    line(ui, "up to and including", |ui| {
+        boxes::date_or_none(ui, "up to and including", &mut law.until, 120.0);
+    });
+    line(ui, "about", |ui| {
+        boxes::text_or_empty(ui, "about", &mut law.about, 220.0, "every pesticide");
+        advice::suggestions(farm, ui, &mut law.about);
+    });
+    section(ui, "What it says");
+    what(ui, &mut law.says.says, farm.units);
+    section(ui, "Where it holds");
+    advice::holds(farm, ui, "rule", &mut law.says);
+}
+
+fn what(ui: &mut Ui, says: &mut Says, units: Units) {
+    let mut all: Vec<Says> = blanks(true, String::new(), units).into_iter().filter(is_offered).collect();
+    // A kind that is not offered here, from a file written by hand, stays until another is chosen.
+    if !all.iter().any(|known| known.name() == says.name()) {
+        all.push(says.clone());
+    }
+    let mut kind = says.name();
+    let kinds: Vec<&'static str> = all.iter().map(Says::name).collect();
+    line(ui, "it speaks of", |ui| {
+        boxes::choice(ui, "it speaks of", &mut kind, &kinds, |kind| (*kind).to_owned(), 220.0);
+    });
+    if kind != says.name()
+        && let Some(blank) = all.into_iter().find(|known| known.name() == kind)
+    {
+        *says = blank;
+    }
+    line(ui, kind, |ui| {
+        ui.spacing_mut().item_spacing.x = 5.0;
+        let room = ui.available_width();
+        statements::says(ui, kind, says, room, units);
+    });
+    if !is_judged(says) {
+        let text = "It is kept here for you to read; the program does not hold plans against a rule of this kind.";
+        line(ui, "", |ui| word(ui, text));
+    }
+}
+
+/// Whether a rule is about a product; a rule about nothing in particular is about every pesticide.
+fn binds(law: &Law, product: &Product) -> bool {
+    if law.about.trim().is_empty() { product.kind.is_pesticide() } else { names::list(law.about.trim(), product) }
+}
+
+fn named(law: &Law) -> String {
+    super::named(&law.name)
+}
+
+fn about(law: &Law) -> &str {
+    if law.about.trim().is_empty() { "every pesticide" } else { law.about.trim() }
+}
+
+/// "For every pesticide in vineyards: wind at most 10 mph".
+fn whole(law: &Law, units: Units) -> String {
+    let applies = applies(&law.says);
+    let space = if applies.is_empty() { "" } else { " " };
+    format!("For {}{space}{applies}: {}", about(law), said(law, units))
+}
+
+fn text<Q: Quantity>(value: Option<&AsTyped<Q>>) -> Option<&str> {
+    value.map(AsTyped::text)
+}
+
+fn said(law: &Law, units: Units) -> String {
+    let between = |least: Option<&str>, most: Option<&str>| match (least, most) {
+        (None, None) => String::new(),
+        (Some(least), None) => format!(" at least {least}"),
+        (None, Some(most)) => format!(" at most {most}"),
+        (Some(least), Some(most)) => format!(" {least} to {most}"),
+    };
+    let values = match &law.says.says {
+        Says::Wind { most, least, gust } => {
+            let gusts = gust.as_ref().map(|gust| format!(", gusts at most {gust}")).unwrap_or_default();
+            let least = least.as_ref().map(|least| format!(", at least {least}")).unwrap_or_default();
+            format!(" at most {most}{least}{gusts}")
+        }
+        Says::NotToward { what } if !what.trim().is_empty() => return format!("not with wind toward {}", what.trim()),
+        Says::NotToward { .. } => String::new(),
+        Says::NoInversion => return "not while warm air lies over cold".to_owned(),
+        Says::Daylight { from, to } => return format!("from {from} to {to}"),
+        Says::Temperature { least, most } => between(text(least.as_ref()), text(most.as_ref())),
+        Says::Humidity { least, most } => between(text(least.as_ref()), text(most.as_ref())),
+        Says::DeltaT { least, most } => between(text(least.as_ref()), text(most.as_ref())),
+        Says::Carrier { least, most } => between(text(least.as_ref()), text(most.as_ref())),
+        Says::Rate { least, most } => between(text(least.as_ref()), text(most.as_ref())),
+        Says::Droplets { finest, coarsest } => match coarsest {
+            Some(coarsest) => format!(" {} to {}", finest.name(), coarsest.name()),
+            None if *finest == Droplets::UltraCoarse => format!(" {}", finest.name()),
+            None => format!(" {} or coarser", finest.name()),
+        },
+        Says::BoomHeight { most } => format!(" at most {most}"),
+        Says::GroundSpeed { most } => format!(" at most {most}"),
+        Says::Buffer { to, width } if to.trim().is_empty() => format!(" of {width}"),
+        Says::Buffer { to, width } => format!(" of {width} to {}", to.trim()),
+        Says::RainFree { hours } | Says::ReEntry { hours } => format!(" for {hours} h"),
+        Says::Dates { from, to } => {
+            let (from, to) = (from.map(|day| day.to_string()), to.map(|day| day.to_string()));
+            return match (from, to) {
+                (None, None) => String::from("nothing typed yet"),
+                (Some(from), None) => format!("not before {from}"),
+                (None, Some(to)) => format!("not after {to}"),
+                (Some(from), Some(to)) => format!("from {from} to {to}"),
+            };
+        }
+        Says::Applications { most, per, .. } => format!(" {most} at most {}", per.name()),
+        other => {
+            let words = guidance::sentence(&[&Statement::new(other.clone(), "")], units);
+            return if words.is_empty() { "nothing typed yet".to_owned() } else { words };
+        }
+    };
+    if values.is_empty() { "nothing typed yet".to_owned() } else { format!("{}{values}", law.says.says.name()) }
+}

@@ -1,0 +1,191 @@
+//! Rigs: tank, boom and usual setting of each sprayer, its nozzle sets, and what was measured on it.
+
+mod calibrations;
+mod form;
+mod nozzles;
+mod sheets;
+mod ways;
+
+use std::sync::Arc;
+
+use egui::{Checkbox, Stroke, Ui};
+use tankard_core::farm::{Farm, Id, Pass, Rig};
+use tankard_core::quantity::{AsTyped, Quantity, Units};
+use tankard_core::rig::calibration::Calibrated;
+
+use super::{Bench, line, named, quiet, title_box, users};
+use crate::look;
+use crate::parts::{boxes, lists};
+
+/// The pages of a rig.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub(super) enum Part {
+    #[default]
+    Rig,
+    Nozzles,
+    Calibration,
+}
+
+impl Part {
+    const ALL: [Self; 3] = [Self::Rig, Self::Nozzles, Self::Calibration];
+
+    const fn name(self) -> &'static str {
+        match self {
+            Self::Rig => "Rig",
+            Self::Nozzles => "Nozzle sets",
+            Self::Calibration => "Calibration",
+        }
+    }
+}
+
+/// What a rig's calibrations come to, made once for a revision of the document.
+#[derive(Debug, Default)]
+struct Judged {
+    made_for: Option<(u64, Id)>,
+    all: Arc<Vec<Calibrated>>,
+}
+
+/// What of the chosen rig is open.
+#[derive(Debug, Default)]
+pub(super) struct State {
+    /// Of which rig.
+    of: Option<Id>,
+    part: Part,
+    /// The nozzle set that is open.
+    set: Option<Id>,
+    /// A nozzle set that waits for an answer before it is removed.
+    removing: Option<Id>,
+    /// Place of the calibration that is open.
+    calibration: Option<usize>,
+    judged: Judged,
+}
+
+impl State {
+    /// The page that is open, for what it remembers of itself.
+    pub(super) const fn page(&self) -> &'static str {
+        self.part.name()
+    }
+
+    /// What is open may be gone, by undo or with another rig: then the fitted set and the latest calibration are.
+    pub(super) fn settle(&mut self, rig: Option<(&Id, &Rig)>) {
+        let id = rig.map(|(id, _)| id);
+        if self.of.as_ref() != id {
+            self.of = id.cloned();
+            (self.set, self.removing, self.calibration) = (None, None, None);
+        }
+        let Some((_, rig)) = rig else { return };
+        if self.set.as_ref().is_none_or(|id| !rig.sets.contains_key(id)) {
+            let fitted = tankard_core::rig::fitted(rig).or_else(|| rig.sets.first());
+            self.set = fitted.map(|(id, _)| id.clone());
+        }
+        if self.calibration.is_none_or(|at| at >= rig.calibrations.len()) {
+            self.calibration = calibrations::latest_first(rig).first().copied();
+        }
+    }
+}
+
+fn using(farm: &Farm, id: &str) -> Vec<(Id, Pass)> {
+    users(farm, |pass| pass.rig == id)
+}
+
+/// The list.
+pub(super) fn list(bench: &mut Bench, ui: &mut Ui) {
+    let farm = bench.farm();
+    if farm.rigs.is_empty() {
+        lists::empty(ui, "No rig yet. Walk round the sprayer and add it: the tank first, then the boom.");
+    }
+    let entries = farm.rigs.iter().map(|(id, rig)| {
+        let summary = match &rig.boom {
+            Some(boom) => format!("tank {} · boom {boom}", rig.tank),
+            None => format!("tank {}", rig.tank),
+        };
+        (id.clone(), named(&rig.name), summary)
+    });
+    let entries: Vec<_> = entries.collect();
+    let chosen = bench.state.rig.clone();
+    super::rows(bench, ui, chosen.as_ref(), entries);
+}
+
+/// The foot of the list.
+pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
+    let chosen =
+        bench.state.rig.clone().and_then(|id| bench.farm().rigs.get(&id).map(|rig| (id.clone(), named(&rig.name))));
+    let uses = chosen.as_ref().map_or(0, |(id, _)| using(bench.farm(), id).len());
+    let tank = if bench.farm().units == Units::Metric { "1000 L" } else { "1000 gal" };
+    let (added, done) = super::foot(bench, ui, "+ Add a rig", chosen, uses);
+    if added && let Ok(tank) = AsTyped::parse(tank) {
+        let mut id = Id::new();
+        bench.desk.document.edit(|farm| {
+            id = tankard_core::farm::id::fresh(&farm.rigs, "rig");
+            farm.rigs.insert(id.clone(), Rig::new("New rig", tank));
+        });
+        bench.state.rigs.part = Part::Rig;
+        bench.state.choose(id);
+    }
+    if let Some(done) = done {
+        super::apply(
+            &mut bench.desk.document,
+            bench.state,
+            done,
+            |farm| &mut farm.rigs,
+            |rig| {
+                rig.name = format!("{}, copy", rig.name);
+                rig.name.clone()
+            },
+        );
+    }
+}
+
+/// The page of the chosen rig.
+pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
+    super::with_sheets(
+        bench,
+        ui,
+        300.0,
+        |bench, ui| {
+            let chosen = bench.state.rig.clone();
+            let Some((id, mut rig)) = chosen.and_then(|id| bench.farm().rigs.get(&id).cloned().map(|rig| (id, rig)))
+            else {
+                ui.label(look::title("Rigs"));
+                lists::empty(ui, "Here stands what a load must fit into, and how fast it is sprayed.");
+                return;
+            };
+            let before = rig.clone();
+            ui.push_id(&id, |ui| {
+                quiet(ui);
+                title_box(ui, "name of the rig", &mut rig.name);
+                ui.add_space(2.0);
+                super::links(ui, &mut bench.state.rigs.part, &Part::ALL, |part| part.name());
+                match bench.state.rigs.part {
+                    Part::Rig => form::show(bench, ui, &mut rig),
+                    Part::Nozzles => nozzles::show(bench, ui, &id, &mut rig),
+                    Part::Calibration => calibrations::show(bench, ui, &id, &mut rig),
+                }
+            });
+            if rig != before {
+                bench.desk.document.edit(|farm| {
+                    if let Some(slot) = farm.rigs.get_mut(&id) {
+                        *slot = rig;
+                    }
+                });
+            }
+        },
+        sheets::show,
+    );
+}
+
+/// A box to tick, which a page of quiet boxes must not hide.
+fn tick(ui: &mut Ui, name: &str, text: &str, value: &mut bool) {
+    ui.scope(|ui| {
+        ui.visuals_mut().widgets.inactive.bg_stroke = Stroke::new(1.0, look::colours(ui).soft);
+        ui.add(Checkbox::new(value, text)).accessible_name(name);
+    });
+}
+
+fn optional<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<Q>>, units: Units, beside: &str) {
+    line(ui, name, |ui| {
+        boxes::quantity_hinted(ui, name, value, 120.0, "not known");
+        boxes::understood(ui, value.as_ref(), units);
+        super::word(ui, beside);
+    });
+}

@@ -1,0 +1,91 @@
+//! The sheets beside a rig's pages.
+
+use egui::Ui;
+use tankard_core::farm::{Id, Rig};
+use tankard_core::quantity::number::{show as number, show_significant};
+use tankard_core::quantity::{Area, Quantity, Units};
+use tankard_core::rig::rinse::RinsePlan;
+use tankard_core::rig::set_of;
+
+use super::super::sheets::{pair, planned, say, sheet};
+use super::super::{Bench, counted};
+use super::{Part, calibrations, using};
+use crate::look;
+
+/// The sheets of the page that is open.
+pub(super) fn show(bench: &mut Bench, ui: &mut Ui) {
+    let Some(id) = bench.state.rig.clone() else { return };
+    let Some(rig) = bench.farm().rigs.get(&id).cloned() else { return };
+    match bench.state.rigs.part {
+        Part::Rig => {
+            work(ui, &rig, bench.farm().units);
+            rinsing(bench, ui, &id, &rig);
+            let passes = using(bench.farm(), &id);
+            planned(bench, ui, "No planned pass goes with it.", &passes, |_| None);
+        }
+        Part::Nozzles => {
+            let set = bench.state.rigs.set.clone();
+            let mut passes = using(bench.farm(), &id);
+            passes.retain(|(_, pass)| set_of(bench.farm(), pass).map(|(id, _)| id) == set.as_ref());
+            planned(bench, ui, "No planned pass goes with this set.", &passes, |_| None);
+        }
+        Part::Calibration => calibrations::sheets(bench, ui, &id),
+    }
+}
+
+/// Ground an hour: speed × width × efficiency.
+fn work(ui: &mut Ui, rig: &Rig, units: Units) {
+    sheet(ui, "How much it covers", |ui| {
+        let (Some(speed), Some(boom), Some(efficiency)) = (&rig.speed, &rig.boom, &rig.efficiency) else {
+            say(ui, "Type working width, speed and field efficiency to see it.");
+            return;
+        };
+        let (one, name) = match units {
+            Units::Metric => (Area::from_hectares(1.0), "ha"),
+            _ => (Area::from_acres(1.0), "ac"),
+        };
+        let Some(time) = one.time(speed.value(), boom.value(), efficiency.value()).filter(|time| !time.is_zero())
+        else {
+            say(ui, "With nothing of speed, width or efficiency it covers nothing.");
+            return;
+        };
+        let covered = format!("{} {name}/h", show_significant(1.0 / time.to_hours()));
+        pair(ui, "while in the field", look::strong(covered));
+        say(ui, &format!("{speed} × {boom} × {efficiency}"));
+        say(ui, "Filling and the road are not in it.");
+    });
+}
+
+/// What stays in it, and how it is rinsed, by the next planned pass with it.
+fn rinsing(bench: &mut Bench, ui: &mut Ui, id: &Id, rig: &Rig) {
+    let units = bench.farm().units;
+    let next = using(bench.farm(), id).into_iter().find(|(pass, _)| !bench.farm().is_recorded(pass));
+    let plan = next.as_ref().and_then(|(pass, _)| bench.desk.document.plan(pass)).and_then(|plan| plan.rinse.clone());
+    sheet(ui, "Rinsing", |ui| {
+        let Some(plan) = plan else {
+            let text = match &rig.residual {
+                Some(_) if next.is_some() => "Type what the clean-water tank holds to see how to use it.",
+                Some(_) => "Plan a pass with it to see how to use the clean water.",
+                None => "Type what stays when it is run dry, and what the clean-water tank holds.",
+            };
+            say(ui, text);
+            return;
+        };
+        ways(ui, &plan, units);
+        if let Some((_, pass)) = next {
+            say(ui, &format!("After {}.", super::named(&pass.name)));
+        }
+    });
+}
+
+fn ways(ui: &mut Ui, plan: &RinsePlan, units: Units) {
+    pair(ui, "stays when run dry", plan.residual.show(units));
+    for way in &plan.ways {
+        let rinses = usize::try_from(way.rinses).unwrap_or(usize::MAX);
+        let each = format!("{} of {}", counted(rinses, "rinse", "rinses"), way.each.show(units));
+        pair(ui, each, look::strong(format!("{} % left", number(way.left.to_percent(), 2))));
+    }
+    if let Some(ground) = plan.last_ground {
+        pair(ui, "what stays would spray", ground.show(units));
+    }
+}

@@ -1,0 +1,459 @@
+//! The forecast: what is there, reading it from a file with a look at what its columns hold, and typing hours by hand.
+
+use std::path::Path;
+
+use egui::{Label, Ui};
+use jiff::civil::{Date, DateTime};
+use jiff::tz::{AmbiguousOffset, TimeZone, TimeZoneDatabase};
+use tankard_core::farm::{Farm, FileLayout, Forecast, Holds, Hour, Take};
+use tankard_core::finding::Level;
+use tankard_file::forecast_csv::{Reading, Table, guess, needs_unit, read, units};
+
+use super::{cell, hairline};
+use crate::app::Desk;
+use crate::files::Purpose;
+use crate::look;
+use crate::parts::{boxes, mark};
+
+/// So many columns are all shown; of more only those that are taken, until all are asked for.
+const FEW_COLUMNS: usize = 12;
+/// So many lines that were left out are shown at once.
+const FEW_LINES: usize = 8;
+/// The hour that is offered first on a day without any.
+const FIRST_HOUR: i8 = 5;
+
+/// What is being read or typed.
+#[derive(Default)]
+pub(crate) struct State {
+    coming: Option<Coming>,
+    /// Whether the table to type in is open.
+    by_hand: bool,
+    /// The hour to add, where one was chosen.
+    hour: Option<i8>,
+}
+
+/// A file that is looked at and not taken yet.
+struct Coming {
+    source: String,
+    table: Table,
+    layout: FileLayout,
+    reading: Reading,
+    /// The time zone it was read for.
+    zone: String,
+    /// The columns shown.
+    shown: Vec<usize>,
+    /// The first line shown of those left out.
+    line: usize,
+}
+
+impl Coming {
+    fn read_again(&mut self) {
+        self.reading = read(&self.table, &self.layout, zone(&self.zone).as_ref());
+        self.line = 0;
+    }
+}
+
+fn zone_name(farm: &Farm) -> &str {
+    farm.place.as_ref().map_or("", |place| place.zone.trim())
+}
+
+fn zone(name: &str) -> Option<TimeZone> {
+    TimeZoneDatabase::bundled().get(name).ok()
+}
+
+/// Looks at the file that was chosen.
+pub fn read_file(desk: &mut Desk, path: &Path) {
+    let source = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
+    match Table::open(path) {
+        Ok(table) => {
+            let farm = desk.document.farm();
+            let layout = guess(&table, &farm.forecast.layouts);
+            let is_taken = |at: &usize| {
+                let heading = table.header.get(*at);
+                table.header.len() <= FEW_COLUMNS || layout.takes.iter().any(|take| Some(&take.column) == heading)
+            };
+            let shown = (0..table.header.len()).filter(is_taken).collect();
+            let zone = zone_name(farm).to_owned();
+            let reading = Reading::default();
+            let mut coming = Coming { source, table, layout, reading, zone, shown, line: 0 };
+            coming.read_again();
+            desk.tank_loads.forecast.coming = Some(coming);
+            desk.tank_loads.forecast.by_hand = false;
+        }
+        Err(error) => desk.tell_problem(format!("The forecast was not read: {error}: {}", path.display())),
+    }
+}
+
+/// Shows the sheet.
+pub fn show(desk: &mut Desk, ui: &mut Ui) {
+    look::sheet(ui).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        ui.label(look::heading("Forecast"));
+        ui.add(Label::new(said(&desk.document.farm().forecast)).wrap());
+        ui.horizontal_wrapped(|ui| {
+            if ui.button("Read a file…").accessible_name("Read a forecast from a file…").clicked() {
+                let suggested = desk.beside("csv").with_file_name("forecast.csv");
+                desk.ask_file(Purpose::ReadForecast, suggested, ui.ctx());
+            }
+            let by_hand = desk.tank_loads.forecast.by_hand;
+            if super::toggle(ui, by_hand, "Type hours by hand") {
+                desk.tank_loads.forecast.by_hand = !by_hand;
+            }
+        });
+        say(ui, "A forecast is no measurement. Measure at the boom before starting.");
+        if let Some(coming) = desk.tank_loads.forecast.coming.take() {
+            ui.add_space(look::GRID);
+            hairline(ui);
+            desk.tank_loads.forecast.coming = look_at(desk, ui, coming);
+        }
+        if desk.tank_loads.forecast.by_hand {
+            ui.add_space(look::GRID);
+            hairline(ui);
+            typed(desk, ui);
+        }
+    });
+}
+
+fn say(ui: &mut Ui, text: &str) {
+    ui.add(Label::new(look::soft(ui, text)).wrap());
+}
+
+fn time(at: DateTime) -> String {
+    at.strftime("%a %-d %B, %H:%M").to_string()
+}
+
+fn hours(count: usize) -> String {
+    if count == 1 { "1 hour".to_owned() } else { format!("{count} hours") }
+}
+
+/// From the first of some hours to the last.
+fn span(hours: &[Hour]) -> String {
+    match hours {
+        [] => String::new(),
+        [only] => time(only.at),
+        [first, .., last] => format!("{} to {}", time(first.at), time(last.at)),
+    }
+}
+
+/// What there is now, in words.
+fn said(forecast: &Forecast) -> String {
+    if forecast.hours.is_empty() {
+        return "There is none yet. Read one from a CSV file of any layout, or type the hours of the pass.".to_owned();
+    }
+    let read = forecast.read.map(|at| at.strftime(", %a %-d %B %Y at %H:%M").to_string()).unwrap_or_default();
+    let source = if forecast.source.is_empty() { "not said where from" } else { &forecast.source };
+    format!("{}, {}, from {source}{read}", hours(forecast.hours.len()), span(&forecast.hours))
+}
+
+/// A file that is looked at; gives it back until it is taken or left.
+fn look_at(desk: &mut Desk, ui: &mut Ui, mut coming: Coming) -> Option<Coming> {
+    let now = zone_name(desk.document.farm());
+    if now != coming.zone {
+        now.clone_into(&mut coming.zone);
+        coming.read_again();
+    }
+    ui.add_space(4.0);
+    ui.add(Label::new(look::heading(format!("What the columns of {} hold", coming.source))).wrap());
+    columns(ui, &mut coming);
+    ui.add_space(4.0);
+    for problem in &coming.reading.to_choose {
+        ui.horizontal_top(|ui| {
+            ui.spacing_mut().item_spacing.x = 4.0;
+            mark::show(ui, Level::Check);
+            ui.add(Label::new(sentence(problem)).wrap());
+        });
+    }
+    let count = coming.reading.hours.len();
+    if let Some(first) = coming.reading.hours.first() {
+        ui.add(Label::new(format!("{}, {}", hours(count), span(&coming.reading.hours))).wrap());
+        say(ui, &format!("The first: {}", in_words(first)));
+    } else if coming.reading.to_choose.is_empty() {
+        ui.label("No line of the file can be read.");
+    }
+    for note in &coming.reading.notes {
+        say(ui, &sentence(note));
+    }
+    left_out(ui, &mut coming);
+    if let Some(first) = coming.reading.hours.first()
+        && desk.document.farm().forecast.hours.iter().any(|hour| (hour.at, hour.again) >= (first.at, first.again))
+    {
+        say(ui, &format!("They replace the forecast from {} on; earlier hours stay.", time(first.at)));
+    }
+    let mut done = false;
+    ui.horizontal_wrapped(|ui| {
+        let words = if count == 1 { "Take this hour".to_owned() } else { format!("Take these {}", hours(count)) };
+        let words = if count == 0 { "Take the hours" } else { &words };
+        if ui.add_enabled(count > 0, egui::Button::new(words)).clicked() {
+            let (taken, layout, now) = (coming.reading.hours.clone(), coming.layout.clone(), desk.now());
+            desk.document.edit(|farm| farm.forecast.take(taken, &coming.source, now, layout));
+            desk.tell(format!("{} taken from {}", hours(count), coming.source));
+            done = true;
+        }
+        if boxes::act(ui, "Leave it").accessible_name("Leave the file").clicked() {
+            done = true;
+        }
+    });
+    (!done).then_some(coming)
+}
+
+/// A sentence of what the reader says.
+fn sentence(text: &str) -> String {
+    let mut letters = text.chars();
+    let first = letters.next().map(|letter| letter.to_uppercase().to_string()).unwrap_or_default();
+    format!("{first}{}.", letters.as_str())
+}
+
+/// An hour as it was understood.
+fn in_words(hour: &Hour) -> String {
+    let known = [
+        (Holds::Temperature, hour.temperature.as_ref().map(ToString::to_string)),
+        (Holds::Higher, hour.higher.as_ref().map(ToString::to_string)),
+        (Holds::Humidity, hour.humidity.as_ref().map(ToString::to_string)),
+        (Holds::DewPoint, hour.dew_point.as_ref().map(ToString::to_string)),
+        (Holds::Wind, hour.wind.as_ref().map(ToString::to_string)),
+        (Holds::Gust, hour.gust.as_ref().map(ToString::to_string)),
+        (Holds::WindFrom, hour.wind_from.as_ref().map(ToString::to_string)),
+        (Holds::Rain, hour.rain.as_ref().map(ToString::to_string)),
+        (Holds::RainChance, hour.rain_chance.as_ref().map(ToString::to_string)),
+        (Holds::Cloud, hour.cloud.as_ref().map(ToString::to_string)),
+    ];
+    let parts = known.into_iter().filter_map(|(holds, text)| Some(format!("{} {}", holds.name(), text?)));
+    std::iter::once(time(hour.at)).chain(parts).collect::<Vec<_>>().join(", ")
+}
+
+/// The columns of the file, one a line, with their first texts, what they hold and in which unit.
+fn columns(ui: &mut Ui, coming: &mut Coming) {
+    let gap = ui.spacing().item_spacing.x;
+    let (holds_width, unit_width) = (128.0, 150.0);
+    let room = (ui.available_width() - holds_width - unit_width - 3.0 * gap).max(90.0);
+    let is_wide = room > 380.0;
+    let (name_width, texts_width) = if is_wide { (room * 0.42, room * 0.58 - gap) } else { (room, 0.0) };
+    ui.horizontal(|ui| {
+        cell(ui, name_width, false, |ui| drop(ui.label(look::soft(ui, "column"))));
+        if is_wide {
+            cell(ui, texts_width, false, |ui| drop(ui.label(look::soft(ui, "its first lines"))));
+        }
+        cell(ui, holds_width, false, |ui| drop(ui.label(look::soft(ui, "holds"))));
+        cell(ui, unit_width, false, |ui| drop(ui.label(look::soft(ui, "unit"))));
+    });
+    let mut layout = coming.layout.clone();
+    for at in coming.shown.clone() {
+        let Some(heading) = coming.table.header.get(at) else { continue };
+        let texts: Vec<String> =
+            coming.table.rows.iter().take(3).map(|row| row.cell(at).chars().take(24).collect()).collect();
+        let texts = texts.join("   ");
+        ui.horizontal(|ui| {
+            ui.set_min_height(look::ROW);
+            let named = |ui: &mut Ui| {
+                ui.add(Label::new(heading).truncate());
+            };
+            if is_wide {
+                cell(ui, name_width, false, named);
+                cell(ui, texts_width, false, |ui| drop(ui.add(Label::new(look::soft(ui, &texts)).truncate())));
+            } else {
+                super::column(ui, name_width, |ui| {
+                    ui.spacing_mut().item_spacing.y = 0.0;
+                    named(ui);
+                    ui.add(Label::new(look::soft(ui, &texts)).truncate());
+                });
+            }
+            choices(ui, &coming.table, &mut layout, (at, heading), (holds_width, unit_width));
+        });
+    }
+    let hidden = coming.table.header.len() - coming.shown.len();
+    if hidden > 0 {
+        let words = if hidden == 1 { "Show 1 more column".to_owned() } else { format!("Show {hidden} more columns") };
+        if boxes::act(ui, &words).clicked() {
+            coming.shown = (0..coming.table.header.len()).collect();
+        }
+    }
+    if layout != coming.layout {
+        coming.layout = layout;
+        coming.read_again();
+    }
+}
+
+/// What a column holds, and its unit.
+fn choices(ui: &mut Ui, table: &Table, layout: &mut FileLayout, (at, heading): (usize, &str), widths: (f32, f32)) {
+    let place = layout.takes.iter().position(|take| take.column == heading);
+    let own = place.and_then(|place| layout.takes.get(place)).cloned();
+    let mut holds = own.as_ref().map(|take| take.holds);
+    let all: Vec<Option<Holds>> = std::iter::once(None).chain(Holds::ALL.map(Some)).collect();
+    let say = |holds: &Option<Holds>| holds.map_or("not taken", Holds::name).to_owned();
+    boxes::choice(ui, &format!("What \"{heading}\" holds"), &mut holds, &all, say, widths.0);
+    let mut unit = own.as_ref().map(|take| take.unit.clone()).unwrap_or_default();
+    if let Some(kept) = holds.filter(|holds| needs_unit(*holds)) {
+        if !units(kept).contains(&unit.as_str()) {
+            unit.clear();
+        }
+        let is_day = matches!(kept, Holds::DateAndTime | Holds::Date);
+        let empty = if is_day || table.is_bare(at) { "choose" } else { "as written" };
+        let all: Vec<String> = std::iter::once("").chain(units(kept).iter().copied()).map(str::to_owned).collect();
+        let say = |unit: &String| if unit.is_empty() { empty.to_owned() } else { unit.clone() };
+        boxes::choice(ui, &format!("Unit of \"{heading}\""), &mut unit, &all, say, widths.1);
+    } else {
+        unit.clear();
+    }
+    let now = holds.map(|holds| Take { column: heading.to_owned(), holds, unit });
+    if now == own {
+        return;
+    }
+    match (place.and_then(|place| layout.takes.get_mut(place)), now) {
+        (Some(take), Some(now)) => *take = now,
+        (Some(_), None) => layout.takes.retain(|take| take.column != heading),
+        (None, Some(now)) => layout.takes.push(now),
+        (None, None) => {}
+    }
+}
+
+/// The lines that are left out, a few at a time, so that the keyboard reaches all of them.
+fn left_out(ui: &mut Ui, coming: &mut Coming) {
+    let all = coming.reading.refused.len();
+    if all == 0 {
+        return;
+    }
+    ui.add_space(4.0);
+    ui.horizontal_wrapped(|ui| {
+        mark::show(ui, Level::Check);
+        let words = if all == 1 { "1 line is left out".to_owned() } else { format!("{all} lines are left out") };
+        ui.label(look::strong(words));
+        if all > FEW_LINES {
+            let last = (coming.line + FEW_LINES).min(all);
+            ui.label(look::soft(ui, format!("{} to {last}", coming.line + 1)));
+            if boxes::act(ui, "Those before").accessible_name("Lines left out before these").clicked() {
+                coming.line = coming.line.saturating_sub(FEW_LINES);
+            }
+            if boxes::act(ui, "Those after").accessible_name("Lines left out after these").clicked() && last < all {
+                coming.line += FEW_LINES;
+            }
+        }
+    });
+    for refused in coming.reading.refused.iter().skip(coming.line).take(FEW_LINES) {
+        let text = format!("Line {}: {}", refused.line, refused.why);
+        ui.add(Label::new(look::soft(ui, text)).wrap());
+    }
+}
+
+/// The hours of the pass's day, to type in.
+fn typed(desk: &mut Desk, ui: &mut Ui) {
+    let farm = desk.document.farm();
+    let pass = desk.tank_loads.chosen.as_ref().and_then(|id| farm.passes.get(id));
+    let day = pass.map_or_else(|| desk.now().date(), |pass| pass.date);
+    let before: Vec<Hour> = farm.forecast.hours.iter().filter(|hour| hour.at.date() == day).cloned().collect();
+    let free = free_hours(farm, day, &before);
+    let mut after = before.clone();
+    ui.add_space(4.0);
+    ui.label(look::heading(format!("Hours of {}", day.strftime("%A %-d %B %Y"))));
+    if !after.is_empty() {
+        table(ui, &mut after);
+    }
+    add(ui, &mut desk.tank_loads.forecast.hour, &mut after, day, &free);
+    if after != before {
+        let now = desk.now();
+        desk.document.edit(|farm| farm.forecast.take_day(day, after, now));
+    }
+}
+
+/// The hours of a day that are not there yet and that its clock shows.
+fn free_hours(farm: &Farm, day: Date, there: &[Hour]) -> Vec<i8> {
+    let zone = zone(zone_name(farm));
+    let is_shown = |hour: i8| {
+        let at = day.at(hour, 0, 0, 0);
+        zone.as_ref()
+            .is_none_or(|zone| !matches!(zone.to_ambiguous_timestamp(at).offset(), AmbiguousOffset::Gap { .. }))
+    };
+    (0..24).filter(|hour| is_shown(*hour) && there.iter().all(|own| own.at.hour() != *hour)).collect()
+}
+
+fn add(ui: &mut Ui, chosen: &mut Option<i8>, hours: &mut Vec<Hour>, day: Date, free: &[i8]) {
+    let Some(first) = free.first().copied() else { return };
+    // The next after the last one there, or morning.
+    let next = hours.last().map_or(FIRST_HOUR, |hour| hour.at.hour().saturating_add(1));
+    let usual = free.iter().copied().find(|hour| *hour >= next).unwrap_or(first);
+    let mut hour = chosen.filter(|hour| free.contains(hour)).unwrap_or(usual);
+    let say = |hour: &i8| format!("{hour:02}:00");
+    ui.horizontal_wrapped(|ui| {
+        ui.label(look::soft(ui, "from"));
+        let before = hour;
+        boxes::choice(ui, "Hour to add", &mut hour, free, say, 84.0);
+        if hour != before {
+            *chosen = Some(hour);
+        }
+        if ui.button(format!("Add {}", say(&hour))).clicked() {
+            hours.push(Hour::new(day.at(hour, 0, 0, 0)));
+            hours.sort_by_key(|hour| (hour.at, hour.again));
+            *chosen = None;
+        }
+    });
+    say_units(ui);
+}
+
+fn say_units(ui: &mut Ui) {
+    say(ui, "Each figure with its unit; what is not known stays empty and is not taken for calm, dry or cool.");
+}
+
+/// One hour a line, or two lines where room is short.
+fn table(ui: &mut Ui, hours: &mut Vec<Hour>) {
+    const NAMES: [&str; 7] = ["air", "humidity", "wind", "gusts", "wind from", "rain", "cloud"];
+    let gap = ui.spacing().item_spacing.x;
+    let (time_width, act_width) = (46.0, 62.0);
+    let room = ui.available_width() - time_width - act_width - 2.0 * gap;
+    let width = |boxes: f32| ((room - boxes * gap) / boxes).floor();
+    let in_one = width(7.0) >= 74.0;
+    let (first, width) = if in_one { (7, width(7.0).min(110.0)) } else { (4, width(4.0).clamp(56.0, 110.0)) };
+    let head = |ui: &mut Ui, names: &[&str]| {
+        ui.horizontal(|ui| {
+            cell(ui, time_width, false, |_| {});
+            for name in names {
+                cell(ui, width, false, |ui| drop(ui.label(look::soft(ui, *name))));
+            }
+        });
+    };
+    let (above, below) = NAMES.split_at(first);
+    ui.scope(|ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        head(ui, above);
+        if !below.is_empty() {
+            head(ui, below);
+        }
+    });
+    let mut removed = None;
+    for (at, hour) in hours.iter_mut().enumerate() {
+        let when = format!("{}{}", hour.at.strftime("%H:%M"), if hour.again { " again" } else { "" });
+        ui.push_id(("hour", &when), |ui| {
+            ui.horizontal(|ui| {
+                cell(ui, time_width, false, |ui| drop(ui.label(look::strong(&when))));
+                (0..first).for_each(|part| one(ui, hour, part, &when, width));
+                let response = boxes::act(ui, "Remove").accessible_name(format!("Remove {when}"));
+                if response.clicked() {
+                    removed = Some(at);
+                }
+            });
+            if first < NAMES.len() {
+                ui.horizontal(|ui| {
+                    cell(ui, time_width, false, |_| {});
+                    (first..NAMES.len()).for_each(|part| one(ui, hour, part, &when, width));
+                });
+                ui.add_space(4.0);
+            }
+        });
+    }
+    if let Some(at) = removed {
+        hours.remove(at);
+    }
+}
+
+/// One box of an hour, in the order of the table.
+fn one(ui: &mut Ui, hour: &mut Hour, part: usize, when: &str, width: f32) {
+    // The frame of a box is drawn around its width.
+    let width = width - 8.0;
+    match part {
+        0 => boxes::quantity_hinted(ui, &format!("Air at {when}"), &mut hour.temperature, width, "air"),
+        1 => boxes::quantity_hinted(ui, &format!("Humidity at {when}"), &mut hour.humidity, width, "humidity"),
+        2 => boxes::quantity_hinted(ui, &format!("Wind at {when}"), &mut hour.wind, width, "wind"),
+        3 => boxes::quantity_hinted(ui, &format!("Gusts at {when}"), &mut hour.gust, width, "gusts"),
+        4 => boxes::quantity_hinted(ui, &format!("Wind from at {when}"), &mut hour.wind_from, width, "from"),
+        5 => boxes::quantity_hinted(ui, &format!("Rain at {when}"), &mut hour.rain, width, "rain"),
+        _ => boxes::quantity_hinted(ui, &format!("Cloud at {when}"), &mut hour.cloud, width, "cloud"),
+    }
+}

@@ -1,0 +1,191 @@
+//! Law as a person types it in the shed.
+
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+
+mod common;
+
+use egui::accesskit::Role;
+use egui_kittest::Harness;
+use egui_kittest::kittest::Queryable;
+use jiff::civil::{DateTime, date};
+use tankard::app::Desk;
+use tankard::command::{Command, View};
+use tankard::demo;
+use tankard::document::Document;
+use tankard_core::farm::label::{Says, Statement, When};
+use tankard_core::farm::{Droplets, Farm, Law, SunTime};
+use tankard_core::quantity::{AsTyped, Quantity};
+use tankard_file::{read, write};
+
+fn clock(_zone: &str) -> DateTime {
+    date(2031, 6, 11).at(18, 0, 0, 0)
+}
+
+type Shed = Harness<'static, Desk>;
+
+fn shed(farm: Farm, size: [f32; 2]) -> Shed {
+    let mut desk = Desk::new(Document::copy(farm), clock);
+    desk.view = View::Shed;
+    let mut harness = common::window(desk, size);
+    harness.run();
+    press(&mut harness, "Law");
+    harness
+}
+
+fn edit<'a>(harness: &'a Shed, name: &'a str) -> egui_kittest::Node<'a> {
+    harness.get_by(|node| {
+        matches!(node.role(), Role::TextInput | Role::MultilineTextInput) && node.label().as_deref() == Some(name)
+    })
+}
+
+fn put(harness: &mut Shed, name: &str, text: &str) {
+    edit(harness, name).focus();
+    harness.run();
+    harness.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);
+    harness.run();
+    edit(harness, name).type_text(text);
+    harness.run();
+}
+
+fn press(harness: &mut Shed, name: &str) {
+    harness.get_by_label(name).scroll_to_me();
+    harness.run();
+    harness.get_by_label(name).click();
+    harness.run();
+}
+
+fn choose(harness: &mut Shed, closed: &str, chosen: &str) {
+    press(harness, closed);
+    press(harness, chosen);
+}
+
+fn farm(harness: &Shed) -> &Farm {
+    harness.state().document.farm()
+}
+
+fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
+    AsTyped::parse(text).unwrap()
+}
+
+/// A rule of the state of Larkspur, which does not exist.
+fn wind() -> Law {
+    let says = Says::Wind { most: q("10 mph"), least: Some(q("3 mph")), gust: None };
+    Law {
+        name: "Larkspur drift rule, paragraph 4".to_owned(),
+        since: Some(date(2030, 1, 1)),
+        until: None,
+        about: "group 4".to_owned(),
+        says: Statement { crop: "soybean".to_owned(), ..Statement::new(says, "") },
+    }
+}
+
+#[test]
+fn a_rule_is_typed_and_goes_through_the_file() {
+    let mut demo = demo::farm().unwrap();
+    demo.laws.clear();
+    let mut harness = shed(demo, [1366.0, 768.0]);
+    assert!(harness.query_by_label_contains("No rule yet.").is_some());
+    assert!(harness.query_by_label_contains("The program knows no law.").is_some());
+    press(&mut harness, "+ Add a rule");
+    let empty = &farm(&harness).laws[0];
+    assert!(matches!(&empty.says.says, Says::Caution { what } if what.is_empty()), "it changes no plan yet");
+    put(&mut harness, "name of the rule", "Larkspur drift rule, paragraph 4");
+    put(&mut harness, "in force since", "2030-01-01");
+    choose(&mut harness, "about something from the shed: or pick", "group 4");
+    choose(&mut harness, "it speaks of: caution", "wind");
+    harness.get_by_label("still to type");
+    put(&mut harness, "wind at most", "10 mph");
+    put(&mut harness, "wind at least", "3 mph");
+    choose(&mut harness, "crop from the fields: or pick", "soybean");
+    assert_eq!(farm(&harness).laws[0], wind());
+    harness.get_by_label("For group 4 in soybean: wind at most 10 mph, at least 3 mph");
+    harness.get_by_label("Today, and until you type its end.");
+    let text = write(farm(&harness)).unwrap();
+    assert_eq!(read(text.as_bytes()).unwrap(), *farm(&harness));
+}
+
+#[test]
+fn each_kind_that_is_offered_can_be_typed_and_is_read_out() {
+    let mut test = Farm::new("Test");
+    test.laws.insert("one".to_owned(), wind());
+    let mut harness = shed(test, [1366.0, 768.0]);
+    let says = |harness: &Shed| farm(harness).laws[0].says.says.clone();
+    for (before, kind, expected, words) in [
+        ("wind", "no inversion", Says::NoInversion, "not while warm air lies over cold"),
+        (
+            "no inversion",
+            "daylight",
+            Says::Daylight { from: SunTime::SUNRISE, to: SunTime::SUNSET },
+            "from sunrise to sunset",
+        ),
+        (
+            "daylight",
+            "droplets",
+            Says::Droplets { finest: Droplets::Medium, coarsest: None },
+            "droplets medium or coarser",
+        ),
+        ("droplets", "boom height", Says::BoomHeight { most: q("0 in") }, "boom height at most 0 in"),
+        ("boom height", "ground speed", Says::GroundSpeed { most: q("0 mph") }, "ground speed at most 0 mph"),
+        ("ground speed", "Delta T", Says::DeltaT { least: None, most: None }, "nothing typed yet"),
+        ("Delta T", "buffer", Says::Buffer { to: String::new(), width: q("0 ft") }, "buffer of 0 ft"),
+        ("buffer", "wind toward", Says::NotToward { what: String::new() }, "nothing typed yet"),
+    ] {
+        choose(&mut harness, &format!("it speaks of: {before}"), kind);
+        assert_eq!(says(&harness), expected);
+        harness.get_by_label(&format!("For group 4 in soybean: {words}"));
+    }
+    put(&mut harness, "wind toward", "vineyards");
+    assert_eq!(says(&harness), Says::NotToward { what: "vineyards".to_owned() });
+    // Beside the whole sentence it stands in the list.
+    harness.get_by_label("For group 4 in soybean: not with wind toward vineyards");
+    harness.get_by_label("Larkspur drift rule, paragraph 4, group 4: not with wind toward vineyards");
+}
+
+#[test]
+fn conditions_and_days_are_said_and_a_wrong_end_is_noticed() {
+    let mut test = Farm::new("Test");
+    let mut law = wind();
+    law.says.when = vec![When::Drought];
+    law.until = Some(date(2031, 5, 31));
+    test.laws.insert("one".to_owned(), law);
+    let mut harness = shed(test, [1366.0, 768.0]);
+    harness.get_by_label("It ended with 31 May 2031 and is held against no pass after it.");
+    assert!(harness.query_all_by_label_contains("in soybean, in drought").count() >= 1);
+    put(&mut harness, "up to and including", "2029-12-31");
+    harness.get_by_label("It ends before it begins, so it never holds; mend the days.");
+    put(&mut harness, "up to and including", "2031-12-31");
+    harness.get_by_label("Today, and up to and including 31 December 2031.");
+    put(&mut harness, "up to and including", "when it rains");
+    assert_eq!(farm(&harness).laws[0].until, Some(date(2031, 12, 31)));
+    assert_eq!(harness.state().unread.len(), 1);
+}
+
+#[test]
+fn rules_are_copied_removed_and_brought_back() {
+    let mut test = Farm::new("Test");
+    test.laws.insert("one".to_owned(), wind());
+    let mut harness = shed(test.clone(), [910.0, 512.0]);
+    press(&mut harness, "Copy: Larkspur drift rule, paragraph 4");
+    assert_eq!(farm(&harness).laws.len(), 2);
+    press(&mut harness, "Remove: Larkspur drift rule, paragraph 4, copy");
+    press(&mut harness, "Remove: Larkspur drift rule, paragraph 4");
+    assert!(farm(&harness).laws.is_empty());
+    let ctx = harness.ctx.clone();
+    for _ in 0..3 {
+        harness.state_mut().run(Command::Undo, &ctx);
+        harness.run();
+    }
+    assert_eq!(*farm(&harness), test);
+}
+
+#[test]
+fn it_leads_to_the_products_it_speaks_of() {
+    let mut demo = demo::farm().unwrap();
+    demo.laws.clear();
+    demo.laws.insert("one".to_owned(), wind());
+    let holds = |product: &&tankard_core::farm::Product| product.actives.iter().any(|active| active.group == "4");
+    let product = demo.products.values().find(holds).unwrap().name.clone();
+    let mut harness = shed(demo, [1366.0, 768.0]);
+    press(&mut harness, &product);
+    edit(&harness, "name of the product");
+}

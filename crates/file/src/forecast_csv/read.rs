@@ -1,0 +1,325 @@
+//! Hours from a table, by a layout; and the lines that give none, each with its reason.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use jiff::civil::DateTime;
+use jiff::tz::{AmbiguousOffset, TimeZone};
+use tankard_core::farm::{FileLayout, Holds, Hour};
+
+use super::cell::{Column, Nothing, nothing};
+use super::units::{needs_unit, units};
+use super::when::{self, How, Moment, short};
+use super::{Row, Table};
+
+/// More hours are a history and no forecast: 45 days.
+const MOST_HOURS: usize = 45 * 24;
+
+/// What a table gives.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Reading {
+    /// The hours, in order.
+    pub hours: Vec<Hour>,
+    /// The lines that are left out, in order.
+    pub refused: Vec<Refused>,
+    /// What a person should know of how it was read.
+    pub notes: Vec<String>,
+    /// What must be chosen or mended first; no hours are given while anything stands here.
+    pub to_choose: Vec<String>,
+}
+
+/// A line that is left out.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Refused {
+    /// Its number in the file, from 1.
+    pub line: u64,
+    /// Why.
+    pub why: String,
+}
+
+/// Reads the hours of a table by a layout. Times that are given against UTC are put on the farm's clock, which is that of the
+/// zone; times without an offset are taken as they stand.
+pub fn read(table: &Table, layout: &FileLayout, zone: Option<&TimeZone>) -> Reading {
+    let mut reading = Reading::default();
+    let Some(plan) = Plan::of(table, layout, &mut reading.to_choose) else { return reading };
+    let mut reader = Reader { zone, ..Reader::default() };
+    let mut found: Vec<Found> = Vec::new();
+    for row in &table.rows {
+        match reader.row(row, &plan, table.header.len()) {
+            Ok(Some(one)) => found.push(one),
+            Ok(None) => {}
+            Err(why) => reading.refused.push(Refused { line: row.line, why }),
+        }
+    }
+    if reader.lacks_zone {
+        reading.to_choose.push(
+            "the times are given against UTC; type the farm's time zone in the shed, on the page of the farm, so that they \
+             can be put on its clock"
+                .to_owned(),
+        );
+        reading.refused.clear();
+        return reading;
+    }
+    settle_twice(&mut found, &mut reading.refused);
+    settle_alike(&mut found, &mut reading.refused);
+    if found.len() > MOST_HOURS {
+        reading.to_choose.push(format!(
+            "the file holds {} hours; a forecast has at most {MOST_HOURS}, so cut it to the days that matter",
+            found.len()
+        ));
+        return reading;
+    }
+    found.sort_by_key(|one| (one.hour.at, one.hour.again));
+    reader.note(&found, &mut reading.notes);
+    reading.hours = found.into_iter().map(|one| one.hour).collect();
+    reading.refused.sort_by_key(|refused| refused.line);
+    reading
+}
+
+/// Which columns are read, and how.
+struct Plan<'a> {
+    when: (usize, Option<usize>),
+    how: How,
+    columns: Vec<Column<'a>>,
+}
+
+impl<'a> Plan<'a> {
+    fn of(table: &Table, layout: &'a FileLayout, problems: &mut Vec<String>) -> Option<Self> {
+        let before = problems.len();
+        let mut places: BTreeMap<Holds, (usize, &str, &str)> = BTreeMap::new();
+        for take in &layout.takes {
+            let name = take.column.as_str();
+            let Some(at) = table.column(name) else {
+                problems.push(format!("the file has no column \"{name}\"; choose anew what its columns hold"));
+                continue;
+            };
+            if let Some((_, other, _)) = places.insert(take.holds, (at, name, &take.unit)) {
+                problems
+                    .push(format!("\"{other}\" and \"{name}\" both hold {}; choose one of them", take.holds.name()));
+            }
+            let is_day = matches!(take.holds, Holds::DateAndTime | Holds::Date);
+            if take.unit.is_empty() {
+                if is_day {
+                    problems.push(format!("choose how the days of \"{name}\" are written"));
+                } else if needs_unit(take.holds) && table.is_bare(at) {
+                    problems.push(format!("choose the unit of \"{name}\"; the file does not say it"));
+                }
+            } else if needs_unit(take.holds) && !units(take.holds).contains(&take.unit.as_str()) {
+                problems.push(format!("\"{}\" is no unit known for {}; choose another", take.unit, take.holds.name()));
+            }
+        }
+        let day_and_time = places.remove(&Holds::DateAndTime);
+        let (day, time) = (places.remove(&Holds::Date), places.remove(&Holds::Time));
+        let when = match (day_and_time, day, time) {
+            (Some((at, _, unit)), None, None) => Some(((at, None), unit)),
+            (None, Some((at, _, unit)), Some((time, ..))) => Some(((at, Some(time)), unit)),
+            (Some(_), ..) => {
+                problems
+                    .push("day and time stand in one column, so no other may hold a day or a time of day".to_owned());
+                None
+            }
+            (None, Some(_), None) => {
+                problems.push("choose the column that holds the time of day".to_owned());
+                None
+            }
+            (None, None, Some(_)) => {
+                problems.push("choose the column that holds the day".to_owned());
+                None
+            }
+            (None, None, None) => {
+                problems.push("choose the column that holds day and time".to_owned());
+                None
+            }
+        };
+        let columns: Vec<Column<'a>> = places
+            .into_iter()
+            .map(|(holds, (at, _, unit))| Column { at, holds, unit, decimal_comma: table.decimal_comma })
+            .collect();
+        if columns.is_empty() && problems.len() == before {
+            problems.push("choose at least one column of the weather".to_owned());
+        }
+        let (when, unit) = when?;
+        let how = How::of(unit);
+        if how.is_none() && problems.len() == before {
+            problems.push(format!("\"{unit}\" is no way to write a day that is known; choose another"));
+        }
+        if problems.len() > before { None } else { Some(Self { when, how: how?, columns }) }
+    }
+}
+
+/// An hour with where it was found.
+struct Found {
+    line: u64,
+    hour: Hour,
+    /// Whether the clock shows it twice and no offset says which of the two it is.
+    is_open: bool,
+}
+
+#[derive(Default)]
+struct Reader<'a> {
+    zone: Option<&'a TimeZone>,
+    lacks_zone: bool,
+    between: u64,
+    no_figure: u64,
+    by_clock: bool,
+}
+
+impl Reader<'_> {
+    /// `None` for a line between full hours.
+    fn row(&mut self, row: &Row, plan: &Plan, columns: usize) -> Result<Option<Found>, String> {
+        if row.written() < columns || row.len() > columns {
+            let written = if row.len() > columns { row.len() } else { row.written() };
+            return Err(format!("it has {} and the header has {columns}", counted(written as u64, "column")));
+        }
+        let (hour, is_open) = self.hour(row, plan)?;
+        let Some(mut hour) = hour else { return Ok(None) };
+        let mut any = false;
+        for column in &plan.columns {
+            let cell = row.cell(column.at);
+            match nothing(cell) {
+                Some(Nothing::Figure) => self.no_figure += 1,
+                Some(Nothing::Said) => {}
+                None => {
+                    put(&mut hour, column, cell)?;
+                    any = true;
+                }
+            }
+        }
+        if any {
+            Ok(Some(Found { line: row.line, hour, is_open }))
+        } else {
+            Err("nothing but a time stands in it".to_owned())
+        }
+    }
+
+    fn hour(&mut self, row: &Row, plan: &Plan) -> Result<(Option<Hour>, bool), String> {
+        let first = row.cell(plan.when.0);
+        let text = match plan.when.1 {
+            Some(time) => format!("{first} {}", row.cell(time)),
+            None => first.to_owned(),
+        };
+        if text.trim().is_empty() {
+            return Err("no day and time stand in it".to_owned());
+        }
+        let (at, again, is_open) = match when::moment(text.trim(), plan.how)? {
+            Moment::World(moment) => {
+                let Some(zone) = self.zone else {
+                    self.lacks_zone = true;
+                    return Ok((None, false));
+                };
+                let at = zone.to_datetime(moment);
+                // Of two hours that the clock shows alike, the second has the offset that is kept afterwards.
+                let again = match zone.to_ambiguous_timestamp(at).offset() {
+                    AmbiguousOffset::Fold { after, .. } => zone.to_offset(moment) == after,
+                    _ => false,
+                };
+                (at, again, false)
+            }
+            Moment::Clock(at) => {
+                self.by_clock = true;
+                match self.zone.map(|zone| zone.to_ambiguous_timestamp(at).offset()) {
+                    Some(AmbiguousOffset::Gap { .. }) => {
+                        return Err(format!(
+                            "the clock is put forward over \"{}\", so there is no such time",
+                            short(&text)
+                        ));
+                    }
+                    Some(AmbiguousOffset::Fold { .. }) => (at, false, true),
+                    _ => (at, false, false),
+                }
+            }
+        };
+        if at.minute() != 0 || at.second() != 0 {
+            self.between += 1;
+            return Ok((None, false));
+        }
+        Ok((Some(Hour { again, ..Hour::new(at) }), is_open))
+    }
+
+    fn note(&self, found: &[Found], notes: &mut Vec<String>) {
+        if self.between > 0 {
+            notes.push(format!(
+                "{} between full hours by the farm's clock {} left out",
+                counted(self.between, "line"),
+                if self.between == 1 { "is" } else { "are" }
+            ));
+        }
+        let steps = || {
+            found
+                .iter()
+                .zip(found.iter().skip(1))
+                .map(|(one, next)| next.hour.at.duration_since(one.hour.at).as_hours())
+        };
+        let usual = steps().min().unwrap_or(1);
+        if usual > 1 {
+            notes.push(format!(
+                "there is an hour only every {usual} hours; the hours between stay unknown, and rain may be the sum of all {usual}"
+            ));
+        }
+        if self.by_clock {
+            notes.push("times without an offset are taken as the farm's clock".to_owned());
+        }
+        if self.no_figure > 0 {
+            notes.push(format!("-999 and the like are taken as not known, in {}", counted(self.no_figure, "cell")));
+        }
+    }
+}
+
+/// Tells apart the two hours that the clock shows alike, by their order, where both are there and the file is in order.
+fn settle_twice(found: &mut Vec<Found>, refused: &mut Vec<Refused>) {
+    let mut times: BTreeMap<DateTime, usize> = BTreeMap::new();
+    for one in found.iter().filter(|one| one.is_open) {
+        *times.entry(one.hour.at).or_insert(0) += 1;
+    }
+    let is_ordered = found.is_sorted_by_key(|one| one.hour.at);
+    let mut seen = BTreeSet::new();
+    found.retain_mut(|one| {
+        if !one.is_open {
+            return true;
+        }
+        if is_ordered && times.get(&one.hour.at) == Some(&2) {
+            one.hour.again = !seen.insert(one.hour.at);
+            return true;
+        }
+        let why = format!(
+            "the clock shows {} twice in this night, and nothing says which of the two it is; write both in order, or \
+             with an offset",
+            one.hour.at.strftime("%H:%M")
+        );
+        refused.push(Refused { line: one.line, why });
+        false
+    });
+}
+
+/// Leaves out an hour that was given on a line before.
+fn settle_alike(found: &mut Vec<Found>, refused: &mut Vec<Refused>) {
+    let mut lines = BTreeMap::new();
+    found.retain(|one| match lines.insert((one.hour.at, one.hour.again), one.line) {
+        None => true,
+        Some(before) => {
+            lines.insert((one.hour.at, one.hour.again), before);
+            refused.push(Refused { line: one.line, why: format!("its hour stands on line {before} already") });
+            false
+        }
+    });
+}
+
+fn counted(count: u64, what: &str) -> String {
+    if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
+}
+
+fn put(hour: &mut Hour, column: &Column, cell: &str) -> Result<(), String> {
+    match column.holds {
+        Holds::Temperature => hour.temperature = Some(column.temperature(cell)?),
+        Holds::Higher => hour.higher = Some(column.temperature(cell)?),
+        Holds::DewPoint => hour.dew_point = Some(column.temperature(cell)?),
+        Holds::Humidity => hour.humidity = Some(column.share(cell)?),
+        Holds::Wind => hour.wind = Some(column.speed(cell)?),
+        Holds::Gust => hour.gust = Some(column.speed(cell)?),
+        Holds::WindFrom => hour.wind_from = column.bearing(cell)?,
+        Holds::Rain => hour.rain = Some(column.rain(cell)?),
+        Holds::RainChance => hour.rain_chance = Some(column.share(cell)?),
+        Holds::Cloud => hour.cloud = Some(column.share(cell)?),
+        Holds::DateAndTime | Holds::Date | Holds::Time => {}
+    }
+    Ok(())
+}

@@ -1,0 +1,829 @@
+//! The hours of a pass: every kind of limit with an hour inside and one outside, what is not known, the days on which the clock
+//! changes, gaps, and values that nobody would type in earnest. The limits are typed here as a label would name them; the hours are
+//! such that the rule beside each check decides.
+
+// A test stops where its ground is missing.
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
+
+use jiff::civil::{Date, DateTime, Time, date};
+use proptest::prelude::*;
+use tankard_core::farm::{
+    Active, Farm, Field, Formulation, Hour, Law, Line, Neighbour, Pass, Place, Product, ProductKind, Record, Rig, Says,
+    Statement, SunTime, When,
+};
+use tankard_core::finding::{Basis, Finding, Level};
+use tankard_core::plan::{Plan, plan};
+use tankard_core::quantity::{ActiveBasis, AsTyped, Duration, Quantity};
+use tankard_core::season::outside;
+use tankard_core::season::record::{from_plan, record_line, whole_field};
+use tankard_core::weather::{Hours, JudgedHour, Outlook, Verdict, day, hours};
+
+fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
+    AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
+}
+
+const DAY: Date = date(2031, 6, 12);
+
+/// An hour that nothing is wrong with: Delta T is 4.86 °C (PsychroLib 2.5.0), cloud clears it of an inversion.
+fn fair(at: DateTime) -> Hour {
+    let mut hour = Hour::new(at);
+    hour.temperature = Some(q("20 °C"));
+    hour.humidity = Some(q("60 %"));
+    hour.wind = Some(q("6 mph"));
+    hour.gust = Some(q("8 mph"));
+    hour.wind_from = Some(q("W"));
+    hour.rain = Some(q("0 mm"));
+    hour.rain_chance = Some(q("10 %"));
+    hour.cloud = Some(q("50 %"));
+    hour
+}
+
+fn fair_days(first: Date, days: i64) -> Vec<Hour> {
+    let start = first.at(0, 0, 0, 0);
+    (0..24 * days).map(|n| fair(start.checked_add(jiff::Span::new().hours(n)).unwrap())).collect()
+}
+
+/// 80 ac of soybean with "Alpha" in the mix, and two fair days of forecast.
+fn farm() -> Farm {
+    let mut farm = Farm::new("Weather");
+    farm.place = Some(Place {
+        latitude: "41.2".to_owned(),
+        longitude: "-96.4".to_owned(),
+        zone: "America/Chicago".to_owned(),
+        ..Place::default()
+    });
+    let mut field = Field::new("Mill field", q("80 ac"));
+    "soybean".clone_into(&mut field.crop);
+    "V3".clone_into(&mut field.stage);
+    farm.fields.insert("f".to_owned(), field);
+    farm.rigs.insert("r".to_owned(), Rig::new("Boom", q("1200 gal")));
+    for (id, name) in [("a", "Alpha 480 SL (demo)"), ("b", "Beta 480 SL (demo)")] {
+        let mut product = Product::new(name, ProductKind::Herbicide, Formulation::SL);
+        product.actives.push(Active {
+            name: format!("{id}zine"),
+            group: "9".to_owned(),
+            basis: ActiveBasis::ActiveIngredient,
+            content: q("480 g/L"),
+        });
+        farm.products.insert(id.to_owned(), product);
+    }
+    let mut pass = Pass::new("Pass", DAY);
+    pass.fields.push("f".to_owned());
+    "r".clone_into(&mut pass.rig);
+    pass.carrier = Some(q("15 gal/ac"));
+    pass.mix.push(Line::new("a", q("32 fl oz/ac")));
+    farm.passes.insert("p".to_owned(), pass);
+    farm.forecast.source = "typed by hand".to_owned();
+    farm.forecast.hours = fair_days(DAY, 2);
+    farm
+}
+
+fn saying(says: Says) -> Farm {
+    let mut farm = farm();
+    farm.products["a"].label.push(Statement::new(says, "page 3"));
+    farm
+}
+
+fn wind(most: &str, least: Option<&str>, gust: Option<&str>) -> Says {
+    Says::Wind { most: q(most), least: least.map(q), gust: gust.map(q) }
+}
+
+fn planned(farm: &Farm) -> Plan {
+    plan(farm, "p").unwrap()
+}
+
+fn hours_of(farm: &Farm) -> Hours {
+    planned(farm).hours
+}
+
+fn at(farm: &Farm, hour: i8) -> JudgedHour {
+    hours_of(farm).hours.into_iter().find(|judged| judged.at == DAY.at(hour, 0, 0, 0)).unwrap()
+}
+
+/// The judgement of the hour with the reason that stands first.
+fn why(farm: &Farm, hour: i8) -> (Verdict, String) {
+    let hours = hours_of(farm);
+    let judged = hours.hours.iter().find(|judged| judged.at == DAY.at(hour, 0, 0, 0)).unwrap();
+    let reasons = hours.reasons(farm, judged);
+    assert_eq!(reasons.len(), judged.binds.len());
+    (judged.verdict, reasons.into_iter().next().unwrap_or_default())
+}
+
+fn found(farm: &Farm, words: &str) -> Option<Finding> {
+    planned(farm).findings.into_iter().find(|finding| finding.text.contains(words))
+}
+
+fn edit(farm: &mut Farm, hour: usize, change: impl Fn(&mut Hour)) {
+    change(&mut farm.forecast.hours[hour]);
+}
+
+fn needs(hours: f64) -> Option<Duration> {
+    Some(Duration::from_hours(hours))
+}
+
+/// The hours of the pass on its day for a time that it takes.
+fn taking(farm: &Farm, time: Option<Duration>) -> Hours {
+    let outlook = Outlook::of(farm);
+    let all = hours::judge_days(farm, &outlook, &farm.passes["p"], time);
+    all.into_iter().find(|(day, _)| *day == DAY).unwrap().1
+}
+
+#[test]
+fn a_fair_day_is_allowed_from_end_to_end() {
+    let farm = farm();
+    let hours = hours_of(&farm);
+    assert_eq!(hours.hours.len(), 24);
+    assert!(hours.hours.iter().all(|hour| hour.verdict == Verdict::Allowed && hour.binds.is_empty()), "{hours:#?}");
+    let best = hours.best.unwrap();
+    assert_eq!((best.from, best.to), (DAY.at(0, 0, 0, 0), date(2031, 6, 13).at(0, 0, 0, 0)));
+    // pvlib 0.16.1: 05:52:19 and 20:58:52.
+    let sun = hours.sun.unwrap();
+    assert_eq!((sun.from.hour(), sun.to.hour()), (5, 20));
+    assert_eq!(found(&farm, "on the day"), None, "the hours take the place of the Note");
+    assert_eq!(found(&farm, "No hour"), None);
+}
+
+/// A kind of limit: what the label says, an hour inside it, one outside, one of which it is not known.
+type Case = (Says, fn(&mut Hour), fn(&mut Hour), fn(&mut Hour), &'static str);
+
+#[test]
+fn every_limit_has_two_sides_and_what_is_not_known_is_not_allowed() {
+    let cases: [Case; 12] = [
+        (
+            wind("9 mph", None, None),
+            |h| h.wind = Some(q("8 mph")),
+            |h| h.wind = Some(q("10 mph")),
+            |h| h.wind = None,
+            "wind",
+        ),
+        // 16 km/h are 9.94 mph.
+        (
+            wind("10 mph", None, None),
+            |h| h.wind = Some(q("16 km/h")),
+            |h| h.wind = Some(q("17 km/h")),
+            |h| h.wind = None,
+            "wind",
+        ),
+        (
+            wind("10 mph", Some("4 mph"), None),
+            |h| h.wind = Some(q("4 mph")),
+            |h| h.wind = Some(q("3.9 mph")),
+            |h| h.wind = None,
+            "wind",
+        ),
+        (
+            wind("10 mph", None, Some("12 mph")),
+            |h| h.gust = Some(q("12 mph")),
+            |h| h.gust = Some(q("13 mph")),
+            |h| h.gust = None,
+            "gust",
+        ),
+        (
+            Says::Temperature { least: Some(q("50 °F")), most: Some(q("80 °F")) },
+            |h| h.temperature = Some(q("79 °F")),
+            |h| h.temperature = Some(q("81 °F")),
+            |h| h.temperature = None,
+            "air",
+        ),
+        (
+            Says::Temperature { least: Some(q("10 °C")), most: None },
+            |h| h.temperature = Some(q("50 °F")),
+            |h| h.temperature = Some(q("49 °F")),
+            |h| h.temperature = None,
+            "air",
+        ),
+        (
+            Says::Humidity { least: Some(q("40 %")), most: None },
+            |h| h.humidity = Some(q("50 %")),
+            |h| h.humidity = Some(q("39 %")),
+            |h| h.humidity = None,
+            "humidity",
+        ),
+        (
+            Says::Humidity { least: None, most: Some(q("75 %")) },
+            |h| h.humidity = Some(q("75 %")),
+            |h| h.humidity = Some(q("76 %")),
+            |h| h.humidity = Some(q("150 %")),
+            "humidity",
+        ),
+        // At 25 °C, 60 % Delta T is 5.529; at 50 % it is 7.111 (PsychroLib 2.5.0).
+        (
+            Says::DeltaT { least: None, most: Some(q("7 °C")) },
+            |h| (h.temperature, h.humidity) = (Some(q("25 °C")), Some(q("60 %"))),
+            |h| (h.temperature, h.humidity) = (Some(q("25 °C")), Some(q("50 %"))),
+            |h| h.humidity = None,
+            "Delta T",
+        ),
+        (
+            Says::DeltaT { least: Some(q("3 °C")), most: None },
+            |h| (h.temperature, h.humidity) = (Some(q("25 °C")), Some(q("70 %"))),
+            |h| (h.temperature, h.humidity) = (Some(q("25 °C")), Some(q("80 %"))),
+            |h| h.temperature = None,
+            "Delta T",
+        ),
+        (
+            Says::RainFree { hours: 4 },
+            |h| h.rain = Some(q("0 mm")),
+            |h| h.rain = Some(q("0.5 mm")),
+            |h| (h.rain, h.rain_chance) = (None, None),
+            "rain",
+        ),
+        (
+            Says::RainFree { hours: 4 },
+            |h| (h.rain, h.rain_chance) = (None, Some(q("20 %"))),
+            |h| h.rain = Some(q("0.1 in")),
+            |h| h.rain_chance = Some(q("60 %")),
+            "rain",
+        ),
+    ];
+    for (says, inside, outside, unknown, word) in cases {
+        let mut farm = saying(says.clone());
+        for (change, expected) in
+            [(inside, Verdict::Allowed), (outside, Verdict::Forbidden), (unknown, Verdict::Doubtful)]
+        {
+            farm.forecast.hours[12] = fair(DAY.at(12, 0, 0, 0));
+            edit(&mut farm, 12, change);
+            let (verdict, words) = why(&farm, 12);
+            assert_eq!(verdict, expected, "{says:?}");
+            assert!(expected == Verdict::Allowed || words.contains(word), "{words}");
+        }
+        assert_eq!(at(&farm, 6).verdict, Verdict::Allowed, "another hour is another matter");
+    }
+}
+
+#[test]
+fn the_edge_of_a_limit_is_inside_and_units_do_not_move_it() {
+    // 86 °F are exactly 30 °C.
+    let mut farm = saying(Says::Temperature { least: None, most: Some(q("86 °F")) });
+    farm.practice.most_air = Some(q("40 °C"));
+    farm.practice.good_delta_t = Some(q("20 °C"));
+    edit(&mut farm, 12, |hour| hour.temperature = Some(q("30 °C")));
+    assert_eq!(at(&farm, 12).verdict, Verdict::Allowed);
+    // 30 °C and 50 %: Delta T is 7.995 by PsychroLib 2.5.0; 15 °C and 80 %: 2.015.
+    for (air, humidity, says, expected) in [
+        ("30 °C", "50 %", Says::DeltaT { least: None, most: Some(q("8 °C")) }, Verdict::Allowed),
+        ("15 °C", "80 %", Says::DeltaT { least: Some(q("2 °C")), most: None }, Verdict::Allowed),
+        ("15 °C", "80 %", Says::DeltaT { least: Some(q("2.05 °C")), most: None }, Verdict::Forbidden),
+        ("30 °C", "50 %", Says::DeltaT { least: None, most: Some(q("7.9 °C")) }, Verdict::Forbidden),
+    ] {
+        let mut farm = saying(says);
+        edit(&mut farm, 12, |hour| (hour.temperature, hour.humidity) = (Some(q(air)), Some(q(humidity))));
+        assert_eq!(at(&farm, 12).verdict, expected, "{air} {humidity}");
+    }
+}
+
+#[test]
+fn rain_counts_from_the_end_of_the_hour() {
+    let mut farm = saying(Says::RainFree { hours: 4 });
+    edit(&mut farm, 15, |hour| hour.rain = Some(q("2 mm")));
+    // Sprayed from 10 to 11, it stays dry until 15: four hours. From 11 to 12 it needs 16.
+    for (hour, expected) in
+        [(10, Verdict::Allowed), (11, Verdict::Forbidden), (15, Verdict::Forbidden), (16, Verdict::Allowed)]
+    {
+        assert_eq!(at(&farm, hour).verdict, expected, "{hour}");
+    }
+    edit(&mut farm, 15, |hour| (hour.rain, hour.rain_chance) = (Some(q("0 mm")), Some(q("50 %"))));
+    assert_eq!(why(&farm, 11), (Verdict::Doubtful, "rain is likely; no rain for 4 h after it".to_owned()));
+    farm.practice.wet_chance = Some(q("60 %"));
+    assert_eq!(at(&farm, 11).verdict, Verdict::Allowed);
+    // The forecast ends before the time that must stay dry.
+    farm.forecast.hours.truncate(24);
+    assert_eq!((at(&farm, 19).verdict, at(&farm, 20).verdict), (Verdict::Allowed, Verdict::Doubtful));
+    // Without a label's word, rain in the hour itself is doubtful.
+    let mut farm = self::farm();
+    edit(&mut farm, 15, |hour| hour.rain = Some(q("2 mm")));
+    assert_eq!((at(&farm, 14).verdict, at(&farm, 15).verdict), (Verdict::Allowed, Verdict::Doubtful));
+}
+
+#[test]
+fn times_by_the_sun_cut_to_the_minute() {
+    let after = SunTime { sunset: false, minutes: 60 };
+    let before = SunTime { sunset: true, minutes: -120 };
+    let mut farm = saying(Says::Daylight { from: after, to: before });
+    let hours = hours_of(&farm);
+    // pvlib 0.16.1 for 41.2 N, 96.4 W: sunrise 05:52:19, sunset 20:58:52; so 06:52:19 to 18:58:52, in whole minutes inside.
+    let best = hours.best.unwrap();
+    assert_eq!((best.from, best.to), (DAY.at(6, 53, 0, 0), DAY.at(18, 58, 0, 0)));
+    for (hour, verdict, part) in [
+        (5, Verdict::Forbidden, false),
+        (6, Verdict::Forbidden, true),
+        (7, Verdict::Allowed, false),
+        (18, Verdict::Forbidden, true),
+        (19, Verdict::Forbidden, false),
+    ] {
+        let judged = &hours.hours[hour];
+        assert_eq!((judged.verdict, judged.part.is_some()), (verdict, part), "{hour}");
+    }
+    assert!(why(&farm, 5).1.contains("the sun rises at 05:52 and sets at 20:58"), "{}", why(&farm, 5).1);
+    // Where the farm lies is not typed, or nonsense: nothing is taken for day.
+    for (latitude, zone, words) in [
+        ("", "America/Chicago", "latitude and longitude"),
+        ("95", "America/Chicago", "\"95\""),
+        ("41.2", "", "time zone"),
+        ("41.2", "Mars/Base", "Mars/Base"),
+    ] {
+        let place = farm.place.as_mut().unwrap();
+        (place.latitude, place.zone) = (latitude.to_owned(), zone.to_owned());
+        assert!(hours_of(&farm).hours.iter().all(|hour| hour.verdict == Verdict::Doubtful));
+        let told = found(&farm, "Sunrise and sunset cannot be told").unwrap();
+        assert!(told.level == Level::Check && told.hint.contains(words), "{told:?}");
+    }
+}
+
+#[test]
+fn the_far_north_has_no_sunrise_and_still_an_answer() {
+    let mut farm = saying(Says::Daylight { from: SunTime::SUNRISE, to: SunTime::SUNSET });
+    let place = farm.place.as_mut().unwrap();
+    (place.latitude, place.longitude) = ("78.2".to_owned(), "15.6".to_owned());
+    place.zone = "Arctic/Longyearbyen".to_owned();
+    // The sun does not set there in June, nor rise in December.
+    assert!(hours_of(&farm).hours.iter().all(|hour| hour.verdict == Verdict::Allowed));
+    let winter = date(2031, 12, 12);
+    farm.forecast.hours = fair_days(winter, 1);
+    farm.passes["p"].date = winter;
+    assert!(hours_of(&farm).hours.iter().all(|hour| hour.verdict == Verdict::Forbidden));
+}
+
+#[test]
+fn inversions_are_assumed_by_the_published_rules() {
+    let mut farm = saying(Says::NoInversion);
+    for hour in &mut farm.forecast.hours {
+        (hour.cloud, hour.wind) = (Some(q("10 %")), Some(q("4 mph")));
+    }
+    // From 1 h before sunset to 1 h after sunrise (T. Wolf, 2018): 19:58 to 06:52.
+    for (hour, expected) in [
+        (6, Verdict::Forbidden),
+        (7, Verdict::Allowed),
+        (18, Verdict::Allowed),
+        (19, Verdict::Forbidden),
+        (0, Verdict::Forbidden),
+    ] {
+        assert_eq!(at(&farm, hour).verdict, expected, "{hour}");
+    }
+    assert!(why(&farm, 0).1.contains("T. Wolf, Top Crop Manager"), "{:?}", why(&farm, 0));
+    // Cloud or wind clears; what is not known does not.
+    for (cloud, wind, expected) in [
+        (Some("30 %"), Some("4 mph"), Verdict::Allowed),
+        (Some("10 %"), Some("8 mph"), Verdict::Allowed),
+        (None, Some("4 mph"), Verdict::Forbidden),
+        (None, None, Verdict::Forbidden),
+        (Some("25 %"), Some("4 mph"), Verdict::Forbidden),
+    ] {
+        edit(&mut farm, 0, |hour| (hour.cloud, hour.wind) = (cloud.map(q), wind.map(q)));
+        assert_eq!(at(&farm, 0).verdict, expected, "{cloud:?} {wind:?}");
+    }
+    // What is measured at two heights decides.
+    edit(&mut farm, 0, |hour| (hour.cloud, hour.wind, hour.higher) = (None, Some(q("4 mph")), Some(q("19 °C"))));
+    assert_eq!(at(&farm, 0).verdict, Verdict::Allowed);
+    // Calm under a clear sky is a sign of its own (Canola Council of Canada: below 3 km/h, cloud of 25 % or less).
+    edit(&mut farm, 0, |hour| (hour.cloud, hour.wind, hour.higher) = (Some(q("25 %")), Some(q("2 km/h")), None));
+    let outlook = Outlook::of(&farm);
+    let signs = &outlook.skies().next().unwrap().inversion;
+    assert_eq!(signs.len(), 2, "{signs:?}");
+    assert!(signs.iter().all(|(_, basis)| matches!(basis, Basis::Published(_))));
+    // An inversion by day is measured as air that is warmer higher up (Oklahoma Mesonet).
+    for (higher, expected) in
+        [("19 °C", Verdict::Allowed), ("20 °C", Verdict::Allowed), ("20.5 °C", Verdict::Forbidden)]
+    {
+        edit(&mut farm, 12, |hour| hour.higher = Some(q(higher)));
+        assert_eq!(at(&farm, 12).verdict, expected, "{higher}");
+    }
+    // Without a label's word it is doubtful.
+    farm.products["a"].label.clear();
+    assert_eq!(at(&farm, 1).verdict, Verdict::Doubtful);
+}
+
+#[test]
+fn wind_toward_a_neighbour() {
+    let mut farm = saying(Says::NotToward { what: "vineyards, beehives".to_owned() });
+    let neighbour = |what: &str, side: &str| Neighbour { what: what.to_owned(), side: side.to_owned(), distance: None };
+    farm.fields["f"].neighbours = vec![neighbour("vineyard", "east")];
+    // From the west it blows to the east.
+    for (from, expected) in [
+        (Some("W"), Verdict::Forbidden),
+        (Some("SW"), Verdict::Forbidden),
+        (Some("SSW"), Verdict::Allowed),
+        (Some("E"), Verdict::Allowed),
+        (None, Verdict::Doubtful),
+    ] {
+        edit(&mut farm, 12, |hour| hour.wind_from = from.map(q));
+        assert_eq!(at(&farm, 12).verdict, expected, "{from:?}");
+    }
+    assert_eq!(
+        why(&farm, 11),
+        (Verdict::Forbidden, "wind from W; no wind toward vineyard on the east of Mill field".to_owned())
+    );
+    // A side that is not typed hides it from the wind; the label names it all the same.
+    farm.fields["f"].neighbours = vec![neighbour("vineyard", "")];
+    assert_eq!(at(&farm, 12).verdict, Verdict::Doubtful);
+    // Another neighbour is what the farm looks after.
+    farm.fields["f"].neighbours = vec![neighbour("creek", "east"), neighbour("garden", "behind the barn")];
+    assert_eq!((at(&farm, 11).verdict, at(&farm, 12).verdict), (Verdict::Doubtful, Verdict::Allowed));
+    farm.products["a"].label[0].says = Says::Buffer { to: "creeks".to_owned(), width: q("66 ft") };
+    let hours = hours_of(&farm);
+    let (bind, verdict) = hours.hours[11].binds[0];
+    assert_eq!(
+        (verdict, &hours.limits[bind].basis),
+        (Verdict::Doubtful, &Basis::Label("Alpha 480 SL (demo), page 3".to_owned()))
+    );
+}
+
+#[test]
+fn a_gust_above_the_labels_wind_is_doubtful() {
+    let mut farm = saying(wind("10 mph", None, None));
+    edit(&mut farm, 12, |hour| hour.gust = Some(q("11 mph")));
+    let hours = hours_of(&farm);
+    let (bind, verdict) = hours.hours[12].binds[0];
+    assert_eq!(verdict, Verdict::Doubtful);
+    let source = hours.limits[bind].basis.source();
+    assert!(source.contains("page 3") && source.contains("Purdue"), "{source}");
+    edit(&mut farm, 12, |hour| hour.gust = Some(q("10 mph")));
+    assert_eq!(at(&farm, 12).verdict, Verdict::Allowed);
+    // Mean wind above a gust's limit is above it, whatever the gust.
+    let mut farm = saying(wind("20 mph", None, Some("9 mph")));
+    edit(&mut farm, 12, |hour| (hour.wind, hour.gust) = (Some(q("9.5 mph")), None));
+    assert_eq!(at(&farm, 12).verdict, Verdict::Forbidden);
+}
+
+#[test]
+fn the_tightest_of_all_labels_binds_and_doubt_stays_doubt() {
+    let mut farm = saying(wind("8 mph", None, None));
+    farm.passes["p"].mix.push(Line::new("b", q("1 pt/ac")));
+    farm.products["b"].label.push(Statement::new(wind("5 mph", None, None), "page 2"));
+    let hours = hours_of(&farm);
+    let limit = &hours.limits[hours.hours[12].binds[0].0];
+    assert_eq!((limit.text.as_str(), limit.outside), ("wind at most 5 mph", Verdict::Forbidden));
+    assert_eq!(limit.basis, Basis::Label("Beta 480 SL (demo), page 2".to_owned()));
+    assert_eq!(hours.limits.iter().filter(|limit| limit.text.starts_with("wind at most")).count(), 1);
+    // The tighter one speaks under a condition of which nothing is typed.
+    farm.products["b"].label[0].when.push(When::ColderThan(q("50 °F")));
+    assert_eq!(why(&farm, 12), (Verdict::Doubtful, "wind 6 mph; wind at most 5 mph colder than 50 °F".to_owned()));
+    edit(&mut farm, 12, |hour| hour.wind = Some(q("8.5 mph")));
+    assert_eq!(at(&farm, 12).verdict, Verdict::Forbidden);
+    // A statement for another crop does not speak.
+    farm.products["b"].label[0].crop = "corn".to_owned();
+    edit(&mut farm, 12, |hour| hour.wind = Some(q("6 mph")));
+    assert_eq!(at(&farm, 12).verdict, Verdict::Allowed);
+}
+
+#[test]
+fn laws_bind_in_their_time_and_for_their_products() {
+    let mut farm = farm();
+    let law = Law {
+        name: "Spray rule 12".to_owned(),
+        since: Some(date(2031, 6, 1)),
+        until: Some(DAY),
+        about: "azine".to_owned(),
+        says: Statement::new(wind("5 mph", None, None), ""),
+    };
+    farm.laws.insert("law".to_owned(), law);
+    let hours = hours_of(&farm);
+    let (bind, verdict) = hours.hours[12].binds[0];
+    assert_eq!(verdict, Verdict::Forbidden);
+    assert!(hours.limits[bind].basis.source().contains("Spray rule 12"));
+    for change in [
+        (|law| law.since = Some(date(2031, 6, 13))) as fn(&mut Law),
+        |law| (law.since, law.until) = (None, Some(date(2031, 6, 11))),
+        |law| (law.until, law.about) = (None, "bzine".to_owned()),
+    ] {
+        let mut farm = farm.clone();
+        change(&mut farm.laws["law"]);
+        assert_eq!(at(&farm, 12).verdict, Verdict::Allowed);
+    }
+    farm.laws["law"].about = String::new();
+    assert_eq!(at(&farm, 12).verdict, Verdict::Forbidden, "for every pesticide");
+}
+
+#[test]
+fn the_farms_own_limits_are_doubtful_and_say_on_what_they_rest() {
+    let mut farm = farm();
+    for (change, word) in [
+        ((|hour| hour.wind = Some(q("11 mph"))) as fn(&mut Hour), "wind at most 10 mph"),
+        (|hour| hour.wind = Some(q("2 mph")), "wind at least 3 mph"),
+        (|hour| hour.gust = Some(q("16 mph")), "gusts at most 15 mph"),
+        (|hour| hour.humidity = Some(q("30 %")), "Delta T good up to 14.4 °F"),
+        (|hour| hour.humidity = Some(q("90 %")), "Delta T at least 3.6 °F"),
+        (|hour| hour.temperature = Some(q("31 °C")), "air at most 86 °F"),
+        (|hour| hour.temperature = Some(q("4 °C")), "air at least 41 °F"),
+        (|hour| hour.wind = None, "wind at most 10 mph"),
+    ] {
+        farm.forecast.hours[12] = fair(DAY.at(12, 0, 0, 0));
+        edit(&mut farm, 12, change);
+        let hours = hours_of(&farm);
+        assert_eq!(hours.hours[12].verdict, Verdict::Doubtful, "{word}");
+        let bound = hours.hours[12].binds.iter().map(|(bind, _)| &hours.limits[*bind]);
+        let limit = bound.into_iter().find(|limit| limit.text == word).unwrap_or_else(|| panic!("{word}"));
+        assert!(matches!(limit.basis, Basis::Published(_) | Basis::Practice), "{limit:?}");
+    }
+    farm.forecast.hours[12] = fair(DAY.at(12, 0, 0, 0));
+    farm.practice.most_wind = Some(q("5 mph"));
+    assert_eq!(at(&farm, 12).verdict, Verdict::Doubtful, "as typed");
+    // A label that is stricter silences it; one that is not leaves it.
+    farm.products["a"].label.push(Statement::new(wind("4 mph", None, None), "page 3"));
+    let texts = |farm: &Farm| -> Vec<String> {
+        let is = |text: &String| text.starts_with("wind at most");
+        hours_of(farm).limits.into_iter().map(|limit| limit.text).filter(is).collect()
+    };
+    assert_eq!(texts(&farm), ["wind at most 4 mph"]);
+    farm.products["a"].label[0].says = wind("15 mph", None, None);
+    assert_eq!(texts(&farm), ["wind at most 15 mph", "wind at most 5 mph"]);
+    assert_eq!(at(&farm, 12).verdict, Verdict::Doubtful);
+}
+
+/// Clocks go on on the second Sunday in March and back on the first in November, by the law of the United States.
+#[test]
+fn days_on_which_the_clock_changes() {
+    let mut farm = farm();
+    let (spring, autumn) = (date(2031, 3, 9), date(2031, 11, 2));
+    farm.passes["p"].date = spring;
+    // The file has an hour that the clock skips.
+    farm.forecast.hours = fair_days(spring, 2);
+    let hours = hours_of(&farm);
+    assert_eq!(hours.hours.len(), 23);
+    assert!(hours.hours.iter().all(|hour| hour.at.hour() != 2));
+    assert!(hours.best.is_some(), "no gap where the clock skips");
+    let all = |farm: &Farm, day, time| {
+        let outlook = Outlook::of(farm);
+        let days = hours::judge_days(farm, &outlook, &farm.passes["p"], needs(time));
+        days.into_iter().find(|(of, _)| *of == day).unwrap().1
+    };
+    assert!(all(&farm, spring, 23.0).best.is_some() && all(&farm, spring, 23.1).best.is_none());
+
+    farm.passes["p"].date = autumn;
+    farm.forecast.hours = fair_days(autumn, 2);
+    // Without the second 1 o'clock the forecast has a gap there.
+    assert_eq!(hours_of(&farm).hours.len(), 24);
+    assert_eq!(all(&farm, autumn, 24.0).best, None);
+    let mut again = fair(autumn.at(1, 0, 0, 0));
+    again.again = true;
+    farm.forecast.hours.insert(2, again);
+    let hours = hours_of(&farm);
+    assert_eq!(hours.hours.len(), 25);
+    let ones: Vec<bool> = hours.hours.iter().filter(|hour| hour.at.hour() == 1).map(|hour| hour.again).collect();
+    assert_eq!(ones, [false, true]);
+    assert!(all(&farm, autumn, 25.0).best.is_some() && all(&farm, autumn, 25.1).best.is_none());
+    // The second of the two is judged by itself.
+    farm.forecast.hours[2].wind = Some(q("20 mph"));
+    let verdicts: Vec<Verdict> = hours_of(&farm).hours[1..3].iter().map(|hour| hour.verdict).collect();
+    assert_eq!(verdicts, [Verdict::Allowed, Verdict::Doubtful]);
+}
+
+#[test]
+fn a_gap_in_the_forecast_breaks_a_span() {
+    let mut farm = farm();
+    farm.forecast.hours.remove(10);
+    let hours = taking(&farm, needs(11.0));
+    assert_eq!(hours.hours.len(), 23);
+    assert_eq!(hours.best.unwrap().from, DAY.at(11, 0, 0, 0));
+    let hours = taking(&farm, needs(20.0));
+    let (span, share) = hours.longest.unwrap();
+    assert_eq!((hours.best, span.from), (None, DAY.at(11, 0, 0, 0)));
+    assert!((share.to_percent() - 65.0).abs() < 1e-9, "13 of 20 hours");
+    assert_eq!(taking(&farm, needs(5.0)).best.unwrap().from, DAY.at(0, 0, 0, 0), "the earliest that fits");
+    // What must stay dry beyond a gap is not known to.
+    farm.products["a"].label.push(Statement::new(Says::RainFree { hours: 2 }, "page 3"));
+    assert_eq!(at(&farm, 7).verdict, Verdict::Allowed);
+    assert_eq!(at(&farm, 8).verdict, Verdict::Doubtful);
+}
+
+#[test]
+fn what_is_said_is_little_and_says_what_to_do() {
+    // No hour is allowed; the next day is.
+    let mut farm = saying(wind("10 mph", None, None));
+    for hour in &mut farm.forecast.hours[..24] {
+        hour.wind = Some(q("14 mph"));
+    }
+    let told = found(&farm, "No hour of 2031-06-12 is allowed").unwrap();
+    assert_eq!(
+        (told.level, told.hint.as_str()),
+        (Level::Check, "The forecast allows it on 2031-06-13, 00:00 to 24:00.")
+    );
+    assert!(told.text.ends_with("most hours fail at: wind at most 10 mph (24 of 24)"), "{}", told.text);
+    assert_eq!(told.basis, Basis::Label("Alpha 480 SL (demo), page 3".to_owned()));
+    farm.forecast.hours.truncate(24);
+    assert_eq!(found(&farm, "No hour of").unwrap().hint, "The forecast ends with this day.");
+    // The pass takes longer than the day leaves.
+    let mut farm = self::farm();
+    let rig = &mut farm.rigs["r"];
+    (rig.speed, rig.boom, rig.efficiency) = (Some(q("1 mph")), Some(q("10 ft")), Some(q("50 %")));
+    let told = found(&farm, "the longest span of allowed hours").unwrap();
+    assert_eq!(told.level, Level::Check);
+    assert!(told.text.contains("00:00 to 24:00, enough for"), "{}", told.text);
+    // A start that is typed.
+    let mut farm = saying(Says::Daylight { from: SunTime::SUNRISE, to: SunTime::SUNSET });
+    farm.passes["p"].start = Some(Time::constant(5, 0, 0, 0));
+    let told = found(&farm, "is to begin at 05:00; that hour is forbidden").unwrap();
+    assert!(told.level == Level::Check && told.hint.contains("Allowed from 05:5"), "{told:?}");
+    farm.passes["p"].start = Some(Time::constant(5, 55, 0, 0));
+    assert_eq!(found(&farm, "is to begin"), None, "the sun is up by then");
+    farm.passes["p"].start = Some(Time::constant(9, 30, 0, 0));
+    assert_eq!(found(&farm, "is to begin"), None);
+    assert_eq!(hours_of(&farm).best.unwrap().from, DAY.at(9, 30, 0, 0));
+}
+
+#[test]
+fn without_a_forecast_the_note_stays_and_nothing_else_is_said() {
+    let mut farm = saying(wind("10 mph", None, None));
+    farm.products["a"].label.push(Statement::new(Says::NoInversion, "page 3"));
+    farm.passes["p"].date = date(2031, 7, 1);
+    let told = found(&farm, "The labels ask on the day: wind at most 10 mph, no inversion").unwrap();
+    assert_eq!(told.level, Level::Note);
+    assert_eq!(told.basis, Basis::Label("Alpha 480 SL (demo), page 3".to_owned()));
+    let hours = hours_of(&farm);
+    assert!(hours.hours.is_empty() && hours.limits.is_empty() && hours.best.is_none() && hours.sun.is_some());
+    // A farm without place or forecast hears nothing of either.
+    farm.place = None;
+    farm.forecast.hours.clear();
+    farm.products["a"].label.clear();
+    for words in ["Sunrise", "forecast", "time zone", "The labels ask"] {
+        assert_eq!(found(&farm, words), None, "{words}");
+    }
+}
+
+#[test]
+fn nonsense_is_borne() {
+    let mut farm = saying(Says::RainFree { hours: u32::MAX });
+    farm.products["a"].label.extend([
+        Statement::new(wind("0 mph", Some("1000000 mph"), Some("0 mph")), ""),
+        Statement::new(Says::Humidity { least: Some(q("900 %")), most: Some(q("0 %")) }, ""),
+        Statement::new(
+            Says::Daylight {
+                from: SunTime { sunset: true, minutes: 720 },
+                to: SunTime { sunset: false, minutes: -720 },
+            },
+            "",
+        ),
+        Statement::new(Says::NotToward { what: ",, ;".to_owned() }, ""),
+    ]);
+    farm.forecast.hours.extend([Hour::new(DateTime::MIN), Hour::new(DateTime::MAX), fair(DAY.at(12, 0, 0, 0))]);
+    farm.forecast.hours.reverse();
+    for (n, hour) in farm.forecast.hours.iter_mut().enumerate() {
+        hour.again = n % 3 == 0;
+        hour.humidity = Some(q("4000 %"));
+        hour.dew_point = Some(q("70 °C"));
+        hour.wind = Some(q("100000 mph"));
+    }
+    for (latitude, longitude, zone) in
+        [("90", "180", "UTC"), ("-90", "-180", "Pacific/Kiritimati"), ("1e9", "NaN", "../etc"), ("0", "0", "\u{0}")]
+    {
+        farm.place = Some(Place {
+            latitude: latitude.to_owned(),
+            longitude: longitude.to_owned(),
+            altitude: Some(q("900000000 ft")),
+            zone: zone.to_owned(),
+        });
+        assert!(hours_of(&farm).hours.iter().all(|hour| hour.verdict == Verdict::Forbidden));
+        let _ = Outlook::of(&farm).skies().count();
+    }
+    for day in [Date::MIN, Date::MAX] {
+        farm.passes["p"].date = day;
+        let _ = planned(&farm);
+    }
+}
+
+#[test]
+fn the_passes_of_a_day_one_after_another() {
+    let mut farm = farm();
+    let rig = &mut farm.rigs["r"];
+    // 80 ac at 10 mph over 100 ft and 66 %: 80 ÷ (10 × 100 ÷ 8.25 × 0.66) = 1 h of spraying.
+    (rig.speed, rig.boom, rig.efficiency) = (Some(q("10 mph")), Some(q("100 ft")), Some(q("66 %")));
+    for hour in 0..8 {
+        edit(&mut farm, hour, |hour| hour.wind = Some(q("12 mph")));
+    }
+    let first = farm.passes["p"].clone();
+    let mut same = first.clone();
+    same.name = "Same mix".to_owned();
+    let mut other = first.clone();
+    other.mix = vec![Line::new("b", q("1 pt/ac"))];
+    let mut elsewhere = first.clone();
+    elsewhere.rig = String::new();
+    let mut later = first.clone();
+    later.date = date(2031, 6, 13);
+    for (id, pass) in [("same", same), ("other", other), ("elsewhere", elsewhere), ("later", later)] {
+        farm.passes.insert(id.to_owned(), pass);
+    }
+    let plans: Vec<Plan> = farm.passes.keys().map(|id| plan(&farm, id).unwrap()).collect();
+    let plans: Vec<&Plan> = plans.iter().collect();
+    let slots = day::lay_out(&farm, DAY, &plans);
+    let ids: Vec<&str> = slots.iter().map(|slot| slot.pass.as_str()).collect();
+    assert_eq!(ids, ["p", "same", "other", "elsewhere"]);
+    let spans: Vec<_> = slots.iter().map(|slot| slot.span).collect();
+    assert_eq!(spans[0].unwrap().from, DAY.at(8, 0, 0, 0));
+    assert_eq!(spans[1].unwrap().from, spans[0].unwrap().to, "one after the other, without a clean-out");
+    assert_eq!((slots[0].clean_out, slots[1].clean_out), (None, None));
+    let wait = spans[2].unwrap().from.duration_since(spans[1].unwrap().to).as_secs_f64();
+    assert!((wait - slots[2].clean_out.unwrap().to_seconds()).abs() < 1.0 && wait > 0.0);
+    assert!(slots[3].span.is_none() && slots[3].why.contains("not known"), "{:?}", slots[3]);
+    // Only doubtful hours are left: said so.
+    for hour in &mut farm.forecast.hours {
+        hour.wind = Some(q("12 mph"));
+    }
+    let plans: Vec<Plan> = farm.passes.keys().map(|id| plan(&farm, id).unwrap()).collect();
+    let plans: Vec<&Plan> = plans.iter().collect();
+    let slot = day::lay_out(&farm, DAY, &plans).into_iter().next().unwrap();
+    assert_eq!((slot.verdict, slot.span.unwrap().from), (Some(Verdict::Doubtful), DAY.at(0, 0, 0, 0)));
+    assert!(slot.why.contains("doubtful"));
+    farm.forecast.hours.clear();
+    let plans: Vec<Plan> = farm.passes.keys().map(|id| plan(&farm, id).unwrap()).collect();
+    let plans: Vec<&Plan> = plans.iter().collect();
+    let slot = day::lay_out(&farm, DAY, &plans).into_iter().next().unwrap();
+    assert!(slot.verdict.is_none() && slot.span.is_none() && slot.why.contains("forecast"));
+}
+
+fn recorded(farm: &mut Farm, change: impl Fn(&mut Record)) -> Vec<Finding> {
+    let mut record = Record::new("Soybean, first post", DAY);
+    record.fields.insert("f".to_owned(), whole_field(&farm.fields["f"], farm.units));
+    let amount = q::<tankard_core::quantity::Amount>("20 gal").value();
+    record.lines.push(record_line(&"a".to_owned(), &farm.products["a"], amount, farm.units));
+    change(&mut record);
+    farm.records.insert("rec".to_owned(), record.clone());
+    let before = farm.clone();
+    let findings = outside::judge(farm, &record);
+    assert_eq!(*farm, before, "a record is kept as it is");
+    findings
+}
+
+#[test]
+fn a_record_outside_a_limit_is_told() {
+    let mut farm = saying(wind("10 mph", Some("3 mph"), None));
+    farm.products["a"].label.extend([
+        Statement::new(Says::Daylight { from: SunTime::SUNRISE, to: SunTime::SUNSET }, "page 3"),
+        Statement::new(Says::DeltaT { least: None, most: Some(q("8 °C")) }, "page 3"),
+        Statement::new(Says::Droplets { finest: tankard_core::farm::Droplets::Coarse, coarsest: None }, "page 3"),
+    ]);
+    assert!(recorded(&mut farm, |_| {}).is_empty(), "what was not measured is not judged");
+    let told = recorded(&mut farm, |record| record.wind = Some(q("14 mph")));
+    assert_eq!(told[0].level, Level::Check);
+    assert_eq!(
+        told[0].text,
+        "\"Soybean, first post\" of 2031-06-12: it was sprayed at 14 mph; the label of Alpha 480 SL (demo), page 3 as it is typed now asks for wind at most 10 mph"
+    );
+    assert!(recorded(&mut farm, |record| record.wind = Some(q("9 mph"))).is_empty());
+    // 30 °C and 40 %: Delta T 9.936 (PsychroLib 2.5.0).
+    let told = recorded(&mut farm, |record| {
+        (record.temperature, record.humidity) = (Some(q("30 °C")), Some(q("40 %")));
+    });
+    assert!(told.iter().any(|finding| finding.level == Level::Check && finding.text.contains("Delta T of 17.9 °F")));
+    let told = recorded(&mut farm, |record| {
+        (record.start, record.end) = (Some(Time::constant(20, 0, 0, 0)), Some(Time::constant(21, 30, 0, 0)));
+    });
+    assert!(told.iter().any(|finding| finding.text.contains("from 20:00 to 21:30")), "{told:?}");
+    let told = recorded(&mut farm, |record| {
+        (record.start, record.end) = (Some(Time::constant(9, 0, 0, 0)), Some(Time::constant(11, 30, 0, 0)));
+    });
+    assert!(told.is_empty(), "{told:?}");
+    let told = recorded(&mut farm, |record| record.droplets = Some(tankard_core::farm::Droplets::Medium));
+    assert!(told[0].text.contains("medium droplets"), "{told:?}");
+    // What the farm keeps to is a Note.
+    let told = recorded(&mut farm, |record| record.temperature = Some(q("95 °F")));
+    assert_eq!((told.len(), told[0].level), (1, Level::Note));
+    farm.fields["f"].neighbours = vec![Neighbour { what: "vineyard".to_owned(), side: "N".to_owned(), distance: None }];
+    farm.products["a"].label.push(Statement::new(Says::NotToward { what: "vineyard".to_owned() }, "page 4"));
+    let told = recorded(&mut farm, |record| record.wind_from = "S".to_owned());
+    assert!(told[0].text.contains("with wind from S"), "{told:?}");
+}
+
+#[test]
+fn a_record_keeps_what_was_expected() {
+    let mut farm = farm();
+    edit(&mut farm, 9, |hour| (hour.wind, hour.wind_from) = (Some(q("4 mph")), Some(q("NW"))));
+    edit(&mut farm, 10, |hour| hour.temperature = Some(q("72 °F")));
+    let planned = planned(&farm);
+    let time = |hour| Some(Time::constant(hour, 0, 0, 0));
+    let expected = outside::expected(&farm, &planned, time(9), time(11)).unwrap();
+    let (weakest, strongest) = expected.wind.unwrap();
+    assert_eq!((weakest.text(), strongest.text()), ("4 mph", "6 mph"));
+    assert_eq!(expected.temperature.unwrap().1.text(), "72 °F");
+    assert_eq!(expected.wind_from, "NW, W");
+    assert_eq!(expected.source, "typed by hand, 2031-06-12 09:00 to 11:00");
+    let record = from_plan(&farm, &planned).unwrap();
+    assert!(record.expected.is_some() && record.wind.is_none(), "what is expected is not measured");
+    farm.forecast.hours.clear();
+    assert_eq!(from_plan(&farm, &self::planned(&farm)).unwrap().expected, None);
+}
+
+#[test]
+fn a_typed_start_holds_back_the_best_span_and_days_are_judged_apart() {
+    let mut farm = farm();
+    farm.forecast.hours = fair_days(DAY, 7);
+    let outlook = Outlook::of(&farm);
+    let days = hours::judge_days(&farm, &outlook, &farm.passes["p"], needs(3.0));
+    assert_eq!(days.len(), 7);
+    assert!(days.iter().all(|(day, hours)| hours.best.is_some_and(|best| best.from.date() == *day)));
+}
+
+proptest! {
+    /// A label that allows less never makes an hour better, and nothing not known is better than something known to be fair.
+    #[test]
+    fn a_stricter_label_never_helps(most in 1.0..20.0_f64, less in 0.0..1.0_f64, found in 0.0..25.0_f64, known in any::<bool>()) {
+        let mut farm = saying(wind(&format!("{most:.2} mph"), None, None));
+        edit(&mut farm, 12, |hour| {
+            hour.wind = known.then(|| q(&format!("{found:.2} mph")));
+        });
+        let before = at(&farm, 12).verdict;
+        farm.products["a"].label[0].says = wind(&format!("{:.2} mph", most * less), None, None);
+        let after = at(&farm, 12).verdict;
+        prop_assert!(after >= before);
+        prop_assert!(known || before != Verdict::Allowed);
+    }
+}
