@@ -110,7 +110,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
             .best
             .map(|best| weather::hours::clock(best).replace(" to ", " and "))
             .unwrap_or_default(),
-        limits: day_limits::words(farm, plan, load),
+        limits: day_limits::words(farm, plan, pass, load),
         blanks: BLANKS.map(str::to_owned).to_vec(),
         steps,
         gauge: gauge(load, &plan.names, pass.carrier_kind, rig.tank.value(), units),
@@ -120,10 +120,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         }),
         keep_out: keep_out(&products),
         harvest: harvest_from(farm, pass, &products, load),
-        cautions: limits_and_cautions(farm, plan, pass, &products)
-            .into_iter()
-            .chain(USUAL.map(str::to_owned))
-            .collect(),
+        cautions: limits_and_cautions(farm, pass, &products).into_iter().chain(USUAL.map(str::to_owned)).collect(),
         open_findings: plan
             .findings
             .iter()
@@ -205,29 +202,19 @@ fn last_calibration(farm: &Farm, pass: &Pass, rig: &Rig) -> Option<Date> {
     rig::calibration::latest(rig, set, pass.date).map(|calibration| calibration.date)
 }
 
-fn limits_and_cautions(farm: &Farm, plan: &Plan, pass: &Pass, products: &[(&Id, &Product)]) -> Vec<String> {
-    // What the limits of the day say already is not said twice.
-    let in_limits = !plan.hours.limits.is_empty();
+fn limits_and_cautions(farm: &Farm, pass: &Pass, products: &[(&Id, &Product)]) -> Vec<String> {
+    // Wind, air and rain stand among the limits of the day.
     said(farm, pass, products, |says| match says {
-        Says::Wind { .. } | Says::Temperature { .. } | Says::RainFree { .. } if in_limits => None,
         Says::Caution { what } => Some(what.clone()),
         Says::NotWith { what, days: 0 } => Some(format!("Not together with {what}")),
         Says::NotWith { what, days } => {
             Some(format!("Not together with {what}, nor within {days} days on the same field"))
         }
-        Says::Wind { most, least: None, .. } => Some(format!("Wind at most {}", most.show(farm.units))),
-        Says::Wind { most, least: Some(least), .. } => {
-            Some(format!("Wind {} to {}", least.show(farm.units), most.show(farm.units)))
-        }
-        Says::Temperature { least, most } => match (least, most) {
-            (None, None) => None,
-            (Some(least), None) => Some(format!("Air at least {}", least.show(farm.units))),
-            (None, Some(most)) => Some(format!("Air at most {}", most.show(farm.units))),
-            (Some(least), Some(most)) => Some(format!("Air {} to {}", least.show(farm.units), most.show(farm.units))),
-        },
         Says::Droplets { finest, coarsest } => Some(format!("Droplets {}", droplets::words(*finest, *coarsest))),
+        Says::NotToward { what } => Some(format!("Not while the wind blows toward {what}")),
+        Says::BoomHeight { most } => Some(format!("Boom at most {}", most.show(farm.units))),
+        Says::GroundSpeed { most } => Some(format!("Drive at most {}", most.show(farm.units))),
         Says::Buffer { to, width } => Some(format!("Keep {} from {to}", width.show(farm.units))),
-        Says::RainFree { hours } => Some(format!("No rain for {hours} h")),
         _ => None,
     })
 }

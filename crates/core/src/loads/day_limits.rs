@@ -1,17 +1,19 @@
 //! The limits on the weather of a day as they stand on a card: of each kind the tightest, both ends of one thing together.
 
 use super::Load;
-use crate::farm::Farm;
+use crate::farm::{Farm, Pass};
 use crate::finding::Basis;
 use crate::plan::Plan;
 use crate::quantity::{Quantity, Units};
 use crate::weather::Limit;
-use crate::weather::limits::Kind;
+use crate::weather::limits::{self, Kind};
 
 /// The limits of a load, each with the product or the rule that it comes from: "wind 3 to 10 mph (Mesotrione)".
-pub(super) fn words(farm: &Farm, plan: &Plan, load: &Load) -> Vec<String> {
+pub(super) fn words(farm: &Farm, plan: &Plan, pass: &Pass, load: &Load) -> Vec<String> {
+    // Without a forecast the plan has no hours and no limits of them; the day has its limits all the same.
+    let of_day = if plan.hours.limits.is_empty() { limits::of(farm, pass) } else { plan.hours.limits.clone() };
     // Those of which it cannot be told whether they speak stand in their own words.
-    let (sure, unsure): (Vec<&Limit>, Vec<&Limit>) = plan.hours.limits.iter().partition(|limit| limit.doubt.is_empty());
+    let (sure, unsure): (Vec<&Limit>, Vec<&Limit>) = of_day.iter().partition(|limit| limit.doubt.is_empty());
     let card = Card { farm, plan, sure };
     let mut all: Vec<String> = Vec::new();
     all.extend(card.range("wind", wind));

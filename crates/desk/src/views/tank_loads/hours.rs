@@ -14,7 +14,6 @@ use tankard_core::weather::{Hours, JudgedHour, Outlook, Sky, Verdict};
 use super::{cell, column, hairline};
 use crate::app::Desk;
 use crate::look;
-use crate::parts::lists;
 use crate::parts::strip::{self, Cell, Marks};
 use crate::report::words::{self, answer, clock, span_words};
 
@@ -38,7 +37,11 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
                 ui.add_space(look::GRID);
             }
         }
-        sheet(ui, |ui| limits(ui, &plan.hours));
+        if !plan.hours.limits.is_empty() {
+            sheet(ui, |ui| limits(ui, &plan.hours));
+            ui.add_space(look::GRID);
+        }
+        super::forecast::show(desk, ui);
     });
 }
 
@@ -241,13 +244,6 @@ fn limit_line(ui: &mut Ui, text: &str, basis: &str, verdict: Verdict) {
 /// All limits of the pass.
 fn limits(ui: &mut Ui, hours: &Hours) {
     ui.label(look::heading("What the hours are held against"));
-    if hours.limits.is_empty() {
-        lists::empty(
-            ui,
-            "No limit is known: no label of the mix, no rule of law and no practice of the farm is typed.",
-        );
-        return;
-    }
     let gap = ui.spacing().item_spacing.x;
     let outside = 96.0;
     let text = ((ui.available_width() - outside - 2.0 * gap) * 0.42).max(120.0);
