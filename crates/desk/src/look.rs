@@ -8,6 +8,7 @@ use egui::{
     TextStyle, Theme, Ui, Vec2, Visuals,
 };
 use tankard_core::finding::Level;
+use tankard_core::weather::Verdict;
 
 /// The colours of one theme, by role.
 #[derive(Clone, Copy, Debug)]
@@ -90,6 +91,15 @@ pub fn of_level(colours: &Colours, level: Level) -> Color32 {
         Level::Stop => colours.stop,
         Level::Check => colours.check,
         Level::Note => colours.soft,
+    }
+}
+
+/// Colour of whether an hour may be used.
+pub fn of_verdict(colours: &Colours, verdict: Verdict) -> Color32 {
+    match verdict {
+        Verdict::Allowed => colours.water,
+        Verdict::Doubtful => colours.check,
+        Verdict::Forbidden => colours.stop,
     }
 }
 

@@ -71,6 +71,10 @@ fn typical(paper: Paper) -> CardContent {
         water: "Yard well".into(),
         rig: "Big boom".into(),
         settings: lines(&["15 gal/ac, 12 mph, 38 psi", "Size 08 nozzles, 20 in apart", "Coarse droplets, boom 24 in"]),
+        calibrated: String::new(),
+        spray_between: String::new(),
+        limits: Vec::new(),
+        blanks: Vec::new(),
         steps: vec![
             step(0, "Water", "Agitator on, induction clear", "to 600 gal", ""),
             step(

@@ -45,6 +45,18 @@ pub struct CardContent {
     pub rig: String,
     /// Its settings, one a line.
     pub settings: Vec<String>,
+    /// The day of the rig's last calibration, in words.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub calibrated: String,
+    /// The span of hours in which it may be sprayed, such as "05:40 and 08:50".
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub spray_between: String,
+    /// The limits on the weather of the day, each with where it comes from.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub limits: Vec<String>,
+    /// The blanks to fill in; empty on cards issued before they could differ.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub blanks: Vec<String>,
     /// What to do, in order.
     pub steps: Vec<CardStep>,
     /// The tank drawn to scale.

@@ -3,16 +3,18 @@
 use jiff::civil::{Date, Weekday};
 
 use super::gauge::gauge;
-use super::{FillStep, Load};
+use super::{FillStep, Load, day_limits};
 use crate::farm::card::{CardContent, CardField, CardStep};
 use crate::farm::label::Says;
-use crate::farm::{CarrierKind, Farm, Field, Id, Pass, Product};
+use crate::farm::{CarrierKind, Farm, Field, Id, Pass, Product, Rig};
 use crate::finding::Level;
 use crate::label::when::{Situation, holds, words};
 use crate::label::{droplets, harvest};
 use crate::plan::Plan;
 use crate::quantity::Quantity;
 use crate::quantity::number::show;
+use crate::rig;
+use crate::weather;
 
 /// The usual cautions at the tank; the labels' own come before them.
 const USUAL: [&str; 4] = [
@@ -21,6 +23,10 @@ const USUAL: [&str; 4] = [
     "Keep an air gap or a backflow valve between the water source and the tank.",
     "Rinse each emptied container three times into the tank.",
 ];
+
+/// What is written down at the boom.
+const BLANKS: [&str; 8] =
+    ["Wind at the boom, and from where", "Gust", "Temperature", "Humidity", "Start", "Finish", "Mixed by", "Signature"];
 
 /// The content of the cards of a plan, one for each load.
 pub fn cards(farm: &Farm, plan: &Plan) -> Vec<CardContent> {
@@ -35,20 +41,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
     let products: Vec<(&Id, &Product)> =
         plan.lines.iter().filter_map(|line| farm.products.get_key_value(&line.product)).collect();
 
-    let mut settings = Vec::new();
-    if let Some(carrier) = plan.carrier {
-        settings.push(carrier.show(units));
-    }
-    let speed = pass.speed.as_ref().or(rig.speed.as_ref()).map(|speed| speed.show(units));
-    let pressure = pass.pressure.as_ref().or(rig.pressure.as_ref()).map(|pressure| pressure.show(units));
-    settings.extend([speed, pressure].into_iter().flatten().reduce(|a, b| format!("{a}, {b}")));
-    if !rig.nozzles.is_empty() {
-        settings.push(rig.nozzles.clone());
-    }
-    if let Some(droplets) = pass.droplets.or(rig.droplets) {
-        settings.push(format!("{} droplets", droplets.name()));
-    }
-
+    let settings = settings(farm, plan, pass, rig);
     let steps = load
         .steps
         .iter()
@@ -111,6 +104,14 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         },
         rig: rig.name.clone(),
         settings,
+        calibrated: last_calibration(farm, pass, rig).map(short_date).unwrap_or_default(),
+        spray_between: plan
+            .hours
+            .best
+            .map(|best| weather::hours::clock(best).replace(" to ", " and "))
+            .unwrap_or_default(),
+        limits: day_limits::words(farm, plan, pass, load),
+        blanks: BLANKS.map(str::to_owned).to_vec(),
         steps,
         gauge: gauge(load, &plan.names, pass.carrier_kind, rig.tank.value(), units),
         wear: said(farm, pass, &products, |says| match says {
@@ -162,26 +163,58 @@ pub(crate) fn said(
     sayings.into_iter().map(|(saying, names)| format!("{saying} ({})", names.join(", "))).collect()
 }
 
+/// How the rig is set, one thing a line.
+fn settings(farm: &Farm, plan: &Plan, pass: &Pass, rig: &Rig) -> Vec<String> {
+    let units = farm.units;
+    let mut lines: Vec<String> = plan.carrier.map(|carrier| carrier.show(units)).into_iter().collect();
+    let height = pass.height.as_ref().or(rig.height.as_ref()).map(|height| format!("boom at {}", height.show(units)));
+    let set = rig::set_of(farm, pass).map_or(rig.nozzles.clone(), |(_, set)| set.name.clone());
+    let classes = plan.setting.as_ref().and_then(|setting| setting.classes);
+    let droplets = classes
+        .map(rig::setting::Classes::words)
+        .or_else(|| pass.droplets.or(rig.droplets).map(|class| class.name().to_owned()))
+        .map(|class| format!("{class} droplets"));
+    let speed = pass.speed.as_ref().or(rig.speed.as_ref()).map(|speed| speed.show(units));
+    let setting = plan.setting.as_ref().and_then(|setting| Some((setting, setting.pressure?)));
+    if let Some((setting, pressure)) = setting {
+        let within = |value: String, range: Option<(String, String)>| match range {
+            Some((least, most)) if least != most => format!("{value} ({})", day_limits::to(&least, &most)),
+            _ => value,
+        };
+        let speeds = setting.speeds.and_then(|speeds| rig::setting::in_tenths(speeds, units));
+        let speeds = speeds.map(|speeds| (speeds.least.show(units), speeds.most.show(units)));
+        let pressures = setting.pressures.map(|range| (range.least.show(units), range.most.show(units)));
+        lines.push(within(setting.speed.show(units), speeds));
+        lines.push(within(pressure.show(units), pressures));
+        lines.extend(setting.duty.map(|duty| format!("valves open {}", duty.show(units))));
+    } else {
+        let pressure = pass.pressure.as_ref().or(rig.pressure.as_ref()).map(|pressure| pressure.show(units));
+        lines.extend([speed, pressure].into_iter().flatten().reduce(|a, b| format!("{a}, {b}")));
+    }
+    lines.extend(Some(set).filter(|set| !set.is_empty()));
+    lines.extend([droplets, height].into_iter().flatten().reduce(|a, b| format!("{a}, {b}")));
+    lines
+}
+
+/// The day of the last calibration with the nozzle set of the pass.
+fn last_calibration(farm: &Farm, pass: &Pass, rig: &Rig) -> Option<Date> {
+    let set = rig::set_of(farm, pass).map_or("", |(id, _)| id.as_str());
+    rig::calibration::latest(rig, set, pass.date).map(|calibration| calibration.date)
+}
+
 fn limits_and_cautions(farm: &Farm, pass: &Pass, products: &[(&Id, &Product)]) -> Vec<String> {
+    // Wind, air and rain stand among the limits of the day.
     said(farm, pass, products, |says| match says {
         Says::Caution { what } => Some(what.clone()),
         Says::NotWith { what, days: 0 } => Some(format!("Not together with {what}")),
         Says::NotWith { what, days } => {
             Some(format!("Not together with {what}, nor within {days} days on the same field"))
         }
-        Says::Wind { most, least: None, .. } => Some(format!("Wind at most {}", most.show(farm.units))),
-        Says::Wind { most, least: Some(least), .. } => {
-            Some(format!("Wind {} to {}", least.show(farm.units), most.show(farm.units)))
-        }
-        Says::Temperature { least, most } => match (least, most) {
-            (None, None) => None,
-            (Some(least), None) => Some(format!("Air at least {}", least.show(farm.units))),
-            (None, Some(most)) => Some(format!("Air at most {}", most.show(farm.units))),
-            (Some(least), Some(most)) => Some(format!("Air {} to {}", least.show(farm.units), most.show(farm.units))),
-        },
         Says::Droplets { finest, coarsest } => Some(format!("Droplets {}", droplets::words(*finest, *coarsest))),
+        Says::NotToward { what } => Some(format!("Not while the wind blows toward {what}")),
+        Says::BoomHeight { most } => Some(format!("Boom at most {}", most.show(farm.units))),
+        Says::GroundSpeed { most } => Some(format!("Drive at most {}", most.show(farm.units))),
         Says::Buffer { to, width } => Some(format!("Keep {} from {to}", width.show(farm.units))),
-        Says::RainFree { hours } => Some(format!("No rain for {hours} h")),
         _ => None,
     })
 }

@@ -217,7 +217,7 @@ impl Reckoned<'_> {
 }
 
 /// The whole tenths of a mile or kilometre an hour that lie in a range; `None` where none does.
-pub(super) fn in_tenths(speeds: Between<Speed>, units: Units) -> Option<Between<Speed>> {
+pub fn in_tenths(speeds: Between<Speed>, units: Units) -> Option<Between<Speed>> {
     let tenth = match units {
         Units::Metric => Speed::from_kilometres_per_hour(0.1),
         Units::UsCustomary | Units::Imperial => Speed::from_miles_per_hour(0.1),

@@ -3,6 +3,7 @@
 use super::asked::{Asked, speed_of};
 use super::choose::{self, against, beyond, percent};
 use super::flow::{self, Known};
+pub use super::reckon::in_tenths;
 use super::reckon::{Reckoned, Task, pressure_of, reckon, sprayed, within};
 use super::{density, fitted, nozzle, set_of};
 use crate::farm::{CarrierKind, Droplets, Farm, Id, Layout, NozzleSet, Pass, Rig};

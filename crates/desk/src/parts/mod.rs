@@ -3,6 +3,9 @@
 pub mod boxes;
 pub mod findings;
 pub mod gauge;
+pub mod hatch;
 pub mod lists;
 pub mod mark;
+pub mod setting_plot;
+pub mod strip;
 pub mod workings;

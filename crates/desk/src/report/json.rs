@@ -3,13 +3,17 @@
 use rust_decimal::prelude::ToPrimitive;
 use serde_json::{Map, Value, json};
 use tankard_core::farm::Farm;
-use tankard_core::finding::Finding;
+use tankard_core::finding::{Basis, Finding};
 use tankard_core::loads::{FillStep, Load};
 use tankard_core::mix::choice::{Choice, Collision};
 use tankard_core::plan::{NOT_JUDGED, Plan};
-use tankard_core::quantity::{Amount, AmountPerArea, Area};
+use tankard_core::quantity::{Amount, AmountPerArea, Area, Duration, Flow, Pressure, Share, Speed, Volume};
+use tankard_core::rig::rinse::RinsePlan;
+use tankard_core::rig::setting::{Between, Fit, RankedSet, Setting};
+use tankard_core::rig::work::Work;
 use tankard_core::water::ConditionerChoice;
 use tankard_core::water::dose::{Dose, per_load};
+use tankard_core::weather::{Hours, Span};
 
 /// The plans of a farm as JSON.
 pub fn plans(farm: &Farm, plans: &[Plan]) -> Value {
@@ -32,6 +36,11 @@ fn pass(farm: &Farm, plan: &Plan) -> Value {
         "carrier_l_per_ha": plan.carrier.map(tankard_core::quantity::CarrierRate::to_litres_per_hectare),
         "spray_volume_l": plan.spray_volume.to_litres(),
         "spray_time_s": plan.spray_time.map(tankard_core::quantity::Duration::to_seconds),
+        "setting": plan.setting.as_ref().map(setting),
+        "sets": plan.sets.iter().map(ranked).collect::<Vec<_>>(),
+        "work": plan.work.as_ref().map(work),
+        "rinse": plan.rinse.as_ref().map(rinse),
+        "hours": hours(&plan.hours),
         "water": {
             "id": water.id,
             "hardness_mg_per_l": water.hardness.map(tankard_core::quantity::Hardness::to_ppm),
@@ -58,6 +67,115 @@ fn pass(farm: &Farm, plan: &Plan) -> Value {
         "loads": plan.loads.iter().map(load).collect::<Vec<_>>(),
         "findings": plan.findings.iter().map(finding).collect::<Vec<_>>(),
     })
+}
+
+fn between<T: Copy>(range: Option<Between<T>>, read: impl Fn(T) -> f64) -> Value {
+    range.map_or(Value::Null, |range| json!({ "least": read(range.least), "most": read(range.most) }))
+}
+
+fn kilopascals(pressure: Pressure) -> f64 {
+    pressure.to_pascals() / 1000.0
+}
+
+/// How a nozzle set is set; droplet classes by name, from the finest to the coarsest that it may be.
+fn setting(setting: &Setting) -> Value {
+    json!({
+        "set": setting.set,
+        "name": setting.name,
+        "speed_m_per_s": setting.speed.to_metres_per_second(),
+        "flow_l_per_min": setting.flow.map(Flow::to_litres_per_minute),
+        "pressure_kpa": setting.pressure.map(kilopascals),
+        "duty": setting.duty.map(Share::to_fraction),
+        "finest": setting.classes.map(|classes| classes.finest.name()),
+        "coarsest": setting.classes.map(|classes| classes.coarsest.name()),
+        "speeds_m_per_s": between(setting.speeds, Speed::to_metres_per_second),
+        "pressures_kpa": between(setting.pressures, kilopascals),
+    })
+}
+
+fn ranked(ranked: &RankedSet) -> Value {
+    let fit = match ranked.fit {
+        Fit::Suits => "suits",
+        Fit::AtAnotherSpeed => "at_another_speed",
+        Fit::NotKnown => "not_known",
+        Fit::No => "no",
+    };
+    json!({
+        "setting": setting(&ranked.setting),
+        "fit": fit,
+        "speed_m_per_s": ranked.speed.map(Speed::to_metres_per_second),
+        "chosen": ranked.chosen,
+        "reasons": ranked.reasons.iter().map(|(text, basis)| json!({ "text": text, "basis": self::basis(basis) })).collect::<Vec<_>>(),
+    })
+}
+
+fn work(work: &Work) -> Value {
+    json!({
+        "spraying_s": work.spraying.to_seconds(),
+        "fills_s": work.fills.iter().map(|fill| fill.to_seconds()).collect::<Vec<_>>(),
+        "road_s": work.road.map(Duration::to_seconds),
+        "total_s": work.total.to_seconds(),
+        "lacks": work.lacks,
+        "in_an_hour_m2": work.in_an_hour.to_square_metres(),
+        "loads_an_hour": work.loads_an_hour,
+    })
+}
+
+/// What stays in the rig and how it is rinsed; `left` is a share of the spray's strength.
+fn rinse(rinse: &RinsePlan) -> Value {
+    json!({
+        "residual_l": rinse.residual.to_litres(),
+        "water_l": rinse.water.to_litres(),
+        "ways": rinse.ways.iter().map(|way| json!({
+            "rinses": way.rinses,
+            "each_l": way.each.to_litres(),
+            "left": way.left.to_fraction(),
+            "on_board": way.on_board,
+            "source": way.source,
+        })).collect::<Vec<_>>(),
+        "last_ground_m2": rinse.last_ground.map(Area::to_square_metres),
+        "priming_l": rinse.priming.map(|priming| Volume::to_litres(priming.volume)),
+        "priming_ground_m2": rinse.priming.and_then(|priming| priming.ground).map(Area::to_square_metres),
+        "steps": rinse.steps.iter().map(|step| json!({ "what": step.what, "basis": basis(&step.basis) })).collect::<Vec<_>>(),
+    })
+}
+
+/// The hours, by the farm's clock; `limit` counts from 0 in `limits`.
+fn hours(hours: &Hours) -> Value {
+    let span = |span: Span| json!({ "from": span.from.to_string(), "to": span.to.to_string() });
+    json!({
+        "needs_s": hours.needs.map(Duration::to_seconds),
+        "best": hours.best.map(span),
+        "longest": hours.longest.map(|(longest, share)| json!({
+            "from": longest.from.to_string(),
+            "to": longest.to.to_string(),
+            "share": share.to_fraction(),
+        })),
+        "sun": hours.sun.map(span),
+        "limits": hours.limits.iter().map(|limit| json!({
+            "text": limit.text,
+            "outside": limit.outside.word(),
+            "basis": basis(&limit.basis),
+        })).collect::<Vec<_>>(),
+        "hours": hours.hours.iter().map(|hour| json!({
+            "at": hour.at.to_string(),
+            "again": hour.again,
+            "verdict": hour.verdict.word(),
+            "part": hour.part.map(|(part, verdict)| json!({
+                "from": part.from.to_string(),
+                "to": part.to.to_string(),
+                "verdict": verdict.word(),
+            })),
+            "binds": hour.binds.iter().map(|(limit, verdict)| json!({
+                "limit": limit,
+                "verdict": verdict.word(),
+            })).collect::<Vec<_>>(),
+        })).collect::<Vec<_>>(),
+    })
+}
+
+fn basis(basis: &Basis) -> Value {
+    json!({ "kind": basis.kind(), "source": basis.source() })
 }
 
 /// A set of adjuvants: `products` are ids of the shed, `to_buy` classes that it does not hold.
@@ -95,7 +213,7 @@ fn collision(collision: &Collision) -> Value {
         "wants": collision.wants,
         "forbids": collision.forbids,
         "text": collision.text,
-        "bases": collision.bases.iter().map(|basis| json!({ "kind": basis.kind(), "source": basis.source() })).collect::<Vec<_>>(),
+        "bases": collision.bases.iter().map(basis).collect::<Vec<_>>(),
         "ways_out": collision.ways_out,
     })
 }
@@ -132,7 +250,7 @@ fn conditioner(plan: &Plan, choice: &ConditionerChoice) -> Value {
         .collect();
     object.insert("loads".to_owned(), json!(loads));
     object.insert("why".to_owned(), json!(choice.why));
-    object.insert("basis".to_owned(), json!({ "kind": choice.basis.kind(), "source": choice.basis.source() }));
+    object.insert("basis".to_owned(), basis(&choice.basis));
     Value::Object(object)
 }
 
@@ -173,6 +291,6 @@ pub fn finding(finding: &Finding) -> Value {
         "about": finding.about.to_string(),
         "text": finding.text,
         "hint": finding.hint,
-        "basis": { "kind": finding.basis.kind(), "source": finding.basis.source() },
+        "basis": basis(&finding.basis),
     })
 }

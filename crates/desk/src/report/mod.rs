@@ -3,3 +3,4 @@
 pub mod jar;
 pub mod json;
 pub mod text;
+pub mod words;

@@ -9,6 +9,9 @@ use tankard_core::loads::card::long_date;
 use tankard_core::mix::choice::per_ground;
 use tankard_core::plan::{NOT_JUDGED, Plan};
 use tankard_core::quantity::Quantity;
+use tankard_core::weather::Verdict;
+
+use super::words;
 
 /// The plan of a pass, as a person reads it in a terminal.
 pub fn plan(farm: &Farm, plan: &Plan) -> String {
@@ -57,6 +60,7 @@ fn write(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
         )?;
     }
     adjuvants(farm, plan, out)?;
+    nozzles(farm, plan, out)?;
     for load in &plan.loads {
         writeln!(
             out,
@@ -86,6 +90,7 @@ fn write(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
             }
         }
     }
+    time(farm, plan, out)?;
     for finding in &plan.findings {
         writeln!(out, "  {}", self::finding(finding))?;
     }
@@ -125,6 +130,61 @@ fn adjuvants(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
             }
         } else {
             writeln!(out, "      {}", choice.behind)?;
+        }
+    }
+    Ok(())
+}
+
+/// The setting of the pass, and the nozzle sets of the rig in order.
+fn nozzles(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
+    let units = farm.units;
+    if let Some(setting) = &plan.setting {
+        writeln!(out, "  setting  {} at {}", setting.name, words::figures(setting, units))?;
+        writeln!(out, "           {}", words::sentence(setting, units))?;
+    }
+    if !plan.sets.is_empty() {
+        writeln!(out, "  which nozzles do this pass best")?;
+    }
+    for (at, ranked) in plan.sets.iter().enumerate() {
+        let mark = if ranked.chosen { "  in this pass" } else { "" };
+        writeln!(out, "  {:>2}  {}  {}{mark}", at + 1, ranked.setting.name, words::fit_words(ranked, units))?;
+        for (reason, basis) in &ranked.reasons {
+            writeln!(out, "      {} ({basis})", reason.trim_end_matches('.'))?;
+        }
+    }
+    Ok(())
+}
+
+/// The time it takes, what stays in the rig, and the hours of the day.
+fn time(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
+    let units = farm.units;
+    if let Some(work) = &plan.work {
+        let figures: Vec<String> =
+            words::work_figures(work, units).into_iter().map(|(label, value)| format!("{label} {value}")).collect();
+        writeln!(out, "  time     {}", figures.join(", "))?;
+        if !work.lacks.is_empty() {
+            writeln!(out, "           not in it: {}", work.lacks.join("; "))?;
+        }
+    }
+    if let Some(rinse) = &plan.rinse {
+        let ways: Vec<String> = rinse.ways.iter().map(|way| words::rinse_way(way, units)).collect();
+        writeln!(out, "  rinse    {} stay in the rig; {}", rinse.residual.show(units), ways.join("; "))?;
+        if let Some(ground) = words::last_ground(farm, plan, rinse) {
+            writeln!(out, "           {ground}")?;
+        }
+        for (at, step) in rinse.steps.iter().enumerate() {
+            writeln!(out, "  {:>9}  {} ({})", at + 1, step.what.trim_end_matches('.'), step.basis)?;
+        }
+    }
+    if !plan.hours.hours.is_empty() {
+        writeln!(out, "  hours    {}", words::answer(&plan.hours, units))?;
+        for verdict in [Verdict::Allowed, Verdict::Doubtful, Verdict::Forbidden] {
+            let spans = words::spans_of(&plan.hours, verdict);
+            if !spans.is_empty() {
+                let binds = words::binding(&plan.hours, verdict);
+                let why = if binds.is_empty() { String::new() } else { format!(": {}", binds.join("; ")) };
+                writeln!(out, "           {} {}{why}", verdict.word(), spans.join(", "))?;
+            }
         }
     }
     Ok(())

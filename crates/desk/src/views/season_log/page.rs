@@ -2,14 +2,17 @@
 
 use egui::{Align, Layout, Margin, ScrollArea, Ui, Vec2};
 use tankard_core::farm::record::RecordActive;
-use tankard_core::farm::{Farm, Id, Product, Record, RecordLine};
-use tankard_core::finding::{Level, Subject};
+use tankard_core::farm::{Droplets, Expected, Farm, Id, Product, Record, RecordLine};
+use tankard_core::finding::{Finding, Level, Subject};
+use tankard_core::plan::Plan;
 use tankard_core::quantity::{Amount, AsTyped, Quantity, Units};
+use tankard_core::rig::setting::Classes;
+use tankard_core::season::outside;
 use tankard_core::season::record::{actives, from_plan, none_of, record_line, still_open, whole_field, with_amount};
 
 use crate::app::Desk;
 use crate::look;
-use crate::parts::{boxes, mark};
+use crate::parts::{boxes, findings, mark};
 
 /// Width of a label before a box.
 const LABEL: f32 = 86.0;
@@ -33,6 +36,19 @@ pub(super) struct State {
     removing: Option<Id>,
     /// The amount that is being typed.
     typing: Option<Typing>,
+    /// What lies outside a limit, found once for a state of the farm.
+    outside: Option<((u64, Id), Vec<Finding>)>,
+}
+
+impl State {
+    fn outside(&mut self, revision: u64, farm: &Farm, id: &str) -> Vec<Finding> {
+        let wanted = (revision, id.to_owned());
+        if self.outside.as_ref().is_none_or(|(known, _)| *known != wanted) {
+            let found = farm.records.get(id).map(|record| outside::judge(farm, record)).unwrap_or_default();
+            self.outside = Some((wanted, found));
+        }
+        self.outside.as_ref().map(|(_, found)| found.clone()).unwrap_or_default()
+    }
 }
 
 /// A line whose amount is being typed. Each letter makes another amount ("4", "41"), so its actives are scaled from the
@@ -54,17 +70,18 @@ enum Act {
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
     let pass = desk.document.farm().records.get(id).and_then(|record| record.pass.clone());
     let plan = pass.and_then(|pass| desk.document.plan(&pass));
+    let revision = desk.document.revision();
     let farm = desk.document.farm();
     let Some(original) = farm.records.get(id) else { return };
-    let planned = plan.and_then(|plan| from_plan(farm, &plan));
+    let planned = plan.as_ref().and_then(|plan| from_plan(farm, plan));
     let mut record = original.clone();
     let mut act = None;
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 10, bottom: 16 }).show(ui, |ui| {
             ui.set_width(ui.available_width());
             ui.spacing_mut().item_spacing.y = 2.0;
-            head(ui, &mut desk.season_log.page, farm, id, &mut record, &mut act);
-            day(ui, farm.units, &mut record, planned.as_ref());
+            head(ui, &mut desk.season_log.page, farm, revision, id, &mut record, &mut act);
+            day(ui, farm, &mut record, planned.as_ref(), plan.as_deref());
             fields(ui, farm, &mut record, planned.as_ref());
             lines(ui, &mut desk.season_log.page, farm, &mut record, planned.as_ref());
             section(ui, "Note");
@@ -95,7 +112,16 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
     }
 }
 
-fn head(ui: &mut Ui, state: &mut State, farm: &Farm, id: &str, record: &mut Record, act: &mut Option<Act>) {
+#[allow(clippy::too_many_arguments)] // The page's parts.
+fn head(
+    ui: &mut Ui,
+    state: &mut State,
+    farm: &Farm,
+    revision: u64,
+    id: &str,
+    record: &mut Record,
+    act: &mut Option<Act>,
+) {
     ui.horizontal(|ui| {
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             if boxes::act(ui, "Close").accessible_name("Close the record").clicked() {
@@ -139,10 +165,18 @@ fn head(ui: &mut Ui, state: &mut State, farm: &Farm, id: &str, record: &mut Reco
         });
         ui.label(look::soft(ui, "Common practice. Tankard does not decide what the law requires."));
     }
+    let outside = state.outside(revision, farm, id);
+    if !outside.is_empty() {
+        ui.add_space(4.0);
+        ui.label(look::heading("As it was sprayed"));
+        // They speak of this record, which is open, so that a click leads nowhere else.
+        findings::show(ui, &outside);
+    }
     ui.add_space(look::GRID);
 }
 
-fn day(ui: &mut Ui, units: Units, record: &mut Record, planned: Option<&Record>) {
+fn day(ui: &mut Ui, farm: &Farm, record: &mut Record, planned: Option<&Record>, plan: Option<&Plan>) {
+    let units = farm.units;
     let width = |ui: &Ui| BOX.min(ui.available_width());
     pair(
         ui,
@@ -159,24 +193,7 @@ fn day(ui: &mut Ui, units: Units, record: &mut Record, planned: Option<&Record>)
         ("End", |ui| boxes::time_or_none(ui, "End", &mut record.end, SHORT)),
         ("Rig", |ui| plain(ui, "Rig", &mut record.rig)),
     );
-    pair(
-        ui,
-        ("Wind", |ui| {
-            boxes::quantity_or_none(ui, "Wind", &mut record.wind, SHORT);
-            boxes::understood(ui, record.wind.as_ref(), units);
-        }),
-        ("Wind from", |ui| {
-            boxes::text(ui, "Wind from", &mut record.wind_from, SHORT);
-        }),
-    );
-    pair(
-        ui,
-        ("Temperature", |ui| {
-            boxes::quantity_or_none(ui, "Temperature", &mut record.temperature, SHORT);
-            boxes::understood(ui, record.temperature.as_ref(), units);
-        }),
-        ("Humidity", |ui| boxes::quantity_or_none(ui, "Humidity", &mut record.humidity, SHORT)),
-    );
+    weather(ui, farm, record, plan);
     pair(
         ui,
         ("Spray volume", |ui| {
@@ -198,6 +215,79 @@ fn day(ui: &mut Ui, units: Units, record: &mut Record, planned: Option<&Record>)
     if !words.is_empty() {
         soft_line(ui, LABEL, "", &words.join(" · "));
     }
+}
+
+/// What was measured, and beside it what the forecast had for the time.
+fn weather(ui: &mut Ui, farm: &Farm, record: &mut Record, plan: Option<&Plan>) {
+    let units = farm.units;
+    if let Some(expected) = &record.expected {
+        ui.add_space(4.0);
+        ui.horizontal(|ui| {
+            ui.label(look::soft(ui, "measured at the boom, and beside it what was expected"));
+        });
+        let source = format!("Forecast: {}", expected.source);
+        ui.add(egui::Label::new(look::soft(ui, source)).truncate());
+    }
+    if let Some(now) = plan.and_then(|plan| for_its_hours(farm, record, plan))
+        && boxes::act(ui, "Take the forecast for these hours").clicked()
+    {
+        record.expected = Some(now);
+    }
+    let expected = record.expected.clone().unwrap_or_default();
+    let wind = expected.wind.map(|range| ends(&range, units)).unwrap_or_default();
+    let gust = expected.gust.map(|gust| format!("up to {}", gust.show(units))).unwrap_or_default();
+    let air = expected.temperature.map(|range| ends(&range, units)).unwrap_or_default();
+    let humidity = expected.humidity.map(|range| ends(&range, units)).unwrap_or_default();
+    beside(ui, "Wind", &wind, |ui| {
+        boxes::quantity_or_none(ui, "Wind", &mut record.wind, SHORT);
+        boxes::understood(ui, record.wind.as_ref(), units);
+    });
+    beside(ui, "Gust", &gust, |ui| {
+        boxes::quantity_or_none(ui, "Gust", &mut record.gust, SHORT);
+        boxes::understood(ui, record.gust.as_ref(), units);
+    });
+    beside(ui, "Wind from", &expected.wind_from, |ui| {
+        boxes::text(ui, "Wind from", &mut record.wind_from, SHORT);
+    });
+    beside(ui, "Temperature", &air, |ui| {
+        boxes::quantity_or_none(ui, "Temperature", &mut record.temperature, SHORT);
+        boxes::understood(ui, record.temperature.as_ref(), units);
+    });
+    beside(ui, "Humidity", &humidity, |ui| boxes::quantity_or_none(ui, "Humidity", &mut record.humidity, SHORT));
+    let classes = plan.and_then(|plan| plan.setting.as_ref()?.classes).map(Classes::words).unwrap_or_default();
+    beside(ui, "Droplets", &classes, |ui| {
+        let mut all: Vec<Option<Droplets>> = vec![None];
+        all.extend(Droplets::ALL.map(Some));
+        let say = |class: &Option<Droplets>| class.map_or("not typed", Droplets::name).to_owned();
+        boxes::choice(ui, "Droplets", &mut record.droplets, &all, say, 136.0);
+    });
+}
+
+/// The forecast for the hours in which it really was sprayed, where it is not that which is kept.
+fn for_its_hours(farm: &Farm, record: &Record, plan: &Plan) -> Option<Expected> {
+    record.start.filter(|_| farm.passes.get(&plan.pass).is_some_and(|pass| pass.date == record.date))?;
+    outside::expected(farm, plan, record.start, record.end).filter(|now| record.expected.as_ref() != Some(now))
+}
+
+/// "4 to 9 mph", or one figure where both ends are alike.
+fn ends<Q: Quantity>(range: &(AsTyped<Q>, AsTyped<Q>), units: Units) -> String {
+    let (least, most) = (range.0.show(units), range.1.show(units));
+    match (least.split_once(' '), most.split_once(' ')) {
+        _ if least == most => most,
+        (Some((number, unit)), Some((_, other))) if unit == other => format!("{number} to {most}"),
+        _ => format!("{least} to {most}"),
+    }
+}
+
+/// A labelled box, and beside it what was expected.
+fn beside(ui: &mut Ui, label: &str, expected: &str, add: impl FnOnce(&mut Ui)) {
+    ui.horizontal(|ui| {
+        let width = (LABEL + SHORT + 60.0).min(ui.available_width());
+        slot(ui, width, |ui| labelled(ui, label, add));
+        if !expected.is_empty() {
+            ui.add(egui::Label::new(look::soft(ui, expected)).truncate());
+        }
+    });
 }
 
 fn plain(ui: &mut Ui, name: &str, value: &mut String) {

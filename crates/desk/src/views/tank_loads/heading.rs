@@ -1,7 +1,7 @@
 //! The heading line of a pass: name, day, fields, water, rig, time. Each opens its editor in place.
 
 use egui::{Align, Layout, TextEdit, Ui};
-use tankard_core::farm::{Droplets, Pass};
+use tankard_core::farm::{CarrierKind, Droplets, Fills, Id, Pass, Rig};
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{AsTyped, Quantity};
 
@@ -120,7 +120,14 @@ fn pages(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     ui.horizontal(|ui| {
         let cards =
             if super::cards::is_superseded(desk, &id.to_owned()) { "Load cards, superseded" } else { "Load cards" };
-        for (page, name) in [(Page::Plan, "Plan"), (Page::Cards, cards), (Page::Jar, "Jar test")] {
+        let names = [
+            (Page::Plan, "Plan"),
+            (Page::Sprayer, "Sprayer"),
+            (Page::Hours, "Hours"),
+            (Page::Cards, cards),
+            (Page::Jar, "Jar test"),
+        ];
+        for (page, name) in names {
             let chosen = desk.tank_loads.page == page;
             let text =
                 if chosen { look::strong(name) } else { egui::RichText::new(name).color(look::colours(ui).brass) };
@@ -142,14 +149,31 @@ fn pages(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         if boxes::act(ui, words).clicked() {
             crate::views::season_log::record_pass(desk, id);
         }
-        let units = desk.document.farm().units;
-        if let Some(time) = plan.spray_time.filter(|_| ui.available_width() > 150.0) {
-            ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-                ui.add_space(12.0);
-                if worked(ui, format!("{} of spraying", time.show(units)), "Time to spray") {
-                    desk.tank_loads.working = Some(Shown::Titled("Time to spray".to_owned()));
-                }
-            });
+        time(desk, ui, plan);
+    });
+}
+
+/// At the right of the pages: the hours, which lead to their page, and the time it takes, with its working.
+fn time(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
+    let units = desk.document.farm().units;
+    let (time, title) = match (&plan.work, plan.spray_time) {
+        (Some(work), _) => (Some(format!("{} in all", work.total.show(units))), super::sprayer::TOTAL.to_owned()),
+        (None, Some(time)) => (Some(format!("{} of spraying", time.show(units))), "Time to spray".to_owned()),
+        (None, None) => (None, String::new()),
+    };
+    let hours = super::hours::in_heading(&plan.hours);
+    ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+        ui.spacing_mut().item_spacing.x = 6.0;
+        ui.add_space(12.0);
+        if let Some(hours) = hours.filter(|_| ui.available_width() > 110.0)
+            && boxes::act(ui, &hours).accessible_name(format!("Hours: {hours}")).clicked()
+        {
+            desk.tank_loads.page = Page::Hours;
+        }
+        if let Some(time) = time.filter(|_| ui.available_width() > 140.0)
+            && worked(ui, time, &title)
+        {
+            desk.tank_loads.working = Some(Shown::Titled(title));
         }
     });
 }
@@ -265,6 +289,9 @@ fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass) {
         boxes::quantity_or_none(ui, "Spray volume over ground", &mut pass.carrier, 120.0);
         boxes::understood(ui, pass.carrier.as_ref(), units);
     });
+    if let Some(rig) = usual.filter(|rig| !rig.sets.is_empty() || !pass.nozzles.is_empty()) {
+        boxes::row(ui, "nozzle set", |ui| nozzle_set(ui, rig, pass));
+    }
     boxes::row(ui, "speed", |ui| {
         boxes::quantity_or_none(ui, "Speed", &mut pass.speed, 120.0);
         usual_of(ui, pass.speed.is_none(), usual.and_then(|rig| rig.speed.as_ref()));
@@ -286,9 +313,43 @@ fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass) {
             190.0,
         );
     });
+    boxes::row(ui, "boom height", |ui| {
+        boxes::quantity_or_none(ui, "Boom height", &mut pass.height, 120.0);
+        usual_of(ui, pass.height.is_none(), usual.and_then(|rig| rig.height.as_ref()));
+    });
+    if pass.carrier_kind != CarrierKind::Water || pass.density.is_some() {
+        boxes::row(ui, "carrier density", |ui| {
+            boxes::quantity_or_none(ui, "Carrier density", &mut pass.density, 120.0);
+            boxes::understood(ui, pass.density.as_ref(), units);
+            ui.label(look::soft(ui, format!("of {}", pass.carrier_kind.name())));
+        });
+    }
+    boxes::row(ui, "the tank is filled", |ui| {
+        let say = |fills: &Fills| fills.name().to_owned();
+        boxes::choice(ui, "The tank is filled", &mut pass.fills, &Fills::ALL, say, 250.0);
+    });
+    boxes::row(ui, "not before", |ui| {
+        boxes::time_or_none(ui, "Not to begin before", &mut pass.start, 120.0);
+    });
     boxes::row(ui, "words for the crew", |ui| {
         boxes::text(ui, "Words for the crew", &mut pass.note, 320.0);
     });
+}
+
+/// The set of the pass; empty for the one usually fitted. A set that the rig no longer has is kept until another is chosen.
+fn nozzle_set(ui: &mut Ui, rig: &Rig, pass: &mut Pass) {
+    let fitted = tankard_core::rig::fitted(rig).map_or("none", |(_, set)| set.name.as_str());
+    let mut all = vec![Id::new()];
+    all.extend(rig.sets.keys().cloned());
+    if !all.contains(&pass.nozzles) {
+        all.push(pass.nozzles.clone());
+    }
+    let say = |id: &Id| match rig.sets.get(id) {
+        Some(set) => set.name.clone(),
+        None if id.is_empty() => format!("usually fitted: {fitted}"),
+        None => format!("{id} (not on {})", rig.name),
+    };
+    boxes::choice(ui, "Nozzle set", &mut pass.nozzles, &all, say, 250.0);
 }
 
 fn usual_of<Q: Quantity>(ui: &mut Ui, shown: bool, usual: Option<&AsTyped<Q>>) {

@@ -7,16 +7,19 @@ mod compare;
 mod day;
 pub mod forecast;
 mod heading;
+pub(crate) mod hours;
 pub mod jar;
 mod loads;
 mod mix;
 mod passes;
 mod preview;
 mod settle;
+pub(crate) mod sprayer;
 
 use std::sync::Arc;
 
 use egui::{CentralPanel, Frame, Margin, Panel, ScrollArea, Ui, Vec2};
+use jiff::civil::DateTime;
 use tankard_core::loads::gauge::gauge;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::Quantity;
@@ -31,6 +34,10 @@ pub enum Page {
     /// The plan.
     #[default]
     Plan,
+    /// How the rig is set, rinsed and how long it takes.
+    Sprayer,
+    /// When it may be sprayed.
+    Hours,
     /// Its load cards.
     Cards,
     /// Its jar test.
@@ -76,6 +83,11 @@ pub struct State {
     pub working: Option<Shown>,
     /// The set of adjuvants that is compared with the one in the mix.
     pub compared: Option<String>,
+    /// The nozzle set whose picture is drawn; none for the pass's own.
+    pub set: Option<String>,
+    /// The hour that is looked at, and whether it is the second of two that the clock shows alike; none for the best.
+    pub hour: Option<(DateTime, bool)>,
+    pub(crate) kept: hours::Kept,
     pub(crate) other: compare::Other,
     /// A pass about to be removed.
     pub removing: bool,
@@ -143,6 +155,8 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
             ui.add_space(4.0);
             match desk.tank_loads.page {
                 Page::Plan => page(desk, ui, &id, &plan),
+                Page::Sprayer => sprayer::show(desk, ui, &id, &plan),
+                Page::Hours => hours::show(desk, ui, &id, &plan),
                 Page::Cards => cards::show(desk, ui, &id, &plan),
                 Page::Jar => jar::show(desk, ui, &plan),
             }

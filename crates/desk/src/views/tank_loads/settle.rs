@@ -46,7 +46,10 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
 fn working(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     let units = desk.document.farm().units;
     let shown: Option<Working> = match &desk.tank_loads.working {
-        Some(Shown::Titled(title)) => plan.workings.iter().find(|working| working.title == *title).cloned(),
+        Some(Shown::Titled(title)) => {
+            let rinse = plan.rinse.iter().map(|rinse| &rinse.working);
+            plan.workings.iter().chain(rinse).find(|working| working.title == *title).cloned()
+        }
         Some(Shown::InLoad(product)) => working_of(plan, desk.tank_loads.load, product, units),
         Some(Shown::InJar(product)) => super::jar::working(desk, plan, product),
         None => None,

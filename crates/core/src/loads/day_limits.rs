@@ -1,0 +1,171 @@
+//! The limits on the weather of a day as they stand on a card: of each kind the tightest, both ends of one thing together.
+
+use super::Load;
+use crate::farm::{Farm, Pass};
+use crate::finding::Basis;
+use crate::plan::Plan;
+use crate::quantity::{Quantity, Units};
+use crate::weather::Limit;
+use crate::weather::limits::{self, Kind};
+
+/// The limits of a load, each with the product or the rule that it comes from: "wind 3 to 10 mph (Mesotrione)".
+pub(super) fn words(farm: &Farm, plan: &Plan, pass: &Pass, load: &Load) -> Vec<String> {
+    // Without a forecast the plan has no hours and no limits of them; the day has its limits all the same.
+    let of_day = if plan.hours.limits.is_empty() { limits::of(farm, pass) } else { plan.hours.limits.clone() };
+    // Those of which it cannot be told whether they speak stand in their own words.
+    let (sure, unsure): (Vec<&Limit>, Vec<&Limit>) = of_day.iter().partition(|limit| limit.doubt.is_empty());
+    let card = Card { farm, plan, sure };
+    let mut all: Vec<String> = Vec::new();
+    all.extend(card.range("wind", wind));
+    all.extend(card.range("gusts", gusts));
+    all.extend(card.not_toward(load));
+    all.extend(card.first(|kind| *kind == Kind::NoInversion));
+    all.extend(card.range("air", air));
+    all.extend(card.range("humidity", humidity));
+    all.extend(card.range("Delta T", delta_t));
+    all.extend(card.all(|kind| matches!(kind, Kind::Daylight { .. })));
+    all.extend(card.rain());
+    all.extend(unsure.into_iter().map(|limit| card.with_source(limit.text.clone(), [Some(limit), None])));
+    all
+}
+
+/// An end of a limit: whether it is the lower one, its size to compare by, and its words.
+type End = (bool, f64, String);
+
+fn wind(kind: &Kind, units: Units) -> Option<End> {
+    match kind {
+        Kind::LeastWind(wind) => Some((true, wind.to_metres_per_second(), wind.show(units))),
+        Kind::MostWind(wind) => Some((false, wind.to_metres_per_second(), wind.show(units))),
+        _ => None,
+    }
+}
+
+fn gusts(kind: &Kind, units: Units) -> Option<End> {
+    match kind {
+        Kind::MostGust(gust) => Some((false, gust.to_metres_per_second(), gust.show(units))),
+        _ => None,
+    }
+}
+
+fn air(kind: &Kind, units: Units) -> Option<End> {
+    match kind {
+        Kind::LeastAir(air) => Some((true, air.to_celsius(), air.show(units))),
+        Kind::MostAir(air) => Some((false, air.to_celsius(), air.show(units))),
+        _ => None,
+    }
+}
+
+fn humidity(kind: &Kind, units: Units) -> Option<End> {
+    match kind {
+        Kind::LeastHumidity(humidity) => Some((true, humidity.to_fraction(), humidity.show(units))),
+        Kind::MostHumidity(humidity) => Some((false, humidity.to_fraction(), humidity.show(units))),
+        _ => None,
+    }
+}
+
+fn delta_t(kind: &Kind, units: Units) -> Option<End> {
+    match kind {
+        Kind::LeastDeltaT(span) => Some((true, span.to_celsius(), span.show(units))),
+        Kind::MostDeltaT(span) => Some((false, span.to_celsius(), span.show(units))),
+        _ => None,
+    }
+}
+
+struct Card<'a> {
+    farm: &'a Farm,
+    plan: &'a Plan,
+    sure: Vec<&'a Limit>,
+}
+
+impl Card<'_> {
+    /// "wind 3 to 10 mph", from the highest of the lower ends to the lowest of the upper ones.
+    fn range(&self, what: &str, of: fn(&Kind, Units) -> Option<End>) -> Option<String> {
+        let end = |lower: bool| {
+            let ends = self.sure.iter().filter_map(|limit| Some((*limit, of(&limit.kind, self.farm.units)?)));
+            ends.filter(|(_, end)| end.0 == lower).reduce(|a, b| {
+                let tighter = if lower { b.1.1 > a.1.1 } else { b.1.1 < a.1.1 };
+                if tighter { b } else { a }
+            })
+        };
+        let (least, most) = (end(true), end(false));
+        let text = match (&least, &most) {
+            (Some((_, (.., least))), Some((_, (.., most)))) => format!("{what} {}", to(least, most)),
+            (Some((_, (.., least))), None) => format!("{what} at least {least}"),
+            (None, Some((_, (.., most)))) => format!("{what} at most {most}"),
+            (None, None) => return None,
+        };
+        Some(self.with_source(text, [least.map(|(limit, _)| limit), most.map(|(limit, _)| limit)]))
+    }
+
+    /// What the wind must not blow toward beside the fields of a load, each once.
+    fn not_toward(&self, load: &Load) -> Option<String> {
+        let here = |of: &str| {
+            load.fields.iter().filter_map(|(id, _)| self.farm.fields.get(id)).any(|field| of.ends_with(&field.name))
+        };
+        let mut whats: Vec<&str> = Vec::new();
+        for limit in &self.sure {
+            if let Kind::NotToward { what, .. } = &limit.kind
+                && here(what)
+                && !whats.contains(&what.as_str())
+            {
+                whats.push(what);
+            }
+        }
+        (!whats.is_empty()).then(|| format!("no wind toward {}", whats.join(", nor ")))
+    }
+
+    /// The weightiest of a kind.
+    fn first(&self, is: fn(&Kind) -> bool) -> Option<String> {
+        let limit = self.sure.iter().find(|limit| is(&limit.kind))?;
+        Some(self.with_source(limit.text.clone(), [Some(limit), None]))
+    }
+
+    /// All of a kind.
+    fn all(&self, is: fn(&Kind) -> bool) -> Vec<String> {
+        let limits = self.sure.iter().filter(|limit| is(&limit.kind));
+        limits.map(|limit| self.with_source(limit.text.clone(), [Some(limit), None])).collect()
+    }
+
+    /// The longest time without rain.
+    fn rain(&self) -> Option<String> {
+        let hours = |limit: &Limit| match limit.kind {
+            Kind::RainFree { hours } => Some(hours),
+            _ => None,
+        };
+        // The first of the longest, which is the weightiest.
+        let limit = self.sure.iter().rev().filter(|limit| hours(limit).is_some()).max_by_key(|limit| hours(limit))?;
+        Some(self.with_source(limit.text.clone(), [Some(limit), None]))
+    }
+
+    /// A text with the products and the rules that it comes from behind it. Practice needs no name on a card.
+    fn with_source(&self, text: String, from: [Option<&Limit>; 2]) -> String {
+        let mut sources: Vec<String> = Vec::new();
+        for limit in from.into_iter().flatten() {
+            let source = match &limit.basis {
+                Basis::Label(place) => self.short_name(place),
+                // The rule's name alone; its paragraph and its date stand in the plan.
+                Basis::Local(rule) => rule.split(',').next().unwrap_or(rule).to_owned(),
+                _ => continue,
+            };
+            if !sources.contains(&source) {
+                sources.push(source);
+            }
+        }
+        if sources.is_empty() { text } else { format!("{text} ({})", sources.join(", ")) }
+    }
+
+    /// The short name of the product that a place on a label begins with.
+    fn short_name(&self, place: &str) -> String {
+        let named = |id: &String| self.farm.products.get(id).is_some_and(|product| place.starts_with(&product.name));
+        let name = self.plan.names.iter().find(|name| named(&name.product));
+        name.map_or_else(|| place.to_owned(), |name| name.short.clone())
+    }
+}
+
+/// "3 to 10 mph": the unit once, where both have the same.
+pub(super) fn to(least: &str, most: &str) -> String {
+    match (least.split_once(' '), most.split_once(' ')) {
+        (Some((number, unit)), Some((_, other))) if unit == other => format!("{number} to {most}"),
+        _ => format!("{least} to {most}"),
+    }
+}

@@ -1,0 +1,205 @@
+//! What the plan says of rig and hours in words, for the screen and for the terminal.
+
+use jiff::civil::DateTime;
+use tankard_core::farm::Farm;
+use tankard_core::plan::Plan;
+use tankard_core::quantity::{Duration, Quantity, Units};
+use tankard_core::rig::rinse::{RinsePlan, RinseWay};
+use tankard_core::rig::setting::{Classes, Fit, RankedSet, Setting, in_tenths};
+use tankard_core::rig::work::Work;
+use tankard_core::weather::{Hours, Span, Verdict};
+
+/// "coarse", or the two classes of which either may come.
+pub fn class_words(classes: Option<Classes>) -> String {
+    classes.map_or_else(|| "not in the table".to_owned(), Classes::words)
+}
+
+/// "12 mph, 41 psi, coarse droplets".
+pub fn figures(setting: &Setting, units: Units) -> String {
+    let mut parts = vec![setting.speed.show(units)];
+    parts.extend(setting.pressure.map(|pressure| pressure.show(units)));
+    parts.extend(setting.classes.map(|classes| format!("{} droplets", class_words(Some(classes)))));
+    parts.extend(setting.duty.map(|duty| format!("valves open {}", duty.show(units))));
+    parts.join(", ")
+}
+
+/// How well a set does the pass, in words.
+pub fn fit_words(ranked: &RankedSet, units: Units) -> String {
+    match (ranked.fit, ranked.speed) {
+        (Fit::Suits, _) => "suits as planned".to_owned(),
+        (Fit::AtAnotherSpeed, Some(speed)) => format!("suits at {}", speed.show(units)),
+        (Fit::AtAnotherSpeed, None) => "suits at another speed".to_owned(),
+        (Fit::NotKnown, _) => "cannot be told".to_owned(),
+        (Fit::No, _) => "does not suit".to_owned(),
+    }
+}
+
+/// "Between 10.2 and 13.4 mph pressure stays between 30 and 52 psi and droplets coarse."
+pub fn sentence(setting: &Setting, units: Units) -> String {
+    if setting.curve.is_empty() && setting.pressure.is_none() {
+        return "What a new nozzle delivers is not typed, so pressure and droplets cannot be told.".to_owned();
+    }
+    let Some(speeds) = setting.speeds.and_then(|speeds| in_tenths(speeds, units)) else {
+        return "At no speed do pressure and droplets stay inside what the set and the labels allow.".to_owned();
+    };
+    let (slowest, fastest) = (speeds.least.show(units), speeds.most.show(units));
+    let mut text =
+        if slowest == fastest { format!("At {slowest}") } else { format!("Between {}", between(&slowest, &fastest)) };
+    if let Some(pressures) = setting.pressures {
+        let (least, most) = (pressures.least.show(units), pressures.most.show(units));
+        text += &if least == most {
+            format!(" pressure stays at {least}")
+        } else {
+            format!(" pressure stays between {}", between(&least, &most))
+        };
+    }
+    let allowed = || setting.curve.iter().filter(|point| point.allowed).filter_map(|point| point.classes);
+    let classes = allowed()
+        .map(|classes| classes.finest)
+        .min()
+        .zip(allowed().map(|classes| classes.coarsest).max())
+        .map(|(finest, coarsest)| Classes { finest, coarsest });
+    if let Some(classes) = classes {
+        let joint = if setting.pressures.is_some() { " and" } else { "" };
+        text += &format!("{joint} droplets {}", class_words(Some(classes)));
+    }
+    text + "."
+}
+
+/// "10.2 and 13.4 mph": the unit once, where both have the same.
+fn between(least: &str, most: &str) -> String {
+    match (least.split_once(' '), most.split_once(' ')) {
+        (Some((number, unit)), Some((_, other))) if unit == other => format!("{number} and {most}"),
+        _ => format!("{least} and {most}"),
+    }
+}
+
+/// The times of a pass in words, each with its label.
+pub fn work_figures(work: &Work, units: Units) -> Vec<(&'static str, String)> {
+    let mut figures = vec![("spraying", work.spraying.show(units))];
+    if !work.fills.is_empty() {
+        let all: Duration = work.fills.iter().copied().sum();
+        let each = match work.fills.as_slice() {
+            [_] => String::new(),
+            fills => format!(", {} loads", fills.len()),
+        };
+        figures.push(("filling", format!("{}{each}", all.show(units))));
+    }
+    figures.extend(work.road.map(|road| ("road", road.show(units))));
+    figures.push(("in all", work.total.show(units)));
+    figures.push(("sprays an hour", work.in_an_hour.show(units)));
+    figures.extend(work.loads_an_hour.map(|loads| ("loads an hour", format!("{loads:.1}"))));
+    figures
+}
+
+/// Where the last of the spray goes.
+pub fn last_ground(farm: &Farm, plan: &Plan, rinse: &RinsePlan) -> Option<String> {
+    let ground = rinse.last_ground?;
+    let field = plan.fields.last().and_then(|planned| farm.fields.get(&planned.field));
+    let on = field.map(|field| format!(" of {}", field.name)).unwrap_or_default();
+    Some(format!(
+        "The last of the spray would still cover {}: leave that much{on} for it, and spray the rinsings there.",
+        ground.show(farm.units)
+    ))
+}
+
+/// "3 times with 40 gal leaves 1.2 %".
+pub fn rinse_way(way: &RinseWay, units: Units) -> String {
+    let source = if way.on_board { String::new() } else { format!(" ({})", way.source) };
+    format!("{} leaves {}{source}", rinses(way, units), share(way.left.to_percent()))
+}
+
+/// "3 times with 40 gal".
+pub fn rinses(way: &RinseWay, units: Units) -> String {
+    match way.rinses {
+        1 => format!("once with {}", way.each.show(units)),
+        times => format!("{times} times with {}", way.each.show(units)),
+    }
+}
+
+/// "9.1 %", "0.42 %", "0.008 %": two figures.
+pub fn share(percent: f64) -> String {
+    let decimals = match percent {
+        large if large >= 10.0 => 0,
+        middle if middle >= 1.0 => 1,
+        small if small >= 0.1 => 2,
+        _ => 3,
+    };
+    format!("{percent:.decimals$} %")
+}
+
+/// "05:40 to 08:50".
+pub fn span_words(span: Span) -> String {
+    format!("{} to {}", clock(span.from), end(span.to))
+}
+
+/// The end of a span: midnight is 24:00.
+pub fn end(time: DateTime) -> String {
+    if time.time() == jiff::civil::Time::midnight() { "24:00".to_owned() } else { clock(time) }
+}
+
+/// "05:40".
+pub fn clock(time: DateTime) -> String {
+    time.strftime("%H:%M").to_string()
+}
+
+/// The answer in a line: the best span, or why there is none.
+pub fn answer(hours: &Hours, units: Units) -> String {
+    let needs = hours.needs.map(|needs| needs.show(units));
+    match (hours.best, hours.longest, needs) {
+        (Some(best), _, Some(needs)) => format!("{}; the pass takes {needs}.", span_words(best)),
+        (Some(best), _, None) => format!("{}; how long the pass takes is not known.", span_words(best)),
+        (None, Some((span, share)), Some(needs)) => format!(
+            "No span is long enough for the {needs} it takes. The longest is {}, enough for {} of it.",
+            span_words(span),
+            self::share(share.to_percent())
+        ),
+        (None, Some((span, _)), None) => format!("The longest span is {}.", span_words(span)),
+        (None, None, _) => {
+            let doubtful = hours.hours.iter().filter(|hour| hour.verdict == Verdict::Doubtful).count();
+            match doubtful {
+                0 => "No hour of the day is allowed.".to_owned(),
+                1 => "No hour of the day is allowed; one is doubtful, and a person decides.".to_owned(),
+                many => format!("No hour of the day is allowed; {many} are doubtful, and a person decides."),
+            }
+        }
+    }
+}
+
+/// The spans of a day whose hours are judged alike: "05:00 to 09:00".
+pub fn spans_of(hours: &Hours, verdict: Verdict) -> Vec<String> {
+    hours
+        .hours
+        .chunk_by(|a, b| a.verdict == b.verdict)
+        .filter_map(|run| Some((run.first()?, run.last()?)))
+        .filter(|(first, _)| first.verdict == verdict)
+        .map(|(first, last)| {
+            let to = last.at.saturating_add(jiff::Span::new().hours(1));
+            span_words(Span { from: first.at, to })
+        })
+        .collect()
+}
+
+/// The limits that bind hours of a verdict, with just that weight, each once.
+pub fn binding(hours: &Hours, verdict: Verdict) -> Vec<&str> {
+    let mut binds: Vec<usize> = hours
+        .hours
+        .iter()
+        .filter(|hour| hour.verdict == verdict)
+        .flat_map(|hour| hour.binds.iter().filter(|(_, weight)| *weight == verdict).map(|(at, _)| *at))
+        .collect();
+    binds.sort_unstable();
+    binds.dedup();
+    binds.into_iter().filter_map(|at| hours.limits.get(at)).map(|limit| limit.text.as_str()).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::between;
+
+    #[test]
+    fn the_unit_stands_once() {
+        assert_eq!(between("10.2 mph", "13.4 mph"), "10.2 and 13.4 mph");
+        assert_eq!(between("20 in", "4.2 ft"), "20 in and 4.2 ft");
+    }
+}

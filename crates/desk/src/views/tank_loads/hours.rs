@@ -1,0 +1,424 @@
+//! The hours of a pass: the day as a strip, what the forecast has for an hour and what binds in it, all limits, and the
+//! passes of the day one after another.
+
+use egui::{Label, ScrollArea, Ui};
+use jiff::civil::{Date, DateTime};
+use tankard_core::farm::{Farm, Hour, Id};
+use tankard_core::finding::Subject;
+use tankard_core::loads::card::long_date;
+use tankard_core::plan::Plan;
+use tankard_core::quantity::{AsTyped, Duration, Quantity, Units};
+use tankard_core::weather::day::{Slot, lay_out};
+use tankard_core::weather::{Hours, JudgedHour, Outlook, Sky, Verdict};
+
+use super::{cell, column, hairline};
+use crate::app::Desk;
+use crate::look;
+use crate::parts::strip::{self, Cell, Marks};
+use crate::report::words::{self, answer, clock, span_words};
+
+/// Below this width what stands side by side comes one under the other.
+const NARROW: f32 = 720.0;
+/// Width of a label before a figure.
+const LABEL: f32 = 92.0;
+
+/// Shows the page.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
+    let width = ui.available_width() - 12.0;
+    ScrollArea::vertical().id_salt(("hours", id)).auto_shrink(false).show(ui, |ui| {
+        ui.set_width(width);
+        sheet(ui, |ui| day(desk, ui, id, plan));
+        ui.add_space(look::GRID);
+        let day = desk.document.farm().passes.get(id).map(|pass| pass.date);
+        if let Some(day) = day {
+            let slots = laid_out(desk, day);
+            if slots.len() > 1 {
+                sheet(ui, |ui| passes(desk, ui, id, day, &slots));
+                ui.add_space(look::GRID);
+            }
+        }
+        if !plan.hours.limits.is_empty() {
+            sheet(ui, |ui| limits(ui, &plan.hours));
+            ui.add_space(look::GRID);
+        }
+        super::forecast::show(desk, ui);
+    });
+}
+
+fn sheet(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+    look::sheet(ui).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        add(ui);
+    });
+}
+
+/// "05:00 allowed", "09:00 forbidden: wind at most 10 mph".
+fn name_of(hours: &Hours, hour: &JudgedHour) -> String {
+    let again = if hour.again { " again" } else { "" };
+    let binds: Vec<&str> =
+        hour.binds.iter().filter_map(|(at, _)| hours.limits.get(*at)).map(|limit| limit.text.as_str()).collect();
+    let why = if binds.is_empty() { String::new() } else { format!(": {}", binds.join("; ")) };
+    let part = hour.part.filter(|(_, verdict)| *verdict != hour.verdict);
+    let part = part.map(|(span, verdict)| format!(", {} {}", span_words(span), verdict.word())).unwrap_or_default();
+    format!("{}{again} {}{part}{why}", clock(hour.at), hour.verdict.word())
+}
+
+fn day(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
+    let farm = desk.document.farm();
+    let units = farm.units;
+    let Some(pass) = farm.passes.get(id) else { return };
+    ui.label(look::heading(format!("When may it be sprayed on {}?", long_date(pass.date))));
+    if plan.hours.hours.is_empty() {
+        let words = if farm.forecast.hours.is_empty() {
+            "The farm has no forecast yet, so no hour can be judged. Open a forecast file or type the hours in the sheet below."
+        } else {
+            "The forecast does not reach this day, so no hour can be judged. Open a newer one or type the hours in the sheet below."
+        };
+        ui.add(Label::new(words).wrap());
+        cautions(ui, None);
+        return;
+    }
+    ui.add(Label::new(look::strong(answer(&plan.hours, units))).wrap());
+    let cells = strip::cells(pass.date, &plan.hours.hours, |hour| name_of(&plan.hours, hour));
+    let best = plan.hours.best.map(|span| (span, span_words(span)));
+    let marks = Marks { sun: plan.hours.sun, best };
+    let chosen = chosen(desk, &plan.hours, &cells);
+    if let Some(picked) = strip::show(ui, "Hours of the day", &cells, &marks, chosen) {
+        desk.tank_loads.hour = Some(picked);
+    }
+    strip::legend(ui);
+    ui.add_space(4.0);
+    hairline(ui);
+    ui.add_space(4.0);
+    if let Some(key) = self::chosen(desk, &plan.hours, &cells) {
+        hour(desk, ui, id, &plan.hours, key);
+    }
+    cautions(ui, Some(desk.document.farm()));
+}
+
+/// The hour that is shown: the one chosen, else the first of the best span, else the first that is allowed, else noon.
+fn chosen(desk: &Desk, hours: &Hours, cells: &[Cell]) -> Option<(DateTime, bool)> {
+    let key = |cell: &Cell| (cell.at, cell.again);
+    let in_best = |cell: &&Cell| {
+        hours.best.is_some_and(|best| cell.at <= best.from && best.from.duration_since(cell.at).as_secs() < 3600)
+    };
+    desk.tank_loads
+        .hour
+        .filter(|wanted| cells.iter().any(|cell| key(cell) == *wanted))
+        .or_else(|| cells.iter().find(in_best).map(key))
+        .or_else(|| cells.iter().find(|cell| cell.verdict == Some(Verdict::Allowed)).map(key))
+        .or_else(|| cells.get(12).map(key))
+}
+
+/// What is reckoned once for a state of the farm and not anew in each frame.
+#[derive(Default)]
+pub(crate) struct Kept {
+    hour: Option<((u64, Id, DateTime, bool), Looked)>,
+    day: Option<((u64, Date), Vec<Slot>)>,
+}
+
+/// What an hour comes to, and why it is bound, beside its `binds`.
+#[derive(Clone)]
+struct Looked {
+    sky: Option<Sky>,
+    reasons: Vec<String>,
+}
+
+fn looked(desk: &mut Desk, id: &str, hours: &Hours, judged: &JudgedHour) -> Looked {
+    let wanted = (desk.document.revision(), id.to_owned(), judged.at, judged.again);
+    if let Some((known, looked)) = &desk.tank_loads.kept.hour
+        && *known == wanted
+    {
+        return looked.clone();
+    }
+    let farm = desk.document.farm();
+    let day = judged.at.date();
+    let sky =
+        Outlook::of_days(farm, day, day).skies().find(|sky| (sky.at, sky.again) == (judged.at, judged.again)).cloned();
+    let looked = Looked { sky, reasons: hours.reasons(farm, judged) };
+    desk.tank_loads.kept.hour = Some((wanted, looked.clone()));
+    looked
+}
+
+/// What the forecast has for an hour, and what binds in it.
+fn hour(desk: &mut Desk, ui: &mut Ui, id: &str, hours: &Hours, key: (DateTime, bool)) {
+    let Some(judged) = hours.hours.iter().find(|hour| (hour.at, hour.again) == key) else {
+        ui.label(look::strong(format!("{} is not in the forecast", clock(key.0))));
+        return;
+    };
+    let looked = looked(desk, id, hours, judged);
+    let farm = desk.document.farm();
+    let expected = farm.forecast.hours.iter().find(|hour| (hour.at, hour.again) == key);
+    let end = key.0.saturating_add(jiff::Span::new().hours(1));
+    let again = if key.1 { ", the second time" } else { "" };
+    let part = judged.part.map(|(part, verdict)| format!("; {} {}", span_words(part), verdict.word()));
+    ui.label(look::strong(format!(
+        "{} to {}{again}: {}{}",
+        clock(key.0),
+        words::end(end),
+        judged.verdict.word(),
+        part.unwrap_or_default()
+    )));
+    let figures = expected.map(|expected| figures(farm, expected, looked.sky.as_ref())).unwrap_or_default();
+    let width = ui.available_width();
+    if width < NARROW {
+        figures_of(ui, &figures, 2);
+        ui.add_space(4.0);
+        binding(ui, hours, judged, &looked);
+        return;
+    }
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing.x = 16.0;
+        let left = width * 0.42;
+        column(ui, left, |ui| figures_of(ui, &figures, 2));
+        column(ui, width - left - 16.0, |ui| binding(ui, hours, judged, &looked));
+    });
+}
+
+fn shown<Q: Quantity>(value: Option<&AsTyped<Q>>, units: Units) -> String {
+    value.map_or("not given".to_owned(), |value| value.show(units))
+}
+
+/// The figures of an hour with their names. What the forecast does not give is said to be missing.
+fn figures(farm: &Farm, hour: &Hour, sky: Option<&Sky>) -> Vec<(&'static str, String)> {
+    let units = farm.units;
+    vec![
+        ("wind", shown(hour.wind.as_ref(), units)),
+        ("air", shown(hour.temperature.as_ref(), units)),
+        ("gusts", shown(hour.gust.as_ref(), units)),
+        ("humidity", shown(hour.humidity.as_ref(), units)),
+        ("from", hour.wind_from.as_ref().map_or("not given".to_owned(), |from| from.point().to_owned())),
+        ("cloud", shown(hour.cloud.as_ref(), units)),
+        ("rain", shown(hour.rain.as_ref(), units)),
+        ("chance of rain", shown(hour.rain_chance.as_ref(), units)),
+        ("Delta T", sky.and_then(|sky| sky.delta_t).map_or("not known".to_owned(), |span| span.show(units))),
+        ("wet bulb", sky.and_then(|sky| sky.wet_bulb).map_or("not known".to_owned(), |air| air.show(units))),
+    ]
+}
+
+fn figures_of(ui: &mut Ui, figures: &[(&'static str, String)], columns: usize) {
+    let wide = (ui.available_width() - 8.0) / columns as f32;
+    ui.spacing_mut().item_spacing.y = 1.0;
+    for row in figures.chunks(columns) {
+        ui.horizontal_top(|ui| {
+            ui.spacing_mut().item_spacing.x = 4.0;
+            for (label, value) in row {
+                column(ui, LABEL.min(wide * 0.5), |ui| {
+                    ui.label(look::soft(ui, *label));
+                });
+                column(ui, wide - LABEL.min(wide * 0.5) - 8.0, |ui| {
+                    ui.add(Label::new(value).truncate());
+                });
+            }
+        });
+    }
+}
+
+/// The limits that an hour is outside of, each with its basis.
+fn binding(ui: &mut Ui, hours: &Hours, judged: &JudgedHour, looked: &Looked) {
+    if judged.binds.is_empty() {
+        ui.label("It is inside every limit that is known.");
+        return;
+    }
+    ui.label(look::heading("What speaks against it"));
+    for (place, (at, verdict)) in judged.binds.iter().enumerate() {
+        let Some(limit) = hours.limits.get(*at) else { continue };
+        let text = looked.reasons.get(place).unwrap_or(&limit.text);
+        limit_line(ui, text, &limit.basis.to_string(), *verdict);
+    }
+}
+
+fn limit_line(ui: &mut Ui, text: &str, basis: &str, verdict: Verdict) {
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing.x = 6.0;
+        let (rect, _) = ui.allocate_exact_size(egui::Vec2::new(18.0, 18.0), egui::Sense::hover());
+        strip::face_of(ui.painter(), look::colours(ui), rect.shrink2(egui::Vec2::new(0.0, 3.0)), Some(verdict));
+        column(ui, ui.available_width(), |ui| {
+            ui.spacing_mut().item_spacing.y = 0.0;
+            ui.add(Label::new(format!("{}: {text}", verdict.word())).wrap());
+            ui.add(Label::new(look::soft(ui, basis)).wrap());
+        });
+    });
+}
+
+/// All limits of the pass.
+fn limits(ui: &mut Ui, hours: &Hours) {
+    ui.label(look::heading("What the hours are held against"));
+    let gap = ui.spacing().item_spacing.x;
+    let outside = 96.0;
+    let text = ((ui.available_width() - outside - 2.0 * gap) * 0.42).max(120.0);
+    let basis = ui.available_width() - outside - text - 2.0 * gap;
+    ui.spacing_mut().item_spacing.y = 2.0;
+    ui.horizontal(|ui| {
+        for (words, width) in [("limit", text), ("outside it", outside), ("it rests on", basis)] {
+            cell(ui, width, false, |ui| {
+                ui.label(look::soft(ui, words));
+            });
+        }
+    });
+    for limit in &hours.limits {
+        hairline(ui);
+        ui.horizontal_top(|ui| {
+            column(ui, text, |ui| {
+                ui.add(Label::new(&limit.text).wrap());
+            });
+            column(ui, outside, |ui| {
+                ui.label(
+                    egui::RichText::new(limit.outside.word()).color(look::of_verdict(look::colours(ui), limit.outside)),
+                );
+            });
+            column(ui, basis, |ui| {
+                ui.add(Label::new(look::soft(ui, limit.basis.to_string())).wrap());
+            });
+        });
+    }
+}
+
+/// How the passes of the day are laid out, rig by rig.
+fn laid_out(desk: &mut Desk, day: Date) -> Vec<Slot> {
+    let wanted = (desk.document.revision(), day);
+    if let Some((known, slots)) = &desk.tank_loads.kept.day
+        && *known == wanted
+    {
+        return slots.clone();
+    }
+    let of_day: Vec<Id> =
+        desk.document.farm().passes.iter().filter(|(_, pass)| pass.date == day).map(|(id, _)| id.clone()).collect();
+    let plans: Vec<_> = of_day.iter().filter_map(|id| desk.document.plan(id)).collect();
+    let plans: Vec<&Plan> = plans.iter().map(AsRef::as_ref).collect();
+    let slots = lay_out(desk.document.farm(), day, &plans);
+    desk.tank_loads.kept.day = Some((wanted, slots.clone()));
+    slots
+}
+
+/// The passes of the day one after another, where there are several.
+fn passes(desk: &mut Desk, ui: &mut Ui, id: &str, day: Date, slots: &[Slot]) {
+    ui.label(look::heading(format!("The passes of {}, one after another", long_date(day))));
+    let farm = desk.document.farm();
+    let units = farm.units;
+    let several = slots.iter().any(|slot| slots.first().is_some_and(|first| first.rig != slot.rig));
+    let name_width = 190.0_f32.min(ui.available_width() * 0.3);
+    let hours = strip::cells(day, &[], |_| String::new());
+    let mut led = None;
+    ui.spacing_mut().item_spacing.y = 2.0;
+    for slot in slots {
+        let Some(pass) = farm.passes.get(&slot.pass) else { continue };
+        let rig = farm.rigs.get(&slot.rig).filter(|_| several).map(|rig| rig.name.clone());
+        ui.horizontal_top(|ui| {
+            column(ui, name_width, |ui| {
+                if slot.pass == id {
+                    ui.add(Label::new(look::strong(&pass.name)).truncate());
+                } else if ui
+                    .add(egui::Button::new(look::act(ui, &pass.name)).frame(false).truncate())
+                    .accessible_name(format!("Go to {}", pass.name))
+                    .clicked()
+                {
+                    led = Some(slot.pass.clone());
+                }
+                if let Some(rig) = rig {
+                    ui.add(Label::new(look::soft(ui, rig)).truncate());
+                }
+            });
+            column(ui, ui.available_width(), |ui| {
+                let judged: Vec<String> = slot
+                    .span
+                    .map(span_words)
+                    .into_iter()
+                    .chain(slot.verdict.map(|verdict| verdict.word().to_owned()))
+                    .collect();
+                let judged = judged.join(" ");
+                let before: Duration = slot.clean_out.into_iter().chain(slot.travel).sum();
+                strip::bar(ui, &format!("{}: {judged}", pass.name), &hours, slot.span, before, slot.verdict);
+                let cleaning = slot.clean_out.map(|time| format!("{} of cleaning before it", time.show(units)));
+                let travel = slot.travel.map(|time| format!("{} of road before it", time.show(units)));
+                let words: Vec<String> = [Some(judged).filter(|judged| !judged.is_empty()), cleaning, travel]
+                    .into_iter()
+                    .flatten()
+                    .chain(std::iter::once(slot.why.clone()))
+                    .collect();
+                ui.add(Label::new(look::soft(ui, words.join(". "))).wrap());
+            });
+        });
+        hairline(ui);
+    }
+    ui.horizontal_top(|ui| {
+        ui.add_space(name_width + ui.spacing().item_spacing.x);
+        strip::axis(ui, &hours);
+    });
+    if let Some(pass) = led {
+        desk.lead_to(&Subject::Pass(pass));
+    }
+}
+
+/// What no forecast can tell.
+fn cautions(ui: &mut Ui, farm: Option<&Farm>) {
+    ui.add_space(6.0);
+    let source = farm
+        .map(|farm| &farm.forecast)
+        .map(|forecast| {
+            let read =
+                forecast.read.map(|read| format!(", read {}", read.strftime("%-d %b %Y, %H:%M"))).unwrap_or_default();
+            format!(
+                "Forecast: {}{read}. ",
+                if forecast.source.is_empty() { "source not named" } else { &forecast.source }
+            )
+        })
+        .unwrap_or_default();
+    let words = format!(
+        "{source}A forecast is no measurement: measure wind, direction and temperature at the boom before starting. Do not spray in an inversion, nor toward people, water, bees or a sensitive crop."
+    );
+    ui.add(Label::new(look::soft(ui, words)).wrap());
+}
+
+/// "05:40 to 08:50", "no hour allowed"; nothing without a forecast.
+pub(super) fn in_heading(hours: &Hours) -> Option<String> {
+    if hours.hours.is_empty() {
+        return None;
+    }
+    Some(match (hours.best, hours.longest) {
+        (Some(best), _) => span_words(best),
+        (None, Some((span, _))) => format!("{}, too short", span_words(span)),
+        (None, None) => "no hour allowed".to_owned(),
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Hours, answer, in_heading};
+    use jiff::civil::date;
+    use tankard_core::quantity::{Duration, Share, Units};
+    use tankard_core::weather::{JudgedHour, Span, Verdict};
+
+    fn hours() -> Hours {
+        let day = date(2031, 6, 12);
+        Hours {
+            hours: vec![JudgedHour {
+                at: day.at(5, 0, 0, 0),
+                again: false,
+                verdict: Verdict::Allowed,
+                binds: Vec::new(),
+                part: None,
+            }],
+            needs: Some(Duration::from_hours(3.5)),
+            ..Hours::default()
+        }
+    }
+
+    #[test]
+    fn the_answer_says_what_there_is() {
+        let day = date(2031, 6, 12);
+        let span = Span { from: day.at(5, 40, 0, 0), to: day.at(8, 50, 0, 0) };
+        let units = Units::UsCustomary;
+        assert_eq!(in_heading(&Hours::default()), None);
+        assert_eq!(in_heading(&hours()).as_deref(), Some("no hour allowed"));
+        let best = Hours { best: Some(span), ..hours() };
+        assert_eq!(in_heading(&best).as_deref(), Some("05:40 to 08:50"));
+        assert_eq!(answer(&best, units), "05:40 to 08:50; the pass takes 3 h 30 min.");
+        let longest = Hours { longest: Some((span, Share::from_percent(90.5))), ..hours() };
+        assert_eq!(in_heading(&longest).as_deref(), Some("05:40 to 08:50, too short"));
+        assert_eq!(
+            answer(&longest, units),
+            "No span is long enough for the 3 h 30 min it takes. The longest is 05:40 to 08:50, enough for 90 % of it."
+        );
+    }
+}

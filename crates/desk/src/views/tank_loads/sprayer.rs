@@ -1,0 +1,480 @@
+//! The rig for a pass: which nozzles do it best, how they are set, how the rig is rinsed afterwards, and the time it takes.
+
+use egui::{Label, ScrollArea, Ui, Vec2};
+use tankard_core::farm::{CarrierKind, Pass, Rig};
+use tankard_core::finding::{Basis, Subject};
+use tankard_core::loads::card::short_date;
+use tankard_core::plan::Plan;
+use tankard_core::quantity::{AsTyped, Quantity, Speed, Units};
+use tankard_core::rig::calibration::{self, State};
+use tankard_core::rig::rinse::{RinsePlan, RinseWay};
+use tankard_core::rig::setting::{Fit, RankedSet, Setting};
+
+use super::{Shown, cell, column, hairline, worked};
+use crate::app::Desk;
+use crate::look;
+use crate::parts::{boxes, lists, setting_plot};
+use crate::report::words::{class_words, figures, fit_words, last_ground, rinses, sentence, share, work_figures};
+
+/// Below this width what stands side by side comes one under the other.
+const NARROW: f32 = 720.0;
+/// Width of a label before a fact.
+const LABEL: f32 = 106.0;
+/// The title of the working of the whole time.
+pub(super) const TOTAL: &str = "Time for the pass";
+/// Least width of a way to rinse.
+const WAY: f32 = 196.0;
+/// Height of the picture.
+const PLOT: f32 = 260.0;
+
+/// Shows the page.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
+    let width = ui.available_width() - 12.0;
+    ScrollArea::vertical().id_salt(("sprayer", id)).auto_shrink(false).show(ui, |ui| {
+        ui.set_width(width);
+        sheet(ui, |ui| sets(desk, ui, id, plan));
+        ui.add_space(look::GRID);
+        if let Some(setting) = shown(desk, plan).cloned() {
+            sheet(ui, |ui| setting_sheet(desk, ui, id, plan, &setting));
+            ui.add_space(look::GRID);
+        }
+        sheet(ui, |ui| work(desk, ui, plan));
+        ui.add_space(look::GRID);
+        sheet(ui, |ui| rinse(desk, ui, plan));
+    });
+}
+
+fn sheet(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+    look::sheet(ui).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        add(ui);
+    });
+}
+
+/// The setting whose picture is drawn: of the set that was chosen to be looked at, else the pass's own.
+fn shown<'a>(desk: &Desk, plan: &'a Plan) -> Option<&'a Setting> {
+    let wanted = desk.tank_loads.set.as_ref();
+    plan.sets
+        .iter()
+        .find(|ranked| Some(&ranked.setting.set) == wanted)
+        .map(|ranked| &ranked.setting)
+        .or(plan.setting.as_ref())
+        .or_else(|| plan.sets.first().map(|ranked| &ranked.setting))
+}
+
+// ------------------------------------------------------------------------------------------------ the sets
+
+fn sets(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
+    ui.label(look::heading("Which nozzles do this pass best?"));
+    if plan.sets.is_empty() {
+        no_set(desk, ui, id, plan);
+        return;
+    }
+    let units = desk.document.farm().units;
+    let drawn = shown(desk, plan).map(|setting| setting.set.clone());
+    ui.spacing_mut().item_spacing.y = 2.0;
+    for (at, ranked) in plan.sets.iter().enumerate() {
+        if at > 0 {
+            ui.add_space(2.0);
+            hairline(ui);
+            ui.add_space(2.0);
+        }
+        match one(ui, units, at + 1, ranked, drawn.as_ref() == Some(&ranked.setting.set)) {
+            Some(Act::Draw) => desk.tank_loads.set = Some(ranked.setting.set.clone()),
+            Some(Act::Take) => take(desk, id, ranked),
+            None => {}
+        }
+    }
+}
+
+fn no_set(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
+    let farm = desk.document.farm();
+    let Some(pass) = farm.passes.get(id) else { return };
+    let Some(rig) = farm.rigs.get(&pass.rig) else {
+        lists::empty(ui, "No rig is chosen yet; choose it in the heading line.");
+        return;
+    };
+    let words = if rig.sets.is_empty() {
+        format!(
+            "{} has no nozzle set yet. Type its nozzles from the nozzle maker's table, and this page tells speed, pressure and droplets.",
+            rig.name
+        )
+    } else if plan.carrier.is_none() {
+        "The spray volume over ground is not typed yet; type it in the heading line, at the rig.".to_owned()
+    } else {
+        format!("Nothing can be told of the nozzle sets of {}.", rig.name)
+    };
+    ui.add(Label::new(look::soft(ui, words)).wrap());
+    let subject = Subject::Rig(pass.rig.clone());
+    if boxes::act(ui, &format!("Go to {} in Shed", rig.name)).clicked() {
+        desk.lead_to(&subject);
+    }
+}
+
+enum Act {
+    Draw,
+    Take,
+}
+
+fn one(ui: &mut Ui, units: Units, rank: usize, ranked: &RankedSet, drawn: bool) -> Option<Act> {
+    let mut act = None;
+    let setting = &ranked.setting;
+    let gap = ui.spacing().item_spacing.x;
+    let (number, end) = (18.0, 92.0);
+    let room = ui.available_width() - number - end - 3.0 * gap;
+    let named = (room * 0.36).clamp(170.0, 250.0).min(room * 0.6);
+    ui.horizontal_top(|ui| {
+        cell(ui, number, false, |ui| {
+            ui.label(look::heading(rank.to_string()));
+        });
+        column(ui, named, |ui| {
+            let name = if ranked.chosen { look::strong(&setting.name) } else { egui::RichText::new(&setting.name) };
+            let response = ui
+                .add(egui::Button::new(name).frame(false).truncate())
+                .accessible_name(format!("Show {} in the picture", setting.name));
+            if drawn {
+                let line = egui::Stroke::new(2.0, look::colours(ui).brass);
+                ui.painter().hline(response.rect.x_range(), response.rect.bottom(), line);
+            }
+            if response.on_hover_cursor(egui::CursorIcon::PointingHand).clicked() {
+                act = Some(Act::Draw);
+            }
+            ui.add(Label::new(look::soft(ui, figures(setting, units))).wrap());
+        });
+        column(ui, room - named, |ui| {
+            ui.label(look::strong(capital(&fit_words(ranked, units))));
+            ui.add(Label::new(reasons(ui, ranked)).wrap());
+        });
+        column(ui, end, |ui| {
+            if ranked.chosen {
+                ui.label(look::soft(ui, "in this pass"));
+            }
+            let moves = ranked.fit == Fit::AtAnotherSpeed;
+            if (!ranked.chosen || moves)
+                && ranked.fit != Fit::No
+                && boxes::act(ui, if ranked.chosen { "Take the speed" } else { "Take" })
+                    .accessible_name(format!("Take {} for this pass", setting.name))
+                    .clicked()
+            {
+                act = Some(Act::Take);
+            }
+        });
+    });
+    act
+}
+
+fn capital(text: &str) -> String {
+    tankard_core::words::capital(text)
+}
+
+/// Why a set stands where it does, in one paragraph: each reason with its basis in soft ink behind it.
+fn reasons(ui: &Ui, ranked: &RankedSet) -> egui::text::LayoutJob {
+    let colours = look::colours(ui);
+    let mut job = egui::text::LayoutJob::default();
+    let font_id = egui::FontId::new(look::body(false).size, look::condensed());
+    for (at, (reason, basis)) in ranked.reasons.iter().enumerate() {
+        let format = |color| egui::TextFormat { font_id: font_id.clone(), color, ..Default::default() };
+        let text = format!("{}{}.", if at > 0 { " " } else { "" }, reason.trim_end_matches('.'));
+        job.append(&text, 0.0, format(colours.ink));
+        if *basis != Basis::Arithmetic {
+            job.append(&format!(" {basis}."), 0.0, format(colours.soft));
+        }
+    }
+    job
+}
+
+/// A reason with its basis in soft ink: behind it where the line has room, else under it.
+fn reasoned(ui: &mut Ui, reason: &str, basis: &Basis) {
+    let colours = look::colours(ui);
+    let mut job = egui::text::LayoutJob::default();
+    let format = |font_id, color| egui::TextFormat { font_id, color, ..Default::default() };
+    job.append(reason, 0.0, format(look::body(false), colours.ink));
+    if *basis != Basis::Arithmetic {
+        let mut whole = job.clone();
+        whole.append(&basis.to_string(), 6.0, format(look::gauge_font(), colours.soft));
+        if ui.painter().layout_job(whole.clone()).size().x <= ui.available_width() {
+            ui.add(Label::new(whole));
+            return;
+        }
+    }
+    ui.add(Label::new(job).wrap());
+    if *basis != Basis::Arithmetic {
+        ui.add(Label::new(look::soft(ui, basis.to_string())).wrap());
+    }
+}
+
+/// Puts a set, and the speed it needs, into the pass.
+fn take(desk: &mut Desk, id: &str, ranked: &RankedSet) {
+    let units = desk.document.farm().units;
+    let set = ranked.setting.set.clone();
+    let speed = (ranked.fit == Fit::AtAnotherSpeed)
+        .then(|| ranked.speed.and_then(|speed| AsTyped::<Speed>::parse(&speed.show(units)).ok()))
+        .flatten();
+    let name = ranked.setting.name.clone();
+    let told = speed.as_ref().map_or_else(
+        || format!("{name} is the nozzle set of this pass; undo brings the one before back"),
+        |speed| format!("{name} at {} is the setting of this pass; undo brings the one before back", speed.text()),
+    );
+    desk.document.edit(|farm| {
+        if let Some(pass) = farm.passes.get_mut(id) {
+            pass.nozzles = set;
+            if speed.is_some() {
+                pass.speed = speed;
+            }
+        }
+    });
+    desk.tell(told);
+}
+
+// ------------------------------------------------------------------------------------------------ the setting
+
+fn setting_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, setting: &Setting) {
+    let units = desk.document.farm().units;
+    let own = plan.setting.as_ref().is_some_and(|own| own.set == setting.set);
+    ui.label(look::heading(format!("Pressure and droplets over speed: {}", setting.name)));
+    let sentence = sentence(setting, units);
+    let facts = |desk: &mut Desk, ui: &mut Ui| setting_facts(desk, ui, id, plan, setting, own);
+    if setting.curve.is_empty() {
+        ui.add(Label::new(&sentence).wrap());
+        facts(desk, ui);
+        return;
+    }
+    let spoken = format!(
+        "Picture of pressure over speed with {}. Planned: {}. {sentence}",
+        setting.name,
+        figures(setting, units)
+    );
+    let width = ui.available_width();
+    if width < NARROW {
+        setting_plot::show(ui, setting, units, Vec2::new(width, PLOT), &spoken);
+        ui.add(Label::new(&sentence).wrap());
+        ui.add_space(4.0);
+        facts(desk, ui);
+        return;
+    }
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing.x = 16.0;
+        let plot = width * 0.62;
+        column(ui, plot, |ui| {
+            setting_plot::show(ui, setting, units, Vec2::new(plot, PLOT), &spoken);
+            ui.add(Label::new(&sentence).wrap());
+        });
+        column(ui, width - plot - 16.0, |ui| facts(desk, ui));
+    });
+}
+
+/// A label and what stands beside it; the number opens its working where the plan has one of that title.
+fn fact(desk: &mut Desk, ui: &mut Ui, plan: &Plan, label: &str, value: &str, working: &str) {
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().interact_size.y = 0.0;
+        column(ui, LABEL, |ui| {
+            ui.label(look::soft(ui, label));
+        });
+        if plan.workings.iter().any(|known| known.title == working) {
+            if worked(ui, value, label) {
+                desk.tank_loads.working = Some(Shown::Titled(working.to_owned()));
+            }
+        } else {
+            ui.add(Label::new(value).wrap());
+        }
+    });
+}
+
+fn setting_facts(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, setting: &Setting, own: bool) {
+    let farm = desk.document.farm();
+    let units = farm.units;
+    let Some(pass) = farm.passes.get(id).cloned() else { return };
+    let Some(rig) = farm.rigs.get(&pass.rig).cloned() else { return };
+    let working = format!("Setting of {}", setting.name);
+    ui.spacing_mut().item_spacing.y = 1.0;
+    ui.label(look::heading(if own { "Setting of this pass" } else { "With this set" }));
+    if let Some(carrier) = plan.carrier {
+        fact(desk, ui, plan, "spray volume", &carrier.show(units), "Spray volume");
+    }
+    fact(desk, ui, plan, "speed", &setting.speed.show(units), "");
+    if let Some(flow) = setting.flow {
+        fact(desk, ui, plan, "each nozzle gives", &flow.show(units), &working);
+    }
+    let pressure = setting.pressure.map_or("not known".to_owned(), |pressure| pressure.show(units));
+    fact(desk, ui, plan, "pressure", &pressure, &working);
+    fact(desk, ui, plan, "droplets", &class_words(setting.classes), &working);
+    if let Some(duty) = setting.duty {
+        fact(desk, ui, plan, "valves open", &duty.show(units), &working);
+    }
+    if let Some(height) = pass.height.as_ref().or(rig.height.as_ref()) {
+        fact(desk, ui, plan, "boom height", &height.show(units), "");
+    }
+    if pass.carrier_kind != CarrierKind::Water {
+        let density = pass.density.as_ref().map_or("not typed".to_owned(), |density| density.show(units));
+        fact(desk, ui, plan, "carrier density", &density, "");
+    }
+    ui.add_space(6.0);
+    calibrated(desk, ui, &pass, &rig, setting);
+}
+
+/// The last calibration with a set before the pass: when, how, by whom, and what it said of the nozzles.
+fn calibrated(desk: &mut Desk, ui: &mut Ui, pass: &Pass, rig: &Rig, setting: &Setting) {
+    ui.label(look::heading("Last calibration"));
+    match calibration::latest(rig, &setting.set, pass.date) {
+        Some(last) => {
+            let by = if last.by.trim().is_empty() { String::new() } else { format!(", {}", last.by.trim()) };
+            ui.add(Label::new(format!("{}: {}{by}", short_date(last.date), last.test.name())).wrap());
+            let said = calibration::judge(desk.document.farm(), &pass.rig, last);
+            if let Some(against) = said.against_new {
+                let off = against.to_percent();
+                let words = if off.abs() < 0.05 {
+                    "gives what a new nozzle gives".to_owned()
+                } else {
+                    let word = if off > 0.0 { "more" } else { "less" };
+                    format!("gives {:.1} % {word} than a new nozzle", off.abs())
+                };
+                ui.label(look::soft(ui, words));
+            }
+            let odd = said.nozzles.iter().filter(|caught| caught.state != State::Good).count();
+            if odd > 0 {
+                let words = format!("{odd} of {} nozzles caught worn, blocked or of another size", said.nozzles.len());
+                ui.add(Label::new(look::soft(ui, words)).wrap());
+            }
+        }
+        None => {
+            ui.add(Label::new(look::soft(ui, "None is kept for this set.")).wrap());
+        }
+    }
+    if boxes::act(ui, "Calibrations in Shed").clicked() {
+        desk.lead_to(&Subject::Rig(pass.rig.clone()));
+    }
+}
+
+// ------------------------------------------------------------------------------------------------ the time
+
+fn work(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
+    ui.label(look::heading("How long it takes"));
+    let units = desk.document.farm().units;
+    let Some(work) = &plan.work else {
+        lists::empty(
+            ui,
+            "The time is known once the rig has speed, boom width and field efficiency; type them in Shed.",
+        );
+        return;
+    };
+    let figures = work_figures(work, units);
+    let columns: usize = if ui.available_width() < NARROW { 2 } else { 3 };
+    let wide = (ui.available_width() - 12.0) / columns as f32;
+    ui.spacing_mut().item_spacing.y = 1.0;
+    for row in figures.chunks(columns) {
+        ui.horizontal_top(|ui| {
+            ui.spacing_mut().item_spacing.x = 6.0;
+            for (label, value) in row {
+                column(ui, wide - 6.0, |ui| {
+                    let working = if *label == "spraying" { "Time to spray" } else { TOTAL };
+                    fact(desk, ui, plan, label, value, working);
+                });
+            }
+        });
+    }
+    if !work.lacks.is_empty() {
+        ui.add(Label::new(look::soft(ui, format!("Not in it: {}.", work.lacks.join("; ")))).wrap());
+    }
+}
+
+// ------------------------------------------------------------------------------------------------ rinsing
+
+fn rinse(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
+    ui.label(look::heading("What stays in the rig, and how it is rinsed"));
+    let farm = desk.document.farm();
+    let units = farm.units;
+    let Some(rinse) = &plan.rinse else {
+        lists::empty(ui, "This is known once the rig has what stays in it when it runs dry; type it in Shed.");
+        return;
+    };
+    ui.spacing_mut().item_spacing.y = 3.0;
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing.x = 4.0;
+        ui.label("After the last load");
+        if worked(ui, rinse.residual.show(units), "What stays in the rig") {
+            // Its working is not among those of the plan, so it is shown beside them.
+            desk.tank_loads.working = Some(Shown::Titled(rinse.working.title.clone()));
+        }
+        ui.label(if rinse.water.is_zero() {
+            "stay in tank, lines and boom; how much water there is to rinse is not typed.".to_owned()
+        } else {
+            format!("stay in tank, lines and boom; {} of water are there to rinse.", rinse.water.show(units))
+        });
+    });
+    ways(ui, rinse, units);
+    if let Some(words) = last_ground(desk.document.farm(), plan, rinse) {
+        ui.add(Label::new(words).wrap());
+    }
+    if let Some(priming) = &rinse.priming {
+        let ground = priming.ground.map(|ground| format!(", on {}", ground.show(units))).unwrap_or_default();
+        let words = format!(
+            "Before the mix arrives at the nozzles {} run through lines and boom{ground}.",
+            priming.volume.show(units)
+        );
+        ui.add(Label::new(words).wrap());
+    }
+    if rinse.steps.is_empty() {
+        ui.label(look::soft(ui, "No cleaning beyond that is known to be asked for before the next pass of this rig."));
+        return;
+    }
+    ui.add_space(4.0);
+    ui.label(look::heading("Cleaning before the next pass of this rig"));
+    for (at, step) in rinse.steps.iter().enumerate() {
+        ui.horizontal_top(|ui| {
+            cell(ui, 18.0, false, |ui| {
+                ui.label(look::heading((at + 1).to_string()));
+            });
+            column(ui, ui.available_width(), |ui| {
+                reasoned(ui, &step.what, &step.basis);
+            });
+        });
+    }
+}
+
+/// The ways to rinse, side by side.
+fn ways(ui: &mut Ui, rinse: &RinsePlan, units: Units) {
+    if rinse.ways.is_empty() {
+        return;
+    }
+    // The same way may be reckoned and printed; it stands once, with who prints it.
+    let mut ways: Vec<(&RinseWay, Vec<&str>)> = Vec::new();
+    for way in &rinse.ways {
+        match ways
+            .iter_mut()
+            .find(|(known, _)| known.on_board == way.on_board && rinses(known, units) == rinses(way, units))
+        {
+            Some((_, sources)) => sources.push(way.source),
+            None => ways.push((way, vec![way.source])),
+        }
+    }
+    let gap = 10.0;
+    let columns = ((ui.available_width() + gap) / (WAY + gap)).floor().max(1.0);
+    let wide = (ui.available_width() + gap) / columns - gap;
+    for row in ways.chunks(columns as usize) {
+        ui.horizontal_top(|ui| {
+            ui.spacing_mut().item_spacing.x = gap;
+            for (way, sources) in row {
+                let best = std::ptr::eq(*way, rinse.ways.first().unwrap_or(way)) && way.on_board;
+                column(ui, wide, |ui| one_way(ui, way, sources, best, units));
+            }
+        });
+    }
+}
+
+fn one_way(ui: &mut Ui, way: &RinseWay, sources: &[&str], best: bool, units: Units) {
+    let colours = look::colours(ui);
+    let edge = if best { egui::Stroke::new(2.0, colours.water) } else { egui::Stroke::new(1.0, colours.hairline) };
+    egui::Frame::new().stroke(edge).corner_radius(2).inner_margin(egui::Margin::symmetric(10, 5)).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        ui.spacing_mut().item_spacing.y = 1.0;
+        ui.label(look::strong(rinses(way, units)));
+        ui.label(format!("leaves {} of the strength", share(way.left.to_percent())));
+        let mut from = vec![match (best, way.on_board) {
+            (true, _) => "the best with the water on board",
+            (false, true) => "with the water on board",
+            (false, false) => "more water than is on board",
+        }];
+        from.extend(sources.iter().filter(|source| **source != Basis::Arithmetic.source()));
+        ui.add(Label::new(look::soft(ui, from.join("; "))).wrap());
+    });
+}
