@@ -363,7 +363,8 @@ fn inversions_are_assumed_by_the_published_rules() {
     assert!(why(&farm, 0).1.contains("T. Wolf, Top Crop Manager"), "{:?}", why(&farm, 0));
     // Cloud or wind clears; what is not known does not.
     for (cloud, wind, expected) in [
-        (Some("30 %"), Some("4 mph"), Verdict::Allowed),
+        (Some("30 %"), Some("4 mph"), Verdict::Forbidden),
+        (Some("75 %"), Some("4 mph"), Verdict::Allowed),
         (Some("10 %"), Some("8 mph"), Verdict::Allowed),
         (None, Some("4 mph"), Verdict::Forbidden),
         (None, None, Verdict::Forbidden),
