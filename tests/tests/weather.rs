@@ -73,7 +73,7 @@ fn farm() -> Farm {
     pass.carrier = Some(q("15 gal/ac"));
     pass.mix.push(Line::new("a", q("32 fl oz/ac")));
     farm.passes.insert("p".to_owned(), pass);
-    farm.forecast.source = "typed by hand".to_owned();
+    "typed by hand".clone_into(&mut farm.forecast.source);
     farm.forecast.hours = fair_days(DAY, 2);
     farm
 }
@@ -117,6 +117,7 @@ fn edit(farm: &mut Farm, hour: usize, change: impl Fn(&mut Hour)) {
     change(&mut farm.forecast.hours[hour]);
 }
 
+#[allow(clippy::unnecessary_wraps)] // As it is asked for.
 fn needs(hours: f64) -> Option<Duration> {
     Some(Duration::from_hours(hours))
 }

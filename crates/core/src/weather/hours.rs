@@ -28,9 +28,10 @@ pub(crate) fn judge_hours(outlook: &Outlook, limits: &[Limit], day: Date) -> (Ve
     let Some((from, to)) = sun::day_ends(&outlook.zone, day) else { return (Vec::new(), Vec::new()) };
     let mut judged = Vec::with_capacity(25);
     let mut free = Vec::with_capacity(25);
+    let mut binds = Vec::new();
     let first = outlook.hours.partition_point(|hour| hour.from < from);
     for (at, hour) in outlook.hours.iter().enumerate().skip(first).take_while(|(_, hour)| hour.from < to) {
-        let mut binds = Vec::new();
+        binds.clear();
         let mut part = (hour.from, hour.to);
         let mut in_part = Verdict::Allowed;
         for (place, limit) in limits.iter().enumerate() {
@@ -61,7 +62,7 @@ pub(crate) fn judge_hours(outlook: &Outlook, limits: &[Limit], day: Date) -> (Ve
             free.push(Free { from, to, verdict: usable });
         }
         let part = if cut && from < to { span(outlook, from, to).map(|span| (span, usable)) } else { None };
-        judged.push(JudgedHour { at: hour.sky.at, again: hour.sky.again, verdict, binds, part });
+        judged.push(JudgedHour { at: hour.sky.at, again: hour.sky.again, verdict, binds: binds.clone(), part });
     }
     (judged, free)
 }
