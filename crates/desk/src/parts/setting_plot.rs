@@ -249,6 +249,7 @@ mod tests {
             pressure: Pressure::from_psi(psi),
             classes: Some(Classes { finest, coarsest }),
             allowed: true,
+            duty: None,
         }
     }
 
