@@ -363,7 +363,8 @@ fn inversions_are_assumed_by_the_published_rules() {
     assert!(why(&farm, 0).1.contains("T. Wolf, Top Crop Manager"), "{:?}", why(&farm, 0));
     // Cloud or wind clears; what is not known does not.
     for (cloud, wind, expected) in [
-        (Some("30 %"), Some("4 mph"), Verdict::Allowed),
+        (Some("30 %"), Some("4 mph"), Verdict::Forbidden),
+        (Some("75 %"), Some("4 mph"), Verdict::Allowed),
         (Some("10 %"), Some("8 mph"), Verdict::Allowed),
         (None, Some("4 mph"), Verdict::Forbidden),
         (None, None, Verdict::Forbidden),
@@ -426,6 +427,20 @@ fn wind_toward_a_neighbour() {
         (verdict, &hours.limits[bind].basis),
         (Verdict::Doubtful, &Basis::Label("Alpha 480 SL (demo), page 3".to_owned()))
     );
+    // What lies beyond the strip of a label, and beyond what the farm looks after, is left to its distance.
+    for (distance, expected) in
+        [("60 ft", Verdict::Doubtful), ("140 ft", Verdict::Doubtful), ("160 ft", Verdict::Allowed)]
+    {
+        farm.fields["f"].neighbours[0].distance = Some(q(distance));
+        assert_eq!(at(&farm, 11).verdict, expected, "{distance}");
+    }
+    farm.practice.near = Some(q("100 ft"));
+    farm.fields["f"].neighbours[0].distance = Some(q("140 ft"));
+    assert_eq!(at(&farm, 11).verdict, Verdict::Allowed);
+    // A label that names it holds at any distance.
+    farm.products["a"].label[0].says = Says::NotToward { what: "creeks".to_owned() };
+    farm.fields["f"].neighbours[0].distance = Some(q("1 mi"));
+    assert_eq!(at(&farm, 11).verdict, Verdict::Forbidden);
 }
 
 #[test]

@@ -5,11 +5,13 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use clap::{Parser, Subcommand, ValueEnum};
+use jiff::tz::TimeZoneDatabase;
 use tankard_core::farm::Farm;
 use tankard_core::finding::Level;
 use tankard_core::loads::card::cards;
 use tankard_core::mix::jar::Jar;
 use tankard_core::plan::{NOT_JUDGED, Plan, plan};
+use tankard_file::forecast_csv::{Table, guess, read};
 use tankard_file::store::{self, Report};
 use tankard_paper::Sheet;
 
@@ -137,6 +139,18 @@ enum Ask {
         #[arg(long)]
         out: Option<PathBuf>,
     },
+    /// Reads an hourly forecast from a CSV into a copy of the farm; exit status 0 written, 2 something must be chosen on the
+    /// desk first, 3 unreadable
+    Forecast {
+        /// The farm
+        file: PathBuf,
+        /// The CSV, read by the layout that the farm remembers for its header, or by what its headings say
+        #[arg(long)]
+        from: PathBuf,
+        /// Where to write the farm with the forecast in it; a file that is there already is left alone
+        #[arg(long)]
+        out: PathBuf,
+    },
     /// Prints all findings; exit status 0 for none above Note, 1 for Check, 2 for Stop, 3 for an unreadable file
     Check {
         /// The farm
@@ -171,6 +185,7 @@ pub fn run() -> ExitCode {
         Some(Ask::Plan { file, pass, json }) => ask_plan(&file, pass.as_deref(), json),
         Some(Ask::Cards { file, pass, out }) => ask_cards(&file, pass.as_deref(), &out),
         Some(Ask::Jar { file, pass, jar, out }) => ask_jar(&file, pass.as_deref(), jar, out.as_deref()),
+        Some(Ask::Forecast { file, from, out }) => ask_forecast(&file, &from, &out),
         Some(Ask::Check { file }) => ask_check(&file),
     };
     match status {
@@ -300,6 +315,35 @@ fn ask_jar(file: &Path, pass: Option<&str>, jar: Option<JarName>, out: Option<&P
             Ok(STOP)
         }
     }
+}
+
+fn ask_forecast(file: &Path, from: &Path, out: &Path) -> Result<u8, String> {
+    let mut farm = farm_of(file)?;
+    if out.exists() {
+        return Err(format!("there is a file already, so it is left alone; choose another name: {}", out.display()));
+    }
+    let table = Table::open(from).map_err(|error| format!("{error}: {}", from.display()))?;
+    let layout = guess(&table, &farm.forecast.layouts);
+    let zone = farm.place.as_ref().map_or("", |place| place.zone.trim()).to_owned();
+    let reading = read(&table, &layout, TimeZoneDatabase::bundled().get(&zone).ok().as_ref());
+    for refused in &reading.refused {
+        eprintln!("tankard: line {} is left out: {}", refused.line, refused.why);
+    }
+    for problem in reading.to_choose.iter().chain(&reading.notes) {
+        eprintln!("tankard: {problem}");
+    }
+    if reading.hours.is_empty() {
+        eprintln!(
+            "tankard: no hour was taken; read the file on the desk once, where its columns are chosen and remembered"
+        );
+        return Ok(STOP);
+    }
+    let (count, now) = (reading.hours.len(), crate::app::machine_clock(&zone));
+    let source = from.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
+    farm.forecast.take(reading.hours, &source, now, layout);
+    store::save(out, &farm, None).map_err(|error| error.to_string())?;
+    say(&format!("hours taken: {count}, farm written to {}\n", out.display()))?;
+    Ok(0)
 }
 
 fn ask_check(file: &Path) -> Result<u8, String> {

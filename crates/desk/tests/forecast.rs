@@ -278,3 +278,38 @@ fn a_file_typed_over_says_so_and_a_skipped_hour_is_not_offered() {
     assert!(harness.query_by_label("02:00").is_none());
     harness.get_by_label("03:00");
 }
+
+#[test]
+fn a_script_reads_a_forecast_into_a_copy_and_writes_over_nothing() {
+    let (folder, path) = file(FILE);
+    let farm = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../../demo-farm/larkspur-bend.ron");
+    let out = folder.path().join("with-forecast.ron");
+    let ask = |from: &std::path::Path| {
+        std::process::Command::new(env!("CARGO_BIN_EXE_tankard"))
+            .arg("forecast")
+            .arg(&farm)
+            .arg("--from")
+            .arg(from)
+            .arg("--out")
+            .arg(&out)
+            .output()
+            .unwrap()
+    };
+    // The wind has no unit yet.
+    let said = ask(&path);
+    assert_eq!(said.status.code(), Some(2));
+    assert!(String::from_utf8_lossy(&said.stderr).contains("choose the unit of \"wind\""));
+    assert!(!out.exists());
+    let clear = folder.path().join("clear.csv");
+    std::fs::write(&clear, FILE.replace(";wind;", ";wind (m/s);")).unwrap();
+    let said = ask(&clear);
+    assert_eq!(said.status.code(), Some(0), "{said:?}");
+    assert!(String::from_utf8_lossy(&said.stderr).contains("line 5 is left out: humidity"));
+    let (written, _) = tankard_file::store::open(&out).unwrap();
+    assert_eq!((written.forecast.hours.len(), written.forecast.source.as_str()), (2, "clear.csv"));
+    let before = std::fs::read(&out).unwrap();
+    let said = ask(&clear);
+    assert_eq!(said.status.code(), Some(3));
+    assert!(String::from_utf8_lossy(&said.stderr).contains("left alone"));
+    assert_eq!(std::fs::read(&out).unwrap(), before);
+}

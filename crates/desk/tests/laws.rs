@@ -99,7 +99,7 @@ fn a_rule_is_typed_and_goes_through_the_file() {
     choose(&mut harness, "crop from the fields: or pick", "soybean");
     assert_eq!(farm(&harness).laws[0], wind());
     harness.get_by_label("For group 4 in soybean: wind at most 10 mph, at least 3 mph");
-    harness.get_by_label("Today, and until you type its end.");
+    harness.get_by_label("Now, and until you type its end.");
     let text = write(farm(&harness)).unwrap();
     assert_eq!(read(text.as_bytes()).unwrap(), *farm(&harness));
 }
@@ -133,6 +133,9 @@ fn each_kind_that_is_offered_can_be_typed_and_is_read_out() {
         choose(&mut harness, &format!("it speaks of: {before}"), kind);
         assert_eq!(says(&harness), expected);
         harness.get_by_label(&format!("For group 4 in soybean: {words}"));
+        // What no plan is held against says so.
+        let is_kept_alone = matches!(kind, "droplets" | "boom height" | "ground speed");
+        assert_eq!(harness.query_by_label_contains("does not hold plans against").is_some(), is_kept_alone, "{kind}");
     }
     put(&mut harness, "wind toward", "vineyards");
     assert_eq!(says(&harness), Says::NotToward { what: "vineyards".to_owned() });
@@ -154,7 +157,7 @@ fn conditions_and_days_are_said_and_a_wrong_end_is_noticed() {
     put(&mut harness, "up to and including", "2029-12-31");
     harness.get_by_label("It ends before it begins, so it never holds; mend the days.");
     put(&mut harness, "up to and including", "2031-12-31");
-    harness.get_by_label("Today, and up to and including 31 December 2031.");
+    harness.get_by_label("Now, and up to and including 31 December 2031.");
     put(&mut harness, "up to and including", "when it rains");
     assert_eq!(farm(&harness).laws[0].until, Some(date(2031, 12, 31)));
     assert_eq!(harness.state().unread.len(), 1);

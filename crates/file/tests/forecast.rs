@@ -131,7 +131,7 @@ fn a_line_of_units_below_the_header_gives_the_units() {
         -\tdeg F\t%\tmph\tdeg\tinches\n2031-06-12 05:00\t57.6\t88\t5.6\t225\t0\n";
     let table = table(text);
     assert_eq!(table.separator, '\t');
-    assert_eq!(table.header[1], "Air temp (deg F)");
+    assert_eq!(table.header[..2], ["Local time", "Air temp (deg F)"]);
     assert_eq!(table.rows[0].line, 5);
     let reading = read(&table, &guess(&table, &[]), None);
     assert_eq!(reading.to_choose, [""; 0]);
@@ -394,6 +394,15 @@ fn a_file_without_a_header_gets_numbered_columns() {
     assert_eq!(table.header, ["column 1", "column 2", "column 3"]);
     assert_eq!((table.separator, table.decimal_comma), (';', true));
     assert_eq!(holds(&guess(&table, &[])), [("column 1", Holds::DateAndTime, "year-month-day")]);
+    // Another file without a header need not hold the same, so what was chosen for one is not taken for the next.
+    let mut chosen = guess(&table, &[]);
+    chosen.takes.push(tankard_core::farm::Take {
+        column: "column 2".to_owned(),
+        holds: Holds::Temperature,
+        unit: "°C".to_owned(),
+    });
+    assert_eq!(texts(&read(&table, &chosen, None), |hour| &hour.temperature), ["14,2 °C", "14,9 °C"]);
+    assert_ne!(guess(&table, &[chosen.clone()]), chosen);
     // Two headings alike are told apart.
     assert_eq!(Table::read(b"time,v,v\n2031-06-12 05:00,1,2\n").unwrap().header, ["time", "v", "v #2"]);
 }

@@ -27,7 +27,7 @@ pub struct Forecast {
 /// How long hours that are past stay, counted back from the first hour of a newer forecast.
 const KEPT_DAYS: i32 = 31;
 /// The source of hours that come from no file.
-const BY_HAND: &str = "typed by hand";
+pub const BY_HAND: &str = "typed by hand";
 /// What the source of a file's hours says once some of them were typed over.
 const CHANGED: &str = ", changed by hand";
 

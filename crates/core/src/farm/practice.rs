@@ -3,7 +3,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::quantity::{AsTyped, Share, Speed, Temperature, TemperatureSpan};
+use crate::quantity::{AsTyped, Length, Share, Speed, Temperature, TemperatureSpan};
 
 /// What this farm keeps to.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
@@ -36,7 +36,10 @@ pub struct Practice {
     /// Chance of rain from which an hour counts as wet.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub wet_chance: Option<AsTyped<Share>>,
-    /// Days after which a calibration is old.
+    /// A neighbour nearer than this is not to lie down the wind, though no label or law names it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub near: Option<AsTyped<Length>>,
+    /// Days after which a calibration is old; where it is not typed, at the end of its season.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub calibration_days: Option<u32>,
 }

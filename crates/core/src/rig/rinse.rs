@@ -24,6 +24,8 @@ pub struct RinsePlan {
     pub ways: Vec<RinseWay>,
     /// Ground that the residual would still spray at the pass's volume: what to leave for the last of the spray.
     pub last_ground: Option<Area>,
+    /// Where the last of the spray goes, in words.
+    pub last: String,
     /// What runs through lines and boom before a new mix arrives at the nozzles.
     pub priming: Option<Priming>,
     /// The arithmetic.
@@ -129,9 +131,6 @@ pub(crate) fn judge(
         .lines
         .as_ref()
         .map(|lines| Priming { volume: lines.value(), ground: carrier.and_then(|carrier| lines.ground(carrier)) });
-    if !residual.is_zero() {
-        findings.push(note_of_the_last(pass, rig, residual, last_ground, units));
-    }
     // Below a fiftieth of the tank nobody will see it.
     if let Some(priming) = priming
         && priming.volume.exceeds(rig.tank.value() * 0.02)
@@ -158,7 +157,8 @@ pub(crate) fn judge(
         None => clean_out::after(farm, pass_id),
     };
     let working = working(residual, water, rig, &ways, last_ground, units);
-    Some(RinsePlan { residual, water, ways, last_ground, priming, working, steps })
+    let last = of_the_last(residual, last_ground, units);
+    Some(RinsePlan { residual, water, ways, last_ground, last, priming, working, steps })
 }
 
 /// Where the residual is not typed: said once, with what a label asks for before the next pass, so that it is not lost.
@@ -206,19 +206,14 @@ fn ways(residual: Volume, water: Volume, tank: Volume) -> Vec<RinseWay> {
     ways
 }
 
-fn note_of_the_last(pass: &Pass, rig: &Rig, residual: Volume, ground: Option<Area>, units: Units) -> Finding {
+/// Where the last of the spray goes, in words.
+fn of_the_last(residual: Volume, ground: Option<Area>, units: Units) -> String {
     let leave = ground.map_or_else(String::new, |ground| {
         format!(", enough for {}: leave about that much of the last field for it", ground.show(units))
     });
-    let finding = Finding::note(
-        Subject::Rig(pass.rig.clone()),
-        format!("About {} stay in {} when it runs dry{leave}", residual.show(units), rig.name),
-        Basis::Practice,
-    );
-    match clean_out::table().iter().find(|row| row.kind == "last") {
-        Some(row) => finding.hint(format!("{}.", row.says)),
-        None => finding,
-    }
+    let rule = clean_out::table().iter().find(|row| row.kind == "last");
+    let rule = rule.map_or_else(String::new, |row| format!(" {}.", row.says));
+    format!("About {} stay when it runs dry{leave}.{rule}", residual.show(units))
 }
 
 /// Whether the next crop is hurt by traces of this mix, and whether the rinses take it that far.

@@ -55,12 +55,13 @@ pub(crate) fn reckon(
     let loads_an_hour = (!fills.is_empty() && road.is_some() && !total.is_zero()).then(|| number / total.to_hours());
     let work = Work { spraying, fills, road, total, lacks, in_an_hour, loads_an_hour };
     workings.push(working(&work, filling, farm.units));
-    // A farm that types none of it does not ask for it.
-    if !work.lacks.is_empty() && asked_for(farm, pass, rig) {
+    // A farm that types none of it does not ask for it, and the road between fields cannot be typed.
+    let missing: Vec<String> = work.lacks.iter().filter(|lack| *lack != BETWEEN).cloned().collect();
+    if !missing.is_empty() && asked_for(farm, pass, rig) {
         findings.push(
             Finding::note(
                 Subject::Pass(pass_id.clone()),
-                format!("The time for the pass does not count {}", listed(&work.lacks)),
+                format!("The time for the pass does not count {}", listed(&missing)),
                 Basis::Arithmetic,
             )
             .hint("Type what is missing with the rig, the water and the fields."),
@@ -68,6 +69,9 @@ pub(crate) fn reckon(
     }
     Some(work)
 }
+
+/// What no length on the farm tells.
+const BETWEEN: &str = "the road from field to field";
 
 /// Speed × working width × field efficiency, in an hour.
 fn in_an_hour(pass: &Pass, rig: &Rig) -> Option<Area> {
@@ -137,7 +141,7 @@ fn road(
         return None;
     }
     if between {
-        lacks.push("the road from field to field".to_owned());
+        lacks.push(BETWEEN.to_owned());
     }
     let Some(speed) = rig.road_speed.as_ref().map(AsTyped::value).filter(|speed| !speed.is_zero()) else {
         lacks.push("the road (its speed is not typed)".to_owned());

@@ -12,7 +12,7 @@ use crate::farm::label::Says;
 use crate::farm::{Farm, Field, Pass, SunTime};
 use crate::finding::Basis;
 use crate::label::{buffer, weather};
-use crate::quantity::{AsTyped, Bearing, Quantity, Share, Speed, Temperature, TemperatureSpan, Units};
+use crate::quantity::{AsTyped, Bearing, Length, Quantity, Share, Speed, Temperature, TemperatureSpan, Units};
 
 /// What a limit holds an hour against.
 #[derive(Clone, Debug, PartialEq)]
@@ -209,9 +209,9 @@ fn asks(farm: &Farm, pass: &Pass, fields: &[&Field]) -> Vec<(Rank, Limit)> {
                 }
             }
             Says::NotToward { what } => {
-                for (named, side, words) in neighbours(fields) {
-                    if buffer::means(what, named) {
-                        add(Kind::NotToward { side, what: words });
+                for beside in neighbours(fields) {
+                    if buffer::means(what, beside.what) {
+                        add(Kind::NotToward { side: beside.side, what: beside.words });
                     }
                 }
             }
@@ -242,10 +242,11 @@ fn asks(farm: &Farm, pass: &Pass, fields: &[&Field]) -> Vec<(Rank, Limit)> {
             }
             Says::Daylight { from, to } => add(Kind::Daylight { from: *from, to: *to }),
             Says::RainFree { hours } if *hours > 0 => add(Kind::RainFree { hours: *hours }),
-            Says::Buffer { to, .. } => {
-                // A label that keeps a strip does not forbid the wind, but asks for care.
-                for (named, side, what) in neighbours(fields) {
-                    if side.is_some() && buffer::means(to, named) {
+            Says::Buffer { to, width } => {
+                // A label that keeps a strip does not forbid the wind, but asks for care where the neighbour lies within it.
+                for Beside { what: named, side, words: what, distance } in neighbours(fields) {
+                    let within = distance.is_none_or(|distance| width.exceeds(distance));
+                    if side.is_some() && within && buffer::means(to, named) {
                         let kind = Kind::NotToward { side, what };
                         let (text, basis) = (kind.words(farm.units), asked.basis.clone());
                         let outside = Verdict::Doubtful;
@@ -275,9 +276,20 @@ fn gust_as_wind(most: Speed, basis: &Basis, units: Units) -> Limit {
     Limit { text, basis: place, outside: Verdict::Doubtful, kind, asks: false, doubt: String::new() }
 }
 
-/// What lies beside the fields: its name, its side, and both in words; each once.
-fn neighbours<'a>(fields: &[&'a Field]) -> Vec<(&'a str, Option<Bearing>, String)> {
-    let mut all: Vec<(&str, Option<Bearing>, String)> = Vec::new();
+/// Something beside a field.
+struct Beside<'a> {
+    what: &'a str,
+    /// On which side; `None` where that is not typed.
+    side: Option<Bearing>,
+    /// Both in words.
+    words: String,
+    /// How far from the edge; `None` where that is not typed.
+    distance: Option<Length>,
+}
+
+/// What lies beside the fields, each once.
+fn neighbours<'a>(fields: &[&'a Field]) -> Vec<Beside<'a>> {
+    let mut all: Vec<Beside> = Vec::new();
     for field in fields {
         for neighbour in field.neighbours.iter().filter(|neighbour| !neighbour.what.trim().is_empty()) {
             let (what, side) = (neighbour.what.trim(), neighbour.side.trim());
@@ -286,8 +298,11 @@ fn neighbours<'a>(fields: &[&'a Field]) -> Vec<(&'a str, Option<Bearing>, String
             } else {
                 format!("{what} on the {side} of {}", field.name)
             };
-            if !all.iter().any(|(.., known)| *known == words) {
-                all.push((what, Bearing::parse(side).ok(), words));
+            let distance = neighbour.distance.as_ref().map(AsTyped::value);
+            match all.iter_mut().find(|known| known.words == words) {
+                // Of two of a name on one side the nearer counts, and one that is not measured may be nearer still.
+                Some(known) => known.distance = known.distance.zip(distance).map(|(a, b)| a.min(b)),
+                None => all.push(Beside { what, side: Bearing::parse(side).ok(), words, distance }),
             }
         }
     }
@@ -309,8 +324,12 @@ fn keeps(farm: &Farm, fields: &[&Field]) -> Vec<(Rank, Limit)> {
     add(wind("most_wind", |practice| &practice.most_wind, Kind::MostWind), None, true);
     add(wind("least_wind", |practice| &practice.least_wind, Kind::LeastWind), None, true);
     add(wind("most_gust", |practice| &practice.most_gust, Kind::MostGust), None, false);
-    for (_, side, what) in neighbours(fields).into_iter().filter(|(_, side, _)| side.is_some()) {
-        add(Some((Kind::NotToward { side, what }, practice::source("toward"))), None, false);
+    let near = practice::of(farm, "near", |practice| &practice.near);
+    for Beside { side, words: what, distance, .. } in neighbours(fields) {
+        let is_near = distance.is_none_or(|distance| near.as_ref().is_none_or(|(near, _)| near.exceeds(distance)));
+        if side.is_some() && is_near {
+            add(Some((Kind::NotToward { side, what }, practice::source("near"))), None, false);
+        }
     }
     add(Some((Kind::NoInversion, practice::source("inversion_before_sunset"))), None, false);
     let air = |limit, which, kind: fn(Temperature) -> Kind| {

@@ -48,7 +48,8 @@ pub fn usual() -> &'static Practice {
         least_air: value("least_air"),
         most_air: value("most_air"),
         wet_chance: value("wet_chance"),
-        calibration_days: row("calibration_days").and_then(|row| row.value.parse().ok()),
+        near: value("near"),
+        calibration_days: None,
     });
     &USUAL
 }
@@ -86,6 +87,7 @@ pub(crate) struct Inversion {
     pub(crate) after_sunrise: Duration,
     pub(crate) calm: Speed,
     pub(crate) cloud: Share,
+    pub(crate) overcast: Share,
     pub(crate) wind: Speed,
 }
 
@@ -100,6 +102,7 @@ pub(crate) fn inversion() -> &'static Inversion {
             after_sunrise: typed("inversion_after_sunrise", Duration::from_hours(1.0)),
             calm: typed("inversion_calm", Speed::from_kilometres_per_hour(3.0)),
             cloud: typed("inversion_cloud", Share::from_percent(25.0)),
+            overcast: typed("inversion_overcast", Share::from_percent(75.0)),
             wind: typed("inversion_wind", Speed::from_miles_per_hour(5.0)),
         }
     });
@@ -120,12 +123,12 @@ mod tests {
 
     #[test]
     fn the_table_reads_and_every_limit_is_in_it() {
-        assert_eq!(rows().len(), 18);
+        assert_eq!(rows().len(), 19);
         let usual = usual();
         assert!(usual.least_wind.is_some() && usual.most_wind.is_some() && usual.most_gust.is_some());
         assert!(usual.least_delta_t.is_some() && usual.good_delta_t.is_some() && usual.most_delta_t.is_some());
         assert!(usual.least_air.is_some() && usual.most_air.is_some() && usual.wet_chance.is_some());
-        assert!(usual.calibration_days.is_some());
+        assert!(usual.near.is_some() && usual.calibration_days.is_none());
         for row in rows() {
             assert_eq!(source(&row.limit) == Basis::Practice, row.source == "common practice, no source", "{row:?}");
             assert!(!why(&row.limit).is_empty());

@@ -217,7 +217,7 @@ fn signs(hour: &Hour, time: (Second, Second), sun: Option<&Sun>) -> (Lies, Vec<(
     }
     let cloud = value(hour.cloud.as_ref());
     let wind = value(hour.wind.as_ref());
-    if cloud.is_some_and(|cloud| cloud.exceeds(rule.cloud)) || wind.is_some_and(|wind| !rule.wind.exceeds(wind)) {
+    if cloud.is_some_and(|cloud| !rule.overcast.exceeds(cloud)) || wind.is_some_and(|wind| !rule.wind.exceeds(wind)) {
         return (Lies::No, Vec::new());
     }
     let Some(sun) = sun else { return (Lies::Unknown, Vec::new()) };
@@ -230,7 +230,8 @@ fn signs(hour: &Hour, time: (Second, Second), sun: Option<&Sun>) -> (Lies, Vec<(
     }
     let mut all = vec![sign("inversion_before_sunset")];
     let night = sun.within(time, SunTime::SUNRISE, SunTime::SUNSET) != Some(time);
-    if night && cloud.is_some() && wind.is_some_and(|wind| rule.calm.exceeds(wind)) {
+    let clear = cloud.is_some_and(|cloud| !cloud.exceeds(rule.cloud));
+    if night && clear && wind.is_some_and(|wind| rule.calm.exceeds(wind)) {
         all.push(sign("inversion_calm"));
     }
     (Lies::Likely, all)

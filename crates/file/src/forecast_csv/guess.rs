@@ -56,9 +56,10 @@ enum Word {
 /// Air is called "higher up" from this height down, in metres; above it, it is no longer the air over the crop.
 const HIGHEST: f64 = 20.0;
 
-/// The layout of a table: one remembered for this header, or else what its headings say.
+/// The layout of a table: one remembered for this header, or else what its headings say. A file that does not name its
+/// columns is known by nothing, so no layout is remembered for it.
 pub fn guess(table: &Table, known: &[FileLayout]) -> FileLayout {
-    if let Some(layout) = known.iter().rev().find(|layout| layout.header == table.header) {
+    if let Some(layout) = known.iter().rev().find(|layout| layout.header == table.header && table.has_header()) {
         return layout.clone();
     }
     let headings: Vec<Heading> = table.header.iter().map(|text| Heading::of(text)).collect();

@@ -167,6 +167,11 @@ impl Table {
         Ok(Self { header, rows, before: before.join("\n"), separator, decimal_comma })
     }
 
+    /// Whether the file gives its columns names.
+    pub fn has_header(&self) -> bool {
+        self.header.iter().enumerate().any(|(at, heading)| *heading != unnamed(at))
+    }
+
     /// The place of a column.
     pub fn column(&self, heading: &str) -> Option<usize> {
         self.header.iter().position(|own| own == heading)
@@ -280,6 +285,11 @@ fn said(row: &Row) -> String {
     cells.join(" ").chars().take(200).collect()
 }
 
+/// The heading of a column that has none.
+fn unnamed(at: usize) -> String {
+    format!("column {}", at + 1)
+}
+
 /// The headings: made up where there are none, and each with a number where two are alike.
 fn names(header: Option<&Row>, units: Option<&Row>, columns: usize) -> Vec<String> {
     let mut names: Vec<String> = Vec::with_capacity(columns);
@@ -287,9 +297,9 @@ fn names(header: Option<&Row>, units: Option<&Row>, columns: usize) -> Vec<Strin
         let own = header.map_or("", |row| row.cell(at));
         let own = if at == 0 { own.trim_start_matches(['#', '%']).trim_start() } else { own };
         let own: String = own.split_whitespace().collect::<Vec<_>>().join(" ").chars().take(80).collect();
-        let own = if own.is_empty() { format!("column {}", at + 1) } else { own };
+        let own = if own.is_empty() { unnamed(at) } else { own };
         let unit = units.map_or("", |row| row.cell(at)).trim_matches(['(', ')', '[', ']', '#']).trim();
-        let own = if unit.is_empty() { own } else { format!("{own} ({unit})") };
+        let own = if cell::nothing(unit).is_some() { own } else { format!("{own} ({unit})") };
         let mut name = own.clone();
         let mut number = 1;
         while names.contains(&name) {

@@ -5,7 +5,7 @@ use tankard_core::farm::{Farm, Measuring, Paper, Place, Practice};
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 use tankard_core::weather::practice::{source, usual, why};
 
-use super::{Bench, line, quiet, section, title_box, word};
+use super::{Bench, line, lines, quiet, section, title_box, word};
 use crate::look;
 use crate::parts::{boxes, lists};
 
@@ -70,6 +70,19 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
             );
             super::sheets::say(ui, "A bare \"gal\" is the US gallon. Write \"imp gal\" for the imperial one.");
         });
+        super::sheets::sheet(ui, "Where the usual limits come from", |ui| {
+            let mut known: Vec<String> = Vec::new();
+            for (name, key) in LIMITS {
+                let source = source(key).to_string();
+                match known.iter_mut().find(|text| text.ends_with(&source)) {
+                    Some(text) => *text = text.replacen(": ", &format!(", {name}: "), 1),
+                    None => known.push(format!("{name}: {source}")),
+                }
+            }
+            for text in known {
+                super::sheets::say(ui, &text);
+            }
+        });
     });
 }
 
@@ -122,7 +135,7 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
             ui.label(look::soft(ui, "is not a time zone known here").color(look::colours(ui).check));
         }
     });
-    line(ui, "height above the sea", |ui| {
+    lines(ui, "height above the sea", |ui| {
         boxes::quantity_hinted(ui, "height above the sea", &mut house.place.altitude, 120.0, "not known");
         boxes::understood(ui, house.place.altitude.as_ref(), house.units);
         word(ui, "for the pressure of the air, which Delta T rests on");
@@ -132,6 +145,20 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
         bench.desk.document.edit(|farm| house.into(farm));
     }
 }
+
+/// What a usual limit is called, and its name in the table.
+const LIMITS: [(&str, &str); 10] = [
+    ("wind at least", "least_wind"),
+    ("wind at most", "most_wind"),
+    ("gusts at most", "most_gust"),
+    ("Delta T good from", "least_delta_t"),
+    ("Delta T good up to", "good_delta_t"),
+    ("Delta T at most", "most_delta_t"),
+    ("air at least", "least_air"),
+    ("air at most", "most_air"),
+    ("wet from a chance of", "wet_chance"),
+    ("calibration", "calibration_days"),
+];
 
 /// The limits that hold where no label and no law says more; a box left empty stands for the usual one.
 fn practice(ui: &mut Ui, practice: &mut Practice, units: Units) {
@@ -147,10 +174,10 @@ fn practice(ui: &mut Ui, practice: &mut Practice, units: Units) {
     limit(ui, "air at least", "least_air", &mut practice.least_air, usual.least_air.as_ref(), units);
     limit(ui, "air at most", "most_air", &mut practice.most_air, usual.most_air.as_ref(), units);
     limit(ui, "wet from a chance of", "wet_chance", &mut practice.wet_chance, usual.wet_chance.as_ref(), units);
+    limit(ui, "neighbours nearer than", "near", &mut practice.near, usual.near.as_ref(), units);
     line(ui, "calibration is old after", |ui| {
-        let hint = usual.calibration_days.map(|days| days.to_string()).unwrap_or_default();
         let name = "days after which a calibration is old";
-        boxes::count_or_none(ui, name, &mut practice.calibration_days, 120.0, &hint);
+        boxes::count_or_none(ui, name, &mut practice.calibration_days, 120.0, "its season");
         word(ui, "days");
     });
 }
@@ -164,7 +191,7 @@ fn limit<Q: Quantity>(
     usual: Option<&AsTyped<Q>>,
     units: Units,
 ) {
-    line(ui, name, |ui| {
+    lines(ui, name, |ui| {
         let hint = usual.map(|usual| usual.show(units)).unwrap_or_default();
         boxes::quantity_hinted(ui, name, value, 120.0, &hint);
         boxes::understood(ui, value.as_ref(), units);

@@ -8,7 +8,7 @@ use tankard_core::quantity::{AsTyped, Quantity, Units};
 
 use super::guidance::{self, applies};
 use super::statements::{self, blanks};
-use super::{Bench, advice, line, quiet, section, sheets, title_box_hinted, word};
+use super::{Bench, advice, line, lines, quiet, section, sheets, title_box_hinted, word};
 use crate::look;
 use crate::parts::{boxes, lists};
 
@@ -125,7 +125,10 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
         },
         |bench, ui| {
             let Some(law) = bench.state.law.as_ref().and_then(|id| bench.farm().laws.get(id)).cloned() else { return };
+            // A demo or an old farm is read as on the day of its last record.
+            let last = bench.farm().records.values().map(|record| record.date).max();
             let today = bench.desk.now().date();
+            let today = last.map_or(today, |last| last.max(today));
             sheets::sheet(ui, "When it holds", |ui| {
                 let words = match (law.since, law.until) {
                     (Some(since), Some(until)) if until < since => {
@@ -133,12 +136,12 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
                         ui.add(Label::new(look::soft(ui, text).color(look::colours(ui).check)).wrap());
                         return;
                     }
-                    (Some(since), _) if today < since => format!("From {} on; not yet today.", sheets::day(since)),
+                    (Some(since), _) if today < since => format!("From {} on, so not yet.", sheets::day(since)),
                     (_, Some(until)) if until < today => {
                         format!("It ended with {} and is held against no pass after it.", sheets::day(until))
                     }
-                    (_, Some(until)) => format!("Today, and up to and including {}.", sheets::day(until)),
-                    _ => "Today, and until you type its end.".to_owned(),
+                    (_, Some(until)) => format!("Now, and up to and including {}.", sheets::day(until)),
+                    _ => "Now, and until you type its end.".to_owned(),
                 };
                 sheets::say(ui, &words);
             });
@@ -193,7 +196,7 @@ fn what(ui: &mut Ui, says: &mut Says, units: Units) {
     });
     if !is_judged(says) {
         let text = "It is kept here for you to read; the program does not hold plans against a rule of this kind.";
-        line(ui, "", |ui| word(ui, text));
+        lines(ui, "", |ui| word(ui, text));
     }
 }
 

@@ -5,6 +5,7 @@ use std::path::Path;
 use egui::{Label, Ui};
 use jiff::civil::{Date, DateTime};
 use jiff::tz::{AmbiguousOffset, TimeZone, TimeZoneDatabase};
+use tankard_core::farm::forecast;
 use tankard_core::farm::{Farm, FileLayout, Forecast, Holds, Hour, Take};
 use tankard_core::finding::Level;
 use tankard_file::forecast_csv::{Reading, Table, guess, needs_unit, read, units};
@@ -141,8 +142,12 @@ fn said(forecast: &Forecast) -> String {
         return "There is none yet. Read one from a CSV file of any layout, or type the hours of the pass.".to_owned();
     }
     let read = forecast.read.map(|at| at.strftime(", %a %-d %B %Y at %H:%M").to_string()).unwrap_or_default();
-    let source = if forecast.source.is_empty() { "not said where from" } else { &forecast.source };
-    format!("{}, {}, from {source}{read}", hours(forecast.hours.len()), span(&forecast.hours))
+    let source = match forecast.source.as_str() {
+        "" => "not said where from".to_owned(),
+        forecast::BY_HAND => forecast::BY_HAND.to_owned(),
+        file => format!("from {file}"),
+    };
+    format!("{}, {}, {source}{read}", hours(forecast.hours.len()), span(&forecast.hours))
 }
 
 /// A file that is looked at; gives it back until it is taken or left.
@@ -371,24 +376,21 @@ fn add(ui: &mut Ui, chosen: &mut Option<i8>, hours: &mut Vec<Hour>, day: Date, f
     let next = hours.last().map_or(FIRST_HOUR, |hour| hour.at.hour().saturating_add(1));
     let usual = free.iter().copied().find(|hour| *hour >= next).unwrap_or(first);
     let mut hour = chosen.filter(|hour| free.contains(hour)).unwrap_or(usual);
-    let say = |hour: &i8| format!("{hour:02}:00");
+    let clock = |hour: &i8| format!("{hour:02}:00");
+    ui.add_space(4.0);
     ui.horizontal_wrapped(|ui| {
-        ui.label(look::soft(ui, "from"));
+        ui.label(look::soft(ui, "hour"));
         let before = hour;
-        boxes::choice(ui, "Hour to add", &mut hour, free, say, 84.0);
+        boxes::choice(ui, "Hour to add", &mut hour, free, clock, 84.0);
         if hour != before {
             *chosen = Some(hour);
         }
-        if ui.button(format!("Add {}", say(&hour))).clicked() {
+        if ui.button(format!("Add {}", clock(&hour))).clicked() {
             hours.push(Hour::new(day.at(hour, 0, 0, 0)));
             hours.sort_by_key(|hour| (hour.at, hour.again));
             *chosen = None;
         }
     });
-    say_units(ui);
-}
-
-fn say_units(ui: &mut Ui) {
     say(ui, "Each figure with its unit; what is not known stays empty and is not taken for calm, dry or cool.");
 }
 
@@ -403,9 +405,9 @@ fn table(ui: &mut Ui, hours: &mut Vec<Hour>) {
     let (first, width) = if in_one { (7, width(7.0).min(110.0)) } else { (4, width(4.0).clamp(56.0, 110.0)) };
     let head = |ui: &mut Ui, names: &[&str]| {
         ui.horizontal(|ui| {
-            cell(ui, time_width, false, |_| {});
+            super::column(ui, time_width, |_| {});
             for name in names {
-                cell(ui, width, false, |ui| drop(ui.label(look::soft(ui, *name))));
+                super::column(ui, width, |ui| drop(ui.label(look::soft(ui, *name))));
             }
         });
     };
@@ -445,8 +447,6 @@ fn table(ui: &mut Ui, hours: &mut Vec<Hour>) {
 
 /// One box of an hour, in the order of the table.
 fn one(ui: &mut Ui, hour: &mut Hour, part: usize, when: &str, width: f32) {
-    // The frame of a box is drawn around its width.
-    let width = width - 8.0;
     match part {
         0 => boxes::quantity_hinted(ui, &format!("Air at {when}"), &mut hour.temperature, width, "air"),
         1 => boxes::quantity_hinted(ui, &format!("Humidity at {when}"), &mut hour.humidity, width, "humidity"),

@@ -11,7 +11,7 @@ use tankard_core::quantity::{AsTyped, Quantity, Share, Units};
 use tankard_core::rig::calibration::{Calibrated, State, judge};
 
 use super::super::sheets::{day, pair, say, sheet};
-use super::super::{Bench, line, named, section, word};
+use super::super::{Bench, line, lines, named, section, word};
 use super::{tick, ways};
 use crate::look;
 use crate::parts::{boxes, findings, lists, mark, workings};
@@ -41,11 +41,13 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, rig_id: &Id, rig: &mut Rig) {
         }
     });
     add(bench, ui, rig, today);
-    line(ui, "for the plans", |ui| {
-        let text = "reckon with the flow measured last";
-        tick(ui, text, text, &mut rig.measured_flow);
-        word(ui, "in place of that of new nozzles");
-    });
+    if !rig.calibrations.is_empty() || rig.measured_flow {
+        lines(ui, "for the plans", |ui| {
+            let text = "reckon with the flow measured last";
+            tick(ui, text, text, &mut rig.measured_flow);
+            word(ui, "in place of that of new nozzles");
+        });
+    }
     let Some(at) = bench.state.rigs.calibration else { return };
     let Some(mut calibration) = rig.calibrations.get(at).cloned() else { return };
     let nothing = Calibrated::default();

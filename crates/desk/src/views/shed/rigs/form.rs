@@ -4,7 +4,7 @@ use egui::Ui;
 use tankard_core::farm::{Droplets, Pulse, Rig};
 use tankard_core::quantity::{AsTyped, Duration, Units};
 
-use super::super::{Bench, line, section, statements, word};
+use super::super::{Bench, line, lines, section, statements, word};
 use super::{Part, nozzles, optional, tick};
 use crate::parts::boxes;
 
@@ -55,13 +55,13 @@ fn in_words(bench: &mut Bench, ui: &mut Ui, rig: &mut Rig) {
         let width = ui.available_width();
         boxes::sentence(ui, "nozzles", &mut rig.nozzles, width, "angle, size, how far apart");
     });
-    line(ui, "droplets", |ui| {
+    lines(ui, "droplets", |ui| {
         let all: Vec<Option<Droplets>> = std::iter::once(None).chain(Droplets::ALL.into_iter().map(Some)).collect();
         let say = |class: &Option<Droplets>| class.map_or("not known", Droplets::name).to_owned();
         boxes::choice(ui, "droplets", &mut rig.droplets, &all, say, 160.0);
         word(ui, "from the nozzle maker's table, at the usual pressure");
     });
-    line(ui, "", |ui| {
+    lines(ui, "", |ui| {
         to_the_sets(bench, ui, "Type a nozzle set");
         word(ui, "then speed, pressure and droplets can be reckoned for a pass");
     });
@@ -75,7 +75,7 @@ fn to_the_sets(bench: &mut Bench, ui: &mut Ui, text: &str) {
 
 /// Valves that open and close many times a second.
 fn pulse(ui: &mut Ui, rig: &mut Rig) {
-    line(ui, "pulsed valves", |ui| {
+    lines(ui, "pulsed valves", |ui| {
         let mut is_fitted = rig.pulse.is_some();
         tick(ui, "valves pulse", "", &mut is_fitted);
         if is_fitted && rig.pulse.is_none() {
@@ -104,7 +104,7 @@ fn pulse(ui: &mut Ui, rig: &mut Rig) {
 
 /// A time of a few minutes.
 fn time(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<Duration>>, beside: &str) {
-    line(ui, name, |ui| {
+    lines(ui, name, |ui| {
         boxes::quantity_in(ui, name, value, 120.0, "not known", "min");
         word(ui, beside);
     });

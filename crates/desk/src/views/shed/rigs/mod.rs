@@ -13,7 +13,7 @@ use tankard_core::farm::{Farm, Id, Pass, Rig};
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 use tankard_core::rig::calibration::Calibrated;
 
-use super::{Bench, line, named, quiet, title_box, users};
+use super::{Bench, lines, named, quiet, title_box, users};
 use crate::look;
 use crate::parts::{boxes, lists};
 
@@ -183,7 +183,7 @@ fn tick(ui: &mut Ui, name: &str, text: &str, value: &mut bool) {
 }
 
 fn optional<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<Q>>, units: Units, beside: &str) {
-    line(ui, name, |ui| {
+    lines(ui, name, |ui| {
         boxes::quantity_hinted(ui, name, value, 120.0, "not known");
         boxes::understood(ui, value.as_ref(), units);
         super::word(ui, beside);

@@ -165,7 +165,7 @@ fn form(ui: &mut Ui, set: &mut NozzleSet, width: Option<Length>, units: Units) {
     rated(ui, set, units);
     layout(ui, set, units);
     let usual = number(set, width);
-    line(ui, "number on the boom", |ui| {
+    lines(ui, "number on the boom", |ui| {
         let hint = usual.map(|number| number.to_string()).unwrap_or_default();
         boxes::count_or_none(ui, "number on the boom", &mut set.count, SMALL, &hint);
         match (set.count, usual) {
@@ -238,11 +238,11 @@ fn size(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
         Size::Of(name, rated) => format!("{name}, by L/min at {}", rated.at),
     };
     let mut chosen = now.clone();
-    line(ui, "size", |ui| {
+    lines(ui, "size", |ui| {
         boxes::choice(ui, "size", &mut chosen, &all, say, 220.0);
         match nozzle::size(&set.size) {
             Some(size) => word(ui, &format!("after ISO 10625, {}; it fills in the rating", size.colour)),
-            None => word(ui, "number after ISO 10625, stamped on the nozzle; it fills in the rating"),
+            None => word(ui, "after ISO 10625, stamped on it; it fills in the rating"),
         }
     });
     if chosen != now {
@@ -368,7 +368,7 @@ fn layout(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
         }
     });
     if matches!(set.layout, Some(Layout::Band { .. })) {
-        line(ui, "", |ui| word(ui, "Volumes and rates of its passes hold for the ground in the bands."));
+        lines(ui, "", |ui| word(ui, "Volumes and rates of its passes hold for the ground in the bands."));
     }
 }
 

@@ -2,9 +2,9 @@
 
 use egui::Ui;
 use tankard_core::farm::{Id, Rig};
-use tankard_core::quantity::number::{show as number, show_significant};
+use tankard_core::quantity::number::show_significant;
 use tankard_core::quantity::{Area, Quantity, Units};
-use tankard_core::rig::rinse::RinsePlan;
+use tankard_core::rig::rinse::{RinsePlan, RinseWay, strength};
 use tankard_core::rig::set_of;
 
 use super::super::sheets::{pair, planned, say, sheet};
@@ -24,9 +24,9 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui) {
             planned(bench, ui, "No planned pass goes with it.", &passes, |_| None);
         }
         Part::Nozzles => {
-            let set = bench.state.rigs.set.clone();
+            let Some(set) = bench.state.rigs.set.clone() else { return };
             let mut passes = using(bench.farm(), &id);
-            passes.retain(|(_, pass)| set_of(bench.farm(), pass).map(|(id, _)| id) == set.as_ref());
+            passes.retain(|(_, pass)| set_of(bench.farm(), pass).is_some_and(|(id, _)| *id == set));
             planned(bench, ui, "No planned pass goes with this set.", &passes, |_| None);
         }
         Part::Calibration => calibrations::sheets(bench, ui, &id),
@@ -80,10 +80,24 @@ fn rinsing(bench: &mut Bench, ui: &mut Ui, id: &Id, rig: &Rig) {
 
 fn ways(ui: &mut Ui, plan: &RinsePlan, units: Units) {
     pair(ui, "stays when run dry", plan.residual.show(units));
-    for way in &plan.ways {
+    let words = |way: &RinseWay| {
         let rinses = usize::try_from(way.rinses).unwrap_or(usize::MAX);
-        let each = format!("{} of {}", counted(rinses, "rinse", "rinses"), way.each.show(units));
-        pair(ui, each, look::strong(format!("{} % left", number(way.left.to_percent(), 2))));
+        format!("{} of {}", counted(rinses, "rinse", "rinses"), way.each.show(units))
+    };
+    for (at, way) in plan.ways.iter().enumerate() {
+        let each = words(way);
+        // What several print stands once, with all their names.
+        if plan.ways.iter().take(at).any(|other| words(other) == each) {
+            continue;
+        }
+        let mut beneath: Vec<&str> =
+            plan.ways.iter().filter(|other| words(other) == each).map(|other| other.source).collect();
+        if !way.on_board {
+            beneath.push("more than the clean-water tank holds");
+        }
+        pair(ui, each, look::strong(format!("{} left", strength(way.left))));
+        say(ui, &beneath.join("; "));
+        ui.add_space(2.0);
     }
     if let Some(ground) = plan.last_ground {
         pair(ui, "what stays would spray", ground.show(units));

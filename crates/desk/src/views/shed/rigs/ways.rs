@@ -221,7 +221,7 @@ fn grid(
     } else {
         "the bar and its number against the average of those caught"
     };
-    line(ui, "caught", |ui| word(ui, &format!("left to right; {legend}")));
+    lines(ui, "caught", |ui| word(ui, &format!("left to right; {legend}")));
     let places = caught.len().max(number.unwrap_or(0)).max(if number.is_none() { caught.len() + SOME } else { 0 });
     let gap = look::GRID;
     // At least one, and few, since a window is some thousand points wide.
