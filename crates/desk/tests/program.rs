@@ -178,9 +178,9 @@ fn the_plan_tells_of_rig_and_hours_in_words_and_numbers() {
         "  which nozzles do this pass best",
         "suits as planned  in this pass",
         "  time     spraying ",
-        "  rinse    12 gal stay in the rig; 3 times with 40 gal leaves 1.2 %",
-        "  hours    07:00 to 11:00; the pass takes ",
-        "           allowed 07:00 to 11:00",
+        "  rinse    12 gal stay in the rig; 3 times with 40 gal leaves 1.2 % (",
+        "  hours    07:00 to 13:00; the pass takes ",
+        "           allowed 07:00 to 13:00",
     ] {
         assert!(said.contains(words), "{words} not in {said}");
     }

@@ -76,6 +76,34 @@ fn a_recorded_pass_is_open_with_its_plan_beside_it() {
     assert!(harness.query_by_label("Humidity").is_none());
 }
 
+/// The label of mesotrione as typed has wind of at most 10 mph: that it was more is told, and nothing is blocked.
+#[test]
+fn what_was_measured_stands_beside_what_was_expected_and_is_judged() {
+    let mut harness = demo_window();
+    season_log::record_pass(harness.state_mut(), PASS);
+    harness.run();
+    harness.get_by_label("measured at the boom, and beside it what was expected");
+    assert!(chosen(&harness).expected.is_some());
+    assert!(harness.query_by_label("As it was sprayed").is_none());
+    type_over(&mut harness, "Wind", "12 mph");
+    type_over(&mut harness, "Gust", "17 mph");
+    harness.get_by_label("As it was sprayed");
+    harness.get_by_label_contains("it was sprayed at 12 mph");
+    assert_eq!(chosen(&harness).gust.as_ref().unwrap().text(), "17 mph");
+    harness.get_by_label("Droplets: not typed").click();
+    harness.run();
+    pick(&mut harness, "coarse");
+    assert_eq!(chosen(&harness).droplets, Some(tankard_core::farm::Droplets::Coarse));
+    // The forecast of other hours is taken where it was sprayed then.
+    type_over(&mut harness, "Start", "1800");
+    type_over(&mut harness, "End", "2000");
+    let before = chosen(&harness).expected.clone();
+    harness.get_by_label("Take the forecast for these hours").click();
+    harness.run();
+    assert_ne!(chosen(&harness).expected, before);
+    assert!(chosen(&harness).expected.as_ref().unwrap().source.ends_with("18:00 to 20:00"));
+}
+
 #[test]
 fn what_was_recorded_reads_back_from_the_file() {
     let mut harness = demo_window();

@@ -2,6 +2,7 @@
 
 use jiff::civil::DateTime;
 use tankard_core::farm::Farm;
+use tankard_core::finding::Basis;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{Duration, Quantity, Units};
 use tankard_core::rig::rinse::{RinsePlan, RinseWay};
@@ -103,10 +104,24 @@ pub fn last_ground(farm: &Farm, plan: &Plan, rinse: &RinsePlan) -> Option<String
     ))
 }
 
-/// "3 times with 40 gal leaves 1.2 %".
-pub fn rinse_way(way: &RinseWay, units: Units) -> String {
-    let source = if way.on_board { String::new() } else { format!(" ({})", way.source) };
+/// "3 times with 40 gal leaves 1.2 %", with who prints it.
+pub fn rinse_way(way: &RinseWay, sources: &[&str], units: Units) -> String {
+    let source = if sources.is_empty() { String::new() } else { format!(" ({})", sources.join("; ")) };
     format!("{} leaves {}{source}", rinses(way, units), share(way.left.to_percent()))
+}
+
+/// The ways to rinse. The same way may be reckoned and printed; it stands once, with who prints it.
+pub fn rinse_ways(rinse: &RinsePlan, units: Units) -> Vec<(&RinseWay, Vec<&'static str>)> {
+    let mut ways: Vec<(&RinseWay, Vec<&'static str>)> = Vec::new();
+    for way in &rinse.ways {
+        let printed = (way.source != Basis::Arithmetic.source()).then_some(way.source);
+        let same = |known: &RinseWay| known.on_board == way.on_board && rinses(known, units) == rinses(way, units);
+        match ways.iter_mut().find(|(known, _)| same(known)) {
+            Some((_, sources)) => sources.extend(printed),
+            None => ways.push((way, printed.into_iter().collect())),
+        }
+    }
+    ways
 }
 
 /// "3 times with 40 gal".
