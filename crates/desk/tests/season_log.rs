@@ -38,7 +38,7 @@ fn chosen<'a>(harness: &'a Harness<'_, Desk>) -> &'a Record {
 
 /// Types over what is in a box, letter by letter, as a person does.
 fn type_over(harness: &mut Harness<'_, Desk>, name: &str, text: &str) {
-    harness.get_by_label(name).focus();
+    harness.get_by_role_and_label(egui::accesskit::Role::TextInput, name).focus();
     harness.run();
     harness.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);
     harness.run();
@@ -90,14 +90,18 @@ fn what_was_measured_stands_beside_what_was_expected_and_is_judged() {
     harness.get_by_label("As it was sprayed");
     harness.get_by_label_contains("it was sprayed at 12 mph");
     assert_eq!(chosen(&harness).gust.as_ref().unwrap().text(), "17 mph");
+    harness.get_by_label("Droplets: not typed").scroll_to_me();
+    harness.run();
     harness.get_by_label("Droplets: not typed").click();
     harness.run();
-    pick(&mut harness, "coarse");
-    assert_eq!(chosen(&harness).droplets, Some(tankard_core::farm::Droplets::Coarse));
+    pick(&mut harness, "fine");
+    assert_eq!(chosen(&harness).droplets, Some(tankard_core::farm::Droplets::Fine));
     // The forecast of other hours is taken where it was sprayed then.
     type_over(&mut harness, "Start", "1800");
     type_over(&mut harness, "End", "2000");
     let before = chosen(&harness).expected.clone();
+    harness.get_by_label("Take the forecast for these hours").scroll_to_me();
+    harness.run();
     harness.get_by_label("Take the forecast for these hours").click();
     harness.run();
     assert_ne!(chosen(&harness).expected, before);
