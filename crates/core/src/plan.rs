@@ -20,12 +20,8 @@ use crate::weather::{self, Hours};
 use crate::working::Working;
 
 /// What is asked about the pass and not judged by this version, so that silence is not taken for consent.
-pub const NOT_JUDGED: [&str; 4] = [
-    "antagonism and compatibility beyond the published pairs",
-    "weather, wind and spray hours",
-    "nozzle and calibration",
-    "spray drift and the buffers for tomorrow's wind",
-];
+pub const NOT_JUDGED: [&str; 2] =
+    ["antagonism and compatibility beyond the published pairs", "spray drift and the buffers for tomorrow's wind"];
 
 /// The plan of one pass. It depends on nothing but the farm.
 #[derive(Clone, Debug, PartialEq)]

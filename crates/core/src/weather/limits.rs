@@ -132,21 +132,24 @@ enum Rank {
 /// The limits of a pass: the weightiest first.
 pub fn of(farm: &Farm, pass: &Pass) -> Vec<Limit> {
     let fields: Vec<&Field> = pass.fields.iter().filter_map(|id| farm.fields.get(id)).collect();
-    tightest([asks(farm, pass, &fields), keeps(farm, &fields)].concat())
+    on(farm, pass, &fields)
 }
 
 /// What labels and laws alone ask of a mix on fields.
 pub(crate) fn asked(farm: &Farm, pass: &Pass, fields: &[&Field]) -> Vec<Limit> {
-    tightest(asks(farm, pass, fields))
+    tightest(asks(farm, pass, fields, &neighbours(fields)), farm.units)
 }
 
 /// The same with what the farm keeps to, on fields as they were.
 pub(crate) fn on(farm: &Farm, pass: &Pass, fields: &[&Field]) -> Vec<Limit> {
-    tightest([asks(farm, pass, fields), keeps(farm, fields)].concat())
+    let beside = neighbours(fields);
+    let mut all = asks(farm, pass, fields, &beside);
+    all.extend(keeps(farm, &beside));
+    tightest(all, farm.units)
 }
 
-/// Keeps of each kind the tightest of its rank, where no weightier one leaves as little.
-fn tightest(mut all: Vec<(Rank, Limit)>) -> Vec<Limit> {
+/// Keeps of each kind the tightest of its rank, where no weightier one leaves as little, and puts those into words.
+fn tightest(mut all: Vec<(Rank, Limit)>, units: Units) -> Vec<Limit> {
     all.sort_by_key(|(rank, _)| *rank);
     let mut kept: Vec<(Rank, Limit)> = Vec::new();
     for (rank, limit) in all {
@@ -164,7 +167,7 @@ fn tightest(mut all: Vec<(Rank, Limit)>) -> Vec<Limit> {
     }
     // As people name them: wind, direction, layers of the air, the air, the sun, rain.
     kept.sort_by_key(|(rank, limit)| (*rank, place(&limit.kind)));
-    kept.into_iter().map(|(_, limit)| limit).collect()
+    kept.into_iter().map(|(rank, limit)| in_words(rank, limit, units)).collect()
 }
 
 fn place(kind: &Kind) -> u8 {
@@ -185,18 +188,45 @@ fn place(kind: &Kind) -> u8 {
     }
 }
 
+/// A limit in words, where it has none yet.
+fn in_words(rank: Rank, limit: Limit, units: Units) -> Limit {
+    if !limit.text.is_empty() {
+        return limit;
+    }
+    let words = limit.kind.words(units);
+    match (&limit.kind, rank) {
+        // A label that names a wind and no gust: whether a gust counts against it differs.
+        (Kind::MostGust(_), Rank::Follows) => Limit {
+            text: format!("{words}, as its wind{}{}", if limit.doubt.is_empty() { "" } else { " " }, limit.doubt),
+            basis: match (limit.basis, practice::source("gust_as_wind")) {
+                (Basis::Label(at), Basis::Published(source)) => Basis::Label(format!(
+                    "{at}; in Indiana a gust above the wind of a label counts as a violation, {source}"
+                )),
+                (basis, _) => basis,
+            },
+            ..limit
+        },
+        _ if limit.doubt.is_empty() => Limit { text: words, ..limit },
+        _ => Limit { text: format!("{words} {}", limit.doubt), ..limit },
+    }
+}
+
 /// What labels and laws say.
-fn asks(farm: &Farm, pass: &Pass, fields: &[&Field]) -> Vec<(Rank, Limit)> {
+fn asks(farm: &Farm, pass: &Pass, fields: &[&Field], beside: &[Beside]) -> Vec<(Rank, Limit)> {
     let mut all = Vec::new();
+    let mut named: Vec<(&str, Vec<&Beside>)> = Vec::new();
     for asked in weather::asked(farm, pass, fields) {
         let rank = if asked.doubt.is_empty() { Rank::Surely } else { Rank::Doubtful };
         let outside = if asked.doubt.is_empty() { Verdict::Forbidden } else { Verdict::Doubtful };
-        let mut add = |kind: Kind| {
-            let words = kind.words(farm.units);
-            let text = if asked.doubt.is_empty() { words } else { format!("{words} {}", asked.doubt) };
-            let (basis, doubt) = (asked.basis.clone(), asked.doubt.clone());
-            all.push((rank, Limit { text, basis, outside, kind, asks: true, doubt }));
+        let limit = |kind: Kind, outside: Verdict, asks: bool| Limit {
+            text: String::new(),
+            basis: asked.basis.clone(),
+            outside,
+            kind,
+            asks,
+            doubt: asked.doubt.clone(),
         };
+        let mut add = |kind: Kind| all.push((rank, limit(kind, outside, true)));
         match asked.says {
             Says::Wind { most, least, gust } => {
                 add(Kind::MostWind(most.value()));
@@ -205,14 +235,12 @@ fn asks(farm: &Farm, pass: &Pass, fields: &[&Field]) -> Vec<(Rank, Limit)> {
                 }
                 match gust {
                     Some(gust) => add(Kind::MostGust(gust.value())),
-                    None => all.push((Rank::Follows, gust_as_wind(most.value(), &asked.basis, farm.units))),
+                    None => all.push((Rank::Follows, limit(Kind::MostGust(most.value()), Verdict::Doubtful, false))),
                 }
             }
             Says::NotToward { what } => {
-                for beside in neighbours(fields) {
-                    if buffer::means(what, beside.what) {
-                        add(Kind::NotToward { side: beside.side, what: beside.words });
-                    }
+                for beside in meant(&mut named, what, beside) {
+                    add(Kind::NotToward { side: beside.side, what: beside.words.clone() });
                 }
             }
             Says::NoInversion => add(Kind::NoInversion),
@@ -244,17 +272,11 @@ fn asks(farm: &Farm, pass: &Pass, fields: &[&Field]) -> Vec<(Rank, Limit)> {
             Says::RainFree { hours } if *hours > 0 => add(Kind::RainFree { hours: *hours }),
             Says::Buffer { to, width } => {
                 // A label that keeps a strip does not forbid the wind, but asks for care where the neighbour lies within it.
-                for Beside { what: named, side, words: what, distance } in neighbours(fields) {
-                    let within = distance.is_none_or(|distance| width.exceeds(distance));
-                    if side.is_some() && within && buffer::means(to, named) {
-                        let kind = Kind::NotToward { side, what };
-                        let (text, basis) = (kind.words(farm.units), asked.basis.clone());
-                        let outside = Verdict::Doubtful;
-                        all.push((
-                            Rank::Follows,
-                            Limit { text, basis, outside, kind, asks: false, doubt: String::new() },
-                        ));
-                    }
+                let within = |beside: &&Beside| beside.distance.is_none_or(|distance| width.exceeds(distance));
+                let here = meant(&mut named, to, beside).into_iter().filter(|beside| beside.side.is_some());
+                for beside in here.filter(within) {
+                    let kind = Kind::NotToward { side: beside.side, what: beside.words.clone() };
+                    all.push((Rank::Follows, limit(kind, Verdict::Doubtful, false)));
                 }
             }
             _ => {}
@@ -263,32 +285,21 @@ fn asks(farm: &Farm, pass: &Pass, fields: &[&Field]) -> Vec<(Rank, Limit)> {
     all
 }
 
-/// A label that names a wind and no gust: whether a gust counts against it differs.
-fn gust_as_wind(most: Speed, basis: &Basis, units: Units) -> Limit {
-    let kind = Kind::MostGust(most);
-    let text = format!("{}, as its wind", kind.words(units));
-    let place = match (basis, practice::source("gust_as_wind")) {
-        (Basis::Label(at), Basis::Published(source)) => {
-            Basis::Label(format!("{at}; in Indiana a gust above the wind of a label counts as a violation, {source}"))
-        }
-        (basis, _) => basis.clone(),
-    };
-    Limit { text, basis: place, outside: Verdict::Doubtful, kind, asks: false, doubt: String::new() }
-}
-
 /// Something beside a field.
-struct Beside<'a> {
-    what: &'a str,
+#[derive(Clone, Debug)]
+struct Beside {
+    /// What it is.
+    what: String,
     /// On which side; `None` where that is not typed.
     side: Option<Bearing>,
-    /// Both in words.
+    /// Both and the field, in words.
     words: String,
     /// How far from the edge; `None` where that is not typed.
     distance: Option<Length>,
 }
 
 /// What lies beside the fields, each once.
-fn neighbours<'a>(fields: &[&'a Field]) -> Vec<Beside<'a>> {
+fn neighbours(fields: &[&Field]) -> Vec<Beside> {
     let mut all: Vec<Beside> = Vec::new();
     for field in fields {
         for neighbour in field.neighbours.iter().filter(|neighbour| !neighbour.what.trim().is_empty()) {
@@ -302,19 +313,32 @@ fn neighbours<'a>(fields: &[&'a Field]) -> Vec<Beside<'a>> {
             match all.iter_mut().find(|known| known.words == words) {
                 // Of two of a name on one side the nearer counts, and one that is not measured may be nearer still.
                 Some(known) => known.distance = known.distance.zip(distance).map(|(a, b)| a.min(b)),
-                None => all.push(Beside { what, side: Bearing::parse(side).ok(), words, distance }),
+                None => {
+                    let side = Bearing::parse(side).ok();
+                    all.push(Beside { what: what.to_owned(), side, words, distance });
+                }
             }
         }
     }
     all
 }
 
+/// Which of them a label's words mean; labels that use the same words are asked once.
+fn meant<'a, 'b>(known: &mut Vec<(&'a str, Vec<&'b Beside>)>, words: &'a str, beside: &'b [Beside]) -> Vec<&'b Beside> {
+    if let Some((_, meant)) = known.iter().find(|(other, _)| *other == words) {
+        return meant.clone();
+    }
+    let meant: Vec<&Beside> = beside.iter().filter(|beside| buffer::means(words, &beside.what)).collect();
+    known.push((words, meant.clone()));
+    meant
+}
+
 /// What the farm keeps to.
-fn keeps(farm: &Farm, fields: &[&Field]) -> Vec<(Rank, Limit)> {
+fn keeps(farm: &Farm, beside: &[Beside]) -> Vec<(Rank, Limit)> {
     let mut all = Vec::new();
     let mut add = |found: Option<(Kind, Basis)>, words: Option<&str>, asks: bool| {
         let Some((kind, basis)) = found else { return };
-        let text = words.map_or_else(|| kind.words(farm.units), str::to_owned);
+        let text = words.unwrap_or_default().to_owned();
         all.push((Rank::Practice, Limit { text, basis, outside: Verdict::Doubtful, kind, asks, doubt: String::new() }));
     };
     let wind = |limit, which, kind: fn(Speed) -> Kind| {
@@ -324,11 +348,11 @@ fn keeps(farm: &Farm, fields: &[&Field]) -> Vec<(Rank, Limit)> {
     add(wind("most_wind", |practice| &practice.most_wind, Kind::MostWind), None, true);
     add(wind("least_wind", |practice| &practice.least_wind, Kind::LeastWind), None, true);
     add(wind("most_gust", |practice| &practice.most_gust, Kind::MostGust), None, false);
-    let near = practice::of(farm, "near", |practice| &practice.near);
-    for Beside { side, words: what, distance, .. } in neighbours(fields) {
-        let is_near = distance.is_none_or(|distance| near.as_ref().is_none_or(|(near, _)| near.exceeds(distance)));
-        if side.is_some() && is_near {
-            add(Some((Kind::NotToward { side, what }, practice::source("near"))), None, false);
+    let near = practice::of(farm, "near", |practice| &practice.near).map(|(near, _)| near);
+    for beside in beside.iter().filter(|beside| beside.side.is_some()) {
+        if beside.distance.is_none_or(|distance| near.is_none_or(|near| near.exceeds(distance))) {
+            let kind = Kind::NotToward { side: beside.side, what: beside.words.clone() };
+            add(Some((kind, practice::source("near"))), None, false);
         }
     }
     add(Some((Kind::NoInversion, practice::source("inversion_before_sunset"))), None, false);
