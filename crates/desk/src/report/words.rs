@@ -44,27 +44,25 @@ pub fn sentence(setting: &Setting, units: Units) -> String {
         return "At no speed do pressure and droplets stay inside what the set and the labels allow.".to_owned();
     };
     let (slowest, fastest) = (speeds.least.show(units), speeds.most.show(units));
-    let mut text =
+    let at =
         if slowest == fastest { format!("At {slowest}") } else { format!("Between {}", between(&slowest, &fastest)) };
-    if let Some(pressures) = setting.pressures {
+    let pressures = setting.pressures.map(|pressures| {
         let (least, most) = (pressures.least.show(units), pressures.most.show(units));
-        text += &if least == most {
-            format!(" pressure stays at {least}")
+        if least == most {
+            format!("pressure stays at {least}")
         } else {
-            format!(" pressure stays between {}", between(&least, &most))
-        };
-    }
+            format!("pressure stays between {}", between(&least, &most))
+        }
+    });
     let allowed = || setting.curve.iter().filter(|point| point.allowed).filter_map(|point| point.classes);
     let classes = allowed()
         .map(|classes| classes.finest)
         .min()
         .zip(allowed().map(|classes| classes.coarsest).max())
         .map(|(finest, coarsest)| Classes { finest, coarsest });
-    if let Some(classes) = classes {
-        let joint = if setting.pressures.is_some() { " and" } else { "" };
-        text += &format!("{joint} droplets {}", class_words(Some(classes)));
-    }
-    text + "."
+    let droplets = classes.map(|classes| format!("droplets {}", class_words(Some(classes))));
+    let stay: Vec<String> = [pressures, droplets].into_iter().flatten().collect();
+    format!("{at} {}.", stay.join(" and "))
 }
 
 /// "10.2 and 13.4 mph": the unit once, where both have the same.

@@ -442,7 +442,9 @@ fn ways(ui: &mut Ui, rinse: &RinsePlan, units: Units) {
     let gap = 10.0;
     let columns = ((ui.available_width() + gap) / (WAY + gap)).floor().max(1.0);
     let wide = (ui.available_width() + gap) / columns - gap;
-    for row in ways.chunks(columns as usize) {
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)] // A few, and at least one.
+    let count = columns as usize;
+    for row in ways.chunks(count) {
         ui.horizontal_top(|ui| {
             ui.spacing_mut().item_spacing.x = gap;
             for (way, sources) in row {
