@@ -100,6 +100,101 @@ fn has_keys(value: &Value, agreed: &[&str]) {
     assert_eq!(keys, agreed);
 }
 
+fn setting_has_keys(setting: &Value) {
+    has_keys(
+        setting,
+        &[
+            "set",
+            "name",
+            "speed_m_per_s",
+            "flow_l_per_min",
+            "pressure_kpa",
+            "duty",
+            "finest",
+            "coarsest",
+            "speeds_m_per_s",
+            "pressures_kpa",
+        ],
+    );
+    has_keys(&setting["speeds_m_per_s"], &["least", "most"]);
+    has_keys(&setting["pressures_kpa"], &["least", "most"]);
+}
+
+fn rig_has_keys(pass: &Value) {
+    let list = |value: &Value, key: &str| -> Vec<Value> { value[key].as_array().unwrap().clone() };
+    setting_has_keys(&pass["setting"]);
+    assert!(!list(pass, "sets").is_empty());
+    for ranked in list(pass, "sets") {
+        has_keys(&ranked, &["setting", "fit", "speed_m_per_s", "chosen", "reasons"]);
+        for reason in list(&ranked, "reasons") {
+            has_keys(&reason, &["text", "basis"]);
+            has_keys(&reason["basis"], &["kind", "source"]);
+        }
+    }
+    has_keys(&pass["work"], &["spraying_s", "fills_s", "road_s", "total_s", "lacks", "in_an_hour_m2", "loads_an_hour"]);
+    let rinse = &pass["rinse"];
+    has_keys(rinse, &["residual_l", "water_l", "ways", "last_ground_m2", "priming_l", "priming_ground_m2", "steps"]);
+    for way in list(rinse, "ways") {
+        has_keys(&way, &["rinses", "each_l", "left", "on_board", "source"]);
+    }
+    for step in list(rinse, "steps") {
+        has_keys(&step, &["what", "basis"]);
+        has_keys(&step["basis"], &["kind", "source"]);
+    }
+}
+
+fn hours_have_keys(hours: &Value) {
+    let list = |value: &Value, key: &str| -> Vec<Value> { value[key].as_array().unwrap().clone() };
+    has_keys(hours, &["needs_s", "best", "longest", "sun", "limits", "hours"]);
+    if !hours["best"].is_null() {
+        has_keys(&hours["best"], &["from", "to"]);
+    }
+    if !hours["longest"].is_null() {
+        has_keys(&hours["longest"], &["from", "to", "share"]);
+    }
+    for limit in list(hours, "limits") {
+        has_keys(&limit, &["text", "outside", "basis"]);
+        has_keys(&limit["basis"], &["kind", "source"]);
+    }
+    for hour in list(hours, "hours") {
+        has_keys(&hour, &["at", "again", "verdict", "part", "binds"]);
+        assert!(["allowed", "doubtful", "forbidden"].contains(&hour["verdict"].as_str().unwrap()));
+        for bind in list(&hour, "binds") {
+            has_keys(&bind, &["limit", "verdict"]);
+            assert!(bind["limit"].as_u64().unwrap() < list(hours, "limits").len() as u64);
+        }
+    }
+}
+
+/// The flow of a nozzle is volume over ground × speed × spacing (arithmetic): 15 gal/ac, 12 mph, 20 in are 0.606 gal/min, and a
+/// nozzle of 0.6 gal/min at 40 psi takes 40.8 psi for it.
+#[test]
+fn the_plan_tells_of_rig_and_hours_in_words_and_numbers() {
+    let arguments = ["plan", text(&demo()), "--pass", "2031-06-12-volunteer-corn"].map(str::to_owned);
+    let mut arguments: Vec<&str> = arguments.iter().map(String::as_str).collect();
+    let said = String::from_utf8(tankard(&arguments, Path::new(".")).stdout).unwrap();
+    for words in [
+        "  setting  110 degree, size 06 at 12 mph, 41 psi, coarse droplets",
+        "  which nozzles do this pass best",
+        "suits as planned  in this pass",
+        "  time     spraying ",
+        "  rinse    12 gal stay in the rig; 3 times with 40 gal leaves 1.2 % (",
+        "  hours    07:00 to 13:00; the pass takes ",
+        "           allowed 07:00 to 13:00",
+    ] {
+        assert!(said.contains(words), "{words} not in {said}");
+    }
+    arguments.push("--json");
+    let plan: Value = serde_json::from_slice(&tankard(&arguments, Path::new(".")).stdout).unwrap();
+    let pass = &plan["passes"][0];
+    let near = |value: &Value, wanted: f64| (value.as_f64().unwrap() / wanted - 1.0).abs() < 2e-3;
+    assert!(near(&pass["setting"]["flow_l_per_min"], 0.606_06 * 3.785_41), "{}", pass["setting"]);
+    assert!(near(&pass["setting"]["pressure_kpa"], 40.81 * 6.894_76), "{}", pass["setting"]);
+    assert_eq!(pass["hours"]["best"]["from"], "2031-06-12T07:00:00");
+    // 12 gal stay, and each of three rinses with 40 gal leaves 12 ÷ 52 of it.
+    assert!(near(&pass["rinse"]["ways"][0]["left"], (12.0_f64 / 52.0).powi(3)));
+}
+
 /// Scripts read these keys. A new one is added here; none is ever renamed or dropped.
 #[test]
 fn the_keys_of_the_json_are_these_and_no_others() {
@@ -119,6 +214,11 @@ fn the_keys_of_the_json_are_these_and_no_others() {
                 "carrier_l_per_ha",
                 "spray_volume_l",
                 "spray_time_s",
+                "setting",
+                "sets",
+                "work",
+                "rinse",
+                "hours",
                 "water",
                 "adjuvant_choices",
                 "adjuvants_in_mix",
@@ -186,6 +286,8 @@ fn the_keys_of_the_json_are_these_and_no_others() {
         for field in list(&pass, "fields") {
             has_keys(&field, &["id", "area_m2"]);
         }
+        rig_has_keys(&pass);
+        hours_have_keys(&pass["hours"]);
         for finding in list(&pass, "findings") {
             has_keys(&finding, &["level", "about", "text", "hint", "basis"]);
             has_keys(&finding["basis"], &["kind", "source"]);

@@ -38,7 +38,7 @@ fn chosen<'a>(harness: &'a Harness<'_, Desk>) -> &'a Record {
 
 /// Types over what is in a box, letter by letter, as a person does.
 fn type_over(harness: &mut Harness<'_, Desk>, name: &str, text: &str) {
-    harness.get_by_label(name).focus();
+    harness.get_by_role_and_label(egui::accesskit::Role::TextInput, name).focus();
     harness.run();
     harness.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);
     harness.run();
@@ -74,6 +74,38 @@ fn a_recorded_pass_is_open_with_its_plan_beside_it() {
     harness.state_mut().document.undo();
     harness.run();
     assert!(harness.query_by_label("Humidity").is_none());
+}
+
+/// The label of mesotrione as typed has wind of at most 10 mph: that it was more is told, and nothing is blocked.
+#[test]
+fn what_was_measured_stands_beside_what_was_expected_and_is_judged() {
+    let mut harness = demo_window();
+    season_log::record_pass(harness.state_mut(), PASS);
+    harness.run();
+    harness.get_by_label("measured at the boom, and beside it what was expected");
+    assert!(chosen(&harness).expected.is_some());
+    assert!(harness.query_by_label("As it was sprayed").is_none());
+    type_over(&mut harness, "Wind", "12 mph");
+    type_over(&mut harness, "Gust", "17 mph");
+    harness.get_by_label("As it was sprayed");
+    harness.get_by_label_contains("it was sprayed at 12 mph");
+    assert_eq!(chosen(&harness).gust.as_ref().unwrap().text(), "17 mph");
+    harness.get_by_label("Droplets: not typed").scroll_to_me();
+    harness.run();
+    harness.get_by_label("Droplets: not typed").click();
+    harness.run();
+    pick(&mut harness, "fine");
+    assert_eq!(chosen(&harness).droplets, Some(tankard_core::farm::Droplets::Fine));
+    // The forecast of other hours is taken where it was sprayed then.
+    type_over(&mut harness, "Start", "1800");
+    type_over(&mut harness, "End", "2000");
+    let before = chosen(&harness).expected.clone();
+    harness.get_by_label("Take the forecast for these hours").scroll_to_me();
+    harness.run();
+    harness.get_by_label("Take the forecast for these hours").click();
+    harness.run();
+    assert_ne!(chosen(&harness).expected, before);
+    assert!(chosen(&harness).expected.as_ref().unwrap().source.ends_with("18:00 to 20:00"));
 }
 
 #[test]

@@ -113,6 +113,40 @@ fn typical(paper: Paper) -> CardContent {
     }
 }
 
+/// The same with what the plan says of rig and hours.
+fn timed(paper: Paper) -> CardContent {
+    CardContent {
+        settings: lines(&[
+            "15 gal/ac",
+            "12 mph (8.5 to 15.1 mph)",
+            "41 psi (20 to 65 psi)",
+            "110 degree, size 06",
+            "coarse droplets, boom at 24 in",
+        ]),
+        calibrated: "10 April 2031".into(),
+        spray_between: "05:40 and 08:50".into(),
+        limits: lines(&[
+            "wind 3 to 10 mph (Mesotrione)",
+            "gusts at most 10 mph (Mesotrione)",
+            "no wind toward farmyard on the east of Mill field",
+            "no inversion",
+            "air 41 to 86 °F",
+            "no rain for 2 h after it (Glyphosate)",
+        ]),
+        blanks: lines(&[
+            "Wind at the boom, and from where",
+            "Gust",
+            "Temperature",
+            "Humidity",
+            "Start",
+            "Finish",
+            "Mixed by",
+            "Signature",
+        ]),
+        ..typical(paper)
+    }
+}
+
 /// As little as a card can hold.
 fn minimal(paper: Paper) -> CardContent {
     CardContent {
@@ -208,7 +242,7 @@ fn crowded(paper: Paper) -> CardContent {
         note: "Start at the north gate. Leave the last two passes along the road for the morning; the neighbour's bees are \
                shut in until ten. Fuel for the pump is in the blue can."
             .into(),
-        ..typical(paper)
+        ..timed(paper)
     }
 }
 
@@ -330,6 +364,7 @@ fn nothing_overlaps_and_nothing_is_cut_off() {
     for paper in [Paper::Letter, Paper::A4] {
         for (name, card) in [
             ("typical", typical(paper)),
+            ("timed", timed(paper)),
             ("minimal", minimal(paper)),
             ("crowded", crowded(paper)),
             ("twenty", twenty_steps(paper)),
@@ -369,7 +404,10 @@ fn everything_on_the_card_is_on_the_page() {
     let mut wanted = vec!["Load 12 of 14", "2031-0037", "11 June 2031, 20:14", "reprinted 12 June 2031, 05:02"];
     wanted.extend([&card.farm, &card.pass, &card.date, &card.fill_to, &card.water, &card.rig].map(String::as_str));
     wanted.extend([&card.keep_out, &card.harvest, &card.note].map(String::as_str));
-    for texts in [&card.settings, &card.wear, &card.cautions, &card.open_findings, &card.emergency] {
+    wanted.extend([&card.calibrated, &card.spray_between].map(String::as_str));
+    for texts in
+        [&card.settings, &card.limits, &card.blanks, &card.wear, &card.cautions, &card.open_findings, &card.emergency]
+    {
         wanted.extend(texts.iter().map(String::as_str));
     }
     wanted.extend(card.fields.iter().flat_map(|field| [field.name.as_str(), &field.area]));
@@ -388,6 +426,37 @@ fn a_draft_says_so_and_an_issued_card_does_not() {
     assert!(!printed(&sheet(&card)).contains(&warning));
     assert!(!printed(&sheet(&card)).contains("Reprint"));
     assert!(!printed(&sheet(&card)).contains(&ink("Open when this card was issued")));
+}
+
+/// Holds the fault of a reprint that is not what was printed: cards of before know neither hours nor other blanks.
+#[test]
+fn a_card_of_before_keeps_its_facts_and_its_blanks() {
+    let before = printed(&sheet(&typical(Paper::Letter)));
+    for words in ["Wind at boom", "Temperature, humidity", "Keep out", "Harvest from"] {
+        assert!(before.contains(&ink(words)), "{words}");
+    }
+    for words in ["Spray between", "Spray only with", "calibrated", "Gust", "After spraying"] {
+        assert!(!before.contains(&ink(words)), "{words}");
+    }
+    let text = serde_json::to_string(&typical(Paper::Letter)).unwrap();
+    for field in ["calibrated", "spray_between", "limits", "blanks"] {
+        assert!(!text.contains(field), "{field} is written though it is empty");
+    }
+    assert_eq!(serde_json::from_str::<CardContent>(&text).unwrap(), typical(Paper::Letter));
+}
+
+#[test]
+fn the_hours_stand_large_and_without_them_the_limits_alone() {
+    let card = timed(Paper::Letter);
+    let page = page(&sheet(&card));
+    let hours = page.iter().find(|run| run.words == "05:40 and 08:50").unwrap();
+    assert!(hours.size >= 13.0, "{} pt", hours.size);
+    let amount = page.iter().find(|run| run.words == "1 gal 3 qt 16 fl oz").unwrap();
+    assert!(amount.size >= 16.0, "{} pt", amount.size);
+    let card = CardContent { spray_between: String::new(), ..card };
+    let words = printed(&sheet(&card));
+    assert!(words.contains(&ink("Spray only with")) && words.contains(&ink("wind 3 to 10 mph")));
+    assert!(words.contains(&ink("Keep out")) && words.contains(&ink(&card.keep_out)));
 }
 
 /// Holds the fault of pasting text into markup.

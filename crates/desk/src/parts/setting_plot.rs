@@ -248,8 +248,8 @@ mod tests {
             speed: Speed::from_miles_per_hour(psi.sqrt()),
             pressure: Pressure::from_psi(psi),
             classes: Some(Classes { finest, coarsest }),
-            duty: None,
             allowed: true,
+            duty: None,
         }
     }
 

@@ -305,9 +305,9 @@ pub fn legend(ui: &mut Ui) {
             let (rect, _) = ui.allocate_exact_size(Vec2::new(22.0, 12.0), Sense::hover());
             face_of(ui.painter(), look::colours(ui), rect, Some(verdict));
             let words = match verdict {
-                Verdict::Allowed => "allowed: inside every limit that is known",
-                Verdict::Doubtful => "doubtful: a person decides",
-                Verdict::Forbidden => "forbidden: by a label or a law",
+                Verdict::Allowed => "allowed",
+                Verdict::Doubtful => "doubtful, a person decides",
+                Verdict::Forbidden => "forbidden by a label or a law",
             };
             ui.label(look::soft(ui, words));
             ui.add_space(8.0);

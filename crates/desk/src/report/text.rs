@@ -167,7 +167,10 @@ fn time(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
         }
     }
     if let Some(rinse) = &plan.rinse {
-        let ways: Vec<String> = rinse.ways.iter().map(|way| words::rinse_way(way, units)).collect();
+        let ways: Vec<String> = words::rinse_ways(rinse, units)
+            .into_iter()
+            .map(|(way, sources)| words::rinse_way(way, &sources, units))
+            .collect();
         writeln!(out, "  rinse    {} stay in the rig; {}", rinse.residual.show(units), ways.join("; "))?;
         if let Some(ground) = words::last_ground(farm, plan, rinse) {
             writeln!(out, "           {ground}")?;

@@ -2,6 +2,7 @@
 
 use jiff::civil::DateTime;
 use tankard_core::farm::Farm;
+use tankard_core::finding::Basis;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{Duration, Quantity, Units};
 use tankard_core::rig::rinse::{RinsePlan, RinseWay};
@@ -43,27 +44,25 @@ pub fn sentence(setting: &Setting, units: Units) -> String {
         return "At no speed do pressure and droplets stay inside what the set and the labels allow.".to_owned();
     };
     let (slowest, fastest) = (speeds.least.show(units), speeds.most.show(units));
-    let mut text =
+    let at =
         if slowest == fastest { format!("At {slowest}") } else { format!("Between {}", between(&slowest, &fastest)) };
-    if let Some(pressures) = setting.pressures {
+    let pressures = setting.pressures.map(|pressures| {
         let (least, most) = (pressures.least.show(units), pressures.most.show(units));
-        text += &if least == most {
-            format!(" pressure stays at {least}")
+        if least == most {
+            format!("pressure stays at {least}")
         } else {
-            format!(" pressure stays between {}", between(&least, &most))
-        };
-    }
+            format!("pressure stays between {}", between(&least, &most))
+        }
+    });
     let allowed = || setting.curve.iter().filter(|point| point.allowed).filter_map(|point| point.classes);
     let classes = allowed()
         .map(|classes| classes.finest)
         .min()
         .zip(allowed().map(|classes| classes.coarsest).max())
         .map(|(finest, coarsest)| Classes { finest, coarsest });
-    if let Some(classes) = classes {
-        let joint = if setting.pressures.is_some() { " and" } else { "" };
-        text += &format!("{joint} droplets {}", class_words(Some(classes)));
-    }
-    text + "."
+    let droplets = classes.map(|classes| format!("droplets {}", class_words(Some(classes))));
+    let stay: Vec<String> = [pressures, droplets].into_iter().flatten().collect();
+    format!("{at} {}.", stay.join(" and "))
 }
 
 /// "10.2 and 13.4 mph": the unit once, where both have the same.
@@ -103,10 +102,24 @@ pub fn last_ground(farm: &Farm, plan: &Plan, rinse: &RinsePlan) -> Option<String
     ))
 }
 
-/// "3 times with 40 gal leaves 1.2 %".
-pub fn rinse_way(way: &RinseWay, units: Units) -> String {
-    let source = if way.on_board { String::new() } else { format!(" ({})", way.source) };
+/// "3 times with 40 gal leaves 1.2 %", with who prints it.
+pub fn rinse_way(way: &RinseWay, sources: &[&str], units: Units) -> String {
+    let source = if sources.is_empty() { String::new() } else { format!(" ({})", sources.join("; ")) };
     format!("{} leaves {}{source}", rinses(way, units), share(way.left.to_percent()))
+}
+
+/// The ways to rinse. The same way may be reckoned and printed; it stands once, with who prints it.
+pub fn rinse_ways(rinse: &RinsePlan, units: Units) -> Vec<(&RinseWay, Vec<&'static str>)> {
+    let mut ways: Vec<(&RinseWay, Vec<&'static str>)> = Vec::new();
+    for way in &rinse.ways {
+        let printed = (way.source != Basis::Arithmetic.source()).then_some(way.source);
+        let same = |known: &RinseWay| known.on_board == way.on_board && rinses(known, units) == rinses(way, units);
+        match ways.iter_mut().find(|(known, _)| same(known)) {
+            Some((_, sources)) => sources.extend(printed),
+            None => ways.push((way, printed.into_iter().collect())),
+        }
+    }
+    ways
 }
 
 /// "3 times with 40 gal".

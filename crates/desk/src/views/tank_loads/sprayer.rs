@@ -14,7 +14,9 @@ use super::{Shown, cell, column, hairline, worked};
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, lists, setting_plot};
-use crate::report::words::{class_words, figures, fit_words, last_ground, rinses, sentence, share, work_figures};
+use crate::report::words::{
+    class_words, figures, fit_words, last_ground, rinse_ways, rinses, sentence, share, work_figures,
+};
 
 /// Below this width what stands side by side comes one under the other.
 const NARROW: f32 = 720.0;
@@ -436,21 +438,13 @@ fn ways(ui: &mut Ui, rinse: &RinsePlan, units: Units) {
     if rinse.ways.is_empty() {
         return;
     }
-    // The same way may be reckoned and printed; it stands once, with who prints it.
-    let mut ways: Vec<(&RinseWay, Vec<&str>)> = Vec::new();
-    for way in &rinse.ways {
-        match ways
-            .iter_mut()
-            .find(|(known, _)| known.on_board == way.on_board && rinses(known, units) == rinses(way, units))
-        {
-            Some((_, sources)) => sources.push(way.source),
-            None => ways.push((way, vec![way.source])),
-        }
-    }
+    let ways = rinse_ways(rinse, units);
     let gap = 10.0;
     let columns = ((ui.available_width() + gap) / (WAY + gap)).floor().max(1.0);
     let wide = (ui.available_width() + gap) / columns - gap;
-    for row in ways.chunks(columns as usize) {
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)] // A few, and at least one.
+    let count = columns as usize;
+    for row in ways.chunks(count) {
         ui.horizontal_top(|ui| {
             ui.spacing_mut().item_spacing.x = gap;
             for (way, sources) in row {
@@ -474,7 +468,7 @@ fn one_way(ui: &mut Ui, way: &RinseWay, sources: &[&str], best: bool, units: Uni
             (false, true) => "with the water on board",
             (false, false) => "more water than is on board",
         }];
-        from.extend(sources.iter().filter(|source| **source != Basis::Arithmetic.source()));
+        from.extend(sources);
         ui.add(Label::new(look::soft(ui, from.join("; "))).wrap());
     });
 }
