@@ -152,6 +152,11 @@ pub fn strong(text: impl Into<String>) -> RichText {
     RichText::new(text).font(body(true))
 }
 
+/// The face for words where a table is tight.
+pub fn narrow_font() -> FontId {
+    FontId::new(body(false).size, condensed())
+}
+
 /// Words where a table is tight.
 pub fn narrow(text: impl Into<String>) -> RichText {
     RichText::new(text).family(condensed())

@@ -29,6 +29,11 @@ fn evening(_zone: &str) -> DateTime {
     datetime(2031, 6, 11, 20, 14, 0, 0)
 }
 
+/// The demo farm before it had a forecast.
+fn farm() -> Farm {
+    Farm { forecast: Forecast::default(), ..demo::farm().unwrap() }
+}
+
 /// The sheet alone in a window.
 fn sheet(farm: Farm, size: [f32; 2]) -> Harness<'static, Desk> {
     let mut desk = Desk::new(Document::copy(farm), evening);
@@ -52,7 +57,7 @@ fn file(text: &str) -> (TempDir, PathBuf) {
 
 fn with_file(text: &str, size: [f32; 2]) -> Harness<'static, Desk> {
     let (_folder, path) = file(text);
-    let mut harness = sheet(demo::farm().unwrap(), size);
+    let mut harness = sheet(farm(), size);
     forecast::read_file(harness.state_mut(), &path);
     harness.run();
     harness
@@ -148,7 +153,7 @@ fn a_file_that_is_left_or_cannot_be_read_changes_nothing() {
 #[test]
 fn the_path_box_leads_to_the_file_and_a_problem_is_told() {
     let (folder, path) = file("no table at all");
-    let mut harness = common::window(Desk::new(Document::copy(demo::farm().unwrap()), evening), [1366.0, 768.0]);
+    let mut harness = common::window(Desk::new(Document::copy(farm()), evening), [1366.0, 768.0]);
     harness.run();
     harness.state_mut().ask_path(Purpose::ReadForecast, path);
     harness.run();
@@ -206,7 +211,7 @@ fn many_lines_and_columns_are_reached_a_few_at_a_time() {
 fn hours_are_typed_by_keyboard_and_taken_away_again() {
     // Wide enough for one line an hour, and too narrow for it.
     for width in [850.0, 500.0] {
-        let mut harness = sheet(demo::farm().unwrap(), [width, 900.0]);
+        let mut harness = sheet(farm(), [width, 900.0]);
         let tab_to = |harness: &mut Harness<'static, Desk>, name: &str| {
             for _ in 0..40 {
                 harness.key_press(egui::Key::Tab);
@@ -282,12 +287,13 @@ fn a_file_typed_over_says_so_and_a_skipped_hour_is_not_offered() {
 #[test]
 fn a_script_reads_a_forecast_into_a_copy_and_writes_over_nothing() {
     let (folder, path) = file(FILE);
-    let farm = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../../demo-farm/larkspur-bend.ron");
+    let before_it = folder.path().join("farm.ron");
+    std::fs::write(&before_it, tankard_file::write(&farm()).unwrap()).unwrap();
     let out = folder.path().join("with-forecast.ron");
     let ask = |from: &std::path::Path| {
         std::process::Command::new(env!("CARGO_BIN_EXE_tankard"))
             .arg("forecast")
-            .arg(&farm)
+            .arg(&before_it)
             .arg("--from")
             .arg(from)
             .arg("--out")

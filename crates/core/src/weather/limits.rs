@@ -310,13 +310,11 @@ fn neighbours(fields: &[&Field]) -> Vec<Beside> {
                 format!("{what} on the {side} of {}", field.name)
             };
             let distance = neighbour.distance.as_ref().map(AsTyped::value);
-            match all.iter_mut().find(|known| known.words == words) {
+            if let Some(known) = all.iter_mut().find(|known| known.words == words) {
                 // Of two of a name on one side the nearer counts, and one that is not measured may be nearer still.
-                Some(known) => known.distance = known.distance.zip(distance).map(|(a, b)| a.min(b)),
-                None => {
-                    let side = Bearing::parse(side).ok();
-                    all.push(Beside { what: what.to_owned(), side, words, distance });
-                }
+                known.distance = known.distance.zip(distance).map(|(a, b)| a.min(b));
+            } else {
+                all.push(Beside { what: what.to_owned(), side: Bearing::parse(side).ok(), words, distance });
             }
         }
     }

@@ -173,7 +173,7 @@ fn capital(text: &str) -> String {
 fn reasons(ui: &Ui, ranked: &RankedSet) -> egui::text::LayoutJob {
     let colours = look::colours(ui);
     let mut job = egui::text::LayoutJob::default();
-    let font_id = egui::FontId::new(look::body(false).size, look::condensed());
+    let font_id = look::narrow_font();
     for (at, (reason, basis)) in ranked.reasons.iter().enumerate() {
         let format = |color| egui::TextFormat { font_id: font_id.clone(), color, ..Default::default() };
         let text = format!("{}{}.", if at > 0 { " " } else { "" }, reason.trim_end_matches('.'));
