@@ -9,9 +9,7 @@ use super::{Span, Verdict};
 use crate::farm::{Farm, Id, Pass};
 use crate::plan::Plan;
 use crate::quantity::{AsTyped, Duration, Length, Quantity};
-
-/// What cleaning a rig takes between two mixes that differ: common practice, no source.
-const CLEAN_OUT: Duration = Duration::from_seconds(1800.0);
+use crate::rig::clean_out::{takes_clean_out, usual_time};
 
 /// A pass in its place in a day.
 #[derive(Clone, Debug, PartialEq)]
@@ -57,7 +55,8 @@ pub fn lay_out(farm: &Farm, day: Date, plans: &[&Plan]) -> Vec<Slot> {
         if before.is_none_or(|(other, _)| other.rig != pass.rig || pass.rig.is_empty()) {
             (before, free_from) = (None, Second::MIN);
         }
-        let clean_out = before.and_then(|(other, _)| clean_out(other, pass));
+        let cleaned = before.is_some_and(|(_, planned)| takes_clean_out(farm, &planned.pass, id));
+        let clean_out = cleaned.then(usual_time);
         let travel = before.and_then(|(other, planned)| travel(farm, other, planned, pass, plan));
         let mut slot = Slot {
             pass: id.clone(),
@@ -117,16 +116,6 @@ fn seconds(time: Duration) -> Second {
     #[allow(clippy::cast_possible_truncation)] // A float that is too large becomes the largest whole number.
     let whole = time.to_seconds().ceil() as Second;
     whole.min(Second::from(u32::MAX))
-}
-
-/// What cleaning takes between two passes of a rig; `None` where their products are the same.
-fn clean_out(before: &Pass, after: &Pass) -> Option<Duration> {
-    let products = |pass: &Pass| {
-        let mut all: Vec<Id> = pass.mix.iter().map(|line| line.product.clone()).collect();
-        all.sort();
-        all
-    };
-    (products(before) != products(after)).then_some(CLEAN_OUT)
 }
 
 /// Road by way of the yard, from the last field of a pass to the first of the next, where the time of neither pass holds it.
