@@ -538,7 +538,7 @@ fn the_farms_own_limits_are_doubtful_and_say_on_what_they_rest() {
     farm.products["a"].label.push(Statement::new(wind("4 mph", None, None), "page 3"));
     let texts = |farm: &Farm| -> Vec<String> {
         let is = |text: &String| text.starts_with("wind at most");
-        hours_of(farm).limits.into_iter().map(|limit| limit.text).filter(is).collect()
+        hours_of(farm).limits.iter().map(|limit| limit.text.clone()).filter(is).collect()
     };
     assert_eq!(texts(&farm), ["wind at most 4 mph"]);
     farm.products["a"].label[0].says = wind("15 mph", None, None);

@@ -31,6 +31,10 @@ impl Level {
 pub enum Basis {
     /// The label as typed by the user: which product, and where on it.
     Label(String),
+    /// A rule of law typed by the user: which, and since when.
+    Law(String),
+    /// A limit that the farm typed for itself.
+    Own,
     /// Local advice typed by the user: whose, and when.
     Local(String),
     /// A published source.
@@ -46,6 +50,8 @@ impl Basis {
     pub const fn kind(&self) -> &'static str {
         match self {
             Self::Label(_) => "label",
+            Self::Law(_) => "law",
+            Self::Own => "own",
             Self::Local(_) => "local",
             Self::Published(_) => "published",
             Self::Practice => "practice",
@@ -56,7 +62,8 @@ impl Basis {
     /// The source in words.
     pub fn source(&self) -> &str {
         match self {
-            Self::Label(source) | Self::Local(source) | Self::Published(source) => source,
+            Self::Own => "what this farm keeps to",
+            Self::Label(source) | Self::Law(source) | Self::Local(source) | Self::Published(source) => source,
             Self::Practice => "common practice, no source",
             Self::Arithmetic => "arithmetic",
         }
@@ -67,6 +74,7 @@ impl fmt::Display for Basis {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Label(source) => write!(f, "label of {source}, as typed"),
+            Self::Law(source) => write!(f, "{source}, as typed"),
             other => f.write_str(other.source()),
         }
     }

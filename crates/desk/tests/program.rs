@@ -82,7 +82,7 @@ fn the_plan_as_json_keeps_its_keys_and_its_balance() {
         for finding in pass["findings"].as_array().unwrap() {
             assert!(["stop", "check", "note"].contains(&finding["level"].as_str().unwrap()));
             assert!(
-                ["label", "local", "published", "practice", "arithmetic"]
+                ["label", "law", "local", "own", "published", "practice", "arithmetic"]
                     .contains(&finding["basis"]["kind"].as_str().unwrap())
             );
             assert!(

@@ -67,7 +67,7 @@ fn spoken<'a>(farm: &'a Farm, pass: &Pass, fields: &[&Field], wanted: fn(&Says) 
         .filter(|law| wanted(&law.says.says) && law.holds_on(pass.date))
         .map(|law| {
             let since = law.since.map_or_else(String::new, |day| format!(", since {day}"));
-            (law, Basis::Local(format!("{}{since}", law.source())))
+            (law, Basis::Law(format!("{}{since}", law.source())))
         })
         .collect();
     let mut all: Vec<Asked<'a>> = Vec::new();

@@ -1,6 +1,8 @@
 //! The limits on the weather of a day as they stand on a card: of each kind the tightest, both ends of one thing together.
 
 use super::Load;
+use std::sync::Arc;
+
 use crate::farm::{Farm, Pass};
 use crate::finding::Basis;
 use crate::plan::Plan;
@@ -11,7 +13,8 @@ use crate::weather::limits::{self, Kind};
 /// The limits of a load, each with the product or the rule that it comes from: "wind 3 to 10 mph (Mesotrione)".
 pub(super) fn words(farm: &Farm, plan: &Plan, pass: &Pass, load: &Load) -> Vec<String> {
     // Without a forecast the plan has no hours and no limits of them; the day has its limits all the same.
-    let of_day = if plan.hours.limits.is_empty() { limits::of(farm, pass) } else { plan.hours.limits.clone() };
+    let of_day =
+        if plan.hours.limits.is_empty() { limits::of(farm, pass).into() } else { Arc::clone(&plan.hours.limits) };
     // Those of which it cannot be told whether they speak stand in their own words.
     let (sure, unsure): (Vec<&Limit>, Vec<&Limit>) = of_day.iter().partition(|limit| limit.doubt.is_empty());
     let card = Card { farm, plan, sure };
@@ -144,7 +147,7 @@ impl Card<'_> {
             let source = match &limit.basis {
                 Basis::Label(place) => self.short_name(place),
                 // The rule's name alone; its paragraph and its date stand in the plan.
-                Basis::Local(rule) => rule.split(',').next().unwrap_or(rule).to_owned(),
+                Basis::Law(rule) => rule.split(',').next().unwrap_or(rule).to_owned(),
                 _ => continue,
             };
             if !sources.contains(&source) {

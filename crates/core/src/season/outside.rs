@@ -29,7 +29,7 @@ pub fn judge(farm: &Farm, record: &Record) -> Vec<Finding> {
         let text = format!("\"{}\" of {}: it was sprayed {found}; {}", record.name, record.date, allowed(limit));
         let about = Subject::Record(id.clone());
         findings.push(match &limit.basis {
-            Basis::Label(_) | Basis::Local(_) => Finding::check(about, text, limit.basis.clone())
+            Basis::Label(_) | Basis::Law(_) => Finding::check(about, text, limit.basis.clone())
                 .hint("The record stays as it is: it says what happened. Whether it has to be reported is for the law to say."),
             basis => Finding::note(about, text, basis.clone()),
         });

@@ -4,6 +4,8 @@
 //! long enough: an early start keeps the rest of the day for what goes wrong. Where a label goes by the sun, an hour that the sun's
 //! time cuts is forbidden as a whole in the list of hours, and its free part counts for the spans, to the minute inside.
 
+use std::sync::Arc;
+
 use jiff::civil::{Date, DateTime};
 
 use super::limits::{self, Held, Kind};
@@ -92,7 +94,7 @@ pub(crate) fn runs(free: &[Free], worst: Verdict, not_before: Second) -> Vec<(Se
 /// The hours of a day for a pass that takes a time and does not begin before another.
 pub(crate) fn of_day(
     outlook: &Outlook,
-    limits: &[Limit],
+    limits: &Arc<[Limit]>,
     day: Date,
     needs: Option<Duration>,
     start: Option<jiff::civil::Time>,
@@ -113,13 +115,20 @@ pub(crate) fn of_day(
         let fits = length(run).ratio(needs?)?;
         Some((span(run)?, Share::from_fraction(fits)))
     });
-    Hours { limits: limits.to_vec(), hours, needs, best: best.and_then(span), longest: lacking, sun: outlook.sun(day) }
+    Hours {
+        limits: Arc::clone(limits),
+        hours,
+        needs,
+        best: best.and_then(span),
+        longest: lacking,
+        sun: outlook.sun(day),
+    }
 }
 
 /// The hours of a pass on each day of a forecast, as if it were sprayed on that day: its limits are gathered once, and its laws are
 /// those of its own day.
 pub fn judge_days(farm: &Farm, outlook: &Outlook, pass: &Pass, needs: Option<Duration>) -> Vec<(Date, Hours)> {
-    let limits = limits::of(farm, pass);
+    let limits = limits::of(farm, pass).into();
     outlook.days().into_iter().map(|day| (day, of_day(outlook, &limits, day, needs, None))).collect()
 }
 
@@ -136,7 +145,7 @@ pub(crate) fn judge(
     if !super::covers(farm, pass.date) {
         return Hours { needs, sun: outlook.sun(pass.date), ..Hours::default() };
     }
-    let limits = limits::of(farm, pass);
+    let limits = limits::of(farm, pass).into();
     let hours = of_day(&outlook, &limits, pass.date, needs, pass.start);
     say(farm, pass_id, pass, &outlook, &hours, findings);
     hours
@@ -259,7 +268,7 @@ fn later(farm: &Farm, pass: &Pass, needs: Option<Duration>) -> String {
     for day in outlook.days() {
         // Another day may have other laws.
         let on_that_day = Pass { date: day, start: None, ..pass.clone() };
-        let hours = of_day(&outlook, &limits::of(farm, &on_that_day), day, needs, None);
+        let hours = of_day(&outlook, &limits::of(farm, &on_that_day).into(), day, needs, None);
         if let Some(span) = hours.best {
             return format!("The forecast allows it on {day}, {}.", clock(span));
         }

@@ -13,6 +13,8 @@ pub mod psychro;
 pub mod sky;
 pub mod sun;
 
+use std::sync::Arc;
+
 use jiff::civil::{Date, DateTime};
 
 use crate::farm::Farm;
@@ -106,7 +108,7 @@ pub struct Span {
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Hours {
     /// The limits.
-    pub limits: Vec<Limit>,
+    pub limits: Arc<[Limit]>,
     /// The hours of the pass's day that the forecast holds, in order.
     pub hours: Vec<JudgedHour>,
     /// How long the pass takes; `None` where that is not known.

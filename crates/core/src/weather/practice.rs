@@ -74,7 +74,7 @@ pub(crate) fn of<Q: Quantity>(
     which: fn(&Practice) -> &Option<AsTyped<Q>>,
 ) -> Option<(Q, Basis)> {
     match which(&farm.practice) {
-        Some(typed) => Some((typed.value(), Basis::Practice)),
+        Some(typed) => Some((typed.value(), Basis::Own)),
         None => which(usual()).as_ref().map(|usual| (usual.value(), source(limit))),
     }
 }

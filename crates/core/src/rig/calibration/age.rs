@@ -45,12 +45,8 @@ pub fn measured_flow(farm: &Farm, rig_id: &str, set: &str, day: Date) -> Option<
 fn old(farm: &Farm, calibration: &Calibration, day: Date) -> Option<(String, Basis)> {
     if let Some(days) = farm.practice.calibration_days {
         let age = day.since(calibration.date).map_or(0, |span| span.get_days());
-        return (i64::from(age) > i64::from(days)).then(|| {
-            (
-                format!("{age} days before this pass; this farm keeps to {days}"),
-                Basis::Local("this farm's limits".into()),
-            )
-        });
+        return (i64::from(age) > i64::from(days))
+            .then(|| (format!("{age} days before this pass; this farm keeps to {days}"), Basis::Own));
     }
     (calibration.date.year() < day.year())
         .then(|| ("before this season; a rig is calibrated each season".to_owned(), Basis::Practice))

@@ -256,7 +256,7 @@ fn limits(ui: &mut Ui, hours: &Hours) {
             });
         }
     });
-    for limit in &hours.limits {
+    for limit in hours.limits.iter() {
         hairline(ui);
         ui.horizontal_top(|ui| {
             column(ui, text, |ui| {
