@@ -572,6 +572,16 @@ impl CarrierRate {
     }
 }
 
+impl Length {
+    /// Prints as a depth of rain: millimetres, or inches to the hundredth.
+    pub fn show_rain(self, units: Units) -> String {
+        match units {
+            Units::Metric => format!("{} mm", show(self.to_metres() * 1000.0, 1)),
+            _ => format!("{} in", show(self.to_inches(), 2)),
+        }
+    }
+}
+
 impl Volume {
     /// The ground it covers at a carrier rate; `None` where the rate is zero.
     pub fn ground(self, rate: CarrierRate) -> Option<Area> {

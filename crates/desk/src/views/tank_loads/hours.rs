@@ -189,7 +189,7 @@ fn figures(farm: &Farm, hour: &Hour, sky: Option<&Sky>) -> Vec<(&'static str, St
         ("humidity", shown(hour.humidity.as_ref(), units)),
         ("from", hour.wind_from.as_ref().map_or("not given".to_owned(), |from| from.point().to_owned())),
         ("cloud", shown(hour.cloud.as_ref(), units)),
-        ("rain", shown(hour.rain.as_ref(), units)),
+        ("rain", hour.rain.as_ref().map_or_else(|| "not given".to_owned(), |rain| rain.show_rain(units))),
         ("chance of rain", shown(hour.rain_chance.as_ref(), units)),
         ("Delta T", sky.and_then(|sky| sky.delta_t).map_or("not known".to_owned(), |span| span.show(units))),
         ("wet bulb", sky.and_then(|sky| sky.wet_bulb).map_or("not known".to_owned(), |air| air.show(units))),
