@@ -12,5 +12,35 @@ pub fn capital(text: &str) -> String {
 
 /// What is compared of words: small letters, single spaces.
 pub(crate) fn plain(text: &str) -> String {
-    text.to_lowercase().split_whitespace().collect::<Vec<_>>().join(" ")
+    plain_apart_by(text, char::is_whitespace)
+}
+
+/// The same, with other signs for a space.
+pub(crate) fn plain_apart_by(text: &str, is_space: fn(char) -> bool) -> String {
+    // In one go, since names are compared in their thousands.
+    let mut plain = String::with_capacity(text.len());
+    let mut space = false;
+    for letter in text.chars() {
+        if is_space(letter) {
+            space = !plain.is_empty();
+        } else {
+            if std::mem::take(&mut space) {
+                plain.push(' ');
+            }
+            plain.extend(letter.to_lowercase());
+        }
+    }
+    plain
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{plain, plain_apart_by};
+
+    #[test]
+    fn words_are_brought_to_one_form() {
+        assert_eq!(plain("  Crop   OIL\tConcentrate "), "crop oil concentrate");
+        assert_eq!((plain(""), plain("   ")), (String::new(), String::new()));
+        assert_eq!(plain_apart_by("Quizalofop-P - ethyl", |c| c == '-' || c.is_whitespace()), "quizalofop p ethyl");
+    }
 }

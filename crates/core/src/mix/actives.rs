@@ -3,6 +3,7 @@
 //! An active goes by more than one name: "fluazifop" in speech, "fluazifop-P-butyl" on the label; "2,4-D amine" for a salt
 //! that is counted as 2,4-D. The table holds these names, so that they mean one active everywhere.
 
+use std::borrow::Cow;
 use std::collections::HashMap;
 use std::sync::LazyLock;
 
@@ -49,20 +50,32 @@ pub fn table() -> &'static [ActiveFacts] {
 
 /// What is compared of a name: small letters, and one space for a hyphen or several spaces.
 fn plain(name: &str) -> String {
-    crate::words::plain(&name.replace('-', " "))
+    crate::words::plain_apart_by(name, |letter| letter == '-' || letter.is_whitespace())
 }
 
 /// What is known of an active, by any of its names and however that is written.
 pub fn facts(name: &str) -> Option<&'static ActiveFacts> {
-    static NAMES: LazyLock<HashMap<String, &ActiveFacts>> = LazyLock::new(|| {
-        table().iter().flat_map(|facts| facts.names().map(move |name| (plain(name), facts))).collect()
+    known(&plain(name)).map(|(facts, _)| *facts)
+}
+
+/// What is known by a name in its plain form, with the one text for all names of that active.
+fn known(plain_name: &str) -> Option<&'static (&'static ActiveFacts, String)> {
+    static NAMES: LazyLock<HashMap<String, (&ActiveFacts, String)>> = LazyLock::new(|| {
+        table()
+            .iter()
+            .flat_map(|facts| facts.names().map(move |name| (plain(name), (facts, plain(&facts.name)))))
+            .collect()
     });
-    NAMES.get(&plain(name)).copied()
+    NAMES.get(plain_name)
 }
 
 /// One text for all names of an active, by which tables are looked up.
-pub(crate) fn key(name: &str) -> String {
-    facts(name).map_or_else(|| plain(name), |facts| plain(&facts.name))
+pub(crate) fn key(name: &str) -> Cow<'static, str> {
+    let plain = plain(name);
+    match known(&plain) {
+        Some((_, key)) => Cow::Borrowed(key),
+        None => Cow::Owned(plain),
+    }
 }
 
 /// The resistance group of an active: as typed, else as the table knows it; empty where neither is known.
@@ -89,16 +102,15 @@ pub(crate) fn group_or<'a>(name: &str, typed: &'a str) -> &'a str {
 /// assert!(!same("S-metolachlor", "metolachlor"));
 /// ```
 pub fn same(a: &str, b: &str) -> bool {
-    let (first, second) = (plain(a), plain(b));
-    !first.is_empty()
-        && (first == second || facts(a).zip(facts(b)).is_some_and(|(first, second)| first.name == second.name))
+    let first = key(a);
+    !first.is_empty() && first == key(b)
 }
 
 /// An active that many names are compared with.
 #[derive(Clone, Debug)]
 pub(crate) struct Wanted<'a> {
     name: &'a str,
-    key: String,
+    key: Cow<'static, str>,
 }
 
 impl<'a> Wanted<'a> {
