@@ -114,6 +114,8 @@ fn the_rigs_editor_takes_set_height_filling_start_and_density() {
     harness.run();
     harness.get_by_role_and_label(egui::accesskit::Role::Button, "110 degree, size 05").click();
     harness.run();
+    // The class follows from the set and its pressure, not from what is typed for the rig.
+    harness.get_by_label("Droplet class: as the set gives");
     type_over(&mut harness, "Boom height", "30 in");
     type_over(&mut harness, "Not to begin before", "6:30");
     harness.get_by_label("The tank is filled: at the field, from a nurse tank").click();
