@@ -75,6 +75,8 @@ fn the_page_opens_by_keyboard_and_answers_its_question() {
 #[test]
 fn another_set_is_looked_at_taken_with_its_speed_and_undone() {
     let mut harness = sprayer(demo::farm().unwrap());
+    // 0.606 gal/min through a size 08: 40 psi × (0.606 ÷ 0.8)² is 23 psi, below its table.
+    harness.get_by_label("not as planned: 12 mph, 23 psi");
     harness.get_by_label("Show air induction, size 08 in the picture").click();
     harness.run();
     harness.get_by_label("Pressure and droplets over speed: air induction, size 08");
@@ -112,6 +114,8 @@ fn the_rigs_editor_takes_set_height_filling_start_and_density() {
     harness.run();
     harness.get_by_role_and_label(egui::accesskit::Role::Button, "110 degree, size 05").click();
     harness.run();
+    // The class follows from the set and its pressure, not from what is typed for the rig.
+    harness.get_by_label("Droplet class: as the set gives");
     type_over(&mut harness, "Boom height", "30 in");
     type_over(&mut harness, "Not to begin before", "6:30");
     harness.get_by_label("The tank is filled: at the field, from a nurse tank").click();

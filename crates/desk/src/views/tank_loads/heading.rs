@@ -303,18 +303,23 @@ fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass) {
     boxes::row(ui, "droplets", |ui| {
         let mut all: Vec<Option<Droplets>> = vec![None];
         all.extend(Droplets::ALL.map(Some));
-        let usual = usual.and_then(|rig| rig.droplets).map_or("not known", Droplets::name);
+        // With nozzle sets the class follows from the set and its pressure; the rig's own counts for nothing then.
+        let usual = if usual.is_some_and(|rig| !rig.sets.is_empty()) {
+            "as the set gives".to_owned()
+        } else {
+            format!("as the rig: {}", usual.and_then(|rig| rig.droplets).map_or("not known", Droplets::name))
+        };
         boxes::choice(
             ui,
             "Droplet class",
             &mut pass.droplets,
             &all,
-            |class| class.map_or_else(|| format!("as the rig: {usual}"), |class| class.name().to_owned()),
+            |class| class.map_or_else(|| usual.clone(), |class| class.name().to_owned()),
             190.0,
         );
     });
     boxes::row(ui, "boom height", |ui| {
-        boxes::quantity_or_none(ui, "Boom height", &mut pass.height, 120.0);
+        boxes::quantity_hinted(ui, "Boom height", &mut pass.height, 120.0, "e.g. 20 in or 50 cm");
         usual_of(ui, pass.height.is_none(), usual.and_then(|rig| rig.height.as_ref()));
     });
     if pass.carrier_kind != CarrierKind::Water || pass.density.is_some() {

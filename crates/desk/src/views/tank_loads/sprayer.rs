@@ -141,7 +141,12 @@ fn one(ui: &mut Ui, units: Units, rank: usize, ranked: &RankedSet, drawn: bool) 
             if response.on_hover_cursor(egui::CursorIcon::PointingHand).clicked() {
                 act = Some(Act::Draw);
             }
-            ui.add(Label::new(look::soft(ui, figures(setting, units))).wrap());
+            let mut as_planned = figures(setting, units);
+            if ranked.fit == Fit::AtAnotherSpeed {
+                // Beside "suits at 13.8 mph" the planned speed alone would be read as the setting to take.
+                as_planned = format!("not as planned: {as_planned}");
+            }
+            ui.add(Label::new(look::soft(ui, as_planned)).wrap());
         });
         column(ui, room - named, |ui| {
             ui.label(look::strong(capital(&fit_words(ranked, units))));
