@@ -5,18 +5,18 @@
 use super::{Here, listed};
 use crate::farm::Id;
 use crate::farm::label::Says;
-use crate::finding::{Basis, Finding, Subject};
+use crate::finding::{Finding, Subject};
 use crate::quantity::{AsTyped, Quantity};
 
 /// The height of a pass against a product's label on a field. Where none is typed, says so through `open`, once for the pass.
-pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>, open: &mut Vec<String>) {
+pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>, open: &mut Vec<(String, String)>) {
     let units = here.farm.units;
     let usual = || here.farm.rigs.get(&here.pass.rig).and_then(|rig| rig.height.as_ref());
     let height = here.pass.height.as_ref().or_else(usual).map(AsTyped::value);
     for spoken in here.spoken() {
         let Says::BoomHeight { most } = &spoken.statement.says else { continue };
         let Some(height) = height else {
-            open.push(format!("{} ({})", most.show(units), here.product.name));
+            open.push((format!("{} ({})", most.show(units), here.product.name), spoken.at()));
             continue;
         };
         if height.exceeds(most.value()) {
@@ -34,13 +34,13 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>, open: &mut Vec<Str
 }
 
 /// One Check for all labels that limit the height where none is typed.
-pub(crate) fn not_typed(pass: &Id, open: Vec<String>) -> Option<Finding> {
-    let asked = super::once(open);
+pub(crate) fn not_typed(pass: &Id, open: Vec<(String, String)>) -> Option<Finding> {
+    let (asked, basis) = super::asked_once(open);
     (!asked.is_empty()).then(|| {
         Finding::check(
             Subject::Pass(pass.clone()),
             format!("The height of the boom is not typed; the labels ask for at most {}", listed(&asked)),
-            Basis::Label(listed(&asked)),
+            basis,
         )
         .hint("Type the height of the nozzles above the crop for the rig or the pass.")
     })

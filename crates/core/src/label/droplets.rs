@@ -4,7 +4,7 @@
 use super::{Here, listed};
 use crate::farm::label::Says;
 use crate::farm::{Droplets, Rig};
-use crate::finding::{Basis, Finding, Subject};
+use crate::finding::{Finding, Subject};
 use crate::quantity::Quantity;
 use crate::rig::setting::{self, Classes};
 use crate::rig::{nozzle, set_of};
@@ -66,12 +66,12 @@ pub(crate) fn of_the_pass(here: &Here) -> OfPass {
 }
 
 /// The droplet classes of a product on a field. Where they are not known, says so through `open`, once for the pass.
-pub(crate) fn judge(here: &Here, classes: &OfPass, findings: &mut Vec<Finding>, open: &mut Vec<String>) {
+pub(crate) fn judge(here: &Here, classes: &OfPass, findings: &mut Vec<Finding>, open: &mut Vec<(String, String)>) {
     for spoken in here.spoken() {
         let Says::Droplets { finest, coarsest } = spoken.statement.says else { continue };
         let asked = words(finest, coarsest);
         let OfPass::Known(classes) = classes else {
-            open.push(format!("{asked} ({})", here.product.name));
+            open.push((format!("{asked} ({})", here.product.name), spoken.at()));
             continue;
         };
         // A class that was typed must be typed anew; one of a set follows from its setting.
@@ -115,15 +115,11 @@ fn has_sets(rig: &Rig) -> bool {
 }
 
 /// One Check for all labels that ask for a class where none is known.
-pub(crate) fn not_typed(pass: &crate::farm::Id, classes: &OfPass, open: Vec<String>) -> Option<Finding> {
+pub(crate) fn not_typed(pass: &crate::farm::Id, classes: &OfPass, open: Vec<(String, String)>) -> Option<Finding> {
     let OfPass::NotKnown(why, hint) = classes else { return None };
-    let asked = super::once(open);
+    let (asked, basis) = super::asked_once(open);
     (!asked.is_empty()).then(|| {
-        Finding::check(
-            Subject::Pass(pass.clone()),
-            format!("{why}; the labels ask for {}", listed(&asked)),
-            Basis::Label(listed(&asked)),
-        )
-        .hint(*hint)
+        Finding::check(Subject::Pass(pass.clone()), format!("{why}; the labels ask for {}", listed(&asked)), basis)
+            .hint(*hint)
     })
 }

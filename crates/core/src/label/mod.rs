@@ -153,6 +153,12 @@ pub(crate) fn once(texts: Vec<String>) -> Vec<String> {
     seen
 }
 
+/// What several labels ask of a thing that is not typed, and where they do, each once.
+pub(crate) fn asked_once(open: Vec<(String, String)>) -> (Vec<String>, Basis) {
+    let (asked, places): (Vec<String>, Vec<String>) = open.into_iter().unzip();
+    (once(asked), Basis::Label(once(places).join("; ")))
+}
+
 /// Where a statement stands: the product's name and the page.
 pub fn place(product: &Product, statement: &Statement) -> String {
     if statement.at.is_empty() { product.name.clone() } else { format!("{}, {}", product.name, statement.at) }

@@ -7,6 +7,7 @@ use super::sky::Outlook;
 use super::sun::Second;
 use super::{Span, Verdict};
 use crate::farm::{Farm, Id, Pass};
+use crate::finding::Level;
 use crate::plan::Plan;
 use crate::quantity::{AsTyped, Duration, Length, Quantity};
 use crate::rig::clean_out::{takes_clean_out, usual_time};
@@ -70,6 +71,9 @@ pub fn lay_out(farm: &Farm, day: Date, plans: &[&Plan]) -> Vec<Slot> {
         let ready = free_from.saturating_add(clean_out.map_or(0, seconds)).saturating_add(travel.map_or(0, seconds));
         if let Some(ends) = place(&outlook, farm, pass, plan, ready, &mut slot) {
             free_from = ends;
+        }
+        if plan.count(Level::Stop) > 0 {
+            slot.why = format!("{}. It has a Stop to settle first", slot.why);
         }
         slots.push(slot);
         before = Some((pass, plan));

@@ -105,7 +105,8 @@ pub fn last_ground(farm: &Farm, plan: &Plan, rinse: &RinsePlan) -> Option<String
 /// "3 times with 40 gal leaves 1.2 %", with who prints it.
 pub fn rinse_way(way: &RinseWay, sources: &[&str], units: Units) -> String {
     let source = if sources.is_empty() { String::new() } else { format!(" ({})", sources.join("; ")) };
-    format!("{} leaves {}{source}", rinses(way, units), share(way.left.to_percent()))
+    let more = if way.on_board { "" } else { ", more than the clean-water tank holds," };
+    format!("{}{more} leaves {}{source}", rinses(way, units), share(way.left.to_percent()))
 }
 
 /// The ways to rinse. The same way may be reckoned and printed; it stands once, with who prints it.

@@ -117,7 +117,8 @@ fn facts(desk: &mut Desk, ui: &mut Ui, pass: &Pass, plan: &Plan) {
 
 fn pages(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     ui.add_space(2.0);
-    ui.horizontal(|ui| {
+    let narrow = ui.available_width() < 560.0;
+    let row = |ui: &mut Ui| {
         let cards =
             if super::cards::is_superseded(desk, &id.to_owned()) { "Load cards, superseded" } else { "Load cards" };
         let names = [
@@ -149,8 +150,16 @@ fn pages(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         if boxes::act(ui, words).clicked() {
             crate::views::season_log::record_pass(desk, id);
         }
-        time(desk, ui, plan);
-    });
+        if !narrow {
+            time(desk, ui, plan);
+        }
+    };
+    // Where room is short the pages break into a second line, and the time stands on the page Sprayer alone.
+    if narrow {
+        ui.horizontal_wrapped(row)
+    } else {
+        ui.horizontal(row)
+    };
 }
 
 /// At the right of the pages: the hours, which lead to their page, and the time it takes, with its working.
