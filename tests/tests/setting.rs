@@ -478,3 +478,15 @@ proptest! {
         }
     }
 }
+
+/// A 10 in band over 30 in rows sprays a third of the ground (University of Minnesota Extension, band rates): the plan says so, and
+/// the card names the whole field beside it.
+#[test]
+fn bands_are_said_in_the_plan_and_on_the_card() {
+    let mut farm = farm();
+    must_not(&farm, "Sprayed in bands");
+    farm.rigs["r"].sets["s06"].layout = Some(Layout::Band { width: q("10 in"), rows: q("30 in"), nozzles: 1 });
+    must(&farm, Level::Note, "26.7 ac of 80 ac are treated, 33 % of the ground");
+    let card = tankard_core::loads::card::cards(&farm, &planned(&farm)).remove(0);
+    assert_eq!(card.fields[0].area, "26.7 ac in bands, on 80 ac of ground");
+}

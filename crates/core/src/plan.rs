@@ -10,7 +10,7 @@ use crate::mix::choice::{self, Adjuvants};
 use crate::mix::line::{PlannedLine, reckon};
 use crate::mix::order::{self, Placed};
 use crate::mix::{carrier as fertilizer, charge, pairs};
-use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Duration, Money, Quantity, Units, Volume};
+use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Duration, Money, Quantity, Share, Units, Volume};
 use crate::rig::rinse::{self, RinsePlan};
 use crate::rig::setting::{self, RankedSet, Setting};
 use crate::rig::work::{self, Work};
@@ -322,6 +322,24 @@ fn ground(
         );
     }
     workings.push(working.step("in all", total.show(farm.units)));
+    if let Some(share) = bands
+        && !total.is_zero()
+    {
+        let covered: Area = planned.iter().map(|field| field.covered).sum();
+        findings.push(
+            Finding::note(
+                about(),
+                format!(
+                    "Sprayed in bands: {} of {} are treated, {} of the ground; rates and spray volume hold for the bands",
+                    total.show(farm.units),
+                    covered.show(farm.units),
+                    Share::from_percent(share.to_percent().round()).show(farm.units)
+                ),
+                Basis::Arithmetic,
+            )
+            .hint("Read on the label whether its rate is for the band or for the whole field."),
+        );
+    }
     planned
 }
 

@@ -88,13 +88,16 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
             .iter()
             .filter_map(|(id, area)| {
                 let field = farm.fields.get(id)?;
-                let whole = plan.fields.iter().find(|planned| planned.field == *id).map(|planned| planned.area)?;
-                let area = if whole.exceeds(*area) {
-                    format!("{} of {}", area.show(units), whole.show(units))
-                } else {
-                    area.show(units)
-                };
-                Some(CardField { name: field.name.clone(), area })
+                let planned = plan.fields.iter().find(|planned| planned.field == *id)?;
+                let mut words = area.show(units);
+                if planned.area.exceeds(*area) {
+                    words = format!("{words} of {}", planned.area.show(units));
+                }
+                // The crew knows the field by its whole ground.
+                if planned.covered.exceeds(planned.area) {
+                    words = format!("{words} in bands, on {} of ground", planned.covered.show(units));
+                }
+                Some(CardField { name: field.name.clone(), area: words })
             })
             .collect(),
         fill_to: load.volume.show(units),
@@ -186,7 +189,7 @@ fn settings(farm: &Farm, plan: &Plan, pass: &Pass, rig: &Rig) -> Vec<String> {
         let pressures = setting.pressures.map(|range| (range.least.show(units), range.most.show(units)));
         lines.push(within(setting.speed.show(units), speeds));
         lines.push(within(pressure.show(units), pressures));
-        lines.extend(setting.duty.map(|duty| format!("valves open {}", duty.show(units))));
+        lines.extend(setting.duty_words().map(|duty| format!("valves open {duty}")));
     } else {
         let pressure = pass.pressure.as_ref().or(rig.pressure.as_ref()).map(|pressure| pressure.show(units));
         lines.extend([speed, pressure].into_iter().flatten().reduce(|a, b| format!("{a}, {b}")));

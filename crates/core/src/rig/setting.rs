@@ -9,6 +9,7 @@ use super::{density, fitted, nozzle, set_of};
 use crate::farm::{CarrierKind, Droplets, Farm, Id, Layout, NozzleSet, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::listed;
+use crate::quantity::number::show;
 use crate::quantity::{CarrierRate, Density, Flow, Pressure, Quantity, Share, Speed};
 use crate::working::Working;
 
@@ -59,6 +60,13 @@ pub struct Setting {
     pub pressures: Option<Between<Pressure>>,
     /// Pressure and droplets over speed, for the plot.
     pub curve: Vec<CurvePoint>,
+}
+
+impl Setting {
+    /// The share of the time that the valves stand open, in whole per cent.
+    pub fn duty_words(&self) -> Option<String> {
+        self.duty.map(|duty| format!("{} %", show(duty.to_percent(), 0)))
+    }
 }
 
 /// One point of pressure and droplets over speed.

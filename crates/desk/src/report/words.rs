@@ -20,7 +20,7 @@ pub fn figures(setting: &Setting, units: Units) -> String {
     let mut parts = vec![setting.speed.show(units)];
     parts.extend(setting.pressure.map(|pressure| pressure.show(units)));
     parts.extend(setting.classes.map(|classes| format!("{} droplets", class_words(Some(classes)))));
-    parts.extend(setting.duty.map(|duty| format!("valves open {}", duty.show(units))));
+    parts.extend(setting.duty_words().map(|duty| format!("valves open {duty}")));
     parts.join(", ")
 }
 

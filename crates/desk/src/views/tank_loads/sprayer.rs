@@ -305,8 +305,8 @@ fn setting_facts(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, setting: &
     let pressure = setting.pressure.map_or("not known".to_owned(), |pressure| pressure.show(units));
     fact(desk, ui, plan, "pressure", &pressure, &working);
     fact(desk, ui, plan, "droplets", &class_words(setting.classes), &working);
-    if let Some(duty) = setting.duty {
-        fact(desk, ui, plan, "valves open", &duty.show(units), &working);
+    if let Some(duty) = setting.duty_words() {
+        fact(desk, ui, plan, "valves open", &duty, &working);
     }
     if let Some(height) = pass.height.as_ref().or(rig.height.as_ref()) {
         fact(desk, ui, plan, "boom height", &height.show(units), "");
