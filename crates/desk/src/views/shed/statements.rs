@@ -304,11 +304,14 @@ pub(super) fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: U
         Says::Wind { most, least, gust } => {
             word(ui, "at most");
             boxes::quantity(ui, &format!("{name} at most"), most, 64.0);
+            // Beside the box it speaks of; where there is no room, only that it is still to type.
+            if room > 470.0 || most.text().starts_with("0 ") {
+                understood(ui, most, units);
+            }
             word(ui, "at least");
             boxes::quantity_hinted(ui, &format!("{name} at least"), least, 56.0, "any");
             word(ui, "gusts");
             boxes::quantity_hinted(ui, &format!("{name} gusts at most"), gust, 56.0, "any");
-            understood(ui, most, units);
         }
         Says::NotToward { what } => {
             word(ui, "not toward");

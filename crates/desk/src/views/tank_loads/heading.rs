@@ -19,7 +19,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     match desk.tank_loads.editor {
         Some(Editor::Fields) => sheet(ui, |ui| fields(desk, ui, &mut pass, plan)),
         Some(Editor::Water) => sheet(ui, |ui| water(desk, ui, &mut pass)),
-        Some(Editor::Rig) => sheet(ui, |ui| rig(desk, ui, &mut pass)),
+        Some(Editor::Rig) => sheet(ui, |ui| rig(desk, ui, &mut pass, plan)),
         Some(Editor::Day) => sheet(ui, |ui| super::day::show(ui, &mut pass)),
         None => {}
     }
@@ -281,7 +281,7 @@ fn water(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass) {
     });
 }
 
-fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass) {
+fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
     let farm = desk.document.farm();
     let units = farm.units;
     ui.label(look::heading("Rig and setting"));
@@ -307,7 +307,13 @@ fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass) {
     });
     boxes::row(ui, "pressure", |ui| {
         boxes::quantity_or_none(ui, "Pressure", &mut pass.pressure, 120.0);
-        usual_of(ui, pass.pressure.is_none(), usual.and_then(|rig| rig.pressure.as_ref()));
+        let usual = usual.and_then(|rig| rig.pressure.as_ref());
+        match plan.setting.as_ref().and_then(|setting| setting.pressure) {
+            Some(pressure) if pass.pressure.is_none() && usual.is_none() => {
+                ui.label(look::soft(ui, format!("{} by the nozzle set", pressure.show(units))));
+            }
+            _ => usual_of(ui, pass.pressure.is_none(), usual),
+        }
     });
     boxes::row(ui, "droplets", |ui| {
         let mut all: Vec<Option<Droplets>> = vec![None];
