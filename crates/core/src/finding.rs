@@ -46,6 +46,11 @@ pub enum Basis {
 }
 
 impl Basis {
+    /// Of a row in a rule table, by what stands in its source column.
+    pub fn of_source(source: &str) -> Self {
+        if source == Self::Practice.source() { Self::Practice } else { Self::Published(source.to_owned()) }
+    }
+
     /// The kind, as the machine-readable plan names it.
     pub const fn kind(&self) -> &'static str {
         match self {

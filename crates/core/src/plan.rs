@@ -10,7 +10,7 @@ use crate::mix::choice::{self, Adjuvants};
 use crate::mix::line::{PlannedLine, reckon};
 use crate::mix::order::{self, Placed};
 use crate::mix::{carrier as fertilizer, charge, pairs};
-use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Duration, Money, Quantity, Share, Units, Volume};
+use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Duration, Money, Quantity, Volume};
 use crate::rig::rinse::{self, RinsePlan};
 use crate::rig::setting::{self, RankedSet, Setting};
 use crate::rig::work::{self, Work};
@@ -125,11 +125,11 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
         );
     }
     let covered: Area = fields.iter().map(|field| field.covered).sum();
-    let spray_time = rig.and_then(|rig| time(farm.units, pass_id, pass, rig, covered, &mut findings, &mut workings));
+    let spray_time = rig.and_then(|rig| time(farm, pass_id, pass, rig, covered, &mut findings, &mut workings));
     let (setting, sets) = carrier
         .map(|carrier| setting::judge(farm, pass_id, pass, carrier, &mut findings, &mut workings))
         .unwrap_or_default();
-    calibration::judge_pass(farm, pass_id, pass, &mut findings);
+    calibration::judge_pass(farm, pass, &mut findings);
 
     let mut water = water::judge(farm, pass_id, pass, &mut findings, &mut workings);
 
@@ -217,7 +217,7 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
     let work = work::reckon(farm, pass_id, pass, &fields, &loads, spray_time, &mut findings, &mut workings);
     let rinse = rinse::judge(farm, pass_id, pass, carrier, &mut findings);
     let needs = work.as_ref().map(|work| work.total).or(spray_time);
-    let hours = weather::judge(farm, pass_id, pass, &fields, needs, &mut findings);
+    let hours = weather::judge(farm, pass_id, pass, needs, &mut findings);
     let cost =
         lines.iter().map(|line| line.cost).try_fold(Money::default(), |sum, cost| cost.map(|cost| sum.plus(cost)));
     let names =
@@ -333,7 +333,7 @@ fn ground(
                     "Sprayed in bands: {} of {} are treated, {} of the ground; rates and spray volume hold for the bands",
                     total.show(farm.units),
                     covered.show(farm.units),
-                    Share::from_percent(share.to_percent().round()).show(farm.units)
+                    share.show_whole()
                 ),
                 Basis::Arithmetic,
             )
@@ -399,7 +399,7 @@ fn carrier(pass_id: &Id, pass: &Pass, findings: &mut Vec<Finding>) -> Option<Car
 }
 
 fn time(
-    units: Units,
+    farm: &Farm,
     pass_id: &Id,
     pass: &Pass,
     rig: &Rig,
@@ -407,7 +407,7 @@ fn time(
     findings: &mut Vec<Finding>,
     workings: &mut Vec<Working>,
 ) -> Option<Duration> {
-    let speed = pass.speed.as_ref().or(rig.speed.as_ref());
+    let (units, speed) = (farm.units, pass.speed_in(farm));
     let (Some(speed), Some(boom), Some(efficiency)) = (speed, &rig.boom, &rig.efficiency) else {
         findings.push(
             Finding::note(

@@ -5,7 +5,7 @@ use jiff::civil::{Date, Time};
 use serde::{Deserialize, Serialize};
 
 use super::rig::Droplets;
-use super::{Id, is_default};
+use super::{Farm, Id, is_default};
 use crate::quantity::{Area, AsTyped, CarrierRate, Density, Length, Pressure, Rate, Share, Speed, Temperature, Volume};
 
 /// A planned trip.
@@ -117,6 +117,23 @@ impl Pass {
             first_fill: None,
             note: String::new(),
         }
+    }
+}
+
+impl Pass {
+    /// Its speed: its own, else the usual one of its rig.
+    pub fn speed_in<'a>(&'a self, farm: &'a Farm) -> Option<&'a AsTyped<Speed>> {
+        self.speed.as_ref().or_else(|| farm.rigs.get(&self.rig)?.speed.as_ref())
+    }
+
+    /// Its pressure: its own, else the usual one of its rig.
+    pub fn pressure_in<'a>(&'a self, farm: &'a Farm) -> Option<&'a AsTyped<Pressure>> {
+        self.pressure.as_ref().or_else(|| farm.rigs.get(&self.rig)?.pressure.as_ref())
+    }
+
+    /// The height of its nozzles: its own, else the usual one of its rig.
+    pub fn height_in<'a>(&'a self, farm: &'a Farm) -> Option<&'a AsTyped<Length>> {
+        self.height.as_ref().or_else(|| farm.rigs.get(&self.rig)?.height.as_ref())
     }
 }
 

@@ -11,8 +11,7 @@ use crate::quantity::{AsTyped, Quantity};
 /// The height of a pass against a product's label on a field. Where none is typed, says so through `open`, once for the pass.
 pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>, open: &mut Vec<(String, String)>) {
     let units = here.farm.units;
-    let usual = || here.farm.rigs.get(&here.pass.rig).and_then(|rig| rig.height.as_ref());
-    let height = here.pass.height.as_ref().or_else(usual).map(AsTyped::value);
+    let height = here.pass.height_in(here.farm).map(AsTyped::value);
     for spoken in here.spoken() {
         let Says::BoomHeight { most } = &spoken.statement.says else { continue };
         let Some(height) = height else {

@@ -143,11 +143,11 @@ pub(crate) fn listed(names: &[String]) -> String {
 }
 
 /// Each text once, in the order in which it came.
-pub(crate) fn once(texts: Vec<String>) -> Vec<String> {
-    let mut seen: Vec<String> = Vec::new();
-    for text in texts {
-        if !seen.contains(&text) {
-            seen.push(text);
+pub(crate) fn once<T: PartialEq>(all: impl IntoIterator<Item = T>) -> Vec<T> {
+    let mut seen: Vec<T> = Vec::new();
+    for one in all {
+        if !seen.contains(&one) {
+            seen.push(one);
         }
     }
     seen

@@ -2,7 +2,7 @@
 //! forecast, hour by hour, and stands in one Note with the tightest of each where there is none for the day.
 
 use super::when::Situation;
-use super::{Here, Spoken, forbid, names};
+use super::{Here, Spoken, forbid, names, once};
 use crate::farm::label::Says;
 use crate::farm::{Farm, Field, Id, Pass, Product, Statement};
 use crate::finding::{Basis, Finding, Subject};
@@ -161,12 +161,7 @@ pub(crate) fn on_the_day(all: &[Here], findings: &mut Vec<Finding>) {
         .filter(|limit| limit.asks && !(air_known && matches!(limit.kind, Kind::LeastAir(_) | Kind::MostAir(_))))
         .collect();
     if !said.is_empty() {
-        let mut places: Vec<&str> = Vec::new();
-        for limit in &said {
-            if !places.contains(&limit.basis.source()) {
-                places.push(limit.basis.source());
-            }
-        }
+        let places = once(said.iter().map(|limit| limit.basis.source()));
         let words: Vec<&str> = said.iter().map(|limit| limit.text.as_str()).collect();
         findings.push(
             Finding::note(

@@ -170,14 +170,14 @@ pub(crate) fn said(
 fn settings(farm: &Farm, plan: &Plan, pass: &Pass, rig: &Rig) -> Vec<String> {
     let units = farm.units;
     let mut lines: Vec<String> = plan.carrier.map(|carrier| carrier.show(units)).into_iter().collect();
-    let height = pass.height.as_ref().or(rig.height.as_ref()).map(|height| format!("boom at {}", height.show(units)));
+    let height = pass.height_in(farm).map(|height| format!("boom at {}", height.show(units)));
     let set = rig::set_of(farm, pass).map_or(rig.nozzles.clone(), |(_, set)| set.name.clone());
     let classes = plan.setting.as_ref().and_then(|setting| setting.classes);
     let droplets = classes
         .map(rig::setting::Classes::words)
         .or_else(|| pass.droplets.or(rig.droplets).map(|class| class.name().to_owned()))
         .map(|class| format!("{class} droplets"));
-    let speed = pass.speed.as_ref().or(rig.speed.as_ref()).map(|speed| speed.show(units));
+    let speed = pass.speed_in(farm).map(|speed| speed.show(units));
     let setting = plan.setting.as_ref().and_then(|setting| Some((setting, setting.pressure?)));
     if let Some((setting, pressure)) = setting {
         let within = |value: String, range: Option<(String, String)>| match range {
@@ -191,7 +191,7 @@ fn settings(farm: &Farm, plan: &Plan, pass: &Pass, rig: &Rig) -> Vec<String> {
         lines.push(within(pressure.show(units), pressures));
         lines.extend(setting.duty_words().map(|duty| format!("valves open {duty}")));
     } else {
-        let pressure = pass.pressure.as_ref().or(rig.pressure.as_ref()).map(|pressure| pressure.show(units));
+        let pressure = pass.pressure_in(farm).map(|pressure| pressure.show(units));
         lines.extend([speed, pressure].into_iter().flatten().reduce(|a, b| format!("{a}, {b}")));
     }
     lines.extend(Some(set).filter(|set| !set.is_empty()));

@@ -5,6 +5,7 @@ use std::sync::Arc;
 
 use crate::farm::{Farm, Pass};
 use crate::finding::Basis;
+use crate::label::once;
 use crate::plan::Plan;
 use crate::quantity::{Quantity, Units};
 use crate::weather::Limit;
@@ -142,18 +143,12 @@ impl Card<'_> {
 
     /// A text with the products and the rules that it comes from behind it. Practice needs no name on a card.
     fn with_source(&self, text: String, from: [Option<&Limit>; 2]) -> String {
-        let mut sources: Vec<String> = Vec::new();
-        for limit in from.into_iter().flatten() {
-            let source = match &limit.basis {
-                Basis::Label(place) => self.short_name(place),
-                // The rule's name alone; its paragraph and its date stand in the plan.
-                Basis::Law(rule) => rule.split(',').next().unwrap_or(rule).to_owned(),
-                _ => continue,
-            };
-            if !sources.contains(&source) {
-                sources.push(source);
-            }
-        }
+        let sources = once(from.into_iter().flatten().filter_map(|limit| match &limit.basis {
+            Basis::Label(place) => Some(self.short_name(place)),
+            // The rule's name alone; its paragraph and its date stand in the plan.
+            Basis::Law(rule) => Some(rule.split(',').next().unwrap_or(rule).to_owned()),
+            _ => None,
+        }));
         if sources.is_empty() { text } else { format!("{text} ({})", sources.join(", ")) }
     }
 

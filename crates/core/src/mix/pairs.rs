@@ -251,11 +251,7 @@ fn pair(row: &Row) -> Result<Pair, String> {
             },
             says: row.says.clone(),
             way_out: row.way_out.clone(),
-            basis: if row.source == Basis::Practice.source() {
-                Basis::Practice
-            } else {
-                Basis::Published(row.source.clone())
-            },
+            basis: Basis::of_source(&row.source),
         })
     };
     read().map_err(|what| format!("{}: {what}", row.id))

@@ -572,6 +572,13 @@ impl CarrierRate {
     }
 }
 
+impl Share {
+    /// Prints in whole per cent.
+    pub fn show_whole(self) -> String {
+        format!("{} %", show(self.to_percent().round(), 0))
+    }
+}
+
 impl Length {
     /// Prints as a depth of rain: millimetres, or inches to the hundredth.
     pub fn show_rain(self, units: Units) -> String {

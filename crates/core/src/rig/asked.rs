@@ -101,8 +101,7 @@ impl Asked {
     }
 }
 
-/// The speed of a pass: its own, else the rig's; `None` where neither is typed or it is nothing.
+/// The speed of a pass; `None` where none is typed or it is nothing.
 pub(crate) fn speed_of(farm: &Farm, pass: &Pass) -> Option<Speed> {
-    let usual = || farm.rigs.get(&pass.rig).and_then(|rig| rig.speed.as_ref());
-    pass.speed.as_ref().or_else(usual).map(AsTyped::value).filter(|speed| !speed.is_zero())
+    pass.speed_in(farm).map(AsTyped::value).filter(|speed| !speed.is_zero())
 }

@@ -66,7 +66,7 @@ fn off_the_middle(task: &Task, one: &Reckoned, fit: Fit, speed: Option<Speed>) -
 /// What a set gives at a speed: "Size 06 gives 15 gal/ac at 12 mph with 40 psi; coarse, as both labels ask".
 pub(super) fn gives(task: &Task, name: &str, point: &CurvePoint) -> String {
     let units = task.units;
-    let valves = point.duty.map_or_else(String::new, |duty| format!(", valves open {}", percent(duty)));
+    let valves = point.duty.map_or_else(String::new, |duty| format!(", valves open {}", duty.show_whole()));
     let droplets = match point.classes {
         Some(classes) if task.asked.droplets.is_some() && task.asked.suit(classes) => {
             format!("; {}, as {}", classes.words(), task.asked.who())
@@ -102,9 +102,9 @@ pub(super) fn against(task: &Task, one: &Reckoned, point: &CurvePoint) -> Vec<(S
         why.push((
             format!(
                 "At {speed} the valves would stand open {} of the time; they may from {} to {}",
-                percent(duty),
-                percent(may.least),
-                percent(may.most)
+                duty.show_whole(),
+                may.least.show_whole(),
+                may.most.show_whole()
             ),
             Basis::Arithmetic,
         ));
@@ -199,11 +199,6 @@ fn nowhere(task: &Task, one: &Reckoned) -> String {
         }
         Some(_) => "At no speed do pressure, droplets and labels fit".to_owned(),
     }
-}
-
-/// A share in whole per cent.
-pub(super) fn percent(share: Share) -> String {
-    Share::from_percent(share.to_percent().round()).show(crate::quantity::Units::default())
 }
 
 impl Classes {

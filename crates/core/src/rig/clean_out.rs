@@ -39,7 +39,7 @@ pub(crate) struct Row {
 impl Row {
     /// On what it rests.
     pub(crate) fn basis(&self) -> Basis {
-        if self.source == Basis::Practice.source() { Basis::Practice } else { Basis::Published(self.source.clone()) }
+        Basis::of_source(&self.source)
     }
 
     /// Whether a product holds what hurts.

@@ -1,6 +1,6 @@
 //! Flow: what a nozzle must give, what it gives at a pressure, and what follows for speed and volume over ground.
 
-use crate::farm::{Id, Layout, NozzleSet, Rig, Test};
+use crate::farm::{Id, Layout, NozzleSet, Rated, Rig, Test};
 use crate::quantity::{AsTyped, CarrierRate, Duration, Flow, Length, Pressure, Speed, Volume};
 
 /// Metres of water that a litre over a hectare makes.
@@ -67,6 +67,11 @@ impl Law {
         (flow > Flow::ZERO && at > Pressure::ZERO).then_some(Self { flow, at })
     }
 
+    /// From a rating; `None` where its flow or its pressure is nothing.
+    pub fn of(rated: &Rated) -> Option<Self> {
+        Self::new(rated.flow.value(), rated.at.value())
+    }
+
     /// The flow of water at a pressure.
     ///
     /// # Examples
@@ -104,8 +109,7 @@ pub fn law_of(rig: &Rig, id: &Id, set: &NozzleSet) -> Option<(Law, Known)> {
     {
         return Some((law, Known::Measured(date)));
     }
-    let rated = set.rated.as_ref()?;
-    Some((Law::new(rated.flow.value(), rated.at.value())?, Known::Rated))
+    Some((Law::of(set.rated.as_ref()?)?, Known::Rated))
 }
 
 /// What a nozzle of a set gave of water on average when it was caught last, at which pressure and on which day. A

@@ -91,10 +91,7 @@ pub fn range(set: &NozzleSet) -> Option<Between<Pressure>> {
 /// is not typed or the size is not in the table.
 pub(crate) fn off_its_size(set: &NozzleSet) -> Option<(f64, &'static Size)> {
     let (rated, size) = (set.rated.as_ref()?, size(&set.size)?);
-    let off = |defined: &Rated| {
-        let law = Law::new(defined.flow.value(), defined.at.value())?;
-        Some((rated.flow.ratio(law.flow(rated.at.value()))? - 1.0).abs())
-    };
+    let off = |defined: &Rated| Some((rated.flow.ratio(Law::of(defined)?.flow(rated.at.value()))? - 1.0).abs());
     Some((off(&size.us)?.min(off(&size.metric)?), size))
 }
 
@@ -105,7 +102,7 @@ mod tests {
     use crate::quantity::{AsTyped, Pressure};
 
     fn law(rated: &Rated) -> Law {
-        Law::new(rated.flow.value(), rated.at.value()).unwrap()
+        Law::of(rated).unwrap()
     }
 
     /// Both definitions, by arithmetic on the size number: a tenth of it in gallons, four tenths in litres.

@@ -4,7 +4,7 @@ use super::asked::Asked;
 use super::flow::{self, Known, Law};
 use super::nozzle;
 use super::setting::{Between, CurvePoint, Setting};
-use crate::farm::{Id, NozzleSet, Rig};
+use crate::farm::{Farm, Id, NozzleSet, Pass, Rig};
 use crate::quantity::{AsTyped, CarrierRate, Flow, Length, Pressure, Share, Speed, Units};
 
 /// Points of a curve.
@@ -228,7 +228,7 @@ pub fn in_tenths(speeds: Between<Speed>, units: Units) -> Option<Between<Speed>>
     (least <= most && most > 0.0).then(|| Between { least: tenth * least, most: tenth * most })
 }
 
-/// The pressure of a pass: its own, else the rig's usual one.
-pub(super) fn pressure_of(pass: &crate::farm::Pass, rig: &Rig) -> Option<Pressure> {
-    pass.pressure.as_ref().or(rig.pressure.as_ref()).map(AsTyped::value).filter(|pressure| !pressure.is_zero())
+/// The pressure of a pass; `None` where none is typed or it is nothing.
+pub(super) fn pressure_of(farm: &Farm, pass: &Pass) -> Option<Pressure> {
+    pass.pressure_in(farm).map(AsTyped::value).filter(|pressure| !pressure.is_zero())
 }

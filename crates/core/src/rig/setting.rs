@@ -1,7 +1,7 @@
 //! How a nozzle set is to be set for a pass.
 
 use super::asked::{Asked, speed_of};
-use super::choose::{self, against, beyond, percent};
+use super::choose::{self, against, beyond};
 use super::flow::{self, Known};
 pub use super::reckon::in_tenths;
 use super::reckon::{Reckoned, Task, pressure_of, reckon, sprayed, within};
@@ -9,7 +9,6 @@ use super::{density, fitted, nozzle, set_of};
 use crate::farm::{CarrierKind, Droplets, Farm, Id, Layout, NozzleSet, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::listed;
-use crate::quantity::number::show;
 use crate::quantity::{CarrierRate, Density, Flow, Pressure, Quantity, Share, Speed};
 use crate::working::Working;
 
@@ -65,7 +64,7 @@ pub struct Setting {
 impl Setting {
     /// The share of the time that the valves stand open, in whole per cent.
     pub fn duty_words(&self) -> Option<String> {
-        self.duty.map(|duty| format!("{} %", show(duty.to_percent(), 0)))
+        self.duty.map(Share::show_whole)
     }
 }
 
@@ -158,7 +157,7 @@ pub(crate) fn judge(
         carrier,
         speed,
         factor,
-        pressure: pressure_of(pass, rig),
+        pressure: pressure_of(farm, pass),
         asked: Asked::of(farm, pass),
     };
     let reckoned: Vec<Reckoned> = rig.sets.iter().map(|(id, set)| reckon(&task, id, set)).collect();
@@ -183,7 +182,7 @@ pub(crate) fn pressure(
     carrier: CarrierRate,
 ) -> Option<Pressure> {
     if rig.pulse.is_some() {
-        return pressure_of(pass, rig);
+        return pressure_of(farm, pass);
     }
     let (law, _) = flow::law_of(rig, id, set)?;
     let flow = flow::needed(carrier, speed_of(farm, pass)?, flow::width_of_a_nozzle(set.layout.as_ref()?)?);
@@ -233,7 +232,7 @@ fn working(task: &Task, one: &Reckoned, dense: Option<Density>) -> Working {
                 format!("{} × root of ({} ÷ {})", exact(law.flow, units), pressure.show(units), law.at.show(units)),
                 exact(full, units),
             )
-            .step(format!("{} ÷ {}, valves open", exact(water, units), exact(full, units)), percent(duty))
+            .step(format!("{} ÷ {}, valves open", exact(water, units), exact(full, units)), duty.show_whole())
     } else {
         working.step(
             format!("{} × ({} ÷ {})²", law.at.show(units), exact(water, units), exact(law.flow, units)),

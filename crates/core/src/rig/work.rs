@@ -45,7 +45,7 @@ pub(crate) fn reckon(
 ) -> Option<Work> {
     let rig = farm.rigs.get(&pass.rig)?;
     let spraying = spraying?;
-    let in_an_hour = in_an_hour(pass, rig)?;
+    let in_an_hour = in_an_hour(farm, pass, rig)?;
     let mut lacks = Vec::new();
     let fills = fills(farm, pass, rig, loads, &mut lacks);
     let road = road(farm, pass, rig, fields, loads, &mut lacks);
@@ -74,8 +74,8 @@ pub(crate) fn reckon(
 const BETWEEN: &str = "the road from field to field";
 
 /// Speed × working width × field efficiency, in an hour.
-fn in_an_hour(pass: &Pass, rig: &Rig) -> Option<Area> {
-    let speed = pass.speed.as_ref().or(rig.speed.as_ref())?.to_metres_per_second();
+fn in_an_hour(farm: &Farm, pass: &Pass, rig: &Rig) -> Option<Area> {
+    let speed = pass.speed_in(farm)?.to_metres_per_second();
     let width = rig.boom.as_ref()?.to_metres();
     let efficiency = rig.efficiency.as_ref()?.to_fraction();
     Some(Area::from_square_metres(speed * width * efficiency * Duration::from_hours(1.0).to_seconds()))

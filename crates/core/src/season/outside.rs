@@ -8,12 +8,12 @@ use jiff::civil::{DateTime, Time};
 
 use crate::farm::{Expected, Farm, Field, Hour, Id, Line, Pass, Record, Says};
 use crate::finding::{Basis, Finding, Subject};
-use crate::label::droplets;
 use crate::label::weather::asked_droplets;
+use crate::label::{droplets, once};
 use crate::plan::Plan;
 use crate::quantity::{AsTyped, Bearing, Quantity, Rate, Temperature};
 use crate::weather::limits::{self, Held, Kind};
-use crate::weather::sky::{Air, pressure};
+use crate::weather::sky::{Air, pressure, value};
 use crate::weather::{Limit, Verdict, psychro, sun};
 
 /// What of a record lies outside a limit. A label and a law give a Check, what the farm keeps to a Note. What was not measured is
@@ -104,23 +104,19 @@ fn found(farm: &Farm, record: &Record, kind: &Kind, air: &Air) -> String {
 }
 
 fn measured(farm: &Farm, record: &Record) -> Air {
-    let (temperature, humidity) = (typed(record.temperature.as_ref()), typed(record.humidity.as_ref()));
+    let (temperature, humidity) = (value(record.temperature.as_ref()), value(record.humidity.as_ref()));
     let delta_t = temperature
         .zip(humidity)
         .zip(pressure(farm))
         .and_then(|((air, humidity), pressure)| psychro::delta_t(air, humidity, pressure));
     Air {
-        wind: typed(record.wind.as_ref()),
-        gust: typed(record.gust.as_ref()),
+        wind: value(record.wind.as_ref()),
+        gust: value(record.gust.as_ref()),
         wind_from: Bearing::parse(&record.wind_from).ok(),
         temperature,
         humidity,
         delta_t,
     }
-}
-
-fn typed<Q: Quantity>(typed: Option<&AsTyped<Q>>) -> Option<Q> {
-    typed.map(AsTyped::value)
 }
 
 /// The record as a pass: that which it was planned as, with the products that went out.
@@ -243,11 +239,5 @@ fn ends<Q: Quantity>(
 
 /// From where the wind was to blow: each point of the compass once, in order of time.
 fn directions(hours: &[&Hour]) -> String {
-    let mut points: Vec<&str> = Vec::new();
-    for from in hours.iter().filter_map(|hour| hour.wind_from.as_ref()) {
-        if !points.contains(&from.point()) {
-            points.push(from.point());
-        }
-    }
-    points.join(", ")
+    once(hours.iter().filter_map(|hour| hour.wind_from.as_ref()).map(|from| from.point())).join(", ")
 }

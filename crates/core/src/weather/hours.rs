@@ -14,7 +14,6 @@ use super::sun::{self, Second};
 use super::{Hours, JudgedHour, Limit, Span, Verdict};
 use crate::farm::{Farm, Id, Pass};
 use crate::finding::{Basis, Finding, Subject};
-use crate::plan::PlannedField;
 use crate::quantity::{Duration, Quantity, Share};
 
 /// A time with one verdict.
@@ -137,7 +136,6 @@ pub(crate) fn judge(
     farm: &Farm,
     pass_id: &Id,
     pass: &Pass,
-    _fields: &[PlannedField],
     needs: Option<Duration>,
     findings: &mut Vec<Finding>,
 ) -> Hours {

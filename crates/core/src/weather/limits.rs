@@ -473,10 +473,7 @@ pub(crate) fn reason(limit: &Limit, outlook: &Outlook, at: usize, hour: &Seen, u
             None => format!("the forecast has no direction of the wind; {text}"),
         },
         Kind::MostAir(_) | Kind::LeastAir(_) => found("air", air.temperature.map(|air| air.show(units))),
-        Kind::MostHumidity(_) | Kind::LeastHumidity(_) => found(
-            "humidity",
-            air.humidity.map(|humidity| Share::from_percent(humidity.to_percent().round()).show(units)),
-        ),
+        Kind::MostHumidity(_) | Kind::LeastHumidity(_) => found("humidity", air.humidity.map(Share::show_whole)),
         Kind::MostDeltaT(_) | Kind::LeastDeltaT(_) => match air.delta_t {
             Some(span) => format!("Delta T {}; {text}", span.show(units)),
             None => format!("Delta T cannot be told without air and humidity; {text}"),

@@ -173,7 +173,7 @@ fn begins(zone: &TimeZone, hour: &Hour) -> Option<Second> {
     (sun::civil(zone, from)? == hour.at).then_some(from)
 }
 
-fn value<Q: Quantity>(typed: Option<&AsTyped<Q>>) -> Option<Q> {
+pub(crate) fn value<Q: Quantity>(typed: Option<&AsTyped<Q>>) -> Option<Q> {
     typed.map(AsTyped::value)
 }
 

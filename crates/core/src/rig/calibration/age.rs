@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 
 use super::{judge, set_of};
-use crate::farm::{Calibration, Farm, Id, Pass, Rig, Test};
+use crate::farm::{Calibration, Farm, Pass, Rig, Test};
 use crate::finding::{Basis, Finding, Level, Subject};
 use crate::quantity::{Flow, Pressure};
 
@@ -53,7 +53,7 @@ fn old(farm: &Farm, calibration: &Calibration, day: Date) -> Option<(String, Bas
 }
 
 /// What a pass must know of its rig's last calibrations: that there is none, that it is old, that it found something.
-pub(crate) fn judge_pass(farm: &Farm, _pass_id: &Id, pass: &Pass, findings: &mut Vec<Finding>) {
+pub(crate) fn judge_pass(farm: &Farm, pass: &Pass, findings: &mut Vec<Finding>) {
     let Some(rig) = farm.rigs.get(&pass.rig) else { return };
     let set = crate::rig::set_of(farm, pass);
     let set_id = set.map_or("", |(id, _)| id.as_str());

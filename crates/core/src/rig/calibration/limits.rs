@@ -31,7 +31,7 @@ impl Limit {
 
     /// On what it rests.
     pub fn basis(&self) -> Basis {
-        if self.source == Basis::Practice.source() { Basis::Practice } else { Basis::Published(self.source.clone()) }
+        Basis::of_source(&self.source)
     }
 }
 

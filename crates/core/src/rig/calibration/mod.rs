@@ -19,6 +19,7 @@ use crate::farm::{Calibration, Farm, Id, NozzleSet, Rig, Test};
 use crate::finding::{Basis, Finding, Subject};
 use crate::quantity::number::show;
 use crate::quantity::{AsTyped, CarrierRate, Duration, Flow, Length, Pressure, Share, Speed, Units, Volume};
+use crate::rig::flow::Law;
 use crate::working::Working;
 
 /// What a calibration comes to.
@@ -168,9 +169,8 @@ impl Measured<'_> {
 
     /// What a new nozzle of the set gives of water at the pressure of the test; flow goes with the square root of pressure.
     fn new_flow(&self) -> Option<Flow> {
-        let rated = self.set?.rated.as_ref()?;
-        let ratio = self.pressure?.ratio(rated.at.value())?;
-        Some(rated.flow.value() * ratio.max(0.0).sqrt()).filter(|flow| !flow.is_zero())
+        let law = Law::of(self.set?.rated.as_ref()?)?;
+        Some(law.flow(self.pressure?)).filter(|flow| !flow.is_zero())
     }
 }
 

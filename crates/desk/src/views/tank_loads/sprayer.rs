@@ -308,8 +308,8 @@ fn setting_facts(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, setting: &
     if let Some(duty) = setting.duty_words() {
         fact(desk, ui, plan, "valves open", &duty, &working);
     }
-    if let Some(height) = pass.height.as_ref().or(rig.height.as_ref()) {
-        fact(desk, ui, plan, "boom height", &height.show(units), "");
+    if let Some(height) = pass.height_in(desk.document.farm()).map(|height| height.show(units)) {
+        fact(desk, ui, plan, "boom height", &height, "");
     }
     if pass.carrier_kind != CarrierKind::Water {
         let density = pass.density.as_ref().map_or("not typed".to_owned(), |density| density.show(units));
