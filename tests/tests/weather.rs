@@ -104,7 +104,7 @@ fn at(farm: &Farm, hour: i8) -> JudgedHour {
 fn why(farm: &Farm, hour: i8) -> (Verdict, String) {
     let hours = hours_of(farm);
     let judged = hours.hours.iter().find(|judged| judged.at == DAY.at(hour, 0, 0, 0)).unwrap();
-    let reasons = hours.reasons(farm, judged);
+    let reasons = hours.reasons(&Outlook::of_days(farm, DAY, DAY), judged, farm.units);
     assert_eq!(reasons.len(), judged.binds.len());
     (judged.verdict, reasons.into_iter().next().unwrap_or_default())
 }
@@ -754,7 +754,7 @@ fn recorded(farm: &mut Farm, change: impl Fn(&mut Record)) -> Vec<Finding> {
     change(&mut record);
     farm.records.insert("rec".to_owned(), record.clone());
     let before = farm.clone();
-    let findings = outside::judge(farm, &record);
+    let findings = outside::judge(farm, &"rec".to_owned(), &record);
     assert_eq!(*farm, before, "a record is kept as it is");
     findings
 }

@@ -10,6 +10,19 @@ pub fn capital(text: &str) -> String {
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
+/// Two quantities in words with "to" or "and" between them, the unit once where both have the same.
+///
+/// ```
+/// use tankard_core::words::ends;
+/// assert_eq!(ends("3 mph", "to", "10 mph"), "3 to 10 mph");
+/// ```
+pub fn ends(least: &str, joint: &str, most: &str) -> String {
+    match (least.split_once(' '), most.split_once(' ')) {
+        (Some((number, unit)), Some((_, other))) if unit == other => format!("{number} {joint} {most}"),
+        _ => format!("{least} {joint} {most}"),
+    }
+}
+
 /// What is compared of words: small letters, single spaces.
 pub(crate) fn plain(text: &str) -> String {
     plain_apart_by(text, char::is_whitespace)
@@ -35,7 +48,13 @@ pub(crate) fn plain_apart_by(text: &str, is_space: fn(char) -> bool) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{plain, plain_apart_by};
+    use super::{ends, plain, plain_apart_by};
+
+    #[test]
+    fn the_unit_stands_once() {
+        assert_eq!(ends("10.2 mph", "and", "13.4 mph"), "10.2 and 13.4 mph");
+        assert_eq!(ends("20 in", "and", "4.2 ft"), "20 in and 4.2 ft");
+    }
 
     #[test]
     fn words_are_brought_to_one_form() {

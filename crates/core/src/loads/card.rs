@@ -14,7 +14,7 @@ use crate::plan::Plan;
 use crate::quantity::Quantity;
 use crate::quantity::number::show;
 use crate::rig;
-use crate::weather;
+use crate::words::ends;
 
 /// The usual cautions at the tank; the labels' own come before them.
 const USUAL: [&str; 4] = [
@@ -108,11 +108,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         rig: rig.name.clone(),
         settings,
         calibrated: last_calibration(farm, pass, rig).map(short_date).unwrap_or_default(),
-        spray_between: plan
-            .hours
-            .best
-            .map(|best| weather::hours::clock(best).replace(" to ", " and "))
-            .unwrap_or_default(),
+        spray_between: plan.hours.best.map(|best| best.ends().join(" and ")).unwrap_or_default(),
         limits: day_limits::words(farm, plan, pass, load),
         blanks: BLANKS.map(str::to_owned).to_vec(),
         steps,
@@ -181,7 +177,7 @@ fn settings(farm: &Farm, plan: &Plan, pass: &Pass, rig: &Rig) -> Vec<String> {
     let setting = plan.setting.as_ref().and_then(|setting| Some((setting, setting.pressure?)));
     if let Some((setting, pressure)) = setting {
         let within = |value: String, range: Option<(String, String)>| match range {
-            Some((least, most)) if least != most => format!("{value} ({})", day_limits::to(&least, &most)),
+            Some((least, most)) if least != most => format!("{value} ({})", ends(&least, "to", &most)),
             _ => value,
         };
         let speeds = setting.speeds.and_then(|speeds| rig::setting::in_tenths(speeds, units));

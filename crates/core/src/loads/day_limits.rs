@@ -10,6 +10,7 @@ use crate::plan::Plan;
 use crate::quantity::{Quantity, Units};
 use crate::weather::Limit;
 use crate::weather::limits::{self, Kind};
+use crate::words::ends;
 
 /// The limits of a load, each with the product or the rule that it comes from: "wind 3 to 10 mph (Mesotrione)".
 pub(super) fn words(farm: &Farm, plan: &Plan, pass: &Pass, load: &Load) -> Vec<String> {
@@ -93,7 +94,7 @@ impl Card<'_> {
         };
         let (least, most) = (end(true), end(false));
         let text = match (&least, &most) {
-            (Some((_, (.., least))), Some((_, (.., most)))) => format!("{what} {}", to(least, most)),
+            (Some((_, (.., least))), Some((_, (.., most)))) => format!("{what} {}", ends(least, "to", most)),
             (Some((_, (.., least))), None) => format!("{what} at least {least}"),
             (None, Some((_, (.., most)))) => format!("{what} at most {most}"),
             (None, None) => return None,
@@ -157,13 +158,5 @@ impl Card<'_> {
         let named = |id: &String| self.farm.products.get(id).is_some_and(|product| place.starts_with(&product.name));
         let name = self.plan.names.iter().find(|name| named(&name.product));
         name.map_or_else(|| place.to_owned(), |name| name.short.clone())
-    }
-}
-
-/// "3 to 10 mph": the unit once, where both have the same.
-pub(super) fn to(least: &str, most: &str) -> String {
-    match (least.split_once(' '), most.split_once(' ')) {
-        (Some((number, unit)), Some((_, other))) if unit == other => format!("{number} to {most}"),
-        _ => format!("{least} to {most}"),
     }
 }

@@ -18,8 +18,7 @@ use crate::weather::{Limit, Verdict, psychro, sun};
 
 /// What of a record lies outside a limit. A label and a law give a Check, what the farm keeps to a Note. What was not measured is
 /// not judged.
-pub fn judge(farm: &Farm, record: &Record) -> Vec<Finding> {
-    let id = farm.records.iter().find(|(_, other)| *other == record).map(|(id, _)| id.clone()).unwrap_or_default();
+pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
     let pass = as_pass(farm, record);
     let fields: Vec<Field> = as_fields(farm, record);
     let fields: Vec<&Field> = fields.iter().collect();

@@ -14,7 +14,7 @@ use super::sun::{self, Second};
 use super::{Hours, JudgedHour, Limit, Span, Verdict};
 use crate::farm::{Farm, Id, Pass};
 use crate::finding::{Basis, Finding, Subject};
-use crate::quantity::{Duration, Quantity, Share};
+use crate::quantity::{Duration, Quantity, Share, Units};
 
 /// A time with one verdict.
 #[derive(Clone, Copy, Debug)]
@@ -189,7 +189,7 @@ fn say(farm: &Farm, pass_id: &Id, pass: &Pass, outlook: &Outlook, hours: &Hours,
                 about(),
                 format!(
                     "The pass takes {needs}; the longest span of allowed hours on {day} is {}, enough for {} of it",
-                    clock(*span),
+                    span.words(),
                     Share::from_percent(share.to_percent().floor()).show(farm.units)
                 ),
                 Basis::Arithmetic,
@@ -209,12 +209,12 @@ fn say(farm: &Farm, pass_id: &Id, pass: &Pass, outlook: &Outlook, hours: &Hours,
             Some(hour) if inside(hour) == Verdict::Allowed => return,
             Some(hour) => {
                 let first = hour.binds.first().and_then(|(place, _)| hours.limits.get(*place));
-                let because = hours.reasons(farm, hour).into_iter().next().unwrap_or_default();
+                let because = hours.reasons(outlook, hour, farm.units).into_iter().next().unwrap_or_default();
                 (hour.verdict.word(), because, first.map_or(Basis::Arithmetic, |limit| limit.basis.clone()))
             }
         };
         let because = if because.is_empty() { because } else { format!(": {because}") };
-        let hint = hours.best.map_or_else(String::new, |span| format!("Allowed from {}.", clock(span)));
+        let hint = hours.best.map_or_else(String::new, |span| format!("Allowed from {}.", span.words()));
         findings.push(
             Finding::check(
                 about(),
@@ -268,7 +268,7 @@ fn later(farm: &Farm, pass: &Pass, needs: Option<Duration>) -> String {
         let on_that_day = Pass { date: day, start: None, ..pass.clone() };
         let hours = of_day(&outlook, &limits::of(farm, &on_that_day).into(), day, needs, None);
         if let Some(span) = hours.best {
-            return format!("The forecast allows it on {day}, {}.", clock(span));
+            return format!("The forecast allows it on {day}, {}.", span.words());
         }
     }
     if outlook.hours.is_empty() {
@@ -276,16 +276,6 @@ fn later(farm: &Farm, pass: &Pass, needs: Option<Duration>) -> String {
     } else {
         "No later day of the forecast allows it.".to_owned()
     }
-}
-
-/// A span by the clock: "09:00 to 14:00".
-pub(crate) fn clock(span: Span) -> String {
-    let end = if span.to.date() > span.from.date() && span.to.time() == jiff::civil::Time::midnight() {
-        "24:00".to_owned()
-    } else {
-        span.to.strftime("%H:%M").to_string()
-    };
-    format!("{} to {end}", span.from.strftime("%H:%M"))
 }
 
 impl JudgedHour {
@@ -297,9 +287,7 @@ impl JudgedHour {
 
 impl Hours {
     /// Why an hour is bound, with its own figures, beside its `binds`. Made when it is asked for.
-    pub fn reasons(&self, farm: &Farm, hour: &JudgedHour) -> Vec<String> {
-        let day = hour.at.date();
-        let outlook = Outlook::of_days(farm, day, day);
+    pub fn reasons(&self, outlook: &Outlook, hour: &JudgedHour, units: Units) -> Vec<String> {
         let Some((at, seen)) =
             outlook.hours.iter().enumerate().find(|(_, seen)| seen.sky.at == hour.at && seen.sky.again == hour.again)
         else {
@@ -307,7 +295,7 @@ impl Hours {
         };
         hour.binds
             .iter()
-            .filter_map(|(place, _)| Some(limits::reason(self.limits.get(*place)?, &outlook, at, seen, farm.units)))
+            .filter_map(|(place, _)| Some(limits::reason(self.limits.get(*place)?, outlook, at, seen, units)))
             .collect()
     }
 }

@@ -104,6 +104,21 @@ pub struct Span {
     pub to: DateTime,
 }
 
+impl Span {
+    /// By the clock: "09:00 to 14:00". A span that ends with its day ends at 24:00.
+    pub fn words(self) -> String {
+        let [from, to] = self.ends();
+        format!("{from} to {to}")
+    }
+
+    /// Its two ends by the clock.
+    pub fn ends(self) -> [String; 2] {
+        let clock = |time: DateTime| time.strftime("%H:%M").to_string();
+        let ends_its_day = self.to.date() > self.from.date() && self.to.time() == jiff::civil::Time::midnight();
+        [clock(self.from), if ends_its_day { "24:00".to_owned() } else { clock(self.to) }]
+    }
+}
+
 /// The hours of a pass.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Hours {

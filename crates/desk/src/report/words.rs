@@ -9,6 +9,7 @@ use tankard_core::rig::rinse::{RinsePlan, RinseWay};
 use tankard_core::rig::setting::{Classes, Fit, RankedSet, Setting, in_tenths};
 use tankard_core::rig::work::Work;
 use tankard_core::weather::{Hours, Span, Verdict};
+use tankard_core::words::ends;
 
 /// "coarse", or the two classes of which either may come.
 pub fn class_words(classes: Option<Classes>) -> String {
@@ -19,7 +20,7 @@ pub fn class_words(classes: Option<Classes>) -> String {
 pub fn figures(setting: &Setting, units: Units) -> String {
     let mut parts = vec![setting.speed.show(units)];
     parts.extend(setting.pressure.map(|pressure| pressure.show(units)));
-    parts.extend(setting.classes.map(|classes| format!("{} droplets", class_words(Some(classes)))));
+    parts.extend(setting.classes.map(|classes| format!("{} droplets", classes.words())));
     parts.extend(setting.duty_words().map(|duty| format!("valves open {duty}")));
     parts.join(", ")
 }
@@ -44,14 +45,17 @@ pub fn sentence(setting: &Setting, units: Units) -> String {
         return "At no speed do pressure and droplets stay inside what the set and the labels allow.".to_owned();
     };
     let (slowest, fastest) = (speeds.least.show(units), speeds.most.show(units));
-    let at =
-        if slowest == fastest { format!("At {slowest}") } else { format!("Between {}", between(&slowest, &fastest)) };
+    let at = if slowest == fastest {
+        format!("At {slowest}")
+    } else {
+        format!("Between {}", ends(&slowest, "and", &fastest))
+    };
     let pressures = setting.pressures.map(|pressures| {
         let (least, most) = (pressures.least.show(units), pressures.most.show(units));
         if least == most {
             format!("pressure stays at {least}")
         } else {
-            format!("pressure stays between {}", between(&least, &most))
+            format!("pressure stays between {}", ends(&least, "and", &most))
         }
     });
     let allowed = || setting.curve.iter().filter(|point| point.allowed).filter_map(|point| point.classes);
@@ -60,17 +64,9 @@ pub fn sentence(setting: &Setting, units: Units) -> String {
         .min()
         .zip(allowed().map(|classes| classes.coarsest).max())
         .map(|(finest, coarsest)| Classes { finest, coarsest });
-    let droplets = classes.map(|classes| format!("droplets {}", class_words(Some(classes))));
+    let droplets = classes.map(|classes| format!("droplets {}", classes.words()));
     let stay: Vec<String> = [pressures, droplets].into_iter().flatten().collect();
     format!("{at} {}.", stay.join(" and "))
-}
-
-/// "10.2 and 13.4 mph": the unit once, where both have the same.
-fn between(least: &str, most: &str) -> String {
-    match (least.split_once(' '), most.split_once(' ')) {
-        (Some((number, unit)), Some((_, other))) if unit == other => format!("{number} and {most}"),
-        _ => format!("{least} and {most}"),
-    }
 }
 
 /// The times of a pass in words, each with its label.
@@ -142,16 +138,6 @@ pub fn share(percent: f64) -> String {
     format!("{percent:.decimals$} %")
 }
 
-/// "05:40 to 08:50".
-pub fn span_words(span: Span) -> String {
-    format!("{} to {}", clock(span.from), end(span.to))
-}
-
-/// The end of a span: midnight is 24:00.
-pub fn end(time: DateTime) -> String {
-    if time.time() == jiff::civil::Time::midnight() { "24:00".to_owned() } else { clock(time) }
-}
-
 /// "05:40".
 pub fn clock(time: DateTime) -> String {
     time.strftime("%H:%M").to_string()
@@ -161,14 +147,14 @@ pub fn clock(time: DateTime) -> String {
 pub fn answer(hours: &Hours, units: Units) -> String {
     let needs = hours.needs.map(|needs| needs.show(units));
     match (hours.best, hours.longest, needs) {
-        (Some(best), _, Some(needs)) => format!("{}; the pass takes {needs}.", span_words(best)),
-        (Some(best), _, None) => format!("{}; how long the pass takes is not known.", span_words(best)),
+        (Some(best), _, Some(needs)) => format!("{}; the pass takes {needs}.", best.words()),
+        (Some(best), _, None) => format!("{}; how long the pass takes is not known.", best.words()),
         (None, Some((span, share)), Some(needs)) => format!(
             "No span is long enough for the {needs} it takes. The longest is {}, enough for {} of it.",
-            span_words(span),
+            span.words(),
             self::share(share.to_percent())
         ),
-        (None, Some((span, _)), None) => format!("The longest span is {}.", span_words(span)),
+        (None, Some((span, _)), None) => format!("The longest span is {}.", span.words()),
         (None, None, _) => {
             let doubtful = hours.hours.iter().filter(|hour| hour.verdict == Verdict::Doubtful).count();
             match doubtful {
@@ -189,7 +175,7 @@ pub fn spans_of(hours: &Hours, verdict: Verdict) -> Vec<String> {
         .filter(|(first, _)| first.verdict == verdict)
         .map(|(first, last)| {
             let to = last.at.saturating_add(jiff::Span::new().hours(1));
-            span_words(Span { from: first.at, to })
+            Span { from: first.at, to }.words()
         })
         .collect()
 }
@@ -205,15 +191,4 @@ pub fn binding(hours: &Hours, verdict: Verdict) -> Vec<&str> {
     binds.sort_unstable();
     binds.dedup();
     binds.into_iter().filter_map(|at| hours.limits.get(at)).map(|limit| limit.text.as_str()).collect()
-}
-
-#[cfg(test)]
-mod tests {
-    use super::between;
-
-    #[test]
-    fn the_unit_stands_once() {
-        assert_eq!(between("10.2 mph", "13.4 mph"), "10.2 and 13.4 mph");
-        assert_eq!(between("20 in", "4.2 ft"), "20 in and 4.2 ft");
-    }
 }

@@ -9,6 +9,7 @@ use tankard_core::quantity::{Amount, AsTyped, Quantity, Units};
 use tankard_core::rig::setting::Classes;
 use tankard_core::season::outside;
 use tankard_core::season::record::{actives, from_plan, none_of, record_line, still_open, whole_field, with_amount};
+use tankard_core::words;
 
 use crate::app::Desk;
 use crate::look;
@@ -44,7 +45,8 @@ impl State {
     fn outside(&mut self, revision: u64, farm: &Farm, id: &str) -> Vec<Finding> {
         let wanted = (revision, id.to_owned());
         if self.outside.as_ref().is_none_or(|(known, _)| *known != wanted) {
-            let found = farm.records.get(id).map(|record| outside::judge(farm, record)).unwrap_or_default();
+            let found = farm.records.get_key_value(id).map(|(id, record)| outside::judge(farm, id, record));
+            let found = found.unwrap_or_default();
             self.outside = Some((wanted, found));
         }
         self.outside.as_ref().map(|(_, found)| found.clone()).unwrap_or_default()
@@ -272,11 +274,7 @@ fn for_its_hours(farm: &Farm, record: &Record, plan: &Plan) -> Option<Expected> 
 /// "4 to 9 mph", or one figure where both ends are alike.
 fn ends<Q: Quantity>(range: &(AsTyped<Q>, AsTyped<Q>), units: Units) -> String {
     let (least, most) = (range.0.show(units), range.1.show(units));
-    match (least.split_once(' '), most.split_once(' ')) {
-        _ if least == most => most,
-        (Some((number, unit)), Some((_, other))) if unit == other => format!("{number} to {most}"),
-        _ => format!("{least} to {most}"),
-    }
+    if least == most { most } else { words::ends(&least, "to", &most) }
 }
 
 /// A labelled box, and beside it what was expected.

@@ -9,13 +9,13 @@ use tankard_core::loads::card::long_date;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{AsTyped, Duration, Quantity, Units};
 use tankard_core::weather::day::{Slot, lay_out};
-use tankard_core::weather::{Hours, JudgedHour, Outlook, Sky, Verdict};
+use tankard_core::weather::{Hours, JudgedHour, Outlook, Sky, Span, Verdict};
 
 use super::{cell, column, hairline};
 use crate::app::Desk;
 use crate::look;
 use crate::parts::strip::{self, Cell, Marks};
-use crate::report::words::{self, answer, clock, span_words};
+use crate::report::words::{answer, clock};
 
 /// Below this width what stands side by side comes one under the other.
 const NARROW: f32 = 720.0;
@@ -59,7 +59,7 @@ fn name_of(hours: &Hours, hour: &JudgedHour) -> String {
         hour.binds.iter().filter_map(|(at, _)| hours.limits.get(*at)).map(|limit| limit.text.as_str()).collect();
     let why = if binds.is_empty() { String::new() } else { format!(": {}", binds.join("; ")) };
     let part = hour.part.filter(|(_, verdict)| *verdict != hour.verdict);
-    let part = part.map(|(span, verdict)| format!(", {} {}", span_words(span), verdict.word())).unwrap_or_default();
+    let part = part.map(|(span, verdict)| format!(", {} {}", span.words(), verdict.word())).unwrap_or_default();
     format!("{}{again} {}{part}{why}", clock(hour.at), hour.verdict.word())
 }
 
@@ -80,7 +80,7 @@ fn day(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     }
     ui.add(Label::new(look::strong(answer(&plan.hours, units))).wrap());
     let cells = strip::cells(pass.date, &plan.hours.hours, |hour| name_of(&plan.hours, hour));
-    let best = plan.hours.best.map(|span| (span, span_words(span)));
+    let best = plan.hours.best.map(|span| (span, span.words()));
     let marks = Marks { sun: plan.hours.sun, best };
     let chosen = chosen(desk, &plan.hours, &cells);
     if let Some(picked) = strip::show(ui, "Hours of the day", &cells, &marks, chosen) {
@@ -133,9 +133,9 @@ fn looked(desk: &mut Desk, id: &str, hours: &Hours, judged: &JudgedHour) -> Look
     }
     let farm = desk.document.farm();
     let day = judged.at.date();
-    let sky =
-        Outlook::of_days(farm, day, day).skies().find(|sky| (sky.at, sky.again) == (judged.at, judged.again)).cloned();
-    let looked = Looked { sky, reasons: hours.reasons(farm, judged) };
+    let outlook = Outlook::of_days(farm, day, day);
+    let sky = outlook.skies().find(|sky| (sky.at, sky.again) == (judged.at, judged.again)).cloned();
+    let looked = Looked { sky, reasons: hours.reasons(&outlook, judged, farm.units) };
     desk.tank_loads.kept.hour = Some((wanted, looked.clone()));
     looked
 }
@@ -149,16 +149,10 @@ fn hour(desk: &mut Desk, ui: &mut Ui, id: &str, hours: &Hours, key: (DateTime, b
     let looked = looked(desk, id, hours, judged);
     let farm = desk.document.farm();
     let expected = farm.forecast.hours.iter().find(|hour| (hour.at, hour.again) == key);
-    let end = key.0.saturating_add(jiff::Span::new().hours(1));
+    let whole = Span { from: key.0, to: key.0.saturating_add(jiff::Span::new().hours(1)) };
     let again = if key.1 { ", the second time" } else { "" };
-    let part = judged.part.map(|(part, verdict)| format!("; {} {}", span_words(part), verdict.word()));
-    ui.label(look::strong(format!(
-        "{} to {}{again}: {}{}",
-        clock(key.0),
-        words::end(end),
-        judged.verdict.word(),
-        part.unwrap_or_default()
-    )));
+    let part = judged.part.map(|(part, verdict)| format!("; {} {}", part.words(), verdict.word()));
+    ui.label(look::strong(format!("{}{again}: {}{}", whole.words(), judged.verdict.word(), part.unwrap_or_default())));
     let figures = expected.map(|expected| figures(farm, expected, looked.sky.as_ref())).unwrap_or_default();
     let width = ui.available_width();
     if width < NARROW {
@@ -322,7 +316,7 @@ fn passes(desk: &mut Desk, ui: &mut Ui, id: &str, day: Date, slots: &[Slot]) {
             column(ui, ui.available_width(), |ui| {
                 let judged: Vec<String> = slot
                     .span
-                    .map(span_words)
+                    .map(Span::words)
                     .into_iter()
                     .chain(slot.verdict.map(|verdict| verdict.word().to_owned()))
                     .collect();
@@ -376,8 +370,8 @@ pub(super) fn in_heading(hours: &Hours) -> Option<String> {
         return None;
     }
     Some(match (hours.best, hours.longest) {
-        (Some(best), _) => span_words(best),
-        (None, Some((span, _))) => format!("{}, too short", span_words(span)),
+        (Some(best), _) => best.words(),
+        (None, Some((span, _))) => format!("{}, too short", span.words()),
         (None, None) => "no hour allowed".to_owned(),
     })
 }
