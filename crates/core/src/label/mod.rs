@@ -23,7 +23,7 @@ pub(crate) mod restricted;
 pub mod season;
 pub mod stage;
 pub mod typed;
-pub(crate) mod weather;
+pub mod weather;
 pub mod when;
 
 use when::Situation;

@@ -1,6 +1,6 @@
 //! Whether words on a label speak of a product: "organophosphate insecticide", "group 14", "crop oil concentrate".
 
-use crate::farm::{AdjuvantClass, Advice, Farm, Product, ProductKind};
+use crate::farm::{AdjuvantClass, Advice, Farm, Law, Product, ProductKind};
 use crate::mix::actives;
 use crate::words::plain;
 
@@ -81,6 +81,12 @@ pub(crate) fn parts(what: &str) -> Vec<String> {
 /// Whether words that may list several things name a product, as a whole or by one of them.
 pub fn list(words: &str, product: &Product) -> bool {
     speak_of(words, product) || parts(words).iter().any(|part| speak_of(part, product))
+}
+
+/// Whether a law binds a product; a law about nothing in particular binds every pesticide.
+pub fn binds(law: &Law, product: &Product) -> bool {
+    let about = law.about.trim();
+    if about.is_empty() { product.kind.is_pesticide() } else { list(about, product) }
 }
 
 /// Whether local advice is about a product; advice about nothing in particular is about every pesticide.

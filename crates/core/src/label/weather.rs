@@ -78,8 +78,7 @@ fn spoken<'a>(farm: &'a Farm, pass: &Pass, fields: &[&Field], wanted: fn(&Says) 
             speak(product, statement, fields, &situation, None, &mut all);
         }
         for (law, basis) in &laws {
-            let about = law.about.trim();
-            if if about.is_empty() { product.kind.is_pesticide() } else { names::list(about, product) } {
+            if names::binds(law, product) {
                 speak(product, &law.says, fields, &situation, Some(basis), &mut of_laws);
             }
         }
@@ -106,8 +105,8 @@ fn speak<'a>(
     }
 }
 
-/// Whether a statement is one that the hours of a day are held against.
-fn on_weather(says: &Says) -> bool {
+/// Whether a statement is one that the hours of a day are held against; of law no other is.
+pub const fn on_weather(says: &Says) -> bool {
     matches!(
         says,
         Says::Wind { .. }

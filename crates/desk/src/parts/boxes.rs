@@ -5,7 +5,7 @@
 
 use egui::{Align, ComboBox, Id, Layout, Response, RichText, Stroke, TextEdit, Ui, Vec2};
 use jiff::civil::{Date, Time};
-use tankard_core::farm::{MonthDay, SunTime};
+use tankard_core::farm::{Droplets, MonthDay, SunTime};
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 
 use crate::look;
@@ -387,6 +387,13 @@ pub fn choice<T: PartialEq + Clone>(
     if whole > width - spacing.icon_width - spacing.icon_spacing - 2.0 * spacing.button_padding.x {
         response.on_hover_text(shown);
     }
+}
+
+/// A choice of a droplet class, or of none, which has words of its own.
+pub fn droplets_or_none(ui: &mut Ui, name: &str, value: &mut Option<Droplets>, none: &str, width: f32) {
+    let all: Vec<Option<Droplets>> = std::iter::once(None).chain(Droplets::ALL.map(Some)).collect();
+    let say = |class: &Option<Droplets>| class.map_or_else(|| none.to_owned(), |class| class.name().to_owned());
+    choice(ui, name, value, &all, say, width);
 }
 
 /// A row of a form: a label, then what stands beside it.

@@ -2,7 +2,7 @@
 
 use egui::{Align, Layout, Margin, ScrollArea, Ui, Vec2};
 use tankard_core::farm::record::RecordActive;
-use tankard_core::farm::{Droplets, Expected, Farm, Id, Product, Record, RecordLine};
+use tankard_core::farm::{Expected, Farm, Id, Product, Record, RecordLine};
 use tankard_core::finding::{Finding, Level, Subject};
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{Amount, AsTyped, Quantity, Units};
@@ -258,10 +258,7 @@ fn weather(ui: &mut Ui, farm: &Farm, record: &mut Record, plan: Option<&Plan>) {
     beside(ui, "Humidity", &humidity, |ui| boxes::quantity_or_none(ui, "Humidity", &mut record.humidity, SHORT));
     let classes = plan.and_then(|plan| plan.setting.as_ref()?.classes).map(Classes::words).unwrap_or_default();
     beside(ui, "Droplets", &classes, |ui| {
-        let mut all: Vec<Option<Droplets>> = vec![None];
-        all.extend(Droplets::ALL.map(Some));
-        let say = |class: &Option<Droplets>| class.map_or("not typed", Droplets::name).to_owned();
-        boxes::choice(ui, "Droplets", &mut record.droplets, &all, say, 136.0);
+        boxes::droplets_or_none(ui, "Droplets", &mut record.droplets, "not typed", 136.0);
     });
 }
 

@@ -91,15 +91,10 @@ pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
         .and_then(|id| bench.farm().advice.get(&id).map(|advice| (id.clone(), source(advice))));
     let (added, done) = super::foot(bench, ui, "+ Add advice", chosen, 0);
     if added {
-        let mut id = Id::new();
-        bench.desk.document.edit(|farm| {
-            id = tankard_core::farm::id::fresh(&farm.advice, "advice");
-            // In free words, which change no plan until they are typed.
-            let says = Statement::new(Says::Caution { what: String::new() }, "");
-            let advice = Advice { whose: String::new(), given: None, about: String::new(), water: Id::new(), says };
-            farm.advice.insert(id.clone(), advice);
-        });
-        bench.state.choose(id);
+        // In free words, which change no plan until they are typed.
+        let says = Statement::new(Says::Caution { what: String::new() }, "");
+        let advice = Advice { whose: String::new(), given: None, about: String::new(), water: Id::new(), says };
+        super::add(&mut bench.desk.document, bench.state, |farm| &mut farm.advice, "advice", advice);
     }
     if let Some(done) = done {
         super::apply(&mut bench.desk.document, bench.state, done, |farm| &mut farm.advice, |_| "advice".to_owned());

@@ -2,8 +2,9 @@
 
 use egui::{Label, Ui};
 use tankard_core::farm::label::{Says, Statement};
-use tankard_core::farm::{Droplets, Farm, Id, Law, Product};
+use tankard_core::farm::{Droplets, Farm, Law};
 use tankard_core::label::names;
+use tankard_core::label::weather::on_weather;
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 
 use super::guidance::{self, applies};
@@ -41,22 +42,6 @@ const fn is_offered(says: &Says) -> bool {
     )
 }
 
-/// Whether passes and hours are held against a kind of rule.
-const fn is_judged(says: &Says) -> bool {
-    matches!(
-        says,
-        Says::Wind { .. }
-            | Says::NotToward { .. }
-            | Says::NoInversion
-            | Says::Daylight { .. }
-            | Says::Temperature { .. }
-            | Says::Humidity { .. }
-            | Says::DeltaT { .. }
-            | Says::Buffer { .. }
-            | Says::RainFree { .. }
-    )
-}
-
 /// The list.
 pub(super) fn list(bench: &mut Bench, ui: &mut Ui) {
     let farm = bench.farm();
@@ -77,21 +62,13 @@ pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
     let chosen = bench.state.law.clone().and_then(|id| bench.farm().laws.get(&id).map(|law| (id.clone(), named(law))));
     let (added, done) = super::foot(bench, ui, "+ Add a rule", chosen, 0);
     if added {
-        let mut id = Id::new();
-        bench.desk.document.edit(|farm| {
-            id = tankard_core::farm::id::fresh(&farm.laws, "law");
-            // In free words, which change no plan until they are typed.
-            let says = Statement::new(Says::Caution { what: String::new() }, "");
-            let law = Law { name: String::new(), since: None, until: None, about: String::new(), says };
-            farm.laws.insert(id.clone(), law);
-        });
-        bench.state.choose(id);
+        // In free words, which change no plan until they are typed.
+        let says = Statement::new(Says::Caution { what: String::new() }, "");
+        let law = Law { name: String::new(), since: None, until: None, about: String::new(), says };
+        super::add(&mut bench.desk.document, bench.state, |farm| &mut farm.laws, "law", law);
     }
     if let Some(done) = done {
-        let rename = |law: &mut Law| {
-            law.name = format!("{}, copy", law.name);
-            law.name.clone()
-        };
+        let rename = |law: &mut Law| super::copied(&mut law.name);
         super::apply(&mut bench.desk.document, bench.state, done, |farm| &mut farm.laws, rename);
     }
 }
@@ -145,7 +122,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
                 };
                 sheets::say(ui, &words);
             });
-            advice::products(bench, ui, |product| binds(&law, product));
+            advice::products(bench, ui, |product| names::binds(&law, product));
         },
     );
 }
@@ -194,15 +171,10 @@ fn what(ui: &mut Ui, says: &mut Says, units: Units) {
         let room = ui.available_width();
         statements::says(ui, kind, says, room, units);
     });
-    if !is_judged(says) {
+    if !on_weather(says) {
         let text = "It is kept here for you to read; the program does not hold plans against a rule of this kind.";
         lines(ui, "", |ui| word(ui, text));
     }
-}
-
-/// Whether a rule is about a product; a rule about nothing in particular is about every pesticide.
-fn binds(law: &Law, product: &Product) -> bool {
-    if law.about.trim().is_empty() { product.kind.is_pesticide() } else { names::list(law.about.trim(), product) }
 }
 
 fn named(law: &Law) -> String {

@@ -490,6 +490,29 @@ fn foot_acts(bench: &mut Bench, ui: &mut Ui, chosen: Option<(Id, String)>, uses:
     done
 }
 
+/// Adds an entry to one of the farm's collections and chooses it.
+fn add<T>(
+    document: &mut Document,
+    state: &mut State,
+    map: impl Fn(&mut Farm) -> &mut indexmap::IndexMap<Id, T>,
+    stem: &str,
+    entry: T,
+) {
+    let mut id = Id::new();
+    document.edit(|farm| {
+        let map = map(farm);
+        id = tankard_core::farm::id::fresh(map, stem);
+        map.insert(id.clone(), entry);
+    });
+    state.choose(id);
+}
+
+/// Gives a copy its name.
+fn copied(name: &mut String) -> String {
+    name.push_str(", copy");
+    name.clone()
+}
+
 /// Does an act on one of the farm's collections and chooses what follows.
 fn apply<T: Clone>(
     document: &mut Document,

@@ -47,24 +47,12 @@ pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
     let uses = chosen.as_ref().map_or(0, |(id, _)| using(bench.farm(), id).len());
     let (added, done) = super::foot(bench, ui, "+ Add a water", chosen, uses);
     if added {
-        let mut id = Id::new();
-        bench.desk.document.edit(|farm| {
-            id = tankard_core::farm::id::fresh(&farm.waters, "water");
-            farm.waters.insert(id.clone(), Water { name: "New water".to_owned(), ..Water::default() });
-        });
-        bench.state.choose(id);
+        let water = Water { name: "New water".to_owned(), ..Water::default() };
+        super::add(&mut bench.desk.document, bench.state, |farm| &mut farm.waters, "water", water);
     }
     if let Some(done) = done {
-        super::apply(
-            &mut bench.desk.document,
-            bench.state,
-            done,
-            |farm| &mut farm.waters,
-            |water| {
-                water.name = format!("{}, copy", water.name);
-                water.name.clone()
-            },
-        );
+        let rename = |water: &mut Water| super::copied(&mut water.name);
+        super::apply(&mut bench.desk.document, bench.state, done, |farm| &mut farm.waters, rename);
     }
 }
 
@@ -253,12 +241,8 @@ fn kept(bench: &mut Bench, ui: &mut Ui, (water, other): (&Water, &Water), share:
         "An ion that either report does not state stays open. pH, conductivity and clarity of a blend are not reckoned.",
     );
     if boxes::act(ui, "Keep the blend as a water of its own").clicked() {
-        let mut id = Id::new();
-        bench.desk.document.edit(|farm| {
-            id = tankard_core::farm::id::fresh(&farm.waters, &mixed.name);
-            farm.waters.insert(id.clone(), mixed);
-        });
-        bench.state.choose(id);
+        let stem = mixed.name.clone();
+        super::add(&mut bench.desk.document, bench.state, |farm| &mut farm.waters, &stem, mixed);
     }
 }
 

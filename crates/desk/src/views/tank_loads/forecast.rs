@@ -8,9 +8,10 @@ use jiff::tz::{AmbiguousOffset, TimeZone, TimeZoneDatabase};
 use tankard_core::farm::forecast;
 use tankard_core::farm::{Farm, FileLayout, Forecast, Holds, Hour, Take};
 use tankard_core::finding::Level;
+use tankard_core::words::capital;
 use tankard_file::forecast_csv::{Reading, Table, guess, needs_unit, read, units};
 
-use super::{cell, hairline};
+use super::{cell, hairline, sheet};
 use crate::app::Desk;
 use crate::files::Purpose;
 use crate::look;
@@ -87,8 +88,7 @@ pub fn read_file(desk: &mut Desk, path: &Path) {
 
 /// Shows the sheet.
 pub fn show(desk: &mut Desk, ui: &mut Ui) {
-    look::sheet(ui).show(ui, |ui| {
-        ui.set_width(ui.available_width());
+    sheet(ui, |ui| {
         ui.label(look::heading("Forecast"));
         ui.add(Label::new(said(&desk.document.farm().forecast)).wrap());
         ui.horizontal_wrapped(|ui| {
@@ -203,9 +203,7 @@ fn look_at(desk: &mut Desk, ui: &mut Ui, mut coming: Coming) -> Option<Coming> {
 
 /// A sentence of what the reader says.
 fn sentence(text: &str) -> String {
-    let mut letters = text.chars();
-    let first = letters.next().map(|letter| letter.to_uppercase().to_string()).unwrap_or_default();
-    format!("{first}{}.", letters.as_str())
+    format!("{}.", capital(text))
 }
 
 /// An hour as it was understood.

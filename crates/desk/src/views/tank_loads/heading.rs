@@ -316,22 +316,13 @@ fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
         }
     });
     boxes::row(ui, "droplets", |ui| {
-        let mut all: Vec<Option<Droplets>> = vec![None];
-        all.extend(Droplets::ALL.map(Some));
         // With nozzle sets the class follows from the set and its pressure; the rig's own counts for nothing then.
         let usual = if usual.is_some_and(|rig| !rig.sets.is_empty()) {
             "as the set gives".to_owned()
         } else {
             format!("as the rig: {}", usual.and_then(|rig| rig.droplets).map_or("not known", Droplets::name))
         };
-        boxes::choice(
-            ui,
-            "Droplet class",
-            &mut pass.droplets,
-            &all,
-            |class| class.map_or_else(|| usual.clone(), |class| class.name().to_owned()),
-            190.0,
-        );
+        boxes::droplets_or_none(ui, "Droplet class", &mut pass.droplets, &usual, 190.0);
     });
     boxes::row(ui, "boom height", |ui| {
         boxes::quantity_hinted(ui, "Boom height", &mut pass.height, 120.0, "e.g. 20 in or 50 cm");

@@ -11,7 +11,7 @@ use tankard_core::quantity::{AsTyped, Duration, Quantity, Units};
 use tankard_core::weather::day::{Slot, lay_out};
 use tankard_core::weather::{Hours, JudgedHour, Outlook, Sky, Span, Verdict};
 
-use super::{cell, column, hairline};
+use super::{cell, column, hairline, sheet};
 use crate::app::Desk;
 use crate::look;
 use crate::parts::strip::{self, Cell, Marks};
@@ -42,13 +42,6 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             ui.add_space(look::GRID);
         }
         super::forecast::show(desk, ui);
-    });
-}
-
-fn sheet(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
-    look::sheet(ui).show(ui, |ui| {
-        ui.set_width(ui.available_width());
-        add(ui);
     });
 }
 

@@ -252,6 +252,14 @@ fn gauge_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, height: f32)
     });
 }
 
+/// A sheet as wide as its page.
+pub(crate) fn sheet(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+    look::sheet(ui).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        add(ui);
+    });
+}
+
 /// A number that has a working: underlined by a hairline on hover, opened by a click.
 pub(crate) fn worked(ui: &mut Ui, text: impl Into<String>, name: &str) -> bool {
     let text = text.into();

@@ -9,8 +9,9 @@ use tankard_core::quantity::{AsTyped, Quantity, Speed, Units};
 use tankard_core::rig::calibration::{self, State};
 use tankard_core::rig::rinse::{RinsePlan, RinseWay};
 use tankard_core::rig::setting::{Fit, RankedSet, Setting};
+use tankard_core::words::capital;
 
-use super::{Shown, cell, column, hairline, worked};
+use super::{Shown, cell, column, hairline, sheet, worked};
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, lists, setting_plot};
@@ -43,13 +44,6 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         sheet(ui, |ui| work(desk, ui, plan));
         ui.add_space(look::GRID);
         sheet(ui, |ui| rinse(desk, ui, plan));
-    });
-}
-
-fn sheet(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
-    look::sheet(ui).show(ui, |ui| {
-        ui.set_width(ui.available_width());
-        add(ui);
     });
 }
 
@@ -168,10 +162,6 @@ fn one(ui: &mut Ui, units: Units, rank: usize, ranked: &RankedSet, drawn: bool) 
         });
     });
     act
-}
-
-fn capital(text: &str) -> String {
-    tankard_core::words::capital(text)
 }
 
 /// Why a set stands where it does, in one paragraph: each reason with its basis in soft ink behind it.

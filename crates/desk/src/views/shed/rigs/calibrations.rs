@@ -9,6 +9,7 @@ use tankard_core::finding::Level;
 use tankard_core::quantity::number::show as number;
 use tankard_core::quantity::{AsTyped, Quantity, Share, Units};
 use tankard_core::rig::calibration::{Calibrated, State, judge};
+use tankard_core::words::capital;
 
 use super::super::sheets::{day, pair, say, sheet};
 use super::super::{Bench, line, lines, named, section, word};
@@ -72,11 +73,6 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, rig_id: &Id, rig: &mut Rig) {
     } else if let Some(slot) = rig.calibrations.get_mut(at) {
         *slot = calibration;
     }
-}
-
-/// "Catch at the nozzles".
-fn capital(text: &str) -> String {
-    tankard_core::words::capital(text)
 }
 
 /// Places of the calibrations, the latest day first; of one day the one typed last.

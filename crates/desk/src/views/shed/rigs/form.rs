@@ -1,7 +1,7 @@
 //! The rig itself, in the order in which a person walks round it: tank, boom, nozzles, setting, filling and road, rinsing.
 
 use egui::Ui;
-use tankard_core::farm::{Droplets, Pulse, Rig};
+use tankard_core::farm::{Pulse, Rig};
 use tankard_core::quantity::{AsTyped, Duration, Units};
 
 use super::super::{Bench, line, lines, section, statements, word};
@@ -56,9 +56,7 @@ fn in_words(bench: &mut Bench, ui: &mut Ui, rig: &mut Rig) {
         boxes::sentence(ui, "nozzles", &mut rig.nozzles, width, "angle, size, how far apart");
     });
     lines(ui, "droplets", |ui| {
-        let all: Vec<Option<Droplets>> = std::iter::once(None).chain(Droplets::ALL.into_iter().map(Some)).collect();
-        let say = |class: &Option<Droplets>| class.map_or("not known", Droplets::name).to_owned();
-        boxes::choice(ui, "droplets", &mut rig.droplets, &all, say, 160.0);
+        boxes::droplets_or_none(ui, "droplets", &mut rig.droplets, "not known", 160.0);
         word(ui, "from the nozzle maker's table, at the usual pressure");
     });
     lines(ui, "", |ui| {

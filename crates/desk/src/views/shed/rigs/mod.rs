@@ -114,25 +114,12 @@ pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
     let tank = if bench.farm().units == Units::Metric { "1000 L" } else { "1000 gal" };
     let (added, done) = super::foot(bench, ui, "+ Add a rig", chosen, uses);
     if added && let Ok(tank) = AsTyped::parse(tank) {
-        let mut id = Id::new();
-        bench.desk.document.edit(|farm| {
-            id = tankard_core::farm::id::fresh(&farm.rigs, "rig");
-            farm.rigs.insert(id.clone(), Rig::new("New rig", tank));
-        });
         bench.state.rigs.part = Part::Rig;
-        bench.state.choose(id);
+        super::add(&mut bench.desk.document, bench.state, |farm| &mut farm.rigs, "rig", Rig::new("New rig", tank));
     }
     if let Some(done) = done {
-        super::apply(
-            &mut bench.desk.document,
-            bench.state,
-            done,
-            |farm| &mut farm.rigs,
-            |rig| {
-                rig.name = format!("{}, copy", rig.name);
-                rig.name.clone()
-            },
-        );
+        let rename = |rig: &mut Rig| super::copied(&mut rig.name);
+        super::apply(&mut bench.desk.document, bench.state, done, |farm| &mut farm.rigs, rename);
     }
 }
 
