@@ -4,67 +4,14 @@
 
 mod common;
 
-use egui::accesskit::Role;
-use egui_kittest::Harness;
+use common::shed::{choose, farm, press, put, q, shed};
 use egui_kittest::kittest::Queryable;
-use jiff::civil::{DateTime, date};
-use tankard::app::Desk;
-use tankard::command::{Command, View};
+use jiff::civil::date;
+use tankard::command::Command;
 use tankard::demo;
-use tankard::document::Document;
 use tankard_core::farm::label::{Says, Stance, Statement, When};
 use tankard_core::farm::{AdjuvantClass, Advice, Farm};
-use tankard_core::quantity::{AsTyped, Quantity};
 use tankard_file::{read, write};
-
-fn clock(_zone: &str) -> DateTime {
-    date(2031, 6, 11).at(18, 0, 0, 0)
-}
-
-type Shed = Harness<'static, Desk>;
-
-fn shed(farm: Farm, size: [f32; 2]) -> Shed {
-    let mut desk = Desk::new(Document::copy(farm), clock);
-    desk.view = View::Shed;
-    let mut harness = common::window(desk, size);
-    harness.run();
-    harness
-}
-
-fn edit<'a>(harness: &'a Shed, name: &'a str) -> egui_kittest::Node<'a> {
-    harness.get_by(|node| {
-        matches!(node.role(), Role::TextInput | Role::MultilineTextInput) && node.label().as_deref() == Some(name)
-    })
-}
-
-fn put(harness: &mut Shed, name: &str, text: &str) {
-    edit(harness, name).focus();
-    harness.run();
-    harness.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);
-    harness.run();
-    edit(harness, name).type_text(text);
-    harness.run();
-}
-
-fn press(harness: &mut Shed, name: &str) {
-    harness.get_by_label(name).scroll_to_me();
-    harness.run();
-    harness.get_by_label(name).click();
-    harness.run();
-}
-
-fn choose(harness: &mut Shed, closed: &str, chosen: &str) {
-    press(harness, closed);
-    press(harness, chosen);
-}
-
-fn farm(harness: &Shed) -> &Farm {
-    harness.state().document.farm()
-}
-
-fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
-    AsTyped::parse(text).unwrap()
-}
 
 fn oil() -> Statement {
     let says = Says::Adjuvant {

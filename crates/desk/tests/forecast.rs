@@ -5,12 +5,13 @@
 
 mod common;
 
+use common::{evening, type_over};
 use std::fmt::Write as _;
 use std::path::PathBuf;
 
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
-use jiff::civil::{DateTime, datetime};
+use jiff::civil::datetime;
 use tankard::app::Desk;
 use tankard::demo;
 use tankard::document::Document;
@@ -24,10 +25,6 @@ const PASS: &str = "2031-06-12-corn-second-post";
 
 const FILE: &str = "made by;nobody\n\ntime;temp (°C);rh (%);wind;rain (mm)\n\
     2031-06-12 05:00;14,2;88;9;0\n2031-06-12 06:00;14,9;104;11;0\n2031-06-12 07:00;15,5;80;12;0,2\n";
-
-fn evening(_zone: &str) -> DateTime {
-    datetime(2031, 6, 11, 20, 14, 0, 0)
-}
 
 /// The demo farm before it had a forecast.
 fn farm() -> Farm {
@@ -71,15 +68,6 @@ fn choose(harness: &mut Harness<'_, Desk>, name: &str, what: &str) {
     harness.get_by_label(name).click();
     harness.run();
     harness.get_by_label(what).click();
-    harness.run();
-}
-
-fn type_over(harness: &mut Harness<'_, Desk>, name: &str, text: &str) {
-    harness.get_by_label(name).focus();
-    harness.run();
-    harness.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);
-    harness.run();
-    harness.event(egui::Event::Text(text.to_owned()));
     harness.run();
 }
 

@@ -5,35 +5,19 @@
 
 mod common;
 
-use egui_kittest::Harness;
+use common::tank_loads;
 use egui_kittest::kittest::Queryable;
-use jiff::civil::{DateTime, date, datetime};
-use tankard::app::Desk;
-use tankard::command::View;
+use jiff::civil::date;
 use tankard::demo;
-use tankard::document::Document;
 use tankard::views::tank_loads::Page;
-use tankard_core::farm::Farm;
 use tankard_core::loads::card::cards;
 use tankard_core::plan::plan;
 
 const PASS: &str = "2031-06-12-corn-second-post";
 
-fn evening(_zone: &str) -> DateTime {
-    datetime(2031, 6, 11, 20, 14, 0, 0)
-}
-
-fn window(farm: Farm, size: [f32; 2]) -> Harness<'static, Desk> {
-    let mut desk = Desk::new(Document::copy(farm), evening);
-    desk.view = View::TankLoads;
-    let mut harness = common::window(desk, size);
-    harness.run();
-    harness
-}
-
 #[test]
 fn the_heading_leads_to_the_hours_and_the_arrow_keys_walk_them() {
-    let mut harness = window(demo::farm().unwrap(), [1366.0, 768.0]);
+    let mut harness = tank_loads(demo::farm().unwrap(), [1366.0, 768.0]);
     harness.get_by_label("Time for the pass: 3 h 28 min in all, show working");
     harness.get_by_label("Hours: 07:00 to 11:00").focus();
     harness.run();
@@ -72,7 +56,7 @@ fn the_heading_leads_to_the_hours_and_the_arrow_keys_walk_them() {
 fn without_a_forecast_the_page_says_so_and_offers_the_sheet() {
     let mut farm = demo::farm().unwrap();
     farm.forecast.hours.clear();
-    let mut harness = window(farm, [1366.0, 768.0]);
+    let mut harness = tank_loads(farm, [1366.0, 768.0]);
     assert!(harness.query_by_label_contains("Hours: ").is_none());
     harness.get_by_role_and_label(egui::accesskit::Role::Button, "Hours").click();
     harness.run();
@@ -96,7 +80,7 @@ fn a_day_of_25_hours_has_25_cells() {
         }
     }
     farm.forecast.hours = hours;
-    let mut harness = window(farm, [1366.0, 768.0]);
+    let mut harness = tank_loads(farm, [1366.0, 768.0]);
     harness.state_mut().tank_loads.choose(PASS);
     harness.state_mut().tank_loads.page = Page::Hours;
     harness.run();
@@ -109,7 +93,7 @@ fn the_page_shows_whole_in_small_windows_both_themes_and_metric_units() {
     for (size, theme) in [([1024.0, 700.0], egui::Theme::Dark), ([910.0, 512.0], egui::Theme::Light)] {
         let mut farm = demo::farm().unwrap();
         farm.units = tankard_core::quantity::Units::Metric;
-        let mut harness = window(farm, size);
+        let mut harness = tank_loads(farm, size);
         harness.ctx.set_theme(theme);
         harness.state_mut().tank_loads.page = Page::Hours;
         harness.run();

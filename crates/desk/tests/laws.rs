@@ -4,67 +4,20 @@
 
 mod common;
 
-use egui::accesskit::Role;
-use egui_kittest::Harness;
+use common::shed::{Shed, choose, edit, farm, press, put, q, shed};
 use egui_kittest::kittest::Queryable;
-use jiff::civil::{DateTime, date};
-use tankard::app::Desk;
-use tankard::command::{Command, View};
+use jiff::civil::date;
+use tankard::command::Command;
 use tankard::demo;
-use tankard::document::Document;
 use tankard_core::farm::label::{Says, Statement, When};
 use tankard_core::farm::{Droplets, Farm, Law, SunTime};
-use tankard_core::quantity::{AsTyped, Quantity};
 use tankard_file::{read, write};
 
-fn clock(_zone: &str) -> DateTime {
-    date(2031, 6, 11).at(18, 0, 0, 0)
-}
-
-type Shed = Harness<'static, Desk>;
-
-fn shed(farm: Farm, size: [f32; 2]) -> Shed {
-    let mut desk = Desk::new(Document::copy(farm), clock);
-    desk.view = View::Shed;
-    let mut harness = common::window(desk, size);
-    harness.run();
+/// The shed with its page open.
+fn laws(farm: Farm, size: [f32; 2]) -> Shed {
+    let mut harness = shed(farm, size);
     press(&mut harness, "Law");
     harness
-}
-
-fn edit<'a>(harness: &'a Shed, name: &'a str) -> egui_kittest::Node<'a> {
-    harness.get_by(|node| {
-        matches!(node.role(), Role::TextInput | Role::MultilineTextInput) && node.label().as_deref() == Some(name)
-    })
-}
-
-fn put(harness: &mut Shed, name: &str, text: &str) {
-    edit(harness, name).focus();
-    harness.run();
-    harness.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);
-    harness.run();
-    edit(harness, name).type_text(text);
-    harness.run();
-}
-
-fn press(harness: &mut Shed, name: &str) {
-    harness.get_by_label(name).scroll_to_me();
-    harness.run();
-    harness.get_by_label(name).click();
-    harness.run();
-}
-
-fn choose(harness: &mut Shed, closed: &str, chosen: &str) {
-    press(harness, closed);
-    press(harness, chosen);
-}
-
-fn farm(harness: &Shed) -> &Farm {
-    harness.state().document.farm()
-}
-
-fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
-    AsTyped::parse(text).unwrap()
 }
 
 /// A rule of the state of Larkspur, which does not exist.
@@ -83,7 +36,7 @@ fn wind() -> Law {
 fn a_rule_is_typed_and_goes_through_the_file() {
     let mut demo = demo::farm().unwrap();
     demo.laws.clear();
-    let mut harness = shed(demo, [1366.0, 768.0]);
+    let mut harness = laws(demo, [1366.0, 768.0]);
     assert!(harness.query_by_label_contains("No rule yet.").is_some());
     assert!(harness.query_by_label_contains("The program knows no law.").is_some());
     press(&mut harness, "+ Add a rule");
@@ -108,7 +61,7 @@ fn a_rule_is_typed_and_goes_through_the_file() {
 fn each_kind_that_is_offered_can_be_typed_and_is_read_out() {
     let mut test = Farm::new("Test");
     test.laws.insert("one".to_owned(), wind());
-    let mut harness = shed(test, [1366.0, 768.0]);
+    let mut harness = laws(test, [1366.0, 768.0]);
     let says = |harness: &Shed| farm(harness).laws[0].says.says.clone();
     for (before, kind, expected, words) in [
         ("wind", "no inversion", Says::NoInversion, "not while warm air lies over cold"),
@@ -151,7 +104,7 @@ fn conditions_and_days_are_said_and_a_wrong_end_is_noticed() {
     law.says.when = vec![When::Drought];
     law.until = Some(date(2031, 5, 31));
     test.laws.insert("one".to_owned(), law);
-    let mut harness = shed(test, [1366.0, 768.0]);
+    let mut harness = laws(test, [1366.0, 768.0]);
     harness.get_by_label("It ended with 31 May 2031 and is held against no pass after it.");
     assert!(harness.query_all_by_label_contains("in soybean, in drought").count() >= 1);
     put(&mut harness, "up to and including", "2029-12-31");
@@ -167,7 +120,7 @@ fn conditions_and_days_are_said_and_a_wrong_end_is_noticed() {
 fn rules_are_copied_removed_and_brought_back() {
     let mut test = Farm::new("Test");
     test.laws.insert("one".to_owned(), wind());
-    let mut harness = shed(test.clone(), [910.0, 512.0]);
+    let mut harness = laws(test.clone(), [910.0, 512.0]);
     press(&mut harness, "Copy: Larkspur drift rule, paragraph 4");
     assert_eq!(farm(&harness).laws.len(), 2);
     press(&mut harness, "Remove: Larkspur drift rule, paragraph 4, copy");
@@ -188,7 +141,7 @@ fn it_leads_to_the_products_it_speaks_of() {
     demo.laws.insert("one".to_owned(), wind());
     let holds = |product: &&tankard_core::farm::Product| product.actives.iter().any(|active| active.group == "4");
     let product = demo.products.values().find(holds).unwrap().name.clone();
-    let mut harness = shed(demo, [1366.0, 768.0]);
+    let mut harness = laws(demo, [1366.0, 768.0]);
     press(&mut harness, &product);
     edit(&harness, "name of the product");
 }

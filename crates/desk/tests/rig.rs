@@ -4,67 +4,24 @@
 
 mod common;
 
+use common::shed::{Shed, choose, edit, farm, press, put, q, shed};
 use egui::accesskit::Role;
-use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT, Queryable};
-use jiff::civil::{DateTime, date};
-use tankard::app::Desk;
+use jiff::civil::date;
 use tankard::command::{Command, View};
 use tankard::demo;
-use tankard::document::Document;
 use tankard_core::farm::{
     Calibration, ClassAt, Droplets, Farm, Layout, NozzleSet, Pass, Practice, Pulse, Rated, Rig, Test,
 };
-use tankard_core::quantity::{AsTyped, Quantity, Units};
+use tankard_core::quantity::{AsTyped, Units};
 use tankard_core::weather::practice::usual;
 use tankard_file::{read, write};
 
-fn clock(_zone: &str) -> DateTime {
-    date(2031, 6, 11).at(18, 0, 0, 0)
-}
-
-type Shed = Harness<'static, Desk>;
-
-fn shed(farm: Farm, size: [f32; 2]) -> Shed {
-    let mut desk = Desk::new(Document::copy(farm), clock);
-    desk.view = View::Shed;
-    let mut harness = common::window(desk, size);
-    harness.run();
+/// The shed with its page open.
+fn rigs(farm: Farm, size: [f32; 2]) -> Shed {
+    let mut harness = shed(farm, size);
     press(&mut harness, "Rigs");
     harness
-}
-
-fn edit<'a>(harness: &'a Shed, name: &'a str) -> egui_kittest::Node<'a> {
-    harness.get_by(|node| {
-        matches!(node.role(), Role::TextInput | Role::MultilineTextInput) && node.label().as_deref() == Some(name)
-    })
-}
-
-fn put(harness: &mut Shed, name: &str, text: &str) {
-    edit(harness, name).scroll_to_me();
-    harness.run();
-    edit(harness, name).focus();
-    harness.run();
-    harness.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);
-    harness.run();
-    if text.is_empty() {
-        harness.key_press(egui::Key::Delete);
-    } else {
-        edit(harness, name).type_text(text);
-    }
-    harness.run();
-}
-
-fn press(harness: &mut Shed, name: &str) {
-    harness.get_by_label(name).scroll_to_me();
-    harness.run();
-    harness.get_by_label(name).click();
-    harness.run();
-}
-
-fn choose(harness: &mut Shed, closed: &str, chosen: &str) {
-    press(harness, closed);
-    press(harness, chosen);
 }
 
 fn undo(harness: &mut Shed) {
@@ -73,16 +30,8 @@ fn undo(harness: &mut Shed) {
     harness.run();
 }
 
-fn farm(harness: &Shed) -> &Farm {
-    harness.state().document.farm()
-}
-
 fn rig(harness: &Shed) -> &Rig {
     &farm(harness).rigs["boom"]
-}
-
-fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
-    AsTyped::parse(text).unwrap()
 }
 
 /// A farm with one rig of 30 ft.
@@ -112,7 +61,7 @@ fn with_set() -> Farm {
 
 #[test]
 fn a_person_walks_round_the_sprayer() {
-    let mut harness = shed(small(), [1366.0, 768.0]);
+    let mut harness = rigs(small(), [1366.0, 768.0]);
     put(&mut harness, "usual height", "24 in");
     put(&mut harness, "lines and boom hold", "9 gal");
     put(&mut harness, "clean-water tank", "80 gal");
@@ -138,7 +87,7 @@ fn a_person_walks_round_the_sprayer() {
 
 #[test]
 fn a_nozzle_set_is_typed_and_goes_through_the_file() {
-    let mut harness = shed(small(), [1366.0, 768.0]);
+    let mut harness = rigs(small(), [1366.0, 768.0]);
     press(&mut harness, "Nozzle sets");
     assert_eq!(harness.query_all_by_label_contains("No nozzle set yet.").count(), 1);
     press(&mut harness, "+ Add a nozzle set");
@@ -171,7 +120,7 @@ fn a_nozzle_set_is_typed_and_goes_through_the_file() {
 /// after the Saskatchewan Pulse Growers guide (US gallons at 40 psi) and a UK nozzle chart (1.2 L/min for 03 at 3 bar).
 #[test]
 fn a_size_fills_the_rating_in_both_definitions() {
-    let mut harness = shed(with_set(), [1366.0, 768.0]);
+    let mut harness = rigs(with_set(), [1366.0, 768.0]);
     press(&mut harness, "Nozzle sets");
     choose(&mut harness, "size: 04, by US gal/min at 40 psi", "03, by US gal/min at 40 psi");
     let rated = |harness: &Shed| rig(harness).sets["fan"].rated.clone().unwrap();
@@ -190,7 +139,7 @@ fn a_size_fills_the_rating_in_both_definitions() {
 
 #[test]
 fn bands_and_directed_nozzles_keep_what_they_share() {
-    let mut harness = shed(with_set(), [1366.0, 768.0]);
+    let mut harness = rigs(with_set(), [1366.0, 768.0]);
     press(&mut harness, "Nozzle sets");
     choose(&mut harness, "they spray: over the whole ground", "band over each row");
     put(&mut harness, "width of the band", "10 in");
@@ -211,7 +160,7 @@ fn sets_are_chosen_copied_and_removed() {
     pass.rig = "boom".to_owned();
     pass.nozzles = "fan".to_owned();
     test.passes.insert("corn".to_owned(), pass);
-    let mut harness = shed(test, [1366.0, 768.0]);
+    let mut harness = rigs(test, [1366.0, 768.0]);
     press(&mut harness, "Nozzle sets");
     harness.get_by_label("Corn, post");
     press(&mut harness, "Copy: set Flat fan 04");
@@ -237,7 +186,7 @@ fn sets_are_chosen_copied_and_removed() {
 /// 15 March 2016), and so is one more than 5 % above the average (Alberta Agriculture, Agdex 606-1).
 #[test]
 fn a_worn_nozzle_is_caught() {
-    let mut harness = shed(with_set(), [1366.0, 768.0]);
+    let mut harness = rigs(with_set(), [1366.0, 768.0]);
     press(&mut harness, "Calibration");
     assert_eq!(harness.query_all_by_label_contains("Nothing yet.").count(), 1);
     press(&mut harness, "+ Catch at the nozzles");
@@ -272,7 +221,7 @@ fn a_worn_nozzle_is_caught() {
 
 #[test]
 fn a_sample_leaves_the_others_empty() {
-    let mut harness = shed(with_set(), [1366.0, 768.0]);
+    let mut harness = rigs(with_set(), [1366.0, 768.0]);
     press(&mut harness, "Calibration");
     press(&mut harness, "+ Catch at the nozzles");
     put(&mut harness, "nozzle 9", "25.6");
@@ -284,7 +233,7 @@ fn a_sample_leaves_the_others_empty() {
 /// Koske, Parish); a fluid ounce caught in its time is a gallon to the acre.
 #[test]
 fn the_fraction_of_an_acre_tells_its_course_and_gallons() {
-    let mut harness = shed(with_set(), [1366.0, 768.0]);
+    let mut harness = rigs(with_set(), [1366.0, 768.0]);
     press(&mut harness, "Calibration");
     press(&mut harness, "+ 1/128 acre");
     assert!(harness.query_by_label_contains("Mark a course of 204.2 ft").is_some());
@@ -300,7 +249,7 @@ fn the_fraction_of_an_acre_tells_its_course_and_gallons() {
 /// 300 ft in 17 s are 12.03 mph: mph = ft × 60 ÷ (s × 88), Montana State University (Tharp).
 #[test]
 fn a_course_tells_the_speed_and_the_tank_level_the_volume() {
-    let mut harness = shed(with_set(), [1366.0, 768.0]);
+    let mut harness = rigs(with_set(), [1366.0, 768.0]);
     press(&mut harness, "Calibration");
     press(&mut harness, "+ Speed over a course");
     put(&mut harness, "length of the course", "300 ft");
@@ -330,7 +279,7 @@ fn the_latest_day_comes_first() {
     };
     let mut test = with_set();
     test.rigs["boom"].calibrations = vec![of(date(2031, 5, 2)), of(date(2029, 4, 1)), of(date(2030, 4, 1))];
-    let mut harness = shed(test, [1366.0, 768.0]);
+    let mut harness = rigs(test, [1366.0, 768.0]);
     press(&mut harness, "Calibration");
     let rows: Vec<String> = harness
         .query_all_by_role(Role::ListBoxOption)
@@ -344,7 +293,7 @@ fn the_latest_day_comes_first() {
 
 #[test]
 fn what_cannot_be_read_is_kept_and_said() {
-    let mut harness = shed(with_set(), [1366.0, 768.0]);
+    let mut harness = rigs(with_set(), [1366.0, 768.0]);
     press(&mut harness, "Calibration");
     press(&mut harness, "+ Catch at the nozzles");
     let before = farm(&harness).clone();
@@ -376,7 +325,7 @@ fn every_page_stands_in_a_small_window_and_changes_nothing() {
     });
     for farm in [empty, many] {
         for size in [[1366.0, 768.0], [1024.0, 700.0], [910.0, 512.0]] {
-            let mut harness = shed(farm.clone(), size);
+            let mut harness = rigs(farm.clone(), size);
             for page in ["Nozzle sets", "Calibration", "Rig"] {
                 press(&mut harness, page);
             }
@@ -387,7 +336,7 @@ fn every_page_stands_in_a_small_window_and_changes_nothing() {
 
 #[test]
 fn what_the_farm_keeps_to_is_typed() {
-    let mut harness = shed(small(), [1366.0, 768.0]);
+    let mut harness = rigs(small(), [1366.0, 768.0]);
     harness.get_by_role_and_label(Role::Tab, "Farm").click();
     harness.run();
     assert_eq!(farm(&harness).practice, Practice::default());
@@ -414,7 +363,7 @@ fn what_the_farm_keeps_to_is_typed() {
 
 #[test]
 fn the_flow_of_a_water_and_the_road_to_a_field_are_typed() {
-    let mut harness = shed(demo::farm().unwrap(), [1366.0, 768.0]);
+    let mut harness = rigs(demo::farm().unwrap(), [1366.0, 768.0]);
     press(&mut harness, "Waters");
     put(&mut harness, "gives when filling", "60 gal/min");
     assert_eq!(farm(&harness).waters[0].flow, Some(q("60 gal/min")));

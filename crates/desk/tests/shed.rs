@@ -6,75 +6,21 @@
 
 mod common;
 
+use common::shed::{Shed, farm, press, put, q, shed};
 use egui::accesskit::Role;
-use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT, Queryable};
-use jiff::civil::{DateTime, date};
-use tankard::app::Desk;
-use tankard::command::{Command, View};
+use jiff::civil::date;
+use tankard::command::Command;
 use tankard::demo;
-use tankard::document::Document;
 use tankard_core::farm::label::{OrderPlace, Stance};
 use tankard_core::farm::{
     AdjuvantClass, Container, ContainerKind, Droplets, Farm, Field, Formulation, Line, Pass, Period, Product,
     ProductKind, Rig, Says, Statement, Water, When,
 };
-use tankard_core::quantity::{AsTyped, Quantity, Units};
-
-fn clock(_zone: &str) -> DateTime {
-    date(2031, 6, 11).at(18, 0, 0, 0)
-}
-
-type Shed = Harness<'static, Desk>;
-
-/// The whole desk with the shed in front, so that undo and the rest are there as in the program.
-fn shed(farm: Farm, size: [f32; 2]) -> Shed {
-    let mut desk = Desk::new(Document::copy(farm), clock);
-    desk.view = View::Shed;
-    let mut harness = common::window(desk, size);
-    harness.run();
-    harness
-}
+use tankard_core::quantity::{AsTyped, Units};
 
 fn demo_shed() -> Shed {
     shed(demo::farm().unwrap(), [1366.0, 768.0])
-}
-
-fn edit<'a>(harness: &'a Shed, name: &'a str) -> egui_kittest::Node<'a> {
-    harness.get_by(|node| {
-        matches!(node.role(), Role::TextInput | Role::MultilineTextInput) && node.label().as_deref() == Some(name)
-    })
-}
-
-/// Types a text into a box in place of what is in it.
-fn put(harness: &mut Shed, name: &str, text: &str) {
-    edit(harness, name).scroll_to_me();
-    harness.run();
-    edit(harness, name).focus();
-    harness.run();
-    harness.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);
-    harness.run();
-    if text.is_empty() {
-        harness.key_press(egui::Key::Delete);
-    } else {
-        edit(harness, name).type_text(text);
-    }
-    harness.run();
-}
-
-fn press(harness: &mut Shed, name: &str) {
-    harness.get_by_label(name).scroll_to_me();
-    harness.run();
-    harness.get_by_label(name).click();
-    harness.run();
-}
-
-fn farm(harness: &Shed) -> &Farm {
-    harness.state().document.farm()
-}
-
-fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
-    AsTyped::parse(text).unwrap()
 }
 
 #[test]

@@ -5,32 +5,20 @@
 
 mod common;
 
+use common::{tank_loads, type_over};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
-use jiff::civil::{DateTime, datetime, time};
+use jiff::civil::time;
 use tankard::app::Desk;
 use tankard::command::View;
 use tankard::demo;
-use tankard::document::Document;
 use tankard::views::tank_loads::{Editor, Page};
 use tankard_core::farm::{CarrierKind, Farm, Fills, Pass};
 
 const PASS: &str = "2031-06-12-corn-second-post";
 
-fn evening(_zone: &str) -> DateTime {
-    datetime(2031, 6, 11, 20, 14, 0, 0)
-}
-
-fn window(farm: Farm, size: [f32; 2]) -> Harness<'static, Desk> {
-    let mut desk = Desk::new(Document::copy(farm), evening);
-    desk.view = View::TankLoads;
-    let mut harness = common::window(desk, size);
-    harness.run();
-    harness
-}
-
 fn sprayer(farm: Farm) -> Harness<'static, Desk> {
-    let mut harness = window(farm, [1366.0, 768.0]);
+    let mut harness = tank_loads(farm, [1366.0, 768.0]);
     harness.state_mut().tank_loads.page = Page::Sprayer;
     harness.run();
     harness
@@ -40,19 +28,10 @@ fn pass<'a>(harness: &'a Harness<'_, Desk>) -> &'a Pass {
     &harness.state().document.farm().passes[PASS]
 }
 
-fn type_over(harness: &mut Harness<'_, Desk>, name: &str, text: &str) {
-    harness.get_by_label(name).focus();
-    harness.run();
-    harness.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);
-    harness.run();
-    harness.event(egui::Event::Text(text.to_owned()));
-    harness.run();
-}
-
 /// 15 gal/ac × 12 mph × 20 in are 0.606 gal/min; size 06 gives that at 40 psi × (0.606 ÷ 0.6)², which is 41 psi.
 #[test]
 fn the_page_opens_by_keyboard_and_answers_its_question() {
-    let mut harness = window(demo::farm().unwrap(), [1366.0, 768.0]);
+    let mut harness = tank_loads(demo::farm().unwrap(), [1366.0, 768.0]);
     harness.get_by_role_and_label(egui::accesskit::Role::Button, "Sprayer").focus();
     harness.run();
     harness.key_press(egui::Key::Enter);
@@ -106,7 +85,7 @@ fn a_rig_without_a_set_says_what_to_type_and_leads_there() {
 
 #[test]
 fn the_rigs_editor_takes_set_height_filling_start_and_density() {
-    let mut harness = window(demo::farm().unwrap(), [1366.0, 900.0]);
+    let mut harness = tank_loads(demo::farm().unwrap(), [1366.0, 900.0]);
     harness.state_mut().tank_loads.editor = Some(Editor::Rig);
     harness.run();
     assert!(harness.query_by_label("Carrier density").is_none());
@@ -137,7 +116,7 @@ fn the_page_shows_whole_in_small_windows_and_in_metric_units() {
     for size in [[1366.0, 768.0], [1024.0, 700.0], [910.0, 512.0]] {
         let mut farm = demo::farm().unwrap();
         farm.units = tankard_core::quantity::Units::Metric;
-        let mut harness = window(farm, size);
+        let mut harness = tank_loads(farm, size);
         harness.state_mut().tank_loads.page = Page::Sprayer;
         harness.run();
         harness.get_by_label_contains("Planned: 19.3 km/h, 2.81 bar");

@@ -5,6 +5,7 @@
 
 mod common;
 
+use common::type_over;
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
@@ -42,15 +43,6 @@ fn shown(desk: Desk) -> Harness<'static, Desk> {
 
 fn demo_window(view: View) -> Harness<'static, Desk> {
     window(demo::farm().unwrap(), view)
-}
-
-fn type_over(harness: &mut Harness<'_, Desk>, name: &str, text: &str) {
-    harness.get_by_label(name).focus();
-    harness.run();
-    harness.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);
-    harness.run();
-    harness.event(egui::Event::Text(text.to_owned()));
-    harness.run();
 }
 
 fn pass<'a>(harness: &'a Harness<'_, Desk>) -> &'a Pass {
