@@ -377,7 +377,13 @@ fn the_first_fill_is_the_users() {
 fn water_soluble_bags_go_in_whole() {
     let mut farm = farm();
     let mut bags = Product::new("Bags (demo)", ProductKind::Herbicide, Formulation::WSP);
-    bags.containers.push(Container { kind: ContainerKind::Bag, size: typed("1 lb"), full: 20, opened: None });
+    bags.containers.push(Container {
+        kind: ContainerKind::Bag,
+        size: typed("1 lb"),
+        full: 20,
+        opened: None,
+        lot: String::new(),
+    });
     farm.products.insert("b".to_owned(), bags);
     farm.passes["p"].mix.push(Line::new("b", typed("0.31 oz wt/ac")));
     let plan = planned(&farm);

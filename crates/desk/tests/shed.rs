@@ -340,8 +340,13 @@ fn a_choice_is_made() {
 fn stock_is_counted_against_the_planned_passes() {
     let mut test = Farm::new("Test");
     let mut product = Product::new("Oil (demo)", ProductKind::Adjuvant, Formulation::EC);
-    product.containers =
-        vec![Container { kind: ContainerKind::Jug, size: q("2.5 gal"), full: 3, opened: Some(q("2 qt")) }];
+    product.containers = vec![Container {
+        kind: ContainerKind::Jug,
+        size: q("2.5 gal"),
+        full: 3,
+        opened: Some(q("2 qt")),
+        lot: String::new(),
+    }];
     test.products.insert("oil".to_owned(), product);
     test.fields.insert("home".to_owned(), Field::new("Home", q("80 ac")));
     let mut pass = Pass::new("First", date(2031, 6, 12));

@@ -19,6 +19,9 @@ pub struct Field {
     /// The crop, such as "corn".
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub crop: String,
+    /// Whose ground it is, where that matters.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub owner: String,
     /// Growth stage: "V6", "R1", "BBCH 14".
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub stage: String,
@@ -56,6 +59,7 @@ impl Field {
             area,
             unsprayed: None,
             crop: String::new(),
+            owner: String::new(),
             stage: String::new(),
             variety: String::new(),
             planted: None,

@@ -4,8 +4,10 @@
 //! card and a record. Quantities are kept as typed. Collections keep the order the user gave them; links are ids.
 
 pub mod advice;
+pub mod aim;
 pub mod calibration;
 pub mod card;
+pub mod day;
 pub mod field;
 pub mod forecast;
 pub mod formulation;
@@ -26,8 +28,10 @@ use indexmap::IndexMap;
 use serde::{Deserialize, Serialize};
 
 pub use advice::Advice;
+pub use aim::{Aim, Apart};
 pub use calibration::{Calibration, Test};
 pub use card::{Card, CardContent};
+pub use day::{Day, Road};
 pub use field::{Field, Neighbour, Resistant};
 pub use forecast::{FileLayout, Forecast, Holds, Hour, Take};
 pub use formulation::Formulation;
@@ -35,7 +39,7 @@ pub use id::Id;
 pub use label::{MonthDay, Period, Says, Stance, Statement, When};
 pub use law::Law;
 pub use nozzle::{ClassAt, Layout, NozzleSet, Rated};
-pub use pass::{CarrierKind, Fills, Growing, Lean, Line, LoadSplit, Pass};
+pub use pass::{CarrierKind, Fills, Growing, InTank, Lean, Line, LoadSplit, Pass};
 pub use practice::Practice;
 pub use product::{Active, AdjuvantClass, Charge, Container, ContainerKind, Grade, Product, ProductKind, Surfactant};
 pub use record::{Expected, Record, RecordField, RecordLine};
@@ -98,6 +102,18 @@ pub struct Farm {
     /// The weather that is expected.
     #[serde(default, skip_serializing_if = "is_default")]
     pub forecast: Forecast,
+    /// What load sizes aim at, the weightiest first; empty for [`Aim::ALL`].
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub aims: Vec<Aim>,
+    /// What keeps fields from sharing a load; none typed for [`Apart::ALL`].
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub apart: Option<Vec<Apart>>,
+    /// Roads between fields.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub roads: Vec<Road>,
+    /// What is decided about days, by date such as "2031-06-12".
+    #[serde(default, skip_serializing_if = "IndexMap::is_empty", deserialize_with = "unique::map")]
+    pub days: IndexMap<Id, Day>,
     /// Planned trips.
     #[serde(default, deserialize_with = "unique::map")]
     pub passes: IndexMap<Id, Pass>,
@@ -134,6 +150,10 @@ impl Farm {
             laws: IndexMap::new(),
             practice: Practice::default(),
             forecast: Forecast::default(),
+            aims: Vec::new(),
+            apart: None,
+            roads: Vec::new(),
+            days: IndexMap::new(),
             passes: IndexMap::new(),
             records: IndexMap::new(),
             cards: IndexMap::new(),

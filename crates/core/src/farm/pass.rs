@@ -73,6 +73,18 @@ pub struct Pass {
     /// How the spray volume is split into loads.
     #[serde(default, skip_serializing_if = "is_default")]
     pub split: LoadSplit,
+    /// The loads that are decided, such as those already sprayed, in order; what remains is split.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub sizes: Vec<AsTyped<Volume>>,
+    /// What is in the tank before the first load.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub in_tank: Option<InTank>,
+    /// Mixed beyond what the ground takes: for what stays in the rig, or for a pass that goes on with it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub extra: Option<AsTyped<Volume>>,
+    /// Who sprays.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub operator: String,
     /// Fill the tank only to here, where it is not to be filled to its mark.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub fill_to: Option<AsTyped<Volume>>,
@@ -112,6 +124,10 @@ impl Pass {
             lean: Lean::default(),
             mix: Vec::new(),
             split: LoadSplit::default(),
+            sizes: Vec::new(),
+            in_tank: None,
+            extra: None,
+            operator: String::new(),
             fill_to: None,
             mixing_order: String::new(),
             first_fill: None,
@@ -286,4 +302,17 @@ pub enum LoadSplit {
     FullTanks,
     /// The same volume in each load.
     EvenLoads,
+    /// As the farm's aims are met best.
+    ByAims,
+}
+
+/// Spray that is in the tank before a pass begins.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct InTank {
+    /// How much.
+    pub volume: AsTyped<Volume>,
+    /// The pass that it was mixed for; empty where it is not one of the farm's.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub from: Id,
 }

@@ -43,6 +43,9 @@ pub struct Product {
     /// What it is sold in, and how much is on hand.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub containers: Vec<Container>,
+    /// The day on which it was last counted: from then on none on hand means none.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub counted: Option<jiff::civil::Date>,
     /// The finest mark it is measured with, where that differs from the farm's.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub measuring_step: Option<AsTyped<Amount>>,
@@ -73,6 +76,7 @@ impl Product {
             signal_word: String::new(),
             restricted: false,
             containers: Vec::new(),
+            counted: None,
             measuring_step: None,
             price: None,
             typed_from: String::new(),
@@ -356,6 +360,9 @@ pub struct Container {
     /// What is left in an opened one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub opened: Option<AsTyped<Amount>>,
+    /// The lot, as printed on it.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub lot: String,
 }
 
 /// Kinds of container.

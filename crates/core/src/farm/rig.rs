@@ -17,6 +17,12 @@ pub struct Rig {
     /// The least volume that the agitation still keeps in motion.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub least: Option<AsTyped<Volume>>,
+    /// The finest mark to which it is filled, on the tank or on the meter.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mark: Option<AsTyped<Volume>>,
+    /// What the nurse tank that serves it holds.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub nurse: Option<AsTyped<Volume>>,
     /// What stays in tank, lines and boom when it runs dry.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub residual: Option<AsTyped<Volume>>,
@@ -83,6 +89,8 @@ impl Rig {
             name: name.to_owned(),
             tank,
             least: None,
+            mark: None,
+            nurse: None,
             residual: None,
             lines: None,
             clean_water: None,

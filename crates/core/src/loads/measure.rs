@@ -101,7 +101,13 @@ mod tests {
 
     fn product(formulation: Formulation, size: &str, kind: ContainerKind) -> Product {
         let mut product = Product::new("Test", ProductKind::Herbicide, formulation);
-        product.containers.push(Container { kind, size: AsTyped::parse(size).unwrap(), full: 1, opened: None });
+        product.containers.push(Container {
+            kind,
+            size: AsTyped::parse(size).unwrap(),
+            full: 1,
+            opened: None,
+            lot: String::new(),
+        });
         product
     }
 

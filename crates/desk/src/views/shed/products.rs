@@ -296,7 +296,7 @@ fn containers(bench: &Bench, ui: &mut Ui, product: &mut Product) {
             (false, _) => (ContainerKind::Bag, "50 lb"),
         };
         if let Ok(size) = AsTyped::parse(size) {
-            product.containers.push(Container { kind, size, full: 0, opened: None });
+            product.containers.push(Container { kind, size, full: 0, opened: None, lot: String::new() });
         }
     }
     line(ui, "measuring step", |ui| {
