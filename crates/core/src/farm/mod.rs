@@ -131,6 +131,24 @@ impl Farm {
         self.records.values().any(|record| record.pass.as_deref() == Some(pass))
     }
 
+    /// Whether two passes are one application in parts: one of them sprays the rest of the other, or both of a third.
+    pub fn is_one_application(&self, a: &str, b: &str) -> bool {
+        a == b || self.first_part(a) == self.first_part(b)
+    }
+
+    /// The pass of which a pass sprays the rest, or the rest of the rest.
+    fn first_part<'a>(&'a self, id: &'a str) -> &'a str {
+        let mut first = id;
+        // A farm cannot have a longer chain, and one that closes on itself ends here too.
+        for _ in 0..self.passes.len() {
+            match self.passes.get(first) {
+                Some(pass) if !pass.rest_of.is_empty() => first = &pass.rest_of,
+                _ => break,
+            }
+        }
+        first
+    }
+
     /// A farm with nothing on it yet.
     pub fn new(name: &str) -> Self {
         Self {

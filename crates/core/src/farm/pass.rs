@@ -82,6 +82,9 @@ pub struct Pass {
     /// Mixed beyond what the ground takes: for what stays in the rig, or for a pass that goes on with it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub extra: Option<AsTyped<Volume>>,
+    /// The pass of which this one sprays the rest: the same application on other ground of the same fields.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub rest_of: Id,
     /// Who sprays.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub operator: String,
@@ -127,6 +130,7 @@ impl Pass {
             sizes: Vec::new(),
             in_tank: None,
             extra: None,
+            rest_of: Id::new(),
             operator: String::new(),
             fill_to: None,
             mixing_order: String::new(),

@@ -234,7 +234,7 @@ impl Season<'_> {
             let recent = other.date.year() == this.date.year()
                 || super::harvest::months_after(other.date, 12).is_some_and(|day| day > this.date);
             let earlier = id != self.pass && other.date <= this.date && recent;
-            if !earlier || self.farm.is_recorded(id) {
+            if !earlier || self.farm.is_recorded(id) || self.farm.is_one_application(id, self.pass) {
                 continue;
             }
             let shared = self.shared(other);

@@ -7,6 +7,7 @@ mod day_limits;
 pub mod fill;
 pub mod gauge;
 pub mod measure;
+pub mod rest;
 pub mod split;
 
 use crate::farm::Id;

@@ -31,7 +31,8 @@ pub struct Reach<'a> {
     pub to: Date,
     /// The field.
     pub field: &'a Id,
-    /// The pass that is planned: its own record of the same day is the pass itself and does not count.
+    /// The pass that is planned: its own record of the same day is the pass itself and does not count, nor does the record of
+    /// another part of the same application, which lies on other ground.
     pub pass: &'a Id,
     /// The day of that pass.
     pub date: Date,
@@ -46,8 +47,11 @@ impl<'a> Reach<'a> {
     /// The records.
     pub fn records(self, farm: &'a Farm) -> impl Iterator<Item = &'a Record> + use<'a> {
         farm.records.values().filter(move |record| {
-            let itself = record.pass.as_ref() == Some(self.pass) && record.date == self.date;
-            (self.from..=self.to).contains(&record.date) && record.fields.contains_key(self.field) && !itself
+            (self.from..=self.to).contains(&record.date)
+                && record.fields.contains_key(self.field)
+                && !record.pass.as_ref().is_some_and(|of| {
+                    if of == self.pass { record.date == self.date } else { farm.is_one_application(of, self.pass) }
+                })
         })
     }
 }

@@ -182,22 +182,32 @@ fn read_back<Q: Quantity>(text: &str, value: Q) -> AsTyped<Q> {
 
 /// Six digits: the amount over the area keeps the balance to some parts in a million.
 fn area_text(area: Area, units: Units) -> AsTyped<Area> {
+    area_in_digits(area, units, 6)
+}
+
+/// An area as it could be typed, in so many digits.
+pub(crate) fn area_in_digits(area: Area, units: Units, digits: i32) -> AsTyped<Area> {
     let text = match units {
-        Units::Metric => format!("{} ha", plain(area.to_hectares(), 6)),
-        Units::UsCustomary | Units::Imperial => format!("{} ac", plain(area.to_acres(), 6)),
+        Units::Metric => format!("{} ha", plain(area.to_hectares(), digits)),
+        Units::UsCustomary | Units::Imperial => format!("{} ac", plain(area.to_acres(), digits)),
     };
     read_back(&text, area)
 }
 
 fn volume_text(volume: Volume, units: Units) -> AsTyped<Volume> {
-    read_back(&plain_volume(volume, units), volume)
+    volume_in_digits(volume, units, 6)
 }
 
-fn plain_volume(volume: Volume, units: Units) -> String {
+/// A volume as it could be typed, in so many digits.
+pub(crate) fn volume_in_digits(volume: Volume, units: Units, digits: i32) -> AsTyped<Volume> {
+    read_back(&plain_volume(volume, units, digits), volume)
+}
+
+fn plain_volume(volume: Volume, units: Units, digits: i32) -> String {
     match units {
-        Units::UsCustomary => format!("{} gal", plain(volume.to_us_gallons(), 6)),
-        Units::Imperial => format!("{} imp gal", plain(volume.to_imperial_gallons(), 6)),
-        Units::Metric => format!("{} L", plain(volume.to_litres(), 6)),
+        Units::UsCustomary => format!("{} gal", plain(volume.to_us_gallons(), digits)),
+        Units::Imperial => format!("{} imp gal", plain(volume.to_imperial_gallons(), digits)),
+        Units::Metric => format!("{} L", plain(volume.to_litres(), digits)),
     }
 }
 
@@ -222,7 +232,7 @@ fn amount_text(amount: Amount, units: Units) -> AsTyped<Amount> {
     };
     AsTyped::parse(&practical).ok().filter(true_enough).unwrap_or_else(|| {
         let text = match amount {
-            Amount::Volume(volume) => plain_volume(volume, units),
+            Amount::Volume(volume) => plain_volume(volume, units, 6),
             Amount::Mass(mass) => plain_mass(mass, units, 6),
         };
         read_back(&text, amount)

@@ -1,0 +1,259 @@
+//! When the field is not what the map said: what is left of a pass becomes a pass of its own.
+//!
+//! The pass keeps the loads that were filled and the ground that they covered. The rest takes what remains, with what is still
+//! in the tank, on the ground that is really there, at the rates that now hold; so every limit is judged anew, and it gets
+//! cards of its own. Both are parts of one application: neither counts as a second one on the label of the other.
+//!
+//! Ground is here what the rig drives over, as a field's area is typed; in band spraying the bands are a share of it.
+
+use indexmap::IndexMap;
+
+use crate::farm::{Farm, Id, InTank, Line, Pass};
+use crate::plan::Plan;
+use crate::quantity::{Area, AsTyped, CarrierRate, Quantity, Units, Volume};
+use crate::season::record::{area_in_digits, volume_in_digits};
+
+/// Digits in which ground and loads are written, so that both parts together are the whole to a part in 10⁹.
+const DIGITS: i32 = 12;
+
+/// What came differently.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Change {
+    /// How many loads were filled.
+    pub after: u32,
+    /// What of the last of them is still in the tank.
+    pub in_tank: Option<AsTyped<Volume>>,
+    /// The ground still to spray, by field, where it is not what the plan has.
+    pub ground: IndexMap<Id, AsTyped<Area>>,
+    /// Another spray volume over ground from here on.
+    pub carrier: Option<AsTyped<CarrierRate>>,
+    /// Other rates from here on; empty for the same.
+    pub mix: Vec<Line>,
+}
+
+/// The farm after a change.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Changed {
+    /// The farm.
+    pub farm: Farm,
+    /// The pass that sprays the rest; `None` where no ground is left.
+    pub rest: Option<Id>,
+    /// What was done beside that, in sentences.
+    pub said: Vec<String>,
+}
+
+/// The ground that is still to be sprayed after some loads, by field in the order sprayed: what the loads to come cover, and
+/// what the spray still in the tank would have covered.
+pub fn ground_left(plan: &Plan, after: u32, in_tank: Volume) -> Vec<(Id, Area)> {
+    let done = done(plan, after, in_tank);
+    plan.fields
+        .iter()
+        .map(|field| {
+            let covered = done.iter().find(|(id, _)| *id == field.field).map_or(Area::ZERO, |(_, area)| *area);
+            (field.field.clone(), less(field.covered, covered))
+        })
+        .filter(|(_, left)| !left.is_zero())
+        .collect()
+}
+
+/// The ground covered by the loads filled so far, by field in the order sprayed.
+fn done(plan: &Plan, after: u32, in_tank: Volume) -> Vec<(Id, Area)> {
+    let mut done: Vec<(Id, Area)> = Vec::new();
+    for (id, area) in plan.loads.iter().filter(|load| load.number <= after).flat_map(|load| &load.fields) {
+        match done.iter_mut().find(|(known, _)| known == id) {
+            Some((_, sum)) => *sum = *sum + *area,
+            None => done.push((id.clone(), *area)),
+        }
+    }
+    // What is still in the tank has not been sprayed: the ground that was to come last.
+    let mut back = plan.carrier.and_then(|carrier| in_tank.ground(carrier)).unwrap_or(Area::ZERO);
+    while let Some((_, area)) = done.last_mut() {
+        if area.exceeds(back) {
+            *area = *area - back;
+            break;
+        }
+        back = back - *area;
+        done.pop();
+    }
+    for (id, area) in &mut done {
+        if let Some(field) = plan.fields.iter().find(|field| field.field == *id) {
+            *area = area.ratio(field.area).map_or(*area, |share| field.covered * share);
+        }
+    }
+    done
+}
+
+/// One area less another; what arithmetic leaves of nothing is nothing.
+fn less(whole: Area, part: Area) -> Area {
+    if whole.exceeds(part) && (whole - part).exceeds(whole * 1e-9) { whole - part } else { Area::ZERO }
+}
+
+/// Makes the change.
+///
+/// # Errors
+/// What cannot be so, and what to type in its place.
+pub fn rest(farm: &Farm, plan: &Plan, change: &Change) -> Result<Changed, String> {
+    let pass = farm.passes.get(&plan.pass).ok_or("The pass is gone")?;
+    let Some(carrier) = plan.carrier.filter(|_| !plan.loads.is_empty()) else {
+        return Err("The pass has no loads yet; settle its plan first".to_owned());
+    };
+    let count = u32::try_from(plan.loads.len()).unwrap_or(u32::MAX);
+    if change.after > count {
+        return Err(format!("The pass has {count} loads; {} cannot have been filled", change.after));
+    }
+    let tank = in_tank(plan, change, farm.units)?;
+    let done = done(plan, change.after, tank);
+    let mut said = Vec::new();
+    let mut farm = farm.clone();
+    let left = left(&mut farm, plan, change, tank, &done, &mut said)?;
+    let (first, second) = (first(pass, plan, &done, change.after, tank, farm.units), left);
+    if second.is_empty() {
+        if tank.exceeds(Volume::ZERO) {
+            let ground = tank.ground(carrier).map_or_else(String::new, |ground| {
+                format!("; at {} it would cover {}", carrier.show(farm.units), ground.show(farm.units))
+            });
+            said.push(format!("{} are left over{ground}", tank.show(farm.units)));
+        }
+        farm.passes.insert(plan.pass.clone(), first);
+        return Ok(Changed { farm, rest: None, said });
+    }
+    if change.after == 0 {
+        // Nothing was sprayed, so there is nothing to keep apart.
+        let mut whole = pass.clone();
+        take(&mut whole, second, change, farm.units);
+        farm.passes.insert(plan.pass.clone(), whole);
+        return Ok(Changed { farm, rest: Some(plan.pass.clone()), said });
+    }
+    let mut rest = pass.clone();
+    rest.name = format!("{}, rest", pass.name.trim_end_matches(", rest"));
+    rest.rest_of.clone_from(&plan.pass);
+    rest.start = None;
+    rest.sizes = pass.sizes.iter().skip(change.after as usize).cloned().collect();
+    rest.in_tank = tank
+        .exceeds(Volume::ZERO)
+        .then(|| InTank { volume: volume_in_digits(tank, farm.units, DIGITS), from: plan.pass.clone() });
+    take(&mut rest, second, change, farm.units);
+    let id = farm.fresh_pass_id(&format!("{}-rest", plan.pass.trim_end_matches("-rest")));
+    let place = farm.passes.get_index_of(&plan.pass).map_or(farm.passes.len(), |at| at + 1);
+    farm.passes.insert(plan.pass.clone(), first);
+    farm.passes.shift_insert(place, id.clone(), rest);
+    Ok(Changed { farm, rest: Some(id), said })
+}
+
+/// What is still in the tank, where that can be.
+fn in_tank(plan: &Plan, change: &Change, units: Units) -> Result<Volume, String> {
+    let Some(typed) = &change.in_tank else { return Ok(Volume::ZERO) };
+    let last = plan.loads.iter().find(|load| load.number == change.after);
+    match last {
+        _ if typed.is_zero() => Ok(Volume::ZERO),
+        None => Err("No load was filled yet, so nothing can be left of it; say after which load".to_owned()),
+        Some(load) if typed.exceeds(load.volume) => Err(format!(
+            "Load {} was {}; {} of it cannot be left",
+            load.number,
+            load.volume.show(units),
+            typed.show(units)
+        )),
+        Some(_) => Ok(typed.value()),
+    }
+}
+
+/// The ground still to spray. A field that turns out larger than it is typed grows on the farm too.
+fn left(
+    farm: &mut Farm,
+    plan: &Plan,
+    change: &Change,
+    tank: Volume,
+    done: &[(Id, Area)],
+    said: &mut Vec<String>,
+) -> Result<Vec<(Id, Area)>, String> {
+    let units = farm.units;
+    let mut left = ground_left(plan, change.after, tank);
+    for (id, typed) in &change.ground {
+        if !plan.fields.iter().any(|field| field.field == *id) {
+            return Err(format!("Field \"{id}\" is not in the pass"));
+        }
+        let sprayed = done.iter().find(|(known, _)| known == id).map_or(Area::ZERO, |(_, area)| *area);
+        match left.iter_mut().find(|(known, _)| known == id) {
+            Some((_, area)) => *area = typed.value(),
+            None => left.push((id.clone(), typed.value())),
+        }
+        if let Some(field) = farm.fields.get_mut(id) {
+            let unsprayed = field.unsprayed.as_ref().map_or(Area::ZERO, AsTyped::value);
+            let needs = sprayed + typed.value() + unsprayed;
+            if (needs - field.area.value()).exceeds(field.area.value() * 1e-9) {
+                field.area = area_in_digits(needs, units, DIGITS);
+                said.push(format!("{} is now {} in Fields", field.name, field.area.show(units)));
+            }
+        }
+    }
+    // In the order in which the pass goes.
+    left.sort_by_key(|(id, _)| plan.fields.iter().position(|field| field.field == *id));
+    left.retain(|(_, area)| !area.is_zero());
+    Ok(left)
+}
+
+/// The pass with the loads that were filled and the ground that they covered.
+fn first(pass: &Pass, plan: &Plan, done: &[(Id, Area)], after: u32, tank: Volume, units: Units) -> Pass {
+    let mut first = pass.clone();
+    first.fields.retain(|id| done.iter().any(|(known, _)| known == id));
+    first.parts = parts(pass, plan, done, units);
+    first.sizes = plan
+        .loads
+        .iter()
+        .filter(|load| load.number <= after)
+        .map(|load| volume_in_digits(load.volume, units, DIGITS))
+        .collect();
+    first.extra = tank.exceeds(Volume::ZERO).then(|| volume_in_digits(tank, units, DIGITS));
+    first
+}
+
+/// Gives a pass its ground, its volume and its rates.
+fn take(pass: &mut Pass, ground: Vec<(Id, Area)>, change: &Change, units: Units) {
+    pass.fields = ground.iter().map(|(id, _)| id.clone()).collect();
+    pass.parts = ground.into_iter().map(|(id, area)| (id, area_in_digits(area, units, DIGITS))).collect();
+    if let Some(carrier) = &change.carrier {
+        pass.carrier = Some(carrier.clone());
+    }
+    if !change.mix.is_empty() {
+        pass.mix.clone_from(&change.mix);
+    }
+}
+
+/// How much of each field was sprayed, where that is less than the pass had.
+fn parts(pass: &Pass, plan: &Plan, done: &[(Id, Area)], units: Units) -> IndexMap<Id, AsTyped<Area>> {
+    done.iter()
+        .filter_map(|(id, area)| {
+            let planned = plan.fields.iter().find(|field| field.field == *id)?.covered;
+            if (planned - *area).exceeds(planned * 1e-9) {
+                return Some((id.clone(), area_in_digits(*area, units, DIGITS)));
+            }
+            pass.parts.get(id).map(|part| (id.clone(), part.clone()))
+        })
+        .collect()
+}
+
+/// Passes of the same rig that are not sprayed yet and could take what is left in the tank, since they go out with the same
+/// spray: the same products at the same rates in the same volume over ground.
+pub fn takers<'a>(farm: &'a Farm, pass_id: &str) -> Vec<(&'a Id, &'a Pass)> {
+    let Some(pass) = farm.passes.get(pass_id) else { return Vec::new() };
+    farm.passes
+        .iter()
+        .filter(|(id, other)| *id != pass_id && other.date >= pass.date && !farm.is_recorded(id))
+        .filter(|(_, other)| other.rig == pass.rig && same_spray(pass, other))
+        .collect()
+}
+
+/// Whether two passes go out with the same spray.
+pub fn same_spray(a: &Pass, b: &Pass) -> bool {
+    let value = |pass: &Pass| pass.carrier.as_ref().map(AsTyped::value);
+    let line = |line: &Line| {
+        let typed = |rate: &Option<AsTyped<crate::quantity::Rate>>| rate.as_ref().map(AsTyped::value);
+        (line.product.clone(), line.rate.value(), typed(&line.at_least), typed(&line.at_most))
+    };
+    value(a).is_some()
+        && value(a) == value(b)
+        && a.carrier_kind == b.carrier_kind
+        && a.water == b.water
+        && a.mix.len() == b.mix.len()
+        && a.mix.iter().map(line).all(|one| b.mix.iter().map(line).any(|other| one == other))
+}

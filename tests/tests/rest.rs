@@ -1,0 +1,165 @@
+//! The rest of a pass: nothing of ground or spray is lost or counted twice, and the label sees one application.
+//!
+//! The figures follow from arithmetic (ground = spray ÷ volume over ground), which is stated beside each.
+
+use jiff::civil::date;
+use tankard_core::farm::{
+    Farm, Field, Formulation, Line, Pass, Product, ProductKind, Rig, Says, Statement, label::Period,
+};
+use tankard_core::finding::Level;
+use tankard_core::loads::rest::{Change, ground_left, rest, same_spray, takers};
+use tankard_core::plan::{Plan, plan};
+use tankard_core::quantity::{Area, AsTyped, Quantity, Volume};
+
+fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
+    AsTyped::parse(text).unwrap()
+}
+
+/// 100 acres at 10 gal/ac from a tank of 400 gal: 1,000 gal, loads of 400, 400 and 200 gal.
+fn farm() -> Farm {
+    let mut farm = Farm::new("Test");
+    farm.fields.insert("a".into(), Field::new("Oak field", q("60 ac")));
+    farm.fields.insert("b".into(), Field::new("Elm field", q("40 ac")));
+    farm.rigs.insert("boom".into(), Rig::new("Boom", q("400 gal")));
+    let mut product = Product::new("Glyphosate 540 SL (demo)", ProductKind::Herbicide, Formulation::SL);
+    let mut most = Statement::new(Says::Rate { least: None, most: Some(q("32 fl oz/ac")) }, "page 4");
+    most.at = "page 4".into();
+    product.label = vec![
+        most,
+        Statement::new(Says::Applications { most: 1, days_apart: 0, per: Period::Year }, "page 5"),
+    ];
+    farm.products.insert("glyphosate".into(), product);
+    let mut pass = Pass::new("Burndown", date(2031, 6, 12));
+    pass.fields = vec!["a".into(), "b".into()];
+    pass.rig = "boom".into();
+    pass.carrier = Some(q("10 gal/ac"));
+    pass.mix = vec![Line::new("glyphosate", q("22 fl oz/ac"))];
+    farm.passes.insert("p".into(), pass);
+    farm
+}
+
+fn planned(farm: &Farm, id: &str) -> Plan {
+    plan(farm, id).unwrap()
+}
+
+fn acres(area: Area) -> f64 {
+    (area.to_acres() * 1e6).round() / 1e6
+}
+
+fn gallons(volume: Volume) -> f64 {
+    (volume.to_us_gallons() * 1e6).round() / 1e6
+}
+
+#[test]
+fn ground_left_is_what_the_loads_have_not_covered() {
+    let farm = farm();
+    let plan = planned(&farm, "p");
+    // After two loads of 400 gal 80 of 100 ac are sprayed; 180 gal of them still in the tank are 18 ac.
+    let left = |after, tank| -> Vec<(String, f64)> {
+        let left = ground_left(&plan, after, Volume::from_us_gallons(tank));
+        left.into_iter().map(|(id, area)| (id, acres(area))).collect()
+    };
+    assert_eq!(left(2, 0.0), [("b".to_owned(), 20.0)]);
+    assert_eq!(left(2, 180.0), [("b".to_owned(), 38.0)]);
+    // Further back than the border between the fields.
+    assert_eq!(left(2, 380.0), [("a".to_owned(), 18.0), ("b".to_owned(), 40.0)]);
+    assert_eq!(left(3, 0.0), []);
+}
+
+#[test]
+fn the_two_parts_are_the_whole() {
+    let mut farm = farm();
+    farm.fields["a"].area = q("61.7 ac");
+    let before = planned(&farm, "p");
+    let change = Change { after: 2, in_tank: Some(q("180 gal")), ..Change::default() };
+    let changed = rest(&farm, &before, &change).unwrap();
+    let id = changed.rest.unwrap();
+    let (first, second) = (planned(&changed.farm, "p"), planned(&changed.farm, &id));
+    let whole = first.area + second.area;
+    assert!((whole.ratio(before.area).unwrap() - 1.0).abs() < 1e-9);
+    // Those already filled stay as they were.
+    assert_eq!(first.loads.iter().map(|load| gallons(load.volume)).collect::<Vec<_>>(), [400.0, 400.0]);
+    assert_eq!(changed.farm.passes[&id].rest_of, "p");
+    assert_eq!(changed.farm.passes[&id].in_tank.as_ref().map(|tank| gallons(tank.volume.value())), Some(180.0));
+    assert_eq!(changed.farm.passes.get_index_of(&id), Some(1));
+    assert!(first.level() < Some(Level::Stop), "{:?}", first.findings);
+}
+
+#[test]
+fn a_second_part_is_no_second_application() {
+    let farm = farm();
+    let change = Change { after: 2, ..Change::default() };
+    let changed = rest(&farm, &planned(&farm, "p"), &change).unwrap();
+    let (mut farm, id) = (changed.farm, changed.rest.unwrap());
+    let record = tankard_core::season::record::from_plan(&farm, &planned(&farm, "p")).unwrap();
+    farm.records.insert("r".into(), record.clone());
+    let speaks = |farm: &Farm| planned(farm, &id).findings.iter().any(|finding| finding.text.contains("application"));
+    assert!(!speaks(&farm), "{:?}", planned(&farm, &id).findings);
+    // The same record of another pass is one.
+    farm.passes[&id].rest_of = String::new();
+    assert!(speaks(&farm));
+}
+
+#[test]
+fn the_rate_may_change_and_its_label_is_asked_again() {
+    let farm = farm();
+    let change = Change {
+        after: 2,
+        mix: vec![Line::new("glyphosate", q("40 fl oz/ac"))],
+        carrier: Some(q("12 gal/ac")),
+        ..Change::default()
+    };
+    let changed = rest(&farm, &planned(&farm, "p"), &change).unwrap();
+    let second = planned(&changed.farm, &changed.rest.unwrap());
+    // 20 ac at 12 gal/ac.
+    assert!((second.spray_volume.to_us_gallons() - 240.0).abs() < 1e-6);
+    let stops: Vec<_> = second.findings.iter().filter(|finding| finding.level == Level::Stop).collect();
+    assert!(stops.iter().any(|stop| stop.text.contains("32 fl oz/ac")), "{stops:?}");
+}
+
+#[test]
+fn a_larger_field_grows_and_a_smaller_one_leaves_spray_over() {
+    let farm = farm();
+    let plan = planned(&farm, "p");
+    let ground = |id: &str, area: &str| [(id.to_owned(), q(area))].into_iter().collect();
+    let more = rest(&farm, &plan, &Change { after: 2, ground: ground("b", "32 ac"), ..Change::default() }).unwrap();
+    // 20 ac of it are sprayed and 32 are left.
+    assert!((more.farm.fields["b"].area.to_acres() - 52.0).abs() < 1e-9, "{:?}", more.farm.fields["b"].area);
+    assert!(more.said.iter().any(|said| said.contains("Elm field is now 52 ac")), "{:?}", more.said);
+    let none = Change { after: 3, in_tank: Some(q("180 gal")), ground: ground("b", "0 ac"), ..Change::default() };
+    let none = rest(&farm, &plan, &none).unwrap();
+    assert_eq!(none.rest, None);
+    assert!(none.said.iter().any(|said| said.contains("180 gal are left over") && said.contains("18 ac")), "{:?}", none.said);
+    assert!((planned(&none.farm, "p").area.to_acres() - 82.0).abs() < 1e-9);
+}
+
+#[test]
+fn what_cannot_be_is_told() {
+    let farm = farm();
+    let plan = planned(&farm, "p");
+    let tell = |change: Change| rest(&farm, &plan, &change).unwrap_err();
+    assert!(tell(Change { after: 4, ..Change::default() }).contains("3 loads"));
+    assert!(tell(Change { after: 3, in_tank: Some(q("300 gal")), ..Change::default() }).contains("Load 3 was 200 gal"));
+    assert!(tell(Change { in_tank: Some(q("30 gal")), ..Change::default() }).contains("No load was filled"));
+    let foreign = [("z".to_owned(), q("5 ac"))].into_iter().collect();
+    assert!(tell(Change { after: 1, ground: foreign, ..Change::default() }).contains("not in the pass"));
+}
+
+#[test]
+fn spray_goes_on_only_into_the_same_spray() {
+    let mut farm = farm();
+    let mut other = farm.passes["p"].clone();
+    other.fields = vec!["a".into()];
+    farm.passes.insert("q".into(), other.clone());
+    assert_eq!(takers(&farm, "p").iter().map(|(id, _)| id.as_str()).collect::<Vec<_>>(), ["q"]);
+    for change in [
+        |pass: &mut Pass| pass.carrier = Some(q("12 gal/ac")),
+        |pass: &mut Pass| pass.mix[0].rate = q("24 fl oz/ac"),
+        |pass: &mut Pass| pass.mix.clear(),
+        |pass: &mut Pass| pass.water = "creek".into(),
+    ] {
+        let mut changed = other.clone();
+        change(&mut changed);
+        assert!(!same_spray(&farm.passes["p"], &changed));
+    }
+}
