@@ -24,10 +24,8 @@ fn farm() -> Farm {
     let mut product = Product::new("Glyphosate 540 SL (demo)", ProductKind::Herbicide, Formulation::SL);
     let mut most = Statement::new(Says::Rate { least: None, most: Some(q("32 fl oz/ac")) }, "page 4");
     most.at = "page 4".into();
-    product.label = vec![
-        most,
-        Statement::new(Says::Applications { most: 1, days_apart: 0, per: Period::Year }, "page 5"),
-    ];
+    product.label =
+        vec![most, Statement::new(Says::Applications { most: 1, days_apart: 0, per: Period::Year }, "page 5")];
     farm.products.insert("glyphosate".into(), product);
     let mut pass = Pass::new("Burndown", date(2031, 6, 12));
     pass.fields = vec!["a".into(), "b".into()];
@@ -125,11 +123,18 @@ fn a_larger_field_grows_and_a_smaller_one_leaves_spray_over() {
     let more = rest(&farm, &plan, &Change { after: 2, ground: ground("b", "32 ac"), ..Change::default() }).unwrap();
     // 20 ac of it are sprayed and 32 are left.
     assert!((more.farm.fields["b"].area.to_acres() - 52.0).abs() < 1e-9, "{:?}", more.farm.fields["b"].area);
+    // The same said as so much more than the plan has.
+    let on_top = Change { after: 2, more: ground("b", "12 ac"), ..Change::default() };
+    assert_eq!(rest(&farm, &plan, &on_top).unwrap().farm.fields["b"].area, more.farm.fields["b"].area);
     assert!(more.said.iter().any(|said| said.contains("Elm field is now 52 ac")), "{:?}", more.said);
     let none = Change { after: 3, in_tank: Some(q("180 gal")), ground: ground("b", "0 ac"), ..Change::default() };
     let none = rest(&farm, &plan, &none).unwrap();
     assert_eq!(none.rest, None);
-    assert!(none.said.iter().any(|said| said.contains("180 gal are left over") && said.contains("18 ac")), "{:?}", none.said);
+    assert!(
+        none.said.iter().any(|said| said.contains("180 gal are left over") && said.contains("18 ac")),
+        "{:?}",
+        none.said
+    );
     assert!((planned(&none.farm, "p").area.to_acres() - 82.0).abs() < 1e-9);
 }
 

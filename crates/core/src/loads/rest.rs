@@ -25,6 +25,8 @@ pub struct Change {
     pub in_tank: Option<AsTyped<Volume>>,
     /// The ground still to spray, by field, where it is not what the plan has.
     pub ground: IndexMap<Id, AsTyped<Area>>,
+    /// Ground that came on top of that, by field.
+    pub more: IndexMap<Id, AsTyped<Area>>,
     /// Another spray volume over ground from here on.
     pub carrier: Option<AsTyped<CarrierRate>>,
     /// Other rates from here on; empty for the same.
@@ -168,18 +170,23 @@ fn left(
 ) -> Result<Vec<(Id, Area)>, String> {
     let units = farm.units;
     let mut left = ground_left(plan, change.after, tank);
-    for (id, typed) in &change.ground {
+    let ids = change.ground.keys().chain(change.more.keys().filter(|id| !change.ground.contains_key(*id)));
+    for id in ids {
         if !plan.fields.iter().any(|field| field.field == *id) {
             return Err(format!("Field \"{id}\" is not in the pass"));
         }
-        let sprayed = done.iter().find(|(known, _)| known == id).map_or(Area::ZERO, |(_, area)| *area);
+        let known =
+            |all: &[(Id, Area)]| all.iter().find(|(known, _)| known == id).map_or(Area::ZERO, |(_, area)| *area);
+        let (sprayed, planned) = (known(done), known(&left));
+        let more = change.more.get(id).map_or(Area::ZERO, AsTyped::value);
+        let there = change.ground.get(id).map_or(planned, AsTyped::value) + more;
         match left.iter_mut().find(|(known, _)| known == id) {
-            Some((_, area)) => *area = typed.value(),
-            None => left.push((id.clone(), typed.value())),
+            Some((_, area)) => *area = there,
+            None => left.push((id.clone(), there)),
         }
         if let Some(field) = farm.fields.get_mut(id) {
             let unsprayed = field.unsprayed.as_ref().map_or(Area::ZERO, AsTyped::value);
-            let needs = sprayed + typed.value() + unsprayed;
+            let needs = sprayed + there + unsprayed;
             if (needs - field.area.value()).exceeds(field.area.value() * 1e-9) {
                 field.area = area_in_digits(needs, units, DIGITS);
                 said.push(format!("{} is now {} in Fields", field.name, field.area.show(units)));
@@ -230,6 +237,19 @@ fn parts(pass: &Pass, plan: &Plan, done: &[(Id, Area)], units: Units) -> IndexMa
             pass.parts.get(id).map(|part| (id.clone(), part.clone()))
         })
         .collect()
+}
+
+/// The farm where what is left in the tank goes on into another pass: that begins with it.
+///
+/// # Errors
+/// As [`rest`]; and where the other pass is gone.
+pub fn carry_into(farm: &Farm, plan: &Plan, change: &Change, other: &str) -> Result<Farm, String> {
+    let tank = in_tank(plan, change, farm.units)?;
+    let mut farm = rest(farm, plan, change)?.farm;
+    let units = farm.units;
+    let other = farm.passes.get_mut(other).ok_or("The other pass is gone")?;
+    other.in_tank = Some(InTank { volume: volume_in_digits(tank, units, DIGITS), from: plan.pass.clone() });
+    Ok(farm)
 }
 
 /// Passes of the same rig that are not sprayed yet and could take what is left in the tank, since they go out with the same

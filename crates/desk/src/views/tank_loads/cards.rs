@@ -169,6 +169,14 @@ pub fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
                 }
             }
             ui.add_space(look::GRID);
+            if super::toggle(
+                ui,
+                desk.tank_loads.editor == Some(super::Editor::Rest),
+                "It came out differently in the field…",
+            ) {
+                super::rest::toggle(desk, id);
+            }
+            ui.add_space(look::GRID);
             before(desk, ui, id, &numbers);
         });
     });

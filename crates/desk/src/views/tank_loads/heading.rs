@@ -21,6 +21,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         Some(Editor::Water) => sheet(ui, |ui| water(desk, ui, &mut pass)),
         Some(Editor::Rig) => sheet(ui, |ui| rig(desk, ui, &mut pass, plan)),
         Some(Editor::Day) => sheet(ui, |ui| super::day::show(ui, &mut pass)),
+        Some(Editor::Rest) => sheet(ui, |ui| super::rest::show(desk, ui, id, plan)),
         None => {}
     }
     if pass != before {
@@ -93,7 +94,7 @@ fn facts(desk: &mut Desk, ui: &mut Ui, pass: &Pass, plan: &Plan) {
                 Editor::Rig => plan.carrier.map(|carrier| {
                     (format!("{} = {}", carrier.show(units), plan.spray_volume.show(units)), "Spray volume".to_owned())
                 }),
-                Editor::Day => None,
+                Editor::Day | Editor::Rest => None,
             };
             if let Some((text, title)) = fact
                 && worked(ui, text, &title)

@@ -13,6 +13,7 @@ mod loads;
 mod mix;
 mod passes;
 mod preview;
+mod rest;
 mod settle;
 pub(crate) mod sprayer;
 
@@ -55,6 +56,8 @@ pub enum Editor {
     Rig,
     /// Which weeds, and how crop and weeds stand on the day.
     Day,
+    /// What is left of the pass, where the field is not what the map said.
+    Rest,
 }
 
 /// Which number's working is shown.
@@ -95,6 +98,8 @@ pub struct State {
     pub reveal: bool,
     /// What the file now asked for is to hold; none where no file is asked for.
     pub printing: Option<cards::Printing>,
+    /// What came differently from the plan, as far as it is typed.
+    pub(crate) rest: rest::Form,
     /// What is chosen on the page of the jar test.
     pub jar: jar::Choice,
     /// A forecast that is being read or typed.
