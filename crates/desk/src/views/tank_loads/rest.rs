@@ -71,15 +71,11 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, planned: &Plan) {
         boxes::quantity_hinted(ui, "Still in the tank", &mut form.in_tank, 110.0, "nothing");
     });
     grounds(ui, farm, planned, &mut form);
-    boxes::row(ui, "from here on", |ui| {
+    boxes::row(ui, "volume from here on", |ui| {
         let usual = pass.carrier.as_ref().map(|carrier| carrier.text().to_owned()).unwrap_or_default();
         boxes::quantity_hinted(ui, "Spray volume from here on", &mut form.carrier, 110.0, &usual);
-        for line in &mut form.mix {
-            let name = farm.products.get(&line.product).map_or(line.product.as_str(), |product| product.name.as_str());
-            ui.label(look::soft(ui, name));
-            boxes::quantity(ui, &format!("Rate of {name} from here on"), &mut line.rate, 110.0);
-        }
     });
+    rates(ui, farm, &mut form.mix);
     let change = change(&form, &pass.mix);
     if form.answer.as_ref().is_none_or(|(known, of, _)| *known != revision || *of != change) {
         form.answer = Some((revision, change.clone(), answer(farm, planned, &change)));
@@ -90,6 +86,25 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, planned: &Plan) {
         ui.add_space(4.0);
         answered(desk, ui, id, planned, &change, &answer);
     }
+}
+
+/// The rates from here on, two in a row.
+fn rates(ui: &mut Ui, farm: &Farm, mix: &mut [Line]) {
+    boxes::row(ui, "rates from here on", |ui| {
+        egui::Grid::new("rates from here on").num_columns(4).show(ui, |ui| {
+            for (at, line) in mix.iter_mut().enumerate() {
+                let product = farm.products.get(&line.product);
+                let name = product.map_or(line.product.as_str(), |product| product.name.as_str());
+                super::cell(ui, 190.0, false, |ui| {
+                    ui.add(egui::Label::new(look::soft(ui, name)).truncate());
+                });
+                boxes::quantity(ui, &format!("Rate of {name} from here on"), &mut line.rate, 110.0);
+                if at % 2 == 1 {
+                    ui.end_row();
+                }
+            }
+        });
+    });
 }
 
 /// The ground that is left, field by field.
@@ -105,7 +120,7 @@ fn grounds(ui: &mut Ui, farm: &Farm, planned: &Plan, form: &mut Form) {
                 let mut typed = form.left.remove(&field.field);
                 boxes::quantity_hinted(ui, &format!("Ground left of {name}"), &mut typed, 110.0, &usual);
                 form.left.extend(typed.map(|typed| (field.field.clone(), typed)));
-                ui.label(look::soft(ui, "and more than the map said"));
+                ui.label(look::soft(ui, "and on top of that"));
                 let mut more = form.more.remove(&field.field);
                 boxes::quantity_hinted(ui, &format!("More ground of {name}"), &mut more, 110.0, "none");
                 form.more.extend(more.map(|more| (field.field.clone(), more)));
