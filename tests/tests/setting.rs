@@ -490,3 +490,40 @@ fn bands_are_said_in_the_plan_and_on_the_card() {
     let card = tankard_core::loads::card::cards(&farm, &planned(&farm)).remove(0);
     assert_eq!(card.fields[0].area, "26.7 ac in bands, on 80 ac of ground");
 }
+
+#[test]
+fn the_card_has_no_class_that_no_one_knows() {
+    let mut farm = farm();
+    farm.rigs["r"].droplets = Some(Droplets::UltraCoarse);
+    let line = |farm: &Farm| {
+        let card = tankard_core::loads::card::cards(farm, &planned(farm)).remove(0);
+        card.settings.into_iter().find(|line| line.contains("droplets"))
+    };
+    assert_eq!(line(&farm).unwrap(), "coarse droplets");
+    // 18 psi lie below the table.
+    farm.passes["p"].speed = Some(q("8 mph"));
+    assert_eq!(line(&farm).unwrap(), "droplets: the nozzle table does not tell");
+    farm.passes["p"].droplets = Some(Droplets::VeryCoarse);
+    assert_eq!(line(&farm).unwrap(), "very coarse droplets");
+    farm.passes["p"].droplets = None;
+    farm.rigs["r"].sets["s06"].droplets.clear();
+    assert_eq!(line(&farm), None);
+    farm.rigs["r"].sets.clear();
+    assert_eq!(line(&farm).unwrap(), "ultra coarse droplets");
+}
+
+#[test]
+fn a_limit_on_the_card_names_its_own_product() {
+    let mut farm = farm();
+    "Alpha".clone_into(&mut farm.products["a"].name);
+    "Alpha Max".clone_into(&mut farm.products["b"].name);
+    says(&mut farm, "b", Says::Wind { least: None, most: q("10 mph"), gust: None });
+    let wind = |farm: &Farm| {
+        let card = tankard_core::loads::card::cards(farm, &planned(farm)).remove(0);
+        card.limits.into_iter().find(|limit| limit.starts_with("wind")).unwrap()
+    };
+    assert!(wind(&farm).ends_with("(Alpha Max)"), "{}", wind(&farm));
+    // Of two that both begin the words, the longer is meant.
+    "Alpha, dry".clone_into(&mut farm.products["b"].name);
+    assert!(wind(&farm).ends_with("(Alpha, dry)"), "{}", wind(&farm));
+}
