@@ -319,11 +319,25 @@ fn the_card_and_the_setting_can_ask_for_the_latest() {
     farm.rigs["boom"].calibrations.push(of(date(2031, 4, 2), catch(&[40.0, 40.0])));
     let latest = latest(&farm.rigs["boom"], "04", date(2031, 6, 12)).unwrap();
     assert_eq!(latest.date, date(2031, 5, 2));
-    let (flow, pressure) = measured_flow(&farm, "boom", "04", date(2031, 6, 12)).unwrap();
-    assert!((flow.to_us_gallons_per_minute() - 0.42).abs() < 1e-9 && (pressure.to_psi() - 40.0).abs() < 1e-9);
+    let (law, day) = measured_flow(&farm, "boom", "04", date(2031, 6, 12)).unwrap();
+    assert!((law.flow.to_us_gallons_per_minute() - 0.42).abs() < 1e-9 && (law.at.to_psi() - 40.0).abs() < 1e-9);
+    assert_eq!(day, date(2031, 5, 2));
     assert!(measured_flow(&farm, "boom", "06", date(2031, 6, 12)).is_none());
     assert!(measured_flow(&farm, "boom", "04", date(2031, 4, 1)).is_none());
     farm.rigs["boom"].calibrations[0].pressure = None;
-    let (flow, _) = measured_flow(&farm, "boom", "04", date(2031, 6, 12)).unwrap();
-    assert!((flow.to_us_gallons_per_minute() - 0.40).abs() < 1e-9);
+    let (law, _) = measured_flow(&farm, "boom", "04", date(2031, 6, 12)).unwrap();
+    assert!((law.flow.to_us_gallons_per_minute() - 0.40).abs() < 1e-9);
+}
+
+// Arithmetic: 43,560 ft² ÷ 128 over a row of 30 in are 136.125 ft, whatever is typed for a band wider than that.
+#[test]
+fn a_band_of_the_course_ends_where_the_rows_do() {
+    let mut farm = farm();
+    let mut course = |width: &str| {
+        farm.rigs["boom"].sets["04"].layout = Some(Layout::Band { width: q(width), rows: q("30 in"), nozzles: 1 });
+        let test = Test::AcreFraction { time: q("23 s"), caught: vec![q("20 fl oz")] };
+        judge(&farm, "boom", &of(date(2031, 4, 2), test)).speed.unwrap().to_metres_per_second() * 23.0 / 0.3048
+    };
+    assert!((course("40 in") - 136.125).abs() < 1e-6);
+    assert!((course("15 in") - 272.25).abs() < 1e-6);
 }

@@ -90,23 +90,36 @@ fn nothing_diluted_is_nothing_and_no_water_reaches_nothing() {
     assert_eq!(left(Volume::ZERO, Volume::ZERO, 3), None);
     assert_eq!(rinses_to(Volume::from_litres(10.0), Volume::ZERO, Share::from_percent(1.0)), None);
     let mut farm = farm();
-    farm.rigs["boom"].residual = Some(q("0 gal"));
     farm.rigs["boom"].clean_water = Some(q("0 gal"));
     farm.rigs["boom"].tank = q("0 gal");
-    assert!(rinsed(&farm).ways.is_empty());
+    assert!(rinsed(&farm).ways.iter().all(|way| way.left == Share::from_percent(100.0)));
 }
 
-// Two published rules a factor of three apart: Purdue (10 % of the tank for each rinse), ISO 16236 (10 % in three portions).
+#[test]
+fn no_rinse_is_enough_for_a_rig_that_is_said_to_run_dry_to_nothing() {
+    let mut farm = farm();
+    farm.rigs["boom"].residual = Some(q("0 gal"));
+    farm.rigs["boom"].clean_water = Some(q("1200 gal"));
+    let check = found(&farm, "no rig runs dry to nothing").unwrap();
+    assert!(check.level == Level::Check && check.hint.contains("handbook"), "{check:?}");
+    assert_eq!(plan(&farm, "first").unwrap().rinse, None);
+    let check = found(&farm, "1/20,000").unwrap();
+    assert!(check.level == Level::Check && check.text.contains("typed as nothing"), "{check:?}");
+}
+
+// Two rules a factor of three apart: Purdue (10 % of the tank for each rinse), and 10 % in three portions, which is said of a
+// standard that was not at hand and so stands as common practice.
 #[test]
 fn the_two_rules_for_the_water_stay_apart() {
     let plan = rinsed(&farm());
     let of = |words: &str| plan.ways.iter().find(|way| way.source.contains(words)).unwrap();
-    let (purdue, iso) = (of("Purdue"), of("ISO 16236"));
-    assert!((purdue.each.to_us_gallons() - 120.0).abs() < 1e-9 && (iso.each.to_us_gallons() - 40.0).abs() < 1e-9);
-    assert!(!purdue.on_board && iso.on_board);
+    let (purdue, parts) = (of("Purdue"), of(Basis::Practice.source()));
+    assert!((purdue.each.to_us_gallons() - 120.0).abs() < 1e-9 && (parts.each.to_us_gallons() - 40.0).abs() < 1e-9);
+    assert!(!purdue.on_board && parts.on_board);
+    assert!(plan.ways.iter().all(|way| !way.source.contains("ISO")), "no standard is named that was not read");
     // 12 ÷ 132 to the third is 1/1331; 12 ÷ 52 to the third 1.2 %.
     assert!((1.0 / purdue.left.to_fraction() - 1331.0).abs() < 1e-6);
-    assert!((iso.left.to_percent() - 100.0 * (12.0_f64 / 52.0).powi(3)).abs() < 1e-9);
+    assert!((parts.left.to_percent() - 100.0 * (12.0_f64 / 52.0).powi(3)).abs() < 1e-9);
     // What is on board comes first, in three parts before one.
     assert!(plan.ways[0].on_board && plan.ways[0].rinses == 3);
     let single = plan.ways.iter().find(|way| way.rinses == 1).unwrap();
@@ -138,6 +151,15 @@ fn a_rig_without_residual_is_asked_only_where_sets_are_typed() {
     let mut farm = farm();
     farm.rigs["boom"].residual = None;
     assert!(plan(&farm, "first").unwrap().rinse.is_none());
+    // Whom traces hurt is said all the same.
+    let check = found(&farm, "1/20,000").unwrap();
+    assert_eq!((check.level, check.basis.source()), (Level::Check, "T. Wolf, on dicamba and sensitive soybean"));
+    assert!(check.text.contains("what stays in Boom is not typed, so it cannot be reckoned"), "{}", check.text);
+    "tomato".clone_into(&mut farm.fields["s"].crop);
+    assert_eq!(
+        found(&farm, "Traces of dicamba hurt this crop; what stays in Boom is not typed").unwrap().level,
+        Level::Check
+    );
     assert!(found(&farm, "rinsing is not reckoned").is_none());
     farm.rigs["boom"].sets.insert("x".to_owned(), NozzleSet::default());
     assert_eq!(found(&farm, "rinsing is not reckoned").unwrap().level, Level::Note);
@@ -178,11 +200,115 @@ fn who_is_not_hurt_is_not_warned_of() {
         record.pass = Some("second".to_owned());
         farm.records.insert("r".to_owned(), record);
     });
-    // A salt is still dicamba, and beans in the plural are soybean.
+    // Nor is it said of corn that it cannot be told.
     let mut farm = farm();
-    "dicamba diglycolamine".clone_into(&mut farm.products["d"].actives[0].name);
-    "Soybeans".clone_into(&mut farm.fields["s"].crop);
-    assert!(found(&farm, "1/20,000").is_some());
+    "Field corn".clone_into(&mut farm.fields["s"].crop);
+    assert!(found(&farm, "cannot be told").is_none());
+}
+
+#[test]
+fn a_salt_or_an_ester_is_the_active_and_another_active_is_not() {
+    let warned = |active: &str, words: &str| {
+        let mut farm = farm();
+        active.clone_into(&mut farm.products["d"].actives[0].name);
+        found(&farm, words).is_some()
+    };
+    for dicamba in [
+        "dicamba diglycolamine",
+        "dicamba, diglycolamine salt",
+        "dicamba/DGA",
+        "Dicamba (DGA)",
+        "dicamba-BAPMA",
+        "diglycolamine salt of dicamba",
+    ] {
+        assert!(warned(dicamba, "1/20,000"), "{dicamba}");
+    }
+    for phenoxy in ["2,4-D", "2,4-D choline", "2,4-D-dimethylammonium", "2,4-D, ethylhexyl ester", "2,4-D+surfactant"] {
+        assert!(warned(phenoxy, "Traces of 2,4-D hurt"), "{phenoxy}");
+    }
+    for other in ["2,4-DB", "2,4-DB dimethylammonium", "2,4-DP", "MCPA"] {
+        assert!(!warned(other, "Traces of 2,4-D") && !warned(other, "traces of 2,4-D"), "{other}");
+    }
+}
+
+#[test]
+fn a_crop_is_known_in_whatever_words_it_is_typed() {
+    let crop = |crop: &str| {
+        let mut farm = farm();
+        crop.clone_into(&mut farm.fields["s"].crop);
+        plan(&farm, "first").unwrap().findings
+    };
+    let says = |typed: &str, words: &str| crop(typed).iter().any(|finding| finding.text.contains(words));
+    for typed in ["Soybeans", "soya", "soy", "field soybeans", "Soya beans", "soybean (edible)", "corn, soybean"] {
+        assert!(says(typed, "1/20,000"), "{typed}");
+        // What hurts it is said once.
+        assert!(!says(typed, "Traces of dicamba hurt this crop") && !says(typed, "cannot be told"), "{typed}");
+    }
+    for typed in ["dry bean", "dry edible beans", "Tomatoes", "seed potatoes", "field peas"] {
+        assert!(says(typed, "Traces of dicamba hurt this crop"), "{typed}");
+    }
+    // A crop that is neither known to be hurt nor known to stand it is not passed over.
+    for typed in ["chickpea", "wheat under clover", "ornamentals"] {
+        let words = format!(
+            "goes to Field of soybean ({typed}); whether traces of dicamba hurt what grows there cannot be told"
+        );
+        let check = crop(typed).into_iter().find(|finding| finding.text.contains(&words)).unwrap();
+        assert!(check.level == Level::Check && check.basis == Basis::Practice && !check.hint.is_empty(), "{check:?}");
+    }
+    assert!(says("", "goes to Field of soybean, whose crop is not typed; whether traces of dicamba hurt"));
+    for typed in ["corn", "Winter wheat", "oats", "fallow"] {
+        assert!(!says(typed, "dicamba"), "{typed}");
+    }
+    // Without the residual it is said too.
+    let mut farm = farm();
+    "chickpea".clone_into(&mut farm.fields["s"].crop);
+    farm.rigs["boom"].residual = None;
+    assert!(found(&farm, "cannot be told").is_some());
+}
+
+#[test]
+fn only_a_variety_that_stands_it_is_not_warned_of() {
+    let warned = |crop: &str, variety: &str| {
+        let mut farm = farm();
+        crop.clone_into(&mut farm.fields["s"].crop);
+        variety.clone_into(&mut farm.fields["s"].variety);
+        found(&farm, "1/20,000").is_some()
+    };
+    for stands in [
+        "demo bean, dicamba tolerant",
+        "Dicamba-tolerant",
+        "demo bean, dicamba and glyphosate tolerant",
+        "resistant to dicamba",
+        "demo bean (dicamba tolerance), 2,4-D tolerant",
+    ] {
+        assert!(!warned("soybean", stands), "{stands}");
+    }
+    assert!(!warned("dicamba tolerant soybean", ""));
+    for hurt in [
+        "not dicamba tolerant",
+        "no dicamba tolerance",
+        "demo bean, dicamba-sensitive, glyphosate tolerant",
+        "non-dicamba tolerant",
+        "isn't dicamba tolerant",
+        "isn’t dicamba tolerant",
+        "dicamba intolerant",
+        "glyphosate tolerant, next to dicamba",
+        "glyphosate tolerant but dicamba hurts it",
+        "tolerance to dicamba unknown",
+    ] {
+        assert!(warned("soybean", hurt), "{hurt}");
+    }
+    assert!(warned("soybean, not dicamba tolerant", ""));
+    assert!(warned("dicamba tolerant soybean", "not dicamba tolerant"));
+    // The comma in its name does not part "2,4-D" from its word, and standing 2,4-DB is not standing 2,4-D.
+    let phenoxy = |variety: &str| {
+        let mut farm = farm();
+        "2,4-D".clone_into(&mut farm.products["d"].actives[0].name);
+        variety.clone_into(&mut farm.fields["s"].variety);
+        found(&farm, "Traces of 2,4-D hurt").is_some()
+    };
+    assert!(!phenoxy("2,4-D tolerant") && !phenoxy("demo bean,2,4-D tolerant"));
+    assert!(phenoxy("no 2,4-D tolerance") && phenoxy("2,4-DB tolerant") && phenoxy("glyphosate tolerant,2,4-D hurts"));
 }
 
 #[test]
@@ -193,6 +319,18 @@ fn the_nearest_pass_of_the_rig_is_the_next() {
     assert!(rinsed(&farm).steps.is_empty());
     // On one day the order of the list decides.
     farm.passes["between"].date = date(2031, 6, 14);
+    assert!(found(&farm, "1/20,000").is_some());
+    // A time that one alone has does not put it before the other; where both have one, the time decides.
+    farm.passes["between"].start = Some(jiff::civil::time(7, 0, 0, 0));
+    assert!(found(&farm, "1/20,000").is_some());
+    farm.passes["second"].start = Some(jiff::civil::time(13, 0, 0, 0));
+    assert!(found(&farm, "1/20,000").is_none());
+    // A pass that starts earlier on the same day does not come after.
+    farm.passes["between"].rig.clear();
+    farm.passes["first"].date = date(2031, 6, 14);
+    farm.passes["first"].start = Some(jiff::civil::time(14, 0, 0, 0));
+    assert!(found(&farm, "1/20,000").is_none());
+    farm.passes["first"].start = Some(jiff::civil::time(6, 0, 0, 0));
     assert!(found(&farm, "1/20,000").is_some());
 }
 

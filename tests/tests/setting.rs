@@ -217,6 +217,58 @@ fn the_flow_measured_takes_the_place_of_the_rating() {
 }
 
 #[test]
+fn the_flow_measured_is_that_of_the_calibration() {
+    let mut farm = farm();
+    farm.rigs["r"].measured_flow = true;
+    let mut at = |layout: Layout, day, test| {
+        farm.rigs["r"].sets["s06"].layout = Some(layout);
+        let (set, by, note) = ("s06".to_owned(), String::new(), String::new());
+        farm.rigs["r"].calibrations = vec![Calibration { date: day, set, by, pressure: Some(q("40 psi")), test, note }];
+        setting(&farm).pressure.unwrap().to_psi()
+    };
+    // Two nozzles to a row of 30 in stand for 15 in each and must give 0.45 gal/min; a row was caught with 1.2 in a minute.
+    let row = |day| (Layout::Directed { rows: q("30 in"), nozzles: 2 }, day, q("1 min"), vec![q("1.2 gal")]);
+    let (layout, day, time, caught) = row(date(2031, 5, 2));
+    near(at(layout, day, Test::AcreFraction { time, caught }), 40.0 * (0.45_f64 / 0.6).powi(2));
+    // What is caught after the day of the pass says nothing of it, and the rating stands.
+    let (layout, day, time, _) = row(date(2031, 6, 13));
+    near(at(layout, day, Test::AcreFraction { time, caught: vec![q("0.8 gal")] }), 40.0 * (0.45_f64 / 0.6).powi(2));
+    // A blocked nozzle does not draw the others down.
+    let caught = ["0.6 gal", "0.6 gal", "0.1 gal", "0.6 gal"].map(|caught| Some(q(caught))).to_vec();
+    let all = Layout::Broadcast { spacing: q("20 in") };
+    near(at(all, date(2031, 6, 12), Test::Catch { time: q("1 min"), caught }), 40.0);
+}
+
+/// All steps of the setting, and what each comes to.
+fn worked(farm: &Farm) -> Vec<(String, String)> {
+    let working = planned(farm).workings.into_iter().find(|working| working.title.starts_with("Setting")).unwrap();
+    working.steps.into_iter().map(|step| (step.what, step.result)).collect()
+}
+
+#[test]
+fn the_steps_of_the_setting_add_up_in_all_units() {
+    // 0.3 US gal/min are 1.1356 L/min and 0.2498 imp gal/min; 5 in are 127 mm.
+    let mut farm = farm();
+    farm.rigs["r"].sets["s06"].layout = Some(Layout::Band { width: q("10 in"), rows: q("30 in"), nozzles: 2 });
+    farm.passes["p"].speed = Some(q("23.76 mph"));
+    for (units, flow, width) in [
+        (Units::UsCustomary, "0.3 gal/min", "5 in"),
+        (Units::Imperial, "0.25 imp gal/min", "5 in"),
+        (Units::Metric, "1.136 L/min", "0.127 m"),
+    ] {
+        farm.units = units;
+        let steps = worked(&farm);
+        assert!(steps.iter().any(|(what, result)| result == flow && what.contains("for each nozzle")), "{steps:?}");
+        assert!(steps.iter().any(|(what, result)| result == width && what.contains("÷ 2 nozzles")), "{steps:?}");
+    }
+    // The rating of 0.6 US gal/min is 0.49961 imp gal/min, and a tenth more speed wants 0.27479.
+    farm.units = Units::Imperial;
+    farm.passes["p"].speed = Some(q("26.136 mph"));
+    let steps = worked(&farm);
+    assert!(steps.iter().any(|(what, _)| what.contains("(0.275 imp gal/min ÷ 0.5 imp gal/min)²")), "{steps:?}");
+}
+
+#[test]
 fn a_pressure_that_gives_another_volume_is_said() {
     let mut farm = farm();
     // The usual pressure of the rig is where it starts from, not what it is set to.
@@ -248,6 +300,13 @@ fn pulsed_valves_hold_the_pressure() {
     must_not(&farm, "stand open");
     farm.passes["p"].speed = Some(q("13 mph"));
     must(&farm, Level::Check, "the valves would stand open 109 % of the time; they may from 30 % to 100 %");
+    // 0.4 % too fast: nothing stands open longer than always.
+    farm.passes["p"].speed = Some(q("11.93 mph"));
+    must(&farm, Level::Check, "the valves would stand open just over 100 % of the time; they may from 30 % to 100 %");
+    assert_eq!(setting(&farm).duty_words().unwrap(), "just over 100 %");
+    farm.passes["p"].speed = Some(q("3.55 mph"));
+    must(&farm, Level::Check, "stand open just under 30 % of the time");
+    assert_eq!(setting(&farm).duty_words().unwrap(), "30 %");
     farm.passes["p"].speed = Some(q("3 mph"));
     must(&farm, Level::Check, "stand open 25 %");
     farm.passes["p"].pressure = Some(q("90 psi"));
@@ -287,6 +346,16 @@ fn labels_and_the_droplets_of_the_setting() {
     farm.passes["p"].droplets = Some(Droplets::Medium);
     must(&farm, Level::Stop, "those of this pass are medium, which is finer");
     must(&farm, Level::Note, "typed as medium; the table of Size 06 has coarse at 40 psi");
+    // A class typed that suits the label does not silence a table that does not.
+    farm.passes["p"].droplets = Some(Droplets::Coarse);
+    farm.passes["p"].speed = Some(q("16.8 mph")); // 80 psi
+    let hidden = must(
+        &farm,
+        Level::Check,
+        "typed as coarse; the table of Size 06 has fine to medium at 80 psi, and the label asks for coarse or coarser",
+    );
+    assert_eq!(hidden.basis, Basis::Label("Alpha 480 SL (demo), page 3".to_owned()));
+    farm.passes["p"].speed = None;
     farm.passes["p"].droplets = None;
     farm.rigs["r"].sets["s06"].droplets.clear();
     must(&farm, Level::Check, "The droplet classes of Size 06 are not typed");
@@ -395,7 +464,9 @@ fn a_rating_that_is_not_of_its_size_is_said() {
     rated.rated = Some(Rated { flow: q("2.4 L/min"), at: q("3 bar") });
     must_not(&farm, "typed as size");
     farm.rigs["r"].sets["s06"].rated = Some(Rated { flow: q("0.5 gal/min"), at: q("40 psi") });
-    must(&farm, Level::Check, "typed as size 06, which gives 0.6 gal/min at 40 psi; its rating is 0.5 gal/min");
+    let off =
+        must(&farm, Level::Check, "typed as size 06, which gives 0.6 gal/min at 40 psi; its rating is 0.5 gal/min");
+    assert_eq!(off.basis, Basis::Practice, "how far a nozzle may be off its size is from no publication");
 }
 
 #[test]
@@ -489,4 +560,41 @@ fn bands_are_said_in_the_plan_and_on_the_card() {
     must(&farm, Level::Note, "26.7 ac of 80 ac are treated, 33 % of the ground");
     let card = tankard_core::loads::card::cards(&farm, &planned(&farm)).remove(0);
     assert_eq!(card.fields[0].area, "26.7 ac in bands, on 80 ac of ground");
+}
+
+#[test]
+fn the_card_has_no_class_that_no_one_knows() {
+    let mut farm = farm();
+    farm.rigs["r"].droplets = Some(Droplets::UltraCoarse);
+    let line = |farm: &Farm| {
+        let card = tankard_core::loads::card::cards(farm, &planned(farm)).remove(0);
+        card.settings.into_iter().find(|line| line.contains("droplets"))
+    };
+    assert_eq!(line(&farm).unwrap(), "coarse droplets");
+    // 18 psi lie below the table.
+    farm.passes["p"].speed = Some(q("8 mph"));
+    assert_eq!(line(&farm).unwrap(), "droplets: the nozzle table does not tell");
+    farm.passes["p"].droplets = Some(Droplets::VeryCoarse);
+    assert_eq!(line(&farm).unwrap(), "very coarse droplets");
+    farm.passes["p"].droplets = None;
+    farm.rigs["r"].sets["s06"].droplets.clear();
+    assert_eq!(line(&farm), None);
+    farm.rigs["r"].sets.clear();
+    assert_eq!(line(&farm).unwrap(), "ultra coarse droplets");
+}
+
+#[test]
+fn a_limit_on_the_card_names_its_own_product() {
+    let mut farm = farm();
+    "Alpha".clone_into(&mut farm.products["a"].name);
+    "Alpha Max".clone_into(&mut farm.products["b"].name);
+    says(&mut farm, "b", Says::Wind { least: None, most: q("10 mph"), gust: None });
+    let wind = |farm: &Farm| {
+        let card = tankard_core::loads::card::cards(farm, &planned(farm)).remove(0);
+        card.limits.into_iter().find(|limit| limit.starts_with("wind")).unwrap()
+    };
+    assert!(wind(&farm).ends_with("(Alpha Max)"), "{}", wind(&farm));
+    // Of two that both begin the words, the longer is meant.
+    "Alpha, dry".clone_into(&mut farm.products["b"].name);
+    assert!(wind(&farm).ends_with("(Alpha, dry)"), "{}", wind(&farm));
 }

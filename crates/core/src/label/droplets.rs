@@ -3,9 +3,9 @@
 
 use super::{Here, listed};
 use crate::farm::label::Says;
-use crate::farm::{Droplets, Rig};
+use crate::farm::{Droplets, Farm, Pass, Rig};
 use crate::finding::{Finding, Subject};
-use crate::quantity::Quantity;
+use crate::quantity::{CarrierRate, Quantity};
 use crate::rig::setting::{self, Classes};
 use crate::rig::{nozzle, set_of};
 
@@ -18,7 +18,7 @@ pub(crate) fn words(finest: Droplets, coarsest: Option<Droplets>) -> String {
     }
 }
 
-/// The droplets of a pass.
+/// What the droplets of a pass come to.
 pub(crate) enum OfPass {
     /// Of these classes.
     Known(Classes),
@@ -26,29 +26,29 @@ pub(crate) enum OfPass {
     NotKnown(String, &'static str),
 }
 
-/// The droplets of the pass that a product is in.
-pub(crate) fn of_the_pass(here: &Here) -> OfPass {
+/// The droplets of a pass at its volume over ground.
+pub(crate) fn of_the_pass(farm: &Farm, pass: &Pass, carrier: CarrierRate) -> OfPass {
     let not_typed = || {
         OfPass::NotKnown(
             "The droplet class of this pass is not typed".to_owned(),
             "Copy the class from the nozzle maker's table to the rig or the pass.",
         )
     };
-    if let Some(class) = here.pass.droplets {
+    if let Some(class) = pass.droplets {
         return OfPass::Known(Classes::of(class));
     }
-    let Some(rig) = here.farm.rigs.get(&here.pass.rig) else { return not_typed() };
+    let Some(rig) = farm.rigs.get(&pass.rig) else { return not_typed() };
     if rig.sets.is_empty() {
         return rig.droplets.map_or_else(not_typed, |class| OfPass::Known(Classes::of(class)));
     }
-    let Some((id, set)) = set_of(here.farm, here.pass) else { return not_typed() };
+    let Some((id, set)) = set_of(farm, pass) else { return not_typed() };
     if set.droplets.is_empty() {
         return OfPass::NotKnown(
             format!("The droplet classes of {} are not typed", set.name),
             "Copy them from the nozzle maker's table to the set in the shed.",
         );
     }
-    match setting::pressure(here.farm, here.pass, rig, id, set, here.carrier) {
+    match setting::pressure(farm, pass, rig, id, set, carrier) {
         None => OfPass::NotKnown(
             format!("The pressure of {} is not known, and so neither are its droplets", set.name),
             "Type what its setting lacks, or the class of the pass.",
@@ -56,7 +56,7 @@ pub(crate) fn of_the_pass(here: &Here) -> OfPass {
         Some(pressure) => nozzle::classes(set, pressure).map_or_else(
             || {
                 OfPass::NotKnown(
-                    format!("The droplet table of {} does not reach {}", set.name, pressure.show(here.farm.units)),
+                    format!("The droplet table of {} does not reach {}", set.name, pressure.show(farm.units)),
                     "Change speed, volume or set, or type more lines of the nozzle maker's table.",
                 )
             },

@@ -84,7 +84,7 @@ pub(crate) fn judge(
 /// What is said once for all products and fields.
 fn of_the_pass(pass_id: &Id, all: &[Here], findings: &mut Vec<Finding>) {
     let (mut droplets, mut speeds, mut heights) = (Vec::new(), Vec::new(), Vec::new());
-    let class = all.first().map(droplets::of_the_pass);
+    let class = all.first().map(|here| droplets::of_the_pass(here.farm, here.pass, here.carrier));
     for here in all {
         if let Some(class) = &class {
             droplets::judge(here, class, findings, &mut droplets);

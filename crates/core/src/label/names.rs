@@ -58,6 +58,17 @@ pub fn speak_of(words: &str, product: &Product) -> bool {
 
 /// The things that words list, apart by commas, semicolons, "or" or "and". The comma in "2,4-D" is none of these.
 pub(crate) fn parts(what: &str) -> Vec<String> {
+    pieces(what)
+        .iter()
+        .flat_map(|piece| piece.split(" or "))
+        .flat_map(|piece| piece.split(" and "))
+        .map(|piece| piece.trim().to_owned())
+        .filter(|piece| !piece.is_empty())
+        .collect()
+}
+
+/// Words apart by commas and semicolons. The comma in "2,4-D" is none of these.
+pub(crate) fn pieces(what: &str) -> Vec<String> {
     let mut pieces = vec![String::new()];
     let mut letters = what.chars().peekable();
     let mut before = ' ';
@@ -70,12 +81,6 @@ pub(crate) fn parts(what: &str) -> Vec<String> {
         before = letter;
     }
     pieces
-        .iter()
-        .flat_map(|piece| piece.split(" or "))
-        .flat_map(|piece| piece.split(" and "))
-        .map(|piece| piece.trim().to_owned())
-        .filter(|piece| !piece.is_empty())
-        .collect()
 }
 
 /// Whether words that may list several things name a product, as a whole or by one of them.

@@ -8,8 +8,9 @@ use crate::farm::card::{CardContent, CardField, CardStep};
 use crate::farm::label::Says;
 use crate::farm::{CarrierKind, Farm, Field, Id, Pass, Product, Rig};
 use crate::finding::Level;
+use crate::label::droplets::{self, OfPass};
+use crate::label::harvest;
 use crate::label::when::{Situation, holds, words};
-use crate::label::{droplets, harvest};
 use crate::plan::Plan;
 use crate::quantity::Quantity;
 use crate::quantity::number::show;
@@ -167,12 +168,16 @@ fn settings(farm: &Farm, plan: &Plan, pass: &Pass, rig: &Rig) -> Vec<String> {
     let units = farm.units;
     let mut lines: Vec<String> = plan.carrier.map(|carrier| carrier.show(units)).into_iter().collect();
     let height = pass.height_in(farm).map(|height| format!("boom at {}", height.show(units)));
-    let set = rig::set_of(farm, pass).map_or(rig.nozzles.clone(), |(_, set)| set.name.clone());
-    let classes = plan.setting.as_ref().and_then(|setting| setting.classes);
-    let droplets = classes
-        .map(rig::setting::Classes::words)
-        .or_else(|| pass.droplets.or(rig.droplets).map(|class| class.name().to_owned()))
-        .map(|class| format!("{class} droplets"));
+    let set = rig::set_of(farm, pass).map(|(_, set)| set);
+    let droplets = match plan.carrier.map(|carrier| droplets::of_the_pass(farm, pass, carrier)) {
+        Some(OfPass::Known(classes)) => Some(format!("{} droplets", classes.words())),
+        // Only where there is a table to look into is it news that it does not tell.
+        Some(OfPass::NotKnown(..)) if set.is_some_and(|set| !set.droplets.is_empty()) => {
+            Some("droplets: the nozzle table does not tell".to_owned())
+        }
+        _ => None,
+    };
+    let set = set.map_or(rig.nozzles.clone(), |set| set.name.clone());
     let speed = pass.speed_in(farm).map(|speed| speed.show(units));
     let setting = plan.setting.as_ref().and_then(|setting| Some((setting, setting.pressure?)));
     if let Some((setting, pressure)) = setting {

@@ -155,8 +155,13 @@ impl Card<'_> {
 
     /// The short name of the product that a place on a label begins with.
     fn short_name(&self, place: &str) -> String {
-        let named = |id: &String| self.farm.products.get(id).is_some_and(|product| place.starts_with(&product.name));
-        let name = self.plan.names.iter().find(|name| named(&name.product));
-        name.map_or_else(|| place.to_owned(), |name| name.short.clone())
+        // Of "Alpha" and "Alpha, dry" in one mix the longer one is meant where both begin it.
+        let named = |id: &String| {
+            let name = &self.farm.products.get(id)?.name;
+            let rest = place.strip_prefix(name.as_str())?;
+            (rest.is_empty() || rest.starts_with(',')).then_some(name.len())
+        };
+        let names = self.plan.names.iter().filter_map(|name| Some((named(&name.product)?, name)));
+        names.max_by_key(|(length, _)| *length).map_or_else(|| place.to_owned(), |(_, name)| name.short.clone())
     }
 }

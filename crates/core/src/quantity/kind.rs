@@ -441,7 +441,8 @@ quantity! {
         from_inches, to_inches = f::INCH;
     },
     show |q, units| match units {
-        Units::Metric => format!("{} m", show(q.to_metres(), 2)),
+        // What nozzles stand apart is told to the millimetre.
+        Units::Metric => format!("{} m", show(q.to_metres(), if q.to_metres() < 1.0 { 3 } else { 2 })),
         _ if q.to_feet() < 4.0 => format!("{} in", show(q.to_inches(), 1)),
         _ => format!("{} ft", show(q.to_feet(), 1)),
     }

@@ -2,7 +2,7 @@
 
 use std::cmp::Ordering;
 
-use super::reckon::{Reckoned, Task, in_tenths, within};
+use super::reckon::{Reckoned, Task, in_tenths, open_words, within};
 use super::setting::{Between, Classes, CurvePoint, Fit, RankedSet};
 use crate::farm::Id;
 use crate::finding::Basis;
@@ -102,7 +102,7 @@ pub(super) fn against(task: &Task, one: &Reckoned, point: &CurvePoint) -> Vec<(S
         why.push((
             format!(
                 "At {speed} the valves would stand open {} of the time; they may from {} to {}",
-                duty.show_whole(),
+                open_words(duty, may),
                 may.least.show_whole(),
                 may.most.show_whole()
             ),

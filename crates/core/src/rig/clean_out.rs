@@ -1,6 +1,7 @@
 //! Cleaning the rig between two passes: what the labels say word for word, then what publications and common practice add,
 //! the rows of `assets/cleaning.csv`.
 
+use std::cmp::Ordering;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -9,20 +10,22 @@ use super::rinse::CleanStep;
 use crate::farm::{Farm, Field, Id, Pass, Product, Says, Statement};
 use crate::finding::Basis;
 use crate::label;
+use crate::label::names;
 use crate::label::when::{self, Situation};
 use crate::mix::actives;
 use crate::quantity::{Duration, Quantity};
 use crate::season::binds::names_crop;
+use crate::words::plain_apart_by;
 
 /// A row of the table.
 #[derive(Clone, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct Row {
-    /// "rinse", "strength", "sensitive", "step", "last" or "safety".
+    /// "rinse", "strength", "sensitive", "stands", "step", "last" or "safety".
     pub kind: String,
     /// The active that hurts, or "family:" with a chemical family.
     active: String,
-    /// The crops that it hurts, apart by commas.
+    /// The crops that it hurts, or that stand it, apart by commas.
     crop: String,
     /// The share of the strength that may be left.
     pub left: Option<f64>,
@@ -42,28 +45,74 @@ impl Row {
         Basis::of_source(&self.source)
     }
 
-    /// Whether a product holds what hurts.
+    /// The active, or the family, in words.
+    pub(crate) fn what(&self) -> &str {
+        self.family().unwrap_or(&self.active)
+    }
+
+    fn family(&self) -> Option<&str> {
+        self.active.strip_prefix("family:")
+    }
+
+    /// Whether a product holds what hurts, by any of its names or as a salt or an ester.
     fn holds(&self, product: &Product) -> bool {
         product.kind.is_pesticide()
-            && product.actives.iter().any(|active| match self.active.strip_prefix("family:") {
+            && product.actives.iter().any(|active| match self.family() {
                 Some(family) => actives::facts(&active.name).is_some_and(|facts| facts.family == family),
-                None => {
-                    actives::same(&self.active, &active.name) || {
-                        // "dicamba diglycolamine" is dicamba; "2,4-DB" is not 2,4-D.
-                        let (name, typed) = (self.active.to_lowercase(), active.name.trim().to_lowercase());
-                        typed.strip_prefix(&name).is_some_and(|rest| rest.starts_with([' ', '-']))
-                    }
-                }
+                None => actives::same(&self.active, &active.name) || named_in(&self.active, &active.name),
             })
     }
 
-    /// Whether a field bears a crop that it hurts. A variety that says it stands the active is not hurt.
-    fn hurts(&self, field: &Field) -> bool {
-        let variety = field.variety.to_lowercase();
-        let stands = variety.contains(&self.active.to_lowercase())
-            && ["toleran", "resistan"].iter().any(|word| variety.contains(word));
-        !stands && names_crop(&self.crop, &field.crop) == Some(true)
+    /// Whether the crop of a field is among the row's, in whatever words: "field soybeans" are soybean.
+    fn bears(&self, field: &Field) -> bool {
+        self.crop
+            .split(',')
+            .any(|crop| ["", "s", "es"].iter().any(|end| named_in(&format!("{crop}{end}"), &field.crop)))
     }
+
+    /// Whether crop and variety, as typed, say that they stand the active: both stand in one part of the words, and nothing in
+    /// them takes it back.
+    fn tolerated(&self, field: &Field) -> bool {
+        const DENIES: [&str; 14] = [
+            "no",
+            "not",
+            "non",
+            "never",
+            "nor",
+            "neither",
+            "without",
+            "cannot",
+            "lacks",
+            "lacking",
+            "sensitive",
+            "susceptible",
+            "unknown",
+            "unsure",
+        ];
+        let typed = format!("{}; {}", field.crop, field.variety).to_lowercase().replace('’', "'");
+        let words = |text: &str, is: fn(&str) -> bool| text.split(|letter: char| !letter.is_alphanumeric()).any(is);
+        let denied = typed.contains("n't")
+            || words(&typed, |word| {
+                DENIES.contains(&word) || word.starts_with("intoleran") || word.starts_with("nontoleran")
+            });
+        !denied
+            && names::pieces(&typed).iter().flat_map(|piece| piece.split(" but ")).any(|part| {
+                named_in(self.what(), part)
+                    && words(part, |word| word.starts_with("toleran") || word.starts_with("resistan"))
+            })
+    }
+}
+
+/// Whether a name stands in words with neither a letter nor a figure right beside it: "2,4-D" in "2,4-D choline", not in "2,4-DB".
+fn named_in(name: &str, words: &str) -> bool {
+    let plain = |text: &str| plain_apart_by(text, |letter| letter == '-' || letter.is_whitespace());
+    let (name, words) = (plain(name), plain(words));
+    let apart = |letter: Option<char>| !letter.is_some_and(char::is_alphanumeric);
+    !name.is_empty()
+        && words.match_indices(&name).any(|(at, _)| {
+            apart(words.get(..at).and_then(|before| before.chars().next_back()))
+                && apart(words.get(at + name.len()..).and_then(|after| after.chars().next()))
+        })
 }
 
 /// The table.
@@ -187,35 +236,60 @@ fn for_next(farm: &Farm, before: &str, next: Option<&Pass>) -> Option<bool> {
     }
 }
 
-/// The next pass of the same rig, by day and then as listed, that is not recorded.
+/// The next pass of the same rig that is not recorded: by day, then by the times that they start at where both are typed, else
+/// as listed.
 pub(crate) fn next_of_rig<'a>(farm: &'a Farm, pass_id: &str, pass: &Pass) -> Option<(&'a Id, &'a Pass)> {
     let place = farm.passes.get_index_of(pass_id)?;
+    let order = |(at, a): (usize, &Pass), (other_at, b): (usize, &Pass)| {
+        let start = a.start.zip(b.start).map_or(Ordering::Equal, |(a, b)| a.cmp(&b));
+        a.date.cmp(&b.date).then(start).then(at.cmp(&other_at))
+    };
     farm.passes
         .iter()
         .enumerate()
-        .filter(|(at, (_, other))| other.rig == pass.rig && (other.date, *at) > (pass.date, place))
+        .filter(|(at, (_, other))| other.rig == pass.rig && order((*at, other), (place, pass)).is_gt())
         .filter(|(_, (id, _))| !farm.is_recorded(id))
-        .min_by_key(|(at, (_, other))| (other.date, *at))
+        .min_by(|(at, (_, one)), (other_at, (_, other))| order((*at, one), (*other_at, other)))
         .map(|(_, found)| found)
 }
 
-/// The rows that speak of traces of a mix in the next one, each with the fields that it hurts. An active that the next mix holds
-/// itself is not one of them.
-pub(crate) fn hurts<'a>(farm: &'a Farm, pass: &Pass, next: &Pass) -> Vec<(&'static Row, Vec<&'a Field>)> {
+/// The rows of a kind that speak of traces of a mix in the next one. An active that the next mix holds itself is not one of them.
+fn traces(farm: &Farm, pass: &Pass, next: &Pass, kind: &str) -> impl Iterator<Item = &'static Row> {
     table()
         .iter()
-        .filter(|row| row.kind == "sensitive")
+        .filter(move |row| row.kind == kind)
         .filter(|row| pesticides(farm, pass).any(|(_, product)| row.holds(product)))
         .filter(|row| !pesticides(farm, next).any(|(_, product)| row.holds(product)))
-        .filter_map(|row| {
-            let fields: Vec<&Field> = next
-                .fields
-                .iter()
-                .filter_map(|field| farm.fields.get(field))
-                .filter(|field| row.hurts(field))
-                .collect();
-            (!fields.is_empty()).then_some((row, fields))
-        })
+}
+
+/// The first row by which traces of an active, or of a family, hurt the crop of a field.
+fn hurt_by(active: &str, field: &Field) -> Option<&'static Row> {
+    table().iter().find(|row| row.kind == "sensitive" && row.active == active && row.bears(field))
+}
+
+/// The rows that say whom traces of a mix hurt in the next one, each with its fields.
+pub(crate) fn hurts<'a>(farm: &'a Farm, pass: &Pass, next: &Pass) -> Vec<(&'static Row, Vec<&'a Field>)> {
+    with_fields(farm, next, traces(farm, pass, next, "sensitive"), |row, field| {
+        hurt_by(&row.active, field).is_some_and(|by| std::ptr::eq(by, row))
+    })
+}
+
+/// The rows that say who stands traces of a mix, each with the fields of the next one of which that cannot be told.
+pub(crate) fn unclear<'a>(farm: &'a Farm, pass: &Pass, next: &Pass) -> Vec<(&'static Row, Vec<&'a Field>)> {
+    with_fields(farm, next, traces(farm, pass, next, "stands"), |row, field| {
+        hurt_by(&row.active, field).is_none() && names_crop(&row.crop, &field.crop) != Some(true)
+    })
+}
+
+fn with_fields<'a>(
+    farm: &'a Farm,
+    pass: &Pass,
+    rows: impl Iterator<Item = &'static Row>,
+    speaks: impl Fn(&'static Row, &Field) -> bool,
+) -> Vec<(&'static Row, Vec<&'a Field>)> {
+    let fields = || pass.fields.iter().filter_map(|field| farm.fields.get(field));
+    rows.map(|row| (row, fields().filter(|field| !row.tolerated(field) && speaks(row, field)).collect::<Vec<_>>()))
+        .filter(|(_, fields)| !fields.is_empty())
         .collect()
 }
 
@@ -232,7 +306,14 @@ mod tests {
             match row.kind.as_str() {
                 "rinse" => assert!(row.rinses.is_some() && row.percent.is_some(), "{row:?}"),
                 "strength" => assert!(row.left.is_some(), "{row:?}"),
-                "sensitive" => assert!(!row.active.is_empty() && !row.crop.is_empty(), "{row:?}"),
+                // Without a row of who stands it, a crop that is not known would pass in silence.
+                "sensitive" => assert!(
+                    !row.crop.is_empty()
+                        && rows.iter().filter(|other| other.kind == "stands" && other.active == row.active).count()
+                            == 1,
+                    "{row:?}"
+                ),
+                "stands" => assert!(!row.active.is_empty() && !row.crop.is_empty(), "{row:?}"),
                 "step" | "last" | "safety" => {}
                 other => assert_eq!(other, "", "no such kind"),
             }

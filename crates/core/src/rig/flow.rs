@@ -1,20 +1,28 @@
 //! Flow: what a nozzle must give, what it gives at a pressure, and what follows for speed and volume over ground.
 
-use crate::farm::{Id, Layout, NozzleSet, Rated, Rig, Test};
-use crate::quantity::{AsTyped, CarrierRate, Duration, Flow, Length, Pressure, Speed, Volume};
+use super::calibration;
+use crate::farm::{Farm, Id, Layout, NozzleSet, Pass, Rated};
+use crate::quantity::number::show;
+use crate::quantity::{CarrierRate, Flow, Length, Pressure, Speed, Units, Volume};
 
 /// Metres of water that a litre over a hectare makes.
 const LITRE_PER_HECTARE: f64 = 1e-7;
 
-/// The ground that one nozzle stands for, across the way of driving; `None` where a number of the layout is nothing.
+/// The ground that the nozzles of a row stand for together, across the way of driving, and how many they are: a band, a row, or
+/// what a single nozzle stands for where all spray the whole ground.
 ///
 /// In bands this is ground in the band: volumes and rates hold for it. A band cannot be wider than the rows are apart.
-pub fn width_of_a_nozzle(layout: &Layout) -> Option<Length> {
-    let (width, nozzles) = match layout {
+pub fn width_together(layout: &Layout) -> (Length, u32) {
+    match layout {
         Layout::Broadcast { spacing } => (spacing.value(), 1),
         Layout::Band { width, rows, nozzles } => (width.value().min(rows.value()), *nozzles),
         Layout::Directed { rows, nozzles } => (rows.value(), *nozzles),
-    };
+    }
+}
+
+/// The ground that one nozzle stands for, across the way of driving; `None` where a number of the layout is nothing.
+pub fn width_of_a_nozzle(layout: &Layout) -> Option<Length> {
+    let (width, nozzles) = width_together(layout);
     (nozzles > 0 && !width.is_zero()).then(|| width * (1.0 / f64::from(nozzles)))
 }
 
@@ -101,37 +109,23 @@ pub enum Known {
     Measured(jiff::civil::Date),
 }
 
-/// The law of a rig's set: from what was measured last, where the rig asks for that and it was measured; else from the rating.
-pub fn law_of(rig: &Rig, id: &Id, set: &NozzleSet) -> Option<(Law, Known)> {
-    if rig.measured_flow
-        && let Some((flow, at, date)) = measured(rig, id)
-        && let Some(law) = Law::new(flow, at)
+/// The law of a set for a pass: from what was measured last up to its day, where the rig asks for that and it was measured; else
+/// from the rating.
+pub fn law_of(farm: &Farm, pass: &Pass, id: &Id, set: &NozzleSet) -> Option<(Law, Known)> {
+    if farm.rigs.get(&pass.rig).is_some_and(|rig| rig.measured_flow)
+        && let Some((law, day)) = calibration::measured_flow(farm, &pass.rig, id, pass.date)
     {
-        return Some((law, Known::Measured(date)));
+        return Some((law, Known::Measured(day)));
     }
     Some((Law::of(set.rated.as_ref()?)?, Known::Rated))
 }
 
-/// What a nozzle of a set gave of water on average when it was caught last, at which pressure and on which day. A
-/// calibration that names no set is of the one usually fitted.
-pub fn measured(rig: &Rig, id: &Id) -> Option<(Flow, Pressure, jiff::civil::Date)> {
-    let fitted = super::fitted(rig).is_some_and(|(fitted, _)| fitted == id);
-    rig.calibrations.iter().rev().find_map(|calibration| {
-        let of_the_set = calibration.set == *id || (calibration.set.is_empty() && fitted);
-        let at = calibration.pressure.as_ref().map(AsTyped::value)?;
-        let flow = if of_the_set { mean(&calibration.test) } else { None }?;
-        Some((flow, at, calibration.date))
-    })
-}
-
-/// The mean flow of the nozzles that were caught; `None` for other tests, and where nothing was caught.
-pub fn mean(test: &Test) -> Option<Flow> {
-    let (volumes, time): (Vec<Volume>, Duration) = match test {
-        Test::Catch { time, caught } => (caught.iter().flatten().map(AsTyped::value).collect(), time.value()),
-        Test::AcreFraction { time, caught } => (caught.iter().map(AsTyped::value).collect(), time.value()),
-        Test::Course { .. } | Test::TankLevel { .. } => return None,
-    };
-    let total: Volume = volumes.iter().copied().sum();
-    let seconds = time.to_seconds() * volumes.len() as f64;
-    (seconds > 0.0 && !total.is_zero()).then(|| Flow::from_cubic_metres_per_second(total.to_cubic_metres() / seconds))
+/// The flow of one nozzle in words, which wants a digit more than that of a pump.
+pub(crate) fn of_a_nozzle(flow: Flow, units: Units) -> String {
+    let litres = flow.to_litres_per_minute();
+    match units {
+        Units::Metric => format!("{} L/min", show(litres, 3)),
+        Units::Imperial => format!("{} imp gal/min", show(Volume::from_litres(litres).to_imperial_gallons(), 3)),
+        Units::UsCustomary => format!("{} gal/min", show(flow.to_us_gallons_per_minute(), 3)),
+    }
 }

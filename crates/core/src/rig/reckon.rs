@@ -13,6 +13,8 @@ const POINTS: u32 = 40;
 /// What a pass asks of any set.
 #[derive(Clone, Debug)]
 pub(super) struct Task<'a> {
+    pub(super) farm: &'a Farm,
+    pub(super) pass: &'a Pass,
     pub(super) units: Units,
     pub(super) rig: &'a Rig,
     pub(super) carrier: CarrierRate,
@@ -59,6 +61,18 @@ fn duty(flow: Flow, law: Law, pressure: Pressure, task: &Task) -> Option<Share> 
     flow.ratio(sprayed(law, pressure, task)).map(Share::from_fraction)
 }
 
+/// How long valves stand open, in whole per cent; beyond an end that reads alike, on which side of it.
+pub(super) fn open_words(duty: Share, may: Between<Share>) -> String {
+    let shown = duty.show_whole();
+    if duty.exceeds(may.most) && may.most.show_whole() == shown {
+        format!("just over {shown}")
+    } else if may.least.exceeds(duty) && may.least.show_whole() == shown {
+        format!("just under {shown}")
+    } else {
+        shown
+    }
+}
+
 /// Whether a value lies between two ends.
 pub(super) fn within<T: Copy>(between: Between<T>, value: T, exceeds: impl Fn(T, T) -> bool) -> bool {
     !exceeds(between.least, value) && !exceeds(value, between.most)
@@ -67,7 +81,7 @@ pub(super) fn within<T: Copy>(between: Between<T>, value: T, exceeds: impl Fn(T,
 /// Reckons a set for a pass.
 pub(super) fn reckon<'a>(task: &Task<'a>, id: &'a Id, set: &'a NozzleSet) -> Reckoned<'a> {
     let width = set.layout.as_ref().and_then(flow::width_of_a_nozzle);
-    let law = flow::law_of(task.rig, id, set);
+    let law = flow::law_of(task.farm, task.pass, id, set);
     let range = nozzle::range(set);
     let mut reckoned = Reckoned {
         id,

@@ -3,15 +3,18 @@
 //! # References
 //! Successive dilution: of a residual r, each rinse with v leaves r ÷ (r + v) of the strength; n rinses leave that to the n-th.
 //! How much water a rinse takes is told in two ways that differ threefold and are not merged: 10 % of the tank for each rinse
-//! (Purdue), and three portions that together hold 10 % (ISO 16236). Both stand in `assets/cleaning.csv`.
+//! (Purdue), and three portions that together hold 10 % (common practice). Both stand in `assets/cleaning.csv`.
 
-use super::clean_out::{self, Row};
+use super::clean_out;
 use crate::farm::{Farm, Field, Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::listed;
 use crate::quantity::number::{show, show_significant};
 use crate::quantity::{Area, AsTyped, CarrierRate, Quantity, Share, Units, Volume};
 use crate::working::Working;
+
+/// What to do where the residual is not known.
+const TYPE_IT: &str = "Type what stays in tank, lines and boom in the shed; the handbook of the rig has it.";
 
 /// The plan for rinsing after a pass.
 #[derive(Clone, Debug, PartialEq)]
@@ -119,7 +122,11 @@ pub(crate) fn judge(
 ) -> Option<RinsePlan> {
     let rig = farm.rigs.get(&pass.rig)?;
     let next = clean_out::next_of_rig(farm, pass_id, pass);
-    let Some(residual) = rig.residual.as_ref().map(AsTyped::value) else {
+    if let Some((_, next)) = next {
+        unclear(farm, pass, next, findings);
+    }
+    // No rig runs dry to nothing, and of nothing any rinse would seem enough.
+    let Some(residual) = rig.residual.as_ref().map(AsTyped::value).filter(|residual| !residual.is_zero()) else {
         not_typed(farm, pass_id, pass, rig, next, findings);
         return None;
     };
@@ -149,8 +156,8 @@ pub(crate) fn judge(
             .hint("Run the mix to the nozzles before you start, where the label allows it."),
         );
     }
-    if let Some((next_id, next)) = next {
-        sensitive(farm, pass, rig, (next_id, next), (residual, water), &ways, findings);
+    if let Some((_, next)) = next {
+        sensitive(farm, pass, rig, next, (residual, water), &ways, findings);
     }
     let steps = match next {
         Some((next_id, _)) => clean_out::between(farm, pass_id, next_id),
@@ -161,7 +168,8 @@ pub(crate) fn judge(
     Some(RinsePlan { residual, water, ways, last_ground, last, priming, working, steps })
 }
 
-/// Where the residual is not typed: said once, with what a label asks for before the next pass, so that it is not lost.
+/// Where the residual is not typed, or as nothing: said once, with whom traces hurt and what a label asks for before the next
+/// pass, so that neither is lost.
 fn not_typed(
     farm: &Farm,
     pass_id: &Id,
@@ -170,23 +178,88 @@ fn not_typed(
     next: Option<(&Id, &Pass)>,
     findings: &mut Vec<Finding>,
 ) {
-    if !rig.sets.is_empty() {
+    let about = || Subject::Rig(pass.rig.clone());
+    let typed = if rig.residual.is_some() {
         findings.push(
-            Finding::note(
-                Subject::Rig(pass.rig.clone()),
-                format!("What stays in {} when it runs dry is not typed, so rinsing is not reckoned", rig.name),
-                Basis::Arithmetic,
+            Finding::check(
+                about(),
+                format!(
+                    "What stays in {} when it runs dry is typed as nothing; no rig runs dry to nothing, so rinsing is not reckoned",
+                    rig.name
+                ),
+                Basis::Practice,
             )
-            .hint("Type it in the shed; the handbook of the rig has it."),
+            .hint(TYPE_IT),
+        );
+        "typed as nothing"
+    } else {
+        if !rig.sets.is_empty() {
+            findings.push(
+                Finding::note(
+                    about(),
+                    format!("What stays in {} when it runs dry is not typed, so rinsing is not reckoned", rig.name),
+                    Basis::Arithmetic,
+                )
+                .hint(TYPE_IT),
+            );
+        }
+        "not typed"
+    };
+    let Some((next_id, next)) = next else { return };
+    for (row, fields) in clean_out::hurts(farm, pass, next) {
+        findings.push(
+            Finding::check(
+                about(),
+                format!(
+                    "{}. {}; what stays in {} is {typed}, so it cannot be reckoned whether rinsing is enough",
+                    goes_to(next, &named(&fields)),
+                    row.says,
+                    rig.name
+                ),
+                row.basis(),
+            )
+            .hint(format!("{TYPE_IT} Until then clean the rig out as the labels say.")),
         );
     }
-    let Some((next_id, next)) = next else { return };
     for step in clean_out::between(farm, pass_id, next_id) {
         if matches!(step.basis, Basis::Label(_)) {
             let text = format!("Before \"{}\" of {} the rig is cleaned: {}", next.name, next.date, step.what);
-            findings.push(Finding::note(Subject::Rig(pass.rig.clone()), text, step.basis));
+            findings.push(Finding::note(about(), text, step.basis));
         }
     }
+}
+
+/// Fields of the next pass of which it cannot be told whether traces of this mix hurt what grows there.
+fn unclear(farm: &Farm, pass: &Pass, next: &Pass, findings: &mut Vec<Finding>) {
+    for (row, fields) in clean_out::unclear(farm, pass, next) {
+        let crops: Vec<String> = fields
+            .iter()
+            .map(|field| match field.crop.trim() {
+                "" => format!("{}, whose crop is not typed", field.name),
+                crop => format!("{} ({crop})", field.name),
+            })
+            .collect();
+        findings.push(
+            Finding::check(
+                Subject::Rig(pass.rig.clone()),
+                format!(
+                    "{}; whether traces of {} hurt what grows there cannot be told",
+                    goes_to(next, &crops),
+                    row.what()
+                ),
+                row.basis(),
+            )
+            .hint("Type the crop by its usual name; where it stays unknown, clean the rig out as the labels say."),
+        );
+    }
+}
+
+fn named(fields: &[&Field]) -> Vec<String> {
+    fields.iter().map(|field| field.name.clone()).collect()
+}
+
+fn goes_to(next: &Pass, fields: &[String]) -> String {
+    format!("\"{}\" of {} goes to {}", next.name, next.date, listed(fields))
 }
 
 fn ways(residual: Volume, water: Volume, tank: Volume) -> Vec<RinseWay> {
@@ -221,17 +294,13 @@ fn sensitive(
     farm: &Farm,
     pass: &Pass,
     rig: &Rig,
-    (_, next): (&Id, &Pass),
+    next: &Pass,
     (residual, water): (Volume, Volume),
     ways: &[RinseWay],
     findings: &mut Vec<Finding>,
 ) {
-    let hurt: Vec<(&Row, Vec<String>)> = clean_out::hurts(farm, pass, next)
-        .into_iter()
-        .map(|(row, fields)| (row, fields.iter().map(|field: &&Field| field.name.clone()).collect()))
-        .collect();
-    for (row, names) in hurt {
-        let next_words = format!("\"{}\" of {} goes to {}", next.name, next.date, listed(&names));
+    for (row, fields) in clean_out::hurts(farm, pass, next) {
+        let next_words = goes_to(next, &named(&fields));
         let Some(most) = row.left.map(Share::from_fraction) else {
             findings.push(
                 Finding::note(

@@ -2,9 +2,9 @@
 
 use super::asked::{Asked, speed_of};
 use super::choose::{self, against, beyond};
-use super::flow::{self, Known};
+use super::flow::{self, Known, of_a_nozzle};
 pub use super::reckon::in_tenths;
-use super::reckon::{Reckoned, Task, pressure_of, reckon, sprayed, within};
+use super::reckon::{Reckoned, Task, open_words, pressure_of, reckon, sprayed, within};
 use super::{density, fitted, nozzle, set_of};
 use crate::farm::{CarrierKind, Droplets, Farm, Id, Layout, NozzleSet, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
@@ -14,7 +14,7 @@ use crate::working::Working;
 
 /// How far the volume that a typed pressure gives may be off the planned one before it is said. Common practice, no source.
 const VOLUME_OFF: f64 = 0.05;
-/// How far a rating may be off its size: nozzles of a size may differ by 5 % (ISO 10625, from memory).
+/// How far a rating may be off its size. Common practice, no source.
 const SIZE_OFF: f64 = 0.05;
 
 /// A lower and an upper end, both included.
@@ -62,9 +62,10 @@ pub struct Setting {
 }
 
 impl Setting {
-    /// The share of the time that the valves stand open, in whole per cent.
+    /// The share of the time that the valves stand open, in whole per cent; more than always is said to be that.
     pub fn duty_words(&self) -> Option<String> {
-        self.duty.map(Share::show_whole)
+        let always = Between { least: Share::ZERO, most: Share::from_percent(100.0) };
+        self.duty.map(|duty| open_words(duty, always))
     }
 }
 
@@ -152,6 +153,8 @@ pub(crate) fn judge(
     };
     let (factor, dense) = density::of_pass(pass);
     let task = Task {
+        farm,
+        pass,
         units: farm.units,
         rig,
         carrier,
@@ -184,7 +187,7 @@ pub(crate) fn pressure(
     if rig.pulse.is_some() {
         return pressure_of(farm, pass);
     }
-    let (law, _) = flow::law_of(rig, id, set)?;
+    let (law, _) = flow::law_of(farm, pass, id, set)?;
     let flow = flow::needed(carrier, speed_of(farm, pass)?, flow::width_of_a_nozzle(set.layout.as_ref()?)?);
     Some(law.pressure(flow * density::of_pass(pass).0))
 }
@@ -207,14 +210,14 @@ fn working(task: &Task, one: &Reckoned, dense: Option<Density>) -> Working {
     let (Some(width), Some(flow)) = (one.width, one.setting.flow) else { return working };
     working = working.step(
         format!("{} × {} × {}, for each nozzle", task.carrier.show(units), task.speed.show(units), width.show(units)),
-        exact(flow, units),
+        of_a_nozzle(flow, units),
     );
     let water = flow * task.factor;
     if let Some(dense) = dense {
         let factor = crate::quantity::number::show(task.factor, 3);
         working = working
             .step(format!("root of {} ÷ {} of water", dense.show(units), density::WATER.show(units)), factor.clone())
-            .step(format!("× {factor}, as water"), exact(water, units));
+            .step(format!("× {factor}, as water"), of_a_nozzle(water, units));
     }
     let (Some((law, known)), Some(pressure)) = (one.law, one.setting.pressure) else { return working };
     let known = match known {
@@ -223,19 +226,24 @@ fn working(task: &Task, one: &Reckoned, dense: Option<Density>) -> Working {
     };
     working = working.step(
         format!("a nozzle gives, {known}, of water"),
-        format!("{} at {}", exact(law.flow, units), law.at.show(units)),
+        format!("{} at {}", of_a_nozzle(law.flow, units), law.at.show(units)),
     );
-    working = if let Some(duty) = one.setting.duty {
+    working = if let Some(duty) = one.setting.duty_words() {
         let full = law.flow(pressure);
         working
             .step(
-                format!("{} × root of ({} ÷ {})", exact(law.flow, units), pressure.show(units), law.at.show(units)),
-                exact(full, units),
+                format!(
+                    "{} × root of ({} ÷ {})",
+                    of_a_nozzle(law.flow, units),
+                    pressure.show(units),
+                    law.at.show(units)
+                ),
+                of_a_nozzle(full, units),
             )
-            .step(format!("{} ÷ {}, valves open", exact(water, units), exact(full, units)), duty.show_whole())
+            .step(format!("{} ÷ {}, valves open", of_a_nozzle(water, units), of_a_nozzle(full, units)), duty)
     } else {
         working.step(
-            format!("{} × ({} ÷ {})²", law.at.show(units), exact(water, units), exact(law.flow, units)),
+            format!("{} × ({} ÷ {})²", law.at.show(units), of_a_nozzle(water, units), of_a_nozzle(law.flow, units)),
             pressure.show(units),
         )
     };
@@ -249,19 +257,6 @@ fn working(task: &Task, one: &Reckoned, dense: Option<Density>) -> Working {
     working
 }
 
-/// A flow with the figures that a working needs.
-fn exact(flow: Flow, units: crate::quantity::Units) -> String {
-    match units {
-        crate::quantity::Units::UsCustomary => {
-            format!("{} gal/min", crate::quantity::number::show(flow.to_us_gallons_per_minute(), 3))
-        }
-        crate::quantity::Units::Metric => {
-            format!("{} L/min", crate::quantity::number::show(flow.to_litres_per_minute(), 3))
-        }
-        crate::quantity::Units::Imperial => flow.show(units),
-    }
-}
-
 /// What the set lacks, in one Note. That its droplet classes are not typed is said where a label asks for them.
 fn lacking(task: &Task, one: &Reckoned, about: Subject, findings: &mut Vec<Finding>) {
     let lacks: Vec<String> =
@@ -273,7 +268,8 @@ fn lacking(task: &Task, one: &Reckoned, about: Subject, findings: &mut Vec<Findi
                 Finding::note(
                     about,
                     format!(
-                        "No catch with a pressure is typed for {}, so its rating is used and not the flow measured",
+                        "No catch with a pressure is typed for {} up to the day of this pass, so its rating is used and not \
+                         the flow measured",
                         one.set.name
                     ),
                     Basis::Arithmetic,
@@ -332,7 +328,7 @@ fn typed(
                     "{name} is typed as size {}, which gives {} at {}; its rating is {} at {}",
                     size.size, size.us.flow, size.us.at, rated.flow, rated.at
                 ),
-                Basis::Published(size.source.clone()),
+                Basis::Practice,
             )
             .hint("Look at the nozzle and mend the size or the rating in the shed."),
         );
@@ -416,20 +412,23 @@ fn contradicted(task: &Task, pass: &Pass, one: &Reckoned, about: Subject, findin
     if let (Some(class), Some(classes), Some(pressure)) = (pass.droplets, one.setting.classes, one.setting.pressure)
         && (class < classes.finest || class > classes.coarsest)
     {
-        findings.push(
-            Finding::note(
-                about,
-                format!(
-                    "The droplets of the pass are typed as {}; the table of {} has {} at {}",
-                    class.name(),
-                    one.set.name,
-                    classes.words(),
-                    pressure.show(task.units)
-                ),
-                Basis::Arithmetic,
-            )
-            .hint("The class typed is held against the labels; take it out to go by the table."),
+        let typed = format!(
+            "The droplets of the pass are typed as {}; the table of {} has {} at {}",
+            class.name(),
+            one.set.name,
+            classes.words(),
+            pressure.show(task.units)
         );
+        findings.push(if task.asked.suit(classes) {
+            Finding::note(about, typed, Basis::Arithmetic)
+                .hint("The class typed is held against the labels; take it out to go by the table.")
+        } else {
+            let asks = format!("{typed}, and {} for {}", task.asked.who(), task.asked.droplet_words());
+            Finding::check(about, asks, Basis::Label(task.asked.places())).hint(
+                "The class typed is held against the labels. See which of the two is right: take the class out to go by the \
+                 table, or mend the table in the shed.",
+            )
+        });
     }
 }
 

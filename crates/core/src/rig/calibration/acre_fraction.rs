@@ -6,9 +6,9 @@
 
 use super::wear::{self, Given};
 use super::{Calibrated, Measured, flow_of, seconds, speed_of};
-use crate::farm::Layout;
 use crate::finding::{Basis, Finding};
 use crate::quantity::{Area, AsTyped, CarrierRate, Duration, Length, Quantity, Volume};
+use crate::rig::flow::width_together;
 use crate::working::Working;
 
 /// The ground of the method.
@@ -30,15 +30,6 @@ pub fn acre_course(width: Length) -> Option<Length> {
     (!width.is_zero()).then(|| Length::from_metres(acre_fraction().to_square_metres() / width.to_metres()))
 }
 
-/// What one catch stands for: its width, and from how many nozzles together it comes.
-pub fn width(layout: &Layout) -> (Length, u32) {
-    match layout {
-        Layout::Broadcast { spacing } => (spacing.value(), 1),
-        Layout::Band { width, nozzles, .. } => (width.value(), *nozzles),
-        Layout::Directed { rows, nozzles } => (rows.value(), *nozzles),
-    }
-}
-
 /// Volume over ground is what was caught ÷ 1/128 acre; the course ÷ the time is the speed.
 pub(crate) fn judge(measured: &Measured, time: Duration, caught: &[AsTyped<Volume>], out: &mut Calibrated) {
     let units = measured.units;
@@ -58,7 +49,7 @@ pub(crate) fn judge(measured: &Measured, time: Duration, caught: &[AsTyped<Volum
         ));
         return;
     }
-    let layout = measured.set.and_then(|set| set.layout.as_ref()).map(width);
+    let layout = measured.set.and_then(|set| set.layout.as_ref()).map(width_together);
     let mean = total * (1.0 / f64::from(count));
     out.carrier =
         mean.spread(acre_fraction()).map(|rate| CarrierRate::from_litres_per_hectare(rate.to_litres_per_hectare()));

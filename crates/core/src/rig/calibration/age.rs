@@ -5,7 +5,7 @@ use jiff::civil::Date;
 use super::{judge, set_of};
 use crate::farm::{Calibration, Farm, Pass, Rig, Test};
 use crate::finding::{Basis, Finding, Level, Subject};
-use crate::quantity::{Flow, Pressure};
+use crate::rig::flow::Law;
 
 /// Whether a calibration was made with a set; one without a set is for the set usually fitted.
 fn is_for(rig: &Rig, calibration: &Calibration, set: &str) -> bool {
@@ -29,16 +29,17 @@ pub fn latest<'a>(rig: &'a Rig, set: &str, day: Date) -> Option<&'a Calibration>
     latest_of(rig, day, |calibration| !matches!(calibration.test, Test::Course { .. }) && is_for(rig, calibration, set))
 }
 
-/// Mean flow of a nozzle as measured last with a set up to and including a day, and at which pressure. Whether it is used in
-/// place of the rating is for the rig to say, [`Rig::measured_flow`].
-pub fn measured_flow(farm: &Farm, rig_id: &str, set: &str, day: Date) -> Option<(Flow, Pressure)> {
+/// Mean flow of a nozzle as measured last with a set up to and including a day, at which pressure, and when that was. Whether it
+/// is used in place of the rating is for the rig to say, [`Rig::measured_flow`].
+pub fn measured_flow(farm: &Farm, rig_id: &str, set: &str, day: Date) -> Option<(Law, Date)> {
     let rig = farm.rigs.get(rig_id)?;
     let measured = latest_of(rig, day, |calibration| {
         matches!(calibration.test, Test::Catch { .. } | Test::AcreFraction { .. })
             && calibration.pressure.as_ref().is_some_and(|pressure| !pressure.is_zero())
             && is_for(rig, calibration, set)
     })?;
-    Some((judge(farm, rig_id, measured).flow?, measured.pressure.as_ref()?.value()))
+    let law = Law::new(judge(farm, rig_id, measured).flow?, measured.pressure.as_ref()?.value())?;
+    Some((law, measured.date))
 }
 
 /// Whether a calibration is too old for a day, and by whose word. Where the farm types no days, one of an earlier year is.

@@ -189,16 +189,6 @@ fn seconds(time: Duration) -> String {
     format!("{} s", show(time.to_seconds(), 1))
 }
 
-/// The flow of one nozzle, which wants a digit more than that of a pump.
-fn fine(flow: Flow, units: Units) -> String {
-    let litres = flow.to_litres_per_minute();
-    match units {
-        Units::Metric => format!("{} L/min", show(litres, 3)),
-        Units::Imperial => format!("{} imp gal/min", show(Volume::from_litres(litres).to_imperial_gallons(), 3)),
-        Units::UsCustomary => format!("{} gal/min", show(flow.to_us_gallons_per_minute(), 3)),
-    }
-}
-
 /// How far apart from something: "+12.1 %".
 fn apart(share: Share) -> String {
     let percent = show(share.to_percent(), 1);

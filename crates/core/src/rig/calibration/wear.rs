@@ -1,10 +1,11 @@
 //! Which nozzles are worn, blocked or of another size.
 
 use super::limits::{self, Limit};
-use super::{Calibrated, Caught, Measured, State, against, apart, beyond, fine};
+use super::{Calibrated, Caught, Measured, State, against, apart, beyond};
 use crate::finding::{Basis, Finding};
 use crate::label::listed;
 use crate::quantity::{Flow, Quantity, Share};
+use crate::rig::flow::of_a_nozzle;
 use crate::working::Working;
 
 /// What was caught of one nozzle or one row.
@@ -35,17 +36,17 @@ pub(crate) fn judge(measured: &Measured, given: &[Given], one: &str, working: Wo
         1 => ", 1 that is far off left out".to_owned(),
         many => format!(", {many} that are far off left out"),
     };
-    let mut working = working.step(format!("mean of {}{left_out}", near.len()), fine(mean, units));
+    let mut working = working.step(format!("mean of {}{left_out}", near.len()), of_a_nozzle(mean, units));
     let rated = measured.set.and_then(|set| set.rated.as_ref());
     if let (Some(new), Some(rated), Some(pressure)) = (new, rated, measured.pressure) {
         working = working.step(
             format!(
                 "a new one: {} × √({} ÷ {})",
-                fine(rated.flow.value(), units),
+                of_a_nozzle(rated.flow.value(), units),
                 pressure.show(units),
                 rated.at.show(units)
             ),
-            fine(new, units),
+            of_a_nozzle(new, units),
         );
         out.against_new = against(mean.ratio(new));
         if let Some(share) = out.against_new {
@@ -194,7 +195,7 @@ fn what_to_do(above: bool, them: &str) -> String {
 
 fn against_new(measured: &Measured, one: &str, new: Option<Flow>, out: &mut Calibrated) {
     let (Some(limit), Some(mean), Some(new)) = (limits::of("new").next(), out.against_new, new) else { return };
-    let new = fine(new, measured.units);
+    let new = of_a_nozzle(new, measured.units);
     if out.nozzles.len() > 1 && beyond(mean, limit.share()) {
         let worn = mean > Share::ZERO;
         let (word, hint) = if worn {

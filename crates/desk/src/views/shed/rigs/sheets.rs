@@ -63,7 +63,7 @@ fn rinsing(bench: &mut Bench, ui: &mut Ui, id: &Id, rig: &Rig) {
     let plan = next.as_ref().and_then(|(pass, _)| bench.desk.document.plan(pass)).and_then(|plan| plan.rinse.clone());
     sheet(ui, "Rinsing", |ui| {
         let Some(plan) = plan else {
-            let text = match &rig.residual {
+            let text = match rig.residual.as_ref().filter(|residual| !residual.is_zero()) {
                 Some(_) if next.is_some() => "Type what the clean-water tank holds to see how to use it.",
                 Some(_) => "Plan a pass with it to see how to use the clean water.",
                 None => "Type what stays when it is run dry, and what the clean-water tank holds.",

@@ -4,7 +4,8 @@ use egui::{Align, Color32, Label, Layout, Rect, RichText, Sense, Ui, UiBuilder, 
 use tankard_core::farm::{Calibration, NozzleSet, Rig, Test};
 use tankard_core::finding::Level;
 use tankard_core::quantity::{AsTyped, Quantity, Share, Units, Volume};
-use tankard_core::rig::calibration::{Calibrated, Caught, State, acre_fraction};
+use tankard_core::rig::calibration::{Calibrated, Caught, State, acre_course};
+use tankard_core::rig::flow;
 
 use super::super::statements::understood;
 use super::super::{line, lines, word};
@@ -69,7 +70,7 @@ pub(super) fn steps(ui: &mut Ui, test: &Test, set: Option<&NozzleSet>, units: Un
             "A sample across the boom will do; leave the others empty.".to_owned(),
         ],
         Test::AcreFraction { .. } => {
-            let together = set.and_then(|set| set.layout.as_ref()).map_or(1, |layout| acre_fraction::width(layout).1);
+            let together = set.and_then(|set| set.layout.as_ref()).map_or(1, |layout| flow::width_together(layout).1);
             let what = if together > 1 {
                 format!("what the {together} nozzles of a row give together")
             } else {
@@ -112,8 +113,8 @@ pub(super) fn steps(ui: &mut Ui, test: &Test, set: Option<&NozzleSet>, units: Un
 
 /// How long the course of the 1/128 acre is.
 fn course(set: Option<&NozzleSet>, units: Units) -> String {
-    let width = set.and_then(|set| set.layout.as_ref()).map(|layout| acre_fraction::width(layout).0);
-    match width.and_then(|width| acre_fraction::acre_course(width).map(|course| (width, course))) {
+    let width = set.and_then(|set| set.layout.as_ref()).map(|layout| flow::width_together(layout).0);
+    match width.and_then(|width| acre_course(width).map(|course| (width, course))) {
         Some((width, course)) => format!(
             "Mark a course of {} in the field: over it, a width of {} is 1/128 acre.",
             course.show(units),
