@@ -186,7 +186,7 @@ fn of_windows(here: &Here, windows: &[&&Statement], findings: &mut Vec<Finding>)
                 .hint("Look at the crop again before the tank is filled."),
             );
         }
-    } else if windows.iter().any(|statement| fits(&statement).is_none()) {
+    } else if windows.iter().any(|statement| fits(statement).is_none()) {
         let stage =
             if field.stage.is_empty() { "without a stage".to_owned() } else { format!("at \"{}\"", field.stage) };
         findings.push(

@@ -43,7 +43,7 @@ pub fn holds<'w>(when: impl IntoIterator<Item = &'w When>, situation: &Situation
 
 /// Whether conditions on the air hold in air of a temperature; `None` where that is not known.
 pub(crate) fn hold_in_air(when: &[When], air: Option<Temperature>) -> Option<bool> {
-    at_once(when.iter().map(|when| in_air(when, air).unwrap_or(Some(true))))
+    at_once(when.iter().map(|when| in_air(when, air)))
 }
 
 fn at_once(all: impl Iterator<Item = Option<bool>>) -> Option<bool> {
@@ -67,12 +67,12 @@ pub(crate) const fn is_on_air(when: &When) -> bool {
     matches!(when, When::WarmerThan(_) | When::ColderThan(_))
 }
 
-/// Whether a condition on the air holds in air of a temperature; `None` for a condition on anything else.
-fn in_air(when: &When, air: Option<Temperature>) -> Option<Option<bool>> {
+/// Whether a condition holds as far as it is on the air; `None` where that is not known.
+fn in_air(when: &When, air: Option<Temperature>) -> Option<bool> {
     match when {
-        When::WarmerThan(limit) => Some(air.map(|air| warmer(air, limit.value()))),
-        When::ColderThan(limit) => Some(air.map(|air| warmer(limit.value(), air))),
-        _ => None,
+        When::WarmerThan(limit) => air.map(|air| warmer(air, limit.value())),
+        When::ColderThan(limit) => air.map(|air| warmer(limit.value(), air)),
+        _ => Some(true),
     }
 }
 
@@ -121,7 +121,7 @@ fn one(when: &When, situation: &Situation) -> Option<bool> {
         When::Carrier(kind) => Some(situation.pass.carrier_kind == *kind),
         When::CarrierBelow(limit) => situation.carrier.map(|carrier| limit.exceeds(carrier)),
         When::CarrierAbove(limit) => situation.carrier.map(|carrier| carrier.exceeds(limit.value())),
-        When::WarmerThan(_) | When::ColderThan(_) => in_air(when, growing.air.as_ref().map(AsTyped::value)).flatten(),
+        When::WarmerThan(_) | When::ColderThan(_) => in_air(when, growing.air.as_ref().map(AsTyped::value)),
     }
 }
 
