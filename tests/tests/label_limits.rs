@@ -8,8 +8,8 @@ use jiff::civil::{Date, date};
 use proptest::prelude::*;
 use tankard_core::farm::record::RecordActive;
 use tankard_core::farm::{
-    Active, AdjuvantClass, CarrierKind, Droplets, Farm, Field, Formulation, Line, Neighbour, Pass, Period, Product,
-    ProductKind, Record, RecordField, RecordLine, Resistant, Rig, Says, Statement, Water, When,
+    Active, AdjuvantClass, CarrierKind, Droplets, Farm, Field, Formulation, Law, Line, Neighbour, Pass, Period,
+    Product, ProductKind, Record, RecordField, RecordLine, Resistant, Rig, Says, Statement, Water, When,
 };
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::loads::card::cards;
@@ -520,6 +520,174 @@ fn conditions_bind_every_limit() {
         statement(&mut farm).when = vec![When::Carrier(CarrierKind::Water), When::CarrierBelow(q("20 gal/ac"))];
         of_the_label(&farm, Level::Stop, words);
     }
+}
+
+#[test]
+fn what_a_label_says_for_one_crop_is_in_doubt_where_the_crop_is_not_typed() {
+    let doubt = "; the label says so for soybean (the crop of Mill field is not typed), which cannot be told here";
+    let limits = [
+        (Says::Rate { least: None, most: Some(q("24 fl oz/ac")) }, "its label allows"),
+        (Says::Carrier { least: Some(q("20 gal/ac")), most: None }, "of spray; the pass has"),
+        (Says::Applications { most: 0, days_apart: 0, per: Period::Year }, "application number 1"),
+        (Says::Droplets { finest: Droplets::UltraCoarse, coarsest: None }, "which is finer"),
+        (Says::Dates { from: "07-01".parse().ok(), to: None }, "may be used from 07-01"),
+    ];
+    for (says, words) in limits {
+        let mut farm = saying(says);
+        statement(&mut farm).crop = "soybean".to_owned();
+        of_the_label(&farm, Level::Stop, words);
+        farm.fields["f"].crop = "corn".to_owned();
+        must_not(&farm, words);
+        farm.fields["f"].crop = String::new();
+        let check = of_the_label(&farm, Level::Check, words);
+        assert!(check.text.ends_with(doubt), "{}", check.text);
+    }
+    // The crop is asked for once for a label, whatever it says for it.
+    let mut farm = saying(Says::Rate { least: None, most: Some(q("64 fl oz/ac")) });
+    statement(&mut farm).crop = "soybean".to_owned();
+    let mut other = Statement::new(Says::Carrier { least: Some(q("5 gal/ac")), most: None }, "page 4");
+    other.crop = "corn".to_owned();
+    farm.products["a"].label.push(other);
+    farm.fields["f"].crop = String::new();
+    let check = must(
+        &farm,
+        Level::Check,
+        "What the label of Alpha 480 SL (demo) says on rate, spray volume is for corn, soybean; the crop of Mill field is not typed",
+    );
+    assert_eq!(check.hint, "Type the crop on the field's page.");
+    let all = plan(&farm, "p").unwrap().findings;
+    assert_eq!(
+        all.iter()
+            .filter(|finding| finding.text.contains("is not typed") && finding.text.contains("the crop of"))
+            .count(),
+        1,
+        "{all:#?}"
+    );
+    assert!(all.iter().all(|finding| finding.level != Level::Stop || !finding.text.contains("has no rate")));
+}
+
+#[test]
+fn windows_of_several_crops_stand_apart_where_the_crop_is_not_typed() {
+    // Open for the one crop, closed for the other: silence would be a guess.
+    let window = |crop: &str, to: &str| {
+        let mut says = Statement::new(Says::CropStage, "page 3");
+        (says.crop, says.to_stage) = (crop.to_owned(), to.to_owned());
+        says
+    };
+    let mut farm = farm();
+    farm.products["a"].label.extend([window("soybean", "R2"), window("corn", "V2")]);
+    must_not(&farm, "may be used up to");
+    farm.fields["f"].crop = String::new();
+    let check = of_the_label(&farm, Level::Check, "Mill field is at V3; Alpha 480 SL (demo) may be used up to V2");
+    assert!(check.text.contains("for corn (the crop of Mill field is not typed)"), "{}", check.text);
+    let days = |crop: &str, to: &str| {
+        let says = Says::Dates { from: "05-01".parse().ok(), to: to.parse().ok() };
+        Statement { crop: crop.to_owned(), ..Statement::new(says, "page 3") }
+    };
+    farm.products["a"].label = vec![days("soybean", "07-15"), days("corn", "06-01")];
+    of_the_label(&farm, Level::Check, "may be used from 05-01 to 06-01");
+    farm.fields["f"].crop = "soybean".to_owned();
+    must_not(&farm, "may be used from");
+}
+
+#[test]
+fn a_record_without_a_crop_binds_as_any_crop() {
+    let mut farm = saying(Says::HarvestInterval { days: 60 });
+    statement(&mut farm).crop = "soybean".to_owned();
+    farm.fields["f"].harvest = Some(date(2031, 7, 1));
+    record(&mut farm, "a", date(2031, 6, 1));
+    must(&farm, Level::Check, "had Alpha 480 SL (demo) on 2031-06-01, which keeps it from harvest until 2031-07-31");
+    farm.records["r0"].fields["f"].crop = String::new();
+    farm.fields["f"].crop = String::new();
+    let check = must(&farm, Level::Check, "which keeps it from harvest until 2031-07-31");
+    assert!(check.basis.source().ends_with("page 3, for soybean, where the crop was not typed"), "{check:?}");
+    farm.fields["f"].crop = "corn".to_owned();
+    must_not(&farm, "keeps it from harvest");
+}
+
+/// A law on every pesticide.
+fn law(says: Says) -> Law {
+    Law {
+        name: "Spray rule 12".to_owned(),
+        since: Some(date(2031, 1, 1)),
+        until: None,
+        about: String::new(),
+        says: Statement::new(says, ""),
+    }
+}
+
+#[test]
+fn a_law_on_the_setting_and_on_strips_is_held_against_plans() {
+    let basis = Basis::Law("Spray rule 12, since 2031-01-01".to_owned());
+    let cases: [(Says, &str); 3] = [
+        (
+            Says::Droplets { finest: Droplets::UltraCoarse, coarsest: None },
+            "Spray rule 12 asks for ultra coarse or coarser droplets; those of this pass are coarse",
+        ),
+        (
+            Says::BoomHeight { most: q("20 in") },
+            "Spray rule 12 asks for nozzles at most 20 in above what is sprayed; those of this pass are 30 in",
+        ),
+        (
+            Says::GroundSpeed { most: q("8 mph") },
+            "Spray rule 12 asks for at most 8 mph over ground; the pass is driven at 10 mph",
+        ),
+    ];
+    for (says, words) in cases {
+        let mut farm = farm();
+        farm.passes["p"].mix.push(Line::new("b", q("1 pt/ac")));
+        (farm.rigs["r"].height, farm.rigs["r"].speed) = (Some(q("30 in")), Some(q("10 mph")));
+        must_not(&farm, "Spray rule 12");
+        farm.laws.insert("l".to_owned(), law(says));
+        assert_eq!(must(&farm, Level::Stop, words).basis, basis);
+        let all = plan(&farm, "p").unwrap().findings;
+        let said = all.iter().filter(|finding| finding.text.contains("Spray rule 12"));
+        assert_eq!(said.count(), 1, "once for the pass, though it binds two products");
+        farm.laws["l"].says.when = vec![When::Weed("kochia".to_owned())];
+        let check = must(&farm, Level::Check, words);
+        assert!(check.text.ends_with("; the rule says so against kochia, which cannot be told here"), "{}", check.text);
+        farm.laws["l"].about = "crop oil".to_owned();
+        must_not(&farm, "Spray rule 12");
+        farm.laws["l"] = Law { until: Some(date(2031, 6, 1)), ..law(farm.laws["l"].says.says.clone()) };
+        must_not(&farm, "Spray rule 12");
+    }
+    let mut farm = farm();
+    farm.laws.insert("l".to_owned(), law(Says::BoomHeight { most: q("20 in") }));
+    assert_eq!(
+        must(&farm, Level::Check, "The height of the boom is not typed; the laws ask for at most 20 in").basis,
+        basis
+    );
+    let creek = Neighbour { what: "creek".to_owned(), side: "east".to_owned(), distance: Some(q("20 ft")) };
+    farm.fields["f"].neighbours.push(creek);
+    farm.laws["l"] = law(Says::Buffer { to: "creeks".to_owned(), width: q("66 ft") });
+    let strip =
+        must(&farm, Level::Check, "Spray rule 12 keeps 66 ft from creek; that on the east of Mill field is 20 ft");
+    assert_eq!(strip.basis, basis);
+    // The wider strip counts, whoever asks for it.
+    let says = Says::Buffer { to: "creek".to_owned(), width: q("100 ft") };
+    farm.products["a"].label.push(Statement::new(says, "page 3"));
+    of_the_label(&farm, Level::Check, "Alpha 480 SL (demo) keeps 100 ft from creek");
+    must_not(&farm, "Spray rule 12 keeps");
+}
+
+#[test]
+fn a_law_that_is_not_judged_is_said() {
+    let mut farm = farm();
+    farm.laws.insert("l".to_owned(), law(Says::Carrier { least: Some(q("20 gal/ac")), most: None }));
+    let open = must(&farm, Level::Check, "Spray rule 12 speaks of spray volume, which is not judged for a law");
+    assert_eq!(open.basis, Basis::Law("Spray rule 12, since 2031-01-01".to_owned()));
+    farm.laws["l"].about = "bzine".to_owned();
+    must_not(&farm, "Spray rule 12");
+    farm.laws["l"].about = String::new();
+    farm.laws["l"].says.crop = "corn".to_owned();
+    must_not(&farm, "Spray rule 12");
+    // What stands on the card needs no word in the plan.
+    farm.laws["l"] = law(Says::Wear { what: "a face shield".to_owned() });
+    must_not(&farm, "Spray rule 12");
+    let card = |farm: &Farm| cards(farm, &plan(farm, "p").unwrap()).remove(0);
+    assert!(card(&farm).wear.contains(&"a face shield (Spray rule 12)".to_owned()));
+    farm.laws["l"] = law(Says::BoomHeight { most: q("24 in") });
+    assert!(card(&farm).cautions.contains(&"Boom at most 24 in (Spray rule 12)".to_owned()));
 }
 
 #[test]

@@ -7,7 +7,7 @@
 use jiff::civil::date;
 use proptest::prelude::*;
 use tankard_core::farm::{
-    Calibration, CarrierKind, ClassAt, Droplets, Farm, Field, Formulation, Layout, Line, NozzleSet, Pass, Product,
+    Calibration, CarrierKind, ClassAt, Droplets, Farm, Field, Formulation, Law, Layout, Line, NozzleSet, Pass, Product,
     ProductKind, Pulse, Rated, Rig, Says, Statement, Test, Water,
 };
 use tankard_core::finding::{Basis, Finding, Level};
@@ -401,6 +401,29 @@ fn ground_speed_and_boom_height_are_held_against_the_labels() {
     farm.passes["p"].height = Some(q("24 in"));
     must_not(&farm, "above what is sprayed");
     must_not(&farm, "height");
+}
+
+#[test]
+fn a_law_on_droplets_and_speed_chooses_among_the_sets_as_labels_do() {
+    let law = |says| Law {
+        name: "Spray rule 12".to_owned(),
+        since: None,
+        until: None,
+        about: String::new(),
+        says: Statement::new(says, ""),
+    };
+    let mut farm = three_sets();
+    farm.laws.insert("l".to_owned(), law(droplets(Droplets::Coarse, None)));
+    let sets = planned(&farm).sets;
+    let chosen = sets.iter().find(|set| set.setting.set == "s04").unwrap();
+    assert_eq!(chosen.fit, Fit::AtAnotherSpeed);
+    let (words, basis) = &sets[0].reasons[0];
+    assert!(words.ends_with("coarse, as the law asks"), "{words}");
+    assert_eq!(*basis, Basis::Law("Spray rule 12".to_owned()));
+    farm.laws.insert("s".to_owned(), law(Says::GroundSpeed { most: q("11 mph") }));
+    let sets = planned(&farm).sets;
+    let slower = sets.iter().flat_map(|set| &set.reasons).find(|(words, _)| words.contains("The law asks"));
+    assert_eq!(slower.unwrap().0, "The law asks for at most 11 mph over ground");
 }
 
 /// The sets 04, 06 and 08 at 12 mph: 0.606 gal/min take 91.8 psi from size 04, 40.8 from 06 and 22.95 from 08.

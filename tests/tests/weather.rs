@@ -445,6 +445,34 @@ fn wind_toward_a_neighbour() {
 }
 
 #[test]
+fn words_on_the_wind_that_match_no_neighbour_are_told() {
+    let mut farm = saying(Says::NotToward { what: "sensitive crops".to_owned() });
+    let neighbour = |what: &str| Neighbour { what: what.to_owned(), side: "east".to_owned(), distance: None };
+    let told = found(&farm, "speaks of wind toward sensitive crops; what lies beside Mill field is not typed").unwrap();
+    assert_eq!((told.level, told.basis), (Level::Check, Basis::Label("Alpha 480 SL (demo), page 3".to_owned())));
+    farm.fields["f"].neighbours = vec![neighbour("tomatoes"), neighbour("vineyard")];
+    let told = found(&farm, "speaks of wind toward sensitive crops").unwrap();
+    assert_eq!(told.level, Level::Check);
+    assert!(
+        told.text.ends_with(
+            "which of the neighbours of Mill field that means cannot be told by its words: tomatoes and vineyard"
+        ),
+        "{}",
+        told.text
+    );
+    let count = |farm: &Farm| {
+        planned(farm).findings.iter().filter(|finding| finding.text.contains("speaks of wind toward")).count()
+    };
+    assert_eq!(count(&farm), 1, "once for all neighbours");
+    // One that its words mean is held against the hours.
+    farm.fields["f"].neighbours[1] = neighbour("sensitive crop");
+    assert_eq!(count(&farm), 0);
+    farm.products["a"].label.clear();
+    farm.fields["f"].neighbours.clear();
+    assert_eq!(count(&farm), 0);
+}
+
+#[test]
 fn a_gust_above_the_labels_wind_is_doubtful() {
     let mut farm = saying(wind("10 mph", None, None));
     edit(&mut farm, 12, |hour| hour.gust = Some(q("11 mph")));
@@ -452,13 +480,21 @@ fn a_gust_above_the_labels_wind_is_doubtful() {
     let (bind, verdict) = hours.hours[12].binds[0];
     assert_eq!(verdict, Verdict::Doubtful);
     let source = hours.limits[bind].basis.source();
-    assert!(source.contains("page 3") && source.contains("Purdue"), "{source}");
+    assert!(source.starts_with("Alpha 480 SL (demo), page 3, which names no gust"), "{source}");
+    // What is published is said of the one product that it is published of.
+    assert!(source.contains("For over-the-top dicamba") && source.contains("Purdue"), "{source}");
     edit(&mut farm, 12, |hour| hour.gust = Some(q("10 mph")));
     assert_eq!(at(&farm, 12).verdict, Verdict::Allowed);
-    // Mean wind above a gust's limit is above it, whatever the gust.
+    // Mean wind above a gust's limit is above it, whatever the gust, and it is told as wind.
     let mut farm = saying(wind("20 mph", None, Some("9 mph")));
     edit(&mut farm, 12, |hour| (hour.wind, hour.gust) = (Some(q("9.5 mph")), None));
-    assert_eq!(at(&farm, 12).verdict, Verdict::Forbidden);
+    assert_eq!(why(&farm, 12), (Verdict::Forbidden, "wind 9.5 mph; gusts at most 9 mph".to_owned()));
+    edit(&mut farm, 12, |hour| hour.wind = Some(q("6 mph")));
+    assert_eq!(
+        why(&farm, 12),
+        (Verdict::Doubtful, "the forecast has no gust; gusts at most 9 mph".to_owned()),
+        "wind is no gust"
+    );
 }
 
 #[test]
@@ -472,13 +508,94 @@ fn the_tightest_of_all_labels_binds_and_doubt_stays_doubt() {
     assert_eq!(limit.basis, Basis::Label("Beta 480 SL (demo), page 2".to_owned()));
     assert_eq!(hours.limits.iter().filter(|limit| limit.text.starts_with("wind at most")).count(), 1);
     // The tighter one speaks under a condition of which nothing is typed.
-    farm.products["b"].label[0].when.push(When::ColderThan(q("50 °F")));
-    assert_eq!(why(&farm, 12), (Verdict::Doubtful, "wind 6 mph; wind at most 5 mph colder than 50 °F".to_owned()));
+    farm.products["b"].label[0].when.push(When::Weed("kochia".to_owned()));
+    assert_eq!(why(&farm, 12), (Verdict::Doubtful, "wind 6 mph; wind at most 5 mph against kochia".to_owned()));
     edit(&mut farm, 12, |hour| hour.wind = Some(q("8.5 mph")));
     assert_eq!(at(&farm, 12).verdict, Verdict::Forbidden);
     // A statement for another crop does not speak.
     farm.products["b"].label[0].crop = "corn".to_owned();
     edit(&mut farm, 12, |hour| hour.wind = Some(q("6 mph")));
+    assert_eq!(at(&farm, 12).verdict, Verdict::Allowed);
+}
+
+#[test]
+fn a_limit_in_warm_air_goes_by_the_air_of_each_hour() {
+    let mut farm = saying(wind("8 mph", None, None));
+    let mut warm = Statement::new(wind("5 mph", None, None), "page 4");
+    warm.when.push(When::WarmerThan(q("77 °F")));
+    farm.products["a"].label.push(warm);
+    edit(&mut farm, 12, |hour| hour.temperature = Some(q("28 °C")));
+    // 77 °F is 25 °C, and an hour of just that is not warmer.
+    edit(&mut farm, 13, |hour| hour.temperature = Some(q("25 °C")));
+    edit(&mut farm, 14, |hour| hour.temperature = None);
+    // Whatever is typed for the day, the hour has its own air.
+    for typed in [None, Some(q("60 °F")), Some(q("95 °F"))] {
+        farm.passes["p"].growing.air = typed;
+        assert_eq!(at(&farm, 11).verdict, Verdict::Allowed, "20 °C");
+        assert_eq!(why(&farm, 12), (Verdict::Forbidden, "wind 6 mph; wind at most 5 mph warmer than 77 °F".to_owned()));
+        assert_eq!(at(&farm, 13).verdict, Verdict::Allowed);
+        let (verdict, reason) = why(&farm, 14);
+        assert_eq!(verdict, Verdict::Doubtful);
+        assert!(reason.ends_with("and the forecast has no air to tell whether that holds"), "{reason}");
+    }
+    // It neither hides the limit for any air nor what holds in cold air.
+    edit(&mut farm, 11, |hour| hour.wind = Some(q("8.5 mph")));
+    assert_eq!(why(&farm, 11), (Verdict::Forbidden, "wind 8.5 mph; wind at most 8 mph".to_owned()));
+    let mut cold = Statement::new(wind("4 mph", None, None), "page 5");
+    cold.when.push(When::ColderThan(q("70 °F")));
+    farm.products["a"].label.push(cold);
+    assert_eq!(at(&farm, 10).verdict, Verdict::Forbidden);
+    assert_eq!(at(&farm, 13).verdict, Verdict::Allowed);
+    // Rain-free hours and times by the sun hang on it too.
+    for (says, hour) in [
+        (Says::RainFree { hours: 2 }, 12),
+        (Says::Daylight { from: SunTime { sunset: true, minutes: 0 }, to: SunTime::SUNSET }, 12),
+    ] {
+        let mut farm = saying(says);
+        edit(&mut farm, 13, |hour| hour.rain = Some(q("2 mm")));
+        farm.products["a"].label[0].when.push(When::WarmerThan(q("77 °F")));
+        assert_eq!(at(&farm, hour).verdict, Verdict::Allowed);
+        edit(&mut farm, 12, |hour| hour.temperature = Some(q("28 °C")));
+        assert_eq!(at(&farm, hour).verdict, Verdict::Forbidden);
+    }
+}
+
+#[test]
+fn winds_that_never_meet_meet_in_doubt_where_one_goes_by_the_air() {
+    let mut farm = saying(wind("15 mph", Some("8 mph"), None));
+    farm.products["a"].label.push(Statement::new(wind("5 mph", None, None), "page 4"));
+    assert_eq!(found(&farm, "No wind suits this mix: one label asks for at least 8 mph").unwrap().level, Level::Stop);
+    farm.products["a"].label[1].when.push(When::WarmerThan(q("77 °F")));
+    let told = found(&farm, "No wind suits this mix").unwrap();
+    assert!(told.level == Level::Check && told.text.contains("warmer than 77 °F"), "{told:?}");
+    farm.products["a"].label.pop();
+    let says = Statement::new(wind("5 mph", None, None), "");
+    farm.laws.insert(
+        "law".to_owned(),
+        Law { name: "Spray rule 12".to_owned(), since: None, until: None, about: String::new(), says },
+    );
+    let told =
+        found(&farm, "No wind suits this mix: a label asks for at least 8 mph, a law for at most 5 mph").unwrap();
+    assert_eq!(told.basis.to_string(), "label of Alpha 480 SL (demo), page 3; Spray rule 12, as typed");
+}
+
+#[test]
+fn a_limit_for_one_crop_is_in_doubt_where_the_crop_is_not_typed() {
+    let mut farm = saying(wind("5 mph", None, None));
+    farm.products["a"].label[0].crop = "soybean".to_owned();
+    assert_eq!(at(&farm, 12).verdict, Verdict::Forbidden);
+    farm.fields["f"].crop = "corn".to_owned();
+    assert_eq!(at(&farm, 12).verdict, Verdict::Allowed);
+    farm.fields["f"].crop = String::new();
+    assert_eq!(
+        why(&farm, 12),
+        (
+            Verdict::Doubtful,
+            "wind 6 mph; wind at most 5 mph for soybean (the crop of Mill field is not typed)".to_owned()
+        )
+    );
+    // A stage that lies outside is outside for any crop.
+    farm.products["a"].label[0].from_stage = "R1".to_owned();
     assert_eq!(at(&farm, 12).verdict, Verdict::Allowed);
 }
 
@@ -647,6 +764,32 @@ fn without_a_forecast_the_note_stays_and_nothing_else_is_said() {
     assert_eq!(told.basis, Basis::Label("Alpha 480 SL (demo), page 3".to_owned()));
     let hours = hours_of(&farm);
     assert!(hours.hours.is_empty() && hours.limits.is_empty() && hours.best.is_none() && hours.sun.is_some());
+    // A law asks beside the labels, and each is named as what it is.
+    let mut with_law = farm.clone();
+    let cold = Says::Temperature { least: Some(q("50 °F")), most: Some(q("85 °F")) };
+    with_law.laws.insert(
+        "law".to_owned(),
+        Law {
+            name: "Spray rule 12".to_owned(),
+            since: None,
+            until: None,
+            about: String::new(),
+            says: Statement::new(cold, ""),
+        },
+    );
+    let told = found(&with_law, "The labels and laws ask on the day: wind at most 10 mph").unwrap();
+    assert!(told.text.contains("air at most 85 °F"), "{}", told.text);
+    assert_eq!(told.basis.to_string(), "label of Alpha 480 SL (demo), page 3; Spray rule 12, as typed");
+    // Where the air of the day is typed, a law on it is judged as a label is.
+    with_law.passes["p"].growing.air = Some(q("90 °F"));
+    let told = found(&with_law, "Spray rule 12 asks for air of at most 85 °F; 90 °F is expected").unwrap();
+    assert_eq!((told.level, told.basis), (Level::Stop, Basis::Law("Spray rule 12".to_owned())));
+    with_law.passes["p"].growing.air = Some(q("70 °F"));
+    assert_eq!(found(&with_law, "asks for air"), None);
+    with_law.products["a"].label.clear();
+    with_law.passes["p"].growing.air = None;
+    let told = found(&with_law, "The laws ask on the day: air at most 85 °F").unwrap();
+    assert_eq!(told.basis, Basis::Law("Spray rule 12".to_owned()));
     // A farm without place or forecast hears nothing of either.
     farm.place = None;
     farm.forecast.hours.clear();
@@ -797,6 +940,62 @@ fn a_record_outside_a_limit_is_told() {
     farm.products["a"].label.push(Statement::new(Says::NotToward { what: "vineyard".to_owned() }, "page 4"));
     let told = recorded(&mut farm, |record| record.wind_from = "S".to_owned());
     assert!(told[0].text.contains("with wind from S"), "{told:?}");
+}
+
+#[test]
+fn a_record_tells_what_was_measured_and_what_may_be_asked() {
+    // No gust was measured: wind alone tells of one only where it exceeds the gust's limit by itself.
+    let mut farm = saying(wind("20 mph", None, Some("10 mph")));
+    assert!(recorded(&mut farm, |record| record.wind = Some(q("9 mph"))).is_empty());
+    let told = recorded(&mut farm, |record| record.wind = Some(q("14 mph")));
+    let of_gusts = |told: &[Finding]| {
+        let is = |finding: &&Finding| finding.level == Level::Check && finding.text.contains("gusts at most 10 mph");
+        told.iter().find(is).unwrap().text.clone()
+    };
+    assert!(of_gusts(&told).contains("sprayed in wind of 14 mph, which no gust falls below"), "{told:?}");
+    assert!(told.iter().all(|finding| !finding.text.contains("with gusts of")), "{told:?}");
+    let told = recorded(&mut farm, |record| (record.wind, record.gust) = (Some(q("8 mph")), Some(q("12 mph"))));
+    assert!(of_gusts(&told).contains("sprayed with gusts of 12 mph"), "{told:?}");
+
+    // A limit in warm air goes by what was measured, not by what was typed for the pass.
+    let mut farm = saying(wind("5 mph", None, None));
+    farm.products["a"].label[0].when.push(When::WarmerThan(q("77 °F")));
+    farm.passes["p"].growing.air = Some(q("95 °F"));
+    let mut of_wind = |air: Option<&str>| {
+        let told = recorded(&mut farm, |record| {
+            (record.wind, record.temperature) = (Some(q("6 mph")), air.map(q));
+            record.pass = Some("p".to_owned());
+        });
+        let label = |finding: &Finding| matches!(finding.basis, Basis::Label(_)).then(|| finding.text.clone());
+        told.iter().find_map(label)
+    };
+    assert_eq!(of_wind(Some("70 °F")), None);
+    assert!(of_wind(Some("80 °F")).unwrap().ends_with("asks for wind at most 5 mph warmer than 77 °F"));
+    assert!(
+        of_wind(None).unwrap().ends_with("may ask for wind at most 5 mph warmer than 77 °F; the air was not measured")
+    );
+
+    // Droplets of which it cannot be told whether they are asked for.
+    let coarse = Says::Droplets { finest: tankard_core::farm::Droplets::Coarse, coarsest: None };
+    let mut farm = saying(coarse);
+    let mut of_droplets = |when: Option<When>, air: Option<&str>| {
+        farm.products["a"].label[0].when = when.into_iter().collect();
+        let told = recorded(&mut farm, |record| {
+            record.droplets = Some(tankard_core::farm::Droplets::Medium);
+            record.temperature = air.map(q);
+        });
+        told.into_iter().find(|finding| finding.text.contains("droplets")).map(|finding| finding.text)
+    };
+    assert!(of_droplets(None, None).unwrap().ends_with("as typed asks for coarse or coarser"));
+    assert!(
+        of_droplets(Some(When::Weed("kochia".to_owned())), None)
+            .unwrap()
+            .ends_with("as typed may ask for coarse or coarser against kochia")
+    );
+    let warm = || Some(When::WarmerThan(q("77 °F")));
+    assert!(of_droplets(warm(), None).unwrap().contains("may ask for coarse or coarser warmer than 77 °F"));
+    assert!(of_droplets(warm(), Some("80 °F")).unwrap().contains("as typed asks for coarse"));
+    assert_eq!(of_droplets(warm(), Some("70 °F")), None);
 }
 
 #[test]

@@ -51,6 +51,20 @@ impl Basis {
         if source == Self::Practice.source() { Self::Practice } else { Self::Published(source.to_owned()) }
     }
 
+    /// Of several labels and laws at once, each named as it is; where a law is among them it is a law's.
+    pub(crate) fn of_all(all: &[Self]) -> Self {
+        let all = crate::label::once(all.iter());
+        let joined = |each: fn(&Self) -> String| all.iter().map(|basis| each(basis)).collect::<Vec<_>>().join("; ");
+        if all.iter().any(|basis| matches!(basis, Self::Law(_))) {
+            Self::Law(joined(|basis| match basis {
+                Self::Label(source) => format!("label of {source}"),
+                other => other.source().to_owned(),
+            }))
+        } else {
+            Self::Label(joined(|basis| basis.source().to_owned()))
+        }
+    }
+
     /// The kind, as the machine-readable plan names it.
     pub const fn kind(&self) -> &'static str {
         match self {

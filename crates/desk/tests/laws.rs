@@ -80,16 +80,20 @@ fn each_kind_that_is_offered_can_be_typed_and_is_read_out() {
         ("droplets", "boom height", Says::BoomHeight { most: q("0 in") }, "boom height at most 0 in"),
         ("boom height", "ground speed", Says::GroundSpeed { most: q("0 mph") }, "ground speed at most 0 mph"),
         ("ground speed", "Delta T", Says::DeltaT { least: None, most: None }, "nothing typed yet"),
-        ("Delta T", "buffer", Says::Buffer { to: String::new(), width: q("0 ft") }, "buffer of 0 ft"),
+        ("Delta T", "spray volume", Says::Carrier { least: None, most: None }, "nothing typed yet"),
+        ("spray volume", "buffer", Says::Buffer { to: String::new(), width: q("0 ft") }, "buffer of 0 ft"),
         ("buffer", "wind toward", Says::NotToward { what: String::new() }, "nothing typed yet"),
     ] {
         choose(&mut harness, &format!("it speaks of: {before}"), kind);
         assert_eq!(says(&harness), expected);
         harness.get_by_label(&format!("For group 4 in soybean: {words}"));
         // What no plan is held against says so.
-        let is_kept_alone = matches!(kind, "droplets" | "boom height" | "ground speed");
+        let is_kept_alone = kind == "spray volume";
         assert_eq!(harness.query_by_label_contains("does not hold plans against").is_some(), is_kept_alone, "{kind}");
     }
+    choose(&mut harness, "it speaks of: wind toward", "wear");
+    harness.get_by_label_contains("It stands on the load cards");
+    choose(&mut harness, "it speaks of: wear", "wind toward");
     put(&mut harness, "wind toward", "vineyards");
     assert_eq!(says(&harness), Says::NotToward { what: "vineyards".to_owned() });
     // Beside the whole sentence it stands in the list.

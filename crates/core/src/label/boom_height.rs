@@ -2,45 +2,40 @@
 //!
 //! It is counted from the nozzle to the top of the canopy, or to the ground where there is none (APVMA, definitions).
 
-use super::{Here, listed};
+use super::Here;
 use crate::farm::Id;
 use crate::farm::label::Says;
-use crate::finding::{Finding, Subject};
+use crate::finding::{Basis, Finding, Subject};
 use crate::quantity::{AsTyped, Quantity};
 
-/// The height of a pass against a product's label on a field. Where none is typed, says so through `open`, once for the pass.
-pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>, open: &mut Vec<(String, String)>) {
+/// The height of a pass against the labels and the laws on a field. Where none is typed, says so through `open`, once for the pass.
+pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>, open: &mut Vec<(String, Basis)>) {
     let units = here.farm.units;
     let height = here.pass.height_in(here.farm).map(AsTyped::value);
-    for spoken in here.spoken() {
+    for spoken in here.asked(|says| matches!(says, Says::BoomHeight { .. })) {
         let Says::BoomHeight { most } = &spoken.statement.says else { continue };
         let Some(height) = height else {
-            open.push((format!("{} ({})", most.show(units), here.product.name), spoken.at()));
+            open.push((format!("{} ({})", most.show(units), spoken.speaker.name()), spoken.basis()));
             continue;
         };
         if height.exceeds(most.value()) {
             let text = format!(
                 "{} asks for nozzles at most {} above what is sprayed; those of this pass are {}",
-                here.product.name,
+                spoken.speaker.name(),
                 most.show(units),
                 height.show(units)
             );
-            findings.push(
-                spoken.forbid(here.about_product(), text).hint("Lower the boom, and type the height of the pass."),
-            );
+            findings
+                .push(spoken.forbid(spoken.about(here), text).hint("Lower the boom, and type the height of the pass."));
         }
     }
 }
 
-/// One Check for all labels that limit the height where none is typed.
-pub(crate) fn not_typed(pass: &Id, open: Vec<(String, String)>) -> Option<Finding> {
-    let (asked, basis) = super::asked_once(open);
-    (!asked.is_empty()).then(|| {
-        Finding::check(
-            Subject::Pass(pass.clone()),
-            format!("The height of the boom is not typed; the labels ask for at most {}", listed(&asked)),
-            basis,
-        )
-        .hint("Type the height of the nozzles above the crop for the rig or the pass.")
-    })
+/// One Check for all that limit the height where none is typed.
+pub(crate) fn not_typed(pass: &Id, open: Vec<(String, Basis)>) -> Option<Finding> {
+    let (asked, basis) = super::asked_once(open, "at most ")?;
+    Some(
+        Finding::check(Subject::Pass(pass.clone()), format!("The height of the boom is not typed; {asked}"), basis)
+            .hint("Type the height of the nozzles above the crop for the rig or the pass."),
+    )
 }

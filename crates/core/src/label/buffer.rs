@@ -1,17 +1,22 @@
 //! Strips that a label keeps between the spray and a neighbour of the field.
 //!
-//! A neighbour is matched by its words alone: a label that says "creek" speaks of "creek" and "mill creek", not of "stream".
+//! A neighbour is matched by its words alone: a label that says "creek" speaks of "creek" and "mill creek", not of "stream". Words on
+//! the wind that match none are said to be open.
 
-use super::Here;
+use super::{Here, Spoken, listed};
 use crate::farm::label::Says;
 use crate::finding::Finding;
 use crate::quantity::{AsTyped, Quantity};
 
 /// The widest strip that a product keeps to each neighbour of a field.
 pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
+    for spoken in here.asked(|says| matches!(says, Says::NotToward { .. })) {
+        findings.extend(open(here, &spoken));
+    }
+    let strips: Vec<Spoken> = here.asked(|says| matches!(says, Says::Buffer { .. })).collect();
     for neighbour in &here.field.neighbours {
-        let widest = here
-            .spoken()
+        let widest = strips
+            .iter()
             .filter_map(|spoken| match &spoken.statement.says {
                 Says::Buffer { to, width } if means(to, &neighbour.what) => Some((width.value(), spoken)),
                 _ => None,
@@ -28,10 +33,10 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
             side => format!("on the {side} of"),
         };
         let (asked, what, field) = (width.show(units), neighbour.what.trim(), &here.field.name);
-        let (product, unsprayed) = (&here.product.name, here.field.unsprayed.is_some());
+        let (who, unsprayed) = (spoken.speaker.name(), here.field.unsprayed.is_some());
         let (text, hint) = match distance {
             Some(distance) => (
-                format!("{product} keeps {asked} from {what}; that {side} {field} is {} away", distance.show(units)),
+                format!("{who} keeps {asked} from {what}; that {side} {field} is {} away", distance.show(units)),
                 format!(
                     "Leave a strip of {} unsprayed along that edge{}.",
                     (width - distance).show(units),
@@ -39,13 +44,38 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
                 ),
             ),
             None => (
-                format!("{product} keeps {asked} from {what}; how far that {side} {field} lies off is not typed"),
+                format!("{who} keeps {asked} from {what}; how far that {side} {field} lies off is not typed"),
                 "Type how far it lies from the edge on the field's page, or leave the strip.".to_owned(),
             ),
         };
-        let text = if spoken.doubt.is_empty() { text } else { format!("{text}; the label says so {}", spoken.doubt) };
-        findings.push(Finding::check(here.about_field(), text, spoken.basis()).hint(hint));
+        findings.push(Finding::check(here.about_field(), spoken.with_doubt(text), spoken.basis()).hint(hint));
     }
+}
+
+/// What cannot be told of a statement on the wind: which of the neighbours of the field its words mean, where they match none.
+fn open(here: &Here, spoken: &Spoken) -> Option<Finding> {
+    let Says::NotToward { what } = &spoken.statement.says else { return None };
+    let names = || here.field.neighbours.iter().map(|neighbour| neighbour.what.trim()).filter(|name| !name.is_empty());
+    if what.trim().is_empty() || names().any(|name| means(what, name)) {
+        return None;
+    }
+    let (who, what, field) = (spoken.speaker.name(), what.trim(), &here.field.name);
+    let beside: Vec<String> = super::once(names().map(str::to_owned));
+    let (text, hint) = if beside.is_empty() {
+        (
+            format!("{who} speaks of wind toward {what}; what lies beside {field} is not typed"),
+            "Type its neighbours with their sides on the field's page, or look around it before the pass.",
+        )
+    } else {
+        (
+            format!(
+                "{who} speaks of wind toward {what}; which of the neighbours of {field} that means cannot be told by its words: {}",
+                listed(&beside)
+            ),
+            "Name the neighbour that is meant in the label's words on the field's page, or look to the wind yourself.",
+        )
+    };
+    Some(Finding::check(here.about_field(), spoken.with_doubt(text), spoken.basis()).hint(hint))
 }
 
 /// Whether a label's words mean a neighbour. They may list several things, apart by commas or "or".

@@ -5,7 +5,7 @@
 
 use jiff::civil::Date;
 
-use super::{Here, Spoken};
+use super::{Here, Spoken, by_crop};
 use crate::farm::label::{MonthDay, Says};
 use crate::finding::Finding;
 
@@ -28,14 +28,16 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
             findings.push(outside(here, &spoken, &words));
         }
     }
-    if windows.iter().any(|(.., inside)| *inside) {
-        return;
-    }
-    let all: Vec<&str> = windows.iter().map(|(_, words, _)| words.as_str()).collect();
-    let all = all.join(" or ");
-    // A window that may not speak weakens what all of them forbid.
-    if let Some((spoken, ..)) = windows.iter().max_by_key(|(spoken, ..)| !spoken.doubt.is_empty()) {
-        findings.push(outside(here, spoken, &all));
+    for of_crop in by_crop(&windows, |(spoken, ..)| spoken.statement, here.field) {
+        if of_crop.iter().any(|(.., inside)| *inside) {
+            continue;
+        }
+        let all: Vec<&str> = of_crop.iter().map(|(_, words, _)| words.as_str()).collect();
+        let all = all.join(" or ");
+        // A window that may not speak weakens what all of them forbid.
+        if let Some((spoken, ..)) = of_crop.iter().max_by_key(|(spoken, ..)| !spoken.doubt.is_empty()) {
+            findings.push(outside(here, spoken, &all));
+        }
     }
 }
 

@@ -1,10 +1,10 @@
 //! Droplet classes that the labels ask for, against the class of the pass: the one typed for it, else that of its nozzle set at
 //! the setting's pressure, else the one typed for a rig without sets.
 
-use super::{Here, listed};
+use super::Here;
 use crate::farm::label::Says;
 use crate::farm::{Droplets, Farm, Pass, Rig};
-use crate::finding::{Finding, Subject};
+use crate::finding::{Basis, Finding, Subject};
 use crate::quantity::{CarrierRate, Quantity};
 use crate::rig::setting::{self, Classes};
 use crate::rig::{nozzle, set_of};
@@ -66,12 +66,12 @@ pub(crate) fn of_the_pass(farm: &Farm, pass: &Pass, carrier: CarrierRate) -> OfP
 }
 
 /// The droplet classes of a product on a field. Where they are not known, says so through `open`, once for the pass.
-pub(crate) fn judge(here: &Here, classes: &OfPass, findings: &mut Vec<Finding>, open: &mut Vec<(String, String)>) {
-    for spoken in here.spoken() {
+pub(crate) fn judge(here: &Here, classes: &OfPass, findings: &mut Vec<Finding>, open: &mut Vec<(String, Basis)>) {
+    for spoken in here.asked(|says| matches!(says, Says::Droplets { .. })) {
         let Says::Droplets { finest, coarsest } = spoken.statement.says else { continue };
-        let asked = words(finest, coarsest);
+        let (asked, who) = (words(finest, coarsest), spoken.speaker.name());
         let OfPass::Known(classes) = classes else {
-            open.push((format!("{asked} ({})", here.product.name), spoken.at()));
+            open.push((format!("{asked} ({who})"), spoken.basis()));
             continue;
         };
         // A class that was typed must be typed anew; one of a set follows from its setting.
@@ -93,15 +93,14 @@ pub(crate) fn judge(here: &Here, classes: &OfPass, findings: &mut Vec<Finding>, 
         } else {
             continue;
         };
-        let theirs =
-            format!("{} asks for {asked} droplets; those of this pass are {}", here.product.name, classes.words());
+        let theirs = format!("{who} asks for {asked} droplets; those of this pass are {}", classes.words());
         // Between two lines of the table it may be the one class or the other.
         let surely = classes.coarsest < finest || coarsest.is_some_and(|coarsest| classes.finest > coarsest);
         findings.push(if surely {
-            spoken.forbid(here.about_product(), format!("{theirs}, which is {word}")).hint(hint)
+            spoken.forbid(spoken.about(here), format!("{theirs}, which is {word}")).hint(hint)
         } else {
             Finding::check(
-                here.about_product(),
+                spoken.about(here),
                 format!("{theirs}, between two lines of the nozzle maker's table, which may be {word}"),
                 spoken.basis(),
             )
@@ -114,12 +113,9 @@ fn has_sets(rig: &Rig) -> bool {
     !rig.sets.is_empty()
 }
 
-/// One Check for all labels that ask for a class where none is known.
-pub(crate) fn not_typed(pass: &crate::farm::Id, classes: &OfPass, open: Vec<(String, String)>) -> Option<Finding> {
+/// One Check for all that ask for a class where none is known.
+pub(crate) fn not_typed(pass: &crate::farm::Id, classes: &OfPass, open: Vec<(String, Basis)>) -> Option<Finding> {
     let OfPass::NotKnown(why, hint) = classes else { return None };
-    let (asked, basis) = super::asked_once(open);
-    (!asked.is_empty()).then(|| {
-        Finding::check(Subject::Pass(pass.clone()), format!("{why}; the labels ask for {}", listed(&asked)), basis)
-            .hint(*hint)
-    })
+    let (asked, basis) = super::asked_once(open, "")?;
+    Some(Finding::check(Subject::Pass(pass.clone()), format!("{why}; {asked}"), basis).hint(*hint))
 }

@@ -21,7 +21,7 @@ pub fn months_after(day: Date, months: u32) -> Option<Date> {
 }
 
 /// The earliest day of harvest that a product allows on a field, with the days and where they stand. A statement whose
-/// condition or stage cannot be told counts.
+/// crop, condition or stage cannot be told counts.
 pub(crate) fn earliest(
     product: &Product,
     field: &Field,
@@ -65,7 +65,10 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
         findings.push(
             Finding::note(
                 here.about_product(),
-                format!("{} may not be harvested before {earliest}: {product} keeps {most} days", field.name),
+                doubtful.with_doubt(format!(
+                    "{} may not be harvested before {earliest}: {product} keeps {most} days",
+                    field.name
+                )),
                 doubtful.basis(),
             )
             .hint("Type the expected day of harvest on the field's page to have this judged."),

@@ -2,8 +2,8 @@
 
 use super::when::Situation;
 use super::{Bound, End, Here};
-use super::{applications, boom_height, buffer, carrier, dates, droplets, ground_speed, groups, harvest, partners};
-use super::{plant_back, rate, re_entry, restricted, season, stage, typed, weather};
+use super::{applications, boom_height, buffer, carrier, dates, droplets, ground_speed, groups, harvest, laws};
+use super::{partners, plant_back, rate, re_entry, restricted, season, stage, typed, weather};
 use crate::farm::{Farm, Id, Pass};
 use crate::finding::Finding;
 use crate::mix::choice;
@@ -52,6 +52,7 @@ pub(crate) fn judge(
             applications::judge(&here, findings, workings);
             partners::judge(&here, findings);
             buffer::judge(&here, findings);
+            laws::judge(&here, findings);
             weather::temperature(&here, findings);
             typed::judge(&line.product, product, field, findings);
             season.judge(line, &here, findings, workings, &mut bounds);

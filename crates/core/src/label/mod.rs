@@ -2,7 +2,8 @@
 //!
 //! One file a limit. Each takes what it needs from the plan and gives findings; none changes a number, but some say how
 //! far the rounding may go. A statement speaks where its crop, its stages and its conditions fit. Where one of these cannot
-//! be told it is taken to speak, and what it would forbid becomes a Check.
+//! be told it is taken to speak, and what it would forbid becomes a Check. Some of what laws say is held against plans as the
+//! labels are; `laws.rs` says what.
 
 pub(crate) mod applications;
 pub(crate) mod boom_height;
@@ -13,6 +14,7 @@ pub(crate) mod droplets;
 pub(crate) mod ground_speed;
 pub mod groups;
 pub mod harvest;
+pub mod laws;
 pub(crate) mod limits;
 pub mod names;
 pub(crate) mod partners;
@@ -28,7 +30,8 @@ pub mod when;
 
 use when::Situation;
 
-use crate::farm::{Farm, Field, Id, Pass, Product, Statement};
+use crate::farm::label::{Says, When};
+use crate::farm::{Farm, Field, Id, Law, Pass, Product, Statement};
 use crate::finding::{Basis, Finding, Subject};
 use crate::quantity::{AmountPerArea, Area, CarrierRate};
 
@@ -65,10 +68,18 @@ pub(crate) struct Here<'a> {
 }
 
 impl<'a> Here<'a> {
-    /// The statements that speak here, or may.
+    /// The statements of the label that speak here, or may.
     pub(crate) fn spoken(&self) -> impl Iterator<Item = Spoken<'a>> + use<'a> {
         let (field, situation, product) = (self.field, self.situation, self.product);
-        product.label.iter().filter_map(move |statement| Spoken::of(product, statement, field, situation))
+        let speaker = Speaker::Label(product);
+        product.label.iter().filter_map(move |statement| Spoken::of(speaker, statement, field, situation))
+    }
+
+    /// The statements of a kind that speak here, or may: those of the label, then those of the laws of the day.
+    pub(crate) fn asked(&self, wanted: fn(&Says) -> bool) -> impl Iterator<Item = Spoken<'a>> + use<'a> {
+        let (field, situation) = (self.field, self.situation);
+        laws::binding(self.farm, self.product, self.pass.date, wanted)
+            .filter_map(move |(speaker, statement)| Spoken::of(speaker, statement, field, situation))
     }
 
     pub(crate) fn about_product(&self) -> Subject {
@@ -80,41 +91,99 @@ impl<'a> Here<'a> {
     }
 }
 
+/// Who says a statement.
+#[derive(Clone, Copy, Debug)]
+pub(crate) enum Speaker<'a> {
+    /// The label of a product.
+    Label(&'a Product),
+    /// A law that binds the product.
+    Law(&'a Law),
+}
+
+impl Speaker<'_> {
+    /// The product's name, or the rule's.
+    pub(crate) fn name(self) -> String {
+        match self {
+            Self::Label(product) => product.name.clone(),
+            Self::Law(law) => law.source(),
+        }
+    }
+
+    /// Where one of its statements stands.
+    pub(crate) fn basis(self, statement: &Statement) -> Basis {
+        match self {
+            Self::Label(product) => Basis::Label(place(product, statement)),
+            Self::Law(law) => {
+                let since = law.since.map_or_else(String::new, |day| format!(", since {day}"));
+                Basis::Law(format!("{}{since}", law.source()))
+            }
+        }
+    }
+}
+
 /// A statement that speaks of a product on a field, or may.
 #[derive(Clone, Debug)]
 pub(crate) struct Spoken<'a> {
     pub(crate) statement: &'a Statement,
-    pub(crate) product: &'a Product,
-    /// What cannot be told about its stages and conditions, in words; empty where it surely speaks.
+    pub(crate) speaker: Speaker<'a>,
+    /// What cannot be told about its crop, stages and conditions, in words; empty where it surely speaks.
     pub(crate) doubt: String,
 }
 
 impl<'a> Spoken<'a> {
     pub(crate) fn of(
-        product: &'a Product,
+        speaker: Speaker<'a>,
         statement: &'a Statement,
         field: &Field,
         situation: &Situation,
     ) -> Option<Self> {
-        let stage = match speaks(statement, field) {
-            Speaks::OtherCrop | Speaks::OtherStage => return None,
-            Speaks::Unclear => Some(stage::range(statement)),
-            Speaks::Yes => None,
-        };
-        if when::holds(&statement.when, situation) == Some(false) {
-            return None;
-        }
-        let doubts: Vec<String> = stage.into_iter().chain(when::doubts(&statement.when, situation)).collect();
-        Some(Self { statement, product, doubt: doubts.join(" and ") })
+        Self::but_for(speaker, statement, field, situation, |_| false)
     }
 
-    /// Where it stands.
+    /// The same with some of its conditions left to whoever asks.
+    pub(crate) fn but_for(
+        speaker: Speaker<'a>,
+        statement: &'a Statement,
+        field: &Field,
+        situation: &Situation,
+        left: fn(&When) -> bool,
+    ) -> Option<Self> {
+        if matches!(speaks(statement, field), Speaks::OtherCrop | Speaks::OtherStage) {
+            return None;
+        }
+        let when = || statement.when.iter().filter(|when| !left(when));
+        if when::holds(when(), situation) == Some(false) {
+            return None;
+        }
+        let doubts: Vec<String> =
+            unclear(statement, field).into_iter().chain(when::doubts(when(), situation)).collect();
+        Some(Self { statement, speaker, doubt: doubts.join(" and ") })
+    }
+
+    /// Where it stands on the label.
     pub(crate) fn at(&self) -> String {
-        place(self.product, self.statement)
+        self.basis().source().to_owned()
     }
 
     pub(crate) fn basis(&self) -> Basis {
-        Basis::Label(self.at())
+        self.speaker.basis(self.statement)
+    }
+
+    /// What a finding on it is about: the product whose label says it, or the pass that a law binds.
+    pub(crate) fn about(&self, here: &Here) -> Subject {
+        match self.speaker {
+            Speaker::Label(_) => here.about_product(),
+            Speaker::Law(_) => Subject::Pass(here.pass_id.clone()),
+        }
+    }
+
+    /// A text with what cannot be told about whether the statement speaks.
+    pub(crate) fn with_doubt(&self, text: String) -> String {
+        match self.speaker {
+            _ if self.doubt.is_empty() => text,
+            Speaker::Label(_) => format!("{text}; the label says so {}", self.doubt),
+            Speaker::Law(_) => format!("{text}; the rule says so {}", self.doubt),
+        }
     }
 
     /// A Stop, or a Check where it cannot be told whether the statement speaks.
@@ -129,7 +198,8 @@ pub(crate) fn forbid(doubt: &str, about: Subject, text: impl Into<String>, basis
     if doubt.is_empty() {
         Finding::stop(about, text, basis)
     } else {
-        Finding::check(about, format!("{text}; the label says so {doubt}, which cannot be told here"), basis)
+        let who = if matches!(basis, Basis::Law(_)) { "rule" } else { "label" };
+        Finding::check(about, format!("{text}; the {who} says so {doubt}, which cannot be told here"), basis)
     }
 }
 
@@ -153,10 +223,24 @@ pub(crate) fn once<T: PartialEq>(all: impl IntoIterator<Item = T>) -> Vec<T> {
     seen
 }
 
-/// What several labels ask of a thing that is not typed, and where they do, each once.
-pub(crate) fn asked_once(open: Vec<(String, String)>) -> (Vec<String>, Basis) {
-    let (asked, places): (Vec<String>, Vec<String>) = open.into_iter().unzip();
-    (once(asked), Basis::Label(once(places).join("; ")))
+/// What labels and laws ask of a thing that is not typed, in words: "the labels ask for at most 24 in (Alpha)"; and where they do.
+/// `None` where none asks.
+pub(crate) fn asked_once(open: Vec<(String, Basis)>, most: &str) -> Option<(String, Basis)> {
+    let (asked, places): (Vec<String>, Vec<Basis>) = open.into_iter().unzip();
+    let words = format!("{} ask for {most}{}", who(&places), listed(&once(asked)));
+    (!places.is_empty()).then(|| (words, Basis::of_all(&places)))
+}
+
+/// Who asks, by where it stands: "the labels", "the laws", or both.
+pub(crate) fn who(places: &[Basis]) -> &'static str {
+    let is_law = |basis: &Basis| matches!(basis, Basis::Law(_));
+    if !places.iter().any(is_law) {
+        "the labels"
+    } else if places.iter().all(is_law) {
+        "the laws"
+    } else {
+        "the labels and laws"
+    }
 }
 
 /// Where a statement stands: the product's name and the page.
@@ -171,22 +255,51 @@ pub(crate) enum Speaks {
     Yes,
     /// The crop is another one.
     OtherCrop,
-    /// The crop fits, the stage lies outside.
+    /// The crop fits or may, the stage lies outside.
     OtherStage,
-    /// The crop fits; the stage cannot be compared.
+    /// The crop is not typed, or the stage cannot be compared.
     Unclear,
 }
 
 /// Whether a statement speaks of the crop on a field at its stage.
 pub(crate) fn speaks(statement: &Statement, field: &Field) -> Speaks {
-    if !for_crop(statement, field) {
+    let crop_told = crop_doubt(statement, field).is_none();
+    if crop_told && !for_crop(statement, field) {
         return Speaks::OtherCrop;
     }
     match stage::within(&field.crop, &field.stage, &statement.from_stage, &statement.to_stage) {
-        Some(true) => Speaks::Yes,
+        Some(true) if crop_told => Speaks::Yes,
         Some(false) => Speaks::OtherStage,
-        None => Speaks::Unclear,
+        Some(true) | None => Speaks::Unclear,
     }
+}
+
+/// What cannot be told about the crop and the stages of a statement, each in words.
+pub(crate) fn unclear(statement: &Statement, field: &Field) -> Vec<String> {
+    let stage = stage::is_unclear(statement, field).then(|| stage::range(statement));
+    crop_doubt(statement, field).into_iter().chain(stage).collect()
+}
+
+/// For which crop a statement speaks, in words, where the crop of the field is not typed.
+pub(crate) fn crop_doubt(statement: &Statement, field: &Field) -> Option<String> {
+    let crop = statement.crop.trim();
+    (!crop.is_empty() && field.crop.trim().is_empty())
+        .then(|| format!("for {crop} (the crop of {} is not typed)", field.name))
+}
+
+/// Statements of which one that fits is enough. Where the crop of the field is not typed, what is said for each crop stands apart,
+/// with what is said for all.
+pub(crate) fn by_crop<'t, T>(all: &'t [T], of: impl Fn(&T) -> &Statement, field: &Field) -> Vec<Vec<&'t T>> {
+    let open = all.iter().map(&of).filter(|statement| crop_doubt(statement, field).is_some());
+    let crops: Vec<String> = once(open.map(|statement| statement.crop.trim().to_owned()));
+    if crops.is_empty() {
+        return vec![all.iter().collect()];
+    }
+    let of_crop = |crop: &String| {
+        let fits = |one: &&T| [crop.as_str(), ""].contains(&of(one).crop.trim());
+        all.iter().filter(fits).collect()
+    };
+    crops.iter().map(of_crop).collect()
 }
 
 /// Whether a statement is for every crop or for the field's. A statement may list several, apart by commas.

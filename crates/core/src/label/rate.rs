@@ -1,6 +1,6 @@
 //! The rate of one application, against the label's range for crop and stage.
 
-use super::{Here, Speaks, forbid, place, speaks, when};
+use super::{Here, Speaks, crop_doubt, forbid, place, speaks, stage, when};
 use crate::farm::label::Says;
 use crate::finding::{Basis, Finding};
 use crate::mix::line::{PlannedLine, per_area};
@@ -11,7 +11,7 @@ struct Range {
     most: Option<AmountPerArea>,
     shown: String,
     at: String,
-    /// What cannot be told of its conditions.
+    /// What cannot be told of its crop and its conditions.
     doubt: String,
 }
 
@@ -26,8 +26,8 @@ fn ranges(here: &Here, units: Units, findings: Option<&mut Vec<Finding>>) -> (Ve
         any = true;
         match speaks(statement, field) {
             Speaks::OtherCrop | Speaks::OtherStage => continue,
-            Speaks::Unclear => unclear = Some(place(product, statement)),
-            Speaks::Yes => {}
+            Speaks::Unclear if stage::is_unclear(statement, field) => unclear = Some(place(product, statement)),
+            Speaks::Unclear | Speaks::Yes => {}
         }
         if when::holds(&statement.when, here.situation) == Some(false) {
             continue;
@@ -49,7 +49,8 @@ fn ranges(here: &Here, units: Units, findings: Option<&mut Vec<Finding>>) -> (Ve
             (None, Some(most)) => format!("at most {}", most.show(units)),
             (None, None) => continue,
         };
-        let doubt = when::doubts(&statement.when, here.situation).join(" and ");
+        let doubts = crop_doubt(statement, field).into_iter().chain(when::doubts(&statement.when, here.situation));
+        let doubt = doubts.collect::<Vec<_>>().join(" and ");
         fitting.push(Range { least: least_amount, most: most_amount, shown, at: place(product, statement), doubt });
     }
     if let Some(findings) = findings {
@@ -135,10 +136,11 @@ pub(crate) fn judge(line: &PlannedLine, here: &Here, findings: &mut Vec<Finding>
     if fitting.iter().all(|range| under(&range))
         && let Some(range) = fitting.first()
     {
+        let doubt = if range.doubt.is_empty() { String::new() } else { format!(" {}", range.doubt) };
         findings.push(
             Finding::check(
                 about(),
-                format!("{} is planned at {planned} on {crop}, below its label's {}", product.name, range.shown),
+                format!("{} is planned at {planned} on {crop}, below its label's {}{doubt}", product.name, range.shown),
                 Basis::Label(range.at.clone()),
             )
             .hint("Less than the label's rate may fail, and it breeds resistance."),

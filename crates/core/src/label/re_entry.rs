@@ -23,7 +23,7 @@ pub(crate) fn judge(all: &[Here], findings: &mut Vec<Finding>) {
         Subject::Pass(here.pass_id.clone()),
         format!(
             "Nobody enters without protection for {hours} h after the last of the spray{when}, by the label of {}",
-            spoken.product.name
+            spoken.speaker.name()
         ),
         Basis::Label(spoken.at()),
     ));

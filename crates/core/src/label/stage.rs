@@ -5,9 +5,9 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-use super::{Here, for_crop, forbid, place, when};
-use crate::farm::Statement;
+use super::{Here, by_crop, crop_doubt, for_crop, forbid, place, when};
 use crate::farm::label::Says;
+use crate::farm::{Field, Statement};
 use crate::finding::{Basis, Finding};
 use crate::words::plain;
 
@@ -127,6 +127,11 @@ pub fn within(crop: &str, stage: &str, from: &str, to: &str) -> Option<bool> {
     }
 }
 
+/// Whether the stage of a field cannot be compared with the stages of a statement.
+pub(crate) fn is_unclear(statement: &Statement, field: &Field) -> bool {
+    within(&field.crop, &field.stage, &statement.from_stage, &statement.to_stage).is_none()
+}
+
 /// The stages of a statement in words: "from V2 to V8".
 pub(crate) fn range(statement: &Statement) -> String {
     match (statement.from_stage.trim(), statement.to_stage.trim()) {
@@ -138,25 +143,37 @@ pub(crate) fn range(statement: &Statement) -> String {
 
 /// The stage limits of a product on a field. Several windows for a crop are alternatives.
 pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
-    let (product, field) = (here.product, here.field);
-    let windows: Vec<&Statement> = product
+    let field = here.field;
+    let windows: Vec<&Statement> = here
+        .product
         .label
         .iter()
-        .filter(|statement| statement.says == Says::CropStage && for_crop(statement, field))
+        .filter(|statement| statement.says == Says::CropStage)
+        .filter(|statement| for_crop(statement, field) || crop_doubt(statement, field).is_some())
         .filter(|statement| when::holds(&statement.when, here.situation) != Some(false))
         .collect();
+    for of_crop in by_crop(&windows, |statement| *statement, field) {
+        of_windows(here, &of_crop, findings);
+    }
+}
+
+fn of_windows(here: &Here, windows: &[&&Statement], findings: &mut Vec<Finding>) {
+    let (product, field) = (here.product, here.field);
     let Some(first) = windows.first() else { return };
-    // A window whose condition cannot be told weakens what all of them forbid.
+    // A window whose crop or condition cannot be told weakens what all of them forbid.
     let doubt = windows
         .iter()
-        .map(|statement| when::doubts(&statement.when, here.situation).join(" and "))
+        .map(|statement| {
+            let doubts = crop_doubt(statement, field).into_iter().chain(when::doubts(&statement.when, here.situation));
+            doubts.collect::<Vec<_>>().join(" and ")
+        })
         .find(|doubt| !doubt.is_empty())
         .unwrap_or_default();
     let ranges: Vec<String> = windows.iter().map(|statement| range(statement)).collect();
     let ranges = ranges.join(" or ");
     let basis = |statement: &Statement| Basis::Label(place(product, statement));
     let about = || here.about_field();
-    let fits = |statement: &&&Statement| within(&field.crop, &field.stage, &statement.from_stage, &statement.to_stage);
+    let fits = |statement: &Statement| within(&field.crop, &field.stage, &statement.from_stage, &statement.to_stage);
     if let Some(open) = windows.iter().find(|statement| fits(statement) == Some(true)) {
         // Within a leaf of the last stage allowed, a few days' growth end it.
         if Stage::read(&field.stage).zip(Stage::read(&open.to_stage)).is_some_and(|(now, last)| last.is_near(now)) {
@@ -169,7 +186,7 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
                 .hint("Look at the crop again before the tank is filled."),
             );
         }
-    } else if windows.iter().any(|statement| fits(&statement).is_none()) {
+    } else if windows.iter().any(|statement| fits(statement).is_none()) {
         let stage =
             if field.stage.is_empty() { "without a stage".to_owned() } else { format!("at \"{}\"", field.stage) };
         findings.push(

@@ -1,6 +1,6 @@
 //! What the label of a product does not say as it is typed, so that silence is not taken for consent.
 
-use super::for_crop;
+use super::{crop_doubt, for_crop};
 use crate::farm::label::Says;
 use crate::farm::{Field, Id, Product, Statement};
 use crate::finding::{Basis, Finding, Subject};
@@ -16,7 +16,8 @@ const NEEDED: [Kind; 3] = [
 ];
 
 /// Kinds of statement that limit, with the word for each.
-const LIMITS: [Kind; 6] = [
+const LIMITS: [Kind; 7] = [
+    (|says| matches!(says, Says::Rate { .. }), "rate"),
     (|says| matches!(says, Says::Carrier { .. }), "spray volume"),
     (|says| matches!(says, Says::CropStage), "crop stage"),
     (|says| matches!(says, Says::SeasonTotal { .. } | Says::ActiveSeasonTotal { .. }), "most a season"),
@@ -25,13 +26,12 @@ const LIMITS: [Kind; 6] = [
     (|says| matches!(says, Says::Dates { .. }), "dates"),
 ];
 
-/// Says what is missing for a pesticide, and what is typed for other crops only.
+/// Says what is missing for a pesticide, what is typed for other crops only, and what hangs on a crop that is not typed.
 pub(crate) fn judge(id: &Id, product: &Product, field: &Field, findings: &mut Vec<Finding>) {
     if !product.kind.is_pesticide() {
         return;
     }
     let about = || Subject::Product(id.clone());
-    let crop = if field.crop.trim().is_empty() { "a field without a crop" } else { field.crop.trim() };
     let missing: Vec<&str> = NEEDED
         .iter()
         .filter(|(is, _)| !product.label.iter().any(|statement| is(&statement.says)))
@@ -50,30 +50,37 @@ pub(crate) fn judge(id: &Id, product: &Product, field: &Field, findings: &mut Ve
     let of_kind = |is: fn(&Says) -> bool| -> Vec<&Statement> {
         product.label.iter().filter(|statement| is(&statement.says)).collect()
     };
-    let mut elsewhere: Vec<&str> = Vec::new();
+    let crop = field.crop.trim();
+    let mut words: Vec<&str> = Vec::new();
     let mut crops: Vec<&str> = Vec::new();
     for (is, word) in LIMITS {
         let typed = of_kind(is);
-        if !typed.is_empty() && !typed.iter().any(|statement| for_crop(statement, field)) {
-            elsewhere.push(word);
+        let open: Vec<&&Statement> = typed.iter().filter(|statement| crop_doubt(statement, field).is_some()).collect();
+        if !open.is_empty() {
+            words.push(word);
+            crops.extend(open.iter().map(|statement| statement.crop.trim()));
+        } else if word != "rate" && !typed.is_empty() && !typed.iter().any(|statement| for_crop(statement, field)) {
+            // Without a rate for the crop there is a Stop.
+            words.push(word);
             crops.extend(typed.iter().map(|statement| statement.crop.trim()));
         }
     }
-    if !elsewhere.is_empty() {
-        crops.sort_unstable();
-        crops.dedup();
-        findings.push(
-            Finding::check(
-                about(),
-                format!(
-                    "What the label of {} says on {} is typed for {} and not judged on {crop}",
-                    product.name,
-                    elsewhere.join(", "),
-                    crops.join(", ")
-                ),
-                Basis::Label(product.name.clone()),
-            )
-            .hint("Write the crop in the same way in both places, or type what the label says for it."),
-        );
+    if words.is_empty() {
+        return;
     }
+    crops.sort_unstable();
+    crops.dedup();
+    let said = format!("What the label of {} says on {} is", product.name, words.join(", "));
+    let (text, hint) = if crop.is_empty() {
+        (
+            format!("{said} for {}; the crop of {} is not typed", crops.join(", "), field.name),
+            "Type the crop on the field's page.",
+        )
+    } else {
+        (
+            format!("{said} typed for {} and not judged on {crop}", crops.join(", ")),
+            "Write the crop in the same way in both places, or type what the label says for it.",
+        )
+    };
+    findings.push(Finding::check(about(), text, Basis::Label(product.name.clone())).hint(hint));
 }

@@ -1,9 +1,10 @@
 //! What labels and laws ask of the weather. A temperature is judged where that of the day is typed; the rest is held against the
-//! forecast, hour by hour, and stands in one Note with the tightest of each where there is none for the day.
+//! forecast, hour by hour, and stands in one Note with the tightest of each where there is none for the day. A statement that speaks
+//! in warm or cold air alone goes by the air of the hour, not by that of the day.
 
-use super::when::Situation;
-use super::{Here, Spoken, forbid, names, once};
-use crate::farm::label::Says;
+use super::when::{self, Situation};
+use super::{Here, Speaker, Spoken, forbid, laws, who};
+use crate::farm::label::{Says, When};
 use crate::farm::{Farm, Field, Id, Pass, Product, Statement};
 use crate::finding::{Basis, Finding, Subject};
 use crate::quantity::{AsTyped, Quantity, Temperature};
@@ -14,16 +15,16 @@ use crate::weather::limits::{self, Kind};
 pub(crate) fn temperature(here: &Here, findings: &mut Vec<Finding>) {
     let Some(air) = here.pass.growing.air.as_ref().map(AsTyped::value) else { return };
     let units = here.farm.units;
-    for spoken in here.spoken() {
+    for spoken in here.asked(|says| matches!(says, Says::Temperature { .. })) {
         let Says::Temperature { least, most } = &spoken.statement.says else { continue };
         let mut broken = |word: &str, limit: &AsTyped<Temperature>, hint: &str| {
             let text = format!(
                 "{} asks for air of {word} {}; {} is expected at the warmest",
-                here.product.name,
+                spoken.speaker.name(),
                 limit.show(units),
                 air.show(units)
             );
-            findings.push(spoken.forbid(here.about_product(), text).hint(hint));
+            findings.push(spoken.forbid(spoken.about(here), text).hint(hint));
         };
         if let Some(most) = most
             && air > most.value()
@@ -42,7 +43,9 @@ pub(crate) fn temperature(here: &Here, findings: &mut Vec<Finding>) {
 #[derive(Clone, Debug)]
 pub(crate) struct Asked<'a> {
     pub(crate) says: &'a Says,
-    /// What cannot be told about its stages and conditions, in words; empty where it surely speaks.
+    /// The air in which alone it speaks.
+    pub(crate) air: Vec<When>,
+    /// What cannot be told about its crop, its stages and its other conditions, in words; empty where it surely speaks.
     pub(crate) doubt: String,
     pub(crate) basis: Basis,
 }
@@ -61,52 +64,36 @@ fn spoken<'a>(farm: &'a Farm, pass: &Pass, fields: &[&Field], wanted: fn(&Says) 
     let mut mix: Vec<(&'a Id, &'a Product)> =
         pass.mix.iter().filter_map(|line| farm.products.get_key_value(&line.product)).collect();
     mix.dedup_by_key(|(id, _)| *id);
-    let laws: Vec<_> = farm
-        .laws
-        .values()
-        .filter(|law| wanted(&law.says.says) && law.holds_on(pass.date))
-        .map(|law| {
-            let since = law.since.map_or_else(String::new, |day| format!(", since {day}"));
-            (law, Basis::Law(format!("{}{since}", law.source())))
-        })
-        .collect();
     let mut all: Vec<Asked<'a>> = Vec::new();
-    let mut of_laws: Vec<Asked<'a>> = Vec::new();
     for (id, product) in mix {
         let situation = Situation::new(farm, pass, id, product);
-        for statement in product.label.iter().filter(|statement| wanted(&statement.says)) {
-            speak(product, statement, fields, &situation, None, &mut all);
-        }
-        for (law, basis) in &laws {
-            if names::binds(law, product) {
-                speak(product, &law.says, fields, &situation, Some(basis), &mut of_laws);
-            }
+        for (speaker, statement) in laws::binding(farm, product, pass.date, wanted) {
+            speak(speaker, statement, fields, &situation, &mut all);
         }
     }
-    all.extend(of_laws);
+    all.sort_by_key(|asked| matches!(asked.basis, Basis::Law(_)));
     all
 }
 
 /// Adds a statement once where it surely speaks on a field, and once for each doubt.
 fn speak<'a>(
-    product: &'a Product,
+    speaker: Speaker<'a>,
     statement: &'a Statement,
     fields: &[&Field],
     situation: &Situation,
-    law: Option<&Basis>,
     all: &mut Vec<Asked<'a>>,
 ) {
     for field in fields {
-        let Some(spoken) = Spoken::of(product, statement, field, situation) else { continue };
+        let Some(spoken) = Spoken::but_for(speaker, statement, field, situation, when::is_on_air) else { continue };
         if !all.iter().any(|other| std::ptr::eq(other.says, &raw const statement.says) && other.doubt == spoken.doubt) {
-            let basis = law.cloned().unwrap_or_else(|| spoken.basis());
-            all.push(Asked { says: &statement.says, doubt: spoken.doubt, basis });
+            let air = statement.when.iter().filter(|when| when::is_on_air(when)).cloned().collect();
+            all.push(Asked { says: &statement.says, air, basis: spoken.basis(), doubt: spoken.doubt });
         }
     }
 }
 
-/// Whether a statement is one that the hours of a day are held against; of law no other is.
-pub const fn on_weather(says: &Says) -> bool {
+/// Whether a statement is one that the hours of a day are held against.
+pub(crate) const fn on_weather(says: &Says) -> bool {
     matches!(
         says,
         Says::Wind { .. }
@@ -129,27 +116,30 @@ pub(crate) fn on_the_day(all: &[Here], findings: &mut Vec<Finding>) {
     let limits = limits::asked(farm, pass, &fields);
     let about = || Subject::Pass(here.pass_id.clone());
     // Limits that surely hold stand first.
+    let open = Limit::doubts;
     let pairs = limits.iter().flat_map(|least| limits.iter().map(move |most| (least, most)));
     let clash = pairs.filter_map(|(least, most)| match (&least.kind, &most.kind) {
         (Kind::LeastWind(low), Kind::MostWind(high)) if low.exceeds(*high) => Some((least, most, low, high)),
         _ => None,
     });
     if let Some((least, most, low, high)) =
-        clash.min_by_key(|(least, most, ..)| !(least.doubt.is_empty() && most.doubt.is_empty()))
+        clash.min_by_key(|(least, most, ..)| !(open(least).is_empty() && open(most).is_empty()))
     {
-        findings.push(
-            forbid(
-                if least.doubt.is_empty() { &most.doubt } else { &least.doubt },
-                about(),
-                format!(
-                    "No wind suits this mix: one label asks for at least {}, another for at most {}",
-                    low.show(farm.units),
-                    high.show(farm.units)
-                ),
-                least.basis.clone(),
-            )
-            .hint("Split the pass."),
+        let doubtful = if open(least).is_empty() { most } else { least };
+        let one = |limit: &Limit| if matches!(limit.basis, Basis::Law(_)) { "a law" } else { "a label" };
+        let (asks_least, asks_most) = match (one(least), one(most)) {
+            ("a label", "a label") => ("one label", "another"),
+            ("a law", "a law") => ("one law", "another"),
+            both => both,
+        };
+        let text = format!(
+            "No wind suits this mix: {asks_least} asks for at least {}, {asks_most} for at most {}",
+            low.show(farm.units),
+            high.show(farm.units)
         );
+        let basis = Basis::of_all(&[least.basis.clone(), most.basis.clone()]);
+        let found = forbid(&open(doubtful), about(), text, doubtful.basis.clone());
+        findings.push(Finding { basis, ..found }.hint("Split the pass."));
     }
     if crate::weather::covers(farm, pass.date) {
         return;
@@ -160,15 +150,12 @@ pub(crate) fn on_the_day(all: &[Here], findings: &mut Vec<Finding>) {
         .filter(|limit| limit.asks && !(air_known && matches!(limit.kind, Kind::LeastAir(_) | Kind::MostAir(_))))
         .collect();
     if !said.is_empty() {
-        let places = once(said.iter().map(|limit| limit.basis.source()));
+        let places: Vec<Basis> = said.iter().map(|limit| limit.basis.clone()).collect();
         let words: Vec<&str> = said.iter().map(|limit| limit.text.as_str()).collect();
+        let who = who(&places).replacen('t', "T", 1);
         findings.push(
-            Finding::note(
-                about(),
-                format!("The labels ask on the day: {}", words.join(", ")),
-                Basis::Label(places.join("; ")),
-            )
-            .hint("Measure at the boom before starting."),
+            Finding::note(about(), format!("{who} ask on the day: {}", words.join(", ")), Basis::of_all(&places))
+                .hint("Measure at the boom before starting."),
         );
     }
 }

@@ -2,7 +2,8 @@
 
 use crate::farm::label::When;
 use crate::farm::{Farm, Id, Pass, Product};
-use crate::quantity::{AsTyped, CarrierRate};
+use crate::quantity::{AsTyped, CarrierRate, Temperature};
+use crate::weather::limits::warmer;
 
 /// What conditions are held against: a product in the mix of a pass, and what goes with it.
 #[derive(Clone, Debug)]
@@ -36,8 +37,17 @@ impl<'a> Situation<'a> {
 ///
 /// # Units
 /// Temperatures are held against the warmest air that is expected; the marks "heat" and "cold" of a pass name no degrees.
-pub fn holds(when: &[When], situation: &Situation) -> Option<bool> {
-    let all: Vec<Option<bool>> = when.iter().map(|when| one(when, situation)).collect();
+pub fn holds<'w>(when: impl IntoIterator<Item = &'w When>, situation: &Situation) -> Option<bool> {
+    at_once(when.into_iter().map(|when| one(when, situation)))
+}
+
+/// Whether conditions on the air hold in air of a temperature; `None` where that is not known.
+pub(crate) fn hold_in_air(when: &[When], air: Option<Temperature>) -> Option<bool> {
+    at_once(when.iter().map(|when| in_air(when, air)))
+}
+
+fn at_once(all: impl Iterator<Item = Option<bool>>) -> Option<bool> {
+    let all: Vec<Option<bool>> = all.collect();
     if all.contains(&Some(false)) {
         Some(false)
     } else if all.contains(&None) {
@@ -48,8 +58,22 @@ pub fn holds(when: &[When], situation: &Situation) -> Option<bool> {
 }
 
 /// The conditions that cannot be told for want of what they ask about, in words.
-pub(crate) fn doubts(when: &[When], situation: &Situation) -> Vec<String> {
-    when.iter().filter(|when| one(when, situation).is_none()).map(words).collect()
+pub(crate) fn doubts<'w>(when: impl IntoIterator<Item = &'w When>, situation: &Situation) -> Vec<String> {
+    when.into_iter().filter(|when| one(when, situation).is_none()).map(words).collect()
+}
+
+/// Whether a condition is on the air, which each hour has for itself.
+pub(crate) const fn is_on_air(when: &When) -> bool {
+    matches!(when, When::WarmerThan(_) | When::ColderThan(_))
+}
+
+/// Whether a condition holds as far as it is on the air; `None` where that is not known.
+fn in_air(when: &When, air: Option<Temperature>) -> Option<bool> {
+    match when {
+        When::WarmerThan(limit) => air.map(|air| warmer(air, limit.value())),
+        When::ColderThan(limit) => air.map(|air| warmer(limit.value(), air)),
+        _ => Some(true),
+    }
 }
 
 /// A condition in words: "in drought", "with group 1", "below 10 gal/ac of spray".
@@ -79,7 +103,6 @@ fn or_what<'a>(text: &'a str, empty: &'a str) -> &'a str {
 
 fn one(when: &When, situation: &Situation) -> Option<bool> {
     let growing = &situation.pass.growing;
-    let air = growing.air.as_ref().map(AsTyped::value);
     match when {
         When::Heat => Some(growing.heat),
         When::Cold => Some(growing.cold),
@@ -98,8 +121,7 @@ fn one(when: &When, situation: &Situation) -> Option<bool> {
         When::Carrier(kind) => Some(situation.pass.carrier_kind == *kind),
         When::CarrierBelow(limit) => situation.carrier.map(|carrier| limit.exceeds(carrier)),
         When::CarrierAbove(limit) => situation.carrier.map(|carrier| carrier.exceeds(limit.value())),
-        When::WarmerThan(limit) => air.map(|air| air > limit.value()),
-        When::ColderThan(limit) => air.map(|air| air < limit.value()),
+        When::WarmerThan(_) | When::ColderThan(_) => in_air(when, growing.air.as_ref().map(AsTyped::value)),
     }
 }
 

@@ -9,8 +9,8 @@ use crate::farm::label::Says;
 use crate::farm::{CarrierKind, Farm, Field, Id, Pass, Product, Rig};
 use crate::finding::Level;
 use crate::label::droplets::{self, OfPass};
-use crate::label::harvest;
 use crate::label::when::{Situation, holds, words};
+use crate::label::{harvest, laws};
 use crate::plan::Plan;
 use crate::quantity::Quantity;
 use crate::quantity::number::show;
@@ -132,7 +132,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
     })
 }
 
-/// What several labels say of one thing, each distinct saying once, with the products it comes from. A condition that holds is
+/// What labels and the laws of the day say of one thing, each distinct saying once, with the products and the rules it comes from. A condition that holds is
 /// not printed; one that cannot be told is.
 pub(crate) fn said(
     farm: &Farm,
@@ -140,10 +140,10 @@ pub(crate) fn said(
     products: &[(&Id, &Product)],
     pick: impl Fn(&Says) -> Option<String>,
 ) -> Vec<String> {
-    let mut sayings: Vec<(String, Vec<&str>)> = Vec::new();
+    let mut sayings: Vec<(String, Vec<String>)> = Vec::new();
     for (id, product) in products {
         let situation = Situation::new(farm, pass, id, product);
-        for statement in &product.label {
+        for (speaker, statement) in laws::binding(farm, product, pass.date, |says| pick(says).is_some()) {
             let Some(mut saying) = pick(&statement.says) else { continue };
             match holds(&statement.when, &situation) {
                 Some(true) => {}
@@ -154,9 +154,9 @@ pub(crate) fn said(
                 }
             }
             match sayings.iter_mut().find(|(known, _)| known.eq_ignore_ascii_case(&saying)) {
-                Some((_, names)) if names.contains(&product.name.as_str()) => {}
-                Some((_, names)) => names.push(&product.name),
-                None => sayings.push((saying, vec![&product.name])),
+                Some((_, names)) if names.contains(&speaker.name()) => {}
+                Some((_, names)) => names.push(speaker.name()),
+                None => sayings.push((saying, vec![speaker.name()])),
             }
         }
     }

@@ -17,8 +17,8 @@ pub(super) fn words(farm: &Farm, plan: &Plan, pass: &Pass, load: &Load) -> Vec<S
     // Without a forecast the plan has no hours and no limits of them; the day has its limits all the same.
     let of_day =
         if plan.hours.limits.is_empty() { limits::of(farm, pass).into() } else { Arc::clone(&plan.hours.limits) };
-    // Those of which it cannot be told whether they speak stand in their own words.
-    let (sure, unsure): (Vec<&Limit>, Vec<&Limit>) = of_day.iter().partition(|limit| limit.doubt.is_empty());
+    // Those that hang on the air of the hour, or on what cannot be told, stand in their own words.
+    let (sure, unsure): (Vec<&Limit>, Vec<&Limit>) = of_day.iter().partition(|limit| limit.doubts().is_empty());
     let card = Card { farm, plan, sure };
     let mut all: Vec<String> = Vec::new();
     all.extend(card.range("wind", wind));

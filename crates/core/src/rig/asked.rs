@@ -1,30 +1,31 @@
-//! What the labels of a mix ask of the setting: droplet classes and speed over ground, the tightest of each.
+//! What the labels of a mix and the laws of its day ask of the setting: droplet classes and speed over ground, the tightest of each.
 
 use super::setting::Classes;
 use crate::farm::label::Says;
 use crate::farm::{Droplets, Farm, Field, Pass};
+use crate::finding::Basis;
 use crate::label::droplets::words;
 use crate::label::when::Situation;
-use crate::label::{Spoken, listed};
+use crate::label::{Speaker, Spoken, laws, listed};
 use crate::quantity::{AsTyped, Speed};
 
-/// What the labels ask of the setting. A statement of which cannot be told whether it speaks is taken to speak.
+/// What labels and laws ask of the setting. A statement of which cannot be told whether it speaks is taken to speak.
 #[derive(Clone, Debug, Default)]
 pub(crate) struct Asked {
-    /// The finest class and the coarsest that suit every label; `None` where none asks.
+    /// The finest class and the coarsest that suit all of them; `None` where none asks.
     pub(crate) droplets: Option<(Droplets, Option<Droplets>)>,
-    /// Where the labels ask for droplets.
-    pub(crate) droplets_at: Vec<String>,
+    /// Where they ask for droplets.
+    droplets_at: Vec<Basis>,
     /// The products whose labels ask for droplets.
     products: usize,
     /// The lowest of the highest speeds.
     pub(crate) speed: Option<Speed>,
     /// Where that stands.
-    pub(crate) speed_at: String,
+    pub(crate) speed_at: Option<Basis>,
 }
 
 impl Asked {
-    /// What the labels of a pass ask, on all its fields.
+    /// What is asked of a pass, on all its fields.
     pub(crate) fn of(farm: &Farm, pass: &Pass) -> Self {
         let mut asked = Self::default();
         let of_setting = |says: &Says| matches!(says, Says::Droplets { .. } | Says::GroundSpeed { .. });
@@ -35,24 +36,24 @@ impl Asked {
             }
         }
         for (id, product) in pass.mix.iter().filter_map(|line| farm.products.get_key_value(&line.product)) {
-            if !product.label.iter().any(|statement| of_setting(&statement.says)) {
+            if farm.laws.is_empty() && !product.label.iter().any(|statement| of_setting(&statement.says)) {
                 continue;
             }
             let situation = Situation::new(farm, pass, id, product);
             let mut speaks = false;
-            for statement in product.label.iter().filter(|statement| of_setting(&statement.says)) {
-                let Some(spoken) = fields.iter().find_map(|field| Spoken::of(product, statement, field, &situation))
+            for (speaker, statement) in laws::binding(farm, product, pass.date, of_setting) {
+                let Some(spoken) = fields.iter().find_map(|field| Spoken::of(speaker, statement, field, &situation))
                 else {
                     continue;
                 };
                 match &statement.says {
                     Says::Droplets { finest, coarsest } => {
-                        speaks = true;
-                        asked.tighten(*finest, *coarsest, spoken.at());
+                        speaks |= matches!(speaker, Speaker::Label(_));
+                        asked.tighten(*finest, *coarsest, spoken.basis());
                     }
                     Says::GroundSpeed { most } if asked.speed.is_none_or(|speed| most.value() < speed) => {
                         asked.speed = Some(most.value());
-                        asked.speed_at = spoken.at();
+                        asked.speed_at = Some(spoken.basis());
                     }
                     _ => {}
                 }
@@ -62,7 +63,7 @@ impl Asked {
         asked
     }
 
-    fn tighten(&mut self, finest: Droplets, coarsest: Option<Droplets>, at: String) {
+    fn tighten(&mut self, finest: Droplets, coarsest: Option<Droplets>, at: Basis) {
         let (old, most) = self.droplets.unwrap_or((finest, coarsest));
         let most = match (most, coarsest) {
             (Some(a), Some(b)) => Some(a.min(b)),
@@ -74,30 +75,37 @@ impl Asked {
         }
     }
 
-    /// Whether classes surely suit every label.
+    /// Whether classes surely suit all that is asked.
     pub(crate) fn suit(&self, classes: Classes) -> bool {
         self.droplets.is_none_or(|(finest, coarsest)| {
             classes.finest >= finest && coarsest.is_none_or(|coarsest| classes.coarsest <= coarsest)
         })
     }
 
-    /// What the labels ask of the droplets, in words: "coarse or coarser".
+    /// What is asked of the droplets, in words: "coarse or coarser".
     pub(crate) fn droplet_words(&self) -> String {
         self.droplets.map_or_else(String::new, |(finest, coarsest)| words(finest, coarsest))
     }
 
     /// Who asks for droplets: "the label asks", "both labels ask".
     pub(crate) fn who(&self) -> &'static str {
+        let law = self.droplets_at.iter().any(|at| matches!(at, Basis::Law(_)));
         match self.products {
+            0 if law => "the law asks",
+            _ if law => "labels and laws ask",
             0 | 1 => "the label asks",
             2 => "both labels ask",
             _ => "all labels ask",
         }
     }
 
-    /// Where the droplets stand on the labels.
-    pub(crate) fn places(&self) -> String {
-        listed(&self.droplets_at)
+    /// Where the droplets stand.
+    pub(crate) fn places(&self) -> Basis {
+        if self.droplets_at.iter().any(|at| matches!(at, Basis::Law(_))) {
+            return Basis::of_all(&self.droplets_at);
+        }
+        let places: Vec<String> = self.droplets_at.iter().map(|at| at.source().to_owned()).collect();
+        Basis::Label(listed(&places))
     }
 }
 

@@ -119,7 +119,7 @@ pub(super) fn against(task: &Task, one: &Reckoned, point: &CurvePoint) -> Vec<(S
                     task.asked.who(),
                     task.asked.droplet_words()
                 ),
-                Basis::Label(task.asked.places()),
+                task.asked.places(),
             )),
             None if !one.set.droplets.is_empty() => {
                 why.push((format!("Its droplet table does not reach {pressure}"), Basis::Arithmetic));
@@ -127,11 +127,10 @@ pub(super) fn against(task: &Task, one: &Reckoned, point: &CurvePoint) -> Vec<(S
             _ => {}
         }
     }
-    if let Some(most) = task.asked.speed.filter(|most| point.speed.exceeds(*most)) {
-        why.push((
-            format!("The label asks for at most {} over ground", most.show(units)),
-            Basis::Label(task.asked.speed_at.clone()),
-        ));
+    let speed = task.asked.speed.filter(|most| point.speed.exceeds(*most)).zip(task.asked.speed_at.clone());
+    if let Some((most, at)) = speed {
+        let who = if matches!(at, Basis::Law(_)) { "law" } else { "label" };
+        why.push((format!("The {who} asks for at most {} over ground", most.show(units)), at));
     }
     why
 }
@@ -171,9 +170,7 @@ fn reasons(task: &Task, one: &Reckoned, fit: Fit, speed: Option<Speed>) -> Vec<(
     };
     if let Some(point) = speed.and_then(|speed| one.at(task, speed)) {
         let basis = || match point.classes {
-            Some(classes) if task.asked.droplets.is_some() && task.asked.suit(classes) => {
-                Basis::Label(task.asked.places())
-            }
+            Some(classes) if task.asked.droplets.is_some() && task.asked.suit(classes) => task.asked.places(),
             _ => Basis::Arithmetic,
         };
         // The way out first, then what stands against the speed planned.

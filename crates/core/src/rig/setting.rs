@@ -424,7 +424,7 @@ fn contradicted(task: &Task, pass: &Pass, one: &Reckoned, about: Subject, findin
                 .hint("The class typed is held against the labels; take it out to go by the table.")
         } else {
             let asks = format!("{typed}, and {} for {}", task.asked.who(), task.asked.droplet_words());
-            Finding::check(about, asks, Basis::Label(task.asked.places())).hint(
+            Finding::check(about, asks, task.asked.places()).hint(
                 "The class typed is held against the labels. See which of the two is right: take the class out to go by the \
                  table, or mend the table in the shed.",
             )

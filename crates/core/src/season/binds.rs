@@ -39,7 +39,8 @@ pub struct Bind<'a> {
 }
 
 /// All limits that run from the records of a field beyond a day, in the order of the records. A record speaks of the crop
-/// that it names, else of the field's. A condition of a statement is taken to hold, since a record does not keep it.
+/// that it names, else of the field's, and of any where neither is typed. A condition of a statement is taken to hold, since a
+/// record does not keep it.
 pub fn binds<'a>(farm: &'a Farm, field_id: &str, field: &Field, after: Date) -> Vec<Bind<'a>> {
     let mut binding = Vec::new();
     for record in farm.records.values() {
@@ -50,8 +51,13 @@ pub fn binds<'a>(farm: &'a Farm, field_id: &str, field: &Field, after: Date) -> 
             for statement in &product.label {
                 // Most have run out long ago, so the day is asked before the crop.
                 let Some(until) = until(statement, record.date).filter(|until| *until > after) else { continue };
-                if let (true, Some(binds)) = (speaks_of(statement, crop), limit(statement)) {
-                    binding.push(Bind { record, product, binds, until, at: place(product, statement) });
+                let untold = crop.trim().is_empty() && !statement.crop.trim().is_empty();
+                if let (true, Some(binds)) = (untold || speaks_of(statement, crop), limit(statement)) {
+                    let mut at = place(product, statement);
+                    if untold {
+                        at = format!("{at}, for {}, where the crop was not typed", statement.crop.trim());
+                    }
+                    binding.push(Bind { record, product, binds, until, at });
                 }
             }
         }

@@ -9,7 +9,7 @@ use jiff::civil::{DateTime, Time};
 use crate::farm::{Expected, Farm, Field, Hour, Id, Line, Pass, Record, Says};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::weather::asked_droplets;
-use crate::label::{droplets, once};
+use crate::label::{droplets, once, when};
 use crate::plan::Plan;
 use crate::quantity::{AsTyped, Bearing, Quantity, Rate, Temperature};
 use crate::weather::limits::{self, Held, Kind};
@@ -24,8 +24,10 @@ pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
     let fields: Vec<&Field> = fields.iter().collect();
     let air = measured(farm, record);
     let mut findings = Vec::new();
-    let mut say = |limit: &Limit, found: String| {
-        let text = format!("\"{}\" of {}: it was sprayed {found}; {}", record.name, record.date, allowed(limit));
+    let mut say = |limit: &Limit, told: bool, found: String| {
+        let allowed = allowed(limit, told);
+        let unknown = if told { "" } else { AIR_UNKNOWN };
+        let text = format!("\"{}\" of {}: it was sprayed {found}; {allowed}{unknown}", record.name, record.date);
         let about = Subject::Record(id.clone());
         findings.push(match &limit.basis {
             Basis::Label(_) | Basis::Law(_) => Finding::check(about, text, limit.basis.clone())
@@ -38,21 +40,31 @@ pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
             Kind::Daylight { .. } => by_the_sun(farm, record, &limit.kind),
             kind => limits::in_air(kind, &air) == Some(Held::Outside),
         };
-        if outside {
-            say(&limit, found(farm, record, &limit.kind, &air));
+        match limits::speaks_in(&limit, &air) {
+            Some(false) => {}
+            told if outside => say(&limit, told.is_some(), found(farm, record, &limit.kind, &air)),
+            _ => {}
         }
     }
     if let Some(class) = record.droplets {
         for asked in asked_droplets(farm, &pass, &fields) {
             let Says::Droplets { finest, coarsest } = *asked.says else { continue };
-            if class < finest || coarsest.is_some_and(|coarsest| class > coarsest) {
+            let told = when::hold_in_air(&asked.air, air.temperature);
+            if told != Some(false) && (class < finest || coarsest.is_some_and(|coarsest| class > coarsest)) {
+                let asks = if told.is_some() && asked.doubt.is_empty() { "asks" } else { "may ask" };
+                let conditions =
+                    asked.air.iter().map(when::words).chain(Some(asked.doubt).filter(|doubt| !doubt.is_empty()));
+                let conditions: Vec<String> = conditions.collect();
                 let text = format!(
-                    "\"{}\" of {}: it was sprayed with {} droplets; {} asks for {}",
+                    "\"{}\" of {}: it was sprayed with {} droplets; {} {asks} for {}{}{}{}",
                     record.name,
                     record.date,
                     class.name(),
                     asked.basis,
-                    droplets::words(finest, coarsest)
+                    droplets::words(finest, coarsest),
+                    if conditions.is_empty() { "" } else { " " },
+                    conditions.join(" and "),
+                    if told.is_some() { "" } else { AIR_UNKNOWN }
                 );
                 findings.push(Finding::check(Subject::Record(id.clone()), text, asked.basis));
             }
@@ -61,11 +73,16 @@ pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
     findings
 }
 
-/// What a limit leaves, in a sentence.
-fn allowed(limit: &Limit) -> String {
+/// What is said where a limit hangs on the temperature of a record that has none.
+const AIR_UNKNOWN: &str = "; the air was not measured";
+
+/// What a limit leaves, in a sentence. `told` is whether the air tells that it speaks.
+fn allowed(limit: &Limit, told: bool) -> String {
     match (&limit.basis, limit.outside) {
         (Basis::Practice | Basis::Published(_), _) => format!("usual is {}", limit.text),
-        (basis, Verdict::Forbidden) => format!("the {} as it is typed now asks for {}", plain(basis), limit.text),
+        (basis, Verdict::Forbidden) if told => {
+            format!("the {} as it is typed now asks for {}", plain(basis), limit.text)
+        }
         (basis, _) => format!("the {} as it is typed now may ask for {}", plain(basis), limit.text),
     }
 }
@@ -83,9 +100,11 @@ fn found(farm: &Farm, record: &Record, kind: &Kind, air: &Air) -> String {
     let at = |text: Option<&str>| text.unwrap_or("an unknown value").to_owned();
     match kind {
         Kind::MostWind(_) | Kind::LeastWind(_) => format!("at {}", at(record.wind.as_ref().map(AsTyped::text))),
-        Kind::MostGust(_) => {
-            format!("with gusts of {}", at(record.gust.as_ref().or(record.wind.as_ref()).map(AsTyped::text)))
-        }
+        Kind::MostGust(most) => match &record.gust {
+            Some(gust) if gust.exceeds(*most) => format!("with gusts of {}", gust.text()),
+            // Mean wind above the limit of a gust is above it, whatever the gust.
+            _ => format!("in wind of {}, which no gust falls below", at(record.wind.as_ref().map(AsTyped::text))),
+        },
         Kind::NotToward { .. } => format!("with wind from {}", record.wind_from.trim()),
         Kind::MostAir(_) | Kind::LeastAir(_) => format!("at {}", at(record.temperature.as_ref().map(AsTyped::text))),
         Kind::MostHumidity(_) | Kind::LeastHumidity(_) => {

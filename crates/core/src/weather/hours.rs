@@ -36,18 +36,24 @@ pub(crate) fn judge_hours(outlook: &Outlook, limits: &[Limit], day: Date) -> (Ve
         let mut part = (hour.from, hour.to);
         let mut in_part = Verdict::Allowed;
         for (place, limit) in limits.iter().enumerate() {
+            // Where the air of the hour does not tell whether the limit speaks, the hour is in doubt.
+            let outside = match limits::speaks_in(limit, &hour.air) {
+                Some(true) => limit.outside,
+                Some(false) => continue,
+                None => Verdict::Doubtful,
+            };
             let verdict = match limits::held(&limit.kind, outlook, at, hour) {
-                Held::Outside => limit.outside,
+                Held::Outside => outside,
                 Held::Likely => Verdict::Doubtful,
                 Held::Unknown if limit.asks => Verdict::Doubtful,
                 Held::Inside | Held::Unknown => continue,
                 Held::Part(from, to) => {
                     part = (part.0.max(from), part.1.min(to));
                     // Where it is in doubt whether the statement speaks, the whole hour is in doubt.
-                    if limit.outside == Verdict::Doubtful {
+                    if outside == Verdict::Doubtful {
                         in_part = in_part.max(Verdict::Doubtful);
                     }
-                    binds.push((place, limit.outside));
+                    binds.push((place, outside));
                     continue;
                 }
             };

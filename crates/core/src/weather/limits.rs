@@ -11,7 +11,7 @@ use super::{Limit, Verdict};
 use crate::farm::label::Says;
 use crate::farm::{Farm, Field, Pass, SunTime};
 use crate::finding::Basis;
-use crate::label::{buffer, weather};
+use crate::label::{buffer, weather, when};
 use crate::quantity::{AsTyped, Bearing, Length, Quantity, Share, Speed, Temperature, TemperatureSpan, Units};
 
 /// What a limit holds an hour against.
@@ -103,6 +103,11 @@ impl Kind {
     }
 }
 
+/// Whether a limit speaks in air; `None` where it hangs on the temperature and that is not known.
+pub(crate) fn speaks_in(limit: &Limit, air: &Air) -> Option<bool> {
+    when::hold_in_air(&limit.air, air.temperature)
+}
+
 /// How an hour stands to a limit.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Held {
@@ -155,19 +160,29 @@ fn tightest(mut all: Vec<(Rank, Limit)>, units: Units) -> Vec<Limit> {
     for (rank, limit) in all {
         let beaten = |(other, held): &(Rank, Limit)| {
             // Delta T has a limit for good spraying and one for any, both of practice.
-            !(rank == Rank::Practice && *other == Rank::Practice) && limit.kind.tighter(&held.kind) == Some(false)
+            !(rank == Rank::Practice && *other == Rank::Practice)
+                && limit.kind.tighter(&held.kind) == Some(false)
+                && speaks_whenever(held, &limit)
         };
         if kept.iter().any(beaten) {
             continue;
         }
         kept.retain(|(other, held)| {
-            *other != rank || rank == Rank::Practice || limit.kind.tighter(&held.kind) != Some(true)
+            *other != rank
+                || rank == Rank::Practice
+                || limit.kind.tighter(&held.kind) != Some(true)
+                || !speaks_whenever(&limit, held)
         });
         kept.push((rank, limit));
     }
     // As people name them: wind, direction, layers of the air, the air, the sun, rain.
     kept.sort_by_key(|(rank, limit)| (*rank, place(&limit.kind)));
     kept.into_iter().map(|(rank, limit)| in_words(rank, limit, units)).collect()
+}
+
+/// Whether a limit speaks in all air in which another does.
+fn speaks_whenever(one: &Limit, other: &Limit) -> bool {
+    one.air.iter().all(|when| other.air.contains(when))
 }
 
 fn place(kind: &Kind) -> u8 {
@@ -194,20 +209,21 @@ fn in_words(rank: Rank, limit: Limit, units: Units) -> Limit {
         return limit;
     }
     let words = limit.kind.words(units);
+    let doubts = limit.doubts();
+    let space = if doubts.is_empty() { "" } else { " " };
     match (&limit.kind, rank) {
         // A label that names a wind and no gust: whether a gust counts against it differs.
         (Kind::MostGust(_), Rank::Follows) => Limit {
-            text: format!("{words}, as its wind{}{}", if limit.doubt.is_empty() { "" } else { " " }, limit.doubt),
+            text: format!("{words}, as its wind{space}{doubts}"),
             basis: match (limit.basis, practice::source("gust_as_wind")) {
-                (Basis::Label(at), Basis::Published(source)) => Basis::Label(format!(
-                    "{at}; in Indiana a gust above the wind of a label counts as a violation, {source}"
-                )),
+                (Basis::Label(at), Basis::Published(source)) => {
+                    Basis::Label(format!("{at}, which names no gust ({}: {source})", practice::why("gust_as_wind")))
+                }
                 (basis, _) => basis,
             },
             ..limit
         },
-        _ if limit.doubt.is_empty() => Limit { text: words, ..limit },
-        _ => Limit { text: format!("{words} {}", limit.doubt), ..limit },
+        _ => Limit { text: format!("{words}{space}{doubts}"), ..limit },
     }
 }
 
@@ -224,6 +240,7 @@ fn asks(farm: &Farm, pass: &Pass, fields: &[&Field], beside: &[Beside]) -> Vec<(
             outside,
             kind,
             asks,
+            air: asked.air.clone(),
             doubt: asked.doubt.clone(),
         };
         let mut add = |kind: Kind| all.push((rank, limit(kind, outside, true)));
@@ -337,7 +354,8 @@ fn keeps(farm: &Farm, beside: &[Beside]) -> Vec<(Rank, Limit)> {
     let mut add = |found: Option<(Kind, Basis)>, words: Option<&str>, asks: bool| {
         let Some((kind, basis)) = found else { return };
         let text = words.unwrap_or_default().to_owned();
-        all.push((Rank::Practice, Limit { text, basis, outside: Verdict::Doubtful, kind, asks, doubt: String::new() }));
+        let (air, doubt) = (Vec::new(), String::new());
+        all.push((Rank::Practice, Limit { text, basis, outside: Verdict::Doubtful, kind, asks, air, doubt }));
     };
     let wind = |limit, which, kind: fn(Speed) -> Kind| {
         practice::of(farm, limit, which).map(|(speed, basis)| (kind(speed), basis))
@@ -387,7 +405,8 @@ fn at_most<T: Copy>(found: Option<T>, limit: T, above: fn(T, T) -> bool) -> Held
 /// Degrees by which arithmetic may miss.
 const SLIP: f64 = 1e-6;
 
-fn warmer(a: Temperature, b: Temperature) -> bool {
+/// Whether air is warmer than other air, by more than arithmetic may miss.
+pub(crate) fn warmer(a: Temperature, b: Temperature) -> bool {
     (a - b).to_celsius() > SLIP
 }
 
@@ -458,6 +477,15 @@ pub(crate) fn held(kind: &Kind, outlook: &Outlook, at: usize, hour: &Seen) -> He
 
 /// Why an hour does not keep a limit, in words with the hour's own figure; asked for when it is shown, and not before.
 pub(crate) fn reason(limit: &Limit, outlook: &Outlook, at: usize, hour: &Seen, units: Units) -> String {
+    let reason = outside(limit, outlook, at, hour, units);
+    if speaks_in(limit, &hour.air).is_some() {
+        reason
+    } else {
+        format!("{reason}, and the forecast has no air to tell whether that holds")
+    }
+}
+
+fn outside(limit: &Limit, outlook: &Outlook, at: usize, hour: &Seen, units: Units) -> String {
     let air = &hour.air;
     let text = &limit.text;
     let found = |word: &str, value: Option<String>| match value {
@@ -466,7 +494,13 @@ pub(crate) fn reason(limit: &Limit, outlook: &Outlook, at: usize, hour: &Seen, u
     };
     match &limit.kind {
         Kind::MostWind(_) | Kind::LeastWind(_) => found("wind", air.wind.map(|wind| wind.show(units))),
-        Kind::MostGust(_) => found("gust", air.gust.or(air.wind).map(|gust| gust.show(units))),
+        Kind::MostGust(most) => match (air.gust, air.wind) {
+            // Mean wind above the limit of a gust is above it, whatever the gust.
+            (gust, Some(wind)) if wind.exceeds(*most) && gust.is_none_or(|gust| !gust.exceeds(*most)) => {
+                found("wind", Some(wind.show(units)))
+            }
+            (gust, _) => found("gust", gust.map(|gust| gust.show(units))),
+        },
         Kind::NotToward { side: None, .. } => text.clone(),
         Kind::NotToward { .. } => match air.wind_from {
             Some(from) => format!("wind from {}; {text}", from.show(units)),

@@ -18,7 +18,9 @@ use std::sync::Arc;
 use jiff::civil::{Date, DateTime};
 
 use crate::farm::Farm;
+use crate::farm::label::When;
 use crate::finding::Basis;
+use crate::label::when::words;
 use crate::quantity::{Duration, Share, Temperature, TemperatureSpan};
 
 pub(crate) use hours::judge;
@@ -76,8 +78,19 @@ pub struct Limit {
     pub kind: limits::Kind,
     /// Whether an hour is doubtful of which it cannot be told.
     pub asks: bool,
-    /// What cannot be told about whether it speaks, in words; empty where it surely does.
+    /// In which air alone it speaks, which each hour has for itself; empty for any.
+    pub air: Vec<When>,
+    /// What cannot be told about whether it speaks else, in words; empty where it surely does.
     pub doubt: String,
+}
+
+impl Limit {
+    /// All that it hangs on, in words: the air in which alone it speaks, and what cannot be told; empty where it always speaks.
+    pub fn doubts(&self) -> String {
+        let all: Vec<String> =
+            self.air.iter().map(words).chain(Some(self.doubt.clone()).filter(|doubt| !doubt.is_empty())).collect();
+        all.join(" and ")
+    }
 }
 
 /// An hour judged for a pass.

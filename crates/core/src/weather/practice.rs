@@ -139,5 +139,8 @@ mod tests {
         assert!((inversion().calm.to_kilometres_per_hour() - 3.0).abs() < 1e-9);
         assert!((inversion().cloud.to_percent() - 25.0).abs() < 1e-9);
         assert!((toward() - 45.0).abs() < 1e-9);
+        // Purdue University Extension, 2018, speaks of one use and of its 10 mph.
+        let gusts = why("gust_as_wind");
+        assert!(gusts.contains("over-the-top dicamba") && gusts.contains("10 mph"), "{gusts}");
     }
 }

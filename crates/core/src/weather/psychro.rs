@@ -104,7 +104,7 @@ pub fn humidity(air: Temperature, dew_point: Temperature) -> Option<Share> {
 /// The dew point of air of a humidity; `None` for dry air.
 ///
 /// # References
-/// World Meteorological Organization, Guide to Instruments and Methods of Observation (WMO-No. 8): 6.112 hPa, 17.62, 243.12 °C over
+/// World Meteorological Organization, constants of the dew point, as a weather-station manual cites them: 17.62 and 243.12 °C over
 /// water.
 pub fn dew_point(air: Temperature, humidity: Share) -> Option<Temperature> {
     let (dry, share) = (air.to_celsius(), humidity.to_fraction());

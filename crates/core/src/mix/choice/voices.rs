@@ -6,9 +6,8 @@ use crate::farm::label::{Says, Stance, When};
 use crate::farm::{AdjuvantClass, Advice, CarrierKind, Farm, Field, Id, Pass, Product, Statement, Surfactant};
 use crate::finding::Basis;
 use crate::label::names::{advises, list};
-use crate::label::stage::range;
 use crate::label::when::{Situation, doubts, holds};
-use crate::label::{Speaks, place, speaks};
+use crate::label::{Speaks, crop_doubt, place, speaks, unclear};
 use crate::mix::guidance;
 use crate::quantity::{AsTyped, CarrierRate, Rate};
 
@@ -263,10 +262,9 @@ fn bans(
         .collect()
 }
 
-/// What cannot be told about the stages and the conditions of a statement, in words.
+/// What cannot be told about the crop, the stages and the conditions of a statement, in words.
 fn doubt(statement: &Statement, field: &Field, situation: &Situation) -> String {
-    let stage = (speaks(statement, field) == Speaks::Unclear).then(|| range(statement));
-    stage.into_iter().chain(doubts(&statement.when, situation)).collect::<Vec<_>>().join(" and ")
+    unclear(statement, field).into_iter().chain(doubts(&statement.when, situation)).collect::<Vec<_>>().join(" and ")
 }
 
 /// A statement as a claim, where it speaks of adjuvants on this field in this situation. A condition that is not known lets
@@ -284,6 +282,8 @@ fn claim(
     let objects = matches!(stance, Stance::Discouraged | Stance::Forbidden);
     let here = match speaks(statement, field) {
         Speaks::Yes => true,
+        // What is published for a crop rests where the crop is not typed.
+        Speaks::Unclear if crop_doubt(statement, field).is_some() && !authority.binds() => false,
         Speaks::Unclear => objects || *stance == Stance::Required,
         Speaks::OtherCrop | Speaks::OtherStage => false,
     };

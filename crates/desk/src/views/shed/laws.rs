@@ -3,8 +3,8 @@
 use egui::{Label, Ui};
 use tankard_core::farm::label::{Says, Statement};
 use tankard_core::farm::{Droplets, Farm, Law};
+use tankard_core::label::laws::{are_held, are_printed};
 use tankard_core::label::names;
-use tankard_core::label::weather::on_weather;
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 
 use super::guidance::{self, applies};
@@ -171,10 +171,14 @@ fn what(ui: &mut Ui, says: &mut Says, units: Units) {
         let room = ui.available_width();
         statements::says(ui, kind, says, room, units);
     });
-    if !on_weather(says) {
-        let text = "It is kept here for you to read; the program does not hold plans against a rule of this kind.";
-        lines(ui, "", |ui| word(ui, text));
-    }
+    let open = if are_printed(says) {
+        "It stands on the load cards; the program does not hold plans against a rule of this kind."
+    } else if are_held(says) {
+        return;
+    } else {
+        "It is kept here for you to read; the program does not hold plans against a rule of this kind, and says so."
+    };
+    lines(ui, "", |ui| word(ui, open));
 }
 
 fn named(law: &Law) -> String {

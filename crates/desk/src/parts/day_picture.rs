@@ -1,0 +1,145 @@
+//! The day of the rigs as a picture: one row a rig, its passes as blocks along the clock. A block is told by its number, its
+//! name and its face, not by colour: passes are full, cleaning out is hatched, road is a line.
+
+use egui::{Align2, Key, Modifiers, Pos2, Rect, Response, Sense, Stroke, StrokeKind, Ui, Vec2};
+use tankard_core::day::timeline::{Block, BlockKind, Row, Timeline};
+
+use crate::look;
+use crate::parts::hatch;
+
+const TALL: f32 = 40.0;
+const APART: f32 = 12.0;
+const SCALE: f32 = 20.0;
+
+/// What was done with a block.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Done {
+    /// It was chosen: the number of its pass.
+    Chosen(u32),
+    /// It was moved to a place among those of its rig, from 1.
+    Moved(u32, u32),
+}
+
+/// Shows the picture; `name` says what a pass is, by its number, and whether it stands out.
+pub fn show(ui: &mut Ui, picture: &Timeline, name: impl Fn(u32) -> (String, bool)) -> Option<Done> {
+    let colours = look::colours(ui);
+    let names = 112.0_f32.min(ui.available_width() * 0.2);
+    let height = SCALE + picture.rows.len() as f32 * (TALL + APART);
+    let (rect, _) = ui.allocate_exact_size(Vec2::new(ui.available_width(), height), Sense::hover());
+    let left = rect.left() + names;
+    let wide = rect.right() - left - 18.0;
+    #[allow(clippy::cast_possible_truncation)] // A share.
+    let across = |share: f64| left + wide * share as f32;
+    let painter = ui.painter_at(rect);
+    for tick in &picture.ticks {
+        let x = across(tick.at);
+        painter.vline(x, (rect.top() + SCALE - 4.0)..=rect.bottom(), Stroke::new(1.0, colours.hairline));
+        painter.text(Pos2::new(x, rect.top()), Align2::CENTER_TOP, &tick.label, look::gauge_font(), colours.soft);
+    }
+    let mut done = None;
+    let mut top = rect.top() + SCALE;
+    for row in &picture.rows {
+        let galley = painter.layout(row.rig.clone(), look::narrow_font(), colours.ink, names - 8.0);
+        painter.galley(Pos2::new(rect.left(), top + (TALL - galley.size().y) * 0.5), galley, colours.ink);
+        for block in &row.blocks {
+            let face = Rect::from_x_y_ranges(across(block.from)..=across(block.to), top..=(top + TALL));
+            match block.kind {
+                BlockKind::Pass => {
+                    let (spoken, marked) = name(block.number);
+                    done = done.or(pass(ui, row, block, face, &spoken, marked, &across));
+                }
+                BlockKind::CleanOut => {
+                    let face = face.shrink2(Vec2::new(0.0, 6.0));
+                    painter.rect_filled(face, 0, colours.sheet);
+                    hatch::fill(&painter, face, 5.0, Stroke::new(1.0, colours.ink));
+                    painter.rect_stroke(face, 0, Stroke::new(1.0, colours.ink), StrokeKind::Inside);
+                }
+                BlockKind::Road => {
+                    painter.hline(face.x_range(), face.center().y, Stroke::new(2.0, colours.soft));
+                }
+            }
+        }
+        top += TALL + APART;
+    }
+    done
+}
+
+/// A pass: its number and name, and a mark where each further load begins.
+fn pass(
+    ui: &mut Ui,
+    row: &Row,
+    block: &Block,
+    face: Rect,
+    spoken: &str,
+    marked: bool,
+    across: &impl Fn(f64) -> f32,
+) -> Option<Done> {
+    let colours = look::colours(ui);
+    let id = ui.scope_id().with(("block", &row.rig, block.number));
+    let response = ui.interact(face, id, Sense::click_and_drag());
+    let stands_out = response.hovered() || response.has_focus() || response.dragged();
+    let edge = if stands_out { Stroke::new(2.0, colours.brass) } else { Stroke::new(1.0, colours.ink) };
+    let painter = ui.painter().with_clip_rect(face);
+    painter.rect(face, 3, colours.selected, edge, StrokeKind::Inside);
+    for load in &block.loads {
+        painter.vline(across(*load), (face.bottom() - 8.0)..=face.bottom(), Stroke::new(1.0, colours.ink));
+    }
+    let number = painter.layout_no_wrap(block.number.to_string(), look::gauge_number(), colours.ink);
+    let place = face.left_top() + Vec2::new(5.0, 4.0);
+    let room = face.width() - number.size().x - 14.0;
+    let beside = place + Vec2::new(number.size().x + 5.0, 0.0);
+    painter.galley(place, number, colours.ink);
+    if room > 24.0 {
+        let mut job = egui::text::LayoutJob::simple(block.name.clone(), look::narrow_font(), colours.ink, room);
+        job.wrap.max_rows = 1;
+        let name = ui.painter().layout_job(job);
+        painter.galley(beside, name, colours.ink);
+    }
+    if marked {
+        crate::parts::mark::paint(
+            &painter,
+            Pos2::new(face.left() + 9.0, face.bottom() - 9.0),
+            tankard_core::finding::Level::Stop,
+            colours.stop,
+        );
+    }
+    if response.dragged()
+        && let Some(at) = response.interact_pointer_pos()
+    {
+        let moved = face.translate(Vec2::X * (at.x - face.center().x));
+        ui.painter().rect_stroke(moved, 3, Stroke::new(2.0, colours.brass), StrokeKind::Inside);
+    }
+    response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, spoken));
+    let done = acted(&response, row, block, across);
+    response
+        .on_hover_cursor(egui::CursorIcon::Grab)
+        .on_hover_text(format!("{spoken}. Drag it to hold it at another place."));
+    done
+}
+
+/// Dropped at a place, moved by an arrow key, or chosen.
+fn acted(response: &Response, row: &Row, block: &Block, across: &impl Fn(f64) -> f32) -> Option<Done> {
+    let others: Vec<&Block> =
+        row.blocks.iter().filter(|other| other.kind == BlockKind::Pass && other.number != block.number).collect();
+    let place = |x: f32| {
+        let before = others.iter().filter(|other| across(f64::midpoint(other.from, other.to)) < x).count();
+        u32::try_from(before + 1).unwrap_or(u32::MAX)
+    };
+    let now = place(across(f64::midpoint(block.from, block.to)));
+    if response.drag_stopped() {
+        let to = place(response.interact_pointer_pos()?.x);
+        return (to != now).then_some(Done::Moved(block.number, to));
+    }
+    if response.has_focus() {
+        let filter = egui::EventFilter { horizontal_arrows: true, ..egui::EventFilter::default() };
+        response.ctx.memory_mut(|memory| memory.set_focus_lock_filter(response.id, filter));
+        let key = |key| response.ctx.input_mut(|input| input.consume_key(Modifiers::NONE, key));
+        if key(Key::ArrowLeft) && now > 1 {
+            return Some(Done::Moved(block.number, now - 1));
+        }
+        if key(Key::ArrowRight) && (now as usize) <= others.len() {
+            return Some(Done::Moved(block.number, now + 1));
+        }
+    }
+    response.clicked().then_some(Done::Chosen(block.number))
+}

@@ -1,0 +1,411 @@
+//! The day as a whole, the evening before: its passes in order on their rigs, what the order costs, what goes on the truck, and
+//! the sheet to print.
+
+use std::sync::Arc;
+
+use egui::{ScrollArea, Ui};
+use jiff::civil::Date;
+use tankard_core::day::sheet::{SheetContent, SheetLine, sheet};
+use tankard_core::day::{DayPlan, RigDay, Slot, plan_day};
+use tankard_core::farm::{Day, Id};
+use tankard_core::finding::Level;
+use tankard_core::loads::card::long_date;
+use tankard_core::loads::rest::carry_over;
+use tankard_core::plan::Plan;
+use tankard_core::quantity::Quantity;
+
+use super::cards::{self, Printing};
+use super::{cell, hairline, sheet as on_sheet};
+use crate::app::Desk;
+use crate::files::Purpose;
+use crate::look;
+use crate::parts::day_picture::{self, Done};
+use crate::parts::{boxes, findings, lists, mark};
+
+/// A day as it is planned now, made once for a revision of the document.
+#[derive(Default)]
+pub(crate) struct Kept {
+    made_for: Option<(u64, Date)>,
+    day: Option<Arc<Made>>,
+}
+
+/// The plan of a day with all that is shown of it.
+struct Made {
+    day: DayPlan,
+    sheet: SheetContent,
+    plans: Vec<Arc<Plan>>,
+}
+
+impl Made {
+    fn plan(&self, id: &str) -> Option<&Plan> {
+        self.plans.iter().map(Arc::as_ref).find(|plan| plan.pass == id)
+    }
+}
+
+fn fresh(desk: &mut Desk, date: Date) -> Arc<Made> {
+    let key = (desk.document.revision(), date);
+    if let (Some(known), Some(made)) = (&desk.tank_loads.day_kept.made_for, &desk.tank_loads.day_kept.day)
+        && *known == key
+    {
+        return Arc::clone(made);
+    }
+    let ids: Vec<Id> =
+        desk.document.farm().passes.iter().filter(|(_, pass)| pass.date == date).map(|(id, _)| id.clone()).collect();
+    let plans: Vec<Arc<Plan>> = ids.iter().filter_map(|id| desk.document.plan(id)).collect();
+    let farm = desk.document.farm();
+    let all: Vec<&Plan> = plans.iter().map(Arc::as_ref).collect();
+    let day = plan_day(farm, date, &all);
+    let slots: Vec<_> = day.slots().cloned().map(Into::into).collect();
+    let sheet = sheet(farm, date, &all, &slots);
+    let made = Arc::new(Made { day, sheet, plans });
+    desk.tank_loads.day_kept = Kept { made_for: Some(key), day: Some(Arc::clone(&made)) };
+    made
+}
+
+/// What there is to say of a day, at the right.
+pub(super) fn settle(desk: &mut Desk, ui: &mut Ui, date: Date) {
+    let made = fresh(desk, date);
+    ui.label(look::heading("To settle on this day"));
+    ui.add_space(4.0);
+    if made.day.findings.is_empty() {
+        lists::empty(ui, "Nothing stands against this order.");
+    }
+    ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
+        if let Some(subject) = findings::show(ui, &made.day.findings) {
+            desk.lead_to(&subject);
+        }
+    });
+}
+
+/// Shows the page of a day.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui, date: Date) {
+    let made = fresh(desk, date);
+    let key = date.to_string();
+    let before = desk.document.farm().days.get(&key).cloned().unwrap_or_default();
+    let mut day = before.clone();
+    title(ui, date, &mut day);
+    ui.add_space(4.0);
+    let mut next = None;
+    ScrollArea::vertical().id_salt("day").auto_shrink(false).show(ui, |ui| {
+        ui.set_width(ui.available_width() - 12.0);
+        on_sheet(ui, |ui| picture(desk, ui, &made, &mut day, &mut next));
+        for rig in &made.day.rigs {
+            ui.add_space(look::GRID);
+            on_sheet(ui, |ui| of_rig(desk, ui, &made, rig, &mut day, &mut next));
+        }
+        if !made.day.loose.is_empty() {
+            ui.add_space(look::GRID);
+            on_sheet(ui, |ui| {
+                ui.label(look::heading("Without a rig"));
+                for slot in &made.day.loose {
+                    row(desk, ui, &made, slot, None, &mut day, &mut next);
+                }
+            });
+        }
+        ui.add_space(look::GRID);
+        on_sheet(ui, |ui| truck(ui, &made.sheet));
+        ui.add_space(look::GRID);
+        on_sheet(ui, |ui| print(desk, ui, date, &made));
+    });
+    if day != before {
+        desk.document.edit(|farm| {
+            if day == Day::default() {
+                farm.days.shift_remove(&key);
+            } else {
+                farm.days.insert(key, day);
+            }
+        });
+    }
+    if let Some(id) = next {
+        desk.tank_loads.choose(&id);
+        desk.tank_loads.day = None;
+        desk.tank_loads.reveal = true;
+    }
+}
+
+fn title(ui: &mut Ui, date: Date, day: &mut Day) {
+    ui.horizontal_wrapped(|ui| {
+        ui.label(look::title(long_date(date)));
+        ui.add_space(16.0);
+        ui.label(look::soft(ui, "the rigs leave at"));
+        boxes::time_or_none(ui, "The rigs leave at", &mut day.from, 80.0);
+        ui.label(look::soft(ui, "and are home by"));
+        boxes::time_or_none(ui, "The rigs are home by", &mut day.to, 80.0);
+    });
+    ui.horizontal(|ui| {
+        ui.label(look::soft(ui, "words for the crew"));
+        let width = (ui.available_width() - 24.0).clamp(80.0, 420.0);
+        boxes::text_or_empty(ui, "Words for the crew of the day", &mut day.note, width, "printed on the evening sheet");
+    });
+}
+
+/// The day as a picture.
+fn picture(desk: &Desk, ui: &mut Ui, made: &Made, day: &mut Day, next: &mut Option<Id>) {
+    let Some(picture) = &made.sheet.timeline else {
+        lists::empty(
+            ui,
+            "The day is drawn when its clock can be told: type when the rigs leave, and speed, boom width and field efficiency of the rig.",
+        );
+        return;
+    };
+    let farm = desk.document.farm();
+    let by_number = |number: u32| made.sheet.pass_of(number);
+    let named = |number: u32| {
+        let id = by_number(number);
+        let name = id.and_then(|id| farm.passes.get(id)).map_or("", |pass| pass.name.as_str());
+        let slot = id.and_then(|id| made.day.slots().find(|slot| slot.pass == *id));
+        let time = slot.and_then(|slot| slot.span).map_or_else(String::new, |span| format!(", {}", span.words()));
+        let stops = id.and_then(|id| made.plan(id)).is_some_and(|plan| plan.count(Level::Stop) > 0);
+        (format!("{name}{time}{}", if stops { ", with a Stop" } else { "" }), stops)
+    };
+    match day_picture::show(ui, picture, named) {
+        Some(Done::Chosen(number)) => *next = by_number(number).cloned(),
+        Some(Done::Moved(number, place)) => {
+            if let Some(id) = by_number(number) {
+                hold(made, day, id, place);
+            }
+        }
+        None => {}
+    }
+}
+
+/// Holds a pass at a place; one that is held there already goes to where this one was.
+fn hold(made: &Made, day: &mut Day, id: &Id, place: u32) {
+    let Some(rig) = made.day.rigs.iter().find(|rig| rig.slots.iter().any(|slot| slot.pass == *id)) else { return };
+    let was = rig.slots.iter().position(|slot| slot.pass == *id).map_or(place, |at| at as u32 + 1);
+    let of_rig = |other: &Id| rig.slots.iter().any(|slot| slot.pass == *other);
+    for (other, at) in &mut day.pinned {
+        if *at == place && other != id && of_rig(other) {
+            *at = was;
+        }
+    }
+    day.pinned.insert(id.clone(), place);
+}
+
+fn of_rig(desk: &mut Desk, ui: &mut Ui, made: &Made, rig: &RigDay, day: &mut Day, next: &mut Option<Id>) {
+    let farm = desk.document.farm();
+    let units = farm.units;
+    let name = farm.rigs.get(&rig.rig).map_or(rig.rig.as_str(), |rig| rig.name.as_str()).to_owned();
+    ui.horizontal_wrapped(|ui| {
+        ui.label(look::heading(&name));
+        let clock = |time: jiff::civil::DateTime| time.strftime("%H:%M").to_string();
+        let home = rig.cost.home.map(|home| format!("home at {}", clock(home)));
+        let leaves = rig.leaves.map(|leaves| format!("leaves at {}", clock(leaves)));
+        let cleans = match rig.cost.clean_outs {
+            0 => "no clean-out".to_owned(),
+            1 => "1 clean-out".to_owned(),
+            many => format!("{many} clean-outs"),
+        };
+        let changes = format!("{} of cleaning and road", rig.cost.not_spraying.show(units));
+        let words: Vec<String> = leaves.into_iter().chain(home).chain([cleans, changes]).collect();
+        ui.label(words.join(" · "));
+    });
+    ui.label(look::soft(ui, &rig.proof));
+    if !rig.held.is_empty() {
+        ui.horizontal_wrapped(|ui| {
+            ui.label(&rig.held);
+            if boxes::act(ui, "Take the best order").accessible_name(format!("Take the best order for {name}")).clicked() {
+                day.pinned.retain(|id, _| !rig.slots.iter().any(|slot| slot.pass == *id));
+            }
+        });
+    }
+    for (at, slot) in rig.slots.iter().enumerate() {
+        hairline(ui);
+        row(desk, ui, made, slot, Some((rig, at)), day, next);
+    }
+    let done: Vec<String> = rig
+        .done
+        .iter()
+        .filter_map(|id| desk.document.farm().passes.get(id))
+        .map(|pass| format!("{} is recorded as sprayed.", pass.name))
+        .collect();
+    if !done.is_empty() {
+        hairline(ui);
+        ui.label(look::soft(ui, done.join(" ")));
+    }
+}
+
+/// A pass of the day.
+fn row(
+    desk: &mut Desk,
+    ui: &mut Ui,
+    made: &Made,
+    slot: &Slot,
+    place: Option<(&RigDay, usize)>,
+    day: &mut Day,
+    next: &mut Option<Id>,
+) {
+    let farm = desk.document.farm();
+    let units = farm.units;
+    let (Some(pass), Some(plan)) = (farm.passes.get(&slot.pass), made.plan(&slot.pass)) else { return };
+    let name = pass.name.clone();
+    ui.push_id(("slot", &slot.pass), |ui| {
+        ui.horizontal(|ui| {
+            cell(ui, 20.0, true, |ui| {
+                ui.label(look::strong(place.map_or_else(|| "–".to_owned(), |(_, at)| (at + 1).to_string())));
+            });
+            cell(ui, 104.0, false, |ui| {
+                ui.label(slot.span.map_or_else(
+                    || slot.takes.map_or_else(|| "time not known".to_owned(), |takes| takes.show(units)),
+                    |span| span.words(),
+                ));
+            });
+            let wide = (ui.available_width() - 330.0).clamp(90.0, 320.0);
+            cell(ui, wide, false, |ui| {
+                let text = egui::RichText::new(&name).color(look::colours(ui).brass);
+                let response = ui.add(egui::Button::new(text).frame(false).truncate()).accessible_name(format!("Open {name}"));
+                if response.clicked() {
+                    *next = Some(slot.pass.clone());
+                }
+            });
+            cell(ui, 70.0, true, |ui| {
+                ui.label(plan.area.show(units));
+            });
+            cell(ui, 58.0, true, |ui| {
+                let loads = plan.loads.len();
+                ui.label(format!("{loads} load{}", if loads == 1 { "" } else { "s" }));
+            });
+            if let Some((rig, at)) = place {
+                acts(ui, made, rig, at, &name, day);
+            }
+        });
+        ui.horizontal_wrapped(|ui| {
+            ui.add_space(28.0);
+            if plan.count(Level::Stop) > 0 {
+                mark::show(ui, Level::Stop);
+                ui.label(egui::RichText::new("a Stop to settle first").color(look::colours(ui).stop));
+            }
+            ui.label(look::soft(ui, &slot.why));
+        });
+    });
+    if let Some((rig, at)) = place
+        && slot.goes_on
+        && let Some(before) = at.checked_sub(1).and_then(|at| rig.slots.get(at))
+    {
+        goes_on(desk, ui, made, before, slot);
+    }
+}
+
+fn acts(ui: &mut Ui, made: &Made, rig: &RigDay, at: usize, name: &str, day: &mut Day) {
+    let Some(slot) = rig.slots.get(at) else { return };
+    let place = u32::try_from(at + 1).unwrap_or(u32::MAX);
+    ui.spacing_mut().item_spacing.x = 6.0;
+    if at > 0 && boxes::act(ui, "Earlier").accessible_name(format!("Spray {name} earlier in the day")).clicked() {
+        hold(made, day, &slot.pass, place - 1);
+    }
+    if at + 1 < rig.slots.len()
+        && boxes::act(ui, "Later").accessible_name(format!("Spray {name} later in the day")).clicked()
+    {
+        hold(made, day, &slot.pass, place + 1);
+    }
+    if slot.held.is_some() {
+        if boxes::act(ui, "Let go").accessible_name(format!("Let {name} go from its place")).clicked() {
+            day.pinned.shift_remove(&slot.pass);
+        }
+    } else if boxes::act(ui, "Hold").accessible_name(format!("Hold {name} at its place")).clicked() {
+        hold(made, day, &slot.pass, place);
+    }
+}
+
+/// Spray that may go on from one pass into the next.
+fn goes_on(desk: &mut Desk, ui: &mut Ui, made: &Made, before: &Slot, slot: &Slot) {
+    let farm = desk.document.farm();
+    let carried = farm.passes.get(&slot.pass).is_some_and(|pass| pass.in_tank.is_some());
+    if carried || slot.fills_saved == 0 {
+        return;
+    }
+    ui.horizontal_wrapped(|ui| {
+        ui.add_space(28.0);
+        let many = slot.fills_saved;
+        ui.label(format!(
+            "It takes the same spray as the pass before: filled through, both take {many} filling{} fewer.",
+            if many == 1 { "" } else { "s" }
+        ));
+        if boxes::act(ui, "Fill through").clicked() {
+            let plans = made.plan(&before.pass).zip(made.plan(&slot.pass));
+            let filled = plans.ok_or_else(|| "the passes are gone".to_owned());
+            match filled.and_then(|(first, second)| carry_over(desk.document.farm(), first, second)) {
+                Ok(farm) => desk.document.edit(|now| *now = farm),
+                Err(problem) => desk.tell_problem(problem),
+            }
+        }
+    });
+}
+
+/// What goes on the truck.
+fn truck(ui: &mut Ui, sheet: &SheetContent) {
+    ui.label(look::heading("On the truck"));
+    if sheet.products.is_empty() {
+        lists::empty(ui, "Nothing yet: no pass of the day has cards.");
+    }
+    let lines = |ui: &mut Ui, lines: &[SheetLine]| {
+        for line in lines {
+            ui.horizontal(|ui| {
+                cell(ui, 230.0_f32.min(ui.available_width() * 0.34), false, |ui| {
+                    ui.add(egui::Label::new(&line.what).truncate()).on_hover_text(&line.what);
+                });
+                cell(ui, 130.0, true, |ui| {
+                    ui.label(look::strong(&line.amount));
+                });
+                ui.add(egui::Label::new(look::soft(ui, &line.detail)).truncate()).on_hover_text(&line.detail);
+            });
+        }
+    };
+    lines(ui, &sheet.products);
+    if !sheet.water.is_empty() {
+        hairline(ui);
+        lines(ui, &sheet.water);
+    }
+    if !sheet.not_counted.is_empty() {
+        ui.label(look::soft(ui, &sheet.not_counted));
+    }
+}
+
+/// Printing: the sheet, with or without the cards of the day.
+fn print(desk: &mut Desk, ui: &mut Ui, date: Date, made: &Made) {
+    ui.label(look::heading("Evening sheet"));
+    let ready = made.plans.iter().filter(|plan| is_ready(plan)).count();
+    ui.horizontal_wrapped(|ui| {
+        if ui.button("Open it for printing").accessible_name("Open the evening sheet for printing").clicked() {
+            desk.tank_loads.printing = Some(Printing::Sheet(date));
+            cards::open(desk);
+        }
+        if ui.button("Save it as PDF…").accessible_name("Save the evening sheet as PDF…").clicked() {
+            ask(desk, ui, Printing::Sheet(date), &format!("{date}-evening-sheet.pdf"));
+        }
+        if ready == 0 {
+            return;
+        }
+        let words = if ready == 1 { "the cards of 1 pass".to_owned() } else { format!("the cards of {ready} passes") };
+        if ui.button(format!("Issue {words} and open all")).clicked() {
+            desk.tank_loads.printing = Some(Printing::Day(date));
+            cards::open(desk);
+        }
+        if ui.button(format!("Issue {words} and save all…")).clicked() {
+            ask(desk, ui, Printing::Day(date), &format!("{date}-evening-sheet-and-cards.pdf"));
+        }
+    });
+}
+
+fn ask(desk: &mut Desk, ui: &Ui, what: Printing, name: &str) {
+    desk.tank_loads.printing = Some(what);
+    let path = desk.beside("pdf").with_file_name(name);
+    desk.ask_file(Purpose::SaveCards, path, ui.ctx());
+}
+
+fn is_ready(plan: &Plan) -> bool {
+    plan.count(Level::Stop) == 0 && !plan.loads.is_empty()
+}
+
+/// The passes of a day that have cards, in its order.
+pub(super) fn with_cards(desk: &mut Desk, date: Date) -> Vec<Id> {
+    let made = fresh(desk, date);
+    let ready = |slot: &&Slot| made.plan(&slot.pass).is_some_and(is_ready);
+    made.day.slots().filter(ready).map(|slot| slot.pass.clone()).collect()
+}
+
+/// The sheet of a day as a PDF, with the cards given behind it.
+pub(super) fn pdf(desk: &mut Desk, date: Date, cards: &[tankard_paper::Sheet<'_>]) -> Result<Vec<u8>, String> {
+    let made = fresh(desk, date);
+    tankard_paper::evening::pdf(&made.sheet, cards).map_err(|error| error.to_string())
+}
