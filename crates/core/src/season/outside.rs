@@ -16,6 +16,12 @@ use crate::weather::limits::{self, Held, Kind};
 use crate::weather::sky::{Air, can_be, pressure, value};
 use crate::weather::{Limit, Verdict, psychro, sun};
 
+/// What labels and laws ask of the weather of a record, as they are typed now.
+pub fn asked(farm: &Farm, record: &Record) -> Vec<Limit> {
+    let fields = as_fields(farm, record);
+    limits::asked(farm, &as_pass(farm, record), &fields.iter().collect::<Vec<_>>())
+}
+
 /// What of a record lies outside a limit. A label and a law give a Check, what the farm keeps to a Note. What was not measured is
 /// not judged.
 pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
