@@ -65,7 +65,8 @@ pub fn misfit(place: &Place, day: Date) -> Option<Misfit> {
     let typed = place.longitude.trim();
     let (turned, swapped) = (off(-east), off(north));
     let hint = if turned.min(swapped) > MOST_OFF {
-        "Mend the longitude or the time zone in the shed, on the page of the farm; west is typed with a minus.".to_owned()
+        "Mend the longitude or the time zone in the shed, on the page of the farm; west is typed with a minus."
+            .to_owned()
     } else if swapped < turned {
         "Latitude and longitude may stand in each other's box; see the page of the farm in the shed.".to_owned()
     } else if east > 0.0 {

@@ -189,14 +189,7 @@ fn head(
     ui.add_space(look::GRID);
 }
 
-fn day(
-    ui: &mut Ui,
-    farm: &Farm,
-    record: &mut Record,
-    planned: Option<&Record>,
-    plan: Option<&Plan>,
-    asked: &[Limit],
-) {
+fn day(ui: &mut Ui, farm: &Farm, record: &mut Record, planned: Option<&Record>, plan: Option<&Plan>, asked: &[Limit]) {
     let units = farm.units;
     let width = |ui: &Ui| BOX.min(ui.available_width());
     pair(

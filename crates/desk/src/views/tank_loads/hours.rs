@@ -148,7 +148,12 @@ fn hour(desk: &mut Desk, ui: &mut Ui, id: &str, hours: &Hours, key: (DateTime, b
     let expected = farm.forecast.hours.iter().find(|hour| (hour.at, hour.again) == key);
     let again = if key.1 { ", the second time" } else { "" };
     let part = judged.part.map(|(part, verdict)| format!("; {} {}", part.words(), verdict.word()));
-    ui.label(look::strong(format!("{}{again}: {}{}", judged.span().words(), judged.verdict.word(), part.unwrap_or_default())));
+    ui.label(look::strong(format!(
+        "{}{again}: {}{}",
+        judged.span().words(),
+        judged.verdict.word(),
+        part.unwrap_or_default()
+    )));
     let figures = expected.map(|expected| figures(farm, expected, looked.sky.as_ref())).unwrap_or_default();
     let width = ui.available_width();
     if width < NARROW {

@@ -291,9 +291,8 @@ fn place(ui: &mut Ui, at: usize, caught: &mut Vec<Option<AsTyped<Volume>>>, resu
     let Some(result) = result else { return };
     let colour = if result.state == State::Good { colours.soft } else { colours.check };
     let (average, new) = (signed(result.against_average), result.against_new.map(signed).unwrap_or_default());
-    let response = ui
-        .horizontal(|ui| figures(ui, |ui| bar(ui, result.against_average, colour), &average, &new))
-        .response;
+    let response =
+        ui.horizontal(|ui| figures(ui, |ui| bar(ui, result.against_average, colour), &average, &new)).response;
     let whole = format!("nozzle {}: {}, {}", result.place, result.flow.show(units), result.state.name());
     response.on_hover_text(whole);
 }
