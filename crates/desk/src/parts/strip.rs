@@ -88,16 +88,22 @@ pub fn cells(day: Date, hours: &[JudgedHour], name: impl Fn(&JudgedHour) -> Stri
         }
     }
     // What of the last hour lies in the next day is not shown.
-    let most = hours_of(&cells) as u32 * HOUR;
+    let most = minutes_of(&cells);
     if let Some(last) = cells.last_mut() {
         last.to = last.to.min(most);
     }
     cells
 }
 
+/// How many minutes a strip shows.
+fn minutes_of(cells: &[Cell]) -> u32 {
+    let twice = cells.iter().filter(|cell| cell.again && cell.at.minute() == 0).count();
+    (24 + u32::try_from(twice).unwrap_or(0)) * HOUR
+}
+
 /// How many hours a strip shows.
 fn hours_of(cells: &[Cell]) -> f32 {
-    (24 + cells.iter().filter(|cell| cell.again && cell.at.minute() == 0).count()) as f32
+    hours(minutes_of(cells))
 }
 
 /// How far into an hour of a forecast a time lies, from 0 to 1.

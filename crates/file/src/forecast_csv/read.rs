@@ -60,7 +60,7 @@ pub fn read(table: &Table, layout: &FileLayout, zone: Option<&TimeZone>) -> Read
         return reading;
     }
     // Hours of the world's time lie between those of the clock where a zone is half an hour off.
-    if found.iter().any(|one| one.on_the_hour()) {
+    if found.iter().any(Found::on_the_hour) {
         let before = found.len();
         found.retain(Found::on_the_hour);
         reader.between += (before - found.len()) as u64;
