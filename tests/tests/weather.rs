@@ -16,7 +16,7 @@ use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{ActiveBasis, AsTyped, Duration, Quantity};
 use tankard_core::season::outside;
 use tankard_core::season::record::{from_plan, record_line, whole_field};
-use tankard_core::weather::{Hours, JudgedHour, Outlook, Verdict, day, hours};
+use tankard_core::weather::{Hours, JudgedHour, Outlook, Span, Verdict, day, hours};
 
 fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
@@ -635,23 +635,23 @@ fn a_half_hour_lasts_until_the_next_begins() {
     let last = hours.hours.last().unwrap();
     assert_eq!((hours.hours.len(), last.lasts), (48, Duration::from_hours(1.0)), "nothing follows the last");
     assert_eq!(hours.hours[0].lasts, Duration::from_hours(0.5));
-    assert_eq!(hours.best.map(|best| best.words()).as_deref(), Some("00:00 to 24:00"));
+    assert_eq!(hours.best.map(Span::words).as_deref(), Some("00:00 to 24:00"));
     // 10:30 to 11:00 is windy.
     edit(&mut farm, 21, |hour| hour.wind = Some(q("14 mph")));
     let hours = taking(&farm, needs(10.5));
     assert_eq!(hours.hours[20].verdict, Verdict::Allowed);
     assert_eq!(hours.hours[21].verdict, Verdict::Forbidden);
-    assert_eq!(hours.best.map(|best| best.words()).as_deref(), Some("00:00 to 10:30"));
-    assert_eq!(taking(&farm, needs(12.5)).best.map(|best| best.words()).as_deref(), Some("11:00 to 24:00"));
+    assert_eq!(hours.best.map(Span::words).as_deref(), Some("00:00 to 10:30"));
+    assert_eq!(taking(&farm, needs(12.5)).best.map(Span::words).as_deref(), Some("11:00 to 24:00"));
     assert_eq!(taking(&farm, needs(13.5)).best, None);
     farm.passes["p"].start = Some(Time::constant(10, 45, 0, 0));
     assert!(found(&farm, "to begin at 10:45; that hour is forbidden").is_some());
     // An hour of which half is missing is no gap for one that lasts to its end, and is one where nothing stands.
     farm.passes["p"].start = None;
     farm.forecast.hours.remove(21);
-    assert_eq!(taking(&farm, needs(24.0)).best.map(|best| best.words()).as_deref(), Some("00:00 to 24:00"));
+    assert_eq!(taking(&farm, needs(24.0)).best.map(Span::words).as_deref(), Some("00:00 to 24:00"));
     farm.forecast.hours.remove(20);
-    assert_eq!(taking(&farm, needs(12.0)).best.map(|best| best.words()).as_deref(), Some("11:00 to 24:00"));
+    assert_eq!(taking(&farm, needs(12.0)).best.map(Span::words).as_deref(), Some("11:00 to 24:00"));
     // Rain of the second half alone wets what is sprayed before it.
     farm.products["a"].label.push(Statement::new(Says::RainFree { hours: 1 }, "page 3"));
     farm.forecast.hours[11].rain = Some(q("1 mm"));
@@ -894,7 +894,7 @@ fn passes_with_a_typed_start_go_by_it() {
     let plans: Vec<&Plan> = plans.iter().collect();
     let slots = day::lay_out(&farm, DAY, &plans);
     let at: Vec<(&str, String)> =
-        slots.iter().map(|slot| (slot.pass.as_str(), slot.span.map(|span| span.words()).unwrap_or_default())).collect();
+        slots.iter().map(|slot| (slot.pass.as_str(), slot.span.map(Span::words).unwrap_or_default())).collect();
     let expected = [
         ("early", "06:00 to 07:00"),
         ("free", "07:00 to 08:00"),
