@@ -16,7 +16,7 @@ use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{ActiveBasis, AsTyped, Duration, Quantity};
 use tankard_core::season::outside;
 use tankard_core::season::record::{from_plan, record_line, whole_field};
-use tankard_core::weather::{Hours, JudgedHour, Outlook, Verdict, day, hours};
+use tankard_core::weather::{Hours, JudgedHour, Outlook, Span, Verdict, day, hours};
 
 fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
@@ -329,6 +329,28 @@ fn times_by_the_sun_cut_to_the_minute() {
         let told = found(&farm, "Sunrise and sunset cannot be told").unwrap();
         assert!(told.level == Level::Check && told.hint.contains(words), "{told:?}");
     }
+}
+
+#[test]
+fn a_longitude_that_contradicts_the_zone_makes_no_day() {
+    let mut farm = saying(Says::Daylight { from: SunTime::SUNRISE, to: SunTime::SUNSET });
+    assert_eq!(found(&farm, "does not fit"), None);
+    farm.place.as_mut().unwrap().longitude = "96.4".to_owned();
+    let told = found(&farm, "The longitude 96.4 does not fit the time zone America/Chicago").unwrap();
+    assert!(told.level == Level::Check && told.hint.contains("\"-96.4\""), "{told:?}");
+    let hours = hours_of(&farm);
+    assert!(hours.sun.is_none() && hours.hours.iter().all(|hour| hour.verdict == Verdict::Doubtful));
+    assert!(why(&farm, 12).1.contains("cannot be told"), "{}", why(&farm, 12).1);
+    assert_eq!(found(&farm, "Sunrise and sunset cannot be told"), None, "once is enough");
+    // It is told where the forecast does not reach, too.
+    farm.forecast.hours.clear();
+    assert!(found(&farm, "does not fit").is_some());
+    // Latitude and longitude in each other's box, as far as the globe tells.
+    let place = farm.place.as_mut().unwrap();
+    (place.latitude, place.longitude) = ("-96.4".to_owned(), "41.2".to_owned());
+    assert!(place.position().unwrap_err().contains("each other's box"));
+    (place.latitude, place.longitude) = ("-96.4".to_owned(), "141.2".to_owned());
+    assert!(place.position().unwrap_err().contains("from -90 to 90"));
 }
 
 #[test]
@@ -719,6 +741,117 @@ fn a_gap_in_the_forecast_breaks_a_span() {
     assert_eq!(at(&farm, 8).verdict, Verdict::Doubtful);
 }
 
+/// The wind of each half hour is its own: neither hides behind the other.
+#[test]
+fn a_half_hour_lasts_until_the_next_begins() {
+    let mut farm = saying(wind("10 mph", None, None));
+    farm.forecast.hours = (0..48)
+        .map(|half| fair(DAY.at(0, 0, 0, 0).checked_add(jiff::Span::new().minutes(30 * half)).unwrap()))
+        .collect();
+    let hours = taking(&farm, needs(24.0));
+    let last = hours.hours.last().unwrap();
+    assert_eq!((hours.hours.len(), last.lasts), (48, Duration::from_hours(1.0)), "nothing follows the last");
+    assert_eq!(hours.hours[0].lasts, Duration::from_hours(0.5));
+    assert_eq!(hours.best.map(Span::words).as_deref(), Some("00:00 to 24:00"));
+    // 10:30 to 11:00 is windy.
+    edit(&mut farm, 21, |hour| hour.wind = Some(q("14 mph")));
+    let hours = taking(&farm, needs(10.5));
+    assert_eq!(hours.hours[20].verdict, Verdict::Allowed);
+    assert_eq!(hours.hours[21].verdict, Verdict::Forbidden);
+    assert_eq!(hours.best.map(Span::words).as_deref(), Some("00:00 to 10:30"));
+    assert_eq!(taking(&farm, needs(12.5)).best.map(Span::words).as_deref(), Some("11:00 to 24:00"));
+    assert_eq!(taking(&farm, needs(13.5)).best, None);
+    farm.passes["p"].start = Some(Time::constant(10, 45, 0, 0));
+    assert!(found(&farm, "to begin at 10:45; that hour is forbidden").is_some());
+    // An hour of which half is missing is no gap for one that lasts to its end, and is one where nothing stands.
+    farm.passes["p"].start = None;
+    farm.forecast.hours.remove(21);
+    assert_eq!(taking(&farm, needs(24.0)).best.map(Span::words).as_deref(), Some("00:00 to 24:00"));
+    farm.forecast.hours.remove(20);
+    assert_eq!(taking(&farm, needs(12.0)).best.map(Span::words).as_deref(), Some("11:00 to 24:00"));
+    // Rain of the second half alone wets what is sprayed before it.
+    farm.products["a"].label.push(Statement::new(Says::RainFree { hours: 1 }, "page 3"));
+    farm.forecast.hours[11].rain = Some(q("1 mm"));
+    let verdicts: Vec<Verdict> = hours_of(&farm).hours[7..13].iter().map(|hour| hour.verdict).collect();
+    let (free, wet) = (Verdict::Allowed, Verdict::Forbidden);
+    assert_eq!(verdicts, [free, free, wet, wet, wet, free], "05:30 to 06:00 is wet; 04:00 to 04:30 has its hour");
+}
+
+/// Where the zone is half an hour off, the hours of the world's time begin at half past.
+#[test]
+fn hours_at_half_past_end_with_the_day() {
+    let mut farm = farm();
+    farm.place = Some(Place {
+        latitude: "-34.9".to_owned(),
+        longitude: "138.6".to_owned(),
+        zone: "Australia/Adelaide".to_owned(),
+        ..Place::default()
+    });
+    for hour in &mut farm.forecast.hours {
+        hour.at = hour.at.checked_add(jiff::Span::new().minutes(30)).unwrap();
+    }
+    let hours = taking(&farm, needs(23.5));
+    assert_eq!((hours.hours.len(), hours.best.unwrap().words().as_str()), (24, "00:30 to 24:00"));
+    assert_eq!(taking(&farm, needs(23.6)).best, None, "the first half hour of the next day is not of this day");
+}
+
+#[test]
+fn a_pass_over_midnight_is_not_looked_at_as_a_whole_and_that_is_said() {
+    let mut farm = farm();
+    let rig = &mut farm.rigs["r"];
+    // 80 ac at 2 mph over 100 ft and 66 %: 80 ÷ (2 × 100 ÷ 8.25 × 0.66) = 5 h.
+    (rig.speed, rig.boom, rig.efficiency) = (Some(q("2 mph")), Some(q("100 ft")), Some(q("66 %")));
+    farm.passes["p"].start = Some(Time::constant(22, 0, 0, 0));
+    let told = found(&farm, "the longest span of allowed hours").unwrap();
+    assert!(told.text.contains("22:00 to 24:00, enough for 40 %"), "{}", told.text);
+    assert!(told.text.contains("the hours of the next day are not looked at"), "{}", told.text);
+    let planned = planned(&farm);
+    let slot = day::lay_out(&farm, DAY, &[&planned]).remove(0);
+    assert_eq!((slot.span, slot.verdict), (None, Some(Verdict::Doubtful)));
+    assert!(slot.why.contains("the hours of the next day are not looked at"), "{}", slot.why);
+    // Where the evening is windy nothing goes on.
+    farm.passes["p"].start = Some(Time::constant(19, 0, 0, 0));
+    edit(&mut farm, 23, |hour| hour.wind = Some(q("14 mph")));
+    farm.products["a"].label.push(Statement::new(wind("10 mph", None, None), "page 3"));
+    let told = found(&farm, "the longest span of allowed hours").unwrap();
+    assert!(!told.text.contains("next day"), "{}", told.text);
+    let slot = day::lay_out(&farm, DAY, &[&self::planned(&farm)]).remove(0);
+    assert_eq!(slot.verdict, Some(Verdict::Forbidden));
+    assert!(!slot.why.contains("next day"), "{}", slot.why);
+}
+
+#[test]
+fn what_a_pass_counts_beside_spraying_is_said() {
+    let mut farm = farm();
+    let rig = &mut farm.rigs["r"];
+    (rig.speed, rig.boom, rig.efficiency) = (Some(q("10 mph")), Some(q("100 ft")), Some(q("66 %")));
+    assert_eq!(hours_of(&farm).takes(farm.units).as_deref(), Some("1 h"));
+    farm.rigs["r"].road_speed = Some(q("20 mph"));
+    farm.fields["f"].road = Some(q("2 mi"));
+    // 2 × 2 mi of road for the load of 1200 gal on 80 ac, at 20 mph: 12 min.
+    assert_eq!(hours_of(&farm).takes(farm.units).as_deref(), Some("1 h 12 min, road counted"));
+}
+
+#[test]
+fn a_humidity_above_all_is_told() {
+    let mut farm = farm();
+    assert_eq!(found(&farm, "a humidity of"), None);
+    edit(&mut farm, 12, |hour| hour.humidity = Some(q("100 %")));
+    assert_eq!(found(&farm, "a humidity of"), None);
+    edit(&mut farm, 12, |hour| hour.humidity = Some(q("106 %")));
+    let told = found(&farm, "The forecast has a humidity of 106 % at 12:00 on 2031-06-12; air").unwrap();
+    assert_eq!((told.level, told.about), (Level::Check, tankard_core::finding::Subject::Farm));
+    edit(&mut farm, 15, |hour| hour.humidity = Some(q("150 %")));
+    assert!(found(&farm, "at 12:00 on 2031-06-12, and 1 more above 100 %").is_some());
+    // A record keeps it, says so, and holds it against nothing.
+    farm.products["a"].label.push(Statement::new(Says::Humidity { least: None, most: Some(q("75 %")) }, "page 3"));
+    let told = recorded(&mut farm, |record| {
+        (record.temperature, record.humidity) = (Some(q("20 °C")), Some(q("600 %")));
+    });
+    assert_eq!(told.len(), 1, "{told:?}");
+    assert!(told[0].level == Level::Check && told[0].text.contains("a humidity of 600 % is written down"), "{told:?}");
+}
+
 #[test]
 fn what_is_said_is_little_and_says_what_to_do() {
     // No hour is allowed; the next day is.
@@ -887,6 +1020,33 @@ fn the_passes_of_a_day_one_after_another() {
     let plans: Vec<&Plan> = plans.iter().collect();
     let slot = day::lay_out(&farm, DAY, &plans).into_iter().next().unwrap();
     assert!(slot.verdict.is_none() && slot.span.is_none() && slot.why.contains("forecast"));
+}
+
+#[test]
+fn passes_with_a_typed_start_go_by_it() {
+    let mut farm = farm();
+    let rig = &mut farm.rigs["r"];
+    (rig.speed, rig.boom, rig.efficiency) = (Some(q("10 mph")), Some(q("100 ft")), Some(q("66 %")));
+    let pass = farm.passes["p"].clone();
+    farm.passes.clear();
+    let clock = |hour| Some(Time::constant(hour, 0, 0, 0));
+    for (id, start) in [("late", clock(14)), ("free", None), ("early", clock(6)), ("soon", clock(6))] {
+        farm.passes.insert(id.to_owned(), Pass { start, ..pass.clone() });
+    }
+    let plans: Vec<Plan> = farm.passes.keys().map(|id| plan(&farm, id).unwrap()).collect();
+    let plans: Vec<&Plan> = plans.iter().collect();
+    let slots = day::lay_out(&farm, DAY, &plans);
+    let at: Vec<(&str, String)> =
+        slots.iter().map(|slot| (slot.pass.as_str(), slot.span.map(Span::words).unwrap_or_default())).collect();
+    let expected = [
+        ("early", "06:00 to 07:00"),
+        ("free", "07:00 to 08:00"),
+        ("soon", "08:00 to 09:00"),
+        ("late", "14:00 to 15:00"),
+    ];
+    assert_eq!(at, expected.map(|(id, span)| (id, span.to_owned())));
+    let late: Vec<bool> = slots.iter().map(|slot| slot.why.contains("cannot begin at 06:00, as typed")).collect();
+    assert_eq!(late, [false, false, true, false], "{slots:?}");
 }
 
 fn recorded(farm: &mut Farm, change: impl Fn(&mut Record)) -> Vec<Finding> {

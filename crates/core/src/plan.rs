@@ -217,7 +217,8 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
     let work = work::reckon(farm, pass_id, pass, &fields, &loads, spray_time, &mut findings, &mut workings);
     let rinse = rinse::judge(farm, pass_id, pass, carrier, &mut findings);
     let needs = work.as_ref().map(|work| work.total).or(spray_time);
-    let hours = weather::judge(farm, pass_id, pass, needs, &mut findings);
+    let counted = work.as_ref().map_or("", work::Work::counted);
+    let hours = weather::judge(farm, pass_id, pass, needs, counted, &mut findings);
     let cost =
         lines.iter().map(|line| line.cost).try_fold(Money::default(), |sum, cost| cost.map(|cost| sum.plus(cost)));
     let names =

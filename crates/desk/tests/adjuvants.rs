@@ -335,6 +335,12 @@ fn jar_and_water_conditioner_stand_beside_the_plan_and_open_their_working() {
     let mut harness = demo_window();
     // 8.5 lb/100 gal of 1200 gal is 102 lb; arithmetic.
     harness.get_by_label("plan 8.5 lb/100 gal, 102 lb in load 1");
+    // In metric units 46.266 kg are measured to the mark of the scale, and that stands in both places.
+    let mut metric = demo::farm().unwrap();
+    metric.units = tankard_core::quantity::Units::Metric;
+    let beside = window(metric, PASS, [1366.0, 768.0]);
+    beside.get_by_label("plan 10.19 g/L, 46.26 kg in load 1");
+    beside.get_by_label_contains("Ammonium sulfate, spray grade (demo) in load 1: 46.26 kg");
     // 22 fl oz/ac at 15 gal/ac in a pint of 473.176473 mL is 5.42 mL; arithmetic on exact definitions.
     press(&mut harness, "Glyphosate 540 SL (demo) in the jar: 5.4 mL, show working");
     harness.get_by_label("Working: Glyphosate 540 SL (demo) in the jar");

@@ -24,8 +24,9 @@ fn the_heading_leads_to_the_hours_and_the_arrow_keys_walk_them() {
     harness.key_press(egui::Key::Enter);
     harness.run();
     assert_eq!(harness.state().tank_loads.page, Page::Hours);
-    harness.get_by_label("07:00 to 11:00; the pass takes 3 h 28 min.");
+    harness.get_by_label("07:00 to 11:00; the pass takes 3 h 28 min, filling and road counted.");
     // The first hour of the span is the one that is looked at.
+    harness.get_by_label("the hour told of below");
     harness.get_by_label("07:00 allowed").focus();
     harness.run();
     harness.get_by_label("07:00 to 08:00: allowed");

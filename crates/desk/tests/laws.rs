@@ -48,6 +48,7 @@ fn a_rule_is_typed_and_goes_through_the_file() {
     choose(&mut harness, "it speaks of: caution", "wind");
     harness.get_by_label("still to type");
     put(&mut harness, "wind at most", "10 mph");
+    harness.get_by_label("Add a condition to the rule");
     put(&mut harness, "wind at least", "3 mph");
     choose(&mut harness, "crop from the fields: or pick", "soybean");
     assert_eq!(farm(&harness).laws[0], wind());

@@ -157,7 +157,7 @@ fn hours_have_keys(hours: &Value) {
         has_keys(&limit["basis"], &["kind", "source"]);
     }
     for hour in list(hours, "hours") {
-        has_keys(&hour, &["at", "again", "verdict", "part", "binds"]);
+        has_keys(&hour, &["at", "again", "lasts_s", "verdict", "part", "binds"]);
         assert!(["allowed", "doubtful", "forbidden"].contains(&hour["verdict"].as_str().unwrap()));
         for bind in list(&hour, "binds") {
             has_keys(&bind, &["limit", "verdict"]);

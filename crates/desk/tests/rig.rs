@@ -205,7 +205,8 @@ fn a_worn_nozzle_is_caught() {
     assert_eq!(rig(&harness).calibrations[0].set, "fan");
     harness.get_by_label("worn");
     // 29 over the mean of 26.28, and over 25.6.
-    harness.get_by_label("+10.4 %, new +13.3 %");
+    harness.get_by_label("+10.4 %");
+    harness.get_by_label("+13.3 %");
     assert!(harness.query_all_by_label_contains("1 worn").count() > 0);
     assert!(harness.query_all_by_label_contains("Check: Nozzle 5").count() > 0);
     undo(&mut harness);

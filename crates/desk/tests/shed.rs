@@ -484,3 +484,19 @@ fn every_page_of_the_demo_renders_in_all_units_and_in_a_small_window() {
         assert_eq!(*farm(&harness), before);
     }
 }
+
+#[test]
+fn a_place_that_contradicts_its_zone_is_told_where_it_is_typed() {
+    let mut harness = demo_shed();
+    harness.get_by_role_and_label(Role::Tab, "Farm").click();
+    harness.run();
+    assert!(harness.query_by_label_contains("does not fit the time zone").is_none());
+    let longitude = farm(&harness).place.as_ref().unwrap().longitude.clone();
+    let east = longitude.trim_start_matches('-').to_owned();
+    assert_ne!(longitude, east, "the demo lies in the west");
+    put(&mut harness, "longitude", &east);
+    harness.get_by_label_contains(&format!("The longitude {east} does not fit the time zone"));
+    harness.get_by_label_contains(&format!("West is typed with a minus: \"-{east}\""));
+    put(&mut harness, "latitude", "95");
+    harness.get_by_label_contains("\"95\" is no latitude");
+}

@@ -572,3 +572,21 @@ fn both_themes_and_all_scales_show_whole() {
         }
     }
 }
+
+/// A window of 1024 by 700 at 150 % is as wide as 683 points: nothing of the plan lies beside it.
+#[test]
+fn the_plan_stays_in_its_column_where_room_is_short() {
+    let harness = common::tank_loads(demo::farm().unwrap(), [683.0, 467.0]);
+    let right = harness.get_by_label("To settle").rect().left();
+    let rates: Vec<_> = harness.query_all_by_label_contains("Rate of ").map(|node| node.rect()).collect();
+    let amounts: Vec<_> = harness.query_all_by_label_contains(" in load 1: ").map(|node| node.rect()).collect();
+    assert_eq!((rates.len(), amounts.len()), (4, 4));
+    for (rate, amount) in rates.iter().zip(&amounts) {
+        assert!(rate.right() <= amount.left() && amount.right() < right, "{rate:?} {amount:?} {right}");
+    }
+    for name in ["Take Methylated seed oil", "Compare Methylated seed oil", "Lean to crop safety"] {
+        let node = harness.query_all_by_label_contains(name).next().map(|node| node.rect());
+        assert!(node.is_some_and(|rect| rect.right() < right), "{name}: {node:?} {right}");
+    }
+    assert!(harness.get_by_label("even loads").rect().right() < right);
+}

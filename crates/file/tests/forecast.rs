@@ -21,8 +21,13 @@ fn table(text: &str) -> Table {
 
 /// Reads with the layout that is suggested, on a farm in Chicago.
 fn by_guess(text: &str) -> Reading {
+    in_zone(text, "America/Chicago")
+}
+
+/// The same on a farm elsewhere.
+fn in_zone(text: &str, name: &str) -> Reading {
     let table = table(text);
-    read(&table, &guess(&table, &[]), Some(&zone("America/Chicago")))
+    read(&table, &guess(&table, &[]), Some(&zone(name)))
 }
 
 fn texts<Q: Quantity>(reading: &Reading, of: impl Fn(&Hour) -> &Option<AsTyped<Q>>) -> Vec<String> {
@@ -291,6 +296,33 @@ fn hours_are_not_stretched_and_halves_are_left_out() {
     assert_eq!(halves.notes[0], "1 line between full hours by the farm's clock is left out");
 }
 
+/// India keeps 5 h 30 min and Nepal 5 h 45 min east of UTC, South Australia 9 h 30 min in June (IANA time zone database).
+#[test]
+fn hours_of_the_worlds_time_land_between_those_of_an_odd_clock() {
+    let text = "time,temp (°C)\n2031-06-12T00:00Z,14\n2031-06-12T01:00Z,13\n2031-06-12T02:00Z,15\n";
+    for (name, expected, minutes) in [
+        ("Asia/Kolkata", ["12 05:30", "12 06:30", "12 07:30"], "30"),
+        ("Asia/Kathmandu", ["12 05:45", "12 06:45", "12 07:45"], "45"),
+        ("Australia/Adelaide", ["12 09:30", "12 10:30", "12 11:30"], "30"),
+    ] {
+        let reading = in_zone(text, name);
+        assert_eq!(times(&reading), expected, "{name}");
+        assert!(reading.refused.is_empty() && reading.to_choose.is_empty(), "{reading:?}");
+        let note = format!("the hours begin {minutes} minutes past the hour by the farm's clock");
+        assert!(reading.notes.contains(&note), "{:?}", reading.notes);
+    }
+    // The same hours by the farm's own clock.
+    let own = in_zone("time,temp (°C)\n2031-06-12 05:30,14\n2031-06-12 06:30,13\n", "Asia/Kolkata");
+    assert_eq!(times(&own), ["12 05:30", "12 06:30"]);
+    // A line every half hour: those on the hour of the clock are enough.
+    let halves = "time,temp (°C)\n2031-06-12T00:00Z,14\n2031-06-12T00:30Z,13\n2031-06-12T01:00Z,15\n";
+    let reading = in_zone(halves, "Asia/Kolkata");
+    assert_eq!(times(&reading), ["12 06:00"]);
+    assert_eq!(reading.notes[0], "2 lines between full hours by the farm's clock are left out");
+    // Half past where the clock has full hours is still between them.
+    assert!(in_zone("time,temp (°C)\n2031-06-12T00:30Z,14\n", "America/Chicago").hours.is_empty());
+}
+
 #[test]
 fn each_bad_line_is_named_with_its_number_and_left_out() {
     let text = "time,temp (°C),rh (%),wind (mph),rain (mm),cloud (oktas)
@@ -368,11 +400,14 @@ fn a_file_that_is_no_table_says_so() {
     ] {
         assert_eq!(Table::read(bytes), Err(error), "{bytes:?}");
     }
-    let long = "2031-06-12 05:00,1\n".repeat(100_002);
+    let long = "2031-06-12 05:00,1\n".repeat(20_002);
     assert_eq!(Table::read(long.as_bytes()), Err(TableError::TooMany));
+    assert!(Table::read("2031-06-12 05:00,1\n".repeat(19_000).as_bytes()).is_ok());
+    assert!(TableError::TooMany.to_string().contains("more than 20000 lines"));
     let wide = format!("2031-06-12 05:00{}\n", ",1".repeat(150));
     assert_eq!(Table::read(wide.as_bytes()), Err(TableError::TooMany));
-    assert_eq!(Table::read(&vec![b','; 21 << 20]), Err(TableError::TooLarge));
+    assert_eq!(Table::read(&vec![b','; (10 << 20) + 1]), Err(TableError::TooLarge));
+    assert!(TableError::TooLarge.to_string().contains("larger than 10 MB"));
 }
 
 #[test]

@@ -64,7 +64,7 @@ impl Forecast {
     }
 }
 
-/// One hour, from its full hour to the next. What is not known stays empty and is not taken for calm, dry or cool.
+/// One hour; where another begins within it, it lasts until then. What is not known stays empty and is not taken for calm, dry or cool.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Hour {

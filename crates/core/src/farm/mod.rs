@@ -214,6 +214,15 @@ impl Place {
             return Err("Where the farm lies is not typed; type its latitude and longitude in the shed".to_owned());
         }
         let latitude = degrees(&self.latitude, 'n', 's').and_then(Latitude::from_degrees).ok_or_else(|| {
+            let is_swapped = degrees(&self.latitude, 'e', 'w').and_then(Longitude::from_degrees).is_some()
+                && degrees(&self.longitude, 'n', 's').and_then(Latitude::from_degrees).is_some();
+            if is_swapped {
+                return format!(
+                    "\"{}\" is no latitude, and \"{}\" may be one: they may stand in each other's box in the shed",
+                    self.latitude.trim(),
+                    self.longitude.trim()
+                );
+            }
             format!("\"{}\" is no latitude; write degrees from -90 to 90, such as \"41.2\"", self.latitude.trim())
         })?;
         let longitude = degrees(&self.longitude, 'e', 'w').and_then(Longitude::from_degrees).ok_or_else(|| {

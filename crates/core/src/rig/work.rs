@@ -31,6 +31,18 @@ pub struct Work {
     pub loads_an_hour: Option<f64>,
 }
 
+impl Work {
+    /// What `total` counts beside spraying, in words; empty for nothing.
+    pub fn counted(&self) -> &'static str {
+        match (self.fills.is_empty(), self.road.is_none()) {
+            (false, false) => "filling and road",
+            (false, true) => "filling",
+            (true, false) => "road",
+            (true, true) => "",
+        }
+    }
+}
+
 /// The time that a pass takes.
 #[allow(clippy::too_many_arguments)] // The walk's state, handed on.
 pub(crate) fn reckon(

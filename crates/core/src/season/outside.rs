@@ -13,8 +13,14 @@ use crate::label::{droplets, once, when};
 use crate::plan::Plan;
 use crate::quantity::{AsTyped, Bearing, Quantity, Rate, Temperature};
 use crate::weather::limits::{self, Held, Kind};
-use crate::weather::sky::{Air, pressure, value};
+use crate::weather::sky::{Air, can_be, pressure, value};
 use crate::weather::{Limit, Verdict, psychro, sun};
+
+/// What labels and laws ask of the weather of a record, as they are typed now.
+pub fn asked(farm: &Farm, record: &Record) -> Vec<Limit> {
+    let fields = as_fields(farm, record);
+    limits::asked(farm, &as_pass(farm, record), &fields.iter().collect::<Vec<_>>())
+}
 
 /// What of a record lies outside a limit. A label and a law give a Check, what the farm keeps to a Note. What was not measured is
 /// not judged.
@@ -45,6 +51,20 @@ pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
             told if outside => say(&limit, told.is_some(), found(farm, record, &limit.kind, &air)),
             _ => {}
         }
+    }
+    if let Some(humidity) = record.humidity.as_ref().filter(|humidity| !can_be(humidity.value())) {
+        findings.push(
+            Finding::check(
+                Subject::Record(id.clone()),
+                format!(
+                    "\"{}\" of {}: a humidity of {humidity} is written down; air holds no more than 100 %, so neither it nor \
+                     Delta T is held against a limit",
+                    record.name, record.date
+                ),
+                Basis::Arithmetic,
+            )
+            .hint("Mend the humidity of the record, or empty it where it was not measured."),
+        );
     }
     if let Some(class) = record.droplets {
         for asked in asked_droplets(farm, &pass, &fields) {
@@ -122,7 +142,8 @@ fn found(farm: &Farm, record: &Record, kind: &Kind, air: &Air) -> String {
 }
 
 fn measured(farm: &Farm, record: &Record) -> Air {
-    let (temperature, humidity) = (value(record.temperature.as_ref()), value(record.humidity.as_ref()));
+    let temperature = value(record.temperature.as_ref());
+    let humidity = value(record.humidity.as_ref()).filter(|humidity| can_be(*humidity));
     let delta_t = temperature
         .zip(humidity)
         .zip(pressure(farm))
@@ -179,8 +200,8 @@ fn times(record: &Record) -> Option<(DateTime, DateTime)> {
 fn by_the_sun(farm: &Farm, record: &Record, kind: &Kind) -> bool {
     let (Kind::Daylight { from, to }, Some((start, end))) = (kind, times(record)) else { return false };
     let Some(place) = &farm.place else { return false };
-    let (Ok(position), Ok(zone)) = (place.position(), sun::zone(place)) else { return false };
-    let Some(sun) = sun::Sun::over(position, &zone, record.date, end.date()) else { return false };
+    let Ok(zone) = sun::zone(place) else { return false };
+    let Some(sun) = sun::Sun::at(place, record.date, end.date()) else { return false };
     let (Some(start), Some(end)) = (sun::second(&zone, start, false), sun::second(&zone, end, false)) else {
         return false;
     };

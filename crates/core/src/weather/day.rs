@@ -1,4 +1,5 @@
-//! The passes of a day laid out one after another, rig by rig, in the order in which the farm has them.
+//! The passes of a day laid out one after another, rig by rig, in the order in which the farm has them; those with a typed start in
+//! the order of their starts.
 
 use jiff::civil::Date;
 
@@ -9,7 +10,7 @@ use super::{Span, Verdict};
 use crate::farm::{Farm, Id, Pass};
 use crate::finding::Level;
 use crate::plan::Plan;
-use crate::quantity::{AsTyped, Duration, Length, Quantity};
+use crate::quantity::{AsTyped, Duration, Length};
 use crate::rig::clean_out::{takes_clean_out, usual_time};
 
 /// A pass in its place in a day.
@@ -31,7 +32,8 @@ pub struct Slot {
     pub why: String,
 }
 
-/// Lays out the passes of a day: on each rig one after another in the order of the farm, each from the earliest time that is
+/// Lays out the passes of a day: on each rig one after another in the order of the farm, where those with a typed start change places
+/// among themselves so that the earlier start comes first; each from the earliest time that is
 /// allowed for as long as it takes, or the earliest that is doubtful where none is allowed. No order is sought that would be better.
 pub fn lay_out(farm: &Farm, day: Date, plans: &[&Plan]) -> Vec<Slot> {
     let outlook = Outlook::of_days(farm, day, day);
@@ -50,6 +52,7 @@ pub fn lay_out(farm: &Farm, day: Date, plans: &[&Plan]) -> Vec<Slot> {
         }
     }
     passes.sort_by_key(|(_, pass, _)| rigs.iter().position(|rig| **rig == pass.rig));
+    passes.chunk_by_mut(|(_, a, _), (_, b, _)| a.rig == b.rig).for_each(by_start);
     let mut before: Option<(&Pass, &Plan)> = None;
     let mut free_from = Second::MIN;
     for (id, pass, plan) in passes {
@@ -81,6 +84,14 @@ pub fn lay_out(farm: &Farm, day: Date, plans: &[&Plan]) -> Vec<Slot> {
     slots
 }
 
+/// Puts the passes of a rig that have a typed start in the order of their starts; the others keep their places.
+fn by_start(passes: &mut [(&Id, &Pass, &Plan)]) {
+    let mut typed: Vec<_> = passes.iter().copied().filter(|(_, pass, _)| pass.start.is_some()).collect();
+    typed.sort_by_key(|(_, pass, _)| pass.start);
+    let places = passes.iter_mut().filter(|(_, pass, _)| pass.start.is_some());
+    places.zip(typed).for_each(|(place, pass)| *place = pass);
+}
+
 /// Finds the place of a pass and says how it comes about; gives when the rig is free again.
 fn place(outlook: &Outlook, farm: &Farm, pass: &Pass, plan: &Plan, ready: Second, slot: &mut Slot) -> Option<Second> {
     if !super::covers(farm, pass.date) {
@@ -107,11 +118,22 @@ fn place(outlook: &Outlook, farm: &Farm, pass: &Pass, plan: &Plan, ready: Second
                     "No span of allowed hours is long enough; this is the earliest with doubtful hours in it".to_owned()
                 }
             };
+            if let Some(start) = pass.start.filter(|_| typed.is_some_and(|typed| from > typed)) {
+                slot.why = format!("{}. It cannot begin at {}, as typed", slot.why, start.strftime("%H:%M"));
+            }
             return Some(from + length);
         }
     }
-    slot.verdict = Some(Verdict::Forbidden);
-    slot.why = format!("No span of the day is long enough for its {}", needs.show(farm.units));
+    let takes = plan.hours.takes(farm.units).unwrap_or_default();
+    let ends = super::sun::day_ends(&outlook.zone, pass.date).map(|(_, to)| to);
+    let last = runs(&free, Verdict::Doubtful, not_before).last().map(|(_, to)| *to);
+    // Whether it may be sprayed into the next day is not known, which is not the same as forbidden.
+    let goes_on = ends.is_some() && last == ends;
+    slot.verdict = Some(if goes_on { Verdict::Doubtful } else { Verdict::Forbidden });
+    slot.why = format!("No span of the day is long enough for the {takes} it takes");
+    if goes_on {
+        slot.why = format!("{}; {}", slot.why, super::hours::GOES_ON);
+    }
     None
 }
 

@@ -9,10 +9,10 @@ use std::sync::Arc;
 use jiff::civil::{Date, DateTime};
 
 use super::limits::{self, Held, Kind};
-use super::sky::Outlook;
+use super::sky::{self, Outlook};
 use super::sun::{self, Second};
 use super::{Hours, JudgedHour, Limit, Span, Verdict};
-use crate::farm::{Farm, Id, Pass};
+use crate::farm::{Farm, Hour, Id, Pass};
 use crate::finding::{Basis, Finding, Subject};
 use crate::quantity::{Duration, Quantity, Share, Units};
 
@@ -33,7 +33,9 @@ pub(crate) fn judge_hours(outlook: &Outlook, limits: &[Limit], day: Date) -> (Ve
     let first = outlook.hours.partition_point(|hour| hour.from < from);
     for (at, hour) in outlook.hours.iter().enumerate().skip(first).take_while(|(_, hour)| hour.from < to) {
         binds.clear();
-        let mut part = (hour.from, hour.to);
+        // What of it lies in the next day counts there, and the hours of that day are not looked at.
+        let whole = (hour.from, hour.to.min(to));
+        let mut part = whole;
         let mut in_part = Verdict::Allowed;
         for (place, limit) in limits.iter().enumerate() {
             // Where the air of the hour does not tell whether the limit speaks, the hour is in doubt.
@@ -62,14 +64,15 @@ pub(crate) fn judge_hours(outlook: &Outlook, limits: &[Limit], day: Date) -> (Ve
         }
         binds.sort_by_key(|(_, verdict)| std::cmp::Reverse(*verdict));
         let verdict = binds.iter().map(|(_, verdict)| *verdict).max().unwrap_or(Verdict::Allowed);
-        let cut = part != (hour.from, hour.to) && in_part != Verdict::Forbidden;
-        let (from, to) = if cut { (inward(part.0), part.1.div_euclid(60) * 60) } else { (hour.from, hour.to) };
+        let cut = part != whole && in_part != Verdict::Forbidden;
+        let (from, to) = if cut { (inward(part.0), part.1.div_euclid(60) * 60) } else { whole };
         let usable = if cut { in_part } else { verdict };
         if from < to {
             free.push(Free { from, to, verdict: usable });
         }
         let part = if cut && from < to { span(outlook, from, to).map(|span| (span, usable)) } else { None };
-        judged.push(JudgedHour { at: hour.sky.at, again: hour.sky.again, verdict, binds: binds.clone(), part });
+        let lasts = Duration::from_seconds((hour.to - hour.from) as f64);
+        judged.push(JudgedHour { at: hour.sky.at, again: hour.sky.again, lasts, verdict, binds: binds.clone(), part });
     }
     (judged, free)
 }
@@ -126,6 +129,7 @@ pub(crate) fn of_day(
         needs,
         best: best.and_then(span),
         longest: lacking,
+        counted: "",
         sun: outlook.sun(day),
     }
 }
@@ -137,20 +141,25 @@ pub fn judge_days(farm: &Farm, outlook: &Outlook, pass: &Pass, needs: Option<Dur
     outlook.days().into_iter().map(|day| (day, of_day(outlook, &limits, day, needs, None))).collect()
 }
 
-/// The hours in which a pass may be sprayed on its day.
+/// The hours in which a pass may be sprayed on its day; `counted` says what its time holds beside spraying.
 pub(crate) fn judge(
     farm: &Farm,
     pass_id: &Id,
     pass: &Pass,
     needs: Option<Duration>,
+    counted: &'static str,
     findings: &mut Vec<Finding>,
 ) -> Hours {
+    if let Some(misfit) = farm.place.as_ref().and_then(|place| sun::misfit(place, pass.date)) {
+        let text = format!("{}, so sunrise, sunset and inversions by the sun cannot be told", misfit.text);
+        findings.push(Finding::check(Subject::Farm, text, Basis::Arithmetic).hint(misfit.hint));
+    }
     let outlook = Outlook::of_days(farm, pass.date, pass.date);
     if !super::covers(farm, pass.date) {
-        return Hours { needs, sun: outlook.sun(pass.date), ..Hours::default() };
+        return Hours { needs, counted, sun: outlook.sun(pass.date), ..Hours::default() };
     }
     let limits = limits::of(farm, pass).into();
-    let hours = of_day(&outlook, &limits, pass.date, needs, pass.start);
+    let hours = Hours { counted, ..of_day(&outlook, &limits, pass.date, needs, pass.start) };
     say(farm, pass_id, pass, &outlook, &hours, findings);
     hours
 }
@@ -158,7 +167,7 @@ pub(crate) fn judge(
 /// What there is to say of the hours of a day that the forecast tells of.
 fn say(farm: &Farm, pass_id: &Id, pass: &Pass, outlook: &Outlook, hours: &Hours, findings: &mut Vec<Finding>) {
     let about = || Subject::Pass(pass_id.clone());
-    if let Some(problem) = no_sun(farm, outlook)
+    if let Some(problem) = no_sun(farm, outlook, pass.date)
         && let Some(limit) = hours
             .limits
             .iter()
@@ -174,6 +183,7 @@ fn say(farm: &Farm, pass_id: &Id, pass: &Pass, outlook: &Outlook, hours: &Hours,
         );
     }
     let day = pass.date;
+    slips(farm, day, findings);
     if !hours.hours.iter().any(JudgedHour::leaves_time) {
         let binding = most_binding(hours);
         let doubtful = hours.hours.iter().filter(|hour| hour.verdict == Verdict::Doubtful).count();
@@ -189,12 +199,13 @@ fn say(farm: &Farm, pass_id: &Id, pass: &Pass, outlook: &Outlook, hours: &Hours,
         return;
     }
     if let Some((span, share)) = &hours.longest {
-        let needs = hours.needs.map_or_else(String::new, |needs| needs.show(farm.units));
+        let needs = hours.takes(farm.units).unwrap_or_default();
+        let midnight = if hours.may_go_on() { format!("; {GOES_ON}") } else { String::new() };
         findings.push(
             Finding::check(
                 about(),
                 format!(
-                    "The pass takes {needs}; the longest span of allowed hours on {day} is {}, enough for {} of it",
+                    "The pass takes {needs}; the longest span of allowed hours on {day} is {}, enough for {} of it{midnight}",
                     span.words(),
                     Share::from_percent(share.to_percent().floor()).show(farm.units)
                 ),
@@ -232,16 +243,40 @@ fn say(farm: &Farm, pass_id: &Id, pass: &Pass, outlook: &Outlook, hours: &Hours,
     }
 }
 
+/// Figures of a day that cannot be.
+fn slips(farm: &Farm, day: Date, findings: &mut Vec<Finding>) {
+    let is_slip = |hour: &&Hour| hour.humidity.as_ref().is_some_and(|humidity| !sky::can_be(humidity.value()));
+    let mut wrong = farm.forecast.hours.iter().filter(|hour| hour.at.date() == day).filter(is_slip);
+    let Some((first, humidity)) = wrong.next().and_then(|hour| Some((hour, hour.humidity.as_ref()?))) else { return };
+    let others = match wrong.count() {
+        0 => String::new(),
+        others => format!(", and {others} more above 100 %"),
+    };
+    findings.push(
+        Finding::check(
+            Subject::Farm,
+            format!(
+                "The forecast has a humidity of {humidity} at {} on {day}{others}; air holds no more than 100 %, so it is taken \
+                 as not known",
+                first.at.strftime("%H:%M")
+            ),
+            Basis::Arithmetic,
+        )
+        .hint("Mend it with the hours of the forecast."),
+    );
+}
+
 fn end_of(hour: DateTime) -> DateTime {
     hour.saturating_add(jiff::SignedDuration::from_hours(1))
 }
 
-/// Why the sun cannot be told, and what to do; `None` where it can.
-fn no_sun(farm: &Farm, outlook: &Outlook) -> Option<String> {
-    if outlook.knows_the_sun() {
+/// Why the sun cannot be told, and what to do; `None` where it can, and where place and zone contradict one another, which is told by
+/// itself.
+fn no_sun(farm: &Farm, outlook: &Outlook, day: Date) -> Option<String> {
+    let place = farm.place.clone().unwrap_or_default();
+    if outlook.knows_the_sun() || sun::misfit(&place, day).is_some() {
         return None;
     }
-    let place = farm.place.clone().unwrap_or_default();
     place.position().err().or_else(|| sun::zone(&place).err()).or_else(|| Some("That day is out of reach".to_owned()))
 }
 
@@ -285,13 +320,36 @@ fn later(farm: &Farm, pass: &Pass, needs: Option<Duration>) -> String {
 }
 
 impl JudgedHour {
+    /// From when to when it is.
+    pub fn span(&self) -> Span {
+        #[allow(clippy::cast_possible_truncation)] // An hour at most.
+        let lasts = jiff::SignedDuration::from_secs(self.lasts.to_seconds().round() as i64);
+        Span { from: self.at, to: self.at.saturating_add(lasts) }
+    }
+
     /// Whether it is allowed, wholly or in its part.
     pub fn leaves_time(&self) -> bool {
         self.verdict == Verdict::Allowed || self.part.is_some_and(|(_, verdict)| verdict == Verdict::Allowed)
     }
 }
 
+/// What there is to know of a span that ends with its day.
+pub const GOES_ON: &str = "the last span ends with the day, and the hours of the next day are not looked at";
+
 impl Hours {
+    /// How long the pass takes and what that counts: "3 h 28 min, filling and road counted". `None` where it is not known.
+    pub fn takes(&self, units: Units) -> Option<String> {
+        let counted = if self.counted.is_empty() { String::new() } else { format!(", {} counted", self.counted) };
+        Some(format!("{}{counted}", self.needs?.show(units)))
+    }
+
+    /// Whether no span is long enough, and the last one might go on past midnight.
+    pub fn may_go_on(&self) -> bool {
+        let ends_its_day = |hour: &JudgedHour| hour.span().to.date() > hour.at.date();
+        self.longest.is_some()
+            && self.hours.last().is_some_and(|last| ends_its_day(last) && last.verdict == Verdict::Allowed)
+    }
+
     /// Why an hour is bound, with its own figures, beside its `binds`. Made when it is asked for.
     pub fn reasons(&self, outlook: &Outlook, hour: &JudgedHour, units: Units) -> Vec<String> {
         let Some((at, seen)) =

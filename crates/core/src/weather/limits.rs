@@ -507,7 +507,10 @@ fn outside(limit: &Limit, outlook: &Outlook, at: usize, hour: &Seen, units: Unit
             None => format!("the forecast has no direction of the wind; {text}"),
         },
         Kind::MostAir(_) | Kind::LeastAir(_) => found("air", air.temperature.map(|air| air.show(units))),
-        Kind::MostHumidity(_) | Kind::LeastHumidity(_) => found("humidity", air.humidity.map(Share::show_whole)),
+        Kind::MostHumidity(_) | Kind::LeastHumidity(_) => match air.humidity {
+            Some(humidity) => format!("humidity {}; {text}", humidity.show_whole()),
+            None => format!("the forecast has no humidity, or none that can be; {text}"),
+        },
         Kind::MostDeltaT(_) | Kind::LeastDeltaT(_) => match air.delta_t {
             Some(span) => format!("Delta T {}; {text}", span.show(units)),
             None => format!("Delta T cannot be told without air and humidity; {text}"),
@@ -517,7 +520,7 @@ fn outside(limit: &Limit, outlook: &Outlook, at: usize, hour: &Seen, units: Unit
             None => format!("where the sun stands cannot be told, so neither can an inversion; {text}"),
         },
         Kind::Daylight { .. } if outlook.sun.is_none() => {
-            format!("sunrise and sunset cannot be told before the farm's place and zone are typed; {text}")
+            format!("sunrise and sunset cannot be told before the farm's place and zone are typed and fit; {text}")
         }
         Kind::Daylight { .. } => match outlook.sun(hour.sky.at.date()) {
             Some(sun) => format!(

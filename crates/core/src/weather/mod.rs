@@ -100,6 +100,8 @@ pub struct JudgedHour {
     pub at: DateTime,
     /// The second of two hours that the clock shows alike.
     pub again: bool,
+    /// How long it lasts: an hour, or to where the next begins.
+    pub lasts: Duration,
     /// Whether it may be used.
     pub verdict: Verdict,
     /// The limits it is outside of, or that cannot be told: place in `Hours::limits`, and how that is judged. The weightiest first.
@@ -141,6 +143,8 @@ pub struct Hours {
     pub hours: Vec<JudgedHour>,
     /// How long the pass takes; `None` where that is not known.
     pub needs: Option<Duration>,
+    /// What that counts beside spraying, in words: "filling and road"; empty for nothing.
+    pub counted: &'static str,
     /// The best span of allowed hours that is long enough.
     pub best: Option<Span>,
     /// Where none is: the longest, and the share of the pass that fits into it.

@@ -11,7 +11,7 @@ use crate::farm::{Farm, Hour, SunTime};
 use crate::finding::Basis;
 use crate::quantity::{AsTyped, Bearing, Length, Pressure, Quantity, Share, Speed, Temperature, TemperatureSpan};
 
-/// How long an hour of a forecast lasts, in seconds.
+/// How long an hour of a forecast lasts, in seconds, where the next does not begin before.
 const HOUR: Second = 3600;
 
 /// What is known of the air, whether expected or measured.
@@ -74,7 +74,8 @@ pub(crate) enum Rain {
 
 /// A forecast, hour by hour in order of time, with what each hour comes to.
 ///
-/// Where the zone of the farm is not known, each day has 24 hours and the sun is not told.
+/// Where the zone of the farm is not known, each day has 24 hours and the sun is not told; nor is it where place and zone contradict
+/// one another.
 #[derive(Clone, Debug)]
 pub struct Outlook {
     pub(crate) zone: TimeZone,
@@ -97,10 +98,7 @@ impl Outlook {
     pub fn of_days(farm: &Farm, first: Date, last: Date) -> Self {
         let place = farm.place.as_ref();
         let known = place.and_then(|place| sun::zone(place).ok());
-        let sun = known
-            .as_ref()
-            .zip(place.and_then(|place| place.position().ok()))
-            .and_then(|(zone, position)| Sun::over(position, zone, first, last));
+        let sun = place.and_then(|place| Sun::at(place, first, last));
         let zone = known.unwrap_or(TimeZone::UTC);
         let pressure = pressure(farm);
         let mut timed: Vec<(Second, usize, &Hour)> = farm
@@ -115,10 +113,12 @@ impl Outlook {
         // Of two entries for one hour the first counts.
         timed.dedup_by_key(|(from, ..)| *from);
         let ahead = ahead(farm, &timed);
+        let next = timed.iter().skip(1).map(|(from, ..)| *from).chain(std::iter::once(Second::MAX));
         let hours = timed
             .iter()
-            .take_while(|(_, _, hour)| hour.at.date() <= last)
-            .map(|(from, _, hour)| seen(*from, hour, sun.as_ref(), pressure))
+            .zip(next)
+            .take_while(|((_, _, hour), _)| hour.at.date() <= last)
+            .map(|((from, _, hour), next)| seen((*from, next.min(from + HOUR)), hour, sun.as_ref(), pressure))
             .collect();
         Self { zone, sun, hours, ahead }
     }
@@ -177,7 +177,12 @@ pub(crate) fn value<Q: Quantity>(typed: Option<&AsTyped<Q>>) -> Option<Q> {
     typed.map(AsTyped::value)
 }
 
-fn seen(from: Second, hour: &Hour, sun: Option<&Sun>, pressure: Option<Pressure>) -> Seen {
+/// Whether a share can be a humidity: what is above 100 % is a slip and is taken as not known.
+pub(crate) fn can_be(humidity: Share) -> bool {
+    !humidity.exceeds(Share::from_percent(100.0))
+}
+
+fn seen((from, to): (Second, Second), hour: &Hour, sun: Option<&Sun>, pressure: Option<Pressure>) -> Seen {
     let temperature = value(hour.temperature.as_ref());
     let humidity =
         value(hour.humidity.as_ref()).or_else(|| psychro::humidity(temperature?, value(hour.dew_point.as_ref())?));
@@ -191,10 +196,9 @@ fn seen(from: Second, hour: &Hour, sun: Option<&Sun>, pressure: Option<Pressure>
         gust: value(hour.gust.as_ref()),
         wind_from: value(hour.wind_from.as_ref()),
         temperature,
-        humidity: humidity.filter(|humidity| !humidity.exceeds(Share::from_percent(100.0))),
+        humidity: humidity.filter(|humidity| can_be(*humidity)),
         delta_t,
     };
-    let to = from + HOUR;
     let (lies, signs) = signs(hour, (from, to), sun);
     let sun_up = sun.map(|sun| sun.within((from, to), SunTime::SUNRISE, SunTime::SUNSET) == Some((from, to)));
     Seen {

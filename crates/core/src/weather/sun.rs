@@ -38,6 +38,69 @@ pub fn zone(place: &Place) -> Result<TimeZone, String> {
     })
 }
 
+/// How far the sun's noon may lie from twelve by the standard time of a zone, in hours. The zone that stretches furthest today puts it
+/// three hours late (the west of China, 74 degrees east, has the time of 120); a longitude with the wrong sign puts it further off
+/// wherever it lies more than some 45 degrees from Greenwich. From memory, no source.
+const MOST_OFF: f64 = 4.0;
+
+/// A place that does not go with its time zone, so that times by the sun would have nothing to do with the clock.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Misfit {
+    /// What does not fit.
+    pub text: String,
+    /// What to do.
+    pub hint: String,
+}
+
+/// Where a place and its time zone contradict one another on a day; `None` where they go together, and where one of them is not known.
+pub fn misfit(place: &Place, day: Date) -> Option<Misfit> {
+    let (position, zone) = (place.position().ok()?, zone(place).ok()?);
+    let standard = standard_offset(&zone, day)?;
+    let east = position.longitude.to_degrees();
+    let off = |degrees: f64| off_noon(degrees, standard).abs();
+    if off(east) <= MOST_OFF {
+        return None;
+    }
+    let north = position.latitude.to_degrees();
+    let typed = place.longitude.trim();
+    let (turned, swapped) = (off(-east), off(north));
+    let hint = if turned.min(swapped) > MOST_OFF {
+        "Mend the longitude or the time zone in the shed, on the page of the farm; west is typed with a minus."
+            .to_owned()
+    } else if swapped < turned {
+        "Latitude and longitude may stand in each other's box; see the page of the farm in the shed.".to_owned()
+    } else if east > 0.0 {
+        format!("West is typed with a minus: \"{}\". Mend it in the shed, on the page of the farm.", -east)
+    } else {
+        format!("East is typed without a minus: \"{}\". Mend it in the shed, on the page of the farm.", -east)
+    };
+    #[allow(clippy::cast_possible_truncation)] // Minutes of a day.
+    let noon = ((12.0 - off_noon(east, standard)) * 60.0).round().rem_euclid(1440.0) as i32;
+    Some(Misfit {
+        text: format!(
+            "The longitude {typed} does not fit the time zone {}: the sun would stand highest at {:02}:{:02} by its clock",
+            place.zone.trim(),
+            noon / 60,
+            noon % 60
+        ),
+        hint,
+    })
+}
+
+/// Hours east of UTC that a zone keeps without daylight saving: the lesser of winter's and summer's.
+fn standard_offset(zone: &TimeZone, day: Date) -> Option<f64> {
+    let at = |month: i8| {
+        let noon = Date::new(day.year(), month, 1).ok()?.at(12, 0, 0, 0);
+        Some(zone.to_offset(zone.to_timestamp(noon).ok()?).seconds())
+    };
+    Some(f64::from(at(1)?.min(at(7)?)) / 3600.0)
+}
+
+/// How many hours the sun is ahead of a clock, from -12 to 12.
+fn off_noon(degrees_east: f64, hours_east: f64) -> f64 {
+    (degrees_east / 15.0 - hours_east + 12.0).rem_euclid(24.0) - 12.0
+}
+
 /// When a time of the clock is. In the hour that the clock shows twice it is the first, or the second where `again`; what the
 /// clock skips is moved on by the skip.
 pub(crate) fn second(zone: &TimeZone, at: DateTime, again: bool) -> Option<Second> {
@@ -70,6 +133,14 @@ pub(crate) struct Sun {
 }
 
 impl Sun {
+    /// The sun over a place from a day to another; `None` where the place or its zone is not known or they contradict one another.
+    pub(crate) fn at(place: &Place, first: Date, last: Date) -> Option<Self> {
+        if misfit(place, first).is_some() {
+            return None;
+        }
+        Self::over(place.position().ok()?, &zone(place).ok()?, first, last)
+    }
+
     /// The sun over a place from a day to another, and a day about them. `None` for years that astronomy does not reach.
     pub(crate) fn over(position: Position, zone: &TimeZone, first: Date, last: Date) -> Option<Self> {
         let from = day_ends(zone, first.yesterday().ok()?)?.0;
@@ -197,7 +268,7 @@ fn unix(julian: f64) -> Second {
 
 #[cfg(test)]
 mod tests {
-    use super::{Sun, day_ends, times, zone};
+    use super::{Sun, day_ends, misfit, times, zone};
     use crate::farm::{Place, SunTime};
     use jiff::civil::date;
 
@@ -231,6 +302,45 @@ mod tests {
         let fairbanks = place("64.8", "-147.7", "America/Anchorage");
         let span = times(fairbanks.position().unwrap(), &zone(&fairbanks).unwrap(), date(2031, 6, 12)).unwrap();
         assert_eq!(span.to.date(), date(2031, 6, 13));
+    }
+
+    #[test]
+    fn a_place_that_contradicts_its_zone_is_told() {
+        let day = date(2031, 6, 12);
+        let told = |latitude, longitude, zone| misfit(&place(latitude, longitude, zone), day);
+        // Places and zones that go together, from memory: the far ends of China, Alaska, Spain and Argentina, Kiritimati over the
+        // date line, Ireland whose saving is in winter, Nepal and Lord Howe Island off the full hour.
+        for (latitude, longitude, zone) in [
+            ("41.2", "-96.4", "America/Chicago"),
+            ("39.5", "75.9", "Asia/Shanghai"),
+            ("53.9", "-166.5", "America/Anchorage"),
+            ("43.3", "-8.4", "Europe/Madrid"),
+            ("-53.2", "-70.3", "America/Argentina/Ushuaia"),
+            ("1.9", "-157.4", "Pacific/Kiritimati"),
+            ("-43.9", "-176.5", "Pacific/Chatham"),
+            ("53.3", "-6.3", "Europe/Dublin"),
+            ("27.7", "85.3", "Asia/Kathmandu"),
+            ("-31.5", "159.1", "Australia/Lord_Howe"),
+            ("41.2", "96.4", "no zone"),
+            ("", "96.4", "America/Chicago"),
+        ] {
+            assert_eq!(told(latitude, longitude, zone), None, "{longitude} {zone}");
+        }
+        // By hand: 12:00 less 6 h and less 96.4 ÷ 15 h is 23:34 of the day before.
+        let west = told("41.2", "96.4", "America/Chicago").unwrap();
+        assert_eq!(
+            west.text,
+            "The longitude 96.4 does not fit the time zone America/Chicago: the sun would stand highest at 23:34 by its clock"
+        );
+        assert!(west.hint.contains("\"-96.4\""), "{}", west.hint);
+        let east = told("-34.9", "-138.6", "Australia/Adelaide").unwrap();
+        assert!(east.hint.contains("without a minus: \"138.6\""), "{}", east.hint);
+        let swapped = told("-79.4", "43.7", "America/Toronto").unwrap();
+        assert!(swapped.hint.contains("each other's box"), "{}", swapped.hint);
+        let zone = told("52.5", "13.4", "Australia/Sydney").unwrap();
+        assert!(zone.hint.contains("or the time zone"), "{}", zone.hint);
+        assert_eq!(Sun::at(&place("41.2", "96.4", "America/Chicago"), day, day), None);
+        assert!(Sun::at(&place("41.2", "-96.4", "America/Chicago"), day, day).is_some());
     }
 
     #[test]

@@ -24,6 +24,10 @@ pub struct Cell {
     pub at: DateTime,
     /// The second of two hours that the clock shows alike.
     pub again: bool,
+    /// Where it begins on the strip, in minutes from its left end.
+    pub from: u32,
+    /// Where it ends.
+    pub to: u32,
     /// Whether it may be used; `None` where the forecast does not hold it.
     pub verdict: Option<Verdict>,
     /// Where a time by the sun cuts it: the part that is left, as shares of the hour, and how that is judged.
@@ -32,42 +36,97 @@ pub struct Cell {
     pub name: String,
 }
 
-/// The cells of a day: one for each hour of the clock, and one more where an hour comes twice.
+/// The minutes of an hour.
+const HOUR: u32 = 60;
+
+/// The hours that the clock of a strip shows, in order; with the second of two alike.
+fn shown(again: impl Fn(u32) -> bool) -> Vec<(u32, bool)> {
+    let both = |hour| std::iter::once((hour, false)).chain(again(hour).then_some((hour, true)));
+    (0..24).flat_map(both).collect()
+}
+
+fn hour_of(time: DateTime) -> u32 {
+    u32::from(time.hour().unsigned_abs())
+}
+
+fn minute_of(time: DateTime) -> u32 {
+    u32::from(time.minute().unsigned_abs())
+}
+
+/// The cells of a day, which fill it: one for each hour of the forecast, and one for each hour of the clock, or part of it, that the
+/// forecast does not hold.
 pub fn cells(day: Date, hours: &[JudgedHour], name: impl Fn(&JudgedHour) -> String) -> Vec<Cell> {
+    let hours = || hours.iter().filter(|known| known.at.date() == day);
+    let clock = shown(|hour| hours().any(|known| known.again && hour_of(known.at) == hour));
     let mut cells = Vec::with_capacity(25);
-    for hour in 0..24_i8 {
-        let at = day.at(hour, 0, 0, 0);
-        let before = cells.len();
-        cells.extend(hours.iter().filter(|known| known.at.date() == day && known.at.hour() == hour).map(|known| {
-            Cell {
+    for (place, (hour, again)) in (0_u32..).zip(clock) {
+        let mut known = hours().filter(|known| (hour_of(known.at), known.again) == (hour, again)).peekable();
+        let end = (place + 1) * HOUR;
+        // What of this hour the cells before it do not fill.
+        let mut from = cells.last().map_or(0, |cell: &Cell| cell.to).max(place * HOUR);
+        loop {
+            let next = known.peek().map_or(end, |known| place * HOUR + minute_of(known.at));
+            if from < next {
+                let minute = from - place * HOUR;
+                let at = day.at(i8::try_from(hour).unwrap_or(0), i8::try_from(minute).unwrap_or(0), 0, 0);
+                let name = format!("{hour:02}:{minute:02} not in the forecast");
+                cells.push(Cell { at, again, from, to: next, verdict: None, part: None, name });
+            }
+            let Some(known) = known.next() else { break };
+            #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)] // An hour at most.
+            let to = next + (known.lasts.to_hours() * f64::from(HOUR)).round() as u32;
+            cells.push(Cell {
                 at: known.at,
                 again: known.again,
+                from: next,
+                to,
                 verdict: Some(known.verdict),
-                part: known.part.map(|(part, verdict)| (share(part.from, known.at), share(part.to, known.at), verdict)),
+                part: known.part.map(|(part, verdict)| (share(part.from, known), share(part.to, known), verdict)),
                 name: name(known),
-            }
-        }));
-        if cells.len() == before {
-            let name = format!("{hour:02}:00 not in the forecast");
-            cells.push(Cell { at, again: false, verdict: None, part: None, name });
+            });
+            from = to;
         }
+    }
+    // What of the last hour lies in the next day is not shown.
+    let most = minutes_of(&cells);
+    if let Some(last) = cells.last_mut() {
+        last.to = last.to.min(most);
     }
     cells
 }
 
-/// How far into an hour a time lies, from 0 to 1.
-fn share(time: DateTime, hour: DateTime) -> f32 {
-    (time.duration_since(hour).as_secs_f32() / 3600.0).clamp(0.0, 1.0)
+/// How many minutes a strip shows.
+fn minutes_of(cells: &[Cell]) -> u32 {
+    let twice = cells.iter().filter(|cell| cell.again && cell.at.minute() == 0).count();
+    (24 + u32::try_from(twice).unwrap_or(0)) * HOUR
 }
 
-/// Where a time stands on a strip, in cells from its left end.
+/// How many hours a strip shows.
+fn hours_of(cells: &[Cell]) -> f32 {
+    hours(minutes_of(cells))
+}
+
+/// How far into an hour of a forecast a time lies, from 0 to 1.
+fn share(time: DateTime, hour: &JudgedHour) -> f32 {
+    #[allow(clippy::cast_possible_truncation)] // An hour at most.
+    let lasts = hour.lasts.to_seconds() as f32;
+    (time.duration_since(hour.at).as_secs_f32() / lasts).clamp(0.0, 1.0)
+}
+
+/// Where a time stands on a strip, in hours from its left end.
 pub fn place(cells: &[Cell], time: DateTime) -> f32 {
     let Some(first) = cells.first() else { return 0.0 };
     if time.date() > first.at.date() {
-        return cells.len() as f32;
+        return hours_of(cells);
     }
-    let at = cells.iter().position(|cell| cell.at.hour() == time.hour()).unwrap_or(0);
-    at as f32 + f32::from(time.minute()) / 60.0
+    let clock = shown(|hour| cells.iter().any(|cell| cell.again && hour_of(cell.at) == hour));
+    let at = clock.iter().position(|(hour, _)| *hour == hour_of(time)).unwrap_or(0);
+    at as f32 + f32::from(time.minute()) / HOUR as f32
+}
+
+/// Minutes as hours.
+fn hours(minutes: u32) -> f32 {
+    minutes as f32 / HOUR as f32
 }
 
 /// What is marked on a strip.
@@ -92,14 +151,14 @@ pub fn show(
     let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
     let painter = ui.painter_at(rect.expand(2.0));
     let row = Rect::from_min_size(rect.min + Vec2::Y * ABOVE, Vec2::new(rect.width(), CELL));
-    let wide = row.width() / cells.len().max(1) as f32;
+    let wide = row.width() / hours_of(cells);
     let across = |place: f32| row.left() + place * wide;
     let mut picked = None;
     let mut now = chosen;
     for (at, cell) in cells.iter().enumerate() {
         let face = Rect::from_min_max(
-            Pos2::new(across(at as f32), row.top()),
-            Pos2::new(across(at as f32 + 1.0), row.bottom()),
+            Pos2::new(across(hours(cell.from)), row.top()),
+            Pos2::new(across(hours(cell.to)), row.bottom()),
         );
         let key = (cell.at, cell.again);
         let is_chosen = now == Some(key);
@@ -207,7 +266,7 @@ pub fn face_of(painter: &egui::Painter, colours: &look::Colours, face: Rect, ver
 /// The times under bars.
 pub fn axis(ui: &mut Ui, cells: &[Cell]) {
     let (rect, _) = ui.allocate_exact_size(Vec2::new(ui.available_width(), LINE + 4.0), Sense::hover());
-    let wide = rect.width() / cells.len().max(1) as f32;
+    let wide = rect.width() / hours_of(cells);
     let painter = ui.painter_at(rect);
     let row = Rect::from_x_y_ranges(rect.x_range(), (rect.top() - LINE)..=(rect.top() - LINE));
     times(&painter, look::colours(ui), cells, row, |place| rect.left() + place * wide);
@@ -219,9 +278,9 @@ pub fn bar(ui: &mut Ui, name: &str, cells: &[Cell], span: Option<Span>, before: 
     let (rect, response) = ui.allocate_exact_size(Vec2::new(ui.available_width(), 18.0), Sense::hover());
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Image, true, name));
     let painter = ui.painter_at(rect);
-    let wide = rect.width() / cells.len().max(1) as f32;
+    let wide = rect.width() / hours_of(cells);
     painter.rect_stroke(rect, 0, Stroke::new(1.0, colours.hairline), StrokeKind::Inside);
-    for at in (3..cells.len()).step_by(3) {
+    for at in (3..24).step_by(3) {
         painter.vline(rect.left() + wide * at as f32, rect.y_range(), Stroke::new(1.0, colours.hairline));
     }
     let Some(span) = span else { return };
@@ -243,11 +302,10 @@ fn words_of_runs(
     row: Rect,
     across: impl Fn(f32) -> f32,
 ) {
-    let mut from = 0;
     for run in cells.chunk_by(|a, b| a.verdict == b.verdict) {
-        let (left, right) = (across(from as f32), across((from + run.len()) as f32));
-        from += run.len();
-        let verdict = run.first().and_then(|cell| cell.verdict);
+        let (Some(first), Some(last)) = (run.first(), run.last()) else { continue };
+        let (left, right) = (across(hours(first.from)), across(hours(last.to)));
+        let verdict = first.verdict;
         let word = verdict.map_or("no forecast", Verdict::word);
         let colour = verdict.map_or(colours.soft, |verdict| look::of_verdict(colours, verdict));
         let galley = painter.layout_no_wrap(word.to_owned(), look::gauge_font(), colour);
@@ -261,12 +319,9 @@ fn words_of_runs(
 fn times(painter: &egui::Painter, colours: &look::Colours, cells: &[Cell], row: Rect, across: impl Fn(f32) -> f32) {
     let y = row.bottom() + LINE + 3.0;
     let step = if row.width() < 400.0 { 6 } else { 3 };
+    let day = cells.first().map_or(Date::MIN, |cell| cell.at.date());
     for hour in (0..=24_i8).step_by(step) {
-        let at = if hour == 24 {
-            cells.len() as f32
-        } else {
-            cells.iter().position(|cell| cell.at.hour() == hour).unwrap_or(0) as f32
-        };
+        let at = if hour == 24 { hours_of(cells) } else { place(cells, day.at(hour, 0, 0, 0)) };
         let x = across(at);
         let side = match hour {
             0 => Align2::LEFT_TOP,
@@ -312,5 +367,49 @@ pub fn legend(ui: &mut Ui) {
             ui.label(look::soft(ui, words));
             ui.add_space(8.0);
         }
+        let (rect, _) = ui.allocate_exact_size(Vec2::new(22.0, 12.0), Sense::hover());
+        let edge = Stroke::new(2.5, look::colours(ui).brass);
+        ui.painter().rect_stroke(rect, 2, edge, StrokeKind::Inside);
+        ui.label(look::soft(ui, "the hour told of below"));
     });
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{cells, place};
+    use jiff::civil::{Date, DateTime, date};
+    use tankard_core::quantity::Duration;
+    use tankard_core::weather::{JudgedHour, Verdict};
+
+    const DAY: Date = date(2031, 6, 12);
+
+    fn hour(at: DateTime, again: bool, hours: f64) -> JudgedHour {
+        let lasts = Duration::from_hours(hours);
+        JudgedHour { at, again, lasts, verdict: Verdict::Allowed, binds: Vec::new(), part: None }
+    }
+
+    /// Where each cell begins and ends, and whether the forecast holds it.
+    fn laid(hours: &[JudgedHour]) -> Vec<(u32, u32, bool)> {
+        cells(DAY, hours, |_| String::new()).iter().map(|cell| (cell.from, cell.to, cell.verdict.is_some())).collect()
+    }
+
+    #[test]
+    fn cells_fill_the_day_wherever_its_hours_begin() {
+        let hourly: Vec<_> = (0..24_u32).map(|hour| (hour * 60, hour * 60 + 60, false)).collect();
+        assert_eq!(laid(&[]), hourly);
+        // 05:00 and 05:30.
+        let halves = laid(&[hour(DAY.at(5, 0, 0, 0), false, 0.5), hour(DAY.at(5, 30, 0, 0), false, 1.0)]);
+        assert_eq!(halves[5..8], [(300, 330, true), (330, 390, true), (390, 420, false)]);
+        // A zone half an hour off: the day begins with a half hour that is not known, and the last hour ends with the day.
+        let all: Vec<JudgedHour> = (0..24).map(|at| hour(DAY.at(at, 30, 0, 0), false, 1.0)).collect();
+        let odd = laid(&all);
+        assert_eq!((odd[0], odd[1], odd[24]), ((0, 30, false), (30, 90, true), (1410, 1440, true)));
+        let odd = cells(DAY, &all, |_| String::new());
+        assert!((place(&odd, DAY.at(6, 30, 0, 0)) - 6.5).abs() < 1e-6);
+        assert!((place(&odd, DAY.tomorrow().unwrap().at(0, 0, 0, 0)) - 24.0).abs() < 1e-6);
+        // The clock shows 01:00 twice.
+        let twice = cells(DAY, &[hour(DAY.at(1, 0, 0, 0), true, 1.0)], |_| String::new());
+        assert_eq!((twice.len(), twice[24].to), (25, 1500));
+        assert!((place(&twice, DAY.at(2, 0, 0, 0)) - 3.0).abs() < 1e-6);
+    }
 }

@@ -160,6 +160,7 @@ fn hours(hours: &Hours) -> Value {
         "hours": hours.hours.iter().map(|hour| json!({
             "at": hour.at.to_string(),
             "again": hour.again,
+            "lasts_s": hour.lasts.to_seconds(),
             "verdict": hour.verdict.word(),
             "part": hour.part.map(|(part, verdict)| json!({
                 "from": part.from.to_string(),

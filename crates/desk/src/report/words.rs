@@ -8,8 +8,9 @@ use tankard_core::quantity::{Duration, Quantity, Units};
 use tankard_core::rig::rinse::{RinsePlan, RinseWay};
 use tankard_core::rig::setting::{Classes, Fit, RankedSet, Setting, in_tenths};
 use tankard_core::rig::work::Work;
+use tankard_core::weather::hours::GOES_ON;
 use tankard_core::weather::{Hours, Span, Verdict};
-use tankard_core::words::ends;
+use tankard_core::words::{capital, ends};
 
 /// "coarse", or the two classes of which either may come.
 pub fn class_words(classes: Option<Classes>) -> String {
@@ -145,12 +146,13 @@ pub fn clock(time: DateTime) -> String {
 
 /// The answer in a line: the best span, or why there is none.
 pub fn answer(hours: &Hours, units: Units) -> String {
-    let needs = hours.needs.map(|needs| needs.show(units));
+    let needs = hours.takes(units);
+    let midnight = if hours.may_go_on() { format!(" {}.", capital(GOES_ON)) } else { String::new() };
     match (hours.best, hours.longest, needs) {
         (Some(best), _, Some(needs)) => format!("{}; the pass takes {needs}.", best.words()),
         (Some(best), _, None) => format!("{}; how long the pass takes is not known.", best.words()),
         (None, Some((span, share)), Some(needs)) => format!(
-            "No span is long enough for the {needs} it takes. The longest is {}, enough for {} of it.",
+            "No span is long enough: the pass takes {needs}. The longest is {}, enough for {} of it.{midnight}",
             span.words(),
             self::share(share.to_percent())
         ),
@@ -173,10 +175,7 @@ pub fn spans_of(hours: &Hours, verdict: Verdict) -> Vec<String> {
         .chunk_by(|a, b| a.verdict == b.verdict)
         .filter_map(|run| Some((run.first()?, run.last()?)))
         .filter(|(first, _)| first.verdict == verdict)
-        .map(|(first, last)| {
-            let to = last.at.saturating_add(jiff::Span::new().hours(1));
-            Span { from: first.at, to }.words()
-        })
+        .map(|(first, last)| Span { from: first.at, to: last.span().to }.words())
         .collect()
 }
 

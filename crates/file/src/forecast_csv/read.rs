@@ -59,6 +59,12 @@ pub fn read(table: &Table, layout: &FileLayout, zone: Option<&TimeZone>) -> Read
         reading.refused.clear();
         return reading;
     }
+    // Hours of the world's time lie between those of the clock where a zone is half an hour off.
+    if found.iter().any(Found::on_the_hour) {
+        let before = found.len();
+        found.retain(Found::on_the_hour);
+        reader.between += (before - found.len()) as u64;
+    }
     settle_twice(&mut found, &mut reading.refused);
     settle_alike(&mut found, &mut reading.refused);
     if found.len() > MOST_HOURS {
@@ -154,6 +160,17 @@ struct Found {
     is_open: bool,
 }
 
+impl Found {
+    fn on_the_hour(&self) -> bool {
+        is_full(self.hour.at)
+    }
+}
+
+/// Whether the clock shows a full hour.
+fn is_full(at: DateTime) -> bool {
+    (at.minute(), at.second()) == (0, 0)
+}
+
 #[derive(Default)]
 struct Reader<'a> {
     zone: Option<&'a TimeZone>,
@@ -164,7 +181,7 @@ struct Reader<'a> {
 }
 
 impl Reader<'_> {
-    /// `None` for a line between full hours.
+    /// `None` for a line between full hours, both by the clock and by the world's time.
     fn row(&mut self, row: &Row, plan: &Plan, columns: usize) -> Result<Option<Found>, String> {
         if row.written() < columns || row.len() > columns {
             let written = if row.len() > columns { row.len() } else { row.written() };
@@ -228,7 +245,8 @@ impl Reader<'_> {
                 }
             }
         };
-        if at.minute() != 0 || at.second() != 0 {
+        let in_the_world = self.zone.and_then(|zone| zone.to_timestamp(at).ok()).map(|at| at.as_second() % 3600);
+        if !is_full(at) && in_the_world != Some(0) {
             self.between += 1;
             return Ok((None, false));
         }
@@ -242,6 +260,9 @@ impl Reader<'_> {
                 counted(self.between, "line"),
                 if self.between == 1 { "is" } else { "are" }
             ));
+        }
+        if let Some(first) = found.first().filter(|first| !first.on_the_hour()) {
+            notes.push(format!("the hours begin {} minutes past the hour by the farm's clock", first.hour.at.minute()));
         }
         let steps = || {
             found

@@ -10,9 +10,9 @@ use thiserror::Error;
 use super::{cell, encoding, units, when};
 
 /// A larger file is no forecast.
-const LARGEST: usize = 20 << 20;
-/// More lines are no forecast.
-const MOST_ROWS: usize = 100_000;
+const LARGEST: usize = 10 << 20;
+/// More lines are no forecast: two months of a line every five minutes.
+const MOST_ROWS: usize = 20_000;
 /// More columns are no forecast.
 const MOST_COLUMNS: usize = 100;
 /// How many lines are looked at to see how a file is laid out.
@@ -115,7 +115,7 @@ impl Table {
     /// Finds the table.
     ///
     /// # Valid range
-    /// At most 20 MB, 100,000 lines, 100 columns.
+    /// At most 10 MB, 20,000 lines, 100 columns: what is read while a window waits for it.
     ///
     /// # Errors
     /// [`TableError`] says why there is none.

@@ -9,6 +9,8 @@ use tankard_core::quantity::{Amount, AsTyped, Quantity, Units};
 use tankard_core::rig::setting::Classes;
 use tankard_core::season::outside;
 use tankard_core::season::record::{actives, from_plan, none_of, record_line, still_open, whole_field, with_amount};
+use tankard_core::weather::Limit;
+use tankard_core::weather::limits::Kind;
 use tankard_core::words;
 
 use crate::app::Desk;
@@ -37,17 +39,19 @@ pub(super) struct State {
     removing: Option<Id>,
     /// The amount that is being typed.
     typing: Option<Typing>,
-    /// What lies outside a limit, found once for a state of the farm.
-    outside: Option<((u64, Id), Vec<Finding>)>,
+    /// What labels and laws ask, and what lies outside a limit, found once for a state of the farm.
+    outside: Option<((u64, Id), Judged)>,
 }
 
 impl State {
-    fn outside(&mut self, revision: u64, farm: &Farm, id: &str) -> Vec<Finding> {
+    fn outside(&mut self, revision: u64, farm: &Farm, id: &str) -> Judged {
         let wanted = (revision, id.to_owned());
         if self.outside.as_ref().is_none_or(|(known, _)| *known != wanted) {
-            let found = farm.records.get_key_value(id).map(|(id, record)| outside::judge(farm, id, record));
-            let found = found.unwrap_or_default();
-            self.outside = Some((wanted, found));
+            let found = farm.records.get_key_value(id).map(|(id, record)| Judged {
+                asked: outside::asked(farm, record),
+                outside: outside::judge(farm, id, record),
+            });
+            self.outside = Some((wanted, found.unwrap_or_default()));
         }
         self.outside.as_ref().map(|(_, found)| found.clone()).unwrap_or_default()
     }
@@ -59,6 +63,13 @@ impl State {
 struct Typing {
     before: RecordLine,
     now: RecordLine,
+}
+
+/// A record against labels and laws.
+#[derive(Clone, Debug, Default)]
+struct Judged {
+    asked: Vec<Limit>,
+    outside: Vec<Finding>,
 }
 
 /// What was clicked on the page.
@@ -83,7 +94,8 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
             ui.set_width(ui.available_width());
             ui.spacing_mut().item_spacing.y = 2.0;
             head(ui, &mut desk.season_log.page, farm, revision, id, &mut record, &mut act);
-            day(ui, farm, &mut record, planned.as_ref(), plan.as_deref());
+            let asked = desk.season_log.page.outside(revision, farm, id).asked;
+            day(ui, farm, &mut record, planned.as_ref(), plan.as_deref(), &asked);
             fields(ui, farm, &mut record, planned.as_ref());
             lines(ui, &mut desk.season_log.page, farm, &mut record, planned.as_ref());
             section(ui, "Note");
@@ -167,7 +179,7 @@ fn head(
         });
         ui.label(look::soft(ui, "Common practice. Tankard does not decide what the law requires."));
     }
-    let outside = state.outside(revision, farm, id);
+    let outside = state.outside(revision, farm, id).outside;
     if !outside.is_empty() {
         ui.add_space(4.0);
         ui.label(look::heading("As it was sprayed"));
@@ -177,7 +189,7 @@ fn head(
     ui.add_space(look::GRID);
 }
 
-fn day(ui: &mut Ui, farm: &Farm, record: &mut Record, planned: Option<&Record>, plan: Option<&Plan>) {
+fn day(ui: &mut Ui, farm: &Farm, record: &mut Record, planned: Option<&Record>, plan: Option<&Plan>, asked: &[Limit]) {
     let units = farm.units;
     let width = |ui: &Ui| BOX.min(ui.available_width());
     pair(
@@ -195,7 +207,7 @@ fn day(ui: &mut Ui, farm: &Farm, record: &mut Record, planned: Option<&Record>, 
         ("End", |ui| boxes::time_or_none(ui, "End", &mut record.end, SHORT)),
         ("Rig", |ui| plain(ui, "Rig", &mut record.rig)),
     );
-    weather(ui, farm, record, plan);
+    weather(ui, farm, record, plan, asked);
     pair(
         ui,
         ("Spray volume", |ui| {
@@ -219,8 +231,8 @@ fn day(ui: &mut Ui, farm: &Farm, record: &mut Record, planned: Option<&Record>, 
     }
 }
 
-/// What was measured, and beside it what the forecast had for the time.
-fn weather(ui: &mut Ui, farm: &Farm, record: &mut Record, plan: Option<&Plan>) {
+/// What was measured, and beside it what the forecast had for the time and what labels and laws ask.
+fn weather(ui: &mut Ui, farm: &Farm, record: &mut Record, plan: Option<&Plan>, asked: &[Limit]) {
     let units = farm.units;
     if let Some(expected) = &record.expected {
         ui.add_space(4.0);
@@ -240,6 +252,20 @@ fn weather(ui: &mut Ui, farm: &Farm, record: &mut Record, plan: Option<&Plan>) {
     let gust = expected.gust.map(|gust| format!("up to {}", gust.show(units))).unwrap_or_default();
     let air = expected.temperature.map(|range| ends(&range, units)).unwrap_or_default();
     let humidity = expected.humidity.map(|range| ends(&range, units)).unwrap_or_default();
+    let limits = |wanted: fn(&Kind) -> bool| {
+        let texts: Vec<&str> =
+            asked.iter().filter(|limit| wanted(&limit.kind)).map(|limit| limit.text.as_str()).collect();
+        if texts.is_empty() { String::new() } else { format!("limit: {}", texts.join("; ")) }
+    };
+    let with = |expected: &str, limits: String| {
+        let parts: Vec<&str> = [expected, &limits].into_iter().filter(|part| !part.is_empty()).collect();
+        parts.join(" · ")
+    };
+    let wind = with(&wind, limits(|kind| matches!(kind, Kind::MostWind(_) | Kind::LeastWind(_))));
+    let gust = with(&gust, limits(|kind| matches!(kind, Kind::MostGust(_))));
+    let from = with(&expected.wind_from, limits(|kind| matches!(kind, Kind::NotToward { .. })));
+    let air = with(&air, limits(|kind| matches!(kind, Kind::MostAir(_) | Kind::LeastAir(_))));
+    let humidity = with(&humidity, limits(|kind| matches!(kind, Kind::MostHumidity(_) | Kind::LeastHumidity(_))));
     beside(ui, "Wind", &wind, |ui| {
         boxes::quantity_or_none(ui, "Wind", &mut record.wind, SHORT);
         boxes::understood(ui, record.wind.as_ref(), units);
@@ -248,8 +274,9 @@ fn weather(ui: &mut Ui, farm: &Farm, record: &mut Record, plan: Option<&Plan>) {
         boxes::quantity_or_none(ui, "Gust", &mut record.gust, SHORT);
         boxes::understood(ui, record.gust.as_ref(), units);
     });
-    beside(ui, "Wind from", &expected.wind_from, |ui| {
-        boxes::text(ui, "Wind from", &mut record.wind_from, SHORT);
+    beside(ui, "Wind from", &from, |ui| {
+        boxes::text_or_empty(ui, "Wind from", &mut record.wind_from, SHORT, "such as NW")
+            .on_hover_text("From where it blows, such as NW");
     });
     beside(ui, "Temperature", &air, |ui| {
         boxes::quantity_or_none(ui, "Temperature", &mut record.temperature, SHORT);

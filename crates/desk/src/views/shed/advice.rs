@@ -189,7 +189,7 @@ pub(super) fn holds(farm: &Farm, ui: &mut Ui, of: &str, statement: &mut Statemen
             word(ui, "in every weather and carrier");
         }
         conditions::list(ui, of, &mut statement.when, farm.units);
-        conditions::only_if(ui, of, statement, farm.units);
+        conditions::only_if(ui, "Add a condition", format!("Add a condition to the {of}"), statement, farm.units);
     });
 }
 

@@ -43,8 +43,8 @@ fn conditions(units: Units) -> Vec<(&'static str, When)> {
 }
 
 /// The act that adds a condition to a statement.
-pub(super) fn only_if(ui: &mut Ui, name: &str, statement: &mut Statement, units: Units) {
-    let button = Button::new(look::act(ui, "if")).frame(false);
+pub(super) fn only_if(ui: &mut Ui, act: &str, name: String, statement: &mut Statement, units: Units) {
+    let button = Button::new(look::act(ui, act)).frame(false);
     let (response, _) = MenuButton::from_button(button).ui(ui, |ui| {
         if let Says::Adjuvant { at_least, at_most, .. } = &mut statement.says
             && at_least.is_none()
@@ -54,7 +54,7 @@ pub(super) fn only_if(ui: &mut Ui, name: &str, statement: &mut Statement, units:
             *at_least = AsTyped::parse(if units == Units::Metric { "0 L/ha" } else { "0 pt/ac" }).ok();
             ui.close();
         }
-        ui.label(look::soft(ui, "The label says so only"));
+        ui.label(look::soft(ui, "It says so only"));
         for (words, when) in conditions(units) {
             if ui.button(words).clicked() {
                 statement.when.push(when);
@@ -62,7 +62,7 @@ pub(super) fn only_if(ui: &mut Ui, name: &str, statement: &mut Statement, units:
             }
         }
     });
-    response.on_hover_text("Only under a condition").accessible_name(format!("{name} only if"));
+    response.on_hover_text("Only under a condition").accessible_name(name);
 }
 
 /// What a statement has beside its row: bounds over ground for an adjuvant in the spray, and its conditions.

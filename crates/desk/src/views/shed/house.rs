@@ -1,9 +1,11 @@
 //! The farm itself: its name, units, paper, place, measuring marks, emergency lines, and the limits it keeps to.
 
-use egui::Ui;
+use egui::{Label, Ui};
+use jiff::civil::Date;
 use tankard_core::farm::{Farm, Measuring, Paper, Place, Practice};
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 use tankard_core::weather::practice::{source, usual, why};
+use tankard_core::weather::sun;
 
 use super::{Bench, line, lines, quiet, section, title_box, word};
 use crate::look;
@@ -131,10 +133,15 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     });
     line(ui, "time zone", |ui| {
         boxes::text_or_empty(ui, "time zone", &mut house.place.zone, 200.0, "America/Chicago");
-        if !house.place.zone.is_empty() && jiff::tz::TimeZone::get(&house.place.zone).is_err() {
+        if !house.place.zone.trim().is_empty() && sun::zone(&house.place).is_err() {
             ui.label(look::soft(ui, "is not a time zone known here").color(look::colours(ui).check));
         }
     });
+    if let Some(problem) = misplaced(&house.place, bench.desk.now().date()) {
+        lines(ui, "", |ui| {
+            ui.add(Label::new(look::soft(ui, problem).color(look::colours(ui).check)).wrap());
+        });
+    }
     lines(ui, "height above the sea", |ui| {
         boxes::quantity_hinted(ui, "height above the sea", &mut house.place.altitude, 120.0, "not known");
         boxes::understood(ui, house.place.altitude.as_ref(), house.units);
@@ -143,6 +150,17 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     practice(ui, &mut house.practice, house.units);
     if house != before {
         bench.desk.document.edit(|farm| house.into(farm));
+    }
+}
+
+/// What is wrong with where the farm lies, in sentences; nothing where it is typed in part or not at all.
+fn misplaced(place: &Place, today: Date) -> Option<String> {
+    if place.latitude.trim().is_empty() || place.longitude.trim().is_empty() {
+        return None;
+    }
+    match place.position() {
+        Err(problem) => Some(format!("{problem}.")),
+        Ok(_) => sun::misfit(place, today).map(|misfit| format!("{}. {}", misfit.text, misfit.hint)),
     }
 }
 

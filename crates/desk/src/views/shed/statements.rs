@@ -237,7 +237,7 @@ fn applies(ui: &mut Ui, name: &str, statement: &mut Statement, units: Units) {
     boxes::text_or_empty(ui, &format!("{name} from stage"), &mut statement.from_stage, STAGE, "from");
     boxes::text_or_empty(ui, &format!("{name} to stage"), &mut statement.to_stage, STAGE, "to");
     boxes::text_or_empty(ui, &format!("{name} at"), &mut statement.at, AT, "page");
-    cell(ui, ONLY_IF, |ui| conditions::only_if(ui, name, statement, units));
+    cell(ui, ONLY_IF, |ui| conditions::only_if(ui, "if", format!("{name} only if"), statement, units));
 }
 
 /// Over what a total or a number is counted.

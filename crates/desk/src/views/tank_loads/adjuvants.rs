@@ -14,6 +14,10 @@ use crate::parts::{boxes, lists};
 
 /// Width of the column with what is in a set.
 const SET: f32 = 216.0;
+/// Width of the rank of a set.
+const NUMBER: f32 = 16.0;
+/// The least width of the reasons beside a set.
+const REASONS: f32 = 120.0;
 
 /// Shows the sets, or two of them side by side.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
@@ -79,7 +83,7 @@ fn heading(desk: &mut Desk, ui: &mut Ui, id: &str) {
     };
     if ui.available_width() < 480.0 {
         ui.label(question);
-        ui.horizontal(|ui| leans(ui, &mut pass.lean));
+        ui.horizontal_wrapped(|ui| leans(ui, &mut pass.lean));
     } else {
         ui.horizontal(|ui| {
             ui.label(question);
@@ -115,19 +119,25 @@ fn row(desk: &Desk, ui: &mut Ui, choice: &Choice) -> Option<Act> {
     let colours = look::colours(ui);
     let mut act = None;
     let top = ui.cursor().top();
+    let acts = 58.0;
+    let gap = ui.spacing().item_spacing.x;
+    // Where room is short the reasons stand under the set.
+    let is_narrow = ui.available_width() < NUMBER + SET + acts + REASONS + 3.0 * gap + 8.0;
+    let why = |ui: &mut Ui| {
+        let full = choice.reasons().join("\n");
+        ui.add(Label::new(look::narrow(shortly(choice))).wrap()).on_hover_text(full);
+    };
     ui.horizontal_top(|ui| {
-        cell_top(ui, 16.0, |ui| {
+        cell_top(ui, NUMBER, |ui| {
             let number = look::strong(choice.rank.to_string());
             ui.label(if choice.satisfies { number.color(colours.brass) } else { number.color(colours.soft) });
         });
-        cell_top(ui, SET, |ui| members(ui, choice, farm.units, &farm.currency));
-        let acts = 58.0;
-        let room = (ui.available_width() - acts - 8.0).max(120.0);
-        cell_top(ui, room, |ui| {
-            let reasons = shortly(choice);
-            let full = choice.reasons().join("\n");
-            ui.add(Label::new(look::narrow(reasons)).wrap()).on_hover_text(full);
-        });
+        let set = if is_narrow { ui.available_width() - acts - gap } else { SET };
+        cell_top(ui, set, |ui| members(ui, choice, farm.units, &farm.currency));
+        if !is_narrow {
+            let room = ui.available_width() - acts - 8.0;
+            cell_top(ui, room, why);
+        }
         cell_top(ui, acts, |ui| {
             ui.spacing_mut().interact_size.y = 0.0;
             ui.spacing_mut().button_padding = Vec2::ZERO;
@@ -147,6 +157,13 @@ fn row(desk: &Desk, ui: &mut Ui, choice: &Choice) -> Option<Act> {
             }
         });
     });
+    if is_narrow {
+        ui.horizontal_top(|ui| {
+            ui.add_space(NUMBER + gap);
+            let room = ui.available_width();
+            cell_top(ui, room, why);
+        });
+    }
     if choice.current {
         let line = Stroke::new(2.0, colours.water);
         ui.painter().vline(ui.min_rect().left() - 5.0, top..=ui.cursor().top() - 2.0, line);
@@ -223,7 +240,7 @@ fn short(name: &str) -> &str {
 fn by_hand(ui: &mut Ui, plan: &Plan) {
     let Some(current) = plan.adjuvants.current.as_ref().filter(|current| current.rank == 0) else { return };
     ui.horizontal_top(|ui| {
-        cell(ui, 16.0, false, |ui| {
+        cell(ui, NUMBER, false, |ui| {
             ui.label(look::soft(ui, "–"));
         });
         cell_top(ui, SET, |ui| {

@@ -93,7 +93,11 @@ fn day(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
 fn chosen(desk: &Desk, hours: &Hours, cells: &[Cell]) -> Option<(DateTime, bool)> {
     let key = |cell: &Cell| (cell.at, cell.again);
     let in_best = |cell: &&Cell| {
-        hours.best.is_some_and(|best| cell.at <= best.from && best.from.duration_since(cell.at).as_secs() < 3600)
+        let Some(best) = hours.best else { return false };
+        hours.hours.iter().any(|hour| {
+            let span = hour.span();
+            (hour.at, hour.again) == key(cell) && span.from <= best.from && best.from < span.to
+        })
     };
     desk.tank_loads
         .hour
@@ -142,10 +146,14 @@ fn hour(desk: &mut Desk, ui: &mut Ui, id: &str, hours: &Hours, key: (DateTime, b
     let looked = looked(desk, id, hours, judged);
     let farm = desk.document.farm();
     let expected = farm.forecast.hours.iter().find(|hour| (hour.at, hour.again) == key);
-    let whole = Span { from: key.0, to: key.0.saturating_add(jiff::Span::new().hours(1)) };
     let again = if key.1 { ", the second time" } else { "" };
     let part = judged.part.map(|(part, verdict)| format!("; {} {}", part.words(), verdict.word()));
-    ui.label(look::strong(format!("{}{again}: {}{}", whole.words(), judged.verdict.word(), part.unwrap_or_default())));
+    ui.label(look::strong(format!(
+        "{}{again}: {}{}",
+        judged.span().words(),
+        judged.verdict.word(),
+        part.unwrap_or_default()
+    )));
     let figures = expected.map(|expected| figures(farm, expected, looked.sky.as_ref())).unwrap_or_default();
     let width = ui.available_width();
     if width < NARROW {
@@ -382,6 +390,7 @@ mod tests {
             hours: vec![JudgedHour {
                 at: day.at(5, 0, 0, 0),
                 again: false,
+                lasts: Duration::from_hours(1.0),
                 verdict: Verdict::Allowed,
                 binds: Vec::new(),
                 part: None,
@@ -401,11 +410,13 @@ mod tests {
         let best = Hours { best: Some(span), ..hours() };
         assert_eq!(in_heading(&best).as_deref(), Some("05:40 to 08:50"));
         assert_eq!(answer(&best, units), "05:40 to 08:50; the pass takes 3 h 30 min.");
+        let counted = Hours { counted: "filling and road", ..best };
+        assert_eq!(answer(&counted, units), "05:40 to 08:50; the pass takes 3 h 30 min, filling and road counted.");
         let longest = Hours { longest: Some((span, Share::from_percent(90.5))), ..hours() };
         assert_eq!(in_heading(&longest).as_deref(), Some("05:40 to 08:50, too short"));
         assert_eq!(
             answer(&longest, units),
-            "No span is long enough for the 3 h 30 min it takes. The longest is 05:40 to 08:50, enough for 90 % of it."
+            "No span is long enough: the pass takes 3 h 30 min. The longest is 05:40 to 08:50, enough for 90 % of it."
         );
     }
 }

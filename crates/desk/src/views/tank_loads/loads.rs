@@ -12,16 +12,23 @@ use crate::parts::{boxes, lists};
 
 const TILE: Vec2 = Vec2::new(170.0, 48.0);
 
+/// Below this width the way of splitting stands under the heading.
+const NARROW: f32 = 420.0;
+
 /// Shows the loads.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     let Some(before) = desk.document.farm().passes.get(id).cloned() else { return };
     let mut pass = before.clone();
     look::sheet(ui).show(ui, |ui| {
         ui.set_width(ui.available_width());
+        let is_narrow = ui.available_width() < NARROW;
         ui.horizontal(|ui| {
             ui.label(look::heading("Loads"));
             if super::worked(ui, plan.loads.len().to_string(), "Number of loads") {
                 desk.tank_loads.working = Some(Shown::Titled("Number of loads".to_owned()));
+            }
+            if is_narrow {
+                return;
             }
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
                 ui.spacing_mut().item_spacing.x = 6.0;
@@ -32,6 +39,16 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
                 ui.selectable_value(&mut pass.split, LoadSplit::FullTanks, "full tanks, then a rest");
             });
         });
+        if is_narrow {
+            ui.horizontal_wrapped(|ui| {
+                ui.selectable_value(&mut pass.split, LoadSplit::FullTanks, "full tanks, then a rest");
+                ui.selectable_value(&mut pass.split, LoadSplit::EvenLoads, "even loads");
+            });
+            ui.horizontal(|ui| {
+                ui.label(look::soft(ui, "fill to"));
+                boxes::quantity_hinted(ui, "Fill the tank to", &mut pass.fill_to, 84.0, "its mark");
+            });
+        }
         if plan.loads.is_empty() {
             lists::empty(ui, "The loads appear when the pass has fields, a rig and a spray volume.");
         }

@@ -19,6 +19,8 @@ struct Widths {
     load: f32,
     cost: f32,
     acts: f32,
+    /// Whether the name of a product stands over its figures, so that nothing lies beside the window.
+    over: bool,
 }
 
 impl Widths {
@@ -26,10 +28,17 @@ impl Widths {
         let (rate, load, cost, acts, gaps) = (112.0, 110.0, 42.0, 32.0, 5.0 * 4.0);
         // Where room is short the amount over ground is read from the working of the rate.
         let ground = if ui.available_width() < 500.0 { 0.0 } else { 74.0 };
-        let product = (ui.available_width() - rate - ground - load - cost - acts - gaps).max(110.0);
-        Self { product, rate, ground, load, cost, acts }
+        let product = ui.available_width() - rate - ground - load - cost - acts - gaps;
+        if product < NAME {
+            let (name, load) = (ui.available_width() - cost - acts - 2.0 * 4.0, ui.available_width() - rate - 4.0);
+            return Self { product: name, rate, ground: 0.0, load, cost, acts, over: true };
+        }
+        Self { product, rate, ground, load, cost, acts, over: false }
     }
 }
+
+/// Room that a product's name needs beside its figures.
+const NAME: f32 = 110.0;
 
 /// Shows the mix.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
@@ -38,10 +47,16 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     let mut working = None;
     look::sheet(ui).show(ui, |ui| {
         ui.set_width(ui.available_width());
+        let over = Widths::of(ui).over;
         ui.horizontal(|ui| {
             ui.label(look::heading("Tank mix"));
-            ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| totals(desk, ui, plan));
+            if !over {
+                ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| totals(desk, ui, plan));
+            }
         });
+        if over {
+            ui.horizontal(|ui| totals(desk, ui, plan));
+        }
         ui.spacing_mut().item_spacing = egui::vec2(4.0, 2.0);
         let widths = Widths::of(ui);
         let farm = desk.document.farm();
@@ -65,10 +80,13 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         ui.horizontal(|ui| {
             let width = (ui.available_width() - 330.0).clamp(120.0, 200.0);
             add(ui, farm, &mut pass.mix, width);
-            if !pass.mix.is_empty() {
+            if !pass.mix.is_empty() && !widths.over {
                 order(ui, &mut pass, plan);
             }
         });
+        if !pass.mix.is_empty() && widths.over {
+            ui.horizontal(|ui| order(ui, &mut pass, plan));
+        }
     });
     if pass != before {
         desk.document.edit(|farm| {
@@ -95,22 +113,27 @@ fn totals(desk: &Desk, ui: &mut Ui, plan: &Plan) {
 }
 
 fn head(ui: &mut Ui, widths: &Widths, units: Units, currency: &str) {
-    ui.horizontal(|ui| {
-        let cost = format!("{currency}/{}", if units == Units::Metric { "ha" } else { "ac" });
-        for (width, right, text) in [
-            (widths.product, false, "product, by its place"),
-            (widths.rate, false, "rate"),
-            (widths.ground, true, "over ground"),
-            (widths.load, true, "in this load"),
-            (widths.cost, true, cost.as_str()),
-        ] {
-            if width > 0.0 {
+    let cost = format!("{currency}/{}", if units == Units::Metric { "ha" } else { "ac" });
+    let product = (widths.product, false, "product, by its place");
+    let figures =
+        [(widths.rate, false, "rate"), (widths.ground, true, "over ground"), (widths.load, true, "in this load")];
+    let cost = (widths.cost, true, cost.as_str());
+    let line = |ui: &mut Ui, words: &[(f32, bool, &str)]| {
+        ui.horizontal(|ui| {
+            for (width, right, text) in words.iter().copied().filter(|(width, ..)| *width > 0.0) {
                 cell(ui, width, right, |ui| {
                     ui.label(look::soft(ui, text));
                 });
             }
-        }
-    });
+        });
+    };
+    if widths.over {
+        line(ui, &[product, cost]);
+        line(ui, &figures);
+    } else {
+        let [rate, ground, load] = figures;
+        line(ui, &[product, rate, ground, load, cost]);
+    }
     hairline(ui);
 }
 
@@ -123,25 +146,21 @@ fn row(
     load: u32,
     working: &mut Option<Shown>,
 ) -> bool {
-    let (mut removed, mut more) = (false, false);
     let product = farm.products.get(&line.product);
     let name = product.map_or_else(|| format!("{} (not in the shed)", line.product), |product| product.name.clone());
     let planned = plan.lines.iter().find(|planned| planned.product == line.product);
-    ui.horizontal(|ui| {
-        cell(ui, widths.product, false, |ui| {
-            if let Some(planned) = planned {
-                let why =
-                    plan.order.iter().find(|placed| placed.product == line.product).map(|placed| placed.why.as_str());
-                let place = egui::Button::new(look::heading(planned.number.to_string())).frame(false);
-                ui.spacing_mut().button_padding.x = 0.0;
-                let response =
-                    ui.add(place).accessible_name(format!("Place {} of {name}, show the order", planned.number));
-                if response.on_hover_text(why.unwrap_or_default()).clicked() {
-                    *working = Some(Shown::Titled("Mixing order".to_owned()));
-                }
-            }
-            ui.add(egui::Label::new(name.as_str()).truncate());
+    let mut done = Done::default();
+    if widths.over {
+        ui.horizontal(|ui| {
+            named(ui, plan, line, planned, &name, widths, working);
+            costs(ui, farm, plan, planned, widths);
+            acts(ui, line, &name, widths, &mut done);
         });
+    }
+    ui.horizontal(|ui| {
+        if !widths.over {
+            named(ui, plan, line, planned, &name, widths, working);
+        }
         boxes::quantity(ui, &format!("Rate of {name}"), &mut line.rate, widths.rate - 8.0);
         if widths.ground > 0.0 {
             cell(ui, widths.ground, true, |ui| over_ground(ui, farm.units, line, planned, &name, working));
@@ -158,29 +177,73 @@ fn row(
                 *working = Some(Shown::InLoad(line.product.clone()));
             }
         });
-        cell(ui, widths.cost, true, |ui| {
-            if let Some(cost) =
-                planned.and_then(|planned| planned.cost).and_then(|cost| per_area(cost, plan, farm.units))
-            {
-                ui.label(cost);
-            }
-        });
-        cell(ui, widths.acts, true, |ui| {
-            removed = boxes::act(ui, "×")
-                .on_hover_text("Take it out of the mix")
-                .accessible_name(format!("Take {name} out of the mix"))
-                .clicked();
-            more = in_the_spray(line)
-                && line.at_least.is_none()
-                && line.at_most.is_none()
-                && boxes::act(ui, "…")
-                    .on_hover_text("But at least, at most over ground")
-                    .accessible_name(format!("Bounds over ground for {name}"))
-                    .clicked();
-        });
+        if !widths.over {
+            costs(ui, farm, plan, planned, widths);
+            acts(ui, line, &name, widths, &mut done);
+        }
     });
-    bounds(ui, line, &name, more);
-    removed
+    bounds(ui, line, &name, done.more);
+    done.removed
+}
+
+/// What was clicked in a row.
+#[derive(Default)]
+struct Done {
+    removed: bool,
+    more: bool,
+}
+
+/// The place of a product in the order and its name; one too long for its column stands in small letters.
+fn named(
+    ui: &mut Ui,
+    plan: &Plan,
+    line: &Line,
+    planned: Option<&PlannedLine>,
+    name: &str,
+    widths: &Widths,
+    working: &mut Option<Shown>,
+) {
+    cell(ui, widths.product, false, |ui| {
+        if let Some(planned) = planned {
+            let why = plan.order.iter().find(|placed| placed.product == line.product).map(|placed| placed.why.as_str());
+            let place = egui::Button::new(look::heading(planned.number.to_string())).frame(false);
+            ui.spacing_mut().button_padding.x = 0.0;
+            let response = ui.add(place).accessible_name(format!("Place {} of {name}, show the order", planned.number));
+            if response.on_hover_text(why.unwrap_or_default()).clicked() {
+                *working = Some(Shown::Titled("Mixing order".to_owned()));
+            }
+        }
+        let font = egui::TextStyle::Body.resolve(ui.style());
+        let long = ui.painter().layout_no_wrap(name.to_owned(), font, look::colours(ui).ink).size().x;
+        let small = egui::RichText::new(name).text_style(egui::TextStyle::Small).family(look::condensed());
+        let name = if long <= ui.available_width() { egui::RichText::new(name) } else { small };
+        ui.add(egui::Label::new(name).truncate());
+    });
+}
+
+/// What a product costs over ground.
+fn costs(ui: &mut Ui, farm: &Farm, plan: &Plan, planned: Option<&PlannedLine>, widths: &Widths) {
+    cell(ui, widths.cost, true, |ui| {
+        let cost = planned.and_then(|planned| planned.cost).and_then(|cost| per_area(cost, plan, farm.units));
+        ui.label(cost.unwrap_or_default());
+    });
+}
+
+/// What can be done with a line.
+fn acts(ui: &mut Ui, line: &Line, name: &str, widths: &Widths, done: &mut Done) {
+    cell(ui, widths.acts, true, |ui| {
+        done.removed = boxes::act(ui, "×")
+            .on_hover_text("Take it out of the mix")
+            .accessible_name(format!("Take {name} out of the mix"))
+            .clicked();
+        done.more = in_the_spray(line)
+            && line.at_least.is_none()
+            && line.at_most.is_none()
+            && boxes::act(ui, "…")
+                .on_hover_text("But at least, at most over ground")
+                .accessible_name(format!("Bounds over ground for {name}"))
+                .clicked();
+    });
 }
 
 /// Whether a rate is typed by the spray, so that its amount over ground hangs on the spray volume.

@@ -199,7 +199,7 @@ fn page(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Arc<Plan>) {
     let gauge_width = 248.0;
     if width < 760.0 {
         ScrollArea::both().id_salt("mix and loads").auto_shrink(false).show(ui, |ui| {
-            ui.set_width((width - 10.0).max(440.0));
+            ui.set_width(width - 10.0);
             mix::show(desk, ui, id, plan);
             ui.add_space(look::GRID);
             adjuvants::show(desk, ui, id, plan);

@@ -103,7 +103,16 @@ fn water(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     let load = doses.iter().find(|dose| dose.load == desk.tank_loads.load);
     let mut parts: Vec<String> = choice.per_spray.map(|dose| dose.show(units)).into_iter().collect();
     if let Some(amount) = load.and_then(|dose| dose.product.or(dose.salt.map(Amount::Mass))) {
-        parts.push(format!("{} in load {}", show_amount(amount, units), desk.tank_loads.load));
+        // What the mix holds of it is measured to a mark; the same amount is shown alike in both places.
+        let measured = plan
+            .loads
+            .iter()
+            .find(|load| load.number == desk.tank_loads.load)
+            .and_then(|load| load.items.iter().find(|item| Some(&item.product) == choice.product.as_ref()))
+            .filter(|item| is_same(item.measured.exact, amount))
+            .map(|item| item.measured.text.clone());
+        let words = measured.unwrap_or_else(|| show_amount(amount, units));
+        parts.push(format!("{words} in load {}", desk.tank_loads.load));
     }
     let what = match (choice.in_mix, &choice.product) {
         (true, _) => "plan".to_owned(),
@@ -112,4 +121,14 @@ fn water(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     };
     ui.label(format!("{what} {}", parts.join(", ")))
         .on_hover_text(format!("{}. {}. {}", choice.name, choice.why, choice.basis));
+}
+
+/// Whether two amounts are alike, but for what arithmetic may miss.
+fn is_same(a: Amount, b: Amount) -> bool {
+    let ratio = match (a, b) {
+        (Amount::Mass(a), Amount::Mass(b)) => a.ratio(b),
+        (Amount::Volume(a), Amount::Volume(b)) => a.ratio(b),
+        _ => None,
+    };
+    ratio.is_some_and(|ratio| (ratio - 1.0).abs() < 1e-6)
 }

@@ -203,7 +203,11 @@ fn several<Q: Quantity>(ui: &mut Ui, name: &str, values: &mut Vec<AsTyped<Q>>, l
 const CELL: Vec2 = Vec2::new(178.0, 44.0);
 const PLACE: f32 = 22.0;
 const JUG: f32 = 76.0;
-const BAR: f32 = 32.0;
+const BAR: f32 = 48.0;
+/// Width of a deviation in figures.
+const FIGURE: f32 = 46.0;
+/// Height of the line over the places.
+const HEAD: f32 = 16.0;
 /// Boxes where it is not known how many nozzles there are.
 const SOME: usize = 12;
 /// The deviation that fills half a bar.
@@ -217,10 +221,11 @@ fn grid(
     judged: &Calibrated,
     units: Units,
 ) {
-    let legend = if judged.nozzles.iter().any(|nozzle| nozzle.against_new.is_some()) {
-        "the bar and the first number against the average of those caught; \"new\" against a new one"
+    let has_new = judged.nozzles.iter().any(|nozzle| nozzle.against_new.is_some());
+    let legend = if has_new {
+        "the bar and \"average\" against the average of those caught, \"new\" against a new nozzle"
     } else {
-        "the bar and its number against the average of those caught"
+        "the bar and \"average\" against the average of those caught"
     };
     lines(ui, "caught", |ui| word(ui, &format!("left to right; {legend}")));
     let places = caught.len().max(number.unwrap_or(0)).max(if number.is_none() { caught.len() + SOME } else { 0 });
@@ -229,6 +234,17 @@ fn grid(
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
     let columns = (((ui.available_width() + gap) / (CELL.x + gap)) as usize).max(1);
     ui.add_space(6.0);
+    if !judged.nozzles.is_empty() {
+        ui.horizontal_top(|ui| {
+            ui.spacing_mut().item_spacing.x = gap;
+            for _ in 0..columns.min(places) {
+                let (rect, _) = ui.allocate_exact_size(Vec2::new(CELL.x, HEAD), Sense::hover());
+                let layout = Layout::left_to_right(Align::Center);
+                let mut cell = ui.new_child(UiBuilder::new().max_rect(rect).layout(layout));
+                figures(&mut cell, |_| {}, "average", if has_new { "new" } else { "" });
+            }
+        });
+    }
     let mut from = 0;
     while from < places {
         ui.horizontal_top(|ui| {
@@ -274,23 +290,30 @@ fn place(ui: &mut Ui, at: usize, caught: &mut Vec<Option<AsTyped<Volume>>>, resu
         }
     });
     let Some(result) = result else { return };
-    let words = match result.against_new {
-        Some(new) => format!("{}, new {}", signed(result.against_average), signed(new)),
-        None => signed(result.against_average),
-    };
-    let response = ui
-        .horizontal(|ui| {
-            ui.spacing_mut().item_spacing.x = 6.0;
-            ui.spacing_mut().interact_size.y = 14.0;
-            ui.add_space(PLACE);
-            let colour = if result.state == State::Good { colours.soft } else { colours.check };
-            bar(ui, result.against_average, colour);
-            super::super::small(ui);
-            ui.label(RichText::new(words).color(colours.soft));
-        })
-        .response;
+    let colour = if result.state == State::Good { colours.soft } else { colours.check };
+    let (average, new) = (signed(result.against_average), result.against_new.map(signed).unwrap_or_default());
+    let response =
+        ui.horizontal(|ui| figures(ui, |ui| bar(ui, result.against_average, colour), &average, &new)).response;
     let whole = format!("nozzle {}: {}, {}", result.place, result.flow.show(units), result.state.name());
     response.on_hover_text(whole);
+}
+
+/// What stands under a box: the bar, and two figures in columns of their own.
+fn figures(ui: &mut Ui, bar: impl FnOnce(&mut Ui), average: &str, new: &str) {
+    ui.spacing_mut().item_spacing.x = 4.0;
+    ui.spacing_mut().interact_size.y = 14.0;
+    ui.add_space(PLACE);
+    ui.allocate_ui_with_layout(Vec2::new(BAR, 14.0), Layout::left_to_right(Align::Center), |ui| {
+        ui.set_min_width(BAR);
+        bar(ui);
+    });
+    super::super::small(ui);
+    for text in [average, new] {
+        ui.allocate_ui_with_layout(Vec2::new(FIGURE, 14.0), Layout::right_to_left(Align::Center), |ui| {
+            ui.set_min_width(FIGURE);
+            ui.label(RichText::new(text).color(look::colours(ui).soft));
+        });
+    }
 }
 
 /// A bar from the middle to the right for more, to the left for less.
