@@ -19,6 +19,8 @@ use crate::rig;
 pub struct Needs {
     /// The passes, by date and then in the order of the farm.
     pub passes: Vec<Id>,
+    /// The passes before the first of these that are not recorded either.
+    pub earlier: Vec<Id>,
     /// Product by product, in the order of the farm.
     pub products: Vec<Need>,
     /// Water, or what carries the products in its place, by source.
@@ -147,7 +149,12 @@ pub fn needs(farm: &Farm, wanted: impl Fn(Date) -> bool) -> Needs {
             add_water(farm, pass, mixed.carrier, &mut out);
             out.open.extend(open.into_iter().map(|what| (id.clone(), what)));
             out.passes.push(id);
+        } else {
+            out.earlier.push(id);
         }
+    }
+    if out.passes.is_empty() {
+        out.earlier.clear();
     }
     for nurse in &mut out.nurses {
         nurse.tanks = farm.rigs.get(&nurse.rig).and_then(|rig| tanks(nurse.need.volume, rig.nurse.as_ref()?.value()));
