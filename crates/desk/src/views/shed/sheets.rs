@@ -111,7 +111,7 @@ pub(super) fn on_hand(bench: &Bench, ui: &mut Ui, id: &str) {
         match held.on_hand {
             None if product.containers.is_empty() => say(ui, "No container is typed, so nothing is counted."),
             None if !held.typed => {
-                say(ui, "Nothing is counted yet. Where there is none, type the day of the count in Stock.")
+                say(ui, "Nothing is counted yet. Where there is none, type the day of the count in Stock.");
             }
             None => say(ui, "Its containers are counted by volume and by weight; give its density to add them up."),
             Some(on_hand) => {
