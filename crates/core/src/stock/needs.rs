@@ -10,7 +10,7 @@ use jiff::civil::Date;
 
 use super::on_hand::OnHand;
 use crate::farm::{CarrierKind, Farm, Fills, Id, Pass, Product};
-use crate::mix::line::reckon;
+use crate::mix::line::over_ground;
 use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Money, Volume};
 use crate::rig;
 
@@ -254,8 +254,8 @@ impl Mixed {
                 open.push(format!("\"{}\" is not in the shed", line.product));
                 continue;
             };
-            match reckon(line, product, carrier, farm.units) {
-                Ok((per_area, _)) => {
+            match over_ground(line, product, carrier) {
+                Ok(per_area) => {
                     let amount = per_area.over(ground);
                     if let Amount::Volume(volume) = amount {
                         out.carrier = (out.carrier - volume).max(Volume::ZERO);
@@ -269,12 +269,19 @@ impl Mixed {
     }
 }
 
-/// What a pass takes of a product; `None` where it does not hold it, or where that cannot be reckoned.
-pub(super) fn taken(farm: &Farm, pass: &Pass, id: &str, product: &Product) -> Option<Amount> {
-    let line = pass.mix.iter().find(|line| line.product == id)?;
-    let carrier = carrier_of(pass)?;
-    let (per_area, _) = reckon(line, product, carrier, farm.units).ok()?;
-    Some(per_area.over(mixed_for(pass, treated(farm, pass), carrier)))
+/// What a pass takes of some products, the others left aside; nothing of one that it does not hold, or that cannot be reckoned.
+pub(super) fn taken<'a>(farm: &Farm, pass: &Pass, products: &[(&'a str, &Product)]) -> Vec<(&'a str, Amount)> {
+    // The ground is reckoned only for a pass that holds one of them.
+    let mut ground = None;
+    let mut out = Vec::new();
+    for (id, product) in products {
+        let Some(line) = pass.mix.iter().find(|line| line.product == *id) else { continue };
+        let Some(carrier) = carrier_of(pass) else { break };
+        let Ok(per_area) = over_ground(line, product, carrier) else { continue };
+        let ground = *ground.get_or_insert_with(|| mixed_for(pass, treated(farm, pass), carrier));
+        out.push((*id, per_area.over(ground)));
+    }
+    out
 }
 
 fn carrier_of(pass: &Pass) -> Option<CarrierRate> {

@@ -1,5 +1,7 @@
 //! Whether what is on hand reaches for a pass, when the passes before it have taken theirs.
 
+use jiff::civil::Date;
+
 use super::needs::{lacks, mixed_for, remains, taken};
 use super::on_hand::known;
 use super::shopping::buy;
@@ -9,15 +11,34 @@ use crate::label::listed;
 use crate::mix::line::PlannedLine;
 use crate::quantity::{Amount, Area, CarrierRate, Quantity};
 
+/// A product of the pass of which it is known what is on hand.
+struct Wanted<'a> {
+    id: &'a str,
+    product: &'a Product,
+    held: Amount,
+    needed: Amount,
+    /// What the passes before it take.
+    earlier: Vec<Earlier<'a>>,
+}
+
 /// What an earlier pass takes of a product.
 struct Earlier<'a> {
+    day: Date,
     id: &'a str,
     name: &'a str,
     amount: Amount,
 }
 
-/// Finds a product of a pass that does not reach. Of the other passes only those are looked at that come before it and take
-/// that product, and the records only where it matters whether these were sprayed.
+impl Wanted<'_> {
+    /// What the passes before it leave.
+    fn there(&self) -> Amount {
+        let taken = self.earlier.iter().fold(self.held.times(0.0), |sum, one| sum.plus(one.amount).unwrap_or(sum));
+        remains(self.held, taken)
+    }
+}
+
+/// Finds a product of a pass that does not reach. Of the other passes only those are reckoned that come before it and take
+/// such a product, and the records are looked at only where it matters whether these were sprayed.
 pub(crate) fn judge(
     farm: &Farm,
     (pass_id, pass): (&Id, &Pass),
@@ -27,66 +48,68 @@ pub(crate) fn judge(
     findings: &mut Vec<Finding>,
 ) {
     let mixed = mixed_for(pass, treated, carrier);
-    for line in lines {
-        let Some(product) = farm.products.get(&line.product) else { continue };
-        let Some(held) = known(product) else { continue };
-        let needed = line.per_area.over(mixed);
-        let mut earlier = earlier(farm, (pass_id, pass), &line.product, product);
-        if lacks(needed, remains(held, sum(held, &earlier))).is_none() {
-            continue;
-        }
-        if farm.is_recorded(pass_id) {
-            // What was sprayed was there.
-            return;
-        }
-        earlier.retain(|taker| !farm.is_recorded(taker.id));
-        let there = remains(held, sum(held, &earlier));
-        let Some(short) = lacks(needed, there) else { continue };
-        let units = farm.units;
-        let are = if there.is_zero() { "none is".to_owned() } else { format!("{} are", there.show(units)) };
-        let after = if earlier.is_empty() {
-            format!("{are} on hand")
-        } else {
-            let takers: Vec<String> =
-                earlier.iter().map(|taker| format!("{} for {}", taker.amount.show(units), taker.name)).collect();
-            format!("{are} on hand after what earlier passes take ({} less {})", held.show(units), listed(&takers))
-        };
-        let hint = match buy(product, short) {
-            Ok(purchase) => {
-                format!("Buy {}, lower the area, or correct the count in the shed.", purchase.words(product))
+    let mut wanted: Vec<Wanted<'_>> = lines
+        .iter()
+        .filter_map(|line| {
+            let (id, product) = farm.products.get_key_value(&line.product)?;
+            let (held, needed) = (known(product)?, line.per_area.over(mixed));
+            Some(Wanted { id, product, held, needed, earlier: Vec::new() })
+        })
+        .collect();
+    if wanted.is_empty() {
+        return;
+    }
+    let products: Vec<(&str, &Product)> = wanted.iter().map(|wanted| (wanted.id, wanted.product)).collect();
+    for (id, other) in before(farm, (pass_id, pass)) {
+        for (product, amount) in taken(farm, other, &products) {
+            if let Some(wanted) = wanted.iter_mut().find(|wanted| wanted.id == product) {
+                wanted.earlier.push(Earlier { day: other.date, id, name: &other.name, amount });
             }
-            Err(why) => {
-                format!("Buy {} or more, lower the area, or correct the count in the shed; {why}.", short.show(units))
-            }
-        };
-        findings.push(
-            Finding::stop(
-                Subject::Product(line.product.clone()),
-                format!("{}: this pass needs {}; {after}", product.name, needed.show(units)),
-                Basis::Arithmetic,
-            )
-            .hint(hint),
-        );
+        }
+    }
+    wanted.retain(|wanted| lacks(wanted.needed, wanted.there()).is_some());
+    // What was sprayed was there.
+    if wanted.is_empty() || farm.is_recorded(pass_id) {
+        return;
+    }
+    for mut wanted in wanted {
+        wanted.earlier.retain(|earlier| !farm.is_recorded(earlier.id));
+        wanted.earlier.sort_by_key(|earlier| earlier.day);
+        if let Some(short) = lacks(wanted.needed, wanted.there()) {
+            findings.push(finding(farm, &wanted, short));
+        }
     }
 }
 
-fn sum(like: Amount, earlier: &[Earlier<'_>]) -> Amount {
-    earlier.iter().fold(like.times(0.0), |sum, taker| sum.plus(taker.amount).unwrap_or(sum))
-}
-
-/// The passes that come before one, by date and then in the order of the farm, and take a product.
-fn earlier<'a>(farm: &'a Farm, (pass_id, pass): (&Id, &Pass), id: &Id, product: &Product) -> Vec<Earlier<'a>> {
-    let own = farm.passes.get_index_of(pass_id).unwrap_or(usize::MAX);
-    let mut takers: Vec<(jiff::civil::Date, Earlier<'a>)> = farm
-        .passes
+/// The passes that come before one, by date and then in the order of the farm.
+fn before<'a>(farm: &'a Farm, (pass_id, pass): (&Id, &Pass)) -> impl Iterator<Item = (&'a Id, &'a Pass)> {
+    let (own, date) = (farm.passes.get_index_of(pass_id).unwrap_or(usize::MAX), pass.date);
+    farm.passes
         .iter()
         .enumerate()
-        .filter(|(at, (_, other))| *at != own && (other.date, *at) < (pass.date, own))
-        .filter_map(|(_, (other_id, other))| {
-            let amount = taken(farm, other, id, product)?;
-            Some((other.date, Earlier { id: other_id, name: &other.name, amount }))
-        })
-        .collect();
-    takers.sort_by_key(|(date, _)| *date);
-    takers.into_iter().map(|(_, taker)| taker).collect()
+        .filter(move |(at, (_, other))| *at != own && (other.date, *at) < (date, own))
+        .map(|(_, other)| other)
+}
+
+fn finding(farm: &Farm, wanted: &Wanted<'_>, short: Amount) -> Finding {
+    let units = farm.units;
+    let there = wanted.there();
+    let are = if there.is_zero() { "none is".to_owned() } else { format!("{} are", there.show(units)) };
+    let after = if wanted.earlier.is_empty() {
+        format!("{are} on hand")
+    } else {
+        let takers: Vec<String> =
+            wanted.earlier.iter().map(|taker| format!("{} for {}", taker.amount.show(units), taker.name)).collect();
+        format!("{are} on hand after what earlier passes take ({} less {})", wanted.held.show(units), listed(&takers))
+    };
+    let hint = match buy(wanted.product, short) {
+        Ok(purchase) => {
+            format!("Buy {}, lower the area, or correct the count in the shed.", purchase.words(wanted.product))
+        }
+        Err(why) => {
+            format!("Buy {} or more, lower the area, or correct the count in the shed; {why}.", short.show(units))
+        }
+    };
+    let text = format!("{}: this pass needs {}; {after}", wanted.product.name, wanted.needed.show(units));
+    Finding::stop(Subject::Product(wanted.id.to_owned()), text, Basis::Arithmetic).hint(hint)
 }
