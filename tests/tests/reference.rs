@@ -23,7 +23,7 @@ use checks::Verdict;
 use serde::Deserialize;
 
 /// Tables that must be there, so that none is lost unnoticed.
-const TABLES: [&str; 18] = [
+const TABLES: [&str; 19] = [
     "active",
     "calibration",
     "convert",
@@ -38,6 +38,7 @@ const TABLES: [&str; 18] = [
     "nozzle",
     "order",
     "rinse",
+    "shopping",
     "sizes",
     "sun",
     "water",

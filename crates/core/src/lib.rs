@@ -12,6 +12,7 @@ pub mod plan;
 pub mod quantity;
 pub mod rig;
 pub mod season;
+pub mod stock;
 mod table;
 pub mod water;
 pub mod weather;

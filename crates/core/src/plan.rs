@@ -15,6 +15,7 @@ use crate::rig::rinse::{self, RinsePlan};
 use crate::rig::setting::{self, RankedSet, Setting};
 use crate::rig::work::{self, Work};
 use crate::rig::{self, calibration};
+use crate::stock;
 use crate::water::{self, WaterPlan};
 use crate::weather::{self, Hours};
 use crate::working::Working;
@@ -184,6 +185,7 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
         pairs::judge(farm, pass_id, pass, &fields, &lines, &mut findings);
         charge::judge(farm, &lines, &mut findings);
         fertilizer::judge(farm, pass_id, pass, &fields, &lines, carrier, &mut findings);
+        stock::judge(farm, (pass_id, pass), area, &lines, carrier, &mut findings);
     } else {
         kept = order;
     }
@@ -287,24 +289,20 @@ fn ground(
             );
             continue;
         }
-        let area = sprayable(field, findings, id);
-        let area = match pass.parts.get(id) {
-            Some(part) if part.exceeds(area) => {
-                findings.push(Finding::stop(
-                    Subject::Field(id.clone()),
-                    format!(
-                        "{} of {} are planned; {} can be sprayed",
-                        part.show(farm.units),
-                        field.name,
-                        area.show(farm.units)
-                    ),
-                    Basis::Arithmetic,
-                ));
-                part.value()
-            }
-            Some(part) => part.value(),
-            None => area,
-        };
+        let sprayable = sprayable(field, findings, id);
+        let area = pass.covers(id, field);
+        if pass.parts.contains_key(id) && area.exceeds(sprayable) {
+            findings.push(Finding::stop(
+                Subject::Field(id.clone()),
+                format!(
+                    "{} of {} are planned; {} can be sprayed",
+                    area.show(farm.units),
+                    field.name,
+                    sprayable.show(farm.units)
+                ),
+                Basis::Arithmetic,
+            ));
+        }
         working = working.step(field.name.clone(), area.show(farm.units));
         let treated = bands.map_or(area, |share| area * share.to_fraction());
         if let Some(share) = bands {
@@ -344,10 +342,11 @@ fn ground(
     planned
 }
 
-/// What of a field can be sprayed: its area less what stays unsprayed.
+/// What of a field can be sprayed, with a word where its areas contradict each other.
 fn sprayable(field: &Field, findings: &mut Vec<Finding>, id: &Id) -> Area {
-    let Some(unsprayed) = &field.unsprayed else { return field.area.value() };
-    if unsprayed.exceeds(field.area.value()) {
+    if let Some(unsprayed) = &field.unsprayed
+        && unsprayed.exceeds(field.area.value())
+    {
         findings.push(
             Finding::stop(
                 Subject::Field(id.clone()),
@@ -356,9 +355,8 @@ fn sprayable(field: &Field, findings: &mut Vec<Finding>, id: &Id) -> Area {
             )
             .hint("Mend the areas in Fields."),
         );
-        return Area::ZERO;
     }
-    field.area.value() - unsprayed.value()
+    field.sprayable()
 }
 
 fn rig_of<'a>(farm: &'a Farm, pass_id: &Id, pass: &Pass, findings: &mut Vec<Finding>) -> Option<&'a Rig> {

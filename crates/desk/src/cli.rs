@@ -5,12 +5,14 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use clap::{Parser, Subcommand, ValueEnum};
+use jiff::civil::Date;
 use jiff::tz::TimeZoneDatabase;
 use tankard_core::farm::Farm;
 use tankard_core::finding::Level;
 use tankard_core::loads::card::cards;
 use tankard_core::mix::jar::Jar;
 use tankard_core::plan::{NOT_JUDGED, Plan, plan};
+use tankard_core::stock::needs::next_day;
 use tankard_file::forecast_csv::{Table, guess, read};
 use tankard_file::store::{self, Report};
 use tankard_paper::Sheet;
@@ -151,6 +153,17 @@ enum Ask {
         #[arg(long)]
         out: PathBuf,
     },
+    /// Prints what the passes of a day and all from then on take from the shed, what is short, and what to buy
+    Needs {
+        /// The farm
+        file: PathBuf,
+        /// The day, such as 2031-06-12; the next one with passes without it
+        #[arg(long)]
+        date: Option<Date>,
+        /// As JSON, in SI units
+        #[arg(long)]
+        json: bool,
+    },
     /// Prints all findings; exit status 0 for none above Note, 1 for Check, 2 for Stop, 3 for an unreadable file
     Check {
         /// The farm
@@ -186,6 +199,7 @@ pub fn run() -> ExitCode {
         Some(Ask::Cards { file, pass, out }) => ask_cards(&file, pass.as_deref(), &out),
         Some(Ask::Jar { file, pass, jar, out }) => ask_jar(&file, pass.as_deref(), jar, out.as_deref()),
         Some(Ask::Forecast { file, from, out }) => ask_forecast(&file, &from, &out),
+        Some(Ask::Needs { file, date, json }) => ask_needs(&file, date, json),
         Some(Ask::Check { file }) => ask_check(&file),
     };
     match status {
@@ -343,6 +357,19 @@ fn ask_forecast(file: &Path, from: &Path, out: &Path) -> Result<u8, String> {
     farm.forecast.take(reading.hours, &source, now, layout);
     store::save(out, &farm, None).map_err(|error| error.to_string())?;
     say(&format!("hours taken: {count}, farm written to {}\n", out.display()))?;
+    Ok(0)
+}
+
+fn ask_needs(file: &Path, date: Option<Date>, json: bool) -> Result<u8, String> {
+    let farm = farm_of(file)?;
+    let day = date.unwrap_or_else(|| {
+        let zone = farm.place.as_ref().map_or("", |place| place.zone.trim());
+        let today = crate::app::machine_clock(zone).date();
+        next_day(&farm, today).unwrap_or(today)
+    });
+    let answer =
+        if json { format!("{:#}\n", report::needs::json(&farm, day)) } else { report::needs::text(&farm, day) };
+    say(&answer)?;
     Ok(0)
 }
 

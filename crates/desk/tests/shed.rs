@@ -14,8 +14,7 @@ use tankard::command::Command;
 use tankard::demo;
 use tankard_core::farm::label::{OrderPlace, Stance};
 use tankard_core::farm::{
-    AdjuvantClass, Container, ContainerKind, Droplets, Farm, Field, Formulation, Line, Pass, Period, Product,
-    ProductKind, Rig, Says, Statement, Water, When,
+    AdjuvantClass, Droplets, Farm, Formulation, Period, Product, ProductKind, Rig, Says, Statement, Water, When,
 };
 use tankard_core::quantity::{AsTyped, Units};
 
@@ -334,40 +333,6 @@ fn a_choice_is_made() {
     press(&mut harness, "restricted use: no");
     press(&mut harness, "yes, for certified applicators only");
     assert!(farm(&harness).products["glyphosate-540"].restricted);
-}
-
-#[test]
-fn stock_is_counted_against_the_planned_passes() {
-    let mut test = Farm::new("Test");
-    let mut product = Product::new("Oil (demo)", ProductKind::Adjuvant, Formulation::EC);
-    product.containers = vec![Container {
-        kind: ContainerKind::Jug,
-        size: q("2.5 gal"),
-        full: 3,
-        opened: Some(q("2 qt")),
-        lot: String::new(),
-    }];
-    test.products.insert("oil".to_owned(), product);
-    test.fields.insert("home".to_owned(), Field::new("Home", q("80 ac")));
-    let mut pass = Pass::new("First", date(2031, 6, 12));
-    pass.fields = vec!["home".to_owned()];
-    pass.carrier = Some(q("10 gal/ac"));
-    pass.mix = vec![Line::new("oil", q("1 pt/ac"))];
-    test.passes.insert("first".to_owned(), pass);
-    let mut harness = shed(test, [1366.0, 768.0]);
-    press(&mut harness, "Stock");
-    // By hand: 3 × 2.5 gal + 0.5 gal = 8 gal on hand; 80 ac × 1 pt = 80 pt = 10 gal planned; 2 gal are missing.
-    harness.get_by_label("8 gal");
-    harness.get_by_label("10 gal");
-    harness.get_by_label("short 2 gal");
-    harness.get_by_label("Oil (demo), short by 2 gal");
-    put(&mut harness, "full, Oil (demo)", "5");
-    harness.get_by_label("13 gal");
-    harness.get_by_label("3 gal");
-    assert!(harness.query_by_label_contains("short by").is_none());
-    put(&mut harness, "opened, Oil (demo)", "");
-    let container = &farm(&harness).products["oil"].containers[0];
-    assert_eq!((container.full, &container.opened), (5, &None));
 }
 
 #[test]

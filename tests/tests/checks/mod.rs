@@ -6,6 +6,7 @@ mod jar;
 mod nozzles;
 mod planned;
 mod quantities;
+mod shopping;
 mod waters;
 mod weathers;
 
@@ -73,6 +74,7 @@ pub(crate) fn run(row: &Row) -> Result<Verdict, String> {
         "dew_point" => weathers::dew_point(row),
         "height" => weathers::height(row),
         "sun" => weathers::sun(row),
+        "shopping" => shopping::shopping(row),
         other => Err(format!("there is no check \"{other}\"")),
     }
 }

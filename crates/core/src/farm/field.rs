@@ -52,6 +52,15 @@ pub struct Field {
 }
 
 impl Field {
+    /// What of it can be sprayed: its area less what stays unsprayed; nothing where more stays unsprayed than there is.
+    pub fn sprayable(&self) -> Area {
+        match &self.unsprayed {
+            Some(unsprayed) if unsprayed.exceeds(self.area.value()) => Area::ZERO,
+            Some(unsprayed) => self.area.value() - unsprayed.value(),
+            None => self.area.value(),
+        }
+    }
+
     /// A field of an area, with nothing on it yet.
     pub fn new(name: &str, area: AsTyped<Area>) -> Self {
         Self {

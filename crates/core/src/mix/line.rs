@@ -129,16 +129,46 @@ pub fn active_per_area(amount: AmountPerArea, active: &Active, product: &Product
     }
 }
 
-/// A line of the mix over ground, its floor and ceiling applied, with the working.
+/// A line of the mix over ground, its floor and ceiling applied.
 ///
 /// # Errors
 /// As [`per_area`], and where the floor lies above the ceiling.
+pub fn over_ground(line: &Line, product: &Product, carrier: CarrierRate) -> Result<AmountPerArea, String> {
+    let plain = per_area(line.rate.value(), product, carrier)?;
+    let (floor, ceiling) = bounds(line, product, carrier)?;
+    let raised = floor.map_or(plain, |floor| plain.larger(floor));
+    Ok(ceiling.map_or(raised, |ceiling| raised.smaller(ceiling)))
+}
+
+/// The floor and the ceiling of a line over ground.
+fn bounds(
+    line: &Line,
+    product: &Product,
+    carrier: CarrierRate,
+) -> Result<(Option<AmountPerArea>, Option<AmountPerArea>), String> {
+    let bound = |text: &Option<crate::quantity::AsTyped<Rate>>| -> Result<Option<AmountPerArea>, String> {
+        text.as_ref().map(|rate| per_area(rate.value(), product, carrier)).transpose()
+    };
+    let (floor, ceiling) = (bound(&line.at_least)?, bound(&line.at_most)?);
+    if let (Some(floor), Some(ceiling)) = (floor, ceiling)
+        && floor.exceeds(ceiling) == Some(true)
+    {
+        return Err(format!("{}: \"at least\" lies above \"at most\"", product.name));
+    }
+    Ok((floor, ceiling))
+}
+
+/// The same with the working.
+///
+/// # Errors
+/// As [`over_ground`].
 pub fn reckon(
     line: &Line,
     product: &Product,
     carrier: CarrierRate,
     units: Units,
 ) -> Result<(AmountPerArea, Working), String> {
+    let amount = over_ground(line, product, carrier)?;
     let plain = per_area(line.rate.value(), product, carrier)?;
     let mut working = Working::new(format!("{} over ground", product.name))
         .step(format!("rate as typed: {}", line.rate.text()), plain.show(units));
@@ -156,27 +186,16 @@ pub fn reckon(
         }
         _ => {}
     }
-    let bound = |text: &Option<crate::quantity::AsTyped<Rate>>| -> Result<Option<AmountPerArea>, String> {
-        text.as_ref().map(|rate| per_area(rate.value(), product, carrier)).transpose()
-    };
-    let (floor, ceiling) = (bound(&line.at_least)?, bound(&line.at_most)?);
-    if let (Some(floor), Some(ceiling)) = (floor, ceiling)
-        && floor.exceeds(ceiling) == Some(true)
-    {
-        return Err(format!("{}: \"at least\" lies above \"at most\"", product.name));
-    }
-    let mut amount = plain;
+    let (floor, ceiling) = bounds(line, product, carrier)?;
     if let Some(floor) = floor
-        && floor.exceeds(amount) == Some(true)
+        && floor.exceeds(plain) == Some(true)
     {
         working = working.step("raised to at least", floor.show(units));
-        amount = floor;
     }
     if let Some(ceiling) = ceiling
-        && amount.exceeds(ceiling) == Some(true)
+        && floor.map_or(plain, |floor| plain.larger(floor)).exceeds(ceiling) == Some(true)
     {
         working = working.step("lowered to at most", ceiling.show(units));
-        amount = ceiling;
     }
     Ok((amount, working))
 }

@@ -250,11 +250,16 @@ pub fn date(ui: &mut Ui, name: &str, value: &mut Date, width: f32) {
 
 /// A box for a day that may be left empty.
 pub fn date_or_none(ui: &mut Ui, name: &str, value: &mut Option<Date>, width: f32) {
+    date_hinted(ui, name, value, width, "e.g. 2031-06-12");
+}
+
+/// The same with a hint of what it means to leave it empty.
+pub fn date_hinted(ui: &mut Ui, name: &str, value: &mut Option<Date>, width: f32, hint: &str) {
     let current = value.map(|date| date.to_string()).unwrap_or_default();
     let read = |text: &str| {
         if text.trim().is_empty() { Ok(String::new()) } else { read_date(text).map(|date| date.to_string()) }
     };
-    if let Some(text) = read_box(ui, name, &current, width, "e.g. 2031-06-12", read) {
+    if let Some(text) = read_box(ui, name, &current, width, hint, read) {
         *value = read_date(&text).ok();
     }
 }

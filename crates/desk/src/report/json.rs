@@ -278,7 +278,7 @@ fn load(load: &Load) -> Value {
     })
 }
 
-fn amount(object: &mut Map<String, Value>, name: &str, amount: Amount) {
+pub(super) fn amount(object: &mut Map<String, Value>, name: &str, amount: Amount) {
     match amount {
         Amount::Volume(volume) => object.insert(format!("{name}_l"), json!(volume.to_litres())),
         Amount::Mass(mass) => object.insert(format!("{name}_kg"), json!(mass.to_kilograms())),

@@ -2,5 +2,6 @@
 
 pub mod jar;
 pub mod json;
+pub mod needs;
 pub mod text;
 pub mod words;

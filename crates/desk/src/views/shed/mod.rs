@@ -73,6 +73,8 @@ pub struct State {
     rig: Option<Id>,
     advice: Option<Id>,
     law: Option<Id>,
+    /// What is on hand and what the passes take, as last reckoned.
+    stock: stock::Known,
     /// What of the rig is open.
     rigs: rigs::State,
     /// What is looked for among the products.
@@ -161,7 +163,7 @@ impl Bench<'_> {
 pub fn show(desk: &mut Desk, ui: &mut Ui) {
     let mut state = std::mem::take(&mut desk.shed);
     state.settle(desk.document.farm());
-    let stock = Stock::of(&mut desk.document);
+    let stock = state.stock.fresh(desk);
     let revision = desk.document.revision();
     let mut bench = Bench { desk, state: &mut state, stock: &stock };
     left(&mut bench, ui);

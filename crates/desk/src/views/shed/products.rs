@@ -4,7 +4,7 @@ use egui::Ui;
 use tankard_core::farm::{Container, ContainerKind, Farm, Id, Product, ProductKind};
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 
-use super::stock::{Held, round};
+use super::stock::Held;
 use super::{
     Bench, front, guidance, line, lines, named, quiet, section, sheets, start, statements, tight, title_box, users,
     word,
@@ -12,6 +12,7 @@ use super::{
 use crate::look;
 use crate::parts::boxes;
 use crate::parts::lists::{self, Act};
+use crate::report::needs::round;
 
 /// Width of the page in which every row of the label has room.
 const PAGE: f32 = 800.0;
@@ -219,8 +220,8 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
             let units = bench.farm().units;
             let passes = using(bench.farm(), &id);
             sheets::planned(bench, ui, "No planned pass uses it.", &passes, |pass| {
-                let taken = stock.get(&id)?.by_pass.iter().find(|(taker, _)| taker == pass)?;
-                Some(round(taken.1, units))
+                let taken = stock.get(&id)?.by_pass.iter().find(|take| take.pass == *pass)?;
+                Some(round(taken.amount, units))
             });
             sheets::went(bench, ui, &id);
         },

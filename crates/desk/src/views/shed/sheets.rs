@@ -8,6 +8,7 @@ use tankard_core::quantity::{Amount, Area, Quantity};
 use super::{Bench, counted};
 use crate::look;
 use crate::parts::mark;
+use crate::report::needs::round;
 
 /// A sheet with a heading.
 pub(super) fn sheet(ui: &mut Ui, heading: &str, add: impl FnOnce(&mut Ui)) {
@@ -98,7 +99,9 @@ pub(super) fn on_hand(bench: &Bench, ui: &mut Ui, id: &str) {
     sheet(ui, "On hand", |ui| {
         for container in &product.containers {
             if container.full > 0 {
-                let what = format!("{} {} of {}", container.full, container.kind.name(container.full), container.size);
+                let lot = if container.lot.is_empty() { String::new() } else { format!(", lot {}", container.lot) };
+                let what =
+                    format!("{} {} of {}{lot}", container.full, container.kind.name(container.full), container.size);
                 pair(ui, what, container.size.times(f64::from(container.full)).show(units));
             }
             if let Some(opened) = &container.opened {
@@ -107,18 +110,21 @@ pub(super) fn on_hand(bench: &Bench, ui: &mut Ui, id: &str) {
         }
         match held.on_hand {
             None if product.containers.is_empty() => say(ui, "No container is typed, so nothing is counted."),
+            None if !held.typed => {
+                say(ui, "Nothing is counted yet. Where there is none, type the day of the count in Stock.");
+            }
             None => say(ui, "Its containers are counted by volume and by weight; give its density to add them up."),
             Some(on_hand) => {
                 pair(ui, look::strong("in all"), look::strong(on_hand.show(units)));
             }
         }
         if let Some(planned) = held.planned.filter(|planned| !planned.is_zero()) {
-            pair(ui, "planned passes take", super::stock::round(planned, units));
+            pair(ui, "planned passes take", round(planned, units));
         }
         if let Some(short) = held.short {
             short_of(ui, short, units);
         } else if let Some(left) = held.left.filter(|_| held.planned.is_some_and(|planned| !planned.is_zero())) {
-            pair(ui, "left then", super::stock::round(left, units));
+            pair(ui, "left then", round(left, units));
         }
     });
 }
@@ -127,9 +133,9 @@ pub(super) fn on_hand(bench: &Bench, ui: &mut Ui, id: &str) {
 pub(super) fn short_of(ui: &mut Ui, short: Amount, units: tankard_core::quantity::Units) {
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 2.0;
-        mark::show(ui, Level::Check);
-        let text = format!("short by {}", super::stock::round(short, units));
-        ui.label(look::strong(text).color(look::colours(ui).check));
+        mark::show(ui, Level::Stop);
+        let text = format!("short by {}", round(short, units));
+        ui.label(look::strong(text).color(look::colours(ui).stop));
     });
 }
 
@@ -178,7 +184,7 @@ pub(super) fn went(bench: &Bench, ui: &mut Ui, id: &str) {
             say(ui, "No record holds it yet.");
         }
         for year in years {
-            let amount = year.amount.map_or_else(String::new, |amount| super::stock::round(amount, units));
+            let amount = year.amount.map_or_else(String::new, |amount| round(amount, units));
             pair(ui, format!("{}, {}", year.of, year.area.show(units)), amount);
             ui.add_space(-2.0);
             say(

@@ -37,6 +37,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, rig: &mut Rig) {
     section(ui, "Filling and road");
     time(ui, "stop of a filling", &mut rig.stop, "hose on and off, rinsing jugs; without running water");
     time(ui, "each product added", &mut rig.addition, "");
+    optional(ui, "nurse tank holds", &mut rig.nurse, units, "");
     optional(ui, "speed on the road", &mut rig.road_speed, units, "");
     section(ui, "Rinsing");
     optional(ui, "stays when run dry", &mut rig.residual, units, "in tank, lines and boom");

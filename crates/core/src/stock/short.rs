@@ -1,0 +1,115 @@
+//! Whether what is on hand reaches for a pass, when the passes before it have taken theirs.
+
+use jiff::civil::Date;
+
+use super::needs::{lacks, mixed_for, remains, taken};
+use super::on_hand::known;
+use super::shopping::buy;
+use crate::farm::{Farm, Id, Pass, Product};
+use crate::finding::{Basis, Finding, Subject};
+use crate::label::listed;
+use crate::mix::line::PlannedLine;
+use crate::quantity::{Amount, Area, CarrierRate, Quantity};
+
+/// A product of the pass of which it is known what is on hand.
+struct Wanted<'a> {
+    id: &'a str,
+    product: &'a Product,
+    held: Amount,
+    needed: Amount,
+    /// What the passes before it take.
+    earlier: Vec<Earlier<'a>>,
+}
+
+/// What an earlier pass takes of a product.
+struct Earlier<'a> {
+    day: Date,
+    id: &'a str,
+    name: &'a str,
+    amount: Amount,
+}
+
+impl Wanted<'_> {
+    /// What the passes before it leave.
+    fn there(&self) -> Amount {
+        let taken = self.earlier.iter().fold(self.held.times(0.0), |sum, one| sum.plus(one.amount).unwrap_or(sum));
+        remains(self.held, taken)
+    }
+}
+
+/// Finds a product of a pass that does not reach. Of the other passes only those are reckoned that come before it and take
+/// such a product, and the records are looked at only where it matters whether these were sprayed.
+pub(crate) fn judge(
+    farm: &Farm,
+    (pass_id, pass): (&Id, &Pass),
+    treated: Area,
+    lines: &[PlannedLine],
+    carrier: CarrierRate,
+    findings: &mut Vec<Finding>,
+) {
+    let mixed = mixed_for(pass, treated, carrier);
+    let mut wanted: Vec<Wanted<'_>> = lines
+        .iter()
+        .filter_map(|line| {
+            let (id, product) = farm.products.get_key_value(&line.product)?;
+            let (held, needed) = (known(product)?, line.per_area.over(mixed));
+            Some(Wanted { id, product, held, needed, earlier: Vec::new() })
+        })
+        .collect();
+    if wanted.is_empty() {
+        return;
+    }
+    let products: Vec<(&str, &Product)> = wanted.iter().map(|wanted| (wanted.id, wanted.product)).collect();
+    for (id, other) in before(farm, (pass_id, pass)) {
+        for (product, amount) in taken(farm, other, &products) {
+            if let Some(wanted) = wanted.iter_mut().find(|wanted| wanted.id == product) {
+                wanted.earlier.push(Earlier { day: other.date, id, name: &other.name, amount });
+            }
+        }
+    }
+    wanted.retain(|wanted| lacks(wanted.needed, wanted.there()).is_some());
+    // What was sprayed was there.
+    if wanted.is_empty() || farm.is_recorded(pass_id) {
+        return;
+    }
+    for mut wanted in wanted {
+        wanted.earlier.retain(|earlier| !farm.is_recorded(earlier.id));
+        wanted.earlier.sort_by_key(|earlier| earlier.day);
+        if let Some(short) = lacks(wanted.needed, wanted.there()) {
+            findings.push(finding(farm, &wanted, short));
+        }
+    }
+}
+
+/// The passes that come before one, by date and then in the order of the farm.
+fn before<'a>(farm: &'a Farm, (pass_id, pass): (&Id, &Pass)) -> impl Iterator<Item = (&'a Id, &'a Pass)> {
+    let (own, date) = (farm.passes.get_index_of(pass_id).unwrap_or(usize::MAX), pass.date);
+    farm.passes
+        .iter()
+        .enumerate()
+        .filter(move |(at, (_, other))| *at != own && (other.date, *at) < (date, own))
+        .map(|(_, other)| other)
+}
+
+fn finding(farm: &Farm, wanted: &Wanted<'_>, short: Amount) -> Finding {
+    let units = farm.units;
+    let there = wanted.there();
+    let are = if there.is_zero() { "none is".to_owned() } else { format!("{} are", there.show(units)) };
+    let after = if wanted.earlier.is_empty() {
+        format!("{are} on hand")
+    } else {
+        let takers: Vec<String> =
+            wanted.earlier.iter().map(|taker| format!("{} for {}", taker.amount.show(units), taker.name)).collect();
+        format!("{are} on hand after what earlier passes take ({} less {})", wanted.held.show(units), listed(&takers))
+    };
+    let hint = match buy(wanted.product, short) {
+        Ok(purchase) => {
+            format!("Buy {}, lower the area, or correct the count in the shed.", purchase.words(wanted.product))
+        }
+        Err(why) => {
+            format!("Buy {} or more, lower the area, or correct the count in the shed; {why}.", short.show(units))
+        }
+    };
+    let text = format!("{}: this pass needs {}; {after}", wanted.product.name, wanted.needed.show(units));
+    Finding::stop(Subject::Product(wanted.id.to_owned()), text, Basis::Arithmetic).hint(hint)
+}
