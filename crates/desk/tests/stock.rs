@@ -157,6 +157,9 @@ fn the_command_line_tells_the_same() {
     let oil = &json["day"]["products"][0];
     assert_eq!((oil["product"].as_str(), oil["buy"]["containers"][0]["count"].as_u64()), (Some("oil"), Some(4)));
     assert!((oil["taken_before_l"].as_f64().unwrap() - 37.854_117_84).abs() < 1e-6);
+    let lot = &oil["by_lot"][0];
+    assert_eq!((lot["container"].as_str(), lot["lot"].as_str()), (Some("2.5 gal"), Some("")));
+    assert!((lot["on_hand_l"].as_f64().unwrap() - 30.283_294_272).abs() < 1e-6);
     assert_eq!(json["season"]["nurse_tanks"][0]["tanks"].as_u64(), Some(2));
     assert!(run(&["--date", "2032-01-01"]).contains("No pass of Thursday 1 January 2032 is to be sprayed."));
 }

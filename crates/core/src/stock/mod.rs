@@ -7,6 +7,6 @@ pub mod shopping;
 mod short;
 
 pub use needs::{Need, Needs, Nurse, Take, Tanks, WaterNeed};
-pub use on_hand::{Held, OnHand, in_kind};
+pub use on_hand::{Held, OnHand};
 pub use shopping::{Purchase, buy};
 pub(crate) use short::judge;

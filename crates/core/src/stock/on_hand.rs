@@ -82,7 +82,7 @@ fn amount(container: &Container, product: &Product) -> Option<Amount> {
 
 /// An amount as a volume for a liquid and as a weight for a dry product, through the density where need be; `None` where that
 /// is not typed.
-pub fn in_kind(amount: Amount, product: &Product) -> Option<Amount> {
+pub(super) fn in_kind(amount: Amount, product: &Product) -> Option<Amount> {
     let density = product.density.as_ref().map(AsTyped::value);
     match amount {
         Amount::Mass(mass) if product.is_liquid() => mass.volume(density?).map(Amount::Volume),

@@ -246,6 +246,18 @@ fn product(farm: &Farm, need: &Need) -> Value {
         }
     }
     object.insert("on_hand_typed".to_owned(), json!(need.on_hand.typed));
+    let lots = need.on_hand.held.iter().map(|held| {
+        let mut object = Map::new();
+        let containers = farm.products.get(&need.product).map(|product| product.containers.as_slice());
+        let size = containers.and_then(|all| all.get(held.container)).map(|container| container.size.text());
+        object.insert("container".to_owned(), json!(size));
+        object.insert("lot".to_owned(), json!(held.lot));
+        if let Some(known) = held.amount {
+            amount(&mut object, "on_hand", known);
+        }
+        Value::Object(object)
+    });
+    object.insert("by_lot".to_owned(), Value::Array(lots.collect()));
     object.insert("cost".to_owned(), json!(need.cost.and_then(|cost| cost.amount().to_f64())));
     let takes = need.by_pass.iter().map(|take| {
         let mut object = Map::new();
