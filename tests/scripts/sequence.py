@@ -1,6 +1,6 @@
 """Writes tests/reference/sequence.csv: the best orders of small days by HiGHS in SciPy 1.17 (pip install scipy==1.17.1 numpy).
 
-    python sequence.py > ../reference/sequence.csv
+    python sequence.py ../reference/sequence.csv
 
 Each case is solved as a mixed integer program with big constants, by parts: first the four counts in one sum, then the time of
 the changes with the counts held, then the end with the changes held too. Nothing of it is shared with the program.
@@ -174,10 +174,10 @@ def text(jobs, changes, home, begin, to, cost):
     return ",".join([jobs, changes, " ".join(map(str, home)), str(begin), none(to), " ".join(map(str, cost))])
 
 
-print("# Made by tests/scripts/sequence.py with HiGHS in SciPy 1.17.1: a general solver, not a publication.")
-print("jobs,changes,home,from,to,cost")
-for number in range(CASES):
-    some = case(DICE, 3 + number % 5)
-    print(text(*some, solve(*some)))
-    if number % 50 == 0:
-        print(number, file=sys.stderr, flush=True)
+# The solver now and then says something on its own, so the table is not printed.
+with open(sys.argv[1], "w", encoding="utf-8") as table:
+    print("# Made by tests/scripts/sequence.py with HiGHS in SciPy 1.17.1: a general solver, not a publication.", file=table)
+    print("jobs,changes,home,from,to,cost", file=table)
+    for number in range(CASES):
+        some = case(DICE, 3 + number % 5)
+        print(text(*some, solve(*some)), file=table)
