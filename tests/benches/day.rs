@@ -74,10 +74,15 @@ fn farm() -> Result<Farm, QuantityError> {
 
 /// Twelve jobs with two runs of time each, five mixes and roads on a grid.
 fn twelve() -> Problem {
-    let far = |one: i64, other: i64| 120 * ((one * 7 % 11 - other * 7 % 11).abs() + (one * 5 % 13 - other * 5 % 13).abs());
+    let far =
+        |one: i64, other: i64| 120 * ((one * 7 % 11 - other * 7 % 11).abs() + (one * 5 % 13 - other * 5 % 13).abs());
     let change = |one: i64, other: i64| {
         let clean_out = one % 5 != other % 5;
-        Change { takes: far(one, other) + if clean_out { 2700 } else { 0 }, clean_out, hurts: clean_out && (one + 2 * other) % 5 == 1 }
+        Change {
+            takes: far(one, other) + if clean_out { 2700 } else { 0 },
+            clean_out,
+            hurts: clean_out && (one + 2 * other) % 5 == 1,
+        }
     };
     Problem {
         jobs: (0..12)

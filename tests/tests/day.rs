@@ -159,7 +159,10 @@ fn fillings_are_saved_where_loads_are_joined() {
         farm.fields[id].area = q("40 ac");
     }
     let day = planned(&farm);
-    assert_eq!(rig(&day).slots.iter().map(|slot| (slot.goes_on, slot.fills_saved)).collect::<Vec<_>>(), [(false, 0), (true, 1)]);
+    assert_eq!(
+        rig(&day).slots.iter().map(|slot| (slot.goes_on, slot.fills_saved)).collect::<Vec<_>>(),
+        [(false, 0), (true, 1)]
+    );
     assert!(rig(&day).slots[1].why.contains("one filling fewer"));
     // Another rate, volume, water or product is another spray.
     type Change = fn(&mut Farm);
@@ -246,7 +249,10 @@ fn the_rigs_are_home_in_time() {
     assert_eq!(rig(&day).cost.no_place, 1);
     let told = found(&day, "finds no place").unwrap();
     assert!(told.text.contains("no order leaves room for its 1 h beside the other passes"), "{told:?}");
-    assert!(told.hint.contains("Were the rigs not to be home by 09:24, it would be home at 09:25 with one more sprayed"), "{told:?}");
+    assert!(
+        told.hint.contains("Were the rigs not to be home by 09:24, it would be home at 09:25 with one more sprayed"),
+        "{told:?}"
+    );
     farm.days[&DAY.to_string()].to = Some(Time::constant(6, 30, 0, 0));
     assert!(found(&planned(&farm), "its 1 h do not end before the rigs are to be home").is_some());
 }

@@ -279,6 +279,88 @@ impl Ways {
     }
 }
 
+/// What the jobs ahead cost at the least.
+struct Ahead {
+    /// For each set of jobs behind: what the jobs ahead cost with any of all that may come before each, each kind reached anew.
+    sums: Vec<u64>,
+    /// For each set of jobs behind: the kinds that are ahead.
+    kinds: Vec<usize>,
+    /// For each job its kind and what it costs at the least to come to that from another kind.
+    of: Vec<(usize, u64)>,
+}
+
+impl Ahead {
+    /// Jobs are of one kind where any chain of changes without a clean-out joins them; so to come from one kind to another there is
+    /// one.
+    fn of(problem: &Problem, changes: &[Vec<(u64, Second)>], (left_out, doubt): (u64, u64)) -> Self {
+        let n = problem.jobs.len();
+        let can =
+            |job: usize| problem.jobs.get(job).is_some_and(|of| of.earliest(&of.possible, problem.from).is_some());
+        let cleans = |one: usize, other: usize| problem.change(Some(one), other).clean_out;
+        let mut kind: Vec<usize> = (0..n).collect();
+        for (one, other) in (0..n).flat_map(|one| (0..one).map(move |other| (one, other))) {
+            if let (Some(&from), Some(&to)) = (kind.get(one), kind.get(other))
+                && !(cleans(one, other) && cleans(other, one))
+            {
+                for kind in kind.iter_mut().filter(|kind| **kind == from) {
+                    *kind = to;
+                }
+            }
+        }
+        let same = |one: usize, other: usize| kind.get(one) == kind.get(other);
+        let least = |job: usize, before: &dyn Fn(usize) -> bool| {
+            let rows = changes.iter().enumerate().filter(|(row, _)| *row != job && before(*row));
+            rows.filter_map(|(_, row)| row.get(job)).map(|change| change.0).min()
+        };
+        let cost_of: Vec<u64> = (0..n)
+            .map(|job| match problem.jobs.get(job) {
+                Some(of) if can(job) => {
+                    let doubt = if of.earliest(&of.allowed, problem.from).is_none() { doubt } else { 0 };
+                    least(job, &|row| row < n).unwrap_or_default() + doubt
+                }
+                _ => left_out,
+            })
+            .collect();
+        // How much more it is to come from another kind, at the job of the kind where that is least.
+        let more = |job: usize| {
+            let from_another = least(job, &|row| row < n && !same(row, job))?;
+            Some(from_another - least(job, &|row| row < n)?)
+        };
+        let of: Vec<(usize, u64)> = (0..n)
+            .map(|job| {
+                let least = (0..n).filter(|other| same(job, *other) && can(*other)).filter_map(more).min();
+                (kind.get(job).map_or(0, |kind| 1 << kind), least.unwrap_or_default())
+            })
+            .collect();
+        let (mut sums, mut kinds) = (Vec::with_capacity(1 << n), Vec::with_capacity(1 << n));
+        for behind in 0..1_usize << n {
+            let (mut sum, mut all) = (0, 0_usize);
+            for job in (0..n).filter(|job| behind & (1 << job) == 0) {
+                sum += cost_of.get(job).copied().unwrap_or_default();
+                if let Some(&(kind, more)) = of.get(job).filter(|_| can(job)) {
+                    sum += if all & kind == 0 { more } else { 0 };
+                    all |= kind;
+                }
+            }
+            sums.push(sum);
+            kinds.push(all);
+        }
+        Self { sums, kinds, of }
+    }
+
+    /// What is ahead costs at the least, with a set of jobs behind and one of them done last, or none.
+    fn least(&self, behind: usize, last: usize) -> u64 {
+        let (sum, kinds) = (self.sums.get(behind).copied(), self.kinds.get(behind).copied());
+        let (Some(sum), Some(kinds)) = (sum, kinds) else { return 0 };
+        match self.of.get(last) {
+            Some((kind, more)) if kinds & kind != 0 => sum - more,
+            Some(_) => sum,
+            // From the beginning any kind may be the first.
+            None => 0,
+        }
+    }
+}
+
 /// The best order of up to [`EXACT`] jobs.
 fn exact(problem: &Problem) -> Order {
     let n = problem.jobs.len();
@@ -294,24 +376,8 @@ fn exact(problem: &Problem) -> Order {
             (0..n).map(|job| (of(job).cost().packed(), of(job).seconds())).collect()
         })
         .collect();
-    // What each job costs at the very least, whatever comes before it; so what a set of jobs ahead costs at the least.
-    let least_of: Vec<u64> = problem
-        .jobs
-        .iter()
-        .enumerate()
-        .map(|(job, of)| {
-            if of.earliest(&of.possible, problem.from).is_none() {
-                return left_out;
-            }
-            let befores = changes.iter().enumerate().filter(|(before, _)| *before != job);
-            let change = befores.filter_map(|(_, row)| row.get(job)).map(|change| change.0).min().unwrap_or_default();
-            change + if of.earliest(&of.allowed, problem.from).is_none() { doubt } else { 0 }
-        })
-        .collect();
     let full = (1_usize << n) - 1;
-    let least_ahead = |behind: usize| -> u64 {
-        least_of.iter().enumerate().filter(|(job, _)| behind & (1 << job) == 0).map(|(_, least)| *least).sum()
-    };
+    let ahead = Ahead::of(problem, &changes, (left_out, doubt));
     // Nothing dearer than an order at hand is looked at.
     let at_hand = improved(problem, &held, 2).0.packed();
     let mut ways = Ways { all: Vec::new(), heads: vec![NONE; (full + 1) * states] };
@@ -321,10 +387,9 @@ fn exact(problem: &Problem) -> Order {
     for behind in 0..=full {
         let count = behind.count_ones() as usize;
         let here = held.get(count).copied().flatten();
-        let ahead: Vec<(usize, u64)> = (0..n)
+        let next: Vec<usize> = (0..n)
             .filter(|job| behind & (1 << job) == 0)
             .filter(|job| here.map_or(is_held & (1 << job) == 0, |held| held == *job))
-            .map(|job| (job, least_ahead(behind | (1 << job))))
             .collect();
         let rest = left_out * (n - count) as u64;
         for last in 0..states {
@@ -335,7 +400,7 @@ fn exact(problem: &Problem) -> Order {
                 if problem.in_time(key.1) && best.is_none_or(|(known, _)| key < known) {
                     best = Some((key, at));
                 }
-                for &(job, least) in &ahead {
+                for &job in &next {
                     let (Some(of), Some(&(change, takes))) =
                         (problem.jobs.get(job), changes.get(last).and_then(|row| row.get(job)))
                     else {
@@ -343,9 +408,11 @@ fn exact(problem: &Problem) -> Order {
                     };
                     let Ok(number) = u8::try_from(job) else { continue };
                     let next = Way { before: at, job: number, ..way };
-                    let state = (behind | (1 << job)) * states;
+                    let after = behind | (1 << job);
+                    let state = after * states;
                     let cost = way.cost + change;
                     let ready = way.free + takes;
+                    let least = ahead.least(after, job);
                     let allowed = of.earliest(&of.allowed, ready);
                     if let Some(starts) = allowed.filter(|_| cost + least <= at_hand) {
                         let free = starts + of.takes();
@@ -358,7 +425,7 @@ fn exact(problem: &Problem) -> Order {
                         ways.keep(state + job, Way { cost: cost + doubt, free, how: How::Doubtful, ..next });
                     }
                     // Leaving one out can wait to the end, but where others are held at later places.
-                    if count < last_held && way.cost + left_out + least <= at_hand {
+                    if count < last_held && way.cost + left_out + ahead.least(after, last) <= at_hand {
                         ways.keep(state + last, Way { cost: way.cost + left_out, how: How::LeftOut, ..next });
                     }
                 }

@@ -16,6 +16,7 @@ use tankard_core::weather::{Hours, JudgedHour, Outlook, Sky, Span, Verdict};
 use super::{cell, column, hairline, sheet};
 use crate::app::Desk;
 use crate::look;
+use crate::parts::findings;
 use crate::parts::strip::{self, Cell, Marks};
 use crate::report::words::{answer, clock, day_words, judged, slot_words};
 
@@ -308,9 +309,10 @@ fn passes(desk: &mut Desk, ui: &mut Ui, id: &str, day: &DayPlan) {
         ui.add_space(name_width + ui.spacing().item_spacing.x);
         strip::axis(ui, &hours);
     });
-    crate::parts::findings::brief(ui, &day.findings);
-    if let Some(pass) = led {
-        desk.lead_to(&Subject::Pass(pass));
+    ui.add_space(look::GRID);
+    let about = findings::show(ui, &day.findings);
+    if let Some(about) = led.map(Subject::Pass).or(about) {
+        desk.lead_to(&about);
     }
 }
 
