@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
 
 use tankard::{demo, report};
+use tankard_core::day::plan_day;
 use tankard_core::finding::Level;
 use tankard_core::plan::plan;
 
@@ -12,6 +13,18 @@ fn the_plans_in_words() {
     let farm = demo::farm().unwrap();
     let text: Vec<String> = farm.passes.keys().map(|id| report::text::plan(&farm, &plan(&farm, id).unwrap())).collect();
     insta::assert_snapshot!(text.join("\n"));
+}
+
+#[test]
+fn the_days_in_words() {
+    let farm = demo::farm().unwrap();
+    let mut dates: Vec<_> = farm.passes.values().map(|pass| pass.date).collect();
+    dates.dedup();
+    let plans: Vec<_> = farm.passes.keys().map(|id| plan(&farm, id).unwrap()).collect();
+    let plans: Vec<_> = plans.iter().collect();
+    let days: Vec<String> =
+        dates.into_iter().map(|date| report::day::day(&farm, &plan_day(&farm, date, &plans))).collect();
+    insta::assert_snapshot!(days.join("\n"));
 }
 
 #[test]

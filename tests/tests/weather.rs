@@ -16,7 +16,7 @@ use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{ActiveBasis, AsTyped, Duration, Quantity};
 use tankard_core::season::outside;
 use tankard_core::season::record::{from_plan, record_line, whole_field};
-use tankard_core::weather::{Hours, JudgedHour, Outlook, Span, Verdict, day, hours};
+use tankard_core::weather::{Hours, JudgedHour, Outlook, Verdict, hours};
 
 fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
@@ -971,82 +971,6 @@ fn nonsense_is_borne() {
         farm.passes["p"].date = day;
         let _ = planned(&farm);
     }
-}
-
-#[test]
-fn the_passes_of_a_day_one_after_another() {
-    let mut farm = farm();
-    let rig = &mut farm.rigs["r"];
-    // 80 ac at 10 mph over 100 ft and 66 %: 80 ÷ (10 × 100 ÷ 8.25 × 0.66) = 1 h of spraying.
-    (rig.speed, rig.boom, rig.efficiency) = (Some(q("10 mph")), Some(q("100 ft")), Some(q("66 %")));
-    for hour in 0..8 {
-        edit(&mut farm, hour, |hour| hour.wind = Some(q("12 mph")));
-    }
-    let first = farm.passes["p"].clone();
-    let mut same = first.clone();
-    same.name = "Same mix".to_owned();
-    let mut other = first.clone();
-    other.mix = vec![Line::new("b", q("1 pt/ac"))];
-    let mut elsewhere = first.clone();
-    elsewhere.rig = String::new();
-    let mut later = first.clone();
-    later.date = date(2031, 6, 13);
-    for (id, pass) in [("same", same), ("other", other), ("elsewhere", elsewhere), ("later", later)] {
-        farm.passes.insert(id.to_owned(), pass);
-    }
-    let plans: Vec<Plan> = farm.passes.keys().map(|id| plan(&farm, id).unwrap()).collect();
-    let plans: Vec<&Plan> = plans.iter().collect();
-    let slots = day::lay_out(&farm, DAY, &plans);
-    let ids: Vec<&str> = slots.iter().map(|slot| slot.pass.as_str()).collect();
-    assert_eq!(ids, ["p", "same", "other", "elsewhere"]);
-    let spans: Vec<_> = slots.iter().map(|slot| slot.span).collect();
-    assert_eq!(spans[0].unwrap().from, DAY.at(8, 0, 0, 0));
-    assert_eq!(spans[1].unwrap().from, spans[0].unwrap().to, "one after the other, without a clean-out");
-    assert_eq!((slots[0].clean_out, slots[1].clean_out), (None, None));
-    let wait = spans[2].unwrap().from.duration_since(spans[1].unwrap().to).as_secs_f64();
-    assert!((wait - slots[2].clean_out.unwrap().to_seconds()).abs() < 1.0 && wait > 0.0);
-    assert!(slots[3].span.is_none() && slots[3].why.contains("not known"), "{:?}", slots[3]);
-    // Only doubtful hours are left: said so.
-    for hour in &mut farm.forecast.hours {
-        hour.wind = Some(q("12 mph"));
-    }
-    let plans: Vec<Plan> = farm.passes.keys().map(|id| plan(&farm, id).unwrap()).collect();
-    let plans: Vec<&Plan> = plans.iter().collect();
-    let slot = day::lay_out(&farm, DAY, &plans).into_iter().next().unwrap();
-    assert_eq!((slot.verdict, slot.span.unwrap().from), (Some(Verdict::Doubtful), DAY.at(0, 0, 0, 0)));
-    assert!(slot.why.contains("doubtful"));
-    farm.forecast.hours.clear();
-    let plans: Vec<Plan> = farm.passes.keys().map(|id| plan(&farm, id).unwrap()).collect();
-    let plans: Vec<&Plan> = plans.iter().collect();
-    let slot = day::lay_out(&farm, DAY, &plans).into_iter().next().unwrap();
-    assert!(slot.verdict.is_none() && slot.span.is_none() && slot.why.contains("forecast"));
-}
-
-#[test]
-fn passes_with_a_typed_start_go_by_it() {
-    let mut farm = farm();
-    let rig = &mut farm.rigs["r"];
-    (rig.speed, rig.boom, rig.efficiency) = (Some(q("10 mph")), Some(q("100 ft")), Some(q("66 %")));
-    let pass = farm.passes["p"].clone();
-    farm.passes.clear();
-    let clock = |hour| Some(Time::constant(hour, 0, 0, 0));
-    for (id, start) in [("late", clock(14)), ("free", None), ("early", clock(6)), ("soon", clock(6))] {
-        farm.passes.insert(id.to_owned(), Pass { start, ..pass.clone() });
-    }
-    let plans: Vec<Plan> = farm.passes.keys().map(|id| plan(&farm, id).unwrap()).collect();
-    let plans: Vec<&Plan> = plans.iter().collect();
-    let slots = day::lay_out(&farm, DAY, &plans);
-    let at: Vec<(&str, String)> =
-        slots.iter().map(|slot| (slot.pass.as_str(), slot.span.map(Span::words).unwrap_or_default())).collect();
-    let expected = [
-        ("early", "06:00 to 07:00"),
-        ("free", "07:00 to 08:00"),
-        ("soon", "08:00 to 09:00"),
-        ("late", "14:00 to 15:00"),
-    ];
-    assert_eq!(at, expected.map(|(id, span)| (id, span.to_owned())));
-    let late: Vec<bool> = slots.iter().map(|slot| slot.why.contains("cannot begin at 06:00, as typed")).collect();
-    assert_eq!(late, [false, false, true, false], "{slots:?}");
 }
 
 fn recorded(farm: &mut Farm, change: impl Fn(&mut Record)) -> Vec<Finding> {

@@ -5,7 +5,7 @@
 
 use jiff::civil::date;
 use tankard_core::farm::pass::CarrierKind;
-use tankard_core::farm::{Farm, Field, Fills, Formulation, Line, Pass, Product, ProductKind, Rig, Water};
+use tankard_core::farm::{Farm, Field, Fills, Formulation, Line, Pass, Product, ProductKind, Rig, Road, Water};
 use tankard_core::plan::plan;
 use tankard_core::quantity::{AsTyped, Duration, Quantity};
 use tankard_core::rig::work::Work;
@@ -72,12 +72,28 @@ fn filling_and_road_are_counted_at_the_field() {
     // 600 ÷ 50 + 5 + 2 × 2 = 21 min; 300 ÷ 50 + 9 = 15 min.
     let fills: Vec<f64> = work.fills.iter().map(|time| minutes(*time)).collect();
     assert!(fills.len() == 3 && close(fills[0], 21.0) && close(fills[1], 21.0) && close(fills[2], 15.0), "{fills:?}");
-    // 2 mi out and 3 mi home at 20 mph.
-    assert!(close(minutes(work.road.unwrap()), 15.0));
-    assert!(close(minutes(work.total), 272.0));
-    assert!(close(work.loads_an_hour.unwrap(), 3.0 / (272.0 / 60.0)));
-    assert_eq!(work.lacks, ["the road from field to field"]);
-    assert!(notes(&farm).is_empty(), "what cannot be typed is not asked for");
+    // 2 mi out, 5 mi by way of the yard, 3 mi home at 20 mph.
+    assert!(
+        close(minutes(work.road.unwrap()), 30.0) && close(minutes(work.out), 6.0) && close(minutes(work.home), 9.0)
+    );
+    assert!(close(minutes(work.total), 287.0));
+    assert!(close(work.loads_an_hour.unwrap(), 3.0 / (287.0 / 60.0)));
+    assert!(work.lacks.is_empty() && notes(&farm).is_empty());
+}
+
+#[test]
+fn the_road_from_field_to_field_is_counted_where_it_is_known() {
+    let mut farm = farm();
+    farm.roads.push(Road { from: "b".to_owned(), to: "a".to_owned(), length: q("1 mi") });
+    // 2 + 1 + 3 mi at 20 mph.
+    assert!(close(minutes(work(&farm).road.unwrap()), 18.0));
+    farm.fields["b"].road = None;
+    assert!(close(minutes(work(&farm).road.unwrap()), 9.0));
+    assert_eq!(work(&farm).lacks, ["the road to Field b"]);
+    farm.roads.clear();
+    assert!(close(minutes(work(&farm).road.unwrap()), 6.0));
+    assert_eq!(work(&farm).lacks, ["the road from Field a to Field b", "the road to Field b"]);
+    assert_eq!(notes(&farm).len(), 1);
 }
 
 #[test]
@@ -89,8 +105,9 @@ fn from_the_yard_each_load_drives_out_and_home() {
     assert!(work(&farm).lacks.is_empty() && notes(&farm).is_empty());
     // With even loads of 500 gal on 33.3 ac the second goes out to a and home from b.
     farm.passes["p"].split = tankard_core::farm::LoadSplit::EvenLoads;
-    assert!(close(minutes(work(&farm).road.unwrap()), 45.0));
-    assert_eq!(work(&farm).lacks, ["the road from field to field"]);
+    // It takes the road from a to b by way of the yard, too, and begins in the yard.
+    assert!(close(minutes(work(&farm).road.unwrap()), 60.0));
+    assert!(work(&farm).out.is_zero() && close(minutes(work(&farm).home), 9.0) && work(&farm).lacks.is_empty());
 }
 
 #[test]
@@ -142,5 +159,5 @@ fn the_working_tells_all_parts() {
     let working = plan.workings.iter().find(|working| working.title == "Time for the pass").unwrap();
     let step = |words: &str| working.steps.iter().find(|step| step.what.contains(words)).unwrap().result.clone();
     assert_eq!((step("spraying"), step("filling 3 loads")), ("3 h 20 min".to_owned(), "57 min".to_owned()));
-    assert_eq!((step("in all"), step("road")), ("4 h 32 min".to_owned(), "15 min".to_owned()));
+    assert_eq!((step("in all"), step("road")), ("4 h 47 min".to_owned(), "30 min".to_owned()));
 }

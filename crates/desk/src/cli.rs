@@ -7,6 +7,7 @@ use std::process::ExitCode;
 use clap::{Parser, Subcommand, ValueEnum};
 use jiff::civil::Date;
 use jiff::tz::TimeZoneDatabase;
+use tankard_core::day::{DayPlan, plan_day};
 use tankard_core::farm::Farm;
 use tankard_core::finding::Level;
 use tankard_core::loads::card::cards;
@@ -116,6 +117,17 @@ enum Ask {
         #[arg(long)]
         json: bool,
     },
+    /// Prints the passes of each day in the order that costs least, rig by rig
+    Day {
+        /// The farm
+        file: PathBuf,
+        /// Only this day, such as 2031-06-12
+        #[arg(long)]
+        date: Option<Date>,
+        /// As JSON
+        #[arg(long)]
+        json: bool,
+    },
     /// Writes load cards as PDF
     Cards {
         /// The farm
@@ -196,6 +208,7 @@ pub fn run() -> ExitCode {
     let status = match args.command {
         None => return open_desk(args.file.as_deref(), &args.start),
         Some(Ask::Plan { file, pass, json }) => ask_plan(&file, pass.as_deref(), json),
+        Some(Ask::Day { file, date, json }) => ask_day(&file, date, json),
         Some(Ask::Cards { file, pass, out }) => ask_cards(&file, pass.as_deref(), &out),
         Some(Ask::Jar { file, pass, jar, out }) => ask_jar(&file, pass.as_deref(), jar, out.as_deref()),
         Some(Ask::Forecast { file, from, out }) => ask_forecast(&file, &from, &out),
@@ -248,6 +261,33 @@ fn ask_plan(file: &Path, pass: Option<&str>, json: bool) -> Result<u8, String> {
         say(&format!("{:#}\n", report::json::plans(&farm, &plans)))?;
     } else {
         say(&plans_in_words(&farm, &plans))?;
+    }
+    Ok(0)
+}
+
+fn ask_day(file: &Path, date: Option<Date>, json: bool) -> Result<u8, String> {
+    let farm = farm_of(file)?;
+    let mut dates: Vec<Date> = farm.passes.values().map(|pass| pass.date).collect();
+    dates.sort_unstable();
+    dates.dedup();
+    dates.retain(|day| date.is_none_or(|date| *day == date));
+    let days: Vec<DayPlan> = dates
+        .into_iter()
+        .map(|date| {
+            let passes = farm.passes.iter().filter(|(_, pass)| pass.date == date);
+            let plans: Vec<Plan> = passes.filter_map(|(id, _)| plan(&farm, id)).collect();
+            plan_day(&farm, date, &plans.iter().collect::<Vec<_>>())
+        })
+        .collect();
+    if json {
+        say(&format!("{:#}\n", report::day::json(&farm, &days)))?;
+    } else if days.is_empty() {
+        say(
+            &date.map_or_else(|| "No pass is planned.\n".to_owned(), |date| format!("No pass is planned on {date}.\n"))
+        )?;
+    } else {
+        let days: Vec<String> = days.iter().map(|day| report::day::day(&farm, day)).collect();
+        say(&days.join("\n"))?;
     }
     Ok(0)
 }

@@ -4,12 +4,13 @@
 //! The pass takes the time to spray, and for each load its volume ÷ the flow of the water, the rig's stop and so much for each
 //! product, and the road ÷ the speed on the road. What is not typed counts as nothing and is named.
 
+use crate::day::road::{self, Place};
 use crate::farm::{CarrierKind, Farm, Fills, Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
-use crate::label::listed;
+use crate::label::{listed, once};
 use crate::loads::Load;
 use crate::plan::PlannedField;
-use crate::quantity::{Area, AsTyped, Duration, Length, Quantity, Units};
+use crate::quantity::{Area, AsTyped, Duration, Quantity, Units};
 use crate::working::Working;
 
 /// The time that a pass takes, as far as it can be told.
@@ -19,8 +20,12 @@ pub struct Work {
     pub spraying: Duration,
     /// Filling each load, beside the loads of the plan; empty where the water's flow is not typed.
     pub fills: Vec<Duration>,
-    /// Road: out, home, and to the yard for filling, as far as it is typed; between two fields it is not known.
+    /// Road: out, home, to the yard for filling, and from field to field, as far as it is known.
     pub road: Option<Duration>,
+    /// Of the road, the way from the yard to where the pass begins; a pass that fills in the yard begins there.
+    pub out: Duration,
+    /// Of the road, the way home from where it ends.
+    pub home: Duration,
     /// All of it that is known.
     pub total: Duration,
     /// What is not in it, in words.
@@ -60,20 +65,21 @@ pub(crate) fn reckon(
     let in_an_hour = in_an_hour(farm, pass, rig)?;
     let mut lacks = Vec::new();
     let fills = fills(farm, pass, rig, loads, &mut lacks);
-    let road = road(farm, pass, rig, fields, loads, &mut lacks);
+    let driven = road(farm, pass, rig, fields, loads, &mut lacks);
+    let (road, out, home) =
+        driven.map_or((None, Duration::ZERO, Duration::ZERO), |(all, out, home)| (Some(all), out, home));
     let filling: Duration = fills.iter().copied().sum();
     let total = spraying + filling + road.unwrap_or(Duration::ZERO);
     let number = f64::from(u32::try_from(loads.len()).unwrap_or(u32::MAX));
     let loads_an_hour = (!fills.is_empty() && road.is_some() && !total.is_zero()).then(|| number / total.to_hours());
-    let work = Work { spraying, fills, road, total, lacks, in_an_hour, loads_an_hour };
+    let work = Work { spraying, fills, road, out, home, total, lacks, in_an_hour, loads_an_hour };
     workings.push(working(&work, filling, farm.units));
-    // A farm that types none of it does not ask for it, and the road between fields cannot be typed.
-    let missing: Vec<String> = work.lacks.iter().filter(|lack| *lack != BETWEEN).cloned().collect();
-    if !missing.is_empty() && asked_for(farm, pass, rig) {
+    // A farm that types none of it does not ask for it.
+    if !work.lacks.is_empty() && asked_for(farm, pass, rig) {
         findings.push(
             Finding::note(
                 Subject::Pass(pass_id.clone()),
-                format!("The time for the pass does not count {}", listed(&missing)),
+                format!("The time for the pass does not count {}", listed(&work.lacks)),
                 Basis::Arithmetic,
             )
             .hint("Type what is missing with the rig, the water and the fields."),
@@ -81,9 +87,6 @@ pub(crate) fn reckon(
     }
     Some(work)
 }
-
-/// What no length on the farm tells.
-const BETWEEN: &str = "the road from field to field";
 
 /// Speed × working width × field efficiency, in an hour.
 fn in_an_hour(farm: &Farm, pass: &Pass, rig: &Rig) -> Option<Area> {
@@ -129,7 +132,8 @@ fn fills(farm: &Farm, pass: &Pass, rig: &Rig, loads: &[Load], lacks: &mut Vec<St
         .collect()
 }
 
-/// The time on the road: out to the first field and home from the last; where the tank is filled in the yard, so for each load.
+/// The time on the road, and of it the way out and the way home: out to the first field, from field to field, home from the last;
+/// where the tank is filled in the yard, so for each load.
 fn road(
     farm: &Farm,
     pass: &Pass,
@@ -137,46 +141,42 @@ fn road(
     fields: &[PlannedField],
     loads: &[Load],
     lacks: &mut Vec<String>,
-) -> Option<Duration> {
-    let ends = |ids: &[&Id]| -> Option<(Id, Id)> { Some(((*ids.first()?).clone(), (*ids.last()?).clone())) };
-    let (trips, between): (Vec<(Id, Id)>, bool) = match pass.fills {
-        Fills::AtField => {
-            let ids: Vec<&Id> = fields.iter().map(|field| &field.field).collect();
-            (ends(&ids).into_iter().collect(), ids.len() > 1)
-        }
-        Fills::AtYard => {
-            let of_load = |load: &Load| ends(&load.fields.iter().map(|(id, _)| id).collect::<Vec<_>>());
-            (loads.iter().filter_map(of_load).collect(), loads.iter().any(|load| load.fields.len() > 1))
-        }
+) -> Option<(Duration, Duration, Duration)> {
+    let trips: Vec<Vec<&Id>> = match pass.fills {
+        Fills::AtField => vec![fields.iter().map(|field| &field.field).collect()],
+        Fills::AtYard => loads.iter().map(|load| load.fields.iter().map(|(id, _)| id).collect()).collect(),
     };
+    let trips: Vec<Vec<&Id>> = trips.into_iter().filter(|trip| !trip.is_empty()).collect();
     if trips.is_empty() {
         return None;
-    }
-    if between {
-        lacks.push(BETWEEN.to_owned());
     }
     let Some(speed) = rig.road_speed.as_ref().map(AsTyped::value).filter(|speed| !speed.is_zero()) else {
         lacks.push("the road (its speed is not typed)".to_owned());
         return None;
     };
     let mut unknown: Vec<String> = Vec::new();
-    let mut length = Length::ZERO;
-    let mut known = false;
-    for id in trips.iter().flat_map(|(out, home)| [out, home]) {
-        let Some(field) = farm.fields.get(id) else { continue };
-        match &field.road {
-            Some(road) => {
-                length = length + road.value();
-                known = true;
-            }
-            None if unknown.contains(&field.name) => {}
-            None => unknown.push(field.name.clone()),
+    let mut known: Option<Duration> = None;
+    let mut drive = |from: Place, to: Place| {
+        let driven = road::way(farm, from, to).and_then(|way| road::time(way, speed));
+        match driven {
+            Some(driven) => known = Some(known.unwrap_or(Duration::ZERO) + driven),
+            None => unknown.push(road::words(farm, from, to)),
         }
+        driven.unwrap_or(Duration::ZERO)
+    };
+    let (mut out, mut home) = (None, Duration::ZERO);
+    for trip in &trips {
+        let way_out = drive(None, trip.first().copied());
+        out = out.or(Some(way_out));
+        for (from, to) in trip.iter().zip(trip.iter().skip(1)) {
+            drive(Some(from), Some(to));
+        }
+        home = drive(trip.last().copied(), None);
     }
-    if !unknown.is_empty() {
-        lacks.push(format!("the road to {}", listed(&unknown)));
-    }
-    known.then(|| Duration::from_seconds(length.to_metres() / speed.to_metres_per_second()))
+    lacks.extend(once(unknown));
+    // A pass that fills in the yard begins there: its way out is within it.
+    let out = out.filter(|_| pass.fills == Fills::AtField).unwrap_or(Duration::ZERO);
+    known.map(|all| (all, out, home))
 }
 
 /// Whether anything of filling or road is typed.

@@ -2,10 +2,8 @@
 
 //!
 //! The way is straight: [`psychro`] gives the wet bulb and [`sun`] the sun's times; [`sky`] makes of each hour of the forecast what it
-//! comes to; [`limits`] gathers what binds a pass, over the usual limits of [`practice`]; [`hours`] holds one against the other;
-//! [`day`] lays out the passes of a day.
+//! comes to; [`limits`] gathers what binds a pass, over the usual limits of [`practice`]; [`hours`] holds one against the other.
 
-pub mod day;
 pub mod hours;
 pub mod limits;
 pub mod practice;

@@ -1,6 +1,7 @@
 //! What the plan says of rig and hours in words, for the screen and for the terminal.
 
 use jiff::civil::DateTime;
+use tankard_core::day::{RigDay, Slot};
 use tankard_core::farm::Farm;
 use tankard_core::finding::Basis;
 use tankard_core::plan::Plan;
@@ -190,4 +191,40 @@ pub fn binding(hours: &Hours, verdict: Verdict) -> Vec<&str> {
     binds.sort_unstable();
     binds.dedup();
     binds.into_iter().filter_map(|at| hours.limits.get(at)).map(|limit| limit.text.as_str()).collect()
+}
+
+/// "06:10 to 07:10 allowed", or how long it takes where no clock can be told.
+pub fn judged(slot: &Slot, units: Units) -> String {
+    let time = slot.span.map(Span::words).or_else(|| slot.takes.map(|takes| takes.show(units)));
+    let verdict = slot.verdict.map(|verdict| match slot.span {
+        None if verdict == Verdict::Forbidden => "without a place",
+        _ => verdict.word(),
+    });
+    time.into_iter().chain(verdict.map(str::to_owned)).collect::<Vec<_>>().join(" ")
+}
+
+/// The place of a pass in its day, in sentences without the last full stop.
+pub fn slot_words(slot: &Slot, units: Units) -> String {
+    let cleaning = slot.clean_out.map(|time| format!("{} of cleaning before it", time.show(units)));
+    let travel = slot.travel.map(|time| format!("{} of road before it", time.show(units)));
+    let words = [judged(slot, units)].into_iter().chain(cleaning).chain(travel).chain([slot.why.clone()]);
+    words.filter(|words| !words.is_empty()).collect::<Vec<_>>().join(". ")
+}
+
+/// What the order of a rig's passes comes to.
+pub fn day_words(rig: &RigDay, units: Units) -> Vec<String> {
+    let clean_outs = match rig.cost.clean_outs {
+        0 => "No clean-out".to_owned(),
+        1 => "1 clean-out".to_owned(),
+        many => format!("{many} clean-outs"),
+    };
+    let ends = match (rig.leaves, rig.cost.home) {
+        (Some(leaves), Some(home)) => {
+            let [from, to] = Span { from: leaves, to: home }.ends();
+            format!("out at {from}, home at {to}")
+        }
+        _ => format!("{} in all", rig.cost.lasts.show(units)),
+    };
+    let order = format!("{clean_outs}, {} for cleaning and road, {ends}", rig.cost.not_spraying.show(units));
+    [order, rig.held.clone(), rig.proof.clone()].into_iter().filter(|words| !words.is_empty()).collect()
 }

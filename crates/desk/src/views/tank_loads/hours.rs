@@ -1,21 +1,24 @@
 //! The hours of a pass: the day as a strip, what the forecast has for an hour and what binds in it, all limits, and the
-//! passes of the day one after another.
+//! passes of the day in their best order.
+
+use std::sync::Arc;
 
 use egui::{Label, ScrollArea, Ui};
 use jiff::civil::{Date, DateTime};
+use tankard_core::day::{DayPlan, Slot, plan_day};
 use tankard_core::farm::{Farm, Hour, Id};
 use tankard_core::finding::Subject;
 use tankard_core::loads::card::long_date;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{AsTyped, Duration, Quantity, Units};
-use tankard_core::weather::day::{Slot, lay_out};
 use tankard_core::weather::{Hours, JudgedHour, Outlook, Sky, Span, Verdict};
 
 use super::{cell, column, hairline, sheet};
 use crate::app::Desk;
 use crate::look;
+use crate::parts::findings;
 use crate::parts::strip::{self, Cell, Marks};
-use crate::report::words::{answer, clock};
+use crate::report::words::{answer, clock, day_words, judged, slot_words};
 
 /// Below this width what stands side by side comes one under the other.
 const NARROW: f32 = 720.0;
@@ -31,9 +34,9 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         ui.add_space(look::GRID);
         let day = desk.document.farm().passes.get(id).map(|pass| pass.date);
         if let Some(day) = day {
-            let slots = laid_out(desk, day);
-            if slots.len() > 1 {
-                sheet(ui, |ui| passes(desk, ui, id, day, &slots));
+            let planned = planned(desk, day);
+            if planned.slots().count() > 1 {
+                sheet(ui, |ui| passes(desk, ui, id, &planned));
                 ui.add_space(look::GRID);
             }
         }
@@ -111,7 +114,7 @@ fn chosen(desk: &Desk, hours: &Hours, cells: &[Cell]) -> Option<(DateTime, bool)
 #[derive(Default)]
 pub(crate) struct Kept {
     hour: Option<((u64, Id, DateTime, bool), Looked)>,
-    day: Option<((u64, Date), Vec<Slot>)>,
+    day: Option<((u64, Date), Arc<DayPlan>)>,
 }
 
 /// What an hour comes to, and why it is bound, beside its `binds`.
@@ -269,80 +272,96 @@ fn limits(ui: &mut Ui, hours: &Hours) {
     }
 }
 
-/// How the passes of the day are laid out, rig by rig.
-fn laid_out(desk: &mut Desk, day: Date) -> Vec<Slot> {
+/// The day of the pass, rig by rig.
+fn planned(desk: &mut Desk, day: Date) -> Arc<DayPlan> {
     let wanted = (desk.document.revision(), day);
-    if let Some((known, slots)) = &desk.tank_loads.kept.day
+    if let Some((known, planned)) = &desk.tank_loads.kept.day
         && *known == wanted
     {
-        return slots.clone();
+        return Arc::clone(planned);
     }
     let of_day: Vec<Id> =
         desk.document.farm().passes.iter().filter(|(_, pass)| pass.date == day).map(|(id, _)| id.clone()).collect();
     let plans: Vec<_> = of_day.iter().filter_map(|id| desk.document.plan(id)).collect();
     let plans: Vec<&Plan> = plans.iter().map(AsRef::as_ref).collect();
-    let slots = lay_out(desk.document.farm(), day, &plans);
-    desk.tank_loads.kept.day = Some((wanted, slots.clone()));
-    slots
+    let planned = Arc::new(plan_day(desk.document.farm(), day, &plans));
+    desk.tank_loads.kept.day = Some((wanted, Arc::clone(&planned)));
+    planned
 }
 
-/// The passes of the day one after another, where there are several.
-fn passes(desk: &mut Desk, ui: &mut Ui, id: &str, day: Date, slots: &[Slot]) {
-    ui.label(look::heading(format!("The passes of {}, one after another", long_date(day))));
+/// The passes of the day in their best order, where there are several.
+fn passes(desk: &mut Desk, ui: &mut Ui, id: &str, day: &DayPlan) {
+    ui.label(look::heading(format!("The passes of {} in their order", long_date(day.date))));
     let farm = desk.document.farm();
     let units = farm.units;
-    let several = slots.iter().any(|slot| slots.first().is_some_and(|first| first.rig != slot.rig));
+    let several = day.rigs.len() + usize::from(!day.loose.is_empty()) > 1;
     let name_width = 190.0_f32.min(ui.available_width() * 0.3);
-    let hours = strip::cells(day, &[], |_| String::new());
+    let hours = strip::cells(day.date, &[], |_| String::new());
     let mut led = None;
     ui.spacing_mut().item_spacing.y = 2.0;
-    for slot in slots {
-        let Some(pass) = farm.passes.get(&slot.pass) else { continue };
-        let rig = farm.rigs.get(&slot.rig).filter(|_| several).map(|rig| rig.name.clone());
-        ui.horizontal_top(|ui| {
-            column(ui, name_width, |ui| {
-                if slot.pass == id {
-                    ui.add(Label::new(look::strong(&pass.name)).truncate());
-                } else if ui
-                    .add(egui::Button::new(look::act(ui, &pass.name)).frame(false).truncate())
-                    .accessible_name(format!("Go to {}", pass.name))
-                    .clicked()
-                {
-                    led = Some(slot.pass.clone());
-                }
-                if let Some(rig) = rig {
-                    ui.add(Label::new(look::soft(ui, rig)).truncate());
-                }
-            });
-            column(ui, ui.available_width(), |ui| {
-                let judged: Vec<String> = slot
-                    .span
-                    .map(Span::words)
-                    .into_iter()
-                    .chain(slot.verdict.map(|verdict| verdict.word().to_owned()))
-                    .collect();
-                let judged = judged.join(" ");
-                let before: Duration = slot.clean_out.into_iter().chain(slot.travel).sum();
-                strip::bar(ui, &format!("{}: {judged}", pass.name), &hours, slot.span, before, slot.verdict);
-                let cleaning = slot.clean_out.map(|time| format!("{} of cleaning before it", time.show(units)));
-                let travel = slot.travel.map(|time| format!("{} of road before it", time.show(units)));
-                let words: Vec<String> = [Some(judged).filter(|judged| !judged.is_empty()), cleaning, travel]
-                    .into_iter()
-                    .flatten()
-                    .chain(std::iter::once(slot.why.clone()))
-                    .collect();
-                ui.add(Label::new(look::soft(ui, words.join(". "))).wrap());
-            });
-        });
-        hairline(ui);
+    for rig in &day.rigs {
+        for slot in &rig.slots {
+            pass_row(farm, ui, id, slot, several, name_width, &hours, &mut led);
+        }
+        if rig.slots.len() > 1 {
+            let name = farm.rigs.get(&rig.rig).filter(|_| several).map(|rig| rig.name.clone());
+            let words = name.into_iter().chain(day_words(rig, units)).collect::<Vec<_>>().join(". ");
+            ui.add(Label::new(look::soft(ui, words)).wrap());
+            hairline(ui);
+        }
+    }
+    for slot in &day.loose {
+        pass_row(farm, ui, id, slot, several, name_width, &hours, &mut led);
     }
     ui.horizontal_top(|ui| {
         ui.add_space(name_width + ui.spacing().item_spacing.x);
         strip::axis(ui, &hours);
     });
-    if let Some(pass) = led {
-        desk.lead_to(&Subject::Pass(pass));
+    ui.add_space(look::GRID);
+    let about = findings::show(ui, &day.findings);
+    if let Some(about) = led.map(Subject::Pass).or(about) {
+        desk.lead_to(&about);
     }
+}
+
+/// A pass with its bar over the hours and what there is to say of its place.
+#[allow(clippy::too_many_arguments)] // What all rows share, handed on.
+fn pass_row(
+    farm: &Farm,
+    ui: &mut Ui,
+    id: &str,
+    slot: &Slot,
+    several: bool,
+    name_width: f32,
+    hours: &[Cell],
+    led: &mut Option<Id>,
+) {
+    let units = farm.units;
+    let Some(pass) = farm.passes.get(&slot.pass) else { return };
+    let rig = farm.rigs.get(&slot.rig).filter(|_| several).map(|rig| rig.name.clone());
+    ui.horizontal_top(|ui| {
+        column(ui, name_width, |ui| {
+            if slot.pass == id {
+                ui.add(Label::new(look::strong(&pass.name)).truncate());
+            } else if ui
+                .add(egui::Button::new(look::act(ui, &pass.name)).frame(false).truncate())
+                .accessible_name(format!("Go to {}", pass.name))
+                .clicked()
+            {
+                *led = Some(slot.pass.clone());
+            }
+            if let Some(rig) = rig {
+                ui.add(Label::new(look::soft(ui, rig)).truncate());
+            }
+        });
+        column(ui, ui.available_width(), |ui| {
+            let judged = judged(slot, units);
+            let before: Duration = slot.clean_out.into_iter().chain(slot.travel).sum();
+            strip::bar(ui, &format!("{}: {judged}", pass.name), hours, slot.span, before, slot.verdict);
+            ui.add(Label::new(look::soft(ui, slot_words(slot, units))).wrap());
+        });
+    });
+    hairline(ui);
 }
 
 /// What no forecast can tell.

@@ -1,0 +1,348 @@
+//! Tells the order that was found for the passes of a rig: the places with their reasons, and what there is to say of them.
+
+use super::joined::Joined;
+use super::lay::{Day, Trip, travel};
+use super::order::{Change, Cost, EXACT, Order, Placed, Problem, Second, solve};
+use super::{DayCost, RigDay, Slot, road, words};
+use crate::farm::{Id, Rig};
+use crate::finding::{Basis, Finding, Level, Subject};
+use crate::label::listed;
+use crate::quantity::{Length, Units};
+use crate::rig::clean_out::{hurts, usual_time};
+use crate::weather::Verdict;
+use crate::weather::hours::span;
+
+/// When the rig leaves the yard, or begins to be cleaned there.
+pub(super) fn leaves_at(problem: &Problem, order: &Order) -> Option<Second> {
+    let first = order.places.iter().find(|place| place.starts.is_some())?;
+    Some(first.starts? - problem.first.get(first.job).map_or(0, |change| change.takes))
+}
+
+/// How good an order is.
+pub(super) fn proof(found: &Order, units: Units) -> String {
+    match found.least {
+        None => "No order costs less; this is proven".to_owned(),
+        Some(least) => format!(
+            "More than {EXACT} passes on one rig are ordered by trying, so a better order may be missed; the most it could have over this one is: {}",
+            words::gain(least, found.cost, units).unwrap_or_else(|| "being home sooner".to_owned())
+        ),
+    }
+}
+
+/// An order that is being told.
+pub(super) struct Told<'a> {
+    pub(super) day: &'a Day<'a>,
+    pub(super) rig_id: &'a Id,
+    pub(super) trips: &'a [Trip<'a>],
+    pub(super) problem: &'a Problem,
+    pub(super) found: &'a Order,
+    pub(super) clock: bool,
+}
+
+impl Told<'_> {
+    pub(super) fn cost(&self, order: &Order, leaves: Option<Second>) -> DayCost {
+        let Cost { left_out, doubtful, hurts, clean_outs, changes, ends } = order.cost;
+        DayCost {
+            no_place: left_out,
+            doubtful,
+            sensitive: hurts,
+            clean_outs,
+            not_spraying: words::duration(changes),
+            lasts: words::duration(leaves.map_or(0, |leaves| ends - leaves)),
+            home: leaves.filter(|_| self.clock).and_then(|_| self.day.clock(ends)),
+        }
+    }
+
+    /// The passes in their places, those without one last; and when the rig leaves the yard.
+    pub(super) fn slots(&mut self, before: Option<&Id>) -> (Vec<Slot>, Option<Second>) {
+        let farm = self.day.farm;
+        let rig = farm.rigs.get(self.rig_id);
+        let placed: Vec<&Placed> = self.found.places.iter().filter(|place| place.starts.is_some()).collect();
+        let lost = self.found.places.iter().filter(|place| place.starts.is_none());
+        let mut slots = Vec::new();
+        let mut last: Option<&Trip> = None;
+        let mut joined = Joined::NONE;
+        for place in placed {
+            let Some((trip, starts)) = self.trips.get(place.job).zip(place.starts) else { continue };
+            let change = match last {
+                Some(last) => self.change(last.id, place.job),
+                None => self.problem.first.get(place.job).copied().unwrap_or_default(),
+            };
+            let travel = travel(farm, rig, last.and_then(|last| last.ends_at), trip.begins_at);
+            let (goes_on, fills_saved) = joined.add(farm, last, trip, rig);
+            let mut slot = Slot {
+                clean_out: change.clean_out.then(usual_time),
+                travel: travel.filter(|travel| !travel.is_zero()),
+                takes: Some(words::duration(trip.takes)),
+                span: span(&self.day.outlook, starts, starts + trip.takes).filter(|_| self.clock),
+                verdict: self.day.covered.0.then_some(if place.doubtful {
+                    Verdict::Doubtful
+                } else {
+                    Verdict::Allowed
+                }),
+                held: self.held_at(trip),
+                goes_on,
+                fills_saved,
+                ..Slot::new(trip.id, self.rig_id)
+            };
+            slot.why = self.why(place, &slot, last.is_none() && before.is_none());
+            slots.push(slot);
+            last = Some(trip);
+        }
+        for place in lost {
+            let Some(trip) = self.trips.get(place.job) else { continue };
+            slots.push(Slot {
+                takes: Some(words::duration(trip.takes)),
+                verdict: Some(Verdict::Forbidden),
+                held: self.held_at(trip),
+                why: crate::words::capital(&self.no_place(trip, place.job)),
+                ..Slot::new(trip.id, self.rig_id)
+            });
+        }
+        (slots, leaves_at(self.problem, self.found))
+    }
+
+    fn held_at(&self, trip: &Trip) -> Option<u32> {
+        self.day.decided.pinned.get(trip.id).copied()
+    }
+
+    fn change(&self, before: &Id, job: usize) -> Change {
+        let row = self.trips.iter().position(|trip| trip.id == before).and_then(|at| self.problem.between.get(at));
+        row.and_then(|row| row.get(job)).copied().unwrap_or_default()
+    }
+
+    /// Why it stands where it stands.
+    fn why(&self, place: &Placed, slot: &Slot, first: bool) -> String {
+        let mut parts = Vec::new();
+        if let Some(at) = slot.held {
+            parts.push(format!("Held at place {at}"));
+        } else if let Some(order) = self.against_next(place) {
+            parts.push(order);
+        }
+        if place.doubtful {
+            parts.push(
+                "Here no allowed hours are long enough for it; these are the earliest with doubtful ones among them"
+                    .to_owned(),
+            );
+        }
+        if slot.goes_on {
+            parts.push(match slot.fills_saved {
+                0 => "It takes the same spray, so it needs no clean-out, and what is left over can go on into it".to_owned(),
+                saved => format!(
+                    "It takes the same spray, so it needs no clean-out, and what is left over can go on into it; with the loads joined there is {} filling{} fewer",
+                    words::count(saved),
+                    if saved == 1 { "" } else { "s" }
+                ),
+            });
+        } else if !first && slot.clean_out.is_none() {
+            parts.push("It needs no clean-out".to_owned());
+        }
+        let stops = self.trips.get(place.job).map_or(0, |trip| trip.plan.count(Level::Stop));
+        if stops > 0 {
+            parts.push("It has a Stop to settle first".to_owned());
+        }
+        if parts.is_empty() && slot.verdict.is_some() {
+            parts.push("The earliest allowed hours that are long enough".to_owned());
+        }
+        parts.join(". ")
+    }
+
+    /// What it has over the order with this pass and the next one exchanged: "Before Oak field: one clean-out fewer".
+    fn against_next(&self, place: &Placed) -> Option<String> {
+        let order: Vec<usize> = self.found.places.iter().map(|place| place.job).collect();
+        let at = order.iter().position(|job| *job == place.job)?;
+        let next = self.found.places.get(at + 1).filter(|next| next.starts.is_some())?;
+        let other = self.trips.get(next.job).filter(|trip| self.held_at(trip).is_none())?;
+        if order.len() > EXACT {
+            return None;
+        }
+        let mut exchanged = order;
+        exchanged.swap(at, at + 1);
+        let cost = solve(&self.problem.held_as(&exchanged)).cost;
+        let gain = words::gain(self.found.cost, cost, self.day.farm.units)?;
+        Some(format!("Before {}: {gain}", other.pass.name))
+    }
+
+    /// What holding passes at places costs, said once.
+    pub(super) fn held(&self, free: &Order, findings: &mut Vec<Finding>) -> String {
+        let held: Vec<(&Trip, u32)> = self.trips.iter().filter_map(|trip| Some((trip, self.held_at(trip)?))).collect();
+        let Some((first, at)) = held.first() else { return String::new() };
+        let (who, about) = if held.len() == 1 {
+            (format!("Held at place {at}"), Subject::Pass(first.id.clone()))
+        } else {
+            ("Held at their places".to_owned(), Subject::Rig(self.rig_id.clone()))
+        };
+        let Some(loss) = words::loss(free.cost, self.found.cost, self.day.farm.units) else {
+            return format!("{who}: it costs nothing");
+        };
+        let names: Vec<String> = held.iter().map(|(trip, _)| trip.pass.name.clone()).collect();
+        let text = format!("{who}: {loss}");
+        findings.push(
+            Finding::note(about, format!("{}. {text}", listed(&names)), Basis::Arithmetic)
+                .hint("Let it go to have the best order again."),
+        );
+        text
+    }
+
+    /// Why a pass finds no place.
+    fn no_place(&self, trip: &Trip, job: usize) -> String {
+        let takes = words::time(trip.takes, self.day.farm.units);
+        let Some(of) = self.problem.jobs.get(job) else { return String::new() };
+        let late = of.not_before.unwrap_or(self.problem.from).max(self.problem.from);
+        let fits = |to: Option<Second>| {
+            let (_, possible) = self.day.runs(trip.plan, trip.takes, self.problem.from, to);
+            possible.iter().any(|(from, to)| to - (*from).max(late) >= trip.takes)
+        };
+        if fits(self.problem.to) {
+            format!("no order leaves room for its {takes} beside the other passes")
+        } else if self.problem.to.is_some() && fits(None) {
+            format!("its {takes} do not end before the rigs are to be home")
+        } else if self.day.covered.0 {
+            format!("no span of the day is long enough for its {takes}")
+        } else {
+            format!("the day is not long enough for its {takes}")
+        }
+    }
+
+    pub(super) fn judge(&self, rig_day: &RigDay, before: Option<&Id>, unknown: &[Trip], findings: &mut Vec<Finding>) {
+        let farm = self.day.farm;
+        let date = self.day.date;
+        let rig = farm.rigs.get(self.rig_id);
+        let rig_name = rig.map_or(self.rig_id.as_str(), |rig| rig.name.as_str());
+        let about_rig = || Subject::Rig(self.rig_id.clone());
+        for place in self.found.places.iter().filter(|place| place.starts.is_none()) {
+            let Some(trip) = self.trips.get(place.job) else { continue };
+            findings.push(
+                Finding::check(
+                    Subject::Pass(trip.id.clone()),
+                    format!("{} finds no place on {date}: {}", trip.pass.name, self.no_place(trip, place.job)),
+                    Basis::Arithmetic,
+                )
+                .hint(format!("Move it to another day or another rig, or split it.{}", self.without_end())),
+            );
+        }
+        for trip in unknown {
+            findings.push(
+                Finding::check(
+                    Subject::Pass(trip.id.clone()),
+                    format!("{} has no place in the day: how long it takes is not known", trip.pass.name),
+                    Basis::Arithmetic,
+                )
+                .hint("Type speed, boom width and field efficiency of its rig."),
+            );
+        }
+        let mut last = before.and_then(|id| farm.passes.get(id));
+        for slot in rig_day.slots.iter().filter(|slot| slot.takes.is_some() && slot.verdict != Some(Verdict::Forbidden))
+        {
+            let Some(pass) = farm.passes.get(&slot.pass) else { continue };
+            for (row, fields) in last.map(|last| hurts(farm, last, pass)).unwrap_or_default() {
+                let names: Vec<String> = fields.iter().map(|field| field.name.clone()).collect();
+                findings.push(
+                    Finding::check(
+                        Subject::Pass(slot.pass.clone()),
+                        format!(
+                            "{} goes to {} after {}. {}",
+                            pass.name,
+                            listed(&names),
+                            last.map_or("", |last| last.name.as_str()),
+                            row.says
+                        ),
+                        row.basis(),
+                    )
+                    .hint("No order without that is as good otherwise. Clean out as the labels say, or spray it on another day."),
+                );
+            }
+            if let Some(span) = slot.span.filter(|span| {
+                span.to.date() > date && span.to > date.at(0, 0, 0, 0).saturating_add(jiff::Span::new().days(1))
+            }) {
+                findings.push(
+                    Finding::check(
+                        Subject::Pass(slot.pass.clone()),
+                        format!("{} runs past midnight, until {}", pass.name, span.to.strftime("%H:%M")),
+                        Basis::Arithmetic,
+                    )
+                    .hint("Type the hour at which the rigs are to be home, where that is too late."),
+                );
+            }
+            last = Some(pass);
+        }
+        self.judge_roads(rig, rig_name, findings);
+        if !self.trips.is_empty() && !self.day.covered.0 {
+            let (text, hint) = if self.clock {
+                (
+                    format!(
+                        "The forecast does not tell of {date}, so the hours of the passes of {rig_name} are not judged"
+                    ),
+                    "Open a forecast that reaches it.",
+                )
+            } else {
+                (
+                    format!(
+                        "The forecast does not tell of {date} and no hour is typed at which {rig_name} leaves, so no hours are told, only how long things take"
+                    ),
+                    "Open a forecast that reaches it, or type the hour at which the rigs leave.",
+                )
+            };
+            findings.push(Finding::check(about_rig(), text, Basis::Arithmetic).hint(hint));
+        }
+        if self.found.least.is_some() {
+            findings.push(
+                Finding::note(about_rig(), format!("{rig_name}: {}", rig_day.proof), Basis::Arithmetic)
+                    .hint("Hold passes at places where you know a better order."),
+            );
+        }
+    }
+
+    /// When the rig would be home, were it not to be home at an hour.
+    fn without_end(&self) -> String {
+        let Some(to) = self.problem.to.and_then(|to| self.day.clock(to)) else { return String::new() };
+        let mut late = Problem { to: None, ..self.problem.clone() };
+        for (job, trip) in late.jobs.iter_mut().zip(self.trips) {
+            (job.allowed, job.possible) = self.day.runs(trip.plan, trip.takes, late.from, None);
+        }
+        let found = solve(&late);
+        let home = self.day.clock(found.cost.ends).filter(|_| found.cost.left_out < self.found.cost.left_out);
+        home.map_or_else(String::new, |home| {
+            format!(
+                " Were the rigs not to be home by {}, it would be home at {} with {} more sprayed.",
+                to.strftime("%H:%M"),
+                home.strftime("%H:%M"),
+                words::count(self.found.cost.left_out - found.cost.left_out)
+            )
+        })
+    }
+
+    /// Names the roads that count as nothing because they are not known.
+    fn judge_roads(&self, rig: Option<&Rig>, rig_name: &str, findings: &mut Vec<Finding>) {
+        let farm = self.day.farm;
+        let ends = self.trips.iter().flat_map(|trip| [trip.begins_at, trip.ends_at]).flatten();
+        let mut fields: Vec<&Id> = Vec::new();
+        for field in ends {
+            if !fields.contains(&field) {
+                fields.push(field);
+            }
+        }
+        let lacking: Vec<String> = fields
+            .iter()
+            .filter(|field| road::way(farm, None, Some(field)).is_none())
+            .map(|field| road::words(farm, None, Some(field)))
+            .collect();
+        let no_speed = rig.is_none_or(|rig| rig.road_speed.as_ref().is_none_or(|speed| speed.is_zero()));
+        let has_road =
+            fields.iter().any(|field| road::way(farm, None, Some(field)).is_some_and(|way| way != Length::ZERO));
+        let missing: Vec<String> = lacking
+            .into_iter()
+            .chain((no_speed && has_road).then(|| format!("how fast {rig_name} is on the road")))
+            .collect();
+        if !missing.is_empty() {
+            findings.push(
+                Finding::check(
+                    Subject::Rig(self.rig_id.clone()),
+                    format!("{rig_name}: not known and counted as nothing: {}", listed(&missing)),
+                    Basis::Arithmetic,
+                )
+                .hint("Type roads with the fields, and the speed on the road with the rig."),
+            );
+        }
+    }
+}
