@@ -78,8 +78,6 @@ pub struct SheetContent {
     pub water: Vec<SheetLine>,
     /// Passes that are not counted in products, water, fields and what to wear, with the reason.
     pub not_counted: String,
-    /// Who sprays what.
-    pub people: Vec<String>,
     /// Protective equipment, each once.
     pub wear: Vec<String>,
     /// The fields after spraying.
@@ -157,7 +155,7 @@ pub struct SheetLine {
 /// A field after spraying.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct SheetField {
-    /// Its name.
+    /// Its name, or the names of several of which the same holds.
     pub name: String,
     /// Until when nobody enters without protection.
     pub enter: String,
@@ -247,7 +245,6 @@ pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[SheetSlot]) -> S
         } else {
             format!("Not counted, having no cards: {}.", listed(&stopped))
         },
-        people: people(&passes),
         wear: said_in(farm, &mixes, wear)
             .into_iter()
             .chain(silent("No protective equipment", &counted, |product| says_wear(product)))
@@ -395,19 +392,6 @@ fn day_lines(farm: &Farm, date: Date, passes: &[OfDay]) -> Vec<String> {
     lines.extend(from.map(|from| format!("No rig leaves before {}", from.strftime("%H:%M"))));
     lines.extend(to.map(|to| format!("Rigs home by {}", to.strftime("%H:%M"))));
     lines
-}
-
-/// Who sprays which passes.
-fn people(passes: &[OfDay]) -> Vec<String> {
-    once(passes.iter().map(|pass| pass.pass.operator.trim()))
-        .into_iter()
-        .map(|name| {
-            let all = passes.iter().filter(|pass| pass.pass.operator.trim() == name);
-            let all: Vec<String> = all.map(OfDay::title).collect();
-            let who = if name.is_empty() { "Not typed who sprays" } else { name };
-            format!("{who}: {}", all.join("; "))
-        })
-        .collect()
 }
 
 /// The pesticides whose labels, as typed, do not say a thing.

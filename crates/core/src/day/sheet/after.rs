@@ -10,26 +10,42 @@ use crate::label::{harvest, listed, once};
 use crate::loads::card::{long_date, longest_re_entry, short_date};
 use crate::weather::sun;
 
-/// The fields of the day, each once.
+/// The fields of the day, each once; those of which the same holds together.
 pub(super) fn fields(farm: &Farm, passes: &[&OfDay]) -> Vec<SheetField> {
     let zone = farm.place.as_ref().and_then(|place| sun::zone(place).ok());
-    let ids = once(passes.iter().flat_map(|pass| &pass.plan.fields).map(|field| &field.field));
-    ids.into_iter()
-        .filter_map(|id| {
-            let field = farm.fields.get(id)?;
-            let here: Vec<&OfDay> = passes
-                .iter()
-                .filter(|pass| pass.plan.fields.iter().any(|planned| planned.field == *id))
-                .copied()
-                .collect();
-            Some(SheetField {
-                name: field.name.clone(),
-                enter: enter(&here, zone.as_ref()),
-                harvest: harvest_from(farm, field, &here),
-                beside: field.neighbours.iter().map(|neighbour| beside(farm, neighbour)).collect::<Vec<_>>().join("; "),
-            })
+    let mut together: Vec<(String, String, Vec<&Field>)> = Vec::new();
+    for id in once(passes.iter().flat_map(|pass| &pass.plan.fields).map(|field| &field.field)) {
+        let Some(field) = farm.fields.get(id) else { continue };
+        let sprays = |pass: &&&OfDay| pass.plan.fields.iter().any(|planned| planned.field == *id);
+        let here: Vec<&OfDay> = passes.iter().filter(sprays).copied().collect();
+        let (enter, harvest) = (enter(&here, zone.as_ref()), harvest_from(farm, field, &here));
+        match together.iter_mut().find(|known| (&known.0, &known.1) == (&enter, &harvest)) {
+            Some((.., fields)) => fields.push(field),
+            None => together.push((enter, harvest, vec![field])),
+        }
+    }
+    together
+        .into_iter()
+        .map(|(enter, harvest, fields)| SheetField {
+            name: fields.iter().map(|field| field.name.as_str()).collect::<Vec<_>>().join(", "),
+            enter,
+            harvest,
+            beside: beside_all(farm, &fields),
         })
         .collect()
+}
+
+/// What lies beside some fields; where there are several, with the field's name.
+fn beside_all(farm: &Farm, fields: &[&Field]) -> String {
+    let of_field = |field: &&Field| {
+        let all: Vec<String> = field.neighbours.iter().map(|neighbour| beside(farm, neighbour)).collect();
+        match all.join(", ") {
+            none if none.is_empty() => None,
+            all if fields.len() > 1 => Some(format!("{}: {all}", field.name)),
+            all => Some(all),
+        }
+    };
+    fields.iter().filter_map(of_field).collect::<Vec<_>>().join("; ")
 }
 
 fn beside(farm: &Farm, neighbour: &Neighbour) -> String {
