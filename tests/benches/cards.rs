@@ -1,11 +1,14 @@
-//! How long load cards take: one card as PDF and as a preview, and all cards of the demo farm in one PDF.
+//! How long load cards take: one card as PDF, all cards of the demo farm in one PDF, and the sheet of a day of eight passes with
+//! its cards behind it.
 
 use std::hint::black_box;
 
 use criterion::{Criterion, criterion_group, criterion_main};
+use tankard_core::day::sheet::sheet;
+use tankard_core::day::{Slot, plan_day};
 use tankard_core::farm::CardContent;
 use tankard_core::loads::card::cards;
-use tankard_core::plan::plan;
+use tankard_core::plan::{Plan, plan};
 use tankard_paper::Sheet;
 
 fn sheets(contents: &[CardContent]) -> Vec<Sheet<'_>> {
@@ -31,6 +34,33 @@ fn printing(c: &mut Criterion) {
     });
     group.bench_function(format!("all {} cards of the demo farm as one PDF", all.len()), |b| {
         b.iter(|| black_box(tankard_paper::pdf(&sheets(&all)).map(|bytes| bytes.len())));
+    });
+    // A day of eight passes: those of the demo farm and the first once more, all on its first day.
+    let mut busy = farm.clone();
+    let day = busy.passes.first().map(|(_, pass)| pass.date).unwrap_or_default();
+    let again = busy.passes.first().map(|(_, pass)| pass.clone());
+    busy.passes.extend(again.map(|pass| ("again".to_owned(), pass)));
+    for pass in busy.passes.values_mut() {
+        pass.date = day;
+    }
+    let plans: Vec<Plan> = busy.passes.keys().filter_map(|id| plan(&busy, id)).collect();
+    let of_day: Vec<&Plan> = plans.iter().collect();
+    let behind: Vec<CardContent> = plans.iter().flat_map(|plan| cards(&busy, plan)).collect();
+    let title =
+        format!("the sheet of {} passes and its {} cards as one PDF, changed each time", plans.len(), behind.len());
+    let mut round = 0;
+    group.bench_function(title, |b| {
+        b.iter(|| {
+            let slots: Vec<Slot> = plan_day(&busy, day, &of_day).slots().cloned().collect();
+            let mut content = sheet(&busy, day, &of_day, &slots);
+            let mut behind = behind.clone();
+            round += 1;
+            content.note = format!("change {round}");
+            for card in &mut behind {
+                card.note.clone_from(&content.note);
+            }
+            black_box(tankard_paper::evening::pdf(&content, &sheets(&behind)).map(|bytes| bytes.len()))
+        });
     });
     group.finish();
 }

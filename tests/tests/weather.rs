@@ -7,6 +7,7 @@
 
 use jiff::civil::{Date, DateTime, Time, date};
 use proptest::prelude::*;
+use tankard_core::day::plan_day;
 use tankard_core::farm::{
     Active, Farm, Field, Formulation, Hour, Law, Line, Neighbour, Pass, Place, Product, ProductKind, Record, Rig, Says,
     Statement, SunTime, When,
@@ -806,7 +807,7 @@ fn a_pass_over_midnight_is_not_looked_at_as_a_whole_and_that_is_said() {
     assert!(told.text.contains("22:00 to 24:00, enough for 40 %"), "{}", told.text);
     assert!(told.text.contains("the hours of the next day are not looked at"), "{}", told.text);
     let planned = planned(&farm);
-    let slot = day::lay_out(&farm, DAY, &[&planned]).remove(0);
+    let slot = plan_day(&farm, DAY, &[&planned]).slots().next().cloned().unwrap();
     assert_eq!((slot.span, slot.verdict), (None, Some(Verdict::Doubtful)));
     assert!(slot.why.contains("the hours of the next day are not looked at"), "{}", slot.why);
     // Where the evening is windy nothing goes on.
@@ -815,7 +816,7 @@ fn a_pass_over_midnight_is_not_looked_at_as_a_whole_and_that_is_said() {
     farm.products["a"].label.push(Statement::new(wind("10 mph", None, None), "page 3"));
     let told = found(&farm, "the longest span of allowed hours").unwrap();
     assert!(!told.text.contains("next day"), "{}", told.text);
-    let slot = day::lay_out(&farm, DAY, &[&self::planned(&farm)]).remove(0);
+    let slot = plan_day(&farm, DAY, &[&self::planned(&farm)]).slots().next().cloned().unwrap();
     assert_eq!(slot.verdict, Some(Verdict::Forbidden));
     assert!(!slot.why.contains("next day"), "{}", slot.why);
 }

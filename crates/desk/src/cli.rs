@@ -7,8 +7,9 @@ use std::process::ExitCode;
 use clap::{Parser, Subcommand, ValueEnum};
 use jiff::civil::Date;
 use jiff::tz::TimeZoneDatabase;
-use tankard_core::day::{DayPlan, plan_day};
-use tankard_core::farm::Farm;
+use tankard_core::day::sheet::sheet;
+use tankard_core::day::{DayPlan, Slot, plan_day};
+use tankard_core::farm::{CardContent, Farm};
 use tankard_core::finding::Level;
 use tankard_core::loads::card::cards;
 use tankard_core::mix::jar::Jar;
@@ -139,6 +140,20 @@ enum Ask {
         #[arg(long)]
         out: PathBuf,
     },
+    /// Writes the sheet of a day as PDF: what is sprayed when, what goes on the truck, who may enter which field again
+    Evening {
+        /// The farm
+        file: PathBuf,
+        /// The day, such as 2031-06-12; the next one with a pass that is not recorded without it
+        #[arg(long)]
+        date: Option<Date>,
+        /// Where to write it
+        #[arg(long)]
+        out: PathBuf,
+        /// With the load cards of the day behind it
+        #[arg(long)]
+        with_cards: bool,
+    },
     /// Prints the jar test of the planned mix, or writes its sheet as PDF
     Jar {
         /// The farm
@@ -210,6 +225,7 @@ pub fn run() -> ExitCode {
         Some(Ask::Plan { file, pass, json }) => ask_plan(&file, pass.as_deref(), json),
         Some(Ask::Day { file, date, json }) => ask_day(&file, date, json),
         Some(Ask::Cards { file, pass, out }) => ask_cards(&file, pass.as_deref(), &out),
+        Some(Ask::Evening { file, date, out, with_cards }) => ask_evening(&file, date, &out, with_cards),
         Some(Ask::Jar { file, pass, jar, out }) => ask_jar(&file, pass.as_deref(), jar, out.as_deref()),
         Some(Ask::Forecast { file, from, out }) => ask_forecast(&file, &from, &out),
         Some(Ask::Needs { file, date, json }) => ask_needs(&file, date, json),
@@ -317,6 +333,19 @@ fn write_cards(farm: &Farm, plans: &[Plan], out: &Path) -> Result<u8, String> {
         eprintln!("tankard: no pass is planned, so there is no card to write");
         return Ok(NOTHING);
     }
+    let contents = cards_of(farm, plans);
+    if contents.is_empty() {
+        eprintln!("tankard: there is no card to write");
+        return Ok(STOP);
+    }
+    let pdf = tankard_paper::pdf(&sheets_of(&contents)).map_err(|error| error.to_string())?;
+    store::put_report(out, &pdf, Report::Pdf).map_err(|error| error.to_string())?;
+    say(&format!("{} cards written to {}\n", contents.len(), out.display()))?;
+    Ok(0)
+}
+
+/// What stands on the cards of all plans without a Stop; names those with one.
+fn cards_of<'a>(farm: &Farm, plans: impl IntoIterator<Item = &'a Plan>) -> Vec<CardContent> {
     let mut contents = Vec::new();
     for plan in plans {
         if plan.level() == Some(Level::Stop) {
@@ -328,16 +357,38 @@ fn write_cards(farm: &Farm, plans: &[Plan], out: &Path) -> Result<u8, String> {
             contents.extend(cards(farm, plan));
         }
     }
-    if contents.is_empty() {
-        eprintln!("tankard: there is no card to write");
-        return Ok(STOP);
+    contents
+}
+
+/// Cards as they are printed from the command line, which issues none.
+fn sheets_of(contents: &[CardContent]) -> Vec<Sheet<'_>> {
+    contents.iter().map(|content| Sheet { number: "not issued", issued: None, reprint: None, content }).collect()
+}
+
+fn ask_evening(file: &Path, date: Option<Date>, out: &Path, with_cards: bool) -> Result<u8, String> {
+    let farm = farm_of(file)?;
+    let zone = farm.place.as_ref().map_or("", |place| place.zone.trim());
+    let today = || crate::app::machine_clock(zone).date();
+    let Some(day) = date.or_else(|| next_day(&farm, today())) else {
+        eprintln!("tankard: no pass is planned from {} on; choose the day with --date", today());
+        return Ok(NOTHING);
+    };
+    let of_day = farm.passes.iter().filter(|(_, pass)| pass.date == day);
+    let plans: Vec<Plan> = of_day.filter_map(|(id, _)| plan(&farm, id)).collect();
+    let plans: Vec<&Plan> = plans.iter().collect();
+    let slots: Vec<Slot> = plan_day(&farm, day, &plans).slots().cloned().collect();
+    let sheet = sheet(&farm, day, &plans, &slots);
+    if sheet.is_empty() {
+        eprintln!("tankard: no pass is planned on {day} that is not recorded, so there is no sheet to write");
+        return Ok(NOTHING);
     }
-    let sheets: Vec<Sheet<'_>> =
-        contents.iter().map(|content| Sheet { number: "not issued", issued: None, reprint: None, content }).collect();
-    let pdf = tankard_paper::pdf(&sheets).map_err(|error| error.to_string())?;
+    let to_spray = plans.into_iter().filter(|plan| !farm.is_recorded(&plan.pass));
+    let cards = if with_cards { cards_of(&farm, to_spray) } else { Vec::new() };
+    let pdf = tankard_paper::evening::pdf(&sheet, &sheets_of(&cards)).map_err(|error| error.to_string())?;
     store::put_report(out, &pdf, Report::Pdf).map_err(|error| error.to_string())?;
-    say(&format!("{} cards written to {}\n", contents.len(), out.display()))?;
-    Ok(0)
+    let behind = if with_cards { format!(" with {} cards", cards.len()) } else { String::new() };
+    say(&format!("sheet of {day}{behind} written to {}\n", out.display()))?;
+    Ok(if with_cards && cards.is_empty() { STOP } else { 0 })
 }
 
 fn ask_jar(file: &Path, pass: Option<&str>, jar: Option<JarName>, out: Option<&Path>) -> Result<u8, String> {

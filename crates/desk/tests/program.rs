@@ -320,6 +320,50 @@ fn cards_are_written_but_not_where_a_stop_stands() {
     assert!(!folder.path().join("none.pdf").exists());
 }
 
+/// The demo farm's first day has a pass with three cards and one with a Stop, its second one pass with a Stop.
+#[test]
+fn the_sheet_of_a_day_is_written_with_and_without_cards() {
+    let folder = tempfile::tempdir().unwrap();
+    let evening = |more: &[&str]| {
+        let farm = demo();
+        let mut arguments = vec!["evening", text(&farm), "--out", "evening.pdf"];
+        arguments.extend(more);
+        let out = tankard(&arguments, folder.path());
+        let words = |bytes: Vec<u8>| String::from_utf8(bytes).unwrap();
+        (out.status.code(), words(out.stdout), words(out.stderr))
+    };
+    let pages = || {
+        let bytes = fs::read(folder.path().join("evening.pdf")).unwrap();
+        let text = String::from_utf8_lossy(&bytes).into_owned();
+        text.matches("/Type/Page").count() - text.matches("/Type/Pages").count()
+    };
+    let said = "sheet of 2031-06-12 written to evening.pdf\n".to_owned();
+    assert_eq!(evening(&["--date", "2031-06-12"]), (Some(0), said, String::new()));
+    let alone = pages();
+    assert_eq!(alone, 1);
+    let (status, said, _) = evening(&["--date", "2031-06-12", "--with-cards"]);
+    assert_eq!(status, Some(0));
+    let cards: usize =
+        said.strip_prefix("sheet of 2031-06-12 with ").unwrap().split(' ').next().unwrap().parse().unwrap();
+    assert_eq!(cards, 3, "{said}");
+    assert_eq!(pages(), alone + cards);
+
+    let (status, said, problem) = evening(&["--date", "2031-06-13", "--with-cards"]);
+    assert_eq!((status, said.as_str()), (Some(2), "sheet of 2031-06-13 with 0 cards written to evening.pdf\n"));
+    assert!(problem.contains("no cards for \"2031-06-13-wheat-head-timing\": 1 Stop"), "{problem}");
+    assert_eq!(pages(), 1);
+
+    let (status, said, problem) = evening(&["--date", "2031-06-11"]);
+    assert_eq!((status, said.as_str()), (Some(1), ""));
+    assert!(problem.contains("no pass is planned on 2031-06-11"), "{problem}");
+    assert_eq!(evening(&["--date", "tomorrow"]).0, Some(64));
+    fs::write(folder.path().join("bare.ron"), "Farm(format: 1, name: \"Bare\")").unwrap();
+    let out = tankard(&["evening", "bare.ron", "--out", "none.pdf"], folder.path());
+    assert_eq!(out.status.code(), Some(1));
+    assert!(String::from_utf8(out.stderr).unwrap().contains("choose the day with --date"));
+    assert!(!folder.path().join("none.pdf").exists());
+}
+
 #[test]
 fn without_a_display_the_bare_command_plans_and_writes_the_cards() {
     let folder = tempfile::tempdir().unwrap();

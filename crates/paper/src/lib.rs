@@ -6,10 +6,12 @@
 //! - [`pdf`] makes the document, one page a [`Sheet`].
 //! - [`picture`] draws one sheet for the preview.
 //! - [`jar::pdf`] makes the sheet of a jar test, laid out by `assets/typst/jar-test.typ`.
+//! - [`evening::pdf`] makes the sheet of a day with its cards behind it, laid out by `assets/typst/evening-sheet.typ`.
 //!
 //! The first call reads the fonts and the template and takes longer than the next ones. Both calls block; a program
 //! with a window makes them on another thread.
 
+pub mod evening;
 pub mod jar;
 mod world;
 
@@ -22,7 +24,7 @@ use typst_layout::PagedDocument;
 use typst_pdf::PdfOptions;
 use typst_render::RenderOptions;
 
-use world::{Desk, Template};
+use world::{CARDS_DATA, Data, Desk, Template};
 
 /// A card as it goes to the printer.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -166,13 +168,21 @@ fn lay_out(sheets: &[Sheet]) -> Result<PagedDocument, PaperError> {
 
 /// Runs the template over the sheets: the pages, and what the layout warns of.
 fn compile(sheets: &[Sheet]) -> Result<(PagedDocument, Vec<SourceDiagnostic>), PaperError> {
-    let pages: Vec<Page> = sheets.iter().map(Page::from).collect();
-    compile_as(Template::Cards, &pages)
+    compile_as(Template::Cards, vec![card_data(sheets)?])
+}
+
+/// What the template of the cards reads.
+fn card_data(sheets: &[Sheet]) -> Result<Data, PaperError> {
+    data(CARDS_DATA, &sheets.iter().map(Page::from).collect::<Vec<_>>())
+}
+
+/// A file for a template to read.
+fn data(name: &'static str, what: &impl Serialize) -> Result<Data, PaperError> {
+    serde_json::to_string(what).map(|text| (name, text)).map_err(|error| PaperError::Data(error.to_string()))
 }
 
 /// Runs a template over what it lays out.
-fn compile_as(template: Template, what: &impl Serialize) -> Result<(PagedDocument, Vec<SourceDiagnostic>), PaperError> {
-    let data = serde_json::to_string(what).map_err(|error| PaperError::Data(error.to_string()))?;
+fn compile_as(template: Template, data: Vec<Data>) -> Result<(PagedDocument, Vec<SourceDiagnostic>), PaperError> {
     let compiled = typst::compile::<PagedDocument>(&Desk::new(template, data));
     // Without this the memory of past layouts grows with every different card.
     comemo::evict(10);

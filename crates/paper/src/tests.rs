@@ -58,7 +58,7 @@ fn gauge(full: f64, steps: &[(u32, f64)]) -> Gauge {
 }
 
 /// Two fields, five products, three fillings of water: what most cards look like.
-fn typical(paper: Paper) -> CardContent {
+pub(crate) fn typical(paper: Paper) -> CardContent {
     CardContent {
         paper,
         farm: "Larkspur Bend (demo)".into(),
@@ -254,7 +254,7 @@ fn twenty_steps(paper: Paper) -> CardContent {
     card
 }
 
-fn sheet(content: &CardContent) -> Sheet<'_> {
+pub(crate) fn sheet(content: &CardContent) -> Sheet<'_> {
     Sheet { number: "2031-0037", issued: Some("11 June 2031, 20:14".into()), reprint: None, content }
 }
 
@@ -324,7 +324,7 @@ fn keep(name: &str, sheets: &[Sheet]) {
     }
 }
 
-fn pages_of_pdf(bytes: &[u8]) -> usize {
+pub(crate) fn pages_of_pdf(bytes: &[u8]) -> usize {
     let text = String::from_utf8_lossy(bytes);
     text.matches("/Type/Page").count() - text.matches("/Type/Pages").count()
 }

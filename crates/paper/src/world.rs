@@ -1,18 +1,21 @@
-//! All that Typst may see: a template, what it lays out as one virtual file, and our fonts.
+//! All that Typst may see: a template, what it lays out as virtual files, and our fonts.
 
 use std::path::PathBuf;
 use std::sync::LazyLock;
 
 use typst::diag::{FileError, FileResult};
 use typst::foundations::{Bytes, Datetime, Duration};
-use typst::syntax::{FileId, Source};
+use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
 use typst::text::{Font, FontBook};
 use typst::utils::LazyHash;
 use typst::{Library, LibraryExt, World};
 
 static CARDS: LazyLock<Source> =
-    LazyLock::new(|| Source::detached(include_str!("../../../assets/typst/load-card.typ")));
-static JAR: LazyLock<Source> = LazyLock::new(|| Source::detached(include_str!("../../../assets/typst/jar-test.typ")));
+    LazyLock::new(|| source("load-card.typ", include_str!("../../../assets/typst/load-card.typ")));
+static EVENING: LazyLock<Source> =
+    LazyLock::new(|| source("evening-sheet.typ", include_str!("../../../assets/typst/evening-sheet.typ")));
+static JAR: LazyLock<Source> =
+    LazyLock::new(|| source("jar-test.typ", include_str!("../../../assets/typst/jar-test.typ")));
 static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| LazyHash::new(Library::default()));
 /// One family for all faces, so that the template asks by weight and stretch. Left alone, Typst would go by the short
 /// names inside the files and take "IBM Plex Sans SmBld" for a family of its own.
@@ -43,21 +46,22 @@ pub(crate) enum Template {
     Cards,
     /// The sheet of a jar test.
     Jar,
+    /// The sheet of a day, which takes the load cards in behind it.
+    Evening,
 }
+
+/// What a template reads: the name of a file, and what stands in it.
+pub(crate) type Data = (&'static str, String);
+
+/// The file from which load cards are laid out.
+pub(crate) const CARDS_DATA: &str = "cards.json";
 
 impl Template {
     fn source(self) -> &'static Source {
         match self {
             Self::Cards => &CARDS,
             Self::Jar => &JAR,
-        }
-    }
-
-    /// Name of the file from which the template reads.
-    const fn data(self) -> &'static str {
-        match self {
-            Self::Cards => "cards.json",
-            Self::Jar => "jar.json",
+            Self::Evening => &EVENING,
         }
     }
 }
@@ -65,13 +69,13 @@ impl Template {
 /// The desk on which one layout is made.
 pub(crate) struct Desk {
     template: Template,
-    data: Bytes,
+    data: Vec<(&'static str, Bytes)>,
 }
 
 impl Desk {
     /// A desk with a template on it and what it lays out, as JSON.
-    pub(crate) fn new(template: Template, data: String) -> Self {
-        Self { template, data: Bytes::from_string(data) }
+    pub(crate) fn new(template: Template, data: Vec<Data>) -> Self {
+        Self { template, data: data.into_iter().map(|(name, text)| (name, Bytes::from_string(text))).collect() }
     }
 }
 
@@ -90,11 +94,20 @@ impl World for Desk {
 
     fn source(&self, id: FileId) -> FileResult<Source> {
         let template = self.template.source();
-        if id == template.id() { Ok(template.clone()) } else { Err(missing(id)) }
+        if id == template.id() {
+            Ok(template.clone())
+        } else if id == CARDS.id() {
+            // The sheet of a day takes the cards in.
+            Ok(CARDS.clone())
+        } else {
+            Err(missing(id))
+        }
     }
 
     fn file(&self, id: FileId) -> FileResult<Bytes> {
-        if id.vpath().get_without_slash() == self.template.data() { Ok(self.data.clone()) } else { Err(missing(id)) }
+        let wanted = id.vpath().get_without_slash();
+        let found = self.data.iter().find(|(name, _)| *name == wanted);
+        found.map(|(_, bytes)| bytes.clone()).ok_or_else(|| missing(id))
     }
 
     fn font(&self, index: usize) -> Option<Font> {
@@ -104,6 +117,14 @@ impl World for Desk {
     /// None: a card carries its dates as text, and a clock would make two prints differ.
     fn today(&self, _offset: Option<Duration>) -> Option<Datetime> {
         None
+    }
+}
+
+/// A template under its own name, so that one may take in another.
+fn source(name: &str, text: &str) -> Source {
+    match VirtualPath::new(name) {
+        Ok(path) => Source::new(RootedPath::new(VirtualRoot::Project, path).intern(), text.to_owned()),
+        Err(_) => Source::detached(text),
     }
 }
 

@@ -1,7 +1,8 @@
 //! A day of spraying: the passes of each rig in the order that costs least, with the roads and clean-outs between them.
 //!
 //! [`road`] tells the way between two places; [`lay`] makes jobs of passes; [`order`] finds their order; [`tell`] reads it, in the words of
-//! [`words`]; [`joined`] knows spray that goes on from pass to pass; [`fields`] looks for a better order of the fields within a pass.
+//! [`words`]; [`joined`] knows spray that goes on from pass to pass; [`fields`] looks for a better order of the fields within a pass;
+//! [`sheet`] puts a day on one page, with the picture of [`timeline`].
 //!
 //! What weighs more is settled before what weighs less: passes without a place, passes in doubtful hours, crops that come after a mix
 //! which hurts them, clean-outs, time for cleaning and road, the hour at which the rig is home. Rigs do not wait for one another.
@@ -11,8 +12,12 @@ mod joined;
 mod lay;
 pub mod order;
 pub(crate) mod road;
+pub mod sheet;
 mod tell;
+mod timeline;
 mod words;
+
+pub use timeline::{Block, BlockKind, Row, Tick, Timeline};
 
 use jiff::civil::{Date, DateTime};
 
@@ -147,7 +152,8 @@ pub fn plan_day(farm: &Farm, date: Date, plans: &[&Plan]) -> DayPlan {
 }
 
 impl Slot {
-    fn new(pass: &Id, rig: &Id) -> Self {
+    /// A pass of a rig whose place is not known yet.
+    pub fn new(pass: &Id, rig: &Id) -> Self {
         Self {
             pass: pass.clone(),
             rig: rig.clone(),

@@ -110,7 +110,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         settings,
         calibrated: last_calibration(farm, pass, rig).map(short_date).unwrap_or_default(),
         spray_between: plan.hours.best.map(|best| best.ends().join(" and ")).unwrap_or_default(),
-        limits: day_limits::words(farm, plan, pass, load),
+        limits: day_limits::of_load(farm, plan, pass, load),
         blanks: BLANKS.map(str::to_owned).to_vec(),
         steps,
         gauge: gauge(load, &plan.names, pass.carrier_kind, rig.tank.value(), units),
@@ -140,8 +140,18 @@ pub(crate) fn said(
     products: &[(&Id, &Product)],
     pick: impl Fn(&Says) -> Option<String>,
 ) -> Vec<String> {
+    said_in(farm, &[(pass, products)], pick)
+}
+
+/// The same over several passes.
+pub(crate) fn said_in(
+    farm: &Farm,
+    passes: &[(&Pass, &[(&Id, &Product)])],
+    pick: impl Fn(&Says) -> Option<String>,
+) -> Vec<String> {
     let mut sayings: Vec<(String, Vec<String>)> = Vec::new();
-    for (id, product) in products {
+    let all = passes.iter().flat_map(|(pass, products)| products.iter().map(move |product| (*pass, *product)));
+    for (pass, (id, product)) in all {
         let situation = Situation::new(farm, pass, id, product);
         for (speaker, statement) in laws::binding(farm, product, pass.date, |says| pick(says).is_some()) {
             let Some(mut saying) = pick(&statement.says) else { continue };
@@ -233,27 +243,31 @@ fn silent(products: &[(&Id, &Product)], says: impl Fn(&Id, &Product) -> bool) ->
     if silent.is_empty() { String::new() } else { format!("; none typed for {}", silent.join(", ")) }
 }
 
-fn keep_out(products: &[(&Id, &Product)]) -> String {
-    let hours = |product: &Product| {
-        product
-            .label
-            .iter()
-            .filter_map(|statement| match statement.says {
-                Says::ReEntry { hours } => Some(hours),
-                _ => None,
-            })
-            .max()
-    };
-    let longest = products
+/// The hours before people may enter that a label asks for, the most of its statements.
+pub(crate) fn re_entry_hours(product: &Product) -> Option<u32> {
+    let hours = product.label.iter().filter_map(|statement| match statement.says {
+        Says::ReEntry { hours } => Some(hours),
+        _ => None,
+    });
+    hours.max()
+}
+
+/// The longest of a mix, and the product that asks for it.
+pub(crate) fn longest_re_entry<'a>(products: &[(&'a Id, &'a Product)]) -> Option<(u32, &'a Id, &'a Product)> {
+    products
         .iter()
-        .filter_map(|(_, product)| Some((hours(product)?, product.name.as_str())))
-        .max_by_key(|(hours, _)| *hours);
-    longest.map_or_else(
+        .filter_map(|(id, product)| Some((re_entry_hours(product)?, *id, *product)))
+        .max_by_key(|(hours, ..)| *hours)
+}
+
+fn keep_out(products: &[(&Id, &Product)]) -> String {
+    longest_re_entry(products).map_or_else(
         || "see the labels; no re-entry time is typed".to_owned(),
-        |(longest, name)| {
+        |(longest, _, product)| {
             format!(
-                "{longest} h after the last of the spray ({name}){}",
-                silent(products, |_, product| hours(product).is_some())
+                "{longest} h after the last of the spray ({}){}",
+                product.name,
+                silent(products, |_, product| re_entry_hours(product).is_some())
             )
         },
     )

@@ -3,7 +3,7 @@
 use super::Load;
 use std::sync::Arc;
 
-use crate::farm::{Farm, Pass};
+use crate::farm::{Farm, Id, Pass};
 use crate::finding::Basis;
 use crate::label::once;
 use crate::plan::Plan;
@@ -13,17 +13,28 @@ use crate::weather::limits::{self, Kind};
 use crate::words::ends;
 
 /// The limits of a load, each with the product or the rule that it comes from: "wind 3 to 10 mph (Mesotrione)".
-pub(super) fn words(farm: &Farm, plan: &Plan, pass: &Pass, load: &Load) -> Vec<String> {
+pub(super) fn of_load(farm: &Farm, plan: &Plan, pass: &Pass, load: &Load) -> Vec<String> {
+    let fields: Vec<&Id> = load.fields.iter().map(|(id, _)| id).collect();
+    words(farm, plan, pass, &fields, true)
+}
+
+/// The limits of a pass on all its fields, without where they come from: "wind 3 to 10 mph".
+pub(crate) fn of_pass(farm: &Farm, plan: &Plan, pass: &Pass) -> Vec<String> {
+    let fields: Vec<&Id> = plan.fields.iter().map(|field| &field.field).collect();
+    words(farm, plan, pass, &fields, false)
+}
+
+fn words(farm: &Farm, plan: &Plan, pass: &Pass, fields: &[&Id], with_sources: bool) -> Vec<String> {
     // Without a forecast the plan has no hours and no limits of them; the day has its limits all the same.
     let of_day =
         if plan.hours.limits.is_empty() { limits::of(farm, pass).into() } else { Arc::clone(&plan.hours.limits) };
     // Those that hang on the air of the hour, or on what cannot be told, stand in their own words.
     let (sure, unsure): (Vec<&Limit>, Vec<&Limit>) = of_day.iter().partition(|limit| limit.doubts().is_empty());
-    let card = Card { farm, plan, sure };
+    let card = Card { farm, plan, sure, with_sources };
     let mut all: Vec<String> = Vec::new();
     all.extend(card.range("wind", wind));
     all.extend(card.range("gusts", gusts));
-    all.extend(card.not_toward(load));
+    all.extend(card.not_toward(fields));
     all.extend(card.first(|kind| *kind == Kind::NoInversion));
     all.extend(card.range("air", air));
     all.extend(card.range("humidity", humidity));
@@ -80,6 +91,7 @@ struct Card<'a> {
     farm: &'a Farm,
     plan: &'a Plan,
     sure: Vec<&'a Limit>,
+    with_sources: bool,
 }
 
 impl Card<'_> {
@@ -102,11 +114,10 @@ impl Card<'_> {
         Some(self.with_source(text, [least.map(|(limit, _)| limit), most.map(|(limit, _)| limit)]))
     }
 
-    /// What the wind must not blow toward beside the fields of a load, each once.
-    fn not_toward(&self, load: &Load) -> Option<String> {
-        let here = |of: &str| {
-            load.fields.iter().filter_map(|(id, _)| self.farm.fields.get(id)).any(|field| of.ends_with(&field.name))
-        };
+    /// What the wind must not blow toward beside some fields, each once.
+    fn not_toward(&self, fields: &[&Id]) -> Option<String> {
+        let here =
+            |of: &str| fields.iter().filter_map(|id| self.farm.fields.get(*id)).any(|field| of.ends_with(&field.name));
         let mut whats: Vec<&str> = Vec::new();
         for limit in &self.sure {
             if let Kind::NotToward { what, .. } = &limit.kind
@@ -144,6 +155,9 @@ impl Card<'_> {
 
     /// A text with the products and the rules that it comes from behind it. Practice needs no name on a card.
     fn with_source(&self, text: String, from: [Option<&Limit>; 2]) -> String {
+        if !self.with_sources {
+            return text;
+        }
         let sources = once(from.into_iter().flatten().filter_map(|limit| match &limit.basis {
             Basis::Label(place) => Some(self.short_name(place)),
             // The rule's name alone; its paragraph and its date stand in the plan.

@@ -71,7 +71,7 @@ pub fn measure(
 }
 
 /// Whole containers of the first size that fits, and the rest.
-fn containers(amount: Amount, containers: &[Container], units: Units) -> String {
+pub(crate) fn containers(amount: Amount, containers: &[Container], units: Units) -> String {
     for container in containers {
         let size = container.size.value();
         let Some(count) = amount.ratio(size).map(|ratio| (ratio + 1e-9).floor()) else { continue };

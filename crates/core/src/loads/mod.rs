@@ -3,7 +3,7 @@
 
 pub(crate) mod build;
 pub mod card;
-mod day_limits;
+pub(crate) mod day_limits;
 pub mod fill;
 pub mod gauge;
 pub mod measure;

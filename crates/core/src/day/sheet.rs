@@ -1,0 +1,397 @@
+//! The sheet of a day: what is sprayed when, what goes on the truck, who may enter which field again, on one page.
+//!
+//! A pass with a Stop stands on it and says that it has no cards. What the rest of the sheet adds up and warns of, counts the
+//! passes that have cards alone.
+
+mod after;
+mod truck;
+
+use jiff::civil::Date;
+use serde::Serialize;
+
+use super::Slot;
+use super::timeline::{Drawn, Timeline, timeline};
+use crate::farm::card::CardField;
+use crate::farm::label::Says;
+use crate::farm::{Farm, Id, Paper, Pass, Product};
+use crate::finding::{Basis, Level};
+use crate::label::{listed, once};
+use crate::loads::card::{long_date, re_entry_hours, said_in, short_date};
+use crate::loads::day_limits;
+use crate::plan::Plan;
+use crate::quantity::{Duration, Quantity};
+use crate::rig::clean_out;
+use crate::weather::{Span, covers};
+
+/// What holds on every day of spraying: common practice, no source.
+const USUAL: [&str; 2] = [
+    "The label and the law win over this sheet; read the label before mixing.",
+    "Measure wind, direction and temperature at the boom before each start; do not spray in an inversion or toward people, water, bees or a sensitive crop.",
+];
+
+/// What stands on the sheet, as text.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct SheetContent {
+    /// The paper.
+    pub paper: Paper,
+    /// The farm.
+    pub farm: String,
+    /// The day, in words.
+    pub date: String,
+    /// Sun and working hours of the day, one thing a line.
+    pub day: Vec<String>,
+    /// Words for the crew.
+    pub note: String,
+    /// The day as a picture; none where no pass has its time.
+    pub timeline: Option<Timeline>,
+    /// The rigs with their passes.
+    pub rigs: Vec<SheetRig>,
+    /// Passes of the day that are not on the sheet, and why.
+    pub left_out: Vec<String>,
+    /// The products to take along.
+    pub products: Vec<SheetLine>,
+    /// The carriers to take along, by source, and what nurse tanks and rinsing tanks take.
+    pub water: Vec<SheetLine>,
+    /// Passes that are not counted in products, water, fields and what to wear, with the reason.
+    pub not_counted: String,
+    /// Protective equipment, each once.
+    pub wear: Vec<String>,
+    /// The fields after spraying.
+    pub fields: Vec<SheetField>,
+    /// What labels do not say of re-entry and harvest.
+    pub silent: Vec<String>,
+    /// What holds on every day.
+    pub cautions: Vec<String>,
+    /// Telephone lines for an emergency.
+    pub emergency: Vec<String>,
+}
+
+impl SheetContent {
+    /// The pass that has a number on the sheet.
+    pub fn pass_of(&self, number: u32) -> Option<&Id> {
+        let mut passes = self.rigs.iter().flat_map(|rig| &rig.passes);
+        passes.find(|pass| pass.number == number).map(|pass| &pass.pass)
+    }
+
+    /// Whether the day has no pass that is still to be sprayed.
+    pub fn is_empty(&self) -> bool {
+        self.rigs.is_empty()
+    }
+}
+
+/// A rig on the sheet.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct SheetRig {
+    /// Its name.
+    pub name: String,
+    /// Its passes, in order.
+    pub passes: Vec<SheetPass>,
+}
+
+/// A pass on the sheet.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct SheetPass {
+    /// Its number on the sheet, from 1.
+    pub number: u32,
+    /// The pass.
+    pub pass: Id,
+    /// Its name.
+    pub name: String,
+    /// Start and finish, "05:40 to 08:50"; empty where they are not known.
+    pub time: String,
+    /// Where they are not known: what is, and why the rest is not.
+    pub untimed: String,
+    /// What is done before it: cleaning, road.
+    pub before: Vec<String>,
+    /// Its fields with their areas.
+    pub fields: Vec<CardField>,
+    /// Spray in all.
+    pub spray: String,
+    /// "3 loads".
+    pub loads: String,
+    /// Spray over ground.
+    pub rate: String,
+    /// In which hours it may be sprayed.
+    pub window: String,
+    /// The limits of the weather.
+    pub limits: String,
+    /// Who sprays; empty where not typed.
+    pub operator: String,
+    /// "1 Stop, 2 Checks"; empty for none.
+    pub open: String,
+    /// Why it has no cards, each with what to do; empty where it has some.
+    pub no_cards: Vec<String>,
+    /// Words for the crew.
+    pub note: String,
+}
+
+/// Something to take along.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct SheetLine {
+    /// What.
+    pub what: String,
+    /// How much.
+    pub amount: String,
+    /// In containers, from which lot, for what.
+    pub detail: String,
+}
+
+/// A field after spraying.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct SheetField {
+    /// Its name, or the names of several of which the same holds.
+    pub name: String,
+    /// Until when nobody enters without protection.
+    pub enter: String,
+    /// From when it may be harvested.
+    pub harvest: String,
+    /// What lies beside it.
+    pub beside: String,
+}
+
+/// A pass of the day with all that the sheet asks of it.
+struct OfDay<'a> {
+    number: u32,
+    id: &'a Id,
+    pass: &'a Pass,
+    plan: &'a Plan,
+    slot: Option<&'a Slot>,
+    products: Vec<(&'a Id, &'a Product)>,
+}
+
+impl OfDay<'_> {
+    fn has_cards(&self) -> bool {
+        self.plan.level() != Some(Level::Stop) && !self.plan.loads.is_empty()
+    }
+
+    /// A product's first word or two.
+    fn short(&self, product: &Id) -> String {
+        let name = self.plan.names.iter().find(|name| name.product == *product);
+        name.map_or_else(|| product.clone(), |name| name.short.clone())
+    }
+
+    fn title(&self) -> String {
+        format!("{} {}", self.number, self.pass.name)
+    }
+}
+
+/// The sheet of a day: its passes that are not recorded, in the order of their slots; a pass without a slot comes last.
+pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[Slot]) -> SheetContent {
+    let passes = passes_of(farm, date, plans, slots);
+    let counted: Vec<&OfDay> = passes.iter().filter(|pass| pass.has_cards()).collect();
+    let decided = farm.days.get(&date.to_string());
+    let mut rigs: Vec<SheetRig> = Vec::new();
+    let mut drawn: Vec<(String, Vec<Drawn>)> = Vec::new();
+    let mut before: Option<&OfDay> = None;
+    for pass in &passes {
+        let starts_rig = before.is_none_or(|other| other.pass.rig != pass.pass.rig);
+        if starts_rig {
+            let name = rig_name(farm, pass.pass);
+            rigs.push(SheetRig { name: name.clone(), passes: Vec::new() });
+            drawn.push((name, Vec::new()));
+        }
+        let on_paper = pass_on_paper(farm, pass, before.filter(|_| !starts_rig));
+        if let (Some(rig), Some((_, blocks))) = (rigs.last_mut(), drawn.last_mut()) {
+            rig.passes.push(on_paper);
+            let drawn = |slot| Drawn { number: pass.number, name: &pass.pass.name, plan: pass.plan, slot };
+            blocks.extend(pass.slot.map(drawn));
+        }
+        before = Some(pass);
+    }
+    let recorded = farm.passes.iter().filter(|(id, pass)| pass.date == date && farm.is_recorded(id));
+    let stopped: Vec<String> = passes.iter().filter(|pass| !pass.has_cards()).map(OfDay::title).collect();
+    let mixes: Vec<(&Pass, &[(&Id, &Product)])> =
+        counted.iter().map(|pass| (pass.pass, pass.products.as_slice())).collect();
+    let wear = |says: &Says| match says {
+        Says::Wear { what } => Some(what.clone()),
+        _ => None,
+    };
+    let says_wear = |product: &Product| product.label.iter().any(|statement| wear(&statement.says).is_some());
+    SheetContent {
+        paper: farm.paper,
+        farm: farm.name.clone(),
+        date: long_date(date),
+        day: day_lines(farm, date, &passes),
+        note: decided.map_or(String::new(), |day| day.note.clone()),
+        timeline: timeline(date, &drawn),
+        rigs,
+        left_out: recorded.map(|(_, pass)| format!("{} is recorded as sprayed.", pass.name)).collect(),
+        products: truck::products(farm, &counted),
+        water: truck::water(farm, &counted),
+        not_counted: if stopped.is_empty() {
+            String::new()
+        } else {
+            format!("Not counted, having no cards: {}.", listed(&stopped))
+        },
+        wear: said_in(farm, &mixes, wear)
+            .into_iter()
+            .chain(silent("No protective equipment", &counted, |product| says_wear(product)))
+            .collect(),
+        fields: after::fields(farm, &counted),
+        silent: silent("No re-entry time", &counted, |product| re_entry_hours(product).is_some())
+            .into_iter()
+            .chain(after::without_harvest(farm, &counted))
+            .collect(),
+        cautions: USUAL.map(str::to_owned).into_iter().chain([forecast(farm, date)]).collect(),
+        emergency: farm.emergency.clone(),
+    }
+}
+
+fn passes_of<'a>(farm: &'a Farm, date: Date, plans: &[&'a Plan], slots: &'a [Slot]) -> Vec<OfDay<'a>> {
+    let place = |id: &Id| slots.iter().position(|slot| slot.pass == *id);
+    let mut passes: Vec<OfDay> = farm
+        .passes
+        .iter()
+        .filter(|(id, pass)| pass.date == date && !farm.is_recorded(id))
+        .filter_map(|(id, pass)| {
+            Some(OfDay {
+                number: 0,
+                id,
+                pass,
+                plan: plans.iter().find(|plan| plan.pass == *id)?,
+                slot: slots.iter().find(|slot| slot.pass == *id),
+                products: pass.mix.iter().filter_map(|line| farm.products.get_key_value(&line.product)).collect(),
+            })
+        })
+        .collect();
+    passes.sort_by_key(|pass| place(pass.id).unwrap_or(usize::MAX));
+    let rigs: Vec<Id> = once(passes.iter().map(|pass| pass.pass.rig.clone()));
+    passes.sort_by_key(|pass| rigs.iter().position(|rig| *rig == pass.pass.rig));
+    for (number, pass) in (1..).zip(&mut passes) {
+        pass.number = number;
+    }
+    passes
+}
+
+fn rig_name(farm: &Farm, pass: &Pass) -> String {
+    match farm.rigs.get(&pass.rig) {
+        Some(rig) => rig.name.clone(),
+        None if pass.rig.is_empty() => "No rig chosen".to_owned(),
+        None => pass.rig.clone(),
+    }
+}
+
+fn counted_in_words(number: usize, one: &str) -> String {
+    format!("{number} {one}{}", if number == 1 { "" } else { "s" })
+}
+
+fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass {
+    let (pass, plan, units) = (here.pass, here.plan, farm.units);
+    let span = here.slot.and_then(|slot| slot.span);
+    let open: Vec<String> = [Level::Stop, Level::Check]
+        .into_iter()
+        .map(|level| (plan.count(level), level.word()))
+        .filter(|(count, _)| *count > 0)
+        .map(|(count, word)| counted_in_words(count, word))
+        .collect();
+    let stops = plan.findings.iter().filter(|finding| finding.level == Level::Stop);
+    let mut no_cards: Vec<String> = stops.map(|stop| with_hint(&stop.text, &stop.hint)).collect();
+    if no_cards.is_empty() && plan.loads.is_empty() {
+        no_cards.push("It has no load.".to_owned());
+    }
+    SheetPass {
+        number: here.number,
+        pass: here.id.clone(),
+        name: pass.name.clone(),
+        time: span.map(|span| Span { to: after::whole_minute(span.to), ..span }.words()).unwrap_or_default(),
+        untimed: if span.is_some() {
+            String::new()
+        } else {
+            let start = pass.start.map_or_else(
+                || "start not typed".to_owned(),
+                |start| format!("not before {}", start.strftime("%H:%M")),
+            );
+            let why = here.slot.map(|slot| slot.why.trim_end_matches('.')).filter(|why| !why.is_empty());
+            why.map_or(start.clone(), |why| format!("{start}. {why}"))
+        },
+        before: done_before(farm, here, before),
+        fields: plan
+            .fields
+            .iter()
+            .filter_map(|planned| {
+                let field = farm.fields.get(&planned.field)?;
+                let mut area = planned.covered.show(units);
+                if planned.covered.exceeds(planned.area) {
+                    area = format!("{area} in bands, {} treated", planned.area.show(units));
+                }
+                Some(CardField { name: field.name.clone(), area })
+            })
+            .collect(),
+        spray: plan.spray_volume.show(units),
+        loads: counted_in_words(plan.loads.len(), "load"),
+        rate: plan.carrier.map(|carrier| carrier.show(units)).unwrap_or_default(),
+        window: window(plan),
+        limits: day_limits::of_pass(farm, plan, pass).join(", "),
+        operator: pass.operator.trim().to_owned(),
+        open: open.join(", "),
+        no_cards,
+        note: pass.note.clone(),
+    }
+}
+
+/// "Text. Hint."
+fn with_hint(text: &str, hint: &str) -> String {
+    if hint.is_empty() { text.to_owned() } else { format!("{}. {hint}", text.trim_end_matches('.')) }
+}
+
+/// The hours that are inside all limits.
+fn window(plan: &Plan) -> String {
+    match (plan.hours.best, plan.hours.longest) {
+        (Some(best), _) => best.words(),
+        (None, Some((longest, _))) => format!("{}, too short for it", longest.words()),
+        (None, None) if plan.hours.hours.is_empty() => "not judged".to_owned(),
+        (None, None) => "none".to_owned(),
+    }
+}
+
+/// Cleaning, word for word where a label says how, and road.
+fn done_before(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Vec<String> {
+    let Some(slot) = here.slot else { return Vec::new() };
+    let timed = |what: String, time: Duration| {
+        if time.is_zero() { what } else { format!("{what}, {}", time.show(farm.units)) }
+    };
+    let mut done = Vec::new();
+    if let Some(time) = slot.clean_out {
+        let steps = before.map(|before| clean_out::between(farm, before.id, here.id)).unwrap_or_default();
+        let of_labels = steps.iter().filter(|step| matches!(step.basis, Basis::Label(_)));
+        let how = once(of_labels.map(|step| step.what.trim_end_matches('.').to_owned()));
+        let what = timed("Clean out the rig".to_owned(), time);
+        done.push(if how.is_empty() { what } else { format!("{what}: {}", how.join(". ")) });
+    }
+    done.extend(slot.travel.map(|time| timed("Road".to_owned(), time)));
+    done
+}
+
+/// Sun and working hours.
+fn day_lines(farm: &Farm, date: Date, passes: &[OfDay]) -> Vec<String> {
+    let sun = passes.iter().find_map(|pass| pass.plan.hours.sun);
+    let decided = farm.days.get(&date.to_string());
+    let (from, to) = (decided.and_then(|day| day.from), decided.and_then(|day| day.to));
+    let mut lines: Vec<String> = sun.map(|sun| format!("Sun up {}", sun.words())).into_iter().collect();
+    lines.extend(from.map(|from| format!("No rig leaves before {}", from.strftime("%H:%M"))));
+    lines.extend(to.map(|to| format!("Rigs home by {}", to.strftime("%H:%M"))));
+    lines
+}
+
+/// The pesticides whose labels, as typed, do not say a thing.
+fn silent(what: &str, passes: &[&OfDay], says: impl Fn(&Product) -> bool) -> Option<String> {
+    let names = passes
+        .iter()
+        .flat_map(|pass| &pass.products)
+        .filter(|(_, product)| product.kind.is_pesticide() && !says(product))
+        .map(|(_, product)| product.name.clone());
+    let names = once(names);
+    (!names.is_empty()).then(|| format!("{what} is typed for {}; see the label.", listed(&names)))
+}
+
+/// On which forecast the hours rest.
+fn forecast(farm: &Farm, date: Date) -> String {
+    if !covers(farm, date) {
+        return "There is no forecast of this day, so no hour is judged.".to_owned();
+    }
+    let source = farm.forecast.source.trim();
+    let source = if source.is_empty() { "a forecast whose source is not named" } else { source };
+    let read = farm.forecast.read;
+    let read = read.map(|read| format!(", read {}, {}", short_date(read.date()), read.strftime("%H:%M")));
+    format!("The hours rest on {source}{}. A forecast is no measurement.", read.unwrap_or_default())
+}

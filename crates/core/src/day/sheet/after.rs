@@ -1,0 +1,145 @@
+//! The fields after spraying: when people may enter again, when the crop may be harvested, what lies beside.
+
+use jiff::civil::{Date, DateTime};
+use jiff::tz::TimeZone;
+
+use super::{OfDay, SheetField};
+use crate::farm::{Farm, Field, Neighbour};
+use crate::label::when::Situation;
+use crate::label::{harvest, listed, once};
+use crate::loads::card::{long_date, longest_re_entry, short_date};
+use crate::weather::sun;
+
+/// The fields of the day, each once; those of which the same holds together.
+pub(super) fn fields(farm: &Farm, passes: &[&OfDay]) -> Vec<SheetField> {
+    let zone = farm.place.as_ref().and_then(|place| sun::zone(place).ok());
+    let mut together: Vec<(String, String, Vec<&Field>)> = Vec::new();
+    for id in once(passes.iter().flat_map(|pass| &pass.plan.fields).map(|field| &field.field)) {
+        let Some(field) = farm.fields.get(id) else { continue };
+        let sprays = |pass: &&&OfDay| pass.plan.fields.iter().any(|planned| planned.field == *id);
+        let here: Vec<&OfDay> = passes.iter().filter(sprays).copied().collect();
+        let (enter, harvest) = (enter(&here, zone.as_ref()), harvest_from(farm, field, &here));
+        match together.iter_mut().find(|known| (&known.0, &known.1) == (&enter, &harvest)) {
+            Some((.., fields)) => fields.push(field),
+            None => together.push((enter, harvest, vec![field])),
+        }
+    }
+    together
+        .into_iter()
+        .map(|(enter, harvest, fields)| SheetField {
+            name: fields.iter().map(|field| field.name.as_str()).collect::<Vec<_>>().join(", "),
+            enter,
+            harvest,
+            beside: beside_all(farm, &fields),
+        })
+        .collect()
+}
+
+/// What lies beside some fields; where there are several, with the field's name.
+fn beside_all(farm: &Farm, fields: &[&Field]) -> String {
+    let of_field = |field: &&Field| {
+        let all: Vec<String> = field.neighbours.iter().map(|neighbour| beside(farm, neighbour)).collect();
+        match all.join(", ") {
+            none if none.is_empty() => None,
+            all if fields.len() > 1 => Some(format!("{}: {all}", field.name)),
+            all => Some(all),
+        }
+    };
+    fields.iter().filter_map(of_field).collect::<Vec<_>>().join("; ")
+}
+
+fn beside(farm: &Farm, neighbour: &Neighbour) -> String {
+    let distance = neighbour.distance.as_ref().map(|distance| distance.show(farm.units));
+    let where_it_lies = [Some(neighbour.side.trim().to_owned()), distance].into_iter().flatten();
+    let where_it_lies: Vec<String> = where_it_lies.filter(|text| !text.is_empty()).collect();
+    if where_it_lies.is_empty() {
+        neighbour.what.clone()
+    } else {
+        format!("{} ({})", neighbour.what, where_it_lies.join(", "))
+    }
+}
+
+/// Until when nobody enters: the finish and the longest time of each pass, the latest of them.
+fn enter(here: &[&OfDay], zone: Option<&TimeZone>) -> String {
+    let mut latest: Option<(DateTime, String)> = None;
+    let mut longest: Option<(u32, String)> = None;
+    for pass in here {
+        let Some((hours, id, _)) = longest_re_entry(&pass.products) else { continue };
+        let from = format!("{hours} h, {}", pass.short(id));
+        let finish = pass.slot.and_then(|slot| slot.span).map(|span| whole_minute(span.to));
+        match finish.and_then(|finish| later(finish, hours, zone)) {
+            Some(until) if latest.as_ref().is_none_or(|(known, _)| until > *known) => latest = Some((until, from)),
+            None if longest.as_ref().is_none_or(|(known, _)| hours > *known) => longest = Some((hours, pass.short(id))),
+            Some(_) | None => {}
+        }
+    }
+    let date = here.first().map(|pass| pass.pass.date);
+    let until = latest.zip(date).map(|((until, from), date)| format!("{} ({from})", moment(until, date)));
+    let after = longest.map(|(hours, name)| format!("{hours} h after the last of the spray ({name})"));
+    let both: Vec<String> = until.into_iter().chain(after).collect();
+    if both.is_empty() { "see the labels; none is typed".to_owned() } else { both.join(", and ") }
+}
+
+/// So many hours later by the clock of the farm; where its zone is not known, by a clock that is not changed.
+fn later(at: DateTime, hours: u32, zone: Option<&TimeZone>) -> Option<DateTime> {
+    let by_zone = zone.and_then(|zone| {
+        let second = sun::second(zone, at, true)?;
+        sun::civil(zone, second.checked_add(i64::from(hours).checked_mul(3600)?)?)
+    });
+    by_zone.or_else(|| at.checked_add(jiff::Span::new().try_hours(hours).ok()?).ok())
+}
+
+/// The whole minute at or after a time.
+pub(super) fn whole_minute(at: DateTime) -> DateTime {
+    let beyond = jiff::SignedDuration::new(i64::from(at.second()), at.subsec_nanosecond());
+    let to_go = jiff::SignedDuration::from_secs(60).saturating_sub(beyond);
+    if beyond.is_zero() { at } else { at.checked_add(to_go).unwrap_or(at) }
+}
+
+/// "Friday 00:50", or with the whole date where that is a week off and more.
+fn moment(at: DateTime, day: Date) -> String {
+    let date = long_date(at.date());
+    let days = day.until(at.date()).map_or(i32::MAX, |span| span.get_days());
+    let name = if days < 7 { date.split(' ').next().unwrap_or(&date).to_owned() } else { date };
+    format!("{name} {}", at.strftime("%H:%M"))
+}
+
+/// The latest of the days that the labels keep to harvest.
+fn harvest_from(farm: &Farm, field: &Field, here: &[&OfDay]) -> String {
+    let latest = here
+        .iter()
+        .flat_map(|pass| pass.products.iter().map(move |(id, product)| (*pass, *id, *product)))
+        .filter_map(|(pass, id, product)| {
+            let situation = Situation::new(farm, pass.pass, id, product);
+            let (day, days, _) = harvest::earliest(product, field, &situation, pass.pass.date)?;
+            Some((day, days, pass.short(id)))
+        })
+        .max_by_key(|(day, ..)| *day);
+    latest.map_or_else(
+        || "see the labels; none is typed".to_owned(),
+        |(day, days, name)| format!("{} ({days} days, {name})", short_date(day)),
+    )
+}
+
+/// The pesticides without a harvest interval, with the fields on which none speaks.
+pub(super) fn without_harvest(farm: &Farm, passes: &[&OfDay]) -> Vec<String> {
+    let mut silent: Vec<(&str, Vec<String>)> = Vec::new();
+    for pass in passes {
+        for (id, product) in pass.products.iter().filter(|(_, product)| product.kind.is_pesticide()) {
+            let situation = Situation::new(farm, pass.pass, id, product);
+            let fields = pass.plan.fields.iter().filter_map(|planned| farm.fields.get(&planned.field));
+            for field in fields.filter(|field| harvest::earliest(product, field, &situation, pass.pass.date).is_none())
+            {
+                match silent.iter_mut().find(|(name, _)| *name == product.name) {
+                    Some((_, fields)) if fields.contains(&field.name) => {}
+                    Some((_, fields)) => fields.push(field.name.clone()),
+                    None => silent.push((&product.name, vec![field.name.clone()])),
+                }
+            }
+        }
+    }
+    let words = |(name, fields): (&str, Vec<String>)| {
+        format!("No harvest interval is typed for {name} on {}; see the label.", listed(&fields))
+    };
+    silent.into_iter().map(words).collect()
+}

@@ -1,0 +1,98 @@
+//! What goes on the truck: products over all loads, carriers by source, nurse tanks.
+
+use super::{OfDay, SheetLine, counted_in_words};
+use crate::farm::{CarrierKind, Farm, Fills, Id, Product};
+use crate::label::once;
+use crate::loads::measure;
+use crate::quantity::number::show;
+use crate::quantity::{Amount, AsTyped, Quantity, Volume};
+
+/// What is measured out of each product over all loads of the day.
+pub(super) fn products(farm: &Farm, passes: &[&OfDay]) -> Vec<SheetLine> {
+    let mut totals: Vec<(&Id, Amount)> = Vec::new();
+    for item in passes.iter().flat_map(|pass| &pass.plan.loads).flat_map(|load| &load.items) {
+        let amount = item.measured.amount;
+        let known = totals
+            .iter_mut()
+            .find_map(|(id, sum)| (**id == item.product).then(|| sum.plus(amount)).flatten().map(|new| (sum, new)));
+        match known {
+            Some((sum, new)) => *sum = new,
+            None => totals.push((&item.product, amount)),
+        }
+    }
+    totals
+        .into_iter()
+        .filter_map(|(id, amount)| {
+            let product = farm.products.get(id)?;
+            let containers = measure::containers(amount, &product.containers, farm.units);
+            let detail: Vec<String> = [containers, lots(product)].into_iter().filter(|text| !text.is_empty()).collect();
+            Some(SheetLine { what: product.name.clone(), amount: amount.show(farm.units), detail: detail.join("; ") })
+        })
+        .collect()
+}
+
+/// The lots on hand, or all that are typed where nothing is counted.
+fn lots(product: &Product) -> String {
+    let typed = || product.containers.iter().filter(|container| !container.lot.trim().is_empty());
+    let mut lots: Vec<String> = once(
+        typed()
+            .filter(|container| container.full > 0 || container.opened.is_some())
+            .map(|container| container.lot.trim().to_owned()),
+    );
+    if lots.is_empty() {
+        lots = once(typed().map(|container| container.lot.trim().to_owned()));
+    }
+    match lots.as_slice() {
+        [] => String::new(),
+        [lot] => format!("lot {lot}"),
+        lots => format!("lots {}", lots.join(", ")),
+    }
+}
+
+/// The carriers by source, and the tanks that are filled with them.
+pub(super) fn water(farm: &Farm, passes: &[&OfDay]) -> Vec<SheetLine> {
+    let units = farm.units;
+    let source = |pass: &OfDay| match pass.pass.carrier_kind {
+        CarrierKind::Water => farm.waters.get(&pass.pass.water).map_or("Water, source not chosen", |water| &water.name),
+        fertilizer => fertilizer.on_card(),
+    };
+    let carried =
+        |passes: &[&&OfDay]| -> Volume { passes.iter().flat_map(|pass| &pass.plan.loads).map(|load| load.water).sum() };
+    let mut lines = Vec::new();
+    for name in once(passes.iter().map(|pass| source(pass))) {
+        let here: Vec<&&OfDay> = passes.iter().filter(|pass| source(pass) == name).collect();
+        let loads = here.iter().map(|pass| pass.plan.loads.len()).sum();
+        let mut detail = vec![format!("for {}", counted_in_words(loads, "load"))];
+        for rig in once(here.iter().map(|pass| &pass.pass.rig)) {
+            let nursed: Vec<&&OfDay> = here
+                .iter()
+                .filter(|pass| pass.pass.rig == *rig && pass.pass.fills == Fills::AtField)
+                .copied()
+                .collect();
+            let Some(rig) = farm.rigs.get(rig).filter(|_| !nursed.is_empty()) else { continue };
+            let nurse = rig.nurse.as_ref().map(AsTyped::value);
+            detail.push(match nurse.and_then(|nurse| Some((nurse, carried(&nursed).ratio(nurse)?))) {
+                Some((nurse, fills)) => {
+                    // What arithmetic leaves above a full tank is no further filling.
+                    let fills = (fills - 1e-9).ceil().max(1.0);
+                    format!(
+                        "the nurse tank of {} is filled {} with {}",
+                        rig.name,
+                        if fills > 1.0 { format!("{} times", show(fills, 0)) } else { "once".to_owned() },
+                        if fills > 1.0 { format!("up to {}", nurse.show(units)) } else { carried(&nursed).show(units) },
+                    )
+                }
+                None => format!("what the nurse tank of {} holds is not typed", rig.name),
+            });
+        }
+        lines.push(SheetLine { what: name.to_owned(), amount: carried(&here).show(units), detail: detail.join("; ") });
+    }
+    for rig in once(passes.iter().map(|pass| &pass.pass.rig)).into_iter().filter_map(|rig| farm.rigs.get(rig)) {
+        lines.extend(rig.clean_water.as_ref().map(|tank| SheetLine {
+            what: format!("Clean water for rinsing {}", rig.name),
+            amount: tank.show(units),
+            detail: "to begin with; filling it again is not counted".to_owned(),
+        }));
+    }
+    lines
+}

@@ -1,0 +1,231 @@
+//! The sheet of a day over the demo farm: what the crew reads the evening before.
+
+// A test stops where its ground is missing.
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
+
+use jiff::civil::{Date, date};
+use tankard::demo;
+use tankard_core::day::BlockKind;
+use tankard_core::day::sheet::{SheetContent, SheetLine, sheet};
+use tankard_core::day::{Slot, plan_day};
+use tankard_core::farm::{Day, Farm};
+use tankard_core::plan::{Plan, plan};
+use tankard_core::quantity::{AsTyped, Duration};
+use tankard_core::stock::needs::next_day;
+use tankard_core::weather::Span;
+
+const DAY: Date = date(2031, 6, 12);
+const CORN: &str = "2031-06-12-corn-second-post";
+const BEANS: &str = "2031-06-12-volunteer-corn";
+const WHEAT: &str = "2031-06-13-wheat-head-timing";
+
+/// The demo farm with the second pass of the day on one field, so that no Stop stands.
+fn farm() -> Farm {
+    let mut farm = demo::farm().unwrap();
+    farm.passes[BEANS].fields.truncate(1);
+    farm
+}
+
+fn plans(farm: &Farm, day: Date) -> Vec<Plan> {
+    let of_day = farm.passes.iter().filter(|(_, pass)| pass.date == day);
+    of_day.map(|(id, _)| plan(farm, id).unwrap()).collect()
+}
+
+/// A slot from one time of the first day to another.
+fn slot(pass: &str, from: (i8, i8), to: (i8, i8, i8)) -> Slot {
+    let span = Some(Span { from: DAY.at(from.0, from.1, 0, 0), to: DAY.at(to.0, to.1, to.2, 0) });
+    Slot { span, ..Slot::new(&pass.to_owned(), &"big-boom".to_owned()) }
+}
+
+fn sheet_of(farm: &Farm, day: Date, slots: &[Slot]) -> SheetContent {
+    let plans = plans(farm, day);
+    sheet(farm, day, &plans.iter().collect::<Vec<_>>(), slots)
+}
+
+/// The second pass comes first and the rig is cleaned out between the two.
+fn usual_slots() -> Vec<Slot> {
+    let cleaned = Some(Duration::from_hours(0.75));
+    let road = Some(Duration::from_hours(0.2));
+    vec![
+        slot(BEANS, (7, 0), (9, 30, 10)),
+        Slot { clean_out: cleaned, travel: road, ..slot(CORN, (11, 0), (15, 45, 0)) },
+    ]
+}
+
+fn line<'a>(lines: &'a [SheetLine], what: &str) -> &'a SheetLine {
+    lines.iter().find(|line| line.what == what).unwrap_or_else(|| panic!("{what} not in {lines:#?}"))
+}
+
+#[test]
+fn the_passes_stand_in_the_order_of_their_slots_with_all_that_the_crew_asks() {
+    let mut farm = farm();
+    farm.passes[CORN].operator = "A. Operator".into();
+    farm.days.insert(DAY.to_string(), Day { note: "The fuel truck comes at six.".into(), ..Day::default() });
+    let sheet = sheet_of(&farm, DAY, &usual_slots());
+    assert_eq!((sheet.date.as_str(), sheet.farm.as_str()), ("Thursday 12 June 2031", "Larkspur Bend (demo)"));
+    assert_eq!(sheet.note, "The fuel truck comes at six.");
+    assert!(sheet.day[0].starts_with("Sun up 05:"), "{:?}", sheet.day);
+    assert_eq!(sheet.rigs.len(), 1);
+    let [beans, corn] = sheet.rigs[0].passes.as_slice() else { panic!("{:?}", sheet.rigs) };
+    // A finish with seconds ends with the minute that holds it.
+    assert_eq!(
+        (beans.number, beans.name.as_str(), beans.time.as_str()),
+        (1, "Volunteer corn in beans", "07:00 to 09:31")
+    );
+    assert_eq!((corn.number, corn.time.as_str(), corn.operator.as_str()), (2, "11:00 to 15:45", "A. Operator"));
+    assert_eq!(beans.window, "07:00 to 13:00");
+    assert!(corn.before[0].starts_with("Clean out the rig, 45 min"), "{:?}", corn.before);
+    assert_eq!((corn.before[1].as_str(), beans.before.len()), ("Road, 12 min", 0));
+    let plans = plans(&farm, DAY);
+    assert_eq!(corn.loads, format!("{} loads", plans[0].loads.len()));
+    assert_eq!(
+        corn.fields.iter().map(|field| field.area.as_str()).collect::<Vec<_>>(),
+        ["74.6 ac", "96 ac", "55.2 ac"]
+    );
+    // 225.8 ac at 15 gal/ac (arithmetic).
+    assert_eq!((corn.spray.as_str(), corn.rate.as_str()), ("3,387 gal", "15 gal/ac"));
+    assert!(corn.limits.contains("wind ") && !corn.limits.contains("(demo)"), "{}", corn.limits);
+    assert!(corn.no_cards.is_empty() && sheet.not_counted.is_empty(), "{:?} {:?}", corn.no_cards, beans);
+    assert_eq!(sheet.emergency, farm.emergency);
+    assert!(sheet.cautions.iter().any(|caution| caution.ends_with("A forecast is no measurement.")));
+}
+
+/// Holds the fault of a truck that leaves with one pass's products: amounts are those measured out, over all loads of the day.
+#[test]
+fn the_truck_takes_what_all_loads_measure_out() {
+    let mut farm = farm();
+    for container in &mut farm.products["glyphosate-540"].containers {
+        container.lot = "GL-2231".into();
+        container.full = container.full.max(1);
+    }
+    farm.rigs["big-boom"].nurse = Some(AsTyped::parse("3000 gal").unwrap());
+    let sheet = sheet_of(&farm, DAY, &usual_slots());
+    let plans = plans(&farm, DAY);
+    let glyphosate = line(&sheet.products, "Glyphosate 540 SL (demo)");
+    // 22 fl oz/ac on 225.8 and 71.5 ac are 51.1 gal; the loads measure to the fluid ounce.
+    assert!(glyphosate.amount.starts_with("51 gal"), "{}", glyphosate.amount);
+    assert!(glyphosate.detail.ends_with("lot GL-2231"), "{}", glyphosate.detail);
+    assert!(glyphosate.detail.contains(" of "), "{}", glyphosate.detail);
+    let loads: usize = plans.iter().map(|plan| plan.loads.len()).sum();
+    let well = line(&sheet.water, "Yard well");
+    // 297.3 ac at 15 gal/ac are 4,460 gal of spray, and the liquids are not water: two fillings of 3,000 gal.
+    assert_eq!(
+        well.detail,
+        format!("for {loads} loads; the nurse tank of Big boom is filled 2 times with up to 3,000 gal")
+    );
+    assert_eq!(line(&sheet.water, "Clean water for rinsing Big boom").amount, "120 gal");
+    farm.rigs["big-boom"].nurse = None;
+    let sheet = sheet_of(&farm, DAY, &usual_slots());
+    let well = line(&sheet.water, "Yard well");
+    assert!(well.detail.ends_with("what the nurse tank of Big boom holds is not typed"), "{}", well.detail);
+}
+
+/// Re-entry counts from the finish of each pass; where that is not known, the hours stand and the end does not.
+#[test]
+fn each_field_says_when_people_may_enter_and_when_it_may_be_harvested() {
+    let farm = farm();
+    let known = sheet_of(&farm, DAY, &usual_slots());
+    let of = |sheet: &SheetContent, name: &str| {
+        sheet.fields.iter().find(|field| field.name.contains(name)).cloned().unwrap()
+    };
+    let (mill, sandhill) = (of(&known, "Mill field"), of(&known, "East sandhill"));
+    // 15:45 and 12 hours; the labels of the demo farm say 12 h for mesotrione and 4 h for glyphosate.
+    assert_eq!(mill.enter, "Friday 03:45 (12 h, Mesotrione)");
+    assert!(sandhill.enter.starts_with("Thursday ") || sandhill.enter.starts_with("Friday "), "{}", sandhill.enter);
+    // Sixty days after 12 June is 11 August, fifty are 1 August; what the demo's labels ask of corn.
+    assert!(mill.harvest.contains(" days, ") && mill.harvest.contains(" 2031 ("), "{}", mill.harvest);
+    assert!(mill.beside.contains("Mill field: farmyard (east, 300 ft)"), "{}", mill.beside);
+    let unknown = sheet_of(&farm, DAY, &[]);
+    assert_eq!(of(&unknown, "Mill field").enter, "12 h after the last of the spray (Mesotrione)");
+    assert_eq!(unknown.rigs[0].passes[0].untimed, "start not typed");
+    assert!(unknown.timeline.is_none());
+
+    let mut silent = farm.clone();
+    for product in silent.products.values_mut() {
+        product.label.clear();
+    }
+    let sheet = sheet_of(&silent, DAY, &usual_slots());
+    assert_eq!(of(&sheet, "Mill field").enter, "see the labels; none is typed");
+    for what in ["No re-entry time is typed for ", "No harvest interval is typed for "] {
+        assert!(sheet.silent.iter().any(|line| line.starts_with(what)), "{what} not in {:?}", sheet.silent);
+    }
+    assert!(sheet.wear.iter().any(|line| line.starts_with("No protective equipment is typed for ")));
+}
+
+/// A night in which the clock is put on: 23:00 and 12 hours are noon of the next day (arithmetic; the US clock of 9 March 2031).
+#[test]
+fn re_entry_counts_hours_and_not_the_clock() {
+    let mut farm = farm();
+    let day = date(2031, 3, 8);
+    farm.passes[CORN].date = day;
+    let span = Some(Span { from: day.at(20, 0, 0, 0), to: day.at(23, 0, 0, 0) });
+    let slots = [Slot { span, ..slot(CORN, (0, 0), (1, 0, 0)) }];
+    let sheet = sheet_of(&farm, day, &slots);
+    let enter: Vec<&str> = sheet.fields.iter().map(|field| field.enter.as_str()).collect();
+    if sheet.rigs[0].passes[0].no_cards.is_empty() {
+        assert!(enter.iter().all(|enter| enter.starts_with("Sunday 12:00 (12 h")), "{enter:?}");
+    } else {
+        panic!("{:?}", sheet.rigs[0].passes[0].no_cards);
+    }
+}
+
+/// Holds the fault of products for a pass that may not be sprayed on the truck, and of a pass that is quietly missing.
+#[test]
+fn a_pass_with_a_stop_is_on_the_sheet_and_counts_for_nothing() {
+    let mut farm = farm();
+    farm.passes[WHEAT].date = DAY;
+    let sheet = sheet_of(&farm, DAY, &usual_slots());
+    let passes = &sheet.rigs[0].passes;
+    let wheat = passes.iter().find(|pass| pass.name == "Wheat, head timing").unwrap();
+    assert!(wheat.open.starts_with("1 Stop"), "{}", wheat.open);
+    assert_eq!(wheat.no_cards.len(), 1);
+    assert_eq!(wheat.number, 3);
+    assert_eq!(sheet.not_counted, "Not counted, having no cards: 3 Wheat, head timing.");
+    assert!(!sheet.products.iter().any(|line| line.what.contains("rothioconazole")));
+    assert!(!sheet.fields.iter().any(|field| field.name.contains("Church corner")));
+    assert!(!sheet.water.iter().any(|line| line.what == "Rain tank"));
+}
+
+#[test]
+fn the_picture_holds_passes_loads_cleaning_and_road_along_the_clock() {
+    let farm = farm();
+    let sheet = sheet_of(&farm, DAY, &usual_slots());
+    let picture = sheet.timeline.unwrap();
+    let labels: Vec<&str> = picture.ticks.iter().map(|tick| tick.label.as_str()).collect();
+    assert_eq!((labels[0], labels[labels.len() - 1], labels.len()), ("07:00", "16:00", 10));
+    let blocks = &picture.rows[0].blocks;
+    let kinds: Vec<BlockKind> = blocks.iter().map(|block| block.kind).collect();
+    assert_eq!(kinds, [BlockKind::Pass, BlockKind::CleanOut, BlockKind::Road, BlockKind::Pass]);
+    // Nine hours from 07:00: the second pass begins at 11:00, cleaning right after the first.
+    assert!((blocks[3].from - 4.0 / 9.0).abs() < 1e-9 && (blocks[1].from - blocks[0].to).abs() < 1e-9);
+    assert!(blocks.windows(2).all(|pair| pair[0].to <= pair[1].from + 1e-9));
+    let plans = plans(&farm, DAY);
+    assert_eq!(blocks[3].loads.len(), plans[0].loads.len() - 1);
+    assert!(blocks[3].loads.iter().all(|at| blocks[3].from < *at && *at < blocks[3].to));
+}
+
+#[test]
+fn the_day_is_laid_out_and_the_next_one_found() {
+    let farm = farm();
+    let of_day = plans(&farm, DAY);
+    let slots: Vec<Slot> = plan_day(&farm, DAY, &of_day.iter().collect::<Vec<_>>()).slots().cloned().collect();
+    let sheet = sheet_of(&farm, DAY, &slots);
+    assert!(sheet.rigs[0].passes.iter().any(|pass| !pass.time.is_empty()), "{:#?}", sheet.rigs);
+    assert!(sheet.timeline.is_some());
+    assert_eq!(next_day(&farm, date(2026, 1, 1)), Some(DAY));
+    assert_eq!(next_day(&farm, date(2031, 6, 15)), Some(date(2031, 6, 16)));
+    assert_eq!(next_day(&farm, date(2032, 1, 1)), None);
+
+    // What is recorded is neither on the sheet nor a day to come.
+    let mut recorded = farm.clone();
+    let mut record = recorded.records[0].clone();
+    record.pass = Some(BEANS.into());
+    recorded.records.insert("beans".into(), record.clone());
+    let sheet = sheet_of(&recorded, DAY, &usual_slots());
+    assert_eq!(sheet.rigs[0].passes.len(), 1);
+    assert_eq!(sheet.left_out, ["Volunteer corn in beans is recorded as sprayed."]);
+    record.pass = Some(CORN.into());
+    recorded.records.insert("corn".into(), record);
+    assert!(sheet_of(&recorded, DAY, &usual_slots()).is_empty());
+    assert_eq!(next_day(&recorded, date(2026, 1, 1)), Some(date(2031, 6, 13)));
+}
