@@ -47,6 +47,13 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         .iter()
         .enumerate()
         .filter_map(|(at, step)| match step {
+            FillStep::InTank { to } => Some(CardStep {
+                number: None,
+                what: "In the tank already".to_owned(),
+                hint: "agitator on".to_owned(),
+                amount: to.show(units),
+                detail: "of this mix".to_owned(),
+            }),
             FillStep::Water { to } => Some(CardStep {
                 number: None,
                 what: pass.carrier_kind.on_card().to_owned(),
