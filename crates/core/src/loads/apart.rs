@@ -77,11 +77,13 @@ pub(crate) fn between(farm: &Farm, pass: &Pass, one: (&Id, &Field), other: (&Id,
 }
 
 fn crops(one: &Field, other: &Field) -> Option<String> {
-    (plain_crop(&one.crop) != plain_crop(&other.crop)).then(|| format!("their crops differ ({})", both(&one.crop, &other.crop)))
+    (plain_crop(&one.crop) != plain_crop(&other.crop))
+        .then(|| format!("their crops differ ({})", both(&one.crop, &other.crop)))
 }
 
 fn owners(one: &Field, other: &Field) -> Option<String> {
-    (plain(&one.owner) != plain(&other.owner)).then(|| format!("their owners differ ({})", both(&one.owner, &other.owner)))
+    (plain(&one.owner) != plain(&other.owner))
+        .then(|| format!("their owners differ ({})", both(&one.owner, &other.owner)))
 }
 
 /// Two words, one of which may not be typed.

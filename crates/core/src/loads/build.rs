@@ -91,6 +91,7 @@ pub(crate) fn build(
                 fill,
                 mark: mark.0,
                 least,
+                tops_up: last,
                 carrier,
                 portions: poured.clone(),
             };
@@ -105,9 +106,12 @@ pub(crate) fn build(
             let way = sized.chosen.way;
             let volumes = way.volumes();
             let end = volumes.len();
-            fillings.extend(volumes.into_iter().enumerate().map(|(load, volume)| {
-                (volume, if load + 1 == end { way.left } else { Volume::ZERO })
-            }));
+            fillings.extend(
+                volumes
+                    .into_iter()
+                    .enumerate()
+                    .map(|(load, volume)| (volume, if load + 1 == end { way.left } else { Volume::ZERO })),
+            );
             sizing.stretches.push(sized);
         }
         let areas: Vec<Area> =
@@ -116,7 +120,17 @@ pub(crate) fn build(
         for (((volume, left), area), fields) in fillings.into_iter().zip(areas).zip(covered) {
             let carried = if loads.is_empty() { carried } else { Volume::ZERO };
             let number = u32::try_from(loads.len() + 1).unwrap_or(u32::MAX);
-            let load = Load { number, volume, carried, left, area, fields, water: volume - carried, items: Vec::new(), steps: Vec::new() };
+            let load = Load {
+                number,
+                volume,
+                carried,
+                left,
+                area,
+                fields,
+                water: volume - carried,
+                items: Vec::new(),
+                steps: Vec::new(),
+            };
             let (load, fits) = filled(asked, load, &mut portions, findings);
             unroomy |= !fits;
             loads.push(load);
@@ -177,8 +191,7 @@ fn fill(asked: &Asked, findings: &mut Vec<Finding>) -> Option<Volume> {
         ),
         Some(_) => return Some(fill),
     };
-    findings
-        .push(Finding::stop(about_rig(), text, Basis::Arithmetic).hint("Look at the tank's volume in the shed."));
+    findings.push(Finding::stop(about_rig(), text, Basis::Arithmetic).hint("Look at the tank's volume in the shed."));
     None
 }
 
@@ -232,17 +245,16 @@ fn number_working(asked: &Asked, fill: Volume, (carried, extra): (Volume, Volume
     let mut volume = asked.spray;
     if !extra.is_zero() {
         volume = volume + extra;
-        working = working
-            .step(format!("{} for the ground + {} beyond it", asked.spray.show(units), extra.show(units)), volume.show(units));
+        working = working.step(
+            format!("{} for the ground + {} beyond it", asked.spray.show(units), extra.show(units)),
+            volume.show(units),
+        );
     }
     if !carried.is_zero() {
         working = working.step("of it in the tank already", carried.show(units));
     }
     working
-        .step(
-            format!("{} ÷ {}", volume.show(units), fill.show(units)),
-            show(volume.ratio(fill).unwrap_or_default(), 3),
-        )
+        .step(format!("{} ÷ {}", volume.show(units), fill.show(units)), show(volume.ratio(fill).unwrap_or_default(), 3))
         .step("loads", count.to_string())
 }
 

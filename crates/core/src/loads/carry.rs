@@ -26,7 +26,8 @@ pub(crate) fn judge_tank(
     let volume = in_tank.volume.show(farm.units);
     if in_tank.volume.exceeds(fill) {
         let text = format!("{volume} are in the tank already, but it is filled to {}", fill.show(farm.units));
-        findings.push(Finding::stop(about(), text, Basis::Arithmetic).hint("Mend what is in the tank, or \"fill to\"."));
+        findings
+            .push(Finding::stop(about(), text, Basis::Arithmetic).hint("Mend what is in the tank, or \"fill to\"."));
         return false;
     }
     match farm.passes.get_key_value(&in_tank.from) {
@@ -53,7 +54,11 @@ pub(crate) fn judge_tank(
 }
 
 /// In what the spray of another pass differs from this one's; `None` where it is the same.
-fn another_mix(farm: &Farm, (pass, lines, carrier): (&Pass, &[PlannedLine], CarrierRate), other: &Pass) -> Option<String> {
+fn another_mix(
+    farm: &Farm,
+    (pass, lines, carrier): (&Pass, &[PlannedLine], CarrierRate),
+    other: &Pass,
+) -> Option<String> {
     let name = |id: &Id| farm.products.get(id).map_or_else(|| format!("\"{id}\""), |product| product.name.clone());
     if other.carrier_kind != pass.carrier_kind {
         return Some(format!("it is carried by {}", other.carrier_kind.name()));
@@ -127,7 +132,11 @@ pub(crate) fn judge_left(
         return;
     }
     let beyond = pass.extra.as_ref().map_or(Volume::ZERO, AsTyped::value);
-    let why = if load.left.exceeds(beyond) && beyond.is_zero() { "mixed beyond the ground" } else { "as typed beyond the ground" };
+    let why = if load.left.exceeds(beyond) && beyond.is_zero() {
+        "mixed beyond the ground"
+    } else {
+        "as typed beyond the ground"
+    };
     let (finding, hint) = match &rig.residual {
         Some(residual) if !load.left.exceeds(residual.value()) => (
             Finding::note(

@@ -156,4 +156,3 @@ fn over_border(asked: &Asked, what: &str, here: &Laid, next: &Laid) -> Finding {
     Finding::check(Subject::Pass(asked.pass_id.clone()), text, Basis::Arithmetic)
         .hint("Make sure that this is right on both fields.")
 }
-

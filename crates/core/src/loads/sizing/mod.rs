@@ -4,8 +4,8 @@
 //! All loads of a stretch are alike but the last, because one set of amounts is what a tired person gets right. The size of the
 //! loads that are alike is a mark that can be read ([`Problem::mark`]), up to the fill; beside these ways there are loads of
 //! exactly one size, and full tanks with a rest. The number of loads runs from the fewest that hold the volume to twice
-//! that and one: nobody drives more often to spare a jug. A last load that is too small for the agitation may be topped up until
-//! it is not, and what it holds too much is left over. What is to be left over is in the last load, which covers some ground too.
+//! that and one: nobody drives more often to spare a jug. The last load of the pass may be topped up where
+//! it is too small for the agitation, and what it holds too much is left over. What is to be left over is in the last load, which covers some ground too.
 //!
 //! # The aims
 //! They are whole numbers and compared one after the other in the user's order, so that no weight hides in them. A tie goes to
@@ -174,14 +174,14 @@ fn take(asked: &Asked, problem: &Problem, way: &Way, split: Option<LoadSplit>) -
     Take { sizes: volumes.into_iter().map(|volume| typed(volume, asked.farm.units)).collect(), split }
 }
 
-/// A volume as a person would type it, to a millionth.
+/// A volume as a person would type it, so exactly that many of them still add up.
 fn typed(volume: Volume, units: Units) -> AsTyped<Volume> {
     let (number, unit) = match units {
         Units::UsCustomary => (volume.to_us_gallons(), "gal"),
         Units::Imperial => (volume.to_imperial_gallons(), "imp gal"),
         Units::Metric => (volume.to_litres(), "L"),
     };
-    let text = format!("{} {unit}", (number * 1e6).round() / 1e6);
+    let text = format!("{} {unit}", (number * 1e9).round() / 1e9);
     AsTyped::parse(&text).unwrap_or_else(|_| AsTyped::of(&text, volume))
 }
 
@@ -191,7 +191,11 @@ pub(crate) fn working(sizing: &Sizing, farm: &Farm, mark: (Volume, bool), least:
     let units = farm.units;
     let order: Vec<&str> = sizing.aims.iter().map(|aim| aim.name()).collect();
     let mut working = Working::new("Load sizes").step(format!("aims, in order: {}", order.join("; ")), "–").step(
-        if mark.1 { "loads that are alike end at a mark of the rig" } else { "loads that are alike end at a mark that can be read" },
+        if mark.1 {
+            "loads that are alike end at a mark of the rig"
+        } else {
+            "loads that are alike end at a mark that can be read"
+        },
         mark.0.show(units),
     );
     working = match least {
@@ -199,12 +203,8 @@ pub(crate) fn working(sizing: &Sizing, farm: &Farm, mark: (Volume, bool), least:
         None => working.step("what the agitation needs is not typed, so that no load counts as too small", "–"),
     };
     for stretch in &sizing.stretches {
-        let names: Vec<String> = stretch
-            .fields
-            .iter()
-            .filter_map(|id| farm.fields.get(id))
-            .map(|field| field.name.clone())
-            .collect();
+        let names: Vec<String> =
+            stretch.fields.iter().filter_map(|id| farm.fields.get(id)).map(|field| field.name.clone()).collect();
         let ways = if stretch.looked_at == 1 { "way" } else { "ways" };
         working = working.step(
             format!("{}: {} {ways} looked at", crate::label::listed(&names), stretch.looked_at),
@@ -216,6 +216,3 @@ pub(crate) fn working(sizing: &Sizing, farm: &Farm, mark: (Volume, bool), least:
     }
     working
 }
-
-#[cfg(test)]
-mod tests;

@@ -194,6 +194,8 @@ pub(crate) struct Problem {
     pub(crate) mark: Volume,
     /// Below this the agitation does not reach.
     pub(crate) least: Option<Volume>,
+    /// Whether the last load may be topped up: what it then holds too much would go over a border to the next stretch.
+    pub(crate) tops_up: bool,
     pub(crate) carrier: CarrierRate,
     pub(crate) portions: Vec<Portion>,
 }
@@ -269,7 +271,7 @@ impl Problem {
         }
         let way = Way { count, alike, last, left: self.extra, kind };
         ways.push(way);
-        if let Some(least) = self.least
+        if let Some(least) = self.least.filter(|_| self.tops_up)
             && least.exceeds(last)
             && !least.exceeds(self.fill)
         {

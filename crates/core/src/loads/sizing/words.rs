@@ -14,7 +14,9 @@ pub(super) fn loads(way: &Way, units: Units) -> String {
         (1, _) => format!("1 load of {}", way.last.show(units)),
         (count, true) => format!("{count} loads of {}", way.last.show(units)),
         (2, false) => format!("one load of {} and one of {}", way.alike.show(units), way.last.show(units)),
-        (count, false) => format!("{} loads of {} and one of {}", count - 1, way.alike.show(units), way.last.show(units)),
+        (count, false) => {
+            format!("{} loads of {} and one of {}", count - 1, way.alike.show(units), way.last.show(units))
+        }
     }
 }
 
