@@ -60,6 +60,8 @@ pub struct Plan {
     pub names: Vec<PlannedName>,
     /// The loads.
     pub loads: Vec<Load>,
+    /// How far the rounding of amounts may go.
+    pub(crate) bounds: Vec<label::Bound>,
     /// How their sizes came about, and other ways; `None` where there are no loads.
     pub sizing: Option<Sizing>,
     /// What the products cost in all; `None` where a price is missing.
@@ -248,6 +250,7 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
         order: kept,
         names,
         loads,
+        bounds,
         sizing,
         cost,
         findings,

@@ -81,7 +81,9 @@ pub(crate) fn build(
         let mut fillings: Vec<(Volume, Volume)> = stretch.decided.clone();
         let mut poured = portions.clone();
         for (load, (volume, _)) in fillings.iter().enumerate() {
-            poured.iter_mut().for_each(|portion| portion.pour_for(*volume - tank(load), carrier));
+            for portion in &mut poured {
+                portion.pour_for(*volume - tank(load), carrier);
+            }
         }
         if stretch.open.exceeds(Volume::ZERO) {
             let problem = Problem {

@@ -10,6 +10,7 @@ mod decided;
 pub mod fill;
 pub mod gauge;
 pub mod measure;
+pub(crate) mod short;
 pub mod sizing;
 pub mod split;
 

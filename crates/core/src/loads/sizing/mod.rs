@@ -94,6 +94,9 @@ pub fn aims(farm: &Farm) -> Vec<Aim> {
     crate::label::once(set)
 }
 
+/// A way with its figures.
+type Rated = (Way, Figures);
+
 /// What a stretch is chosen within.
 pub(crate) struct Asked<'a> {
     pub(crate) farm: &'a Farm,
@@ -109,7 +112,7 @@ pub(crate) struct Asked<'a> {
 
 /// The loads of a stretch; `None` where no way holds what is asked.
 pub(crate) fn choose(problem: &Problem, asked: Asked) -> Option<Sized> {
-    let ways: Vec<(Way, Figures)> = problem.ways().into_iter().map(|way| (way, problem.figures(&way))).collect();
+    let ways: Vec<Rated> = problem.ways().into_iter().map(|way| (way, problem.figures(&way))).collect();
     let best = |aims: &[Aim], fits: &dyn Fn(&Way) -> bool| {
         let fitting = ways.iter().filter(|(way, _)| fits(way));
         fitting.min_by(|a, b| problem::compare(a, b, aims)).copied()
@@ -123,7 +126,7 @@ pub(crate) fn choose(problem: &Problem, asked: Asked) -> Option<Sized> {
     };
     let chosen = chosen.or(by_aims)?;
 
-    let mut offered: Vec<(String, Option<(Way, Figures)>, Option<LoadSplit>)> =
+    let mut offered: Vec<(String, Option<Rated>, Option<LoadSplit>)> =
         vec![("by your aims".to_owned(), by_aims, Some(LoadSplit::ByAims))];
     for aim in asked.aims.iter().skip(1) {
         let first: Vec<Aim> = crate::label::once(std::iter::once(*aim).chain(asked.aims.iter().copied()));
@@ -175,7 +178,7 @@ fn take(asked: &Asked, problem: &Problem, way: &Way, split: Option<LoadSplit>) -
 }
 
 /// A volume as a person would type it, so exactly that many of them still add up.
-fn typed(volume: Volume, units: Units) -> AsTyped<Volume> {
+pub fn typed(volume: Volume, units: Units) -> AsTyped<Volume> {
     let (number, unit) = match units {
         Units::UsCustomary => (volume.to_us_gallons(), "gal"),
         Units::Imperial => (volume.to_imperial_gallons(), "imp gal"),

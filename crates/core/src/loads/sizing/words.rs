@@ -78,7 +78,9 @@ pub(super) fn trade(problem: &Problem, farm: &Farm, chosen: (&Way, Figures), oth
         let by = other.1.of(aim) - chosen.1.of(aim);
         let text = match aim {
             Aim::Opened => {
-                opened(problem, farm, chosen.0, other.0).into_iter().for_each(|(by, text)| says(by, text));
+                for (by, text) in opened(problem, farm, chosen.0, other.0) {
+                    says(by, text);
+                }
                 continue;
             }
             _ if by == 0 => continue,
