@@ -177,6 +177,7 @@ proptest! {
             let mut level = 0.0;
             for step in &load.steps {
                 match step {
+                    tankard_core::loads::FillStep::InTank { to } => level = to.to_litres(),
                     tankard_core::loads::FillStep::Water { to } => {
                         prop_assert!(to.to_litres() > level);
                         level = to.to_litres();

@@ -7,7 +7,8 @@ use tankard_core::farm::{
     Farm, Field, Formulation, Line, Pass, Product, ProductKind, Rig, Says, Statement, label::Period,
 };
 use tankard_core::finding::Level;
-use tankard_core::loads::rest::{Change, ground_left, rest, same_spray, takers};
+use tankard_core::loads::carry::same_spray;
+use tankard_core::loads::rest::{Change, ground_left, rest, takers};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Area, AsTyped, Quantity, Volume};
 
@@ -165,6 +166,6 @@ fn spray_goes_on_only_into_the_same_spray() {
     ] {
         let mut changed = other.clone();
         change(&mut changed);
-        assert!(!same_spray(&farm.passes["p"], &changed));
+        assert!(!same_spray(&farm, &farm.passes["p"], &changed));
     }
 }

@@ -5,7 +5,7 @@ use std::collections::HashSet;
 use crate::farm::{Farm, Field, Id, Pass, Product, Rig};
 use crate::finding::{Basis, Finding, Level, Subject};
 use crate::label;
-use crate::loads::{self, Load};
+use crate::loads::{self, Load, Sizing};
 use crate::mix::choice::{self, Adjuvants};
 use crate::mix::line::{PlannedLine, reckon};
 use crate::mix::order::{self, Placed};
@@ -61,6 +61,10 @@ pub struct Plan {
     pub names: Vec<PlannedName>,
     /// The loads.
     pub loads: Vec<Load>,
+    /// How far the rounding of amounts may go.
+    pub(crate) bounds: Vec<label::Bound>,
+    /// How their sizes came about, and other ways; `None` where there are no loads.
+    pub sizing: Option<Sizing>,
     /// What the products cost in all; `None` where a price is missing.
     pub cost: Option<Money>,
     /// What there is to say, the weightiest first.
@@ -195,22 +199,24 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
             label::limits::judge(farm, pass_id, pass, &fields, &lines, carrier, &mut findings, &mut workings)
         })
         .unwrap_or_default();
-    let loads = match (carrier, rig) {
+    let (loads, sizing) = match (carrier, rig) {
         (Some(carrier), Some(rig)) if !area.is_zero() => loads::build::build(
-            farm,
-            pass_id,
-            pass,
-            rig,
-            carrier,
-            &fields,
-            spray_volume,
-            &lines,
-            &kept,
-            &bounds,
+            &loads::build::Asked {
+                farm,
+                pass_id,
+                pass,
+                rig,
+                carrier,
+                fields: &fields,
+                spray: spray_volume,
+                lines: &lines,
+                order: &kept,
+                bounds: &bounds,
+            },
             &mut findings,
             &mut workings,
         ),
-        _ => Vec::new(),
+        _ => (Vec::new(), None),
     };
 
     workings.extend(water::dose::per_load(&water, &loads, farm.units).1);
@@ -247,6 +253,8 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
         order: kept,
         names,
         loads,
+        bounds,
+        sizing,
         cost,
         findings,
         workings,

@@ -5,7 +5,7 @@
 #![allow(clippy::unwrap_used, clippy::indexing_slicing)]
 
 use tankard_core::farm::Paper;
-use tankard_core::farm::card::{CardContent, CardField, CardStep, Gauge, Layer, Mark};
+use tankard_core::farm::card::{CardContent, CardField, CardStep, Gauge, Layer, Mark, ShortRow};
 use typst::layout::{Frame, FrameItem, Point, Transform};
 
 use super::*;
@@ -91,6 +91,7 @@ pub(crate) fn typical(paper: Paper) -> CardContent {
             step(5, "Crop oil concentrate (demo)", "Rinse the jugs three times into the tank", "12 gal", "1 % v/v"),
             step(0, "Water", "Keep agitating until empty", "to 1,200 gal", ""),
         ],
+        short: Vec::new(),
         gauge: gauge(
             1200.0,
             &[(0, 600.0), (1, 607.0), (2, 609.0), (3, 621.4), (0, 900.0), (4, 913.75), (5, 925.75), (0, 1200.0)],
@@ -160,6 +161,7 @@ fn minimal(paper: Paper) -> CardContent {
             step(1, "Glyphosate 540 SL (demo)", "", "2 gal 8 fl oz", "264 fl oz"),
             step(0, "Water", "", "to 180 gal", ""),
         ],
+        short: Vec::new(),
         gauge: gauge(300.0, &[(0, 90.0), (1, 92.0), (0, 180.0)]),
         wear: lines(&["Gloves, long sleeves"]),
         harvest: String::new(),
@@ -201,6 +203,7 @@ fn crowded(paper: Paper) -> CardContent {
             step(9, "Methylated seed oil with emulsifier (demo)", "Rinse the jugs three times into the tank", "12 gal", "1 % v/v"),
             step(0, "Water", "Keep agitating until empty", "to 1,200 gal", ""),
         ],
+        short: Vec::new(),
         gauge: gauge(
             1200.0,
             &[
@@ -329,6 +332,16 @@ pub(crate) fn pages_of_pdf(bytes: &[u8]) -> usize {
     text.matches("/Type/Page").count() - text.matches("/Type/Pages").count()
 }
 
+/// The last load of a pass, with what it takes on less ground.
+fn short(paper: Paper) -> CardContent {
+    let row = |ten: u32| ShortRow {
+        ground: format!("{ten}0 ac"),
+        spray: format!("{} gal", ten * 150),
+        amounts: lines(&["12 lb 12 oz", "1 qt 4 fl oz", "1 gal 2 qt 8 fl oz", "1 gal 2 qt 28 fl oz", "1 gal 2 qt"]),
+    };
+    CardContent { load: 3, short: (1..=7).map(row).collect(), ..typical(paper) }
+}
+
 // ---------------------------------------------------------------------------------------------- tests
 
 #[test]
@@ -365,6 +378,7 @@ fn nothing_overlaps_and_nothing_is_cut_off() {
         for (name, card) in [
             ("typical", typical(paper)),
             ("timed", timed(paper)),
+            ("short", short(paper)),
             ("minimal", minimal(paper)),
             ("crowded", crowded(paper)),
             ("twenty", twenty_steps(paper)),
@@ -439,7 +453,7 @@ fn a_card_of_before_keeps_its_facts_and_its_blanks() {
         assert!(!before.contains(&ink(words)), "{words}");
     }
     let text = serde_json::to_string(&typical(Paper::Letter)).unwrap();
-    for field in ["calibrated", "spray_between", "limits", "blanks"] {
+    for field in ["calibrated", "spray_between", "limits", "blanks", "short"] {
         assert!(!text.contains(field), "{field} is written though it is empty");
     }
     assert_eq!(serde_json::from_str::<CardContent>(&text).unwrap(), typical(Paper::Letter));
@@ -457,6 +471,19 @@ fn the_hours_stand_large_and_without_them_the_limits_alone() {
     let words = printed(&sheet(&card));
     assert!(words.contains(&ink("Spray only with")) && words.contains(&ink("wind 3 to 10 mph")));
     assert!(words.contains(&ink("Keep out")) && words.contains(&ink(&card.keep_out)));
+}
+
+#[test]
+fn less_ground_stands_on_the_last_card_whatever_its_room_and_on_others_where_they_have_some() {
+    for paper in [Paper::Letter, Paper::A4] {
+        let last = short(paper);
+        assert!(printed(&sheet(&last)).contains(&ink("1 gal 2 qt 28 fl oz")));
+        let rows = last.short;
+        let full = CardContent { short: rows.clone(), ..crowded(paper) };
+        let (last, other) = (CardContent { load: full.of, ..full.clone() }, CardContent { load: 1, of: 2, ..full });
+        assert!(printed(&sheet(&last)).contains(&ink("Less ground")));
+        assert!(!printed(&sheet(&other)).contains(&ink("Less ground")));
+    }
 }
 
 /// Holds the fault of pasting text into markup.

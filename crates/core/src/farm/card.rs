@@ -59,6 +59,9 @@ pub struct CardContent {
     pub blanks: Vec<String>,
     /// What to do, in order.
     pub steps: Vec<CardStep>,
+    /// What it takes where less ground is left than planned, from little to much.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub short: Vec<ShortRow>,
     /// The tank drawn to scale.
     pub gauge: Gauge,
     /// Protective equipment, one a line with its product.
@@ -104,6 +107,18 @@ pub struct CardStep {
     /// The same in other words: containers, and the exact figure.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub detail: String,
+}
+
+/// What a load on less ground takes.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ShortRow {
+    /// The ground.
+    pub ground: String,
+    /// The mark to fill to.
+    pub spray: String,
+    /// Of each product, in mixing order.
+    pub amounts: Vec<String>,
 }
 
 /// The sight gauge: the tank upright, to scale, filling in mixing order. Heights are shares of the full tank, 0 to 1.

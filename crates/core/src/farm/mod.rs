@@ -30,7 +30,7 @@ use serde::{Deserialize, Serialize};
 pub use advice::Advice;
 pub use aim::{Aim, Apart};
 pub use calibration::{Calibration, Test};
-pub use card::{Card, CardContent};
+pub use card::{Card, CardContent, ShortRow};
 pub use day::{Day, Road};
 pub use field::{Field, Neighbour, Resistant};
 pub use forecast::{FileLayout, Forecast, Holds, Hour, Take};
@@ -47,7 +47,7 @@ pub use rig::{Droplets, Pulse, Rig};
 pub use sun_time::SunTime;
 pub use water::{Clarity, Water};
 
-use crate::quantity::{AsTyped, Length, Mass, Units, Volume};
+use crate::quantity::{Area, AsTyped, Length, Mass, Units, Volume};
 
 /// The format version this program writes.
 pub const FORMAT: u32 = 1;
@@ -108,6 +108,9 @@ pub struct Farm {
     /// What keeps fields from sharing a load; none typed for [`Apart::ALL`].
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub apart: Option<Vec<Apart>>,
+    /// How far apart the rows of ground lie on a card that tell what a shorter load takes.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub short_step: Option<AsTyped<Area>>,
     /// Roads between fields.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub roads: Vec<Road>,
@@ -170,6 +173,7 @@ impl Farm {
             forecast: Forecast::default(),
             aims: Vec::new(),
             apart: None,
+            short_step: None,
             roads: Vec::new(),
             days: IndexMap::new(),
             passes: IndexMap::new(),

@@ -4,29 +4,20 @@
 //! the wind that match none are said to be open.
 
 use super::{Here, Spoken, listed};
+use crate::farm::Neighbour;
 use crate::farm::label::Says;
 use crate::finding::Finding;
-use crate::quantity::{AsTyped, Quantity};
+use crate::quantity::{AsTyped, Length, Quantity};
 
-/// The widest strip that a product keeps to each neighbour of a field.
+/// The widest strip that a product keeps to each neighbour of a field, where it reaches it.
 pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
     for spoken in here.asked(|says| matches!(says, Says::NotToward { .. })) {
         findings.extend(open(here, &spoken));
     }
     let strips: Vec<Spoken> = here.asked(|says| matches!(says, Says::Buffer { .. })).collect();
     for neighbour in &here.field.neighbours {
-        let widest = strips
-            .iter()
-            .filter_map(|spoken| match &spoken.statement.says {
-                Says::Buffer { to, width } if means(to, &neighbour.what) => Some((width.value(), spoken)),
-                _ => None,
-            })
-            .max_by_key(|(width, _)| *width);
-        let Some((width, spoken)) = widest else { continue };
+        let Some((width, spoken)) = reaching(strips.iter().cloned(), neighbour) else { continue };
         let distance = neighbour.distance.as_ref().map(AsTyped::value);
-        if distance.is_some_and(|distance| !width.exceeds(distance)) {
-            continue;
-        }
         let units = here.farm.units;
         let side = match neighbour.side.trim() {
             "" => "beside".to_owned(),
@@ -76,6 +67,21 @@ fn open(here: &Here, spoken: &Spoken) -> Option<Finding> {
         )
     };
     Some(Finding::check(here.about_field(), spoken.with_doubt(text), spoken.basis()).hint(hint))
+}
+
+/// The widest strip of a product that reaches a neighbour: one that lies nearer than the strip is wide, or nobody knows how far.
+pub(crate) fn reaching<'a>(
+    spoken: impl Iterator<Item = Spoken<'a>>,
+    neighbour: &Neighbour,
+) -> Option<(Length, Spoken<'a>)> {
+    let (width, spoken) = spoken
+        .filter_map(|spoken| match &spoken.statement.says {
+            Says::Buffer { to, width } if means(to, &neighbour.what) => Some((width.value(), spoken)),
+            _ => None,
+        })
+        .max_by_key(|(width, _)| *width)?;
+    let distance = neighbour.distance.as_ref().map(AsTyped::value);
+    distance.is_none_or(|distance| width.exceeds(distance)).then_some((width, spoken))
 }
 
 /// Whether a label's words mean a neighbour. They may list several things, apart by commas or "or".

@@ -319,7 +319,7 @@ pub(crate) fn names_crop(statement: &Statement, crop: &str) -> bool {
 
 /// A crop's name without what people write differently for the same crop: case, spaces and a plural's end. Another word
 /// for it is another crop here, since a label may mean field corn and not sweet corn; that is said where it matters.
-fn plain_crop(name: &str) -> String {
+pub(crate) fn plain_crop(name: &str) -> String {
     let word = |word: &str| word.strip_suffix('s').unwrap_or(word).to_owned();
     name.to_lowercase().split_whitespace().map(word).collect::<Vec<_>>().join(" ")
 }

@@ -1,35 +1,168 @@
-//! Builds the loads of a pass: split, laid over the fields, measured, filled, and judged for rounding and agitation.
+//! Builds the loads of a pass: sized, laid over the fields, measured, filled, and judged for rounding and agitation.
 
 use super::card::rounding_words;
-use super::{Load, LoadItem, fill, measure, split};
+use super::sizing::{self, Portion, Problem, Sizing};
+use super::{Load, LoadItem, apart, carry, decided, fill, measure, split};
 use crate::farm::{Farm, Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
-use crate::label::{Bound, End};
+use crate::label::Bound;
 use crate::mix::line::PlannedLine;
 use crate::mix::order::Placed;
 use crate::plan::{Plan, PlannedField};
 use crate::quantity::number::show;
-use crate::quantity::{Amount, AmountPerArea, Area, CarrierRate, Quantity, Units, Volume};
+use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Quantity, Units, Volume};
 use crate::working::Working;
 
-/// The loads of a pass that has ground, a rig and a spray volume.
-#[allow(clippy::too_many_arguments)] // The walk's state, handed on.
+/// A pass to be loaded: the walk's state, handed on.
+pub(crate) struct Asked<'a> {
+    pub(crate) farm: &'a Farm,
+    pub(crate) pass_id: &'a Id,
+    pub(crate) pass: &'a Pass,
+    pub(crate) rig: &'a Rig,
+    pub(crate) carrier: CarrierRate,
+    pub(crate) fields: &'a [PlannedField],
+    /// What the ground takes.
+    pub(crate) spray: Volume,
+    pub(crate) lines: &'a [PlannedLine],
+    pub(crate) order: &'a [Placed],
+    pub(crate) bounds: &'a [Bound],
+}
+
+/// The loads of a pass that has ground, a rig and a spray volume, and how their sizes came about.
 pub(crate) fn build(
-    farm: &Farm,
-    pass_id: &Id,
-    pass: &Pass,
-    rig: &Rig,
-    carrier: CarrierRate,
-    fields: &[PlannedField],
-    spray: Volume,
-    lines: &[PlannedLine],
-    order: &[Placed],
-    bounds: &[Bound],
+    asked: &Asked,
     findings: &mut Vec<Finding>,
     workings: &mut Vec<Working>,
-) -> Vec<Load> {
-    let about_rig = || Subject::Rig(pass.rig.clone());
+) -> (Vec<Load>, Option<Sizing>) {
+    let Asked { farm, pass_id, pass, rig, carrier, lines, .. } = *asked;
     let units = farm.units;
+    let nothing = (Vec::new(), None);
+    let Some(fill) = fill(asked, findings) else { return nothing };
+    if !carry::judge_tank(farm, pass_id, pass, fill, findings) {
+        return nothing;
+    }
+    let carried = pass.in_tank.as_ref().map_or(Volume::ZERO, |in_tank| in_tank.volume.value());
+    let extra = pass.extra.as_ref().map_or(Volume::ZERO, AsTyped::value);
+    let takes = asked.spray + extra;
+    if let Some(in_tank) = &pass.in_tank
+        && !takes.exceeds(carried)
+    {
+        findings.push(carry::nothing_to_mix(farm, pass_id, in_tank, takes));
+        return nothing;
+    }
+    let stretches = apart::stretches(farm, pass, asked.fields, findings);
+    let laid = match decided::lay(asked, stretches, (carried, extra)) {
+        Ok((laid, said)) => {
+            findings.extend(said);
+            laid
+        }
+        Err(stop) => {
+            findings.push(stop);
+            return nothing;
+        }
+    };
+    let mark = sizing::mark_of(rig, fill, units);
+    let least = rig.least.as_ref().map(AsTyped::value);
+    let mut sizing = Sizing { aims: sizing::aims_in(&farm.aims), stretches: Vec::new() };
+    let mut loads: Vec<Load> = Vec::new();
+    let mut rests: Option<Vec<Portion>> = None;
+    let mut unroomy = false;
+    let count = laid.len();
+    for (at, stretch) in laid.into_iter().enumerate() {
+        let ids: Vec<Id> = stretch.fields.iter().map(|(id, _)| id.clone()).collect();
+        let mut portions: Vec<Portion> =
+            lines.iter().filter_map(|line| Portion::of(farm, line, asked.bounds, &ids)).collect();
+        // Each stretch finds the containers as the one before leaves them.
+        for (portion, before) in portions.iter_mut().zip(rests.iter().flatten()) {
+            portion.stand_as(before);
+        }
+        let last = at + 1 == count;
+        let tank = |load: usize| if loads.is_empty() && load == 0 { carried } else { Volume::ZERO };
+        let mut fillings: Vec<(Volume, Volume)> = stretch.decided.clone();
+        let mut poured = portions.clone();
+        for (load, (volume, _)) in fillings.iter().enumerate() {
+            for portion in &mut poured {
+                portion.pour_for(*volume - tank(load), carrier);
+            }
+        }
+        if stretch.open.exceeds(Volume::ZERO) {
+            let problem = Problem {
+                volume: stretch.open,
+                carried: tank(fillings.len()),
+                extra: if last { extra } else { Volume::ZERO },
+                fill,
+                mark: mark.0,
+                least,
+                tops_up: last,
+                carrier,
+                portions: poured.clone(),
+            };
+            let before: Vec<Volume> =
+                loads.iter().map(|load| load.volume).chain(fillings.iter().map(|(volume, _)| *volume)).collect();
+            let within =
+                sizing::Asked { farm, pass, aims: &sizing.aims, before: &before, fields: ids, alone: count == 1, last };
+            let Some(sized) = sizing::choose(&problem, within) else {
+                findings.push(no_way(asked, &problem));
+                return nothing;
+            };
+            let way = sized.chosen.way;
+            let volumes = way.volumes();
+            let end = volumes.len();
+            fillings.extend(
+                volumes
+                    .into_iter()
+                    .enumerate()
+                    .map(|(load, volume)| (volume, if load + 1 == end { way.left } else { Volume::ZERO })),
+            );
+            sizing.stretches.push(sized);
+        }
+        let areas: Vec<Area> =
+            fillings.iter().map(|(volume, left)| (*volume - *left).ground(carrier).unwrap_or(Area::ZERO)).collect();
+        let covered = split::over_fields(&areas, &stretch.fields);
+        for (((volume, left), area), fields) in fillings.into_iter().zip(areas).zip(covered) {
+            let carried = if loads.is_empty() { carried } else { Volume::ZERO };
+            let number = u32::try_from(loads.len() + 1).unwrap_or(u32::MAX);
+            let load = Load {
+                number,
+                volume,
+                carried,
+                left,
+                area,
+                fields,
+                water: volume - carried,
+                items: Vec::new(),
+                steps: Vec::new(),
+            };
+            let (load, fits) = filled(asked, load, &mut portions, findings);
+            unroomy |= !fits;
+            loads.push(load);
+        }
+        rests = Some(portions);
+    }
+    if unroomy {
+        findings.push(
+            Finding::stop(
+                Subject::Pass(pass_id.clone()),
+                "The products leave no room for water in the spray",
+                Basis::Arithmetic,
+            )
+            .hint("Raise the spray volume, or look at the rates."),
+        );
+    }
+    workings.push(number_working(asked, fill, (carried, extra), loads.len()));
+    workings.push(sizing::working(&sizing, farm, mark, least));
+    note_held_down(&loads, lines, findings);
+    judge_agitation(rig, &loads, units, &Subject::Rig(pass.rig.clone()), findings);
+    carry::judge_left(farm, (pass_id, pass), rig, &loads, findings);
+    work_of_first_load(&loads, lines, carrier, units, workings);
+    (loads, Some(sizing))
+}
+
+/// How far the tank is filled; a Stop where it does not hold that, or where the pass would take more loads than anyone fills.
+fn fill(asked: &Asked, findings: &mut Vec<Finding>) -> Option<Volume> {
+    let Asked { pass, rig, spray, .. } = *asked;
+    let units = asked.farm.units;
+    let about_rig = || Subject::Rig(pass.rig.clone());
     let fill = match &pass.fill_to {
         Some(fill) if fill.exceeds(rig.tank.value()) => {
             findings.push(
@@ -45,87 +178,86 @@ pub(crate) fn build(
                 )
                 .hint("Lower \"fill to\", or clear it to fill the tank."),
             );
-            return Vec::new();
+            return None;
         }
         Some(fill) => fill.value(),
         None => rig.tank.value(),
     };
-    let volumes = match split::split(spray, fill, pass.split) {
-        Ok(volumes) => volumes,
-        Err(count) => {
-            let text = if count.is_finite() {
-                format!(
-                    "{} of spray in fillings of {} would be {} loads",
-                    spray.show(units),
-                    fill.show(units),
-                    show(count, 0)
-                )
-            } else {
-                format!("The tank of {} holds nothing", rig.name)
-            };
-            findings.push(
-                Finding::stop(about_rig(), text, Basis::Arithmetic).hint("Look at the tank's volume in the shed."),
-            );
-            return Vec::new();
-        }
+    let text = match spray.ratio(fill) {
+        None => format!("The tank of {} holds nothing", rig.name),
+        Some(ratio) if ratio > split::MOST_LOADS => format!(
+            "{} of spray in fillings of {} would be {} loads",
+            spray.show(units),
+            fill.show(units),
+            show(ratio.ceil(), 0)
+        ),
+        Some(_) => return Some(fill),
     };
-    workings.push(
-        Working::new("Number of loads")
-            .step(
-                format!("{} ÷ {}", spray.show(units), fill.show(units)),
-                show(spray.ratio(fill).unwrap_or_default(), 3),
-            )
-            .step("loads", volumes.len().to_string()),
+    findings.push(Finding::stop(about_rig(), text, Basis::Arithmetic).hint("Look at the tank's volume in the shed."));
+    None
+}
+
+/// Where what is in the tank and what is to be left over fit no loads.
+fn no_way(asked: &Asked, problem: &Problem) -> Finding {
+    let units = asked.farm.units;
+    let text = format!(
+        "{} of spray, of which {} are to be left over and {} are in the tank already, cannot be laid out in loads of {}",
+        problem.volume.show(units),
+        problem.extra.show(units),
+        problem.carried.show(units),
+        problem.fill.show(units)
     );
-    let areas: Vec<Area> = volumes.iter().map(|volume| volume.ground(carrier).unwrap_or(Area::ZERO)).collect();
-    let ground: Vec<(Id, Area)> = fields.iter().map(|field| (field.field.clone(), field.area)).collect();
-    let covered = split::over_fields(&areas, &ground);
-    let mut loads = Vec::with_capacity(volumes.len());
-    let mut unroomy = false;
-    for (at, ((volume, area), fields)) in volumes.iter().zip(&areas).zip(covered).enumerate() {
-        let number = u32::try_from(at + 1).unwrap_or(u32::MAX);
-        let mut items = Vec::with_capacity(lines.len());
-        for line in lines {
-            let Some(product) = farm.products.get(&line.product) else { continue };
-            let here = |end| {
-                bounds
-                    .iter()
-                    .filter(move |bound| bound.end == end && bound.product == line.product)
-                    .filter(|bound| fields.iter().any(|(id, _)| *id == bound.field))
-                    .map(|bound| bound.amount)
-            };
-            let least = here(End::Least).reduce(AmountPerArea::larger).map(|least| least.over(*area));
-            let most = here(End::Most).reduce(AmountPerArea::smaller).map(|most| most.over(*area));
-            let exact = line.per_area.over(*area);
-            let measured = measure::measure(exact, (least, most), product, &farm.measuring, units);
-            judge_rounding(&measured, line, number, units, measure::step(product, &farm.measuring, units), findings);
-            items.push(LoadItem { product: line.product.clone(), number: line.number, measured });
-        }
-        let liquids: Volume = items
-            .iter()
-            .map(|item| match item.measured.exact {
-                Amount::Volume(volume) => volume,
-                Amount::Mass(_) => Volume::ZERO,
-            })
-            .sum();
-        let (steps, fits) = fill::steps(*volume, &items, order, units);
-        unroomy |= !fits;
-        loads.push(Load { number, volume: *volume, area: *area, fields, water: *volume - liquids, items, steps });
+    Finding::stop(Subject::Pass(asked.pass_id.clone()), text, Basis::Arithmetic)
+        .hint("Mix less beyond the ground, or look at what is in the tank.")
+}
+
+/// A load with its products and steps, and whether they find room in it.
+fn filled(asked: &Asked, mut load: Load, portions: &mut [Portion], findings: &mut Vec<Finding>) -> (Load, bool) {
+    let Asked { farm, carrier, lines, .. } = *asked;
+    let units = farm.units;
+    let new = load.volume - load.carried;
+    let ground = new.ground(carrier).filter(|_| new.exceeds(load.volume * 1e-9));
+    for line in lines {
+        let (Some(product), Some(ground)) = (farm.products.get(&line.product), ground) else { continue };
+        let Some(portion) = portions.iter_mut().find(|portion| portion.product == line.product) else { continue };
+        let exact = line.per_area.over(ground);
+        let measured = measure::measure(exact, portion.bounds(new, carrier), product, &farm.measuring, units);
+        let step = measure::step(product, &farm.measuring, units);
+        judge_rounding(&measured, line, load.number, units, step, findings);
+        portion.pour(measured.amount);
+        load.items.push(LoadItem { product: line.product.clone(), number: line.number, measured });
     }
-    if unroomy {
-        findings.push(
-            Finding::stop(
-                Subject::Pass(pass_id.clone()),
-                "The products leave no room for water in the spray",
-                Basis::Arithmetic,
-            )
-            .hint("Raise the spray volume, or look at the rates."),
+    let liquids: Volume = load
+        .items
+        .iter()
+        .map(|item| match item.measured.exact {
+            Amount::Volume(volume) => volume,
+            Amount::Mass(_) => Volume::ZERO,
+        })
+        .sum();
+    load.water = new - liquids;
+    let (steps, fits) = fill::steps(load.volume, load.carried, &load.items, asked.order, units);
+    load.steps = steps;
+    (load, fits)
+}
+
+fn number_working(asked: &Asked, fill: Volume, (carried, extra): (Volume, Volume), count: usize) -> Working {
+    let units = asked.farm.units;
+    let mut working = Working::new("Number of loads");
+    let mut volume = asked.spray;
+    if !extra.is_zero() {
+        volume = volume + extra;
+        working = working.step(
+            format!("{} for the ground + {} beyond it", asked.spray.show(units), extra.show(units)),
+            volume.show(units),
         );
     }
-    note_held_down(&loads, lines, findings);
-    judge_agitation(rig, &loads, units, &about_rig(), findings);
-    work_of_first_load(&loads, lines, carrier, units, workings);
-    loads
+    if !carried.is_zero() {
+        working = working.step("of it in the tank already", carried.show(units));
+    }
+    working
+        .step(format!("{} ÷ {}", volume.show(units), fill.show(units)), show(volume.ratio(fill).unwrap_or_default(), 3))
+        .step("loads", count.to_string())
 }
 
 fn judge_rounding(
@@ -234,8 +366,15 @@ pub fn working_of(plan: &Plan, load: u32, product: &str, units: Units) -> Option
 }
 
 fn amount_working(load: &Load, item: &LoadItem, line: &PlannedLine, carrier: CarrierRate, units: Units) -> Working {
-    Working::new(format!("{} in load {}", line.name, load.number))
-        .step(format!("{} ÷ {}", load.volume.show(units), carrier.show(units)), load.area.show(units))
+    let new = load.new_spray();
+    let ground = new.ground(carrier).unwrap_or(Area::ZERO);
+    let mut working = Working::new(format!("{} in load {}", line.name, load.number));
+    if !load.carried.is_zero() {
+        let what = format!("{} − {} in the tank already", load.volume.show(units), load.carried.show(units));
+        working = working.step(what, new.show(units));
+    }
+    working
+        .step(format!("{} ÷ {}", new.show(units), carrier.show(units)), ground.show(units))
         .step(format!("× {}", line.per_area.show(units)), item.measured.exact.show(units))
         .step("to the measuring step", item.measured.text.clone())
         .step("rounding", rounding_words(item.measured.rounding))

@@ -3,7 +3,7 @@
 use jiff::civil::{Date, Weekday};
 
 use super::gauge::gauge;
-use super::{FillStep, Load, day_limits};
+use super::{FillStep, Load, day_limits, short};
 use crate::farm::card::{CardContent, CardField, CardStep};
 use crate::farm::label::Says;
 use crate::farm::{CarrierKind, Farm, Field, Id, Pass, Product, Rig};
@@ -48,6 +48,13 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         .iter()
         .enumerate()
         .filter_map(|(at, step)| match step {
+            FillStep::InTank { to } => Some(CardStep {
+                number: None,
+                what: "In the tank already".to_owned(),
+                hint: "agitator on".to_owned(),
+                amount: to.show(units),
+                detail: "of this mix".to_owned(),
+            }),
             FillStep::Water { to } => Some(CardStep {
                 number: None,
                 what: pass.carrier_kind.on_card().to_owned(),
@@ -113,6 +120,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         limits: day_limits::of_load(farm, plan, pass, load),
         blanks: BLANKS.map(str::to_owned).to_vec(),
         steps,
+        short: short::rows(farm, plan, load),
         gauge: gauge(load, &plan.names, pass.carrier_kind, rig.tank.value(), units),
         wear: said(farm, pass, &products, |says| match says {
             Says::Wear { what } => Some(what.clone()),

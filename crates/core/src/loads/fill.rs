@@ -1,4 +1,4 @@
-//! The order of work at the tank: water to a mark, product, water, product, water to the end.
+//! The order of work at the tank: what is in it already, water to a mark, product, water, product, water to the end.
 
 use super::LoadItem;
 use crate::mix::order::Placed;
@@ -7,6 +7,11 @@ use crate::quantity::{Amount, Units, Volume};
 /// One thing to do while filling.
 #[derive(Clone, Debug, PartialEq)]
 pub enum FillStep {
+    /// Spray of this mix is in the tank already; the sight gauge reads this.
+    InTank {
+        /// The mark.
+        to: Volume,
+    },
     /// Run water in until the sight gauge reads this.
     Water {
         /// The mark.
@@ -27,16 +32,25 @@ pub enum FillStep {
 ///
 /// A water mark is brought down to one that can be read, never so low that a product goes into an empty tank, and never so
 /// high that the products still to come pass the end mark.
-pub(crate) fn steps(volume: Volume, items: &[LoadItem], order: &[Placed], units: Units) -> (Vec<FillStep>, bool) {
+pub(crate) fn steps(
+    volume: Volume,
+    carried: Volume,
+    items: &[LoadItem],
+    order: &[Placed],
+    units: Units,
+) -> (Vec<FillStep>, bool) {
     let liquid = |item: &LoadItem| match item.measured.amount {
         Amount::Volume(liquid) => liquid,
         Amount::Mass(_) => Volume::ZERO,
     };
     let mut to_come: Volume = items.iter().map(liquid).sum();
     // Some water must come first, or a product would go into an empty tank.
-    let fits = volume.exceeds(to_come);
+    let fits = items.is_empty() || (volume - carried).exceeds(to_come);
     let mut steps = Vec::new();
-    let mut level = Volume::ZERO;
+    let mut level = carried;
+    if !carried.is_zero() {
+        steps.push(FillStep::InTank { to: carried });
+    }
     for (item, (load_item, placed)) in items.iter().zip(order).enumerate() {
         let room = (volume - to_come).max(Volume::ZERO);
         let mark = readable_mark(volume * placed.full_before.clamp(0.0, 1.0), volume, units).min(room);
@@ -58,6 +72,12 @@ pub(crate) fn steps(volume: Volume, items: &[LoadItem], order: &[Placed], units:
 
 /// The mark at or below a volume that a person can read on a sight gauge or a meter, for a load of a size.
 fn readable_mark(mark: Volume, load: Volume, units: Units) -> Volume {
+    let Some(step) = readable_step(load, units) else { return mark };
+    mark.ratio(step).map_or(mark, |marks| step * (marks + 1e-9).floor())
+}
+
+/// How far the marks lie apart that a person can read, for a load of a size; `None` where it is too small for any.
+pub(super) fn readable_step(load: Volume, units: Units) -> Option<Volume> {
     let (unit, size) = match units {
         Units::Metric => (Volume::from_litres(1.0), load.to_litres()),
         Units::UsCustomary => (Volume::from_us_gallons(1.0), load.to_us_gallons()),
@@ -68,8 +88,7 @@ fn readable_mark(mark: Volume, load: Volume, units: Units) -> Volume {
         size if size >= 200.0 => 5.0,
         size if size >= 20.0 => 1.0,
         size if size >= 1.0 => 0.1,
-        _ => return mark,
+        _ => return None,
     };
-    let step = unit * step;
-    mark.ratio(step).map_or(mark, |marks| step * (marks + 1e-9).floor())
+    Some(unit * step)
 }

@@ -13,6 +13,18 @@ pub fn gauge(load: &Load, names: &[PlannedName], carrier: CarrierKind, tank: Vol
     let mut level = 0.0;
     for step in &load.steps {
         match step {
+            FillStep::InTank { to } => {
+                let (top, label) = (height(*to), to.show(units));
+                gauge.layers.push(Layer {
+                    number: None,
+                    label: format!("in the tank already {label}"),
+                    amount: String::new(),
+                    from: level,
+                    to: top,
+                });
+                gauge.marks.push(Mark { at: top, label });
+                level = top;
+            }
             FillStep::Water { to } => {
                 let top = height(*to);
                 gauge.layers.push(Layer {

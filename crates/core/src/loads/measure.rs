@@ -41,24 +41,12 @@ pub fn step(product: &Product, farm: &Measuring, units: Units) -> Amount {
 /// one that does not pass a most.
 pub fn measure(
     exact: Amount,
-    (least, most): (Option<Amount>, Option<Amount>),
+    bounds: (Option<Amount>, Option<Amount>),
     product: &Product,
     farm: &Measuring,
     units: Units,
 ) -> Measured {
-    let step = step(product, farm, units);
-    let (amount, held_down) = match exact.ratio(step) {
-        // A step of nothing means "to the drop".
-        None => (exact, false),
-        Some(marks) => {
-            // A part in 10⁹ is arithmetic, not spray.
-            let least = least.and_then(|least| least.ratio(step)).map_or(0.0, |marks| (marks * (1.0 - 1e-9)).ceil());
-            let most =
-                most.and_then(|most| most.ratio(step)).map_or(f64::INFINITY, |marks| (marks * (1.0 + 1e-9)).floor());
-            let wanted = marks.round().max(least);
-            (step.times(wanted.min(most)), wanted > most)
-        }
-    };
+    let (amount, held_down) = to_mark(exact, bounds, step(product, farm, units));
     let rounding = amount.ratio(exact).map_or(0.0, |ratio| ratio - 1.0);
     Measured {
         exact,
@@ -68,6 +56,17 @@ pub fn measure(
         rounding,
         held_down,
     }
+}
+
+/// The mark that an exact amount is measured to, and whether a most held it down; without words, so that many can be tried.
+pub(crate) fn to_mark(exact: Amount, (least, most): (Option<Amount>, Option<Amount>), step: Amount) -> (Amount, bool) {
+    // A step of nothing means "to the drop".
+    let Some(marks) = exact.ratio(step) else { return (exact, false) };
+    // A part in 10⁹ is arithmetic, not spray.
+    let least = least.and_then(|least| least.ratio(step)).map_or(0.0, |marks| (marks * (1.0 - 1e-9)).ceil());
+    let most = most.and_then(|most| most.ratio(step)).map_or(f64::INFINITY, |marks| (marks * (1.0 + 1e-9)).floor());
+    let wanted = marks.round().max(least);
+    (step.times(wanted.min(most)), wanted > most)
 }
 
 /// Whole containers of the first size that fits, and the rest.

@@ -8,6 +8,7 @@
 
 use indexmap::IndexMap;
 
+use super::carry::same_spray;
 use crate::farm::{Farm, Id, InTank, Line, Pass};
 use crate::plan::Plan;
 use crate::quantity::{Area, AsTyped, CarrierRate, Quantity, Units, Volume};
@@ -253,27 +254,12 @@ pub fn carry_into(farm: &Farm, plan: &Plan, change: &Change, other: &str) -> Res
 }
 
 /// Passes of the same rig that are not sprayed yet and could take what is left in the tank, since they go out with the same
-/// spray: the same products at the same rates in the same volume over ground.
+/// spray: the same products in the same strength.
 pub fn takers<'a>(farm: &'a Farm, pass_id: &str) -> Vec<(&'a Id, &'a Pass)> {
     let Some(pass) = farm.passes.get(pass_id) else { return Vec::new() };
     farm.passes
         .iter()
         .filter(|(id, other)| *id != pass_id && other.date >= pass.date && !farm.is_recorded(id))
-        .filter(|(_, other)| other.rig == pass.rig && same_spray(pass, other))
+        .filter(|(_, other)| other.rig == pass.rig && same_spray(farm, pass, other))
         .collect()
-}
-
-/// Whether two passes go out with the same spray.
-pub fn same_spray(a: &Pass, b: &Pass) -> bool {
-    let value = |pass: &Pass| pass.carrier.as_ref().map(AsTyped::value);
-    let line = |line: &Line| {
-        let typed = |rate: &Option<AsTyped<crate::quantity::Rate>>| rate.as_ref().map(AsTyped::value);
-        (line.product.clone(), line.rate.value(), typed(&line.at_least), typed(&line.at_most))
-    };
-    value(a).is_some()
-        && value(a) == value(b)
-        && a.carrier_kind == b.carrier_kind
-        && a.water == b.water
-        && a.mix.len() == b.mix.len()
-        && a.mix.iter().map(line).all(|one| b.mix.iter().map(line).any(|other| one == other))
 }

@@ -1,46 +1,10 @@
-//! Splits a spray volume into loads.
+//! Lays loads over fields.
 
-use crate::farm::{Id, LoadSplit};
-use crate::quantity::{Area, Volume};
+use crate::farm::Id;
+use crate::quantity::Area;
 
 /// More loads than anyone fills in a day: a slip in the tank's size.
 pub const MOST_LOADS: f64 = 500.0;
-
-/// Splits a spray volume into loads that fit a tank.
-///
-/// A remainder below one part in 10⁹ of a tank is arithmetic, not spray: 6,000 gal in a 1,200 gal tank are five loads,
-/// not five and an empty one. The loads always add up to the volume.
-///
-/// # Errors
-/// The number of loads it would take, where that is more than [`MOST_LOADS`] or the tank holds nothing.
-pub fn split(spray: Volume, tank: Volume, how: LoadSplit) -> Result<Vec<Volume>, f64> {
-    let Some(ratio) = spray.ratio(tank) else { return Err(f64::INFINITY) };
-    if ratio <= 0.0 {
-        return Ok(Vec::new());
-    }
-    if ratio > MOST_LOADS {
-        return Err(ratio.ceil());
-    }
-    let full = (ratio + 1e-9).floor();
-    let rest = spray - tank * full;
-    let has_rest = rest.exceeds(tank * 1e-9);
-    let count = if has_rest { full + 1.0 } else { full };
-    if has_rest && how == LoadSplit::FullTanks {
-        let mut loads = repeat(tank, full);
-        loads.push(rest);
-        return Ok(loads);
-    }
-    // Full tanks without a rest are shared out too, so that the last bits of arithmetic are not lost.
-    Ok(repeat(spray * (1.0 / count), count))
-}
-
-fn repeat(volume: Volume, count: f64) -> Vec<Volume> {
-    let mut loads = Vec::new();
-    while (loads.len() as f64) < count - 0.5 {
-        loads.push(volume);
-    }
-    loads
-}
 
 /// Lays loads over fields one after another: which ground each load covers.
 pub fn over_fields(loads: &[Area], fields: &[(Id, Area)]) -> Vec<Vec<(Id, Area)>> {
@@ -75,30 +39,8 @@ pub fn over_fields(loads: &[Area], fields: &[(Id, Area)]) -> Vec<Vec<(Id, Area)>
 
 #[cfg(test)]
 mod tests {
-    use super::{over_fields, split};
-    use crate::farm::LoadSplit;
-    use crate::quantity::{Area, Volume};
-
-    fn gallons(spray: f64, tank: f64, how: LoadSplit) -> Vec<f64> {
-        split(Volume::from_us_gallons(spray), Volume::from_us_gallons(tank), how)
-            .unwrap()
-            .into_iter()
-            .map(|volume| (volume.to_us_gallons() * 1e6).round() / 1e6)
-            .collect()
-    }
-
-    #[test]
-    fn no_empty_sixth_load() {
-        assert_eq!(gallons(400.0 * 15.0, 1200.0, LoadSplit::FullTanks), vec![1200.0; 5]);
-        assert_eq!(
-            gallons(430.0 * 15.0, 1200.0, LoadSplit::FullTanks),
-            [1200.0, 1200.0, 1200.0, 1200.0, 1200.0, 450.0]
-        );
-        assert_eq!(gallons(430.0 * 15.0, 1200.0, LoadSplit::EvenLoads), vec![1075.0; 6]);
-        assert!(gallons(0.0, 1200.0, LoadSplit::FullTanks).is_empty());
-        assert!(split(Volume::from_us_gallons(1.0), Volume::ZERO, LoadSplit::FullTanks).is_err());
-        assert!(split(Volume::from_us_gallons(1e6), Volume::from_us_gallons(1.0), LoadSplit::EvenLoads).is_err());
-    }
+    use super::over_fields;
+    use crate::quantity::Area;
 
     #[test]
     fn loads_run_over_field_borders_and_cover_all_ground() {

@@ -1,7 +1,7 @@
 //! How much ground a rig covers: spraying, filling, road.
 //!
 //! # Units
-//! The pass takes the time to spray, and for each load its volume ÷ the flow of the water, the rig's stop and so much for each
+//! The pass takes the time to spray, and for each load its new spray ÷ the flow of the water, the rig's stop and so much for each
 //! product, and the road ÷ the speed on the road. What is not typed counts as nothing and is named.
 
 use crate::day::road::{self, Place};
@@ -10,7 +10,7 @@ use crate::finding::{Basis, Finding, Subject};
 use crate::label::{listed, once};
 use crate::loads::Load;
 use crate::plan::PlannedField;
-use crate::quantity::{Area, AsTyped, Duration, Quantity, Units};
+use crate::quantity::{Area, AsTyped, Duration, Quantity, Units, Volume};
 use crate::working::Working;
 
 /// The time that a pass takes, as far as it can be told.
@@ -125,7 +125,11 @@ fn fills(farm: &Farm, pass: &Pass, rig: &Rig, loads: &[Load], lacks: &mut Vec<St
     loads
         .iter()
         .map(|load| {
-            let running = load.volume.to_cubic_metres() / flow.to_cubic_metres_per_second();
+            let new = load.new_spray();
+            if !new.exceeds(Volume::ZERO) {
+                return Duration::ZERO;
+            }
+            let running = new.to_cubic_metres() / flow.to_cubic_metres_per_second();
             let products = f64::from(u32::try_from(load.items.len()).unwrap_or(u32::MAX));
             Duration::from_seconds(running) + stop + addition * products
         })

@@ -50,14 +50,19 @@ pub fn from_plan(farm: &Farm, plan: &Plan) -> Option<Record> {
     })
 }
 
-/// What of a product all loads hold together, as measured.
+/// What of a product all loads put on the ground, as measured: with what was in the tank before, without what is left over.
 fn measured(plan: &Plan, line: &PlannedLine) -> Amount {
-    plan.loads
+    let beside: Volume = plan.loads.iter().map(|load| load.carried - load.left).sum();
+    let beside = plan.carrier.and_then(|carrier| beside.ground(carrier)).map(|ground| line.per_area.over(ground));
+    let mixed = plan
+        .loads
         .iter()
         .flat_map(|load| load.items.iter().filter(|item| item.product == line.product))
         .map(|item| item.measured.amount)
         .reduce(|sum, amount| sum.plus(amount).unwrap_or(sum))
-        .unwrap_or(line.demand)
+        .unwrap_or(line.demand);
+    // Without loads the demand is the whole of it.
+    beside.and_then(|beside| mixed.plus(beside)).unwrap_or(mixed)
 }
 
 /// A field as it is now, all of it that is sprayed.

@@ -107,7 +107,7 @@ pub struct LoadDose {
 /// where nothing is recommended.
 ///
 /// # Units
-/// dose in the spray × finished spray of the load; for a solution ÷ its content.
+/// dose in the spray × new spray of the load; for a solution ÷ its content.
 pub fn per_load(water: &WaterPlan, loads: &[Load], units: Units) -> (Vec<LoadDose>, Option<Working>) {
     let Some(choice) = &water.conditioner else { return (Vec::new(), None) };
     let salt = water.recommended;
@@ -135,8 +135,8 @@ pub fn per_load(water: &WaterPlan, loads: &[Load], units: Units) -> (Vec<LoadDos
     for load in loads {
         let dose = LoadDose {
             load: load.number,
-            salt: salt.map(|salt| salt * load.volume),
-            product: choice.per_spray.map(|dose| dose.over(load.volume)),
+            salt: salt.map(|salt| salt * load.new_spray()),
+            product: choice.per_spray.map(|dose| dose.over(load.new_spray())),
         };
         let amount = dose.product.or(dose.salt.map(Amount::Mass));
         if let Some(amount) = amount {
@@ -144,7 +144,7 @@ pub fn per_load(water: &WaterPlan, loads: &[Load], units: Units) -> (Vec<LoadDos
                 Amount::Mass(mass) => mass.show(units),
                 Amount::Volume(volume) => volume.show(units),
             };
-            working = working.step(format!("× {} of load {}", load.volume.show(units), load.number), amount);
+            working = working.step(format!("× {} of load {}", load.new_spray().show(units), load.number), amount);
         }
         doses.push(dose);
     }

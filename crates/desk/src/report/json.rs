@@ -259,6 +259,8 @@ fn load(load: &Load) -> Value {
     json!({
         "number": load.number,
         "volume_l": load.volume.to_litres(),
+        "carried_l": load.carried.to_litres(),
+        "left_l": load.left.to_litres(),
         "area_m2": load.area.to_square_metres(),
         "water_l": load.water.to_litres(),
         "fields": load.fields.iter().map(|(id, area)| json!({ "id": id, "area_m2": area.to_square_metres() })).collect::<Vec<_>>(),
@@ -272,6 +274,7 @@ fn load(load: &Load) -> Value {
             Value::Object(object)
         }).collect::<Vec<_>>(),
         "steps": load.steps.iter().map(|step| match step {
+            FillStep::InTank { to } => json!({ "in_tank_l": to.to_litres() }),
             FillStep::Water { to } => json!({ "water_to_l": to.to_litres() }),
             FillStep::Product { item, .. } => json!({ "product": load.items.get(*item).map(|item| item.product.clone()) }),
         }).collect::<Vec<_>>(),

@@ -72,6 +72,9 @@ fn write(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
         )?;
         for step in &load.steps {
             match step {
+                FillStep::InTank { to } => {
+                    writeln!(out, "        {} of this mix are in the tank already", to.show(units))?;
+                }
                 FillStep::Water { to } => writeln!(out, "        {} to {}", pass.carrier_kind.name(), to.show(units))?,
                 FillStep::Product { item, .. } => {
                     if let Some(item) = load.items.get(*item) {

@@ -76,6 +76,9 @@ fn form(ui: &mut Ui, field: &mut Field, farm: &Farm) {
     boxes::row(ui, "variety and traits", |ui| {
         boxes::text(ui, "Variety and traits", &mut field.variety, 320.0);
     });
+    boxes::row(ui, "owner", |ui| {
+        boxes::text(ui, "Owner", &mut field.owner, 320.0);
+    });
     boxes::row(ui, "planted", |ui| boxes::date_or_none(ui, "Day of planting", &mut field.planted, look::BOX));
     boxes::row(ui, "harvest or grazing from", |ui| {
         boxes::date_or_none(ui, "Expected day of harvest", &mut field.harvest, look::BOX);

@@ -2,8 +2,8 @@
 
 use egui::{Label, Ui};
 use jiff::civil::Date;
-use tankard_core::farm::{Farm, Measuring, Paper, Place, Practice};
-use tankard_core::quantity::{AsTyped, Quantity, Units};
+use tankard_core::farm::{Aim, Apart, Farm, Measuring, Paper, Place, Practice};
+use tankard_core::quantity::{Area, AsTyped, Quantity, Units};
 use tankard_core::weather::practice::{source, usual, why};
 use tankard_core::weather::sun;
 
@@ -22,6 +22,9 @@ struct House {
     measuring: Measuring,
     emergency: String,
     practice: Practice,
+    aims: Vec<Aim>,
+    apart: Option<Vec<Apart>>,
+    short_step: Option<AsTyped<Area>>,
 }
 
 impl House {
@@ -35,6 +38,9 @@ impl House {
             measuring: farm.measuring.clone(),
             emergency: farm.emergency.join("\n"),
             practice: farm.practice.clone(),
+            aims: farm.aims.clone(),
+            apart: farm.apart.clone(),
+            short_step: farm.short_step.clone(),
         }
     }
 
@@ -46,6 +52,9 @@ impl House {
         farm.paper = self.paper;
         farm.measuring = self.measuring;
         farm.practice = self.practice;
+        farm.aims = self.aims;
+        farm.apart = self.apart;
+        farm.short_step = self.short_step;
         farm.emergency = if self.emergency.is_empty() {
             Vec::new()
         } else {
@@ -126,6 +135,7 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
         let usual = Measuring::default().dry(house.units).show(house.units);
         boxes::quantity_hinted(ui, "finest mark for dry products", &mut house.measuring.dry, 120.0, &usual);
     });
+    loads(ui, &mut house);
     section(ui, "Place");
     line(ui, "latitude, longitude", |ui| {
         boxes::text_or_empty(ui, "latitude", &mut house.place.latitude, 100.0, "41.2");
@@ -162,6 +172,51 @@ fn misplaced(place: &Place, today: Date) -> Option<String> {
         Err(problem) => Some(format!("{problem}.")),
         Ok(_) => sun::misfit(place, today).map(|misfit| format!("{}. {}", misfit.text, misfit.hint)),
     }
+}
+
+/// What sizes of loads aim at, what keeps fields from sharing one, and the rows for less ground on the cards.
+fn loads(ui: &mut Ui, house: &mut House) {
+    section(ui, "Sizes of loads");
+    word(
+        ui,
+        "What comes first weighs more than all that follows it. It holds for passes whose loads are sized by these aims.",
+    );
+    let mut order = tankard_core::loads::sizing::aims_in(&house.aims);
+    let mut swap = None;
+    for (at, aim) in order.iter().enumerate() {
+        line(ui, &(at + 1).to_string(), |ui| {
+            for (sign, spoken, other) in [("↑", "Move up", at.checked_sub(1)), ("↓", "Move down", Some(at + 1))] {
+                let there = other.filter(|other| *other < order.len());
+                let button = egui::Button::new(sign).small();
+                let response = ui.add_enabled(there.is_some(), button);
+                if response.accessible_name(format!("{spoken}: {}", aim.name())).clicked() {
+                    swap = there.map(|other| (at, other));
+                }
+            }
+            ui.label(aim.name());
+        });
+    }
+    if let Some((one, other)) = swap {
+        order.swap(one, other);
+        // The usual order needs no words in the file.
+        house.aims = if order == Aim::ALL { Vec::new() } else { order };
+    }
+    section(ui, "Fields that share no load");
+    word(ui, "Two fields one after the other are sprayed from different loads where they differ in what is ticked.");
+    let mut apart = house.apart.clone().unwrap_or_else(|| Apart::ALL.to_vec());
+    for rule in Apart::ALL {
+        let mut holds = apart.contains(&rule);
+        if ui.checkbox(&mut holds, rule.name()).changed() {
+            apart =
+                Apart::ALL.into_iter().filter(|one| if *one == rule { holds } else { apart.contains(one) }).collect();
+        }
+    }
+    house.apart = (apart != Apart::ALL).then_some(apart);
+    section(ui, "Less ground than planned");
+    line(ui, "rows on the card every", |ui| {
+        boxes::quantity_hinted(ui, "rows on the card every", &mut house.short_step, 120.0, "so that they fit");
+        word(ui, "of ground");
+    });
 }
 
 /// What a usual limit is called, and its name in the table.

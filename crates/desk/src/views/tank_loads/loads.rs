@@ -1,7 +1,9 @@
 //! The loads of a pass: how it is split, and each load to choose from.
 
 use egui::{Sense, Stroke, StrokeKind, Ui, Vec2};
-use tankard_core::farm::LoadSplit;
+use tankard_core::farm::{Farm, InTank, LoadSplit, Pass};
+use tankard_core::loads::Sizing;
+use tankard_core::loads::sizing::{Choice, typed};
 use tankard_core::plan::Plan;
 use tankard_core::quantity::Quantity;
 
@@ -35,6 +37,8 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
                 boxes::quantity_hinted(ui, "Fill the tank to", &mut pass.fill_to, 84.0, "its mark");
                 ui.label(look::soft(ui, "fill to"));
                 ui.add_space(8.0);
+                ui.selectable_value(&mut pass.split, LoadSplit::ByAims, "by your aims")
+                    .on_hover_text("Their order is set in the shed, on the page Farm.");
                 ui.selectable_value(&mut pass.split, LoadSplit::EvenLoads, "even loads");
                 ui.selectable_value(&mut pass.split, LoadSplit::FullTanks, "full tanks, then a rest");
             });
@@ -49,6 +53,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
                 boxes::quantity_hinted(ui, "Fill the tank to", &mut pass.fill_to, 84.0, "its mark");
             });
         }
+        beside(ui, desk.document.farm(), id, &mut pass, plan);
         if plan.loads.is_empty() {
             lists::empty(ui, "The loads appear when the pass has fields, a rig and a spray volume.");
         }
@@ -69,12 +74,88 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
                 }
             }
         });
+        others(ui, desk.document.farm(), &mut pass, plan);
     });
     if pass != before {
         desk.document.edit(|farm| {
             farm.passes.insert(id.to_owned(), pass);
         });
     }
+}
+
+/// What is in the tank already, what is mixed beyond the ground, and the loads that are decided by hand.
+fn beside(ui: &mut Ui, farm: &Farm, id: &str, pass: &mut Pass, plan: &Plan) {
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing.x = 6.0;
+        ui.label(look::soft(ui, "in the tank already"));
+        let mut volume = pass.in_tank.as_ref().map(|in_tank| in_tank.volume.clone());
+        boxes::quantity_hinted(ui, "In the tank already", &mut volume, 76.0, "nothing");
+        let from = pass.in_tank.take().map(|in_tank| in_tank.from).unwrap_or_default();
+        pass.in_tank = volume.map(|volume| InTank { volume, from });
+        if let Some(in_tank) = &mut pass.in_tank {
+            let all: Vec<String> = std::iter::once(String::new()).chain(farm.passes.keys().cloned()).collect();
+            let say = |from: &String| match farm.passes.get(from) {
+                Some(_) if from == id => "this pass".to_owned(),
+                Some(other) => other.name.clone(),
+                None => "mixed elsewhere".to_owned(),
+            };
+            boxes::choice(ui, "The pass that it was mixed for", &mut in_tank.from, &all, say, 150.0);
+        }
+        ui.add_space(8.0);
+        ui.label(look::soft(ui, "beyond the ground"));
+        boxes::quantity_hinted(ui, "Mixed beyond the ground", &mut pass.extra, 76.0, "nothing");
+        ui.add_space(8.0);
+        let mut sizes = Vec::new();
+        for (at, size) in pass.sizes.drain(..).enumerate() {
+            ui.label(look::soft(ui, format!("load {}", at + 1)));
+            let mut size = Some(size);
+            boxes::quantity_or_none(ui, &format!("Load {} as decided", at + 1), &mut size, 76.0);
+            sizes.extend(size);
+        }
+        pass.sizes = sizes;
+        let next = plan.loads.get(pass.sizes.len());
+        if let Some(next) = next
+            && boxes::act(ui, &format!("Decide load {}", next.number)).clicked()
+        {
+            pass.sizes.push(typed(next.volume, farm.units));
+        }
+    });
+}
+
+/// Other ways to load the pass, with what each gains and costs.
+fn others(ui: &mut Ui, farm: &Farm, pass: &mut Pass, plan: &Plan) {
+    let Some(sizing) = &plan.sizing else { return };
+    let count: usize = sizing.stretches.iter().map(|stretch| stretch.others.len()).sum();
+    if count == 0 {
+        return;
+    }
+    let title = look::soft(ui, format!("Other sizes of loads ({count})"));
+    egui::CollapsingHeader::new(title).id_salt("other sizes").show(ui, |ui| {
+        for stretch in &sizing.stretches {
+            if sizing.stretches.len() > 1 {
+                let names = stretch.fields.iter().filter_map(|id| farm.fields.get(id));
+                let names: Vec<&str> = names.map(|field| field.name.as_str()).collect();
+                ui.label(look::strong(names.join(", ")));
+            }
+            ui.label(look::soft(ui, figures(&stretch.chosen, sizing, farm)));
+            for other in &stretch.others {
+                ui.horizontal_wrapped(|ui| {
+                    let take = boxes::act(ui, "Take").on_hover_text(figures(&other.choice, sizing, farm));
+                    if take.accessible_name(format!("Take {}", other.choice.words)).clicked() {
+                        other.take.into_pass(pass);
+                    }
+                    ui.label(&other.choice.words);
+                    ui.label(look::soft(ui, format!("{}: {}", other.label, other.trade)));
+                });
+            }
+        }
+    });
+}
+
+/// The figures of a way in the order of the aims.
+fn figures(choice: &Choice, sizing: &Sizing, farm: &Farm) -> String {
+    let words: Vec<String> = sizing.aims.iter().map(|aim| choice.figures.words(*aim, farm.units)).collect();
+    format!("{}: {}", choice.words, words.join(", "))
 }
 
 fn tile(ui: &mut Ui, number: u32, volume: &str, ground: &str, fields: &str, chosen: bool) -> bool {

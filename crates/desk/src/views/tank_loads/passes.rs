@@ -2,7 +2,7 @@
 
 use egui::{ScrollArea, Ui};
 use jiff::ToSpan;
-use tankard_core::farm::{Farm, Id, Pass};
+use tankard_core::farm::{Farm, Id, LoadSplit, Pass};
 use tankard_core::finding::Level;
 use tankard_core::loads::card::long_date;
 use tankard_core::quantity::Quantity;
@@ -91,6 +91,7 @@ fn add(desk: &mut Desk) {
     let tomorrow = desk.now().date().checked_add(1.day()).unwrap_or(desk.now().date());
     let last = farm.passes.values().max_by_key(|pass| pass.date);
     let mut pass = Pass::new("New pass", last.map_or(tomorrow, |last| last.date.max(tomorrow)));
+    pass.split = LoadSplit::ByAims;
     if let Some(last) = last {
         pass.rig.clone_from(&last.rig);
         pass.water.clone_from(&last.water);

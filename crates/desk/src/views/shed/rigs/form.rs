@@ -16,6 +16,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, rig: &mut Rig) {
         boxes::quantity(ui, "full to its mark", &mut rig.tank, 120.0);
         boxes::understood(ui, Some(&rig.tank), units);
     });
+    optional(ui, "finest mark", &mut rig.mark, units, "on the tank or the meter; loads are sized to it");
     optional(ui, "least that is stirred", &mut rig.least, units, "");
     section(ui, "Boom");
     optional(ui, "working width", &mut rig.boom, units, "");

@@ -1,0 +1,158 @@
+//! Loads whose size is decided by hand: laid first, in order, over the stretches of a pass.
+//!
+//! A decided load may run over a border that keeps fields apart; the two stretches are then one. So it is with what is in the
+//! tank before the first load where that reaches over a border.
+
+use super::apart::Stretch;
+use super::build::Asked;
+use crate::farm::Id;
+use crate::finding::{Basis, Finding, Subject};
+use crate::quantity::{Area, Quantity, Volume};
+
+/// A decided load that ends so near the end of its stretch ends there: what people type is rounded.
+const NEAR: f64 = 1e-6;
+
+/// A stretch with its decided loads.
+#[derive(Clone, Debug)]
+pub(super) struct Laid {
+    pub(super) fields: Stretch,
+    /// The decided loads: what the tank holds, and what is left of it after its ground.
+    pub(super) decided: Vec<(Volume, Volume)>,
+    /// What remains to be split; in the last stretch with what is to be left over.
+    pub(super) open: Volume,
+}
+
+impl Laid {
+    fn join(&mut self, next: Self) {
+        self.fields.extend(next.fields);
+        self.open = self.open + next.open;
+    }
+}
+
+/// Lays the decided loads over the stretches.
+///
+/// # Errors
+/// A Stop where a load cannot be.
+pub(super) fn lay(
+    asked: &Asked,
+    stretches: Vec<Stretch>,
+    (carried, extra): (Volume, Volume),
+) -> Result<(Vec<Laid>, Vec<Finding>), Finding> {
+    let (pass, units) = (asked.pass, asked.farm.units);
+    let mut said = Vec::new();
+    let alone = stretches.len() == 1;
+    let mut ahead = stretches.into_iter().map(|fields| {
+        let area: Area = fields.iter().map(|(_, area)| *area).sum();
+        // One stretch is the whole pass, to the last bit.
+        let open = if alone { asked.spray } else { asked.carrier * area };
+        Laid { fields, decided: Vec::new(), open }
+    });
+    let mut ahead: std::collections::VecDeque<Laid> = ahead.by_ref().collect();
+    if let Some(last) = ahead.back_mut() {
+        last.open = last.open + extra;
+    }
+    let Some(mut here) = ahead.pop_front() else { return Ok((Vec::new(), said)) };
+    while !here.open.exceeds(carried) {
+        let Some(next) = ahead.pop_front() else { break };
+        said.push(over_border(asked, "What is in the tank already", &here, &next));
+        here.join(next);
+    }
+    let mut done: Vec<Laid> = Vec::new();
+    let mut beyond = Volume::ZERO;
+    let mut number = 0;
+    for size in &pass.sizes {
+        let mut size = size.value();
+        number += 1;
+        check(asked, number, size, if number == 1 { carried } else { Volume::ZERO })?;
+        // Nothing but what is to be left over is still to be mixed.
+        let ground_is_done = |here: &Laid, ahead: usize| ahead == 0 && !(here.open - extra).exceeds(asked.spray * 1e-9);
+        if ground_is_done(&here, ahead.len()) {
+            beyond = beyond + size;
+            here.open = Volume::ZERO;
+            continue;
+        }
+        while size.exceeds(here.open * (1.0 + NEAR)) {
+            let Some(next) = ahead.pop_front() else { break };
+            said.push(over_border(asked, &format!("Load {number}, as decided,"), &here, &next));
+            here.join(next);
+        }
+        let last = ahead.is_empty();
+        let over = size - here.open;
+        if size.exceeds(here.open * (1.0 + NEAR)) {
+            beyond = beyond + over;
+            here.decided.push((size, over + extra));
+            here.open = Volume::ZERO;
+        } else if over.exceeds(size * -NEAR) {
+            size = here.open;
+            here.decided.push((size, if last { extra } else { Volume::ZERO }));
+            here.open = Volume::ZERO;
+        } else {
+            here.open = here.open - size;
+            let mut left = Volume::ZERO;
+            if ground_is_done(&here, ahead.len()) {
+                left = extra - here.open;
+                here.open = Volume::ZERO;
+            }
+            here.decided.push((size, left));
+        }
+        if here.open.is_zero()
+            && let Some(next) = ahead.pop_front()
+        {
+            done.push(std::mem::replace(&mut here, next));
+        }
+    }
+    done.push(here);
+    done.extend(ahead);
+    if beyond.exceeds(asked.spray * NEAR) {
+        said.push(
+            Finding::check(
+                Subject::Pass(asked.pass_id.clone()),
+                format!("The decided loads hold {} more than the pass takes", beyond.show(units)),
+                Basis::Arithmetic,
+            )
+            .hint("Lower the last of them, or take out those that are not needed."),
+        );
+    }
+    Ok((done, said))
+}
+
+/// Whether a decided load can be.
+fn check(asked: &Asked, number: u32, size: Volume, carried: Volume) -> Result<(), Finding> {
+    let (rig, units) = (asked.rig, asked.farm.units);
+    let stop = |text: String| {
+        Err(Finding::stop(Subject::Pass(asked.pass_id.clone()), text, Basis::Arithmetic)
+            .hint("Mend the decided loads of the pass."))
+    };
+    if size.exceeds(rig.tank.value()) {
+        return stop(format!(
+            "Load {number} is decided as {}; the tank of {} holds {}",
+            size.show(units),
+            rig.name,
+            rig.tank.show(units)
+        ));
+    }
+    if size.is_zero() {
+        return stop(format!("Load {number} is decided as nothing"));
+    }
+    if carried.exceeds(size) {
+        return stop(format!(
+            "Load {number} is decided as {}, but {} are in the tank already",
+            size.show(units),
+            carried.show(units)
+        ));
+    }
+    Ok(())
+}
+
+fn over_border(asked: &Asked, what: &str, here: &Laid, next: &Laid) -> Finding {
+    let name = |field: Option<&(Id, Area)>| {
+        field.and_then(|(id, _)| asked.farm.fields.get(id)).map_or("", |field| field.name.as_str())
+    };
+    let text = format!(
+        "{what} runs over from {} to {}, which are kept apart",
+        name(here.fields.last()),
+        name(next.fields.first())
+    );
+    Finding::check(Subject::Pass(asked.pass_id.clone()), text, Basis::Arithmetic)
+        .hint("Make sure that this is right on both fields.")
+}

@@ -1,0 +1,82 @@
+//! What a load shorter than planned takes: amounts for less ground, for the day on which the ground turns out smaller.
+
+use crate::farm::{Farm, ShortRow};
+use crate::loads::sizing::Portion;
+use crate::loads::{Load, measure};
+use crate::plan::Plan;
+use crate::quantity::{Area, AsTyped, Quantity, Units};
+
+/// Rows that a card has room for.
+const MOST_ROWS: f64 = 8.0;
+
+/// The rows for a load, from little ground to just below its own: at each step of the farm's
+/// ([`Farm::short_step`]), or where there would be more than eight rows, at a multiple of it; without one at 1, 2, 5, 10 and so on
+/// acres or hectares. Amounts are to the mark, within the tightest bounds of its fields, for spray that is all mixed anew. None
+/// for a load that holds spray already, or that is to leave some over.
+pub(super) fn rows(farm: &Farm, plan: &Plan, load: &Load) -> Vec<ShortRow> {
+    let Some(carrier) = plan.carrier else { return Vec::new() };
+    let units = farm.units;
+    let step = farm.short_step.as_ref().map(AsTyped::value).filter(|step| step.exceeds(Area::ZERO));
+    let Some(step) = step_for(load.area, step, units) else { return Vec::new() };
+    if !load.carried.is_zero() || !load.left.is_zero() {
+        return Vec::new();
+    }
+    let fields: Vec<_> = load.fields.iter().map(|(id, _)| id.clone()).collect();
+    let portions: Vec<Option<Portion>> =
+        plan.lines.iter().map(|line| Portion::of(farm, line, &plan.bounds, &fields)).collect();
+    let mut rows = Vec::new();
+    let mut ground = step;
+    while load.area.exceeds(ground) {
+        let spray = carrier * ground;
+        let amount = |at: usize| {
+            let line = plan.lines.get(at)?;
+            let (product, portion) = (farm.products.get(&line.product)?, portions.get(at)?.as_ref()?);
+            let exact = line.per_area.over(ground);
+            let bounds = portion.bounds(spray, carrier);
+            Some(measure::measure(exact, bounds, product, &farm.measuring, units).text)
+        };
+        rows.push(ShortRow {
+            ground: ground.show(units),
+            spray: spray.show(units),
+            amounts: (0..plan.lines.len()).map(|at| amount(at).unwrap_or_default()).collect(),
+        });
+        ground = ground + step;
+    }
+    rows
+}
+
+/// The step between rows: as set, or the finest of 1, 2, 5 and so on, that makes no more rows than there is room for.
+fn step_for(ground: Area, set: Option<Area>, units: Units) -> Option<Area> {
+    let finest = set.unwrap_or(match units {
+        Units::Metric => Area::from_hectares(0.01),
+        Units::UsCustomary | Units::Imperial => Area::from_acres(0.01),
+    });
+    let fits = |step: &Area| ground.ratio(*step).is_some_and(|rows| rows <= MOST_ROWS + 1.0);
+    let mut factors = [2.0, 2.5, 2.0].into_iter().cycle();
+    let mut step = finest;
+    // From a hundredth of an acre 40 steps reach farther than any farm.
+    for _ in 0..40 {
+        if fits(&step) {
+            return Some(step);
+        }
+        step = step * factors.next()?;
+    }
+    None
+}
+
+#[cfg(test)]
+mod tests {
+    use super::step_for;
+    use crate::quantity::{Area, Units};
+
+    #[test]
+    fn steps_are_round_and_rows_few() {
+        for (ground, step) in [(80.0, 10.0), (30.0, 5.0), (71.67, 10.0), (8.0, 1.0), (0.5, 0.1), (95.0, 20.0)] {
+            let found = step_for(Area::from_acres(ground), None, Units::UsCustomary).unwrap();
+            assert!((found.to_acres() - step).abs() < 1e-9, "{ground} ac: {}", found.to_acres());
+        }
+        let set = step_for(Area::from_acres(80.0), Some(Area::from_acres(4.0)), Units::UsCustomary).unwrap();
+        assert!((set.to_acres() - 20.0).abs() < 1e-9, "{}", set.to_acres());
+        assert!(step_for(Area::ZERO, None, Units::Metric).is_some());
+    }
+}

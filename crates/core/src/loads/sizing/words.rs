@@ -1,0 +1,119 @@
+//! The words of load sizes: the loads, their figures, and what is traded for what.
+
+use super::problem::Problem;
+use super::{Figures, Way};
+use crate::farm::{Aim, Farm};
+use crate::label::listed;
+use crate::quantity::number::show;
+use crate::quantity::{Quantity, Units, Volume};
+
+/// "5 loads of 1,200 gal and one of 450 gal".
+pub(super) fn loads(way: &Way, units: Units) -> String {
+    let even = way.count < 2 || way.alike.show(units) == way.last.show(units);
+    match (way.count, even) {
+        (1, _) => format!("1 load of {}", way.last.show(units)),
+        (count, true) => format!("{count} loads of {}", way.last.show(units)),
+        (2, false) => format!("one load of {} and one of {}", way.alike.show(units), way.last.show(units)),
+        (count, false) => {
+            format!("{} loads of {} and one of {}", count - 1, way.alike.show(units), way.last.show(units))
+        }
+    }
+}
+
+impl Figures {
+    /// A figure in words: "6 fillings".
+    pub fn words(&self, aim: Aim, units: Units) -> String {
+        let number = self.of(aim);
+        match aim {
+            Aim::Left => match number {
+                0 => "nothing left over".to_owned(),
+                left => format!("{} left over", millilitres(left).show(units)),
+            },
+            Aim::Agitation => match number {
+                0 => "no load too small to agitate".to_owned(),
+                small => format!("{} too small to agitate", counted(small, "load")),
+            },
+            Aim::Fills => counted(number, "filling"),
+            Aim::Opened => format!("{} opened", counted(number, "container")),
+            Aim::Measured => format!("{} to measure", counted(number, "amount")),
+            Aim::Rounding => format!("{} % from exact", percent(number)),
+        }
+    }
+}
+
+fn millilitres(number: i64) -> Volume {
+    Volume::from_litres(plain(number) / 1000.0)
+}
+
+/// Whole numbers far below the 53 bits that a float holds exactly.
+#[allow(clippy::cast_precision_loss)]
+const fn plain(number: i64) -> f64 {
+    number as f64
+}
+
+/// Millionths in per cent.
+fn percent(number: i64) -> String {
+    show(plain(number) / 1e4, 3)
+}
+
+/// "1 load", "3 loads".
+fn counted(number: i64, what: &str) -> String {
+    format!("{number} {what}{}", if number == 1 { "" } else { "s" })
+}
+
+/// "one more filling", "3 fewer fillings".
+fn more_or_less(by: i64, one: &str, many: &str) -> String {
+    match (by, by.abs()) {
+        (1, _) => format!("one more {one}"),
+        (_, 1) => format!("one {one} less"),
+        (more, number) => format!("{number} {} {many}", if more > 0 { "more" } else { "fewer" }),
+    }
+}
+
+/// What another way gains and what it costs against the chosen one.
+pub(super) fn trade(problem: &Problem, farm: &Farm, chosen: (&Way, Figures), other: (&Way, Figures)) -> String {
+    let (mut gains, mut costs) = (Vec::new(), Vec::new());
+    let mut says = |by: i64, text: String| if by < 0 { gains.push(text) } else { costs.push(text) };
+    for aim in Aim::ALL {
+        let by = other.1.of(aim) - chosen.1.of(aim);
+        let text = match aim {
+            Aim::Opened => {
+                for (by, text) in opened(problem, farm, chosen.0, other.0) {
+                    says(by, text);
+                }
+                continue;
+            }
+            _ if by == 0 => continue,
+            Aim::Left => {
+                let volume = millilitres(by.abs()).show(farm.units);
+                format!("{volume} {} left over", if by > 0 { "more" } else { "less" })
+            }
+            Aim::Agitation => format!("{} too small to agitate", more_or_less(by, "load", "loads")),
+            Aim::Fills => more_or_less(by, "filling", "fillings"),
+            Aim::Measured => more_or_less(by, "amount to measure", "amounts to measure"),
+            Aim::Rounding => {
+                format!("amounts {} % {} exact", percent(by.abs()), if by > 0 { "farther from" } else { "closer to" })
+            }
+        };
+        says(by, text);
+    }
+    let sentence = match (gains.is_empty(), costs.is_empty()) {
+        (true, true) => "nothing gained and nothing lost".to_owned(),
+        (false, true) => format!("{}, and nothing lost", listed(&gains)),
+        (true, false) => format!("{}, and nothing gained", listed(&costs)),
+        (false, false) => format!("{}, but {}", listed(&gains), listed(&costs)),
+    };
+    crate::words::capital(&sentence)
+}
+
+/// Containers by product, more or fewer: "one jug of Glyphosate 540 SL (demo) less to open".
+fn opened(problem: &Problem, farm: &Farm, chosen: &Way, other: &Way) -> Vec<(i64, String)> {
+    let before = problem.opened(chosen);
+    let texts = problem.opened(other).into_iter().zip(before).filter_map(|((id, now), (_, then))| {
+        let product = farm.products.get(id)?;
+        let kind = product.containers.first()?.kind;
+        let by = now - then;
+        (by != 0).then(|| (by, more_or_less(by, kind.name(1), kind.name(2)), &product.name))
+    });
+    texts.map(|(by, count, name)| (by, format!("{count} of {name} to open"))).collect()
+}

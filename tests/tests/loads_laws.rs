@@ -1,0 +1,461 @@
+//! Laws of loads that hold for every farm: balance, room, borders between fields, label limits, agitation.
+
+// A test stops where its ground is missing.
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
+
+use proptest::prelude::*;
+use tankard_core::farm::{
+    Aim, Apart, Container, ContainerKind, Farm, Field, Formulation, InTank, Line, LoadSplit, Pass, Product,
+    ProductKind, Rig, Says, Statement, Water,
+};
+use tankard_core::finding::Level;
+use tankard_core::loads::FillStep;
+use tankard_core::plan::{Plan, plan};
+use tankard_core::quantity::{Amount, AmountPerArea, AsTyped, Quantity, Volume};
+
+fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
+    AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
+}
+
+#[derive(Clone, Debug)]
+struct Case {
+    /// Area, crop, owner.
+    fields: Vec<(f64, bool, bool)>,
+    carrier: f64,
+    tank: f64,
+    least: Option<f64>,
+    mark: Option<f64>,
+    /// Shares of the tank.
+    extra: Option<f64>,
+    in_tank: Option<f64>,
+    sizes: Vec<f64>,
+    split: LoadSplit,
+    aims: Vec<Aim>,
+    ounces: f64,
+    /// Container in gallons, and what is left in the opened one.
+    container: Option<(f64, f64)>,
+    step: f64,
+}
+
+fn case() -> impl Strategy<Value = Case> {
+    let area = prop_oneof![1 => Just(0.0), 6 => 0.001..200.0_f64];
+    let split = prop_oneof![Just(LoadSplit::ByAims), Just(LoadSplit::FullTanks), Just(LoadSplit::EvenLoads)];
+    (
+        (prop::collection::vec((area, any::<bool>(), any::<bool>()), 1..6), 1.0..40.0_f64, 0.5..1500.0_f64),
+        (prop::option::of(0.01..0.9_f64), prop::option::of(0.001..0.3_f64)),
+        (prop::option::of(0.0..1.1_f64), prop::option::of(0.0..1.1_f64)),
+        prop_oneof![3 => Just(Vec::new()), 1 => prop::collection::vec(0.01..1.05_f64, 1..4)],
+        (split, Just(Aim::ALL.to_vec()).prop_shuffle()),
+        (0.0..64.0_f64, prop::option::of((0.1..3000.0_f64, 0.0..1.0_f64)), 0.01..64.0_f64),
+    )
+        .prop_map(|((fields, carrier, tank), (least, mark), (extra, in_tank), sizes, (split, aims), products)| {
+            Case {
+                fields,
+                carrier,
+                tank,
+                least,
+                mark,
+                extra,
+                in_tank,
+                sizes,
+                split,
+                aims,
+                ounces: products.0,
+                container: products.1,
+                step: products.2,
+            }
+        })
+}
+
+fn farm(case: &Case) -> Farm {
+    let mut farm = Farm::new("Law");
+    let mut pass = Pass::new("Law", "2031-06-12".parse().unwrap());
+    for (at, (area, crop, owner)) in case.fields.iter().enumerate() {
+        let id = format!("f{at}");
+        let mut field = Field::new(&id, typed(&format!("{area:.3} ac")));
+        if *crop { "corn" } else { "soybean" }.clone_into(&mut field.crop);
+        if *owner { "a neighbour" } else { "" }.clone_into(&mut field.owner);
+        farm.fields.insert(id.clone(), field);
+        pass.fields.push(id);
+    }
+    farm.waters.insert("w".to_owned(), Water { name: "w".to_owned(), ..Water::default() });
+    let mut rig = Rig::new("r", typed(&format!("{:.3} gal", case.tank)));
+    let share = |share: f64| typed::<Volume>(&format!("{:.4} gal", share * case.tank));
+    rig.least = case.least.map(share);
+    rig.mark = case.mark.map(share);
+    farm.rigs.insert("r".to_owned(), rig);
+    farm.measuring.liquid = Some(typed(&format!("{:.3} fl oz", case.step)));
+    farm.aims.clone_from(&case.aims);
+    let mut herbicide = Product::new("herbicide", ProductKind::Herbicide, Formulation::SL);
+    let most = Says::Rate { least: None, most: Some(typed(&format!("{:.4} fl oz/ac", case.ounces * 1.02))) };
+    herbicide.label.push(Statement::new(most, "page 1"));
+    if let Some((size, opened)) = case.container {
+        herbicide.containers.push(Container {
+            kind: ContainerKind::Tote,
+            size: typed(&format!("{size:.3} gal")),
+            full: 0,
+            opened: Some(typed(&format!("{:.4} gal", size * opened))),
+            lot: String::new(),
+        });
+    }
+    farm.products.insert("h".to_owned(), herbicide);
+    farm.products.insert("a".to_owned(), Product::new("sulfate", ProductKind::Conditioner, Formulation::SG));
+    pass.mix.push(Line::new("h", typed(&format!("{:.4} fl oz/ac", case.ounces))));
+    pass.mix.push(Line::new("a", typed("8.5 lb/100 gal")));
+    "w".clone_into(&mut pass.water);
+    "r".clone_into(&mut pass.rig);
+    pass.carrier = Some(typed(&format!("{:.3} gal/ac", case.carrier)));
+    pass.split = case.split;
+    pass.extra = case.extra.map(share);
+    pass.in_tank = case.in_tank.map(|part| InTank { volume: share(part), from: String::new() });
+    pass.sizes = case.sizes.iter().copied().map(share).collect();
+    farm.passes.insert("p".to_owned(), pass);
+    farm
+}
+
+fn planned(case: &Case) -> (Farm, Plan) {
+    let farm = farm(case);
+    let plan = plan(&farm, "p").unwrap();
+    (farm, plan)
+}
+
+/// Whether two figures agree to a part in 10⁹ of a whole.
+fn close(a: f64, b: f64, whole: f64) -> bool {
+    (a - b).abs() <= 1e-9 * whole.abs().max(1e-12)
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 600, failure_persistence: None, rng_seed: proptest::test_runner::RngSeed::Fixed(20_310_612), ..ProptestConfig::default() })]
+
+    #[test]
+    fn what_is_mixed_is_what_the_ground_takes_and_what_is_left(case in case()) {
+        let (farm, plan) = planned(&case);
+        if plan.loads.is_empty() {
+            let why = |text: &str| plan.findings.iter().any(|finding| finding.level >= Level::Check && finding.text.contains(text));
+            prop_assert!(["no ground", "in the tank already", "cannot be laid out", "is decided as", "would be"].into_iter().any(why),
+                "no loads and no word of it: {:?}", plan.findings);
+            return Ok(());
+        }
+        let litres = |pick: fn(&tankard_core::loads::Load) -> Volume| plan.loads.iter().map(pick).map(Volume::to_litres).sum::<f64>();
+        let (new, carried, left) = (litres(tankard_core::loads::Load::new_spray), litres(|load| load.carried), litres(|load| load.left));
+        let takes = plan.spray_volume.to_litres();
+        prop_assert!(close(new + carried, takes + left, takes + left), "{new} + {carried} = {takes} + {left}");
+        let in_tank = farm.passes["p"].in_tank.as_ref().map_or(0.0, |in_tank| in_tank.volume.to_litres());
+        prop_assert!(close(carried, in_tank, in_tank));
+        for load in &plan.loads[1..] {
+            prop_assert!(load.carried.is_zero());
+        }
+        for load in &plan.loads[..plan.loads.len() - 1] {
+            prop_assert!(load.left.is_zero());
+        }
+        for planned in &plan.fields {
+            let shares: f64 = plan.loads.iter().flat_map(|load| &load.fields).filter(|(id, _)| *id == planned.field)
+                .map(|(_, area)| area.to_square_metres()).sum();
+            prop_assert!(close(shares, planned.area.to_square_metres(), plan.area.to_square_metres()), "{}", planned.field);
+        }
+        // Each load holds its products for its new spray, exactly.
+        let line = &plan.lines.iter().find(|line| line.product == "h").unwrap();
+        for load in &plan.loads {
+            for item in load.items.iter().filter(|item| item.product == "h") {
+                let ground = load.new_spray().ground(plan.carrier.unwrap()).unwrap();
+                let ratio = line.per_area.over(ground).ratio(item.measured.exact).unwrap_or(1.0);
+                prop_assert!((ratio - 1.0).abs() < 1e-9);
+            }
+        }
+    }
+
+    #[test]
+    fn every_load_finds_room_and_ground(case in case()) {
+        let (_, plan) = planned(&case);
+        for load in &plan.loads {
+            prop_assert!(load.volume.to_us_gallons() <= case.tank * (1.0 + 1e-6) + 1e-3);
+            prop_assert!(load.area.to_square_metres() > 0.0 && !load.fields.is_empty());
+            prop_assert!(load.carried.to_litres() <= load.volume.to_litres() * (1.0 + 1e-9));
+            let level = load.steps.iter().fold(0.0_f64, |level, step| match step {
+                FillStep::InTank { to } | FillStep::Water { to } | FillStep::Product { to, .. } => level.max(to.to_litres()),
+            });
+            if !plan.findings.iter().any(|finding| finding.text.contains("no room for water")) {
+                prop_assert!(close(level, load.volume.to_litres(), load.volume.to_litres()));
+            }
+        }
+    }
+
+    #[test]
+    fn fields_that_are_kept_apart_never_share_a_load(case in case()) {
+        let (farm, plan) = planned(&case);
+        if plan.findings.iter().any(|finding| finding.text.contains("runs over from")) {
+            return Ok(());
+        }
+        for load in &plan.loads {
+            for pair in load.fields.windows(2) {
+                let (one, other) = (&farm.fields[&pair[0].0], &farm.fields[&pair[1].0]);
+                prop_assert_eq!((&one.crop, &one.owner), (&other.crop, &other.owner));
+            }
+        }
+    }
+
+    #[test]
+    fn no_measured_amount_passes_a_label(case in case()) {
+        let (_, plan) = planned(&case);
+        for load in &plan.loads {
+            let Some(ground) = load.new_spray().ground(plan.carrier.unwrap()) else { continue };
+            for item in load.items.iter().filter(|item| item.product == "h") {
+                let Some(AmountPerArea::Volume(rate)) = item.measured.amount.spread(ground) else { continue };
+                let most = case.ounces * 1.02;
+                prop_assert!(rate.to_us_fluid_ounces_per_acre() <= most * (1.0 + 1e-6) + 1e-4);
+            }
+        }
+    }
+
+    #[test]
+    fn agitation_reaches_in_every_load_where_it_comes_first(case in case()) {
+        let mut case = case;
+        (case.extra, case.in_tank, case.split) = (None, None, LoadSplit::ByAims);
+        case.sizes.clear();
+        // What a load holds too much does not go over a border.
+        case.fields.iter_mut().for_each(|(_, crop, owner)| (*crop, *owner) = (true, true));
+        case.aims = vec![Aim::Agitation];
+        let (farm, plan) = planned(&case);
+        let Some(least) = &farm.rigs["r"].least else { return Ok(()) };
+        for load in &plan.loads {
+            prop_assert!(!least.exceeds(load.volume), "{} below {}", load.volume.to_litres(), least.to_litres());
+        }
+    }
+
+    /// No way that is offered is better by the order of the aims than the one that they chose.
+    #[test]
+    fn nothing_offered_is_better_by_the_aims(case in case()) {
+        let (_, plan) = planned(&Case { split: LoadSplit::ByAims, ..case });
+        let Some(sizing) = &plan.sizing else { return Ok(()) };
+        let key = |figures: &tankard_core::loads::sizing::Figures| sizing.aims.iter().map(|aim| figures.of(*aim)).collect::<Vec<_>>();
+        for stretch in &sizing.stretches {
+            prop_assert!(stretch.looked_at > 0);
+            for other in &stretch.others {
+                prop_assert!(key(&other.choice.figures) >= key(&stretch.chosen.figures));
+                prop_assert!(!other.trade.is_empty());
+            }
+        }
+    }
+
+    /// Taking what is offered gives the loads that were offered.
+    #[test]
+    fn what_is_taken_is_what_comes(case in case()) {
+        let (farm, plan) = planned(&Case { sizes: Vec::new(), ..case });
+        for (stretch, other) in plan.sizing.iter().flat_map(|sizing| &sizing.stretches).flat_map(|s| s.others.iter().map(move |o| (s, o))) {
+            let mut taken = farm.clone();
+            other.take.into_pass(&mut taken.passes["p"]);
+            let again = tankard_core::plan::plan(&taken, "p").unwrap();
+            let from = stretch.first as usize - 1;
+            let wanted = other.choice.way.volumes();
+            let got: Vec<f64> = again.loads.iter().skip(from).take(wanted.len()).map(|load| load.volume.to_litres()).collect();
+            prop_assert_eq!(got.len(), wanted.len(), "{}: {:?}", other.label, again.findings);
+            for (got, wanted) in got.iter().zip(&wanted) {
+                let wanted = wanted.to_litres();
+                prop_assert!((got - wanted).abs() <= 1e-4 * wanted.max(0.1), "{}: {got} for {wanted}", other.label);
+            }
+        }
+    }
+}
+
+/// 430 acres at 15 gallons in a tank of 1,200, with jugs of 2.5 gallons at 32 fluid ounces an acre.
+fn plain() -> Farm {
+    let mut farm = Farm::new("Plain");
+    farm.fields.insert("f".to_owned(), Field::new("Mill field", typed("430 ac")));
+    let mut rig = Rig::new("Big boom", typed("1200 gal"));
+    rig.residual = Some(typed("10 gal"));
+    rig.mark = Some(typed("1 gal"));
+    farm.rigs.insert("r".to_owned(), rig);
+    let mut product = Product::new("Herbicide SL (demo)", ProductKind::Herbicide, Formulation::SL);
+    product.containers.push(Container {
+        kind: ContainerKind::Jug,
+        size: typed("2.5 gal"),
+        full: 40,
+        opened: None,
+        lot: String::new(),
+    });
+    farm.products.insert("h".to_owned(), product);
+    let mut pass = Pass::new("Corn, second post", "2031-06-12".parse().unwrap());
+    pass.fields.push("f".to_owned());
+    "r".clone_into(&mut pass.rig);
+    pass.carrier = Some(typed("15 gal/ac"));
+    pass.mix.push(Line::new("h", typed("32 fl oz/ac")));
+    farm.passes.insert("p".to_owned(), pass);
+    farm
+}
+
+fn gallons(plan: &Plan) -> Vec<f64> {
+    plan.loads.iter().map(|load| (load.volume.to_us_gallons() * 1e6).round() / 1e6).collect()
+}
+
+fn says<'a>(plan: &'a Plan, level: Level, text: &str) -> &'a tankard_core::finding::Finding {
+    plan.findings
+        .iter()
+        .find(|finding| finding.level == level && finding.text.contains(text))
+        .unwrap_or_else(|| panic!("{text} is not among {:?}", plan.findings))
+}
+
+#[test]
+fn full_tanks_even_loads_and_no_empty_sixth() {
+    let mut farm = plain();
+    assert_eq!(gallons(&plan(&farm, "p").unwrap()), [1200.0, 1200.0, 1200.0, 1200.0, 1200.0, 450.0]);
+    farm.passes["p"].split = LoadSplit::EvenLoads;
+    assert_eq!(gallons(&plan(&farm, "p").unwrap()), [1075.0; 6]);
+    farm.fields["f"].area = typed("400 ac");
+    assert_eq!(gallons(&plan(&farm, "p").unwrap()), [1200.0; 5]);
+}
+
+/// 150 gallons of spray hold 320 fluid ounces, which is a jug: of the six loads the five that are alike are whole jugs at 1,200,
+/// 1,050 and so on. Our own arithmetic.
+#[test]
+fn aims_choose_whole_jugs_and_the_alternatives_say_what_they_cost() {
+    let mut farm = plain();
+    farm.rigs["r"].tank = typed("1190 gal");
+    farm.passes["p"].split = LoadSplit::ByAims;
+    let by_aims = plan(&farm, "p").unwrap();
+    // 1,175 gallons would be measured six times.
+    assert_eq!(gallons(&by_aims)[..5], [1140.0; 5].map(|_| gallons(&by_aims)[0]));
+    let stretch = &by_aims.sizing.as_ref().unwrap().stretches[0];
+    let measured = stretch.chosen.figures.measured;
+    let full = stretch.others.iter().find(|other| other.label.starts_with("full tanks")).unwrap();
+    assert!(full.choice.figures.measured > measured, "{:?} {full:?}", stretch.chosen);
+    assert!(full.trade.contains("more amounts to measure"), "{}", full.trade);
+    let whole = stretch.others.iter().find(|other| other.label.starts_with("whole containers")).unwrap();
+    assert_eq!(whole.choice.figures.measured, 0);
+    assert_eq!(whole.choice.words, "6 loads of 1,050 gal and one of 150 gal");
+    assert!(whole.trade.contains("one more filling"), "{}", whole.trade);
+}
+
+#[test]
+fn decided_loads_come_first_and_the_rest_is_split() {
+    let mut farm = plain();
+    farm.passes["p"].sizes = vec![typed("800 gal"), typed("600 gal")];
+    assert_eq!(gallons(&plan(&farm, "p").unwrap()), [800.0, 600.0, 1200.0, 1200.0, 1200.0, 1200.0, 250.0]);
+    farm.passes["p"].sizes = vec![typed("1300 gal")];
+    says(
+        &plan(&farm, "p").unwrap(),
+        Level::Stop,
+        "Load 1 is decided as 1,300 gal; the tank of Big boom holds 1,200 gal",
+    );
+    farm.fields["f"].area = typed("60 ac");
+    farm.passes["p"].sizes = vec![typed("500 gal"), typed("500 gal"), typed("100 gal")];
+    let over = plan(&farm, "p").unwrap();
+    assert_eq!(gallons(&over), [500.0, 500.0], "a load without ground is none");
+    assert!((over.loads[1].left.to_us_gallons() - 100.0).abs() < 1e-9);
+    says(&over, Level::Check, "The decided loads hold 200 gal more than the pass takes");
+}
+
+#[test]
+fn spray_in_the_tank_counts_and_is_not_mixed_again() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("60 ac");
+    farm.passes["p"].in_tank = Some(InTank { volume: typed("180 gal"), from: String::new() });
+    let out = plan(&farm, "p").unwrap();
+    assert_eq!(gallons(&out), [900.0]);
+    // 720 gallons of new spray at 32 fl oz on each 15.
+    assert_eq!(out.loads[0].items[0].measured.text, "12 gal");
+    assert!((out.loads[0].water.to_us_gallons() - 708.0).abs() < 1e-9);
+    assert!(matches!(out.loads[0].steps[0], FillStep::InTank { to } if (to.to_us_gallons() - 180.0).abs() < 1e-9));
+    says(&out, Level::Check, "they are taken to be this mix");
+    let card = tankard_core::loads::card::card(&farm, &out, &out.loads[0]).unwrap();
+    assert_eq!((card.steps[0].what.as_str(), card.steps[0].amount.as_str()), ("In the tank already", "180 gal"));
+    assert_eq!(card.gauge.layers[0].label, "in the tank already 180 gal");
+    let working = tankard_core::loads::working_of(&out, 1, "h", farm.units).unwrap();
+    assert_eq!(working.steps[0].result, "720 gal");
+
+    farm.passes["p"].in_tank = Some(InTank { volume: typed("950 gal"), from: "p".to_owned() });
+    let enough = plan(&farm, "p").unwrap();
+    assert!(enough.loads.is_empty());
+    says(&enough, Level::Check, "no load is to be mixed, and 50 gal are left");
+    farm.passes["p"].in_tank = Some(InTank { volume: typed("1300 gal"), from: "p".to_owned() });
+    says(&plan(&farm, "p").unwrap(), Level::Stop, "1,300 gal are in the tank already, but it is filled to 1,200 gal");
+}
+
+#[test]
+fn spray_of_another_pass_must_be_the_same_mix() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("60 ac");
+    let mut other = farm.passes["p"].clone();
+    "First half".clone_into(&mut other.name);
+    // The same strength at another volume over ground.
+    other.carrier = Some(typed("30 gal/ac"));
+    other.mix[0].rate = typed("64 fl oz/ac");
+    farm.passes.insert("o".to_owned(), other);
+    farm.passes["p"].in_tank = Some(InTank { volume: typed("180 gal"), from: "o".to_owned() });
+    assert!(plan(&farm, "p").unwrap().findings.iter().all(|finding| !finding.text.contains("in the tank")));
+    farm.passes["o"].mix[0].rate = typed("65 fl oz/ac");
+    says(
+        &plan(&farm, "p").unwrap(),
+        Level::Stop,
+        "mixed for First half, which is another mix: the strength of Herbicide SL (demo) differs",
+    );
+    farm.passes["o"].mix[0].rate = typed("64 fl oz/ac");
+    "w".clone_into(&mut farm.passes["o"].water);
+    says(&plan(&farm, "p").unwrap(), Level::Stop, "its water is another water");
+    farm.passes["o"].water.clear();
+    farm.passes["o"].mix.clear();
+    says(&plan(&farm, "p").unwrap(), Level::Stop, "Herbicide SL (demo) is not in it");
+}
+
+#[test]
+fn what_is_mixed_beyond_the_ground_is_in_the_last_load_and_said() {
+    let mut farm = plain();
+    farm.passes["p"].extra = Some(typed("10 gal"));
+    let out = plan(&farm, "p").unwrap();
+    assert!((gallons(&out)[5] - 460.0).abs() < 1e-9);
+    let last = &out.loads[5];
+    assert!((last.left.to_us_gallons() - 10.0).abs() < 1e-9 && (last.area.to_acres() - 30.0).abs() < 1e-9);
+    says(&out, Level::Note, "10 gal are left after the last metre");
+    farm.passes["p"].extra = Some(typed("30 gal"));
+    says(&plan(&farm, "p").unwrap(), Level::Check, "only 10 gal of it stay in Big boom");
+    farm.rigs["r"].residual = None;
+    says(&plan(&farm, "p").unwrap(), Level::Check, "what stays in Big boom when it runs dry is not typed");
+    let mut next = farm.passes["p"].clone();
+    "Next".clone_into(&mut next.name);
+    next.extra = None;
+    next.in_tank = Some(InTank { volume: typed("30 gal"), from: "p".to_owned() });
+    farm.passes.insert("n".to_owned(), next);
+    says(&plan(&farm, "p").unwrap(), Level::Note, "Next goes on with 30 gal");
+}
+
+#[test]
+fn a_border_ends_a_load_and_may_be_taken_away() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("60 ac");
+    let mut other = farm.fields["f"].clone();
+    "Long bottom".clone_into(&mut other.name);
+    "soybean".clone_into(&mut other.crop);
+    farm.fields.insert("g".to_owned(), other);
+    farm.passes["p"].fields.push("g".to_owned());
+    let apart = plan(&farm, "p").unwrap();
+    assert_eq!(gallons(&apart), [900.0, 900.0]);
+    says(
+        &apart,
+        Level::Note,
+        "Mill field and Long bottom do not share a load: their crops differ (not typed; soybean)",
+    );
+    farm.passes["p"].sizes = vec![typed("1000 gal")];
+    let over = plan(&farm, "p").unwrap();
+    assert_eq!(gallons(&over), [1000.0, 800.0]);
+    says(&over, Level::Check, "Load 1, as decided, runs over from Mill field to Long bottom");
+    farm.passes["p"].sizes.clear();
+    farm.apart = Some(vec![Apart::Owner]);
+    assert_eq!(gallons(&plan(&farm, "p").unwrap()), [1200.0, 600.0]);
+}
+
+/// What stands opened in the shed is poured first: 10 gallons in jugs of 2.5 with 1 opened take four new ones, not three.
+#[test]
+fn containers_are_counted_from_what_stands_opened() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("40 ac");
+    let opened = |farm: &Farm| plan(farm, "p").unwrap().sizing.unwrap().stretches[0].chosen.figures;
+    assert_eq!((opened(&farm).opened, opened(&farm).measured), (4, 0));
+    farm.products["h"].containers[0].opened = Some(typed("1 gal"));
+    assert_eq!((opened(&farm).opened, opened(&farm).measured), (4, 0), "whole jugs will do");
+    farm.products["h"].containers[0].opened = Some(typed("2.5 gal"));
+    assert_eq!((opened(&farm).opened, opened(&farm).measured), (3, 0));
+    farm.fields["f"].area = typed("44 ac");
+    farm.products["h"].containers[0].opened = Some(typed("1 gal"));
+    assert_eq!((opened(&farm).opened, opened(&farm).measured), (4, 0), "11 gal: the rest and four jugs");
+    let Amount::Volume(left) = plan(&farm, "p").unwrap().loads[0].items[0].measured.amount else { panic!("a liquid") };
+    assert!((left.to_us_gallons() - 11.0).abs() < 1e-9);
+}
