@@ -8,7 +8,7 @@ use tankard_core::farm::{
 };
 use tankard_core::finding::Level;
 use tankard_core::loads::carry::same_spray;
-use tankard_core::loads::rest::{Change, ground_left, rest, takers};
+use tankard_core::loads::rest::{Change, carry_over, ground_left, rest, takers};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Area, AsTyped, Quantity, Volume};
 
@@ -168,4 +168,22 @@ fn spray_goes_on_only_into_the_same_spray() {
         change(&mut changed);
         assert!(!same_spray(&farm, &farm.passes["p"], &changed));
     }
+}
+
+/// 1,000 gal and 900 gal from a tank of 400 gal are 3 and 3 loads; filled through, 1,900 gal are 5.
+#[test]
+fn loads_filled_through_into_the_next_pass_save_a_filling() {
+    let mut farm = farm();
+    let mut other = farm.passes["p"].clone();
+    other.parts.insert("b".into(), q("30 ac"));
+    farm.passes.insert("q".into(), other);
+    let (first, second) = (planned(&farm, "p"), planned(&farm, "q"));
+    assert_eq!((first.loads.len(), second.loads.len()), (3, 3));
+    let through = carry_over(&farm, &first, &second).unwrap();
+    let (first, second) = (planned(&through, "p"), planned(&through, "q"));
+    assert_eq!((first.loads.len(), second.loads.len()), (3, 2));
+    // What is mixed for both is what both take.
+    let mixed: Volume = first.loads.iter().chain(&second.loads).map(|load| load.volume - load.carried).sum();
+    assert!((mixed.to_us_gallons() - 1900.0).abs() < 1e-6);
+    assert!(carry_over(&farm, &planned(&through, "p"), &second).is_err());
 }

@@ -253,6 +253,39 @@ pub fn carry_into(farm: &Farm, plan: &Plan, change: &Change, other: &str) -> Res
     Ok(farm)
 }
 
+/// The farm where the loads of a pass are filled through into the next one of its rig, which takes the same spray: the last
+/// load of the first holds as much of the second as finds room in it.
+///
+/// # Errors
+/// Where the passes do not take the same spray, or the last load has no room.
+pub fn carry_over(farm: &Farm, first: &Plan, second: &Plan) -> Result<Farm, String> {
+    let (Some(one), Some(other)) = (farm.passes.get(&first.pass), farm.passes.get(&second.pass)) else {
+        return Err("One of the passes is gone".to_owned());
+    };
+    let rig = farm.rigs.get(&one.rig).filter(|_| one.rig == other.rig && same_spray(farm, one, other));
+    let Some(rig) = rig else { return Err("The passes do not take the same spray on one rig".to_owned()) };
+    let full = one.fill_to.as_ref().map_or(rig.tank.value(), AsTyped::value);
+    let Some(last) = first.loads.last() else { return Err("The first pass has no loads yet".to_owned()) };
+    // All loads but the last may be larger too, and are no less right for it.
+    let filled: Volume = first.loads.iter().map(|load| load.volume).sum();
+    let room = full * f64::from(last.number) - filled;
+    let goes_on = room.min(second.spray_volume);
+    if !goes_on.exceeds(full * 1e-9) {
+        return Err("The last load has no room for more".to_owned());
+    }
+    let mut farm = farm.clone();
+    let units = farm.units;
+    if let Some(pass) = farm.passes.get_mut(&first.pass) {
+        let extra = pass.extra.as_ref().map_or(Volume::ZERO, AsTyped::value);
+        pass.extra = Some(volume_in_digits(extra + goes_on, units, DIGITS));
+    }
+    if let Some(pass) = farm.passes.get_mut(&second.pass) {
+        let volume = volume_in_digits(goes_on, units, DIGITS);
+        pass.in_tank = Some(InTank { volume, from: first.pass.clone() });
+    }
+    Ok(farm)
+}
+
 /// Passes of the same rig that are not sprayed yet and could take what is left in the tank, since they go out with the same
 /// spray: the same products in the same strength.
 pub fn takers<'a>(farm: &'a Farm, pass_id: &str) -> Vec<(&'a Id, &'a Pass)> {

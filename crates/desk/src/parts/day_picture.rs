@@ -2,7 +2,7 @@
 //! name and its face, not by colour: passes are full, cleaning out is hatched, road is a line.
 
 use egui::{Align2, Key, Modifiers, Pos2, Rect, Response, Sense, Stroke, StrokeKind, Ui, Vec2};
-use tankard_core::day::timeline::{Block, BlockKind, Row, Timeline};
+use tankard_core::day::{Block, BlockKind, Row, Timeline};
 
 use crate::look;
 use crate::parts::hatch;

@@ -1,6 +1,7 @@
 //! Small parts that several views share.
 
 pub mod boxes;
+pub mod day_picture;
 pub mod findings;
 pub mod gauge;
 pub mod hatch;

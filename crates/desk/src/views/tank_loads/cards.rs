@@ -9,6 +9,7 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use egui::{RichText, ScrollArea, Ui, Vec2};
+use jiff::civil::Date;
 use tankard_core::farm::card::{Card, CardContent};
 use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::Level;
@@ -30,6 +31,10 @@ pub enum Printing {
     Issue(Id),
     /// These cards once more.
     Reprint(Vec<Id>),
+    /// The evening sheet of this day.
+    Sheet(Date),
+    /// The evening sheet of this day with new cards of its passes, issued as they are written.
+    Day(Date),
 }
 
 /// What stands on the cards of a pass now, made once for a revision of the document.
@@ -265,8 +270,8 @@ fn suggested(desk: &Desk, id: &str) -> PathBuf {
     desk.beside("pdf").with_file_name(format!("{id}-load-cards.pdf"))
 }
 
-/// New cards of a pass with their numbers. They count as issued only once they are written.
-fn numbered(desk: &mut Desk, id: &Id) -> Result<Vec<(Id, Card)>, String> {
+/// New cards of a pass with their numbers, after so many other new ones. They count as issued only once they are written.
+fn numbered(desk: &mut Desk, id: &Id, after: usize) -> Result<Vec<(Id, Card)>, String> {
     if let Some(unread) = desk.unread.first() {
         return Err(format!("\"{}\" holds a text that is not understood; mend it first", unread.name));
     }
@@ -282,22 +287,19 @@ fn numbered(desk: &mut Desk, id: &Id) -> Result<Vec<(Id, Card)>, String> {
         farm.cards.keys().filter_map(|number| number.strip_prefix(&prefix)?.parse::<u32>().ok()).max().unwrap_or(0);
     Ok(cards(farm, &plan)
         .into_iter()
-        .zip(last + 1..)
+        .zip(last + 1 + u32::try_from(after).unwrap_or(u32::MAX)..)
         .map(|(content, number)| (format!("{prefix}{number:04}"), Card { pass: id.clone(), issued: now, content }))
         .collect())
 }
 
 /// The PDF of cards, as they were or are printed.
 fn pdf<'a>(cards: impl Iterator<Item = (&'a Id, &'a Card)>, reprint: Option<&str>) -> Result<Vec<u8>, String> {
-    let sheets: Vec<Sheet<'_>> = cards
-        .map(|(number, card)| Sheet {
-            number,
-            issued: Some(moment(card)),
-            reprint: reprint.map(str::to_owned),
-            content: &card.content,
-        })
-        .collect();
+    let sheets: Vec<Sheet<'_>> = cards.map(|(number, card)| on_paper(number, card, reprint)).collect();
     tankard_paper::pdf(&sheets).map_err(|error| error.to_string())
+}
+
+fn on_paper<'a>(number: &'a str, card: &'a Card, reprint: Option<&str>) -> Sheet<'a> {
+    Sheet { number, issued: Some(moment(card)), reprint: reprint.map(str::to_owned), content: &card.content }
 }
 
 /// Writes what is to be printed; new cards are issued only once they are on disk. Gives how many there are, and what `put`
@@ -305,11 +307,27 @@ fn pdf<'a>(cards: impl Iterator<Item = (&'a Id, &'a Card)>, reprint: Option<&str
 fn write<T>(desk: &mut Desk, put: impl FnOnce(&[u8]) -> Result<T, String>) -> Result<(usize, T), String> {
     match desk.tank_loads.printing.take() {
         Some(Printing::Issue(id)) => {
-            let new = numbered(desk, &id)?;
+            let new = numbered(desk, &id, 0)?;
             let place = put(&pdf(new.iter().map(|(number, card)| (number, card)), None)?)?;
             let count = new.len();
             desk.document.issue(new);
             // The paper is out, so the numbers must not be lost even where the machine stops now.
+            desk.keep();
+            Ok((count, place))
+        }
+        Some(Printing::Sheet(date)) => {
+            let place = put(&super::evening::pdf(desk, date, &[])?)?;
+            Ok((0, place))
+        }
+        Some(Printing::Day(date)) => {
+            let mut new: Vec<(Id, Card)> = Vec::new();
+            for id in super::evening::with_cards(desk, date) {
+                new.extend(numbered(desk, &id, new.len())?);
+            }
+            let sheets: Vec<Sheet<'_>> = new.iter().map(|(number, card)| on_paper(number, card, None)).collect();
+            let place = put(&super::evening::pdf(desk, date, &sheets)?)?;
+            let count = new.len();
+            desk.document.issue(new);
             desk.keep();
             Ok((count, place))
         }
@@ -333,7 +351,11 @@ fn write<T>(desk: &mut Desk, put: impl FnOnce(&[u8]) -> Result<T, String>) -> Re
 }
 
 fn counted(count: usize) -> String {
-    if count == 1 { "1 card".to_owned() } else { format!("{count} cards") }
+    match count {
+        0 => "The evening sheet".to_owned(),
+        1 => "1 card".to_owned(),
+        _ => format!("{count} cards"),
+    }
 }
 
 /// Saves the cards as PDF where the user said.
@@ -346,7 +368,7 @@ pub fn save(desk: &mut Desk, path: &Path) {
 }
 
 /// Writes the cards to a passing file and hands it to the system's viewer, from where they are printed.
-fn open(desk: &mut Desk) {
+pub(super) fn open(desk: &mut Desk) {
     match write(desk, passing_file) {
         Ok((count, path)) => match open::that_detached(&path) {
             Ok(()) => {

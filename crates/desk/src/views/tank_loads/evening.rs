@@ -55,7 +55,7 @@ fn fresh(desk: &mut Desk, date: Date) -> Arc<Made> {
     let farm = desk.document.farm();
     let all: Vec<&Plan> = plans.iter().map(Arc::as_ref).collect();
     let day = plan_day(farm, date, &all);
-    let slots: Vec<_> = day.slots().cloned().map(Into::into).collect();
+    let slots: Vec<Slot> = day.slots().cloned().collect();
     let sheet = sheet(farm, date, &all, &slots);
     let made = Arc::new(Made { day, sheet, plans });
     desk.tank_loads.day_kept = Kept { made_for: Some(key), day: Some(Arc::clone(&made)) };
@@ -204,7 +204,10 @@ fn of_rig(desk: &mut Desk, ui: &mut Ui, made: &Made, rig: &RigDay, day: &mut Day
     if !rig.held.is_empty() {
         ui.horizontal_wrapped(|ui| {
             ui.label(&rig.held);
-            if boxes::act(ui, "Take the best order").accessible_name(format!("Take the best order for {name}")).clicked() {
+            if boxes::act(ui, "Take the best order")
+                .accessible_name(format!("Take the best order for {name}"))
+                .clicked()
+            {
                 day.pinned.retain(|id, _| !rig.slots.iter().any(|slot| slot.pass == *id));
             }
         });
@@ -253,7 +256,8 @@ fn row(
             let wide = (ui.available_width() - 330.0).clamp(90.0, 320.0);
             cell(ui, wide, false, |ui| {
                 let text = egui::RichText::new(&name).color(look::colours(ui).brass);
-                let response = ui.add(egui::Button::new(text).frame(false).truncate()).accessible_name(format!("Open {name}"));
+                let response =
+                    ui.add(egui::Button::new(text).frame(false).truncate()).accessible_name(format!("Open {name}"));
                 if response.clicked() {
                     *next = Some(slot.pass.clone());
                 }

@@ -11,7 +11,7 @@ use tankard_core::finding::Subject;
 use tankard_core::loads::card::long_date;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{AsTyped, Duration, Quantity, Units};
-use tankard_core::weather::{Hours, JudgedHour, Outlook, Sky, Span, Verdict};
+use tankard_core::weather::{Hours, JudgedHour, Outlook, Sky, Verdict};
 
 use super::{cell, column, hairline, sheet};
 use crate::app::Desk;

@@ -5,6 +5,7 @@ mod adjuvants;
 pub mod cards;
 mod compare;
 mod day;
+mod evening;
 pub mod forecast;
 mod heading;
 pub(crate) mod hours;
@@ -20,7 +21,7 @@ pub(crate) mod sprayer;
 use std::sync::Arc;
 
 use egui::{CentralPanel, Frame, Margin, Panel, ScrollArea, Ui, Vec2};
-use jiff::civil::DateTime;
+use jiff::civil::{Date, DateTime};
 use tankard_core::loads::gauge::gauge;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::Quantity;
@@ -76,6 +77,8 @@ pub enum Shown {
 pub struct State {
     /// Id of the chosen pass.
     pub chosen: Option<String>,
+    /// The day that is looked at as a whole, in place of the pass.
+    pub day: Option<Date>,
     /// Number of the chosen load.
     pub load: u32,
     /// The page in use.
@@ -100,6 +103,7 @@ pub struct State {
     pub printing: Option<cards::Printing>,
     /// What came differently from the plan, as far as it is typed.
     pub(crate) rest: rest::Form,
+    pub(crate) day_kept: evening::Kept,
     /// What is chosen on the page of the jar test.
     pub jar: jar::Choice,
     /// A forecast that is being read or typed.
@@ -139,6 +143,11 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         .resizable(false)
         .frame(Frame::new().inner_margin(Margin { left: 12, right: 8, top: 10, bottom: 8 }))
         .show(ui, |ui| passes::show(desk, ui));
+    if let Some(date) = desk.tank_loads.day {
+        side(ui, narrow, |ui| evening::settle(desk, ui, date));
+        centre(ui, |ui| evening::show(desk, ui, date));
+        return;
+    }
     let Some(id) = desk.tank_loads.chosen.clone() else {
         CentralPanel::default().frame(Frame::new().inner_margin(Margin::same(24))).show(ui, |ui| empty(desk, ui));
         return;
@@ -147,26 +156,33 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
     if desk.tank_loads.load == 0 || desk.tank_loads.load as usize > plan.loads.len() {
         desk.tank_loads.load = 1;
     }
+    side(ui, narrow, |ui| settle::show(desk, ui, &plan));
+    centre(ui, |ui| {
+        heading::show(desk, ui, &id, &plan);
+        ui.add_space(4.0);
+        match desk.tank_loads.page {
+            Page::Plan => page(desk, ui, &id, &plan),
+            Page::Sprayer => sprayer::show(desk, ui, &id, &plan),
+            Page::Hours => hours::show(desk, ui, &id, &plan),
+            Page::Cards => cards::show(desk, ui, &id, &plan),
+            Page::Jar => jar::show(desk, ui, &plan),
+        }
+    });
+}
+
+/// What there is to settle, at the right.
+fn side(ui: &mut Ui, narrow: bool, add: impl FnOnce(&mut Ui)) {
     Panel::right("settle")
         .exact_size(if narrow { 214.0 } else { 276.0 })
         .resizable(false)
         .frame(Frame::new().inner_margin(Margin { left: 12, right: 14, top: 10, bottom: 10 }))
         .show_separator_line(false)
-        .show(ui, |ui| settle::show(desk, ui, &plan));
-    CentralPanel::default().frame(Frame::new().inner_margin(Margin { left: 14, right: 2, top: 8, bottom: 10 })).show(
-        ui,
-        |ui| {
-            heading::show(desk, ui, &id, &plan);
-            ui.add_space(4.0);
-            match desk.tank_loads.page {
-                Page::Plan => page(desk, ui, &id, &plan),
-                Page::Sprayer => sprayer::show(desk, ui, &id, &plan),
-                Page::Hours => hours::show(desk, ui, &id, &plan),
-                Page::Cards => cards::show(desk, ui, &id, &plan),
-                Page::Jar => jar::show(desk, ui, &plan),
-            }
-        },
-    );
+        .show(ui, add);
+}
+
+fn centre(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+    let margin = Margin { left: 14, right: 2, top: 8, bottom: 10 };
+    CentralPanel::default().frame(Frame::new().inner_margin(margin)).show(ui, add);
 }
 
 fn empty(desk: &mut Desk, ui: &mut Ui) {

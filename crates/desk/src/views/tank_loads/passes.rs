@@ -2,6 +2,7 @@
 
 use egui::{ScrollArea, Ui};
 use jiff::ToSpan;
+use jiff::civil::Date;
 use tankard_core::farm::{Farm, Id, LoadSplit, Pass};
 use tankard_core::finding::Level;
 use tankard_core::loads::card::long_date;
@@ -40,8 +41,8 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
                 if day.is_some() {
                     ui.add_space(6.0);
                 }
-                ui.label(look::heading(long_date(pass.date)).color(look::colours(ui).soft));
                 day = Some(pass.date);
+                day_heading(ui, pass.date, &mut desk.tank_loads.day);
             }
             let recorded = farm.is_recorded(&id);
             let line = format!(
@@ -51,7 +52,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
                 counted(plan.loads.len(), "load")
             );
             let (stops, checks) = (plan.count(Level::Stop), plan.count(Level::Check));
-            let chosen = desk.tank_loads.chosen.as_ref() == Some(&id);
+            let chosen = desk.tank_loads.day.is_none() && desk.tank_loads.chosen.as_ref() == Some(&id);
             let name = pass.name.clone();
             let response = lists::row(ui, chosen, &name, |ui| {
                 let text = if chosen { look::strong(&name) } else { egui::RichText::new(&name) };
@@ -76,9 +77,28 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
             }
             if response.clicked() {
                 desk.tank_loads.choose(&id);
+                desk.tank_loads.day = None;
             }
         }
     });
+}
+
+/// The day, which opens as a whole.
+fn day_heading(ui: &mut Ui, date: Date, open: &mut Option<Date>) {
+    let chosen = *open == Some(date);
+    let colour = if chosen { look::colours(ui).brass } else { look::colours(ui).soft };
+    let text = look::heading(long_date(date)).color(colour);
+    let response = ui
+        .add(egui::Button::new(text).frame(false).truncate())
+        .accessible_name(format!("The day as a whole: {}", long_date(date)))
+        .on_hover_text("The day as a whole: its order, the truck, the evening sheet");
+    if chosen || response.hovered() || response.has_focus() {
+        let colour = look::colours(ui).brass;
+        ui.painter().hline(response.rect.x_range(), response.rect.bottom(), egui::Stroke::new(1.5, colour));
+    }
+    if response.clicked() {
+        *open = if chosen { None } else { Some(date) };
+    }
 }
 
 fn counted(count: usize, what: &str) -> String {

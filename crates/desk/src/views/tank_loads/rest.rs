@@ -98,7 +98,9 @@ fn rates(ui: &mut Ui, farm: &Farm, mix: &mut [Line]) {
                 super::cell(ui, 190.0, false, |ui| {
                     ui.add(egui::Label::new(look::soft(ui, name)).truncate());
                 });
-                boxes::quantity(ui, &format!("Rate of {name} from here on"), &mut line.rate, 110.0);
+                super::cell(ui, 124.0, false, |ui| {
+                    boxes::quantity(ui, &format!("Rate of {name} from here on"), &mut line.rate, 110.0);
+                });
                 if at % 2 == 1 {
                     ui.end_row();
                 }
