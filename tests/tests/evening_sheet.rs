@@ -169,6 +169,18 @@ fn re_entry_counts_hours_and_not_the_clock() {
     }
 }
 
+/// Holds the fault of a time in large print that no limit allows: the demo's forecast has wind at noon.
+#[test]
+fn a_time_outside_the_limits_says_so() {
+    let farm = farm();
+    let why = "No other span is long enough";
+    let slots = [SheetSlot { why: why.into(), ..slot(BEANS, (12, 30), (15, 0, 0)) }, slot(CORN, (7, 0), (10, 30, 0))];
+    let sheet = sheet_of(&farm, DAY, &slots);
+    let [beans, corn] = sheet.rigs[0].passes.as_slice() else { panic!("{:?}", sheet.rigs) };
+    assert_eq!(beans.doubt, "Not all of this time is inside the limits. No other span is long enough");
+    assert_eq!(corn.doubt, "");
+}
+
 /// Holds the fault of products for a pass that may not be sprayed on the truck, and of a pass that is quietly missing.
 #[test]
 fn a_pass_with_a_stop_is_on_the_sheet_and_counts_for_nothing() {

@@ -17,7 +17,7 @@ use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{ActiveBasis, AsTyped, Duration, Quantity};
 use tankard_core::season::outside;
 use tankard_core::season::record::{from_plan, record_line, whole_field};
-use tankard_core::weather::{Hours, JudgedHour, Outlook, Verdict, hours};
+use tankard_core::weather::{Hours, JudgedHour, Outlook, Span, Verdict, hours};
 
 fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))

@@ -21,7 +21,7 @@ use crate::loads::day_limits;
 use crate::plan::Plan;
 use crate::quantity::{Duration, Quantity};
 use crate::rig::clean_out;
-use crate::weather::{Span, covers};
+use crate::weather::{Span, Verdict, covers};
 
 /// What holds on every day of spraying: common practice, no source.
 const USUAL: [&str; 2] = [
@@ -101,6 +101,8 @@ pub struct SheetPass {
     pub time: String,
     /// Where they are not known: what is, and why the rest is not.
     pub untimed: String,
+    /// Where not all of its time is inside the limits: that, and why it is there all the same.
+    pub doubt: String,
     /// What is done before it: cleaning, road.
     pub before: Vec<String>,
     /// Its fields with their areas.
@@ -304,6 +306,10 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
             let why = here.slot.map(|slot| slot.why.trim_end_matches('.')).filter(|why| !why.is_empty());
             why.map_or(start.clone(), |why| format!("{start}. {why}"))
         },
+        doubt: span.filter(|span| !is_allowed(plan, *span)).map_or(String::new(), |_| {
+            let why = here.slot.map_or("", |slot| slot.why.as_str());
+            with_hint("Not all of this time is inside the limits", why)
+        }),
         before: done_before(farm, here, before),
         fields: plan
             .fields
@@ -327,6 +333,17 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
         no_cards,
         note: pass.note.clone(),
     }
+}
+
+/// Whether all hours of a span that are judged are allowed.
+fn is_allowed(plan: &Plan, span: Span) -> bool {
+    plan.hours.hours.iter().all(|hour| {
+        let end = hour.at.saturating_add(jiff::Span::new().hours(1));
+        let (from, to) = (span.from.max(hour.at), span.to.min(end));
+        let in_part =
+            hour.part.is_some_and(|(part, verdict)| verdict == Verdict::Allowed && part.from <= from && to <= part.to);
+        from >= to || hour.verdict == Verdict::Allowed || in_part
+    })
 }
 
 /// "Text. Hint."
@@ -390,8 +407,8 @@ fn forecast(farm: &Farm, date: Date) -> String {
         return "There is no forecast of this day, so no hour is judged.".to_owned();
     }
     let source = farm.forecast.source.trim();
-    let source = if source.is_empty() { "a forecast whose source is not named" } else { source };
+    let source = if source.is_empty() { "source not named" } else { source };
     let read = farm.forecast.read;
     let read = read.map(|read| format!(", read {}, {}", short_date(read.date()), read.strftime("%H:%M")));
-    format!("The hours rest on {source}{}. A forecast is no measurement.", read.unwrap_or_default())
+    format!("Forecast: {source}{}. A forecast is no measurement.", read.unwrap_or_default())
 }

@@ -31,6 +31,7 @@ fn pass(number: u32) -> SheetPass {
         name: ["Corn, second post", "Volunteer corn in beans", "Wheat, head timing"][number as usize % 3].into(),
         time: format!("{:02}:40 to {:02}:25", 4 + number, 6 + number),
         untimed: String::new(),
+        doubt: String::new(),
         before: if number % 3 == 2 { lines(&["Clean out the rig, 45 min", "Road, 12 min"]) } else { Vec::new() },
         fields: vec![
             CardField { name: format!("Mill field {number}"), area: "74.6 ac".into() },
@@ -218,6 +219,7 @@ fn everything_on_the_sheet_is_on_the_page() {
     let mut day = day(Paper::Letter, 4);
     day.rigs[0].passes[0].no_cards = lines(&["The wind is too strong. Wait for the evening."]);
     day.rigs[0].passes[1].note = "Mind the gate.".into();
+    day.rigs[0].passes[1].doubt = "Not all of this time is inside the limits.".into();
     (day.rigs[0].passes[2].time, day.rigs[0].passes[2].untimed) = (String::new(), "start not typed".into());
     day.left_out = lines(&["Burndown is recorded as sprayed."]);
     day.not_counted = "Not counted, having no cards: 1 Volunteer corn in beans.".into();
@@ -232,7 +234,7 @@ fn everything_on_the_sheet_is_on_the_page() {
         wanted.push(&rig.name);
         for pass in &rig.passes {
             wanted.extend([&pass.name, &pass.time, &pass.untimed, &pass.spray, &pass.loads, &pass.rate, &pass.window]);
-            wanted.extend([&pass.limits, &pass.operator, &pass.open, &pass.note]);
+            wanted.extend([&pass.limits, &pass.operator, &pass.open, &pass.note, &pass.doubt]);
             wanted.extend(pass.before.iter().chain(&pass.no_cards));
             wanted.extend(pass.fields.iter().flat_map(|field| [&field.name, &field.area]));
         }

@@ -277,7 +277,6 @@ fn row(
             ui.add_space(28.0);
             if plan.count(Level::Stop) > 0 {
                 mark::show(ui, Level::Stop);
-                ui.label(egui::RichText::new("a Stop to settle first").color(look::colours(ui).stop));
             }
             ui.label(look::soft(ui, &slot.why));
         });
