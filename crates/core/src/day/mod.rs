@@ -1,7 +1,7 @@
 //! A day of spraying: the passes of each rig in the order that costs least, with the roads and clean-outs between them.
 //!
-//! [`road`] tells the way between two places; [`lay`] makes jobs of passes; [`order`] finds their order; [`tell`] reads it, in the words of
-//! [`words`]; [`joined`] knows spray that goes on from pass to pass; [`fields`] looks for a better order of the fields within a pass.
+//! `road` tells the way between two places; `lay` makes jobs of passes; [`order`] finds their order; `tell` reads it, in the words of
+//! `words`; `joined` knows spray that goes on from pass to pass; `fields` looks for a better order of the fields within a pass.
 //!
 //! What weighs more is settled before what weighs less: passes without a place, passes in doubtful hours, crops that come after a mix
 //! which hurts them, clean-outs, time for cleaning and road, the hour at which the rig is home. Rigs do not wait for one another.
