@@ -165,8 +165,7 @@ fn fillings_are_saved_where_loads_are_joined() {
     );
     assert!(rig(&day).slots[1].why.contains("one filling fewer"));
     // Another rate, volume, water or product is another spray.
-    type Change = fn(&mut Farm);
-    let others: [Change; 4] = [
+    let others: [fn(&mut Farm); 4] = [
         |farm| farm.passes["2"].mix[0].rate = q("2 pt/ac"),
         |farm| farm.passes["2"].carrier = Some(q("10 gal/ac")),
         |farm| "w".clone_into(&mut farm.passes["2"].water),

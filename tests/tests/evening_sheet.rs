@@ -174,7 +174,7 @@ fn re_entry_counts_hours_and_not_the_clock() {
 fn a_time_outside_the_limits_says_so() {
     let farm = farm();
     let why = "No other span is long enough";
-    let slots = [SheetSlot { why: why.into(), ..slot(BEANS, (12, 30), (15, 0, 0)) }, slot(CORN, (7, 0), (10, 30, 0))];
+    let slots = [Slot { why: why.into(), ..slot(BEANS, (12, 30), (15, 0, 0)) }, slot(CORN, (7, 0), (10, 30, 0))];
     let sheet = sheet_of(&farm, DAY, &slots);
     let [beans, corn] = sheet.rigs[0].passes.as_slice() else { panic!("{:?}", sheet.rigs) };
     assert_eq!(beans.doubt, "Not all of this time is inside the limits. No other span is long enough");

@@ -18,13 +18,13 @@ const PASS: &str = "2031-06-12-corn-second-post";
 #[test]
 fn the_heading_leads_to_the_hours_and_the_arrow_keys_walk_them() {
     let mut harness = tank_loads(demo::farm().unwrap(), [1366.0, 768.0]);
-    harness.get_by_label("Time for the pass: 3 h 28 min in all, show working");
+    harness.get_by_label("Time for the pass: 3 h 45 min in all, show working");
     harness.get_by_label("Hours: 07:00 to 11:00").focus();
     harness.run();
     harness.key_press(egui::Key::Enter);
     harness.run();
     assert_eq!(harness.state().tank_loads.page, Page::Hours);
-    harness.get_by_label("07:00 to 11:00; the pass takes 3 h 28 min, filling and road counted.");
+    harness.get_by_label("07:00 to 11:00; the pass takes 3 h 45 min, filling and road counted.");
     // The first hour of the span is the one that is looked at.
     harness.get_by_label("the hour told of below");
     harness.get_by_label("07:00 allowed").focus();
@@ -47,7 +47,7 @@ fn the_heading_leads_to_the_hours_and_the_arrow_keys_walk_them() {
         assert!(harness.query_all_by_label_contains(&format!("{hour:02}:00 ")).count() > 0, "{hour}");
     }
     harness.get_by_label_contains("13:00 forbidden: wind at most 10 mph");
-    harness.get_by_label("Corn, second post: 07:00 to 10:28 allowed");
+    harness.get_by_label("Corn, second post: 07:00 to 10:36 allowed");
     harness.get_by_label("Go to Volunteer corn in beans").click();
     harness.run();
     assert_eq!(harness.state().tank_loads.chosen.as_deref(), Some("2031-06-12-volunteer-corn"));

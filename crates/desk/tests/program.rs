@@ -38,6 +38,22 @@ fn the_demo_farm_answers_check_with_its_stops() {
 }
 
 #[test]
+fn the_day_comes_in_words_and_as_json() {
+    let out = tankard(&["day", text(&demo()), "--date", "2031-06-12"], Path::new("."));
+    let words = String::from_utf8_lossy(&out.stdout).into_owned();
+    assert!(out.status.success() && words.starts_with("Thursday 12 June 2031"), "{words}");
+    assert!(
+        words.contains("1. Corn, second post") && words.contains("1 clean-out, ") && !words.contains("Friday"),
+        "{words}"
+    );
+    let out = tankard(&["day", text(&demo()), "--json"], Path::new("."));
+    let json: serde_json::Value = serde_json::from_slice(&out.stdout).unwrap();
+    assert_eq!(json["days"][0]["rigs"][0]["cost"]["clean_outs"], 1);
+    let out = tankard(&["day", text(&demo()), "--date", "2031-06-11"], Path::new("."));
+    assert!(String::from_utf8_lossy(&out.stdout).contains("No pass is planned on 2031-06-11"));
+}
+
+#[test]
 fn the_plan_as_json_keeps_its_keys_and_its_balance() {
     let out = tankard(&["plan", text(&demo()), "--json"], Path::new("."));
     assert_eq!(out.status.code(), Some(0));

@@ -1,8 +1,8 @@
 //! A day of spraying: the passes of each rig in the order that costs least, with the roads and clean-outs between them.
 //!
-//! [`road`] tells the way between two places; [`lay`] makes jobs of passes; [`order`] finds their order; [`tell`] reads it, in the words of
-//! [`words`]; [`joined`] knows spray that goes on from pass to pass; [`fields`] looks for a better order of the fields within a pass;
-//! [`sheet`] puts a day on one page, with the picture of [`timeline`].
+//! `road` tells the way between two places; `lay` makes jobs of passes; [`order`] finds their order; `tell` reads it, in the words of
+//! `words`; `joined` knows spray that goes on from pass to pass; `fields` looks for a better order of the fields within a pass;
+//! [`sheet`] puts a day on one page, with the picture of `timeline`.
 //!
 //! What weighs more is settled before what weighs less: passes without a place, passes in doubtful hours, crops that come after a mix
 //! which hurts them, clean-outs, time for cleaning and road, the hour at which the rig is home. Rigs do not wait for one another.
@@ -26,6 +26,9 @@ use crate::finding::{Basis, Finding, Subject};
 use crate::plan::Plan;
 use crate::quantity::Duration;
 use crate::weather::{Span, Verdict};
+
+/// A pass that begins before this hour may be meant so, and is said: common practice, no source.
+const EARLY: i8 = 5;
 
 /// The passes of a day.
 #[derive(Clone, Debug, PartialEq)]
@@ -136,12 +139,14 @@ pub fn plan_day(farm: &Farm, date: Date, plans: &[&Plan]) -> DayPlan {
             rigs.push((&pass.rig, vec![plan]));
         }
     }
-    let rigs = rigs.into_iter().map(|(rig, plans)| lay::of_rig(&day, rig, &plans, &mut findings)).collect();
-    if farm.days.get(&date.to_string()).is_some_and(|day| day.from.is_none()) && day.has_forecast() {
+    let rigs: Vec<RigDay> =
+        rigs.into_iter().map(|(rig, plans)| lay::of_rig(&day, rig, &plans, &mut findings)).collect();
+    let at_night = |rig: &RigDay| rig.slots.iter().filter_map(|slot| slot.span).any(|span| span.from.hour() < EARLY);
+    if day.decided.from.is_none() && day.has_forecast() && rigs.iter().any(at_night) {
         findings.push(
             Finding::note(
                 Subject::Farm,
-                "No hour is typed at which the rigs leave, so the day is counted from midnight on",
+                "No hour is typed at which the rigs leave, so the day is counted from midnight on, and a pass begins at night",
                 Basis::Arithmetic,
             )
             .hint("Type it with the day, where the first pass is not to begin so early."),

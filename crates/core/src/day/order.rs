@@ -489,23 +489,70 @@ pub fn search(problem: &Problem) -> Order {
     Order { places, cost, least: (least < cost).then_some(least) }
 }
 
-/// Goes through the jobs in an order: each at the earliest allowed time, else the earliest possible, else not at all.
+/// How many ways to go through one order are followed side by side.
+const SIDE_BY_SIDE: usize = 6;
+
+/// Goes through the jobs in an order, each in allowed time or sooner in doubtful time, and left out only where it has neither. Of
+/// the ways to do that the cheapest so far are followed.
 fn walk(problem: &Problem, order: &[usize], places: &mut Vec<Placed>) -> Cost {
-    places.clear();
-    let (mut free, mut last) = (problem.from, None);
+    // A way: its cost, with when the machine is free in place of the end; the job last done; its last step.
+    let mut ways = vec![(Cost { ends: problem.from, ..Cost::default() }, None, usize::MAX)];
+    let mut steps: Vec<(Placed, usize)> = Vec::with_capacity(order.len() * SIDE_BY_SIDE);
+    let mut next = Vec::new();
     for &job in order {
         let Some(of) = problem.jobs.get(job) else { continue };
-        let ready = free + problem.change(last, job).seconds();
         let home = problem.way_home(Some(job));
-        let fits = |runs| of.earliest(runs, ready).filter(|starts| problem.in_time(starts + of.takes() + home));
-        let allowed = fits(&of.allowed);
-        let starts = allowed.or_else(|| fits(&of.possible));
-        places.push(Placed { job, starts, doubtful: starts.is_some() && allowed.is_none() });
-        if let Some(starts) = starts {
-            (free, last) = (starts + of.takes(), Some(job));
+        next.clear();
+        for &(cost, last, before) in &ways {
+            let change = problem.change(last, job);
+            let ready = cost.ends + change.seconds();
+            let fits = |runs| of.earliest(runs, ready).filter(|starts| problem.in_time(starts + of.takes() + home));
+            let allowed = fits(&of.allowed);
+            let sooner = fits(&of.possible).filter(|starts| allowed.is_none_or(|allowed| *starts < allowed));
+            if allowed.or(sooner).is_none() {
+                steps.push((Placed { job, starts: None, doubtful: false }, before));
+                next.push((Cost { left_out: cost.left_out + 1, ..cost }, last, steps.len() - 1));
+            }
+            for (starts, doubtful) in
+                allowed.map(|starts| (starts, false)).into_iter().chain(sooner.map(|starts| (starts, true)))
+            {
+                let more = change.cost();
+                steps.push((Placed { job, starts: Some(starts), doubtful }, before));
+                let cost = Cost {
+                    left_out: cost.left_out,
+                    doubtful: cost.doubtful + u32::from(doubtful),
+                    hurts: cost.hurts + more.hurts,
+                    clean_outs: cost.clean_outs + more.clean_outs,
+                    changes: cost.changes + more.changes,
+                    ends: starts + of.takes(),
+                };
+                next.push((cost, Some(job), steps.len() - 1));
+            }
         }
+        // One that is dearer and no sooner free is of no use.
+        next.sort_unstable_by_key(|(cost, ..)| *cost);
+        let mut free = Second::MAX;
+        next.retain(|(cost, ..)| {
+            let sooner = cost.ends < free;
+            free = free.min(cost.ends);
+            sooner
+        });
+        next.truncate(SIDE_BY_SIDE);
+        std::mem::swap(&mut ways, &mut next);
     }
-    cost_of(problem, places)
+    let with_home = |(cost, last, _): &(Cost, Option<usize>, usize)| {
+        let home = problem.way_home(*last);
+        Cost { changes: cost.changes + home, ends: cost.ends + home, ..*cost }
+    };
+    places.clear();
+    let best = ways.iter().min_by_key(|way| with_home(way));
+    let mut at = best.map_or(usize::MAX, |(.., at)| *at);
+    while let Some((placed, before)) = steps.get(at) {
+        places.push(*placed);
+        at = *before;
+    }
+    places.reverse();
+    best.map(with_home).unwrap_or_default()
 }
 
 /// The jobs that are not held in an order, with those held put into their places.

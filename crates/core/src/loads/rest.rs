@@ -279,8 +279,13 @@ pub fn carry_over(farm: &Farm, first: &Plan, second: &Plan) -> Result<Farm, Stri
         let extra = pass.extra.as_ref().map_or(Volume::ZERO, AsTyped::value);
         pass.extra = Some(volume_in_digits(extra + goes_on, units, DIGITS));
     }
+    let other_full = other.fill_to.as_ref().map_or(rig.tank.value(), AsTyped::value);
+    let fills = |spray: Volume| (spray.ratio(other_full).unwrap_or_default() - 1e-9).ceil();
+    let takes = second.spray_volume;
     if let Some(pass) = farm.passes.get_mut(&second.pass) {
         let volume = volume_in_digits(goes_on, units, DIGITS);
+        // Sprayed out first where topping it up would be a filling more.
+        pass.sizes = if fills(takes - goes_on) < fills(takes) { vec![volume.clone()] } else { Vec::new() };
         pass.in_tank = Some(InTank { volume, from: first.pass.clone() });
     }
     Ok(farm)
