@@ -36,7 +36,6 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
                 ui.selectable_value(&mut pass.split, LoadSplit::FullTanks, "full tanks, then a rest");
             });
         });
-        beside(ui, desk.document.farm(), id, &mut pass, plan);
         if plan.loads.is_empty() {
             lists::empty(ui, "The loads appear when the pass has fields, a rig and a spray volume.");
         }
@@ -58,6 +57,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             }
         });
         others(ui, desk.document.farm(), &mut pass, plan);
+        beside(ui, desk.document.farm(), id, &mut pass, plan);
     });
     if pass != before {
         desk.document.edit(|farm| {
