@@ -180,6 +180,11 @@ fn a_pass_is_planned_from_nothing_with_the_keyboard_and_the_boxes() {
     assert_eq!((pass.name.as_str(), pass.fields.as_slice()), ("Corn, late", &["mill-field".to_owned()][..]));
     assert_eq!(pass.mix[0].product, "glyphosate-540");
     assert!(pass.carrier.is_some());
+    // A new pass is loaded by the farm's aims.
+    assert_eq!(pass.split, LoadSplit::ByAims);
+    harness.get_by_label_contains("Load 1: ");
+    harness.get_by_label("full tanks, then a rest").click();
+    harness.run();
     harness.get_by_label_contains("Load 1: 1,200 gal, 60 ac, Mill field");
 }
 

@@ -47,13 +47,13 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             ui.horizontal_wrapped(|ui| {
                 ui.selectable_value(&mut pass.split, LoadSplit::FullTanks, "full tanks, then a rest");
                 ui.selectable_value(&mut pass.split, LoadSplit::EvenLoads, "even loads");
+                ui.selectable_value(&mut pass.split, LoadSplit::ByAims, "by your aims");
             });
             ui.horizontal(|ui| {
                 ui.label(look::soft(ui, "fill to"));
                 boxes::quantity_hinted(ui, "Fill the tank to", &mut pass.fill_to, 84.0, "its mark");
             });
         }
-        beside(ui, desk.document.farm(), id, &mut pass, plan);
         if plan.loads.is_empty() {
             lists::empty(ui, "The loads appear when the pass has fields, a rig and a spray volume.");
         }
@@ -75,6 +75,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             }
         });
         others(ui, desk.document.farm(), &mut pass, plan);
+        beside(ui, desk.document.farm(), id, &mut pass, plan);
     });
     if pass != before {
         desk.document.edit(|farm| {
