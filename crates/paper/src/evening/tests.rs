@@ -27,6 +27,7 @@ fn line(what: &str, amount: &str, detail: &str) -> SheetLine {
 
 fn pass(number: u32) -> SheetPass {
     SheetPass {
+        pass: String::new(),
         number,
         name: ["Corn, second post", "Volunteer corn in beans", "Wheat, head timing"][number as usize % 3].into(),
         time: format!("{:02}:40 to {:02}:25", 4 + number, 6 + number),
