@@ -8,7 +8,7 @@ use tankard_core::farm::{
 };
 use tankard_core::finding::Level;
 use tankard_core::loads::carry::same_spray;
-use tankard_core::loads::rest::{Change, carry_over, ground_left, rest, takers};
+use tankard_core::loads::rest::{Change, carry_into, carry_over, ground_left, rest, takers};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Area, AsTyped, Quantity, Volume};
 
@@ -189,4 +189,82 @@ fn loads_filled_through_into_the_next_pass_save_a_filling() {
     let mixed: Volume = first.loads.iter().chain(&second.loads).map(|load| load.volume - load.carried).sum();
     assert!((mixed.to_us_gallons() - 1900.0).abs() < 1e-6);
     assert!(carry_over(&farm, &planned(&through, "p"), &second).is_err());
+}
+
+/// 40 gal beyond the ground cover none of it: when they are what is in the tank after the last load, no ground is left.
+#[test]
+fn what_was_mixed_beyond_the_ground_leaves_no_ground() {
+    let mut farm = farm();
+    farm.passes["p"].extra = Some(q("40 gal"));
+    let mut other = farm.passes["p"].clone();
+    other.extra = None;
+    farm.passes.insert("q".into(), other);
+    let before = planned(&farm, "p");
+    assert_eq!(ground_left(&before, 3, Volume::from_us_gallons(40.0)), []);
+    // 10 gal more are 1 ac at 10 gal/ac.
+    let left = ground_left(&before, 3, Volume::from_us_gallons(50.0));
+    assert_eq!(left.iter().map(|(_, area)| acres(*area)).collect::<Vec<_>>(), [1.0]);
+    let change = |tank: &str| Change { after: 3, in_tank: Some(q(tank)), ..Change::default() };
+    assert_eq!(rest(&farm, &before, &change("40 gal")).unwrap().rest, None);
+    let into = carry_into(&farm, &before, &change("40 gal"), "q").unwrap();
+    assert_eq!(into.passes.len(), 2);
+    assert_eq!(gallons(into.passes["q"].in_tank.as_ref().unwrap().volume.value()), 40.0);
+    assert!((planned(&into, "p").area.to_acres() - 100.0).abs() < 1e-6);
+    // One spray goes to one place.
+    assert!(carry_into(&farm, &before, &change("50 gal"), "q").unwrap_err().contains("is left"));
+}
+
+#[test]
+fn a_pass_that_goes_on_with_the_spray_goes_on_from_the_rest() {
+    let mut farm = farm();
+    farm.passes["p"].extra = Some(q("40 gal"));
+    let mut other = farm.passes["p"].clone();
+    other.extra = None;
+    other.in_tank = Some(tankard_core::farm::InTank { volume: q("40 gal"), from: "p".into() });
+    farm.passes.insert("q".into(), other);
+    let changed = rest(&farm, &planned(&farm, "p"), &Change { after: 2, ..Change::default() }).unwrap();
+    assert_eq!(Some(&changed.farm.passes["q"].in_tank.as_ref().unwrap().from), changed.rest.as_ref());
+}
+
+#[test]
+fn filling_through_is_done_once_and_with_all_that_the_first_leaves() {
+    let mut farm = farm();
+    let mut other = farm.passes["p"].clone();
+    other.fields = vec!["a".into()];
+    other.parts.insert("a".into(), q("9 ac"));
+    farm.passes.insert("q".into(), other);
+    let through = carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q")).unwrap();
+    // The last load of 200 gal has room for all the 90 gal that q takes, and for more.
+    assert!(carry_over(&through, &planned(&through, "p"), &planned(&through, "q")).unwrap_err().contains("already"));
+    let both = |farm: &Farm| {
+        let extra = farm.passes["p"].extra.as_ref().map_or(0.0, |extra| gallons(extra.value()));
+        (extra, farm.passes["q"].in_tank.as_ref().map_or(0.0, |in_tank| gallons(in_tank.volume.value())))
+    };
+    farm.passes["p"].extra = Some(q("10 gal"));
+    let with_extra = carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q")).unwrap();
+    assert_eq!(both(&with_extra), (90.0, 90.0));
+    farm.passes["p"].extra = None;
+    // A decided last load grows; those before it stay.
+    farm.passes["p"].sizes = vec![q("300 gal"), q("400 gal"), q("300 gal")];
+    let decided = carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q")).unwrap();
+    let loads: Vec<f64> = planned(&decided, "p").loads.iter().map(|load| gallons(load.volume)).collect();
+    assert_eq!((loads, both(&decided)), (vec![300.0, 400.0, 390.0], (90.0, 90.0)));
+}
+
+/// Ten loads of 100 gal hold 400 gal each: there is room for 3,000 gal, but no more than a tank goes on.
+#[test]
+fn no_more_goes_on_than_a_tank_holds_beside_ground() {
+    let mut farm = farm();
+    farm.passes["p"].sizes = vec![q("100 gal"); 9];
+    let mut other = farm.passes["p"].clone();
+    other.sizes.clear();
+    farm.passes.insert("q".into(), other.clone());
+    let through = carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q")).unwrap();
+    assert_eq!(gallons(through.passes["p"].extra.as_ref().unwrap().value()), 300.0);
+    assert!(planned(&through, "p").level() < Some(Level::Stop), "{:?}", planned(&through, "p").findings);
+    // Two stretches: what lies before a border has no room for what comes after it.
+    farm.passes["p"].sizes.clear();
+    farm.fields["b"].crop = "soybean".into();
+    let apart = carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q"));
+    assert!(apart.unwrap_err().contains("no room"), "600 gal and 400 gal: the last load is full");
 }
