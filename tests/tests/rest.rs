@@ -268,3 +268,30 @@ fn no_more_goes_on_than_a_tank_holds_beside_ground() {
     let apart = carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q"));
     assert!(apart.unwrap_err().contains("no room"), "600 gal and 400 gal: the last load is full");
 }
+
+/// Two parts are one application to the label, so the same ground must not be in both.
+#[test]
+fn parts_of_one_application_find_room_on_the_field() {
+    let farm = farm();
+    let changed = rest(&farm, &planned(&farm, "p"), &Change { after: 2, ..Change::default() }).unwrap();
+    let (mut farm, id) = (changed.farm, changed.rest.unwrap());
+    let stops = |farm: &Farm, id: &str| {
+        let findings = planned(farm, id).findings;
+        findings.into_iter().filter(|finding| finding.text.contains("one application")).collect::<Vec<_>>()
+    };
+    assert_eq!((stops(&farm, &id), stops(&farm, "p")), (vec![], vec![]));
+    // 20 of 40 ac are the first part's.
+    farm.passes[&id].parts.insert("b".into(), q("21 ac"));
+    for id in [id.as_str(), "p"] {
+        let found = stops(&farm, id);
+        assert!(found[0].text.contains("cover 41 ac together; 40 ac can be sprayed"), "{found:?}");
+        assert_eq!((found.len(), found[0].level), (1, Level::Stop));
+    }
+    // What was really sprayed counts as it is recorded.
+    let mut record = tankard_core::season::record::from_plan(&farm, &planned(&farm, "p")).unwrap();
+    farm.records.insert("r".into(), record.clone());
+    assert_eq!(stops(&farm, &id).len(), 1);
+    record.fields["b"].area = q("19 ac");
+    farm.records.insert("r".into(), record);
+    assert_eq!(stops(&farm, &id), []);
+}

@@ -311,6 +311,7 @@ fn ground(
                 Basis::Arithmetic,
             ));
         }
+        judge_parts(farm, pass_id, (id, field), (area, sprayable), findings);
         working = working.step(field.name.clone(), area.show(farm.units));
         let treated = bands.map_or(area, |share| area * share.to_fraction());
         if let Some(share) = bands {
@@ -348,6 +349,46 @@ fn ground(
         );
     }
     planned
+}
+
+/// Parts of one application lie beside one another, since a label takes them for one: together they find room on the field.
+/// What is recorded of a part counts as recorded.
+fn judge_parts(
+    farm: &Farm,
+    pass_id: &Id,
+    (id, field): (&Id, &Field),
+    (area, sprayable): (Area, Area),
+    findings: &mut Vec<Finding>,
+) {
+    let is_part = |other: &Id| other != pass_id && farm.is_one_application(other, pass_id);
+    let recorded =
+        farm.records.values().filter(|record| record.pass.as_ref().is_some_and(is_part)).filter_map(|record| {
+            let field = record.fields.get(id)?;
+            Some((record.name.as_str(), field.area.value()))
+        });
+    let planned = farm
+        .passes
+        .iter()
+        .filter(|(other, pass)| is_part(other) && pass.fields.contains(id) && !farm.is_recorded(other))
+        .map(|(_, pass)| (pass.name.as_str(), pass.covers(id, field)));
+    let (names, areas): (Vec<&str>, Vec<Area>) = recorded.chain(planned).unzip();
+    let whole = area + areas.into_iter().sum();
+    // Records hold six digits.
+    if names.is_empty() || !whole.exceeds(sprayable * (1.0 + 1e-5)) {
+        return;
+    }
+    let names = label::listed(&names.into_iter().map(|name| format!("\"{name}\"")).collect::<Vec<_>>());
+    let text = format!(
+        "{}: this pass and {names} are parts of one application and cover {} together; {} can be sprayed",
+        field.name,
+        whole.show(farm.units),
+        sprayable.show(farm.units)
+    );
+    findings.push(
+        Finding::stop(Subject::Field(id.clone()), text, Basis::Arithmetic).hint(
+            "Lower the ground of a part, or mend the field's area; a second application is planned as a new pass.",
+        ),
+    );
 }
 
 /// What of a field can be sprayed, with a word where its areas contradict each other.
