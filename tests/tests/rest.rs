@@ -4,7 +4,7 @@
 
 use jiff::civil::date;
 use tankard_core::farm::{
-    Farm, Field, Formulation, Line, Pass, Product, ProductKind, Rig, Says, Statement, label::Period,
+    Farm, Field, Formulation, InTank, Line, Pass, Product, ProductKind, Rig, Says, Statement, label::Period,
 };
 use tankard_core::finding::Level;
 use tankard_core::loads::carry::same_spray;
@@ -220,7 +220,7 @@ fn a_pass_that_goes_on_with_the_spray_goes_on_from_the_rest() {
     farm.passes["p"].extra = Some(q("40 gal"));
     let mut other = farm.passes["p"].clone();
     other.extra = None;
-    other.in_tank = Some(tankard_core::farm::InTank { volume: q("40 gal"), from: "p".into() });
+    other.in_tank = Some(InTank { volume: q("40 gal"), from: "p".into() });
     farm.passes.insert("q".into(), other);
     let changed = rest(&farm, &planned(&farm, "p"), &Change { after: 2, ..Change::default() }).unwrap();
     assert_eq!(Some(&changed.farm.passes["q"].in_tank.as_ref().unwrap().from), changed.rest.as_ref());
@@ -294,4 +294,63 @@ fn parts_of_one_application_find_room_on_the_field() {
     record.fields["b"].area = q("19 ac");
     farm.records.insert("r".into(), record);
     assert_eq!(stops(&farm, &id), []);
+}
+
+/// Two ends of one spray: what one pass leaves, others go on with.
+#[test]
+fn what_is_in_the_tank_is_what_another_pass_leaves() {
+    let mut farm = farm();
+    farm.passes["p"].extra = Some(q("40 gal"));
+    let mut other = farm.passes["p"].clone();
+    other.name = "Second".into();
+    (other.extra, other.in_tank) = (None, Some(InTank { volume: q("40 gal"), from: "p".into() }));
+    farm.passes.insert("q".into(), other.clone());
+    let told = |farm: &Farm, id: &str, text: &str| {
+        let findings = planned(farm, id).findings;
+        let found = findings.iter().filter(|finding| finding.level == Level::Check).find(|f| f.text.contains(text));
+        assert!(found.is_some_and(|found| !found.hint.is_empty()), "{text} is not in {findings:?}");
+    };
+    let tank = |farm: &Farm, id: &str| {
+        let findings = planned(farm, id).findings;
+        let of_tank = |text: &str| ["tank", "left after", "go on"].iter().any(|word| text.contains(word));
+        findings.into_iter().filter(|f| f.level >= Level::Check && of_tank(&f.text)).collect::<Vec<_>>()
+    };
+    assert_eq!((tank(&farm, "p"), tank(&farm, "q")), (vec![], vec![]));
+
+    let mut cleared = farm.clone();
+    cleared.passes["p"].extra = None;
+    told(&cleared, "p", "Nothing is left after the last metre; Second goes on with 40 gal");
+    told(&cleared, "q", "Burndown leaves nothing in the tank; this pass goes on with 40 gal of it");
+
+    let mut twice = farm.clone();
+    other.name = "Third".into();
+    twice.passes.insert("t".into(), other);
+    told(&twice, "p", "40 gal are left after the last metre; Second and Third go on with 80 gal");
+    told(&twice, "t", "Burndown leaves 40 gal in the tank; this pass goes on with 40 gal of it, and Second too");
+
+    let mut elsewhere = farm.clone();
+    elsewhere.rigs.insert("small".into(), Rig::new("Small boom", q("400 gal")));
+    elsewhere.passes["q"].rig = "small".into();
+    told(&elsewhere, "q", "which goes out with Boom");
+    let mut before = farm.clone();
+    before.passes["q"].date = date(2031, 6, 11);
+    told(&before, "q", "which is planned for 2031-06-12");
+
+    let mut apart = farm.clone();
+    apart.fields["b"].crop = "soybean".into();
+    told(&apart, "q", "runs over from Elm field to Oak field, which are kept apart: their crops differ");
+
+    // A pass for which nothing is mixed leaves what is too much: 1,000 gal are taken.
+    let mut through = farm.clone();
+    through.rigs["boom"].tank = q("1200 gal");
+    through.passes["p"].extra = None;
+    through.passes["p"].in_tank = Some(InTank { volume: q("1040 gal"), from: String::new() });
+    assert_eq!(tank(&through, "q"), []);
+    // What was sprayed leaves what was seen in the tank.
+    let record = tankard_core::season::record::from_plan(&cleared, &planned(&cleared, "p")).unwrap();
+    cleared.records.insert("r".into(), record);
+    assert_eq!(tank(&cleared, "q"), []);
+    // Two that go on with one another end.
+    farm.passes["p"].in_tank = Some(InTank { volume: q("40 gal"), from: "q".into() });
+    told(&farm, "p", "Second leaves nothing in the tank");
 }
