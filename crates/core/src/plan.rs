@@ -189,7 +189,6 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
         pairs::judge(farm, pass_id, pass, &fields, &lines, &mut findings);
         charge::judge(farm, &lines, &mut findings);
         fertilizer::judge(farm, pass_id, pass, &fields, &lines, carrier, &mut findings);
-        stock::judge(farm, (pass_id, pass), area, &lines, carrier, &mut findings);
     } else {
         kept = order;
     }
@@ -218,6 +217,10 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
         ),
         _ => (Vec::new(), None),
     };
+
+    if let Some(carrier) = carrier {
+        stock::judge(farm, (pass_id, pass), area, &lines, (carrier, &loads), &mut findings);
+    }
 
     workings.extend(water::dose::per_load(&water, &loads, farm.units).1);
 

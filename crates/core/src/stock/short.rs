@@ -8,8 +8,9 @@ use super::shopping::buy;
 use crate::farm::{Farm, Id, Pass, Product};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::listed;
+use crate::loads::Load;
 use crate::mix::line::PlannedLine;
-use crate::quantity::{Amount, Area, CarrierRate, Quantity};
+use crate::quantity::{Amount, Area, CarrierRate, Quantity, Volume};
 
 /// A product of the pass of which it is known what is on hand.
 struct Wanted<'a> {
@@ -37,17 +38,20 @@ impl Wanted<'_> {
     }
 }
 
-/// Finds a product of a pass that does not reach. Of the other passes only those are reckoned that come before it and take
+/// Finds a product of a pass that does not reach for its loads, which hold more than the ground takes where they are decided so or
+/// topped up. Of the other passes only those are reckoned that come before it and take
 /// such a product, and the records are looked at only where it matters whether these were sprayed.
 pub(crate) fn judge(
     farm: &Farm,
     (pass_id, pass): (&Id, &Pass),
     treated: Area,
     lines: &[PlannedLine],
-    carrier: CarrierRate,
+    (carrier, loads): (CarrierRate, &[Load]),
     findings: &mut Vec<Finding>,
 ) {
-    let mixed = mixed_for(pass, treated, carrier);
+    let asked = mixed_for(pass, treated, carrier);
+    let laid = loads.iter().map(Load::new_spray).sum::<Volume>().ground(carrier).unwrap_or(Area::ZERO);
+    let mixed = if laid.exceeds(asked) { laid } else { asked };
     let mut wanted: Vec<Wanted<'_>> = lines
         .iter()
         .filter_map(|line| {
