@@ -459,3 +459,38 @@ fn containers_are_counted_from_what_stands_opened() {
     let Amount::Volume(left) = plan(&farm, "p").unwrap().loads[0].items[0].measured.amount else { panic!("a liquid") };
     assert!((left.to_us_gallons() - 11.0).abs() < 1e-9);
 }
+
+fn short_rows(farm: &Farm) -> Vec<tankard_core::farm::ShortRow> {
+    let plan = plan(farm, "p").unwrap();
+    tankard_core::loads::card::card(farm, &plan, plan.loads.last().unwrap()).unwrap().short
+}
+
+/// An acre takes 1 fl oz: marks of 1 fl oz measure nothing of a tenth of it, and a fifth too much or too little of three tenths.
+#[test]
+fn less_ground_is_not_told_amounts_that_no_mark_measures() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("3.2 ac");
+    farm.passes["p"].mix[0].rate = typed("1 fl oz/ac");
+    farm.measuring.liquid = Some(typed("1 fl oz"));
+    let ground: Vec<String> = short_rows(&farm).into_iter().map(|row| row.ground).collect();
+    assert_eq!(ground, ["1 ac", "2 ac", "3 ac"], "half an acre takes half an ounce");
+    farm.fields["f"].area = typed("0.9 ac");
+    assert_eq!(short_rows(&farm).len(), 0);
+}
+
+/// Bands of 10 in on rows of 30 in are a third of the ground: 60 acres take 20 × 15 gal of spray and 20 × 32 fl oz of product.
+#[test]
+fn less_ground_is_what_is_driven_over_where_bands_are_sprayed() {
+    use tankard_core::farm::{Layout, NozzleSet};
+    let mut farm = plain();
+    farm.fields["f"].area = typed("90 ac");
+    let mut set = NozzleSet { name: "Bands".to_owned(), ..NozzleSet::default() };
+    set.layout = Some(Layout::Band { width: typed("10 in"), rows: typed("30 in"), nozzles: 1 });
+    farm.rigs["r"].sets.insert("bands".to_owned(), set);
+    "bands".clone_into(&mut farm.passes["p"].nozzles);
+    let rows = short_rows(&farm);
+    let row = rows.iter().find(|row| row.ground.starts_with("60 ac")).unwrap_or_else(|| panic!("{rows:?}"));
+    assert_eq!((row.ground.as_str(), row.spray.as_str()), ("60 ac of ground", "300 gal"));
+    assert_eq!(row.amounts, ["5 gal"]);
+    assert!(rows.iter().all(|row| !row.ground.starts_with("90 ac")));
+}

@@ -13,6 +13,9 @@ use crate::quantity::number::show;
 use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Quantity, Units, Volume};
 use crate::working::Working;
 
+/// A measured amount that is farther than this from exact, as a share of it, is said. Common practice, no source.
+pub(super) const FAR: f64 = 0.05;
+
 /// A pass to be loaded: the walk's state, handed on.
 pub(crate) struct Asked<'a> {
     pub(crate) farm: &'a Farm,
@@ -282,7 +285,7 @@ fn judge_rounding(
             )
             .hint("Give the product a finer measuring step in the shed."),
         );
-    } else if measured.rounding.abs() > 0.05 {
+    } else if measured.rounding.abs() > FAR {
         findings.push(
             Finding::check(
                 Subject::Load(load),
