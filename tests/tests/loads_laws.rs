@@ -376,6 +376,7 @@ fn spray_of_another_pass_must_be_the_same_mix() {
     farm.fields["f"].area = typed("60 ac");
     let mut other = farm.passes["p"].clone();
     "First half".clone_into(&mut other.name);
+    other.extra = Some(typed("180 gal"));
     // The same strength at another volume over ground.
     other.carrier = Some(typed("30 gal/ac"));
     other.mix[0].rate = typed("64 fl oz/ac");
@@ -493,4 +494,36 @@ fn less_ground_is_what_is_driven_over_where_bands_are_sprayed() {
     assert_eq!((row.ground.as_str(), row.spray.as_str()), ("60 ac of ground", "300 gal"));
     assert_eq!(row.amounts, ["5 gal"]);
     assert!(rows.iter().all(|row| !row.ground.starts_with("90 ac")));
+}
+
+/// A load of 60 gal, of which 15 are for the acre there is: 4.4 fl oz are measured as 4, so a fourth of these is on the ground.
+#[test]
+fn what_is_left_over_is_as_strong_as_its_load() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("1 ac");
+    farm.passes["p"].mix[0].rate = typed("1.1 fl oz/ac");
+    farm.passes["p"].extra = Some(typed("45 gal"));
+    let on_ground = |farm: &Farm| {
+        let record = tankard_core::season::record::from_plan(farm, &plan(farm, "p").unwrap()).unwrap();
+        match record.lines[0].amount.value() {
+            Amount::Volume(volume) => volume.to_us_fluid_ounces(),
+            other => panic!("{other:?}"),
+        }
+    };
+    assert!((on_ground(&farm) - 1.0).abs() < 1e-6, "{}", on_ground(&farm));
+    // A hair of ground and a full tank beyond it: never less than nothing.
+    farm.fields["f"].area = typed("0.01 ac");
+    assert!(on_ground(&farm) > 0.0, "{}", on_ground(&farm));
+}
+
+#[test]
+fn a_water_soluble_bag_whose_weight_is_not_typed_is_said() {
+    let mut farm = plain();
+    farm.products["h"].formulation = Formulation::WSP;
+    farm.products["h"].containers.clear();
+    farm.passes["p"].mix[0].rate = typed("4 oz/ac");
+    says(&plan(&farm, "p").unwrap(), Level::Check, "so its amounts may be no whole bags");
+    let bag = Container { kind: ContainerKind::Bag, size: typed("1 lb"), full: 0, opened: None, lot: String::new() };
+    farm.products["h"].containers.push(bag);
+    assert!(plan(&farm, "p").unwrap().findings.iter().all(|finding| !finding.text.contains("whole bags")));
 }

@@ -177,7 +177,10 @@ fn spray_in_the_tank_and_spray_beyond_count() {
 fn loads_that_hold_more_than_the_ground_takes_ask_for_more() {
     let mut farm = farm(5);
     farm.passes["first"].sizes = vec![typed("600 gal"), typed("600 gal")];
-    assert_eq!(shortfalls(&plan(&farm, "first").unwrap())[0].text, "Oil: this pass needs 15 gal; 12 gal 2 qt are on hand");
+    assert_eq!(
+        shortfalls(&plan(&farm, "first").unwrap())[0].text,
+        "Oil: this pass needs 15 gal; 12 gal 2 qt are on hand"
+    );
     assert!(close(base(of(&of_day(&farm, date(2031, 6, 12)), "oil").amount), 15.0));
     farm.products["oil"].containers = vec![jugs(6)];
     assert!(shortfalls(&plan(&farm, "first").unwrap()).is_empty());

@@ -84,7 +84,8 @@ fn judge_source(
         let mut with_ground = plan.fields.iter().filter(|field| !field.area.is_zero()).map(|field| field.field.clone());
         if last { with_ground.next_back() } else { with_ground.next() }
     };
-    let first = pass.fields.iter().find(|id| farm.fields.get(*id).is_some_and(|field| !pass.covers(id, field).is_zero()));
+    let first =
+        pass.fields.iter().find(|id| farm.fields.get(*id).is_some_and(|field| !pass.covers(id, field).is_zero()));
     if let (Some(before), Some(after)) = (ground(&plan, true), first)
         && before != *after
         && let (Some(one), Some(next)) = (farm.fields.get_key_value(&before), farm.fields.get_key_value(after))

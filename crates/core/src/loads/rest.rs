@@ -314,7 +314,11 @@ pub fn carry_over(farm: &Farm, first: &Plan, second: &Plan) -> Result<Farm, Stri
     if let Some(pass) = farm.passes.get_mut(&second.pass) {
         let volume = volume_in_digits(goes_on, units, DIGITS);
         // Sprayed out first where topping it up would be a filling more.
-        pass.sizes = if fills(takes - goes_on, other_full) < fills(takes, other_full) { vec![volume.clone()] } else { Vec::new() };
+        pass.sizes = if fills(takes - goes_on, other_full) < fills(takes, other_full) {
+            vec![volume.clone()]
+        } else {
+            Vec::new()
+        };
         pass.in_tank = Some(InTank { volume, from: first.pass.clone() });
     }
     Ok(farm)

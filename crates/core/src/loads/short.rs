@@ -1,8 +1,8 @@
 //! What a load shorter than planned takes: amounts for less ground, for the day on which the ground turns out smaller.
 
 use crate::farm::{Farm, ShortRow};
-use crate::loads::sizing::Portion;
 use crate::loads::build::FAR;
+use crate::loads::sizing::Portion;
 use crate::loads::{Load, measure};
 use crate::plan::Plan;
 use crate::quantity::{Area, AsTyped, Quantity, Units};
