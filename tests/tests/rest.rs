@@ -262,6 +262,12 @@ fn no_more_goes_on_than_a_tank_holds_beside_ground() {
     let through = carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q")).unwrap();
     assert_eq!(gallons(through.passes["p"].extra.as_ref().unwrap().value()), 300.0);
     assert!(planned(&through, "p").level() < Some(Level::Stop), "{:?}", planned(&through, "p").findings);
+    // With 10 gal beyond the ground it is still the last load that holds both, and some ground.
+    let mut beyond = farm.clone();
+    beyond.passes["p"].extra = Some(q("10 gal"));
+    beyond.passes["q"].parts.insert("a".into(), q("60 ac"));
+    let through = carry_over(&beyond, &planned(&beyond, "p"), &planned(&beyond, "q")).unwrap();
+    assert_eq!(gallons(through.passes["p"].extra.as_ref().unwrap().value()), 300.0);
     // Two stretches: what lies before a border has no room for what comes after it.
     farm.passes["p"].sizes.clear();
     farm.fields["b"].crop = "soybean".into();

@@ -295,15 +295,16 @@ pub fn carry_over(farm: &Farm, first: &Plan, second: &Plan) -> Result<Farm, Stri
         .map_or(last, |(from, _)| from);
     let filled: Volume = first.loads.iter().skip(from).map(|load| load.volume).sum();
     let fills = |spray: Volume, full: Volume| (spray.ratio(full).unwrap_or_default() - 1e-9).ceil();
-    let room = full * fills(filled, full) - filled;
     // What the first leaves as it is typed is in the tank too when the second begins.
     let leaves = one.extra.as_ref().map_or(Volume::ZERO, AsTyped::value);
+    let ground = filled - leaves;
+    let room = full * fills(ground, full) - ground;
     let takes = second.spray_volume;
-    let more = room.min(takes.min(other_full) - leaves);
+    let goes_on = room.min(takes).min(other_full);
+    let more = goes_on - leaves;
     if !more.exceeds(full * 1e-9) {
         return Err("The last load has no room for more".to_owned());
     }
-    let goes_on = leaves + more;
     let mut farm = farm.clone();
     let units = farm.units;
     if let Some(pass) = farm.passes.get_mut(&first.pass) {
