@@ -527,3 +527,13 @@ fn a_water_soluble_bag_whose_weight_is_not_typed_is_said() {
     farm.products["h"].containers.push(bag);
     assert!(plan(&farm, "p").unwrap().findings.iter().all(|finding| !finding.text.contains("whole bags")));
 }
+
+#[test]
+fn a_decided_load_above_the_mark_to_fill_to_is_said() {
+    let mut farm = plain();
+    farm.passes["p"].fill_to = Some(typed("1000 gal"));
+    farm.passes["p"].sizes = vec![typed("1000 gal"), typed("1100 gal")];
+    let out = plan(&farm, "p").unwrap();
+    says(&out, Level::Check, "Load 2 is decided as 1,100 gal, though the tank is to be filled to 1,000 gal");
+    assert!(out.findings.iter().all(|finding| !finding.text.contains("Load 1 is decided")));
+}

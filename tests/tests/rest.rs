@@ -360,3 +360,25 @@ fn what_is_in_the_tank_is_what_another_pass_leaves() {
     farm.passes["p"].in_tank = Some(InTank { volume: q("40 gal"), from: "q".into() });
     told(&farm, "p", "Second leaves nothing in the tank");
 }
+
+/// In bands of a third of the ground a record holds 6.67 ac of bands for 20 ac driven over.
+#[test]
+fn parts_in_bands_find_room_as_they_are_driven_over() {
+    use tankard_core::farm::{Layout, NozzleSet};
+    let mut farm = farm();
+    let layout = Some(Layout::Band { width: q("10 in"), rows: q("30 in"), nozzles: 1 });
+    farm.rigs["boom"].sets.insert("bands".into(), NozzleSet { layout, ..NozzleSet::default() });
+    farm.passes["p"].nozzles = "bands".into();
+    farm.passes["p"].fields = vec!["b".into()];
+    farm.passes["p"].parts.insert("b".into(), q("20 ac"));
+    let mut second = farm.passes["p"].clone();
+    second.rest_of = "p".into();
+    farm.passes.insert("s".into(), second);
+    let record = tankard_core::season::record::from_plan(&farm, &planned(&farm, "p")).unwrap();
+    farm.records.insert("r".into(), record);
+    let stops =
+        |farm: &Farm| planned(farm, "s").findings.iter().any(|finding| finding.text.contains("one application"));
+    assert!(!stops(&farm));
+    farm.passes["s"].parts.insert("b".into(), q("21 ac"));
+    assert!(stops(&farm));
+}

@@ -198,6 +198,28 @@ fn loads_that_hold_more_than_the_ground_takes_ask_for_more() {
     );
 }
 
+/// Two loads of 40 ac at 1.45 lb/ac take 58 lb each, which are six bags of 10 lb and not 5.8: twelve bags, where 116 lb are exact.
+#[test]
+fn bags_go_in_whole() {
+    let mut farm = farm(0);
+    farm.rigs["rig"].tank = typed("400 gal");
+    let bag = |full| Container {
+        kind: ContainerKind::Bag,
+        size: typed("10 lb"),
+        full,
+        opened: None,
+        lot: String::new(),
+    };
+    farm.products["oil"].formulation = Formulation::WSP;
+    farm.products["oil"].price = None;
+    farm.products["oil"].containers = vec![bag(12)];
+    farm.passes["first"].mix = vec![Line::new("oil", typed("1.45 lb/ac"))];
+    assert!(shortfalls(&plan(&farm, "first").unwrap()).is_empty());
+    farm.products["oil"].containers = vec![bag(11), Container { opened: Some(typed("8 lb")), ..bag(0) }];
+    let found = plan(&farm, "first").unwrap();
+    assert_eq!(shortfalls(&found)[0].text, "Oil: this pass needs 120 lb; 118 lb are on hand");
+}
+
 #[test]
 fn water_by_source_and_nurse_tanks_by_rig() {
     let mut farm = farm(6);

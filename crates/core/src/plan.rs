@@ -10,7 +10,7 @@ use crate::mix::choice::{self, Adjuvants};
 use crate::mix::line::{PlannedLine, reckon};
 use crate::mix::order::{self, Placed};
 use crate::mix::{carrier as fertilizer, charge, pairs};
-use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Duration, Money, Quantity, Volume};
+use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Duration, Money, Quantity, Share, Volume};
 use crate::rig::rinse::{self, RinsePlan};
 use crate::rig::setting::{self, RankedSet, Setting};
 use crate::rig::work::{self, Work};
@@ -355,7 +355,7 @@ fn ground(
 }
 
 /// Parts of one application lie beside one another, since a label takes them for one: together they find room on the field.
-/// What is recorded of a part counts as recorded.
+/// What is recorded of a part counts as recorded, in bands the ground between them with it.
 fn judge_parts(
     farm: &Farm,
     pass_id: &Id,
@@ -367,7 +367,9 @@ fn judge_parts(
     let recorded =
         farm.records.values().filter(|record| record.pass.as_ref().is_some_and(is_part)).filter_map(|record| {
             let field = record.fields.get(id)?;
-            Some((record.name.as_str(), field.area.value()))
+            let part = record.pass.as_ref().and_then(|part| farm.passes.get(part));
+            let bands = part.and_then(|part| rig::in_bands(farm, part)).map_or(1.0, Share::to_fraction);
+            Some((record.name.as_str(), field.area.value() * (1.0 / bands)))
         });
     let planned = farm
         .passes

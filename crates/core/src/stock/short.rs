@@ -5,7 +5,7 @@ use jiff::civil::Date;
 use super::needs::{lacks, mixed_for, remains, taken};
 use super::on_hand::known;
 use super::shopping::buy;
-use crate::farm::{Farm, Id, Pass, Product};
+use crate::farm::{Farm, Formulation, Id, Pass, Product};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::listed;
 use crate::loads::Load;
@@ -56,7 +56,10 @@ pub(crate) fn judge(
         .iter()
         .filter_map(|line| {
             let (id, product) = farm.products.get_key_value(&line.product)?;
-            let (held, needed) = (known(product)?, line.per_area.over(mixed));
+            let (held, exact) = (known(product)?, line.per_area.over(mixed));
+            // A water-soluble bag goes in whole; of all else a mark more or less is found in the jug.
+            let in_bags = product.formulation == Formulation::WSP && !loads.is_empty();
+            let needed = if in_bags { measured(loads, id, exact) } else { exact };
             Some(Wanted { id, product, held, needed, earlier: Vec::new() })
         })
         .collect();
@@ -83,6 +86,12 @@ pub(crate) fn judge(
             findings.push(finding(farm, &wanted, short));
         }
     }
+}
+
+/// What loads take of a product as it is measured out.
+fn measured(loads: &[Load], id: &str, exact: Amount) -> Amount {
+    let items = loads.iter().flat_map(|load| &load.items).filter(|item| item.product == id);
+    items.fold(exact.times(0.0), |sum, item| sum.plus(item.measured.amount).unwrap_or(sum))
 }
 
 /// The passes that come before one, by date and then in the order of the farm.
