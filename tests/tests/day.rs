@@ -7,7 +7,7 @@
 use jiff::civil::{Date, DateTime, Time, date};
 use tankard_core::day::{DayPlan, RigDay, Slot, plan_day};
 use tankard_core::farm::{
-    Active, Day, Farm, Field, Fills, Formulation, Hour, Line, Pass, Place, Product, ProductKind, Record, Rig, Road,
+    Active, Day, Farm, Field, Fills, Formulation, Hour, InTank, Line, Pass, Place, Product, ProductKind, Record, Rig, Road,
 };
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::{Plan, plan};
@@ -180,6 +180,26 @@ fn fillings_are_saved_where_loads_are_joined() {
     // The same rate in other words is the same spray.
     farm.passes["2"].mix[0].rate = q("16 fl oz/ac");
     assert!(planned(&farm).slots().any(|slot| slot.goes_on));
+}
+
+/// Spray of one pass is in the tank of another: nothing goes out between the two, and the second not before the first.
+#[test]
+fn a_pass_that_begins_with_spray_of_another_comes_right_after_it() {
+    let mut farm = farm();
+    for (id, mix, field) in [("1", "a", "f"), ("2", "a", "g"), ("3", "b", "h")] {
+        pass(&mut farm, id, &[mix], &[field]);
+    }
+    farm.passes["1"].extra = Some(q("40 gal"));
+    farm.passes["2"].in_tank = Some(InTank { volume: q("40 gal"), from: "1".to_owned() });
+    for (order, right) in [(["1", "2", "3"], true), (["2", "1", "3"], false), (["1", "3", "2"], false), (["3", "1", "2"], true)] {
+        let places = order.iter().zip(1..).map(|(id, place)| ((*id).to_owned(), place));
+        farm.days[&DAY.to_string()].pinned = places.collect();
+        let day = planned(&farm);
+        assert_eq!(ids(rig(&day)), order);
+        let found = found(&day, "Pass 2 begins with spray of Pass 1, but does not come right after it");
+        assert_eq!(found.is_none(), right, "{order:?}");
+        assert!(found.is_none_or(|found| found.level == Level::Check && !found.hint.is_empty()));
+    }
 }
 
 #[test]

@@ -4,7 +4,7 @@ use super::joined::Joined;
 use super::lay::{Day, Trip, travel};
 use super::order::{Change, Cost, EXACT, Order, Placed, Problem, Second, solve};
 use super::{DayCost, RigDay, Slot, road, words};
-use crate::farm::{Id, Rig};
+use crate::farm::{Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Level, Subject};
 use crate::label::listed;
 use crate::quantity::{Length, Units};
@@ -231,10 +231,12 @@ impl Told<'_> {
                 .hint("Type speed, boom width and field efficiency of its rig."),
             );
         }
+        let mut last_id = before;
         let mut last = before.and_then(|id| farm.passes.get(id));
         for slot in rig_day.slots.iter().filter(|slot| slot.takes.is_some() && slot.verdict != Some(Verdict::Forbidden))
         {
             let Some(pass) = farm.passes.get(&slot.pass) else { continue };
+            findings.extend(self.waits_for_spray(&slot.pass, pass, last_id));
             for (row, fields) in last.map(|last| hurts(farm, last, pass)).unwrap_or_default() {
                 let names: Vec<String> = fields.iter().map(|field| field.name.clone()).collect();
                 findings.push(
@@ -264,7 +266,7 @@ impl Told<'_> {
                     .hint("Type the hour at which the rigs are to be home, where that is too late."),
                 );
             }
-            last = Some(pass);
+            (last_id, last) = (Some(&slot.pass), Some(pass));
         }
         self.judge_roads(rig, rig_name, findings);
         if !self.trips.is_empty() && !self.day.covered.0 {
@@ -309,6 +311,22 @@ impl Told<'_> {
                 home.strftime("%H:%M"),
                 words::count(self.found.cost.left_out - found.cost.left_out)
             )
+        })
+    }
+
+    /// A pass that begins with the spray of another comes right after it; the order knows nothing of that.
+    fn waits_for_spray(&self, id: &Id, pass: &Pass, last: Option<&Id>) -> Option<Finding> {
+        let from = &pass.in_tank.as_ref().filter(|in_tank| !in_tank.volume.is_zero())?.from;
+        let other = self.day.farm.passes.get(from).filter(|other| from != id && other.rig == pass.rig)?;
+        let comes_later = last.is_none() && self.trips.iter().any(|trip| trip.id == from);
+        let another_between = last.is_some_and(|last| last != from);
+        (comes_later || another_between).then(|| {
+            Finding::check(
+                Subject::Pass(id.clone()),
+                format!("{} begins with spray of {}, but does not come right after it", pass.name, other.name),
+                Basis::Arithmetic,
+            )
+            .hint("Hold the two one after the other, or take out what is in the tank.")
         })
     }
 
