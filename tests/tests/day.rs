@@ -331,6 +331,27 @@ fn what_is_sprayed_already_is_set_apart() {
     assert!(found(&day, "which is not free").is_none());
 }
 
+/// What is sprayed already may end after the rigs were to be home, or past midnight; neither gives the rest of the day a night more.
+#[test]
+fn what_was_sprayed_late_does_not_move_the_hour_to_be_home_by() {
+    let mut farm = farm();
+    pass(&mut farm, "1", &["a"], &["f"]);
+    pass(&mut farm, "2", &["a"], &["g"]);
+    let mut record = Record::new("Pass 1", DAY);
+    record.pass = Some("1".to_owned());
+    (record.start, record.end) = (Some(Time::constant(16, 0, 0, 0)), Some(Time::constant(18, 30, 0, 0)));
+    farm.records.insert("rec".to_owned(), record);
+    farm.days[&DAY.to_string()].to = Some(Time::constant(18, 0, 0, 0));
+    let day = planned(&farm);
+    assert_eq!((slot(&day, "2").span, slot(&day, "2").verdict), (None, Some(Verdict::Forbidden)));
+    assert!(found(&day, "its 1 h do not end before the rigs are to be home").is_some(), "{:?}", day.findings);
+    // From 22:00 to 01:00: the rig is free at one in the night, not at one in the morning before.
+    farm.days[&DAY.to_string()].to = None;
+    let record = &mut farm.records["rec"];
+    (record.start, record.end) = (Some(Time::constant(22, 0, 0, 0)), Some(Time::constant(1, 0, 0, 0)));
+    assert_eq!(slot(&planned(&farm), "2").span, None);
+}
+
 #[test]
 fn what_has_no_rig_time_or_road_is_said() {
     let mut farm = farm();

@@ -12,7 +12,7 @@ use tankard_core::farm::{Day, Farm};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{AsTyped, Duration};
 use tankard_core::stock::needs::next_day;
-use tankard_core::weather::Span;
+use tankard_core::weather::{Span, Verdict};
 
 const DAY: Date = date(2031, 6, 12);
 const CORN: &str = "2031-06-12-corn-second-post";
@@ -181,6 +181,39 @@ fn a_time_outside_the_limits_says_so() {
     assert_eq!(corn.doubt, "");
 }
 
+/// Half-hours of a forecast are held as such, and what the order of the day knows of the night after it is said.
+#[test]
+fn half_hours_and_the_night_are_held_against_the_time() {
+    let mut farm = farm();
+    farm.forecast.hours.retain(|hour| hour.at.date() == DAY);
+    let mut halves = Vec::new();
+    for hour in &farm.forecast.hours {
+        let (mut first, mut second) = (hour.clone(), hour.clone());
+        second.at = hour.at.checked_add(jiff::Span::new().minutes(30)).unwrap();
+        for half in [&mut first, &mut second] {
+            half.wind = Some(AsTyped::parse("6 mph").unwrap());
+            half.gust = Some(AsTyped::parse("8 mph").unwrap());
+        }
+        if hour.at.hour() == 8 {
+            first.wind = Some(AsTyped::parse("30 mph").unwrap());
+        }
+        halves.extend([first, second]);
+    }
+    farm.forecast.hours = halves;
+    let mut corn = slot(CORN, (8, 30), (9, 30, 0));
+    let doubt = |slot: &Slot| {
+        let sheet = sheet_of(&farm, DAY, std::slice::from_ref(slot));
+        sheet.rigs[0].passes.iter().find(|pass| pass.pass == CORN).unwrap().doubt.clone()
+    };
+    assert_eq!(doubt(&corn), "");
+    corn.span = Some(Span { from: DAY.at(8, 15, 0, 0), to: DAY.at(9, 30, 0, 0) });
+    assert_eq!(doubt(&corn), "Not all of this time is inside the limits");
+    let night = DAY.tomorrow().unwrap();
+    corn.span = Some(Span { from: night.at(1, 0, 0, 0), to: night.at(2, 0, 0, 0) });
+    corn.verdict = Some(Verdict::Doubtful);
+    assert_eq!(doubt(&corn), "Not all of this time is inside the limits");
+}
+
 /// Holds the fault of products for a pass that may not be sprayed on the truck, and of a pass that is quietly missing.
 #[test]
 fn a_pass_with_a_stop_is_on_the_sheet_and_counts_for_nothing() {
@@ -224,6 +257,12 @@ fn the_day_is_laid_out_and_the_next_one_found() {
     let sheet = sheet_of(&farm, DAY, &slots);
     assert!(sheet.rigs[0].passes.iter().any(|pass| !pass.time.is_empty()), "{:#?}", sheet.rigs);
     assert!(sheet.timeline.is_some());
+    // An hour before the one to leave at is of the next day, and says so.
+    let mut night = farm.clone();
+    let time = |hour| Some(jiff::civil::time(hour, 0, 0, 0));
+    night.days.insert(DAY.to_string(), Day { from: time(20), to: time(2), ..Day::default() });
+    let lines = sheet_of(&night, DAY, &slots).day;
+    assert!(lines.contains(&"Rigs home by 02:00 of the next day".to_owned()), "{lines:?}");
     assert_eq!(next_day(&farm, date(2026, 1, 1)), Some(DAY));
     assert_eq!(next_day(&farm, date(2031, 6, 15)), Some(date(2031, 6, 16)));
     assert_eq!(next_day(&farm, date(2032, 1, 1)), None);

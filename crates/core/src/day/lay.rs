@@ -6,7 +6,7 @@ use super::order::{Change, Job, Order, Problem, Run, Second, solve};
 use super::road::{self, Place};
 use super::tell::{Told, leaves_at, proof};
 use super::{RigDay, Slot, fields, words};
-use crate::farm::{self, Farm, Fills, Id, Pass, Rig};
+use crate::farm::{self, Farm, Fills, Id, Pass, Record, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::plan::Plan;
 use crate::quantity::{AsTyped, Duration};
@@ -66,11 +66,12 @@ impl<'a> Day<'a> {
         sun::civil(&self.outlook.zone, second)
     }
 
-    /// When the rigs are to be home. An hour not after the one at which they leave is of the next day.
-    fn to(&self, from: Second) -> Option<Second> {
+    /// When the rigs are to be home. An hour not after the one typed at which they leave is of the next day; when a rig is free
+    /// of what it sprayed already does not change it.
+    fn to(&self) -> Option<Second> {
         let time = self.decided.to?;
-        let to = self.second(self.date, time)?;
-        if to > from { Some(to) } else { self.second(self.date.tomorrow().ok()?, time) }
+        let day = if self.decided.home_on_the_next_day() { self.date.tomorrow().ok()? } else { self.date };
+        self.second(day, time)
     }
 
     /// The runs of time in which a pass may be sprayed: inside every limit, and with doubtful hours among them.
@@ -162,10 +163,17 @@ fn trip<'a>(farm: &'a Farm, plan: &'a Plan) -> Option<Trip<'a>> {
 fn last_done<'a>(day: &Day, done: &[&'a Plan]) -> (Option<&'a Id>, Option<Second>) {
     let end = |id: &Id| {
         let records = day.farm.records.values().filter(|record| record.pass.as_ref() == Some(id));
-        records.filter_map(|record| day.second(record.date, record.end?)).max()
+        records.filter_map(|record| ended(day, record)).max()
     };
     let last = done.iter().map(|plan| &plan.pass).max_by_key(|id| end(id));
     (last, last.and_then(end))
+}
+
+/// When a record ended; one that ends before it begins ended on the next day.
+fn ended(day: &Day, record: &Record) -> Option<Second> {
+    let end = record.end?;
+    let past_midnight = record.start.is_some_and(|start| end < start);
+    day.second(if past_midnight { record.date.tomorrow().ok()? } else { record.date }, end)
 }
 
 fn problem(day: &Day, rig_id: &Id, trips: &[Trip], before: Option<&Id>, from: Second) -> Problem {
@@ -182,7 +190,7 @@ fn problem(day: &Day, rig_id: &Id, trips: &[Trip], before: Option<&Id>, from: Se
             hurts: first.is_some_and(|(_, first)| !hurts(farm, first, to.pass).is_empty()),
         }
     };
-    let to = day.to(from);
+    let to = day.to();
     let jobs = trips.iter().map(|trip| {
         let (allowed, possible) = day.runs(trip.plan, trip.takes, from, to);
         let not_before = trip.pass.start.and_then(|start| day.second(day.date, start));

@@ -13,7 +13,7 @@ use super::Slot;
 use super::timeline::{Drawn, Timeline, timeline};
 use crate::farm::card::CardField;
 use crate::farm::label::Says;
-use crate::farm::{Farm, Id, Paper, Pass, Product};
+use crate::farm::{Day, Farm, Id, Paper, Pass, Product};
 use crate::finding::{Basis, Level};
 use crate::label::{listed, once};
 use crate::loads::card::{long_date, re_entry_hours, said_in, short_date};
@@ -306,10 +306,10 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
             let why = here.slot.map(|slot| slot.why.trim_end_matches('.')).filter(|why| !why.is_empty());
             why.map_or(start.clone(), |why| format!("{start}. {why}"))
         },
-        doubt: span.filter(|span| !is_allowed(plan, *span)).map_or(String::new(), |_| {
-            let why = here.slot.map_or("", |slot| slot.why.as_str());
-            with_hint("Not all of this time is inside the limits", why)
-        }),
+        doubt: here
+            .slot
+            .filter(|slot| slot.span.is_some_and(|span| !is_allowed(plan, slot, span)))
+            .map_or(String::new(), |slot| with_hint("Not all of this time is inside the limits", &slot.why)),
         before: done_before(farm, here, before),
         fields: plan
             .fields
@@ -335,11 +335,12 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
     }
 }
 
-/// Whether all hours of a span that are judged are allowed.
-fn is_allowed(plan: &Plan, span: Span) -> bool {
-    plan.hours.hours.iter().all(|hour| {
-        let end = hour.at.saturating_add(jiff::Span::new().hours(1));
-        let (from, to) = (span.from.max(hour.at), span.to.min(end));
+/// Whether all hours of a slot that are judged are allowed. The plan judges those of its day alone; the slot knows of the night
+/// after it.
+fn is_allowed(plan: &Plan, slot: &Slot, span: Span) -> bool {
+    slot.verdict != Some(Verdict::Doubtful)
+        && plan.hours.hours.iter().all(|hour| {
+        let (from, to) = (span.from.max(hour.at), span.to.min(hour.span().to));
         let in_part =
             hour.part.is_some_and(|(part, verdict)| verdict == Verdict::Allowed && part.from <= from && to <= part.to);
         from >= to || hour.verdict == Verdict::Allowed || in_part
@@ -386,7 +387,8 @@ fn day_lines(farm: &Farm, date: Date, passes: &[OfDay]) -> Vec<String> {
     let (from, to) = (decided.and_then(|day| day.from), decided.and_then(|day| day.to));
     let mut lines: Vec<String> = sun.map(|sun| format!("Sun up {}", sun.words())).into_iter().collect();
     lines.extend(from.map(|from| format!("No rig leaves before {}", from.strftime("%H:%M"))));
-    lines.extend(to.map(|to| format!("Rigs home by {}", to.strftime("%H:%M"))));
+    let next_day = if decided.is_some_and(Day::home_on_the_next_day) { " of the next day" } else { "" };
+    lines.extend(to.map(|to| format!("Rigs home by {}{next_day}", to.strftime("%H:%M"))));
     lines
 }
 
