@@ -7,7 +7,8 @@
 use jiff::civil::{Date, DateTime, Time, date};
 use tankard_core::day::{DayPlan, RigDay, Slot, plan_day};
 use tankard_core::farm::{
-    Active, Day, Farm, Field, Fills, Formulation, Hour, Line, Pass, Place, Product, ProductKind, Record, Rig, Road,
+    Active, Day, Farm, Field, Fills, Formulation, Hour, InTank, Line, Pass, Place, Product, ProductKind, Record, Rig,
+    Road,
 };
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::{Plan, plan};
@@ -295,6 +296,35 @@ fn without_a_forecast_the_clock_is_that_of_the_day() {
     assert!(found(&day, "no hours are told, only how long things take").is_some());
     farm.passes["1"].start = Some(Time::constant(8, 0, 0, 0));
     assert_eq!(span(&planned(&farm), "1").0, at(8, 10));
+}
+
+/// A pass that begins with what another leaves comes right after it, though another order would save road; held elsewhere, that
+/// is said. What was left on the day before is sprayed first.
+#[test]
+fn what_goes_on_with_spray_comes_right_after_what_leaves_it() {
+    let mut farm = farm();
+    for (id, field) in [("1", "f"), ("2", "g"), ("3", "h")] {
+        pass(&mut farm, id, &["a"], &[field]);
+    }
+    farm.roads.push(Road { from: "f".to_owned(), to: "g".to_owned(), length: q("1 mi") });
+    farm.passes["3"].extra = Some(q("30 gal"));
+    farm.passes["1"].in_tank = Some(InTank { volume: q("30 gal"), from: "3".to_owned() });
+    let day = planned(&farm);
+    assert_eq!((ids(rig(&day)), rig(&day).cost.parted), (vec!["3", "1", "2"], 0));
+    assert!(found(&day, "begins with 30 gal").is_none());
+    farm.days[&DAY.to_string()].pinned.insert("1".to_owned(), 1);
+    let day = planned(&farm);
+    let told = found(&day, "Pass 1 begins with 30 gal that Pass 3 leaves, and does not come right after it").unwrap();
+    assert_eq!((told.level, rig(&day).cost.parted), (Level::Check, 1));
+    assert!(rig(&day).held.contains("one pass more that does not come right after what leaves its spray"));
+    farm.days[&DAY.to_string()].pinned.clear();
+    farm.passes["3"].date = date(2031, 6, 11);
+    let of_day: Vec<Plan> = ["1", "2"].map(|id| plan(&farm, id).unwrap()).into();
+    let day = plan_day(&farm, DAY, &of_day.iter().collect::<Vec<_>>());
+    assert_eq!(ids(rig(&day)), ["1", "2"]);
+    farm.days[&DAY.to_string()].pinned.insert("1".to_owned(), 2);
+    let day = plan_day(&farm, DAY, &of_day.iter().collect::<Vec<_>>());
+    assert!(found(&day, "Pass 1 begins with 30 gal that Pass 3 leaves").is_some());
 }
 
 #[test]

@@ -188,6 +188,7 @@ fn problem(day: &Day, rig_id: &Id, trips: &[Trip], before: Option<&Id>, from: Se
             takes: road(from.and_then(|(_, place)| place), to.begins_at) + if clean_out { cleaning } else { 0 },
             clean_out,
             hurts: first.is_some_and(|(_, first)| !hurts(farm, first, to.pass).is_empty()),
+            parted: is_parted(farm, trips, first.map(|(id, _)| id), to),
         }
     };
     let to = day.to();
@@ -207,6 +208,20 @@ fn problem(day: &Day, rig_id: &Id, trips: &[Trip], before: Option<&Id>, from: Se
         home: trips.iter().map(|trip| road(trip.ends_at, None)).collect(),
         from,
         to,
+    }
+}
+
+/// Whether a pass begins with spray that was not left by the pass before it. Of a pass of another rig its own plan tells.
+fn is_parted(farm: &Farm, trips: &[Trip], before: Option<&Id>, to: &Trip) -> bool {
+    let Some(in_tank) = to.pass.in_tank.as_ref().filter(|in_tank| !in_tank.volume.is_zero()) else { return false };
+    let giver = &in_tank.from;
+    if farm.passes.get(giver).is_some_and(|other| other.rig != to.pass.rig) {
+        return false;
+    }
+    match before {
+        Some(before) => before != giver,
+        // In the morning the tank holds what was left on an earlier day, but nothing of the day.
+        None => giver != to.id && trips.iter().any(|trip| trip.id == giver),
     }
 }
 

@@ -340,11 +340,12 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
 fn is_allowed(plan: &Plan, slot: &Slot, span: Span) -> bool {
     slot.verdict != Some(Verdict::Doubtful)
         && plan.hours.hours.iter().all(|hour| {
-        let (from, to) = (span.from.max(hour.at), span.to.min(hour.span().to));
-        let in_part =
-            hour.part.is_some_and(|(part, verdict)| verdict == Verdict::Allowed && part.from <= from && to <= part.to);
-        from >= to || hour.verdict == Verdict::Allowed || in_part
-    })
+            let (from, to) = (span.from.max(hour.at), span.to.min(hour.span().to));
+            let in_part = hour
+                .part
+                .is_some_and(|(part, verdict)| verdict == Verdict::Allowed && part.from <= from && to <= part.to);
+            from >= to || hour.verdict == Verdict::Allowed || in_part
+        })
 }
 
 /// "Text. Hint."

@@ -41,9 +41,10 @@ pub(super) struct Told<'a> {
 
 impl Told<'_> {
     pub(super) fn cost(&self, order: &Order, leaves: Option<Second>) -> DayCost {
-        let Cost { left_out, doubtful, hurts, clean_outs, changes, ends } = order.cost;
+        let Cost { left_out, parted, doubtful, hurts, clean_outs, changes, ends } = order.cost;
         DayCost {
             no_place: left_out,
+            parted,
             doubtful,
             sensitive: hurts,
             clean_outs,
@@ -266,6 +267,7 @@ impl Told<'_> {
             }
             last = Some(pass);
         }
+        self.judge_parted(findings);
         self.judge_roads(rig, rig_name, findings);
         if !self.trips.is_empty() && !self.day.covered.0 {
             let (text, hint) = if self.clock {
@@ -290,6 +292,33 @@ impl Told<'_> {
                 Finding::note(about_rig(), format!("{rig_name}: {}", rig_day.proof), Basis::Arithmetic)
                     .hint("Hold passes at places where you know a better order."),
             );
+        }
+    }
+
+    /// Passes that begin with what another leaves, and do not come right after it.
+    fn judge_parted(&self, findings: &mut Vec<Finding>) {
+        let mut last: Option<&Trip> = None;
+        for place in self.found.places.iter().filter(|place| place.starts.is_some()) {
+            let Some(trip) = self.trips.get(place.job) else { continue };
+            let change = match last {
+                Some(last) => self.change(last.id, place.job),
+                None => self.problem.first.get(place.job).copied().unwrap_or_default(),
+            };
+            last = Some(trip);
+            let Some(in_tank) = trip.pass.in_tank.as_ref().filter(|_| change.parted) else { continue };
+            let volume = in_tank.volume.show(self.day.farm.units);
+            let name = &trip.pass.name;
+            let text = match self.day.farm.passes.get(&in_tank.from).filter(|_| in_tank.from != *trip.id) {
+                Some(giver) => {
+                    format!("{name} begins with {volume} that {} leaves, and does not come right after it", giver.name)
+                }
+                None => format!(
+                    "{name} begins with {volume} that are in the tank already, and another pass comes before it"
+                ),
+            };
+            findings.push(Finding::check(Subject::Pass(trip.id.clone()), text, Basis::Arithmetic).hint(
+                "Hold both at places where one comes right after the other, or take what is in the tank out of the pass.",
+            ));
         }
     }
 

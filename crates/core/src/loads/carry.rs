@@ -4,6 +4,7 @@
 
 use crate::farm::{Farm, Id, InTank, Line, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
+use crate::label::listed;
 use crate::loads::Load;
 use crate::mix::line::over_ground;
 use crate::quantity::{AsTyped, CarrierRate, Quantity, Volume};
@@ -39,10 +40,28 @@ pub(crate) fn judge_tank(farm: &Farm, pass_id: &Id, pass: &Pass, fill: Volume, f
                     Finding::stop(about(), text, Basis::Arithmetic)
                         .hint("Spray it out where it belongs and clean the tank, or choose the pass that it was mixed for."),
                 );
+            } else if let Some(why) = elsewhere(farm, pass, other) {
+                let text = format!("The {volume} in the tank were mixed for {}, {why}", other.name);
+                findings.push(
+                    Finding::check(about(), text, Basis::Arithmetic)
+                        .hint("Choose the pass that it was mixed for, or take what is in the tank out of this one."),
+                );
             }
         }
     }
     true
+}
+
+/// Why the spray of another pass cannot be in the tank of this one, where that is so.
+fn elsewhere(farm: &Farm, pass: &Pass, other: &Pass) -> Option<String> {
+    if other.rig != pass.rig {
+        let rig = farm.rigs.get(&other.rig).map_or("another rig", |rig| rig.name.as_str());
+        Some(format!("which is sprayed with {rig}"))
+    } else if other.date > pass.date {
+        Some(format!("which is sprayed later, on {}", other.date))
+    } else {
+        None
+    }
 }
 
 /// Whether two passes take the same spray, so that what is left of one can go on into the other.
@@ -110,20 +129,37 @@ pub(crate) fn judge_left(
     loads: &[Load],
     findings: &mut Vec<Finding>,
 ) {
-    let Some(load) = loads.last().filter(|load| load.left.exceeds(load.volume * 1e-9)) else { return };
+    let Some(load) = loads.last() else { return };
     let units = farm.units;
     let about = || Subject::Load(load.number);
-    let left = load.left.show(units);
-    let on = |other: &&Pass| other.in_tank.as_ref().is_some_and(|in_tank| in_tank.from == *pass_id);
-    if let Some(next) = farm.passes.values().find(on) {
-        let taken = next.in_tank.as_ref().map_or(Volume::ZERO, |in_tank| in_tank.volume.value());
-        let text = format!("{left} are left after the last metre; {} goes on with {}", next.name, taken.show(units));
+    let is_left = load.left.exceeds(load.volume * 1e-9);
+    let left = if is_left { load.left.show(units) } else { "Nothing".to_owned() };
+    let takes = |other: &Pass| {
+        let in_tank = other.in_tank.as_ref().filter(|in_tank| in_tank.from == *pass_id)?;
+        Some(in_tank.volume.value()).filter(|volume| !volume.is_zero())
+    };
+    let others = farm.passes.iter().filter(|(id, _)| *id != pass_id);
+    let next: Vec<(&str, Volume)> =
+        others.filter_map(|(_, other)| Some((other.name.as_str(), takes(other)?))).collect();
+    if !next.is_empty() {
+        let taken: Volume = next.iter().map(|(_, taken)| *taken).sum();
+        let names: Vec<String> = next.iter().map(|(name, _)| (*name).to_owned()).collect();
+        let text = format!(
+            "{left} {} left after the last metre; {} go{} on with {}",
+            if is_left { "are" } else { "is" },
+            listed(&names),
+            if names.len() == 1 { "es" } else { "" },
+            taken.show(units)
+        );
         let same = !taken.exceeds(load.left * 1.01) && !load.left.exceeds(taken * 1.01);
         findings.push(if same {
             Finding::note(about(), text, Basis::Arithmetic)
         } else {
             Finding::check(about(), text, Basis::Arithmetic).hint("Make the two agree.")
         });
+        return;
+    }
+    if !is_left {
         return;
     }
     let beyond = pass.extra.as_ref().map_or(Volume::ZERO, AsTyped::value);
