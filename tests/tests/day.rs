@@ -343,6 +343,39 @@ fn a_crop_that_the_mix_before_hurts_comes_first() {
     assert!(told.level == Level::Check && matches!(told.basis, Basis::Published(_)), "{told:?}");
 }
 
+/// Traces of what the rig sprayed last on an earlier day are in it in the morning, and those of a pass between the two are not.
+#[test]
+fn traces_of_the_day_before_are_said_in_the_morning() {
+    let mut farm = farm();
+    product(&mut farm, "d", "dicamba");
+    pass(&mut farm, "0", &["d"], &["f"]);
+    pass(&mut farm, "00", &["a"], &["f"]);
+    pass(&mut farm, "2", &["a"], &["g"]);
+    "soybean".clone_into(&mut farm.fields["g"].crop);
+    for (id, hour) in [("0", 15), ("00", 8)] {
+        farm.passes[id].date = date(2031, 6, 10);
+        farm.passes[id].start = Some(Time::constant(hour, 0, 0, 0));
+    }
+    let day = planned(&farm);
+    let told = found(&day, "Pass 2 goes to Field g after Pass 0 of 2031-06-10. Sensitive soybean").unwrap();
+    assert!(told.level == Level::Check && matches!(told.basis, Basis::Published(_)), "{told:?}");
+    assert!(told.hint.contains("where that was not done since"), "{told:?}");
+    // A crop of which nothing is known is said too, whatever comes between.
+    "quinoa".clone_into(&mut farm.fields["g"].crop);
+    assert!(found(&planned(&farm), "after Pass 0 of 2031-06-10; whether traces of dicamba hurt").is_some());
+    "soybean".clone_into(&mut farm.fields["g"].crop);
+    // In which order they were sprayed is not known: it may have been the last.
+    farm.passes["0"].start = None;
+    assert!(found(&planned(&farm), "after Pass 0 of 2031-06-10").is_some());
+    farm.passes["0"].start = Some(Time::constant(6, 0, 0, 0));
+    assert!(found(&planned(&farm), "after Pass 0").is_none());
+    // A record says better when it was.
+    let mut record = Record::new("Pass 0", date(2031, 6, 11));
+    record.pass = Some("0".to_owned());
+    farm.records.insert("rec".to_owned(), record);
+    assert!(found(&planned(&farm), "after Pass 0 of 2031-06-11").is_some());
+}
+
 #[test]
 fn what_is_sprayed_already_is_set_apart() {
     let mut farm = farm();

@@ -214,6 +214,30 @@ fn half_hours_and_the_night_are_held_against_the_time() {
     assert_eq!(doubt(&corn), "Not all of this time is inside the limits");
 }
 
+/// What the rig sprayed on the day before is still in it in the morning, unless the next mix holds the same; of two passes of which
+/// it is not known which was the last, both are told.
+#[test]
+fn the_morning_begins_with_what_was_sprayed_last() {
+    let farm = farm();
+    let day = date(2031, 6, 13);
+    let before = |farm: &Farm| sheet_of(farm, day, &[slot(WHEAT, (8, 0), (9, 0, 0))]).rigs[0].passes[0].before.clone();
+    let lines = before(&farm);
+    assert_eq!(lines.len(), 2, "{lines:?}");
+    let told = "Clean out the rig after Corn, second post of 12 June 2031, where that is not done";
+    assert!(lines[0].starts_with(told), "{lines:?}");
+    let mut known = farm.clone();
+    let mut record = known.records[0].clone();
+    record.date = DAY;
+    for (id, hour) in [(BEANS, 9), (CORN, 7)] {
+        (record.pass, record.start) = (Some(id.to_owned()), Some(jiff::civil::time(hour, 0, 0, 0)));
+        known.records.insert(id.to_owned(), record.clone());
+    }
+    let lines = before(&known);
+    assert!(lines.len() == 1 && lines[0].starts_with("Clean out the rig after Volunteer corn in beans"), "{lines:?}");
+    known.passes[WHEAT].mix = known.passes[BEANS].mix.clone();
+    assert!(before(&known).is_empty());
+}
+
 /// Holds the fault of products for a pass that may not be sprayed on the truck, and of a pass that is quietly missing.
 #[test]
 fn a_pass_with_a_stop_is_on_the_sheet_and_counts_for_nothing() {

@@ -370,12 +370,27 @@ fn done_before(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Vec<String>
         if time.is_zero() { what } else { format!("{what}, {}", time.show(farm.units)) }
     };
     let mut done = Vec::new();
-    if let Some(time) = slot.clean_out {
-        let steps = before.map(|before| clean_out::between(farm, before.id, here.id)).unwrap_or_default();
+    let clean_out = |after: &str, first: Option<&Id>| {
+        let steps = first.map(|first| clean_out::between(farm, first, here.id)).unwrap_or_default();
         let of_labels = steps.iter().filter(|step| matches!(step.basis, Basis::Label(_)));
         let how = once(of_labels.map(|step| step.what.trim_end_matches('.').to_owned()));
-        let what = timed("Clean out the rig".to_owned(), time);
-        done.push(if how.is_empty() { what } else { format!("{what}: {}", how.join(". ")) });
+        let what = format!("Clean out the rig{after}");
+        let what = slot.clean_out.map_or(what.clone(), |time| timed(what, time));
+        if how.is_empty() { what } else { format!("{what}: {}", how.join(". ")) }
+    };
+    let date = here.pass.date;
+    let earlier = before.is_none().then(|| clean_out::last_before(farm, &here.pass.rig, date)).unwrap_or_default();
+    if slot.clean_out.is_some() {
+        let first = before.map(|before| before.id).or_else(|| Some(earlier.first()?.1));
+        done.push(clean_out("", first));
+    } else {
+        // Whether the rig was cleaned on the evening of another day is not known.
+        for (day, id, first) in earlier.into_iter().filter(|(_, id, _)| clean_out::takes_clean_out(farm, id, here.id)) {
+            done.push(clean_out(
+                &format!(" after {} of {}, where that is not done", first.name, short_date(day)),
+                Some(id),
+            ));
+        }
     }
     done.extend(slot.travel.map(|time| timed("Road".to_owned(), time)));
     done

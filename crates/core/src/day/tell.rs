@@ -1,14 +1,16 @@
 //! Tells the order that was found for the passes of a rig: the places with their reasons, and what there is to say of them.
 
+use jiff::civil::Date;
+
 use super::joined::Joined;
 use super::lay::{Day, Trip, travel};
 use super::order::{Change, Cost, EXACT, Order, Placed, Problem, Second, solve};
 use super::{DayCost, RigDay, Slot, road, words};
-use crate::farm::{Id, Rig};
+use crate::farm::{Farm, Field, Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Level, Subject};
 use crate::label::listed;
 use crate::quantity::{Length, Units};
-use crate::rig::clean_out::{hurts, usual_time};
+use crate::rig::clean_out::{hurts, last_before, unclear, usual_time};
 use crate::weather::Verdict;
 use crate::weather::hours::span;
 
@@ -16,6 +18,33 @@ use crate::weather::hours::span;
 pub(super) fn leaves_at(problem: &Problem, order: &Order) -> Option<Second> {
     let first = order.places.iter().find(|place| place.starts.is_some())?;
     Some(first.starts? - problem.first.get(first.job).map_or(0, |change| change.takes))
+}
+
+/// Whom traces of the pass before hurt, and of whom that cannot be told. The day is that of a pass before the day.
+fn traces(farm: &Farm, (last, day): (&Pass, Option<Date>), (id, pass): (&Id, &Pass), findings: &mut Vec<Finding>) {
+    let names = |fields: &[&Field]| listed(&fields.iter().map(|field| field.name.clone()).collect::<Vec<_>>());
+    let after = day.map_or_else(|| last.name.clone(), |day| format!("{} of {day}", last.name));
+    for (row, fields) in hurts(farm, last, pass) {
+        let hint = if day.is_some() {
+            "Clean the rig out as the labels say before it, where that was not done since."
+        } else {
+            "No order without that is as good otherwise. Clean out as the labels say, or spray it on another day."
+        };
+        let text = format!("{} goes to {} after {after}. {}", pass.name, names(&fields), row.says);
+        findings.push(Finding::check(Subject::Pass(id.clone()), text, row.basis()).hint(hint));
+    }
+    for (row, fields) in unclear(farm, last, pass) {
+        let text = format!(
+            "{} goes to {} after {after}; whether traces of {} hurt what grows there cannot be told",
+            pass.name,
+            names(&fields),
+            row.what()
+        );
+        findings.push(
+            Finding::check(Subject::Pass(id.clone()), text, row.basis())
+                .hint("Type the crop by its usual name; where it stays unknown, clean the rig out as the labels say."),
+        );
+    }
 }
 
 /// How good an order is.
@@ -236,22 +265,13 @@ impl Told<'_> {
         for slot in rig_day.slots.iter().filter(|slot| slot.takes.is_some() && slot.verdict != Some(Verdict::Forbidden))
         {
             let Some(pass) = farm.passes.get(&slot.pass) else { continue };
-            for (row, fields) in last.map(|last| hurts(farm, last, pass)).unwrap_or_default() {
-                let names: Vec<String> = fields.iter().map(|field| field.name.clone()).collect();
-                findings.push(
-                    Finding::check(
-                        Subject::Pass(slot.pass.clone()),
-                        format!(
-                            "{} goes to {} after {}. {}",
-                            pass.name,
-                            listed(&names),
-                            last.map_or("", |last| last.name.as_str()),
-                            row.says
-                        ),
-                        row.basis(),
-                    )
-                    .hint("No order without that is as good otherwise. Clean out as the labels say, or spray it on another day."),
-                );
+            match last {
+                Some(last) => traces(farm, (last, None), (&slot.pass, pass), findings),
+                None => {
+                    for (day, _, last) in last_before(farm, self.rig_id, date) {
+                        traces(farm, (last, Some(day)), (&slot.pass, pass), findings);
+                    }
+                }
             }
             if let Some(span) = slot.span.filter(|span| {
                 span.to.date() > date && span.to > date.at(0, 0, 0, 0).saturating_add(jiff::Span::new().days(1))
