@@ -8,7 +8,8 @@ use tankard::demo;
 use tankard_core::day::BlockKind;
 use tankard_core::day::sheet::{SheetContent, SheetLine, sheet};
 use tankard_core::day::{Slot, plan_day};
-use tankard_core::farm::{Day, Farm};
+use tankard_core::farm::label::Says;
+use tankard_core::farm::{Day, Farm, Line, Statement};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{AsTyped, Duration};
 use tankard_core::stock::needs::next_day;
@@ -150,6 +151,49 @@ fn each_field_says_when_people_may_enter_and_when_it_may_be_harvested() {
         assert!(sheet.silent.iter().any(|line| line.starts_with(what)), "{what} not in {:?}", sheet.silent);
     }
     assert!(sheet.wear.iter().any(|line| line.starts_with("No protective equipment is typed for ")));
+}
+
+/// What was sprayed on a field before today's pass keeps people and harvest out too: a sheet that told of the pass alone would send
+/// them in too early.
+#[test]
+fn what_was_sprayed_before_keeps_people_and_harvest_out() {
+    let mut farm = farm();
+    let mill = |farm: &Farm| {
+        let sheet = sheet_of(farm, DAY, &usual_slots());
+        sheet.fields.iter().find(|field| field.name.contains("Mill field")).cloned().unwrap()
+    };
+    assert_eq!(mill(&farm).enter, "Friday 03:45 (12 h, Mesotrione)");
+    let mut product = farm.products[0].clone();
+    "Long 480 SC (demo)".clone_into(&mut product.name);
+    product.label =
+        vec![Statement::new(Says::ReEntry { hours: 48 }, ""), Statement::new(Says::HarvestInterval { days: 300 }, "")];
+    farm.products.insert("long".to_owned(), product);
+    let field = farm.passes[CORN].fields.iter().find(|id| farm.fields[*id].name == "Mill field").unwrap().clone();
+    // Planned for the day before and not recorded: from the end of that day.
+    let mut pass = farm.passes[CORN].clone();
+    pass.date = date(2031, 6, 11);
+    pass.fields = vec![field.clone()];
+    pass.mix = vec![Line { product: "long".to_owned(), ..pass.mix[0].clone() }];
+    farm.passes.insert("before".to_owned(), pass);
+    assert_eq!(mill(&farm).enter, "Saturday 00:00 (48 h, Long 480 SC (demo) of 11 June 2031)");
+    // Recorded: from when it ended, after midnight here.
+    let mut record = farm.records[0].clone();
+    record.pass = Some("before".to_owned());
+    record.date = date(2031, 6, 11);
+    (record.start, record.end) = (Some(jiff::civil::time(21, 0, 0, 0)), Some(jiff::civil::time(1, 0, 0, 0)));
+    let mut then = record.fields[0].clone();
+    then.crop = farm.fields[&field].crop.clone();
+    record.fields = [(field, then)].into_iter().collect();
+    record.lines.truncate(1);
+    "long".clone_into(&mut record.lines[0].product);
+    farm.records.insert("before".to_owned(), record);
+    let after = mill(&farm);
+    assert_eq!(after.enter, "Saturday 01:00 (48 h, Long 480 SC (demo) of 11 June 2031)");
+    // 300 days after 11 June 2031, over a leap day.
+    assert_eq!(after.harvest, "6 April 2032 (300 days, Long 480 SC (demo) of 11 June 2031)");
+    // What has run out is not told.
+    farm.records["before"].date = date(2031, 6, 1);
+    assert_eq!(mill(&farm).enter, "Friday 03:45 (12 h, Mesotrione)");
 }
 
 /// A night in which the clock is put on: 23:00 and 12 hours are noon of the next day (arithmetic; the US clock of 9 March 2031).

@@ -229,7 +229,7 @@ pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[Slot]) -> SheetC
             .into_iter()
             .chain(silent("No protective equipment", &counted, |product| says_wear(product)))
             .collect(),
-        fields: after::fields(farm, &counted),
+        fields: after::fields(farm, date, &counted),
         silent: silent("No re-entry time", &counted, |product| re_entry_hours(product).is_some())
             .into_iter()
             .chain(after::without_harvest(farm, &counted))
