@@ -9,7 +9,7 @@ use tankard_core::day::BlockKind;
 use tankard_core::day::sheet::{SheetContent, SheetLine, sheet};
 use tankard_core::day::{Slot, plan_day};
 use tankard_core::farm::label::Says;
-use tankard_core::farm::{Day, Farm, Line, Statement};
+use tankard_core::farm::{Day, Farm, InTank, Line, Statement};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{AsTyped, Duration};
 use tankard_core::stock::needs::next_day;
@@ -256,6 +256,29 @@ fn half_hours_and_the_night_are_held_against_the_time() {
     corn.span = Some(Span { from: night.at(1, 0, 0, 0), to: night.at(2, 0, 0, 0) });
     corn.verdict = Some(Verdict::Doubtful);
     assert_eq!(doubt(&corn), "Not all of this time is inside the limits");
+}
+
+/// Spray that goes on: how much is left over, with which pass the next one begins, and that another pass comes between.
+#[test]
+fn spray_that_goes_on_is_named() {
+    let mut farm = farm();
+    let mut next = farm.passes[CORN].clone();
+    "Corn, third".clone_into(&mut next.name);
+    next.in_tank = Some(InTank { volume: AsTyped::parse("40 gal").unwrap(), from: CORN.to_owned() });
+    farm.passes.insert("next".to_owned(), next);
+    farm.passes[CORN].extra = Some(AsTyped::parse("40 gal").unwrap());
+    let of = |farm: &Farm, order: [&str; 3]| {
+        let slots = order.map(|id| slot(id, (7, 0), (8, 0, 0)));
+        let sheet = sheet_of(farm, DAY, &slots);
+        let pass = |id: &str| sheet.rigs[0].passes.iter().find(|pass| pass.pass == id).unwrap().clone();
+        (pass(CORN).loads, pass("next").before.join(". "))
+    };
+    let (loads, before) = of(&farm, [BEANS, CORN, "next"]);
+    assert!(loads.ends_with("loads, 40 gal left over"), "{loads}");
+    assert_eq!(before, "Begin with the 40 gal in the tank, left by Corn, second post");
+    let not_there = "Begin with the 40 gal in the tank, left by Corn, second post; that does not come right before it";
+    assert_eq!(of(&farm, [CORN, BEANS, "next"]).1, not_there);
+    assert_eq!(of(&farm, ["next", CORN, BEANS]).1, not_there);
 }
 
 /// What the rig sprayed on the day before is still in it in the morning, unless the next mix holds the same; of two passes of which

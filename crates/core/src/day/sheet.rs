@@ -19,7 +19,7 @@ use crate::label::{listed, once};
 use crate::loads::card::{long_date, re_entry_hours, said_in, short_date};
 use crate::loads::day_limits;
 use crate::plan::Plan;
-use crate::quantity::{Duration, Quantity};
+use crate::quantity::{Duration, Quantity, Units};
 use crate::rig::clean_out;
 use crate::weather::{Span, Verdict, covers};
 
@@ -324,7 +324,7 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
             })
             .collect(),
         spray: plan.spray_volume.show(units),
-        loads: counted_in_words(plan.loads.len(), "load"),
+        loads: loads(plan, units),
         rate: plan.carrier.map(|carrier| carrier.show(units)).unwrap_or_default(),
         window: window(plan),
         limits: day_limits::of_pass(farm, plan, pass).join(", "),
@@ -365,7 +365,7 @@ fn window(plan: &Plan) -> String {
 
 /// Cleaning, word for word where a label says how, and road.
 fn done_before(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Vec<String> {
-    let Some(slot) = here.slot else { return Vec::new() };
+    let Some(slot) = here.slot else { return in_the_tank(farm, here, before).into_iter().collect() };
     let timed = |what: String, time: Duration| {
         if time.is_zero() { what } else { format!("{what}, {}", time.show(farm.units)) }
     };
@@ -392,8 +392,32 @@ fn done_before(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Vec<String>
             ));
         }
     }
+    done.extend(in_the_tank(farm, here, before));
     done.extend(slot.travel.map(|time| timed("Road".to_owned(), time)));
     done
+}
+
+/// "3 loads", with what is left over after them.
+fn loads(plan: &Plan, units: Units) -> String {
+    let loads = counted_in_words(plan.loads.len(), "load");
+    let left = plan.loads.last().filter(|load| load.left.exceeds(load.volume * 1e-9));
+    left.map_or(loads.clone(), |load| format!("{loads}, {} left over", load.left.show(units)))
+}
+
+/// What a pass begins with in the tank, and whose it is; on one rig that pass must come right before.
+fn in_the_tank(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Option<String> {
+    let in_tank = here.pass.in_tank.as_ref().filter(|in_tank| !in_tank.volume.is_zero())?;
+    let volume = in_tank.volume.show(farm.units);
+    let giver = farm.passes.get(&in_tank.from).filter(|_| in_tank.from != *here.id);
+    let whose = giver.map_or_else(String::new, |giver| format!(", left by {}", giver.name));
+    // A pass of an earlier day cannot come right before one that is not the first.
+    let not_there = match (before, giver) {
+        (Some(before), _) => *before.id != in_tank.from,
+        (None, Some(giver)) => giver.date >= here.pass.date && !farm.is_recorded(&in_tank.from),
+        (None, None) => false,
+    };
+    let warn = if not_there { "; that does not come right before it" } else { "" };
+    Some(format!("Begin with the {volume} in the tank{whose}{warn}"))
 }
 
 /// Sun and working hours.
