@@ -74,29 +74,9 @@ impl Row {
     /// Whether crop and variety, as typed, say that they stand the active: both stand in one part of the words, and nothing in
     /// them takes it back.
     fn tolerated(&self, field: &Field) -> bool {
-        const DENIES: [&str; 14] = [
-            "no",
-            "not",
-            "non",
-            "never",
-            "nor",
-            "neither",
-            "without",
-            "cannot",
-            "lacks",
-            "lacking",
-            "sensitive",
-            "susceptible",
-            "unknown",
-            "unsure",
-        ];
-        let typed = format!("{}; {}", field.crop, field.variety).to_lowercase().replace('’', "'");
+        let typed = format!("{}; {}", field.crop, field.variety).to_lowercase();
         let words = |text: &str, is: fn(&str) -> bool| text.split(|letter: char| !letter.is_alphanumeric()).any(is);
-        let denied = typed.contains("n't")
-            || words(&typed, |word| {
-                DENIES.contains(&word) || word.starts_with("intoleran") || word.starts_with("nontoleran")
-            });
-        !denied
+        !names::denies(&typed)
             && names::pieces(&typed).iter().flat_map(|piece| piece.split(" but ")).any(|part| {
                 named_in(self.what(), part)
                     && words(part, |word| word.starts_with("toleran") || word.starts_with("resistan"))
