@@ -369,6 +369,24 @@ fn traces_of_the_day_before_are_said_in_the_morning() {
     assert!(found(&planned(&farm), "after Pass 0 of 2031-06-10").is_some());
     farm.passes["0"].start = Some(Time::constant(6, 0, 0, 0));
     assert!(found(&planned(&farm), "after Pass 0").is_none());
+    // Nor is a pass with a Stop sure to come between.
+    pass(&mut farm, "00s", &["a"], &["f"]);
+    pass(&mut farm, "0s", &["d"], &["f"]);
+    for (id, place) in [("0s", 1), ("00s", 2), ("2", 3)] {
+        farm.days[&DAY.to_string()].pinned.insert(id.to_owned(), place);
+    }
+    assert!(found(&planned(&farm), "Pass 2 goes to Field g after Pass 0s").is_none());
+    farm.passes["00s"].carrier = None;
+    let stopped = planned(&farm);
+    if stopped.slots().any(|slot| slot.why.contains("Stop")) {
+        assert!(found(&stopped, "Pass 2 goes to Field g after Pass 0s. Sensitive soybean").is_some());
+    } else {
+        panic!("{stopped:#?}");
+    }
+    for id in ["0s", "00s"] {
+        farm.passes.shift_remove(id);
+    }
+    farm.days[&DAY.to_string()].pinned.clear();
     // A record says better when it was.
     let mut record = Record::new("Pass 0", date(2031, 6, 11));
     record.pass = Some("0".to_owned());

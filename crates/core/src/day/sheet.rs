@@ -379,7 +379,7 @@ fn done_before(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Vec<String>
         if how.is_empty() { what } else { format!("{what}: {}", how.join(". ")) }
     };
     let date = here.pass.date;
-    let earlier = before.is_none().then(|| clean_out::last_before(farm, &here.pass.rig, date)).unwrap_or_default();
+    let earlier = if before.is_none() { clean_out::last_before(farm, &here.pass.rig, date) } else { Vec::new() };
     if slot.clean_out.is_some() {
         let first = before.map(|before| before.id).or_else(|| Some(earlier.first()?.1));
         done.push(clean_out("", first));

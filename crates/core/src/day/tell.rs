@@ -261,17 +261,16 @@ impl Told<'_> {
                 .hint("Type speed, boom width and field efficiency of its rig."),
             );
         }
-        let mut last = before.and_then(|id| farm.passes.get(id));
+        // A pass with a Stop may not be sprayed, and then what came before it is still in the rig.
+        let mut may_be_in: Vec<(&Pass, Option<Date>)> = match before.and_then(|id| farm.passes.get(id)) {
+            Some(last) => vec![(last, None)],
+            None => last_before(farm, self.rig_id, date).into_iter().map(|(day, _, last)| (last, Some(day))).collect(),
+        };
         for slot in rig_day.slots.iter().filter(|slot| slot.takes.is_some() && slot.verdict != Some(Verdict::Forbidden))
         {
             let Some(pass) = farm.passes.get(&slot.pass) else { continue };
-            match last {
-                Some(last) => traces(farm, (last, None), (&slot.pass, pass), findings),
-                None => {
-                    for (day, _, last) in last_before(farm, self.rig_id, date) {
-                        traces(farm, (last, Some(day)), (&slot.pass, pass), findings);
-                    }
-                }
+            for last in &may_be_in {
+                traces(farm, *last, (&slot.pass, pass), findings);
             }
             if let Some(span) = slot.span.filter(|span| {
                 span.to.date() > date && span.to > date.at(0, 0, 0, 0).saturating_add(jiff::Span::new().days(1))
@@ -285,7 +284,11 @@ impl Told<'_> {
                     .hint("Type the hour at which the rigs are to be home, where that is too late."),
                 );
             }
-            last = Some(pass);
+            let stopped = self.trips.iter().any(|trip| *trip.id == slot.pass && trip.plan.count(Level::Stop) > 0);
+            if !stopped {
+                may_be_in.clear();
+            }
+            may_be_in.push((pass, None));
         }
         self.judge_parted(findings);
         self.judge_roads(rig, rig_name, findings);
