@@ -341,6 +341,8 @@ fn a_crop_that_the_mix_before_hurts_comes_first() {
     let day = planned(&farm);
     let told = found(&day, "Pass 2 goes to Field g after Pass 1. Sensitive soybean").unwrap();
     assert!(told.level == Level::Check && matches!(told.basis, Basis::Published(_)), "{told:?}");
+    // Held there, it is not so for want of another order.
+    assert!(!told.hint.contains("No order") && rig(&day).proof.starts_with("With what is held, no order costs less"));
 }
 
 /// Traces of what the rig sprayed last on an earlier day are in it in the morning, and those of a pass between the two are not.

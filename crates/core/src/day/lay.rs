@@ -127,7 +127,7 @@ pub(super) fn of_rig(day: &Day, rig_id: &Id, plans: &[&Plan], findings: &mut Vec
         cost: told.cost(&found, leaves),
         best: free.as_ref().map(|free| told.cost(free, leaves_at(&problem, free))),
         held,
-        proof: proof(&found, farm.units),
+        proof: proof(&found, held_any, farm.units),
         slots: slots.into_iter().chain(unknown.iter().map(|trip| not_known(rig_id, trip))).collect(),
     };
     told.judge(&rig_day, before, &unknown, findings);

@@ -21,12 +21,20 @@ pub(super) fn leaves_at(problem: &Problem, order: &Order) -> Option<Second> {
 }
 
 /// Whom traces of the pass before hurt, and of whom that cannot be told. The day is that of a pass before the day.
-fn traces(farm: &Farm, (last, day): (&Pass, Option<Date>), (id, pass): (&Id, &Pass), findings: &mut Vec<Finding>) {
+fn traces(
+    farm: &Farm,
+    (last, day): (&Pass, Option<Date>),
+    (id, pass): (&Id, &Pass),
+    proven: bool,
+    findings: &mut Vec<Finding>,
+) {
     let names = |fields: &[&Field]| listed(&fields.iter().map(|field| field.name.clone()).collect::<Vec<_>>());
     let after = day.map_or_else(|| last.name.clone(), |day| format!("{} of {day}", last.name));
     for (row, fields) in hurts(farm, last, pass) {
         let hint = if day.is_some() {
             "Clean the rig out as the labels say before it, where that was not done since."
+        } else if !proven {
+            "Clean out as the labels say, hold it at a place before that, or spray it on another day."
         } else {
             "No order without that is as good otherwise. Clean out as the labels say, or spray it on another day."
         };
@@ -48,8 +56,9 @@ fn traces(farm: &Farm, (last, day): (&Pass, Option<Date>), (id, pass): (&Id, &Pa
 }
 
 /// How good an order is.
-pub(super) fn proof(found: &Order, units: Units) -> String {
+pub(super) fn proof(found: &Order, held: bool, units: Units) -> String {
     match found.least {
+        None if held => "With what is held, no order costs less; this is proven".to_owned(),
         None => "No order costs less; this is proven".to_owned(),
         Some(least) => format!(
             "More than {EXACT} passes on one rig are ordered by trying, so a better order may be missed; the most it could have over this one is: {}",
@@ -261,6 +270,7 @@ impl Told<'_> {
                 .hint("Type speed, boom width and field efficiency of its rig."),
             );
         }
+        let proven = self.found.least.is_none() && self.problem.jobs.iter().all(|job| job.held.is_none());
         // A pass with a Stop may not be sprayed, and then what came before it is still in the rig.
         let mut may_be_in: Vec<(&Pass, Option<Date>)> = match before.and_then(|id| farm.passes.get(id)) {
             Some(last) => vec![(last, None)],
@@ -270,7 +280,7 @@ impl Told<'_> {
         {
             let Some(pass) = farm.passes.get(&slot.pass) else { continue };
             for last in &may_be_in {
-                traces(farm, *last, (&slot.pass, pass), findings);
+                traces(farm, *last, (&slot.pass, pass), proven, findings);
             }
             if let Some(span) = slot.span.filter(|span| {
                 span.to.date() > date && span.to > date.at(0, 0, 0, 0).saturating_add(jiff::Span::new().days(1))
