@@ -7,7 +7,8 @@
 use jiff::civil::{Date, DateTime, Time, date};
 use tankard_core::day::{DayPlan, RigDay, Slot, plan_day};
 use tankard_core::farm::{
-    Active, Day, Farm, Field, Fills, Formulation, Hour, InTank, Line, Pass, Place, Product, ProductKind, Record, Rig, Road,
+    Active, Day, Farm, Field, Fills, Formulation, Hour, InTank, Line, Pass, Place, Product, ProductKind, Record, Rig,
+    Road,
 };
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::{Plan, plan};
@@ -191,7 +192,9 @@ fn a_pass_that_begins_with_spray_of_another_comes_right_after_it() {
     }
     farm.passes["1"].extra = Some(q("40 gal"));
     farm.passes["2"].in_tank = Some(InTank { volume: q("40 gal"), from: "1".to_owned() });
-    for (order, right) in [(["1", "2", "3"], true), (["2", "1", "3"], false), (["1", "3", "2"], false), (["3", "1", "2"], true)] {
+    for (order, right) in
+        [(["1", "2", "3"], true), (["2", "1", "3"], false), (["1", "3", "2"], false), (["3", "1", "2"], true)]
+    {
         let places = order.iter().zip(1..).map(|(id, place)| ((*id).to_owned(), place));
         farm.days[&DAY.to_string()].pinned = places.collect();
         let day = planned(&farm);
@@ -317,6 +320,35 @@ fn without_a_forecast_the_clock_is_that_of_the_day() {
     assert_eq!(span(&planned(&farm), "1").0, at(8, 10));
 }
 
+/// A pass that begins with what another leaves comes right after it, though another order would save road; held elsewhere, that
+/// is said. What was left on the day before is sprayed first.
+#[test]
+fn what_goes_on_with_spray_comes_right_after_what_leaves_it() {
+    let mut farm = farm();
+    for (id, field) in [("1", "f"), ("2", "g"), ("3", "h")] {
+        pass(&mut farm, id, &["a"], &[field]);
+    }
+    farm.roads.push(Road { from: "f".to_owned(), to: "g".to_owned(), length: q("1 mi") });
+    farm.passes["3"].extra = Some(q("30 gal"));
+    farm.passes["1"].in_tank = Some(InTank { volume: q("30 gal"), from: "3".to_owned() });
+    let day = planned(&farm);
+    assert_eq!((ids(rig(&day)), rig(&day).cost.parted), (vec!["3", "1", "2"], 0));
+    assert!(found(&day, "begins with 30 gal").is_none());
+    farm.days[&DAY.to_string()].pinned.insert("1".to_owned(), 1);
+    let day = planned(&farm);
+    let told = found(&day, "Pass 1 begins with 30 gal that Pass 3 leaves, and does not come right after it").unwrap();
+    assert_eq!((told.level, rig(&day).cost.parted), (Level::Check, 1));
+    assert!(rig(&day).held.contains("one pass more that does not come right after what leaves its spray"));
+    farm.days[&DAY.to_string()].pinned.clear();
+    farm.passes["3"].date = date(2031, 6, 11);
+    let of_day: Vec<Plan> = ["1", "2"].map(|id| plan(&farm, id).unwrap()).into();
+    let day = plan_day(&farm, DAY, &of_day.iter().collect::<Vec<_>>());
+    assert_eq!(ids(rig(&day)), ["1", "2"]);
+    farm.days[&DAY.to_string()].pinned.insert("1".to_owned(), 2);
+    let day = plan_day(&farm, DAY, &of_day.iter().collect::<Vec<_>>());
+    assert!(found(&day, "Pass 1 begins with 30 gal that Pass 3 leaves").is_some());
+}
+
 #[test]
 fn a_crop_that_the_mix_before_hurts_comes_first() {
     let mut farm = farm();
@@ -331,6 +363,59 @@ fn a_crop_that_the_mix_before_hurts_comes_first() {
     let day = planned(&farm);
     let told = found(&day, "Pass 2 goes to Field g after Pass 1. Sensitive soybean").unwrap();
     assert!(told.level == Level::Check && matches!(told.basis, Basis::Published(_)), "{told:?}");
+    // Held there, it is not so for want of another order.
+    assert!(!told.hint.contains("No order") && rig(&day).proof.starts_with("With what is held, no order costs less"));
+}
+
+/// Traces of what the rig sprayed last on an earlier day are in it in the morning, and those of a pass between the two are not.
+#[test]
+fn traces_of_the_day_before_are_said_in_the_morning() {
+    let mut farm = farm();
+    product(&mut farm, "d", "dicamba");
+    pass(&mut farm, "0", &["d"], &["f"]);
+    pass(&mut farm, "00", &["a"], &["f"]);
+    pass(&mut farm, "2", &["a"], &["g"]);
+    "soybean".clone_into(&mut farm.fields["g"].crop);
+    for (id, hour) in [("0", 15), ("00", 8)] {
+        farm.passes[id].date = date(2031, 6, 10);
+        farm.passes[id].start = Some(Time::constant(hour, 0, 0, 0));
+    }
+    let day = planned(&farm);
+    let told = found(&day, "Pass 2 goes to Field g after Pass 0 of 2031-06-10. Sensitive soybean").unwrap();
+    assert!(told.level == Level::Check && matches!(told.basis, Basis::Published(_)), "{told:?}");
+    assert!(told.hint.contains("where that was not done since"), "{told:?}");
+    // A crop of which nothing is known is said too, whatever comes between.
+    "quinoa".clone_into(&mut farm.fields["g"].crop);
+    assert!(found(&planned(&farm), "after Pass 0 of 2031-06-10; whether traces of dicamba hurt").is_some());
+    "soybean".clone_into(&mut farm.fields["g"].crop);
+    // In which order they were sprayed is not known: it may have been the last.
+    farm.passes["0"].start = None;
+    assert!(found(&planned(&farm), "after Pass 0 of 2031-06-10").is_some());
+    farm.passes["0"].start = Some(Time::constant(6, 0, 0, 0));
+    assert!(found(&planned(&farm), "after Pass 0").is_none());
+    // Nor is a pass with a Stop sure to come between.
+    pass(&mut farm, "00s", &["a"], &["f"]);
+    pass(&mut farm, "0s", &["d"], &["f"]);
+    for (id, place) in [("0s", 1), ("00s", 2), ("2", 3)] {
+        farm.days[&DAY.to_string()].pinned.insert(id.to_owned(), place);
+    }
+    assert!(found(&planned(&farm), "Pass 2 goes to Field g after Pass 0s").is_none());
+    farm.passes["00s"].carrier = None;
+    let stopped = planned(&farm);
+    if stopped.slots().any(|slot| slot.why.contains("Stop")) {
+        assert!(found(&stopped, "Pass 2 goes to Field g after Pass 0s. Sensitive soybean").is_some());
+    } else {
+        panic!("{stopped:#?}");
+    }
+    for id in ["0s", "00s"] {
+        farm.passes.shift_remove(id);
+    }
+    farm.days[&DAY.to_string()].pinned.clear();
+    // A record says better when it was.
+    let mut record = Record::new("Pass 0", date(2031, 6, 11));
+    record.pass = Some("0".to_owned());
+    farm.records.insert("rec".to_owned(), record);
+    assert!(found(&planned(&farm), "after Pass 0 of 2031-06-11").is_some());
 }
 
 #[test]
@@ -349,6 +434,27 @@ fn what_is_sprayed_already_is_set_apart() {
     // Free at 11:00, without a clean-out to the same mix, 10 min of road from the yard.
     assert_eq!((slot(&day, "3").clean_out, span(&day, "3").0), (None, at(11, 10)));
     assert!(found(&day, "which is not free").is_none());
+}
+
+/// What is sprayed already may end after the rigs were to be home, or past midnight; neither gives the rest of the day a night more.
+#[test]
+fn what_was_sprayed_late_does_not_move_the_hour_to_be_home_by() {
+    let mut farm = farm();
+    pass(&mut farm, "1", &["a"], &["f"]);
+    pass(&mut farm, "2", &["a"], &["g"]);
+    let mut record = Record::new("Pass 1", DAY);
+    record.pass = Some("1".to_owned());
+    (record.start, record.end) = (Some(Time::constant(16, 0, 0, 0)), Some(Time::constant(18, 30, 0, 0)));
+    farm.records.insert("rec".to_owned(), record);
+    farm.days[&DAY.to_string()].to = Some(Time::constant(18, 0, 0, 0));
+    let day = planned(&farm);
+    assert_eq!((slot(&day, "2").span, slot(&day, "2").verdict), (None, Some(Verdict::Forbidden)));
+    assert!(found(&day, "its 1 h do not end before the rigs are to be home").is_some(), "{:?}", day.findings);
+    // From 22:00 to 01:00: the rig is free at one in the night, not at one in the morning before.
+    farm.days[&DAY.to_string()].to = None;
+    let record = &mut farm.records["rec"];
+    (record.start, record.end) = (Some(Time::constant(22, 0, 0, 0)), Some(Time::constant(1, 0, 0, 0)));
+    assert_eq!(slot(&planned(&farm), "2").span, None);
 }
 
 #[test]

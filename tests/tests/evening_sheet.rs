@@ -8,11 +8,12 @@ use tankard::demo;
 use tankard_core::day::BlockKind;
 use tankard_core::day::sheet::{SheetContent, SheetLine, sheet};
 use tankard_core::day::{Slot, plan_day};
-use tankard_core::farm::{Day, Farm};
+use tankard_core::farm::label::Says;
+use tankard_core::farm::{Day, Farm, InTank, Line, Statement};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{AsTyped, Duration};
 use tankard_core::stock::needs::next_day;
-use tankard_core::weather::Span;
+use tankard_core::weather::{Span, Verdict};
 
 const DAY: Date = date(2031, 6, 12);
 const CORN: &str = "2031-06-12-corn-second-post";
@@ -152,6 +153,49 @@ fn each_field_says_when_people_may_enter_and_when_it_may_be_harvested() {
     assert!(sheet.wear.iter().any(|line| line.starts_with("No protective equipment is typed for ")));
 }
 
+/// What was sprayed on a field before today's pass keeps people and harvest out too: a sheet that told of the pass alone would send
+/// them in too early.
+#[test]
+fn what_was_sprayed_before_keeps_people_and_harvest_out() {
+    let mut farm = farm();
+    let mill = |farm: &Farm| {
+        let sheet = sheet_of(farm, DAY, &usual_slots());
+        sheet.fields.iter().find(|field| field.name.contains("Mill field")).cloned().unwrap()
+    };
+    assert_eq!(mill(&farm).enter, "Friday 03:45 (12 h, Mesotrione)");
+    let mut product = farm.products[0].clone();
+    "Long 480 SC (demo)".clone_into(&mut product.name);
+    product.label =
+        vec![Statement::new(Says::ReEntry { hours: 48 }, ""), Statement::new(Says::HarvestInterval { days: 300 }, "")];
+    farm.products.insert("long".to_owned(), product);
+    let field = farm.passes[CORN].fields.iter().find(|id| farm.fields[*id].name == "Mill field").unwrap().clone();
+    // Planned for the day before and not recorded: from the end of that day.
+    let mut pass = farm.passes[CORN].clone();
+    pass.date = date(2031, 6, 11);
+    pass.fields = vec![field.clone()];
+    pass.mix = vec![Line { product: "long".to_owned(), ..pass.mix[0].clone() }];
+    farm.passes.insert("before".to_owned(), pass);
+    assert_eq!(mill(&farm).enter, "Saturday 00:00 (48 h, Long 480 SC (demo) of 11 June 2031)");
+    // Recorded: from when it ended, after midnight here.
+    let mut record = farm.records[0].clone();
+    record.pass = Some("before".to_owned());
+    record.date = date(2031, 6, 11);
+    (record.start, record.end) = (Some(jiff::civil::time(21, 0, 0, 0)), Some(jiff::civil::time(1, 0, 0, 0)));
+    let mut then = record.fields[0].clone();
+    then.crop = farm.fields[&field].crop.clone();
+    record.fields = [(field, then)].into_iter().collect();
+    record.lines.truncate(1);
+    "long".clone_into(&mut record.lines[0].product);
+    farm.records.insert("before".to_owned(), record);
+    let after = mill(&farm);
+    assert_eq!(after.enter, "Saturday 01:00 (48 h, Long 480 SC (demo) of 11 June 2031)");
+    // 300 days after 11 June 2031, over a leap day.
+    assert_eq!(after.harvest, "6 April 2032 (300 days, Long 480 SC (demo) of 11 June 2031)");
+    // What has run out is not told.
+    farm.records["before"].date = date(2031, 6, 1);
+    assert_eq!(mill(&farm).enter, "Friday 03:45 (12 h, Mesotrione)");
+}
+
 /// A night in which the clock is put on: 23:00 and 12 hours are noon of the next day (arithmetic; the US clock of 9 March 2031).
 #[test]
 fn re_entry_counts_hours_and_not_the_clock() {
@@ -179,6 +223,86 @@ fn a_time_outside_the_limits_says_so() {
     let [beans, corn] = sheet.rigs[0].passes.as_slice() else { panic!("{:?}", sheet.rigs) };
     assert_eq!(beans.doubt, "Not all of this time is inside the limits. No other span is long enough");
     assert_eq!(corn.doubt, "");
+}
+
+/// Half-hours of a forecast are held as such, and what the order of the day knows of the night after it is said.
+#[test]
+fn half_hours_and_the_night_are_held_against_the_time() {
+    let mut farm = farm();
+    farm.forecast.hours.retain(|hour| hour.at.date() == DAY);
+    let mut halves = Vec::new();
+    for hour in &farm.forecast.hours {
+        let (mut first, mut second) = (hour.clone(), hour.clone());
+        second.at = hour.at.checked_add(jiff::Span::new().minutes(30)).unwrap();
+        for half in [&mut first, &mut second] {
+            half.wind = Some(AsTyped::parse("6 mph").unwrap());
+            half.gust = Some(AsTyped::parse("8 mph").unwrap());
+        }
+        if hour.at.hour() == 8 {
+            first.wind = Some(AsTyped::parse("30 mph").unwrap());
+        }
+        halves.extend([first, second]);
+    }
+    farm.forecast.hours = halves;
+    let mut corn = slot(CORN, (8, 30), (9, 30, 0));
+    let doubt = |slot: &Slot| {
+        let sheet = sheet_of(&farm, DAY, std::slice::from_ref(slot));
+        sheet.rigs[0].passes.iter().find(|pass| pass.pass == CORN).unwrap().doubt.clone()
+    };
+    assert_eq!(doubt(&corn), "");
+    corn.span = Some(Span { from: DAY.at(8, 15, 0, 0), to: DAY.at(9, 30, 0, 0) });
+    assert_eq!(doubt(&corn), "Not all of this time is inside the limits");
+    let night = DAY.tomorrow().unwrap();
+    corn.span = Some(Span { from: night.at(1, 0, 0, 0), to: night.at(2, 0, 0, 0) });
+    corn.verdict = Some(Verdict::Doubtful);
+    assert_eq!(doubt(&corn), "Not all of this time is inside the limits");
+}
+
+/// Spray that goes on: how much is left over, with which pass the next one begins, and that another pass comes between.
+#[test]
+fn spray_that_goes_on_is_named() {
+    let mut farm = farm();
+    let mut next = farm.passes[CORN].clone();
+    "Corn, third".clone_into(&mut next.name);
+    next.in_tank = Some(InTank { volume: AsTyped::parse("40 gal").unwrap(), from: CORN.to_owned() });
+    farm.passes.insert("next".to_owned(), next);
+    farm.passes[CORN].extra = Some(AsTyped::parse("40 gal").unwrap());
+    let of = |farm: &Farm, order: [&str; 3]| {
+        let slots = order.map(|id| slot(id, (7, 0), (8, 0, 0)));
+        let sheet = sheet_of(farm, DAY, &slots);
+        let pass = |id: &str| sheet.rigs[0].passes.iter().find(|pass| pass.pass == id).unwrap().clone();
+        (pass(CORN).loads, pass("next").before.join(". "))
+    };
+    let (loads, before) = of(&farm, [BEANS, CORN, "next"]);
+    assert!(loads.ends_with("loads, 40 gal left over"), "{loads}");
+    assert_eq!(before, "Begin with the 40 gal in the tank, left by Corn, second post");
+    let not_there = "Begin with the 40 gal in the tank, left by Corn, second post; that does not come right before it";
+    assert_eq!(of(&farm, [CORN, BEANS, "next"]).1, not_there);
+    assert_eq!(of(&farm, ["next", CORN, BEANS]).1, not_there);
+}
+
+/// What the rig sprayed on the day before is still in it in the morning, unless the next mix holds the same; of two passes of which
+/// it is not known which was the last, both are told.
+#[test]
+fn the_morning_begins_with_what_was_sprayed_last() {
+    let farm = farm();
+    let day = date(2031, 6, 13);
+    let before = |farm: &Farm| sheet_of(farm, day, &[slot(WHEAT, (8, 0), (9, 0, 0))]).rigs[0].passes[0].before.clone();
+    let lines = before(&farm);
+    assert_eq!(lines.len(), 2, "{lines:?}");
+    let told = "Clean out the rig after Corn, second post of 12 June 2031, where that is not done";
+    assert!(lines[0].starts_with(told), "{lines:?}");
+    let mut known = farm.clone();
+    let mut record = known.records[0].clone();
+    record.date = DAY;
+    for (id, hour) in [(BEANS, 9), (CORN, 7)] {
+        (record.pass, record.start) = (Some(id.to_owned()), Some(jiff::civil::time(hour, 0, 0, 0)));
+        known.records.insert(id.to_owned(), record.clone());
+    }
+    let lines = before(&known);
+    assert!(lines.len() == 1 && lines[0].starts_with("Clean out the rig after Volunteer corn in beans"), "{lines:?}");
+    known.passes[WHEAT].mix = known.passes[BEANS].mix.clone();
+    assert!(before(&known).is_empty());
 }
 
 /// Holds the fault of products for a pass that may not be sprayed on the truck, and of a pass that is quietly missing.
@@ -224,6 +348,12 @@ fn the_day_is_laid_out_and_the_next_one_found() {
     let sheet = sheet_of(&farm, DAY, &slots);
     assert!(sheet.rigs[0].passes.iter().any(|pass| !pass.time.is_empty()), "{:#?}", sheet.rigs);
     assert!(sheet.timeline.is_some());
+    // An hour before the one to leave at is of the next day, and says so.
+    let mut night = farm.clone();
+    let time = |hour| Some(jiff::civil::time(hour, 0, 0, 0));
+    night.days.insert(DAY.to_string(), Day { from: time(20), to: time(2), ..Day::default() });
+    let lines = sheet_of(&night, DAY, &slots).day;
+    assert!(lines.contains(&"Rigs home by 02:00 of the next day".to_owned()), "{lines:?}");
     assert_eq!(next_day(&farm, date(2026, 1, 1)), Some(DAY));
     assert_eq!(next_day(&farm, date(2031, 6, 15)), Some(date(2031, 6, 16)));
     assert_eq!(next_day(&farm, date(2032, 1, 1)), None);

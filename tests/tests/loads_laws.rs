@@ -416,6 +416,41 @@ fn what_is_mixed_beyond_the_ground_is_in_the_last_load_and_said() {
     next.in_tank = Some(InTank { volume: typed("30 gal"), from: "p".to_owned() });
     farm.passes.insert("n".to_owned(), next);
     says(&plan(&farm, "p").unwrap(), Level::Note, "Next goes on with 30 gal");
+    // Two that go on with the same 30 gallons would both mix too little, and so would one that goes on with what is not there.
+    let mut after = farm.passes["n"].clone();
+    "After that".clone_into(&mut after.name);
+    farm.passes.insert("a".to_owned(), after);
+    says(
+        &plan(&farm, "p").unwrap(),
+        Level::Check,
+        "30 gal are left after the last metre; Next and After that go on with 60 gal",
+    );
+    farm.passes.shift_remove("a");
+    farm.passes["p"].extra = None;
+    says(&plan(&farm, "p").unwrap(), Level::Check, "Nothing is left after the last metre; Next goes on with 30 gal");
+}
+
+/// What another rig holds, or what is mixed on a later day, is not in this tank.
+#[test]
+fn spray_of_another_rig_or_a_later_day_is_not_in_the_tank() {
+    let mut farm = plain();
+    let mut other = farm.passes["p"].clone();
+    "First half".clone_into(&mut other.name);
+    farm.passes.insert("o".to_owned(), other);
+    farm.passes["p"].in_tank = Some(InTank { volume: typed("180 gal"), from: "o".to_owned() });
+    assert!(plan(&farm, "p").unwrap().findings.iter().all(|finding| !finding.text.contains("in the tank were mixed")));
+    farm.passes["o"].date = farm.passes["p"].date.tomorrow().unwrap();
+    says(
+        &plan(&farm, "p").unwrap(),
+        Level::Check,
+        "The 180 gal in the tank were mixed for First half, which is sprayed later, on ",
+    );
+    farm.passes["o"].date = farm.passes["p"].date;
+    let mut small = farm.rigs["r"].clone();
+    "Small boom".clone_into(&mut small.name);
+    farm.rigs.insert("s".to_owned(), small);
+    "s".clone_into(&mut farm.passes["o"].rig);
+    says(&plan(&farm, "p").unwrap(), Level::Check, "mixed for First half, which is sprayed with Small boom");
 }
 
 #[test]

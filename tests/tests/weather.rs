@@ -1102,6 +1102,14 @@ fn a_record_keeps_what_was_expected() {
     assert_eq!(expected.source, "typed by hand, 2031-06-12 09:00 to 11:00");
     let record = from_plan(&farm, &planned).unwrap();
     assert!(record.expected.is_some() && record.wind.is_none(), "what is expected is not measured");
+    // Half-hours: what ends where spraying begins is not of its time.
+    edit(&mut farm, 9, |hour| hour.wind = Some(q("20 mph")));
+    let mut half = farm.forecast.hours.iter().find(|hour| hour.at == DAY.at(9, 0, 0, 0)).unwrap().clone();
+    (half.at, half.wind) = (DAY.at(9, 30, 0, 0), Some(q("5 mph")));
+    farm.forecast.hours.push(half);
+    let from = Some(Time::constant(9, 30, 0, 0));
+    assert_eq!(outside::expected(&farm, &planned, from, time(10)).unwrap().wind.unwrap().1.text(), "5 mph");
+    assert_eq!(outside::expected(&farm, &planned, time(9), time(10)).unwrap().wind.unwrap().1.text(), "20 mph");
     farm.forecast.hours.clear();
     assert_eq!(from_plan(&farm, &self::planned(&farm)).unwrap().expected, None);
 }

@@ -6,7 +6,7 @@ use super::order::{Change, Job, Order, Problem, Run, Second, solve};
 use super::road::{self, Place};
 use super::tell::{Told, leaves_at, proof};
 use super::{RigDay, Slot, fields, words};
-use crate::farm::{self, Farm, Fills, Id, Pass, Rig};
+use crate::farm::{self, Farm, Fills, Id, Pass, Record, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::plan::Plan;
 use crate::quantity::{AsTyped, Duration};
@@ -66,11 +66,12 @@ impl<'a> Day<'a> {
         sun::civil(&self.outlook.zone, second)
     }
 
-    /// When the rigs are to be home. An hour not after the one at which they leave is of the next day.
-    fn to(&self, from: Second) -> Option<Second> {
+    /// When the rigs are to be home. An hour not after the one typed at which they leave is of the next day; when a rig is free
+    /// of what it sprayed already does not change it.
+    fn to(&self) -> Option<Second> {
         let time = self.decided.to?;
-        let to = self.second(self.date, time)?;
-        if to > from { Some(to) } else { self.second(self.date.tomorrow().ok()?, time) }
+        let day = if self.decided.home_on_the_next_day() { self.date.tomorrow().ok()? } else { self.date };
+        self.second(day, time)
     }
 
     /// The runs of time in which a pass may be sprayed: inside every limit, and with doubtful hours among them.
@@ -126,7 +127,7 @@ pub(super) fn of_rig(day: &Day, rig_id: &Id, plans: &[&Plan], findings: &mut Vec
         cost: told.cost(&found, leaves),
         best: free.as_ref().map(|free| told.cost(free, leaves_at(&problem, free))),
         held,
-        proof: proof(&found, farm.units),
+        proof: proof(&found, held_any, farm.units),
         slots: slots.into_iter().chain(unknown.iter().map(|trip| not_known(rig_id, trip))).collect(),
     };
     told.judge(&rig_day, before, &unknown, findings);
@@ -162,10 +163,17 @@ fn trip<'a>(farm: &'a Farm, plan: &'a Plan) -> Option<Trip<'a>> {
 fn last_done<'a>(day: &Day, done: &[&'a Plan]) -> (Option<&'a Id>, Option<Second>) {
     let end = |id: &Id| {
         let records = day.farm.records.values().filter(|record| record.pass.as_ref() == Some(id));
-        records.filter_map(|record| day.second(record.date, record.end?)).max()
+        records.filter_map(|record| ended(day, record)).max()
     };
     let last = done.iter().map(|plan| &plan.pass).max_by_key(|id| end(id));
     (last, last.and_then(end))
+}
+
+/// When a record ended; one that ends before it begins ended on the next day.
+fn ended(day: &Day, record: &Record) -> Option<Second> {
+    let end = record.end?;
+    let past_midnight = record.start.is_some_and(|start| end < start);
+    day.second(if past_midnight { record.date.tomorrow().ok()? } else { record.date }, end)
 }
 
 fn problem(day: &Day, rig_id: &Id, trips: &[Trip], before: Option<&Id>, from: Second) -> Problem {
@@ -180,9 +188,10 @@ fn problem(day: &Day, rig_id: &Id, trips: &[Trip], before: Option<&Id>, from: Se
             takes: road(from.and_then(|(_, place)| place), to.begins_at) + if clean_out { cleaning } else { 0 },
             clean_out,
             hurts: first.is_some_and(|(_, first)| !hurts(farm, first, to.pass).is_empty()),
+            parted: is_parted(farm, trips, first.map(|(id, _)| id), to),
         }
     };
-    let to = day.to(from);
+    let to = day.to();
     let jobs = trips.iter().map(|trip| {
         let (allowed, possible) = day.runs(trip.plan, trip.takes, from, to);
         let not_before = trip.pass.start.and_then(|start| day.second(day.date, start));
@@ -199,6 +208,20 @@ fn problem(day: &Day, rig_id: &Id, trips: &[Trip], before: Option<&Id>, from: Se
         home: trips.iter().map(|trip| road(trip.ends_at, None)).collect(),
         from,
         to,
+    }
+}
+
+/// Whether a pass begins with spray that was not left by the pass before it. Of a pass of another rig its own plan tells.
+fn is_parted(farm: &Farm, trips: &[Trip], before: Option<&Id>, to: &Trip) -> bool {
+    let Some(in_tank) = to.pass.in_tank.as_ref().filter(|in_tank| !in_tank.volume.is_zero()) else { return false };
+    let giver = &in_tank.from;
+    if farm.passes.get(giver).is_some_and(|other| other.rig != to.pass.rig) {
+        return false;
+    }
+    match before {
+        Some(before) => before != giver,
+        // In the morning the tank holds what was left on an earlier day, but nothing of the day.
+        None => giver != to.id && trips.iter().any(|trip| trip.id == giver),
     }
 }
 

@@ -4,7 +4,8 @@
 //! `words`; `joined` knows spray that goes on from pass to pass; `fields` looks for a better order of the fields within a pass;
 //! [`sheet`] puts a day on one page, with the picture of `timeline`.
 //!
-//! What weighs more is settled before what weighs less: passes without a place, passes in doubtful hours, crops that come after a mix
+//! What weighs more is settled before what weighs less: passes without a place, passes that do not come right after the one whose
+//! spray they begin with, passes in doubtful hours, crops that come after a mix
 //! which hurts them, clean-outs, time for cleaning and road, the hour at which the rig is home. Rigs do not wait for one another.
 
 mod fields;
@@ -71,6 +72,8 @@ pub struct RigDay {
 pub struct DayCost {
     /// Passes that find no place.
     pub no_place: u32,
+    /// Passes that do not come right after the one whose spray they begin with.
+    pub parted: u32,
     /// Passes in doubtful hours.
     pub doubtful: u32,
     /// Passes on a crop that the mix before it hurts.

@@ -48,6 +48,8 @@ pub struct Change {
     pub clean_out: bool,
     /// Whether traces of the job before would hurt the one after.
     pub hurts: bool,
+    /// Whether the one after goes on with what another job leaves, which is not the one before.
+    pub parted: bool,
 }
 
 /// What is to be put in order.
@@ -72,6 +74,8 @@ pub struct Problem {
 pub struct Cost {
     /// Jobs that are left out.
     pub left_out: u32,
+    /// Jobs that do not come right after the one that they go on from.
+    pub parted: u32,
     /// Jobs outside their allowed time.
     pub doubtful: u32,
     /// Jobs that come after one whose traces hurt them.
@@ -111,6 +115,7 @@ impl Cost {
     fn packed(self) -> u64 {
         let part = |count: u32, at: u32| u64::from(count) << at;
         part(self.left_out, 56)
+            + part(self.parted, 52)
             + part(self.doubtful, 48)
             + part(self.hurts, 40)
             + part(self.clean_outs, 32)
@@ -121,9 +126,10 @@ impl Cost {
     fn wide(self) -> i128 {
         let part = |count: u32, at: u32| i128::from(count) << at;
         part(self.left_out, 112)
-            + part(self.doubtful, 80)
-            + part(self.hurts, 64)
-            + part(self.clean_outs, 48)
+            + part(self.parted, 88)
+            + part(self.doubtful, 72)
+            + part(self.hurts, 56)
+            + part(self.clean_outs, 40)
             + i128::from(self.changes)
     }
 
@@ -131,18 +137,19 @@ impl Cost {
         let part = |at: u32| u32::try_from((wide >> at) & 0xFFFF).unwrap_or(u32::MAX);
         Self {
             left_out: part(112),
-            doubtful: part(80),
-            hurts: part(64),
-            clean_outs: part(48),
-            changes: Second::try_from(wide & 0xFFFF_FFFF_FFFF).unwrap_or(Second::MAX),
+            parted: part(88),
+            doubtful: part(72),
+            hurts: part(56),
+            clean_outs: part(40),
+            changes: Second::try_from(wide & 0xFF_FFFF_FFFF).unwrap_or(Second::MAX),
             ends: Second::MIN,
         }
     }
 
     /// Weighs less than a job left out and more than all else, in the wide number: a job that nothing comes before.
-    const COMES_FIRST: i128 = 1 << 96;
+    const COMES_FIRST: i128 = 1 << 104;
 
-    const LEFT_OUT: Self = Self { left_out: 1, doubtful: 0, hurts: 0, clean_outs: 0, changes: 0, ends: 0 };
+    const LEFT_OUT: Self = Self { left_out: 1, parted: 0, doubtful: 0, hurts: 0, clean_outs: 0, changes: 0, ends: 0 };
 }
 
 impl Change {
@@ -152,6 +159,7 @@ impl Change {
 
     fn cost(self) -> Cost {
         Cost {
+            parted: u32::from(self.parted),
             hurts: u32::from(self.hurts),
             clean_outs: u32::from(self.clean_out),
             changes: self.seconds(),
@@ -468,6 +476,7 @@ fn cost_of(problem: &Problem, places: &[Placed]) -> Cost {
             continue;
         };
         let change = problem.change(last, place.job).cost();
+        cost.parted += change.parted;
         cost.doubtful += u32::from(place.doubtful);
         cost.hurts += change.hurts;
         cost.clean_outs += change.clean_outs;
@@ -520,6 +529,7 @@ fn walk(problem: &Problem, order: &[usize], places: &mut Vec<Placed>) -> Cost {
                 steps.push((Placed { job, starts: Some(starts), doubtful }, before));
                 let cost = Cost {
                     left_out: cost.left_out,
+                    parted: cost.parted + more.parted,
                     doubtful: cost.doubtful + u32::from(doubtful),
                     hurts: cost.hurts + more.hurts,
                     clean_outs: cost.clean_outs + more.clean_outs,

@@ -13,13 +13,13 @@ use super::Slot;
 use super::timeline::{Drawn, Timeline, timeline};
 use crate::farm::card::CardField;
 use crate::farm::label::Says;
-use crate::farm::{Farm, Id, Paper, Pass, Product};
+use crate::farm::{Day, Farm, Id, Paper, Pass, Product};
 use crate::finding::{Basis, Level};
 use crate::label::{listed, once};
 use crate::loads::card::{long_date, re_entry_hours, said_in, short_date};
 use crate::loads::day_limits;
 use crate::plan::Plan;
-use crate::quantity::{Duration, Quantity};
+use crate::quantity::{Duration, Quantity, Units};
 use crate::rig::clean_out;
 use crate::weather::{Span, Verdict, covers};
 
@@ -229,7 +229,7 @@ pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[Slot]) -> SheetC
             .into_iter()
             .chain(silent("No protective equipment", &counted, |product| says_wear(product)))
             .collect(),
-        fields: after::fields(farm, &counted),
+        fields: after::fields(farm, date, &counted),
         silent: silent("No re-entry time", &counted, |product| re_entry_hours(product).is_some())
             .into_iter()
             .chain(after::without_harvest(farm, &counted))
@@ -306,10 +306,10 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
             let why = here.slot.map(|slot| slot.why.trim_end_matches('.')).filter(|why| !why.is_empty());
             why.map_or(start.clone(), |why| format!("{start}. {why}"))
         },
-        doubt: span.filter(|span| !is_allowed(plan, *span)).map_or(String::new(), |_| {
-            let why = here.slot.map_or("", |slot| slot.why.as_str());
-            with_hint("Not all of this time is inside the limits", why)
-        }),
+        doubt: here
+            .slot
+            .filter(|slot| slot.span.is_some_and(|span| !is_allowed(plan, slot, span)))
+            .map_or(String::new(), |slot| with_hint("Not all of this time is inside the limits", &slot.why)),
         before: done_before(farm, here, before),
         fields: plan
             .fields
@@ -324,7 +324,7 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
             })
             .collect(),
         spray: plan.spray_volume.show(units),
-        loads: counted_in_words(plan.loads.len(), "load"),
+        loads: loads(plan, units),
         rate: plan.carrier.map(|carrier| carrier.show(units)).unwrap_or_default(),
         window: window(plan),
         limits: day_limits::of_pass(farm, plan, pass).join(", "),
@@ -335,15 +335,17 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
     }
 }
 
-/// Whether all hours of a span that are judged are allowed.
-fn is_allowed(plan: &Plan, span: Span) -> bool {
-    plan.hours.hours.iter().all(|hour| {
-        let end = hour.at.saturating_add(jiff::Span::new().hours(1));
-        let (from, to) = (span.from.max(hour.at), span.to.min(end));
-        let in_part =
-            hour.part.is_some_and(|(part, verdict)| verdict == Verdict::Allowed && part.from <= from && to <= part.to);
-        from >= to || hour.verdict == Verdict::Allowed || in_part
-    })
+/// Whether all hours of a slot that are judged are allowed. The plan judges those of its day alone; the slot knows of the night
+/// after it.
+fn is_allowed(plan: &Plan, slot: &Slot, span: Span) -> bool {
+    slot.verdict != Some(Verdict::Doubtful)
+        && plan.hours.hours.iter().all(|hour| {
+            let (from, to) = (span.from.max(hour.at), span.to.min(hour.span().to));
+            let in_part = hour
+                .part
+                .is_some_and(|(part, verdict)| verdict == Verdict::Allowed && part.from <= from && to <= part.to);
+            from >= to || hour.verdict == Verdict::Allowed || in_part
+        })
 }
 
 /// "Text. Hint."
@@ -363,20 +365,59 @@ fn window(plan: &Plan) -> String {
 
 /// Cleaning, word for word where a label says how, and road.
 fn done_before(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Vec<String> {
-    let Some(slot) = here.slot else { return Vec::new() };
+    let Some(slot) = here.slot else { return in_the_tank(farm, here, before).into_iter().collect() };
     let timed = |what: String, time: Duration| {
         if time.is_zero() { what } else { format!("{what}, {}", time.show(farm.units)) }
     };
     let mut done = Vec::new();
-    if let Some(time) = slot.clean_out {
-        let steps = before.map(|before| clean_out::between(farm, before.id, here.id)).unwrap_or_default();
+    let clean_out = |after: &str, first: Option<&Id>| {
+        let steps = first.map(|first| clean_out::between(farm, first, here.id)).unwrap_or_default();
         let of_labels = steps.iter().filter(|step| matches!(step.basis, Basis::Label(_)));
         let how = once(of_labels.map(|step| step.what.trim_end_matches('.').to_owned()));
-        let what = timed("Clean out the rig".to_owned(), time);
-        done.push(if how.is_empty() { what } else { format!("{what}: {}", how.join(". ")) });
+        let what = format!("Clean out the rig{after}");
+        let what = slot.clean_out.map_or(what.clone(), |time| timed(what, time));
+        if how.is_empty() { what } else { format!("{what}: {}", how.join(". ")) }
+    };
+    let date = here.pass.date;
+    let earlier = if before.is_none() { clean_out::last_before(farm, &here.pass.rig, date) } else { Vec::new() };
+    if slot.clean_out.is_some() {
+        let first = before.map(|before| before.id).or_else(|| Some(earlier.first()?.1));
+        done.push(clean_out("", first));
+    } else {
+        // Whether the rig was cleaned on the evening of another day is not known.
+        for (day, id, first) in earlier.into_iter().filter(|(_, id, _)| clean_out::takes_clean_out(farm, id, here.id)) {
+            done.push(clean_out(
+                &format!(" after {} of {}, where that is not done", first.name, short_date(day)),
+                Some(id),
+            ));
+        }
     }
+    done.extend(in_the_tank(farm, here, before));
     done.extend(slot.travel.map(|time| timed("Road".to_owned(), time)));
     done
+}
+
+/// "3 loads", with what is left over after them.
+fn loads(plan: &Plan, units: Units) -> String {
+    let loads = counted_in_words(plan.loads.len(), "load");
+    let left = plan.loads.last().filter(|load| load.left.exceeds(load.volume * 1e-9));
+    left.map_or(loads.clone(), |load| format!("{loads}, {} left over", load.left.show(units)))
+}
+
+/// What a pass begins with in the tank, and whose it is; on one rig that pass must come right before.
+fn in_the_tank(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Option<String> {
+    let in_tank = here.pass.in_tank.as_ref().filter(|in_tank| !in_tank.volume.is_zero())?;
+    let volume = in_tank.volume.show(farm.units);
+    let giver = farm.passes.get(&in_tank.from).filter(|_| in_tank.from != *here.id);
+    let whose = giver.map_or_else(String::new, |giver| format!(", left by {}", giver.name));
+    // A pass of an earlier day cannot come right before one that is not the first.
+    let not_there = match (before, giver) {
+        (Some(before), _) => *before.id != in_tank.from,
+        (None, Some(giver)) => giver.date >= here.pass.date && !farm.is_recorded(&in_tank.from),
+        (None, None) => false,
+    };
+    let warn = if not_there { "; that does not come right before it" } else { "" };
+    Some(format!("Begin with the {volume} in the tank{whose}{warn}"))
 }
 
 /// Sun and working hours.
@@ -386,7 +427,8 @@ fn day_lines(farm: &Farm, date: Date, passes: &[OfDay]) -> Vec<String> {
     let (from, to) = (decided.and_then(|day| day.from), decided.and_then(|day| day.to));
     let mut lines: Vec<String> = sun.map(|sun| format!("Sun up {}", sun.words())).into_iter().collect();
     lines.extend(from.map(|from| format!("No rig leaves before {}", from.strftime("%H:%M"))));
-    lines.extend(to.map(|to| format!("Rigs home by {}", to.strftime("%H:%M"))));
+    let next_day = if decided.is_some_and(Day::home_on_the_next_day) { " of the next day" } else { "" };
+    lines.extend(to.map(|to| format!("Rigs home by {}{next_day}", to.strftime("%H:%M"))));
     lines
 }
 

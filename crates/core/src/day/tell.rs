@@ -1,14 +1,16 @@
 //! Tells the order that was found for the passes of a rig: the places with their reasons, and what there is to say of them.
 
+use jiff::civil::Date;
+
 use super::joined::Joined;
 use super::lay::{Day, Trip, travel};
 use super::order::{Change, Cost, EXACT, Order, Placed, Problem, Second, solve};
 use super::{DayCost, RigDay, Slot, road, words};
-use crate::farm::{Id, Pass, Rig};
+use crate::farm::{Farm, Field, Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Level, Subject};
 use crate::label::listed;
 use crate::quantity::{Length, Units};
-use crate::rig::clean_out::{hurts, usual_time};
+use crate::rig::clean_out::{hurts, last_before, unclear, usual_time};
 use crate::weather::Verdict;
 use crate::weather::hours::span;
 
@@ -18,9 +20,45 @@ pub(super) fn leaves_at(problem: &Problem, order: &Order) -> Option<Second> {
     Some(first.starts? - problem.first.get(first.job).map_or(0, |change| change.takes))
 }
 
+/// Whom traces of the pass before hurt, and of whom that cannot be told. The day is that of a pass before the day.
+fn traces(
+    farm: &Farm,
+    (last, day): (&Pass, Option<Date>),
+    (id, pass): (&Id, &Pass),
+    proven: bool,
+    findings: &mut Vec<Finding>,
+) {
+    let names = |fields: &[&Field]| listed(&fields.iter().map(|field| field.name.clone()).collect::<Vec<_>>());
+    let after = day.map_or_else(|| last.name.clone(), |day| format!("{} of {day}", last.name));
+    for (row, fields) in hurts(farm, last, pass) {
+        let hint = if day.is_some() {
+            "Clean the rig out as the labels say before it, where that was not done since."
+        } else if !proven {
+            "Clean out as the labels say, hold it at a place before that, or spray it on another day."
+        } else {
+            "No order without that is as good otherwise. Clean out as the labels say, or spray it on another day."
+        };
+        let text = format!("{} goes to {} after {after}. {}", pass.name, names(&fields), row.says);
+        findings.push(Finding::check(Subject::Pass(id.clone()), text, row.basis()).hint(hint));
+    }
+    for (row, fields) in unclear(farm, last, pass) {
+        let text = format!(
+            "{} goes to {} after {after}; whether traces of {} hurt what grows there cannot be told",
+            pass.name,
+            names(&fields),
+            row.what()
+        );
+        findings.push(
+            Finding::check(Subject::Pass(id.clone()), text, row.basis())
+                .hint("Type the crop by its usual name; where it stays unknown, clean the rig out as the labels say."),
+        );
+    }
+}
+
 /// How good an order is.
-pub(super) fn proof(found: &Order, units: Units) -> String {
+pub(super) fn proof(found: &Order, held: bool, units: Units) -> String {
     match found.least {
+        None if held => "With what is held, no order costs less; this is proven".to_owned(),
         None => "No order costs less; this is proven".to_owned(),
         Some(least) => format!(
             "More than {EXACT} passes on one rig are ordered by trying, so a better order may be missed; the most it could have over this one is: {}",
@@ -41,9 +79,10 @@ pub(super) struct Told<'a> {
 
 impl Told<'_> {
     pub(super) fn cost(&self, order: &Order, leaves: Option<Second>) -> DayCost {
-        let Cost { left_out, doubtful, hurts, clean_outs, changes, ends } = order.cost;
+        let Cost { left_out, parted, doubtful, hurts, clean_outs, changes, ends } = order.cost;
         DayCost {
             no_place: left_out,
+            parted,
             doubtful,
             sensitive: hurts,
             clean_outs,
@@ -231,28 +270,17 @@ impl Told<'_> {
                 .hint("Type speed, boom width and field efficiency of its rig."),
             );
         }
-        let mut last_id = before;
-        let mut last = before.and_then(|id| farm.passes.get(id));
+        let proven = self.found.least.is_none() && self.problem.jobs.iter().all(|job| job.held.is_none());
+        // A pass with a Stop may not be sprayed, and then what came before it is still in the rig.
+        let mut may_be_in: Vec<(&Pass, Option<Date>)> = match before.and_then(|id| farm.passes.get(id)) {
+            Some(last) => vec![(last, None)],
+            None => last_before(farm, self.rig_id, date).into_iter().map(|(day, _, last)| (last, Some(day))).collect(),
+        };
         for slot in rig_day.slots.iter().filter(|slot| slot.takes.is_some() && slot.verdict != Some(Verdict::Forbidden))
         {
             let Some(pass) = farm.passes.get(&slot.pass) else { continue };
-            findings.extend(self.waits_for_spray(&slot.pass, pass, last_id));
-            for (row, fields) in last.map(|last| hurts(farm, last, pass)).unwrap_or_default() {
-                let names: Vec<String> = fields.iter().map(|field| field.name.clone()).collect();
-                findings.push(
-                    Finding::check(
-                        Subject::Pass(slot.pass.clone()),
-                        format!(
-                            "{} goes to {} after {}. {}",
-                            pass.name,
-                            listed(&names),
-                            last.map_or("", |last| last.name.as_str()),
-                            row.says
-                        ),
-                        row.basis(),
-                    )
-                    .hint("No order without that is as good otherwise. Clean out as the labels say, or spray it on another day."),
-                );
+            for last in &may_be_in {
+                traces(farm, *last, (&slot.pass, pass), proven, findings);
             }
             if let Some(span) = slot.span.filter(|span| {
                 span.to.date() > date && span.to > date.at(0, 0, 0, 0).saturating_add(jiff::Span::new().days(1))
@@ -266,8 +294,13 @@ impl Told<'_> {
                     .hint("Type the hour at which the rigs are to be home, where that is too late."),
                 );
             }
-            (last_id, last) = (Some(&slot.pass), Some(pass));
+            let stopped = self.trips.iter().any(|trip| *trip.id == slot.pass && trip.plan.count(Level::Stop) > 0);
+            if !stopped {
+                may_be_in.clear();
+            }
+            may_be_in.push((pass, None));
         }
+        self.judge_parted(findings);
         self.judge_roads(rig, rig_name, findings);
         if !self.trips.is_empty() && !self.day.covered.0 {
             let (text, hint) = if self.clock {
@@ -295,6 +328,33 @@ impl Told<'_> {
         }
     }
 
+    /// Passes that begin with what another leaves, and do not come right after it.
+    fn judge_parted(&self, findings: &mut Vec<Finding>) {
+        let mut last: Option<&Trip> = None;
+        for place in self.found.places.iter().filter(|place| place.starts.is_some()) {
+            let Some(trip) = self.trips.get(place.job) else { continue };
+            let change = match last {
+                Some(last) => self.change(last.id, place.job),
+                None => self.problem.first.get(place.job).copied().unwrap_or_default(),
+            };
+            last = Some(trip);
+            let Some(in_tank) = trip.pass.in_tank.as_ref().filter(|_| change.parted) else { continue };
+            let volume = in_tank.volume.show(self.day.farm.units);
+            let name = &trip.pass.name;
+            let text = match self.day.farm.passes.get(&in_tank.from).filter(|_| in_tank.from != *trip.id) {
+                Some(giver) => {
+                    format!("{name} begins with {volume} that {} leaves, and does not come right after it", giver.name)
+                }
+                None => format!(
+                    "{name} begins with {volume} that are in the tank already, and another pass comes before it"
+                ),
+            };
+            findings.push(Finding::check(Subject::Pass(trip.id.clone()), text, Basis::Arithmetic).hint(
+                "Hold both at places where one comes right after the other, or take what is in the tank out of the pass.",
+            ));
+        }
+    }
+
     /// When the rig would be home, were it not to be home at an hour.
     fn without_end(&self) -> String {
         let Some(to) = self.problem.to.and_then(|to| self.day.clock(to)) else { return String::new() };
@@ -311,22 +371,6 @@ impl Told<'_> {
                 home.strftime("%H:%M"),
                 words::count(self.found.cost.left_out - found.cost.left_out)
             )
-        })
-    }
-
-    /// A pass that begins with the spray of another comes right after it; the order knows nothing of that.
-    fn waits_for_spray(&self, id: &Id, pass: &Pass, last: Option<&Id>) -> Option<Finding> {
-        let from = &pass.in_tank.as_ref().filter(|in_tank| !in_tank.volume.is_zero())?.from;
-        let other = self.day.farm.passes.get(from).filter(|other| from != id && other.rig == pass.rig)?;
-        let comes_later = last.is_none() && self.trips.iter().any(|trip| trip.id == from);
-        let another_between = last.is_some_and(|last| last != from);
-        (comes_later || another_between).then(|| {
-            Finding::check(
-                Subject::Pass(id.clone()),
-                format!("{} begins with spray of {}, but does not come right after it", pass.name, other.name),
-                Basis::Arithmetic,
-            )
-            .hint("Hold the two one after the other, or take out what is in the tank.")
         })
     }
 

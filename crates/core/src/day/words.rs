@@ -33,6 +33,8 @@ pub(super) fn gain(cheaper: Cost, other: Cost, units: Units) -> Option<String> {
     let part = |of: fn(&Cost) -> u32| of(&other).checked_sub(of(&cheaper)).filter(|more| *more > 0);
     Some(if let Some(more) = part(|cost| cost.left_out) {
         format!("{} more find{} a place", passes(more), if more == 1 { "s" } else { "" })
+    } else if let Some(more) = part(|cost| cost.parted) {
+        format!("{} more right after what leaves {} spray", passes(more), if more == 1 { "its" } else { "their" })
     } else if let Some(more) = part(|cost| cost.doubtful) {
         format!("{} fewer in doubtful hours", passes(more))
     } else if let Some(more) = part(|cost| cost.hurts) {
@@ -53,6 +55,13 @@ pub(super) fn loss(best: Cost, dearer: Cost, units: Units) -> Option<String> {
     let part = |of: fn(&Cost) -> u32| of(&dearer).checked_sub(of(&best)).filter(|more| *more > 0);
     let first = if let Some(more) = part(|cost| cost.left_out) {
         Some(format!("{} more without a place", passes(more)))
+    } else if let Some(more) = part(|cost| cost.parted) {
+        let its = if more == 1 { "its" } else { "their" };
+        Some(format!(
+            "{} more that do{} not come right after what leaves {its} spray",
+            passes(more),
+            if more == 1 { "es" } else { "" }
+        ))
     } else if let Some(more) = part(|cost| cost.doubtful) {
         Some(format!("{} more in doubtful hours", passes(more)))
     } else if let Some(more) = part(|cost| cost.hurts) {
@@ -99,6 +108,13 @@ mod tests {
         assert_eq!(
             told(Cost { doubtful: 1, ..best }),
             two("one pass fewer in doubtful hours", "one pass more in doubtful hours")
+        );
+        assert_eq!(
+            told(Cost { parted: 1, ends: 40_000, ..best }),
+            two(
+                "one pass more right after what leaves its spray",
+                "one pass more that does not come right after what leaves its spray"
+            )
         );
         assert!(gain(Cost { clean_outs: 2, ..best }, best, units).is_none());
     }

@@ -25,6 +25,13 @@ pub struct Day {
     pub note: String,
 }
 
+impl Day {
+    /// Whether the rigs are to be home on the day after: where the hour is not after the one at which they leave.
+    pub fn home_on_the_next_day(&self) -> bool {
+        self.from.zip(self.to).is_some_and(|(from, to)| to <= from)
+    }
+}
+
 /// The road between two fields, the same both ways.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]

@@ -126,6 +126,31 @@ pub fn understood(words: &str, farm: &Farm) -> bool {
             .any(|facts| is(&facts.name) || is(&facts.family) || plain(&facts.family) == of_a_kind)
 }
 
+/// Whether words take back what they name: "not glyphosate tolerant", "dicamba-sensitive".
+pub(crate) fn denies(words: &str) -> bool {
+    const DENIES: [&str; 14] = [
+        "no",
+        "not",
+        "non",
+        "never",
+        "nor",
+        "neither",
+        "without",
+        "cannot",
+        "lacks",
+        "lacking",
+        "sensitive",
+        "susceptible",
+        "unknown",
+        "unsure",
+    ];
+    let words = words.to_lowercase().replace('’', "'");
+    words.contains("n't")
+        || words
+            .split(|letter: char| !letter.is_alphanumeric())
+            .any(|word| DENIES.contains(&word) || word.starts_with("intoleran") || word.starts_with("nontoleran"))
+}
+
 #[cfg(test)]
 mod tests {
     use super::{list, parts, understood};

@@ -7,7 +7,7 @@ use crate::farm::label::Says;
 use crate::farm::{Apart, Farm, Field, Id, Pass};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::when::Situation;
-use crate::label::{Spoken, buffer, laws, plain_crop};
+use crate::label::{Spoken, buffer, laws, names, once, plain_crop};
 use crate::mix::actives;
 use crate::plan::PlannedField;
 use crate::quantity::{Area, Quantity};
@@ -96,22 +96,31 @@ fn both(one: &str, other: &str) -> String {
     format!("{}; {}", word(one), word(other))
 }
 
-/// The actives and families of the mix that one variety names and the other does not.
+/// The actives and families of the mix that one variety names and the other does not, or takes back.
 fn traits(farm: &Farm, pass: &Pass, one: &Field, other: &Field) -> Option<String> {
-    let (first, second) = (named(farm, pass, one), named(farm, pass, other));
+    let (first, second) = (trait_words(farm, pass, one), trait_words(farm, pass, other));
     let only = |here: &[String], there: &[String]| here.iter().find(|name| !there.contains(name)).cloned();
     let (name, yes, no) = match (only(&first, &second), only(&second, &first)) {
         (Some(name), _) => (name, one, other),
         (None, Some(name)) => (name, other, one),
         (None, None) => return None,
     };
-    Some(format!("the variety of {} names {name}, that of {} does not", yes.name, no.name))
+    let does_not = if named(farm, pass, &no.variety).contains(&name) { "takes it back" } else { "does not" };
+    Some(format!("the variety of {} names {name}, that of {} {does_not}", yes.name, no.name))
 }
 
-/// What of the mix a variety names: actives by any of their names, and chemical families.
-fn named(farm: &Farm, pass: &Pass, field: &Field) -> Vec<String> {
+/// What of the mix a variety names in any part of its words that takes nothing back.
+fn trait_words(farm: &Farm, pass: &Pass, field: &Field) -> Vec<String> {
+    let pieces = names::pieces(&field.variety);
+    let parts = pieces.iter().flat_map(|piece| piece.split(" but ")).filter(|part| !names::denies(part));
+    let all = parts.flat_map(|part| named(farm, pass, part)).collect::<Vec<_>>();
+    once(all)
+}
+
+/// What of the mix some words name: actives by any of their names, and chemical families.
+fn named(farm: &Farm, pass: &Pass, words: &str) -> Vec<String> {
     let signs = |letter: char| !letter.is_alphanumeric();
-    let variety = format!(" {} ", crate::words::plain_apart_by(&field.variety, signs));
+    let variety = format!(" {} ", crate::words::plain_apart_by(words, signs));
     let names = |name: &str| {
         let name = crate::words::plain_apart_by(name, signs);
         !name.is_empty() && variety.contains(&format!(" {name} "))
@@ -221,6 +230,15 @@ mod tests {
         let (sizes, notes) = laid(&traits);
         assert_eq!(sizes, [2, 1], "glufosinate is not in this mix");
         assert!(notes[0].text.ends_with("the variety of b names glyphosate, that of c does not"));
+        // A variety that says it does not stand the active is not of the same kind as one that does.
+        for denied in ["bean E, not glyphosate tolerant", "bean E, glyphosate-sensitive"] {
+            denied.clone_into(&mut traits.fields["c"].variety);
+            let (sizes, notes) = laid(&traits);
+            assert_eq!(sizes, [2, 1], "{denied}");
+            assert!(notes[0].text.ends_with("the variety of b names glyphosate, that of c takes it back"));
+        }
+        "bean E, glyphosate tolerant but not dicamba tolerant".clone_into(&mut traits.fields["c"].variety);
+        assert_eq!(laid(&traits).0, [3]);
     }
 
     #[test]

@@ -4,6 +4,7 @@
 use std::cmp::Ordering;
 use std::sync::LazyLock;
 
+use jiff::civil::Date;
 use serde::Deserialize;
 
 use super::rinse::CleanStep;
@@ -73,29 +74,9 @@ impl Row {
     /// Whether crop and variety, as typed, say that they stand the active: both stand in one part of the words, and nothing in
     /// them takes it back.
     fn tolerated(&self, field: &Field) -> bool {
-        const DENIES: [&str; 14] = [
-            "no",
-            "not",
-            "non",
-            "never",
-            "nor",
-            "neither",
-            "without",
-            "cannot",
-            "lacks",
-            "lacking",
-            "sensitive",
-            "susceptible",
-            "unknown",
-            "unsure",
-        ];
-        let typed = format!("{}; {}", field.crop, field.variety).to_lowercase().replace('’', "'");
+        let typed = format!("{}; {}", field.crop, field.variety).to_lowercase();
         let words = |text: &str, is: fn(&str) -> bool| text.split(|letter: char| !letter.is_alphanumeric()).any(is);
-        let denied = typed.contains("n't")
-            || words(&typed, |word| {
-                DENIES.contains(&word) || word.starts_with("intoleran") || word.starts_with("nontoleran")
-            });
-        !denied
+        !names::denies(&typed)
             && names::pieces(&typed).iter().flat_map(|piece| piece.split(" but ")).any(|part| {
                 named_in(self.what(), part)
                     && words(part, |word| word.starts_with("toleran") || word.starts_with("resistan"))
@@ -251,6 +232,27 @@ pub(crate) fn next_of_rig<'a>(farm: &'a Farm, pass_id: &str, pass: &Pass) -> Opt
         .filter(|(_, (id, _))| !farm.is_recorded(id))
         .min_by(|(at, (_, one)), (other_at, (_, other))| order((*at, one), (*other_at, other)))
         .map(|(_, found)| found)
+}
+
+/// What a rig sprayed last before the open passes of a day, by records and by plans, each with its day; several where it is not
+/// known which of their day was the last.
+pub(crate) fn last_before<'a>(farm: &'a Farm, rig: &str, day: Date) -> Vec<(Date, &'a Id, &'a Pass)> {
+    // A pass with the day and the time at which it was last sprayed.
+    let sprayed = |(id, pass): (&'a Id, &'a Pass)| {
+        let records = farm.records.values().filter(|record| record.pass.as_ref() == Some(id));
+        let last = records.map(|record| (record.date, record.start)).max();
+        let (date, start) = last.unwrap_or((pass.date, pass.start));
+        (date, start, id, pass)
+    };
+    let earlier = farm.passes.iter().filter(|(_, pass)| pass.rig == rig).map(sprayed);
+    let earlier: Vec<_> =
+        earlier.filter(|(date, _, id, _)| *date < day || *date == day && farm.is_recorded(id)).collect();
+    let Some(last) = earlier.iter().map(|(date, ..)| *date).max() else { return Vec::new() };
+    let mut of_day: Vec<_> = earlier.into_iter().filter(|(date, ..)| *date == last).collect();
+    if of_day.iter().all(|(_, start, ..)| start.is_some()) {
+        of_day = of_day.into_iter().max_by_key(|(_, start, ..)| *start).into_iter().collect();
+    }
+    of_day.into_iter().map(|(date, _, id, pass)| (date, id, pass)).collect()
 }
 
 /// The rows of a kind that speak of traces of a mix in the next one. An active that the next mix holds itself is not one of them.

@@ -224,9 +224,19 @@ pub fn expected(farm: &Farm, plan: &Plan, start: Option<Time>, end: Option<Time>
         }
         _ => usual_time(plan, pass)?,
     };
-    let hour_ends = |hour: &Hour| hour.at.checked_add(Span::new().hours(1)).unwrap_or(hour.at);
-    let hours: Vec<&Hour> =
-        farm.forecast.hours.iter().filter(|hour| (hour.at < to && from < hour_ends(hour)) || hour.at == from).collect();
+    // An hour lasts until the next entry, where that begins before.
+    let hour_ends = |hour: &Hour| {
+        let whole = hour.at.checked_add(Span::new().hours(1)).unwrap_or(hour.at);
+        let later = farm.forecast.hours.iter().map(|other| other.at).filter(|at| *at > hour.at);
+        later.min().map_or(whole, |next| next.min(whole))
+    };
+    let near = |hour: &Hour| from < hour.at.checked_add(Span::new().hours(1)).unwrap_or(hour.at);
+    let hours: Vec<&Hour> = farm
+        .forecast
+        .hours
+        .iter()
+        .filter(|hour| hour.at == from || (hour.at < to && near(hour) && from < hour_ends(hour)))
+        .collect();
     if hours.is_empty() {
         return None;
     }

@@ -75,6 +75,7 @@ fn rig(rig: &RigDay) -> Value {
 fn cost(cost: &DayCost) -> Value {
     json!({
         "no_place": cost.no_place,
+        "parted": cost.parted,
         "doubtful": cost.doubtful,
         "sensitive": cost.sensitive,
         "clean_outs": cost.clean_outs,

@@ -4,21 +4,25 @@ use jiff::civil::{Date, DateTime};
 use jiff::tz::TimeZone;
 
 use super::{OfDay, SheetField};
-use crate::farm::{Farm, Field, Neighbour};
+use crate::farm::{Farm, Field, Id, Neighbour};
 use crate::label::when::Situation;
 use crate::label::{harvest, listed, once};
-use crate::loads::card::{long_date, longest_re_entry, short_date};
+use crate::loads::card::{long_date, longest_re_entry, re_entry_hours, short_date};
+use crate::season::binds::{Binds, binds};
 use crate::weather::sun;
 
-/// The fields of the day, each once; those of which the same holds together.
-pub(super) fn fields(farm: &Farm, passes: &[&OfDay]) -> Vec<SheetField> {
+/// The fields of the day, each once; those of which the same holds together. What was sprayed on them before counts too.
+pub(super) fn fields(farm: &Farm, date: Date, passes: &[&OfDay]) -> Vec<SheetField> {
     let zone = farm.place.as_ref().and_then(|place| sun::zone(place).ok());
     let mut together: Vec<(String, String, Vec<&Field>)> = Vec::new();
     for id in once(passes.iter().flat_map(|pass| &pass.plan.fields).map(|field| &field.field)) {
         let Some(field) = farm.fields.get(id) else { continue };
         let sprays = |pass: &&&OfDay| pass.plan.fields.iter().any(|planned| planned.field == *id);
         let here: Vec<&OfDay> = passes.iter().filter(sprays).copied().collect();
-        let (enter, harvest) = (enter(&here, zone.as_ref()), harvest_from(farm, field, &here));
+        let (enter, harvest) = (
+            enter(&here, sprayed_before(farm, id, date, zone.as_ref()), date, zone.as_ref()),
+            harvest_from(farm, (id, field), &here, date),
+        );
         match together.iter_mut().find(|known| (&known.0, &known.1) == (&enter, &harvest)) {
             Some((.., fields)) => fields.push(field),
             None => together.push((enter, harvest, vec![field])),
@@ -59,9 +63,41 @@ fn beside(farm: &Farm, neighbour: &Neighbour) -> String {
     }
 }
 
-/// Until when nobody enters: the finish and the longest time of each pass, the latest of them.
-fn enter(here: &[&OfDay], zone: Option<&TimeZone>) -> String {
-    let mut latest: Option<(DateTime, String)> = None;
+/// Until when re-entry times keep people out of a field that was sprayed before, beyond the beginning of a day: of records, and of
+/// passes of earlier days that have none yet. Where the finish is not known, they run from the end of their day.
+fn sprayed_before(farm: &Farm, field: &Id, date: Date, zone: Option<&TimeZone>) -> Option<(DateTime, String)> {
+    let midnight = |day: Date| day.tomorrow().ok().map(|next| next.at(0, 0, 0, 0));
+    let recorded = farm.records.values().filter(|record| record.date <= date && record.fields.contains_key(field));
+    let recorded = recorded.flat_map(|record| {
+        let finish = match (record.start, record.end) {
+            (Some(start), Some(end)) if end < start => record.date.tomorrow().ok().map(|day| day.to_datetime(end)),
+            (_, Some(end)) => Some(record.date.to_datetime(end)),
+            (_, None) => midnight(record.date),
+        };
+        let lines = record.lines.iter().filter(|line| !line.amount.is_zero());
+        lines.map(move |line| (&line.product, record.date, finish))
+    });
+    let planned = farm
+        .passes
+        .iter()
+        .filter(|(id, pass)| pass.date < date && pass.fields.contains(field) && !farm.is_recorded(id));
+    let planned =
+        planned.flat_map(|(_, pass)| pass.mix.iter().map(move |line| (&line.product, pass.date, midnight(pass.date))));
+    recorded
+        .chain(planned)
+        .filter_map(|(product, day, finish)| {
+            let product = farm.products.get(product)?;
+            let hours = re_entry_hours(product)?;
+            let until = later(finish?, hours, zone)?;
+            Some((until, format!("{hours} h, {} of {}", product.name, short_date(day))))
+        })
+        .filter(|(until, _)| *until > date.at(0, 0, 0, 0))
+        .max_by_key(|(until, _)| *until)
+}
+
+/// Until when nobody enters: the finish and the longest time of each pass, and what was sprayed before; the latest of them.
+fn enter(here: &[&OfDay], before: Option<(DateTime, String)>, date: Date, zone: Option<&TimeZone>) -> String {
+    let mut latest = before;
     let mut longest: Option<(u32, String)> = None;
     for pass in here {
         let Some((hours, id, _)) = longest_re_entry(&pass.products) else { continue };
@@ -73,8 +109,7 @@ fn enter(here: &[&OfDay], zone: Option<&TimeZone>) -> String {
             Some(_) | None => {}
         }
     }
-    let date = here.first().map(|pass| pass.pass.date);
-    let until = latest.zip(date).map(|((until, from), date)| format!("{} ({from})", moment(until, date)));
+    let until = latest.map(|(until, from)| format!("{} ({from})", moment(until, date)));
     let after = longest.map(|(hours, name)| format!("{hours} h after the last of the spray ({name})"));
     let both: Vec<String> = until.into_iter().chain(after).collect();
     if both.is_empty() { "see the labels; none is typed".to_owned() } else { both.join(", and ") }
@@ -104,20 +139,26 @@ fn moment(at: DateTime, day: Date) -> String {
     format!("{name} {}", at.strftime("%H:%M"))
 }
 
-/// The latest of the days that the labels keep to harvest.
-fn harvest_from(farm: &Farm, field: &Field, here: &[&OfDay]) -> String {
-    let latest = here
+/// The latest of the days that the labels keep to harvest, those of records on the field among them.
+fn harvest_from(farm: &Farm, (id, field): (&Id, &Field), here: &[&OfDay], date: Date) -> String {
+    let of_day = here
         .iter()
         .flat_map(|pass| pass.products.iter().map(move |(id, product)| (*pass, *id, *product)))
         .filter_map(|(pass, id, product)| {
             let situation = Situation::new(farm, pass.pass, id, product);
             let (day, days, _) = harvest::earliest(product, field, &situation, pass.pass.date)?;
-            Some((day, days, pass.short(id)))
-        })
-        .max_by_key(|(day, ..)| *day);
+            Some((day, format!("{days} days, {}", pass.short(id))))
+        });
+    let recorded = binds(farm, id, field, date).into_iter().filter_map(|bind| match bind.binds {
+        Binds::Harvest { days } => {
+            Some((bind.until, format!("{days} days, {} of {}", bind.product.name, short_date(bind.record.date))))
+        }
+        Binds::Planting { .. } => None,
+    });
+    let latest = recorded.chain(of_day).max_by_key(|(day, _)| *day);
     latest.map_or_else(
         || "see the labels; none is typed".to_owned(),
-        |(day, days, name)| format!("{} ({days} days, {name})", short_date(day)),
+        |(day, from)| format!("{} ({from})", short_date(day)),
     )
 }
 
