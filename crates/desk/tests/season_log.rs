@@ -120,6 +120,23 @@ fn what_was_recorded_reads_back_from_the_file() {
 }
 
 #[test]
+fn the_operator_of_the_pass_goes_into_the_record() {
+    let mut farm = demo::farm().unwrap();
+    farm.passes.get_mut(PASS).unwrap().operator = "B. Demo".to_owned();
+    let mut harness = window(farm.clone());
+    season_log::record_pass(harness.state_mut(), PASS);
+    let record = chosen(&harness);
+    assert_eq!(record.operator, "B. Demo");
+    // That of the last record is another person's.
+    assert_eq!(record.certificate, "");
+    let own = farm.records.values_mut().min_by_key(|record| record.date).unwrap();
+    (own.operator, own.certificate) = ("B. Demo".to_owned(), "demo B".to_owned());
+    let mut harness = window(farm);
+    season_log::record_pass(harness.state_mut(), PASS);
+    assert_eq!(chosen(&harness).certificate, "demo B");
+}
+
+#[test]
 fn a_second_record_of_a_pass_says_so_and_an_empty_pass_is_not_recorded() {
     let mut harness = demo_window();
     season_log::record_pass(harness.state_mut(), PASS);

@@ -12,7 +12,7 @@ use tankard_core::finding::Level;
 use tankard_core::loads::card::long_date;
 use tankard_core::loads::rest::carry_over;
 use tankard_core::plan::Plan;
-use tankard_core::quantity::Quantity;
+use tankard_core::quantity::{Quantity, Units};
 
 use super::cards::{self, Printing};
 use super::{cell, hairline, sheet as on_sheet};
@@ -74,7 +74,29 @@ pub(super) fn settle(desk: &mut Desk, ui: &mut Ui, date: Date) {
         if let Some(subject) = findings::show(ui, &made.day.findings) {
             desk.lead_to(&subject);
         }
+        stopped(desk, ui, &made);
     });
+}
+
+/// The passes that get no cards, whatever their order: an order that nothing stands against is not yet a day that can be sprayed.
+fn stopped(desk: &mut Desk, ui: &mut Ui, made: &Made) {
+    for slot in made.day.slots() {
+        let stops = made.plan(&slot.pass).map_or(0, |plan| plan.count(Level::Stop));
+        let Some(pass) = desk.document.farm().passes.get(&slot.pass).filter(|_| stops > 0) else { continue };
+        let name = pass.name.clone();
+        ui.horizontal_wrapped(|ui| {
+            mark::show(ui, Level::Stop);
+            let text = egui::RichText::new(&name).color(look::colours(ui).brass);
+            let open = ui.add(egui::Button::new(text).frame(false).truncate());
+            if open.accessible_name(format!("Settle {name}")).clicked() {
+                desk.tank_loads.choose(&slot.pass);
+                desk.tank_loads.day = None;
+                desk.tank_loads.reveal = true;
+            }
+            let them = if stops == 1 { "1 stop" } else { &format!("{stops} stops") };
+            ui.label(look::soft(ui, format!("{them} to settle")));
+        });
+    }
 }
 
 /// Shows the page of a day.
@@ -127,10 +149,11 @@ fn title(ui: &mut Ui, date: Date, day: &mut Day) {
     ui.horizontal_wrapped(|ui| {
         ui.label(look::title(long_date(date)));
         ui.add_space(16.0);
-        ui.label(look::soft(ui, "the rigs leave at"));
+        // Not broken in the middle of a label on a small screen.
+        ui.add(egui::Label::new(look::soft(ui, "the rigs leave at")).extend());
         boxes::time_or_none(ui, "The rigs leave at", &mut day.from, 80.0);
-        ui.label(look::soft(ui, "and are home by"));
-        boxes::time_or_none(ui, "The rigs are home by", &mut day.to, 80.0);
+        ui.add(egui::Label::new(look::soft(ui, "and are home by")).extend());
+        boxes::time_hinted(ui, "The rigs are home by", &mut day.to, 80.0, "e.g. 20:30");
     });
     ui.horizontal(|ui| {
         ui.label(look::soft(ui, "words for the crew"));
@@ -243,15 +266,13 @@ fn row(
     let (Some(pass), Some(plan)) = (farm.passes.get(&slot.pass), made.plan(&slot.pass)) else { return };
     let name = pass.name.clone();
     ui.push_id(("slot", &slot.pass), |ui| {
-        ui.horizontal(|ui| {
+        // On a small screen what can be done with it stands under it.
+        ui.horizontal_wrapped(|ui| {
             cell(ui, 20.0, true, |ui| {
                 ui.label(look::strong(place.map_or_else(|| "–".to_owned(), |(_, at)| (at + 1).to_string())));
             });
             cell(ui, 104.0, false, |ui| {
-                ui.label(slot.span.map_or_else(
-                    || slot.takes.map_or_else(|| "time not known".to_owned(), |takes| takes.show(units)),
-                    |span| span.words(),
-                ));
+                ui.label(when(slot, place.map(|(rig, _)| rig), units));
             });
             let wide = (ui.available_width() - 330.0).clamp(90.0, 320.0);
             cell(ui, wide, false, |ui| {
@@ -273,19 +294,34 @@ fn row(
                 acts(ui, made, rig, at, &name, day);
             }
         });
-        ui.horizontal_wrapped(|ui| {
-            ui.add_space(28.0);
-            if plan.count(Level::Stop) > 0 {
-                mark::show(ui, Level::Stop);
-            }
-            ui.label(look::soft(ui, &slot.why));
-        });
+        let stops = plan.count(Level::Stop) > 0;
+        if stops || !slot.why.is_empty() {
+            ui.horizontal_top(|ui| {
+                ui.add_space(28.0);
+                if stops {
+                    mark::show(ui, Level::Stop);
+                }
+                ui.vertical(|ui| {
+                    ui.label(look::soft(ui, &slot.why));
+                    if let Some((rig, at)) = place
+                        && slot.goes_on
+                        && let Some(before) = at.checked_sub(1).and_then(|at| rig.slots.get(at))
+                    {
+                        goes_on(desk, ui, made, before, slot);
+                    }
+                });
+            });
+        }
     });
-    if let Some((rig, at)) = place
-        && slot.goes_on
-        && let Some(before) = at.checked_sub(1).and_then(|at| rig.slots.get(at))
-    {
-        goes_on(desk, ui, made, before, slot);
+}
+
+/// From when to when a pass is sprayed, or how long it takes where no clock can be told.
+fn when(slot: &Slot, rig: Option<&RigDay>, units: Units) -> String {
+    match (slot.span, slot.takes) {
+        (Some(span), _) => span.words(),
+        (None, _) if rig.is_some_and(|rig| rig.leaves.is_some()) => "no place".to_owned(),
+        (None, Some(takes)) => takes.show(units),
+        (None, None) => "time not known".to_owned(),
     }
 }
 
@@ -310,29 +346,21 @@ fn acts(ui: &mut Ui, made: &Made, rig: &RigDay, at: usize, name: &str, day: &mut
     }
 }
 
-/// Spray that may go on from one pass into the next.
+/// Joins the loads of two passes that take the same spray; what it saves stands before it.
 fn goes_on(desk: &mut Desk, ui: &mut Ui, made: &Made, before: &Slot, slot: &Slot) {
     let farm = desk.document.farm();
     let carried = farm.passes.get(&slot.pass).is_some_and(|pass| pass.in_tank.is_some());
     if carried || slot.fills_saved == 0 {
         return;
     }
-    ui.horizontal_wrapped(|ui| {
-        ui.add_space(28.0);
-        let many = slot.fills_saved;
-        ui.label(format!(
-            "It takes the same spray as the pass before: filled through, both take {many} filling{} fewer.",
-            if many == 1 { "" } else { "s" }
-        ));
-        if boxes::act(ui, "Fill through").clicked() {
-            let plans = made.plan(&before.pass).zip(made.plan(&slot.pass));
-            let filled = plans.ok_or_else(|| "the passes are gone".to_owned());
-            match filled.and_then(|(first, second)| carry_over(desk.document.farm(), first, second)) {
-                Ok(farm) => desk.document.edit(|now| *now = farm),
-                Err(problem) => desk.tell_problem(problem),
-            }
+    if boxes::act(ui, "Join the loads").clicked() {
+        let plans = made.plan(&before.pass).zip(made.plan(&slot.pass));
+        let filled = plans.ok_or_else(|| "the passes are gone".to_owned());
+        match filled.and_then(|(first, second)| carry_over(desk.document.farm(), first, second)) {
+            Ok(farm) => desk.document.edit(|now| *now = farm),
+            Err(problem) => desk.tell_problem(problem),
         }
-    });
+    }
 }
 
 /// What goes on the truck.
@@ -342,16 +370,24 @@ fn truck(ui: &mut Ui, sheet: &SheetContent) {
         lists::empty(ui, "Nothing yet: no pass of the day has cards.");
     }
     let lines = |ui: &mut Ui, lines: &[SheetLine]| {
+        // On a small screen the containers stand under the amount.
+        let beside = ui.available_width() > 440.0;
         for line in lines {
             ui.horizontal(|ui| {
-                cell(ui, 230.0_f32.min(ui.available_width() * 0.34), false, |ui| {
+                let share = if beside { ui.available_width() * 0.34 } else { ui.available_width() - 138.0 };
+                cell(ui, 230.0_f32.min(share), false, |ui| {
                     ui.add(egui::Label::new(&line.what).truncate()).on_hover_text(&line.what);
                 });
                 cell(ui, 130.0, true, |ui| {
                     ui.label(look::strong(&line.amount));
                 });
-                ui.add(egui::Label::new(look::soft(ui, &line.detail)).truncate()).on_hover_text(&line.detail);
+                if beside {
+                    ui.add(egui::Label::new(look::soft(ui, &line.detail)).wrap());
+                }
             });
+            if !beside {
+                ui.label(look::soft(ui, &line.detail));
+            }
         }
     };
     lines(ui, &sheet.products);

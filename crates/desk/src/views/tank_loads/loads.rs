@@ -6,6 +6,7 @@ use tankard_core::loads::Sizing;
 use tankard_core::loads::sizing::{Choice, typed};
 use tankard_core::plan::Plan;
 use tankard_core::quantity::Quantity;
+use tankard_core::words::capital;
 
 use super::Shown;
 use crate::app::Desk;
@@ -146,7 +147,7 @@ fn others(ui: &mut Ui, farm: &Farm, pass: &mut Pass, plan: &Plan) {
                         other.take.into_pass(pass);
                     }
                     ui.label(&other.choice.words);
-                    ui.label(look::soft(ui, format!("{}: {}", other.label, other.trade)));
+                    ui.label(look::soft(ui, format!("{}. {}.", capital(&other.label), other.trade)));
                 });
             }
         }
