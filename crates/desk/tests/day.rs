@@ -73,3 +73,33 @@ fn the_operator_is_typed_with_the_rig() {
     let farm = harness.state().document.farm();
     assert_eq!(farm.passes["2031-06-12-corn-second-post"].operator, "B. Demo");
 }
+
+#[test]
+fn the_keyboard_stays_with_the_pass_that_it_moved() {
+    let mut harness = tank_loads(demo(), [1366.0, 768.0]);
+    press(&mut harness, DAY);
+    type_over(&mut harness, "The rigs leave at", "05:30");
+    let is_moved = |harness: &Harness<'_, Desk>, place: u32| {
+        let days = &harness.state().document.farm().days;
+        assert_eq!(days["2031-06-12"].pinned.get("2031-06-12-corn-second-post"), Some(&place));
+        assert_eq!(days["2031-06-12"].pinned.len(), 1);
+    };
+    let block = |harness: &Harness<'_, Desk>| harness.get_by_label_contains("Corn, second post, ").is_focused();
+    harness.get_by_label_contains("Corn, second post, ").focus();
+    harness.run();
+    harness.key_press(egui::Key::ArrowRight);
+    harness.run();
+    is_moved(&harness, 2);
+    assert!(block(&harness));
+    harness.key_press(egui::Key::ArrowLeft);
+    harness.run();
+    is_moved(&harness, 1);
+    assert!(block(&harness));
+    // So it is with the words in its row.
+    harness.get_by_label("Spray Corn, second post later in the day").focus();
+    harness.run();
+    harness.key_press(egui::Key::Enter);
+    harness.run();
+    is_moved(&harness, 2);
+    assert!(!harness.get_by_label("Spray Corn, second post earlier in the day").is_focused());
+}

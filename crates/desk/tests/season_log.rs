@@ -86,7 +86,7 @@ fn what_was_measured_stands_beside_what_was_expected_and_is_judged() {
     assert!(chosen(&harness).expected.is_some());
     assert!(harness.query_by_label("As it was sprayed").is_none());
     // The limits stand where the figure is typed.
-    harness.get_by_label_contains("limit: wind at most 10 mph");
+    harness.get_by_label_contains("limit: at most 10 mph");
     type_over(&mut harness, "Wind", "12 mph");
     type_over(&mut harness, "Gust", "17 mph");
     harness.get_by_label("As it was sprayed");

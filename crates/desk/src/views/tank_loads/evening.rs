@@ -19,7 +19,7 @@ use super::{cell, hairline, sheet as on_sheet};
 use crate::app::Desk;
 use crate::files::Purpose;
 use crate::look;
-use crate::parts::day_picture::{self, Done};
+use crate::parts::day_picture::{self, Done, Named};
 use crate::parts::{boxes, findings, lists, mark};
 
 /// A day as it is planned now, made once for a revision of the document.
@@ -179,7 +179,8 @@ fn picture(desk: &Desk, ui: &mut Ui, made: &Made, day: &mut Day, next: &mut Opti
         let slot = id.and_then(|id| made.day.slots().find(|slot| slot.pass == *id));
         let time = slot.and_then(|slot| slot.span).map_or_else(String::new, |span| format!(", {}", span.words()));
         let stops = id.and_then(|id| made.plan(id)).is_some_and(|plan| plan.count(Level::Stop) > 0);
-        (format!("{name}{time}{}", if stops { ", with a Stop" } else { "" }), stops)
+        let spoken = format!("{name}{time}{}", if stops { ", with a Stop" } else { "" });
+        Named { id: id.cloned().unwrap_or_default(), spoken, marked: stops }
     };
     match day_picture::show(ui, picture, named) {
         Some(Done::Chosen(number)) => *next = by_number(number).cloned(),
@@ -329,13 +330,14 @@ fn acts(ui: &mut Ui, made: &Made, rig: &RigDay, at: usize, name: &str, day: &mut
     let Some(slot) = rig.slots.get(at) else { return };
     let place = u32::try_from(at + 1).unwrap_or(u32::MAX);
     ui.spacing_mut().item_spacing.x = 6.0;
-    if at > 0 && boxes::act(ui, "Earlier").accessible_name(format!("Spray {name} earlier in the day")).clicked() {
-        hold(made, day, &slot.pass, place - 1);
-    }
-    if at + 1 < rig.slots.len()
-        && boxes::act(ui, "Later").accessible_name(format!("Spray {name} later in the day")).clicked()
-    {
-        hold(made, day, &slot.pass, place + 1);
+    // Both stand in every row, so that the keyboard stays on the one that was pressed.
+    let later = at + 1 < rig.slots.len();
+    for (word, can, to) in [("Earlier", at > 0, place.saturating_sub(1)), ("Later", later, place.saturating_add(1))] {
+        let button = ui.add_enabled(can, egui::Button::new(look::act(ui, word)).frame(false));
+        let spoken = format!("Spray {name} {} in the day", word.to_lowercase());
+        if button.accessible_name(spoken).clicked() {
+            hold(made, day, &slot.pass, to);
+        }
     }
     if slot.held.is_some() {
         if boxes::act(ui, "Let go").accessible_name(format!("Let {name} go from its place")).clicked() {
@@ -370,24 +372,24 @@ fn truck(ui: &mut Ui, sheet: &SheetContent) {
         lists::empty(ui, "Nothing yet: no pass of the day has cards.");
     }
     let lines = |ui: &mut Ui, lines: &[SheetLine]| {
-        // On a small screen the containers stand under the amount.
+        // On a small screen they stand under one another.
         let beside = ui.available_width() > 440.0;
         for line in lines {
+            if !beside {
+                ui.label(&line.what);
+                ui.label(look::strong(&line.amount));
+                ui.label(look::soft(ui, &line.detail));
+                continue;
+            }
             ui.horizontal(|ui| {
-                let share = if beside { ui.available_width() * 0.34 } else { ui.available_width() - 138.0 };
-                cell(ui, 230.0_f32.min(share), false, |ui| {
+                cell(ui, 230.0_f32.min(ui.available_width() * 0.34), false, |ui| {
                     ui.add(egui::Label::new(&line.what).truncate()).on_hover_text(&line.what);
                 });
                 cell(ui, 130.0, true, |ui| {
                     ui.label(look::strong(&line.amount));
                 });
-                if beside {
-                    ui.add(egui::Label::new(look::soft(ui, &line.detail)).wrap());
-                }
+                ui.add(egui::Label::new(look::soft(ui, &line.detail)).wrap());
             });
-            if !beside {
-                ui.label(look::soft(ui, &line.detail));
-            }
         }
     };
     lines(ui, &sheet.products);
