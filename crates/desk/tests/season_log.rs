@@ -86,7 +86,7 @@ fn what_was_measured_stands_beside_what_was_expected_and_is_judged() {
     assert!(chosen(&harness).expected.is_some());
     assert!(harness.query_by_label("As it was sprayed").is_none());
     // The limits stand where the figure is typed.
-    harness.get_by_label_contains("limit: wind at most 10 mph");
+    harness.get_by_label_contains("limit: at most 10 mph");
     type_over(&mut harness, "Wind", "12 mph");
     type_over(&mut harness, "Gust", "17 mph");
     harness.get_by_label("As it was sprayed");
@@ -117,6 +117,23 @@ fn what_was_recorded_reads_back_from_the_file() {
     let farm = harness.state().document.farm().clone();
     let text = tankard_file::write(&farm).unwrap();
     assert_eq!(tankard_file::read(text.as_bytes()).unwrap(), farm);
+}
+
+#[test]
+fn the_operator_of_the_pass_goes_into_the_record() {
+    let mut farm = demo::farm().unwrap();
+    farm.passes.get_mut(PASS).unwrap().operator = "B. Demo".to_owned();
+    let mut harness = window(farm.clone());
+    season_log::record_pass(harness.state_mut(), PASS);
+    let record = chosen(&harness);
+    assert_eq!(record.operator, "B. Demo");
+    // That of the last record is another person's.
+    assert_eq!(record.certificate, "");
+    let own = farm.records.values_mut().min_by_key(|record| record.date).unwrap();
+    (own.operator, own.certificate) = ("B. Demo".to_owned(), "demo B".to_owned());
+    let mut harness = window(farm);
+    season_log::record_pass(harness.state_mut(), PASS);
+    assert_eq!(chosen(&harness).certificate, "demo B");
 }
 
 #[test]

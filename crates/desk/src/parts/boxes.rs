@@ -301,6 +301,11 @@ pub fn sun_time(ui: &mut Ui, name: &str, value: &mut SunTime, width: f32) {
 
 /// A box for a time of day that may be left empty.
 pub fn time_or_none(ui: &mut Ui, name: &str, value: &mut Option<Time>, width: f32) {
+    time_hinted(ui, name, value, width, "e.g. 05:40");
+}
+
+/// The same with an example of its own.
+pub fn time_hinted(ui: &mut Ui, name: &str, value: &mut Option<Time>, width: f32, hint: &str) {
     let current = value.map(|time| time.strftime("%H:%M").to_string()).unwrap_or_default();
     let read = |text: &str| {
         if text.trim().is_empty() {
@@ -309,7 +314,7 @@ pub fn time_or_none(ui: &mut Ui, name: &str, value: &mut Option<Time>, width: f3
             read_time(text).map(|time| time.strftime("%H:%M").to_string())
         }
     };
-    if let Some(text) = read_box(ui, name, &current, width, "e.g. 05:40", read) {
+    if let Some(text) = read_box(ui, name, &current, width, hint, read) {
         *value = read_time(&text).ok();
     }
 }

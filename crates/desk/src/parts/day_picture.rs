@@ -20,8 +20,18 @@ pub enum Done {
     Moved(u32, u32),
 }
 
-/// Shows the picture; `name` says what a pass is, by its number, and whether it stands out.
-pub fn show(ui: &mut Ui, picture: &Timeline, name: impl Fn(u32) -> (String, bool)) -> Option<Done> {
+/// A pass of the picture.
+pub struct Named {
+    /// What stays with it when its number changes, so that the keyboard stays with it too.
+    pub id: String,
+    /// What a screen reader says.
+    pub spoken: String,
+    /// It has a Stop.
+    pub marked: bool,
+}
+
+/// Shows the picture; `name` says what a pass is, by its number.
+pub fn show(ui: &mut Ui, picture: &Timeline, name: impl Fn(u32) -> Named) -> Option<Done> {
     let colours = look::colours(ui);
     let names = 112.0_f32.min(ui.available_width() * 0.2);
     let height = SCALE + picture.rows.len() as f32 * (TALL + APART);
@@ -45,8 +55,7 @@ pub fn show(ui: &mut Ui, picture: &Timeline, name: impl Fn(u32) -> (String, bool
             let face = Rect::from_x_y_ranges(across(block.from)..=across(block.to), top..=(top + TALL));
             match block.kind {
                 BlockKind::Pass => {
-                    let (spoken, marked) = name(block.number);
-                    done = done.or(pass(ui, row, block, face, &spoken, marked, &across));
+                    done = done.or(pass(ui, row, block, face, &name(block.number), &across));
                 }
                 BlockKind::CleanOut => {
                     let face = face.shrink2(Vec2::new(0.0, 6.0));
@@ -70,12 +79,11 @@ fn pass(
     row: &Row,
     block: &Block,
     face: Rect,
-    spoken: &str,
-    marked: bool,
+    named: &Named,
     across: &impl Fn(f64) -> f32,
 ) -> Option<Done> {
     let colours = look::colours(ui);
-    let id = ui.scope_id().with(("block", &row.rig, block.number));
+    let id = ui.scope_id().with(("block", &named.id));
     let response = ui.interact(face, id, Sense::click_and_drag());
     let stands_out = response.hovered() || response.has_focus() || response.dragged();
     let edge = if stands_out { Stroke::new(2.0, colours.brass) } else { Stroke::new(1.0, colours.ink) };
@@ -95,7 +103,7 @@ fn pass(
         let name = ui.painter().layout_job(job);
         painter.galley(beside, name, colours.ink);
     }
-    if marked {
+    if named.marked {
         crate::parts::mark::paint(
             &painter,
             Pos2::new(face.left() + 9.0, face.bottom() - 9.0),
@@ -109,11 +117,11 @@ fn pass(
         let moved = face.translate(Vec2::X * (at.x - face.center().x));
         ui.painter().rect_stroke(moved, 3, Stroke::new(2.0, colours.brass), StrokeKind::Inside);
     }
-    response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, spoken));
+    response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, &named.spoken));
     let done = acted(&response, row, block, across);
     response
         .on_hover_cursor(egui::CursorIcon::Grab)
-        .on_hover_text(format!("{spoken}. Drag it to hold it at another place."));
+        .on_hover_text(format!("{}. Drag it to hold it at another place.", named.spoken));
     done
 }
 

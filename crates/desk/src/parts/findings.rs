@@ -49,14 +49,14 @@ fn one(ui: &mut Ui, finding: &Finding) -> bool {
     response.on_hover_cursor(egui::CursorIcon::PointingHand).clicked()
 }
 
-/// "1 stop, 2 to check", in marks and words, or "ready".
+/// "2 stops, 1 to check", in marks and words, or "ready".
 pub fn summary(ui: &mut Ui, stops: usize, checks: usize) {
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 2.0;
         let colours = look::colours(ui);
         if stops > 0 {
             mark::show(ui, Level::Stop);
-            ui.label(look::soft(ui, format!("{stops} stop")).color(colours.stop));
+            ui.label(look::soft(ui, format!("{stops} stop{}", if stops == 1 { "" } else { "s" })).color(colours.stop));
         }
         if checks > 0 {
             mark::show(ui, Level::Check);

@@ -217,6 +217,10 @@ fn apply(desk: &mut Desk, act: lists::Act, id: &str) {
             field.name = format!("{} (copy)", field.name);
             field.name.clone()
         });
+        if act == lists::Act::Remove {
+            // A field to come may get the same id, and has roads of its own.
+            farm.roads.retain(|road| road.from != id && road.to != id);
+        }
     });
     desk.fields.chosen = next;
 }

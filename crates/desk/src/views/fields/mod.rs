@@ -2,6 +2,7 @@
 
 mod list;
 mod page;
+mod roads;
 
 use egui::{CentralPanel, Frame, Margin, Panel, Ui};
 
@@ -20,6 +21,8 @@ pub struct State {
     pub fresh: Option<String>,
     /// A field about to be removed.
     pub removing: bool,
+    /// A road that is being typed: from the field of the page to another.
+    pub road: Option<(String, String)>,
 }
 
 /// Shows the view.

@@ -26,6 +26,11 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &Id) {
             ui.add_space(look::GRID);
             look::sheet(ui).show(ui, |ui| {
                 ui.set_width((ui.available_width() - look::GRID).max(480.0));
+                super::roads::show(desk, ui, id);
+            });
+            ui.add_space(look::GRID);
+            look::sheet(ui).show(ui, |ui| {
+                ui.set_width((ui.available_width() - look::GRID).max(480.0));
                 neighbours(ui, &mut field);
             });
             ui.add_space(look::GRID);

@@ -192,13 +192,16 @@ fn nothing_found(state: &mut State, ui: &mut Ui, listed: &listed::Listed) {
 /// Records a pass as it was planned, and opens the record.
 pub fn record_pass(desk: &mut Desk, pass_id: &str) {
     let made = desk.document.plan(pass_id).and_then(|plan| from_plan(desk.document.farm(), &plan));
-    let Some(record) = made else {
+    let Some(mut record) = made else {
         desk.tell_problem(
             "The pass has no ground or no product that could be reckoned, so there is nothing to record yet",
         );
         return;
     };
     let farm = desk.document.farm();
+    if let Some(pass) = farm.passes.get(pass_id) {
+        record.operator.clone_from(&pass.operator);
+    }
     let again = farm.is_recorded(pass_id);
     let left_out: Vec<&str> = farm
         .passes
@@ -231,10 +234,12 @@ fn record_without_plan(desk: &mut Desk) {
     desk.tell("A record is begun; type what was sprayed");
 }
 
-/// Puts a record into the farm under a fresh id, with the operator of the last one, and opens it.
+/// Puts a record into the farm under a fresh id, with the operator of the last one where the pass names none, and opens it.
 fn put(desk: &mut Desk, mut record: Record) {
     let farm = desk.document.farm();
-    if let Some(last) = last_record(farm) {
+    let named = record.operator.trim().to_owned();
+    // The certificate is that of a person; another's is not taken over.
+    if let Some(last) = last_record(farm, |last| named.is_empty() || last.operator.trim() == named) {
         record.operator.clone_from(&last.operator);
         record.certificate.clone_from(&last.certificate);
     }
@@ -247,8 +252,8 @@ fn put(desk: &mut Desk, mut record: Record) {
     desk.season_log.chosen = Some(id);
 }
 
-fn last_record(farm: &Farm) -> Option<&Record> {
-    farm.records.values().max_by_key(|record| (record.date, record.start))
+fn last_record(farm: &Farm, counts: impl Fn(&Record) -> bool) -> Option<&Record> {
+    farm.records.values().filter(|record| counts(record)).max_by_key(|record| (record.date, record.start))
 }
 
 /// Saves the records that the list shows as CSV.

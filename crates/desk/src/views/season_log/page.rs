@@ -253,8 +253,13 @@ fn weather(ui: &mut Ui, farm: &Farm, record: &mut Record, plan: Option<&Plan>, a
     let air = expected.temperature.map(|range| ends(&range, units)).unwrap_or_default();
     let humidity = expected.humidity.map(|range| ends(&range, units)).unwrap_or_default();
     let limits = |wanted: fn(&Kind) -> bool| {
-        let texts: Vec<&str> =
-            asked.iter().filter(|limit| wanted(&limit.kind)).map(|limit| limit.text.as_str()).collect();
+        // The row says of what.
+        let short = |text| ["wind at", "air at", "humidity at"].iter().find_map(|own| str::strip_prefix(text, own));
+        let texts = asked.iter().filter(|limit| wanted(&limit.kind)).map(|limit| {
+            let text = limit.text.as_str();
+            short(text).map_or_else(|| text.to_owned(), |rest| format!("at{rest}"))
+        });
+        let texts: Vec<String> = texts.collect();
         if texts.is_empty() { String::new() } else { format!("limit: {}", texts.join("; ")) }
     };
     let with = |expected: &str, limits: String| {

@@ -12,14 +12,14 @@ use tankard_core::finding::Level;
 use tankard_core::loads::card::long_date;
 use tankard_core::loads::rest::carry_over;
 use tankard_core::plan::Plan;
-use tankard_core::quantity::Quantity;
+use tankard_core::quantity::{Quantity, Units};
 
 use super::cards::{self, Printing};
 use super::{cell, hairline, sheet as on_sheet};
 use crate::app::Desk;
 use crate::files::Purpose;
 use crate::look;
-use crate::parts::day_picture::{self, Done};
+use crate::parts::day_picture::{self, Done, Named};
 use crate::parts::{boxes, findings, lists, mark};
 
 /// A day as it is planned now, made once for a revision of the document.
@@ -74,7 +74,29 @@ pub(super) fn settle(desk: &mut Desk, ui: &mut Ui, date: Date) {
         if let Some(subject) = findings::show(ui, &made.day.findings) {
             desk.lead_to(&subject);
         }
+        stopped(desk, ui, &made);
     });
+}
+
+/// The passes that get no cards, whatever their order: an order that nothing stands against is not yet a day that can be sprayed.
+fn stopped(desk: &mut Desk, ui: &mut Ui, made: &Made) {
+    for slot in made.day.slots() {
+        let stops = made.plan(&slot.pass).map_or(0, |plan| plan.count(Level::Stop));
+        let Some(pass) = desk.document.farm().passes.get(&slot.pass).filter(|_| stops > 0) else { continue };
+        let name = pass.name.clone();
+        ui.horizontal_wrapped(|ui| {
+            mark::show(ui, Level::Stop);
+            let text = egui::RichText::new(&name).color(look::colours(ui).brass);
+            let open = ui.add(egui::Button::new(text).frame(false).truncate());
+            if open.accessible_name(format!("Settle {name}")).clicked() {
+                desk.tank_loads.choose(&slot.pass);
+                desk.tank_loads.day = None;
+                desk.tank_loads.reveal = true;
+            }
+            let them = if stops == 1 { "1 stop" } else { &format!("{stops} stops") };
+            ui.label(look::soft(ui, format!("{them} to settle")));
+        });
+    }
 }
 
 /// Shows the page of a day.
@@ -127,10 +149,11 @@ fn title(ui: &mut Ui, date: Date, day: &mut Day) {
     ui.horizontal_wrapped(|ui| {
         ui.label(look::title(long_date(date)));
         ui.add_space(16.0);
-        ui.label(look::soft(ui, "the rigs leave at"));
+        // Not broken in the middle of a label on a small screen.
+        ui.add(egui::Label::new(look::soft(ui, "the rigs leave at")).extend());
         boxes::time_or_none(ui, "The rigs leave at", &mut day.from, 80.0);
-        ui.label(look::soft(ui, "and are home by"));
-        boxes::time_or_none(ui, "The rigs are home by", &mut day.to, 80.0);
+        ui.add(egui::Label::new(look::soft(ui, "and are home by")).extend());
+        boxes::time_hinted(ui, "The rigs are home by", &mut day.to, 80.0, "e.g. 20:30");
     });
     ui.horizontal(|ui| {
         ui.label(look::soft(ui, "words for the crew"));
@@ -156,7 +179,8 @@ fn picture(desk: &Desk, ui: &mut Ui, made: &Made, day: &mut Day, next: &mut Opti
         let slot = id.and_then(|id| made.day.slots().find(|slot| slot.pass == *id));
         let time = slot.and_then(|slot| slot.span).map_or_else(String::new, |span| format!(", {}", span.words()));
         let stops = id.and_then(|id| made.plan(id)).is_some_and(|plan| plan.count(Level::Stop) > 0);
-        (format!("{name}{time}{}", if stops { ", with a Stop" } else { "" }), stops)
+        let spoken = format!("{name}{time}{}", if stops { ", with a Stop" } else { "" });
+        Named { id: id.cloned().unwrap_or_default(), spoken, marked: stops }
     };
     match day_picture::show(ui, picture, named) {
         Some(Done::Chosen(number)) => *next = by_number(number).cloned(),
@@ -248,15 +272,13 @@ fn row(
     let (Some(pass), Some(plan)) = (farm.passes.get(&slot.pass), made.plan(&slot.pass)) else { return };
     let name = pass.name.clone();
     ui.push_id(("slot", &slot.pass), |ui| {
-        ui.horizontal(|ui| {
+        // On a small screen what can be done with it stands under it.
+        ui.horizontal_wrapped(|ui| {
             cell(ui, 20.0, true, |ui| {
                 ui.label(look::strong(place.map_or_else(|| "–".to_owned(), |(_, at)| (at + 1).to_string())));
             });
             cell(ui, 104.0, false, |ui| {
-                ui.label(slot.span.map_or_else(
-                    || slot.takes.map_or_else(|| "time not known".to_owned(), |takes| takes.show(units)),
-                    tankard_core::weather::Span::words,
-                ));
+                ui.label(when(slot, place.map(|(rig, _)| rig), units));
             });
             let wide = (ui.available_width() - 330.0).clamp(90.0, 320.0);
             cell(ui, wide, false, |ui| {
@@ -278,19 +300,34 @@ fn row(
                 acts(ui, made, rig, at, &name, day);
             }
         });
-        ui.horizontal_wrapped(|ui| {
-            ui.add_space(28.0);
-            if plan.count(Level::Stop) > 0 {
-                mark::show(ui, Level::Stop);
-            }
-            ui.label(look::soft(ui, &slot.why));
-        });
+        let stops = plan.count(Level::Stop) > 0;
+        if stops || !slot.why.is_empty() {
+            ui.horizontal_top(|ui| {
+                ui.add_space(28.0);
+                if stops {
+                    mark::show(ui, Level::Stop);
+                }
+                ui.vertical(|ui| {
+                    ui.label(look::soft(ui, &slot.why));
+                    if let Some((rig, at)) = place
+                        && slot.goes_on
+                        && let Some(before) = at.checked_sub(1).and_then(|at| rig.slots.get(at))
+                    {
+                        goes_on(desk, ui, made, before, slot);
+                    }
+                });
+            });
+        }
     });
-    if let Some((rig, at)) = place
-        && slot.goes_on
-        && let Some(before) = at.checked_sub(1).and_then(|at| rig.slots.get(at))
-    {
-        goes_on(desk, ui, made, before, slot);
+}
+
+/// From when to when a pass is sprayed, or how long it takes where no clock can be told.
+fn when(slot: &Slot, rig: Option<&RigDay>, units: Units) -> String {
+    match (slot.span, slot.takes) {
+        (Some(span), _) => span.words(),
+        (None, _) if rig.is_some_and(|rig| rig.leaves.is_some()) => "no place".to_owned(),
+        (None, Some(takes)) => takes.show(units),
+        (None, None) => "time not known".to_owned(),
     }
 }
 
@@ -298,13 +335,14 @@ fn acts(ui: &mut Ui, made: &Made, rig: &RigDay, at: usize, name: &str, day: &mut
     let Some(slot) = rig.slots.get(at) else { return };
     let place = in_order(at);
     ui.spacing_mut().item_spacing.x = 6.0;
-    if at > 0 && boxes::act(ui, "Earlier").accessible_name(format!("Spray {name} earlier in the day")).clicked() {
-        hold(made, day, &slot.pass, place - 1);
-    }
-    if at + 1 < rig.slots.len()
-        && boxes::act(ui, "Later").accessible_name(format!("Spray {name} later in the day")).clicked()
-    {
-        hold(made, day, &slot.pass, place + 1);
+    // Both stand in every row, so that the keyboard stays on the one that was pressed.
+    let later = at + 1 < rig.slots.len();
+    for (word, can, to) in [("Earlier", at > 0, place.saturating_sub(1)), ("Later", later, place.saturating_add(1))] {
+        let button = ui.add_enabled(can, egui::Button::new(look::act(ui, word)).frame(false));
+        let spoken = format!("Spray {name} {} in the day", word.to_lowercase());
+        if button.accessible_name(spoken).clicked() {
+            hold(made, day, &slot.pass, to);
+        }
     }
     if slot.held.is_some() {
         if boxes::act(ui, "Let go").accessible_name(format!("Let {name} go from its place")).clicked() {
@@ -315,29 +353,21 @@ fn acts(ui: &mut Ui, made: &Made, rig: &RigDay, at: usize, name: &str, day: &mut
     }
 }
 
-/// Spray that may go on from one pass into the next.
+/// Joins the loads of two passes that take the same spray; what it saves stands before it.
 fn goes_on(desk: &mut Desk, ui: &mut Ui, made: &Made, before: &Slot, slot: &Slot) {
     let farm = desk.document.farm();
     let carried = farm.passes.get(&slot.pass).is_some_and(|pass| pass.in_tank.is_some());
     if carried || slot.fills_saved == 0 {
         return;
     }
-    ui.horizontal_wrapped(|ui| {
-        ui.add_space(28.0);
-        let many = slot.fills_saved;
-        ui.label(format!(
-            "It takes the same spray as the pass before: filled through, both take {many} filling{} fewer.",
-            if many == 1 { "" } else { "s" }
-        ));
-        if boxes::act(ui, "Fill through").clicked() {
-            let plans = made.plan(&before.pass).zip(made.plan(&slot.pass));
-            let filled = plans.ok_or_else(|| "the passes are gone".to_owned());
-            match filled.and_then(|(first, second)| carry_over(desk.document.farm(), first, second)) {
-                Ok(farm) => desk.document.edit(|now| *now = farm),
-                Err(problem) => desk.tell_problem(problem),
-            }
+    if boxes::act(ui, "Join the loads").clicked() {
+        let plans = made.plan(&before.pass).zip(made.plan(&slot.pass));
+        let filled = plans.ok_or_else(|| "the passes are gone".to_owned());
+        match filled.and_then(|(first, second)| carry_over(desk.document.farm(), first, second)) {
+            Ok(farm) => desk.document.edit(|now| *now = farm),
+            Err(problem) => desk.tell_problem(problem),
         }
-    });
+    }
 }
 
 /// What goes on the truck.
@@ -347,7 +377,15 @@ fn truck(ui: &mut Ui, sheet: &SheetContent) {
         lists::empty(ui, "Nothing yet: no pass of the day has cards.");
     }
     let lines = |ui: &mut Ui, lines: &[SheetLine]| {
+        // On a small screen they stand under one another.
+        let beside = ui.available_width() > 440.0;
         for line in lines {
+            if !beside {
+                ui.label(&line.what);
+                ui.label(look::strong(&line.amount));
+                ui.label(look::soft(ui, &line.detail));
+                continue;
+            }
             ui.horizontal(|ui| {
                 cell(ui, 230.0_f32.min(ui.available_width() * 0.34), false, |ui| {
                     ui.add(egui::Label::new(&line.what).truncate()).on_hover_text(&line.what);
@@ -355,7 +393,7 @@ fn truck(ui: &mut Ui, sheet: &SheetContent) {
                 cell(ui, 130.0, true, |ui| {
                     ui.label(look::strong(&line.amount));
                 });
-                ui.add(egui::Label::new(look::soft(ui, &line.detail)).truncate()).on_hover_text(&line.detail);
+                ui.add(egui::Label::new(look::soft(ui, &line.detail)).wrap());
             });
         }
     };

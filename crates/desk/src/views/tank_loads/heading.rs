@@ -343,6 +343,10 @@ fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
     boxes::row(ui, "not before", |ui| {
         boxes::time_or_none(ui, "Not to begin before", &mut pass.start, 120.0);
     });
+    boxes::row(ui, "operator", |ui| {
+        boxes::text_or_empty(ui, "Operator of the pass", &mut pass.operator, 190.0, "who sprays it");
+        ui.label(look::soft(ui, "printed on the evening sheet"));
+    });
     boxes::row(ui, "words for the crew", |ui| {
         boxes::text(ui, "Words for the crew", &mut pass.note, 320.0);
     });

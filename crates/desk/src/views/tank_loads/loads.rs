@@ -6,6 +6,7 @@ use tankard_core::loads::Sizing;
 use tankard_core::loads::sizing::{Choice, typed};
 use tankard_core::plan::Plan;
 use tankard_core::quantity::Quantity;
+use tankard_core::words::capital;
 
 use super::Shown;
 use crate::app::Desk;
@@ -90,7 +91,7 @@ fn more(ui: &mut Ui, farm: &Farm, id: &str, pass: &mut Pass, plan: &Plan) {
         0 => String::new(),
         count => format!("Other sizes of loads ({count}), "),
     };
-    let title = tankard_core::words::capital(&format!("{others}spray in the tank, loads decided by hand"));
+    let title = capital(&format!("{others}spray in the tank, loads decided by hand"));
     let is_used = pass.in_tank.is_some() || pass.extra.is_some() || !pass.sizes.is_empty();
     egui::CollapsingHeader::new(look::soft(ui, title)).id_salt("more on loads").default_open(is_used).show(ui, |ui| {
         self::others(ui, farm, pass, plan);
@@ -154,7 +155,7 @@ fn others(ui: &mut Ui, farm: &Farm, pass: &mut Pass, plan: &Plan) {
                     other.take.into_pass(pass);
                 }
                 ui.label(&other.choice.words);
-                ui.label(look::soft(ui, format!("{}: {}", other.label, other.trade)));
+                ui.label(look::soft(ui, format!("{}. {}.", capital(&other.label), other.trade)));
             });
         }
     }

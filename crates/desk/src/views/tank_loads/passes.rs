@@ -87,7 +87,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
 fn day_heading(ui: &mut Ui, date: Date, open: &mut Option<Date>) {
     let chosen = *open == Some(date);
     let colour = if chosen { look::colours(ui).brass } else { look::colours(ui).soft };
-    let text = look::heading(long_date(date)).color(colour);
+    let text = look::heading(format!("{} ›", long_date(date))).color(colour);
     let response = ui
         .add(egui::Button::new(text).frame(false).truncate())
         .accessible_name(format!("The day as a whole: {}", long_date(date)))

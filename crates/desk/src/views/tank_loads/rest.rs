@@ -61,7 +61,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, planned: &Plan) {
         form = Form { of: id.to_owned(), after: 1, mix: pass.mix.clone(), ..Form::default() };
     }
     ui.label(look::heading("It came out differently in the field"));
-    boxes::row(ui, "filled up to load", |ui| {
+    boxes::row(ui, "loads filled so far", |ui| {
         for number in 0..=u32::try_from(planned.loads.len()).unwrap_or(u32::MAX) {
             let text = if number == 0 { "none yet".to_owned() } else { number.to_string() };
             ui.selectable_value(&mut form.after, number, text);
@@ -179,7 +179,8 @@ fn answered(desk: &mut Desk, ui: &mut Ui, id: &str, planned: &Plan, change: &Cha
     for stop in &answer.stops {
         ui.horizontal_wrapped(|ui| {
             mark::show(ui, Level::Stop);
-            ui.label(egui::RichText::new(&stop.text).color(look::colours(ui).stop));
+            ui.label(egui::RichText::new(format!("{}.", stop.text)).color(look::colours(ui).stop));
+            ui.label(look::soft(ui, &stop.hint));
         });
     }
     let Some(ground) = answer.ground else { return };
