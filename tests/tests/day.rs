@@ -7,7 +7,8 @@
 use jiff::civil::{Date, DateTime, Time, date};
 use tankard_core::day::{DayPlan, RigDay, Slot, plan_day};
 use tankard_core::farm::{
-    Active, Day, Farm, Field, Fills, Formulation, Hour, InTank, Line, Pass, Place, Product, ProductKind, Record, Rig, Road,
+    Active, Day, Farm, Field, Fills, Formulation, Hour, InTank, Line, Pass, Place, Product, ProductKind, Record, Rig,
+    Road,
 };
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::{Plan, plan};
@@ -191,7 +192,9 @@ fn a_pass_that_begins_with_spray_of_another_comes_right_after_it() {
     }
     farm.passes["1"].extra = Some(q("40 gal"));
     farm.passes["2"].in_tank = Some(InTank { volume: q("40 gal"), from: "1".to_owned() });
-    for (order, right) in [(["1", "2", "3"], true), (["2", "1", "3"], false), (["1", "3", "2"], false), (["3", "1", "2"], true)] {
+    for (order, right) in
+        [(["1", "2", "3"], true), (["2", "1", "3"], false), (["1", "3", "2"], false), (["3", "1", "2"], true)]
+    {
         let places = order.iter().zip(1..).map(|(id, place)| ((*id).to_owned(), place));
         farm.days[&DAY.to_string()].pinned = places.collect();
         let day = planned(&farm);

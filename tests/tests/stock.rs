@@ -203,13 +203,8 @@ fn loads_that_hold_more_than_the_ground_takes_ask_for_more() {
 fn bags_go_in_whole() {
     let mut farm = farm(0);
     farm.rigs["rig"].tank = typed("400 gal");
-    let bag = |full| Container {
-        kind: ContainerKind::Bag,
-        size: typed("10 lb"),
-        full,
-        opened: None,
-        lot: String::new(),
-    };
+    let bag =
+        |full| Container { kind: ContainerKind::Bag, size: typed("10 lb"), full, opened: None, lot: String::new() };
     farm.products["oil"].formulation = Formulation::WSP;
     farm.products["oil"].price = None;
     farm.products["oil"].containers = vec![bag(12)];
