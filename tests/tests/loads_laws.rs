@@ -542,7 +542,7 @@ fn what_is_left_over_is_as_strong_as_its_load() {
         let record = tankard_core::season::record::from_plan(farm, &plan(farm, "p").unwrap()).unwrap();
         match record.lines[0].amount.value() {
             Amount::Volume(volume) => volume.to_us_fluid_ounces(),
-            other => panic!("{other:?}"),
+            Amount::Mass(mass) => panic!("{mass:?}"),
         }
     };
     assert!((on_ground(&farm) - 1.0).abs() < 1e-6, "{}", on_ground(&farm));
@@ -571,4 +571,38 @@ fn a_decided_load_above_the_mark_to_fill_to_is_said() {
     let out = plan(&farm, "p").unwrap();
     says(&out, Level::Check, "Load 2 is decided as 1,100 gal, though the tank is to be filled to 1,000 gal");
     assert!(out.findings.iter().all(|finding| !finding.text.contains("Load 1 is decided")));
+}
+
+/// 60 ac take 900 gal: decided as 900 or 950 gal they leave nothing or 50 of the 100 gal that are asked for.
+#[test]
+fn decided_loads_that_leave_less_than_asked_are_said() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("60 ac");
+    farm.passes["p"].extra = Some(typed("100 gal"));
+    for (size, left) in [("900 gal", "nothing"), ("950 gal", "50 gal")] {
+        farm.passes["p"].sizes = vec![typed(size)];
+        let out = plan(&farm, "p").unwrap();
+        assert_eq!(out.loads.len(), 1);
+        let text = format!("100 gal are to be left after the last metre; the decided loads leave {left}");
+        says(&out, Level::Check, &text);
+        // By hand: 32 fl oz on each 15 gal.
+        let need = &tankard_core::stock::needs::of_day(&farm, farm.passes["p"].date).products[0];
+        let gallons = if size == "900 gal" { 15.0 } else { 15.0 * 950.0 / 900.0 };
+        assert!(matches!(need.amount, Amount::Volume(volume) if (volume.to_us_gallons() - gallons).abs() < 1e-9));
+    }
+    farm.passes["p"].sizes = vec![typed("1000 gal")];
+    assert!(plan(&farm, "p").unwrap().findings.iter().all(|finding| !finding.text.contains("are to be left")));
+}
+
+#[test]
+fn the_card_tells_what_is_left_after_the_last_metre() {
+    let mut farm = plain();
+    farm.passes["p"].extra = Some(typed("10 gal"));
+    let plan = plan(&farm, "p").unwrap();
+    let last_hint = |load: usize| {
+        let card = tankard_core::loads::card::card(&farm, &plan, &plan.loads[load]).unwrap();
+        card.steps.last().unwrap().hint.clone()
+    };
+    assert_eq!(last_hint(5), "agitate; 10 gal are left after the last metre");
+    assert_eq!(last_hint(4), "agitate until empty");
 }

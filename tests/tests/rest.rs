@@ -3,7 +3,7 @@
 //! The figures follow from arithmetic (ground = spray ÷ volume over ground), which is stated beside each.
 
 // A test stops where its ground is missing.
-#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
 
 use jiff::civil::date;
 use tankard_core::farm::{
@@ -211,7 +211,7 @@ fn what_was_mixed_beyond_the_ground_leaves_no_ground() {
     assert_eq!(rest(&farm, &before, &change("40 gal")).unwrap().rest, None);
     let into = carry_into(&farm, &before, &change("40 gal"), "q").unwrap();
     assert_eq!(into.passes.len(), 2);
-    assert_eq!(gallons(into.passes["q"].in_tank.as_ref().unwrap().volume.value()), 40.0);
+    assert_eq!(into.passes["q"].in_tank.as_ref().map(|tank| gallons(tank.volume.value())), Some(40.0));
     assert!((planned(&into, "p").area.to_acres() - 100.0).abs() < 1e-6);
     // One spray goes to one place.
     assert!(carry_into(&farm, &before, &change("50 gal"), "q").unwrap_err().contains("is left"));
@@ -263,14 +263,14 @@ fn no_more_goes_on_than_a_tank_holds_beside_ground() {
     other.sizes.clear();
     farm.passes.insert("q".into(), other.clone());
     let through = carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q")).unwrap();
-    assert_eq!(gallons(through.passes["p"].extra.as_ref().unwrap().value()), 300.0);
+    assert_eq!(through.passes["p"].extra.as_ref().map(|extra| gallons(extra.value())), Some(300.0));
     assert!(planned(&through, "p").level() < Some(Level::Stop), "{:?}", planned(&through, "p").findings);
     // With 10 gal beyond the ground it is still the last load that holds both, and some ground.
     let mut beyond = farm.clone();
     beyond.passes["p"].extra = Some(q("10 gal"));
     beyond.passes["q"].parts.insert("a".into(), q("60 ac"));
     let through = carry_over(&beyond, &planned(&beyond, "p"), &planned(&beyond, "q")).unwrap();
-    assert_eq!(gallons(through.passes["p"].extra.as_ref().unwrap().value()), 300.0);
+    assert_eq!(through.passes["p"].extra.as_ref().map(|extra| gallons(extra.value())), Some(300.0));
     // Two stretches: what lies before a border has no room for what comes after it.
     farm.passes["p"].sizes.clear();
     farm.fields["b"].crop = "soybean".into();
@@ -384,4 +384,51 @@ fn parts_in_bands_find_room_as_they_are_driven_over() {
     assert!(!stops(&farm));
     farm.passes["s"].parts.insert("b".into(), q("21 ac"));
     assert!(stops(&farm));
+}
+
+/// By hand: 22 fl oz/ac went on each acre once, though in two records; a second application makes 44 of the 50 there may be, a
+/// third 66, which are 4.12 pt.
+#[test]
+fn records_of_two_parts_are_one_application_to_those_after_them() {
+    let farm = farm();
+    let changed = rest(&farm, &planned(&farm, "p"), &Change { after: 2, ..Change::default() }).unwrap();
+    let (mut farm, id) = (changed.farm, changed.rest.unwrap());
+    let period = Period::Year;
+    farm.products["glyphosate"].label[1].says = Says::Applications { most: 2, days_apart: 0, per: period };
+    let total = Says::SeasonTotal { most: q("50 fl oz/ac"), per: period };
+    farm.products["glyphosate"].label.push(Statement::new(total, "page 6"));
+    farm.products["glyphosate"].actives.push(tankard_core::farm::Active {
+        name: "glyphosate".into(),
+        group: "9".into(),
+        basis: tankard_core::quantity::ActiveBasis::AcidEquivalent,
+        content: q("540 g/L"),
+    });
+    // 44 fl oz of 540 g/L are 1.55 lb.
+    let active = Says::ActiveSeasonTotal { active: "glyphosate".into(), most: q("1.8 lb ae/ac"), per: period };
+    farm.products["glyphosate"].label.push(Statement::new(active, "page 6"));
+    for part in ["p", id.as_str()] {
+        let record = tankard_core::season::record::from_plan(&farm, &planned(&farm, part)).unwrap();
+        farm.records.insert(part.to_owned(), record);
+    }
+    let mut later = farm.passes["p"].clone();
+    (later.name, later.date, later.fields) = ("Later".into(), date(2031, 7, 12), vec!["b".into()]);
+    later.parts.clear();
+    later.sizes.clear();
+    farm.passes.insert("later".into(), later);
+    let stops = |farm: &Farm| -> Vec<String> {
+        let findings = planned(farm, "later").findings;
+        findings.into_iter().filter(|finding| finding.level == Level::Stop).map(|finding| finding.text).collect()
+    };
+    assert_eq!(stops(&farm), Vec::<String>::new());
+    // Records of more ground than there is are applications each.
+    let mut over = farm.clone();
+    over.records[&id].fields["b"].area = q("30 ac");
+    let stops_over = stops(&over);
+    assert!(stops_over.iter().any(|stop| stop.contains("application number 3")), "{stops_over:?}");
+    // And so are two records of one part.
+    let twice = farm.records["p"].clone();
+    farm.records.insert("again".into(), twice);
+    let stops = stops(&farm);
+    assert!(stops.iter().any(|stop| stop.contains("brings Glyphosate 540 SL (demo) to 4.12 pt/ac")), "{stops:?}");
+    assert!(stops.iter().any(|stop| stop.contains("brings glyphosate to")), "{stops:?}");
 }

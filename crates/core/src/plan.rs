@@ -10,11 +10,12 @@ use crate::mix::choice::{self, Adjuvants};
 use crate::mix::line::{PlannedLine, reckon};
 use crate::mix::order::{self, Placed};
 use crate::mix::{carrier as fertilizer, charge, pairs};
-use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Duration, Money, Quantity, Share, Volume};
+use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Duration, Money, Quantity, Volume};
 use crate::rig::rinse::{self, RinsePlan};
 use crate::rig::setting::{self, RankedSet, Setting};
 use crate::rig::work::{self, Work};
 use crate::rig::{self, calibration};
+use crate::season::driven_over;
 use crate::stock;
 use crate::water::{self, WaterPlan};
 use crate::weather::{self, Hours};
@@ -355,7 +356,7 @@ fn ground(
 }
 
 /// Parts of one application lie beside one another, since a label takes them for one: together they find room on the field.
-/// What is recorded of a part counts as recorded, in bands the ground between them with it.
+/// What is recorded of a part counts as recorded.
 fn judge_parts(
     farm: &Farm,
     pass_id: &Id,
@@ -364,13 +365,11 @@ fn judge_parts(
     findings: &mut Vec<Finding>,
 ) {
     let is_part = |other: &Id| other != pass_id && farm.is_one_application(other, pass_id);
-    let recorded =
-        farm.records.values().filter(|record| record.pass.as_ref().is_some_and(is_part)).filter_map(|record| {
-            let field = record.fields.get(id)?;
-            let part = record.pass.as_ref().and_then(|part| farm.passes.get(part));
-            let bands = part.and_then(|part| rig::in_bands(farm, part)).map_or(1.0, Share::to_fraction);
-            Some((record.name.as_str(), field.area.value() * (1.0 / bands)))
-        });
+    let recorded = farm
+        .records
+        .values()
+        .filter(|record| record.pass.as_ref().is_some_and(is_part))
+        .filter_map(|record| Some((record.name.as_str(), driven_over(farm, record, id)?)));
     let planned = farm
         .passes
         .iter()

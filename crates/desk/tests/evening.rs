@@ -104,14 +104,14 @@ fn loads_are_filled_through() {
     other.parts.insert("hill-sixty".into(), tankard_core::quantity::AsTyped::parse("10 ac").unwrap());
     farm.passes.insert("strip".into(), other);
     let mut harness = day(farm);
-    harness.get_by_label("Fill through").click();
+    harness.get_by_label("Join the loads").click();
     harness.run();
     let farm = harness.state().document.farm();
     let (giver, taker) = if farm.passes[CORN].extra.is_some() { (CORN, "strip") } else { ("strip", CORN) };
     let (extra, tank) = (&farm.passes[giver].extra, &farm.passes[taker].in_tank);
     assert_eq!(extra.as_ref().map(tankard_core::quantity::AsTyped::text), tank.as_ref().map(|tank| tank.volume.text()));
     assert_eq!(tank.as_ref().map(|tank| tank.from.as_str()), Some(giver));
-    assert!(harness.query_by_label("Fill through").is_none());
+    assert!(harness.query_by_label("Join the loads").is_none());
 }
 
 #[test]

@@ -1,15 +1,16 @@
 //! How many applications of a product a label allows in a period, and how many days it keeps between two.
 //!
-//! Each record of the field that holds the product is one application, however little of it. Two records, or a record and
-//! this pass, that together cover no more than the field may lie on different parts of it; that is a Check and not a Stop.
+//! Each record of the field that holds the product is one application, however little of it; the records of parts of one are
+//! one. Two records, or a record and this pass, that together cover no more than the field may lie on different parts of it; that
+//! is a Check and not a Stop.
 
 use super::{Here, Spoken, harvest};
 use crate::farm::label::{Period, Says};
 use crate::farm::{Field, Record};
 use crate::finding::Finding;
 use crate::quantity::Area;
-use crate::season::Reach;
 use crate::season::period::Window;
+use crate::season::{Reach, by_application};
 use crate::working::Working;
 
 /// The number and the spacing of the applications of a product on a field.
@@ -40,7 +41,8 @@ fn number(
     let reach =
         Reach { from: window.from, to: window.to, field: here.field_id, pass: here.pass_id, date: here.pass.date };
     let earlier: Vec<&Record> = with_product(here, reach).collect();
-    let count = u32::try_from(earlier.len()).unwrap_or(u32::MAX);
+    let applications = by_application(here.farm, here.field_id, earlier.iter().copied());
+    let count = u32::try_from(applications.len()).unwrap_or(u32::MAX);
     let (product, field) = (&here.product.name, &here.field.name);
     workings.push(
         Working::new(format!("Applications of {product} on {field} {}", window.words))
@@ -52,7 +54,8 @@ fn number(
     if count < most {
         return;
     }
-    let days: Vec<String> = earlier.iter().map(|record| record.date.to_string()).collect();
+    let days: Vec<String> =
+        applications.iter().filter_map(|parts| parts.first()).map(|record| record.date.to_string()).collect();
     let before = if days.is_empty() { String::new() } else { format!(" after {}", days.join(", ")) };
     let text = format!(
         "{field}: this pass would be application number {} of {product} {}{before}; its label allows {most}",

@@ -60,6 +60,9 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
                 what: pass.carrier_kind.on_card().to_owned(),
                 hint: match at {
                     0 => "agitator on".to_owned(),
+                    at if at + 1 == load.steps.len() && load.left.exceeds(load.volume * 1e-9) => {
+                        format!("agitate; {} are left after the last metre", load.left.show(units))
+                    }
                     at if at + 1 == load.steps.len() => "agitate until empty".to_owned(),
                     _ => String::new(),
                 },

@@ -230,10 +230,20 @@ pub(crate) fn judge_left(
         });
         return;
     }
+    let beyond = pass.extra.as_ref().map_or(Volume::ZERO, AsTyped::value);
+    if beyond.exceeds(load.left * (1.0 + 1e-6)) {
+        let left = if nothing { "nothing".to_owned() } else { left };
+        let text =
+            format!("{} are to be left after the last metre; the decided loads leave {left}", beyond.show(units));
+        findings.push(
+            Finding::check(about(), text, Basis::Arithmetic)
+                .hint("Raise the last of them, or take out what is mixed beyond the ground."),
+        );
+        return;
+    }
     if nothing {
         return;
     }
-    let beyond = pass.extra.as_ref().map_or(Volume::ZERO, AsTyped::value);
     let why = if load.left.exceeds(beyond) && beyond.is_zero() {
         "mixed beyond the ground"
     } else {

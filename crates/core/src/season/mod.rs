@@ -10,7 +10,7 @@ pub use totals::{Totals, sum, totals};
 
 use crate::farm::{Farm, Id, Record};
 use crate::mix::actives::Wanted;
-use crate::quantity::{ActiveBasis, AmountPerArea, MassPerArea};
+use crate::quantity::{ActiveBasis, AmountPerArea, Area, MassPerArea, Share};
 use jiff::civil::Date;
 
 /// What a field has had, and which records could not be counted in.
@@ -56,29 +56,74 @@ impl<'a> Reach<'a> {
     }
 }
 
+/// How much of a field a record drove over: in bands the ground between them with it; `None` where it was not on the field.
+pub(crate) fn driven_over(farm: &Farm, record: &Record, field: &Id) -> Option<Area> {
+    let pass = record.pass.as_ref().and_then(|pass| farm.passes.get(pass));
+    let bands = pass.and_then(|pass| crate::rig::in_bands(farm, pass)).map_or(1.0, Share::to_fraction);
+    Some(record.fields.get(field)?.area.value() * (1.0 / bands))
+}
+
+/// The records of a field by application: parts of one, which lie on different ground of the field, stand together. What is
+/// recorded of one pass twice, or of more ground than the field has, is an application each time.
+pub(crate) fn by_application<'a>(
+    farm: &Farm,
+    field: &Id,
+    records: impl Iterator<Item = &'a Record>,
+) -> Vec<Vec<&'a Record>> {
+    let there = farm.fields.get(field).map_or(Area::ZERO, |field| field.area.value());
+    let on_field = |record: &Record| driven_over(farm, record, field).unwrap_or(Area::ZERO);
+    let mut all: Vec<Vec<&Record>> = Vec::new();
+    for record in records {
+        let beside = |parts: &Vec<&Record>| {
+            let is_part = |part: &&Record| match (&part.pass, &record.pass) {
+                (Some(one), Some(other)) => one != other && farm.is_one_application(one, other),
+                _ => false,
+            };
+            let ground: Area = parts.iter().map(|part| on_field(part)).sum();
+            // Records hold six digits.
+            parts.iter().all(is_part) && !(ground + on_field(record)).exceeds(there * (1.0 + 1e-5))
+        };
+        match all.iter_mut().find(|parts| beside(parts)) {
+            Some(parts) => parts.push(record),
+            None => all.push(vec![record]),
+        }
+    }
+    all
+}
+
 fn named(record: &Record) -> String {
     format!("\"{}\" of {}", record.name, record.date)
 }
 
 /// How much of a product a field has had, over ground; `None` for nothing.
 ///
-/// Each record's amount is spread evenly over the ground of that record.
+/// Each record's amount is spread evenly over the ground of that record. Of parts of one application, of which any ground has had
+/// but one, the largest counts.
 pub fn product_so_far(farm: &Farm, reach: Reach<'_>, product: &Id) -> SoFar<Option<AmountPerArea>> {
     let liquid = farm.products.get(product).is_some_and(crate::farm::Product::is_liquid);
     let mut so_far: SoFar<Option<AmountPerArea>> = SoFar::default();
-    for record in reach.records(farm) {
-        for line in record.lines.iter().filter(|line| line.product == *product) {
-            let rate = line.amount.value().spread(record.area());
-            let fits = matches!(
-                (rate, liquid),
-                (Some(AmountPerArea::Volume(_)), true) | (Some(AmountPerArea::Mass(_)), false)
-            );
-            match (rate, fits) {
-                (Some(rate), true) => so_far.sum = so_far.sum.map_or(Some(rate), |before| before.plus(rate)),
-                (Some(_), false) => so_far.left_out.push(format!("{} has it as {}", named(record), line.amount.text())),
-                (None, _) => so_far.left_out.push(format!("{} has no area", named(record))),
+    let plus = |sum: Option<AmountPerArea>, rate: AmountPerArea| sum.map_or(Some(rate), |before| before.plus(rate));
+    for parts in by_application(farm, reach.field, reach.records(farm)) {
+        let mut largest: Option<AmountPerArea> = None;
+        for record in parts {
+            let mut sum = None;
+            for line in record.lines.iter().filter(|line| line.product == *product) {
+                let rate = line.amount.value().spread(record.area());
+                let fits = matches!(
+                    (rate, liquid),
+                    (Some(AmountPerArea::Volume(_)), true) | (Some(AmountPerArea::Mass(_)), false)
+                );
+                match (rate, fits) {
+                    (Some(rate), true) => sum = plus(sum, rate),
+                    (Some(_), false) => {
+                        so_far.left_out.push(format!("{} has it as {}", named(record), line.amount.text()));
+                    }
+                    (None, _) => so_far.left_out.push(format!("{} has no area", named(record))),
+                }
             }
+            largest = largest.into_iter().chain(sum).reduce(AmountPerArea::larger);
         }
+        so_far.sum = largest.map_or(so_far.sum, |rate| plus(so_far.sum, rate));
     }
     so_far
 }
@@ -87,23 +132,38 @@ pub fn product_so_far(farm: &Farm, reach: Reach<'_>, product: &Id) -> SoFar<Opti
 pub fn active_so_far(farm: &Farm, reach: Reach<'_>, active: &str, basis: ActiveBasis) -> SoFar<MassPerArea> {
     let mut so_far = SoFar { sum: MassPerArea::ZERO, left_out: Vec::new() };
     let wanted = Wanted::new(active);
-    for record in reach.records(farm) {
-        for line in &record.lines {
-            let held: Vec<_> = line.actives.iter().filter(|held| wanted.is(&held.name)).collect();
-            if held.is_empty()
-                && farm.products.get(&line.product).is_some_and(|product| wanted.is_in(product))
-                && !line.amount.is_zero()
-            {
-                so_far.left_out.push(format!("{} does not say how much of it was in {}", named(record), line.name));
-            }
-            for held in held {
-                match held.mass.value().over(record.area()) {
-                    Some(rate) if held.basis == basis => so_far.sum = so_far.sum + rate,
-                    Some(_) => so_far.left_out.push(format!("{} counts it as {}", named(record), held.basis.short())),
-                    None => so_far.left_out.push(format!("{} has no area", named(record))),
-                }
+    for parts in by_application(farm, reach.field, reach.records(farm)) {
+        let one = |record| active_in(farm, record, &wanted, basis, &mut so_far.left_out);
+        let largest = parts.into_iter().map(one).fold(MassPerArea::ZERO, MassPerArea::max);
+        so_far.sum = so_far.sum + largest;
+    }
+    so_far
+}
+
+/// How much of an active a record put on its ground.
+fn active_in(
+    farm: &Farm,
+    record: &Record,
+    wanted: &Wanted,
+    basis: ActiveBasis,
+    left_out: &mut Vec<String>,
+) -> MassPerArea {
+    let mut sum = MassPerArea::ZERO;
+    for line in &record.lines {
+        let held: Vec<_> = line.actives.iter().filter(|held| wanted.is(&held.name)).collect();
+        if held.is_empty()
+            && farm.products.get(&line.product).is_some_and(|product| wanted.is_in(product))
+            && !line.amount.is_zero()
+        {
+            left_out.push(format!("{} does not say how much of it was in {}", named(record), line.name));
+        }
+        for held in held {
+            match held.mass.value().over(record.area()) {
+                Some(rate) if held.basis == basis => sum = sum + rate,
+                Some(_) => left_out.push(format!("{} counts it as {}", named(record), held.basis.short())),
+                None => left_out.push(format!("{} has no area", named(record))),
             }
         }
     }
-    so_far
+    sum
 }

@@ -302,7 +302,7 @@ fn treated(farm: &Farm, pass: &Pass) -> Area {
 }
 
 /// The ground for which new spray is mixed: what is treated, less what the spray in the tank covers, and what is mixed beyond.
-/// Loads that are decided hold what they hold, though it be more than the ground takes.
+/// Loads that are decided hold what they hold, though it be more than the ground takes, or less is left over than asked.
 pub(super) fn mixed_for(pass: &Pass, treated: Area, carrier: CarrierRate) -> Area {
     if pass.in_tank.is_none() && pass.extra.is_none() && pass.sizes.is_empty() {
         return treated;
@@ -316,7 +316,8 @@ pub(super) fn mixed_for(pass: &Pass, treated: Area, carrier: CarrierRate) -> Are
         Some(*sum)
     });
     // The loads up to the one that finishes the ground; sizes are typed rounded.
-    let over = decided.find(|sum| !ground.exceeds(*sum)).filter(|sum| sum.exceeds(takes * (1.0 + 1e-6)));
-    let mixed = over.filter(|_| takes.exceeds(in_tank)).unwrap_or(takes);
+    let done = decided.find(|sum| !ground.exceeds(*sum));
+    let other = done.filter(|sum| sum.exceeds(takes * (1.0 + 1e-6)) || takes.exceeds(*sum * (1.0 + 1e-6)));
+    let mixed = other.filter(|_| takes.exceeds(in_tank)).unwrap_or(takes);
     (mixed - in_tank).max(Volume::ZERO).ground(carrier).unwrap_or(Area::ZERO)
 }

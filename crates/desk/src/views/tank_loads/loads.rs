@@ -30,30 +30,18 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             if super::worked(ui, plan.loads.len().to_string(), "Number of loads") {
                 desk.tank_loads.working = Some(Shown::Titled("Number of loads".to_owned()));
             }
-            if is_narrow {
-                return;
-            }
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
                 ui.spacing_mut().item_spacing.x = 6.0;
                 boxes::quantity_hinted(ui, "Fill the tank to", &mut pass.fill_to, 84.0, "its mark");
                 ui.label(look::soft(ui, "fill to"));
                 ui.add_space(8.0);
-                ui.selectable_value(&mut pass.split, LoadSplit::ByAims, "by your aims")
-                    .on_hover_text("Their order is set in the shed, on the page Farm.");
-                ui.selectable_value(&mut pass.split, LoadSplit::EvenLoads, "even loads");
-                ui.selectable_value(&mut pass.split, LoadSplit::FullTanks, "full tanks, then a rest");
+                if !is_narrow {
+                    ui.with_layout(egui::Layout::left_to_right(egui::Align::Center), |ui| splits(ui, &mut pass.split));
+                }
             });
         });
         if is_narrow {
-            ui.horizontal_wrapped(|ui| {
-                ui.selectable_value(&mut pass.split, LoadSplit::FullTanks, "full tanks, then a rest");
-                ui.selectable_value(&mut pass.split, LoadSplit::EvenLoads, "even loads");
-                ui.selectable_value(&mut pass.split, LoadSplit::ByAims, "by your aims");
-            });
-            ui.horizontal(|ui| {
-                ui.label(look::soft(ui, "fill to"));
-                boxes::quantity_hinted(ui, "Fill the tank to", &mut pass.fill_to, 84.0, "its mark");
-            });
+            ui.horizontal_wrapped(|ui| splits(ui, &mut pass.split));
         }
         if plan.loads.is_empty() {
             lists::empty(ui, "The loads appear when the pass has fields, a rig and a spray volume.");
@@ -82,6 +70,14 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             farm.passes.insert(id.to_owned(), pass);
         });
     }
+}
+
+/// The ways to split a pass into loads.
+fn splits(ui: &mut Ui, split: &mut LoadSplit) {
+    ui.selectable_value(split, LoadSplit::FullTanks, "full tanks, then a rest");
+    ui.selectable_value(split, LoadSplit::EvenLoads, "even loads");
+    ui.selectable_value(split, LoadSplit::ByAims, "by your aims")
+        .on_hover_text("Their order is set in the shed, on the page Farm.");
 }
 
 /// What most passes do without: other sizes, spray in the tank and beyond the ground, loads decided by hand.
