@@ -183,6 +183,28 @@ fn fillings_are_saved_where_loads_are_joined() {
     assert!(planned(&farm).slots().any(|slot| slot.goes_on));
 }
 
+/// Spray of one pass is in the tank of another: nothing goes out between the two, and the second not before the first.
+#[test]
+fn a_pass_that_begins_with_spray_of_another_comes_right_after_it() {
+    let mut farm = farm();
+    for (id, mix, field) in [("1", "a", "f"), ("2", "a", "g"), ("3", "b", "h")] {
+        pass(&mut farm, id, &[mix], &[field]);
+    }
+    farm.passes["1"].extra = Some(q("40 gal"));
+    farm.passes["2"].in_tank = Some(InTank { volume: q("40 gal"), from: "1".to_owned() });
+    for (order, right) in
+        [(["1", "2", "3"], true), (["2", "1", "3"], false), (["1", "3", "2"], false), (["3", "1", "2"], true)]
+    {
+        let places = order.iter().zip(1..).map(|(id, place)| ((*id).to_owned(), place));
+        farm.days[&DAY.to_string()].pinned = places.collect();
+        let day = planned(&farm);
+        assert_eq!(ids(rig(&day)), order);
+        let found = found(&day, "Pass 2 begins with spray of Pass 1, but does not come right after it");
+        assert_eq!(found.is_none(), right, "{order:?}");
+        assert!(found.is_none_or(|found| found.level == Level::Check && !found.hint.is_empty()));
+    }
+}
+
 #[test]
 fn a_held_pass_is_kept_and_its_price_is_told() {
     let mut farm = farm();
@@ -311,10 +333,10 @@ fn what_goes_on_with_spray_comes_right_after_what_leaves_it() {
     farm.passes["1"].in_tank = Some(InTank { volume: q("30 gal"), from: "3".to_owned() });
     let day = planned(&farm);
     assert_eq!((ids(rig(&day)), rig(&day).cost.parted), (vec!["3", "1", "2"], 0));
-    assert!(found(&day, "begins with 30 gal").is_none());
+    assert!(found(&day, "begins with spray").is_none());
     farm.days[&DAY.to_string()].pinned.insert("1".to_owned(), 1);
     let day = planned(&farm);
-    let told = found(&day, "Pass 1 begins with 30 gal that Pass 3 leaves, and does not come right after it").unwrap();
+    let told = found(&day, "Pass 1 begins with spray of Pass 3, but does not come right after it").unwrap();
     assert_eq!((told.level, rig(&day).cost.parted), (Level::Check, 1));
     assert!(rig(&day).held.contains("one pass more that does not come right after what leaves its spray"));
     farm.days[&DAY.to_string()].pinned.clear();
@@ -324,7 +346,7 @@ fn what_goes_on_with_spray_comes_right_after_what_leaves_it() {
     assert_eq!(ids(rig(&day)), ["1", "2"]);
     farm.days[&DAY.to_string()].pinned.insert("1".to_owned(), 2);
     let day = plan_day(&farm, DAY, &of_day.iter().collect::<Vec<_>>());
-    assert!(found(&day, "Pass 1 begins with 30 gal that Pass 3 leaves").is_some());
+    assert!(found(&day, "Pass 1 begins with spray of Pass 3").is_some());
 }
 
 #[test]

@@ -376,6 +376,7 @@ fn spray_of_another_pass_must_be_the_same_mix() {
     farm.fields["f"].area = typed("60 ac");
     let mut other = farm.passes["p"].clone();
     "First half".clone_into(&mut other.name);
+    other.extra = Some(typed("180 gal"));
     // The same strength at another volume over ground.
     other.carrier = Some(typed("30 gal/ac"));
     other.mix[0].rate = typed("64 fl oz/ac");
@@ -442,14 +443,14 @@ fn spray_of_another_rig_or_a_later_day_is_not_in_the_tank() {
     says(
         &plan(&farm, "p").unwrap(),
         Level::Check,
-        "The 180 gal in the tank were mixed for First half, which is sprayed later, on ",
+        "The 180 gal in the tank were mixed for First half, which is planned for ",
     );
     farm.passes["o"].date = farm.passes["p"].date;
     let mut small = farm.rigs["r"].clone();
     "Small boom".clone_into(&mut small.name);
     farm.rigs.insert("s".to_owned(), small);
     "s".clone_into(&mut farm.passes["o"].rig);
-    says(&plan(&farm, "p").unwrap(), Level::Check, "mixed for First half, which is sprayed with Small boom");
+    says(&plan(&farm, "p").unwrap(), Level::Check, "mixed for First half, which goes out with Small boom");
 }
 
 #[test]
@@ -493,4 +494,81 @@ fn containers_are_counted_from_what_stands_opened() {
     assert_eq!((opened(&farm).opened, opened(&farm).measured), (4, 0), "11 gal: the rest and four jugs");
     let Amount::Volume(left) = plan(&farm, "p").unwrap().loads[0].items[0].measured.amount else { panic!("a liquid") };
     assert!((left.to_us_gallons() - 11.0).abs() < 1e-9);
+}
+
+fn short_rows(farm: &Farm) -> Vec<tankard_core::farm::ShortRow> {
+    let plan = plan(farm, "p").unwrap();
+    tankard_core::loads::card::card(farm, &plan, plan.loads.last().unwrap()).unwrap().short
+}
+
+/// An acre takes 1 fl oz: marks of 1 fl oz measure nothing of a tenth of it, and a fifth too much or too little of three tenths.
+#[test]
+fn less_ground_is_not_told_amounts_that_no_mark_measures() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("3.2 ac");
+    farm.passes["p"].mix[0].rate = typed("1 fl oz/ac");
+    farm.measuring.liquid = Some(typed("1 fl oz"));
+    let ground: Vec<String> = short_rows(&farm).into_iter().map(|row| row.ground).collect();
+    assert_eq!(ground, ["1 ac", "2 ac", "3 ac"], "half an acre takes half an ounce");
+    farm.fields["f"].area = typed("0.9 ac");
+    assert_eq!(short_rows(&farm).len(), 0);
+}
+
+/// Bands of 10 in on rows of 30 in are a third of the ground: 60 acres take 20 × 15 gal of spray and 20 × 32 fl oz of product.
+#[test]
+fn less_ground_is_what_is_driven_over_where_bands_are_sprayed() {
+    use tankard_core::farm::{Layout, NozzleSet};
+    let mut farm = plain();
+    farm.fields["f"].area = typed("90 ac");
+    let mut set = NozzleSet { name: "Bands".to_owned(), ..NozzleSet::default() };
+    set.layout = Some(Layout::Band { width: typed("10 in"), rows: typed("30 in"), nozzles: 1 });
+    farm.rigs["r"].sets.insert("bands".to_owned(), set);
+    "bands".clone_into(&mut farm.passes["p"].nozzles);
+    let rows = short_rows(&farm);
+    let row = rows.iter().find(|row| row.ground.starts_with("60 ac")).unwrap_or_else(|| panic!("{rows:?}"));
+    assert_eq!((row.ground.as_str(), row.spray.as_str()), ("60 ac of ground", "300 gal"));
+    assert_eq!(row.amounts, ["5 gal"]);
+    assert!(rows.iter().all(|row| !row.ground.starts_with("90 ac")));
+}
+
+/// A load of 60 gal, of which 15 are for the acre there is: 4.4 fl oz are measured as 4, so a fourth of these is on the ground.
+#[test]
+fn what_is_left_over_is_as_strong_as_its_load() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("1 ac");
+    farm.passes["p"].mix[0].rate = typed("1.1 fl oz/ac");
+    farm.passes["p"].extra = Some(typed("45 gal"));
+    let on_ground = |farm: &Farm| {
+        let record = tankard_core::season::record::from_plan(farm, &plan(farm, "p").unwrap()).unwrap();
+        match record.lines[0].amount.value() {
+            Amount::Volume(volume) => volume.to_us_fluid_ounces(),
+            other => panic!("{other:?}"),
+        }
+    };
+    assert!((on_ground(&farm) - 1.0).abs() < 1e-6, "{}", on_ground(&farm));
+    // A hair of ground and a full tank beyond it: never less than nothing.
+    farm.fields["f"].area = typed("0.01 ac");
+    assert!(on_ground(&farm) > 0.0, "{}", on_ground(&farm));
+}
+
+#[test]
+fn a_water_soluble_bag_whose_weight_is_not_typed_is_said() {
+    let mut farm = plain();
+    farm.products["h"].formulation = Formulation::WSP;
+    farm.products["h"].containers.clear();
+    farm.passes["p"].mix[0].rate = typed("4 oz/ac");
+    says(&plan(&farm, "p").unwrap(), Level::Check, "so its amounts may be no whole bags");
+    let bag = Container { kind: ContainerKind::Bag, size: typed("1 lb"), full: 0, opened: None, lot: String::new() };
+    farm.products["h"].containers.push(bag);
+    assert!(plan(&farm, "p").unwrap().findings.iter().all(|finding| !finding.text.contains("whole bags")));
+}
+
+#[test]
+fn a_decided_load_above_the_mark_to_fill_to_is_said() {
+    let mut farm = plain();
+    farm.passes["p"].fill_to = Some(typed("1000 gal"));
+    farm.passes["p"].sizes = vec![typed("1000 gal"), typed("1100 gal")];
+    let out = plan(&farm, "p").unwrap();
+    says(&out, Level::Check, "Load 2 is decided as 1,100 gal, though the tank is to be filled to 1,000 gal");
+    assert!(out.findings.iter().all(|finding| !finding.text.contains("Load 1 is decided")));
 }

@@ -2,13 +2,16 @@
 //!
 //! The figures follow from arithmetic (ground = spray ÷ volume over ground), which is stated beside each.
 
+// A test stops where its ground is missing.
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+
 use jiff::civil::date;
 use tankard_core::farm::{
-    Farm, Field, Formulation, Line, Pass, Product, ProductKind, Rig, Says, Statement, label::Period,
+    Farm, Field, Formulation, InTank, Line, Pass, Product, ProductKind, Rig, Says, Statement, label::Period,
 };
 use tankard_core::finding::Level;
 use tankard_core::loads::carry::same_spray;
-use tankard_core::loads::rest::{Change, carry_over, ground_left, rest, takers};
+use tankard_core::loads::rest::{Change, carry_into, carry_over, ground_left, rest, takers};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Area, AsTyped, Quantity, Volume};
 
@@ -189,4 +192,196 @@ fn loads_filled_through_into_the_next_pass_save_a_filling() {
     let mixed: Volume = first.loads.iter().chain(&second.loads).map(|load| load.volume - load.carried).sum();
     assert!((mixed.to_us_gallons() - 1900.0).abs() < 1e-6);
     assert!(carry_over(&farm, &planned(&through, "p"), &second).is_err());
+}
+
+/// 40 gal beyond the ground cover none of it: when they are what is in the tank after the last load, no ground is left.
+#[test]
+fn what_was_mixed_beyond_the_ground_leaves_no_ground() {
+    let mut farm = farm();
+    farm.passes["p"].extra = Some(q("40 gal"));
+    let mut other = farm.passes["p"].clone();
+    other.extra = None;
+    farm.passes.insert("q".into(), other);
+    let before = planned(&farm, "p");
+    assert_eq!(ground_left(&before, 3, Volume::from_us_gallons(40.0)), []);
+    // 10 gal more are 1 ac at 10 gal/ac.
+    let left = ground_left(&before, 3, Volume::from_us_gallons(50.0));
+    assert_eq!(left.iter().map(|(_, area)| acres(*area)).collect::<Vec<_>>(), [1.0]);
+    let change = |tank: &str| Change { after: 3, in_tank: Some(q(tank)), ..Change::default() };
+    assert_eq!(rest(&farm, &before, &change("40 gal")).unwrap().rest, None);
+    let into = carry_into(&farm, &before, &change("40 gal"), "q").unwrap();
+    assert_eq!(into.passes.len(), 2);
+    assert_eq!(gallons(into.passes["q"].in_tank.as_ref().unwrap().volume.value()), 40.0);
+    assert!((planned(&into, "p").area.to_acres() - 100.0).abs() < 1e-6);
+    // One spray goes to one place.
+    assert!(carry_into(&farm, &before, &change("50 gal"), "q").unwrap_err().contains("is left"));
+}
+
+#[test]
+fn a_pass_that_goes_on_with_the_spray_goes_on_from_the_rest() {
+    let mut farm = farm();
+    farm.passes["p"].extra = Some(q("40 gal"));
+    let mut other = farm.passes["p"].clone();
+    other.extra = None;
+    other.in_tank = Some(InTank { volume: q("40 gal"), from: "p".into() });
+    farm.passes.insert("q".into(), other);
+    let changed = rest(&farm, &planned(&farm, "p"), &Change { after: 2, ..Change::default() }).unwrap();
+    assert_eq!(Some(&changed.farm.passes["q"].in_tank.as_ref().unwrap().from), changed.rest.as_ref());
+}
+
+#[test]
+fn filling_through_is_done_once_and_with_all_that_the_first_leaves() {
+    let mut farm = farm();
+    let mut other = farm.passes["p"].clone();
+    other.fields = vec!["a".into()];
+    other.parts.insert("a".into(), q("9 ac"));
+    farm.passes.insert("q".into(), other);
+    let through = carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q")).unwrap();
+    // The last load of 200 gal has room for all the 90 gal that q takes, and for more.
+    assert!(carry_over(&through, &planned(&through, "p"), &planned(&through, "q")).unwrap_err().contains("already"));
+    let both = |farm: &Farm| {
+        let extra = farm.passes["p"].extra.as_ref().map_or(0.0, |extra| gallons(extra.value()));
+        (extra, farm.passes["q"].in_tank.as_ref().map_or(0.0, |in_tank| gallons(in_tank.volume.value())))
+    };
+    farm.passes["p"].extra = Some(q("10 gal"));
+    let with_extra = carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q")).unwrap();
+    assert_eq!(both(&with_extra), (90.0, 90.0));
+    farm.passes["p"].extra = None;
+    // A decided last load grows; those before it stay.
+    farm.passes["p"].sizes = vec![q("300 gal"), q("400 gal"), q("300 gal")];
+    let decided = carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q")).unwrap();
+    let loads: Vec<f64> = planned(&decided, "p").loads.iter().map(|load| gallons(load.volume)).collect();
+    assert_eq!((loads, both(&decided)), (vec![300.0, 400.0, 390.0], (90.0, 90.0)));
+}
+
+/// Ten loads of 100 gal hold 400 gal each: there is room for 3,000 gal, but no more than a tank goes on.
+#[test]
+fn no_more_goes_on_than_a_tank_holds_beside_ground() {
+    let mut farm = farm();
+    farm.passes["p"].sizes = vec![q("100 gal"); 9];
+    let mut other = farm.passes["p"].clone();
+    other.sizes.clear();
+    farm.passes.insert("q".into(), other.clone());
+    let through = carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q")).unwrap();
+    assert_eq!(gallons(through.passes["p"].extra.as_ref().unwrap().value()), 300.0);
+    assert!(planned(&through, "p").level() < Some(Level::Stop), "{:?}", planned(&through, "p").findings);
+    // With 10 gal beyond the ground it is still the last load that holds both, and some ground.
+    let mut beyond = farm.clone();
+    beyond.passes["p"].extra = Some(q("10 gal"));
+    beyond.passes["q"].parts.insert("a".into(), q("60 ac"));
+    let through = carry_over(&beyond, &planned(&beyond, "p"), &planned(&beyond, "q")).unwrap();
+    assert_eq!(gallons(through.passes["p"].extra.as_ref().unwrap().value()), 300.0);
+    // Two stretches: what lies before a border has no room for what comes after it.
+    farm.passes["p"].sizes.clear();
+    farm.fields["b"].crop = "soybean".into();
+    let apart = carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q"));
+    assert!(apart.unwrap_err().contains("no room"), "600 gal and 400 gal: the last load is full");
+}
+
+/// Two parts are one application to the label, so the same ground must not be in both.
+#[test]
+fn parts_of_one_application_find_room_on_the_field() {
+    let farm = farm();
+    let changed = rest(&farm, &planned(&farm, "p"), &Change { after: 2, ..Change::default() }).unwrap();
+    let (mut farm, id) = (changed.farm, changed.rest.unwrap());
+    let stops = |farm: &Farm, id: &str| {
+        let findings = planned(farm, id).findings;
+        findings.into_iter().filter(|finding| finding.text.contains("one application")).collect::<Vec<_>>()
+    };
+    assert_eq!((stops(&farm, &id), stops(&farm, "p")), (vec![], vec![]));
+    // 20 of 40 ac are the first part's.
+    farm.passes[&id].parts.insert("b".into(), q("21 ac"));
+    for id in [id.as_str(), "p"] {
+        let found = stops(&farm, id);
+        assert!(found[0].text.contains("cover 41 ac together; 40 ac can be sprayed"), "{found:?}");
+        assert_eq!((found.len(), found[0].level), (1, Level::Stop));
+    }
+    // What was really sprayed counts as it is recorded.
+    let mut record = tankard_core::season::record::from_plan(&farm, &planned(&farm, "p")).unwrap();
+    farm.records.insert("r".into(), record.clone());
+    assert_eq!(stops(&farm, &id).len(), 1);
+    record.fields["b"].area = q("19 ac");
+    farm.records.insert("r".into(), record);
+    assert_eq!(stops(&farm, &id), []);
+}
+
+/// Two ends of one spray: what one pass leaves, others go on with.
+#[test]
+fn what_is_in_the_tank_is_what_another_pass_leaves() {
+    let mut farm = farm();
+    farm.passes["p"].extra = Some(q("40 gal"));
+    let mut other = farm.passes["p"].clone();
+    other.name = "Second".into();
+    (other.extra, other.in_tank) = (None, Some(InTank { volume: q("40 gal"), from: "p".into() }));
+    farm.passes.insert("q".into(), other.clone());
+    let told = |farm: &Farm, id: &str, text: &str| {
+        let findings = planned(farm, id).findings;
+        let found = findings.iter().filter(|finding| finding.level == Level::Check).find(|f| f.text.contains(text));
+        assert!(found.is_some_and(|found| !found.hint.is_empty()), "{text} is not in {findings:?}");
+    };
+    let tank = |farm: &Farm, id: &str| {
+        let findings = planned(farm, id).findings;
+        let of_tank = |text: &str| ["tank", "left after", "go on"].iter().any(|word| text.contains(word));
+        findings.into_iter().filter(|f| f.level >= Level::Check && of_tank(&f.text)).collect::<Vec<_>>()
+    };
+    assert_eq!((tank(&farm, "p"), tank(&farm, "q")), (vec![], vec![]));
+
+    let mut cleared = farm.clone();
+    cleared.passes["p"].extra = None;
+    told(&cleared, "p", "Nothing is left after the last metre; Second goes on with 40 gal");
+    told(&cleared, "q", "Burndown leaves nothing in the tank; this pass goes on with 40 gal of it");
+
+    let mut twice = farm.clone();
+    other.name = "Third".into();
+    twice.passes.insert("t".into(), other);
+    told(&twice, "p", "40 gal are left after the last metre; Second and Third go on with 80 gal");
+    told(&twice, "t", "Burndown leaves 40 gal in the tank; this pass goes on with 40 gal of it, and Second too");
+
+    let mut elsewhere = farm.clone();
+    elsewhere.rigs.insert("small".into(), Rig::new("Small boom", q("400 gal")));
+    elsewhere.passes["q"].rig = "small".into();
+    told(&elsewhere, "q", "which goes out with Boom");
+    let mut before = farm.clone();
+    before.passes["q"].date = date(2031, 6, 11);
+    told(&before, "q", "which is planned for 2031-06-12");
+
+    let mut apart = farm.clone();
+    apart.fields["b"].crop = "soybean".into();
+    told(&apart, "q", "runs over from Elm field to Oak field, which are kept apart: their crops differ");
+
+    // A pass for which nothing is mixed leaves what is too much: 1,000 gal are taken.
+    let mut through = farm.clone();
+    through.rigs["boom"].tank = q("1200 gal");
+    through.passes["p"].extra = None;
+    through.passes["p"].in_tank = Some(InTank { volume: q("1040 gal"), from: String::new() });
+    assert_eq!(tank(&through, "q"), []);
+    // What was sprayed leaves what was seen in the tank.
+    let record = tankard_core::season::record::from_plan(&cleared, &planned(&cleared, "p")).unwrap();
+    cleared.records.insert("r".into(), record);
+    assert_eq!(tank(&cleared, "q"), []);
+    // Two that go on with one another end.
+    farm.passes["p"].in_tank = Some(InTank { volume: q("40 gal"), from: "q".into() });
+    told(&farm, "p", "Second leaves nothing in the tank");
+}
+
+/// In bands of a third of the ground a record holds 6.67 ac of bands for 20 ac driven over.
+#[test]
+fn parts_in_bands_find_room_as_they_are_driven_over() {
+    use tankard_core::farm::{Layout, NozzleSet};
+    let mut farm = farm();
+    let layout = Some(Layout::Band { width: q("10 in"), rows: q("30 in"), nozzles: 1 });
+    farm.rigs["boom"].sets.insert("bands".into(), NozzleSet { layout, ..NozzleSet::default() });
+    farm.passes["p"].nozzles = "bands".into();
+    farm.passes["p"].fields = vec!["b".into()];
+    farm.passes["p"].parts.insert("b".into(), q("20 ac"));
+    let mut second = farm.passes["p"].clone();
+    second.rest_of = "p".into();
+    farm.passes.insert("s".into(), second);
+    let record = tankard_core::season::record::from_plan(&farm, &planned(&farm, "p")).unwrap();
+    farm.records.insert("r".into(), record);
+    let stops =
+        |farm: &Farm| planned(farm, "s").findings.iter().any(|finding| finding.text.contains("one application"));
+    assert!(!stops(&farm));
+    farm.passes["s"].parts.insert("b".into(), q("21 ac"));
+    assert!(stops(&farm));
 }

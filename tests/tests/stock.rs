@@ -171,6 +171,50 @@ fn spray_in_the_tank_and_spray_beyond_count() {
     assert!(shortfalls(&plan(&farm, "later").unwrap()).is_empty());
 }
 
+/// Two loads decided as 600 gal for 800 gal of ground hold 1,200 gal: by hand 120 ac × 1 pt are 15 gal of oil, where the ground
+/// takes 10.
+#[test]
+fn loads_that_hold_more_than_the_ground_takes_ask_for_more() {
+    let mut farm = farm(5);
+    farm.passes["first"].sizes = vec![typed("600 gal"), typed("600 gal")];
+    assert_eq!(
+        shortfalls(&plan(&farm, "first").unwrap())[0].text,
+        "Oil: this pass needs 15 gal; 12 gal 2 qt are on hand"
+    );
+    assert!(close(base(of(&of_day(&farm, date(2031, 6, 12)), "oil").amount), 15.0));
+    farm.products["oil"].containers = vec![jugs(6)];
+    assert!(shortfalls(&plan(&farm, "first").unwrap()).is_empty());
+    assert!(shortfalls(&plan(&farm, "later").unwrap())[0].text.contains("none is on hand"));
+    // A last load topped up for the agitation: 800 gal in tanks of 600 with at least 400 are 1,000 gal, and 12.5 gal of oil.
+    farm.rigs["rig"].tank = typed("600 gal");
+    farm.rigs["rig"].least = Some(typed("400 gal"));
+    farm.passes["first"].sizes = vec![typed("600 gal")];
+    farm.passes["first"].split = tankard_core::farm::LoadSplit::ByAims;
+    farm.aims = vec![tankard_core::farm::Aim::Agitation];
+    farm.products["oil"].containers = vec![jugs(4)];
+    assert_eq!(
+        shortfalls(&plan(&farm, "first").unwrap())[0].text,
+        "Oil: this pass needs 12 gal 2 qt; 10 gal are on hand"
+    );
+}
+
+/// Two loads of 40 ac at 1.45 lb/ac take 58 lb each, which are six bags of 10 lb and not 5.8: twelve bags, where 116 lb are exact.
+#[test]
+fn bags_go_in_whole() {
+    let mut farm = farm(0);
+    farm.rigs["rig"].tank = typed("400 gal");
+    let bag =
+        |full| Container { kind: ContainerKind::Bag, size: typed("10 lb"), full, opened: None, lot: String::new() };
+    farm.products["oil"].formulation = Formulation::WSP;
+    farm.products["oil"].price = None;
+    farm.products["oil"].containers = vec![bag(12)];
+    farm.passes["first"].mix = vec![Line::new("oil", typed("1.45 lb/ac"))];
+    assert!(shortfalls(&plan(&farm, "first").unwrap()).is_empty());
+    farm.products["oil"].containers = vec![bag(11), Container { opened: Some(typed("8 lb")), ..bag(0) }];
+    let found = plan(&farm, "first").unwrap();
+    assert_eq!(shortfalls(&found)[0].text, "Oil: this pass needs 120 lb; 118 lb are on hand");
+}
+
 #[test]
 fn water_by_source_and_nurse_tanks_by_rig() {
     let mut farm = farm(6);

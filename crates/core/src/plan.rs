@@ -10,7 +10,7 @@ use crate::mix::choice::{self, Adjuvants};
 use crate::mix::line::{PlannedLine, reckon};
 use crate::mix::order::{self, Placed};
 use crate::mix::{carrier as fertilizer, charge, pairs};
-use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Duration, Money, Quantity, Volume};
+use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Duration, Money, Quantity, Share, Volume};
 use crate::rig::rinse::{self, RinsePlan};
 use crate::rig::setting::{self, RankedSet, Setting};
 use crate::rig::work::{self, Work};
@@ -189,7 +189,6 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
         pairs::judge(farm, pass_id, pass, &fields, &lines, &mut findings);
         charge::judge(farm, &lines, &mut findings);
         fertilizer::judge(farm, pass_id, pass, &fields, &lines, carrier, &mut findings);
-        stock::judge(farm, (pass_id, pass), area, &lines, carrier, &mut findings);
     } else {
         kept = order;
     }
@@ -218,6 +217,10 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
         ),
         _ => (Vec::new(), None),
     };
+
+    if let Some(carrier) = carrier {
+        stock::judge(farm, (pass_id, pass), area, &lines, (carrier, &loads), &mut findings);
+    }
 
     workings.extend(water::dose::per_load(&water, &loads, farm.units).1);
 
@@ -311,6 +314,7 @@ fn ground(
                 Basis::Arithmetic,
             ));
         }
+        judge_parts(farm, pass_id, (id, field), (area, sprayable), findings);
         working = working.step(field.name.clone(), area.show(farm.units));
         let treated = bands.map_or(area, |share| area * share.to_fraction());
         if let Some(share) = bands {
@@ -348,6 +352,48 @@ fn ground(
         );
     }
     planned
+}
+
+/// Parts of one application lie beside one another, since a label takes them for one: together they find room on the field.
+/// What is recorded of a part counts as recorded, in bands the ground between them with it.
+fn judge_parts(
+    farm: &Farm,
+    pass_id: &Id,
+    (id, field): (&Id, &Field),
+    (area, sprayable): (Area, Area),
+    findings: &mut Vec<Finding>,
+) {
+    let is_part = |other: &Id| other != pass_id && farm.is_one_application(other, pass_id);
+    let recorded =
+        farm.records.values().filter(|record| record.pass.as_ref().is_some_and(is_part)).filter_map(|record| {
+            let field = record.fields.get(id)?;
+            let part = record.pass.as_ref().and_then(|part| farm.passes.get(part));
+            let bands = part.and_then(|part| rig::in_bands(farm, part)).map_or(1.0, Share::to_fraction);
+            Some((record.name.as_str(), field.area.value() * (1.0 / bands)))
+        });
+    let planned = farm
+        .passes
+        .iter()
+        .filter(|(other, pass)| is_part(other) && pass.fields.contains(id) && !farm.is_recorded(other))
+        .map(|(_, pass)| (pass.name.as_str(), pass.covers(id, field)));
+    let (names, areas): (Vec<&str>, Vec<Area>) = recorded.chain(planned).unzip();
+    let whole = area + areas.into_iter().sum();
+    // Records hold six digits.
+    if names.is_empty() || !whole.exceeds(sprayable * (1.0 + 1e-5)) {
+        return;
+    }
+    let names = label::listed(&names.into_iter().map(|name| format!("\"{name}\"")).collect::<Vec<_>>());
+    let text = format!(
+        "{}: this pass and {names} are parts of one application and cover {} together; {} can be sprayed",
+        field.name,
+        whole.show(farm.units),
+        sprayable.show(farm.units)
+    );
+    findings.push(
+        Finding::stop(Subject::Field(id.clone()), text, Basis::Arithmetic).hint(
+            "Lower the ground of a part, or mend the field's area; a second application is planned as a new pass.",
+        ),
+    );
 }
 
 /// What of a field can be sprayed, with a word where its areas contradict each other.

@@ -285,7 +285,10 @@ fn the_keys_of_the_json_are_these_and_no_others() {
             has_keys(&line, &["product", rate, demand, "cost"]);
         }
         for load in list(&pass, "loads") {
-            has_keys(&load, &["number", "volume_l", "area_m2", "water_l", "fields", "items", "steps"]);
+            has_keys(
+                &load,
+                &["number", "volume_l", "area_m2", "water_l", "carried_l", "left_l", "fields", "items", "steps"],
+            );
             for item in list(&load, "items") {
                 let is_liquid = item.get("amount_l").is_some();
                 let (amount, measured) =

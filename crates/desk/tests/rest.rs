@@ -1,10 +1,15 @@
 //! The field is not what the map said: answered beside the cards, and planned in one click.
 
+// A test stops where its ground is missing.
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+
 mod common;
 
 use common::{tank_loads, type_over};
 use egui_kittest::kittest::Queryable;
 use tankard::views::tank_loads::Page;
+use tankard_core::farm::InTank;
+use tankard_core::quantity::AsTyped;
 
 #[test]
 fn a_hundred_and_eighty_gallons_left_become_the_rest_of_the_pass() {
@@ -51,4 +56,21 @@ fn more_ground_and_another_rate_are_held_against_the_label() {
     harness.run();
     let after = harness.state().document.farm().fields["mill-field"].area.clone();
     assert!((after.to_acres() - before.to_acres() - 12.0).abs() < 1e-6);
+}
+
+#[test]
+fn a_copy_of_a_rest_is_an_application_of_its_own() {
+    let mut farm = tankard::demo::farm().unwrap();
+    let id = tank_loads(farm.clone(), [1366.0, 768.0]).state().tank_loads.chosen.clone().unwrap();
+    let pass = &mut farm.passes[&id];
+    pass.rest_of = "another".to_owned();
+    pass.in_tank = Some(InTank { volume: AsTyped::parse("40 gal").unwrap(), from: "another".to_owned() });
+    let name = pass.name.clone();
+    let mut harness = tank_loads(farm, [1366.0, 768.0]);
+    harness.get_by_label(&format!("Copy: {name}")).click();
+    harness.run();
+    let copy = harness.state().tank_loads.chosen.clone().unwrap();
+    let copy = &harness.state().document.farm().passes[&copy];
+    assert_eq!(copy.name, format!("{name} (copy)"));
+    assert_eq!((copy.rest_of.as_str(), &copy.in_tank), ("", &None));
 }

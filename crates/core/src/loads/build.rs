@@ -3,7 +3,7 @@
 use super::card::rounding_words;
 use super::sizing::{self, Portion, Problem, Sizing};
 use super::{Load, LoadItem, apart, carry, decided, fill, measure, split};
-use crate::farm::{Farm, Id, Pass, Rig};
+use crate::farm::{Farm, Formulation, Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::Bound;
 use crate::mix::line::PlannedLine;
@@ -12,6 +12,9 @@ use crate::plan::{Plan, PlannedField};
 use crate::quantity::number::show;
 use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Quantity, Units, Volume};
 use crate::working::Working;
+
+/// A measured amount that is farther than this from exact, as a share of it, is said. Common practice, no source.
+pub(super) const FAR: f64 = 0.05;
 
 /// A pass to be loaded: the walk's state, handed on.
 pub(crate) struct Asked<'a> {
@@ -152,6 +155,7 @@ pub(crate) fn build(
     workings.push(number_working(asked, fill, (carried, extra), loads.len()));
     workings.push(sizing::working(&sizing, farm, mark, least));
     note_held_down(&loads, lines, findings);
+    judge_bags(farm, lines, findings);
     judge_agitation(rig, &loads, units, &Subject::Rig(pass.rig.clone()), findings);
     carry::judge_left(farm, (pass_id, pass), rig, &loads, findings);
     work_of_first_load(&loads, lines, carrier, units, workings);
@@ -282,7 +286,7 @@ fn judge_rounding(
             )
             .hint("Give the product a finer measuring step in the shed."),
         );
-    } else if measured.rounding.abs() > 0.05 {
+    } else if measured.rounding.abs() > FAR {
         findings.push(
             Finding::check(
                 Subject::Load(load),
@@ -320,6 +324,26 @@ fn note_held_down(loads: &[Load], lines: &[PlannedLine], findings: &mut Vec<Find
             format!("{loads}: {} is rounded down{text}, because the next mark would pass a label's most", line.name),
             Basis::Arithmetic,
         ));
+    }
+}
+
+/// A water-soluble bag goes in whole, so what one holds must be known.
+fn judge_bags(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Finding>) {
+    for line in lines {
+        let Some(product) = farm.products.get(&line.product) else { continue };
+        let step = measure::step(product, &farm.measuring, farm.units);
+        let bag = product.containers.first().map(|container| container.size.value());
+        if product.formulation == Formulation::WSP && bag.is_none_or(|bag| bag != step || bag.is_zero()) {
+            let text = format!(
+                "{} comes in water-soluble bags, and the weight of one is not typed, so its amounts may be no whole bags",
+                line.name
+            );
+            let about = Subject::Product(line.product.clone());
+            findings.push(
+                Finding::check(about, text, Basis::Arithmetic)
+                    .hint("Type the bag as the first of its containers in the shed; a bag is never opened."),
+            );
+        }
     }
 }
 

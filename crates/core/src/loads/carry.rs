@@ -4,9 +4,10 @@
 
 use crate::farm::{Farm, Id, InTank, Line, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
-use crate::label::listed;
-use crate::loads::Load;
+use crate::label;
+use crate::loads::{Load, apart};
 use crate::mix::line::over_ground;
+use crate::plan::{Plan, plan_as};
 use crate::quantity::{AsTyped, CarrierRate, Quantity, Volume};
 
 /// Strengths that lie this close are the same: nobody measures a thousandth.
@@ -33,18 +34,13 @@ pub(crate) fn judge_tank(farm: &Farm, pass_id: &Id, pass: &Pass, fill: Volume, f
             .hint("Choose the pass that they were mixed for, or make sure that products and strength are the same."),
         ),
         Some((id, _)) if id == pass_id => {}
-        Some((_, other)) => {
+        Some((id, other)) => {
+            judge_source(farm, (pass_id, pass), in_tank, (id, other), findings);
             if let Some(why) = another_mix(farm, pass, other) {
                 let text = format!("The {volume} in the tank were mixed for {}, which is another mix: {why}", other.name);
                 findings.push(
                     Finding::stop(about(), text, Basis::Arithmetic)
                         .hint("Spray it out where it belongs and clean the tank, or choose the pass that it was mixed for."),
-                );
-            } else if let Some(why) = elsewhere(farm, pass, other) {
-                let text = format!("The {volume} in the tank were mixed for {}, {why}", other.name);
-                findings.push(
-                    Finding::check(about(), text, Basis::Arithmetic)
-                        .hint("Choose the pass that it was mixed for, or take what is in the tank out of this one."),
                 );
             }
         }
@@ -52,16 +48,103 @@ pub(crate) fn judge_tank(farm: &Farm, pass_id: &Id, pass: &Pass, fill: Volume, f
     true
 }
 
-/// Why the spray of another pass cannot be in the tank of this one, where that is so.
-fn elsewhere(farm: &Farm, pass: &Pass, other: &Pass) -> Option<String> {
+/// Whether the pass that the spray in the tank was mixed for leaves it, in this rig, by this day, and beside this ground.
+fn judge_source(
+    farm: &Farm,
+    (pass_id, pass): (&Id, &Pass),
+    in_tank: &InTank,
+    (id, other): (&Id, &Pass),
+    findings: &mut Vec<Finding>,
+) {
+    let units = farm.units;
+    let volume = in_tank.volume.show(units);
+    let mut check = |text: String, hint: &str| {
+        findings.push(Finding::check(Subject::Pass(pass_id.clone()), text, Basis::Arithmetic).hint(hint));
+    };
     if other.rig != pass.rig {
-        let rig = farm.rigs.get(&other.rig).map_or("another rig", |rig| rig.name.as_str());
-        Some(format!("which is sprayed with {rig}"))
-    } else if other.date > pass.date {
-        Some(format!("which is sprayed later, on {}", other.date))
-    } else {
-        None
+        let rig = farm.rigs.get(&other.rig).map_or("no rig", |rig| rig.name.as_str());
+        check(
+            format!("The {volume} in the tank were mixed for {}, which goes out with {rig}", other.name),
+            "Choose the rig that holds them, or make sure that they were pumped over.",
+        );
     }
+    if other.date > pass.date {
+        check(
+            format!("The {volume} in the tank were mixed for {}, which is planned for {}", other.name, other.date),
+            "Mend the days, or what is in the tank.",
+        );
+    }
+    // As it is laid out whatever was in its own tank.
+    let mut alone = other.clone();
+    if let Some(in_tank) = &mut alone.in_tank {
+        in_tank.from.clear();
+    }
+    let plan = plan_as(farm, id, &alone);
+    let ground = |plan: &Plan, last: bool| {
+        let mut with_ground = plan.fields.iter().filter(|field| !field.area.is_zero()).map(|field| field.field.clone());
+        if last { with_ground.next_back() } else { with_ground.next() }
+    };
+    let first =
+        pass.fields.iter().find(|id| farm.fields.get(*id).is_some_and(|field| !pass.covers(id, field).is_zero()));
+    if let (Some(before), Some(after)) = (ground(&plan, true), first)
+        && before != *after
+        && let (Some(one), Some(next)) = (farm.fields.get_key_value(&before), farm.fields.get_key_value(after))
+        && let Some(reason) = apart::between(farm, pass, one, next).first()
+    {
+        check(
+            format!(
+                "What is in the tank already runs over from {} to {}, which are kept apart: {}",
+                one.1.name, next.1.name, reason.text
+            ),
+            "Make sure that this is right on both fields.",
+        );
+    }
+    // Once it is sprayed, what is typed is what was seen in the tank.
+    if farm.is_recorded(id) {
+        return;
+    }
+    let Some(left) = left_of(&alone, &plan) else {
+        check(
+            format!("What {} leaves of its spray cannot be told, as it has no loads", other.name),
+            "Settle its plan, or make sure what is in the tank.",
+        );
+        return;
+    };
+    let (taken, takers) = takers(farm, id);
+    if !agree(left, taken) {
+        let beside: Vec<&str> = takers.iter().filter(|(id, _)| *id != pass_id).map(|(_, name)| *name).collect();
+        let beside = match beside.as_slice() {
+            [] => String::new(),
+            names => format!(", and {} too", names.join(" and ")),
+        };
+        let leaves = if left.is_zero() { "nothing".to_owned() } else { left.show(units) };
+        check(
+            format!("{} leaves {leaves} in the tank; this pass goes on with {volume} of it{beside}", other.name),
+            "Make the two agree.",
+        );
+    }
+}
+
+/// What a pass leaves in the tank by its plan; `None` where that has no loads for another reason than that all is mixed.
+fn left_of(pass: &Pass, plan: &Plan) -> Option<Volume> {
+    let carried = pass.in_tank.as_ref().map_or(Volume::ZERO, |in_tank| in_tank.volume.value());
+    let all_mixed = || Some(carried - plan.spray_volume).filter(|left| *left >= Volume::ZERO && carried.exceeds(*left));
+    plan.loads.last().map(|load| load.left).or_else(all_mixed)
+}
+
+/// What passes go on with of the spray that a pass leaves, and which they are.
+fn takers<'a>(farm: &'a Farm, from: &str) -> (Volume, Vec<(&'a Id, &'a str)>) {
+    let all = farm.passes.iter().filter(|(id, _)| *id != from).filter_map(|(id, pass)| {
+        let in_tank = pass.in_tank.as_ref().filter(|in_tank| in_tank.from == from && !in_tank.volume.is_zero())?;
+        Some((in_tank.volume.value(), (id, pass.name.as_str())))
+    });
+    let (volumes, takers): (Vec<Volume>, _) = all.unzip();
+    (volumes.into_iter().sum(), takers)
+}
+
+/// Nobody reads a gauge to a hundredth.
+fn agree(left: Volume, taken: Volume) -> bool {
+    !taken.exceeds(left * 1.01) && !left.exceeds(taken * 1.01)
 }
 
 /// Whether two passes take the same spray, so that what is left of one can go on into the other.
@@ -132,34 +215,22 @@ pub(crate) fn judge_left(
     let Some(load) = loads.last() else { return };
     let units = farm.units;
     let about = || Subject::Load(load.number);
-    let is_left = load.left.exceeds(load.volume * 1e-9);
-    let left = if is_left { load.left.show(units) } else { "Nothing".to_owned() };
-    let takes = |other: &Pass| {
-        let in_tank = other.in_tank.as_ref().filter(|in_tank| in_tank.from == *pass_id)?;
-        Some(in_tank.volume.value()).filter(|volume| !volume.is_zero())
-    };
-    let others = farm.passes.iter().filter(|(id, _)| *id != pass_id);
-    let next: Vec<(&str, Volume)> =
-        others.filter_map(|(_, other)| Some((other.name.as_str(), takes(other)?))).collect();
-    if !next.is_empty() {
-        let taken: Volume = next.iter().map(|(_, taken)| *taken).sum();
-        let names: Vec<String> = next.iter().map(|(name, _)| (*name).to_owned()).collect();
-        let text = format!(
-            "{left} {} left after the last metre; {} go{} on with {}",
-            if is_left { "are" } else { "is" },
-            listed(&names),
-            if names.len() == 1 { "es" } else { "" },
-            taken.show(units)
-        );
-        let same = !taken.exceeds(load.left * 1.01) && !load.left.exceeds(taken * 1.01);
-        findings.push(if same {
+    let left = load.left.show(units);
+    let (taken, takers) = takers(farm, pass_id);
+    let nothing = !load.left.exceeds(load.volume * 1e-9);
+    if !takers.is_empty() {
+        let names: Vec<String> = takers.iter().map(|(_, name)| (*name).to_owned()).collect();
+        let (names, go) = (label::listed(&names), if names.len() == 1 { "goes" } else { "go" });
+        let left = if nothing { "Nothing is".to_owned() } else { format!("{left} are") };
+        let text = format!("{left} left after the last metre; {names} {go} on with {}", taken.show(units));
+        findings.push(if agree(load.left, taken) {
             Finding::note(about(), text, Basis::Arithmetic)
         } else {
             Finding::check(about(), text, Basis::Arithmetic).hint("Make the two agree.")
         });
         return;
     }
-    if !is_left {
+    if nothing {
         return;
     }
     let beyond = pass.extra.as_ref().map_or(Volume::ZERO, AsTyped::value);

@@ -64,6 +64,12 @@ pub(super) fn lay(
         let mut size = size.value();
         number += 1;
         check(asked, number, size, if number == 1 { carried } else { Volume::ZERO })?;
+        if let Some(fill) = pass.fill_to.as_ref().filter(|fill| size.exceeds(fill.value())) {
+            let (size, fill) = (size.show(units), fill.show(units));
+            let text = format!("Load {number} is decided as {size}, though the tank is to be filled to {fill}");
+            let about = Subject::Pass(asked.pass_id.clone());
+            said.push(Finding::check(about, text, Basis::Arithmetic).hint("Lower the load, or raise \"fill to\"."));
+        }
         // Nothing but what is to be left over is still to be mixed.
         let ground_is_done = |here: &Laid, ahead: usize| ahead == 0 && !(here.open - extra).exceeds(asked.spray * 1e-9);
         if ground_is_done(&here, ahead.len()) {

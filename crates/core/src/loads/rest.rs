@@ -68,8 +68,10 @@ fn done(plan: &Plan, after: u32, in_tank: Volume) -> Vec<(Id, Area)> {
             None => done.push((id.clone(), *area)),
         }
     }
-    // What is still in the tank has not been sprayed: the ground that was to come last.
-    let mut back = plan.carrier.and_then(|carrier| in_tank.ground(carrier)).unwrap_or(Area::ZERO);
+    // What is still in the tank has not been sprayed: the ground that was to come last. What was to be left over had none.
+    let beyond = plan.loads.iter().find(|load| load.number == after).map_or(Volume::ZERO, |load| load.left);
+    let unsprayed = if (in_tank - beyond).exceeds(in_tank * 1e-9) { in_tank - beyond } else { Volume::ZERO };
+    let mut back = plan.carrier.and_then(|carrier| unsprayed.ground(carrier)).unwrap_or(Area::ZERO);
     while let Some((_, area)) = done.last_mut() {
         if area.exceeds(back) {
             *area = *area - back;
@@ -139,6 +141,12 @@ pub fn rest(farm: &Farm, plan: &Plan, change: &Change) -> Result<Changed, String
     let id = farm.fresh_pass_id(&format!("{}-rest", plan.pass.trim_end_matches("-rest")));
     let place = farm.passes.get_index_of(&plan.pass).map_or(farm.passes.len(), |at| at + 1);
     farm.passes.insert(plan.pass.clone(), first);
+    // What goes on from the pass goes on from its last load, which is now the rest's.
+    for in_tank in farm.passes.values_mut().filter_map(|other| other.in_tank.as_mut()) {
+        if in_tank.from == plan.pass {
+            in_tank.from.clone_from(&id);
+        }
+    }
     farm.passes.shift_insert(place, id.clone(), rest);
     Ok(Changed { farm, rest: Some(id), said })
 }
@@ -243,10 +251,13 @@ fn parts(pass: &Pass, plan: &Plan, done: &[(Id, Area)], units: Units) -> IndexMa
 /// The farm where what is left in the tank goes on into another pass: that begins with it.
 ///
 /// # Errors
-/// As [`rest`]; and where the other pass is gone.
+/// As [`rest`]; where ground of the pass is left, which the spray is for; and where the other pass is gone.
 pub fn carry_into(farm: &Farm, plan: &Plan, change: &Change, other: &str) -> Result<Farm, String> {
     let tank = in_tank(plan, change, farm.units)?;
-    let mut farm = rest(farm, plan, change)?.farm;
+    let Changed { mut farm, rest, .. } = rest(farm, plan, change)?;
+    if rest.is_some() {
+        return Err("Ground of the pass is left; what is in the tank goes on there".to_owned());
+    }
     let units = farm.units;
     let other = farm.passes.get_mut(other).ok_or("The other pass is gone")?;
     other.in_tank = Some(InTank { volume: volume_in_digits(tank, units, DIGITS), from: plan.pass.clone() });
@@ -257,35 +268,58 @@ pub fn carry_into(farm: &Farm, plan: &Plan, change: &Change, other: &str) -> Res
 /// load of the first holds as much of the second as finds room in it.
 ///
 /// # Errors
-/// Where the passes do not take the same spray, or the last load has no room.
+/// Where the passes do not take the same spray, the second begins with spray already, or the last load has no room.
 pub fn carry_over(farm: &Farm, first: &Plan, second: &Plan) -> Result<Farm, String> {
     let (Some(one), Some(other)) = (farm.passes.get(&first.pass), farm.passes.get(&second.pass)) else {
         return Err("One of the passes is gone".to_owned());
     };
     let rig = farm.rigs.get(&one.rig).filter(|_| one.rig == other.rig && same_spray(farm, one, other));
     let Some(rig) = rig else { return Err("The passes do not take the same spray on one rig".to_owned()) };
-    let full = one.fill_to.as_ref().map_or(rig.tank.value(), AsTyped::value);
-    let Some(last) = first.loads.last() else { return Err("The first pass has no loads yet".to_owned()) };
-    // All loads but the last may be larger too, and are no less right for it.
-    let filled: Volume = first.loads.iter().map(|load| load.volume).sum();
-    let room = full * f64::from(last.number) - filled;
-    let goes_on = room.min(second.spray_volume);
-    if !goes_on.exceeds(full * 1e-9) {
+    if other.in_tank.is_some() {
+        return Err("The second pass begins with spray in the tank already".to_owned());
+    }
+    if !other.sizes.is_empty() {
+        return Err("Loads of the second pass are decided by hand".to_owned());
+    }
+    let holds = |pass: &Pass| pass.fill_to.as_ref().map_or(rig.tank.value(), AsTyped::value);
+    let (full, other_full) = (holds(one), holds(other));
+    if first.loads.is_empty() {
+        return Err("The first pass has no loads yet".to_owned());
+    }
+    // Loads that share ground with the last one and are not decided may be larger too, and are no less right for it.
+    let last = first.loads.len() - 1;
+    let stretch = first.sizing.as_ref().and_then(|sizing| sizing.stretches.last());
+    let from = stretch
+        .map(|stretch| (stretch.first as usize - 1, stretch.chosen.way.count as usize))
+        .filter(|(from, count)| from + count == first.loads.len())
+        .map_or(last, |(from, _)| from);
+    let filled: Volume = first.loads.iter().skip(from).map(|load| load.volume).sum();
+    let fills = |spray: Volume, full: Volume| (spray.ratio(full).unwrap_or_default() - 1e-9).ceil();
+    // What the first leaves as it is typed is in the tank too when the second begins.
+    let leaves = one.extra.as_ref().map_or(Volume::ZERO, AsTyped::value);
+    let ground = filled - leaves;
+    let room = full * fills(ground, full) - ground;
+    let takes = second.spray_volume;
+    let goes_on = room.min(takes).min(other_full);
+    let more = goes_on - leaves;
+    if !more.exceeds(full * 1e-9) {
         return Err("The last load has no room for more".to_owned());
     }
     let mut farm = farm.clone();
     let units = farm.units;
     if let Some(pass) = farm.passes.get_mut(&first.pass) {
-        let extra = pass.extra.as_ref().map_or(Volume::ZERO, AsTyped::value);
-        pass.extra = Some(volume_in_digits(extra + goes_on, units, DIGITS));
+        pass.extra = Some(volume_in_digits(goes_on, units, DIGITS));
+        // A last load that is decided would not grow.
+        pass.sizes.truncate(last);
     }
-    let other_full = other.fill_to.as_ref().map_or(rig.tank.value(), AsTyped::value);
-    let fills = |spray: Volume| (spray.ratio(other_full).unwrap_or_default() - 1e-9).ceil();
-    let takes = second.spray_volume;
     if let Some(pass) = farm.passes.get_mut(&second.pass) {
         let volume = volume_in_digits(goes_on, units, DIGITS);
         // Sprayed out first where topping it up would be a filling more.
-        pass.sizes = if fills(takes - goes_on) < fills(takes) { vec![volume.clone()] } else { Vec::new() };
+        pass.sizes = if fills(takes - goes_on, other_full) < fills(takes, other_full) {
+            vec![volume.clone()]
+        } else {
+            Vec::new()
+        };
         pass.in_tank = Some(InTank { volume, from: first.pass.clone() });
     }
     Ok(farm)

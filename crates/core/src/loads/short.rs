@@ -1,6 +1,7 @@
 //! What a load shorter than planned takes: amounts for less ground, for the day on which the ground turns out smaller.
 
 use crate::farm::{Farm, ShortRow};
+use crate::loads::build::FAR;
 use crate::loads::sizing::Portion;
 use crate::loads::{Load, measure};
 use crate::plan::Plan;
@@ -12,12 +13,16 @@ const MOST_ROWS: f64 = 8.0;
 /// The rows for a load, from little ground to just below its own: at each step of the farm's
 /// ([`Farm::short_step`]), or where there would be more than eight rows, at a multiple of it; without one at 1, 2, 5, 10 and so on
 /// acres or hectares. Amounts are to the mark, within the tightest bounds of its fields, for spray that is all mixed anew. None
-/// for a load that holds spray already, or that is to leave some over.
+/// for a load that holds spray already, or that is to leave some over; and no row for ground that takes so little of a product that
+/// the mark is far from exact. In band spraying the ground is all that is driven over, since that is what people count.
 pub(super) fn rows(farm: &Farm, plan: &Plan, load: &Load) -> Vec<ShortRow> {
     let Some(carrier) = plan.carrier else { return Vec::new() };
     let units = farm.units;
     let step = farm.short_step.as_ref().map(AsTyped::value).filter(|step| step.exceeds(Area::ZERO));
-    let Some(step) = step_for(load.area, step, units) else { return Vec::new() };
+    let bands = plan.fields.iter().find_map(|field| field.area.ratio(field.covered)).filter(|share| *share < 1.0);
+    let share = bands.unwrap_or(1.0);
+    let all = load.area * (1.0 / share);
+    let Some(step) = step_for(all, step, units) else { return Vec::new() };
     if !load.carried.is_zero() || !load.left.is_zero() {
         return Vec::new();
     }
@@ -26,20 +31,21 @@ pub(super) fn rows(farm: &Farm, plan: &Plan, load: &Load) -> Vec<ShortRow> {
         plan.lines.iter().map(|line| Portion::of(farm, line, &plan.bounds, &fields)).collect();
     let mut rows = Vec::new();
     let mut ground = step;
-    while load.area.exceeds(ground) {
-        let spray = carrier * ground;
+    while all.exceeds(ground) {
+        let treated = ground * share;
+        let spray = carrier * treated;
         let amount = |at: usize| {
             let line = plan.lines.get(at)?;
             let (product, portion) = (farm.products.get(&line.product)?, portions.get(at)?.as_ref()?);
-            let exact = line.per_area.over(ground);
-            let bounds = portion.bounds(spray, carrier);
-            Some(measure::measure(exact, bounds, product, &farm.measuring, units).text)
+            let exact = line.per_area.over(treated);
+            let measured = measure::measure(exact, portion.bounds(spray, carrier), product, &farm.measuring, units);
+            (measured.rounding.abs() <= FAR).then_some(measured.text)
         };
-        rows.push(ShortRow {
-            ground: ground.show(units),
-            spray: spray.show(units),
-            amounts: (0..plan.lines.len()).map(|at| amount(at).unwrap_or_default()).collect(),
-        });
+        if let Some(amounts) = (0..plan.lines.len()).map(amount).collect() {
+            let words = ground.show(units);
+            let ground = if bands.is_some() { format!("{words} of ground") } else { words };
+            rows.push(ShortRow { ground, spray: spray.show(units), amounts });
+        }
         ground = ground + step;
     }
     rows

@@ -2,6 +2,7 @@
 
 use crate::farm::record::RecordActive;
 use crate::farm::{Active, Farm, Field, Id, Product, Record, RecordField, RecordLine};
+use crate::loads::Load;
 use crate::mix::line::PlannedLine;
 use crate::plan::Plan;
 use crate::quantity::{Amount, Area, AsTyped, Mass, Quantity, Units, Volume};
@@ -50,19 +51,18 @@ pub fn from_plan(farm: &Farm, plan: &Plan) -> Option<Record> {
     })
 }
 
-/// What of a product all loads put on the ground, as measured: with what was in the tank before, without what is left over.
+/// What of a product all loads put on the ground, as measured: with what was in the tank before, without what is left over, which
+/// is as strong as its load.
 fn measured(plan: &Plan, line: &PlannedLine) -> Amount {
-    let beside: Volume = plan.loads.iter().map(|load| load.carried - load.left).sum();
-    let beside = plan.carrier.and_then(|carrier| beside.ground(carrier)).map(|ground| line.per_area.over(ground));
-    let mixed = plan
-        .loads
-        .iter()
-        .flat_map(|load| load.items.iter().filter(|item| item.product == line.product))
-        .map(|item| item.measured.amount)
-        .reduce(|sum, amount| sum.plus(amount).unwrap_or(sum))
-        .unwrap_or(line.demand);
+    let on_ground = |load: &Load| {
+        let before = load.carried.ground(plan.carrier?).map(|ground| line.per_area.over(ground))?;
+        let item = load.items.iter().find(|item| item.product == line.product);
+        let held = item.map_or(Some(before), |item| before.plus(item.measured.amount))?;
+        Some(held.times((load.volume - load.left).ratio(load.volume)?))
+    };
+    let sum = plan.loads.iter().map(on_ground).try_fold(line.demand.times(0.0), |sum, amount| sum.plus(amount?));
     // Without loads the demand is the whole of it.
-    beside.and_then(|beside| mixed.plus(beside)).unwrap_or(mixed)
+    sum.filter(|_| !plan.loads.is_empty()).unwrap_or(line.demand)
 }
 
 /// A field as it is now, all of it that is sprayed.

@@ -1,8 +1,8 @@
 //! What passes take: product by product against what is on hand, and water by source and by nurse tank.
 //!
 //! # Units
-//! A pass mixes its ground × spray volume over ground, less what is in the tank already, and what is mixed beyond; the products
-//! follow the spray. Amounts are exact, not rounded to a measuring step. Water is the spray less the liquid products.
+//! A pass mixes its ground × spray volume over ground, or what its decided loads hold, less what is in the tank already, and what
+//! is mixed beyond; the products follow the spray. Amounts are exact, not rounded to a measuring step. Water is the spray less the liquid products.
 
 use std::collections::HashSet;
 
@@ -302,11 +302,21 @@ fn treated(farm: &Farm, pass: &Pass) -> Area {
 }
 
 /// The ground for which new spray is mixed: what is treated, less what the spray in the tank covers, and what is mixed beyond.
+/// Loads that are decided hold what they hold, though it be more than the ground takes.
 pub(super) fn mixed_for(pass: &Pass, treated: Area, carrier: CarrierRate) -> Area {
-    if pass.in_tank.is_none() && pass.extra.is_none() {
+    if pass.in_tank.is_none() && pass.extra.is_none() && pass.sizes.is_empty() {
         return treated;
     }
     let in_tank = pass.in_tank.as_ref().map_or(Volume::ZERO, |spray| spray.volume.value());
     let extra = pass.extra.as_ref().map_or(Volume::ZERO, AsTyped::value);
-    (carrier * treated + extra - in_tank).max(Volume::ZERO).ground(carrier).unwrap_or(Area::ZERO)
+    let ground = carrier * treated;
+    let takes = ground + extra;
+    let mut decided = pass.sizes.iter().scan(Volume::ZERO, |sum, size| {
+        *sum = *sum + size.value();
+        Some(*sum)
+    });
+    // The loads up to the one that finishes the ground; sizes are typed rounded.
+    let over = decided.find(|sum| !ground.exceeds(*sum)).filter(|sum| sum.exceeds(takes * (1.0 + 1e-6)));
+    let mixed = over.filter(|_| takes.exceeds(in_tank)).unwrap_or(takes);
+    (mixed - in_tank).max(Volume::ZERO).ground(carrier).unwrap_or(Area::ZERO)
 }

@@ -5,11 +5,12 @@ use jiff::civil::Date;
 use super::needs::{lacks, mixed_for, remains, taken};
 use super::on_hand::known;
 use super::shopping::buy;
-use crate::farm::{Farm, Id, Pass, Product};
+use crate::farm::{Farm, Formulation, Id, Pass, Product};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::listed;
+use crate::loads::Load;
 use crate::mix::line::PlannedLine;
-use crate::quantity::{Amount, Area, CarrierRate, Quantity};
+use crate::quantity::{Amount, Area, CarrierRate, Quantity, Volume};
 
 /// A product of the pass of which it is known what is on hand.
 struct Wanted<'a> {
@@ -37,22 +38,28 @@ impl Wanted<'_> {
     }
 }
 
-/// Finds a product of a pass that does not reach. Of the other passes only those are reckoned that come before it and take
+/// Finds a product of a pass that does not reach for its loads, which hold more than the ground takes where they are decided so or
+/// topped up. Of the other passes only those are reckoned that come before it and take
 /// such a product, and the records are looked at only where it matters whether these were sprayed.
 pub(crate) fn judge(
     farm: &Farm,
     (pass_id, pass): (&Id, &Pass),
     treated: Area,
     lines: &[PlannedLine],
-    carrier: CarrierRate,
+    (carrier, loads): (CarrierRate, &[Load]),
     findings: &mut Vec<Finding>,
 ) {
-    let mixed = mixed_for(pass, treated, carrier);
+    let asked = mixed_for(pass, treated, carrier);
+    let laid = loads.iter().map(Load::new_spray).sum::<Volume>().ground(carrier).unwrap_or(Area::ZERO);
+    let mixed = if laid.exceeds(asked) { laid } else { asked };
     let mut wanted: Vec<Wanted<'_>> = lines
         .iter()
         .filter_map(|line| {
             let (id, product) = farm.products.get_key_value(&line.product)?;
-            let (held, needed) = (known(product)?, line.per_area.over(mixed));
+            let (held, exact) = (known(product)?, line.per_area.over(mixed));
+            // A water-soluble bag goes in whole; of all else a mark more or less is found in the jug.
+            let in_bags = product.formulation == Formulation::WSP && !loads.is_empty();
+            let needed = if in_bags { measured(loads, id, exact) } else { exact };
             Some(Wanted { id, product, held, needed, earlier: Vec::new() })
         })
         .collect();
@@ -79,6 +86,12 @@ pub(crate) fn judge(
             findings.push(finding(farm, &wanted, short));
         }
     }
+}
+
+/// What loads take of a product as it is measured out.
+fn measured(loads: &[Load], id: &str, exact: Amount) -> Amount {
+    let items = loads.iter().flat_map(|load| &load.items).filter(|item| item.product == id);
+    items.fold(exact.times(0.0), |sum, item| sum.plus(item.measured.amount).unwrap_or(sum))
 }
 
 /// The passes that come before one, by date and then in the order of the farm.

@@ -172,7 +172,7 @@ fn picture(desk: &Desk, ui: &mut Ui, made: &Made, day: &mut Day, next: &mut Opti
 /// Holds a pass at a place; one that is held there already goes to where this one was.
 fn hold(made: &Made, day: &mut Day, id: &Id, place: u32) {
     let Some(rig) = made.day.rigs.iter().find(|rig| rig.slots.iter().any(|slot| slot.pass == *id)) else { return };
-    let was = rig.slots.iter().position(|slot| slot.pass == *id).map_or(place, |at| at as u32 + 1);
+    let was = rig.slots.iter().position(|slot| slot.pass == *id).map_or(place, in_order);
     let of_rig = |other: &Id| rig.slots.iter().any(|slot| slot.pass == *other);
     for (other, at) in &mut day.pinned {
         if *at == place && other != id && of_rig(other) {
@@ -180,6 +180,11 @@ fn hold(made: &Made, day: &mut Day, id: &Id, place: u32) {
         }
     }
     day.pinned.insert(id.clone(), place);
+}
+
+/// A place in a list, counted from 1.
+fn in_order(at: usize) -> u32 {
+    u32::try_from(at + 1).unwrap_or(u32::MAX)
 }
 
 fn of_rig(desk: &mut Desk, ui: &mut Ui, made: &Made, rig: &RigDay, day: &mut Day, next: &mut Option<Id>) {
@@ -250,7 +255,7 @@ fn row(
             cell(ui, 104.0, false, |ui| {
                 ui.label(slot.span.map_or_else(
                     || slot.takes.map_or_else(|| "time not known".to_owned(), |takes| takes.show(units)),
-                    |span| span.words(),
+                    tankard_core::weather::Span::words,
                 ));
             });
             let wide = (ui.available_width() - 330.0).clamp(90.0, 320.0);
@@ -291,7 +296,7 @@ fn row(
 
 fn acts(ui: &mut Ui, made: &Made, rig: &RigDay, at: usize, name: &str, day: &mut Day) {
     let Some(slot) = rig.slots.get(at) else { return };
-    let place = u32::try_from(at + 1).unwrap_or(u32::MAX);
+    let place = in_order(at);
     ui.spacing_mut().item_spacing.x = 6.0;
     if at > 0 && boxes::act(ui, "Earlier").accessible_name(format!("Spray {name} earlier in the day")).clicked() {
         hold(made, day, &slot.pass, place - 1);

@@ -15,7 +15,7 @@ use crate::parts::{boxes, lists};
 const TILE: Vec2 = Vec2::new(170.0, 48.0);
 
 /// Below this width the way of splitting stands under the heading.
-const NARROW: f32 = 420.0;
+const NARROW: f32 = 540.0;
 
 /// Shows the loads.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
@@ -74,14 +74,28 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
                 }
             }
         });
-        others(ui, desk.document.farm(), &mut pass, plan);
-        beside(ui, desk.document.farm(), id, &mut pass, plan);
+        more(ui, desk.document.farm(), id, &mut pass, plan);
     });
     if pass != before {
         desk.document.edit(|farm| {
             farm.passes.insert(id.to_owned(), pass);
         });
     }
+}
+
+/// What most passes do without: other sizes, spray in the tank and beyond the ground, loads decided by hand.
+fn more(ui: &mut Ui, farm: &Farm, id: &str, pass: &mut Pass, plan: &Plan) {
+    let stretches = plan.sizing.iter().flat_map(|sizing| &sizing.stretches);
+    let others = match stretches.map(|stretch| stretch.others.len()).sum::<usize>() {
+        0 => String::new(),
+        count => format!("Other sizes of loads ({count}), "),
+    };
+    let title = tankard_core::words::capital(&format!("{others}spray in the tank, loads decided by hand"));
+    let is_used = pass.in_tank.is_some() || pass.extra.is_some() || !pass.sizes.is_empty();
+    egui::CollapsingHeader::new(look::soft(ui, title)).id_salt("more on loads").default_open(is_used).show(ui, |ui| {
+        self::others(ui, farm, pass, plan);
+        beside(ui, farm, id, pass, plan);
+    });
 }
 
 /// What is in the tank already, what is mixed beyond the ground, and the loads that are decided by hand.
@@ -126,31 +140,24 @@ fn beside(ui: &mut Ui, farm: &Farm, id: &str, pass: &mut Pass, plan: &Plan) {
 /// Other ways to load the pass, with what each gains and costs.
 fn others(ui: &mut Ui, farm: &Farm, pass: &mut Pass, plan: &Plan) {
     let Some(sizing) = &plan.sizing else { return };
-    let count: usize = sizing.stretches.iter().map(|stretch| stretch.others.len()).sum();
-    if count == 0 {
-        return;
-    }
-    let title = look::soft(ui, format!("Other sizes of loads ({count})"));
-    egui::CollapsingHeader::new(title).id_salt("other sizes").show(ui, |ui| {
-        for stretch in &sizing.stretches {
-            if sizing.stretches.len() > 1 {
-                let names = stretch.fields.iter().filter_map(|id| farm.fields.get(id));
-                let names: Vec<&str> = names.map(|field| field.name.as_str()).collect();
-                ui.label(look::strong(names.join(", ")));
-            }
-            ui.label(look::soft(ui, figures(&stretch.chosen, sizing, farm)));
-            for other in &stretch.others {
-                ui.horizontal_wrapped(|ui| {
-                    let take = boxes::act(ui, "Take").on_hover_text(figures(&other.choice, sizing, farm));
-                    if take.accessible_name(format!("Take {}", other.choice.words)).clicked() {
-                        other.take.into_pass(pass);
-                    }
-                    ui.label(&other.choice.words);
-                    ui.label(look::soft(ui, format!("{}: {}", other.label, other.trade)));
-                });
-            }
+    for stretch in &sizing.stretches {
+        if sizing.stretches.len() > 1 {
+            let names = stretch.fields.iter().filter_map(|id| farm.fields.get(id));
+            let names: Vec<&str> = names.map(|field| field.name.as_str()).collect();
+            ui.label(look::strong(names.join(", ")));
         }
-    });
+        ui.label(look::soft(ui, figures(&stretch.chosen, sizing, farm)));
+        for other in &stretch.others {
+            ui.horizontal_wrapped(|ui| {
+                let take = boxes::act(ui, "Take").on_hover_text(figures(&other.choice, sizing, farm));
+                if take.accessible_name(format!("Take {}", other.choice.words)).clicked() {
+                    other.take.into_pass(pass);
+                }
+                ui.label(&other.choice.words);
+                ui.label(look::soft(ui, format!("{}: {}", other.label, other.trade)));
+            });
+        }
+    }
 }
 
 /// The figures of a way in the order of the aims.

@@ -163,6 +163,9 @@ fn apply(desk: &mut Desk, act: lists::Act, id: &str) {
     desk.document.edit(|farm| {
         next = lists::apply(act, &mut farm.passes, id, |pass| {
             pass.name = format!("{} (copy)", pass.name);
+            // A copy is an application of its own, and the same spray is not in the tank twice.
+            pass.rest_of.clear();
+            pass.in_tank = None;
             copied.unwrap_or_default()
         });
     });
