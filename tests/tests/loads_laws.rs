@@ -542,7 +542,7 @@ fn what_is_left_over_is_as_strong_as_its_load() {
         let record = tankard_core::season::record::from_plan(farm, &plan(farm, "p").unwrap()).unwrap();
         match record.lines[0].amount.value() {
             Amount::Volume(volume) => volume.to_us_fluid_ounces(),
-            other => panic!("{other:?}"),
+            other @ Amount::Mass(_) => panic!("{other:?}"),
         }
     };
     assert!((on_ground(&farm) - 1.0).abs() < 1e-6, "{}", on_ground(&farm));
