@@ -333,10 +333,10 @@ fn what_goes_on_with_spray_comes_right_after_what_leaves_it() {
     farm.passes["1"].in_tank = Some(InTank { volume: q("30 gal"), from: "3".to_owned() });
     let day = planned(&farm);
     assert_eq!((ids(rig(&day)), rig(&day).cost.parted), (vec!["3", "1", "2"], 0));
-    assert!(found(&day, "begins with 30 gal").is_none());
+    assert!(found(&day, "begins with spray").is_none());
     farm.days[&DAY.to_string()].pinned.insert("1".to_owned(), 1);
     let day = planned(&farm);
-    let told = found(&day, "Pass 1 begins with 30 gal that Pass 3 leaves, and does not come right after it").unwrap();
+    let told = found(&day, "Pass 1 begins with spray of Pass 3, but does not come right after it").unwrap();
     assert_eq!((told.level, rig(&day).cost.parted), (Level::Check, 1));
     assert!(rig(&day).held.contains("one pass more that does not come right after what leaves its spray"));
     farm.days[&DAY.to_string()].pinned.clear();
@@ -346,7 +346,7 @@ fn what_goes_on_with_spray_comes_right_after_what_leaves_it() {
     assert_eq!(ids(rig(&day)), ["1", "2"]);
     farm.days[&DAY.to_string()].pinned.insert("1".to_owned(), 2);
     let day = plan_day(&farm, DAY, &of_day.iter().collect::<Vec<_>>());
-    assert!(found(&day, "Pass 1 begins with 30 gal that Pass 3 leaves").is_some());
+    assert!(found(&day, "Pass 1 begins with spray of Pass 3").is_some());
 }
 
 #[test]

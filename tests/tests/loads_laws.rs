@@ -443,14 +443,14 @@ fn spray_of_another_rig_or_a_later_day_is_not_in_the_tank() {
     says(
         &plan(&farm, "p").unwrap(),
         Level::Check,
-        "The 180 gal in the tank were mixed for First half, which is sprayed later, on ",
+        "The 180 gal in the tank were mixed for First half, which is planned for ",
     );
     farm.passes["o"].date = farm.passes["p"].date;
     let mut small = farm.rigs["r"].clone();
     "Small boom".clone_into(&mut small.name);
     farm.rigs.insert("s".to_owned(), small);
     "s".clone_into(&mut farm.passes["o"].rig);
-    says(&plan(&farm, "p").unwrap(), Level::Check, "mixed for First half, which is sprayed with Small boom");
+    says(&plan(&farm, "p").unwrap(), Level::Check, "mixed for First half, which goes out with Small boom");
 }
 
 #[test]

@@ -58,23 +58,17 @@ fn a_block_moves_by_key_and_by_dragging() {
     harness.state_mut().document.undo();
     harness.run();
     let (from, to) = (block(&harness, beans).center(), block(&harness, "Corn, second post, 07:00").left_center());
-    harness.event(egui::Event::PointerMoved(from));
-    harness.event(egui::Event::PointerButton {
-        pos: from,
+    let press = |pressed, pos| egui::Event::PointerButton {
+        pos,
         button: egui::PointerButton::Primary,
-        pressed: true,
+        pressed,
         modifiers: egui::Modifiers::NONE,
-    });
-    harness.run();
-    harness.event(egui::Event::PointerMoved(to));
-    harness.run();
-    harness.event(egui::Event::PointerButton {
-        pos: to,
-        button: egui::PointerButton::Primary,
-        pressed: false,
-        modifiers: egui::Modifiers::NONE,
-    });
-    harness.run();
+    };
+    // What hovers while the pointer rests asks for some frames more.
+    for event in [egui::Event::PointerMoved(from), press(true, from), egui::Event::PointerMoved(to), press(false, to)] {
+        harness.event(event);
+        harness.run_steps(8);
+    }
     assert_eq!(pinned(&harness), [(BEANS.to_owned(), 1)]);
 }
 

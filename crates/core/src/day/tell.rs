@@ -343,7 +343,7 @@ impl Told<'_> {
             let name = &trip.pass.name;
             let text = match self.day.farm.passes.get(&in_tank.from).filter(|_| in_tank.from != *trip.id) {
                 Some(giver) => {
-                    format!("{name} begins with {volume} that {} leaves, and does not come right after it", giver.name)
+                    format!("{name} begins with spray of {}, but does not come right after it", giver.name)
                 }
                 None => format!(
                     "{name} begins with {volume} that are in the tank already, and another pass comes before it"
