@@ -94,7 +94,7 @@ fn stopped(desk: &mut Desk, ui: &mut Ui, made: &Made) {
                 desk.tank_loads.reveal = true;
             }
             let them = if stops == 1 { "1 stop" } else { &format!("{stops} stops") };
-            ui.label(look::soft(ui, format!("{them} to settle")));
+            ui.label(look::soft(ui, them));
         });
     }
 }
@@ -196,7 +196,8 @@ fn picture(desk: &Desk, ui: &mut Ui, made: &Made, day: &mut Day, next: &mut Opti
 /// Holds a pass at a place; one that is held there already goes to where this one was.
 fn hold(made: &Made, day: &mut Day, id: &Id, place: u32) {
     let Some(rig) = made.day.rigs.iter().find(|rig| rig.slots.iter().any(|slot| slot.pass == *id)) else { return };
-    let was = rig.slots.iter().position(|slot| slot.pass == *id).map_or(place, |at| at as u32 + 1);
+    let was =
+        rig.slots.iter().position(|slot| slot.pass == *id).map_or(place, |at| u32::try_from(at + 1).unwrap_or(place));
     let of_rig = |other: &Id| rig.slots.iter().any(|slot| slot.pass == *other);
     for (other, at) in &mut day.pinned {
         if *at == place && other != id && of_rig(other) {
@@ -267,6 +268,7 @@ fn row(
     let (Some(pass), Some(plan)) = (farm.passes.get(&slot.pass), made.plan(&slot.pass)) else { return };
     let name = pass.name.clone();
     ui.push_id(("slot", &slot.pass), |ui| {
+        let wide = (ui.available_width() - 470.0).clamp(90.0, 320.0);
         // On a small screen what can be done with it stands under it.
         ui.horizontal_wrapped(|ui| {
             cell(ui, 20.0, true, |ui| {
@@ -275,7 +277,6 @@ fn row(
             cell(ui, 104.0, false, |ui| {
                 ui.label(when(slot, place.map(|(rig, _)| rig), units));
             });
-            let wide = (ui.available_width() - 330.0).clamp(90.0, 320.0);
             cell(ui, wide, false, |ui| {
                 let text = egui::RichText::new(&name).color(look::colours(ui).brass);
                 let response =
@@ -431,7 +432,7 @@ fn print(desk: &mut Desk, ui: &mut Ui, date: Date, made: &Made) {
 fn ask(desk: &mut Desk, ui: &Ui, what: Printing, name: &str) {
     desk.tank_loads.printing = Some(what);
     let path = desk.beside("pdf").with_file_name(name);
-    desk.ask_file(Purpose::SaveCards, path, ui.ctx());
+    desk.ask_file(Purpose::SaveSheet, path, ui.ctx());
 }
 
 fn is_ready(plan: &Plan) -> bool {
