@@ -420,7 +420,7 @@ impl Desk {
                     self.save_as(&path, ctx);
                 }
             }
-            Purpose::SaveCards => views::tank_loads::cards::save(self, &path),
+            Purpose::SaveCards | Purpose::SaveSheet => views::tank_loads::cards::save(self, &path),
             Purpose::SaveJar => views::tank_loads::jar::save(self, &path),
             Purpose::SaveRecords => views::season_log::save_csv(self, &path),
             Purpose::ReadForecast => views::tank_loads::forecast::read_file(self, &path),

@@ -18,6 +18,8 @@ pub enum Purpose {
     SaveFarm,
     /// To save cards as PDF.
     SaveCards,
+    /// To save the sheet of a day as PDF, with cards or without.
+    SaveSheet,
     /// To save a jar test as PDF.
     SaveJar,
     /// To save records as CSV.
@@ -32,6 +34,7 @@ impl Purpose {
             Self::OpenFarm => ("Open a farm", "Open"),
             Self::SaveFarm => ("Save the farm as", "Save"),
             Self::SaveCards => ("Save the load cards as", "Save"),
+            Self::SaveSheet => ("Save the evening sheet as", "Save"),
             Self::SaveJar => ("Save the jar test as", "Save"),
             Self::SaveRecords => ("Save the records as", "Save"),
             Self::ReadForecast => ("Read a forecast from", "Read"),
@@ -41,7 +44,7 @@ impl Purpose {
     const fn endings(self) -> (&'static str, &'static [&'static str]) {
         match self {
             Self::OpenFarm | Self::SaveFarm => ("Tankard farm", &["ron"]),
-            Self::SaveCards | Self::SaveJar => ("PDF", &["pdf"]),
+            Self::SaveCards | Self::SaveSheet | Self::SaveJar => ("PDF", &["pdf"]),
             Self::SaveRecords => ("CSV", &["csv"]),
             Self::ReadForecast => ("CSV and other tables of text", &["csv", "tsv", "txt", "dat"]),
         }

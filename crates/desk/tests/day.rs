@@ -1,11 +1,16 @@
 //! The day as a whole in the window.
 
+// A test stops where its ground is missing.
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+
 mod common;
 
 use common::{tank_loads, type_over};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
+use jiff::civil::date;
 use tankard::app::Desk;
+use tankard::views::tank_loads::cards::{self, Printing};
 use tankard_core::farm::Farm;
 
 const DAY: &str = "The day as a whole: Thursday 12 June 2031";
@@ -26,7 +31,6 @@ fn a_pass_without_cards_is_said_beside_the_order() {
     let mut harness = tank_loads(demo(), [1366.0, 768.0]);
     press(&mut harness, DAY);
     harness.get_by_label("Nothing stands against this order.");
-    harness.get_by_label("1 stop to settle");
     press(&mut harness, "Settle Volunteer corn in beans");
     let state = &harness.state().tank_loads;
     assert_eq!((state.chosen.as_deref(), state.day), (Some("2031-06-12-volunteer-corn"), None));
@@ -102,4 +106,26 @@ fn the_keyboard_stays_with_the_pass_that_it_moved() {
     harness.run();
     is_moved(&harness, 2);
     assert!(!harness.get_by_label("Spray Corn, second post earlier in the day").is_focused());
+}
+
+#[test]
+fn the_sheet_is_saved_under_its_own_name_with_the_cards_or_without() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("sheet.pdf");
+    let mut harness = tank_loads(demo(), [1366.0, 768.0]);
+    press(&mut harness, DAY);
+    for (printing, said) in [
+        (Printing::Sheet(date(2031, 6, 12)), "The evening sheet written to"),
+        (Printing::Day(date(2031, 6, 12)), "The evening sheet with 3 cards written to"),
+    ] {
+        harness.state_mut().tank_loads.printing = Some(printing);
+        cards::save(harness.state_mut(), &path);
+        harness.run();
+        harness.get_by_label_contains(said);
+        assert!(std::fs::read(&path).unwrap().starts_with(b"%PDF"));
+    }
+    harness.state_mut().tank_loads.printing = Some(Printing::Sheet(date(2031, 6, 12)));
+    cards::save(harness.state_mut(), &folder.path().join("none").join("sheet.pdf"));
+    harness.run();
+    harness.get_by_label_contains("The evening sheet was not written");
 }

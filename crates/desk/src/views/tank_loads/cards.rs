@@ -302,9 +302,9 @@ fn on_paper<'a>(number: &'a str, card: &'a Card, reprint: Option<&str>) -> Sheet
     Sheet { number, issued: Some(moment(card)), reprint: reprint.map(str::to_owned), content: &card.content }
 }
 
-/// Writes what is to be printed; new cards are issued only once they are on disk. Gives how many there are, and what `put`
+/// Writes what is to be printed; new cards are issued only once they are on disk. Gives what was written, and what `put`
 /// gave.
-fn write<T>(desk: &mut Desk, put: impl FnOnce(&[u8]) -> Result<T, String>) -> Result<(usize, T), String> {
+fn write<T>(desk: &mut Desk, put: impl FnOnce(&[u8]) -> Result<T, String>) -> Result<(String, T), String> {
     match desk.tank_loads.printing.take() {
         Some(Printing::Issue(id)) => {
             let new = numbered(desk, &id, 0)?;
@@ -313,11 +313,11 @@ fn write<T>(desk: &mut Desk, put: impl FnOnce(&[u8]) -> Result<T, String>) -> Re
             desk.document.issue(new);
             // The paper is out, so the numbers must not be lost even where the machine stops now.
             desk.keep();
-            Ok((count, place))
+            Ok((counted(count), place))
         }
         Some(Printing::Sheet(date)) => {
             let place = put(&super::evening::pdf(desk, date, &[])?)?;
-            Ok((0, place))
+            Ok(("The evening sheet".to_owned(), place))
         }
         Some(Printing::Day(date)) => {
             let mut new: Vec<(Id, Card)> = Vec::new();
@@ -329,7 +329,7 @@ fn write<T>(desk: &mut Desk, put: impl FnOnce(&[u8]) -> Result<T, String>) -> Re
             let count = new.len();
             desk.document.issue(new);
             desk.keep();
-            Ok((count, place))
+            Ok((format!("The evening sheet with {}", counted(count)), place))
         }
         Some(Printing::Reprint(numbers)) => {
             let now = desk.now();
@@ -344,41 +344,45 @@ fn write<T>(desk: &mut Desk, put: impl FnOnce(&[u8]) -> Result<T, String>) -> Re
             let cards = &desk.document.farm().cards;
             let old: Vec<(&Id, &Card)> = numbers.iter().filter_map(|number| cards.get_key_value(number)).collect();
             let place = put(&pdf(old.iter().copied(), Some(&mark))?)?;
-            Ok((old.len(), place))
+            Ok((counted(old.len()), place))
         }
         None => Err("it is no longer known which cards were meant; choose them again".to_owned()),
     }
 }
 
 fn counted(count: usize) -> String {
-    match count {
-        0 => "The evening sheet".to_owned(),
-        1 => "1 card".to_owned(),
-        _ => format!("{count} cards"),
-    }
+    format!("{count} card{}", if count == 1 { "" } else { "s" })
 }
 
 /// Saves the cards as PDF where the user said.
 pub fn save(desk: &mut Desk, path: &Path) {
+    let failed = failed(desk);
     let put = |bytes: &[u8]| store::put_report(path, bytes, Report::Pdf).map_err(|error| error.to_string());
     match write(desk, put) {
-        Ok((count, ())) => desk.tell(format!("{} written to {}", counted(count), path.display())),
-        Err(problem) => desk.tell_problem(format!("The cards were not written: {problem}")),
+        Ok((what, ())) => desk.tell(format!("{what} written to {}", path.display())),
+        Err(problem) => desk.tell_problem(format!("{failed}: {problem}")),
+    }
+}
+
+/// What to say where what is to be printed cannot be written.
+fn failed(desk: &Desk) -> &'static str {
+    match desk.tank_loads.printing {
+        Some(Printing::Sheet(_) | Printing::Day(_)) => "The evening sheet was not written",
+        _ => "The cards were not written",
     }
 }
 
 /// Writes the cards to a passing file and hands it to the system's viewer, from where they are printed.
 pub(super) fn open(desk: &mut Desk) {
+    let failed = failed(desk);
     match write(desk, passing_file) {
-        Ok((count, path)) => match open::that_detached(&path) {
-            Ok(()) => {
-                desk.tell(format!("{} handed to the system's viewer: {}", counted(count), path.display()));
-            }
-            Err(error) => {
-                desk.tell_problem(format!("No viewer answered ({error}); the cards are in {}", path.display()));
+        Ok((what, path)) => match open::that_detached(&path) {
+            Ok(()) => desk.tell(format!("{what} handed to the system's viewer: {}", path.display())),
+            Err(_) => {
+                desk.tell_problem(format!("{what} written, but no program to show PDF answered: {}", path.display()));
             }
         },
-        Err(problem) => desk.tell_problem(format!("The cards were not written: {problem}")),
+        Err(problem) => desk.tell_problem(format!("{failed}: {problem}")),
     }
 }
 
@@ -386,7 +390,7 @@ pub(super) fn open(desk: &mut Desk) {
 /// machine can put something else in its place.
 fn passing_file(bytes: &[u8]) -> Result<PathBuf, String> {
     let made = || {
-        let mut file = tempfile::Builder::new().prefix("tankard-load-cards-").suffix(".pdf").tempfile()?;
+        let mut file = tempfile::Builder::new().prefix("tankard-print-").suffix(".pdf").tempfile()?;
         file.write_all(bytes)?;
         // The viewer reads it after the desk may be closed, so it stays.
         file.keep().map(|(_, path)| path).map_err(|kept| kept.error)

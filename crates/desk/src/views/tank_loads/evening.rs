@@ -94,7 +94,7 @@ fn stopped(desk: &mut Desk, ui: &mut Ui, made: &Made) {
                 desk.tank_loads.reveal = true;
             }
             let them = if stops == 1 { "1 stop" } else { &format!("{stops} stops") };
-            ui.label(look::soft(ui, format!("{them} to settle")));
+            ui.label(look::soft(ui, them));
         });
     }
 }
@@ -272,6 +272,7 @@ fn row(
     let (Some(pass), Some(plan)) = (farm.passes.get(&slot.pass), made.plan(&slot.pass)) else { return };
     let name = pass.name.clone();
     ui.push_id(("slot", &slot.pass), |ui| {
+        let wide = (ui.available_width() - 470.0).clamp(90.0, 320.0);
         // On a small screen what can be done with it stands under it.
         ui.horizontal_wrapped(|ui| {
             cell(ui, 20.0, true, |ui| {
@@ -280,7 +281,6 @@ fn row(
             cell(ui, 104.0, false, |ui| {
                 ui.label(when(slot, place.map(|(rig, _)| rig), units));
             });
-            let wide = (ui.available_width() - 330.0).clamp(90.0, 320.0);
             cell(ui, wide, false, |ui| {
                 let text = egui::RichText::new(&name).color(look::colours(ui).brass);
                 let response =
@@ -436,7 +436,7 @@ fn print(desk: &mut Desk, ui: &mut Ui, date: Date, made: &Made) {
 fn ask(desk: &mut Desk, ui: &Ui, what: Printing, name: &str) {
     desk.tank_loads.printing = Some(what);
     let path = desk.beside("pdf").with_file_name(name);
-    desk.ask_file(Purpose::SaveCards, path, ui.ctx());
+    desk.ask_file(Purpose::SaveSheet, path, ui.ctx());
 }
 
 fn is_ready(plan: &Plan) -> bool {
