@@ -81,6 +81,7 @@ fn twelve() -> Problem {
         Change {
             takes: far(one, other) + if clean_out { 2700 } else { 0 },
             clean_out,
+            parted: false,
             hurts: clean_out && (one + 2 * other) % 5 == 1,
         }
     };

@@ -2,7 +2,7 @@
 //!
 //! # The ways
 //! All loads of a stretch are alike but the last, because one set of amounts is what a tired person gets right. The size of the
-//! loads that are alike is a mark that can be read ([`Problem::mark`]), up to the fill; beside these ways there are loads of
+//! loads that are alike is a mark that can be read (`Problem::mark`), up to the fill; beside these ways there are loads of
 //! exactly one size, and full tanks with a rest. The number of loads runs from the fewest that hold the volume to twice
 //! that and one: nobody drives more often to spare a jug. The last load of the pass may be topped up where
 //! it is too small for the agitation, and what it holds too much is left over. What is to be left over is in the last load, which covers some ground too.
