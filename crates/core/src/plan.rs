@@ -364,6 +364,11 @@ fn judge_parts(
     (area, sprayable): (Area, Area),
     findings: &mut Vec<Finding>,
 ) {
+    // Most passes have no parts, which is quickly told.
+    let has_parts = |of: &Pass| !of.rest_of.is_empty();
+    if !farm.passes.get(pass_id).is_some_and(has_parts) && farm.passes.values().all(|other| other.rest_of != *pass_id) {
+        return;
+    }
     let is_part = |other: &Id| other != pass_id && farm.is_one_application(other, pass_id);
     let recorded = farm
         .records

@@ -82,9 +82,9 @@ fn others<'a>(farm: &'a Farm, pass_id: &Id, pass: &Pass) -> Vec<Spraying<'a>> {
         .passes
         .iter()
         .filter(|(id, other)| {
-            !farm.is_one_application(id, pass_id)
+            other.fields.iter().any(|field| pass.fields.contains(field))
+                && !farm.is_one_application(id, pass_id)
                 && !farm.is_recorded(id)
-                && other.fields.iter().any(|field| pass.fields.contains(field))
         })
         .map(|(_, other)| Spraying {
             name: &other.name,
@@ -96,8 +96,8 @@ fn others<'a>(farm: &'a Farm, pass_id: &Id, pass: &Pass) -> Vec<Spraying<'a>> {
         .records
         .values()
         .filter(|record| {
-            !record.pass.as_ref().is_some_and(|of| farm.is_one_application(of, pass_id))
-                && record.fields.keys().any(|field| pass.fields.contains(field))
+            record.fields.keys().any(|field| pass.fields.contains(field))
+                && !record.pass.as_ref().is_some_and(|of| farm.is_one_application(of, pass_id))
         })
         .map(|record| Spraying {
             name: &record.name,

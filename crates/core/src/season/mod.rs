@@ -79,9 +79,12 @@ pub(crate) fn by_application<'a>(
                 (Some(one), Some(other)) => one != other && farm.is_one_application(one, other),
                 _ => false,
             };
-            let ground: Area = parts.iter().map(|part| on_field(part)).sum();
             // Records hold six digits.
-            parts.iter().all(is_part) && !(ground + on_field(record)).exceeds(there * (1.0 + 1e-5))
+            let fits = || {
+                let ground: Area = parts.iter().map(|part| on_field(part)).sum();
+                !(ground + on_field(record)).exceeds(there * (1.0 + 1e-5))
+            };
+            parts.iter().all(is_part) && fits()
         };
         match all.iter_mut().find(|parts| beside(parts)) {
             Some(parts) => parts.push(record),
