@@ -152,7 +152,7 @@ pub fn plan_day(farm: &Farm, date: Date, plans: &[&Plan]) -> DayPlan {
                 "No hour is typed at which the rigs leave, so the day is counted from midnight on, and a pass begins at night",
                 Basis::Arithmetic,
             )
-            .hint("Type it with the day, where the first pass is not to begin so early."),
+            .hint("Type the hour at which the rigs leave, where the first pass is not to begin so early."),
         );
     }
     findings.sort_by_key(|finding| std::cmp::Reverse(finding.level));

@@ -73,6 +73,12 @@ impl SheetContent {
         passes.find(|pass| pass.number == number).map(|pass| &pass.pass)
     }
 
+    /// The number of a pass on the sheet.
+    pub fn number_of(&self, pass: &str) -> Option<u32> {
+        let mut passes = self.rigs.iter().flat_map(|rig| &rig.passes);
+        passes.find(|on_sheet| on_sheet.pass == pass).map(|pass| pass.number)
+    }
+
     /// Whether the day has no pass that is still to be sprayed.
     pub fn is_empty(&self) -> bool {
         self.rigs.is_empty()

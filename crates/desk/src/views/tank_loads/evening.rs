@@ -276,7 +276,9 @@ fn row(
         // On a small screen what can be done with it stands under it.
         ui.horizontal_wrapped(|ui| {
             cell(ui, 20.0, true, |ui| {
-                ui.label(look::strong(place.map_or_else(|| "–".to_owned(), |(_, at)| (at + 1).to_string())));
+                // As in the picture and on the sheet.
+                let number = made.sheet.number_of(&slot.pass);
+                ui.label(look::strong(number.map_or_else(|| "–".to_owned(), |number| number.to_string())));
             });
             cell(ui, 104.0, false, |ui| {
                 ui.label(when(slot, place.map(|(rig, _)| rig), units));
