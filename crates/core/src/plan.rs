@@ -441,7 +441,7 @@ fn rig_of<'a>(farm: &'a Farm, pass_id: &Id, pass: &Pass, findings: &mut Vec<Find
 }
 
 fn carrier(pass_id: &Id, pass: &Pass, findings: &mut Vec<Finding>) -> Option<CarrierRate> {
-    let carrier = pass.carrier.as_ref().map(AsTyped::value).filter(|carrier| !carrier.is_zero());
+    let carrier = pass.carrier_rate();
     if carrier.is_none() {
         findings.push(
             Finding::stop(

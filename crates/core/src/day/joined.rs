@@ -1,9 +1,10 @@
 //! Spray that goes on from one pass into the next.
 
 use super::lay::Trip;
-use crate::farm::{Farm, Pass, Rig};
+use crate::farm::{Farm, Rig};
 use crate::loads::carry::same_spray;
-use crate::quantity::{AsTyped, Volume};
+use crate::loads::split::fewest_fills;
+use crate::quantity::Volume;
 use crate::rig::clean_out::takes_clean_out;
 
 /// Passes of one spray that follow one another, their loads joined.
@@ -25,19 +26,10 @@ impl Joined {
             *self = Self { spray: next.plan.spray_volume, loads: own };
             return (false, 0);
         }
-        let full = |pass: &Pass| pass.fill_to.as_ref().map(AsTyped::value).or_else(|| Some(rig?.tank.value()));
-        let fill = last.and_then(|last| full(last.pass)).zip(full(next.pass)).map(|(one, other)| one.min(other));
+        let fill = last.zip(rig).map(|(last, rig)| last.pass.filled_to(rig).min(next.pass.filled_to(rig)));
         self.spray = self.spray + next.plan.spray_volume;
         let apart = self.loads + own;
-        self.loads = fill.and_then(|fill| fewest(self.spray, fill)).unwrap_or(apart).min(apart);
+        self.loads = fill.and_then(|fill| fewest_fills(self.spray, fill)).unwrap_or(apart).min(apart);
         (true, apart - self.loads)
     }
-}
-
-/// The fewest fillings that hold a spray; `None` for a tank of nothing. A part in 10⁹ of a tank is arithmetic.
-fn fewest(spray: Volume, fill: Volume) -> Option<u32> {
-    let fills = (spray.ratio(fill)? - 1e-9).ceil().max(0.0);
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-    // A float that is too large becomes the largest number.
-    Some(fills as u32)
 }

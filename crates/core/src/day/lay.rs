@@ -2,11 +2,11 @@
 
 use jiff::civil::{Date, DateTime};
 
-use super::order::{Change, Job, Order, Problem, Run, Second, solve};
+use super::order::{Change, Job, Problem, Run, Second, solve};
 use super::road::{self, Place};
 use super::tell::{Told, leaves_at, proof};
 use super::{RigDay, Slot, fields, words};
-use crate::farm::{self, Farm, Fills, Id, Pass, Record, Rig};
+use crate::farm::{self, Farm, Fills, Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::plan::Plan;
 use crate::quantity::{AsTyped, Duration};
@@ -123,7 +123,7 @@ pub(super) fn of_rig(day: &Day, rig_id: &Id, plans: &[&Plan], findings: &mut Vec
         rig: rig_id.clone(),
         done,
         leaves: leaves.filter(|_| clock).and_then(|leaves| day.clock(leaves)),
-        way_home: words::duration(last_placed(&found).and_then(|last| problem.home.get(last)).map_or(0, |home| *home)),
+        way_home: words::duration(problem.way_home(found.placed().next_back().map(|(last, _)| last.job))),
         cost: told.cost(&found, leaves),
         best: free.as_ref().map(|free| told.cost(free, leaves_at(&problem, free))),
         held,
@@ -163,17 +163,10 @@ fn trip<'a>(farm: &'a Farm, plan: &'a Plan) -> Option<Trip<'a>> {
 fn last_done<'a>(day: &Day, done: &[&'a Plan]) -> (Option<&'a Id>, Option<Second>) {
     let end = |id: &Id| {
         let records = day.farm.records.values().filter(|record| record.pass.as_ref() == Some(id));
-        records.filter_map(|record| ended(day, record)).max()
+        records.filter_map(|record| sun::second(&day.outlook.zone, record.ended()?, false)).max()
     };
     let last = done.iter().map(|plan| &plan.pass).max_by_key(|id| end(id));
     (last, last.and_then(end))
-}
-
-/// When a record ended; one that ends before it begins ended on the next day.
-fn ended(day: &Day, record: &Record) -> Option<Second> {
-    let end = record.end?;
-    let past_midnight = record.start.is_some_and(|start| end < start);
-    day.second(if past_midnight { record.date.tomorrow().ok()? } else { record.date }, end)
 }
 
 fn problem(day: &Day, rig_id: &Id, trips: &[Trip], before: Option<&Id>, from: Second) -> Problem {
@@ -213,7 +206,7 @@ fn problem(day: &Day, rig_id: &Id, trips: &[Trip], before: Option<&Id>, from: Se
 
 /// Whether a pass begins with spray that was not left by the pass before it. Of a pass of another rig its own plan tells.
 fn is_parted(farm: &Farm, trips: &[Trip], before: Option<&Id>, to: &Trip) -> bool {
-    let Some(in_tank) = to.pass.in_tank.as_ref().filter(|in_tank| !in_tank.volume.is_zero()) else { return false };
+    let Some(in_tank) = to.pass.begins_with() else { return false };
     let giver = &in_tank.from;
     if farm.passes.get(giver).is_some_and(|other| other.rig != to.pass.rig) {
         return false;
@@ -272,8 +265,4 @@ fn without_holds(problem: &Problem) -> Problem {
         job.held = None;
     }
     problem
-}
-
-fn last_placed(order: &Order) -> Option<usize> {
-    order.places.iter().rev().find(|place| place.starts.is_some()).map(|place| place.job)
 }

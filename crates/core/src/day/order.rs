@@ -110,6 +110,13 @@ pub struct Order {
     pub least: Option<Cost>,
 }
 
+impl Order {
+    /// The jobs that find a place, with when they begin.
+    pub(super) fn placed(&self) -> impl DoubleEndedIterator<Item = (Placed, Second)> {
+        self.places.iter().filter_map(|place| Some((*place, place.starts?)))
+    }
+}
+
 impl Cost {
     /// In one number, so that sums and comparisons are quick; when the machine is home is not in it. Right for up to [`EXACT`] jobs.
     fn packed(self) -> u64 {
@@ -181,12 +188,14 @@ impl Job {
 }
 
 impl Problem {
-    fn change(&self, before: Option<usize>, job: usize) -> Change {
+    /// What lies before a job that comes after another, or first.
+    pub(super) fn change(&self, before: Option<usize>, job: usize) -> Change {
         let row = before.map_or(Some(&self.first), |before| self.between.get(before));
         row.and_then(|row| row.get(job)).copied().unwrap_or_default()
     }
 
-    fn way_home(&self, last: Option<usize>) -> Second {
+    /// The way home from the job done last.
+    pub(super) fn way_home(&self, last: Option<usize>) -> Second {
         last.and_then(|last| self.home.get(last)).map_or(0, |home| (*home).clamp(0, LONGEST))
     }
 

@@ -412,7 +412,7 @@ fn loads(plan: &Plan, units: Units) -> String {
 
 /// What a pass begins with in the tank, and whose it is; on one rig that pass must come right before.
 fn in_the_tank(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Option<String> {
-    let in_tank = here.pass.in_tank.as_ref().filter(|in_tank| !in_tank.volume.is_zero())?;
+    let in_tank = here.pass.begins_with()?;
     let volume = in_tank.volume.show(farm.units);
     let giver = farm.passes.get(&in_tank.from).filter(|_| in_tank.from != *here.id);
     let whose = giver.map_or_else(String::new, |giver| format!(", left by {}", giver.name));

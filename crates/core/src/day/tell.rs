@@ -4,7 +4,7 @@ use jiff::civil::Date;
 
 use super::joined::Joined;
 use super::lay::{Day, Trip, travel};
-use super::order::{Change, Cost, EXACT, Order, Placed, Problem, Second, solve};
+use super::order::{Cost, EXACT, Order, Placed, Problem, Second, solve};
 use super::{DayCost, RigDay, Slot, road, words};
 use crate::farm::{Farm, Field, Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Level, Subject};
@@ -16,8 +16,8 @@ use crate::weather::hours::span;
 
 /// When the rig leaves the yard, or begins to be cleaned there.
 pub(super) fn leaves_at(problem: &Problem, order: &Order) -> Option<Second> {
-    let first = order.places.iter().find(|place| place.starts.is_some())?;
-    Some(first.starts? - problem.first.get(first.job).map_or(0, |change| change.takes))
+    let (first, starts) = order.placed().next()?;
+    Some(starts - problem.change(None, first.job).takes)
 }
 
 /// Whom traces of the pass before hurt, and of whom that cannot be told. The day is that of a pass before the day.
@@ -96,19 +96,17 @@ impl Told<'_> {
     pub(super) fn slots(&mut self, before: Option<&Id>) -> (Vec<Slot>, Option<Second>) {
         let farm = self.day.farm;
         let rig = farm.rigs.get(self.rig_id);
-        let placed: Vec<&Placed> = self.found.places.iter().filter(|place| place.starts.is_some()).collect();
         let lost = self.found.places.iter().filter(|place| place.starts.is_none());
         let mut slots = Vec::new();
-        let mut last: Option<&Trip> = None;
+        let mut last: Option<usize> = None;
         let mut joined = Joined::NONE;
-        for place in placed {
-            let Some((trip, starts)) = self.trips.get(place.job).zip(place.starts) else { continue };
-            let change = match last {
-                Some(last) => self.change(last.id, place.job),
-                None => self.problem.first.get(place.job).copied().unwrap_or_default(),
-            };
-            let travel = travel(farm, rig, last.and_then(|last| last.ends_at), trip.begins_at);
-            let (goes_on, fills_saved) = joined.add(farm, last, trip, rig);
+        for (place, starts) in self.found.placed() {
+            let Some(trip) = self.trips.get(place.job) else { continue };
+            let change = self.problem.change(last, place.job);
+            let (was_first, last_trip) = (last.is_none(), last.and_then(|last| self.trips.get(last)));
+            last = Some(place.job);
+            let travel = travel(farm, rig, last_trip.and_then(|last| last.ends_at), trip.begins_at);
+            let (goes_on, fills_saved) = joined.add(farm, last_trip, trip, rig);
             let mut slot = Slot {
                 clean_out: change.clean_out.then(usual_time),
                 travel: travel.filter(|travel| !travel.is_zero()),
@@ -124,9 +122,8 @@ impl Told<'_> {
                 fills_saved,
                 ..Slot::new(trip.id, self.rig_id)
             };
-            slot.why = self.why(place, &slot, last.is_none() && before.is_none());
+            slot.why = self.why(&place, &slot, was_first && before.is_none());
             slots.push(slot);
-            last = Some(trip);
         }
         for place in lost {
             let Some(trip) = self.trips.get(place.job) else { continue };
@@ -143,11 +140,6 @@ impl Told<'_> {
 
     fn held_at(&self, trip: &Trip) -> Option<u32> {
         self.day.decided.pinned.get(trip.id).copied()
-    }
-
-    fn change(&self, before: &Id, job: usize) -> Change {
-        let row = self.trips.iter().position(|trip| trip.id == before).and_then(|at| self.problem.between.get(at));
-        row.and_then(|row| row.get(job)).copied().unwrap_or_default()
     }
 
     /// Why it stands where it stands.
@@ -330,23 +322,19 @@ impl Told<'_> {
 
     /// Passes that begin with what another leaves, and do not come right after it.
     fn judge_parted(&self, findings: &mut Vec<Finding>) {
-        let mut last: Option<&Trip> = None;
-        for place in self.found.places.iter().filter(|place| place.starts.is_some()) {
-            let Some(trip) = self.trips.get(place.job) else { continue };
-            let change = match last {
-                Some(last) => self.change(last.id, place.job),
-                None => self.problem.first.get(place.job).copied().unwrap_or_default(),
-            };
-            last = Some(trip);
-            let Some(in_tank) = trip.pass.in_tank.as_ref().filter(|_| change.parted) else { continue };
-            let volume = in_tank.volume.show(self.day.farm.units);
+        let mut last = None;
+        for (place, _) in self.found.placed() {
+            let change = self.problem.change(last.replace(place.job), place.job);
+            let Some(trip) = self.trips.get(place.job).filter(|_| change.parted) else { continue };
+            let Some(in_tank) = &trip.pass.in_tank else { continue };
             let name = &trip.pass.name;
             let text = match self.day.farm.passes.get(&in_tank.from).filter(|_| in_tank.from != *trip.id) {
                 Some(giver) => {
                     format!("{name} begins with spray of {}, but does not come right after it", giver.name)
                 }
                 None => format!(
-                    "{name} begins with {volume} that are in the tank already, and another pass comes before it"
+                    "{name} begins with {} that are in the tank already, and another pass comes before it",
+                    in_tank.volume.show(self.day.farm.units)
                 ),
             };
             findings.push(Finding::check(Subject::Pass(trip.id.clone()), text, Basis::Arithmetic).hint(

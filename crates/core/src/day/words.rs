@@ -28,51 +28,71 @@ pub(super) fn duration(seconds: Second) -> Duration {
     Duration::from_seconds(seconds as f64)
 }
 
+/// The first part in which an order costs more than another, and by how much.
+enum More {
+    LeftOut(u32),
+    Parted(u32),
+    Doubtful(u32),
+    Hurts(u32),
+    CleanOuts(u32),
+    Changes(Second),
+}
+
+impl More {
+    fn of(cheaper: Cost, dearer: Cost) -> Option<Self> {
+        let part = |of: fn(&Cost) -> u32| of(&dearer).checked_sub(of(&cheaper)).filter(|more| *more > 0);
+        let changes = Some(dearer.changes - cheaper.changes).filter(|more| *more > 0);
+        part(|cost| cost.left_out)
+            .map(Self::LeftOut)
+            .or_else(|| part(|cost| cost.parted).map(Self::Parted))
+            .or_else(|| part(|cost| cost.doubtful).map(Self::Doubtful))
+            .or_else(|| part(|cost| cost.hurts).map(Self::Hurts))
+            .or_else(|| part(|cost| cost.clean_outs).map(Self::CleanOuts))
+            .or_else(|| changes.map(Self::Changes))
+    }
+}
+
+/// "s" for several.
+const fn several(number: u32) -> &'static str {
+    if number == 1 { "" } else { "s" }
+}
+
+/// Whose spray: of one pass or of several.
+const fn whose(number: u32) -> &'static str {
+    if number == 1 { "its" } else { "their" }
+}
+
 /// What the cheaper of two orders has over the other: "one clean-out fewer". The first that differs decides; `None` where none does.
 pub(super) fn gain(cheaper: Cost, other: Cost, units: Units) -> Option<String> {
-    let part = |of: fn(&Cost) -> u32| of(&other).checked_sub(of(&cheaper)).filter(|more| *more > 0);
-    Some(if let Some(more) = part(|cost| cost.left_out) {
-        format!("{} more find{} a place", passes(more), if more == 1 { "s" } else { "" })
-    } else if let Some(more) = part(|cost| cost.parted) {
-        format!("{} more right after what leaves {} spray", passes(more), if more == 1 { "its" } else { "their" })
-    } else if let Some(more) = part(|cost| cost.doubtful) {
-        format!("{} fewer in doubtful hours", passes(more))
-    } else if let Some(more) = part(|cost| cost.hurts) {
-        format!("{} fewer after a mix that hurts the crop", passes(more))
-    } else if let Some(more) = part(|cost| cost.clean_outs) {
-        format!("{} clean-out{} fewer", count(more), if more == 1 { "" } else { "s" })
-    } else if other.changes > cheaper.changes {
-        format!("{} less for cleaning and road", time(other.changes - cheaper.changes, units))
-    } else if other.ends > cheaper.ends {
-        format!("home {} sooner", time(other.ends - cheaper.ends, units))
-    } else {
-        return None;
+    Some(match More::of(cheaper, other) {
+        Some(More::LeftOut(more)) => {
+            format!("{} more find{} a place", passes(more), if more == 1 { "s" } else { "" })
+        }
+        Some(More::Parted(more)) => format!("{} more right after what leaves {} spray", passes(more), whose(more)),
+        Some(More::Doubtful(more)) => format!("{} fewer in doubtful hours", passes(more)),
+        Some(More::Hurts(more)) => format!("{} fewer after a mix that hurts the crop", passes(more)),
+        Some(More::CleanOuts(more)) => format!("{} clean-out{} fewer", count(more), several(more)),
+        Some(More::Changes(more)) => format!("{} less for cleaning and road", time(more, units)),
+        None if other.ends > cheaper.ends => format!("home {} sooner", time(other.ends - cheaper.ends, units)),
+        None => return None,
     })
 }
 
 /// What the dearer of two orders costs more than the best: "one clean-out more, home 35 min later than in the best order".
 pub(super) fn loss(best: Cost, dearer: Cost, units: Units) -> Option<String> {
-    let part = |of: fn(&Cost) -> u32| of(&dearer).checked_sub(of(&best)).filter(|more| *more > 0);
-    let first = if let Some(more) = part(|cost| cost.left_out) {
-        Some(format!("{} more without a place", passes(more)))
-    } else if let Some(more) = part(|cost| cost.parted) {
-        let its = if more == 1 { "its" } else { "their" };
-        Some(format!(
-            "{} more that do{} not come right after what leaves {its} spray",
+    let first = More::of(best, dearer).map(|more| match more {
+        More::LeftOut(more) => format!("{} more without a place", passes(more)),
+        More::Parted(more) => format!(
+            "{} more that do{} not come right after what leaves {} spray",
             passes(more),
-            if more == 1 { "es" } else { "" }
-        ))
-    } else if let Some(more) = part(|cost| cost.doubtful) {
-        Some(format!("{} more in doubtful hours", passes(more)))
-    } else if let Some(more) = part(|cost| cost.hurts) {
-        Some(format!("{} more after a mix that hurts the crop", passes(more)))
-    } else if let Some(more) = part(|cost| cost.clean_outs) {
-        Some(format!("{} clean-out{} more", count(more), if more == 1 { "" } else { "s" }))
-    } else if dearer.changes > best.changes {
-        Some(format!("{} more for cleaning and road", time(dearer.changes - best.changes, units)))
-    } else {
-        None
-    };
+            if more == 1 { "es" } else { "" },
+            whose(more)
+        ),
+        More::Doubtful(more) => format!("{} more in doubtful hours", passes(more)),
+        More::Hurts(more) => format!("{} more after a mix that hurts the crop", passes(more)),
+        More::CleanOuts(more) => format!("{} clean-out{} more", count(more), several(more)),
+        More::Changes(more) => format!("{} more for cleaning and road", time(more, units)),
+    });
     // Where fewer passes are sprayed, being home sooner is no merit, and later says nothing.
     let home = (dearer.left_out == best.left_out && dearer.ends > best.ends)
         .then(|| format!("home {} later", time(dearer.ends - best.ends, units)));

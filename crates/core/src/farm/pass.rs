@@ -151,6 +151,31 @@ impl Pass {
         self.speed.as_ref().or_else(|| farm.rigs.get(&self.rig)?.speed.as_ref())
     }
 
+    /// Its spray volume over ground; `None` where that is not typed or nothing.
+    pub fn carrier_rate(&self) -> Option<CarrierRate> {
+        self.carrier.as_ref().map(AsTyped::value).filter(|carrier| !carrier.is_zero())
+    }
+
+    /// How far the tank of a rig is filled for it.
+    pub fn filled_to(&self, rig: &super::Rig) -> Volume {
+        self.fill_to.as_ref().map_or(rig.tank.value(), AsTyped::value)
+    }
+
+    /// The spray that it begins with; `None` where the tank is empty.
+    pub fn begins_with(&self) -> Option<&InTank> {
+        self.in_tank.as_ref().filter(|in_tank| !in_tank.volume.is_zero())
+    }
+
+    /// How much spray is in the tank before it.
+    pub fn carried(&self) -> Volume {
+        self.in_tank.as_ref().map_or(Volume::ZERO, |in_tank| in_tank.volume.value())
+    }
+
+    /// How much is mixed beyond what its ground takes.
+    pub fn beyond(&self) -> Volume {
+        self.extra.as_ref().map_or(Volume::ZERO, AsTyped::value)
+    }
+
     /// Its pressure: its own, else the usual one of its rig.
     pub fn pressure_in<'a>(&'a self, farm: &'a Farm) -> Option<&'a AsTyped<Pressure>> {
         self.pressure.as_ref().or_else(|| farm.rigs.get(&self.rig)?.pressure.as_ref())

@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::formulation::Formulation;
 use super::label::Statement;
-use crate::quantity::{ActiveBasis, Amount, AsTyped, Concentration, Density, Price};
+use crate::quantity::{ActiveBasis, Amount, AsTyped, Concentration, Density, Mass, Price, Volume};
 
 /// A product as its label describes it.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -92,6 +92,11 @@ impl Product {
     /// Its class, where it is something that helps a spray and not a pesticide.
     pub fn adjuvant_class(&self) -> Option<AdjuvantClass> {
         self.class.filter(|_| !self.kind.is_pesticide())
+    }
+
+    /// Nothing of it: no volume of a liquid, no mass of a dry product.
+    pub fn nothing(&self) -> Amount {
+        if self.is_liquid() { Amount::Volume(Volume::ZERO) } else { Amount::Mass(Mass::ZERO) }
     }
 
     /// Whether it is measured by volume.

@@ -2,7 +2,7 @@
 //! field is changed afterwards.
 
 use indexmap::IndexMap;
-use jiff::civil::{Date, Time};
+use jiff::civil::{Date, DateTime, Time};
 use serde::{Deserialize, Serialize};
 
 use super::{Droplets, Id};
@@ -168,6 +168,13 @@ impl Record {
             certificate: String::new(),
             note: String::new(),
         }
+    }
+
+    /// When it ended, where that is typed; one that ends before it begins ended on the next day.
+    pub fn ended(&self) -> Option<DateTime> {
+        let end = self.end?;
+        let past_midnight = self.start.is_some_and(|start| end < start);
+        Some(if past_midnight { self.date.tomorrow().ok()? } else { self.date }.to_datetime(end))
     }
 
     /// The ground covered in all.

@@ -27,8 +27,7 @@ impl<'a> Situation<'a> {
             .filter(|line| line.product != *id)
             .filter_map(|line| farm.products.get(&line.product))
             .collect();
-        let carrier = pass.carrier.as_ref().map(AsTyped::value).filter(|carrier| !carrier.is_zero());
-        Self { pass, product, partners, carrier }
+        Self { pass, product, partners, carrier: pass.carrier_rate() }
     }
 }
 

@@ -44,8 +44,7 @@ pub(crate) fn build(
     if !carry::judge_tank(farm, pass_id, pass, fill, findings) {
         return nothing;
     }
-    let carried = pass.in_tank.as_ref().map_or(Volume::ZERO, |in_tank| in_tank.volume.value());
-    let extra = pass.extra.as_ref().map_or(Volume::ZERO, AsTyped::value);
+    let (carried, extra) = (pass.carried(), pass.beyond());
     let takes = asked.spray + extra;
     if let Some(in_tank) = &pass.in_tank
         && !takes.exceeds(carried)

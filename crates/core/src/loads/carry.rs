@@ -8,14 +8,14 @@ use crate::label;
 use crate::loads::{Load, apart};
 use crate::mix::line::over_ground;
 use crate::plan::{Plan, plan_as};
-use crate::quantity::{AsTyped, CarrierRate, Quantity, Volume};
+use crate::quantity::{CarrierRate, Quantity, Volume};
 
 /// Strengths that lie this close are the same: nobody measures a thousandth.
 const SAME: f64 = 1e-3;
 
 /// What is in the tank before the first load, judged. `false` where the pass cannot be loaded upon it.
 pub(crate) fn judge_tank(farm: &Farm, pass_id: &Id, pass: &Pass, fill: Volume, findings: &mut Vec<Finding>) -> bool {
-    let Some(in_tank) = pass.in_tank.as_ref().filter(|in_tank| !in_tank.volume.is_zero()) else { return true };
+    let Some(in_tank) = pass.begins_with() else { return true };
     let about = || Subject::Pass(pass_id.clone());
     let volume = in_tank.volume.show(farm.units);
     if in_tank.volume.exceeds(fill) {
@@ -80,15 +80,12 @@ fn judge_source(
         in_tank.from.clear();
     }
     let plan = plan_as(farm, id, &alone);
-    let ground = |plan: &Plan, last: bool| {
-        let mut with_ground = plan.fields.iter().filter(|field| !field.area.is_zero()).map(|field| field.field.clone());
-        if last { with_ground.next_back() } else { with_ground.next() }
-    };
+    let last = plan.fields.iter().rfind(|field| !field.area.is_zero()).map(|field| &field.field);
     let first =
         pass.fields.iter().find(|id| farm.fields.get(*id).is_some_and(|field| !pass.covers(id, field).is_zero()));
-    if let (Some(before), Some(after)) = (ground(&plan, true), first)
-        && before != *after
-        && let (Some(one), Some(next)) = (farm.fields.get_key_value(&before), farm.fields.get_key_value(after))
+    if let (Some(before), Some(after)) = (last, first)
+        && before != after
+        && let (Some(one), Some(next)) = (farm.fields.get_key_value(before), farm.fields.get_key_value(after))
         && let Some(reason) = apart::between(farm, pass, one, next).first()
     {
         check(
@@ -127,7 +124,7 @@ fn judge_source(
 
 /// What a pass leaves in the tank by its plan; `None` where that has no loads for another reason than that all is mixed.
 fn left_of(pass: &Pass, plan: &Plan) -> Option<Volume> {
-    let carried = pass.in_tank.as_ref().map_or(Volume::ZERO, |in_tank| in_tank.volume.value());
+    let carried = pass.carried();
     let all_mixed = || Some(carried - plan.spray_volume).filter(|left| *left >= Volume::ZERO && carried.exceeds(*left));
     plan.loads.last().map(|load| load.left).or_else(all_mixed)
 }
@@ -135,7 +132,7 @@ fn left_of(pass: &Pass, plan: &Plan) -> Option<Volume> {
 /// What passes go on with of the spray that a pass leaves, and which they are.
 fn takers<'a>(farm: &'a Farm, from: &str) -> (Volume, Vec<(&'a Id, &'a str)>) {
     let all = farm.passes.iter().filter(|(id, _)| *id != from).filter_map(|(id, pass)| {
-        let in_tank = pass.in_tank.as_ref().filter(|in_tank| in_tank.from == from && !in_tank.volume.is_zero())?;
+        let in_tank = pass.begins_with().filter(|in_tank| in_tank.from == from)?;
         Some((in_tank.volume.value(), (id, pass.name.as_str())))
     });
     let (volumes, takers): (Vec<Volume>, _) = all.unzip();
@@ -162,8 +159,7 @@ fn another_mix(farm: &Farm, pass: &Pass, other: &Pass) -> Option<String> {
         let water = farm.waters.get(&other.water).map_or("another water", |water| water.name.as_str());
         return Some(format!("its water is {water}"));
     }
-    let volume = |pass: &Pass| pass.carrier.as_ref().map(AsTyped::value).filter(|rate| !rate.is_zero());
-    let Some((here, there)) = volume(pass).zip(volume(other)) else {
+    let Some((here, there)) = pass.carrier_rate().zip(other.carrier_rate()) else {
         return Some("the spray volume over ground is not typed, so that its strength is not known".to_owned());
     };
     if let Some(missing) = pass.mix.iter().find(|line| other.mix.iter().all(|typed| typed.product != line.product)) {
@@ -230,7 +226,7 @@ pub(crate) fn judge_left(
         });
         return;
     }
-    let beyond = pass.extra.as_ref().map_or(Volume::ZERO, AsTyped::value);
+    let beyond = pass.beyond();
     if beyond.exceeds(load.left * (1.0 + 1e-6)) {
         let left = if nothing { "nothing".to_owned() } else { left };
         let text =

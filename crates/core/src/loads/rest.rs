@@ -9,6 +9,7 @@
 use indexmap::IndexMap;
 
 use super::carry::same_spray;
+use super::split::fewest_fills;
 use crate::farm::{Farm, Id, InTank, Line, Pass};
 use crate::plan::Plan;
 use crate::quantity::{Area, AsTyped, CarrierRate, Quantity, Units, Volume};
@@ -48,15 +49,18 @@ pub struct Changed {
 /// The ground that is still to be sprayed after some loads, by field in the order sprayed: what the loads to come cover, and
 /// what the spray still in the tank would have covered.
 pub fn ground_left(plan: &Plan, after: u32, in_tank: Volume) -> Vec<(Id, Area)> {
-    let done = done(plan, after, in_tank);
-    plan.fields
-        .iter()
-        .map(|field| {
-            let covered = done.iter().find(|(id, _)| *id == field.field).map_or(Area::ZERO, |(_, area)| *area);
-            (field.field.clone(), less(field.covered, covered))
-        })
-        .filter(|(_, left)| !left.is_zero())
-        .collect()
+    beside(plan, &done(plan, after, in_tank))
+}
+
+/// The ground beside what is done, by field in the order sprayed.
+fn beside(plan: &Plan, done: &[(Id, Area)]) -> Vec<(Id, Area)> {
+    let left = plan.fields.iter().map(|field| (field.field.clone(), less(field.covered, area_of(done, &field.field))));
+    left.filter(|(_, left)| !left.is_zero()).collect()
+}
+
+/// The ground of a field among those of several.
+fn area_of(all: &[(Id, Area)], field: &Id) -> Area {
+    all.iter().find(|(id, _)| id == field).map_or(Area::ZERO, |(_, area)| *area)
 }
 
 /// The ground covered by the loads filled so far, by field in the order sprayed.
@@ -110,8 +114,8 @@ pub fn rest(farm: &Farm, plan: &Plan, change: &Change) -> Result<Changed, String
     let done = done(plan, change.after, tank);
     let mut said = Vec::new();
     let mut farm = farm.clone();
-    let left = left(&mut farm, plan, change, tank, &done, &mut said)?;
-    let (first, second) = (first(pass, plan, &done, change.after, tank, farm.units), left);
+    let second = left(&mut farm, plan, change, &done, &mut said)?;
+    let first = first(pass, plan, &done, change.after, tank, farm.units);
     if second.is_empty() {
         if tank.exceeds(Volume::ZERO) {
             let ground = tank.ground(carrier).map_or_else(String::new, |ground| {
@@ -173,20 +177,17 @@ fn left(
     farm: &mut Farm,
     plan: &Plan,
     change: &Change,
-    tank: Volume,
     done: &[(Id, Area)],
     said: &mut Vec<String>,
 ) -> Result<Vec<(Id, Area)>, String> {
     let units = farm.units;
-    let mut left = ground_left(plan, change.after, tank);
+    let mut left = beside(plan, done);
     let ids = change.ground.keys().chain(change.more.keys().filter(|id| !change.ground.contains_key(*id)));
     for id in ids {
         if !plan.fields.iter().any(|field| field.field == *id) {
             return Err(format!("Field \"{id}\" is not in the pass"));
         }
-        let known =
-            |all: &[(Id, Area)]| all.iter().find(|(known, _)| known == id).map_or(Area::ZERO, |(_, area)| *area);
-        let (sprayed, planned) = (known(done), known(&left));
+        let (sprayed, planned) = (area_of(done, id), area_of(&left, id));
         let more = change.more.get(id).map_or(Area::ZERO, AsTyped::value);
         let there = change.ground.get(id).map_or(planned, AsTyped::value) + more;
         match left.iter_mut().find(|(known, _)| known == id) {
@@ -281,8 +282,7 @@ pub fn carry_over(farm: &Farm, first: &Plan, second: &Plan) -> Result<Farm, Stri
     if !other.sizes.is_empty() {
         return Err("Loads of the second pass are decided by hand".to_owned());
     }
-    let holds = |pass: &Pass| pass.fill_to.as_ref().map_or(rig.tank.value(), AsTyped::value);
-    let (full, other_full) = (holds(one), holds(other));
+    let (full, other_full) = (one.filled_to(rig), other.filled_to(rig));
     if first.loads.is_empty() {
         return Err("The first pass has no loads yet".to_owned());
     }
@@ -294,11 +294,11 @@ pub fn carry_over(farm: &Farm, first: &Plan, second: &Plan) -> Result<Farm, Stri
         .filter(|(from, count)| from + count == first.loads.len())
         .map_or(last, |(from, _)| from);
     let filled: Volume = first.loads.iter().skip(from).map(|load| load.volume).sum();
-    let fills = |spray: Volume, full: Volume| (spray.ratio(full).unwrap_or_default() - 1e-9).ceil();
     // What the first leaves as it is typed is in the tank too when the second begins.
-    let leaves = one.extra.as_ref().map_or(Volume::ZERO, AsTyped::value);
+    let leaves = one.beyond();
     let ground = filled - leaves;
-    let room = full * fills(ground, full) - ground;
+    let fills = |spray, full| fewest_fills(spray, full).unwrap_or_default();
+    let room = full * f64::from(fills(ground, full)) - ground;
     let takes = second.spray_volume;
     let goes_on = room.min(takes).min(other_full);
     let more = goes_on - leaves;

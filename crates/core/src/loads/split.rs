@@ -1,10 +1,21 @@
-//! Lays loads over fields.
+//! How many loads a spray takes, and how they lie over fields.
 
 use crate::farm::Id;
-use crate::quantity::Area;
+use crate::quantity::{Area, Volume};
 
 /// More loads than anyone fills in a day: a slip in the tank's size.
 pub const MOST_LOADS: f64 = 500.0;
+
+/// The fewest fillings that hold a spray; `None` for a tank of nothing.
+pub(crate) fn fewest_fills(spray: Volume, full: Volume) -> Option<u32> {
+    spray.ratio(full).map(whole_up)
+}
+
+/// The next whole number, where what lies above one by a part in 10⁹ is arithmetic.
+#[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)] // A float that is too large becomes the largest number.
+pub(crate) fn whole_up(ratio: f64) -> u32 {
+    (ratio - 1e-9).ceil().max(0.0) as u32
+}
 
 /// Lays loads over fields one after another: which ground each load covers.
 pub fn over_fields(loads: &[Area], fields: &[(Id, Area)]) -> Vec<Vec<(Id, Area)>> {

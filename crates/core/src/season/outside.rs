@@ -189,11 +189,9 @@ fn as_fields(farm: &Farm, record: &Record) -> Vec<Field> {
     record.fields.iter().map(then).collect()
 }
 
-/// When a record began and ended; one that ends before it begins ended on the next day.
+/// When a record began and ended.
 fn times(record: &Record) -> Option<(DateTime, DateTime)> {
-    let (start, end) = (record.start?, record.end?);
-    let day = if end < start { record.date.tomorrow().ok()? } else { record.date };
-    Some((record.date.to_datetime(start), day.to_datetime(end)))
+    Some((record.date.to_datetime(record.start?), record.ended()?))
 }
 
 /// Whether a record surely lies outside times by the sun.

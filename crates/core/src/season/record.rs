@@ -67,9 +67,7 @@ fn measured(plan: &Plan, line: &PlannedLine) -> Amount {
 
 /// A field as it is now, all of it that is sprayed.
 pub fn whole_field(field: &Field, units: Units) -> RecordField {
-    let unsprayed = field.unsprayed.as_ref().map_or(Area::ZERO, AsTyped::value);
-    let area = Area::ZERO.max(field.area.value() - unsprayed);
-    record_field(field, field_area(field, area, units))
+    record_field(field, field_area(field, field.sprayable(), units))
 }
 
 fn record_field(field: &Field, area: AsTyped<Area>) -> RecordField {
@@ -94,7 +92,7 @@ pub fn record_line(id: &Id, product: &Product, amount: Amount, units: Units) -> 
 
 /// Nothing of a product, by volume or by mass as it is measured.
 pub fn none_of(product: &Product, units: Units) -> AsTyped<Amount> {
-    amount_text(if product.is_liquid() { Amount::Volume(Volume::ZERO) } else { Amount::Mass(Mass::ZERO) }, units)
+    amount_text(product.nothing(), units)
 }
 
 /// The actives in an amount of a product; those whose content does not reach the amount (a density is missing) are left

@@ -11,7 +11,7 @@ use jiff::civil::Date;
 use super::on_hand::OnHand;
 use crate::farm::{CarrierKind, Farm, Fills, Id, Pass, Product};
 use crate::mix::line::over_ground;
-use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Money, Volume};
+use crate::quantity::{Amount, Area, CarrierRate, Money, Volume};
 use crate::rig;
 
 /// What some passes take.
@@ -128,7 +128,7 @@ pub fn needs(farm: &Farm, wanted: impl Fn(Date) -> bool) -> Needs {
     let mut out = Needs::default();
     let mut first = true;
     let mut takes: Vec<(&Id, Vec<Take>, Amount)> =
-        farm.products.iter().map(|(id, product)| (id, Vec::new(), OnHand::nothing(product))).collect();
+        farm.products.iter().map(|(id, product)| (id, Vec::new(), product.nothing())).collect();
     for id in not_recorded(farm) {
         let Some(pass) = farm.passes.get(&id) else { continue };
         let now = wanted(pass.date);
@@ -167,7 +167,7 @@ pub fn needs(farm: &Farm, wanted: impl Fn(Date) -> bool) -> Needs {
 }
 
 fn against(id: &Id, product: &Product, by_pass: Vec<Take>, before: Amount) -> Need {
-    let amount = by_pass.iter().fold(OnHand::nothing(product), |sum, take| sum.plus(take.amount).unwrap_or(sum));
+    let amount = by_pass.iter().fold(product.nothing(), |sum, take| sum.plus(take.amount).unwrap_or(sum));
     let on_hand = OnHand::of(product);
     let left = on_hand.amount.and_then(|held| held.minus(before)?.minus(amount));
     let short = on_hand.amount.and_then(|held| lacks(amount, remains(held, before)));
@@ -235,7 +235,7 @@ struct Mixed {
 impl Mixed {
     /// Of a pass; and what of it cannot be reckoned.
     fn of(farm: &Farm, pass: &Pass) -> (Self, Vec<String>) {
-        let Some(carrier) = carrier_of(pass) else {
+        let Some(carrier) = pass.carrier_rate() else {
             let nothing = Self { products: Vec::new(), carrier: Volume::ZERO };
             return (nothing, vec!["its spray volume over ground is not typed".to_owned()]);
         };
@@ -276,16 +276,12 @@ pub(super) fn taken<'a>(farm: &Farm, pass: &Pass, products: &[(&'a str, &Product
     let mut out = Vec::new();
     for (id, product) in products {
         let Some(line) = pass.mix.iter().find(|line| line.product == *id) else { continue };
-        let Some(carrier) = carrier_of(pass) else { break };
+        let Some(carrier) = pass.carrier_rate() else { break };
         let Ok(per_area) = over_ground(line, product, carrier) else { continue };
         let ground = *ground.get_or_insert_with(|| mixed_for(pass, treated(farm, pass), carrier));
         out.push((*id, per_area.over(ground)));
     }
     out
-}
-
-fn carrier_of(pass: &Pass) -> Option<CarrierRate> {
-    pass.carrier.as_ref().map(AsTyped::value).filter(|carrier| !carrier.is_zero())
 }
 
 /// The ground that a pass treats: of each field once what it covers, in bands their share of it.
@@ -307,10 +303,9 @@ pub(super) fn mixed_for(pass: &Pass, treated: Area, carrier: CarrierRate) -> Are
     if pass.in_tank.is_none() && pass.extra.is_none() && pass.sizes.is_empty() {
         return treated;
     }
-    let in_tank = pass.in_tank.as_ref().map_or(Volume::ZERO, |spray| spray.volume.value());
-    let extra = pass.extra.as_ref().map_or(Volume::ZERO, AsTyped::value);
+    let in_tank = pass.carried();
     let ground = carrier * treated;
-    let takes = ground + extra;
+    let takes = ground + pass.beyond();
     let mut decided = pass.sizes.iter().scan(Volume::ZERO, |sum, size| {
         *sum = *sum + size.value();
         Some(*sum)

@@ -1,7 +1,7 @@
 //! What is in the shed of a product, by container and lot.
 
 use crate::farm::{Container, Product};
-use crate::quantity::{Amount, AsTyped, Mass, Volume};
+use crate::quantity::{Amount, AsTyped};
 
 /// What is in the shed of a product.
 #[derive(Clone, Debug, PartialEq)]
@@ -44,11 +44,6 @@ impl OnHand {
             .collect();
         Self { amount: typed.then(|| total(product)).flatten(), held, typed }
     }
-
-    /// Nothing of a product: no volume of a liquid, no weight of a dry one.
-    pub(super) fn nothing(product: &Product) -> Amount {
-        if product.is_liquid() { Amount::Volume(Volume::ZERO) } else { Amount::Mass(Mass::ZERO) }
-    }
 }
 
 /// What is on hand in all; `None` where it is not known.
@@ -61,7 +56,7 @@ fn total(product: &Product) -> Option<Amount> {
         .containers
         .iter()
         .filter(|container| holds(container))
-        .try_fold(OnHand::nothing(product), |sum, container| sum.plus(amount(container, product)?))
+        .try_fold(product.nothing(), |sum, container| sum.plus(amount(container, product)?))
 }
 
 fn holds(container: &Container) -> bool {

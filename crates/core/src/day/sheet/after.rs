@@ -69,11 +69,7 @@ fn sprayed_before(farm: &Farm, field: &Id, date: Date, zone: Option<&TimeZone>) 
     let midnight = |day: Date| day.tomorrow().ok().map(|next| next.at(0, 0, 0, 0));
     let recorded = farm.records.values().filter(|record| record.date <= date && record.fields.contains_key(field));
     let recorded = recorded.flat_map(|record| {
-        let finish = match (record.start, record.end) {
-            (Some(start), Some(end)) if end < start => record.date.tomorrow().ok().map(|day| day.to_datetime(end)),
-            (_, Some(end)) => Some(record.date.to_datetime(end)),
-            (_, None) => midnight(record.date),
-        };
+        let finish = if record.end.is_some() { record.ended() } else { midnight(record.date) };
         let lines = record.lines.iter().filter(|line| !line.amount.is_zero());
         lines.map(move |line| (&line.product, record.date, finish))
     });

@@ -5,7 +5,7 @@ use std::cmp::Ordering;
 use crate::farm::{Aim, Farm, Id, Rig};
 use crate::label::{Bound, End};
 use crate::loads::measure;
-use crate::loads::split::MOST_LOADS;
+use crate::loads::split::{MOST_LOADS, whole_up};
 use crate::mix::line::PlannedLine;
 use crate::quantity::{Amount, AmountPerArea, CarrierRate, Units, Volume};
 
@@ -342,10 +342,4 @@ impl Problem {
         let each = |portion: &Portion| portion.to_open(self.of_portion(portion, &loads).0);
         self.portions.iter().map(|portion| (&portion.product, each(portion))).collect()
     }
-}
-
-/// The next whole number, where what lies above one by a part in 10⁹ is arithmetic.
-#[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)] // Between 0 and the most loads.
-fn whole_up(ratio: f64) -> u32 {
-    (ratio - 1e-9).ceil().max(0.0) as u32
 }
