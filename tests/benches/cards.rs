@@ -4,8 +4,8 @@
 use std::hint::black_box;
 
 use criterion::{Criterion, criterion_group, criterion_main};
+use tankard_core::day::plan_day;
 use tankard_core::day::sheet::sheet;
-use tankard_core::day::{Slot, plan_day};
 use tankard_core::farm::CardContent;
 use tankard_core::loads::card::cards;
 use tankard_core::plan::{Plan, plan};
@@ -51,8 +51,8 @@ fn printing(c: &mut Criterion) {
     let mut round = 0;
     group.bench_function(title, |b| {
         b.iter(|| {
-            let slots: Vec<Slot> = plan_day(&busy, day, &of_day).slots().cloned().collect();
-            let mut content = sheet(&busy, day, &of_day, &slots);
+            let planned = plan_day(&busy, day, &of_day);
+            let mut content = sheet(&busy, day, &of_day, &planned.slots().collect::<Vec<_>>());
             let mut behind = behind.clone();
             round += 1;
             content.note = format!("change {round}");

@@ -40,7 +40,7 @@ fn slot(pass: &str, from: (i8, i8), to: (i8, i8, i8)) -> Slot {
 
 fn sheet_of(farm: &Farm, day: Date, slots: &[Slot]) -> SheetContent {
     let plans = plans(farm, day);
-    sheet(farm, day, &plans.iter().collect::<Vec<_>>(), slots)
+    sheet(farm, day, &plans.iter().collect::<Vec<_>>(), &slots.iter().collect::<Vec<_>>())
 }
 
 /// The second pass comes first and the rig is cleaned out between the two.

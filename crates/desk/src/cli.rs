@@ -8,7 +8,7 @@ use clap::{Parser, Subcommand, ValueEnum};
 use jiff::civil::Date;
 use jiff::tz::TimeZoneDatabase;
 use tankard_core::day::sheet::sheet;
-use tankard_core::day::{DayPlan, Slot, plan_day};
+use tankard_core::day::{DayPlan, plan_day};
 use tankard_core::farm::{CardContent, Farm};
 use tankard_core::finding::Level;
 use tankard_core::loads::card::cards;
@@ -253,6 +253,16 @@ fn farm_of(file: &Path) -> Result<Farm, String> {
     store::open(file).map(|(farm, _)| farm).map_err(|error| error.to_string())
 }
 
+fn plans_of_day(farm: &Farm, day: Date) -> Vec<Plan> {
+    let of_day = farm.passes.iter().filter(|(_, pass)| pass.date == day);
+    of_day.filter_map(|(id, _)| plan(farm, id)).collect()
+}
+
+/// The day by the machine's clock, in the zone of the farm.
+fn today(farm: &Farm) -> Date {
+    crate::app::machine_clock(farm.place.as_ref().map_or("", |place| place.zone.trim())).date()
+}
+
 fn plans_of(farm: &Farm, pass: Option<&str>) -> Result<Vec<Plan>, String> {
     match pass {
         Some(id) => {
@@ -290,8 +300,7 @@ fn ask_day(file: &Path, date: Option<Date>, json: bool) -> Result<u8, String> {
     let days: Vec<DayPlan> = dates
         .into_iter()
         .map(|date| {
-            let passes = farm.passes.iter().filter(|(_, pass)| pass.date == date);
-            let plans: Vec<Plan> = passes.filter_map(|(id, _)| plan(&farm, id)).collect();
+            let plans = plans_of_day(&farm, date);
             plan_day(&farm, date, &plans.iter().collect::<Vec<_>>())
         })
         .collect();
@@ -367,17 +376,13 @@ fn sheets_of(contents: &[CardContent]) -> Vec<Sheet<'_>> {
 
 fn ask_evening(file: &Path, date: Option<Date>, out: &Path, with_cards: bool) -> Result<u8, String> {
     let farm = farm_of(file)?;
-    let zone = farm.place.as_ref().map_or("", |place| place.zone.trim());
-    let today = || crate::app::machine_clock(zone).date();
-    let Some(day) = date.or_else(|| next_day(&farm, today())) else {
-        eprintln!("tankard: no pass is planned from {} on; choose the day with --date", today());
+    let Some(day) = date.or_else(|| next_day(&farm, today(&farm))) else {
+        eprintln!("tankard: no pass is planned from {} on; choose the day with --date", today(&farm));
         return Ok(NOTHING);
     };
-    let of_day = farm.passes.iter().filter(|(_, pass)| pass.date == day);
-    let plans: Vec<Plan> = of_day.filter_map(|(id, _)| plan(&farm, id)).collect();
+    let plans = plans_of_day(&farm, day);
     let plans: Vec<&Plan> = plans.iter().collect();
-    let slots: Vec<Slot> = plan_day(&farm, day, &plans).slots().cloned().collect();
-    let sheet = sheet(&farm, day, &plans, &slots);
+    let sheet = sheet(&farm, day, &plans, &plan_day(&farm, day, &plans).slots().collect::<Vec<_>>());
     if sheet.is_empty() {
         eprintln!("tankard: no pass is planned on {day} that is not recorded, so there is no sheet to write");
         return Ok(NOTHING);
@@ -454,8 +459,7 @@ fn ask_forecast(file: &Path, from: &Path, out: &Path) -> Result<u8, String> {
 fn ask_needs(file: &Path, date: Option<Date>, json: bool) -> Result<u8, String> {
     let farm = farm_of(file)?;
     let day = date.unwrap_or_else(|| {
-        let zone = farm.place.as_ref().map_or("", |place| place.zone.trim());
-        let today = crate::app::machine_clock(zone).date();
+        let today = today(&farm);
         next_day(&farm, today).unwrap_or(today)
     });
     let answer =

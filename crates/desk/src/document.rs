@@ -4,6 +4,8 @@ use std::collections::HashMap;
 use std::path::PathBuf;
 use std::sync::Arc;
 
+use jiff::civil::Date;
+use tankard_core::day::{DayPlan, plan_day};
 use tankard_core::farm::{Card, Farm, Id};
 use tankard_core::plan::{Plan, plan};
 use tankard_file::store::{self, Stamp, StoreError};
@@ -26,6 +28,7 @@ pub struct Document {
     history: Vec<(u64, Arc<Farm>)>,
     at: usize,
     plans: HashMap<Id, Arc<Plan>>,
+    days: HashMap<Date, Arc<DayPlan>>,
     plans_revision: u64,
 }
 
@@ -43,6 +46,7 @@ impl Document {
             history: vec![(0, first)],
             at: 0,
             plans: HashMap::new(),
+            days: HashMap::new(),
             plans_revision: 0,
         }
     }
@@ -166,16 +170,42 @@ impl Document {
 
     /// The plan of a pass, reckoned once a revision.
     pub fn plan(&mut self, pass: &str) -> Option<Arc<Plan>> {
-        if self.plans_revision != self.revision {
-            self.plans.clear();
-            self.plans_revision = self.revision;
-        }
+        self.forget_old();
         if let Some(known) = self.plans.get(pass) {
             return Some(Arc::clone(known));
         }
         let made = Arc::new(plan(&self.farm, pass)?);
         self.plans.insert(pass.to_owned(), Arc::clone(&made));
         Some(made)
+    }
+
+    /// The plans of the passes of a day.
+    pub fn plans_of(&mut self, day: Date) -> Vec<Arc<Plan>> {
+        let of_day = self.farm.passes.iter().filter(|(_, pass)| pass.date == day);
+        let ids: Vec<Id> = of_day.map(|(id, _)| id.clone()).collect();
+        ids.iter().filter_map(|id| self.plan(id)).collect()
+    }
+
+    /// The plan of a day, reckoned once a revision.
+    pub fn day(&mut self, day: Date) -> Arc<DayPlan> {
+        self.forget_old();
+        if let Some(known) = self.days.get(&day) {
+            return Arc::clone(known);
+        }
+        let plans = self.plans_of(day);
+        let plans: Vec<&Plan> = plans.iter().map(AsRef::as_ref).collect();
+        let made = Arc::new(plan_day(&self.farm, day, &plans));
+        self.days.insert(day, Arc::clone(&made));
+        made
+    }
+
+    /// Forgets what was reckoned for another revision.
+    fn forget_old(&mut self) {
+        if self.plans_revision != self.revision {
+            self.plans.clear();
+            self.days.clear();
+            self.plans_revision = self.revision;
+        }
     }
 
     /// Saves to where it came from.

@@ -9,9 +9,13 @@ mod common;
 use common::{tank_loads, type_over};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
+use jiff::civil::{Date, date};
 use tankard::app::Desk;
+use tankard::views::tank_loads::cards::{self, Printing};
 use tankard_core::farm::Farm;
+use tankard_core::finding::Subject;
 
+const DATE: Date = date(2031, 6, 12);
 const CORN: &str = "2031-06-12-corn-second-post";
 const BEANS: &str = "2031-06-12-volunteer-corn";
 
@@ -24,6 +28,13 @@ fn day(farm: Farm) -> Harness<'static, Desk> {
 
 fn demo() -> Farm {
     tankard::demo::farm().unwrap()
+}
+
+fn press(harness: &mut Harness<'_, Desk>, name: &str) {
+    harness.get_by_label(name).scroll_to_me();
+    harness.run();
+    harness.get_by_label(name).click();
+    harness.run();
 }
 
 fn pinned(harness: &Harness<'_, Desk>) -> Vec<(String, u32)> {
@@ -110,20 +121,129 @@ fn loads_are_filled_through() {
 
 #[test]
 fn the_sheet_alone_issues_nothing_and_with_cards_it_issues_those_without_a_stop() {
-    use tankard::views::tank_loads::cards::{Printing, save};
     let folder = tempfile::tempdir().unwrap();
-    let date = jiff::civil::date(2031, 6, 12);
     let mut harness = day(demo());
     let desk = harness.state_mut();
     let mut pages = Vec::new();
-    for (name, printing, issued) in [("a.pdf", Printing::Sheet(date), 0), ("b.pdf", Printing::Day(date), 3)] {
+    for (name, printing, issued) in [("a.pdf", Printing::Sheet(DATE), 0), ("b.pdf", Printing::Day(DATE), 3)] {
         let before = desk.document.farm().cards.len();
         desk.tank_loads.printing = Some(printing);
-        save(desk, &folder.path().join(name));
+        cards::save(desk, &folder.path().join(name));
         assert_eq!(desk.document.farm().cards.len() - before, issued, "{name}");
         pages.push(std::fs::read(folder.path().join(name)).unwrap().len());
     }
     assert!(pages[1] > pages[0]);
     // The second pass of the day has a Stop and gets none.
     assert!(desk.document.farm().cards.values().all(|card| card.pass == CORN));
+}
+
+#[test]
+fn a_pass_without_cards_is_said_beside_the_order() {
+    let mut harness = day(demo());
+    harness.get_by_label("Nothing stands against this order.");
+    press(&mut harness, "Settle Volunteer corn in beans");
+    let state = &harness.state().tank_loads;
+    assert_eq!((state.chosen.as_deref(), state.day), (Some(BEANS), None));
+}
+
+#[test]
+fn a_pass_that_finds_no_place_has_no_time() {
+    let mut harness = day(demo());
+    assert!(harness.query_by_label("no place").is_none());
+    type_over(&mut harness, "The rigs leave at", "05:30");
+    type_over(&mut harness, "The rigs are home by", "12:00");
+    harness.get_by_label("no place");
+}
+
+#[test]
+fn passes_that_take_the_same_spray_are_joined_from_the_day() {
+    let mut farm = demo();
+    let mut beans = farm.passes[BEANS].clone();
+    let mut west = beans.clone();
+    // 1,072 gal and 1,372 gal from a tank of 500 gal: 3 and 3 loads, 5 of them joined.
+    for (pass, field) in [(&mut beans, "east-sandhill"), (&mut west, "west-sandhill")] {
+        pass.rig = "small-boom".to_owned();
+        pass.fields = vec![field.to_owned()];
+        pass.mix.truncate(1);
+    }
+    farm.passes.clear();
+    farm.apart = Some(Vec::new());
+    farm.passes.insert("east".to_owned(), beans);
+    farm.passes.insert("west".to_owned(), west);
+    let mut harness = day(farm);
+    press(&mut harness, "Join the loads");
+    let passes = &harness.state().document.farm().passes;
+    assert!(passes.values().any(|pass| pass.in_tank.is_some()));
+    assert!(harness.query_by_label("Join the loads").is_none());
+}
+
+#[test]
+fn the_operator_is_typed_with_the_rig() {
+    let mut harness = tank_loads(demo(), [1366.0, 768.0]);
+    press(&mut harness, "Big boom");
+    type_over(&mut harness, "Operator of the pass", "B. Demo");
+    let farm = harness.state().document.farm();
+    assert_eq!(farm.passes[CORN].operator, "B. Demo");
+}
+
+#[test]
+fn the_keyboard_stays_with_the_pass_that_it_moved() {
+    let mut harness = day(demo());
+    type_over(&mut harness, "The rigs leave at", "05:30");
+    let is_moved = |harness: &Harness<'_, Desk>, place: u32| {
+        let days = &harness.state().document.farm().days;
+        assert_eq!(days["2031-06-12"].pinned.get(CORN), Some(&place));
+        assert_eq!(days["2031-06-12"].pinned.len(), 1);
+    };
+    let block = |harness: &Harness<'_, Desk>| harness.get_by_label_contains("Corn, second post, ").is_focused();
+    harness.get_by_label_contains("Corn, second post, ").focus();
+    harness.run();
+    harness.key_press(egui::Key::ArrowRight);
+    harness.run();
+    is_moved(&harness, 2);
+    assert!(block(&harness));
+    harness.key_press(egui::Key::ArrowLeft);
+    harness.run();
+    is_moved(&harness, 1);
+    assert!(block(&harness));
+    // So it is with the words in its row.
+    harness.get_by_label("Spray Corn, second post later in the day").focus();
+    harness.run();
+    harness.key_press(egui::Key::Enter);
+    harness.run();
+    is_moved(&harness, 2);
+    assert!(!harness.get_by_label("Spray Corn, second post earlier in the day").is_focused());
+}
+
+#[test]
+fn the_sheet_is_saved_under_its_own_name_with_the_cards_or_without() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("sheet.pdf");
+    let mut harness = day(demo());
+    for (printing, said) in [
+        (Printing::Sheet(DATE), "The evening sheet written to"),
+        (Printing::Day(DATE), "The evening sheet with 3 cards written to"),
+    ] {
+        harness.state_mut().tank_loads.printing = Some(printing);
+        cards::save(harness.state_mut(), &path);
+        harness.run();
+        harness.get_by_label_contains(said);
+        assert!(std::fs::read(&path).unwrap().starts_with(b"%PDF"));
+    }
+    harness.state_mut().tank_loads.printing = Some(Printing::Sheet(DATE));
+    cards::save(harness.state_mut(), &folder.path().join("none").join("sheet.pdf"));
+    harness.run();
+    harness.get_by_label_contains("The evening sheet was not written");
+}
+
+/// The pass that is chosen already is led to as any other is.
+#[test]
+fn what_leads_to_a_pass_leads_out_of_the_day() {
+    let mut harness = day(demo());
+    let chosen = harness.state().tank_loads.chosen.clone().unwrap();
+    harness.state_mut().lead_to(&Subject::Pass(chosen.clone()));
+    harness.run();
+    let state = &harness.state().tank_loads;
+    assert_eq!((state.chosen.as_ref(), state.day), (Some(&chosen), None));
+    assert!(harness.query_by_label("Name of the pass").is_some());
 }

@@ -10,8 +10,8 @@ use typst::layout::{Frame, FrameItem, Point, Transform};
 
 use super::*;
 
-/// Points of the margin on every side, as the template has it.
-const MARGIN: f64 = 30.0;
+/// Points of the margin on every side, as all templates have it.
+pub(crate) const MARGIN: f64 = 30.0;
 
 // ---------------------------------------------------------------------------------------------- cards
 
@@ -372,6 +372,28 @@ fn the_same_card_gives_the_same_bytes() {
     assert!(!String::from_utf8_lossy(&first).contains("CreationDate"));
 }
 
+/// Nothing reaches into the margin of a page, and nothing lies on another.
+pub(crate) fn assert_is_clear(name: &str, runs: &[Run], paper: Paper) {
+    // Letter is 8.5 by 11 inches (ANSI/ASME Y14.1), A4 210 by 297 mm (ISO 216); a point is 1/72 inch.
+    let (width, height) = if paper == Paper::A4 { (595.3, 841.9) } else { (612.0, 792.0) };
+    for run in runs {
+        let inside = run.left > MARGIN - 1.0
+            && run.right < width - MARGIN + 1.0
+            && run.top > MARGIN - 1.0
+            && run.bottom < height - MARGIN + 1.0;
+        assert!(inside, "{name}: cut off: {run:?}");
+    }
+    for (index, a) in runs.iter().enumerate() {
+        for b in &runs[index + 1..] {
+            let apart = a.right <= b.left + 0.3
+                || b.right <= a.left + 0.3
+                || a.bottom <= b.top + 0.3
+                || b.bottom <= a.top + 0.3;
+            assert!(apart, "{name}: {a:?} lies on {b:?}");
+        }
+    }
+}
+
 #[test]
 fn nothing_overlaps_and_nothing_is_cut_off() {
     for paper in [Paper::Letter, Paper::A4] {
@@ -383,29 +405,12 @@ fn nothing_overlaps_and_nothing_is_cut_off() {
             ("crowded", crowded(paper)),
             ("twenty", twenty_steps(paper)),
         ] {
-            let (width, height) = if paper == Paper::A4 { (595.3, 841.9) } else { (612.0, 792.0) };
             let mut sheet = if name == "minimal" { draft(&card) } else { sheet(&card) };
             if name == "crowded" {
                 sheet.reprint = Some("reprinted 12 June 2031, 05:02".into());
             }
             keep(&format!("{name}-{paper:?}"), std::slice::from_ref(&sheet));
-            let runs = page(&sheet);
-            for run in &runs {
-                let inside = run.left > MARGIN - 1.0
-                    && run.right < width - MARGIN + 1.0
-                    && run.top > MARGIN - 1.0
-                    && run.bottom < height - MARGIN + 1.0;
-                assert!(inside, "{name} {paper:?}: cut off: {run:?}");
-            }
-            for (index, a) in runs.iter().enumerate() {
-                for b in &runs[index + 1..] {
-                    let apart = a.right <= b.left + 0.3
-                        || b.right <= a.left + 0.3
-                        || a.bottom <= b.top + 0.3
-                        || b.bottom <= a.top + 0.3;
-                    assert!(apart, "{name} {paper:?}: {a:?} lies on {b:?}");
-                }
-            }
+            assert_is_clear(&format!("{name} {paper:?}"), &page(&sheet), paper);
         }
     }
 }

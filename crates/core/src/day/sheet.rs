@@ -184,7 +184,7 @@ impl OfDay<'_> {
 }
 
 /// The sheet of a day: its passes that are not recorded, in the order of their slots; a pass without a slot comes last.
-pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[Slot]) -> SheetContent {
+pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[&Slot]) -> SheetContent {
     let passes = passes_of(farm, date, plans, slots);
     let counted: Vec<&OfDay> = passes.iter().filter(|pass| pass.has_cards()).collect();
     let decided = farm.days.get(&date.to_string());
@@ -245,7 +245,7 @@ pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[Slot]) -> SheetC
     }
 }
 
-fn passes_of<'a>(farm: &'a Farm, date: Date, plans: &[&'a Plan], slots: &'a [Slot]) -> Vec<OfDay<'a>> {
+fn passes_of<'a>(farm: &'a Farm, date: Date, plans: &[&'a Plan], slots: &[&'a Slot]) -> Vec<OfDay<'a>> {
     let place = |id: &Id| slots.iter().position(|slot| slot.pass == *id);
     let mut passes: Vec<OfDay> = farm
         .passes
@@ -257,7 +257,7 @@ fn passes_of<'a>(farm: &'a Farm, date: Date, plans: &[&'a Plan], slots: &'a [Slo
                 id,
                 pass,
                 plan: plans.iter().find(|plan| plan.pass == *id)?,
-                slot: slots.iter().find(|slot| slot.pass == *id),
+                slot: slots.iter().copied().find(|slot| slot.pass == *id),
                 products: pass.mix.iter().filter_map(|line| farm.products.get_key_value(&line.product)).collect(),
             })
         })

@@ -8,10 +8,7 @@ use tankard_core::mix::jar::sheet::{JarSheet, signs};
 
 use super::{compile, pdf};
 use crate::PaperError;
-use crate::tests::{Run, ink, runs};
-
-/// Points of the margin on every side, as the template has it.
-const MARGIN: f64 = 30.0;
+use crate::tests::{MARGIN, Run, assert_is_clear, ink, runs};
 
 fn step(number: u32, what: &str, hint: &str, amount: &str, detail: &str) -> CardStep {
     let number = (number > 0).then_some(number);
@@ -123,25 +120,7 @@ fn ten_products_stand_on_one_page_and_nothing_is_cut_off_or_lies_on_another() {
     for paper in [Paper::Letter, Paper::A4] {
         for (name, sheet) in [("jar-full", full(paper)), ("jar-small", small(paper))] {
             keep(&format!("{name}-{paper:?}"), &sheet);
-            // Letter is 8.5 by 11 inches (ANSI/ASME Y14.1), A4 210 by 297 mm (ISO 216); a point is 1/72 inch.
-            let (width, height) = if paper == Paper::A4 { (595.3, 841.9) } else { (612.0, 792.0) };
-            let runs = page(&sheet);
-            for run in &runs {
-                let inside = run.left > MARGIN - 1.0
-                    && run.right < width - MARGIN + 1.0
-                    && run.top > MARGIN - 1.0
-                    && run.bottom < height - MARGIN + 1.0;
-                assert!(inside, "{name} {paper:?}: cut off: {run:?}");
-            }
-            for (index, a) in runs.iter().enumerate() {
-                for b in &runs[index + 1..] {
-                    let apart = a.right <= b.left + 0.3
-                        || b.right <= a.left + 0.3
-                        || a.bottom <= b.top + 0.3
-                        || b.bottom <= a.top + 0.3;
-                    assert!(apart, "{name} {paper:?}: {a:?} lies on {b:?}");
-                }
-            }
+            assert_is_clear(&format!("{name} {paper:?}"), &page(&sheet), paper);
         }
     }
 }

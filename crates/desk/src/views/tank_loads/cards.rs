@@ -309,11 +309,7 @@ fn write<T>(desk: &mut Desk, put: impl FnOnce(&[u8]) -> Result<T, String>) -> Re
         Some(Printing::Issue(id)) => {
             let new = numbered(desk, &id, 0)?;
             let place = put(&pdf(new.iter().map(|(number, card)| (number, card)), None)?)?;
-            let count = new.len();
-            desk.document.issue(new);
-            // The paper is out, so the numbers must not be lost even where the machine stops now.
-            desk.keep();
-            Ok((counted(count), place))
+            Ok((issue(desk, new), place))
         }
         Some(Printing::Sheet(date)) => {
             let place = put(&super::evening::pdf(desk, date, &[])?)?;
@@ -326,10 +322,7 @@ fn write<T>(desk: &mut Desk, put: impl FnOnce(&[u8]) -> Result<T, String>) -> Re
             }
             let sheets: Vec<Sheet<'_>> = new.iter().map(|(number, card)| on_paper(number, card, None)).collect();
             let place = put(&super::evening::pdf(desk, date, &sheets)?)?;
-            let count = new.len();
-            desk.document.issue(new);
-            desk.keep();
-            Ok((format!("The evening sheet with {}", counted(count)), place))
+            Ok((format!("The evening sheet with {}", issue(desk, new)), place))
         }
         Some(Printing::Reprint(numbers)) => {
             let now = desk.now();
@@ -348,6 +341,15 @@ fn write<T>(desk: &mut Desk, put: impl FnOnce(&[u8]) -> Result<T, String>) -> Re
         }
         None => Err("it is no longer known which cards were meant; choose them again".to_owned()),
     }
+}
+
+/// Issues cards that are written, and says how many.
+fn issue(desk: &mut Desk, new: Vec<(Id, Card)>) -> String {
+    let count = new.len();
+    desk.document.issue(new);
+    // The paper is out, so the numbers must not be lost even where the machine stops now.
+    desk.keep();
+    counted(count)
 }
 
 fn counted(count: usize) -> String {

@@ -6,7 +6,7 @@ use std::sync::Arc;
 use egui::{ScrollArea, Ui};
 use jiff::civil::Date;
 use tankard_core::day::sheet::{SheetContent, SheetLine, sheet};
-use tankard_core::day::{DayPlan, RigDay, Slot, plan_day};
+use tankard_core::day::{DayPlan, RigDay, Slot};
 use tankard_core::farm::{Day, Id};
 use tankard_core::finding::Level;
 use tankard_core::loads::card::long_date;
@@ -22,16 +22,13 @@ use crate::look;
 use crate::parts::day_picture::{self, Done, Named};
 use crate::parts::{boxes, findings, lists, mark};
 
-/// A day as it is planned now, made once for a revision of the document.
+/// What is shown of a day, made once for a revision of the document.
 #[derive(Default)]
-pub(crate) struct Kept {
-    made_for: Option<(u64, Date)>,
-    day: Option<Arc<Made>>,
-}
+pub(crate) struct Kept(Option<((u64, Date), Arc<Made>)>);
 
 /// The plan of a day with all that is shown of it.
 struct Made {
-    day: DayPlan,
+    day: Arc<DayPlan>,
     sheet: SheetContent,
     plans: Vec<Arc<Plan>>,
 }
@@ -40,25 +37,25 @@ impl Made {
     fn plan(&self, id: &str) -> Option<&Plan> {
         self.plans.iter().map(Arc::as_ref).find(|plan| plan.pass == id)
     }
+
+    /// How many Stops the plan of a pass has.
+    fn stops(&self, id: &str) -> usize {
+        self.plan(id).map_or(0, |plan| plan.count(Level::Stop))
+    }
 }
 
 fn fresh(desk: &mut Desk, date: Date) -> Arc<Made> {
     let key = (desk.document.revision(), date);
-    if let (Some(known), Some(made)) = (&desk.tank_loads.day_kept.made_for, &desk.tank_loads.day_kept.day)
+    if let Kept(Some((known, made))) = &desk.tank_loads.day_kept
         && *known == key
     {
         return Arc::clone(made);
     }
-    let ids: Vec<Id> =
-        desk.document.farm().passes.iter().filter(|(_, pass)| pass.date == date).map(|(id, _)| id.clone()).collect();
-    let plans: Vec<Arc<Plan>> = ids.iter().filter_map(|id| desk.document.plan(id)).collect();
-    let farm = desk.document.farm();
+    let (plans, day) = (desk.document.plans_of(date), desk.document.day(date));
     let all: Vec<&Plan> = plans.iter().map(Arc::as_ref).collect();
-    let day = plan_day(farm, date, &all);
-    let slots: Vec<Slot> = day.slots().cloned().collect();
-    let sheet = sheet(farm, date, &all, &slots);
+    let sheet = sheet(desk.document.farm(), date, &all, &day.slots().collect::<Vec<_>>());
     let made = Arc::new(Made { day, sheet, plans });
-    desk.tank_loads.day_kept = Kept { made_for: Some(key), day: Some(Arc::clone(&made)) };
+    desk.tank_loads.day_kept = Kept(Some((key, Arc::clone(&made))));
     made
 }
 
@@ -81,7 +78,7 @@ pub(super) fn settle(desk: &mut Desk, ui: &mut Ui, date: Date) {
 /// The passes that get no cards, whatever their order: an order that nothing stands against is not yet a day that can be sprayed.
 fn stopped(desk: &mut Desk, ui: &mut Ui, made: &Made) {
     for slot in made.day.slots() {
-        let stops = made.plan(&slot.pass).map_or(0, |plan| plan.count(Level::Stop));
+        let stops = made.stops(&slot.pass);
         let Some(pass) = desk.document.farm().passes.get(&slot.pass).filter(|_| stops > 0) else { continue };
         let name = pass.name.clone();
         ui.horizontal_wrapped(|ui| {
@@ -90,7 +87,6 @@ fn stopped(desk: &mut Desk, ui: &mut Ui, made: &Made) {
             let open = ui.add(egui::Button::new(text).frame(false).truncate());
             if open.accessible_name(format!("Settle {name}")).clicked() {
                 desk.tank_loads.choose(&slot.pass);
-                desk.tank_loads.day = None;
                 desk.tank_loads.reveal = true;
             }
             let them = if stops == 1 { "1 stop" } else { &format!("{stops} stops") };
@@ -140,7 +136,6 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, date: Date) {
     }
     if let Some(id) = next {
         desk.tank_loads.choose(&id);
-        desk.tank_loads.day = None;
         desk.tank_loads.reveal = true;
     }
 }
@@ -178,7 +173,7 @@ fn picture(desk: &Desk, ui: &mut Ui, made: &Made, day: &mut Day, next: &mut Opti
         let name = id.and_then(|id| farm.passes.get(id)).map_or("", |pass| pass.name.as_str());
         let slot = id.and_then(|id| made.day.slots().find(|slot| slot.pass == *id));
         let time = slot.and_then(|slot| slot.span).map_or_else(String::new, |span| format!(", {}", span.words()));
-        let stops = id.and_then(|id| made.plan(id)).is_some_and(|plan| plan.count(Level::Stop) > 0);
+        let stops = id.is_some_and(|id| made.stops(id) > 0);
         let spoken = format!("{name}{time}{}", if stops { ", with a Stop" } else { "" });
         Named { id: id.cloned().unwrap_or_default(), spoken, marked: stops }
     };

@@ -1,11 +1,9 @@
 //! The hours of a pass: the day as a strip, what the forecast has for an hour and what binds in it, all limits, and the
 //! passes of the day in their best order.
 
-use std::sync::Arc;
-
 use egui::{Label, ScrollArea, Ui};
-use jiff::civil::{Date, DateTime};
-use tankard_core::day::{DayPlan, Slot, plan_day};
+use jiff::civil::DateTime;
+use tankard_core::day::{DayPlan, Slot};
 use tankard_core::farm::{Farm, Hour, Id};
 use tankard_core::finding::Subject;
 use tankard_core::loads::card::long_date;
@@ -34,7 +32,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         ui.add_space(look::GRID);
         let day = desk.document.farm().passes.get(id).map(|pass| pass.date);
         if let Some(day) = day {
-            let planned = planned(desk, day);
+            let planned = desk.document.day(day);
             if planned.slots().count() > 1 {
                 sheet(ui, |ui| passes(desk, ui, id, &planned));
                 ui.add_space(look::GRID);
@@ -114,7 +112,6 @@ fn chosen(desk: &Desk, hours: &Hours, cells: &[Cell]) -> Option<(DateTime, bool)
 #[derive(Default)]
 pub(crate) struct Kept {
     hour: Option<((u64, Id, DateTime, bool), Looked)>,
-    day: Option<((u64, Date), Arc<DayPlan>)>,
 }
 
 /// What an hour comes to, and why it is bound, beside its `binds`.
@@ -270,23 +267,6 @@ fn limits(ui: &mut Ui, hours: &Hours) {
             });
         });
     }
-}
-
-/// The day of the pass, rig by rig.
-fn planned(desk: &mut Desk, day: Date) -> Arc<DayPlan> {
-    let wanted = (desk.document.revision(), day);
-    if let Some((known, planned)) = &desk.tank_loads.kept.day
-        && *known == wanted
-    {
-        return Arc::clone(planned);
-    }
-    let of_day: Vec<Id> =
-        desk.document.farm().passes.iter().filter(|(_, pass)| pass.date == day).map(|(id, _)| id.clone()).collect();
-    let plans: Vec<_> = of_day.iter().filter_map(|id| desk.document.plan(id)).collect();
-    let plans: Vec<&Plan> = plans.iter().map(AsRef::as_ref).collect();
-    let planned = Arc::new(plan_day(desk.document.farm(), day, &plans));
-    desk.tank_loads.kept.day = Some((wanted, Arc::clone(&planned)));
-    planned
 }
 
 /// The passes of the day in their best order, where there are several.

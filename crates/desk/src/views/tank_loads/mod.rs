@@ -114,8 +114,9 @@ pub struct State {
 }
 
 impl State {
-    /// Chooses a pass.
+    /// Chooses a pass, which then stands in place of a day.
     pub fn choose(&mut self, id: &str) {
+        self.day = None;
         if self.chosen.as_deref() != Some(id) {
             // A file asked for is still to hold what it was asked for.
             let jar = std::mem::take(&mut self.jar);

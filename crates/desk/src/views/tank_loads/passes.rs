@@ -77,7 +77,6 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
             }
             if response.clicked() {
                 desk.tank_loads.choose(&id);
-                desk.tank_loads.day = None;
             }
         }
     });
