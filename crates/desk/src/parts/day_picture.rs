@@ -1,11 +1,11 @@
 //! The day of the rigs as a picture: one row a rig, its passes as blocks along the clock. A block is told by its number, its
 //! name and its face, not by colour: passes are full, cleaning out is hatched, road is a line.
 
-use egui::{Align2, Key, Modifiers, Pos2, Rect, Response, Sense, Stroke, StrokeKind, Ui, Vec2};
+use egui::{Align2, Pos2, Rect, Response, Sense, Stroke, StrokeKind, Ui, Vec2};
 use tankard_core::day::{Block, BlockKind, Row, Timeline};
 
 use crate::look;
-use crate::parts::hatch;
+use crate::parts::{hatch, strip};
 
 const TALL: f32 = 40.0;
 const APART: f32 = 12.0;
@@ -129,25 +129,17 @@ fn pass(
 fn acted(response: &Response, row: &Row, block: &Block, across: &impl Fn(f64) -> f32) -> Option<Done> {
     let others: Vec<&Block> =
         row.blocks.iter().filter(|other| other.kind == BlockKind::Pass && other.number != block.number).collect();
-    let place = |x: f32| {
-        let before = others.iter().filter(|other| across(f64::midpoint(other.from, other.to)) < x).count();
-        u32::try_from(before + 1).unwrap_or(u32::MAX)
-    };
+    let place = |x: f32| 1 + others.iter().filter(|other| across(f64::midpoint(other.from, other.to)) < x).count();
+    let moved = |to: usize| Done::Moved(block.number, u32::try_from(to).unwrap_or(u32::MAX));
     let now = place(across(f64::midpoint(block.from, block.to)));
     if response.drag_stopped() {
         let to = place(response.interact_pointer_pos()?.x);
-        return (to != now).then_some(Done::Moved(block.number, to));
+        return (to != now).then(|| moved(to));
     }
-    if response.has_focus() {
-        let filter = egui::EventFilter { horizontal_arrows: true, ..egui::EventFilter::default() };
-        response.ctx.memory_mut(|memory| memory.set_focus_lock_filter(response.id, filter));
-        let key = |key| response.ctx.input_mut(|input| input.consume_key(Modifiers::NONE, key));
-        if key(Key::ArrowLeft) && now > 1 {
-            return Some(Done::Moved(block.number, now - 1));
-        }
-        if key(Key::ArrowRight) && (now as usize) <= others.len() {
-            return Some(Done::Moved(block.number, now + 1));
-        }
+    if response.has_focus()
+        && let Some(to) = strip::stepped(response, now).filter(|to| (1..=others.len() + 1).contains(to))
+    {
+        return Some(moved(to));
     }
     response.clicked().then_some(Done::Chosen(block.number))
 }

@@ -222,8 +222,8 @@ fn cell_id(ui: &Ui, name: &str, key: (DateTime, bool)) -> Id {
     ui.scope_id().with(("strip", name, key.0.to_string(), key.1))
 }
 
-/// Which cell the arrow keys lead to.
-fn stepped(response: &egui::Response, at: usize) -> Option<usize> {
+/// Which place the arrow keys lead to from one.
+pub(super) fn stepped(response: &egui::Response, at: usize) -> Option<usize> {
     let filter = egui::EventFilter { horizontal_arrows: true, ..egui::EventFilter::default() };
     response.ctx.memory_mut(|memory| memory.set_focus_lock_filter(response.id, filter));
     // Taken away, so that the next cell, which has the keyboard from now on, does not see them in the same frame.

@@ -211,13 +211,18 @@ pub fn slot_words(slot: &Slot, units: Units) -> String {
     words.filter(|words| !words.is_empty()).collect::<Vec<_>>().join(". ")
 }
 
-/// What the order of a rig's passes comes to.
-pub fn day_words(rig: &RigDay, units: Units) -> Vec<String> {
-    let clean_outs = match rig.cost.clean_outs {
-        0 => "No clean-out".to_owned(),
+/// "no clean-out", "2 clean-outs".
+pub fn clean_outs(number: u32) -> String {
+    match number {
+        0 => "no clean-out".to_owned(),
         1 => "1 clean-out".to_owned(),
         many => format!("{many} clean-outs"),
-    };
+    }
+}
+
+/// What the order of a rig's passes comes to.
+pub fn day_words(rig: &RigDay, units: Units) -> Vec<String> {
+    let clean_outs = capital(&clean_outs(rig.cost.clean_outs));
     let ends = match (rig.leaves, rig.cost.home) {
         (Some(leaves), Some(home)) => {
             let [from, to] = Span { from: leaves, to: home }.ends();

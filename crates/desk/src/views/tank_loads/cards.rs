@@ -18,6 +18,7 @@ use tankard_core::plan::Plan;
 use tankard_file::store::{self, Report};
 use tankard_paper::Sheet;
 
+use super::passes::counted;
 use super::preview::Wanted;
 use crate::app::Desk;
 use crate::files::Purpose;
@@ -337,7 +338,7 @@ fn write<T>(desk: &mut Desk, put: impl FnOnce(&[u8]) -> Result<T, String>) -> Re
             let cards = &desk.document.farm().cards;
             let old: Vec<(&Id, &Card)> = numbers.iter().filter_map(|number| cards.get_key_value(number)).collect();
             let place = put(&pdf(old.iter().copied(), Some(&mark))?)?;
-            Ok((counted(old.len()), place))
+            Ok((counted(old.len(), "card"), place))
         }
         None => Err("it is no longer known which cards were meant; choose them again".to_owned()),
     }
@@ -349,11 +350,7 @@ fn issue(desk: &mut Desk, new: Vec<(Id, Card)>) -> String {
     desk.document.issue(new);
     // The paper is out, so the numbers must not be lost even where the machine stops now.
     desk.keep();
-    counted(count)
-}
-
-fn counted(count: usize) -> String {
-    format!("{count} card{}", if count == 1 { "" } else { "s" })
+    counted(count, "card")
 }
 
 /// Saves the cards as PDF where the user said.

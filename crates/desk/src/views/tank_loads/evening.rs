@@ -15,12 +15,14 @@ use tankard_core::plan::Plan;
 use tankard_core::quantity::{Quantity, Units};
 
 use super::cards::{self, Printing};
+use super::passes::counted;
 use super::{cell, hairline, sheet as on_sheet};
 use crate::app::Desk;
 use crate::files::Purpose;
 use crate::look;
 use crate::parts::day_picture::{self, Done, Named};
 use crate::parts::{boxes, findings, lists, mark};
+use crate::report::words::{clean_outs, clock};
 
 /// What is shown of a day, made once for a revision of the document.
 #[derive(Default)]
@@ -89,8 +91,7 @@ fn stopped(desk: &mut Desk, ui: &mut Ui, made: &Made) {
                 desk.tank_loads.choose(&slot.pass);
                 desk.tank_loads.reveal = true;
             }
-            let them = if stops == 1 { "1 stop" } else { &format!("{stops} stops") };
-            ui.label(look::soft(ui, them));
+            ui.label(look::soft(ui, counted(stops, "stop")));
         });
     }
 }
@@ -212,14 +213,9 @@ fn of_rig(desk: &mut Desk, ui: &mut Ui, made: &Made, rig: &RigDay, day: &mut Day
     let name = farm.rigs.get(&rig.rig).map_or(rig.rig.as_str(), |rig| rig.name.as_str()).to_owned();
     ui.horizontal_wrapped(|ui| {
         ui.label(look::heading(&name));
-        let clock = |time: jiff::civil::DateTime| time.strftime("%H:%M").to_string();
         let home = rig.cost.home.map(|home| format!("home at {}", clock(home)));
         let leaves = rig.leaves.map(|leaves| format!("leaves at {}", clock(leaves)));
-        let cleans = match rig.cost.clean_outs {
-            0 => "no clean-out".to_owned(),
-            1 => "1 clean-out".to_owned(),
-            many => format!("{many} clean-outs"),
-        };
+        let cleans = clean_outs(rig.cost.clean_outs);
         let changes = format!("{} of cleaning and road", rig.cost.not_spraying.show(units));
         let words: Vec<String> = leaves.into_iter().chain(home).chain([cleans, changes]).collect();
         ui.label(words.join(" · "));
@@ -290,8 +286,7 @@ fn row(
                 ui.label(plan.area.show(units));
             });
             cell(ui, 58.0, true, |ui| {
-                let loads = plan.loads.len();
-                ui.label(format!("{loads} load{}", if loads == 1 { "" } else { "s" }));
+                ui.label(counted(plan.loads.len(), "load"));
             });
             if let Some((rig, at)) = place {
                 acts(ui, made, rig, at, &name, day);

@@ -100,7 +100,8 @@ fn day_heading(ui: &mut Ui, date: Date, open: &mut Option<Date>) {
     }
 }
 
-fn counted(count: usize, what: &str) -> String {
+/// "1 load", "3 loads".
+pub(super) fn counted(count: usize, what: &str) -> String {
     format!("{count} {what}{}", if count == 1 { "" } else { "s" })
 }
 
