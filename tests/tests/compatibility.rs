@@ -401,16 +401,9 @@ fn quizalofop_keeps_its_days_from_a_broadleaf_herbicide_in_canola() {
         assert!(said(&plan(&elsewhere, "p").unwrap(), says).is_empty());
         // The same from a record.
         let mut record = Record::new("Broadleaf", date(2031, 6, day));
-        let field =
-            RecordField { name: "Field".to_owned(), area: typed("40 ac"), crop: String::new(), stage: String::new() };
+        let field = RecordField::new("Field", typed("40 ac"));
         record.fields.insert("f".to_owned(), field);
-        record.lines.push(RecordLine {
-            product: "clopyralid SL (demo)".to_owned(),
-            name: "Clopyralid".to_owned(),
-            registration: String::new(),
-            amount: typed("5 gal"),
-            actives: Vec::new(),
-        });
+        record.lines.push(RecordLine::new("clopyralid SL (demo)", "Clopyralid", typed("5 gal")));
         farm.passes.shift_remove("q");
         farm.records.insert("1".to_owned(), record);
         assert_eq!(!said(&plan(&farm, "p").unwrap(), says).is_empty(), near, "a record of {day} June");

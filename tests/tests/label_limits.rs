@@ -69,10 +69,6 @@ fn statement(farm: &mut Farm) -> &mut Statement {
 fn record(farm: &mut Farm, product: &str, day: Date) {
     let shed = &farm.products[product];
     let line = RecordLine {
-        product: product.to_owned(),
-        name: shed.name.clone(),
-        registration: String::new(),
-        amount: q("20 gal"),
         actives: shed
             .actives
             .iter()
@@ -84,13 +80,9 @@ fn record(farm: &mut Farm, product: &str, day: Date) {
                 mass: q("36.34 kg"),
             })
             .collect(),
+        ..RecordLine::new(product, &shed.name, q("20 gal"))
     };
-    let field = RecordField {
-        name: "Mill field".to_owned(),
-        area: q("80 ac"),
-        crop: "soybean".to_owned(),
-        stage: String::new(),
-    };
+    let field = RecordField { crop: "soybean".to_owned(), ..RecordField::new("Mill field", q("80 ac")) };
     let id = format!("r{}", farm.records.len());
     let mut record = Record::new(&format!("Earlier {id}"), day);
     record.fields.insert("f".to_owned(), field);

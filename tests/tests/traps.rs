@@ -75,22 +75,15 @@ fn must(farm: &Farm, level: Level, words: &str) {
 fn record(pass: Option<&str>, day: i8, amount: &str) -> Record {
     Record {
         pass: pass.map(str::to_owned),
-        fields: [(
-            "f".to_owned(),
-            RecordField { name: "Field".to_owned(), area: typed("80 ac"), crop: String::new(), stage: String::new() },
-        )]
-        .into(),
+        fields: [("f".to_owned(), RecordField::new("Field", typed("80 ac")))].into(),
         lines: vec![RecordLine {
-            product: "h".to_owned(),
-            name: "Herbicide 480 SL (demo)".to_owned(),
-            registration: String::new(),
-            amount: typed(amount),
             actives: vec![RecordActive {
                 name: "glyphosate".to_owned(),
                 group: String::new(),
                 basis: ActiveBasis::AcidEquivalent,
                 mass: typed("60 lb"),
             }],
+            ..RecordLine::new("h", "Herbicide 480 SL (demo)", typed(amount))
         }],
         ..Record::new("Earlier", date(2031, 5, day))
     }

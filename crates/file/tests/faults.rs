@@ -193,18 +193,10 @@ fn an_id_that_stands_twice_is_refused_with_its_place() {
 fn sums_over_the_records_csv_are_the_records_sums() {
     use tankard_core::farm::{Record, RecordField, RecordLine};
     let field = |name: &str, area: &str| RecordField {
-        name: name.to_owned(),
-        area: AsTyped::parse(area).unwrap(),
         crop: "corn".to_owned(),
-        stage: String::new(),
+        ..RecordField::new(name, AsTyped::parse(area).unwrap())
     };
-    let line = |name: &str, amount: &str| RecordLine {
-        product: name.to_owned(),
-        name: name.to_owned(),
-        registration: String::new(),
-        amount: AsTyped::parse(amount).unwrap(),
-        actives: Vec::new(),
-    };
+    let line = |name: &str, amount: &str| RecordLine::new(name, name, AsTyped::parse(amount).unwrap());
     let mut farm = farm();
     let record = Record {
         fields: [("a".to_owned(), field("A", "30 ha")), ("b".to_owned(), field("B", "10 ha"))].into(),

@@ -37,6 +37,12 @@ pub struct Field {
     /// Road from the yard to its gate.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub road: Option<AsTyped<Length>>,
+    /// Where it lies: county, township, range and section, a legal description, or latitude and longitude.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub location: String,
+    /// The reference of its parcel in the aid claim.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub parcel: String,
     /// Crop that follows.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub next_crop: String,
@@ -74,6 +80,8 @@ impl Field {
             planted: None,
             harvest: None,
             road: None,
+            location: String::new(),
+            parcel: String::new(),
             next_crop: String::new(),
             resistant: Vec::new(),
             neighbours: Vec::new(),

@@ -12,14 +12,18 @@ pub mod field;
 pub mod forecast;
 pub mod formulation;
 pub mod id;
+pub mod keeping;
 pub mod label;
 pub mod law;
+pub mod movement;
 pub mod nozzle;
+pub mod outcome;
 pub mod pass;
 pub mod practice;
 pub mod product;
 pub mod record;
 pub mod rig;
+pub mod seal;
 pub mod sun_time;
 mod unique;
 pub mod water;
@@ -36,14 +40,18 @@ pub use field::{Field, Neighbour, Resistant};
 pub use forecast::{FileLayout, Forecast, Holds, Hour, Take};
 pub use formulation::Formulation;
 pub use id::Id;
+pub use keeping::{Keeping, OwnElement};
 pub use label::{MonthDay, Period, Says, Stance, Statement, When};
 pub use law::Law;
+pub use movement::{Moved, Movement};
 pub use nozzle::{ClassAt, Layout, NozzleSet, Rated};
+pub use outcome::{ClosedSeason, Effect, Outcome, Plot, Trial};
 pub use pass::{CarrierKind, Fills, Growing, InTank, Lean, Line, LoadSplit, Pass};
 pub use practice::Practice;
 pub use product::{Active, AdjuvantClass, Charge, Container, ContainerKind, Grade, Product, ProductKind, Surfactant};
-pub use record::{Expected, Record, RecordField, RecordLine};
+pub use record::{Customer, Expected, Left, Reading, Record, RecordActive, RecordField, RecordLine};
 pub use rig::{Droplets, Pulse, Rig};
+pub use seal::{Amendment, Change, Said, Signature};
 pub use sun_time::SunTime;
 pub use water::{Clarity, Water};
 
@@ -123,6 +131,18 @@ pub struct Farm {
     /// What was really sprayed.
     #[serde(default, deserialize_with = "unique::map")]
     pub records: IndexMap<Id, Record>,
+    /// How records are kept.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub keeping: Keeping,
+    /// What came into the shed and went out of it beside what was sprayed, in the order in which it was written down.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub movements: Vec<Movement>,
+    /// Treatments beside one another.
+    #[serde(default, skip_serializing_if = "IndexMap::is_empty", deserialize_with = "unique::map")]
+    pub trials: IndexMap<Id, Trial>,
+    /// Seasons that are closed, by year such as "2031".
+    #[serde(default, skip_serializing_if = "IndexMap::is_empty", deserialize_with = "unique::map")]
+    pub closed: IndexMap<Id, ClosedSeason>,
     /// Load cards as they were printed, by card number.
     #[serde(default, deserialize_with = "unique::map")]
     pub cards: IndexMap<Id, Card>,
@@ -178,6 +198,10 @@ impl Farm {
             days: IndexMap::new(),
             passes: IndexMap::new(),
             records: IndexMap::new(),
+            keeping: Keeping::default(),
+            movements: Vec::new(),
+            trials: IndexMap::new(),
+            closed: IndexMap::new(),
             cards: IndexMap::new(),
         }
     }

@@ -46,6 +46,9 @@ pub struct Product {
     /// The day on which it was last counted: from then on none on hand means none.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub counted: Option<jiff::civil::Date>,
+    /// Whether it was counted after that day's spraying, and not before it.
+    #[serde(default, skip_serializing_if = "super::is_default")]
+    pub counted_after: bool,
     /// The finest mark it is measured with, where that differs from the farm's.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub measuring_step: Option<AsTyped<Amount>>,
@@ -77,6 +80,7 @@ impl Product {
             restricted: false,
             containers: Vec::new(),
             counted: None,
+            counted_after: false,
             measuring_step: None,
             price: None,
             typed_from: String::new(),

@@ -1,12 +1,17 @@
 //! A record: what was really applied. It repeats what it needs from the plan, so that it stays true when a product or a
 //! field is changed afterwards.
+//!
+//! What is signed is the record without its [`Record::signed`], [`Record::amendments`] and [`Record::outcomes`]: a rating comes
+//! weeks later and changes nothing of what was sprayed.
 
 use indexmap::IndexMap;
 use jiff::civil::{Date, DateTime, Time};
 use serde::{Deserialize, Serialize};
 
-use super::{Droplets, Id};
-use crate::quantity::{ActiveBasis, Amount, Area, AsTyped, Mass, Share, Speed, Temperature, Volume};
+use super::{AdjuvantClass, Amendment, Droplets, Id, Outcome, ProductKind, Signature, is_default};
+use crate::quantity::{
+    ActiveBasis, Amount, Area, AsTyped, Length, Mass, Pressure, Price, Share, Speed, Temperature, Volume,
+};
 
 /// What was really sprayed.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -31,14 +36,121 @@ pub struct Record {
     /// Spray volume used.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub volume: Option<AsTyped<Volume>>,
+    /// Spray volume that was planned.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub planned: Option<AsTyped<Volume>>,
+    /// How many loads were sprayed.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub loads: Option<u32>,
+    /// What was left over.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub left: Option<Left>,
     /// What went out, product by product.
     pub lines: Vec<RecordLine>,
+    /// The weeds or pests it was meant for, by name.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub weeds: Vec<String>,
     /// Name of the water.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub water: String,
     /// Name of the rig.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub rig: String,
+    /// How it was put out, such as "ground boom" or "hand gun"; empty for a ground boom.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub method: String,
+    /// The nozzles, as their maker calls them.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub nozzles: String,
+    /// Pressure at the boom.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub pressure: Option<AsTyped<Pressure>>,
+    /// Speed over ground.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub speed: Option<AsTyped<Speed>>,
+    /// Height of the nozzles above what was sprayed.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub height: Option<AsTyped<Length>>,
+    /// How the rig was cleaned out before and after.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub clean_out: String,
+    /// Wind at boom height, at the start.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub wind: Option<AsTyped<Speed>>,
+    /// Direction from which it blew.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub wind_from: String,
+    /// Strongest gust.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub gust: Option<AsTyped<Speed>>,
+    /// Air temperature.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub temperature: Option<AsTyped<Temperature>>,
+    /// Relative humidity.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub humidity: Option<AsTyped<Share>>,
+    /// What was measured later: at each change worth noting, and at the end.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub readings: Vec<Reading>,
+    /// Droplet class.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub droplets: Option<Droplets>,
+    /// What the forecast had for the time, kept when the record was made.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub expected: Option<Expected>,
+    /// Who sprayed.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub operator: String,
+    /// Certificate number of the applicator.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub certificate: String,
+    /// Who supervised, where the one who sprayed is not certified.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub supervisor: String,
+    /// Others who worked on it, such as who mixed and loaded.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub helpers: String,
+    /// For whom it was sprayed, where it was not for the farm itself.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub customer: Option<Customer>,
+    /// What else a place or the farm asks for, by the key of the record profile's element or of the farm's own.
+    #[serde(default, skip_serializing_if = "IndexMap::is_empty", deserialize_with = "super::unique::map")]
+    pub more: IndexMap<Id, String>,
+    /// When the record was made, by the farm's clock.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub made: Option<DateTime>,
+    /// Anything else.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub note: String,
+    /// Who signed it. From then on it is amended, not edited.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub signed: Option<Signature>,
+    /// What was changed after it was signed, in order.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub amendments: Vec<Amendment>,
+    /// What came of it: ratings, photos, notes.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub outcomes: Vec<Outcome>,
+}
+
+/// Spray that was left over.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Left {
+    /// How much.
+    pub volume: AsTyped<Volume>,
+    /// Where it went, in words: "thinned and sprayed out on the first field".
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub went: String,
+}
+
+/// A reading of the weather after the first.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Reading {
+    /// When.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub at: Option<Time>,
     /// Wind at boom height.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub wind: Option<AsTyped<Speed>>,
@@ -54,21 +166,23 @@ pub struct Record {
     /// Relative humidity.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub humidity: Option<AsTyped<Share>>,
-    /// Droplet class.
+}
+
+/// For whom it was sprayed.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Customer {
+    /// Name.
+    pub name: String,
+    /// Address.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub address: String,
+    /// Telephone.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub phone: String,
+    /// The day on which a copy was handed over.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub droplets: Option<Droplets>,
-    /// What the forecast had for the time, kept when the record was made.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub expected: Option<Expected>,
-    /// Who sprayed.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub operator: String,
-    /// Certificate number of the applicator.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub certificate: String,
-    /// Anything else.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub note: String,
+    pub copied: Option<Date>,
 }
 
 /// The weather that was expected when a record was made.
@@ -108,6 +222,46 @@ pub struct RecordField {
     /// Its stage.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub stage: String,
+    /// The area that was planned.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub planned: Option<AsTyped<Area>>,
+    /// Which part of it, in words: "spot", "north strip"; empty for all of it.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub part: String,
+    /// Its variety.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub variety: String,
+    /// Day of planting.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub planted: Option<Date>,
+    /// Where it lies: county, township, range and section, a legal description, or latitude and longitude.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub location: String,
+    /// The reference of the parcel in the aid claim.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub parcel: String,
+    /// The EPPO code of the crop.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub crop_code: String,
+}
+
+impl RecordField {
+    /// A field with an area, and nothing else known.
+    pub fn new(name: &str, area: AsTyped<Area>) -> Self {
+        Self {
+            name: name.to_owned(),
+            area,
+            crop: String::new(),
+            stage: String::new(),
+            planned: None,
+            part: String::new(),
+            variety: String::new(),
+            planted: None,
+            location: String::new(),
+            parcel: String::new(),
+            crop_code: String::new(),
+        }
+    }
 }
 
 /// A product as it was used.
@@ -123,9 +277,54 @@ pub struct RecordLine {
     pub registration: String,
     /// How much of it went out in all.
     pub amount: AsTyped<Amount>,
+    /// How much was planned.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub planned: Option<AsTyped<Amount>>,
+    /// The lots it came from, as printed on the containers, apart by commas.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub lot: String,
+    /// Its price then.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub price: Option<AsTyped<Price>>,
+    /// What it was for.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub kind: Option<ProductKind>,
+    /// Its adjuvant class.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub class: Option<AdjuvantClass>,
+    /// Whether only a certified applicator might use it.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub restricted: bool,
+    /// Hours before people might enter, by its label then.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub entry: Option<u32>,
+    /// Days before harvest, by its label then.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub harvest: Option<u32>,
     /// The actives in that amount.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub actives: Vec<RecordActive>,
+}
+
+impl RecordLine {
+    /// An amount of a product, and nothing else known.
+    pub fn new(product: &str, name: &str, amount: AsTyped<Amount>) -> Self {
+        Self {
+            product: product.to_owned(),
+            name: name.to_owned(),
+            registration: String::new(),
+            amount,
+            planned: None,
+            lot: String::new(),
+            price: None,
+            kind: None,
+            class: None,
+            restricted: false,
+            entry: None,
+            harvest: None,
+            actives: Vec::new(),
+        }
+    }
 }
 
 /// An active in a recorded line.
@@ -154,19 +353,38 @@ impl Record {
             end: None,
             fields: IndexMap::new(),
             volume: None,
+            planned: None,
+            loads: None,
+            left: None,
             lines: Vec::new(),
+            weeds: Vec::new(),
             water: String::new(),
             rig: String::new(),
+            method: String::new(),
+            nozzles: String::new(),
+            pressure: None,
+            speed: None,
+            height: None,
+            clean_out: String::new(),
             wind: None,
             wind_from: String::new(),
             gust: None,
             temperature: None,
             humidity: None,
+            readings: Vec::new(),
             droplets: None,
             expected: None,
             operator: String::new(),
             certificate: String::new(),
+            supervisor: String::new(),
+            helpers: String::new(),
+            customer: None,
+            more: IndexMap::new(),
+            made: None,
             note: String::new(),
+            signed: None,
+            amendments: Vec::new(),
+            outcomes: Vec::new(),
         }
     }
 

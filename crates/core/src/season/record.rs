@@ -1,7 +1,7 @@
 //! From a plan to the record of it, and what a record still lacks.
 
 use crate::farm::record::RecordActive;
-use crate::farm::{Active, Farm, Field, Id, Product, Record, RecordField, RecordLine};
+use crate::farm::{Active, Farm, Field, Id, Product, Record, RecordField, RecordLine, Says};
 use crate::loads::Load;
 use crate::mix::line::PlannedLine;
 use crate::plan::Plan;
@@ -71,7 +71,15 @@ pub fn whole_field(field: &Field, units: Units) -> RecordField {
 }
 
 fn record_field(field: &Field, area: AsTyped<Area>) -> RecordField {
-    RecordField { name: field.name.clone(), area, crop: field.crop.clone(), stage: field.stage.clone() }
+    RecordField {
+        crop: field.crop.clone(),
+        stage: field.stage.clone(),
+        variety: field.variety.clone(),
+        planted: field.planted,
+        location: field.location.clone(),
+        parcel: field.parcel.clone(),
+        ..RecordField::new(&field.name, area)
+    }
 }
 
 /// The field's own text where all of it is meant, else the area in the farm's units.
@@ -81,12 +89,29 @@ fn field_area(field: &Field, area: Area, units: Units) -> AsTyped<Area> {
 
 /// An amount of a product as it is now, with its actives.
 pub fn record_line(id: &Id, product: &Product, amount: Amount, units: Units) -> RecordLine {
+    of_product(id, product, amount_text(amount, units), units)
+}
+
+/// An amount, as it is typed, of a product as it is now, with its actives.
+pub fn of_product(id: &Id, product: &Product, amount: AsTyped<Amount>, units: Units) -> RecordLine {
+    let entry = product.label.iter().filter_map(|statement| match statement.says {
+        Says::ReEntry { hours } => Some(hours),
+        _ => None,
+    });
+    let harvest = product.label.iter().filter_map(|statement| match statement.says {
+        Says::HarvestInterval { days } => Some(days),
+        _ => None,
+    });
     RecordLine {
-        product: id.clone(),
-        name: product.name.clone(),
         registration: product.registration.clone(),
-        amount: amount_text(amount, units),
-        actives: actives(product, amount, units),
+        price: product.price.clone(),
+        kind: Some(product.kind),
+        class: product.class,
+        restricted: product.restricted,
+        entry: entry.max(),
+        harvest: harvest.max(),
+        actives: actives(product, amount.value(), units),
+        ..RecordLine::new(id, &product.name, amount)
     }
 }
 

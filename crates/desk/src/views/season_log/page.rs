@@ -8,7 +8,7 @@ use tankard_core::plan::Plan;
 use tankard_core::quantity::{Amount, AsTyped, Quantity, Units};
 use tankard_core::rig::setting::Classes;
 use tankard_core::season::outside;
-use tankard_core::season::record::{actives, from_plan, none_of, record_line, still_open, whole_field, with_amount};
+use tankard_core::season::record::{from_plan, none_of, of_product, record_line, still_open, whole_field, with_amount};
 use tankard_core::weather::Limit;
 use tankard_core::weather::limits::Kind;
 use tankard_core::words;
@@ -478,13 +478,7 @@ fn retype(state: &mut State, line: &mut RecordLine, amount: AsTyped<Amount>, far
 fn replace(line: &mut RecordLine, id: &Id, product: &Product, units: Units) {
     let nothing = none_of(product, units);
     let amount = if nothing.value().plus(line.amount.value()).is_some() { line.amount.clone() } else { nothing };
-    *line = RecordLine {
-        product: id.clone(),
-        name: product.name.clone(),
-        registration: product.registration.clone(),
-        actives: actives(product, amount.value(), units),
-        amount,
-    };
+    *line = of_product(id, product, amount, units);
 }
 
 fn active_words(active: &RecordActive, units: Units) -> String {
