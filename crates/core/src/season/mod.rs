@@ -1,6 +1,7 @@
 //! Records: how they come from a plan, and sums over them: what a field has had, what a season came to.
 
 pub mod binds;
+pub mod close;
 pub mod outside;
 pub mod period;
 pub mod record;

@@ -1,5 +1,6 @@
 //! Season log: what was sprayed. The records by date at the left, the chosen one open beside them.
 
+mod close;
 mod list;
 mod listed;
 mod page;
@@ -42,6 +43,8 @@ pub struct State {
     listed: Option<Rc<listed::Listed>>,
     list: list::State,
     page: page::State,
+    /// The season that is being closed.
+    closing: Option<close::Form>,
 }
 
 /// Shows the view.
@@ -58,6 +61,10 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
     Panel::top("head").frame(frame).show_separator_line(false).show(ui, |ui| head(desk, ui, &listed, this_year));
     if desk.document.farm().records.is_empty() {
         empty(ui);
+        return;
+    }
+    if let Some(form) = desk.season_log.closing.take() {
+        desk.season_log.closing = close::show(desk, ui, form);
         return;
     }
     let open = desk.season_log.chosen.clone().filter(|id| desk.document.farm().records.contains_key(id));
@@ -126,7 +133,9 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
     });
     if !desk.document.farm().records.is_empty() {
         ui.add_space(4.0);
-        find_line(&mut desk.season_log, ui, listed);
+        if let Some(year) = find_line(desk, ui, listed) {
+            desk.season_log.closing = Some(close::Form::new(desk, year));
+        }
     }
     if without_a_plan {
         record_without_plan(desk);
@@ -137,7 +146,12 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
     }
 }
 
-fn find_line(state: &mut State, ui: &mut Ui, listed: &listed::Listed) {
+/// What the list is narrowed to; gives the year whose season is to be closed.
+fn find_line(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed) -> Option<i16> {
+    let mut closing = None;
+    let closed =
+        listed.year.map(|year| (year, desk.document.farm().closed.get(&year.to_string()).map(|season| season.closed)));
+    let state = &mut desk.season_log;
     ui.horizontal(|ui| {
         let find = TextEdit::singleline(&mut state.filter)
             .hint_text("find a field, crop, product or person…")
@@ -164,7 +178,17 @@ fn find_line(state: &mut State, ui: &mut Ui, listed: &listed::Listed) {
         if !state.filter.is_empty() && boxes::act(ui, "Clear").accessible_name("Show all records").clicked() {
             state.filter.clear();
         }
+        match closed {
+            Some((_, Some(day))) => {
+                ui.label(look::soft(ui, format!("closed on {day}")));
+            }
+            Some((year, None)) if state.closing.is_none() && boxes::act(ui, "Close the season…").clicked() => {
+                closing = Some(year);
+            }
+            _ => {}
+        }
     });
+    closing
 }
 
 fn empty(ui: &mut Ui) {
