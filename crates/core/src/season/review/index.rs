@@ -134,7 +134,7 @@ pub(super) struct Rating {
     pub(super) ground: u32,
     pub(super) effect: u32,
     pub(super) days: i32,
-    pub(super) rating: Share,
+    pub(super) share: Share,
 }
 
 /// All records, laid out flat.
@@ -286,7 +286,7 @@ impl<'a> Build<'a> {
             match ground.filter(|_| days >= 0) {
                 Some((ground, _)) => {
                     let effect = self.effect(effect);
-                    self.index.ratings.push(Rating { ground: number(ground), effect, days, rating: rating.value() });
+                    self.index.ratings.push(Rating { ground: number(ground), effect, days, share: rating.value() });
                 }
                 None => self.index.stray += 1,
             }
@@ -319,7 +319,7 @@ impl<'a> Build<'a> {
         self.names_of_products(record);
     }
 
-    fn ground(&mut self, record: &'a Record, ground: Ground) {
+    fn ground(&mut self, record: &'a Record, mut ground: Ground) {
         let first = self.index.uses.len();
         for line in record.lines.iter().filter(|line| !line.amount.is_zero()) {
             let (kind, class, from_shed) = self.kind(line);
@@ -350,7 +350,8 @@ impl<'a> Build<'a> {
             };
             self.index.uses.push(used);
         }
-        self.index.ground.push(Ground { uses: number(first)..number(self.index.uses.len()), ..ground });
+        ground.uses = number(first)..number(self.index.uses.len());
+        self.index.ground.push(ground);
     }
 
     /// Kind and class as recorded, else those of the shed today.
