@@ -160,7 +160,7 @@ impl Farm {
     }
 
     /// The pass of which a pass sprays the rest, or the rest of the rest.
-    fn first_part<'a>(&'a self, id: &'a str) -> &'a str {
+    pub(crate) fn first_part<'a>(&'a self, id: &'a str) -> &'a str {
         let mut first = id;
         // A farm cannot have a longer chain, and one that closes on itself ends here too.
         for _ in 0..self.passes.len() {

@@ -39,10 +39,25 @@ fn plain(group: &str) -> String {
     group.split_whitespace().next().unwrap_or_default().to_owned()
 }
 
+/// The number that a group of a kind of product bears today: of the herbicides 7 is now 5, and 8 is now 15. Older labels and
+/// tables still print the old ones (the scheme of 2020, from memory).
+pub fn of_today(kind: ProductKind, group: String) -> String {
+    match (kind, group.as_str()) {
+        (ProductKind::Herbicide, "7") => "5".to_owned(),
+        (ProductKind::Herbicide, "8") => "15".to_owned(),
+        _ => group,
+    }
+}
+
+/// The groups of an active of a kind of product, by today's numbers.
+fn groups_today(kind: ProductKind, active: &str, typed: &str) -> impl Iterator<Item = String> {
+    groups(active, typed).into_iter().map(move |group| of_today(kind, group))
+}
+
 fn of_product(product: &Product) -> Vec<String> {
     let mut all: Vec<String> = Vec::new();
     if product.kind.is_pesticide() {
-        for group in product.actives.iter().flat_map(|active| groups(&active.name, &active.group)) {
+        for group in product.actives.iter().flat_map(|active| groups_today(product.kind, &active.name, &active.group)) {
             if !all.contains(&group) {
                 all.push(group);
             }
@@ -65,7 +80,7 @@ fn holds(record: &Record, kind: ProductKind, group: &str, farm: &Farm) -> bool {
         let recorded = line
             .actives
             .iter()
-            .any(|active| is_kind(&active.name) && groups(&active.name, &active.group).iter().any(|g| g == group));
+            .any(|active| is_kind(&active.name) && groups_today(kind, &active.name, &active.group).any(|g| g == group));
         recorded
             || (line.actives.is_empty()
                 && product
@@ -222,11 +237,9 @@ pub(crate) fn effective(all: &[Here], findings: &mut Vec<Finding>) {
 
 /// The groups of a field's products that control a weed there. A statement that may not speak does not count.
 fn working_groups<'a>(products: impl Iterator<Item = &'a Here<'a>>, weed: &str, field: &Field) -> Vec<String> {
-    let resists = |group: &String| {
-        field
-            .resistant
-            .iter()
-            .any(|resistant| same_weed(&resistant.weed, weed) && groups("", &resistant.group).contains(group))
+    let resists = |kind: ProductKind, group: &String| {
+        let named = |typed: &str| groups_today(kind, "", typed).any(|resisted| resisted == *group);
+        field.resistant.iter().any(|resistant| same_weed(&resistant.weed, weed) && named(&resistant.group))
     };
     let mut working: Vec<String> = Vec::new();
     for here in products {
@@ -239,7 +252,7 @@ fn working_groups<'a>(products: impl Iterator<Item = &'a Here<'a>>, weed: &str, 
         }
         for group in of_product(here.product) {
             // Two kinds of product may share a number.
-            if !resists(&group) && !working.contains(&group) {
+            if !resists(here.product.kind, &group) && !working.contains(&group) {
                 working.push(group);
             }
         }
@@ -250,7 +263,8 @@ fn working_groups<'a>(products: impl Iterator<Item = &'a Here<'a>>, weed: &str, 
 
 #[cfg(test)]
 mod tests {
-    use super::{groups, ordinal};
+    use super::{groups, of_today, ordinal};
+    use crate::farm::ProductKind;
 
     #[test]
     fn groups_however_they_are_written() {
@@ -258,6 +272,18 @@ mod tests {
         assert_eq!(groups("x", "HRAC group 27"), ["27"]);
         assert_eq!(groups("glyphosate", ""), ["9"]);
         assert!(groups("x", " ").is_empty());
+    }
+
+    #[test]
+    fn old_numbers_of_herbicides_alone_are_brought_up_to_date() {
+        for (kind, old, new) in [
+            (ProductKind::Herbicide, "7", "5"),
+            (ProductKind::Herbicide, "8", "15"),
+            (ProductKind::Herbicide, "9", "9"),
+            (ProductKind::Fungicide, "7", "7"),
+        ] {
+            assert_eq!(of_today(kind, old.to_owned()), new);
+        }
     }
 
     #[test]

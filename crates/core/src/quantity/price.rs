@@ -34,6 +34,11 @@ impl Money {
         self.0.checked_div(units).map(Self)
     }
 
+    /// A share of it; `None` where the number does not fit. Beyond ten decimals it is rounded.
+    pub fn share(self, share: f64) -> Option<Self> {
+        self.0.checked_mul(Decimal::from_f64(share)?).map(|part| Self(part.round_dp(10)))
+    }
+
     /// With two decimals, as on a bill.
     pub fn show(self) -> String {
         format!("{:.2}", self.0.round_dp_with_strategy(2, rust_decimal::RoundingStrategy::MidpointAwayFromZero))

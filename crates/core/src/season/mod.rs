@@ -5,7 +5,10 @@ pub mod close;
 pub mod outside;
 pub mod period;
 pub mod record;
+pub mod review;
+pub mod stats;
 mod totals;
+pub mod trials;
 
 pub use totals::{Totals, sum, totals};
 

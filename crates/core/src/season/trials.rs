@@ -1,0 +1,102 @@
+//! Trials: two treatments beside one another, pair by pair.
+
+use super::review::compare::{Band, Comparison, Pair, comparison};
+use super::review::effects;
+use crate::farm::{Effect, Farm, Plot, Record, RecordField, Trial};
+
+/// What a trial came to.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Judged {
+    /// By effect and band of days, in which at least one pair was rated on both sides.
+    pub comparisons: Vec<Comparison>,
+    /// What is wrong with it, or missing, in sentences that say where.
+    pub open: Vec<String>,
+}
+
+/// A plot with what it was rated.
+struct Seen<'a> {
+    record: &'a Record,
+    field: &'a RecordField,
+    ratings: Vec<(&'a Effect, Band, f64)>,
+}
+
+impl<'a> Seen<'a> {
+    fn of(farm: &'a Farm, plot: &'a Plot) -> Option<Self> {
+        let record = farm.records.get(&plot.record)?;
+        let field = record.fields.get(&plot.field)?;
+        let ratings = record.outcomes.iter().filter(|outcome| outcome.field == plot.field).filter_map(|outcome| {
+            let days = record.date.until(outcome.date).ok()?.get_days();
+            Some((outcome.effect.as_ref()?, Band::of(days)?, outcome.rating.as_ref()?.to_percent()))
+        });
+        Some(Self { record, field, ratings: ratings.collect() })
+    }
+
+    /// The mean of what was rated of an effect in a band: several ratings are of the same plants.
+    fn rated(&self, effect: &Effect, days: Band) -> Option<f64> {
+        let of = |(rated, band, _): &&(&Effect, Band, f64)| *band == days && effects::same(rated, effect);
+        let (sum, n) = self.ratings.iter().filter(of).fold((0.0, 0), |(sum, n), (.., rating)| (sum + rating, n + 1));
+        (n > 0).then(|| sum / f64::from(n))
+    }
+}
+
+/// Compares the two sides of a trial.
+pub fn judge(farm: &Farm, trial: &Trial) -> Judged {
+    let mut open = Vec::new();
+    let mut pairs: Vec<(Seen<'_>, Seen<'_>)> = Vec::new();
+    let mut used: Vec<&Plot> = Vec::new();
+    for (number, (one, other)) in (1..).zip(&trial.pairs) {
+        if one == other || used.iter().any(|plot| [one, other].contains(plot)) {
+            open.push(format!("Pair {number} has ground that stands in the trial already, so it is not counted"));
+            continue;
+        }
+        used.extend([one, other]);
+        match (Seen::of(farm, one), Seen::of(farm, other)) {
+            (Some(one), Some(other)) => pairs.push((one, other)),
+            _ => open.push(format!(
+                "Pair {number} speaks of a record that is gone, or of a field that is not in it; choose its ground anew"
+            )),
+        }
+    }
+    let mut looks: Vec<(&Effect, Band)> = Vec::new();
+    for (one, other) in &pairs {
+        for (effect, days, _) in one.ratings.iter().chain(&other.ratings) {
+            if !looks.iter().any(|(known, band)| band == days && effects::same(known, effect)) {
+                looks.push((effect, *days));
+            }
+        }
+    }
+    looks.sort_by_cached_key(|(effect, days)| (effects::order(effect), *days));
+    let mut comparisons = Vec::new();
+    for (effect, days) in looks {
+        let both: Vec<Pair> = pairs
+            .iter()
+            .filter_map(|(one, other)| {
+                Some(Pair { name: name(one, other), one: one.rated(effect, days)?, other: other.rated(effect, days)? })
+            })
+            .collect();
+        let words = || format!("{}, {}", super::review::words::effect(effect), super::review::words::band(days));
+        if both.len() < pairs.len() {
+            open.push(format!("{} of {} pairs are rated on both sides: {}", both.len(), pairs.len(), words()));
+        }
+        if both.is_empty() {
+            continue;
+        }
+        let ones: Vec<f64> = both.iter().map(|pair| pair.one).collect();
+        let others: Vec<f64> = both.iter().map(|pair| pair.other).collect();
+        comparisons.push(comparison(effect.clone(), days, &ones, &others, both));
+    }
+    Judged { comparisons, open }
+}
+
+/// "Mill field, 2031", "Mill field, north and south, 2031", or both fields.
+fn name(one: &Seen<'_>, other: &Seen<'_>) -> String {
+    let year = one.record.date.year();
+    let parts = [one.field.part.trim(), other.field.part.trim()];
+    if one.field.name != other.field.name {
+        format!("{} and {}, {year}", one.field.name, other.field.name)
+    } else if parts.iter().all(|part| !part.is_empty()) && parts[0] != parts[1] {
+        format!("{}, {} and {}, {year}", one.field.name, parts[0], parts[1])
+    } else {
+        format!("{}, {year}", one.field.name)
+    }
+}
