@@ -14,7 +14,8 @@ use tankard_core::finding::Level;
 use tankard_core::plan::plan;
 use tankard_core::quantity::{Amount, AsTyped, Quantity};
 use tankard_core::stock::{
-    Account, Accounts, Count, Doubt, Kind, count, enter, findings, latest_price, ledger, lots, needs, spent, strike,
+    Account, Accounts, Count, Doubt, Kind, count, enter, findings, latest_price, ledger, lots, needs, reckoned, spent,
+    strike,
 };
 
 fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
@@ -229,7 +230,8 @@ fn a_count_corrects_and_asks_why() {
     used(&mut farm, date(2031, 6, 11), "3 gal", "");
     let before = farm.clone();
     let less = new_count(date(2031, 6, 12), true, vec![jugs(2, Some("1 gal"), "A-1")], "");
-    let difference = less.against(&farm, "oil").unwrap();
+    let difference =
+        less.against(&farm.products["oil"], reckoned(&farm, "oil", less.date, less.after).unwrap().balance).unwrap();
     assert!((gallons(difference.reckoned) - 7.0).abs() < 1e-9 && (gallons(difference.differs) + 1.0).abs() < 1e-9);
     assert!(count(&mut farm, "oil", less).unwrap_err().contains("say why"));
     assert_eq!(farm, before);

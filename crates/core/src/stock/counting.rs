@@ -2,12 +2,16 @@
 
 use jiff::civil::Date;
 
-use super::account::at_moment;
+use super::account::{Account, at_moment};
 use super::happened::{self, moment};
 use super::on_hand::OnHand;
 use super::shelf::is_size;
-use crate::farm::{Container, ContainerKind, Empties, Farm, Moved, Movement};
+use crate::farm::{Container, ContainerKind, Empties, Farm, Moved, Movement, Product};
 use crate::quantity::{Amount, AsTyped, Quantity, Units};
+
+/// Below this share of the larger a count and the accounts are taken as the same: nobody sees less in a jug. Common practice, no
+/// source.
+const LITTLE: f64 = 1e-3;
 
 /// A count of a product.
 #[derive(Clone, Debug, PartialEq)]
@@ -33,56 +37,62 @@ pub struct Difference {
     pub reckoned: Option<Amount>,
     /// What is counted.
     pub counted: Amount,
-    /// Counted less reckoned, where both are known and differ by more than one part in a thousand of the larger: nobody sees less in a jug.
+    /// Counted less reckoned, where both are known and differ by more than one part in a thousand of the larger.
     pub differs: Option<Amount>,
 }
 
 impl Count {
-    /// What it would correct.
+    /// What it would correct, where the accounts come to so much at its moment ([`reckoned`]).
     ///
     /// # Errors
-    /// Where it cannot hold: the product is not on the farm, another count is later, or containers do not add up without a density.
-    pub fn against(&self, farm: &Farm, id: &str) -> Result<Difference, String> {
-        let product = farm.products.get(id).ok_or("The product is not in the shed")?;
+    /// Where it cannot hold: another count is later, or containers do not add up without a density.
+    pub fn against(&self, product: &Product, reckoned: Option<Amount>) -> Result<Difference, String> {
         let own = moment(self.date, self.after);
         if let Some(later) = happened::counted(product).filter(|holds| *holds > own) {
             return Err(format!("A count of {} holds, which is later; type a later day or undo that one", later.0));
         }
-        let of_count = crate::farm::Product { containers: self.containers.clone(), ..product.clone() };
-        let on_hand = OnHand::of(&crate::farm::Product { counted: Some(self.date), ..of_count });
-        let counted = on_hand
-            .amount
-            .ok_or("Some containers are counted by weight and some by volume; give its density to add them up")?;
-        let reckoned = at_moment(farm, id, own).and_then(|account| account.balance);
+        let of_count = Product { containers: self.containers.clone(), counted: Some(self.date), ..product.clone() };
+        let counted = OnHand::of(&of_count).amount.ok_or(
+            "Some containers are counted by weight and some by volume; type the density in the shed to add them up",
+        )?;
         let differs = reckoned.and_then(|reckoned| {
             let off = counted.minus(reckoned)?;
-            let most = [counted, reckoned].into_iter().filter_map(|amount| off.ratio(amount)).map(f64::abs);
-            let is_off = most.fold(f64::INFINITY, f64::min) > 1e-3;
-            is_off.then_some(off).filter(|off| !off.is_zero())
+            let shares = [counted, reckoned].into_iter().filter_map(|amount| off.ratio(amount)).map(f64::abs);
+            let share = shares.fold(f64::INFINITY, f64::min);
+            (share > LITTLE && !off.is_zero()).then_some(off)
         });
         Ok(Difference { reckoned, counted, differs })
     }
+}
+
+/// What the accounts of a product come to at the moment of a count; `None` where no count holds yet.
+///
+/// It looks at each record once.
+pub fn reckoned(farm: &Farm, id: &str, date: Date, after: bool) -> Option<Account> {
+    at_moment(farm, id, moment(date, after))
 }
 
 /// Takes a count over: the product's containers and the day of its count, and a movement with what the accounts had come to. A size
 /// that the product was sold in stays on its list, and so does their order.
 ///
 /// # Errors
-/// As [`Count::against`], and where it differs from the accounts and no reason is given. The farm is then as before.
+/// As [`Count::against`], where the product is not on the farm, and where the count differs from the accounts and no reason is given.
+/// The farm is then as before.
 pub fn count(farm: &mut Farm, id: &str, count: Count) -> Result<(), String> {
-    let difference = count.against(farm, id)?;
+    let come_to = reckoned(farm, id, count.date, count.after).and_then(|account| account.balance);
+    let units = farm.units;
+    let product = farm.products.get_mut(id).ok_or("The product is not in the shed")?;
+    let difference = count.against(product, come_to)?;
     if difference.differs.is_some() && count.reason.trim().is_empty() {
         return Err("It differs from what the accounts had come to; say why".to_owned());
     }
-    let units = farm.units;
-    let Some(product) = farm.products.get_mut(id) else { return Ok(()) };
     product.containers = ordered(&product.containers, count.containers);
     product.counted = Some(count.date);
     product.counted_after = count.after;
     // An amount below zero cannot be written down as one.
     let there = |amount: Amount| super::needs::remains(amount, amount.times(0.0));
     let what = Moved::Counted {
-        reckoned: difference.reckoned.map(|reckoned| written(there(reckoned), units)),
+        reckoned: come_to.map(|reckoned| written(there(reckoned), units)),
         counted: written(difference.counted, units),
         after: count.after,
         empties: count.empties.into_iter().filter(|one| one.count > 0).collect(),

@@ -15,7 +15,7 @@ mod short;
 
 pub use account::{Account, Accounts, Doubt, lots};
 pub use bill::{latest_price, spent};
-pub use counting::{Count, Difference, count, enter, strike};
+pub use counting::{Count, Difference, count, enter, reckoned, strike};
 pub use doubts::findings;
 pub use ledger::{Entry, Kind, ledger};
 pub use needs::{Need, Needs, Nurse, Take, Tanks, WaterNeed};
