@@ -131,10 +131,16 @@ fn finding(farm: &Farm, day: Date, wanted: &Wanted<'_>, short: Amount) -> Findin
     };
     let hint = match buy(wanted.product, short) {
         Ok(purchase) => {
-            format!("Buy {}, lower the area, or mend the account in the shed.", purchase.words(wanted.product))
+            format!(
+                "Buy {}, lower the area, or type in the shed what was bought or counted.",
+                purchase.words(wanted.product)
+            )
         }
         Err(why) => {
-            format!("Buy {} or more, lower the area, or mend the account in the shed; {why}.", short.show(units))
+            format!(
+                "Buy {} or more, lower the area, or type in the shed what was bought or counted; {why}.",
+                short.show(units)
+            )
         }
     };
     let text = format!("{}: this pass needs {}; {after}", wanted.product.name, wanted.needed.show(units));

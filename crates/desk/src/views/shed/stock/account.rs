@@ -19,7 +19,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id) {
     let Some(product) = bench.farm().products.get(id).cloned() else { return };
     ways(bench, ui, id);
     ui.add(egui::Label::new(look::title(named(&product.name))).wrap());
-    on_hand(bench, ui, id, &product);
+    ui.scope(|ui| on_hand(bench, ui, id, &product));
     costs(bench, ui, id, &product, &known);
     if !known.findings.is_empty() {
         ui.add_space(look::GRID);

@@ -97,9 +97,10 @@ impl Form {
             .into_iter()
             .next()
             .map_or_else(|| usual(product, units), |(kind, size)| (kind, Some(size)));
-        // What was written down of today was there to be counted.
-        let after = entries.iter().any(|entry| entry.date == today && entry.change.is_some())
-            || (product.counted == Some(today) && product.counted_after);
+        // A farm may run ahead of the clock, as the demo does. What was written down of the day was there to be counted.
+        let date = product.counted.map_or(today, |counted| counted.max(today));
+        let after = entries.iter().any(|entry| entry.date == date && entry.change.is_some())
+            || (product.counted == Some(date) && product.counted_after);
         let (rows, empties) = if what == What::Count {
             counted(product, account, (kind, size.as_ref()), units)
         } else {
@@ -107,7 +108,7 @@ impl Form {
         };
         Self {
             what,
-            date: today,
+            date,
             after,
             sold: 0,
             kind,
@@ -169,7 +170,7 @@ pub(super) fn acts(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, e
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = 8.0;
         for (what, text) in What::ALL {
-            if ui.add(egui::Button::new(text).selected(open == Some(what))).clicked() {
+            if ui.button(text).clicked() {
                 chosen = Some(what);
             }
         }
@@ -184,6 +185,11 @@ pub(super) fn acts(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, e
     ui.add_space(4.0);
     look::sheet(ui).show(ui, |ui| {
         ui.set_width(ui.available_width());
+        // On the sheet a pale box would not be seen without its outline.
+        ui.visuals_mut().widgets.inactive.bg_stroke = egui::Stroke::new(1.0, look::colours(ui).hairline);
+        if let Some((_, text)) = What::ALL.iter().find(|(what, _)| *what == form.what) {
+            ui.label(look::strong(text.trim_end_matches('…')));
+        }
         ui.push_id((id, form.what as u8), |ui| match form.what {
             What::Bought => bought(bench, ui, product, &mut form),
             What::Count => count(bench, ui, id, product, &mut form),
@@ -406,7 +412,7 @@ fn count(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, form: &mut 
         boxes::date(ui, "day of the count", &mut form.date, 96.0);
         let say =
             |after: &bool| if *after { "after that day's spraying" } else { "before that day's spraying" }.to_owned();
-        boxes::choice(ui, "counted", &mut form.after, &[false, true], say, 170.0);
+        boxes::choice(ui, "counted", &mut form.after, &[false, true], say, 200.0);
     });
     hairline(ui);
     against(bench, ui, id, product, form);

@@ -19,7 +19,7 @@ const LINE: f32 = look::ROW + 1.0;
 
 /// An amount with its sign.
 fn signed(amount: Amount, units: Units) -> String {
-    let text = amount.show(units);
+    let text = round(amount, units);
     if text.starts_with('-') || amount.is_zero() { text } else { format!("+{text}") }
 }
 
@@ -103,7 +103,8 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, entries: &[Entry]) {
         return;
     }
     tight(ui);
-    ui.spacing_mut().item_spacing.x = 6.0;
+    // Lines are of one height, so that those out of sight need not be drawn.
+    ui.spacing_mut().item_spacing = egui::Vec2::new(6.0, 0.0);
     let (day, amount, last) = (76.0, 84.0, 14.0);
     let what = (ui.available_width() - day - amount * 2.0 - last - 24.0).max(60.0);
     ui.horizontal(|ui| {
