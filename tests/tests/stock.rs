@@ -87,7 +87,7 @@ fn a_pass_that_the_shed_does_not_reach_for_is_a_stop() {
         found[0].text,
         "Oil: this pass needs 10 gal; 5 gal are on hand after what earlier passes take (15 gal less 10 gal for First)"
     );
-    assert_eq!(found[0].hint, "Buy 2 jugs of 2.5 gal, lower the area, or correct the count in the shed.");
+    assert_eq!(found[0].hint, "Buy 2 jugs of 2.5 gal, lower the area, or type in the shed what was bought or counted.");
 }
 
 #[test]
@@ -112,7 +112,7 @@ fn what_is_not_typed_is_no_shortfall_until_it_is_counted() {
     let said = plan(&farm, "first").unwrap();
     assert_eq!(
         shortfalls(&said)[0].hint,
-        "Buy 10 gal or more, lower the area, or correct the count in the shed; type in the shed what it is sold in."
+        "Buy 10 gal or more, lower the area, or type in the shed what was bought or counted; type in the shed what it is sold in."
     );
 }
 

@@ -199,6 +199,7 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
             label::limits::judge(farm, pass_id, pass, &fields, &lines, carrier, &mut findings, &mut workings)
         })
         .unwrap_or_default();
+    let accounts = stock::Accounts::among(farm, mix.iter().map(|(id, _)| id.as_str()));
     let (loads, sizing) = match (carrier, rig) {
         (Some(carrier), Some(rig)) if !area.is_zero() => loads::build::build(
             &loads::build::Asked {
@@ -206,6 +207,7 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
                 pass_id,
                 pass,
                 rig,
+                accounts: &accounts,
                 carrier,
                 fields: &fields,
                 spray: spray_volume,
@@ -220,7 +222,7 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
     };
 
     if let Some(carrier) = carrier {
-        stock::judge(farm, (pass_id, pass), area, &lines, (carrier, &loads), &mut findings);
+        stock::judge(farm, &accounts, (pass_id, pass), area, &lines, (carrier, &loads), &mut findings);
     }
 
     workings.extend(water::dose::per_load(&water, &loads, farm.units).1);

@@ -43,7 +43,7 @@ pub use id::Id;
 pub use keeping::{Keeping, OwnElement};
 pub use label::{MonthDay, Period, Says, Stance, Statement, When};
 pub use law::Law;
-pub use movement::{Moved, Movement};
+pub use movement::{Empties, Moved, Movement};
 pub use nozzle::{ClassAt, Layout, NozzleSet, Rated};
 pub use outcome::{ClosedSeason, Effect, Outcome, Plot, Trial};
 pub use pass::{CarrierKind, Fills, Growing, InTank, Lean, Line, LoadSplit, Pass};

@@ -68,6 +68,12 @@ pub enum Moved {
         reckoned: Option<AsTyped<Amount>>,
         /// What was there.
         counted: AsTyped<Amount>,
+        /// Whether it was counted after that day's spraying, and not before it.
+        #[serde(default, skip_serializing_if = "is_default")]
+        after: bool,
+        /// The empty containers that stood there, to be given back.
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        empties: Vec<Empties>,
     },
     /// Empty containers were given back or handed in for recycling.
     Returned {
@@ -84,4 +90,16 @@ pub enum Moved {
         #[serde(default, skip_serializing_if = "is_default")]
         rinsed: bool,
     },
+}
+
+/// Empty containers of one kind and size.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Empties {
+    /// What they are.
+    pub kind: ContainerKind,
+    /// What one held.
+    pub size: AsTyped<Amount>,
+    /// How many.
+    pub count: u32,
 }

@@ -11,6 +11,7 @@ use crate::mix::order::Placed;
 use crate::plan::{Plan, PlannedField};
 use crate::quantity::number::show;
 use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Quantity, Units, Volume};
+use crate::stock::Accounts;
 use crate::working::Working;
 
 /// A measured amount that is farther than this from exact, as a share of it, is said. Common practice, no source.
@@ -22,6 +23,8 @@ pub(crate) struct Asked<'a> {
     pub(crate) pass_id: &'a Id,
     pub(crate) pass: &'a Pass,
     pub(crate) rig: &'a Rig,
+    /// What is on hand of the products.
+    pub(crate) accounts: &'a Accounts,
     pub(crate) carrier: CarrierRate,
     pub(crate) fields: &'a [PlannedField],
     /// What the ground takes.
@@ -73,7 +76,7 @@ pub(crate) fn build(
     for (at, stretch) in laid.into_iter().enumerate() {
         let ids: Vec<Id> = stretch.fields.iter().map(|(id, _)| id.clone()).collect();
         let mut portions: Vec<Portion> =
-            lines.iter().filter_map(|line| Portion::of(farm, line, asked.bounds, &ids)).collect();
+            lines.iter().filter_map(|line| Portion::of(farm, asked.accounts, line, asked.bounds, &ids)).collect();
         // Each stretch finds the containers as the one before leaves them.
         for (portion, before) in portions.iter_mut().zip(rests.iter().flatten()) {
             portion.stand_as(before);

@@ -6,6 +6,7 @@ use crate::loads::sizing::Portion;
 use crate::loads::{Load, measure};
 use crate::plan::Plan;
 use crate::quantity::{Area, AsTyped, Quantity, Units};
+use crate::stock::Accounts;
 
 /// Rows that a card has room for.
 const MOST_ROWS: f64 = 8.0;
@@ -27,8 +28,10 @@ pub(super) fn rows(farm: &Farm, plan: &Plan, load: &Load) -> Vec<ShortRow> {
         return Vec::new();
     }
     let fields: Vec<_> = load.fields.iter().map(|(id, _)| id.clone()).collect();
+    // Bounds and marks do not depend on what is on hand.
+    let accounts = Accounts::default();
     let portions: Vec<Option<Portion>> =
-        plan.lines.iter().map(|line| Portion::of(farm, line, &plan.bounds, &fields)).collect();
+        plan.lines.iter().map(|line| Portion::of(farm, &accounts, line, &plan.bounds, &fields)).collect();
     let mut rows = Vec::new();
     let mut ground = step;
     while all.exceeds(ground) {

@@ -8,6 +8,7 @@ use std::collections::HashSet;
 
 use jiff::civil::Date;
 
+use super::account::Accounts;
 use super::on_hand::OnHand;
 use crate::farm::{CarrierKind, Farm, Fills, Id, Pass, Product};
 use crate::mix::line::over_ground;
@@ -40,7 +41,7 @@ pub struct Need {
     pub by_pass: Vec<Take>,
     /// In all.
     pub amount: Amount,
-    /// What is on hand.
+    /// What is on hand, by the account of the product, with what comes in up to the last of these passes.
     pub on_hand: OnHand,
     /// What passes before these take first.
     pub before: Amount,
@@ -114,17 +115,17 @@ pub fn next_day(farm: &Farm, from: Date) -> Option<Date> {
 
 /// What the passes of a day take that are not recorded; what those before it take stands beside.
 pub fn of_day(farm: &Farm, day: Date) -> Needs {
-    needs(farm, |date| date == day)
+    needs(farm, &Accounts::of(farm), |date| date == day)
 }
 
 /// What all passes from a day on take that are not recorded; what those before it take stands beside.
 pub fn from_day(farm: &Farm, from: Date) -> Needs {
-    needs(farm, |date| date >= from)
+    needs(farm, &Accounts::of(farm), |date| date >= from)
 }
 
 /// What the passes take that are not recorded and whose day is wanted. Passes before the first of these come first to the
 /// shed.
-pub fn needs(farm: &Farm, wanted: impl Fn(Date) -> bool) -> Needs {
+pub fn needs(farm: &Farm, accounts: &Accounts, wanted: impl Fn(Date) -> bool) -> Needs {
     let mut out = Needs::default();
     let mut first = true;
     let mut takes: Vec<(&Id, Vec<Take>, Amount)> =
@@ -161,18 +162,35 @@ pub fn needs(farm: &Farm, wanted: impl Fn(Date) -> bool) -> Needs {
     }
     for (id, by_pass, before) in takes {
         let Some(product) = farm.products.get(id).filter(|_| !by_pass.is_empty()) else { continue };
-        out.products.push(against(id, product, by_pass, before));
+        out.products.extend(against(farm, (id, product), accounts, by_pass, before));
     }
     out
 }
 
-fn against(id: &Id, product: &Product, by_pass: Vec<Take>, before: Amount) -> Need {
-    let amount = by_pass.iter().fold(product.nothing(), |sum, take| sum.plus(take.amount).unwrap_or(sum));
-    let on_hand = OnHand::of(product);
-    let left = on_hand.amount.and_then(|held| held.minus(before)?.minus(amount));
-    let short = on_hand.amount.and_then(|held| lacks(amount, remains(held, before)));
+fn against(
+    farm: &Farm,
+    (id, product): (&Id, &Product),
+    accounts: &Accounts,
+    by_pass: Vec<Take>,
+    before: Amount,
+) -> Option<Need> {
+    let account = accounts.get(id)?;
+    let (mut amount, mut short, mut last) = (product.nothing(), None, None);
+    for take in &by_pass {
+        amount = amount.plus(take.amount).unwrap_or(amount);
+        let Some(pass) = farm.passes.get(&take.pass) else { continue };
+        last = account.for_day(pass.date);
+        let lack = last.and_then(|held| lacks(amount, remains(held, before)));
+        // What one pass lacks is there for a later one where more came in between.
+        short = match (short, lack) {
+            (Some(most), Some(lack)) if lacks(lack, most).is_none() => Some(most),
+            (most, lack) => lack.or(most),
+        };
+    }
+    let on_hand = OnHand { amount: last, ..account.on_hand.clone() };
+    let left = last.and_then(|held| held.minus(before)?.minus(amount));
     let cost = product.price.as_ref().and_then(|price| price.of(amount));
-    Need { product: id.clone(), by_pass, amount, on_hand, before, left, short, cost }
+    Some(Need { product: id.clone(), by_pass, amount, on_hand, before, left, short, cost })
 }
 
 /// What remains of an amount when another was taken; nothing where more was wanted than there is.

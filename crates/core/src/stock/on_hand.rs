@@ -1,12 +1,12 @@
 //! What is in the shed of a product, by container and lot.
 
-use crate::farm::{Container, Product};
+use crate::farm::{Container, ContainerKind, Product};
 use crate::quantity::{Amount, AsTyped};
 
 /// What is in the shed of a product.
 #[derive(Clone, Debug, PartialEq)]
 pub struct OnHand {
-    /// Its containers, as they are typed.
+    /// Its containers.
     pub held: Vec<Held>,
     /// All of them: a liquid by volume, a dry product by weight. `None` where it is not typed, or where volumes and weights do
     /// not add up.
@@ -15,56 +15,49 @@ pub struct OnHand {
     pub typed: bool,
 }
 
-/// What there is of one kind of container and lot.
+/// What there is of one kind of container, size and lot.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Held {
-    /// Which of the product's containers, from 0.
-    pub container: usize,
+    /// What they are, and what one holds when full; `None` for what came in without a container.
+    pub container: Option<(ContainerKind, AsTyped<Amount>)>,
     /// The lot; empty where it is not typed.
     pub lot: String,
-    /// The full ones and the rest of the opened one; `None` where it is typed as weight of a liquid, or as volume of a dry
+    /// How many full ones.
+    pub full: u32,
+    /// What is left in each opened one.
+    pub opened: Vec<Amount>,
+    /// The full ones and the rests of the opened ones; `None` where it is typed as weight of a liquid, or as volume of a dry
     /// product, without a density.
     pub amount: Option<Amount>,
 }
 
 impl OnHand {
-    /// Of a product.
-    pub fn of(product: &Product) -> Self {
-        let typed = is_typed(product);
-        let held: Vec<Held> = product
-            .containers
-            .iter()
-            .enumerate()
-            .filter(|(_, container)| holds(container))
-            .map(|(at, container)| Held {
-                container: at,
-                lot: container.lot.clone(),
-                amount: amount(container, product),
-            })
-            .collect();
-        Self { amount: typed.then(|| total(product)).flatten(), held, typed }
+    /// Of a product, as its containers are typed.
+    pub(super) fn of(product: &Product) -> Self {
+        let containers = || product.containers.iter().filter(|container| holds(container));
+        let typed = product.counted.is_some() || containers().next().is_some();
+        let held: Vec<Held> = containers().map(|container| as_typed(container, product)).collect();
+        let total = || held.iter().try_fold(product.nothing(), |sum, held| sum.plus(held.amount?));
+        Self { amount: typed.then(total).flatten(), held, typed }
     }
 }
 
-/// What is on hand in all; `None` where it is not known.
-pub(super) fn known(product: &Product) -> Option<Amount> {
-    is_typed(product).then(|| total(product)).flatten()
+/// A container as it is typed.
+pub(super) fn as_typed(container: &Container, product: &Product) -> Held {
+    let opened = container.opened.as_ref().map(AsTyped::value);
+    Held {
+        container: Some((container.kind, container.size.clone())),
+        lot: container.lot.trim().to_owned(),
+        full: container.full,
+        // Without a density it stands as it is typed.
+        opened: opened.map(|opened| in_kind(opened, product).unwrap_or(opened)).into_iter().collect(),
+        amount: amount(container, product),
+    }
 }
 
-fn total(product: &Product) -> Option<Amount> {
-    product
-        .containers
-        .iter()
-        .filter(|container| holds(container))
-        .try_fold(product.nothing(), |sum, container| sum.plus(amount(container, product)?))
-}
-
-fn holds(container: &Container) -> bool {
+/// Whether something is in it.
+pub(super) fn holds(container: &Container) -> bool {
     container.full > 0 || container.opened.is_some()
-}
-
-fn is_typed(product: &Product) -> bool {
-    product.counted.is_some() || product.containers.iter().any(holds)
 }
 
 fn amount(container: &Container, product: &Product) -> Option<Amount> {

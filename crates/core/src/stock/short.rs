@@ -2,8 +2,8 @@
 
 use jiff::civil::Date;
 
+use super::account::{Account, Accounts, Doubt};
 use super::needs::{lacks, mixed_for, remains, taken};
-use super::on_hand::known;
 use super::shopping::buy;
 use crate::farm::{Farm, Formulation, Id, Pass, Product};
 use crate::finding::{Basis, Finding, Subject};
@@ -16,6 +16,7 @@ use crate::quantity::{Amount, Area, CarrierRate, Quantity, Volume};
 struct Wanted<'a> {
     id: &'a str,
     product: &'a Product,
+    account: &'a Account,
     held: Amount,
     needed: Amount,
     /// What the passes before it take.
@@ -43,6 +44,7 @@ impl Wanted<'_> {
 /// such a product, and the records are looked at only where it matters whether these were sprayed.
 pub(crate) fn judge(
     farm: &Farm,
+    accounts: &Accounts,
     (pass_id, pass): (&Id, &Pass),
     treated: Area,
     lines: &[PlannedLine],
@@ -52,15 +54,21 @@ pub(crate) fn judge(
     let asked = mixed_for(pass, treated, carrier);
     let laid = loads.iter().map(Load::new_spray).sum::<Volume>().ground(carrier).unwrap_or(Area::ZERO);
     let mixed = if laid.exceeds(asked) { laid } else { asked };
+    // Where an amount cannot be told nothing is judged, which is said.
+    for (line, account) in lines.iter().filter_map(|line| Some((line, accounts.get(&line.product)?))) {
+        let dark = account.doubts.iter().filter(|doubt| matches!(doubt, Doubt::NoDensity { date: Some(_), .. }));
+        findings.extend(dark.map(|doubt| super::doubts::finding(farm, &line.product, doubt)));
+    }
     let mut wanted: Vec<Wanted<'_>> = lines
         .iter()
         .filter_map(|line| {
             let (id, product) = farm.products.get_key_value(&line.product)?;
-            let (held, exact) = (known(product)?, line.per_area.over(mixed));
+            let account = accounts.get(id)?;
+            let (held, exact) = (account.for_day(pass.date)?, line.per_area.over(mixed));
             // A water-soluble bag goes in whole; of all else a mark more or less is found in the jug.
             let in_bags = product.formulation == Formulation::WSP && !loads.is_empty();
             let needed = if in_bags { measured(loads, id, exact) } else { exact };
-            Some(Wanted { id, product, held, needed, earlier: Vec::new() })
+            Some(Wanted { id, product, account, held, needed, earlier: Vec::new() })
         })
         .collect();
     if wanted.is_empty() {
@@ -83,7 +91,9 @@ pub(crate) fn judge(
         wanted.earlier.retain(|earlier| !farm.is_recorded(earlier.id));
         wanted.earlier.sort_by_key(|earlier| earlier.day);
         if let Some(short) = lacks(wanted.needed, wanted.there()) {
-            findings.push(finding(farm, &wanted, short));
+            findings.push(finding(farm, pass.date, &wanted, short));
+            let below = wanted.account.doubts.iter().filter(|doubt| matches!(doubt, Doubt::Below { .. }));
+            findings.extend(below.map(|doubt| super::doubts::finding(farm, wanted.id, doubt)));
         }
     }
 }
@@ -104,7 +114,7 @@ fn before<'a>(farm: &'a Farm, (pass_id, pass): (&Id, &Pass)) -> impl Iterator<It
         .map(|(_, other)| other)
 }
 
-fn finding(farm: &Farm, wanted: &Wanted<'_>, short: Amount) -> Finding {
+fn finding(farm: &Farm, day: Date, wanted: &Wanted<'_>, short: Amount) -> Finding {
     let units = farm.units;
     let there = wanted.there();
     let are = if there.is_zero() { "none is".to_owned() } else { format!("{} are", there.show(units)) };
@@ -115,12 +125,22 @@ fn finding(farm: &Farm, wanted: &Wanted<'_>, short: Amount) -> Finding {
             wanted.earlier.iter().map(|taker| format!("{} for {}", taker.amount.show(units), taker.name)).collect();
         format!("{are} on hand after what earlier passes take ({} less {})", wanted.held.show(units), listed(&takers))
     };
+    let after = match wanted.account.after(day) {
+        Some((date, amount)) => format!("{after}; {} come in on {date} or later", amount.show(units)),
+        None => after,
+    };
     let hint = match buy(wanted.product, short) {
         Ok(purchase) => {
-            format!("Buy {}, lower the area, or correct the count in the shed.", purchase.words(wanted.product))
+            format!(
+                "Buy {}, lower the area, or type in the shed what was bought or counted.",
+                purchase.words(wanted.product)
+            )
         }
         Err(why) => {
-            format!("Buy {} or more, lower the area, or correct the count in the shed; {why}.", short.show(units))
+            format!(
+                "Buy {} or more, lower the area, or type in the shed what was bought or counted; {why}.",
+                short.show(units)
+            )
         }
     };
     let text = format!("{}: this pass needs {}; {after}", wanted.product.name, wanted.needed.show(units));

@@ -75,6 +75,16 @@ pub fn sum_words(farm: &Farm, (sum, unknown): (Money, usize), lacks: &str) -> St
     }
 }
 
+/// What purchases cost, and how many have no price on them.
+pub fn sum_bought(farm: &Farm, (sum, unknown): (Money, usize)) -> String {
+    let money = format!("{}{}", farm.currency, sum.show());
+    match unknown {
+        0 => money,
+        1 => format!("{money}, without 1 that has no price"),
+        many => format!("{money}, without {many} that have no price"),
+    }
+}
+
 /// What a product lacks whose cost is not known.
 pub const PRICE: &str = "price";
 /// What one lacks of which it is not known what buying it costs.
@@ -248,8 +258,7 @@ fn product(farm: &Farm, need: &Need) -> Value {
     object.insert("on_hand_typed".to_owned(), json!(need.on_hand.typed));
     let lots = need.on_hand.held.iter().map(|held| {
         let mut object = Map::new();
-        let containers = farm.products.get(&need.product).map(|product| product.containers.as_slice());
-        let size = containers.and_then(|all| all.get(held.container)).map(|container| container.size.text());
+        let size = held.container.as_ref().map(|(_, size)| size.text());
         object.insert("container".to_owned(), json!(size));
         object.insert("lot".to_owned(), json!(held.lot));
         if let Some(known) = held.amount {

@@ -6,6 +6,7 @@ use crate::label::once;
 use crate::loads::measure;
 use crate::quantity::number::show;
 use crate::quantity::{Amount, AsTyped, Quantity, Volume};
+use crate::stock::{Account, Accounts};
 
 /// What is measured out of each product over all loads of the day.
 pub(super) fn products(farm: &Farm, passes: &[&OfDay]) -> Vec<SheetLine> {
@@ -20,27 +21,25 @@ pub(super) fn products(farm: &Farm, passes: &[&OfDay]) -> Vec<SheetLine> {
             None => totals.push((&item.product, amount)),
         }
     }
+    let accounts = Accounts::among(farm, totals.iter().map(|(id, _)| id.as_str()));
     totals
         .into_iter()
         .filter_map(|(id, amount)| {
             let product = farm.products.get(id)?;
             let containers = measure::containers(amount, &product.containers, farm.units);
-            let detail: Vec<String> = [containers, lots(product)].into_iter().filter(|text| !text.is_empty()).collect();
+            let lots = lots(product, accounts.get(id));
+            let detail: Vec<String> = [containers, lots].into_iter().filter(|text| !text.is_empty()).collect();
             Some(SheetLine { what: product.name.clone(), amount: amount.show(farm.units), detail: detail.join("; ") })
         })
         .collect()
 }
 
-/// The lots on hand, or all that are typed where nothing is counted.
-fn lots(product: &Product) -> String {
-    let typed = || product.containers.iter().filter(|container| !container.lot.trim().is_empty());
-    let mut lots: Vec<String> = once(
-        typed()
-            .filter(|container| container.full > 0 || container.opened.is_some())
-            .map(|container| container.lot.trim().to_owned()),
-    );
+/// The lots on hand, or all that are typed where nothing is on hand.
+fn lots(product: &Product, account: Option<&Account>) -> String {
+    let held = account.map(|account| account.on_hand.held.as_slice()).unwrap_or_default();
+    let mut lots: Vec<&str> = once(held.iter().map(|held| held.lot.as_str()).filter(|lot| !lot.is_empty()));
     if lots.is_empty() {
-        lots = once(typed().map(|container| container.lot.trim().to_owned()));
+        lots = once(product.containers.iter().map(|container| container.lot.trim()).filter(|lot| !lot.is_empty()));
     }
     match lots.as_slice() {
         [] => String::new(),

@@ -8,6 +8,7 @@ use crate::loads::measure;
 use crate::loads::split::{MOST_LOADS, whole_up};
 use crate::mix::line::PlannedLine;
 use crate::quantity::{Amount, AmountPerArea, CarrierRate, Units, Volume};
+use crate::stock::Accounts;
 
 /// More marks than this in a tank are not tried one by one: the mark is then a multiple of the rig's.
 const MOST_MARKS: f64 = 1500.0;
@@ -109,13 +110,19 @@ pub(crate) struct Portion {
     step: Amount,
     /// What its first container holds when full; `None` where none is typed that fits its amounts.
     size: Option<Amount>,
-    /// What the opened one still holds, as a share of a full one.
+    /// What the opened ones of that size still hold, in full ones.
     opened: f64,
 }
 
 impl Portion {
     /// A product on a stretch, with the tightest bounds of all its fields.
-    pub(crate) fn of(farm: &Farm, line: &PlannedLine, bounds: &[Bound], fields: &[Id]) -> Option<Self> {
+    pub(crate) fn of(
+        farm: &Farm,
+        accounts: &Accounts,
+        line: &PlannedLine,
+        bounds: &[Bound],
+        fields: &[Id],
+    ) -> Option<Self> {
         let product = farm.products.get(&line.product)?;
         let here = |end| {
             let bounds = bounds.iter().filter(move |bound| bound.end == end && bound.product == line.product);
@@ -124,7 +131,10 @@ impl Portion {
         let container = product.containers.first();
         let demand = line.demand;
         let size = container.map(|container| container.size.value()).filter(|size| demand.ratio(*size).is_some());
-        let opened = container.and_then(|container| container.opened.as_ref()?.ratio(container.size.value()));
+        let opened = container.and_then(|container| {
+            let rest = accounts.get(&line.product)?.opened(container.kind, &container.size)?;
+            rest.ratio(container.size.value())
+        });
         Some(Self {
             product: line.product.clone(),
             per_area: line.per_area,
@@ -132,7 +142,7 @@ impl Portion {
             most: here(End::Most).reduce(AmountPerArea::smaller),
             step: measure::step(product, &farm.measuring, farm.units),
             size,
-            opened: opened.unwrap_or(0.0).clamp(0.0, 1.0),
+            opened: opened.unwrap_or(0.0).max(0.0),
         })
     }
 
@@ -164,7 +174,7 @@ impl Portion {
     pub(crate) fn pour(&mut self, amount: Amount) {
         let Some(share) = self.size.and_then(|size| amount.ratio(size)) else { return };
         let rest = self.opened - share;
-        let rest = rest - rest.floor();
+        let rest = if rest < 0.0 { rest - rest.floor() } else { rest };
         self.opened = if is_whole(rest) { 0.0 } else { rest };
     }
 

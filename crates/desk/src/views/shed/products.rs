@@ -253,7 +253,7 @@ fn containers(bench: &Bench, ui: &mut Ui, product: &mut Product) {
     section(ui, "Containers and price");
     let mut gone = None;
     let mut more = false;
-    let count = product.containers.len();
+    let (count, counted) = (product.containers.len(), product.counted.is_some());
     if count == 0 {
         line(ui, "sold in", |ui| {
             ui.spacing_mut().button_padding.x = 0.0;
@@ -271,7 +271,8 @@ fn containers(bench: &Bench, ui: &mut Ui, product: &mut Product) {
                 boxes::choice(ui, &format!("container {n}"), &mut container.kind, &ContainerKind::ALL, say, width);
                 word(ui, "of");
                 boxes::quantity(ui, &format!("size of container {n}"), &mut container.size, 84.0 - less);
-                word(ui, "on hand");
+                // What is on hand now is reckoned from it.
+                word(ui, if counted { "counted" } else { "on hand" });
                 boxes::count(ui, &format!("full of container {n}"), &mut container.full, 44.0);
                 word(ui, "full, and");
                 let opened = format!("opened of container {n}");

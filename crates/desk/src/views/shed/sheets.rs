@@ -5,7 +5,7 @@ use tankard_core::farm::{Farm, Id, Pass};
 use tankard_core::finding::{Level, Subject};
 use tankard_core::quantity::{Amount, Area, Quantity};
 
-use super::{Bench, counted};
+use super::{Bench, counted, stock};
 use crate::look;
 use crate::parts::mark;
 use crate::report::needs::round;
@@ -97,16 +97,8 @@ pub(super) fn on_hand(bench: &Bench, ui: &mut Ui, id: &str) {
     let units = bench.farm().units;
     let (Some(product), Some(held)) = (bench.farm().products.get(id), bench.stock.get(id)) else { return };
     sheet(ui, "On hand", |ui| {
-        for container in &product.containers {
-            if container.full > 0 {
-                let lot = if container.lot.is_empty() { String::new() } else { format!(", lot {}", container.lot) };
-                let what =
-                    format!("{} {} of {}{lot}", container.full, container.kind.name(container.full), container.size);
-                pair(ui, what, container.size.times(f64::from(container.full)).show(units));
-            }
-            if let Some(opened) = &container.opened {
-                pair(ui, format!("in an opened {}", container.kind.name(1)), opened.show(units));
-            }
+        for (what, amount) in bench.stock.accounts.get(id).iter().flat_map(|account| stock::rows(account, units)) {
+            pair(ui, what, amount);
         }
         match held.on_hand {
             None if product.containers.is_empty() => say(ui, "No container is typed, so nothing is counted."),

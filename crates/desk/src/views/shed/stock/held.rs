@@ -5,10 +5,12 @@ use std::sync::Arc;
 
 use jiff::civil::Date;
 use tankard_core::farm::{Farm, Id};
-use tankard_core::quantity::Amount;
-use tankard_core::stock::needs::{from_day, needs, next_day, not_recorded, of_day};
-use tankard_core::stock::{Need, Needs, OnHand, Take};
+use tankard_core::finding::Finding;
+use tankard_core::quantity::{Amount, Money};
+use tankard_core::stock::needs::{needs, next_day, not_recorded};
+use tankard_core::stock::{self, Account, Accounts, Entry, Need, Needs, Take};
 
+use super::forms::Form;
 use crate::app::Desk;
 
 /// What is held of a product.
@@ -29,7 +31,8 @@ pub(in super::super) struct Held {
 }
 
 impl Held {
-    fn of(on_hand: &OnHand, need: Option<&Need>) -> Self {
+    fn of(account: &Account, need: Option<&Need>) -> Self {
+        let on_hand = &account.on_hand;
         Self {
             on_hand: on_hand.amount,
             typed: on_hand.typed,
@@ -44,6 +47,8 @@ impl Held {
 /// What is held of every product, against the passes of a day and all from that day on.
 #[derive(Debug, Default)]
 pub(in super::super) struct Stock {
+    /// What was counted of every product, and what happened since.
+    pub(in super::super) accounts: Accounts,
     held: HashMap<Id, Held>,
     /// The days with passes that are not recorded.
     pub(super) days: Vec<Date>,
@@ -62,6 +67,25 @@ pub(in super::super) struct Known {
     stock: Arc<Stock>,
     /// The day that a person chose to look at.
     pub(super) chosen: Option<Date>,
+    /// The product whose account is open.
+    pub(super) open: Option<Id>,
+    /// What is being written down.
+    pub(super) form: Option<Form>,
+    /// Who wrote down the last thing.
+    pub(super) by: String,
+    lines: Option<Lines>,
+}
+
+/// The account of a product, line by line, as it was last reckoned.
+#[derive(Clone, Debug)]
+pub(super) struct Lines {
+    made_for: (u64, Id, Date),
+    /// The lines, in order of time.
+    pub(super) entries: Arc<Vec<Entry>>,
+    /// What there is to say.
+    pub(super) findings: Arc<Vec<Finding>>,
+    /// What the purchases of the year cost, and of how many that is not known.
+    pub(super) spent: (Money, usize),
 }
 
 impl Known {
@@ -74,6 +98,26 @@ impl Known {
         }
         Arc::clone(&self.stock)
     }
+
+    /// The account of a product, line by line, as the farm stands now.
+    pub(super) fn lines(&mut self, desk: &Desk, id: &Id) -> Lines {
+        let today = desk.now().date();
+        let made_for = (desk.document.revision(), id.clone(), today);
+        match &self.lines {
+            Some(lines) if lines.made_for == made_for => lines.clone(),
+            _ => {
+                let farm = desk.document.farm();
+                let lines = Lines {
+                    entries: Arc::new(stock::ledger(farm, id)),
+                    findings: Arc::new(stock::findings(farm, &self.stock.accounts, id)),
+                    spent: stock::spent(farm, Some(id), today.year()),
+                    made_for,
+                };
+                self.lines = Some(lines.clone());
+                lines
+            }
+        }
+    }
 }
 
 impl Stock {
@@ -84,17 +128,19 @@ impl Stock {
         days.dedup();
         let day =
             chosen.filter(|day| days.contains(day)).or_else(|| next_day(farm, today)).or_else(|| days.last().copied());
-        let all = needs(farm, |_| true);
+        let accounts = Accounts::of(farm);
+        let all = needs(farm, &accounts, |_| true);
         let held = farm
             .products
-            .iter()
-            .map(|(id, product)| {
+            .keys()
+            .filter_map(|id| {
                 let need = all.products.iter().find(|need| need.product == *id);
-                (id.clone(), Held::of(&OnHand::of(product), need))
+                Some((id.clone(), Held::of(accounts.get(id)?, need)))
             })
             .collect();
-        let (of_day, season) = day.map(|day| (of_day(farm, day), from_day(farm, day))).unwrap_or_default();
-        Self { held, days, day, of_day, season }
+        let of_day = day.map(|day| needs(farm, &accounts, |date| date == day)).unwrap_or_default();
+        let season = day.map(|day| needs(farm, &accounts, |date| date >= day)).unwrap_or_default();
+        Self { accounts, held, days, day, of_day, season }
     }
 
     /// What is held of one product.

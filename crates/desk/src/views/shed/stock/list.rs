@@ -19,7 +19,7 @@ pub(in super::super) fn list(bench: &mut Bench, ui: &mut Ui) {
     water(bench, ui);
     open(bench, ui);
     if let Some(id) = chosen {
-        bench.state.choose_product(&id);
+        bench.state.stock.open_account(&id);
     }
 }
 

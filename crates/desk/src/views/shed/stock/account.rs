@@ -1,0 +1,162 @@
+//! The account of one product: what is on hand now, what can be written down, and what happened, line by line.
+
+use egui::{Ui, Vec2};
+use tankard_core::farm::{Farm, Id, Product};
+use tankard_core::quantity::Quantity;
+use tankard_core::stock::{self, Account};
+
+use super::super::{Bench, hairline, named, sheets, word};
+use super::forms;
+use super::held::Lines;
+use super::{lines, rows};
+use crate::look;
+use crate::parts::{boxes, findings};
+use crate::report::needs::round;
+
+/// The page.
+pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id) {
+    let known = bench.state.stock.lines(bench.desk, id);
+    let Some(product) = bench.farm().products.get(id).cloned() else { return };
+    ways(bench, ui, id);
+    ui.add(egui::Label::new(look::title(named(&product.name))).wrap());
+    ui.scope(|ui| on_hand(bench, ui, id, &product));
+    costs(bench, ui, id, &product, &known);
+    if !known.findings.is_empty() {
+        ui.add_space(look::GRID);
+        findings::show(ui, &known.findings);
+    }
+    ui.add_space(look::GRID);
+    forms::acts(bench, ui, id, &product, &known.entries);
+    ui.add_space(look::GRID);
+    lines::show(bench, ui, &known.entries);
+}
+
+/// Back to all products, to the next, and to its label.
+fn ways(bench: &mut Bench, ui: &mut Ui, id: &Id) {
+    let near = |by: isize| {
+        let products = &bench.farm().products;
+        let at = products.get_index_of(id)?.checked_add_signed(by)?;
+        products.get_index(at).map(|(id, product)| (id.clone(), named(&product.name)))
+    };
+    let (before, after) = (near(-1), near(1));
+    let (mut back, mut label, mut next) = (false, false, None);
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().button_padding.x = 0.0;
+        ui.spacing_mut().item_spacing.x = 14.0;
+        back = boxes::act(ui, "All products").clicked();
+        for (text, to) in [("Before", before), ("Next", after)] {
+            if let Some((id, name)) = to
+                && boxes::act(ui, text).on_hover_text(&name).accessible_name(format!("{text}: {name}")).clicked()
+            {
+                next = Some(id);
+            }
+        }
+        label = boxes::act(ui, "Its label").clicked();
+    });
+    if back {
+        bench.state.stock.open = None;
+        bench.state.stock.form = None;
+    }
+    if let Some(id) = next {
+        bench.state.stock.open_account(&id);
+    }
+    if label {
+        bench.state.choose_product(id);
+    }
+}
+
+/// A pair that stands together, not at the far edge of a wide page.
+fn pair(ui: &mut Ui, what: &str, amount: &str, strong: bool) {
+    let width = ui.available_width().min(440.0);
+    ui.allocate_ui(Vec2::new(width, 18.0), |ui| {
+        ui.set_width(width);
+        if strong {
+            sheets::pair(ui, look::strong(what), look::strong(amount));
+        } else {
+            sheets::pair(ui, what, amount);
+        }
+    });
+}
+
+fn on_hand(bench: &Bench, ui: &mut Ui, id: &str, product: &Product) {
+    let units = bench.farm().units;
+    let Some(account) = bench.stock.accounts.get(id) else { return };
+    ui.add_space(look::GRID);
+    ui.label(look::heading("On hand").color(look::colours(ui).soft));
+    hairline(ui);
+    ui.add_space(2.0);
+    ui.spacing_mut().item_spacing.y = 3.0;
+    for (what, amount) in rows(account, units) {
+        pair(ui, &what, &amount, false);
+    }
+    match account.on_hand.amount {
+        Some(amount) => pair(ui, "in all", &amount.show(units), true),
+        None if account.on_hand.typed => {
+            sheets::say(ui, "How much that is in all is not known, for want of a density.");
+        }
+        None => sheets::say(ui, "Nothing is counted yet."),
+    }
+    sheets::say(ui, &since(account, product, bench.farm()));
+    if !account.empties.is_empty() {
+        let each =
+            account.empties.iter().map(|one| format!("{} empty {} {}", one.count, one.size, one.kind.name(one.count)));
+        let all: Vec<String> = each.collect();
+        ui.label(format!("{} to give back", all.join(", ")));
+    }
+}
+
+/// Since when it is reckoned, and what happened since.
+fn since(account: &Account, product: &Product, farm: &Farm) -> String {
+    let Some(day) = account.since else {
+        return "No day of a count is typed: this is what is typed to be there, records take nothing off and purchases add \
+                nothing."
+            .to_owned();
+    };
+    let units = farm.units;
+    let when = if product.counted_after { "after" } else { "before" };
+    let counted = account.counted.map_or_else(String::new, |amount| format!(": {}", round(amount, units)));
+    let mut since = Vec::new();
+    for (amount, what) in [(account.came, "came in"), (account.used, "were sprayed"), (account.went, "went out")] {
+        if !amount.is_zero() {
+            since.push(format!("{} {what}", round(amount, units)));
+        }
+    }
+    let since =
+        if since.is_empty() { "Nothing happened since".to_owned() } else { format!("Since then {}", since.join(", ")) };
+    format!(
+        "Counted on {} {when} that day's spraying{counted}. {since}. What is written down of that day counts as {} the count.",
+        sheets::day(day),
+        if product.counted_after { "in" } else { "after" },
+    )
+}
+
+/// What it costs, what the last bill said, and what the purchases of the year come to.
+fn costs(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, known: &Lines) {
+    let farm = bench.farm();
+    let year = bench.desk.now().date().year();
+    let Some((date, price)) = stock::latest_price(farm, id) else { return };
+    let (sign, day, price) = (farm.currency.clone(), sheets::day(date), price.clone());
+    let mut take = false;
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().button_padding.x = 0.0;
+        word(ui, &format!("Bought last at {sign}{price} on {day}."));
+        if product.price.as_ref().is_some_and(|own| *own == price) {
+            word(ui, "That is its price in the shed.");
+        } else {
+            let own = product.price.as_ref().map_or_else(|| "none".to_owned(), |own| format!("{sign}{own}"));
+            word(ui, &format!("Its price in the shed: {own}."));
+            take = boxes::act(ui, "Take the price of the bill").clicked();
+        }
+        if known.spent != (tankard_core::quantity::Money::default(), 0) {
+            let sum = crate::report::needs::sum_bought(bench.farm(), known.spent);
+            word(ui, &format!("Purchases of {year} cost {sum}."));
+        }
+    });
+    if take {
+        bench.desk.document.edit(|farm| {
+            if let Some(product) = farm.products.get_mut(id) {
+                product.price = Some(price);
+            }
+        });
+    }
+}

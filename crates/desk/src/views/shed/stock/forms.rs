@@ -1,0 +1,508 @@
+//! What is written down of a product: bought, counted, gone out, come in, empty containers given back. Each form stands in its place
+//! on the page; nothing changes before it is written down.
+
+use egui::{Label, Ui};
+use jiff::civil::Date;
+use tankard_core::farm::{Container, ContainerKind, Empties, Farm, Id, Moved, Movement, Product};
+use tankard_core::quantity::{Amount, AsTyped, Price, Quantity, Units};
+use tankard_core::stock::{self, Account, Count, Entry};
+
+use super::super::{Bench, beside, cross, hairline, sheets, word};
+use crate::look;
+use crate::parts::boxes;
+use crate::report::needs::round;
+
+/// What can be written down.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum What {
+    Bought,
+    Count,
+    Out,
+    In,
+    Back,
+}
+
+impl What {
+    const ALL: [(Self, &'static str); 5] = [
+        (Self::Bought, "Bought…"),
+        (Self::Count, "Count…"),
+        (Self::Out, "Went out…"),
+        (Self::In, "Came in…"),
+        (Self::Back, "Gave back empties…"),
+    ];
+}
+
+/// A form that is being filled in.
+#[derive(Clone, Debug)]
+pub(super) struct Form {
+    what: What,
+    date: Date,
+    /// Counted after that day's spraying.
+    after: bool,
+    /// Which of the sizes that the product is sold in; beyond the last another one.
+    sold: usize,
+    kind: ContainerKind,
+    size: Option<AsTyped<Amount>>,
+    count: u32,
+    amount: Option<AsTyped<Amount>>,
+    lot: String,
+    price: Option<AsTyped<Price>>,
+    /// From whom, or to whom.
+    whom: String,
+    note: String,
+    rinsed: bool,
+    /// Of a product that nobody counted there was none before.
+    none_before: bool,
+    rows: Vec<Container>,
+    empties: Vec<Empties>,
+    /// What the accounts come to at the moment of the count, for a state of the farm.
+    reckoned: Option<((u64, Date, bool), Option<Amount>)>,
+    /// Why it cannot be written down.
+    problem: Option<String>,
+}
+
+/// Width of the labels of a form.
+const LABEL: f32 = 84.0;
+
+/// The kinds and sizes that a product is sold in, each once.
+fn sold_in(product: &Product) -> Vec<(ContainerKind, AsTyped<Amount>)> {
+    let mut out: Vec<(ContainerKind, AsTyped<Amount>)> = Vec::new();
+    for container in &product.containers {
+        if !out.iter().any(|(kind, size)| *kind == container.kind && *size == container.size) {
+            out.push((container.kind, container.size.clone()));
+        }
+    }
+    out
+}
+
+/// A kind and size to begin with.
+fn usual(product: &Product, units: Units) -> (ContainerKind, Option<AsTyped<Amount>>) {
+    let (kind, size) = match (product.is_liquid(), units) {
+        (true, Units::UsCustomary) => (ContainerKind::Jug, "2.5 gal"),
+        (true, _) => (ContainerKind::Jug, "10 L"),
+        (false, Units::Metric) => (ContainerKind::Bag, "10 kg"),
+        (false, _) => (ContainerKind::Bag, "50 lb"),
+    };
+    (kind, AsTyped::parse(size).ok())
+}
+
+/// An amount as it could be typed.
+fn as_typed(amount: Amount, units: Units) -> Option<AsTyped<Amount>> {
+    AsTyped::parse(&amount.show(units).replace(',', "")).ok()
+}
+
+impl Form {
+    fn new(what: What, product: &Product, account: &Account, entries: &[Entry], today: Date, units: Units) -> Self {
+        let (kind, size) = sold_in(product)
+            .into_iter()
+            .next()
+            .map_or_else(|| usual(product, units), |(kind, size)| (kind, Some(size)));
+        // A farm may run ahead of the clock, as the demo does. What was written down of the day was there to be counted.
+        let date = product.counted.map_or(today, |counted| counted.max(today));
+        let after = entries.iter().any(|entry| entry.date == date && entry.change.is_some())
+            || (product.counted == Some(date) && product.counted_after);
+        let (rows, empties) = if what == What::Count {
+            counted(product, account, (kind, size.as_ref()), units)
+        } else {
+            Default::default()
+        };
+        Self {
+            what,
+            date,
+            after,
+            sold: 0,
+            kind,
+            size,
+            count: 1,
+            amount: None,
+            lot: String::new(),
+            price: None,
+            whom: String::new(),
+            note: String::new(),
+            rinsed: false,
+            none_before: false,
+            rows,
+            empties,
+            reckoned: None,
+            problem: None,
+        }
+    }
+}
+
+/// What the account has, to be typed over by what is there.
+fn counted(
+    product: &Product,
+    account: &Account,
+    (kind, size): (ContainerKind, Option<&AsTyped<Amount>>),
+    units: Units,
+) -> (Vec<Container>, Vec<Empties>) {
+    let mut rows = Vec::new();
+    for held in &account.on_hand.held {
+        let Some((kind, size)) = held.container.clone().or_else(|| Some((kind, size?.clone()))) else { continue };
+        let row = |full, rest: Option<&Amount>| Container {
+            kind,
+            size: size.clone(),
+            full,
+            opened: rest.and_then(|rest| as_typed(*rest, units)),
+            lot: held.lot.clone(),
+        };
+        rows.push(row(held.full, held.opened.first()));
+        rows.extend(held.opened.iter().skip(1).map(|rest| row(0, Some(rest))));
+    }
+    let mut sizes = sold_in(product);
+    sizes.extend(size.filter(|_| sizes.is_empty()).map(|size| (kind, size.clone())));
+    let mut empties = account.empties.clone();
+    for (kind, size) in sizes {
+        if !rows.iter().any(|row: &Container| row.kind == kind && row.size == size) {
+            rows.push(Container { kind, size: size.clone(), full: 0, opened: None, lot: String::new() });
+        }
+        if !empties.iter().any(|one| one.kind == kind && one.size == size) {
+            empties.push(Empties { kind, size, count: 0 });
+        }
+    }
+    (rows, empties)
+}
+
+/// What can be written down, and the form of what is.
+pub(super) fn acts(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, entries: &[Entry]) {
+    let open = bench.state.stock.form.as_ref().map(|form| form.what);
+    let mut chosen = None;
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing.x = 8.0;
+        for (what, text) in What::ALL {
+            if ui.button(text).clicked() {
+                chosen = Some(what);
+            }
+        }
+    });
+    if let Some(what) = chosen {
+        let (today, units) = (bench.desk.now().date(), bench.farm().units);
+        let account = bench.stock.accounts.get(id).filter(|_| open != Some(what));
+        bench.state.stock.form = account.map(|account| Form::new(what, product, account, entries, today, units));
+    }
+    let Some(mut form) = bench.state.stock.form.take() else { return };
+    let mut ended = Ended::No;
+    ui.add_space(4.0);
+    look::sheet(ui).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        // On the sheet a pale box would not be seen without its outline.
+        ui.visuals_mut().widgets.inactive.bg_stroke = egui::Stroke::new(1.0, look::colours(ui).hairline);
+        if let Some((_, text)) = What::ALL.iter().find(|(what, _)| *what == form.what) {
+            ui.label(look::strong(text.trim_end_matches('…')));
+        }
+        ui.push_id((id, form.what as u8), |ui| match form.what {
+            What::Bought => bought(bench, ui, product, &mut form),
+            What::Count => count(bench, ui, id, product, &mut form),
+            What::Out | What::In => moved(bench, ui, id, product, &mut form),
+            What::Back => back(bench, ui, id, product, &mut form),
+        });
+        ended = end(ui, &mut bench.state.stock.by, &mut form);
+    });
+    match ended {
+        Ended::No => bench.state.stock.form = Some(form),
+        Ended::Left => {}
+        Ended::Written => {
+            let by = bench.state.stock.by.trim().to_owned();
+            // A farm that is only read does not change: what cannot be written down is found before.
+            match written(bench.farm(), id, product, &form, by) {
+                Ok(done) => bench.desk.document.edit(|farm| *farm = done),
+                Err(problem) => bench.state.stock.form = Some(Form { problem: Some(problem), ..form }),
+            }
+        }
+    }
+}
+
+/// How a form ends.
+enum Ended {
+    No,
+    Left,
+    Written,
+}
+
+fn row(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
+    beside(ui, LABEL, label, add);
+}
+
+/// Who writes it down, and the ways out.
+fn end(ui: &mut Ui, by: &mut String, form: &mut Form) -> Ended {
+    row(ui, "by", |ui| {
+        boxes::text_or_empty(ui, "written down by", by, 150.0, "who writes it down");
+    });
+    if let Some(problem) = &form.problem {
+        ui.add(Label::new(egui::RichText::new(problem).color(look::colours(ui).stop)).wrap());
+    }
+    let mut ended = Ended::No;
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = 8.0;
+        if ui.button("Write it down").clicked() {
+            ended = Ended::Written;
+        }
+        if ui.button("Leave it").clicked() {
+            ended = Ended::Left;
+        }
+    });
+    ended
+}
+
+fn on_day(ui: &mut Ui, form: &mut Form) {
+    row(ui, "on", |ui| boxes::date(ui, "day it happened", &mut form.date, 96.0));
+}
+
+/// Which kind and size.
+fn container(ui: &mut Ui, product: &Product, form: &mut Form) {
+    let sold = sold_in(product);
+    let other = sold.len();
+    let all: Vec<usize> = (0..=other).collect();
+    let say = |at: &usize| {
+        sold.get(*at).map_or_else(|| "another".to_owned(), |(kind, size)| format!("{} of {size}", kind.name(1)))
+    };
+    row(ui, "container", |ui| {
+        let before = form.sold;
+        boxes::choice(ui, "container", &mut form.sold, &all, say, 130.0);
+        if let Some((kind, size)) = sold.get(form.sold) {
+            form.kind = *kind;
+            form.size = Some(size.clone());
+        } else {
+            if before != form.sold {
+                form.size = None;
+            }
+            boxes::choice(ui, "kind", &mut form.kind, &ContainerKind::ALL, |kind| kind.name(1).to_owned(), 76.0);
+            word(ui, "of");
+            boxes::quantity_or_none(ui, "size", &mut form.size, 84.0);
+        }
+    });
+}
+
+/// What a day before the count means.
+fn in_the_count(ui: &mut Ui, product: &Product, form: &Form) {
+    let Some(counted) = product.counted else { return };
+    if form.date < counted || (form.date == counted && product.counted_after) {
+        let text = format!(
+            "It was counted on {}{}: what happened before is in the count, and changes nothing of what is on hand.",
+            sheets::day(counted),
+            if product.counted_after { " after that day's spraying" } else { "" }
+        );
+        sheets::say(ui, &text);
+    }
+}
+
+fn bought(bench: &Bench, ui: &mut Ui, product: &Product, form: &mut Form) {
+    container(ui, product, form);
+    row(ui, "how many", |ui| {
+        boxes::count(ui, "how many", &mut form.count, 48.0);
+        word(ui, "lot");
+        boxes::text_or_empty(ui, "lot", &mut form.lot, 110.0, "as printed on it");
+        if let Some(size) = form.size.as_ref().filter(|_| form.count > 1) {
+            word(ui, &format!("= {}", size.times(f64::from(form.count)).show(bench.farm().units)));
+        }
+    });
+    row(ui, "price", |ui| {
+        boxes::quantity_or_none(ui, "price on the bill", &mut form.price, 110.0);
+        word(ui, "from");
+        boxes::text_or_empty(ui, "bought from", &mut form.whom, 130.0, "from whom");
+    });
+    on_day(ui, form);
+    row(ui, "note", |ui| {
+        let width = ui.available_width().min(320.0);
+        boxes::sentence(ui, "note", &mut form.note, width, "delivery note, or anything else");
+    });
+    in_the_count(ui, product, form);
+    if product.counted.is_none() {
+        sheets::say(
+            ui,
+            "No day of a count is typed, so purchases are kept but not added to what is on hand. Count it first.",
+        );
+        if product.containers.iter().all(|container| container.full == 0 && container.opened.is_none()) {
+            ui.checkbox(&mut form.none_before, "There was none of it before: reckon from this day on");
+        }
+    }
+}
+
+fn moved(bench: &Bench, ui: &mut Ui, id: &str, product: &Product, form: &mut Form) {
+    row(ui, "how much", |ui| {
+        boxes::quantity_or_none(ui, "how much", &mut form.amount, 100.0);
+        boxes::understood(ui, form.amount.as_ref(), bench.farm().units);
+        word(ui, "lot");
+        let held = bench.stock.accounts.get(id).map(|account| account.on_hand.held.as_slice()).unwrap_or_default();
+        let lot = held.iter().find(|held| !held.lot.is_empty());
+        let hint = lot.map_or_else(|| "if known".to_owned(), |held| format!("such as {}", held.lot));
+        boxes::text_or_empty(ui, "lot", &mut form.lot, 110.0, &hint);
+    });
+    row(ui, "why", |ui| {
+        let width = ui.available_width().min(320.0);
+        let hint = if form.what == What::Out { "spilt, lent, handed in" } else { "found, given back, borrowed" };
+        boxes::sentence(ui, "why", &mut form.note, width, hint);
+    });
+    on_day(ui, form);
+    in_the_count(ui, product, form);
+    if product.counted.is_none() {
+        sheets::say(
+            ui,
+            "No day of a count is typed, so it is kept but changes nothing of what is on hand. Count it first.",
+        );
+    }
+}
+
+fn back(bench: &Bench, ui: &mut Ui, id: &str, product: &Product, form: &mut Form) {
+    let there = bench.stock.accounts.get(id).map(|account| account.empties.as_slice()).unwrap_or_default();
+    container(ui, product, form);
+    row(ui, "how many", |ui| {
+        boxes::count(ui, "how many", &mut form.count, 48.0);
+        let alike = |one: &&Empties| one.kind == form.kind && form.size.as_ref() == Some(&one.size);
+        let count = there.iter().find(alike).map_or(0, |one| one.count);
+        word(ui, &format!("of {count} empty"));
+        ui.checkbox(&mut form.rinsed, "rinsed");
+    });
+    row(ui, "to", |ui| {
+        boxes::text_or_empty(ui, "given back to", &mut form.whom, 200.0, "to whom");
+    });
+    on_day(ui, form);
+    in_the_count(ui, product, form);
+}
+
+fn count(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, form: &mut Form) {
+    let units = bench.farm().units;
+    let mut gone = None;
+    for (at, container) in form.rows.iter_mut().enumerate() {
+        let n = at + 1;
+        ui.push_id(("count", at), |ui| {
+            row(ui, if at == 0 { "there are" } else { "" }, |ui| {
+                ui.spacing_mut().item_spacing.x = 5.0;
+                boxes::count(ui, &format!("full, row {n}"), &mut container.full, 40.0);
+                word(ui, "full");
+                let say = |kind: &ContainerKind| kind.name(1).to_owned();
+                boxes::choice(ui, &format!("container, row {n}"), &mut container.kind, &ContainerKind::ALL, say, 68.0);
+                word(ui, "of");
+                boxes::quantity(ui, &format!("size, row {n}"), &mut container.size, 70.0);
+                word(ui, "and opened");
+                boxes::quantity_hinted(ui, &format!("opened, row {n}"), &mut container.opened, 84.0, "none");
+                word(ui, "lot");
+                boxes::text_or_empty(ui, &format!("lot, row {n}"), &mut container.lot, 84.0, "lot");
+                if cross(ui, &format!("row {n}")) {
+                    gone = Some(at);
+                }
+            });
+        });
+    }
+    if let Some(at) = gone {
+        form.rows.remove(at);
+    }
+    row(ui, "", |ui| {
+        ui.spacing_mut().button_padding.x = 0.0;
+        if boxes::act(ui, "+ Another lot or size").clicked() {
+            let (kind, size) = usual(product, units);
+            let like = form.rows.last().map(|row| (row.kind, row.size.clone())).or_else(|| Some((kind, size?)));
+            form.rows.extend(like.map(|(kind, size)| Container {
+                kind,
+                size,
+                full: 0,
+                opened: None,
+                lot: String::new(),
+            }));
+        }
+    });
+    for (at, one) in form.empties.iter_mut().enumerate() {
+        row(ui, if at == 0 { "empty ones" } else { "" }, |ui| {
+            let name = format!("empty {} of {}", one.kind.name(2), one.size);
+            boxes::count(ui, &name, &mut one.count, 40.0);
+            word(ui, &format!("empty {} of {} to give back", one.kind.name(one.count), one.size));
+        });
+    }
+    row(ui, "on", |ui| {
+        boxes::date(ui, "day of the count", &mut form.date, 96.0);
+        let say =
+            |after: &bool| if *after { "after that day's spraying" } else { "before that day's spraying" }.to_owned();
+        boxes::choice(ui, "counted", &mut form.after, &[false, true], say, 200.0);
+    });
+    hairline(ui);
+    against(bench, ui, id, product, form);
+}
+
+/// What the accounts had come to, what the difference is, and why.
+fn against(bench: &Bench, ui: &mut Ui, id: &Id, product: &Product, form: &mut Form) {
+    let units = bench.farm().units;
+    let made_for = (bench.desk.document.revision(), form.date, form.after);
+    let reckoned = match form.reckoned {
+        Some((for_state, reckoned)) if for_state == made_for => reckoned,
+        _ => stock::reckoned(bench.farm(), id, form.date, form.after).and_then(|account| account.balance),
+    };
+    form.reckoned = Some((made_for, reckoned));
+    match of(form, String::new()).against(product, reckoned) {
+        Err(problem) => {
+            ui.add(Label::new(egui::RichText::new(problem).color(look::colours(ui).stop)).wrap());
+        }
+        Ok(difference) => {
+            let counted = round(difference.counted, units);
+            let text = match (difference.reckoned, difference.differs) {
+                (None, _) => format!("Counted {counted}. What the account had come to is not known."),
+                (Some(reckoned), None) => {
+                    format!("Counted {counted}, as the account has it ({}).", round(reckoned, units))
+                }
+                (Some(reckoned), Some(off)) => {
+                    let shown = round(off, units);
+                    let (amount, way) = match shown.strip_prefix('-') {
+                        Some(less) => (less.to_owned(), "less"),
+                        None => (shown.clone(), "more"),
+                    };
+                    format!("Counted {counted}, the account had come to {}: {amount} {way}.", round(reckoned, units))
+                }
+            };
+            ui.add(Label::new(look::strong(text)).wrap());
+            row(ui, if difference.differs.is_some() { "why" } else { "note" }, |ui| {
+                let width = ui.available_width().min(320.0);
+                let hint = if difference.differs.is_some() { "why it differs" } else { "anything else" };
+                boxes::sentence(ui, "why it differs", &mut form.note, width, hint);
+            });
+        }
+    }
+}
+
+/// The count as it is typed.
+fn of(form: &Form, by: String) -> Count {
+    Count {
+        date: form.date,
+        after: form.after,
+        containers: form.rows.clone(),
+        empties: form.empties.clone(),
+        by,
+        reason: form.note.clone(),
+    }
+}
+
+/// The farm with what was written down, or what is missing.
+fn written(farm: &Farm, id: &Id, product: &Product, form: &Form, by: String) -> Result<Farm, String> {
+    let mut farm = farm.clone();
+    let size = || form.size.clone().ok_or_else(|| "Type what one container holds, such as \"2.5 gal\"".to_owned());
+    let amount = || form.amount.clone().ok_or_else(|| "Type how much, such as \"1 gal\"".to_owned());
+    let lot = form.lot.trim().to_owned();
+    if matches!(form.what, What::Bought | What::Back) && form.count == 0 {
+        return Err("Type how many containers".to_owned());
+    }
+    if matches!(form.what, What::Out | What::In) && form.note.trim().is_empty() {
+        return Err("Say why".to_owned());
+    }
+    let (kind, count, whom) = (form.kind, form.count, form.whom.trim().to_owned());
+    let what = match form.what {
+        What::Count => {
+            stock::count(&mut farm, id, of(form, by))?;
+            return Ok(farm);
+        }
+        What::Bought => Moved::Bought { kind, size: size()?, count, lot, price: form.price.clone(), from: whom },
+        What::Out => Moved::Out { amount: amount()?, lot },
+        What::In => Moved::In { amount: amount()?, lot },
+        What::Back => Moved::Returned { kind, size: size()?, count, to: whom, rinsed: form.rinsed },
+    };
+    if form.what == What::Bought
+        && form.none_before
+        && product.counted.is_none()
+        && let Some(product) = farm.products.get_mut(id)
+    {
+        product.counted = Some(form.date);
+        product.counted_after = false;
+    }
+    stock::enter(
+        &mut farm,
+        Movement { product: id.clone(), date: form.date, what, by, note: form.note.trim().to_owned() },
+    );
+    Ok(farm)
+}

@@ -1,0 +1,176 @@
+//! The account of a product, line by line, the latest first.
+
+use std::fmt::Write;
+
+use egui::{Label, Ui};
+use tankard_core::farm::{Farm, Id};
+use tankard_core::finding::Subject;
+use tankard_core::quantity::{Amount, Quantity, Units};
+use tankard_core::stock::{Entry, Kind, strike};
+
+use super::super::{Bench, cell, cross, hairline, sheets, tight, word};
+use super::table::right;
+use crate::look;
+use crate::parts::boxes;
+use crate::report::needs::round;
+
+/// Height of a line with its hairline.
+const LINE: f32 = look::ROW + 1.0;
+
+/// An amount with its sign.
+fn signed(amount: Amount, units: Units) -> String {
+    let text = round(amount, units);
+    if text.starts_with('-') || amount.is_zero() { text } else { format!("+{text}") }
+}
+
+/// What happened, in words.
+fn words(entry: &Entry, farm: &Farm) -> String {
+    let mut text = match &entry.kind {
+        Kind::Counted { after, reckoned, holds } => {
+            let when = if *after { "after" } else { "before" };
+            let mut text = format!("counted {when} that day's spraying");
+            if !holds && entry.change.is_none() && entry.place.is_some() && entry.balance.is_none() {
+                text.push_str(", which does not hold any more");
+            }
+            if let Some(reckoned) = reckoned {
+                let _ = write!(text, "; the account had come to {reckoned}");
+            }
+            text
+        }
+        Kind::Bought { kind, size, count, price, from } => {
+            let mut text = format!("bought {count} {} of {size}", kind.name(*count));
+            if let Some(price) = price {
+                let _ = write!(text, " at {}{price}", farm.currency);
+            }
+            if !from.trim().is_empty() {
+                let _ = write!(text, " from {}", from.trim());
+            }
+            text
+        }
+        Kind::Record { name, .. } => format!("sprayed: {name}"),
+        Kind::Out => "went out".to_owned(),
+        Kind::In => "came in".to_owned(),
+        Kind::Returned { kind, size, count, to, rinsed } => {
+            let mut text = format!("gave back {count} empty {} of {size}", kind.name(*count));
+            if !to.trim().is_empty() {
+                let _ = write!(text, " to {}", to.trim());
+            }
+            if *rinsed {
+                text.push_str(", rinsed");
+            }
+            text
+        }
+    };
+    if !entry.lot.trim().is_empty() {
+        let _ = write!(text, ", lot {}", entry.lot.trim());
+    }
+    if !entry.note.trim().is_empty() {
+        let _ = write!(text, ": {}", entry.note.trim());
+    }
+    if !entry.by.trim().is_empty() {
+        let _ = write!(text, " ({})", entry.by.trim());
+    }
+    text
+}
+
+/// The lines as a table to be pasted elsewhere: columns apart by tabs.
+fn as_table(entries: &[Entry], farm: &Farm) -> String {
+    let mut out = "day\twhat\tchange\tbalance\n".to_owned();
+    let shown = |amount: Option<Amount>| amount.map_or_else(String::new, |amount| amount.show(farm.units));
+    for entry in entries {
+        let what = words(entry, farm).replace(['\t', '\n'], " ");
+        let _ = writeln!(out, "{}\t{what}\t{}\t{}", entry.date, shown(entry.change), shown(entry.balance));
+    }
+    out
+}
+
+/// The lines; only those in sight are drawn.
+pub(super) fn show(bench: &mut Bench, ui: &mut Ui, entries: &[Entry]) {
+    let units = bench.farm().units;
+    ui.horizontal(|ui| {
+        ui.label(look::heading("Account").color(look::colours(ui).soft));
+        if !entries.is_empty() {
+            ui.spacing_mut().item_spacing.x = 14.0;
+            word(ui, "the latest first");
+            if boxes::act(ui, "Copy as a table").clicked() {
+                ui.ctx().copy_text(as_table(entries, bench.farm()));
+            }
+        }
+    });
+    hairline(ui);
+    if entries.is_empty() {
+        sheets::say(ui, "Nothing is written down yet.");
+        return;
+    }
+    tight(ui);
+    // Lines are of one height, so that those out of sight need not be drawn.
+    ui.spacing_mut().item_spacing = egui::Vec2::new(6.0, 0.0);
+    let (day, amount, last) = (76.0, 84.0, 14.0);
+    let what = (ui.available_width() - day - amount * 2.0 - last - 24.0).max(60.0);
+    ui.horizontal(|ui| {
+        cell(ui, day, |ui| word(ui, "day"));
+        cell(ui, what, |ui| word(ui, "what"));
+        right(ui, amount, |ui| word(ui, "change"));
+        right(ui, amount, |ui| word(ui, "then there"));
+    });
+    hairline(ui);
+    let top = ui.cursor().top();
+    let clip = ui.clip_rect();
+    let count = entries.len();
+    // Whole numbers from nothing to the number of lines.
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+    let line_at = |y: f32| (((y - top) / LINE).floor().max(0.0) as usize).min(count);
+    let (first, end) = (line_at(clip.top()), (line_at(clip.bottom()) + 1).min(count));
+    #[allow(clippy::cast_precision_loss)] // A farm has fewer lines than would matter.
+    let height = |lines: usize| lines as f32 * LINE;
+    ui.add_space(height(first));
+    let (mut gone, mut led): (Option<usize>, Option<Id>) = (None, None);
+    for (at, entry) in entries.iter().rev().enumerate().take(end).skip(first) {
+        ui.push_id(("line", at), |ui| {
+            ui.horizontal(|ui| {
+                cell(ui, day, |ui| ui.label(entry.date.to_string()));
+                let text = words(entry, bench.farm());
+                cell(ui, what, |ui| {
+                    if let Kind::Record { id, .. } = &entry.kind {
+                        ui.spacing_mut().button_padding.x = 0.0;
+                        let button = ui.add(egui::Button::new(look::act(ui, &text)).frame(false).truncate());
+                        if button.on_hover_text("Open the record").clicked() {
+                            led = Some(id.clone());
+                        }
+                    } else {
+                        ui.add(Label::new(&text).truncate()).on_hover_text(&text);
+                    }
+                });
+                right(ui, amount, |ui| match entry.change {
+                    Some(change) => {
+                        ui.label(signed(change, units)).on_hover_text(change.show(units));
+                    }
+                    None => word(ui, "–"),
+                });
+                right(ui, amount, |ui| match entry.balance {
+                    Some(balance) if balance.show(units).starts_with('-') => {
+                        ui.label(look::strong(round(balance, units)).color(look::colours(ui).check));
+                    }
+                    Some(balance) => {
+                        ui.label(round(balance, units)).on_hover_text(balance.show(units));
+                    }
+                    None => word(ui, "not known"),
+                });
+                let holds = matches!(entry.kind, Kind::Counted { holds: true, .. });
+                if let Some(place) = entry.place.filter(|_| !holds)
+                    && cross(ui, &format!("{text}, {}", entry.date))
+                {
+                    gone = Some(place);
+                }
+            });
+            hairline(ui);
+        });
+    }
+    ui.add_space(height(count.saturating_sub(end)));
+    if let Some(place) = gone {
+        bench.desk.document.edit(|farm| strike(farm, place));
+    }
+    if let Some(id) = led {
+        bench.desk.lead_to(&Subject::Record(id));
+    }
+}
