@@ -3,6 +3,7 @@
 pub mod binds;
 pub mod outside;
 pub mod period;
+pub mod profile;
 pub mod record;
 mod totals;
 
