@@ -61,8 +61,8 @@ impl Row<'_> {
 
     /// How much it weighs while it is open: from the day on which it is due, a person must look. Without such a day it is open
     /// from the application on.
-    fn level(&self, record: &Record, today: Date) -> Level {
-        let from = self.due.map_or(record.date, |due| due.day);
+    pub fn level(&self, applied: Date, today: Date) -> Level {
+        let from = self.due.map_or(applied, |due| due.day);
         if today < from { Level::Note } else { Level::Check }
     }
 }
@@ -139,7 +139,7 @@ pub fn open(farm: &Farm, record: &Record, today: Date) -> Open {
         }
         for row in &kept.rows {
             let Some(short) = row.short() else { continue };
-            open.level = open.level.max(Some(row.level(record, today)));
+            open.level = open.level.max(Some(row.level(record.date, today)));
             if !open.names.iter().any(|known| known == short) {
                 open.names.push(short.to_owned());
             }
@@ -181,7 +181,7 @@ pub fn missing(farm: &Farm, id: &Id, record: &Record, today: Date) -> Vec<Findin
                 Some(due) => format!("due by {due}"),
                 None => "by when it is due is not known here".to_owned(),
             };
-            let level = rows.iter().map(|row| row.level(record, today)).max().unwrap_or(Level::Note);
+            let level = rows.iter().map(|row| row.level(record.date, today)).max().unwrap_or(Level::Note);
             let mut hint = if rows.iter().all(|row| row.place == Some(Place::Keeping)) {
                 "Type it in the shed, Records."
             } else if rows.iter().any(|row| row.place == Some(Place::Keeping)) {
