@@ -95,7 +95,7 @@ fn form(ui: &mut Ui, field: &mut Field, farm: &Farm) {
         ui.label(look::soft(ui, "to its gate; for the time a pass takes"));
     });
     boxes::row(ui, "location", |ui| {
-        let hint = "county, township, range, section; or latitude, longitude";
+        let hint = "section, township, range; or latitude, longitude";
         boxes::text_or_empty(ui, "Location", &mut field.location, 320.0, hint);
     });
     boxes::row(ui, "parcel", |ui| {

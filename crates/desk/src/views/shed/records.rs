@@ -61,7 +61,10 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     });
     section(ui, "Kept for");
     for profile in profile::all() {
-        one(ui, &mut keeping, profile);
+        // A tick box that is empty must be seen on the ground of the page.
+        ui.scope(|ui| one(ui, &mut keeping, profile));
+        ui.add_space(2.0);
+        hairline(ui);
     }
     let unknown: Vec<Id> = profile::unknown(bench.farm()).cloned().collect();
     for key in unknown {
@@ -83,6 +86,8 @@ fn one(ui: &mut Ui, keeping: &mut Keeping, profile: &Profile) {
     // The plain one holds where none is chosen, and then its box is ticked.
     let stands_in = profile.key == "plain" && keeping.profiles.iter().all(|key| profile::profile(key).is_none());
     let mut holds = stands_in || keeping.profiles.contains(&profile.key);
+    let edge = egui::Stroke::new(1.0, look::colours(ui).soft);
+    ui.visuals_mut().widgets.inactive.bg_stroke = edge;
     let response = ui.add_enabled(!stands_in, egui::Checkbox::new(&mut holds, look::strong(&profile.name)));
     let name = format!("{}: {}", profile.name, profile.who);
     if response.accessible_name(name).changed() {
@@ -113,7 +118,6 @@ fn one(ui: &mut Ui, keeping: &mut Keeping, profile: &Profile) {
             say(format!("From: {} ({}).", profile.source, profile.evidence));
         });
     });
-    hairline(ui);
 }
 
 /// What the farm asks for on top.
