@@ -13,7 +13,7 @@ use tankard_core::farm::{CardContent, Farm};
 use tankard_core::finding::Level;
 use tankard_core::loads::card::cards;
 use tankard_core::mix::jar::Jar;
-use tankard_core::plan::{NOT_JUDGED, Plan, plan};
+use tankard_core::plan::{Plan, plan};
 use tankard_core::stock::needs::next_day;
 use tankard_file::forecast_csv::{Table, guess, read};
 use tankard_file::store::{self, Report};
@@ -202,10 +202,17 @@ enum Ask {
         #[arg(long)]
         json: bool,
     },
-    /// Prints all findings; exit status 0 for none above Note, 1 for Check, 2 for Stop, 3 for an unreadable file
+    /// Prints all findings, those of the plans and what is open in the records; exit status 0 for none above Note, 1 for Check,
+    /// 2 for Stop, 3 for an unreadable file
     Check {
         /// The farm
         file: PathBuf,
+        /// The day on which records are looked at, such as 2031-06-12; today without it
+        #[arg(long)]
+        date: Option<Date>,
+        /// As JSON
+        #[arg(long)]
+        json: bool,
     },
 }
 
@@ -241,7 +248,7 @@ pub fn run() -> ExitCode {
         Some(Ask::Forecast { file, from, out }) => ask_forecast(&file, &from, &out),
         Some(Ask::Needs { file, date, json }) => ask_needs(&file, date, json),
         Some(Ask::Review { file, season, json }) => ask_review(&file, season, json),
-        Some(Ask::Check { file }) => ask_check(&file),
+        Some(Ask::Check { file, date, json }) => ask_check(&file, date, json),
     };
     match status {
         Ok(status) => ExitCode::from(status),
@@ -488,17 +495,17 @@ fn ask_review(file: &Path, season: Option<i16>, json: bool) -> Result<u8, String
     Ok(0)
 }
 
-fn ask_check(file: &Path) -> Result<u8, String> {
+fn ask_check(file: &Path, date: Option<Date>, json: bool) -> Result<u8, String> {
     let farm = farm_of(file)?;
     let plans = plans_of(&farm, None)?;
-    let worst = plans.iter().filter_map(Plan::level).max();
-    let lines: Vec<String> = plans
-        .iter()
-        .flat_map(|plan| plan.findings.iter().map(move |finding| (plan, finding)))
-        .map(|(plan, finding)| format!("{}: {}", plan.pass, report::text::finding(finding)))
-        .chain([format!("not judged: {}", NOT_JUDGED.join("; "))])
-        .collect();
-    say(&(lines.join("\n") + "\n"))?;
+    let today = date.unwrap_or_else(|| today(&farm));
+    let of_records = report::check::of_records(&farm, today);
+    let worst = plans.iter().filter_map(Plan::level).chain(of_records.iter().map(|(_, finding)| finding.level)).max();
+    say(&if json {
+        format!("{:#}\n", report::check::json(&farm, today, &plans, &of_records))
+    } else {
+        report::check::text(&plans, &of_records)
+    })?;
     Ok(match worst {
         Some(Level::Stop) => STOP,
         Some(Level::Check) => CHECK,

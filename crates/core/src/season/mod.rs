@@ -4,6 +4,7 @@ pub mod binds;
 pub mod close;
 pub mod outside;
 pub mod period;
+pub mod profile;
 pub mod record;
 pub mod review;
 pub mod stats;

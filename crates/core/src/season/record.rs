@@ -1,4 +1,4 @@
-//! From a plan to the record of it, and what a record still lacks.
+//! From a plan to the record of it.
 
 use crate::farm::record::RecordActive;
 use crate::farm::{Active, Farm, Field, Id, Product, Record, RecordField, RecordLine, Says};
@@ -78,6 +78,7 @@ fn record_field(field: &Field, area: AsTyped<Area>) -> RecordField {
         planted: field.planted,
         location: field.location.clone(),
         parcel: field.parcel.clone(),
+        crop_code: super::profile::crop_code(&field.crop).map(|crop| crop.code.clone()).unwrap_or_default(),
         ..RecordField::new(&field.name, area)
     }
 }
@@ -171,28 +172,6 @@ pub fn with_amount(line: &RecordLine, amount: AsTyped<Amount>, product: Option<&
     RecordLine { amount, actives, ..line.clone() }
 }
 
-/// What a spray record usually holds and this one lacks, in words. Common practice, no source: what the law asks of a
-/// farm differs from place to place, and nothing here decides it.
-pub fn still_open(farm: &Farm, record: &Record) -> Vec<&'static str> {
-    let restricted =
-        record.lines.iter().any(|line| farm.products.get(&line.product).is_some_and(|product| product.restricted));
-    [
-        ("fields", record.fields.is_empty()),
-        ("an area", record.fields.values().any(|field| field.area.is_zero())),
-        ("products", record.lines.is_empty()),
-        ("an amount", record.lines.iter().any(|line| line.amount.is_zero())),
-        ("start", record.start.is_none()),
-        ("end", record.end.is_none()),
-        ("wind", record.wind.is_none()),
-        ("temperature", record.temperature.is_none()),
-        ("operator", record.operator.trim().is_empty()),
-        ("certificate", restricted && record.certificate.trim().is_empty()),
-    ]
-    .into_iter()
-    .filter_map(|(what, lacks)| lacks.then_some(what))
-    .collect()
-}
-
 /// A number with this many significant digits, no trailing zeros and no marks between thousands, so that it reads back.
 fn plain(value: f64, digits: i32) -> String {
     // The number of digits before the point; zero or less for a fraction.
@@ -269,7 +248,7 @@ fn amount_text(amount: Amount, units: Units) -> AsTyped<Amount> {
 
 #[cfg(test)]
 mod tests {
-    use super::{from_plan, none_of, still_open, whole_field, with_amount};
+    use super::{from_plan, none_of, whole_field, with_amount};
     use crate::farm::{
         Active, Farm, Field, Formulation, Line, Pass, Product, ProductKind, Record, RecordLine, Rig, Water,
     };
@@ -433,18 +412,5 @@ mod tests {
         farm.passes["second"].mix.clear();
         assert!(from_plan(&farm, &plan(&farm, "second").unwrap()).is_none());
         assert_eq!(whole_field(&farm.fields["hill"], farm.units).area.value(), Area::parse("55.2 ac").unwrap());
-    }
-
-    /// Common practice, no source.
-    #[test]
-    fn what_is_open_is_named() {
-        let farm = farm(Units::UsCustomary);
-        let mut record = recorded(&farm);
-        assert_eq!(still_open(&farm, &record), ["start", "end", "wind", "temperature", "operator", "certificate"]);
-        record.lines.retain(|line| line.product != "dic");
-        record.operator = "A. Demo".to_owned();
-        assert_eq!(still_open(&farm, &record), ["start", "end", "wind", "temperature"]);
-        record.fields.clear();
-        assert_eq!(still_open(&farm, &record).first(), Some(&"fields"));
     }
 }

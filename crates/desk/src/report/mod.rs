@@ -1,5 +1,6 @@
 //! Plans in words and as JSON, for the command line.
 
+pub mod check;
 pub mod day;
 pub mod jar;
 pub mod json;

@@ -94,6 +94,13 @@ fn form(ui: &mut Ui, field: &mut Field, farm: &Farm) {
         boxes::understood(ui, field.road.as_ref(), farm.units);
         ui.label(look::soft(ui, "to its gate; for the time a pass takes"));
     });
+    boxes::row(ui, "location", |ui| {
+        let hint = "section, township, range; or latitude, longitude";
+        boxes::text_or_empty(ui, "Location", &mut field.location, 320.0, hint);
+    });
+    boxes::row(ui, "parcel", |ui| {
+        boxes::text_or_empty(ui, "Parcel", &mut field.parcel, 320.0, "reference in the aid claim");
+    });
     boxes::row(ui, "next crop", |ui| {
         boxes::text(ui, "Next crop", &mut field.next_crop, look::BOX);
     });

@@ -2,10 +2,10 @@
 
 use egui::{Align, Color32, Id, Key, Label, Layout, Margin, Modifiers, Rect, RichText, Sense, Stroke, Ui, Vec2};
 use egui_extras::{Column, TableBuilder, TableRow};
+use jiff::civil::Date;
 use tankard_core::farm::{Farm, Record};
-use tankard_core::finding::Level;
 use tankard_core::quantity::{Area, Units};
-use tankard_core::season::record::still_open;
+use tankard_core::season::profile::Open;
 
 use super::listed::Listed;
 use crate::look;
@@ -102,14 +102,22 @@ pub(super) fn show(
     state: &mut State,
     farm: &Farm,
     listed: &Listed,
+    today: Date,
     chosen: Option<&str>,
     ui: &mut Ui,
 ) -> Option<String> {
     let margin = Margin { left: 16, right: 16, top: 0, bottom: 12 };
-    egui::Frame::new().inner_margin(margin).show(ui, |ui| table(state, farm, listed, chosen, ui)).inner
+    egui::Frame::new().inner_margin(margin).show(ui, |ui| table(state, farm, listed, today, chosen, ui)).inner
 }
 
-fn table(state: &mut State, farm: &Farm, listed: &Listed, chosen: Option<&str>, ui: &mut Ui) -> Option<String> {
+fn table(
+    state: &mut State,
+    farm: &Farm,
+    listed: &Listed,
+    today: Date,
+    chosen: Option<&str>,
+    ui: &mut Ui,
+) -> Option<String> {
     let width = ui.available_width();
     let columns = What::shown(width, listed.year.is_none());
     let right = ui.max_rect().right();
@@ -149,11 +157,12 @@ fn table(state: &mut State, farm: &Farm, listed: &Listed, chosen: Option<&str>, 
         .body(|body| {
             body.rows(look::ROW, listed.rows.len(), |mut row| {
                 let index = row.index();
-                let Some((id, record)) = listed.rows.get(index).and_then(|at| farm.records.get_index(*at)) else {
-                    return;
-                };
+                let Some(at) = listed.rows.get(index) else { return };
+                let Some((id, record)) = farm.records.get_index(*at) else { return };
+                let open = listed.open(farm, *at, record, today);
                 let is_chosen = chosen == Some(id.as_str());
-                let response = one(&mut row, farm, id, record, is_chosen, right, &whats, listed.year.is_none());
+                let response =
+                    one(&mut row, farm, id, (record, &open), is_chosen, right, &whats, listed.year.is_none());
                 if state.wanted.as_ref() == Some(id) {
                     if state.with_keys {
                         response.request_focus();
@@ -200,18 +209,17 @@ fn one(
     row: &mut TableRow<'_, '_>,
     farm: &Farm,
     id: &str,
-    record: &Record,
+    (record, open): (&Record, &Open),
     chosen: bool,
     right: f32,
     whats: &[What],
     with_year: bool,
 ) -> egui::Response {
-    let open = still_open(farm, record);
     let mut response = None;
     for what in whats {
         row.col(|ui| match what {
             What::Date => {
-                response = Some(face(ui, id, record, chosen, right, &open));
+                response = Some(face(ui, id, record, chosen, right, &open.names));
                 ui.add_space(INDENT);
                 let text = record.date.strftime(if with_year { "%-d %b %Y" } else { "%-d %b" }).to_string();
                 ui.label(text);
@@ -231,12 +239,15 @@ fn one(
                 cell(ui, RichText::new(names.join(", ")));
             }
             What::Operator => cell(ui, RichText::new(&record.operator)),
-            What::Open | What::Count if open.is_empty() => cell(ui, look::soft(ui, "–")),
             What::Open | What::Count => {
+                let Some(level) = open.level else {
+                    cell(ui, look::soft(ui, "–"));
+                    return;
+                };
                 ui.spacing_mut().item_spacing.x = 2.0;
-                mark::show(ui, Level::Check);
-                let words = if *what == What::Open { open.join(", ") } else { open.len().to_string() };
-                cell(ui, RichText::new(words).color(look::colours(ui).check));
+                mark::show(ui, level);
+                let words = if *what == What::Open { open.names.join(", ") } else { open.names.len().to_string() };
+                cell(ui, RichText::new(words).color(look::of_level(look::colours(ui), level)));
             }
         });
     }
@@ -261,7 +272,7 @@ fn short(name: &str) -> &str {
 }
 
 /// The face of a row and what is clicked, over its whole width.
-fn face(ui: &Ui, id: &str, record: &Record, chosen: bool, right: f32, open: &[&str]) -> egui::Response {
+fn face(ui: &Ui, id: &str, record: &Record, chosen: bool, right: f32, open: &[String]) -> egui::Response {
     let colours = look::colours(ui);
     let rect = Rect::from_min_max(ui.max_rect().min, egui::pos2(right, ui.max_rect().bottom()));
     let response = ui.interact(rect, Id::unique(("record", id)), Sense::click());

@@ -1,9 +1,13 @@
 //! Which records the list shows: those of a season that hold every word looked for, the newest first.
 
+use std::cell::RefCell;
 use std::cmp::Reverse;
+use std::collections::HashMap;
 use std::rc::Rc;
 
+use jiff::civil::Date;
 use tankard_core::farm::{Farm, Record};
+use tankard_core::season::profile::{self, Open};
 use tankard_core::season::{self, Totals};
 
 /// Which season is shown.
@@ -43,6 +47,16 @@ pub(super) struct Listed {
     pub(super) years: Vec<i16>,
     /// The year shown; `None` for all.
     pub(super) year: Option<i16>,
+    /// What is open of the records that came into sight, by their place and the day.
+    open: RefCell<HashMap<(usize, Date), Rc<Open>>>,
+}
+
+impl Listed {
+    /// What is open of the record at a place, reckoned when it first comes into sight.
+    pub(super) fn open(&self, farm: &Farm, at: usize, record: &Record, today: Date) -> Rc<Open> {
+        let mut known = self.open.borrow_mut();
+        Rc::clone(known.entry((at, today)).or_insert_with(|| Rc::new(profile::open(farm, record, today))))
+    }
 }
 
 /// The rows as they were, where nothing that they depend on has changed, or else new ones.
@@ -84,7 +98,7 @@ fn list(farm: &Farm, asked: (u64, String, Season, i16)) -> Listed {
         .collect();
     rows.sort_by_key(|(at, record)| Reverse((record.date, record.start, *at)));
     let rows = rows.into_iter().map(|(at, _)| at).collect();
-    Listed { rows, of: totals.passes, totals, years, year, asked }
+    Listed { rows, of: totals.passes, totals, years, year, asked, open: RefCell::default() }
 }
 
 /// Whether a record holds every word, in whatever place.

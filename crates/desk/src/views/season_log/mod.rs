@@ -1,6 +1,7 @@
 //! Season log: what was sprayed. The records by date at the left, the chosen one open beside them.
 
 mod close;
+mod law;
 mod list;
 mod listed;
 mod page;
@@ -50,7 +51,8 @@ pub struct State {
 /// Shows the view.
 pub fn show(desk: &mut Desk, ui: &mut Ui) {
     follow_chosen(desk);
-    let this_year = desk.now().date().year();
+    let today = desk.now().date();
+    let this_year = today.year();
     let revision = desk.document.revision();
     let state = &mut desk.season_log;
     let listed =
@@ -79,7 +81,9 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
     let state = &mut desk.season_log;
     if listed.rows.is_empty() {
         nothing_found(state, ui, &listed);
-    } else if let Some(id) = list::show(&mut state.list, desk.document.farm(), &listed, state.chosen.as_deref(), ui) {
+    } else if let Some(id) =
+        list::show(&mut state.list, desk.document.farm(), &listed, today, state.chosen.as_deref(), ui)
+    {
         state.shown = Some(id.clone());
         state.chosen = Some(id);
     }

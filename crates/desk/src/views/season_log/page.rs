@@ -3,19 +3,19 @@
 use egui::{Align, Layout, Margin, ScrollArea, Ui, Vec2};
 use tankard_core::farm::record::RecordActive;
 use tankard_core::farm::{Expected, Farm, Id, Product, Record, RecordLine};
-use tankard_core::finding::{Finding, Level, Subject};
+use tankard_core::finding::{Finding, Subject};
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{Amount, AsTyped, Quantity, Units};
 use tankard_core::rig::setting::Classes;
 use tankard_core::season::outside;
-use tankard_core::season::record::{from_plan, none_of, of_product, record_line, still_open, whole_field, with_amount};
+use tankard_core::season::record::{from_plan, none_of, of_product, record_line, whole_field, with_amount};
 use tankard_core::weather::Limit;
 use tankard_core::weather::limits::Kind;
 use tankard_core::words;
 
 use crate::app::Desk;
 use crate::look;
-use crate::parts::{boxes, findings, mark};
+use crate::parts::{boxes, findings};
 
 /// Width of a label before a box.
 const LABEL: f32 = 86.0;
@@ -83,7 +83,7 @@ enum Act {
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
     let pass = desk.document.farm().records.get(id).and_then(|record| record.pass.clone());
     let plan = pass.and_then(|pass| desk.document.plan(&pass));
-    let revision = desk.document.revision();
+    let (revision, today) = (desk.document.revision(), desk.now().date());
     let farm = desk.document.farm();
     let Some(original) = farm.records.get(id) else { return };
     let planned = plan.as_ref().and_then(|plan| from_plan(farm, plan));
@@ -94,10 +94,13 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
             ui.set_width(ui.available_width());
             ui.spacing_mut().item_spacing.y = 2.0;
             head(ui, &mut desk.season_log.page, farm, revision, id, &mut record, &mut act);
+            super::law::still_open(ui, farm, &record, today);
             let asked = desk.season_log.page.outside(revision, farm, id).asked;
             day(ui, farm, &mut record, planned.as_ref(), plan.as_deref(), &asked);
             fields(ui, farm, &mut record, planned.as_ref());
             lines(ui, &mut desk.season_log.page, farm, &mut record, planned.as_ref());
+            section(ui, "Kept for");
+            super::law::show(ui, farm, &mut record, today);
             section(ui, "Note");
             let width = ui.available_width();
             boxes::lines(ui, "Note", &mut record.note, width, 2);
@@ -167,17 +170,6 @@ fn head(
                 state.removing = None;
             }
         });
-    }
-    let open = still_open(farm, record);
-    if !open.is_empty() {
-        ui.add_space(2.0);
-        ui.horizontal_wrapped(|ui| {
-            ui.spacing_mut().item_spacing.x = 4.0;
-            mark::show(ui, Level::Check);
-            ui.label(look::strong(Level::Check.word()).color(look::colours(ui).check));
-            ui.label(format!("still open: {}", open.join(", ")));
-        });
-        ui.label(look::soft(ui, "Common practice. Tankard does not decide what the law requires."));
     }
     let outside = state.outside(revision, farm, id).outside;
     if !outside.is_empty() {

@@ -1,4 +1,5 @@
-//! The shed: products, waters, rigs, stock, local advice and law, each a list with one page. A product's page follows its label from the
+//! The shed: products, waters, rigs, stock, local advice and law, each a list with one page; how records are
+//! kept, and the farm itself. A product's page follows its label from the
 //! front panel to the directions, so that a person can type from the booklet without jumping.
 
 mod advice;
@@ -8,6 +9,7 @@ mod guidance;
 mod house;
 mod laws;
 mod products;
+mod records;
 mod rigs;
 mod sheets;
 mod start;
@@ -45,11 +47,13 @@ enum Page {
     Stock,
     Advice,
     Law,
+    Records,
     Farm,
 }
 
 impl Page {
-    const ALL: [Self; 7] = [Self::Products, Self::Waters, Self::Rigs, Self::Stock, Self::Advice, Self::Law, Self::Farm];
+    const ALL: [Self; 8] =
+        [Self::Products, Self::Waters, Self::Rigs, Self::Stock, Self::Advice, Self::Law, Self::Records, Self::Farm];
 
     const fn name(self) -> &'static str {
         match self {
@@ -59,6 +63,7 @@ impl Page {
             Self::Stock => "Stock",
             Self::Advice => "Advice",
             Self::Law => "Law",
+            Self::Records => "Records",
             Self::Farm => "Farm",
         }
     }
@@ -122,7 +127,7 @@ impl State {
         self.adding = false;
         self.reveal = true;
         match self.page {
-            Page::Products | Page::Stock | Page::Farm => self.product = Some(id),
+            Page::Products | Page::Stock | Page::Records | Page::Farm => self.product = Some(id),
             Page::Waters => self.water = Some(id),
             Page::Rigs => self.rig = Some(id),
             Page::Advice => self.advice = Some(id),
@@ -174,6 +179,7 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         Page::Stock => stock::page(&mut bench, ui),
         Page::Advice => advice::page(&mut bench, ui),
         Page::Law => laws::page(&mut bench, ui),
+        Page::Records => records::page(&mut bench, ui),
         Page::Farm => house::page(&mut bench, ui),
     }
     if desk.document.revision() != revision {
@@ -200,7 +206,7 @@ fn left(bench: &mut Bench, ui: &mut Ui) {
                 Page::Stock => stock::foot(bench, ui),
                 Page::Advice => advice::foot(bench, ui),
                 Page::Law => laws::foot(bench, ui),
-                Page::Farm => {}
+                Page::Records | Page::Farm => {}
             }
         });
         CentralPanel::default().frame(Frame::new()).show(ui, |ui| {
@@ -214,6 +220,7 @@ fn left(bench: &mut Bench, ui: &mut Ui) {
                         Page::Stock => stock::list(bench, ui),
                         Page::Advice => advice::list(bench, ui),
                         Page::Law => laws::list(bench, ui),
+                        Page::Records => records::list(ui),
                         Page::Farm => house::list(ui),
                     }
                 });

@@ -1,0 +1,50 @@
+//! All findings of a farm: those of its plans, and what is open in its records.
+
+use jiff::civil::Date;
+use serde_json::{Value, json};
+use tankard_core::farm::Farm;
+use tankard_core::finding::Finding;
+use tankard_core::plan::{NOT_JUDGED, Plan};
+use tankard_core::season::profile::{NOT_THE_LAW, judge_farm, missing};
+
+/// What is open in the records on a day, the newest record first, each with the record or "records"; before it what is the matter
+/// with the profiles themselves.
+pub fn of_records(farm: &Farm, today: Date) -> Vec<(String, Finding)> {
+    let mut records: Vec<_> = farm.records.iter().collect();
+    records.sort_by_key(|(_, record)| std::cmp::Reverse(record.date));
+    let of_farm = judge_farm(farm).into_iter().map(|finding| ("records".to_owned(), finding));
+    let open = records.into_iter().flat_map(|(id, record)| {
+        missing(farm, id, record, today).into_iter().map(move |finding| (id.clone(), finding))
+    });
+    of_farm.chain(open).collect()
+}
+
+/// In words, one finding a line.
+pub fn text(plans: &[Plan], of_records: &[(String, Finding)]) -> String {
+    let of_plans = plans.iter().flat_map(|plan| plan.findings.iter().map(|finding| (&plan.pass, finding)));
+    let of_records = of_records.iter().map(|(record, finding)| (record, finding));
+    let mut lines: Vec<String> =
+        of_plans.chain(of_records).map(|(of, finding)| format!("{of}: {}", super::text::finding(finding))).collect();
+    lines.push(format!("not judged: {}", NOT_JUDGED.join("; ")));
+    lines.push(NOT_THE_LAW.to_owned());
+    lines.join("\n") + "\n"
+}
+
+/// As JSON. Keys are only added, never renamed.
+pub fn json(farm: &Farm, today: Date, plans: &[Plan], of_records: &[(String, Finding)]) -> Value {
+    let of_plan = |plan: &Plan| {
+        json!({
+            "id": plan.pass,
+            "findings": plan.findings.iter().map(super::json::finding).collect::<Vec<_>>(),
+        })
+    };
+    json!({
+        "format": 1,
+        "farm": farm.name,
+        "date": today.to_string(),
+        "passes": plans.iter().map(of_plan).collect::<Vec<_>>(),
+        "records": of_records.iter().map(|(_, finding)| super::json::finding(finding)).collect::<Vec<_>>(),
+        "not_judged": NOT_JUDGED,
+        "not_the_law": NOT_THE_LAW,
+    })
+}

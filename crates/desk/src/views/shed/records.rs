@@ -1,0 +1,167 @@
+//! How records are kept: for which profiles, by whom, and what the farm asks for on top.
+
+use egui::{Label, Ui};
+use tankard_core::farm::id::fresh_where;
+use tankard_core::farm::{Farm, Id, Keeping, OwnElement};
+use tankard_core::season::profile::{self, NOT_THE_LAW, Profile};
+
+use super::{Bench, cross, hairline, line, quiet, section, sheets, word};
+use crate::look;
+use crate::parts::{boxes, lists};
+
+/// How far the words under a profile stand in from its tick box.
+const INDENT: f32 = 22.0;
+
+/// What stands at the left.
+pub(super) fn list(ui: &mut Ui) {
+    lists::empty(
+        ui,
+        "What your records are kept for. Each record then says what it lacks, and by which day it is due.",
+    );
+}
+
+/// The page.
+pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
+    super::with_sheets(bench, ui, 284.0, form, |bench, ui| {
+        for profile in profile::chosen(bench.farm()) {
+            sheets::sheet(ui, &profile.name, |ui| {
+                let names: Vec<&str> = profile.elements.iter().map(|wanted| wanted.name.as_str()).collect();
+                sheets::say(ui, &format!("asks for: {}", names.join("; ")));
+            });
+        }
+        sheets::sheet(ui, "Codes of crops", |ui| {
+            sheets::say(
+                ui,
+                "A record takes the EPPO code of a crop whose name is in the table. Contains EPPO Codes (www.eppo.int). Look a \
+                 code up there before you rely on it.",
+            );
+        });
+    });
+}
+
+fn form(bench: &mut Bench, ui: &mut Ui) {
+    let before = bench.farm().keeping.clone();
+    let mut keeping = before.clone();
+    quiet(ui);
+    ui.label(look::title("Records"));
+    ui.add(Label::new(NOT_THE_LAW).wrap());
+    word(
+        ui,
+        "The profiles are a help to keep what some rules ask for, as far as they were found; each says how sure it is.",
+    );
+    section(ui, "Who keeps them");
+    line(ui, "name of the business", |ui| {
+        boxes::text_or_empty(ui, "name of the business", &mut keeping.holder, 320.0, "who keeps the records");
+    });
+    line(ui, "address", |ui| {
+        boxes::text_or_empty(ui, "address of the business", &mut keeping.address, 320.0, "and how it is reached");
+    });
+    line(ui, "number", |ui| {
+        boxes::text_or_empty(ui, "number of the business", &mut keeping.number, 220.0, "with the authority");
+    });
+    section(ui, "Kept for");
+    for profile in profile::all() {
+        // A tick box that is empty must be seen on the ground of the page.
+        ui.scope(|ui| one(ui, &mut keeping, profile));
+        ui.add_space(2.0);
+        hairline(ui);
+    }
+    let unknown: Vec<Id> = profile::unknown(bench.farm()).cloned().collect();
+    for key in unknown {
+        ui.horizontal(|ui| {
+            ui.label(format!("\"{key}\" is not known to this program, so no record is held against it"));
+            if cross(ui, &key) {
+                keeping.profiles.retain(|known| *known != key);
+            }
+        });
+    }
+    own(bench.farm(), ui, &mut keeping);
+    if keeping != before {
+        bench.desk.document.edit(|farm| farm.keeping = keeping);
+    }
+}
+
+/// A profile, with who it is for, by when it is due and how long it is kept.
+fn one(ui: &mut Ui, keeping: &mut Keeping, profile: &Profile) {
+    // The plain one holds where none is chosen, and then its box is ticked.
+    let stands_in = profile.key == "plain" && keeping.profiles.iter().all(|key| profile::profile(key).is_none());
+    let mut holds = stands_in || keeping.profiles.contains(&profile.key);
+    let edge = egui::Stroke::new(1.0, look::colours(ui).soft);
+    ui.visuals_mut().widgets.inactive.bg_stroke = edge;
+    let response = ui.add_enabled(!stands_in, egui::Checkbox::new(&mut holds, look::strong(&profile.name)));
+    let name = format!("{}: {}", profile.name, profile.who);
+    if response.accessible_name(name).changed() {
+        keeping.profiles.retain(|key| *key != profile.key);
+        if holds {
+            keeping.profiles.push(profile.key.clone());
+        }
+    }
+    ui.horizontal(|ui| {
+        ui.add_space(INDENT);
+        ui.vertical(|ui| {
+            let due = profile
+                .due
+                .map_or_else(|| "by when is not known here".to_owned(), |due| format!("due {}", due.words()));
+            let keep = match profile.keep_years {
+                Some(_) => format!("kept {}", profile.keep_words()),
+                None => profile.keep_words(),
+            };
+            let mut say = |text: String| {
+                ui.add(Label::new(look::soft(ui, text)).wrap());
+            };
+            say(format!("{}.", profile.who));
+            let until = profile.until.map(|day| format!(", up to {day}")).unwrap_or_default();
+            say(format!("For {}{until}; {due}; {keep}.", profile.scope.words()));
+            if holds && !profile.note.is_empty() {
+                say(profile.note.clone());
+            }
+            say(format!("From: {} ({}).", profile.source, profile.evidence));
+        });
+    });
+}
+
+/// What the farm asks for on top.
+fn own(farm: &Farm, ui: &mut Ui, keeping: &mut Keeping) {
+    section(ui, "Asked for on top");
+    word(ui, "Elements that a buyer, a scheme or the law of your place asks for. Each record has a box for them.");
+    let mut taken = None;
+    for (at, (key, element)) in keeping.own.iter_mut().enumerate() {
+        ui.push_id(("own", key), |ui| {
+            ui.horizontal(|ui| {
+                ui.spacing_mut().item_spacing.x = 6.0;
+                let number = at + 1;
+                boxes::text_or_empty(ui, &format!("Name of element {number}"), &mut element.name, 150.0, "what it is");
+                boxes::text_or_empty(
+                    ui,
+                    &format!("Who asks for element {number}"),
+                    &mut element.asked_by,
+                    120.0,
+                    "who asks",
+                );
+                boxes::count_or_none(
+                    ui,
+                    &format!("Days until element {number} is due"),
+                    &mut element.due_days,
+                    50.0,
+                    "any",
+                );
+                word(ui, "days");
+                ui.checkbox(&mut element.restricted_only, "restricted only");
+                if cross(ui, &format!("element {number}")) {
+                    taken = Some(key.clone());
+                }
+            });
+        });
+        hairline(ui);
+    }
+    if let Some(key) = taken {
+        keeping.own.shift_remove(&key);
+    }
+    if boxes::act(ui, "+ Add an element").clicked() {
+        // Records keep what was typed under a key that is gone; a new element must not inherit it.
+        let key = fresh_where("own", |id| {
+            !keeping.own.contains_key(id) && !farm.records.values().any(|record| record.more.contains_key(id))
+        });
+        keeping.own.insert(key, OwnElement::default());
+    }
+}

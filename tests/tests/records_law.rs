@@ -1,0 +1,471 @@
+//! Records against what rules ask for: each legal element of `reference/record-elements.csv`, written out apart from the program
+//! with its citation, is an element of its profile, is read from a record and is missed where it is not there. And the days by which
+//! records are due, worked out by hand.
+
+// A test stops where its ground is missing.
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
+
+use jiff::civil::{Date, Time, date, datetime, time};
+use serde::Deserialize;
+use tankard_core::farm::{
+    Customer, Farm, Formulation, Layout, NozzleSet, OwnElement, Pass, Product, ProductKind, Reading, Record,
+    RecordActive, RecordField, RecordLine, Rig, Says, Signature, Statement, SunTime,
+};
+use tankard_core::finding::{Basis, Finding, Level};
+use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity};
+use tankard_core::season::profile::{self, At, Due, dates, kept, missing};
+
+const ELEMENTS: &str = include_str!("../reference/record-elements.csv");
+const DAY: Date = date(2031, 6, 12);
+
+fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
+    AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
+}
+
+/// An element of a rule: the profile, its key there, what the rule calls it, a piece of what a full record shows for it, the rule.
+#[derive(Debug, Deserialize)]
+struct Legal {
+    profile: String,
+    key: String,
+    element: String,
+    shows: String,
+    citation: String,
+}
+
+fn legal() -> Vec<Legal> {
+    csv::Reader::from_reader(ELEMENTS.as_bytes()).deserialize().collect::<Result<_, _>>().unwrap()
+}
+
+fn pesticide(name: &str) -> Product {
+    let mut product = Product::new(name, ProductKind::Herbicide, Formulation::SC);
+    product.restricted = true;
+    let mut staged = Statement::new(Says::CropStage, "page 3");
+    staged.from_stage = "V2".to_owned();
+    staged.to_stage = "V8".to_owned();
+    let sun = |text: &str| text.parse::<SunTime>().unwrap();
+    product.label = vec![
+        staged,
+        Statement::new(Says::Daylight { from: sun("sunrise"), to: sun("sunset") }, "page 4"),
+        Statement::new(Says::Temperature { least: None, most: Some(typed("85 °F")) }, "page 4"),
+        Statement::new(Says::Humidity { least: Some(typed("40 %")), most: None }, "page 4"),
+    ];
+    product
+}
+
+fn line(id: &str, name: &str, amount: &str, kind: ProductKind) -> RecordLine {
+    RecordLine { kind: Some(kind), ..RecordLine::new(id, name, typed(amount)) }
+}
+
+/// A farm that keeps to one profile, with the labels of two restricted products.
+fn farm(profile: &str) -> Farm {
+    let mut farm = Farm::new("Test");
+    farm.keeping.profiles = vec![profile.to_owned()];
+    farm.keeping.holder = "Demo Spraying".to_owned();
+    farm.keeping.address = "1 Yard Road".to_owned();
+    farm.keeping.number = "N-9".to_owned();
+    farm.products.insert("atrazine".to_owned(), pesticide("Atrazine 480 SC (demo)"));
+    farm.products.insert("dicamba".to_owned(), pesticide("Dicamba 350 SL (demo)"));
+    farm
+}
+
+/// A record in which nothing is left out: two pesticides and an oil on two fields, of 112 ac and as much again, for a customer.
+fn full(day: Date) -> Record {
+    let mut record = Record::new("Corn, post", day);
+    record.start = Some(time(6, 20, 0, 0));
+    record.end = Some(time(9, 50, 0, 0));
+    for (id, name) in [("creek", "Creek piece"), ("mill", "Mill field")] {
+        record.fields.insert(
+            id.to_owned(),
+            RecordField {
+                crop: "corn".to_owned(),
+                stage: "BBCH 14".to_owned(),
+                planted: Some(date(2031, 5, 2)),
+                location: "T12N R5W S8".to_owned(),
+                parcel: "P-77".to_owned(),
+                crop_code: "ZEAMX".to_owned(),
+                ..RecordField::new(name, typed("112 ac"))
+            },
+        );
+    }
+    let of = |id: &str, name: &str, active: &str, number: &str, amount: &str, hours: u32| RecordLine {
+        registration: number.to_owned(),
+        restricted: true,
+        entry: Some(hours),
+        actives: vec![RecordActive {
+            name: active.to_owned(),
+            group: String::new(),
+            basis: ActiveBasis::ActiveIngredient,
+            mass: typed("56 lb"),
+        }],
+        ..line(id, name, amount, ProductKind::Herbicide)
+    };
+    record.lines = vec![
+        of("atrazine", "Atrazine 480 SC (demo)", "atrazine", "demo 1", "14 gal", 12),
+        of("dicamba", "Dicamba 350 SL (demo)", "dicamba", "demo 2", "28 gal", 24),
+        line("oil", "Crop oil (demo)", "16 gal", ProductKind::Adjuvant),
+    ];
+    record.weeds = vec!["waterhemp".to_owned()];
+    record.method = "hand gun".to_owned();
+    record.nozzles = "flat fan 04".to_owned();
+    record.pressure = Some(typed("40 psi"));
+    record.clean_out = "three rinses before and after".to_owned();
+    record.wind = Some(typed("5 mph"));
+    record.wind_from = "W".to_owned();
+    record.temperature = Some(typed("66 °F"));
+    record.humidity = Some(typed("61 %"));
+    record.readings = vec![Reading {
+        at: record.end,
+        wind: Some(typed("8 mph")),
+        wind_from: "SW".to_owned(),
+        temperature: Some(typed("74 °F")),
+        ..Reading::default()
+    }];
+    record.operator = "A. Demo".to_owned();
+    record.certificate = "C-17".to_owned();
+    record.supervisor = "B. Demo".to_owned();
+    record.customer = Some(Customer {
+        name: "Neighbour Demo".to_owned(),
+        address: "2 Mill Lane".to_owned(),
+        phone: "555 0100".to_owned(),
+        copied: Some(date(2031, 6, 20)),
+    });
+    record.signed =
+        Some(Signature { by: "S. Demo".to_owned(), at: datetime(2031, 6, 12, 18, 0, 0, 0), hash: String::new() });
+    for (key, text) in [
+        ("sds", "in the office"),
+        ("displayed", "2031-06-12 11:00, yard board"),
+        ("machine-readable", "exported 2031-06-13"),
+        ("maker", "Demo Works"),
+        ("recommended-by", "D. Demo"),
+        ("exchange", "told E. Demo, 2031-06-11 17:00"),
+        ("planted-area", "120 ac planted"),
+        ("site-id", "site 3"),
+        ("reported", "sent in July"),
+        ("training", "certificate of February"),
+        ("receipts", "receipt 5"),
+        ("label-copy", "in the binder"),
+        ("buffer", "240 ft"),
+        ("sensitive-survey", "looked on 2031-06-11"),
+        ("emergence", "after emergence"),
+        ("runoff-points", "3"),
+        ("bulletin", "none for June"),
+        ("forecast-temperature", "78 °F"),
+    ] {
+        record.more.insert(key.to_owned(), text.to_owned());
+    }
+    record
+}
+
+/// Takes out of a record, or of what the farm says of its holder, all that one element reads.
+fn empty(farm: &mut Farm, record: &mut Record, key: &str) {
+    let fields = |record: &mut Record, change: fn(&mut RecordField)| record.fields.values_mut().for_each(change);
+    let lines = |record: &mut Record, change: fn(&mut RecordLine)| record.lines.iter_mut().for_each(change);
+    let customer = |record: &mut Record, change: fn(&mut Customer)| change(record.customer.as_mut().unwrap());
+    match key {
+        "product" => lines(record, |line| line.name.clear()),
+        "registration" | "mix" => lines(record, |line| line.registration.clear()),
+        "actives" => lines(record, |line| line.actives.clear()),
+        "amount" | "dose" | "field-amounts" => lines(record, |line| line.amount = typed("0 gal")),
+        "entry" => lines(record, |line| line.entry = None),
+        "location" => fields(record, |field| field.location.clear()),
+        "parcel" => fields(record, |field| field.parcel.clear()),
+        "area" | "covered-area" => fields(record, |field| field.area = typed("0 ac")),
+        "crop" => fields(record, |field| field.crop.clear()),
+        "crop-code" => fields(record, |field| field.crop_code.clear()),
+        // A stage of another scale is not of BBCH.
+        "bbch" => fields(record, |field| field.stage = "V4".to_owned()),
+        "planted" => fields(record, |field| field.planted = None),
+        // A record without a field is of no surface that the program knows.
+        "type-of-use" => record.fields.clear(),
+        "start" => record.start = None,
+        "end" => record.end = None,
+        "wind" => record.wind = None,
+        "wind-from" => record.wind_from.clear(),
+        "temperature" => record.temperature = None,
+        "humidity" => record.humidity = None,
+        "wind-at-end" | "temperature-at-end" => record.readings.clear(),
+        "pest" => record.weeds.clear(),
+        "nozzles" => record.nozzles.clear(),
+        "pressure" => record.pressure = None,
+        "clean-out" => record.clean_out.clear(),
+        "operator" | "uncertified" => record.operator.clear(),
+        "applicator" => {
+            record.operator.clear();
+            record.supervisor.clear();
+        }
+        "certificate" => record.certificate.clear(),
+        "signature" => record.signed = None,
+        "customer" => customer(record, |customer| customer.name.clear()),
+        "customer-address" => customer(record, |customer| customer.address.clear()),
+        "customer-copy" => customer(record, |customer| customer.copied = None),
+        "holder" => farm.keeping.holder.clear(),
+        "holder-address" => farm.keeping.address.clear(),
+        "holder-number" => farm.keeping.number.clear(),
+        other => assert!(record.more.shift_remove(other).is_some(), "nobody knows how to empty \"{other}\""),
+    }
+}
+
+/// A day of an application on which the profile speaks: the dicamba labels end in 2028.
+fn day_of(profile: &str) -> Date {
+    if profile == "us-dicamba" { date(2027, 6, 12) } else { DAY }
+}
+
+fn found(farm: &Farm, record: &Record, today: Date) -> Vec<Finding> {
+    missing(farm, &"it".to_owned(), record, today)
+}
+
+#[test]
+fn each_legal_element_is_read_from_the_record_and_missed_where_it_is_not_there() {
+    let legal = legal();
+    assert!(legal.len() > 150, "{}", legal.len());
+    for row in legal {
+        assert!(row.citation.len() > 10, "{row:?}");
+        let (farm, mut record) = (farm(&row.profile), full(day_of(&row.profile)));
+        let profile = profile::profile(&row.profile).unwrap_or_else(|| panic!("no profile {}", row.profile));
+        let wanted = profile.elements.iter().find(|wanted| wanted.element.key() == row.key);
+        let wanted = wanted.unwrap_or_else(|| panic!("{} does not ask for {}", row.profile, row.element));
+        let all = kept(&farm, &record);
+        let held = all[0].rows.iter().find(|held| held.key == row.key);
+        let held = held.unwrap_or_else(|| panic!("{row:?} is not asked for in a full record"));
+        let text = held.held.as_ref().unwrap_or_else(|lack| panic!("{row:?}: {lack:?}"));
+        let shows = if row.key == "date" { record.date.to_string() } else { row.shows.clone() };
+        assert!(text.contains(&shows), "{row:?} reads \"{text}\"");
+        let today = record.date.tomorrow().unwrap();
+        assert_eq!(found(&farm, &record, today), [], "{}: a full record lacks nothing", row.profile);
+        // A date cannot be left out of a record, and an empty method is a ground boom.
+        if row.key == "date" || row.key == "method" {
+            continue;
+        }
+        let mut farm = farm;
+        empty(&mut farm, &mut record, &row.key);
+        let findings = found(&farm, &record, today);
+        assert!(findings.iter().any(|finding| finding.text.contains(&wanted.name)), "{row:?}: {findings:?}");
+    }
+}
+
+#[test]
+fn every_profile_is_full_with_a_full_record_and_every_element_of_it_has_been_looked_at() {
+    let legal = legal();
+    for profile in profile::all() {
+        let (farm, record) = (farm(&profile.key), full(day_of(&profile.key)));
+        assert_eq!(found(&farm, &record, record.date), [], "{}", profile.key);
+        // An empty record lacks what the profile asks for in all cases, and says on what that rests.
+        let mut bare = Farm::new("Bare");
+        bare.keeping.profiles = vec![profile.key.clone()];
+        let nothing = Record::new("Nothing yet", day_of(&profile.key));
+        let findings = found(&bare, &nothing, nothing.date);
+        let speaks = profile.key != "us-dicamba";
+        assert_eq!(!findings.is_empty(), speaks, "{}", profile.key);
+        assert!(findings.iter().all(|finding| finding.basis == profile.basis()), "{}", profile.key);
+    }
+    let listed = |profile: &str| legal.iter().filter(|row| row.profile == profile).count();
+    // What the federal rule numbers (1) to (5), and the copy.
+    assert_eq!(listed("us-rup"), 10);
+}
+
+#[test]
+fn days_by_which_records_are_due() {
+    let mut record = full(date(2032, 2, 20));
+    let day = |due: Due, record: &Record| due.of(record).day;
+    // February 2032 has 29 days: 20 + 14 = 34, the 5th of March; 20 + 30 = 50, the 21st.
+    assert_eq!(day(Due::Days(14), &record), date(2032, 3, 5));
+    assert_eq!(day(Due::Days(30), &record), date(2032, 3, 21));
+    record.date = date(2031, 2, 20);
+    assert_eq!(day(Due::Days(14), &record), date(2031, 3, 6));
+    assert_eq!(day(Due::Days(30), &record), date(2031, 3, 22));
+    record.date = date(2031, 12, 25);
+    assert_eq!(day(Due::Days(14), &record), date(2032, 1, 8));
+    assert_eq!(day(Due::NextMonth(10), &record), date(2032, 1, 10));
+    assert_eq!(day(Due::SameDay, &record), record.date);
+    // 24 hours from 09:50.
+    let by = Due::Hours(24).of(&record);
+    assert_eq!((by.day, by.time), (date(2031, 12, 26), Some(time(9, 50, 0, 0))));
+    // Past midnight: it began at 22:00 and ended at 01:30 of the next day.
+    record.start = Some(time(22, 0, 0, 0));
+    record.end = Some(time(1, 30, 0, 0));
+    assert_eq!(Due::Hours(24).of(&record).to_string(), "2031-12-27 01:30");
+    // Without an end they run from the start, without that from midnight.
+    record.end = None;
+    assert_eq!(Due::Hours(72).of(&record).to_string(), "2031-12-28 22:00");
+    record.start = None;
+    assert_eq!(Due::Hours(24).of(&record).time, Some(Time::midnight()));
+    // Nothing runs out of the calendar.
+    record.date = Date::MAX;
+    for due in [Due::Days(u32::MAX), Due::Hours(u32::MAX), Due::NextMonth(10)] {
+        assert_eq!(day(due, &record).year(), 9999);
+    }
+}
+
+fn at(farm: &Farm, record: &Record, what: &str) -> At {
+    let all = dates(farm, record);
+    all.iter().find(|dated| dated.what == what).unwrap_or_else(|| panic!("no {what} in {all:?}")).at.clone()
+}
+
+#[test]
+fn days_that_follow_from_a_record() {
+    let day = |farm: &Farm, record: &Record, what| at(farm, record, what).to_string();
+    let record = full(DAY);
+    // 40 CFR 170.112(a)(3): the longest of 12 h and 24 h, from the end at 09:50.
+    let wps = farm("us-wps");
+    assert_eq!(day(&wps, &record, "re-entry time ends"), "2031-06-13 09:50");
+    // 40 CFR 170.122: until 30 days after the interval; 13 June + 30 = 13 July. Then 2 years.
+    assert_eq!(day(&wps, &record, "displayed until"), "2031-07-13");
+    assert_eq!(day(&wps, &record, "kept until"), "2033-07-13");
+    assert_eq!(day(&wps, &record, "the record is due"), "2031-06-13 09:50");
+    // 7 CFR 110.3 as told by UF/IFAS PI280: 14 days, 2 years, copy in 30 days.
+    let rup = farm("us-rup");
+    assert_eq!(day(&rup, &record, "the record is due"), "2031-06-26");
+    assert_eq!(day(&rup, &record, "copy for the customer is due"), "2031-07-12");
+    assert_eq!(day(&rup, &record, "kept until"), "2033-06-12");
+    // Germany counts 3 years from 1 January 2032: to the end of 2034.
+    assert_eq!(day(&farm("de"), &record, "kept until"), "2034-12-31");
+    // 2 years from a leap day: there is no 29 February 2034, and a day more harms nobody.
+    assert_eq!(day(&rup, &full(date(2032, 2, 29)), "kept until"), "2034-03-01");
+    assert_eq!(day(&farm("us-ne"), &full(date(2032, 2, 28)), "kept until"), "2035-02-28");
+    // What is not typed is not made up.
+    let mut open = full(DAY);
+    open.end = None;
+    assert!(matches!(at(&wps, &open, "re-entry time ends"), At::Unknown(_)));
+    assert!(matches!(at(&wps, &open, "kept until"), At::Unknown(_)));
+    open.end = record.end;
+    open.lines[1].entry = None;
+    let At::Unknown(why) = at(&wps, &open, "re-entry time ends") else { panic!("a time is missing") };
+    assert!(why.contains("Dicamba 350 SL (demo)"), "{why}");
+    // Hours that end in another month: 48 h from 30 June 09:50.
+    let mut june = full(date(2031, 6, 30));
+    june.lines[0].entry = Some(48);
+    assert_eq!(day(&wps, &june, "re-entry time ends"), "2031-07-02 09:50");
+}
+
+#[test]
+fn a_finding_is_a_note_until_the_day_and_a_check_from_it_on() {
+    let (farm, mut record) = (farm("us-rup"), full(DAY));
+    record.certificate.clear();
+    record.fields["mill"].location.clear();
+    let on = |today| {
+        let findings = found(&farm, &record, today);
+        assert_eq!(findings.len(), 1, "{findings:?}");
+        findings.into_iter().next().unwrap()
+    };
+    let early = on(date(2031, 6, 25));
+    assert_eq!(early.level, Level::Note);
+    assert!(early.text.ends_with("certification number of the applicator; due by 2031-06-26"), "{}", early.text);
+    assert!(early.text.contains("location of the application of Mill field,"), "{}", early.text);
+    assert!(matches!(&early.basis, Basis::Published(source) if source.starts_with("7 CFR 110.3")));
+    assert_eq!(on(date(2031, 6, 26)).level, Level::Check);
+    let late = on(date(2031, 6, 27));
+    assert!(late.level == Level::Check && late.text.ends_with("it was due by 2031-06-26"), "{}", late.text);
+    // Up to the last day it is kept, and no longer.
+    on(date(2033, 6, 12));
+    assert_eq!(found(&farm, &record, date(2033, 6, 13)), []);
+}
+
+#[test]
+fn a_profile_speaks_of_its_own_records_alone() {
+    let (mut farm, mut record) = (farm("us-rup"), full(DAY));
+    // Adjuvants need no registration number in the federal record, and unrestricted products no record.
+    record.operator.clear();
+    record.supervisor.clear();
+    assert_eq!(found(&farm, &record, DAY).len(), 1);
+    farm.products.values_mut().for_each(|product| product.restricted = false);
+    assert_eq!(found(&farm, &record, DAY).len(), 1, "the record holds that they were restricted");
+    record.lines.iter_mut().for_each(|line| line.restricted = false);
+    assert_eq!(found(&farm, &record, DAY), []);
+    // The dicamba labels end on 6 February 2028.
+    farm.keeping.profiles = vec!["us-dicamba".to_owned()];
+    record.date = date(2028, 2, 6);
+    assert!(!found(&farm, &record, record.date).is_empty());
+    record.date = date(2028, 2, 7);
+    assert_eq!(found(&farm, &record, record.date), []);
+}
+
+/// Minnesota Department of Agriculture, private applicator recordkeeping, quoting the USDA: under 1/10 acre brand name, number, date,
+/// amount and location with the word "spot" do.
+#[test]
+fn spots_under_a_tenth_of_an_acre() {
+    let (farm, mut record) = (farm("us-rup"), full(DAY));
+    record.fields.shift_remove("mill");
+    let field = &mut record.fields["creek"];
+    field.crop.clear();
+    field.area = typed("0.09 ac");
+    record.certificate.clear();
+    assert_eq!(found(&farm, &record, DAY).len(), 1, "nothing says that it was a spot");
+    record.fields["creek"].part = "Spot at the gate".to_owned();
+    assert_eq!(found(&farm, &record, DAY), []);
+    let all = kept(&farm, &record);
+    let location = all[0].rows.iter().find(|row| row.key == "location").unwrap();
+    assert_eq!(location.held.as_deref(), Ok("Spot at the gate, T12N R5W S8"));
+    record.fields["creek"].area = typed("0.11 ac");
+    assert_eq!(found(&farm, &record, DAY).len(), 1);
+}
+
+/// Guidance of the USDA: an 80-acre grove sprayed in alternate middles is 80 acres. Bands of a third are recorded as the whole
+/// field.
+#[test]
+fn bands_are_recorded_as_the_whole_field() {
+    let mut farm = farm("us-rup");
+    let mut rig = Rig::new("Band rig", typed("300 gal"));
+    let set = NozzleSet {
+        layout: Some(Layout::Band { width: typed("10 in"), rows: typed("30 in"), nozzles: 1 }),
+        ..NozzleSet::default()
+    };
+    rig.sets.insert("bands".to_owned(), set);
+    farm.rigs.insert("rig".to_owned(), rig);
+    let mut pass = Pass::new("Grove", DAY);
+    pass.rig = "rig".to_owned();
+    pass.nozzles = "bands".to_owned();
+    farm.passes.insert("grove".to_owned(), pass);
+    let mut record = full(DAY);
+    record.pass = Some("grove".to_owned());
+    record.fields.shift_remove("mill");
+    record.fields["creek"].area = typed("26.666667 ac");
+    let all = kept(&farm, &record);
+    let area = all[0].rows.iter().find(|row| row.key == "covered-area").unwrap();
+    let text = area.held.as_ref().unwrap();
+    assert!(text.starts_with("80") && text.ends_with("of which 26.666667 ac in bands"), "{text}");
+}
+
+#[test]
+fn what_the_farm_asks_for_itself() {
+    let (mut farm, mut record) = (farm("us-rup"), full(DAY));
+    let own = |name: &str, asked_by: &str, due_days, restricted_only| OwnElement {
+        name: name.to_owned(),
+        asked_by: asked_by.to_owned(),
+        due_days,
+        restricted_only,
+    };
+    farm.keeping.own.insert("lot".to_owned(), own("lot numbers", "the mill", Some(7), false));
+    farm.keeping.own.insert("photo".to_owned(), own("photo", "", None, true));
+    let findings = found(&farm, &record, date(2031, 6, 18));
+    assert_eq!(findings.len(), 2, "{findings:?}");
+    assert!(findings[0].text.ends_with("lacks for the mill: lot numbers; due by 2031-06-19"), "{}", findings[0].text);
+    assert_eq!((findings[0].level, findings[1].level), (Level::Note, Level::Check));
+    assert!(matches!((&findings[0].basis, &findings[1].basis), (Basis::Local(_), Basis::Own)));
+    record.more.insert("lot".to_owned(), "A7".to_owned());
+    record.lines.iter_mut().for_each(|line| line.restricted = false);
+    farm.products.values_mut().for_each(|product| product.restricted = false);
+    assert_eq!(found(&farm, &record, DAY), []);
+}
+
+/// Common practice, no source: what a record holds where the farm chose no profile.
+#[test]
+fn the_plain_record() {
+    let mut farm = farm("plain");
+    farm.keeping.profiles.clear();
+    let mut record = full(DAY);
+    let names = |farm: &Farm, record: &Record| profile::open(farm, record, DAY).names;
+    record.start = None;
+    record.wind = None;
+    record.certificate.clear();
+    assert_eq!(names(&farm, &record), ["start", "wind", "certificate"]);
+    record.lines.iter_mut().for_each(|line| line.restricted = false);
+    farm.products.values_mut().for_each(|product| product.restricted = false);
+    assert_eq!(names(&farm, &record), ["start", "wind"]);
+    record.fields.clear();
+    assert_eq!(names(&farm, &record).first().map(String::as_str), Some("fields"));
+    assert_eq!(
+        names(&farm, &Record::new("Nothing", DAY)),
+        ["fields", "products", "start", "end", "wind", "temperature", "operator"]
+    );
+    assert_eq!(found(&farm, &record, DAY)[0].basis, Basis::Practice);
+}
