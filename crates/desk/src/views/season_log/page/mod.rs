@@ -1,0 +1,176 @@
+//! The page of one record: everything in it can be typed over, beside what was planned.
+
+mod day;
+mod fields;
+mod lines;
+mod rows;
+mod weather;
+
+use egui::{Align, Layout, Margin, ScrollArea, Ui};
+use tankard_core::farm::{Farm, Id, Record, RecordLine};
+use tankard_core::finding::{Finding, Level, Subject};
+use tankard_core::season::outside;
+use tankard_core::season::record::{from_plan, still_open};
+use tankard_core::weather::Limit;
+
+use self::rows::section;
+use crate::app::Desk;
+use crate::look;
+use crate::parts::{boxes, findings, mark};
+
+/// What the page remembers between frames.
+#[derive(Debug, Default)]
+pub(super) struct State {
+    /// The record that is asked about before it goes.
+    removing: Option<Id>,
+    /// The amount that is being typed.
+    typing: Option<Typing>,
+    /// What labels and laws ask, and what lies outside a limit, found once for a state of the farm.
+    outside: Option<((u64, Id), Judged)>,
+}
+
+impl State {
+    fn outside(&mut self, revision: u64, farm: &Farm, id: &str) -> Judged {
+        let wanted = (revision, id.to_owned());
+        if self.outside.as_ref().is_none_or(|(known, _)| *known != wanted) {
+            let found = farm.records.get_key_value(id).map(|(id, record)| Judged {
+                asked: outside::asked(farm, record),
+                outside: outside::judge(farm, id, record),
+            });
+            self.outside = Some((wanted, found.unwrap_or_default()));
+        }
+        self.outside.as_ref().map(|(_, found)| found.clone()).unwrap_or_default()
+    }
+}
+
+/// A line whose amount is being typed. Each letter makes another amount ("4", "41"), so its actives are scaled from the
+/// line as it was, and not from the half-typed one before.
+#[derive(Debug)]
+struct Typing {
+    before: RecordLine,
+    now: RecordLine,
+}
+
+/// A record against labels and laws.
+#[derive(Clone, Debug, Default)]
+struct Judged {
+    asked: Vec<Limit>,
+    outside: Vec<Finding>,
+}
+
+/// What was clicked on the page.
+enum Act {
+    Close,
+    Remove,
+    ShowPlan(Id),
+}
+
+/// Shows the page.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
+    let pass = desk.document.farm().records.get(id).and_then(|record| record.pass.clone());
+    let plan = pass.and_then(|pass| desk.document.plan(&pass));
+    let revision = desk.document.revision();
+    let farm = desk.document.farm();
+    let Some(original) = farm.records.get(id) else { return };
+    let planned = plan.as_ref().and_then(|plan| from_plan(farm, plan));
+    let mut record = original.clone();
+    let mut act = None;
+    ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
+        egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 10, bottom: 16 }).show(ui, |ui| {
+            ui.set_width(ui.available_width());
+            ui.spacing_mut().item_spacing.y = 2.0;
+            head(ui, &mut desk.season_log.page, farm, revision, id, &mut record, &mut act);
+            let asked = desk.season_log.page.outside(revision, farm, id).asked;
+            day::day(ui, farm, &mut record, planned.as_ref(), plan.as_deref(), &asked);
+            fields::fields(ui, farm, &mut record, planned.as_ref());
+            lines::lines(ui, &mut desk.season_log.page, farm, &mut record, planned.as_ref());
+            section(ui, "Note");
+            let width = ui.available_width();
+            boxes::lines(ui, "Note", &mut record.note, width, 2);
+        });
+    });
+    if record != *original {
+        desk.document.edit(|farm| {
+            if let Some(place) = farm.records.get_mut(id) {
+                *place = record;
+            }
+        });
+    }
+    match act {
+        Some(Act::Close) => desk.season_log.chosen = None,
+        Some(Act::Remove) => {
+            let name = desk.document.farm().records.get(id).map(|record| record.name.clone()).unwrap_or_default();
+            desk.document.edit(|farm| {
+                farm.records.shift_remove(id);
+            });
+            desk.season_log.chosen = None;
+            desk.season_log.page = State::default();
+            desk.tell(format!("The record of {name} is removed; undo brings it back"));
+        }
+        Some(Act::ShowPlan(pass)) => desk.lead_to(&Subject::Pass(pass)),
+        None => {}
+    }
+}
+
+#[allow(clippy::too_many_arguments)] // The page's parts.
+fn head(
+    ui: &mut Ui,
+    state: &mut State,
+    farm: &Farm,
+    revision: u64,
+    id: &str,
+    record: &mut Record,
+    act: &mut Option<Act>,
+) {
+    ui.horizontal(|ui| {
+        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+            if boxes::act(ui, "Close").accessible_name("Close the record").clicked() {
+                *act = Some(Act::Close);
+            }
+            if boxes::act(ui, "Remove…").accessible_name("Remove the record…").clicked() {
+                state.removing = Some(id.to_owned());
+            }
+            if let Some(pass) = record.pass.as_ref().filter(|pass| farm.passes.contains_key(*pass))
+                && boxes::act(ui, "Show its plan").clicked()
+            {
+                *act = Some(Act::ShowPlan(pass.clone()));
+            }
+            ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
+                let width = ui.available_width();
+                boxes::text(ui, "Name of the pass", &mut record.name, width);
+            });
+        });
+    });
+    if state.removing.as_deref() == Some(id) {
+        ui.add_space(4.0);
+        ui.horizontal(|ui| {
+            ui.label(look::strong("Remove this record?"));
+            if ui.button("Remove it").clicked() {
+                state.removing = None;
+                *act = Some(Act::Remove);
+            }
+            if ui.button("Keep it").clicked() || ui.input(|input| input.key_pressed(egui::Key::Escape)) {
+                state.removing = None;
+            }
+        });
+    }
+    let open = still_open(farm, record);
+    if !open.is_empty() {
+        ui.add_space(2.0);
+        ui.horizontal_wrapped(|ui| {
+            ui.spacing_mut().item_spacing.x = 4.0;
+            mark::show(ui, Level::Check);
+            ui.label(look::strong(Level::Check.word()).color(look::colours(ui).check));
+            ui.label(format!("still open: {}", open.join(", ")));
+        });
+        ui.label(look::soft(ui, "Common practice. Tankard does not decide what the law requires."));
+    }
+    let outside = state.outside(revision, farm, id).outside;
+    if !outside.is_empty() {
+        ui.add_space(4.0);
+        ui.label(look::heading("As it was sprayed"));
+        // They speak of this record, which is open, so that a click leads nowhere else.
+        findings::show(ui, &outside);
+    }
+    ui.add_space(look::GRID);
+}
