@@ -4,7 +4,7 @@
 use crate::farm::{Farm, Id, Record};
 use crate::loads::Load;
 use crate::plan::Plan;
-use crate::quantity::{Amount, Area, AsTyped, Quantity, Volume};
+use crate::quantity::{Amount, Area, AsTyped, Volume};
 
 use super::record::{amount_text, volume_text, with_amount};
 

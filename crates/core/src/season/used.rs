@@ -16,20 +16,26 @@ pub fn before<'a, I: IntoIterator<Item = &'a str>>(farm: &'a Farm, of: impl Fn(&
     texts.filter(|text| !text.is_empty() && seen.insert(*text)).take(MOST).map(str::to_owned).collect()
 }
 
-/// The latest record that somebody sprayed.
-pub fn last_by<'a>(farm: &'a Farm, operator: &str) -> Option<&'a Record> {
+/// The certificate of an operator, as the latest record that names it has it; a record of its own id does not count.
+pub fn certificate_of<'a>(farm: &'a Farm, own: &str, operator: &str) -> Option<&'a str> {
     let operator = operator.trim();
-    let own = farm.records.values().filter(|record| !operator.is_empty() && record.operator.trim() == operator);
-    own.max_by_key(|record| (record.date, record.start))
+    let certified = farm.records.iter().filter(|(id, record)| {
+        *id != own
+            && !operator.is_empty()
+            && record.operator.trim() == operator
+            && !record.certificate.trim().is_empty()
+    });
+    certified.max_by_key(|(_, record)| (record.date, record.start)).map(|(_, record)| record.certificate.as_str())
 }
 
-/// The certificate of an operator, as the latest record that names it has it.
-pub fn certificate_of(farm: &Farm, operator: &str) -> Option<String> {
-    let operator = operator.trim();
-    let certified = farm.records.values().filter(|record| {
-        !operator.is_empty() && record.operator.trim() == operator && !record.certificate.trim().is_empty()
-    });
-    certified.max_by_key(|record| (record.date, record.start)).map(|record| record.certificate.clone())
+/// The certificate of a record goes with its operator: it becomes that of the person named now, and another person's is not left
+/// standing.
+pub fn follow_operator(farm: &Farm, own: &str, record: &mut Record) {
+    if let Some(certificate) = certificate_of(farm, own, &record.operator) {
+        certificate.clone_into(&mut record.certificate);
+    } else if farm.records.iter().any(|(id, other)| id != own && other.certificate == record.certificate) {
+        record.certificate.clear();
+    }
 }
 
 /// The weeds that were rated on a field before, and those that passes over it were meant for, the latest first.
@@ -48,7 +54,7 @@ pub fn weeds_on<'a>(farm: &'a Farm, field: &'a str) -> Vec<String> {
 
 #[cfg(test)]
 mod tests {
-    use super::{before, certificate_of, weeds_on};
+    use super::{before, certificate_of, follow_operator, weeds_on};
     use crate::farm::{Effect, Farm, Outcome, Record, RecordField};
     use crate::quantity::AsTyped;
     use jiff::civil::date;
@@ -82,9 +88,21 @@ mod tests {
     #[test]
     fn a_certificate_goes_with_its_operator() {
         let farm = farm();
-        assert_eq!(certificate_of(&farm, " A. Demo ").as_deref(), Some("A 2"));
-        assert_eq!(certificate_of(&farm, "B. Demo"), None);
-        assert_eq!(certificate_of(&farm, ""), None);
+        assert_eq!(certificate_of(&farm, "", " A. Demo "), Some("A 2"));
+        assert_eq!(certificate_of(&farm, "record-2", "A. Demo"), Some("A 1"));
+        assert_eq!(certificate_of(&farm, "", "B. Demo"), None);
+        assert_eq!(certificate_of(&farm, "", ""), None);
+        let mut record = Record::new("Pass", date(2031, 5, 9));
+        record.operator = "A. Demo".to_owned();
+        follow_operator(&farm, "own", &mut record);
+        assert_eq!(record.certificate, "A 2");
+        record.operator = "B. Demo".to_owned();
+        follow_operator(&farm, "own", &mut record);
+        assert_eq!(record.certificate, "");
+        // One that no record has was typed for this person.
+        record.certificate = "B 7".to_owned();
+        follow_operator(&farm, "own", &mut record);
+        assert_eq!(record.certificate, "B 7");
     }
 
     #[test]

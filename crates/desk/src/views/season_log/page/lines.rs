@@ -3,29 +3,34 @@
 use egui::Ui;
 use tankard_core::farm::record::RecordActive;
 use tankard_core::farm::{Farm, Id, Product, Record, RecordLine};
-use tankard_core::quantity::{Amount, AsTyped, Quantity, Units};
+use tankard_core::quantity::{Amount, AsTyped, Units};
 use tankard_core::season::record::{none_of, of_product, record_line, with_amount};
 
-use super::rows::{TAKE, add, beside_plan, captions, section, slot, soft_line, take};
-use super::{State, Typing};
+use super::rows::{FOLD, SHORT, TAKE, add, beside_plan, captions, pair, section, slot, soft_line, take, triangle};
+use super::{Page, State, Typing};
 use crate::look;
 use crate::parts::boxes;
 
-pub(super) fn lines(ui: &mut Ui, state: &mut State, farm: &Farm, record: &mut Record, planned: Option<&Record>) {
+pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mut Record) {
+    let (farm, planned) = (page.farm, page.planned);
     let units = farm.units;
     let area = record.area();
     section(ui, "Products");
     let amount_width = 112.0;
     let rate_width = 96.0;
-    let name_width = (ui.available_width() - amount_width - rate_width - TAKE - 3.0 * 8.0).max(100.0);
+    let name_width = (ui.available_width() - FOLD - amount_width - rate_width - TAKE - 4.0 * 8.0).max(100.0);
     if !record.lines.is_empty() {
-        captions(ui, &[("product", name_width), ("amount in all", amount_width), ("over ground", rate_width)]);
+        captions(
+            ui,
+            &[("", FOLD), ("product", name_width), ("amount in all", amount_width), ("over ground", rate_width)],
+        );
     }
     let all: Vec<Id> = farm.products.keys().cloned().collect();
     let mut taken = None;
     for (at, line) in record.lines.iter_mut().enumerate() {
         ui.push_id(("line", at), |ui| {
-            ui.horizontal(|ui| {
+            let open = ui.horizontal(|ui| {
+                let open = triangle(ui, page.fold(&format!("line {at}")), &format!("More about {}", line.name));
                 let mut product = line.product.clone();
                 let say =
                     |id: &Id| farm.products.get(id).map_or_else(|| line.name.clone(), |product| product.name.clone());
@@ -49,20 +54,20 @@ pub(super) fn lines(ui: &mut Ui, state: &mut State, farm: &Farm, record: &mut Re
                 {
                     replace(line, &product, other, units);
                 }
+                open
             });
             let words: Vec<String> = line.actives.iter().map(|active| active_words(active, units)).collect();
-            let beside = planned.map(|planned| {
-                planned.lines.iter().find(|other| other.product == line.product).map_or_else(
-                    || "not in the plan".to_owned(),
-                    |before| {
-                        let ratio = line.amount.value().ratio(before.amount.value());
-                        beside_plan(&before.amount.show(units), ratio)
-                    },
-                )
-            });
-            if !words.is_empty() || beside.is_some() {
-                soft_line(ui, name_width, &words.join(", "), &beside.unwrap_or_default());
-                ui.add_space(4.0);
+            let mut right = vec![beside(line, planned, units)];
+            if !line.lot.trim().is_empty() {
+                right.push(format!("lot {}", line.lot.trim()));
+            }
+            let right: Vec<String> = right.into_iter().filter(|text| !text.is_empty()).collect();
+            if !words.is_empty() || !right.is_empty() {
+                soft_line(ui, FOLD + name_width + 8.0, &words.join(", "), &right.join(" · "));
+                ui.add_space(2.0);
+            }
+            if open.inner {
+                more(ui, line);
             }
         });
     }
@@ -89,6 +94,44 @@ pub(super) fn lines(ui: &mut Ui, state: &mut State, farm: &Farm, record: &mut Re
         line.actives.clear();
         record.lines.push(line);
     }
+}
+
+/// How far an amount is from what was planned: as the record keeps it, else as the plan has it now.
+fn beside(line: &RecordLine, planned: Option<&Record>, units: Units) -> String {
+    let now = || {
+        let planned = planned?;
+        Some(planned.lines.iter().find(|other| other.product == line.product).map(|before| before.amount.clone()))
+    };
+    match line.planned.clone().map(Some).or_else(now) {
+        None => String::new(),
+        Some(None) => "not in the plan".to_owned(),
+        Some(Some(before)) => beside_plan(&before.show(units), line.amount.value().ratio(before.value())),
+    }
+}
+
+/// What is seldom typed of a product.
+fn more(ui: &mut Ui, line: &mut RecordLine) {
+    let name = line.name.clone();
+    let of = |what: &str| format!("{what} of {name}");
+    let width = |ui: &Ui| super::rows::BOX.min(ui.available_width());
+    pair(
+        ui,
+        ("Lot", |ui| boxes::text_or_empty(ui, &of("Lot"), &mut line.lot, width(ui), "as on the container")),
+        ("Price", |ui| boxes::quantity_or_none(ui, &of("Price"), &mut line.price, width(ui))),
+    );
+    pair(
+        ui,
+        ("Registration", |ui| boxes::text(ui, &of("Registration"), &mut line.registration, width(ui))),
+        ("Restricted", |ui| {
+            ui.checkbox(&mut line.restricted, "certified use only").accessible_name(of("Restricted use"))
+        }),
+    );
+    pair(
+        ui,
+        ("Re-entry, h", |ui| boxes::count_or_none(ui, &of("Hours before re-entry"), &mut line.entry, SHORT, "hours")),
+        ("Harvest, d", |ui| boxes::count_or_none(ui, &of("Days before harvest"), &mut line.harvest, SHORT, "days")),
+    );
+    ui.add_space(4.0);
 }
 
 /// Gives a line the amount that is being typed, and its actives in proportion to what it was before the typing began.

@@ -1,10 +1,11 @@
 //! How the page of a record is laid out: sections, labelled boxes side by side, rows in columns, soft lines under them.
 
-use egui::{Align, Layout, Ui, Vec2};
+use egui::{Align, Layout, Sense, Ui, Vec2};
 use tankard_core::farm::Id;
+use tankard_core::finding::Level;
 
 use crate::look;
-use crate::parts::boxes;
+use crate::parts::{boxes, mark};
 
 /// Width of a label before a box.
 pub(super) const LABEL: f32 = 86.0;
@@ -14,13 +15,12 @@ pub(super) const BOX: f32 = 150.0;
 pub(super) const SHORT: f32 = 100.0;
 /// Height of a line of soft words under a row.
 const SOFT: f32 = 16.0;
+/// Width of the button that offers what was typed before.
+pub(super) const PICK: f32 = 24.0;
+/// Width of the triangle that opens what is folded away.
+pub(super) const FOLD: f32 = 16.0;
 /// Width of the act that takes a row away.
 pub(super) const TAKE: f32 = 56.0;
-
-pub(super) fn plain(ui: &mut Ui, name: &str, value: &mut String) {
-    let width = BOX.min(ui.available_width());
-    boxes::text(ui, name, value, width);
-}
 
 /// Closer than a twentieth of a per cent, which is how it would be shown.
 pub(super) fn as_planned(ratio: f64) -> bool {
@@ -121,4 +121,127 @@ pub(super) fn add(ui: &mut Ui, prompt: &str, all: &[Id], name: impl Fn(&Id) -> O
     let say = |id: &Id| name(id).unwrap_or_else(|| prompt.to_owned());
     boxes::choice(ui, prompt.trim_end_matches('…'), &mut picked, all, say, 180.0);
     (!picked.is_empty()).then_some(picked)
+}
+
+/// A box for text, and beside it what was typed before to choose from.
+pub(super) fn with_before(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str, before: &[String]) {
+    let offered = !before.is_empty();
+    let width = width.min(ui.available_width());
+    ui.scope(|ui| {
+        ui.spacing_mut().item_spacing.x = 2.0;
+        boxes::text_or_empty(ui, name, value, if offered { width - PICK - 2.0 } else { width }, hint);
+        if offered && let Some(chosen) = pick(ui, &format!("{name}, typed before"), before) {
+            *value = chosen;
+        }
+    });
+}
+
+/// A narrow button that opens a list; gives what is chosen.
+pub(super) fn pick(ui: &mut Ui, name: &str, all: &[String]) -> Option<String> {
+    let button = ui
+        .scope(|ui| {
+            ui.spacing_mut().button_padding.x = 5.0;
+            let arrow = egui::Button::new("").min_size(Vec2::new(PICK, ui.spacing().interact_size.y));
+            let response = ui.add(arrow).accessible_name(name);
+            let middle = response.rect.center();
+            let points =
+                vec![middle + Vec2::new(-4.0, -2.0), middle + Vec2::new(4.0, -2.0), middle + Vec2::new(0.0, 3.0)];
+            ui.painter().add(egui::Shape::convex_polygon(points, look::colours(ui).soft, egui::Stroke::NONE));
+            response
+        })
+        .inner;
+    let mut chosen = None;
+    egui::Popup::menu(&button).show(|ui| {
+        ui.set_min_width(120.0);
+        for text in all {
+            if ui.button(text).clicked() {
+                chosen = Some(text.clone());
+            }
+        }
+    });
+    chosen
+}
+
+/// A triangle that opens and closes what is folded away under a key; whether it is open. `name` is what a screen reader says.
+pub(super) fn triangle(ui: &mut Ui, key: egui::Id, name: &str) -> bool {
+    let open = is_open(ui, key);
+    let size = Vec2::new(FOLD, ui.spacing().interact_size.y);
+    let button = ui.scope(|ui| {
+        ui.spacing_mut().button_padding.x = 0.0;
+        ui.add(egui::Button::new("").frame(false).min_size(size)).accessible_name(name)
+    });
+    let response = button.inner;
+    let colours = look::colours(ui);
+    let colour = if response.hovered() || response.has_focus() { colours.brass } else { colours.soft };
+    let middle = response.rect.center();
+    let points = if open {
+        [Vec2::new(-4.0, -2.5), Vec2::new(4.0, -2.5), Vec2::new(0.0, 3.5)]
+    } else {
+        [Vec2::new(-2.5, -4.0), Vec2::new(3.5, 0.0), Vec2::new(-2.5, 4.0)]
+    };
+    let points = points.map(|at| middle + at).to_vec();
+    ui.painter().add(egui::Shape::convex_polygon(points, colour, egui::Stroke::NONE));
+    if response.clicked() {
+        fold(ui, key, !open);
+    }
+    is_open(ui, key)
+}
+
+/// Whether what is folded away under a key is open.
+pub(super) fn is_open(ui: &Ui, key: egui::Id) -> bool {
+    ui.data(|data| data.get_temp::<bool>(key)).unwrap_or_default()
+}
+
+/// Opens or closes what is folded away under a key.
+pub(super) fn fold(ui: &Ui, key: egui::Id, open: bool) {
+    ui.data_mut(|data| data.insert_temp(key, open));
+}
+
+/// A section that is folded away to a line until it is opened: its title and what is in it in a few words.
+pub(super) fn folded(ui: &mut Ui, key: egui::Id, title: &str, summary: &str, add: impl FnOnce(&mut Ui)) {
+    ui.add_space(4.0);
+    let line = ui.available_rect_before_wrap();
+    ui.painter().hline(line.x_range(), line.top(), egui::Stroke::new(1.0, look::colours(ui).hairline));
+    ui.add_space(3.0);
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = 4.0;
+        let open = triangle(ui, key, &format!("{title}: {summary}"));
+        if ui.add(egui::Label::new(look::heading(title)).sense(Sense::CLICK)).clicked() {
+            fold(ui, key, !open);
+        }
+        ui.add_space(4.0);
+        ui.add(egui::Label::new(look::soft(ui, summary)).truncate());
+    });
+    if is_open(ui, key) {
+        ui.push_id(key, add);
+    }
+}
+
+/// A sentence that says what does not agree, and an act that makes it so; whether it was clicked.
+pub(super) fn offer(ui: &mut Ui, says: &str, act: &str) -> bool {
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing = Vec2::new(6.0, 0.0);
+        mark::show(ui, Level::Check);
+        ui.label(says);
+        boxes::act(ui, act).clicked()
+    })
+    .inner
+}
+
+/// Names apart by commas, as they are typed.
+pub(super) fn names(ui: &mut Ui, name: &str, value: &mut Vec<String>, width: f32, hint: &str) {
+    let mut text = value.join(", ");
+    boxes::text_or_empty(ui, name, &mut text, width, hint);
+    let typed = names_of(&text);
+    if typed != *value {
+        *value = typed;
+    }
+}
+
+/// A comma that was just typed leaves an empty name at the end, so that the next one can follow it.
+fn names_of(text: &str) -> Vec<String> {
+    if text.trim().is_empty() {
+        return Vec::new();
+    }
+    text.split(',').map(|name| name.trim_start().to_owned()).collect()
 }

@@ -1,24 +1,25 @@
 //! The weather as it was measured.
 
 use egui::Ui;
-use tankard_core::farm::{Expected, Farm, Record};
+use tankard_core::farm::{Expected, Farm, Reading, Record};
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{AsTyped, Quantity, Units};
-use tankard_core::rig::setting::Classes;
 use tankard_core::season::outside;
 use tankard_core::weather::Limit;
 use tankard_core::weather::limits::Kind;
 use tankard_core::words;
 
-use super::rows::{LABEL, SHORT, labelled, slot};
+use super::Page;
+use super::rows::{LABEL, SHORT, captions, labelled, section, slot, take};
 use crate::look;
 use crate::parts::boxes;
 
 /// What was measured, and beside it what the forecast had for the time and what labels and laws ask.
-pub(super) fn weather(ui: &mut Ui, farm: &Farm, record: &mut Record, plan: Option<&Plan>, asked: &[Limit]) {
+pub(super) fn weather(ui: &mut Ui, page: &Page<'_>, asked: &[Limit], record: &mut Record) {
+    let (farm, plan) = (page.farm, page.plan);
+    section(ui, "Weather");
     let units = farm.units;
     if let Some(expected) = &record.expected {
-        ui.add_space(4.0);
         ui.horizontal(|ui| {
             ui.label(look::soft(ui, "measured at the boom, and beside it what was expected"));
         });
@@ -71,10 +72,48 @@ pub(super) fn weather(ui: &mut Ui, farm: &Farm, record: &mut Record, plan: Optio
         boxes::understood(ui, record.temperature.as_ref(), units);
     });
     beside(ui, "Humidity", &humidity, |ui| boxes::quantity_or_none(ui, "Humidity", &mut record.humidity, SHORT));
-    let classes = plan.and_then(|plan| plan.setting.as_ref()?.classes).map(Classes::words).unwrap_or_default();
-    beside(ui, "Droplets", &classes, |ui| {
-        boxes::droplets_or_none(ui, "Droplets", &mut record.droplets, "not typed", 136.0);
-    });
+    readings(ui, units, record);
+}
+
+/// Columns of the later readings.
+const AT: f32 = 58.0;
+const READ: f32 = 72.0;
+
+/// What was measured later.
+fn readings(ui: &mut Ui, units: Units, record: &mut Record) {
+    let (speed, air) = match units {
+        Units::Metric => ("km/h", "°C"),
+        Units::UsCustomary => ("mph", "°F"),
+        Units::Imperial => ("mph", "°C"),
+    };
+    if !record.readings.is_empty() {
+        let columns = [("at", AT), ("wind", READ), ("gust", READ), ("from", READ), ("air", READ), ("humidity", READ)];
+        captions(ui, &columns);
+    }
+    let mut taken = None;
+    for (at, reading) in record.readings.iter_mut().enumerate() {
+        let number = at + 2;
+        ui.push_id(("reading", at), |ui| {
+            ui.horizontal(|ui| {
+                boxes::time_hinted(ui, &format!("Time of reading {number}"), &mut reading.at, AT, "08:30");
+                let name = |what: &str| format!("{what}, reading {number}");
+                boxes::quantity_in(ui, &name("Wind"), &mut reading.wind, READ, speed, speed);
+                boxes::quantity_in(ui, &name("Gust"), &mut reading.gust, READ, speed, speed);
+                boxes::text_or_empty(ui, &name("Wind from"), &mut reading.wind_from, READ, "NW");
+                boxes::quantity_in(ui, &name("Temperature"), &mut reading.temperature, READ, air, air);
+                boxes::per_cent(ui, &name("Humidity"), &mut reading.humidity, READ, "%", "");
+                if take(ui, &format!("reading {number}")) {
+                    taken = Some(at);
+                }
+            });
+        });
+    }
+    if let Some(at) = taken {
+        record.readings.remove(at);
+    }
+    if boxes::act(ui, "Add a reading").clicked() {
+        record.readings.push(Reading::default());
+    }
 }
 
 /// The forecast for the hours in which it really was sprayed, where it is not that which is kept.
