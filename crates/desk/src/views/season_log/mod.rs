@@ -112,7 +112,9 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
     let mut export = false;
     let mut trials = false;
     ui.horizontal(|ui| {
+        let is_trials = desk.season_log.trials.open;
         ui.label(look::title(match listed.year {
+            _ if is_trials => "Trials".to_owned(),
             Some(year) if year >= this_year => format!("Season {year}, so far"),
             Some(year) => format!("Season {year}"),
             None => "All seasons".to_owned(),
@@ -127,7 +129,9 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
             }
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
                 let totals = &listed.totals;
-                if totals.passes > 0 {
+                if is_trials {
+                    ui.label(look::soft(ui, "the records found below are offered for pairs"));
+                } else if totals.passes > 0 {
                     let passes = if totals.passes == 1 { "pass" } else { "passes" };
                     let area = totals.area.show(units);
                     let volume = totals.volume.show(units);
