@@ -8,7 +8,7 @@ use tankard_core::season::record::whole_field;
 
 use super::Page;
 use super::rows::{
-    FOLD, LABEL, TAKE, add, as_planned, beside_plan, captions, labelled, offer, pair, section_with, slot, soft_line,
+    FOLD, TAKE, add, as_planned, beside_plan, captions, fold, labelled, offer, pair, section_with, slot, soft_line,
     take, triangle,
 };
 use crate::look;
@@ -27,7 +27,11 @@ pub(super) fn fields(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
             words.push(format!("{} in all", record.area().show(units)));
         }
         if let Some(planned) = planned_area(page, record) {
-            words.push(beside_plan(&planned.show(units), record.area().ratio(planned)));
+            let ratio = record.area().ratio(planned);
+            // That of a single field stands under it.
+            if record.fields.len() > 1 || ratio.is_some_and(as_planned) {
+                words.push(beside_plan(&planned.show(units), ratio));
+            }
         }
         ui.label(look::soft(ui, words.join(" · ")));
     });
@@ -74,7 +78,8 @@ pub(super) fn fields(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
             let id = tankard_core::farm::id::fresh(&record.fields, "ground");
             let area = AsTyped::parse(if units == tankard_core::quantity::Units::Metric { "0 ha" } else { "0 ac" });
             if let Ok(area) = area {
-                record.fields.insert(id, RecordField::new("", area));
+                fold(ui, page.fold(&format!("field {id}")), true);
+                record.fields.insert(id, RecordField::new("New ground", area));
             }
         }
     });
@@ -106,7 +111,7 @@ fn beneath(page: &Page<'_>, id: &Id, field: &RecordField) -> Vec<String> {
             }
         }
     }
-    words.extend([&field.part, &field.variety].into_iter().filter(|text| !text.trim().is_empty()).cloned());
+    words.extend(Some(field.part.trim().to_owned()).filter(|part| !part.is_empty()));
     words
 }
 
@@ -122,27 +127,22 @@ fn more(ui: &mut Ui, field: &mut RecordField) {
     );
     pair(
         ui,
-        ("Variety", |ui| boxes::text(ui, &of("Variety"), &mut field.variety, width(ui))),
         ("Planted", |ui| boxes::date_or_none(ui, &of("Planted"), &mut field.planted, width(ui))),
-    );
-    ui.horizontal(|ui| {
-        labelled(ui, "Location", |ui| {
-            let width = ui.available_width();
-            boxes::text_or_empty(
-                ui,
-                &of("Location"),
-                &mut field.location,
-                width,
-                "county, section, or latitude and longitude",
-            );
-        });
-    });
-    pair(
-        ui,
-        ("Parcel", |ui| boxes::text_or_empty(ui, &of("Parcel"), &mut field.parcel, width(ui), "in the aid claim")),
         ("Crop code", |ui| boxes::text_or_empty(ui, &of("Crop code"), &mut field.crop_code, width(ui), "EPPO")),
     );
-    soft_line(ui, LABEL, "", "");
+    for (what, value, hint) in [
+        ("Variety", &mut field.variety, ""),
+        ("Location", &mut field.location, "county, section, or latitude and longitude"),
+        ("Parcel", &mut field.parcel, "its reference in the aid claim"),
+    ] {
+        ui.horizontal(|ui| {
+            labelled(ui, what, |ui| {
+                let width = ui.available_width();
+                boxes::text_or_empty(ui, &of(what), value, width, hint);
+            });
+        });
+    }
+    ui.add_space(6.0);
 }
 
 /// Where other ground was sprayed than planned and the amounts are still those of the plan: what rate that is, and one click that

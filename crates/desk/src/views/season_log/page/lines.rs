@@ -6,7 +6,7 @@ use tankard_core::farm::{Farm, Id, Product, Record, RecordLine};
 use tankard_core::quantity::{Amount, AsTyped, Units};
 use tankard_core::season::record::{none_of, of_product, record_line, with_amount};
 
-use super::rows::{FOLD, SHORT, TAKE, add, beside_plan, captions, pair, section, slot, soft_line, take, triangle};
+use super::rows::{FOLD, SHORT, TAKE, add, beside_plan, captions, indented_line, pair, section, slot, take, triangle};
 use super::{Page, State, Typing};
 use crate::look;
 use crate::parts::boxes;
@@ -16,7 +16,7 @@ pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mu
     let units = farm.units;
     let area = record.area();
     section(ui, "Products");
-    let amount_width = 112.0;
+    let amount_width = 136.0;
     let rate_width = 96.0;
     let name_width = (ui.available_width() - FOLD - amount_width - rate_width - TAKE - 4.0 * 8.0).max(100.0);
     if !record.lines.is_empty() {
@@ -63,7 +63,7 @@ pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mu
             }
             let right: Vec<String> = right.into_iter().filter(|text| !text.is_empty()).collect();
             if !words.is_empty() || !right.is_empty() {
-                soft_line(ui, FOLD + name_width + 8.0, &words.join(", "), &right.join(" · "));
+                indented_line(ui, FOLD, name_width, &words.join(", "), &right.join(" · "));
                 ui.add_space(2.0);
             }
             if open.inner {

@@ -20,7 +20,7 @@ pub(super) const PICK: f32 = 24.0;
 /// Width of the triangle that opens what is folded away.
 pub(super) const FOLD: f32 = 16.0;
 /// Width of the act that takes a row away.
-pub(super) const TAKE: f32 = 56.0;
+pub(super) const TAKE: f32 = 20.0;
 
 /// Closer than a twentieth of a per cent, which is how it would be shown.
 pub(super) fn as_planned(ratio: f64) -> bool {
@@ -75,9 +75,17 @@ pub(super) fn labelled<R>(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui) ->
 
 /// A line of less weight under a row: words under its first column, words under its second.
 pub(super) fn soft_line(ui: &mut Ui, first: f32, left: &str, right: &str) {
+    indented_line(ui, 0.0, first, left, right);
+}
+
+/// The same where the first column begins further in.
+pub(super) fn indented_line(ui: &mut Ui, indent: f32, first: f32, left: &str, right: &str) {
     ui.scope(|ui| {
         ui.spacing_mut().interact_size.y = SOFT;
         ui.horizontal(|ui| {
+            if indent > 0.0 {
+                slot_of(ui, Vec2::new(indent, SOFT), |_| ());
+            }
             slot_of(ui, Vec2::new(first, SOFT), |ui| ui.add(egui::Label::new(look::soft(ui, left)).truncate()));
             ui.label(look::soft(ui, right));
         });
@@ -108,7 +116,7 @@ pub(super) fn captions(ui: &mut Ui, columns: &[(&str, f32)]) {
 
 /// The act that takes a row away.
 pub(super) fn take(ui: &mut Ui, what: &str) -> bool {
-    boxes::act(ui, "Remove").accessible_name(format!("Remove {what}")).clicked()
+    boxes::act(ui, "×").on_hover_text("Remove").accessible_name(format!("Remove {what}")).clicked()
 }
 
 /// A choice that adds what is chosen.

@@ -10,19 +10,21 @@ use tankard_core::weather::limits::Kind;
 use tankard_core::words;
 
 use super::Page;
-use super::rows::{LABEL, SHORT, captions, labelled, section, slot, take};
+use super::rows::{LABEL, SHORT, captions, labelled, section_with, slot, take};
 use crate::look;
 use crate::parts::boxes;
 
 /// What was measured, and beside it what the forecast had for the time and what labels and laws ask.
 pub(super) fn weather(ui: &mut Ui, page: &Page<'_>, asked: &[Limit], record: &mut Record) {
     let (farm, plan) = (page.farm, page.plan);
-    section(ui, "Weather");
+    let with_forecast = record.expected.is_some();
+    section_with(ui, "Weather", |ui| {
+        if with_forecast {
+            ui.label(look::soft(ui, "measured at the boom, and beside it what was expected"));
+        }
+    });
     let units = farm.units;
     if let Some(expected) = &record.expected {
-        ui.horizontal(|ui| {
-            ui.label(look::soft(ui, "measured at the boom, and beside it what was expected"));
-        });
         let source = format!("Forecast: {}", expected.source);
         ui.add(egui::Label::new(look::soft(ui, source)).truncate());
     }
