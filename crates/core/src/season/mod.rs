@@ -4,12 +4,15 @@ pub mod binds;
 pub mod close;
 pub mod outside;
 pub mod period;
+pub mod portion;
 pub mod profile;
 pub mod record;
 pub mod review;
 pub mod stats;
 mod totals;
+pub mod trial;
 pub mod trials;
+pub mod used;
 
 pub use totals::{Totals, sum, totals};
 
@@ -55,9 +58,20 @@ impl<'a> Reach<'a> {
             (self.from..=self.to).contains(&record.date)
                 && record.fields.contains_key(self.field)
                 && !record.pass.as_ref().is_some_and(|of| {
-                    if of == self.pass { record.date == self.date } else { farm.is_one_application(of, self.pass) }
+                    if of == self.pass {
+                        record.date == self.date || self.is_in_parts(farm)
+                    } else {
+                        farm.is_one_application(of, self.pass)
+                    }
                 })
         })
+    }
+
+    /// Whether the pass is recorded in parts, which together cover no more of the field than it does.
+    fn is_in_parts(self, farm: &Farm) -> bool {
+        let own = farm.records.values().filter(|record| record.pass.as_ref() == Some(self.pass));
+        let ground: Vec<Area> = own.filter_map(|record| driven_over(farm, record, self.field)).collect();
+        ground.len() > 1 && fits_pass(farm, self.pass, self.field, ground.into_iter().sum())
     }
 }
 
@@ -68,8 +82,15 @@ pub(crate) fn driven_over(farm: &Farm, record: &Record, field: &Id) -> Option<Ar
     Some(record.fields.get(field)?.area.value() * (1.0 / bands))
 }
 
-/// The records of a field by application: parts of one, which lie on different ground of the field, stand together. What is
-/// recorded of one pass twice, or of more ground than the field has, is an application each time.
+/// Whether a pass covers so much of a field; records hold six digits.
+fn fits_pass(farm: &Farm, pass: &Id, field: &Id, ground: Area) -> bool {
+    let covers = || Some(farm.passes.get(pass)?.covers(field, farm.fields.get(field)?));
+    covers().is_some_and(|covers| !ground.exceeds(covers * (1.0 + 1e-5)))
+}
+
+/// The records of a field by application: parts of one, which lie on different ground of the field, stand together, and so do
+/// records of one pass as long as they cover no more than it does. What is recorded of one pass twice, or of more ground than
+/// the field has, is an application each time.
 pub(crate) fn by_application<'a>(
     farm: &Farm,
     field: &Id,
@@ -81,7 +102,12 @@ pub(crate) fn by_application<'a>(
     for record in records {
         let beside = |parts: &Vec<&Record>| {
             let is_part = |part: &&Record| match (&part.pass, &record.pass) {
-                (Some(one), Some(other)) => one != other && farm.is_one_application(one, other),
+                (Some(one), Some(other)) if one == other => {
+                    let same = parts.iter().filter(|part| part.pass == record.pass);
+                    let ground: Area = same.map(|part| on_field(part)).sum();
+                    fits_pass(farm, one, field, ground + on_field(record))
+                }
+                (Some(one), Some(other)) => farm.is_one_application(one, other),
                 _ => false,
             };
             // Records hold six digits.

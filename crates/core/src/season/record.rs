@@ -1,68 +1,79 @@
 //! From a plan to the record of it.
 
 use crate::farm::record::RecordActive;
-use crate::farm::{Active, Farm, Field, Id, Product, Record, RecordField, RecordLine, Says};
-use crate::loads::Load;
-use crate::mix::line::PlannedLine;
+use crate::farm::{Active, Farm, Field, Id, Left, Product, Record, RecordField, RecordLine, Says};
 use crate::plan::Plan;
 use crate::quantity::{Amount, Area, AsTyped, Mass, Quantity, Units, Volume};
+use crate::rig::set_of;
+use crate::stock::OnHand;
+
+use super::portion::Portion;
 
 /// The record that a pass sprayed exactly as planned makes: the ground, the spray volume and the measured amounts of all
-/// loads, and the weather that was expected for its best hours. Measured weather, times and operator stay empty.
+/// loads, how the rig was set, and the weather that was expected for its best hours. Measured weather and times stay empty.
 ///
 /// `None` where there is nothing to record: no such pass, no ground, or no product that could be reckoned. Where the loads
 /// could not be reckoned, the amounts are what arithmetic asks for.
 pub fn from_plan(farm: &Farm, plan: &Plan) -> Option<Record> {
+    of_portion(farm, plan, &Portion::whole(plan))
+}
+
+/// The record of some of a plan; `None` where there is nothing to record.
+pub fn of_portion(farm: &Farm, plan: &Plan, portion: &Portion) -> Option<Record> {
     let (id, pass) = farm.passes.get_key_value(&plan.pass)?;
-    if plan.area.is_zero() || plan.lines.is_empty() {
+    if portion.area().is_zero() || plan.lines.is_empty() {
         return None;
     }
-    let fields = plan
-        .fields
-        .iter()
-        .filter_map(|planned| {
-            let field = farm.fields.get(&planned.field)?;
-            let area = pass
-                .parts
-                .get(&planned.field)
-                .filter(|part| part.value() == planned.area)
-                .cloned()
-                .unwrap_or_else(|| field_area(field, planned.area, farm.units));
-            Some((planned.field.clone(), record_field(field, area)))
-        })
-        .collect();
-    let lines = plan
-        .lines
-        .iter()
-        .filter_map(|line| {
-            let product = farm.products.get(&line.product)?;
-            Some(record_line(&line.product, product, measured(plan, line), farm.units))
-        })
-        .collect();
+    let fields = portion.fields.iter().filter_map(|(id, area)| {
+        let field = farm.fields.get(id)?;
+        let typed = pass.parts.get(id).filter(|part| part.value() == *area).cloned();
+        let area = typed.unwrap_or_else(|| field_area(field, *area, farm.units));
+        Some((id.clone(), RecordField { planned: Some(area.clone()), ..record_field(field, area) }))
+    });
+    let lines = plan.lines.iter().zip(&portion.amounts).filter_map(|(line, amount)| {
+        let product = farm.products.get(&line.product)?;
+        let line = record_line(&line.product, product, *amount, farm.units);
+        Some(RecordLine { planned: Some(line.amount.clone()), ..line })
+    });
+    let volume = volume_text(portion.volume, farm.units);
+    let rig = farm.rigs.get(&pass.rig);
+    let in_words = || rig.map(|rig| rig.nozzles.clone()).unwrap_or_default();
+    let pressure = plan.setting.as_ref().and_then(|setting| setting.pressure);
+    let classes = plan.setting.as_ref().and_then(|setting| setting.classes);
+    let one_class = classes.filter(|classes| classes.finest == classes.coarsest).map(|classes| classes.finest);
+    let without_sets = rig.filter(|rig| rig.sets.is_empty()).and_then(|rig| rig.droplets);
     Some(Record {
         pass: Some(id.clone()),
-        fields,
-        volume: Some(volume_text(plan.spray_volume, farm.units)),
-        lines,
+        fields: fields.collect(),
+        planned: Some(volume.clone()),
+        volume: Some(volume),
+        loads: portion.loads,
+        left: (!portion.left.is_zero())
+            .then(|| Left { volume: volume_text(portion.left, farm.units), went: String::new() }),
+        lines: lines.collect(),
+        weeds: pass.weeds.clone(),
         water: farm.waters.get(&pass.water).map(|water| water.name.clone()).unwrap_or_default(),
-        rig: farm.rigs.get(&pass.rig).map(|rig| rig.name.clone()).unwrap_or_default(),
+        rig: rig.map(|rig| rig.name.clone()).unwrap_or_default(),
+        method: "ground boom".to_owned(),
+        nozzles: set_of(farm, pass).map_or_else(in_words, |(_, set)| set.name.clone()),
+        // What is typed for the pass, else what its nozzles take, else the rig's usual one.
+        pressure: pass
+            .pressure
+            .clone()
+            .or_else(|| pressure.map(|pressure| shown(pressure, farm.units)))
+            .or_else(|| pass.pressure_in(farm).cloned()),
+        speed: pass.speed_in(farm).cloned(),
+        height: pass.height_in(farm).cloned(),
+        droplets: pass.droplets.or(one_class).or(without_sets),
+        operator: pass.operator.clone(),
         expected: super::outside::expected(farm, plan, None, None),
         ..Record::new(&pass.name, pass.date)
     })
 }
 
-/// What of a product all loads put on the ground, as measured: with what was in the tank before, without what is left over, which
-/// is as strong as its load.
-fn measured(plan: &Plan, line: &PlannedLine) -> Amount {
-    let on_ground = |load: &Load| {
-        let before = load.carried.ground(plan.carrier?).map(|ground| line.per_area.over(ground))?;
-        let item = load.items.iter().find(|item| item.product == line.product);
-        let held = item.map_or(Some(before), |item| before.plus(item.measured.amount))?;
-        Some(held.times((load.volume - load.left).ratio(load.volume)?))
-    };
-    let sum = plan.loads.iter().map(on_ground).try_fold(line.demand.times(0.0), |sum, amount| sum.plus(amount?));
-    // Without loads the demand is the whole of it.
-    sum.filter(|_| !plan.loads.is_empty()).unwrap_or(line.demand)
+/// A quantity as the farm shows it, where that reads back.
+fn shown<Q: Quantity>(value: Q, units: Units) -> AsTyped<Q> {
+    read_back(&value.show(units).replace(',', ""), value)
 }
 
 /// A field as it is now, all of it that is sprayed.
@@ -105,6 +116,7 @@ pub fn of_product(id: &Id, product: &Product, amount: AsTyped<Amount>, units: Un
     });
     RecordLine {
         registration: product.registration.clone(),
+        lot: only_lot(product),
         price: product.price.clone(),
         kind: Some(product.kind),
         class: product.class,
@@ -114,6 +126,13 @@ pub fn of_product(id: &Id, product: &Product, amount: AsTyped<Amount>, units: Un
         actives: actives(product, amount.value(), units),
         ..RecordLine::new(id, &product.name, amount)
     }
+}
+
+/// The lot of what is in the shed, where that is one and it is typed for all of it.
+fn only_lot(product: &Product) -> String {
+    let held = OnHand::of(product).held;
+    let first = held.first().map(|held| held.lot.trim().to_owned()).unwrap_or_default();
+    if held.iter().all(|held| held.lot.trim() == first) { first } else { String::new() }
 }
 
 /// Nothing of a product, by volume or by mass as it is measured.
@@ -201,7 +220,7 @@ pub(crate) fn area_in_digits(area: Area, units: Units, digits: i32) -> AsTyped<A
     read_back(&text, area)
 }
 
-fn volume_text(volume: Volume, units: Units) -> AsTyped<Volume> {
+pub(super) fn volume_text(volume: Volume, units: Units) -> AsTyped<Volume> {
     volume_in_digits(volume, units, 6)
 }
 
@@ -232,7 +251,7 @@ fn plain_mass(mass: Mass, units: Units, digits: i32) -> String {
 
 /// As the jug is marked ("41 gal 1 qt"), where that is true to one part in ten thousand; else as a plain number. Thousands
 /// stand without a comma, since "1,200 gal" is refused when read.
-fn amount_text(amount: Amount, units: Units) -> AsTyped<Amount> {
+pub(super) fn amount_text(amount: Amount, units: Units) -> AsTyped<Amount> {
     let practical = amount.show(units).replace(',', "");
     let true_enough = |read: &AsTyped<Amount>| {
         amount.is_zero() || read.value().ratio(amount).is_some_and(|ratio| (ratio - 1.0).abs() < 1e-4)

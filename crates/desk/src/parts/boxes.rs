@@ -6,7 +6,7 @@
 use egui::{Align, ComboBox, Id, Layout, Response, RichText, Stroke, TextEdit, Ui, Vec2};
 use jiff::civil::{Date, Time};
 use tankard_core::farm::{Droplets, MonthDay, SunTime};
-use tankard_core::quantity::{AsTyped, Quantity, Units};
+use tankard_core::quantity::{AsTyped, Quantity, Share, Units};
 
 use crate::look;
 
@@ -220,6 +220,29 @@ pub fn quantity_in<Q: Quantity>(
     if let Some(text) = read_box(ui, name, &current, width, hint, read) {
         *value = AsTyped::parse(&whole(&text)).ok();
     }
+}
+
+/// A box for a share of a hundred that may be left empty: "90" is 90 %, and what lies outside 0 to 100 % is refused. `means` says
+/// what the two ends are.
+pub fn per_cent(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<Share>>, width: f32, hint: &str, means: &str) {
+    let current = value.as_ref().map(|typed| typed.text().to_owned()).unwrap_or_default();
+    if let Some(text) = read_box(ui, name, &current, width, hint, |text| read_per_cent(text, means)) {
+        *value = read_per_cent(&text, means).ok().and_then(|text| AsTyped::parse(&text).ok());
+    }
+}
+
+/// The text that the farm holds for a share of a hundred.
+fn read_per_cent(text: &str, means: &str) -> Result<String, String> {
+    let text = text.trim();
+    if text.is_empty() {
+        return Ok(String::new());
+    }
+    let whole = if text.ends_with(|c: char| c.is_ascii_digit()) { format!("{text} %") } else { text.to_owned() };
+    let share = Share::parse(&whole).map_err(|error| error.to_string())?;
+    if (0.0..=100.0).contains(&share.to_percent()) {
+        return Ok(whole);
+    }
+    Err(format!("\"{text}\" does not lie between 0 and 100 %{means}"))
 }
 
 /// What a quantity was understood as, in the farm's units, where that reads differently from what was typed.
@@ -486,8 +509,18 @@ pub fn understood_between<Q: Quantity>(
 
 #[cfg(test)]
 mod tests {
-    use super::{read_date, read_time};
+    use super::{read_date, read_per_cent, read_time};
     use jiff::civil::{date, time};
+
+    #[test]
+    fn per_cent_with_and_without_its_sign() {
+        for (text, held) in [("90", "90 %"), (" 90 % ", "90 %"), ("0", "0 %"), ("100%", "100%"), ("", "")] {
+            assert_eq!(read_per_cent(text, "").as_deref(), Ok(held), "{text}");
+        }
+        for text in ["101", "120 %", "-5", "good", "90 ac"] {
+            assert!(read_per_cent(text, "").is_err(), "{text}");
+        }
+    }
 
     #[test]
     fn days_and_times_as_people_write_them() {

@@ -5,24 +5,26 @@ mod law;
 mod list;
 mod listed;
 mod page;
+mod recording;
+mod trials;
 
 use std::collections::HashSet;
 use std::path::Path;
 use std::rc::Rc;
 
 use egui::{Align, Layout, Margin, Panel, TextEdit, Ui};
-use tankard_core::farm::{Farm, Id, Record};
+use tankard_core::farm::Id;
 use tankard_core::quantity::Quantity;
-use tankard_core::season::record::from_plan;
+use tankard_core::season::portion::Portion;
 use tankard_file::{records_csv, store};
 
 use crate::app::Desk;
-use crate::command::View;
 use crate::files::Purpose;
 use crate::look;
 use crate::parts::boxes;
 
 pub use listed::Season;
+pub use recording::{acts, record_pass};
 
 /// Width of the page of a record.
 const PAGE: f32 = 560.0;
@@ -46,6 +48,10 @@ pub struct State {
     page: page::State,
     /// The season that is being closed.
     closing: Option<close::Form>,
+    /// Whether the pass in front is recorded, and what is left of it.
+    so_far: Option<((u64, Id), (bool, Option<Portion>))>,
+    /// Treatments beside one another, in place of the list while they are open.
+    pub trials: trials::State,
 }
 
 /// Shows the view.
@@ -67,6 +73,10 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
     }
     if let Some(form) = desk.season_log.closing.take() {
         desk.season_log.closing = close::show(desk, ui, form);
+        return;
+    }
+    if desk.season_log.trials.open {
+        trials::show(desk, ui, &listed);
         return;
     }
     let open = desk.season_log.chosen.clone().filter(|id| desk.document.farm().records.contains_key(id));
@@ -96,6 +106,9 @@ fn follow_chosen(desk: &mut Desk) {
         return;
     }
     state.shown.clone_from(&state.chosen);
+    if state.chosen.is_some() {
+        state.trials.open = false;
+    }
     if let Some((id, record)) = state.chosen.as_ref().and_then(|id| desk.document.farm().records.get_key_value(id)) {
         if state.season != Season::All {
             state.season = Season::Year(record.date.year());
@@ -108,8 +121,11 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
     let units = desk.document.farm().units;
     let mut without_a_plan = false;
     let mut export = false;
+    let mut trials = false;
     ui.horizontal(|ui| {
+        let is_trials = desk.season_log.trials.open;
         ui.label(look::title(match listed.year {
+            _ if is_trials => "Trials".to_owned(),
             Some(year) if year >= this_year => format!("Season {year}, so far"),
             Some(year) => format!("Season {year}"),
             None => "All seasons".to_owned(),
@@ -119,9 +135,14 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
                 export = boxes::act(ui, "Export as CSV…").clicked();
             }
             without_a_plan = boxes::act(ui, "Record without a plan").clicked();
+            if !desk.document.farm().records.is_empty() {
+                trials = boxes::act(ui, if desk.season_log.trials.open { "Records" } else { "Trials" }).clicked();
+            }
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
                 let totals = &listed.totals;
-                if totals.passes > 0 {
+                if is_trials {
+                    ui.label(look::soft(ui, "the records found below are offered for pairs"));
+                } else if totals.passes > 0 {
                     let passes = if totals.passes == 1 { "pass" } else { "passes" };
                     let area = totals.area.show(units);
                     let volume = totals.volume.show(units);
@@ -141,8 +162,11 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
             desk.season_log.closing = Some(close::Form::new(desk, year));
         }
     }
+    if trials {
+        desk.season_log.trials.open = !desk.season_log.trials.open;
+    }
     if without_a_plan {
-        record_without_plan(desk);
+        recording::record_without_plan(desk);
     }
     if export {
         let suggested = desk.beside("csv");
@@ -215,73 +239,6 @@ fn nothing_found(state: &mut State, ui: &mut Ui, listed: &listed::Listed) {
         };
         ui.label(look::soft(ui, words));
     });
-}
-
-/// Records a pass as it was planned, and opens the record.
-pub fn record_pass(desk: &mut Desk, pass_id: &str) {
-    let made = desk.document.plan(pass_id).and_then(|plan| from_plan(desk.document.farm(), &plan));
-    let Some(mut record) = made else {
-        desk.tell_problem(
-            "The pass has no ground or no product that could be reckoned, so there is nothing to record yet",
-        );
-        return;
-    };
-    let farm = desk.document.farm();
-    if let Some(pass) = farm.passes.get(pass_id) {
-        record.operator.clone_from(&pass.operator);
-    }
-    let again = farm.is_recorded(pass_id);
-    let left_out: Vec<&str> = farm
-        .passes
-        .get(pass_id)
-        .into_iter()
-        .flat_map(|pass| &pass.mix)
-        .filter(|line| record.lines.iter().all(|recorded| recorded.product != line.product))
-        .map(|line| farm.products.get(&line.product).map_or(line.product.as_str(), |product| product.name.as_str()))
-        .collect();
-    let name = &record.name;
-    let mut words = if again {
-        format!("{name} is recorded a second time; type what differed, or undo")
-    } else {
-        format!("{name} is recorded; type what differed")
-    };
-    if !left_out.is_empty() {
-        words = format!("{words}. Not reckoned, so not in the record: {}", left_out.join(", "));
-    }
-    if record.date > desk.now().date() {
-        words =
-            format!("{words}. The day is as planned, {}, and still to come; mend it if it was another", record.date);
-    }
-    put(desk, record);
-    desk.tell(words);
-}
-
-fn record_without_plan(desk: &mut Desk) {
-    let record = Record::new("Pass without a plan", desk.now().date());
-    put(desk, record);
-    desk.tell("A record is begun; type what was sprayed");
-}
-
-/// Puts a record into the farm under a fresh id, with the operator of the last one where the pass names none, and opens it.
-fn put(desk: &mut Desk, mut record: Record) {
-    let farm = desk.document.farm();
-    let named = record.operator.trim().to_owned();
-    // The certificate is that of a person; another's is not taken over.
-    if let Some(last) = last_record(farm, |last| named.is_empty() || last.operator.trim() == named) {
-        record.operator.clone_from(&last.operator);
-        record.certificate.clone_from(&last.certificate);
-    }
-    let id = tankard_core::farm::id::fresh(&farm.records, &format!("{}-{}", record.date, record.name));
-    desk.document.edit(|farm| {
-        farm.records.insert(id.clone(), record);
-    });
-    desk.view = View::SeasonLog;
-    desk.season_log.filter.clear();
-    desk.season_log.chosen = Some(id);
-}
-
-fn last_record(farm: &Farm, counts: impl Fn(&Record) -> bool) -> Option<&Record> {
-    farm.records.values().filter(|record| counts(record)).max_by_key(|record| (record.date, record.start))
 }
 
 /// Saves the records that the list shows as CSV.

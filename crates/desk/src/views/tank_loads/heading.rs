@@ -146,11 +146,7 @@ fn pages(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             }
             ui.add_space(8.0);
         }
-        let recorded = desk.document.farm().is_recorded(id);
-        let words = if recorded { "Record it again" } else { "Record as sprayed" };
-        if boxes::act(ui, words).clicked() {
-            crate::views::season_log::record_pass(desk, id);
-        }
+        crate::views::season_log::acts(desk, ui, id);
         if !narrow {
             time(desk, ui, plan);
         }

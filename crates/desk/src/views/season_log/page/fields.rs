@@ -1,0 +1,163 @@
+//! The ground, field by field.
+
+use egui::Ui;
+use tankard_core::farm::{Id, Record, RecordField};
+use tankard_core::quantity::{Area, AsTyped, Quantity};
+use tankard_core::season::portion;
+use tankard_core::season::record::whole_field;
+
+use super::Page;
+use super::rows::{
+    FOLD, TAKE, add, as_planned, beside_plan, captions, fold, labelled, offer, pair, section_with, slot, soft_line,
+    take, triangle,
+};
+use crate::look;
+use crate::parts::boxes;
+
+/// Width of the boxes of a field.
+const AREA: f32 = 84.0;
+const CROP: f32 = 96.0;
+const STAGE: f32 = 72.0;
+
+pub(super) fn fields(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
+    let units = page.farm.units;
+    section_with(ui, "Fields", |ui| {
+        let mut words = Vec::new();
+        if record.fields.len() > 1 {
+            words.push(format!("{} in all", record.area().show(units)));
+        }
+        if let Some(planned) = planned_area(page, record) {
+            let ratio = record.area().ratio(planned);
+            // That of a single field stands under it.
+            if record.fields.len() > 1 || ratio.is_some_and(as_planned) {
+                words.push(beside_plan(&planned.show(units), ratio));
+            }
+        }
+        ui.label(look::soft(ui, words.join(" · ")));
+    });
+    let name_width = (ui.available_width() - FOLD - AREA - CROP - STAGE - TAKE - 5.0 * 8.0).max(80.0);
+    if !record.fields.is_empty() {
+        captions(ui, &[("", FOLD), ("field", name_width), ("area", AREA), ("crop", CROP), ("stage", STAGE)]);
+    }
+    let mut taken = None;
+    for (id, field) in &mut record.fields {
+        ui.push_id(("field", id), |ui| {
+            let open = ui.horizontal(|ui| {
+                let open = triangle(ui, page.fold(&format!("field {id}")), &format!("More about {}", field.name));
+                slot(ui, name_width, |ui| ui.add(egui::Label::new(&field.name).truncate()));
+                boxes::quantity(ui, &format!("Area of {}", field.name), &mut field.area, AREA);
+                boxes::text(ui, &format!("Crop on {}", field.name), &mut field.crop, CROP);
+                boxes::text(ui, &format!("Stage on {}", field.name), &mut field.stage, STAGE);
+                if take(ui, &field.name) {
+                    taken = Some(id.clone());
+                }
+                open
+            });
+            let words = beneath(page, id, field);
+            if !words.is_empty() {
+                soft_line(ui, FOLD + name_width + 8.0, "", &words.join(" · "));
+            }
+            if open.inner {
+                more(ui, field);
+            }
+        });
+    }
+    if let Some(id) = taken {
+        record.fields.shift_remove(&id);
+    }
+    scale(ui, page, record);
+    let others: Vec<Id> = page.farm.fields.keys().filter(|id| !record.fields.contains_key(*id)).cloned().collect();
+    let name = |id: &Id| page.farm.fields.get(id).map(|field| field.name.clone());
+    ui.horizontal(|ui| {
+        if let Some(id) = add(ui, "Add a field…", &others, name)
+            && let Some(field) = page.farm.fields.get(&id)
+        {
+            record.fields.insert(id, whole_field(field, units));
+        }
+        if boxes::act(ui, "Ground of somebody else").clicked() {
+            let id = tankard_core::farm::id::fresh(&record.fields, "ground");
+            let area = AsTyped::parse(if units == tankard_core::quantity::Units::Metric { "0 ha" } else { "0 ac" });
+            if let Ok(area) = area {
+                fold(ui, page.fold(&format!("field {id}")), true);
+                record.fields.insert(id, RecordField::new("New ground", area));
+            }
+        }
+    });
+}
+
+/// What was planned in all: as the record keeps it, else as the plan has it now.
+fn planned_area(page: &Page<'_>, record: &Record) -> Option<Area> {
+    let kept: Area = record.fields.values().filter_map(|field| field.planned.as_ref()).map(AsTyped::value).sum();
+    if kept.is_zero() { page.planned.map(Record::area) } else { Some(kept) }
+}
+
+/// What stands under a field: how its area was understood, how far it is from the plan, and what is folded away.
+fn beneath(page: &Page<'_>, id: &Id, field: &RecordField) -> Vec<String> {
+    let units = page.farm.units;
+    let mut words = Vec::new();
+    // "CROP ac" needs no second reading; another unit does.
+    let shown = field.area.show(units);
+    if shown.split_once(' ').is_some_and(|(_, unit)| !field.area.text().to_lowercase().ends_with(unit)) {
+        words.push(format!("= {shown}"));
+    }
+    let now = page.planned.map(|planned| planned.fields.get(id).map(|field| field.area.clone()));
+    match field.planned.clone().map(Some).or(now) {
+        None => {}
+        Some(None) => words.push("not in the plan".to_owned()),
+        Some(Some(before)) => {
+            let ratio = field.area.ratio(before.value());
+            if !ratio.is_some_and(as_planned) {
+                words.push(beside_plan(&before.show(units), ratio));
+            }
+        }
+    }
+    words.extend(Some(field.part.trim().to_owned()).filter(|part| !part.is_empty()));
+    words
+}
+
+/// What is seldom typed of a field.
+fn more(ui: &mut Ui, field: &mut RecordField) {
+    let name = field.name.clone();
+    let of = |what: &str| format!("{what} of {name}");
+    let width = |ui: &Ui| super::rows::BOX.min(ui.available_width());
+    pair(
+        ui,
+        ("Name", |ui| boxes::text(ui, &of("Name"), &mut field.name, width(ui))),
+        ("Part", |ui| boxes::text_or_empty(ui, &of("Part"), &mut field.part, width(ui), "spot, north strip")),
+    );
+    pair(
+        ui,
+        ("Planted", |ui| boxes::date_or_none(ui, &of("Planted"), &mut field.planted, width(ui))),
+        ("Crop code", |ui| boxes::text_or_empty(ui, &of("Crop code"), &mut field.crop_code, width(ui), "EPPO")),
+    );
+    for (what, value, hint) in [
+        ("Variety", &mut field.variety, ""),
+        ("Location", &mut field.location, "county, section, or latitude and longitude"),
+        ("Parcel", &mut field.parcel, "its reference in the aid claim"),
+    ] {
+        ui.horizontal(|ui| {
+            labelled(ui, what, |ui| {
+                let width = ui.available_width();
+                boxes::text_or_empty(ui, &of(what), value, width, hint);
+            });
+        });
+    }
+    ui.add_space(6.0);
+}
+
+/// Where other ground was sprayed than planned and the amounts are still those of the plan: what rate that is, and one click that
+/// scales them.
+fn scale(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
+    let Some(ratio) = portion::other_ground(record) else { return };
+    if !portion::is_out_of_proportion(record, ratio) {
+        return;
+    }
+    let units = page.farm.units;
+    let volume = record.volume.as_ref().and_then(|volume| volume.over(record.area()));
+    let rate = volume.map_or_else(String::new, |rate| format!(", {} of spray", rate.show(units)));
+    let area = record.area().show(units);
+    let says = format!("Another area than planned: the amounts as they stand are spread over {area}{rate}.");
+    if offer(ui, &says, "Scale the amounts to the area") {
+        portion::in_proportion(page.farm, record, ratio);
+    }
+}

@@ -1,0 +1,156 @@
+//! What went out, product by product.
+
+use egui::Ui;
+use tankard_core::farm::record::RecordActive;
+use tankard_core::farm::{Farm, Id, Product, Record, RecordLine};
+use tankard_core::quantity::{Amount, AsTyped, Units};
+use tankard_core::season::record::{none_of, of_product, record_line, with_amount};
+
+use super::rows::{FOLD, SHORT, TAKE, add, beside_plan, captions, indented_line, pair, section, slot, take, triangle};
+use super::{Page, State, Typing};
+use crate::look;
+use crate::parts::boxes;
+
+pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mut Record) {
+    let (farm, planned) = (page.farm, page.planned);
+    let units = farm.units;
+    let area = record.area();
+    section(ui, "Products");
+    let amount_width = 136.0;
+    let rate_width = 96.0;
+    let name_width = (ui.available_width() - FOLD - amount_width - rate_width - TAKE - 4.0 * 8.0).max(100.0);
+    if !record.lines.is_empty() {
+        captions(
+            ui,
+            &[("", FOLD), ("product", name_width), ("amount in all", amount_width), ("over ground", rate_width)],
+        );
+    }
+    let all: Vec<Id> = farm.products.keys().cloned().collect();
+    let mut taken = None;
+    for (at, line) in record.lines.iter_mut().enumerate() {
+        ui.push_id(("line", at), |ui| {
+            let open = ui.horizontal(|ui| {
+                let open = triangle(ui, page.fold(&format!("line {at}")), &format!("More about {}", line.name));
+                let mut product = line.product.clone();
+                let say =
+                    |id: &Id| farm.products.get(id).map_or_else(|| line.name.clone(), |product| product.name.clone());
+                // The box of a choice grows with its words unless the room ends.
+                slot(ui, name_width, |ui| boxes::choice(ui, "Product", &mut product, &all, say, name_width));
+                let mut amount = line.amount.clone();
+                boxes::quantity(ui, &format!("Amount of {}", line.name), &mut amount, amount_width);
+                if amount != line.amount {
+                    retype(state, line, amount, farm);
+                }
+                slot(ui, rate_width, |ui| {
+                    if let Some(rate) = line.amount.value().spread(area) {
+                        ui.label(look::soft(ui, format!("= {}", rate.show(units))));
+                    }
+                });
+                if take(ui, &line.name) {
+                    taken = Some(at);
+                }
+                if product != line.product
+                    && let Some(other) = farm.products.get(&product)
+                {
+                    replace(line, &product, other, units);
+                }
+                open
+            });
+            let words: Vec<String> = line.actives.iter().map(|active| active_words(active, units)).collect();
+            let mut right = vec![beside(line, planned, units)];
+            if !line.lot.trim().is_empty() {
+                right.push(format!("lot {}", line.lot.trim()));
+            }
+            let right: Vec<String> = right.into_iter().filter(|text| !text.is_empty()).collect();
+            if !words.is_empty() || !right.is_empty() {
+                indented_line(ui, FOLD, name_width, &words.join(", "), &right.join(" · "));
+                ui.add_space(2.0);
+            }
+            if open.inner {
+                more(ui, line);
+            }
+        });
+    }
+    if let Some(at) = taken {
+        record.lines.remove(at);
+    }
+    if let Some(planned) = planned {
+        for missing in &planned.lines {
+            if record.lines.iter().all(|line| line.product != missing.product) {
+                ui.label(look::soft(
+                    ui,
+                    format!("planned and not recorded: {} of {}", missing.amount.show(units), missing.name),
+                ));
+            }
+        }
+    }
+    let name = |id: &Id| farm.products.get(id).map(|product| product.name.clone());
+    if let Some(id) = add(ui, "Add a product…", &all, name)
+        && let Some(product) = farm.products.get(&id)
+    {
+        let nothing = none_of(product, units);
+        let mut line = record_line(&id, product, nothing.value(), units);
+        line.amount = nothing;
+        line.actives.clear();
+        record.lines.push(line);
+    }
+}
+
+/// How far an amount is from what was planned: as the record keeps it, else as the plan has it now.
+fn beside(line: &RecordLine, planned: Option<&Record>, units: Units) -> String {
+    let now = || {
+        let planned = planned?;
+        Some(planned.lines.iter().find(|other| other.product == line.product).map(|before| before.amount.clone()))
+    };
+    match line.planned.clone().map(Some).or_else(now) {
+        None => String::new(),
+        Some(None) => "not in the plan".to_owned(),
+        Some(Some(before)) => beside_plan(&before.show(units), line.amount.value().ratio(before.value())),
+    }
+}
+
+/// What is seldom typed of a product.
+fn more(ui: &mut Ui, line: &mut RecordLine) {
+    let name = line.name.clone();
+    let of = |what: &str| format!("{what} of {name}");
+    let width = |ui: &Ui| super::rows::BOX.min(ui.available_width());
+    pair(
+        ui,
+        ("Lot", |ui| boxes::text_or_empty(ui, &of("Lot"), &mut line.lot, width(ui), "as on the container")),
+        ("Price", |ui| boxes::quantity_or_none(ui, &of("Price"), &mut line.price, width(ui))),
+    );
+    pair(
+        ui,
+        ("Registration", |ui| boxes::text(ui, &of("Registration"), &mut line.registration, width(ui))),
+        ("Restricted", |ui| {
+            ui.checkbox(&mut line.restricted, "certified use only").accessible_name(of("Restricted use"))
+        }),
+    );
+    pair(
+        ui,
+        ("Re-entry, h", |ui| boxes::count_or_none(ui, &of("Hours before re-entry"), &mut line.entry, SHORT, "hours")),
+        ("Harvest, d", |ui| boxes::count_or_none(ui, &of("Days before harvest"), &mut line.harvest, SHORT, "days")),
+    );
+    ui.add_space(4.0);
+}
+
+/// Gives a line the amount that is being typed, and its actives in proportion to what it was before the typing began.
+fn retype(state: &mut State, line: &mut RecordLine, amount: AsTyped<Amount>, farm: &Farm) {
+    let before = match state.typing.take() {
+        Some(typing) if typing.now == *line => typing.before,
+        _ => line.clone(),
+    };
+    *line = with_amount(&before, amount, farm.products.get(&before.product), farm.units);
+    state.typing = Some(Typing { before, now: line.clone() });
+}
+
+/// Another product in the same line. The amount stays where it can be measured out of the other one, too.
+fn replace(line: &mut RecordLine, id: &Id, product: &Product, units: Units) {
+    let nothing = none_of(product, units);
+    let amount = if nothing.value().plus(line.amount.value()).is_some() { line.amount.clone() } else { nothing };
+    *line = of_product(id, product, amount, units);
+}
+
+fn active_words(active: &RecordActive, units: Units) -> String {
+    format!("{} {} {}", active.name, active.mass.show(units), active.basis.short())
+}

@@ -1,0 +1,289 @@
+//! The page of one record: everything in it can be typed over, beside what was planned.
+
+mod day;
+mod fields;
+mod lines;
+mod machine;
+mod outcomes;
+mod rest;
+mod rows;
+mod weather;
+
+use std::cell::RefCell;
+use std::collections::HashMap;
+use std::path::Path;
+use std::rc::Rc;
+
+use egui::{Align, Layout, Margin, ScrollArea, Ui};
+use jiff::civil::DateTime;
+use tankard_core::farm::{Farm, Id, Record, RecordLine};
+use tankard_core::finding::{Finding, Subject};
+use tankard_core::plan::Plan;
+use tankard_core::quantity::{AsTyped, Volume};
+use tankard_core::season::record::from_plan;
+use tankard_core::season::{outside, used};
+use tankard_core::weather::Limit;
+
+use self::rows::section;
+use super::law;
+use crate::app::Desk;
+use crate::look;
+use crate::parts::{boxes, findings};
+
+/// What the page remembers between frames.
+#[derive(Debug, Default)]
+pub(super) struct State {
+    /// The record that is asked about before it goes.
+    removing: Option<Id>,
+    /// The amount that is being typed.
+    typing: Option<Typing>,
+    /// What labels and laws ask, and what lies outside a limit, found once for a state of the farm.
+    outside: Option<((u64, Id), Judged)>,
+    /// What was typed in records before, found once when a record is opened.
+    used: Option<(Id, usize, Rc<Used>)>,
+}
+
+/// What was typed in records before, the latest first.
+#[derive(Debug, Default)]
+struct Used {
+    operators: Vec<String>,
+    certificates: Vec<String>,
+    helpers: Vec<String>,
+    rigs: Vec<String>,
+    waters: Vec<String>,
+    methods: Vec<String>,
+    nozzles: Vec<String>,
+    customers: Vec<String>,
+    /// The weeds of a field, found when first asked for.
+    weeds: RefCell<HashMap<Id, Vec<String>>>,
+}
+
+impl Used {
+    fn weeds_on(&self, farm: &Farm, field: &Id) -> Vec<String> {
+        let mut weeds = self.weeds.borrow_mut();
+        weeds.entry(field.clone()).or_insert_with(|| used::weeds_on(farm, field)).clone()
+    }
+
+    fn of(farm: &Farm) -> Self {
+        let names = |own: Vec<String>, used: Vec<String>| {
+            let more: Vec<String> = used.into_iter().filter(|name| !own.contains(name)).collect();
+            [own, more].concat()
+        };
+        Self {
+            operators: used::before(farm, |record| [record.operator.as_str()]),
+            certificates: used::before(farm, |record| [record.certificate.as_str()]),
+            helpers: used::before(farm, |record| [record.helpers.as_str()]),
+            rigs: names(
+                farm.rigs.values().map(|rig| rig.name.clone()).collect(),
+                used::before(farm, |record| [record.rig.as_str()]),
+            ),
+            waters: names(
+                farm.waters.values().map(|water| water.name.clone()).collect(),
+                used::before(farm, |record| [record.water.as_str()]),
+            ),
+            methods: used::before(farm, |record| [record.method.as_str()]),
+            nozzles: names(
+                farm.rigs.values().flat_map(|rig| rig.sets.values()).map(|set| set.name.clone()).collect(),
+                used::before(farm, |record| [record.nozzles.as_str()]),
+            ),
+            customers: used::before(farm, |record| record.customer.as_ref().map(|customer| customer.name.as_str())),
+            weeds: RefCell::default(),
+        }
+    }
+}
+
+/// What the sections of a page look at.
+struct Page<'a> {
+    farm: &'a Farm,
+    /// The record's id.
+    id: &'a str,
+    /// The plan of its pass as it is now, and the record that it would make.
+    plan: Option<&'a Plan>,
+    planned: Option<&'a Record>,
+    used: &'a Used,
+    now: DateTime,
+    /// Where the farm's file is, from where paths are read.
+    folder: Option<&'a Path>,
+}
+
+impl Page<'_> {
+    /// The key of what is folded away on the page of this record.
+    fn fold(&self, what: &str) -> egui::Id {
+        egui::Id::unique("folded").with((self.id, what))
+    }
+
+    /// The spray volume that was planned: as the record keeps it, else as the plan has it now.
+    fn planned_volume(&self, record: &Record) -> Option<AsTyped<Volume>> {
+        record.planned.clone().or_else(|| self.planned?.volume.clone())
+    }
+}
+
+impl State {
+    fn used(&mut self, farm: &Farm, id: &str) -> Rc<Used> {
+        match &self.used {
+            Some((known, count, used)) if known == id && *count == farm.records.len() => Rc::clone(used),
+            _ => {
+                let used = Rc::new(Used::of(farm));
+                self.used = Some((id.to_owned(), farm.records.len(), Rc::clone(&used)));
+                used
+            }
+        }
+    }
+
+    fn outside(&mut self, revision: u64, farm: &Farm, id: &str) -> Judged {
+        let wanted = (revision, id.to_owned());
+        if self.outside.as_ref().is_none_or(|(known, _)| *known != wanted) {
+            let found = farm.records.get_key_value(id).map(|(id, record)| Judged {
+                asked: outside::asked(farm, record),
+                outside: outside::judge(farm, id, record),
+            });
+            self.outside = Some((wanted, found.unwrap_or_default()));
+        }
+        self.outside.as_ref().map(|(_, found)| found.clone()).unwrap_or_default()
+    }
+}
+
+/// A line whose amount is being typed. Each letter makes another amount ("4", "41"), so its actives are scaled from the
+/// line as it was, and not from the half-typed one before.
+#[derive(Debug)]
+struct Typing {
+    before: RecordLine,
+    now: RecordLine,
+}
+
+/// A record against labels and laws.
+#[derive(Clone, Debug, Default)]
+struct Judged {
+    asked: Vec<Limit>,
+    outside: Vec<Finding>,
+}
+
+/// What was clicked on the page.
+enum Act {
+    Close,
+    Remove,
+    ShowPlan(Id),
+}
+
+/// Shows the page.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
+    let pass = desk.document.farm().records.get(id).and_then(|record| record.pass.clone());
+    let plan = pass.and_then(|pass| desk.document.plan(&pass));
+    let revision = desk.document.revision();
+    let now = desk.now();
+    let farm = desk.document.farm();
+    let Some(original) = farm.records.get(id) else { return };
+    let planned = plan.as_ref().and_then(|plan| from_plan(farm, plan));
+    let used = desk.season_log.page.used(farm, id);
+    let page = Page {
+        farm,
+        id,
+        plan: plan.as_deref(),
+        planned: planned.as_ref(),
+        used: &used,
+        now,
+        folder: desk.document.path().and_then(|path| path.parent()),
+    };
+    let mut record = original.clone();
+    let mut act = None;
+    let mut said = None;
+    ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
+        egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 10, bottom: 16 }).show(ui, |ui| {
+            ui.set_width(ui.available_width());
+            ui.spacing_mut().item_spacing.y = 2.0;
+            head(ui, &mut desk.season_log.page, farm, revision, id, &mut record, &mut act);
+            law::still_open(ui, farm, &record, now.date());
+            let asked = desk.season_log.page.outside(revision, farm, id).asked;
+            day::day(ui, &page, &mut record);
+            weather::weather(ui, &page, &asked, &mut record);
+            fields::fields(ui, &page, &mut record);
+            machine::spray(ui, &page, &mut record);
+            lines::lines(ui, &page, &mut desk.season_log.page, &mut record);
+            section(ui, "Kept for");
+            law::show(ui, farm, &mut record, now.date());
+            section(ui, "Note");
+            let width = ui.available_width();
+            boxes::lines(ui, "Note", &mut record.note, width, 1);
+            machine::machine(ui, &page, &mut record);
+            rest::weeds(ui, &page, &mut record);
+            rest::customer(ui, &page, &mut record);
+            said = outcomes::outcomes(ui, &page, &mut record);
+        });
+    });
+    if record != *original {
+        desk.document.edit(|farm| {
+            if let Some(place) = farm.records.get_mut(id) {
+                *place = record;
+            }
+        });
+    }
+    if let Some(problem) = said {
+        desk.tell_problem(problem);
+    }
+    match act {
+        Some(Act::Close) => desk.season_log.chosen = None,
+        Some(Act::Remove) => {
+            let name = desk.document.farm().records.get(id).map(|record| record.name.clone()).unwrap_or_default();
+            desk.document.edit(|farm| {
+                farm.records.shift_remove(id);
+            });
+            desk.season_log.chosen = None;
+            desk.season_log.page = State::default();
+            desk.tell(format!("The record of {name} is removed; undo brings it back"));
+        }
+        Some(Act::ShowPlan(pass)) => desk.lead_to(&Subject::Pass(pass)),
+        None => {}
+    }
+}
+
+#[allow(clippy::too_many_arguments)] // The page's parts.
+fn head(
+    ui: &mut Ui,
+    state: &mut State,
+    farm: &Farm,
+    revision: u64,
+    id: &str,
+    record: &mut Record,
+    act: &mut Option<Act>,
+) {
+    ui.horizontal(|ui| {
+        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+            if boxes::act(ui, "Close").accessible_name("Close the record").clicked() {
+                *act = Some(Act::Close);
+            }
+            if boxes::act(ui, "Remove…").accessible_name("Remove the record…").clicked() {
+                state.removing = Some(id.to_owned());
+            }
+            if let Some(pass) = record.pass.as_ref().filter(|pass| farm.passes.contains_key(*pass))
+                && boxes::act(ui, "Show its plan").clicked()
+            {
+                *act = Some(Act::ShowPlan(pass.clone()));
+            }
+            ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
+                let width = ui.available_width();
+                boxes::text(ui, "Name of the pass", &mut record.name, width);
+            });
+        });
+    });
+    if state.removing.as_deref() == Some(id) {
+        ui.add_space(4.0);
+        ui.horizontal(|ui| {
+            ui.label(look::strong("Remove this record?"));
+            if ui.button("Remove it").clicked() {
+                state.removing = None;
+                *act = Some(Act::Remove);
+            }
+            if ui.button("Keep it").clicked() || ui.input(|input| input.key_pressed(egui::Key::Escape)) {
+                state.removing = None;
+            }
+        });
+    }
+    let outside = state.outside(revision, farm, id).outside;
+    if !outside.is_empty() {
+        ui.add_space(4.0);
+        ui.label(look::heading("As it was sprayed"));
+        // They speak of this record, which is open, so that a click leads nowhere else.
+        findings::show(ui, &outside);
+    }
+    ui.add_space(look::GRID);
+}

@@ -1,0 +1,286 @@
+//! What came of it: how weeds and crop were rated, photos, notes. A look is a line, and is opened to be typed over.
+
+use std::path::PathBuf;
+
+use egui::Ui;
+use tankard_core::farm::{Effect, Id, Outcome, Record};
+use tankard_core::finding::Level;
+use tankard_core::season::trial::days_after;
+
+use super::Page;
+use super::rows::{BOX, LABEL, SHORT, TAKE, captions, fold, labelled, pair, pick, section_with, slot, take, triangle};
+use crate::look;
+use crate::parts::{boxes, mark};
+
+/// Width of the columns.
+const FIELD: f32 = 118.0;
+const DAY: f32 = 82.0;
+const AFTER: f32 = 40.0;
+const RATING: f32 = 48.0;
+/// What the ends of a rating mean.
+const ENDS: &str = ": 0 % is no effect, 100 % all dead";
+
+/// What is rated, without its words.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum What {
+    Control,
+    Injury,
+    Neither,
+}
+
+impl What {
+    const ALL: [Self; 3] = [Self::Control, Self::Injury, Self::Neither];
+
+    fn of(effect: Option<&Effect>) -> Self {
+        match effect {
+            Some(Effect::Control(_)) => Self::Control,
+            Some(Effect::Injury(_)) => Self::Injury,
+            None => Self::Neither,
+        }
+    }
+
+    const fn words(self) -> &'static str {
+        match self {
+            Self::Control => "control of a weed",
+            Self::Injury => "injury of the crop",
+            Self::Neither => "photo or note alone",
+        }
+    }
+
+    fn effect(self, words: String) -> Option<Effect> {
+        match self {
+            Self::Control => Some(Effect::Control(words)),
+            Self::Injury => Some(Effect::Injury(words)),
+            Self::Neither => None,
+        }
+    }
+}
+
+/// Shows the section; gives what went wrong with a photo.
+pub(super) fn outcomes(ui: &mut Ui, page: &Page<'_>, record: &mut Record) -> Option<String> {
+    section_with(ui, "Outcomes", |ui| {
+        if record.outcomes.is_empty() {
+            ui.label(look::soft(ui, "how the weeds died and how the crop stood it"));
+        }
+    });
+    let words_width =
+        (ui.available_width() - super::rows::FOLD - FIELD - DAY - AFTER - RATING - TAKE - 6.0 * 8.0).max(60.0);
+    if !record.outcomes.is_empty() {
+        let columns = [
+            ("", super::rows::FOLD),
+            ("field", FIELD),
+            ("day", DAY),
+            ("after", AFTER),
+            ("what", words_width),
+            ("rating", RATING),
+        ];
+        captions(ui, &columns);
+    }
+    let mut said = None;
+    let mut taken = None;
+    let of = record.clone();
+    for (at, outcome) in record.outcomes.iter_mut().enumerate() {
+        ui.push_id(("outcome", at), |ui| {
+            let key = page.fold(&format!("outcome {at}"));
+            let open = ui.horizontal(|ui| {
+                let number = at + 1;
+                let open = triangle(ui, key, &format!("Look {number}: {}", words_of(outcome)));
+                let field = of.fields.get(&outcome.field).map_or(outcome.field.as_str(), |field| field.name.as_str());
+                let cell = |ui: &mut Ui, width: f32, text: String| {
+                    slot(ui, width, |ui| ui.add(egui::Label::new(text).truncate()));
+                };
+                cell(ui, FIELD, field.to_owned());
+                cell(ui, DAY, outcome.date.to_string());
+                cell(ui, AFTER, format!("{} d", days_after(&of, outcome.date)));
+                cell(ui, words_width, words_of(outcome));
+                boxes::per_cent(ui, &format!("Rating {number}"), &mut outcome.rating, RATING, "%", ENDS);
+                if take(ui, &format!("look {number}")) {
+                    taken = Some(at);
+                }
+                open
+            });
+            if open.inner {
+                said = form(ui, page, &of, outcome).or(said.take());
+            }
+        });
+    }
+    if let Some(at) = taken {
+        record.outcomes.remove(at);
+    }
+    ui.horizontal(|ui| {
+        if boxes::act(ui, "Add a rating").clicked() {
+            let next = next(page, record);
+            record.outcomes.push(next);
+            open_last(ui, page, record);
+        }
+        if boxes::act(ui, "Add a photo or note").clicked() {
+            let next = Outcome { effect: None, ..next(page, record) };
+            record.outcomes.push(next);
+            open_last(ui, page, record);
+        }
+    });
+    said
+}
+
+fn open_last(ui: &Ui, page: &Page<'_>, record: &Record) {
+    for at in 0..record.outcomes.len() {
+        fold(ui, page.fold(&format!("outcome {at}")), at + 1 == record.outcomes.len());
+    }
+}
+
+/// What a look is about, in a few words.
+fn words_of(outcome: &Outcome) -> String {
+    let what = match &outcome.effect {
+        Some(Effect::Control(weed) | Effect::Injury(weed)) if weed.trim().is_empty() => {
+            What::of(outcome.effect.as_ref()).words().to_owned()
+        }
+        Some(Effect::Control(weed)) => weed.clone(),
+        Some(Effect::Injury(words)) => format!("injury: {words}"),
+        None if outcome.note.trim().is_empty() => "photo".to_owned(),
+        None => outcome.note.trim().to_owned(),
+    };
+    match outcome.photos.len() {
+        0 => what,
+        1 => format!("{what} · 1 photo"),
+        photos => format!("{what} · {photos} photos"),
+    }
+}
+
+/// The next look: on the field of the last one, today, at the first weed that was not rated there that day.
+fn next(page: &Page<'_>, record: &Record) -> Outcome {
+    let last = record.outcomes.last();
+    let today = page.now.date();
+    let field: Id =
+        last.map(|last| last.field.clone()).or_else(|| record.fields.keys().next().cloned()).unwrap_or_default();
+    let done = |weed: &str| {
+        let mut here = record.outcomes.iter().filter(|outcome| outcome.field == field && outcome.date == today);
+        here.any(|outcome| outcome.effect == Some(Effect::Control(weed.to_owned())))
+    };
+    let weed = record.weeds.iter().find(|weed| !done(weed.trim())).map(|weed| weed.trim().to_owned());
+    Outcome {
+        field: field.clone(),
+        date: today,
+        effect: Some(Effect::Control(weed.unwrap_or_default())),
+        rating: None,
+        by: last.map_or_else(|| record.operator.clone(), |last| last.by.clone()),
+        photos: Vec::new(),
+        note: String::new(),
+    }
+}
+
+/// A look, to be typed over; gives what went wrong with a photo.
+fn form(ui: &mut Ui, page: &Page<'_>, of: &Record, outcome: &mut Outcome) -> Option<String> {
+    let width = |ui: &Ui| BOX.min(ui.available_width());
+    let fields: Vec<Id> = of.fields.keys().cloned().collect();
+    let name = |id: &Id| of.fields.get(id).map_or_else(|| "choose a field".to_owned(), |field| field.name.clone());
+    pair(
+        ui,
+        ("Field", |ui| boxes::choice(ui, "Field looked at", &mut outcome.field, &fields, name, width(ui))),
+        ("Day", |ui| boxes::date(ui, "Day of the look", &mut outcome.date, width(ui))),
+    );
+    let mut what = What::of(outcome.effect.as_ref());
+    let before = what;
+    let mut words = match &outcome.effect {
+        Some(Effect::Control(words) | Effect::Injury(words)) => words.clone(),
+        None => String::new(),
+    };
+    let offered = offered(page, of, outcome, what);
+    let second = match before {
+        What::Control => "Weed",
+        What::Injury => "Injury",
+        What::Neither => "",
+    };
+    pair(
+        ui,
+        ("Rated", |ui| {
+            boxes::choice(ui, "What is rated", &mut what, &What::ALL, |what| what.words().to_owned(), width(ui))
+        }),
+        (second, |ui| {
+            if before != What::Neither {
+                ui.spacing_mut().item_spacing.x = 2.0;
+                let (name, hint) =
+                    if before == What::Injury { ("Injury", "burn, stunting") } else { ("Weed", "waterhemp") };
+                boxes::text_or_empty(ui, name, &mut words, width(ui) - super::rows::PICK - 2.0, hint);
+                if let Some(chosen) = pick(ui, &format!("{name}, usual answers"), &offered) {
+                    words = chosen;
+                }
+            }
+        }),
+    );
+    outcome.effect = what.effect(if what == before { words } else { String::new() });
+    pair(
+        ui,
+        ("Looked", |ui| {
+            super::rows::with_before(ui, "Who looked", &mut outcome.by, width(ui), "", &page.used.operators);
+        }),
+        ("", |_: &mut Ui| {}),
+    );
+    ui.horizontal(|ui| {
+        labelled(ui, "Note", |ui| {
+            let width = ui.available_width();
+            boxes::sentence(ui, "Note on the look", &mut outcome.note, width, "");
+        });
+    });
+    let said = photos(ui, page, &mut outcome.photos);
+    ui.add_space(6.0);
+    said
+}
+
+/// Weeds of the record, then those of the field's earlier records; or the usual injuries.
+fn offered(page: &Page<'_>, of: &Record, outcome: &Outcome, what: What) -> Vec<String> {
+    if what == What::Injury {
+        return ["leaf burn", "stunting", "bleaching", "leaf cupping", "stand loss"].map(str::to_owned).to_vec();
+    }
+    let mut all: Vec<String> = of.weeds.iter().map(|weed| weed.trim().to_owned()).collect();
+    all.extend(page.used.weeds_on(page.farm, &outcome.field));
+    let mut seen = std::collections::HashSet::new();
+    all.retain(|weed| !weed.is_empty() && seen.insert(weed.clone()));
+    all
+}
+
+/// Photos by path: from the farm's folder, where they are not whole.
+fn photos(ui: &mut Ui, page: &Page<'_>, photos: &mut Vec<String>) -> Option<String> {
+    let mut said = None;
+    let mut taken = None;
+    for (at, photo) in photos.iter_mut().enumerate() {
+        ui.push_id(("photo", at), |ui| {
+            ui.horizontal(|ui| {
+                labelled(ui, if at == 0 { "Photos" } else { "" }, |ui| {
+                    let number = at + 1;
+                    let path = page.folder.map_or_else(|| PathBuf::from(&*photo), |folder| folder.join(&*photo));
+                    let is_there = photo.trim().is_empty() || path.is_file();
+                    let width = ui.available_width() - TAKE - SHORT - 16.0;
+                    boxes::text_or_empty(
+                        ui,
+                        &format!("Photo {number}"),
+                        photo,
+                        width,
+                        "path, such as photos/mill-14-days.jpg",
+                    );
+                    if !is_there {
+                        mark::show(ui, Level::Check);
+                        ui.label("not there");
+                    } else if !photo.trim().is_empty()
+                        && boxes::act(ui, "Open").accessible_name(format!("Open photo {number}")).clicked()
+                        && open::that_detached(&path).is_err()
+                    {
+                        said = Some(format!("No program to show pictures answered: {}", path.display()));
+                    }
+                    if take(ui, &format!("photo {number}")) {
+                        taken = Some(at);
+                    }
+                });
+            });
+        });
+    }
+    if let Some(at) = taken {
+        photos.remove(at);
+    }
+    ui.horizontal(|ui| {
+        slot(ui, LABEL, |_| ());
+        if boxes::act(ui, "Add a photo").clicked() {
+            photos.push(String::new());
+        }
+    });
+    said
+}

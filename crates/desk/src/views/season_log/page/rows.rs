@@ -1,0 +1,255 @@
+//! How the page of a record is laid out: sections, labelled boxes side by side, rows in columns, soft lines under them.
+
+use egui::{Align, Layout, Sense, Ui, Vec2};
+use tankard_core::farm::Id;
+use tankard_core::finding::Level;
+
+use crate::look;
+use crate::parts::{boxes, mark};
+
+/// Width of a label before a box.
+pub(super) const LABEL: f32 = 86.0;
+/// Width of a box beside a label.
+pub(super) const BOX: f32 = 150.0;
+/// Width of a box for a short quantity.
+pub(super) const SHORT: f32 = 100.0;
+/// Height of a line of soft words under a row.
+const SOFT: f32 = 16.0;
+/// Width of the button that offers what was typed before.
+pub(super) const PICK: f32 = 24.0;
+/// Width of the triangle that opens what is folded away.
+pub(super) const FOLD: f32 = 16.0;
+/// Width of the act that takes a row away.
+pub(super) const TAKE: f32 = 20.0;
+
+/// Closer than a twentieth of a per cent, which is how it would be shown.
+pub(super) fn as_planned(ratio: f64) -> bool {
+    (ratio - 1.0).abs() < 0.000_5
+}
+
+/// What was planned, and how far from it the record is.
+pub(super) fn beside_plan(planned: &str, ratio: Option<f64>) -> String {
+    match ratio {
+        Some(ratio) if as_planned(ratio) => "as planned".to_owned(),
+        Some(ratio) => {
+            let sign = if ratio > 1.0 { "+" } else { "–" };
+            format!("planned {planned}, {sign}{:.1} %", (ratio - 1.0).abs() * 100.0)
+        }
+        None => format!("planned {planned}"),
+    }
+}
+
+pub(super) fn section(ui: &mut Ui, title: &str) {
+    section_with(ui, title, |_| {});
+}
+
+pub(super) fn section_with(ui: &mut Ui, title: &str, add: impl FnOnce(&mut Ui)) {
+    ui.add_space(look::GRID);
+    let line = ui.available_rect_before_wrap();
+    ui.painter().hline(line.x_range(), line.top(), egui::Stroke::new(1.0, look::colours(ui).hairline));
+    ui.add_space(6.0);
+    ui.horizontal(|ui| {
+        ui.label(look::heading(title));
+        add(ui);
+    });
+}
+
+/// Two labelled boxes side by side.
+pub(super) fn pair<L, R>(
+    ui: &mut Ui,
+    left: (&str, impl FnOnce(&mut Ui) -> L),
+    right: (&str, impl FnOnce(&mut Ui) -> R),
+) {
+    let width = (ui.available_width() - 16.0) / 2.0;
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = 8.0;
+        slot(ui, width, |ui| labelled(ui, left.0, left.1));
+        slot(ui, width, |ui| labelled(ui, right.0, right.1));
+    });
+}
+
+pub(super) fn labelled<R>(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui) -> R) {
+    slot(ui, LABEL, |ui| ui.label(look::soft(ui, label)));
+    add(ui);
+}
+
+/// A line of less weight under a row: words under its first column, words under its second.
+pub(super) fn soft_line(ui: &mut Ui, first: f32, left: &str, right: &str) {
+    indented_line(ui, 0.0, first, left, right);
+}
+
+/// The same where the first column begins further in.
+pub(super) fn indented_line(ui: &mut Ui, indent: f32, first: f32, left: &str, right: &str) {
+    ui.scope(|ui| {
+        ui.spacing_mut().interact_size.y = SOFT;
+        ui.horizontal(|ui| {
+            if indent > 0.0 {
+                slot_of(ui, Vec2::new(indent, SOFT), |_| ());
+            }
+            slot_of(ui, Vec2::new(first, SOFT), |ui| ui.add(egui::Label::new(look::soft(ui, left)).truncate()));
+            ui.label(look::soft(ui, right));
+        });
+    });
+}
+
+/// Room of a fixed width in a row.
+pub(super) fn slot<R>(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui) -> R) {
+    slot_of(ui, Vec2::new(width, look::ROW), add);
+}
+
+pub(super) fn slot_of<R>(ui: &mut Ui, size: Vec2, add: impl FnOnce(&mut Ui) -> R) {
+    ui.allocate_ui_with_layout(size, Layout::left_to_right(Align::Center), |ui| {
+        ui.set_min_width(size.x);
+        ui.set_max_width(size.x);
+        add(ui);
+    });
+}
+
+pub(super) fn captions(ui: &mut Ui, columns: &[(&str, f32)]) {
+    ui.horizontal(|ui| {
+        ui.spacing_mut().interact_size.y = SOFT;
+        for (text, width) in columns {
+            slot_of(ui, Vec2::new(*width, SOFT), |ui| ui.label(look::soft(ui, *text)));
+        }
+    });
+}
+
+/// The act that takes a row away.
+pub(super) fn take(ui: &mut Ui, what: &str) -> bool {
+    boxes::act(ui, "×").on_hover_text("Remove").accessible_name(format!("Remove {what}")).clicked()
+}
+
+/// A choice that adds what is chosen.
+pub(super) fn add(ui: &mut Ui, prompt: &str, all: &[Id], name: impl Fn(&Id) -> Option<String>) -> Option<Id> {
+    if all.is_empty() {
+        return None;
+    }
+    ui.add_space(2.0);
+    let mut picked = Id::new();
+    let say = |id: &Id| name(id).unwrap_or_else(|| prompt.to_owned());
+    boxes::choice(ui, prompt.trim_end_matches('…'), &mut picked, all, say, 180.0);
+    (!picked.is_empty()).then_some(picked)
+}
+
+/// A box for text, and beside it what was typed before to choose from.
+pub(super) fn with_before(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str, before: &[String]) {
+    let offered = !before.is_empty();
+    let width = width.min(ui.available_width());
+    ui.scope(|ui| {
+        ui.spacing_mut().item_spacing.x = 2.0;
+        boxes::text_or_empty(ui, name, value, if offered { width - PICK - 2.0 } else { width }, hint);
+        if offered && let Some(chosen) = pick(ui, &format!("{name}, typed before"), before) {
+            *value = chosen;
+        }
+    });
+}
+
+/// A narrow button that opens a list; gives what is chosen.
+pub(super) fn pick(ui: &mut Ui, name: &str, all: &[String]) -> Option<String> {
+    let button = ui
+        .scope(|ui| {
+            ui.spacing_mut().button_padding.x = 5.0;
+            let arrow = egui::Button::new("").min_size(Vec2::new(PICK, ui.spacing().interact_size.y));
+            let response = ui.add(arrow).accessible_name(name);
+            let middle = response.rect.center();
+            let points =
+                vec![middle + Vec2::new(-4.0, -2.0), middle + Vec2::new(4.0, -2.0), middle + Vec2::new(0.0, 3.0)];
+            ui.painter().add(egui::Shape::convex_polygon(points, look::colours(ui).soft, egui::Stroke::NONE));
+            response
+        })
+        .inner;
+    let mut chosen = None;
+    egui::Popup::menu(&button).show(|ui| {
+        ui.set_min_width(120.0);
+        for text in all {
+            if ui.button(text).clicked() {
+                chosen = Some(text.clone());
+            }
+        }
+    });
+    chosen
+}
+
+/// A triangle that opens and closes what is folded away under a key; whether it is open. `name` is what a screen reader says.
+pub(super) fn triangle(ui: &mut Ui, key: egui::Id, name: &str) -> bool {
+    let open = is_open(ui, key);
+    let size = Vec2::new(FOLD, ui.spacing().interact_size.y);
+    let button = ui.scope(|ui| {
+        ui.spacing_mut().button_padding.x = 0.0;
+        ui.add(egui::Button::new("").frame(false).min_size(size)).accessible_name(name)
+    });
+    let response = button.inner;
+    let colours = look::colours(ui);
+    let colour = if response.hovered() || response.has_focus() { colours.brass } else { colours.soft };
+    let middle = response.rect.center();
+    let points = if open {
+        [Vec2::new(-4.0, -2.5), Vec2::new(4.0, -2.5), Vec2::new(0.0, 3.5)]
+    } else {
+        [Vec2::new(-2.5, -4.0), Vec2::new(3.5, 0.0), Vec2::new(-2.5, 4.0)]
+    };
+    let points = points.map(|at| middle + at).to_vec();
+    ui.painter().add(egui::Shape::convex_polygon(points, colour, egui::Stroke::NONE));
+    if response.clicked() {
+        fold(ui, key, !open);
+    }
+    is_open(ui, key)
+}
+
+/// Whether what is folded away under a key is open.
+pub(super) fn is_open(ui: &Ui, key: egui::Id) -> bool {
+    ui.data(|data| data.get_temp::<bool>(key)).unwrap_or_default()
+}
+
+/// Opens or closes what is folded away under a key.
+pub(super) fn fold(ui: &Ui, key: egui::Id, open: bool) {
+    ui.data_mut(|data| data.insert_temp(key, open));
+}
+
+/// A section that is folded away to a line until it is opened: its title and what is in it in a few words.
+pub(super) fn folded(ui: &mut Ui, key: egui::Id, title: &str, summary: &str, add: impl FnOnce(&mut Ui)) {
+    ui.add_space(4.0);
+    let line = ui.available_rect_before_wrap();
+    ui.painter().hline(line.x_range(), line.top(), egui::Stroke::new(1.0, look::colours(ui).hairline));
+    ui.add_space(3.0);
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = 4.0;
+        let open = triangle(ui, key, &format!("{title}: {summary}"));
+        if ui.add(egui::Label::new(look::heading(title)).sense(Sense::CLICK)).clicked() {
+            fold(ui, key, !open);
+        }
+        ui.add_space(4.0);
+        ui.add(egui::Label::new(look::soft(ui, summary)).truncate());
+    });
+    if is_open(ui, key) {
+        ui.push_id(key, add);
+    }
+}
+
+/// A sentence that says what does not agree, and an act that makes it so; whether it was clicked.
+pub(super) fn offer(ui: &mut Ui, says: &str, act: &str) -> bool {
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing = Vec2::new(6.0, 0.0);
+        mark::show(ui, Level::Check);
+        ui.label(says);
+        boxes::act(ui, act).clicked()
+    })
+    .inner
+}
+
+/// Names apart by commas, as they are typed.
+pub(super) fn names(ui: &mut Ui, name: &str, value: &mut Vec<String>, width: f32, hint: &str) {
+    let mut text = value.join(", ");
+    boxes::text_or_empty(ui, name, &mut text, width, hint);
+    let typed = names_of(&text);
+    if typed != *value {
+        *value = typed;
+    }
+}
+
+/// A comma that was just typed leaves an empty name at the end, so that the next one can follow it.
+fn names_of(text: &str) -> Vec<String> {
+    if text.trim().is_empty() {
+        return Vec::new();
+    }
+    text.split(',').map(|name| name.trim_start().to_owned()).collect()
+}

@@ -1,0 +1,142 @@
+//! The weather as it was measured.
+
+use egui::Ui;
+use tankard_core::farm::{Expected, Farm, Reading, Record};
+use tankard_core::plan::Plan;
+use tankard_core::quantity::{AsTyped, Quantity, Units};
+use tankard_core::season::outside;
+use tankard_core::weather::Limit;
+use tankard_core::weather::limits::Kind;
+use tankard_core::words;
+
+use super::Page;
+use super::rows::{LABEL, SHORT, captions, labelled, section_with, slot, take};
+use crate::look;
+use crate::parts::boxes;
+
+/// What was measured, and beside it what the forecast had for the time and what labels and laws ask.
+pub(super) fn weather(ui: &mut Ui, page: &Page<'_>, asked: &[Limit], record: &mut Record) {
+    let (farm, plan) = (page.farm, page.plan);
+    let with_forecast = record.expected.is_some();
+    section_with(ui, "Weather", |ui| {
+        if with_forecast {
+            ui.label(look::soft(ui, "measured at the boom, and beside it what was expected"));
+        }
+    });
+    let units = farm.units;
+    if let Some(expected) = &record.expected {
+        let source = format!("Forecast: {}", expected.source);
+        ui.add(egui::Label::new(look::soft(ui, source)).truncate());
+    }
+    if let Some(now) = plan.and_then(|plan| for_its_hours(farm, record, plan))
+        && boxes::act(ui, "Take the forecast for these hours").clicked()
+    {
+        record.expected = Some(now);
+    }
+    let expected = record.expected.clone().unwrap_or_default();
+    let wind = expected.wind.map(|range| ends(&range, units)).unwrap_or_default();
+    let gust = expected.gust.map(|gust| format!("up to {}", gust.show(units))).unwrap_or_default();
+    let air = expected.temperature.map(|range| ends(&range, units)).unwrap_or_default();
+    let humidity = expected.humidity.map(|range| ends(&range, units)).unwrap_or_default();
+    let limits = |wanted: fn(&Kind) -> bool| {
+        // The row says of what.
+        let short = |text| ["wind at", "air at", "humidity at"].iter().find_map(|own| str::strip_prefix(text, own));
+        let texts = asked.iter().filter(|limit| wanted(&limit.kind)).map(|limit| {
+            let text = limit.text.as_str();
+            short(text).map_or_else(|| text.to_owned(), |rest| format!("at{rest}"))
+        });
+        let texts: Vec<String> = texts.collect();
+        if texts.is_empty() { String::new() } else { format!("limit: {}", texts.join("; ")) }
+    };
+    let with = |expected: &str, limits: String| {
+        let parts: Vec<&str> = [expected, &limits].into_iter().filter(|part| !part.is_empty()).collect();
+        parts.join(" · ")
+    };
+    let wind = with(&wind, limits(|kind| matches!(kind, Kind::MostWind(_) | Kind::LeastWind(_))));
+    let gust = with(&gust, limits(|kind| matches!(kind, Kind::MostGust(_))));
+    let from = with(&expected.wind_from, limits(|kind| matches!(kind, Kind::NotToward { .. })));
+    let air = with(&air, limits(|kind| matches!(kind, Kind::MostAir(_) | Kind::LeastAir(_))));
+    let humidity = with(&humidity, limits(|kind| matches!(kind, Kind::MostHumidity(_) | Kind::LeastHumidity(_))));
+    beside(ui, "Wind", &wind, |ui| {
+        boxes::quantity_or_none(ui, "Wind", &mut record.wind, SHORT);
+        boxes::understood(ui, record.wind.as_ref(), units);
+    });
+    beside(ui, "Gust", &gust, |ui| {
+        boxes::quantity_or_none(ui, "Gust", &mut record.gust, SHORT);
+        boxes::understood(ui, record.gust.as_ref(), units);
+    });
+    beside(ui, "Wind from", &from, |ui| {
+        boxes::text_or_empty(ui, "Wind from", &mut record.wind_from, SHORT, "such as NW")
+            .on_hover_text("From where it blows, such as NW");
+    });
+    beside(ui, "Temperature", &air, |ui| {
+        boxes::quantity_or_none(ui, "Temperature", &mut record.temperature, SHORT);
+        boxes::understood(ui, record.temperature.as_ref(), units);
+    });
+    beside(ui, "Humidity", &humidity, |ui| boxes::quantity_or_none(ui, "Humidity", &mut record.humidity, SHORT));
+    readings(ui, units, record);
+}
+
+/// Columns of the later readings.
+const AT: f32 = 58.0;
+const READ: f32 = 72.0;
+
+/// What was measured later.
+fn readings(ui: &mut Ui, units: Units, record: &mut Record) {
+    let (speed, air) = match units {
+        Units::Metric => ("km/h", "°C"),
+        Units::UsCustomary => ("mph", "°F"),
+        Units::Imperial => ("mph", "°C"),
+    };
+    if !record.readings.is_empty() {
+        let columns = [("at", AT), ("wind", READ), ("gust", READ), ("from", READ), ("air", READ), ("humidity", READ)];
+        captions(ui, &columns);
+    }
+    let mut taken = None;
+    for (at, reading) in record.readings.iter_mut().enumerate() {
+        let number = at + 2;
+        ui.push_id(("reading", at), |ui| {
+            ui.horizontal(|ui| {
+                boxes::time_hinted(ui, &format!("Time of reading {number}"), &mut reading.at, AT, "08:30");
+                let name = |what: &str| format!("{what}, reading {number}");
+                boxes::quantity_in(ui, &name("Wind"), &mut reading.wind, READ, speed, speed);
+                boxes::quantity_in(ui, &name("Gust"), &mut reading.gust, READ, speed, speed);
+                boxes::text_or_empty(ui, &name("Wind from"), &mut reading.wind_from, READ, "NW");
+                boxes::quantity_in(ui, &name("Temperature"), &mut reading.temperature, READ, air, air);
+                boxes::per_cent(ui, &name("Humidity"), &mut reading.humidity, READ, "%", "");
+                if take(ui, &format!("reading {number}")) {
+                    taken = Some(at);
+                }
+            });
+        });
+    }
+    if let Some(at) = taken {
+        record.readings.remove(at);
+    }
+    if boxes::act(ui, "Add a reading").clicked() {
+        record.readings.push(Reading::default());
+    }
+}
+
+/// The forecast for the hours in which it really was sprayed, where it is not that which is kept.
+fn for_its_hours(farm: &Farm, record: &Record, plan: &Plan) -> Option<Expected> {
+    record.start.filter(|_| farm.passes.get(&plan.pass).is_some_and(|pass| pass.date == record.date))?;
+    outside::expected(farm, plan, record.start, record.end).filter(|now| record.expected.as_ref() != Some(now))
+}
+
+/// "4 to 9 mph", or one figure where both ends are alike.
+fn ends<Q: Quantity>(range: &(AsTyped<Q>, AsTyped<Q>), units: Units) -> String {
+    let (least, most) = (range.0.show(units), range.1.show(units));
+    if least == most { most } else { words::ends(&least, "to", &most) }
+}
+
+/// A labelled box, and beside it what was expected.
+fn beside(ui: &mut Ui, label: &str, expected: &str, add: impl FnOnce(&mut Ui)) {
+    ui.horizontal(|ui| {
+        let width = (LABEL + SHORT + 60.0).min(ui.available_width());
+        slot(ui, width, |ui| labelled(ui, label, add));
+        if !expected.is_empty() {
+            ui.add(egui::Label::new(look::soft(ui, expected)).truncate());
+        }
+    });
+}

@@ -1,0 +1,196 @@
+//! How records come to be: from the plan of a pass, all of it or some, or without a plan.
+
+use egui::containers::menu::{MenuButton, MenuConfig};
+use egui::{PopupCloseBehavior, Ui};
+use tankard_core::farm::{Farm, Record};
+use tankard_core::quantity::Quantity;
+use tankard_core::season::portion::Portion;
+use tankard_core::season::record::of_portion;
+use tankard_core::season::used;
+
+use crate::app::Desk;
+use crate::command::View;
+use crate::look;
+use crate::parts::boxes;
+
+/// What of a pass is to be recorded.
+enum Wanted {
+    /// All of it.
+    All,
+    /// What no record covers yet.
+    Rest,
+    /// These loads.
+    Loads(Vec<u32>),
+}
+
+/// The acts on a pass that record it: in one click what is usual, in a menu the rest.
+pub fn acts(desk: &mut Desk, ui: &mut Ui, pass_id: &str) {
+    let plan = desk.document.plan(pass_id);
+    let (recorded, rest) = so_far(desk, pass_id);
+    let words = match (recorded, &rest) {
+        (true, Some(_)) => "Record what is left of it",
+        (true, None) => "Record it again",
+        (false, _) => "Record as sprayed",
+    };
+    let mut wanted = None;
+    if boxes::act(ui, words).clicked() {
+        wanted = Some(if rest.is_some() { Wanted::Rest } else { Wanted::All });
+    }
+    let loads: Vec<u32> = plan.iter().flat_map(|plan| &plan.loads).map(|load| load.number).collect();
+    if loads.len() > 1 || rest.is_some() {
+        let config = MenuConfig::new().close_behavior(PopupCloseBehavior::CloseOnClickOutside);
+        let button = egui::Button::new(look::act(ui, "Some of it…")).frame(false);
+        MenuButton::from_button(button).config(config).ui(ui, |ui| {
+            if let Some(rest) = &rest {
+                let words = format!("What is left of it: {}", rest.area().show(desk.document.farm().units));
+                if ui.button(words).clicked() {
+                    wanted = Some(Wanted::Rest);
+                }
+                if ui.button("All of it again, as a second application").clicked() {
+                    wanted = Some(Wanted::All);
+                }
+            }
+            if loads.len() > 1 {
+                wanted = wanted.take().or(some_loads(ui, pass_id, &loads));
+            }
+            if wanted.is_some() {
+                ui.close();
+            }
+        });
+    }
+    if let Some(wanted) = wanted {
+        record(desk, pass_id, &wanted);
+    }
+}
+
+/// Whether a pass is recorded, and what its records leave of it; found once for a state of the farm.
+fn so_far(desk: &mut Desk, pass_id: &str) -> (bool, Option<Portion>) {
+    let wanted = (desk.document.revision(), pass_id.to_owned());
+    if let Some((known, so_far)) = &desk.season_log.so_far
+        && *known == wanted
+    {
+        return so_far.clone();
+    }
+    let plan = desk.document.plan(pass_id);
+    let farm = desk.document.farm();
+    let recorded = farm.is_recorded(pass_id);
+    let rest = plan.filter(|_| recorded).and_then(|plan| Portion::rest(farm, &plan));
+    desk.season_log.so_far = Some((wanted, (recorded, rest.clone())));
+    (recorded, rest)
+}
+
+/// The loads to tick, and the act that records them.
+fn some_loads(ui: &mut Ui, pass_id: &str, loads: &[u32]) -> Option<Wanted> {
+    let id = egui::Id::unique("loads to record").with(pass_id);
+    let mut ticked: Vec<u32> = ui.data(|data| data.get_temp(id)).unwrap_or_default();
+    ticked.retain(|load| loads.contains(load));
+    for load in loads {
+        let mut is_ticked = ticked.contains(load);
+        if ui.checkbox(&mut is_ticked, format!("Load {load}")).changed() {
+            if is_ticked {
+                ticked.push(*load);
+            } else {
+                ticked.retain(|other| other != load);
+            }
+        }
+    }
+    ticked.sort_unstable();
+    let record = ui.add_enabled(!ticked.is_empty(), egui::Button::new("Record these loads")).clicked();
+    ui.data_mut(|data| data.insert_temp(id, if record { Vec::new() } else { ticked.clone() }));
+    record.then_some(Wanted::Loads(ticked))
+}
+
+/// Records what is left of a pass, or all of it where nothing is, and opens the record.
+pub fn record_pass(desk: &mut Desk, pass_id: &str) {
+    let plan = desk.document.plan(pass_id);
+    let rest = plan.is_some_and(|plan| Portion::rest(desk.document.farm(), &plan).is_some());
+    record(desk, pass_id, if rest { &Wanted::Rest } else { &Wanted::All });
+}
+
+fn record(desk: &mut Desk, pass_id: &str, wanted: &Wanted) {
+    let made = desk.document.plan(pass_id).and_then(|plan| {
+        let portion = match wanted {
+            Wanted::All => Portion::whole(&plan),
+            Wanted::Rest => Portion::rest(desk.document.farm(), &plan)?,
+            Wanted::Loads(numbers) => Portion::of_loads(&plan, numbers)?,
+        };
+        of_portion(desk.document.farm(), &plan, &portion).map(|record| (record, plan.loads.len()))
+    });
+    let Some((mut record, all)) = made else {
+        desk.tell_problem(
+            "The pass has no ground or no product that could be reckoned, so there is nothing to record yet",
+        );
+        return;
+    };
+    if let Wanted::Loads(numbers) = wanted {
+        record.note = format!("{} of {all}", loads_words(numbers));
+    }
+    let farm = desk.document.farm();
+    let again = farm.is_recorded(pass_id);
+    let left_out: Vec<&str> = farm
+        .passes
+        .get(pass_id)
+        .into_iter()
+        .flat_map(|pass| &pass.mix)
+        .filter(|line| record.lines.iter().all(|recorded| recorded.product != line.product))
+        .map(|line| farm.products.get(&line.product).map_or(line.product.as_str(), |product| product.name.as_str()))
+        .collect();
+    let name = &record.name;
+    let mut words = match wanted {
+        Wanted::Rest => format!("What was left of {name} is recorded; type what differed"),
+        Wanted::Loads(numbers) => format!("{} of {name}: recorded; type what differed", loads_words(numbers)),
+        Wanted::All if again => format!("{name} is recorded a second time; type what differed, or undo"),
+        Wanted::All => format!("{name} is recorded; type what differed"),
+    };
+    if !left_out.is_empty() {
+        words = format!("{words}. Not reckoned, so not in the record: {}", left_out.join(", "));
+    }
+    if record.date > desk.now().date() {
+        words =
+            format!("{words}. The day is as planned, {}, and still to come; mend it if it was another", record.date);
+    }
+    put(desk, record);
+    desk.tell(words);
+}
+
+pub(super) fn record_without_plan(desk: &mut Desk) {
+    let record = Record::new("Pass without a plan", desk.now().date());
+    put(desk, record);
+    desk.tell("A record is begun; type what was sprayed");
+}
+
+/// Puts a record into the farm under a fresh id, with the operator of the last one where the pass names none, and opens it.
+fn put(desk: &mut Desk, mut record: Record) {
+    let now = desk.now();
+    let farm = desk.document.farm();
+    if record.operator.trim().is_empty()
+        && let Some(last) = last_record(farm)
+    {
+        record.operator.clone_from(&last.operator);
+    }
+    // The certificate is that of a person; another's is not taken over.
+    used::follow_operator(farm, "", &mut record);
+    record.made = Some(now);
+    let id = tankard_core::farm::id::fresh(&farm.records, &format!("{}-{}", record.date, record.name));
+    desk.document.edit(|farm| {
+        farm.records.insert(id.clone(), record);
+    });
+    desk.view = View::SeasonLog;
+    desk.season_log.filter.clear();
+    desk.season_log.chosen = Some(id);
+}
+
+fn last_record(farm: &Farm) -> Option<&Record> {
+    farm.records.values().max_by_key(|record| (record.date, record.start))
+}
+
+/// "Load 2", "Loads 1 to 3", "Loads 1, 3".
+fn loads_words(numbers: &[u32]) -> String {
+    match numbers {
+        [one] => format!("Load {one}"),
+        [first, .., last] if numbers.windows(2).all(|pair| matches!(pair, [a, b] if a + 1 == *b)) => {
+            format!("Loads {first} to {last}")
+        }
+        numbers => format!("Loads {}", numbers.iter().map(u32::to_string).collect::<Vec<_>>().join(", ")),
+    }
+}

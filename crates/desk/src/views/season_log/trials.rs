@@ -1,0 +1,294 @@
+//! Trials: two treatments beside one another, pair by pair, with their ratings.
+
+use egui::{Margin, ScrollArea, Ui};
+use tankard_core::farm::{Effect, Farm, Id, Plot, Record, Trial};
+use tankard_core::quantity::Share;
+use tankard_core::season::trial::{Compared, compare, pair_up};
+
+use super::listed::Listed;
+use crate::app::Desk;
+use crate::look;
+use crate::parts::{boxes, lists};
+
+/// How many records are offered: the newest of those that the list shows.
+const MOST: usize = 200;
+/// Width of a choice of a plot.
+const PLOT: f32 = 300.0;
+/// Width of a column of figures.
+const FIGURE: f32 = 76.0;
+/// Width of the column of what was rated.
+const WHAT: f32 = 240.0;
+
+/// What is open here.
+#[derive(Debug, Default)]
+pub struct State {
+    /// Whether trials are shown in place of the list.
+    pub open: bool,
+    /// The records that are to be paired, of the trial they are chosen for.
+    pairing: (Id, Id, Id),
+    /// The trial that is asked about before it goes.
+    removing: Option<Id>,
+    /// What the trials come to, found once for a state of the farm.
+    compared: Option<(u64, Vec<Vec<Compared>>)>,
+}
+
+/// Shows the page.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui, listed: &Listed) {
+    let revision = desk.document.revision();
+    let farm = desk.document.farm();
+    let state = &mut desk.season_log.trials;
+    if state.compared.as_ref().is_none_or(|(known, _)| *known != revision) {
+        state.compared = Some((revision, farm.trials.values().map(|trial| compare(farm, trial)).collect()));
+    }
+    let compared = state.compared.as_ref().map(|(_, compared)| compared.clone()).unwrap_or_default();
+    let records: Vec<Id> = listed
+        .rows
+        .iter()
+        .filter_map(|row| farm.records.get_index(*row))
+        .filter(|(_, record)| !record.fields.is_empty())
+        .take(MOST)
+        .map(|(id, _)| id.clone())
+        .collect();
+    let mut trials = farm.trials.clone();
+    let mut led = None;
+    ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
+        egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 4, bottom: 16 }).show(ui, |ui| {
+            ui.set_width(ui.available_width());
+            if trials.is_empty() {
+                lists::empty(
+                    ui,
+                    "No trial yet. A trial holds two treatments against one another, on strips of a field or on paired \
+                     fields: record both, rate them in the outcomes of their records, and pair them here.",
+                );
+            }
+            let mut taken = None;
+            for (at, (id, trial)) in trials.iter_mut().enumerate() {
+                ui.push_id(("trial", id), |ui| {
+                    look::sheet(ui).show(ui, |ui| {
+                        ui.set_width(ui.available_width());
+                        let compared = compared.get(at).map_or(&[][..], Vec::as_slice);
+                        let bench = Bench { farm, records: &records, compared };
+                        if bench.trial(ui, &mut desk.season_log.trials, id, trial, &mut led) {
+                            taken = Some(id.clone());
+                        }
+                    });
+                    ui.add_space(look::GRID);
+                });
+            }
+            if let Some(id) = taken {
+                trials.shift_remove(&id);
+            }
+            if boxes::act(ui, "Add a trial").clicked() {
+                let id = tankard_core::farm::id::fresh(&trials, "trial");
+                trials.insert(id, Trial { name: "New trial".to_owned(), ..Trial::default() });
+            }
+        });
+    });
+    if trials != farm.trials {
+        desk.document.edit(|farm| farm.trials = trials);
+    }
+    if let Some(id) = led {
+        desk.season_log.chosen = Some(id);
+    }
+}
+
+/// What the parts of a trial look at.
+struct Bench<'a> {
+    farm: &'a Farm,
+    records: &'a [Id],
+    compared: &'a [Compared],
+}
+
+impl Bench<'_> {
+    /// Shows a trial; whether it is to go.
+    fn trial(&self, ui: &mut Ui, state: &mut State, id: &Id, trial: &mut Trial, led: &mut Option<Id>) -> bool {
+        let mut goes = false;
+        ui.horizontal(|ui| {
+            boxes::text(ui, "Name of the trial", &mut trial.name, 320.0);
+            if state.removing.as_ref() == Some(id) {
+                ui.label(look::strong("Remove this trial?"));
+                goes = ui.button("Remove it").clicked();
+                if goes || ui.button("Keep it").clicked() {
+                    state.removing = None;
+                }
+            } else if boxes::act(ui, "Remove…").accessible_name(format!("Remove trial {}…", trial.name)).clicked() {
+                state.removing = Some(id.clone());
+            }
+        });
+        boxes::row(ui, "the one side", |ui| {
+            boxes::text_or_empty(ui, "The one side", &mut trial.one, PLOT, "crop oil concentrate");
+        });
+        boxes::row(ui, "the other side", |ui| {
+            boxes::text_or_empty(ui, "The other side", &mut trial.other, PLOT, "non-ionic surfactant");
+        });
+        self.pairs(ui, trial, led);
+        self.pairing(ui, state, id, trial);
+        self.figures(ui, trial);
+        let width = ui.available_width();
+        boxes::sentence(ui, "Note on the trial", &mut trial.note, width, "what was seen beside the figures");
+        goes
+    }
+
+    fn pairs(&self, ui: &mut Ui, trial: &mut Trial, led: &mut Option<Id>) {
+        if trial.pairs.is_empty() {
+            ui.label(look::soft(ui, "No pair yet: choose a record for each side."));
+            return;
+        }
+        ui.label(look::heading("Pairs"));
+        let mut taken = None;
+        for (at, (one, other)) in trial.pairs.iter().enumerate() {
+            ui.horizontal_wrapped(|ui| {
+                let number = at + 1;
+                ui.label(look::soft(ui, format!("{number}")));
+                for (side, plot) in [("one", one), ("other", other)] {
+                    let words = self.plot_words(plot);
+                    let response =
+                        boxes::act(ui, &words).accessible_name(format!("Pair {number}, {side} side: {words}"));
+                    if response.clicked() && self.farm.records.contains_key(&plot.record) {
+                        *led = Some(plot.record.clone());
+                    }
+                    if side == "one" {
+                        ui.label(look::soft(ui, "beside"));
+                    }
+                }
+                if boxes::act(ui, "Remove").accessible_name(format!("Remove pair {number}")).clicked() {
+                    taken = Some(at);
+                }
+            });
+        }
+        if let Some(at) = taken {
+            trial.pairs.remove(at);
+        }
+    }
+
+    /// Two records to choose, and the act that pairs their fields.
+    fn pairing(&self, ui: &mut Ui, state: &mut State, id: &Id, trial: &mut Trial) {
+        if state.pairing.0 != *id {
+            let none = (id.clone(), Id::new(), Id::new());
+            // Only the trial that is worked on holds what is chosen.
+            let mut own = none.clone();
+            self.choose(ui, &mut own);
+            if own != none {
+                state.pairing = own;
+            }
+            return;
+        }
+        self.choose(ui, &mut state.pairing);
+        let (one, other) = (&state.pairing.1, &state.pairing.2);
+        let both = self.farm.records.get(one).zip(self.farm.records.get(other)).filter(|_| one != other);
+        if let Some((first, second)) = both {
+            let pairs: Vec<(Plot, Plot)> =
+                pair_up((one, first), (other, second)).into_iter().filter(|pair| !trial.pairs.contains(pair)).collect();
+            let words = match pairs.len() {
+                0 => return,
+                1 => "Add the pair".to_owned(),
+                count => format!("Add {count} pairs"),
+            };
+            if boxes::act(ui, &words).clicked() {
+                trial.pairs.extend(pairs);
+                state.pairing = (Id::new(), Id::new(), Id::new());
+            }
+        }
+    }
+
+    fn choose(&self, ui: &mut Ui, pairing: &mut (Id, Id, Id)) {
+        let say = |id: &Id| self.farm.records.get(id).map_or_else(|| "choose a record".to_owned(), record_words);
+        boxes::row(ui, "pair a record", |ui| {
+            boxes::choice(ui, "Record of the one side", &mut pairing.1, self.records, say, PLOT);
+            ui.label(look::soft(ui, "beside"));
+            boxes::choice(ui, "Record of the other side", &mut pairing.2, self.records, say, PLOT);
+        });
+    }
+
+    /// What was rated on both sides. Statistics of it would stand here, from the same figures.
+    fn figures(&self, ui: &mut Ui, trial: &Trial) {
+        if trial.pairs.is_empty() {
+            return;
+        }
+        if self.compared.is_empty() {
+            ui.label(look::soft(
+                ui,
+                "Nothing is rated on both sides of a pair yet: rate the same weed, as many days after, in both records.",
+            ));
+            return;
+        }
+        ui.label(look::heading("Ratings"));
+        let side =
+            |name: &str, instead: &str| if name.trim().is_empty() { instead.to_owned() } else { name.to_owned() };
+        let (one, other) = (side(&trial.one, "the one"), side(&trial.other, "the other"));
+        ui.label(look::soft(ui, format!("The difference is {one} less {other}, in points of per cent.")));
+        egui::Grid::new("figures").num_columns(6).spacing(egui::Vec2::new(16.0, 3.0)).show(ui, |ui| {
+            for head in ["what", "after", "pair", "one", "other", "difference"] {
+                ui.label(look::soft(ui, head));
+            }
+            ui.end_row();
+            for each in self.compared {
+                for (at, (pair, one, other)) in each.pairs.iter().enumerate() {
+                    let (what, after) = if at == 0 {
+                        (effect_words(&each.effect), format!("{} d", each.days))
+                    } else {
+                        Default::default()
+                    };
+                    let less = Share::from_fraction(one.to_fraction() - other.to_fraction());
+                    figures_row(
+                        ui,
+                        [what, after, format!("{}", pair + 1), tenth(*one), tenth(*other), points(less)],
+                        false,
+                    );
+                }
+                if each.pairs.len() > 1 {
+                    let (one, other, apart) = each.means();
+                    let cells =
+                        [String::new(), String::new(), "mean".to_owned(), tenth(one), tenth(other), points(apart)];
+                    figures_row(ui, cells, true);
+                }
+            }
+        });
+    }
+
+    fn plot_words(&self, plot: &Plot) -> String {
+        let Some(record) = self.farm.records.get(&plot.record) else {
+            return "a record that is gone".to_owned();
+        };
+        let field = record.fields.get(&plot.field).map_or(plot.field.as_str(), |field| field.name.as_str());
+        format!("{field}, {} of {}", record.name, record.date)
+    }
+}
+
+fn figures_row(ui: &mut Ui, cells: [String; 6], is_mean: bool) {
+    for (at, cell) in cells.into_iter().enumerate() {
+        ui.scope(|ui| {
+            ui.set_min_width(if at == 0 { WHAT } else { FIGURE });
+            ui.label(if is_mean { look::strong(cell) } else { egui::RichText::new(cell) });
+        });
+    }
+    ui.end_row();
+}
+
+fn record_words(record: &Record) -> String {
+    format!("{} {}", record.date, record.name)
+}
+
+fn effect_words(effect: &Effect) -> String {
+    match effect {
+        Effect::Control(weed) => format!("control of {weed}"),
+        Effect::Injury(words) => format!("injury: {words}"),
+    }
+}
+
+/// Per cent to a tenth, without an empty one.
+fn tenth(share: Share) -> String {
+    let text = format!("{:.1}", share.to_percent());
+    format!("{} %", text.strip_suffix(".0").unwrap_or(&text))
+}
+
+/// A difference with its sign.
+fn points(share: Share) -> String {
+    let size = tenth(Share::from_fraction(share.to_fraction().abs()));
+    let size = size.trim_end_matches(" %");
+    match size {
+        "0" => "0".to_owned(),
+        size if share.to_fraction() > 0.0 => format!("+{size}"),
+        size => format!("–{size}"),
+    }
+}
