@@ -110,7 +110,7 @@ pub struct Desk {
 impl Desk {
     /// A desk on a document. Nothing is remembered between runs until [`Desk::remember`] is called.
     pub fn new(document: Document, clock: Clock) -> Self {
-        Self {
+        let mut desk = Self {
             document,
             view: View::default(),
             fields: views::fields::State::default(),
@@ -131,6 +131,15 @@ impl Desk {
             keep_every: KEEP_EVERY,
             shown_title: String::new(),
             focused: None,
+        };
+        desk.tell_seals();
+        desk
+    }
+
+    /// Says which signed records were changed outside of an amendment.
+    fn tell_seals(&mut self) {
+        if let Some(words) = views::season_log::on_opening(self.document.farm()) {
+            self.tell_problem(words);
         }
     }
 
@@ -317,6 +326,7 @@ impl Desk {
         self.forget_questions();
         self.leaving = None;
         self.kept = Keeping::none();
+        self.tell_seals();
         self.look_for_unsaved();
     }
 

@@ -14,6 +14,7 @@ use tankard_core::finding::Level;
 use tankard_core::loads::card::cards;
 use tankard_core::mix::jar::Jar;
 use tankard_core::plan::{NOT_JUDGED, Plan, plan};
+use tankard_core::season::seal;
 use tankard_core::stock::needs::next_day;
 use tankard_file::forecast_csv::{Table, guess, read};
 use tankard_file::store::{self, Report};
@@ -471,11 +472,13 @@ fn ask_needs(file: &Path, date: Option<Date>, json: bool) -> Result<u8, String> 
 fn ask_check(file: &Path) -> Result<u8, String> {
     let farm = farm_of(file)?;
     let plans = plans_of(&farm, None)?;
-    let worst = plans.iter().filter_map(Plan::level).max();
+    let seals = seal::findings(&farm);
+    let worst = plans.iter().filter_map(Plan::level).chain(seals.iter().map(|finding| finding.level)).max();
     let lines: Vec<String> = plans
         .iter()
         .flat_map(|plan| plan.findings.iter().map(move |finding| (plan, finding)))
         .map(|(plan, finding)| format!("{}: {}", plan.pass, report::text::finding(finding)))
+        .chain(seals.iter().map(|finding| format!("{}: {}", finding.about, report::text::finding(finding))))
         .chain([format!("not judged: {}", NOT_JUDGED.join("; "))])
         .collect();
     say(&(lines.join("\n") + "\n"))?;

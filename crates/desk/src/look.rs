@@ -195,6 +195,21 @@ pub fn on_bar(ui: &mut Ui) {
     widgets.open.bg_stroke = Stroke::new(1.0, colours.brass);
 }
 
+/// What may be read and not typed in: the boxes without their frames, as legible as ever.
+pub fn read_only(ui: &mut Ui, is_so: bool, add: impl FnOnce(&mut Ui)) {
+    ui.scope(|ui| {
+        if is_so {
+            let visuals = ui.visuals_mut();
+            visuals.disabled_alpha = 1.0;
+            visuals.text_edit_bg_color = Some(Color32::TRANSPARENT);
+            visuals.widgets.noninteractive.bg_stroke = Stroke::NONE;
+            visuals.widgets.noninteractive.weak_bg_fill = Color32::TRANSPARENT;
+            ui.disable();
+        }
+        add(ui);
+    });
+}
+
 /// A finding's sentence, its level in front with more weight and colour.
 pub fn sentence(ui: &Ui, level: Level, text: &str) -> egui::text::LayoutJob {
     let colours = colours(ui);

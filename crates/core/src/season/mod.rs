@@ -1,9 +1,12 @@
-//! Records: how they come from a plan, and sums over them: what a field has had, what a season came to.
+//! Records: how they come from a plan, how they are signed and amended, and sums over them: what a field has had, what a season
+//! came to.
 
+pub mod amend;
 pub mod binds;
 pub mod outside;
 pub mod period;
 pub mod record;
+pub mod seal;
 mod totals;
 
 pub use totals::{Totals, sum, totals};

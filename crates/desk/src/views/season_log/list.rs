@@ -5,9 +5,9 @@ use egui_extras::{Column, TableBuilder, TableRow};
 use tankard_core::farm::{Farm, Record};
 use tankard_core::finding::Level;
 use tankard_core::quantity::{Area, Units};
-use tankard_core::season::record::still_open;
 
 use super::listed::Listed;
+use super::seal;
 use crate::look;
 use crate::parts::mark;
 
@@ -100,16 +100,24 @@ impl What {
 /// Shows the table; gives the id of the record that was clicked or reached with the arrow keys.
 pub(super) fn show(
     state: &mut State,
+    seals: &mut seal::State,
     farm: &Farm,
     listed: &Listed,
     chosen: Option<&str>,
     ui: &mut Ui,
 ) -> Option<String> {
     let margin = Margin { left: 16, right: 16, top: 0, bottom: 12 };
-    egui::Frame::new().inner_margin(margin).show(ui, |ui| table(state, farm, listed, chosen, ui)).inner
+    egui::Frame::new().inner_margin(margin).show(ui, |ui| table(state, seals, farm, listed, chosen, ui)).inner
 }
 
-fn table(state: &mut State, farm: &Farm, listed: &Listed, chosen: Option<&str>, ui: &mut Ui) -> Option<String> {
+fn table(
+    state: &mut State,
+    seals: &mut seal::State,
+    farm: &Farm,
+    listed: &Listed,
+    chosen: Option<&str>,
+    ui: &mut Ui,
+) -> Option<String> {
     let width = ui.available_width();
     let columns = What::shown(width, listed.year.is_none());
     let right = ui.max_rect().right();
@@ -153,7 +161,8 @@ fn table(state: &mut State, farm: &Farm, listed: &Listed, chosen: Option<&str>, 
                     return;
                 };
                 let is_chosen = chosen == Some(id.as_str());
-                let response = one(&mut row, farm, id, record, is_chosen, right, &whats, listed.year.is_none());
+                let open = seals.still_open(listed.revision(), farm, id, record);
+                let response = one(&mut row, farm, id, record, &open, is_chosen, right, &whats, listed.year.is_none());
                 if state.wanted.as_ref() == Some(id) {
                     if state.with_keys {
                         response.request_focus();
@@ -201,17 +210,17 @@ fn one(
     farm: &Farm,
     id: &str,
     record: &Record,
+    open: &[&str],
     chosen: bool,
     right: f32,
     whats: &[What],
     with_year: bool,
 ) -> egui::Response {
-    let open = still_open(farm, record);
     let mut response = None;
     for what in whats {
         row.col(|ui| match what {
             What::Date => {
-                response = Some(face(ui, id, record, chosen, right, &open));
+                response = Some(face(ui, id, record, chosen, right, open));
                 ui.add_space(INDENT);
                 let text = record.date.strftime(if with_year { "%-d %b %Y" } else { "%-d %b" }).to_string();
                 ui.label(text);

@@ -3,6 +3,7 @@
 mod list;
 mod listed;
 mod page;
+mod seal;
 
 use std::collections::HashSet;
 use std::path::Path;
@@ -21,6 +22,7 @@ use crate::look;
 use crate::parts::boxes;
 
 pub use listed::Season;
+pub(crate) use seal::on_opening;
 
 /// Width of the page of a record.
 const PAGE: f32 = 560.0;
@@ -42,6 +44,7 @@ pub struct State {
     listed: Option<Rc<listed::Listed>>,
     list: list::State,
     page: page::State,
+    seal: seal::State,
 }
 
 /// Shows the view.
@@ -72,7 +75,8 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
     let state = &mut desk.season_log;
     if listed.rows.is_empty() {
         nothing_found(state, ui, &listed);
-    } else if let Some(id) = list::show(&mut state.list, desk.document.farm(), &listed, state.chosen.as_deref(), ui) {
+    } else if let Some(id) = list::show(&mut state.list, &mut state.seal, desk.document.farm(), &listed, state.chosen.as_deref(), ui)
+    {
         state.shown = Some(id.clone());
         state.chosen = Some(id);
     }

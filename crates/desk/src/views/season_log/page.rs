@@ -13,6 +13,7 @@ use tankard_core::weather::Limit;
 use tankard_core::weather::limits::Kind;
 use tankard_core::words;
 
+use super::seal;
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, findings, mark};
@@ -87,29 +88,28 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
     let farm = desk.document.farm();
     let Some(original) = farm.records.get(id) else { return };
     let planned = plan.as_ref().and_then(|plan| from_plan(farm, plan));
-    let mut record = original.clone();
+    let mut record = desk.season_log.seal.shown(id, original);
+    let is_open = desk.season_log.seal.is_open(id, original);
     let mut act = None;
+    seal::banner(&mut desk.season_log.seal, ui, revision, id, original);
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 10, bottom: 16 }).show(ui, |ui| {
             ui.set_width(ui.available_width());
             ui.spacing_mut().item_spacing.y = 2.0;
-            head(ui, &mut desk.season_log.page, farm, revision, id, &mut record, &mut act);
+            head(ui, &mut desk.season_log.page, farm, revision, id, &mut record, is_open, &mut act);
             let asked = desk.season_log.page.outside(revision, farm, id).asked;
-            day(ui, farm, &mut record, planned.as_ref(), plan.as_deref(), &asked);
-            fields(ui, farm, &mut record, planned.as_ref());
-            lines(ui, &mut desk.season_log.page, farm, &mut record, planned.as_ref());
-            section(ui, "Note");
-            let width = ui.available_width();
-            boxes::lines(ui, "Note", &mut record.note, width, 2);
+            look::read_only(ui, !is_open, |ui| {
+                day(ui, farm, &mut record, planned.as_ref(), plan.as_deref(), &asked);
+                fields(ui, farm, &mut record, planned.as_ref());
+                lines(ui, &mut desk.season_log.page, farm, &mut record, planned.as_ref());
+                section(ui, "Note");
+                let width = ui.available_width();
+                boxes::lines(ui, "Note", &mut record.note, width, 2);
+            });
+            seal::section(&mut desk.season_log.seal, ui, farm, revision, id, original);
         });
     });
-    if record != *original {
-        desk.document.edit(|farm| {
-            if let Some(place) = farm.records.get_mut(id) {
-                *place = record;
-            }
-        });
-    }
+    seal::keep(desk, id, record);
     match act {
         Some(Act::Close) => desk.season_log.chosen = None,
         Some(Act::Remove) => {
@@ -134,6 +134,7 @@ fn head(
     revision: u64,
     id: &str,
     record: &mut Record,
+    is_open: bool,
     act: &mut Option<Act>,
 ) {
     ui.horizontal(|ui| {
@@ -151,14 +152,14 @@ fn head(
             }
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
                 let width = ui.available_width();
-                boxes::text(ui, "Name of the pass", &mut record.name, width);
+                look::read_only(ui, !is_open, |ui| drop(boxes::text(ui, "Name of the pass", &mut record.name, width)));
             });
         });
     });
     if state.removing.as_deref() == Some(id) {
         ui.add_space(4.0);
         ui.horizontal(|ui| {
-            ui.label(look::strong("Remove this record?"));
+            ui.label(look::strong(seal::remove_words(record)));
             if ui.button("Remove it").clicked() {
                 state.removing = None;
                 *act = Some(Act::Remove);
@@ -242,7 +243,7 @@ fn weather(ui: &mut Ui, farm: &Farm, record: &mut Record, plan: Option<&Plan>, a
         let source = format!("Forecast: {}", expected.source);
         ui.add(egui::Label::new(look::soft(ui, source)).truncate());
     }
-    if let Some(now) = plan.and_then(|plan| for_its_hours(farm, record, plan))
+    if let Some(now) = plan.filter(|_| ui.is_enabled()).and_then(|plan| for_its_hours(farm, record, plan))
         && boxes::act(ui, "Take the forecast for these hours").clicked()
     {
         record.expected = Some(now);
@@ -567,12 +568,12 @@ fn captions(ui: &mut Ui, columns: &[(&str, f32)]) {
 
 /// The act that takes a row away.
 fn take(ui: &mut Ui, what: &str) -> bool {
-    boxes::act(ui, "Remove").accessible_name(format!("Remove {what}")).clicked()
+    ui.is_enabled() && boxes::act(ui, "Remove").accessible_name(format!("Remove {what}")).clicked()
 }
 
 /// A choice that adds what is chosen.
 fn add(ui: &mut Ui, prompt: &str, all: &[Id], name: impl Fn(&Id) -> Option<String>) -> Option<Id> {
-    if all.is_empty() {
+    if all.is_empty() || !ui.is_enabled() {
         return None;
     }
     ui.add_space(2.0);
