@@ -7,8 +7,8 @@ use jiff::civil::{DateTime, date, datetime, time};
 use proptest::prelude::*;
 use serde_json::Value;
 use tankard_core::farm::{
-    Amendment, Change, Customer, Droplets, Expected, Farm, Left, Reading, Record, RecordActive, RecordField, RecordLine,
-    Said, Signature,
+    Amendment, Change, Customer, Droplets, Expected, Farm, Left, Reading, Record, RecordActive, RecordField,
+    RecordLine, Said, Signature,
 };
 use tankard_core::finding::{Level, Subject};
 use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity};
@@ -29,9 +29,11 @@ fn full() -> Record {
     record.start = Some(time(5, 40, 0, 0));
     record.fields.insert("mill-field".to_owned(), RecordField::new("Mill field", typed("74.6 ac")));
     record.fields.insert("east~/side".to_owned(), RecordField::new("East side", typed("0,5 ha")));
-    for (id, name, amount) in
-        [("glyphosate", "Glyphosate 540 SL (demo)", "12.8 gal"), ("oil", "Crop oil (demo)", "9 gal"), ("ams", "AMS (demo)", "190 lb")]
-    {
+    for (id, name, amount) in [
+        ("glyphosate", "Glyphosate 540 SL (demo)", "12.8 gal"),
+        ("oil", "Crop oil (demo)", "9 gal"),
+        ("ams", "AMS (demo)", "190 lb"),
+    ] {
         record.lines.push(RecordLine::new(id, name, typed(amount)));
     }
     record.lines[0].actives.push(RecordActive {
@@ -166,7 +168,10 @@ fn outcomes_are_not_sealed() {
         note: String::new(),
     });
     assert_eq!(verify(&rated), Verdict::Intact);
-    let later = amended(&rated, |record| record.outcomes.clear());
+    let later = amended(&rated, |record| {
+        record.note.clear();
+        record.outcomes.clear();
+    });
     assert_eq!(later.outcomes, rated.outcomes, "an amendment touches none");
 }
 
@@ -196,7 +201,12 @@ fn a_record_changed_in_the_file_is_noticed_and_said() {
     for (what, other, last, said) in [
         ("\"70 ac\"", "\"71 ac\"", false, "amendment 1 says that Area of Mill field is 70 ac, and 71 ac stands there"),
         ("\"9 gal\"", "\"8 gal\"", false, "what stands there, or who signed and when, is not what was signed"),
-        ("by: \"A. Demo\"", "by: \"C. Demo\"", false, "who signed or when is not what was sealed; the record itself stands"),
+        (
+            "by: \"A. Demo\"",
+            "by: \"C. Demo\"",
+            false,
+            "who signed or when is not what was sealed; the record itself stands",
+        ),
         ("why: \"read wrongly\"", "why: \"x\"", false, "who, when, why or what of amendment 1 is not what was sealed"),
         ("why: \"read wrongly\"", "why: \"x\"", true, "what stands there, or amendment 2 itself, is not"),
         ("2031-06-12T20:14:00", "2031-06-12T20:15:00", false, "who signed or when is not what was sealed"),
@@ -229,7 +239,10 @@ fn a_record_found_altered_is_taken_as_it_is_and_goes_on() {
     let taken = take_as_it_is(&altered, "B. Demo", evening(), "the file was mended by hand").unwrap();
     assert_eq!(verify(&taken), Verdict::Taken { amendment: 1 });
     let why = &taken.amendments[1].why;
-    assert!(why.starts_with("what stands here was changed outside of an amendment; taken as it is by B. Demo"), "{why}");
+    assert!(
+        why.starts_with("what stands here was changed outside of an amendment; taken as it is by B. Demo"),
+        "{why}"
+    );
     // What the broken chain holds is there still, and is sealed with it.
     assert_eq!((&taken.signed, &taken.amendments[..1]), (&altered.signed, &altered.amendments[..]));
     let mut farm = Farm::new("Test");
@@ -288,6 +301,7 @@ fn any_character_changed_is_noticed() {
         changed[at] = match changed[at] {
             '9' | ' ' => '8',
             'z' => 'y',
+            '~' => '-',
             letter if letter.is_ascii_alphanumeric() => char::from(letter as u8 + 1),
             _ => '~',
         };
@@ -375,7 +389,7 @@ fn do_edit(record: &mut Record, Edit { kind, at, text }: Edit) {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(6))]
+    #![proptest_config(ProptestConfig::with_cases(4))]
 
     /// A hundred amendments of all sorts lead from what was signed to what stands there, and back.
     #[test]

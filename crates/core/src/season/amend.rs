@@ -85,7 +85,9 @@ pub fn original(record: &Record) -> Result<Record, Refusal> {
         Verdict::Unsigned => return Err(Refusal::Unsigned),
         Verdict::Broken { .. } => return Err(Refusal::Broken),
         Verdict::Taken { .. } => {
-            return Err(Refusal::NotTold("it was changed outside of an amendment before it was taken as it is".to_owned()));
+            return Err(Refusal::NotTold(
+                "it was changed outside of an amendment before it was taken as it is".to_owned(),
+            ));
         }
         Verdict::Intact => {}
     }

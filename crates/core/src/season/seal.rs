@@ -270,7 +270,8 @@ impl Chain {
         let mut all_hold = true;
         for (at, amendment) in record.amendments.iter().enumerate().rev() {
             let previous = record.before(at);
-            let mut link = reckoned(previous.and_then(|seal| of_amendment(&seal, amendment, &content)), &amendment.hash);
+            let mut link =
+                reckoned(previous.and_then(|seal| of_amendment(&seal, amendment, &content)), &amendment.hash);
             all_hold &= link.as_ref().is_some_and(|link| link.holds);
             if amendment.changes.is_empty() && all_hold {
                 chain.taken = Some(at);

@@ -31,7 +31,12 @@ pub(super) fn told(change: &Change, content: &Value) -> String {
 /// What an amendment says and what stands there: "Area of Mill field is 70 ac, and 71 ac stands there".
 pub(in crate::season) fn misfit(misfit: &Misfit, content: &Value) -> String {
     let shown = |value: &Option<Value>| value.as_ref().map_or_else(|| "nothing".to_owned(), text);
-    format!("that {} is {}, and {} stands there", place(&misfit.what, content), shown(&misfit.said), shown(&misfit.stands))
+    format!(
+        "that {} is {}, and {} stands there",
+        place(&misfit.what, content),
+        shown(&misfit.said),
+        shown(&misfit.stands)
+    )
 }
 
 /// Whether it is a whole field, product, weed or reading.
@@ -48,7 +53,8 @@ fn place(pointer: &str, content: &Value) -> String {
     let called = |pointer: &str| content.pointer(pointer).and_then(Value::as_str).map(str::to_owned);
     // The pointer without its last parts leads to the thing that has a name.
     let up = |levels: usize| pointer.rsplitn(levels + 1, '/').last().unwrap_or_default().to_owned();
-    let number = |place: &str| place.parse::<usize>().map_or_else(|_| place.to_owned(), |place| (place + 1).to_string());
+    let number =
+        |place: &str| place.parse::<usize>().map_or_else(|_| place.to_owned(), |place| (place + 1).to_string());
     match parts.as_slice() {
         ["fields", _] => "Field".to_owned(),
         ["fields", id, what] => {

@@ -75,7 +75,8 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
     let state = &mut desk.season_log;
     if listed.rows.is_empty() {
         nothing_found(state, ui, &listed);
-    } else if let Some(id) = list::show(&mut state.list, &mut state.seal, desk.document.farm(), &listed, state.chosen.as_deref(), ui)
+    } else if let Some(id) =
+        list::show(&mut state.list, &mut state.seal, desk.document.farm(), &listed, state.chosen.as_deref(), ui)
     {
         state.shown = Some(id.clone());
         state.chosen = Some(id);

@@ -142,7 +142,9 @@ pub(crate) fn on_opening(farm: &Farm) -> Option<String> {
         farm.records.values().filter(|record| matches!(verify(record), Verdict::Broken { .. })).collect();
     let first = broken.first().map(|record| format!("\"{}\" of {}", record.name, record.date))?;
     Some(match broken.len() {
-        1 => format!("The signed record {first} was changed outside of an amendment; its page in the season log says more"),
+        1 => format!(
+            "The signed record {first} was changed outside of an amendment; its page in the season log says more"
+        ),
         count => format!(
             "{count} signed records were changed outside of an amendment, the first {first}; the season log marks them"
         ),
@@ -400,8 +402,12 @@ fn answer(desk: &mut Desk, id: &str, asked: Asked) {
             desk.season_log.seal.forms.remove(id);
             desk.tell(match asked {
                 Asked::Sign => format!("{name} is signed; from now on it is amended"),
-                Asked::Amend => format!("The amendment of {name} is kept; what stood there is shown below its signature"),
-                Asked::Take | Asked::Nothing => format!("{name} is taken as it is; what stood in the broken chain stays"),
+                Asked::Amend => {
+                    format!("The amendment of {name} is kept; what stood there is shown below its signature")
+                }
+                Asked::Take | Asked::Nothing => {
+                    format!("{name} is taken as it is; what stood in the broken chain stays")
+                }
             });
         }
         Err(refusal) => desk.tell_problem(capital(&refusal.to_string())),
