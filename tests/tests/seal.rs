@@ -252,17 +252,21 @@ fn a_record_found_altered_is_taken_as_it_is_and_goes_on() {
     let later = amended(&taken, |record| record.note.clear());
     assert_eq!(verify(&later), Verdict::Taken { amendment: 1 });
     assert!(matches!(original(&later), Err(Refusal::NotTold(_))));
-    let changes: [fn(&mut Record); 5] = [
+    let changes: [fn(&mut Record); 6] = [
         |record| record.wind = Some(typed("6 mph")),
         |record| record.signed.as_mut().unwrap().by.push('x'),
         |record| record.amendments[0].why.push('x'),
         |record| record.amendments[1].why.push('x'),
         |record| drop(record.amendments.remove(0)),
+        |record| record.amendments[2].why.push('x'),
     ];
     for (at, change) in changes.into_iter().enumerate() {
         let mut other = later.clone();
         change(&mut other);
         assert!(matches!(verify(&other), Verdict::Broken { .. }), "{at}");
+        // What was known of the first break is not told again where a later seal alone breaks.
+        let is_later = matches!(verify(&other), Verdict::Broken { link: Link::Amendment(2), .. });
+        assert_eq!(is_later, at == 5, "{at}");
         // And could be taken once more.
         let again = take_as_it_is(&other, "C. Demo", evening(), "again").unwrap();
         assert!(matches!(verify(&again), Verdict::Taken { .. }), "{at}");

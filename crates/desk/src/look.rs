@@ -202,8 +202,9 @@ pub fn read_only(ui: &mut Ui, is_so: bool, add: impl FnOnce(&mut Ui)) {
             let visuals = ui.visuals_mut();
             visuals.disabled_alpha = 1.0;
             visuals.text_edit_bg_color = Some(Color32::TRANSPARENT);
-            visuals.widgets.noninteractive.bg_stroke = Stroke::NONE;
-            visuals.widgets.noninteractive.weak_bg_fill = Color32::TRANSPARENT;
+            for widget in [&mut visuals.widgets.noninteractive, &mut visuals.widgets.inactive] {
+                widget.bg_stroke = Stroke::NONE;
+            }
             ui.disable();
         }
         add(ui);

@@ -165,6 +165,12 @@ fn an_amendment_is_left_and_one_that_was_begun_waits_on_its_page() {
     harness.state_mut().season_log.chosen = Some(ID.to_owned());
     harness.run();
     harness.get_by_label_contains(", now another");
+    // It is in no file yet, so the farm does not go away under it.
+    let ctx = harness.ctx.clone();
+    harness.state_mut().season_log.chosen = None;
+    harness.state_mut().run(tankard::command::Command::New, &ctx);
+    harness.run();
+    harness.get_by_label_contains("An amendment is begun here");
     click(&mut harness, "Leave it as it was");
     assert!(is_disabled(&harness, "Note"));
     assert_eq!(*harness.state().document.farm(), farm);

@@ -119,15 +119,12 @@ pub fn verify(record: &Record) -> Verdict {
     if let Some(amendment) = chain.taken {
         return Verdict::Taken { amendment };
     }
-    // Where the way back ends early, nothing before that is known; the seal at which it ended does not hold either.
-    let known = chain.links.iter().enumerate().filter_map(|(at, link)| Some((at, link.as_ref()?)));
-    match known.into_iter().find(|(_, link)| !link.holds) {
-        None => Verdict::Intact,
-        Some((at, _)) => Verdict::Broken {
-            link: at.checked_sub(1).map_or(Link::Signature, Link::Amendment),
-            said: chain.said(record, at),
-        },
+    if chain.links.iter().all(|link| link.as_ref().is_some_and(|link| link.holds)) {
+        return Verdict::Intact;
     }
+    // Where the way back ends early, nothing before that is known, and the seal at which it ended does not hold.
+    let at = chain.links.iter().position(|link| link.as_ref().is_some_and(|link| !link.holds)).unwrap_or_default();
+    Verdict::Broken { link: at.checked_sub(1).map_or(Link::Signature, Link::Amendment), said: chain.said(record, at) }
 }
 
 /// What there is to say of the seals of all records.
@@ -269,27 +266,31 @@ impl Chain {
         let Some(mut content) = value(record) else { return chain };
         let mut all_hold = true;
         for (at, amendment) in record.amendments.iter().enumerate().rev() {
-            let previous = record.before(at);
+            let previous = before(record, at);
             let mut link =
                 reckoned(previous.and_then(|seal| of_amendment(&seal, amendment, &content)), &amendment.hash);
             all_hold &= link.as_ref().is_some_and(|link| link.holds);
             if amendment.changes.is_empty() && all_hold {
                 chain.taken = Some(at);
             }
-            let mut ends = false;
+            // What was before one that took the record as it was, is broken and known to be.
+            let mut ends = amendment.changes.is_empty() && link.as_ref().is_some_and(|link| link.holds);
             for change in amendment.changes.iter().rev() {
                 if let Err(misfit) = changes::back(&mut content, change) {
                     ends |= !misfit.is_overcome;
                     if let Some(link) = link.as_mut().filter(|link| link.misfit.is_none()) {
+                        // A seal over what cannot have been is none.
+                        link.holds = false;
                         link.misfit = Some(misfit);
                         link.stood = Some(content.clone());
                     }
                 }
             }
+            all_hold &= link.as_ref().is_some_and(|link| link.holds);
             if let Some(place) = chain.links.get_mut(at + 1) {
                 *place = link;
             }
-            if ends || chain.taken.is_some() {
+            if ends {
                 return chain;
             }
         }
@@ -318,7 +319,7 @@ impl Chain {
         }
         let with_own_seal = || {
             let (link, amendment) = (link?, record.amendments.get(at)?);
-            let content = self.content_at(record, at + 1)?;
+            let content = content_at(record, at + 1)?;
             (of_amendment(&link.seal, amendment, &content)? == amendment.hash).then_some(())
         };
         if with_own_seal().is_some() {
@@ -333,37 +334,32 @@ impl Chain {
             format!("what stands there, or {which} itself, is not what was sealed with it")
         }
     }
-
-    /// The record as it stood after the seal at a place, as far as it can be told.
-    fn content_at(&self, record: &Record, at: usize) -> Option<Value> {
-        let mut content = value(record)?;
-        for amendment in record.amendments.get(at..)?.iter().rev() {
-            for change in amendment.changes.iter().rev() {
-                changes::back(&mut content, change).ok()?;
-            }
-        }
-        Some(content)
-    }
 }
 
-impl Record {
-    /// The seal before an amendment, as it stands.
-    fn before(&self, amendment: usize) -> Option<String> {
-        if self.amendments.get(amendment)?.changes.is_empty() {
-            return of_found(self.signed.as_ref(), self.amendments.get(..amendment)?);
-        }
-        match amendment.checked_sub(1) {
-            Some(before) => self.amendments.get(before).map(|before| before.hash.clone()),
-            None => self.signed.as_ref().map(|signature| signature.hash.clone()),
-        }
+/// The record as it stood after the seal at a place, as far as it can be told.
+fn content_at(record: &Record, at: usize) -> Option<Value> {
+    let mut content = value(record)?;
+    for change in record.amendments.get(at..)?.iter().rev().flat_map(|amendment| amendment.changes.iter().rev()) {
+        changes::back(&mut content, change).ok()?;
+    }
+    Some(content)
+}
+
+/// The seal before an amendment, as it stands.
+fn before(record: &Record, amendment: usize) -> Option<String> {
+    if record.amendments.get(amendment)?.changes.is_empty() {
+        return of_found(record.signed.as_ref(), record.amendments.get(..amendment)?);
+    }
+    match amendment.checked_sub(1) {
+        Some(last) => record.amendments.get(last).map(|last| last.hash.clone()),
+        None => record.signed.as_ref().map(|signature| signature.hash.clone()),
     }
 }
 
 #[cfg(test)]
 mod tests {
-    use super::{digest, respecting, sha_256, sign, verify};
-    use crate::farm::Record;
-    use crate::season::seal::{Refusal, Verdict};
+    use super::{Link, Refusal, Verdict, digest, of_amendment, respecting, sha_256, sign, value, verify};
+    use crate::farm::{Amendment, Change, Record, Said};
     use jiff::civil::{date, datetime};
     use serde_json::{Value, json};
 
@@ -413,6 +409,25 @@ mod tests {
         assert_eq!(signed.signed.as_ref().unwrap().by, "A. Demo");
         assert_eq!((verify(&record), verify(&signed)), (Verdict::Unsigned, Verdict::Intact));
         assert_eq!(sign(&signed, "B. Demo", at), Err(Refusal::AlreadySigned));
+    }
+
+    /// A seal made anew over an amendment that tells of what never stood there.
+    #[test]
+    fn an_amendment_that_cannot_have_been_does_not_hold() {
+        let at = datetime(2031, 6, 12, 20, 14, 0, 0);
+        let mut record = sign(&Record::new("Corn", date(2031, 6, 12)), "A. Demo", at).unwrap();
+        let text = |text: &str| Some(Said::Text(text.to_owned()));
+        let change = |is| Change { what: "/name".to_owned(), was: text("Wheat"), is: text(is) };
+        for (is, holds) in [("Maize", false), ("Corn", true)] {
+            let changes = vec![change(is)];
+            let mut forged = Amendment { by: "B".to_owned(), at, why: "x".to_owned(), changes, hash: String::new() };
+            let content = value(&record).unwrap();
+            forged.hash = of_amendment(&record.signed.as_ref().unwrap().hash, &forged, &content).unwrap();
+            record.amendments = vec![forged];
+            let Verdict::Broken { link, said } = verify(&record) else { panic!("{is}") };
+            // One that tells of what could have been leads back to what was not signed.
+            assert_eq!(link, if holds { Link::Signature } else { Link::Amendment(0) }, "{said}");
+        }
     }
 
     #[test]

@@ -379,6 +379,15 @@ pub fn choice<T: PartialEq + Clone>(
 ) {
     let shown = say(value);
     let slot = Vec2::new(width, ui.spacing().interact_size.y);
+    if !ui.is_enabled() {
+        // Nothing is chosen here, so nothing is to look like a choice.
+        ui.allocate_ui_with_layout(slot, Layout::left_to_right(Align::Center), |ui| {
+            ui.set_min_width(width);
+            ui.add_space(ui.spacing().button_padding.x);
+            ui.add(egui::Label::new(shown).truncate());
+        });
+        return;
+    }
     // In a slot of its own, since a long text would widen the box.
     let response = ui
         .allocate_ui_with_layout(slot, Layout::left_to_right(Align::Center), |ui| {

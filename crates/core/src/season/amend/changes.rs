@@ -13,9 +13,9 @@ pub(in crate::season) struct Misfit {
     /// The place.
     pub(in crate::season) what: String,
     /// What the change says stands there.
-    pub(in crate::season) said: Option<Value>,
+    pub(in crate::season) said: Option<Said>,
     /// What stands there.
-    pub(in crate::season) stands: Option<Value>,
+    pub(in crate::season) stands: Option<Said>,
     /// Whether it was done all the same.
     pub(in crate::season) is_overcome: bool,
 }
@@ -47,7 +47,7 @@ fn join(pointer: &str, part: &str) -> String {
     format!("{pointer}/{}", part.replace('~', "~0").replace('/', "~1"))
 }
 
-pub(super) fn said(value: &Value) -> Option<Said> {
+fn said(value: &Value) -> Option<Said> {
     match value {
         Value::String(text) => Some(Said::Text(text.clone())),
         other => serde_json_canonicalizer::to_string(other).ok().map(Said::Json),
@@ -140,8 +140,8 @@ fn replace(value: &mut Value, what: &str, from: Option<&Said>, to: Option<&Said>
     let put = to.map(value_of);
     let misfit = |stands: Option<&Value>, is_overcome| Misfit {
         what: what.to_owned(),
-        said: from.and_then(value_of),
-        stands: stands.cloned(),
+        said: from.cloned(),
+        stands: stands.and_then(said),
         is_overcome,
     };
     // A text that is no JSON can be neither put there nor looked for.
@@ -197,6 +197,7 @@ fn place(part: &str) -> Option<usize> {
 #[cfg(test)]
 mod tests {
     use super::{back, between, forward, join, parts};
+    use crate::farm::Said;
     use serde_json::{Value, json};
 
     /// The changes between two values, which must lead there and back.
@@ -269,7 +270,8 @@ mod tests {
         let change = &between(&json!({"area": "74.6 ac"}), &json!({"area": "70 ac"}))[0];
         let mut altered = json!({"area": "71 ac"});
         let misfit = back(&mut altered, change).unwrap_err();
-        assert_eq!((misfit.said, misfit.stands), (Some(json!("70 ac")), Some(json!("71 ac"))));
+        let text = |text: &str| Some(Said::Text(text.to_owned()));
+        assert_eq!((misfit.said, misfit.stands), (text("70 ac"), text("71 ac")));
         assert!(misfit.is_overcome && altered == json!({"area": "74.6 ac"}));
         for (what, value) in [("/a/b", json!({})), ("/list/01", json!({"list": [1, 2]})), ("nowhere", json!({}))] {
             let mut change = change.clone();

@@ -3,7 +3,7 @@
 use serde_json::Value;
 
 use super::changes::{Misfit, parts, value_of};
-use crate::farm::{Change, Record};
+use crate::farm::{Change, Record, Said};
 use crate::season::seal;
 use crate::words::capital;
 
@@ -28,15 +28,12 @@ pub(super) fn told(change: &Change, content: &Value) -> String {
     format!("{what}: {}, now {}", shown(&was), shown(&is))
 }
 
-/// What an amendment says and what stands there: "Area of Mill field is 70 ac, and 71 ac stands there".
+/// What an amendment says and what stands there: "that Area of Mill field is 70 ac, and 71 ac stands there".
 pub(in crate::season) fn misfit(misfit: &Misfit, content: &Value) -> String {
-    let shown = |value: &Option<Value>| value.as_ref().map_or_else(|| "nothing".to_owned(), text);
-    format!(
-        "that {} is {}, and {} stands there",
-        place(&misfit.what, content),
-        shown(&misfit.said),
-        shown(&misfit.stands)
-    )
+    let shown =
+        |said: &Option<Said>| said.as_ref().and_then(value_of).as_ref().map_or_else(|| "nothing".to_owned(), text);
+    let what = place(&misfit.what, content);
+    format!("that {what} is {}, and {} stands there", shown(&misfit.said), shown(&misfit.stands))
 }
 
 /// Whether it is a whole field, product, weed or reading.

@@ -47,6 +47,13 @@ pub struct State {
     seal: seal::State,
 }
 
+impl State {
+    /// The record of an amendment that is begun and neither kept nor left, so that leaving would lose it.
+    pub(crate) fn begun_amendment(&self, farm: &Farm) -> Option<Id> {
+        self.seal.begun(farm)
+    }
+}
+
 /// Shows the view.
 pub fn show(desk: &mut Desk, ui: &mut Ui) {
     follow_chosen(desk);

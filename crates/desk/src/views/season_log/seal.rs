@@ -28,6 +28,9 @@ const LISTED: usize = 4;
 /// How many digits of a seal are shown.
 const DIGITS: usize = 12;
 
+/// What each amendment changed, in words.
+type Told = Rc<Vec<Vec<String>>>;
+
 /// What is begun on records, and what was found of their seals.
 #[derive(Debug, Default)]
 pub(super) struct State {
@@ -36,7 +39,7 @@ pub(super) struct State {
     /// Verdicts of the records that were looked at, for a state of the farm.
     verdicts: (u64, HashMap<Id, Verdict>),
     /// What the amendments of the open record changed, in words, for a state of the farm.
-    told: Option<((u64, Id), Rc<Vec<Vec<String>>>)>,
+    told: Option<((u64, Id), Told)>,
 }
 
 /// What is being typed.
@@ -44,6 +47,8 @@ pub(super) struct State {
 enum Form {
     Sign {
         by: String,
+        /// Whether it was shown before.
+        is_shown: bool,
     },
     Amend {
         /// The record as it stood when the amendment was begun. Where it stands otherwise, such as after undo, the amendment rests.
@@ -88,7 +93,7 @@ impl State {
         open
     }
 
-    fn told(&mut self, revision: u64, id: &str, record: &Record) -> Rc<Vec<Vec<String>>> {
+    fn told(&mut self, revision: u64, id: &str, record: &Record) -> Told {
         let wanted = (revision, id.to_owned());
         match &self.told {
             Some((known, told)) if *known == wanted => Rc::clone(told),
@@ -106,6 +111,17 @@ impl State {
             Form::Amend { from, to, .. } if is_same(from, record) => Some(to),
             _ => None,
         }
+    }
+
+    /// The record of an amendment that is begun and neither kept nor left.
+    pub(super) fn begun(&self, farm: &Farm) -> Option<Id> {
+        let is_begun = |(id, form): &(&Id, &Form)| match form {
+            Form::Amend { from, to, .. } => {
+                !is_same(from, to) && farm.records.get(*id).is_some_and(|record| self.amending(id, record).is_some())
+            }
+            Form::Sign { .. } | Form::Take { .. } => false,
+        };
+        self.forms.iter().find(is_begun).map(|(id, _)| id.clone())
     }
 
     /// What the page shows of a record: how it stands, or what it is being amended to.
@@ -280,7 +296,7 @@ pub(super) fn section(state: &mut State, ui: &mut Ui, farm: &Farm, revision: u64
         past(state, ui, revision, id, record);
         return;
     }
-    if let Some(Form::Sign { by }) = state.forms.get_mut(id) {
+    if let Some(Form::Sign { by, is_shown }) = state.forms.get_mut(id) {
         ui.label(
             "From then on the record is amended, not edited: what stood there stays, with who changed it, when and why. \
              Ratings and notes of what came of it may be added at any time.",
@@ -289,14 +305,25 @@ pub(super) fn section(state: &mut State, ui: &mut Ui, farm: &Farm, revision: u64
         if !open.is_empty() {
             ui.label(look::soft(ui, format!("Still open: {}. What comes later is an amendment.", open.join(", "))));
         }
-        labelled(ui, "Who", |ui| drop(boxes::text(ui, "Who signs", by, WHO)));
-        if let Some(asked) = answers(ui, ("Sign it", Asked::Sign), "Not yet") {
+        labelled(ui, "Who", |ui| {
+            let response = boxes::text(ui, "Who signs", by, WHO);
+            if !*is_shown {
+                response.request_focus();
+            }
+        });
+        let answer = answers(ui, ("Sign it", Asked::Sign), "Not yet");
+        if !std::mem::replace(is_shown, true) {
+            ui.scroll_to_cursor(None);
+        }
+        if let Some(asked) = answer {
             state.asked = Some(asked);
         }
     } else {
         ui.horizontal(|ui| {
             if boxes::act(ui, "Sign…").accessible_name("Sign the record…").clicked() {
-                state.forms.insert(id.to_owned(), Form::Sign { by: record.operator.trim().to_owned() });
+                state
+                    .forms
+                    .insert(id.to_owned(), Form::Sign { by: record.operator.trim().to_owned(), is_shown: false });
             }
             ui.label(look::soft(ui, "not signed; it may be edited"));
         });
@@ -390,7 +417,7 @@ fn answer(desk: &mut Desk, id: &str, asked: Asked) {
             desk.season_log.seal.forms.remove(id);
             return;
         }
-        (Asked::Sign, Some(Form::Sign { by })) => sign(record, by, now),
+        (Asked::Sign, Some(Form::Sign { by, .. })) => sign(record, by, now),
         (Asked::Amend, Some(Form::Amend { to, by, why, .. })) => amend(record, to, by, now, why),
         (Asked::Take, Some(Form::Take { by, why })) => take_as_it_is(record, by, now, why),
         _ => return,
