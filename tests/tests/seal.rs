@@ -47,8 +47,8 @@ fn full() -> Record {
     for (at, wind) in [(6, "7 mph"), (7, "8 mph"), (8, "9 mph")] {
         record.readings.push(Reading { at: Some(time(at, 0, 0, 0)), wind: Some(typed(wind)), ..Reading::default() });
     }
-    record.operator = "A. Demo".to_owned();
-    record.note = "The east side was wet.".to_owned();
+    "A. Demo".clone_into(&mut record.operator);
+    "The east side was wet.".clone_into(&mut record.note);
     record
 }
 
@@ -403,7 +403,9 @@ proptest! {
         for (at, edits) in all.into_iter().enumerate() {
             let now = states.last().unwrap();
             let mut changed = now.clone();
-            edits.into_iter().for_each(|edit| do_edit(&mut changed, edit));
+            for edit in edits {
+                do_edit(&mut changed, edit);
+            }
             match amend(now, &changed, "B. Demo", evening(), &format!("reason {at}")) {
                 Ok(next) => states.push(next),
                 Err(refusal) => {
