@@ -110,7 +110,7 @@ pub struct Desk {
 impl Desk {
     /// A desk on a document. Nothing is remembered between runs until [`Desk::remember`] is called.
     pub fn new(document: Document, clock: Clock) -> Self {
-        Self {
+        let mut desk = Self {
             document,
             view: View::default(),
             fields: views::fields::State::default(),
@@ -131,6 +131,15 @@ impl Desk {
             keep_every: KEEP_EVERY,
             shown_title: String::new(),
             focused: None,
+        };
+        desk.tell_seals();
+        desk
+    }
+
+    /// Says which signed records were changed outside of an amendment.
+    fn tell_seals(&mut self) {
+        if let Some(words) = views::season_log::on_opening(self.document.farm()) {
+            self.tell_problem(words);
         }
     }
 
@@ -237,8 +246,21 @@ impl Desk {
         }
     }
 
+    /// Leads to an amendment that is begun, since it is in no file before it is kept; gives whether there is one.
+    fn is_held_back(&mut self) -> bool {
+        let Some(id) = self.season_log.begun_amendment(self.document.farm()) else { return false };
+        self.lead_to(&Subject::Record(id));
+        self.tell_problem("An amendment is begun here; keep it or leave the record as it was first");
+        true
+    }
+
     /// Does a command.
     pub fn run(&mut self, command: Command, ctx: &Context) {
+        let leaves =
+            matches!(command, Command::New | Command::Open | Command::OpenPath(_) | Command::OpenDemo | Command::Quit);
+        if leaves && self.is_held_back() {
+            return;
+        }
         match command {
             Command::New | Command::OpenPath(_) | Command::OpenDemo if self.document.is_unsaved() => {
                 self.leaving = Some(Leaving::To(command));
@@ -317,6 +339,7 @@ impl Desk {
         self.forget_questions();
         self.leaving = None;
         self.kept = Keeping::none();
+        self.tell_seals();
         self.look_for_unsaved();
     }
 
@@ -517,10 +540,13 @@ impl Desk {
             ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
             self.shown_title = title;
         }
-        if ctx.input(|input| input.viewport().close_requested()) && self.document.is_unsaved() && !self.closing {
+        let closes = ctx.input(|input| input.viewport().close_requested());
+        if closes && !self.closing && self.is_held_back() {
+            ctx.send_viewport_cmd(ViewportCommand::CancelClose);
+        } else if closes && self.document.is_unsaved() && !self.closing {
             ctx.send_viewport_cmd(ViewportCommand::CancelClose);
             self.leaving = Some(Leaving::Quit);
-        } else if ctx.input(|input| input.viewport().close_requested()) && !self.document.is_unsaved() {
+        } else if closes && !self.document.is_unsaved() {
             self.closing = true;
         }
     }

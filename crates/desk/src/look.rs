@@ -195,6 +195,22 @@ pub fn on_bar(ui: &mut Ui) {
     widgets.open.bg_stroke = Stroke::new(1.0, colours.brass);
 }
 
+/// What may be read and not typed in: the boxes without their frames, as legible as ever.
+pub fn read_only(ui: &mut Ui, is_so: bool, add: impl FnOnce(&mut Ui)) {
+    ui.scope(|ui| {
+        if is_so {
+            let visuals = ui.visuals_mut();
+            visuals.disabled_alpha = 1.0;
+            visuals.text_edit_bg_color = Some(Color32::TRANSPARENT);
+            for widget in [&mut visuals.widgets.noninteractive, &mut visuals.widgets.inactive] {
+                widget.bg_stroke = Stroke::NONE;
+            }
+            ui.disable();
+        }
+        add(ui);
+    });
+}
+
 /// A finding's sentence, its level in front with more weight and colour.
 pub fn sentence(ui: &Ui, level: Level, text: &str) -> egui::text::LayoutJob {
     let colours = colours(ui);

@@ -1,5 +1,7 @@
-//! Records: how they come from a plan, and sums over them: what a field has had, what a season came to.
+//! Records: how they come from a plan, how they are signed and amended, and sums over them: what a field has had, what a season
+//! came to.
 
+pub mod amend;
 pub mod binds;
 pub mod close;
 pub mod outside;
@@ -8,6 +10,7 @@ pub mod portion;
 pub mod profile;
 pub mod record;
 pub mod review;
+pub mod seal;
 pub mod stats;
 mod totals;
 pub mod trial;

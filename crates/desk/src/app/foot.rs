@@ -98,6 +98,7 @@ impl Desk {
         if answer == Some(0) {
             if let Some(found) = self.found.take() {
                 self.document.take_up(found.farm);
+                self.tell_seals();
             }
         } else if answer.is_some() {
             self.found = None;

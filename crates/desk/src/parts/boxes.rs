@@ -10,6 +10,11 @@ use tankard_core::quantity::{AsTyped, Quantity, Share, Units};
 
 use crate::look;
 
+/// What to type, where it may be typed.
+fn hint_in(ui: &Ui, hint: &str) -> String {
+    if ui.is_enabled() { hint.to_owned() } else { String::new() }
+}
+
 /// A box for plain text.
 pub fn text(ui: &mut Ui, name: &str, value: &mut String, width: f32) -> Response {
     let out = ui.add(TextEdit::singleline(value).desired_width(width).align(egui::Align2::LEFT_CENTER));
@@ -113,7 +118,7 @@ fn read_box(
     let mut edit = TextEdit::singleline(&mut text)
         .id(edit_id)
         .desired_width(width)
-        .hint_text(hint.to_owned())
+        .hint_text(hint_in(ui, hint))
         .align(egui::Align2::LEFT_CENTER);
     if problem.is_some() {
         edit = edit.text_color(look::colours(ui).stop);
@@ -397,6 +402,15 @@ pub fn choice<T: PartialEq + Clone>(
 ) {
     let shown = say(value);
     let slot = Vec2::new(width, ui.spacing().interact_size.y);
+    if !ui.is_enabled() {
+        // Nothing is chosen here, so nothing is to look like a choice.
+        ui.allocate_ui_with_layout(slot, Layout::left_to_right(Align::Center), |ui| {
+            ui.set_min_width(width);
+            ui.add_space(ui.spacing().button_padding.x);
+            ui.add(egui::Label::new(shown).truncate());
+        });
+        return;
+    }
     // In a slot of its own, since a long text would widen the box.
     let response = ui
         .allocate_ui_with_layout(slot, Layout::left_to_right(Align::Center), |ui| {
@@ -476,8 +490,8 @@ pub fn plain(ui: &mut Ui, name: &str, value: &mut String, width: f32, with_weigh
 
 /// A box for plain text that says softly what belongs into it while it is empty.
 pub fn text_or_empty(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
-    ui.add(TextEdit::singleline(value).desired_width(width).hint_text(hint.to_owned()).align(egui::Align2::LEFT_CENTER))
-        .accessible_name(name)
+    let edit = TextEdit::singleline(value).desired_width(width).hint_text(hint_in(ui, hint));
+    ui.add(edit.align(egui::Align2::LEFT_CENTER)).accessible_name(name)
 }
 
 /// A box for a sentence: a long one wraps, so that none of it is hidden, and Enter does not break it.

@@ -5,6 +5,7 @@ use serde_json::{Value, json};
 use tankard_core::farm::Farm;
 use tankard_core::finding::Finding;
 use tankard_core::plan::{NOT_JUDGED, Plan};
+use tankard_core::season::seal;
 use tankard_core::season::profile::{NOT_THE_LAW, judge_farm, missing};
 
 /// What is open in the records on a day, the newest record first, each with the record or "records"; before it what is the matter
@@ -13,10 +14,11 @@ pub fn of_records(farm: &Farm, today: Date) -> Vec<(String, Finding)> {
     let mut records: Vec<_> = farm.records.iter().collect();
     records.sort_by_key(|(_, record)| std::cmp::Reverse(record.date));
     let of_farm = judge_farm(farm).into_iter().map(|finding| ("records".to_owned(), finding));
+    let seals = seal::findings(farm).into_iter().map(|finding| (finding.about.to_string(), finding));
     let open = records.into_iter().flat_map(|(id, record)| {
         missing(farm, id, record, today).into_iter().map(move |finding| (id.clone(), finding))
     });
-    of_farm.chain(open).collect()
+    of_farm.chain(seals).chain(open).collect()
 }
 
 /// In words, one finding a line.

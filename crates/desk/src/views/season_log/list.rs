@@ -8,6 +8,7 @@ use tankard_core::quantity::{Area, Units};
 use tankard_core::season::profile::Open;
 
 use super::listed::Listed;
+use super::seal;
 use crate::look;
 use crate::parts::mark;
 
@@ -100,6 +101,7 @@ impl What {
 /// Shows the table; gives the id of the record that was clicked or reached with the arrow keys.
 pub(super) fn show(
     state: &mut State,
+    seals: &mut seal::State,
     farm: &Farm,
     listed: &Listed,
     today: Date,
@@ -107,11 +109,12 @@ pub(super) fn show(
     ui: &mut Ui,
 ) -> Option<String> {
     let margin = Margin { left: 16, right: 16, top: 0, bottom: 12 };
-    egui::Frame::new().inner_margin(margin).show(ui, |ui| table(state, farm, listed, today, chosen, ui)).inner
+    egui::Frame::new().inner_margin(margin).show(ui, |ui| table(state, seals, farm, listed, today, chosen, ui)).inner
 }
 
 fn table(
     state: &mut State,
+    seals: &mut seal::State,
     farm: &Farm,
     listed: &Listed,
     today: Date,
@@ -159,7 +162,7 @@ fn table(
                 let index = row.index();
                 let Some(at) = listed.rows.get(index) else { return };
                 let Some((id, record)) = farm.records.get_index(*at) else { return };
-                let open = listed.open(farm, *at, record, today);
+                let open = seals.with_seal(listed.revision(), id, record, listed.open(farm, *at, record, today));
                 let is_chosen = chosen == Some(id.as_str());
                 let response =
                     one(&mut row, farm, id, (record, &open), is_chosen, right, &whats, listed.year.is_none());

@@ -59,6 +59,13 @@ impl Listed {
     }
 }
 
+impl Listed {
+    /// The state of the farm that it is of.
+    pub(super) fn revision(&self) -> u64 {
+        self.asked.0
+    }
+}
+
 /// The rows as they were, where nothing that they depend on has changed, or else new ones.
 pub(super) fn fresh(
     before: Option<Rc<Listed>>,

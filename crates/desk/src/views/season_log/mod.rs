@@ -7,6 +7,7 @@ mod listed;
 mod page;
 mod recording;
 mod trials;
+mod seal;
 
 use std::collections::HashSet;
 use std::path::Path;
@@ -25,6 +26,7 @@ use crate::parts::boxes;
 
 pub use listed::Season;
 pub use recording::{acts, record_pass};
+pub(crate) use seal::on_opening;
 
 /// Width of the page of a record.
 const PAGE: f32 = 560.0;
@@ -52,6 +54,14 @@ pub struct State {
     so_far: Option<((u64, Id), (bool, Option<Portion>))>,
     /// Treatments beside one another, in place of the list while they are open.
     pub trials: trials::State,
+    seal: seal::State,
+}
+
+impl State {
+    /// The record of an amendment that is begun and neither kept nor left, so that leaving would lose it.
+    pub(crate) fn begun_amendment(&self, farm: &Farm) -> Option<Id> {
+        self.seal.begun(farm)
+    }
 }
 
 /// Shows the view.
@@ -92,7 +102,7 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
     if listed.rows.is_empty() {
         nothing_found(state, ui, &listed);
     } else if let Some(id) =
-        list::show(&mut state.list, desk.document.farm(), &listed, today, state.chosen.as_deref(), ui)
+        list::show(&mut state.list, &mut state.seal, desk.document.farm(), &listed, today, state.chosen.as_deref(), ui)
     {
         state.shown = Some(id.clone());
         state.chosen = Some(id);

@@ -52,7 +52,7 @@ pub(super) fn day(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
 /// A time of day, and an act that takes the present one.
 fn time(ui: &mut Ui, name: &str, value: &mut Option<Time>, now: Time) {
     boxes::time_or_none(ui, name, value, SHORT);
-    if boxes::act(ui, "Now").accessible_name(format!("{name} now")).clicked() {
+    if ui.is_enabled() && boxes::act(ui, "Now").accessible_name(format!("{name} now")).clicked() {
         *value = Time::new(now.hour(), now.minute(), 0, 0).ok();
     }
 }

@@ -25,7 +25,7 @@ use tankard_core::season::{outside, used};
 use tankard_core::weather::Limit;
 
 use self::rows::section;
-use super::law;
+use super::{law, seal};
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, findings};
@@ -184,39 +184,38 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
         now,
         folder: desk.document.path().and_then(|path| path.parent()),
     };
-    let mut record = original.clone();
+    let mut record = desk.season_log.seal.shown(id, original);
+    let is_open = desk.season_log.seal.is_open(id, original);
     let mut act = None;
     let mut said = None;
+    seal::banner(&mut desk.season_log.seal, ui, revision, id, original);
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 10, bottom: 16 }).show(ui, |ui| {
             ui.set_width(ui.available_width());
             ui.spacing_mut().item_spacing.y = 2.0;
-            head(ui, &mut desk.season_log.page, farm, revision, id, &mut record, &mut act);
+            head(ui, &mut desk.season_log.page, farm, revision, id, &mut record, is_open, &mut act);
             law::still_open(ui, farm, &record, now.date());
             let asked = desk.season_log.page.outside(revision, farm, id).asked;
-            day::day(ui, &page, &mut record);
-            weather::weather(ui, &page, &asked, &mut record);
-            fields::fields(ui, &page, &mut record);
-            machine::spray(ui, &page, &mut record);
-            lines::lines(ui, &page, &mut desk.season_log.page, &mut record);
-            section(ui, "Kept for");
-            law::show(ui, farm, &mut record, now.date());
-            section(ui, "Note");
-            let width = ui.available_width();
-            boxes::lines(ui, "Note", &mut record.note, width, 1);
-            machine::machine(ui, &page, &mut record);
-            rest::weeds(ui, &page, &mut record);
-            rest::customer(ui, &page, &mut record);
+            look::read_only(ui, !is_open, |ui| {
+                day::day(ui, &page, &mut record);
+                weather::weather(ui, &page, &asked, &mut record);
+                fields::fields(ui, &page, &mut record);
+                machine::spray(ui, &page, &mut record);
+                lines::lines(ui, &page, &mut desk.season_log.page, &mut record);
+                section(ui, "Note");
+                let width = ui.available_width();
+                boxes::lines(ui, "Note", &mut record.note, width, 1);
+                machine::machine(ui, &page, &mut record);
+                rest::weeds(ui, &page, &mut record);
+                rest::customer(ui, &page, &mut record);
+                section(ui, "Kept for");
+                law::show(ui, farm, &mut record, now.date());
+            });
             said = outcomes::outcomes(ui, &page, &mut record);
+            seal::section(&mut desk.season_log.seal, ui, farm, (revision, now.date()), id, original);
         });
     });
-    if record != *original {
-        desk.document.edit(|farm| {
-            if let Some(place) = farm.records.get_mut(id) {
-                *place = record;
-            }
-        });
-    }
+    seal::keep(desk, id, record);
     if let Some(problem) = said {
         desk.tell_problem(problem);
     }
@@ -244,6 +243,7 @@ fn head(
     revision: u64,
     id: &str,
     record: &mut Record,
+    is_open: bool,
     act: &mut Option<Act>,
 ) {
     ui.horizontal(|ui| {
@@ -261,14 +261,14 @@ fn head(
             }
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
                 let width = ui.available_width();
-                boxes::text(ui, "Name of the pass", &mut record.name, width);
+                look::read_only(ui, !is_open, |ui| drop(boxes::text(ui, "Name of the pass", &mut record.name, width)));
             });
         });
     });
     if state.removing.as_deref() == Some(id) {
         ui.add_space(4.0);
         ui.horizontal(|ui| {
-            ui.label(look::strong("Remove this record?"));
+            ui.label(look::strong(seal::remove_words(record)));
             if ui.button("Remove it").clicked() {
                 state.removing = None;
                 *act = Some(Act::Remove);

@@ -116,12 +116,12 @@ pub(super) fn captions(ui: &mut Ui, columns: &[(&str, f32)]) {
 
 /// The act that takes a row away.
 pub(super) fn take(ui: &mut Ui, what: &str) -> bool {
-    boxes::act(ui, "×").on_hover_text("Remove").accessible_name(format!("Remove {what}")).clicked()
+    ui.is_enabled() && boxes::act(ui, "×").on_hover_text("Remove").accessible_name(format!("Remove {what}")).clicked()
 }
 
 /// A choice that adds what is chosen.
 pub(super) fn add(ui: &mut Ui, prompt: &str, all: &[Id], name: impl Fn(&Id) -> Option<String>) -> Option<Id> {
-    if all.is_empty() {
+    if all.is_empty() || !ui.is_enabled() {
         return None;
     }
     ui.add_space(2.0);
@@ -133,7 +133,7 @@ pub(super) fn add(ui: &mut Ui, prompt: &str, all: &[Id], name: impl Fn(&Id) -> O
 
 /// A box for text, and beside it what was typed before to choose from.
 pub(super) fn with_before(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str, before: &[String]) {
-    let offered = !before.is_empty();
+    let offered = !before.is_empty() && ui.is_enabled();
     let width = width.min(ui.available_width());
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.x = 2.0;
@@ -195,9 +195,9 @@ pub(super) fn triangle(ui: &mut Ui, key: egui::Id, name: &str) -> bool {
     is_open(ui, key)
 }
 
-/// Whether what is folded away under a key is open.
+/// Whether what is folded away under a key is open; on a page that cannot be typed in all is.
 pub(super) fn is_open(ui: &Ui, key: egui::Id) -> bool {
-    ui.data(|data| data.get_temp::<bool>(key)).unwrap_or_default()
+    !ui.is_enabled() || ui.data(|data| data.get_temp::<bool>(key)).unwrap_or_default()
 }
 
 /// Opens or closes what is folded away under a key.
@@ -231,7 +231,7 @@ pub(super) fn offer(ui: &mut Ui, says: &str, act: &str) -> bool {
         ui.spacing_mut().item_spacing = Vec2::new(6.0, 0.0);
         mark::show(ui, Level::Check);
         ui.label(says);
-        boxes::act(ui, act).clicked()
+        ui.is_enabled() && boxes::act(ui, act).clicked()
     })
     .inner
 }

@@ -28,7 +28,7 @@ pub(super) fn weather(ui: &mut Ui, page: &Page<'_>, asked: &[Limit], record: &mu
         let source = format!("Forecast: {}", expected.source);
         ui.add(egui::Label::new(look::soft(ui, source)).truncate());
     }
-    if let Some(now) = plan.and_then(|plan| for_its_hours(farm, record, plan))
+    if let Some(now) = plan.filter(|_| ui.is_enabled()).and_then(|plan| for_its_hours(farm, record, plan))
         && boxes::act(ui, "Take the forecast for these hours").clicked()
     {
         record.expected = Some(now);
@@ -113,7 +113,7 @@ fn readings(ui: &mut Ui, units: Units, record: &mut Record) {
     if let Some(at) = taken {
         record.readings.remove(at);
     }
-    if boxes::act(ui, "Add a reading").clicked() {
+    if ui.is_enabled() && boxes::act(ui, "Add a reading").clicked() {
         record.readings.push(Reading::default());
     }
 }

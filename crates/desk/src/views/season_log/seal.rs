@@ -1,0 +1,451 @@
+//! Signing and amending on the page of a record, and what there is to say where a seal does not hold.
+//!
+//! What is typed into a signed record stays here until the amendment is kept; it is the one thing that a page holds beside ids.
+
+use std::collections::HashMap;
+use std::rc::Rc;
+
+use egui::{Align, Layout, Margin, Ui};
+use jiff::Unit;
+use jiff::civil::{Date, DateTime};
+use tankard_core::farm::{Farm, Id, Record};
+use tankard_core::finding::Level;
+use tankard_core::season::amend::{amend, differences, history, take_as_it_is};
+use tankard_core::season::profile::{self, Open};
+use tankard_core::season::seal::{self, Link, Verdict, is_signed, respecting, sign, verify};
+use tankard_core::words::capital;
+
+use crate::app::Desk;
+use crate::look;
+use crate::parts::{boxes, findings, mark};
+
+/// Width of the box for who signs or amends.
+const WHO: f32 = 150.0;
+/// Width of the label before a box here.
+const LABEL: f32 = 40.0;
+/// How many changes are listed while they are typed.
+const LISTED: usize = 4;
+/// How many digits of a seal are shown.
+const DIGITS: usize = 12;
+
+/// What each amendment changed, in words.
+type Told = Rc<Vec<Vec<String>>>;
+
+/// What is begun on records, and what was found of their seals.
+#[derive(Debug, Default)]
+pub(super) struct State {
+    forms: HashMap<Id, Form>,
+    asked: Option<Asked>,
+    /// Verdicts of the records that were looked at, for a state of the farm.
+    verdicts: (u64, HashMap<Id, Verdict>),
+    /// What the amendments of the open record changed, in words, for a state of the farm.
+    told: Option<((u64, Id), Told)>,
+}
+
+/// What is being typed.
+#[derive(Debug)]
+enum Form {
+    Sign {
+        by: String,
+        /// Whether it was shown before.
+        is_shown: bool,
+    },
+    Amend {
+        /// The record as it stood when the amendment was begun. Where it stands otherwise, such as after undo, the amendment rests.
+        from: Box<Record>,
+        to: Box<Record>,
+        by: String,
+        why: String,
+    },
+    Take {
+        by: String,
+        why: String,
+    },
+}
+
+/// What was clicked.
+#[derive(Clone, Copy, Debug)]
+enum Asked {
+    Sign,
+    Amend,
+    Take,
+    Nothing,
+}
+
+impl State {
+    /// Whether the seals of a record hold.
+    pub(super) fn verdict(&mut self, revision: u64, id: &str, record: &Record) -> Verdict {
+        if !is_signed(record) {
+            return Verdict::Unsigned;
+        }
+        if self.verdicts.0 != revision {
+            self.verdicts = (revision, HashMap::new());
+        }
+        self.verdicts.1.entry(id.to_owned()).or_insert_with(|| verify(record)).clone()
+    }
+
+    /// What is still open of a record for the list, a broken seal first.
+    pub(super) fn with_seal(&mut self, revision: u64, id: &str, record: &Record, open: Rc<Open>) -> Rc<Open> {
+        if matches!(self.verdict(revision, id, record), Verdict::Broken { .. }) {
+            let mut open = Open::clone(&open);
+            open.names.insert(0, "broken seal".to_owned());
+            open.level = Some(Level::Check);
+            return Rc::new(open);
+        }
+        open
+    }
+
+    fn told(&mut self, revision: u64, id: &str, record: &Record) -> Told {
+        let wanted = (revision, id.to_owned());
+        match &self.told {
+            Some((known, told)) if *known == wanted => Rc::clone(told),
+            _ => {
+                let told = Rc::new(history(record));
+                self.told = Some((wanted, Rc::clone(&told)));
+                told
+            }
+        }
+    }
+
+    /// The amendment that is being typed for a record, where the record still stands as it did.
+    fn amending(&self, id: &str, record: &Record) -> Option<&Record> {
+        match self.forms.get(id)? {
+            Form::Amend { from, to, .. } if is_same(from, record) => Some(to),
+            _ => None,
+        }
+    }
+
+    /// The record of an amendment that is begun and neither kept nor left.
+    pub(super) fn begun(&self, farm: &Farm) -> Option<Id> {
+        let is_begun = |(id, form): &(&Id, &Form)| match form {
+            Form::Amend { from, to, .. } => {
+                !is_same(from, to) && farm.records.get(*id).is_some_and(|record| self.amending(id, record).is_some())
+            }
+            Form::Sign { .. } | Form::Take { .. } => false,
+        };
+        self.forms.iter().find(is_begun).map(|(id, _)| id.clone())
+    }
+
+    /// What the page shows of a record: how it stands, or what it is being amended to.
+    pub(super) fn shown(&self, id: &str, record: &Record) -> Record {
+        match self.amending(id, record) {
+            Some(to) => Record { outcomes: record.outcomes.clone(), ..to.clone() },
+            None => record.clone(),
+        }
+    }
+
+    /// Whether the page of a record may be typed in.
+    pub(super) fn is_open(&self, id: &str, record: &Record) -> bool {
+        !is_signed(record) || self.amending(id, record).is_some()
+    }
+}
+
+/// Whether two records are alike but for their outcomes, which are not signed.
+fn is_same(one: &Record, other: &Record) -> bool {
+    if one.outcomes == other.outcomes {
+        one == other
+    } else {
+        *one == Record { outcomes: one.outcomes.clone(), ..other.clone() }
+    }
+}
+
+/// "12 Jun 2031, 20:14".
+fn moment(at: DateTime) -> String {
+    at.strftime("%-d %b %Y, %H:%M").to_string()
+}
+
+/// What there is to say of the seals of a farm that is opened.
+pub(crate) fn on_opening(farm: &Farm) -> Option<String> {
+    let broken: Vec<&Record> =
+        farm.records.values().filter(|record| matches!(verify(record), Verdict::Broken { .. })).collect();
+    let first = broken.first().map(|record| format!("\"{}\" of {}", record.name, record.date))?;
+    Some(match broken.len() {
+        1 => format!(
+            "The signed record {first} was changed outside of an amendment; its page in the season log says more"
+        ),
+        count => format!(
+            "{count} signed records were changed outside of an amendment, the first {first}; the season log marks them"
+        ),
+    })
+}
+
+/// What stands over the page of a signed record: who signed it, what is wrong with its seal, and the amendment being typed.
+pub(super) fn banner(state: &mut State, ui: &mut Ui, revision: u64, id: &str, record: &Record) {
+    if !is_signed(record) {
+        return;
+    }
+    let verdict = state.verdict(revision, id, record);
+    let amending = state.amending(id, record).is_some();
+    egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 10, bottom: 6 }).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        ui.spacing_mut().item_spacing.y = 4.0;
+        let said = seal::finding(id, record, &verdict);
+        if let Some(said) = &said {
+            // It speaks of this record, which is open.
+            findings::show(ui, std::slice::from_ref(said));
+        }
+        match state.forms.get_mut(id) {
+            Some(Form::Amend { from, to, by, why }) if amending => {
+                ui.label(look::strong("Amendment"));
+                who_and_why(ui, by, why, "why it is changed");
+                told(ui, &differences(from, to));
+                if let Some(asked) = answers(ui, ("Keep the amendment", Asked::Amend), "Leave it as it was") {
+                    state.asked = Some(asked);
+                }
+            }
+            Some(Form::Take { by, why }) if matches!(verdict, Verdict::Broken { .. }) => {
+                ui.label(look::strong("Take the record as it is"));
+                let words = "An amendment will say that the record was changed outside of one. What was signed and amended stays.";
+                ui.label(look::soft(ui, words));
+                who_and_why(ui, by, why, "what is known of it");
+                if let Some(asked) = answers(ui, ("Take it as it is", Asked::Take), "Leave it") {
+                    state.asked = Some(asked);
+                }
+            }
+            _ => begin(state, ui, id, record, &verdict),
+        }
+    });
+    let line = ui.available_rect_before_wrap();
+    ui.painter().hline(line.x_range(), line.top(), egui::Stroke::new(1.0, look::colours(ui).hairline));
+}
+
+/// Who signed, and the act that begins an amendment.
+fn begin(state: &mut State, ui: &mut Ui, id: &str, record: &Record, verdict: &Verdict) {
+    ui.horizontal(|ui| {
+        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+            let by = record.operator.trim().to_owned();
+            if matches!(verdict, Verdict::Broken { .. }) {
+                if boxes::act(ui, "Take it as it is…").clicked() {
+                    state.forms.insert(id.to_owned(), Form::Take { by, why: String::new() });
+                }
+            } else if boxes::act(ui, "Amend…").accessible_name("Amend the record…").clicked() {
+                let (from, to) = (Box::new(record.clone()), Box::new(record.clone()));
+                state.forms.insert(id.to_owned(), Form::Amend { from, to, by, why: String::new() });
+            }
+            ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
+                ui.add(egui::Label::new(signed_words(record)).truncate());
+            });
+        });
+    });
+}
+
+/// "Signed by A. Demo, 12 Jun 2031, 20:14, amended twice".
+fn signed_words(record: &Record) -> String {
+    let amended = match record.amendments.len() {
+        0 => String::new(),
+        1 => " · 1 amendment".to_owned(),
+        count => format!(" · {count} amendments"),
+    };
+    match &record.signed {
+        Some(signature) => format!("Signed by {}, {}{amended}", signature.by, moment(signature.at)),
+        None => format!("Signed, but by whom is gone{amended}"),
+    }
+}
+
+fn labelled(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
+    ui.horizontal(|ui| {
+        let size = egui::Vec2::new(LABEL, look::ROW);
+        ui.allocate_ui_with_layout(size, Layout::left_to_right(Align::Center), |ui| {
+            ui.set_min_width(LABEL);
+            ui.label(look::soft(ui, label));
+        });
+        add(ui);
+    });
+}
+
+fn who_and_why(ui: &mut Ui, by: &mut String, why: &mut String, hint: &str) {
+    labelled(ui, "Who", |ui| drop(boxes::text(ui, "Who amends", by, WHO)));
+    labelled(ui, "Why", |ui| {
+        let width = ui.available_width();
+        boxes::sentence(ui, "Why it is amended", why, width, hint);
+    });
+}
+
+fn answers(ui: &mut Ui, yes: (&str, Asked), no: &str) -> Option<Asked> {
+    let mut asked = None;
+    ui.horizontal(|ui| {
+        if ui.button(yes.0).clicked() {
+            asked = Some(yes.1);
+        }
+        if ui.button(no).clicked() {
+            asked = Some(Asked::Nothing);
+        }
+    });
+    asked
+}
+
+/// Changes in words, the first few of many.
+fn told(ui: &mut Ui, changes: &[String]) {
+    if changes.is_empty() {
+        ui.label(look::soft(ui, "Type over what is wrong on the page below; here stands what it changes"));
+    }
+    for change in changes.iter().take(LISTED) {
+        ui.add(egui::Label::new(change).truncate());
+    }
+    if let Some(more) = changes.len().checked_sub(LISTED).filter(|more| *more > 0) {
+        ui.label(look::soft(ui, format!("and {more} more")));
+    }
+}
+
+/// The signature at the foot of the page, and the amendments below it.
+pub(super) fn section(
+    state: &mut State,
+    ui: &mut Ui,
+    farm: &Farm,
+    (revision, today): (u64, Date),
+    id: &str,
+    record: &Record,
+) {
+    ui.add_space(look::GRID);
+    let line = ui.available_rect_before_wrap();
+    ui.painter().hline(line.x_range(), line.top(), egui::Stroke::new(1.0, look::colours(ui).hairline));
+    ui.add_space(6.0);
+    ui.label(look::heading("Signature"));
+    if is_signed(record) {
+        past(state, ui, revision, id, record);
+        return;
+    }
+    if let Some(Form::Sign { by, is_shown }) = state.forms.get_mut(id) {
+        ui.label(
+            "From then on the record is amended, not edited: what stood there stays, with who changed it, when and why. \
+             Ratings and notes of what came of it may be added at any time.",
+        );
+        let open = profile::open(farm, record, today).names;
+        if !open.is_empty() {
+            ui.label(look::soft(ui, format!("Still open: {}. What comes later is an amendment.", open.join(", "))));
+        }
+        labelled(ui, "Who", |ui| {
+            let response = boxes::text(ui, "Who signs", by, WHO);
+            if !*is_shown {
+                response.request_focus();
+            }
+        });
+        let answer = answers(ui, ("Sign it", Asked::Sign), "Not yet");
+        if !std::mem::replace(is_shown, true) {
+            ui.scroll_to_cursor(None);
+        }
+        if let Some(asked) = answer {
+            state.asked = Some(asked);
+        }
+    } else {
+        ui.horizontal(|ui| {
+            if boxes::act(ui, "Sign…").accessible_name("Sign the record…").clicked() {
+                state
+                    .forms
+                    .insert(id.to_owned(), Form::Sign { by: record.operator.trim().to_owned(), is_shown: false });
+            }
+            ui.label(look::soft(ui, "not signed; it may be edited"));
+        });
+    }
+}
+
+/// What was signed and amended, in the order in which it was.
+fn past(state: &mut State, ui: &mut Ui, revision: u64, id: &str, record: &Record) {
+    let verdict = state.verdict(revision, id, record);
+    let all = state.told(revision, id, record);
+    let broken = |link: Link| matches!(&verdict, Verdict::Broken { link: first, .. } if *first == link);
+    if let Some(signature) = &record.signed {
+        let words = format!("Signed by {}, {}", signature.by, moment(signature.at));
+        entry(ui, &words, &signature.hash, broken(Link::Signature));
+    } else {
+        entry(ui, "The signature is gone", "", true);
+    }
+    for (at, amendment) in record.amendments.iter().enumerate() {
+        ui.add_space(4.0);
+        let words = format!("{}. {}, {}", at + 1, moment(amendment.at), amendment.by);
+        entry(ui, &words, &amendment.hash, broken(Link::Amendment(at)));
+        ui.indent(("amendment", at), |ui| {
+            ui.label(capital(&amendment.why));
+            for change in all.get(at).into_iter().flatten() {
+                ui.label(look::soft(ui, change).color(look::colours(ui).ink));
+            }
+        });
+    }
+}
+
+/// Who and when, with the first digits of the seal, and whether it does not hold.
+fn entry(ui: &mut Ui, words: &str, hash: &str, is_broken: bool) {
+    ui.horizontal(|ui| {
+        if is_broken {
+            mark::show(ui, Level::Check);
+        }
+        ui.label(look::strong(words));
+        if is_broken {
+            ui.label(look::soft(ui, "this seal does not hold").color(look::colours(ui).check));
+        } else if !hash.is_empty() {
+            let first: String = hash.chars().take(DIGITS).collect();
+            ui.label(look::soft(ui, format!("seal {first}"))).on_hover_text(hash);
+        }
+    });
+}
+
+/// What is asked before a record goes.
+pub(super) fn remove_words(record: &Record) -> &'static str {
+    if is_signed(record) {
+        "Remove this signed record? The law may ask to keep it for years."
+    } else {
+        "Remove this record?"
+    }
+}
+
+/// Puts what was typed on a page where it belongs: into the farm, or into the amendment of a signed record, whose outcomes go
+/// into the farm all the same. Then does what was clicked.
+pub(super) fn keep(desk: &mut Desk, id: &str, typed: Record) {
+    let Some(stands) = desk.document.farm().records.get(id) else { return };
+    let state = &mut desk.season_log.seal;
+    let is_amending = state.amending(id, stands).is_some();
+    let next = respecting(stands, typed.clone());
+    let differs = next != *stands;
+    if let (true, Some(Form::Amend { to, .. })) = (is_amending, state.forms.get_mut(id)) {
+        **to = typed;
+    }
+    let asked = state.asked.take();
+    if differs {
+        put(desk, id, next);
+    }
+    if let Some(asked) = asked {
+        answer(desk, id, asked);
+    }
+}
+
+fn put(desk: &mut Desk, id: &str, record: Record) {
+    desk.document.edit(|farm| {
+        if let Some(place) = farm.records.get_mut(id) {
+            *place = record;
+        }
+    });
+}
+
+fn answer(desk: &mut Desk, id: &str, asked: Asked) {
+    // No one signs to the millionth of a second.
+    let now = desk.now();
+    let now = now.round(Unit::Second).unwrap_or(now);
+    let Some(record) = desk.document.farm().records.get(id) else { return };
+    let outcome = match (asked, desk.season_log.seal.forms.get(id)) {
+        (Asked::Nothing, _) => {
+            desk.season_log.seal.forms.remove(id);
+            return;
+        }
+        (Asked::Sign, Some(Form::Sign { by, .. })) => sign(record, by, now),
+        (Asked::Amend, Some(Form::Amend { to, by, why, .. })) => amend(record, to, by, now, why),
+        (Asked::Take, Some(Form::Take { by, why })) => take_as_it_is(record, by, now, why),
+        _ => return,
+    };
+    let name = record.name.clone();
+    match outcome {
+        Ok(next) => {
+            put(desk, id, next);
+            desk.season_log.seal.forms.remove(id);
+            desk.tell(match asked {
+                Asked::Sign => format!("{name} is signed; from now on it is amended"),
+                Asked::Amend => {
+                    format!("The amendment of {name} is kept; what stood there is shown below its signature")
+                }
+                Asked::Take | Asked::Nothing => {
+                    format!("{name} is taken as it is; what stood in the broken chain stays")
+                }
+            });
+        }
+        Err(refusal) => desk.tell_problem(capital(&refusal.to_string())),
+    }
+}
