@@ -193,8 +193,10 @@ pub fn with_amount(line: &RecordLine, amount: AsTyped<Amount>, product: Option<&
 /// What a spray record usually holds and this one lacks, in words. Common practice, no source: what the law asks of a
 /// farm differs from place to place, and nothing here decides it.
 pub fn still_open(farm: &Farm, record: &Record) -> Vec<&'static str> {
-    let restricted =
-        record.lines.iter().any(|line| farm.products.get(&line.product).is_some_and(|product| product.restricted));
+    let is_restricted = |line: &RecordLine| {
+        line.restricted || farm.products.get(&line.product).is_some_and(|product| product.restricted)
+    };
+    let restricted = record.lines.iter().any(is_restricted);
     [
         ("fields", record.fields.is_empty()),
         ("an area", record.fields.values().any(|field| field.area.is_zero())),

@@ -13,7 +13,6 @@ use std::rc::Rc;
 use egui::{Align, Layout, Margin, Panel, TextEdit, Ui};
 use tankard_core::farm::Id;
 use tankard_core::quantity::Quantity;
-use tankard_core::season::portion::Portion;
 use tankard_file::{records_csv, store};
 
 use crate::app::Desk;
@@ -45,7 +44,7 @@ pub struct State {
     list: list::State,
     page: page::State,
     /// Whether the pass in front is recorded, and what is left of it.
-    so_far: Option<((u64, Id), (bool, Option<Portion>))>,
+    so_far: Option<recording::SoFar>,
     /// Treatments beside one another, in place of the list while they are open.
     pub trials: trials::State,
 }
