@@ -161,9 +161,7 @@ fn what_is_left_of_a_pass_is_what_no_record_covers() {
         near(part.ratio(*whole).unwrap(), rest.area().ratio(plan.area).unwrap(), 1e-9);
     }
     near(
-        rest.volume
-            .ratio(rest.area().ratio(Area::from_acres(1.0)).map(|acres| Volume::from_us_gallons(acres)).unwrap())
-            .unwrap(),
+        rest.volume.ratio(rest.area().ratio(Area::from_acres(1.0)).map(Volume::from_us_gallons).unwrap()).unwrap(),
         15.0,
         1e-9,
     );

@@ -16,7 +16,6 @@ use std::rc::Rc;
 use egui::{Align, Layout, Margin, Panel, TextEdit, Ui};
 use tankard_core::farm::Id;
 use tankard_core::quantity::Quantity;
-use tankard_core::season::portion::Portion;
 use tankard_file::{records_csv, store};
 
 use crate::app::Desk;
@@ -51,7 +50,7 @@ pub struct State {
     /// The season that is being closed.
     closing: Option<close::Form>,
     /// Whether the pass in front is recorded, and what is left of it.
-    so_far: Option<((u64, Id), (bool, Option<Portion>))>,
+    so_far: Option<recording::SoFar>,
     /// Treatments beside one another, in place of the list while they are open.
     pub trials: trials::State,
     seal: seal::State,

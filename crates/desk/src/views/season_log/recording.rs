@@ -2,7 +2,7 @@
 
 use egui::containers::menu::{MenuButton, MenuConfig};
 use egui::{PopupCloseBehavior, Ui};
-use tankard_core::farm::{Farm, Record};
+use tankard_core::farm::{Farm, Id, Record};
 use tankard_core::quantity::Quantity;
 use tankard_core::season::portion::Portion;
 use tankard_core::season::record::of_portion;
@@ -26,7 +26,7 @@ enum Wanted {
 /// The acts on a pass that record it: in one click what is usual, in a menu the rest.
 pub fn acts(desk: &mut Desk, ui: &mut Ui, pass_id: &str) {
     let plan = desk.document.plan(pass_id);
-    let (recorded, rest) = so_far(desk, pass_id);
+    let SoFar { recorded, rest, .. } = so_far(desk, pass_id);
     let words = match (recorded, &rest) {
         (true, Some(_)) => "Record what is left of it",
         (true, None) => "Record it again",
@@ -63,20 +63,28 @@ pub fn acts(desk: &mut Desk, ui: &mut Ui, pass_id: &str) {
     }
 }
 
-/// Whether a pass is recorded, and what its records leave of it; found once for a state of the farm.
-fn so_far(desk: &mut Desk, pass_id: &str) -> (bool, Option<Portion>) {
-    let wanted = (desk.document.revision(), pass_id.to_owned());
-    if let Some((known, so_far)) = &desk.season_log.so_far
-        && *known == wanted
-    {
-        return so_far.clone();
+/// What is recorded of a pass, for one state of the farm.
+#[derive(Clone, Debug)]
+pub(super) struct SoFar {
+    of: (u64, Id),
+    /// Whether any of it is.
+    recorded: bool,
+    /// What its records leave of it.
+    rest: Option<Portion>,
+}
+
+fn so_far(desk: &mut Desk, pass_id: &str) -> SoFar {
+    let of = (desk.document.revision(), pass_id.to_owned());
+    if let Some(known) = desk.season_log.so_far.as_ref().filter(|known| known.of == of) {
+        return known.clone();
     }
     let plan = desk.document.plan(pass_id);
     let farm = desk.document.farm();
     let recorded = farm.is_recorded(pass_id);
     let rest = plan.filter(|_| recorded).and_then(|plan| Portion::rest(farm, &plan));
-    desk.season_log.so_far = Some((wanted, (recorded, rest.clone())));
-    (recorded, rest)
+    let so_far = SoFar { of, recorded, rest };
+    desk.season_log.so_far = Some(so_far.clone());
+    so_far
 }
 
 /// The loads to tick, and the act that records them.

@@ -118,7 +118,7 @@ pub(super) fn machine(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
         pair(
             ui,
             ("Method", |ui| {
-                with_before(ui, "Method", &mut record.method, width(ui), "ground boom", &page.used.methods)
+                with_before(ui, "Method", &mut record.method, width(ui), "ground boom", &page.used.methods);
             }),
             ("Nozzles", |ui| with_before(ui, "Nozzles", &mut record.nozzles, width(ui), "", &page.used.nozzles)),
         );

@@ -39,8 +39,8 @@ pub(super) struct State {
     typing: Option<Typing>,
     /// What labels and laws ask, and what lies outside a limit, found once for a state of the farm.
     outside: Option<((u64, Id), Judged)>,
-    /// What was typed in records before, found once when a record is opened.
-    used: Option<(Id, usize, Rc<Used>)>,
+    /// What was typed in records before, for which record and as of which state of the farm.
+    used: Option<(Id, u64, Rc<Used>)>,
 }
 
 /// What was typed in records before, the latest first.
@@ -119,15 +119,15 @@ impl Page<'_> {
 }
 
 impl State {
-    fn used(&mut self, farm: &Farm, id: &str) -> Rc<Used> {
-        match &self.used {
-            Some((known, count, used)) if known == id && *count == farm.records.len() => Rc::clone(used),
-            _ => {
-                let used = Rc::new(Used::of(farm));
-                self.used = Some((id.to_owned(), farm.records.len(), Rc::clone(&used)));
-                used
-            }
-        }
+    /// Looked for anew when another record is opened after something was edited.
+    fn used(&mut self, revision: u64, farm: &Farm, id: &str) -> Rc<Used> {
+        let used = match self.used.take() {
+            Some((known, _, used)) if known == id => used,
+            Some((_, known, used)) if known == revision => used,
+            _ => Rc::new(Used::of(farm)),
+        };
+        self.used = Some((id.to_owned(), revision, Rc::clone(&used)));
+        used
     }
 
     fn outside(&mut self, revision: u64, farm: &Farm, id: &str) -> Judged {
@@ -174,7 +174,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
     let farm = desk.document.farm();
     let Some(original) = farm.records.get(id) else { return };
     let planned = plan.as_ref().and_then(|plan| from_plan(farm, plan));
-    let used = desk.season_log.page.used(farm, id);
+    let used = desk.season_log.page.used(revision, farm, id);
     let page = Page {
         farm,
         id,

@@ -193,7 +193,7 @@ fn form(ui: &mut Ui, page: &Page<'_>, of: &Record, outcome: &mut Outcome) -> Opt
     pair(
         ui,
         ("Rated", |ui| {
-            boxes::choice(ui, "What is rated", &mut what, &What::ALL, |what| what.words().to_owned(), width(ui))
+            boxes::choice(ui, "What is rated", &mut what, &What::ALL, |what| what.words().to_owned(), width(ui));
         }),
         (second, |ui| {
             if before != What::Neither {

@@ -31,7 +31,7 @@ pub(super) fn customer(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
         pair(
             ui,
             ("Name", |ui| {
-                with_before(ui, "Customer", &mut customer.name, width(ui), "a neighbour", &page.used.customers)
+                with_before(ui, "Customer", &mut customer.name, width(ui), "a neighbour", &page.used.customers);
             }),
             ("Telephone", |ui| boxes::text(ui, "Telephone of the customer", &mut customer.phone, width(ui))),
         );
@@ -44,7 +44,7 @@ pub(super) fn customer(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
         pair(
             ui,
             ("Copy given", |ui| {
-                boxes::date_hinted(ui, "Copy handed over on", &mut customer.copied, width(ui), "not yet")
+                boxes::date_hinted(ui, "Copy handed over on", &mut customer.copied, width(ui), "not yet");
             }),
             ("", |_: &mut Ui| {}),
         );
