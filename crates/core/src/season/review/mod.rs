@@ -11,6 +11,7 @@ pub mod compare;
 mod cost;
 pub(crate) mod effects;
 mod index;
+mod lay;
 mod outcomes;
 mod passes;
 mod planned;
