@@ -66,7 +66,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, f
                 boxes::choice(ui, &format!("container, row {n}"), &mut container.kind, &ContainerKind::ALL, say, 68.0);
                 word(ui, "of");
                 boxes::quantity(ui, &format!("size, row {n}"), &mut container.size, 70.0);
-                word(ui, "and opened");
+                word(ui, "opened");
                 boxes::quantity_hinted(ui, &format!("opened, row {n}"), &mut container.opened, 84.0, "none");
                 word(ui, "lot");
                 boxes::text_or_empty(ui, &format!("lot, row {n}"), &mut container.lot, 84.0, "lot");

@@ -93,7 +93,8 @@ impl Form {
             .next()
             .map_or_else(|| usual(product, units), |(kind, size)| (kind, Some(size)));
         // A farm may run ahead of the clock, as the demo does. What was written down of the day was there to be counted.
-        let date = product.counted.map_or(today, |counted| counted.max(today));
+        let last = entries.last().map(|entry| entry.date).max(product.counted);
+        let date = last.map_or(today, |last| last.max(today));
         let after = entries.iter().any(|entry| entry.date == date && entry.change.is_some())
             || (product.counted == Some(date) && product.counted_after);
         let (rows, empties) = if what == What::Count {
@@ -129,7 +130,7 @@ pub(super) fn acts(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, e
     let open = bench.state.stock.form.as_ref().map(|form| form.what);
     let mut chosen = None;
     ui.horizontal_wrapped(|ui| {
-        ui.spacing_mut().item_spacing.x = 8.0;
+        ui.spacing_mut().item_spacing = egui::Vec2::new(8.0, 4.0);
         for (what, text) in What::ALL {
             if ui.button(text).clicked() {
                 chosen = Some(what);
