@@ -41,10 +41,11 @@ impl Farm {
         })
     }
 
-    /// An id for a new product that no product has, nor a record of a product that is gone.
+    /// An id for a new product that no product has, nor a record or a movement of a product that is gone.
     pub fn fresh_product_id(&self, name: &str) -> Id {
         fresh_where(name, |id| {
             !self.products.contains_key(id)
+                && !self.movements.iter().any(|movement| movement.product == id)
                 && !self.records.values().any(|record| record.lines.iter().any(|line| line.product == id))
         })
     }

@@ -12,6 +12,7 @@ pub mod on_hand;
 mod shelf;
 pub mod shopping;
 mod short;
+mod walk;
 
 pub use account::{Account, Accounts, Doubt, lots};
 pub use bill::{latest_price, spent};

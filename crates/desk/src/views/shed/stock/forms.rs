@@ -5,12 +5,12 @@ use egui::{Label, Ui};
 use jiff::civil::Date;
 use tankard_core::farm::{Container, ContainerKind, Empties, Farm, Id, Moved, Movement, Product};
 use tankard_core::quantity::{Amount, AsTyped, Price, Quantity, Units};
-use tankard_core::stock::{self, Account, Count, Entry};
+use tankard_core::stock::{self, Account, Entry};
 
-use super::super::{Bench, beside, cross, hairline, sheets, word};
+use super::super::{Bench, beside, sheets, word};
+use super::count;
 use crate::look;
 use crate::parts::boxes;
-use crate::report::needs::round;
 
 /// What can be written down.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -36,9 +36,9 @@ impl What {
 #[derive(Clone, Debug)]
 pub(super) struct Form {
     what: What,
-    date: Date,
+    pub(super) date: Date,
     /// Counted after that day's spraying.
-    after: bool,
+    pub(super) after: bool,
     /// Which of the sizes that the product is sold in; beyond the last another one.
     sold: usize,
     kind: ContainerKind,
@@ -49,14 +49,14 @@ pub(super) struct Form {
     price: Option<AsTyped<Price>>,
     /// From whom, or to whom.
     whom: String,
-    note: String,
+    pub(super) note: String,
     rinsed: bool,
     /// Of a product that nobody counted there was none before.
     none_before: bool,
-    rows: Vec<Container>,
-    empties: Vec<Empties>,
+    pub(super) rows: Vec<Container>,
+    pub(super) empties: Vec<Empties>,
     /// What the accounts come to at the moment of the count, for a state of the farm.
-    reckoned: Option<((u64, Date, bool), Option<Amount>)>,
+    pub(super) reckoned: Option<((u64, Date, bool), Option<Amount>)>,
     /// Why it cannot be written down.
     problem: Option<String>,
 }
@@ -65,7 +65,7 @@ pub(super) struct Form {
 const LABEL: f32 = 84.0;
 
 /// The kinds and sizes that a product is sold in, each once.
-fn sold_in(product: &Product) -> Vec<(ContainerKind, AsTyped<Amount>)> {
+pub(super) fn sold_in(product: &Product) -> Vec<(ContainerKind, AsTyped<Amount>)> {
     let mut out: Vec<(ContainerKind, AsTyped<Amount>)> = Vec::new();
     for container in &product.containers {
         if !out.iter().any(|(kind, size)| *kind == container.kind && *size == container.size) {
@@ -76,7 +76,7 @@ fn sold_in(product: &Product) -> Vec<(ContainerKind, AsTyped<Amount>)> {
 }
 
 /// A kind and size to begin with.
-fn usual(product: &Product, units: Units) -> (ContainerKind, Option<AsTyped<Amount>>) {
+pub(super) fn usual(product: &Product, units: Units) -> (ContainerKind, Option<AsTyped<Amount>>) {
     let (kind, size) = match (product.is_liquid(), units) {
         (true, Units::UsCustomary) => (ContainerKind::Jug, "2.5 gal"),
         (true, _) => (ContainerKind::Jug, "10 L"),
@@ -86,11 +86,6 @@ fn usual(product: &Product, units: Units) -> (ContainerKind, Option<AsTyped<Amou
     (kind, AsTyped::parse(size).ok())
 }
 
-/// An amount as it could be typed.
-fn as_typed(amount: Amount, units: Units) -> Option<AsTyped<Amount>> {
-    AsTyped::parse(&amount.show(units).replace(',', "")).ok()
-}
-
 impl Form {
     fn new(what: What, product: &Product, account: &Account, entries: &[Entry], today: Date, units: Units) -> Self {
         let (kind, size) = sold_in(product)
@@ -98,11 +93,12 @@ impl Form {
             .next()
             .map_or_else(|| usual(product, units), |(kind, size)| (kind, Some(size)));
         // A farm may run ahead of the clock, as the demo does. What was written down of the day was there to be counted.
-        let date = product.counted.map_or(today, |counted| counted.max(today));
+        let last = entries.last().map(|entry| entry.date).max(product.counted);
+        let date = last.map_or(today, |last| last.max(today));
         let after = entries.iter().any(|entry| entry.date == date && entry.change.is_some())
             || (product.counted == Some(date) && product.counted_after);
         let (rows, empties) = if what == What::Count {
-            counted(product, account, (kind, size.as_ref()), units)
+            count::counted(product, account, (kind, size.as_ref()), units)
         } else {
             Default::default()
         };
@@ -129,46 +125,12 @@ impl Form {
     }
 }
 
-/// What the account has, to be typed over by what is there.
-fn counted(
-    product: &Product,
-    account: &Account,
-    (kind, size): (ContainerKind, Option<&AsTyped<Amount>>),
-    units: Units,
-) -> (Vec<Container>, Vec<Empties>) {
-    let mut rows = Vec::new();
-    for held in &account.on_hand.held {
-        let Some((kind, size)) = held.container.clone().or_else(|| Some((kind, size?.clone()))) else { continue };
-        let row = |full, rest: Option<&Amount>| Container {
-            kind,
-            size: size.clone(),
-            full,
-            opened: rest.and_then(|rest| as_typed(*rest, units)),
-            lot: held.lot.clone(),
-        };
-        rows.push(row(held.full, held.opened.first()));
-        rows.extend(held.opened.iter().skip(1).map(|rest| row(0, Some(rest))));
-    }
-    let mut sizes = sold_in(product);
-    sizes.extend(size.filter(|_| sizes.is_empty()).map(|size| (kind, size.clone())));
-    let mut empties = account.empties.clone();
-    for (kind, size) in sizes {
-        if !rows.iter().any(|row: &Container| row.kind == kind && row.size == size) {
-            rows.push(Container { kind, size: size.clone(), full: 0, opened: None, lot: String::new() });
-        }
-        if !empties.iter().any(|one| one.kind == kind && one.size == size) {
-            empties.push(Empties { kind, size, count: 0 });
-        }
-    }
-    (rows, empties)
-}
-
 /// What can be written down, and the form of what is.
 pub(super) fn acts(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, entries: &[Entry]) {
     let open = bench.state.stock.form.as_ref().map(|form| form.what);
     let mut chosen = None;
     ui.horizontal_wrapped(|ui| {
-        ui.spacing_mut().item_spacing.x = 8.0;
+        ui.spacing_mut().item_spacing = egui::Vec2::new(8.0, 4.0);
         for (what, text) in What::ALL {
             if ui.button(text).clicked() {
                 chosen = Some(what);
@@ -192,7 +154,7 @@ pub(super) fn acts(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, e
         }
         ui.push_id((id, form.what as u8), |ui| match form.what {
             What::Bought => bought(bench, ui, product, &mut form),
-            What::Count => count(bench, ui, id, product, &mut form),
+            What::Count => count::show(bench, ui, id, product, &mut form),
             What::Out | What::In => moved(bench, ui, id, product, &mut form),
             What::Back => back(bench, ui, id, product, &mut form),
         });
@@ -219,7 +181,7 @@ enum Ended {
     Written,
 }
 
-fn row(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
+pub(super) fn row(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
     beside(ui, LABEL, label, add);
 }
 
@@ -360,115 +322,6 @@ fn back(bench: &Bench, ui: &mut Ui, id: &str, product: &Product, form: &mut Form
     in_the_count(ui, product, form);
 }
 
-fn count(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, form: &mut Form) {
-    let units = bench.farm().units;
-    let mut gone = None;
-    for (at, container) in form.rows.iter_mut().enumerate() {
-        let n = at + 1;
-        ui.push_id(("count", at), |ui| {
-            row(ui, if at == 0 { "there are" } else { "" }, |ui| {
-                ui.spacing_mut().item_spacing.x = 5.0;
-                boxes::count(ui, &format!("full, row {n}"), &mut container.full, 40.0);
-                word(ui, "full");
-                let say = |kind: &ContainerKind| kind.name(1).to_owned();
-                boxes::choice(ui, &format!("container, row {n}"), &mut container.kind, &ContainerKind::ALL, say, 68.0);
-                word(ui, "of");
-                boxes::quantity(ui, &format!("size, row {n}"), &mut container.size, 70.0);
-                word(ui, "and opened");
-                boxes::quantity_hinted(ui, &format!("opened, row {n}"), &mut container.opened, 84.0, "none");
-                word(ui, "lot");
-                boxes::text_or_empty(ui, &format!("lot, row {n}"), &mut container.lot, 84.0, "lot");
-                if cross(ui, &format!("row {n}")) {
-                    gone = Some(at);
-                }
-            });
-        });
-    }
-    if let Some(at) = gone {
-        form.rows.remove(at);
-    }
-    row(ui, "", |ui| {
-        ui.spacing_mut().button_padding.x = 0.0;
-        if boxes::act(ui, "+ Another lot or size").clicked() {
-            let (kind, size) = usual(product, units);
-            let like = form.rows.last().map(|row| (row.kind, row.size.clone())).or_else(|| Some((kind, size?)));
-            form.rows.extend(like.map(|(kind, size)| Container {
-                kind,
-                size,
-                full: 0,
-                opened: None,
-                lot: String::new(),
-            }));
-        }
-    });
-    for (at, one) in form.empties.iter_mut().enumerate() {
-        row(ui, if at == 0 { "empty ones" } else { "" }, |ui| {
-            let name = format!("empty {} of {}", one.kind.name(2), one.size);
-            boxes::count(ui, &name, &mut one.count, 40.0);
-            word(ui, &format!("empty {} of {} to give back", one.kind.name(one.count), one.size));
-        });
-    }
-    row(ui, "on", |ui| {
-        boxes::date(ui, "day of the count", &mut form.date, 96.0);
-        let say =
-            |after: &bool| if *after { "after that day's spraying" } else { "before that day's spraying" }.to_owned();
-        boxes::choice(ui, "counted", &mut form.after, &[false, true], say, 200.0);
-    });
-    hairline(ui);
-    against(bench, ui, id, product, form);
-}
-
-/// What the accounts had come to, what the difference is, and why.
-fn against(bench: &Bench, ui: &mut Ui, id: &Id, product: &Product, form: &mut Form) {
-    let units = bench.farm().units;
-    let made_for = (bench.desk.document.revision(), form.date, form.after);
-    let reckoned = match form.reckoned {
-        Some((for_state, reckoned)) if for_state == made_for => reckoned,
-        _ => stock::reckoned(bench.farm(), id, form.date, form.after).and_then(|account| account.balance),
-    };
-    form.reckoned = Some((made_for, reckoned));
-    match of(form, String::new()).against(product, reckoned) {
-        Err(problem) => {
-            ui.add(Label::new(egui::RichText::new(problem).color(look::colours(ui).stop)).wrap());
-        }
-        Ok(difference) => {
-            let counted = round(difference.counted, units);
-            let text = match (difference.reckoned, difference.differs) {
-                (None, _) => format!("Counted {counted}. What the account had come to is not known."),
-                (Some(reckoned), None) => {
-                    format!("Counted {counted}, as the account has it ({}).", round(reckoned, units))
-                }
-                (Some(reckoned), Some(off)) => {
-                    let shown = round(off, units);
-                    let (amount, way) = match shown.strip_prefix('-') {
-                        Some(less) => (less.to_owned(), "less"),
-                        None => (shown.clone(), "more"),
-                    };
-                    format!("Counted {counted}, the account had come to {}: {amount} {way}.", round(reckoned, units))
-                }
-            };
-            ui.add(Label::new(look::strong(text)).wrap());
-            row(ui, if difference.differs.is_some() { "why" } else { "note" }, |ui| {
-                let width = ui.available_width().min(320.0);
-                let hint = if difference.differs.is_some() { "why it differs" } else { "anything else" };
-                boxes::sentence(ui, "why it differs", &mut form.note, width, hint);
-            });
-        }
-    }
-}
-
-/// The count as it is typed.
-fn of(form: &Form, by: String) -> Count {
-    Count {
-        date: form.date,
-        after: form.after,
-        containers: form.rows.clone(),
-        empties: form.empties.clone(),
-        by,
-        reason: form.note.clone(),
-    }
-}
-
 /// The farm with what was written down, or what is missing.
 fn written(farm: &Farm, id: &Id, product: &Product, form: &Form, by: String) -> Result<Farm, String> {
     let mut farm = farm.clone();
@@ -484,7 +337,7 @@ fn written(farm: &Farm, id: &Id, product: &Product, form: &Form, by: String) -> 
     let (kind, count, whom) = (form.kind, form.count, form.whom.trim().to_owned());
     let what = match form.what {
         What::Count => {
-            stock::count(&mut farm, id, of(form, by))?;
+            stock::count(&mut farm, id, count::of(form, by))?;
             return Ok(farm);
         }
         What::Bought => Moved::Bought { kind, size: size()?, count, lot, price: form.price.clone(), from: whom },

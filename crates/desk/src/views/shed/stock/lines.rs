@@ -9,17 +9,17 @@ use tankard_core::quantity::{Amount, Quantity, Units};
 use tankard_core::stock::{Entry, Kind, strike};
 
 use super::super::{Bench, cell, cross, hairline, sheets, tight, word};
+use super::rounded;
 use super::table::right;
 use crate::look;
 use crate::parts::boxes;
-use crate::report::needs::round;
 
 /// Height of a line with its hairline.
 const LINE: f32 = look::ROW + 1.0;
 
 /// An amount with its sign.
 fn signed(amount: Amount, units: Units) -> String {
-    let text = round(amount, units);
+    let text = rounded(amount, units);
     if text.starts_with('-') || amount.is_zero() { text } else { format!("+{text}") }
 }
 
@@ -149,10 +149,10 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, entries: &[Entry]) {
                 });
                 right(ui, amount, |ui| match entry.balance {
                     Some(balance) if balance.show(units).starts_with('-') => {
-                        ui.label(look::strong(round(balance, units)).color(look::colours(ui).check));
+                        ui.label(look::strong(rounded(balance, units)).color(look::colours(ui).check));
                     }
                     Some(balance) => {
-                        ui.label(round(balance, units)).on_hover_text(balance.show(units));
+                        ui.label(rounded(balance, units)).on_hover_text(balance.show(units));
                     }
                     None => word(ui, "not known"),
                 });

@@ -2,6 +2,7 @@
 //! or short; and the account of a product, line by line.
 
 mod account;
+mod count;
 mod forms;
 mod held;
 mod lines;
@@ -11,7 +12,7 @@ mod table;
 use egui::{CentralPanel, Frame, Margin, ScrollArea, Ui};
 use jiff::civil::Date;
 use tankard_core::farm::Id;
-use tankard_core::quantity::{Quantity, Units};
+use tankard_core::quantity::{Amount, Quantity, Units};
 use tankard_core::stock::Account;
 
 pub(super) use held::{Held, Known, Stock};
@@ -25,6 +26,12 @@ use crate::report::needs;
 /// "12 June".
 fn short_day(day: Date) -> String {
     day.strftime("%-d %B").to_string()
+}
+
+/// An amount rounded, below zero too.
+fn rounded(amount: Amount, units: Units) -> String {
+    let text = needs::round(amount, units);
+    if text.starts_with('-') { format!("-{}", needs::round(amount.times(-1.0), units)) } else { text }
 }
 
 /// What is on hand of a product, container by container: what it is, and how much that is.
