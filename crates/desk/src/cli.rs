@@ -15,7 +15,7 @@ use tankard_core::loads::card::cards;
 use tankard_core::mix::jar::Jar;
 use tankard_core::plan::{NOT_JUDGED, Plan, plan};
 use tankard_core::stock::needs::next_day;
-use tankard_file::forecast_csv::{Table, guess, read};
+use tankard_file::forecast_csv::{self, guess, read};
 use tankard_file::store::{self, Report};
 use tankard_paper::Sheet;
 
@@ -432,7 +432,7 @@ fn ask_forecast(file: &Path, from: &Path, out: &Path) -> Result<u8, String> {
     if out.exists() {
         return Err(format!("there is a file already, so it is left alone; choose another name: {}", out.display()));
     }
-    let table = Table::open(from).map_err(|error| format!("{error}: {}", from.display()))?;
+    let table = forecast_csv::open(from).map_err(|error| format!("{error}: {}", from.display()))?;
     let layout = guess(&table, &farm.forecast.layouts);
     let zone = farm.place.as_ref().map_or("", |place| place.zone.trim()).to_owned();
     let reading = read(&table, &layout, TimeZoneDatabase::bundled().get(&zone).ok().as_ref());

@@ -208,8 +208,9 @@ fn read_back<Q: Quantity>(text: &str, value: Q) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap_or_else(|_| AsTyped::of(text, value))
 }
 
-/// Six digits: the amount over the area keeps the balance to some parts in a million.
-fn area_text(area: Area, units: Units) -> AsTyped<Area> {
+/// An area as it could be typed, in the farm's units. Six digits: the amount over the area keeps the balance to some parts
+/// in a million.
+pub fn area_text(area: Area, units: Units) -> AsTyped<Area> {
     area_in_digits(area, units, 6)
 }
 
@@ -222,7 +223,8 @@ pub(crate) fn area_in_digits(area: Area, units: Units, digits: i32) -> AsTyped<A
     read_back(&text, area)
 }
 
-fn volume_text(volume: Volume, units: Units) -> AsTyped<Volume> {
+/// A volume as it could be typed, in the farm's units.
+pub fn volume_text(volume: Volume, units: Units) -> AsTyped<Volume> {
     volume_in_digits(volume, units, 6)
 }
 
@@ -253,7 +255,7 @@ fn plain_mass(mass: Mass, units: Units, digits: i32) -> String {
 
 /// As the jug is marked ("41 gal 1 qt"), where that is true to one part in ten thousand; else as a plain number. Thousands
 /// stand without a comma, since "1,200 gal" is refused when read.
-fn amount_text(amount: Amount, units: Units) -> AsTyped<Amount> {
+pub fn amount_text(amount: Amount, units: Units) -> AsTyped<Amount> {
     let practical = amount.show(units).replace(',', "");
     let true_enough = |read: &AsTyped<Amount>| {
         amount.is_zero() || read.value().ratio(amount).is_some_and(|ratio| (ratio - 1.0).abs() < 1e-4)

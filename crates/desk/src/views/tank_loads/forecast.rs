@@ -9,7 +9,7 @@ use tankard_core::farm::forecast;
 use tankard_core::farm::{Farm, FileLayout, Forecast, Holds, Hour, Take};
 use tankard_core::finding::Level;
 use tankard_core::words::capital;
-use tankard_file::forecast_csv::{Reading, Table, guess, needs_unit, read, units};
+use tankard_file::forecast_csv::{self, Reading, Table, guess, needs_unit, read, units};
 
 use super::{cell, hairline, sheet};
 use crate::app::Desk;
@@ -66,7 +66,7 @@ fn zone(name: &str) -> Option<TimeZone> {
 /// Looks at the file that was chosen.
 pub fn read_file(desk: &mut Desk, path: &Path) {
     let source = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
-    match Table::open(path) {
+    match forecast_csv::open(path) {
         Ok(table) => {
             let farm = desk.document.farm();
             let layout = guess(&table, &farm.forecast.layouts);
