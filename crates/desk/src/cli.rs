@@ -1,5 +1,7 @@
 //! The command line: the desk, and the plan, the cards and the findings for scripts and for machines without a display.
 
+mod records;
+
 use std::io::{ErrorKind, Write};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
@@ -191,6 +193,9 @@ enum Ask {
         #[arg(long)]
         json: bool,
     },
+    /// Writes the records as CSV or JSON, or reads records from a CSV into a copy of the farm; exit status 0 done, 1 nothing
+    /// recorded or some lines left out, 2 no record taken, 3 unreadable
+    Records(records::Ask),
     /// Prints all findings; exit status 0 for none above Note, 1 for Check, 2 for Stop, 3 for an unreadable file
     Check {
         /// The farm
@@ -229,6 +234,7 @@ pub fn run() -> ExitCode {
         Some(Ask::Jar { file, pass, jar, out }) => ask_jar(&file, pass.as_deref(), jar, out.as_deref()),
         Some(Ask::Forecast { file, from, out }) => ask_forecast(&file, &from, &out),
         Some(Ask::Needs { file, date, json }) => ask_needs(&file, date, json),
+        Some(Ask::Records(ask)) => records::ask(&ask),
         Some(Ask::Check { file }) => ask_check(&file),
     };
     match status {

@@ -1,6 +1,7 @@
 //! Rows back to records. A record is taken whole or not at all: a row that does not read takes its record with it.
 
 use std::collections::HashMap;
+use std::io::Read as _;
 use std::path::Path;
 use std::str::FromStr;
 
@@ -17,6 +18,8 @@ use crate::table::{self, Refused, TableError};
 
 /// Bytes of the largest file: some hundred thousand records.
 const LARGEST: usize = 200 << 20;
+/// Bytes in which the head line ends, of however many columns.
+const HEAD: u64 = 64 << 10;
 /// The most rows.
 const MOST_ROWS: usize = 1_000_000;
 
@@ -66,6 +69,13 @@ pub struct Reading {
 pub fn is_own(bytes: &[u8]) -> bool {
     let head = bytes.split(|byte| matches!(byte, b'\n' | b'\r')).next().unwrap_or_default();
     std::str::from_utf8(head).is_ok_and(|head| separator(head.strip_prefix('\u{feff}').unwrap_or(head)).is_some())
+}
+
+/// Whether a file begins so; one that cannot be read does not.
+pub fn is_own_file(path: &Path) -> bool {
+    let mut head = Vec::new();
+    let read = std::fs::File::open(path).and_then(|file| file.take(HEAD).read_to_end(&mut head));
+    read.is_ok() && is_own(&head)
 }
 
 /// What stands between the columns, where all of them are there.

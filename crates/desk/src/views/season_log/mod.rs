@@ -1,22 +1,20 @@
 //! Season log: what was sprayed. The records by date at the left, the chosen one open beside them.
 
+pub mod export;
+pub mod import;
 mod list;
 mod listed;
 mod page;
 
-use std::collections::HashSet;
-use std::path::Path;
 use std::rc::Rc;
 
 use egui::{Align, Layout, Margin, Panel, TextEdit, Ui};
 use tankard_core::farm::{Farm, Id, Record};
 use tankard_core::quantity::Quantity;
 use tankard_core::season::record::from_plan;
-use tankard_file::{records_csv, store};
 
 use crate::app::Desk;
 use crate::command::View;
-use crate::files::Purpose;
 use crate::look;
 use crate::parts::boxes;
 
@@ -42,11 +40,16 @@ pub struct State {
     listed: Option<Rc<listed::Listed>>,
     list: list::State,
     page: page::State,
+    import: import::State,
 }
 
 /// Shows the view.
 pub fn show(desk: &mut Desk, ui: &mut Ui) {
     follow_chosen(desk);
+    if desk.season_log.import.is_open() {
+        import::show(desk, ui);
+        return;
+    }
     let this_year = desk.now().date().year();
     let revision = desk.document.revision();
     let state = &mut desk.season_log;
@@ -96,7 +99,6 @@ fn follow_chosen(desk: &mut Desk) {
 fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
     let units = desk.document.farm().units;
     let mut without_a_plan = false;
-    let mut export = false;
     ui.horizontal(|ui| {
         ui.label(look::title(match listed.year {
             Some(year) if year >= this_year => format!("Season {year}, so far"),
@@ -104,9 +106,7 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
             None => "All seasons".to_owned(),
         }));
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            if !desk.document.farm().records.is_empty() {
-                export = boxes::act(ui, "Export as CSV…").clicked();
-            }
+            export::acts(desk, ui);
             without_a_plan = boxes::act(ui, "Record without a plan").clicked();
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
                 let totals = &listed.totals;
@@ -130,10 +130,6 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
     }
     if without_a_plan {
         record_without_plan(desk);
-    }
-    if export {
-        let suggested = desk.beside("csv");
-        desk.ask_file(Purpose::SaveRecords, suggested, ui.ctx());
     }
 }
 
@@ -254,28 +250,4 @@ fn put(desk: &mut Desk, mut record: Record) {
 
 fn last_record(farm: &Farm, counts: impl Fn(&Record) -> bool) -> Option<&Record> {
     farm.records.values().filter(|record| counts(record)).max_by_key(|record| (record.date, record.start))
-}
-
-/// Saves the records that the list shows as CSV.
-pub fn save_csv(desk: &mut Desk, path: &Path) {
-    let path = if path.extension().is_some() { path.to_owned() } else { path.with_extension("csv") };
-    let this_year = desk.now().date().year();
-    let revision = desk.document.revision();
-    let farm = desk.document.farm();
-    let state = &mut desk.season_log;
-    let listed = listed::fresh(state.listed.take(), farm, revision, &state.filter, state.season, this_year);
-    state.listed = Some(Rc::clone(&listed));
-    let shown: HashSet<&str> =
-        listed.rows.iter().filter_map(|row| farm.records.get_index(*row)).map(|(id, _)| id.as_str()).collect();
-    let saved = records_csv::write(farm, |id| shown.contains(id)).map_err(|error| error.to_string()).and_then(|text| {
-        store::put_report(&path, text.as_bytes(), store::Report::Csv).map_err(|error| error.to_string())
-    });
-    match saved {
-        Ok(()) => {
-            let count = shown.len();
-            let noun = if count == 1 { "record" } else { "records" };
-            desk.tell(format!("{count} {noun} saved as {}", path.display()));
-        }
-        Err(error) => desk.tell_problem(format!("The records were not saved: {error}")),
-    }
 }
