@@ -278,7 +278,7 @@ fn record(rows: &[Row], places: &Places, columns: usize) -> Result<Record, Vec<R
                 }
             }
             Ok(None) if of_first.len() > 1 => {
-                no(row.line, "it names no amount, though its record has several rows".to_owned())
+                no(row.line, "it names no amount, though its record has several rows".to_owned());
             }
             Ok(None) => {}
             Err(why) => no(row.line, why),

@@ -134,7 +134,9 @@ mod tests {
     fn commas_mean_what_the_file_shows() {
         let seen = |cells: &[&str]| {
             let mut seen = Seen::default();
-            cells.iter().for_each(|cell| seen.look(cell));
+            for cell in cells {
+                seen.look(cell);
+            }
             (seen.comma(), seen.doubtful.is_some())
         };
         assert_eq!(seen(&["12,5", "1,250"]), (Some(Comma::Decimal), true));

@@ -16,6 +16,8 @@ use super::{Refused, Table};
 
 /// So many names are told in a note.
 const NAMES: usize = 8;
+/// From this share on an amount that is off rate × area is told.
+const FAR_OFF: f64 = 0.05;
 
 /// A record that a spreadsheet gives.
 #[derive(Clone, Debug, PartialEq)]
@@ -164,6 +166,21 @@ fn known(record: &Record) -> Known {
     (record.date, record.start, fields, lines)
 }
 
+/// What is told of how records were read.
+#[derive(Default)]
+struct Told {
+    /// Amounts reckoned from rates.
+    reckoned: usize,
+    /// Spray volumes reckoned over areas.
+    spread: usize,
+    /// Records without an area.
+    no_area: usize,
+    /// Lines of which the amount is off the rate.
+    far_off: Vec<u64>,
+    /// Lines with a product that their record has already.
+    twice: Vec<u64>,
+}
+
 /// What is gathered while records are read.
 struct Reader<'a> {
     farm: &'a Farm,
@@ -175,11 +192,7 @@ struct Reader<'a> {
     taken_fields: HashSet<Id>,
     taken_products: HashSet<Id>,
     there: HashMap<Known, &'a Id>,
-    reckoned: usize,
-    spread: usize,
-    no_area: usize,
-    far_off: Vec<u64>,
-    twice: Vec<u64>,
+    told: Told,
     new_fields: BTreeSet<String>,
     new_products: BTreeSet<String>,
     matched: BTreeSet<String>,
@@ -211,11 +224,7 @@ impl<'a> Reader<'a> {
             fields,
             foreign,
             there: farm.records.iter().map(|(id, record)| (known(record), id)).collect(),
-            reckoned: 0,
-            spread: 0,
-            no_area: 0,
-            far_off: Vec::new(),
-            twice: Vec::new(),
+            told: Told::default(),
             new_fields: BTreeSet::new(),
             new_products: BTreeSet::new(),
             matched: BTreeSet::new(),
@@ -225,22 +234,21 @@ impl<'a> Reader<'a> {
     fn record(&mut self, group: &Group<'_>) -> Result<Record, Vec<Refused>> {
         let mut wrong: Vec<Refused> = Vec::new();
         let Some(first) = group.rows.first() else { return Err(wrong) };
-        let area = keep(&mut wrong, agree(group, Holds::Area, |cells| cells.area())).flatten();
+        let area = keep(&mut wrong, agree(group, Holds::Area, |cells| cells.quantity(Holds::Area))).flatten();
         let ground = area.as_ref().map(AsTyped::value);
-        let volume = agree(group, Holds::Volume, |cells| Ok(cells.volume(ground)?.map(Spray)));
-        let spray = keep(&mut wrong, volume).flatten().map(|spray| spray.0);
+        let spray = keep(&mut wrong, agree(group, Holds::Volume, |cells| cells.spray(ground))).flatten();
         let mut record = Record::new("", group.date);
         record.start = group.start;
         if let Err(why) = whole(group, &mut record) {
             wrong.push(why);
         }
         let mut seen = BTreeSet::new();
-        let mut counts = (0, Vec::new(), Vec::new());
+        let mut told = Told::default();
         for cells in &group.rows {
-            match self.line(cells, ground, spray.as_ref().map(|(volume, _)| *volume), &mut counts) {
+            match self.line(cells, ground, spray.as_ref().map(|spray| spray.volume), &mut told) {
                 Ok(line) => {
                     if !seen.insert(line.name.to_lowercase()) {
-                        counts.2.push(cells.row.line);
+                        told.twice.push(cells.row.line);
                     }
                     record.lines.push(line);
                 }
@@ -265,7 +273,7 @@ impl<'a> Reader<'a> {
         record.fields.insert(id.clone(), field);
         record.volume = spray
             .as_ref()
-            .map(|(volume, typed)| typed.clone().unwrap_or_else(|| volume_text(*volume, self.farm.units)));
+            .map(|spray| spray.typed.clone().unwrap_or_else(|| volume_text(spray.volume, self.farm.units)));
         if wrong.is_empty()
             && let Some(own) = self.there.get(&known(&record))
         {
@@ -276,11 +284,11 @@ impl<'a> Reader<'a> {
             return Err(wrong);
         }
         // What is told of how it was read is told of what is taken.
-        self.no_area += usize::from(area.is_none());
-        self.spread += usize::from(spray.is_some_and(|(_, typed)| typed.is_none()));
-        self.reckoned += counts.0;
-        self.far_off.extend(counts.1);
-        self.twice.extend(counts.2);
+        self.told.no_area += usize::from(area.is_none());
+        self.told.spread += usize::from(spray.is_some_and(|spray| spray.typed.is_none()));
+        self.told.reckoned += told.reckoned;
+        self.told.far_off.extend(told.far_off);
+        self.told.twice.extend(told.twice);
         if !self.farm.fields.contains_key(&id) {
             self.new_fields.insert(name.to_owned());
         }
@@ -297,7 +305,7 @@ impl<'a> Reader<'a> {
         cells: &Cells<'_>,
         area: Option<Area>,
         volume: Option<Volume>,
-        (reckoned, far_off, _): &mut (usize, Vec<u64>, Vec<u64>),
+        told: &mut Told,
     ) -> Result<RecordLine, String> {
         let name = cells.text(Holds::Product);
         if name.is_empty() {
@@ -305,20 +313,17 @@ impl<'a> Reader<'a> {
         }
         let own = self.products.get(&name.to_lowercase()).copied();
         let product = own.map(|(_, product)| product);
-        let amount = match cells.amount(product)? {
-            Some(amount) => {
-                // A rate beside it is a check, not a condition.
-                let by_rate = cells.from_rate(product, area, volume).ok().flatten();
-                if by_rate.and_then(|rate| amount.value().ratio(rate)).is_some_and(|ratio| (ratio - 1.0).abs() > 0.05) {
-                    far_off.push(cells.row.line);
-                }
-                amount
+        let amount = if let Some(amount) = cells.amount(product)? {
+            // A rate beside it is a check, not a condition.
+            let by_rate = cells.amount_by_rate(product, area, volume).ok().flatten();
+            if by_rate.and_then(|rate| amount.value().ratio(rate)).is_some_and(|ratio| (ratio - 1.0).abs() > FAR_OFF) {
+                told.far_off.push(cells.row.line);
             }
-            None => {
-                let by_rate = cells.from_rate(product, area, volume)?;
-                *reckoned += 1;
-                amount_text(by_rate.ok_or("there is no amount, and no rate to reckon it from")?, self.farm.units)
-            }
+            amount
+        } else {
+            let by_rate = cells.amount_by_rate(product, area, volume)?;
+            told.reckoned += 1;
+            amount_text(by_rate.ok_or("there is no amount, and no rate to reckon it from")?, self.farm.units)
         };
         let mut line = match own {
             Some((id, product)) => RecordLine {
@@ -369,9 +374,13 @@ impl<'a> Reader<'a> {
             1 => notes.push(format!("1 {one}")),
             _ => notes.push(format!("{count} {more}")),
         };
-        say(self.reckoned, "amount is reckoned from the rate", "amounts are reckoned from the rates");
-        say(self.spread, "spray volume is reckoned over the area", "spray volumes are reckoned over the areas");
-        say(self.no_area, "record has no area; its area stays open", "records have no area; their areas stay open");
+        say(self.told.reckoned, "amount is reckoned from the rate", "amounts are reckoned from the rates");
+        say(self.told.spread, "spray volume is reckoned over the area", "spray volumes are reckoned over the areas");
+        say(
+            self.told.no_area,
+            "record has no area; its area stays open",
+            "records have no area; their areas stay open",
+        );
         if !self.matched.is_empty() {
             notes.push(format!("products of the shed, with the actives they have now: {}", some(&self.matched)));
         }
@@ -384,14 +393,17 @@ impl<'a> Reader<'a> {
         if !self.new_fields.is_empty() {
             notes.push(format!("fields that the farm does not have, kept by name: {}", some(&self.new_fields)));
         }
-        if !self.far_off.is_empty() {
+        if !self.told.far_off.is_empty() {
             notes.push(format!(
                 "the amount is more than 5 % off rate × area on {}; the amount is taken",
-                lines(&self.far_off)
+                lines(&self.told.far_off)
             ));
         }
-        if !self.twice.is_empty() {
-            notes.push(format!("a product stands again in the same record on {}; both are taken", lines(&self.twice)));
+        if !self.told.twice.is_empty() {
+            notes.push(format!(
+                "a product stands again in the same record on {}; both are taken",
+                lines(&self.told.twice)
+            ));
         }
         let mut closed: BTreeMap<i16, usize> = BTreeMap::new();
         for coming in
@@ -403,15 +415,6 @@ impl<'a> Reader<'a> {
             notes.push(format!("the season {year} is closed, and {count} of the records are of it"));
         }
         notes
-    }
-}
-
-/// The spray volume as reckoned, with its text where it was typed.
-struct Spray((Volume, Option<AsTyped<Volume>>));
-
-impl PartialEq for Spray {
-    fn eq(&self, other: &Self) -> bool {
-        self.0.0.ratio(other.0.0).is_none_or(|ratio| (ratio - 1.0).abs() < 1e-9)
     }
 }
 

@@ -11,6 +11,20 @@ use super::mapping::Mapping;
 use crate::table::when::{clock, short};
 use crate::table::{Row, is_bare, nothing};
 
+/// The spray volume of a row.
+#[derive(Debug)]
+pub(super) struct Spray {
+    pub(super) volume: Volume,
+    /// Its text; none where it is reckoned over the ground.
+    pub(super) typed: Option<AsTyped<Volume>>,
+}
+
+impl PartialEq for Spray {
+    fn eq(&self, other: &Self) -> bool {
+        self.volume.ratio(other.volume).is_none_or(|ratio| (ratio - 1.0).abs() < 1e-9)
+    }
+}
+
 /// The cells of a row by what they hold.
 #[derive(Clone, Copy)]
 pub(super) struct Cells<'a> {
@@ -71,18 +85,13 @@ impl<'a> Cells<'a> {
         !beside && plain(cell, self.mapping.comma).is_ok_and(|figure| is_bare(&figure))
     }
 
-    /// The ground sprayed.
-    pub(super) fn area(&self) -> Result<Option<AsTyped<Area>>, String> {
-        self.quantity(Holds::Area)
-    }
-
     /// The spray volume: as it stands, or over the ground.
-    pub(super) fn volume(&self, area: Option<Area>) -> Result<Option<(Volume, Option<AsTyped<Volume>>)>, String> {
-        if let Some(volume) = self.quantity::<Volume>(Holds::Volume)? {
-            return Ok(Some((volume.value(), Some(volume))));
+    pub(super) fn spray(&self, area: Option<Area>) -> Result<Option<Spray>, String> {
+        if let Some(typed) = self.quantity::<Volume>(Holds::Volume)? {
+            return Ok(Some(Spray { volume: typed.value(), typed: Some(typed) }));
         }
         let over: Option<AsTyped<CarrierRate>> = self.quantity(Holds::Carrier)?;
-        Ok(over.zip(area).map(|(over, area)| (over.value() * area, None)))
+        Ok(over.zip(area).map(|(over, area)| Spray { volume: over.value() * area, typed: None }))
     }
 
     /// The amount that stands there, if any.
@@ -96,7 +105,7 @@ impl<'a> Cells<'a> {
     }
 
     /// The amount that the rate comes to, where there is a rate.
-    pub(super) fn from_rate(
+    pub(super) fn amount_by_rate(
         &self,
         product: Option<&Product>,
         area: Option<Area>,

@@ -215,7 +215,7 @@ impl Table {
         let before: Vec<String> = rows.iter().take(until.min(40)).map(said).collect();
         let rows: Vec<Row> = body
             .into_iter()
-            .filter(|row| !row.is_empty() && !(sought.has_remarks && row.cell(0).starts_with('#')))
+            .filter(|row| !(row.is_empty() || sought.has_remarks && row.cell(0).starts_with('#')))
             .collect();
         let separator = char::from(found.separator);
         let decimal_comma = separator != ',' && has_decimal_comma(&rows);
