@@ -402,7 +402,7 @@ fn a_spreadsheet_becomes_records_and_says_what_does_not() {
         (record.operator.as_str(), record.wind.as_ref().unwrap().text(), record.note.as_str()),
         ("A. Demo", "6 mph", "by hand")
     );
-    assert_eq!(record.fields["mill"].area.text(), "74.6 Acres");
+    assert_eq!(record.fields["mill"].area.text(), "74.6 ac");
     // 74.6 ac × 22 fl oz/ac = 1641.2 fl oz; 128 fl oz are a gallon.
     let gly = &record.lines[0];
     assert_eq!(gly.product, "gly");

@@ -174,6 +174,31 @@ impl Holds {
         }
     }
 
+    /// A unit as it is offered, where one of those means the same: "ac" for "Acres".
+    pub(super) fn offered(self, unit: &str) -> String {
+        fn same<Q: Quantity + PartialEq>(one: &str, other: &str) -> bool {
+            let read = |unit: &str| Q::parse(&format!("1 {unit}")).ok();
+            read(one).is_some() && read(one) == read(other)
+        }
+        let is_same: fn(&str, &str) -> bool = match self {
+            Self::Area => same::<Area>,
+            Self::Rate => same::<Rate>,
+            Self::Amount => same::<Amount>,
+            Self::Carrier => same::<CarrierRate>,
+            Self::Volume => same::<Volume>,
+            Self::Pressure => same::<Pressure>,
+            Self::Speed | Self::Wind | Self::Gust => same::<Speed>,
+            Self::Height => same::<Length>,
+            Self::Temperature => same::<Temperature>,
+            Self::Humidity => same::<Share>,
+            _ => return unit.to_owned(),
+        };
+        // Ounces alone are a mass by arithmetic only; what they mean is asked.
+        let is_bare_ounce = unit.to_lowercase().starts_with("oz") && !unit.to_lowercase().contains("wt");
+        let own = self.units().iter().find(|own| !is_bare_ounce && is_same(own, unit));
+        own.map_or_else(|| unit.to_owned(), |own| (*own).to_owned())
+    }
+
     /// Whether a text is a unit of its figures.
     pub fn is_unit(self, unit: &str) -> bool {
         fn reads<Q: Quantity>(unit: &str) -> bool {

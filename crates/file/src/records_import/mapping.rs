@@ -122,7 +122,7 @@ fn of_heading(heading: &str, has_days: bool) -> Option<(Holds, String)> {
         Holds::Rate if unit(Holds::Rate).is_none() && unit(Holds::Amount).is_some() => Holds::Amount,
         holds => holds,
     };
-    Some((holds, unit(holds).unwrap_or_default()))
+    Some((holds, unit(holds).map(|unit| holds.offered(&unit)).unwrap_or_default()))
 }
 
 /// What stands before brackets, and in them.
@@ -150,15 +150,16 @@ mod tests {
             ("Rate, L/ha", Holds::Rate, "L/ha"),
             ("Total product (gal)", Holds::Amount, "gal"),
             ("Product name", Holds::Product, ""),
-            ("Acres", Holds::Area, "Acres"),
+            ("Acres", Holds::Area, "ac"),
             ("Treated area [ha]", Holds::Area, "ha"),
             ("area_ha", Holds::Area, "ha"),
-            ("Total acres", Holds::Area, "acres"),
+            ("Total acres", Holds::Area, "ac"),
             ("Wind speed (mph)", Holds::Wind, "mph"),
             ("Wind direction", Holds::WindFrom, ""),
             ("Applicator license", Holds::Certificate, ""),
             ("Applicator", Holds::Operator, ""),
-            ("GPA", Holds::Carrier, "GPA"),
+            ("GPA", Holds::Carrier, "gal/ac"),
+            ("Rate (oz/ac)", Holds::Rate, "oz/ac"),
             ("Water (gal/ac)", Holds::Carrier, "gal/ac"),
             ("Water", Holds::Water, ""),
             ("Spray volume (L)", Holds::Volume, "L"),

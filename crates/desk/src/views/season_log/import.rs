@@ -310,7 +310,7 @@ fn records(ui: &mut Ui, records: &[(u64, &Record)], from: &mut usize, units: Uni
 fn columns(ui: &mut Ui, table: &Table, mapping: &mut Mapping, shown: &mut Vec<usize>) {
     ui.label(look::heading("What the columns hold"));
     let gap = ui.spacing().item_spacing.x;
-    let (holds_width, unit_width) = (168.0, 128.0);
+    let (holds_width, unit_width) = (168.0, 150.0);
     let room = (ui.available_width() - holds_width - unit_width - 3.0 * gap).max(200.0);
     let (name_width, texts_width) = (room * 0.4, room * 0.6);
     ui.horizontal(|ui| {
