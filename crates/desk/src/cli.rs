@@ -1,5 +1,7 @@
 //! The command line: the desk, and the plan, the cards and the findings for scripts and for machines without a display.
 
+mod records;
+
 use std::io::{ErrorKind, Write};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
@@ -15,7 +17,7 @@ use tankard_core::loads::card::cards;
 use tankard_core::mix::jar::Jar;
 use tankard_core::plan::{Plan, plan};
 use tankard_core::stock::needs::next_day;
-use tankard_file::forecast_csv::{Table, guess, read};
+use tankard_file::forecast_csv::{self, guess, read};
 use tankard_file::store::{self, Report};
 use tankard_paper::Sheet;
 
@@ -202,6 +204,9 @@ enum Ask {
         #[arg(long)]
         json: bool,
     },
+    /// Writes the records as CSV or JSON, or reads records from a CSV into a copy of the farm; exit status 0 done, 1 nothing
+    /// recorded or some lines left out, 2 no record taken, 3 unreadable
+    Records(records::Ask),
     /// Prints all findings, those of the plans and what is open in the records; exit status 0 for none above Note, 1 for Check,
     /// 2 for Stop, 3 for an unreadable file
     Check {
@@ -248,6 +253,7 @@ pub fn run() -> ExitCode {
         Some(Ask::Forecast { file, from, out }) => ask_forecast(&file, &from, &out),
         Some(Ask::Needs { file, date, json }) => ask_needs(&file, date, json),
         Some(Ask::Review { file, season, json }) => ask_review(&file, season, json),
+        Some(Ask::Records(ask)) => records::ask(&ask),
         Some(Ask::Check { file, date, json }) => ask_check(&file, date, json),
     };
     match status {
@@ -451,7 +457,7 @@ fn ask_forecast(file: &Path, from: &Path, out: &Path) -> Result<u8, String> {
     if out.exists() {
         return Err(format!("there is a file already, so it is left alone; choose another name: {}", out.display()));
     }
-    let table = Table::open(from).map_err(|error| format!("{error}: {}", from.display()))?;
+    let table = forecast_csv::open(from).map_err(|error| format!("{error}: {}", from.display()))?;
     let layout = guess(&table, &farm.forecast.layouts);
     let zone = farm.place.as_ref().map_or("", |place| place.zone.trim()).to_owned();
     let reading = read(&table, &layout, TimeZoneDatabase::bundled().get(&zone).ok().as_ref());

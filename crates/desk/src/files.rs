@@ -24,6 +24,10 @@ pub enum Purpose {
     SaveJar,
     /// To save records as CSV.
     SaveRecords,
+    /// To save records as JSON.
+    SaveRecordsJson,
+    /// To read records.
+    ReadRecords,
     /// To read a forecast.
     ReadForecast,
 }
@@ -36,7 +40,8 @@ impl Purpose {
             Self::SaveCards => ("Save the load cards as", "Save"),
             Self::SaveSheet => ("Save the evening sheet as", "Save"),
             Self::SaveJar => ("Save the jar test as", "Save"),
-            Self::SaveRecords => ("Save the records as", "Save"),
+            Self::SaveRecords | Self::SaveRecordsJson => ("Save the records as", "Save"),
+            Self::ReadRecords => ("Read records from", "Read"),
             Self::ReadForecast => ("Read a forecast from", "Read"),
         }
     }
@@ -46,7 +51,8 @@ impl Purpose {
             Self::OpenFarm | Self::SaveFarm => ("Tankard farm", &["ron"]),
             Self::SaveCards | Self::SaveSheet | Self::SaveJar => ("PDF", &["pdf"]),
             Self::SaveRecords => ("CSV", &["csv"]),
-            Self::ReadForecast => ("CSV and other tables of text", &["csv", "tsv", "txt", "dat"]),
+            Self::SaveRecordsJson => ("JSON", &["json"]),
+            Self::ReadForecast | Self::ReadRecords => ("CSV and other tables of text", &["csv", "tsv", "txt", "dat"]),
         }
     }
 }
@@ -93,7 +99,7 @@ impl Picker {
             if let Some(file) = start.file_name() {
                 dialog = dialog.set_file_name(file.to_string_lossy());
             }
-            let is_there = matches!(purpose, Purpose::OpenFarm | Purpose::ReadForecast);
+            let is_there = matches!(purpose, Purpose::OpenFarm | Purpose::ReadForecast | Purpose::ReadRecords);
             let chosen = if is_there { dialog.pick_file() } else { dialog.save_file() };
             // The window may have been closed meanwhile; then nobody waits for the answer.
             let _ = sender.send(chosen);

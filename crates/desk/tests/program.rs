@@ -471,6 +471,54 @@ fn cards_do_not_take_the_place_of_a_farm() {
 }
 
 #[test]
+fn records_go_out_and_come_back() {
+    let folder = tempfile::tempdir().unwrap();
+    let ask = |arguments: &[&str]| {
+        let out = tankard(&[&["records", text(&demo())], arguments].concat(), folder.path());
+        (out.status.code(), String::from_utf8(out.stdout).unwrap(), String::from_utf8(out.stderr).unwrap())
+    };
+    let (status, said, _) = ask(&["--csv", "out.csv", "--json", "out.json"]);
+    assert_eq!(status, Some(0), "{said}");
+    let farm = tankard_file::store::open(&demo()).unwrap().0;
+    let json: Value = serde_json::from_slice(&fs::read(folder.path().join("out.json")).unwrap()).unwrap();
+    assert_eq!(json["records"].as_array().unwrap().len(), farm.records.len());
+    assert_eq!(json["period"], Value::Null);
+    // Into the farm they came from there is nothing to take; into a bare one all of them.
+    let (status, _, why) = ask(&["--import", "out.csv", "--out", "same.ron"]);
+    assert!(status == Some(2) && why.contains("there already, word for word"), "{why}");
+    fs::write(folder.path().join("bare.ron"), "Farm(format: 1, name: \"Bare\")").unwrap();
+    let bare = |arguments: &[&str]| tankard(&[&["records", "bare.ron"], arguments].concat(), folder.path());
+    assert_eq!(bare(&["--import", "out.csv", "--out", "new.ron"]).status.code(), Some(0));
+    assert_eq!(tankard_file::store::open(&folder.path().join("new.ron")).unwrap().0.records, farm.records);
+    // A file that is there is left alone; a season without records gives none.
+    assert_eq!(bare(&["--import", "out.csv", "--out", "new.ron"]).status.code(), Some(3));
+    let year = farm.records[0].date.year().to_string();
+    assert_eq!(ask(&["--json", "year.json", "--season", &year]).0, Some(0));
+    let json: Value = serde_json::from_slice(&fs::read(folder.path().join("year.json")).unwrap()).unwrap();
+    assert_eq!(json["period"]["to"], format!("{year}-12-31"));
+    assert_eq!(ask(&["--csv", "none.csv", "--season", "1999"]).0, Some(1));
+    assert!(!folder.path().join("none.csv").exists());
+    // A spreadsheet of past seasons: one row is refused, the rest is taken.
+    let sheet =
+        "Date,Field,Acres,Product,Amount (gal)\n5/30/2030,North,40,Oil (demo),5\n5/30/2030,South,40,Oil (demo),some\n";
+    fs::write(folder.path().join("past.csv"), sheet).unwrap();
+    let out = bare(&["--import", "past.csv", "--out", "past.ron"]);
+    let why = String::from_utf8(out.stderr).unwrap();
+    assert!(out.status.code() == Some(1) && why.contains("line 3 is left out: amount: "), "{why}");
+    assert_eq!(tankard_file::store::open(&folder.path().join("past.ron")).unwrap().0.records.len(), 1);
+    fs::write(folder.path().join("past.csv"), sheet.replace("5/30", "5/3")).unwrap();
+    let out = bare(&["--import", "past.csv", "--out", "asked.ron"]);
+    assert!(
+        out.status.code() == Some(2) && String::from_utf8(out.stderr).unwrap().contains("choose how days are written")
+    );
+    for wrong in
+        [&["--out", "x.ron"][..], &[], &["--import", "out.csv"], &["--csv", "a", "--import", "out.csv", "--out", "b"]]
+    {
+        assert_eq!(ask(wrong).0, Some(64), "{wrong:?}");
+    }
+}
+
+#[test]
 fn a_wrong_command_line_is_no_stop() {
     let here = Path::new(".");
     for wrong in [&["check"][..], &["cards", "farm.ron"], &["--nonsense"], &["--scale", "5"]] {

@@ -12,6 +12,7 @@ use tankard::app::Desk;
 use tankard::command::View;
 use tankard::demo;
 use tankard::document::Document;
+use tankard::files::Purpose;
 use tankard::views::season_log::{self, Season};
 use tankard_core::farm::{Effect, Farm, Record};
 
@@ -456,13 +457,17 @@ fn only_what_is_listed_goes_into_the_csv() {
     let folder = tempfile::tempdir().unwrap();
     let mut harness = demo_window();
     harness.state_mut().season_log.filter = "sandhill, first".to_owned();
-    season_log::save_csv(harness.state_mut(), &folder.path().join("records"));
+    season_log::export::save(harness.state_mut(), Purpose::SaveRecords, &folder.path().join("records"));
     harness.run();
     harness.get_by_label_contains("1 record saved as");
     let text = std::fs::read_to_string(folder.path().join("records.csv")).unwrap();
     // The head, and a line for each of two products on one field.
     assert_eq!(text.lines().count(), 3, "{text}");
-    season_log::save_csv(harness.state_mut(), &folder.path().join("no such folder").join("records.csv"));
+    season_log::export::save(
+        harness.state_mut(),
+        Purpose::SaveRecords,
+        &folder.path().join("no such folder").join("records.csv"),
+    );
     harness.run();
     harness.get_by_label_contains("The records were not saved");
 }

@@ -401,7 +401,7 @@ fn cards_are_issued_for_the_pass_they_were_asked_for_and_not_over_a_farm() {
     harness.get_by_label_contains("The cards were not written: there is a file of this name already that is a farm");
     assert_eq!(harness.state().document.farm().cards.len(), 3);
     assert!(store::open(&path).is_ok());
-    tankard::views::season_log::save_csv(harness.state_mut(), &path);
+    tankard::views::season_log::export::save(harness.state_mut(), tankard::files::Purpose::SaveRecords, &path);
     harness.run_steps(3);
     harness.get_by_label_contains("The records were not saved: there is a file of this name already that is a farm");
     assert!(store::open(&path).is_ok());

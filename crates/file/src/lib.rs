@@ -2,13 +2,17 @@
 //!
 //! A farm is one RON file. [`read`] makes a document of its text, [`write()`] a text of the document, [`store`] puts it on
 //! disk so that neither a crash nor a full disk loses the farm, [`side`] keeps what is not saved yet, [`records_csv`]
-//! lists what was sprayed, and [`forecast_csv`] reads the weather that is expected.
+//! lists what was sprayed and reads it back, [`records_json`] writes it for machines, [`records_import`] reads spreadsheets of
+//! past seasons, and [`forecast_csv`] reads the weather that is expected.
 
 mod document;
 pub mod forecast_csv;
 mod migrate;
 pub mod records_csv;
+pub mod records_import;
+pub mod records_json;
 pub mod side;
 pub mod store;
+mod table;
 
 pub use document::{ReadError, read, unchanged, write};

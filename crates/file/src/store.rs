@@ -219,6 +219,8 @@ pub enum Report {
     Pdf,
     /// Records.
     Csv,
+    /// Records for machines.
+    Json,
 }
 
 /// As [`put`], for a report: an earlier report is replaced, a file of another kind is not.
@@ -235,8 +237,8 @@ pub fn put_report(path: &Path, bytes: &[u8], report: Report) -> Result<(), Store
             _ if head.is_empty() => None,
             _ if is_farm(&head) => Some("a farm"),
             Report::Pdf if !is_pdf => Some("no PDF"),
-            Report::Csv if is_pdf => Some("a PDF"),
-            Report::Pdf | Report::Csv => None,
+            Report::Csv | Report::Json if is_pdf => Some("a PDF"),
+            Report::Pdf | Report::Csv | Report::Json => None,
         };
         if let Some(found) = found {
             return Err(StoreError::OtherKind { found, path: path.to_owned() });

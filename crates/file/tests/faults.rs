@@ -209,7 +209,7 @@ fn sums_over_the_records_csv_are_the_records_sums() {
     let text = tankard_file::records_csv::write(&farm, |_| true).unwrap();
     let mut reader = csv::Reader::from_reader(text.as_bytes());
     let head: Vec<String> = reader.headers().unwrap().iter().map(str::to_owned).collect();
-    assert_eq!(head, tankard_file::records_csv::COLUMNS);
+    assert_eq!(head, tankard_file::records_csv::COLUMNS.map(|column| column.name));
     let rows: Vec<csv::StringRecord> = reader.records().map(Result::unwrap).collect();
     let column = |name: &str| head.iter().position(|column| column == name).unwrap();
     let sum = |name: &str| rows.iter().filter_map(|row| row[column(name)].parse::<f64>().ok()).sum::<f64>();

@@ -9,14 +9,14 @@ use jiff::civil::{DateTime, datetime};
 use jiff::tz::{TimeZone, TimeZoneDatabase};
 use tankard_core::farm::{Farm, FileLayout, Holds, Hour};
 use tankard_core::quantity::{AsTyped, Quantity};
-use tankard_file::forecast_csv::{Reading, Table, TableError, guess, read, units};
+use tankard_file::forecast_csv::{self, Reading, Table, TableError, guess, read, units};
 
 fn zone(name: &str) -> TimeZone {
     TimeZoneDatabase::bundled().get(name).unwrap()
 }
 
 fn table(text: &str) -> Table {
-    Table::read(text.as_bytes()).unwrap()
+    forecast_csv::table(text.as_bytes()).unwrap()
 }
 
 /// Reads with the layout that is suggested, on a farm in Chicago.
@@ -170,7 +170,7 @@ fn a_unit_that_is_written_nowhere_waits_for_a_choice() {
     assert_eq!(texts(&reading, |hour| &hour.wind), ["5.6 kn", "6 kn"]);
     // The choice is remembered by the header, and another header does not get it.
     assert_eq!(guess(&table, &[layout.clone()]), layout);
-    let other = Table::read(b"time,temp,wind\n2031-06-12 05:00,57.6,5.6\n").unwrap();
+    let other = forecast_csv::table(b"time,temp,wind\n2031-06-12 05:00,57.6,5.6\n").unwrap();
     assert_ne!(guess(&other, &[layout.clone()]), layout);
     layout.takes[1].unit = "furlongs".to_owned();
     assert!(read(&table, &layout, None).to_choose[0].contains("no unit known for air"));
@@ -230,7 +230,7 @@ fn seconds_since_1970_are_put_on_the_farms_clock() {
     assert!(without.hours.is_empty());
     assert!(without.to_choose[0].contains("time zone"), "{:?}", without.to_choose);
     // Under a heading that does not say so, a large number may be anything.
-    let table = Table::read(b"time,temp_c\n1939024800,14.2\n1939028400,14.9\n").unwrap();
+    let table = forecast_csv::table(b"time,temp_c\n1939024800,14.2\n1939028400,14.9\n").unwrap();
     assert_eq!(guess(&table, &[]).takes[0].unit, "");
 }
 
@@ -382,7 +382,7 @@ fn letters_are_read_however_they_were_saved() {
     let carriage = PLAIN.replace('\n', "\r\n").into_bytes();
     let old = PLAIN.replace('\n', "\r").into_bytes();
     for bytes in [with_mark, little, big, without_mark, western, carriage, old] {
-        let table = Table::read(&bytes).unwrap();
+        let table = forecast_csv::table(&bytes).unwrap();
         assert_eq!(table.header[1], "temp (°C)");
         assert_eq!(read(&table, &guess(&table, &[]), Some(&zone("America/Chicago"))), expected);
     }
@@ -398,16 +398,17 @@ fn a_file_that_is_no_table_says_so() {
         (b"only,a,header\n", TableError::NoTable),
         (&[0x89, 1, 2, 3, 4, 5, 6, 7, 8, 9][..], TableError::NotText),
     ] {
-        assert_eq!(Table::read(bytes), Err(error), "{bytes:?}");
+        assert_eq!(forecast_csv::table(bytes), Err(error), "{bytes:?}");
     }
     let long = "2031-06-12 05:00,1\n".repeat(20_002);
-    assert_eq!(Table::read(long.as_bytes()), Err(TableError::TooMany));
-    assert!(Table::read("2031-06-12 05:00,1\n".repeat(19_000).as_bytes()).is_ok());
-    assert!(TableError::TooMany.to_string().contains("more than 20000 lines"));
+    let too_many = TableError::TooMany { rows: 20_000, columns: 100 };
+    assert_eq!(forecast_csv::table(long.as_bytes()), Err(too_many.clone()));
+    assert!(forecast_csv::table("2031-06-12 05:00,1\n".repeat(19_000).as_bytes()).is_ok());
+    assert!(too_many.to_string().contains("more than 20000 lines"));
     let wide = format!("2031-06-12 05:00{}\n", ",1".repeat(150));
-    assert_eq!(Table::read(wide.as_bytes()), Err(TableError::TooMany));
-    assert_eq!(Table::read(&vec![b','; (10 << 20) + 1]), Err(TableError::TooLarge));
-    assert!(TableError::TooLarge.to_string().contains("larger than 10 MB"));
+    assert_eq!(forecast_csv::table(wide.as_bytes()), Err(too_many.clone()));
+    let too_large = forecast_csv::table(&vec![b','; (10 << 20) + 1]).unwrap_err();
+    assert!(too_large.to_string().contains("larger than 10 MB, so it is no forecast for a farm"), "{too_large}");
 }
 
 #[test]
@@ -439,7 +440,7 @@ fn a_file_without_a_header_gets_numbered_columns() {
     assert_eq!(texts(&read(&table, &chosen, None), |hour| &hour.temperature), ["14,2 °C", "14,9 °C"]);
     assert_ne!(guess(&table, &[chosen.clone()]), chosen);
     // Two headings alike are told apart.
-    assert_eq!(Table::read(b"time,v,v\n2031-06-12 05:00,1,2\n").unwrap().header, ["time", "v", "v #2"]);
+    assert_eq!(forecast_csv::table(b"time,v,v\n2031-06-12 05:00,1,2\n").unwrap().header, ["time", "v", "v #2"]);
 }
 
 #[test]
@@ -559,7 +560,7 @@ impl Numbers {
 
 /// Reads bytes in every way there is; nothing may panic, and what comes of it is no larger than what went in.
 fn all_ways(bytes: &[u8]) {
-    let Ok(table) = Table::read(bytes) else { return };
+    let Ok(table) = forecast_csv::table(bytes) else { return };
     assert!(table.rows.len() <= bytes.len());
     let mut layout = guess(&table, &[]);
     let zone = zone("Australia/Lord_Howe");
@@ -656,7 +657,7 @@ fn large_files_are_read_in_time_or_refused() {
         vec![0xff; 19 << 20],
         vec![0; 19 << 20],
     ] {
-        if let Ok(table) = Table::read(&bytes) {
+        if let Ok(table) = forecast_csv::table(&bytes) {
             let reading = read(&table, &guess(&table, &[]), None);
             assert!(reading.hours.len() <= 1);
         }

@@ -5,7 +5,7 @@ use crate::farm::{Active, Farm, Field, Id, Left, Product, Record, RecordField, R
 use crate::plan::Plan;
 use crate::quantity::{Amount, Area, AsTyped, Mass, Quantity, Units, Volume};
 use crate::rig::set_of;
-use crate::stock::OnHand;
+use crate::stock::only_lot;
 
 use super::portion::Portion;
 
@@ -33,7 +33,8 @@ pub fn of_portion(farm: &Farm, plan: &Plan, portion: &Portion) -> Option<Record>
     let lines = plan.lines.iter().zip(&portion.amounts).filter_map(|(line, amount)| {
         let product = farm.products.get(&line.product)?;
         let line = record_line(&line.product, product, *amount, farm.units);
-        Some(RecordLine { planned: Some(line.amount.clone()), ..line })
+        let lot = only_lot(farm, &line.product, pass.date);
+        Some(RecordLine { planned: Some(line.amount.clone()), lot, ..line })
     });
     let volume = volume_text(portion.volume, farm.units);
     let rig = farm.rigs.get(&pass.rig);
@@ -116,7 +117,6 @@ pub fn of_product(id: &Id, product: &Product, amount: AsTyped<Amount>, units: Un
     });
     RecordLine {
         registration: product.registration.clone(),
-        lot: only_lot(product),
         price: product.price.clone(),
         kind: Some(product.kind),
         class: product.class,
@@ -126,13 +126,6 @@ pub fn of_product(id: &Id, product: &Product, amount: AsTyped<Amount>, units: Un
         actives: actives(product, amount.value(), units),
         ..RecordLine::new(id, &product.name, amount)
     }
-}
-
-/// The lot of what is in the shed, where that is one and it is typed for all of it.
-fn only_lot(product: &Product) -> String {
-    let held = OnHand::of(product).held;
-    let first = held.first().map(|held| held.lot.trim().to_owned()).unwrap_or_default();
-    if held.iter().all(|held| held.lot.trim() == first) { first } else { String::new() }
 }
 
 /// Nothing of a product, by volume or by mass as it is measured.
@@ -206,8 +199,9 @@ fn read_back<Q: Quantity>(text: &str, value: Q) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap_or_else(|_| AsTyped::of(text, value))
 }
 
-/// Six digits: the amount over the area keeps the balance to some parts in a million.
-fn area_text(area: Area, units: Units) -> AsTyped<Area> {
+/// An area as it could be typed, in the farm's units. Six digits: the amount over the area keeps the balance to some parts
+/// in a million.
+pub fn area_text(area: Area, units: Units) -> AsTyped<Area> {
     area_in_digits(area, units, 6)
 }
 
@@ -220,7 +214,8 @@ pub(crate) fn area_in_digits(area: Area, units: Units, digits: i32) -> AsTyped<A
     read_back(&text, area)
 }
 
-pub(super) fn volume_text(volume: Volume, units: Units) -> AsTyped<Volume> {
+/// A volume as it could be typed, in the farm's units.
+pub fn volume_text(volume: Volume, units: Units) -> AsTyped<Volume> {
     volume_in_digits(volume, units, 6)
 }
 
@@ -251,7 +246,7 @@ fn plain_mass(mass: Mass, units: Units, digits: i32) -> String {
 
 /// As the jug is marked ("41 gal 1 qt"), where that is true to one part in ten thousand; else as a plain number. Thousands
 /// stand without a comma, since "1,200 gal" is refused when read.
-pub(super) fn amount_text(amount: Amount, units: Units) -> AsTyped<Amount> {
+pub fn amount_text(amount: Amount, units: Units) -> AsTyped<Amount> {
     let practical = amount.show(units).replace(',', "");
     let true_enough = |read: &AsTyped<Amount>| {
         amount.is_zero() || read.value().ratio(amount).is_some_and(|ratio| (ratio - 1.0).abs() < 1e-4)

@@ -195,10 +195,20 @@ pub(super) fn at_moment(farm: &Farm, id: &str, until: Moment) -> Option<Account>
 ///
 /// It looks at each record once.
 pub fn lots(farm: &Farm, product: &str, day: Date) -> Vec<String> {
-    let Some(of) = farm.products.get(product) else { return Vec::new() };
+    on(farm, product, day).map(|shelves| shelves.lots()).unwrap_or_default()
+}
+
+/// The lot of what there is of a product before a day's records, where all of it is of one lot; else nothing.
+pub fn only_lot(farm: &Farm, product: &str, day: Date) -> String {
+    on(farm, product, day).and_then(|shelves| shelves.only_lot()).unwrap_or_default()
+}
+
+/// The shelves of a product before a day's records.
+fn on(farm: &Farm, product: &str, day: Date) -> Option<Shelves> {
+    let of = farm.products.get(product)?;
     let Some(moment) = happened::counted(of).filter(|moment| *moment < (day, happened::Part::Record)) else {
-        return Shelves::of(of).0.lots();
+        return Some(Shelves::of(of).0);
     };
     let list = happened::of(farm, &[product], Some(moment.0)).pop().unwrap_or_default();
-    Walk::over(of, &list, Some((day, happened::Part::Record))).shelves.lots()
+    Some(Walk::over(of, &list, Some((day, happened::Part::Record))).shelves)
 }

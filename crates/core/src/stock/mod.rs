@@ -14,7 +14,7 @@ pub mod shopping;
 mod short;
 mod walk;
 
-pub use account::{Account, Accounts, Doubt, lots};
+pub use account::{Account, Accounts, Doubt, lots, only_lot};
 pub use bill::{latest_price, spent};
 pub use counting::{Count, Difference, count, enter, reckoned, strike};
 pub use doubts::findings;

@@ -199,6 +199,13 @@ impl Shelves {
         crate::label::once(all.map(|shelf| shelf.lot.clone()))
     }
 
+    /// The lot of all of it, where that is one.
+    pub(super) fn only_lot(&self) -> Option<String> {
+        let mut all = self.0.iter().map(|shelf| &shelf.lot);
+        let first = all.next()?;
+        all.all(|lot| lot == first).then(|| first.clone())
+    }
+
     /// As they are told to others.
     pub(super) fn held(&self, product: &Product) -> Vec<Held> {
         let mut out: Vec<Held> = Vec::new();

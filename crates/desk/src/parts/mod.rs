@@ -5,6 +5,7 @@ pub mod day_picture;
 pub mod findings;
 pub mod gauge;
 pub mod hatch;
+pub mod left_out;
 pub mod lists;
 pub mod mark;
 pub mod setting_plot;

@@ -5,8 +5,8 @@ use serde_json::{Value, json};
 use tankard_core::farm::Farm;
 use tankard_core::finding::Finding;
 use tankard_core::plan::{NOT_JUDGED, Plan};
-use tankard_core::season::seal;
 use tankard_core::season::profile::{NOT_THE_LAW, judge_farm, missing};
+use tankard_core::season::seal;
 
 /// What is open in the records on a day, the newest record first, each with the record or "records"; before it what is the matter
 /// with the profiles themselves.

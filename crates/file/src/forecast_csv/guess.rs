@@ -2,8 +2,9 @@
 
 use tankard_core::farm::{FileLayout, Holds, Take};
 
+use super::Table;
 use super::units::{self, unit_of};
-use super::{Table, when};
+use crate::table::when;
 
 /// Words in a heading, whole or as its beginning (`temp*`), by what they speak of. The languages are English, German, French
 /// and Spanish; the abbreviations are those that explain themselves.

@@ -6,10 +6,10 @@ use jiff::civil::DateTime;
 use jiff::tz::{AmbiguousOffset, TimeZone};
 use tankard_core::farm::{FileLayout, Holds, Hour};
 
-use super::cell::{Column, Nothing, nothing};
+use super::cell::Column;
 use super::units::{needs_unit, units};
-use super::when::{self, How, Moment, short};
-use super::{Row, Table};
+use crate::table::when::{self, How, Moment, short};
+use crate::table::{Nothing, Refused, Row, Table, nothing};
 
 /// More hours are a history and no forecast: 45 days.
 const MOST_HOURS: usize = 45 * 24;
@@ -25,15 +25,6 @@ pub struct Reading {
     pub notes: Vec<String>,
     /// What must be chosen or mended first; no hours are given while anything stands here.
     pub to_choose: Vec<String>,
-}
-
-/// A line that is left out.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Refused {
-    /// Its number in the file, from 1.
-    pub line: u64,
-    /// Why.
-    pub why: String,
 }
 
 /// Reads the hours of a table by a layout. Times that are given against UTC are put on the farm's clock, which is that of the

@@ -2,7 +2,7 @@
 
 use tankard_core::farm::Holds;
 
-use super::{Row, when};
+use crate::table::{Row, when};
 
 /// A share written from 0 to 1.
 pub(super) const FRACTION: &str = "fraction";

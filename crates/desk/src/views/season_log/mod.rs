@@ -1,25 +1,23 @@
 //! Season log: what was sprayed. The records by date at the left, the chosen one open beside them.
 
 mod close;
+pub mod export;
+pub mod import;
 mod law;
 mod list;
 mod listed;
 mod page;
 mod recording;
-mod trials;
 mod seal;
+mod trials;
 
-use std::collections::HashSet;
-use std::path::Path;
 use std::rc::Rc;
 
 use egui::{Align, Layout, Margin, Panel, TextEdit, Ui};
-use tankard_core::farm::Id;
+use tankard_core::farm::{Farm, Id};
 use tankard_core::quantity::Quantity;
-use tankard_file::{records_csv, store};
 
 use crate::app::Desk;
-use crate::files::Purpose;
 use crate::look;
 use crate::parts::boxes;
 
@@ -54,6 +52,7 @@ pub struct State {
     /// Treatments beside one another, in place of the list while they are open.
     pub trials: trials::State,
     seal: seal::State,
+    import: import::State,
 }
 
 impl State {
@@ -66,6 +65,10 @@ impl State {
 /// Shows the view.
 pub fn show(desk: &mut Desk, ui: &mut Ui) {
     follow_chosen(desk);
+    if desk.season_log.import.is_open() {
+        import::show(desk, ui);
+        return;
+    }
     let today = desk.now().date();
     let this_year = today.year();
     let revision = desk.document.revision();
@@ -129,7 +132,6 @@ fn follow_chosen(desk: &mut Desk) {
 fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
     let units = desk.document.farm().units;
     let mut without_a_plan = false;
-    let mut export = false;
     let mut trials = false;
     ui.horizontal(|ui| {
         let is_trials = desk.season_log.trials.open;
@@ -140,9 +142,7 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
             None => "All seasons".to_owned(),
         }));
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            if !desk.document.farm().records.is_empty() {
-                export = boxes::act(ui, "Export as CSV…").clicked();
-            }
+            export::acts(desk, ui);
             without_a_plan = boxes::act(ui, "Record without a plan").clicked();
             if !desk.document.farm().records.is_empty() {
                 trials = boxes::act(ui, if desk.season_log.trials.open { "Records" } else { "Trials" }).clicked();
@@ -176,10 +176,6 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
     }
     if without_a_plan {
         recording::record_without_plan(desk);
-    }
-    if export {
-        let suggested = desk.beside("csv");
-        desk.ask_file(Purpose::SaveRecords, suggested, ui.ctx());
     }
 }
 
@@ -248,28 +244,4 @@ fn nothing_found(state: &mut State, ui: &mut Ui, listed: &listed::Listed) {
         };
         ui.label(look::soft(ui, words));
     });
-}
-
-/// Saves the records that the list shows as CSV.
-pub fn save_csv(desk: &mut Desk, path: &Path) {
-    let path = if path.extension().is_some() { path.to_owned() } else { path.with_extension("csv") };
-    let this_year = desk.now().date().year();
-    let revision = desk.document.revision();
-    let farm = desk.document.farm();
-    let state = &mut desk.season_log;
-    let listed = listed::fresh(state.listed.take(), farm, revision, &state.filter, state.season, this_year);
-    state.listed = Some(Rc::clone(&listed));
-    let shown: HashSet<&str> =
-        listed.rows.iter().filter_map(|row| farm.records.get_index(*row)).map(|(id, _)| id.as_str()).collect();
-    let saved = records_csv::write(farm, |id| shown.contains(id)).map_err(|error| error.to_string()).and_then(|text| {
-        store::put_report(&path, text.as_bytes(), store::Report::Csv).map_err(|error| error.to_string())
-    });
-    match saved {
-        Ok(()) => {
-            let count = shown.len();
-            let noun = if count == 1 { "record" } else { "records" };
-            desk.tell(format!("{count} {noun} saved as {}", path.display()));
-        }
-        Err(error) => desk.tell_problem(format!("The records were not saved: {error}")),
-    }
 }

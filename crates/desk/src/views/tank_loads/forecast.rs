@@ -9,18 +9,16 @@ use tankard_core::farm::forecast;
 use tankard_core::farm::{Farm, FileLayout, Forecast, Holds, Hour, Take};
 use tankard_core::finding::Level;
 use tankard_core::words::capital;
-use tankard_file::forecast_csv::{Reading, Table, guess, needs_unit, read, units};
+use tankard_file::forecast_csv::{self, Reading, Table, guess, needs_unit, read, units};
 
 use super::{cell, hairline, sheet};
 use crate::app::Desk;
 use crate::files::Purpose;
 use crate::look;
-use crate::parts::{boxes, mark};
+use crate::parts::{boxes, left_out, mark};
 
 /// So many columns are all shown; of more only those that are taken, until all are asked for.
 const FEW_COLUMNS: usize = 12;
-/// So many lines that were left out are shown at once.
-const FEW_LINES: usize = 8;
 /// The hour that is offered first on a day without any.
 const FIRST_HOUR: i8 = 5;
 
@@ -66,7 +64,7 @@ fn zone(name: &str) -> Option<TimeZone> {
 /// Looks at the file that was chosen.
 pub fn read_file(desk: &mut Desk, path: &Path) {
     let source = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
-    match Table::open(path) {
+    match forecast_csv::open(path) {
         Ok(table) => {
             let farm = desk.document.farm();
             let layout = guess(&table, &farm.forecast.layouts);
@@ -178,7 +176,7 @@ fn look_at(desk: &mut Desk, ui: &mut Ui, mut coming: Coming) -> Option<Coming> {
     for note in &coming.reading.notes {
         say(ui, &sentence(note));
     }
-    left_out(ui, &mut coming);
+    left_out::show(ui, &coming.reading.refused, &mut coming.line);
     if let Some(first) = coming.reading.hours.first()
         && desk.document.farm().forecast.hours.iter().any(|hour| (hour.at, hour.again) >= (first.at, first.again))
     {
@@ -306,34 +304,6 @@ fn choices(ui: &mut Ui, table: &Table, layout: &mut FileLayout, (at, heading): (
         (Some(_), None) => layout.takes.retain(|take| take.column != heading),
         (None, Some(now)) => layout.takes.push(now),
         (None, None) => {}
-    }
-}
-
-/// The lines that are left out, a few at a time, so that the keyboard reaches all of them.
-fn left_out(ui: &mut Ui, coming: &mut Coming) {
-    let all = coming.reading.refused.len();
-    if all == 0 {
-        return;
-    }
-    ui.add_space(4.0);
-    ui.horizontal_wrapped(|ui| {
-        mark::show(ui, Level::Check);
-        let words = if all == 1 { "1 line is left out".to_owned() } else { format!("{all} lines are left out") };
-        ui.label(look::strong(words));
-        if all > FEW_LINES {
-            let last = (coming.line + FEW_LINES).min(all);
-            ui.label(look::soft(ui, format!("{} to {last}", coming.line + 1)));
-            if boxes::act(ui, "Those before").accessible_name("Lines left out before these").clicked() {
-                coming.line = coming.line.saturating_sub(FEW_LINES);
-            }
-            if boxes::act(ui, "Those after").accessible_name("Lines left out after these").clicked() && last < all {
-                coming.line += FEW_LINES;
-            }
-        }
-    });
-    for refused in coming.reading.refused.iter().skip(coming.line).take(FEW_LINES) {
-        let text = format!("Line {}: {}", refused.line, refused.why);
-        ui.add(Label::new(look::soft(ui, text)).wrap());
     }
 }
 

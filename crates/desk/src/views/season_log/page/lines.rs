@@ -5,8 +5,11 @@ use tankard_core::farm::record::RecordActive;
 use tankard_core::farm::{Farm, Id, Product, Record, RecordLine};
 use tankard_core::quantity::{Amount, AsTyped, Units};
 use tankard_core::season::record::{none_of, of_product, record_line, with_amount};
+use tankard_core::stock;
 
-use super::rows::{FOLD, SHORT, TAKE, add, beside_plan, captions, indented_line, pair, section, slot, take, triangle};
+use super::rows::{
+    FOLD, SHORT, TAKE, add, beside_plan, captions, indented_line, pair, section, slot, take, triangle, with_before,
+};
 use super::{Page, State, Typing};
 use crate::look;
 use crate::parts::boxes;
@@ -67,7 +70,8 @@ pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mu
                 ui.add_space(2.0);
             }
             if open.inner {
-                more(ui, line);
+                let lots = page.used.lots_of(farm, &line.product, record.date);
+                more(ui, line, &lots);
             }
         });
     }
@@ -92,6 +96,7 @@ pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mu
         let mut line = record_line(&id, product, nothing.value(), units);
         line.amount = nothing;
         line.actives.clear();
+        line.lot = stock::only_lot(farm, &id, record.date);
         record.lines.push(line);
     }
 }
@@ -110,13 +115,13 @@ fn beside(line: &RecordLine, planned: Option<&Record>, units: Units) -> String {
 }
 
 /// What is seldom typed of a product.
-fn more(ui: &mut Ui, line: &mut RecordLine) {
+fn more(ui: &mut Ui, line: &mut RecordLine, lots: &[String]) {
     let name = line.name.clone();
     let of = |what: &str| format!("{what} of {name}");
     let width = |ui: &Ui| super::rows::BOX.min(ui.available_width());
     pair(
         ui,
-        ("Lot", |ui| boxes::text_or_empty(ui, &of("Lot"), &mut line.lot, width(ui), "as on the container")),
+        ("Lot", |ui| with_before(ui, &of("Lot"), &mut line.lot, width(ui), "as on the container", lots)),
         ("Price", |ui| boxes::quantity_or_none(ui, &of("Price"), &mut line.price, width(ui))),
     );
     pair(

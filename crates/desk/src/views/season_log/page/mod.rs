@@ -15,13 +15,14 @@ use std::path::Path;
 use std::rc::Rc;
 
 use egui::{Align, Layout, Margin, ScrollArea, Ui};
-use jiff::civil::DateTime;
+use jiff::civil::{Date, DateTime};
 use tankard_core::farm::{Farm, Id, Record, RecordLine};
 use tankard_core::finding::{Finding, Subject};
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{AsTyped, Volume};
 use tankard_core::season::record::from_plan;
 use tankard_core::season::{outside, used};
+use tankard_core::stock;
 use tankard_core::weather::Limit;
 
 use self::rows::section;
@@ -56,12 +57,19 @@ struct Used {
     customers: Vec<String>,
     /// The weeds of a field, found when first asked for.
     weeds: RefCell<HashMap<Id, Vec<String>>>,
+    /// The lots of a product that were in the shed on a day, found when first asked for.
+    lots: RefCell<HashMap<(Id, Date), Vec<String>>>,
 }
 
 impl Used {
     fn weeds_on(&self, farm: &Farm, field: &Id) -> Vec<String> {
         let mut weeds = self.weeds.borrow_mut();
         weeds.entry(field.clone()).or_insert_with(|| used::weeds_on(farm, field)).clone()
+    }
+
+    fn lots_of(&self, farm: &Farm, product: &Id, day: Date) -> Vec<String> {
+        let mut lots = self.lots.borrow_mut();
+        lots.entry((product.clone(), day)).or_insert_with(|| stock::lots(farm, product, day)).clone()
     }
 
     fn of(farm: &Farm) -> Self {
@@ -88,6 +96,7 @@ impl Used {
             ),
             customers: used::before(farm, |record| record.customer.as_ref().map(|customer| customer.name.as_str())),
             weeds: RefCell::default(),
+            lots: RefCell::default(),
         }
     }
 }

@@ -18,14 +18,14 @@ enum Order {
 
 /// How the days of a column are written.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) struct How {
+pub(crate) struct How {
     order: Order,
     /// Whether its times are UTC where they do not say otherwise.
-    pub(super) utc: bool,
+    pub(crate) utc: bool,
 }
 
 /// The words for them in a layout.
-pub(super) const DAYS: [&str; 8] = [
+pub(crate) const DAYS: [&str; 8] = [
     "year-month-day",
     "day.month.year",
     "day/month/year",
@@ -36,10 +36,10 @@ pub(super) const DAYS: [&str; 8] = [
     "month/day/year, UTC",
 ];
 /// The word for seconds since 1970.
-pub(super) const UNIX: &str = "unix";
+pub(crate) const UNIX: &str = "unix";
 
 impl How {
-    pub(super) fn of(unit: &str) -> Option<Self> {
+    pub(crate) fn of(unit: &str) -> Option<Self> {
         let (days, utc) = unit.strip_suffix(", UTC").map_or((unit, false), |days| (days, true));
         let order = match days {
             "year-month-day" => Order::YearFirst,
@@ -55,7 +55,7 @@ impl How {
 
 /// A moment as a file gives it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Moment {
+pub(crate) enum Moment {
     /// By a clock on the wall.
     Clock(DateTime),
     /// In the world's time.
@@ -64,16 +64,16 @@ pub(super) enum Moment {
 
 /// Whether a day and a time of day are written in a cell.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) struct Shape {
+pub(crate) struct Shape {
     /// What stands between the parts of the day, and whether the year comes first.
-    pub(super) day: Option<(char, bool)>,
-    pub(super) time: bool,
+    pub(crate) day: Option<(char, bool)>,
+    pub(crate) time: bool,
     /// Whether the distance from UTC is given.
-    pub(super) offset: bool,
+    pub(crate) offset: bool,
 }
 
 /// What a cell looks like; `None` for neither day nor time.
-pub(super) fn shape(cell: &str) -> Option<Shape> {
+pub(crate) fn shape(cell: &str) -> Option<Shape> {
     // Longer texts are prose.
     if cell.len() > 40 || !cell.starts_with(|c: char| c.is_ascii_digit()) {
         return None;
@@ -89,24 +89,24 @@ pub(super) fn shape(cell: &str) -> Option<Shape> {
 }
 
 /// Whether a cell may be a number of seconds since 1970, after 1973 and before the year 5138.
-pub(super) fn is_seconds(cell: &str) -> bool {
+pub(crate) fn is_seconds(cell: &str) -> bool {
     (9..=11).contains(&cell.len()) && cell.bytes().all(|byte| byte.is_ascii_digit())
 }
 
 /// Whether a cell is meant for a day or a time, even one that cannot be read.
-pub(super) fn is_timely(cell: &str) -> bool {
+pub(crate) fn is_timely(cell: &str) -> bool {
     let first = cell.split(|c: char| c.is_whitespace() || c == 'T').next().unwrap_or("");
     shape(cell).is_some() || is_seconds(cell) || (first.len() < 12 && Day::of(first).is_some())
 }
 
 /// Whether a day, a time or seconds since 1970 stand in a row.
-pub(super) fn has_time(row: &Row) -> bool {
+pub(crate) fn has_time(row: &Row) -> bool {
     // Times stand in the first columns; a table of a hundred columns is not searched to its end.
     (0..row.written().min(12)).map(|at| row.cell(at)).any(is_timely)
 }
 
 /// Reads a moment from the text of one column, or of two put together.
-pub(super) fn moment(text: &str, how: How) -> Result<Moment, String> {
+pub(crate) fn moment(text: &str, how: How) -> Result<Moment, String> {
     if how.order == Order::Seconds {
         let seconds = text.strip_suffix(".0").unwrap_or(text);
         let seconds: i64 = seconds.parse().map_err(|_| format!("\"{}\" is no number of seconds", short(text)))?;
@@ -131,7 +131,7 @@ pub(super) fn moment(text: &str, how: How) -> Result<Moment, String> {
 }
 
 /// A text short enough for a message.
-pub(super) fn short(text: &str) -> String {
+pub(crate) fn short(text: &str) -> String {
     let text = text.trim();
     if text.chars().count() > 40 {
         format!("{}…", text.chars().take(40).collect::<String>())
@@ -263,6 +263,14 @@ fn split_offset(text: &str) -> Result<(&str, Option<i32>), String> {
     let clock =
         ["utc", "UTC", "gmt", "GMT"].into_iter().find_map(|word| clock.strip_suffix(word)).unwrap_or(clock).trim_end();
     Ok((clock, Some(if offset.starts_with('-') { -seconds } else { seconds })))
+}
+
+/// Reads a time of day alone.
+pub(crate) fn clock(text: &str) -> Result<Time, String> {
+    match time_of_day(text, text)? {
+        (time, false) => Ok(time),
+        (_, true) => Err(format!("\"{}\" is the end of the day; write 00:00 or 23:59", short(text))),
+    }
 }
 
 /// Reads "05:00", "5:00 PM", "05:00:00.000", "0500", "05", "05h", "24:00".

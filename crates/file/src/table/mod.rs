@@ -1,4 +1,9 @@
-//! The table in a file: its header and its rows, below whatever stands before them.
+//! The table in a text file of any layout: its header and its rows, below whatever stands before them. What is looked for
+//! ([`Sought`]) says by what a line of the table is known, and how large it may be.
+
+mod cells;
+mod encoding;
+pub(crate) mod when;
 
 use std::fs::{self, File};
 use std::io::{self, Read};
@@ -7,20 +12,55 @@ use std::path::Path;
 use csv::{ReaderBuilder, StringRecord};
 use thiserror::Error;
 
-use super::{cell, encoding, units, when};
+pub(crate) use cells::{Nothing, has_unit, is_bare, nothing};
 
-/// A larger file is no forecast.
-const LARGEST: usize = 10 << 20;
-/// More lines are no forecast: two months of a line every five minutes.
-const MOST_ROWS: usize = 20_000;
-/// More columns are no forecast.
-const MOST_COLUMNS: usize = 100;
+/// What a table is looked for: how it is known, and what is more than it can be.
+#[derive(Debug)]
+pub(crate) struct Sought {
+    /// What it is, for messages: "no forecast for a farm".
+    pub(crate) too_large: &'static str,
+    /// To what a larger file is to be cut: "the days that matter".
+    pub(crate) cut_to: &'static str,
+    /// Bytes of the largest file.
+    pub(crate) largest: usize,
+    /// The most lines.
+    pub(crate) most_rows: usize,
+    /// The most columns.
+    pub(crate) most_columns: usize,
+    /// Whether a line looks like one of the table.
+    pub(crate) is_of_it: fn(&Row) -> bool,
+    /// Whether a line below the header gives the units of the columns.
+    pub(crate) is_row_of_units: fn(&Row) -> bool,
+    /// Whether a line that begins with "#" is a remark.
+    pub(crate) has_remarks: bool,
+}
+
 /// How many lines are looked at to see how a file is laid out.
 const SAMPLE: usize = 400;
 /// How much text that may be.
 const SAMPLE_BYTES: usize = 256 << 10;
 /// Tried in this order, since a comma may be a decimal mark and the others hardly stand in a table for anything else.
 const SEPARATORS: [u8; 3] = [b'\t', b';', b','];
+
+impl Sought {
+    const fn too_many(&self) -> TableError {
+        TableError::TooMany { rows: self.most_rows, columns: self.most_columns }
+    }
+}
+
+/// The bytes of a file, no more of it than it takes to see that it is too large.
+///
+/// # Errors
+/// [`TableError::Io`] where the disk says no.
+pub(crate) fn bytes(path: &Path, largest: usize) -> Result<Vec<u8>, TableError> {
+    let problem = |error: io::Error| TableError::Io(error.to_string());
+    if fs::metadata(path).map_err(problem)?.is_dir() {
+        return Err(TableError::Io("it is a folder".to_owned()));
+    }
+    let mut bytes = Vec::new();
+    File::open(path).map_err(problem)?.take(largest as u64 + 1).read_to_end(&mut bytes).map_err(problem)?;
+    Ok(bytes)
+}
 
 /// Why a file holds no table that can be read.
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
@@ -32,13 +72,23 @@ pub enum TableError {
     #[error("the file is empty")]
     Empty,
     /// It is too large.
-    #[error("the file is larger than {} MB, so it is no forecast for a farm; cut it to the days that matter", LARGEST >> 20)]
-    TooLarge,
+    #[error("the file is larger than {} MB, so it is {too_large}; cut it to {cut_to}", .largest >> 20)]
+    TooLarge {
+        /// Bytes of the largest one that is read.
+        largest: usize,
+        /// What it cannot be.
+        too_large: &'static str,
+        /// To what it is to be cut.
+        cut_to: &'static str,
+    },
     /// It has too many lines or columns.
-    #[error(
-        "the file has more than {MOST_ROWS} lines or {MOST_COLUMNS} columns; cut it to the days and columns that matter"
-    )]
-    TooMany,
+    #[error("the file has more than {rows} lines or {columns} columns; cut it to what matters")]
+    TooMany {
+        /// The most lines that are read.
+        rows: usize,
+        /// The most columns.
+        columns: usize,
+    },
     /// It is a workbook.
     #[error("the file is a workbook or an archive, not a CSV; save the sheet as CSV and read that")]
     Workbook,
@@ -50,6 +100,15 @@ pub enum TableError {
         "no table was found: no lines with a day or a time and two or more columns, apart by commas, semicolons or tabs"
     )]
     NoTable,
+}
+
+/// A line that is left out.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Refused {
+    /// Its number in the file, from 1.
+    pub line: u64,
+    /// Why.
+    pub why: String,
 }
 
 /// A line of the table.
@@ -77,7 +136,7 @@ impl Row {
     }
 
     /// How many columns it was written with.
-    pub(super) fn written(&self) -> usize {
+    pub(crate) fn written(&self) -> usize {
         self.cells.len()
     }
 }
@@ -102,45 +161,41 @@ impl Table {
     ///
     /// # Errors
     /// [`TableError`] says why there is none.
-    pub fn open(path: &Path) -> Result<Self, TableError> {
-        let problem = |error: io::Error| TableError::Io(error.to_string());
-        if fs::metadata(path).map_err(problem)?.is_dir() {
-            return Err(TableError::Io("it is a folder".to_owned()));
-        }
-        let mut bytes = Vec::new();
-        File::open(path).map_err(problem)?.take(LARGEST as u64 + 1).read_to_end(&mut bytes).map_err(problem)?;
-        Self::read(&bytes)
+    pub(crate) fn open(path: &Path, sought: &Sought) -> Result<Self, TableError> {
+        Self::read(&bytes(path, sought.largest)?, sought)
     }
 
     /// Finds the table.
     ///
-    /// # Valid range
-    /// At most 10 MB, 20,000 lines, 100 columns: what is read while a window waits for it.
-    ///
     /// # Errors
     /// [`TableError`] says why there is none.
-    pub fn read(bytes: &[u8]) -> Result<Self, TableError> {
-        if bytes.len() > LARGEST {
-            return Err(TableError::TooLarge);
+    pub(crate) fn read(bytes: &[u8], sought: &Sought) -> Result<Self, TableError> {
+        if bytes.len() > sought.largest {
+            return Err(TableError::TooLarge {
+                largest: sought.largest,
+                too_large: sought.too_large,
+                cut_to: sought.cut_to,
+            });
         }
         let text = encoding::text(bytes)?;
         if text.trim().is_empty() {
             return Err(TableError::Empty);
         }
         // A lone quotation mark would swallow the rest of the file; then it is read without regard to them.
-        match Self::find(&text, true) {
-            Err(TableError::NoTable) => Self::find(&text, false),
+        match Self::find(&text, true, sought) {
+            Err(TableError::NoTable) => Self::find(&text, false, sought),
             found => found,
         }
     }
 
-    fn find(text: &str, quotes: bool) -> Result<Self, TableError> {
+    fn find(text: &str, quotes: bool, sought: &Sought) -> Result<Self, TableError> {
         let head = text.get(..cut(text, SAMPLE_BYTES)).unwrap_or(text);
         let mut best: Option<(usize, usize, Found)> = None;
         for separator in SEPARATORS {
-            let rows = records(head, separator, quotes, SAMPLE)?;
-            if let Some(found) = Found::of(&rows) {
-                let fitting = rows.iter().filter(|row| row.written() == found.columns && when::has_time(row)).count();
+            let rows = records(head, separator, quotes, SAMPLE, sought)?;
+            if let Some(found) = Found::of(&rows, sought) {
+                let fitting =
+                    rows.iter().filter(|row| row.written() == found.columns && (sought.is_of_it)(row)).count();
                 // A header of as many columns tells a separator from a decimal comma.
                 let headed = usize::from(found.header.is_some());
                 if best.as_ref().is_none_or(|(h, f, _)| (headed, fitting) > (*h, *f)) {
@@ -149,10 +204,10 @@ impl Table {
             }
         }
         let (_, _, found) = best.ok_or(TableError::NoTable)?;
-        if found.columns > MOST_COLUMNS {
-            return Err(TableError::TooMany);
+        if found.columns > sought.most_columns {
+            return Err(sought.too_many());
         }
-        let mut rows = records(text, found.separator, quotes, usize::MAX)?;
+        let mut rows = records(text, found.separator, quotes, usize::MAX, sought)?;
         let body = rows.split_off(found.body.min(rows.len()));
         let units = found.units.and_then(|at| rows.get(at));
         let header = names(found.header.and_then(|at| rows.get(at)), units, found.columns);
@@ -160,7 +215,7 @@ impl Table {
         let before: Vec<String> = rows.iter().take(until.min(40)).map(said).collect();
         let rows: Vec<Row> = body
             .into_iter()
-            .filter(|row| !row.is_empty() && !row.cells.get(0).is_some_and(|cell| cell.trim_start().starts_with('#')))
+            .filter(|row| !(row.is_empty() || sought.has_remarks && row.cell(0).starts_with('#')))
             .collect();
         let separator = char::from(found.separator);
         let decimal_comma = separator != ',' && has_decimal_comma(&rows);
@@ -181,9 +236,9 @@ impl Table {
     pub fn is_bare(&self, column: usize) -> bool {
         let (bare, own) = self
             .first(column, SAMPLE)
-            .filter(|text| cell::nothing(text).is_none())
+            .filter(|text| nothing(text).is_none())
             .fold((0_usize, 0_usize), |(bare, own), text| {
-                (bare + usize::from(cell::is_bare(text)), own + usize::from(cell::has_unit(text)))
+                (bare + usize::from(is_bare(text)), own + usize::from(has_unit(text)))
             });
         bare >= own
     }
@@ -204,9 +259,9 @@ struct Found {
 }
 
 impl Found {
-    fn of(rows: &[Row]) -> Option<Self> {
-        let columns = usual(rows)?;
-        let is_body = |at: usize| rows.get(at).is_some_and(|row| row.written() == columns && when::has_time(row));
+    fn of(rows: &[Row], sought: &Sought) -> Option<Self> {
+        let columns = usual(rows, sought)?;
+        let is_body = |at: usize| rows.get(at).is_some_and(|row| row.written() == columns && (sought.is_of_it)(row));
         // A line such as "made on; 2031-06-11 18:00" before the table is followed by something else.
         let body =
             (0..rows.len()).find(|at| is_body(*at) && (is_body(at + 1) || is_body(at + 2) || at + 1 == rows.len()))?;
@@ -216,7 +271,7 @@ impl Found {
             (from.saturating_sub(6)..from).rev().find(|at| rows.get(*at).is_some_and(|row| is_near(row) && fits(row)))
         };
         let header = above(body, is_header);
-        let units = above(body, units::is_row_of_units);
+        let units = above(body, sought.is_row_of_units);
         let (header, units) = match (header, units) {
             // The units may look like a header themselves.
             (Some(at), Some(units)) if at == units => (above(units, is_header), Some(units)),
@@ -231,20 +286,20 @@ impl Found {
 /// Whether most of what stands in a row is neither a figure nor a time.
 fn is_header(row: &Row) -> bool {
     let cells: Vec<&str> = (0..row.len()).map(|at| row.cell(at)).filter(|cell| !cell.is_empty()).collect();
-    let is_text = |cell: &&&str| cell.contains(char::is_alphabetic) && !when::is_timely(cell) && !cell::is_bare(cell);
+    let is_text = |cell: &&&str| cell.contains(char::is_alphabetic) && !when::is_timely(cell) && !is_bare(cell);
     cells.iter().filter(is_text).count() * 2 > cells.len()
 }
 
 /// The number of columns that most lines with a day or a time have.
-fn usual(rows: &[Row]) -> Option<usize> {
+fn usual(rows: &[Row], sought: &Sought) -> Option<usize> {
     let mut counts = std::collections::BTreeMap::new();
-    for row in rows.iter().filter(|row| row.written() > 1 && when::has_time(row)) {
+    for row in rows.iter().filter(|row| row.written() > 1 && (sought.is_of_it)(row)) {
         *counts.entry(row.written()).or_insert(0_usize) += 1;
     }
     counts.into_iter().max_by_key(|(columns, times)| (*times, *columns)).map(|(columns, _)| columns)
 }
 
-fn records(text: &str, separator: u8, quotes: bool, most: usize) -> Result<Vec<Row>, TableError> {
+fn records(text: &str, separator: u8, quotes: bool, most: usize, sought: &Sought) -> Result<Vec<Row>, TableError> {
     let mut reader = ReaderBuilder::new()
         .has_headers(false)
         .flexible(true)
@@ -254,22 +309,26 @@ fn records(text: &str, separator: u8, quotes: bool, most: usize) -> Result<Vec<R
     let mut rows = Vec::new();
     let mut record = StringRecord::new();
     while rows.len() < most && reader.read_record(&mut record).map_err(|_| TableError::NotText)? {
-        if rows.len() > MOST_ROWS {
-            return Err(TableError::TooMany);
+        if rows.len() > sought.most_rows {
+            return Err(sought.too_many());
         }
-        let (line, byte) = record.position().map_or((0, 0), |at| (at.line(), at.byte()));
-        // The reader gives the place before the empty lines that it skips.
-        let skipped = usize::try_from(byte)
-            .ok()
-            .and_then(|byte| text.as_bytes().get(byte..))
-            .map_or(0, |rest| rest.iter().take_while(|byte| **byte == b'\n').count());
         // A line of separators alone would take more room than it is worth.
-        if record.len() > 2 * MOST_COLUMNS {
-            record.truncate(2 * MOST_COLUMNS);
+        if record.len() > 2 * sought.most_columns {
+            record.truncate(2 * sought.most_columns);
         }
-        rows.push(Row { line: line + skipped as u64, cells: record.clone() });
+        rows.push(Row { line: line(text, &record), cells: record.clone() });
     }
     Ok(rows)
+}
+
+/// The number of the line on which a record of a text begins, from 1.
+pub(crate) fn line(text: &str, record: &StringRecord) -> u64 {
+    let (line, byte) = record.position().map_or((0, 0), |at| (at.line(), at.byte()));
+    // The reader gives the place before the empty lines that it skips.
+    let skipped = usize::try_from(byte).ok().and_then(|byte| text.as_bytes().get(byte..)).map_or(0, |rest| {
+        rest.iter().take_while(|byte| matches!(byte, b'\n' | b'\r')).filter(|byte| **byte == b'\n').count()
+    });
+    line + skipped as u64
 }
 
 /// The end of the last whole line within a number of bytes.
@@ -299,7 +358,7 @@ fn names(header: Option<&Row>, units: Option<&Row>, columns: usize) -> Vec<Strin
         let own: String = own.split_whitespace().collect::<Vec<_>>().join(" ").chars().take(80).collect();
         let own = if own.is_empty() { unnamed(at) } else { own };
         let unit = units.map_or("", |row| row.cell(at)).trim_matches(['(', ')', '[', ']', '#']).trim();
-        let own = if cell::nothing(unit).is_some() { own } else { format!("{own} ({unit})") };
+        let own = if nothing(unit).is_some() { own } else { format!("{own} ({unit})") };
         let mut name = own.clone();
         let mut number = 1;
         while names.contains(&name) {

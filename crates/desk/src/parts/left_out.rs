@@ -1,0 +1,39 @@
+//! Lines of a file that are left out, each with its reason.
+
+use egui::{Label, Ui};
+use tankard_core::finding::Level;
+use tankard_file::forecast_csv::Refused;
+
+use super::{boxes, mark};
+use crate::look;
+
+/// So many lines are shown at once.
+const FEW: usize = 8;
+
+/// Shows the lines a few at a time, so that the keyboard reaches all of them; `from` is the first one shown.
+pub fn show(ui: &mut Ui, refused: &[Refused], from: &mut usize) {
+    let all = refused.len();
+    if all == 0 {
+        return;
+    }
+    ui.add_space(4.0);
+    ui.horizontal_wrapped(|ui| {
+        mark::show(ui, Level::Check);
+        let words = if all == 1 { "1 line is left out".to_owned() } else { format!("{all} lines are left out") };
+        ui.label(look::strong(words));
+        if all > FEW {
+            let last = (*from + FEW).min(all);
+            ui.label(look::soft(ui, format!("{} to {last}", *from + 1)));
+            if boxes::act(ui, "Those before").accessible_name("Lines left out before these").clicked() {
+                *from = from.saturating_sub(FEW);
+            }
+            if boxes::act(ui, "Those after").accessible_name("Lines left out after these").clicked() && last < all {
+                *from += FEW;
+            }
+        }
+    });
+    for refused in refused.iter().skip(*from).take(FEW) {
+        let text = format!("Line {}: {}", refused.line, refused.why);
+        ui.add(Label::new(look::soft(ui, text)).wrap());
+    }
+}

@@ -1,0 +1,76 @@
+//! Records to a file, and the acts in the head that lead there and back.
+
+use std::collections::HashSet;
+use std::path::Path;
+use std::rc::Rc;
+
+use egui::containers::menu::MenuButton;
+use egui::{Button, Ui};
+use jiff::civil::date;
+use tankard_file::store::{self, Report};
+use tankard_file::{records_csv, records_json};
+
+use super::listed;
+use crate::app::Desk;
+use crate::files::Purpose;
+use crate::look;
+use crate::parts::boxes;
+
+/// "Export…" with its two forms, where there is something to export, and "Import…".
+pub(super) fn acts(desk: &mut Desk, ui: &mut Ui) {
+    if boxes::act(ui, "Import…").accessible_name("Import records…").clicked() {
+        let suggested = desk.beside("csv").with_file_name("records.csv");
+        desk.ask_file(Purpose::ReadRecords, suggested, ui.ctx());
+    }
+    if desk.document.farm().records.is_empty() {
+        return;
+    }
+    let mut wanted = None;
+    let button = Button::new(look::act(ui, "Export…")).frame(false);
+    let (response, _) = MenuButton::from_button(button).ui(ui, |ui| {
+        for (words, purpose) in
+            [("CSV, for a spreadsheet…", Purpose::SaveRecords), ("JSON, for a machine…", Purpose::SaveRecordsJson)]
+        {
+            if ui.button(words).clicked() {
+                wanted = Some(purpose);
+                ui.close();
+            }
+        }
+    });
+    response.accessible_name("Export what the list shows…");
+    if let Some(purpose) = wanted {
+        let suggested = desk.beside(if purpose == Purpose::SaveRecordsJson { "json" } else { "csv" });
+        desk.ask_file(purpose, suggested, ui.ctx());
+    }
+}
+
+/// Saves the records that the list shows.
+pub fn save(desk: &mut Desk, purpose: Purpose, path: &Path) {
+    let (ending, report) =
+        if purpose == Purpose::SaveRecordsJson { ("json", Report::Json) } else { ("csv", Report::Csv) };
+    let path = if path.extension().is_some() { path.to_owned() } else { path.with_extension(ending) };
+    let today = desk.now().date();
+    let revision = desk.document.revision();
+    let farm = desk.document.farm();
+    let state = &mut desk.season_log;
+    let listed = listed::fresh(state.listed.take(), farm, revision, &state.filter, state.season, today.year());
+    state.listed = Some(Rc::clone(&listed));
+    let shown: HashSet<&str> =
+        listed.rows.iter().filter_map(|row| farm.records.get_index(*row)).map(|(id, _)| id.as_str()).collect();
+    let written = match report {
+        Report::Json => {
+            let period = listed.year.map(|year| (date(year, 1, 1), date(year, 12, 31)));
+            records_json::write(farm, |id| shown.contains(id), period, today).map_err(|error| error.to_string())
+        }
+        _ => records_csv::write(farm, |id| shown.contains(id)).map_err(|error| error.to_string()),
+    };
+    let count = shown.len();
+    match written.and_then(|text| store::put_report(&path, text.as_bytes(), report).map_err(|error| error.to_string()))
+    {
+        Ok(()) => {
+            let noun = if count == 1 { "record" } else { "records" };
+            desk.tell(format!("{count} {noun} saved as {}", path.display()));
+        }
+        Err(error) => desk.tell_problem(format!("The records were not saved: {error}")),
+    }
+}

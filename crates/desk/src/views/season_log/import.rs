@@ -1,0 +1,400 @@
+//! Records from a file: its own CSV by what the farm has already, any other by a look at what its columns hold. Nothing enters
+//! the farm before it is confirmed, and one undo takes it back.
+
+use std::path::Path;
+
+use egui::{Label, Margin, ScrollArea, Ui};
+use tankard_core::farm::{Farm, Record};
+use tankard_core::finding::Level;
+use tankard_core::quantity::Units;
+use tankard_core::words::capital;
+use tankard_file::records_csv::{self, Meets, Reading};
+use tankard_file::records_import::{self, Comma, DayOrder, Holds, Mapping, Preview, Table};
+
+use super::Season;
+use crate::app::Desk;
+use crate::look;
+use crate::parts::{boxes, left_out, mark};
+use crate::views::tank_loads::{cell, hairline};
+
+/// So many columns are all shown; of more only those that are taken, until all are asked for.
+const FEW_COLUMNS: usize = 14;
+/// So many records are shown at once.
+const FEW_RECORDS: usize = 6;
+/// Width of the page.
+const PAGE: f32 = 900.0;
+
+/// A file that is looked at.
+#[derive(Debug, Default)]
+pub(super) struct State {
+    coming: Option<Box<Coming>>,
+}
+
+impl State {
+    /// Whether a file is looked at.
+    pub(super) fn is_open(&self) -> bool {
+        self.coming.is_some()
+    }
+}
+
+#[derive(Debug)]
+struct Coming {
+    source: String,
+    /// The state of the farm it was held against.
+    revision: u64,
+    /// The first shown of the lines left out, and of the records.
+    line: usize,
+    record: usize,
+    what: What,
+}
+
+#[derive(Debug)]
+enum What {
+    /// The records of an export.
+    Own { reading: Reading, meets: Vec<Meets>, as_new: bool },
+    /// A spreadsheet.
+    Other { table: Table, mapping: Mapping, preview: Preview, shown: Vec<usize> },
+}
+
+impl What {
+    /// Holds it against the farm again.
+    fn again(&mut self, farm: &Farm) {
+        match self {
+            Self::Own { reading, meets, .. } => {
+                *meets = reading.records.iter().map(|coming| records_csv::meets(farm, coming)).collect();
+            }
+            Self::Other { table, mapping, preview, .. } => *preview = records_import::preview(table, mapping, farm),
+        }
+    }
+}
+
+/// Looks at the file that was chosen.
+pub fn read_file(desk: &mut Desk, path: &Path) {
+    let source = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
+    let read = if records_csv::is_own_file(path) {
+        records_csv::open(path)
+            .map(|reading| What::Own { reading, meets: Vec::new(), as_new: false })
+            .map_err(|error| error.to_string())
+    } else {
+        records_import::open(path).map(spreadsheet).map_err(|error| error.to_string())
+    };
+    match read {
+        Ok(mut what) => {
+            what.again(desk.document.farm());
+            let revision = desk.document.revision();
+            desk.season_log.import.coming = Some(Box::new(Coming { source, revision, line: 0, record: 0, what }));
+        }
+        Err(error) => desk.tell_problem(format!("The records were not read: {error}: {}", path.display())),
+    }
+}
+
+fn spreadsheet(table: Table) -> What {
+    let mapping = records_import::guess(&table);
+    let is_taken =
+        |at: &usize| table.header.len() <= FEW_COLUMNS || mapping.takes.iter().any(|take| take.column == *at);
+    let shown = (0..table.header.len()).filter(is_taken).collect();
+    What::Other { table, mapping, preview: Preview::default(), shown }
+}
+
+/// Shows the page.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
+    let Some(mut coming) = desk.season_log.import.coming.take() else { return };
+    // The farm may have been changed in another view meanwhile.
+    if coming.revision != desk.document.revision() {
+        coming.revision = desk.document.revision();
+        coming.what.again(desk.document.farm());
+    }
+    let mut is_done = false;
+    ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
+        egui::Frame::new().inner_margin(Margin::symmetric(16, 10)).show(ui, |ui| {
+            ui.label(look::title(format!("Records from {}", coming.source)));
+            ui.add_space(4.0);
+            look::sheet(ui).show(ui, |ui| {
+                ui.set_width(PAGE.min(ui.available_width()));
+                let farm = desk.document.farm();
+                match &mut coming.what {
+                    What::Own { reading, meets, as_new } => own(ui, reading, meets, as_new),
+                    What::Other { table, mapping, preview, shown } => {
+                        let before = mapping.clone();
+                        columns(ui, table, mapping, shown);
+                        if *mapping != before {
+                            *preview = records_import::preview(table, mapping, farm);
+                            coming.line = 0;
+                            coming.record = 0;
+                        }
+                        other(ui, preview);
+                    }
+                }
+                let shown = coming.what.records();
+                records(ui, &shown, &mut coming.record, farm.units);
+                let refused = match &coming.what {
+                    What::Own { reading, .. } => &reading.refused,
+                    What::Other { preview, .. } => &preview.refused,
+                };
+                left_out::show(ui, refused, &mut coming.line);
+                ui.add_space(look::GRID);
+                is_done = end(desk, ui, &coming);
+            });
+        });
+    });
+    if !is_done {
+        desk.season_log.import.coming = Some(coming);
+    }
+}
+
+impl What {
+    /// The records that would enter, with the line on which each begins.
+    fn records(&self) -> Vec<(u64, &Record)> {
+        match self {
+            Self::Own { reading, meets, as_new } => reading
+                .records
+                .iter()
+                .zip(meets)
+                .filter(|(_, meets)| **meets == Meets::Nothing || (*as_new && **meets == Meets::Another))
+                .map(|(coming, _)| (coming.line, &coming.record))
+                .collect(),
+            Self::Other { preview, .. } => preview
+                .records
+                .iter()
+                .map(|coming| (coming.lines.first().copied().unwrap_or_default(), &coming.record))
+                .collect(),
+        }
+    }
+}
+
+fn count(number: usize) -> String {
+    if number == 1 { "1 record".to_owned() } else { format!("{number} records") }
+}
+
+fn say(ui: &mut Ui, text: &str) {
+    ui.add(Label::new(look::soft(ui, text)).wrap());
+}
+
+/// The two acts at the end; gives whether the file is done with.
+fn end(desk: &mut Desk, ui: &mut Ui, coming: &Coming) -> bool {
+    let number = coming.what.records().len();
+    let mut is_done = false;
+    ui.horizontal_wrapped(|ui| {
+        if ui.add_enabled(number > 0, egui::Button::new(format!("Import {}", count(number)))).clicked() {
+            let mut entered = Vec::new();
+            desk.document.edit(|farm| {
+                entered = match &coming.what {
+                    What::Own { reading, as_new, .. } => records_csv::enter(farm, &reading.records, *as_new).entered,
+                    What::Other { preview, .. } => records_import::enter(farm, &preview.records),
+                };
+            });
+            desk.tell(format!("{} imported from {}", count(entered.len()), coming.source));
+            // Whatever the list showed, it shows what came.
+            desk.season_log.filter.clear();
+            desk.season_log.season = Season::All;
+            desk.season_log.chosen = entered.into_iter().next();
+            is_done = true;
+        }
+        if boxes::act(ui, "Leave it").accessible_name("Leave the file").clicked() {
+            is_done = true;
+        }
+    });
+    is_done
+}
+
+/// What comes of an export.
+fn own(ui: &mut Ui, reading: &Reading, meets: &[Meets], as_new: &mut bool) {
+    let of = |what: Meets| meets.iter().filter(|meets| **meets == what).count();
+    let (new, same, another) = (of(Meets::Nothing), of(Meets::Same), of(Meets::Another));
+    ui.label(format!("{} in a file of exported records, {new} of them new.", count(meets.len())));
+    if same > 0 {
+        say(
+            ui,
+            &format!("{} are here already, word for word, and are passed over.", count(same))
+                .replace("1 record are", "1 record is"),
+        );
+    }
+    if another > 0 {
+        ui.add_space(4.0);
+        ui.horizontal_top(|ui| {
+            mark::show(ui, Level::Check);
+            let words = format!("{another} have the id of a record here that says something else");
+            ui.add(Label::new(if another == 1 { words.replace("1 have", "1 has") } else { words }).wrap());
+        });
+        ui.checkbox(as_new, "Take these as new records beside those that are here");
+        if !*as_new {
+            for (coming, _) in
+                reading.records.iter().zip(meets).filter(|(_, meets)| **meets == Meets::Another).take(FEW_RECORDS)
+            {
+                say(ui, &format!("Line {}: left out, \"{}\" is another record here", coming.line, coming.id));
+            }
+            if another > FEW_RECORDS {
+                say(ui, &format!("and {} more", another - FEW_RECORDS));
+            }
+        }
+    }
+    for note in &reading.notes {
+        say(ui, &format!("{}.", capital(note)));
+    }
+}
+
+/// What comes of a spreadsheet.
+fn other(ui: &mut Ui, preview: &Preview) {
+    ui.add_space(4.0);
+    for problem in &preview.to_choose {
+        ui.horizontal_top(|ui| {
+            ui.spacing_mut().item_spacing.x = 4.0;
+            mark::show(ui, Level::Check);
+            ui.add(Label::new(format!("{}.", capital(problem))).wrap());
+        });
+    }
+    if preview.to_choose.is_empty() {
+        let rows: usize = preview.records.iter().map(|coming| coming.lines.len()).sum();
+        let words = if rows == 1 { "1 line".to_owned() } else { format!("{rows} lines") };
+        ui.label(match preview.records.len() {
+            0 => "No line of the file gives a record.".to_owned(),
+            number => format!("{} of {words}. Nothing enters the log before you import.", count(number)),
+        });
+    }
+    for note in &preview.notes {
+        say(ui, &format!("{}.", capital(note)));
+    }
+}
+
+/// The records that would enter, a few at a time.
+fn records(ui: &mut Ui, records: &[(u64, &Record)], from: &mut usize, units: Units) {
+    if records.is_empty() {
+        return;
+    }
+    *from = (*from).min(records.len() - 1);
+    ui.add_space(4.0);
+    let gap = ui.spacing().item_spacing.x;
+    let (line, day, start, area) = (44.0, 92.0, 48.0, 84.0);
+    let rest = (ui.available_width() - line - day - start - area - 5.0 * gap).max(160.0);
+    let (field, products) = (rest * 0.3, rest * 0.7);
+    let row = |ui: &mut Ui, texts: [String; 6], is_head: bool| {
+        ui.horizontal(|ui| {
+            for (text, width) in texts.into_iter().zip([line, day, start, field, area, products]) {
+                cell(ui, width, false, |ui| {
+                    let text = if is_head { look::soft(ui, text) } else { text.into() };
+                    ui.add(Label::new(text).truncate());
+                });
+            }
+        });
+    };
+    row(ui, ["line", "day", "start", "fields", "area", "products"].map(str::to_owned), true);
+    for (line, record) in records.iter().skip(*from).take(FEW_RECORDS) {
+        let fields: Vec<&str> = record.fields.values().map(|field| field.name.as_str()).collect();
+        let products: Vec<String> = record.lines.iter().map(|line| format!("{} {}", line.name, line.amount)).collect();
+        let area = match record.fields.first() {
+            Some((_, only)) if record.fields.len() == 1 => only.area.to_string(),
+            _ => tankard_core::quantity::Quantity::show(&record.area(), units),
+        };
+        let start = record.start.map(|time| time.strftime("%H:%M").to_string()).unwrap_or_default();
+        row(
+            ui,
+            [line.to_string(), record.date.to_string(), start, fields.join(", "), area, products.join("; ")],
+            false,
+        );
+    }
+    if records.len() > FEW_RECORDS {
+        ui.horizontal_wrapped(|ui| {
+            let last = (*from + FEW_RECORDS).min(records.len());
+            ui.label(look::soft(ui, format!("{} to {last} of {}", *from + 1, records.len())));
+            if boxes::act(ui, "Those before").accessible_name("Records before these").clicked() {
+                *from = from.saturating_sub(FEW_RECORDS);
+            }
+            if boxes::act(ui, "Those after").accessible_name("Records after these").clicked() && last < records.len() {
+                *from += FEW_RECORDS;
+            }
+        });
+    }
+}
+
+/// The columns of the file, one a line, with their first texts, what they hold and in which unit.
+fn columns(ui: &mut Ui, table: &Table, mapping: &mut Mapping, shown: &mut Vec<usize>) {
+    ui.label(look::heading("What the columns hold"));
+    let gap = ui.spacing().item_spacing.x;
+    let (holds_width, unit_width) = (168.0, 150.0);
+    let room = (ui.available_width() - holds_width - unit_width - 3.0 * gap).max(200.0);
+    let (name_width, texts_width) = (room * 0.4, room * 0.6);
+    ui.horizontal(|ui| {
+        for (width, words) in
+            [(name_width, "column"), (texts_width, "its first lines"), (holds_width, "holds"), (unit_width, "unit")]
+        {
+            cell(ui, width, false, |ui| drop(ui.label(look::soft(ui, words))));
+        }
+    });
+    for at in shown.clone() {
+        let Some(heading) = table.header.get(at) else { continue };
+        let texts: Vec<String> = table.first(at, 3).map(|text| text.chars().take(24).collect()).collect();
+        ui.horizontal(|ui| {
+            ui.set_min_height(look::ROW);
+            cell(ui, name_width, false, |ui| drop(ui.add(Label::new(heading).truncate())));
+            cell(ui, texts_width, false, |ui| {
+                ui.add(Label::new(look::soft(ui, texts.join("   "))).truncate());
+            });
+            choices(ui, table, mapping, (at, heading), (holds_width, unit_width));
+        });
+    }
+    let hidden = table.header.len() - shown.len();
+    if hidden > 0 {
+        let words = if hidden == 1 { "Show 1 more column".to_owned() } else { format!("Show {hidden} more columns") };
+        if boxes::act(ui, &words).clicked() {
+            *shown = (0..table.header.len()).collect();
+        }
+    }
+    ui.add_space(4.0);
+    ui.horizontal_wrapped(|ui| {
+        ui.label(look::soft(ui, "days with strokes"));
+        let all: Vec<Option<DayOrder>> = std::iter::once(None).chain(DayOrder::ALL.map(Some)).collect();
+        let say = |order: &Option<DayOrder>| order.map_or("not said", DayOrder::name).to_owned();
+        boxes::choice(ui, "How days with strokes are written", &mut mapping.days, &all, say, 150.0);
+        ui.add_space(look::GRID);
+        ui.label(look::soft(ui, "a comma in figures"));
+        let all: Vec<Option<Comma>> = std::iter::once(None).chain(Comma::ALL.map(Some)).collect();
+        let say = |comma: &Option<Comma>| comma.map_or("not said", Comma::name).to_owned();
+        boxes::choice(ui, "What a comma in figures means", &mut mapping.comma, &all, say, 150.0);
+    });
+    hairline(ui);
+}
+
+/// What a column holds, and its unit.
+fn choices(ui: &mut Ui, table: &Table, mapping: &mut Mapping, (at, heading): (usize, &str), widths: (f32, f32)) {
+    let own = mapping.takes.iter().find(|take| take.column == at).cloned();
+    let before = own.as_ref().map(|take| take.holds);
+    let mut holds = before;
+    let all: Vec<Option<Holds>> = std::iter::once(None).chain(Holds::ALL.map(Some)).collect();
+    let say = |holds: &Option<Holds>| holds.map_or("not taken", Holds::name).to_owned();
+    boxes::choice(ui, &format!("What \"{heading}\" holds"), &mut holds, &all, say, widths.0);
+    let mut unit = own.as_ref().map(|take| take.unit.clone()).unwrap_or_default();
+    match holds {
+        Some(kept) if !kept.units().is_empty() => {
+            if !unit.is_empty() && !kept.is_unit(&unit) {
+                unit.clear();
+            }
+            let mut all: Vec<String> =
+                std::iter::once("").chain(kept.units().iter().copied()).map(str::to_owned).collect();
+            // One that the heading says may be written otherwise.
+            if !all.contains(&unit) {
+                all.insert(1, unit.clone());
+            }
+            let beside = kept.unit_column().is_some_and(|column| mapping.of(column).is_some());
+            let empty = if beside {
+                "from its column"
+            } else if table.is_bare(at) {
+                "choose"
+            } else {
+                "as written"
+            };
+            let say = |unit: &String| if unit.is_empty() { empty.to_owned() } else { unit.clone() };
+            boxes::choice(ui, &format!("Unit of \"{heading}\""), &mut unit, &all, say, widths.1);
+        }
+        _ => unit.clear(),
+    }
+    if holds != before || own.is_some_and(|own| own.unit != unit) {
+        mapping.take(at, holds, &unit);
+        // Another column of days or figures may show how they are written.
+        if holds != before {
+            let (days, comma) = (mapping.days, mapping.comma);
+            records_import::guess_marks(table, mapping);
+            mapping.days = mapping.days.or(days);
+            mapping.comma = mapping.comma.or(comma);
+        }
+    }
+}

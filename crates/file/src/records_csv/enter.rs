@@ -1,0 +1,64 @@
+//! Records from a file into a farm: those that are there already are not entered twice.
+
+use tankard_core::farm::{Farm, Id, id};
+
+use super::read::Coming;
+
+/// What the farm has under the id of a record that comes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Meets {
+    /// Nothing.
+    Nothing,
+    /// The same record.
+    Same,
+    /// Another record.
+    Another,
+}
+
+/// What the farm has under the id of a record.
+pub fn meets(farm: &Farm, coming: &Coming) -> Meets {
+    match farm.records.get(&coming.id) {
+        None => Meets::Nothing,
+        Some(own) if *own == coming.record => Meets::Same,
+        Some(_) => Meets::Another,
+    }
+}
+
+/// What became of the records of a file.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Entered {
+    /// The ids of those entered.
+    pub entered: Vec<Id>,
+    /// How many were there already, word for word.
+    pub same: usize,
+    /// The ids of those left out because another record has their id.
+    pub others: Vec<Id>,
+}
+
+/// Enters records. One that is there already is skipped; one whose id another record has is left out, or entered under an id
+/// of its own.
+pub fn enter(farm: &mut Farm, records: &[Coming], others_as_new: bool) -> Entered {
+    let mut done = Entered::default();
+    for coming in records {
+        let own = match meets(farm, coming) {
+            Meets::Nothing => coming.id.clone(),
+            Meets::Same => {
+                done.same += 1;
+                continue;
+            }
+            // Entered under another id before.
+            Meets::Another if others_as_new && farm.records.values().any(|own| *own == coming.record) => {
+                done.same += 1;
+                continue;
+            }
+            Meets::Another if others_as_new => id::fresh(&farm.records, &coming.id),
+            Meets::Another => {
+                done.others.push(coming.id.clone());
+                continue;
+            }
+        };
+        farm.records.insert(own.clone(), coming.record.clone());
+        done.entered.push(own);
+    }
+    done
+}

@@ -1,0 +1,447 @@
+//! Rows back to records. A record is taken whole or not at all: a row that does not read takes its record with it.
+
+use std::collections::HashMap;
+use std::io::Read as _;
+use std::path::Path;
+use std::str::FromStr;
+
+use csv::{ReaderBuilder, StringRecord};
+use serde::de::DeserializeOwned;
+use serde_json::Value;
+use tankard_core::farm::{Id, Left, Record, RecordField, RecordLine};
+use tankard_core::quantity::{AsTyped, Quantity};
+use thiserror::Error;
+
+use super::cell::unguarded;
+use super::columns::{COLUMNS, Of};
+use crate::table::{self, Refused, TableError};
+
+/// Bytes of the largest file: some hundred thousand records.
+const LARGEST: usize = 200 << 20;
+/// Bytes in which the head line ends, of however many columns.
+const HEAD: u64 = 64 << 10;
+/// The most rows.
+const MOST_ROWS: usize = 1_000_000;
+
+/// Why a file gives no records at all.
+#[derive(Clone, Debug, PartialEq, Eq, Error)]
+pub enum OwnError {
+    /// The disk said no.
+    #[error("{0}")]
+    Disk(TableError),
+    /// It is too large.
+    #[error("the file is larger than {} MB; export the records a season at a time", LARGEST >> 20)]
+    TooLarge,
+    /// It has too many rows.
+    #[error("the file has more than {MOST_ROWS} rows; export the records a season at a time")]
+    TooMany,
+    /// Its letters are not UTF-8.
+    #[error("the file is not in UTF-8; save it as \"CSV UTF-8\"")]
+    NotUtf8,
+    /// Its head line is another.
+    #[error("the head line is not that of exported records")]
+    OtherHead,
+}
+
+/// A record from a file.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Coming {
+    /// Its id there.
+    pub id: Id,
+    /// The record.
+    pub record: Record,
+    /// The line on which it begins, from 1.
+    pub line: u64,
+}
+
+/// What a file gives.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Reading {
+    /// The records, in the order of the file.
+    pub records: Vec<Coming>,
+    /// The lines that are left out, in order.
+    pub refused: Vec<Refused>,
+    /// What a person should know of how it was read.
+    pub notes: Vec<String>,
+}
+
+/// Whether bytes begin with the head line of exported records, apart by commas, semicolons or tabs.
+pub fn is_own(bytes: &[u8]) -> bool {
+    let head = bytes.split(|byte| matches!(byte, b'\n' | b'\r')).next().unwrap_or_default();
+    std::str::from_utf8(head).is_ok_and(|head| separator(head.strip_prefix('\u{feff}').unwrap_or(head)).is_some())
+}
+
+/// Whether a file begins so; one that cannot be read does not.
+pub fn is_own_file(path: &Path) -> bool {
+    let mut head = Vec::new();
+    let read = std::fs::File::open(path).and_then(|file| file.take(HEAD).read_to_end(&mut head));
+    read.is_ok() && is_own(&head)
+}
+
+/// What stands between the columns, where all of them are there.
+fn separator(head: &str) -> Option<u8> {
+    [b',', b';', b'\t'].into_iter().find(|separator| {
+        let own: Vec<&str> = head.split(char::from(*separator)).map(|cell| cell.trim().trim_matches('"')).collect();
+        COLUMNS.iter().all(|column| own.contains(&column.name))
+    })
+}
+
+/// Reads a file.
+///
+/// # Errors
+/// [`OwnError`] says why there are no records in it.
+pub fn open(path: &Path) -> Result<Reading, OwnError> {
+    read(&table::bytes(path, LARGEST).map_err(OwnError::Disk)?)
+}
+
+/// Reads records that [`write`](super::write()) wrote, also where a spreadsheet saved them again with other separators, with
+/// the columns or rows in another order, or with more columns.
+///
+/// # Valid range
+/// At most 200 MB and 1,000,000 rows, in UTF-8 with or without a mark.
+///
+/// # Errors
+/// [`OwnError`] says why there are no records in it.
+pub fn read(bytes: &[u8]) -> Result<Reading, OwnError> {
+    if bytes.len() > LARGEST {
+        return Err(OwnError::TooLarge);
+    }
+    let text = std::str::from_utf8(bytes).map_err(|_| OwnError::NotUtf8)?;
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    let head = text.split(['\n', '\r']).next().unwrap_or_default();
+    let separator = separator(head).ok_or(OwnError::OtherHead)?;
+    let mut csv = ReaderBuilder::new().flexible(true).delimiter(separator).from_reader(text.as_bytes());
+    let head = csv.headers().map_err(|_| OwnError::OtherHead)?.clone();
+    let mut reading = Reading::default();
+    let places = Places::of(&head, &mut reading.notes);
+    let mut groups: Vec<(Id, Vec<Row>)> = Vec::new();
+    let mut known: HashMap<Id, usize> = HashMap::new();
+    let mut count = 0;
+    let mut cells = StringRecord::new();
+    while csv.read_record(&mut cells).map_err(|_| OwnError::NotUtf8)? {
+        count += 1;
+        if count > MOST_ROWS {
+            return Err(OwnError::TooMany);
+        }
+        let row = Row { line: table::line(text, &cells), cells: cells.clone() };
+        if cells.iter().all(str::is_empty) {
+            continue;
+        }
+        let id = row.get(&places, "record").to_owned();
+        if id.is_empty() {
+            reading.refused.push(Refused { line: row.line, why: "it names no record".to_owned() });
+            continue;
+        }
+        let at = *known.entry(id.clone()).or_insert_with(|| {
+            groups.push((id, Vec::new()));
+            groups.len() - 1
+        });
+        if let Some((_, rows)) = groups.get_mut(at) {
+            rows.push(row);
+        }
+    }
+    for (id, rows) in groups {
+        match record(&rows, &places, head.len()) {
+            Ok(record) => {
+                reading.records.push(Coming { id, record, line: rows.first().map_or(0, |row| row.line) });
+            }
+            Err(wrong) => {
+                let first = wrong.first().map_or(0, |wrong| wrong.line);
+                for row in rows {
+                    let own = wrong.iter().find(|wrong| wrong.line == row.line).map(|wrong| wrong.why.clone());
+                    let why = own.unwrap_or_else(|| {
+                        format!("it is of the record \"{id}\", of which line {first} does not read")
+                    });
+                    reading.refused.push(Refused { line: row.line, why });
+                }
+            }
+        }
+    }
+    reading.refused.sort_by_key(|refused| refused.line);
+    Ok(reading)
+}
+
+/// Where the columns stand in this file.
+struct Places {
+    /// In the order of [`COLUMNS`].
+    at: Vec<usize>,
+}
+
+impl Places {
+    fn of(head: &StringRecord, notes: &mut Vec<String>) -> Self {
+        let find = |name: &str| head.iter().position(|own| own.trim() == name).unwrap_or(usize::MAX);
+        let foreign: Vec<&str> = head
+            .iter()
+            .filter(|own| COLUMNS.iter().all(|column| column.name != own.trim()) && !own.trim().is_empty())
+            .collect();
+        if !foreign.is_empty() {
+            notes.push(format!("no column of a record, so not read: {}", foreign.join(", ")));
+        }
+        Self { at: COLUMNS.iter().map(|column| find(column.name)).collect() }
+    }
+
+    /// Name and place of the columns of one kind.
+    fn which(&self, of: Of) -> impl Iterator<Item = (&'static str, usize)> {
+        COLUMNS.iter().zip(&self.at).filter(move |(column, _)| column.of == of).map(|(column, at)| (column.name, *at))
+    }
+
+    fn place(&self, name: &str) -> usize {
+        COLUMNS
+            .iter()
+            .position(|column| column.name == name)
+            .and_then(|at| self.at.get(at))
+            .copied()
+            .unwrap_or(usize::MAX)
+    }
+}
+
+struct Row {
+    line: u64,
+    cells: StringRecord,
+}
+
+impl Row {
+    fn get(&self, places: &Places, name: &str) -> &str {
+        unguarded(self.cells.get(places.place(name)).unwrap_or(""))
+    }
+
+    /// Whether a row says the same in some columns; else the first that differs.
+    fn differs(&self, other: &Self, mut columns: impl Iterator<Item = (&'static str, usize)>) -> Option<&'static str> {
+        columns.find(|(_, at)| self.cells.get(*at) != other.cells.get(*at)).map(|(name, _)| name)
+    }
+}
+
+/// The record of some rows.
+fn record(rows: &[Row], places: &Places, columns: usize) -> Result<Record, Vec<Refused>> {
+    let mut wrong: Vec<Refused> = Vec::new();
+    let mut no = |line: u64, why: String| wrong.push(Refused { line, why });
+    let Some(first) = rows.first() else { return Err(wrong) };
+    for row in rows {
+        if row.cells.len() != columns {
+            no(row.line, format!("it has {} columns and the head line {columns}", row.cells.len()));
+        } else if let Some(name) = row.differs(first, places.which(Of::Record)) {
+            no(row.line, format!("{name} is not as on line {}, though both are of one record", first.line));
+        }
+    }
+    // The rows of each field, in the order in which they come.
+    let mut by_field: Vec<(Option<&str>, Vec<&Row>)> = Vec::new();
+    for row in rows {
+        let has_field = !row.get(places, "area").is_empty();
+        let stray = places.which(Of::Field).find(|(_, at)| row.cells.get(*at).is_some_and(|cell| !cell.is_empty()));
+        if let (false, Some((name, _))) = (has_field, stray) {
+            no(row.line, format!("{name} is typed and the area is not"));
+        }
+        let field = has_field.then(|| row.get(places, "field"));
+        match by_field.iter_mut().find(|(own, _)| *own == field) {
+            Some((_, rows)) => {
+                if let Some(name) = rows.first().and_then(|first| row.differs(first, places.which(Of::Field))) {
+                    no(row.line, format!("{name} is not as on the row before of the same field"));
+                }
+                rows.push(row);
+            }
+            None => by_field.push((field, vec![row])),
+        }
+    }
+    if by_field.len() > 1 && by_field.iter().any(|(field, _)| field.is_none()) {
+        no(first.line, "some rows of the record name a field and some none".to_owned());
+    }
+    let lines_of = |rows: &[&Row]| rows.iter().filter(|row| !row.get(places, "amount").is_empty()).count();
+    let of_first = by_field.first().map(|(_, rows)| rows.clone()).unwrap_or_default();
+    for (_, rows) in by_field.iter().skip(1) {
+        if lines_of(rows) != lines_of(&of_first) || rows.len() != of_first.len() {
+            let line = rows.first().map_or(first.line, |row| row.line);
+            no(
+                line,
+                "its field has other products than the first field of the record; each has a row for all of them"
+                    .to_owned(),
+            );
+            continue;
+        }
+        for (row, other) in rows.iter().zip(&of_first) {
+            if let Some(name) = row.differs(other, places.which(Of::Line)) {
+                no(row.line, format!("{name} is not as on line {}, though both are of one product", other.line));
+            }
+        }
+    }
+    let mut record = match whole(&Cells { row: first, places }) {
+        Ok(record) => Some(record),
+        Err(why) => {
+            no(first.line, why);
+            None
+        }
+    };
+    for row in &of_first {
+        match line(&Cells { row, places }) {
+            Ok(Some(line)) => {
+                if let Some(record) = &mut record {
+                    record.lines.push(line);
+                }
+            }
+            Ok(None) if of_first.len() > 1 => {
+                no(row.line, "it names no amount, though its record has several rows".to_owned());
+            }
+            Ok(None) => {}
+            Err(why) => no(row.line, why),
+        }
+    }
+    for (id, rows) in &by_field {
+        let (Some(id), Some(row)) = (id, rows.first()) else { continue };
+        match field(&Cells { row, places }) {
+            Ok(field) => {
+                if let Some(record) = &mut record {
+                    record.fields.insert((*id).to_owned(), field);
+                }
+            }
+            Err(why) => no(row.line, why),
+        }
+    }
+    wrong.sort_by_key(|wrong| wrong.line);
+    record.filter(|_| wrong.is_empty()).ok_or(wrong)
+}
+
+/// The cells of a row by name, each read for what it is to be.
+struct Cells<'a> {
+    row: &'a Row,
+    places: &'a Places,
+}
+
+impl Cells<'_> {
+    fn text(&self, name: &str) -> String {
+        self.row.get(self.places, name).to_owned()
+    }
+
+    fn quantity<Q: Quantity>(&self, name: &str) -> Result<Option<AsTyped<Q>>, String> {
+        let text = self.row.get(self.places, name);
+        if text.is_empty() {
+            return Ok(None);
+        }
+        AsTyped::parse(text).map(Some).map_err(|error| format!("{name}: {error}"))
+    }
+
+    fn value<T: FromStr>(&self, name: &str, how: &str) -> Result<Option<T>, String> {
+        let text = self.row.get(self.places, name);
+        if text.is_empty() {
+            return Ok(None);
+        }
+        text.parse().map(Some).map_err(|_| format!("{name}: \"{}\" is no {how}", table::when::short(text)))
+    }
+
+    fn word<T: DeserializeOwned>(&self, name: &str) -> Result<Option<T>, String> {
+        let text = self.row.get(self.places, name);
+        if text.is_empty() {
+            return Ok(None);
+        }
+        serde_json::from_value(Value::String(text.to_owned()))
+            .map(Some)
+            .map_err(|_| format!("{name}: \"{}\" is none of those known", table::when::short(text)))
+    }
+
+    fn json<T: DeserializeOwned + Default>(&self, name: &str) -> Result<T, String> {
+        let text = self.row.get(self.places, name);
+        if text.is_empty() {
+            return Ok(T::default());
+        }
+        serde_json::from_str(text).map_err(|error| format!("{name}: {error}"))
+    }
+}
+
+/// What a row says of its record as a whole.
+fn whole(cells: &Cells<'_>) -> Result<Record, String> {
+    const DAY: &str = "day; write it year-month-day, such as 2031-06-12";
+    const TIME: &str = "time of day; write it like 05:30";
+    let date = cells.value("date", DAY)?.ok_or("date: the day is missing")?;
+    let left = cells.quantity("left")?;
+    let went = cells.text("left_went");
+    if left.is_none() && !went.is_empty() {
+        return Err("left_went is typed and what was left is not".to_owned());
+    }
+    let weeds = cells.text("weeds");
+    Ok(Record {
+        pass: Some(cells.text("pass")).filter(|pass| !pass.is_empty()),
+        start: cells.value("start", TIME)?,
+        end: cells.value("end", TIME)?,
+        volume: cells.quantity("spray_volume")?,
+        planned: cells.quantity("planned_volume")?,
+        loads: cells.value("loads", "number of loads")?,
+        left: left.map(|volume| Left { volume, went }),
+        weeds: match weeds.as_str() {
+            "" => Vec::new(),
+            listed if listed.starts_with('[') => cells.json("weeds")?,
+            plain => plain.split("; ").map(str::to_owned).collect(),
+        },
+        water: cells.text("water"),
+        rig: cells.text("rig"),
+        method: cells.text("method"),
+        nozzles: cells.text("nozzles"),
+        pressure: cells.quantity("pressure")?,
+        speed: cells.quantity("speed")?,
+        height: cells.quantity("height")?,
+        clean_out: cells.text("clean_out"),
+        wind: cells.quantity("wind")?,
+        wind_from: cells.text("wind_from"),
+        gust: cells.quantity("gust")?,
+        temperature: cells.quantity("temperature")?,
+        humidity: cells.quantity("humidity")?,
+        readings: cells.json("readings")?,
+        droplets: cells.word("droplets")?,
+        expected: cells.json("expected")?,
+        operator: cells.text("operator"),
+        certificate: cells.text("certificate"),
+        supervisor: cells.text("supervisor"),
+        helpers: cells.text("helpers"),
+        customer: cells.json("customer")?,
+        more: cells.json("more")?,
+        made: cells.value("made", "moment; write it like 2031-06-12T09:40:00")?,
+        note: cells.text("note"),
+        signed: cells.json("signed")?,
+        amendments: cells.json("amendments")?,
+        outcomes: cells.json("outcomes")?,
+        ..Record::new(&cells.text("name"), date)
+    })
+}
+
+/// What a row says of its field, which has an area.
+fn field(cells: &Cells<'_>) -> Result<RecordField, String> {
+    let area = cells.quantity("area")?.ok_or("area: it is missing")?;
+    Ok(RecordField {
+        crop: cells.text("crop"),
+        stage: cells.text("stage"),
+        planned: cells.quantity("planned_area")?,
+        part: cells.text("part"),
+        variety: cells.text("variety"),
+        planted: cells.value("planted", "day; write it year-month-day")?,
+        location: cells.text("location"),
+        parcel: cells.text("parcel"),
+        crop_code: cells.text("crop_code"),
+        ..RecordField::new(&cells.text("field_name"), area)
+    })
+}
+
+/// What a row says of its product, if it has one.
+fn line(cells: &Cells<'_>) -> Result<Option<RecordLine>, String> {
+    let Some(amount) = cells.quantity("amount")? else {
+        let mut own = cells.places.which(Of::Line);
+        return match own.find(|(_, at)| cells.row.cells.get(*at).is_some_and(|cell| !cell.is_empty())) {
+            Some((name, _)) => Err(format!("{name} is typed and the amount is not")),
+            None => Ok(None),
+        };
+    };
+    let restricted = match cells.text("restricted").as_str() {
+        "" | "no" => false,
+        "yes" => true,
+        other => return Err(format!("restricted: \"{other}\" is neither yes nor empty")),
+    };
+    Ok(Some(RecordLine {
+        registration: cells.text("registration"),
+        planned: cells.quantity("planned_amount")?,
+        lot: cells.text("lot"),
+        price: cells.quantity("price")?,
+        kind: cells.word("kind")?,
+        class: cells.word("class")?,
+        restricted,
+        entry: cells.value("entry_hours", "number of hours")?,
+        harvest: cells.value("harvest_days", "number of days")?,
+        actives: cells.json("actives")?,
+        ..RecordLine::new(&cells.text("product"), &cells.text("product_name"), amount)
+    }))
+}

@@ -1,0 +1,186 @@
+//! What the columns of a spreadsheet hold: guessed by their headings and their first lines, for a person to look at.
+
+use super::Table;
+use super::day::{DayOrder, Written};
+use super::figure::{Comma, Seen};
+use super::holds::{Holds, of_words};
+
+/// What is taken of a column.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Take {
+    /// The place of the column, from 0.
+    pub column: usize,
+    /// What it holds.
+    pub holds: Holds,
+    /// The unit of figures without one; empty where none is known.
+    pub unit: String,
+}
+
+/// How a spreadsheet is read.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Mapping {
+    /// The columns that are taken; each thing is held by one column at most.
+    pub takes: Vec<Take>,
+    /// How days with strokes are written; none where it is not known.
+    pub days: Option<DayOrder>,
+    /// What a comma in a figure means; none where it is not known.
+    pub comma: Option<Comma>,
+}
+
+impl Mapping {
+    /// The column that holds something.
+    pub fn of(&self, holds: Holds) -> Option<&Take> {
+        self.takes.iter().find(|take| take.holds == holds)
+    }
+
+    /// Takes a column for something, and from whatever held it before; for nothing where `holds` is none.
+    pub fn take(&mut self, column: usize, holds: Option<Holds>, unit: &str) {
+        self.takes.retain(|take| take.column != column && Some(take.holds) != holds);
+        if let Some(holds) = holds {
+            self.takes.push(Take { column, holds, unit: unit.to_owned() });
+            self.takes.sort_by_key(|take| take.column);
+        }
+    }
+}
+
+/// What the columns of a table seem to hold.
+pub fn guess(table: &Table) -> Mapping {
+    let mut mapping = Mapping::default();
+    for (column, heading) in table.header.iter().enumerate() {
+        let Some((holds, unit)) = of_heading(heading, table.first(column, 20).any(is_day)) else { continue };
+        if mapping.of(holds).is_none() {
+            mapping.take(column, Some(holds), &unit);
+        }
+    }
+    // "Unit" alone is that of the figure before it.
+    if let Some(unit) = mapping.of(Holds::AmountUnit).map(|take| take.column) {
+        let before = mapping.takes.iter().rev().find(|take| take.column < unit && take.holds.unit_column().is_some());
+        let own = before.and_then(|take| take.holds.unit_column());
+        if let Some(own) = own.filter(|own| mapping.of(*own).is_none()) {
+            mapping.take(unit, Some(own), "");
+        }
+    }
+    guess_marks(table, &mut mapping);
+    mapping
+}
+
+/// How days and figures of the columns taken are written.
+pub fn guess_marks(table: &Table, mapping: &mut Mapping) {
+    mapping.days = mapping.of(Holds::Date).and_then(|take| {
+        let (mut day_first, mut month_first) = (false, false);
+        for written in table.rows.iter().filter_map(|row| Written::of(row.cell(take.column))) {
+            match written.tells() {
+                Some(DayOrder::DayFirst) => day_first = true,
+                Some(DayOrder::MonthFirst) => month_first = true,
+                None => {}
+            }
+        }
+        match (day_first, month_first) {
+            (true, false) => Some(DayOrder::DayFirst),
+            (false, true) => Some(DayOrder::MonthFirst),
+            // Neither, or both: a person has to say.
+            _ => None,
+        }
+    });
+    mapping.comma = Seen::of(table, mapping).comma();
+}
+
+fn is_day(cell: &str) -> bool {
+    Written::of(cell).is_some()
+}
+
+/// What a heading says, and the unit in it.
+fn of_heading(heading: &str, has_days: bool) -> Option<(Holds, String)> {
+    let plain = heading.replace('_', " ");
+    let (words, in_brackets) = split_unit(&plain);
+    let holds = of_words(words).or_else(|| {
+        // A heading that is nothing but a unit, such as "psi".
+        let bare = [Holds::Area, Holds::Carrier, Holds::Pressure].into_iter().find(|holds| holds.is_unit(words));
+        bare.or_else(|| (has_days && words.starts_with("column ")).then_some(Holds::Date))
+    })?;
+    let unit = |holds: Holds| {
+        if let Some(unit) = in_brackets.filter(|unit| holds.is_unit(unit)) {
+            return Some(unit.to_owned());
+        }
+        let parts: Vec<&str> = words.split([' ', ',']).filter(|part| !part.is_empty()).collect();
+        (0..parts.len())
+            .find_map(|from| parts.get(from..).map(|rest| rest.join(" ")).filter(|rest| holds.is_unit(rest)))
+    };
+    // Water over ground, or as a whole, is told by the unit alone.
+    let holds = match holds {
+        Holds::Volume | Holds::Water | Holds::Carrier => {
+            if unit(Holds::Carrier).is_some() {
+                Holds::Carrier
+            } else if unit(Holds::Volume).is_some() {
+                Holds::Volume
+            } else {
+                holds
+            }
+        }
+        // "Total (fl oz/ac)" is a rate, "Rate (gal)" an amount.
+        Holds::Amount if unit(Holds::Amount).is_none() && unit(Holds::Rate).is_some() => Holds::Rate,
+        Holds::Rate if unit(Holds::Rate).is_none() && unit(Holds::Amount).is_some() => Holds::Amount,
+        holds => holds,
+    };
+    Some((holds, unit(holds).map(|unit| holds.offered(&unit)).unwrap_or_default()))
+}
+
+/// What stands before brackets, and in them.
+fn split_unit(heading: &str) -> (&str, Option<&str>) {
+    for (open, close) in [('(', ')'), ('[', ']')] {
+        if let Some((before, rest)) = heading.split_once(open)
+            && let Some((inside, _)) = rest.rsplit_once(close)
+        {
+            return (before.trim(), Some(inside.trim()));
+        }
+    }
+    (heading.trim(), None)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Holds, of_heading};
+
+    #[test]
+    fn headings_as_people_write_them() {
+        for (heading, holds, unit) in [
+            ("Date", Holds::Date, ""),
+            ("Application date", Holds::Date, ""),
+            ("Rate (fl oz/ac)", Holds::Rate, "fl oz/ac"),
+            ("Rate, L/ha", Holds::Rate, "L/ha"),
+            ("Total product (gal)", Holds::Amount, "gal"),
+            ("Product name", Holds::Product, ""),
+            ("Acres", Holds::Area, "ac"),
+            ("Treated area [ha]", Holds::Area, "ha"),
+            ("area_ha", Holds::Area, "ha"),
+            ("Total acres", Holds::Area, "ac"),
+            ("Wind speed (mph)", Holds::Wind, "mph"),
+            ("Wind direction", Holds::WindFrom, ""),
+            ("Applicator license", Holds::Certificate, ""),
+            ("Applicator", Holds::Operator, ""),
+            ("GPA", Holds::Carrier, "gal/ac"),
+            ("Rate (oz/ac)", Holds::Rate, "oz/ac"),
+            ("Water (gal/ac)", Holds::Carrier, "gal/ac"),
+            ("Water", Holds::Water, ""),
+            ("Spray volume (L)", Holds::Volume, "L"),
+            ("Growth stage", Holds::Stage, ""),
+            ("EPA Reg. No.", Holds::Registration, ""),
+            ("Start time", Holds::Start, ""),
+            ("End time", Holds::End, ""),
+            ("Temp °C", Holds::Temperature, "°C"),
+            ("Fläche (ha)", Holds::Area, "ha"),
+            ("Aufwandmenge (L/ha)", Holds::Rate, "L/ha"),
+            ("Datum", Holds::Date, ""),
+            ("Field name", Holds::Field, ""),
+            ("Unit", Holds::AmountUnit, ""),
+            ("Rate unit", Holds::RateUnit, ""),
+            ("Remarks", Holds::Note, ""),
+            ("psi", Holds::Pressure, "psi"),
+        ] {
+            assert_eq!(of_heading(heading, false), Some((holds, unit.to_owned())), "{heading}");
+        }
+        for heading in ["Harvest date", "Price", "REI (h)", "Cost/ac", "xyz", "column 3", ""] {
+            assert_eq!(of_heading(heading, false), None, "{heading}");
+        }
+    }
+}

@@ -1,0 +1,511 @@
+//! The records that a spreadsheet gives, before they are taken.
+
+use std::collections::{BTreeMap, BTreeSet, HashMap, HashSet};
+
+use jiff::civil::{Date, Time};
+use tankard_core::farm::{Farm, Id, Product, Record, RecordField, RecordLine, id};
+use tankard_core::quantity::{Area, AsTyped, Quantity, Volume};
+use tankard_core::season::record::{amount_text, area_text, of_product, volume_text};
+
+use super::day::Written;
+use super::figure::Seen;
+use super::holds::Holds;
+use super::mapping::Mapping;
+use super::row::Cells;
+use super::{Refused, Table};
+
+/// So many names are told in a note.
+const NAMES: usize = 8;
+/// From this share on an amount that is off rate × area is told.
+const FAR_OFF: f64 = 0.05;
+
+/// A record that a spreadsheet gives.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Coming {
+    /// The record.
+    pub record: Record,
+    /// The lines it comes from.
+    pub lines: Vec<u64>,
+}
+
+/// What a spreadsheet gives.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Preview {
+    /// The records, in the order of the file.
+    pub records: Vec<Coming>,
+    /// The lines that are left out, in order.
+    pub refused: Vec<Refused>,
+    /// What a person should know of how it was read.
+    pub notes: Vec<String>,
+    /// What must be chosen first; there are no records while anything stands here.
+    pub to_choose: Vec<String>,
+}
+
+/// Reads a table by a mapping. Products and fields are those of the farm where their names are the same but for capitals;
+/// others stay names. What a product of the shed holds is taken as it is now; its price and intervals of then are not known.
+pub fn preview(table: &Table, mapping: &Mapping, farm: &Farm) -> Preview {
+    let mut preview = Preview { to_choose: to_choose(table, mapping), ..Preview::default() };
+    if !preview.to_choose.is_empty() {
+        return preview;
+    }
+    let mut reader = Reader::of(farm);
+    for group in groups(table, mapping, &mut preview.refused) {
+        let lines: Vec<u64> = group.rows.iter().map(|cells| cells.row.line).collect();
+        match reader.record(&group) {
+            Ok(record) => preview.records.push(Coming { record, lines }),
+            Err(wrong) => {
+                let first = wrong.first().map_or(0, |wrong| wrong.line);
+                for line in lines {
+                    let own = wrong.iter().find(|wrong| wrong.line == line).map(|wrong| wrong.why.clone());
+                    let why = own.unwrap_or_else(|| format!("it is one record with line {first}, which does not read"));
+                    preview.refused.push(Refused { line, why });
+                }
+            }
+        }
+    }
+    preview.refused.sort_by_key(|refused| refused.line);
+    preview.notes = reader.notes(&preview.records);
+    let is_short = |row| Written::of(Cells { row, mapping }.text(Holds::Date)).is_some_and(|day| day.short_year);
+    if table.rows.iter().any(is_short) {
+        preview.notes.push("years of two digits are read as 2000 and later".to_owned());
+    }
+    preview
+}
+
+/// Puts the records of a preview into the farm, each under an id of its own; gives the ids.
+pub fn enter(farm: &mut Farm, records: &[Coming]) -> Vec<Id> {
+    let mut entered = Vec::with_capacity(records.len());
+    // The search for a free number would begin at 2 for each of a thousand alike.
+    let mut used: HashMap<String, usize> = HashMap::new();
+    for coming in records {
+        let name = format!("{}-{}", coming.record.date, coming.record.name);
+        let count = used.entry(name.clone()).and_modify(|count| *count += 1).or_insert(1);
+        let wanted = if *count == 1 { name } else { format!("{name}-{count}") };
+        let own = id::fresh(&farm.records, &wanted);
+        farm.records.insert(own.clone(), coming.record.clone());
+        entered.push(own);
+    }
+    entered
+}
+
+/// What a person has to choose before anything can be read.
+fn to_choose(table: &Table, mapping: &Mapping) -> Vec<String> {
+    let mut to_choose = Vec::new();
+    for holds in [Holds::Date, Holds::Field, Holds::Product] {
+        if mapping.of(holds).is_none() {
+            to_choose.push(format!("choose which column holds the {}", holds.name()));
+        }
+    }
+    if mapping.of(Holds::Amount).is_none() && mapping.of(Holds::Rate).is_none() {
+        to_choose.push("choose which column holds the amount, or the rate".to_owned());
+    }
+    let cells = || table.rows.iter().map(|row| Cells { row, mapping });
+    for take in &mapping.takes {
+        if !take.holds.units().is_empty() && cells().any(|cells| cells.lacks_unit(take.holds)) {
+            let heading = table.header.get(take.column).map_or("", String::as_str);
+            to_choose.push(format!("choose the unit of \"{heading}\"; the file does not say it"));
+        }
+    }
+    let doubtful = |cells: &Cells<'_>| Written::of(cells.text(Holds::Date)).is_some_and(|day| day.is_ambiguous());
+    if let Some(cells) = cells().find(doubtful).filter(|_| mapping.days.is_none()) {
+        let cell = cells.text(Holds::Date);
+        to_choose.push(format!("choose how days are written: \"{cell}\" on line {} may be one of two", cells.row.line));
+    }
+    if let Some(cell) = Seen::of(table, mapping).doubtful.filter(|_| mapping.comma.is_none()) {
+        to_choose.push(format!("choose what a comma in a figure means, as in \"{cell}\""));
+    }
+    to_choose
+}
+
+/// The rows of one record.
+struct Group<'a> {
+    date: Date,
+    start: Option<Time>,
+    rows: Vec<Cells<'a>>,
+}
+
+/// Rows of one day, start, field and pass, in the order of their first ones.
+fn groups<'a>(table: &'a Table, mapping: &'a Mapping, refused: &mut Vec<Refused>) -> Vec<Group<'a>> {
+    let mut groups: Vec<Group<'a>> = Vec::new();
+    let mut known: HashMap<(Date, Option<Time>, String, String), usize> = HashMap::new();
+    for row in &table.rows {
+        let cells = Cells { row, mapping };
+        let when = cells.day().and_then(|(date, time)| Ok((date, cells.time(Holds::Start)?.or(time))));
+        let (date, start) = match when {
+            Ok(when) => when,
+            Err(why) => {
+                refused.push(Refused { line: row.line, why });
+                continue;
+            }
+        };
+        let field = cells.text(Holds::Field);
+        if field.is_empty() {
+            refused.push(Refused { line: row.line, why: "there is no field".to_owned() });
+            continue;
+        }
+        let key = (date, start, field.to_lowercase(), cells.text(Holds::Name).to_lowercase());
+        let at = *known.entry(key).or_insert_with(|| {
+            groups.push(Group { date, start, rows: Vec::new() });
+            groups.len() - 1
+        });
+        if let Some(group) = groups.get_mut(at) {
+            group.rows.push(cells);
+        }
+    }
+    groups
+}
+
+/// A record as it is known again: day, start, fields, and products with amounts.
+type Known = (Date, Option<Time>, Vec<String>, Vec<(String, String)>);
+
+fn known(record: &Record) -> Known {
+    let fields = record.fields.values().map(|field| field.name.to_lowercase()).collect();
+    let mut lines: Vec<(String, String)> =
+        record.lines.iter().map(|line| (line.name.to_lowercase(), line.amount.text().to_owned())).collect();
+    lines.sort();
+    (record.date, record.start, fields, lines)
+}
+
+/// What is told of how records were read.
+#[derive(Default)]
+struct Told {
+    /// Amounts reckoned from rates.
+    reckoned: usize,
+    /// Spray volumes reckoned over areas.
+    spread: usize,
+    /// Records without an area.
+    no_area: usize,
+    /// Lines of which the amount is off the rate.
+    far_off: Vec<u64>,
+    /// Lines with a product that their record has already.
+    twice: Vec<u64>,
+}
+
+/// What is gathered while records are read.
+struct Reader<'a> {
+    farm: &'a Farm,
+    products: HashMap<String, (&'a Id, &'a Product)>,
+    fields: HashMap<String, Id>,
+    /// Ids made up for products that the shed does not have, by their names in small letters.
+    foreign: HashMap<String, Id>,
+    /// The ids of both that are given.
+    taken_fields: HashSet<Id>,
+    taken_products: HashSet<Id>,
+    there: HashMap<Known, &'a Id>,
+    told: Told,
+    new_fields: BTreeSet<String>,
+    new_products: BTreeSet<String>,
+    matched: BTreeSet<String>,
+}
+
+impl<'a> Reader<'a> {
+    fn of(farm: &'a Farm) -> Self {
+        let mut fields: HashMap<String, Id> = HashMap::new();
+        let mut foreign: HashMap<String, Id> = HashMap::new();
+        // What older records call by a name keeps its id; the farm's own fields come before them.
+        for record in farm.records.values() {
+            for (id, field) in &record.fields {
+                fields.insert(field.name.trim().to_lowercase(), id.clone());
+            }
+            for line in record.lines.iter().filter(|line| !farm.products.contains_key(&line.product)) {
+                foreign.insert(line.name.trim().to_lowercase(), line.product.clone());
+            }
+        }
+        fields.extend(farm.fields.iter().map(|(id, field)| (field.name.trim().to_lowercase(), id.clone())));
+        Self {
+            farm,
+            products: farm
+                .products
+                .iter()
+                .map(|(id, product)| (product.name.trim().to_lowercase(), (id, product)))
+                .collect(),
+            taken_fields: fields.values().cloned().collect(),
+            taken_products: foreign.values().cloned().collect(),
+            fields,
+            foreign,
+            there: farm.records.iter().map(|(id, record)| (known(record), id)).collect(),
+            told: Told::default(),
+            new_fields: BTreeSet::new(),
+            new_products: BTreeSet::new(),
+            matched: BTreeSet::new(),
+        }
+    }
+
+    fn record(&mut self, group: &Group<'_>) -> Result<Record, Vec<Refused>> {
+        let mut wrong: Vec<Refused> = Vec::new();
+        let Some(first) = group.rows.first() else { return Err(wrong) };
+        let area = keep(&mut wrong, agree(group, Holds::Area, |cells| cells.quantity(Holds::Area))).flatten();
+        let ground = area.as_ref().map(AsTyped::value);
+        let spray = keep(&mut wrong, agree(group, Holds::Volume, |cells| cells.spray(ground))).flatten();
+        let mut record = Record::new("", group.date);
+        record.start = group.start;
+        if let Err(why) = whole(group, &mut record) {
+            wrong.push(why);
+        }
+        let mut seen = BTreeSet::new();
+        let mut told = Told::default();
+        for cells in &group.rows {
+            match self.line(cells, ground, spray.as_ref().map(|spray| spray.volume), &mut told) {
+                Ok(line) => {
+                    if !seen.insert(line.name.to_lowercase()) {
+                        told.twice.push(cells.row.line);
+                    }
+                    record.lines.push(line);
+                }
+                Err(why) => wrong.push(Refused { line: cells.row.line, why }),
+            }
+        }
+        let name = first.text(Holds::Field);
+        let id = self.field_id(name);
+        let field = RecordField {
+            crop: keep(&mut wrong, words(group, Holds::Crop)).unwrap_or_default(),
+            variety: keep(&mut wrong, words(group, Holds::Variety)).unwrap_or_default(),
+            stage: keep(&mut wrong, words(group, Holds::Stage)).unwrap_or_default(),
+            parcel: keep(&mut wrong, words(group, Holds::Parcel)).unwrap_or_default(),
+            ..RecordField::new(
+                self.farm.fields.get(&id).map_or(name, |field| &field.name),
+                area.clone().unwrap_or_else(|| area_text(Area::ZERO, self.farm.units)),
+            )
+        };
+        if record.name.is_empty() {
+            record.name.clone_from(&field.name);
+        }
+        record.fields.insert(id.clone(), field);
+        record.volume = spray
+            .as_ref()
+            .map(|spray| spray.typed.clone().unwrap_or_else(|| volume_text(spray.volume, self.farm.units)));
+        if wrong.is_empty()
+            && let Some(own) = self.there.get(&known(&record))
+        {
+            wrong.push(Refused { line: first.row.line, why: format!("the log has it already, as \"{own}\"") });
+        }
+        if !wrong.is_empty() {
+            wrong.sort_by_key(|wrong| wrong.line);
+            return Err(wrong);
+        }
+        // What is told of how it was read is told of what is taken.
+        self.told.no_area += usize::from(area.is_none());
+        self.told.spread += usize::from(spray.is_some_and(|spray| spray.typed.is_none()));
+        self.told.reckoned += told.reckoned;
+        self.told.far_off.extend(told.far_off);
+        self.told.twice.extend(told.twice);
+        if !self.farm.fields.contains_key(&id) {
+            self.new_fields.insert(name.to_owned());
+        }
+        for line in &record.lines {
+            let names =
+                if self.farm.products.contains_key(&line.product) { &mut self.matched } else { &mut self.new_products };
+            names.insert(line.name.clone());
+        }
+        Ok(record)
+    }
+
+    fn line(
+        &mut self,
+        cells: &Cells<'_>,
+        area: Option<Area>,
+        volume: Option<Volume>,
+        told: &mut Told,
+    ) -> Result<RecordLine, String> {
+        let name = cells.text(Holds::Product);
+        if name.is_empty() {
+            return Err("there is no product".to_owned());
+        }
+        let own = self.products.get(&name.to_lowercase()).copied();
+        let product = own.map(|(_, product)| product);
+        let amount = if let Some(amount) = cells.amount(product)? {
+            // A rate beside it is a check, not a condition.
+            let by_rate = cells.amount_by_rate(product, area, volume).ok().flatten();
+            if by_rate.and_then(|rate| amount.value().ratio(rate)).is_some_and(|ratio| (ratio - 1.0).abs() > FAR_OFF) {
+                told.far_off.push(cells.row.line);
+            }
+            amount
+        } else {
+            let by_rate = cells.amount_by_rate(product, area, volume)?;
+            told.reckoned += 1;
+            amount_text(by_rate.ok_or("there is no amount, and no rate to reckon it from")?, self.farm.units)
+        };
+        let mut line = match own {
+            Some((id, product)) => RecordLine {
+                price: None,
+                entry: None,
+                harvest: None,
+                ..of_product(id, product, amount, self.farm.units)
+            },
+            None => RecordLine::new(&self.product_id(name), name, amount),
+        };
+        let registration = cells.text(Holds::Registration);
+        if !registration.is_empty() {
+            registration.clone_into(&mut line.registration);
+        }
+        cells.text(Holds::Lot).clone_into(&mut line.lot);
+        Ok(line)
+    }
+
+    fn product_id(&mut self, name: &str) -> Id {
+        let farm = self.farm;
+        let key = name.to_lowercase();
+        if let Some(own) = self.foreign.get(&key) {
+            return own.clone();
+        }
+        let own = id::fresh_where(name, |id| !farm.products.contains_key(id) && !self.taken_products.contains(id));
+        self.taken_products.insert(own.clone());
+        self.foreign.insert(key, own.clone());
+        own
+    }
+
+    fn field_id(&mut self, name: &str) -> Id {
+        let farm = self.farm;
+        let key = name.to_lowercase();
+        if let Some(own) = self.fields.get(&key) {
+            return own.clone();
+        }
+        let own = id::fresh_where(name, |id| !farm.fields.contains_key(id) && !self.taken_fields.contains(id));
+        self.taken_fields.insert(own.clone());
+        self.fields.insert(key, own.clone());
+        own
+    }
+
+    /// What a person should know of how it was read.
+    fn notes(&self, records: &[Coming]) -> Vec<String> {
+        let mut notes = Vec::new();
+        let mut say = |count: usize, one: &str, more: &str| match count {
+            0 => {}
+            1 => notes.push(format!("1 {one}")),
+            _ => notes.push(format!("{count} {more}")),
+        };
+        say(self.told.reckoned, "amount is reckoned from the rate", "amounts are reckoned from the rates");
+        say(self.told.spread, "spray volume is reckoned over the area", "spray volumes are reckoned over the areas");
+        say(
+            self.told.no_area,
+            "record has no area; its area stays open",
+            "records have no area; their areas stay open",
+        );
+        if !self.matched.is_empty() {
+            notes.push(format!("products of the shed, with the actives they have now: {}", some(&self.matched)));
+        }
+        if !self.new_products.is_empty() {
+            notes.push(format!(
+                "products that the shed does not have, kept by name without actives: {}",
+                some(&self.new_products)
+            ));
+        }
+        if !self.new_fields.is_empty() {
+            notes.push(format!("fields that the farm does not have, kept by name: {}", some(&self.new_fields)));
+        }
+        if !self.told.far_off.is_empty() {
+            notes.push(format!(
+                "the amount is more than 5 % off rate × area on {}; the amount is taken",
+                lines(&self.told.far_off)
+            ));
+        }
+        if !self.told.twice.is_empty() {
+            notes.push(format!(
+                "a product stands again in the same record on {}; both are taken",
+                lines(&self.told.twice)
+            ));
+        }
+        let mut closed: BTreeMap<i16, usize> = BTreeMap::new();
+        for coming in
+            records.iter().filter(|coming| self.farm.closed.contains_key(&coming.record.date.year().to_string()))
+        {
+            *closed.entry(coming.record.date.year()).or_default() += 1;
+        }
+        for (year, count) in closed {
+            notes.push(format!("the season {year} is closed, and {count} of the records are of it"));
+        }
+        notes
+    }
+}
+
+fn some(names: &BTreeSet<String>) -> String {
+    let first: Vec<&str> = names.iter().take(NAMES).map(String::as_str).collect();
+    match names.len().saturating_sub(NAMES) {
+        0 => first.join(", "),
+        more => format!("{} and {more} more", first.join(", ")),
+    }
+}
+
+fn lines(lines: &[u64]) -> String {
+    let first: Vec<String> = lines.iter().take(NAMES).map(ToString::to_string).collect();
+    let word = if lines.len() == 1 { "line" } else { "lines" };
+    match lines.len().saturating_sub(NAMES) {
+        0 => format!("{word} {}", first.join(", ")),
+        more => format!("{word} {} and {more} more", first.join(", ")),
+    }
+}
+
+/// Keeps what was read, or why it was not.
+fn keep<T>(wrong: &mut Vec<Refused>, read: Result<T, Refused>) -> Option<T> {
+    read.map_err(|refused| wrong.push(refused)).ok()
+}
+
+/// What all rows of a record say that say anything; they must agree.
+fn agree<T: PartialEq>(
+    group: &Group<'_>,
+    holds: Holds,
+    read: impl Fn(&Cells<'_>) -> Result<Option<T>, String>,
+) -> Result<Option<T>, Refused> {
+    let mut found: Option<(T, u64)> = None;
+    for cells in &group.rows {
+        let line = cells.row.line;
+        let own = read(cells).map_err(|why| Refused { line, why })?;
+        match (&found, own) {
+            (Some((said, before)), Some(own)) if *said != own => {
+                let why = format!(
+                    "{} is not as on line {before}, which is of the same day and field; give them different starts or passes",
+                    holds.name()
+                );
+                return Err(Refused { line, why });
+            }
+            (None, Some(own)) => found = Some((own, line)),
+            _ => {}
+        }
+    }
+    Ok(found.map(|(said, _)| said))
+}
+
+fn words(group: &Group<'_>, holds: Holds) -> Result<String, Refused> {
+    let text = |cells: &Cells<'_>| Ok(Some(cells.text(holds).to_owned()).filter(|text| !text.is_empty()));
+    agree(group, holds, text).map(Option::unwrap_or_default)
+}
+
+fn figure<Q: Quantity>(group: &Group<'_>, holds: Holds) -> Result<Option<AsTyped<Q>>, Refused> {
+    agree(group, holds, |cells| cells.quantity(holds))
+}
+
+/// What the rows say of their record as a whole.
+fn whole(group: &Group<'_>, record: &mut Record) -> Result<(), Refused> {
+    record.name = words(group, Holds::Name)?;
+    record.end = agree(group, Holds::End, |cells| cells.time(Holds::End))?;
+    record.water = words(group, Holds::Water)?;
+    record.rig = words(group, Holds::Rig)?;
+    record.nozzles = words(group, Holds::Nozzles)?;
+    record.pressure = figure(group, Holds::Pressure)?;
+    record.speed = figure(group, Holds::Speed)?;
+    record.height = figure(group, Holds::Height)?;
+    record.operator = words(group, Holds::Operator)?;
+    record.certificate = words(group, Holds::Certificate)?;
+    record.supervisor = words(group, Holds::Supervisor)?;
+    let customer = words(group, Holds::Customer)?;
+    record.customer =
+        (!customer.is_empty()).then(|| tankard_core::farm::Customer { name: customer, ..Default::default() });
+    record.wind = figure(group, Holds::Wind)?;
+    record.wind_from = words(group, Holds::WindFrom)?;
+    record.gust = figure(group, Holds::Gust)?;
+    record.temperature = figure(group, Holds::Temperature)?;
+    record.humidity = figure(group, Holds::Humidity)?;
+    // Weeds and notes may differ from product to product.
+    for cells in &group.rows {
+        for weed in cells.text(Holds::Weeds).split([',', ';']).map(str::trim).filter(|weed| !weed.is_empty()) {
+            if record.weeds.iter().all(|own| own != weed) {
+                record.weeds.push(weed.to_owned());
+            }
+        }
+        let note = cells.text(Holds::Note);
+        if !note.is_empty() && record.note.split("; ").all(|own| own != note) {
+            record.note = if record.note.is_empty() { note.to_owned() } else { format!("{}; {note}", record.note) };
+        }
+    }
+    Ok(())
+}
