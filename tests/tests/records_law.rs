@@ -40,8 +40,8 @@ fn pesticide(name: &str) -> Product {
     let mut product = Product::new(name, ProductKind::Herbicide, Formulation::SC);
     product.restricted = true;
     let mut staged = Statement::new(Says::CropStage, "page 3");
-    staged.from_stage = "V2".to_owned();
-    staged.to_stage = "V8".to_owned();
+    "V2".clone_into(&mut staged.from_stage);
+    "V8".clone_into(&mut staged.to_stage);
     let sun = |text: &str| text.parse::<SunTime>().unwrap();
     product.label = vec![
         staged,
@@ -60,9 +60,9 @@ fn line(id: &str, name: &str, amount: &str, kind: ProductKind) -> RecordLine {
 fn farm(profile: &str) -> Farm {
     let mut farm = Farm::new("Test");
     farm.keeping.profiles = vec![profile.to_owned()];
-    farm.keeping.holder = "Demo Spraying".to_owned();
-    farm.keeping.address = "1 Yard Road".to_owned();
-    farm.keeping.number = "N-9".to_owned();
+    "Demo Spraying".clone_into(&mut farm.keeping.holder);
+    "1 Yard Road".clone_into(&mut farm.keeping.address);
+    "N-9".clone_into(&mut farm.keeping.number);
     farm.products.insert("atrazine".to_owned(), pesticide("Atrazine 480 SC (demo)"));
     farm.products.insert("dicamba".to_owned(), pesticide("Dicamba 350 SL (demo)"));
     farm
@@ -105,12 +105,12 @@ fn full(day: Date) -> Record {
         line("oil", "Crop oil (demo)", "16 gal", ProductKind::Adjuvant),
     ];
     record.weeds = vec!["waterhemp".to_owned()];
-    record.method = "hand gun".to_owned();
-    record.nozzles = "flat fan 04".to_owned();
+    "hand gun".clone_into(&mut record.method);
+    "flat fan 04".clone_into(&mut record.nozzles);
     record.pressure = Some(typed("40 psi"));
-    record.clean_out = "three rinses before and after".to_owned();
+    "three rinses before and after".clone_into(&mut record.clean_out);
     record.wind = Some(typed("5 mph"));
-    record.wind_from = "W".to_owned();
+    "W".clone_into(&mut record.wind_from);
     record.temperature = Some(typed("66 °F"));
     record.humidity = Some(typed("61 %"));
     record.readings = vec![Reading {
@@ -120,9 +120,9 @@ fn full(day: Date) -> Record {
         temperature: Some(typed("74 °F")),
         ..Reading::default()
     }];
-    record.operator = "A. Demo".to_owned();
-    record.certificate = "C-17".to_owned();
-    record.supervisor = "B. Demo".to_owned();
+    "A. Demo".clone_into(&mut record.operator);
+    "C-17".clone_into(&mut record.certificate);
+    "B. Demo".clone_into(&mut record.supervisor);
     record.customer = Some(Customer {
         name: "Neighbour Demo".to_owned(),
         address: "2 Mill Lane".to_owned(),
@@ -173,7 +173,7 @@ fn empty(farm: &mut Farm, record: &mut Record, key: &str) {
         "crop" => fields(record, |field| field.crop.clear()),
         "crop-code" => fields(record, |field| field.crop_code.clear()),
         // A stage of another scale is not of BBCH.
-        "bbch" => fields(record, |field| field.stage = "V4".to_owned()),
+        "bbch" => fields(record, |field| "V4".clone_into(&mut field.stage)),
         "planted" => fields(record, |field| field.planted = None),
         // A record without a field is of no surface that the program knows.
         "type-of-use" => record.fields.clear(),
