@@ -566,6 +566,9 @@ fn a_row_that_does_not_read_takes_its_record_with_it_and_no_other() {
     assert!(why[3].why.starts_with("amount is not as on line 3"), "{why:?}");
     let gone: Vec<&str> = rows.iter().enumerate().filter(|(at, _)| *at != 3).map(|(_, row)| *row).collect();
     assert_eq!(refused(&gone.join("\n")).0, ["s"]);
+    // Without the rows of the second field the first would have all of it.
+    let (ids, why) = refused(&rows[..3].join("\n"));
+    assert!(ids.is_empty() && why[0].why.starts_with("amount_l is 48 where the share by area is 64"), "{why:?}");
     let short: Vec<&str> = rows.iter().map(|row| row.strip_suffix(',').unwrap_or(row)).collect();
     assert_eq!(refused(&[&rows[..1], &short[1..]].concat().join("\n")).0, [String::new(); 0]);
     // Sorted by product, apart by semicolons, with one more column: all the same records.

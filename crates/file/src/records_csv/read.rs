@@ -9,7 +9,7 @@ use csv::{ReaderBuilder, StringRecord};
 use serde::de::DeserializeOwned;
 use serde_json::Value;
 use tankard_core::farm::{Id, Left, Record, RecordField, RecordLine};
-use tankard_core::quantity::{AsTyped, Quantity};
+use tankard_core::quantity::{Amount, AsTyped, Quantity};
 use thiserror::Error;
 
 use super::cell::unguarded;
@@ -295,8 +295,36 @@ fn record(rows: &[Row], places: &Places, columns: usize) -> Result<Record, Vec<R
             Err(why) => no(row.line, why),
         }
     }
+    if let Some(record) = record.as_ref().filter(|_| wrong.is_empty()) {
+        for (id, rows) in &by_field {
+            let share = super::share(record, id.and_then(|id| record.fields.get(id)));
+            for (row, line) in rows.iter().zip(&record.lines) {
+                if let Some(why) = off_share(row, places, line, share) {
+                    wrong.push(Refused { line: row.line, why });
+                }
+            }
+        }
+    }
     wrong.sort_by_key(|wrong| wrong.line);
     record.filter(|_| wrong.is_empty()).ok_or(wrong)
+}
+
+/// Whether the share that stands in a row is another than that of its field: then a field of the record has no row in the file,
+/// or a text was changed and the figure beside it was not. An empty cell says nothing.
+fn off_share(row: &Row, places: &Places, line: &RecordLine, share: f64) -> Option<String> {
+    let (name, own) = match line.amount.value().times(share) {
+        Amount::Volume(volume) => ("amount_l", volume.to_litres()),
+        Amount::Mass(mass) => ("amount_kg", mass.to_kilograms()),
+    };
+    let said: f64 = row.get(places, name).trim().replace(',', ".").parse().ok()?;
+    // A spreadsheet may have rounded it.
+    let is_near = (said - own).abs() <= 0.005 + 1e-3 * own;
+    (!is_near).then(|| {
+        format!(
+            "{name} is {said} where the share by area is {own:.3}: a field of the record has no row here, or a text was changed and \
+             the figure was not; empty the cell to take the texts as they are"
+        )
+    })
 }
 
 /// The cells of a row by name, each read for what it is to be.
