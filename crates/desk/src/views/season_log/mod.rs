@@ -3,6 +3,7 @@
 mod list;
 mod listed;
 mod page;
+pub mod review;
 
 use std::collections::HashSet;
 use std::path::Path;
@@ -27,9 +28,27 @@ const PAGE: f32 = 560.0;
 /// Width of the box to find with.
 const FIND: f32 = 330.0;
 
+/// The pages of the view.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Page {
+    /// The records.
+    #[default]
+    Records,
+    /// What they come to.
+    Review,
+}
+
+impl Page {
+    const ALL: [(Self, &'static str); 2] = [(Self::Records, "Records"), (Self::Review, "Review")];
+}
+
 /// What is chosen in this view.
 #[derive(Debug, Default)]
 pub struct State {
+    /// The page in use.
+    pub in_front: Page,
+    /// What is chosen in the review.
+    pub review: review::State,
     /// The record that is open.
     pub chosen: Option<String>,
     /// What is looked for.
@@ -47,6 +66,11 @@ pub struct State {
 /// Shows the view.
 pub fn show(desk: &mut Desk, ui: &mut Ui) {
     follow_chosen(desk);
+    pages(desk, ui);
+    if desk.season_log.in_front == Page::Review && !desk.document.farm().records.is_empty() {
+        review::show(desk, ui);
+        return;
+    }
     let this_year = desk.now().date().year();
     let revision = desk.document.revision();
     let state = &mut desk.season_log;
@@ -85,12 +109,29 @@ fn follow_chosen(desk: &mut Desk) {
         return;
     }
     state.shown.clone_from(&state.chosen);
+    if state.chosen.is_some() {
+        state.in_front = Page::Records;
+    }
     if let Some((id, record)) = state.chosen.as_ref().and_then(|id| desk.document.farm().records.get_key_value(id)) {
         if state.season != Season::All {
             state.season = Season::Year(record.date.year());
         }
         state.list.bring(id);
     }
+}
+
+/// The row of pages; acts on a page stand at its right.
+fn pages(desk: &mut Desk, ui: &mut Ui) {
+    let frame = egui::Frame::new().inner_margin(Margin { left: 12, right: 16, top: 6, bottom: 2 });
+    Panel::top("log pages").frame(frame).show_separator_line(false).show(ui, |ui| {
+        ui.horizontal(|ui| {
+            for (page, name) in Page::ALL {
+                if look::page(ui, name, desk.season_log.in_front == page).clicked() {
+                    desk.season_log.in_front = page;
+                }
+            }
+        });
+    });
 }
 
 fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
