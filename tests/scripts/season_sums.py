@@ -37,6 +37,10 @@ ROWS = list(csv.DictReader(sys.stdin))
 GROUND = defaultdict(dict)
 for row in ROWS:
     GROUND[row["record"]].setdefault(row["field"], number(row["area_ha"]))
+# Nothing went out where nothing did on all fields of a record; ground without an area has no share, but was sprayed.
+OUT = defaultdict(Fraction)
+for row in ROWS:
+    OUT[row["record"], row["product"]] += Fraction(row["amount_l"] or row["amount_kg"])
 # Of a row without actives the groups are those of the product elsewhere.
 GROUPS = {}
 for row in ROWS:
@@ -104,7 +108,7 @@ def sums(name, takes):
             else:
                 water["without"].add(record)
         litres, kg = number(row["amount_l"]), number(row["amount_kg"])
-        if not litres and not kg:
+        if not OUT[record, row["product"]]:
             continue
         product, kind = products[row["product"]], row["kind"]
         product["litres"] += litres or 0

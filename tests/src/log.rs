@@ -183,7 +183,7 @@ const PRODUCTS: [Made; 14] = [
         &[("manganese", "", false, "60 g/L")],
         "9 / gal",
     ),
-]; // fmt: skip
+];
 
 /// Makes the farm.
 ///
@@ -261,7 +261,7 @@ fn record(farm: &Farm, shape: Shape, draw: &mut Draw, day: Date) -> Result<Recor
     }
     let acres = record.area().to_acres().max(1.0);
     let mut numbers: IndexMap<u64, ()> = IndexMap::new();
-    for _ in 0..1 + draw.below(4) {
+    for _ in 0..=draw.below(4) {
         numbers.insert(draw.below(10), ());
     }
     if !draw.one_in(4) {
@@ -289,8 +289,8 @@ fn record(farm: &Farm, shape: Shape, draw: &mut Draw, day: Date) -> Result<Recor
         record.left =
             Some(Left { volume: typed(&format!("{} gal", draw.below(40)))?, went: "on the last field".to_owned() });
     }
-    record.water = draw.of(&["Yard well", "Creek", "Nurse tank", ""]).to_owned();
-    record.rig = draw.of(&["Big boom", "Small boom", "Band rig"]).to_owned();
+    draw.of(&["Yard well", "Creek", "Nurse tank", ""]).clone_into(&mut record.water);
+    draw.of(&["Big boom", "Small boom", "Band rig"]).clone_into(&mut record.rig);
     let minutes = draw.below(24 * 60);
     let clock = |minutes: u64| {
         Time::new(i8::try_from(minutes / 60 % 24).unwrap_or(0), i8::try_from(minutes % 60).unwrap_or(0), 0, 0).ok()

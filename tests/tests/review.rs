@@ -17,7 +17,7 @@ use tankard_core::farm::{
     AdjuvantClass, ClosedSeason, Effect, Farm, Field, Formulation, Outcome, Pass, Plot, Product, ProductKind, Record,
     RecordActive, RecordField, RecordLine, Trial,
 };
-use tankard_core::quantity::{ActiveBasis, Amount, AsTyped, Money, Quantity};
+use tankard_core::quantity::{ActiveBasis, Amount, AsTyped, Mass, Money, Quantity, Volume};
 use tankard_core::season::review::compare::{Of, Side, Verdict, compare};
 use tankard_core::season::review::{Again, Choice, Index, Review, Spent, effects, of_farm, review, weather, words};
 use tankard_core::season::trials::judge;
@@ -216,8 +216,8 @@ fn as_summed(review: &Review, expected: &mut Expected<'_>) {
     }
     for row in &review.products.rows {
         let at = |what| ["products", row.name.as_str(), what];
-        expected.close(&at("litres"), row.amounts.liquid.map_or(0.0, |volume| volume.to_litres()));
-        expected.close(&at("kg"), row.amounts.dry.map_or(0.0, |mass| mass.to_kilograms()));
+        expected.close(&at("litres"), row.amounts.liquid.map_or(0.0, Volume::to_litres));
+        expected.close(&at("kg"), row.amounts.dry.map_or(0.0, Mass::to_kilograms));
         expected.close(&at("treated_ha"), row.treated.to_hectares());
         expected.close(&at("times"), row.times as f64);
         expected.spent(&["products", &row.name], row.spent);
@@ -422,6 +422,29 @@ fn groups_that_come_again() {
     assert_eq!(found.groupless, [("unknown".to_owned(), 1)]);
 }
 
+/// The rest of an application is not another time, also where another group went out between its parts (by hand).
+#[test]
+fn parts_of_an_application_are_one_time() {
+    let mut farm = small();
+    for (id, rest_of) in [("part", ""), ("rest", "part"), ("other", "")] {
+        let mut pass = Pass::new(id, date(2031, 5, 1));
+        rest_of.clone_into(&mut pass.rest_of);
+        farm.passes.insert(id.to_owned(), pass);
+    }
+    for (id, day, area, group) in [
+        ("part", "2031-05-01", "50 ac", "9"),
+        ("other", "2031-05-02", "80 ac", "15"),
+        ("rest", "2031-05-03", "30 ac", "9"),
+    ] {
+        record(&mut farm, id, day, &[("a", area)]);
+        farm.records[id].pass = Some(id.to_owned());
+        with(&mut farm, id, "an active", group, ProductKind::Herbicide);
+    }
+    let rows = of_farm(&farm, &Choice::all()).resistance.fields[0].rows.clone();
+    assert_eq!(rows.iter().map(|row| row.years.clone()).collect::<Vec<_>>(), [[(2031, 1)], [(2031, 1)]]);
+    assert!(rows.iter().all(|row| row.repeats.is_empty()));
+}
+
 /// Planned 10 gal on 80 ac, sprayed 9 gal on 60 ac: 0.15 against 0.125 gal/ac is 20 % too much; ground 25 % too little, spray 10 %.
 #[test]
 fn planned_against_applied_by_hand() {
@@ -478,9 +501,11 @@ fn records_of_older_versions() {
     assert_eq!(found.adjuvants.rows[0].class, Some(AdjuvantClass::CropOilConcentrate));
     assert!(found.adjuvants.rows[0].from_shed && found.products.rows[0].from_shed);
     // The price of today is not that of the day.
-    assert_eq!(found.cost.all.spent, Spent { money: Money::default(), without_price: 1 });
+    assert_eq!(found.cost.all.spent, Spent { without_price: 1, ..Spent::default() });
     assert_eq!(found.cost.without_price, [("Oil (demo)".to_owned(), 1)]);
-    assert_eq!(words::spent(&found.cost.all.spent, "$"), "$0.00, without 1 use that has no price");
+    assert_eq!(words::spent(&found.cost.all.spent, "$"), "no price");
+    let one = Spent { priced: 1, ..found.cost.all.spent };
+    assert_eq!(words::spent(&one, "$"), "$0.00, without 1 use that has no price");
     // 80 acres in two and a half hours, over midnight.
     assert!((found.work.rigs[0].area_per_hour().unwrap().to_acres() - 32.0).abs() < 1e-9);
     assert_eq!((found.work.waters[0].without_volume, found.unmeasured.wind), (1, 1));
@@ -638,6 +663,36 @@ fn weather_is_judged_record_by_record() {
     let outside = weather::outside(found.values().map(Vec::as_slice));
     assert_eq!((outside.judged, outside.of_label_or_law, outside.of_practice), (2, 0, 1));
     assert!(weather::of_record(&farm, &"gone".to_owned()).is_empty());
+}
+
+/// What the command line prints is what the pages hold.
+#[test]
+fn the_review_in_words_and_as_json() {
+    let (mut farm, trial) = strips(&APART);
+    farm.trials.insert("oil".to_owned(), trial);
+    let text = tankard::report::review::text(&farm, Some(2031));
+    for part in [
+        "Test: review of 2031",
+        "crop oil concentrate",
+        "11 to 17 days after",
+        "Trial: Does the oil pay?",
+        words::NO_CAUSE,
+        "no price",
+    ] {
+        assert!(text.contains(part), "{part} in {text}");
+    }
+    assert!(tankard::report::review::text(&farm, Some(2030)).contains("Nothing is recorded."));
+    let json = tankard::report::review::json(&farm, None);
+    // Sixteen records of 20 acres; 8 of 5 gallons of oil.
+    assert_eq!(
+        (json["passes"]["records"].as_u64(), json["trials"][0]["comparisons"].as_array().map(Vec::len)),
+        (Some(16), Some(1))
+    );
+    let near = |value: &Value, expected: f64| (value.as_f64().unwrap() / expected - 1.0).abs() < 1e-9;
+    assert!(near(&json["passes"]["treated_ha"], 320.0 * 0.404_685_642_24));
+    assert!(near(&json["adjuvants"][0]["amount_l"], 40.0 * 3.785_411_784));
+    assert_eq!(json["cost"]["all"]["without_price"], 24);
+    assert!(near(&json["trials"][0]["comparisons"][0]["difference"], 8.25));
 }
 
 #[test]

@@ -191,6 +191,17 @@ enum Ask {
         #[arg(long)]
         json: bool,
     },
+    /// Prints what the records of a season come to: ground, products, actives, groups, plan and practice, cost, hours, ratings
+    Review {
+        /// The farm
+        file: PathBuf,
+        /// Only this season, a calendar year such as 2031; all of them without it
+        #[arg(long)]
+        season: Option<i16>,
+        /// As JSON, in SI units and hectares
+        #[arg(long)]
+        json: bool,
+    },
     /// Prints all findings; exit status 0 for none above Note, 1 for Check, 2 for Stop, 3 for an unreadable file
     Check {
         /// The farm
@@ -229,6 +240,7 @@ pub fn run() -> ExitCode {
         Some(Ask::Jar { file, pass, jar, out }) => ask_jar(&file, pass.as_deref(), jar, out.as_deref()),
         Some(Ask::Forecast { file, from, out }) => ask_forecast(&file, &from, &out),
         Some(Ask::Needs { file, date, json }) => ask_needs(&file, date, json),
+        Some(Ask::Review { file, season, json }) => ask_review(&file, season, json),
         Some(Ask::Check { file }) => ask_check(&file),
     };
     match status {
@@ -464,6 +476,14 @@ fn ask_needs(file: &Path, date: Option<Date>, json: bool) -> Result<u8, String> 
     });
     let answer =
         if json { format!("{:#}\n", report::needs::json(&farm, day)) } else { report::needs::text(&farm, day) };
+    say(&answer)?;
+    Ok(0)
+}
+
+fn ask_review(file: &Path, season: Option<i16>, json: bool) -> Result<u8, String> {
+    let farm = farm_of(file)?;
+    let answer =
+        if json { format!("{:#}\n", report::review::json(&farm, season)) } else { report::review::text(&farm, season) };
     say(&answer)?;
     Ok(0)
 }

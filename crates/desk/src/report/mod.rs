@@ -4,5 +4,6 @@ pub mod day;
 pub mod jar;
 pub mod json;
 pub mod needs;
+pub mod review;
 pub mod text;
 pub mod words;

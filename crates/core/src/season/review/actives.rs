@@ -6,6 +6,7 @@ use std::collections::HashMap;
 use super::{Picked, slice};
 use crate::farm::Id;
 use crate::quantity::{ActiveBasis, Area, Mass, MassPerArea};
+use crate::words::plain;
 
 /// What went out, active by active.
 #[derive(Clone, Debug, PartialEq)]
@@ -114,7 +115,7 @@ pub(super) fn page(picked: &Picked<'_>) -> Actives {
         row.on_farm = row.mass.over(ground);
         row.fields.sort_by(|a, b| b.over_ground.cmp(&a.over_ground).then_with(|| a.name.cmp(&b.name)));
     }
-    rows.sort_by(|a, b| a.name.cmp(&b.name).then_with(|| a.basis.short().cmp(b.basis.short())));
+    rows.sort_by_cached_key(|row| (plain(&row.name), row.basis.short()));
     let named = index.products.iter().zip(silent).filter(|(_, count)| *count > 0);
     Actives { rows, ground, silent: named.map(|(product, count)| (product.name.clone(), count)).collect() }
 }

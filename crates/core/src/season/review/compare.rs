@@ -167,7 +167,7 @@ pub(super) fn observed(index: &Index, wanted: impl Fn(&Rating) -> bool) -> Vec<O
         .ratings
         .iter()
         .filter(|rating| wanted(rating))
-        .filter_map(|rating| Some((in_band(rating)?, rating.rating.to_percent())))
+        .filter_map(|rating| Some((in_band(rating)?, rating.share.to_percent())))
         .collect();
     all.sort_by_key(|(key, _)| *key);
     let mean = |same: &[(_, f64)]| same.iter().map(|(_, rating)| rating).sum::<f64>() / same.len() as f64;

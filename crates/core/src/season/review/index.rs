@@ -1,7 +1,4 @@
 //! All records laid out flat, once for a document: a page of the review goes over numbers, and looks up no name.
-//!
-//! What a record put out is shared among its fields by area; where it has no area, evenly. A record without a field stands as
-//! one piece of ground without a name.
 
 use std::collections::HashMap;
 use std::hash::Hash;
@@ -9,23 +6,20 @@ use std::ops::Range;
 
 use jiff::civil::Date;
 
-use super::effects;
-use super::planned::{self, Against};
-use crate::farm::{AdjuvantClass, Effect, Farm, Id, ProductKind, Record, RecordField, RecordLine};
-use crate::label::groups;
-use crate::mix::actives;
-use crate::quantity::{ActiveBasis, Amount, Area, AsTyped, Duration, Mass, Money, Share, Volume};
-use crate::words::plain;
+use super::lay;
+use super::planned::Against;
+use crate::farm::{AdjuvantClass, Effect, Farm, Id, ProductKind};
+use crate::quantity::{ActiveBasis, Amount, Area, Duration, Mass, Money, Share, Volume};
 
 /// Things by number, each once.
 #[derive(Clone, Debug)]
 pub(super) struct Once<K> {
-    at: HashMap<K, u32>,
+    pub(super) at: HashMap<K, u32>,
     all: Vec<K>,
 }
 
 impl<K: Clone + Eq + Hash> Once<K> {
-    fn new() -> Self {
+    pub(super) fn new() -> Self {
         Self { at: HashMap::new(), all: Vec::new() }
     }
 
@@ -134,7 +128,7 @@ pub(super) struct Rating {
     pub(super) ground: u32,
     pub(super) effect: u32,
     pub(super) days: i32,
-    pub(super) rating: Share,
+    pub(super) share: Share,
 }
 
 /// All records, laid out flat.
@@ -165,11 +159,7 @@ pub struct Index {
 impl Index {
     /// Lays the records out. It takes some hundred times as long as a page, so keep it as long as the farm does not change.
     pub fn of(farm: &Farm) -> Self {
-        let mut build = Build::new(farm);
-        for (id, record) in &farm.records {
-            build.record(id, record);
-        }
-        build.finish()
+        lay::out(farm)
     }
 
     /// The seasons of which there are records, the first one first. A season is a calendar year.
@@ -188,344 +178,6 @@ impl Index {
     /// The crops of the records, as typed; empty for ground whose crop was not typed.
     pub fn crops(&self) -> impl Iterator<Item = &str> {
         self.crops.iter().map(|(_, crop)| crop.as_str())
-    }
-}
-
-/// The index while it grows.
-struct Build<'a> {
-    farm: &'a Farm,
-    index: Index,
-    fields: Once<&'a str>,
-    products: Once<&'a str>,
-    crops: HashMap<&'a str, u32>,
-    plain_crops: Once<String>,
-    actives: Once<(String, ActiveBasis)>,
-    names: HashMap<(&'a str, ActiveBasis), u32>,
-    effects: HashMap<&'a Effect, u32>,
-    /// What groups a name, a typed group and a kind mean.
-    meant: HashMap<(&'a str, &'a str, ProductKind), Vec<u32>>,
-    /// Of a field and the first part of an application: the passes recorded so far, their ground, the number.
-    open: HashMap<(u32, &'a str), (Vec<&'a str>, Area, u32)>,
-    applications: u32,
-}
-
-impl<'a> Build<'a> {
-    fn new(farm: &'a Farm) -> Self {
-        let index = Index {
-            entries: Vec::with_capacity(farm.records.len()),
-            ground: Vec::with_capacity(farm.records.len()),
-            uses: Vec::with_capacity(farm.records.len() * 4),
-            masses: Vec::with_capacity(farm.records.len() * 4),
-            in_groups: Vec::new(),
-            ratings: Vec::new(),
-            stray: 0,
-            fields: Vec::new(),
-            products: Vec::new(),
-            actives: Vec::new(),
-            groups: Once::new(),
-            effects: Vec::new(),
-            crops: Vec::new(),
-            rigs: Once::new(),
-            waters: Once::new(),
-            farm_fields: farm.fields.iter().map(|(id, field)| (id.clone(), field.sprayable())).collect(),
-        };
-        Self {
-            farm,
-            index,
-            fields: Once::new(),
-            products: Once::new(),
-            crops: HashMap::new(),
-            plain_crops: Once::new(),
-            actives: Once::new(),
-            names: HashMap::new(),
-            effects: HashMap::new(),
-            meant: HashMap::new(),
-            open: HashMap::new(),
-            applications: 0,
-        }
-    }
-
-    fn record(&mut self, id: &'a Id, record: &'a Record) {
-        let at = number(self.index.entries.len());
-        let whole = record.area();
-        let first_ground = self.index.ground.len();
-        for (field_id, field) in &record.fields {
-            let share = field.area.value().ratio(whole).unwrap_or(1.0 / record.fields.len() as f64);
-            let number = self.field(field_id, &field.name);
-            let driven = super::super::driven_over(self.farm, record, field_id).unwrap_or(Area::ZERO);
-            let application = self.application(number, field_id, record, driven);
-            let crop = self.crop(self.crop_of(record, field_id, field));
-            self.ground(
-                record,
-                Ground {
-                    record: at,
-                    field: number,
-                    crop,
-                    area: field.area.value(),
-                    driven,
-                    share,
-                    application,
-                    uses: 0..0,
-                },
-            );
-        }
-        if record.fields.is_empty() {
-            let (field, crop, application) = (self.field("", ""), self.crop(""), self.next_application());
-            let none = (Area::ZERO, Area::ZERO);
-            let uses = 0..0;
-            self.ground(
-                record,
-                Ground { record: at, field, crop, area: none.0, driven: none.1, share: 1.0, application, uses },
-            );
-        }
-        for outcome in &record.outcomes {
-            let (Some(effect), Some(rating)) = (&outcome.effect, &outcome.rating) else { continue };
-            let ground =
-                (first_ground..self.index.ground.len()).zip(record.fields.keys()).find(|(_, id)| **id == outcome.field);
-            let days = record.date.until(outcome.date).ok().map_or(-1, |span| span.get_days());
-            match ground.filter(|_| days >= 0) {
-                Some((ground, _)) => {
-                    let effect = self.effect(effect);
-                    self.index.ratings.push(Rating { ground: number(ground), effect, days, rating: rating.value() });
-                }
-                None => self.index.stray += 1,
-            }
-        }
-        let first_group = self.index.in_groups.len();
-        self.groups(record, first_group);
-        let lasted = record.start.zip(record.ended()).and_then(|(start, end)| {
-            let seconds = record.date.to_datetime(start).until(end).ok()?.total(jiff::Unit::Second).ok()?;
-            (seconds > 0.0).then(|| Duration::from_seconds(seconds))
-        });
-        let entry = Entry {
-            id: id.clone(),
-            name: record.name.clone(),
-            date: record.date,
-            rig: self.index.rigs.of(record.rig.trim().to_owned()),
-            water: self.index.waters.of(record.water.trim().to_owned()),
-            volume: record.volume.as_ref().map(AsTyped::value),
-            liquid: record
-                .lines
-                .iter()
-                .map(|line| if let Amount::Volume(v) = line.amount.value() { v } else { Volume::ZERO })
-                .sum(),
-            lasted,
-            unmeasured: [record.wind.is_none(), record.temperature.is_none(), record.humidity.is_none()],
-            classes: self.classes(record),
-            groups: number(first_group)..number(self.index.in_groups.len()),
-            against: planned::against(record, |line| self.products.of(line.product.as_str())),
-        };
-        self.index.entries.push(entry);
-        self.names_of_products(record);
-    }
-
-    fn ground(&mut self, record: &'a Record, ground: Ground) {
-        let first = self.index.uses.len();
-        for line in record.lines.iter().filter(|line| !line.amount.is_zero()) {
-            let (kind, class, from_shed) = self.kind(line);
-            let product = self.farm.products.get(&line.product);
-            let first_active = self.index.masses.len();
-            for active in &line.actives {
-                let number = self.active(&active.name, active.basis);
-                self.index.masses.push((number, active.mass.value() * ground.share));
-            }
-            let holds = || product.is_some_and(|product| product.kind.holds_actives() && !product.actives.is_empty());
-            let cost = line
-                .price
-                .as_ref()
-                .and_then(|price| price.of(line.amount.value()))
-                .and_then(|cost| cost.share(ground.share));
-            let grouped =
-                matches!(kind, Some(ProductKind::Herbicide | ProductKind::Fungicide | ProductKind::Insecticide));
-            let used = Use {
-                product: self.products.of(&line.product),
-                amount: line.amount.value().times(ground.share),
-                cost,
-                kind,
-                class,
-                from_shed,
-                silent: line.actives.is_empty() && holds(),
-                groupless: grouped && self.groups_of(line).is_empty(),
-                actives: number(first_active)..number(self.index.masses.len()),
-            };
-            self.index.uses.push(used);
-        }
-        self.index.ground.push(Ground { uses: number(first)..number(self.index.uses.len()), ..ground });
-    }
-
-    /// Kind and class as recorded, else those of the shed today.
-    fn kind(&self, line: &RecordLine) -> (Option<ProductKind>, Option<AdjuvantClass>, bool) {
-        if let Some(kind) = line.kind {
-            return (Some(kind), line.class.filter(|_| !kind.is_pesticide()), false);
-        }
-        let product = self.farm.products.get(&line.product);
-        let class = line.class.or_else(|| product?.adjuvant_class());
-        (product.map(|product| product.kind), class, product.is_some())
-    }
-
-    fn classes(&self, record: &Record) -> u16 {
-        let classes = record.lines.iter().filter(|line| !line.amount.is_zero()).filter_map(|line| self.kind(line).1);
-        classes.fold(0, |bits, class| bits | bit(class))
-    }
-
-    fn groups(&mut self, record: &'a Record, first: usize) {
-        for line in record.lines.iter().filter(|line| !line.amount.is_zero()) {
-            for group in self.groups_of(line) {
-                // A mix of two products of one group is one of it.
-                if !self.index.in_groups.iter().skip(first).any(|other| *other == group) {
-                    self.index.in_groups.push(group);
-                }
-            }
-        }
-    }
-
-    /// The groups of a line: of its actives as recorded, else of the product as it is now. Group 0, unknown, is none.
-    fn groups_of(&mut self, line: &'a RecordLine) -> Vec<u32> {
-        let kind = self.kind(line).0;
-        let product = self.farm.products.get(&line.product);
-        let recorded = line.actives.iter().map(|active| (active.name.as_str(), active.group.as_str()));
-        let now =
-            product.filter(|_| line.actives.is_empty()).map(|product| product.actives.as_slice()).unwrap_or_default();
-        let now = now.iter().map(|active| (active.name.as_str(), active.group.as_str()));
-        let mut all = Vec::new();
-        for (name, typed) in recorded.chain(now) {
-            // Of a product that is gone from the shed, the table of actives tells the herbicides.
-            let known = || actives::facts(name).map(|_| ProductKind::Herbicide);
-            let Some(kind) = kind.or_else(known).filter(|kind| kind.is_pesticide()) else { continue };
-            let index = &mut self.index;
-            let meant = self.meant.entry((name, typed, kind)).or_insert_with(|| {
-                let groups = groups::groups(name, typed).into_iter().map(|group| groups::of_today(kind, group));
-                groups.filter(|group| group != "0").map(|group| index.groups.of((kind, group))).collect()
-            });
-            for group in meant {
-                if !all.contains(group) {
-                    all.push(*group);
-                }
-            }
-        }
-        all
-    }
-
-    fn effect(&mut self, effect: &'a Effect) -> u32 {
-        if let Some(at) = self.effects.get(effect) {
-            return *at;
-        }
-        let known = self.index.effects.iter().position(|other| effects::same(other, effect));
-        let at = number(known.unwrap_or(self.index.effects.len()));
-        if known.is_none() {
-            self.index.effects.push(effect.clone());
-        }
-        self.effects.insert(effect, at);
-        at
-    }
-
-    fn active(&mut self, name: &'a str, basis: ActiveBasis) -> u32 {
-        if let Some(at) = self.names.get(&(name, basis)) {
-            return *at;
-        }
-        let at = self.actives.of((actives::key(name).into_owned(), basis));
-        if self.index.actives.len() <= at as usize {
-            let shown = actives::facts(name).map_or_else(|| name.trim().to_owned(), |facts| facts.name.clone());
-            self.index.actives.push((shown, basis));
-        }
-        self.names.insert((name, basis), at);
-        at
-    }
-
-    fn names_of_products(&mut self, record: &Record) {
-        for line in &record.lines {
-            let Some(at) = self.products.at.get(line.product.as_str()) else { continue };
-            let at = *at as usize;
-            // Numbers are given in order, so at most some of this record's are new.
-            while self.index.products.len() <= at {
-                let id = self.products.get(number(self.index.products.len())).copied().unwrap_or_default().to_owned();
-                let name = self.farm.products.get(&id).map(|product| product.name.clone()).unwrap_or_default();
-                self.index.products.push(ProductInfo { id, name });
-            }
-            if let Some(info) =
-                self.index.products.get_mut(at).filter(|info| !self.farm.products.contains_key(&info.id))
-            {
-                info.name.clone_from(&line.name);
-            }
-        }
-    }
-
-    fn field(&mut self, id: &'a str, name: &str) -> u32 {
-        let at = self.fields.of(id);
-        let now = self.farm.fields.get(id);
-        if self.index.fields.len() <= at as usize {
-            let info = FieldInfo {
-                id: id.to_owned(),
-                name: now.map_or(name, |field| &field.name).to_owned(),
-                area: now.map(crate::farm::Field::sprayable),
-                ground: Vec::new(),
-            };
-            self.index.fields.push(info);
-        } else if let (None, Some(info)) = (now, self.index.fields.get_mut(at as usize)) {
-            name.clone_into(&mut info.name);
-        }
-        at
-    }
-
-    /// The crop as recorded, else as the closed season has it. The crop that grows now says nothing of another year.
-    fn crop_of(&self, record: &Record, id: &Id, field: &'a RecordField) -> &'a str {
-        if !field.crop.trim().is_empty() || self.farm.closed.is_empty() {
-            return field.crop.trim();
-        }
-        let closed = self.farm.closed.get(&record.date.year().to_string());
-        closed.and_then(|season| season.crops.get(id)).map_or("", |crop| crop.trim())
-    }
-
-    fn crop(&mut self, crop: &'a str) -> u32 {
-        if let Some(at) = self.crops.get(crop) {
-            return *at;
-        }
-        let at = self.plain_crops.of(plain(crop));
-        if self.index.crops.len() <= at as usize {
-            self.index.crops.push((plain(crop), crop.to_owned()));
-        }
-        self.crops.insert(crop, at);
-        at
-    }
-
-    fn next_application(&mut self) -> u32 {
-        self.applications += 1;
-        self.applications - 1
-    }
-
-    /// As [`super::super::by_application`] joins them: parts of one application, each once, as long as they fit on the field.
-    fn application(&mut self, field: u32, id: &str, record: &'a Record, ground: Area) -> u32 {
-        let Some(pass) = record.pass.as_deref() else { return self.next_application() };
-        let first = self.farm.first_part(pass);
-        let there = self.farm.fields.get(id).map_or(Area::ZERO, |field| field.area.value());
-        if let Some((passes, sum, application)) = self.open.get_mut(&(field, first))
-            && !passes.contains(&pass)
-            && !(*sum + ground).exceeds(there * (1.0 + 1e-5))
-        {
-            passes.push(pass);
-            *sum = *sum + ground;
-            return *application;
-        }
-        let application = self.next_application();
-        self.open.insert((field, first), (vec![pass], ground, application));
-        application
-    }
-
-    fn finish(mut self) -> Index {
-        for (at, ground) in self.index.ground.iter().enumerate() {
-            if let Some(field) = self.index.fields.get_mut(ground.field as usize) {
-                field.ground.push(number(at));
-            }
-        }
-        let (entries, ground) = (&self.index.entries, &self.index.ground);
-        let day = |at: &u32| {
-            let record = ground.get(*at as usize).map_or(0, |ground| ground.record);
-            entries.get(record as usize).map(|entry| entry.date)
-        };
-        for field in &mut self.index.fields {
-            field.ground.sort_by_key(day);
-        }
-        self.index
     }
 }
 

@@ -11,6 +11,7 @@ pub mod compare;
 mod cost;
 pub(crate) mod effects;
 mod index;
+mod lay;
 mod outcomes;
 mod passes;
 mod planned;
@@ -188,15 +189,25 @@ impl Amounts {
 pub struct Spent {
     /// The sum of what has a price.
     pub money: Money,
-    /// How many products of records, counted for each field, have no price that fits their amount, and are not in the sum.
+    /// How many uses are in it: products of records, counted for each field.
+    pub priced: usize,
+    /// How many uses have no price that fits their amount, and are not in the sum.
     pub without_price: usize,
 }
 
 impl Spent {
     fn add(&mut self, cost: Option<Money>) {
         match cost {
-            Some(cost) => self.money = self.money.plus(cost),
+            Some(cost) => (self.money, self.priced) = (self.money.plus(cost), self.priced + 1),
             None => self.without_price += 1,
+        }
+    }
+
+    fn plus(self, other: Self) -> Self {
+        Self {
+            money: self.money.plus(other.money),
+            priced: self.priced + other.priced,
+            without_price: self.without_price + other.without_price,
         }
     }
 }

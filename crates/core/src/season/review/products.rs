@@ -73,10 +73,6 @@ pub(super) fn page(picked: &Picked<'_>) -> Products {
     let order =
         |row: &ProductRow| ProductKind::ALL.iter().position(|kind| Some(*kind) == row.kind).unwrap_or(usize::MAX);
     rows.sort_by(|a, b| order(a).cmp(&order(b)).then_with(|| a.name.cmp(&b.name)));
-    let mut spent = Spent::default();
-    for row in &rows {
-        spent.money = spent.money.plus(row.spent.money);
-        spent.without_price += row.spent.without_price;
-    }
+    let spent = rows.iter().fold(Spent::default(), |sum, row| sum.plus(row.spent));
     Products { rows, spent }
 }

@@ -144,11 +144,26 @@ struct Story {
     runs: Vec<(Date, Date, usize, usize)>,
 }
 
+/// The number of an application among those of its kind of product, from 1.
+fn number_of(of_kind: &mut Vec<(ProductKind, Vec<u32>)>, kind: ProductKind, application: u32) -> usize {
+    let at = of_kind.iter().position(|(known, _)| *known == kind).unwrap_or_else(|| {
+        of_kind.push((kind, Vec::new()));
+        of_kind.len() - 1
+    });
+    let Some((_, all)) = of_kind.get_mut(at) else { return 0 };
+    // Mostly it is a new one, and those are numbered as they come.
+    let known =
+        all.last().filter(|last| **last >= application).and_then(|_| all.iter().position(|one| *one == application));
+    known.unwrap_or_else(|| {
+        all.push(application);
+        all.len() - 1
+    }) + 1
+}
+
 fn rows(picked: &Picked<'_>, ground: &[u32], taken: &[bool]) -> Vec<GroupRow> {
     let index = picked.index;
     let mut stories: BTreeMap<u32, Story> = BTreeMap::new();
-    // How many applications of each kind there have been, and the one that counted last.
-    let mut of_kind: Vec<(ProductKind, usize, u32)> = Vec::new();
+    let mut of_kind = Vec::new();
     for at in ground {
         let Some(here) = index.ground.get(*at as usize) else { continue };
         let Some(entry) = index.entries.get(here.record as usize).filter(|entry| entry.date <= picked.choice.to) else {
@@ -158,20 +173,10 @@ fn rows(picked: &Picked<'_>, ground: &[u32], taken: &[bool]) -> Vec<GroupRow> {
         let groups = slice(&index.in_groups, &entry.groups);
         for group in groups {
             let Some((kind, _)) = index.groups.get(*group) else { continue };
-            let count = match of_kind.iter_mut().find(|(known, ..)| known == kind) {
-                Some((_, count, last)) => {
-                    *count += usize::from(*last != here.application);
-                    *last = here.application;
-                    *count
-                }
-                None => {
-                    of_kind.push((*kind, 1, here.application));
-                    1
-                }
-            };
+            let count = number_of(&mut of_kind, *kind, here.application);
             let story = stories.entry(*group).or_default();
             // Another part of an application is not another time.
-            if story.runs.last().is_some_and(|(.., last)| *last == count) {
+            if story.runs.last().is_some_and(|(.., last)| *last >= count) {
                 continue;
             }
             let (times, picked) = story.years.entry(entry.date.year()).or_default();
@@ -225,8 +230,9 @@ fn repeats(kind: ProductKind, group: &str, story: &Story, from: Date) -> Vec<Rep
             match (run, year) {
                 (Some((first, last)), Some(year)) if last + 1 == year => run = Some((first, year)),
                 (ended, next) => {
-                    let long =
-                        ended.filter(|(first, last)| (last - first) as usize + 1 > rule.most && *last >= from.year());
+                    let long = ended.filter(|(first, last)| {
+                        usize::from(first.abs_diff(*last)) + 1 > rule.most && *last >= from.year()
+                    });
                     if let Some((first, last)) = long {
                         say(rule, Again::InYears { from: first, to: last });
                     }

@@ -139,11 +139,12 @@ pub fn again(repeat: &Repeat) -> String {
     }
 }
 
-/// "$120.00", and what is not in it.
+/// "$120.00", and what is not in it; "no price" where nothing has one.
 pub fn spent(spent: &Spent, currency: &str) -> String {
     let money = format!("{currency}{}", spent.money.show());
     match spent.without_price {
         0 => money,
+        _ if spent.priced == 0 => "no price".to_owned(),
         1 => format!("{money}, without 1 use that has no price"),
         many => format!("{money}, without {many} uses that have no price"),
     }

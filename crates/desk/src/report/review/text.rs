@@ -1,0 +1,261 @@
+//! The review in words.
+
+use std::fmt::Write;
+
+use tankard_core::farm::{AdjuvantClass, Farm, ProductKind};
+use tankard_core::quantity::{Area, Quantity, Share, Units};
+use tankard_core::season::review::{Amounts, Choice, Index, Picked, Review, Spent, words};
+use tankard_core::words::capital;
+
+use super::All;
+use crate::report::needs::round;
+
+/// The review of a season, or of all of them, as a person reads it in a terminal.
+pub fn text(farm: &Farm, season: Option<i16>) -> String {
+    let index = Index::of(farm);
+    let picked = index.pick(&season.map_or_else(Choice::all, Choice::season));
+    let mut out = String::new();
+    // Writing to a string does not fail.
+    let _ = write(farm, &picked, season, &mut out);
+    out
+}
+
+fn write(farm: &Farm, picked: &Picked<'_>, season: Option<i16>, out: &mut String) -> std::fmt::Result {
+    let of = season.map_or_else(|| "all seasons".to_owned(), |year| year.to_string());
+    writeln!(out, "{}: review of {of}\n", farm.name)?;
+    if picked.records() == 0 {
+        return writeln!(out, "Nothing is recorded.");
+    }
+    let all = All::of(farm, picked);
+    let (found, units) = (&all.review, farm.units);
+    passes(found, units, out)?;
+    products(farm, found, out)?;
+    groups(found, out)?;
+    planned(found, units, out)?;
+    writeln!(out, "Weather at application")?;
+    let outside = all.outside();
+    row(out, "records held against limits", &outside.judged.to_string(), "")?;
+    row(out, "outside what a label or a law asks, as typed", &outside.of_label_or_law.to_string(), "")?;
+    row(out, "outside what is usual alone", &outside.of_practice.to_string(), "")?;
+    let gaps = found.unmeasured;
+    row(
+        out,
+        "no wind, no temperature, no humidity",
+        &format!("{}, {}, {}", gaps.wind, gaps.temperature, gaps.humidity),
+        "",
+    )?;
+    writeln!(out)?;
+    cost(farm, found, out)?;
+    work(found, units, out)?;
+    ratings(farm, &all, out)?;
+    writeln!(out, "The label and local law govern; this is a reckoning from what was recorded.")
+}
+
+/// "  what ......  figure  more".
+fn row(out: &mut String, what: &str, figure: &str, more: &str) -> std::fmt::Result {
+    writeln!(out, "{}", format!("  {what:<46} {figure:>16}  {more}").trim_end())
+}
+
+fn passes(found: &Review, units: Units, out: &mut String) -> std::fmt::Result {
+    let passes = &found.passes;
+    writeln!(out, "Passes and ground")?;
+    row(out, "records", &passes.passes.to_string(), "")?;
+    row(out, "ground treated, twice sprayed counted twice", &passes.treated.show(units), "")?;
+    row(out, "ground sprayed at least once", &words::distinct(passes.distinct, units), "")?;
+    for month in passes.months.iter().filter(|month| month.passes > 0) {
+        let name = format!("{}-{:02}: {}", month.year, month.month, words::count(month.passes, "record", "records"));
+        row(out, &name, &month.treated.show(units), &format!("{} so far", month.so_far.show(units)))?;
+    }
+    if passes.without_area > 0 {
+        row(out, "records with ground without an area", &passes.without_area.to_string(), "")?;
+    }
+    writeln!(out)
+}
+
+fn amounts(amounts: &Amounts, units: Units) -> String {
+    let each: Vec<String> = amounts.each().map(|amount| round(amount, units)).collect();
+    each.join(" and ")
+}
+
+fn products(farm: &Farm, found: &Review, out: &mut String) -> std::fmt::Result {
+    let units = farm.units;
+    writeln!(out, "Products")?;
+    for product in &found.products.rows {
+        let more = format!(
+            "{} on {}, {}",
+            words::count(product.times, "time", "times"),
+            product.treated.show(units),
+            words::spent(&product.spent, &farm.currency)
+        );
+        row(out, &product.name, &amounts(&product.amounts, units), &more)?;
+    }
+    writeln!(out, "\nActives")?;
+    for active in &found.actives.rows {
+        let over =
+            active.on_farm.map_or_else(String::new, |rate| format!("{} over the ground of the farm", rate.show(units)));
+        row(out, &format!("{}, {}", active.name, active.basis.short()), &active.mass.show(units), &over)?;
+        for field in &active.fields {
+            let name = if field.field.is_empty() { "no field" } else { &field.name };
+            let over = field.over_ground.map_or_else(String::new, |rate| rate.show(units));
+            row(out, &format!("  {name}"), &field.mass.show(units), &over)?;
+        }
+    }
+    for (name, times) in &found.actives.silent {
+        writeln!(out, "  not in it: {name}, {}, without its active", words::count(*times, "time", "times"))?;
+    }
+    writeln!(out, "\nAdjuvants")?;
+    for class in &found.adjuvants.rows {
+        let more = format!(
+            "{} on {}, {}",
+            words::count(class.times, "time", "times"),
+            class.treated.show(units),
+            words::spent(&class.spent, &farm.currency)
+        );
+        let name = class.class.map_or("class not typed", AdjuvantClass::name);
+        row(out, name, &amounts(&class.amounts, units), &more)?;
+    }
+    row(out, "ground treated without any", &found.adjuvants.without.show(units), "")?;
+    if found.products.rows.iter().any(|product| product.from_shed) {
+        writeln!(
+            out,
+            "  Some records do not say what kind a product is, or which class; they count as the shed has it today."
+        )?;
+    }
+    writeln!(out)
+}
+
+fn groups(found: &Review, out: &mut String) -> std::fmt::Result {
+    writeln!(out, "Resistance groups")?;
+    for field in &found.resistance.fields {
+        writeln!(out, "  {}", field.name)?;
+        for group in &field.rows {
+            let years: Vec<String> = group.years.iter().map(|(year, times)| format!("{year}: {times}")).collect();
+            let name = format!("  {}", capital(&words::group(group.kind, &group.group)));
+            let again: Vec<String> = group.repeats.iter().map(words::again).collect();
+            row(out, &name, &years.join(", "), &again.join("; "))?;
+        }
+    }
+    for (name, times) in &found.resistance.groupless {
+        writeln!(out, "  in no group: {name}, {}", words::count(*times, "time", "times"))?;
+    }
+    writeln!(out)
+}
+
+fn per_cent(share: Share) -> String {
+    format!("{:+.1} %", share.to_percent())
+}
+
+fn planned(found: &Review, units: Units, out: &mut String) -> std::fmt::Result {
+    let planned = &found.planned;
+    writeln!(out, "Planned against applied")?;
+    for (name, errors) in
+        [("amounts over ground", &planned.rate), ("ground", &planned.area), ("spray volume", &planned.volume)]
+    {
+        if let Some(errors) = errors {
+            let ends = format!("{} to {}, {} in all", per_cent(errors.least), per_cent(errors.most), errors.n);
+            row(out, &format!("{name}, median error"), &per_cent(errors.median), &ends)?;
+        }
+    }
+    for worst in &planned.worst {
+        let what = format!("  {} of {}", worst.name, worst.date);
+        row(out, &what, &per_cent(worst.error), &worst.product)?;
+    }
+    if planned.left_told > 0 {
+        row(out, "left over", &planned.left.show(units), &words::count(planned.left_told, "record", "records"))?;
+    }
+    if planned.without_plan > 0 {
+        row(out, "records that keep no plan", &planned.without_plan.to_string(), "")?;
+    }
+    writeln!(out)
+}
+
+fn cost(farm: &Farm, found: &Review, out: &mut String) -> std::fmt::Result {
+    let cost = &found.cost;
+    writeln!(out, "Cost of the products")?;
+    let mut line = |name: &str, spent: &Spent, treated: Area| {
+        row(out, name, &words::spent(spent, &farm.currency), &per_area(farm, spent, treated))
+    };
+    line("in all", &cost.all.spent, cost.all.treated)?;
+    for field in &cost.fields {
+        line(if field.of.0.is_empty() { "no field" } else { &field.of.1 }, &field.spent, field.treated)?;
+    }
+    for crop in &cost.crops {
+        line(if crop.of.is_empty() { "crop not typed" } else { &crop.of }, &crop.spent, crop.treated)?;
+    }
+    for kind in &cost.kinds {
+        line(kind.of.map_or("kind not known", ProductKind::name), &kind.spent, kind.treated)?;
+    }
+    for (name, times) in &cost.without_price {
+        writeln!(out, "  no price that fits: {name}, {}", words::count(*times, "time", "times"))?;
+    }
+    writeln!(out)
+}
+
+/// "$21.40 an acre treated"; empty without ground, and where nothing has a price.
+fn per_area(farm: &Farm, spent: &Spent, treated: Area) -> String {
+    let (count, unit) = match farm.units {
+        Units::Metric => (treated.to_hectares(), "a hectare"),
+        _ => (treated.to_acres(), "an acre"),
+    };
+    let priced = !spent.money.amount().is_zero();
+    let per = spent.money.per(count).filter(|_| priced);
+    per.map_or_else(String::new, |per| format!("{}{} {unit} treated", farm.currency, per.show()))
+}
+
+fn work(found: &Review, units: Units, out: &mut String) -> std::fmt::Result {
+    let name = |name: &str, none: &str| if name.is_empty() { none.to_owned() } else { name.to_owned() };
+    writeln!(out, "Water and hours")?;
+    for water in &found.work.waters {
+        let mut more = format!("of it water {}", water.water.show(units));
+        if water.without_volume > 0 {
+            let _ = write!(
+                more,
+                "; without {} that say no volume",
+                words::count(water.without_volume, "record", "records")
+            );
+        }
+        row(out, &name(&water.name, "water not typed"), &water.spray.show(units), &more)?;
+    }
+    for rig in &found.work.rigs {
+        let mut more =
+            rig.area_per_hour().map_or_else(String::new, |area| format!("{} an hour, start to end", area.show(units)));
+        if rig.without_times > 0 {
+            let joint = if more.is_empty() { "" } else { "; " };
+            let _ =
+                write!(more, "{joint}{} without start and end", words::count(rig.without_times, "record", "records"));
+        }
+        row(out, &name(&rig.name, "rig not typed"), &rig.time.show(units), &more)?;
+    }
+    writeln!(out)
+}
+
+fn ratings(farm: &Farm, all: &All, out: &mut String) -> std::fmt::Result {
+    let outcomes = &all.review.outcomes;
+    if outcomes.rows.is_empty() && all.trials.is_empty() {
+        return Ok(());
+    }
+    writeln!(out, "Ratings, in per cent")?;
+    for rated in &outcomes.rows {
+        let summary = &rated.ratings;
+        let ends =
+            summary.interval.map_or_else(String::new, |(low, high)| format!(", 95 % interval {low:.1} to {high:.1}"));
+        let more = format!("{}; median {:.1}{ends}", words::count(summary.n, "field", "fields"), summary.median);
+        let what = format!("{}, {}", capital(&words::effect(&rated.effect)), words::band(rated.days));
+        writeln!(out, "  {what}")?;
+        row(out, &format!("  with {}", words::classes(&rated.classes)), &format!("{:.1}", summary.mean), &more)?;
+    }
+    for (id, judged) in &all.trials {
+        let Some(trial) = farm.trials.get(id) else { continue };
+        writeln!(out, "  Trial: {}", trial.name)?;
+        for comparison in &judged.comparisons {
+            writeln!(out, "    {}.", words::by_pairs(comparison, &trial.one, &trial.other).text)?;
+        }
+        for open in &judged.open {
+            writeln!(out, "    {open}.")?;
+        }
+        if let Some(looks) = words::looks(judged.comparisons.len()) {
+            writeln!(out, "    {looks}.")?;
+        }
+    }
+    writeln!(out, "  {}\n", words::NO_CAUSE)
+}
