@@ -67,10 +67,10 @@ impl Figures {
     /// "$120.00", "$120.00 and more" where some of it has no price, "no price" where none has.
     pub(super) fn spent(&self, spent: Spent) -> String {
         let money = self.money(spent.money);
-        match (spent.without_price, spent.money == Money::default()) {
-            (0, _) => money,
-            (_, true) => "no price".to_owned(),
-            (_, false) => format!("{money} and more"),
+        match spent.without_price {
+            0 => money,
+            _ if spent.priced == 0 => "no price".to_owned(),
+            _ => format!("{money} and more"),
         }
     }
 
@@ -84,10 +84,7 @@ impl Figures {
 
     /// Money over ground; empty where there is no ground or no price.
     pub(super) fn per_ground(&self, spent: Spent, ground: Area) -> String {
-        if spent.money == Money::default() {
-            return String::new();
-        }
-        let over = spent.money.per(ground.to_hectares());
+        let over = spent.money.per(ground.to_hectares()).filter(|_| spent.priced > 0);
         over.map(|money| per_ground(money, self.units, &self.currency)).unwrap_or_default()
     }
 }
@@ -132,9 +129,9 @@ mod tests {
         let figures = Figures { units: Units::UsCustomary, currency: "$".to_owned() };
         let money = Money::new(Decimal::new(123_456_789, 2));
         assert_eq!(figures.money(money), "$1,234,567.89");
-        assert_eq!(figures.spent(Spent { money, without_price: 2 }), "$1,234,567.89 and more");
-        assert_eq!(figures.spent(Spent { money: Money::default(), without_price: 2 }), "no price");
-        let spent = Spent { money: Money::new(Decimal::new(1000, 0)), without_price: 0 };
+        assert_eq!(figures.spent(Spent { money, priced: 1, without_price: 2 }), "$1,234,567.89 and more");
+        assert_eq!(figures.spent(Spent { money: Money::default(), priced: 0, without_price: 2 }), "no price");
+        let spent = Spent { money: Money::new(Decimal::new(1000, 0)), priced: 3, without_price: 0 };
         assert_eq!(figures.per_ground(spent, Area::from_acres(80.0)), "$12.50/ac");
         assert_eq!(figures.per_ground(spent, Area::ZERO), "");
         for (per_cent, words) in [(2.14, "+2.1 %"), (-3.0, "-3 %"), (0.0, "0 %"), (0.01, "0 %")] {

@@ -69,17 +69,15 @@ pub(super) fn fresh(before: Option<Kept>, farm: &Farm, revision: u64, asked: &As
     {
         return before;
     }
-    let (index, fields, crops, trials) = match before {
-        Some(kept) => (kept.index, kept.fields, kept.crops, kept.trials),
-        None => {
-            let index = Index::of(farm);
-            let mut fields: Vec<(Id, String)> =
-                index.fields().map(|(id, name)| (id.clone(), name.to_owned())).collect();
-            fields.sort_by_cached_key(|(_, name)| by_number(name));
-            let mut crops: Vec<String> = index.crops().map(str::to_owned).collect();
-            crops.sort_by_key(|crop| (crop.is_empty(), crop.to_lowercase()));
-            (Rc::new(index), Rc::new(fields), Rc::new(crops), None)
-        }
+    let (index, fields, crops, trials) = if let Some(kept) = before {
+        (kept.index, kept.fields, kept.crops, kept.trials)
+    } else {
+        let index = Index::of(farm);
+        let mut fields: Vec<(Id, String)> = index.fields().map(|(id, name)| (id.clone(), name.to_owned())).collect();
+        fields.sort_by_cached_key(|(_, name)| by_number(name));
+        let mut crops: Vec<String> = index.crops().map(str::to_owned).collect();
+        crops.sort_by_key(|crop| (crop.is_empty(), crop.to_lowercase()));
+        (Rc::new(index), Rc::new(fields), Rc::new(crops), None)
     };
     let years = index.seasons();
     let (first, last) = (*years.first()?, *years.last()?);
@@ -136,13 +134,15 @@ impl Kept {
         compared
     }
 
-    /// The trials with what they came to: name, one side, other side; reckoned once.
+    /// The trials with what they came to; reckoned once.
     pub(super) fn trials(&mut self, farm: &Farm) -> Rc<Vec<Held>> {
         let make = || {
-            let judged = farm
-                .trials
-                .values()
-                .map(|trial| (trial.name.clone(), trial.one.clone(), trial.other.clone(), judge(farm, trial)));
+            let judged = farm.trials.values().map(|trial| Held {
+                name: trial.name.clone(),
+                one: trial.one.clone(),
+                other: trial.other.clone(),
+                judged: judge(farm, trial),
+            });
             Rc::new(judged.collect())
         };
         Rc::clone(self.trials.get_or_insert_with(make))

@@ -184,7 +184,7 @@ fn compared(ui: &mut Ui, state: &mut State, kept: &mut Kept, outcomes: &Outcomes
         });
         (state.one, state.other) = (Some(one), Some(other));
         let (one, other) = (one.side(), other.side());
-        let compared = kept.compared(Some(of), &one, &other);
+        let compared = kept.compared(of, &one, &other);
         if compared.in_both > 0 {
             let records = count(compared.in_both, "record has", "records have");
             notes(

@@ -2,18 +2,18 @@
 
 use egui::{Label, Ui};
 use tankard_core::season::review::words::{NO_CAUSE, by_pairs, looks};
-use tankard_core::season::trials::Judged;
 
+use super::kept::Held;
 use super::{notes, sheet};
 use crate::look;
 
-pub(super) fn show(ui: &mut Ui, trials: &[(String, String, String, Judged)]) {
+pub(super) fn show(ui: &mut Ui, trials: &[Held]) {
     if trials.is_empty() {
         ui.label("No trial is laid out yet. A trial holds two treatments against one another, pair by pair.");
         return;
     }
     notes(ui, [Some("All trials of the farm, whatever is chosen above".to_owned())]);
-    for (name, one, other, judged) in trials {
+    for Held { name, one, other, judged } in trials {
         sheet(ui, name, |ui| {
             ui.label(look::soft(ui, format!("{one} against {other}")));
             if judged.comparisons.is_empty() {
