@@ -172,6 +172,17 @@ pub fn act(ui: &Ui, text: impl Into<String>) -> RichText {
     RichText::new(text).color(colours(ui).brass)
 }
 
+/// The name of a page in a row of pages, with a line under the one in use.
+pub fn page(ui: &mut Ui, name: &str, chosen: bool) -> egui::Response {
+    let brass = colours(ui).brass;
+    let text = if chosen { strong(name) } else { RichText::new(name).color(brass) };
+    let response = ui.add(egui::Button::new(text).frame(false)).accessible_name(name);
+    if chosen {
+        ui.painter().hline(response.rect.x_range(), response.rect.bottom() + 1.0, Stroke::new(2.0, brass));
+    }
+    response
+}
+
 /// The font of a label on the gauge.
 pub fn gauge_font() -> FontId {
     FontId::new(12.0, FontFamily::Proportional)

@@ -1,6 +1,8 @@
 //! Small parts that several views share.
 
 pub mod boxes;
+pub mod chart;
+pub mod chart_rows;
 pub mod day_picture;
 pub mod findings;
 pub mod gauge;

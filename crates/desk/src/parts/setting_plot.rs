@@ -59,7 +59,7 @@ fn step(span: f64, count: f64) -> f64 {
     [1.0, 2.0, 5.0, 10.0].into_iter().map(|by| by * power).find(|step| *step >= rough).unwrap_or(rough)
 }
 
-fn marks(from: f64, to: f64, count: f64) -> Vec<f64> {
+pub(super) fn marks(from: f64, to: f64, count: f64) -> Vec<f64> {
     let step = step(to - from, count);
     let mut at = (from / step).ceil() * step;
     let mut marks = Vec::new();

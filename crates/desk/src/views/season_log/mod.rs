@@ -8,6 +8,7 @@ mod list;
 mod listed;
 mod page;
 mod recording;
+pub mod review;
 mod seal;
 mod trials;
 
@@ -30,9 +31,30 @@ const PAGE: f32 = 560.0;
 /// Width of the box to find with.
 const FIND: f32 = 330.0;
 
+/// The pages of the view.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Page {
+    /// The records.
+    #[default]
+    Records,
+    /// Two treatments beside one another.
+    Trials,
+    /// What the records come to.
+    Review,
+}
+
+impl Page {
+    const ALL: [(Self, &'static str); 3] =
+        [(Self::Records, "Records"), (Self::Trials, "Trials"), (Self::Review, "Review")];
+}
+
 /// What is chosen in this view.
 #[derive(Debug, Default)]
 pub struct State {
+    /// The page in use.
+    pub in_front: Page,
+    /// What is chosen in the review.
+    pub review: review::State,
     /// The record that is open.
     pub chosen: Option<String>,
     /// What is looked for.
@@ -49,8 +71,7 @@ pub struct State {
     closing: Option<close::Form>,
     /// Whether the pass in front is recorded, and what is left of it.
     so_far: Option<recording::SoFar>,
-    /// Treatments beside one another, in place of the list while they are open.
-    pub trials: trials::State,
+    trials: trials::State,
     seal: seal::State,
     import: import::State,
 }
@@ -67,6 +88,11 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
     follow_chosen(desk);
     if desk.season_log.import.is_open() {
         import::show(desk, ui);
+        return;
+    }
+    pages(desk, ui);
+    if desk.season_log.in_front == Page::Review && !desk.document.farm().records.is_empty() {
+        review::show(desk, ui);
         return;
     }
     let today = desk.now().date();
@@ -87,7 +113,7 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         desk.season_log.closing = close::show(desk, ui, form);
         return;
     }
-    if desk.season_log.trials.open {
+    if desk.season_log.in_front == Page::Trials {
         trials::show(desk, ui, &listed);
         return;
     }
@@ -119,7 +145,7 @@ fn follow_chosen(desk: &mut Desk) {
     }
     state.shown.clone_from(&state.chosen);
     if state.chosen.is_some() {
-        state.trials.open = false;
+        state.in_front = Page::Records;
     }
     if let Some((id, record)) = state.chosen.as_ref().and_then(|id| desk.document.farm().records.get_key_value(id)) {
         if state.season != Season::All {
@@ -129,12 +155,25 @@ fn follow_chosen(desk: &mut Desk) {
     }
 }
 
+/// The row of pages; acts on a page stand at its right.
+fn pages(desk: &mut Desk, ui: &mut Ui) {
+    let frame = egui::Frame::new().inner_margin(Margin { left: 12, right: 16, top: 6, bottom: 2 });
+    Panel::top("log pages").frame(frame).show_separator_line(false).show(ui, |ui| {
+        ui.horizontal(|ui| {
+            for (page, name) in Page::ALL {
+                if look::page(ui, name, desk.season_log.in_front == page).clicked() {
+                    desk.season_log.in_front = page;
+                }
+            }
+        });
+    });
+}
+
 fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
     let units = desk.document.farm().units;
     let mut without_a_plan = false;
-    let mut trials = false;
     ui.horizontal(|ui| {
-        let is_trials = desk.season_log.trials.open;
+        let is_trials = desk.season_log.in_front == Page::Trials;
         ui.label(look::title(match listed.year {
             _ if is_trials => "Trials".to_owned(),
             Some(year) if year >= this_year => format!("Season {year}, so far"),
@@ -144,9 +183,6 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             export::acts(desk, ui);
             without_a_plan = boxes::act(ui, "Record without a plan").clicked();
-            if !desk.document.farm().records.is_empty() {
-                trials = boxes::act(ui, if desk.season_log.trials.open { "Records" } else { "Trials" }).clicked();
-            }
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
                 let totals = &listed.totals;
                 if is_trials {
@@ -170,9 +206,6 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
         if let Some(year) = find_line(desk, ui, listed) {
             desk.season_log.closing = Some(close::Form::new(desk, year));
         }
-    }
-    if trials {
-        desk.season_log.trials.open = !desk.season_log.trials.open;
     }
     if without_a_plan {
         recording::record_without_plan(desk);

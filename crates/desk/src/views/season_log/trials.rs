@@ -22,8 +22,6 @@ const WHAT: f32 = 240.0;
 /// What is open here.
 #[derive(Debug, Default)]
 pub struct State {
-    /// Whether trials are shown in place of the list.
-    pub open: bool,
     /// The records that are to be paired, of the trial they are chosen for.
     pairing: (Id, Id, Id),
     /// The trial that is asked about before it goes.

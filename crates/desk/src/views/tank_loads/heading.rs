@@ -130,18 +130,7 @@ fn pages(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             (Page::Jar, "Jar test"),
         ];
         for (page, name) in names {
-            let chosen = desk.tank_loads.page == page;
-            let text =
-                if chosen { look::strong(name) } else { egui::RichText::new(name).color(look::colours(ui).brass) };
-            let response = ui.add(egui::Button::new(text).frame(false)).accessible_name(name);
-            if chosen {
-                ui.painter().hline(
-                    response.rect.x_range(),
-                    response.rect.bottom() + 1.0,
-                    egui::Stroke::new(2.0, look::colours(ui).brass),
-                );
-            }
-            if response.clicked() {
+            if look::page(ui, name, desk.tank_loads.page == page).clicked() {
                 desk.tank_loads.page = page;
             }
             ui.add_space(8.0);

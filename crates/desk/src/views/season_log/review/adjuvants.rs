@@ -1,0 +1,82 @@
+//! Adjuvants and conditioners by class.
+
+use egui::Ui;
+use tankard_core::farm::AdjuvantClass;
+use tankard_core::season::review::ClassRow;
+use tankard_core::words::capital;
+
+use super::figures::whole;
+use super::table::{self, Column};
+use super::{Shown, figures, notes, sheet};
+use crate::parts::chart::Chart;
+use crate::parts::chart_rows::{self, Lying};
+
+fn name(class: Option<AdjuvantClass>) -> &'static str {
+    class.map_or("class not known", AdjuvantClass::name)
+}
+
+pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
+    let (adjuvants, figures) = (&shown.review.adjuvants, shown.figures);
+    if adjuvants.rows.is_empty() {
+        ui.label(format!(
+            "No adjuvant and no conditioner went out: {} were treated without.",
+            figures.show(adjuvants.without)
+        ));
+        return;
+    }
+    sheet(ui, "Classes by ground treated", |ui| {
+        let mut most: Vec<&ClassRow> = adjuvants.rows.iter().collect();
+        most.sort_by_key(|row| std::cmp::Reverse(row.treated));
+        let mut bars: Vec<Lying> = most
+            .iter()
+            .map(|row| Lying {
+                name: capital(name(row.class)),
+                value: figures.area(row.treated),
+                words: figures.show(row.treated),
+                partial: false,
+            })
+            .collect();
+        bars.push(Lying {
+            name: "Without any".to_owned(),
+            value: figures.area(adjuvants.without),
+            words: figures.show(adjuvants.without),
+            partial: true,
+        });
+        chart_rows::lying(ui, Chart { name: "Ground treated by adjuvant class", unit: figures.ground() }, &bars);
+        notes(ui, [Some("Ground that had several classes counts with each of them; hatched: with none".to_owned())]);
+    });
+    sheet(ui, "Use and cost", |ui| {
+        let columns = [
+            Column::Words("class", 1.2),
+            Column::Words("products", 1.8),
+            Column::Figure("went out", 150.0),
+            Column::Figure("ground", 90.0),
+            Column::Figure("records", 60.0),
+            Column::Figure("cost", 140.0),
+            Column::Figure("over ground", 90.0),
+        ];
+        table::show(ui, "Use and cost", &columns, adjuvants.rows.len(), false, |at| {
+            adjuvants.rows.get(at).map_or_else(Vec::new, |row| {
+                vec![
+                    capital(name(row.class)),
+                    row.products.join(", "),
+                    figures.amounts(&row.amounts),
+                    figures.show(row.treated),
+                    whole(row.times),
+                    figures.spent(row.spent),
+                    figures.per_ground(row.spent, row.treated),
+                ]
+            })
+        });
+        notes(
+            ui,
+            [
+                Some(format!("In all {}", figures.spent(adjuvants.spent))),
+                figures::without_price(adjuvants.spent),
+                adjuvants.rows.iter().any(|row| row.from_shed).then(|| {
+                    "Where a record does not say the class of a product, that of the shed today stands".to_owned()
+                }),
+            ],
+        );
+    });
+}

@@ -1,0 +1,127 @@
+//! What the products cost.
+
+use egui::Ui;
+use tankard_core::season::review::{Cost, CostRow};
+use tankard_core::words::capital;
+
+use super::figures::whole;
+use super::table::{self, Column};
+use super::{MOST, Shown, crop_name, figures, notes, of_all, sheet, uses};
+use crate::look;
+use crate::parts::boxes;
+use crate::parts::chart::Chart;
+use crate::parts::chart_rows::{self, Lying};
+
+/// By what it is told apart.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(super) enum By {
+    #[default]
+    Field,
+    Crop,
+    Kind,
+    Class,
+}
+
+impl By {
+    const ALL: [Self; 4] = [Self::Field, Self::Crop, Self::Kind, Self::Class];
+
+    const fn name(self) -> &'static str {
+        match self {
+            Self::Field => "field",
+            Self::Crop => "crop",
+            Self::Kind => "kind of product",
+            Self::Class => "adjuvant class",
+        }
+    }
+
+    /// The rows of it, by name.
+    fn rows(self, cost: &Cost) -> Vec<CostRow<String>> {
+        fn named<K>(rows: &[CostRow<K>], name: impl Fn(&K) -> String) -> Vec<CostRow<String>> {
+            let row = |row: &CostRow<K>| CostRow { of: name(&row.of), spent: row.spent, treated: row.treated };
+            rows.iter().map(row).collect()
+        }
+        match self {
+            Self::Field => {
+                named(
+                    &cost.fields,
+                    |(id, name)| {
+                        if id.is_empty() { "no field in the record".to_owned() } else { name.clone() }
+                    },
+                )
+            }
+            Self::Crop => named(&cost.crops, |crop| crop_name(Some(crop))),
+            Self::Kind => {
+                named(&cost.kinds, |kind| kind.map_or_else(|| "Kind not known".to_owned(), |kind| capital(kind.name())))
+            }
+            Self::Class => named(&cost.classes, |class| capital(class.name())),
+        }
+    }
+}
+
+pub(super) fn show(ui: &mut Ui, by: &mut By, shown: &Shown<'_>) {
+    let (cost, figures) = (&shown.review.cost, shown.figures);
+    let over = figures.per_ground(cost.all.spent, cost.all.treated);
+    let over = if over.is_empty() { over } else { format!(", {over} over {}", figures.show(cost.all.treated)) };
+    ui.label(look::strong(format!("{} in all{over}", figures.spent(cost.all.spent))));
+    notes(
+        ui,
+        [
+            figures::without_price(cost.all.spent),
+            (!cost.without_price.is_empty()).then(|| format!("Without a price: {}", uses(&cost.without_price))),
+            Some("Products alone, at the prices of the records; neither water nor hours nor the rig. Ground sprayed twice counts twice".to_owned()),
+        ],
+    );
+    ui.horizontal(|ui| {
+        ui.label(look::soft(ui, "by"));
+        boxes::choice(ui, "Cost by", by, &By::ALL, |by| by.name().to_owned(), 150.0);
+    });
+    let rows = by.rows(cost);
+    if rows.is_empty() {
+        ui.label(format!("Nothing is known by {}.", by.name()));
+        return;
+    }
+    if rows.iter().any(|row| figures::length(row.spent.money) > 0.0) {
+        sheet(ui, &format!("Cost by {}", by.name()), |ui| {
+            let bars: Vec<Lying> = rows
+                .iter()
+                .take(MOST)
+                .map(|row| Lying {
+                    name: row.of.clone(),
+                    value: figures::length(row.spent.money),
+                    words: figures.spent(row.spent),
+                    partial: row.spent.without_price > 0,
+                })
+                .collect();
+            let name = format!("Cost by {}", by.name());
+            chart_rows::lying(ui, Chart { name: &name, unit: &figures.currency }, &bars);
+            let hatched = bars.iter().any(|bar| bar.partial);
+            notes(
+                ui,
+                [
+                    of_all(bars.len(), rows.len(), "the highest cost"),
+                    hatched.then(|| "Hatched: some of it has no price, so it cost more".to_owned()),
+                ],
+            );
+        });
+    }
+    sheet(ui, &format!("Cost by {}, in figures", by.name()), |ui| {
+        let columns = [
+            Column::Words(by.name(), 1.0),
+            Column::Figure("cost", 150.0),
+            Column::Figure("over ground", 100.0),
+            Column::Figure("ground", 100.0),
+            Column::Figure("uses without a price", 130.0),
+        ];
+        table::show(ui, "Cost", &columns, rows.len(), false, |at| {
+            rows.get(at).map_or_else(Vec::new, |row| {
+                vec![
+                    row.of.clone(),
+                    figures.spent(row.spent),
+                    figures.per_ground(row.spent, row.treated),
+                    figures.show(row.treated),
+                    whole(row.spent.without_price),
+                ]
+            })
+        });
+    });
+}

@@ -1,0 +1,141 @@
+//! Figures of the review in the farm's units, in words and as lengths of bars.
+
+use rust_decimal::prelude::ToPrimitive;
+use tankard_core::mix::choice::per_ground;
+use tankard_core::quantity::number::show;
+use tankard_core::quantity::{Amount, Area, Mass, MassPerArea, Money, Quantity, Share, Units, Volume};
+use tankard_core::season::review::words::count;
+use tankard_core::season::review::{Amounts, Spent};
+
+/// Figures as a farm reads them.
+#[derive(Clone, Debug)]
+pub(super) struct Figures {
+    pub(super) units: Units,
+    pub(super) currency: String,
+}
+
+impl Figures {
+    pub(super) const fn ground(&self) -> &'static str {
+        if matches!(self.units, Units::Metric) { "ha" } else { "ac" }
+    }
+
+    pub(super) fn area(&self, area: Area) -> f64 {
+        if self.units == Units::Metric { area.to_hectares() } else { area.to_acres() }
+    }
+
+    pub(super) const fn liquid(&self) -> &'static str {
+        match self.units {
+            Units::UsCustomary => "gal",
+            Units::Imperial => "imp gal",
+            Units::Metric => "L",
+        }
+    }
+
+    pub(super) fn volume(&self, volume: Volume) -> f64 {
+        match self.units {
+            Units::UsCustomary => volume.to_us_gallons(),
+            Units::Imperial => volume.to_imperial_gallons(),
+            Units::Metric => volume.to_litres(),
+        }
+    }
+
+    pub(super) const fn active(&self) -> &'static str {
+        if matches!(self.units, Units::Metric) { "kg/ha" } else { "lb/ac" }
+    }
+
+    pub(super) fn active_over(&self, rate: MassPerArea) -> f64 {
+        if self.units == Units::Metric { rate.to_kilograms_per_hectare() } else { rate.to_pounds_per_acre() }
+    }
+
+    /// A length in an axis of ground, in words without decimals.
+    pub(super) fn whole_area(&self, value: f64) -> String {
+        format!("{} {}", show(value, 0), self.ground())
+    }
+
+    pub(super) fn show<Q: Quantity + Copy>(&self, quantity: Q) -> String {
+        quantity.show(self.units)
+    }
+
+    pub(super) fn amounts(&self, amounts: &Amounts) -> String {
+        let amount = |amount| match amount {
+            Amount::Volume(volume) => self.show(volume),
+            Amount::Mass(mass) => self.show(mass),
+        };
+        amounts.each().map(amount).collect::<Vec<_>>().join(" + ")
+    }
+
+    /// "$120.00", "$120.00 and more" where some of it has no price, "no price" where none has.
+    pub(super) fn spent(&self, spent: Spent) -> String {
+        let money = self.money(spent.money);
+        match spent.without_price {
+            0 => money,
+            _ if spent.priced == 0 => "no price".to_owned(),
+            _ => format!("{money} and more"),
+        }
+    }
+
+    pub(super) fn money(&self, money: Money) -> String {
+        let text = money.show();
+        // Thousands are told apart, cents stay.
+        let (whole, cents) = text.split_once('.').unwrap_or((text.as_str(), "00"));
+        let whole = whole.parse::<f64>().map_or_else(|_| whole.to_owned(), |whole| show(whole, 0));
+        format!("{}{whole}.{cents}", self.currency)
+    }
+
+    /// Money over ground; empty where there is no ground or no price.
+    pub(super) fn per_ground(&self, spent: Spent, ground: Area) -> String {
+        let over = spent.money.per(ground.to_hectares()).filter(|_| spent.priced > 0);
+        over.map(|money| per_ground(money, self.units, &self.currency)).unwrap_or_default()
+    }
+}
+
+/// A count, thousands told apart.
+pub(super) fn whole(count: usize) -> String {
+    show(count as f64, 0)
+}
+
+pub(super) fn length(money: Money) -> f64 {
+    money.amount().to_f64().unwrap_or(0.0)
+}
+
+/// "+2.1 %", "-3 %", "0 %".
+pub(super) fn error(share: Share) -> String {
+    let text = show(share.to_percent(), 1);
+    if share.to_percent() > 0.0 && text != "0" { format!("+{text} %") } else { format!("{text} %") }
+}
+
+/// "12 uses have no price and are in no sum", or nothing.
+pub(super) fn without_price(spent: Spent) -> Option<String> {
+    (spent.without_price > 0).then(|| {
+        let uses = count(spent.without_price, "use of a product has", "uses of products have");
+        format!("{uses} no price that fits, and is in no sum; a product on two fields is two uses")
+    })
+}
+
+/// A mass as the farm reads it, with its basis.
+pub(super) fn mass(figures: &Figures, mass: Mass, basis: tankard_core::quantity::ActiveBasis) -> String {
+    format!("{} {}", mass.show(figures.units), basis.short())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Figures, error};
+    use rust_decimal::Decimal;
+    use tankard_core::quantity::{Area, Money, Share, Units};
+    use tankard_core::season::review::Spent;
+
+    #[test]
+    fn money_and_errors_in_words() {
+        let figures = Figures { units: Units::UsCustomary, currency: "$".to_owned() };
+        let money = Money::new(Decimal::new(123_456_789, 2));
+        assert_eq!(figures.money(money), "$1,234,567.89");
+        assert_eq!(figures.spent(Spent { money, priced: 1, without_price: 2 }), "$1,234,567.89 and more");
+        assert_eq!(figures.spent(Spent { money: Money::default(), priced: 0, without_price: 2 }), "no price");
+        let spent = Spent { money: Money::new(Decimal::new(1000, 0)), priced: 3, without_price: 0 };
+        assert_eq!(figures.per_ground(spent, Area::from_acres(80.0)), "$12.50/ac");
+        assert_eq!(figures.per_ground(spent, Area::ZERO), "");
+        for (per_cent, words) in [(2.14, "+2.1 %"), (-3.0, "-3 %"), (0.0, "0 %"), (0.01, "0 %")] {
+            assert_eq!(error(Share::from_percent(per_cent)), words);
+        }
+    }
+}

@@ -1,0 +1,301 @@
+//! Ratings by the adjuvants that were in the tank, and two choices of adjuvants compared.
+
+use egui::Ui;
+use tankard_core::farm::{AdjuvantClass, Effect};
+use tankard_core::quantity::number::show as figure;
+use tankard_core::season::review::compare::{Band, Comparison, Of, Side};
+use tankard_core::season::review::words::{NO_CAUSE, band, by_pairs, by_sets, classes, count, effect, looks};
+use tankard_core::season::review::{Outcomes, RatedRow};
+use tankard_core::words::capital;
+
+use super::figures::whole;
+use super::kept::Kept;
+use super::table::{self, Column};
+use super::{Shown, notes, sheet};
+use crate::look;
+use crate::parts::boxes;
+use crate::parts::chart::Chart;
+use crate::parts::chart_rows::{self, Dot};
+
+/// What is chosen on the page.
+#[derive(Debug, Default)]
+pub(super) struct State {
+    effect: Option<Effect>,
+    days: Option<Band>,
+    one: Option<Choice>,
+    other: Option<Choice>,
+}
+
+/// One of two choices that are compared.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Choice {
+    With(AdjuvantClass),
+    Without(AdjuvantClass),
+    Nothing,
+}
+
+impl Choice {
+    fn side(self) -> Side {
+        match self {
+            Self::With(class) => Side { name: class.name().to_owned(), of: Of::With(class) },
+            Self::Without(class) => Side { name: format!("no {}", class.name()), of: Of::Without(class) },
+            Self::Nothing => Side { name: "no adjuvant".to_owned(), of: Of::Exactly(Vec::new()) },
+        }
+    }
+}
+
+/// Numbers in per cent with their interval.
+fn interval((low, high): (f64, f64)) -> String {
+    format!("{} to {}", figure(low, 1), figure(high, 1))
+}
+
+pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &mut Kept, shown: &Shown<'_>) {
+    let outcomes = &shown.review.outcomes;
+    let stray = (outcomes.stray > 0).then(|| {
+        let ratings = count(outcomes.stray, "rating is", "ratings are");
+        format!("{ratings} of a field that their record did not spray, or of a day before it; look at the records")
+    });
+    let outside = (outcomes.outside_bands > 0).then(|| {
+        let ratings = count(outcomes.outside_bands, "rating lies", "ratings lie");
+        format!(
+            "{ratings} on the day itself or more than ten weeks after it, and {} in no row",
+            if outcomes.outside_bands == 1 { "is" } else { "are" }
+        )
+    });
+    let mut effects: Vec<&Effect> = outcomes.rows.iter().map(|row| &row.effect).collect();
+    effects.dedup();
+    let Some(first) = effects.first() else {
+        ui.label("Nothing is rated yet: rate a field on the page of its record.");
+        notes(ui, [outside, stray]);
+        return;
+    };
+    let mut chosen =
+        state.effect.clone().filter(|effect| effects.contains(&effect)).unwrap_or_else(|| (*first).clone());
+    let all: Vec<Effect> = effects.iter().map(|effect| (*effect).clone()).collect();
+    ui.horizontal_wrapped(|ui| {
+        boxes::choice(ui, "Rated", &mut chosen, &all, |of| capital(&effect(of)), 220.0);
+        let mut bands: Vec<Band> = rows(outcomes, &chosen).map(|row| row.days).collect();
+        bands.sort();
+        bands.dedup();
+        let most = |days: &Band| {
+            rows(outcomes, &chosen).filter(|row| row.days == *days).map(|row| row.ratings.n).sum::<usize>()
+        };
+        // To begin with, the days of which most is known.
+        let known = state.days.filter(|days| bands.contains(days));
+        if let Some(mut days) = known.or_else(|| bands.iter().copied().max_by_key(most)) {
+            boxes::choice(ui, "Days", &mut days, &bands, |days| capital(&band(*days)), 170.0);
+            state.days = Some(days);
+        }
+        ui.label(look::soft(ui, format!("{} rated", count(outcomes.rated, "record is", "records are"))));
+    });
+    state.effect = Some(chosen.clone());
+    if let Some(days) = state.days {
+        sheet(ui, &format!("{}, {}, by adjuvants in the tank", capital(&effect(&chosen)), band(days)), |ui| {
+            let of: Vec<&RatedRow> = rows(outcomes, &chosen).filter(|row| row.days == days).collect();
+            ratings_chart(ui, &chosen, days, &of);
+        });
+    }
+    sheet(ui, &format!("{} in figures", capital(&effect(&chosen))), |ui| {
+        let of: Vec<&RatedRow> = rows(outcomes, &chosen).collect();
+        ratings_table(ui, &of);
+        notes(ui, [outside, stray]);
+    });
+    compared(ui, state, kept, outcomes, &chosen);
+    ui.add(egui::Label::new(NO_CAUSE).wrap());
+}
+
+fn rows<'a>(outcomes: &'a Outcomes, effect: &'a Effect) -> impl Iterator<Item = &'a RatedRow> {
+    outcomes.rows.iter().filter(move |row| row.effect == *effect)
+}
+
+fn ratings_chart(ui: &mut Ui, of: &Effect, days: Band, rows: &[&RatedRow]) {
+    let dots: Vec<Dot> = rows
+        .iter()
+        .map(|row| {
+            let n = row.ratings.n;
+            let words = match row.ratings.interval {
+                Some(ends) => format!("{} ({}), n {n}", figure(row.ratings.mean, 1), interval(ends)),
+                None => format!("{}, n {n}", figure(row.ratings.mean, 1)),
+            };
+            Dot {
+                name: capital(&classes(&row.classes)),
+                value: row.ratings.mean,
+                interval: row.ratings.interval,
+                words,
+            }
+        })
+        .collect();
+    let name = format!("{}, {}, by adjuvants", capital(&effect(of)), band(days));
+    chart_rows::dots(ui, Chart { name: &name, unit: "%" }, (0.0, 100.0), &dots);
+    let means = match of {
+        Effect::Control(_) => "100 % is all dead",
+        Effect::Injury(_) => "0 % is no injury",
+    };
+    notes(
+        ui,
+        [Some(format!(
+            "Mean with the interval in which it lies at 95 %, and n, the number of fields rated; {means}. One rating alone has no interval"
+        ))],
+    );
+}
+
+fn ratings_table(ui: &mut Ui, rows: &[&RatedRow]) {
+    let columns = [
+        Column::Words("adjuvants", 2.0),
+        Column::Words("days", 1.0),
+        Column::Figure("n", 40.0),
+        Column::Figure("mean", 60.0),
+        Column::Figure("median", 60.0),
+        Column::Figure("95 % interval", 120.0),
+    ];
+    table::show(ui, "Ratings", &columns, rows.len(), false, |at| {
+        rows.get(at).map_or_else(Vec::new, |row| {
+            vec![
+                capital(&classes(&row.classes)),
+                band(row.days),
+                whole(row.ratings.n),
+                format!("{} %", figure(row.ratings.mean, 1)),
+                format!("{} %", figure(row.ratings.median, 1)),
+                row.ratings.interval.map_or_else(|| "one rating".to_owned(), interval),
+            ]
+        })
+    });
+}
+
+fn compared(ui: &mut Ui, state: &mut State, kept: &mut Kept, outcomes: &Outcomes, of: &Effect) {
+    let mut known: Vec<AdjuvantClass> = outcomes.rows.iter().flat_map(|row| row.classes.iter().copied()).collect();
+    known.sort();
+    known.dedup();
+    let Some(first) = known.first().copied() else { return };
+    let ones: Vec<Choice> = known.iter().copied().map(Choice::With).collect();
+    let mut one = state.one.filter(|one| ones.contains(one)).unwrap_or(Choice::With(first));
+    sheet(ui, "Two choices compared", |ui| {
+        let mut other = Choice::Nothing;
+        ui.horizontal_wrapped(|ui| {
+            boxes::choice(ui, "Compare", &mut one, &ones, |choice| choice.side().name, 220.0);
+            ui.label(look::soft(ui, "with"));
+            let without = if let Choice::With(class) = one { Choice::Without(class) } else { Choice::Nothing };
+            let others: Vec<Choice> = [without, Choice::Nothing]
+                .into_iter()
+                .chain(ones.iter().copied().filter(|choice| *choice != one))
+                .collect();
+            other = state.other.filter(|other| others.contains(other)).unwrap_or(without);
+            boxes::choice(ui, "Compare with", &mut other, &others, |choice| choice.side().name, 220.0);
+        });
+        (state.one, state.other) = (Some(one), Some(other));
+        let (one, other) = (one.side(), other.side());
+        let compared = kept.compared(of, &one, &other);
+        if compared.in_both > 0 {
+            let records = count(compared.in_both, "record has", "records have");
+            notes(
+                ui,
+                [Some(format!(
+                    "{records} both and {} on neither side",
+                    if compared.in_both == 1 { "is" } else { "are" }
+                ))],
+            );
+        }
+        if compared.comparisons.is_empty() {
+            ui.label("Nothing was rated with both in the same days after an application.");
+            return;
+        }
+        differences_chart(ui, &compared.comparisons, &one.name, &other.name);
+        differences_table(ui, &compared.comparisons);
+        for comparison in &compared.comparisons {
+            for (kind, statement) in [
+                ("In pairs, field by field in one season", by_pairs(comparison, &one.name, &other.name)),
+                ("All ratings, without pairs", by_sets(comparison, &one.name, &other.name)),
+            ] {
+                ui.label(look::soft(ui, kind));
+                ui.add(egui::Label::new(format!("{}.", statement.text)).wrap());
+            }
+        }
+        if let Some(looks) = looks(compared.comparisons.len()) {
+            ui.add(egui::Label::new(look::soft(ui, format!("{looks}."))).wrap());
+        }
+        pairs_table(ui, &compared.comparisons);
+    });
+}
+
+fn differences_chart(ui: &mut Ui, comparisons: &[Comparison], one: &str, other: &str) {
+    let dots: Vec<Dot> = comparisons
+        .iter()
+        .flat_map(|comparison| {
+            let paired =
+                comparison.paired.map(|paired| (paired.mean, paired.interval, count(paired.n, "pair", "pairs")));
+            let sets = comparison.unpaired.map(|welch| {
+                let n = [comparison.one, comparison.other].map(|side| side.map_or(0, |side| side.n));
+                (welch.difference, welch.interval, format!("{} and {} ratings, no pairs", n[0], n[1]))
+            });
+            [paired, sets].into_iter().flatten().map(|(value, ends, n)| Dot {
+                name: capital(&format!("{}, {n}", band(comparison.days))),
+                value,
+                interval: Some(ends),
+                words: format!("{} ({})", figure(value, 1), interval(ends)),
+            })
+        })
+        .collect();
+    if dots.is_empty() {
+        return;
+    }
+    let far =
+        dots.iter().filter_map(|dot| dot.interval.map(|(low, high)| low.abs().max(high.abs()))).fold(5.0, f64::max);
+    // Beyond 100 points there is no rating.
+    let far = (far * 1.05).min(100.0);
+    let name = format!("{} less {other}", capital(one));
+    ui.label(look::soft(ui, format!("{name}, in per cent points: right of the line {one} was rated higher")));
+    chart_rows::dots(ui, Chart { name: &name, unit: "per cent points" }, (-far, far), &dots);
+}
+
+fn differences_table(ui: &mut Ui, comparisons: &[Comparison]) {
+    let columns = [
+        Column::Words("days", 1.4),
+        Column::Figure("pairs", 50.0),
+        Column::Figure("difference in pairs", 130.0),
+        Column::Figure("95 % interval", 120.0),
+        Column::Figure("ratings", 80.0),
+        Column::Figure("difference of all", 120.0),
+        Column::Figure("95 % interval", 120.0),
+    ];
+    let none = || "not told".to_owned();
+    table::show(ui, "Differences", &columns, comparisons.len(), false, |at| {
+        comparisons.get(at).map_or_else(Vec::new, |of| {
+            let n = [of.one, of.other].map(|side| side.map_or(0, |side| side.n));
+            vec![
+                band(of.days),
+                whole(of.pairs.len()),
+                of.paired.map_or_else(none, |paired| figure(paired.mean, 1)),
+                of.paired.map_or_else(none, |paired| interval(paired.interval)),
+                format!("{} and {}", n[0], n[1]),
+                of.unpaired.map_or_else(none, |welch| figure(welch.difference, 1)),
+                of.unpaired.map_or_else(none, |welch| interval(welch.interval)),
+            ]
+        })
+    });
+}
+
+fn pairs_table(ui: &mut Ui, comparisons: &[Comparison]) {
+    let pairs: Vec<_> = comparisons.iter().flat_map(|of| of.pairs.iter().map(move |pair| (of.days, pair))).collect();
+    if pairs.is_empty() {
+        return;
+    }
+    ui.label(look::soft(ui, "the pairs, mean ratings in per cent"));
+    let columns = [
+        Column::Words("field and season", 1.4),
+        Column::Words("days", 1.0),
+        Column::Figure("one", 60.0),
+        Column::Figure("other", 60.0),
+        Column::Figure("difference", 80.0),
+    ];
+    table::show(ui, "Pairs", &columns, pairs.len(), false, |at| {
+        pairs.get(at).map_or_else(Vec::new, |(days, pair)| {
+            vec![
+                pair.name.clone(),
+                band(*days),
+                figure(pair.one, 1),
+                figure(pair.other, 1),
+                figure(pair.one - pair.other, 1),
+            ]
+        })
+    });
+}

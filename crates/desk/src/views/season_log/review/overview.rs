@@ -1,0 +1,149 @@
+//! Passes and ground over time.
+
+use egui::Ui;
+use tankard_core::quantity::number;
+use tankard_core::season::review::words::{count, distinct};
+use tankard_core::season::review::{Month, Passes};
+
+use super::figures::whole;
+use super::table::{self, Column};
+use super::{Shown, beside, notes, sheet};
+use crate::look;
+use crate::parts::chart::{self, Chart, Series};
+
+const MONTHS: [&str; 12] = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+
+/// How many lines a chart has at most: more could not be told apart.
+const LINES: usize = 12;
+
+fn month(month: i8) -> &'static str {
+    usize::try_from(month - 1).ok().and_then(|at| MONTHS.get(at)).copied().unwrap_or_default()
+}
+
+pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
+    let (passes, figures) = (&shown.review.passes, shown.figures);
+    ui.label(look::strong(format!(
+        "{}, {} treated",
+        count(passes.passes, "pass", "passes"),
+        figures.show(passes.treated)
+    )));
+    notes(
+        ui,
+        [
+            Some(format!(
+                "Ground sprayed twice counts twice. {} was sprayed at least once",
+                distinct(passes.distinct, figures.units)
+            )),
+            (passes.distinct.least != passes.distinct.most).then(|| {
+                "The lesser figure takes passes on a field as if they lay on the same ground, the greater as if they lay \
+                 beside one another: which part of a field a record sprayed is not drawn"
+                    .to_owned()
+            }),
+            (passes.without_area > 0).then(|| {
+                format!("{} ground without an area", count(passes.without_area, "record has", "records have"))
+            }),
+        ],
+    );
+    let Some(newest) = passes.years.last().map(|year| year.year) else { return };
+    let several = passes.years.len() > 1;
+    if several {
+        sheet(ui, "Ground treated, season by season", |ui| {
+            let columns: Vec<_> = passes
+                .years
+                .iter()
+                .map(|year| chart::Column {
+                    name: year.year.to_string(),
+                    value: figures.area(year.treated),
+                    words: number::show(figures.area(year.treated), 0),
+                })
+                .collect();
+            chart::columns(ui, Chart { name: "Ground treated by season", unit: figures.ground() }, &columns);
+        });
+    }
+    beside(
+        ui,
+        &mut (),
+        |ui, ()| {
+            sheet(ui, &format!("Ground treated by month, {newest}"), |ui| by_month(ui, shown, passes, newest));
+        },
+        |ui, ()| sheet(ui, "Ground treated since January", |ui| so_far(ui, shown, passes)),
+    );
+    sheet(ui, "By season", |ui| {
+        let columns = [
+            Column::Words("season", 1.0),
+            Column::Figure("passes", 70.0),
+            Column::Figure("treated", 110.0),
+            Column::Figure("at least once", 170.0),
+        ];
+        table::show(ui, "By season", &columns, passes.years.len(), false, |at| {
+            passes.years.get(at).map_or_else(Vec::new, |year| {
+                vec![
+                    year.year.to_string(),
+                    whole(year.passes),
+                    figures.show(year.treated),
+                    distinct(year.distinct, figures.units),
+                ]
+            })
+        });
+    });
+    let worked: Vec<&Month> = passes.months.iter().filter(|month| month.passes > 0).collect();
+    sheet(ui, "By month", |ui| {
+        let columns = [
+            Column::Words("month", 1.0),
+            Column::Figure("passes", 70.0),
+            Column::Figure("treated", 110.0),
+            Column::Figure("since January", 170.0),
+        ];
+        table::show(ui, "By month", &columns, worked.len(), false, |at| {
+            worked.get(at).map_or_else(Vec::new, |of| {
+                vec![
+                    format!("{} {}", month(of.month), of.year),
+                    whole(of.passes),
+                    figures.show(of.treated),
+                    figures.show(of.so_far),
+                ]
+            })
+        });
+    });
+}
+
+fn by_month(ui: &mut Ui, shown: &Shown<'_>, passes: &Passes, year: i16) {
+    let figures = shown.figures;
+    let of_year = passes.months.iter().filter(|month| month.year == year);
+    let columns: Vec<_> = of_year
+        .map(|of| chart::Column {
+            name: month(of.month).to_owned(),
+            value: figures.area(of.treated),
+            words: if of.passes > 0 { number::show(figures.area(of.treated), 0) } else { String::new() },
+        })
+        .collect();
+    let name = format!("Ground treated by month in {year}");
+    chart::columns(ui, Chart { name: &name, unit: figures.ground() }, &columns);
+}
+
+fn so_far(ui: &mut Ui, shown: &Shown<'_>, passes: &Passes) {
+    let figures = shown.figures;
+    let newest = passes.years.last().map(|year| year.year);
+    let skipped = passes.years.len().saturating_sub(LINES);
+    let lines: Vec<Series> = passes
+        .years
+        .iter()
+        .skip(skipped)
+        .map(|year| {
+            let months = passes.months.iter().filter(|month| month.year == year.year);
+            // What is still to come of this season is not drawn.
+            let known =
+                |month: &&Month| year.year < shown.this_year || month.month <= shown.this_month || month.passes > 0;
+            Series {
+                name: year.year.to_string(),
+                values: months.take_while(known).map(|month| figures.area(month.so_far)).collect(),
+                first: Some(year.year) == newest,
+            }
+        })
+        .collect();
+    let name = "Ground treated since January, season by season";
+    chart::lines(ui, Chart { name, unit: figures.ground() }, &MONTHS, &lines, |value| figures.whole_area(value));
+    if skipped > 0 {
+        notes(ui, [Some(format!("The chart has the {LINES} newest seasons; the tables have all"))]);
+    }
+}

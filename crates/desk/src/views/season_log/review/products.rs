@@ -1,0 +1,183 @@
+//! Products and actives.
+
+use egui::Ui;
+use tankard_core::quantity::ActiveBasis;
+use tankard_core::quantity::rate::show_active;
+use tankard_core::season::review::{ActiveRow, Actives, ProductRow, Products};
+
+use super::figures::whole;
+use super::table::{self, Column};
+use super::{MOST, Shown, beside, figures, notes, of_all, sheet, uses};
+use crate::parts::boxes;
+use crate::parts::chart::Chart;
+use crate::parts::chart_rows::{self, Lying};
+
+/// What is chosen on the page.
+#[derive(Debug, Default)]
+pub(super) struct State {
+    /// The active that is shown field by field: name and basis.
+    active: Option<(String, ActiveBasis)>,
+}
+
+pub(super) fn show(ui: &mut Ui, state: &mut State, shown: &Shown<'_>) {
+    let (products, actives) = (&shown.review.products, &shown.review.actives);
+    beside(
+        ui,
+        &mut (),
+        |ui, ()| sheet(ui, "Products by ground treated", |ui| products_chart(ui, shown, products)),
+        |ui, ()| {
+            if !actives.rows.is_empty() {
+                sheet(ui, "Actives over the ground of the farm", |ui| actives_chart(ui, shown, actives));
+            }
+        },
+    );
+    sheet(ui, "Products", |ui| products_table(ui, shown, products));
+    if !actives.rows.is_empty() {
+        sheet(ui, "Actives", |ui| actives_table(ui, shown, actives));
+        sheet(ui, "An active, field by field", |ui| by_field(ui, state, shown, actives));
+    }
+}
+
+fn products_chart(ui: &mut Ui, shown: &Shown<'_>, products: &Products) {
+    let mut most: Vec<&ProductRow> = products.rows.iter().collect();
+    most.sort_by_key(|row| std::cmp::Reverse(row.treated));
+    most.truncate(MOST);
+    let bars: Vec<Lying> = most
+        .iter()
+        .map(|row| Lying {
+            name: row.name.clone(),
+            value: shown.figures.area(row.treated),
+            words: shown.figures.show(row.treated),
+            partial: false,
+        })
+        .collect();
+    chart_rows::lying(ui, Chart { name: "Ground treated by product", unit: shown.figures.ground() }, &bars);
+    notes(ui, [of_all(bars.len(), products.rows.len(), "most ground")]);
+}
+
+fn actives_chart(ui: &mut Ui, shown: &Shown<'_>, actives: &Actives) {
+    let mut most: Vec<&ActiveRow> = actives.rows.iter().filter(|row| row.on_farm.is_some()).collect();
+    most.sort_by_key(|row| std::cmp::Reverse(row.on_farm));
+    most.truncate(MOST);
+    let bars: Vec<Lying> = most
+        .iter()
+        .filter_map(|row| {
+            let rate = row.on_farm?;
+            Some(Lying {
+                name: row.name.clone(),
+                value: shown.figures.active_over(rate),
+                words: show_active(rate, row.basis, shown.figures.units),
+                partial: false,
+            })
+        })
+        .collect();
+    chart_rows::lying(ui, Chart { name: "Actives over the ground of the farm", unit: shown.figures.active() }, &bars);
+    notes(
+        ui,
+        [
+            Some(format!(
+                "Over {} of ground that can be sprayed, in all the time chosen",
+                shown.figures.show(actives.ground)
+            )),
+            of_all(bars.len(), actives.rows.len(), "most"),
+        ],
+    );
+}
+
+fn products_table(ui: &mut Ui, shown: &Shown<'_>, products: &Products) {
+    let figures = shown.figures;
+    let columns = [
+        Column::Words("product", 2.0),
+        Column::Words("kind", 1.0),
+        Column::Figure("went out", 150.0),
+        Column::Figure("ground", 90.0),
+        Column::Figure("records", 60.0),
+        Column::Figure("cost", 140.0),
+    ];
+    table::show(ui, "Products", &columns, products.rows.len(), false, |at| {
+        products.rows.get(at).map_or_else(Vec::new, |row| {
+            let kind = match (row.class, row.kind) {
+                (Some(class), _) => class.name(),
+                (None, Some(kind)) => kind.name(),
+                (None, None) => "kind not known",
+            };
+            vec![
+                row.name.clone(),
+                kind.to_owned(),
+                figures.amounts(&row.amounts),
+                figures.show(row.treated),
+                whole(row.times),
+                figures.spent(row.spent),
+            ]
+        })
+    });
+    let from_shed = products.rows.iter().filter(|row| row.from_shed).count();
+    notes(
+        ui,
+        [
+            figures::without_price(products.spent),
+            (from_shed > 0).then(|| {
+                "Where a record does not say the kind or class of a product, what the shed says today stands".to_owned()
+            }),
+        ],
+    );
+}
+
+fn actives_table(ui: &mut Ui, shown: &Shown<'_>, actives: &Actives) {
+    let columns = [
+        Column::Words("active", 2.0),
+        Column::Figure("went out", 120.0),
+        Column::Figure("over the farm's ground", 160.0),
+        Column::Figure("records", 60.0),
+    ];
+    let units = shown.figures.units;
+    table::show(ui, "Actives", &columns, actives.rows.len(), false, |at| {
+        actives.rows.get(at).map_or_else(Vec::new, |row| {
+            vec![
+                row.name.clone(),
+                figures::mass(shown.figures, row.mass, row.basis),
+                row.on_farm.map_or_else(|| "not known".to_owned(), |rate| show_active(rate, row.basis, units)),
+                whole(row.times),
+            ]
+        })
+    });
+    notes(
+        ui,
+        [
+            Some("ae is acid equivalent, ai active ingredient; the two are not added".to_owned()),
+            (!actives.silent.is_empty()).then(|| {
+                format!("In no sum, since the records do not say how much active went out: {}", uses(&actives.silent))
+            }),
+        ],
+    );
+}
+
+fn by_field(ui: &mut Ui, state: &mut State, shown: &Shown<'_>, actives: &Actives) {
+    let all: Vec<(String, ActiveBasis)> = actives.rows.iter().map(|row| (row.name.clone(), row.basis)).collect();
+    let chosen = state.active.clone().filter(|active| all.contains(active));
+    let Some(mut active) = chosen.or_else(|| all.first().cloned()) else { return };
+    let say = |(name, basis): &(String, ActiveBasis)| format!("{name}, {}", basis.short());
+    boxes::choice(ui, "Active", &mut active, &all, say, 240.0);
+    let Some(row) = actives.rows.iter().find(|row| (&row.name, row.basis) == (&active.0, active.1)) else { return };
+    state.active = Some(active);
+    let columns = [
+        Column::Words("field", 2.0),
+        Column::Figure("went out", 120.0),
+        Column::Figure("over the field", 160.0),
+        Column::Figure("records", 60.0),
+    ];
+    let units = shown.figures.units;
+    let name = format!("{} by field", row.name);
+    table::show(ui, &name, &columns, row.fields.len(), false, |at| {
+        row.fields.get(at).map_or_else(Vec::new, |on| {
+            let field = if on.field.is_empty() { "no field in the record" } else { on.name.as_str() };
+            vec![
+                field.to_owned(),
+                figures::mass(shown.figures, on.mass, row.basis),
+                on.over_ground
+                    .map_or_else(|| "no longer on the farm".to_owned(), |rate| show_active(rate, row.basis, units)),
+                whole(on.times),
+            ]
+        })
+    });
+}

@@ -1,0 +1,125 @@
+//! Water by source, hours by rig.
+
+use egui::Ui;
+use tankard_core::quantity::number;
+
+use super::figures::whole;
+use super::table::{self, Column};
+use super::{MOST, Shown, beside, notes, of_all, sheet};
+use crate::parts::chart::Chart;
+use crate::parts::chart_rows::{self, Lying};
+
+fn named<'a>(name: &'a str, none: &'static str) -> &'a str {
+    if name.trim().is_empty() { none } else { name }
+}
+
+const NO_WATER: &str = "water not typed";
+const NO_RIG: &str = "rig not typed";
+
+pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
+    let (work, figures) = (&shown.review.work, shown.figures);
+    beside(
+        ui,
+        &mut (),
+        |ui, ()| {
+            sheet(ui, "Spray by water", |ui| {
+                let bars: Vec<Lying> = work
+                    .waters
+                    .iter()
+                    .take(MOST)
+                    .map(|row| Lying {
+                        name: named(&row.name, NO_WATER).to_owned(),
+                        value: figures.volume(row.spray),
+                        words: figures.show(row.spray),
+                        partial: row.without_volume > 0,
+                    })
+                    .collect();
+                chart_rows::lying(ui, Chart { name: "Spray by water", unit: figures.liquid() }, &bars);
+                notes(
+                    ui,
+                    [
+                        of_all(bars.len(), work.waters.len(), "most spray"),
+                        bars.iter()
+                            .any(|bar| bar.partial)
+                            .then(|| "Hatched: some records do not say how much, so it was more".to_owned()),
+                    ],
+                );
+            });
+        },
+        |ui, ()| {
+            sheet(ui, "Hours by rig, from start to end", |ui| {
+                let bars: Vec<Lying> = work
+                    .rigs
+                    .iter()
+                    .take(MOST)
+                    .map(|row| Lying {
+                        name: named(&row.name, NO_RIG).to_owned(),
+                        value: row.time.to_hours(),
+                        words: format!("{} h", number::show(row.time.to_hours(), 1)),
+                        partial: row.without_times > 0,
+                    })
+                    .collect();
+                chart_rows::lying(ui, Chart { name: "Hours by rig", unit: "h" }, &bars);
+                notes(
+                    ui,
+                    [
+                        of_all(bars.len(), work.rigs.len(), "most ground"),
+                        bars.iter()
+                            .any(|bar| bar.partial)
+                            .then(|| "Hatched: some records have no start or end, so it was more".to_owned()),
+                    ],
+                );
+            });
+        },
+    );
+    sheet(ui, "Water", |ui| {
+        let columns = [
+            Column::Words("water", 1.0),
+            Column::Figure("spray", 110.0),
+            Column::Figure("water in it", 110.0),
+            Column::Figure("records", 70.0),
+            Column::Figure("without a volume", 110.0),
+        ];
+        table::show(ui, "Water", &columns, work.waters.len(), false, |at| {
+            work.waters.get(at).map_or_else(Vec::new, |row| {
+                vec![
+                    named(&row.name, NO_WATER).to_owned(),
+                    figures.show(row.spray),
+                    figures.show(row.water),
+                    whole(row.times),
+                    whole(row.without_volume),
+                ]
+            })
+        });
+        notes(
+            ui,
+            [Some("Water is the spray less the liquid products in it, as if volumes add up. What has no volume is in no sum".to_owned())],
+        );
+    });
+    sheet(ui, "Hours", |ui| {
+        let columns = [
+            Column::Words("rig", 1.0),
+            Column::Figure("time", 100.0),
+            Column::Figure("ground in it", 110.0),
+            Column::Figure("in an hour", 100.0),
+            Column::Figure("ground in all", 110.0),
+            Column::Figure("records", 70.0),
+            Column::Figure("without times", 90.0),
+        ];
+        table::show(ui, "Hours", &columns, work.rigs.len(), false, |at| {
+            work.rigs.get(at).map_or_else(Vec::new, |row| {
+                vec![
+                    named(&row.name, NO_RIG).to_owned(),
+                    format!("{} h", number::show(row.time.to_hours(), 1)),
+                    figures.show(row.timed),
+                    row.area_per_hour()
+                        .map_or_else(|| "not known".to_owned(), |area| format!("{}/h", figures.show(area))),
+                    figures.show(row.treated),
+                    whole(row.times),
+                    whole(row.without_times),
+                ]
+            })
+        });
+        notes(ui, [Some("From start to end: spraying, turning, filling, road and breaks".to_owned())]);
+    });
+}
