@@ -13,7 +13,6 @@ pub mod review;
 pub mod seal;
 pub mod stats;
 mod totals;
-pub mod trial;
 pub mod trials;
 pub mod used;
 

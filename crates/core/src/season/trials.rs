@@ -1,5 +1,7 @@
 //! Trials: two treatments beside one another, pair by pair.
 
+use jiff::civil::Date;
+
 use super::review::compare::{Band, Comparison, Pair, comparison};
 use super::review::effects;
 use crate::farm::{Effect, Farm, Plot, Record, RecordField, Trial};
@@ -98,5 +100,55 @@ fn name(one: &Seen<'_>, other: &Seen<'_>) -> String {
         format!("{}, {} and {}, {year}", one.field.name, parts[0], parts[1])
     } else {
         format!("{}, {year}", one.field.name)
+    }
+}
+
+/// How many days after a pass somebody looked; below zero where it was before.
+pub fn days_after(record: &Record, looked: Date) -> i32 {
+    (looked - record.date).get_days()
+}
+
+/// The plots of two records side by side: strips of the fields that both sprayed, else their fields in order.
+pub fn pair_up(one: (&str, &Record), other: (&str, &Record)) -> Vec<(Plot, Plot)> {
+    let plot = |id: &str, field: &str| Plot { record: id.to_owned(), field: field.to_owned() };
+    let shared: Vec<(Plot, Plot)> = one
+        .1
+        .fields
+        .keys()
+        .filter(|field| other.1.fields.contains_key(*field))
+        .map(|field| (plot(one.0, field), plot(other.0, field)))
+        .collect();
+    if !shared.is_empty() {
+        return shared;
+    }
+    one.1.fields.keys().zip(other.1.fields.keys()).map(|(a, b)| (plot(one.0, a), plot(other.0, b))).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::pair_up;
+    use crate::farm::{Record, RecordField};
+    use crate::quantity::AsTyped;
+    use jiff::civil::date;
+
+    fn record(fields: &[&str]) -> Record {
+        let mut record = Record::new("Pass", date(2030, 6, 1));
+        for field in fields {
+            let then = RecordField::new(field, AsTyped::parse("40 ac").unwrap());
+            record.fields.insert((*field).to_owned(), then);
+        }
+        record
+    }
+
+    #[test]
+    fn strips_of_one_field_are_paired_with_one_another() {
+        let fields = |one: &[&str], other: &[&str]| -> Vec<(String, String)> {
+            let pairs = pair_up(("one", &record(one)), ("other", &record(other)));
+            pairs.into_iter().map(|(a, b)| (a.field, b.field)).collect()
+        };
+        let named = |a: &str, b: &str| (a.to_owned(), b.to_owned());
+        assert_eq!(fields(&["a", "b"], &["c", "d", "b"]), [named("b", "b")]);
+        // Fields that differ are paired as they stand.
+        assert_eq!(fields(&["a", "b"], &["c", "d"]), [named("a", "c"), named("b", "d")]);
     }
 }

@@ -1,9 +1,11 @@
 //! Trials: two treatments beside one another, pair by pair, with their ratings.
 
+use std::rc::Rc;
+
 use egui::{Margin, ScrollArea, Ui};
-use tankard_core::farm::{Effect, Farm, Id, Plot, Record, Trial};
-use tankard_core::quantity::Share;
-use tankard_core::season::trial::{Compared, compare, pair_up};
+use tankard_core::farm::{Farm, Id, Plot, Record, Trial};
+use tankard_core::season::review::words::{NO_CAUSE, band, by_pairs, effect};
+use tankard_core::season::trials::{Judged, judge, pair_up};
 
 use super::listed::Listed;
 use crate::app::Desk;
@@ -21,13 +23,13 @@ const WHAT: f32 = 240.0;
 
 /// What is open here.
 #[derive(Debug, Default)]
-pub struct State {
+pub(super) struct State {
     /// The records that are to be paired, of the trial they are chosen for.
     pairing: (Id, Id, Id),
     /// The trial that is asked about before it goes.
     removing: Option<Id>,
     /// What the trials come to, found once for a state of the farm.
-    compared: Option<(u64, Vec<Vec<Compared>>)>,
+    judged: Option<(u64, Rc<Vec<Judged>>)>,
 }
 
 /// Shows the page.
@@ -35,10 +37,10 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, listed: &Listed) {
     let revision = desk.document.revision();
     let farm = desk.document.farm();
     let state = &mut desk.season_log.trials;
-    if state.compared.as_ref().is_none_or(|(known, _)| *known != revision) {
-        state.compared = Some((revision, farm.trials.values().map(|trial| compare(farm, trial)).collect()));
+    if state.judged.as_ref().is_none_or(|(known, _)| *known != revision) {
+        state.judged = Some((revision, Rc::new(farm.trials.values().map(|trial| judge(farm, trial)).collect())));
     }
-    let compared = state.compared.as_ref().map(|(_, compared)| compared.clone()).unwrap_or_default();
+    let judged = state.judged.as_ref().map(|(_, judged)| Rc::clone(judged)).unwrap_or_default();
     let records: Vec<Id> = listed
         .rows
         .iter()
@@ -64,8 +66,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, listed: &Listed) {
                 ui.push_id(("trial", id), |ui| {
                     look::sheet(ui).show(ui, |ui| {
                         ui.set_width(ui.available_width());
-                        let compared = compared.get(at).map_or(&[][..], Vec::as_slice);
-                        let bench = Bench { farm, records: &records, compared };
+                        let bench = Bench { farm, records: &records, judged: judged.get(at) };
                         if bench.trial(ui, &mut desk.season_log.trials, id, trial, &mut led) {
                             taken = Some(id.clone());
                         }
@@ -87,6 +88,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, listed: &Listed) {
     }
     if let Some(id) = led {
         desk.season_log.chosen = Some(id);
+        desk.season_log.in_front = super::Page::Records;
     }
 }
 
@@ -94,7 +96,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, listed: &Listed) {
 struct Bench<'a> {
     farm: &'a Farm,
     records: &'a [Id],
-    compared: &'a [Compared],
+    judged: Option<&'a Judged>,
 }
 
 impl Bench<'_> {
@@ -198,12 +200,13 @@ impl Bench<'_> {
         });
     }
 
-    /// What was rated on both sides. Statistics of it would stand here, from the same figures.
+    /// What was rated on both sides, and what the pairs tell.
     fn figures(&self, ui: &mut Ui, trial: &Trial) {
-        if trial.pairs.is_empty() {
-            return;
+        let Some(judged) = self.judged.filter(|_| !trial.pairs.is_empty()) else { return };
+        for open in &judged.open {
+            ui.add(egui::Label::new(look::soft(ui, open)).wrap());
         }
-        if self.compared.is_empty() {
+        if judged.comparisons.is_empty() {
             ui.label(look::soft(
                 ui,
                 "Nothing is rated on both sides of a pair yet: rate the same weed, as many days after, in both records.",
@@ -220,28 +223,38 @@ impl Bench<'_> {
                 ui.label(look::soft(ui, head));
             }
             ui.end_row();
-            for each in self.compared {
-                for (at, (pair, one, other)) in each.pairs.iter().enumerate() {
-                    let (what, after) = if at == 0 {
-                        (effect_words(&each.effect), format!("{} d", each.days))
-                    } else {
-                        Default::default()
-                    };
-                    let less = Share::from_fraction(one.to_fraction() - other.to_fraction());
-                    figures_row(
-                        ui,
-                        [what, after, format!("{}", pair + 1), tenth(*one), tenth(*other), points(less)],
-                        false,
-                    );
+            for each in &judged.comparisons {
+                for (at, pair) in each.pairs.iter().enumerate() {
+                    let (what, after) =
+                        if at == 0 { (effect(&each.effect), band(each.days)) } else { Default::default() };
+                    let cells = [
+                        what,
+                        after,
+                        pair.name.clone(),
+                        per_cent(pair.one),
+                        per_cent(pair.other),
+                        points(pair.one - pair.other),
+                    ];
+                    figures_row(ui, cells, false);
                 }
-                if each.pairs.len() > 1 {
-                    let (one, other, apart) = each.means();
-                    let cells =
-                        [String::new(), String::new(), "mean".to_owned(), tenth(one), tenth(other), points(apart)];
+                if let (Some(paired), Some(one), Some(other)) = (each.paired, each.one, each.other) {
+                    let apart = points(paired.mean);
+                    let cells = [
+                        String::new(),
+                        String::new(),
+                        "mean".to_owned(),
+                        per_cent(one.mean),
+                        per_cent(other.mean),
+                        apart,
+                    ];
                     figures_row(ui, cells, true);
                 }
             }
         });
+        for each in &judged.comparisons {
+            ui.add(egui::Label::new(format!("{}.", by_pairs(each, &one, &other).text)).wrap());
+        }
+        ui.add(egui::Label::new(look::soft(ui, NO_CAUSE)).wrap());
     }
 
     fn plot_words(&self, plot: &Plot) -> String {
@@ -267,26 +280,19 @@ fn record_words(record: &Record) -> String {
     format!("{} {}", record.date, record.name)
 }
 
-fn effect_words(effect: &Effect) -> String {
-    match effect {
-        Effect::Control(weed) => format!("control of {weed}"),
-        Effect::Injury(words) => format!("injury: {words}"),
-    }
-}
-
 /// Per cent to a tenth, without an empty one.
-fn tenth(share: Share) -> String {
-    let text = format!("{:.1}", share.to_percent());
+fn per_cent(value: f64) -> String {
+    let text = format!("{value:.1}");
     format!("{} %", text.strip_suffix(".0").unwrap_or(&text))
 }
 
 /// A difference with its sign.
-fn points(share: Share) -> String {
-    let size = tenth(Share::from_fraction(share.to_fraction().abs()));
+fn points(value: f64) -> String {
+    let size = per_cent(value.abs());
     let size = size.trim_end_matches(" %");
     match size {
         "0" => "0".to_owned(),
-        size if share.to_fraction() > 0.0 => format!("+{size}"),
+        size if value > 0.0 => format!("+{size}"),
         size => format!("–{size}"),
     }
 }

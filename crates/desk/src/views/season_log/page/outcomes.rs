@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use egui::Ui;
 use tankard_core::farm::{Effect, Id, Outcome, Record};
 use tankard_core::finding::Level;
-use tankard_core::season::trial::days_after;
+use tankard_core::season::trials::days_after;
 
 use super::Page;
 use super::rows::{BOX, LABEL, SHORT, TAKE, captions, fold, labelled, pair, pick, section_with, slot, take, triangle};
