@@ -1,6 +1,6 @@
 //! The change of the year: what stands open, what grew and what comes next on each field, and the act that closes the season.
 
-use egui::{Margin, ScrollArea, Ui};
+use egui::{Margin, Panel, ScrollArea, Ui};
 use indexmap::IndexMap;
 use tankard_core::farm::Id;
 use tankard_core::finding::Finding;
@@ -40,6 +40,18 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, mut form: Form) -> Option<Form>
     }
     let mut done = None;
     let mut lead = None;
+    // Below a long list of fields, and always in sight.
+    let frame = egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 8, bottom: 10 });
+    Panel::bottom("close the season").frame(frame).show(ui, |ui| {
+        ui.horizontal(|ui| {
+            if ui.button(format!("Close season {}", form.year)).clicked() {
+                done = Some(true);
+            }
+            if ui.button("Leave it open").clicked() || ui.input(|input| input.key_pressed(egui::Key::Escape)) {
+                done = Some(false);
+            }
+        });
+    });
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 4, bottom: 16 }).show(ui, |ui| {
             ui.set_max_width(760.0);
@@ -59,15 +71,6 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, mut form: Form) -> Option<Form>
             ui.label(look::soft(ui, "What the season taught, in words"));
             let width = ui.available_width();
             boxes::lines(ui, "What the season taught", &mut form.note, width, 3);
-            ui.add_space(look::GRID);
-            ui.horizontal(|ui| {
-                if ui.button(format!("Close season {}", form.year)).clicked() {
-                    done = Some(true);
-                }
-                if ui.button("Leave it open").clicked() || ui.input(|input| input.key_pressed(egui::Key::Escape)) {
-                    done = Some(false);
-                }
-            });
         });
     });
     if let Some(subject) = lead {
