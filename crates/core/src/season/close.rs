@@ -80,8 +80,8 @@ pub fn grew(farm: &Farm, field: &str, year: i16) -> Option<String> {
     let closed = farm.closed.get(&year.to_string()).and_then(|season| season.crops.get(field)).cloned();
     closed.or_else(|| {
         let of_year = farm.records.values().filter(|record| record.date.year() == year);
-        let crops = of_year.filter_map(|record| record.fields.get(field)).map(|then| &then.crop);
-        crops.filter(|crop| !crop.trim().is_empty()).next_back().cloned()
+        let mut crops = of_year.filter_map(|record| record.fields.get(field)).map(|then| &then.crop);
+        crops.rfind(|crop| !crop.trim().is_empty()).cloned()
     })
 }
 
