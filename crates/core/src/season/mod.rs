@@ -5,6 +5,7 @@ pub mod outside;
 pub mod period;
 pub mod record;
 mod totals;
+pub mod worker_protection;
 
 pub use totals::{Totals, sum, totals};
 
