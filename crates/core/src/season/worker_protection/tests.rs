@@ -18,7 +18,7 @@ fn line(name: &str, entry: Option<u32>) -> RecordLine {
     }];
     let kind = Some(ProductKind::Herbicide);
     let registration = "00000-1".into();
-    RecordLine { entry, actives, kind, registration, ..RecordLine::new("p", name, AsTyped::parse("10 gal").unwrap()) }
+    RecordLine { registration, kind, entry, actives, ..RecordLine::new("p", name, AsTyped::parse("10 gal").unwrap()) }
 }
 
 /// A record that leaves nothing out: sprayed until 20:30 on 12 June.
