@@ -82,7 +82,7 @@ fn sheet(farm: &Farm, record: &Record, posted: &Posting) -> Sheet {
         let part = if field.part.is_empty() { String::new() } else { format!(", {}", field.part) };
         [format!("{}{part}, {}", field.name, field.area.text()), field.crop.clone(), field.location.clone()]
     };
-    let pesticides = record.lines.iter().filter(|line| is_pesticide(line));
+    let pesticides = record.lines.iter().filter(|line| is_pesticide(farm, line));
     let product = |line: &tankard_core::farm::RecordLine| {
         let actives: Vec<&str> = line.actives.iter().map(|active| active.name.as_str()).collect();
         let hours = match entry_hours(farm, line) {

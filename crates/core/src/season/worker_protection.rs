@@ -33,9 +33,10 @@ pub struct Posting {
     pub findings: Vec<Finding>,
 }
 
-/// Whether a line of a record is a pesticide; one of which it is not known counts as one.
-pub fn is_pesticide(line: &RecordLine) -> bool {
-    !matches!(line.kind, Some(ProductKind::Adjuvant | ProductKind::Conditioner | ProductKind::FoliarFeed))
+/// Whether a line of a record is a pesticide, by the record or else by the product in the shed; one of which it is not known counts as one.
+pub fn is_pesticide(farm: &Farm, line: &RecordLine) -> bool {
+    let kind = line.kind.or_else(|| farm.products.get(&line.product).map(|product| product.kind));
+    !matches!(kind, Some(ProductKind::Adjuvant | ProductKind::Conditioner | ProductKind::FoliarFeed))
 }
 
 /// Hours before people may enter, as recorded; else by the label as it now is in the shed.
@@ -76,7 +77,7 @@ pub fn exclusion_zone(method: &str, droplets: Option<Droplets>, height: Option<L
 
 /// What follows from a record: 40 CFR 170.311(b).
 pub fn posting(farm: &Farm, id: &Id, record: &Record) -> Posting {
-    let pesticides: Vec<&RecordLine> = record.lines.iter().filter(|line| is_pesticide(line)).collect();
+    let pesticides: Vec<&RecordLine> = record.lines.iter().filter(|line| is_pesticide(farm, line)).collect();
     let hours: Vec<Option<u32>> = record.lines.iter().map(|line| entry_hours(farm, line)).collect();
     let unknown = pesticides.iter().filter(|line| entry_hours(farm, line).is_none());
     let entry_unknown: Vec<String> = unknown.map(|line| line.name.clone()).collect();
