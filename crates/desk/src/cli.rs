@@ -11,7 +11,7 @@ use jiff::civil::Date;
 use jiff::tz::TimeZoneDatabase;
 use tankard_core::day::sheet::sheet;
 use tankard_core::day::{DayPlan, plan_day};
-use tankard_core::farm::{CardContent, Farm};
+use tankard_core::farm::{CardContent, Farm, Id};
 use tankard_core::finding::Level;
 use tankard_core::loads::card::cards;
 use tankard_core::mix::jar::Jar;
@@ -19,7 +19,7 @@ use tankard_core::plan::{Plan, plan};
 use tankard_core::stock::needs::next_day;
 use tankard_file::forecast_csv::{self, guess, read};
 use tankard_file::store::{self, Report};
-use tankard_paper::Sheet;
+use tankard_paper::{Sheet, book};
 
 use crate::command::View;
 use crate::{demo, report, views};
@@ -98,6 +98,15 @@ impl From<JarName> for Jar {
             JarName::Litre => Self::Litre,
         }
     }
+}
+
+/// Orders of the record book by name.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub enum BookOrder {
+    /// Under the name of the field.
+    Field,
+    /// As they were sprayed.
+    Date,
 }
 
 fn window_size(text: &str) -> Result<(u16, u16), String> {
@@ -207,6 +216,38 @@ enum Ask {
     /// Writes the records as CSV or JSON, or reads records from a CSV into a copy of the farm; exit status 0 done, 1 nothing
     /// recorded or some lines left out, 2 no record taken, 3 unreadable
     Records(records::Ask),
+    /// Writes the record book as PDF: every record with all that it holds
+    Book {
+        /// The farm
+        file: PathBuf,
+        /// Where to write it
+        #[arg(long)]
+        out: PathBuf,
+        /// In which order records stand
+        #[arg(long, value_enum, default_value = "date")]
+        by: BookOrder,
+        /// Only the records of this year
+        #[arg(long)]
+        season: Option<i16>,
+        /// Each record on a page of its own
+        #[arg(long)]
+        one_a_page: bool,
+    },
+    /// Writes the sheets on applications to be displayed for workers (40 CFR 170.311) as PDF and prints what is missing on them;
+    /// exit status 1 where something is
+    Workers {
+        /// The farm
+        file: PathBuf,
+        /// Only this record
+        #[arg(long, required_unless_present = "season", conflicts_with = "season")]
+        record: Option<String>,
+        /// The records of this year
+        #[arg(long)]
+        season: Option<i16>,
+        /// Where to write them
+        #[arg(long)]
+        out: PathBuf,
+    },
     /// Prints all findings, those of the plans and what is open in the records; exit status 0 for none above Note, 1 for Check,
     /// 2 for Stop, 3 for an unreadable file
     Check {
@@ -254,6 +295,11 @@ pub fn run() -> ExitCode {
         Some(Ask::Needs { file, date, json }) => ask_needs(&file, date, json),
         Some(Ask::Review { file, season, json }) => ask_review(&file, season, json),
         Some(Ask::Records(ask)) => records::ask(&ask),
+        Some(Ask::Book { file, out, by, season, one_a_page }) => {
+            let by = if by == BookOrder::Field { book::By::Field } else { book::By::Date };
+            ask_book(&file, &out, book::Options { by, one_a_page }, season)
+        }
+        Some(Ask::Workers { file, record, season, out }) => ask_workers(&file, record, season, &out),
         Some(Ask::Check { file, date, json }) => ask_check(&file, date, json),
     };
     match status {
@@ -419,6 +465,42 @@ fn ask_evening(file: &Path, date: Option<Date>, out: &Path, with_cards: bool) ->
     let behind = if with_cards { format!(" with {} cards", cards.len()) } else { String::new() };
     say(&format!("sheet of {day}{behind} written to {}\n", out.display()))?;
     Ok(if with_cards && cards.is_empty() { STOP } else { 0 })
+}
+
+/// The records of a year, or all.
+fn records_of(farm: &Farm, season: Option<i16>) -> Vec<Id> {
+    let of_year = farm.records.iter().filter(|(_, record)| season.is_none_or(|year| record.date.year() == year));
+    of_year.map(|(id, _)| id.clone()).collect()
+}
+
+fn ask_book(file: &Path, out: &Path, options: book::Options, season: Option<i16>) -> Result<u8, String> {
+    let farm = farm_of(file)?;
+    let records = records_of(&farm, season);
+    if records.is_empty() {
+        eprintln!("tankard: there is no record to print");
+        return Ok(NOTHING);
+    }
+    let pdf = book::pdf(&farm, &records, options, today(&farm)).map_err(|error| error.to_string())?;
+    store::put_report(out, &pdf, Report::Pdf).map_err(|error| error.to_string())?;
+    say(&format!("{} records written to {}\n", records.len(), out.display()))?;
+    Ok(0)
+}
+
+fn ask_workers(file: &Path, record: Option<String>, season: Option<i16>, out: &Path) -> Result<u8, String> {
+    let farm = farm_of(file)?;
+    let records = record.map_or_else(|| records_of(&farm, season), |id| vec![id]);
+    if records.is_empty() {
+        eprintln!("tankard: there is no record to print");
+        return Ok(NOTHING);
+    }
+    let (pdf, findings) =
+        tankard_paper::worker_protection::pdf(&farm, &records, today(&farm)).map_err(|error| error.to_string())?;
+    store::put_report(out, &pdf, Report::Pdf).map_err(|error| error.to_string())?;
+    say(&format!("{} sheets written to {}\n", records.len(), out.display()))?;
+    for finding in &findings {
+        say(&format!("{}\n", report::text::finding(finding)))?;
+    }
+    Ok(if findings.iter().any(|finding| finding.level > Level::Note) { CHECK } else { 0 })
 }
 
 fn ask_jar(file: &Path, pass: Option<&str>, jar: Option<JarName>, out: Option<&Path>) -> Result<u8, String> {

@@ -6,13 +6,18 @@
 //! - [`pdf`] makes the document, one page a [`Sheet`].
 //! - [`picture`] draws one sheet for the preview.
 //! - [`jar::pdf`] makes the sheet of a jar test, laid out by `assets/typst/jar-test.typ`.
+//! - [`book::pdf`] makes the record book, laid out by `assets/typst/record-book.typ`.
+//! - [`worker_protection::pdf`] makes the sheets on applications to be displayed for workers, laid out by
+//!   `assets/typst/worker-protection.typ`.
 //! - [`evening::pdf`] makes the sheet of a day with its cards behind it, laid out by `assets/typst/evening-sheet.typ`.
 //!
 //! The first call reads the fonts and the template and takes longer than the next ones. Both calls block; a program
 //! with a window makes them on another thread.
 
+pub mod book;
 pub mod evening;
 pub mod jar;
+pub mod worker_protection;
 mod world;
 
 use serde::Serialize;
@@ -68,6 +73,15 @@ pub enum PaperError {
     /// Even in the smallest print the sheet of a jar test does not fit on its page.
     #[error("the jar test holds more text than one page can take; shorten names, cautions or what to wear")]
     JarTooLong,
+    /// There was no record to print.
+    #[error("there is no record to print")]
+    NoRecords,
+    /// A record was asked for that the farm does not have.
+    #[error("the farm has no record \"{id}\"")]
+    UnknownRecord {
+        /// What was asked for.
+        id: String,
+    },
     /// The picture would be too small or too large to draw.
     #[error("a preview takes from {least} to {most} pixels a point, not {asked}", least = PIXELS_PER_POINT.0, most = PIXELS_PER_POINT.1)]
     PictureScale {
@@ -75,13 +89,13 @@ pub enum PaperError {
         asked: String,
     },
     /// The cards could not be handed to the template.
-    #[error("the load card could not be handed to the page layout: {0}")]
+    #[error("the page could not be handed to the layout: {0}")]
     Data(String),
     /// The template is at fault: a bug, or a font that is missing.
-    #[error("the load card could not be laid out: {0}")]
+    #[error("the page could not be laid out: {0}")]
     Layout(String),
     /// The pages are fine, but writing them as PDF failed.
-    #[error("the load card could not be written as PDF: {0}")]
+    #[error("the pages could not be written as PDF: {0}")]
     Pdf(String),
 }
 

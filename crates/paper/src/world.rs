@@ -16,6 +16,10 @@ static EVENING: LazyLock<Source> =
     LazyLock::new(|| source("evening-sheet.typ", include_str!("../../../assets/typst/evening-sheet.typ")));
 static JAR: LazyLock<Source> =
     LazyLock::new(|| source("jar-test.typ", include_str!("../../../assets/typst/jar-test.typ")));
+static BOOK_OF_RECORDS: LazyLock<Source> =
+    LazyLock::new(|| source("record-book.typ", include_str!("../../../assets/typst/record-book.typ")));
+static WORKERS: LazyLock<Source> =
+    LazyLock::new(|| source("worker-protection.typ", include_str!("../../../assets/typst/worker-protection.typ")));
 static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| LazyHash::new(Library::default()));
 /// One family for all faces, so that the template asks by weight and stretch. Left alone, Typst would go by the short
 /// names inside the files and take "IBM Plex Sans SmBld" for a family of its own.
@@ -48,6 +52,10 @@ pub(crate) enum Template {
     Jar,
     /// The sheet of a day, which takes the load cards in behind it.
     Evening,
+    /// The record book.
+    Book,
+    /// Information on applications, to be displayed for workers.
+    Workers,
 }
 
 /// What a template reads: the name of a file, and what stands in it.
@@ -62,6 +70,8 @@ impl Template {
             Self::Cards => &CARDS,
             Self::Jar => &JAR,
             Self::Evening => &EVENING,
+            Self::Book => &BOOK_OF_RECORDS,
+            Self::Workers => &WORKERS,
         }
     }
 }

@@ -15,6 +15,7 @@ pub mod stats;
 mod totals;
 pub mod trials;
 pub mod used;
+pub mod worker_protection;
 
 pub use totals::{Totals, sum, totals};
 

@@ -13,7 +13,7 @@ use crate::tests::{Run, assert_is_clear, ink, pages_of_pdf, runs, sheet as card_
 use crate::{PaperError, Sheet};
 
 /// The least print on the sheet, in points.
-const LEAST: f64 = 10.0;
+const LEAST: f64 = 7.5;
 
 fn lines(lines: &[&str]) -> Vec<String> {
     lines.iter().map(|&line| line.into()).collect()

@@ -1,0 +1,378 @@
+//! The record book: what was sprayed, record by record, with all that each holds.
+
+use std::collections::BTreeMap;
+
+use jiff::civil::{Date, DateTime, Time};
+use serde::Serialize;
+use tankard_core::farm::{Effect, Farm, Id, Outcome, Paper, Reading, Record, RecordField, RecordLine, Said};
+use tankard_core::loads::card::{long_date, short_date};
+use tankard_core::quantity::{AsTyped, Quantity};
+use tankard_core::words::capital;
+use typst::diag::SourceDiagnostic;
+use typst_layout::PagedDocument;
+
+use crate::world::Template;
+use crate::{PaperError, compile_as, data, written};
+
+/// In which order records stand.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum By {
+    /// Under the name of the field; a record of several fields stands whole under the first and is named under the others.
+    Field,
+    /// As they were sprayed.
+    #[default]
+    Date,
+}
+
+/// How the book is made.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Options {
+    /// In which order.
+    pub by: By,
+    /// Each record on a page of its own, where a place wants all of it on a single page.
+    pub one_a_page: bool,
+}
+
+/// Prints records as one PDF, with the day of printing on every page. The same records, options and day give the same bytes.
+///
+/// # Errors
+/// [`PaperError::NoRecords`] without a record, [`PaperError::UnknownRecord`] for one that the farm does not have, and the others
+/// where the layout itself fails.
+pub fn pdf(farm: &Farm, records: &[Id], options: Options, printed: Date) -> Result<Vec<u8>, PaperError> {
+    written(&compile(farm, records, options, printed)?.0, "tankard record book")
+}
+
+fn compile(
+    farm: &Farm,
+    records: &[Id],
+    options: Options,
+    printed: Date,
+) -> Result<(PagedDocument, Vec<SourceDiagnostic>), PaperError> {
+    let book = book(farm, &chosen(farm, records)?, options, printed);
+    compile_as(Template::Book, vec![data("book.json", &book)?])
+}
+
+/// The records of these names, in the order in which they were sprayed.
+pub(crate) fn chosen<'a>(farm: &'a Farm, records: &'a [Id]) -> Result<Vec<(&'a Id, &'a Record)>, PaperError> {
+    let find = |id: &'a Id| {
+        let record = farm.records.get(id);
+        record.map(|record| (id, record)).ok_or_else(|| PaperError::UnknownRecord { id: id.clone() })
+    };
+    let mut found = records.iter().map(find).collect::<Result<Vec<_>, _>>()?;
+    if found.is_empty() {
+        return Err(PaperError::NoRecords);
+    }
+    found.sort_by_key(|(_, record)| (record.date, record.start));
+    Ok(found)
+}
+
+/// What the template reads.
+#[derive(Serialize)]
+struct Book {
+    paper: Paper,
+    one_a_page: bool,
+    holder: String,
+    address: String,
+    number: String,
+    period: String,
+    printed: String,
+    groups: Vec<Group>,
+}
+
+#[derive(Serialize)]
+struct Group {
+    /// Name of the field; empty where the book goes by date.
+    title: String,
+    records: Vec<Entry>,
+    /// Records that stand whole under another field.
+    elsewhere: Vec<String>,
+}
+
+#[derive(Clone, Serialize)]
+struct Entry {
+    title: String,
+    date: String,
+    /// Empty values are blanks to fill in.
+    pairs: Vec<(String, String)>,
+    fields: Vec<[String; 6]>,
+    lines: Vec<Product>,
+    weather: Vec<[String; 6]>,
+    notes: Vec<(String, String)>,
+    signed: String,
+    amendments: Vec<Amended>,
+}
+
+#[derive(Clone, Serialize)]
+struct Product {
+    name: String,
+    restricted: bool,
+    under: String,
+    registration: String,
+    amount: String,
+    rate: String,
+}
+
+#[derive(Clone, Serialize)]
+struct Amended {
+    head: String,
+    why: String,
+    changes: Vec<[String; 3]>,
+}
+
+fn book(farm: &Farm, records: &[(&Id, &Record)], options: Options, printed: Date) -> Book {
+    let keeping = &farm.keeping;
+    let holder = if keeping.holder.is_empty() { &farm.name } else { &keeping.holder };
+    let days = || records.iter().map(|(_, record)| record.date);
+    let period = match (days().min(), days().max()) {
+        (Some(first), Some(last)) if first != last => format!("{} to {}", short_date(first), short_date(last)),
+        (Some(day), _) => short_date(day),
+        _ => String::new(),
+    };
+    let groups = match options.by {
+        By::Date => {
+            let records = records.iter().map(|(_, record)| entry(farm, record)).collect();
+            vec![Group { title: String::new(), records, elsewhere: Vec::new() }]
+        }
+        By::Field => by_field(farm, records),
+    };
+    Book {
+        paper: farm.paper,
+        one_a_page: options.one_a_page,
+        holder: holder.clone(),
+        address: keeping.address.clone(),
+        number: keeping.number.clone(),
+        period,
+        printed: short_date(printed),
+        groups,
+    }
+}
+
+fn by_field(farm: &Farm, records: &[(&Id, &Record)]) -> Vec<Group> {
+    // One field may have had several names; those of the newest record head it.
+    let mut names: BTreeMap<&Id, &str> = BTreeMap::new();
+    for (_, record) in records {
+        names.extend(record.fields.iter().map(|(id, field)| (id, field.name.as_str())));
+    }
+    let mut groups: BTreeMap<(&str, &Id), Group> = BTreeMap::new();
+    let none = Id::new();
+    let group = |title: &str| Group { title: title.to_owned(), records: Vec::new(), elsewhere: Vec::new() };
+    for (_, record) in records {
+        let mut first: Option<&str> = None;
+        for id in record.fields.keys() {
+            let name = names.get(id).copied().unwrap_or_default();
+            let here = groups.entry((name, id)).or_insert_with(|| group(name));
+            if let Some(first) = first {
+                here.elsewhere.push(format!("{}, {}: see {first}", short_date(record.date), record.name));
+            } else {
+                here.records.push(entry(farm, record));
+                first = Some(name);
+            }
+        }
+        if record.fields.is_empty() {
+            let here = groups.entry(("", &none)).or_insert_with(|| group("No field written down"));
+            here.records.push(entry(farm, record));
+        }
+    }
+    groups.into_values().collect()
+}
+
+fn clock(time: Time) -> String {
+    format!("{:02}:{:02}", time.hour(), time.minute())
+}
+
+pub(crate) fn clock_of(time: Option<Time>) -> String {
+    time.map(clock).unwrap_or_default()
+}
+
+fn moment(at: DateTime) -> String {
+    format!("{}, {}", short_date(at.date()), clock(at.time()))
+}
+
+fn typed<Q: Quantity>(value: Option<&AsTyped<Q>>) -> String {
+    value.map(|value| value.text().to_owned()).unwrap_or_default()
+}
+
+/// The parts that are not empty, with commas between.
+fn listed(parts: &[String]) -> String {
+    parts.iter().filter(|part| !part.is_empty()).map(String::as_str).collect::<Vec<_>>().join(", ")
+}
+
+/// A word before a value, where there is one.
+fn after(word: &str, value: &str) -> String {
+    if value.is_empty() { String::new() } else { format!("{word} {value}") }
+}
+
+fn entry(farm: &Farm, record: &Record) -> Entry {
+    // What records usually hold stands with a blank where it is not written down; the rest only where it is.
+    let mut pairs: Vec<(String, String)> = Vec::new();
+    let mut usual = |name: &str, value: String| pairs.push((name.to_owned(), value));
+    usual("Began", clock_of(record.start));
+    usual("Ended", clock_of(record.end));
+    usual("Applicator", record.operator.clone());
+    usual("Certificate number", record.certificate.clone());
+    usual("Weeds or pests", record.weeds.join(", "));
+    usual("Spray volume", listed(&[typed(record.volume.as_ref()), after("planned", &typed(record.planned.as_ref()))]));
+    let machine = [
+        record.rig.clone(),
+        record.method.clone(),
+        record.nozzles.clone(),
+        typed(record.pressure.as_ref()),
+        typed(record.speed.as_ref()),
+        after("nozzle height", &typed(record.height.as_ref())),
+    ];
+    usual("Machine", listed(&machine));
+    usual("Droplets", record.droplets.map(|class| class.name().to_owned()).unwrap_or_default());
+    let mut also = |name: &str, value: String| {
+        if !value.trim().is_empty() {
+            pairs.push((name.to_owned(), value));
+        }
+    };
+    also("Supervised by", record.supervisor.clone());
+    also("Also worked on it", record.helpers.clone());
+    if let Some(customer) = &record.customer {
+        let copied = customer.copied.map(|day| after("copy handed over", &short_date(day))).unwrap_or_default();
+        let parts = [customer.name.clone(), customer.address.clone(), customer.phone.clone(), copied];
+        also("For", listed(&parts));
+    }
+    also("Water", record.water.clone());
+    also("Loads", record.loads.map(|loads| loads.to_string()).unwrap_or_default());
+    also(
+        "Left over",
+        record
+            .left
+            .as_ref()
+            .map(|left| listed(&[left.volume.text().to_owned(), left.went.clone()]))
+            .unwrap_or_default(),
+    );
+    also("Cleaned out", record.clean_out.clone());
+    also("Forecast kept", record.expected.as_ref().map(expected).unwrap_or_default());
+    also("Record made", record.made.map(moment).unwrap_or_default());
+    for (key, value) in &record.more {
+        let own = farm.keeping.own.get(key).map(|element| element.name.clone());
+        also(&own.unwrap_or_else(|| capital(&key.replace(['-', '_'], " "))), value.clone());
+    }
+    let mut notes = Vec::new();
+    if !record.note.is_empty() {
+        notes.push(("Note".to_owned(), record.note.clone()));
+    }
+    for outcome in &record.outcomes {
+        notes.push(("Outcome".to_owned(), outcome_words(record, outcome)));
+    }
+    let first = Reading {
+        at: record.start,
+        wind: record.wind.clone(),
+        wind_from: record.wind_from.clone(),
+        gust: record.gust.clone(),
+        temperature: record.temperature.clone(),
+        humidity: record.humidity.clone(),
+    };
+    Entry {
+        title: record.name.clone(),
+        date: long_date(record.date),
+        pairs,
+        fields: record.fields.values().map(field).collect(),
+        lines: record.lines.iter().map(|line| product(farm, record, line)).collect(),
+        weather: std::iter::once(&first).chain(&record.readings).map(reading).collect(),
+        notes,
+        signed: record.signed.as_ref().map(|by| format!("{}, {}", by.by, moment(by.at))).unwrap_or_default(),
+        amendments: record.amendments.iter().map(amended).collect(),
+    }
+}
+
+fn expected(expected: &tankard_core::farm::Expected) -> String {
+    fn ends<Q: Quantity>(both: Option<&(AsTyped<Q>, AsTyped<Q>)>) -> String {
+        both.map(|(least, most)| format!("{} to {}", least.text(), most.text())).unwrap_or_default()
+    }
+    let parts = [
+        expected.source.clone(),
+        after("wind", &ends(expected.wind.as_ref())),
+        after("gusts", &typed(expected.gust.as_ref())),
+        after("from", &expected.wind_from),
+        after("air", &ends(expected.temperature.as_ref())),
+        after("humidity", &ends(expected.humidity.as_ref())),
+    ];
+    listed(&parts)
+}
+
+fn outcome_words(record: &Record, outcome: &Outcome) -> String {
+    let effect = match &outcome.effect {
+        Some(Effect::Control(weed)) => format!("control of {weed}"),
+        Some(Effect::Injury(kind)) => format!("injury, {kind}"),
+        None => String::new(),
+    };
+    let field = record.fields.get(&outcome.field).map_or(&outcome.field, |field| &field.name);
+    let rated = listed(&[effect, typed(outcome.rating.as_ref())]);
+    let photos = after("photos", &outcome.photos.join(", "));
+    listed(&[short_date(outcome.date), field.clone(), rated, after("by", &outcome.by), outcome.note.clone(), photos])
+}
+
+fn reading(reading: &Reading) -> [String; 6] {
+    [
+        clock_of(reading.at),
+        typed(reading.wind.as_ref()),
+        reading.wind_from.clone(),
+        typed(reading.gust.as_ref()),
+        typed(reading.temperature.as_ref()),
+        typed(reading.humidity.as_ref()),
+    ]
+}
+
+fn field(field: &RecordField) -> [String; 6] {
+    let part = if field.part.is_empty() { String::new() } else { format!(" ({})", field.part) };
+    let planned = after("planned", &typed(field.planned.as_ref()));
+    let crop = [field.crop.clone(), after("code", &field.crop_code), field.variety.clone()];
+    [
+        format!("{}{part}", field.name),
+        listed(&[field.area.text().to_owned(), planned]),
+        listed(&crop),
+        field.stage.clone(),
+        field.planted.map(short_date).unwrap_or_default(),
+        listed(&[field.location.clone(), after("parcel", &field.parcel)]),
+    ]
+}
+
+fn product(farm: &Farm, record: &Record, line: &RecordLine) -> Product {
+    let rate = line.amount.value().spread(record.area()).map(|rate| rate.show(farm.units)).unwrap_or_default();
+    let active = |active: &tankard_core::farm::RecordActive| {
+        let group = if active.group.is_empty() { String::new() } else { format!(" (group {})", active.group) };
+        format!("{}{group} {} {}", active.name, active.mass.text(), active.basis.short())
+    };
+    let hours = |hours: u32| format!("keep out {hours} h");
+    let days = |days: u32| format!("harvest after {days} days");
+    let mut under: Vec<String> = line.actives.iter().map(active).collect();
+    under.push(after("lot", &line.lot));
+    under.push(line.entry.map(hours).unwrap_or_default());
+    under.push(line.harvest.map(days).unwrap_or_default());
+    under.push(after("planned", &typed(line.planned.as_ref())));
+    under.push(after("price", &typed(line.price.as_ref())));
+    Product {
+        name: line.name.clone(),
+        restricted: line.restricted,
+        under: listed(&under),
+        registration: line.registration.clone(),
+        amount: line.amount.text().to_owned(),
+        rate,
+    }
+}
+
+fn amended(one: &tankard_core::farm::Amendment) -> Amended {
+    let said = |said: Option<&Said>| match said {
+        None => "nothing".to_owned(),
+        Some(Said::Text(text) | Said::Json(text)) => text.clone(),
+    };
+    let name = |what: &str| what.trim_start_matches('/').replace('/', ", ").replace("~1", "/").replace("~0", "~");
+    Amended {
+        head: format!("Amended by {}, {}", one.by, moment(one.at)),
+        why: one.why.clone(),
+        changes: one
+            .changes
+            .iter()
+            .map(|change| [name(&change.what), said(change.was.as_ref()), said(change.is.as_ref())])
+            .collect(),
+    }
+}
+
+#[cfg(test)]
+mod tests;
+#[cfg(test)]
+pub(crate) use tests::full as full_record;

@@ -1,0 +1,125 @@
+//! Information on applications for display to workers: 40 CFR 170.311(b), one sheet a record.
+
+use jiff::civil::{Date, DateTime};
+use serde::Serialize;
+use tankard_core::farm::{Farm, Id, Paper, Record};
+use tankard_core::finding::Finding;
+use tankard_core::loads::card::{long_date, short_date};
+use tankard_core::quantity::Length;
+use tankard_core::season::worker_protection::{Posting, entry_hours, is_pesticide, posting};
+use typst::diag::SourceDiagnostic;
+use typst_layout::PagedDocument;
+
+use crate::book::{chosen, clock_of};
+use crate::world::Template;
+use crate::{PaperError, compile_as, data, written};
+
+/// Prints a sheet for each record, in the order in which they were sprayed, as one PDF; with what is missing on them, which is a
+/// blank to fill in. The same records and day give the same bytes.
+///
+/// # Errors
+/// [`PaperError::NoRecords`] without a record, [`PaperError::UnknownRecord`] for one that the farm does not have, and the others
+/// where the layout itself fails.
+pub fn pdf(farm: &Farm, records: &[Id], printed: Date) -> Result<(Vec<u8>, Vec<Finding>), PaperError> {
+    let (document, _, findings) = compile(farm, records, printed)?;
+    Ok((written(&document, "tankard worker protection")?, findings))
+}
+
+type Compiled = (PagedDocument, Vec<SourceDiagnostic>, Vec<Finding>);
+
+fn compile(farm: &Farm, records: &[Id], printed: Date) -> Result<Compiled, PaperError> {
+    let mut findings = Vec::new();
+    let mut sheets = Vec::new();
+    for (id, record) in chosen(farm, records)? {
+        let posted = posting(farm, id, record);
+        sheets.push(sheet(farm, record, &posted));
+        findings.extend(posted.findings);
+    }
+    let keeping = &farm.keeping;
+    let holder = if keeping.holder.is_empty() { &farm.name } else { &keeping.holder };
+    let sheets = Sheets {
+        paper: farm.paper,
+        holder: holder.clone(),
+        address: keeping.address.clone(),
+        printed: short_date(printed),
+        emergency: farm.emergency.clone(),
+        sheets,
+    };
+    let (document, warnings) = compile_as(Template::Workers, vec![data("workers.json", &sheets)?])?;
+    Ok((document, warnings, findings))
+}
+
+#[derive(Serialize)]
+struct Sheets {
+    paper: Paper,
+    holder: String,
+    address: String,
+    printed: String,
+    emergency: Vec<String>,
+    sheets: Vec<Sheet>,
+}
+
+/// What the template reads of a record; what is empty is a blank to fill in.
+#[derive(Serialize)]
+struct Sheet {
+    name: String,
+    date: String,
+    start: String,
+    end: String,
+    /// Name and area, crop, location.
+    sites: Vec<[String; 3]>,
+    /// Name, registration number, active ingredients, restricted-entry interval.
+    products: Vec<[String; 4]>,
+    interval: String,
+    entry_ends: String,
+    display_until: String,
+    keep_until: String,
+    zone: String,
+}
+
+fn sheet(farm: &Farm, record: &Record, posted: &Posting) -> Sheet {
+    let site = |field: &tankard_core::farm::RecordField| {
+        let part = if field.part.is_empty() { String::new() } else { format!(", {}", field.part) };
+        [format!("{}{part}, {}", field.name, field.area.text()), field.crop.clone(), field.location.clone()]
+    };
+    let pesticides = record.lines.iter().filter(|line| is_pesticide(farm, line));
+    let product = |line: &tankard_core::farm::RecordLine| {
+        let actives: Vec<&str> = line.actives.iter().map(|active| active.name.as_str()).collect();
+        let hours = match entry_hours(farm, line) {
+            None => String::new(),
+            Some(0) => "none".to_owned(),
+            Some(hours) => format!("{hours} h"),
+        };
+        [line.name.clone(), line.registration.clone(), actives.join(", "), hours]
+    };
+    let ends = |at: DateTime| format!("{}, {}", long_date(at.date()), clock_of(Some(at.time())));
+    let interval = match (posted.entry_unknown.is_empty(), posted.entry_hours) {
+        (true, 0) => "none".to_owned(),
+        (true, hours) => format!("{hours} h, the longest of the products"),
+        (false, 0) => String::new(),
+        (false, hours) => format!("at least {hours} h; not known for {}", posted.entry_unknown.join(", ")),
+    };
+    Sheet {
+        name: record.name.clone(),
+        date: long_date(record.date),
+        start: clock_of(record.start),
+        end: match record.ended() {
+            Some(end) if end.date() != record.date => ends(end),
+            _ => clock_of(record.end),
+        },
+        sites: record.fields.values().map(site).collect(),
+        products: pesticides.map(product).collect(),
+        interval,
+        entry_ends: posted.entry_ends.map(ends).unwrap_or_default(),
+        display_until: posted.display_until.map(short_date).unwrap_or_default(),
+        keep_until: posted.keep_until.map(short_date).unwrap_or_default(),
+        zone: match posted.zone {
+            None => String::new(),
+            Some(zone) if zone == Length::ZERO => "none by droplets and height as recorded".to_owned(),
+            Some(zone) => format!("{:.0} ft from the sprayer, on every side", zone.to_feet()),
+        },
+    }
+}
+
+#[cfg(test)]
+mod tests;
