@@ -446,6 +446,10 @@ impl Desk {
             Purpose::SaveCards | Purpose::SaveSheet => views::tank_loads::cards::save(self, &path),
             Purpose::SaveJar => views::tank_loads::jar::save(self, &path),
             Purpose::SaveRecords | Purpose::SaveRecordsJson => views::season_log::export::save(self, purpose, &path),
+            Purpose::SaveBookByField | Purpose::SaveBookByDate | Purpose::SaveRecordPages => {
+                views::season_log::print::save_book(self, purpose, &path);
+            }
+            Purpose::SaveWorkersSheet => views::season_log::print::save_workers(self, &path),
             Purpose::ReadRecords => views::season_log::import::read_file(self, &path),
             Purpose::ReadForecast => views::tank_loads::forecast::read_file(self, &path),
         }

@@ -26,6 +26,14 @@ pub enum Purpose {
     SaveRecords,
     /// To save records as JSON.
     SaveRecordsJson,
+    /// To save the record book as PDF, by field.
+    SaveBookByField,
+    /// To save the record book as PDF, by date.
+    SaveBookByDate,
+    /// To save the records as PDF, each on a page of its own.
+    SaveRecordPages,
+    /// To save the sheet on an application for workers as PDF.
+    SaveWorkersSheet,
     /// To read records.
     ReadRecords,
     /// To read a forecast.
@@ -41,6 +49,8 @@ impl Purpose {
             Self::SaveSheet => ("Save the evening sheet as", "Save"),
             Self::SaveJar => ("Save the jar test as", "Save"),
             Self::SaveRecords | Self::SaveRecordsJson => ("Save the records as", "Save"),
+            Self::SaveBookByField | Self::SaveBookByDate | Self::SaveRecordPages => ("Save the record book as", "Save"),
+            Self::SaveWorkersSheet => ("Save the sheet for workers as", "Save"),
             Self::ReadRecords => ("Read records from", "Read"),
             Self::ReadForecast => ("Read a forecast from", "Read"),
         }
@@ -49,7 +59,13 @@ impl Purpose {
     const fn endings(self) -> (&'static str, &'static [&'static str]) {
         match self {
             Self::OpenFarm | Self::SaveFarm => ("Tankard farm", &["ron"]),
-            Self::SaveCards | Self::SaveSheet | Self::SaveJar => ("PDF", &["pdf"]),
+            Self::SaveCards
+            | Self::SaveSheet
+            | Self::SaveJar
+            | Self::SaveBookByField
+            | Self::SaveBookByDate
+            | Self::SaveRecordPages
+            | Self::SaveWorkersSheet => ("PDF", &["pdf"]),
             Self::SaveRecords => ("CSV", &["csv"]),
             Self::SaveRecordsJson => ("JSON", &["json"]),
             Self::ReadForecast | Self::ReadRecords => ("CSV and other tables of text", &["csv", "tsv", "txt", "dat"]),

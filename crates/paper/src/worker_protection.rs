@@ -29,10 +29,10 @@ type Compiled = (PagedDocument, Vec<SourceDiagnostic>, Vec<Finding>);
 
 fn compile(farm: &Farm, records: &[Id], printed: Date) -> Result<Compiled, PaperError> {
     let mut findings = Vec::new();
-    let mut sheets = Vec::new();
+    let mut applications = Vec::new();
     for (id, record) in chosen(farm, records)? {
         let posted = posting(farm, id, record);
-        sheets.push(sheet(farm, record, &posted));
+        applications.push(sheet(farm, record, &posted));
         findings.extend(posted.findings);
     }
     let keeping = &farm.keeping;
@@ -43,7 +43,7 @@ fn compile(farm: &Farm, records: &[Id], printed: Date) -> Result<Compiled, Paper
         address: keeping.address.clone(),
         printed: short_date(printed),
         emergency: farm.emergency.clone(),
-        sheets,
+        applications,
     };
     let (document, warnings) = compile_as(Template::Workers, vec![data("workers.json", &sheets)?])?;
     Ok((document, warnings, findings))
@@ -56,7 +56,7 @@ struct Sheets {
     address: String,
     printed: String,
     emergency: Vec<String>,
-    sheets: Vec<Sheet>,
+    applications: Vec<Sheet>,
 }
 
 /// What the template reads of a record; what is empty is a blank to fill in.

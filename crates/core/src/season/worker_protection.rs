@@ -11,7 +11,7 @@ use crate::quantity::Length;
 
 /// Days for which the information stays on display after the restricted-entry interval: 40 CFR 170.311(b)(5).
 const DISPLAY_DAYS: i64 = 30;
-/// Years for which it is kept after that: 40 CFR 170.311(b)(6).
+/// Years for which it is kept after that: 40 CFR 170.311(b)(6), from memory.
 const KEEP_YEARS: i64 = 2;
 
 /// What follows from a record. None where something is missing that it hangs on; the findings say what.

@@ -7,6 +7,7 @@ use std::rc::Rc;
 use egui::containers::menu::MenuButton;
 use egui::{Button, Ui};
 use jiff::civil::date;
+use tankard_core::farm::Id;
 use tankard_file::store::{self, Report};
 use tankard_file::{records_csv, records_json};
 
@@ -28,9 +29,13 @@ pub(super) fn acts(desk: &mut Desk, ui: &mut Ui) {
     let mut wanted = None;
     let button = Button::new(look::act(ui, "Export…")).frame(false);
     let (response, _) = MenuButton::from_button(button).ui(ui, |ui| {
-        for (words, purpose) in
-            [("CSV, for a spreadsheet…", Purpose::SaveRecords), ("JSON, for a machine…", Purpose::SaveRecordsJson)]
-        {
+        for (words, purpose) in [
+            ("CSV, for a spreadsheet…", Purpose::SaveRecords),
+            ("JSON, for a machine…", Purpose::SaveRecordsJson),
+            ("PDF, record book by field…", Purpose::SaveBookByField),
+            ("PDF, record book by date…", Purpose::SaveBookByDate),
+            ("PDF, each record on a page…", Purpose::SaveRecordPages),
+        ] {
             if ui.button(words).clicked() {
                 wanted = Some(purpose);
                 ui.close();
@@ -39,7 +44,11 @@ pub(super) fn acts(desk: &mut Desk, ui: &mut Ui) {
     });
     response.accessible_name("Export what the list shows…");
     if let Some(purpose) = wanted {
-        let suggested = desk.beside(if purpose == Purpose::SaveRecordsJson { "json" } else { "csv" });
+        let suggested = match purpose {
+            Purpose::SaveRecords => desk.beside("csv"),
+            Purpose::SaveRecordsJson => desk.beside("json"),
+            _ => desk.beside("pdf").with_file_name("record-book.pdf"),
+        };
         desk.ask_file(purpose, suggested, ui.ctx());
     }
 }
@@ -50,16 +59,12 @@ pub fn save(desk: &mut Desk, purpose: Purpose, path: &Path) {
         if purpose == Purpose::SaveRecordsJson { ("json", Report::Json) } else { ("csv", Report::Csv) };
     let path = if path.extension().is_some() { path.to_owned() } else { path.with_extension(ending) };
     let today = desk.now().date();
-    let revision = desk.document.revision();
+    let (shown, year) = shown(desk);
     let farm = desk.document.farm();
-    let state = &mut desk.season_log;
-    let listed = listed::fresh(state.listed.take(), farm, revision, &state.filter, state.season, today.year());
-    state.listed = Some(Rc::clone(&listed));
-    let shown: HashSet<&str> =
-        listed.rows.iter().filter_map(|row| farm.records.get_index(*row)).map(|(id, _)| id.as_str()).collect();
+    let shown: HashSet<&str> = shown.iter().map(String::as_str).collect();
     let written = match report {
         Report::Json => {
-            let period = listed.year.map(|year| (date(year, 1, 1), date(year, 12, 31)));
+            let period = year.map(|year| (date(year, 1, 1), date(year, 12, 31)));
             records_json::write(farm, |id| shown.contains(id), period, today).map_err(|error| error.to_string())
         }
         _ => records_csv::write(farm, |id| shown.contains(id)).map_err(|error| error.to_string()),
@@ -73,4 +78,16 @@ pub fn save(desk: &mut Desk, purpose: Purpose, path: &Path) {
         }
         Err(error) => desk.tell_problem(format!("The records were not saved: {error}")),
     }
+}
+
+/// The records that the list shows, the newest first, and the year that it is narrowed to.
+pub(super) fn shown(desk: &mut Desk) -> (Vec<Id>, Option<i16>) {
+    let this_year = desk.now().date().year();
+    let revision = desk.document.revision();
+    let farm = desk.document.farm();
+    let state = &mut desk.season_log;
+    let listed = listed::fresh(state.listed.take(), farm, revision, &state.filter, state.season, this_year);
+    state.listed = Some(Rc::clone(&listed));
+    let ids = listed.rows.iter().filter_map(|row| farm.records.get_index(*row)).map(|(id, _)| id.clone());
+    (ids.collect(), listed.year)
 }

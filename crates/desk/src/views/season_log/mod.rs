@@ -7,6 +7,7 @@ mod law;
 mod list;
 mod listed;
 mod page;
+pub mod print;
 mod recording;
 pub mod review;
 mod seal;
@@ -248,7 +249,11 @@ fn find_line(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed) -> Option<i1
             Some((_, Some(day))) => {
                 ui.label(look::soft(ui, format!("closed on {day}")));
             }
-            Some((year, None)) if state.closing.is_none() && boxes::act(ui, "Close the season…").clicked() => {
+            Some((year, None))
+                if state.in_front == Page::Records
+                    && state.closing.is_none()
+                    && boxes::act(ui, "Close the season…").clicked() =>
+            {
                 closing = Some(year);
             }
             _ => {}

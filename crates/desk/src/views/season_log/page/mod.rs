@@ -28,6 +28,7 @@ use tankard_core::weather::Limit;
 use self::rows::section;
 use super::{law, seal};
 use crate::app::Desk;
+use crate::files::Purpose;
 use crate::look;
 use crate::parts::{boxes, findings};
 
@@ -172,6 +173,7 @@ enum Act {
     Close,
     Remove,
     ShowPlan(Id),
+    PrintForWorkers,
 }
 
 /// Shows the page.
@@ -239,6 +241,10 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
             desk.season_log.page = State::default();
             desk.tell(format!("The record of {name} is removed; undo brings it back"));
         }
+        Some(Act::PrintForWorkers) => {
+            let suggested = desk.beside("pdf").with_file_name(format!("{id}-workers.pdf"));
+            desk.ask_file(Purpose::SaveWorkersSheet, suggested, ui.ctx());
+        }
         Some(Act::ShowPlan(pass)) => desk.lead_to(&Subject::Pass(pass)),
         None => {}
     }
@@ -267,6 +273,10 @@ fn head(
                 && boxes::act(ui, "Show its plan").clicked()
             {
                 *act = Some(Act::ShowPlan(pass.clone()));
+            }
+            let sheet = boxes::act(ui, "For workers…").accessible_name("Sheet for workers…");
+            if sheet.on_hover_text("What is displayed for workers after an application, as PDF").clicked() {
+                *act = Some(Act::PrintForWorkers);
             }
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
                 let width = ui.available_width();
