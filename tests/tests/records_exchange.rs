@@ -641,7 +641,7 @@ fn the_json_has_what_the_regulation_asks_for() {
 
 #[test]
 fn the_readme_has_the_table_of_the_columns() {
-    let readme = std::fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/../docs/records.md")).unwrap();
+    let readme = std::fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/../assets/records.md")).unwrap();
     let rows: Vec<String> = readme.lines().filter(|line| line.starts_with("| `")).map(str::to_owned).collect();
     let own: Vec<String> = records_csv::COLUMNS
         .iter()
