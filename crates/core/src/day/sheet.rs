@@ -301,7 +301,7 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
         number: here.number,
         pass: here.id.clone(),
         name: pass.name.clone(),
-        time: span.map(|span| Span { to: after::whole_minute(span.to), ..span }.words()).unwrap_or_default(),
+        time: span.map(|span| span.to_whole_minute().words()).unwrap_or_default(),
         untimed: if span.is_some() {
             String::new()
         } else {
@@ -332,7 +332,7 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
         spray: plan.spray_volume.show(units),
         loads: loads(plan, units),
         rate: plan.carrier.map(|carrier| carrier.show(units)).unwrap_or_default(),
-        window: window(plan),
+        window: window(plan, span),
         limits: day_limits::of_pass(farm, plan, pass).join(", "),
         operator: pass.operator.trim().to_owned(),
         open: open.join(", "),
@@ -359,14 +359,32 @@ fn with_hint(text: &str, hint: &str) -> String {
     if hint.is_empty() { text.to_owned() } else { format!("{}. {hint}", text.trim_end_matches('.')) }
 }
 
-/// The hours that are inside all limits.
-fn window(plan: &Plan) -> String {
-    match (plan.hours.best, plan.hours.longest) {
+/// The hours that are inside all limits: those in which the pass has its place, else the best of the day.
+fn window(plan: &Plan, place: Option<Span>) -> String {
+    let best = match (plan.hours.best, plan.hours.longest) {
         (Some(best), _) => best.words(),
         (None, Some((longest, _))) => format!("{}, too short for it", longest.words()),
-        (None, None) if plan.hours.hours.is_empty() => "not judged".to_owned(),
-        (None, None) => "none".to_owned(),
+        (None, None) if plan.hours.hours.is_empty() => return "not judged".to_owned(),
+        (None, None) => return "none".to_owned(),
+    };
+    let Some(place) = place else { return best };
+    let around = allowed(plan).into_iter().find(|run| run.from <= place.from && place.to <= run.to);
+    around.map_or_else(|| format!("{best}; its place is not all inside"), Span::words)
+}
+
+/// Times without a break in which the pass may be sprayed.
+fn allowed(plan: &Plan) -> Vec<Span> {
+    let mut runs: Vec<Span> = Vec::new();
+    for hour in &plan.hours.hours {
+        let part = hour.part.filter(|(_, verdict)| *verdict == Verdict::Allowed).map(|(part, _)| part);
+        let whole = (hour.verdict == Verdict::Allowed).then(|| hour.span());
+        let Some(span) = whole.or(part) else { continue };
+        match runs.last_mut() {
+            Some(last) if last.to >= span.from => last.to = last.to.max(span.to),
+            _ => runs.push(span),
+        }
     }
+    runs
 }
 
 /// Cleaning, word for word where a label says how, and road.

@@ -124,12 +124,25 @@ impl Span {
         format!("{from} to {to}")
     }
 
+    /// With its end at the whole minute at or after it: work that ends at 10:36:20 is not done at 10:36.
+    #[must_use]
+    pub fn to_whole_minute(self) -> Self {
+        Self { to: whole_minute(self.to), ..self }
+    }
+
     /// Its two ends by the clock.
     pub fn ends(self) -> [String; 2] {
         let clock = |time: DateTime| time.strftime("%H:%M").to_string();
         let ends_its_day = self.to.date() > self.from.date() && self.to.time() == jiff::civil::Time::midnight();
         [clock(self.from), if ends_its_day { "24:00".to_owned() } else { clock(self.to) }]
     }
+}
+
+/// The whole minute at or after a time.
+pub(crate) fn whole_minute(at: DateTime) -> DateTime {
+    let beyond = jiff::SignedDuration::new(i64::from(at.second()), at.subsec_nanosecond());
+    let to_go = jiff::SignedDuration::from_secs(60).saturating_sub(beyond);
+    if beyond.is_zero() { at } else { at.checked_add(to_go).unwrap_or(at) }
 }
 
 /// The hours of a pass.

@@ -9,7 +9,7 @@ use crate::label::when::Situation;
 use crate::label::{harvest, listed, once};
 use crate::loads::card::{long_date, longest_re_entry, re_entry_hours, short_date};
 use crate::season::binds::{Binds, binds};
-use crate::weather::sun;
+use crate::weather::{sun, whole_minute};
 
 /// The fields of the day, each once; those of which the same holds together. What was sprayed on them before counts too.
 pub(super) fn fields(farm: &Farm, date: Date, passes: &[&OfDay]) -> Vec<SheetField> {
@@ -97,7 +97,8 @@ fn enter(here: &[&OfDay], before: Option<(DateTime, String)>, date: Date, zone: 
     let mut longest: Option<(u32, String)> = None;
     for pass in here {
         let Some((hours, id, _)) = longest_re_entry(&pass.products) else { continue };
-        let from = format!("{hours} h, {}", pass.short(id));
+        // Who is late must see that the hours run from the end, and not from the plan of it.
+        let from = format!("as planned: {hours} h after the last of the spray, {}", pass.short(id));
         let finish = pass.slot.and_then(|slot| slot.span).map(|span| whole_minute(span.to));
         match finish.and_then(|finish| later(finish, hours, zone)) {
             Some(until) if latest.as_ref().is_none_or(|(known, _)| until > *known) => latest = Some((until, from)),
@@ -118,13 +119,6 @@ fn later(at: DateTime, hours: u32, zone: Option<&TimeZone>) -> Option<DateTime> 
         sun::civil(zone, second.checked_add(i64::from(hours).checked_mul(3600)?)?)
     });
     by_zone.or_else(|| at.checked_add(jiff::Span::new().try_hours(hours).ok()?).ok())
-}
-
-/// The whole minute at or after a time.
-pub(super) fn whole_minute(at: DateTime) -> DateTime {
-    let beyond = jiff::SignedDuration::new(i64::from(at.second()), at.subsec_nanosecond());
-    let to_go = jiff::SignedDuration::from_secs(60).saturating_sub(beyond);
-    if beyond.is_zero() { at } else { at.checked_add(to_go).unwrap_or(at) }
 }
 
 /// "Friday 00:50", or with the whole date where that is a week off and more.

@@ -173,7 +173,7 @@ fn picture(desk: &Desk, ui: &mut Ui, made: &Made, day: &mut Day, next: &mut Opti
         let id = by_number(number);
         let name = id.and_then(|id| farm.passes.get(id)).map_or("", |pass| pass.name.as_str());
         let slot = id.and_then(|id| made.day.slots().find(|slot| slot.pass == *id));
-        let time = slot.and_then(|slot| slot.span).map_or_else(String::new, |span| format!(", {}", span.words()));
+        let time = slot.and_then(|slot| slot.span).map_or_else(String::new, |span| format!(", {}", span.to_whole_minute().words()));
         let stops = id.is_some_and(|id| made.stops(id) > 0);
         let spoken = format!("{name}{time}{}", if stops { ", with a Stop" } else { "" });
         Named { id: id.cloned().unwrap_or_default(), spoken, marked: stops }
@@ -316,7 +316,7 @@ fn row(
 /// From when to when a pass is sprayed, or how long it takes where no clock can be told.
 fn when(slot: &Slot, rig: Option<&RigDay>, units: Units) -> String {
     match (slot.span, slot.takes) {
-        (Some(span), _) => span.words(),
+        (Some(span), _) => span.to_whole_minute().words(),
         (None, _) if rig.is_some_and(|rig| rig.leaves.is_some()) => "no place".to_owned(),
         (None, Some(takes)) => takes.show(units),
         (None, None) => "time not known".to_owned(),
