@@ -143,7 +143,7 @@ pub fn columns(ui: &mut Ui, chart: Chart<'_>, columns: &[Column]) {
     // Few bars are not drawn out over the whole width.
     let width = ui.available_width().min(FIGURE + 40.0 + BAR * columns.len() as f32);
     let room = (width - FIGURE) / columns.len().max(1) as f32;
-    let fits = |words: &str| wide(ui, words) < room * 1.3;
+    let fits = |words: &str| wide(ui, words) + 6.0 < room;
     // Where the figures have no room over their bars, they stand in the table alone.
     let figures = columns.iter().all(|column| fits(&column.words));
     let every = columns.iter().map(|column| wide(ui, &column.name) + 6.0).fold(0.0, f32::max) / room.max(1.0);
