@@ -51,7 +51,8 @@ pub struct OnField {
     pub times: usize,
 }
 
-pub(super) fn page(picked: &Picked<'_>) -> Actives {
+/// The page, of what is picked.
+pub fn page(picked: &Picked<'_>) -> Actives {
     let index = picked.index;
     let mut sums: HashMap<(u32, u32), (Mass, usize, u32)> = HashMap::new();
     let mut times = vec![(0, u32::MAX); index.actives.len()];

@@ -34,7 +34,8 @@ pub struct ClassRow {
     pub from_shed: bool,
 }
 
-pub(super) fn page(picked: &Picked<'_>) -> Adjuvants {
+/// The page, of what is picked.
+pub fn page(picked: &Picked<'_>) -> Adjuvants {
     let index = picked.index;
     let keys = || AdjuvantClass::ALL.into_iter().map(Some).chain([None]);
     let mut rows: Vec<(ClassRow, Vec<u32>, (u32, u32))> = keys()

@@ -57,7 +57,8 @@ impl<K> Sum<K> {
     }
 }
 
-pub(super) fn page(picked: &Picked<'_>) -> Cost {
+/// The page, of what is picked.
+pub fn page(picked: &Picked<'_>) -> Cost {
     let index = picked.index;
     let mut all = Sum::new(());
     let mut fields: Vec<_> =

@@ -5,21 +5,21 @@
 //! ([`Index::pick`]); each page is a function of what is picked. What cannot be counted is told beside the sums: a price that
 //! was not typed is no price of zero. Nothing here says why something came about.
 
-mod actives;
-mod adjuvants;
+pub mod actives;
+pub mod adjuvants;
 pub mod compare;
-mod cost;
+pub mod cost;
 pub(crate) mod effects;
 mod index;
 mod lay;
-mod outcomes;
-mod passes;
-mod planned;
-mod products;
-mod resistance;
+pub mod outcomes;
+pub mod passes;
+pub mod planned;
+pub mod products;
+pub mod resistance;
 pub mod weather;
 pub mod words;
-mod work;
+pub mod work;
 
 pub use actives::{ActiveRow, Actives, OnField};
 pub use adjuvants::{Adjuvants, ClassRow};
@@ -237,7 +237,7 @@ pub struct Review {
     pub outcomes: Outcomes,
 }
 
-/// All pages that need no further choice, of what is picked.
+/// All pages that need no further choice, of what is picked. A screen that shows one of them asks for that one.
 pub fn review(picked: &Picked<'_>) -> Review {
     Review {
         passes: passes::page(picked),

@@ -32,7 +32,8 @@ pub struct RatedRow {
     pub ratings: Summary,
 }
 
-pub(super) fn page(picked: &Picked<'_>) -> Outcomes {
+/// The page, of what is picked.
+pub fn page(picked: &Picked<'_>) -> Outcomes {
     let index = picked.index;
     let taken = picked.taken();
     let is_taken = |ground: u32| taken.get(ground as usize).copied().unwrap_or(false);

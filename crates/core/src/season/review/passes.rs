@@ -59,7 +59,8 @@ pub struct Year {
     pub distinct: Distinct,
 }
 
-pub(super) fn page(picked: &Picked<'_>) -> Passes {
+/// The page, of what is picked.
+pub fn page(picked: &Picked<'_>) -> Passes {
     let mut months: BTreeMap<i16, [(usize, Area); 12]> = BTreeMap::new();
     let month_of = |month: i8| usize::try_from(month - 1).unwrap_or(0);
     for (_, entry) in picked.entries() {

@@ -103,7 +103,8 @@ pub struct Worst {
     pub error: Share,
 }
 
-pub(super) fn page(picked: &Picked<'_>) -> Planned {
+/// The page, of what is picked.
+pub fn page(picked: &Picked<'_>) -> Planned {
     let (mut rates, mut areas, mut volumes) = (Vec::new(), Vec::new(), Vec::new());
     let mut largest: Vec<(&Entry, u32, f64)> = Vec::new();
     let (mut left, mut left_told, mut without_plan, mut lines_without) = (Volume::ZERO, 0, 0, 0);

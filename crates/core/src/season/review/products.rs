@@ -36,7 +36,8 @@ pub struct ProductRow {
     pub spent: Spent,
 }
 
-pub(super) fn page(picked: &Picked<'_>) -> Products {
+/// The page, of what is picked.
+pub fn page(picked: &Picked<'_>) -> Products {
     let infos = &picked.index.products;
     let mut rows: Vec<ProductRow> = infos
         .iter()

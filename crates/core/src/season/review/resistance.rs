@@ -107,7 +107,8 @@ fn rule(kind: ProductKind, group: &str, again: &str) -> Option<&'static Rule> {
     rules().iter().find(|rule| rule.kind == kind.name() && rule.again == again && names(rule))
 }
 
-pub(super) fn page(picked: &Picked<'_>) -> Resistance {
+/// The page, of what is picked.
+pub fn page(picked: &Picked<'_>) -> Resistance {
     let index = picked.index;
     let taken = picked.taken();
     let mut on_field = vec![false; index.fields.len()];

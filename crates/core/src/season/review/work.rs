@@ -52,7 +52,8 @@ impl RigRow {
     }
 }
 
-pub(super) fn page(picked: &Picked<'_>) -> Work {
+/// The page, of what is picked.
+pub fn page(picked: &Picked<'_>) -> Work {
     let index = picked.index;
     let mut waters: Vec<WaterRow> = (0..index.waters.len())
         .filter_map(|at| index.waters.get(super::index::number(at)))
