@@ -311,6 +311,8 @@ fn ratings_stand_by_adjuvant_and_two_choices_are_compared() {
          methylated seed oil (over 6 pairs",
     );
     harness.get_by_label_contains("Methylated seed oil less no methylated seed oil: 11 to 17 days after, 6 pairs 19.7");
+    harness.key_press(egui::Key::End);
+    harness.run_steps(20);
     harness.get_by_label("Field 0, 2032: days 11 to 17 days after, one 88, other 70, difference 18");
     harness.get_by_label_contains("What the label says holds, whatever was rated.");
 }
