@@ -15,8 +15,10 @@ use crate::look;
 
 /// Height of a chart that stands.
 const TALL: f32 = 210.0;
-/// Room that a figure on an axis takes at least.
-const FIGURE: f32 = 46.0;
+/// Room that figures and unit take beside an axis at least. What is out of sight at first is not measured before it is drawn.
+const FIGURE: f32 = 62.0;
+/// Room for the names under bars, in one line or two.
+const NAMES: f32 = 34.0;
 /// Most room that a bar takes.
 const BAR: f32 = 110.0;
 /// How far apart the names of lines stand at least.
@@ -143,7 +145,7 @@ pub fn columns(ui: &mut Ui, chart: Chart<'_>, columns: &[Column]) {
     // Few bars are not drawn out over the whole width.
     let width = ui.available_width().min(FIGURE + 40.0 + BAR * columns.len() as f32);
     let room = (width - FIGURE) / columns.len().max(1) as f32;
-    let fits = |words: &str| wide(ui, words) < room * 1.3;
+    let fits = |words: &str| wide(ui, words) + 6.0 < room;
     // Where the figures have no room over their bars, they stand in the table alone.
     let figures = columns.iter().all(|column| fits(&column.words));
     let every = columns.iter().map(|column| wide(ui, &column.name) + 6.0).fold(0.0, f32::max) / room.max(1.0);
@@ -160,7 +162,7 @@ pub fn columns(ui: &mut Ui, chart: Chart<'_>, columns: &[Column]) {
         .show_grid([false, true])
         .x_grid_spacer(move |_| ticks.clone())
         .y_grid_spacer(move |_| round(0.0, most, 6.0))
-        .custom_x_axes(vec![axis(ui, AxisHints::new_x(), "").formatter(name)])
+        .custom_x_axes(vec![axis(ui, AxisHints::new_x(), "").min_thickness(NAMES).formatter(name)])
         .custom_y_axes(vec![axis(ui, AxisHints::new_y(), chart.unit).min_thickness(FIGURE)]);
     let faces = columns.iter().enumerate().filter(|(_, column)| column.value > 0.0);
     let faces = bars(ui, faces.map(|(at, column)| Bar::new(at as f64, column.value).width(0.7)).collect());
@@ -203,7 +205,7 @@ pub fn lines(ui: &mut Ui, chart: Chart<'_>, steps: &[&str], series: &[Series], f
         .collect();
     // Room at the right for the names.
     let names = ends.iter().map(|(.., words)| wide(ui, words)).fold(0.0, f32::max) + 24.0;
-    let inner = (ui.available_width() - FIGURE - 24.0).max(names + 40.0);
+    let inner = (ui.available_width() - FIGURE - 8.0).max(names + 40.0);
     let right = last * f64::from(inner / (inner - names));
     let ticks: Vec<GridMark> = (0..steps.len()).map(|at| GridMark { value: at as f64 + 0.5, step_size: 1.0 }).collect();
     let owned: Vec<String> = steps.iter().map(|step| (*step).to_owned()).collect();
@@ -217,7 +219,7 @@ pub fn lines(ui: &mut Ui, chart: Chart<'_>, steps: &[&str], series: &[Series], f
         .show_grid([false, true])
         .x_grid_spacer(move |_| ticks.clone())
         .y_grid_spacer(move |_| round(0.0, most, 6.0))
-        .custom_x_axes(vec![axis(ui, AxisHints::new_x(), "").formatter(name)])
+        .custom_x_axes(vec![axis(ui, AxisHints::new_x(), "").min_thickness(NAMES).formatter(name)])
         .custom_y_axes(vec![axis(ui, AxisHints::new_y(), chart.unit).min_thickness(FIGURE)]);
     let drawn: Vec<Line<'_>> = series
         .iter()

@@ -58,7 +58,7 @@ pub fn lying(ui: &mut Ui, chart: Chart<'_>, bars: &[Lying]) {
         .show_grid([true, false])
         .show_axes([true, false])
         .x_grid_spacer(move |_| chart::round(0.0, most, inner / 110.0))
-        .custom_x_axes(vec![chart::axis(ui, AxisHints::new_x(), chart.unit)]);
+        .custom_x_axes(vec![chart::axis(ui, AxisHints::new_x(), chart.unit).min_thickness(AXIS - 6.0)]);
     let faces = bars.iter().enumerate().filter(|(_, bar)| bar.value > 0.0);
     let faces: Vec<Bar> = faces.map(|(at, bar)| Bar::new(places(at, of).0, bar.value).width(0.36)).collect();
     let faces = chart::bars(ui, faces).horizontal();
@@ -108,7 +108,7 @@ pub fn dots(ui: &mut Ui, chart: Chart<'_>, (from, to): (f64, f64), dots: &[Dot])
         .show_grid([true, false])
         .show_axes([true, false])
         .x_grid_spacer(move |_| chart::round(from, to, inner / 110.0))
-        .custom_x_axes(vec![chart::axis(ui, AxisHints::new_x(), chart.unit)]);
+        .custom_x_axes(vec![chart::axis(ui, AxisHints::new_x(), chart.unit).min_thickness(AXIS - 6.0)]);
     let edge = Stroke::new(2.0, colours.water);
     let line = |points: Vec<[f64; 2]>| Line::new(UNNAMED, PlotPoints::from(points)).stroke(edge).allow_hover(false);
     let lines: Vec<Line<'_>> = dots

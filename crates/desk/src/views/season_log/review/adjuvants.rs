@@ -53,7 +53,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
             Column::Figure("ground", 90.0),
             Column::Figure("records", 60.0),
             Column::Figure("cost", 140.0),
-            Column::Figure("over ground", 90.0),
+            Column::Figure("over ground", 130.0),
         ];
         table::show(ui, "Use and cost", &columns, adjuvants.rows.len(), false, |at| {
             adjuvants.rows.get(at).map_or_else(Vec::new, |row| {

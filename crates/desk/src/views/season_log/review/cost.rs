@@ -6,7 +6,7 @@ use tankard_core::words::capital;
 
 use super::figures::whole;
 use super::table::{self, Column};
-use super::{MOST, Shown, crop_name, figures, notes, of_all, sheet, uses};
+use super::{MOST, NOTHING, Shown, crop_name, figures, notes, of_all, sheet, uses};
 use crate::look;
 use crate::parts::boxes;
 use crate::parts::chart::Chart;
@@ -60,9 +60,13 @@ impl By {
 
 pub(super) fn show(ui: &mut Ui, by: &mut By, shown: &Shown<'_>) {
     let (cost, figures) = (&shown.review.cost, shown.figures);
+    if cost.kinds.is_empty() {
+        ui.label(NOTHING);
+        return;
+    }
     let over = figures.per_ground(cost.all.spent, cost.all.treated);
     let over = if over.is_empty() { over } else { format!(", {over} over {}", figures.show(cost.all.treated)) };
-    ui.label(look::strong(format!("{} in all{over}", figures.spent(cost.all.spent))));
+    ui.label(look::strong(capital(&format!("{} in all{over}", figures.spent(cost.all.spent)))));
     notes(
         ui,
         [
@@ -94,7 +98,7 @@ pub(super) fn show(ui: &mut Ui, by: &mut By, shown: &Shown<'_>) {
                 .collect();
             let name = format!("Cost by {}", by.name());
             chart_rows::lying(ui, Chart { name: &name, unit: &figures.currency }, &bars);
-            let hatched = bars.iter().any(|bar| bar.partial);
+            let hatched = bars.iter().any(|bar| bar.partial && bar.value > 0.0);
             notes(
                 ui,
                 [
@@ -108,7 +112,7 @@ pub(super) fn show(ui: &mut Ui, by: &mut By, shown: &Shown<'_>) {
         let columns = [
             Column::Words(by.name(), 1.0),
             Column::Figure("cost", 150.0),
-            Column::Figure("over ground", 100.0),
+            Column::Figure("over ground", 130.0),
             Column::Figure("ground", 100.0),
             Column::Figure("uses without a price", 130.0),
         ];

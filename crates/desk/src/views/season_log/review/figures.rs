@@ -64,13 +64,13 @@ impl Figures {
         amounts.each().map(amount).collect::<Vec<_>>().join(" + ")
     }
 
-    /// "$120.00", "$120.00 and more" where some of it has no price, "no price" where none has.
+    /// "$120.00", "at least $120.00" where some of it has no price, "no price" where none has.
     pub(super) fn spent(&self, spent: Spent) -> String {
         let money = self.money(spent.money);
         match spent.without_price {
             0 => money,
             _ if spent.priced == 0 => "no price".to_owned(),
-            _ => format!("{money} and more"),
+            _ => format!("at least {money}"),
         }
     }
 
@@ -85,7 +85,8 @@ impl Figures {
     /// Money over ground; empty where there is no ground or no price.
     pub(super) fn per_ground(&self, spent: Spent, ground: Area) -> String {
         let over = spent.money.per(ground.to_hectares()).filter(|_| spent.priced > 0);
-        over.map(|money| per_ground(money, self.units, &self.currency)).unwrap_or_default()
+        let least = if spent.without_price > 0 { "at least " } else { "" };
+        over.map_or_else(String::new, |money| format!("{least}{}", per_ground(money, self.units, &self.currency)))
     }
 }
 
@@ -104,11 +105,11 @@ pub(super) fn error(share: Share) -> String {
     if share.to_percent() > 0.0 && text != "0" { format!("+{text} %") } else { format!("{text} %") }
 }
 
-/// "12 uses have no price and are in no sum", or nothing.
+/// How many uses have no price, where any have none.
 pub(super) fn without_price(spent: Spent) -> Option<String> {
     (spent.without_price > 0).then(|| {
         let uses = count(spent.without_price, "use of a product has", "uses of products have");
-        format!("{uses} no price that fits, and is in no sum; a product on two fields is two uses")
+        format!("{uses} no price that fits and no part in a sum; a product on two fields is two uses")
     })
 }
 
@@ -129,7 +130,7 @@ mod tests {
         let figures = Figures { units: Units::UsCustomary, currency: "$".to_owned() };
         let money = Money::new(Decimal::new(123_456_789, 2));
         assert_eq!(figures.money(money), "$1,234,567.89");
-        assert_eq!(figures.spent(Spent { money, priced: 1, without_price: 2 }), "$1,234,567.89 and more");
+        assert_eq!(figures.spent(Spent { money, priced: 1, without_price: 2 }), "at least $1,234,567.89");
         assert_eq!(figures.spent(Spent { money: Money::default(), priced: 0, without_price: 2 }), "no price");
         let spent = Spent { money: Money::new(Decimal::new(1000, 0)), priced: 3, without_price: 0 };
         assert_eq!(figures.per_ground(spent, Area::from_acres(80.0)), "$12.50/ac");

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use egui::{Align2, Pos2, Rect, ScrollArea, Sense, Stroke, Ui, Vec2};
 use tankard_core::farm::ProductKind;
 use tankard_core::finding::Level;
-use tankard_core::season::review::words::{again, group};
+use tankard_core::season::review::words::again;
 use tankard_core::season::review::{Again, FieldGroups, GroupRow};
 use tankard_core::words::capital;
 
@@ -167,7 +167,7 @@ fn repeats(ui: &mut Ui, fields: &[&FieldGroups], kind: ProductKind, seasons: (i1
         all.get(at).map_or_else(Vec::new, |(field, row, repeat)| {
             vec![
                 field.name.clone(),
-                group(row.kind, &row.group),
+                row.group.clone(),
                 again(repeat),
                 repeat.most.to_string(),
                 repeat.basis.to_string(),

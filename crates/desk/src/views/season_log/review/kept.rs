@@ -62,10 +62,16 @@ pub struct Kept {
 }
 
 /// What was kept, where nothing that it depends on has changed, or else what is new. `None` where nothing is recorded.
-pub(super) fn fresh(before: Option<Kept>, farm: &Farm, revision: u64, asked: &Asked, this_year: i16) -> Option<Kept> {
+pub(super) fn fresh(
+    before: Option<Kept>,
+    farm: &Farm,
+    revision: u64,
+    asked: &mut Asked,
+    this_year: i16,
+) -> Option<Kept> {
     let before = before.filter(|kept| kept.revision == revision);
     if let Some(kept) = &before
-        && (&kept.asked, kept.this_year) == (asked, this_year)
+        && (&kept.asked, kept.this_year) == (&*asked, this_year)
     {
         return before;
     }
@@ -79,6 +85,9 @@ pub(super) fn fresh(before: Option<Kept>, farm: &Farm, revision: u64, asked: &As
         crops.sort_by_key(|crop| (crop.is_empty(), crop.to_lowercase()));
         (Rc::new(index), Rc::new(fields), Rc::new(crops), None)
     };
+    // What is gone from the records is no longer chosen.
+    asked.field.take_if(|field| fields.iter().all(|(id, _)| id != field));
+    asked.crop.take_if(|crop| !crops.contains(crop));
     let years = index.seasons();
     let (first, last) = (*years.first()?, *years.last()?);
     let newest = if years.contains(&this_year) { this_year } else { last };

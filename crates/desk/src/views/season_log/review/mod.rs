@@ -30,7 +30,7 @@ use figures::Figures;
 pub use kept::{Asked, Kept};
 
 /// Width of the list of pages, and where the window is small.
-const LIST: (f32, f32) = (184.0, 150.0);
+const LIST: (f32, f32) = (184.0, 166.0);
 /// Width of a window that is small.
 const SMALL: f32 = 1000.0;
 /// Below this width the choices take two lines.
@@ -39,6 +39,9 @@ const TWO_LINES: f32 = 780.0;
 const WIDE: f32 = 820.0;
 /// How many bars a chart has at most; the table below has all.
 const MOST: usize = 10;
+
+/// What is said where no record has a product.
+const NOTHING: &str = "No record of these has a product.";
 
 /// The pages.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -132,7 +135,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     let revision = desk.document.revision();
     let farm = desk.document.farm();
     let state = &mut desk.season_log.review;
-    state.kept = kept::fresh(state.kept.take(), farm, revision, &state.asked, today.year());
+    state.kept = kept::fresh(state.kept.take(), farm, revision, &mut state.asked, today.year());
     let Some(mut kept) = state.kept.take() else { return };
     let frame = Frame::new().inner_margin(Margin { left: 16, right: 16, top: 2, bottom: 8 });
     Panel::top("review choices").frame(frame).show_separator_line(false).show(ui, |ui| choices(state, &kept, ui));

@@ -1,9 +1,11 @@
 //! Ratings by the adjuvants that were in the tank, and two choices of adjuvants compared.
 
+use std::rc::Rc;
+
 use egui::Ui;
 use tankard_core::farm::{AdjuvantClass, Effect};
 use tankard_core::quantity::number::show as figure;
-use tankard_core::season::review::compare::{Band, Comparison, Of, Side};
+use tankard_core::season::review::compare::{Band, Compared, Comparison, Of, Side};
 use tankard_core::season::review::words::{NO_CAUSE, band, by_pairs, by_sets, classes, count, effect, looks};
 use tankard_core::season::review::{Outcomes, RatedRow};
 use tankard_core::words::capital;
@@ -100,8 +102,11 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &mut Kept, shown: &Show
         ratings_table(ui, &of);
         notes(ui, [outside, stray]);
     });
-    compared(ui, state, kept, outcomes, &chosen);
+    let compared = compared(ui, state, kept, outcomes, &chosen);
     ui.add(egui::Label::new(NO_CAUSE).wrap());
+    if let Some(compared) = compared {
+        pairs_table(ui, &compared.comparisons);
+    }
 }
 
 fn rows<'a>(outcomes: &'a Outcomes, effect: &'a Effect) -> impl Iterator<Item = &'a RatedRow> {
@@ -162,11 +167,12 @@ fn ratings_table(ui: &mut Ui, rows: &[&RatedRow]) {
     });
 }
 
-fn compared(ui: &mut Ui, state: &mut State, kept: &mut Kept, outcomes: &Outcomes, of: &Effect) {
+fn compared(ui: &mut Ui, state: &mut State, kept: &mut Kept, outcomes: &Outcomes, of: &Effect) -> Option<Rc<Compared>> {
     let mut known: Vec<AdjuvantClass> = outcomes.rows.iter().flat_map(|row| row.classes.iter().copied()).collect();
     known.sort();
     known.dedup();
-    let Some(first) = known.first().copied() else { return };
+    let first = known.first().copied()?;
+    let mut found = None;
     let ones: Vec<Choice> = known.iter().copied().map(Choice::With).collect();
     let mut one = state.one.filter(|one| ones.contains(one)).unwrap_or(Choice::With(first));
     sheet(ui, "Two choices compared", |ui| {
@@ -213,8 +219,9 @@ fn compared(ui: &mut Ui, state: &mut State, kept: &mut Kept, outcomes: &Outcomes
         if let Some(looks) = looks(compared.comparisons.len()) {
             ui.add(egui::Label::new(look::soft(ui, format!("{looks}."))).wrap());
         }
-        pairs_table(ui, &compared.comparisons);
+        found = Some(compared);
     });
+    found
 }
 
 fn differences_chart(ui: &mut Ui, comparisons: &[Comparison], one: &str, other: &str) {
@@ -279,23 +286,24 @@ fn pairs_table(ui: &mut Ui, comparisons: &[Comparison]) {
     if pairs.is_empty() {
         return;
     }
-    ui.label(look::soft(ui, "the pairs, mean ratings in per cent"));
-    let columns = [
-        Column::Words("field and season", 1.4),
-        Column::Words("days", 1.0),
-        Column::Figure("one", 60.0),
-        Column::Figure("other", 60.0),
-        Column::Figure("difference", 80.0),
-    ];
-    table::show(ui, "Pairs", &columns, pairs.len(), false, |at| {
-        pairs.get(at).map_or_else(Vec::new, |(days, pair)| {
-            vec![
-                pair.name.clone(),
-                band(*days),
-                figure(pair.one, 1),
-                figure(pair.other, 1),
-                figure(pair.one - pair.other, 1),
-            ]
-        })
+    sheet(ui, "The pairs, mean ratings in per cent", |ui| {
+        let columns = [
+            Column::Words("field and season", 1.4),
+            Column::Words("days", 1.0),
+            Column::Figure("one", 60.0),
+            Column::Figure("other", 60.0),
+            Column::Figure("difference", 80.0),
+        ];
+        table::show(ui, "Pairs", &columns, pairs.len(), false, |at| {
+            pairs.get(at).map_or_else(Vec::new, |(days, pair)| {
+                vec![
+                    pair.name.clone(),
+                    band(*days),
+                    figure(pair.one, 1),
+                    figure(pair.other, 1),
+                    figure(pair.one - pair.other, 1),
+                ]
+            })
+        });
     });
 }

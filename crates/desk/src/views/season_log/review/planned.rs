@@ -16,7 +16,7 @@ fn ends(at: usize, gap: &str) -> String {
     let signed = |end: i32| if end > 0 { format!("+{end}") } else { end.to_string() };
     match at {
         0 => format!("below{gap}{}", end(0)),
-        at if at == BARS.len() => format!("{}{gap}and more", signed(end(at - 1))),
+        at if at == BARS.len() => format!("{}{gap}or more", signed(end(at - 1))),
         at => format!("{}{gap}to {}", signed(end(at - 1)), signed(end(at))),
     }
 }
@@ -146,6 +146,6 @@ mod tests {
         let names: Vec<String> = (0..=BARS.len()).map(|at| ends(at, " ")).collect();
         assert_eq!(names[0], "below -20");
         assert_eq!(names[4], "-2 to +2");
-        assert_eq!(names[8], "+20 and more");
+        assert_eq!(names[8], "+20 or more");
     }
 }

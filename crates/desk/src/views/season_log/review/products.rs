@@ -7,7 +7,7 @@ use tankard_core::season::review::{ActiveRow, Actives, ProductRow, Products};
 
 use super::figures::whole;
 use super::table::{self, Column};
-use super::{MOST, Shown, beside, figures, notes, of_all, sheet, uses};
+use super::{MOST, NOTHING, Shown, beside, figures, notes, of_all, sheet, uses};
 use crate::parts::boxes;
 use crate::parts::chart::Chart;
 use crate::parts::chart_rows::{self, Lying};
@@ -21,6 +21,10 @@ pub(super) struct State {
 
 pub(super) fn show(ui: &mut Ui, state: &mut State, shown: &Shown<'_>) {
     let (products, actives) = (&shown.review.products, &shown.review.actives);
+    if products.rows.is_empty() {
+        ui.label(NOTHING);
+        return;
+    }
     beside(
         ui,
         &mut (),

@@ -2,6 +2,7 @@
 
 use egui::Ui;
 use tankard_core::quantity::number;
+use tankard_core::season::review::RigRow;
 
 use super::figures::whole;
 use super::table::{self, Column};
@@ -15,6 +16,19 @@ fn named<'a>(name: &'a str, none: &'static str) -> &'a str {
 
 const NO_WATER: &str = "water not typed";
 const NO_RIG: &str = "rig not typed";
+
+/// A sum in words, of which so many of all records are not known.
+fn told(sum: String, unknown: usize, of: usize) -> String {
+    match unknown {
+        0 => sum,
+        unknown if unknown == of => "not known".to_owned(),
+        _ => format!("at least {sum}"),
+    }
+}
+
+fn hours(row: &RigRow) -> String {
+    format!("{} h", number::show(row.time.to_hours(), 1))
+}
 
 pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
     let (work, figures) = (&shown.review.work, shown.figures);
@@ -30,7 +44,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                     .map(|row| Lying {
                         name: named(&row.name, NO_WATER).to_owned(),
                         value: figures.volume(row.spray),
-                        words: figures.show(row.spray),
+                        words: told(figures.show(row.spray), row.without_volume, row.times),
                         partial: row.without_volume > 0,
                     })
                     .collect();
@@ -40,7 +54,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                     [
                         of_all(bars.len(), work.waters.len(), "most spray"),
                         bars.iter()
-                            .any(|bar| bar.partial)
+                            .any(|bar| bar.partial && bar.value > 0.0)
                             .then(|| "Hatched: some records do not say how much, so it was more".to_owned()),
                     ],
                 );
@@ -55,7 +69,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                     .map(|row| Lying {
                         name: named(&row.name, NO_RIG).to_owned(),
                         value: row.time.to_hours(),
-                        words: format!("{} h", number::show(row.time.to_hours(), 1)),
+                        words: told(hours(row), row.without_times, row.times),
                         partial: row.without_times > 0,
                     })
                     .collect();
@@ -65,7 +79,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                     [
                         of_all(bars.len(), work.rigs.len(), "most ground"),
                         bars.iter()
-                            .any(|bar| bar.partial)
+                            .any(|bar| bar.partial && bar.value > 0.0)
                             .then(|| "Hatched: some records have no start or end, so it was more".to_owned()),
                     ],
                 );
@@ -75,8 +89,8 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
     sheet(ui, "Water", |ui| {
         let columns = [
             Column::Words("water", 1.0),
-            Column::Figure("spray", 110.0),
-            Column::Figure("water in it", 110.0),
+            Column::Figure("spray", 140.0),
+            Column::Figure("water in it", 140.0),
             Column::Figure("records", 70.0),
             Column::Figure("without a volume", 110.0),
         ];
@@ -84,8 +98,8 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
             work.waters.get(at).map_or_else(Vec::new, |row| {
                 vec![
                     named(&row.name, NO_WATER).to_owned(),
-                    figures.show(row.spray),
-                    figures.show(row.water),
+                    told(figures.show(row.spray), row.without_volume, row.times),
+                    told(figures.show(row.water), row.without_volume, row.times),
                     whole(row.times),
                     whole(row.without_volume),
                 ]
@@ -99,7 +113,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
     sheet(ui, "Hours", |ui| {
         let columns = [
             Column::Words("rig", 1.0),
-            Column::Figure("time", 100.0),
+            Column::Figure("time", 120.0),
             Column::Figure("ground in it", 110.0),
             Column::Figure("in an hour", 100.0),
             Column::Figure("ground in all", 110.0),
@@ -110,7 +124,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
             work.rigs.get(at).map_or_else(Vec::new, |row| {
                 vec![
                     named(&row.name, NO_RIG).to_owned(),
-                    format!("{} h", number::show(row.time.to_hours(), 1)),
+                    told(hours(row), row.without_times, row.times),
                     figures.show(row.timed),
                     row.area_per_hour()
                         .map_or_else(|| "not known".to_owned(), |area| format!("{}/h", figures.show(area))),
