@@ -73,12 +73,13 @@ impl Purpose {
     }
 }
 
-/// A dialog that answers with nothing faster than this was never shown.
-const NO_DIALOG: Duration = Duration::from_millis(150);
+/// A dialog that answers with nothing faster than this was never shown: nobody sees one and gives it up in that time. On a slow
+/// machine a dialog that is not there takes its time to say so.
+const NO_DIALOG: Duration = Duration::from_millis(800);
 
 enum State {
     /// The system's dialog is open.
-    Asking(Receiver<Option<PathBuf>>, Instant),
+    Asking(Receiver<(Option<PathBuf>, Duration)>),
     /// The path box is open.
     Typing {
         /// What stands in it.
@@ -115,13 +116,14 @@ impl Picker {
             if let Some(file) = start.file_name() {
                 dialog = dialog.set_file_name(file.to_string_lossy());
             }
+            let shown = Instant::now();
             let is_there = matches!(purpose, Purpose::OpenFarm | Purpose::ReadForecast | Purpose::ReadRecords);
             let chosen = if is_there { dialog.pick_file() } else { dialog.save_file() };
             // The window may have been closed meanwhile; then nobody waits for the answer.
-            let _ = sender.send(chosen);
+            let _ = sender.send((chosen, shown.elapsed()));
             ctx.request_repaint();
         });
-        Self { purpose, state: State::Asking(receiver, Instant::now()), suggested }
+        Self { purpose, state: State::Asking(receiver), suggested }
     }
 
     /// Opens the path box without asking the system.
@@ -137,10 +139,10 @@ impl Picker {
     /// Shows the path box if that is open. Gives `Some(Some(path))` when chosen and `Some(None)` when given up.
     pub fn show(&mut self, ui: &mut Ui) -> Option<Option<PathBuf>> {
         match &mut self.state {
-            State::Asking(receiver, since) => match receiver.try_recv() {
-                Ok(Some(path)) => return Some(Some(path)),
-                Ok(None) if since.elapsed() > NO_DIALOG => return Some(None),
-                Ok(None) | Err(TryRecvError::Disconnected) => {
+            State::Asking(receiver) => match receiver.try_recv() {
+                Ok((Some(path), _)) => return Some(Some(path)),
+                Ok((None, took)) if took > NO_DIALOG => return Some(None),
+                Ok((None, _)) | Err(TryRecvError::Disconnected) => {
                     self.state = State::typing(&self.suggested);
                 }
                 Err(TryRecvError::Empty) => {

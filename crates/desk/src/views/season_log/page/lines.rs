@@ -128,7 +128,11 @@ fn more(ui: &mut Ui, line: &mut RecordLine, lots: &[String]) {
         ui,
         ("Registration", |ui| boxes::text(ui, &of("Registration"), &mut line.registration, width(ui))),
         ("Restricted", |ui| {
-            ui.checkbox(&mut line.restricted, "certified use only").accessible_name(of("Restricted use"))
+            if ui.is_enabled() {
+                ui.checkbox(&mut line.restricted, "certified use only").accessible_name(of("Restricted use"))
+            } else {
+                ui.label(if line.restricted { "yes, certified use only" } else { "no" })
+            }
         }),
     );
     pair(

@@ -132,8 +132,10 @@ fn so_far(ui: &mut Ui, shown: &Shown<'_>, passes: &Passes) {
         .map(|year| {
             let months = passes.months.iter().filter(|month| month.year == year.year);
             // What is still to come of this season is not drawn.
-            let known =
-                |month: &&Month| year.year < shown.this_year || month.month <= shown.this_month || month.passes > 0;
+            let known = |month: &&Month| {
+                let is_past = year.year == shown.this_year && month.month <= shown.this_month;
+                year.year < shown.this_year || is_past || month.passes > 0
+            };
             Series {
                 name: year.year.to_string(),
                 values: months.take_while(known).map(|month| figures.area(month.so_far)).collect(),
