@@ -7,12 +7,14 @@
 //! - [`picture`] draws one sheet for the preview.
 //! - [`jar::pdf`] makes the sheet of a jar test, laid out by `assets/typst/jar-test.typ`.
 //! - [`evening::pdf`] makes the sheet of a day with its cards behind it, laid out by `assets/typst/evening-sheet.typ`.
+//! - [`review::pdf`] makes the season review, laid out by `assets/typst/season-review.typ`.
 //!
 //! The first call reads the fonts and the template and takes longer than the next ones. Both calls block; a program
 //! with a window makes them on another thread.
 
 pub mod evening;
 pub mod jar;
+pub mod review;
 mod world;
 
 use serde::Serialize;

@@ -16,6 +16,8 @@ static EVENING: LazyLock<Source> =
     LazyLock::new(|| source("evening-sheet.typ", include_str!("../../../assets/typst/evening-sheet.typ")));
 static JAR: LazyLock<Source> =
     LazyLock::new(|| source("jar-test.typ", include_str!("../../../assets/typst/jar-test.typ")));
+static REVIEW: LazyLock<Source> =
+    LazyLock::new(|| source("season-review.typ", include_str!("../../../assets/typst/season-review.typ")));
 static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| LazyHash::new(Library::default()));
 /// One family for all faces, so that the template asks by weight and stretch. Left alone, Typst would go by the short
 /// names inside the files and take "IBM Plex Sans SmBld" for a family of its own.
@@ -48,6 +50,8 @@ pub(crate) enum Template {
     Jar,
     /// The sheet of a day, which takes the load cards in behind it.
     Evening,
+    /// The season review.
+    Review,
 }
 
 /// What a template reads: the name of a file, and what stands in it.
@@ -62,6 +66,7 @@ impl Template {
             Self::Cards => &CARDS,
             Self::Jar => &JAR,
             Self::Evening => &EVENING,
+            Self::Review => &REVIEW,
         }
     }
 }

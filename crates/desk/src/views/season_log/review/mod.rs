@@ -3,7 +3,6 @@
 
 mod adjuvants;
 mod cost;
-mod figures;
 mod groups;
 mod kept;
 mod outcomes;
@@ -19,13 +18,12 @@ use std::rc::Rc;
 
 use egui::{CentralPanel, Frame, Key, Margin, Panel, ScrollArea, Ui, Vec2};
 use tankard_core::finding::Subject;
-use tankard_core::season::review::Review;
-use tankard_core::season::review::words::count;
+use tankard_core::season::review::words::{self, count};
+use tankard_core::season::review::{Figures, Review};
 
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, lists};
-use figures::Figures;
 
 pub use kept::{Asked, Kept};
 
@@ -242,11 +240,7 @@ fn field_and_crop(state: &mut State, kept: &Kept, ui: &mut Ui) {
 }
 
 fn crop_name(crop: Option<&str>) -> String {
-    match crop {
-        None => "all crops".to_owned(),
-        Some("") => "crop not typed".to_owned(),
-        Some(crop) => crop.to_owned(),
-    }
+    crop.map_or("all crops", words::crop).to_owned()
 }
 
 /// A page without anything to choose is read with the keyboard, too.
@@ -286,9 +280,9 @@ fn beside<S>(ui: &mut Ui, state: &mut S, one: impl FnOnce(&mut Ui, &mut S), othe
     });
 }
 
-/// Soft sentences under a part; empty ones are left out.
-fn notes(ui: &mut Ui, notes: impl IntoIterator<Item = Option<String>>) {
-    for note in notes.into_iter().flatten() {
+/// Soft sentences under a part.
+fn notes(ui: &mut Ui, notes: impl IntoIterator<Item = String>) {
+    for note in notes {
         ui.label(look::soft(ui, note));
     }
 }
@@ -296,17 +290,6 @@ fn notes(ui: &mut Ui, notes: impl IntoIterator<Item = Option<String>>) {
 /// "the 10 with most ground of 14", where a chart leaves some out.
 fn of_all(shown: usize, all: usize, by: &str) -> Option<String> {
     (shown < all).then(|| format!("The chart has the {shown} with {by} of {all}; the table has all"))
-}
-
-/// "Demo SL 3 times, Other WG once", cut after some.
-fn uses(of: &[(String, usize)]) -> String {
-    const SOME: usize = 6;
-    let times = |n: usize| if n == 1 { "once".to_owned() } else { format!("{n} times") };
-    let mut words: Vec<String> = of.iter().take(SOME).map(|(name, n)| format!("{name} {}", times(*n))).collect();
-    if of.len() > SOME {
-        words.push(format!("and {} more", of.len() - SOME));
-    }
-    words.join(", ")
 }
 
 /// What a record is led to by.
