@@ -22,6 +22,8 @@ pub enum Purpose {
     SaveSheet,
     /// To save a jar test as PDF.
     SaveJar,
+    /// To save the season review as PDF.
+    SaveReview,
     /// To save records as CSV.
     SaveRecords,
     /// To save records as JSON.
@@ -40,6 +42,7 @@ impl Purpose {
             Self::SaveCards => ("Save the load cards as", "Save"),
             Self::SaveSheet => ("Save the evening sheet as", "Save"),
             Self::SaveJar => ("Save the jar test as", "Save"),
+            Self::SaveReview => ("Save the season review as", "Save"),
             Self::SaveRecords | Self::SaveRecordsJson => ("Save the records as", "Save"),
             Self::ReadRecords => ("Read records from", "Read"),
             Self::ReadForecast => ("Read a forecast from", "Read"),
@@ -49,7 +52,7 @@ impl Purpose {
     const fn endings(self) -> (&'static str, &'static [&'static str]) {
         match self {
             Self::OpenFarm | Self::SaveFarm => ("Tankard farm", &["ron"]),
-            Self::SaveCards | Self::SaveSheet | Self::SaveJar => ("PDF", &["pdf"]),
+            Self::SaveCards | Self::SaveSheet | Self::SaveJar | Self::SaveReview => ("PDF", &["pdf"]),
             Self::SaveRecords => ("CSV", &["csv"]),
             Self::SaveRecordsJson => ("JSON", &["json"]),
             Self::ReadForecast | Self::ReadRecords => ("CSV and other tables of text", &["csv", "tsv", "txt", "dat"]),

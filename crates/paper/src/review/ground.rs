@@ -1,5 +1,7 @@
 //! Ground over time, planned against applied, weather, water and hours.
 
+use std::cmp::Ordering;
+
 use tankard_core::quantity::number::show;
 use tankard_core::season::review::figures::{error, whole};
 use tankard_core::season::review::words::{MONTHS, bar, count, distinct, month};
@@ -19,7 +21,11 @@ pub(super) fn overview(shown: &Shown<'_>) -> Vec<Part> {
     let several = passes.years.len() > 1;
     if several {
         let name = |year: i16| year.to_string();
-        let posts = passes.years.iter().map(|year| (name(year.year), figures.area(year.treated), year.passes));
+        let posts = passes
+            .years
+            .iter()
+            .skip(passes.years.len().saturating_sub(LINES))
+            .map(|year| (name(year.year), figures.area(year.treated), year.passes));
         let title = format!("Ground treated, season by season, {}", figures.ground());
         parts.push(columns(&title, posts.collect()));
     }
@@ -30,9 +36,9 @@ pub(super) fn overview(shown: &Shown<'_>) -> Vec<Part> {
         right: Box::new(so_far(shown, passes)),
     });
     if passes.years.len() > LINES {
-        parts.push(notes([format!("The chart has the {LINES} newest seasons; the tables have all")]));
+        parts.push(notes([format!("The charts have the {LINES} newest seasons; the tables have all")]));
     }
-    parts.push(table(
+    let seasons = table(
         "By season",
         vec![words("season", 1.0), figure("passes"), figure("treated"), figure("at least once")],
         passes.years.iter().map(|year| {
@@ -43,8 +49,9 @@ pub(super) fn overview(shown: &Shown<'_>) -> Vec<Part> {
                 distinct(year.distinct, figures.units),
             ])
         }),
-    ));
-    parts.push(if several { months_of_seasons(shown, passes) } else { by_month(shown, passes) });
+    );
+    let months = if several { months_of_seasons(shown, passes) } else { by_month(shown, passes) };
+    parts.push(Part::Beside { left: Box::new(seasons), right: Box::new(months) });
     parts
 }
 
@@ -66,11 +73,20 @@ fn so_far(shown: &Shown<'_>, passes: &Passes) -> Part {
     let most = years.clone().map(|year| figures.area(year.treated)).fold(0.0, f64::max);
     let months = |of: i16| passes.months.iter().filter(move |month| month.year == of);
     // What is still to come of this season is not drawn.
-    let known =
-        |month: &&Month| (month.year, month.month) <= (shown.printed.year(), shown.printed.month()) || month.passes > 0;
+    let known = |year: i16| {
+        let worked = months(year).filter(|month| month.passes > 0).map(|month| month.month).max().unwrap_or(0);
+        match year.cmp(&shown.printed.year()) {
+            Ordering::Less => 12,
+            Ordering::Equal => worked.max(shown.printed.month()),
+            Ordering::Greater => worked,
+        }
+    };
     let lines = years.map(|year| Line {
         name: year.year.to_string(),
-        values: months(year.year).take_while(known).map(|month| part(figures.area(month.so_far), most)).collect(),
+        values: months(year.year)
+            .filter(|month| month.month <= known(year.year))
+            .map(|month| part(figures.area(month.so_far), most))
+            .collect(),
         first: Some(year.year) == newest,
     });
     let lines = lines.collect();
@@ -189,15 +205,16 @@ pub(super) fn weather(shown: &Shown<'_>) -> Vec<Part> {
     let outside = judged::outside(found.iter().map(Vec::as_slice));
     let of = shown.review.passes.passes;
     let missing = shown.review.unmeasured;
-    let row = |what: &str, n: usize| Row::of(vec![what.to_owned(), format!("{n} of {of}")]);
     vec![
         Part::Strong { words: remarks::outside(of, outside) },
+        say(format!(
+            "Not measured: wind in {} of {}, air temperature in {}, humidity in {}.",
+            missing.wind,
+            count(of, "record", "records"),
+            missing.temperature,
+            missing.humidity
+        )),
         notes([remarks::WEATHER.to_owned(), "Which ones, and why, stands on the desk and at each record".to_owned()]),
-        table(
-            "Not measured",
-            vec![words("what", 1.0), figure("records without it")],
-            [row("wind", missing.wind), row("air temperature", missing.temperature), row("humidity", missing.humidity)],
-        ),
     ]
 }
 

@@ -2,7 +2,7 @@
 
 use tankard_core::farm::AdjuvantClass;
 use tankard_core::season::review::figures::{length, whole};
-use tankard_core::season::review::{CostRow, remarks, words as said};
+use tankard_core::season::review::{ClassRow, CostRow, remarks, words as said};
 use tankard_core::words::capital;
 
 use super::content::Shown;
@@ -14,7 +14,11 @@ pub(super) fn adjuvants(shown: &Shown<'_>) -> Vec<Part> {
     if adjuvants.rows.is_empty() {
         return vec![say(format!("No adjuvant and no conditioner went out: {without} were treated without."))];
     }
-    let most = adjuvants.rows.iter().map(|row| length(row.spent.money)).fold(0.0, f64::max);
+    // Without any price the bars are of ground.
+    let is_priced = adjuvants.spent.priced > 0;
+    let long = |row: &ClassRow| if is_priced { length(row.spent.money) } else { figures.area(row.treated) };
+    let most = adjuvants.rows.iter().map(long).fold(0.0, f64::max);
+    let is_hatched = |row: &ClassRow| is_priced && row.spent.without_price > 0;
     let rows = adjuvants.rows.iter().map(|row| {
         let cells = vec![
             capital(row.class.map_or("class not known", AdjuvantClass::name)),
@@ -25,7 +29,7 @@ pub(super) fn adjuvants(shown: &Shown<'_>) -> Vec<Part> {
             figures.amounts(&row.amounts),
             whole(row.times),
         ];
-        Row::of(cells).bar(length(row.spent.money), most, row.spent.without_price > 0)
+        Row::of(cells).bar(long(row), most, is_hatched(row))
     });
     let columns = vec![
         words("class", 1.3),
@@ -36,18 +40,20 @@ pub(super) fn adjuvants(shown: &Shown<'_>) -> Vec<Part> {
         figure("went out"),
         figure("records"),
     ];
-    let hatched = adjuvants.rows.iter().any(|row| row.spent.without_price > 0);
-    let remarks = std::iter::once("Bars: cost. Ground that had several classes counts with each of them".to_owned())
-        .chain(hatched.then(|| remarks::HATCHED_COST.to_owned()))
-        .chain([format!("Treated without any: {without}")])
-        .chain(remarks::adjuvants(adjuvants, figures));
+    let hatched = adjuvants.rows.iter().any(is_hatched);
+    let remarks =
+        std::iter::once(format!("Bars: {}. {}", if is_priced { "cost" } else { "ground" }, remarks::SEVERAL_CLASSES))
+            .chain(hatched.then(|| remarks::HATCHED_COST.to_owned()))
+            .chain([format!("Treated without any: {without}")])
+            .chain(remarks::adjuvants(adjuvants, figures));
     vec![table("", columns, rows), notes(remarks)]
 }
 
 pub(super) fn cost(shown: &Shown<'_>) -> Vec<Part> {
     let (cost, figures) = (&shown.review.cost, shown.figures);
     let mut parts = vec![Part::Strong { words: remarks::cost_in_all(cost, figures) }, notes(remarks::cost(cost))];
-    if cost.kinds.is_empty() {
+    // Tables of which every row says that there is no price tell nothing more.
+    if cost.all.spent.priced == 0 {
         return parts;
     }
     let field = |(id, name): &(String, String)| {

@@ -3,8 +3,8 @@
 use tankard_core::farm::ProductKind;
 use tankard_core::quantity::rate::show_active;
 use tankard_core::season::review::figures::{mass, whole};
-use tankard_core::season::review::words::{again, by_number, group};
-use tankard_core::season::review::{ActiveRow, FieldGroups, GroupRow, remarks};
+use tankard_core::season::review::words::{again, by_number, count, group};
+use tankard_core::season::review::{ActiveRow, Again, FieldGroups, GroupRow, Repeat, remarks};
 use tankard_core::words::capital;
 
 use super::content::Shown;
@@ -104,7 +104,7 @@ pub(super) fn groups(shown: &Shown<'_>) -> Vec<Part> {
                 rows: of_kind.iter().map(|field| (field.name.clone(), cells(field))).collect(),
             });
         }
-        parts.push(repeats(&of_kind, kind, shown.seasons));
+        parts.extend(repeats(&of_kind, kind, shown.seasons));
     }
     parts.push(notes([remarks::AGAIN.to_owned()]));
     parts
@@ -125,30 +125,40 @@ fn cell(field: &FieldGroups, kind: ProductKind, year: i16) -> Vec<Cell> {
     rows(field, kind).filter_map(of_year).collect()
 }
 
-fn repeats(fields: &[&FieldGroups], kind: ProductKind, seasons: &str) -> Part {
-    let all = fields.iter().flat_map(|field| rows(field, kind).map(move |row| (field, row)));
-    let all: Vec<Row> = all
-        .flat_map(|(field, row)| {
-            row.repeats.iter().map(move |repeat| {
-                Row::of(vec![
-                    field.name.clone(),
-                    group(row.kind, &row.group),
-                    again(repeat),
-                    repeat.most.to_string(),
-                    repeat.basis.to_string(),
-                ])
-            })
-        })
-        .collect();
-    if all.is_empty() {
-        return say(format!("No {} group came again too soon in {seasons}.", kind.name()));
+/// Where a group came again, field by field, and whose rules say that it was too soon, each rule once.
+fn repeats(fields: &[&FieldGroups], kind: ProductKind, seasons: &str) -> Vec<Part> {
+    let mut rules: Vec<String> = Vec::new();
+    let mut rows_of_kind = Vec::new();
+    for (field, row) in fields.iter().flat_map(|field| rows(field, kind).map(move |row| (field, row))) {
+        let mut came = Vec::new();
+        for repeat in &row.repeats {
+            let rule = rule(repeat);
+            let at = rules.iter().position(|known| *known == rule).unwrap_or_else(|| {
+                rules.push(rule);
+                rules.len() - 1
+            });
+            came.push(format!("{} [{}]", again(repeat), at + 1));
+        }
+        if !came.is_empty() {
+            rows_of_kind.push(Row::of(vec![field.name.clone(), group(row.kind, &row.group), came.join("; ")]));
+        }
     }
-    let columns = vec![
-        words("field", 1.2),
-        words("group", 0.9),
-        words("it came", 2.0),
-        figure("asked for at most"),
-        words("who says so", 1.8),
-    ];
-    table(&format!("Where a {} group came again", kind.name()), columns, all)
+    if rows_of_kind.is_empty() {
+        return vec![say(format!("No {} group came again too soon in {seasons}.", kind.name()))];
+    }
+    let columns =
+        vec![words("field", 1.2), words("group", 0.8), words("it came, and by which rule that is too soon", 4.0)];
+    let key = rules.into_iter().enumerate().map(|(at, rule)| format!("[{}] {rule}", at + 1));
+    vec![table(&format!("Where a {} group came again", kind.name()), columns, rows_of_kind), notes(key)]
+}
+
+/// "asked for at most 1 in a season: who says so".
+fn rule(repeat: &Repeat) -> String {
+    let most = repeat.most;
+    let asked = match repeat.again {
+        Again::InSeason { .. } => format!("{} in a season", count(most, "time", "times")),
+        Again::InYears { .. } => count(most, "season in a row", "seasons in a row"),
+        Again::InARow { .. } => count(most, "application in a row", "applications in a row"),
+    };
+    format!("asked for at most {asked}: {}", repeat.basis)
 }

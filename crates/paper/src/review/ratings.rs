@@ -5,8 +5,11 @@ use std::collections::HashSet;
 use tankard_core::farm::{AdjuvantClass, Effect, Id, Trial};
 use tankard_core::quantity::number::show;
 use tankard_core::season::review::compare::{Comparison, Of, Side, Verdict, compare};
-use tankard_core::season::review::words::{NO_CAUSE, band, by_pairs, by_sets, classes, count, effect, looks};
+use tankard_core::season::review::words::{
+    NO_CAUSE, band, by_pairs, by_sets, classes, count, effect, looks, too_few_pairs,
+};
 use tankard_core::season::review::{Outcomes, RatedRow, remarks};
+use tankard_core::season::stats::Summary;
 use tankard_core::season::trials::judge;
 use tankard_core::words::capital;
 
@@ -178,7 +181,7 @@ fn a_trial(shown: &Shown<'_>, trial: &Trial) -> Vec<Part> {
         .comparisons
         .iter()
         .filter_map(|comparison| {
-            let paired = comparison.paired?;
+            let paired = comparison.paired.filter(|_| !is_too_few(comparison.by_pairs))?;
             let of = format!("{}, {}", capital(&effect(&comparison.effect)), band(comparison.days));
             Some((paired.mean, paired.interval, format!("{of}: {}", count(paired.n, "pair", "pairs"))))
         })
@@ -188,38 +191,41 @@ fn a_trial(shown: &Shown<'_>, trial: &Trial) -> Vec<Part> {
         trial.one, trial.other, trial.one
     );
     parts.extend(differences(&title, &dots));
-    for comparison in &judged.comparisons {
-        parts.push(say(format!("{}.", by_pairs(comparison, &trial.one, &trial.other).text)));
-    }
-    let pairs = judged.comparisons.iter().flat_map(|of| of.pairs.iter().map(move |pair| (of, pair)));
-    let rows: Vec<Row> = pairs
-        .map(|(of, pair)| {
-            Row::of(vec![
-                pair.name.clone(),
-                capital(&effect(&of.effect)),
-                band(of.days),
-                show(pair.one, 1),
-                show(pair.other, 1),
-                show(pair.one - pair.other, 1),
-            ])
-        })
-        .collect();
-    if !rows.is_empty() {
-        let columns = vec![
-            words("field and season", 1.6),
-            words("rated", 1.4),
-            words("days", 1.2),
-            figure("one side"),
-            figure("other side"),
-            figure("difference"),
-        ];
-        parts.push(table(
-            &format!("The pairs, mean ratings in per cent: one side is {}, the other {}", trial.one, trial.other),
-            columns,
-            rows,
-        ));
+    let told = judged.comparisons.iter().filter(|of| !is_too_few(of.by_pairs) && of.paired.is_some());
+    parts.extend(told.map(|of| say(format!("{}.", by_pairs(of, &trial.one, &trial.other).text))));
+    parts.extend(too_few_pairs(judged.comparisons.iter()).map(|words| say(format!("{words}."))));
+    if !judged.comparisons.is_empty() {
+        parts.push(pairs(trial, &judged.comparisons));
     }
     let open = judged.open.into_iter().chain(looks(judged.comparisons.len()));
     parts.push(notes(open));
     parts
+}
+
+/// Each comparison with its pairs below it.
+fn pairs(trial: &Trial, comparisons: &[Comparison]) -> Part {
+    let mean = |side: Option<Summary>| side.map_or_else(String::new, |side| show(side.mean, 1));
+    let rows = comparisons.iter().map(|of| {
+        let each =
+            of.pairs.iter().map(|pair| format!("{} {} and {}", pair.name, show(pair.one, 1), show(pair.other, 1)));
+        let cells = vec![
+            capital(&effect(&of.effect)),
+            band(of.days),
+            of.pairs.len().to_string(),
+            mean(of.one),
+            mean(of.other),
+            of.paired.map_or_else(|| "one pair".to_owned(), |paired| show(paired.mean, 1)),
+        ];
+        Row { under: each.collect::<Vec<_>>().join("; "), ..Row::of(cells) }
+    });
+    let columns = vec![
+        words("rated", 1.4),
+        words("days", 1.2),
+        figure("pairs"),
+        figure("one side"),
+        figure("other side"),
+        figure("difference"),
+    ];
+    let title = format!("The pairs, mean ratings in per cent: one side is {}, the other {}", trial.one, trial.other);
+    table(&title, columns, rows)
 }

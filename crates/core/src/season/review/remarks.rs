@@ -7,7 +7,7 @@ use super::words::{count, distinct, uses};
 use super::{Actives, Adjuvants, Cost, Outcomes, Passes, Planned, Products, Resistance, Spent};
 
 /// On bars of adjuvant classes.
-pub const SEVERAL_CLASSES: &str = "Ground that had several classes counts with each of them; hatched: with none";
+pub const SEVERAL_CLASSES: &str = "Ground that had several classes counts with each of them";
 /// On bars of money.
 pub const HATCHED_COST: &str = "Hatched: some of it has no price, so it cost more";
 /// On bars of spray.

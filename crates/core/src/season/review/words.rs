@@ -91,6 +91,15 @@ pub fn by_sets(comparison: &Comparison, one: &str, other: &str) -> Statement {
     Statement { text: crate::words::capital(&text), verdict }
 }
 
+/// Those comparisons of which there are too few pairs, in one sentence; `None` where there is none.
+pub fn too_few_pairs<'a>(comparisons: impl Iterator<Item = &'a Comparison>) -> Option<String> {
+    let few = comparisons.filter(|of| matches!(of.by_pairs, Verdict::TooFew { .. }) || of.paired.is_none());
+    let few: Vec<String> = few
+        .map(|of| format!("{}, {} ({})", effect(&of.effect), band(of.days), count(of.pairs.len(), "pair", "pairs")))
+        .collect();
+    (!few.is_empty()).then(|| format!("Too few to tell: {}. {TOO_FEW_PAIRS}", few.join("; ")))
+}
+
 /// Why few pairs tell nothing.
 const TOO_FEW_PAIRS: &str =
     "Fewer than six cannot be told from chance at 5 % by their signs and ranks, whatever they show";

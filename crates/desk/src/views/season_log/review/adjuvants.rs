@@ -43,7 +43,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
             partial: true,
         });
         chart_rows::lying(ui, Chart { name: "Ground treated by adjuvant class", unit: figures.ground() }, &bars);
-        notes(ui, [remarks::SEVERAL_CLASSES.to_owned()]);
+        notes(ui, [format!("{}; hatched: with none", remarks::SEVERAL_CLASSES)]);
     });
     sheet(ui, "Use and cost", |ui| {
         let columns = [

@@ -7,6 +7,7 @@ mod groups;
 mod kept;
 mod outcomes;
 mod overview;
+mod paper;
 mod planned;
 mod products;
 mod table;
@@ -107,6 +108,7 @@ pub struct State {
     cost: cost::By,
     weather: weather::State,
     outcomes: outcomes::State,
+    paper: paper::State,
 }
 
 impl State {
@@ -126,14 +128,19 @@ struct Shown<'a> {
 
 /// Shows the review of a farm that has records.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
+    paper::tell(desk, ui);
     let today = desk.now().date();
     let revision = desk.document.revision();
     let farm = desk.document.farm();
     let state = &mut desk.season_log.review;
     state.kept = kept::fresh(state.kept.take(), farm, revision, &state.asked, today.year());
     let Some(mut kept) = state.kept.take() else { return };
+    let mut printing = false;
     let frame = Frame::new().inner_margin(Margin { left: 16, right: 16, top: 2, bottom: 8 });
-    Panel::top("review choices").frame(frame).show_separator_line(false).show(ui, |ui| choices(state, &kept, ui));
+    Panel::top("review choices")
+        .frame(frame)
+        .show_separator_line(false)
+        .show(ui, |ui| printing = choices(state, &kept, ui));
     let list = if ui.available_width() < SMALL { LIST.1 } else { LIST.0 };
     Panel::left("review pages")
         .exact_size(list)
@@ -185,29 +192,49 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
             ui.add_space(look::GRID);
         });
     });
+    let choice = printing.then(|| kept.choice.clone());
     state.kept = Some(kept);
+    if let Some(choice) = choice {
+        paper::ask(desk, choice, ui);
+    }
     if let Some(subject) = led {
         desk.lead_to(&subject);
     }
 }
 
-/// Which records count.
-fn choices(state: &mut State, kept: &Kept, ui: &mut Ui) {
+/// Saves the review that was asked for where the user said.
+pub fn save(desk: &mut Desk, path: std::path::PathBuf) {
+    let path = if path.extension().is_some() { path } else { path.with_extension("pdf") };
+    paper::save(desk, path);
+}
+
+/// Which records count, and at the right the act that prints them; whether that was clicked.
+fn choices(state: &mut State, kept: &Kept, ui: &mut Ui) -> bool {
+    let mut printing = false;
     let line = |ui: &mut Ui, add: &mut dyn FnMut(&mut Ui)| {
         ui.horizontal(|ui| {
             ui.set_min_height(look::ROW);
             add(ui);
         });
     };
+    let mut to_paper = |state: &State, ui: &mut Ui| {
+        let right = egui::Layout::right_to_left(egui::Align::Center);
+        printing = ui.with_layout(right, |ui| paper::act(&state.paper, ui)).inner;
+    };
     if ui.available_width() < TWO_LINES {
-        line(ui, &mut |ui| seasons(state, kept, ui));
+        line(ui, &mut |ui| {
+            seasons(state, kept, ui);
+            to_paper(state, ui);
+        });
         line(ui, &mut |ui| field_and_crop(state, kept, ui));
     } else {
         line(ui, &mut |ui| {
             seasons(state, kept, ui);
             field_and_crop(state, kept, ui);
+            to_paper(state, ui);
         });
     }
+    printing
 }
 
 fn seasons(state: &mut State, kept: &Kept, ui: &mut Ui) {
