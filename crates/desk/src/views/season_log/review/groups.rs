@@ -165,7 +165,7 @@ mod tests {
     use super::cell;
     use tankard_core::farm::ProductKind;
     use tankard_core::finding::Basis;
-    use tankard_core::season::review::{FieldGroups, GroupRow, Repeat};
+    use tankard_core::season::review::{Again, FieldGroups, GroupRow, Repeat};
 
     #[test]
     fn a_cell_holds_the_groups_of_its_season_and_those_that_came_again() {
