@@ -445,6 +445,7 @@ impl Desk {
             }
             Purpose::SaveCards | Purpose::SaveSheet => views::tank_loads::cards::save(self, &path),
             Purpose::SaveJar => views::tank_loads::jar::save(self, &path),
+            Purpose::SaveReview => views::season_log::review::save(self, path),
             Purpose::SaveRecords | Purpose::SaveRecordsJson => views::season_log::export::save(self, purpose, &path),
             Purpose::SaveBookByField | Purpose::SaveBookByDate | Purpose::SaveRecordPages => {
                 views::season_log::print::save_book(self, purpose, &path);

@@ -16,6 +16,7 @@ use tankard_core::finding::Level;
 use tankard_core::loads::card::cards;
 use tankard_core::mix::jar::Jar;
 use tankard_core::plan::{Plan, plan};
+use tankard_core::season::review::Choice;
 use tankard_core::stock::needs::next_day;
 use tankard_file::forecast_csv::{self, guess, read};
 use tankard_file::store::{self, Report};
@@ -212,6 +213,9 @@ enum Ask {
         /// As JSON, in SI units and hectares
         #[arg(long)]
         json: bool,
+        /// Where to write it as PDF, with charts
+        #[arg(long, conflicts_with = "json")]
+        out: Option<PathBuf>,
     },
     /// Writes the records as CSV or JSON, or reads records from a CSV into a copy of the farm; exit status 0 done, 1 nothing
     /// recorded or some lines left out, 2 no record taken, 3 unreadable
@@ -293,7 +297,8 @@ pub fn run() -> ExitCode {
         Some(Ask::Jar { file, pass, jar, out }) => ask_jar(&file, pass.as_deref(), jar, out.as_deref()),
         Some(Ask::Forecast { file, from, out }) => ask_forecast(&file, &from, &out),
         Some(Ask::Needs { file, date, json }) => ask_needs(&file, date, json),
-        Some(Ask::Review { file, season, json }) => ask_review(&file, season, json),
+        Some(Ask::Review { file, season, json, out: None }) => ask_review(&file, season, json),
+        Some(Ask::Review { file, season, out: Some(out), .. }) => write_review(&file, season, &out),
         Some(Ask::Records(ask)) => records::ask(&ask),
         Some(Ask::Book { file, out, by, season, one_a_page }) => {
             let by = if by == BookOrder::Field { book::By::Field } else { book::By::Date };
@@ -580,6 +585,20 @@ fn ask_review(file: &Path, season: Option<i16>, json: bool) -> Result<u8, String
     let answer =
         if json { format!("{:#}\n", report::review::json(&farm, season)) } else { report::review::text(&farm, season) };
     say(&answer)?;
+    Ok(0)
+}
+
+fn write_review(file: &Path, season: Option<i16>, out: &Path) -> Result<u8, String> {
+    let farm = farm_of(file)?;
+    let of = season.map_or_else(|| "all seasons".to_owned(), |year| year.to_string());
+    if !farm.records.values().any(|record| season.is_none_or(|year| record.date.year() == year)) {
+        eprintln!("tankard: nothing is recorded of {of}, so there is no review to write");
+        return Ok(NOTHING);
+    }
+    let choice = season.map_or_else(Choice::all, Choice::season);
+    let pdf = tankard_paper::review::pdf(&farm, &choice, today(&farm)).map_err(|error| error.to_string())?;
+    store::put_report(out, &pdf, Report::Pdf).map_err(|error| error.to_string())?;
+    say(&format!("review of {of} written to {}\n", out.display()))?;
     Ok(0)
 }
 

@@ -22,6 +22,8 @@ pub enum Purpose {
     SaveSheet,
     /// To save a jar test as PDF.
     SaveJar,
+    /// To save the season review as PDF.
+    SaveReview,
     /// To save records as CSV.
     SaveRecords,
     /// To save records as JSON.
@@ -48,6 +50,7 @@ impl Purpose {
             Self::SaveCards => ("Save the load cards as", "Save"),
             Self::SaveSheet => ("Save the evening sheet as", "Save"),
             Self::SaveJar => ("Save the jar test as", "Save"),
+            Self::SaveReview => ("Save the season review as", "Save"),
             Self::SaveRecords | Self::SaveRecordsJson => ("Save the records as", "Save"),
             Self::SaveBookByField | Self::SaveBookByDate | Self::SaveRecordPages => ("Save the record book as", "Save"),
             Self::SaveWorkersSheet => ("Save the sheet for workers as", "Save"),
@@ -65,6 +68,7 @@ impl Purpose {
             | Self::SaveBookByField
             | Self::SaveBookByDate
             | Self::SaveRecordPages
+            | Self::SaveReview
             | Self::SaveWorkersSheet => ("PDF", &["pdf"]),
             Self::SaveRecords => ("CSV", &["csv"]),
             Self::SaveRecordsJson => ("JSON", &["json"]),

@@ -10,6 +10,7 @@
 //! - [`worker_protection::pdf`] makes the sheets on applications to be displayed for workers, laid out by
 //!   `assets/typst/worker-protection.typ`.
 //! - [`evening::pdf`] makes the sheet of a day with its cards behind it, laid out by `assets/typst/evening-sheet.typ`.
+//! - [`review::pdf`] makes the season review, laid out by `assets/typst/season-review.typ`.
 //!
 //! The first call reads the fonts and the template and takes longer than the next ones. Both calls block; a program
 //! with a window makes them on another thread.
@@ -18,6 +19,7 @@ pub mod book;
 pub mod evening;
 pub mod jar;
 pub mod worker_protection;
+pub mod review;
 mod world;
 
 use serde::Serialize;

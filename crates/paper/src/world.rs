@@ -20,6 +20,8 @@ static BOOK_OF_RECORDS: LazyLock<Source> =
     LazyLock::new(|| source("record-book.typ", include_str!("../../../assets/typst/record-book.typ")));
 static WORKERS: LazyLock<Source> =
     LazyLock::new(|| source("worker-protection.typ", include_str!("../../../assets/typst/worker-protection.typ")));
+static REVIEW: LazyLock<Source> =
+    LazyLock::new(|| source("season-review.typ", include_str!("../../../assets/typst/season-review.typ")));
 static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| LazyHash::new(Library::default()));
 /// One family for all faces, so that the template asks by weight and stretch. Left alone, Typst would go by the short
 /// names inside the files and take "IBM Plex Sans SmBld" for a family of its own.
@@ -56,6 +58,8 @@ pub(crate) enum Template {
     Book,
     /// Information on applications, to be displayed for workers.
     Workers,
+    /// The season review.
+    Review,
 }
 
 /// What a template reads: the name of a file, and what stands in it.
@@ -72,6 +76,7 @@ impl Template {
             Self::Evening => &EVENING,
             Self::Book => &BOOK_OF_RECORDS,
             Self::Workers => &WORKERS,
+            Self::Review => &REVIEW,
         }
     }
 }

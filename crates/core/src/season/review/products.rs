@@ -36,6 +36,17 @@ pub struct ProductRow {
     pub spent: Spent,
 }
 
+impl ProductRow {
+    /// Its adjuvant class, else its kind.
+    pub fn role(&self) -> &'static str {
+        match (self.class, self.kind) {
+            (Some(class), _) => class.name(),
+            (None, Some(kind)) => kind.name(),
+            (None, None) => "kind not known",
+        }
+    }
+}
+
 /// The page, of what is picked.
 pub fn page(picked: &Picked<'_>) -> Products {
     let infos = &picked.index.products;

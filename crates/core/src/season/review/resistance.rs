@@ -46,6 +46,17 @@ pub struct GroupRow {
     pub repeats: Vec<Repeat>,
 }
 
+impl GroupRow {
+    /// Whether it came again too soon in a season, or in a run that the season belongs to.
+    pub fn came_again(&self, of: i16) -> bool {
+        self.repeats.iter().any(|repeat| match repeat.again {
+            Again::InSeason { year, .. } => year == of,
+            Again::InYears { from, to } => (from..=to).contains(&of),
+            Again::InARow { from, to, .. } => (from.year()..=to.year()).contains(&of),
+        })
+    }
+}
+
 /// A group that came again too soon.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Repeat {

@@ -1,7 +1,7 @@
 //! What the review says in words, in one place: for the screen, for paper and for the terminal.
 
 use super::compare::{Band, Comparison, Verdict};
-use super::{Again, Distinct, Repeat, Spent};
+use super::{Again, BARS, Distinct, Repeat, Spent};
 use crate::farm::{AdjuvantClass, Effect, ProductKind};
 use crate::quantity::number::show;
 use crate::quantity::{Quantity, Units};
@@ -91,6 +91,15 @@ pub fn by_sets(comparison: &Comparison, one: &str, other: &str) -> Statement {
     Statement { text: crate::words::capital(&text), verdict }
 }
 
+/// Those comparisons of which there are too few pairs, in one sentence; `None` where there is none.
+pub fn too_few_pairs<'a>(comparisons: impl Iterator<Item = &'a Comparison>) -> Option<String> {
+    let few = comparisons.filter(|of| matches!(of.by_pairs, Verdict::TooFew { .. }) || of.paired.is_none());
+    let few: Vec<String> = few
+        .map(|of| format!("{}, {} ({})", effect(&of.effect), band(of.days), count(of.pairs.len(), "pair", "pairs")))
+        .collect();
+    (!few.is_empty()).then(|| format!("Too few to tell: {}. {TOO_FEW_PAIRS}", few.join("; ")))
+}
+
 /// Why few pairs tell nothing.
 const TOO_FEW_PAIRS: &str =
     "Fewer than six cannot be told from chance at 5 % by their signs and ranks, whatever they show";
@@ -159,4 +168,67 @@ pub fn distinct(distinct: Distinct, units: Units) -> String {
 /// "1 record", "3 records".
 pub fn count(n: usize, one: &str, many: &str) -> String {
     format!("{n} {}", if n == 1 { one } else { many })
+}
+
+/// "Demo SL 3 times, Other WG once", cut after some.
+pub fn uses(of: &[(String, usize)]) -> String {
+    const SOME: usize = 6;
+    let times = |n: usize| if n == 1 { "once".to_owned() } else { format!("{n} times") };
+    let mut words: Vec<String> = of.iter().take(SOME).map(|(name, n)| format!("{name} {}", times(*n))).collect();
+    if of.len() > SOME {
+        words.push(format!("and {} more", of.len() - SOME));
+    }
+    words.join(", ")
+}
+
+/// The crop as typed, or that it was not.
+pub fn crop(crop: &str) -> &str {
+    if crop.is_empty() { "crop not typed" } else { crop }
+}
+
+/// The month, 1 to 12: "Jun".
+pub fn month(month: i8) -> &'static str {
+    usize::try_from(month - 1).ok().and_then(|at| MONTHS.get(at)).copied().unwrap_or_default()
+}
+
+/// The months of a year.
+pub const MONTHS: [&str; 12] = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+
+/// What a bar of errors holds: "-5 to -2"; `gap` stands after the first word.
+pub fn bar(at: usize, gap: &str) -> String {
+    let end = |at: usize| BARS.get(at).copied().unwrap_or_default();
+    let signed = |end: i32| if end > 0 { format!("+{end}") } else { end.to_string() };
+    match at {
+        0 => format!("below{gap}{}", end(0)),
+        at if at == BARS.len() => format!("{}{gap}and more", signed(end(at - 1))),
+        at => format!("{}{gap}to {}", signed(end(at - 1)), signed(end(at))),
+    }
+}
+
+/// By what fields are put in order, so that "Field 10" comes after "Field 9".
+pub fn by_number(name: &str) -> (String, u64, String) {
+    let at = name.find(|letter: char| letter.is_ascii_digit()).unwrap_or(name.len());
+    let (words, rest) = name.split_at(at);
+    let digits: String = rest.chars().take_while(char::is_ascii_digit).collect();
+    (words.to_lowercase(), digits.parse().unwrap_or(0), rest.to_lowercase())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{BARS, bar, by_number};
+
+    #[test]
+    fn bars_are_named_by_their_ends() {
+        let names: Vec<String> = (0..=BARS.len()).map(|at| bar(at, " ")).collect();
+        assert_eq!(names[0], "below -20");
+        assert_eq!(names[4], "-2 to +2");
+        assert_eq!(names[8], "+20 and more");
+    }
+
+    #[test]
+    fn fields_stand_by_their_numbers() {
+        let mut names = vec!["Field 10", "Church corner", "Field 9", "field 1", "Quarter"];
+        names.sort_by_key(|name| by_number(name));
+        assert_eq!(names, ["Church corner", "field 1", "Field 9", "Field 10", "Quarter"]);
+    }
 }

@@ -2,12 +2,12 @@
 
 use egui::Ui;
 use tankard_core::farm::AdjuvantClass;
-use tankard_core::season::review::ClassRow;
+use tankard_core::season::review::figures::whole;
+use tankard_core::season::review::{ClassRow, remarks};
 use tankard_core::words::capital;
 
-use super::figures::whole;
 use super::table::{self, Column};
-use super::{Shown, figures, notes, sheet};
+use super::{Shown, notes, sheet};
 use crate::parts::chart::Chart;
 use crate::parts::chart_rows::{self, Lying};
 
@@ -43,7 +43,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
             partial: true,
         });
         chart_rows::lying(ui, Chart { name: "Ground treated by adjuvant class", unit: figures.ground() }, &bars);
-        notes(ui, [Some("Ground that had several classes counts with each of them; hatched: with none".to_owned())]);
+        notes(ui, [format!("{}; hatched: with none", remarks::SEVERAL_CLASSES)]);
     });
     sheet(ui, "Use and cost", |ui| {
         let columns = [
@@ -68,15 +68,6 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                 ]
             })
         });
-        notes(
-            ui,
-            [
-                Some(format!("In all {}", figures.spent(adjuvants.spent))),
-                figures::without_price(adjuvants.spent),
-                adjuvants.rows.iter().any(|row| row.from_shed).then(|| {
-                    "Where a record does not say the class of a product, that of the shed today stands".to_owned()
-                }),
-            ],
-        );
+        notes(ui, remarks::adjuvants(adjuvants, figures));
     });
 }

@@ -1,12 +1,12 @@
 //! What the products cost.
 
 use egui::Ui;
-use tankard_core::season::review::{Cost, CostRow};
+use tankard_core::season::review::figures::{self, whole};
+use tankard_core::season::review::{Cost, CostRow, remarks, words};
 use tankard_core::words::capital;
 
-use super::figures::whole;
 use super::table::{self, Column};
-use super::{MOST, NOTHING, Shown, crop_name, figures, notes, of_all, sheet, uses};
+use super::{MOST, Shown, notes, of_all, sheet};
 use crate::look;
 use crate::parts::boxes;
 use crate::parts::chart::Chart;
@@ -49,7 +49,7 @@ impl By {
                     },
                 )
             }
-            Self::Crop => named(&cost.crops, |crop| crop_name(Some(crop))),
+            Self::Crop => named(&cost.crops, |crop| words::crop(crop).to_owned()),
             Self::Kind => {
                 named(&cost.kinds, |kind| kind.map_or_else(|| "Kind not known".to_owned(), |kind| capital(kind.name())))
             }
@@ -60,21 +60,8 @@ impl By {
 
 pub(super) fn show(ui: &mut Ui, by: &mut By, shown: &Shown<'_>) {
     let (cost, figures) = (&shown.review.cost, shown.figures);
-    if cost.kinds.is_empty() {
-        ui.label(NOTHING);
-        return;
-    }
-    let over = figures.per_ground(cost.all.spent, cost.all.treated);
-    let over = if over.is_empty() { over } else { format!(", {over} over {}", figures.show(cost.all.treated)) };
-    ui.label(look::strong(capital(&format!("{} in all{over}", figures.spent(cost.all.spent)))));
-    notes(
-        ui,
-        [
-            figures::without_price(cost.all.spent),
-            (!cost.without_price.is_empty()).then(|| format!("Without a price: {}", uses(&cost.without_price))),
-            Some("Products alone, at the prices of the records; neither water nor hours nor the rig. Ground sprayed twice counts twice".to_owned()),
-        ],
-    );
+    ui.label(look::strong(remarks::cost_in_all(cost, figures)));
+    notes(ui, remarks::cost(cost));
     ui.horizontal(|ui| {
         ui.label(look::soft(ui, "by"));
         boxes::choice(ui, "Cost by", by, &By::ALL, |by| by.name().to_owned(), 150.0);
@@ -99,13 +86,8 @@ pub(super) fn show(ui: &mut Ui, by: &mut By, shown: &Shown<'_>) {
             let name = format!("Cost by {}", by.name());
             chart_rows::lying(ui, Chart { name: &name, unit: &figures.currency }, &bars);
             let hatched = bars.iter().any(|bar| bar.partial && bar.value > 0.0);
-            notes(
-                ui,
-                [
-                    of_all(bars.len(), rows.len(), "the highest cost"),
-                    hatched.then(|| "Hatched: some of it has no price, so it cost more".to_owned()),
-                ],
-            );
+            notes(ui, of_all(bars.len(), rows.len(), "the highest cost"));
+            notes(ui, hatched.then(|| remarks::HATCHED_COST.to_owned()));
         });
     }
     sheet(ui, &format!("Cost by {}, in figures", by.name()), |ui| {

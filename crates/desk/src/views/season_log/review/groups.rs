@@ -5,13 +5,13 @@ use std::collections::BTreeMap;
 use egui::{Align2, Pos2, Rect, ScrollArea, Sense, Stroke, Ui, Vec2};
 use tankard_core::farm::ProductKind;
 use tankard_core::finding::Level;
-use tankard_core::season::review::words::again;
-use tankard_core::season::review::{Again, FieldGroups, GroupRow};
+use tankard_core::season::review::words::{again, group};
+use tankard_core::season::review::{FieldGroups, GroupRow, remarks};
 use tankard_core::words::capital;
 
 use super::kept::Kept;
 use super::table::{self, Column};
-use super::{Shown, notes, sheet, uses};
+use super::{Shown, notes, sheet};
 use crate::look;
 use crate::parts::{boxes, mark};
 
@@ -34,11 +34,10 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &Kept, shown: &Shown<'_
     let fields: Vec<&FieldGroups> = kept.by_name.iter().filter_map(|at| resistance.fields.get(*at)).collect();
     let has = |kind: &ProductKind| fields.iter().flat_map(|field| &field.rows).any(|row| row.kind == *kind);
     let kinds: Vec<ProductKind> = ProductKind::ALL.into_iter().filter(has).collect();
-    let groupless = (!resistance.groupless.is_empty())
-        .then(|| format!("Counted in no group, since none is known: {}", uses(&resistance.groupless)));
+    let groupless = remarks::resistance(resistance);
     let Some(first) = kinds.first() else {
         ui.label("No product of a known resistance group went out on a field.");
-        notes(ui, [groupless]);
+        notes(ui, groupless);
         return;
     };
     let mut kind = state.kind.filter(|kind| kinds.contains(kind)).unwrap_or(*first);
@@ -47,16 +46,9 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &Kept, shown: &Shown<'_
         state.kind = Some(kind);
     }
     sheet(ui, &format!("{} groups by field and season", capital(kind.name())), |ui| {
-        notes(
-            ui,
-            [Some(
-                "Group numbers with how often they came in a season; a triangle: it came again too soon, see below. Parts of one \
-                 application count once"
-                    .to_owned(),
-            )],
-        );
+        notes(ui, [remarks::groups("triangle")]);
         matrix(ui, &fields, kind, &shown.review.passes.years.iter().map(|year| year.year).collect::<Vec<_>>());
-        notes(ui, [groupless]);
+        notes(ui, groupless);
     });
     sheet(ui, "Where a group came again", |ui| repeats(ui, &fields, kind, kept.seasons));
 }
@@ -66,22 +58,13 @@ fn rows(field: &FieldGroups, kind: ProductKind) -> impl Iterator<Item = &GroupRo
     field.rows.iter().filter(move |row| row.kind == kind)
 }
 
-/// Whether a group came again in a season.
-fn came_again(row: &GroupRow, of: i16) -> bool {
-    row.repeats.iter().any(|repeat| match repeat.again {
-        Again::InSeason { year, .. } => year == of,
-        Again::InYears { from, to } => (from..=to).contains(&of),
-        Again::InARow { from, to, .. } => (from.year()..=to.year()).contains(&of),
-    })
-}
-
 /// What a field had in a season: group, how often, whether it came again.
 fn cell(field: &FieldGroups, kind: ProductKind, year: i16) -> Vec<(String, bool)> {
     rows(field, kind)
         .filter_map(|row| {
             let (_, times) = row.years.iter().find(|(of, _)| *of == year)?;
             let words = if *times > 1 { format!("{} ×{times}", row.group) } else { row.group.clone() };
-            Some((words, came_again(row, year)))
+            Some((words, row.came_again(year)))
         })
         .collect()
 }
@@ -174,15 +157,12 @@ fn repeats(ui: &mut Ui, fields: &[&FieldGroups], kind: ProductKind, seasons: (i1
             ]
         })
     });
-    notes(
-        ui,
-        [Some("That a group came again is told, not that a weed will resist it. What the label says holds".to_owned())],
-    );
+    notes(ui, [remarks::AGAIN.to_owned()]);
 }
 
 #[cfg(test)]
 mod tests {
-    use super::{came_again, cell};
+    use super::cell;
     use tankard_core::farm::ProductKind;
     use tankard_core::finding::Basis;
     use tankard_core::season::review::{Again, FieldGroups, GroupRow, Repeat};
@@ -201,6 +181,6 @@ mod tests {
         assert_eq!(cell(&field, ProductKind::Herbicide, 2031), [("9 ×2".to_owned(), true)]);
         assert_eq!(cell(&field, ProductKind::Herbicide, 2034), [("9".to_owned(), false)]);
         assert!(cell(&field, ProductKind::Herbicide, 2033).is_empty());
-        assert!(came_again(&nine, 2032) && !came_again(&nine, 2033));
+        assert!(nine.came_again(2032) && !nine.came_again(2033));
     }
 }

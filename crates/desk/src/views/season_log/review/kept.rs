@@ -4,6 +4,7 @@ use std::rc::Rc;
 
 use tankard_core::farm::{Effect, Farm, Id};
 use tankard_core::season::review::compare::{Compared, Side, compare};
+use tankard_core::season::review::words::by_number;
 use tankard_core::season::review::{Choice, Index, Review, review};
 use tankard_core::season::trials::{Judged, judge};
 
@@ -118,14 +119,6 @@ pub(super) fn fresh(
     })
 }
 
-/// So that "Field 10" comes after "Field 9".
-fn by_number(name: &str) -> (String, u64, String) {
-    let at = name.find(|letter: char| letter.is_ascii_digit()).unwrap_or(name.len());
-    let (words, rest) = name.split_at(at);
-    let digits: String = rest.chars().take_while(char::is_ascii_digit).collect();
-    (words.to_lowercase(), digits.parse().unwrap_or(0), rest.to_lowercase())
-}
-
 impl Kept {
     pub(super) fn revision(&self) -> u64 {
         self.revision
@@ -155,17 +148,5 @@ impl Kept {
             Rc::new(judged.collect())
         };
         Rc::clone(self.trials.get_or_insert_with(make))
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::by_number;
-
-    #[test]
-    fn fields_stand_by_their_numbers() {
-        let mut names = vec!["Field 10", "Church corner", "Field 9", "field 1", "Quarter"];
-        names.sort_by_key(|name| by_number(name));
-        assert_eq!(names, ["Church corner", "field 1", "Field 9", "Field 10", "Quarter"]);
     }
 }

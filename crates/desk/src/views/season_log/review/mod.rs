@@ -3,11 +3,11 @@
 
 mod adjuvants;
 mod cost;
-mod figures;
 mod groups;
 mod kept;
 mod outcomes;
 mod overview;
+mod paper;
 mod planned;
 mod products;
 mod table;
@@ -19,13 +19,12 @@ use std::rc::Rc;
 
 use egui::{CentralPanel, Frame, Key, Margin, Panel, ScrollArea, Ui, Vec2};
 use tankard_core::finding::Subject;
-use tankard_core::season::review::Review;
-use tankard_core::season::review::words::count;
+use tankard_core::season::review::words::{self, count};
+use tankard_core::season::review::{Figures, Review};
 
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, lists};
-use figures::Figures;
 
 pub use kept::{Asked, Kept};
 
@@ -112,6 +111,7 @@ pub struct State {
     cost: cost::By,
     weather: weather::State,
     outcomes: outcomes::State,
+    paper: paper::State,
 }
 
 impl State {
@@ -131,14 +131,19 @@ struct Shown<'a> {
 
 /// Shows the review of a farm that has records.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
+    paper::tell(desk, ui);
     let today = desk.now().date();
     let revision = desk.document.revision();
     let farm = desk.document.farm();
     let state = &mut desk.season_log.review;
     state.kept = kept::fresh(state.kept.take(), farm, revision, &mut state.asked, today.year());
     let Some(mut kept) = state.kept.take() else { return };
+    let mut printing = false;
     let frame = Frame::new().inner_margin(Margin { left: 16, right: 16, top: 2, bottom: 8 });
-    Panel::top("review choices").frame(frame).show_separator_line(false).show(ui, |ui| choices(state, &kept, ui));
+    Panel::top("review choices")
+        .frame(frame)
+        .show_separator_line(false)
+        .show(ui, |ui| printing = choices(state, &kept, ui));
     let list = if ui.available_width() < SMALL { LIST.1 } else { LIST.0 };
     Panel::left("review pages")
         .exact_size(list)
@@ -190,29 +195,49 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
             ui.add_space(look::GRID);
         });
     });
+    let choice = printing.then(|| kept.choice.clone());
     state.kept = Some(kept);
+    if let Some(choice) = choice {
+        paper::ask(desk, choice, ui);
+    }
     if let Some(subject) = led {
         desk.lead_to(&subject);
     }
 }
 
-/// Which records count.
-fn choices(state: &mut State, kept: &Kept, ui: &mut Ui) {
+/// Saves the review that was asked for where the user said.
+pub fn save(desk: &mut Desk, path: std::path::PathBuf) {
+    let path = if path.extension().is_some() { path } else { path.with_extension("pdf") };
+    paper::save(desk, path);
+}
+
+/// Which records count, and at the right the act that prints them; whether that was clicked.
+fn choices(state: &mut State, kept: &Kept, ui: &mut Ui) -> bool {
+    let mut printing = false;
     let line = |ui: &mut Ui, add: &mut dyn FnMut(&mut Ui)| {
         ui.horizontal(|ui| {
             ui.set_min_height(look::ROW);
             add(ui);
         });
     };
+    let mut to_paper = |state: &State, ui: &mut Ui| {
+        let right = egui::Layout::right_to_left(egui::Align::Center);
+        printing = ui.with_layout(right, |ui| paper::act(&state.paper, ui)).inner;
+    };
     if ui.available_width() < TWO_LINES {
-        line(ui, &mut |ui| seasons(state, kept, ui));
+        line(ui, &mut |ui| {
+            seasons(state, kept, ui);
+            to_paper(state, ui);
+        });
         line(ui, &mut |ui| field_and_crop(state, kept, ui));
     } else {
         line(ui, &mut |ui| {
             seasons(state, kept, ui);
             field_and_crop(state, kept, ui);
+            to_paper(state, ui);
         });
     }
+    printing
 }
 
 fn seasons(state: &mut State, kept: &Kept, ui: &mut Ui) {
@@ -245,11 +270,7 @@ fn field_and_crop(state: &mut State, kept: &Kept, ui: &mut Ui) {
 }
 
 fn crop_name(crop: Option<&str>) -> String {
-    match crop {
-        None => "all crops".to_owned(),
-        Some("") => "crop not typed".to_owned(),
-        Some(crop) => crop.to_owned(),
-    }
+    crop.map_or("all crops", words::crop).to_owned()
 }
 
 /// A page without anything to choose is read with the keyboard, too.
@@ -289,9 +310,9 @@ fn beside<S>(ui: &mut Ui, state: &mut S, one: impl FnOnce(&mut Ui, &mut S), othe
     });
 }
 
-/// Soft sentences under a part; empty ones are left out.
-fn notes(ui: &mut Ui, notes: impl IntoIterator<Item = Option<String>>) {
-    for note in notes.into_iter().flatten() {
+/// Soft sentences under a part.
+fn notes(ui: &mut Ui, notes: impl IntoIterator<Item = String>) {
+    for note in notes {
         ui.label(look::soft(ui, note));
     }
 }
@@ -299,17 +320,6 @@ fn notes(ui: &mut Ui, notes: impl IntoIterator<Item = Option<String>>) {
 /// "the 10 with most ground of 14", where a chart leaves some out.
 fn of_all(shown: usize, all: usize, by: &str) -> Option<String> {
     (shown < all).then(|| format!("The chart has the {shown} with {by} of {all}; the table has all"))
-}
-
-/// "Demo SL 3 times, Other WG once", cut after some.
-fn uses(of: &[(String, usize)]) -> String {
-    const SOME: usize = 6;
-    let times = |n: usize| if n == 1 { "once".to_owned() } else { format!("{n} times") };
-    let mut words: Vec<String> = of.iter().take(SOME).map(|(name, n)| format!("{name} {}", times(*n))).collect();
-    if of.len() > SOME {
-        words.push(format!("and {} more", of.len() - SOME));
-    }
-    words.join(", ")
 }
 
 /// What a record is led to by.

@@ -6,11 +6,11 @@ use egui::Ui;
 use tankard_core::farm::{AdjuvantClass, Effect};
 use tankard_core::quantity::number::show as figure;
 use tankard_core::season::review::compare::{Band, Compared, Comparison, Of, Side};
+use tankard_core::season::review::figures::whole;
 use tankard_core::season::review::words::{NO_CAUSE, band, by_pairs, by_sets, classes, count, effect, looks};
-use tankard_core::season::review::{Outcomes, RatedRow};
+use tankard_core::season::review::{Outcomes, RatedRow, remarks};
 use tankard_core::words::capital;
 
-use super::figures::whole;
 use super::kept::Kept;
 use super::table::{self, Column};
 use super::{Shown, notes, sheet};
@@ -53,22 +53,12 @@ fn interval((low, high): (f64, f64)) -> String {
 
 pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &mut Kept, shown: &Shown<'_>) {
     let outcomes = &shown.review.outcomes;
-    let stray = (outcomes.stray > 0).then(|| {
-        let ratings = count(outcomes.stray, "rating is", "ratings are");
-        format!("{ratings} of a field that their record did not spray, or of a day before it; look at the records")
-    });
-    let outside = (outcomes.outside_bands > 0).then(|| {
-        let ratings = count(outcomes.outside_bands, "rating lies", "ratings lie");
-        format!(
-            "{ratings} on the day itself or more than ten weeks after it, and {} in no row",
-            if outcomes.outside_bands == 1 { "is" } else { "are" }
-        )
-    });
+    let open = remarks::outcomes(outcomes);
     let mut effects: Vec<&Effect> = outcomes.rows.iter().map(|row| &row.effect).collect();
     effects.dedup();
     let Some(first) = effects.first() else {
         ui.label("Nothing is rated yet: rate a field on the page of its record.");
-        notes(ui, [outside, stray]);
+        notes(ui, open);
         return;
     };
     let mut chosen =
@@ -100,7 +90,7 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &mut Kept, shown: &Show
     sheet(ui, &format!("{} in figures", capital(&effect(&chosen))), |ui| {
         let of: Vec<&RatedRow> = rows(outcomes, &chosen).collect();
         ratings_table(ui, &of);
-        notes(ui, [outside, stray]);
+        notes(ui, open);
     });
     let compared = compared(ui, state, kept, outcomes, &chosen);
     ui.add(egui::Label::new(NO_CAUSE).wrap());
@@ -138,9 +128,9 @@ fn ratings_chart(ui: &mut Ui, of: &Effect, days: Band, rows: &[&RatedRow]) {
     };
     notes(
         ui,
-        [Some(format!(
+        [format!(
             "Mean with the interval in which it lies at 95 %, and n, the number of fields rated; {means}. One rating alone has no interval"
-        ))],
+        )],
     );
 }
 
@@ -195,10 +185,7 @@ fn compared(ui: &mut Ui, state: &mut State, kept: &mut Kept, outcomes: &Outcomes
             let records = count(compared.in_both, "record has", "records have");
             notes(
                 ui,
-                [Some(format!(
-                    "{records} both and {} on neither side",
-                    if compared.in_both == 1 { "is" } else { "are" }
-                ))],
+                [format!("{records} both and {} on neither side", if compared.in_both == 1 { "is" } else { "are" })],
             );
         }
         if compared.comparisons.is_empty() {

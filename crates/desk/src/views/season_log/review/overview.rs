@@ -2,23 +2,17 @@
 
 use egui::Ui;
 use tankard_core::quantity::number;
-use tankard_core::season::review::words::{count, distinct};
-use tankard_core::season::review::{Month, Passes};
+use tankard_core::season::review::figures::whole;
+use tankard_core::season::review::words::{MONTHS, count, distinct, month};
+use tankard_core::season::review::{Month, Passes, remarks};
 
-use super::figures::whole;
 use super::table::{self, Column};
 use super::{Shown, beside, notes, sheet};
 use crate::look;
 use crate::parts::chart::{self, Chart, Series};
 
-const MONTHS: [&str; 12] = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
-
 /// How many lines a chart has at most: more could not be told apart.
 const LINES: usize = 12;
-
-fn month(month: i8) -> &'static str {
-    usize::try_from(month - 1).ok().and_then(|at| MONTHS.get(at)).copied().unwrap_or_default()
-}
 
 pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
     let (passes, figures) = (&shown.review.passes, shown.figures);
@@ -27,23 +21,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
         count(passes.passes, "pass", "passes"),
         figures.show(passes.treated)
     )));
-    notes(
-        ui,
-        [
-            Some(format!(
-                "Ground sprayed twice counts twice. {} was sprayed at least once",
-                distinct(passes.distinct, figures.units)
-            )),
-            (passes.distinct.least != passes.distinct.most).then(|| {
-                "The lesser figure takes passes on a field as if they lay on the same ground, the greater as if they lay \
-                 beside one another: which part of a field a record sprayed is not drawn"
-                    .to_owned()
-            }),
-            (passes.without_area > 0).then(|| {
-                format!("{} ground without an area", count(passes.without_area, "record has", "records have"))
-            }),
-        ],
-    );
+    notes(ui, remarks::passes(passes, figures));
     let Some(newest) = passes.years.last().map(|year| year.year) else { return };
     let several = passes.years.len() > 1;
     if several {
@@ -146,6 +124,6 @@ fn so_far(ui: &mut Ui, shown: &Shown<'_>, passes: &Passes) {
     let name = "Ground treated since January, season by season";
     chart::lines(ui, Chart { name, unit: figures.ground() }, &MONTHS, &lines, |value| figures.whole_area(value));
     if skipped > 0 {
-        notes(ui, [Some(format!("The chart has the {LINES} newest seasons; the tables have all"))]);
+        notes(ui, [format!("The chart has the {LINES} newest seasons; the tables have all")]);
     }
 }

@@ -2,24 +2,13 @@
 
 use egui::Ui;
 use tankard_core::finding::Subject;
-use tankard_core::season::review::words::count;
-use tankard_core::season::review::{BARS, Errors};
+use tankard_core::season::review::figures::{self, whole};
+use tankard_core::season::review::words::bar;
+use tankard_core::season::review::{BARS, Errors, remarks};
 
-use super::figures::whole;
 use super::table::{self, Column};
-use super::{Shown, beside, figures, notes, record, sheet};
+use super::{Shown, beside, notes, record, sheet};
 use crate::parts::chart::{self, Chart};
-
-/// What a bar of errors holds: "-5 to -2"; `gap` stands after the first word.
-fn ends(at: usize, gap: &str) -> String {
-    let end = |at: usize| BARS.get(at).copied().unwrap_or_default();
-    let signed = |end: i32| if end > 0 { format!("+{end}") } else { end.to_string() };
-    match at {
-        0 => format!("below{gap}{}", end(0)),
-        at if at == BARS.len() => format!("{}{gap}or more", signed(end(at - 1))),
-        at => format!("{}{gap}to {}", signed(end(at - 1)), signed(end(at))),
-    }
-}
 
 pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) -> Option<Subject> {
     let (planned, figures) = (&shown.review.planned, shown.figures);
@@ -28,20 +17,9 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) -> Option<Subject> {
         ("Ground", "records", &planned.area),
         ("Spray volume", "records", &planned.volume),
     ];
-    notes(
-        ui,
-        [
-            Some("An error is what was done over what was planned: +2 % is two hundredths too much".to_owned()),
-            (planned.without_plan > 0)
-                .then(|| format!("{} nothing of a plan", count(planned.without_plan, "record keeps", "records keep"))),
-            (planned.lines_without > 0).then(|| {
-                let uses = count(planned.lines_without, "use of a product does", "uses of products do");
-                format!("{uses} not keep what was planned, or on what ground")
-            }),
-        ],
-    );
+    notes(ui, remarks::planned(planned));
     if all.iter().all(|(.., errors)| errors.is_none()) {
-        ui.label("No record keeps what was planned. Records made from a plan do; it can be typed on the page of a record too.");
+        ui.label(format!("{}.", remarks::NO_PLAN));
     } else {
         let draw = |ui: &mut Ui, (name, unit, errors): &(&str, &'static str, &Option<Errors>)| {
             if let Some(errors) = errors {
@@ -56,18 +34,9 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) -> Option<Subject> {
             numbers(ui, &all);
         }
     }
-    let told = planned.left_told;
-    let of = shown.review.passes.passes;
+    let records = shown.review.passes.passes;
     sheet(ui, "Left over", |ui| {
-        ui.label(if told == 0 {
-            "No record says what was left over.".to_owned()
-        } else {
-            format!(
-                "{} in all; {told} of {} say what was left over.",
-                figures.show(planned.left),
-                count(of, "record", "records")
-            )
-        });
+        ui.label(remarks::left(planned, records, figures));
     });
     let mut led = None;
     if !planned.worst.is_empty() {
@@ -79,7 +48,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) -> Option<Subject> {
                 })
             });
             led = clicked.and_then(|at| planned.worst.get(at)).map(|worst| record(&worst.record));
-            notes(ui, [Some("A click leads to the record".to_owned())]);
+            notes(ui, ["A click leads to the record".to_owned()]);
         });
     }
     led
@@ -92,7 +61,7 @@ fn distribution(ui: &mut Ui, name: &str, unit: &str, errors: &Errors) {
             .iter()
             .enumerate()
             .map(|(at, count)| chart::Column {
-                name: ends(at, "\n"),
+                name: bar(at, "\n"),
                 value: *count as f64,
                 words: if *count > 0 { whole(*count) } else { String::new() },
             })
@@ -126,7 +95,7 @@ fn numbers(ui: &mut Ui, all: &[(&str, &str, &Option<Errors>); 3]) {
         for at in 0..=BARS.len() {
             let count = |errors: &Errors| errors.bars.get(at).copied().unwrap_or_default();
             if told.iter().any(|(_, errors)| count(errors) > 0) {
-                rows.push((format!("{} %", ends(at, " ")), of(&|errors| whole(count(errors)))));
+                rows.push((format!("{} %", bar(at, " ")), of(&|errors| whole(count(errors)))));
             }
         }
         table::show(ui, "Errors in figures", &columns, rows.len(), false, |at| {
@@ -135,17 +104,4 @@ fn numbers(ui: &mut Ui, all: &[(&str, &str, &Option<Errors>); 3]) {
             })
         });
     });
-}
-
-#[cfg(test)]
-mod tests {
-    use super::{BARS, ends};
-
-    #[test]
-    fn bars_are_named_by_their_ends() {
-        let names: Vec<String> = (0..=BARS.len()).map(|at| ends(at, " ")).collect();
-        assert_eq!(names[0], "below -20");
-        assert_eq!(names[4], "-2 to +2");
-        assert_eq!(names[8], "+20 or more");
-    }
 }

@@ -3,11 +3,11 @@
 use egui::Ui;
 use tankard_core::quantity::ActiveBasis;
 use tankard_core::quantity::rate::show_active;
-use tankard_core::season::review::{ActiveRow, Actives, ProductRow, Products};
+use tankard_core::season::review::figures::{self, whole};
+use tankard_core::season::review::{ActiveRow, Actives, ProductRow, Products, remarks};
 
-use super::figures::whole;
 use super::table::{self, Column};
-use super::{MOST, NOTHING, Shown, beside, figures, notes, of_all, sheet, uses};
+use super::{MOST, Shown, beside, notes, of_all, sheet};
 use crate::parts::boxes;
 use crate::parts::chart::Chart;
 use crate::parts::chart_rows::{self, Lying};
@@ -56,7 +56,7 @@ fn products_chart(ui: &mut Ui, shown: &Shown<'_>, products: &Products) {
         })
         .collect();
     chart_rows::lying(ui, Chart { name: "Ground treated by product", unit: shown.figures.ground() }, &bars);
-    notes(ui, [of_all(bars.len(), products.rows.len(), "most ground")]);
+    notes(ui, of_all(bars.len(), products.rows.len(), "most ground"));
 }
 
 fn actives_chart(ui: &mut Ui, shown: &Shown<'_>, actives: &Actives) {
@@ -76,16 +76,9 @@ fn actives_chart(ui: &mut Ui, shown: &Shown<'_>, actives: &Actives) {
         })
         .collect();
     chart_rows::lying(ui, Chart { name: "Actives over the ground of the farm", unit: shown.figures.active() }, &bars);
-    notes(
-        ui,
-        [
-            Some(format!(
-                "Over {} of ground that can be sprayed, in all the time chosen",
-                shown.figures.show(actives.ground)
-            )),
-            of_all(bars.len(), actives.rows.len(), "most"),
-        ],
-    );
+    let ground = shown.figures.show(actives.ground);
+    notes(ui, [format!("Over {ground} of ground that can be sprayed, in all the time chosen")]);
+    notes(ui, of_all(bars.len(), actives.rows.len(), "most"));
 }
 
 fn products_table(ui: &mut Ui, shown: &Shown<'_>, products: &Products) {
@@ -100,14 +93,9 @@ fn products_table(ui: &mut Ui, shown: &Shown<'_>, products: &Products) {
     ];
     table::show(ui, "Products", &columns, products.rows.len(), false, |at| {
         products.rows.get(at).map_or_else(Vec::new, |row| {
-            let kind = match (row.class, row.kind) {
-                (Some(class), _) => class.name(),
-                (None, Some(kind)) => kind.name(),
-                (None, None) => "kind not known",
-            };
             vec![
                 row.name.clone(),
-                kind.to_owned(),
+                row.role().to_owned(),
                 figures.amounts(&row.amounts),
                 figures.show(row.treated),
                 whole(row.times),
@@ -115,16 +103,7 @@ fn products_table(ui: &mut Ui, shown: &Shown<'_>, products: &Products) {
             ]
         })
     });
-    let from_shed = products.rows.iter().filter(|row| row.from_shed).count();
-    notes(
-        ui,
-        [
-            figures::without_price(products.spent),
-            (from_shed > 0).then(|| {
-                "Where a record does not say the kind or class of a product, what the shed says today stands".to_owned()
-            }),
-        ],
-    );
+    notes(ui, remarks::products(products));
 }
 
 fn actives_table(ui: &mut Ui, shown: &Shown<'_>, actives: &Actives) {
@@ -145,15 +124,7 @@ fn actives_table(ui: &mut Ui, shown: &Shown<'_>, actives: &Actives) {
             ]
         })
     });
-    notes(
-        ui,
-        [
-            Some("ae is acid equivalent, ai active ingredient; the two are not added".to_owned()),
-            (!actives.silent.is_empty()).then(|| {
-                format!("In no sum, since the records do not say how much active went out: {}", uses(&actives.silent))
-            }),
-        ],
-    );
+    notes(ui, remarks::actives(actives));
 }
 
 fn by_field(ui: &mut Ui, state: &mut State, shown: &Shown<'_>, actives: &Actives) {

@@ -12,7 +12,7 @@ pub(super) fn show(ui: &mut Ui, trials: &[Held]) {
         ui.label("No trial is laid out yet. A trial holds two treatments against one another, pair by pair.");
         return;
     }
-    notes(ui, [Some("All trials of the farm, whatever is chosen above".to_owned())]);
+    notes(ui, ["All trials of the farm, whatever is chosen above".to_owned()]);
     for Held { name, one, other, judged } in trials {
         sheet(ui, name, |ui| {
             ui.label(look::soft(ui, format!("{one} against {other}")));
@@ -22,8 +22,8 @@ pub(super) fn show(ui: &mut Ui, trials: &[Held]) {
             for comparison in &judged.comparisons {
                 ui.add(Label::new(format!("{}.", by_pairs(comparison, one, other).text)).wrap());
             }
-            notes(ui, judged.open.iter().cloned().map(Some));
-            notes(ui, [looks(judged.comparisons.len())]);
+            notes(ui, judged.open.iter().cloned());
+            notes(ui, looks(judged.comparisons.len()));
         });
     }
     ui.add(Label::new(NO_CAUSE).wrap());

@@ -7,9 +7,9 @@ use std::time::{Duration, Instant};
 use egui::Ui;
 use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::{Finding, Level, Subject};
-use tankard_core::season::review::Choice;
 use tankard_core::season::review::weather::{Outside, of_record, outside};
 use tankard_core::season::review::words::count;
+use tankard_core::season::review::{Choice, remarks};
 
 use super::kept::Kept;
 use super::table::{self, Column};
@@ -82,12 +82,7 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &Kept, farm: &Farm, sho
     }
     let (sum, of) = (state.sum, shown.review.passes.passes);
     ui.label(look::strong(if state.to_do.is_empty() {
-        format!(
-            "{} held against labels, laws and practice: {} outside a label or a law, {} outside practice alone",
-            count(of, "record", "records"),
-            sum.of_label_or_law,
-            sum.of_practice
-        )
+        remarks::outside(of, sum)
     } else {
         format!(
             "{} of {} held against labels, laws and practice so far: {} outside a label or a law, {} outside practice alone",
@@ -97,14 +92,7 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &Kept, farm: &Farm, sho
             sum.of_practice
         )
     }));
-    notes(
-        ui,
-        [Some(
-            "What was not measured is not judged. Labels are read as they are typed now. Whether something has to be reported is for \
-             the law to say"
-                .to_owned(),
-        )],
-    );
+    notes(ui, [remarks::WEATHER.to_owned()]);
     let missing = shown.review.unmeasured;
     sheet(ui, "Not measured", |ui| {
         let columns = [Column::Words("what", 1.0), Column::Figure("records without it", 130.0)];

@@ -2,9 +2,9 @@
 
 use egui::Ui;
 use tankard_core::quantity::number;
-use tankard_core::season::review::RigRow;
+use tankard_core::season::review::figures::whole;
+use tankard_core::season::review::remarks;
 
-use super::figures::whole;
 use super::table::{self, Column};
 use super::{MOST, Shown, beside, notes, of_all, sheet};
 use crate::parts::chart::Chart;
@@ -49,15 +49,9 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                     })
                     .collect();
                 chart_rows::lying(ui, Chart { name: "Spray by water", unit: figures.liquid() }, &bars);
-                notes(
-                    ui,
-                    [
-                        of_all(bars.len(), work.waters.len(), "most spray"),
-                        bars.iter()
-                            .any(|bar| bar.partial && bar.value > 0.0)
-                            .then(|| "Hatched: some records do not say how much, so it was more".to_owned()),
-                    ],
-                );
+                let hatched = bars.iter().any(|bar| bar.partial && bar.value > 0.0);
+                notes(ui, of_all(bars.len(), work.waters.len(), "most spray"));
+                notes(ui, hatched.then(|| remarks::HATCHED_SPRAY.to_owned()));
             });
         },
         |ui, ()| {
@@ -74,15 +68,9 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                     })
                     .collect();
                 chart_rows::lying(ui, Chart { name: "Hours by rig", unit: "h" }, &bars);
-                notes(
-                    ui,
-                    [
-                        of_all(bars.len(), work.rigs.len(), "most ground"),
-                        bars.iter()
-                            .any(|bar| bar.partial && bar.value > 0.0)
-                            .then(|| "Hatched: some records have no start or end, so it was more".to_owned()),
-                    ],
-                );
+                let hatched = bars.iter().any(|bar| bar.partial && bar.value > 0.0);
+                notes(ui, of_all(bars.len(), work.rigs.len(), "most ground"));
+                notes(ui, hatched.then(|| remarks::HATCHED_HOURS.to_owned()));
             });
         },
     );
@@ -105,10 +93,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                 ]
             })
         });
-        notes(
-            ui,
-            [Some("Water is the spray less the liquid products in it, as if volumes add up. What has no volume is in no sum".to_owned())],
-        );
+        notes(ui, [remarks::WATER.to_owned()]);
     });
     sheet(ui, "Hours", |ui| {
         let columns = [
@@ -134,6 +119,6 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                 ]
             })
         });
-        notes(ui, [Some("From start to end: spraying, turning, filling, road and breaks".to_owned())]);
+        notes(ui, [remarks::HOURS.to_owned()]);
     });
 }

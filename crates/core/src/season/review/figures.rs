@@ -1,29 +1,34 @@
-//! Figures of the review in the farm's units, in words and as lengths of bars.
+//! Figures of the review in the farm's units, in words and as lengths of bars: for the screen and for paper.
 
 use rust_decimal::prelude::ToPrimitive;
-use tankard_core::mix::choice::per_ground;
-use tankard_core::quantity::number::show;
-use tankard_core::quantity::{Amount, Area, Mass, MassPerArea, Money, Quantity, Share, Units, Volume};
-use tankard_core::season::review::words::count;
-use tankard_core::season::review::{Amounts, Spent};
+
+use super::{Amounts, Spent};
+use crate::mix::choice::per_ground;
+use crate::quantity::number::show;
+use crate::quantity::{ActiveBasis, Amount, Area, Mass, MassPerArea, Money, Quantity, Share, Units, Volume};
 
 /// Figures as a farm reads them.
 #[derive(Clone, Debug)]
-pub(super) struct Figures {
-    pub(super) units: Units,
-    pub(super) currency: String,
+pub struct Figures {
+    /// The units of the farm.
+    pub units: Units,
+    /// The sign of its money.
+    pub currency: String,
 }
 
 impl Figures {
-    pub(super) const fn ground(&self) -> &'static str {
+    /// The unit of ground.
+    pub const fn ground(&self) -> &'static str {
         if matches!(self.units, Units::Metric) { "ha" } else { "ac" }
     }
 
-    pub(super) fn area(&self, area: Area) -> f64 {
+    /// Ground as a length, in [`Self::ground`].
+    pub fn area(&self, area: Area) -> f64 {
         if self.units == Units::Metric { area.to_hectares() } else { area.to_acres() }
     }
 
-    pub(super) const fn liquid(&self) -> &'static str {
+    /// The unit of spray.
+    pub const fn liquid(&self) -> &'static str {
         match self.units {
             Units::UsCustomary => "gal",
             Units::Imperial => "imp gal",
@@ -31,7 +36,8 @@ impl Figures {
         }
     }
 
-    pub(super) fn volume(&self, volume: Volume) -> f64 {
+    /// A volume as a length, in [`Self::liquid`].
+    pub fn volume(&self, volume: Volume) -> f64 {
         match self.units {
             Units::UsCustomary => volume.to_us_gallons(),
             Units::Imperial => volume.to_imperial_gallons(),
@@ -39,24 +45,28 @@ impl Figures {
         }
     }
 
-    pub(super) const fn active(&self) -> &'static str {
+    /// The unit of actives over ground.
+    pub const fn active(&self) -> &'static str {
         if matches!(self.units, Units::Metric) { "kg/ha" } else { "lb/ac" }
     }
 
-    pub(super) fn active_over(&self, rate: MassPerArea) -> f64 {
+    /// Active over ground as a length, in [`Self::active`].
+    pub fn active_over(&self, rate: MassPerArea) -> f64 {
         if self.units == Units::Metric { rate.to_kilograms_per_hectare() } else { rate.to_pounds_per_acre() }
     }
 
     /// A length in an axis of ground, in words without decimals.
-    pub(super) fn whole_area(&self, value: f64) -> String {
+    pub fn whole_area(&self, value: f64) -> String {
         format!("{} {}", show(value, 0), self.ground())
     }
 
-    pub(super) fn show<Q: Quantity + Copy>(&self, quantity: Q) -> String {
+    /// A quantity in words.
+    pub fn show<Q: Quantity + Copy>(&self, quantity: Q) -> String {
         quantity.show(self.units)
     }
 
-    pub(super) fn amounts(&self, amounts: &Amounts) -> String {
+    /// "12 gal + 3 lb".
+    pub fn amounts(&self, amounts: &Amounts) -> String {
         let amount = |amount| match amount {
             Amount::Volume(volume) => self.show(volume),
             Amount::Mass(mass) => self.show(mass),
@@ -65,7 +75,7 @@ impl Figures {
     }
 
     /// "$120.00", "at least $120.00" where some of it has no price, "no price" where none has.
-    pub(super) fn spent(&self, spent: Spent) -> String {
+    pub fn spent(&self, spent: Spent) -> String {
         let money = self.money(spent.money);
         match spent.without_price {
             0 => money,
@@ -74,7 +84,8 @@ impl Figures {
         }
     }
 
-    pub(super) fn money(&self, money: Money) -> String {
+    /// "$1,234.50".
+    pub fn money(&self, money: Money) -> String {
         let text = money.show();
         // Thousands are told apart, cents stay.
         let (whole, cents) = text.split_once('.').unwrap_or((text.as_str(), "00"));
@@ -83,7 +94,7 @@ impl Figures {
     }
 
     /// Money over ground; empty where there is no ground or no price.
-    pub(super) fn per_ground(&self, spent: Spent, ground: Area) -> String {
+    pub fn per_ground(&self, spent: Spent, ground: Area) -> String {
         let over = spent.money.per(ground.to_hectares()).filter(|_| spent.priced > 0);
         let least = if spent.without_price > 0 { "at least " } else { "" };
         over.map_or_else(String::new, |money| format!("{least}{}", per_ground(money, self.units, &self.currency)))
@@ -91,39 +102,32 @@ impl Figures {
 }
 
 /// A count, thousands told apart.
-pub(super) fn whole(count: usize) -> String {
+pub fn whole(count: usize) -> String {
     show(count as f64, 0)
 }
 
-pub(super) fn length(money: Money) -> f64 {
+/// Money as a length.
+pub fn length(money: Money) -> f64 {
     money.amount().to_f64().unwrap_or(0.0)
 }
 
 /// "+2.1 %", "-3 %", "0 %".
-pub(super) fn error(share: Share) -> String {
+pub fn error(share: Share) -> String {
     let text = show(share.to_percent(), 1);
     if share.to_percent() > 0.0 && text != "0" { format!("+{text} %") } else { format!("{text} %") }
 }
 
-/// How many uses have no price, where any have none.
-pub(super) fn without_price(spent: Spent) -> Option<String> {
-    (spent.without_price > 0).then(|| {
-        let uses = count(spent.without_price, "use of a product has", "uses of products have");
-        format!("{uses} no price that fits and no part in a sum; a product on two fields is two uses")
-    })
-}
-
 /// A mass as the farm reads it, with its basis.
-pub(super) fn mass(figures: &Figures, mass: Mass, basis: tankard_core::quantity::ActiveBasis) -> String {
+pub fn mass(figures: &Figures, mass: Mass, basis: ActiveBasis) -> String {
     format!("{} {}", mass.show(figures.units), basis.short())
 }
 
 #[cfg(test)]
 mod tests {
     use super::{Figures, error};
+    use crate::quantity::{Area, Money, Share, Units};
+    use crate::season::review::Spent;
     use rust_decimal::Decimal;
-    use tankard_core::quantity::{Area, Money, Share, Units};
-    use tankard_core::season::review::Spent;
 
     #[test]
     fn money_and_errors_in_words() {

@@ -1,0 +1,281 @@
+//! Ground over time, planned against applied, weather, water and hours.
+
+use std::cmp::Ordering;
+
+use tankard_core::quantity::number::show;
+use tankard_core::season::review::figures::{error, whole};
+use tankard_core::season::review::words::{MONTHS, bar, count, distinct, month};
+use tankard_core::season::review::{BARS, Errors, Month, Passes, Planned, remarks, weather as judged};
+
+use super::content::Shown;
+use super::parts::{Line, Part, Post, Row, Tick, figure, notes, part, say, step, table, words};
+
+/// How many lines a chart has at most: more could not be told apart.
+const LINES: usize = 12;
+
+pub(super) fn overview(shown: &Shown<'_>) -> Vec<Part> {
+    let (passes, figures) = (&shown.review.passes, shown.figures);
+    let in_all = format!("{}, {} treated", count(passes.passes, "pass", "passes"), figures.show(passes.treated));
+    let mut parts = vec![Part::Strong { words: in_all }, notes(remarks::passes(passes, figures))];
+    let Some(newest) = passes.years.last().map(|year| year.year) else { return parts };
+    let several = passes.years.len() > 1;
+    if several {
+        let name = |year: i16| year.to_string();
+        let posts = passes
+            .years
+            .iter()
+            .skip(passes.years.len().saturating_sub(LINES))
+            .map(|year| (name(year.year), figures.area(year.treated), year.passes));
+        let title = format!("Ground treated, season by season, {}", figures.ground());
+        parts.push(columns(&title, posts.collect()));
+    }
+    let months = passes.months.iter().filter(|month| month.year == newest);
+    let months = months.map(|of| (month(of.month).to_owned(), figures.area(of.treated), of.passes)).collect();
+    parts.push(Part::Beside {
+        left: Box::new(columns(&format!("Ground treated by month, {newest}, {}", figures.ground()), months)),
+        right: Box::new(so_far(shown, passes)),
+    });
+    if passes.years.len() > LINES {
+        parts.push(notes([format!("The charts have the {LINES} newest seasons; the tables have all")]));
+    }
+    let seasons = table(
+        "By season",
+        vec![words("season", 1.0), figure("passes"), figure("treated"), figure("at least once")],
+        passes.years.iter().map(|year| {
+            Row::of(vec![
+                year.year.to_string(),
+                whole(year.passes),
+                figures.show(year.treated),
+                distinct(year.distinct, figures.units),
+            ])
+        }),
+    );
+    let months = if several { months_of_seasons(shown, passes) } else { by_month(shown, passes) };
+    parts.push(Part::Beside { left: Box::new(seasons), right: Box::new(months) });
+    parts
+}
+
+/// Bars with their figure over them; none over those of nothing.
+fn columns(title: &str, bars: Vec<(String, f64, usize)>) -> Part {
+    let most = bars.iter().map(|(_, value, _)| *value).fold(0.0, f64::max);
+    let post = |(name, value, n): (String, f64, usize)| Post {
+        name,
+        part: part(value, most),
+        words: if n > 0 { show(value, 0) } else { String::new() },
+    };
+    Part::Columns { title: title.to_owned(), bars: bars.into_iter().map(post).collect() }
+}
+
+fn so_far(shown: &Shown<'_>, passes: &Passes) -> Part {
+    let figures = shown.figures;
+    let newest = passes.years.last().map(|year| year.year);
+    let years = passes.years.iter().skip(passes.years.len().saturating_sub(LINES));
+    let most = years.clone().map(|year| figures.area(year.treated)).fold(0.0, f64::max);
+    let months = |of: i16| passes.months.iter().filter(move |month| month.year == of);
+    // What is still to come of this season is not drawn.
+    let known = |year: i16| {
+        let worked = months(year).filter(|month| month.passes > 0).map(|month| month.month).max().unwrap_or(0);
+        match year.cmp(&shown.printed.year()) {
+            Ordering::Less => 12,
+            Ordering::Equal => worked.max(shown.printed.month()),
+            Ordering::Greater => worked,
+        }
+    };
+    let lines = years.map(|year| Line {
+        name: year.year.to_string(),
+        values: months(year.year)
+            .filter(|month| month.month <= known(year.year))
+            .map(|month| part(figures.area(month.so_far), most))
+            .collect(),
+        first: Some(year.year) == newest,
+    });
+    let lines = lines.collect();
+    let by = step(most);
+    let ticks = (0..=5).map(|at| f64::from(at) * by).take_while(|value| *value <= most * 1.001);
+    Part::Lines {
+        title: format!("Ground treated since January, {}", figures.ground()),
+        steps: MONTHS.map(str::to_owned).to_vec(),
+        ticks: ticks.map(|value| Tick { at: part(value, most), words: show(value, decimals(by)) }).collect(),
+        lines,
+    }
+}
+
+/// So many that a step can be read.
+fn decimals(step: f64) -> usize {
+    if step >= 1.0 {
+        0
+    } else if step >= 0.1 {
+        1
+    } else {
+        2
+    }
+}
+
+fn by_month(shown: &Shown<'_>, passes: &Passes) -> Part {
+    let row = |of: &Month| {
+        Row::of(vec![
+            format!("{} {}", month(of.month), of.year),
+            whole(of.passes),
+            shown.figures.show(of.treated),
+            shown.figures.show(of.so_far),
+        ])
+    };
+    let columns = vec![words("month", 1.0), figure("passes"), figure("treated"), figure("since January")];
+    table("By month", columns, passes.months.iter().filter(|month| month.passes > 0).map(row))
+}
+
+/// Of several seasons each in a row, so that the same months stand under one another.
+fn months_of_seasons(shown: &Shown<'_>, passes: &Passes) -> Part {
+    let figures = shown.figures;
+    let worked = (1..=12).filter(|at| passes.months.iter().any(|month| month.month == *at && month.passes > 0));
+    let worked: Vec<i8> = worked.collect();
+    let columns = std::iter::once(words("season", 1.0)).chain(worked.iter().map(|at| figure(month(*at)))).collect();
+    let row = |year: i16| {
+        let of = |at: &i8| passes.months.iter().find(|month| (month.year, month.month) == (year, *at));
+        let treated = |at: &i8| {
+            of(at)
+                .filter(|month| month.passes > 0)
+                .map_or_else(String::new, |month| show(figures.area(month.treated), 0))
+        };
+        Row::of(std::iter::once(year.to_string()).chain(worked.iter().map(treated)).collect())
+    };
+    let title = format!("Ground treated by month, {}", figures.ground());
+    table(&title, columns, passes.years.iter().map(|year| row(year.year)))
+}
+
+pub(super) fn planned(shown: &Shown<'_>) -> Vec<Part> {
+    let (planned, figures) = (&shown.review.planned, shown.figures);
+    let all = [("Amounts over ground", &planned.rate), ("Ground", &planned.area), ("Spray volume", &planned.volume)];
+    let left = remarks::left(planned, shown.review.passes.passes, figures);
+    if all.iter().all(|(_, errors)| errors.is_none()) {
+        return vec![say(format!("{}.", remarks::NO_PLAN)), say(format!("Left over: {left}"))];
+    }
+    let mut parts = vec![notes(remarks::planned(planned))];
+    let mut charts: Vec<Part> = Vec::new();
+    if let Some(rate) = &planned.rate {
+        let bars = rate.bars.iter().enumerate();
+        let bars = bars.map(|(at, n)| (bar(at, "\n"), *n as f64, *n)).collect();
+        charts.push(columns("Amounts over ground: how many uses so far off, per cent", bars));
+    }
+    let figures_of_all = numbers(&all);
+    match charts.pop() {
+        Some(chart) => parts.push(Part::Beside { left: Box::new(chart), right: Box::new(figures_of_all) }),
+        None => parts.push(figures_of_all),
+    }
+    if !planned.worst.is_empty() {
+        parts.push(worst(planned));
+    }
+    parts.push(say(format!("Left over: {left}")));
+    parts
+}
+
+/// What the errors come to, and how often in each bar.
+fn numbers(all: &[(&str, &Option<Errors>); 3]) -> Part {
+    let of = |name: &str, take: &dyn Fn(&Errors) -> String| {
+        let cells = all.iter().map(|(_, errors)| errors.as_ref().map_or_else(|| "none".to_owned(), take));
+        Row::of(std::iter::once(name.to_owned()).chain(cells).collect())
+    };
+    let mut rows = vec![
+        of("how many", &|errors| whole(errors.n)),
+        of("mean", &|errors| error(errors.mean)),
+        of("median", &|errors| error(errors.median)),
+        of("most too little", &|errors| error(errors.least)),
+        of("most too much", &|errors| error(errors.most)),
+    ];
+    for at in 0..=BARS.len() {
+        let n = |errors: &Errors| errors.bars.get(at).copied().unwrap_or_default();
+        if all.iter().filter_map(|(_, errors)| errors.as_ref()).any(|errors| n(errors) > 0) {
+            rows.push(of(&format!("{} %", bar(at, " ")), &|errors| whole(n(errors))));
+        }
+    }
+    let columns = vec![words("error", 1.0), figure("amounts"), figure("ground"), figure("volume")];
+    table("Errors in figures", columns, rows)
+}
+
+fn worst(planned: &Planned) -> Part {
+    let rows = planned.worst.iter().map(|worst| {
+        Row::of(vec![format!("{}, {}", worst.date, worst.name), worst.product.clone(), error(worst.error)])
+    });
+    let columns = vec![words("record", 1.6), words("product", 1.6), figure("error")];
+    table("The largest errors of amounts over ground", columns, rows)
+}
+
+pub(super) fn weather(shown: &Shown<'_>) -> Vec<Part> {
+    let found: Vec<_> = shown.picked.ids().map(|id| judged::of_record(shown.farm, id)).collect();
+    let outside = judged::outside(found.iter().map(Vec::as_slice));
+    let of = shown.review.passes.passes;
+    let missing = shown.review.unmeasured;
+    vec![
+        Part::Strong { words: remarks::outside(of, outside) },
+        say(format!(
+            "Not measured: wind in {} of {}, air temperature in {}, humidity in {}.",
+            missing.wind,
+            count(of, "record", "records"),
+            missing.temperature,
+            missing.humidity
+        )),
+        notes([remarks::WEATHER.to_owned(), "Which ones, and why, stands on the desk and at each record".to_owned()]),
+    ]
+}
+
+fn named<'a>(name: &'a str, none: &'a str) -> &'a str {
+    if name.trim().is_empty() { none } else { name }
+}
+
+pub(super) fn work(shown: &Shown<'_>) -> Vec<Part> {
+    let (work, figures) = (&shown.review.work, shown.figures);
+    let most = work.waters.iter().map(|row| figures.volume(row.spray)).fold(0.0, f64::max);
+    let waters = work.waters.iter().map(|row| {
+        Row::of(vec![
+            named(&row.name, "water not typed").to_owned(),
+            figures.show(row.spray),
+            figures.show(row.water),
+            whole(row.times),
+            whole(row.without_volume),
+        ])
+        .bar(figures.volume(row.spray), most, row.without_volume > 0)
+    });
+    let hatched = work.waters.iter().any(|row| row.without_volume > 0).then(|| remarks::HATCHED_SPRAY.to_owned());
+    let mut parts = vec![
+        table(
+            "Spray by water",
+            vec![
+                words("water", 1.0),
+                figure("spray"),
+                figure("water in it"),
+                figure("records"),
+                figure("without a volume"),
+            ],
+            waters,
+        ),
+        notes([remarks::WATER.to_owned()].into_iter().chain(hatched)),
+    ];
+    let most = work.rigs.iter().map(|row| row.time.to_hours()).fold(0.0, f64::max);
+    let rigs = work.rigs.iter().map(|row| {
+        let an_hour =
+            row.area_per_hour().map_or_else(|| "not known".to_owned(), |area| format!("{}/h", figures.show(area)));
+        Row::of(vec![
+            named(&row.name, "rig not typed").to_owned(),
+            format!("{} h", show(row.time.to_hours(), 1)),
+            figures.show(row.timed),
+            an_hour,
+            figures.show(row.treated),
+            whole(row.times),
+            whole(row.without_times),
+        ])
+        .bar(row.time.to_hours(), most, row.without_times > 0)
+    });
+    let columns = vec![
+        words("rig", 1.0),
+        figure("time"),
+        figure("ground in it"),
+        figure("in an hour"),
+        figure("ground in all"),
+        figure("records"),
+        figure("without times"),
+    ];
+    parts.push(table("Hours by rig", columns, rigs));
+    let hatched = work.rigs.iter().any(|row| row.without_times > 0).then(|| remarks::HATCHED_HOURS.to_owned());
+    parts.push(notes([remarks::HOURS.to_owned()].into_iter().chain(hatched)));
+    parts
+}

@@ -1,0 +1,93 @@
+//! Adjuvants, and what the products cost.
+
+use tankard_core::farm::AdjuvantClass;
+use tankard_core::season::review::figures::{length, whole};
+use tankard_core::season::review::{ClassRow, CostRow, remarks, words as said};
+use tankard_core::words::capital;
+
+use super::content::Shown;
+use super::parts::{Part, Row, figure, notes, say, table, words};
+
+pub(super) fn adjuvants(shown: &Shown<'_>) -> Vec<Part> {
+    let (adjuvants, figures) = (&shown.review.adjuvants, shown.figures);
+    let without = figures.show(adjuvants.without);
+    if adjuvants.rows.is_empty() {
+        return vec![say(format!("No adjuvant and no conditioner went out: {without} were treated without."))];
+    }
+    // Without any price the bars are of ground.
+    let is_priced = adjuvants.spent.priced > 0;
+    let long = |row: &ClassRow| if is_priced { length(row.spent.money) } else { figures.area(row.treated) };
+    let most = adjuvants.rows.iter().map(long).fold(0.0, f64::max);
+    let is_hatched = |row: &ClassRow| is_priced && row.spent.without_price > 0;
+    let rows = adjuvants.rows.iter().map(|row| {
+        let cells = vec![
+            capital(row.class.map_or("class not known", AdjuvantClass::name)),
+            row.products.join(", "),
+            figures.spent(row.spent),
+            figures.per_ground(row.spent, row.treated),
+            figures.show(row.treated),
+            figures.amounts(&row.amounts),
+            whole(row.times),
+        ];
+        Row::of(cells).bar(long(row), most, is_hatched(row))
+    });
+    let columns = vec![
+        words("class", 1.3),
+        words("products", 2.0),
+        figure("cost"),
+        figure("over ground"),
+        figure("ground"),
+        figure("went out"),
+        figure("records"),
+    ];
+    let hatched = adjuvants.rows.iter().any(is_hatched);
+    let remarks =
+        std::iter::once(format!("Bars: {}. {}", if is_priced { "cost" } else { "ground" }, remarks::SEVERAL_CLASSES))
+            .chain(hatched.then(|| remarks::HATCHED_COST.to_owned()))
+            .chain([format!("Treated without any: {without}")])
+            .chain(remarks::adjuvants(adjuvants, figures));
+    vec![table("", columns, rows), notes(remarks)]
+}
+
+pub(super) fn cost(shown: &Shown<'_>) -> Vec<Part> {
+    let (cost, figures) = (&shown.review.cost, shown.figures);
+    let mut parts = vec![Part::Strong { words: remarks::cost_in_all(cost, figures) }, notes(remarks::cost(cost))];
+    // Tables of which every row says that there is no price tell nothing more.
+    if cost.all.spent.priced == 0 {
+        return parts;
+    }
+    let field = |(id, name): &(String, String)| {
+        if id.is_empty() { "no field in the record".to_owned() } else { name.clone() }
+    };
+    let kind = |kind: &Option<tankard_core::farm::ProductKind>| {
+        kind.map_or_else(|| "Kind not known".to_owned(), |kind| capital(kind.name()))
+    };
+    parts.push(by(shown, "field", &cost.fields, field));
+    parts.push(by(shown, "crop", &cost.crops, |crop| said::crop(crop).to_owned()));
+    parts.push(by(shown, "kind of product", &cost.kinds, kind));
+    if !cost.classes.is_empty() {
+        parts.push(by(shown, "adjuvant class", &cost.classes, |class| capital(class.name())));
+    }
+    if cost.fields.iter().any(|row| row.spent.without_price > 0) {
+        parts.push(notes([remarks::HATCHED_COST.to_owned()]));
+    }
+    parts
+}
+
+fn by<K>(shown: &Shown<'_>, what: &str, rows: &[CostRow<K>], name: impl Fn(&K) -> String) -> Part {
+    let figures = shown.figures;
+    let most = rows.iter().map(|row| length(row.spent.money)).fold(0.0, f64::max);
+    let rows = rows.iter().map(|row| {
+        Row::of(vec![
+            name(&row.of),
+            figures.spent(row.spent),
+            figures.per_ground(row.spent, row.treated),
+            figures.show(row.treated),
+            whole(row.spent.without_price),
+        ])
+        .bar(length(row.spent.money), most, row.spent.without_price > 0)
+    });
+    let columns =
+        vec![words(what, 1.0), figure("cost"), figure("over ground"), figure("ground"), figure("uses without a price")];
+    table(&format!("Cost by {what}"), columns, rows)
+}
