@@ -14,7 +14,7 @@ pub(crate) fn driven_over(farm: &Farm, record: &Record, field: &Id) -> Option<Ar
 }
 
 /// Whether a pass covers so much of a field.
-pub(super) fn fits_pass(farm: &Farm, pass: &str, field: &str, ground: Area) -> bool {
+fn fits_pass(farm: &Farm, pass: &str, field: &str, ground: Area) -> bool {
     let covers = || Some(farm.passes.get(pass)?.covers(field, farm.fields.get(field)?));
     covers().is_some_and(|covers| !ground.exceeds(covers * (1.0 + DIGITS)))
 }

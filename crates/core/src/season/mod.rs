@@ -24,8 +24,9 @@ pub use totals::{Totals, sum, totals};
 
 use crate::farm::{Farm, Id, Record};
 use crate::mix::actives::Wanted;
-use crate::quantity::{ActiveBasis, AmountPerArea, Area, MassPerArea};
+use crate::quantity::{ActiveBasis, AmountPerArea, MassPerArea};
 use jiff::civil::Date;
+use std::cell::OnceCell;
 
 /// What a field has had, and which records could not be counted in.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -60,12 +61,14 @@ impl<'a> Reach<'a> {
 
     /// The records.
     pub fn records(self, farm: &'a Farm) -> impl Iterator<Item = &'a Record> + use<'a> {
+        let itself = OnceCell::new();
         farm.records.values().filter(move |record| {
             (self.from..=self.to).contains(&record.date)
                 && record.fields.contains_key(self.field)
                 && !record.pass.as_ref().is_some_and(|of| {
                     if of == self.pass {
-                        record.date == self.date || self.is_in_parts(farm)
+                        let itself = itself.get_or_init(|| self.itself(farm));
+                        itself.iter().any(|own| std::ptr::eq(*own, *record))
                     } else {
                         farm.is_one_application(of, self.pass)
                     }
@@ -73,11 +76,19 @@ impl<'a> Reach<'a> {
         })
     }
 
-    /// Whether the pass is recorded in parts, which together cover no more of the field than it does.
-    fn is_in_parts(self, farm: &Farm) -> bool {
+    /// The records of the pass itself: the application of its day with all its parts; where the pass is recorded in parts alone and
+    /// none of its day, these.
+    fn itself(self, farm: &'a Farm) -> Vec<&'a Record> {
         let own = farm.records.values().filter(|record| record.pass.as_ref() == Some(self.pass));
-        let ground: Vec<Area> = own.filter_map(|record| driven_over(farm, record, self.field)).collect();
-        ground.len() > 1 && application::fits_pass(farm, self.pass, self.field, ground.into_iter().sum())
+        let own = own.filter(|record| record.fields.contains_key(self.field));
+        let mut applications = by_application(farm, self.field, own);
+        if let [parts] = applications.as_mut_slice()
+            && parts.len() > 1
+        {
+            return std::mem::take(parts);
+        }
+        applications.retain(|parts| parts.iter().any(|record| record.date == self.date));
+        applications.concat()
     }
 }
 
