@@ -14,7 +14,7 @@ use tankard_core::farm::{
     AdjuvantClass, ClosedSeason, Effect, Farm, Field, Formulation, Outcome, Pass, Plot, Product, ProductKind, Record,
     RecordActive, RecordField, RecordLine, Trial,
 };
-use tankard_core::quantity::{ActiveBasis, Amount, Area, AsTyped, Mass, Money, Quantity, Volume};
+use tankard_core::quantity::{ActiveBasis, Amount, Area, AsTyped, Money, Quantity, Volume};
 use tankard_core::season::amend::amend;
 use tankard_core::season::record::of_product;
 use tankard_core::season::review::compare::{Of, Side, Verdict, compare};
