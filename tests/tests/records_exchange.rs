@@ -7,11 +7,12 @@
 use proptest::collection::vec;
 use proptest::option::of;
 use proptest::prelude::*;
+use rust_decimal::Decimal;
 use tankard_core::farm::{
     AdjuvantClass, Amendment, Change, Customer, Droplets, Effect, Expected, Farm, Field, Formulation, Left, Outcome,
     Product, ProductKind, Reading, Record, RecordActive, RecordField, RecordLine, Said, Signature,
 };
-use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity};
+use tankard_core::quantity::{ActiveBasis, AsTyped, Money, Quantity};
 use tankard_file::{records_csv, records_import, records_json};
 
 fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
@@ -316,10 +317,14 @@ proptest! {
         let kilograms: f64 = lines().filter_map(|line| match line.amount.value() { Amount::Mass(m) => Some(m.to_kilograms()), Amount::Volume(_) => None }).sum();
         let spray: f64 = farm.records.values().filter_map(|record| record.volume.as_ref()).map(|volume| volume.to_litres()).sum();
         let hectares: f64 = farm.records.values().map(|record| record.area().to_hectares()).sum();
-        let cost: f64 = lines().filter_map(|line| line.price.as_ref()?.of(line.amount.value())).map(|money| money.amount().to_string().parse::<f64>().unwrap()).sum();
-        for (name, whole) in [("amount_l", litres), ("amount_kg", kilograms), ("spray_volume_l", spray), ("area_ha", hectares), ("cost", cost)] {
+        for (name, whole) in [("amount_l", litres), ("amount_kg", kilograms), ("spray_volume_l", spray), ("area_ha", hectares)] {
             prop_assert!((sum(name) - whole).abs() <= 1e-9 * whole.max(1.0), "{}: {} and {}", name, sum(name), whole);
         }
+        // Money in decimals.
+        let cost: Decimal = lines().filter_map(|line| line.price.as_ref()?.of(line.amount.value())).map(Money::amount).sum();
+        let at = head.iter().position(|own| own == "cost").unwrap();
+        let shared: Decimal = rows.iter().filter(|row| !row[at].is_empty()).map(|row| row[at].parse::<Decimal>().unwrap()).sum();
+        prop_assert!((shared - cost).abs() <= Decimal::new(1, 9), "{} and {}", shared, cost);
     }
 
     #[test]

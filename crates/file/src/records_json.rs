@@ -9,8 +9,9 @@ use serde_json::{Value, json};
 use tankard_core::farm::{Farm, Id, Record, RecordField, RecordLine};
 use tankard_core::label::stage::Stage;
 use tankard_core::quantity::{Amount, Area};
+use tankard_core::season::{FieldShare, shares};
 
-use crate::records_csv::{cost, share};
+use crate::records_csv::cost;
 
 /// What stands under "format".
 pub const FORMAT: &str = "tankard-records";
@@ -56,17 +57,20 @@ pub fn write(
 fn one(id: &Id, record: &Record) -> Result<Value, serde_json::Error> {
     let fields: Vec<Option<(&Id, &RecordField)>> =
         if record.fields.is_empty() { vec![None] } else { record.fields.iter().map(Some).collect() };
-    let applications: Vec<Value> =
-        fields.iter().flat_map(|field| record.lines.iter().map(|line| application(record, *field, line))).collect();
+    let applications = fields
+        .into_iter()
+        .zip(shares(record))
+        .flat_map(|(field, share)| record.lines.iter().map(move |line| application(record, field, share, line)));
+    let applications: Vec<Value> = applications.collect();
     Ok(json!({ "id": id, "applications": applications, "record": serde_json::to_value(record)? }))
 }
 
 /// One product on one field.
-fn application(record: &Record, field: Option<(&Id, &RecordField)>, line: &RecordLine) -> Value {
+fn application(record: &Record, field: Option<(&Id, &RecordField)>, share: FieldShare, line: &RecordLine) -> Value {
     let whole = record.area();
     let of = field.map(|(_, field)| field);
-    let share = share(record, of);
-    let (litres, kilograms) = parts(line.amount.value().times(share));
+    let fraction = share.fraction();
+    let (litres, kilograms) = parts(line.amount.value().times(fraction));
     let (litres_per_ha, kilograms_per_ha) = dose(line.amount.value(), whole);
     let actives: Vec<Value> = line
         .actives
@@ -76,7 +80,7 @@ fn application(record: &Record, field: Option<(&Id, &RecordField)>, line: &Recor
                 "name": active.name,
                 "group": active.group,
                 "basis": active.basis.short(),
-                "kg": active.mass.to_kilograms() * share,
+                "kg": active.mass.to_kilograms() * fraction,
             })
         })
         .collect();
@@ -106,7 +110,7 @@ fn application(record: &Record, field: Option<(&Id, &RecordField)>, line: &Recor
         "amount_kg": kilograms,
         "cost": cost(line, share),
         "actives": actives,
-        "spray_l": record.volume.as_ref().map(|volume| volume.to_litres() * share),
+        "spray_l": record.volume.as_ref().map(|volume| volume.to_litres() * fraction),
         "method": record.method,
         "operator": record.operator,
         "certificate": record.certificate,

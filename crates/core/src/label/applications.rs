@@ -46,7 +46,7 @@ fn number(
     let (product, field) = (&here.product.name, &here.field.name);
     workings.push(
         Working::new(format!("Applications of {product} on {field} {}", window.words))
-            .step("records so far", count.to_string())
+            .step("applications so far", count.to_string())
             .step("+ this pass", count.saturating_add(1).to_string())
             .step("label's most", most.to_string()),
     );

@@ -34,9 +34,11 @@ impl Money {
         self.0.checked_div(units).map(Self)
     }
 
-    /// A share of it; `None` where the number does not fit. Beyond ten decimals it is rounded.
-    pub fn share(self, share: f64) -> Option<Self> {
-        self.0.checked_mul(Decimal::from_f64(share)?).map(|part| Self(part.round_dp(10)))
+    /// The part of it between two fractions of the whole; `None` where a number does not fit. Beyond ten decimals it is rounded,
+    /// so that parts end to end add up to the whole.
+    pub fn between(self, from: f64, to: f64) -> Option<Self> {
+        let up_to = |share: f64| Some(self.0.round_dp(10).checked_mul(Decimal::from_f64(share)?)?.round_dp(10));
+        up_to(to)?.checked_sub(up_to(from)?).map(Self)
     }
 
     /// With two decimals, as on a bill.

@@ -2,6 +2,7 @@
 //! came to.
 
 pub mod amend;
+mod application;
 pub mod binds;
 pub mod close;
 pub mod outside;
@@ -11,18 +12,22 @@ pub mod profile;
 pub mod record;
 pub mod review;
 pub mod seal;
+mod shares;
 pub mod stats;
 mod totals;
 pub mod trials;
 pub mod used;
 pub mod worker_protection;
 
+pub(crate) use application::{by_application, driven_over};
+pub use shares::{FieldShare, shares};
 pub use totals::{Totals, sum, totals};
 
 use crate::farm::{Farm, Id, Record};
 use crate::mix::actives::Wanted;
-use crate::quantity::{ActiveBasis, AmountPerArea, Area, MassPerArea, Share};
+use crate::quantity::{ActiveBasis, AmountPerArea, MassPerArea};
 use jiff::civil::Date;
+use std::cell::OnceCell;
 
 /// What a field has had, and which records could not be counted in.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -57,12 +62,14 @@ impl<'a> Reach<'a> {
 
     /// The records.
     pub fn records(self, farm: &'a Farm) -> impl Iterator<Item = &'a Record> + use<'a> {
+        let itself = OnceCell::new();
         farm.records.values().filter(move |record| {
             (self.from..=self.to).contains(&record.date)
                 && record.fields.contains_key(self.field)
                 && !record.pass.as_ref().is_some_and(|of| {
                     if of == self.pass {
-                        record.date == self.date || self.is_in_parts(farm)
+                        let itself = itself.get_or_init(|| self.itself(farm));
+                        itself.iter().any(|own| std::ptr::eq(*own, *record))
                     } else {
                         farm.is_one_application(of, self.pass)
                     }
@@ -70,62 +77,20 @@ impl<'a> Reach<'a> {
         })
     }
 
-    /// Whether the pass is recorded in parts, which together cover no more of the field than it does.
-    fn is_in_parts(self, farm: &Farm) -> bool {
+    /// The records of the pass itself: the application of its day with all its parts; where the pass is recorded in parts alone and
+    /// none of its day, these.
+    fn itself(self, farm: &'a Farm) -> Vec<&'a Record> {
         let own = farm.records.values().filter(|record| record.pass.as_ref() == Some(self.pass));
-        let ground: Vec<Area> = own.filter_map(|record| driven_over(farm, record, self.field)).collect();
-        ground.len() > 1 && fits_pass(farm, self.pass, self.field, ground.into_iter().sum())
-    }
-}
-
-/// How much of a field a record drove over: in bands the ground between them with it; `None` where it was not on the field.
-pub(crate) fn driven_over(farm: &Farm, record: &Record, field: &Id) -> Option<Area> {
-    let pass = record.pass.as_ref().and_then(|pass| farm.passes.get(pass));
-    let bands = pass.and_then(|pass| crate::rig::in_bands(farm, pass)).map_or(1.0, Share::to_fraction);
-    Some(record.fields.get(field)?.area.value() * (1.0 / bands))
-}
-
-/// Whether a pass covers so much of a field; records hold six digits.
-fn fits_pass(farm: &Farm, pass: &Id, field: &Id, ground: Area) -> bool {
-    let covers = || Some(farm.passes.get(pass)?.covers(field, farm.fields.get(field)?));
-    covers().is_some_and(|covers| !ground.exceeds(covers * (1.0 + 1e-5)))
-}
-
-/// The records of a field by application: parts of one, which lie on different ground of the field, stand together, and so do
-/// records of one pass as long as they cover no more than it does. What is recorded of one pass twice, or of more ground than
-/// the field has, is an application each time.
-pub(crate) fn by_application<'a>(
-    farm: &Farm,
-    field: &Id,
-    records: impl Iterator<Item = &'a Record>,
-) -> Vec<Vec<&'a Record>> {
-    let there = farm.fields.get(field).map_or(Area::ZERO, |field| field.area.value());
-    let on_field = |record: &Record| driven_over(farm, record, field).unwrap_or(Area::ZERO);
-    let mut all: Vec<Vec<&Record>> = Vec::new();
-    for record in records {
-        let beside = |parts: &Vec<&Record>| {
-            let is_part = |part: &&Record| match (&part.pass, &record.pass) {
-                (Some(one), Some(other)) if one == other => {
-                    let same = parts.iter().filter(|part| part.pass == record.pass);
-                    let ground: Area = same.map(|part| on_field(part)).sum();
-                    fits_pass(farm, one, field, ground + on_field(record))
-                }
-                (Some(one), Some(other)) => farm.is_one_application(one, other),
-                _ => false,
-            };
-            // Records hold six digits.
-            let fits = || {
-                let ground: Area = parts.iter().map(|part| on_field(part)).sum();
-                !(ground + on_field(record)).exceeds(there * (1.0 + 1e-5))
-            };
-            parts.iter().all(is_part) && fits()
-        };
-        match all.iter_mut().find(|parts| beside(parts)) {
-            Some(parts) => parts.push(record),
-            None => all.push(vec![record]),
+        let own = own.filter(|record| record.fields.contains_key(self.field));
+        let mut applications = by_application(farm, self.field, own);
+        if let [parts] = applications.as_mut_slice()
+            && parts.len() > 1
+        {
+            return std::mem::take(parts);
         }
+        applications.retain(|parts| parts.iter().any(|record| record.date == self.date));
+        applications.concat()
     }
-    all
 }
 
 fn named(record: &Record) -> String {

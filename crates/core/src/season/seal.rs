@@ -277,7 +277,8 @@ impl Chain {
             let mut ends = amendment.changes.is_empty() && link.as_ref().is_some_and(|link| link.holds);
             for change in amendment.changes.iter().rev() {
                 if let Err(misfit) = changes::back(&mut content, change) {
-                    ends |= !misfit.is_overcome;
+                    // A seal that fits over what cannot have been was made for it: what it tells leads nowhere.
+                    ends |= !misfit.is_overcome || link.as_ref().is_some_and(|link| link.holds);
                     if let Some(link) = link.as_mut().filter(|link| link.misfit.is_none()) {
                         // A seal over what cannot have been is none.
                         link.holds = false;

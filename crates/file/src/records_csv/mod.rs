@@ -16,8 +16,8 @@ use jiff::civil::Time;
 pub use columns::{COLUMNS, Column, Of};
 pub use enter::{Entered, Meets, enter, meets};
 pub use read::{Coming, OwnError, Reading, is_own, is_own_file, open, read};
+pub(crate) use write::cost;
 pub use write::write;
-pub(crate) use write::{cost, share};
 
 /// A time of day: hours and minutes, and the rest where there is any.
 fn time_text(time: Time) -> String {

@@ -10,6 +10,7 @@ use serde::de::DeserializeOwned;
 use serde_json::Value;
 use tankard_core::farm::{Id, Left, Record, RecordField, RecordLine};
 use tankard_core::quantity::{Amount, AsTyped, Quantity};
+use tankard_core::season::shares;
 use thiserror::Error;
 
 use super::cell::unguarded;
@@ -296,10 +297,9 @@ fn record(rows: &[Row], places: &Places, columns: usize) -> Result<Record, Vec<R
         }
     }
     if let Some(record) = record.as_ref().filter(|_| wrong.is_empty()) {
-        for (id, rows) in &by_field {
-            let share = super::share(record, id.and_then(|id| record.fields.get(id)));
+        for ((_, rows), share) in by_field.iter().zip(shares(record)) {
             for (row, line) in rows.iter().zip(&record.lines) {
-                if let Some(why) = off_share(row, places, line, share) {
+                if let Some(why) = off_share(row, places, line, share.fraction()) {
                     wrong.push(Refused { line: row.line, why });
                 }
             }

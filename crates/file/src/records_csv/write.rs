@@ -4,6 +4,7 @@ use serde::Serialize;
 use serde_json::Value;
 use tankard_core::farm::{Farm, Id, Record, RecordField, RecordLine};
 use tankard_core::quantity::{Amount, AsTyped};
+use tankard_core::season::{FieldShare, shares};
 
 use super::cell::guarded;
 use super::columns::{COLUMNS, Of};
@@ -15,7 +16,7 @@ struct Row<'a> {
     field: Option<(&'a Id, &'a RecordField)>,
     line: Option<&'a RecordLine>,
     /// The field's share of the record.
-    share: f64,
+    share: FieldShare,
     /// Whether it is the first of its field and record.
     is_first: bool,
 }
@@ -28,7 +29,7 @@ pub fn write<'a>(farm: &'a Farm, chosen: impl Fn(&str) -> bool + 'a) -> Result<S
     let mut csv = csv::Writer::from_writer(Vec::new());
     csv.write_record(COLUMNS.map(|column| column.name))?;
     for (id, record) in farm.records.iter().filter(|(id, _)| chosen(id)) {
-        let blank = Row { id, record, field: None, line: None, share: 1.0, is_first: true };
+        let blank = Row { id, record, field: None, line: None, share: FieldShare::WHOLE, is_first: true };
         // What all rows of the record say is put into words once.
         let of_record: Vec<String> = COLUMNS
             .iter()
@@ -38,8 +39,7 @@ pub fn write<'a>(farm: &'a Farm, chosen: impl Fn(&str) -> bool + 'a) -> Result<S
             if record.fields.is_empty() { vec![None] } else { record.fields.iter().map(Some).collect() };
         let lines: Vec<Option<&RecordLine>> =
             if record.lines.is_empty() { vec![None] } else { record.lines.iter().map(Some).collect() };
-        for field in fields {
-            let share = share(record, field.map(|(_, field)| field));
+        for (field, share) in fields.into_iter().zip(shares(record)) {
             for (at, line) in lines.iter().copied().enumerate() {
                 let row = Row { id, record, field, line, share, is_first: at == 0 };
                 for (column, known) in COLUMNS.iter().zip(&of_record) {
@@ -56,17 +56,11 @@ pub fn write<'a>(farm: &'a Farm, chosen: impl Fn(&str) -> bool + 'a) -> Result<S
     Ok(String::from_utf8_lossy(&bytes).into_owned())
 }
 
-/// The share of a field in its record by area. Where no area is typed all have the same, so that nothing is lost in sums.
-pub(crate) fn share(record: &Record, field: Option<&RecordField>) -> f64 {
-    let Some(field) = field else { return 1.0 };
-    field.area.value().ratio(record.area()).unwrap_or(1.0 / record.fields.len().max(1) as f64)
-}
-
 /// The actives of a line in a share of it, in kilograms.
-fn actives_kg(line: &RecordLine, share: f64) -> String {
+fn actives_kg(line: &RecordLine, share: FieldShare) -> String {
     let plain = |text: &str| text.replace(['|', ';', '='], "/");
     let parts = line.actives.iter().map(|active| {
-        let kilograms = active.mass.to_kilograms() * share;
+        let kilograms = active.mass.to_kilograms() * share.fraction();
         format!("{}|{}|{}={kilograms}", plain(&active.name), active.basis.short(), plain(&active.group))
     });
     parts.collect::<Vec<_>>().join("; ")
@@ -104,11 +98,13 @@ fn cell(row: &Row<'_>, column: &str) -> String {
         "restricted" => of_line(|line| if line.restricted { "yes".to_owned() } else { String::new() }),
         "lot" => of_line(|line| line.lot.clone()),
         "amount" => of_line(|line| line.amount.text().to_owned()),
-        "amount_l" | "amount_kg" => match (column, row.line.map(|line| line.amount.value().times(row.share))) {
-            ("amount_l", Some(Amount::Volume(volume))) => volume.to_litres().to_string(),
-            ("amount_kg", Some(Amount::Mass(mass))) => mass.to_kilograms().to_string(),
-            _ => String::new(),
-        },
+        "amount_l" | "amount_kg" => {
+            match (column, row.line.map(|line| line.amount.value().times(row.share.fraction()))) {
+                ("amount_l", Some(Amount::Volume(volume))) => volume.to_litres().to_string(),
+                ("amount_kg", Some(Amount::Mass(mass))) => mass.to_kilograms().to_string(),
+                _ => String::new(),
+            }
+        }
         "planned_amount" => of_line(|line| typed(line.planned.as_ref())),
         "price" => of_line(|line| typed(line.price.as_ref())),
         "cost" => row.line.and_then(|line| cost(line, row.share)).unwrap_or_default(),
@@ -117,9 +113,11 @@ fn cell(row: &Row<'_>, column: &str) -> String {
         "actives" => of_line(|line| json(&line.actives, line.actives.is_empty())),
         "actives_kg" => row.line.map(|line| actives_kg(line, row.share)).unwrap_or_default(),
         "spray_volume" => typed(record.volume.as_ref()),
-        "spray_volume_l" if row.is_first => {
-            record.volume.as_ref().map(|volume| (volume.to_litres() * row.share).to_string()).unwrap_or_default()
-        }
+        "spray_volume_l" if row.is_first => record
+            .volume
+            .as_ref()
+            .map(|volume| (volume.to_litres() * row.share.fraction()).to_string())
+            .unwrap_or_default(),
         "planned_volume" => typed(record.planned.as_ref()),
         "loads" => text_of(record.loads.as_ref()),
         "left" => typed(record.left.as_ref().map(|left| &left.volume)),
@@ -157,10 +155,10 @@ fn cell(row: &Row<'_>, column: &str) -> String {
     guarded(&text)
 }
 
-/// What a share of a line cost; nothing where its price does not go by what its amount is.
-pub(crate) fn cost(line: &RecordLine, share: f64) -> Option<String> {
-    let price = line.price.as_ref()?.value();
-    price.of(line.amount.value().times(share)).map(|money| money.amount().to_string())
+/// What a share of a line cost, as the review shares it; nothing where its price does not go by what its amount is.
+pub(crate) fn cost(line: &RecordLine, share: FieldShare) -> Option<String> {
+    let cost = line.price.as_ref()?.of(line.amount.value())?;
+    share.of_money(cost).map(|money| money.amount().to_string())
 }
 
 fn typed<Q>(quantity: Option<&AsTyped<Q>>) -> String {

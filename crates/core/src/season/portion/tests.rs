@@ -193,6 +193,10 @@ fn parts_of_a_pass_count_once_and_the_pass_again_twice() {
     farm.records["again"].date = date(2031, 6, 26);
     assert_eq!(applications(&farm), 2);
     near(number(rate(&farm)) * 128.0, 48.0, 0.01);
+    // To the plan of the pass both parts are the pass itself, and what came again is an earlier or later application.
+    let beside =
+        Reach::always(&hill, &own, date(2031, 6, 12)).records(&farm).map(|record| record.date).collect::<Vec<_>>();
+    assert_eq!(beside, [date(2031, 6, 26)]);
 }
 
 #[test]

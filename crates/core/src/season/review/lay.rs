@@ -1,10 +1,12 @@
 //! How records are laid out flat.
 //!
-//! What a record put out is shared among its fields by area; where it has no area, evenly. A record without a field stands as
-//! one piece of ground without a name.
+//! What a record put out is shared among its fields ([`shares()`]). A record without a field stands as one piece of ground without
+//! a name.
 
 use std::collections::HashMap;
 
+use super::super::application::Application;
+use super::super::shares::{FieldShare, shares};
 use super::index::{Entry, FieldInfo, Ground, Index, Once, ProductInfo, Rating, Use, bit, number};
 use super::{effects, planned};
 use crate::farm::{AdjuvantClass, Effect, Farm, Id, ProductKind, Record, RecordField, RecordLine};
@@ -35,8 +37,8 @@ struct Build<'a> {
     effects: HashMap<&'a Effect, u32>,
     /// What groups a name, a typed group and a kind mean.
     meant: HashMap<(&'a str, &'a str, ProductKind), Vec<u32>>,
-    /// Of a field and the first part of an application: the passes recorded so far, their ground, the number.
-    open: HashMap<(u32, &'a str), (Vec<&'a str>, Area, u32)>,
+    /// Of a field and the first part of an application: those so far, with their numbers.
+    open: HashMap<(u32, &'a str), Vec<(Application<'a>, u32)>>,
     applications: u32,
 }
 
@@ -78,23 +80,23 @@ impl<'a> Build<'a> {
 
     fn record(&mut self, id: &'a Id, record: &'a Record) {
         let at = number(self.index.entries.len());
-        let whole = record.area();
+        let shares = shares(record);
         let first_ground = self.index.ground.len();
-        for (field_id, field) in &record.fields {
-            let share = field.area.value().ratio(whole).unwrap_or(1.0 / record.fields.len() as f64);
+        for ((field_id, field), share) in record.fields.iter().zip(shares) {
             let number = self.field(field_id, &field.name);
             let driven = super::super::driven_over(self.farm, record, field_id).unwrap_or(Area::ZERO);
             let application = self.application(number, field_id, record, driven);
             let crop = self.crop(self.crop_of(record, field_id, field));
             self.ground(
                 record,
+                share,
                 Ground {
                     record: at,
                     field: number,
                     crop,
                     area: field.area.value(),
                     driven,
-                    share,
+                    share: share.fraction(),
                     application,
                     uses: 0..0,
                 },
@@ -106,6 +108,7 @@ impl<'a> Build<'a> {
             let uses = 0..0;
             self.ground(
                 record,
+                FieldShare::WHOLE,
                 Ground { record: at, field, crop, area: none.0, driven: none.1, share: 1.0, application, uses },
             );
         }
@@ -150,7 +153,7 @@ impl<'a> Build<'a> {
         self.names_of_products(record);
     }
 
-    fn ground(&mut self, record: &'a Record, mut ground: Ground) {
+    fn ground(&mut self, record: &'a Record, share: FieldShare, mut ground: Ground) {
         let first = self.index.uses.len();
         for line in record.lines.iter().filter(|line| !line.amount.is_zero()) {
             let (kind, class, from_shed) = self.kind(line);
@@ -165,7 +168,7 @@ impl<'a> Build<'a> {
                 .price
                 .as_ref()
                 .and_then(|price| price.of(line.amount.value()))
-                .and_then(|cost| cost.share(ground.share));
+                .and_then(|cost| share.of_money(cost));
             let grouped =
                 matches!(kind, Some(ProductKind::Herbicide | ProductKind::Fungicide | ProductKind::Insecticide));
             let used = Use {
@@ -325,22 +328,18 @@ impl<'a> Build<'a> {
         self.applications - 1
     }
 
-    /// As [`super::super::by_application`] joins them: parts of one application, each once, as long as they fit on the field.
+    /// The same that [`super::super::by_application`] joins.
     fn application(&mut self, field: u32, id: &str, record: &'a Record, ground: Area) -> u32 {
-        let Some(pass) = record.pass.as_deref() else { return self.next_application() };
-        let first = self.farm.first_part(pass);
-        let there = self.farm.fields.get(id).map_or(Area::ZERO, |field| field.area.value());
-        if let Some((passes, sum, application)) = self.open.get_mut(&(field, first))
-            && !passes.contains(&pass)
-            && !(*sum + ground).exceeds(there * (1.0 + 1e-5))
-        {
-            passes.push(pass);
-            *sum = *sum + ground;
-            return *application;
+        let new = self.next_application();
+        let Some(pass) = record.pass.as_deref() else { return new };
+        let farm = self.farm;
+        let so_far = self.open.entry((field, farm.first_part(pass))).or_default();
+        let mut known = so_far.iter_mut();
+        if let Some(at) = known.find_map(|(one, at)| one.takes(farm, id, Some(pass), ground).then_some(*at)) {
+            return at;
         }
-        let application = self.next_application();
-        self.open.insert((field, first), (vec![pass], ground, application));
-        application
+        so_far.push((Application::of(farm, Some(pass), ground), new));
+        new
     }
 
     fn finish(mut self) -> Index {

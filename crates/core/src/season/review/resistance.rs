@@ -156,26 +156,32 @@ struct Story {
     runs: Vec<(Date, Date, usize, usize)>,
 }
 
-/// The number of an application among those of its kind of product, from 1.
-fn number_of(of_kind: &mut Vec<(ProductKind, Vec<u32>)>, kind: ProductKind, application: u32) -> usize {
-    let at = of_kind.iter().position(|(known, _)| *known == kind).unwrap_or_else(|| {
-        of_kind.push((kind, Vec::new()));
-        of_kind.len() - 1
-    });
-    let Some((_, all)) = of_kind.get_mut(at) else { return 0 };
-    // Mostly it is a new one, and those are numbered as they come.
-    let known =
-        all.last().filter(|last| **last >= application).and_then(|_| all.iter().position(|one| *one == application));
-    known.unwrap_or_else(|| {
-        all.push(application);
-        all.len() - 1
-    }) + 1
+/// The applications with a kind of product, as they come.
+#[derive(Default)]
+struct OfKind {
+    all: Vec<u32>,
+    highest: u32,
+}
+
+impl OfKind {
+    /// The number of an application among them, from 1.
+    fn number(&mut self, application: u32) -> usize {
+        // Mostly it is a new one, and has a higher mark than all before.
+        let may_be_known = application <= self.highest;
+        let known = if may_be_known { self.all.iter().rposition(|one| *one == application) } else { None };
+        self.highest = self.highest.max(application);
+        known.unwrap_or_else(|| {
+            self.all.push(application);
+            self.all.len() - 1
+        }) + 1
+    }
 }
 
 fn rows(picked: &Picked<'_>, ground: &[u32], taken: &[bool]) -> Vec<GroupRow> {
     let index = picked.index;
     let mut stories: BTreeMap<u32, Story> = BTreeMap::new();
-    let mut of_kind = Vec::new();
+    let mut of_kind: Vec<(ProductKind, OfKind)> =
+        ProductKind::ALL.into_iter().map(|kind| (kind, OfKind::default())).collect();
     for at in ground {
         let Some(here) = index.ground.get(*at as usize) else { continue };
         let Some(entry) = index.entries.get(here.record as usize).filter(|entry| entry.date <= picked.choice.to) else {
@@ -185,7 +191,8 @@ fn rows(picked: &Picked<'_>, ground: &[u32], taken: &[bool]) -> Vec<GroupRow> {
         let groups = slice(&index.in_groups, &entry.groups);
         for group in groups {
             let Some((kind, _)) = index.groups.get(*group) else { continue };
-            let count = number_of(&mut of_kind, *kind, here.application);
+            let Some((_, of_kind)) = of_kind.iter_mut().find(|(known, _)| known == kind) else { continue };
+            let count = of_kind.number(here.application);
             let story = stories.entry(*group).or_default();
             // Another part of an application is not another time.
             if story.runs.last().is_some_and(|(.., last)| *last >= count) {

@@ -83,7 +83,7 @@ fn products(farm: &Farm, found: &Review, out: &mut String) -> std::fmt::Result {
     for product in &found.products.rows {
         let more = format!(
             "{} on {}, {}",
-            words::count(product.times, "time", "times"),
+            words::count(product.times, "record", "records"),
             product.treated.show(units),
             words::spent(&product.spent, &farm.currency)
         );
@@ -107,7 +107,7 @@ fn products(farm: &Farm, found: &Review, out: &mut String) -> std::fmt::Result {
     for class in &found.adjuvants.rows {
         let more = format!(
             "{} on {}, {}",
-            words::count(class.times, "time", "times"),
+            words::count(class.times, "record", "records"),
             class.treated.show(units),
             words::spent(&class.spent, &farm.currency)
         );
