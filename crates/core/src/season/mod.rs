@@ -4,6 +4,7 @@
 pub mod amend;
 pub mod binds;
 pub mod close;
+mod log;
 pub mod outside;
 pub mod period;
 pub mod portion;
@@ -16,12 +17,15 @@ mod totals;
 pub mod trials;
 pub mod used;
 
+pub use log::Log;
 pub use totals::{Totals, sum, totals};
 
 use crate::farm::{Farm, Id, Record};
 use crate::mix::actives::Wanted;
 use crate::quantity::{ActiveBasis, AmountPerArea, Area, MassPerArea, Share};
 use jiff::civil::Date;
+use std::cell::OnceCell;
+use std::collections::HashMap;
 
 /// What a field has had, and which records could not be counted in.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -55,25 +59,26 @@ impl<'a> Reach<'a> {
     }
 
     /// The records.
-    pub fn records(self, farm: &'a Farm) -> impl Iterator<Item = &'a Record> + use<'a> {
-        farm.records.values().filter(move |record| {
+    pub fn records(self, farm: &'a Farm, log: &'a Log) -> impl Iterator<Item = &'a Record> + use<'a> {
+        let (first, in_parts) = (farm.first_part(self.pass), OnceCell::new());
+        log.on_field(farm, self.field).map(|(_, record)| record).filter(move |record| {
             (self.from..=self.to).contains(&record.date)
-                && record.fields.contains_key(self.field)
                 && !record.pass.as_ref().is_some_and(|of| {
                     if of == self.pass {
-                        record.date == self.date || self.is_in_parts(farm)
+                        record.date == self.date || *in_parts.get_or_init(|| self.is_in_parts(farm, log))
                     } else {
-                        farm.is_one_application(of, self.pass)
+                        farm.first_part(of) == first
                     }
                 })
         })
     }
 
     /// Whether the pass is recorded in parts, which together cover no more of the field than it does.
-    fn is_in_parts(self, farm: &Farm) -> bool {
-        let own = farm.records.values().filter(|record| record.pass.as_ref() == Some(self.pass));
+    fn is_in_parts(self, farm: &Farm, log: &Log) -> bool {
+        let own = log.of_pass(farm, self.pass);
         let ground: Vec<Area> = own.filter_map(|record| driven_over(farm, record, self.field)).collect();
-        ground.len() > 1 && fits_pass(farm, self.pass, self.field, ground.into_iter().sum())
+        let room = room_of_pass(farm, self.pass, self.field);
+        ground.len() > 1 && room.is_some_and(|room| !ground.into_iter().sum::<Area>().exceeds(room))
     }
 }
 
@@ -84,10 +89,9 @@ pub(crate) fn driven_over(farm: &Farm, record: &Record, field: &Id) -> Option<Ar
     Some(record.fields.get(field)?.area.value() * (1.0 / bands))
 }
 
-/// Whether a pass covers so much of a field; records hold six digits.
-fn fits_pass(farm: &Farm, pass: &Id, field: &Id, ground: Area) -> bool {
-    let covers = || Some(farm.passes.get(pass)?.covers(field, farm.fields.get(field)?));
-    covers().is_some_and(|covers| !ground.exceeds(covers * (1.0 + 1e-5)))
+/// How much of a field the records of a pass may cover, as they hold six digits; `None` where pass or field are gone.
+fn room_of_pass(farm: &Farm, pass: &str, field: &Id) -> Option<Area> {
+    Some(farm.passes.get(pass)?.covers(field, farm.fields.get(field)?) * (1.0 + 1e-5))
 }
 
 /// The records of a field by application: parts of one, which lie on different ground of the field, stand together, and so do
@@ -98,33 +102,91 @@ pub(crate) fn by_application<'a>(
     field: &Id,
     records: impl Iterator<Item = &'a Record>,
 ) -> Vec<Vec<&'a Record>> {
-    let there = farm.fields.get(field).map_or(Area::ZERO, |field| field.area.value());
-    let on_field = |record: &Record| driven_over(farm, record, field).unwrap_or(Area::ZERO);
+    // Records hold six digits.
+    let there = farm.fields.get(field).map_or(Area::ZERO, |field| field.area.value()) * (1.0 + 1e-5);
+    let records: Vec<(&Record, Area)> =
+        records.map(|record| (record, driven_over(farm, record, field).unwrap_or(Area::ZERO))).collect();
+    let mut passes: HashMap<&str, OfPass> = HashMap::new();
+    for (record, ground) in &records {
+        let Some(pass) = record.pass.as_deref() else { continue };
+        let of_pass = passes.entry(pass).or_insert_with(|| OfPass {
+            room: room_of_pass(farm, pass, field),
+            application: farm.first_part(pass),
+            least: *ground,
+            seen: 0,
+            open: Vec::new(),
+        });
+        of_pass.least = of_pass.least.min(*ground);
+    }
     let mut all: Vec<Vec<&Record>> = Vec::new();
-    for record in records {
-        let beside = |parts: &Vec<&Record>| {
-            let is_part = |part: &&Record| match (&part.pass, &record.pass) {
-                (Some(one), Some(other)) if one == other => {
-                    let same = parts.iter().filter(|part| part.pass == record.pass);
-                    let ground: Area = same.map(|part| on_field(part)).sum();
-                    fits_pass(farm, one, field, ground + on_field(record))
-                }
-                (Some(one), Some(other)) => farm.is_one_application(one, other),
-                _ => false,
-            };
-            // Records hold six digits.
-            let fits = || {
-                let ground: Area = parts.iter().map(|part| on_field(part)).sum();
-                !(ground + on_field(record)).exceeds(there * (1.0 + 1e-5))
-            };
-            parts.iter().all(is_part) && fits()
+    let mut begun: HashMap<&str, Vec<Begun>> = HashMap::new();
+    for (record, ground) in records {
+        let Some((pass, of_pass)) = record.pass.as_deref().and_then(|pass| Some((pass, passes.get_mut(pass)?))) else {
+            all.push(vec![record]);
+            continue;
         };
-        match all.iter_mut().find(|parts| beside(parts)) {
-            Some(parts) => parts.push(record),
-            None => all.push(vec![record]),
+        let beside = begun.entry(of_pass.application).or_default();
+        of_pass.open.extend(of_pass.seen..beside.len());
+        of_pass.seen = beside.len();
+        // What has no room for the least of the pass has none for any of it.
+        let (room, least) = (of_pass.room, of_pass.least);
+        of_pass.open.retain(|at| beside.get(*at).is_some_and(|begun| begun.has_room(pass, room, least, there)));
+        let found = of_pass
+            .open
+            .iter()
+            .copied()
+            .find(|at| beside.get(*at).is_some_and(|begun| begun.has_room(pass, room, ground, there)));
+        match found.and_then(|at| beside.get_mut(at)) {
+            Some(begun) => {
+                begun.take(pass, ground);
+                if let Some(parts) = all.get_mut(begun.place) {
+                    parts.push(record);
+                }
+            }
+            None => {
+                beside.push(Begun { place: all.len(), ground, by_pass: vec![(pass, ground)] });
+                all.push(vec![record]);
+            }
         }
     }
     all
+}
+
+/// What records of a pass look for.
+struct OfPass<'a> {
+    /// How much of the field they may cover together.
+    room: Option<Area>,
+    /// The first pass of its application.
+    application: &'a str,
+    /// The ground of its smallest record.
+    least: Area,
+    /// How many of the applications that have begun were looked at.
+    seen: usize,
+    /// Those of them that may have room, in order.
+    open: Vec<usize>,
+}
+
+/// An application of which records were found.
+struct Begun<'a> {
+    place: usize,
+    ground: Area,
+    by_pass: Vec<(&'a str, Area)>,
+}
+
+impl<'a> Begun<'a> {
+    fn has_room(&self, pass: &str, room: Option<Area>, ground: Area, there: Area) -> bool {
+        let own = self.by_pass.iter().find(|(known, _)| *known == pass);
+        let fits_pass = own.is_none_or(|(_, sum)| room.is_some_and(|room| !(*sum + ground).exceeds(room)));
+        fits_pass && !(self.ground + ground).exceeds(there)
+    }
+
+    fn take(&mut self, pass: &'a str, ground: Area) {
+        self.ground = self.ground + ground;
+        match self.by_pass.iter_mut().find(|(known, _)| *known == pass) {
+            Some((_, sum)) => *sum = *sum + ground,
+            None => self.by_pass.push((pass, ground)),
+        }
+    }
 }
 
 fn named(record: &Record) -> String {
@@ -135,11 +197,11 @@ fn named(record: &Record) -> String {
 ///
 /// Each record's amount is spread evenly over the ground of that record. Of parts of one application, of which any ground has had
 /// but one, the largest counts.
-pub fn product_so_far(farm: &Farm, reach: Reach<'_>, product: &Id) -> SoFar<Option<AmountPerArea>> {
+pub fn product_so_far(farm: &Farm, log: &Log, reach: Reach<'_>, product: &Id) -> SoFar<Option<AmountPerArea>> {
     let liquid = farm.products.get(product).is_some_and(crate::farm::Product::is_liquid);
     let mut so_far: SoFar<Option<AmountPerArea>> = SoFar::default();
     let plus = |sum: Option<AmountPerArea>, rate: AmountPerArea| sum.map_or(Some(rate), |before| before.plus(rate));
-    for parts in by_application(farm, reach.field, reach.records(farm)) {
+    for parts in by_application(farm, reach.field, reach.records(farm, log)) {
         let mut largest: Option<AmountPerArea> = None;
         for record in parts {
             let mut sum = None;
@@ -165,10 +227,10 @@ pub fn product_so_far(farm: &Farm, reach: Reach<'_>, product: &Id) -> SoFar<Opti
 }
 
 /// How much of an active a field has had, over ground, from all products, on the basis asked for.
-pub fn active_so_far(farm: &Farm, reach: Reach<'_>, active: &str, basis: ActiveBasis) -> SoFar<MassPerArea> {
+pub fn active_so_far(farm: &Farm, log: &Log, reach: Reach<'_>, active: &str, basis: ActiveBasis) -> SoFar<MassPerArea> {
     let mut so_far = SoFar { sum: MassPerArea::ZERO, left_out: Vec::new() };
     let wanted = Wanted::new(active);
-    for parts in by_application(farm, reach.field, reach.records(farm)) {
+    for parts in by_application(farm, reach.field, reach.records(farm, log)) {
         let one = |record| active_in(farm, record, &wanted, basis, &mut so_far.left_out);
         let largest = parts.into_iter().map(one).fold(MassPerArea::ZERO, MassPerArea::max);
         so_far.sum = so_far.sum + largest;

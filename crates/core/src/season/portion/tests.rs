@@ -8,7 +8,7 @@ use crate::farm::{
 use crate::plan::{Plan, plan};
 use crate::quantity::{ActiveBasis, Amount, Area, AsTyped, Quantity, Volume};
 use crate::season::record::{from_plan, of_portion};
-use crate::season::{Reach, by_application, product_so_far};
+use crate::season::{Log, Reach, by_application, product_so_far};
 use jiff::civil::date;
 
 const PASS: &str = "post";
@@ -183,12 +183,14 @@ fn parts_of_a_pass_count_once_and_the_pass_again_twice() {
     let applications = |farm: &Farm| by_application(farm, &hill, farm.records.values()).len();
     assert_eq!(applications(&farm), 1);
     let reach = Reach::always(&hill, &other, date(2031, 7, 1));
-    let rate = |farm: &Farm| product_so_far(farm, reach, &"gly".to_owned()).sum.unwrap().over(Area::from_acres(1.0));
+    let rate = |farm: &Farm| {
+        product_so_far(farm, &Log::of(farm), reach, &"gly".to_owned()).sum.unwrap().over(Area::from_acres(1.0))
+    };
     // 24 fl oz/ac, as the jug measures it.
     near(number(rate(&farm)) * 128.0, 24.0, 0.01);
     // Neither part is an earlier application beside the plan of the pass.
     let own = PASS.to_owned();
-    assert_eq!(Reach::always(&hill, &own, date(2031, 6, 12)).records(&farm).count(), 0);
+    assert_eq!(Reach::always(&hill, &own, date(2031, 6, 12)).records(&farm, &Log::of(&farm)).count(), 0);
     put(&mut farm, "again", &Portion::whole(&plan));
     farm.records["again"].date = date(2031, 6, 26);
     assert_eq!(applications(&farm), 2);
