@@ -4,6 +4,7 @@
 pub mod amend;
 pub mod binds;
 pub mod close;
+pub mod find;
 mod log;
 pub mod outside;
 pub mod period;

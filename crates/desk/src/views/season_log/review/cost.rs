@@ -59,7 +59,7 @@ impl By {
 }
 
 pub(super) fn show(ui: &mut Ui, by: &mut By, shown: &Shown<'_>) {
-    let (cost, figures) = (&shown.review.cost, shown.figures);
+    let (cost, figures) = (shown.pages.cost(), shown.figures);
     let over = figures.per_ground(cost.all.spent, cost.all.treated);
     let over = if over.is_empty() { over } else { format!(", {over} over {}", figures.show(cost.all.treated)) };
     ui.label(look::strong(format!("{} in all{over}", figures.spent(cost.all.spent))));

@@ -30,8 +30,8 @@ pub(super) struct State {
 }
 
 pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &Kept, shown: &Shown<'_>) {
-    let resistance = &shown.review.resistance;
-    let fields: Vec<&FieldGroups> = kept.by_name.iter().filter_map(|at| resistance.fields.get(*at)).collect();
+    let (resistance, by_name) = shown.pages.resistance();
+    let fields: Vec<&FieldGroups> = by_name.iter().filter_map(|at| resistance.fields.get(*at)).collect();
     let has = |kind: &ProductKind| fields.iter().flat_map(|field| &field.rows).any(|row| row.kind == *kind);
     let kinds: Vec<ProductKind> = ProductKind::ALL.into_iter().filter(has).collect();
     let groupless = (!resistance.groupless.is_empty())
@@ -55,7 +55,7 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &Kept, shown: &Shown<'_
                     .to_owned(),
             )],
         );
-        matrix(ui, &fields, kind, &shown.review.passes.years.iter().map(|year| year.year).collect::<Vec<_>>());
+        matrix(ui, &fields, kind, &shown.pages.passes().years.iter().map(|year| year.year).collect::<Vec<_>>());
         notes(ui, [groupless]);
     });
     sheet(ui, "Where a group came again", |ui| repeats(ui, &fields, kind, kept.seasons));

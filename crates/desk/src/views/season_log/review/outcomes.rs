@@ -50,7 +50,7 @@ fn interval((low, high): (f64, f64)) -> String {
 }
 
 pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &mut Kept, shown: &Shown<'_>) {
-    let outcomes = &shown.review.outcomes;
+    let outcomes = shown.pages.outcomes();
     let stray = (outcomes.stray > 0).then(|| {
         let ratings = count(outcomes.stray, "rating is", "ratings are");
         format!("{ratings} of a field that their record did not spray, or of a day before it; look at the records")

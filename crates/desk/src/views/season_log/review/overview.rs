@@ -21,7 +21,7 @@ fn month(month: i8) -> &'static str {
 }
 
 pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
-    let (passes, figures) = (&shown.review.passes, shown.figures);
+    let (passes, figures) = (shown.pages.passes(), shown.figures);
     ui.label(look::strong(format!(
         "{}, {} treated",
         count(passes.passes, "pass", "passes"),

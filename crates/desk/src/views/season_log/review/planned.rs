@@ -22,7 +22,7 @@ fn ends(at: usize, gap: &str) -> String {
 }
 
 pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) -> Option<Subject> {
-    let (planned, figures) = (&shown.review.planned, shown.figures);
+    let (planned, figures) = (shown.pages.planned(), shown.figures);
     let all = [
         ("Amounts over ground", "uses", &planned.rate),
         ("Ground", "records", &planned.area),
@@ -57,7 +57,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) -> Option<Subject> {
         }
     }
     let told = planned.left_told;
-    let of = shown.review.passes.passes;
+    let of = shown.pages.records;
     sheet(ui, "Left over", |ui| {
         ui.label(if told == 0 {
             "No record says what was left over.".to_owned()

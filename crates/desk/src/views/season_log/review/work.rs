@@ -17,7 +17,7 @@ const NO_WATER: &str = "water not typed";
 const NO_RIG: &str = "rig not typed";
 
 pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
-    let (work, figures) = (&shown.review.work, shown.figures);
+    let (work, figures) = (shown.pages.work(), shown.figures);
     beside(
         ui,
         &mut (),
