@@ -233,7 +233,7 @@ pub(crate) fn plan_with(farm: &Farm, log: &Log, pass_id: &Id, pass: &Pass) -> Pl
     };
 
     if let Some(carrier) = carrier {
-        stock::judge(farm, log, &accounts, (pass_id, pass), area, &lines, (carrier, &loads), &mut findings);
+        stock::judge((farm, log), &accounts, (pass_id, pass), area, &lines, (carrier, &loads), &mut findings);
     }
 
     workings.extend(water::dose::per_load(&water, &loads, farm.units).1);

@@ -27,8 +27,7 @@ impl Spraying<'_> {
 
 /// One row over this pass, the others and the records.
 pub(super) fn judge(
-    farm: &Farm,
-    log: &Log,
+    (farm, log): (&Farm, &Log),
     pass_id: &Id,
     pass: &Pass,
     pair: &Pair,

@@ -292,7 +292,7 @@ pub(crate) fn judge(
     let mut said: Vec<[&Id; 3]> = Vec::new();
     for pair in three.into_iter().chain(two) {
         if pair.apart.is_some() {
-            super::interval::judge(farm, log, pass_id, pass, pair, &crops, &tank, findings);
+            super::interval::judge((farm, log), pass_id, pass, pair, &crops, &tank, findings);
             continue;
         }
         for a in tank.iter().filter(|a| pair.a.fits(a.product)) {

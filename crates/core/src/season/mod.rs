@@ -137,17 +137,14 @@ pub(crate) fn by_application<'a>(
             .iter()
             .copied()
             .find(|at| beside.get(*at).is_some_and(|begun| begun.has_room(pass, room, ground, there)));
-        match found.and_then(|at| beside.get_mut(at)) {
-            Some(begun) => {
-                begun.take(pass, ground);
-                if let Some(parts) = all.get_mut(begun.place) {
-                    parts.push(record);
-                }
+        if let Some(begun) = found.and_then(|at| beside.get_mut(at)) {
+            begun.take(pass, ground);
+            if let Some(parts) = all.get_mut(begun.place) {
+                parts.push(record);
             }
-            None => {
-                beside.push(Begun { place: all.len(), ground, by_pass: vec![(pass, ground)] });
-                all.push(vec![record]);
-            }
+        } else {
+            beside.push(Begun { place: all.len(), ground, by_pass: vec![(pass, ground)] });
+            all.push(vec![record]);
         }
     }
     all

@@ -44,8 +44,7 @@ impl Wanted<'_> {
 /// topped up. Of the other passes only those are reckoned that come before it and take
 /// such a product, and the records are looked at only where it matters whether these were sprayed.
 pub(crate) fn judge(
-    farm: &Farm,
-    log: &Log,
+    (farm, log): (&Farm, &Log),
     accounts: &Accounts,
     (pass_id, pass): (&Id, &Pass),
     treated: Area,
