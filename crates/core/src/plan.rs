@@ -15,7 +15,7 @@ use crate::rig::rinse::{self, RinsePlan};
 use crate::rig::setting::{self, RankedSet, Setting};
 use crate::rig::work::{self, Work};
 use crate::rig::{self, calibration};
-use crate::season::driven_over;
+use crate::season::{Log, driven_over};
 use crate::stock;
 use crate::water::{self, WaterPlan};
 use crate::weather::{self, Hours};
@@ -112,12 +112,22 @@ pub fn plan(farm: &Farm, pass_id: &str) -> Option<Plan> {
     Some(plan_as(farm, pass_id, pass))
 }
 
+/// The same with the records looked up before, where several passes of one state of a farm are planned.
+pub fn plan_of(farm: &Farm, log: &Log, pass_id: &str) -> Option<Plan> {
+    let (pass_id, pass) = farm.passes.get_key_value(pass_id)?;
+    Some(plan_with(farm, log, pass_id, pass))
+}
+
 /// Plans a pass as it might be: with another mix or another setting than the farm has it.
 pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
+    plan_with(farm, &Log::of(farm), pass_id, pass)
+}
+
+pub(crate) fn plan_with(farm: &Farm, log: &Log, pass_id: &Id, pass: &Pass) -> Plan {
     let mut findings = Vec::new();
     let mut workings = Vec::new();
 
-    let fields = ground(farm, pass_id, pass, &mut findings, &mut workings);
+    let fields = ground(farm, log, pass_id, pass, &mut findings, &mut workings);
     let area: Area = fields.iter().map(|field| field.area).sum();
     let rig = rig_of(farm, pass_id, pass, &mut findings);
     let carrier = carrier(pass_id, pass, &mut findings);
@@ -187,7 +197,7 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
         adjuvants = choice::choose(farm, (pass_id, pass), &ground, &lines, carrier, need, &mut findings);
         let ammonium = water::Ammonium::of(&adjuvants, farm, carrier);
         water::judge_mix(farm, pass, &ground, &lines, carrier, ammonium, &mut water, &mut findings, &mut workings);
-        pairs::judge(farm, pass_id, pass, &fields, &lines, &mut findings);
+        pairs::judge(farm, log, pass_id, pass, &fields, &lines, &mut findings);
         charge::judge(farm, &lines, &mut findings);
         fertilizer::judge(farm, pass_id, pass, &fields, &lines, carrier, &mut findings);
     } else {
@@ -196,7 +206,7 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
 
     let bounds = carrier
         .map(|carrier| {
-            label::limits::judge(farm, pass_id, pass, &fields, &lines, carrier, &mut findings, &mut workings)
+            label::limits::judge(farm, log, pass_id, pass, &fields, &lines, carrier, &mut findings, &mut workings)
         })
         .unwrap_or_default();
     let accounts = stock::Accounts::among(farm, mix.iter().map(|(id, _)| id.as_str()));
@@ -204,6 +214,7 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
         (Some(carrier), Some(rig)) if !area.is_zero() => loads::build::build(
             &loads::build::Asked {
                 farm,
+                log,
                 pass_id,
                 pass,
                 rig,
@@ -222,14 +233,14 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
     };
 
     if let Some(carrier) = carrier {
-        stock::judge(farm, &accounts, (pass_id, pass), area, &lines, (carrier, &loads), &mut findings);
+        stock::judge((farm, log), &accounts, (pass_id, pass), area, &lines, (carrier, &loads), &mut findings);
     }
 
     workings.extend(water::dose::per_load(&water, &loads, farm.units).1);
 
     workings.extend(order::working(&lines, &kept));
     let work = work::reckon(farm, pass_id, pass, &fields, &loads, spray_time, &mut findings, &mut workings);
-    let rinse = rinse::judge(farm, pass_id, pass, carrier, &mut findings);
+    let rinse = rinse::judge(farm, log, pass_id, pass, carrier, &mut findings);
     let needs = work.as_ref().map(|work| work.total).or(spray_time);
     let counted = work.as_ref().map_or("", work::Work::counted);
     let hours = weather::judge(farm, pass_id, pass, needs, counted, &mut findings);
@@ -269,6 +280,7 @@ pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
 
 fn ground(
     farm: &Farm,
+    log: &Log,
     pass_id: &Id,
     pass: &Pass,
     findings: &mut Vec<Finding>,
@@ -317,7 +329,7 @@ fn ground(
                 Basis::Arithmetic,
             ));
         }
-        judge_parts(farm, pass_id, (id, field), (area, sprayable), findings);
+        judge_parts((farm, log), pass_id, (id, field), (area, sprayable), findings);
         working = working.step(field.name.clone(), area.show(farm.units));
         let treated = bands.map_or(area, |share| area * share.to_fraction());
         if let Some(share) = bands {
@@ -360,7 +372,7 @@ fn ground(
 /// Parts of one application lie beside one another, since a label takes them for one: together they find room on the field.
 /// What is recorded of a part counts as recorded.
 fn judge_parts(
-    farm: &Farm,
+    (farm, log): (&Farm, &Log),
     pass_id: &Id,
     (id, field): (&Id, &Field),
     (area, sprayable): (Area, Area),
@@ -372,15 +384,15 @@ fn judge_parts(
         return;
     }
     let is_part = |other: &Id| other != pass_id && farm.is_one_application(other, pass_id);
-    let recorded = farm
-        .records
-        .values()
+    let recorded = log
+        .on_field(farm, id)
+        .map(|(_, record)| record)
         .filter(|record| record.pass.as_ref().is_some_and(is_part))
         .filter_map(|record| Some((record.name.as_str(), driven_over(farm, record, id)?)));
     let planned = farm
         .passes
         .iter()
-        .filter(|(other, pass)| is_part(other) && pass.fields.contains(id) && !farm.is_recorded(other))
+        .filter(|(other, pass)| is_part(other) && pass.fields.contains(id) && !log.is_recorded(other))
         .map(|(_, pass)| (pass.name.as_str(), pass.covers(id, field)));
     let (names, areas): (Vec<&str>, Vec<Area>) = recorded.chain(planned).unzip();
     let whole = area + areas.into_iter().sum();

@@ -1,13 +1,15 @@
 //! The open document: the farm, where it lives, what was undone, and the plans of its passes.
 
 use std::collections::HashMap;
+use std::mem;
 use std::path::PathBuf;
 use std::sync::Arc;
 
 use jiff::civil::Date;
 use tankard_core::day::{DayPlan, plan_day};
-use tankard_core::farm::{Card, Farm, Id};
-use tankard_core::plan::{Plan, plan};
+use tankard_core::farm::{Card, Farm, Id, Record};
+use tankard_core::plan::{Plan, plan_of};
+use tankard_core::season::Log;
 use tankard_file::store::{self, Stamp, StoreError};
 
 /// How many steps can be undone.
@@ -24,18 +26,55 @@ pub struct Document {
     saved_revision: Option<u64>,
     /// How many issued cards are on disk. Cards are only ever added, so a count tells.
     saved_cards: usize,
-    /// States of the farm with their revisions, the present one at `at`.
-    history: Vec<(u64, Arc<Farm>)>,
+    /// States of the farm, the present one at `at`.
+    history: Vec<Point>,
     at: usize,
+    log: Option<Arc<Log>>,
     plans: HashMap<Id, Arc<Plan>>,
     days: HashMap<Date, Arc<DayPlan>>,
     plans_revision: u64,
 }
 
+/// A state of the farm that undo comes back to.
+struct Point {
+    revision: u64,
+    /// The farm without its records.
+    farm: Farm,
+    /// Its records. One that is as in the point before is kept once for both, since a farm of many seasons has thousands.
+    records: Arc<Vec<(Id, Arc<Record>)>>,
+}
+
+impl Point {
+    /// The state of a farm, which has its records back afterwards.
+    fn of(farm: &mut Farm, revision: u64, before: Option<&Self>) -> Self {
+        let records = mem::take(&mut farm.records);
+        let rest = farm.clone();
+        farm.records = records;
+        let known = before.map_or(&[][..], |before| before.records.as_slice());
+        let is_same =
+            |((id, record), (own, kept)): ((&Id, &Record), &(Id, Arc<Record>))| id == own && *record == **kept;
+        let same = farm.records.iter().zip(known).take_while(|both| is_same(*both)).count();
+        let records = match before {
+            Some(before) if same == known.len() && same == farm.records.len() => Arc::clone(&before.records),
+            _ => {
+                let by_id: HashMap<&Id, &Arc<Record>> =
+                    known.iter().skip(same).map(|(id, record)| (id, record)).collect();
+                let begun = known.iter().take(same).cloned();
+                let rest = farm.records.iter().skip(same).map(|(id, record)| {
+                    let kept = by_id.get(id).copied().filter(|kept| ***kept == *record);
+                    (id.clone(), kept.map_or_else(|| Arc::new(record.clone()), Arc::clone))
+                });
+                Arc::new(begun.chain(rest).collect())
+            }
+        };
+        Self { revision, farm: rest, records }
+    }
+}
+
 impl Document {
     /// A document of a farm that is not on disk.
-    pub fn new(farm: Farm) -> Self {
-        let first = Arc::new(farm.clone());
+    pub fn new(mut farm: Farm) -> Self {
+        let first = Point::of(&mut farm, 0, None);
         Self {
             saved_cards: farm.cards.len(),
             farm,
@@ -43,8 +82,9 @@ impl Document {
             stamp: None,
             revision: 0,
             saved_revision: None,
-            history: vec![(0, first)],
+            history: vec![first],
             at: 0,
+            log: None,
             plans: HashMap::new(),
             days: HashMap::new(),
             plans_revision: 0,
@@ -117,25 +157,31 @@ impl Document {
     /// Changes the farm.
     pub fn edit(&mut self, change: impl FnOnce(&mut Farm)) {
         change(&mut self.farm);
-        self.revision = self.history.iter().map(|(revision, _)| *revision).max().unwrap_or(0).max(self.revision) + 1;
+        self.revision = self.history.iter().map(|point| point.revision).max().unwrap_or(0).max(self.revision) + 1;
     }
 
     /// Takes a point to which undo comes back, where anything changed since the last one.
     pub fn take_point(&mut self) {
-        if self.history.get(self.at).is_some_and(|(revision, _)| *revision == self.revision) {
+        if self.is_at_point() {
             return;
         }
         self.history.truncate(self.at + 1);
-        self.history.push((self.revision, Arc::new(self.farm.clone())));
+        let point = Point::of(&mut self.farm, self.revision, self.history.get(self.at));
+        self.history.push(point);
         if self.history.len() > STEPS {
             self.history.remove(0);
         }
         self.at = self.history.len() - 1;
     }
 
+    /// Whether nothing changed since the last point.
+    fn is_at_point(&self) -> bool {
+        self.history.get(self.at).is_some_and(|point| point.revision == self.revision)
+    }
+
     /// Whether there is something to undo.
     pub fn can_undo(&self) -> bool {
-        self.at > 0 || self.history.get(self.at).is_some_and(|(revision, _)| *revision != self.revision)
+        self.at > 0 || !self.is_at_point()
     }
 
     /// Whether there is something to redo.
@@ -147,25 +193,44 @@ impl Document {
     pub fn undo(&mut self) {
         self.take_point();
         if self.at > 0 {
-            self.at -= 1;
-            self.restore();
+            self.restore(self.at - 1);
         }
     }
 
     /// One step forward.
     pub fn redo(&mut self) {
         if self.can_redo() {
-            self.at += 1;
-            self.restore();
+            self.restore(self.at + 1);
         }
     }
 
-    fn restore(&mut self) {
-        if let Some((revision, farm)) = self.history.get(self.at) {
-            self.revision = *revision;
-            let cards = std::mem::take(&mut self.farm.cards);
-            self.farm = Farm { cards, ..Farm::clone(farm) };
+    fn restore(&mut self, to: usize) {
+        let is_at_point = self.is_at_point();
+        let Some(point) = self.history.get(to) else { return };
+        let mut records = mem::take(&mut self.farm.records);
+        let cards = mem::take(&mut self.farm.cards);
+        // What the farm holds now is what its point holds, so a record of both points need not be made anew.
+        let here = self.history.get(self.at).filter(|_| is_at_point).map(|here| &here.records);
+        if here.is_none_or(|here| !Arc::ptr_eq(here, &point.records)) {
+            let kept: HashMap<&Id, &Arc<Record>> =
+                here.iter().flat_map(|here| here.iter()).map(|(id, record)| (id, record)).collect();
+            let mut now = mem::take(&mut records);
+            let of_point = point.records.iter().map(|(id, record)| {
+                let is_same = kept.get(id).is_some_and(|kept| Arc::ptr_eq(kept, record));
+                let same = if is_same { now.swap_remove(id) } else { None };
+                (id.clone(), same.unwrap_or_else(|| Record::clone(record)))
+            });
+            records = of_point.collect();
         }
+        self.revision = point.revision;
+        self.farm = Farm { cards, records, ..point.farm.clone() };
+        self.at = to;
+    }
+
+    /// Which records lie on a field and are of a pass, looked up once a revision.
+    pub fn log(&mut self) -> Arc<Log> {
+        self.forget_old();
+        Arc::clone(self.log.get_or_insert_with(|| Arc::new(Log::of(&self.farm))))
     }
 
     /// The plan of a pass, reckoned once a revision.
@@ -174,7 +239,8 @@ impl Document {
         if let Some(known) = self.plans.get(pass) {
             return Some(Arc::clone(known));
         }
-        let made = Arc::new(plan(&self.farm, pass)?);
+        let log = self.log();
+        let made = Arc::new(plan_of(&self.farm, &log, pass)?);
         self.plans.insert(pass.to_owned(), Arc::clone(&made));
         Some(made)
     }
@@ -204,6 +270,7 @@ impl Document {
         if self.plans_revision != self.revision {
             self.plans.clear();
             self.days.clear();
+            self.log = None;
             self.plans_revision = self.revision;
         }
     }
@@ -240,7 +307,8 @@ impl Document {
 #[cfg(test)]
 mod tests {
     use super::Document;
-    use tankard_core::farm::Farm;
+    use jiff::civil::date;
+    use tankard_core::farm::{Farm, Record};
 
     #[test]
     fn undo_comes_back_to_each_point_and_to_clean() {
@@ -265,5 +333,46 @@ mod tests {
         document.redo();
         assert_eq!(document.farm().name, "d");
         assert!(!document.can_redo());
+    }
+
+    /// A point that shares records with the one before gives back each state as it was.
+    #[test]
+    fn records_come_back_with_each_point() {
+        let mut farm = Farm::new("a");
+        for name in ["one", "two", "three"] {
+            farm.records.insert(name.to_owned(), Record::new(name, date(2031, 6, 1)));
+        }
+        let mut document = Document::new(farm);
+        let mut states = vec![document.farm().clone()];
+        let edits: [fn(&mut Farm); 5] = [
+            |farm| farm.name = "b".to_owned(),
+            |farm| farm.records["two"].note = "windy".to_owned(),
+            |farm| {
+                farm.records.shift_remove("one");
+            },
+            |farm| {
+                farm.records.insert_before(0, "new".to_owned(), Record::new("new", date(2031, 6, 2)));
+            },
+            |farm| farm.records.swap_indices(0, 2),
+        ];
+        for edit in edits {
+            document.edit(edit);
+            document.take_point();
+            states.push(document.farm().clone());
+        }
+        let same = |one: &Farm, other: &Farm| one == other && one.records.keys().eq(other.records.keys());
+        for state in states.iter().rev().skip(1) {
+            document.undo();
+            assert!(same(document.farm(), state));
+        }
+        for state in states.iter().skip(1) {
+            document.redo();
+            assert!(same(document.farm(), state));
+        }
+        // Without a point taken, a change goes when another state is come back to.
+        document.undo();
+        document.edit(|farm| farm.records["new"].note = "gone".to_owned());
+        document.redo();
+        assert!(states.last().is_some_and(|last| same(document.farm(), last)));
     }
 }

@@ -18,8 +18,8 @@
 pub mod book;
 pub mod evening;
 pub mod jar;
-pub mod worker_protection;
 pub mod review;
+pub mod worker_protection;
 mod world;
 
 use serde::Serialize;

@@ -11,12 +11,14 @@ use crate::finding::{Basis, Finding, Subject};
 use crate::plan::Plan;
 use crate::quantity::{AsTyped, Duration};
 use crate::rig::clean_out::{hurts, takes_clean_out, usual_time};
+use crate::season::Log;
 use crate::weather::hours::{judge_hours, runs};
 use crate::weather::{self, Outlook, Verdict, sun};
 
 /// What holds for all rigs of a day.
 pub(super) struct Day<'a> {
     pub(super) farm: &'a Farm,
+    pub(super) log: Log,
     pub(super) date: Date,
     pub(super) outlook: Outlook,
     /// Whether the forecast tells of the day, and of the one after it.
@@ -51,7 +53,7 @@ impl<'a> Day<'a> {
         let ends = sun::day_ends(&outlook.zone, date).unwrap_or_default();
         let covered = (weather::covers(farm, date), next != date && weather::covers(farm, next));
         let decided = farm.days.get(&date.to_string()).cloned().unwrap_or_default();
-        Self { farm, date, outlook, covered, ends, decided }
+        Self { farm, log: Log::of(farm), date, outlook, covered, ends, decided }
     }
 
     pub(super) fn has_forecast(&self) -> bool {
@@ -97,7 +99,7 @@ impl<'a> Day<'a> {
 /// Lays out the day of a rig.
 pub(super) fn of_rig(day: &Day, rig_id: &Id, plans: &[&Plan], findings: &mut Vec<Finding>) -> RigDay {
     let farm = day.farm;
-    let (sprayed, open): (Vec<&Plan>, Vec<&Plan>) = plans.iter().partition(|plan| farm.is_recorded(&plan.pass));
+    let (sprayed, open): (Vec<&Plan>, Vec<&Plan>) = plans.iter().partition(|plan| day.log.is_recorded(&plan.pass));
     for plan in &open {
         fields::judge(farm, plan, findings);
     }
@@ -162,7 +164,7 @@ fn trip<'a>(farm: &'a Farm, plan: &'a Plan) -> Option<Trip<'a>> {
 /// The pass of the day that was recorded as sprayed last, and when the rig was free after it.
 fn last_done<'a>(day: &Day, done: &[&'a Plan]) -> (Option<&'a Id>, Option<Second>) {
     let end = |id: &Id| {
-        let records = day.farm.records.values().filter(|record| record.pass.as_ref() == Some(id));
+        let records = day.log.of_pass(day.farm, id);
         records.filter_map(|record| sun::second(&day.outlook.zone, record.ended()?, false)).max()
     };
     let last = done.iter().map(|plan| &plan.pass).max_by_key(|id| end(id));

@@ -21,6 +21,7 @@ use crate::loads::day_limits;
 use crate::plan::Plan;
 use crate::quantity::{Duration, Quantity, Units};
 use crate::rig::clean_out;
+use crate::season::Log;
 use crate::weather::{Span, Verdict, covers};
 
 /// What holds on every day of spraying: common practice, no source.
@@ -403,7 +404,8 @@ fn done_before(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Vec<String>
         if how.is_empty() { what } else { format!("{what}: {}", how.join(". ")) }
     };
     let date = here.pass.date;
-    let earlier = if before.is_none() { clean_out::last_before(farm, &here.pass.rig, date) } else { Vec::new() };
+    let earlier =
+        if before.is_none() { clean_out::last_before(farm, &Log::of(farm), &here.pass.rig, date) } else { Vec::new() };
     if slot.clean_out.is_some() {
         let first = before.map(|before| before.id).or_else(|| Some(earlier.first()?.1));
         done.push(clean_out("", first));

@@ -25,7 +25,7 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>, workings: &mut Vec
 
 fn with_product<'a>(here: &'a Here, reach: Reach<'a>) -> impl Iterator<Item = &'a Record> {
     reach
-        .records(here.farm)
+        .records(here.farm, here.log)
         .filter(|record| record.lines.iter().any(|line| line.product == *here.id && !line.amount.is_zero()))
 }
 

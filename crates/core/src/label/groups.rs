@@ -114,7 +114,7 @@ pub(crate) fn repeated(all: &[Here], findings: &mut Vec<Finding>) {
                 date: here.pass.date,
             };
             let earlier: Vec<Date> = reach
-                .records(here.farm)
+                .records(here.farm, here.log)
                 .filter(|record| holds(record, kind, &group, here.farm))
                 .map(|record| record.date)
                 .collect();

@@ -96,7 +96,7 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
 pub(crate) fn recorded(here: &Here, findings: &mut Vec<Finding>) {
     let field = here.field;
     let Some(harvest) = field.harvest else { return };
-    let all = binds(here.farm, here.field_id, field, harvest);
+    let all = binds(here.farm, here.log, here.field_id, field, harvest);
     let latest = all
         .iter()
         .filter(|bind| bind.record.pass.as_ref() != Some(here.pass_id) || bind.record.date != here.pass.date)

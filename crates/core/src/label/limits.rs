@@ -10,12 +10,14 @@ use crate::mix::choice;
 use crate::mix::line::{PlannedLine, per_area};
 use crate::plan::PlannedField;
 use crate::quantity::{AsTyped, CarrierRate, Rate};
+use crate::season::Log;
 use crate::working::Working;
 
 /// Label limits on every field; gives, for each line and field, how far the rounding may go.
 #[allow(clippy::too_many_arguments)] // The walk's state, handed on.
 pub(crate) fn judge(
     farm: &Farm,
+    log: &Log,
     pass_id: &Id,
     pass: &Pass,
     fields: &[PlannedField],
@@ -24,7 +26,7 @@ pub(crate) fn judge(
     findings: &mut Vec<Finding>,
     workings: &mut Vec<Working>,
 ) -> Vec<Bound> {
-    let season = season::Season { farm, pass: pass_id, date: pass.date, carrier, lines };
+    let season = season::Season { farm, log, pass: pass_id, date: pass.date, carrier, lines };
     season.note_passes(findings);
     let mut bounds = Vec::new();
     let known: Vec<_> =
@@ -43,7 +45,7 @@ pub(crate) fn judge(
         for planned in fields {
             let Some((field_id, field)) = farm.fields.get_key_value(&planned.field) else { continue };
             let area = planned.area;
-            let here = Here { farm, pass_id, pass, carrier, id, product, field_id, field, area, situation };
+            let here = Here { farm, log, pass_id, pass, carrier, id, product, field_id, field, area, situation };
             rate::judge(line, &here, findings);
             carrier::judge(&here, findings);
             stage::judge(&here, findings);

@@ -34,6 +34,7 @@ use crate::farm::label::{Says, When};
 use crate::farm::{Farm, Field, Id, Law, Pass, Product, Statement};
 use crate::finding::{Basis, Finding, Subject};
 use crate::quantity::{AmountPerArea, Area, CarrierRate};
+use crate::season::Log;
 
 /// Which end of a range a bound is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -55,6 +56,7 @@ pub(crate) struct Bound {
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Here<'a> {
     pub(crate) farm: &'a Farm,
+    pub(crate) log: &'a Log,
     pub(crate) pass_id: &'a Id,
     pub(crate) pass: &'a Pass,
     pub(crate) carrier: CarrierRate,

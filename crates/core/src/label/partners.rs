@@ -65,7 +65,7 @@ fn recorded(
         is(&line.name)
             || line.actives.iter().any(|active| is(&active.name) || is(&format!("group {}", active.group.trim())))
     };
-    for record in Reach::always(here.field_id, here.pass_id, here.pass.date).records(here.farm) {
+    for record in Reach::always(here.field_id, here.pass_id, here.pass.date).records(here.farm, here.log) {
         let apart = here.pass.date.since(record.date).map_or(i32::MAX, |span| span.get_days());
         if apart.unsigned_abs() > days {
             continue;
@@ -111,7 +111,7 @@ fn planned(
 ) {
     for (id, other) in &here.farm.passes {
         let apart = here.pass.date.since(other.date).map_or(i32::MAX, |span| span.get_days());
-        let elsewhere = id == here.pass_id || !other.fields.contains(here.field_id) || here.farm.is_recorded(id);
+        let elsewhere = id == here.pass_id || !other.fields.contains(here.field_id) || here.log.is_recorded(id);
         if elsewhere || apart.unsigned_abs() > days {
             continue;
         }

@@ -49,7 +49,7 @@ fn on_field(rows: &[Here], findings: &mut Vec<Finding>) -> Option<Until> {
     // Before its harvest nothing is planted after the crop that stands.
     let free = field.harvest.unwrap_or(here.pass.date);
     let planted = field.planted.unwrap_or(here.pass.date);
-    let bound = binds(here.farm, here.field_id, field, free.min(planted));
+    let bound = binds(here.farm, here.log, here.field_id, field, free.min(planted));
     standing(here, &bound, findings);
     let next = field.next_crop.trim();
     if next.is_empty() {

@@ -14,13 +14,14 @@ use crate::mix::line::{PlannedLine, active_per_area, per_area};
 use crate::quantity::rate::show_active;
 use crate::quantity::{ActiveBasis, AsTyped, CarrierRate, MassPerArea, Rate};
 use crate::season::period::Window;
-use crate::season::{Reach, active_so_far, product_so_far};
+use crate::season::{Log, Reach, active_so_far, product_so_far};
 use crate::working::Working;
 use jiff::civil::Date;
 
 /// What the season rules look at.
 pub(crate) struct Season<'a> {
     pub(crate) farm: &'a Farm,
+    pub(crate) log: &'a Log,
     pub(crate) pass: &'a Id,
     pub(crate) date: Date,
     pub(crate) carrier: CarrierRate,
@@ -90,7 +91,7 @@ impl Season<'_> {
                 return;
             }
         };
-        let so_far = product_so_far(self.farm, self.reach(&window, field_id), &line.product);
+        let so_far = product_so_far(self.farm, self.log, self.reach(&window, field_id), &line.product);
         left_out(&product.name, field_id, field, &so_far.left_out, findings);
         let after = so_far.sum.map_or(Some(line.per_area), |used| used.plus(line.per_area));
         let Some(after) = after else { return };
@@ -193,7 +194,7 @@ impl Season<'_> {
             }
         }
         let basis = basis.unwrap_or(ActiveBasis::ActiveIngredient);
-        let so_far = active_so_far(self.farm, self.reach(&window, field_id), active, basis);
+        let so_far = active_so_far(self.farm, self.log, self.reach(&window, field_id), active, basis);
         left_out(active, field_id, field, &so_far.left_out, findings);
         let after = so_far.sum + planned;
         let shown = |mass: MassPerArea| show_active(mass, basis, self.farm.units);
@@ -218,8 +219,8 @@ impl Season<'_> {
     /// the same field and are not recorded yet.
     pub(crate) fn note_passes(&self, findings: &mut Vec<Finding>) {
         let Some(this) = self.farm.passes.get(self.pass) else { return };
-        for record in self.farm.records.values() {
-            if record.pass.as_ref() == Some(self.pass) && record.date != this.date {
+        for record in self.log.of_pass(self.farm, self.pass) {
+            if record.date != this.date {
                 findings.push(
                     Finding::check(
                         Subject::Pass(self.pass.clone()),
@@ -234,7 +235,7 @@ impl Season<'_> {
             let recent = other.date.year() == this.date.year()
                 || super::harvest::months_after(other.date, 12).is_some_and(|day| day > this.date);
             let earlier = id != self.pass && other.date <= this.date && recent;
-            if !earlier || self.farm.is_recorded(id) || self.farm.is_one_application(id, self.pass) {
+            if !earlier || self.log.is_recorded(id) || self.farm.is_one_application(id, self.pass) {
                 continue;
             }
             let shared = self.shared(other);

@@ -11,6 +11,7 @@ use crate::mix::order::Placed;
 use crate::plan::{Plan, PlannedField};
 use crate::quantity::number::show;
 use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Quantity, Units, Volume};
+use crate::season::Log;
 use crate::stock::Accounts;
 use crate::working::Working;
 
@@ -20,6 +21,7 @@ pub(super) const FAR: f64 = 0.05;
 /// A pass to be loaded: the walk's state, handed on.
 pub(crate) struct Asked<'a> {
     pub(crate) farm: &'a Farm,
+    pub(crate) log: &'a Log,
     pub(crate) pass_id: &'a Id,
     pub(crate) pass: &'a Pass,
     pub(crate) rig: &'a Rig,
@@ -40,11 +42,11 @@ pub(crate) fn build(
     findings: &mut Vec<Finding>,
     workings: &mut Vec<Working>,
 ) -> (Vec<Load>, Option<Sizing>) {
-    let Asked { farm, pass_id, pass, rig, carrier, lines, .. } = *asked;
+    let Asked { farm, log, pass_id, pass, rig, carrier, lines, .. } = *asked;
     let units = farm.units;
     let nothing = (Vec::new(), None);
     let Some(fill) = fill(asked, findings) else { return nothing };
-    if !carry::judge_tank(farm, pass_id, pass, fill, findings) {
+    if !carry::judge_tank((farm, log), pass_id, pass, fill, findings) {
         return nothing;
     }
     let (carried, extra) = (pass.carried(), pass.beyond());

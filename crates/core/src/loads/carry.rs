@@ -7,14 +7,21 @@ use crate::finding::{Basis, Finding, Subject};
 use crate::label;
 use crate::loads::{Load, apart};
 use crate::mix::line::over_ground;
-use crate::plan::{Plan, plan_as};
+use crate::plan::{Plan, plan_with};
 use crate::quantity::{CarrierRate, Quantity, Volume};
+use crate::season::Log;
 
 /// Strengths that lie this close are the same: nobody measures a thousandth.
 const SAME: f64 = 1e-3;
 
 /// What is in the tank before the first load, judged. `false` where the pass cannot be loaded upon it.
-pub(crate) fn judge_tank(farm: &Farm, pass_id: &Id, pass: &Pass, fill: Volume, findings: &mut Vec<Finding>) -> bool {
+pub(crate) fn judge_tank(
+    (farm, log): (&Farm, &Log),
+    pass_id: &Id,
+    pass: &Pass,
+    fill: Volume,
+    findings: &mut Vec<Finding>,
+) -> bool {
     let Some(in_tank) = pass.begins_with() else { return true };
     let about = || Subject::Pass(pass_id.clone());
     let volume = in_tank.volume.show(farm.units);
@@ -35,7 +42,7 @@ pub(crate) fn judge_tank(farm: &Farm, pass_id: &Id, pass: &Pass, fill: Volume, f
         ),
         Some((id, _)) if id == pass_id => {}
         Some((id, other)) => {
-            judge_source(farm, (pass_id, pass), in_tank, (id, other), findings);
+            judge_source((farm, log), (pass_id, pass), in_tank, (id, other), findings);
             if let Some(why) = another_mix(farm, pass, other) {
                 let text = format!("The {volume} in the tank were mixed for {}, which is another mix: {why}", other.name);
                 findings.push(
@@ -50,7 +57,7 @@ pub(crate) fn judge_tank(farm: &Farm, pass_id: &Id, pass: &Pass, fill: Volume, f
 
 /// Whether the pass that the spray in the tank was mixed for leaves it, in this rig, by this day, and beside this ground.
 fn judge_source(
-    farm: &Farm,
+    (farm, log): (&Farm, &Log),
     (pass_id, pass): (&Id, &Pass),
     in_tank: &InTank,
     (id, other): (&Id, &Pass),
@@ -79,7 +86,7 @@ fn judge_source(
     if let Some(in_tank) = &mut alone.in_tank {
         in_tank.from.clear();
     }
-    let plan = plan_as(farm, id, &alone);
+    let plan = plan_with(farm, log, id, &alone);
     let last = plan.fields.iter().rfind(|field| !field.area.is_zero()).map(|field| &field.field);
     let first =
         pass.fields.iter().find(|id| farm.fields.get(*id).is_some_and(|field| !pass.covers(id, field).is_zero()));
@@ -97,7 +104,7 @@ fn judge_source(
         );
     }
     // Once it is sprayed, what is typed is what was seen in the tank.
-    if farm.is_recorded(id) {
+    if log.is_recorded(id) {
         return;
     }
     let Some(left) = left_of(&alone, &plan) else {

@@ -5,6 +5,7 @@ use jiff::civil::Date;
 use super::pairs::{InTank, Pair, Side};
 use crate::farm::{CarrierKind, Farm, Id, Pass, Product};
 use crate::finding::Finding;
+use crate::season::Log;
 
 /// What else went or will go over the same ground.
 struct Spraying<'a> {
@@ -26,7 +27,7 @@ impl Spraying<'_> {
 
 /// One row over this pass, the others and the records.
 pub(super) fn judge(
-    farm: &Farm,
+    (farm, log): (&Farm, &Log),
     pass_id: &Id,
     pass: &Pass,
     pair: &Pair,
@@ -39,7 +40,11 @@ pub(super) fn judge(
         let days = (second - first).get_days();
         days < before && -days < after
     };
-    let others = others(farm, pass_id, pass);
+    let near = |date: Date| {
+        let days = (date - pass.date).get_days();
+        days < before.max(after) && -days < before.max(after)
+    };
+    let others = others(farm, log, pass_id, pass, near);
     for a in tank.iter().filter(|a| pair.a.fits(a.product)) {
         if pair.holds(*a, crops, tank, farm.units).is_none() {
             continue;
@@ -76,15 +81,16 @@ pub(super) fn judge(
     }
 }
 
-/// Other passes not yet recorded, and the records of others, that share a field with this pass.
-fn others<'a>(farm: &'a Farm, pass_id: &Id, pass: &Pass) -> Vec<Spraying<'a>> {
+/// Other passes not yet recorded, and the records of others, that are near and share a field with this pass.
+fn others<'a>(farm: &'a Farm, log: &Log, pass_id: &Id, pass: &Pass, near: impl Fn(Date) -> bool) -> Vec<Spraying<'a>> {
     let planned = farm
         .passes
         .iter()
         .filter(|(id, other)| {
-            other.fields.iter().any(|field| pass.fields.contains(field))
+            near(other.date)
+                && other.fields.iter().any(|field| pass.fields.contains(field))
                 && !farm.is_one_application(id, pass_id)
-                && !farm.is_recorded(id)
+                && !log.is_recorded(id)
         })
         .map(|(_, other)| Spraying {
             name: &other.name,
@@ -92,12 +98,16 @@ fn others<'a>(farm: &'a Farm, pass_id: &Id, pass: &Pass) -> Vec<Spraying<'a>> {
             carrier: Some(other.carrier_kind),
             products: other.mix.iter().filter_map(|line| farm.products.get(&line.product)).collect(),
         });
-    let recorded = farm
-        .records
-        .values()
+    // Each record once, in the order of the farm.
+    let mut places: Vec<usize> = pass.fields.iter().flat_map(|field| log.places(field)).copied().collect();
+    places.sort_unstable();
+    places.dedup();
+    let recorded = places
+        .into_iter()
+        .filter_map(|place| farm.records.get_index(place))
+        .map(|(_, record)| record)
         .filter(|record| {
-            record.fields.keys().any(|field| pass.fields.contains(field))
-                && !record.pass.as_ref().is_some_and(|of| farm.is_one_application(of, pass_id))
+            near(record.date) && !record.pass.as_ref().is_some_and(|of| farm.is_one_application(of, pass_id))
         })
         .map(|record| Spraying {
             name: &record.name,

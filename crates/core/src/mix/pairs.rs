@@ -11,6 +11,7 @@ use crate::mix::actives;
 use crate::mix::line::{PlannedLine, active_per_area};
 use crate::plan::PlannedField;
 use crate::quantity::{MassPerArea, Quantity, Units};
+use crate::season::Log;
 
 /// A row of the table, as it stands there.
 #[derive(Clone, Debug, Deserialize)]
@@ -276,6 +277,7 @@ pub(super) fn in_tank<'a>(farm: &'a Farm, lines: &'a [PlannedLine]) -> Vec<InTan
 /// The published pairs in a tank, and those that other passes and records bring together too soon.
 pub(crate) fn judge(
     farm: &Farm,
+    log: &Log,
     pass_id: &Id,
     pass: &Pass,
     fields: &[PlannedField],
@@ -290,7 +292,7 @@ pub(crate) fn judge(
     let mut said: Vec<[&Id; 3]> = Vec::new();
     for pair in three.into_iter().chain(two) {
         if pair.apart.is_some() {
-            super::interval::judge(farm, pass_id, pass, pair, &crops, &tank, findings);
+            super::interval::judge((farm, log), pass_id, pass, pair, &crops, &tank, findings);
             continue;
         }
         for a in tank.iter().filter(|a| pair.a.fits(a.product)) {

@@ -15,6 +15,7 @@ use crate::label::names;
 use crate::label::when::{self, Situation};
 use crate::mix::actives;
 use crate::quantity::{Duration, Quantity};
+use crate::season::Log;
 use crate::season::binds::names_crop;
 use crate::words::plain_apart_by;
 
@@ -219,7 +220,7 @@ fn for_next(farm: &Farm, before: &str, next: Option<&Pass>) -> Option<bool> {
 
 /// The next pass of the same rig that is not recorded: by day, then by the times that they start at where both are typed, else
 /// as listed.
-pub(crate) fn next_of_rig<'a>(farm: &'a Farm, pass_id: &str, pass: &Pass) -> Option<(&'a Id, &'a Pass)> {
+pub(crate) fn next_of_rig<'a>(farm: &'a Farm, log: &Log, pass_id: &str, pass: &Pass) -> Option<(&'a Id, &'a Pass)> {
     let place = farm.passes.get_index_of(pass_id)?;
     let order = |(at, a): (usize, &Pass), (other_at, b): (usize, &Pass)| {
         let start = a.start.zip(b.start).map_or(Ordering::Equal, |(a, b)| a.cmp(&b));
@@ -229,24 +230,23 @@ pub(crate) fn next_of_rig<'a>(farm: &'a Farm, pass_id: &str, pass: &Pass) -> Opt
         .iter()
         .enumerate()
         .filter(|(at, (_, other))| other.rig == pass.rig && order((*at, other), (place, pass)).is_gt())
-        .filter(|(_, (id, _))| !farm.is_recorded(id))
+        .filter(|(_, (id, _))| !log.is_recorded(id))
         .min_by(|(at, (_, one)), (other_at, (_, other))| order((*at, one), (*other_at, other)))
         .map(|(_, found)| found)
 }
 
 /// What a rig sprayed last before the open passes of a day, by records and by plans, each with its day; several where it is not
 /// known which of their day was the last.
-pub(crate) fn last_before<'a>(farm: &'a Farm, rig: &str, day: Date) -> Vec<(Date, &'a Id, &'a Pass)> {
+pub(crate) fn last_before<'a>(farm: &'a Farm, log: &Log, rig: &str, day: Date) -> Vec<(Date, &'a Id, &'a Pass)> {
     // A pass with the day and the time at which it was last sprayed.
     let sprayed = |(id, pass): (&'a Id, &'a Pass)| {
-        let records = farm.records.values().filter(|record| record.pass.as_ref() == Some(id));
-        let last = records.map(|record| (record.date, record.start)).max();
+        let last = log.of_pass(farm, id).map(|record| (record.date, record.start)).max();
         let (date, start) = last.unwrap_or((pass.date, pass.start));
         (date, start, id, pass)
     };
     let earlier = farm.passes.iter().filter(|(_, pass)| pass.rig == rig).map(sprayed);
     let earlier: Vec<_> =
-        earlier.filter(|(date, _, id, _)| *date < day || *date == day && farm.is_recorded(id)).collect();
+        earlier.filter(|(date, _, id, _)| *date < day || *date == day && log.is_recorded(id)).collect();
     let Some(last) = earlier.iter().map(|(date, ..)| *date).max() else { return Vec::new() };
     let mut of_day: Vec<_> = earlier.into_iter().filter(|(date, ..)| *date == last).collect();
     if of_day.iter().all(|(_, start, ..)| start.is_some()) {

@@ -11,6 +11,7 @@ use crate::finding::{Basis, Finding, Subject};
 use crate::label::listed;
 use crate::quantity::number::{show, show_significant};
 use crate::quantity::{Area, AsTyped, CarrierRate, Quantity, Share, Units, Volume};
+use crate::season::Log;
 use crate::working::Working;
 
 /// What to do where the residual is not known.
@@ -115,13 +116,14 @@ pub fn strength(share: Share) -> String {
 /// What stays in the rig after a pass, and how it is rinsed.
 pub(crate) fn judge(
     farm: &Farm,
+    log: &Log,
     pass_id: &Id,
     pass: &Pass,
     carrier: Option<CarrierRate>,
     findings: &mut Vec<Finding>,
 ) -> Option<RinsePlan> {
     let rig = farm.rigs.get(&pass.rig)?;
-    let next = clean_out::next_of_rig(farm, pass_id, pass);
+    let next = clean_out::next_of_rig(farm, log, pass_id, pass);
     if let Some((_, next)) = next {
         unclear(farm, pass, next, findings);
     }

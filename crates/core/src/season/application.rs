@@ -1,5 +1,9 @@
 //! What counts as one application of a field.
 
+use std::collections::HashMap;
+
+use jiff::civil::Date;
+
 use crate::farm::{Farm, Field, Id, Record};
 use crate::quantity::{Area, Share};
 
@@ -19,34 +23,52 @@ fn fits_pass(farm: &Farm, pass: &str, field: &str, ground: Area) -> bool {
     covers().is_some_and(|covers| !ground.exceeds(covers * (1.0 + DIGITS)))
 }
 
+/// How many days apart loads of one pass on a field still count as parts of one application, where the records do not say which part
+/// each sprayed. Common practice, no source: weather stops a pass for a day or two, and what comes later is sprayed anew.
+const DAYS_APART: i32 = 3;
+
 /// An application of a field, while its records come in. Parts of one, which lie on different ground of the field, stand
-/// together, and so do records of one pass as long as they cover no more than it does. What is recorded of one pass twice, or
-/// of more ground than the field has, is an application each time; so is a record of no pass.
+/// together, and so do records of one pass as long as they cover no more than it does, unless they name the same part, or lie
+/// more than [`DAYS_APART`] days from one another without naming parts that differ. What is recorded of one pass twice, or of
+/// more ground than the field has, is an application each time; so is a record of no pass.
 #[derive(Clone, Debug)]
 pub(super) struct Application<'a> {
     /// The first part of it; `None` for a record of no pass.
     first: Option<&'a str>,
     /// How much of the field was driven over by the records of each pass.
     passes: Vec<(&'a str, Area)>,
+    /// Pass, day and part of each of its records.
+    seen: Vec<(&'a str, Date, &'a str)>,
 }
 
 impl<'a> Application<'a> {
     /// Of its first record.
-    pub(super) fn of(farm: &'a Farm, pass: Option<&'a str>, ground: Area) -> Self {
+    pub(super) fn of(farm: &'a Farm, field: &str, record: &'a Record, ground: Area) -> Self {
+        let pass = record.pass.as_deref();
         Self {
             first: pass.map(|pass| farm.first_part(pass)),
             passes: pass.map(|pass| (pass, ground)).into_iter().collect(),
+            seen: pass.map(|pass| (pass, record.date, part(record, field))).into_iter().collect(),
         }
     }
 
     /// Takes another record of the field in, and says whether it belongs here.
-    pub(super) fn takes(&mut self, farm: &'a Farm, field: &str, pass: Option<&'a str>, ground: Area) -> bool {
-        let Some(pass) = pass.filter(|pass| self.first == Some(farm.first_part(pass))) else { return false };
-        let there = farm.fields.get(field).map_or(Area::ZERO, |field: &Field| field.area.value());
+    pub(super) fn takes(&mut self, farm: &'a Farm, field: &str, record: &'a Record, ground: Area) -> bool {
+        let Some(pass) = record.pass.as_deref().filter(|pass| self.first == Some(farm.first_part(pass))) else {
+            return false;
+        };
+        let (day, part) = (record.date, part(record, field));
+        let beside = |(own, seen, other): &(&str, Date, &str)| {
+            let differ = !part.is_empty() && !other.is_empty() && !part.eq_ignore_ascii_case(other);
+            let same = !part.is_empty() && part.eq_ignore_ascii_case(other);
+            differ || (!same && (*own != pass || (day - *seen).get_days().abs() <= DAYS_APART))
+        };
         let all = self.passes.iter().map(|(_, ground)| *ground).sum::<Area>() + ground;
         let same = self.passes.iter_mut().find(|(own, _)| *own == pass);
         let with_same = same.as_ref().map(|(_, before)| *before + ground);
-        if with_same.is_some_and(|ground| !fits_pass(farm, pass, field, ground)) || all.exceeds(there * (1.0 + DIGITS))
+        if with_same.is_some_and(|ground| !fits_pass(farm, pass, field, ground))
+            || all.exceeds(there(farm, field) * (1.0 + DIGITS))
+            || !self.seen.iter().all(beside)
         {
             return false;
         }
@@ -54,8 +76,24 @@ impl<'a> Application<'a> {
             (Some((_, sum)), Some(ground)) => *sum = ground,
             _ => self.passes.push((pass, ground)),
         }
+        self.seen.push((pass, day, part));
         true
     }
+
+    /// Whether no more ground of the field is left for it.
+    pub(super) fn is_full(&self, farm: &Farm, field: &str) -> bool {
+        let all: Area = self.passes.iter().map(|(_, ground)| *ground).sum();
+        !(there(farm, field) * (1.0 - DIGITS)).exceeds(all)
+    }
+}
+
+fn there(farm: &Farm, field: &str) -> Area {
+    farm.fields.get(field).map_or(Area::ZERO, |field: &Field| field.area.value())
+}
+
+/// Which part of a field a record names.
+fn part<'a>(record: &'a Record, field: &str) -> &'a str {
+    record.fields.get(field).map_or("", |then| then.part.trim())
 }
 
 /// The records of a field by [`Application`].
@@ -65,12 +103,74 @@ pub(crate) fn by_application<'a>(
     records: impl Iterator<Item = &'a Record>,
 ) -> Vec<Vec<&'a Record>> {
     let mut all: Vec<(Application<'a>, Vec<&'a Record>)> = Vec::new();
+    // Those that may take more, by their first part: thousands of records of one pass stay quick.
+    let mut open: HashMap<&str, Vec<usize>> = HashMap::new();
     for record in records {
-        let (pass, ground) = (record.pass.as_deref(), driven_over(farm, record, field).unwrap_or(Area::ZERO));
-        match all.iter_mut().find_map(|(known, parts)| known.takes(farm, field, pass, ground).then_some(parts)) {
-            Some(parts) => parts.push(record),
-            None => all.push((Application::of(farm, pass, ground), vec![record])),
+        let ground = driven_over(farm, record, field).unwrap_or(Area::ZERO);
+        let Some(first) = record.pass.as_deref().map(|pass| farm.first_part(pass)) else {
+            all.push((Application::of(farm, field, record, ground), vec![record]));
+            continue;
+        };
+        let open = open.entry(first).or_default();
+        let found = open.iter().copied().find(|at| {
+            all.get_mut(*at).is_some_and(|(known, parts)| {
+                let taken = known.takes(farm, field, record, ground);
+                if taken {
+                    parts.push(record);
+                }
+                taken
+            })
+        });
+        let at = found.unwrap_or_else(|| {
+            all.push((Application::of(farm, field, record, ground), vec![record]));
+            open.push(all.len() - 1);
+            all.len() - 1
+        });
+        if all.get(at).is_some_and(|(known, _)| known.is_full(farm, field)) {
+            open.retain(|other| *other != at);
         }
     }
     all.into_iter().map(|(_, records)| records).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::by_application;
+    use crate::farm::{Farm, Field, Pass, Record, RecordField};
+    use crate::quantity::AsTyped;
+    use jiff::civil::{Date, date};
+
+    fn applications(records: &[(Date, &str, &str)]) -> usize {
+        let mut farm = Farm::new("Test");
+        farm.fields.insert("mill".to_owned(), Field::new("Mill field", AsTyped::parse("80 ac").unwrap()));
+        let mut pass = Pass::new("Post", date(2031, 6, 1));
+        pass.fields.push("mill".to_owned());
+        farm.passes.insert("post".to_owned(), pass);
+        for (day, area, part) in records {
+            let mut record = Record::new("Post", *day);
+            record.pass = Some("post".to_owned());
+            let then = RecordField {
+                part: (*part).to_owned(),
+                ..RecordField::new("Mill field", AsTyped::parse(area).unwrap())
+            };
+            record.fields.insert("mill".to_owned(), then);
+            farm.records.insert(format!("{}", farm.records.len()), record);
+        }
+        by_application(&farm, &"mill".to_owned(), farm.records.values()).len()
+    }
+
+    #[test]
+    fn only_different_ground_is_one_application() {
+        let day = |day| date(2031, 6, day);
+        assert_eq!(applications(&[(day(1), "40 ac", ""), (day(2), "40 ac", "")]), 1);
+        assert_eq!(applications(&[(day(1), "80 ac", ""), (day(2), "80 ac", "")]), 2);
+        // The same half twice is two, however little ground it is, and so is a patch sprayed again a month later.
+        assert_eq!(applications(&[(day(1), "40 ac", "north half"), (day(1), "40 ac", "North half")]), 2);
+        assert_eq!(applications(&[(day(1), "20 ac", ""), (day(30), "20 ac", "")]), 2);
+        assert_eq!(applications(&[(day(1), "40 ac", "north half"), (day(9), "40 ac", "south half")]), 1);
+        assert_eq!(
+            applications(&[(day(1), "20 ac", "spot"), (day(9), "20 ac", "spot"), (day(20), "20 ac", "spot")]),
+            3
+        );
+    }
 }

@@ -5,6 +5,7 @@ use jiff::civil::Date;
 use crate::farm::{Farm, Field, Product, Record, Says, Statement};
 use crate::label::harvest::{days_after, months_after};
 use crate::label::{names_crop as speaks_of, place};
+use crate::season::Log;
 
 /// What a record keeps from being done on its field.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -41,9 +42,17 @@ pub struct Bind<'a> {
 /// All limits that run from the records of a field beyond a day, in the order of the records. A record speaks of the crop
 /// that it names, else of the field's, and of any where neither is typed. A condition of a statement is taken to hold, since a
 /// record does not keep it.
-pub fn binds<'a>(farm: &'a Farm, field_id: &str, field: &Field, after: Date) -> Vec<Bind<'a>> {
+pub fn binds<'a>(farm: &'a Farm, log: &'a Log, field_id: &str, field: &Field, after: Date) -> Vec<Bind<'a>> {
     let mut binding = Vec::new();
-    for record in farm.records.values() {
+    let (days, months) = longest(farm);
+    let may_reach = |day: Date| {
+        days.is_some_and(|days| days_after(day, days).is_none_or(|until| until > after))
+            || months.is_some_and(|months| months_after(day, months).is_none_or(|until| until > after))
+    };
+    for (_, record) in log.on_field(farm, field_id) {
+        if !may_reach(record.date) {
+            continue;
+        }
         let Some(then) = record.fields.get(field_id) else { continue };
         let crop = if then.crop.trim().is_empty() { &field.crop } else { &then.crop };
         for line in record.lines.iter().filter(|line| !line.amount.is_zero()) {
@@ -63,6 +72,20 @@ pub fn binds<'a>(farm: &'a Farm, field_id: &str, field: &Field, after: Date) -> 
         }
     }
     binding
+}
+
+/// The most days and months that any label names.
+fn longest(farm: &Farm) -> (Option<u32>, Option<u32>) {
+    let statements = || farm.products.values().flat_map(|product| &product.label);
+    let days = statements().filter_map(|statement| match statement.says {
+        Says::HarvestInterval { days } => Some(days),
+        _ => None,
+    });
+    let months = statements().filter_map(|statement| match statement.says {
+        Says::PlantBack { months, .. } => Some(months),
+        _ => None,
+    });
+    (days.max(), months.max())
 }
 
 fn until(statement: &Statement, sprayed: Date) -> Option<Date> {

@@ -5,6 +5,8 @@ pub mod amend;
 mod application;
 pub mod binds;
 pub mod close;
+pub mod find;
+mod log;
 pub mod outside;
 pub mod period;
 pub mod portion;
@@ -20,6 +22,7 @@ pub mod used;
 pub mod worker_protection;
 
 pub(crate) use application::{by_application, driven_over};
+pub use log::Log;
 pub use shares::{FieldShare, shares};
 pub use totals::{Totals, sum, totals};
 
@@ -61,17 +64,16 @@ impl<'a> Reach<'a> {
     }
 
     /// The records.
-    pub fn records(self, farm: &'a Farm) -> impl Iterator<Item = &'a Record> + use<'a> {
-        let itself = OnceCell::new();
-        farm.records.values().filter(move |record| {
+    pub fn records(self, farm: &'a Farm, log: &'a Log) -> impl Iterator<Item = &'a Record> + use<'a> {
+        let (first, itself) = (farm.first_part(self.pass), OnceCell::new());
+        log.on_field(farm, self.field).map(|(_, record)| record).filter(move |record| {
             (self.from..=self.to).contains(&record.date)
-                && record.fields.contains_key(self.field)
                 && !record.pass.as_ref().is_some_and(|of| {
                     if of == self.pass {
-                        let itself = itself.get_or_init(|| self.itself(farm));
+                        let itself = itself.get_or_init(|| self.itself(farm, log));
                         itself.iter().any(|own| std::ptr::eq(*own, *record))
                     } else {
-                        farm.is_one_application(of, self.pass)
+                        farm.first_part(of) == first
                     }
                 })
         })
@@ -79,9 +81,8 @@ impl<'a> Reach<'a> {
 
     /// The records of the pass itself: the application of its day with all its parts; where the pass is recorded in parts alone and
     /// none of its day, these.
-    fn itself(self, farm: &'a Farm) -> Vec<&'a Record> {
-        let own = farm.records.values().filter(|record| record.pass.as_ref() == Some(self.pass));
-        let own = own.filter(|record| record.fields.contains_key(self.field));
+    fn itself(self, farm: &'a Farm, log: &'a Log) -> Vec<&'a Record> {
+        let own = log.of_pass(farm, self.pass).filter(|record| record.fields.contains_key(self.field));
         let mut applications = by_application(farm, self.field, own);
         if let [parts] = applications.as_mut_slice()
             && parts.len() > 1
@@ -101,11 +102,11 @@ fn named(record: &Record) -> String {
 ///
 /// Each record's amount is spread evenly over the ground of that record. Of parts of one application, of which any ground has had
 /// but one, the largest counts.
-pub fn product_so_far(farm: &Farm, reach: Reach<'_>, product: &Id) -> SoFar<Option<AmountPerArea>> {
+pub fn product_so_far(farm: &Farm, log: &Log, reach: Reach<'_>, product: &Id) -> SoFar<Option<AmountPerArea>> {
     let liquid = farm.products.get(product).is_some_and(crate::farm::Product::is_liquid);
     let mut so_far: SoFar<Option<AmountPerArea>> = SoFar::default();
     let plus = |sum: Option<AmountPerArea>, rate: AmountPerArea| sum.map_or(Some(rate), |before| before.plus(rate));
-    for parts in by_application(farm, reach.field, reach.records(farm)) {
+    for parts in by_application(farm, reach.field, reach.records(farm, log)) {
         let mut largest: Option<AmountPerArea> = None;
         for record in parts {
             let mut sum = None;
@@ -131,10 +132,10 @@ pub fn product_so_far(farm: &Farm, reach: Reach<'_>, product: &Id) -> SoFar<Opti
 }
 
 /// How much of an active a field has had, over ground, from all products, on the basis asked for.
-pub fn active_so_far(farm: &Farm, reach: Reach<'_>, active: &str, basis: ActiveBasis) -> SoFar<MassPerArea> {
+pub fn active_so_far(farm: &Farm, log: &Log, reach: Reach<'_>, active: &str, basis: ActiveBasis) -> SoFar<MassPerArea> {
     let mut so_far = SoFar { sum: MassPerArea::ZERO, left_out: Vec::new() };
     let wanted = Wanted::new(active);
-    for parts in by_application(farm, reach.field, reach.records(farm)) {
+    for parts in by_application(farm, reach.field, reach.records(farm, log)) {
         let one = |record| active_in(farm, record, &wanted, basis, &mut so_far.left_out);
         let largest = parts.into_iter().map(one).fold(MassPerArea::ZERO, MassPerArea::max);
         so_far.sum = so_far.sum + largest;

@@ -9,10 +9,23 @@ const MOST: usize = 12;
 
 /// The texts of one kind that stand in the records, the latest first, each once; at most a dozen.
 pub fn before<'a, I: IntoIterator<Item = &'a str>>(farm: &'a Farm, of: impl Fn(&'a Record) -> I) -> Vec<String> {
+    before_in(&latest(farm), of)
+}
+
+/// The records, the latest first, for several questions to [`before_in`].
+pub fn latest(farm: &Farm) -> Vec<&Record> {
     let mut records: Vec<&Record> = farm.records.values().collect();
     records.sort_by_key(|record| std::cmp::Reverse((record.date, record.start)));
+    records
+}
+
+/// As [`before`], of records that are in order already.
+pub fn before_in<'a, I: IntoIterator<Item = &'a str>>(
+    latest: &[&'a Record],
+    of: impl Fn(&'a Record) -> I,
+) -> Vec<String> {
     let mut seen = HashSet::new();
-    let texts = records.into_iter().flat_map(of).map(str::trim);
+    let texts = latest.iter().flat_map(|record| of(record)).map(str::trim);
     texts.filter(|text| !text.is_empty() && seen.insert(*text)).take(MOST).map(str::to_owned).collect()
 }
 

@@ -11,6 +11,7 @@ use crate::label::listed;
 use crate::loads::Load;
 use crate::mix::line::PlannedLine;
 use crate::quantity::{Amount, Area, CarrierRate, Quantity, Volume};
+use crate::season::Log;
 
 /// A product of the pass of which it is known what is on hand.
 struct Wanted<'a> {
@@ -43,7 +44,7 @@ impl Wanted<'_> {
 /// topped up. Of the other passes only those are reckoned that come before it and take
 /// such a product, and the records are looked at only where it matters whether these were sprayed.
 pub(crate) fn judge(
-    farm: &Farm,
+    (farm, log): (&Farm, &Log),
     accounts: &Accounts,
     (pass_id, pass): (&Id, &Pass),
     treated: Area,
@@ -84,11 +85,11 @@ pub(crate) fn judge(
     }
     wanted.retain(|wanted| lacks(wanted.needed, wanted.there()).is_some());
     // What was sprayed was there.
-    if wanted.is_empty() || farm.is_recorded(pass_id) {
+    if wanted.is_empty() || log.is_recorded(pass_id) {
         return;
     }
     for mut wanted in wanted {
-        wanted.earlier.retain(|earlier| !farm.is_recorded(earlier.id));
+        wanted.earlier.retain(|earlier| !log.is_recorded(earlier.id));
         wanted.earlier.sort_by_key(|earlier| earlier.day);
         if let Some(short) = lacks(wanted.needed, wanted.there()) {
             findings.push(finding(farm, pass.date, &wanted, short));

@@ -8,20 +8,22 @@ use crate::farm::{Farm, Field, Id, Neighbour};
 use crate::label::when::Situation;
 use crate::label::{harvest, listed, once};
 use crate::loads::card::{long_date, longest_re_entry, re_entry_hours, short_date};
+use crate::season::Log;
 use crate::season::binds::{Binds, binds};
 use crate::weather::{sun, whole_minute};
 
 /// The fields of the day, each once; those of which the same holds together. What was sprayed on them before counts too.
 pub(super) fn fields(farm: &Farm, date: Date, passes: &[&OfDay]) -> Vec<SheetField> {
     let zone = farm.place.as_ref().and_then(|place| sun::zone(place).ok());
+    let log = Log::of(farm);
     let mut together: Vec<(String, String, Vec<&Field>)> = Vec::new();
     for id in once(passes.iter().flat_map(|pass| &pass.plan.fields).map(|field| &field.field)) {
         let Some(field) = farm.fields.get(id) else { continue };
         let sprays = |pass: &&&OfDay| pass.plan.fields.iter().any(|planned| planned.field == *id);
         let here: Vec<&OfDay> = passes.iter().filter(sprays).copied().collect();
         let (enter, harvest) = (
-            enter(&here, sprayed_before(farm, id, date, zone.as_ref()), date, zone.as_ref()),
-            harvest_from(farm, (id, field), &here, date),
+            enter(&here, sprayed_before((farm, &log), id, date, zone.as_ref()), date, zone.as_ref()),
+            harvest_from((farm, &log), (id, field), &here, date),
         );
         match together.iter_mut().find(|known| (&known.0, &known.1) == (&enter, &harvest)) {
             Some((.., fields)) => fields.push(field),
@@ -65,18 +67,21 @@ fn beside(farm: &Farm, neighbour: &Neighbour) -> String {
 
 /// Until when re-entry times keep people out of a field that was sprayed before, beyond the beginning of a day: of records, and of
 /// passes of earlier days that have none yet. Where the finish is not known, they run from the end of their day.
-fn sprayed_before(farm: &Farm, field: &Id, date: Date, zone: Option<&TimeZone>) -> Option<(DateTime, String)> {
+fn sprayed_before(
+    (farm, log): (&Farm, &Log),
+    field: &Id,
+    date: Date,
+    zone: Option<&TimeZone>,
+) -> Option<(DateTime, String)> {
     let midnight = |day: Date| day.tomorrow().ok().map(|next| next.at(0, 0, 0, 0));
-    let recorded = farm.records.values().filter(|record| record.date <= date && record.fields.contains_key(field));
+    let recorded = log.on_field(farm, field).map(|(_, record)| record).filter(|record| record.date <= date);
     let recorded = recorded.flat_map(|record| {
         let finish = if record.end.is_some() { record.ended() } else { midnight(record.date) };
         let lines = record.lines.iter().filter(|line| !line.amount.is_zero());
         lines.map(move |line| (&line.product, record.date, finish))
     });
-    let planned = farm
-        .passes
-        .iter()
-        .filter(|(id, pass)| pass.date < date && pass.fields.contains(field) && !farm.is_recorded(id));
+    let planned =
+        farm.passes.iter().filter(|(id, pass)| pass.date < date && pass.fields.contains(field) && !log.is_recorded(id));
     let planned =
         planned.flat_map(|(_, pass)| pass.mix.iter().map(move |line| (&line.product, pass.date, midnight(pass.date))));
     recorded
@@ -130,7 +135,7 @@ fn moment(at: DateTime, day: Date) -> String {
 }
 
 /// The latest of the days that the labels keep to harvest, those of records on the field among them.
-fn harvest_from(farm: &Farm, (id, field): (&Id, &Field), here: &[&OfDay], date: Date) -> String {
+fn harvest_from((farm, log): (&Farm, &Log), (id, field): (&Id, &Field), here: &[&OfDay], date: Date) -> String {
     let of_day = here
         .iter()
         .flat_map(|pass| pass.products.iter().map(move |(id, product)| (*pass, *id, *product)))
@@ -139,7 +144,7 @@ fn harvest_from(farm: &Farm, (id, field): (&Id, &Field), here: &[&OfDay], date: 
             let (day, days, _) = harvest::earliest(product, field, &situation, pass.pass.date)?;
             Some((day, format!("{days} days, {}", pass.short(id))))
         });
-    let recorded = binds(farm, id, field, date).into_iter().filter_map(|bind| match bind.binds {
+    let recorded = binds(farm, log, id, field, date).into_iter().filter_map(|bind| match bind.binds {
         Binds::Harvest { days } => {
             Some((bind.until, format!("{days} days, {} of {}", bind.product.name, short_date(bind.record.date))))
         }

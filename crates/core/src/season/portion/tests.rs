@@ -3,12 +3,12 @@
 use super::{Portion, balance, in_proportion, is_out_of_proportion, other_ground};
 use crate::farm::{
     Active, Container, ContainerKind, Farm, Field, Formulation, Left, Line, NozzleSet, Pass, Product, ProductKind,
-    Record, Rig, Water,
+    Record, RecordField, Rig, Water,
 };
 use crate::plan::{Plan, plan};
 use crate::quantity::{ActiveBasis, Amount, Area, AsTyped, Quantity, Volume};
 use crate::season::record::{from_plan, of_portion};
-use crate::season::{Reach, by_application, product_so_far};
+use crate::season::{Log, Reach, by_application, product_so_far};
 use jiff::civil::date;
 
 const PASS: &str = "post";
@@ -183,12 +183,14 @@ fn parts_of_a_pass_count_once_and_the_pass_again_twice() {
     let applications = |farm: &Farm| by_application(farm, &hill, farm.records.values()).len();
     assert_eq!(applications(&farm), 1);
     let reach = Reach::always(&hill, &other, date(2031, 7, 1));
-    let rate = |farm: &Farm| product_so_far(farm, reach, &"gly".to_owned()).sum.unwrap().over(Area::from_acres(1.0));
+    let rate = |farm: &Farm| {
+        product_so_far(farm, &Log::of(farm), reach, &"gly".to_owned()).sum.unwrap().over(Area::from_acres(1.0))
+    };
     // 24 fl oz/ac, as the jug measures it.
     near(number(rate(&farm)) * 128.0, 24.0, 0.01);
     // Neither part is an earlier application beside the plan of the pass.
     let own = PASS.to_owned();
-    assert_eq!(Reach::always(&hill, &own, date(2031, 6, 12)).records(&farm).count(), 0);
+    assert_eq!(Reach::always(&hill, &own, date(2031, 6, 12)).records(&farm, &Log::of(&farm)).count(), 0);
     put(&mut farm, "again", &Portion::whole(&plan));
     farm.records["again"].date = date(2031, 6, 26);
     assert_eq!(applications(&farm), 2);
@@ -197,6 +199,70 @@ fn parts_of_a_pass_count_once_and_the_pass_again_twice() {
     let beside =
         Reach::always(&hill, &own, date(2031, 6, 12)).records(&farm).map(|record| record.date).collect::<Vec<_>>();
     assert_eq!(beside, [date(2031, 6, 26)]);
+}
+
+/// As [`by_application`] is defined, each record held against all that came before: slow, and plain to see.
+fn in_plain_words<'a>(farm: &Farm, field: &str, records: impl Iterator<Item = &'a Record>) -> Vec<Vec<&'a Record>> {
+    let ground = |record: &Record| record.fields[field].area.value();
+    let fits = |sum: Area, room: Area| !sum.exceeds(room * (1.0 + 1e-5));
+    let mut all: Vec<Vec<&Record>> = Vec::new();
+    for record in records {
+        let beside = |parts: &Vec<&Record>| {
+            let is_part = |part: &&Record| match (&part.pass, &record.pass) {
+                (Some(one), Some(other)) if one == other => {
+                    let own: Area = parts.iter().filter(|part| part.pass == record.pass).map(|part| ground(part)).sum();
+                    let covers = farm.passes.get(one).map(|pass| pass.covers(field, &farm.fields[field]));
+                    covers.is_some_and(|covers| fits(own + ground(record), covers))
+                }
+                (Some(one), Some(other)) => farm.is_one_application(one, other),
+                _ => false,
+            };
+            let there: Area = parts.iter().map(|part| ground(part)).sum();
+            parts.iter().all(is_part) && fits(there + ground(record), farm.fields[field].area.value())
+        };
+        match all.iter_mut().find(|parts| beside(parts)) {
+            Some(parts) => parts.push(record),
+            None => all.push(vec![record]),
+        }
+    }
+    all
+}
+
+#[test]
+fn many_records_fall_into_the_same_applications() {
+    let mut farm = farm();
+    for (id, rest_of, part) in [
+        ("rest", PASS, Some("25 ac")),
+        ("again", "", None),
+        ("last", "rest", Some("10 ac")),
+        ("strip", "", Some("4 ac")),
+    ] {
+        let mut pass = farm.passes[PASS].clone();
+        rest_of.clone_into(&mut pass.rest_of);
+        pass.parts.extend(part.map(|part| ("hill".to_owned(), typed(part))));
+        farm.passes.insert(id.to_owned(), pass);
+    }
+    let passes = [Some(PASS), Some("rest"), Some("again"), Some("last"), Some("strip"), Some("gone"), None];
+    let areas = ["60 ac", "12 ac", "25 ac", "0 ac", "4 ac", "2.5 ac", "33 ac", "70 ac"];
+    // Any numbers do; these come by a common linear rule.
+    let mut state = 7_u32;
+    let mut draw = |below: usize| {
+        state = state.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
+        state as usize / 65_536 % below
+    };
+    for n in 0..600 {
+        let mut record = Record::new(&n.to_string(), date(2031, 6, 12));
+        record.pass = passes[draw(passes.len())].map(str::to_owned);
+        record.fields.insert("hill".to_owned(), RecordField::new("Hill sixty", typed(areas[draw(areas.len())])));
+        farm.records.insert(n.to_string(), record);
+    }
+    let hill = "hill".to_owned();
+    for most in [1, 40, 600] {
+        let records = || farm.records.values().take(most);
+        let all = by_application(&farm, &hill, records());
+        assert_eq!(all, in_plain_words(&farm, &hill, records()));
+        assert!(most < 600 || all.len() > 100 && all.iter().any(|parts| parts.len() > 2));
+    }
 }
 
 #[test]

@@ -334,12 +334,17 @@ impl<'a> Build<'a> {
         let Some(pass) = record.pass.as_deref() else { return new };
         let farm = self.farm;
         let so_far = self.open.entry((field, farm.first_part(pass))).or_default();
-        let mut known = so_far.iter_mut();
-        if let Some(at) = known.find_map(|(one, at)| one.takes(farm, id, Some(pass), ground).then_some(*at)) {
-            return at;
+        let found = so_far.iter_mut().position(|(one, _)| one.takes(farm, id, record, ground));
+        let at = found.unwrap_or_else(|| {
+            so_far.push((Application::of(farm, id, record, ground), new));
+            so_far.len() - 1
+        });
+        let Some((known, number)) = so_far.get(at) else { return new };
+        let number = *number;
+        if known.is_full(farm, id) {
+            so_far.swap_remove(at);
         }
-        so_far.push((Application::of(farm, Some(pass), ground), new));
-        new
+        number
     }
 
     fn finish(mut self) -> Index {

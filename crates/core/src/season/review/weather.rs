@@ -17,7 +17,8 @@ pub struct Unmeasured {
     pub humidity: usize,
 }
 
-pub(super) fn unmeasured(picked: &Picked<'_>) -> Unmeasured {
+/// What of the weather was not measured, of what is picked.
+pub fn unmeasured(picked: &Picked<'_>) -> Unmeasured {
     picked.entries().fold(Unmeasured::default(), |sum, (_, entry)| {
         let [wind, temperature, humidity] = entry.unmeasured.map(usize::from);
         Unmeasured {

@@ -4,6 +4,7 @@ use egui::{Label, ScrollArea, Sense, Stroke, Ui, Vec2};
 use tankard_core::farm::{Farm, Field, Id};
 use tankard_core::loads::card::short_date;
 use tankard_core::quantity::{Area, AsTyped, Quantity, Units};
+use tankard_core::season::Log;
 
 use crate::app::Desk;
 use crate::look;
@@ -94,7 +95,8 @@ fn row(desk: &mut Desk, ui: &mut Ui, id: &Id) {
     let colours = look::colours(ui);
     let chosen = desk.fields.chosen.as_ref() == Some(id);
     let back = ui.painter().add(egui::Shape::Noop);
-    let passes = passes_of(desk.document.farm(), id, desk.now().date());
+    let log = desk.document.log();
+    let passes = passes_of(desk.document.farm(), &log, id, desk.now().date());
     let inner = ui.horizontal(|ui| {
         ui.set_min_size(Vec2::new(ui.available_width(), look::ROW + 6.0));
         ui.spacing_mut().item_spacing.x = 6.0;
@@ -144,16 +146,16 @@ fn row(desk: &mut Desk, ui: &mut Ui, id: &Id) {
 }
 
 /// "Corn, first post 22 May; next 12 June".
-fn passes_of(farm: &Farm, id: &Id, today: jiff::civil::Date) -> String {
+fn passes_of(farm: &Farm, log: &Log, id: &Id, today: jiff::civil::Date) -> String {
     let day = |date: jiff::civil::Date| {
         let full = short_date(date);
         full.rsplit_once(' ').map_or(full.clone(), |(day, _)| day.to_owned())
     };
-    let last = farm.records.values().filter(|record| record.fields.contains_key(id)).map(|record| record.date).max();
+    let last = log.on_field(farm, id).map(|(_, record)| record.date).max();
     let next = farm
         .passes
         .iter()
-        .filter(|(pass_id, pass)| pass.fields.contains(id) && !farm.is_recorded(pass_id))
+        .filter(|(pass_id, pass)| pass.fields.contains(id) && !log.is_recorded(pass_id))
         .map(|(_, pass)| pass.date)
         .filter(|date| *date >= today || last.is_none_or(|last| *date > last))
         .min();

@@ -167,16 +167,21 @@ fn resistant(ui: &mut Ui, field: &mut Field) {
     }
 }
 
+/// How many records of a field are listed; the others are found in the season log.
+const SHOWN: usize = 40;
+
 fn got(desk: &mut Desk, ui: &mut Ui, id: &Id) {
     ui.label(look::heading("What it got"));
+    let log = desk.document.log();
     let farm = desk.document.farm();
-    let mut records: Vec<_> = farm.records.iter().filter(|(_, record)| record.fields.contains_key(id)).collect();
+    let mut records: Vec<_> = log.on_field(farm, id).collect();
     records.sort_by_key(|(_, record)| std::cmp::Reverse(record.date));
     if records.is_empty() {
         lists::empty(ui, "Nothing is recorded on it yet.");
     }
     let mut open = None;
-    for (record_id, record) in records {
+    let older = records.len().saturating_sub(SHOWN);
+    for (record_id, record) in records.into_iter().take(SHOWN) {
         ui.horizontal(|ui| {
             let date = |ui: &mut Ui| {
                 ui.set_min_width(110.0);
@@ -201,20 +206,24 @@ fn got(desk: &mut Desk, ui: &mut Ui, id: &Id) {
             ui.add(egui::Label::new(look::soft(ui, rates.join(" · "))).truncate());
         });
     }
+    if older > 0 {
+        ui.label(look::soft(ui, format!("{older} older ones stand in the season log")));
+    }
     if let Some(record) = open {
         desk.lead_to(&tankard_core::finding::Subject::Record(record));
     }
 }
 
 /// Limits that still run on this field from its records: harvest and next crops.
-fn may_not(desk: &Desk, ui: &mut Ui, id: &Id, field: &Field) {
+fn may_not(desk: &mut Desk, ui: &mut Ui, id: &Id, field: &Field) {
+    let log = desk.document.log();
     let farm = desk.document.farm();
     // A demo or an old farm is read as on the day of its last record.
-    let last = farm.records.values().map(|record| record.date).max();
+    let last = log.last_day();
     let today = desk.now().date().max(last.unwrap_or(desk.now().date()));
     ui.label(look::heading("What its records still bind"));
     let mut lines: Vec<(String, String)> = Vec::new();
-    for bind in binds(farm, id, field, today) {
+    for bind in binds(farm, &log, id, field, today) {
         let text = match bind.binds {
             Binds::Harvest { .. } => format!("no harvest before {}", short_date(bind.until)),
             Binds::Planting { crop, .. } => format!("no {crop} before {}", short_date(bind.until)),

@@ -1,6 +1,6 @@
 //! Which records the list shows: those of a season that hold every word looked for, the newest first.
 
-use std::cell::RefCell;
+use std::cell::{OnceCell, RefCell};
 use std::cmp::Reverse;
 use std::collections::HashMap;
 use std::rc::Rc;
@@ -8,7 +8,7 @@ use std::rc::Rc;
 use jiff::civil::Date;
 use tankard_core::farm::{Farm, Record};
 use tankard_core::season::profile::{self, Open};
-use tankard_core::season::{self, Totals};
+use tankard_core::season::{self, Totals, find};
 
 /// Which season is shown.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -49,6 +49,8 @@ pub(super) struct Listed {
     pub(super) year: Option<i16>,
     /// What is open of the records that came into sight, by their place and the day.
     open: RefCell<HashMap<(usize, Date), Rc<Open>>>,
+    /// What of each record is looked through, made when it is first asked for.
+    texts: Rc<Vec<OnceCell<String>>>,
 }
 
 impl Listed {
@@ -78,11 +80,15 @@ pub(super) fn fresh(
     let asked = (revision, filter.to_owned(), season, this_year);
     match before {
         Some(before) if before.asked == asked => before,
-        _ => Rc::new(list(farm, asked)),
+        // Another question to the same state of the farm.
+        Some(before) if before.revision() == revision => {
+            Rc::new(Listed { open: before.open.clone(), ..list(farm, asked, Rc::clone(&before.texts)) })
+        }
+        _ => Rc::new(list(farm, asked, Rc::new(vec![OnceCell::new(); farm.records.len()]))),
     }
 }
 
-fn list(farm: &Farm, asked: (u64, String, Season, i16)) -> Listed {
+fn list(farm: &Farm, asked: (u64, String, Season, i16), texts: Rc<Vec<OnceCell<String>>>) -> Listed {
     let (_, filter, season, this_year) = &asked;
     let mut years: Vec<i16> = farm.records.values().map(|record| record.date.year()).collect();
     years.sort_unstable_by_key(|year| Reverse(*year));
@@ -95,40 +101,19 @@ fn list(farm: &Farm, asked: (u64, String, Season, i16)) -> Listed {
     };
     let in_season = |record: &Record| year.is_none_or(|year| record.date.year() == year);
     let totals = season::sum(farm.records.values().filter(|record| in_season(record)));
-    let words: Vec<String> = filter.to_lowercase().split_whitespace().map(str::to_owned).collect();
+    let words = find::words(filter);
+    let holds = |at: usize, record: &Record| {
+        words.is_empty()
+            || texts.get(at).is_some_and(|text| find::holds(text.get_or_init(|| find::text(record)), &words))
+    };
     let mut rows: Vec<(usize, &Record)> = farm
         .records
         .values()
         .enumerate()
         .filter(|(_, record)| in_season(record))
-        .filter(|(_, record)| holds(record, &words))
+        .filter(|(at, record)| holds(*at, record))
         .collect();
     rows.sort_by_key(|(at, record)| Reverse((record.date, record.start, *at)));
     let rows = rows.into_iter().map(|(at, _)| at).collect();
-    Listed { rows, of: totals.passes, totals, years, year, asked, open: RefCell::default() }
-}
-
-/// Whether a record holds every word, in whatever place.
-fn holds(record: &Record, words: &[String]) -> bool {
-    if words.is_empty() {
-        return true;
-    }
-    let mut text = String::with_capacity(256);
-    let mut add = |part: &str| {
-        text.push_str(part);
-        // No word looked for holds a line break, so none is found across two parts.
-        text.push('\n');
-    };
-    add(&record.name);
-    add(&record.operator);
-    for field in record.fields.values() {
-        add(&field.name);
-        add(&field.crop);
-    }
-    for line in &record.lines {
-        add(&line.name);
-        line.actives.iter().for_each(|active| add(&active.name));
-    }
-    let text = text.to_lowercase();
-    words.iter().all(|word| text.contains(word))
+    Listed { rows, of: totals.passes, totals, years, year, asked, open: RefCell::default(), texts }
 }

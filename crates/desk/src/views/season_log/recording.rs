@@ -79,8 +79,8 @@ fn so_far(desk: &mut Desk, pass_id: &str) -> SoFar {
         return known.clone();
     }
     let plan = desk.document.plan(pass_id);
+    let recorded = desk.document.log().is_recorded(pass_id);
     let farm = desk.document.farm();
-    let recorded = farm.is_recorded(pass_id);
     let rest = plan.filter(|_| recorded).and_then(|plan| Portion::rest(farm, &plan));
     let so_far = SoFar { of, recorded, rest };
     desk.season_log.so_far = Some(so_far.clone());

@@ -103,7 +103,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
         |bench, ui| {
             let Some(law) = bench.state.law.as_ref().and_then(|id| bench.farm().laws.get(id)).cloned() else { return };
             // A demo or an old farm is read as on the day of its last record.
-            let last = bench.farm().records.values().map(|record| record.date).max();
+            let last = bench.desk.document.log().last_day();
             let today = bench.desk.now().date();
             let today = last.map_or(today, |last| last.max(today));
             sheets::sheet(ui, "When it holds", |ui| {

@@ -80,6 +80,8 @@ pub struct State {
     law: Option<Id>,
     /// What is on hand and what the passes take, as last reckoned.
     stock: stock::Known,
+    /// Where a product went, looked up once for a state of the farm.
+    went: Option<((u64, Id), Vec<sheets::Year>)>,
     /// What of the rig is open.
     rigs: rigs::State,
     /// What is looked for among the products.

@@ -53,9 +53,9 @@ pub(super) fn planned(
     passes: &[(Id, Pass)],
     amount: impl Fn(&Id) -> Option<String>,
 ) {
-    let recorded: Vec<Id> = bench.farm().records.values().filter_map(|record| record.pass.clone()).collect();
+    let log = bench.desk.document.log();
     sheet(ui, "Where it is planned", |ui| {
-        let open: Vec<&(Id, Pass)> = passes.iter().filter(|(id, _)| !recorded.contains(id)).collect();
+        let open: Vec<&(Id, Pass)> = passes.iter().filter(|(id, _)| !log.is_recorded(id)).collect();
         if open.is_empty() {
             say(ui, nothing);
         }
@@ -132,7 +132,8 @@ pub(super) fn short_of(ui: &mut Ui, short: Amount, units: tankard_core::quantity
 }
 
 /// One year of a product.
-struct Year {
+#[derive(Clone, Debug)]
+pub(super) struct Year {
     of: i16,
     passes: usize,
     fields: Vec<Id>,
@@ -168,9 +169,13 @@ fn years(farm: &Farm, id: &str) -> Vec<Year> {
 }
 
 /// Where a product went, year by year.
-pub(super) fn went(bench: &Bench, ui: &mut Ui, id: &str) {
+pub(super) fn went(bench: &mut Bench, ui: &mut Ui, id: &str) {
     let units = bench.farm().units;
-    let years = years(bench.farm(), id);
+    let made_for = (bench.desk.document.revision(), id.to_owned());
+    if bench.state.went.as_ref().is_none_or(|(known, _)| *known != made_for) {
+        bench.state.went = Some((made_for, years(bench.farm(), id)));
+    }
+    let years = bench.state.went.as_ref().map_or(&[][..], |(_, years)| years.as_slice());
     sheet(ui, "Where it went", |ui| {
         if years.is_empty() {
             say(ui, "No record holds it yet.");

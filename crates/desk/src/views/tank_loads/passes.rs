@@ -32,6 +32,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     );
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         let mut day = None;
+        let log = desk.document.log();
         for id in by_day(desk.document.farm()) {
             let Some(plan) = desk.document.plan(&id) else { continue };
             let superseded = super::cards::is_superseded(desk, &id);
@@ -44,7 +45,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
                 day = Some(pass.date);
                 day_heading(ui, pass.date, &mut desk.tank_loads.day);
             }
-            let recorded = farm.is_recorded(&id);
+            let recorded = log.is_recorded(&id);
             let line = format!(
                 "{} · {} · {}",
                 counted(plan.fields.len(), "field"),

@@ -74,28 +74,31 @@ impl Used {
     }
 
     fn of(farm: &Farm) -> Self {
+        let latest = used::latest(farm);
         let names = |own: Vec<String>, used: Vec<String>| {
             let more: Vec<String> = used.into_iter().filter(|name| !own.contains(name)).collect();
             [own, more].concat()
         };
         Self {
-            operators: used::before(farm, |record| [record.operator.as_str()]),
-            certificates: used::before(farm, |record| [record.certificate.as_str()]),
-            helpers: used::before(farm, |record| [record.helpers.as_str()]),
+            operators: used::before_in(&latest, |record| [record.operator.as_str()]),
+            certificates: used::before_in(&latest, |record| [record.certificate.as_str()]),
+            helpers: used::before_in(&latest, |record| [record.helpers.as_str()]),
             rigs: names(
                 farm.rigs.values().map(|rig| rig.name.clone()).collect(),
-                used::before(farm, |record| [record.rig.as_str()]),
+                used::before_in(&latest, |record| [record.rig.as_str()]),
             ),
             waters: names(
                 farm.waters.values().map(|water| water.name.clone()).collect(),
-                used::before(farm, |record| [record.water.as_str()]),
+                used::before_in(&latest, |record| [record.water.as_str()]),
             ),
-            methods: used::before(farm, |record| [record.method.as_str()]),
+            methods: used::before_in(&latest, |record| [record.method.as_str()]),
             nozzles: names(
                 farm.rigs.values().flat_map(|rig| rig.sets.values()).map(|set| set.name.clone()).collect(),
-                used::before(farm, |record| [record.nozzles.as_str()]),
+                used::before_in(&latest, |record| [record.nozzles.as_str()]),
             ),
-            customers: used::before(farm, |record| record.customer.as_ref().map(|customer| customer.name.as_str())),
+            customers: used::before_in(&latest, |record| {
+                record.customer.as_ref().map(|customer| customer.name.as_str())
+            }),
             weeds: RefCell::default(),
             lots: RefCell::default(),
         }

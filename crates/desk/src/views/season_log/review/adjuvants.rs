@@ -16,7 +16,7 @@ fn name(class: Option<AdjuvantClass>) -> &'static str {
 }
 
 pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
-    let (adjuvants, figures) = (&shown.review.adjuvants, shown.figures);
+    let (adjuvants, figures) = (shown.pages.adjuvants(), shown.figures);
     if adjuvants.rows.is_empty() {
         ui.label(format!(
             "No adjuvant and no conditioner went out: {} were treated without.",

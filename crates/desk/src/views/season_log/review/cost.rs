@@ -59,7 +59,7 @@ impl By {
 }
 
 pub(super) fn show(ui: &mut Ui, by: &mut By, shown: &Shown<'_>) {
-    let (cost, figures) = (&shown.review.cost, shown.figures);
+    let (cost, figures) = (shown.pages.cost(), shown.figures);
     ui.label(look::strong(remarks::cost_in_all(cost, figures)));
     notes(ui, remarks::cost(cost));
     ui.horizontal(|ui| {

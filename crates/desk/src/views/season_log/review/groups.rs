@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use egui::{Align2, Pos2, Rect, ScrollArea, Sense, Stroke, Ui, Vec2};
 use tankard_core::farm::ProductKind;
 use tankard_core::finding::Level;
-use tankard_core::season::review::words::{again, group};
+use tankard_core::season::review::words::again;
 use tankard_core::season::review::{FieldGroups, GroupRow, remarks};
 use tankard_core::words::capital;
 
@@ -30,8 +30,8 @@ pub(super) struct State {
 }
 
 pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &Kept, shown: &Shown<'_>) {
-    let resistance = &shown.review.resistance;
-    let fields: Vec<&FieldGroups> = kept.by_name.iter().filter_map(|at| resistance.fields.get(*at)).collect();
+    let (resistance, by_name) = shown.pages.resistance();
+    let fields: Vec<&FieldGroups> = by_name.iter().filter_map(|at| resistance.fields.get(*at)).collect();
     let has = |kind: &ProductKind| fields.iter().flat_map(|field| &field.rows).any(|row| row.kind == *kind);
     let kinds: Vec<ProductKind> = ProductKind::ALL.into_iter().filter(has).collect();
     let groupless = remarks::resistance(resistance);
@@ -47,7 +47,7 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &Kept, shown: &Shown<'_
     }
     sheet(ui, &format!("{} groups by field and season", capital(kind.name())), |ui| {
         notes(ui, [remarks::groups("triangle")]);
-        matrix(ui, &fields, kind, &shown.review.passes.years.iter().map(|year| year.year).collect::<Vec<_>>());
+        matrix(ui, &fields, kind, &shown.pages.passes().years.iter().map(|year| year.year).collect::<Vec<_>>());
         notes(ui, groupless);
     });
     sheet(ui, "Where a group came again", |ui| repeats(ui, &fields, kind, kept.seasons));

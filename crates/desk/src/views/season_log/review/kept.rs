@@ -1,11 +1,16 @@
-//! What the review keeps: the records laid out once for a state of the farm, the pages once for a choice. A frame reckons nothing.
+//! What the review keeps: the records laid out once for a state of the farm, each page once for a choice, when it is first looked
+//! at. No other frame reckons anything.
 
+use std::cell::OnceCell;
 use std::rc::Rc;
 
 use tankard_core::farm::{Effect, Farm, Id};
 use tankard_core::season::review::compare::{Compared, Side, compare};
 use tankard_core::season::review::words::by_number;
-use tankard_core::season::review::{Choice, Index, Review, review};
+use tankard_core::season::review::{
+    Actives, Adjuvants, Choice, Cost, Index, Outcomes, Passes, Picked, Planned, Products, Resistance, Work, actives,
+    adjuvants, cost, outcomes, passes, planned, products, resistance, weather, work,
+};
 use tankard_core::season::trials::{Judged, judge};
 
 /// What of the records is looked at, as it is chosen at the top of the page.
@@ -37,6 +42,96 @@ pub(super) struct Held {
     pub(super) judged: Judged,
 }
 
+/// The pages of a choice.
+#[derive(Debug)]
+pub(super) struct Pages {
+    index: Rc<Index>,
+    choice: Choice,
+    /// How many records are looked at.
+    pub(super) records: usize,
+    passes: OnceCell<Passes>,
+    products: OnceCell<Products>,
+    actives: OnceCell<Actives>,
+    resistance: OnceCell<(Resistance, Vec<usize>)>,
+    adjuvants: OnceCell<Adjuvants>,
+    planned: OnceCell<Planned>,
+    unmeasured: OnceCell<weather::Unmeasured>,
+    cost: OnceCell<Cost>,
+    work: OnceCell<Work>,
+    outcomes: OnceCell<Outcomes>,
+}
+
+impl Pages {
+    fn of(index: Rc<Index>, choice: Choice) -> Self {
+        let records = index.pick(&choice).records();
+        Self {
+            index,
+            choice,
+            records,
+            passes: OnceCell::new(),
+            products: OnceCell::new(),
+            actives: OnceCell::new(),
+            resistance: OnceCell::new(),
+            adjuvants: OnceCell::new(),
+            planned: OnceCell::new(),
+            unmeasured: OnceCell::new(),
+            cost: OnceCell::new(),
+            work: OnceCell::new(),
+            outcomes: OnceCell::new(),
+        }
+    }
+
+    fn made<'a, T>(&'a self, kept: &'a OnceCell<T>, make: impl FnOnce(&Picked<'_>) -> T) -> &'a T {
+        kept.get_or_init(|| make(&self.index.pick(&self.choice)))
+    }
+
+    pub(super) fn passes(&self) -> &Passes {
+        self.made(&self.passes, passes::page)
+    }
+
+    pub(super) fn products(&self) -> &Products {
+        self.made(&self.products, products::page)
+    }
+
+    pub(super) fn actives(&self) -> &Actives {
+        self.made(&self.actives, actives::page)
+    }
+
+    /// The page of resistance groups, with the places of its fields by name.
+    pub(super) fn resistance(&self) -> &(Resistance, Vec<usize>) {
+        self.made(&self.resistance, |picked| {
+            let page = resistance::page(picked);
+            let mut by_name: Vec<usize> = (0..page.fields.len()).collect();
+            by_name.sort_by_cached_key(|at| page.fields.get(*at).map(|field| by_number(&field.name)));
+            (page, by_name)
+        })
+    }
+
+    pub(super) fn adjuvants(&self) -> &Adjuvants {
+        self.made(&self.adjuvants, adjuvants::page)
+    }
+
+    pub(super) fn planned(&self) -> &Planned {
+        self.made(&self.planned, planned::page)
+    }
+
+    pub(super) fn unmeasured(&self) -> weather::Unmeasured {
+        *self.made(&self.unmeasured, weather::unmeasured)
+    }
+
+    pub(super) fn cost(&self) -> &Cost {
+        self.made(&self.cost, cost::page)
+    }
+
+    pub(super) fn work(&self) -> &Work {
+        self.made(&self.work, work::page)
+    }
+
+    pub(super) fn outcomes(&self) -> &Outcomes {
+        self.made(&self.outcomes, outcomes::page)
+    }
+}
+
 /// A review with what it was made of.
 #[derive(Clone, Debug)]
 pub struct Kept {
@@ -55,9 +150,7 @@ pub struct Kept {
     pub(super) seasons: (i16, i16),
     pub(super) choice: Choice,
     /// Its pages.
-    pub review: Rc<Review>,
-    /// Places of the fields in the page of resistance groups, by name.
-    pub(super) by_name: Rc<Vec<usize>>,
+    pub(super) pages: Rc<Pages>,
     compared: Option<Beside>,
     trials: Option<Rc<Vec<Held>>>,
 }
@@ -99,9 +192,7 @@ pub(super) fn fresh(
         crops: asked.crop.iter().cloned().collect(),
         ..Choice::seasons(seasons.0, seasons.1)
     };
-    let pages = Rc::new(review(&index.pick(&choice)));
-    let mut by_name: Vec<usize> = (0..pages.resistance.fields.len()).collect();
-    by_name.sort_by_cached_key(|at| pages.resistance.fields.get(*at).map(|field| by_number(&field.name)));
+    let pages = Rc::new(Pages::of(Rc::clone(&index), choice.clone()));
     Some(Kept {
         revision,
         asked: asked.clone(),
@@ -112,8 +203,7 @@ pub(super) fn fresh(
         crops,
         seasons,
         choice,
-        review: pages,
-        by_name: Rc::new(by_name),
+        pages,
         compared: None,
         trials,
     })

@@ -19,12 +19,13 @@ use std::rc::Rc;
 
 use egui::{CentralPanel, Frame, Key, Margin, Panel, ScrollArea, Ui, Vec2};
 use tankard_core::finding::Subject;
+use tankard_core::season::review::Figures;
 use tankard_core::season::review::words::{self, count};
-use tankard_core::season::review::{Figures, Review};
 
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, lists};
+use kept::Pages;
 
 pub use kept::{Asked, Kept};
 
@@ -123,7 +124,7 @@ impl State {
 
 /// What every page is shown from.
 struct Shown<'a> {
-    review: &'a Review,
+    pages: &'a Pages,
     figures: &'a Figures,
     this_year: i16,
     this_month: i8,
@@ -163,9 +164,9 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
                 }
             });
         });
-    let review = Rc::clone(&kept.review);
+    let pages = Rc::clone(&kept.pages);
     let figures = Figures { units: farm.units, currency: farm.currency.clone() };
-    let shown = Shown { review: &review, figures: &figures, this_year: today.year(), this_month: today.month() };
+    let shown = Shown { pages: &pages, figures: &figures, this_year: today.year(), this_month: today.month() };
     let mut led = None;
     let margin = Margin { left: 14, right: 4, top: 4, bottom: 8 };
     CentralPanel::default().frame(Frame::new().inner_margin(margin)).show(ui, |ui| {
@@ -175,7 +176,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
             ui.set_width(ui.available_width() - 12.0);
             by_keys(ui);
             ui.label(look::title(page.name()));
-            if review.passes.passes == 0 && page != Page::Trials {
+            if pages.records == 0 && page != Page::Trials {
                 ui.label("No record fits what is chosen. Choose other seasons, another field or another crop.");
                 return;
             }
@@ -266,7 +267,7 @@ fn field_and_crop(state: &mut State, kept: &Kept, ui: &mut Ui) {
     boxes::choice(ui, "Field", &mut state.asked.field, &fields, name, 170.0);
     let crops: Vec<_> = std::iter::once(None).chain(kept.crops.iter().cloned().map(Some)).collect();
     boxes::choice(ui, "Crop", &mut state.asked.crop, &crops, |crop| crop_name(crop.as_deref()), 130.0);
-    ui.label(look::soft(ui, count(kept.review.passes.passes, "record", "records")));
+    ui.label(look::soft(ui, count(kept.pages.records, "record", "records")));
 }
 
 fn crop_name(crop: Option<&str>) -> String {

@@ -52,7 +52,7 @@ fn interval((low, high): (f64, f64)) -> String {
 }
 
 pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &mut Kept, shown: &Shown<'_>) {
-    let outcomes = &shown.review.outcomes;
+    let outcomes = shown.pages.outcomes();
     let open = remarks::outcomes(outcomes);
     let mut effects: Vec<&Effect> = outcomes.rows.iter().map(|row| &row.effect).collect();
     effects.dedup();

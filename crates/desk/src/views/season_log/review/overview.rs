@@ -15,7 +15,7 @@ use crate::parts::chart::{self, Chart, Series};
 const LINES: usize = 12;
 
 pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
-    let (passes, figures) = (&shown.review.passes, shown.figures);
+    let (passes, figures) = (shown.pages.passes(), shown.figures);
     ui.label(look::strong(format!(
         "{}, {} treated",
         count(passes.passes, "pass", "passes"),

@@ -11,7 +11,7 @@ use super::{Shown, beside, notes, record, sheet};
 use crate::parts::chart::{self, Chart};
 
 pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) -> Option<Subject> {
-    let (planned, figures) = (&shown.review.planned, shown.figures);
+    let (planned, figures) = (shown.pages.planned(), shown.figures);
     let all = [
         ("Amounts over ground", "uses", &planned.rate),
         ("Ground", "records", &planned.area),
@@ -34,7 +34,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) -> Option<Subject> {
             numbers(ui, &all);
         }
     }
-    let records = shown.review.passes.passes;
+    let records = shown.pages.records;
     sheet(ui, "Left over", |ui| {
         ui.label(remarks::left(planned, records, figures));
     });

@@ -20,7 +20,7 @@ pub(super) struct State {
 }
 
 pub(super) fn show(ui: &mut Ui, state: &mut State, shown: &Shown<'_>) {
-    let (products, actives) = (&shown.review.products, &shown.review.actives);
+    let (products, actives) = (shown.pages.products(), shown.pages.actives());
     if products.rows.is_empty() {
         ui.label(NOTHING);
         return;

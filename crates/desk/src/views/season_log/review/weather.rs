@@ -80,7 +80,7 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &Kept, farm: &Farm, sho
     if !state.to_do.is_empty() {
         ui.ctx().request_repaint_after(Duration::from_millis(1));
     }
-    let (sum, of) = (state.sum, shown.review.passes.passes);
+    let (sum, of) = (state.sum, shown.pages.records);
     ui.label(look::strong(if state.to_do.is_empty() {
         remarks::outside(of, sum)
     } else {
@@ -93,7 +93,7 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &Kept, farm: &Farm, sho
         )
     }));
     notes(ui, [remarks::WEATHER.to_owned()]);
-    let missing = shown.review.unmeasured;
+    let missing = shown.pages.unmeasured();
     sheet(ui, "Not measured", |ui| {
         let columns = [Column::Words("what", 1.0), Column::Figure("records without it", 130.0)];
         let rows = [("wind", missing.wind), ("air temperature", missing.temperature), ("humidity", missing.humidity)];

@@ -3,7 +3,7 @@
 use egui::Ui;
 use tankard_core::quantity::number;
 use tankard_core::season::review::figures::whole;
-use tankard_core::season::review::remarks;
+use tankard_core::season::review::{RigRow, remarks};
 
 use super::table::{self, Column};
 use super::{MOST, Shown, beside, notes, of_all, sheet};
@@ -31,7 +31,7 @@ fn hours(row: &RigRow) -> String {
 }
 
 pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
-    let (work, figures) = (&shown.review.work, shown.figures);
+    let (work, figures) = (shown.pages.work(), shown.figures);
     beside(
         ui,
         &mut (),

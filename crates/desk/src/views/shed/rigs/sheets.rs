@@ -59,7 +59,8 @@ fn work(ui: &mut Ui, rig: &Rig, units: Units) {
 /// What stays in it, and how it is rinsed, by the next planned pass with it.
 fn rinsing(bench: &mut Bench, ui: &mut Ui, id: &Id, rig: &Rig) {
     let units = bench.farm().units;
-    let next = using(bench.farm(), id).into_iter().find(|(pass, _)| !bench.farm().is_recorded(pass));
+    let log = bench.desk.document.log();
+    let next = using(bench.farm(), id).into_iter().find(|(pass, _)| !log.is_recorded(pass));
     let plan = next.as_ref().and_then(|(pass, _)| bench.desk.document.plan(pass)).and_then(|plan| plan.rinse.clone());
     sheet(ui, "Rinsing", |ui| {
         let Some(plan) = plan else {
