@@ -379,6 +379,20 @@ fn a_profile_speaks_of_its_own_records_alone() {
     assert_eq!(found(&farm, &record, record.date), []);
 }
 
+/// 7 U.S.C. 136(u) (FIFRA, section 2(u), from memory, check): defoliants and desiccants are pesticides, and rodents are pests. The
+/// program has no kind for them, so "other" counts as one, as does what has no kind; a water conditioner does not.
+#[test]
+fn a_product_of_another_kind_counts_as_a_pesticide() {
+    let (farm, mut record) = (farm("gb"), full(DAY));
+    let mut lacks = |kind| {
+        record.lines = vec![RecordLine { kind, ..line("gone", "Demo product", "1 gal", ProductKind::Other) }];
+        record.fields["creek"].crop.clear();
+        !found(&farm, &record, DAY).is_empty()
+    };
+    assert!(lacks(Some(ProductKind::Other)) && lacks(None));
+    assert!(!lacks(Some(ProductKind::Conditioner)));
+}
+
 /// Minnesota Department of Agriculture, private applicator recordkeeping, quoting the USDA: under 1/10 acre brand name, number, date,
 /// amount and location with the word "spot" do.
 #[test]

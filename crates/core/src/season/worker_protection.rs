@@ -33,7 +33,8 @@ pub struct Posting {
     pub findings: Vec<Finding>,
 }
 
-/// Whether a line of a record is a pesticide, by the record or else by the product in the shed; one of which it is not known counts as one.
+/// Whether a line of a record is a pesticide, by the record or else by the product in the shed. One of which it is not known counts as one,
+/// and so does one of another kind than the program has: a rodenticide or a defoliant is one.
 pub fn is_pesticide(farm: &Farm, line: &RecordLine) -> bool {
     let kind = line.kind.or_else(|| farm.products.get(&line.product).map(|product| product.kind));
     !matches!(kind, Some(ProductKind::Adjuvant | ProductKind::Conditioner | ProductKind::FoliarFeed))

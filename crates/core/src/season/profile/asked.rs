@@ -2,9 +2,10 @@
 
 use serde::Deserialize;
 
-use crate::farm::{Farm, Product, ProductKind, Record, RecordLine, Says, Statement, When};
+use crate::farm::{Farm, Product, Record, RecordLine, Says, Statement, When};
 use crate::mix::actives;
 use crate::quantity::Area;
+use crate::season::worker_protection::is_pesticide;
 
 /// Of which records a profile speaks.
 #[derive(Clone, Debug, PartialEq, Eq, Deserialize)]
@@ -50,12 +51,6 @@ impl Scope {
         let may_come = record.lines.is_empty() && !matches!(self, Self::Active(_));
         (!lines.is_empty() || may_come || *self == Self::Every).then_some(lines)
     }
-}
-
-/// Whether a line is of a pesticide; one of which that is not known is.
-pub(super) fn is_pesticide(farm: &Farm, line: &RecordLine) -> bool {
-    let kind = line.kind.or_else(|| farm.products.get(&line.product).map(|product| product.kind));
-    kind.is_none_or(ProductKind::is_pesticide)
 }
 
 /// Whether only a certified applicator might use it, by the record or, in one made before it was kept there, by the shed.

@@ -7,9 +7,10 @@ use jiff::Span;
 use jiff::civil::{Date, DateTime};
 
 use super::due::{after_days, after_hours};
-use super::{Deadline, KeepFrom, Profile, asked, chosen};
+use super::{Deadline, KeepFrom, Profile, chosen};
 use crate::farm::{Farm, Record};
 use crate::finding::Basis;
+use crate::season::worker_protection::is_pesticide;
 
 /// A day that follows from a record.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -101,7 +102,7 @@ pub fn dates(farm: &Farm, record: &Record) -> Vec<Dated> {
 /// When people may enter again; none where no pesticide went out.
 fn entry_ends(farm: &Farm, record: &Record) -> Option<At> {
     let mut longest = None;
-    for line in record.lines.iter().filter(|line| asked::is_pesticide(farm, line)) {
+    for line in record.lines.iter().filter(|line| is_pesticide(farm, line)) {
         let Some(hours) = line.entry else {
             return Some(At::Unknown(format!("no re-entry time of {} is recorded", line.name)));
         };

@@ -2,11 +2,12 @@
 
 use serde::Deserialize;
 
-use super::asked::{is_pesticide, is_spot};
+use super::asked::is_spot;
 use crate::farm::{Farm, Record, RecordField, RecordLine};
 use crate::label::stage::Stage;
 use crate::quantity::{AsTyped, Quantity};
 use crate::season::driven_over;
+use crate::season::worker_protection::is_pesticide;
 
 /// One fact of a record.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Deserialize)]
