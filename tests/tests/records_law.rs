@@ -14,6 +14,7 @@ use tankard_core::farm::{
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity};
 use tankard_core::season::profile::{self, At, Due, dates, kept, missing};
+use tankard_core::season::worker_protection::posting;
 
 const ELEMENTS: &str = include_str!("../reference/record-elements.csv");
 const DAY: Date = date(2031, 6, 12);
@@ -335,6 +336,59 @@ fn days_that_follow_from_a_record() {
     let mut june = full(date(2031, 6, 30));
     june.lines[0].entry = Some(48);
     assert_eq!(day(&wps, &june, "re-entry time ends"), "2031-07-02 09:50");
+}
+
+/// 40 CFR 170.112(a)(3), now 170.407: the longest of all products counts. The sheet for workers and the record say the same, also in
+/// the days that follow from it.
+#[test]
+fn the_sheet_for_workers_and_the_record_know_one_re_entry_time() {
+    let mut farm = farm("us-wps");
+    let same = |farm: &Farm, record: &Record| {
+        let posted = posting(farm, &"it".to_owned(), record);
+        let ends = at(farm, record, "re-entry time ends");
+        let posted_ends = posted.entry.ends.map_or("not known".to_owned(), |at| at.strftime("%F %H:%M").to_string());
+        assert!(ends.to_string().starts_with(&posted_ends), "{ends} is not {posted_ends}");
+        assert_eq!(at(farm, record, "displayed until").date(), posted.display_until);
+        assert_eq!(at(farm, record, "kept until").date(), posted.keep_until);
+        ends.to_string()
+    };
+    // An oil whose label has 48 h binds like any other label.
+    let mut record = full(DAY);
+    record.lines[2].entry = Some(48);
+    assert_eq!(same(&farm, &record), "2031-06-14 09:50");
+    // What is not recorded stands on the label in the shed.
+    record.lines[2].entry = None;
+    record.lines[1].entry = None;
+    assert!(same(&farm, &record).starts_with("not known"));
+    farm.products["dicamba"].label.push(Statement::new(Says::ReEntry { hours: 36 }, "page 1"));
+    assert_eq!(same(&farm, &record), "2031-06-13 21:50");
+    // Without an interval and without an end the days count from the application.
+    for line in &mut record.lines {
+        line.entry = Some(0);
+    }
+    record.end = None;
+    same(&farm, &record);
+    assert_eq!(at(&farm, &record, "displayed until").to_string(), "2031-07-12");
+    // 24 h from 09:50 on 29 January 2032 and 30 days more are 29 February; two years on there is none, so 1 March.
+    let mut leap = full(date(2032, 1, 29));
+    leap.lines[1].entry = Some(24);
+    assert_eq!(same(&farm, &leap), "2032-01-30 09:50");
+    assert_eq!(at(&farm, &leap, "displayed until").to_string(), "2032-02-29");
+    assert_eq!(at(&farm, &leap, "kept until").to_string(), "2034-03-01");
+}
+
+/// What nobody has looked up again is said of each fact: the two years of 40 CFR 170.311(b)(6) and the three of Regulation (EC)
+/// 1107/2009, Article 67(1), while the rest of the profile rests on a source.
+#[test]
+fn how_long_it_is_kept_says_how_sure_it_is() {
+    for (key, source) in [("us-wps", "40 CFR 170.311(b)(6)"), ("eu", "Article 67(1)"), ("de", "Article 67(1)")] {
+        let all = dates(&farm(key), &full(DAY));
+        let kept = all.iter().find(|dated| dated.what == "kept until").unwrap();
+        let Basis::Published(text) = &kept.basis else { panic!("{kept:?}") };
+        assert!(text.contains(source) && text.ends_with("from memory, check"), "{text}");
+        assert!(profile::profile(key).unwrap().keep_words().ends_with("(from memory, check)"), "{key}");
+    }
+    assert_eq!(profile::profile("us-rup").unwrap().keep_words(), "2 years from the application");
 }
 
 #[test]

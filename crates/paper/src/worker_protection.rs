@@ -93,11 +93,12 @@ fn sheet(farm: &Farm, record: &Record, posted: &Posting) -> Sheet {
         [line.name.clone(), line.registration.clone(), actives.join(", "), hours]
     };
     let ends = |at: DateTime| format!("{}, {}", long_date(at.date()), clock_of(Some(at.time())));
-    let interval = match (posted.entry_unknown.is_empty(), posted.entry_hours) {
+    let entry = &posted.entry;
+    let interval = match (entry.unknown.is_empty(), entry.hours.unwrap_or_default()) {
         (true, 0) => "none".to_owned(),
         (true, hours) => format!("{hours} h, the longest of the products"),
         (false, 0) => String::new(),
-        (false, hours) => format!("at least {hours} h; not known for {}", posted.entry_unknown.join(", ")),
+        (false, hours) => format!("at least {hours} h; not known for {}", entry.unknown.join(", ")),
     };
     Sheet {
         name: record.name.clone(),
@@ -110,9 +111,10 @@ fn sheet(farm: &Farm, record: &Record, posted: &Posting) -> Sheet {
         sites: record.fields.values().map(site).collect(),
         products: pesticides.map(product).collect(),
         interval,
-        entry_ends: posted.entry_ends.map(ends).unwrap_or_default(),
+        entry_ends: entry.ends.map(ends).unwrap_or_default(),
         display_until: posted.display_until.map(short_date).unwrap_or_default(),
-        keep_until: posted.keep_until.map(short_date).unwrap_or_default(),
+        // Nobody has looked the two years up again; the profile of this rule says the same.
+        keep_until: posted.keep_until.map(|day| format!("{}, from memory, check", short_date(day))).unwrap_or_default(),
         zone: match posted.zone {
             None => String::new(),
             Some(zone) if zone == Length::ZERO => "none by droplets and height as recorded".to_owned(),

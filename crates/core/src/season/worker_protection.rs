@@ -1,31 +1,41 @@
 //! What the Worker Protection Standard asks to be displayed after an application: 40 CFR 170.311(b), and how far others keep away
 //! while it is made, 40 CFR 170.405(a). When that rule binds a farm is for the farm to know; the label and local law govern.
 
-use jiff::ToSpan as _;
 use jiff::civil::{Date, DateTime};
 
 use crate::farm::{Droplets, Farm, Id, ProductKind, Record, RecordLine};
 use crate::finding::{Basis, Finding, Subject};
 use crate::loads::card::re_entry_hours;
 use crate::quantity::Length;
+use crate::season::profile::{after_hours, display_until, keep_until, profile};
 
-/// Days for which the information stays on display after the restricted-entry interval: 40 CFR 170.311(b)(5).
-const DISPLAY_DAYS: i64 = 30;
-/// Years for which it is kept after that: 40 CFR 170.311(b)(6), from memory.
-const KEEP_YEARS: i64 = 2;
+/// When people may enter again after an application.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Entry {
+    /// The longest interval of the products in hours, as far as known; none where none of them has one.
+    pub hours: Option<u32>,
+    /// Pesticides of which it is not known.
+    pub unknown: Vec<String>,
+    /// When it ends: the longest of the products, from the end of the application. None where a pesticide's is not known, since one
+    /// that is too short would let people in too early, or where the end of the application is not.
+    pub ends: Option<DateTime>,
+}
+
+impl Entry {
+    /// Whether people have to stay out, or may have to.
+    pub fn binds(&self) -> bool {
+        !self.unknown.is_empty() || self.hours.is_some_and(|hours| hours > 0)
+    }
+}
 
 /// What follows from a record. None where something is missing that it hangs on; the findings say what.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Posting {
-    /// The longest restricted-entry interval of the products in hours, as far as known; 0 where none has one.
-    pub entry_hours: u32,
-    /// Products of which it is not known.
-    pub entry_unknown: Vec<String>,
-    /// When the interval ends: the longest of the products, from the end of the application.
-    pub entry_ends: Option<DateTime>,
+    /// The restricted-entry interval.
+    pub entry: Entry,
     /// Last day on which the information is displayed: 30 days after the interval, or after the application without one.
     pub display_until: Option<Date>,
-    /// Last day on which it is kept: two years after that.
+    /// Last day on which it is kept: two years after that, from memory, check. Two years from the end of the interval would be less.
     pub keep_until: Option<Date>,
     /// How far others stay away while it is sprayed; zero where the rule asks for nothing.
     pub zone: Option<Length>,
@@ -43,6 +53,20 @@ pub fn is_pesticide(farm: &Farm, line: &RecordLine) -> bool {
 /// Hours before people may enter, as recorded; else by the label as it now is in the shed.
 pub fn entry_hours(farm: &Farm, line: &RecordLine) -> Option<u32> {
     line.entry.or_else(|| farm.products.get(&line.product).and_then(re_entry_hours))
+}
+
+/// When people may enter again: the longest interval of all products, whatever they are, since that of a label binds; from the end of
+/// the application. A pesticide must have one, be it of 0 h; another product need not.
+///
+/// # References
+/// 40 CFR 170.112(a)(3), now 170.407: of products that go out together the longest counts. It runs from the end of the application
+/// (170.305, from memory, check).
+pub fn entry(farm: &Farm, record: &Record) -> Entry {
+    let unknown = record.lines.iter().filter(|line| is_pesticide(farm, line) && entry_hours(farm, line).is_none());
+    let unknown: Vec<String> = unknown.map(|line| line.name.clone()).collect();
+    let hours = record.lines.iter().filter_map(|line| entry_hours(farm, line)).max();
+    let ended = record.ended().filter(|_| unknown.is_empty());
+    Entry { hours, unknown, ends: ended.map(|end| after_hours(end, hours.unwrap_or_default())) }
 }
 
 /// How far others stay away from sprayer and spray while it goes out; zero where nothing is asked for, `None` where class of
@@ -79,24 +103,15 @@ pub fn exclusion_zone(method: &str, droplets: Option<Droplets>, height: Option<L
 /// What follows from a record: 40 CFR 170.311(b).
 pub fn posting(farm: &Farm, id: &Id, record: &Record) -> Posting {
     let pesticides: Vec<&RecordLine> = record.lines.iter().filter(|line| is_pesticide(farm, line)).collect();
-    let hours: Vec<Option<u32>> = record.lines.iter().map(|line| entry_hours(farm, line)).collect();
-    let unknown = pesticides.iter().filter(|line| entry_hours(farm, line).is_none());
-    let entry_unknown: Vec<String> = unknown.map(|line| line.name.clone()).collect();
-    let entry_hours = hours.into_iter().flatten().max().unwrap_or(0);
-    let ended = record.ended();
-    // An interval that is too short would let people in too early: with one product unknown its end is not told.
-    let entry_ends =
-        ended.filter(|_| entry_unknown.is_empty()).and_then(|end| end.checked_add(i64::from(entry_hours).hours()).ok());
-    // Without an interval the days count from the application, of which the day is always known.
-    let from = entry_ends
-        .map(DateTime::date)
-        .or_else(|| (entry_hours == 0 && entry_unknown.is_empty() && record.end.is_none()).then_some(record.date));
-    let display_until = from.and_then(|day| day.checked_add(DISPLAY_DAYS.days()).ok());
-    let keep_until = display_until.and_then(|day| day.checked_add(KEEP_YEARS.years()).ok());
+    let entry = entry(farm, record);
+    // The days are those of the record profile of the same rule.
+    let kept = profile("us-wps");
+    let display_until = kept.and_then(|profile| display_until(farm, record, profile).date());
+    let keep_until = kept.and_then(|profile| keep_until(farm, record, profile));
     let zone =
         exclusion_zone(&record.method, record.droplets, record.height.as_ref().map(crate::quantity::AsTyped::value));
-    let findings = missing(id, record, &pesticides, &entry_unknown, zone);
-    Posting { entry_hours, entry_unknown, entry_ends, display_until, keep_until, zone, findings }
+    let findings = missing(id, record, &pesticides, &entry.unknown, zone);
+    Posting { entry, display_until, keep_until, zone, findings }
 }
 
 /// What the sheet has to hold and the record does not say.
@@ -104,7 +119,7 @@ fn missing(
     id: &Id,
     record: &Record,
     pesticides: &[&RecordLine],
-    entry_unknown: &[String],
+    unknown: &[String],
     zone: Option<Length>,
 ) -> Vec<Finding> {
     let check = |text: String, hint: &str, rule: &str| {
@@ -142,7 +157,7 @@ fn missing(
             found.push(check(text, "Write it into the record", information));
         }
     }
-    for name in entry_unknown {
+    for name in unknown {
         let text = format!("Restricted-entry interval of {name} is not known, so its end is not told");
         found.push(check(
             text,

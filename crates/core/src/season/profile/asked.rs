@@ -5,7 +5,7 @@ use serde::Deserialize;
 use crate::farm::{Farm, Product, Record, RecordLine, Says, Statement, When};
 use crate::mix::actives;
 use crate::quantity::Area;
-use crate::season::worker_protection::is_pesticide;
+use crate::season::worker_protection::{entry, is_pesticide};
 
 /// Of which records a profile speaks.
 #[derive(Clone, Debug, PartialEq, Eq, Deserialize)]
@@ -76,7 +76,7 @@ pub enum Asked {
     /// Where somebody supervised.
     #[serde(rename = "supervised")]
     Supervised,
-    /// Where a product has a time before people may enter.
+    /// Where a product has a time before people may enter, or where that is not known.
     #[serde(rename = "re-entry time")]
     ReEntry,
     /// Where a label limits the time of day.
@@ -108,7 +108,7 @@ impl Asked {
             Self::Restricted => record.lines.iter().any(|line| is_restricted(farm, line)),
             Self::Customer => record.customer.is_some(),
             Self::Supervised => !record.supervisor.trim().is_empty(),
-            Self::ReEntry => lines.iter().any(|line| line.entry.is_some_and(|hours| hours > 0)),
+            Self::ReEntry => entry(farm, record).binds(),
             Self::TimeLimited => label(|statement| matches!(statement.says, Says::Daylight { .. })),
             Self::StageLimited => {
                 label(|statement| !statement.from_stage.trim().is_empty() || !statement.to_stage.trim().is_empty())

@@ -46,8 +46,8 @@ fn of(record: &Record) -> Posting {
 #[test]
 fn the_longest_interval_runs_from_the_end_and_thirty_days_and_two_years_follow() {
     let posted = of(&record(vec![line("A", Some(12)), line("B", Some(24)), line("C", Some(4))]));
-    assert_eq!(posted.entry_hours, 24);
-    assert_eq!(posted.entry_ends, Some(date(2031, 6, 13).at(20, 30, 0, 0)));
+    assert_eq!(posted.entry.hours, Some(24));
+    assert_eq!(posted.entry.ends, Some(date(2031, 6, 13).at(20, 30, 0, 0)));
     assert_eq!(posted.display_until, Some(date(2031, 7, 13)));
     assert_eq!(posted.keep_until, Some(date(2033, 7, 13)));
     assert_eq!(posted.findings, []);
@@ -56,7 +56,7 @@ fn the_longest_interval_runs_from_the_end_and_thirty_days_and_two_years_follow()
 #[test]
 fn an_application_past_midnight_ends_on_the_next_day() {
     let late = Record { end: Some(time(1, 0, 0, 0)), ..record(vec![line("A", Some(12))]) };
-    assert_eq!(of(&late).entry_ends, Some(date(2031, 6, 13).at(13, 0, 0, 0)));
+    assert_eq!(of(&late).entry.ends, Some(date(2031, 6, 13).at(13, 0, 0, 0)));
 }
 
 /// Holds the fault of an interval that is told too short because one product's is not known.
@@ -64,10 +64,10 @@ fn an_application_past_midnight_ends_on_the_next_day() {
 fn with_one_product_unknown_no_end_is_told() {
     let mut oil = line("Oil", None);
     oil.kind = Some(ProductKind::Adjuvant);
-    assert!(of(&record(vec![line("A", Some(12)), oil])).entry_ends.is_some());
+    assert!(of(&record(vec![line("A", Some(12)), oil])).entry.ends.is_some());
     let posted = of(&record(vec![line("A", Some(12)), line("B", None)]));
-    assert_eq!((posted.entry_ends, posted.display_until, posted.keep_until), (None, None, None));
-    assert_eq!(posted.entry_unknown, ["B"]);
+    assert_eq!((posted.entry.ends, posted.display_until, posted.keep_until), (None, None, None));
+    assert_eq!(posted.entry.unknown, ["B"]);
     assert!(posted.findings.iter().any(|finding| finding.text.contains("interval of B is not known")));
 }
 
@@ -75,7 +75,7 @@ fn with_one_product_unknown_no_end_is_told() {
 fn without_an_interval_the_days_count_from_the_application() {
     let none = Record { end: None, ..record(vec![line("A", Some(0))]) };
     let posted = of(&none);
-    assert_eq!((posted.entry_ends, posted.display_until), (None, Some(date(2031, 7, 12))));
+    assert_eq!((posted.entry.ends, posted.display_until), (None, Some(date(2031, 7, 12))));
     let untimed = Record { end: None, ..record(vec![line("A", Some(12))]) };
     assert_eq!(of(&untimed).display_until, None);
 }
