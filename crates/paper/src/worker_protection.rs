@@ -5,8 +5,7 @@ use serde::Serialize;
 use tankard_core::farm::{Farm, Id, Paper, Record};
 use tankard_core::finding::Finding;
 use tankard_core::loads::card::{long_date, short_date};
-use tankard_core::quantity::Length;
-use tankard_core::season::worker_protection::{Posting, entry_hours, is_pesticide, posting};
+use tankard_core::season::worker_protection::{Posting, Unzoned, Zone, entry_hours, is_pesticide, posting};
 use typst::diag::SourceDiagnostic;
 use typst_layout::PagedDocument;
 
@@ -74,7 +73,9 @@ struct Sheet {
     entry_ends: String,
     display_until: String,
     keep_until: String,
-    zone: String,
+    zone: &'static str,
+    /// Why the zone is a blank.
+    zone_open: &'static str,
 }
 
 fn sheet(farm: &Farm, record: &Record, posted: &Posting) -> Sheet {
@@ -116,9 +117,17 @@ fn sheet(farm: &Farm, record: &Record, posted: &Posting) -> Sheet {
         // Nobody has looked the two years up again; the profile of this rule says the same.
         keep_until: posted.keep_until.map(|day| format!("{}, from memory, check", short_date(day))).unwrap_or_default(),
         zone: match posted.zone {
-            None => String::new(),
-            Some(zone) if zone == Length::ZERO => "none by droplets and height as recorded".to_owned(),
-            Some(zone) => format!("{:.0} ft from the sprayer, on every side", zone.to_feet()),
+            Ok(Zone::Far) => "100 ft from the sprayer, on every side",
+            Ok(Zone::Near) => "25 ft from the sprayer, on every side",
+            Ok(Zone::NearUnlessLow) => {
+                "25 ft from the sprayer, on every side, unless the nozzles were within 12 in of the soil"
+            }
+            Err(_) => "",
+        },
+        zone_open: match posted.zone {
+            Err(Unzoned::Method) => "not known for this method",
+            Err(Unzoned::Droplets) => "not known without the droplet class",
+            Ok(_) => "",
         },
     }
 }

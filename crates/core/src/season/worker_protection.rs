@@ -8,6 +8,7 @@ use crate::finding::{Basis, Finding, Subject};
 use crate::loads::card::re_entry_hours;
 use crate::quantity::Length;
 use crate::season::profile::{after_hours, display_until, keep_until, profile};
+use crate::words::plain_apart_by;
 
 /// When people may enter again after an application.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -37,8 +38,8 @@ pub struct Posting {
     pub display_until: Option<Date>,
     /// Last day on which it is kept: two years after that, from memory, check. Two years from the end of the interval would be less.
     pub keep_until: Option<Date>,
-    /// How far others stay away while it is sprayed; zero where the rule asks for nothing.
-    pub zone: Option<Length>,
+    /// How far others stay away while it is sprayed, or why that cannot be told.
+    pub zone: Result<Zone, Unzoned>,
     /// What is missing on the sheet.
     pub findings: Vec<Finding>,
 }
@@ -69,35 +70,113 @@ pub fn entry(farm: &Farm, record: &Record) -> Entry {
     Entry { hours, unknown, ends: ended.map(|end| after_hours(end, hours.unwrap_or_default())) }
 }
 
-/// How far others stay away from sprayer and spray while it goes out; zero where nothing is asked for, `None` where class of
-/// droplets or height is not known.
+/// How far others stay away from the sprayer while it sprays.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Zone {
+    /// 100 ft.
+    Far,
+    /// 25 ft.
+    Near,
+    /// 25 ft, unless the nozzles were within 12 in of the soil.
+    NearUnlessLow,
+}
+
+/// How far others stay away from sprayer and spray while it goes out: 40 CFR 170.405(a)(1). 100 ft by air, by air blast, as fumigant,
+/// smoke, mist or fog, or in droplets finer than medium; 25 ft in medium or coarser droplets from higher than 12 in above the soil;
+/// else nothing is asked for.
 ///
-/// 40 CFR 170.405(a)(1): 100 ft by air, by air blast, as fumigant, smoke, mist or fog, or in droplets finer than medium; 25 ft in
-/// medium or coarser droplets from higher than 12 in above the soil; else none.
-pub fn exclusion_zone(method: &str, droplets: Option<Droplets>, height: Option<Length>) -> Option<Length> {
-    const FAR: [&str; 12] = [
-        "aerial",
-        "aircraft",
-        "airplane",
-        "aeroplane",
-        "helicopter",
-        "drone",
-        "air blast",
-        "air-blast",
-        "airblast",
-        "fumig",
-        "smoke",
-        "fog",
-    ];
-    let method = method.to_lowercase();
-    if FAR.iter().any(|word| method.contains(word)) || method.split(' ').any(|word| word.starts_with("mist")) {
-        return Some(Length::from_feet(100.0));
+/// The height of a record is that above what was sprayed, which stands above the soil: weeds do before a crop comes up. So a low one
+/// does not prove that nothing is asked for, and the answer stays open.
+///
+/// # Errors
+/// What has to be known first.
+pub fn exclusion_zone(method: &str, droplets: Option<Droplets>, height: Option<Length>) -> Result<Zone, Unzoned> {
+    let method = Method::of(method);
+    let fine = |droplets| matches!(droplets, Droplets::ExtremelyFine | Droplets::VeryFine | Droplets::Fine);
+    if method == Method::Air || droplets.is_some_and(fine) {
+        Ok(Zone::Far)
+    } else if method == Method::Other {
+        Err(Unzoned::Method)
+    } else if droplets.is_none() {
+        Err(Unzoned::Droplets)
+    } else if height.is_some_and(|height| height.exceeds(Length::from_inches(12.0))) {
+        Ok(Zone::Near)
+    } else {
+        Ok(Zone::NearUnlessLow)
     }
-    match droplets? {
-        Droplets::ExtremelyFine | Droplets::VeryFine | Droplets::Fine => Some(Length::from_feet(100.0)),
-        _ if height?.exceeds(Length::from_inches(12.0)) => Some(Length::from_feet(25.0)),
-        _ => Some(Length::ZERO),
+}
+
+/// Why the exclusion zone cannot be told.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Unzoned {
+    /// The method is not one of which the program knows whether it goes by air.
+    Method,
+    /// The droplet class is not written down.
+    Droplets,
+}
+
+/// How it was put out, as far as the exclusion zone asks.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Method {
+    /// From the air, with a blast of air, or as fumigant, smoke, mist or fog.
+    Air,
+    /// From the ground through nozzles.
+    Ground,
+    /// Not known.
+    Other,
+}
+
+impl Method {
+    /// By the words of a record. What is not surely sprayed from the ground is not taken to be.
+    fn of(method: &str) -> Self {
+        /// What names an aircraft or a blower wherever it stands in a word.
+        const WITHIN: [&str; 9] =
+            ["aerial", "plane", "copter", "drone", "aircraft", "blower", "fumig", "smoke", "dusting"];
+        /// What does so at the beginning of a word.
+        const AT_START: [&str; 9] = ["air", "uav", "uas", "rpas", "mist", "fog", "flown", "wing", "gyro"];
+        /// Ways of spraying from the ground.
+        const GROUND: [&str; 13] = [
+            "boom",
+            "ground rig",
+            "ground sprayer",
+            "tractor",
+            "hand gun",
+            "handgun",
+            "spray gun",
+            "lance",
+            "wand",
+            "backpack",
+            "back pack",
+            "knapsack",
+            "hand sprayer",
+        ];
+        let method = plain_apart_by(method, |letter| !letter.is_alphanumeric());
+        let words: Vec<&str> = method.split(' ').collect();
+        // An air-induction nozzle draws in air and blasts none.
+        let draws_in = |word: &str, next: &str| {
+            ["induc", "inclu", "inject"].iter().any(|kind| {
+                (word == "air" && next.starts_with(kind))
+                    || word.strip_prefix("air").is_some_and(|end| end.starts_with(kind))
+            })
+        };
+        let by_air = words.iter().enumerate().any(|(at, word)| {
+            let next = words.get(at + 1).copied().unwrap_or_default();
+            WITHIN.iter().any(|part| word.contains(part))
+                || (AT_START.iter().any(|part| word.starts_with(part)) && !draws_in(word, next))
+        });
+        if by_air {
+            Self::Air
+        } else if method.is_empty() || method == "ground" || GROUND.iter().any(|way| holds(&method, way)) {
+            Self::Ground
+        } else {
+            Self::Other
+        }
     }
+}
+
+/// Whether a word, or one after the other, stands in a text; the last may go on: "booms", "boomless".
+fn holds(text: &str, words: &str) -> bool {
+    text.starts_with(words) || text.contains(&format!(" {words}"))
 }
 
 /// What follows from a record: 40 CFR 170.311(b).
@@ -120,7 +199,7 @@ fn missing(
     record: &Record,
     pesticides: &[&RecordLine],
     unknown: &[String],
-    zone: Option<Length>,
+    zone: Result<Zone, Unzoned>,
 ) -> Vec<Finding> {
     let check = |text: String, hint: &str, rule: &str| {
         Finding::check(Subject::Record(id.clone()), text, Basis::Law(rule.to_owned())).hint(hint)
@@ -167,20 +246,25 @@ fn missing(
     }
     let zone_rule = "40 CFR 170.405(a)(1)";
     match zone {
-        None => found.push(check(
-            "The exclusion zone cannot be told: droplet class or nozzle height is not written down".into(),
-            "Write both into the record",
+        Err(Unzoned::Method) => found.push(check(
+            format!("The exclusion zone is not known for this method (\"{}\")", record.method.trim()),
+            "Look it up in the rule and write it on the sheet: 100 ft by air, air blast, fumigant, smoke, mist or fog",
             zone_rule,
         )),
-        Some(zone) if zone == Length::ZERO => found.push(
+        Err(Unzoned::Droplets) => found.push(check(
+            "The exclusion zone cannot be told: the droplet class is not written down".into(),
+            "Write it into the record",
+            zone_rule,
+        )),
+        Ok(Zone::NearUnlessLow) => found.push(
             Finding::note(
                 Subject::Record(id.clone()),
-                "The record has the height above what was sprayed; the rule counts from the soil",
+                "The exclusion zone hangs on whether the nozzles were within 12 in of the soil; a record has their height above what was sprayed",
                 Basis::Law(zone_rule.to_owned()),
             )
-            .hint("Keep 25 ft where the nozzles were higher than 12 in above the soil"),
+            .hint("Keep 25 ft unless they were"),
         ),
-        Some(_) => {}
+        Ok(Zone::Far | Zone::Near) => {}
     }
     found
 }

@@ -68,6 +68,22 @@ fn all_that_is_displayed_is_on_the_sheet() {
     }
 }
 
+/// 40 CFR 170.405(a)(1) counts the height from the soil; a record has that above what was sprayed.
+#[test]
+fn no_sheet_says_that_no_exclusion_zone_holds() {
+    let height = |text: &str| Some(tankard_core::quantity::AsTyped::parse(text).unwrap());
+    let low = Record { height: height("10 in"), ..full_record() };
+    let odd = Record { method: "chemigation".into(), ..full_record() };
+    let printed = |record| -> String {
+        pages(&farm(Paper::Letter, vec![record])).0.iter().flatten().map(|run| ink(&run.words)).collect()
+    };
+    assert!(
+        printed(low)
+            .contains(&ink("25 ft from the sprayer, on every side, unless the nozzles were within 12 in of the soil"))
+    );
+    assert!(printed(odd).contains(&ink("not known for this method")));
+}
+
 #[test]
 fn sheets_are_clear_and_what_is_missing_is_told() {
     for paper in [Paper::Letter, Paper::A4] {
