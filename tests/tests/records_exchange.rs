@@ -623,7 +623,7 @@ fn the_json_has_what_the_regulation_asks_for() {
     );
     let applications = whole["records"][0]["applications"].as_array().unwrap();
     assert_eq!(applications.len(), 4);
-    // Implementing Regulation (EU) 2023/564, Annex: product, authorisation number, date and start, dose, area, place, crop by
+    // Implementing Regulation (EU) 2023/564, Annex: type of use, product, authorisation number, date and start, dose, area, place, crop by
     // its EPPO code, BBCH stage.
     for application in applications {
         for key in
@@ -642,6 +642,26 @@ fn the_json_has_what_the_regulation_asks_for() {
     assert_eq!((&of_b["bbch"], &of_b["crop_eppo"]), (&14.0.into(), &"ZEAMX".into()));
     let record: Record = serde_json::from_value(whole["records"][0]["record"].clone()).unwrap();
     assert_eq!(record, farm.records["r"]);
+}
+
+/// Implementing Regulation (EU) 2023/564, Annex, by guidance: a surface, a closed space, seed or propagating material.
+#[test]
+fn the_json_has_the_type_of_use() {
+    let of = |change: fn(&mut Record)| {
+        let mut farm = own_farm();
+        change(&mut farm.records["r"]);
+        let text = records_json::write(&farm, |_| true, None, "2031-11-02".parse().unwrap()).unwrap();
+        let whole: serde_json::Value = serde_json::from_str(&text).unwrap();
+        whole["records"][0]["applications"][0]["type_of_use"].clone()
+    };
+    assert_eq!(of(|record| record.more.clear()), "surface");
+    let typed = |record: &mut Record| drop(record.more.insert("type-of-use".to_owned(), "closed space".to_owned()));
+    assert_eq!(of(typed), "closed space");
+    let unknown = |record: &mut Record| {
+        record.fields.clear();
+        record.more.clear();
+    };
+    assert!(of(unknown).is_null());
 }
 
 #[test]

@@ -14,6 +14,7 @@ use tankard_core::farm::{
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity};
 use tankard_core::season::profile::{self, At, Due, dates, kept, missing};
+use tankard_core::season::worker_protection::posting;
 
 const ELEMENTS: &str = include_str!("../reference/record-elements.csv");
 const DAY: Date = date(2031, 6, 12);
@@ -47,6 +48,7 @@ fn pesticide(name: &str) -> Product {
         staged,
         Statement::new(Says::Daylight { from: sun("sunrise"), to: sun("sunset") }, "page 4"),
         Statement::new(Says::Temperature { least: None, most: Some(typed("85 °F")) }, "page 4"),
+        Statement::new(Says::RainFree { hours: 4 }, "page 4"),
         Statement::new(Says::Humidity { least: Some(typed("40 %")), most: None }, "page 4"),
     ];
     product
@@ -123,6 +125,7 @@ fn full(day: Date) -> Record {
     "A. Demo".clone_into(&mut record.operator);
     "C-17".clone_into(&mut record.certificate);
     "B. Demo".clone_into(&mut record.supervisor);
+    "H. Demo".clone_into(&mut record.helpers);
     record.customer = Some(Customer {
         name: "Neighbour Demo".to_owned(),
         address: "2 Mill Lane".to_owned(),
@@ -150,6 +153,10 @@ fn full(day: Date) -> Record {
         ("runoff-points", "3"),
         ("bulletin", "none for June"),
         ("forecast-temperature", "78 °F"),
+        ("mix-site", "at the pump"),
+        ("supplier", "Demo Supply"),
+        ("rain", "no rain"),
+        ("certificates", "A. Demo C-17; B. Demo C-18"),
     ] {
         record.more.insert(key.to_owned(), text.to_owned());
     }
@@ -184,11 +191,17 @@ fn empty(farm: &mut Farm, record: &mut Record, key: &str) {
         "temperature" => record.temperature = None,
         "humidity" => record.humidity = None,
         "wind-at-end" | "temperature-at-end" => record.readings.clear(),
+        "wind-changes" => record.readings[0].wind_from.clear(),
+        "weather" => (record.wind, record.temperature, record.humidity) = (None, None, None),
         "pest" => record.weeds.clear(),
         "nozzles" => record.nozzles.clear(),
         "pressure" => record.pressure = None,
         "clean-out" => record.clean_out.clear(),
-        "operator" | "uncertified" => record.operator.clear(),
+        "operator" | "involved" => record.operator.clear(),
+        "uncertified" => {
+            record.operator.clear();
+            record.helpers.clear();
+        }
         "applicator" => {
             record.operator.clear();
             record.supervisor.clear();
@@ -197,6 +210,7 @@ fn empty(farm: &mut Farm, record: &mut Record, key: &str) {
         "signature" => record.signed = None,
         "customer" => customer(record, |customer| customer.name.clear()),
         "customer-address" => customer(record, |customer| customer.address.clear()),
+        "customer-phone" => customer(record, |customer| customer.phone.clear()),
         "customer-copy" => customer(record, |customer| customer.copied = None),
         "holder" => farm.keeping.holder.clear(),
         "holder-address" => farm.keeping.address.clear(),
@@ -205,9 +219,15 @@ fn empty(farm: &mut Farm, record: &mut Record, key: &str) {
     }
 }
 
-/// A day of an application on which the profile speaks: the dicamba labels end in 2028.
-fn day_of(profile: &str) -> Date {
-    if profile == "us-dicamba" { date(2027, 6, 12) } else { DAY }
+/// A full record of which the profile speaks: the dicamba labels end in 2028 and are for soybean and cotton.
+fn full_for(profile: &str) -> Record {
+    let dicamba = profile == "us-dicamba";
+    let mut record = full(if dicamba { date(2027, 6, 12) } else { DAY });
+    for field in record.fields.values_mut().filter(|_| dicamba) {
+        "soybean".clone_into(&mut field.crop);
+        "GLXMA".clone_into(&mut field.crop_code);
+    }
+    record
 }
 
 fn found(farm: &Farm, record: &Record, today: Date) -> Vec<Finding> {
@@ -220,7 +240,7 @@ fn each_legal_element_is_read_from_the_record_and_missed_where_it_is_not_there()
     assert!(legal.len() > 150, "{}", legal.len());
     for row in legal {
         assert!(row.citation.len() > 10, "{row:?}");
-        let (farm, mut record) = (farm(&row.profile), full(day_of(&row.profile)));
+        let (farm, mut record) = (farm(&row.profile), full_for(&row.profile));
         let profile = profile::profile(&row.profile).unwrap_or_else(|| panic!("no profile {}", row.profile));
         let wanted = profile.elements.iter().find(|wanted| wanted.element.key() == row.key);
         let wanted = wanted.unwrap_or_else(|| panic!("{} does not ask for {}", row.profile, row.element));
@@ -247,12 +267,12 @@ fn each_legal_element_is_read_from_the_record_and_missed_where_it_is_not_there()
 fn every_profile_is_full_with_a_full_record_and_every_element_of_it_has_been_looked_at() {
     let legal = legal();
     for profile in profile::all() {
-        let (farm, record) = (farm(&profile.key), full(day_of(&profile.key)));
+        let (farm, record) = (farm(&profile.key), full_for(&profile.key));
         assert_eq!(found(&farm, &record, record.date), [], "{}", profile.key);
         // An empty record lacks what the profile asks for in all cases, and says on what that rests.
         let mut bare = Farm::new("Bare");
         bare.keeping.profiles = vec![profile.key.clone()];
-        let nothing = Record::new("Nothing yet", day_of(&profile.key));
+        let nothing = Record::new("Nothing yet", record.date);
         let findings = found(&bare, &nothing, nothing.date);
         let speaks = profile.key != "us-dicamba";
         assert_eq!(!findings.is_empty(), speaks, "{}", profile.key);
@@ -337,6 +357,59 @@ fn days_that_follow_from_a_record() {
     assert_eq!(day(&wps, &june, "re-entry time ends"), "2031-07-02 09:50");
 }
 
+/// 40 CFR 170.112(a)(3), now 170.407: the longest of all products counts. The sheet for workers and the record say the same, also in
+/// the days that follow from it.
+#[test]
+fn the_sheet_for_workers_and_the_record_know_one_re_entry_time() {
+    let mut farm = farm("us-wps");
+    let same = |farm: &Farm, record: &Record| {
+        let posted = posting(farm, &"it".to_owned(), record);
+        let ends = at(farm, record, "re-entry time ends");
+        let posted_ends = posted.entry.ends.map_or("not known".to_owned(), |at| at.strftime("%F %H:%M").to_string());
+        assert!(ends.to_string().starts_with(&posted_ends), "{ends} is not {posted_ends}");
+        assert_eq!(at(farm, record, "displayed until").date(), posted.display_until);
+        assert_eq!(at(farm, record, "kept until").date(), posted.keep_until);
+        ends.to_string()
+    };
+    // An oil whose label has 48 h binds like any other label.
+    let mut record = full(DAY);
+    record.lines[2].entry = Some(48);
+    assert_eq!(same(&farm, &record), "2031-06-14 09:50");
+    // What is not recorded stands on the label in the shed.
+    record.lines[2].entry = None;
+    record.lines[1].entry = None;
+    assert!(same(&farm, &record).starts_with("not known"));
+    farm.products["dicamba"].label.push(Statement::new(Says::ReEntry { hours: 36 }, "page 1"));
+    assert_eq!(same(&farm, &record), "2031-06-13 21:50");
+    // Without an interval and without an end the days count from the application.
+    for line in &mut record.lines {
+        line.entry = Some(0);
+    }
+    record.end = None;
+    same(&farm, &record);
+    assert_eq!(at(&farm, &record, "displayed until").to_string(), "2031-07-12");
+    // 24 h from 09:50 on 29 January 2032 and 30 days more are 29 February; two years on there is none, so 1 March.
+    let mut leap = full(date(2032, 1, 29));
+    leap.lines[1].entry = Some(24);
+    assert_eq!(same(&farm, &leap), "2032-01-30 09:50");
+    assert_eq!(at(&farm, &leap, "displayed until").to_string(), "2032-02-29");
+    assert_eq!(at(&farm, &leap, "kept until").to_string(), "2034-03-01");
+}
+
+/// What nobody has looked up again is said of each fact: the two years of 40 CFR 170.311(b)(6) and the three of Regulation (EC)
+/// 1107/2009, Article 67(1), while the rest of the profile rests on a source.
+#[test]
+fn how_long_it_is_kept_says_how_sure_it_is() {
+    for (key, source) in [("us-wps", "40 CFR 170.311(b)(6)"), ("eu", "Article 67(1)"), ("de", "Article 67(1)")] {
+        let all = dates(&farm(key), &full(DAY));
+        let kept = all.iter().find(|dated| dated.what == "kept until").unwrap();
+        let Basis::Published(text) = &kept.basis else { panic!("{kept:?}") };
+        assert!(text.contains(source) && text.ends_with("from memory, check"), "{text}");
+        assert!(profile::profile(key).unwrap().keep_words().ends_with("(from memory, check)"), "{key}");
+    }
+    assert_eq!(profile::profile("us-rup").unwrap().keep_words(), "2 years from the application");
+}
+
 #[test]
 fn a_finding_is_a_note_until_the_day_and_a_check_from_it_on() {
     let (farm, mut record) = (farm("us-rup"), full(DAY));
@@ -373,10 +446,94 @@ fn a_profile_speaks_of_its_own_records_alone() {
     assert_eq!(found(&farm, &record, DAY), []);
     // The dicamba labels end on 6 February 2028.
     farm.keeping.profiles = vec!["us-dicamba".to_owned()];
+    record.fields["mill"].crop = "Dicamba-tolerant soybeans".to_owned();
     record.date = date(2028, 2, 6);
     assert!(!found(&farm, &record, record.date).is_empty());
     record.date = date(2028, 2, 7);
     assert_eq!(found(&farm, &record, record.date), []);
+}
+
+/// Labels of dicamba over the top are for tolerant soybean and cotton (University of Georgia Extension, 2018; Kansas State University,
+/// article 682-1): dicamba in corn is another label's matter. A field whose crop is not written down may be one of them.
+#[test]
+fn dicamba_over_the_top_is_for_soybean_and_cotton() {
+    let farm = farm("us-dicamba");
+    let speaks = |crop: &str, code: &str| {
+        let mut record = full(date(2027, 6, 12));
+        for field in record.fields.values_mut() {
+            crop.clone_into(&mut field.crop);
+            code.clone_into(&mut field.crop_code);
+        }
+        !kept(&farm, &record).is_empty()
+    };
+    for (crop, code) in [("soybean", ""), ("Soya bean", ""), ("cotton, tolerant", ""), ("Baumwolle", "GOSHI"), ("", "")]
+    {
+        assert!(speaks(crop, code), "{crop} {code}");
+    }
+    for (crop, code) in [("corn", "ZEAMX"), ("wheat", ""), ("", "ZEAMX")] {
+        assert!(!speaks(crop, code), "{crop} {code}");
+    }
+}
+
+/// What each place sets by itself, apart from its list: Western Australia 7 days and 2 years (BAM Regulations 2020, r. 4), Quebec 5 years
+/// (Pesticides Management Code, s. 84), Washington 7 years and the same day (from memory, check), California's growers by the 10th of the
+/// next month and its businesses within 7 days (3 CCR 6626 and the authority's overview).
+#[test]
+fn days_of_some_places() {
+    let record = full(DAY);
+    let day = |profile, what| at(&farm(profile), &record, what).to_string();
+    assert_eq!(day("au-wa", "the record is due"), "2031-06-19");
+    assert_eq!(day("au-wa", "kept until"), "2033-06-12");
+    assert_eq!(day("ca-qc", "kept until"), "2036-06-12");
+    assert_eq!(day("us-wa", "the record is due"), "2031-06-12");
+    assert_eq!(day("us-wa", "kept until"), "2038-06-12");
+    assert_eq!(day("us-ca", "monthly report is due"), "2031-07-10");
+    assert_eq!(day("us-ca-business", "report is due"), "2031-06-19");
+    let claims = |profile| dates(&farm(profile), &record).iter().any(|dated| dated.what == "the record is due");
+    assert!(!claims("us-ca") && !claims("us-ca-business") && !claims("ca-qc"));
+}
+
+/// Penn State Extension: names and certification numbers of everyone involved. Of one who did it alone the record's own number is all.
+#[test]
+fn everyone_involved_has_a_certification_number() {
+    let (farm, mut record) = (farm("us-pa"), full(DAY));
+    record.more.shift_remove("certificates");
+    assert_eq!(found(&farm, &record, DAY).len(), 1);
+    record.supervisor.clear();
+    assert_eq!(found(&farm, &record, DAY).len(), 1, "a helper has one too");
+    record.helpers.clear();
+    assert_eq!(found(&farm, &record, DAY), []);
+}
+
+/// Pesticides Regulation 2017 (NSW), clause 36: wind at each significant change, rain only where the label names it.
+#[test]
+fn later_readings_hold_the_wind_and_rain_is_asked_for_where_the_label_names_it() {
+    let (mut farm, mut record) = (farm("au-nsw"), full(DAY));
+    let later = Reading { at: Some(time(8, 0, 0, 0)), temperature: Some(typed("70 °F")), ..Reading::default() };
+    record.readings.push(later);
+    let findings = found(&farm, &record, DAY);
+    assert!(findings[0].text.contains("at each significant change of 08:00;"), "{findings:?}");
+    record.readings.clear();
+    record.more.shift_remove("rain");
+    assert!(found(&farm, &record, DAY)[0].text.contains("New South Wales: rain;"));
+    for product in farm.products.values_mut() {
+        product.label.retain(|statement| !matches!(statement.says, Says::RainFree { .. }));
+    }
+    assert_eq!(found(&farm, &record, DAY), []);
+}
+
+/// 7 U.S.C. 136(u) (FIFRA, section 2(u), from memory, check): defoliants and desiccants are pesticides, and rodents are pests. The
+/// program has no kind for them, so "other" counts as one, as does what has no kind; a water conditioner does not.
+#[test]
+fn a_product_of_another_kind_counts_as_a_pesticide() {
+    let (farm, mut record) = (farm("gb"), full(DAY));
+    let mut lacks = |kind| {
+        record.lines = vec![RecordLine { kind, ..line("gone", "Demo product", "1 gal", ProductKind::Other) }];
+        record.fields["creek"].crop.clear();
+        !found(&farm, &record, DAY).is_empty()
+    };
+    assert!(lacks(Some(ProductKind::Other)) && lacks(None));
+    assert!(!lacks(Some(ProductKind::Conditioner)));
 }
 
 /// Minnesota Department of Agriculture, private applicator recordkeeping, quoting the USDA: under 1/10 acre brand name, number, date,

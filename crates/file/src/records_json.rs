@@ -9,6 +9,7 @@ use serde_json::{Value, json};
 use tankard_core::farm::{Farm, Id, Record, RecordField, RecordLine};
 use tankard_core::label::stage::Stage;
 use tankard_core::quantity::{Amount, Area};
+use tankard_core::season::profile::Element;
 use tankard_core::season::{FieldShare, shares};
 
 use crate::records_csv::cost;
@@ -33,7 +34,7 @@ pub fn write(
         .records
         .iter()
         .filter(|(id, _)| chosen(id))
-        .map(|(id, record)| one(id, record))
+        .map(|(id, record)| one(farm, id, record))
         .collect::<Result<_, _>>()?;
     let whole = json!({
         "format": FORMAT,
@@ -54,19 +55,27 @@ pub fn write(
     Ok(text)
 }
 
-fn one(id: &Id, record: &Record) -> Result<Value, serde_json::Error> {
+fn one(farm: &Farm, id: &Id, record: &Record) -> Result<Value, serde_json::Error> {
     let fields: Vec<Option<(&Id, &RecordField)>> =
         if record.fields.is_empty() { vec![None] } else { record.fields.iter().map(Some).collect() };
-    let applications = fields
-        .into_iter()
-        .zip(shares(record))
-        .flat_map(|(field, share)| record.lines.iter().map(move |line| application(record, field, share, line)));
+    // As the record profile of that regulation decides it.
+    let type_of_use = Element::TypeOfUse.text(farm, record, &[]).ok();
+    let type_of_use = type_of_use.as_deref();
+    let applications = fields.into_iter().zip(shares(record)).flat_map(|(field, share)| {
+        record.lines.iter().map(move |line| application(record, field, share, line, type_of_use))
+    });
     let applications: Vec<Value> = applications.collect();
     Ok(json!({ "id": id, "applications": applications, "record": serde_json::to_value(record)? }))
 }
 
 /// One product on one field.
-fn application(record: &Record, field: Option<(&Id, &RecordField)>, share: FieldShare, line: &RecordLine) -> Value {
+fn application(
+    record: &Record,
+    field: Option<(&Id, &RecordField)>,
+    share: FieldShare,
+    line: &RecordLine,
+    type_of_use: Option<&str>,
+) -> Value {
     let whole = record.area();
     let of = field.map(|(_, field)| field);
     let fraction = share.fraction();
@@ -88,6 +97,7 @@ fn application(record: &Record, field: Option<(&Id, &RecordField)>, share: Field
         "date": record.date.to_string(),
         "start": record.start.map(|time| time.to_string()),
         "end": record.ended().map(|end| end.to_string()),
+        "type_of_use": type_of_use,
         "product": line.name,
         "registration": line.registration,
         "restricted": line.restricted,

@@ -5,8 +5,7 @@ use serde::Serialize;
 use tankard_core::farm::{Farm, Id, Paper, Record};
 use tankard_core::finding::Finding;
 use tankard_core::loads::card::{long_date, short_date};
-use tankard_core::quantity::Length;
-use tankard_core::season::worker_protection::{Posting, entry_hours, is_pesticide, posting};
+use tankard_core::season::worker_protection::{Posting, Unzoned, Zone, entry_hours, is_pesticide, posting};
 use typst::diag::SourceDiagnostic;
 use typst_layout::PagedDocument;
 
@@ -74,7 +73,9 @@ struct Sheet {
     entry_ends: String,
     display_until: String,
     keep_until: String,
-    zone: String,
+    zone: &'static str,
+    /// Why the zone is a blank.
+    zone_open: &'static str,
 }
 
 fn sheet(farm: &Farm, record: &Record, posted: &Posting) -> Sheet {
@@ -93,11 +94,12 @@ fn sheet(farm: &Farm, record: &Record, posted: &Posting) -> Sheet {
         [line.name.clone(), line.registration.clone(), actives.join(", "), hours]
     };
     let ends = |at: DateTime| format!("{}, {}", long_date(at.date()), clock_of(Some(at.time())));
-    let interval = match (posted.entry_unknown.is_empty(), posted.entry_hours) {
+    let entry = &posted.entry;
+    let interval = match (entry.unknown.is_empty(), entry.hours.unwrap_or_default()) {
         (true, 0) => "none".to_owned(),
         (true, hours) => format!("{hours} h, the longest of the products"),
         (false, 0) => String::new(),
-        (false, hours) => format!("at least {hours} h; not known for {}", posted.entry_unknown.join(", ")),
+        (false, hours) => format!("at least {hours} h; not known for {}", entry.unknown.join(", ")),
     };
     Sheet {
         name: record.name.clone(),
@@ -110,13 +112,22 @@ fn sheet(farm: &Farm, record: &Record, posted: &Posting) -> Sheet {
         sites: record.fields.values().map(site).collect(),
         products: pesticides.map(product).collect(),
         interval,
-        entry_ends: posted.entry_ends.map(ends).unwrap_or_default(),
+        entry_ends: entry.ends.map(ends).unwrap_or_default(),
         display_until: posted.display_until.map(short_date).unwrap_or_default(),
-        keep_until: posted.keep_until.map(short_date).unwrap_or_default(),
+        // Nobody has looked the two years up again; the profile of this rule says the same.
+        keep_until: posted.keep_until.map(|day| format!("{}, from memory, check", short_date(day))).unwrap_or_default(),
         zone: match posted.zone {
-            None => String::new(),
-            Some(zone) if zone == Length::ZERO => "none by droplets and height as recorded".to_owned(),
-            Some(zone) => format!("{:.0} ft from the sprayer, on every side", zone.to_feet()),
+            Ok(Zone::Far) => "100 ft from the sprayer, on every side",
+            Ok(Zone::Near) => "25 ft from the sprayer, on every side",
+            Ok(Zone::NearUnlessLow) => {
+                "25 ft from the sprayer, on every side, unless the nozzles were within 12 in of the soil"
+            }
+            Err(_) => "",
+        },
+        zone_open: match posted.zone {
+            Err(Unzoned::Method) => "not known for this method",
+            Err(Unzoned::Droplets) => "not known without the droplet class",
+            Ok(_) => "",
         },
     }
 }

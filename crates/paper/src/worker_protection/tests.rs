@@ -55,7 +55,8 @@ fn all_that_is_displayed_is_on_the_sheet() {
         "12 h, the longest of the products",
         "Friday 13 June 2031, 08:30",
         "13 July 2031",
-        "13 July 2033",
+        "13 July 2033, from memory, check",
+        "the two years are from memory, check 40 CFR 170.311(b)(6)",
         "25 ft from the sprayer",
         "safety data sheets",
         "Emergency 555-0100",
@@ -65,6 +66,22 @@ fn all_that_is_displayed_is_on_the_sheet() {
     ] {
         assert!(printed.contains(&ink(wanted)), "not on the sheet: {wanted}");
     }
+}
+
+/// 40 CFR 170.405(a)(1) counts the height from the soil; a record has that above what was sprayed.
+#[test]
+fn no_sheet_says_that_no_exclusion_zone_holds() {
+    let height = |text: &str| Some(tankard_core::quantity::AsTyped::parse(text).unwrap());
+    let low = Record { height: height("10 in"), ..full_record() };
+    let odd = Record { method: "chemigation".into(), ..full_record() };
+    let printed = |record| -> String {
+        pages(&farm(Paper::Letter, vec![record])).0.iter().flatten().map(|run| ink(&run.words)).collect()
+    };
+    assert!(
+        printed(low)
+            .contains(&ink("25 ft from the sprayer, on every side, unless the nozzles were within 12 in of the soil"))
+    );
+    assert!(printed(odd).contains(&ink("not known for this method")));
 }
 
 #[test]

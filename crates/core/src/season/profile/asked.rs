@@ -2,9 +2,12 @@
 
 use serde::Deserialize;
 
-use crate::farm::{Farm, Product, ProductKind, Record, RecordLine, Says, Statement, When};
+use super::crop_code;
+use crate::farm::{Farm, Product, Record, RecordField, RecordLine, Says, Statement, When};
 use crate::mix::actives;
 use crate::quantity::Area;
+use crate::season::worker_protection::{entry, is_pesticide};
+use crate::words::plain;
 
 /// Of which records a profile speaks.
 #[derive(Clone, Debug, PartialEq, Eq, Deserialize)]
@@ -16,8 +19,13 @@ pub enum Scope {
     Pesticide,
     /// Those of a product that only a certified applicator may use.
     Restricted,
-    /// Those of an active.
-    Active(String),
+    /// Those of an active, on one of these crops where there are any.
+    Active {
+        /// ISO common name.
+        name: String,
+        /// The crops, by their names; empty for all.
+        crops: Vec<String>,
+    },
 }
 
 impl TryFrom<String> for Scope {
@@ -30,7 +38,11 @@ impl TryFrom<String> for Scope {
             "restricted" => Ok(Self::Restricted),
             _ => text
                 .strip_prefix("active:")
-                .map(|active| Self::Active(active.to_owned()))
+                .map(|text| {
+                    let (name, crops) = text.split_once(" on ").unwrap_or((text, ""));
+                    let crops = crops.split('|').filter(|crop| !crop.is_empty()).map(str::to_owned).collect();
+                    Self::Active { name: name.to_owned(), crops }
+                })
                 .ok_or_else(|| format!("\"{text}\" names no records")),
         }
     }
@@ -44,18 +56,31 @@ impl Scope {
             Self::Every => true,
             Self::Pesticide => is_pesticide(farm, line),
             Self::Restricted => is_restricted(farm, line),
-            Self::Active(name) => line.actives.iter().any(|active| actives::same(name, &active.name)),
+            Self::Active { name, .. } => line.actives.iter().any(|active| actives::same(name, &active.name)),
         };
+        if matches!(self, Self::Active { crops, .. } if !stood(crops, record)) {
+            return None;
+        }
         let lines: Vec<&RecordLine> = record.lines.iter().filter(speaks).collect();
-        let may_come = record.lines.is_empty() && !matches!(self, Self::Active(_));
+        let may_come = record.lines.is_empty() && !matches!(self, Self::Active { .. });
         (!lines.is_empty() || may_come || *self == Self::Every).then_some(lines)
     }
 }
 
-/// Whether a line is of a pesticide; one of which that is not known is.
-pub(super) fn is_pesticide(farm: &Farm, line: &RecordLine) -> bool {
-    let kind = line.kind.or_else(|| farm.products.get(&line.product).map(|product| product.kind));
-    kind.is_none_or(ProductKind::is_pesticide)
+/// Whether one of these crops stood on a field of the record, by its EPPO code or by its name; a field whose crop is not written down
+/// may have had any.
+fn stood(crops: &[String], record: &Record) -> bool {
+    let is = |field: &RecordField, crop: &String| {
+        let code = crop_code(crop).map(|crop| crop.code.as_str());
+        let own = crop_code(&field.crop).map(|crop| crop.code.as_str());
+        let named = plain(&field.crop).split(' ').any(|word| word.starts_with(crop.as_str()));
+        named || (code.is_some() && (own == code || code == Some(field.crop_code.trim())))
+    };
+    let may = |field: &RecordField| {
+        let silent = field.crop.trim().is_empty() && field.crop_code.trim().is_empty();
+        silent || crops.iter().any(|crop| is(field, crop))
+    };
+    crops.is_empty() || record.fields.is_empty() || record.fields.values().any(may)
 }
 
 /// Whether only a certified applicator might use it, by the record or, in one made before it was kept there, by the shed.
@@ -81,7 +106,7 @@ pub enum Asked {
     /// Where somebody supervised.
     #[serde(rename = "supervised")]
     Supervised,
-    /// Where a product has a time before people may enter.
+    /// Where a product has a time before people may enter, or where that is not known.
     #[serde(rename = "re-entry time")]
     ReEntry,
     /// Where a label limits the time of day.
@@ -96,6 +121,12 @@ pub enum Asked {
     /// Where a label limits the humidity.
     #[serde(rename = "label limits the humidity")]
     HumidityLimited,
+    /// Where a label names hours without rain.
+    #[serde(rename = "label limits the rain")]
+    RainLimited,
+    /// Where weather was measured later than at the start.
+    #[serde(rename = "later readings")]
+    LaterReadings,
 }
 
 impl Asked {
@@ -113,7 +144,7 @@ impl Asked {
             Self::Restricted => record.lines.iter().any(|line| is_restricted(farm, line)),
             Self::Customer => record.customer.is_some(),
             Self::Supervised => !record.supervisor.trim().is_empty(),
-            Self::ReEntry => lines.iter().any(|line| line.entry.is_some_and(|hours| hours > 0)),
+            Self::ReEntry => entry(farm, record).binds(),
             Self::TimeLimited => label(|statement| matches!(statement.says, Says::Daylight { .. })),
             Self::StageLimited => {
                 label(|statement| !statement.from_stage.trim().is_empty() || !statement.to_stage.trim().is_empty())
@@ -122,6 +153,8 @@ impl Asked {
                 matches!(statement.says, Says::Temperature { .. } | Says::DeltaT { .. })
                     || statement.when.iter().any(|when| matches!(when, When::WarmerThan(_) | When::ColderThan(_)))
             }),
+            Self::RainLimited => label(|statement| matches!(statement.says, Says::RainFree { .. })),
+            Self::LaterReadings => !record.readings.is_empty(),
             Self::HumidityLimited => {
                 label(|statement| matches!(statement.says, Says::Humidity { .. } | Says::DeltaT { .. }))
             }

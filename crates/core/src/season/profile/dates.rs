@@ -6,10 +6,11 @@ use std::fmt;
 use jiff::Span;
 use jiff::civil::{Date, DateTime};
 
-use super::due::{after_days, after_hours};
-use super::{Deadline, KeepFrom, Profile, asked, chosen};
+use super::due::after_days;
+use super::{Deadline, KeepFrom, Profile, chosen};
 use crate::farm::{Farm, Record};
 use crate::finding::Basis;
+use crate::season::worker_protection::entry;
 
 /// A day that follows from a record.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -61,14 +62,10 @@ impl fmt::Display for At {
 }
 
 /// The days that follow from a record, for the profiles that the farm chose and that speak of it.
-///
-/// # References
-/// 40 CFR 170.112(a)(3), now 170.407: of products that go out together the longest restricted-entry interval counts; from the end
-/// of the application (170.305, from memory, check).
 pub fn dates(farm: &Farm, record: &Record) -> Vec<Dated> {
     let mut all = Vec::new();
     if let Some(at) = entry_ends(farm, record) {
-        let source = "40 CFR 170.112(a)(3), now 170.407: the longest time counts; the times of the labels as recorded";
+        let source = "40 CFR 170.112(a)(3), now 170.407: the longest time counts; the times of the labels as recorded, else as in the shed";
         let basis = Basis::Published(source.to_owned());
         all.push(Dated { what: "re-entry time ends".to_owned(), profile: None, at, basis });
     }
@@ -92,40 +89,39 @@ pub fn dates(farm: &Farm, record: &Record) -> Vec<Dated> {
         if profile.keep_years.is_some() {
             let at = keep_until(farm, record, profile);
             let unknown = || At::Unknown("the end of the display is not known".to_owned());
-            say("kept until".to_owned(), at.map_or_else(unknown, At::day), profile.basis());
+            say("kept until".to_owned(), at.map_or_else(unknown, At::day), profile.keep_basis());
         }
     }
     all
 }
 
-/// When people may enter again; none where no pesticide went out.
+/// When people may enter again; none where no pesticide went out, nor anything else that has a time before it.
 fn entry_ends(farm: &Farm, record: &Record) -> Option<At> {
-    let mut longest = None;
-    for line in record.lines.iter().filter(|line| asked::is_pesticide(farm, line)) {
-        let Some(hours) = line.entry else {
-            return Some(At::Unknown(format!("no re-entry time of {} is recorded", line.name)));
-        };
-        longest = longest.max(Some(hours));
-    }
-    let hours = longest?;
-    Some(match record.ended() {
-        Some(end) => At::hour(after_hours(end, hours)),
-        None => At::Unknown("the end of spraying is not typed".to_owned()),
+    let entry = entry(farm, record);
+    Some(match entry.ends {
+        _ if entry.hours.is_none() && entry.unknown.is_empty() => return None,
+        Some(ends) => At::hour(ends),
+        None if entry.unknown.is_empty() => At::Unknown("the end of spraying is not typed".to_owned()),
+        None => {
+            let names = entry.unknown.join(" and ");
+            At::Unknown(format!("no re-entry time of {names} is recorded, nor typed from the label in the shed"))
+        }
     })
 }
 
-/// Until when it is displayed: so many days after the re-entry time ended.
-fn display_until(farm: &Farm, record: &Record, profile: &Profile) -> At {
+/// Until when it is displayed: so many days after the re-entry time ended, or after the application where there is none.
+pub(crate) fn display_until(farm: &Farm, record: &Record, profile: &Profile) -> At {
     let days = profile.display_days.unwrap_or_default();
-    match entry_ends(farm, record) {
-        Some(At::Known(end)) => At::day(after_days(end.day, days)),
-        Some(unknown) => unknown,
-        None => At::day(after_days(record.date, days)),
+    let entry = entry(farm, record);
+    match (entry.ends, entry_ends(farm, record)) {
+        (Some(end), _) => At::day(after_days(end.date(), days)),
+        (None, Some(unknown)) if entry.binds() => unknown,
+        (None, _) => At::day(after_days(record.date, days)),
     }
 }
 
 /// Up to and including which day a record is kept; none where that is not known.
-pub(super) fn keep_until(farm: &Farm, record: &Record, profile: &Profile) -> Option<Date> {
+pub(crate) fn keep_until(farm: &Farm, record: &Record, profile: &Profile) -> Option<Date> {
     let years = profile.keep_years?;
     match profile.keep_from? {
         KeepFrom::Application => Some(after_years(record.date, years)),

@@ -80,7 +80,7 @@ pub(super) fn after_days(day: Date, days: u32) -> Date {
 }
 
 /// A moment so many hours later by a clock that is not changed between; the last that there is where there is none.
-pub(super) fn after_hours(at: DateTime, hours: u32) -> DateTime {
+pub(crate) fn after_hours(at: DateTime, hours: u32) -> DateTime {
     Span::new().try_hours(hours).map_or(DateTime::MAX, |span| at.saturating_add(span))
 }
 

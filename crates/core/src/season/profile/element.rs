@@ -2,11 +2,12 @@
 
 use serde::Deserialize;
 
-use super::asked::{is_pesticide, is_spot};
+use super::asked::is_spot;
 use crate::farm::{Farm, Record, RecordField, RecordLine};
 use crate::label::stage::Stage;
 use crate::quantity::{AsTyped, Quantity};
 use crate::season::driven_over;
+use crate::season::worker_protection::is_pesticide;
 
 /// One fact of a record.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Deserialize)]
@@ -66,6 +67,10 @@ pub enum Element {
     TemperatureAtEnd,
     /// Humidity.
     Humidity,
+    /// Wind and its direction in each later reading.
+    WindChanges,
+    /// The weather, in any of what is measured of it.
+    Weather,
     /// The weeds or pests.
     Pest,
     /// How it was put out.
@@ -84,12 +89,18 @@ pub enum Element {
     Certificate,
     /// Who worked under the one who supervised.
     Uncertified,
+    /// All who took part: who sprayed, who supervised, who helped.
+    Involved,
+    /// The certificates of all who took part.
+    Certificates,
     /// Who signed.
     Signature,
     /// For whom it was sprayed.
     Customer,
     /// The address of that person.
     CustomerAddress,
+    /// The telephone of that person.
+    CustomerPhone,
     /// The day on which a copy was handed over.
     CustomerCopy,
     /// Who keeps the records.
@@ -103,7 +114,7 @@ pub enum Element {
 }
 
 /// What has no box of its own and stands in [`Record::more`]: by its key, with its short name.
-const MORE: [(&str, &str); 18] = [
+const MORE: [(&str, &str); 21] = [
     ("displayed", "put on display"),
     ("sds", "safety data sheet"),
     ("machine-readable", "machine-readable"),
@@ -122,10 +133,13 @@ const MORE: [(&str, &str); 18] = [
     ("planted-area", "area planted"),
     ("site-id", "site number"),
     ("reported", "reported"),
+    ("mix-site", "mixing site"),
+    ("supplier", "supplier"),
+    ("rain", "rain"),
 ];
 
 /// The elements with a box of their own: key, short name.
-const OWN: [(&str, &str, Element); 43] = [
+const OWN: [(&str, &str, Element); 48] = [
     ("fields", "fields", Element::Fields),
     ("area", "area", Element::Area),
     ("covered-area", "area", Element::CoveredArea),
@@ -153,6 +167,8 @@ const OWN: [(&str, &str, Element); 43] = [
     ("temperature", "temperature", Element::Temperature),
     ("temperature-at-end", "temperature at the end", Element::TemperatureAtEnd),
     ("humidity", "humidity", Element::Humidity),
+    ("wind-changes", "later wind", Element::WindChanges),
+    ("weather", "weather", Element::Weather),
     ("pest", "pest", Element::Pest),
     ("method", "method", Element::Method),
     ("nozzles", "nozzles", Element::Nozzles),
@@ -162,9 +178,12 @@ const OWN: [(&str, &str, Element); 43] = [
     ("applicator", "applicator", Element::Applicator),
     ("certificate", "certificate", Element::Certificate),
     ("uncertified", "who was supervised", Element::Uncertified),
+    ("involved", "who was involved", Element::Involved),
+    ("certificates", "certificates", Element::Certificates),
     ("signature", "signature", Element::Signature),
     ("customer", "customer", Element::Customer),
     ("customer-address", "customer's address", Element::CustomerAddress),
+    ("customer-phone", "customer's telephone", Element::CustomerPhone),
     ("customer-copy", "customer's copy", Element::CustomerCopy),
     ("holder", "holder", Element::Holder),
     ("holder-address", "holder's address", Element::HolderAddress),
@@ -229,7 +248,7 @@ impl Element {
     pub fn place(self) -> Place {
         match self {
             Self::Holder | Self::HolderAddress | Self::HolderNumber => Place::Keeping,
-            Self::More(_) | Self::TypeOfUse => Place::More(self.key()),
+            Self::More(_) | Self::TypeOfUse | Self::Certificates => Place::More(self.key()),
             _ => Place::Record,
         }
     }
@@ -306,6 +325,16 @@ impl Element {
                 typed(record.readings.iter().rev().find_map(|reading| reading.temperature.as_ref()))
             }
             Self::Humidity => typed(record.humidity.as_ref()),
+            Self::WindChanges => wind_changes(record),
+            Self::Weather => {
+                let wind = record.wind.as_ref().map(|wind| match record.wind_from.trim() {
+                    "" => format!("wind {wind}"),
+                    from => format!("wind {wind} from {from}"),
+                });
+                let temperature = record.temperature.as_ref().map(|it| it.text().to_owned());
+                let humidity = record.humidity.as_ref().map(|it| it.text().to_owned());
+                word(&[wind, temperature, humidity].into_iter().flatten().collect::<Vec<_>>().join(", "))
+            }
             Self::Pest => word(&record.weeds.join(", ")),
             // Left empty it stands for a ground boom.
             Self::Method => Ok(filled(&record.method).unwrap_or_else(|| "ground boom".to_owned())),
@@ -319,9 +348,22 @@ impl Element {
                 let names = [&record.operator, &record.helpers].into_iter().filter_map(|name| filled(name));
                 word(&names.collect::<Vec<_>>().join(", "))
             }
+            Self::Involved => {
+                let sprayed = word(&record.operator)?;
+                let others = [&record.supervisor, &record.helpers].into_iter().filter_map(|name| filled(name));
+                Ok([sprayed].into_iter().chain(others).collect::<Vec<_>>().join(", "))
+            }
+            // Where one did it alone, the record's own certificate is all of them.
+            Self::Certificates => match more(record, self.key()) {
+                Err(_) if filled(&record.supervisor).or_else(|| filled(&record.helpers)).is_none() => {
+                    word(&record.certificate)
+                }
+                typed => typed,
+            },
             Self::Signature => word(record.signed.as_ref().map_or("", |signed| &signed.by)),
             Self::Customer => customer(|customer| &customer.name),
             Self::CustomerAddress => customer(|customer| &customer.address),
+            Self::CustomerPhone => customer(|customer| &customer.phone),
             Self::CustomerCopy => {
                 let copied = record.customer.as_ref().and_then(|customer| customer.copied);
                 copied.map(|day| day.to_string()).ok_or(Lack::Itself)
@@ -331,6 +373,23 @@ impl Element {
             Self::HolderNumber => word(&keeping.number),
             Self::More(_) => more(record, self.key()),
         }
+    }
+}
+
+/// Wind and its direction of each later reading; of those that lack one of them, when they were taken.
+fn wind_changes(record: &Record) -> Result<String, Lack> {
+    let (mut held, mut lacking) = (Vec::new(), Vec::new());
+    for reading in &record.readings {
+        let at = reading.at.map_or("a later reading".to_owned(), |at| at.strftime("%H:%M").to_string());
+        match (&reading.wind, filled(&reading.wind_from)) {
+            (Some(wind), Some(from)) => held.push(format!("{at} {wind} from {from}")),
+            _ => lacking.push(at),
+        }
+    }
+    match (held.is_empty(), lacking.is_empty()) {
+        (true, _) => Err(Lack::Itself),
+        (false, true) => Ok(held.join("; ")),
+        (false, false) => Err(Lack::Of(lacking)),
     }
 }
 

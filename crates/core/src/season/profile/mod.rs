@@ -19,6 +19,8 @@ use serde::Deserialize;
 pub use asked::{Asked, Scope};
 pub use crops::{Crop, crop_code};
 pub use dates::{At, Dated, dates};
+pub(crate) use dates::{display_until, keep_until};
+pub(crate) use due::after_hours;
 pub use due::{Deadline, Due};
 pub use element::{Element, Lack, Place};
 pub use open::{Kept, Open, Row, kept, missing, open};
@@ -53,6 +55,10 @@ pub struct Profile {
     pub keep_years: Option<u32>,
     /// From when on these years count.
     keep_from: Option<KeepFrom>,
+    /// Where it is printed how long it is kept; empty for where the rest is.
+    keep_source: String,
+    /// How sure that is; empty for as sure as the rest.
+    keep_evidence: String,
     /// For how many days after the re-entry time it is displayed; none where it is not.
     display_days: Option<u32>,
     /// How sure the row is, in words.
@@ -104,8 +110,27 @@ impl Profile {
         of(&self.source, &self.evidence)
     }
 
+    /// On what it rests how long records are kept.
+    pub fn keep_basis(&self) -> Basis {
+        let source = if self.keep_source.is_empty() { &self.source } else { &self.keep_source };
+        of(source, self.keep_evidence())
+    }
+
+    fn keep_evidence(&self) -> &str {
+        if self.keep_evidence.is_empty() { &self.evidence } else { &self.keep_evidence }
+    }
+
     /// How long records are kept, in words.
     pub fn keep_words(&self) -> String {
+        let years = self.years_words();
+        if self.keep_years.is_some() && self.keep_evidence() == FROM_MEMORY {
+            format!("{years} ({FROM_MEMORY})")
+        } else {
+            years
+        }
+    }
+
+    fn years_words(&self) -> String {
         let years = |years: u32| if years == 1 { "1 year".to_owned() } else { format!("{years} years") };
         match (self.keep_years, self.keep_from) {
             (Some(count), Some(KeepFrom::Display)) => format!("{} from the end of the display", years(count)),
@@ -192,6 +217,9 @@ mod tests {
             assert!(evidence.contains(&profile.evidence.as_str()), "{}", profile.key);
             assert!(!profile.source.is_empty() && !profile.elements.is_empty(), "{}", profile.key);
             assert_eq!(profile.keep_years.is_some(), profile.keep_from.is_some(), "{}", profile.key);
+            assert!(evidence.contains(&profile.keep_evidence()), "{}", profile.key);
+            let kept_apart = !profile.keep_source.is_empty() || !profile.keep_evidence.is_empty();
+            assert!(!kept_apart || profile.keep_years.is_some(), "{}", profile.key);
             assert_eq!(
                 profile.display_days.is_some(),
                 profile.keep_from == Some(KeepFrom::Display),

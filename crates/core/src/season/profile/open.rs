@@ -218,7 +218,8 @@ impl Scope {
             Self::Every => "every record".to_owned(),
             Self::Pesticide => "records of pesticides".to_owned(),
             Self::Restricted => "records of restricted-use products".to_owned(),
-            Self::Active(name) => format!("records of {name}"),
+            Self::Active { name, crops } if crops.is_empty() => format!("records of {name}"),
+            Self::Active { name, crops } => format!("records of {name} on {}", crops.join(" or ")),
         }
     }
 }

@@ -46,8 +46,8 @@ fn of(record: &Record) -> Posting {
 #[test]
 fn the_longest_interval_runs_from_the_end_and_thirty_days_and_two_years_follow() {
     let posted = of(&record(vec![line("A", Some(12)), line("B", Some(24)), line("C", Some(4))]));
-    assert_eq!(posted.entry_hours, 24);
-    assert_eq!(posted.entry_ends, Some(date(2031, 6, 13).at(20, 30, 0, 0)));
+    assert_eq!(posted.entry.hours, Some(24));
+    assert_eq!(posted.entry.ends, Some(date(2031, 6, 13).at(20, 30, 0, 0)));
     assert_eq!(posted.display_until, Some(date(2031, 7, 13)));
     assert_eq!(posted.keep_until, Some(date(2033, 7, 13)));
     assert_eq!(posted.findings, []);
@@ -56,7 +56,7 @@ fn the_longest_interval_runs_from_the_end_and_thirty_days_and_two_years_follow()
 #[test]
 fn an_application_past_midnight_ends_on_the_next_day() {
     let late = Record { end: Some(time(1, 0, 0, 0)), ..record(vec![line("A", Some(12))]) };
-    assert_eq!(of(&late).entry_ends, Some(date(2031, 6, 13).at(13, 0, 0, 0)));
+    assert_eq!(of(&late).entry.ends, Some(date(2031, 6, 13).at(13, 0, 0, 0)));
 }
 
 /// Holds the fault of an interval that is told too short because one product's is not known.
@@ -64,10 +64,10 @@ fn an_application_past_midnight_ends_on_the_next_day() {
 fn with_one_product_unknown_no_end_is_told() {
     let mut oil = line("Oil", None);
     oil.kind = Some(ProductKind::Adjuvant);
-    assert!(of(&record(vec![line("A", Some(12)), oil])).entry_ends.is_some());
+    assert!(of(&record(vec![line("A", Some(12)), oil])).entry.ends.is_some());
     let posted = of(&record(vec![line("A", Some(12)), line("B", None)]));
-    assert_eq!((posted.entry_ends, posted.display_until, posted.keep_until), (None, None, None));
-    assert_eq!(posted.entry_unknown, ["B"]);
+    assert_eq!((posted.entry.ends, posted.display_until, posted.keep_until), (None, None, None));
+    assert_eq!(posted.entry.unknown, ["B"]);
     assert!(posted.findings.iter().any(|finding| finding.text.contains("interval of B is not known")));
 }
 
@@ -75,24 +75,79 @@ fn with_one_product_unknown_no_end_is_told() {
 fn without_an_interval_the_days_count_from_the_application() {
     let none = Record { end: None, ..record(vec![line("A", Some(0))]) };
     let posted = of(&none);
-    assert_eq!((posted.entry_ends, posted.display_until), (None, Some(date(2031, 7, 12))));
+    assert_eq!((posted.entry.ends, posted.display_until), (None, Some(date(2031, 7, 12))));
     let untimed = Record { end: None, ..record(vec![line("A", Some(12))]) };
     assert_eq!(of(&untimed).display_until, None);
 }
 
+fn zone(method: &str, droplets: Option<Droplets>, inches: Option<f64>) -> Result<Zone, Unzoned> {
+    exclusion_zone(method, droplets, inches.map(Length::from_inches))
+}
+
 #[test]
 fn the_exclusion_zone_goes_by_droplets_and_height() {
-    let feet = |method: &str, droplets, inches: Option<f64>| {
-        exclusion_zone(method, droplets, inches.map(Length::from_inches)).map(|zone| zone.to_feet().round())
-    };
-    assert_eq!(feet("", Some(Droplets::Fine), None), Some(100.0));
-    assert_eq!(feet("", Some(Droplets::Medium), Some(20.0)), Some(25.0));
-    assert_eq!(feet("", Some(Droplets::UltraCoarse), Some(12.0)), Some(0.0));
-    assert_eq!(feet("", Some(Droplets::Coarse), None), None);
-    assert_eq!(feet("", None, Some(20.0)), None);
-    assert_eq!(feet("Aerial", Some(Droplets::Coarse), Some(10.0)), Some(100.0));
-    assert_eq!(feet("air-blast sprayer", None, None), Some(100.0));
-    assert_eq!(feet("mist blower", None, None), Some(100.0));
+    assert_eq!(zone("", Some(Droplets::Fine), None), Ok(Zone::Far));
+    assert_eq!(zone("", Some(Droplets::Medium), Some(20.0)), Ok(Zone::Near));
+    assert_eq!(zone("", None, Some(20.0)), Err(Unzoned::Droplets));
+    // Higher than 12 in above a canopy is higher above the soil; 12 in and less above a canopy prove nothing.
+    assert_eq!(zone("", Some(Droplets::Medium), Some(12.1)), Ok(Zone::Near));
+    assert_eq!(zone("", Some(Droplets::UltraCoarse), Some(12.0)), Ok(Zone::NearUnlessLow));
+    assert_eq!(zone("", Some(Droplets::Coarse), None), Ok(Zone::NearUnlessLow));
+}
+
+/// 40 CFR 170.405(a)(1)(i): by air, air blast, as fumigant, smoke, mist or fog whatever the droplets are.
+#[test]
+fn the_exclusion_zone_goes_by_the_method() {
+    for method in [
+        "by air",
+        "Aerial",
+        "plane",
+        "Airplane",
+        "UAV",
+        "UAV boom",
+        "spray drone",
+        "helicopter with boom",
+        "air-blast sprayer",
+        "airblast",
+        "air blast",
+        "Air-assisted boom",
+        "orchard blower",
+        "mist blower",
+        "backpack mistblower",
+        "cold fogging",
+        "fog",
+        "soil fumigation",
+        "fumigant",
+        "smoke",
+        "fixed wing",
+    ] {
+        assert_eq!(zone(method, Some(Droplets::Coarse), Some(10.0)), Ok(Zone::Far), "{method}");
+        assert_eq!(zone(method, None, None), Ok(Zone::Far), "{method}");
+    }
+    for method in [
+        "",
+        " ",
+        "ground boom",
+        "Boom sprayer",
+        "boomless nozzles",
+        "ground",
+        "hand gun",
+        "hand-gun",
+        "handgun",
+        "backpack",
+        "Knapsack",
+        "ground boom, air-induction nozzles",
+        "tractor, air inclusion",
+    ] {
+        assert_eq!(zone(method, Some(Droplets::Coarse), Some(20.0)), Ok(Zone::Near), "{method}");
+    }
+    for method in ["chemigation", "broadcast", "wiper", "from above", "ULV", "avion"] {
+        assert_eq!(zone(method, Some(Droplets::Coarse), Some(20.0)), Err(Unzoned::Method), "{method}");
+        // No zone is wider than that of fine droplets, so it holds for any method.
+        assert_eq!(zone(method, Some(Droplets::Fine), None), Ok(Zone::Far), "{method}");
+    }
+    let posted = of(&Record { method: "chemigation".into(), ..record(vec![line("A", Some(12))]) });
+    assert!(posted.findings[0].text.contains("not known for this method"), "{:?}", posted.findings);
 }
 
 #[test]

@@ -7,7 +7,7 @@ use tankard_core::season::review::figures::{self, whole};
 use tankard_core::season::review::{ActiveRow, Actives, ProductRow, Products, remarks};
 
 use super::table::{self, Column};
-use super::{MOST, Shown, beside, notes, of_all, sheet};
+use super::{MOST, NOTHING, Shown, beside, notes, of_all, sheet};
 use crate::parts::boxes;
 use crate::parts::chart::Chart;
 use crate::parts::chart_rows::{self, Lying};
