@@ -265,7 +265,9 @@ fn of_several_fields_one_has_no_area() {
     let rows: Vec<BTreeMap<String, String>> =
         csv::Reader::from_reader(csv.as_bytes()).deserialize().map(Result::unwrap).collect();
     assert_eq!(rows.len(), 3);
-    rows.iter().for_each(|row| near(row["amount_l"].parse().unwrap(), 8.0 / 3.0 * 3.785_411_784));
+    for row in &rows {
+        near(row["amount_l"].parse().unwrap(), 8.0 / 3.0 * 3.785_411_784);
+    }
 }
 
 /// What stands in a record now counts, and once; what stood there before it was amended is in the export and in no sum (by hand).
