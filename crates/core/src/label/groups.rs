@@ -9,6 +9,8 @@
 //! Use several effective groups at once: Norsworthy et al. 2012, Weed Science 60 (sp1):31-62, from memory. From which number
 //! of times on a group is named is common practice without a source.
 
+use std::collections::HashMap;
+
 use super::when::same_weed;
 use super::{Here, listed};
 use crate::farm::label::Says;
@@ -67,7 +69,14 @@ fn of_product(product: &Product) -> Vec<String> {
 }
 
 /// Whether a record put a group of a kind of product on its fields.
-fn holds(record: &Record, kind: ProductKind, group: &str, farm: &Farm) -> bool {
+/// What is told of an active's name and typed group is kept in `known`, since thousands of lines name a handful.
+fn holds<'a>(
+    record: &'a Record,
+    kind: ProductKind,
+    group: &str,
+    farm: &Farm,
+    known: &mut HashMap<(&'a str, &'a str), bool>,
+) -> bool {
     record.lines.iter().filter(|line| !line.amount.is_zero()).any(|line| {
         let product = farm.products.get(&line.product);
         // Of a product that is gone from the shed, the table of actives tells the herbicides.
@@ -77,10 +86,13 @@ fn holds(record: &Record, kind: ProductKind, group: &str, farm: &Farm) -> bool {
                 |product| product.kind == kind,
             )
         };
-        let recorded = line
-            .actives
-            .iter()
-            .any(|active| is_kind(&active.name) && groups_today(kind, &active.name, &active.group).any(|g| g == group));
+        let recorded = line.actives.iter().any(|active| {
+            let (name, typed) = (active.name.as_str(), active.group.as_str());
+            is_kind(name)
+                && *known
+                    .entry((name, typed))
+                    .or_insert_with(|| groups_today(kind, name, typed).any(|of_active| of_active == group))
+        });
         recorded
             || (line.actives.is_empty()
                 && product
@@ -100,6 +112,7 @@ pub(crate) fn repeated(all: &[Here], findings: &mut Vec<Finding>) {
         }
     }
     for (kind, group) in kinds {
+        let mut known = HashMap::new();
         let mut by_count: Vec<(usize, Vec<String>)> = Vec::new();
         let mut often = false;
         let mut pass = None;
@@ -115,7 +128,7 @@ pub(crate) fn repeated(all: &[Here], findings: &mut Vec<Finding>) {
             };
             let earlier: Vec<Date> = reach
                 .records(here.farm, here.log)
-                .filter(|record| holds(record, kind, &group, here.farm))
+                .filter(|record| holds(record, kind, &group, here.farm, &mut known))
                 .map(|record| record.date)
                 .collect();
             let this_season = earlier.iter().filter(|day| day.year() == this_year).count();

@@ -134,30 +134,45 @@ pub fn product_so_far(farm: &Farm, log: &Log, reach: Reach<'_>, product: &Id) ->
 /// How much of an active a field has had, over ground, from all products, on the basis asked for.
 pub fn active_so_far(farm: &Farm, log: &Log, reach: Reach<'_>, active: &str, basis: ActiveBasis) -> SoFar<MassPerArea> {
     let mut so_far = SoFar { sum: MassPerArea::ZERO, left_out: Vec::new() };
-    let wanted = Wanted::new(active);
+    let mut meant = Meant { wanted: Wanted::new(active), names: HashMap::new(), products: HashMap::new() };
     for parts in by_application(farm, reach.field, reach.records(farm, log)) {
-        let one = |record| active_in(farm, record, &wanted, basis, &mut so_far.left_out);
+        let one = |record| active_in(farm, record, &mut meant, basis, &mut so_far.left_out);
         let largest = parts.into_iter().map(one).fold(MassPerArea::ZERO, MassPerArea::max);
         so_far.sum = so_far.sum + largest;
     }
     so_far
 }
 
+/// An active with what was compared with it: thousands of lines name a handful of actives and products.
+struct Meant<'a> {
+    wanted: Wanted<'a>,
+    names: HashMap<&'a str, bool>,
+    products: HashMap<&'a Id, bool>,
+}
+
+impl<'a> Meant<'a> {
+    fn is(&mut self, name: &'a str) -> bool {
+        *self.names.entry(name).or_insert_with(|| self.wanted.is(name))
+    }
+
+    fn is_in(&mut self, farm: &Farm, id: &'a Id) -> bool {
+        let made = || farm.products.get(id).is_some_and(|product| self.wanted.is_in(product));
+        *self.products.entry(id).or_insert_with(made)
+    }
+}
+
 /// How much of an active a record put on its ground.
-fn active_in(
+fn active_in<'a>(
     farm: &Farm,
-    record: &Record,
-    wanted: &Wanted,
+    record: &'a Record,
+    meant: &mut Meant<'a>,
     basis: ActiveBasis,
     left_out: &mut Vec<String>,
 ) -> MassPerArea {
     let mut sum = MassPerArea::ZERO;
     for line in &record.lines {
-        let held: Vec<_> = line.actives.iter().filter(|held| wanted.is(&held.name)).collect();
-        if held.is_empty()
-            && farm.products.get(&line.product).is_some_and(|product| wanted.is_in(product))
-            && !line.amount.is_zero()
-        {
+        let held: Vec<_> = line.actives.iter().filter(|held| meant.is(&held.name)).collect();
+        if held.is_empty() && !line.amount.is_zero() && meant.is_in(farm, &line.product) {
             left_out.push(format!("{} does not say how much of it was in {}", named(record), line.name));
         }
         for held in held {
