@@ -134,6 +134,31 @@ fn what_was_measured_stands_beside_what_was_expected_and_is_judged() {
     assert!(chosen(&harness).expected.as_ref().unwrap().source.ends_with("18:00 to 20:00"));
 }
 
+/// A finding that appears with the first letter takes the keyboard from no box, whatever box it is.
+#[test]
+fn a_finding_that_appears_while_one_types_leaves_the_focus() {
+    let mut harness = demo_window();
+    season_log::record_pass(harness.state_mut(), PASS);
+    harness.run();
+    assert!(harness.query_by_label("As it was sprayed").is_none());
+    type_over(&mut harness, "Wind from", "n");
+    // The label of mesotrione as typed has wind of at most 10 mph; as if the letter had brought it.
+    let id = harness.state().season_log.chosen.clone().unwrap();
+    harness.state_mut().document.edit(|farm| {
+        farm.records[&id].wind = Some(tankard_core::quantity::AsTyped::parse("12 mph").unwrap());
+    });
+    harness.run();
+    harness.get_by_label("As it was sprayed");
+    harness.event(egui::Event::Text("w".to_owned()));
+    harness.run();
+    assert_eq!(chosen(&harness).wind_from, "nw");
+    assert!(harness.get_by_role_and_label(egui::accesskit::Role::TextInput, "Wind from").is_focused());
+    // The whole list is a click away.
+    harness.get_by_label("As it was sprayed: 1").click_accesskit();
+    harness.run();
+    harness.get_by_label_contains("it was sprayed at 12 mph");
+}
+
 #[test]
 fn what_was_recorded_reads_back_from_the_file() {
     let mut harness = demo_window();

@@ -173,7 +173,9 @@ fn picture(desk: &Desk, ui: &mut Ui, made: &Made, day: &mut Day, next: &mut Opti
         let id = by_number(number);
         let name = id.and_then(|id| farm.passes.get(id)).map_or("", |pass| pass.name.as_str());
         let slot = id.and_then(|id| made.day.slots().find(|slot| slot.pass == *id));
-        let time = slot.and_then(|slot| slot.span).map_or_else(String::new, |span| format!(", {}", span.to_whole_minute().words()));
+        let time = slot
+            .and_then(|slot| slot.span)
+            .map_or_else(String::new, |span| format!(", {}", span.to_whole_minute().words()));
         let stops = id.is_some_and(|id| made.stops(id) > 0);
         let spoken = format!("{name}{time}{}", if stops { ", with a Stop" } else { "" });
         Named { id: id.cloned().unwrap_or_default(), spoken, marked: stops }
