@@ -123,12 +123,21 @@ fn what_was_measured_stands_beside_what_was_expected_and_is_judged() {
     pick(&mut harness, "fine");
     assert_eq!(chosen(&harness).droplets, Some(tankard_core::farm::Droplets::Fine));
     // The forecast of other hours is taken where it was sprayed then.
+    let place = |harness: &Harness<'_, Desk>| {
+        let of = |name| harness.get_by_role_and_label(egui::accesskit::Role::TextInput, name).rect().top();
+        of("Wind") - of("Start")
+    };
+    let apart = place(&harness);
     type_over(&mut harness, "Start", "1800");
     type_over(&mut harness, "End", "2000");
     let before = chosen(&harness).expected.clone();
-    harness.get_by_label("Take the forecast for these hours").scroll_to_me();
+    // The act that appears moves no box.
+    harness.get_by_role_and_label(egui::accesskit::Role::TextInput, "End").scroll_to_me();
     harness.run();
-    harness.get_by_label("Take the forecast for these hours").click();
+    assert!((place(&harness) - apart).abs() < 0.5, "{} and {apart}", place(&harness));
+    harness.get_by_label("Show the forecast for these hours").scroll_to_me();
+    harness.run();
+    harness.get_by_label("Show the forecast for these hours").click();
     harness.run();
     assert_ne!(chosen(&harness).expected, before);
     assert!(chosen(&harness).expected.as_ref().unwrap().source.ends_with("18:00 to 20:00"));
@@ -229,9 +238,19 @@ fn another_area_leaves_the_amounts_until_they_are_scaled() {
     assert_eq!(chosen(&harness).lines, before);
     click(&mut harness, "Scale the amounts to the area");
     let ratio = chosen(&harness).lines[1].amount.value().ratio(before[1].amount.value()).unwrap();
-    assert!((ratio - 204.8 / 225.8).abs() < 1e-4, "{ratio}");
+    // To the mark of the jug.
+    assert!((ratio - 204.8 / 225.8).abs() < 5e-4, "{ratio}");
     assert!(harness.query_by_label("Scale the amounts to the area").is_none());
     assert_eq!(chosen(&harness).volume.as_ref().unwrap().text(), "3072 gal");
+    // A left over is taken off what was scaled, and the offer says what comes of it.
+    type_over(&mut harness, "Left over", "40 gal");
+    harness
+        .get_by_label_contains("3,072 gal mixed in the loads, scaled to the area, less 40 gal left over is 3,032 gal");
+    harness.get_by_label_contains("From that: 3,032 gal of spray and ");
+    click(&mut harness, "Take the amounts from that");
+    assert_eq!(chosen(&harness).volume.as_ref().unwrap().text(), "3032 gal");
+    assert!(harness.query_by_label("Take the amounts from that").is_none());
+    assert!(harness.query_by_label("Scale the amounts to the area").is_none());
 }
 
 #[test]
