@@ -37,6 +37,8 @@ use crate::parts::{boxes, findings, mark};
 pub(super) struct State {
     /// The record that is asked about before it goes.
     removing: Option<Id>,
+    /// The record that was just begun: the keyboard goes to its first hour.
+    pub(super) begun: Option<Id>,
     /// The amount that is being typed.
     typing: Option<Typing>,
     /// What labels and laws ask, and what lies outside a limit, found once for a state of the farm.
@@ -210,7 +212,8 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
             part(ui, "as sprayed", |ui| as_sprayed(ui, &page, &outside));
             part(ui, "open", |ui| law::still_open(ui, farm, &record, now.date()));
             look::read_only(ui, !is_open, |ui| {
-                part(ui, "day", |ui| day::day(ui, &page, &mut record));
+                let begin = state.begun.take().is_some_and(|begun| begun == id);
+                part(ui, "day", |ui| day::day(ui, &page, &mut record, begin));
                 part(ui, "weather", |ui| weather::weather(ui, &page, &asked, &mut record));
                 part(ui, "fields", |ui| fields::fields(ui, &page, &mut record));
                 part(ui, "spray", |ui| machine::spray(ui, &page, &mut record));
