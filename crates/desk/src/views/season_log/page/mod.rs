@@ -311,7 +311,8 @@ fn head(
 
 /// What lies outside a limit, in a line that opens: the boxes below move by that line alone while one types.
 fn as_sprayed(ui: &mut Ui, page: &Page<'_>, outside: &[Finding]) {
-    let Some(gravest) = outside.iter().max_by_key(|finding| finding.level) else { return };
+    // Of equals the last of the walk, which is the first of the list.
+    let Some(gravest) = outside.iter().rev().max_by_key(|finding| finding.level) else { return };
     let key = page.fold("as sprayed");
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 4.0;
