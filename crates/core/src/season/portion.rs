@@ -1,8 +1,9 @@
 //! What of a plan a record is of: all of it, what is not recorded yet, or some of its loads; and whether what went out agrees
 //! with the ground, the loads and what was left over.
 
-use crate::farm::{Farm, Id, Record};
+use crate::farm::{Farm, Id, Record, RecordLine};
 use crate::loads::Load;
+use crate::loads::measure::{step, to_mark};
 use crate::plan::Plan;
 use crate::quantity::{Amount, Area, AsTyped, Volume};
 
@@ -128,22 +129,38 @@ pub fn other_ground(record: &Record) -> Option<f64> {
     record.area().ratio(planned).filter(|ratio| !same(*ratio) && *ratio > 0.0)
 }
 
-/// Whether spray and products of a record stand in another proportion to what was planned.
-pub fn is_out_of_proportion(record: &Record, wanted: f64) -> bool {
+/// Whether spray and products of a record stand in another proportion to what was planned, but for what a jug rounds.
+pub fn is_out_of_proportion(farm: &Farm, record: &Record, wanted: f64) -> bool {
     let volume =
         record.volume.as_ref().zip(record.planned.as_ref()).and_then(|(out, planned)| out.ratio(planned.value()));
-    let lines = record.lines.iter().map(|line| line.amount.value().ratio(line.planned.as_ref()?.value()));
-    lines.chain(std::iter::once(volume)).flatten().any(|ratio| !same(ratio / wanted))
+    let is_out = |line: &RecordLine| {
+        let planned = line.planned.as_ref()?.value();
+        let rounded = in_jug(farm, &line.product, planned.times(wanted));
+        let is_so = |amount: Amount| line.amount.value().ratio(amount).is_some_and(same);
+        Some(!planned.is_zero() && !is_so(planned.times(wanted)) && !is_so(rounded))
+    };
+    volume.is_some_and(|ratio| !same(ratio / wanted)) || record.lines.iter().filter_map(is_out).any(|is_out| is_out)
 }
 
-/// Spray and products of a record in a proportion to what was planned; what was not planned stays.
+/// An amount as the farm's jug or scale measures it; one that is less than half a mark stays.
+fn in_jug(farm: &Farm, product: &Id, amount: Amount) -> Amount {
+    let Some(product) = farm.products.get(product) else { return amount };
+    let (measured, _) = to_mark(amount, (None, None), step(product, &farm.measuring, farm.units));
+    if measured.is_zero() { amount } else { measured }
+}
+
+/// Spray and products of a record in a proportion to what was planned, products to the mark that the farm measures to; what was not
+/// planned stays.
 pub fn in_proportion(farm: &Farm, record: &mut Record, wanted: f64) {
     if let Some(planned) = &record.planned {
         record.volume = Some(volume_text(planned.value() * wanted, farm.units));
     }
     for line in &mut record.lines {
         if let Some(planned) = &line.planned {
-            let amount = amount_text(planned.value().times(wanted), farm.units);
+            let exact = planned.value().times(wanted);
+            // What was planned is what the jugs of its loads held together.
+            let amount = if same(wanted) { exact } else { in_jug(farm, &line.product, exact) };
+            let amount = amount_text(amount, farm.units);
             *line = with_amount(line, amount, farm.products.get(&line.product), farm.units);
         }
     }
@@ -156,6 +173,8 @@ pub struct Balance {
     pub loads: u32,
     /// How many the plan has.
     pub of: u32,
+    /// Spray and products were scaled to the ground that was sprayed, and so are the loads here.
+    pub scaled: bool,
     /// What they held in all, with what was in the tank before the first.
     pub mixed: Volume,
     /// What was left over.
@@ -176,7 +195,9 @@ pub fn balance(plan: &Plan, record: &Record) -> Option<Balance> {
     }
     let loads = record.loads.unwrap_or(of);
     let used = Portion::of_loads(plan, &(1..=loads.min(of)).collect::<Vec<_>>())?;
-    let mixed = used.volume + used.left;
+    let scale = scaled_to(record).unwrap_or(1.0);
+    let planned_out = used.volume * scale;
+    let mixed = planned_out + used.left;
     let left = record.left.as_ref().map_or(used.left, |left| left.volume.value());
     let as_planned = loads == of && !left.exceeds(used.left + mixed * SAME) && !used.left.exceeds(left + mixed * SAME);
     if loads > of || as_planned || left.exceeds(mixed) {
@@ -186,7 +207,15 @@ pub fn balance(plan: &Plan, record: &Record) -> Option<Balance> {
     let share = out.ratio(used.volume)?;
     let amounts = plan.lines.iter().zip(&used.amounts);
     let amounts = amounts.map(|(line, amount)| (line.product.clone(), amount.times(share))).collect();
-    Some(Balance { loads, of, mixed, left, out, amounts })
+    Some(Balance { loads, of, scaled: !same(scale), mixed, left, out, amounts })
+}
+
+/// The ground that was sprayed for each unit planned, where the spray of a record was scaled to it: where its volume lies nearer
+/// to that than to the plan.
+fn scaled_to(record: &Record) -> Option<f64> {
+    let ground = other_ground(record)?;
+    let volume = record.volume.as_ref()?.ratio(record.planned.as_ref()?.value())?;
+    ((volume - ground).abs() < (volume - 1.0).abs()).then_some(ground)
 }
 
 impl Balance {

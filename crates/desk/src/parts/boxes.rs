@@ -18,6 +18,7 @@ fn hint_in(ui: &Ui, hint: &str) -> String {
 /// A box for plain text.
 pub fn text(ui: &mut Ui, name: &str, value: &mut String, width: f32) -> Response {
     let out = ui.add(TextEdit::singleline(value).desired_width(width).align(egui::Align2::LEFT_CENTER));
+    select_on_tab(ui, &out, value);
     out.accessible_name(name)
 }
 
@@ -158,6 +159,19 @@ fn read_box(
     let understood = problem.is_none();
     ui.data_mut(|data| data.insert_temp(id, Draft { text: text.clone(), over, problem }));
     (understood && text != current).then_some(text)
+}
+
+/// Gives the keyboard to the box of a quantity, day or time that follows under this name in the same place.
+pub fn focus(ui: &mut Ui, name: &str) {
+    let id = ui.make_persistent_id(("box", name)).with("edit");
+    ui.memory_mut(|memory| memory.request_focus(id));
+}
+
+/// A box that Tab leads to has its text selected, so that what is typed takes its place.
+fn select_on_tab(ui: &Ui, response: &Response, text: &str) {
+    if response.gained_focus() && ui.input(|input| input.key_pressed(egui::Key::Tab)) {
+        select_all(ui, response.id, text);
+    }
 }
 
 fn select_all(ui: &Ui, id: Id, text: &str) {
@@ -491,7 +505,9 @@ pub fn plain(ui: &mut Ui, name: &str, value: &mut String, width: f32, with_weigh
 /// A box for plain text that says softly what belongs into it while it is empty.
 pub fn text_or_empty(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
     let edit = TextEdit::singleline(value).desired_width(width).hint_text(hint_in(ui, hint));
-    ui.add(edit.align(egui::Align2::LEFT_CENTER)).accessible_name(name)
+    let response = ui.add(edit.align(egui::Align2::LEFT_CENTER)).accessible_name(name);
+    select_on_tab(ui, &response, value);
+    response
 }
 
 /// A box for a sentence: a long one wraps, so that none of it is hidden, and Enter does not break it.

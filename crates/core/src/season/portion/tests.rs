@@ -276,14 +276,22 @@ fn amounts_follow_the_ground_only_when_asked() {
     let ratio = other_ground(&record).unwrap();
     near(ratio, 0.625, 1e-9);
     assert_eq!(record.lines, before.lines);
-    assert!(is_out_of_proportion(&record, ratio));
+    assert!(is_out_of_proportion(&farm, &record, ratio));
     in_proportion(&farm, &mut record, ratio);
-    assert!(!is_out_of_proportion(&record, ratio));
+    assert!(!is_out_of_proportion(&farm, &record, ratio));
     assert_eq!(record.volume.as_ref().unwrap().text(), "1500 gal");
     for (line, old) in record.lines.iter().zip(&before.lines) {
-        near(line.amount.value().ratio(old.amount.value()).unwrap(), 0.625, 1e-4);
-        for (active, old) in line.actives.iter().zip(&old.actives) {
-            near(active.mass.ratio(old.mass.value()).unwrap(), 0.625, 2e-4);
+        // To the mark: a whole number of ounces, at most half of one from what arithmetic asks for.
+        let ounce: Amount = match line.amount.value() {
+            Amount::Volume(_) => typed::<Amount>("1 fl oz").value(),
+            Amount::Mass(_) => typed::<Amount>("1 oz").value(),
+        };
+        let ounces = line.amount.value().ratio(ounce).unwrap();
+        near(ounces, ounces.round(), 1e-3 * ounces.max(1.0));
+        near(ounces, old.amount.value().ratio(ounce).unwrap() * 0.625, 0.5 + 1e-3 * ounces);
+        for (active, before) in line.actives.iter().zip(&old.actives) {
+            let share = line.amount.value().ratio(old.amount.value()).unwrap();
+            near(active.mass.ratio(before.mass.value()).unwrap(), share, 2e-4);
         }
     }
     // Back to the plan it is the plan again, from what was planned and not from what was scaled.
@@ -323,6 +331,31 @@ fn loads_and_left_over_balance() {
     assert_eq!(balance(&plan, &record), None);
     record.loads = Some(1);
     record.left = Some(Left { volume: typed("1200 gal"), went: String::new() });
+    assert_eq!(balance(&plan, &record), None);
+}
+
+/// Scaled to the ground, what was mixed is scaled too, so that a left over is taken off that: 1500 gal, less 60.
+#[test]
+fn a_left_over_is_taken_off_what_was_scaled() {
+    let farm = farm();
+    let plan = plan_of(&farm);
+    let mut record = from_plan(&farm, &plan).unwrap();
+    record.fields["mill"].area = typed("40 ac");
+    record.left = Some(Left { volume: typed("60 gal"), went: String::new() });
+    // As long as nothing is scaled the loads are those of the plan.
+    let found = balance(&plan, &record).unwrap();
+    assert!(!found.scaled);
+    near(found.mixed.to_us_gallons(), 2400.0, 1e-9);
+    let ratio = other_ground(&record).unwrap();
+    in_proportion(&farm, &mut record, ratio);
+    let found = balance(&plan, &record).unwrap();
+    assert!(found.scaled);
+    near(found.mixed.to_us_gallons(), 1500.0, 1e-6);
+    near(found.out.to_us_gallons(), 1440.0, 1e-6);
+    found.put(&farm, &mut record);
+    let found = balance(&plan, &record).unwrap();
+    assert!(found.scaled && found.is_in(&record));
+    record.left = None;
     assert_eq!(balance(&plan, &record), None);
 }
 

@@ -185,6 +185,7 @@ fn put(desk: &mut Desk, mut record: Record) {
     });
     desk.view = View::SeasonLog;
     desk.season_log.filter.clear();
+    desk.season_log.page.begun = Some(id.clone());
     desk.season_log.chosen = Some(id);
 }
 

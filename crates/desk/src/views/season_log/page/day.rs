@@ -6,33 +6,48 @@ use tankard_core::farm::Record;
 use tankard_core::season::used;
 
 use super::Page;
-use super::rows::{BOX, SHORT, folded, pair, with_before};
+use super::rows::{BOX, LABEL, SHORT, folded, labelled, pair, slot, with_before};
 use crate::parts::boxes;
 
-pub(super) fn day(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
+/// `begin` gives the keyboard to the first box that a fresh record waits for.
+pub(super) fn day(ui: &mut Ui, page: &Page<'_>, record: &mut Record, begin: bool) {
     let width = |ui: &Ui| BOX.min(ui.available_width());
     let now = page.now.time();
     let operator = record.operator.clone();
-    pair(
-        ui,
-        ("Date", |ui| boxes::date(ui, "Date", &mut record.date, width(ui))),
-        ("Operator", |ui| with_before(ui, "Operator", &mut record.operator, width(ui), "", &page.used.operators)),
-    );
+    // Column by column, as Tab goes: the hours are typed one after the other, and the acts that take the present one follow.
+    let right = (ui.available_width() + 16.0) / 2.0;
+    let (left, acts) = (LABEL + SHORT + 8.0, right - LABEL - SHORT - 24.0);
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing.x = 8.0;
+        column(ui, left, |ui| {
+            row(ui, "Date", |ui| boxes::date(ui, "Date", &mut record.date, SHORT));
+            row(ui, "Start", |ui| {
+                if begin {
+                    boxes::focus(ui, "Start");
+                }
+                boxes::time_or_none(ui, "Start", &mut record.start, SHORT);
+            });
+            row(ui, "End", |ui| boxes::time_or_none(ui, "End", &mut record.end, SHORT));
+        });
+        column(ui, acts, |ui| {
+            ui.horizontal(|ui| slot(ui, acts, |_| ()));
+            ui.horizontal(|ui| slot(ui, acts, |ui| at_once(ui, "Start now", &mut record.start, now)));
+            ui.horizontal(|ui| slot(ui, acts, |ui| at_once(ui, "End now", &mut record.end, now)));
+        });
+        let rest = ui.available_width();
+        column(ui, rest, |ui| {
+            row(ui, "Operator", |ui| {
+                with_before(ui, "Operator", &mut record.operator, width(ui), "", &page.used.operators);
+            });
+            row(ui, "Certificate", |ui| {
+                with_before(ui, "Certificate", &mut record.certificate, width(ui), "", &page.used.certificates);
+            });
+            row(ui, "Rig", |ui| with_before(ui, "Rig", &mut record.rig, width(ui), "", &page.used.rigs));
+        });
+    });
     if record.operator != operator {
         used::follow_operator(page.farm, page.id, record);
     }
-    pair(
-        ui,
-        ("Start", |ui| time(ui, "Start", &mut record.start, now)),
-        ("Certificate", |ui| {
-            with_before(ui, "Certificate", &mut record.certificate, width(ui), "", &page.used.certificates);
-        }),
-    );
-    pair(
-        ui,
-        ("End", |ui| time(ui, "End", &mut record.end, now)),
-        ("Rig", |ui| with_before(ui, "Rig", &mut record.rig, width(ui), "", &page.used.rigs)),
-    );
     let others: Vec<&str> =
         [record.supervisor.trim(), record.helpers.trim()].into_iter().filter(|name| !name.is_empty()).collect();
     let summary = if others.is_empty() { "none".to_owned() } else { others.join(" · ") };
@@ -49,10 +64,21 @@ pub(super) fn day(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     });
 }
 
-/// A time of day, and an act that takes the present one.
-fn time(ui: &mut Ui, name: &str, value: &mut Option<Time>, now: Time) {
-    boxes::time_or_none(ui, name, value, SHORT);
-    if ui.is_enabled() && boxes::act(ui, "Now").accessible_name(format!("{name} now")).clicked() {
+fn column(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui)) {
+    ui.vertical(|ui| {
+        ui.set_min_width(width);
+        ui.set_max_width(width);
+        add(ui);
+    });
+}
+
+fn row<R>(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui) -> R) {
+    ui.horizontal(|ui| labelled(ui, label, add));
+}
+
+/// An act that takes the present time.
+fn at_once(ui: &mut Ui, name: &str, value: &mut Option<Time>, now: Time) {
+    if ui.is_enabled() && boxes::act(ui, "Now").accessible_name(name).clicked() {
         *value = Time::new(now.hour(), now.minute(), 0, 0).ok();
     }
 }

@@ -149,7 +149,12 @@ fn more(ui: &mut Ui, field: &mut RecordField) {
 /// scales them.
 fn scale(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     let Some(ratio) = portion::other_ground(record) else { return };
-    if !portion::is_out_of_proportion(record, ratio) {
+    if !portion::is_out_of_proportion(page.farm, record, ratio) {
+        return;
+    }
+    // What was scaled and then had its left over taken off is as it was.
+    let balance = page.plan.and_then(|plan| portion::balance(plan, record));
+    if balance.is_some_and(|found| found.scaled && found.is_in(record)) {
         return;
     }
     let units = page.farm.units;

@@ -19,7 +19,7 @@ pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mu
     let units = farm.units;
     let area = record.area();
     section(ui, "Products");
-    let amount_width = 136.0;
+    let amount_width = 176.0;
     let rate_width = 96.0;
     let name_width = (ui.available_width() - FOLD - amount_width - rate_width - TAKE - 4.0 * 8.0).max(100.0);
     if !record.lines.is_empty() {

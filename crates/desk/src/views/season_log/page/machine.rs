@@ -87,6 +87,7 @@ fn balance(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     let units = page.farm.units;
     let loads =
         if found.loads == found.of { "the loads".to_owned() } else { format!("{} of {} loads", found.loads, found.of) };
+    let scaled = if found.scaled { ", scaled to the area" } else { "" };
     let less = if found.left.is_zero() {
         String::new()
     } else {
@@ -94,7 +95,16 @@ fn balance(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     };
     let rate =
         found.out.over(record.area()).map_or_else(String::new, |rate| format!(", {} on the ground", rate.show(units)));
-    let says = format!("{} mixed in {loads}{less}{rate}.", found.mixed.show(units));
+    // What a click would make of it, by spray and first product.
+    let mut then = record.clone();
+    found.put(page.farm, &mut then);
+    let spray = found.out.show(units);
+    let first = then.lines.first().map(|line| format!(" and {} of {}", line.amount.show(units), line.name));
+    let says = format!(
+        "{} mixed in {loads}{scaled}{less}{rate}. From that: {spray} of spray{}.",
+        found.mixed.show(units),
+        first.unwrap_or_default()
+    );
     if offer(ui, &says, "Take the amounts from that") {
         found.put(page.farm, record);
     }

@@ -25,18 +25,20 @@ use tankard_core::season::{outside, used};
 use tankard_core::stock;
 use tankard_core::weather::Limit;
 
-use self::rows::section;
+use self::rows::{fold, part, section, triangle};
 use super::{law, seal};
 use crate::app::Desk;
 use crate::files::Purpose;
 use crate::look;
-use crate::parts::{boxes, findings};
+use crate::parts::{boxes, findings, mark};
 
 /// What the page remembers between frames.
 #[derive(Debug, Default)]
 pub(super) struct State {
     /// The record that is asked about before it goes.
     removing: Option<Id>,
+    /// The record that was just begun: the keyboard goes to its first hour.
+    pub(super) begun: Option<Id>,
     /// The amount that is being typed.
     typing: Option<Typing>,
     /// What labels and laws ask, and what lies outside a limit, found once for a state of the farm.
@@ -207,26 +209,34 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
         egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 10, bottom: 16 }).show(ui, |ui| {
             ui.set_width(ui.available_width());
             ui.spacing_mut().item_spacing.y = 2.0;
-            head(ui, &mut desk.season_log.page, farm, revision, id, &mut record, is_open, &mut act);
-            law::still_open(ui, farm, &record, now.date());
-            let asked = desk.season_log.page.outside(revision, farm, id).asked;
+            let state = &mut desk.season_log.page;
+            part(ui, "head", |ui| head(ui, state, farm, id, &mut record, is_open, &mut act));
+            let Judged { asked, outside } = state.outside(revision, farm, id);
+            part(ui, "as sprayed", |ui| as_sprayed(ui, &page, &outside));
+            part(ui, "open", |ui| law::still_open(ui, farm, &record, now.date()));
             look::read_only(ui, !is_open, |ui| {
-                day::day(ui, &page, &mut record);
-                weather::weather(ui, &page, &asked, &mut record);
-                fields::fields(ui, &page, &mut record);
-                machine::spray(ui, &page, &mut record);
-                lines::lines(ui, &page, &mut desk.season_log.page, &mut record);
-                section(ui, "Note");
-                let width = ui.available_width();
-                boxes::lines(ui, "Note", &mut record.note, width, 1);
-                machine::machine(ui, &page, &mut record);
-                rest::weeds(ui, &page, &mut record);
-                rest::customer(ui, &page, &mut record);
-                section(ui, "Kept for");
-                law::show(ui, farm, &mut record, now.date());
+                let begin = state.begun.take().is_some_and(|begun| begun == id);
+                part(ui, "day", |ui| day::day(ui, &page, &mut record, begin));
+                part(ui, "weather", |ui| weather::weather(ui, &page, &asked, &mut record));
+                part(ui, "fields", |ui| fields::fields(ui, &page, &mut record));
+                part(ui, "spray", |ui| machine::spray(ui, &page, &mut record));
+                part(ui, "products", |ui| lines::lines(ui, &page, state, &mut record));
+                part(ui, "note", |ui| {
+                    section(ui, "Note");
+                    let width = ui.available_width();
+                    boxes::lines(ui, "Note", &mut record.note, width, 1);
+                });
+                part(ui, "machine", |ui| machine::machine(ui, &page, &mut record));
+                part(ui, "weeds", |ui| rest::weeds(ui, &page, &mut record));
+                part(ui, "customer", |ui| rest::customer(ui, &page, &mut record));
+                part(ui, "kept", |ui| {
+                    section(ui, "Kept for");
+                    law::show(ui, farm, &mut record, now.date());
+                });
             });
-            said = outcomes::outcomes(ui, &page, &mut record);
-            seal::section(&mut desk.season_log.seal, ui, farm, (revision, now.date()), id, original);
+            said = part(ui, "outcomes", |ui| outcomes::outcomes(ui, &page, &mut record));
+            let seal = &mut desk.season_log.seal;
+            part(ui, "seal", |ui| seal::section(seal, ui, farm, (revision, now.date()), id, original));
         });
     });
     seal::keep(desk, id, record);
@@ -258,7 +268,6 @@ fn head(
     ui: &mut Ui,
     state: &mut State,
     farm: &Farm,
-    revision: u64,
     id: &str,
     record: &mut Record,
     is_open: bool,
@@ -300,12 +309,31 @@ fn head(
             }
         });
     }
-    let outside = state.outside(revision, farm, id).outside;
-    if !outside.is_empty() {
-        ui.add_space(4.0);
-        ui.label(look::heading("As it was sprayed"));
-        // They speak of this record, which is open, so that a click leads nowhere else.
-        findings::show(ui, &outside);
-    }
     ui.add_space(look::GRID);
+}
+
+/// What lies outside a limit, in a line that opens: the boxes below move by that line alone while one types.
+fn as_sprayed(ui: &mut Ui, page: &Page<'_>, outside: &[Finding]) {
+    // Of equals the last of the walk, which is the first of the list.
+    let Some(gravest) = outside.iter().rev().max_by_key(|finding| finding.level) else { return };
+    let key = page.fold("as sprayed");
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = 4.0;
+        let open = triangle(ui, key, &format!("As it was sprayed: {}", outside.len()));
+        if ui.add(egui::Label::new(look::heading("As it was sprayed")).sense(egui::Sense::CLICK)).clicked() {
+            fold(ui, key, !open);
+        }
+        mark::show(ui, gravest.level);
+        if outside.len() > 1 {
+            ui.label(look::strong(format!("{} findings:", outside.len())));
+        }
+        // Opened, the sentences stand in full below.
+        if !open {
+            ui.add(egui::Label::new(look::sentence(ui, gravest.level, &gravest.text)).truncate());
+        }
+    });
+    if rows::is_open(ui, key) {
+        // They speak of this record, which is open, so that a click leads nowhere else.
+        findings::show(ui, outside);
+    }
 }

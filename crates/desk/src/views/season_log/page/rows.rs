@@ -1,6 +1,6 @@
 //! How the page of a record is laid out: sections, labelled boxes side by side, rows in columns, soft lines under them.
 
-use egui::{Align, Layout, Sense, Ui, Vec2};
+use egui::{Align, Layout, Sense, Ui, UiBuilder, Vec2};
 use tankard_core::farm::Id;
 use tankard_core::finding::Level;
 
@@ -37,6 +37,13 @@ pub(super) fn beside_plan(planned: &str, ratio: Option<f64>) -> String {
         }
         None => format!("planned {planned}"),
     }
+}
+
+/// A part of the page with ids of its own: what appears or goes above it takes no keyboard focus from its boxes, as it would where
+/// ids count what was laid out before.
+pub(super) fn part<R>(ui: &mut Ui, name: &str, add: impl FnOnce(&mut Ui) -> R) -> R {
+    let id = ui.make_persistent_id(("part", name));
+    ui.scope_builder(UiBuilder::new().scope_id(id), add).inner
 }
 
 pub(super) fn section(ui: &mut Ui, title: &str) {

@@ -1,6 +1,6 @@
 //! The weather as it was measured.
 
-use egui::Ui;
+use egui::{Align, Layout, Ui, Vec2};
 use tankard_core::farm::{Expected, Farm, Reading, Record};
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{AsTyped, Quantity, Units};
@@ -16,23 +16,14 @@ use crate::parts::boxes;
 
 /// What was measured, and beside it what the forecast had for the time and what labels and laws ask.
 pub(super) fn weather(ui: &mut Ui, page: &Page<'_>, asked: &[Limit], record: &mut Record) {
-    let (farm, plan) = (page.farm, page.plan);
     let with_forecast = record.expected.is_some();
     section_with(ui, "Weather", |ui| {
         if with_forecast {
             ui.label(look::soft(ui, "measured at the boom, and beside it what was expected"));
         }
     });
-    let units = farm.units;
-    if let Some(expected) = &record.expected {
-        let source = format!("Forecast: {}", expected.source);
-        ui.add(egui::Label::new(look::soft(ui, source)).truncate());
-    }
-    if let Some(now) = plan.filter(|_| ui.is_enabled()).and_then(|plan| for_its_hours(farm, record, plan))
-        && boxes::act(ui, "Take the forecast for these hours").clicked()
-    {
-        record.expected = Some(now);
-    }
+    let units = page.farm.units;
+    forecast(ui, page, record);
     let expected = record.expected.clone().unwrap_or_default();
     let wind = expected.wind.map(|range| ends(&range, units)).unwrap_or_default();
     let gust = expected.gust.map(|gust| format!("up to {}", gust.show(units))).unwrap_or_default();
@@ -75,6 +66,30 @@ pub(super) fn weather(ui: &mut Ui, page: &Page<'_>, asked: &[Limit], record: &mu
     });
     beside(ui, "Humidity", &humidity, |ui| boxes::quantity_or_none(ui, "Humidity", &mut record.humidity, SHORT));
     readings(ui, units, record);
+}
+
+/// Whose forecast it is, and the act that shows that of the hours in which it was sprayed. The line stands also where it is empty, so
+/// that hours typed above move no box below.
+fn forecast(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
+    if page.plan.is_none() && record.expected.is_none() {
+        return;
+    }
+    let now = page.plan.filter(|_| ui.is_enabled()).and_then(|plan| for_its_hours(page.farm, record, plan));
+    let size = Vec2::new(ui.available_width(), look::ROW);
+    ui.allocate_ui_with_layout(size, Layout::right_to_left(Align::Center), |ui| {
+        ui.set_min_size(size);
+        let source = record.expected.as_ref().map(|expected| format!("Forecast: {}", expected.source));
+        if let Some(now) = now
+            && boxes::act(ui, "Show the forecast for these hours").clicked()
+        {
+            record.expected = Some(now);
+        }
+        ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
+            if let Some(source) = source {
+                ui.add(egui::Label::new(look::soft(ui, source)).truncate());
+            }
+        });
+    });
 }
 
 /// Columns of the later readings.
