@@ -12,6 +12,7 @@ use tankard_core::farm::{
     Product, ProductKind, Reading, Record, RecordActive, RecordField, RecordLine, Said, Signature,
 };
 use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity};
+use tankard_core::season::seal::{self, Verdict};
 use tankard_file::{records_csv, records_import, records_json};
 
 fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
@@ -285,6 +286,11 @@ proptest! {
         let mut other = Farm::new("Other farm");
         let entered = records_csv::enter(&mut other, &reading.records, false);
         prop_assert_eq!(entered.entered.len(), farm.records.len());
+        // Line ends of what is not signed become line feeds; a seal is over one kind of them.
+        let mut farm = farm;
+        for record in farm.records.values_mut().filter(|record| !seal::is_signed(record)) {
+            *record = seal::with_line_feeds(record).unwrap();
+        }
         prop_assert_eq!(&other.records, &farm.records);
         // In order, too, of records, fields and products; a second time nothing is entered.
         prop_assert_eq!(records_csv::write(&other, |_| true).unwrap(), records_csv::write(&farm, |_| true).unwrap());
@@ -546,7 +552,12 @@ fn a_row_that_does_not_read_takes_its_record_with_it_and_no_other() {
     for (from, to, line, says) in [
         ("8 kg", "8 stone", 3, "amount: "),
         ("30 ha", "", 2, "is typed and the area is not"),
-        ("2031-06-12", "12.06.2031", 2, "write it year-month-day"),
+        (
+            "2031-06-12",
+            "12/06/2031",
+            2,
+            "may be one of two days; a spreadsheet seems to have rewritten the dates; write",
+        ),
     ] {
         let (ids, refused) = refused(&text.replace(from, to));
         assert_eq!(ids, ["s"], "{to}");
@@ -648,4 +659,59 @@ fn the_readme_has_the_table_of_the_columns() {
         .map(|column| format!("| `{}` | {} | {} |", column.name, column.of.words(), column.meaning.replace('|', "\\|")))
         .collect();
     assert_eq!(rows, own);
+}
+
+/// What spreadsheets show of 2031-05-31 and 05:30 in English and German surroundings. Common practice, no source.
+#[test]
+fn an_export_that_a_spreadsheet_saved_again_is_read() {
+    let mut farm = own_farm();
+    let record = &mut farm.records["r"];
+    record.date = "2031-05-31".parse().unwrap();
+    record.start = Some(jiff::civil::time(5, 30, 0, 0));
+    let other = Record { date: "2031-06-05".parse().unwrap(), ..record.clone() };
+    farm.records.insert("s".to_owned(), other);
+    let text = records_csv::write(&farm, |_| true).unwrap();
+    for (may, june, time) in [
+        ("05/31/2031", "06/05/2031", "5:30"),
+        ("5/31/2031", "6/5/2031", "5:30 AM"),
+        ("31/05/2031", "05/06/2031", "5:30:00"),
+        ("31.05.2031", "05.06.2031", "05:30"),
+        ("2031-05-31", "2031-06-05", "05:30:00"),
+    ] {
+        let saved =
+            text.replace("2031-05-31", may).replace("2031-06-05", june).replace(",05:30,", &format!(",{time},"));
+        let reading = records_csv::read(saved.as_bytes()).unwrap();
+        assert_eq!(reading.refused, [], "{may} {time}");
+        let read: Vec<&Record> = reading.records.iter().map(|coming| &coming.record).collect();
+        assert_eq!(read, farm.records.values().collect::<Vec<_>>(), "{may} {time}");
+        assert_eq!(reading.notes.is_empty(), may.starts_with("2031"), "{:?}", reading.notes);
+    }
+    // Nothing settles which is the month.
+    let saved = text.replace("2031-05-31", "05/01/2031").replace("2031-06-05", "06/05/2031");
+    let reading = records_csv::read(saved.as_bytes()).unwrap();
+    assert_eq!((reading.records.len(), reading.refused.len()), (0, 8));
+    assert!(
+        reading.refused[0].why.contains("a spreadsheet seems to have rewritten the dates"),
+        "{:?}",
+        reading.refused[0]
+    );
+}
+
+#[test]
+fn other_line_ends_break_no_honest_seal() {
+    let at = "2031-06-12T20:14:00".parse().unwrap();
+    let mut farm = own_farm();
+    farm.records["r"].note = "first\r\nsecond\nthird".to_owned();
+    let signed = seal::sign(&farm.records["r"], "A. Demo", at).unwrap();
+    assert_eq!(signed.note, "first\nsecond\nthird");
+    assert_eq!(seal::verify(&signed), Verdict::Intact);
+    farm.records["r"] = signed;
+    let text = records_csv::write(&farm, |_| true).unwrap();
+    let with = text.replace("\r\n", "\n").replace('\n', "\r\n");
+    let reading = records_csv::read(with.as_bytes()).unwrap();
+    assert_eq!(seal::verify(&reading.records[0].record), Verdict::Intact);
+    assert_eq!(reading.records[0].record, farm.records["r"]);
+    // A text that was changed is still found out.
+    let reading = records_csv::read(with.replace("second", "other").as_bytes()).unwrap();
+    assert!(matches!(seal::verify(&reading.records[0].record), Verdict::Broken { .. }));
 }

@@ -1,6 +1,7 @@
 //! Records from a file into a farm: those that are there already are not entered twice.
 
-use tankard_core::farm::{Farm, Id, id};
+use tankard_core::farm::{Farm, Id, Record, id};
+use tankard_core::season::seal;
 
 use super::read::Coming;
 
@@ -19,9 +20,17 @@ pub enum Meets {
 pub fn meets(farm: &Farm, coming: &Coming) -> Meets {
     match farm.records.get(&coming.id) {
         None => Meets::Nothing,
-        Some(own) if *own == coming.record => Meets::Same,
+        Some(own) if is_same(own, &coming.record) => Meets::Same,
         Some(_) => Meets::Another,
     }
+}
+
+/// Whether two records say the same, but for the line ends of their texts.
+fn is_same(own: &Record, other: &Record) -> bool {
+    own == other
+        || own.date == other.date
+            && own.lines.len() == other.lines.len()
+            && seal::with_line_feeds(own).as_ref() == Some(other)
 }
 
 /// What became of the records of a file.
@@ -47,7 +56,7 @@ pub fn enter(farm: &mut Farm, records: &[Coming], others_as_new: bool) -> Entere
                 continue;
             }
             // Entered under another id before.
-            Meets::Another if others_as_new && farm.records.values().any(|own| *own == coming.record) => {
+            Meets::Another if others_as_new && farm.records.values().any(|own| is_same(own, &coming.record)) => {
                 done.same += 1;
                 continue;
             }

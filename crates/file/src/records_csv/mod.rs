@@ -9,6 +9,7 @@ mod cell;
 mod columns;
 mod enter;
 mod read;
+mod read_days;
 mod write;
 
 use jiff::civil::Time;
