@@ -478,7 +478,7 @@ fn what_may_be_meant_in_two_ways_is_asked() {
         assert_eq!(records_import::preview(&table, &mapping, &farm).records[0].record.date.to_string(), day);
     }
     let (preview, table, mut mapping) = ask("date;field;acres;product;amount (L)\n2031-06-12;Mill field;40;X;1,250\n");
-    assert_eq!(preview.to_choose, ["choose what a comma in a figure means, as in \"1,250\""]);
+    assert_eq!(preview.to_choose, ["choose how figures are written: \"1,250\" may mean 1250 or 1.250"]);
     for (comma, amount) in [(records_import::Comma::Decimal, "1.250 L"), (records_import::Comma::Thousands, "1250 L")] {
         mapping.comma = Some(comma);
         assert_eq!(records_import::preview(&table, &mapping, &farm).records[0].record.lines[0].amount.text(), amount);
@@ -714,4 +714,37 @@ fn other_line_ends_break_no_honest_seal() {
     // A text that was changed is still found out.
     let reading = records_csv::read(with.replace("second", "other").as_bytes()).unwrap();
     assert!(matches!(seal::verify(&reading.records[0].record), Verdict::Broken { .. }));
+}
+
+fn looked_at(text: &str, farm: &Farm) -> (records_import::Preview, records_import::Table, records_import::Mapping) {
+    let table = records_import::table(text.as_bytes()).unwrap();
+    let mapping = records_import::guess(&table);
+    (records_import::preview(&table, &mapping, farm), table, mapping)
+}
+
+fn litres(preview: &records_import::Preview) -> f64 {
+    let tankard_core::quantity::Amount::Volume(volume) = preview.records[0].record.lines[0].amount.value() else {
+        panic!("a liquid: {preview:?}")
+    };
+    volume.to_litres()
+}
+
+#[test]
+fn a_dot_before_three_digits_is_asked_unless_other_figures_settle_it() {
+    let farm = shed();
+    let german = |area: &str, amount: &str| {
+        let text = format!("Datum;Schlag;Fläche (ha);Mittel;Menge (L)\n12.06.2031;Mühlacker;{area};X;{amount}\n");
+        looked_at(&text, &farm)
+    };
+    let (preview, table, mut mapping) = german("40", "1.250");
+    assert_eq!(preview.to_choose, ["choose how figures are written: \"1.250\" may mean 1250 or 1.250"]);
+    for (comma, amount) in [(records_import::Comma::Decimal, 1250.0), (records_import::Comma::Thousands, 1.25)] {
+        mapping.comma = Some(comma);
+        assert!((litres(&records_import::preview(&table, &mapping, &farm)) - amount).abs() < 1e-9);
+    }
+    // Areas too, and each settles the other.
+    assert_eq!(german("1.250", "40").0.to_choose.len(), 1);
+    assert!((litres(&german("3,5", "1.250").0) - 1250.0).abs() < 1e-9);
+    assert!((litres(&german("2.5", "1.250").0) - 1.25).abs() < 1e-9);
+    assert!((litres(&german("3,5", "1.250,5").0) - 1250.5).abs() < 1e-9);
 }

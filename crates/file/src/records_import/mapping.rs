@@ -82,7 +82,7 @@ pub fn guess_marks(table: &Table, mapping: &mut Mapping) {
             _ => None,
         }
     });
-    mapping.comma = Seen::of(table, mapping).comma();
+    mapping.comma = Seen::of(&table.rows, mapping).comma();
 }
 
 fn is_day(cell: &str) -> bool {

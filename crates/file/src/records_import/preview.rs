@@ -12,7 +12,7 @@ use super::figure::Seen;
 use super::holds::Holds;
 use super::mapping::Mapping;
 use super::row::Cells;
-use super::{Refused, Table};
+use super::{Refused, Row, Table};
 
 /// So many names are told in a note.
 const NAMES: usize = 8;
@@ -44,12 +44,13 @@ pub struct Preview {
 /// Reads a table by a mapping. Products and fields are those of the farm where their names are the same but for capitals;
 /// others stay names. What a product of the shed holds is taken as it is now; its price and intervals of then are not known.
 pub fn preview(table: &Table, mapping: &Mapping, farm: &Farm) -> Preview {
-    let mut preview = Preview { to_choose: to_choose(table, mapping), ..Preview::default() };
+    let rows = &table.rows;
+    let mut preview = Preview { to_choose: to_choose(table, rows, mapping), ..Preview::default() };
     if !preview.to_choose.is_empty() {
         return preview;
     }
     let mut reader = Reader::of(farm);
-    for group in groups(table, mapping, &mut preview.refused) {
+    for group in groups(rows, mapping, &mut preview.refused) {
         let lines: Vec<u64> = group.rows.iter().map(|cells| cells.row.line).collect();
         match reader.record(&group) {
             Ok(record) => preview.records.push(Coming { record, lines }),
@@ -66,7 +67,7 @@ pub fn preview(table: &Table, mapping: &Mapping, farm: &Farm) -> Preview {
     preview.refused.sort_by_key(|refused| refused.line);
     preview.notes = reader.notes(&preview.records);
     let is_short = |row| Written::of(Cells { row, mapping }.text(Holds::Date)).is_some_and(|day| day.short_year);
-    if table.rows.iter().any(is_short) {
+    if rows.iter().any(is_short) {
         preview.notes.push("years of two digits are read as 2000 and later".to_owned());
     }
     preview
@@ -89,7 +90,7 @@ pub fn enter(farm: &mut Farm, records: &[Coming]) -> Vec<Id> {
 }
 
 /// What a person has to choose before anything can be read.
-fn to_choose(table: &Table, mapping: &Mapping) -> Vec<String> {
+fn to_choose(table: &Table, rows: &[Row], mapping: &Mapping) -> Vec<String> {
     let mut to_choose = Vec::new();
     for holds in [Holds::Date, Holds::Field, Holds::Product] {
         if mapping.of(holds).is_none() {
@@ -99,7 +100,7 @@ fn to_choose(table: &Table, mapping: &Mapping) -> Vec<String> {
     if mapping.of(Holds::Amount).is_none() && mapping.of(Holds::Rate).is_none() {
         to_choose.push("choose which column holds the amount, or the rate".to_owned());
     }
-    let cells = || table.rows.iter().map(|row| Cells { row, mapping });
+    let cells = || rows.iter().map(|row| Cells { row, mapping });
     for take in &mapping.takes {
         if !take.holds.units().is_empty() && cells().any(|cells| cells.lacks_unit(take.holds)) {
             let heading = table.header.get(take.column).map_or("", String::as_str);
@@ -111,8 +112,8 @@ fn to_choose(table: &Table, mapping: &Mapping) -> Vec<String> {
         let cell = cells.text(Holds::Date);
         to_choose.push(format!("choose how days are written: \"{cell}\" on line {} may be one of two", cells.row.line));
     }
-    if let Some(cell) = Seen::of(table, mapping).doubtful.filter(|_| mapping.comma.is_none()) {
-        to_choose.push(format!("choose what a comma in a figure means, as in \"{cell}\""));
+    if let Some((cell, [one, other])) = Seen::of(rows, mapping).doubtful.filter(|_| mapping.comma.is_none()) {
+        to_choose.push(format!("choose how figures are written: \"{cell}\" may mean {one} or {other}"));
     }
     to_choose
 }
@@ -125,10 +126,10 @@ struct Group<'a> {
 }
 
 /// Rows of one day, start, field and pass, in the order of their first ones.
-fn groups<'a>(table: &'a Table, mapping: &'a Mapping, refused: &mut Vec<Refused>) -> Vec<Group<'a>> {
+fn groups<'a>(rows: &'a [Row], mapping: &'a Mapping, refused: &mut Vec<Refused>) -> Vec<Group<'a>> {
     let mut groups: Vec<Group<'a>> = Vec::new();
     let mut known: HashMap<(Date, Option<Time>, String, String), usize> = HashMap::new();
-    for row in &table.rows {
+    for row in rows {
         let cells = Cells { row, mapping };
         let when = cells.day().and_then(|(date, time)| Ok((date, cells.time(Holds::Start)?.or(time))));
         let (date, start) = match when {

@@ -346,10 +346,10 @@ fn columns(ui: &mut Ui, table: &Table, mapping: &mut Mapping, shown: &mut Vec<us
         let say = |order: &Option<DayOrder>| order.map_or("not said", DayOrder::name).to_owned();
         boxes::choice(ui, "How days with strokes are written", &mut mapping.days, &all, say, 150.0);
         ui.add_space(look::GRID);
-        ui.label(look::soft(ui, "a comma in figures"));
+        ui.label(look::soft(ui, "figures are written"));
         let all: Vec<Option<Comma>> = std::iter::once(None).chain(Comma::ALL.map(Some)).collect();
         let say = |comma: &Option<Comma>| comma.map_or("not said", Comma::name).to_owned();
-        boxes::choice(ui, "What a comma in figures means", &mut mapping.comma, &all, say, 150.0);
+        boxes::choice(ui, "How figures are written", &mut mapping.comma, &all, say, 150.0);
     });
     hairline(ui);
 }
