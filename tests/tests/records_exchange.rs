@@ -9,7 +9,7 @@ use proptest::option::of;
 use proptest::prelude::*;
 use tankard_core::farm::{
     AdjuvantClass, Amendment, Change, Customer, Droplets, Effect, Expected, Farm, Field, Formulation, Left, Outcome,
-    Product, ProductKind, Reading, Record, RecordActive, RecordField, RecordLine, Said, Signature,
+    Product, ProductKind, Reading, Record, RecordActive, RecordField, RecordLine, Said, Says, Signature, Statement,
 };
 use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity};
 use tankard_core::season::seal::{self, Verdict};
@@ -727,6 +727,75 @@ fn litres(preview: &records_import::Preview) -> f64 {
         panic!("a liquid: {preview:?}")
     };
     volume.to_litres()
+}
+
+/// A US liquid pint is 0.473 176 473 L, a US gallon 3.785 411 784 L. Source: NIST Handbook 44, appendix C.
+#[test]
+fn an_amount_over_ground_is_never_the_total() {
+    let farm = shed();
+    for (head, row, per_acre) in [
+        ("Amount per acre (pt)", "2", 2.0 * 0.473_176_473),
+        ("Amount/ac,Unit", "2,pt", 2.0 * 0.473_176_473),
+        ("Amount / acre", "2 pt", 2.0 * 0.473_176_473),
+        ("Amount,Unit", "2,pt/ac", 2.0 * 0.473_176_473),
+        ("Amount", "2 pt/ac", 2.0 * 0.473_176_473),
+        ("Dose per acre (gal)", "1", 3.785_411_784),
+        // An acre is 0.404 685 642 ha.
+        ("Menge je ha (L)", "3", 3.0 * 0.404_685_642),
+        ("Menge L/ha", "3", 3.0 * 0.404_685_642),
+        ("Quantité par ha,Unit", "3,L", 3.0 * 0.404_685_642),
+    ] {
+        let text = format!("Date,Field,Acres,Product,{head}\n2031-06-12,Mill field,40,X,{row}\n");
+        let (preview, ..) = looked_at(&text, &farm);
+        assert_eq!((preview.to_choose.as_slice(), preview.records.len()), (&[][..], 1), "{head}: {preview:?}");
+        assert!((litres(&preview) / (40.0 * per_acre) - 1.0).abs() < 1e-4, "{head}: {}", litres(&preview));
+    }
+    for (head, asks) in [
+        ("Rate (gal)", "choose the unit of \"Rate (gal)\"; the file does not say it"),
+        ("Dose", "choose the unit of \"Dose\"; the file does not say it"),
+        ("Amount acre (pt)", "choose what \"Amount acre (pt)\" holds: the amount on the whole field, or the rate"),
+        (
+            "Amount per tank (pt)",
+            "choose what \"Amount per tank (pt)\" holds: the amount on the whole field, or the rate",
+        ),
+        ("L/ha", "choose what \"L/ha\" holds: the amount on the whole field, or the rate"),
+    ] {
+        let text = format!("Date,Field,Acres,Product,{head}\n2031-06-12,Mill field,40,X,2\n");
+        assert_eq!(looked_at(&text, &farm).0.to_choose, [asks], "{head}");
+    }
+    // Water over ground is not all of it: 10 gal/ac on 40 ac.
+    let text = "Date,Field,Acres,Product,Amount (pt),Volume per acre (gal)\n2031-06-12,Mill field,40,X,80,10\n";
+    let volume = looked_at(text, &farm).0.records[0].record.volume.clone().unwrap().value();
+    assert!((volume.to_litres() / (400.0 * 3.785_411_784) - 1.0).abs() < 1e-3, "{volume:?}");
+    // One that a person takes for the amount all the same is told.
+    let (_, table, mut mapping) =
+        looked_at("Date,Field,Acres,Product,Amount/ac\n2031-06-12,Mill field,40,X,2 pt\n", &farm);
+    mapping.take(4, Some(records_import::Holds::Amount), "");
+    let notes = records_import::preview(&table, &mapping, &farm).notes;
+    assert_eq!(notes[0], "\"Amount/ac\" speaks of a rate over ground and is taken as the amount on the whole field");
+}
+
+#[test]
+fn amounts_far_from_the_label_are_told() {
+    let mut farm = shed();
+    let says = Says::Rate { least: Some(typed("22 fl oz/ac")), most: Some(typed("44 fl oz/ac")) };
+    farm.products["gly"].label.push(Statement::new(says, "page 1"));
+    let notes = |amount: &str| {
+        let row = format!("2031-06-12,Mill field,74.6,Glyphosate 540 SL (demo),{amount}");
+        let (preview, ..) = looked_at(&format!("date,field,acres,product,amount (fl oz)\n{row}\n"), &farm);
+        assert_eq!(preview.records.len(), 1, "{preview:?}");
+        preview.notes.into_iter().filter(|note| note.starts_with("the figures in")).collect::<Vec<_>>()
+    };
+    // 74.6 ac × 22 and × 44 fl oz/ac are 1641 and 3282 fl oz; five times off are 328 and 16412.
+    for amount in ["330", "1641", "3282", "16400"] {
+        assert!(notes(amount).is_empty(), "{amount}");
+    }
+    for (amount, says) in
+        [("32", "look like amounts per acre"), ("326", "look like amounts per acre"), ("16420", "too large")]
+    {
+        let notes = notes(amount);
+        assert!(notes.len() == 1 && notes[0].contains(says), "{amount}: {notes:?}");
+    }
 }
 
 #[test]

@@ -8,10 +8,12 @@
 
 mod day;
 mod figure;
+mod ground;
 mod holds;
 mod mapping;
 mod preview;
 mod row;
+mod scale;
 
 use std::path::Path;
 

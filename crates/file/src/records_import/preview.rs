@@ -12,6 +12,7 @@ use super::figure::Seen;
 use super::holds::Holds;
 use super::mapping::Mapping;
 use super::row::Cells;
+use super::scale::Scale;
 use super::{Refused, Row, Table};
 
 /// So many names are told in a note.
@@ -65,12 +66,21 @@ pub fn preview(table: &Table, mapping: &Mapping, farm: &Farm) -> Preview {
         }
     }
     preview.refused.sort_by_key(|refused| refused.line);
-    preview.notes = reader.notes(&preview.records);
+    preview.notes = reader.told.scale.notes(table, mapping, farm.units);
+    preview.notes.extend(as_total(table, mapping));
+    preview.notes.extend(reader.notes(&preview.records));
     let is_short = |row| Written::of(Cells { row, mapping }.text(Holds::Date)).is_some_and(|day| day.short_year);
     if rows.iter().any(is_short) {
         preview.notes.push("years of two digits are read as 2000 and later".to_owned());
     }
     preview
+}
+
+/// Where a person takes for the amount what the heading calls one over ground.
+fn as_total(table: &Table, mapping: &Mapping) -> Option<String> {
+    let take = mapping.of(Holds::Amount).filter(|take| mapping.over(take.column).is_some())?;
+    let heading = table.header.get(take.column)?;
+    Some(format!("\"{heading}\" speaks of a rate over ground and is taken as the amount on the whole field"))
 }
 
 /// Puts the records of a preview into the farm, each under an id of its own; gives the ids.
@@ -98,7 +108,15 @@ fn to_choose(table: &Table, rows: &[Row], mapping: &Mapping) -> Vec<String> {
         }
     }
     if mapping.of(Holds::Amount).is_none() && mapping.of(Holds::Rate).is_none() {
-        to_choose.push("choose which column holds the amount, or the rate".to_owned());
+        let heading = |column: &usize| table.header.get(*column).cloned();
+        let is_free = |column: &&usize| mapping.takes.iter().all(|take| take.column != **column);
+        let doubtful: Vec<String> = mapping.doubtful.iter().filter(is_free).filter_map(heading).collect();
+        for heading in &doubtful {
+            to_choose.push(format!("choose what \"{heading}\" holds: the amount on the whole field, or the rate"));
+        }
+        if doubtful.is_empty() {
+            to_choose.push("choose which column holds the amount, or the rate".to_owned());
+        }
     }
     let cells = || rows.iter().map(|row| Cells { row, mapping });
     for take in &mapping.takes {
@@ -180,6 +198,8 @@ struct Told {
     far_off: Vec<u64>,
     /// Lines with a product that their record has already.
     twice: Vec<u64>,
+    /// What is far from the labels' rates.
+    scale: Scale,
 }
 
 /// What is gathered while records are read.
@@ -290,6 +310,7 @@ impl<'a> Reader<'a> {
         self.told.reckoned += told.reckoned;
         self.told.far_off.extend(told.far_off);
         self.told.twice.extend(told.twice);
+        self.told.scale.join(told.scale);
         if !self.farm.fields.contains_key(&id) {
             self.new_fields.insert(name.to_owned());
         }
@@ -326,6 +347,9 @@ impl<'a> Reader<'a> {
             told.reckoned += 1;
             amount_text(by_rate.ok_or("there is no amount, and no rate to reckon it from")?, self.farm.units)
         };
+        if let Some((product, area)) = product.zip(area) {
+            told.scale.look(product, amount.value(), area, cells.row.line);
+        }
         let mut line = match own {
             Some((id, product)) => RecordLine {
                 price: None,
