@@ -422,7 +422,7 @@ fn a_spreadsheet_becomes_records_and_says_what_does_not() {
     );
     let why: Vec<(u64, &str)> = preview.refused.iter().map(|refused| (refused.line, refused.why.as_str())).collect();
     assert_eq!(why.iter().map(|(line, _)| *line).collect::<Vec<_>>(), [4, 5, 6, 7]);
-    assert_eq!(why[0].1, "it is one record with line 5, which does not read");
+    assert_eq!(why[0].1, "it is one record with line 5, which is left out");
     assert!(why[1].1.starts_with("area is not as on line 4"), "{}", why[1].1);
     assert_eq!(why[2].1, "there is no day");
     assert!(why[3].1.starts_with("amount: "), "{}", why[3].1);
@@ -816,4 +816,39 @@ fn a_dot_before_three_digits_is_asked_unless_other_figures_settle_it() {
     assert!((litres(&german("3,5", "1.250").0) - 1250.0).abs() < 1e-9);
     assert!((litres(&german("2.5", "1.250").0) - 1.25).abs() < 1e-9);
     assert!((litres(&german("3,5", "1.250,5").0) - 1250.5).abs() < 1e-9);
+}
+
+#[test]
+fn a_record_that_looks_like_one_in_the_log_is_left_out_until_it_is_taken() {
+    let mut farm = shed();
+    let own = Record {
+        fields: [("mill".to_owned(), RecordField::new("Mill field", typed("74.6 ac")))].into(),
+        lines: vec![
+            RecordLine::new("gly", "Glyphosate 540 SL (demo)", typed("13 gal")),
+            RecordLine::new("oil", "Oil (demo)", typed("4 gal")),
+        ],
+        start: Some(jiff::civil::time(6, 0, 0, 0)),
+        ..Record::new("Burndown", "2031-06-12".parse().unwrap())
+    };
+    farm.records.insert("own".to_owned(), own);
+    let text = "date,field,acres,product,amount (gal)\n2031-06-12,mill FIELD,74.6,glyphosate 540 sl (demo),12.8\n\
+        2031-06-12,South,10,Glyphosate 540 SL (demo),2\n2031-06-13,Mill field,74.6,Glyphosate 540 SL (demo),12.8\n";
+    let (preview, table, mut mapping) = looked_at(text, &farm);
+    assert_eq!((preview.records.len(), preview.alike), (2, 1), "{preview:?}");
+    let refused: Vec<(u64, &str)> =
+        preview.refused.iter().map(|refused| (refused.line, refused.why.as_str())).collect();
+    assert_eq!(refused, [(2, "looks like one in the log: \"Burndown\" of 2031-06-12")]);
+    mapping.alike = true;
+    let preview = records_import::preview(&table, &mapping, &farm);
+    assert_eq!((preview.records.len(), preview.refused.len(), preview.alike), (3, 0, 1));
+    // A product that the shed does not have is known by its name.
+    let text = "date,field,acres,product,amount (gal)\n2031-06-12,Mill field,74.6,OIL (demo),12.8\n";
+    assert_eq!(looked_at(text, &farm).0.alike, 1);
+    // An export with other ids.
+    let text = records_csv::write(&farm, |_| true).unwrap().replace("\nown,", "\nother,");
+    let reading = records_csv::read(text.as_bytes()).unwrap();
+    let alike = records_csv::alike(&farm, &reading.records);
+    assert_eq!(alike, ["line 2: \"other\" looks like one in the log: \"Burndown\" of 2031-06-12"]);
+    let text = records_csv::write(&farm, |_| true).unwrap();
+    assert!(records_csv::alike(&farm, &records_csv::read(text.as_bytes()).unwrap().records).is_empty());
 }

@@ -4,6 +4,7 @@ use tankard_core::farm::{Farm, Id, Record, id};
 use tankard_core::season::seal;
 
 use super::read::Coming;
+use crate::alike::{self, Log};
 
 /// What the farm has under the id of a record that comes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -23,6 +24,18 @@ pub fn meets(farm: &Farm, coming: &Coming) -> Meets {
         Some(own) if is_same(own, &coming.record) => Meets::Same,
         Some(_) => Meets::Another,
     }
+}
+
+/// Which of the records that the farm has nothing under the id of look like one that it has: the same day, field and product. A
+/// sentence each.
+pub fn alike(farm: &Farm, records: &[Coming]) -> Vec<String> {
+    let log = Log::of(farm);
+    let is_new = |coming: &&Coming| meets(farm, coming) == Meets::Nothing;
+    let say = |coming: &Coming| {
+        let own = log.like(&coming.record)?;
+        Some(format!("line {}: \"{}\" looks like one in the log: {}", coming.line, coming.id, alike::named(own)))
+    };
+    records.iter().filter(is_new).filter_map(say).collect()
 }
 
 /// Whether two records say the same, but for the line ends of their texts.

@@ -15,7 +15,7 @@ mod write;
 use jiff::civil::Time;
 
 pub use columns::{COLUMNS, Column, Of};
-pub use enter::{Entered, Meets, enter, meets};
+pub use enter::{Entered, Meets, alike, enter, meets};
 pub use read::{Coming, OwnError, Reading, is_own, is_own_file, open, read};
 pub use write::write;
 pub(crate) use write::{cost, share};

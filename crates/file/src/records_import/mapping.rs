@@ -33,6 +33,8 @@ pub struct Mapping {
     pub days: Option<DayOrder>,
     /// What a comma in a figure means; none where it is not known.
     pub comma: Option<Comma>,
+    /// Whether records are taken too that look like one in the log.
+    pub alike: bool,
     /// Columns of which the heading says that they are over ground, with what goes behind the unit of an amount.
     over: BTreeMap<usize, &'static str>,
     /// Columns of which the heading may mean the amount or the rate.

@@ -14,6 +14,7 @@ use super::mapping::Mapping;
 use super::row::Cells;
 use super::scale::Scale;
 use super::{Refused, Row, Table};
+use crate::alike::{self, Log};
 
 /// So many names are told in a note.
 const NAMES: usize = 8;
@@ -40,17 +41,20 @@ pub struct Preview {
     pub notes: Vec<String>,
     /// What must be chosen first; there are no records while anything stands here.
     pub to_choose: Vec<String>,
+    /// How many records look like one in the log, whether they are taken or not.
+    pub alike: usize,
 }
 
 /// Reads a table by a mapping. Products and fields are those of the farm where their names are the same but for capitals;
 /// others stay names. What a product of the shed holds is taken as it is now; its price and intervals of then are not known.
+/// A record that looks like one in the log is left out, unless the mapping takes those too.
 pub fn preview(table: &Table, mapping: &Mapping, farm: &Farm) -> Preview {
     let rows = &table.rows;
     let mut preview = Preview { to_choose: to_choose(table, rows, mapping), ..Preview::default() };
     if !preview.to_choose.is_empty() {
         return preview;
     }
-    let mut reader = Reader::of(farm);
+    let mut reader = Reader::of(farm, mapping.alike);
     for group in groups(rows, mapping, &mut preview.refused) {
         let lines: Vec<u64> = group.rows.iter().map(|cells| cells.row.line).collect();
         match reader.record(&group) {
@@ -59,13 +63,14 @@ pub fn preview(table: &Table, mapping: &Mapping, farm: &Farm) -> Preview {
                 let first = wrong.first().map_or(0, |wrong| wrong.line);
                 for line in lines {
                     let own = wrong.iter().find(|wrong| wrong.line == line).map(|wrong| wrong.why.clone());
-                    let why = own.unwrap_or_else(|| format!("it is one record with line {first}, which does not read"));
+                    let why = own.unwrap_or_else(|| format!("it is one record with line {first}, which is left out"));
                     preview.refused.push(Refused { line, why });
                 }
             }
         }
     }
     preview.refused.sort_by_key(|refused| refused.line);
+    preview.alike = reader.told.alike;
     preview.notes = reader.told.scale.notes(table, mapping, farm.units);
     preview.notes.extend(as_total(table, mapping));
     preview.notes.extend(reader.notes(&preview.records));
@@ -198,6 +203,8 @@ struct Told {
     far_off: Vec<u64>,
     /// Lines with a product that their record has already.
     twice: Vec<u64>,
+    /// Records that look like one in the log.
+    alike: usize,
     /// What is far from the labels' rates.
     scale: Scale,
 }
@@ -213,6 +220,9 @@ struct Reader<'a> {
     taken_fields: HashSet<Id>,
     taken_products: HashSet<Id>,
     there: HashMap<Known, &'a Id>,
+    log: Log<'a>,
+    /// Whether records are taken that look like one of these.
+    takes_alike: bool,
     told: Told,
     new_fields: BTreeSet<String>,
     new_products: BTreeSet<String>,
@@ -220,7 +230,7 @@ struct Reader<'a> {
 }
 
 impl<'a> Reader<'a> {
-    fn of(farm: &'a Farm) -> Self {
+    fn of(farm: &'a Farm, takes_alike: bool) -> Self {
         let mut fields: HashMap<String, Id> = HashMap::new();
         let mut foreign: HashMap<String, Id> = HashMap::new();
         // What older records call by a name keeps its id; the farm's own fields come before them.
@@ -245,6 +255,8 @@ impl<'a> Reader<'a> {
             fields,
             foreign,
             there: farm.records.iter().map(|(id, record)| (known(record), id)).collect(),
+            log: Log::of(farm),
+            takes_alike,
             told: Told::default(),
             new_fields: BTreeSet::new(),
             new_products: BTreeSet::new(),
@@ -299,6 +311,17 @@ impl<'a> Reader<'a> {
             && let Some(own) = self.there.get(&known(&record))
         {
             wrong.push(Refused { line: first.row.line, why: format!("the log has it already, as \"{own}\"") });
+        }
+        if wrong.is_empty()
+            && let Some(own) = self.log.like(&record)
+        {
+            self.told.alike += 1;
+            if !self.takes_alike {
+                wrong.push(Refused {
+                    line: first.row.line,
+                    why: format!("looks like one in the log: {}", alike::named(own)),
+                });
+            }
         }
         if !wrong.is_empty() {
             wrong.sort_by_key(|wrong| wrong.line);
