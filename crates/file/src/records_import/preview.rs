@@ -49,7 +49,12 @@ pub struct Preview {
 /// others stay names. What a product of the shed holds is taken as it is now; its price and intervals of then are not known.
 /// A record that looks like one in the log is left out, unless the mapping takes those too.
 pub fn preview(table: &Table, mapping: &Mapping, farm: &Farm) -> Preview {
-    let rows = &table.rows;
+    preview_first(table, mapping, farm, usize::MAX)
+}
+
+/// The same of the first rows alone, to look at while columns are chosen. What must be chosen first is told of them alone too.
+pub fn preview_first(table: &Table, mapping: &Mapping, farm: &Farm, most: usize) -> Preview {
+    let rows = table.rows.get(..most).unwrap_or(&table.rows);
     let mut preview = Preview { to_choose: to_choose(table, rows, mapping), ..Preview::default() };
     if !preview.to_choose.is_empty() {
         return preview;
