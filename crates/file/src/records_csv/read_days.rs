@@ -8,8 +8,8 @@ use crate::table::when::short;
 /// How the days of a file are written.
 #[derive(Clone, Copy, Debug, Default)]
 pub(super) struct Days {
-    day_first: bool,
-    month_first: bool,
+    /// Whether one can only have the day first, and whether one can only have the month first.
+    tells: [bool; 2],
     /// Whether any is written otherwise than year-month-day, and whether a year has two digits.
     rewritten: bool,
     short_year: bool,
@@ -24,8 +24,8 @@ impl Days {
             let Some(written) = Written::of(cell) else { continue };
             days.short_year |= written.short_year;
             match written.tells() {
-                Some(DayOrder::DayFirst) => days.day_first = true,
-                Some(DayOrder::MonthFirst) => days.month_first = true,
+                Some(DayOrder::DayFirst) => days.tells[0] = true,
+                Some(DayOrder::MonthFirst) => days.tells[1] = true,
                 None => {}
             }
         }
@@ -33,9 +33,9 @@ impl Days {
     }
 
     fn order(self) -> Option<DayOrder> {
-        match (self.day_first, self.month_first) {
-            (true, false) => Some(DayOrder::DayFirst),
-            (false, true) => Some(DayOrder::MonthFirst),
+        match self.tells {
+            [true, false] => Some(DayOrder::DayFirst),
+            [false, true] => Some(DayOrder::MonthFirst),
             _ => None,
         }
     }

@@ -55,11 +55,7 @@ impl Seen {
             (false, true) => '.',
             (true, true) => {
                 // The last mark is the decimal one.
-                if digits.rfind(',') > digits.rfind('.') {
-                    self.decimal = true
-                } else {
-                    self.thousands = true
-                }
+                self.say(digits.rfind(',') > digits.rfind('.'));
                 return;
             }
         };
@@ -74,7 +70,13 @@ impl Seen {
             [_, _, ..] if is_grouped(digits, mark) => false,
             _ => return,
         };
-        if is_decimal == (mark == ',') { self.decimal = true } else { self.thousands = true }
+        self.say(is_decimal == (mark == ','));
+    }
+
+    /// A figure in which the comma is the decimal mark, or is not.
+    fn say(&mut self, is_decimal: bool) {
+        let seen = if is_decimal { &mut self.decimal } else { &mut self.thousands };
+        *seen = true;
     }
 
     /// What a comma means, where the figures tell.
