@@ -10,9 +10,10 @@ use proptest::prelude::*;
 use rust_decimal::Decimal;
 use tankard_core::farm::{
     AdjuvantClass, Amendment, Change, Customer, Droplets, Effect, Expected, Farm, Field, Formulation, Left, Outcome,
-    Product, ProductKind, Reading, Record, RecordActive, RecordField, RecordLine, Said, Signature,
+    Product, ProductKind, Reading, Record, RecordActive, RecordField, RecordLine, Said, Says, Signature, Statement,
 };
 use tankard_core::quantity::{ActiveBasis, AsTyped, Money, Quantity};
+use tankard_core::season::seal::{self, Verdict};
 use tankard_file::{records_csv, records_import, records_json};
 
 fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
@@ -286,6 +287,11 @@ proptest! {
         let mut other = Farm::new("Other farm");
         let entered = records_csv::enter(&mut other, &reading.records, false);
         prop_assert_eq!(entered.entered.len(), farm.records.len());
+        // Line ends of what is not signed become line feeds; a seal is over one kind of them.
+        let mut farm = farm;
+        for record in farm.records.values_mut().filter(|record| !seal::is_signed(record)) {
+            *record = seal::with_line_feeds(record).unwrap();
+        }
         prop_assert_eq!(&other.records, &farm.records);
         // In order, too, of records, fields and products; a second time nothing is entered.
         prop_assert_eq!(records_csv::write(&other, |_| true).unwrap(), records_csv::write(&farm, |_| true).unwrap());
@@ -421,7 +427,7 @@ fn a_spreadsheet_becomes_records_and_says_what_does_not() {
     );
     let why: Vec<(u64, &str)> = preview.refused.iter().map(|refused| (refused.line, refused.why.as_str())).collect();
     assert_eq!(why.iter().map(|(line, _)| *line).collect::<Vec<_>>(), [4, 5, 6, 7]);
-    assert_eq!(why[0].1, "it is one record with line 5, which does not read");
+    assert_eq!(why[0].1, "it is one record with line 5, which is left out");
     assert!(why[1].1.starts_with("area is not as on line 4"), "{}", why[1].1);
     assert_eq!(why[2].1, "there is no day");
     assert!(why[3].1.starts_with("amount: "), "{}", why[3].1);
@@ -477,7 +483,7 @@ fn what_may_be_meant_in_two_ways_is_asked() {
         assert_eq!(records_import::preview(&table, &mapping, &farm).records[0].record.date.to_string(), day);
     }
     let (preview, table, mut mapping) = ask("date;field;acres;product;amount (L)\n2031-06-12;Mill field;40;X;1,250\n");
-    assert_eq!(preview.to_choose, ["choose what a comma in a figure means, as in \"1,250\""]);
+    assert_eq!(preview.to_choose, ["choose how figures are written: \"1,250\" may mean 1250 or 1.250"]);
     for (comma, amount) in [(records_import::Comma::Decimal, "1.250 L"), (records_import::Comma::Thousands, "1250 L")] {
         mapping.comma = Some(comma);
         assert_eq!(records_import::preview(&table, &mapping, &farm).records[0].record.lines[0].amount.text(), amount);
@@ -551,7 +557,12 @@ fn a_row_that_does_not_read_takes_its_record_with_it_and_no_other() {
     for (from, to, line, says) in [
         ("8 kg", "8 stone", 3, "amount: "),
         ("30 ha", "", 2, "is typed and the area is not"),
-        ("2031-06-12", "12.06.2031", 2, "write it year-month-day"),
+        (
+            "2031-06-12",
+            "12/06/2031",
+            2,
+            "may be one of two days; a spreadsheet seems to have rewritten the dates; write",
+        ),
     ] {
         let (ids, refused) = refused(&text.replace(from, to));
         assert_eq!(ids, ["s"], "{to}");
@@ -673,4 +684,207 @@ fn the_readme_has_the_table_of_the_columns() {
         .map(|column| format!("| `{}` | {} | {} |", column.name, column.of.words(), column.meaning.replace('|', "\\|")))
         .collect();
     assert_eq!(rows, own);
+}
+
+/// What spreadsheets show of 2031-05-31 and 05:30 in English and German surroundings. Common practice, no source.
+#[test]
+fn an_export_that_a_spreadsheet_saved_again_is_read() {
+    let mut farm = own_farm();
+    let record = &mut farm.records["r"];
+    record.date = "2031-05-31".parse().unwrap();
+    record.start = Some(jiff::civil::time(5, 30, 0, 0));
+    let other = Record { date: "2031-06-05".parse().unwrap(), ..record.clone() };
+    farm.records.insert("s".to_owned(), other);
+    let text = records_csv::write(&farm, |_| true).unwrap();
+    for (may, june, time) in [
+        ("05/31/2031", "06/05/2031", "5:30"),
+        ("5/31/2031", "6/5/2031", "5:30 AM"),
+        ("31/05/2031", "05/06/2031", "5:30:00"),
+        ("31.05.2031", "05.06.2031", "05:30"),
+        ("2031-05-31", "2031-06-05", "05:30:00"),
+    ] {
+        let saved =
+            text.replace("2031-05-31", may).replace("2031-06-05", june).replace(",05:30,", &format!(",{time},"));
+        let reading = records_csv::read(saved.as_bytes()).unwrap();
+        assert_eq!(reading.refused, [], "{may} {time}");
+        let read: Vec<&Record> = reading.records.iter().map(|coming| &coming.record).collect();
+        assert_eq!(read, farm.records.values().collect::<Vec<_>>(), "{may} {time}");
+        assert_eq!(reading.notes.is_empty(), may.starts_with("2031"), "{:?}", reading.notes);
+    }
+    // Nothing settles which is the month.
+    let saved = text.replace("2031-05-31", "05/01/2031").replace("2031-06-05", "06/05/2031");
+    let reading = records_csv::read(saved.as_bytes()).unwrap();
+    assert_eq!((reading.records.len(), reading.refused.len()), (0, 8));
+    assert!(
+        reading.refused[0].why.contains("a spreadsheet seems to have rewritten the dates"),
+        "{:?}",
+        reading.refused[0]
+    );
+}
+
+#[test]
+fn other_line_ends_break_no_honest_seal() {
+    let at = "2031-06-12T20:14:00".parse().unwrap();
+    let mut farm = own_farm();
+    farm.records["r"].note = "first\r\nsecond\nthird".to_owned();
+    let signed = seal::sign(&farm.records["r"], "A. Demo", at).unwrap();
+    assert_eq!(signed.note, "first\nsecond\nthird");
+    assert_eq!(seal::verify(&signed), Verdict::Intact);
+    farm.records["r"] = signed;
+    let text = records_csv::write(&farm, |_| true).unwrap();
+    let with = text.replace("\r\n", "\n").replace('\n', "\r\n");
+    let reading = records_csv::read(with.as_bytes()).unwrap();
+    assert_eq!(seal::verify(&reading.records[0].record), Verdict::Intact);
+    assert_eq!(reading.records[0].record, farm.records["r"]);
+    // A text that was changed is still found out.
+    let reading = records_csv::read(with.replace("second", "other").as_bytes()).unwrap();
+    assert!(matches!(seal::verify(&reading.records[0].record), Verdict::Broken { .. }));
+}
+
+fn looked_at(text: &str, farm: &Farm) -> (records_import::Preview, records_import::Table, records_import::Mapping) {
+    let table = records_import::table(text.as_bytes()).unwrap();
+    let mapping = records_import::guess(&table);
+    (records_import::preview(&table, &mapping, farm), table, mapping)
+}
+
+fn litres(preview: &records_import::Preview) -> f64 {
+    let tankard_core::quantity::Amount::Volume(volume) = preview.records[0].record.lines[0].amount.value() else {
+        panic!("a liquid: {preview:?}")
+    };
+    volume.to_litres()
+}
+
+/// A US liquid pint is 0.473 176 473 L, a US gallon 3.785 411 784 L. Source: NIST Handbook 44, appendix C.
+#[test]
+fn an_amount_over_ground_is_never_the_total() {
+    let farm = shed();
+    for (head, row, per_acre) in [
+        ("Amount per acre (pt)", "2", 2.0 * 0.473_176_473),
+        ("Amount/ac,Unit", "2,pt", 2.0 * 0.473_176_473),
+        ("Amount / acre", "2 pt", 2.0 * 0.473_176_473),
+        ("Amount,Unit", "2,pt/ac", 2.0 * 0.473_176_473),
+        ("Amount", "2 pt/ac", 2.0 * 0.473_176_473),
+        ("Dose per acre (gal)", "1", 3.785_411_784),
+        // An acre is 0.404 685 642 ha.
+        ("Menge je ha (L)", "3", 3.0 * 0.404_685_642),
+        ("Menge L/ha", "3", 3.0 * 0.404_685_642),
+        ("Quantité par ha,Unit", "3,L", 3.0 * 0.404_685_642),
+    ] {
+        let text = format!("Date,Field,Acres,Product,{head}\n2031-06-12,Mill field,40,X,{row}\n");
+        let (preview, ..) = looked_at(&text, &farm);
+        assert_eq!((preview.to_choose.as_slice(), preview.records.len()), (&[][..], 1), "{head}: {preview:?}");
+        assert!((litres(&preview) / (40.0 * per_acre) - 1.0).abs() < 1e-4, "{head}: {}", litres(&preview));
+    }
+    for (head, asks) in [
+        ("Rate (gal)", "choose the unit of \"Rate (gal)\"; the file does not say it"),
+        ("Dose", "choose the unit of \"Dose\"; the file does not say it"),
+        ("Amount acre (pt)", "choose what \"Amount acre (pt)\" holds: the amount on the whole field, or the rate"),
+        (
+            "Amount per tank (pt)",
+            "choose what \"Amount per tank (pt)\" holds: the amount on the whole field, or the rate",
+        ),
+        ("L/ha", "choose what \"L/ha\" holds: the amount on the whole field, or the rate"),
+    ] {
+        let text = format!("Date,Field,Acres,Product,{head}\n2031-06-12,Mill field,40,X,2\n");
+        assert_eq!(looked_at(&text, &farm).0.to_choose, [asks], "{head}");
+    }
+    // Water over ground is not all of it: 10 gal/ac on 40 ac.
+    let text = "Date,Field,Acres,Product,Amount (pt),Volume per acre (gal)\n2031-06-12,Mill field,40,X,80,10\n";
+    let volume = looked_at(text, &farm).0.records[0].record.volume.clone().unwrap().value();
+    assert!((volume.to_litres() / (400.0 * 3.785_411_784) - 1.0).abs() < 1e-3, "{volume:?}");
+    // One that a person takes for the amount all the same is told.
+    let (_, table, mut mapping) =
+        looked_at("Date,Field,Acres,Product,Amount/ac\n2031-06-12,Mill field,40,X,2 pt\n", &farm);
+    mapping.take(4, Some(records_import::Holds::Amount), "");
+    let notes = records_import::preview(&table, &mapping, &farm).notes;
+    assert_eq!(notes[0], "\"Amount/ac\" speaks of a rate over ground and is taken as the amount on the whole field");
+}
+
+#[test]
+fn amounts_far_from_the_label_are_told() {
+    let mut farm = shed();
+    let says = Says::Rate { least: Some(typed("22 fl oz/ac")), most: Some(typed("44 fl oz/ac")) };
+    farm.products["gly"].label.push(Statement::new(says, "page 1"));
+    let notes = |amount: &str| {
+        let row = format!("2031-06-12,Mill field,74.6,Glyphosate 540 SL (demo),{amount}");
+        let (preview, ..) = looked_at(&format!("date,field,acres,product,amount (fl oz)\n{row}\n"), &farm);
+        assert_eq!(preview.records.len(), 1, "{preview:?}");
+        preview.notes.into_iter().filter(|note| note.starts_with("the figures in")).collect::<Vec<_>>()
+    };
+    // 74.6 ac × 22 and × 44 fl oz/ac are 1641 and 3282 fl oz; five times off are 328 and 16412.
+    for amount in ["330", "1641", "3282", "16400"] {
+        assert!(notes(amount).is_empty(), "{amount}");
+    }
+    for (amount, says) in
+        [("32", "look like amounts per acre"), ("326", "look like amounts per acre"), ("16420", "too large")]
+    {
+        let notes = notes(amount);
+        assert!(notes.len() == 1 && notes[0].contains(says), "{amount}: {notes:?}");
+    }
+}
+
+#[test]
+fn a_dot_before_three_digits_is_asked_unless_other_figures_settle_it() {
+    let farm = shed();
+    let german = |area: &str, amount: &str| {
+        let text = format!("Datum;Schlag;Fläche (ha);Mittel;Menge (L)\n12.06.2031;Mühlacker;{area};X;{amount}\n");
+        looked_at(&text, &farm)
+    };
+    let (preview, table, mut mapping) = german("40", "1.250");
+    assert_eq!(preview.to_choose, ["choose how figures are written: \"1.250\" may mean 1250 or 1.250"]);
+    for (comma, amount) in [(records_import::Comma::Decimal, 1250.0), (records_import::Comma::Thousands, 1.25)] {
+        mapping.comma = Some(comma);
+        assert!((litres(&records_import::preview(&table, &mapping, &farm)) - amount).abs() < 1e-9);
+    }
+    // Areas too, and each settles the other.
+    assert_eq!(german("1.250", "40").0.to_choose.len(), 1);
+    assert!((litres(&german("3,5", "1.250").0) - 1250.0).abs() < 1e-9);
+    assert!((litres(&german("2.5", "1.250").0) - 1.25).abs() < 1e-9);
+    assert!((litres(&german("3,5", "1.250,5").0) - 1250.5).abs() < 1e-9);
+}
+
+#[test]
+fn a_record_that_looks_like_one_in_the_log_is_left_out_until_it_is_taken() {
+    let mut farm = shed();
+    let own = Record {
+        fields: [("mill".to_owned(), RecordField::new("Mill field", typed("74.6 ac")))].into(),
+        lines: vec![
+            RecordLine::new("gly", "Glyphosate 540 SL (demo)", typed("13 gal")),
+            RecordLine::new("oil", "Oil (demo)", typed("4 gal")),
+        ],
+        start: Some(jiff::civil::time(6, 0, 0, 0)),
+        ..Record::new("Burndown", "2031-06-12".parse().unwrap())
+    };
+    farm.records.insert("own".to_owned(), own);
+    let text = "date,field,acres,product,amount (gal)\n2031-06-12,mill FIELD,74.6,glyphosate 540 sl (demo),12.8\n\
+        2031-06-12,South,10,Glyphosate 540 SL (demo),2\n2031-06-13,Mill field,74.6,Glyphosate 540 SL (demo),12.8\n";
+    let (preview, table, mut mapping) = looked_at(text, &farm);
+    assert_eq!((preview.records.len(), preview.alike), (2, 1), "{preview:?}");
+    let refused: Vec<(u64, &str)> =
+        preview.refused.iter().map(|refused| (refused.line, refused.why.as_str())).collect();
+    assert_eq!(refused, [(2, "looks like one in the log: \"Burndown\" of 2031-06-12")]);
+    mapping.alike = true;
+    let preview = records_import::preview(&table, &mapping, &farm);
+    assert_eq!((preview.records.len(), preview.refused.len(), preview.alike), (3, 0, 1));
+    // A product that the shed does not have is known by its name.
+    let text = "date,field,acres,product,amount (gal)\n2031-06-12,Mill field,74.6,OIL (demo),12.8\n";
+    assert_eq!(looked_at(text, &farm).0.alike, 1);
+    // An export with other ids.
+    let text = records_csv::write(&farm, |_| true).unwrap().replace("\nown,", "\nother,");
+    let reading = records_csv::read(text.as_bytes()).unwrap();
+    let alike = records_csv::alike(&farm, &reading.records);
+    assert_eq!(alike, ["line 2: \"other\" looks like one in the log: \"Burndown\" of 2031-06-12"]);
+    let text = records_csv::write(&farm, |_| true).unwrap();
+    assert!(records_csv::alike(&farm, &records_csv::read(text.as_bytes()).unwrap().records).is_empty());
+}
+
+#[test]
+fn the_first_rows_alone_are_looked_at_while_columns_are_chosen() {
+    let farm = shed();
+    let rows: String = (0..30).map(|at| format!("2031-06-12,Field {at},10,X,2\n")).collect();
+    let text = format!("date,field,acres,product,amount (gal)\n{rows}2031-06-12,Last,10,X,much\n");
+    let (preview, table, mapping) = looked_at(&text, &farm);
+    assert_eq!((preview.records.len(), preview.refused.len()), (30, 1));
+    let first = records_import::preview_first(&table, &mapping, &farm, 12);
+    assert_eq!((first.records.as_slice(), first.refused.len()), (&preview.records[..12], 0));
 }

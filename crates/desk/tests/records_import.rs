@@ -145,3 +145,42 @@ fn a_file_that_is_left_changes_nothing_also_in_a_small_window() {
     assert!(harness.query_by_label("Leave the file").is_none() && *farm(&harness) == before);
     assert!(!harness.state().document.is_unsaved());
 }
+
+#[test]
+fn a_long_file_is_looked_at_whole_before_it_is_imported() {
+    let mut harness = window(Farm::new("Bare"), [1366.0, 900.0]);
+    let rows: String = (0..5_001).map(|at| format!("2030-06-05,Field {},10,Oil (demo),2\n", at % 5_000)).collect();
+    let (_folder, path) =
+        file(&format!("Date,Field,Acres,Product,Amount (gal)\n{rows}2030-06-05,Last,10,Oil (demo),much\n"));
+    import::read_file(harness.state_mut(), &path);
+    harness.run();
+    harness.get_by_label("The first 5000 of 5002 rows are looked at while you choose.");
+    assert!(harness.query_by_label_contains("Import 5").is_none());
+    harness.get_by_label("Look at all 5002 rows").click();
+    harness.run();
+    harness.get_by_label("1 line is left out");
+    harness.get_by_label("Import 5000 records").click();
+    harness.run();
+    let records = &farm(&harness).records;
+    assert_eq!((records.len(), records[0].lines.len()), (5_000, 2));
+}
+
+#[test]
+fn what_looks_like_one_in_the_log_is_taken_only_where_a_person_says_so() {
+    let mut harness = window(Farm::new("Bare"), [1366.0, 900.0]);
+    let (_folder, path) = file("Date,Field,Acres,Product,Amount (gal)\n2030-06-05,North,10,Oil (demo),2\n");
+    import::read_file(harness.state_mut(), &path);
+    harness.run();
+    harness.get_by_label("Import 1 record").click();
+    harness.run();
+    let (_folder, path) = file("Date,Field,Acres,Product,Amount (gal)\n2030-06-05,North,10,Oil (demo),3\n");
+    import::read_file(harness.state_mut(), &path);
+    harness.run();
+    harness.get_by_label("Line 2: looks like one in the log: \"North\" of 2030-06-05");
+    assert!(harness.get_by_label("Import 0 records").accesskit_node().is_disabled());
+    harness.get_by_label("Take records that look like one in the log all the same").click();
+    harness.run();
+    harness.get_by_label("Import 1 record").click();
+    harness.run();
+    assert_eq!(farm(&harness).records.len(), 2);
+}

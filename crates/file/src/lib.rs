@@ -5,6 +5,7 @@
 //! lists what was sprayed and reads it back, [`records_json`] writes it for machines, [`records_import`] reads spreadsheets of
 //! past seasons, and [`forecast_csv`] reads the weather that is expected.
 
+mod alike;
 mod document;
 pub mod forecast_csv;
 mod migrate;

@@ -94,7 +94,8 @@ pub fn respecting(before: &Record, after: Record) -> Record {
     if is_signed(before) { Record { outcomes: after.outcomes, ..before.clone() } } else { after }
 }
 
-/// Signs a record.
+/// Signs a record. Its line ends become line feeds first, so that a file saved with other ones can be read back to what was
+/// signed.
 ///
 /// # Errors
 /// Where nobody is named, or where it is signed already.
@@ -106,8 +107,27 @@ pub fn sign(record: &Record, by: &str, at: DateTime) -> Result<Record, Refusal> 
     if is_signed(record) {
         return Err(Refusal::AlreadySigned);
     }
-    let hash = of_signature(by, at, &content(record)).ok_or_else(no_seal)?;
-    Ok(Record { signed: Some(Signature { by: by.to_owned(), at, hash }), ..record.clone() })
+    let record = with_line_feeds(record).ok_or_else(no_seal)?;
+    let hash = of_signature(by, at, &content(&record)).ok_or_else(no_seal)?;
+    Ok(Record { signed: Some(Signature { by: by.to_owned(), at, hash }), ..record })
+}
+
+/// A record with a line feed at each line end of its texts, where a carriage return and a line feed stood. Its signature, its
+/// amendments and its outcomes stay as they are; `None` where it cannot be written as JSON, which no record is.
+pub fn with_line_feeds(record: &Record) -> Option<Record> {
+    fn mend(value: &mut Value) {
+        match value {
+            Value::String(text) if text.contains("\r\n") => *text = text.replace("\r\n", "\n"),
+            Value::Array(all) => all.iter_mut().for_each(mend),
+            Value::Object(all) => all.values_mut().for_each(mend),
+            _ => {}
+        }
+    }
+    let mut own = value(record)?;
+    mend(&mut own);
+    let mended: Record = serde_json::from_value(own).ok()?;
+    let Record { signed, amendments, outcomes, .. } = record.clone();
+    Some(Record { signed, amendments, outcomes, ..mended })
 }
 
 /// Looks whether the seals of a record hold.

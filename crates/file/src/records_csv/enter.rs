@@ -1,8 +1,10 @@
 //! Records from a file into a farm: those that are there already are not entered twice.
 
-use tankard_core::farm::{Farm, Id, id};
+use tankard_core::farm::{Farm, Id, Record, id};
+use tankard_core::season::seal;
 
 use super::read::Coming;
+use crate::alike::{self, Log};
 
 /// What the farm has under the id of a record that comes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -19,9 +21,29 @@ pub enum Meets {
 pub fn meets(farm: &Farm, coming: &Coming) -> Meets {
     match farm.records.get(&coming.id) {
         None => Meets::Nothing,
-        Some(own) if *own == coming.record => Meets::Same,
+        Some(own) if is_same(own, &coming.record) => Meets::Same,
         Some(_) => Meets::Another,
     }
+}
+
+/// Which of the records that the farm has nothing under the id of look like one that it has: the same day, field and product. A
+/// sentence each.
+pub fn alike(farm: &Farm, records: &[Coming]) -> Vec<String> {
+    let log = Log::of(farm);
+    let is_new = |coming: &&Coming| meets(farm, coming) == Meets::Nothing;
+    let say = |coming: &Coming| {
+        let own = log.like(&coming.record)?;
+        Some(format!("line {}: \"{}\" looks like one in the log: {}", coming.line, coming.id, alike::named(own)))
+    };
+    records.iter().filter(is_new).filter_map(say).collect()
+}
+
+/// Whether two records say the same, but for the line ends of their texts.
+fn is_same(own: &Record, other: &Record) -> bool {
+    own == other
+        || own.date == other.date
+            && own.lines.len() == other.lines.len()
+            && seal::with_line_feeds(own).as_ref() == Some(other)
 }
 
 /// What became of the records of a file.
@@ -47,7 +69,7 @@ pub fn enter(farm: &mut Farm, records: &[Coming], others_as_new: bool) -> Entere
                 continue;
             }
             // Entered under another id before.
-            Meets::Another if others_as_new && farm.records.values().any(|own| *own == coming.record) => {
+            Meets::Another if others_as_new && farm.records.values().any(|own| is_same(own, &coming.record)) => {
                 done.same += 1;
                 continue;
             }

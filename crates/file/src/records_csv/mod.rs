@@ -9,12 +9,13 @@ mod cell;
 mod columns;
 mod enter;
 mod read;
+mod read_days;
 mod write;
 
 use jiff::civil::Time;
 
 pub use columns::{COLUMNS, Column, Of};
-pub use enter::{Entered, Meets, enter, meets};
+pub use enter::{Entered, Meets, alike, enter, meets};
 pub use read::{Coming, OwnError, Reading, is_own, is_own_file, open, read};
 pub(crate) use write::cost;
 pub use write::write;

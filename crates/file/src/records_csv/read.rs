@@ -6,21 +6,26 @@ use std::path::Path;
 use std::str::FromStr;
 
 use csv::{ReaderBuilder, StringRecord};
+use jiff::civil::{Date, Time};
 use serde::de::DeserializeOwned;
 use serde_json::Value;
 use tankard_core::farm::{Id, Left, Record, RecordField, RecordLine};
 use tankard_core::quantity::{Amount, AsTyped, Quantity};
+use tankard_core::season::seal::{self, Verdict};
 use tankard_core::season::shares;
 use thiserror::Error;
 
 use super::cell::unguarded;
 use super::columns::{COLUMNS, Of};
+use super::read_days::Days;
 use crate::table::{self, Refused, TableError};
 
 /// Bytes of the largest file: some hundred thousand records.
 const LARGEST: usize = 200 << 20;
 /// Bytes in which the head line ends, of however many columns.
 const HEAD: u64 = 64 << 10;
+/// The columns of days. A spreadsheet that rewrites them does so alike in both.
+const DAYS: [&str; 2] = ["date", "planted"];
 /// The most rows.
 const MOST_ROWS: usize = 1_000_000;
 
@@ -141,8 +146,11 @@ pub fn read(bytes: &[u8]) -> Result<Reading, OwnError> {
             rows.push(row);
         }
     }
+    let days =
+        Days::of(groups.iter().flat_map(|(_, rows)| rows).flat_map(|row| DAYS.map(|name| row.get(&places, name))));
+    reading.notes.extend(days.notes());
     for (id, rows) in groups {
-        match record(&rows, &places, head.len()) {
+        match record(&rows, &places, head.len(), days).map(|record| with_own_line_ends(record, &rows)) {
             Ok(record) => {
                 reading.records.push(Coming { id, record, line: rows.first().map_or(0, |row| row.line) });
             }
@@ -160,6 +168,19 @@ pub fn read(bytes: &[u8]) -> Result<Reading, OwnError> {
     }
     reading.refused.sort_by_key(|refused| refused.line);
     Ok(reading)
+}
+
+/// A record with the line ends that its texts had: a program that saves files with other ones changes those in texts too. A
+/// signed record keeps those over which its seal holds, if it does over either; any other has line feeds.
+fn with_own_line_ends(record: Record, rows: &[Row]) -> Record {
+    // As it is, or as JSON has it.
+    let has_both = |cell: &str| cell.contains("\r\n") || cell.contains("\\r\\n");
+    if !rows.iter().any(|row| row.cells.iter().any(has_both)) {
+        return record;
+    }
+    let Some(mended) = seal::with_line_feeds(&record) else { return record };
+    let keeps = seal::is_signed(&record) && matches!(seal::verify(&mended), Verdict::Broken { .. });
+    if keeps || matches!(seal::verify(&record), Verdict::Intact) { record } else { mended }
 }
 
 /// Where the columns stand in this file.
@@ -213,7 +234,7 @@ impl Row {
 }
 
 /// The record of some rows.
-fn record(rows: &[Row], places: &Places, columns: usize) -> Result<Record, Vec<Refused>> {
+fn record(rows: &[Row], places: &Places, columns: usize, days: Days) -> Result<Record, Vec<Refused>> {
     let mut wrong: Vec<Refused> = Vec::new();
     let mut no = |line: u64, why: String| wrong.push(Refused { line, why });
     let Some(first) = rows.first() else { return Err(wrong) };
@@ -264,7 +285,7 @@ fn record(rows: &[Row], places: &Places, columns: usize) -> Result<Record, Vec<R
             }
         }
     }
-    let mut record = match whole(&Cells { row: first, places }) {
+    let mut record = match whole(&Cells { row: first, places, days }) {
         Ok(record) => Some(record),
         Err(why) => {
             no(first.line, why);
@@ -272,7 +293,7 @@ fn record(rows: &[Row], places: &Places, columns: usize) -> Result<Record, Vec<R
         }
     };
     for row in &of_first {
-        match line(&Cells { row, places }) {
+        match line(&Cells { row, places, days }) {
             Ok(Some(line)) => {
                 if let Some(record) = &mut record {
                     record.lines.push(line);
@@ -287,7 +308,7 @@ fn record(rows: &[Row], places: &Places, columns: usize) -> Result<Record, Vec<R
     }
     for (id, rows) in &by_field {
         let (Some(id), Some(row)) = (id, rows.first()) else { continue };
-        match field(&Cells { row, places }) {
+        match field(&Cells { row, places, days }) {
             Ok(field) => {
                 if let Some(record) = &mut record {
                     record.fields.insert((*id).to_owned(), field);
@@ -331,6 +352,7 @@ fn off_share(row: &Row, places: &Places, line: &RecordLine, share: f64) -> Optio
 struct Cells<'a> {
     row: &'a Row,
     places: &'a Places,
+    days: Days,
 }
 
 impl Cells<'_> {
@@ -354,6 +376,18 @@ impl Cells<'_> {
         text.parse().map(Some).map_err(|_| format!("{name}: \"{}\" is no {how}", table::when::short(text)))
     }
 
+    /// A time of day, also as a spreadsheet shows it: "5:30", "5:30:00", "5:30 AM".
+    fn time(&self, name: &str) -> Result<Option<Time>, String> {
+        let text = self.row.get(self.places, name);
+        let shown = if text.contains(':') { table::when::clock(text).ok() } else { None };
+        self.value(name, "time of day; write it like 05:30").or_else(|why| shown.map(Some).ok_or(why))
+    }
+
+    fn day(&self, name: &str) -> Result<Option<Date>, String> {
+        let text = self.row.get(self.places, name);
+        if text.is_empty() { Ok(None) } else { self.days.day(text).map(Some).map_err(|why| format!("{name}: {why}")) }
+    }
+
     fn word<T: DeserializeOwned>(&self, name: &str) -> Result<Option<T>, String> {
         let text = self.row.get(self.places, name);
         if text.is_empty() {
@@ -375,9 +409,7 @@ impl Cells<'_> {
 
 /// What a row says of its record as a whole.
 fn whole(cells: &Cells<'_>) -> Result<Record, String> {
-    const DAY: &str = "day; write it year-month-day, such as 2031-06-12";
-    const TIME: &str = "time of day; write it like 05:30";
-    let date = cells.value("date", DAY)?.ok_or("date: the day is missing")?;
+    let date = cells.day("date")?.ok_or("date: the day is missing")?;
     let left = cells.quantity("left")?;
     let went = cells.text("left_went");
     if left.is_none() && !went.is_empty() {
@@ -386,8 +418,8 @@ fn whole(cells: &Cells<'_>) -> Result<Record, String> {
     let weeds = cells.text("weeds");
     Ok(Record {
         pass: Some(cells.text("pass")).filter(|pass| !pass.is_empty()),
-        start: cells.value("start", TIME)?,
-        end: cells.value("end", TIME)?,
+        start: cells.time("start")?,
+        end: cells.time("end")?,
         volume: cells.quantity("spray_volume")?,
         planned: cells.quantity("planned_volume")?,
         loads: cells.value("loads", "number of loads")?,
@@ -437,7 +469,7 @@ fn field(cells: &Cells<'_>) -> Result<RecordField, String> {
         planned: cells.quantity("planned_area")?,
         part: cells.text("part"),
         variety: cells.text("variety"),
-        planted: cells.value("planted", "day; write it year-month-day")?,
+        planted: cells.day("planted")?,
         location: cells.text("location"),
         parcel: cells.text("parcel"),
         crop_code: cells.text("crop_code"),

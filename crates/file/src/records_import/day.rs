@@ -28,12 +28,12 @@ impl DayOrder {
 
 /// What stands in a cell that may be a day.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) struct Written<'a> {
+pub(crate) struct Written<'a> {
     day: Written3,
     /// What stands behind the day.
     rest: &'a str,
     /// Whether the year was written with two digits.
-    pub(super) short_year: bool,
+    pub(crate) short_year: bool,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -62,7 +62,7 @@ const MONTHS: [&[&str]; 12] = [
 
 impl<'a> Written<'a> {
     /// `None` for what is no day.
-    pub(super) fn of(cell: &'a str) -> Option<Self> {
+    pub(crate) fn of(cell: &'a str) -> Option<Self> {
         let cell = cell.trim();
         // Longer texts are prose.
         if cell.is_empty() || cell.len() > 48 {
@@ -137,7 +137,7 @@ impl<'a> Written<'a> {
     }
 
     /// In which order it must be written, where it says so.
-    pub(super) fn tells(&self) -> Option<DayOrder> {
+    pub(crate) fn tells(&self) -> Option<DayOrder> {
         match self.day {
             Written3::Strokes(one, two, _) if one > 12 && two <= 12 => Some(DayOrder::DayFirst),
             Written3::Strokes(one, two, _) if two > 12 && one <= 12 => Some(DayOrder::MonthFirst),
@@ -146,7 +146,7 @@ impl<'a> Written<'a> {
     }
 
     /// The day, and the time behind it.
-    pub(super) fn read(&self, order: Option<DayOrder>, cell: &str) -> Result<(Date, Option<Time>), String> {
+    pub(crate) fn read(&self, order: Option<DayOrder>, cell: &str) -> Result<(Date, Option<Time>), String> {
         let (year, month, day) = match (self.day, order.or(self.tells())) {
             (Written3::Clear(year, month, day), _) => (year, month, day),
             (Written3::Strokes(one, two, year), Some(DayOrder::MonthFirst)) => (year, one, two),

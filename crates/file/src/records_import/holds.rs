@@ -273,7 +273,7 @@ pub(super) const WORDS: [(Option<Holds>, &[&str]); 42] = [
     (Some(Holds::Parcel), &["parcel*", "flik"]),
     (Some(Holds::Crop), &["crop*", "kultur*", "cultivo", "culture"]),
     (Some(Holds::Carrier), &["carrier*", "gpa", "water rate", "spray rate", "volume per*", "wasseraufwand*"]),
-    (Some(Holds::Rate), &["rate*", "dose*", "dosage", "aufwand*", "dosis"]),
+    (Some(Holds::Rate), &["rate*", "dose*", "dosage", "dosier*", "aufwand*", "dosis"]),
     (
         Some(Holds::Amount),
         &["amount*", "quantity", "qty", "total product", "menge*", "cantidad", "quantité", "total applied"],

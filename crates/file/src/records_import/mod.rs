@@ -8,10 +8,12 @@
 
 mod day;
 mod figure;
+mod ground;
 mod holds;
 mod mapping;
 mod preview;
 mod row;
+mod scale;
 
 use std::path::Path;
 
@@ -19,10 +21,11 @@ use crate::table::{Row, Sought, when};
 
 pub use crate::table::{Refused, Table, TableError};
 pub use day::DayOrder;
+pub(crate) use day::Written;
 pub use figure::Comma;
 pub use holds::Holds;
 pub use mapping::{Mapping, Take, guess, guess_marks};
-pub use preview::{Coming, Preview, enter, preview};
+pub use preview::{Coming, Preview, enter, preview, preview_first};
 
 /// By what a table of records is known.
 const SOUGHT: Sought = Sought {

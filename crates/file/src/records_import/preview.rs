@@ -12,7 +12,9 @@ use super::figure::Seen;
 use super::holds::Holds;
 use super::mapping::Mapping;
 use super::row::Cells;
-use super::{Refused, Table};
+use super::scale::Scale;
+use super::{Refused, Row, Table};
+use crate::alike::{self, Log};
 
 /// So many names are told in a note.
 const NAMES: usize = 8;
@@ -39,17 +41,26 @@ pub struct Preview {
     pub notes: Vec<String>,
     /// What must be chosen first; there are no records while anything stands here.
     pub to_choose: Vec<String>,
+    /// How many records look like one in the log, whether they are taken or not.
+    pub alike: usize,
 }
 
 /// Reads a table by a mapping. Products and fields are those of the farm where their names are the same but for capitals;
 /// others stay names. What a product of the shed holds is taken as it is now; its price and intervals of then are not known.
+/// A record that looks like one in the log is left out, unless the mapping takes those too.
 pub fn preview(table: &Table, mapping: &Mapping, farm: &Farm) -> Preview {
-    let mut preview = Preview { to_choose: to_choose(table, mapping), ..Preview::default() };
+    preview_first(table, mapping, farm, usize::MAX)
+}
+
+/// The same of the first rows alone, to look at while columns are chosen. What must be chosen first is told of them alone too.
+pub fn preview_first(table: &Table, mapping: &Mapping, farm: &Farm, most: usize) -> Preview {
+    let rows = table.rows.get(..most).unwrap_or(&table.rows);
+    let mut preview = Preview { to_choose: to_choose(table, rows, mapping), ..Preview::default() };
     if !preview.to_choose.is_empty() {
         return preview;
     }
-    let mut reader = Reader::of(farm);
-    for group in groups(table, mapping, &mut preview.refused) {
+    let mut reader = Reader::of(farm, mapping.alike);
+    for group in groups(rows, mapping, &mut preview.refused) {
         let lines: Vec<u64> = group.rows.iter().map(|cells| cells.row.line).collect();
         match reader.record(&group) {
             Ok(record) => preview.records.push(Coming { record, lines }),
@@ -57,19 +68,29 @@ pub fn preview(table: &Table, mapping: &Mapping, farm: &Farm) -> Preview {
                 let first = wrong.first().map_or(0, |wrong| wrong.line);
                 for line in lines {
                     let own = wrong.iter().find(|wrong| wrong.line == line).map(|wrong| wrong.why.clone());
-                    let why = own.unwrap_or_else(|| format!("it is one record with line {first}, which does not read"));
+                    let why = own.unwrap_or_else(|| format!("it is one record with line {first}, which is left out"));
                     preview.refused.push(Refused { line, why });
                 }
             }
         }
     }
     preview.refused.sort_by_key(|refused| refused.line);
-    preview.notes = reader.notes(&preview.records);
+    preview.alike = reader.told.alike;
+    preview.notes = reader.told.scale.notes(table, mapping, farm.units);
+    preview.notes.extend(as_total(table, mapping));
+    preview.notes.extend(reader.notes(&preview.records));
     let is_short = |row| Written::of(Cells { row, mapping }.text(Holds::Date)).is_some_and(|day| day.short_year);
-    if table.rows.iter().any(is_short) {
+    if rows.iter().any(is_short) {
         preview.notes.push("years of two digits are read as 2000 and later".to_owned());
     }
     preview
+}
+
+/// Where a person takes for the amount what the heading calls one over ground.
+fn as_total(table: &Table, mapping: &Mapping) -> Option<String> {
+    let take = mapping.of(Holds::Amount).filter(|take| mapping.over(take.column).is_some())?;
+    let heading = table.header.get(take.column)?;
+    Some(format!("\"{heading}\" speaks of a rate over ground and is taken as the amount on the whole field"))
 }
 
 /// Puts the records of a preview into the farm, each under an id of its own; gives the ids.
@@ -89,7 +110,7 @@ pub fn enter(farm: &mut Farm, records: &[Coming]) -> Vec<Id> {
 }
 
 /// What a person has to choose before anything can be read.
-fn to_choose(table: &Table, mapping: &Mapping) -> Vec<String> {
+fn to_choose(table: &Table, rows: &[Row], mapping: &Mapping) -> Vec<String> {
     let mut to_choose = Vec::new();
     for holds in [Holds::Date, Holds::Field, Holds::Product] {
         if mapping.of(holds).is_none() {
@@ -97,9 +118,17 @@ fn to_choose(table: &Table, mapping: &Mapping) -> Vec<String> {
         }
     }
     if mapping.of(Holds::Amount).is_none() && mapping.of(Holds::Rate).is_none() {
-        to_choose.push("choose which column holds the amount, or the rate".to_owned());
+        let heading = |column: &usize| table.header.get(*column).cloned();
+        let is_free = |column: &&usize| mapping.takes.iter().all(|take| take.column != **column);
+        let doubtful: Vec<String> = mapping.doubtful.iter().filter(is_free).filter_map(heading).collect();
+        for heading in &doubtful {
+            to_choose.push(format!("choose what \"{heading}\" holds: the amount on the whole field, or the rate"));
+        }
+        if doubtful.is_empty() {
+            to_choose.push("choose which column holds the amount, or the rate".to_owned());
+        }
     }
-    let cells = || table.rows.iter().map(|row| Cells { row, mapping });
+    let cells = || rows.iter().map(|row| Cells { row, mapping });
     for take in &mapping.takes {
         if !take.holds.units().is_empty() && cells().any(|cells| cells.lacks_unit(take.holds)) {
             let heading = table.header.get(take.column).map_or("", String::as_str);
@@ -111,8 +140,8 @@ fn to_choose(table: &Table, mapping: &Mapping) -> Vec<String> {
         let cell = cells.text(Holds::Date);
         to_choose.push(format!("choose how days are written: \"{cell}\" on line {} may be one of two", cells.row.line));
     }
-    if let Some(cell) = Seen::of(table, mapping).doubtful.filter(|_| mapping.comma.is_none()) {
-        to_choose.push(format!("choose what a comma in a figure means, as in \"{cell}\""));
+    if let Some((cell, [one, other])) = Seen::of(rows, mapping).doubtful.filter(|_| mapping.comma.is_none()) {
+        to_choose.push(format!("choose how figures are written: \"{cell}\" may mean {one} or {other}"));
     }
     to_choose
 }
@@ -125,10 +154,10 @@ struct Group<'a> {
 }
 
 /// Rows of one day, start, field and pass, in the order of their first ones.
-fn groups<'a>(table: &'a Table, mapping: &'a Mapping, refused: &mut Vec<Refused>) -> Vec<Group<'a>> {
+fn groups<'a>(rows: &'a [Row], mapping: &'a Mapping, refused: &mut Vec<Refused>) -> Vec<Group<'a>> {
     let mut groups: Vec<Group<'a>> = Vec::new();
     let mut known: HashMap<(Date, Option<Time>, String, String), usize> = HashMap::new();
-    for row in &table.rows {
+    for row in rows {
         let cells = Cells { row, mapping };
         let when = cells.day().and_then(|(date, time)| Ok((date, cells.time(Holds::Start)?.or(time))));
         let (date, start) = match when {
@@ -179,6 +208,10 @@ struct Told {
     far_off: Vec<u64>,
     /// Lines with a product that their record has already.
     twice: Vec<u64>,
+    /// Records that look like one in the log.
+    alike: usize,
+    /// What is far from the labels' rates.
+    scale: Scale,
 }
 
 /// What is gathered while records are read.
@@ -192,6 +225,9 @@ struct Reader<'a> {
     taken_fields: HashSet<Id>,
     taken_products: HashSet<Id>,
     there: HashMap<Known, &'a Id>,
+    log: Log<'a>,
+    /// Whether records are taken that look like one of these.
+    takes_alike: bool,
     told: Told,
     new_fields: BTreeSet<String>,
     new_products: BTreeSet<String>,
@@ -199,7 +235,7 @@ struct Reader<'a> {
 }
 
 impl<'a> Reader<'a> {
-    fn of(farm: &'a Farm) -> Self {
+    fn of(farm: &'a Farm, takes_alike: bool) -> Self {
         let mut fields: HashMap<String, Id> = HashMap::new();
         let mut foreign: HashMap<String, Id> = HashMap::new();
         // What older records call by a name keeps its id; the farm's own fields come before them.
@@ -224,6 +260,8 @@ impl<'a> Reader<'a> {
             fields,
             foreign,
             there: farm.records.iter().map(|(id, record)| (known(record), id)).collect(),
+            log: Log::of(farm),
+            takes_alike,
             told: Told::default(),
             new_fields: BTreeSet::new(),
             new_products: BTreeSet::new(),
@@ -279,6 +317,17 @@ impl<'a> Reader<'a> {
         {
             wrong.push(Refused { line: first.row.line, why: format!("the log has it already, as \"{own}\"") });
         }
+        if wrong.is_empty()
+            && let Some(own) = self.log.like(&record)
+        {
+            self.told.alike += 1;
+            if !self.takes_alike {
+                wrong.push(Refused {
+                    line: first.row.line,
+                    why: format!("looks like one in the log: {}", alike::named(own)),
+                });
+            }
+        }
         if !wrong.is_empty() {
             wrong.sort_by_key(|wrong| wrong.line);
             return Err(wrong);
@@ -289,6 +338,7 @@ impl<'a> Reader<'a> {
         self.told.reckoned += told.reckoned;
         self.told.far_off.extend(told.far_off);
         self.told.twice.extend(told.twice);
+        self.told.scale.join(told.scale);
         if !self.farm.fields.contains_key(&id) {
             self.new_fields.insert(name.to_owned());
         }
@@ -325,6 +375,9 @@ impl<'a> Reader<'a> {
             told.reckoned += 1;
             amount_text(by_rate.ok_or("there is no amount, and no rate to reckon it from")?, self.farm.units)
         };
+        if let Some((product, area)) = product.zip(area) {
+            told.scale.look(product, amount.value(), area, cells.row.line);
+        }
         let mut line = match own {
             Some((id, product)) => RecordLine {
                 price: None,

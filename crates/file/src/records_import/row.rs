@@ -64,7 +64,7 @@ impl<'a> Cells<'a> {
         }
         let figure = plain(cell, self.mapping.comma).map_err(|why| format!("{} {why}", holds.name()))?;
         if !is_bare(&figure) {
-            return Ok(Some(figure));
+            return Ok(Some(self.over_ground(holds, figure)));
         }
         let beside = holds.unit_column().map_or("", |column| self.text(column));
         let unit =
@@ -72,7 +72,21 @@ impl<'a> Cells<'a> {
         if unit.is_empty() {
             return Err(format!("{} \"{}\" has no unit", holds.name(), short(cell)));
         }
-        Ok(Some(format!("{figure} {unit}")))
+        Ok(Some(self.over_ground(holds, format!("{figure} {unit}"))))
+    }
+
+    /// A figure in a column over ground, with the ground behind a unit that says only how much.
+    fn over_ground(&self, holds: Holds, figure: String) -> String {
+        let over = self.mapping.of(holds).and_then(|take| self.mapping.over(take.column));
+        let is_half = match holds {
+            Holds::Rate => Rate::parse(&figure).is_err() && Amount::parse(&figure).is_ok(),
+            Holds::Carrier => CarrierRate::parse(&figure).is_err() && Volume::parse(&figure).is_ok(),
+            _ => false,
+        };
+        match over {
+            Some(over) if is_half => format!("{figure}{over}"),
+            _ => figure,
+        }
     }
 
     /// Whether a figure waits for a unit.

@@ -21,6 +21,8 @@ use crate::views::tank_loads::{cell, hairline};
 const FEW_COLUMNS: usize = 14;
 /// So many records are shown at once.
 const FEW_RECORDS: usize = 6;
+/// So many rows are looked at while columns are chosen.
+const FIRST_ROWS: usize = 5_000;
 /// Width of the page.
 const PAGE: f32 = 900.0;
 
@@ -51,19 +53,23 @@ struct Coming {
 #[derive(Debug)]
 enum What {
     /// The records of an export.
-    Own { reading: Reading, meets: Vec<Meets>, as_new: bool },
-    /// A spreadsheet.
-    Other { table: Table, mapping: Mapping, preview: Preview, shown: Vec<usize> },
+    Own { reading: Reading, meets: Vec<Meets>, alike: Vec<String>, as_new: bool },
+    /// A spreadsheet; `whole` where all of its rows were looked at, and not the first alone.
+    Other { table: Table, mapping: Mapping, preview: Preview, shown: Vec<usize>, whole: bool },
 }
 
 impl What {
     /// Holds it against the farm again.
     fn again(&mut self, farm: &Farm) {
         match self {
-            Self::Own { reading, meets, .. } => {
+            Self::Own { reading, meets, alike, .. } => {
+                *alike = records_csv::alike(farm, &reading.records);
                 *meets = reading.records.iter().map(|coming| records_csv::meets(farm, coming)).collect();
             }
-            Self::Other { table, mapping, preview, .. } => *preview = records_import::preview(table, mapping, farm),
+            Self::Other { table, mapping, preview, whole, .. } => {
+                *whole = table.rows.len() <= FIRST_ROWS;
+                *preview = records_import::preview_first(table, mapping, farm, FIRST_ROWS);
+            }
         }
     }
 }
@@ -73,7 +79,7 @@ pub fn read_file(desk: &mut Desk, path: &Path) {
     let source = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
     let read = if records_csv::is_own_file(path) {
         records_csv::open(path)
-            .map(|reading| What::Own { reading, meets: Vec::new(), as_new: false })
+            .map(|reading| What::Own { reading, meets: Vec::new(), alike: Vec::new(), as_new: false })
             .map_err(|error| error.to_string())
     } else {
         records_import::open(path).map(spreadsheet).map_err(|error| error.to_string())
@@ -93,7 +99,7 @@ fn spreadsheet(table: Table) -> What {
     let is_taken =
         |at: &usize| table.header.len() <= FEW_COLUMNS || mapping.takes.iter().any(|take| take.column == *at);
     let shown = (0..table.header.len()).filter(is_taken).collect();
-    What::Other { table, mapping, preview: Preview::default(), shown }
+    What::Other { table, mapping, preview: Preview::default(), shown, whole: false }
 }
 
 /// Shows the page.
@@ -112,18 +118,20 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
             look::sheet(ui).show(ui, |ui| {
                 ui.set_width(PAGE.min(ui.available_width()));
                 let farm = desk.document.farm();
+                let mut is_changed = false;
                 match &mut coming.what {
-                    What::Own { reading, meets, as_new } => own(ui, reading, meets, as_new),
-                    What::Other { table, mapping, preview, shown } => {
+                    What::Own { reading, meets, alike, as_new } => own(ui, reading, meets, alike, as_new),
+                    What::Other { table, mapping, preview, shown, whole } => {
                         let before = mapping.clone();
                         columns(ui, table, mapping, shown);
-                        if *mapping != before {
-                            *preview = records_import::preview(table, mapping, farm);
-                            coming.line = 0;
-                            coming.record = 0;
-                        }
-                        other(ui, preview);
+                        other(ui, preview, mapping, (!*whole).then_some(table.rows.len()));
+                        is_changed = *mapping != before;
                     }
+                }
+                if is_changed {
+                    coming.what.again(farm);
+                    coming.line = 0;
+                    coming.record = 0;
                 }
                 let shown = coming.what.records();
                 records(ui, &shown, &mut coming.record, farm.units);
@@ -133,7 +141,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
                 };
                 left_out::show(ui, refused, &mut coming.line);
                 ui.add_space(look::GRID);
-                is_done = end(desk, ui, &coming);
+                is_done = end(desk, ui, &mut coming);
             });
         });
     });
@@ -146,7 +154,7 @@ impl What {
     /// The records that would enter, with the line on which each begins.
     fn records(&self) -> Vec<(u64, &Record)> {
         match self {
-            Self::Own { reading, meets, as_new } => reading
+            Self::Own { reading, meets, as_new, .. } => reading
                 .records
                 .iter()
                 .zip(meets)
@@ -171,11 +179,18 @@ fn say(ui: &mut Ui, text: &str) {
 }
 
 /// The two acts at the end; gives whether the file is done with.
-fn end(desk: &mut Desk, ui: &mut Ui, coming: &Coming) -> bool {
+fn end(desk: &mut Desk, ui: &mut Ui, coming: &mut Coming) -> bool {
     let number = coming.what.records().len();
     let mut is_done = false;
     ui.horizontal_wrapped(|ui| {
-        if ui.add_enabled(number > 0, egui::Button::new(format!("Import {}", count(number)))).clicked() {
+        // What is imported is what was shown, so all of it is shown before.
+        if let What::Other { table, mapping, preview, whole: whole @ false, .. } = &mut coming.what {
+            let words = format!("Look at all {} rows", table.rows.len());
+            if ui.add_enabled(preview.to_choose.is_empty(), egui::Button::new(words)).clicked() {
+                *preview = records_import::preview(table, mapping, desk.document.farm());
+                *whole = preview.to_choose.is_empty();
+            }
+        } else if ui.add_enabled(number > 0, egui::Button::new(format!("Import {}", count(number)))).clicked() {
             let mut entered = Vec::new();
             desk.document.edit(|farm| {
                 entered = match &coming.what {
@@ -198,7 +213,7 @@ fn end(desk: &mut Desk, ui: &mut Ui, coming: &Coming) -> bool {
 }
 
 /// What comes of an export.
-fn own(ui: &mut Ui, reading: &Reading, meets: &[Meets], as_new: &mut bool) {
+fn own(ui: &mut Ui, reading: &Reading, meets: &[Meets], alike: &[String], as_new: &mut bool) {
     let of = |what: Meets| meets.iter().filter(|meets| **meets == what).count();
     let (new, same, another) = (of(Meets::Nothing), of(Meets::Same), of(Meets::Another));
     ui.label(format!("{} in a file of exported records, {new} of them new.", count(meets.len())));
@@ -228,14 +243,26 @@ fn own(ui: &mut Ui, reading: &Reading, meets: &[Meets], as_new: &mut bool) {
             }
         }
     }
+    for like in alike.iter().take(FEW_RECORDS) {
+        ui.horizontal_top(|ui| {
+            mark::show(ui, Level::Check);
+            ui.add(Label::new(format!("{}.", capital(like))).wrap());
+        });
+    }
+    if alike.len() > FEW_RECORDS {
+        say(ui, &format!("and {} more look like one in the log", alike.len() - FEW_RECORDS));
+    }
     for note in &reading.notes {
         say(ui, &format!("{}.", capital(note)));
     }
 }
 
-/// What comes of a spreadsheet.
-fn other(ui: &mut Ui, preview: &Preview) {
+/// What comes of a spreadsheet; of how many rows, where only the first were looked at.
+fn other(ui: &mut Ui, preview: &Preview, mapping: &mut Mapping, of: Option<usize>) {
     ui.add_space(4.0);
+    if let Some(rows) = of {
+        say(ui, &format!("The first {FIRST_ROWS} of {rows} rows are looked at while you choose."));
+    }
     for problem in &preview.to_choose {
         ui.horizontal_top(|ui| {
             ui.spacing_mut().item_spacing.x = 4.0;
@@ -250,6 +277,14 @@ fn other(ui: &mut Ui, preview: &Preview) {
             0 => "No line of the file gives a record.".to_owned(),
             number => format!("{} of {words}. Nothing enters the log before you import.", count(number)),
         });
+    }
+    if preview.alike > 0 {
+        let words = format!("{} look like one in the log: the same day, field and product", count(preview.alike));
+        ui.horizontal_top(|ui| {
+            mark::show(ui, Level::Check);
+            ui.add(Label::new(words.replace("1 record look ", "1 record looks ")).wrap());
+        });
+        ui.checkbox(&mut mapping.alike, "Take records that look like one in the log all the same");
     }
     for note in &preview.notes {
         say(ui, &format!("{}.", capital(note)));
@@ -346,10 +381,10 @@ fn columns(ui: &mut Ui, table: &Table, mapping: &mut Mapping, shown: &mut Vec<us
         let say = |order: &Option<DayOrder>| order.map_or("not said", DayOrder::name).to_owned();
         boxes::choice(ui, "How days with strokes are written", &mut mapping.days, &all, say, 150.0);
         ui.add_space(look::GRID);
-        ui.label(look::soft(ui, "a comma in figures"));
+        ui.label(look::soft(ui, "figures are written"));
         let all: Vec<Option<Comma>> = std::iter::once(None).chain(Comma::ALL.map(Some)).collect();
         let say = |comma: &Option<Comma>| comma.map_or("not said", Comma::name).to_owned();
-        boxes::choice(ui, "What a comma in figures means", &mut mapping.comma, &all, say, 150.0);
+        boxes::choice(ui, "How figures are written", &mut mapping.comma, &all, say, 150.0);
     });
     hairline(ui);
 }
