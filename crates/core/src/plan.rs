@@ -16,6 +16,7 @@ use crate::rig::setting::{self, RankedSet, Setting};
 use crate::rig::work::{self, Work};
 use crate::rig::{self, calibration};
 use crate::season::driven_over;
+use crate::season::portion::unrecorded;
 use crate::stock;
 use crate::water::{self, WaterPlan};
 use crate::weather::{self, Hours};
@@ -380,8 +381,8 @@ fn judge_parts(
     let planned = farm
         .passes
         .iter()
-        .filter(|(other, pass)| is_part(other) && pass.fields.contains(id) && !farm.is_recorded(other))
-        .map(|(_, pass)| (pass.name.as_str(), pass.covers(id, field)));
+        .filter(|(other, pass)| is_part(other) && pass.fields.contains(id))
+        .filter_map(|(other, pass)| Some((pass.name.as_str(), unrecorded(farm, other)?.driven_over(id)?)));
     let (names, areas): (Vec<&str>, Vec<Area>) = recorded.chain(planned).unzip();
     let whole = area + areas.into_iter().sum();
     // Records hold six digits.

@@ -11,6 +11,7 @@ use crate::finding::{Basis, Finding, Subject};
 use crate::plan::Plan;
 use crate::quantity::{AsTyped, Duration};
 use crate::rig::clean_out::{hurts, takes_clean_out, usual_time};
+use crate::season::portion::unrecorded;
 use crate::weather::hours::{judge_hours, runs};
 use crate::weather::{self, Outlook, Verdict, sun};
 
@@ -99,6 +100,7 @@ pub(super) fn of_rig(day: &Day, rig_id: &Id, plans: &[&Plan], findings: &mut Vec
     let farm = day.farm;
     let (sprayed, open): (Vec<&Plan>, Vec<&Plan>) = plans.iter().partition(|plan| farm.is_recorded(&plan.pass));
     for plan in &open {
+        findings.extend(partly(farm, plan));
         fields::judge(farm, plan, findings);
     }
     let done: Vec<Id> = sprayed.iter().map(|plan| plan.pass.clone()).collect();
@@ -157,6 +159,14 @@ fn trip<'a>(farm: &'a Farm, plan: &'a Plan) -> Option<Trip<'a>> {
         ends_at: last.or_else(|| plan.fields.last().map(|field| &field.field)),
         takes: takes.map_or(0, seconds),
     })
+}
+
+/// Says that a pass is recorded in part.
+fn partly(farm: &Farm, plan: &Plan) -> Option<Finding> {
+    let words = unrecorded(farm, &plan.pass)?.words(farm)?;
+    let text = format!("{}: {words}; times here are of the whole pass", farm.passes.get(&plan.pass)?.name);
+    let hint = "Record what is left once it is sprayed, or lower the ground of the pass to what was.";
+    Some(Finding::note(Subject::Pass(plan.pass.clone()), text, Basis::Arithmetic).hint(hint))
 }
 
 /// The pass of the day that was recorded as sprayed last, and when the rig was free after it.

@@ -9,6 +9,7 @@ use crate::farm::label::Says;
 use crate::farm::{Product, RecordLine};
 use crate::finding::{Finding, Subject};
 use crate::season::Reach;
+use crate::season::portion::is_open;
 
 /// The forbidden partners of a product on a field.
 pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
@@ -111,8 +112,8 @@ fn planned(
 ) {
     for (id, other) in &here.farm.passes {
         let apart = here.pass.date.since(other.date).map_or(i32::MAX, |span| span.get_days());
-        let elsewhere = id == here.pass_id || !other.fields.contains(here.field_id) || here.farm.is_recorded(id);
-        if elsewhere || apart.unsigned_abs() > days {
+        let elsewhere = id == here.pass_id || !other.fields.contains(here.field_id) || apart.unsigned_abs() > days;
+        if elsewhere || !is_open(here.farm, id, std::slice::from_ref(here.field_id)) {
             continue;
         }
         let partner = other

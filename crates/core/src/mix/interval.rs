@@ -5,6 +5,7 @@ use jiff::civil::Date;
 use super::pairs::{InTank, Pair, Side};
 use crate::farm::{CarrierKind, Farm, Id, Pass, Product};
 use crate::finding::Finding;
+use crate::season::portion::is_open;
 
 /// What else went or will go over the same ground.
 struct Spraying<'a> {
@@ -76,7 +77,7 @@ pub(super) fn judge(
     }
 }
 
-/// Other passes not yet recorded, and the records of others, that share a field with this pass.
+/// Other passes not yet recorded on the ground, and the records of others, that share a field with this pass.
 fn others<'a>(farm: &'a Farm, pass_id: &Id, pass: &Pass) -> Vec<Spraying<'a>> {
     let planned = farm
         .passes
@@ -84,7 +85,7 @@ fn others<'a>(farm: &'a Farm, pass_id: &Id, pass: &Pass) -> Vec<Spraying<'a>> {
         .filter(|(id, other)| {
             other.fields.iter().any(|field| pass.fields.contains(field))
                 && !farm.is_one_application(id, pass_id)
-                && !farm.is_recorded(id)
+                && is_open(farm, id, &pass.fields)
         })
         .map(|(_, other)| Spraying {
             name: &other.name,

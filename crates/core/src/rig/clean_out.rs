@@ -246,7 +246,7 @@ pub(crate) fn last_before<'a>(farm: &'a Farm, rig: &str, day: Date) -> Vec<(Date
     };
     let earlier = farm.passes.iter().filter(|(_, pass)| pass.rig == rig).map(sprayed);
     let earlier: Vec<_> =
-        earlier.filter(|(date, _, id, _)| *date < day || *date == day && farm.is_recorded(id)).collect();
+        earlier.filter(|(date, _, id, _)| *date < day || *date == day && farm.has_record(id)).collect();
     let Some(last) = earlier.iter().map(|(date, ..)| *date).max() else { return Vec::new() };
     let mut of_day: Vec<_> = earlier.into_iter().filter(|(date, ..)| *date == last).collect();
     if of_day.iter().all(|(_, start, ..)| start.is_some()) {

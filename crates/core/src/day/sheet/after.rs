@@ -9,6 +9,7 @@ use crate::label::when::Situation;
 use crate::label::{harvest, listed, once};
 use crate::loads::card::{long_date, longest_re_entry, re_entry_hours, short_date};
 use crate::season::binds::{Binds, binds};
+use crate::season::portion::is_open;
 use crate::weather::sun;
 
 /// The fields of the day, each once; those of which the same holds together. What was sprayed on them before counts too.
@@ -73,10 +74,9 @@ fn sprayed_before(farm: &Farm, field: &Id, date: Date, zone: Option<&TimeZone>) 
         let lines = record.lines.iter().filter(|line| !line.amount.is_zero());
         lines.map(move |line| (&line.product, record.date, finish))
     });
-    let planned = farm
-        .passes
-        .iter()
-        .filter(|(id, pass)| pass.date < date && pass.fields.contains(field) && !farm.is_recorded(id));
+    let planned = farm.passes.iter().filter(|(id, pass)| {
+        pass.date < date && pass.fields.contains(field) && is_open(farm, id, std::slice::from_ref(field))
+    });
     let planned =
         planned.flat_map(|(_, pass)| pass.mix.iter().map(move |line| (&line.product, pass.date, midnight(pass.date))));
     recorded
