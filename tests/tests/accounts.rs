@@ -8,7 +8,7 @@ use proptest::prelude::*;
 use serde::Deserialize;
 use tankard_core::farm::{
     Container, ContainerKind, Customer, Empties, Farm, Field, Formulation, InTank, Left, Line, Moved, Movement, Pass,
-    Product, ProductKind, Record, RecordLine, Rig, Water,
+    Product, ProductKind, Record, RecordField, RecordLine, Rig, Water,
 };
 use tankard_core::finding::Level;
 use tankard_core::plan::plan;
@@ -299,6 +299,7 @@ fn plans_read_the_account_and_nothing_is_taken_twice() {
     // The first is recorded: its 10 gal are used, and it is no need any more.
     used(&mut farm, date(2031, 6, 12), "10 gal", "");
     farm.records["r0"].pass = Some("first".to_owned());
+    farm.records["r0"].fields.insert("home".to_owned(), RecordField::new("Home", typed("80 ac")));
     assert!(stops(&farm, "later").is_empty());
     let need = &needs::from_day(&farm, date(2031, 6, 1)).products[0];
     assert_eq!(need.by_pass.len(), 1);

@@ -359,7 +359,7 @@ fn ground(
 }
 
 /// Parts of one application lie beside one another, since a label takes them for one: together they find room on the field.
-/// What is recorded of a part counts as recorded.
+/// What is recorded of a part counts as recorded, and what its records leave of it as planned.
 fn judge_parts(
     farm: &Farm,
     pass_id: &Id,
@@ -389,7 +389,7 @@ fn judge_parts(
     if names.is_empty() || !whole.exceeds(sprayable * (1.0 + 1e-5)) {
         return;
     }
-    let names = label::listed(&names.into_iter().map(|name| format!("\"{name}\"")).collect::<Vec<_>>());
+    let names = label::listed(&label::once(names).into_iter().map(|name| format!("\"{name}\"")).collect::<Vec<_>>());
     let text = format!(
         "{}: this pass and {names} are parts of one application and cover {} together; {} can be sprayed",
         field.name,
