@@ -7,8 +7,8 @@ use jiff::civil::{Date, Time, date};
 use proptest::prelude::*;
 use serde::Deserialize;
 use tankard_core::farm::{
-    Container, ContainerKind, Empties, Farm, Field, Formulation, Line, Moved, Movement, Pass, Product, ProductKind,
-    Record, RecordLine, Rig, Water,
+    Container, ContainerKind, Customer, Empties, Farm, Field, Formulation, InTank, Left, Line, Moved, Movement, Pass,
+    Product, ProductKind, Record, RecordField, RecordLine, Rig, Water,
 };
 use tankard_core::finding::Level;
 use tankard_core::plan::plan;
@@ -299,6 +299,7 @@ fn plans_read_the_account_and_nothing_is_taken_twice() {
     // The first is recorded: its 10 gal are used, and it is no need any more.
     used(&mut farm, date(2031, 6, 12), "10 gal", "");
     farm.records["r0"].pass = Some("first".to_owned());
+    farm.records["r0"].fields.insert("home".to_owned(), RecordField::new("Home", typed("80 ac")));
     assert!(stops(&farm, "later").is_empty());
     let need = &needs::from_day(&farm, date(2031, 6, 1)).products[0];
     assert_eq!(need.by_pass.len(), 1);
@@ -641,4 +642,82 @@ proptest! {
         prop_assert!(close(plain(after.on_hand.amount.unwrap()), plain(before.on_hand.amount.unwrap()), scale));
         prop_assert!(after.doubts.is_empty());
     }
+}
+
+/// By hand: 10 gal on the ground in 800 gal of spray, 80 gal left over of the same strength: 11 gal left the jugs.
+#[test]
+fn what_was_left_over_left_the_containers_too() {
+    let mut farm = farm(vec![jugs(20, None, "")]);
+    let left = |record: &mut Record, volume: Option<&str>| {
+        record.volume = volume.map(typed);
+        record.left = Some(Left { volume: typed("80 gal"), went: String::new() });
+    };
+    let gallons =
+        |farm: &Farm| Accounts::of(farm).get("oil").unwrap().used.ratio(typed::<Amount>("1 gal").value()).unwrap();
+    used(&mut farm, date(2031, 6, 12), "10 gal", "");
+    left(&mut farm.records["r0"], Some("800 gal"));
+    assert!(close(gallons(&farm), 11.0, 1.0));
+    let entry =
+        |farm: &Farm| ledger(farm, "oil").into_iter().find(|entry| matches!(entry.kind, Kind::Record { .. })).unwrap();
+    assert_eq!(entry(&farm).note, "with 1 gal in 80 gal of spray left over");
+    assert!(close(entry(&farm).change.unwrap().ratio(typed::<Amount>("1 gal").value()).unwrap(), -11.0, 1.0));
+    assert!(Accounts::of(&farm).get("oil").unwrap().doubts.is_empty());
+    // Without the spray on the ground it cannot be told, and is said.
+    left(&mut farm.records["r0"], None);
+    assert!(close(gallons(&farm), 10.0, 1.0));
+    let note = |farm: &Farm, text: &str| {
+        let told = findings(farm, &Accounts::of(farm), "oil");
+        assert!(told.iter().any(|told| told.level == Level::Note && told.text.contains(text)), "{told:?}");
+    };
+    note(&farm, "80 gal were left over, but not how much spray went on the ground");
+    // A pass that begins with half of it holds that in its own lines once it is recorded: 10 + 0.5, and the 3 gal of its record.
+    left(&mut farm.records["r0"], Some("800 gal"));
+    farm.records["r0"].pass = Some("giver".to_owned());
+    farm.passes.insert("giver".to_owned(), Pass::new("Giver", date(2031, 6, 12)));
+    let mut taker = Pass::new("Taker", date(2031, 6, 13));
+    taker.in_tank = Some(InTank { volume: typed("40 gal"), from: "giver".to_owned() });
+    farm.passes.insert("taker".to_owned(), taker);
+    assert!(close(gallons(&farm), 11.0, 1.0), "what is not recorded yet is in no other lines");
+    used(&mut farm, date(2031, 6, 13), "3 gal", "");
+    farm.records["r1"].pass = Some("taker".to_owned());
+    assert!(close(gallons(&farm), 13.5, 1.0));
+    farm.passes["taker"].in_tank.as_mut().unwrap().volume = typed("80 gal");
+    assert!(close(gallons(&farm), 13.0, 1.0));
+    // A later record of the same pass is taken to hold it.
+    farm.passes.shift_remove("taker");
+    farm.records["r1"].pass = Some("giver".to_owned());
+    assert!(close(gallons(&farm), 13.0, 1.0));
+    note(&farm, "gone out with a later record of the pass");
+}
+
+#[test]
+fn a_purchase_on_the_day_of_the_count_is_asked_about() {
+    let mut farm = farm(vec![jugs(2, None, "")]);
+    let doubts = |farm: &Farm| Accounts::of(farm).get("oil").unwrap().doubts.clone();
+    moved(&mut farm, date(2031, 6, 11), bought("2.5 gal", 4, "", ""));
+    assert_eq!(doubts(&farm), []);
+    moved(&mut farm, date(2031, 6, 10), bought("2.5 gal", 2, "", ""));
+    assert_eq!(
+        doubts(&farm),
+        [Doubt::OnDayOfCount { amount: "2 jugs of 2.5 gal".to_owned(), date: date(2031, 6, 10) }]
+    );
+    let told = findings(&farm, &Accounts::of(&farm), "oil");
+    assert!(told[0].level == Level::Note && told[0].text.contains("were they counted already?"), "{told:?}");
+    // Counted in the evening, what came in that day is counted with it.
+    farm.products["oil"].counted_after = true;
+    assert_eq!(doubts(&farm), []);
+}
+
+#[test]
+fn work_for_a_customer_takes_from_the_shed_and_says_so() {
+    let mut farm = farm(vec![jugs(4, None, "")]);
+    used(&mut farm, date(2031, 6, 12), "3 gal", "");
+    farm.records["r0"].customer = Some(Customer { name: "C. Demo".to_owned(), ..Customer::default() });
+    let entry = ledger(&farm, "oil").pop().unwrap();
+    assert_eq!(entry.note, "for C. Demo, from this shed");
+    let told = findings(&farm, &Accounts::of(&farm), "oil");
+    assert!(
+        told[0].level == Level::Note && told[0].text.contains("1 record took 3 gal from this shed for customers"),
+        "{told:?}"
+    );
 }

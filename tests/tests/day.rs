@@ -7,8 +7,8 @@
 use jiff::civil::{Date, DateTime, Time, date};
 use tankard_core::day::{DayPlan, RigDay, Slot, plan_day};
 use tankard_core::farm::{
-    Active, Day, Farm, Field, Fills, Formulation, Hour, InTank, Line, Pass, Place, Product, ProductKind, Record, Rig,
-    Road,
+    Active, Day, Farm, Field, Fills, Formulation, Hour, InTank, Line, Pass, Place, Product, ProductKind, Record,
+    RecordField, Rig, Road,
 };
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::{Plan, plan};
@@ -73,6 +73,14 @@ fn farm() -> Farm {
     farm.days.insert(DAY.to_string(), decided);
     farm.forecast.hours = (0..48).map(|n| fair(at(0, 0).checked_add(jiff::Span::new().hours(n)).unwrap())).collect();
     farm
+}
+
+/// Gives a record all ground of its pass.
+fn whole(farm: &Farm, record: &mut Record) {
+    for id in &farm.passes[record.pass.as_ref().unwrap()].fields {
+        let field = &farm.fields[id];
+        record.fields.insert(id.clone(), RecordField::new(&field.name, field.area.clone()));
+    }
 }
 
 /// An hour that nothing is wrong with, as in the tests of the weather.
@@ -414,6 +422,7 @@ fn traces_of_the_day_before_are_said_in_the_morning() {
     // A record says better when it was.
     let mut record = Record::new("Pass 0", date(2031, 6, 11));
     record.pass = Some("0".to_owned());
+    whole(&farm, &mut record);
     farm.records.insert("rec".to_owned(), record);
     assert!(found(&planned(&farm), "after Pass 0 of 2031-06-11").is_some());
 }
@@ -426,6 +435,7 @@ fn what_is_sprayed_already_is_set_apart() {
     }
     let mut record = Record::new("Pass 1", DAY);
     record.pass = Some("1".to_owned());
+    whole(&farm, &mut record);
     record.end = Some(Time::constant(11, 0, 0, 0));
     farm.records.insert("rec".to_owned(), record);
     farm.days[&DAY.to_string()].pinned.insert("2".to_owned(), 3);
@@ -436,6 +446,25 @@ fn what_is_sprayed_already_is_set_apart() {
     assert!(found(&day, "which is not free").is_none());
 }
 
+/// An acre of eighty is recorded: the pass is still to be laid out, and says what of it is left.
+#[test]
+fn what_is_sprayed_in_part_stays_in_the_day() {
+    let mut farm = farm();
+    pass(&mut farm, "1", &["a"], &["f"]);
+    let mut record = Record::new("Pass 1", DAY);
+    record.pass = Some("1".to_owned());
+    whole(&farm, &mut record);
+    record.fields["f"].area = q("1 ac");
+    farm.records.insert("rec".to_owned(), record);
+    let day = planned(&farm);
+    assert_eq!((rig(&day).done.len(), ids(rig(&day))), (0, vec!["1"]));
+    let note = found(&day, "partly recorded: 79 ac of 80 ac left").unwrap();
+    assert_eq!(note.level, Level::Note);
+    farm.records["rec"].fields["f"].area = q("80 ac");
+    let day = planned(&farm);
+    assert!(rig(&day).done == ["1"] && found(&day, "partly recorded").is_none());
+}
+
 /// What is sprayed already may end after the rigs were to be home, or past midnight; neither gives the rest of the day a night more.
 #[test]
 fn what_was_sprayed_late_does_not_move_the_hour_to_be_home_by() {
@@ -444,6 +473,7 @@ fn what_was_sprayed_late_does_not_move_the_hour_to_be_home_by() {
     pass(&mut farm, "2", &["a"], &["g"]);
     let mut record = Record::new("Pass 1", DAY);
     record.pass = Some("1".to_owned());
+    whole(&farm, &mut record);
     (record.start, record.end) = (Some(Time::constant(16, 0, 0, 0)), Some(Time::constant(18, 30, 0, 0)));
     farm.records.insert("rec".to_owned(), record);
     farm.days[&DAY.to_string()].to = Some(Time::constant(18, 0, 0, 0));

@@ -9,9 +9,9 @@ use tankard_core::day::BlockKind;
 use tankard_core::day::sheet::{SheetContent, SheetLine, sheet};
 use tankard_core::day::{Slot, plan_day};
 use tankard_core::farm::label::Says;
-use tankard_core::farm::{Day, Farm, InTank, Line, Statement};
+use tankard_core::farm::{Day, Farm, InTank, Line, Record, RecordField, Statement};
 use tankard_core::plan::{Plan, plan};
-use tankard_core::quantity::{AsTyped, Duration};
+use tankard_core::quantity::{Area, AsTyped, Duration, Quantity};
 use tankard_core::stock::needs::next_day;
 use tankard_core::weather::{Span, Verdict};
 
@@ -361,12 +361,29 @@ fn the_day_is_laid_out_and_the_next_one_found() {
     // What is recorded is neither on the sheet nor a day to come.
     let mut recorded = farm.clone();
     let mut record = recorded.records[0].clone();
-    record.pass = Some(BEANS.into());
+    let whole = |farm: &Farm, record: &mut Record, pass: &str| {
+        record.pass = Some(pass.to_owned());
+        let of = &farm.passes[pass];
+        let fields = of.fields.iter().map(|id| (id.clone(), farm.fields[id].sprayable()));
+        let area = |area: Area| AsTyped::of(&area.show(farm.units), area);
+        record.fields =
+            fields.map(|(id, ground)| (id.clone(), RecordField::new(&farm.fields[&id].name, area(ground)))).collect();
+    };
+    whole(&farm, &mut record, BEANS);
     recorded.records.insert("beans".into(), record.clone());
     let sheet = sheet_of(&recorded, DAY, &usual_slots());
     assert_eq!(sheet.rigs[0].passes.len(), 1);
     assert_eq!(sheet.left_out, ["Volunteer corn in beans is recorded as sprayed."]);
-    record.pass = Some(CORN.into());
+    whole(&farm, &mut record, CORN);
+    let fields = record.fields.clone();
+    // Of corn an acre of each field: it stays on the sheet, which says what of it is left.
+    for field in record.fields.values_mut() {
+        field.area = AsTyped::parse("1 ac").unwrap();
+    }
+    recorded.records.insert("corn".into(), record.clone());
+    let sheet = sheet_of(&recorded, DAY, &usual_slots());
+    assert!(sheet.rigs[0].passes[0].note.starts_with("Partly recorded: "), "{}", sheet.rigs[0].passes[0].note);
+    record.fields = fields;
     recorded.records.insert("corn".into(), record);
     assert!(sheet_of(&recorded, DAY, &usual_slots()).is_empty());
     assert_eq!(next_day(&recorded, date(2026, 1, 1)), Some(date(2031, 6, 13)));

@@ -302,6 +302,9 @@ fn parts_of_one_application_find_room_on_the_field() {
     assert_eq!(stops(&farm, &id).len(), 1);
     record.fields["b"].area = q("19 ac");
     farm.records.insert("r".into(), record);
+    // The acre that is not recorded is still planned, until the pass is lowered to what was sprayed.
+    assert_eq!(stops(&farm, &id).len(), 1);
+    farm.passes["p"].parts.insert("b".into(), q("19 ac"));
     assert_eq!(stops(&farm, &id), []);
 }
 

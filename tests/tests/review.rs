@@ -390,7 +390,10 @@ fn a_pass_recorded_in_halves_is_one_application() {
         let found = of_farm(&farm, &Choice::all());
         let ends = found.passes.distinct;
         let reach = Reach::always(&field, &pass, date(2031, 12, 31));
-        let had = product_so_far(&farm, &tankard_core::season::Log::of(&farm), reach, &"p".to_owned()).sum.unwrap().over(Area::from_acres(80.0));
+        let had = product_so_far(&farm, &tankard_core::season::Log::of(&farm), reach, &"p".to_owned())
+            .sum
+            .unwrap()
+            .over(Area::from_acres(80.0));
         let had = had.ratio(Amount::Volume(Volume::from_us_gallons(10.0))).unwrap();
         let row = found.resistance.fields[0].rows[0].clone();
         let acres = |area: Area| (area.to_acres() * 1e6).round() / 1e6;

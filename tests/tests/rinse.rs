@@ -6,7 +6,8 @@
 use jiff::civil::date;
 use proptest::prelude::*;
 use tankard_core::farm::{
-    Active, Farm, Field, Formulation, Line, NozzleSet, Pass, Product, ProductKind, Record, Rig, Says, Statement,
+    Active, Farm, Field, Formulation, Line, NozzleSet, Pass, Product, ProductKind, Record, RecordField, Rig, Says,
+    Statement,
 };
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::plan;
@@ -198,6 +199,8 @@ fn who_is_not_hurt_is_not_warned_of() {
     silent(&|farm| {
         let mut record = Record::new("Beans", date(2031, 6, 14));
         record.pass = Some("second".to_owned());
+        let field = &farm.fields["s"];
+        record.fields.insert("s".to_owned(), RecordField::new(&field.name, field.area.clone()));
         farm.records.insert("r".to_owned(), record);
     });
     // Nor is it said of corn that it cannot be told.

@@ -175,6 +175,24 @@ fn outcomes_are_not_sealed() {
     assert_eq!(later.outcomes, rated.outcomes, "an amendment touches none");
 }
 
+/// A copy of a signed record is whole in itself, but its seal stands twice.
+#[test]
+fn a_signed_record_that_is_copied_is_told() {
+    let mut farm = Farm::new("Test");
+    let signed = sign(&full(), "A. Demo", evening()).unwrap();
+    farm.records.insert("corn".to_owned(), signed.clone());
+    farm.records.insert("unsigned".to_owned(), full());
+    farm.records.insert("another".to_owned(), sign(&full(), "B. Demo", evening()).unwrap());
+    assert_eq!(findings(&farm), []);
+    // Amended or rated since, it is a copy still.
+    let mut copy = amended(&signed, |record| record.note = "The east side was left out.".to_owned());
+    copy.outcomes.clear();
+    farm.records.insert("copy".to_owned(), copy);
+    let found = findings(&farm);
+    assert_eq!((found.len(), found[0].level, &found[0].about), (1, Level::Check, &Subject::Record("copy".to_owned())));
+    assert!(found[0].text.contains("has the same seal as \"Corn, second post\" of 2031-06-12"), "{}", found[0].text);
+}
+
 /// A file changed by hand: what was, what is said of it, and that nothing is lost.
 #[test]
 fn a_record_changed_in_the_file_is_noticed_and_said() {

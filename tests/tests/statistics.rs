@@ -4,7 +4,12 @@
 // A test stops where its ground is missing.
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
 
+use jiff::civil::date;
 use serde::Deserialize;
+use tankard_core::farm::{AdjuvantClass, Effect, Farm, Outcome, ProductKind, Record, RecordField, RecordLine};
+use tankard_core::quantity::{AsTyped, Quantity};
+use tankard_core::season::review::compare::{Of, Side, Verdict, compare};
+use tankard_core::season::review::{Choice, Index, words};
 use tankard_core::season::stats::{FEWEST, LARGEST, paired, signed_rank, summary, welch};
 
 #[derive(Deserialize)]
@@ -91,7 +96,7 @@ fn as_scipy_has_it() {
         close(set, "deviation of differences", found.sd, set.paired.sd);
         close(set, "low end of pairs", found.interval.0, set.paired.interval.0);
         close(set, "high end of pairs", found.interval.1, set.paired.interval.1);
-        close(set, "p of pairs", found.p, set.paired.p);
+        close(set, "p of pairs", found.p.unwrap(), set.paired.p);
 
         assert_eq!(found.rank.is_some(), set.one.len() <= LARGEST, "{}", set.name);
         if let (Some(found), Some(expected)) = (found.rank, &set.rank) {
@@ -122,7 +127,7 @@ fn as_the_textbooks_print_it() {
     let set = |name: &str| reference.sets.iter().find(|set| set.name == name).unwrap();
     let maize = paired(&differences(set("maize"))).unwrap();
     assert!((maize.mean / (maize.sd / 15_f64.sqrt()) - 2.148).abs() < 0.0005);
-    assert!(maize.p > 0.049 && maize.p < 0.05);
+    assert!(maize.p.is_some_and(|p| p > 0.049 && p < 0.05));
     let scores = paired(&differences(set("depression"))).unwrap();
     assert!((scores.rank.unwrap().p - 0.03906).abs() < 0.000_005);
 }
@@ -137,12 +142,12 @@ fn what_is_too_small_or_all_alike() {
     assert_eq!(welch(&[2.0, 2.0], &[1.0, 1.0]), None);
     // No pair differs: nothing is apart, and no sum of ranks is unlikely.
     let alike = paired(&[0.0; 8]).unwrap();
-    assert_eq!((alike.p, alike.interval), (1.0, (0.0, 0.0)));
+    assert_eq!((alike.p, alike.interval), (Some(1.0), (0.0, 0.0)));
     assert_eq!(alike.rank.unwrap().apart, 0);
     assert!((alike.rank.unwrap().p - 1.0).abs() < 1e-12);
     // All six by the same five: 2 of 64 orders of signs are as far out (by hand).
     let fives = paired(&[5.0; 6]).unwrap();
-    assert_eq!((fives.p, fives.interval), (0.0, (5.0, 5.0)));
+    assert_eq!((fives.p, fives.interval), (None, (5.0, 5.0)));
     assert!((fives.rank.unwrap().p - 2.0 / 64.0).abs() < 1e-15);
     assert_eq!(fives.rank.unwrap().interval, Some((5.0, 5.0)));
     // Fewer than that cannot come below 5 %.
@@ -152,4 +157,63 @@ fn what_is_too_small_or_all_alike() {
         assert_eq!((summary(&[1.0, bad]), paired(&[1.0, bad]), signed_rank(&[1.0, bad])), (None, None, None));
         assert_eq!(welch(&[1.0, bad], &[1.0, 2.0]), None);
     }
+}
+
+fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
+    AsTyped::parse(text).unwrap()
+}
+
+/// A record on six fields, each rated once.
+fn tank(farm: &mut Farm, id: &str, day: i8, oil: bool, ratings: [u32; 6]) {
+    let mut record = Record::new(id, date(2031, 6, day));
+    record.lines.push(RecordLine::new("m", "Mesotrione 480 SC (demo)", typed("5 gal")));
+    if oil {
+        let mut line = RecordLine::new("coc", "Oil (demo)", typed("5 gal"));
+        (line.kind, line.class) = (Some(ProductKind::Adjuvant), Some(AdjuvantClass::CropOilConcentrate));
+        record.lines.push(line);
+    }
+    for (n, rating) in ratings.into_iter().enumerate() {
+        let field = format!("f{n}");
+        record.fields.insert(field.clone(), RecordField::new(&field.to_uppercase(), typed("20 ac")));
+        record.outcomes.push(Outcome {
+            field,
+            date: record.date.checked_add(jiff::Span::new().days(14)).unwrap(),
+            effect: Some(Effect::Control("waterhemp".to_owned())),
+            rating: Some(typed(&format!("{rating} %"))),
+            by: String::new(),
+            photos: Vec::new(),
+            note: String::new(),
+        });
+    }
+    farm.records.insert(id.to_owned(), record);
+}
+
+/// The experimental unit is what a treatment was given to as a whole, here the tank; several looks at it are no replicates (Hurlbert 1984,
+/// Pseudoreplication and the design of ecological field experiments, Ecological Monographs 54: 187-211, from memory).
+#[test]
+fn the_fields_of_one_record_are_no_replicates() {
+    let mut farm = Farm::new("Test");
+    tank(&mut farm, "with", 1, true, [90, 85, 95, 88, 92, 90]);
+    tank(&mut farm, "without", 2, false, [80, 79, 83, 80, 85, 82]);
+    let oil = AdjuvantClass::CropOilConcentrate;
+    let side = |name: &str, of| Side { name: name.to_owned(), of };
+    let (one, other) = (side("oil", Of::With(oil)), side("none", Of::Without(oil)));
+    let found =
+        |farm: &Farm| compare(&Index::of(farm).pick(&Choice::season(2031)), None, &one, &other).comparisons.remove(0);
+    let two = found(&farm);
+    assert_eq!((two.by_sets, two.by_pairs), (Verdict::TooFew { have: 1 }, Verdict::TooFew { have: 1 }));
+    assert_eq!((two.one.unwrap().n, two.ground, two.pairs.len()), (1, [6, 6], 1));
+    // By hand: 540 and 489 over six fields.
+    assert!((two.pairs[0].one - 90.0).abs() < 1e-9 && (two.pairs[0].other - 81.5).abs() < 1e-9);
+    assert_eq!(two.pairs[0].name, "F0, F1, F2, F3, F4 and F5, 2031");
+    let says = words::by_sets(&two, "oil", "none").text;
+    assert!(says.contains("1 record with oil, 1 with none, on 6 and 6 pieces of ground"), "{says}");
+    // Six tanks of either, on the same fields in one season: six records of a side, and still no six pairs of them.
+    for n in 1..6 {
+        tank(&mut farm, &format!("with {n}"), 3, true, [90 - n, 85, 95, 88, 92, 90].map(|rating| rating - n));
+        tank(&mut farm, &format!("without {n}"), 3, false, [80 + n, 79, 83, 80, 85, 82]);
+    }
+    let many = found(&farm);
+    assert_eq!((many.one.unwrap().n, many.other.unwrap().n, many.ground, many.pairs.len()), (6, 6, [36, 36], 1));
+    assert_eq!((many.by_sets, many.by_pairs), (Verdict::OneHigher, Verdict::TooFew { have: 1 }));
 }

@@ -398,3 +398,30 @@ fn a_record_without_a_pass_takes_no_pass_off_the_list() {
     farm.records.insert("loose".to_owned(), loose);
     assert_eq!(of_day(&farm, date(2031, 6, 12)).passes, ["first"]);
 }
+
+/// By hand: 79 of 80 ac are left at 1 pt/ac, 9.875 gal of 10; the record took 0.125 gal off what was counted.
+#[test]
+fn a_record_of_an_acre_leaves_the_rest_of_a_pass_to_be_bought() {
+    let mut farm = farm(2);
+    farm.products["oil"].counted = Some(date(2031, 6, 1));
+    record(&mut farm, "first");
+    let small = &mut farm.records["first"];
+    small.fields["b"].area = typed("1 ac");
+    small.lines[0].amount = typed("1 pt");
+    let needs = from_day(&farm, date(2031, 6, 12));
+    assert_eq!(needs.passes, ["first", "later"]);
+    let need = of(&needs, "oil");
+    assert!(close(base(need.by_pass[0].amount), 9.875), "{need:?}");
+    // 5 less 0.125 on hand, 19.875 needed.
+    assert!(close(base(need.short.unwrap()), 15.0), "{need:?}");
+    // 79 and 80 ac at 10 gal/ac, less the oil.
+    assert!(close(needs.waters[0].volume.to_us_gallons(), 1590.0 - 19.875), "{:?}", needs.waters);
+    let first = plan(&farm, "first").unwrap();
+    let stop = first.findings.iter().find(|finding| finding.text.contains("what is left of this pass needs")).unwrap();
+    assert!(stop.level == Level::Stop && stop.text.contains("needs 9.88 gal; 4.88 gal are on hand"), "{stop:?}");
+    // All that is on hand goes to it, and nothing is there for the later one.
+    let later = plan(&farm, "later").unwrap();
+    assert!(shortfalls(&later)[0].text.contains("less 9.88 gal for First"), "{:?}", later.findings);
+    farm.records["first"].fields["b"].area = typed("80 ac");
+    assert_eq!(from_day(&farm, date(2031, 6, 12)).passes, ["later"]);
+}

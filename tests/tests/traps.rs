@@ -414,6 +414,14 @@ fn an_unrecorded_pass_with_the_same_active_is_named() {
     earlier.mix[0].product = "o".to_owned();
     farm.passes.insert("q".to_owned(), earlier);
     must(&farm, Level::Check, "\"Before\" of 2031-06-01 also puts glyphosate on Field");
+    // A record of an acre counts for that acre; what is left of the pass is named still.
+    let ground = farm.fields["f"].area.clone();
+    let mut small = record(Some("q"), 1, "1 qt");
+    small.fields["f"].area = typed("1 ac");
+    farm.records.insert("small".to_owned(), small);
+    must(&farm, Level::Check, "also puts glyphosate on Field and is partly recorded: ");
+    farm.records["small"].fields["f"].area = ground;
+    assert!(!found(&farm, Level::Check, "also puts glyphosate on Field"));
 }
 
 #[test]

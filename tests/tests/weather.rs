@@ -9,8 +9,8 @@ use jiff::civil::{Date, DateTime, Time, date};
 use proptest::prelude::*;
 use tankard_core::day::plan_day;
 use tankard_core::farm::{
-    Active, Farm, Field, Formulation, Hour, Law, Line, Neighbour, Pass, Place, Product, ProductKind, Record, Rig, Says,
-    Statement, SunTime, When,
+    Active, Farm, Field, Formulation, Hour, Law, Line, Neighbour, Pass, Place, Product, ProductKind, Reading, Record,
+    Rig, Says, Statement, SunTime, When,
 };
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::{Plan, plan};
@@ -1029,6 +1029,32 @@ fn a_record_outside_a_limit_is_told() {
     farm.products["a"].label.push(Statement::new(Says::NotToward { what: "vineyard".to_owned() }, "page 4"));
     let told = recorded(&mut farm, |record| record.wind_from = "S".to_owned());
     assert!(told[0].text.contains("with wind from S"), "{told:?}");
+}
+
+/// What was read later counts as much as what was read first.
+#[test]
+fn later_readings_of_a_record_are_held_against_the_limits_too() {
+    let mut farm = saying(wind("15 mph", None, Some("20 mph")));
+    let later = |at: Option<Time>, change: fn(&mut Reading)| {
+        let mut reading = Reading { at, ..Reading::default() };
+        change(&mut reading);
+        reading
+    };
+    let (ten, four) = (Some(Time::constant(10, 0, 0, 0)), Some(Time::constant(16, 5, 0, 0)));
+    let told = recorded(&mut farm, |record| {
+        record.wind = Some(q("8 mph"));
+        record.readings = vec![
+            later(ten, |reading| reading.wind = Some(q("9 mph"))),
+            later(four, |reading| (reading.wind, reading.gust) = (Some(q("25 mph")), Some(q("40 mph")))),
+            later(None, |reading| reading.humidity = Some(q("120 %"))),
+        ];
+    });
+    let has = |text: &str| told.iter().any(|finding| finding.level == Level::Check && finding.text.contains(text));
+    // Two of the label, two of what is usual (assets/weather-limits.csv), and the humidity.
+    assert_eq!(told.len(), 5, "{told:?}");
+    assert!(has("it was sprayed at 25 mph, read at 16:05; the label"), "{told:?}");
+    assert!(has("it was sprayed with gusts of 40 mph, read at 16:05; the label"), "{told:?}");
+    assert!(has("a humidity of 120 % is written down, in later reading 3;"), "{told:?}");
 }
 
 #[test]

@@ -370,7 +370,7 @@ fn ground(
 }
 
 /// Parts of one application lie beside one another, since a label takes them for one: together they find room on the field.
-/// What is recorded of a part counts as recorded.
+/// What is recorded of a part counts as recorded, and what its records leave of it as planned.
 fn judge_parts(
     (farm, log): (&Farm, &Log),
     pass_id: &Id,
@@ -392,15 +392,15 @@ fn judge_parts(
     let planned = farm
         .passes
         .iter()
-        .filter(|(other, pass)| is_part(other) && pass.fields.contains(id) && !log.is_recorded(other))
-        .map(|(_, pass)| (pass.name.as_str(), pass.covers(id, field)));
+        .filter(|(other, pass)| is_part(other) && pass.fields.contains(id))
+        .filter_map(|(other, pass)| Some((pass.name.as_str(), log.unrecorded(farm, other)?.driven_over(id)?)));
     let (names, areas): (Vec<&str>, Vec<Area>) = recorded.chain(planned).unzip();
     let whole = area + areas.into_iter().sum();
     // Records hold six digits.
     if names.is_empty() || !whole.exceeds(sprayable * (1.0 + 1e-5)) {
         return;
     }
-    let names = label::listed(&names.into_iter().map(|name| format!("\"{name}\"")).collect::<Vec<_>>());
+    let names = label::listed(&label::once(names).into_iter().map(|name| format!("\"{name}\"")).collect::<Vec<_>>());
     let text = format!(
         "{}: this pass and {names} are parts of one application and cover {} together; {} can be sprayed",
         field.name,

@@ -101,6 +101,7 @@ pub(super) fn of_rig(day: &Day, rig_id: &Id, plans: &[&Plan], findings: &mut Vec
     let farm = day.farm;
     let (sprayed, open): (Vec<&Plan>, Vec<&Plan>) = plans.iter().partition(|plan| day.log.is_recorded(&plan.pass));
     for plan in &open {
+        findings.extend(partly(farm, &day.log, plan));
         fields::judge(farm, plan, findings);
     }
     let done: Vec<Id> = sprayed.iter().map(|plan| plan.pass.clone()).collect();
@@ -159,6 +160,14 @@ fn trip<'a>(farm: &'a Farm, plan: &'a Plan) -> Option<Trip<'a>> {
         ends_at: last.or_else(|| plan.fields.last().map(|field| &field.field)),
         takes: takes.map_or(0, seconds),
     })
+}
+
+/// Says that a pass is recorded in part.
+fn partly(farm: &Farm, log: &Log, plan: &Plan) -> Option<Finding> {
+    let words = log.unrecorded(farm, &plan.pass)?.words(farm)?;
+    let text = format!("{}: {words}; times here are of the whole pass", farm.passes.get(&plan.pass)?.name);
+    let hint = "Record what is left once it is sprayed, or lower the ground of the pass to what was.";
+    Some(Finding::note(Subject::Pass(plan.pass.clone()), text, Basis::Arithmetic).hint(hint))
 }
 
 /// The pass of the day that was recorded as sprayed last, and when the rig was free after it.

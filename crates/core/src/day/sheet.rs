@@ -22,7 +22,9 @@ use crate::plan::Plan;
 use crate::quantity::{Duration, Quantity, Units};
 use crate::rig::clean_out;
 use crate::season::Log;
+use crate::season::portion::unrecorded;
 use crate::weather::{Span, Verdict, covers};
+use crate::words::capital;
 
 /// What holds on every day of spraying: common practice, no source.
 const USUAL: [&str; 2] = [
@@ -338,8 +340,14 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
         operator: pass.operator.trim().to_owned(),
         open: open.join(", "),
         no_cards,
-        note: pass.note.clone(),
+        note: [partly_recorded(farm, here.id).unwrap_or_default(), pass.note.clone()].join(" ").trim().to_owned(),
     }
+}
+
+/// Says that a pass is recorded in part, of which the sheet has all.
+fn partly_recorded(farm: &Farm, id: &Id) -> Option<String> {
+    let words = unrecorded(farm, id)?.words(farm)?;
+    Some(format!("{}; loads and amounts here are of the whole pass.", capital(&words)))
 }
 
 /// Whether all hours of a slot that are judged are allowed. The plan judges those of its day alone; the slot knows of the night

@@ -37,7 +37,7 @@ impl Farm {
     /// An id for a new pass that no pass has, nor a record or a card of a pass that is gone.
     pub fn fresh_pass_id(&self, name: &str) -> Id {
         fresh_where(name, |id| {
-            !self.passes.contains_key(id) && !self.is_recorded(id) && !self.cards.values().any(|card| card.pass == id)
+            !self.passes.contains_key(id) && !self.has_record(id) && !self.cards.values().any(|card| card.pass == id)
         })
     }
 

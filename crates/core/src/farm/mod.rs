@@ -149,11 +149,6 @@ pub struct Farm {
 }
 
 impl Farm {
-    /// Whether a pass has been recorded as sprayed.
-    pub fn is_recorded(&self, pass: &str) -> bool {
-        self.records.values().any(|record| record.pass.as_deref() == Some(pass))
-    }
-
     /// Whether two passes are one application in parts: one of them sprays the rest of the other, or both of a third.
     pub fn is_one_application(&self, a: &str, b: &str) -> bool {
         a == b || self.first_part(a) == self.first_part(b)

@@ -111,8 +111,8 @@ fn planned(
 ) {
     for (id, other) in &here.farm.passes {
         let apart = here.pass.date.since(other.date).map_or(i32::MAX, |span| span.get_days());
-        let elsewhere = id == here.pass_id || !other.fields.contains(here.field_id) || here.log.is_recorded(id);
-        if elsewhere || apart.unsigned_abs() > days {
+        let elsewhere = id == here.pass_id || !other.fields.contains(here.field_id) || apart.unsigned_abs() > days;
+        if elsewhere || !here.log.is_open(here.farm, id, std::slice::from_ref(here.field_id)) {
             continue;
         }
         let partner = other

@@ -235,23 +235,28 @@ impl Season<'_> {
             let recent = other.date.year() == this.date.year()
                 || super::harvest::months_after(other.date, 12).is_some_and(|day| day > this.date);
             let earlier = id != self.pass && other.date <= this.date && recent;
-            if !earlier || self.log.is_recorded(id) || self.farm.is_one_application(id, self.pass) {
+            if !earlier || self.farm.is_one_application(id, self.pass) {
                 continue;
             }
+            let Some(left) = self.log.unrecorded(self.farm, id) else { continue };
             let shared = self.shared(other);
             let fields: Vec<&str> = other
                 .fields
                 .iter()
-                .filter(|field| this.fields.contains(field))
+                .filter(|field| this.fields.contains(field) && (!left.partly || left.is_on(field)))
                 .filter_map(|field| self.farm.fields.get(field))
                 .map(|field| field.name.as_str())
                 .collect();
             if !shared.is_empty() && !fields.is_empty() {
+                let (is, counted) = match left.words(self.farm) {
+                    Some(partly) => (format!("is {partly}"), "that"),
+                    None => ("is not recorded".to_owned(), "it"),
+                };
                 findings.push(
                     Finding::check(
                         Subject::Pass(id.clone()),
                         format!(
-                            "\"{}\" of {} also puts {} on {} and is not recorded, so season totals, number and spacing of applications do not count it",
+                            "\"{}\" of {} also puts {} on {} and {is}, so season totals, number and spacing of applications do not count {counted}",
                             other.name,
                             other.date,
                             shared.join(", "),

@@ -81,7 +81,7 @@ pub(super) fn judge(
     }
 }
 
-/// Other passes not yet recorded, and the records of others, that are near and share a field with this pass.
+/// Other passes not yet recorded on the ground, and the records of others, that are near and share a field with this pass.
 fn others<'a>(farm: &'a Farm, log: &Log, pass_id: &Id, pass: &Pass, near: impl Fn(Date) -> bool) -> Vec<Spraying<'a>> {
     let planned = farm
         .passes
@@ -90,7 +90,7 @@ fn others<'a>(farm: &'a Farm, log: &Log, pass_id: &Id, pass: &Pass, near: impl F
             near(other.date)
                 && other.fields.iter().any(|field| pass.fields.contains(field))
                 && !farm.is_one_application(id, pass_id)
-                && !log.is_recorded(id)
+                && log.is_open(farm, id, &pass.fields)
         })
         .map(|(_, other)| Spraying {
             name: &other.name,

@@ -246,7 +246,7 @@ pub(crate) fn last_before<'a>(farm: &'a Farm, log: &Log, rig: &str, day: Date) -
     };
     let earlier = farm.passes.iter().filter(|(_, pass)| pass.rig == rig).map(sprayed);
     let earlier: Vec<_> =
-        earlier.filter(|(date, _, id, _)| *date < day || *date == day && log.is_recorded(id)).collect();
+        earlier.filter(|(date, _, id, _)| *date < day || *date == day && log.has_record(id)).collect();
     let Some(last) = earlier.iter().map(|(date, ..)| *date).max() else { return Vec::new() };
     let mut of_day: Vec<_> = earlier.into_iter().filter(|(date, ..)| *date == last).collect();
     if of_day.iter().all(|(_, start, ..)| start.is_some()) {

@@ -8,6 +8,7 @@ use jiff::civil::Date;
 
 use crate::farm::{ClosedSeason, Farm, Id};
 use crate::finding::{Basis, Finding, Subject};
+use crate::season::portion::ByPass;
 
 /// Whether the season of a year is closed.
 pub fn is_closed(farm: &Farm, year: i16) -> bool {
@@ -18,15 +19,20 @@ pub fn is_closed(farm: &Farm, year: i16) -> bool {
 /// no source.
 pub fn before_closing(farm: &Farm, year: i16) -> Vec<Finding> {
     let mut findings = Vec::new();
-    for (id, pass) in farm.passes.iter().filter(|(id, pass)| pass.date.year() == year && !farm.is_recorded(id)) {
-        findings.push(
-            Finding::check(
-                Subject::Pass(id.clone()),
-                format!("\"{}\" of {} has no record", pass.name, pass.date),
-                Basis::Practice,
-            )
-            .hint("Record it if it was sprayed; else remove it, so that the log is whole."),
-        );
+    let records = ByPass::of(farm);
+    for (id, pass) in farm.passes.iter().filter(|(_, pass)| pass.date.year() == year) {
+        let Some(left) = records.unrecorded(id) else { continue };
+        let (how, hint) = match left.words(farm) {
+            Some(partly) => (
+                format!("is {partly}"),
+                "Record what is left if it was sprayed; else lower the ground of the pass, so that the log is whole.",
+            ),
+            None => {
+                ("has no record".to_owned(), "Record it if it was sprayed; else remove it, so that the log is whole.")
+            }
+        };
+        let text = format!("\"{}\" of {} {how}", pass.name, pass.date);
+        findings.push(Finding::check(Subject::Pass(id.clone()), text, Basis::Practice).hint(hint));
     }
     let unsigned: Vec<&Id> = farm
         .records

@@ -1,9 +1,10 @@
 //! Which records lie on a field, and which are of a pass: looked up once for the many questions of a plan.
 
-use std::collections::HashMap;
+use std::collections::{HashMap, HashSet};
 
 use jiff::civil::Date;
 
+use super::portion::{Unrecorded, after};
 use crate::farm::{Farm, Id, Record};
 
 /// The places of a farm's records by field and by pass. It holds for the state of the farm that it was made of, and is made anew
@@ -19,6 +20,8 @@ use crate::farm::{Farm, Id, Record};
 pub struct Log {
     by_field: HashMap<Id, Vec<usize>>,
     by_pass: HashMap<Id, Vec<usize>>,
+    /// Passes of which the records cover the ground.
+    covered: HashSet<Id>,
     last: Option<Date>,
 }
 
@@ -35,6 +38,8 @@ impl Log {
                 put(&mut log.by_pass, pass, place);
             }
         }
+        let covered = |pass: &&Id| after(farm, pass, log.of_pass(farm, pass)).is_none();
+        log.covered = log.by_pass.keys().filter(covered).cloned().collect();
         log
     }
 
@@ -59,9 +64,25 @@ impl Log {
         self.last
     }
 
-    /// Whether a pass has been recorded as sprayed.
+    /// Whether a pass has been recorded as sprayed: its records cover its ground.
     pub fn is_recorded(&self, pass: &str) -> bool {
+        self.covered.contains(pass)
+    }
+
+    /// Whether a pass has a record, of all its ground or of some.
+    pub fn has_record(&self, pass: &str) -> bool {
         self.by_pass.contains_key(pass)
+    }
+
+    /// What the records of a pass leave of it; `None` where they cover it.
+    pub fn unrecorded(&self, farm: &Farm, pass: &str) -> Option<Unrecorded> {
+        if self.is_recorded(pass) { None } else { after(farm, pass, self.of_pass(farm, pass)) }
+    }
+
+    /// Whether any of a pass is still to be recorded on some fields.
+    pub(crate) fn is_open(&self, farm: &Farm, pass: &str, fields: &[Id]) -> bool {
+        let left = || self.unrecorded(farm, pass);
+        left().is_some_and(|left| !left.partly || fields.iter().any(|field| left.is_on(field)))
     }
 }
 

@@ -31,6 +31,7 @@ use crate::mix::actives::Wanted;
 use crate::quantity::{ActiveBasis, AmountPerArea, MassPerArea};
 use jiff::civil::Date;
 use std::cell::OnceCell;
+use std::collections::HashMap;
 
 /// What a field has had, and which records could not be counted in.
 #[derive(Clone, Debug, Default, PartialEq)]

@@ -6,7 +6,7 @@
 use jiff::Span;
 use jiff::civil::{DateTime, Time};
 
-use crate::farm::{Expected, Farm, Field, Hour, Id, Line, Pass, Record, Says};
+use crate::farm::{Expected, Farm, Field, Hour, Id, Line, Pass, Reading, Record, Says};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::weather::asked_droplets;
 use crate::label::{droplets, once, when};
@@ -22,13 +22,14 @@ pub fn asked(farm: &Farm, record: &Record) -> Vec<Limit> {
     limits::asked(farm, &as_pass(farm, record), &fields.iter().collect::<Vec<_>>())
 }
 
-/// What of a record lies outside a limit. A label and a law give a Check, what the farm keeps to a Note. What was not measured is
-/// not judged.
+/// What of a record lies outside a limit, at its first reading and at each later one. A label and a law give a Check, what the farm keeps to
+/// a Note. What was not measured is not judged.
 pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
     let pass = as_pass(farm, record);
     let fields: Vec<Field> = as_fields(farm, record);
     let fields: Vec<&Field> = fields.iter().collect();
-    let air = measured(farm, record);
+    let readings: Vec<(Reading, Air)> =
+        readings(record).map(|reading| (reading.clone(), measured(farm, &reading))).collect();
     let mut findings = Vec::new();
     let mut say = |limit: &Limit, told: bool, found: String| {
         let allowed = allowed(limit, told);
@@ -42,22 +43,30 @@ pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
         });
     };
     for limit in limits::on(farm, &pass, &fields) {
-        let outside = match &limit.kind {
-            Kind::Daylight { .. } => by_the_sun(farm, record, &limit.kind),
-            kind => limits::in_air(kind, &air) == Some(Held::Outside),
-        };
-        match limits::speaks_in(&limit, &air) {
-            Some(false) => {}
-            told if outside => say(&limit, told.is_some(), found(farm, record, &limit.kind, &air)),
-            _ => {}
+        for (place, (reading, air)) in readings.iter().enumerate() {
+            let outside = match &limit.kind {
+                // The time of the whole record.
+                Kind::Daylight { .. } => place == 0 && by_the_sun(farm, record, &limit.kind),
+                kind => limits::in_air(kind, air) == Some(Held::Outside),
+            };
+            match limits::speaks_in(&limit, air) {
+                Some(false) => {}
+                told if outside => {
+                    let found = found(farm, (record, reading), &limit.kind, air);
+                    say(&limit, told.is_some(), format!("{found}{}", when_read(place, reading)));
+                }
+                _ => {}
+            }
         }
     }
-    if let Some(humidity) = record.humidity.as_ref().filter(|humidity| !can_be(humidity.value())) {
+    for (place, (reading, _)) in readings.iter().enumerate() {
+        let Some(humidity) = reading.humidity.as_ref().filter(|humidity| !can_be(humidity.value())) else { continue };
+        let when = when_read(place, reading);
         findings.push(
             Finding::check(
                 Subject::Record(id.clone()),
                 format!(
-                    "\"{}\" of {}: a humidity of {humidity} is written down; air holds no more than 100 %, so neither it nor \
+                    "\"{}\" of {}: a humidity of {humidity} is written down{when}; air holds no more than 100 %, so neither it nor \
                      Delta T is held against a limit",
                     record.name, record.date
                 ),
@@ -69,7 +78,15 @@ pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
     if let Some(class) = record.droplets {
         for asked in asked_droplets(farm, &pass, &fields) {
             let Says::Droplets { finest, coarsest } = *asked.says else { continue };
-            let told = when::hold_in_air(&asked.air, air.temperature);
+            // Droplets are those of the whole record: what any reading asks for holds.
+            let airs = readings.iter().enumerate().filter(|(place, (_, air))| *place == 0 || air.temperature.is_some());
+            let told = airs.map(|(_, (_, air))| when::hold_in_air(&asked.air, air.temperature));
+            let told = told.reduce(|one, other| match (one, other) {
+                (Some(true), _) | (_, Some(true)) => Some(true),
+                (Some(false), other) => other,
+                (None, _) => None,
+            });
+            let told = told.flatten();
             if told != Some(false) && (class < finest || coarsest.is_some_and(|coarsest| class > coarsest)) {
                 let asks = if told.is_some() && asked.doubt.is_empty() { "asks" } else { "may ask" };
                 let conditions =
@@ -114,21 +131,43 @@ fn plain(basis: &Basis) -> String {
     }
 }
 
-/// What was measured, as it stands in the record.
-fn found(farm: &Farm, record: &Record, kind: &Kind, air: &Air) -> String {
+/// What was measured, at the beginning and then later.
+fn readings(record: &Record) -> impl Iterator<Item = Reading> {
+    let first = Reading {
+        at: record.start,
+        wind: record.wind.clone(),
+        wind_from: record.wind_from.clone(),
+        gust: record.gust.clone(),
+        temperature: record.temperature.clone(),
+        humidity: record.humidity.clone(),
+    };
+    std::iter::once(first).chain(record.readings.iter().cloned())
+}
+
+/// When something was read, in a sentence; nothing for the first reading.
+fn when_read(place: usize, reading: &Reading) -> String {
+    match (place, reading.at) {
+        (0, _) => String::new(),
+        (_, Some(at)) => format!(", read at {}", at.strftime("%H:%M")),
+        (place, None) => format!(", in later reading {place}"),
+    }
+}
+
+/// What was measured, as it stands in a reading.
+fn found(farm: &Farm, (record, reading): (&Record, &Reading), kind: &Kind, air: &Air) -> String {
     let units = farm.units;
     let at = |text: Option<&str>| text.unwrap_or("an unknown value").to_owned();
     match kind {
-        Kind::MostWind(_) | Kind::LeastWind(_) => format!("at {}", at(record.wind.as_ref().map(AsTyped::text))),
-        Kind::MostGust(most) => match &record.gust {
+        Kind::MostWind(_) | Kind::LeastWind(_) => format!("at {}", at(reading.wind.as_ref().map(AsTyped::text))),
+        Kind::MostGust(most) => match &reading.gust {
             Some(gust) if gust.exceeds(*most) => format!("with gusts of {}", gust.text()),
             // Mean wind above the limit of a gust is above it, whatever the gust.
-            _ => format!("in wind of {}, which no gust falls below", at(record.wind.as_ref().map(AsTyped::text))),
+            _ => format!("in wind of {}, which no gust falls below", at(reading.wind.as_ref().map(AsTyped::text))),
         },
-        Kind::NotToward { .. } => format!("with wind from {}", record.wind_from.trim()),
-        Kind::MostAir(_) | Kind::LeastAir(_) => format!("at {}", at(record.temperature.as_ref().map(AsTyped::text))),
+        Kind::NotToward { .. } => format!("with wind from {}", reading.wind_from.trim()),
+        Kind::MostAir(_) | Kind::LeastAir(_) => format!("at {}", at(reading.temperature.as_ref().map(AsTyped::text))),
         Kind::MostHumidity(_) | Kind::LeastHumidity(_) => {
-            format!("at a humidity of {}", at(record.humidity.as_ref().map(AsTyped::text)))
+            format!("at a humidity of {}", at(reading.humidity.as_ref().map(AsTyped::text)))
         }
         Kind::MostDeltaT(_) | Kind::LeastDeltaT(_) => {
             format!("at a Delta T of {}", air.delta_t.map_or_else(String::new, |span| span.show(units)))
@@ -141,17 +180,17 @@ fn found(farm: &Farm, record: &Record, kind: &Kind, air: &Air) -> String {
     }
 }
 
-fn measured(farm: &Farm, record: &Record) -> Air {
-    let temperature = value(record.temperature.as_ref());
-    let humidity = value(record.humidity.as_ref()).filter(|humidity| can_be(*humidity));
+fn measured(farm: &Farm, reading: &Reading) -> Air {
+    let temperature = value(reading.temperature.as_ref());
+    let humidity = value(reading.humidity.as_ref()).filter(|humidity| can_be(*humidity));
     let delta_t = temperature
         .zip(humidity)
         .zip(pressure(farm))
         .and_then(|((air, humidity), pressure)| psychro::delta_t(air, humidity, pressure));
     Air {
-        wind: value(record.wind.as_ref()),
-        gust: value(record.gust.as_ref()),
-        wind_from: Bearing::parse(&record.wind_from).ok(),
+        wind: value(reading.wind.as_ref()),
+        gust: value(reading.gust.as_ref()),
+        wind_from: Bearing::parse(&reading.wind_from).ok(),
         temperature,
         humidity,
         delta_t,

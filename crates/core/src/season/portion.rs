@@ -9,6 +9,11 @@ use crate::quantity::{Amount, Area, AsTyped, Volume};
 
 use super::record::{amount_text, volume_text, with_amount};
 
+mod recorded;
+
+pub(crate) use recorded::after;
+pub use recorded::{ByPass, Unrecorded, unrecorded};
+
 /// Records hold six digits.
 const DIGITS: f64 = 1e-5;
 /// Amounts that lie this close are the same: it is less than a jug shows.

@@ -9,9 +9,12 @@
 //! - Someone who makes all seals anew. They are sums and no keys: whoever can write the file can reckon them.
 //! - A signed record that is taken out whole, or put back whole as it stood at an earlier seal.
 //! - A signature that is taken out together with all amendments: the record then is one that was never signed.
+//! - A signed record that is copied whole under another name. Its seal then stands twice, which [`findings`] tells.
 //! - In which order the fields of a record stand, since canonical JSON sorts names.
 //!
 //! Against these help prints, copies, and the first digits of the seal written down elsewhere.
+
+use std::collections::HashMap;
 
 use jiff::civil::DateTime;
 use serde::Serialize;
@@ -152,7 +155,35 @@ pub fn verify(record: &Record) -> Verdict {
 /// A broken seal is a Check and not a Stop: a person must find out what happened and decide; no label, law or physics forbids
 /// the next pass because of it. One that was taken as it is, is a Note.
 pub fn findings(farm: &Farm) -> Vec<Finding> {
-    farm.records.iter().filter_map(|(id, record)| finding(id, record, &verify(record))).collect()
+    let each = farm.records.iter().filter_map(|(id, record)| finding(id, record, &verify(record)));
+    each.chain(copies(farm)).collect()
+}
+
+/// Records under whose signature the seal of one before them stands. A seal holds who signed and when to the second beside all that the record
+/// says, so that two records come by one seal only where one is a copy of the other.
+fn copies(farm: &Farm) -> Vec<Finding> {
+    let mut first: HashMap<&str, &Record> = HashMap::new();
+    let mut out = Vec::new();
+    for (id, record) in &farm.records {
+        let Some(hash) =
+            record.signed.as_ref().map(|signature| signature.hash.as_str()).filter(|hash| !hash.is_empty())
+        else {
+            continue;
+        };
+        let Some(other) = first.get(hash) else {
+            first.insert(hash, record);
+            continue;
+        };
+        let text = format!(
+            "The signed record \"{}\" of {} has the same seal as \"{}\" of {}: one is a copy of the other, and both count",
+            record.name, record.date, other.name, other.date
+        );
+        out.push(
+            Finding::check(Subject::Record(id.clone()), text, Basis::Arithmetic)
+                .hint("It was sprayed once; take out the copy, or record on its own what was really sprayed again."),
+        );
+    }
+    out
 }
 
 /// What there is to say of the seals of a record.

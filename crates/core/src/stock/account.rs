@@ -5,6 +5,7 @@
 //! or found, and go off what records used and what went out otherwise, in the order of [`super::happened`]. The balance is count + in −
 //! out, and may fall below zero where a purchase or a count is missing; containers never do. What is below zero is taken from the next
 //! that comes in. A record takes from the lots it names, in their order, then from containers without a lot, then from any.
+//! What was mixed and left over goes off with its record, as [`super::left_over`] tells.
 //! Where no day of a count is typed, the containers are what is there now, and nothing is taken off.
 
 use std::collections::HashMap;
@@ -66,6 +67,30 @@ pub enum Doubt {
         /// What they are, and how many too many.
         empties: Empties,
     },
+    /// A record leaves spray over, of which it is not known what of the product was in it; or which is taken to have gone out with a later
+    /// record of the same pass.
+    LeftOver {
+        /// On which day.
+        date: Date,
+        /// The record.
+        record: Id,
+        /// Whether a later record of the pass is taken to hold it.
+        goes_on: bool,
+    },
+    /// It was bought on the day of the count that holds, and is added to that: it may be counted already.
+    OnDayOfCount {
+        /// What was bought.
+        amount: String,
+        /// The day.
+        date: Date,
+    },
+    /// Records of work for customers took from here.
+    ForCustomers {
+        /// How many of its record lines.
+        records: u32,
+        /// How much they took.
+        amount: Amount,
+    },
     /// Records or movements are not reckoned, because no day of a count is typed.
     NoDay,
 }
@@ -81,7 +106,7 @@ pub struct Account {
     pub counted: Option<Amount>,
     /// What came in since.
     pub came: Amount,
-    /// What records used since.
+    /// What records used since, with what of their mix was left over.
     pub used: Amount,
     /// What went out otherwise since.
     pub went: Amount,

@@ -6,7 +6,7 @@ use crate::finding::{Basis, Finding, Subject};
 use crate::quantity::{AsTyped, Quantity};
 
 /// What there is to say of the account of a product: Checks of what is below zero, of lots that do not exist or do not reach, of amounts that
-/// need a density; Notes of empty containers, and of records that are not taken off because no day of a count is typed.
+/// need a density; Notes of empty containers, of what was left over, of a purchase on the day of the count, of work for customers, and of records that are not taken off because no day of a count is typed.
 pub fn findings(farm: &Farm, accounts: &Accounts, product: &str) -> Vec<Finding> {
     let Some(account) = accounts.get(product) else { return Vec::new() };
     let mut out: Vec<Finding> = account.doubts.iter().map(|doubt| finding(farm, product, doubt)).collect();
@@ -89,6 +89,40 @@ pub(super) fn finding(farm: &Farm, product: &str, doubt: &Doubt) -> Finding {
             );
             Finding::note(about(), text, Basis::Arithmetic)
                 .hint("Where they are older than the count, count the empty ones too.")
+        }
+        Doubt::LeftOver { date, record, goes_on } => {
+            let who = by(&Some(record.clone()));
+            let (what, hint) = if *goes_on {
+                (
+                    "which are taken to have gone out with a later record of the pass",
+                    "If they were poured out, write down in the shed what of it went out otherwise.",
+                )
+            } else {
+                (
+                    "but not how much spray went on the ground, so what of it was left over is not taken off",
+                    "Type the spray volume used on the record.",
+                )
+            };
+            let left = farm.records.get(record).and_then(|record| record.left.as_ref());
+            let left = left.map_or_else(String::new, |left| left.volume.text().to_owned());
+            let text = format!("{name}: {who} of {date} says that {left} were left over, {what}");
+            Finding::note(about(), text, Basis::Arithmetic).hint(hint)
+        }
+        Doubt::OnDayOfCount { amount, date } => {
+            let text = format!(
+                "{name}: {amount} were bought on {date}, the day of the count, and are added to it; were they counted already?"
+            );
+            Finding::note(about(), text, Basis::Arithmetic)
+                .hint("If they were counted, date the purchase to the day before; if not, all is right.")
+        }
+        Doubt::ForCustomers { records, amount } => {
+            let text = format!(
+                "{name}: {} took {} from this shed for customers",
+                if *records == 1 { "1 record".to_owned() } else { format!("{records} records") },
+                amount.show(units)
+            );
+            Finding::note(about(), text, Basis::Arithmetic)
+                .hint("Where a customer brought the product, write down in the shed that it came in.")
         }
         Doubt::NoDay => {
             let text =

@@ -9,6 +9,7 @@ use std::collections::HashMap;
 
 use jiff::civil::{Date, Time};
 
+use super::left_over::{LeftOver, LeftOvers};
 use crate::farm::{Farm, Id, Moved, Movement, Product, Record, RecordLine};
 
 /// A part of a day.
@@ -44,8 +45,8 @@ pub(super) fn counted(product: &Product) -> Option<Moment> {
 pub(super) enum What<'a> {
     /// A movement, with its place in the farm.
     Movement(usize, &'a Movement),
-    /// A line of a record.
-    Record(&'a Id, &'a Record, &'a RecordLine),
+    /// A line of a record, with what of it is taken off beside.
+    Record(&'a Id, &'a Record, &'a RecordLine, LeftOver),
 }
 
 /// Something that happened to a product.
@@ -84,11 +85,13 @@ pub(super) fn of<'a>(farm: &'a Farm, products: &[&str], from: Option<Date>) -> V
         let (at, start) = ((movement.date, part), (false, None));
         list.push(Happened { at, start, place, what: What::Movement(place, movement) });
     }
+    let left = LeftOvers::of(farm);
     for (place, (id, record)) in farm.records.iter().enumerate().filter(|(_, (_, record))| is_later(record.date)) {
+        let left = left.of_record(record, place);
         for line in &record.lines {
             let Some(list) = place_of(&line.product).and_then(|at| out.get_mut(at)) else { continue };
             let (at, start) = ((record.date, Part::Record), (record.start.is_none(), record.start));
-            list.push(Happened { at, start, place, what: What::Record(id, record, line) });
+            list.push(Happened { at, start, place, what: What::Record(id, record, line, left) });
         }
     }
     for list in &mut out {

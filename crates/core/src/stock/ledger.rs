@@ -3,9 +3,10 @@
 use jiff::civil::Date;
 
 use super::happened::{self, Happened, What};
+use super::left_over::LeftOver;
 use super::shelf::{self, Shelves, plain};
-use crate::farm::{ContainerKind, Farm, Id, Moved, Movement, Product};
-use crate::quantity::{Amount, AsTyped, Price};
+use crate::farm::{ContainerKind, Farm, Id, Moved, Movement, Product, Record, RecordLine};
+use crate::quantity::{Amount, AsTyped, Price, Quantity};
 
 /// A line of the account of a product.
 #[derive(Clone, Debug, PartialEq)]
@@ -107,10 +108,12 @@ pub fn ledger(farm: &Farm, product: &str) -> Vec<Entry> {
                 let is_before = holds.is_some_and(|moment| happened.at < moment);
                 walk.movement(place, movement, is_before);
             }
-            What::Record(id, record, line) => {
-                let used = plain(line.amount.value(), of).map(|used| -used);
+            What::Record(id, record, line, left) => {
+                let share = if let LeftOver::Share(share, _) = left { share } else { 0.0 };
+                let used = plain(line.amount.value(), of).map(|used| -used * (1.0 + share));
+                let note = record_note(farm, of, record, line, left);
                 let kind = Kind::Record { id: id.clone(), name: record.name.clone() };
-                walk.moved(record.date, kind, used, About { lot: &line.lot, ..About::default() });
+                walk.moved(record.date, kind, used, About { lot: &line.lot, note: &note, ..About::default() });
             }
         }
     }
@@ -118,6 +121,24 @@ pub fn ledger(farm: &Farm, product: &str) -> Vec<Entry> {
         walk.count_of_product(date, of.counted_after, None);
     }
     walk.out
+}
+
+/// What of a record's line is not what went on the farm's own ground.
+fn record_note(farm: &Farm, product: &Product, record: &Record, line: &RecordLine, left: LeftOver) -> String {
+    let left = match left {
+        LeftOver::Nothing => None,
+        LeftOver::Share(share, spray) => {
+            let over = plain(line.amount.value(), product).map(|used| shelf::amount(used * share, product));
+            over.map(|over| format!("with {} in {} of spray left over", over.show(farm.units), spray.show(farm.units)))
+        }
+        LeftOver::Unknown => Some("without what was left over, which cannot be told".to_owned()),
+        LeftOver::GoesOn => Some("what was left over goes on in a later record of the pass".to_owned()),
+    };
+    let customer = record.customer.as_ref().map(|customer| match customer.name.trim() {
+        "" => "for a customer, from this shed".to_owned(),
+        name => format!("for {name}, from this shed"),
+    });
+    left.into_iter().chain(customer).collect::<Vec<_>>().join("; ")
 }
 
 /// What an entry says beside its kind.

@@ -7,6 +7,7 @@ mod counting;
 mod doubts;
 mod happened;
 mod ledger;
+mod left_over;
 pub mod needs;
 pub mod on_hand;
 mod shelf;

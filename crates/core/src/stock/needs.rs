@@ -2,7 +2,7 @@
 //!
 //! # Units
 //! A pass mixes its ground × spray volume over ground, or what its decided loads hold, less what is in the tank already, and what
-//! is mixed beyond; the products follow the spray. Amounts are exact, not rounded to a measuring step. Water is the spray less the liquid products.
+//! is mixed beyond; the products follow the spray. Of a pass that is recorded in part it is the share of its ground that is left. Amounts are exact, not rounded to a measuring step. Water is the spray less the liquid products.
 
 use std::collections::HashSet;
 
@@ -14,6 +14,7 @@ use crate::farm::{CarrierKind, Farm, Fills, Id, Pass, Product};
 use crate::mix::line::over_ground;
 use crate::quantity::{Amount, Area, CarrierRate, Money, Volume};
 use crate::rig;
+use crate::season::portion::ByPass;
 
 /// What some passes take.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -94,23 +95,24 @@ pub struct Tanks {
     pub count: u32,
 }
 
-/// The passes that are not recorded, by date and then in the order of the farm.
+/// The passes that are not recorded, or not all of them, by date and then in the order of the farm.
 pub fn not_recorded(farm: &Farm) -> Vec<Id> {
-    let recorded: HashSet<&str> = farm.records.values().filter_map(|record| record.pass.as_deref()).collect();
-    let mut passes: Vec<(Date, &Id)> = farm
-        .passes
-        .iter()
-        .filter(|(id, _)| !recorded.contains(id.as_str()))
-        .map(|(id, pass)| (pass.date, id))
-        .collect();
+    open(farm).into_iter().map(|(id, ..)| id.clone()).collect()
+}
+
+/// The same passes, with how much of each is left: 1 for all of it.
+fn open(farm: &Farm) -> Vec<(&Id, &Pass, f64)> {
+    let records = ByPass::of(farm);
+    let left = farm.passes.iter().filter_map(|(id, pass)| Some((id, pass, records.unrecorded(id)?.share())));
+    let mut passes: Vec<(&Id, &Pass, f64)> = left.collect();
     // The sort keeps the order of the farm within a day.
-    passes.sort_by_key(|(date, _)| *date);
-    passes.into_iter().map(|(_, id)| id.clone()).collect()
+    passes.sort_by_key(|(_, pass, _)| pass.date);
+    passes
 }
 
 /// The next day, from a day on, that has passes to spray.
 pub fn next_day(farm: &Farm, from: Date) -> Option<Date> {
-    not_recorded(farm).iter().filter_map(|id| farm.passes.get(id)).map(|pass| pass.date).find(|date| *date >= from)
+    open(farm).into_iter().map(|(_, pass, _)| pass.date).find(|date| *date >= from)
 }
 
 /// What the passes of a day take that are not recorded; what those before it take stands beside.
@@ -130,8 +132,7 @@ pub fn needs(farm: &Farm, accounts: &Accounts, wanted: impl Fn(Date) -> bool) ->
     let mut first = true;
     let mut takes: Vec<(&Id, Vec<Take>, Amount)> =
         farm.products.iter().map(|(id, product)| (id, Vec::new(), product.nothing())).collect();
-    for id in not_recorded(farm) {
-        let Some(pass) = farm.passes.get(&id) else { continue };
+    for (id, pass, share) in open(farm) {
         let now = wanted(pass.date);
         if !now && !first {
             continue;
@@ -139,6 +140,7 @@ pub fn needs(farm: &Farm, accounts: &Accounts, wanted: impl Fn(Date) -> bool) ->
         first &= !now;
         let (mixed, open) = Mixed::of(farm, pass);
         for (product, amount) in mixed.products {
+            let amount = amount.times(share);
             let Some((_, by_pass, before)) = takes.iter_mut().find(|(known, ..)| **known == product) else { continue };
             if now {
                 by_pass.push(Take { pass: id.clone(), amount });
@@ -147,11 +149,11 @@ pub fn needs(farm: &Farm, accounts: &Accounts, wanted: impl Fn(Date) -> bool) ->
             }
         }
         if now {
-            add_water(farm, pass, mixed.carrier, &mut out);
+            add_water(farm, pass, mixed.carrier * share, &mut out);
             out.open.extend(open.into_iter().map(|what| (id.clone(), what)));
-            out.passes.push(id);
+            out.passes.push(id.clone());
         } else {
-            out.earlier.push(id);
+            out.earlier.push(id.clone());
         }
     }
     if out.passes.is_empty() {

@@ -1,5 +1,7 @@
 //! Whether what is on hand reaches for a pass, when the passes before it have taken theirs.
 
+use std::collections::HashMap;
+
 use jiff::civil::Date;
 
 use super::account::{Account, Accounts, Doubt};
@@ -27,7 +29,7 @@ struct Wanted<'a> {
 /// What an earlier pass takes of a product.
 struct Earlier<'a> {
     day: Date,
-    id: &'a str,
+    id: &'a Id,
     name: &'a str,
     amount: Amount,
 }
@@ -84,19 +86,31 @@ pub(crate) fn judge(
         }
     }
     wanted.retain(|wanted| lacks(wanted.needed, wanted.there()).is_some());
-    // What was sprayed was there.
-    if wanted.is_empty() || log.is_recorded(pass_id) {
+    if wanted.is_empty() {
         return;
     }
+    // What was sprayed was there, and is taken off already.
+    let Some(left) = log.unrecorded(farm, pass_id) else { return };
+    let mut shares: HashMap<&str, f64> = HashMap::new();
     for mut wanted in wanted {
-        wanted.earlier.retain(|earlier| !log.is_recorded(earlier.id));
+        wanted.needed = wanted.needed.times(left.share());
+        for earlier in &mut wanted.earlier {
+            let share = *shares.entry(earlier.id).or_insert_with(|| share_left(farm, log, earlier.id));
+            earlier.amount = earlier.amount.times(share);
+        }
+        wanted.earlier.retain(|earlier| !earlier.amount.is_zero());
         wanted.earlier.sort_by_key(|earlier| earlier.day);
         if let Some(short) = lacks(wanted.needed, wanted.there()) {
-            findings.push(finding(farm, pass.date, &wanted, short));
+            findings.push(finding(farm, pass.date, &wanted, left.partly, short));
             let below = wanted.account.doubts.iter().filter(|doubt| matches!(doubt, Doubt::Below { .. }));
             findings.extend(below.map(|doubt| super::doubts::finding(farm, wanted.id, doubt)));
         }
     }
+}
+
+/// How much of a pass is still to be sprayed.
+fn share_left(farm: &Farm, log: &Log, pass: &Id) -> f64 {
+    log.unrecorded(farm, pass).map_or(0.0, |left| left.share())
 }
 
 /// What loads take of a product as it is measured out.
@@ -115,7 +129,7 @@ fn before<'a>(farm: &'a Farm, (pass_id, pass): (&Id, &Pass)) -> impl Iterator<It
         .map(|(_, other)| other)
 }
 
-fn finding(farm: &Farm, day: Date, wanted: &Wanted<'_>, short: Amount) -> Finding {
+fn finding(farm: &Farm, day: Date, wanted: &Wanted<'_>, partly: bool, short: Amount) -> Finding {
     let units = farm.units;
     let there = wanted.there();
     let are = if there.is_zero() { "none is".to_owned() } else { format!("{} are", there.show(units)) };
@@ -144,6 +158,7 @@ fn finding(farm: &Farm, day: Date, wanted: &Wanted<'_>, short: Amount) -> Findin
             )
         }
     };
-    let text = format!("{}: this pass needs {}; {after}", wanted.product.name, wanted.needed.show(units));
+    let whose = if partly { "what is left of this pass" } else { "this pass" };
+    let text = format!("{}: {whose} needs {}; {after}", wanted.product.name, wanted.needed.show(units));
     Finding::stop(Subject::Product(wanted.id.to_owned()), text, Basis::Arithmetic).hint(hint)
 }

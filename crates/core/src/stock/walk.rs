@@ -4,6 +4,7 @@ use jiff::civil::Date;
 
 use super::account::{Account, Doubt};
 use super::happened::{self, Happened, Moment, What};
+use super::left_over::LeftOver;
 use super::on_hand::{self, Held, OnHand};
 use super::shelf::{self, From, Shelves, plain};
 use crate::farm::{ContainerKind, Empties, Id, Moved, Movement, Product, Record, RecordLine};
@@ -32,6 +33,10 @@ pub(super) struct Walk<'a> {
     empties: Vec<Empties>,
     arrivals: Vec<(Date, Amount)>,
     doubts: Vec<Doubt>,
+    /// The day of the count, where it was made before that day's spraying.
+    counted_before: Option<Date>,
+    /// How many records were for customers, and what they took.
+    for_customers: (u32, f64),
 }
 
 /// Below this share of what ever came in a balance is arithmetic.
@@ -63,6 +68,8 @@ impl<'a> Walk<'a> {
             empties: Vec::new(),
             arrivals: Vec::new(),
             doubts,
+            counted_before: product.counted.filter(|_| !product.counted_after),
+            for_customers: (0, 0.0),
             shelves,
         };
         for container in product.containers.iter().filter(|container| on_hand::holds(container)) {
@@ -75,7 +82,7 @@ impl<'a> Walk<'a> {
         };
         for happened in list.iter().filter(is_in) {
             match happened.what {
-                What::Record(id, record, line) => walk.record(id, record, line),
+                What::Record(id, record, line, left) => walk.record(id, record, line, left),
                 What::Movement(_, movement) => walk.movement(movement),
             }
         }
@@ -100,11 +107,22 @@ impl<'a> Walk<'a> {
         plain
     }
 
-    fn record(&mut self, id: &'a Id, record: &Record, line: &RecordLine) {
-        let Some(used) = self.plain(line.amount.value(), || line.amount.text().to_owned(), record.date, Some(id))
+    fn record(&mut self, id: &'a Id, record: &Record, line: &RecordLine, left: LeftOver) {
+        let Some(on_ground) = self.plain(line.amount.value(), || line.amount.text().to_owned(), record.date, Some(id))
         else {
             return;
         };
+        let used = match left {
+            LeftOver::Share(share, _) => on_ground * (1.0 + share),
+            _ => on_ground,
+        };
+        if matches!(left, LeftOver::Unknown | LeftOver::GoesOn) && used > 0.0 {
+            let goes_on = left == LeftOver::GoesOn;
+            self.doubts.push(Doubt::LeftOver { date: record.date, record: id.clone(), goes_on });
+        }
+        if record.customer.is_some() {
+            self.for_customers = (self.for_customers.0 + 1, self.for_customers.1 + used);
+        }
         self.used += used;
         self.take(used, &line.lot, record.date, Some(id));
     }
@@ -116,6 +134,9 @@ impl<'a> Walk<'a> {
                 let all = || format!("{count} {} of {size}", kind.name(*count));
                 let Some(each) = self.plain(size.value(), all, date, None) else { return };
                 self.know(lot);
+                if self.counted_before == Some(date) {
+                    self.doubts.push(Doubt::OnDayOfCount { amount: all(), date });
+                }
                 self.shelves.put((*kind, size, each), lot, *count, None);
                 self.arrived(each * f64::from(*count), date);
             }
@@ -222,6 +243,9 @@ impl<'a> Walk<'a> {
             doubts.push(Doubt::Below { most: amount(most), now: amount(self.owed), date, record: record.cloned() });
         }
         doubts.extend(self.doubts);
+        if self.for_customers.0 > 0 {
+            doubts.push(Doubt::ForCustomers { records: self.for_customers.0, amount: amount(self.for_customers.1) });
+        }
         let mut held = self.shelves.held(product);
         held.extend(self.unknown);
         let known = |plain: f64| (!self.dark).then(|| amount(plain));

@@ -80,8 +80,9 @@ fn sprayed_before(
         let lines = record.lines.iter().filter(|line| !line.amount.is_zero());
         lines.map(move |line| (&line.product, record.date, finish))
     });
-    let planned =
-        farm.passes.iter().filter(|(id, pass)| pass.date < date && pass.fields.contains(field) && !log.is_recorded(id));
+    let planned = farm.passes.iter().filter(|(id, pass)| {
+        pass.date < date && pass.fields.contains(field) && log.is_open(farm, id, std::slice::from_ref(field))
+    });
     let planned =
         planned.flat_map(|(_, pass)| pass.mix.iter().map(move |line| (&line.product, pass.date, midnight(pass.date))));
     recorded

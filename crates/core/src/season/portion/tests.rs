@@ -1,14 +1,16 @@
 //! Records of one pass in parts, and what went out against loads and ground.
 
-use super::{Portion, balance, in_proportion, is_out_of_proportion, other_ground};
+use super::{ByPass, Portion, balance, in_proportion, is_out_of_proportion, other_ground, unrecorded};
 use crate::farm::{
-    Active, Container, ContainerKind, Farm, Field, Formulation, Left, Line, NozzleSet, Pass, Product, ProductKind,
-    Record, RecordField, Rig, Water,
+    Active, Container, ContainerKind, Farm, Field, Formulation, Layout, Left, Line, NozzleSet, Pass, Product,
+    ProductKind, Record, RecordField, Rig, Water,
 };
 use crate::plan::{Plan, plan};
 use crate::quantity::{ActiveBasis, Amount, Area, AsTyped, Quantity, Volume};
+use crate::season::close::{before_closing, close};
 use crate::season::record::{from_plan, of_portion};
 use crate::season::{Log, Reach, by_application, product_so_far};
+use indexmap::IndexMap;
 use jiff::civil::date;
 
 const PASS: &str = "post";
@@ -196,8 +198,10 @@ fn parts_of_a_pass_count_once_and_the_pass_again_twice() {
     assert_eq!(applications(&farm), 2);
     near(number(rate(&farm)) * 128.0, 48.0, 0.01);
     // To the plan of the pass both parts are the pass itself, and what came again is an earlier or later application.
-    let beside =
-        Reach::always(&hill, &own, date(2031, 6, 12)).records(&farm).map(|record| record.date).collect::<Vec<_>>();
+    let beside = Reach::always(&hill, &own, date(2031, 6, 12))
+        .records(&farm, &Log::of(&farm))
+        .map(|record| record.date)
+        .collect::<Vec<_>>();
     assert_eq!(beside, [date(2031, 6, 26)]);
 }
 
@@ -373,4 +377,55 @@ fn what_the_plan_leaves_over_stands_in_the_record() {
     let found = balance(&plan, &record).unwrap();
     near(found.mixed.to_us_gallons(), 2450.0, 1e-9);
     near(found.out.to_us_gallons(), 2350.0, 1e-9);
+}
+
+/// One load of three recorded, on one field of two and on some of the other: what is left of the pass is still to be sprayed.
+#[test]
+fn a_record_of_some_loads_leaves_the_rest_of_the_pass() {
+    let mut farm = farm();
+    let (pass, fields) = (PASS.to_owned(), ["mill", "hill"].map(str::to_owned));
+    assert!(!farm.is_recorded(PASS) && !farm.has_record(PASS));
+    let whole = unrecorded(&farm, PASS).unwrap();
+    assert_eq!((whole.partly, whole.share(), whole.words(&farm)), (false, 1.0, None));
+    let plan = plan_of(&farm);
+    put(&mut farm, "first", &Portion::of_loads(&plan, &[1, 2]).unwrap());
+    assert!(!farm.is_recorded(PASS) && farm.has_record(PASS));
+    let left = unrecorded(&farm, PASS).unwrap();
+    let rest = Portion::rest(&farm, &plan).unwrap();
+    assert_eq!(left.fields, rest.fields);
+    assert_eq!(ByPass::of(&farm).unrecorded(PASS), Some(left.clone()));
+    near(left.share(), (60.0 - 100.0 / 3.0) / 160.0, 1e-5);
+    assert_eq!(left.words(&farm).unwrap(), "partly recorded: 26.7 ac of 160 ac left");
+    let is_open = |farm: &Farm, fields: &[String]| Log::of(farm).is_open(farm, PASS, fields);
+    assert!(!is_open(&farm, &fields[..1]) && is_open(&farm, &fields));
+    put(&mut farm, "second", &rest);
+    assert!(farm.is_recorded(PASS) && !is_open(&farm, &fields) && ByPass::of(&farm).unrecorded(PASS).is_none());
+    // One acre of each field; a season that is closed leaves nothing to spray.
+    farm.records.shift_remove("second");
+    for field in farm.records["first"].fields.values_mut() {
+        field.area = typed("1 ac");
+    }
+    near(unrecorded(&farm, PASS).unwrap().area().to_acres(), 158.0, 1e-9);
+    let told = before_closing(&farm, 2031);
+    assert!(told.iter().any(|told| told.text.contains("partly recorded: 158 ac of 160 ac left")), "{told:?}");
+    farm = close(&farm, 2031, date(2031, 12, 1), &IndexMap::new(), "");
+    assert!(farm.is_recorded(&pass));
+}
+
+/// Records hold the ground as it is treated, in bands a third of what is driven over.
+#[test]
+fn bands_are_recorded_by_the_ground_that_is_treated() {
+    let mut farm = farm();
+    let layout = Layout::Band { width: typed("10 in"), rows: typed("30 in"), nozzles: 1 };
+    farm.rigs["boom"].sets["06"].layout = Some(layout);
+    farm.passes[PASS].nozzles = "06".to_owned();
+    let plan = plan_of(&farm);
+    near(plan.area.to_acres(), 160.0 / 3.0, 1e-9);
+    put(&mut farm, "all", &Portion::whole(&plan));
+    assert!(farm.is_recorded(PASS));
+    farm.records["all"].fields["hill"].area = typed("5 ac");
+    let left = unrecorded(&farm, PASS).unwrap();
+    near(left.area().to_acres(), 15.0, 1e-5);
+    near(left.driven_over("hill").unwrap().to_acres(), 45.0, 1e-5);
+    assert_eq!(left.driven_over("mill"), None);
 }

@@ -1,11 +1,15 @@
 //! Ratings of one choice against those of another: in bands of days after the application, without pairs and in pairs.
 //!
-//! Several ratings of one effect on one piece of ground in one band are one, their mean, since they are of the same plants. What
-//! comes out says what was rated; it never says why.
+//! Several ratings of one effect on one piece of ground in one band are one, their mean, since they are of the same plants. The fields
+//! of one record had one tank, one day and one weather, so they do not repeat the application: without pairs a record is one, the mean of
+//! its fields, and pairs of the same two records are one pair. What comes out says what was rated; it never says why.
+
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::index::{Index, Rating, bit};
 use super::{Picked, effects};
 use crate::farm::{AdjuvantClass, Effect, Id};
+use crate::label::listed;
 use crate::season::stats::{FEWEST, Paired, Summary, Welch, paired, summary, welch};
 
 /// Days after an application that are looked at together.
@@ -82,13 +86,15 @@ pub struct Comparison {
     pub one: Option<Summary>,
     /// The other side.
     pub other: Option<Summary>,
-    /// Without pairs: the means of all ratings of the one and of the other side. `None` where there is no room for chance in it.
+    /// On how many pieces of ground either side was rated; several of one record are one in the summaries.
+    pub ground: [usize; 2],
+    /// Without pairs: the means of all records of the one and of the other side. `None` where there is no room for chance in it.
     pub unpaired: Option<Welch>,
     /// What that tells.
     pub by_sets: Verdict,
     /// What stood beside one another.
     pub pairs: Vec<Pair>,
-    /// In pairs.
+    /// In pairs. `None` for fewer than two, and where all differ alike: the differences then do not spread.
     pub paired: Option<Paired>,
     /// What that tells.
     pub by_pairs: Verdict,
@@ -122,11 +128,11 @@ pub fn compare(picked: &Picked<'_>, effect: Option<&Effect>, one: &Side, other: 
     let observed = observed(index, |rating| in_side(&taken, rating.ground) && in_side(&wanted, rating.effect));
     let mut found = Vec::new();
     for of_one in observed.chunk_by(|a, b| (a.effect, a.band) == (b.effect, b.band)) {
-        let (mut ones, mut others) = (Vec::new(), Vec::new());
+        let (mut ones, mut others): (Vec<Rated>, Vec<Rated>) = (Vec::new(), Vec::new());
         for seen in of_one {
             let Some(ground) = index.ground.get(seen.ground as usize) else { continue };
             let Some(entry) = index.entries.get(ground.record as usize) else { continue };
-            let at = ((ground.field, entry.date.year()), seen.rating);
+            let at = Rated { at: (ground.field, entry.date.year()), record: ground.record, rating: seen.rating };
             match (in_side(&first, ground.record), in_side(&second, ground.record)) {
                 (true, false) => ones.push(at),
                 (false, true) => others.push(at),
@@ -136,8 +142,9 @@ pub fn compare(picked: &Picked<'_>, effect: Option<&Effect>, one: &Side, other: 
         let (Some(seen), false) = (of_one.first(), ones.is_empty() || others.is_empty()) else { continue };
         let Some(effect) = index.effects.get(seen.effect as usize) else { continue };
         let pairs = in_pairs(index, &ones, &others);
-        let numbers = |all: &[(_, f64)]| all.iter().map(|(_, rating)| *rating).collect::<Vec<f64>>();
-        found.push(comparison(effect.clone(), seen.band, &numbers(&ones), &numbers(&others), pairs));
+        let ground = [ones.len(), others.len()];
+        let of_band = comparison(effect.clone(), seen.band, &by_record(&ones), &by_record(&others), pairs);
+        found.push(Comparison { ground, ..of_band });
     }
     Compared { comparisons: found, in_both }
 }
@@ -170,7 +177,7 @@ pub(super) fn observed(index: &Index, wanted: impl Fn(&Rating) -> bool) -> Vec<O
         .filter_map(|rating| Some((in_band(rating)?, rating.share.to_percent())))
         .collect();
     all.sort_by_key(|(key, _)| *key);
-    let mean = |same: &[(_, f64)]| same.iter().map(|(_, rating)| rating).sum::<f64>() / same.len() as f64;
+    let mean = |same: &[(_, f64)]| mean(&same.iter().map(|(_, rating)| *rating).collect::<Vec<f64>>());
     all.chunk_by(|(a, _), (b, _)| a == b)
         .filter_map(|same| {
             let ((effect, band, ground), _) = *same.first()?;
@@ -204,33 +211,80 @@ fn of_side(index: &Index, of: &Of) -> Vec<bool> {
     }
 }
 
+/// A field in a year.
 type At = (u32, i16);
 
-/// A field in a year on which there was both: the mean of either.
-fn in_pairs(index: &Index, ones: &[(At, f64)], others: &[(At, f64)]) -> Vec<Pair> {
-    let mut at: Vec<At> =
-        ones.iter().map(|(at, _)| *at).filter(|at| others.iter().any(|(other, _)| other == at)).collect();
-    at.sort_unstable();
-    at.dedup();
-    let mean = |all: &[(At, f64)], at: At| {
-        let (sum, n) =
-            all.iter().filter(|(other, _)| *other == at).fold((0.0, 0), |(sum, n), (_, rating)| (sum + rating, n + 1));
-        sum / f64::from(n)
+/// What a piece of ground of a side was rated.
+struct Rated {
+    at: At,
+    record: u32,
+    rating: f64,
+}
+
+fn mean(ratings: &[f64]) -> f64 {
+    ratings.iter().sum::<f64>() / ratings.len() as f64
+}
+
+/// The mean of each record.
+fn by_record(seen: &[Rated]) -> Vec<f64> {
+    let mut all: BTreeMap<u32, Vec<f64>> = BTreeMap::new();
+    for one in seen {
+        all.entry(one.record).or_default().push(one.rating);
+    }
+    all.values().map(|ratings| mean(ratings)).collect()
+}
+
+/// A field in a year on which there was both: the mean of either. Fields of the same records on both sides are one pair.
+fn in_pairs(index: &Index, ones: &[Rated], others: &[Rated]) -> Vec<Pair> {
+    let by_field = |all: &[Rated]| {
+        let mut by_field: BTreeMap<At, (BTreeSet<u32>, Vec<f64>)> = BTreeMap::new();
+        for one in all {
+            let (records, ratings) = by_field.entry(one.at).or_default();
+            records.insert(one.record);
+            ratings.push(one.rating);
+        }
+        by_field
     };
-    at.into_iter()
-        .map(|at| {
-            let name = index.fields.get(at.0 as usize).map_or("", |field| field.name.as_str());
-            Pair { name: format!("{name}, {}", at.1), one: mean(ones, at), other: mean(others, at) }
-        })
-        .collect()
+    let (ones, others) = (by_field(ones), by_field(others));
+    let mut by_records: BTreeMap<_, Beside> = BTreeMap::new();
+    for (at, (of_one, ratings)) in &ones {
+        let Some((of_other, other_ratings)) = others.get(at) else { continue };
+        let pair = by_records.entry((of_one, of_other)).or_default();
+        pair.at.push(*at);
+        pair.ones.push(mean(ratings));
+        pair.others.push(mean(other_ratings));
+    }
+    let mut pairs: Vec<Beside> = by_records.into_values().collect();
+    pairs.sort_by_key(|pair| pair.at.first().copied());
+    let name = |at: &[At]| {
+        let names: Vec<String> = at
+            .iter()
+            .map(|(field, _)| index.fields.get(*field as usize).map_or_else(String::new, |field| field.name.clone()))
+            .collect();
+        let year = at.first().map_or(0, |(_, year)| *year);
+        format!("{}, {year}", listed(&names))
+    };
+    let pair = |pair: Beside| Pair { name: name(&pair.at), one: mean(&pair.ones), other: mean(&pair.others) };
+    pairs.into_iter().map(pair).collect()
+}
+
+/// Fields on which the same records of both sides stood beside one another.
+#[derive(Default)]
+struct Beside {
+    at: Vec<At>,
+    ones: Vec<f64>,
+    others: Vec<f64>,
 }
 
 pub(crate) fn comparison(effect: Effect, days: Band, ones: &[f64], others: &[f64], pairs: Vec<Pair>) -> Comparison {
     let differences: Vec<f64> = pairs.iter().map(|pair| pair.one - pair.other).collect();
-    let (unpaired, paired) = (welch(ones, others), paired(&differences));
+    // Differences that are all alike leave no room for chance; they do not tell that there is none.
+    let paired = paired(&differences).filter(|paired| spreads(paired.sd, paired.mean));
+    let unpaired = welch(ones, others);
     Comparison {
         effect,
         days,
+        ground: [ones.len(), others.len()],
         one: summary(ones),
         other: summary(others),
         unpaired,
@@ -243,6 +297,11 @@ pub(crate) fn comparison(effect: Effect, days: Band, ones: &[f64], others: &[f64
             paired.and_then(|paired| paired.rank).and_then(|rank| rank.interval),
         ),
     }
+}
+
+/// Whether numbers spread by more than arithmetic about their mean.
+fn spreads(sd: f64, mean: f64) -> bool {
+    sd > 1e-9 * mean.abs()
 }
 
 /// Ratings lie between two ends and few of them make no bell, so that both intervals must leave zero out where there are two.
@@ -263,7 +322,9 @@ fn verdict(have: usize, interval: Option<(f64, f64)>, by_rank: Option<(f64, f64)
 
 #[cfg(test)]
 mod tests {
-    use super::{BANDS, Band, FEWEST, Verdict, verdict};
+    use super::{BANDS, Band, FEWEST, Pair, Verdict, comparison, verdict};
+    use crate::farm::Effect;
+    use crate::season::review::words;
 
     #[test]
     fn bands_follow_one_another() {
@@ -272,6 +333,23 @@ mod tests {
         }
         assert_eq!(Band::of(14), Some(Band { from: 11, to: 17 }));
         assert_eq!((Band::of(0), Band::of(71)), (None, None));
+    }
+
+    /// Six pairs that all differ by five: there is no spread from which an interval, or how likely chance is, could be told.
+    #[test]
+    fn differences_that_do_not_spread_tell_no_interval() {
+        let effect = || Effect::Control("waterhemp".to_owned());
+        for by in [5.0, 0.0] {
+            let ones = [90.0, 85.0, 80.0, 75.3, 70.1, 65.7];
+            let others = ones.map(|one| one - by);
+            let pairs = ones.iter().zip(others).map(|(one, other)| Pair { name: String::new(), one: *one, other });
+            let found = comparison(effect(), BANDS[2], &ones, &others, pairs.collect());
+            assert_eq!((found.paired, found.by_pairs), (None, Verdict::NotApart));
+            let says = words::by_pairs(&found, "oil", "none").text;
+            assert!(says.contains("the differences do not spread") && says.contains("6 pairs"), "{says}");
+        }
+        let found = comparison(effect(), BANDS[2], &[90.0; 6], &[80.0; 6], Vec::new());
+        assert_eq!((found.unpaired, found.by_sets), (None, Verdict::NotApart));
     }
 
     #[test]

@@ -51,8 +51,15 @@ pub fn by_pairs(comparison: &Comparison, one: &str, other: &str) -> Statement {
     let of = format!("{}, {}", effect(&comparison.effect), band(comparison.days));
     let n = comparison.pairs.len();
     let text = match (verdict, comparison.paired) {
-        (Verdict::TooFew { .. }, _) | (_, None) => {
+        (Verdict::TooFew { .. }, _) => {
             format!("{of}: too few to tell: {}. {TOO_FEW_PAIRS}", count(n, "pair", "pairs"))
+        }
+        (_, None) => {
+            let by = comparison.pairs.first().map_or(0.0, |pair| pair.one - pair.other);
+            format!(
+                "{of}: all {n} pairs differ alike, by {} per cent points ({one} less {other}); the differences do not spread, so no interval can be told",
+                show(by, 1)
+            )
         }
         (_, Some(paired)) => {
             let rank = paired.rank.and_then(|rank| rank.interval);
@@ -69,14 +76,18 @@ pub fn by_sets(comparison: &Comparison, one: &str, other: &str) -> Statement {
     let verdict = comparison.by_sets;
     let of = format!("{}, {}", effect(&comparison.effect), band(comparison.days));
     let counts = [comparison.one, comparison.other].map(|side| side.map_or(0, |side| side.n));
+    let pieces = format!("on {} and {} pieces of ground", comparison.ground[0], comparison.ground[1]);
     let text = match (verdict, comparison.unpaired) {
         (Verdict::TooFew { .. }, _) => format!(
-            "{of}: too few to tell: {} with {one}, {} with {other}; fewer than {FEWEST} of either are not compared",
-            counts[0], counts[1]
+            "{of}: too few to tell: {} with {one}, {} with {other}, {pieces}; fewer than {FEWEST} of either are not compared",
+            count(counts[0], "record", "records"),
+            counts[1]
         ),
-        (_, None) => format!("{of}: the ratings of each side are all alike, so no interval can be told"),
+        (_, None) => {
+            format!("{of}: the records of each side were rated all alike and do not spread, so no interval can be told")
+        }
         (_, Some(welch)) => {
-            let over = format!("{} and {} pieces of ground", counts[0], counts[1]);
+            let over = format!("{} and {} records, {pieces}", counts[0], counts[1]);
             told(
                 &of,
                 verdict,

@@ -14,8 +14,9 @@ pub struct Paired {
     pub sd: f64,
     /// In which the mean difference lies, by Student's t.
     pub interval: (f64, f64),
-    /// How often a mean so far from zero comes by chance, by Student's t; 1 where no pair differs.
-    pub p: f64,
+    /// How often a mean so far from zero comes by chance, by Student's t; 1 where no pair differs, `None` where all differ alike, which
+    /// leaves nothing to tell it from.
+    pub p: Option<f64>,
     /// By ranks; `None` for more than [`super::LARGEST`] pairs.
     pub rank: Option<SignedRank>,
 }
@@ -33,9 +34,9 @@ pub fn paired(differences: &[f64]) -> Option<Paired> {
     let half = t_point(freedom)? * error;
     // Differences that are all alike leave no room for chance, unless they are none.
     let p = match (mean == 0.0, error == 0.0) {
-        (true, _) => 1.0,
-        (false, true) => 0.0,
-        (false, false) => two_sided(mean / error, freedom)?,
+        (true, _) => Some(1.0),
+        (false, true) => None,
+        (false, false) => Some(two_sided(mean / error, freedom)?),
     };
     half.is_finite().then(|| Paired {
         n,

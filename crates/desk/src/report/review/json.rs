@@ -202,7 +202,7 @@ fn trial(farm: &Farm, id: &str, judged: &Judged) -> Value {
             "pairs": comparison.pairs.iter().map(|pair| json!([pair.name, pair.one, pair.other])).collect::<Vec<_>>(),
             "difference": comparison.paired.map(|paired| paired.mean),
             "interval": comparison.paired.map(|paired| [paired.interval.0, paired.interval.1]),
-            "p": comparison.paired.map(|paired| paired.p),
+            "p": comparison.paired.and_then(|paired| paired.p),
             "words": words::by_pairs(comparison, one, other).text,
         })
     };

@@ -79,7 +79,7 @@ fn so_far(desk: &mut Desk, pass_id: &str) -> SoFar {
         return known.clone();
     }
     let plan = desk.document.plan(pass_id);
-    let recorded = desk.document.log().is_recorded(pass_id);
+    let recorded = desk.document.log().has_record(pass_id);
     let farm = desk.document.farm();
     let rest = plan.filter(|_| recorded).and_then(|plan| Portion::rest(farm, &plan));
     let so_far = SoFar { of, recorded, rest };
@@ -134,7 +134,7 @@ fn record(desk: &mut Desk, pass_id: &str, wanted: &Wanted) {
         record.note = format!("{} of {all}", loads_words(numbers));
     }
     let farm = desk.document.farm();
-    let again = farm.is_recorded(pass_id);
+    let again = farm.has_record(pass_id);
     let left_out: Vec<&str> = farm
         .passes
         .get(pass_id)

@@ -44,7 +44,7 @@ pub(super) struct Held {
 
 /// The pages of a choice.
 #[derive(Debug)]
-pub(super) struct Pages {
+pub struct Pages {
     index: Rc<Index>,
     choice: Choice,
     /// How many records are looked at.
@@ -150,7 +150,7 @@ pub struct Kept {
     pub(super) seasons: (i16, i16),
     pub(super) choice: Choice,
     /// Its pages.
-    pub(super) pages: Rc<Pages>,
+    pub pages: Rc<Pages>,
     compared: Option<Beside>,
     trials: Option<Rc<Vec<Held>>>,
 }

@@ -219,7 +219,7 @@ fn differences_chart(ui: &mut Ui, comparisons: &[Comparison], one: &str, other: 
                 comparison.paired.map(|paired| (paired.mean, paired.interval, count(paired.n, "pair", "pairs")));
             let sets = comparison.unpaired.map(|welch| {
                 let n = [comparison.one, comparison.other].map(|side| side.map_or(0, |side| side.n));
-                (welch.difference, welch.interval, format!("{} and {} ratings, no pairs", n[0], n[1]))
+                (welch.difference, welch.interval, format!("{} and {} records, no pairs", n[0], n[1]))
             });
             [paired, sets].into_iter().flatten().map(|(value, ends, n)| Dot {
                 name: capital(&format!("{}, {n}", band(comparison.days))),

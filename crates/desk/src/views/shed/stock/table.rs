@@ -126,7 +126,8 @@ fn title(ui: &mut Ui, product: &Product, account: Option<&Account>) -> bool {
     let name = named(&product.name);
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 2.0;
-        let is_doubt = |doubt: &Doubt| !matches!(doubt, Doubt::TooManyBack { .. } | Doubt::NoDay);
+        let is_doubt =
+            |doubt: &Doubt| !matches!(doubt, Doubt::TooManyBack { .. } | Doubt::ForCustomers { .. } | Doubt::NoDay);
         if account.is_some_and(|account| account.doubts.iter().any(is_doubt)) {
             mark::show(ui, Level::Check).on_hover_text("Something in its account is in doubt");
         }

@@ -1,0 +1,126 @@
+//! How far a pass is recorded: its records together cover its ground, or leave some of it.
+//!
+//! A record of some loads is not the pass: what it leaves is still to be sprayed, takes from the shed and counts as planned. In a season
+//! that is closed nothing is still to be sprayed, so that any record settles a pass of it: its fields may be measured anew by then.
+
+use std::collections::HashMap;
+
+use super::DIGITS;
+use crate::farm::{Farm, Id, Record};
+use crate::quantity::{Area, Quantity, Share};
+use crate::rig;
+use crate::season::close::is_closed;
+
+/// What the records of a pass leave of its ground.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Unrecorded {
+    /// The ground left by field, in the order sprayed, as it is treated: in bands their share of what is driven over.
+    pub fields: Vec<(Id, Area)>,
+    /// The ground of the pass in all, as it is treated.
+    pub of: Area,
+    /// Whether some of it is recorded.
+    pub partly: bool,
+    bands: f64,
+}
+
+impl Unrecorded {
+    /// How much ground is left.
+    pub fn area(&self) -> Area {
+        self.fields.iter().map(|(_, area)| *area).sum()
+    }
+
+    /// How much of the pass that is, from 0 to 1; 1 where it has no ground.
+    pub fn share(&self) -> f64 {
+        self.area().ratio(self.of).unwrap_or(1.0)
+    }
+
+    /// Whether something is left on a field.
+    pub fn is_on(&self, field: &str) -> bool {
+        self.fields.iter().any(|(id, _)| id == field)
+    }
+
+    /// What is left of a field as it is driven over: with the ground between bands.
+    pub fn driven_over(&self, field: &str) -> Option<Area> {
+        self.fields.iter().find(|(id, _)| id == field).map(|(_, area)| *area * (1.0 / self.bands))
+    }
+
+    /// "partly recorded: 70.5 ac of 71.5 ac left"; `None` where nothing of it is recorded.
+    pub fn words(&self, farm: &Farm) -> Option<String> {
+        let [left, of] = [self.area(), self.of].map(|area| area.show(farm.units));
+        self.partly.then(|| format!("partly recorded: {left} of {of} left"))
+    }
+}
+
+/// What the records of a pass leave of it; `None` where they cover it. It looks at each record until they do.
+pub fn unrecorded(farm: &Farm, pass: &str) -> Option<Unrecorded> {
+    after(farm, pass, farm.records.values().filter(|record| record.pass.as_deref() == Some(pass)))
+}
+
+impl Farm {
+    /// Whether a pass has been recorded as sprayed: its records cover its ground, to the six digits that they hold.
+    pub fn is_recorded(&self, pass: &str) -> bool {
+        unrecorded(self, pass).is_none()
+    }
+
+    /// Whether a pass has a record, of all its ground or of some.
+    pub fn has_record(&self, pass: &str) -> bool {
+        self.records.values().any(|record| record.pass.as_deref() == Some(pass))
+    }
+}
+
+/// The records by pass, for those who ask for many: each is looked at once.
+pub struct ByPass<'a> {
+    farm: &'a Farm,
+    records: HashMap<&'a str, Vec<&'a Record>>,
+}
+
+impl<'a> ByPass<'a> {
+    /// Of a farm.
+    pub fn of(farm: &'a Farm) -> Self {
+        let mut records: HashMap<&str, Vec<&Record>> = HashMap::new();
+        for record in farm.records.values() {
+            if let Some(pass) = &record.pass {
+                records.entry(pass).or_default().push(record);
+            }
+        }
+        Self { farm, records }
+    }
+
+    /// As [`unrecorded`].
+    pub fn unrecorded(&self, pass: &str) -> Option<Unrecorded> {
+        after(self.farm, pass, self.records.get(pass).into_iter().flatten().copied())
+    }
+}
+
+/// What some records of a pass leave of it; `None` where they cover it.
+pub(crate) fn after<'a>(farm: &Farm, id: &str, mut records: impl Iterator<Item = &'a Record>) -> Option<Unrecorded> {
+    let pass = farm.passes.get(id);
+    let first = records.next();
+    if first.is_some() && pass.is_none_or(|pass| is_closed(farm, pass.date.year())) {
+        return None;
+    }
+    let bands = pass.and_then(|pass| rig::in_bands(farm, pass)).map_or(1.0, Share::to_fraction);
+    // Ground by field: all of it, and what is left.
+    let mut ground: Vec<(&Id, Area, Area)> = Vec::new();
+    for field in pass.iter().flat_map(|pass| &pass.fields) {
+        let treated = pass.zip(farm.fields.get(field)).map_or(Area::ZERO, |(pass, of)| pass.covers(field, of) * bands);
+        if !treated.is_zero() && ground.iter().all(|(known, ..)| *known != field) {
+            ground.push((field, treated, treated));
+        }
+    }
+    let partly = first.is_some();
+    for record in first.into_iter().chain(records) {
+        for (field, all, left) in &mut ground {
+            let covered = record.fields.get(*field).map_or(Area::ZERO, |field| field.area.value());
+            let rest = *left - covered;
+            *left = if left.exceeds(covered) && rest.exceeds(*all * DIGITS) { rest } else { Area::ZERO };
+        }
+        if ground.iter().all(|(.., left)| left.is_zero()) {
+            return None;
+        }
+    }
+    let of = ground.iter().map(|(_, all, _)| *all).sum();
+    let left = ground.into_iter().filter(|(.., left)| !left.is_zero());
+    let fields = left.map(|(id, _, left)| (id.clone(), left)).collect();
+    Some(Unrecorded { fields, of, partly, bands })
+}
