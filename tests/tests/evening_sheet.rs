@@ -365,7 +365,7 @@ fn the_day_is_laid_out_and_the_next_one_found() {
         record.pass = Some(pass.to_owned());
         let of = &farm.passes[pass];
         let fields = of.fields.iter().map(|id| (id.clone(), farm.fields[id].sprayable()));
-        let area = |area: Area| AsTyped::of(&area.show(farm.units), area);
+        let area = |area: Area| AsTyped::parse(&area.show(farm.units)).unwrap();
         record.fields =
             fields.map(|(id, ground)| (id.clone(), RecordField::new(&farm.fields[&id].name, area(ground)))).collect();
     };

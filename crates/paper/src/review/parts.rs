@@ -247,9 +247,10 @@ mod tests {
 
     #[test]
     fn parts_lie_between_the_ends() {
-        assert_eq!(
-            [part(1.0, 4.0), part(5.0, 4.0), part(-1.0, 4.0), part(1.0, 0.0), part(f64::NAN, 1.0)],
-            [0.25, 1.0, 0.0, 0.0, 0.0]
-        );
+        for (value, of, wanted) in
+            [(1.0, 4.0, 0.25), (5.0, 4.0, 1.0), (-1.0, 4.0, 0.0), (1.0, 0.0, 0.0), (f64::NAN, 1.0, 0.0)]
+        {
+            assert!((part(value, of) - wanted).abs() < 1e-12, "{value} of {of}");
+        }
     }
 }

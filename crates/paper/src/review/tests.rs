@@ -228,44 +228,46 @@ fn odd_and_long_names_print_as_typed() {
     assert!(words.contains(&endless));
 }
 
+/// What a part says.
+fn say(part: &Part, wanted: &mut Vec<String>) {
+    match part {
+        Part::Strong { words } | Part::Say { words } => wanted.push(words.clone()),
+        Part::Notes { lines } => wanted.extend(lines.clone()),
+        Part::Columns { title, bars } => {
+            wanted.push(title.clone());
+            wanted.extend(bars.iter().map(|post| post.words.clone()));
+        }
+        Part::Lines { title, lines, .. } => {
+            wanted.push(title.clone());
+            wanted.extend(lines.iter().map(|line| line.name.clone()));
+        }
+        Part::Table { title, columns, rows } => {
+            wanted.push(title.clone());
+            wanted.extend(columns.iter().map(|column| column.heading.clone()));
+            wanted.extend(rows.iter().flat_map(|row| row.cells.iter().chain([&row.under]).cloned()));
+        }
+        Part::Matrix { title, years, rows } => {
+            wanted.push(title.clone());
+            wanted.extend(years.clone());
+            wanted.extend(rows.iter().flat_map(|(_, cells)| cells.iter().flatten()).map(|cell| cell.words.clone()));
+        }
+        Part::Dots { title, dots, .. } => {
+            wanted.push(title.clone());
+            wanted.extend(dots.iter().flat_map(|dot| [dot.name.clone(), dot.words.clone()]));
+        }
+        Part::Beside { left, right } => {
+            say(left, wanted);
+            say(right, wanted);
+        }
+    }
+}
+
 #[test]
 fn all_that_the_content_says_is_on_the_sheets() {
     let content = content(&farm(3, 6, 8), &Choice::all(), PRINTED);
     let sheets = printed(&content);
     let mut wanted: Vec<String> = vec![content.of.clone(), content.printed.clone()];
     wanted.extend(content.about.clone());
-    fn say(part: &Part, wanted: &mut Vec<String>) {
-        match part {
-            Part::Strong { words } | Part::Say { words } => wanted.push(words.clone()),
-            Part::Notes { lines } => wanted.extend(lines.clone()),
-            Part::Columns { title, bars } => {
-                wanted.push(title.clone());
-                wanted.extend(bars.iter().map(|post| post.words.clone()));
-            }
-            Part::Lines { title, lines, .. } => {
-                wanted.push(title.clone());
-                wanted.extend(lines.iter().map(|line| line.name.clone()));
-            }
-            Part::Table { title, columns, rows } => {
-                wanted.push(title.clone());
-                wanted.extend(columns.iter().map(|column| column.heading.clone()));
-                wanted.extend(rows.iter().flat_map(|row| row.cells.iter().chain([&row.under]).cloned()));
-            }
-            Part::Matrix { title, years, rows } => {
-                wanted.push(title.clone());
-                wanted.extend(years.clone());
-                wanted.extend(rows.iter().flat_map(|(_, cells)| cells.iter().flatten()).map(|cell| cell.words.clone()));
-            }
-            Part::Dots { title, dots, .. } => {
-                wanted.push(title.clone());
-                wanted.extend(dots.iter().flat_map(|dot| [dot.name.clone(), dot.words.clone()]));
-            }
-            Part::Beside { left, right } => {
-                say(left, wanted);
-                say(right, wanted);
-            }
-        }
-    }
     for section in &content.sections {
         wanted.push(section.title.clone());
         section.parts.iter().for_each(|part| say(part, &mut wanted));

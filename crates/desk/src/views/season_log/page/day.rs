@@ -15,7 +15,7 @@ pub(super) fn day(ui: &mut Ui, page: &Page<'_>, record: &mut Record, begin: bool
     let now = page.now.time();
     let operator = record.operator.clone();
     // Column by column, as Tab goes: the hours are typed one after the other, and the acts that take the present one follow.
-    let right = (ui.available_width() + 16.0) / 2.0;
+    let right = ui.available_width() / 2.0 + 8.0;
     let (left, acts) = (LABEL + SHORT + 8.0, right - LABEL - SHORT - 24.0);
     ui.horizontal_top(|ui| {
         ui.spacing_mut().item_spacing.x = 8.0;
