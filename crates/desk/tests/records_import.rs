@@ -149,7 +149,8 @@ fn a_file_that_is_left_changes_nothing_also_in_a_small_window() {
 #[test]
 fn a_long_file_is_looked_at_whole_before_it_is_imported() {
     let mut harness = window(Farm::new("Bare"), [1366.0, 900.0]);
-    let rows: String = (0..5_001).map(|at| format!("2030-06-05,Field {},10,Oil (demo),2\n", at % 5_000)).collect();
+    let rows: Vec<String> = (0..5_001).map(|at| format!("2030-06-05,Field {},10,Oil (demo),2\n", at % 5_000)).collect();
+    let rows = rows.concat();
     let (_folder, path) =
         file(&format!("Date,Field,Acres,Product,Amount (gal)\n{rows}2030-06-05,Last,10,Oil (demo),much\n"));
     import::read_file(harness.state_mut(), &path);
