@@ -2,10 +2,10 @@
 //!
 //! # Method
 //! The count holds from its moment on: before that day's spraying, or after it where that is typed. From then on come in what was bought
-//! or found, and go off what records used and what went out otherwise, in the order of [`super::happened`]. The balance is count + in −
+//! or found, and go off what records used and what went out otherwise, in the order of `happened`. The balance is count + in −
 //! out, and may fall below zero where a purchase or a count is missing; containers never do. What is below zero is taken from the next
 //! that comes in. A record takes from the lots it names, in their order, then from containers without a lot, then from any.
-//! What was mixed and left over goes off with its record, as [`super::left_over`] tells.
+//! What was mixed and left over goes off with its record, as `left_over` tells.
 //! Where no day of a count is typed, the containers are what is there now, and nothing is taken off.
 
 use std::collections::HashMap;

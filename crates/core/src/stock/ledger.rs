@@ -81,7 +81,7 @@ pub enum Kind {
     },
 }
 
-/// The account of a product in order of time, as [`super::account`] and [`super::happened`] tell it; empty for a product that is not on the
+/// The account of a product in order of time, as [`super::account`] and `happened` tell it; empty for a product that is not on the
 /// farm. Before the count that holds, an earlier count begins the balance anew; before the first it is not known.
 ///
 /// It looks at each record once.

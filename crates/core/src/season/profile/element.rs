@@ -109,7 +109,7 @@ pub enum Element {
     HolderAddress,
     /// The number with the authority.
     HolderNumber,
-    /// What has no box of its own: its place in [`MORE`].
+    /// What has no box of its own: its place in `MORE`.
     More(usize),
 }
 
