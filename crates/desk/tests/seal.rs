@@ -49,6 +49,8 @@ fn record<'a>(harness: &'a Harness<'_, Desk>) -> &'a Record {
 }
 
 fn click(harness: &mut Harness<'_, Desk>, name: &str) {
+    harness.get_by_role_and_label(Role::Button, name).scroll_to_me();
+    harness.run();
     harness.get_by_role_and_label(Role::Button, name).click();
     harness.run();
 }

@@ -6,7 +6,7 @@ use tankard_core::season::review::{Cost, CostRow, remarks, words};
 use tankard_core::words::capital;
 
 use super::table::{self, Column};
-use super::{MOST, Shown, notes, of_all, sheet};
+use super::{MOST, NOTHING, Shown, notes, of_all, sheet};
 use crate::look;
 use crate::parts::boxes;
 use crate::parts::chart::Chart;
@@ -60,7 +60,11 @@ impl By {
 
 pub(super) fn show(ui: &mut Ui, by: &mut By, shown: &Shown<'_>) {
     let (cost, figures) = (shown.pages.cost(), shown.figures);
-    ui.label(look::strong(remarks::cost_in_all(cost, figures)));
+    if cost.kinds.is_empty() {
+        ui.label(NOTHING);
+        return;
+    }
+    ui.label(look::strong(capital(&remarks::cost_in_all(cost, figures))));
     notes(ui, remarks::cost(cost));
     ui.horizontal(|ui| {
         ui.label(look::soft(ui, "by"));
