@@ -131,7 +131,7 @@ fn each_field_says_when_people_may_enter_and_when_it_may_be_harvested() {
     };
     let (mill, sandhill) = (of(&known, "Mill field"), of(&known, "East sandhill"));
     // 15:45 and 12 hours; the labels of the demo farm say 12 h for mesotrione and 4 h for glyphosate.
-    assert_eq!(mill.enter, "Friday 03:45 (as planned: 12 h after the last of the spray, Mesotrione)");
+    assert_eq!(mill.enter, "Friday 03:45 if on time (12 h, Mesotrione)");
     assert!(sandhill.enter.starts_with("Thursday ") || sandhill.enter.starts_with("Friday "), "{}", sandhill.enter);
     // Sixty days after 12 June is 11 August, fifty are 1 August; what the demo's labels ask of corn.
     assert!(mill.harvest.contains(" days, ") && mill.harvest.contains(" 2031 ("), "{}", mill.harvest);
@@ -162,7 +162,7 @@ fn what_was_sprayed_before_keeps_people_and_harvest_out() {
         let sheet = sheet_of(farm, DAY, &usual_slots());
         sheet.fields.iter().find(|field| field.name.contains("Mill field")).cloned().unwrap()
     };
-    assert_eq!(mill(&farm).enter, "Friday 03:45 (as planned: 12 h after the last of the spray, Mesotrione)");
+    assert_eq!(mill(&farm).enter, "Friday 03:45 if on time (12 h, Mesotrione)");
     let mut product = farm.products[0].clone();
     "Long 480 SC (demo)".clone_into(&mut product.name);
     product.label =
@@ -193,7 +193,7 @@ fn what_was_sprayed_before_keeps_people_and_harvest_out() {
     assert_eq!(after.harvest, "6 April 2032 (300 days, Long 480 SC (demo) of 11 June 2031)");
     // What has run out is not told.
     farm.records["before"].date = date(2031, 6, 1);
-    assert_eq!(mill(&farm).enter, "Friday 03:45 (as planned: 12 h after the last of the spray, Mesotrione)");
+    assert_eq!(mill(&farm).enter, "Friday 03:45 if on time (12 h, Mesotrione)");
 }
 
 /// A night in which the clock is put on: 23:00 and 12 hours are noon of the next day (arithmetic; the US clock of 9 March 2031).

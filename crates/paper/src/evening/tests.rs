@@ -81,7 +81,7 @@ fn day(paper: Paper, number: u32) -> SheetContent {
     let timeline = Some(Timeline { ticks, rows: rigs.iter().map(row).collect() });
     let fields = (1..=number).map(|at| SheetField {
         name: format!("Mill field {at}"),
-        enter: "Friday 00:25 (as planned: 12 h after the last of the spray, Mesotrione)".into(),
+        enter: "Friday 00:25 if on time (12 h, Mesotrione)".into(),
         harvest: "11 August 2031 (60 days, Mesotrione)".into(),
         beside: if at % 2 == 0 { "creek (south, 110 ft)".into() } else { String::new() },
     });

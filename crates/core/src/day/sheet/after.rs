@@ -101,18 +101,23 @@ fn sprayed_before(
 fn enter(here: &[&OfDay], before: Option<(DateTime, String)>, date: Date, zone: Option<&TimeZone>) -> String {
     let mut latest = before;
     let mut longest: Option<(u32, String)> = None;
+    let mut planned = false;
     for pass in here {
         let Some((hours, id, _)) = longest_re_entry(&pass.products) else { continue };
-        // Who is late must see that the hours run from the end, and not from the plan of it.
-        let from = format!("as planned: {hours} h after the last of the spray, {}", pass.short(id));
+        let from = format!("{hours} h, {}", pass.short(id));
         let finish = pass.slot.and_then(|slot| slot.span).map(|span| whole_minute(span.to));
         match finish.and_then(|finish| later(finish, hours, zone)) {
-            Some(until) if latest.as_ref().is_none_or(|(known, _)| until > *known) => latest = Some((until, from)),
+            Some(until) if latest.as_ref().is_none_or(|(known, _)| until > *known) => {
+                latest = Some((until, from));
+                planned = true;
+            }
             None if longest.as_ref().is_none_or(|(known, _)| hours > *known) => longest = Some((hours, pass.short(id))),
             Some(_) | None => {}
         }
     }
-    let until = latest.map(|(until, from)| format!("{} ({from})", moment(until, date)));
+    // Who is late must see that the hours run from the end, and not from the plan of it.
+    let on_time = if planned { " if on time" } else { "" };
+    let until = latest.map(|(until, from)| format!("{}{on_time} ({from})", moment(until, date)));
     let after = longest.map(|(hours, name)| format!("{hours} h after the last of the spray ({name})"));
     let both: Vec<String> = until.into_iter().chain(after).collect();
     if both.is_empty() { "see the labels; none is typed".to_owned() } else { both.join(", and ") }
