@@ -207,7 +207,7 @@ fn re_entry_counts_hours_and_not_the_clock() {
     let sheet = sheet_of(&farm, day, &slots);
     let enter: Vec<&str> = sheet.fields.iter().map(|field| field.enter.as_str()).collect();
     if sheet.rigs[0].passes[0].no_cards.is_empty() {
-        assert!(enter.iter().all(|enter| enter.starts_with("Sunday 12:00 (12 h")), "{enter:?}");
+        assert!(enter.iter().all(|enter| enter.starts_with("Sunday 12:00 if on time (12 h")), "{enter:?}");
     } else {
         panic!("{:?}", sheet.rigs[0].passes[0].no_cards);
     }
