@@ -37,7 +37,7 @@ fn seldom(c: &mut Criterion, farm: &Farm) {
     slow.bench_function("write", |b| b.iter(|| tankard_file::write(black_box(farm)).map(|text| text.len())));
     slow.bench_function("verify the seals, all signed", |b| b.iter(|| seal::findings(black_box(&signed)).len()));
     slow.bench_function("write as CSV", |b| {
-        b.iter(|| records_csv::write(black_box(farm), |_| true).map(|csv| csv.len()))
+        b.iter(|| records_csv::write(black_box(farm), |_| true).map(|csv| csv.len()));
     });
     slow.bench_function("read from CSV", |b| {
         b.iter(|| records_csv::read(black_box(csv.as_bytes())).map(|reading| reading.records.len()));
@@ -82,7 +82,7 @@ fn letters(c: &mut Criterion, farm: &Farm, demo: &Farm) {
         let (farm, pass) = with_pass(&log, demo);
         let known = Log::of(&farm);
         c.bench_function(&format!("look up {name} records by field and pass"), |b| {
-            b.iter(|| Log::of(black_box(&farm)))
+            b.iter(|| Log::of(black_box(&farm)));
         });
         c.bench_function(&format!("plan six fields over {name} records"), |b| b.iter(|| plan(black_box(&farm), &pass)));
         c.bench_function(&format!("plan six fields over {name} records, looked up before"), |b| {
@@ -103,14 +103,14 @@ fn letters(c: &mut Criterion, farm: &Farm, demo: &Farm) {
         b.iter(|| texts.iter().filter(|text| find::holds(text, black_box(&words))).count());
     });
     c.bench_function("who sprayed before", |b| {
-        b.iter(|| used::before(black_box(farm), |record: &Record| [record.operator.as_str()]))
+        b.iter(|| used::before(black_box(farm), |record: &Record| [record.operator.as_str()]));
     });
     c.bench_function("the certificate of an operator", |b| {
-        b.iter(|| used::certificate_of(black_box(farm), "", "A. Demo"))
+        b.iter(|| used::certificate_of(black_box(farm), "", "A. Demo"));
     });
     if let Some(record) = first {
         c.bench_function("what is open of one record", |b| {
-            b.iter(|| profile::open(black_box(farm), record, record.date))
+            b.iter(|| profile::open(black_box(farm), record, record.date));
         });
     }
     c.bench_function("totals of a season without an index", |b| b.iter(|| totals(black_box(farm), 2035).passes));

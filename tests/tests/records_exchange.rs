@@ -881,7 +881,8 @@ fn a_record_that_looks_like_one_in_the_log_is_left_out_until_it_is_taken() {
 #[test]
 fn the_first_rows_alone_are_looked_at_while_columns_are_chosen() {
     let farm = shed();
-    let rows: String = (0..30).map(|at| format!("2031-06-12,Field {at},10,X,2\n")).collect();
+    let rows: Vec<String> = (0..30).map(|at| format!("2031-06-12,Field {at},10,X,2\n")).collect();
+    let rows = rows.concat();
     let text = format!("date,field,acres,product,amount (gal)\n{rows}2031-06-12,Last,10,X,much\n");
     let (preview, table, mapping) = looked_at(&text, &farm);
     assert_eq!((preview.records.len(), preview.refused.len()), (30, 1));

@@ -30,7 +30,7 @@ pub(super) fn day(ui: &mut Ui, page: &Page<'_>, record: &mut Record, begin: bool
             row(ui, "End", |ui| boxes::time_or_none(ui, "End", &mut record.end, SHORT));
         });
         column(ui, acts, |ui| {
-            ui.horizontal(|ui| slot(ui, acts, |_| ()));
+            ui.allocate_space(egui::Vec2::new(acts, crate::look::ROW));
             ui.horizontal(|ui| slot(ui, acts, |ui| at_once(ui, "Start now", &mut record.start, now)));
             ui.horizontal(|ui| slot(ui, acts, |ui| at_once(ui, "End now", &mut record.end, now)));
         });
