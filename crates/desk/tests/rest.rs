@@ -53,7 +53,8 @@ fn more_ground_and_another_rate_are_held_against_the_label() {
     // More than its label allows: said before anything is planned.
     harness.get_by_label_contains("its label allows");
     harness.get_by_label("Plan the rest and see its cards").click();
-    harness.run();
+    // The picture of a card comes from a thread of its own, and may ask for frames of its own in between.
+    harness.run_steps(8);
     let after = harness.state().document.farm().fields["mill-field"].area.clone();
     assert!((after.to_acres() - before.to_acres() - 12.0).abs() < 1e-6);
 }
