@@ -6,7 +6,7 @@ use std::path::PathBuf;
 use std::sync::Arc;
 
 use jiff::civil::Date;
-use tankard_core::day::{DayPlan, plan_day};
+use tankard_core::day::{DayPlan, plan_day_of};
 use tankard_core::farm::{Card, Farm, Id, Record};
 use tankard_core::plan::{Plan, plan_of};
 use tankard_core::season::Log;
@@ -260,7 +260,8 @@ impl Document {
         }
         let plans = self.plans_of(day);
         let plans: Vec<&Plan> = plans.iter().map(AsRef::as_ref).collect();
-        let made = Arc::new(plan_day(&self.farm, day, &plans));
+        let log = self.log();
+        let made = Arc::new(plan_day_of(&self.farm, &log, day, &plans));
         self.days.insert(day, Arc::clone(&made));
         made
     }

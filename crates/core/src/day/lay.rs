@@ -18,7 +18,7 @@ use crate::weather::{self, Outlook, Verdict, sun};
 /// What holds for all rigs of a day.
 pub(super) struct Day<'a> {
     pub(super) farm: &'a Farm,
-    pub(super) log: Log,
+    pub(super) log: &'a Log,
     pub(super) date: Date,
     pub(super) outlook: Outlook,
     /// Whether the forecast tells of the day, and of the one after it.
@@ -47,13 +47,13 @@ pub(super) fn seconds(time: Duration) -> Second {
 }
 
 impl<'a> Day<'a> {
-    pub(super) fn new(farm: &'a Farm, date: Date) -> Self {
+    pub(super) fn new(farm: &'a Farm, log: &'a Log, date: Date) -> Self {
         let next = date.tomorrow().unwrap_or(date);
         let outlook = Outlook::of_days(farm, date, next);
         let ends = sun::day_ends(&outlook.zone, date).unwrap_or_default();
         let covered = (weather::covers(farm, date), next != date && weather::covers(farm, next));
         let decided = farm.days.get(&date.to_string()).cloned().unwrap_or_default();
-        Self { farm, log: Log::of(farm), date, outlook, covered, ends, decided }
+        Self { farm, log, date, outlook, covered, ends, decided }
     }
 
     pub(super) fn has_forecast(&self) -> bool {
@@ -101,7 +101,7 @@ pub(super) fn of_rig(day: &Day, rig_id: &Id, plans: &[&Plan], findings: &mut Vec
     let farm = day.farm;
     let (sprayed, open): (Vec<&Plan>, Vec<&Plan>) = plans.iter().partition(|plan| day.log.is_recorded(&plan.pass));
     for plan in &open {
-        findings.extend(partly(farm, &day.log, plan));
+        findings.extend(partly(farm, day.log, plan));
         fields::judge(farm, plan, findings);
     }
     let done: Vec<Id> = sprayed.iter().map(|plan| plan.pass.clone()).collect();

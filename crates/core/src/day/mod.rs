@@ -26,6 +26,7 @@ use crate::farm::{Farm, Id};
 use crate::finding::{Basis, Finding, Subject};
 use crate::plan::Plan;
 use crate::quantity::Duration;
+use crate::season::Log;
 use crate::weather::{Span, Verdict};
 
 /// A pass that begins before this hour may be meant so, and is said: common practice, no source.
@@ -127,8 +128,13 @@ impl DayPlan {
 /// # Valid range
 /// On each rig up to [`order::EXACT`] passes come in the best order there is; of more it is told how far from the best theirs may be.
 pub fn plan_day(farm: &Farm, date: Date, plans: &[&Plan]) -> DayPlan {
+    plan_day_of(farm, &Log::of(farm), date, plans)
+}
+
+/// As [`plan_day`], with the records of the farm looked up already.
+pub fn plan_day_of(farm: &Farm, log: &Log, date: Date, plans: &[&Plan]) -> DayPlan {
     let mut findings = Vec::new();
-    let day = lay::Day::new(farm, date);
+    let day = lay::Day::new(farm, log, date);
     let mut rigs: Vec<(&Id, Vec<&Plan>)> = Vec::new();
     let mut loose = Vec::new();
     for (id, pass) in farm.passes.iter().filter(|(_, pass)| pass.date == date) {

@@ -22,7 +22,6 @@ use crate::plan::Plan;
 use crate::quantity::{Duration, Quantity, Units};
 use crate::rig::clean_out;
 use crate::season::Log;
-use crate::season::portion::unrecorded;
 use crate::weather::{Span, Verdict, covers};
 use crate::words::capital;
 
@@ -168,6 +167,8 @@ struct OfDay<'a> {
     plan: &'a Plan,
     slot: Option<&'a Slot>,
     products: Vec<(&'a Id, &'a Product)>,
+    /// The records of the farm, looked up.
+    log: &'a Log,
 }
 
 impl OfDay<'_> {
@@ -188,7 +189,8 @@ impl OfDay<'_> {
 
 /// The sheet of a day: its passes that are not recorded, in the order of their slots; a pass without a slot comes last.
 pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[&Slot]) -> SheetContent {
-    let passes = passes_of(farm, date, plans, slots);
+    let log = Log::of(farm);
+    let passes = passes_of((farm, &log), date, plans, slots);
     let counted: Vec<&OfDay> = passes.iter().filter(|pass| pass.has_cards()).collect();
     let decided = farm.days.get(&date.to_string());
     let mut rigs: Vec<SheetRig> = Vec::new();
@@ -209,7 +211,7 @@ pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[&Slot]) -> Sheet
         }
         before = Some(pass);
     }
-    let recorded = farm.passes.iter().filter(|(id, pass)| pass.date == date && farm.is_recorded(id));
+    let recorded = farm.passes.iter().filter(|(id, pass)| pass.date == date && log.is_recorded(id));
     let stopped: Vec<String> = passes.iter().filter(|pass| !pass.has_cards()).map(OfDay::title).collect();
     let mixes: Vec<(&Pass, &[(&Id, &Product)])> =
         counted.iter().map(|pass| (pass.pass, pass.products.as_slice())).collect();
@@ -238,7 +240,7 @@ pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[&Slot]) -> Sheet
             .into_iter()
             .chain(silent("No protective equipment", &counted, |product| says_wear(product)))
             .collect(),
-        fields: after::fields(farm, date, &counted),
+        fields: after::fields((farm, &log), date, &counted),
         silent: silent("No re-entry time", &counted, |product| re_entry_hours(product).is_some())
             .into_iter()
             .chain(after::without_harvest(farm, &counted))
@@ -248,12 +250,17 @@ pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[&Slot]) -> Sheet
     }
 }
 
-fn passes_of<'a>(farm: &'a Farm, date: Date, plans: &[&'a Plan], slots: &[&'a Slot]) -> Vec<OfDay<'a>> {
+fn passes_of<'a>(
+    (farm, log): (&'a Farm, &'a Log),
+    date: Date,
+    plans: &[&'a Plan],
+    slots: &[&'a Slot],
+) -> Vec<OfDay<'a>> {
     let place = |id: &Id| slots.iter().position(|slot| slot.pass == *id);
     let mut passes: Vec<OfDay> = farm
         .passes
         .iter()
-        .filter(|(id, pass)| pass.date == date && !farm.is_recorded(id))
+        .filter(|(id, pass)| pass.date == date && !log.is_recorded(id))
         .filter_map(|(id, pass)| {
             Some(OfDay {
                 number: 0,
@@ -262,6 +269,7 @@ fn passes_of<'a>(farm: &'a Farm, date: Date, plans: &[&'a Plan], slots: &[&'a Sl
                 plan: plans.iter().find(|plan| plan.pass == *id)?,
                 slot: slots.iter().copied().find(|slot| slot.pass == *id),
                 products: pass.mix.iter().filter_map(|line| farm.products.get_key_value(&line.product)).collect(),
+                log,
             })
         })
         .collect();
@@ -340,13 +348,13 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
         operator: pass.operator.trim().to_owned(),
         open: open.join(", "),
         no_cards,
-        note: [partly_recorded(farm, here.id).unwrap_or_default(), pass.note.clone()].join(" ").trim().to_owned(),
+        note: [partly_recorded(farm, here).unwrap_or_default(), pass.note.clone()].join(" ").trim().to_owned(),
     }
 }
 
 /// Says that a pass is recorded in part, of which the sheet has all.
-fn partly_recorded(farm: &Farm, id: &Id) -> Option<String> {
-    let words = unrecorded(farm, id)?.words(farm)?;
+fn partly_recorded(farm: &Farm, here: &OfDay) -> Option<String> {
+    let words = here.log.unrecorded(farm, here.id)?.words(farm)?;
     Some(format!("{}; loads and amounts here are of the whole pass.", capital(&words)))
 }
 
@@ -413,7 +421,7 @@ fn done_before(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Vec<String>
     };
     let date = here.pass.date;
     let earlier =
-        if before.is_none() { clean_out::last_before(farm, &Log::of(farm), &here.pass.rig, date) } else { Vec::new() };
+        if before.is_none() { clean_out::last_before(farm, here.log, &here.pass.rig, date) } else { Vec::new() };
     if slot.clean_out.is_some() {
         let first = before.map(|before| before.id).or_else(|| Some(earlier.first()?.1));
         done.push(clean_out("", first));
@@ -447,7 +455,7 @@ fn in_the_tank(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Option<Stri
     // A pass of an earlier day cannot come right before one that is not the first.
     let not_there = match (before, giver) {
         (Some(before), _) => *before.id != in_tank.from,
-        (None, Some(giver)) => giver.date >= here.pass.date && !farm.is_recorded(&in_tank.from),
+        (None, Some(giver)) => giver.date >= here.pass.date && !here.log.is_recorded(&in_tank.from),
         (None, None) => false,
     };
     let warn = if not_there { "; that does not come right before it" } else { "" };

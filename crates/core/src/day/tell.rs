@@ -266,7 +266,7 @@ impl Told<'_> {
         // A pass with a Stop may not be sprayed, and then what came before it is still in the rig.
         let mut may_be_in: Vec<(&Pass, Option<Date>)> = match before.and_then(|id| farm.passes.get(id)) {
             Some(last) => vec![(last, None)],
-            None => last_before(farm, &self.day.log, self.rig_id, date)
+            None => last_before(farm, self.day.log, self.rig_id, date)
                 .into_iter()
                 .map(|(day, _, last)| (last, Some(day)))
                 .collect(),

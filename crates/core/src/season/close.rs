@@ -8,7 +8,7 @@ use jiff::civil::Date;
 
 use crate::farm::{ClosedSeason, Farm, Id};
 use crate::finding::{Basis, Finding, Subject};
-use crate::season::portion::ByPass;
+use crate::season::Log;
 
 /// Whether the season of a year is closed.
 pub fn is_closed(farm: &Farm, year: i16) -> bool {
@@ -19,9 +19,9 @@ pub fn is_closed(farm: &Farm, year: i16) -> bool {
 /// no source.
 pub fn before_closing(farm: &Farm, year: i16) -> Vec<Finding> {
     let mut findings = Vec::new();
-    let records = ByPass::of(farm);
+    let log = Log::of(farm);
     for (id, pass) in farm.passes.iter().filter(|(_, pass)| pass.date.year() == year) {
-        let Some(left) = records.unrecorded(id) else { continue };
+        let Some(left) = log.unrecorded(farm, id) else { continue };
         let (how, hint) = match left.words(farm) {
             Some(partly) => (
                 format!("is {partly}"),

@@ -12,7 +12,7 @@ use super::record::{amount_text, volume_text, with_amount};
 mod recorded;
 
 pub(crate) use recorded::after;
-pub use recorded::{ByPass, Unrecorded, unrecorded};
+pub use recorded::{Unrecorded, unrecorded};
 
 /// Records hold six digits.
 const DIGITS: f64 = 1e-5;

@@ -14,7 +14,7 @@ use crate::farm::{CarrierKind, Farm, Fills, Id, Pass, Product};
 use crate::mix::line::over_ground;
 use crate::quantity::{Amount, Area, CarrierRate, Money, Volume};
 use crate::rig;
-use crate::season::portion::ByPass;
+use crate::season::Log;
 
 /// What some passes take.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -102,8 +102,8 @@ pub fn not_recorded(farm: &Farm) -> Vec<Id> {
 
 /// The same passes, with how much of each is left: 1 for all of it.
 fn open(farm: &Farm) -> Vec<(&Id, &Pass, f64)> {
-    let records = ByPass::of(farm);
-    let left = farm.passes.iter().filter_map(|(id, pass)| Some((id, pass, records.unrecorded(id)?.share())));
+    let log = Log::of(farm);
+    let left = farm.passes.iter().filter_map(|(id, pass)| Some((id, pass, log.unrecorded(farm, id)?.share())));
     let mut passes: Vec<(&Id, &Pass, f64)> = left.collect();
     // The sort keeps the order of the farm within a day.
     passes.sort_by_key(|(_, pass, _)| pass.date);

@@ -13,17 +13,16 @@ use crate::season::binds::{Binds, binds};
 use crate::weather::{sun, whole_minute};
 
 /// The fields of the day, each once; those of which the same holds together. What was sprayed on them before counts too.
-pub(super) fn fields(farm: &Farm, date: Date, passes: &[&OfDay]) -> Vec<SheetField> {
+pub(super) fn fields((farm, log): (&Farm, &Log), date: Date, passes: &[&OfDay]) -> Vec<SheetField> {
     let zone = farm.place.as_ref().and_then(|place| sun::zone(place).ok());
-    let log = Log::of(farm);
     let mut together: Vec<(String, String, Vec<&Field>)> = Vec::new();
     for id in once(passes.iter().flat_map(|pass| &pass.plan.fields).map(|field| &field.field)) {
         let Some(field) = farm.fields.get(id) else { continue };
         let sprays = |pass: &&&OfDay| pass.plan.fields.iter().any(|planned| planned.field == *id);
         let here: Vec<&OfDay> = passes.iter().filter(sprays).copied().collect();
         let (enter, harvest) = (
-            enter(&here, sprayed_before((farm, &log), id, date, zone.as_ref()), date, zone.as_ref()),
-            harvest_from((farm, &log), (id, field), &here, date),
+            enter(&here, sprayed_before((farm, log), id, date, zone.as_ref()), date, zone.as_ref()),
+            harvest_from((farm, log), (id, field), &here, date),
         );
         match together.iter_mut().find(|known| (&known.0, &known.1) == (&enter, &harvest)) {
             Some((.., fields)) => fields.push(field),

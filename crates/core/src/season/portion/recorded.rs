@@ -3,8 +3,6 @@
 //! A record of some loads is not the pass: what it leaves is still to be sprayed, takes from the shed and counts as planned. In a season
 //! that is closed nothing is still to be sprayed, so that any record settles a pass of it: its fields may be measured anew by then.
 
-use std::collections::HashMap;
-
 use super::DIGITS;
 use crate::farm::{Farm, Id, Record};
 use crate::quantity::{Area, Quantity, Share};
@@ -65,30 +63,6 @@ impl Farm {
     /// Whether a pass has a record, of all its ground or of some.
     pub fn has_record(&self, pass: &str) -> bool {
         self.records.values().any(|record| record.pass.as_deref() == Some(pass))
-    }
-}
-
-/// The records by pass, for those who ask for many: each is looked at once.
-pub struct ByPass<'a> {
-    farm: &'a Farm,
-    records: HashMap<&'a str, Vec<&'a Record>>,
-}
-
-impl<'a> ByPass<'a> {
-    /// Of a farm.
-    pub fn of(farm: &'a Farm) -> Self {
-        let mut records: HashMap<&str, Vec<&Record>> = HashMap::new();
-        for record in farm.records.values() {
-            if let Some(pass) = &record.pass {
-                records.entry(pass).or_default().push(record);
-            }
-        }
-        Self { farm, records }
-    }
-
-    /// As [`unrecorded`].
-    pub fn unrecorded(&self, pass: &str) -> Option<Unrecorded> {
-        after(self.farm, pass, self.records.get(pass).into_iter().flatten().copied())
     }
 }
 

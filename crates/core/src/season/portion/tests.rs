@@ -1,6 +1,6 @@
 //! Records of one pass in parts, and what went out against loads and ground.
 
-use super::{ByPass, Portion, balance, in_proportion, is_out_of_proportion, other_ground, unrecorded};
+use super::{Portion, balance, in_proportion, is_out_of_proportion, other_ground, unrecorded};
 use crate::farm::{
     Active, Container, ContainerKind, Farm, Field, Formulation, Layout, Left, Line, NozzleSet, Pass, Product,
     ProductKind, Record, RecordField, Rig, Water,
@@ -393,13 +393,13 @@ fn a_record_of_some_loads_leaves_the_rest_of_the_pass() {
     let left = unrecorded(&farm, PASS).unwrap();
     let rest = Portion::rest(&farm, &plan).unwrap();
     assert_eq!(left.fields, rest.fields);
-    assert_eq!(ByPass::of(&farm).unrecorded(PASS), Some(left.clone()));
+    assert_eq!(Log::of(&farm).unrecorded(&farm, PASS), Some(left.clone()));
     near(left.share(), (60.0 - 100.0 / 3.0) / 160.0, 1e-5);
     assert_eq!(left.words(&farm).unwrap(), "partly recorded: 26.7 ac of 160 ac left");
     let is_open = |farm: &Farm, fields: &[String]| Log::of(farm).is_open(farm, PASS, fields);
     assert!(!is_open(&farm, &fields[..1]) && is_open(&farm, &fields));
     put(&mut farm, "second", &rest);
-    assert!(farm.is_recorded(PASS) && !is_open(&farm, &fields) && ByPass::of(&farm).unrecorded(PASS).is_none());
+    assert!(farm.is_recorded(PASS) && !is_open(&farm, &fields) && Log::of(&farm).unrecorded(&farm, PASS).is_none());
     // One acre of each field; a season that is closed leaves nothing to spray.
     farm.records.shift_remove("second");
     for field in farm.records["first"].fields.values_mut() {
