@@ -665,23 +665,26 @@ fn step(now: &[usize], cost: Cost, price: &mut impl FnMut(&[usize]) -> Cost) -> 
 }
 
 /// What no order can be below: the larger of two bounds. One lets each job follow whichever is cheapest, so long as one comes
-/// first and all hang together from it on; the other counts how many jobs fit into the time at all.
+/// first and all hang together from it on, and none follows one that can never be done; the other counts how many jobs fit into
+/// the time at all.
 fn least(problem: &Problem, cost: Cost) -> Cost {
     let n = problem.jobs.len();
     let can = |runs: fn(&Job) -> &[Run], job: &Job, way: Second| {
         job.earliest(runs(job), problem.from)
             .is_some_and(|starts| problem.to.is_none_or(|to| starts + job.takes() + way <= to))
     };
+    let ever: Vec<bool> = problem.jobs.iter().map(|job| can(|job| &job.possible, job, 0)).collect();
+    let is_ever = |job: usize| ever.get(job).is_some_and(|ever| *ever);
     let mut roads = Vec::new();
     let mut lengths = Vec::new();
     for (job, of) in problem.jobs.iter().enumerate() {
         roads.push((n, job, Cost::LEFT_OUT.wide()));
-        if !can(|job| &job.possible, of, 0) {
+        if !is_ever(job) {
             continue;
         }
         let doubtful = u32::from(!can(|job| &job.allowed, of, 0));
         let mut shortest = Second::MAX;
-        for before in (0..=n).filter(|before| *before != job) {
+        for before in (0..=n).filter(|before| *before != job && (*before == n || is_ever(*before))) {
             let change = problem.change((before < n).then_some(before), job);
             shortest = shortest.min(change.seconds());
             let comes_first = if before == n { Cost::COMES_FIRST } else { 0 };
@@ -706,8 +709,7 @@ fn least(problem: &Problem, cost: Cost) -> Cost {
     if (Cost { ends: 0, ..least }).cmp(&Cost { ends: 0, ..cost }) == Ordering::Equal
         && lengths.len() + least.left_out as usize == n
     {
-        let done: Vec<(usize, &Job)> =
-            problem.jobs.iter().enumerate().filter(|(_, job)| can(|job| &job.possible, job, 0)).collect();
+        let done: Vec<(usize, &Job)> = problem.jobs.iter().enumerate().filter(|(job, _)| is_ever(*job)).collect();
         let one_go: Second = done.iter().map(|(_, job)| job.takes()).sum();
         let one = done
             .iter()
@@ -779,3 +781,6 @@ fn arborescence(mut points: usize, mut root: usize, mut roads: Vec<(usize, usize
         points = groups;
     }
 }
+
+#[cfg(test)]
+mod tests;
