@@ -4,3 +4,15 @@
 //! [`log`] makes a farm with many records for the checks of the season review and for its bench.
 
 pub mod log;
+
+use proptest::test_runner::{Config, RngSeed};
+
+/// How a property is tried: the same cases on every run; with `PROPTEST_CASES` so many others.
+#[must_use]
+pub fn cases(cases: u32) -> Config {
+    let all = Config { failure_persistence: None, ..Config::default() };
+    match std::env::var_os("PROPTEST_CASES") {
+        Some(_) => all,
+        None => Config { cases, rng_seed: RngSeed::Fixed(2031), ..all },
+    }
+}

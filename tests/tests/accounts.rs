@@ -17,6 +17,7 @@ use tankard_core::stock::{
     Account, Accounts, Count, Doubt, Kind, count, enter, findings, latest_price, ledger, lots, needs, reckoned, spent,
     strike,
 };
+use tankard_tests::cases;
 
 fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
@@ -540,7 +541,7 @@ fn events() -> impl Strategy<Value = Vec<Event>> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 300, failure_persistence: None, rng_seed: proptest::test_runner::RngSeed::Fixed(20_310_610), ..ProptestConfig::default() })]
+    #![proptest_config(cases(300))]
 
     #[test]
     fn the_balance_is_the_count_and_in_less_out(rows in rows(), day in 1_i8..28, after: bool, events in events()) {

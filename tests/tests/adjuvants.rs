@@ -15,6 +15,7 @@ use tankard_core::finding::{Basis, Level};
 use tankard_core::mix::choice::{Adjuvants, Choice, Content};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{AsTyped, Concentration, Quantity};
+use tankard_tests::cases;
 
 use AdjuvantClass::{
     AmmoniumSulfate as Ams, ConditionerWithoutAmmonium as Conditioner, CropOilConcentrate as Coc,
@@ -1157,7 +1158,7 @@ fn invented(mix: &[Vec<Option<Stance>>]) -> Farm {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 200, ..ProptestConfig::default() })]
+    #![proptest_config(cases(200))]
 
     /// No set on offer holds what anybody forbids, and each meets every demand of a label.
     #[test]

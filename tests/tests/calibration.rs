@@ -12,6 +12,7 @@ use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::plan;
 use tankard_core::quantity::{AsTyped, Quantity};
 use tankard_core::rig::calibration::{Calibrated, State, judge, latest, measured_flow};
+use tankard_tests::cases;
 
 fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
@@ -68,6 +69,8 @@ fn checks(judged: &Calibrated) -> Vec<&Finding> {
 }
 
 proptest! {
+    #![proptest_config(cases(256))]
+
     // Arithmetic: without a rating a nozzle is judged by its neighbours, not by the time or by where it stands.
     #[test]
     fn neither_time_nor_place_changes_what_a_nozzle_looks_like(

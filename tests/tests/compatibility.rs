@@ -18,6 +18,7 @@ use tankard_core::mix::charge::{Conflict, conflict};
 use tankard_core::mix::{order, pairs};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity};
+use tankard_tests::cases;
 
 fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
@@ -553,7 +554,7 @@ fn placed(mix: &[(Id, Product)], wanted: &str, carrier: CarrierKind) -> Vec<Id> 
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 300, failure_persistence: None, rng_seed: proptest::test_runner::RngSeed::Fixed(20_310_612), ..ProptestConfig::default() })]
+    #![proptest_config(cases(300))]
 
     #[test]
     fn a_product_added_leaves_the_order_of_the_others(

@@ -5,6 +5,7 @@ use proptest::prelude::*;
 use tankard::{demo, report};
 use tankard_core::loads::card::cards;
 use tankard_core::plan::plan;
+use tankard_tests::cases;
 
 /// What gets written over the text: marks of the format, numbers at the edge, words of other units.
 const PIECES: [&str; 22] = [
@@ -76,7 +77,7 @@ fn survives(text: &str) {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 300, failure_persistence: None, rng_seed: proptest::test_runner::RngSeed::Fixed(20_310_613), ..ProptestConfig::default() })]
+    #![proptest_config(cases(300))]
 
     #[test]
     fn a_broken_file_is_refused_or_planned(text in mutated()) {

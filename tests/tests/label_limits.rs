@@ -15,6 +15,7 @@ use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::loads::card::cards;
 use tankard_core::plan::plan;
 use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity};
+use tankard_tests::cases;
 
 fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
@@ -754,7 +755,7 @@ fn limit(kind: usize, value: u32) -> Says {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(96))]
+    #![proptest_config(cases(96))]
 
     /// A law of limits: whoever is allowed more is not stopped more often.
     #[test]

@@ -12,6 +12,7 @@ use tankard_core::finding::Level;
 use tankard_core::loads::FillStep;
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Amount, AmountPerArea, AsTyped, Quantity, Volume};
+use tankard_tests::cases;
 
 fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
@@ -125,7 +126,7 @@ fn close(a: f64, b: f64, whole: f64) -> bool {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 600, failure_persistence: None, rng_seed: proptest::test_runner::RngSeed::Fixed(20_310_612), ..ProptestConfig::default() })]
+    #![proptest_config(cases(600))]
 
     #[test]
     fn what_is_mixed_is_what_the_ground_takes_and_what_is_left(case in case()) {

@@ -9,6 +9,7 @@ use tankard_core::farm::{
 };
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Amount, AmountPerArea, Area, AsTyped};
+use tankard_tests::cases;
 
 fn typed<Q: tankard_core::quantity::Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
@@ -128,7 +129,7 @@ fn balances(plan: &Plan) {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 400, failure_persistence: None, rng_seed: proptest::test_runner::RngSeed::Fixed(20_310_612), ..ProptestConfig::default() })]
+    #![proptest_config(cases(400))]
 
     #[test]
     fn nothing_appears_and_nothing_is_lost(case in case()) {

@@ -1,19 +1,14 @@
 //! Laws that every quantity keeps, whatever is typed. No published source: they follow from what the words mean.
 
 use proptest::prelude::*;
-use proptest::test_runner::RngSeed;
 use tankard_core::quantity::{
     Acidity, Amount, AmountPerArea, Area, AsTyped, CarrierRate, Concentration, Conductivity, Density, Duration, Flow,
     Hardness, IonContent, Length, Mass, Pressure, Price, Quantity, QuantityError, Rate, Share, Speed, Temperature,
     Units, Volume,
 };
+use tankard_tests::cases;
 
 const SYSTEMS: [Units; 3] = [Units::UsCustomary, Units::Imperial, Units::Metric];
-
-/// The same cases on every run; `PROPTEST_CASES` asks for more of them.
-fn config() -> ProptestConfig {
-    ProptestConfig { rng_seed: RngSeed::Fixed(2031), failure_persistence: None, ..ProptestConfig::default() }
-}
 
 fn systems() -> impl Strategy<Value = Units> {
     prop::sample::select(&SYSTEMS[..])
@@ -76,7 +71,7 @@ fn near(back: f64, value: f64, allowed: f64, shown: &str) -> Result<(), TestCase
 macro_rules! reads_back {
     ($name:ident, $type:ty, $from:expr, |$units:ident, $value:ident| $shown_in:expr, $allowed:expr) => {
         proptest! {
-            #![proptest_config(config())]
+            #![proptest_config(cases(256))]
             #[test]
             fn $name(size in sizes(), $units in systems()) {
                 let quantity: $type = $from(size);
@@ -97,7 +92,7 @@ macro_rules! by_system {
     ($name:ident, $type:ty, $from:ident, us $us:ident $us_half:expr, imperial $imperial:ident $imperial_half:expr,
      metric $metric:ident $metric_half:expr) => {
         proptest! {
-            #![proptest_config(config())]
+            #![proptest_config(cases(256))]
             #[test]
             fn $name(size in sizes(), units in systems()) {
                 let quantity = <$type>::$from(size);
@@ -157,7 +152,7 @@ reads_back!(lengths, Length, Length::from_feet, |_units, _value| Length::to_metr
 reads_back!(times, Duration, |size| Duration::from_seconds(size * 60.0), |_units, _value| Duration::to_seconds, 30.0);
 
 proptest! {
-    #![proptest_config(config())]
+    #![proptest_config(cases(256))]
 
     #[test]
     fn shares_and_temperatures_and_acidity(
@@ -399,7 +394,7 @@ const PIECES: [&str; 40] = [
 ];
 
 proptest! {
-    #![proptest_config(config())]
+    #![proptest_config(cases(256))]
 
     #[test]
     fn no_text_stops_the_reader(text in any::<String>()) {

@@ -15,6 +15,7 @@ use tankard_core::farm::{
 use tankard_core::quantity::{ActiveBasis, AsTyped, Money, Quantity};
 use tankard_core::season::seal::{self, Verdict};
 use tankard_file::{records_csv, records_import, records_json};
+use tankard_tests::cases;
 
 fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap()
@@ -274,7 +275,7 @@ fn farm_of(records: Vec<Record>) -> Farm {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(128))]
+    #![proptest_config(cases(128))]
 
     #[test]
     fn what_is_written_reads_back_the_same(records in vec(record(), 0..4), mark in any::<bool>()) {

@@ -160,7 +160,10 @@ fn spray_goes_on_only_into_the_same_spray() {
     let mut other = farm.passes["p"].clone();
     other.fields = vec!["a".into()];
     farm.passes.insert("q".into(), other.clone());
-    assert_eq!(takers(&farm, "p").iter().map(|(id, _)| id.as_str()).collect::<Vec<_>>(), ["q"]);
+    assert_eq!(
+        takers(&farm, &tankard_core::season::Log::of(&farm), "p").iter().map(|(id, _)| id.as_str()).collect::<Vec<_>>(),
+        ["q"]
+    );
     for change in [
         |pass: &mut Pass| pass.carrier = Some(q("12 gal/ac")),
         |pass: &mut Pass| pass.mix[0].rate = q("24 fl oz/ac"),

@@ -14,6 +14,7 @@ use tankard_core::plan::plan;
 use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity, Share, Volume};
 use tankard_core::rig::clean_out::{between, takes_clean_out, usual_time};
 use tankard_core::rig::rinse::{RinsePlan, left, rinses_to};
+use tankard_tests::cases;
 
 fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
@@ -68,6 +69,8 @@ fn found(farm: &Farm, words: &str) -> Option<Finding> {
 }
 
 proptest! {
+    #![proptest_config(cases(256))]
+
     // Arithmetic: the same water in more rinses never leaves more, and never less than nothing.
     #[test]
     fn more_rinses_of_the_same_water_leave_less(residual in 0.1..100.0_f64, water in 0.1..500.0_f64, rinses in 1..6_u32) {

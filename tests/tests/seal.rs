@@ -14,6 +14,7 @@ use tankard_core::finding::{Level, Subject};
 use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity};
 use tankard_core::season::amend::{amend, differences, history, original, replay, take_as_it_is, words};
 use tankard_core::season::seal::{Link, Refusal, Verdict, findings, sign, verify};
+use tankard_tests::cases;
 
 fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap()
@@ -411,7 +412,7 @@ fn do_edit(record: &mut Record, Edit { kind, at, text }: Edit) {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(4))]
+    #![proptest_config(cases(4))]
 
     /// A hundred amendments of all sorts lead from what was signed to what stands there, and back.
     #[test]

@@ -6,6 +6,7 @@
 
 use proptest::prelude::*;
 use tankard_core::day::order::{Change, Cost, Job, Order, Placed, Problem, search, solve};
+use tankard_tests::cases;
 
 /// Every order with every choice of what is left out and what is put up with; the earliest start in each run is the best one.
 fn by_force(problem: &Problem) -> Cost {
@@ -158,7 +159,7 @@ fn problem(sizes: std::ops::RangeInclusive<usize>) -> impl Strategy<Value = Prob
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(400))]
+    #![proptest_config(cases(400))]
 
     #[test]
     fn no_order_is_better_than_the_best(problem in problem(0..=5)) {
@@ -180,7 +181,7 @@ proptest! {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(20))]
+    #![proptest_config(cases(20))]
 
     #[test]
     fn many_jobs_are_put_in_order_too(problem in problem(13..=20)) {

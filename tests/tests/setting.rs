@@ -15,6 +15,7 @@ use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{AsTyped, CarrierRate, Length, Pressure, Quantity, Speed, Units};
 use tankard_core::rig::flow;
 use tankard_core::rig::setting::{Fit, Setting};
+use tankard_tests::cases;
 
 fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
@@ -513,6 +514,8 @@ fn nothing_typed_wrongly_can_stop_the_program() {
 }
 
 proptest! {
+    #![proptest_config(cases(256))]
+
     /// What all nozzles give in the time of driving is what the plan puts on the ground, however they stand.
     #[test]
     fn what_leaves_the_nozzles_lies_on_the_ground(

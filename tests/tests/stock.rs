@@ -14,6 +14,7 @@ use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Amount, AsTyped, Quantity};
 use tankard_core::stock::needs::{from_day, next_day, of_day};
 use tankard_core::stock::{Need, Needs, buy};
+use tankard_tests::cases;
 
 fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
@@ -341,7 +342,7 @@ fn brute(sizes: &[u32], short: u32) -> (u32, u32) {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 300, failure_persistence: None, rng_seed: proptest::test_runner::RngSeed::Fixed(20_310_612), ..ProptestConfig::default() })]
+    #![proptest_config(cases(300))]
 
     #[test]
     fn needs_add_up_to_what_the_plans_take(case in case()) {

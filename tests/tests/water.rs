@@ -5,7 +5,6 @@
 
 use jiff::civil::date;
 use proptest::prelude::*;
-use proptest::test_runner::RngSeed;
 use tankard_core::farm::label::Stance;
 use tankard_core::farm::{
     Active, AdjuvantClass, Clarity, Farm, Field, Formulation, Grade, Line, Pass, Product, ProductKind, Rig, Says,
@@ -19,6 +18,7 @@ use tankard_core::quantity::{
 use tankard_core::water::blend::{NoBlend, blend, hardness_at, share_for};
 use tankard_core::water::dose::{Dose, per_load};
 use tankard_core::water::hardness;
+use tankard_tests::cases;
 
 fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
@@ -393,11 +393,6 @@ fn what_a_water_does_not_state_leaves_no_trace_in_the_file() {
     assert_eq!(serde_json::from_str::<Water>(&text).unwrap(), water);
 }
 
-/// The same cases on every run; `PROPTEST_CASES` asks for more of them.
-fn config() -> ProptestConfig {
-    ProptestConfig { rng_seed: RngSeed::Fixed(2031), failure_persistence: None, ..ProptestConfig::default() }
-}
-
 fn ion(ppm: f64) -> AsTyped<IonContent> {
     typed(&format!("{ppm:.2} ppm"))
 }
@@ -426,7 +421,7 @@ prop_compose! {
 }
 
 proptest! {
-    #![proptest_config(config())]
+    #![proptest_config(cases(256))]
 
     #[test]
     fn a_blend_reaches_its_hardness_and_ends_in_its_parts(a in waters(), b in waters(), part in 0.0..=1.0_f64) {

@@ -18,6 +18,7 @@ use tankard_core::quantity::{ActiveBasis, AsTyped, Duration, Quantity};
 use tankard_core::season::outside;
 use tankard_core::season::record::{from_plan, record_line, whole_field};
 use tankard_core::weather::{Hours, JudgedHour, Outlook, Span, Verdict, hours};
+use tankard_tests::cases;
 
 fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap_or_else(|error| panic!("{error}"))
@@ -1151,6 +1152,8 @@ fn a_typed_start_holds_back_the_best_span_and_days_are_judged_apart() {
 }
 
 proptest! {
+    #![proptest_config(cases(256))]
+
     /// A label that allows less never makes an hour better, and nothing not known is better than something known to be fair.
     #[test]
     fn a_stricter_label_never_helps(most in 1.0..20.0_f64, less in 0.0..1.0_f64, found in 0.0..25.0_f64, known in any::<bool>()) {
