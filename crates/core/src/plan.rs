@@ -109,21 +109,17 @@ impl Plan {
 /// Plans a pass; `None` where the farm has no pass of that id.
 pub fn plan(farm: &Farm, pass_id: &str) -> Option<Plan> {
     let (pass_id, pass) = farm.passes.get_key_value(pass_id)?;
-    Some(plan_as(farm, pass_id, pass))
+    Some(plan_as(farm, &Log::of(farm), pass_id, pass))
 }
 
 /// The same with the records looked up before, where several passes of one state of a farm are planned.
 pub fn plan_of(farm: &Farm, log: &Log, pass_id: &str) -> Option<Plan> {
     let (pass_id, pass) = farm.passes.get_key_value(pass_id)?;
-    Some(plan_with(farm, log, pass_id, pass))
+    Some(plan_as(farm, log, pass_id, pass))
 }
 
 /// Plans a pass as it might be: with another mix or another setting than the farm has it.
-pub fn plan_as(farm: &Farm, pass_id: &Id, pass: &Pass) -> Plan {
-    plan_with(farm, &Log::of(farm), pass_id, pass)
-}
-
-pub(crate) fn plan_with(farm: &Farm, log: &Log, pass_id: &Id, pass: &Pass) -> Plan {
+pub fn plan_as(farm: &Farm, log: &Log, pass_id: &Id, pass: &Pass) -> Plan {
     let mut findings = Vec::new();
     let mut workings = Vec::new();
 

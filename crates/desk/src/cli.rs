@@ -15,7 +15,8 @@ use tankard_core::farm::{CardContent, Farm, Id};
 use tankard_core::finding::Level;
 use tankard_core::loads::card::cards;
 use tankard_core::mix::jar::Jar;
-use tankard_core::plan::{Plan, plan};
+use tankard_core::plan::{Plan, plan, plan_of};
+use tankard_core::season::Log;
 use tankard_core::season::review::Choice;
 use tankard_core::stock::needs::next_day;
 use tankard_file::forecast_csv::{self, guess, read};
@@ -330,8 +331,9 @@ fn farm_of(file: &Path) -> Result<Farm, String> {
 }
 
 fn plans_of_day(farm: &Farm, day: Date) -> Vec<Plan> {
+    let log = Log::of(farm);
     let of_day = farm.passes.iter().filter(|(_, pass)| pass.date == day);
-    of_day.filter_map(|(id, _)| plan(farm, id)).collect()
+    of_day.filter_map(|(id, _)| plan_of(farm, &log, id)).collect()
 }
 
 /// The day by the machine's clock, in the zone of the farm.
@@ -340,20 +342,17 @@ fn today(farm: &Farm) -> Date {
 }
 
 fn plans_of(farm: &Farm, pass: Option<&str>) -> Result<Vec<Plan>, String> {
-    match pass {
-        Some(id) => {
-            if let Some(plan) = plan(farm, id) {
-                Ok(vec![plan])
-            } else {
-                let known: Vec<&str> = farm.passes.keys().map(String::as_str).collect();
-                Err(format!(
-                    "the farm has no pass \"{id}\"; it has {}",
-                    if known.is_empty() { "none".to_owned() } else { known.join(", ") }
-                ))
-            }
-        }
-        None => Ok(farm.passes.keys().filter_map(|id| plan(farm, id)).collect()),
-    }
+    let Some(id) = pass else {
+        let log = Log::of(farm);
+        return Ok(farm.passes.keys().filter_map(|id| plan_of(farm, &log, id)).collect());
+    };
+    plan(farm, id).map(|plan| vec![plan]).ok_or_else(|| {
+        let known: Vec<&str> = farm.passes.keys().map(String::as_str).collect();
+        format!(
+            "the farm has no pass \"{id}\"; it has {}",
+            if known.is_empty() { "none".to_owned() } else { known.join(", ") }
+        )
+    })
 }
 
 fn ask_plan(file: &Path, pass: Option<&str>, json: bool) -> Result<u8, String> {

@@ -15,6 +15,11 @@ pub fn days_after(day: Date, days: u32) -> Option<Date> {
     day.checked_add(Span::new().try_days(days).ok()?).ok()
 }
 
+/// A day so many days later; the last of the calendar where it lies beyond.
+pub(crate) fn after_days(day: Date, days: u32) -> Date {
+    days_after(day, days).unwrap_or(Date::MAX)
+}
+
 /// A day so many months later; `None` beyond the calendar.
 pub fn months_after(day: Date, months: u32) -> Option<Date> {
     day.checked_add(Span::new().try_months(months).ok()?).ok()
@@ -38,7 +43,7 @@ pub(crate) fn earliest(
         .filter_map(|statement| match statement.says {
             Says::HarvestInterval { days } => {
                 // An interval beyond the calendar ends with it.
-                Some((days_after(sprayed, days).unwrap_or(Date::MAX), days, place(product, statement)))
+                Some((after_days(sprayed, days), days, place(product, statement)))
             }
             _ => None,
         })
@@ -57,7 +62,7 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
             })
             .max_by_key(|(days, _)| *days)
     };
-    let until = |days: u32| days_after(sprayed, days).unwrap_or(Date::MAX);
+    let until = |days: u32| after_days(sprayed, days);
     let Some((most, doubtful)) = longest(false) else { return };
     let field = here.field;
     let Some(harvest) = field.harvest else {

@@ -7,7 +7,7 @@ use crate::finding::{Basis, Finding, Subject};
 use crate::label;
 use crate::loads::{Load, apart};
 use crate::mix::line::over_ground;
-use crate::plan::{Plan, plan_with};
+use crate::plan::{Plan, plan_as};
 use crate::quantity::{CarrierRate, Quantity, Volume};
 use crate::season::Log;
 
@@ -86,7 +86,7 @@ fn judge_source(
     if let Some(in_tank) = &mut alone.in_tank {
         in_tank.from.clear();
     }
-    let plan = plan_with(farm, log, id, &alone);
+    let plan = plan_as(farm, log, id, &alone);
     let last = plan.fields.iter().rfind(|field| !field.area.is_zero()).map(|field| &field.field);
     let first =
         pass.fields.iter().find(|id| farm.fields.get(*id).is_some_and(|field| !pass.covers(id, field).is_zero()));

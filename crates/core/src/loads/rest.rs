@@ -13,6 +13,7 @@ use super::split::fewest_fills;
 use crate::farm::{Farm, Id, InTank, Line, Pass};
 use crate::plan::Plan;
 use crate::quantity::{Area, AsTyped, CarrierRate, Quantity, Units, Volume};
+use crate::season::Log;
 use crate::season::record::{area_in_digits, volume_in_digits};
 
 /// Digits in which ground and loads are written, so that both parts together are the whole to a part in 10⁹.
@@ -327,11 +328,11 @@ pub fn carry_over(farm: &Farm, first: &Plan, second: &Plan) -> Result<Farm, Stri
 
 /// Passes of the same rig that are not sprayed yet and could take what is left in the tank, since they go out with the same
 /// spray: the same products in the same strength.
-pub fn takers<'a>(farm: &'a Farm, pass_id: &str) -> Vec<(&'a Id, &'a Pass)> {
+pub fn takers<'a>(farm: &'a Farm, log: &Log, pass_id: &str) -> Vec<(&'a Id, &'a Pass)> {
     let Some(pass) = farm.passes.get(pass_id) else { return Vec::new() };
     farm.passes
         .iter()
-        .filter(|(id, other)| *id != pass_id && other.date >= pass.date && !farm.is_recorded(id))
+        .filter(|(id, other)| *id != pass_id && other.date >= pass.date && !log.is_recorded(id))
         .filter(|(_, other)| other.rig == pass.rig && same_spray(farm, pass, other))
         .collect()
 }

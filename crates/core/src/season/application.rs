@@ -32,7 +32,7 @@ const DAYS_APART: i32 = 3;
 /// more than [`DAYS_APART`] days from one another without naming parts that differ. What is recorded of one pass twice, or of
 /// more ground than the field has, is an application each time; so is a record of no pass.
 #[derive(Clone, Debug)]
-pub(super) struct Application<'a> {
+struct Application<'a> {
     /// The first part of it; `None` for a record of no pass.
     first: Option<&'a str>,
     /// How much of the field was driven over by the records of each pass.
@@ -43,7 +43,7 @@ pub(super) struct Application<'a> {
 
 impl<'a> Application<'a> {
     /// Of its first record.
-    pub(super) fn of(farm: &'a Farm, field: &str, record: &'a Record, ground: Area) -> Self {
+    fn of(farm: &'a Farm, field: &str, record: &'a Record, ground: Area) -> Self {
         let pass = record.pass.as_deref();
         Self {
             first: pass.map(|pass| farm.first_part(pass)),
@@ -53,7 +53,7 @@ impl<'a> Application<'a> {
     }
 
     /// Takes another record of the field in, and says whether it belongs here.
-    pub(super) fn takes(&mut self, farm: &'a Farm, field: &str, record: &'a Record, ground: Area) -> bool {
+    fn takes(&mut self, farm: &'a Farm, field: &str, record: &'a Record, ground: Area) -> bool {
         let Some(pass) = record.pass.as_deref().filter(|pass| self.first == Some(farm.first_part(pass))) else {
             return false;
         };
@@ -81,7 +81,7 @@ impl<'a> Application<'a> {
     }
 
     /// Whether no more ground of the field is left for it.
-    pub(super) fn is_full(&self, farm: &Farm, field: &str) -> bool {
+    fn is_full(&self, farm: &Farm, field: &str) -> bool {
         let all: Area = self.passes.iter().map(|(_, ground)| *ground).sum();
         !(there(farm, field) * (1.0 - DIGITS)).exceeds(all)
     }
@@ -96,41 +96,55 @@ fn part<'a>(record: &'a Record, field: &str) -> &'a str {
     record.fields.get(field).map_or("", |then| then.part.trim())
 }
 
+/// The applications of a field that may take more of its records, by their first part, while these come in. Full ones are left out,
+/// so that thousands of records of one pass stay quick.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Applications<'a> {
+    open: HashMap<&'a str, Vec<(Application<'a>, usize)>>,
+}
+
+impl<'a> Applications<'a> {
+    /// The number of the application to which the next record of the field belongs; `new` where it begins one.
+    pub(super) fn number(
+        &mut self,
+        farm: &'a Farm,
+        field: &str,
+        record: &'a Record,
+        ground: Area,
+        new: usize,
+    ) -> usize {
+        let Some(pass) = record.pass.as_deref() else { return new };
+        let open = self.open.entry(farm.first_part(pass)).or_default();
+        let at = open.iter_mut().position(|(known, _)| known.takes(farm, field, record, ground)).unwrap_or_else(|| {
+            open.push((Application::of(farm, field, record, ground), new));
+            open.len() - 1
+        });
+        let Some((known, number)) = open.get(at) else { return new };
+        let number = *number;
+        if known.is_full(farm, field) {
+            open.remove(at);
+        }
+        number
+    }
+}
+
 /// The records of a field by [`Application`].
 pub(crate) fn by_application<'a>(
     farm: &'a Farm,
     field: &Id,
     records: impl Iterator<Item = &'a Record>,
 ) -> Vec<Vec<&'a Record>> {
-    let mut all: Vec<(Application<'a>, Vec<&'a Record>)> = Vec::new();
-    // Those that may take more, by their first part: thousands of records of one pass stay quick.
-    let mut open: HashMap<&str, Vec<usize>> = HashMap::new();
+    let mut applications = Applications::default();
+    let mut all: Vec<Vec<&'a Record>> = Vec::new();
     for record in records {
         let ground = driven_over(farm, record, field).unwrap_or(Area::ZERO);
-        let Some(first) = record.pass.as_deref().map(|pass| farm.first_part(pass)) else {
-            all.push((Application::of(farm, field, record, ground), vec![record]));
-            continue;
-        };
-        let open = open.entry(first).or_default();
-        let found = open.iter().copied().find(|at| {
-            all.get_mut(*at).is_some_and(|(known, parts)| {
-                let taken = known.takes(farm, field, record, ground);
-                if taken {
-                    parts.push(record);
-                }
-                taken
-            })
-        });
-        let at = found.unwrap_or_else(|| {
-            all.push((Application::of(farm, field, record, ground), vec![record]));
-            open.push(all.len() - 1);
-            all.len() - 1
-        });
-        if all.get(at).is_some_and(|(known, _)| known.is_full(farm, field)) {
-            open.retain(|other| *other != at);
+        let at = applications.number(farm, field, record, ground, all.len());
+        match all.get_mut(at) {
+            Some(parts) => parts.push(record),
+            None => all.push(vec![record]),
         }
     }
-    all.into_iter().map(|(_, records)| records).collect()
+    all
 }
 
 #[cfg(test)]

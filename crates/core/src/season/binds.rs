@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 
 use crate::farm::{Farm, Field, Product, Record, Says, Statement};
-use crate::label::harvest::{days_after, months_after};
+use crate::label::harvest::{after_days, days_after, months_after};
 use crate::label::{names_crop as speaks_of, place};
 use crate::season::Log;
 
@@ -90,7 +90,7 @@ fn longest(farm: &Farm) -> (Option<u32>, Option<u32>) {
 
 fn until(statement: &Statement, sprayed: Date) -> Option<Date> {
     match &statement.says {
-        Says::HarvestInterval { days } => Some(days_after(sprayed, *days).unwrap_or(Date::MAX)),
+        Says::HarvestInterval { days } => Some(after_days(sprayed, *days)),
         Says::PlantBack { months, .. } => Some(months_after(sprayed, *months).unwrap_or(Date::MAX)),
         _ => None,
     }

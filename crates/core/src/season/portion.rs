@@ -7,11 +7,13 @@ use crate::loads::measure::{step, to_mark};
 use crate::plan::Plan;
 use crate::quantity::{Amount, Area, AsTyped, Volume};
 
+use super::Log;
 use super::record::{amount_text, volume_text, with_amount};
 
 mod recorded;
 
 pub(crate) use recorded::after;
+use recorded::left_on;
 pub use recorded::{Unrecorded, unrecorded};
 
 /// Records hold six digits.
@@ -72,21 +74,12 @@ impl Portion {
 
     /// What of a plan its records do not cover yet, the amounts in proportion to the ground; `None` where they cover all of it
     /// or none.
-    pub fn rest(farm: &Farm, plan: &Plan) -> Option<Self> {
-        let records: Vec<&Record> =
-            farm.records.values().filter(|record| record.pass.as_ref() == Some(&plan.pass)).collect();
+    pub fn rest(farm: &Farm, log: &Log, plan: &Plan) -> Option<Self> {
+        let records: Vec<&Record> = log.of_pass(farm, &plan.pass).collect();
         if records.is_empty() {
             return None;
         }
-        let covered = |id: &Id| -> Area {
-            records.iter().filter_map(|record| record.fields.get(id)).map(|field| field.area.value()).sum()
-        };
-        let rest = plan.fields.iter().filter_map(|field| {
-            let covered = covered(&field.field);
-            let rest = field.area - covered;
-            (field.area.exceeds(covered) && rest.exceeds(field.area * DIGITS)).then(|| (field.field.clone(), rest))
-        });
-        let fields: Vec<(Id, Area)> = rest.collect();
+        let fields = left_on(plan.fields.iter().map(|field| (&field.field, field.area)), &records);
         let share = fields.iter().map(|(_, area)| *area).sum::<Area>().ratio(plan.area).filter(|share| *share > 0.0)?;
         let whole = Self::whole(plan);
         let used = records.iter().try_fold(0_u32, |sum, record| sum.checked_add(record.loads?));

@@ -2,6 +2,7 @@
 
 use crate::farm::record::RecordActive;
 use crate::farm::{Active, Farm, Field, Id, Left, Product, Record, RecordField, RecordLine, Says};
+use crate::loads::card::re_entry_hours;
 use crate::plan::Plan;
 use crate::quantity::{Amount, Area, AsTyped, Mass, Quantity, Units, Volume};
 use crate::rig::set_of;
@@ -107,10 +108,6 @@ pub fn record_line(id: &Id, product: &Product, amount: Amount, units: Units) -> 
 
 /// An amount, as it is typed, of a product as it is now, with its actives.
 pub fn of_product(id: &Id, product: &Product, amount: AsTyped<Amount>, units: Units) -> RecordLine {
-    let entry = product.label.iter().filter_map(|statement| match statement.says {
-        Says::ReEntry { hours } => Some(hours),
-        _ => None,
-    });
     let harvest = product.label.iter().filter_map(|statement| match statement.says {
         Says::HarvestInterval { days } => Some(days),
         _ => None,
@@ -121,7 +118,7 @@ pub fn of_product(id: &Id, product: &Product, amount: AsTyped<Amount>, units: Un
         kind: Some(product.kind),
         class: product.class,
         restricted: product.restricted,
-        entry: entry.max(),
+        entry: re_entry_hours(product),
         harvest: harvest.max(),
         actives: actives(product, amount.value(), units),
         ..RecordLine::new(id, &product.name, amount)

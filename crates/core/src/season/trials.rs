@@ -27,7 +27,7 @@ impl<'a> Seen<'a> {
         let record = farm.records.get(&plot.record)?;
         let field = record.fields.get(&plot.field)?;
         let ratings = record.outcomes.iter().filter(|outcome| outcome.field == plot.field).filter_map(|outcome| {
-            let days = record.date.until(outcome.date).ok()?.get_days();
+            let days = days_after(record, outcome.date);
             Some((outcome.effect.as_ref()?, Band::of(days)?, outcome.rating.as_ref()?.to_percent()))
         });
         Some(Self { record, field, ratings: ratings.collect() })

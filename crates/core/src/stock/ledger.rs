@@ -109,8 +109,7 @@ pub fn ledger(farm: &Farm, product: &str) -> Vec<Entry> {
                 walk.movement(place, movement, is_before);
             }
             What::Record(id, record, line, left) => {
-                let share = if let LeftOver::Share(share, _) = left { share } else { 0.0 };
-                let used = plain(line.amount.value(), of).map(|used| -used * (1.0 + share));
+                let used = plain(line.amount.value(), of).map(|used| -used * left.times());
                 let note = record_note(farm, of, record, line, left);
                 let kind = Kind::Record { id: id.clone(), name: record.name.clone() };
                 walk.moved(record.date, kind, used, About { lot: &line.lot, note: &note, ..About::default() });

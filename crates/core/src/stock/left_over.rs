@@ -26,6 +26,13 @@ pub(super) enum LeftOver {
     GoesOn,
 }
 
+impl LeftOver {
+    /// How many times its lines a record's mix took.
+    pub(super) fn times(self) -> f64 {
+        if let Self::Share(share, _) = self { 1.0 + share } else { 1.0 }
+    }
+}
+
 /// What was left over of the records of a farm.
 pub(super) struct LeftOvers<'a> {
     /// What recorded passes began with, by the pass it came from.

@@ -112,10 +112,7 @@ impl<'a> Walk<'a> {
         else {
             return;
         };
-        let used = match left {
-            LeftOver::Share(share, _) => on_ground * (1.0 + share),
-            _ => on_ground,
-        };
+        let used = on_ground * left.times();
         if matches!(left, LeftOver::Unknown | LeftOver::GoesOn) && used > 0.0 {
             let goes_on = left == LeftOver::GoesOn;
             self.doubts.push(Doubt::LeftOver { date: record.date, record: id.clone(), goes_on });

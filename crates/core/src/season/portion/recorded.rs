@@ -67,34 +67,32 @@ impl Farm {
 }
 
 /// What some records of a pass leave of it; `None` where they cover it.
-pub(crate) fn after<'a>(farm: &Farm, id: &str, mut records: impl Iterator<Item = &'a Record>) -> Option<Unrecorded> {
+pub(crate) fn after<'a>(farm: &Farm, id: &str, records: impl Iterator<Item = &'a Record>) -> Option<Unrecorded> {
     let pass = farm.passes.get(id);
-    let first = records.next();
-    if first.is_some() && pass.is_none_or(|pass| is_closed(farm, pass.date.year())) {
+    let records: Vec<&Record> = records.collect();
+    let partly = !records.is_empty();
+    if partly && pass.is_none_or(|pass| is_closed(farm, pass.date.year())) {
         return None;
     }
     let bands = pass.and_then(|pass| rig::in_bands(farm, pass)).map_or(1.0, Share::to_fraction);
-    // Ground by field: all of it, and what is left.
-    let mut ground: Vec<(&Id, Area, Area)> = Vec::new();
+    let mut ground: Vec<(&Id, Area)> = Vec::new();
     for field in pass.iter().flat_map(|pass| &pass.fields) {
         let treated = pass.zip(farm.fields.get(field)).map_or(Area::ZERO, |(pass, of)| pass.covers(field, of) * bands);
-        if !treated.is_zero() && ground.iter().all(|(known, ..)| *known != field) {
-            ground.push((field, treated, treated));
+        if !treated.is_zero() && ground.iter().all(|(known, _)| *known != field) {
+            ground.push((field, treated));
         }
     }
-    let partly = first.is_some();
-    for record in first.into_iter().chain(records) {
-        for (field, all, left) in &mut ground {
-            let covered = record.fields.get(*field).map_or(Area::ZERO, |field| field.area.value());
-            let rest = *left - covered;
-            *left = if left.exceeds(covered) && rest.exceeds(*all * DIGITS) { rest } else { Area::ZERO };
-        }
-        if ground.iter().all(|(.., left)| left.is_zero()) {
-            return None;
-        }
-    }
-    let of = ground.iter().map(|(_, all, _)| *all).sum();
-    let left = ground.into_iter().filter(|(.., left)| !left.is_zero());
-    let fields = left.map(|(id, _, left)| (id.clone(), left)).collect();
-    Some(Unrecorded { fields, of, partly, bands })
+    let of = ground.iter().map(|(_, treated)| *treated).sum();
+    let fields = left_on(ground.into_iter(), &records);
+    (!partly || !fields.is_empty()).then_some(Unrecorded { fields, of, partly, bands })
+}
+
+/// What of some ground records leave, to the six digits that they hold; fields of which nothing is left do not come.
+pub(super) fn left_on<'a>(ground: impl Iterator<Item = (&'a Id, Area)>, records: &[&Record]) -> Vec<(Id, Area)> {
+    let left = ground.filter_map(|(id, area)| {
+        let covered = records.iter().filter_map(|record| record.fields.get(id)).map(|field| field.area.value()).sum();
+        let rest = area - covered;
+        (area.exceeds(covered) && rest.exceeds(area * DIGITS)).then(|| (id.clone(), rest))
+    });
+    left.collect()
 }

@@ -153,9 +153,9 @@ fn loads_add_up_to_the_whole() {
 fn what_is_left_of_a_pass_is_what_no_record_covers() {
     let mut farm = farm();
     let plan = plan_of(&farm);
-    assert_eq!(Portion::rest(&farm, &plan), None);
+    assert_eq!(Portion::rest(&farm, &Log::of(&farm), &plan), None);
     put(&mut farm, "first", &Portion::of_loads(&plan, &[1, 2]).unwrap());
-    let rest = Portion::rest(&farm, &plan).unwrap();
+    let rest = Portion::rest(&farm, &Log::of(&farm), &plan).unwrap();
     assert_eq!((rest.loads, rest.fields.len()), (Some(1), 1));
     // 60 less 33.3 acres, in the six digits of the record.
     near(rest.area().to_acres(), 60.0 - 100.0 / 3.0, 1e-5);
@@ -169,7 +169,7 @@ fn what_is_left_of_a_pass_is_what_no_record_covers() {
     );
     let second = put(&mut farm, "second", &rest);
     assert_eq!(second.fields["hill"].planned, Some(second.fields["hill"].area.clone()));
-    assert_eq!(Portion::rest(&farm, &plan), None);
+    assert_eq!(Portion::rest(&farm, &Log::of(&farm), &plan), None);
 }
 
 /// A label counts what a field has had: two records of parts of a pass are one application, the pass recorded twice is two.
@@ -178,7 +178,7 @@ fn parts_of_a_pass_count_once_and_the_pass_again_twice() {
     let mut farm = farm();
     let plan = plan_of(&farm);
     put(&mut farm, "first", &Portion::of_loads(&plan, &[1, 2]).unwrap());
-    let rest = Portion::rest(&farm, &plan).unwrap();
+    let rest = Portion::rest(&farm, &Log::of(&farm), &plan).unwrap();
     put(&mut farm, "second", &rest);
     farm.records["second"].date = date(2031, 6, 13);
     let (hill, other) = ("hill".to_owned(), "other".to_owned());
@@ -391,7 +391,7 @@ fn a_record_of_some_loads_leaves_the_rest_of_the_pass() {
     put(&mut farm, "first", &Portion::of_loads(&plan, &[1, 2]).unwrap());
     assert!(!farm.is_recorded(PASS) && farm.has_record(PASS));
     let left = unrecorded(&farm, PASS).unwrap();
-    let rest = Portion::rest(&farm, &plan).unwrap();
+    let rest = Portion::rest(&farm, &Log::of(&farm), &plan).unwrap();
     assert_eq!(left.fields, rest.fields);
     assert_eq!(Log::of(&farm).unrecorded(&farm, PASS), Some(left.clone()));
     near(left.share(), (60.0 - 100.0 / 3.0) / 160.0, 1e-5);

@@ -6,10 +6,10 @@ use std::fmt;
 use jiff::Span;
 use jiff::civil::{Date, DateTime};
 
-use super::due::after_days;
 use super::{Deadline, KeepFrom, Profile, chosen};
 use crate::farm::{Farm, Record};
 use crate::finding::Basis;
+use crate::label::harvest::after_days;
 use crate::season::worker_protection::entry;
 
 /// A day that follows from a record.

@@ -7,6 +7,7 @@ use jiff::civil::{Date, DateTime, Time};
 use serde::Deserialize;
 
 use crate::farm::Record;
+use crate::label::harvest::after_days;
 
 /// By when something is due.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Deserialize)]
@@ -72,11 +73,6 @@ impl Due {
             }
         }
     }
-}
-
-/// A day so many days later; the last that there is where there is none.
-pub(super) fn after_days(day: Date, days: u32) -> Date {
-    Span::new().try_days(days).map_or(Date::MAX, |span| day.saturating_add(span))
 }
 
 /// A moment so many hours later by a clock that is not changed between; the last that there is where there is none.

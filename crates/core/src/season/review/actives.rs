@@ -57,12 +57,7 @@ pub fn page(picked: &Picked<'_>) -> Actives {
     let mut sums: HashMap<(u32, u32), (Mass, usize, u32)> = HashMap::new();
     let mut times = vec![(0, u32::MAX); index.actives.len()];
     let mut silent = vec![0; index.products.len()];
-    let mut on_field = vec![false; index.fields.len()];
-    for (_, ground, _) in picked.ground() {
-        if let Some(on) = on_field.get_mut(ground.field as usize) {
-            *on = true;
-        }
-    }
+    let on_field = picked.on_fields();
     for (used, ground, _) in picked.uses() {
         if let Some(count) = silent.get_mut(used.product as usize) {
             *count += usize::from(used.silent);
@@ -117,6 +112,5 @@ pub fn page(picked: &Picked<'_>) -> Actives {
         row.fields.sort_by(|a, b| b.over_ground.cmp(&a.over_ground).then_with(|| a.name.cmp(&b.name)));
     }
     rows.sort_by_cached_key(|row| (plain(&row.name), row.basis.short()));
-    let named = index.products.iter().zip(silent).filter(|(_, count)| *count > 0);
-    Actives { rows, ground, silent: named.map(|(product, count)| (product.name.clone(), count)).collect() }
+    Actives { rows, ground, silent: index.counted(silent) }
 }

@@ -94,14 +94,13 @@ pub fn page(picked: &Picked<'_>) -> Cost {
             }
         }
     }
-    let named = index.products.iter().zip(without).filter(|(_, count)| *count > 0);
     Cost {
         all: all.row,
         fields: rows(fields),
         crops: rows(crops),
         kinds: rows(kinds),
         classes: rows(classes),
-        without_price: named.map(|(product, count)| (product.name.clone(), count)).collect(),
+        without_price: index.counted(without),
     }
 }
 

@@ -1,9 +1,9 @@
 //! All records laid out flat, once for a document: a page of the review goes over numbers, and looks up no name.
 
-use std::collections::HashMap;
 use std::hash::Hash;
 use std::ops::Range;
 
+use indexmap::IndexSet;
 use jiff::civil::Date;
 
 use super::lay;
@@ -11,40 +11,14 @@ use super::planned::Against;
 use crate::farm::{AdjuvantClass, Effect, Farm, Id, ProductKind};
 use crate::quantity::{ActiveBasis, Amount, Area, Duration, Mass, Money, Share, Volume};
 
-/// Things by number, each once.
-#[derive(Clone, Debug)]
-pub(super) struct Once<K> {
-    pub(super) at: HashMap<K, u32>,
-    all: Vec<K>,
-}
-
-impl<K: Clone + Eq + Hash> Once<K> {
-    pub(super) fn new() -> Self {
-        Self { at: HashMap::new(), all: Vec::new() }
-    }
-
-    pub(super) fn of(&mut self, key: K) -> u32 {
-        if let Some(at) = self.at.get(&key) {
-            return *at;
-        }
-        let at = number(self.all.len());
-        self.all.push(key.clone());
-        self.at.insert(key, at);
-        at
-    }
-
-    pub(super) fn get(&self, at: u32) -> Option<&K> {
-        self.all.get(at as usize)
-    }
-
-    pub(super) fn len(&self) -> usize {
-        self.all.len()
-    }
-}
-
 /// A place in a list; a farm has far fewer than four billion of anything.
 pub(super) fn number(at: usize) -> u32 {
     u32::try_from(at).unwrap_or(u32::MAX)
+}
+
+/// The place of a thing among others, each once; one that is new comes last.
+pub(super) fn place<K: Eq + Hash>(all: &mut IndexSet<K>, thing: K) -> u32 {
+    number(all.insert_full(thing).0)
 }
 
 /// A field as the records know it.
@@ -145,13 +119,13 @@ pub struct Index {
     pub(super) fields: Vec<FieldInfo>,
     pub(super) products: Vec<ProductInfo>,
     pub(super) actives: Vec<(String, ActiveBasis)>,
-    pub(super) groups: Once<(ProductKind, String)>,
+    pub(super) groups: IndexSet<(ProductKind, String)>,
     /// As each was typed first.
     pub(super) effects: Vec<Effect>,
     /// By plain words; `""` where it was not typed. With them the crop as it was first typed.
     pub(super) crops: Vec<(String, String)>,
-    pub(super) rigs: Once<String>,
-    pub(super) waters: Once<String>,
+    pub(super) rigs: IndexSet<String>,
+    pub(super) waters: IndexSet<String>,
     /// The fields that are on the farm, with what of them can be sprayed.
     pub(super) farm_fields: Vec<(Id, Area)>,
 }
@@ -160,6 +134,12 @@ impl Index {
     /// Lays the records out. It takes some hundred times as long as a page, so keep it as long as the farm does not change.
     pub fn of(farm: &Farm) -> Self {
         lay::out(farm)
+    }
+
+    /// Products by name with a count of each; those with none are left out.
+    pub(super) fn counted(&self, counts: Vec<usize>) -> Vec<(String, usize)> {
+        let counted = self.products.iter().zip(counts).filter(|(_, count)| *count > 0);
+        counted.map(|(product, count)| (product.name.clone(), count)).collect()
     }
 
     /// The seasons of which there are records, the first one first. A season is a calendar year.

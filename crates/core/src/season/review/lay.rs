@@ -5,9 +5,12 @@
 
 use std::collections::HashMap;
 
-use super::super::application::Application;
+use indexmap::IndexSet;
+
+use super::super::application::Applications;
 use super::super::shares::{FieldShare, shares};
-use super::index::{Entry, FieldInfo, Ground, Index, Once, ProductInfo, Rating, Use, bit, number};
+use super::super::trials::days_after;
+use super::index::{Entry, FieldInfo, Ground, Index, ProductInfo, Rating, Use, bit, number, place};
 use super::{effects, planned};
 use crate::farm::{AdjuvantClass, Effect, Farm, Id, ProductKind, Record, RecordField, RecordLine};
 use crate::label::groups;
@@ -28,17 +31,17 @@ pub(super) fn out(farm: &Farm) -> Index {
 struct Build<'a> {
     farm: &'a Farm,
     index: Index,
-    fields: Once<&'a str>,
-    products: Once<&'a str>,
+    fields: IndexSet<&'a str>,
+    products: IndexSet<&'a str>,
     crops: HashMap<&'a str, u32>,
-    plain_crops: Once<String>,
-    actives: Once<(String, ActiveBasis)>,
+    plain_crops: IndexSet<String>,
+    actives: IndexSet<(String, ActiveBasis)>,
     names: HashMap<(&'a str, ActiveBasis), u32>,
     effects: HashMap<&'a Effect, u32>,
     /// What groups a name, a typed group and a kind mean.
     meant: HashMap<(&'a str, &'a str, ProductKind), Vec<u32>>,
-    /// Of a field and the first part of an application: those so far, with their numbers.
-    open: HashMap<(u32, &'a str), Vec<(Application<'a>, u32)>>,
+    /// The applications so far, by field.
+    open: HashMap<u32, Applications<'a>>,
     applications: u32,
 }
 
@@ -55,21 +58,21 @@ impl<'a> Build<'a> {
             fields: Vec::new(),
             products: Vec::new(),
             actives: Vec::new(),
-            groups: Once::new(),
+            groups: IndexSet::new(),
             effects: Vec::new(),
             crops: Vec::new(),
-            rigs: Once::new(),
-            waters: Once::new(),
+            rigs: IndexSet::new(),
+            waters: IndexSet::new(),
             farm_fields: farm.fields.iter().map(|(id, field)| (id.clone(), field.sprayable())).collect(),
         };
         Self {
             farm,
             index,
-            fields: Once::new(),
-            products: Once::new(),
+            fields: IndexSet::new(),
+            products: IndexSet::new(),
             crops: HashMap::new(),
-            plain_crops: Once::new(),
-            actives: Once::new(),
+            plain_crops: IndexSet::new(),
+            actives: IndexSet::new(),
             names: HashMap::new(),
             effects: HashMap::new(),
             meant: HashMap::new(),
@@ -116,7 +119,7 @@ impl<'a> Build<'a> {
             let (Some(effect), Some(rating)) = (&outcome.effect, &outcome.rating) else { continue };
             let ground =
                 (first_ground..self.index.ground.len()).zip(record.fields.keys()).find(|(_, id)| **id == outcome.field);
-            let days = record.date.until(outcome.date).ok().map_or(-1, |span| span.get_days());
+            let days = days_after(record, outcome.date);
             match ground.filter(|_| days >= 0) {
                 Some((ground, _)) => {
                     let effect = self.effect(effect);
@@ -135,8 +138,8 @@ impl<'a> Build<'a> {
             id: id.clone(),
             name: record.name.clone(),
             date: record.date,
-            rig: self.index.rigs.of(record.rig.trim().to_owned()),
-            water: self.index.waters.of(record.water.trim().to_owned()),
+            rig: place(&mut self.index.rigs, record.rig.trim().to_owned()),
+            water: place(&mut self.index.waters, record.water.trim().to_owned()),
             volume: record.volume.as_ref().map(AsTyped::value),
             liquid: record
                 .lines
@@ -147,7 +150,7 @@ impl<'a> Build<'a> {
             unmeasured: [record.wind.is_none(), record.temperature.is_none(), record.humidity.is_none()],
             classes: self.classes(record),
             groups: number(first_group)..number(self.index.in_groups.len()),
-            against: planned::against(record, |line| self.products.of(line.product.as_str())),
+            against: planned::against(record, |line| place(&mut self.products, line.product.as_str())),
         };
         self.index.entries.push(entry);
         self.names_of_products(record);
@@ -172,7 +175,7 @@ impl<'a> Build<'a> {
             let grouped =
                 matches!(kind, Some(ProductKind::Herbicide | ProductKind::Fungicide | ProductKind::Insecticide));
             let used = Use {
-                product: self.products.of(&line.product),
+                product: place(&mut self.products, &line.product),
                 amount: line.amount.value().times(ground.share),
                 cost,
                 kind,
@@ -230,7 +233,7 @@ impl<'a> Build<'a> {
             let index = &mut self.index;
             let meant = self.meant.entry((name, typed, kind)).or_insert_with(|| {
                 let groups = groups::groups(name, typed).into_iter().map(|group| groups::of_today(kind, group));
-                groups.filter(|group| group != "0").map(|group| index.groups.of((kind, group))).collect()
+                groups.filter(|group| group != "0").map(|group| place(&mut index.groups, (kind, group))).collect()
             });
             for group in meant {
                 if !all.contains(group) {
@@ -258,7 +261,7 @@ impl<'a> Build<'a> {
         if let Some(at) = self.names.get(&(name, basis)) {
             return *at;
         }
-        let at = self.actives.of((actives::key(name).into_owned(), basis));
+        let at = place(&mut self.actives, (actives::key(name).into_owned(), basis));
         if self.index.actives.len() <= at as usize {
             let shown = actives::facts(name).map_or_else(|| name.trim().to_owned(), |facts| facts.name.clone());
             self.index.actives.push((shown, basis));
@@ -269,11 +272,10 @@ impl<'a> Build<'a> {
 
     fn names_of_products(&mut self, record: &Record) {
         for line in &record.lines {
-            let Some(at) = self.products.at.get(line.product.as_str()) else { continue };
-            let at = *at as usize;
+            let Some(at) = self.products.get_index_of(line.product.as_str()) else { continue };
             // Numbers are given in order, so at most some of this record's are new.
             while self.index.products.len() <= at {
-                let id = self.products.get(number(self.index.products.len())).copied().unwrap_or_default().to_owned();
+                let id = self.products.get_index(self.index.products.len()).copied().unwrap_or_default().to_owned();
                 let name = self.farm.products.get(&id).map(|product| product.name.clone()).unwrap_or_default();
                 self.index.products.push(ProductInfo { id, name });
             }
@@ -286,7 +288,7 @@ impl<'a> Build<'a> {
     }
 
     fn field(&mut self, id: &'a str, name: &str) -> u32 {
-        let at = self.fields.of(id);
+        let at = place(&mut self.fields, id);
         let now = self.farm.fields.get(id);
         if self.index.fields.len() <= at as usize {
             let info = FieldInfo {
@@ -315,7 +317,7 @@ impl<'a> Build<'a> {
         if let Some(at) = self.crops.get(crop) {
             return *at;
         }
-        let at = self.plain_crops.of(plain(crop));
+        let at = place(&mut self.plain_crops, plain(crop));
         if self.index.crops.len() <= at as usize {
             self.index.crops.push((plain(crop), crop.to_owned()));
         }
@@ -323,28 +325,16 @@ impl<'a> Build<'a> {
         at
     }
 
+    /// The application of a record on a field: the same that [`super::super::by_application`] joins.
+    fn application(&mut self, field: u32, id: &str, record: &'a Record, ground: Area) -> u32 {
+        let new = self.next_application();
+        let of_field = self.open.entry(field).or_default();
+        number(of_field.number(self.farm, id, record, ground, new as usize))
+    }
+
     fn next_application(&mut self) -> u32 {
         self.applications += 1;
         self.applications - 1
-    }
-
-    /// The same that [`super::super::by_application`] joins.
-    fn application(&mut self, field: u32, id: &str, record: &'a Record, ground: Area) -> u32 {
-        let new = self.next_application();
-        let Some(pass) = record.pass.as_deref() else { return new };
-        let farm = self.farm;
-        let so_far = self.open.entry((field, farm.first_part(pass))).or_default();
-        let found = so_far.iter_mut().position(|(one, _)| one.takes(farm, id, record, ground));
-        let at = found.unwrap_or_else(|| {
-            so_far.push((Application::of(farm, id, record, ground), new));
-            so_far.len() - 1
-        });
-        let Some((known, number)) = so_far.get(at) else { return new };
-        let number = *number;
-        if known.is_full(farm, id) {
-            so_far.swap_remove(at);
-        }
-        number
     }
 
     fn finish(mut self) -> Index {

@@ -136,6 +136,17 @@ impl<'a> Picked<'a> {
         })
     }
 
+    /// Of all fields, on which some ground is picked.
+    fn on_fields(&self) -> Vec<bool> {
+        let mut on = vec![false; self.index.fields.len()];
+        for (_, ground, _) in self.ground() {
+            if let Some(here) = on.get_mut(ground.field as usize) {
+                *here = true;
+            }
+        }
+        on
+    }
+
     /// Of all ground, which is picked.
     fn taken(&self) -> Vec<bool> {
         let mut taken = vec![false; self.index.ground.len()];

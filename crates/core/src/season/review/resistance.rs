@@ -122,29 +122,21 @@ fn rule(kind: ProductKind, group: &str, again: &str) -> Option<&'static Rule> {
 pub fn page(picked: &Picked<'_>) -> Resistance {
     let index = picked.index;
     let taken = picked.taken();
-    let mut on_field = vec![false; index.fields.len()];
     let mut groupless = vec![0; index.products.len()];
     for (_, ground, _) in picked.ground() {
-        if let Some(here) = on_field.get_mut(ground.field as usize) {
-            *here = true;
-        }
         for used in index.uses_of(ground) {
             if let Some(count) = groupless.get_mut(used.product as usize) {
                 *count += usize::from(used.groupless);
             }
         }
     }
-    let fields = index.fields.iter().zip(on_field).filter(|(field, on)| *on && !field.id.is_empty());
+    let fields = index.fields.iter().zip(picked.on_fields()).filter(|(field, on)| *on && !field.id.is_empty());
     let fields = fields.map(|(field, _)| FieldGroups {
         field: field.id.clone(),
         name: field.name.clone(),
         rows: rows(picked, &field.ground, &taken),
     });
-    let named = index.products.iter().zip(groupless).filter(|(_, count)| *count > 0);
-    Resistance {
-        fields: fields.filter(|field| !field.rows.is_empty()).collect(),
-        groupless: named.map(|(product, count)| (product.name.clone(), count)).collect(),
-    }
+    Resistance { fields: fields.filter(|field| !field.rows.is_empty()).collect(), groupless: index.counted(groupless) }
 }
 
 /// What happened with a group on a field.
@@ -190,7 +182,7 @@ fn rows(picked: &Picked<'_>, ground: &[u32], taken: &[bool]) -> Vec<GroupRow> {
         let is_taken = taken.get(*at as usize).copied().unwrap_or(false);
         let groups = slice(&index.in_groups, &entry.groups);
         for group in groups {
-            let Some((kind, _)) = index.groups.get(*group) else { continue };
+            let Some((kind, _)) = index.groups.get_index(*group as usize) else { continue };
             let Some((_, of_kind)) = of_kind.iter_mut().find(|(known, _)| known == kind) else { continue };
             let count = of_kind.number(here.application);
             let story = stories.entry(*group).or_default();
@@ -210,7 +202,7 @@ fn rows(picked: &Picked<'_>, ground: &[u32], taken: &[bool]) -> Vec<GroupRow> {
     let mut rows: Vec<GroupRow> = stories
         .into_iter()
         .filter_map(|(group, story)| {
-            let (kind, name) = index.groups.get(group)?;
+            let (kind, name) = index.groups.get_index(group as usize)?;
             let repeats = repeats(*kind, name, &story, picked.choice.from);
             let years: Vec<_> = story
                 .years

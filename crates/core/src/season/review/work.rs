@@ -55,8 +55,9 @@ impl RigRow {
 /// The page, of what is picked.
 pub fn page(picked: &Picked<'_>) -> Work {
     let index = picked.index;
-    let mut waters: Vec<WaterRow> = (0..index.waters.len())
-        .filter_map(|at| index.waters.get(super::index::number(at)))
+    let mut waters: Vec<WaterRow> = index
+        .waters
+        .iter()
         .map(|name| WaterRow {
             name: name.clone(),
             spray: Volume::ZERO,
@@ -65,8 +66,9 @@ pub fn page(picked: &Picked<'_>) -> Work {
             without_volume: 0,
         })
         .collect();
-    let mut rigs: Vec<RigRow> = (0..index.rigs.len())
-        .filter_map(|at| index.rigs.get(super::index::number(at)))
+    let mut rigs: Vec<RigRow> = index
+        .rigs
+        .iter()
         .map(|name| RigRow {
             name: name.clone(),
             time: Duration::ZERO,

@@ -79,9 +79,9 @@ fn so_far(desk: &mut Desk, pass_id: &str) -> SoFar {
         return known.clone();
     }
     let plan = desk.document.plan(pass_id);
-    let recorded = desk.document.log().has_record(pass_id);
-    let farm = desk.document.farm();
-    let rest = plan.filter(|_| recorded).and_then(|plan| Portion::rest(farm, &plan));
+    let log = desk.document.log();
+    let recorded = log.has_record(pass_id);
+    let rest = plan.filter(|_| recorded).and_then(|plan| Portion::rest(desk.document.farm(), &log, &plan));
     let so_far = SoFar { of, recorded, rest };
     desk.season_log.so_far = Some(so_far.clone());
     so_far
@@ -110,16 +110,16 @@ fn some_loads(ui: &mut Ui, pass_id: &str, loads: &[u32]) -> Option<Wanted> {
 
 /// Records what is left of a pass, or all of it where nothing is, and opens the record.
 pub fn record_pass(desk: &mut Desk, pass_id: &str) {
-    let plan = desk.document.plan(pass_id);
-    let rest = plan.is_some_and(|plan| Portion::rest(desk.document.farm(), &plan).is_some());
+    let rest = so_far(desk, pass_id).rest.is_some();
     record(desk, pass_id, if rest { &Wanted::Rest } else { &Wanted::All });
 }
 
 fn record(desk: &mut Desk, pass_id: &str, wanted: &Wanted) {
+    let log = desk.document.log();
     let made = desk.document.plan(pass_id).and_then(|plan| {
         let portion = match wanted {
             Wanted::All => Portion::whole(&plan),
-            Wanted::Rest => Portion::rest(desk.document.farm(), &plan)?,
+            Wanted::Rest => Portion::rest(desk.document.farm(), &log, &plan)?,
             Wanted::Loads(numbers) => Portion::of_loads(&plan, numbers)?,
         };
         of_portion(desk.document.farm(), &plan, &portion).map(|record| (record, plan.loads.len()))
@@ -134,7 +134,7 @@ fn record(desk: &mut Desk, pass_id: &str, wanted: &Wanted) {
         record.note = format!("{} of {all}", loads_words(numbers));
     }
     let farm = desk.document.farm();
-    let again = farm.has_record(pass_id);
+    let again = log.has_record(pass_id);
     let left_out: Vec<&str> = farm
         .passes
         .get(pass_id)

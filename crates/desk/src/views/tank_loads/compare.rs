@@ -105,11 +105,12 @@ fn planned(desk: &mut Desk, id: &str, choice: &Choice) -> Option<Arc<Plan>> {
         || desk.tank_loads.other.revision != revision
         || desk.tank_loads.other.key != key
     {
+        let log = desk.document.log();
         let farm = desk.document.farm();
         let (pass_id, pass) = farm.passes.get_key_value(id)?;
         let mut pass: Pass = pass.clone();
         choice.take(&mut pass, farm);
-        let plan = Some(Arc::new(plan_as(farm, pass_id, &pass)));
+        let plan = Some(Arc::new(plan_as(farm, &log, pass_id, &pass)));
         desk.tank_loads.other = Other { revision, key, plan };
     }
     desk.tank_loads.other.plan.clone()

@@ -195,9 +195,11 @@ fn answered(desk: &mut Desk, ui: &mut Ui, id: &str, planned: &Plan, change: &Cha
         if ground || change.in_tank.is_none() {
             return;
         }
-        let farm = desk.document.farm();
-        let into: Vec<(Id, String)> =
-            takers(farm, id).into_iter().map(|(id, pass)| (id.clone(), pass.name.clone())).collect();
+        let log = desk.document.log();
+        let into: Vec<(Id, String)> = takers(desk.document.farm(), &log, id)
+            .into_iter()
+            .map(|(id, pass)| (id.clone(), pass.name.clone()))
+            .collect();
         for (other, name) in into {
             if boxes::act(ui, &format!("Carry it into \"{name}\"")).clicked() {
                 match carry_into(desk.document.farm(), planned, change, &other) {
