@@ -151,7 +151,7 @@ fn passes_of(farm: &Farm, log: &Log, id: &Id, today: jiff::civil::Date) -> Strin
         let full = short_date(date);
         full.rsplit_once(' ').map_or(full.clone(), |(day, _)| day.to_owned())
     };
-    let last = log.on_field(farm, id).map(|(_, record)| record.date).max();
+    let last = log.last_on(id);
     let next = farm
         .passes
         .iter()
