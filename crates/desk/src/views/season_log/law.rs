@@ -26,9 +26,8 @@ pub(super) fn still_open(ui: &mut Ui, farm: &Farm, record: &Record, today: Date)
 
 /// The section of the page.
 pub(super) fn show(ui: &mut Ui, farm: &Farm, record: &mut Record, today: Date) {
-    let before = record.clone();
-    let all = profile::kept(farm, &before);
-    let dates = profile::dates(farm, &before);
+    let all = profile::kept(farm, record);
+    let dates = profile::dates(farm, record);
     let words = match farm.keeping.profiles.as_slice() {
         [] => "the plain record; other profiles are chosen in the shed, Records",
         _ => "the profiles are chosen in the shed, Records",

@@ -394,11 +394,11 @@ pub(super) fn keep(desk: &mut Desk, id: &str, typed: Record) {
     let Some(stands) = desk.document.farm().records.get(id) else { return };
     let state = &mut desk.season_log.seal;
     let is_amending = state.amending(id, stands).is_some();
-    let next = respecting(stands, typed.clone());
-    let differs = next != *stands;
     if let (true, Some(Form::Amend { to, .. })) = (is_amending, state.forms.get_mut(id)) {
-        **to = typed;
+        (**to).clone_from(&typed);
     }
+    let next = respecting(stands, typed);
+    let differs = next != *stands;
     let asked = state.asked.take();
     if differs {
         put(desk, id, next);

@@ -78,8 +78,10 @@ pub(super) fn outcomes(ui: &mut Ui, page: &Page<'_>, record: &mut Record) -> Opt
     }
     let mut said = None;
     let mut taken = None;
-    let of = record.clone();
-    for (at, outcome) in record.outcomes.iter_mut().enumerate() {
+    // The looks are typed over beside the record that they are of.
+    let mut looks = std::mem::take(&mut record.outcomes);
+    let of = &*record;
+    for (at, outcome) in looks.iter_mut().enumerate() {
         ui.push_id(("outcome", at), |ui| {
             let key = page.fold(&format!("outcome {at}"));
             let open = ui.horizontal(|ui| {
@@ -91,7 +93,7 @@ pub(super) fn outcomes(ui: &mut Ui, page: &Page<'_>, record: &mut Record) -> Opt
                 };
                 cell(ui, FIELD, field.to_owned());
                 cell(ui, DAY, outcome.date.to_string());
-                cell(ui, AFTER, format!("{} d", days_after(&of, outcome.date)));
+                cell(ui, AFTER, format!("{} d", days_after(of, outcome.date)));
                 cell(ui, words_width, words_of(outcome));
                 boxes::per_cent(ui, &format!("Rating {number}"), &mut outcome.rating, RATING, "%", ENDS);
                 if take(ui, &format!("look {number}")) {
@@ -100,13 +102,14 @@ pub(super) fn outcomes(ui: &mut Ui, page: &Page<'_>, record: &mut Record) -> Opt
                 open
             });
             if open.inner {
-                said = form(ui, page, &of, outcome).or(said.take());
+                said = form(ui, page, of, outcome).or(said.take());
             }
         });
     }
     if let Some(at) = taken {
-        record.outcomes.remove(at);
+        looks.remove(at);
     }
+    record.outcomes = looks;
     ui.horizontal(|ui| {
         if boxes::act(ui, "Add a rating").clicked() {
             let next = next(page, record);
