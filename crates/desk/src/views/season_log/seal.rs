@@ -287,7 +287,7 @@ fn told(ui: &mut Ui, changes: &[String]) {
     }
 }
 
-/// The signature at the foot of the page, and the amendments below it.
+/// The signature, which stands at the foot of the page, and the amendments below it.
 pub(super) fn section(
     state: &mut State,
     ui: &mut Ui,
@@ -296,11 +296,6 @@ pub(super) fn section(
     id: &str,
     record: &Record,
 ) {
-    ui.add_space(look::GRID);
-    let line = ui.available_rect_before_wrap();
-    ui.painter().hline(line.x_range(), line.top(), egui::Stroke::new(1.0, look::colours(ui).hairline));
-    ui.add_space(6.0);
-    ui.label(look::heading("Signature"));
     if is_signed(record) {
         past(state, ui, revision, id, record);
         return;
