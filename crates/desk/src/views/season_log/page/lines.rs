@@ -8,7 +8,8 @@ use tankard_core::season::record::{none_of, of_product, record_line, with_amount
 use tankard_core::stock;
 
 use super::rows::{
-    FOLD, SHORT, TAKE, add, beside_plan, captions, indented_line, pair, section, slot, take, triangle, with_before,
+    FOLD, SHORT, TAKE, add, beside_plan, box_width, captions, indented_line, pair, section, slot, take, triangle,
+    with_before,
 };
 use super::{Page, State, Typing};
 use crate::look;
@@ -118,15 +119,14 @@ fn beside(line: &RecordLine, planned: Option<&Record>, units: Units) -> String {
 fn more(ui: &mut Ui, line: &mut RecordLine, lots: &[String]) {
     let name = line.name.clone();
     let of = |what: &str| format!("{what} of {name}");
-    let width = |ui: &Ui| super::rows::BOX.min(ui.available_width());
     pair(
         ui,
-        ("Lot", |ui| with_before(ui, &of("Lot"), &mut line.lot, width(ui), "as on the container", lots)),
-        ("Price", |ui| boxes::quantity_or_none(ui, &of("Price"), &mut line.price, width(ui))),
+        ("Lot", |ui| with_before(ui, &of("Lot"), &mut line.lot, box_width(ui), "as on the container", lots)),
+        ("Price", |ui| boxes::quantity_or_none(ui, &of("Price"), &mut line.price, box_width(ui))),
     );
     pair(
         ui,
-        ("Registration", |ui| boxes::text(ui, &of("Registration"), &mut line.registration, width(ui))),
+        ("Registration", |ui| boxes::text(ui, &of("Registration"), &mut line.registration, box_width(ui))),
         ("Restricted", |ui| {
             if ui.is_enabled() {
                 ui.checkbox(&mut line.restricted, "certified use only").accessible_name(of("Restricted use"))

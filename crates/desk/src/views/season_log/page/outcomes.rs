@@ -8,7 +8,10 @@ use tankard_core::finding::Level;
 use tankard_core::season::trials::days_after;
 
 use super::Page;
-use super::rows::{BOX, LABEL, SHORT, TAKE, captions, fold, labelled, pair, pick, section_with, slot, take, triangle};
+use super::rows::{
+    FOLD, LABEL, SHORT, TAKE, box_width, captions, fold, pair, row, section_with, slot, take, triangle, with_before,
+    with_offers,
+};
 use crate::look;
 use crate::parts::{boxes, mark};
 
@@ -63,17 +66,10 @@ pub(super) fn outcomes(ui: &mut Ui, page: &Page<'_>, record: &mut Record) -> Opt
             ui.label(look::soft(ui, "how the weeds died and how the crop stood it"));
         }
     });
-    let words_width =
-        (ui.available_width() - super::rows::FOLD - FIELD - DAY - AFTER - RATING - TAKE - 6.0 * 8.0).max(60.0);
+    let words_width = (ui.available_width() - FOLD - FIELD - DAY - AFTER - RATING - TAKE - 6.0 * 8.0).max(60.0);
     if !record.outcomes.is_empty() {
-        let columns = [
-            ("", super::rows::FOLD),
-            ("field", FIELD),
-            ("day", DAY),
-            ("after", AFTER),
-            ("what", words_width),
-            ("rating", RATING),
-        ];
+        let columns =
+            [("", FOLD), ("field", FIELD), ("day", DAY), ("after", AFTER), ("what", words_width), ("rating", RATING)];
         captions(ui, &columns);
     }
     let mut said = None;
@@ -173,13 +169,12 @@ fn next(page: &Page<'_>, record: &Record) -> Outcome {
 
 /// A look, to be typed over; gives what went wrong with a photo.
 fn form(ui: &mut Ui, page: &Page<'_>, of: &Record, outcome: &mut Outcome) -> Option<String> {
-    let width = |ui: &Ui| BOX.min(ui.available_width());
     let fields: Vec<Id> = of.fields.keys().cloned().collect();
     let name = |id: &Id| of.fields.get(id).map_or_else(|| "choose a field".to_owned(), |field| field.name.clone());
     pair(
         ui,
-        ("Field", |ui| boxes::choice(ui, "Field looked at", &mut outcome.field, &fields, name, width(ui))),
-        ("Day", |ui| boxes::date(ui, "Day of the look", &mut outcome.date, width(ui))),
+        ("Field", |ui| boxes::choice(ui, "Field looked at", &mut outcome.field, &fields, name, box_width(ui))),
+        ("Day", |ui| boxes::date(ui, "Day of the look", &mut outcome.date, box_width(ui))),
     );
     let mut what = What::of(outcome.effect.as_ref());
     let before = what;
@@ -196,17 +191,13 @@ fn form(ui: &mut Ui, page: &Page<'_>, of: &Record, outcome: &mut Outcome) -> Opt
     pair(
         ui,
         ("Rated", |ui| {
-            boxes::choice(ui, "What is rated", &mut what, &What::ALL, |what| what.words().to_owned(), width(ui));
+            boxes::choice(ui, "What is rated", &mut what, &What::ALL, |what| what.words().to_owned(), box_width(ui));
         }),
         (second, |ui| {
             if before != What::Neither {
-                ui.spacing_mut().item_spacing.x = 2.0;
                 let (name, hint) =
                     if before == What::Injury { ("Injury", "burn, stunting") } else { ("Weed", "waterhemp") };
-                boxes::text_or_empty(ui, name, &mut words, width(ui) - super::rows::PICK - 2.0, hint);
-                if let Some(chosen) = pick(ui, &format!("{name}, usual answers"), &offered) {
-                    words = chosen;
-                }
+                with_offers(ui, name, &mut words, box_width(ui), hint, (&offered, "usual answers"));
             }
         }),
     );
@@ -214,15 +205,13 @@ fn form(ui: &mut Ui, page: &Page<'_>, of: &Record, outcome: &mut Outcome) -> Opt
     pair(
         ui,
         ("Looked", |ui| {
-            super::rows::with_before(ui, "Who looked", &mut outcome.by, width(ui), "", &page.used.operators);
+            with_before(ui, "Who looked", &mut outcome.by, box_width(ui), "", &page.used.operators);
         }),
         ("", |_: &mut Ui| {}),
     );
-    ui.horizontal(|ui| {
-        labelled(ui, "Note", |ui| {
-            let width = ui.available_width();
-            boxes::sentence(ui, "Note on the look", &mut outcome.note, width, "");
-        });
+    row(ui, "Note", |ui| {
+        let width = ui.available_width();
+        boxes::sentence(ui, "Note on the look", &mut outcome.note, width, "");
     });
     let said = photos(ui, page, &mut outcome.photos);
     ui.add_space(6.0);
@@ -247,32 +236,30 @@ fn photos(ui: &mut Ui, page: &Page<'_>, photos: &mut Vec<String>) -> Option<Stri
     let mut taken = None;
     for (at, photo) in photos.iter_mut().enumerate() {
         ui.push_id(("photo", at), |ui| {
-            ui.horizontal(|ui| {
-                labelled(ui, if at == 0 { "Photos" } else { "" }, |ui| {
-                    let number = at + 1;
-                    let path = page.folder.map_or_else(|| PathBuf::from(&*photo), |folder| folder.join(&*photo));
-                    let is_there = photo.trim().is_empty() || path.is_file();
-                    let width = ui.available_width() - TAKE - SHORT - 16.0;
-                    boxes::text_or_empty(
-                        ui,
-                        &format!("Photo {number}"),
-                        photo,
-                        width,
-                        "path, such as photos/mill-14-days.jpg",
-                    );
-                    if !is_there {
-                        mark::show(ui, Level::Check);
-                        ui.label("not there");
-                    } else if !photo.trim().is_empty()
-                        && boxes::act(ui, "Open").accessible_name(format!("Open photo {number}")).clicked()
-                        && open::that_detached(&path).is_err()
-                    {
-                        said = Some(format!("No program to show pictures answered: {}", path.display()));
-                    }
-                    if take(ui, &format!("photo {number}")) {
-                        taken = Some(at);
-                    }
-                });
+            row(ui, if at == 0 { "Photos" } else { "" }, |ui| {
+                let number = at + 1;
+                let path = page.folder.map_or_else(|| PathBuf::from(&*photo), |folder| folder.join(&*photo));
+                let is_there = photo.trim().is_empty() || path.is_file();
+                let width = ui.available_width() - TAKE - SHORT - 16.0;
+                boxes::text_or_empty(
+                    ui,
+                    &format!("Photo {number}"),
+                    photo,
+                    width,
+                    "path, such as photos/mill-14-days.jpg",
+                );
+                if !is_there {
+                    mark::show(ui, Level::Check);
+                    ui.label("not there");
+                } else if !photo.trim().is_empty()
+                    && boxes::act(ui, "Open").accessible_name(format!("Open photo {number}")).clicked()
+                    && open::that_detached(&path).is_err()
+                {
+                    said = Some(format!("No program to show pictures answered: {}", path.display()));
+                }
+                if take(ui, &format!("photo {number}")) {
+                    taken = Some(at);
+                }
             });
         });
     }

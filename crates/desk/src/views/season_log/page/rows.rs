@@ -10,13 +10,13 @@ use crate::parts::{boxes, mark};
 /// Width of a label before a box.
 pub(super) const LABEL: f32 = 86.0;
 /// Width of a box beside a label.
-pub(super) const BOX: f32 = 150.0;
+const BOX: f32 = 150.0;
 /// Width of a box for a short quantity.
 pub(super) const SHORT: f32 = 100.0;
 /// Height of a line of soft words under a row.
 const SOFT: f32 = 16.0;
-/// Width of the button that offers what was typed before.
-pub(super) const PICK: f32 = 24.0;
+/// Width of the button that opens what is offered beside a box.
+const PICK: f32 = 24.0;
 /// Width of the triangle that opens what is folded away.
 pub(super) const FOLD: f32 = 16.0;
 /// Width of the act that takes a row away.
@@ -73,6 +73,16 @@ pub(super) fn pair<L, R>(
         slot(ui, width, |ui| labelled(ui, left.0, left.1));
         slot(ui, width, |ui| labelled(ui, right.0, right.1));
     });
+}
+
+/// A labelled box with a row of its own.
+pub(super) fn row<R>(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui) -> R) {
+    ui.horizontal(|ui| labelled(ui, label, add));
+}
+
+/// Width of a box beside a label, or of the room that is left for it.
+pub(super) fn box_width(ui: &Ui) -> f32 {
+    BOX.min(ui.available_width())
 }
 
 pub(super) fn labelled<R>(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui) -> R) {
@@ -140,19 +150,31 @@ pub(super) fn add(ui: &mut Ui, prompt: &str, all: &[Id], name: impl Fn(&Id) -> O
 
 /// A box for text, and beside it what was typed before to choose from.
 pub(super) fn with_before(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str, before: &[String]) {
-    let offered = !before.is_empty() && ui.is_enabled();
+    with_offers(ui, name, value, width, hint, (before, "typed before"));
+}
+
+/// A box for text, and beside it what is offered to choose from; `what` that is follows the name of the box.
+pub(super) fn with_offers(
+    ui: &mut Ui,
+    name: &str,
+    value: &mut String,
+    width: f32,
+    hint: &str,
+    (offered, what): (&[String], &str),
+) {
+    let is_offered = !offered.is_empty() && ui.is_enabled();
     let width = width.min(ui.available_width());
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.x = 2.0;
-        boxes::text_or_empty(ui, name, value, if offered { width - PICK - 2.0 } else { width }, hint);
-        if offered && let Some(chosen) = pick(ui, &format!("{name}, typed before"), before) {
+        boxes::text_or_empty(ui, name, value, if is_offered { width - PICK - 2.0 } else { width }, hint);
+        if is_offered && let Some(chosen) = pick(ui, &format!("{name}, {what}"), offered) {
             *value = chosen;
         }
     });
 }
 
 /// A narrow button that opens a list; gives what is chosen.
-pub(super) fn pick(ui: &mut Ui, name: &str, all: &[String]) -> Option<String> {
+fn pick(ui: &mut Ui, name: &str, all: &[String]) -> Option<String> {
     let button = ui
         .scope(|ui| {
             ui.spacing_mut().button_padding.x = 5.0;
