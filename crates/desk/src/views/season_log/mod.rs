@@ -130,9 +130,12 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
     let state = &mut desk.season_log;
     if listed.rows.is_empty() {
         nothing_found(state, ui, &listed);
-    } else if let Some(id) =
-        list::show(&mut state.list, &mut state.seal, desk.document.farm(), &listed, today, state.chosen.as_deref(), ui)
-    {
+        return;
+    }
+    let (farm, chosen) = (desk.document.farm(), state.chosen.as_deref());
+    let frame = egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 0, bottom: 12 });
+    let table = |ui: &mut Ui| list::show(&mut state.list, &mut state.seal, farm, &listed, today, chosen, ui);
+    if let Some(id) = frame.show(ui, table).inner {
         state.shown = Some(id.clone());
         state.chosen = Some(id);
     }
