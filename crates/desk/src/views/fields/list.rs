@@ -77,14 +77,7 @@ fn head(ui: &mut Ui) {
         for (width, text) in
             [(NAME, "field"), (AREA, "area"), (CROP, "crop"), (STAGE, "stage"), (120.0, "last and next pass")]
         {
-            ui.allocate_ui_with_layout(
-                Vec2::new(width, 18.0),
-                egui::Layout::left_to_right(egui::Align::Center),
-                |ui| {
-                    ui.set_min_width(width);
-                    ui.label(look::soft(ui, text));
-                },
-            );
+            boxes::slot_of(ui, Vec2::new(width, 18.0), |ui| ui.label(look::soft(ui, text)));
         }
     });
 }

@@ -15,7 +15,7 @@ use super::Season;
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, left_out, mark};
-use crate::views::tank_loads::{cell, hairline};
+use crate::views::tank_loads::cell;
 
 /// So many columns are all shown; of more only those that are taken, until all are asked for.
 const FEW_COLUMNS: usize = 14;
@@ -386,7 +386,7 @@ fn columns(ui: &mut Ui, table: &Table, mapping: &mut Mapping, shown: &mut Vec<us
         let say = |comma: &Option<Comma>| comma.map_or("not said", Comma::name).to_owned();
         boxes::choice(ui, "How figures are written", &mut mapping.comma, &all, say, 150.0);
     });
-    hairline(ui);
+    boxes::hairline(ui);
 }
 
 /// What a column holds, and its unit.

@@ -75,19 +75,13 @@ fn one(ui: &mut Ui, kept: &Kept, record: &mut Record, today: Date) {
     }
     for row in kept.rows.iter().filter(has_box) {
         ui.horizontal(|ui| {
-            ui.allocate_ui_with_layout(
-                egui::vec2(NAME, look::ROW),
-                egui::Layout::left_to_right(egui::Align::Center),
-                |ui| {
-                    ui.set_min_width(NAME);
-                    ui.set_max_width(NAME);
-                    ui.spacing_mut().item_spacing.x = 4.0;
-                    if row.held.is_err() {
-                        mark::show(ui, row.level(record.date, today));
-                    }
-                    ui.add(Label::new(look::soft(ui, row.name)).truncate()).on_hover_text(row.basis.to_string());
-                },
-            );
+            boxes::slot(ui, NAME, |ui| {
+                ui.spacing_mut().item_spacing.x = 4.0;
+                if row.held.is_err() {
+                    mark::show(ui, row.level(record.date, today));
+                }
+                ui.add(Label::new(look::soft(ui, row.name)).truncate()).on_hover_text(row.basis.to_string());
+            });
             let mut text = record.more.get(row.key).cloned().unwrap_or_default();
             let hint = match &row.held {
                 Ok(held) => held.clone(),

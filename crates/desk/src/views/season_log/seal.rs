@@ -244,11 +244,7 @@ fn signed_words(record: &Record) -> String {
 
 fn labelled(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
     ui.horizontal(|ui| {
-        let size = egui::Vec2::new(LABEL, look::ROW);
-        ui.allocate_ui_with_layout(size, Layout::left_to_right(Align::Center), |ui| {
-            ui.set_min_width(LABEL);
-            ui.label(look::soft(ui, label));
-        });
+        boxes::slot(ui, LABEL, |ui| ui.label(look::soft(ui, label)));
         add(ui);
     });
 }

@@ -102,7 +102,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &str) {
 /// A row; true where the label is said to say the same.
 fn show_row(ui: &mut Ui, row: &Row, label: &[Statement]) -> bool {
     let mut taken = false;
-    super::hairline(ui);
+    boxes::hairline(ui);
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 1.0;
         ui.spacing_mut().interact_size.y = 16.0;

@@ -11,7 +11,7 @@ use tankard_core::quantity::Units;
 use tankard_core::words::capital;
 
 use super::adjuvants::take;
-use super::{cell, hairline};
+use super::cell;
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, mark};
@@ -50,7 +50,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, choice: 
             });
         });
     });
-    hairline(ui);
+    boxes::hairline(ui);
     let load = desk.tank_loads.load;
     // Of the other the set as it is offered, since a plan cannot hold what has still to be bought.
     let sides = [(plan, plan.adjuvants.current.as_ref()), (other.as_ref(), Some(choice))];
@@ -126,7 +126,7 @@ fn line(ui: &mut Ui, column: f32, label: &str, texts: [String; 2]) {
             });
         }
     });
-    hairline(ui);
+    boxes::hairline(ui);
 }
 
 /// The adjuvants of a plan with what they come to in a load.

@@ -11,7 +11,7 @@ use tankard_core::finding::Level;
 use tankard_core::words::capital;
 use tankard_file::forecast_csv::{self, Reading, Table, guess, needs_unit, read, units};
 
-use super::{cell, hairline, sheet};
+use super::{cell, sheet};
 use crate::app::Desk;
 use crate::files::Purpose;
 use crate::look;
@@ -102,12 +102,12 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         say(ui, "A forecast is no measurement. Measure at the boom before starting.");
         if let Some(coming) = desk.tank_loads.forecast.coming.take() {
             ui.add_space(look::GRID);
-            hairline(ui);
+            boxes::hairline(ui);
             desk.tank_loads.forecast.coming = look_at(desk, ui, coming);
         }
         if desk.tank_loads.forecast.by_hand {
             ui.add_space(look::GRID);
-            hairline(ui);
+            boxes::hairline(ui);
             typed(desk, ui);
         }
     });

@@ -6,7 +6,7 @@ use tankard_core::farm::Record;
 use tankard_core::season::used;
 
 use super::Page;
-use super::rows::{LABEL, SHORT, box_width, folded, pair, row, slot, with_before};
+use super::rows::{LABEL, SHORT, box_width, folded, pair, row, with_before};
 use crate::parts::boxes;
 
 /// `begin` gives the keyboard to the first box that a fresh record waits for.
@@ -30,8 +30,8 @@ pub(super) fn day(ui: &mut Ui, page: &Page<'_>, record: &mut Record, begin: bool
         });
         column(ui, acts, |ui| {
             ui.allocate_space(egui::Vec2::new(acts, crate::look::ROW));
-            ui.horizontal(|ui| slot(ui, acts, |ui| at_once(ui, "Start now", &mut record.start, now)));
-            ui.horizontal(|ui| slot(ui, acts, |ui| at_once(ui, "End now", &mut record.end, now)));
+            ui.horizontal(|ui| boxes::slot(ui, acts, |ui| at_once(ui, "Start now", &mut record.start, now)));
+            ui.horizontal(|ui| boxes::slot(ui, acts, |ui| at_once(ui, "End now", &mut record.end, now)));
         });
         let rest = ui.available_width();
         column(ui, rest, |ui| {

@@ -8,8 +8,8 @@ use tankard_core::season::record::whole_field;
 
 use super::Page;
 use super::rows::{
-    FOLD, TAKE, add, as_planned, beside_plan, box_width, captions, fold, offer, pair, row, section_with, slot,
-    soft_line, take, triangle,
+    FOLD, TAKE, add, as_planned, beside_plan, box_width, captions, fold, offer, pair, row, section_with, soft_line,
+    take, triangle,
 };
 use crate::look;
 use crate::parts::boxes;
@@ -44,7 +44,7 @@ pub(super) fn fields(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
         ui.push_id(("field", id), |ui| {
             let open = ui.horizontal(|ui| {
                 let open = triangle(ui, page.fold(&format!("field {id}")), &format!("More about {}", field.name));
-                slot(ui, name_width, |ui| ui.add(egui::Label::new(&field.name).truncate()));
+                boxes::slot(ui, name_width, |ui| ui.add(egui::Label::new(&field.name).truncate()));
                 boxes::quantity(ui, &format!("Area of {}", field.name), &mut field.area, AREA);
                 boxes::text(ui, &format!("Crop on {}", field.name), &mut field.crop, CROP);
                 boxes::text(ui, &format!("Stage on {}", field.name), &mut field.stage, STAGE);

@@ -8,8 +8,7 @@ use tankard_core::season::record::{none_of, of_product, record_line, with_amount
 use tankard_core::stock;
 
 use super::rows::{
-    FOLD, SHORT, TAKE, add, beside_plan, box_width, captions, indented_line, pair, section, slot, take, triangle,
-    with_before,
+    FOLD, SHORT, TAKE, add, beside_plan, box_width, captions, indented_line, pair, section, take, triangle, with_before,
 };
 use super::{Page, State, Typing};
 use crate::look;
@@ -39,13 +38,13 @@ pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mu
                 let say =
                     |id: &Id| farm.products.get(id).map_or_else(|| line.name.clone(), |product| product.name.clone());
                 // The box of a choice grows with its words unless the room ends.
-                slot(ui, name_width, |ui| boxes::choice(ui, "Product", &mut product, &all, say, name_width));
+                boxes::slot(ui, name_width, |ui| boxes::choice(ui, "Product", &mut product, &all, say, name_width));
                 let mut amount = line.amount.clone();
                 boxes::quantity(ui, &format!("Amount of {}", line.name), &mut amount, amount_width);
                 if amount != line.amount {
                     retype(state, line, amount, farm);
                 }
-                slot(ui, rate_width, |ui| {
+                boxes::slot(ui, rate_width, |ui| {
                     if let Some(rate) = line.amount.value().spread(area) {
                         ui.label(look::soft(ui, format!("= {}", rate.show(units))));
                     }

@@ -9,7 +9,7 @@ use tankard_core::season::trials::days_after;
 
 use super::Page;
 use super::rows::{
-    FOLD, LABEL, SHORT, TAKE, box_width, captions, fold, pair, row, section_with, slot, take, triangle, with_before,
+    FOLD, LABEL, SHORT, TAKE, box_width, captions, fold, pair, row, section_with, take, triangle, with_before,
     with_offers,
 };
 use crate::look;
@@ -85,7 +85,7 @@ pub(super) fn outcomes(ui: &mut Ui, page: &Page<'_>, record: &mut Record) -> Opt
                 let open = triangle(ui, key, &format!("Look {number}: {}", words_of(outcome)));
                 let field = of.fields.get(&outcome.field).map_or(outcome.field.as_str(), |field| field.name.as_str());
                 let cell = |ui: &mut Ui, width: f32, text: String| {
-                    slot(ui, width, |ui| ui.add(egui::Label::new(text).truncate()));
+                    boxes::slot(ui, width, |ui| ui.add(egui::Label::new(text).truncate()));
                 };
                 cell(ui, FIELD, field.to_owned());
                 cell(ui, DAY, outcome.date.to_string());
@@ -267,7 +267,7 @@ fn photos(ui: &mut Ui, page: &Page<'_>, photos: &mut Vec<String>) -> Option<Stri
         photos.remove(at);
     }
     ui.horizontal(|ui| {
-        slot(ui, LABEL, |_| ());
+        boxes::slot(ui, LABEL, |_| ());
         if boxes::act(ui, "Add a photo").clicked() {
             photos.push(String::new());
         }

@@ -1,6 +1,6 @@
 //! How the page of a record is laid out: sections, labelled boxes side by side, rows in columns, soft lines under them.
 
-use egui::{Align, Layout, Sense, Ui, UiBuilder, Vec2};
+use egui::{Sense, Ui, UiBuilder, Vec2};
 use tankard_core::farm::Id;
 use tankard_core::finding::Level;
 
@@ -70,8 +70,8 @@ pub(super) fn pair<L, R>(
     let width = (ui.available_width() - 16.0) / 2.0;
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 8.0;
-        slot(ui, width, |ui| labelled(ui, left.0, left.1));
-        slot(ui, width, |ui| labelled(ui, right.0, right.1));
+        boxes::slot(ui, width, |ui| labelled(ui, left.0, left.1));
+        boxes::slot(ui, width, |ui| labelled(ui, right.0, right.1));
     });
 }
 
@@ -86,7 +86,7 @@ pub(super) fn box_width(ui: &Ui) -> f32 {
 }
 
 pub(super) fn labelled<R>(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui) -> R) {
-    slot(ui, LABEL, |ui| ui.label(look::soft(ui, label)));
+    boxes::slot(ui, LABEL, |ui| ui.label(look::soft(ui, label)));
     add(ui);
 }
 
@@ -101,24 +101,11 @@ pub(super) fn indented_line(ui: &mut Ui, indent: f32, first: f32, left: &str, ri
         ui.spacing_mut().interact_size.y = SOFT;
         ui.horizontal(|ui| {
             if indent > 0.0 {
-                slot_of(ui, Vec2::new(indent, SOFT), |_| ());
+                boxes::slot_of(ui, Vec2::new(indent, SOFT), |_| ());
             }
-            slot_of(ui, Vec2::new(first, SOFT), |ui| ui.add(egui::Label::new(look::soft(ui, left)).truncate()));
+            boxes::slot_of(ui, Vec2::new(first, SOFT), |ui| ui.add(egui::Label::new(look::soft(ui, left)).truncate()));
             ui.label(look::soft(ui, right));
         });
-    });
-}
-
-/// Room of a fixed width in a row.
-pub(super) fn slot<R>(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui) -> R) {
-    slot_of(ui, Vec2::new(width, look::ROW), add);
-}
-
-pub(super) fn slot_of<R>(ui: &mut Ui, size: Vec2, add: impl FnOnce(&mut Ui) -> R) {
-    ui.allocate_ui_with_layout(size, Layout::left_to_right(Align::Center), |ui| {
-        ui.set_min_width(size.x);
-        ui.set_max_width(size.x);
-        add(ui);
     });
 }
 
@@ -126,7 +113,7 @@ pub(super) fn captions(ui: &mut Ui, columns: &[(&str, f32)]) {
     ui.horizontal(|ui| {
         ui.spacing_mut().interact_size.y = SOFT;
         for (text, width) in columns {
-            slot_of(ui, Vec2::new(*width, SOFT), |ui| ui.label(look::soft(ui, *text)));
+            boxes::slot_of(ui, Vec2::new(*width, SOFT), |ui| ui.label(look::soft(ui, *text)));
         }
     });
 }
