@@ -1,9 +1,10 @@
-//! Boxes to type in: text, quantities, dates, choices. Each has a name for screen readers.
+//! Boxes to type in: text, quantities, dates, choices. Each has a name for screen readers. And what stands around them: rows, acts,
+//! soft sentences, hairlines.
 //!
 //! A quantity box keeps what is typed even while it cannot be read, says why, and changes the farm only with what it
 //! understood.
 
-use egui::{Align, ComboBox, Id, Layout, Response, RichText, Stroke, TextEdit, Ui, Vec2};
+use egui::{Align, ComboBox, Id, Label, Layout, Response, RichText, Stroke, TextEdit, Ui, Vec2};
 use jiff::civil::{Date, Time};
 use tankard_core::farm::{Droplets, MonthDay, SunTime};
 use tankard_core::quantity::{AsTyped, Quantity, Share, Units};
@@ -479,6 +480,11 @@ pub fn slot_of<R>(ui: &mut Ui, size: Vec2, add: impl FnOnce(&mut Ui) -> R) -> R 
         add(ui)
     })
     .inner
+}
+
+/// A sentence in soft ink.
+pub fn say(ui: &mut Ui, text: &str) {
+    ui.add(Label::new(look::soft(ui, text)).wrap());
 }
 
 /// A hairline under a row.

@@ -53,7 +53,7 @@ pub(super) fn show(ui: &mut Ui, farm: &Farm, record: &mut Record, today: Date) {
         }
     }
     ui.add_space(look::GRID);
-    ui.add(Label::new(look::soft(ui, NOT_THE_LAW)).wrap());
+    boxes::say(ui, NOT_THE_LAW);
 }
 
 /// A profile: what is open of it, the boxes of what has no place elsewhere, and what is there.
@@ -110,7 +110,7 @@ fn one(ui: &mut Ui, kept: &Kept, record: &mut Record, today: Date) {
                 ui.label(text);
             });
         }
-        ui.add(Label::new(look::soft(ui, format!("From: {}", kept.basis))).wrap());
+        boxes::say(ui, &format!("From: {}", kept.basis));
     });
 }
 

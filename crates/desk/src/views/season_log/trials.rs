@@ -255,7 +255,7 @@ impl Bench<'_> {
         for each in &judged.comparisons {
             ui.add(egui::Label::new(format!("{}.", by_pairs(each, &one, &other).text)).wrap());
         }
-        ui.add(egui::Label::new(look::soft(ui, NO_CAUSE)).wrap());
+        boxes::say(ui, NO_CAUSE);
     }
 
     fn plot_words(&self, plot: &Plot) -> String {

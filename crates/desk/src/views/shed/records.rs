@@ -26,11 +26,11 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
         for profile in profile::chosen(bench.farm()) {
             sheets::sheet(ui, &profile.name, |ui| {
                 let names: Vec<&str> = profile.elements.iter().map(|wanted| wanted.name.as_str()).collect();
-                sheets::say(ui, &format!("asks for: {}", names.join("; ")));
+                boxes::say(ui, &format!("asks for: {}", names.join("; ")));
             });
         }
         sheets::sheet(ui, "Codes of crops", |ui| {
-            sheets::say(
+            boxes::say(
                 ui,
                 "A record takes the EPPO code of a crop whose name is in the table. Contains EPPO Codes (www.eppo.int). Look a \
                  code up there before you rely on it.",

@@ -165,11 +165,7 @@ fn only_here(ui: &mut Ui, this: &Plan, that: &Plan) {
         ui.label(look::soft(ui, "nothing to settle that the other has not"));
     }
     for finding in only.iter().take(4) {
-        ui.horizontal_top(|ui| {
-            ui.spacing_mut().item_spacing.x = 4.0;
-            mark::show(ui, finding.level);
-            ui.add(Label::new(&finding.text).wrap());
-        });
+        mark::line(ui, finding.level, &finding.text);
     }
     if only.len() > 4 {
         ui.label(look::soft(ui, format!("and {} more", only.len() - 4)));

@@ -92,11 +92,11 @@ fn on_hand(bench: &Bench, ui: &mut Ui, id: &str, product: &Product) {
     match account.on_hand.amount {
         Some(amount) => pair(ui, "in all", &amount.show(units), true),
         None if account.on_hand.typed => {
-            sheets::say(ui, "How much that is in all is not known, for want of a density.");
+            boxes::say(ui, "How much that is in all is not known, for want of a density.");
         }
-        None => sheets::say(ui, "Nothing is counted yet."),
+        None => boxes::say(ui, "Nothing is counted yet."),
     }
-    sheets::say(ui, &since(account, product, bench.farm()));
+    boxes::say(ui, &since(account, product, bench.farm()));
     if !account.empties.is_empty() {
         let each =
             account.empties.iter().map(|one| format!("{} empty {} {}", one.count, one.size, one.kind.name(one.count)));

@@ -8,7 +8,7 @@ use tankard_core::finding::Subject;
 use tankard_core::quantity::{Amount, Quantity, Units};
 use tankard_core::stock::{Entry, Kind, strike};
 
-use super::super::{Bench, cross, sheets, tight, word};
+use super::super::{Bench, cross, tight, word};
 use super::rounded;
 use super::table::right;
 use crate::look;
@@ -99,7 +99,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, entries: &[Entry]) {
     });
     boxes::hairline(ui);
     if entries.is_empty() {
-        sheets::say(ui, "Nothing is written down yet.");
+        boxes::say(ui, "Nothing is written down yet.");
         return;
     }
     tight(ui);

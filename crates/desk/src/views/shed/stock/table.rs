@@ -5,7 +5,7 @@ use tankard_core::farm::{Id, Product};
 use tankard_core::finding::Level;
 use tankard_core::stock::{Account, Doubt, Need, Needs};
 
-use super::super::{Bench, named, sheets, tight, word};
+use super::super::{Bench, named, tight, word};
 use super::{Held, rows, short_day};
 use crate::look;
 use crate::parts::{boxes, lists, mark};
@@ -84,8 +84,8 @@ fn costs(bench: &Bench, ui: &mut Ui) {
     let Some(day) = stock.day else { return };
     let cost = |needs: &Needs| needs::sum_words(farm, needs::cost(needs), PRICE);
     ui.add_space(look::GRID);
-    sheets::say(ui, &format!("What is taken on {} costs {}.", short_day(day), cost(&stock.of_day)));
-    sheets::say(ui, &format!("What is taken from then on costs {}.", cost(&stock.season)));
+    boxes::say(ui, &format!("What is taken on {} costs {}.", short_day(day), cost(&stock.of_day)));
+    boxes::say(ui, &format!("What is taken from then on costs {}.", cost(&stock.season)));
 }
 
 /// Room of a width for a number.
