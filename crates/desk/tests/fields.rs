@@ -4,7 +4,7 @@
 
 mod common;
 
-use egui::accesskit::Role;
+use common::shed::{press, put};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
 use jiff::civil::{DateTime, date};
@@ -27,24 +27,6 @@ fn demo_fields() -> Page {
     let mut harness = common::window(desk, [1366.0, 768.0]);
     harness.run();
     harness
-}
-
-fn press(harness: &mut Page, name: &str) {
-    harness.get_by_label(name).scroll_to_me();
-    harness.run();
-    harness.get_by_label(name).click();
-    harness.run();
-}
-
-fn put(harness: &mut Page, name: &str, text: &str) {
-    let find = |harness: &Page| -> usize {
-        harness.query_all_by(|node| node.role() == Role::TextInput && node.label().as_deref() == Some(name)).count()
-    };
-    assert_eq!(find(harness), 1, "{name}");
-    harness.get_by(|node| node.role() == Role::TextInput && node.label().as_deref() == Some(name)).focus();
-    harness.run();
-    harness.get_by(|node| node.role() == Role::TextInput && node.label().as_deref() == Some(name)).type_text(text);
-    harness.run();
 }
 
 #[test]

@@ -7,6 +7,7 @@ mod common;
 
 use std::process::Command;
 
+use common::shed::{Shed, edit, put};
 use egui::accesskit::Role;
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT, Queryable};
@@ -55,22 +56,8 @@ fn click(harness: &mut Harness<'_, Desk>, name: &str) {
     harness.run();
 }
 
-/// What is typed in; a box for sentences has another role.
-fn role(name: &str) -> Role {
-    if matches!(name, "Note" | "Why it is amended") { Role::MultilineTextInput } else { Role::TextInput }
-}
-
-fn is_disabled(harness: &Harness<'_, Desk>, name: &str) -> bool {
-    harness.get_by_role_and_label(role(name), name).accesskit_node().is_disabled()
-}
-
-fn type_over(harness: &mut Harness<'_, Desk>, name: &str, text: &str) {
-    harness.get_by_role_and_label(role(name), name).focus();
-    harness.run();
-    harness.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);
-    harness.run();
-    harness.event(egui::Event::Text(text.to_owned()));
-    harness.run();
+fn is_disabled(harness: &Shed, name: &str) -> bool {
+    edit(harness, name).accesskit_node().is_disabled()
 }
 
 #[test]
@@ -81,11 +68,11 @@ fn a_record_is_signed_and_then_it_is_read() {
     harness.get_by_label_contains("amended, not edited");
     // The operator of the record signs it, unless somebody else does.
     assert_eq!(harness.get_by_label("Who signs").value().as_deref(), Some("A. Demo"));
-    type_over(&mut harness, "Who signs", " ");
+    put(&mut harness, "Who signs", " ");
     click(&mut harness, "Sign it");
     harness.get_by_label_contains("Who does it is not typed");
     assert!(record(&harness).signed.is_none());
-    type_over(&mut harness, "Who signs", "B. Demo");
+    put(&mut harness, "Who signs", "B. Demo");
     click(&mut harness, "Sign it");
     let signature = record(&harness).signed.clone().unwrap();
     assert_eq!((signature.by.as_str(), signature.at), ("B. Demo", datetime(2031, 6, 12, 12, 0, 0, 0)));
@@ -124,7 +111,7 @@ fn an_amendment_is_typed_kept_shown_and_undone() {
     let mut harness = page(farm);
     click(&mut harness, "Amend the record…");
     assert!(!is_disabled(&harness, AMOUNT));
-    type_over(&mut harness, AMOUNT, "20 gal");
+    put(&mut harness, AMOUNT, "20 gal");
     harness.get_by_label("Amount of Glyphosate 540 SL (demo): 22.875 gal, now 20 gal");
     // Until it is kept the farm has what was signed.
     assert_eq!(record(&harness), &signed);
@@ -132,7 +119,7 @@ fn an_amendment_is_typed_kept_shown_and_undone() {
     click(&mut harness, "Keep the amendment");
     harness.get_by_label_contains("Why it is changed is not typed");
     assert_eq!(record(&harness), &signed);
-    type_over(&mut harness, "Why it is amended", "the gauge was read wrongly");
+    put(&mut harness, "Why it is amended", "the gauge was read wrongly");
     click(&mut harness, "Keep the amendment");
     let amended = record(&harness).clone();
     assert_eq!(amended.lines[0].amount.text(), "20 gal");
@@ -159,7 +146,7 @@ fn an_amendment_is_left_and_one_that_was_begun_waits_on_its_page() {
     let farm = signed_farm();
     let mut harness = page(farm.clone());
     click(&mut harness, "Amend the record…");
-    type_over(&mut harness, "Note", "another");
+    put(&mut harness, "Note", "another");
     // Another record, and back.
     harness.state_mut().season_log.chosen = Some("2031-04-20-burndown".to_owned());
     harness.run();
@@ -233,7 +220,7 @@ fn a_record_changed_by_hand_is_said_on_opening_and_can_be_taken_as_it_is() {
     harness.get_by_label("this seal does not hold");
     assert!(harness.query_by_label("Amend the record…").is_none());
     click(&mut harness, "Take it as it is…");
-    type_over(&mut harness, "Why it is amended", "mended in the file after the jug was weighed");
+    put(&mut harness, "Why it is amended", "mended in the file after the jug was weighed");
     click(&mut harness, "Take it as it is");
     let taken = record(&harness).clone();
     assert_eq!(verify(&taken), Verdict::Taken { amendment: 0 });
@@ -242,8 +229,8 @@ fn a_record_changed_by_hand_is_said_on_opening_and_can_be_taken_as_it_is() {
     harness.get_by_label("2031-05-31, West sandhill, first post");
     // It goes on.
     click(&mut harness, "Amend the record…");
-    type_over(&mut harness, "Note", "weighed anew");
-    type_over(&mut harness, "Why it is amended", "for the file");
+    put(&mut harness, "Note", "weighed anew");
+    put(&mut harness, "Why it is amended", "for the file");
     click(&mut harness, "Keep the amendment");
     assert_eq!(record(&harness).amendments.len(), 2);
     // Nothing went to the disk by itself.

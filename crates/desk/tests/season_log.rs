@@ -5,6 +5,7 @@
 
 mod common;
 
+use common::shed::press;
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
 use jiff::civil::{DateTime, datetime};
@@ -51,14 +52,6 @@ fn type_over(harness: &mut Harness<'_, Desk>, name: &str, text: &str) {
         harness.event(egui::Event::Text(letter.to_string()));
         harness.run();
     }
-}
-
-/// Clicks what may lie out of sight.
-fn click(harness: &mut Harness<'_, Desk>, name: &str) {
-    harness.get_by_label(name).scroll_to_me();
-    harness.run();
-    harness.get_by_label(name).click();
-    harness.run();
 }
 
 /// The pass in its plan.
@@ -237,7 +230,7 @@ fn another_area_leaves_the_amounts_until_they_are_scaled() {
     // 225.8 acres less 21: 204.8.
     type_over(&mut harness, "Area of Long bottom", "75 ac");
     assert_eq!(chosen(&harness).lines, before);
-    click(&mut harness, "Scale the amounts to the area");
+    press(&mut harness, "Scale the amounts to the area");
     let ratio = chosen(&harness).lines[1].amount.value().ratio(before[1].amount.value()).unwrap();
     // To the mark of the jug.
     assert!((ratio - 204.8 / 225.8).abs() < 5e-4, "{ratio}");
@@ -248,7 +241,7 @@ fn another_area_leaves_the_amounts_until_they_are_scaled() {
     harness
         .get_by_label_contains("3,072 gal mixed in the loads, scaled to the area, less 40 gal left over is 3,032 gal");
     harness.get_by_label_contains("From that: 3,032 gal of spray and ");
-    click(&mut harness, "Take the amounts from that");
+    press(&mut harness, "Take the amounts from that");
     assert_eq!(chosen(&harness).volume.as_ref().unwrap().text(), "3032 gal");
     assert!(harness.query_by_label("Take the amounts from that").is_none());
     assert!(harness.query_by_label("Scale the amounts to the area").is_none());
@@ -262,9 +255,9 @@ fn what_is_left_over_is_taken_off_when_asked() {
     type_over(&mut harness, "Left over", "87 gal");
     harness.get_by_label_contains("3,387 gal mixed in the loads, less 87 gal left over is 3,300 gal");
     assert_eq!(chosen(&harness).volume.as_ref().unwrap().text(), "3387 gal");
-    click(&mut harness, "Take the amounts from that");
+    press(&mut harness, "Take the amounts from that");
     assert_eq!(chosen(&harness).volume.as_ref().unwrap().text(), "3300 gal");
-    click(&mut harness, "Where it went, usual answers");
+    press(&mut harness, "Where it went, usual answers");
     pick(&mut harness, "kept in the tank for the next pass");
     assert_eq!(chosen(&harness).left.as_ref().unwrap().went, "kept in the tank for the next pass");
     type_over(&mut harness, "Left over", "");
@@ -306,12 +299,12 @@ fn custom_work_for_a_neighbour_needs_no_plan() {
     harness.run();
     harness.get_by_label("Record without a plan").click();
     harness.run();
-    click(&mut harness, "Ground of somebody else");
+    press(&mut harness, "Ground of somebody else");
     // Its name is the name of its box, too, which changes with each letter.
     type_over(&mut harness, "Name of New ground", "C");
     type_over(&mut harness, "Area of C", "40 ac");
     type_over(&mut harness, "Location of C", "Section 3 (demo)");
-    click(&mut harness, "Customer: none");
+    press(&mut harness, "Customer: none");
     type_over(&mut harness, "Customer", "C. Neighbour (demo)");
     type_over(&mut harness, "Address of the customer", "The mill (demo)");
     type_over(&mut harness, "Copy handed over on", "2031-06-20");
@@ -337,11 +330,11 @@ fn ratings_are_per_cent_and_the_next_weed_is_offered() {
     let mut harness = demo_window();
     harness.state_mut().season_log.chosen = Some("2031-05-28-corn-first-post".to_owned());
     harness.run();
-    click(&mut harness, "Weeds: not typed");
+    press(&mut harness, "Weeds: not typed");
     type_over(&mut harness, "Weeds, apart by commas", "waterhemp, velvetleaf");
-    click(&mut harness, "Add a rating");
+    press(&mut harness, "Add a rating");
     type_over(&mut harness, "Rating 1", "90");
-    click(&mut harness, "Add a rating");
+    press(&mut harness, "Add a rating");
     type_over(&mut harness, "Rating 2", "101");
     let looks = &chosen(&harness).outcomes;
     assert_eq!(looks[0].rating.as_ref().unwrap().text(), "90 %");
@@ -355,10 +348,10 @@ fn ratings_are_per_cent_and_the_next_weed_is_offered() {
     assert_eq!(chosen(&harness).outcomes[1].rating.as_ref().unwrap().text(), "95 %");
     // Fifteen days lie between 28 May and 12 June.
     assert_eq!(harness.query_all_by_label("15 d").count(), 2);
-    click(&mut harness, "Add a photo");
+    press(&mut harness, "Add a photo");
     type_over(&mut harness, "Photo 1", "no such photo.jpg");
     harness.get_by_label("not there");
-    click(&mut harness, "Remove look 1");
+    press(&mut harness, "Remove look 1");
     assert_eq!(chosen(&harness).outcomes.len(), 1);
 }
 
@@ -367,14 +360,14 @@ fn readings_follow_the_first() {
     let mut harness = demo_window();
     harness.state_mut().season_log.chosen = Some("2031-05-28-corn-first-post".to_owned());
     harness.run();
-    click(&mut harness, "Add a reading");
+    press(&mut harness, "Add a reading");
     type_over(&mut harness, "Time of reading 2", "0930");
     type_over(&mut harness, "Wind, reading 2", "7");
     type_over(&mut harness, "Humidity, reading 2", "55");
     let reading = &chosen(&harness).readings[0];
     assert_eq!(reading.wind.as_ref().unwrap().text(), "7 mph");
     assert_eq!(reading.humidity.as_ref().unwrap().text(), "55 %");
-    click(&mut harness, "Remove reading 2");
+    press(&mut harness, "Remove reading 2");
     assert!(chosen(&harness).readings.is_empty());
 }
 
@@ -389,7 +382,7 @@ fn the_certificate_follows_the_operator() {
     assert_eq!(chosen(&harness).certificate, "demo");
     type_over(&mut harness, "Operator", "C. Demo");
     assert_eq!(chosen(&harness).certificate, "");
-    click(&mut harness, "Operator, typed before");
+    press(&mut harness, "Operator, typed before");
     pick(&mut harness, "B. Demo");
     assert_eq!((chosen(&harness).operator.as_str(), chosen(&harness).certificate.as_str()), ("B. Demo", "demo B"));
 }

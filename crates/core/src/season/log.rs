@@ -23,6 +23,7 @@ pub struct Log {
     /// Passes of which the records cover the ground.
     covered: HashSet<Id>,
     last: Option<Date>,
+    last_on: HashMap<Id, Date>,
 }
 
 impl Log {
@@ -38,6 +39,8 @@ impl Log {
                 put(&mut log.by_pass, pass, place);
             }
         }
+        let last_on = |field: &Id| log.on_field(farm, field).map(|(_, record)| record.date).max();
+        log.last_on = log.by_field.keys().filter_map(|field| Some((field.clone(), last_on(field)?))).collect();
         let covered = |pass: &&Id| after(farm, pass, log.of_pass(farm, pass)).is_none();
         log.covered = log.by_pass.keys().filter(covered).cloned().collect();
         log
@@ -62,6 +65,11 @@ impl Log {
     /// The day of the last record.
     pub const fn last_day(&self) -> Option<Date> {
         self.last
+    }
+
+    /// The day of the last record of a field.
+    pub fn last_on(&self, field: &str) -> Option<Date> {
+        self.last_on.get(field).copied()
     }
 
     /// Whether a pass has been recorded as sprayed: its records cover its ground.
@@ -105,10 +113,12 @@ mod tests {
     #[test]
     fn it_finds_what_a_walk_over_all_records_finds() {
         let mut farm = Farm::new("Test");
-        for (name, pass, fields) in
-            [("a", Some("post"), vec!["hill", "mill"]), ("b", None, vec!["mill"]), ("c", Some("post"), vec!["hill"])]
-        {
-            let mut record = Record::new(name, date(2031, 6, 1));
+        for (name, day, pass, fields) in [
+            ("a", 2, Some("post"), vec!["hill", "mill"]),
+            ("b", 4, None, vec!["mill"]),
+            ("c", 1, Some("post"), vec!["hill"]),
+        ] {
+            let mut record = Record::new(name, date(2031, 6, day));
             record.pass = pass.map(str::to_owned);
             for field in fields {
                 record.fields.insert(field.to_owned(), RecordField::new(field, AsTyped::parse("80 ac").unwrap()));
@@ -120,7 +130,9 @@ mod tests {
         assert_eq!((on("hill"), on("mill"), on("barn")), (vec!["a", "c"], vec!["a", "b"], Vec::new()));
         let of: Vec<&str> = log.of_pass(&farm, "post").map(|record| record.name.as_str()).collect();
         assert_eq!(of, ["a", "c"]);
-        assert_eq!(log.last_day(), Some(date(2031, 6, 1)));
+        assert_eq!(log.last_day(), Some(date(2031, 6, 4)));
+        let last_on = |field| log.last_on(field).map(|date| date.day());
+        assert_eq!((last_on("hill"), last_on("mill"), last_on("barn")), (Some(2), Some(4), None));
         assert!(log.is_recorded("post") && !log.is_recorded("burndown"));
     }
 }

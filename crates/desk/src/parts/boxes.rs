@@ -1,9 +1,10 @@
-//! Boxes to type in: text, quantities, dates, choices. Each has a name for screen readers.
+//! Boxes to type in: text, quantities, dates, choices. Each has a name for screen readers. And what stands around them: rows, acts,
+//! soft sentences, hairlines.
 //!
 //! A quantity box keeps what is typed even while it cannot be read, says why, and changes the farm only with what it
 //! understood.
 
-use egui::{Align, ComboBox, Id, Layout, Response, RichText, Stroke, TextEdit, Ui, Vec2};
+use egui::{Align, ComboBox, Id, Label, Layout, Response, RichText, Stroke, TextEdit, Ui, Vec2};
 use jiff::civil::{Date, Time};
 use tankard_core::farm::{Droplets, MonthDay, SunTime};
 use tankard_core::quantity::{AsTyped, Quantity, Share, Units};
@@ -461,12 +462,36 @@ pub fn droplets_or_none(ui: &mut Ui, name: &str, value: &mut Option<Droplets>, n
 pub fn row(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
     ui.horizontal(|ui| {
         ui.set_min_height(look::ROW);
-        ui.allocate_ui_with_layout(Vec2::new(look::LABEL, look::ROW), Layout::left_to_right(Align::Center), |ui| {
-            ui.set_min_width(look::LABEL);
-            ui.label(look::soft(ui, label));
-        });
+        slot(ui, look::LABEL, |ui| ui.label(look::soft(ui, label)));
         add(ui);
     });
+}
+
+/// Room of a fixed width in a row.
+pub fn slot<R>(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui) -> R) -> R {
+    slot_of(ui, Vec2::new(width, look::ROW), add)
+}
+
+/// Room of a fixed width and of another height than a row has.
+pub fn slot_of<R>(ui: &mut Ui, size: Vec2, add: impl FnOnce(&mut Ui) -> R) -> R {
+    ui.allocate_ui_with_layout(size, Layout::left_to_right(Align::Center), |ui| {
+        ui.set_min_width(size.x);
+        ui.set_max_width(size.x);
+        add(ui)
+    })
+    .inner
+}
+
+/// A sentence in soft ink.
+pub fn say(ui: &mut Ui, text: &str) {
+    ui.add(Label::new(look::soft(ui, text)).wrap());
+}
+
+/// A hairline under a row.
+pub fn hairline(ui: &mut Ui) {
+    let colours = look::colours(ui);
+    let (rect, _) = ui.allocate_exact_size(Vec2::new(ui.available_width(), 1.0), egui::Sense::hover());
+    ui.painter().hline(rect.x_range(), rect.center().y, Stroke::new(1.0, colours.hairline));
 }
 
 /// A part that can be acted on, as text in brass.

@@ -1,6 +1,6 @@
 //! Lines of a file that are left out, each with its reason.
 
-use egui::{Label, Ui};
+use egui::Ui;
 use tankard_core::finding::Level;
 use tankard_file::forecast_csv::Refused;
 
@@ -33,7 +33,6 @@ pub fn show(ui: &mut Ui, refused: &[Refused], from: &mut usize) {
         }
     });
     for refused in refused.iter().skip(*from).take(FEW) {
-        let text = format!("Line {}: {}", refused.line, refused.why);
-        ui.add(Label::new(look::soft(ui, text)).wrap());
+        boxes::say(ui, &format!("Line {}: {}", refused.line, refused.why));
     }
 }

@@ -1,6 +1,6 @@
 //! The shapes of the three levels: square Stop, triangle Check, dot Note. Drawn, since the face has no such glyphs.
 
-use egui::{Color32, Painter, Pos2, Rect, Response, Sense, Shape, Stroke, Ui, Vec2};
+use egui::{Color32, Label, Painter, Pos2, Rect, Response, Sense, Shape, Stroke, Ui, Vec2};
 use tankard_core::finding::Level;
 
 use crate::look;
@@ -23,6 +23,15 @@ pub fn paint(painter: &Painter, centre: Pos2, level: Level, colour: Color32) {
             painter.circle_filled(centre, 2.5, colour);
         }
     }
+}
+
+/// A sentence with the mark of its level before it.
+pub fn line(ui: &mut Ui, level: Level, text: &str) {
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing.x = 4.0;
+        show(ui, level);
+        ui.add(Label::new(text).wrap());
+    });
 }
 
 /// Room for a mark in a row, with the mark in it.

@@ -77,14 +77,7 @@ fn head(ui: &mut Ui) {
         for (width, text) in
             [(NAME, "field"), (AREA, "area"), (CROP, "crop"), (STAGE, "stage"), (120.0, "last and next pass")]
         {
-            ui.allocate_ui_with_layout(
-                Vec2::new(width, 18.0),
-                egui::Layout::left_to_right(egui::Align::Center),
-                |ui| {
-                    ui.set_min_width(width);
-                    ui.label(look::soft(ui, text));
-                },
-            );
+            boxes::slot_of(ui, Vec2::new(width, 18.0), |ui| ui.label(look::soft(ui, text)));
         }
     });
 }
@@ -151,7 +144,7 @@ fn passes_of(farm: &Farm, log: &Log, id: &Id, today: jiff::civil::Date) -> Strin
         let full = short_date(date);
         full.rsplit_once(' ').map_or(full.clone(), |(day, _)| day.to_owned())
     };
-    let last = log.on_field(farm, id).map(|(_, record)| record.date).max();
+    let last = log.last_on(id);
     let next = farm
         .passes
         .iter()

@@ -183,11 +183,7 @@ fn got(desk: &mut Desk, ui: &mut Ui, id: &Id) {
     let older = records.len().saturating_sub(SHOWN);
     for (record_id, record) in records.into_iter().take(SHOWN) {
         ui.horizontal(|ui| {
-            let date = |ui: &mut Ui| {
-                ui.set_min_width(110.0);
-                ui.label(short_date(record.date));
-            };
-            ui.allocate_ui(egui::vec2(110.0, look::ROW), date);
+            boxes::slot(ui, 110.0, |ui| ui.label(short_date(record.date)));
             if boxes::act(ui, &record.name)
                 .accessible_name(format!("Open the record {} of {}", record.name, record.date))
                 .clicked()

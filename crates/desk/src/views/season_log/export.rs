@@ -8,6 +8,7 @@ use egui::containers::menu::MenuButton;
 use egui::{Button, Ui};
 use jiff::civil::date;
 use tankard_core::farm::Id;
+use tankard_core::season::review::words::count;
 use tankard_file::store::{self, Report};
 use tankard_file::{records_csv, records_json};
 
@@ -69,12 +70,11 @@ pub fn save(desk: &mut Desk, purpose: Purpose, path: &Path) {
         }
         _ => records_csv::write(farm, |id| shown.contains(id)).map_err(|error| error.to_string()),
     };
-    let count = shown.len();
     match written.and_then(|text| store::put_report(&path, text.as_bytes(), report).map_err(|error| error.to_string()))
     {
         Ok(()) => {
-            let noun = if count == 1 { "record" } else { "records" };
-            desk.tell(format!("{count} {noun} saved as {}", path.display()));
+            let records = count(shown.len(), "record", "records");
+            desk.tell(format!("{records} saved as {}", path.display()));
         }
         Err(error) => desk.tell_problem(format!("The records were not saved: {error}")),
     }

@@ -7,6 +7,7 @@ use egui::{Label, Margin, ScrollArea, Ui};
 use tankard_core::farm::{Farm, Record};
 use tankard_core::finding::Level;
 use tankard_core::quantity::Units;
+use tankard_core::season::review::words::count;
 use tankard_core::words::capital;
 use tankard_file::records_csv::{self, Meets, Reading};
 use tankard_file::records_import::{self, Comma, DayOrder, Holds, Mapping, Preview, Table};
@@ -15,7 +16,7 @@ use super::Season;
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, left_out, mark};
-use crate::views::tank_loads::{cell, hairline};
+use crate::views::tank_loads::cell;
 
 /// So many columns are all shown; of more only those that are taken, until all are asked for.
 const FEW_COLUMNS: usize = 14;
@@ -170,12 +171,8 @@ impl What {
     }
 }
 
-fn count(number: usize) -> String {
-    if number == 1 { "1 record".to_owned() } else { format!("{number} records") }
-}
-
-fn say(ui: &mut Ui, text: &str) {
-    ui.add(Label::new(look::soft(ui, text)).wrap());
+fn records_of(number: usize) -> String {
+    count(number, "record", "records")
 }
 
 /// The two acts at the end; gives whether the file is done with.
@@ -190,7 +187,7 @@ fn end(desk: &mut Desk, ui: &mut Ui, coming: &mut Coming) -> bool {
                 *preview = records_import::preview(table, mapping, desk.document.farm());
                 *whole = preview.to_choose.is_empty();
             }
-        } else if ui.add_enabled(number > 0, egui::Button::new(format!("Import {}", count(number)))).clicked() {
+        } else if ui.add_enabled(number > 0, egui::Button::new(format!("Import {}", records_of(number)))).clicked() {
             let mut entered = Vec::new();
             desk.document.edit(|farm| {
                 entered = match &coming.what {
@@ -198,7 +195,7 @@ fn end(desk: &mut Desk, ui: &mut Ui, coming: &mut Coming) -> bool {
                     What::Other { preview, .. } => records_import::enter(farm, &preview.records),
                 };
             });
-            desk.tell(format!("{} imported from {}", count(entered.len()), coming.source));
+            desk.tell(format!("{} imported from {}", records_of(entered.len()), coming.source));
             // Whatever the list showed, it shows what came.
             desk.season_log.filter.clear();
             desk.season_log.season = Season::All;
@@ -216,44 +213,36 @@ fn end(desk: &mut Desk, ui: &mut Ui, coming: &mut Coming) -> bool {
 fn own(ui: &mut Ui, reading: &Reading, meets: &[Meets], alike: &[String], as_new: &mut bool) {
     let of = |what: Meets| meets.iter().filter(|meets| **meets == what).count();
     let (new, same, another) = (of(Meets::Nothing), of(Meets::Same), of(Meets::Another));
-    ui.label(format!("{} in a file of exported records, {new} of them new.", count(meets.len())));
+    ui.label(format!("{} in a file of exported records, {new} of them new.", records_of(meets.len())));
     if same > 0 {
-        say(
-            ui,
-            &format!("{} are here already, word for word, and are passed over.", count(same))
-                .replace("1 record are", "1 record is"),
-        );
+        let are = if same == 1 { "is" } else { "are" };
+        boxes::say(ui, &format!("{} {are} here already, word for word, and {are} passed over.", records_of(same)));
     }
     if another > 0 {
         ui.add_space(4.0);
-        ui.horizontal_top(|ui| {
-            mark::show(ui, Level::Check);
-            let words = format!("{another} have the id of a record here that says something else");
-            ui.add(Label::new(if another == 1 { words.replace("1 have", "1 has") } else { words }).wrap());
-        });
+        let have = if another == 1 { "has" } else { "have" };
+        let words = format!("{another} {have} the id of a record here that says something else");
+        mark::line(ui, Level::Check, &words);
         ui.checkbox(as_new, "Take these as new records beside those that are here");
         if !*as_new {
             for (coming, _) in
                 reading.records.iter().zip(meets).filter(|(_, meets)| **meets == Meets::Another).take(FEW_RECORDS)
             {
-                say(ui, &format!("Line {}: left out, \"{}\" is another record here", coming.line, coming.id));
+                boxes::say(ui, &format!("Line {}: left out, \"{}\" is another record here", coming.line, coming.id));
             }
             if another > FEW_RECORDS {
-                say(ui, &format!("and {} more", another - FEW_RECORDS));
+                boxes::say(ui, &format!("and {} more", another - FEW_RECORDS));
             }
         }
     }
     for like in alike.iter().take(FEW_RECORDS) {
-        ui.horizontal_top(|ui| {
-            mark::show(ui, Level::Check);
-            ui.add(Label::new(format!("{}.", capital(like))).wrap());
-        });
+        mark::line(ui, Level::Check, &format!("{}.", capital(like)));
     }
     if alike.len() > FEW_RECORDS {
-        say(ui, &format!("and {} more look like one in the log", alike.len() - FEW_RECORDS));
+        boxes::say(ui, &format!("and {} more look like one in the log", alike.len() - FEW_RECORDS));
     }
     for note in &reading.notes {
-        say(ui, &format!("{}.", capital(note)));
+        boxes::say(ui, &format!("{}.", capital(note)));
     }
 }
 
@@ -261,33 +250,28 @@ fn own(ui: &mut Ui, reading: &Reading, meets: &[Meets], alike: &[String], as_new
 fn other(ui: &mut Ui, preview: &Preview, mapping: &mut Mapping, of: Option<usize>) {
     ui.add_space(4.0);
     if let Some(rows) = of {
-        say(ui, &format!("The first {FIRST_ROWS} of {rows} rows are looked at while you choose."));
+        boxes::say(ui, &format!("The first {FIRST_ROWS} of {rows} rows are looked at while you choose."));
     }
     for problem in &preview.to_choose {
-        ui.horizontal_top(|ui| {
-            ui.spacing_mut().item_spacing.x = 4.0;
-            mark::show(ui, Level::Check);
-            ui.add(Label::new(format!("{}.", capital(problem))).wrap());
-        });
+        mark::line(ui, Level::Check, &format!("{}.", capital(problem)));
     }
     if preview.to_choose.is_empty() {
         let rows: usize = preview.records.iter().map(|coming| coming.lines.len()).sum();
         let words = if rows == 1 { "1 line".to_owned() } else { format!("{rows} lines") };
         ui.label(match preview.records.len() {
             0 => "No line of the file gives a record.".to_owned(),
-            number => format!("{} of {words}. Nothing enters the log before you import.", count(number)),
+            number => format!("{} of {words}. Nothing enters the log before you import.", records_of(number)),
         });
     }
     if preview.alike > 0 {
-        let words = format!("{} look like one in the log: the same day, field and product", count(preview.alike));
-        ui.horizontal_top(|ui| {
-            mark::show(ui, Level::Check);
-            ui.add(Label::new(words.replace("1 record look ", "1 record looks ")).wrap());
-        });
+        let looks = if preview.alike == 1 { "looks" } else { "look" };
+        let words =
+            format!("{} {looks} like one in the log: the same day, field and product", records_of(preview.alike));
+        mark::line(ui, Level::Check, &words);
         ui.checkbox(&mut mapping.alike, "Take records that look like one in the log all the same");
     }
     for note in &preview.notes {
-        say(ui, &format!("{}.", capital(note)));
+        boxes::say(ui, &format!("{}.", capital(note)));
     }
 }
 
@@ -386,7 +370,7 @@ fn columns(ui: &mut Ui, table: &Table, mapping: &mut Mapping, shown: &mut Vec<us
         let say = |comma: &Option<Comma>| comma.map_or("not said", Comma::name).to_owned();
         boxes::choice(ui, "How figures are written", &mut mapping.comma, &all, say, 150.0);
     });
-    hairline(ui);
+    boxes::hairline(ui);
 }
 
 /// What a column holds, and its unit.

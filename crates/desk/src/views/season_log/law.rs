@@ -26,9 +26,8 @@ pub(super) fn still_open(ui: &mut Ui, farm: &Farm, record: &Record, today: Date)
 
 /// The section of the page.
 pub(super) fn show(ui: &mut Ui, farm: &Farm, record: &mut Record, today: Date) {
-    let before = record.clone();
-    let all = profile::kept(farm, &before);
-    let dates = profile::dates(farm, &before);
+    let all = profile::kept(farm, record);
+    let dates = profile::dates(farm, record);
     let words = match farm.keeping.profiles.as_slice() {
         [] => "the plain record; other profiles are chosen in the shed, Records",
         _ => "the profiles are chosen in the shed, Records",
@@ -54,7 +53,7 @@ pub(super) fn show(ui: &mut Ui, farm: &Farm, record: &mut Record, today: Date) {
         }
     }
     ui.add_space(look::GRID);
-    ui.add(Label::new(look::soft(ui, NOT_THE_LAW)).wrap());
+    boxes::say(ui, NOT_THE_LAW);
 }
 
 /// A profile: what is open of it, the boxes of what has no place elsewhere, and what is there.
@@ -76,19 +75,13 @@ fn one(ui: &mut Ui, kept: &Kept, record: &mut Record, today: Date) {
     }
     for row in kept.rows.iter().filter(has_box) {
         ui.horizontal(|ui| {
-            ui.allocate_ui_with_layout(
-                egui::vec2(NAME, look::ROW),
-                egui::Layout::left_to_right(egui::Align::Center),
-                |ui| {
-                    ui.set_min_width(NAME);
-                    ui.set_max_width(NAME);
-                    ui.spacing_mut().item_spacing.x = 4.0;
-                    if row.held.is_err() {
-                        mark::show(ui, row.level(record.date, today));
-                    }
-                    ui.add(Label::new(look::soft(ui, row.name)).truncate()).on_hover_text(row.basis.to_string());
-                },
-            );
+            boxes::slot(ui, NAME, |ui| {
+                ui.spacing_mut().item_spacing.x = 4.0;
+                if row.held.is_err() {
+                    mark::show(ui, row.level(record.date, today));
+                }
+                ui.add(Label::new(look::soft(ui, row.name)).truncate()).on_hover_text(row.basis.to_string());
+            });
             let mut text = record.more.get(row.key).cloned().unwrap_or_default();
             let hint = match &row.held {
                 Ok(held) => held.clone(),
@@ -117,7 +110,7 @@ fn one(ui: &mut Ui, kept: &Kept, record: &mut Record, today: Date) {
                 ui.label(text);
             });
         }
-        ui.add(Label::new(look::soft(ui, format!("From: {}", kept.basis))).wrap());
+        boxes::say(ui, &format!("From: {}", kept.basis));
     });
 }
 

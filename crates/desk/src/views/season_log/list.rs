@@ -1,6 +1,6 @@
 //! The table of records. Only the rows in sight are drawn, so that many years of records stay quick.
 
-use egui::{Align, Color32, Id, Key, Label, Layout, Margin, Modifiers, Rect, RichText, Sense, Stroke, Ui, Vec2};
+use egui::{Align, Color32, Id, Key, Label, Layout, Modifiers, Rect, RichText, Sense, Stroke, Ui, Vec2};
 use egui_extras::{Column, TableBuilder, TableRow};
 use jiff::civil::Date;
 use tankard_core::farm::{Farm, Record};
@@ -100,19 +100,6 @@ impl What {
 
 /// Shows the table; gives the id of the record that was clicked or reached with the arrow keys.
 pub(super) fn show(
-    state: &mut State,
-    seals: &mut seal::State,
-    farm: &Farm,
-    listed: &Listed,
-    today: Date,
-    chosen: Option<&str>,
-    ui: &mut Ui,
-) -> Option<String> {
-    let margin = Margin { left: 16, right: 16, top: 0, bottom: 12 };
-    egui::Frame::new().inner_margin(margin).show(ui, |ui| table(state, seals, farm, listed, today, chosen, ui)).inner
-}
-
-fn table(
     state: &mut State,
     seals: &mut seal::State,
     farm: &Farm,

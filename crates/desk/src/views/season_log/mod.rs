@@ -18,6 +18,7 @@ use std::rc::Rc;
 use egui::{Align, Layout, Margin, Panel, TextEdit, Ui};
 use tankard_core::farm::{Farm, Id};
 use tankard_core::quantity::Quantity;
+use tankard_core::season::review::words::count;
 
 use crate::app::Desk;
 use crate::look;
@@ -130,9 +131,12 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
     let state = &mut desk.season_log;
     if listed.rows.is_empty() {
         nothing_found(state, ui, &listed);
-    } else if let Some(id) =
-        list::show(&mut state.list, &mut state.seal, desk.document.farm(), &listed, today, state.chosen.as_deref(), ui)
-    {
+        return;
+    }
+    let (farm, chosen) = (desk.document.farm(), state.chosen.as_deref());
+    let frame = egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 0, bottom: 12 });
+    let table = |ui: &mut Ui| list::show(&mut state.list, &mut state.seal, farm, &listed, today, chosen, ui);
+    if let Some(id) = frame.show(ui, table).inner {
         state.shown = Some(id.clone());
         state.chosen = Some(id);
     }
@@ -189,14 +193,14 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
                 if is_trials {
                     ui.label(look::soft(ui, "the records found below are offered for pairs"));
                 } else if totals.passes > 0 {
-                    let passes = if totals.passes == 1 { "pass" } else { "passes" };
+                    let passes = count(totals.passes, "pass", "passes");
                     let area = totals.area.show(units);
                     let volume = totals.volume.show(units);
                     let but = match totals.without_volume {
                         0 => String::new(),
                         without => format!(", not counting {without} without a volume"),
                     };
-                    let words = format!("{} {passes} · {area} sprayed · {volume} of spray{but}", totals.passes);
+                    let words = format!("{passes} · {area} sprayed · {volume} of spray{but}");
                     ui.add(egui::Label::new(look::soft(ui, words)).truncate());
                 }
             });
@@ -237,7 +241,7 @@ fn find_line(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed) -> Option<i1
             state.season = season;
         }
         let words = if state.filter.trim().is_empty() {
-            format!("{} {}", listed.of, if listed.of == 1 { "record" } else { "records" })
+            count(listed.of, "record", "records")
         } else {
             format!("{} of {} records", listed.rows.len(), listed.of)
         };

@@ -3,6 +3,7 @@
 use std::path::Path;
 
 use tankard_core::finding::Level;
+use tankard_core::season::review::words::count;
 use tankard_file::store::{self, Report};
 use tankard_paper::{book, worker_protection};
 
@@ -22,8 +23,8 @@ pub fn save_book(desk: &mut Desk, purpose: Purpose, path: &Path) {
     let made = book::pdf(desk.document.farm(), &ids, options, desk.now().date()).map_err(|error| error.to_string());
     match made.and_then(|pdf| put(path, &pdf)) {
         Ok(()) => {
-            let noun = if ids.len() == 1 { "record" } else { "records" };
-            desk.tell(format!("The record book of {} {noun} is saved as {}", ids.len(), path.display()));
+            let records = count(ids.len(), "record", "records");
+            desk.tell(format!("The record book of {records} is saved as {}", path.display()));
         }
         Err(error) => desk.tell_problem(format!("The record book was not saved: {error}")),
     }

@@ -244,11 +244,7 @@ fn signed_words(record: &Record) -> String {
 
 fn labelled(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
     ui.horizontal(|ui| {
-        let size = egui::Vec2::new(LABEL, look::ROW);
-        ui.allocate_ui_with_layout(size, Layout::left_to_right(Align::Center), |ui| {
-            ui.set_min_width(LABEL);
-            ui.label(look::soft(ui, label));
-        });
+        boxes::slot(ui, LABEL, |ui| ui.label(look::soft(ui, label)));
         add(ui);
     });
 }
@@ -287,7 +283,7 @@ fn told(ui: &mut Ui, changes: &[String]) {
     }
 }
 
-/// The signature at the foot of the page, and the amendments below it.
+/// The signature, which stands at the foot of the page, and the amendments below it.
 pub(super) fn section(
     state: &mut State,
     ui: &mut Ui,
@@ -296,11 +292,6 @@ pub(super) fn section(
     id: &str,
     record: &Record,
 ) {
-    ui.add_space(look::GRID);
-    let line = ui.available_rect_before_wrap();
-    ui.painter().hline(line.x_range(), line.top(), egui::Stroke::new(1.0, look::colours(ui).hairline));
-    ui.add_space(6.0);
-    ui.label(look::heading("Signature"));
     if is_signed(record) {
         past(state, ui, revision, id, record);
         return;
@@ -394,11 +385,11 @@ pub(super) fn keep(desk: &mut Desk, id: &str, typed: Record) {
     let Some(stands) = desk.document.farm().records.get(id) else { return };
     let state = &mut desk.season_log.seal;
     let is_amending = state.amending(id, stands).is_some();
-    let next = respecting(stands, typed.clone());
-    let differs = next != *stands;
     if let (true, Some(Form::Amend { to, .. })) = (is_amending, state.forms.get_mut(id)) {
-        **to = typed;
+        (**to).clone_from(&typed);
     }
+    let next = respecting(stands, typed);
+    let differs = next != *stands;
     let asked = state.asked.take();
     if differs {
         put(desk, id, next);

@@ -4,6 +4,7 @@ use std::rc::Rc;
 
 use egui::{Margin, ScrollArea, Ui};
 use tankard_core::farm::{Farm, Id, Plot, Record, Trial};
+use tankard_core::quantity::number;
 use tankard_core::season::review::words::{NO_CAUSE, band, by_pairs, effect};
 use tankard_core::season::trials::{Judged, judge, pair_up};
 
@@ -254,7 +255,7 @@ impl Bench<'_> {
         for each in &judged.comparisons {
             ui.add(egui::Label::new(format!("{}.", by_pairs(each, &one, &other).text)).wrap());
         }
-        ui.add(egui::Label::new(look::soft(ui, NO_CAUSE)).wrap());
+        boxes::say(ui, NO_CAUSE);
     }
 
     fn plot_words(&self, plot: &Plot) -> String {
@@ -282,17 +283,26 @@ fn record_words(record: &Record) -> String {
 
 /// Per cent to a tenth, without an empty one.
 fn per_cent(value: f64) -> String {
-    let text = format!("{value:.1}");
-    format!("{} %", text.strip_suffix(".0").unwrap_or(&text))
+    format!("{} %", number::show(value, 1))
 }
 
 /// A difference with its sign.
 fn points(value: f64) -> String {
-    let size = per_cent(value.abs());
-    let size = size.trim_end_matches(" %");
-    match size {
-        "0" => "0".to_owned(),
+    match number::show(value.abs(), 1) {
+        size if size == "0" => size,
         size if value > 0.0 => format!("+{size}"),
         size => format!("–{size}"),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{per_cent, points};
+
+    #[test]
+    fn figures_stand_to_a_tenth() {
+        assert_eq!([85.25, 0.0, 12.8, 100.0].map(per_cent), ["85.2 %", "0 %", "12.8 %", "100 %"]);
+        let apart = [12.8, -12.8, 5.0, 0.04, -0.04, 0.0, -0.0].map(points);
+        assert_eq!(apart, ["+12.8", "–12.8", "+5", "0", "0", "0", "0"]);
     }
 }

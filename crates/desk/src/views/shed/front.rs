@@ -82,7 +82,7 @@ fn surfactant(ui: &mut Ui, product: &mut Product) {
             if charge.is_some() {
                 ui.end_row();
             }
-            super::cell(ui, 290.0, |ui| word(ui, "It serves this product; a partner may want another."));
+            boxes::slot(ui, 290.0, |ui| word(ui, "It serves this product; a partner may want another."));
         });
     } else if product.kind == ProductKind::Adjuvant || product.surfactant.is_some() {
         line(ui, "charge", |ui| {

@@ -60,10 +60,10 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &str) {
     let mut taken = Vec::new();
     sheets::sheet(ui, "What others print", |ui| {
         if rows.is_empty() {
-            sheets::say(ui, "No guidance: read the label.");
+            boxes::say(ui, "No guidance: read the label.");
             return;
         }
-        sheets::say(ui, "Guidance to be checked; what you type from the label decides.");
+        boxes::say(ui, "Guidance to be checked; what you type from the label decides.");
         ui.add_space(2.0);
         let scroll = ScrollArea::vertical().id_salt(("guidance", id)).auto_shrink([false, true]);
         // Within a page that scrolls itself the area would take next to no height of its own accord.
@@ -102,7 +102,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &str) {
 /// A row; true where the label is said to say the same.
 fn show_row(ui: &mut Ui, row: &Row, label: &[Statement]) -> bool {
     let mut taken = false;
-    super::hairline(ui);
+    boxes::hairline(ui);
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 1.0;
         ui.spacing_mut().interact_size.y = 16.0;

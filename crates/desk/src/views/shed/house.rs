@@ -75,11 +75,11 @@ pub(super) fn list(ui: &mut Ui) {
 pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
     super::with_sheets(bench, ui, 284.0, form, |_, ui| {
         super::sheets::sheet(ui, "Units", |ui| {
-            super::sheets::say(
+            boxes::say(
                 ui,
                 "These are the units that numbers are shown in. What you type may be in any, and stays as typed.",
             );
-            super::sheets::say(ui, "A bare \"gal\" is the US gallon. Write \"imp gal\" for the imperial one.");
+            boxes::say(ui, "A bare \"gal\" is the US gallon. Write \"imp gal\" for the imperial one.");
         });
         super::sheets::sheet(ui, "Where the usual limits come from", |ui| {
             let mut known: Vec<String> = Vec::new();
@@ -91,7 +91,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
                 }
             }
             for text in known {
-                super::sheets::say(ui, &text);
+                boxes::say(ui, &text);
             }
         });
     });

@@ -120,7 +120,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
                     (_, Some(until)) => format!("Now, and up to and including {}.", sheets::day(until)),
                     _ => "Now, and until you type its end.".to_owned(),
                 };
-                sheets::say(ui, &words);
+                boxes::say(ui, &words);
             });
             advice::products(bench, ui, |product| names::binds(&law, product));
         },

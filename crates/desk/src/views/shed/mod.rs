@@ -369,31 +369,25 @@ fn title_box_hinted(ui: &mut Ui, name: &str, value: &mut String, hint: &str) {
 fn section(ui: &mut Ui, text: &str) {
     ui.add_space(10.0);
     ui.label(look::heading(text).color(look::colours(ui).soft));
-    hairline(ui);
-}
-
-/// A line across the page.
-fn hairline(ui: &mut Ui) {
-    let (rect, _) = ui.allocate_exact_size(Vec2::new(ui.available_width(), 1.0), egui::Sense::hover());
-    ui.painter().hline(rect.x_range(), rect.center().y, Stroke::new(1.0, look::colours(ui).hairline));
+    boxes::hairline(ui);
 }
 
 /// A row of a section, with a hairline beneath.
 fn line(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
     boxes::row(ui, label, add);
-    hairline(ui);
+    boxes::hairline(ui);
 }
 
 /// A row of a section with more in it than may find room in a line.
 fn lines(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
     beside(ui, look::LABEL, label, add);
-    hairline(ui);
+    boxes::hairline(ui);
 }
 
 /// A soft label of a width, and beside it what wraps within the room that is left.
 fn beside(ui: &mut Ui, width: f32, label: &str, add: impl FnOnce(&mut Ui)) {
     ui.horizontal_top(|ui| {
-        cell(ui, width, |ui| word(ui, label));
+        boxes::slot(ui, width, |ui| word(ui, label));
         let room = ui.available_width();
         ui.allocate_ui_with_layout(Vec2::new(room, look::ROW), Layout::top_down(Align::Min), |ui| {
             ui.set_width(room);
@@ -403,16 +397,6 @@ fn beside(ui: &mut Ui, width: f32, label: &str, add: impl FnOnce(&mut Ui)) {
             });
         });
     });
-}
-
-/// Room of a fixed width in a row.
-fn cell<R>(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui) -> R) -> R {
-    ui.allocate_ui_with_layout(Vec2::new(width, look::ROW), Layout::left_to_right(Align::Center), |ui| {
-        ui.set_width(width);
-        ui.set_max_width(width);
-        add(ui)
-    })
-    .inner
 }
 
 /// Words between two boxes.

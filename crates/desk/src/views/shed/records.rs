@@ -5,7 +5,7 @@ use tankard_core::farm::id::fresh_where;
 use tankard_core::farm::{Farm, Id, Keeping, OwnElement};
 use tankard_core::season::profile::{self, NOT_THE_LAW, Profile};
 
-use super::{Bench, cross, hairline, line, quiet, section, sheets, word};
+use super::{Bench, cross, line, quiet, section, sheets, word};
 use crate::look;
 use crate::parts::{boxes, lists};
 
@@ -26,11 +26,11 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
         for profile in profile::chosen(bench.farm()) {
             sheets::sheet(ui, &profile.name, |ui| {
                 let names: Vec<&str> = profile.elements.iter().map(|wanted| wanted.name.as_str()).collect();
-                sheets::say(ui, &format!("asks for: {}", names.join("; ")));
+                boxes::say(ui, &format!("asks for: {}", names.join("; ")));
             });
         }
         sheets::sheet(ui, "Codes of crops", |ui| {
-            sheets::say(
+            boxes::say(
                 ui,
                 "A record takes the EPPO code of a crop whose name is in the table. Contains EPPO Codes (www.eppo.int). Look a \
                  code up there before you rely on it.",
@@ -64,7 +64,7 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
         // A tick box that is empty must be seen on the ground of the page.
         ui.scope(|ui| one(ui, &mut keeping, profile));
         ui.add_space(2.0);
-        hairline(ui);
+        boxes::hairline(ui);
     }
     let unknown: Vec<Id> = profile::unknown(bench.farm()).cloned().collect();
     for key in unknown {
@@ -152,7 +152,7 @@ fn own(farm: &Farm, ui: &mut Ui, keeping: &mut Keeping) {
                 }
             });
         });
-        hairline(ui);
+        boxes::hairline(ui);
     }
     if let Some(key) = taken {
         keeping.own.shift_remove(&key);

@@ -7,7 +7,7 @@ use tankard_core::quantity::{Amount, Area, Quantity};
 
 use super::{Bench, counted, stock};
 use crate::look;
-use crate::parts::mark;
+use crate::parts::{boxes, mark};
 use crate::report::needs::round;
 
 /// A sheet with a heading.
@@ -35,11 +35,6 @@ pub(super) fn pair(ui: &mut Ui, what: impl Into<RichText>, value: impl Into<Rich
     });
 }
 
-/// A sentence in soft ink.
-pub(super) fn say(ui: &mut Ui, text: &str) {
-    ui.add(Label::new(look::soft(ui, text)).wrap());
-}
-
 /// A day in words.
 pub(super) fn day(date: jiff::civil::Date) -> String {
     date.strftime("%-d %B %Y").to_string()
@@ -57,7 +52,7 @@ pub(super) fn planned(
     sheet(ui, "Where it is planned", |ui| {
         let open: Vec<&(Id, Pass)> = passes.iter().filter(|(id, _)| !log.is_recorded(id)).collect();
         if open.is_empty() {
-            say(ui, nothing);
+            boxes::say(ui, nothing);
         }
         ui.spacing_mut().interact_size.y = 16.0;
         ui.spacing_mut().button_padding = egui::Vec2::ZERO;
@@ -82,7 +77,7 @@ pub(super) fn planned(
                 .inner;
             if amount.is_some() {
                 ui.add_space(-2.0);
-                say(ui, &day);
+                boxes::say(ui, &day);
                 ui.add_space(4.0);
             }
             if led {
@@ -101,11 +96,13 @@ pub(super) fn on_hand(bench: &Bench, ui: &mut Ui, id: &str) {
             pair(ui, what, amount);
         }
         match held.on_hand {
-            None if product.containers.is_empty() => say(ui, "No container is typed, so nothing is counted."),
+            None if product.containers.is_empty() => boxes::say(ui, "No container is typed, so nothing is counted."),
             None if !held.typed => {
-                say(ui, "Nothing is counted yet. Where there is none, type the day of the count in Stock.");
+                boxes::say(ui, "Nothing is counted yet. Where there is none, type the day of the count in Stock.");
             }
-            None => say(ui, "Its containers are counted by volume and by weight; give its density to add them up."),
+            None => {
+                boxes::say(ui, "Its containers are counted by volume and by weight; give its density to add them up.");
+            }
             Some(on_hand) => {
                 pair(ui, look::strong("in all"), look::strong(on_hand.show(units)));
             }
@@ -178,13 +175,13 @@ pub(super) fn went(bench: &mut Bench, ui: &mut Ui, id: &str) {
     let years = bench.state.went.as_ref().map_or(&[][..], |(_, years)| years.as_slice());
     sheet(ui, "Where it went", |ui| {
         if years.is_empty() {
-            say(ui, "No record holds it yet.");
+            boxes::say(ui, "No record holds it yet.");
         }
         for year in years {
             let amount = year.amount.map_or_else(String::new, |amount| round(amount, units));
             pair(ui, format!("{}, {}", year.of, year.area.show(units)), amount);
             ui.add_space(-2.0);
-            say(
+            boxes::say(
                 ui,
                 &format!(
                     "{}, {}",

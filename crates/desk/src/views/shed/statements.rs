@@ -5,7 +5,7 @@ use tankard_core::farm::label::{OrderPlace, Stance};
 use tankard_core::farm::{AdjuvantClass, Droplets, Period, Product, Says, Statement, SunTime};
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 
-use super::{Bench, beside, cell, conditions, cross, hairline, quiet, section, tight, word};
+use super::{Bench, beside, conditions, cross, quiet, section, tight, word};
 use crate::look;
 use crate::parts::boxes;
 
@@ -173,7 +173,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, product: &mut Product) {
                     gone = Some(at);
                 }
             });
-            hairline(ui);
+            boxes::hairline(ui);
             if fresh == Some(at) {
                 response.response.scroll_to_me(Some(Align::Center));
             }
@@ -200,17 +200,17 @@ fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: U
     let mut gone = false;
     ui.horizontal(|ui| {
         ui.set_min_height(look::ROW);
-        cell(ui, look::LABEL, |ui| {
+        boxes::slot(ui, look::LABEL, |ui| {
             if let Says::Adjuvant { stance, .. } = &mut statement.says {
                 ui.spacing_mut().item_spacing.x = GAP;
-                cell(ui, 52.0, |ui| word(ui, label));
+                boxes::slot(ui, 52.0, |ui| word(ui, label));
                 let say = |stance: &Stance| stance.name().to_owned();
                 boxes::choice(ui, &format!("{name} stance"), stance, &Stance::ALL, say, 90.0);
             } else {
                 word(ui, label);
             }
         });
-        cell(ui, values, |ui| {
+        boxes::slot(ui, values, |ui| {
             ui.spacing_mut().item_spacing.x = 5.0;
             says(ui, name, &mut statement.says, values, units);
         });
@@ -237,7 +237,7 @@ fn applies(ui: &mut Ui, name: &str, statement: &mut Statement, units: Units) {
     boxes::text_or_empty(ui, &format!("{name} from stage"), &mut statement.from_stage, STAGE, "from");
     boxes::text_or_empty(ui, &format!("{name} to stage"), &mut statement.to_stage, STAGE, "to");
     boxes::text_or_empty(ui, &format!("{name} at"), &mut statement.at, AT, "page");
-    cell(ui, ONLY_IF, |ui| conditions::only_if(ui, "if", format!("{name} only if"), statement, units));
+    boxes::slot(ui, ONLY_IF, |ui| conditions::only_if(ui, "if", format!("{name} only if"), statement, units));
 }
 
 /// Over what a total or a number is counted.
@@ -354,7 +354,7 @@ pub(super) fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: U
         }
         Says::Adjuvant { class, least, most, .. } => {
             let say = |class: &AdjuvantClass| class.name().to_owned();
-            cell(ui, 138.0, |ui| {
+            boxes::slot(ui, 138.0, |ui| {
                 boxes::choice(ui, &format!("{name} class"), class, &AdjuvantClass::ALL, say, 138.0);
             });
             between(ui, name, least, most, 88.0, units);

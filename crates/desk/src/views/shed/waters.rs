@@ -204,7 +204,7 @@ fn blending(bench: &mut Bench, ui: &mut Ui, id: &Id) {
     let other = bench.farm().waters.get(&asked.with).cloned();
     if let (Some(other), Some(wanted)) = (other, &asked.wanted) {
         match share_for(&water, &other, wanted.value()) {
-            Err(problem) => sheets::say(ui, &format!("{problem}.")),
+            Err(problem) => boxes::say(ui, &format!("{problem}.")),
             Ok(share) => kept(bench, ui, (&water, &other), share),
         }
     }
@@ -236,7 +236,7 @@ fn kept(bench: &mut Bench, ui: &mut Ui, (water, other): (&Water, &Water), share:
         let all: Vec<String> = hardness.into_iter().chain(held).collect();
         ui.add(egui::Label::new(all.join(", ")).wrap());
     });
-    sheets::say(
+    boxes::say(
         ui,
         "An ion that either report does not state stays open. pH, conductivity and clarity of a blend are not reckoned.",
     );
@@ -249,7 +249,7 @@ fn kept(bench: &mut Bench, ui: &mut Ui, (water, other): (&Water, &Water), share:
 fn hardness_sheet(ui: &mut Ui, water: &Water, reckoned: &[Working]) {
     sheets::sheet(ui, "Hardness, as calcium carbonate", |ui| {
         let Some(hardness) = hardness(water) else {
-            sheets::say(ui, "Type calcium and magnesium, or the hardness, to see it.");
+            boxes::say(ui, "Type calcium and magnesium, or the hardness, to see it.");
             return;
         };
         for (unit, value) in [
@@ -263,10 +263,10 @@ fn hardness_sheet(ui: &mut Ui, water: &Water, reckoned: &[Working]) {
         let [own, others @ ..] = Scheme::ALL;
         sheets::pair(ui, own.name(), look::strong(class(hardness, own)));
         if others.iter().all(|scheme| class(hardness, *scheme) == class(hardness, own)) {
-            sheets::say(ui, "Other schemes call it the same.");
+            boxes::say(ui, "Other schemes call it the same.");
         } else {
             let others = others.map(|scheme| format!("{}: {}", scheme.name(), class(hardness, scheme)));
-            sheets::say(ui, &format!("{}.", others.join("; ")));
+            boxes::say(ui, &format!("{}.", others.join("; ")));
         }
         show_workings(ui, reckoned);
     });
@@ -275,7 +275,7 @@ fn hardness_sheet(ui: &mut Ui, water: &Water, reckoned: &[Working]) {
 fn need_sheet(ui: &mut Ui, water: &Water, units: Units, reckoned: &[Working]) {
     sheets::sheet(ui, "Ammonium sulfate that it ties up", |ui| {
         let Some(need) = need(water) else {
-            sheets::say(ui, "Type calcium and magnesium, or the hardness, to see it.");
+            boxes::say(ui, "Type calcium and magnesium, or the hardness, to see it.");
             return;
         };
         let without = if need.without_iron == need.without_iron_most {
@@ -295,11 +295,11 @@ fn need_sheet(ui: &mut Ui, water: &Water, units: Units, reckoned: &[Working]) {
             }
         }
         if !need.missing.is_empty() {
-            sheets::say(ui, &format!("Not stated, so not counted: {}.", need.missing.join(", ")));
+            boxes::say(ui, &format!("Not stated, so not counted: {}.", need.missing.join(", ")));
         }
         show_workings(ui, reckoned);
         ui.add_space(4.0);
-        sheets::say(ui, need::SOURCE);
+        boxes::say(ui, need::SOURCE);
     });
 }
 

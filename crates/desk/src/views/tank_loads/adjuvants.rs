@@ -7,7 +7,7 @@ use tankard_core::plan::Plan;
 use tankard_core::quantity::Units;
 use tankard_core::words::capital;
 
-use super::{cell, column, compare, hairline};
+use super::{cell, column, compare};
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, lists};
@@ -105,7 +105,7 @@ fn collided(ui: &mut Ui, text: &str, ways_out: &[String]) {
     for way in ways_out {
         ui.label(look::soft(ui, way).color(colours.ink));
     }
-    hairline(ui);
+    boxes::hairline(ui);
 }
 
 /// What a row may ask for.
@@ -168,7 +168,7 @@ fn row(desk: &Desk, ui: &mut Ui, choice: &Choice) -> Option<Act> {
         let line = Stroke::new(2.0, colours.water);
         ui.painter().vline(ui.min_rect().left() - 5.0, top..=ui.cursor().top() - 2.0, line);
     }
-    hairline(ui);
+    boxes::hairline(ui);
     act
 }
 

@@ -11,7 +11,7 @@ use tankard_core::quantity::Units;
 use tankard_core::words::capital;
 
 use super::adjuvants::take;
-use super::{cell, hairline};
+use super::cell;
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, mark};
@@ -50,7 +50,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, choice: 
             });
         });
     });
-    hairline(ui);
+    boxes::hairline(ui);
     let load = desk.tank_loads.load;
     // Of the other the set as it is offered, since a plan cannot hold what has still to be bought.
     let sides = [(plan, plan.adjuvants.current.as_ref()), (other.as_ref(), Some(choice))];
@@ -127,7 +127,7 @@ fn line(ui: &mut Ui, column: f32, label: &str, texts: [String; 2]) {
             });
         }
     });
-    hairline(ui);
+    boxes::hairline(ui);
 }
 
 /// The adjuvants of a plan with what they come to in a load.
@@ -166,11 +166,7 @@ fn only_here(ui: &mut Ui, this: &Plan, that: &Plan) {
         ui.label(look::soft(ui, "nothing to settle that the other has not"));
     }
     for finding in only.iter().take(4) {
-        ui.horizontal_top(|ui| {
-            ui.spacing_mut().item_spacing.x = 4.0;
-            mark::show(ui, finding.level);
-            ui.add(Label::new(&finding.text).wrap());
-        });
+        mark::line(ui, finding.level, &finding.text);
     }
     if only.len() > 4 {
         ui.label(look::soft(ui, format!("and {} more", only.len() - 4)));

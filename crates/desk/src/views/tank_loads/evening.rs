@@ -16,7 +16,7 @@ use tankard_core::quantity::{Quantity, Units};
 
 use super::cards::{self, Printing};
 use super::passes::counted;
-use super::{cell, hairline, sheet as on_sheet};
+use super::{cell, sheet as on_sheet};
 use crate::app::Desk;
 use crate::files::Purpose;
 use crate::look;
@@ -235,7 +235,7 @@ fn of_rig(desk: &mut Desk, ui: &mut Ui, made: &Made, rig: &RigDay, day: &mut Day
         });
     }
     for (at, slot) in rig.slots.iter().enumerate() {
-        hairline(ui);
+        boxes::hairline(ui);
         row(desk, ui, made, slot, Some((rig, at)), day, next);
     }
     let done: Vec<String> = rig
@@ -245,7 +245,7 @@ fn of_rig(desk: &mut Desk, ui: &mut Ui, made: &Made, rig: &RigDay, day: &mut Day
         .map(|pass| format!("{} is recorded as sprayed.", pass.name))
         .collect();
     if !done.is_empty() {
-        hairline(ui);
+        boxes::hairline(ui);
         ui.label(look::soft(ui, done.join(" ")));
     }
 }
@@ -393,7 +393,7 @@ fn truck(ui: &mut Ui, sheet: &SheetContent) {
     };
     lines(ui, &sheet.products);
     if !sheet.water.is_empty() {
-        hairline(ui);
+        boxes::hairline(ui);
         lines(ui, &sheet.water);
     }
     if !sheet.not_counted.is_empty() {

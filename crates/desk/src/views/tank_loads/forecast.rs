@@ -11,7 +11,7 @@ use tankard_core::finding::Level;
 use tankard_core::words::capital;
 use tankard_file::forecast_csv::{self, Reading, Table, guess, needs_unit, read, units};
 
-use super::{cell, hairline, sheet};
+use super::{cell, sheet};
 use crate::app::Desk;
 use crate::files::Purpose;
 use crate::look;
@@ -99,22 +99,18 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
                 desk.tank_loads.forecast.by_hand = !by_hand;
             }
         });
-        say(ui, "A forecast is no measurement. Measure at the boom before starting.");
+        boxes::say(ui, "A forecast is no measurement. Measure at the boom before starting.");
         if let Some(coming) = desk.tank_loads.forecast.coming.take() {
             ui.add_space(look::GRID);
-            hairline(ui);
+            boxes::hairline(ui);
             desk.tank_loads.forecast.coming = look_at(desk, ui, coming);
         }
         if desk.tank_loads.forecast.by_hand {
             ui.add_space(look::GRID);
-            hairline(ui);
+            boxes::hairline(ui);
             typed(desk, ui);
         }
     });
-}
-
-fn say(ui: &mut Ui, text: &str) {
-    ui.add(Label::new(look::soft(ui, text)).wrap());
 }
 
 fn time(at: DateTime) -> String {
@@ -160,27 +156,23 @@ fn look_at(desk: &mut Desk, ui: &mut Ui, mut coming: Coming) -> Option<Coming> {
     columns(ui, &mut coming);
     ui.add_space(4.0);
     for problem in &coming.reading.to_choose {
-        ui.horizontal_top(|ui| {
-            ui.spacing_mut().item_spacing.x = 4.0;
-            mark::show(ui, Level::Check);
-            ui.add(Label::new(sentence(problem)).wrap());
-        });
+        mark::line(ui, Level::Check, &sentence(problem));
     }
     let count = coming.reading.hours.len();
     if let Some(first) = coming.reading.hours.first() {
         ui.add(Label::new(format!("{}, {}", hours(count), span(&coming.reading.hours))).wrap());
-        say(ui, &format!("The first: {}", in_words(first)));
+        boxes::say(ui, &format!("The first: {}", in_words(first)));
     } else if coming.reading.to_choose.is_empty() {
         ui.label("No line of the file can be read.");
     }
     for note in &coming.reading.notes {
-        say(ui, &sentence(note));
+        boxes::say(ui, &sentence(note));
     }
     left_out::show(ui, &coming.reading.refused, &mut coming.line);
     if let Some(first) = coming.reading.hours.first()
         && desk.document.farm().forecast.hours.iter().any(|hour| (hour.at, hour.again) >= (first.at, first.again))
     {
-        say(ui, &format!("They replace the forecast from {} on; earlier hours stay.", time(first.at)));
+        boxes::say(ui, &format!("They replace the forecast from {} on; earlier hours stay.", time(first.at)));
     }
     let mut done = false;
     ui.horizontal_wrapped(|ui| {
@@ -359,7 +351,7 @@ fn add(ui: &mut Ui, chosen: &mut Option<i8>, hours: &mut Vec<Hour>, day: Date, f
             *chosen = None;
         }
     });
-    say(ui, "Each figure with its unit; what is not known stays empty and is not taken for calm, dry or cool.");
+    boxes::say(ui, "Each figure with its unit; what is not known stays empty and is not taken for calm, dry or cool.");
 }
 
 /// One hour a line, or two lines where room is short.

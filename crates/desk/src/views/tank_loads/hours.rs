@@ -11,11 +11,11 @@ use tankard_core::plan::Plan;
 use tankard_core::quantity::{AsTyped, Duration, Quantity, Units};
 use tankard_core::weather::{Hours, JudgedHour, Outlook, Sky, Verdict};
 
-use super::{cell, column, hairline, sheet};
+use super::{cell, column, sheet};
 use crate::app::Desk;
 use crate::look;
-use crate::parts::findings;
 use crate::parts::strip::{self, Cell, Marks};
+use crate::parts::{boxes, findings};
 use crate::report::words::{answer, clock, day_words, judged, slot_words};
 
 /// Below this width what stands side by side comes one under the other.
@@ -82,7 +82,7 @@ fn day(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     }
     strip::legend(ui);
     ui.add_space(4.0);
-    hairline(ui);
+    boxes::hairline(ui);
     ui.add_space(4.0);
     if let Some(key) = self::chosen(desk, &plan.hours, &cells) {
         hour(desk, ui, id, &plan.hours, key);
@@ -252,7 +252,7 @@ fn limits(ui: &mut Ui, hours: &Hours) {
         }
     });
     for limit in hours.limits.iter() {
-        hairline(ui);
+        boxes::hairline(ui);
         ui.horizontal_top(|ui| {
             column(ui, text, |ui| {
                 ui.add(Label::new(&limit.text).wrap());
@@ -287,7 +287,7 @@ fn passes(desk: &mut Desk, ui: &mut Ui, id: &str, day: &DayPlan) {
             let name = farm.rigs.get(&rig.rig).filter(|_| several).map(|rig| rig.name.clone());
             let words = name.into_iter().chain(day_words(rig, units)).collect::<Vec<_>>().join(". ");
             ui.add(Label::new(look::soft(ui, words)).wrap());
-            hairline(ui);
+            boxes::hairline(ui);
         }
     }
     for slot in &day.loose {
@@ -341,7 +341,7 @@ fn pass_row(
             ui.add(Label::new(look::soft(ui, slot_words(slot, units))).wrap());
         });
     });
-    hairline(ui);
+    boxes::hairline(ui);
 }
 
 /// What no forecast can tell.

@@ -11,7 +11,7 @@ use tankard_core::plan::Plan;
 use tankard_core::working::Working;
 use tankard_file::store::{self, Report};
 
-use super::{Shown, cell, hairline, worked};
+use super::{Shown, cell, worked};
 use crate::app::Desk;
 use crate::files::Purpose;
 use crate::look;
@@ -139,10 +139,10 @@ fn steps(desk: &mut Desk, ui: &mut Ui, test: &JarTest, page: &JarSheet) {
         ui.label(line);
     }
     ui.add_space(4.0);
-    hairline(ui);
+    boxes::hairline(ui);
     for step in &page.steps {
         row(desk, ui, test, step);
-        hairline(ui);
+        boxes::hairline(ui);
     }
     ui.add_space(4.0);
     for line in &page.after {

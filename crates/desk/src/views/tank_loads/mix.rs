@@ -6,7 +6,7 @@ use tankard_core::mix::line::PlannedLine;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{AsTyped, Money, Quantity, Rate, Units};
 
-use super::{Shown, cell, hairline, worked};
+use super::{Shown, cell, worked};
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, lists};
@@ -72,7 +72,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
                     remove = Some(at);
                 }
             });
-            hairline(ui);
+            boxes::hairline(ui);
         }
         if let Some(at) = remove {
             pass.mix.remove(at);
@@ -134,7 +134,7 @@ fn head(ui: &mut Ui, widths: &Widths, units: Units, currency: &str) {
         let [rate, ground, load] = figures;
         line(ui, &[product, rate, ground, load, cost]);
     }
-    hairline(ui);
+    boxes::hairline(ui);
 }
 
 fn row(

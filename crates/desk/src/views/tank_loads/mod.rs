@@ -332,13 +332,6 @@ pub(crate) fn column(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui)) {
     });
 }
 
-/// A hairline under a row.
-pub(crate) fn hairline(ui: &mut Ui) {
-    let colours = look::colours(ui);
-    let (rect, _) = ui.allocate_exact_size(Vec2::new(ui.available_width(), 1.0), egui::Sense::hover());
-    ui.painter().hline(rect.x_range(), rect.center().y, egui::Stroke::new(1.0, colours.hairline));
-}
-
 /// The act that opens and closes an editor in place.
 pub(crate) fn toggle(ui: &mut Ui, open: bool, text: &str) -> bool {
     let response = boxes::act(ui, text);

@@ -11,7 +11,7 @@ use tankard_core::rig::rinse::{RinsePlan, RinseWay};
 use tankard_core::rig::setting::{Fit, RankedSet, Setting};
 use tankard_core::words::capital;
 
-use super::{Shown, cell, column, hairline, sheet, worked};
+use super::{Shown, cell, column, sheet, worked};
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, lists, setting_plot};
@@ -72,7 +72,7 @@ fn sets(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     for (at, ranked) in plan.sets.iter().enumerate() {
         if at > 0 {
             ui.add_space(2.0);
-            hairline(ui);
+            boxes::hairline(ui);
             ui.add_space(2.0);
         }
         match one(ui, units, at + 1, ranked, drawn.as_ref() == Some(&ranked.setting.set)) {

@@ -6,12 +6,11 @@ use tankard_core::farm::Record;
 use tankard_core::season::used;
 
 use super::Page;
-use super::rows::{BOX, LABEL, SHORT, folded, labelled, pair, slot, with_before};
+use super::rows::{LABEL, SHORT, box_width, folded, pair, row, with_before};
 use crate::parts::boxes;
 
 /// `begin` gives the keyboard to the first box that a fresh record waits for.
 pub(super) fn day(ui: &mut Ui, page: &Page<'_>, record: &mut Record, begin: bool) {
-    let width = |ui: &Ui| BOX.min(ui.available_width());
     let now = page.now.time();
     let operator = record.operator.clone();
     // Column by column, as Tab goes: the hours are typed one after the other, and the acts that take the present one follow.
@@ -31,18 +30,18 @@ pub(super) fn day(ui: &mut Ui, page: &Page<'_>, record: &mut Record, begin: bool
         });
         column(ui, acts, |ui| {
             ui.allocate_space(egui::Vec2::new(acts, crate::look::ROW));
-            ui.horizontal(|ui| slot(ui, acts, |ui| at_once(ui, "Start now", &mut record.start, now)));
-            ui.horizontal(|ui| slot(ui, acts, |ui| at_once(ui, "End now", &mut record.end, now)));
+            ui.horizontal(|ui| boxes::slot(ui, acts, |ui| at_once(ui, "Start now", &mut record.start, now)));
+            ui.horizontal(|ui| boxes::slot(ui, acts, |ui| at_once(ui, "End now", &mut record.end, now)));
         });
         let rest = ui.available_width();
         column(ui, rest, |ui| {
             row(ui, "Operator", |ui| {
-                with_before(ui, "Operator", &mut record.operator, width(ui), "", &page.used.operators);
+                with_before(ui, "Operator", &mut record.operator, box_width(ui), "", &page.used.operators);
             });
             row(ui, "Certificate", |ui| {
-                with_before(ui, "Certificate", &mut record.certificate, width(ui), "", &page.used.certificates);
+                with_before(ui, "Certificate", &mut record.certificate, box_width(ui), "", &page.used.certificates);
             });
-            row(ui, "Rig", |ui| with_before(ui, "Rig", &mut record.rig, width(ui), "", &page.used.rigs));
+            row(ui, "Rig", |ui| with_before(ui, "Rig", &mut record.rig, box_width(ui), "", &page.used.rigs));
         });
     });
     if record.operator != operator {
@@ -55,10 +54,10 @@ pub(super) fn day(ui: &mut Ui, page: &Page<'_>, record: &mut Record, begin: bool
         pair(
             ui,
             ("Supervisor", |ui| {
-                with_before(ui, "Supervisor", &mut record.supervisor, width(ui), "", &page.used.operators);
+                with_before(ui, "Supervisor", &mut record.supervisor, box_width(ui), "", &page.used.operators);
             }),
             ("Helpers", |ui| {
-                with_before(ui, "Helpers", &mut record.helpers, width(ui), "mixed and loaded", &page.used.helpers);
+                with_before(ui, "Helpers", &mut record.helpers, box_width(ui), "mixed and loaded", &page.used.helpers);
             }),
         );
     });
@@ -70,10 +69,6 @@ fn column(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui)) {
         ui.set_max_width(width);
         add(ui);
     });
-}
-
-fn row<R>(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui) -> R) {
-    ui.horizontal(|ui| labelled(ui, label, add));
 }
 
 /// An act that takes the present time.

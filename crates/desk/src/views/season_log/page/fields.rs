@@ -8,7 +8,7 @@ use tankard_core::season::record::whole_field;
 
 use super::Page;
 use super::rows::{
-    FOLD, TAKE, add, as_planned, beside_plan, captions, fold, labelled, offer, pair, section_with, slot, soft_line,
+    FOLD, TAKE, add, as_planned, beside_plan, box_width, captions, fold, offer, pair, row, section_with, soft_line,
     take, triangle,
 };
 use crate::look;
@@ -44,7 +44,7 @@ pub(super) fn fields(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
         ui.push_id(("field", id), |ui| {
             let open = ui.horizontal(|ui| {
                 let open = triangle(ui, page.fold(&format!("field {id}")), &format!("More about {}", field.name));
-                slot(ui, name_width, |ui| ui.add(egui::Label::new(&field.name).truncate()));
+                boxes::slot(ui, name_width, |ui| ui.add(egui::Label::new(&field.name).truncate()));
                 boxes::quantity(ui, &format!("Area of {}", field.name), &mut field.area, AREA);
                 boxes::text(ui, &format!("Crop on {}", field.name), &mut field.crop, CROP);
                 boxes::text(ui, &format!("Stage on {}", field.name), &mut field.stage, STAGE);
@@ -119,27 +119,24 @@ fn beneath(page: &Page<'_>, id: &Id, field: &RecordField) -> Vec<String> {
 fn more(ui: &mut Ui, field: &mut RecordField) {
     let name = field.name.clone();
     let of = |what: &str| format!("{what} of {name}");
-    let width = |ui: &Ui| super::rows::BOX.min(ui.available_width());
     pair(
         ui,
-        ("Name", |ui| boxes::text(ui, &of("Name"), &mut field.name, width(ui))),
-        ("Part", |ui| boxes::text_or_empty(ui, &of("Part"), &mut field.part, width(ui), "spot, north strip")),
+        ("Name", |ui| boxes::text(ui, &of("Name"), &mut field.name, box_width(ui))),
+        ("Part", |ui| boxes::text_or_empty(ui, &of("Part"), &mut field.part, box_width(ui), "spot, north strip")),
     );
     pair(
         ui,
-        ("Planted", |ui| boxes::date_or_none(ui, &of("Planted"), &mut field.planted, width(ui))),
-        ("Crop code", |ui| boxes::text_or_empty(ui, &of("Crop code"), &mut field.crop_code, width(ui), "EPPO")),
+        ("Planted", |ui| boxes::date_or_none(ui, &of("Planted"), &mut field.planted, box_width(ui))),
+        ("Crop code", |ui| boxes::text_or_empty(ui, &of("Crop code"), &mut field.crop_code, box_width(ui), "EPPO")),
     );
     for (what, value, hint) in [
         ("Variety", &mut field.variety, ""),
         ("Location", &mut field.location, "county, section, or latitude and longitude"),
         ("Parcel", &mut field.parcel, "its reference in the aid claim"),
     ] {
-        ui.horizontal(|ui| {
-            labelled(ui, what, |ui| {
-                let width = ui.available_width();
-                boxes::text_or_empty(ui, &of(what), value, width, hint);
-            });
+        row(ui, what, |ui| {
+            let width = ui.available_width();
+            boxes::text_or_empty(ui, &of(what), value, width, hint);
         });
     }
     ui.add_space(6.0);

@@ -8,7 +8,7 @@ use tankard_core::season::record::{none_of, of_product, record_line, with_amount
 use tankard_core::stock;
 
 use super::rows::{
-    FOLD, SHORT, TAKE, add, beside_plan, captions, indented_line, pair, section, slot, take, triangle, with_before,
+    FOLD, SHORT, TAKE, add, beside_plan, box_width, captions, indented_line, pair, section, take, triangle, with_before,
 };
 use super::{Page, State, Typing};
 use crate::look;
@@ -38,13 +38,13 @@ pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mu
                 let say =
                     |id: &Id| farm.products.get(id).map_or_else(|| line.name.clone(), |product| product.name.clone());
                 // The box of a choice grows with its words unless the room ends.
-                slot(ui, name_width, |ui| boxes::choice(ui, "Product", &mut product, &all, say, name_width));
+                boxes::slot(ui, name_width, |ui| boxes::choice(ui, "Product", &mut product, &all, say, name_width));
                 let mut amount = line.amount.clone();
                 boxes::quantity(ui, &format!("Amount of {}", line.name), &mut amount, amount_width);
                 if amount != line.amount {
                     retype(state, line, amount, farm);
                 }
-                slot(ui, rate_width, |ui| {
+                boxes::slot(ui, rate_width, |ui| {
                     if let Some(rate) = line.amount.value().spread(area) {
                         ui.label(look::soft(ui, format!("= {}", rate.show(units))));
                     }
@@ -118,15 +118,14 @@ fn beside(line: &RecordLine, planned: Option<&Record>, units: Units) -> String {
 fn more(ui: &mut Ui, line: &mut RecordLine, lots: &[String]) {
     let name = line.name.clone();
     let of = |what: &str| format!("{what} of {name}");
-    let width = |ui: &Ui| super::rows::BOX.min(ui.available_width());
     pair(
         ui,
-        ("Lot", |ui| with_before(ui, &of("Lot"), &mut line.lot, width(ui), "as on the container", lots)),
-        ("Price", |ui| boxes::quantity_or_none(ui, &of("Price"), &mut line.price, width(ui))),
+        ("Lot", |ui| with_before(ui, &of("Lot"), &mut line.lot, box_width(ui), "as on the container", lots)),
+        ("Price", |ui| boxes::quantity_or_none(ui, &of("Price"), &mut line.price, box_width(ui))),
     );
     pair(
         ui,
-        ("Registration", |ui| boxes::text(ui, &of("Registration"), &mut line.registration, width(ui))),
+        ("Registration", |ui| boxes::text(ui, &of("Registration"), &mut line.registration, box_width(ui))),
         ("Restricted", |ui| {
             if ui.is_enabled() {
                 ui.checkbox(&mut line.restricted, "certified use only").accessible_name(of("Restricted use"))

@@ -8,7 +8,7 @@ use tankard_core::season::portion;
 
 use super::Page;
 use super::rows::{
-    BOX, LABEL, SHORT, beside_plan, folded, labelled, offer, pair, pick, section, soft_line, with_before,
+    LABEL, SHORT, beside_plan, box_width, folded, offer, pair, row, section, soft_line, with_before, with_offers,
 };
 use crate::parts::boxes;
 
@@ -28,7 +28,7 @@ pub(super) fn spray(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
         ui,
         ("Loads used", |ui| boxes::count_or_none(ui, "Loads used", &mut record.loads, SHORT, "e.g. 3")),
         ("Spray volume", |ui| {
-            boxes::quantity_or_none(ui, "Spray volume", &mut record.volume, BOX.min(ui.available_width()));
+            boxes::quantity_or_none(ui, "Spray volume", &mut record.volume, box_width(ui));
         }),
     );
     let mut left = record.left.as_ref().map(|left| left.volume.clone());
@@ -36,8 +36,7 @@ pub(super) fn spray(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
         ui,
         ("Left over", |ui| boxes::quantity_hinted(ui, "Left over", &mut left, SHORT, "none")),
         ("Water", |ui| {
-            let width = BOX.min(ui.available_width());
-            with_before(ui, "Water", &mut record.water, width, "", &page.used.waters);
+            with_before(ui, "Water", &mut record.water, box_width(ui), "", &page.used.waters);
         }),
     );
     if left.as_ref() != record.left.as_ref().map(|left| &left.volume) {
@@ -45,16 +44,11 @@ pub(super) fn spray(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
         record.left = left.map(|volume| Left { volume, went });
     }
     if let Some(left) = &mut record.left {
-        ui.horizontal(|ui| {
-            labelled(ui, "It went", |ui| {
-                ui.spacing_mut().item_spacing.x = 2.0;
-                let width = ui.available_width() - super::rows::PICK - 2.0;
-                boxes::text_or_empty(ui, "Where it went", &mut left.went, width, "as the label and the law allow");
-                let usual: Vec<String> = WENT.map(str::to_owned).to_vec();
-                if let Some(chosen) = pick(ui, "Where it went, usual answers", &usual) {
-                    left.went = chosen;
-                }
-            });
+        row(ui, "It went", |ui| {
+            let width = ui.available_width();
+            let hint = "as the label and the law allow";
+            let usual = WENT.map(str::to_owned);
+            with_offers(ui, "Where it went", &mut left.went, width, hint, (&usual, "usual answers"));
         });
     }
     let mut words = Vec::new();
@@ -123,14 +117,13 @@ pub(super) fn machine(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     ];
     let shown: Vec<String> = shown.into_iter().filter(|text| !text.is_empty()).collect();
     let summary = if shown.is_empty() { "not typed".to_owned() } else { shown.join(" · ") };
-    let width = |ui: &Ui| BOX.min(ui.available_width());
     folded(ui, page.fold("machine"), "Machine", &summary, |ui| {
         pair(
             ui,
             ("Method", |ui| {
-                with_before(ui, "Method", &mut record.method, width(ui), "ground boom", &page.used.methods);
+                with_before(ui, "Method", &mut record.method, box_width(ui), "ground boom", &page.used.methods);
             }),
-            ("Nozzles", |ui| with_before(ui, "Nozzles", &mut record.nozzles, width(ui), "", &page.used.nozzles)),
+            ("Nozzles", |ui| with_before(ui, "Nozzles", &mut record.nozzles, box_width(ui), "", &page.used.nozzles)),
         );
         pair(
             ui,
@@ -148,17 +141,10 @@ pub(super) fn machine(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
         if let Some(classes) = classes {
             soft_line(ui, LABEL, "", &format!("droplets by the plan: {classes}"));
         }
-        ui.horizontal(|ui| {
-            labelled(ui, "Cleaned out", |ui| {
-                let width = ui.available_width();
-                boxes::text_or_empty(
-                    ui,
-                    "How it was cleaned out",
-                    &mut record.clean_out,
-                    width,
-                    "before and after, such as triple rinse",
-                );
-            });
+        row(ui, "Cleaned out", |ui| {
+            let width = ui.available_width();
+            let hint = "before and after, such as triple rinse";
+            boxes::text_or_empty(ui, "How it was cleaned out", &mut record.clean_out, width, hint);
         });
     });
 }

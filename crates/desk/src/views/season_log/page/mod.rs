@@ -236,7 +236,10 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
             });
             said = part(ui, "outcomes", |ui| outcomes::outcomes(ui, &page, &mut record));
             let seal = &mut desk.season_log.seal;
-            part(ui, "seal", |ui| seal::section(seal, ui, farm, (revision, now.date()), id, original));
+            part(ui, "seal", |ui| {
+                section(ui, "Signature");
+                seal::section(seal, ui, farm, (revision, now.date()), id, original);
+            });
         });
     });
     seal::keep(desk, id, record);

@@ -8,7 +8,10 @@ use tankard_core::finding::Level;
 use tankard_core::season::trials::days_after;
 
 use super::Page;
-use super::rows::{BOX, LABEL, SHORT, TAKE, captions, fold, labelled, pair, pick, section_with, slot, take, triangle};
+use super::rows::{
+    FOLD, LABEL, SHORT, TAKE, box_width, captions, fold, pair, row, section_with, take, triangle, with_before,
+    with_offers,
+};
 use crate::look;
 use crate::parts::{boxes, mark};
 
@@ -63,23 +66,18 @@ pub(super) fn outcomes(ui: &mut Ui, page: &Page<'_>, record: &mut Record) -> Opt
             ui.label(look::soft(ui, "how the weeds died and how the crop stood it"));
         }
     });
-    let words_width =
-        (ui.available_width() - super::rows::FOLD - FIELD - DAY - AFTER - RATING - TAKE - 6.0 * 8.0).max(60.0);
+    let words_width = (ui.available_width() - FOLD - FIELD - DAY - AFTER - RATING - TAKE - 6.0 * 8.0).max(60.0);
     if !record.outcomes.is_empty() {
-        let columns = [
-            ("", super::rows::FOLD),
-            ("field", FIELD),
-            ("day", DAY),
-            ("after", AFTER),
-            ("what", words_width),
-            ("rating", RATING),
-        ];
+        let columns =
+            [("", FOLD), ("field", FIELD), ("day", DAY), ("after", AFTER), ("what", words_width), ("rating", RATING)];
         captions(ui, &columns);
     }
     let mut said = None;
     let mut taken = None;
-    let of = record.clone();
-    for (at, outcome) in record.outcomes.iter_mut().enumerate() {
+    // The looks are typed over beside the record that they are of.
+    let mut looks = std::mem::take(&mut record.outcomes);
+    let of = &*record;
+    for (at, outcome) in looks.iter_mut().enumerate() {
         ui.push_id(("outcome", at), |ui| {
             let key = page.fold(&format!("outcome {at}"));
             let open = ui.horizontal(|ui| {
@@ -87,11 +85,11 @@ pub(super) fn outcomes(ui: &mut Ui, page: &Page<'_>, record: &mut Record) -> Opt
                 let open = triangle(ui, key, &format!("Look {number}: {}", words_of(outcome)));
                 let field = of.fields.get(&outcome.field).map_or(outcome.field.as_str(), |field| field.name.as_str());
                 let cell = |ui: &mut Ui, width: f32, text: String| {
-                    slot(ui, width, |ui| ui.add(egui::Label::new(text).truncate()));
+                    boxes::slot(ui, width, |ui| ui.add(egui::Label::new(text).truncate()));
                 };
                 cell(ui, FIELD, field.to_owned());
                 cell(ui, DAY, outcome.date.to_string());
-                cell(ui, AFTER, format!("{} d", days_after(&of, outcome.date)));
+                cell(ui, AFTER, format!("{} d", days_after(of, outcome.date)));
                 cell(ui, words_width, words_of(outcome));
                 boxes::per_cent(ui, &format!("Rating {number}"), &mut outcome.rating, RATING, "%", ENDS);
                 if take(ui, &format!("look {number}")) {
@@ -100,13 +98,14 @@ pub(super) fn outcomes(ui: &mut Ui, page: &Page<'_>, record: &mut Record) -> Opt
                 open
             });
             if open.inner {
-                said = form(ui, page, &of, outcome).or(said.take());
+                said = form(ui, page, of, outcome).or(said.take());
             }
         });
     }
     if let Some(at) = taken {
-        record.outcomes.remove(at);
+        looks.remove(at);
     }
+    record.outcomes = looks;
     ui.horizontal(|ui| {
         if boxes::act(ui, "Add a rating").clicked() {
             let next = next(page, record);
@@ -170,13 +169,12 @@ fn next(page: &Page<'_>, record: &Record) -> Outcome {
 
 /// A look, to be typed over; gives what went wrong with a photo.
 fn form(ui: &mut Ui, page: &Page<'_>, of: &Record, outcome: &mut Outcome) -> Option<String> {
-    let width = |ui: &Ui| BOX.min(ui.available_width());
     let fields: Vec<Id> = of.fields.keys().cloned().collect();
     let name = |id: &Id| of.fields.get(id).map_or_else(|| "choose a field".to_owned(), |field| field.name.clone());
     pair(
         ui,
-        ("Field", |ui| boxes::choice(ui, "Field looked at", &mut outcome.field, &fields, name, width(ui))),
-        ("Day", |ui| boxes::date(ui, "Day of the look", &mut outcome.date, width(ui))),
+        ("Field", |ui| boxes::choice(ui, "Field looked at", &mut outcome.field, &fields, name, box_width(ui))),
+        ("Day", |ui| boxes::date(ui, "Day of the look", &mut outcome.date, box_width(ui))),
     );
     let mut what = What::of(outcome.effect.as_ref());
     let before = what;
@@ -193,17 +191,13 @@ fn form(ui: &mut Ui, page: &Page<'_>, of: &Record, outcome: &mut Outcome) -> Opt
     pair(
         ui,
         ("Rated", |ui| {
-            boxes::choice(ui, "What is rated", &mut what, &What::ALL, |what| what.words().to_owned(), width(ui));
+            boxes::choice(ui, "What is rated", &mut what, &What::ALL, |what| what.words().to_owned(), box_width(ui));
         }),
         (second, |ui| {
             if before != What::Neither {
-                ui.spacing_mut().item_spacing.x = 2.0;
                 let (name, hint) =
                     if before == What::Injury { ("Injury", "burn, stunting") } else { ("Weed", "waterhemp") };
-                boxes::text_or_empty(ui, name, &mut words, width(ui) - super::rows::PICK - 2.0, hint);
-                if let Some(chosen) = pick(ui, &format!("{name}, usual answers"), &offered) {
-                    words = chosen;
-                }
+                with_offers(ui, name, &mut words, box_width(ui), hint, (&offered, "usual answers"));
             }
         }),
     );
@@ -211,15 +205,13 @@ fn form(ui: &mut Ui, page: &Page<'_>, of: &Record, outcome: &mut Outcome) -> Opt
     pair(
         ui,
         ("Looked", |ui| {
-            super::rows::with_before(ui, "Who looked", &mut outcome.by, width(ui), "", &page.used.operators);
+            with_before(ui, "Who looked", &mut outcome.by, box_width(ui), "", &page.used.operators);
         }),
         ("", |_: &mut Ui| {}),
     );
-    ui.horizontal(|ui| {
-        labelled(ui, "Note", |ui| {
-            let width = ui.available_width();
-            boxes::sentence(ui, "Note on the look", &mut outcome.note, width, "");
-        });
+    row(ui, "Note", |ui| {
+        let width = ui.available_width();
+        boxes::sentence(ui, "Note on the look", &mut outcome.note, width, "");
     });
     let said = photos(ui, page, &mut outcome.photos);
     ui.add_space(6.0);
@@ -244,32 +236,30 @@ fn photos(ui: &mut Ui, page: &Page<'_>, photos: &mut Vec<String>) -> Option<Stri
     let mut taken = None;
     for (at, photo) in photos.iter_mut().enumerate() {
         ui.push_id(("photo", at), |ui| {
-            ui.horizontal(|ui| {
-                labelled(ui, if at == 0 { "Photos" } else { "" }, |ui| {
-                    let number = at + 1;
-                    let path = page.folder.map_or_else(|| PathBuf::from(&*photo), |folder| folder.join(&*photo));
-                    let is_there = photo.trim().is_empty() || path.is_file();
-                    let width = ui.available_width() - TAKE - SHORT - 16.0;
-                    boxes::text_or_empty(
-                        ui,
-                        &format!("Photo {number}"),
-                        photo,
-                        width,
-                        "path, such as photos/mill-14-days.jpg",
-                    );
-                    if !is_there {
-                        mark::show(ui, Level::Check);
-                        ui.label("not there");
-                    } else if !photo.trim().is_empty()
-                        && boxes::act(ui, "Open").accessible_name(format!("Open photo {number}")).clicked()
-                        && open::that_detached(&path).is_err()
-                    {
-                        said = Some(format!("No program to show pictures answered: {}", path.display()));
-                    }
-                    if take(ui, &format!("photo {number}")) {
-                        taken = Some(at);
-                    }
-                });
+            row(ui, if at == 0 { "Photos" } else { "" }, |ui| {
+                let number = at + 1;
+                let path = page.folder.map_or_else(|| PathBuf::from(&*photo), |folder| folder.join(&*photo));
+                let is_there = photo.trim().is_empty() || path.is_file();
+                let width = ui.available_width() - TAKE - SHORT - 16.0;
+                boxes::text_or_empty(
+                    ui,
+                    &format!("Photo {number}"),
+                    photo,
+                    width,
+                    "path, such as photos/mill-14-days.jpg",
+                );
+                if !is_there {
+                    mark::show(ui, Level::Check);
+                    ui.label("not there");
+                } else if !photo.trim().is_empty()
+                    && boxes::act(ui, "Open").accessible_name(format!("Open photo {number}")).clicked()
+                    && open::that_detached(&path).is_err()
+                {
+                    said = Some(format!("No program to show pictures answered: {}", path.display()));
+                }
+                if take(ui, &format!("photo {number}")) {
+                    taken = Some(at);
+                }
             });
         });
     }
@@ -277,7 +267,7 @@ fn photos(ui: &mut Ui, page: &Page<'_>, photos: &mut Vec<String>) -> Option<Stri
         photos.remove(at);
     }
     ui.horizontal(|ui| {
-        slot(ui, LABEL, |_| ());
+        boxes::slot(ui, LABEL, |_| ());
         if boxes::act(ui, "Add a photo").clicked() {
             photos.push(String::new());
         }

@@ -4,7 +4,7 @@ use egui::Ui;
 use tankard_core::farm::{Customer, Record};
 
 use super::Page;
-use super::rows::{BOX, folded, labelled, names, pair, with_before};
+use super::rows::{box_width, folded, names, pair, row, with_before};
 use crate::parts::boxes;
 
 /// The weeds that it was meant for.
@@ -27,24 +27,21 @@ pub(super) fn customer(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     folded(ui, page.fold("customer"), "Customer", &summary, |ui| {
         let mut customer = record.customer.clone().unwrap_or_default();
         let before = customer.name.clone();
-        let width = |ui: &Ui| BOX.min(ui.available_width());
         pair(
             ui,
             ("Name", |ui| {
-                with_before(ui, "Customer", &mut customer.name, width(ui), "a neighbour", &page.used.customers);
+                with_before(ui, "Customer", &mut customer.name, box_width(ui), "a neighbour", &page.used.customers);
             }),
-            ("Telephone", |ui| boxes::text(ui, "Telephone of the customer", &mut customer.phone, width(ui))),
+            ("Telephone", |ui| boxes::text(ui, "Telephone of the customer", &mut customer.phone, box_width(ui))),
         );
-        ui.horizontal(|ui| {
-            labelled(ui, "Address", |ui| {
-                let width = ui.available_width();
-                boxes::text(ui, "Address of the customer", &mut customer.address, width);
-            });
+        row(ui, "Address", |ui| {
+            let width = ui.available_width();
+            boxes::text(ui, "Address of the customer", &mut customer.address, width);
         });
         pair(
             ui,
             ("Copy given", |ui| {
-                boxes::date_hinted(ui, "Copy handed over on", &mut customer.copied, width(ui), "not yet");
+                boxes::date_hinted(ui, "Copy handed over on", &mut customer.copied, box_width(ui), "not yet");
             }),
             ("", |_: &mut Ui| {}),
         );

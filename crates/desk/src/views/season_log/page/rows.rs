@@ -1,6 +1,6 @@
 //! How the page of a record is laid out: sections, labelled boxes side by side, rows in columns, soft lines under them.
 
-use egui::{Align, Layout, Sense, Ui, UiBuilder, Vec2};
+use egui::{Sense, Ui, UiBuilder, Vec2};
 use tankard_core::farm::Id;
 use tankard_core::finding::Level;
 
@@ -10,13 +10,13 @@ use crate::parts::{boxes, mark};
 /// Width of a label before a box.
 pub(super) const LABEL: f32 = 86.0;
 /// Width of a box beside a label.
-pub(super) const BOX: f32 = 150.0;
+const BOX: f32 = 150.0;
 /// Width of a box for a short quantity.
 pub(super) const SHORT: f32 = 100.0;
 /// Height of a line of soft words under a row.
 const SOFT: f32 = 16.0;
-/// Width of the button that offers what was typed before.
-pub(super) const PICK: f32 = 24.0;
+/// Width of the button that opens what is offered beside a box.
+const PICK: f32 = 24.0;
 /// Width of the triangle that opens what is folded away.
 pub(super) const FOLD: f32 = 16.0;
 /// Width of the act that takes a row away.
@@ -70,13 +70,23 @@ pub(super) fn pair<L, R>(
     let width = (ui.available_width() - 16.0) / 2.0;
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 8.0;
-        slot(ui, width, |ui| labelled(ui, left.0, left.1));
-        slot(ui, width, |ui| labelled(ui, right.0, right.1));
+        boxes::slot(ui, width, |ui| labelled(ui, left.0, left.1));
+        boxes::slot(ui, width, |ui| labelled(ui, right.0, right.1));
     });
 }
 
+/// A labelled box with a row of its own.
+pub(super) fn row<R>(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui) -> R) {
+    ui.horizontal(|ui| labelled(ui, label, add));
+}
+
+/// Width of a box beside a label, or of the room that is left for it.
+pub(super) fn box_width(ui: &Ui) -> f32 {
+    BOX.min(ui.available_width())
+}
+
 pub(super) fn labelled<R>(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui) -> R) {
-    slot(ui, LABEL, |ui| ui.label(look::soft(ui, label)));
+    boxes::slot(ui, LABEL, |ui| ui.label(look::soft(ui, label)));
     add(ui);
 }
 
@@ -91,24 +101,11 @@ pub(super) fn indented_line(ui: &mut Ui, indent: f32, first: f32, left: &str, ri
         ui.spacing_mut().interact_size.y = SOFT;
         ui.horizontal(|ui| {
             if indent > 0.0 {
-                slot_of(ui, Vec2::new(indent, SOFT), |_| ());
+                boxes::slot_of(ui, Vec2::new(indent, SOFT), |_| ());
             }
-            slot_of(ui, Vec2::new(first, SOFT), |ui| ui.add(egui::Label::new(look::soft(ui, left)).truncate()));
+            boxes::slot_of(ui, Vec2::new(first, SOFT), |ui| ui.add(egui::Label::new(look::soft(ui, left)).truncate()));
             ui.label(look::soft(ui, right));
         });
-    });
-}
-
-/// Room of a fixed width in a row.
-pub(super) fn slot<R>(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui) -> R) {
-    slot_of(ui, Vec2::new(width, look::ROW), add);
-}
-
-pub(super) fn slot_of<R>(ui: &mut Ui, size: Vec2, add: impl FnOnce(&mut Ui) -> R) {
-    ui.allocate_ui_with_layout(size, Layout::left_to_right(Align::Center), |ui| {
-        ui.set_min_width(size.x);
-        ui.set_max_width(size.x);
-        add(ui);
     });
 }
 
@@ -116,7 +113,7 @@ pub(super) fn captions(ui: &mut Ui, columns: &[(&str, f32)]) {
     ui.horizontal(|ui| {
         ui.spacing_mut().interact_size.y = SOFT;
         for (text, width) in columns {
-            slot_of(ui, Vec2::new(*width, SOFT), |ui| ui.label(look::soft(ui, *text)));
+            boxes::slot_of(ui, Vec2::new(*width, SOFT), |ui| ui.label(look::soft(ui, *text)));
         }
     });
 }
@@ -140,19 +137,31 @@ pub(super) fn add(ui: &mut Ui, prompt: &str, all: &[Id], name: impl Fn(&Id) -> O
 
 /// A box for text, and beside it what was typed before to choose from.
 pub(super) fn with_before(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str, before: &[String]) {
-    let offered = !before.is_empty() && ui.is_enabled();
+    with_offers(ui, name, value, width, hint, (before, "typed before"));
+}
+
+/// A box for text, and beside it what is offered to choose from; `what` that is follows the name of the box.
+pub(super) fn with_offers(
+    ui: &mut Ui,
+    name: &str,
+    value: &mut String,
+    width: f32,
+    hint: &str,
+    (offered, what): (&[String], &str),
+) {
+    let is_offered = !offered.is_empty() && ui.is_enabled();
     let width = width.min(ui.available_width());
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.x = 2.0;
-        boxes::text_or_empty(ui, name, value, if offered { width - PICK - 2.0 } else { width }, hint);
-        if offered && let Some(chosen) = pick(ui, &format!("{name}, typed before"), before) {
+        boxes::text_or_empty(ui, name, value, if is_offered { width - PICK - 2.0 } else { width }, hint);
+        if is_offered && let Some(chosen) = pick(ui, &format!("{name}, {what}"), offered) {
             *value = chosen;
         }
     });
 }
 
 /// A narrow button that opens a list; gives what is chosen.
-pub(super) fn pick(ui: &mut Ui, name: &str, all: &[String]) -> Option<String> {
+fn pick(ui: &mut Ui, name: &str, all: &[String]) -> Option<String> {
     let button = ui
         .scope(|ui| {
             ui.spacing_mut().button_padding.x = 5.0;

@@ -10,7 +10,7 @@ use tankard_core::weather::limits::Kind;
 use tankard_core::words;
 
 use super::Page;
-use super::rows::{LABEL, SHORT, captions, labelled, section_with, slot, take};
+use super::rows::{LABEL, SHORT, captions, labelled, section_with, take};
 use crate::look;
 use crate::parts::boxes;
 
@@ -149,7 +149,7 @@ fn ends<Q: Quantity>(range: &(AsTyped<Q>, AsTyped<Q>), units: Units) -> String {
 fn beside(ui: &mut Ui, label: &str, expected: &str, add: impl FnOnce(&mut Ui)) {
     ui.horizontal(|ui| {
         let width = (LABEL + SHORT + 60.0).min(ui.available_width());
-        slot(ui, width, |ui| labelled(ui, label, add));
+        boxes::slot(ui, width, |ui| labelled(ui, label, add));
         if !expected.is_empty() {
             ui.add(egui::Label::new(look::soft(ui, expected)).truncate());
         }

@@ -11,7 +11,7 @@ use tankard_core::quantity::{AsTyped, Quantity, Share, Units};
 use tankard_core::rig::calibration::{Calibrated, State, judge};
 use tankard_core::words::capital;
 
-use super::super::sheets::{day, pair, say, sheet};
+use super::super::sheets::{day, pair, sheet};
 use super::super::{Bench, line, lines, named, section, word};
 use super::{tick, ways};
 use crate::look;
@@ -214,7 +214,7 @@ pub(super) fn sheets(bench: &mut Bench, ui: &mut Ui, rig_id: &Id) {
         let against = if judged.carrier.is_some() { "against what was set" } else { "the cab against it" };
         values.extend(judged.against_typed.map(|share| (against, signed(share))));
         if values.is_empty() && judged.findings.is_empty() {
-            say(ui, "Type what was measured to see it.");
+            boxes::say(ui, "Type what was measured to see it.");
         }
         for (what, value) in values {
             pair(ui, what, look::strong(value));

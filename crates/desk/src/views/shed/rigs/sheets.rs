@@ -7,10 +7,11 @@ use tankard_core::quantity::{Area, Quantity, Units};
 use tankard_core::rig::rinse::{RinsePlan, RinseWay, strength};
 use tankard_core::rig::set_of;
 
-use super::super::sheets::{pair, planned, say, sheet};
+use super::super::sheets::{pair, planned, sheet};
 use super::super::{Bench, counted};
 use super::{Part, calibrations, using};
 use crate::look;
+use crate::parts::boxes;
 
 /// The sheets of the page that is open.
 pub(super) fn show(bench: &mut Bench, ui: &mut Ui) {
@@ -37,7 +38,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui) {
 fn work(ui: &mut Ui, rig: &Rig, units: Units) {
     sheet(ui, "How much it covers", |ui| {
         let (Some(speed), Some(boom), Some(efficiency)) = (&rig.speed, &rig.boom, &rig.efficiency) else {
-            say(ui, "Type working width, speed and field efficiency to see it.");
+            boxes::say(ui, "Type working width, speed and field efficiency to see it.");
             return;
         };
         let (one, name) = match units {
@@ -46,13 +47,13 @@ fn work(ui: &mut Ui, rig: &Rig, units: Units) {
         };
         let Some(time) = one.time(speed.value(), boom.value(), efficiency.value()).filter(|time| !time.is_zero())
         else {
-            say(ui, "With nothing of speed, width or efficiency it covers nothing.");
+            boxes::say(ui, "With nothing of speed, width or efficiency it covers nothing.");
             return;
         };
         let covered = format!("{} {name}/h", show_significant(1.0 / time.to_hours()));
         pair(ui, "while in the field", look::strong(covered));
-        say(ui, &format!("{speed} × {boom} × {efficiency}"));
-        say(ui, "Filling and the road are not in it.");
+        boxes::say(ui, &format!("{speed} × {boom} × {efficiency}"));
+        boxes::say(ui, "Filling and the road are not in it.");
     });
 }
 
@@ -69,12 +70,12 @@ fn rinsing(bench: &mut Bench, ui: &mut Ui, id: &Id, rig: &Rig) {
                 Some(_) => "Plan a pass with it to see how to use the clean water.",
                 None => "Type what stays when it is run dry, and what the clean-water tank holds.",
             };
-            say(ui, text);
+            boxes::say(ui, text);
             return;
         };
         ways(ui, &plan, units);
         if let Some((_, pass)) = next {
-            say(ui, &format!("After {}.", super::named(&pass.name)));
+            boxes::say(ui, &format!("After {}.", super::named(&pass.name)));
         }
     });
 }
@@ -97,7 +98,7 @@ fn ways(ui: &mut Ui, plan: &RinsePlan, units: Units) {
             beneath.push("more than the clean-water tank holds");
         }
         pair(ui, each, look::strong(format!("{} left", strength(way.left))));
-        say(ui, &beneath.join("; "));
+        boxes::say(ui, &beneath.join("; "));
         ui.add_space(2.0);
     }
     if let Some(ground) = plan.last_ground {

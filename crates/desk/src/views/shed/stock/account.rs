@@ -5,7 +5,7 @@ use tankard_core::farm::{Farm, Id, Product};
 use tankard_core::quantity::Quantity;
 use tankard_core::stock::{self, Account};
 
-use super::super::{Bench, hairline, named, sheets, word};
+use super::super::{Bench, named, sheets, word};
 use super::forms;
 use super::held::Lines;
 use super::{lines, rows};
@@ -83,7 +83,7 @@ fn on_hand(bench: &Bench, ui: &mut Ui, id: &str, product: &Product) {
     let Some(account) = bench.stock.accounts.get(id) else { return };
     ui.add_space(look::GRID);
     ui.label(look::heading("On hand").color(look::colours(ui).soft));
-    hairline(ui);
+    boxes::hairline(ui);
     ui.add_space(2.0);
     ui.spacing_mut().item_spacing.y = 3.0;
     for (what, amount) in rows(account, units) {
@@ -92,11 +92,11 @@ fn on_hand(bench: &Bench, ui: &mut Ui, id: &str, product: &Product) {
     match account.on_hand.amount {
         Some(amount) => pair(ui, "in all", &amount.show(units), true),
         None if account.on_hand.typed => {
-            sheets::say(ui, "How much that is in all is not known, for want of a density.");
+            boxes::say(ui, "How much that is in all is not known, for want of a density.");
         }
-        None => sheets::say(ui, "Nothing is counted yet."),
+        None => boxes::say(ui, "Nothing is counted yet."),
     }
-    sheets::say(ui, &since(account, product, bench.farm()));
+    boxes::say(ui, &since(account, product, bench.farm()));
     if !account.empties.is_empty() {
         let each =
             account.empties.iter().map(|one| format!("{} empty {} {}", one.count, one.size, one.kind.name(one.count)));

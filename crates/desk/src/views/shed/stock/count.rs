@@ -5,7 +5,7 @@ use tankard_core::farm::{Container, ContainerKind, Empties, Id, Product};
 use tankard_core::quantity::{Amount, AsTyped, Quantity, Units};
 use tankard_core::stock::{self, Account, Count};
 
-use super::super::{Bench, cross, hairline, word};
+use super::super::{Bench, cross, word};
 use super::forms::{Form, row, sold_in, usual};
 use super::rounded;
 use crate::look;
@@ -106,7 +106,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, f
             |after: &bool| if *after { "after that day's spraying" } else { "before that day's spraying" }.to_owned();
         boxes::choice(ui, "counted", &mut form.after, &[false, true], say, 200.0);
     });
-    hairline(ui);
+    boxes::hairline(ui);
     against(bench, ui, id, product, form);
 }
 

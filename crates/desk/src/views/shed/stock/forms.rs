@@ -244,7 +244,7 @@ fn in_the_count(ui: &mut Ui, product: &Product, form: &Form) {
             sheets::day(counted),
             if product.counted_after { " after that day's spraying" } else { "" }
         );
-        sheets::say(ui, &text);
+        boxes::say(ui, &text);
     }
 }
 
@@ -270,7 +270,7 @@ fn bought(bench: &Bench, ui: &mut Ui, product: &Product, form: &mut Form) {
     });
     in_the_count(ui, product, form);
     if product.counted.is_none() {
-        sheets::say(
+        boxes::say(
             ui,
             "No day of a count is typed, so purchases are kept but not added to what is on hand. Count it first.",
         );
@@ -298,7 +298,7 @@ fn moved(bench: &Bench, ui: &mut Ui, id: &str, product: &Product, form: &mut For
     on_day(ui, form);
     in_the_count(ui, product, form);
     if product.counted.is_none() {
-        sheets::say(
+        boxes::say(
             ui,
             "No day of a count is typed, so it is kept but changes nothing of what is on hand. Count it first.",
         );

@@ -8,7 +8,7 @@ use tankard_core::finding::Subject;
 use tankard_core::quantity::{Amount, Quantity, Units};
 use tankard_core::stock::{Entry, Kind, strike};
 
-use super::super::{Bench, cell, cross, hairline, sheets, tight, word};
+use super::super::{Bench, cross, tight, word};
 use super::rounded;
 use super::table::right;
 use crate::look;
@@ -97,9 +97,9 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, entries: &[Entry]) {
             }
         }
     });
-    hairline(ui);
+    boxes::hairline(ui);
     if entries.is_empty() {
-        sheets::say(ui, "Nothing is written down yet.");
+        boxes::say(ui, "Nothing is written down yet.");
         return;
     }
     tight(ui);
@@ -108,12 +108,12 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, entries: &[Entry]) {
     let (day, amount, last) = (76.0, 84.0, 14.0);
     let what = (ui.available_width() - day - amount * 2.0 - last - 24.0).max(60.0);
     ui.horizontal(|ui| {
-        cell(ui, day, |ui| word(ui, "day"));
-        cell(ui, what, |ui| word(ui, "what"));
+        boxes::slot(ui, day, |ui| word(ui, "day"));
+        boxes::slot(ui, what, |ui| word(ui, "what"));
         right(ui, amount, |ui| word(ui, "change"));
         right(ui, amount, |ui| word(ui, "then there"));
     });
-    hairline(ui);
+    boxes::hairline(ui);
     let top = ui.cursor().top();
     let clip = ui.clip_rect();
     let count = entries.len();
@@ -128,9 +128,9 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, entries: &[Entry]) {
     for (at, entry) in entries.iter().rev().enumerate().take(end).skip(first) {
         ui.push_id(("line", at), |ui| {
             ui.horizontal(|ui| {
-                cell(ui, day, |ui| ui.label(entry.date.to_string()));
+                boxes::slot(ui, day, |ui| ui.label(entry.date.to_string()));
                 let text = words(entry, bench.farm());
-                cell(ui, what, |ui| {
+                boxes::slot(ui, what, |ui| {
                     if let Kind::Record { id, .. } = &entry.kind {
                         ui.spacing_mut().button_padding.x = 0.0;
                         let button = ui.add(egui::Button::new(look::act(ui, &text)).frame(false).truncate());
@@ -163,7 +163,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, entries: &[Entry]) {
                     gone = Some(place);
                 }
             });
-            hairline(ui);
+            boxes::hairline(ui);
         });
     }
     ui.add_space(height(count.saturating_sub(end)));

@@ -7,7 +7,7 @@ use tankard_core::quantity::Quantity;
 use super::super::{Bench, counted, named, sheets};
 use super::short_day;
 use crate::look;
-use crate::parts::lists;
+use crate::parts::{boxes, lists};
 use crate::report::needs::{self, PRICE_OR_SIZE};
 
 /// The list.
@@ -62,7 +62,7 @@ fn not_typed(bench: &Bench, ui: &mut Ui) {
     let count = bench.stock.season.products.iter().filter(|need| need.on_hand.amount.is_none()).count();
     if count > 0 {
         let them = counted(count, "product is taken of which", "products are taken of which");
-        sheets::say(ui, &format!("{them} it is not known what is on hand."));
+        boxes::say(ui, &format!("{them} it is not known what is on hand."));
     }
 }
 
@@ -84,7 +84,7 @@ fn water(bench: &Bench, ui: &mut Ui) {
             } else {
                 String::new()
             };
-            sheets::say(ui, &format!("{}{of}: {tanks}", needs::rig_name(farm, nurse)));
+            boxes::say(ui, &format!("{}{of}: {tanks}", needs::rig_name(farm, nurse)));
         }
     });
 }
@@ -101,7 +101,7 @@ fn open(bench: &Bench, ui: &mut Ui) {
         ui.spacing_mut().item_spacing.y = 4.0;
         for (id, what) in &stock.season.open {
             let pass = farm.passes.get(id).map_or_else(|| id.clone(), |pass| named(&pass.name));
-            sheets::say(ui, &format!("{pass}: {what}."));
+            boxes::say(ui, &format!("{pass}: {what}."));
         }
     });
 }

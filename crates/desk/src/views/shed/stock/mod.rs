@@ -56,7 +56,7 @@ pub(super) fn rows(account: &Account, units: Units) -> impl Iterator<Item = (Str
 
 /// The foot of the list.
 pub(super) fn foot(_bench: &mut Bench, ui: &mut Ui) {
-    sheets::say(
+    boxes::say(
         ui,
         "From the day of a count on, records and what went out are taken off and purchases added. Passes without a record are \
          held against what is left.",
@@ -96,7 +96,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
 fn heading(bench: &mut Bench, ui: &mut Ui) {
     let stock = bench.stock;
     let Some(day) = stock.day else {
-        sheets::say(ui, "Open a product to count it. No pass is planned that has no record yet.");
+        boxes::say(ui, "Open a product to count it. No pass is planned that has no record yet.");
         return;
     };
     ui.horizontal(|ui| {
@@ -111,6 +111,6 @@ fn heading(bench: &mut Bench, ui: &mut Ui) {
         ui.add(egui::Label::new(passes).truncate());
     });
     if let Some(earlier) = needs::earlier(&stock.of_day) {
-        sheets::say(ui, &format!("{earlier}."));
+        boxes::say(ui, &format!("{earlier}."));
     }
 }

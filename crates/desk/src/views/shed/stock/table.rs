@@ -5,10 +5,10 @@ use tankard_core::farm::{Id, Product};
 use tankard_core::finding::Level;
 use tankard_core::stock::{Account, Doubt, Need, Needs};
 
-use super::super::{Bench, cell, hairline, named, sheets, tight, word};
+use super::super::{Bench, named, tight, word};
 use super::{Held, rows, short_day};
 use crate::look;
-use crate::parts::{lists, mark};
+use crate::parts::{boxes, lists, mark};
 use crate::report::needs::{self, PRICE, round};
 
 /// Widths of the columns.
@@ -53,7 +53,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui) {
     ui.spacing_mut().item_spacing.x = columns.gap;
     ui.horizontal(|ui| {
         if !columns.stacked {
-            cell(ui, columns.name, |ui| word(ui, "product"));
+            boxes::slot(ui, columns.name, |ui| word(ui, "product"));
         }
         right(ui, columns.amount, |ui| word(ui, "on hand"));
         if let Some(day) = bench.stock.day {
@@ -63,14 +63,14 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui) {
             right(ui, columns.left, |ui| word(ui, "leaves"));
         }
     });
-    hairline(ui);
+    boxes::hairline(ui);
     let ids: Vec<Id> = bench.farm().products.keys().cloned().collect();
     let mut open = None;
     for id in ids {
         if ui.push_id(&id, |ui| product_rows(bench, ui, &id, columns)).inner {
             open = Some(id);
         }
-        hairline(ui);
+        boxes::hairline(ui);
     }
     if let Some(id) = open {
         bench.state.stock.open_account(&id);
@@ -84,8 +84,8 @@ fn costs(bench: &Bench, ui: &mut Ui) {
     let Some(day) = stock.day else { return };
     let cost = |needs: &Needs| needs::sum_words(farm, needs::cost(needs), PRICE);
     ui.add_space(look::GRID);
-    sheets::say(ui, &format!("What is taken on {} costs {}.", short_day(day), cost(&stock.of_day)));
-    sheets::say(ui, &format!("What is taken from then on costs {}.", cost(&stock.season)));
+    boxes::say(ui, &format!("What is taken on {} costs {}.", short_day(day), cost(&stock.of_day)));
+    boxes::say(ui, &format!("What is taken from then on costs {}.", cost(&stock.season)));
 }
 
 /// Room of a width for a number.
@@ -112,7 +112,7 @@ fn product_rows(bench: &Bench, ui: &mut Ui, id: &str, columns: Columns) -> bool 
         ui.horizontal(|ui| amounts(bench, ui, id, &held, columns));
     } else {
         ui.horizontal(|ui| {
-            cell(ui, columns.name, |ui| wanted = title(ui, product, account));
+            boxes::slot(ui, columns.name, |ui| wanted = title(ui, product, account));
             amounts(bench, ui, id, &held, columns);
         });
         about(ui);
