@@ -41,18 +41,9 @@ impl By {
             rows.iter().map(row).collect()
         }
         match self {
-            Self::Field => {
-                named(
-                    &cost.fields,
-                    |(id, name)| {
-                        if id.is_empty() { "no field in the record".to_owned() } else { name.clone() }
-                    },
-                )
-            }
+            Self::Field => named(&cost.fields, |(id, name)| words::field(id, name).to_owned()),
             Self::Crop => named(&cost.crops, |crop| words::crop(crop).to_owned()),
-            Self::Kind => {
-                named(&cost.kinds, |kind| kind.map_or_else(|| "Kind not known".to_owned(), |kind| capital(kind.name())))
-            }
+            Self::Kind => named(&cost.kinds, |kind| capital(words::kind(*kind))),
             Self::Class => named(&cost.classes, |class| capital(class.name())),
         }
     }
