@@ -27,9 +27,8 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, shown: &Shown<'_>) {
     }
     beside(
         ui,
-        &mut (),
-        |ui, ()| sheet(ui, "Products by ground treated", |ui| products_chart(ui, shown, products)),
-        |ui, ()| {
+        |ui| sheet(ui, "Products by ground treated", |ui| products_chart(ui, shown, products)),
+        |ui| {
             if !actives.rows.is_empty() {
                 sheet(ui, "Actives over the ground of the farm", |ui| actives_chart(ui, shown, actives));
             }

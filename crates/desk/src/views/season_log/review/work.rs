@@ -6,9 +6,9 @@ use tankard_core::season::review::figures::whole;
 use tankard_core::season::review::{RigRow, remarks, words};
 
 use super::table::{self, Column};
-use super::{MOST, Shown, beside, notes, of_all, sheet};
+use super::{MOST, Shown, beside, hatched_bars, notes, sheet};
 use crate::parts::chart::Chart;
-use crate::parts::chart_rows::{self, Lying};
+use crate::parts::chart_rows::Lying;
 
 /// A sum in words, of which so many of all records are not known.
 fn told(sum: String, unknown: usize, of: usize) -> String {
@@ -27,8 +27,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
     let (work, figures) = (shown.pages.work(), shown.figures);
     beside(
         ui,
-        &mut (),
-        |ui, ()| {
+        |ui| {
             sheet(ui, "Spray by water", |ui| {
                 let bars: Vec<Lying> = work
                     .waters
@@ -41,13 +40,11 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                         partial: row.without_volume > 0,
                     })
                     .collect();
-                chart_rows::lying(ui, Chart { name: "Spray by water", unit: figures.liquid() }, &bars);
-                let hatched = bars.iter().any(|bar| bar.partial && bar.value > 0.0);
-                notes(ui, of_all(bars.len(), work.waters.len(), "most spray"));
-                notes(ui, hatched.then(|| remarks::HATCHED_SPRAY.to_owned()));
+                let chart = Chart { name: "Spray by water", unit: figures.liquid() };
+                hatched_bars(ui, chart, &bars, work.waters.len(), "most spray", remarks::HATCHED_SPRAY);
             });
         },
-        |ui, ()| {
+        |ui| {
             sheet(ui, "Hours by rig, from start to end", |ui| {
                 let bars: Vec<Lying> = work
                     .rigs
@@ -60,10 +57,8 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                         partial: row.without_times > 0,
                     })
                     .collect();
-                chart_rows::lying(ui, Chart { name: "Hours by rig", unit: "h" }, &bars);
-                let hatched = bars.iter().any(|bar| bar.partial && bar.value > 0.0);
-                notes(ui, of_all(bars.len(), work.rigs.len(), "most ground"));
-                notes(ui, hatched.then(|| remarks::HATCHED_HOURS.to_owned()));
+                let chart = Chart { name: "Hours by rig", unit: "h" };
+                hatched_bars(ui, chart, &bars, work.rigs.len(), "most ground", remarks::HATCHED_HOURS);
             });
         },
     );
