@@ -7,7 +7,7 @@ use tankard_core::farm::{Farm, Id, Product, Record, RecordField, RecordLine, id}
 use tankard_core::quantity::{Area, AsTyped, Quantity, Volume};
 use tankard_core::season::record::{amount_text, area_text, of_product, volume_text};
 
-use super::day::Written;
+use super::day::{SHORT_YEARS, Written};
 use super::figure::Seen;
 use super::holds::Holds;
 use super::mapping::Mapping;
@@ -81,7 +81,7 @@ pub fn preview_first(table: &Table, mapping: &Mapping, farm: &Farm, most: usize)
     preview.notes.extend(reader.notes(&preview.records));
     let is_short = |row| Written::of(Cells { row, mapping }.text(Holds::Date)).is_some_and(|day| day.short_year);
     if rows.iter().any(is_short) {
-        preview.notes.push("years of two digits are read as 2000 and later".to_owned());
+        preview.notes.push(SHORT_YEARS.to_owned());
     }
     preview
 }
