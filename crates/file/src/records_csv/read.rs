@@ -18,7 +18,7 @@ use thiserror::Error;
 use super::cell::unguarded;
 use super::columns::{COLUMNS, Of};
 use super::read_days::Days;
-use crate::table::{self, Refused, TableError};
+use crate::table::{self, Refused, TableError, refuse_all};
 
 /// Bytes of the largest file: some hundred thousand records.
 const LARGEST: usize = 200 << 20;
@@ -155,14 +155,8 @@ pub fn read(bytes: &[u8]) -> Result<Reading, OwnError> {
                 reading.records.push(Coming { id, record, line: rows.first().map_or(0, |row| row.line) });
             }
             Err(wrong) => {
-                let first = wrong.first().map_or(0, |wrong| wrong.line);
-                for row in rows {
-                    let own = wrong.iter().find(|wrong| wrong.line == row.line).map(|wrong| wrong.why.clone());
-                    let why = own.unwrap_or_else(|| {
-                        format!("it is of the record \"{id}\", of which line {first} does not read")
-                    });
-                    reading.refused.push(Refused { line: row.line, why });
-                }
+                let beside = |first| format!("it is of the record \"{id}\", of which line {first} does not read");
+                reading.refused.extend(refuse_all(rows.iter().map(|row| row.line), &wrong, beside));
             }
         }
     }

@@ -15,6 +15,7 @@ use super::row::Cells;
 use super::scale::Scale;
 use super::{Refused, Row, Table};
 use crate::alike::{self, Log};
+use crate::table::refuse_all;
 
 /// So many names are told in a note.
 const NAMES: usize = 8;
@@ -65,12 +66,8 @@ pub fn preview_first(table: &Table, mapping: &Mapping, farm: &Farm, most: usize)
         match reader.record(&group) {
             Ok(record) => preview.records.push(Coming { record, lines }),
             Err(wrong) => {
-                let first = wrong.first().map_or(0, |wrong| wrong.line);
-                for line in lines {
-                    let own = wrong.iter().find(|wrong| wrong.line == line).map(|wrong| wrong.why.clone());
-                    let why = own.unwrap_or_else(|| format!("it is one record with line {first}, which is left out"));
-                    preview.refused.push(Refused { line, why });
-                }
+                let beside = |first| format!("it is one record with line {first}, which is left out");
+                preview.refused.extend(refuse_all(lines, &wrong, beside));
             }
         }
     }
