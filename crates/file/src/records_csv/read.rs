@@ -179,8 +179,8 @@ fn with_own_line_ends(record: Record, rows: &[Row]) -> Record {
 
 /// Where the columns stand in this file.
 struct Places {
-    /// In the order of [`COLUMNS`].
-    at: Vec<usize>,
+    /// By their names.
+    at: HashMap<&'static str, usize>,
 }
 
 impl Places {
@@ -193,21 +193,16 @@ impl Places {
         if !foreign.is_empty() {
             notes.push(format!("no column of a record, so not read: {}", foreign.join(", ")));
         }
-        Self { at: COLUMNS.iter().map(|column| find(column.name)).collect() }
+        Self { at: COLUMNS.iter().map(|column| (column.name, find(column.name))).collect() }
     }
 
     /// Name and place of the columns of one kind.
     fn which(&self, of: Of) -> impl Iterator<Item = (&'static str, usize)> {
-        COLUMNS.iter().zip(&self.at).filter(move |(column, _)| column.of == of).map(|(column, at)| (column.name, *at))
+        COLUMNS.iter().filter(move |column| column.of == of).map(|column| (column.name, self.place(column.name)))
     }
 
     fn place(&self, name: &str) -> usize {
-        COLUMNS
-            .iter()
-            .position(|column| column.name == name)
-            .and_then(|at| self.at.get(at))
-            .copied()
-            .unwrap_or(usize::MAX)
+        self.at.get(name).copied().unwrap_or(usize::MAX)
     }
 }
 
