@@ -181,17 +181,6 @@ fn groups<'a>(rows: &'a [Row], mapping: &'a Mapping, refused: &mut Vec<Refused>)
     groups
 }
 
-/// A record as it is known again: day, start, fields, and products with amounts.
-type Known = (Date, Option<Time>, Vec<String>, Vec<(String, String)>);
-
-fn known(record: &Record) -> Known {
-    let fields = record.fields.values().map(|field| field.name.to_lowercase()).collect();
-    let mut lines: Vec<(String, String)> =
-        record.lines.iter().map(|line| (line.name.to_lowercase(), line.amount.text().to_owned())).collect();
-    lines.sort();
-    (record.date, record.start, fields, lines)
-}
-
 /// What is told of how records were read.
 #[derive(Default)]
 struct Told {
@@ -221,7 +210,6 @@ struct Reader<'a> {
     /// The ids of both that are given.
     taken_fields: HashSet<Id>,
     taken_products: HashSet<Id>,
-    there: HashMap<Known, &'a Id>,
     log: Log<'a>,
     /// Whether records are taken that look like one of these.
     takes_alike: bool,
@@ -256,7 +244,6 @@ impl<'a> Reader<'a> {
             taken_products: foreign.values().cloned().collect(),
             fields,
             foreign,
-            there: farm.records.iter().map(|(id, record)| (known(record), id)).collect(),
             log: Log::of(farm),
             takes_alike,
             told: Told::default(),
@@ -310,7 +297,7 @@ impl<'a> Reader<'a> {
             .as_ref()
             .map(|spray| spray.typed.clone().unwrap_or_else(|| volume_text(spray.volume, self.farm.units)));
         if wrong.is_empty()
-            && let Some(own) = self.there.get(&known(&record))
+            && let Some(own) = self.log.same(&record)
         {
             wrong.push(Refused { line: first.row.line, why: format!("the log has it already, as \"{own}\"") });
         }
