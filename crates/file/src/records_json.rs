@@ -10,7 +10,7 @@ use tankard_core::farm::{Farm, Id, Record, RecordField, RecordLine};
 use tankard_core::label::stage::Stage;
 use tankard_core::quantity::{Amount, Area};
 use tankard_core::season::profile::Element;
-use tankard_core::season::{FieldShare, shares};
+use tankard_core::season::{FieldShare, shared_fields};
 
 use crate::records_csv::cost;
 
@@ -56,12 +56,10 @@ pub fn write(
 }
 
 fn one(farm: &Farm, id: &Id, record: &Record) -> Result<Value, serde_json::Error> {
-    let fields: Vec<Option<(&Id, &RecordField)>> =
-        if record.fields.is_empty() { vec![None] } else { record.fields.iter().map(Some).collect() };
     // As the record profile of that regulation decides it.
     let type_of_use = Element::TypeOfUse.text(farm, record, &[]).ok();
     let type_of_use = type_of_use.as_deref();
-    let applications = fields.into_iter().zip(shares(record)).flat_map(|(field, share)| {
+    let applications = shared_fields(record).flat_map(|(field, share)| {
         record.lines.iter().map(move |line| application(record, field, share, line, type_of_use))
     });
     let applications: Vec<Value> = applications.collect();

@@ -258,21 +258,13 @@ fn entry(farm: &Farm, record: &Record) -> Entry {
     for outcome in &record.outcomes {
         notes.push(("Outcome".to_owned(), outcome_words(record, outcome)));
     }
-    let first = Reading {
-        at: record.start,
-        wind: record.wind.clone(),
-        wind_from: record.wind_from.clone(),
-        gust: record.gust.clone(),
-        temperature: record.temperature.clone(),
-        humidity: record.humidity.clone(),
-    };
     Entry {
         title: record.name.clone(),
         date: long_date(record.date),
         pairs,
         fields: record.fields.values().map(field).collect(),
         lines: record.lines.iter().map(|line| product(farm, record, line)).collect(),
-        weather: std::iter::once(&first).chain(&record.readings).map(reading).collect(),
+        weather: record.all_readings().map(|one| reading(&one)).collect(),
         notes,
         signed: record.signed.as_ref().map(|by| format!("{}, {}", by.by, moment(by.at))).unwrap_or_default(),
         amendments: record.amendments.iter().map(amended).collect(),

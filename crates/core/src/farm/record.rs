@@ -395,6 +395,19 @@ impl Record {
         Some(if past_midnight { self.date.tomorrow().ok()? } else { self.date }.to_datetime(end))
     }
 
+    /// What was measured: at the start, and then the later readings in their order.
+    pub fn all_readings(&self) -> impl Iterator<Item = Reading> {
+        let first = Reading {
+            at: self.start,
+            wind: self.wind.clone(),
+            wind_from: self.wind_from.clone(),
+            gust: self.gust.clone(),
+            temperature: self.temperature.clone(),
+            humidity: self.humidity.clone(),
+        };
+        std::iter::once(first).chain(self.readings.iter().cloned())
+    }
+
     /// The ground covered in all.
     pub fn area(&self) -> Area {
         self.fields.values().map(|field| field.area.value()).sum()

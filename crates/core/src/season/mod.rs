@@ -23,7 +23,7 @@ pub mod worker_protection;
 
 pub(crate) use application::{by_application, driven_over};
 pub use log::Log;
-pub use shares::{FieldShare, shares};
+pub use shares::{FieldShare, shared_fields, shares};
 pub use totals::{Totals, sum, totals};
 
 use crate::farm::{Farm, Id, Record};

@@ -28,8 +28,11 @@ pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
     let pass = as_pass(farm, record);
     let fields: Vec<Field> = as_fields(farm, record);
     let fields: Vec<&Field> = fields.iter().collect();
-    let readings: Vec<(Reading, Air)> =
-        readings(record).map(|reading| (reading.clone(), measured(farm, &reading))).collect();
+    let with_air = |reading: Reading| {
+        let air = measured(farm, &reading);
+        (reading, air)
+    };
+    let readings: Vec<(Reading, Air)> = record.all_readings().map(with_air).collect();
     let mut findings = Vec::new();
     let mut say = |limit: &Limit, told: bool, found: String| {
         let allowed = allowed(limit, told);
@@ -129,19 +132,6 @@ fn plain(basis: &Basis) -> String {
         Basis::Label(place) => format!("label of {place}"),
         other => format!("rule {other}"),
     }
-}
-
-/// What was measured, at the beginning and then later.
-fn readings(record: &Record) -> impl Iterator<Item = Reading> {
-    let first = Reading {
-        at: record.start,
-        wind: record.wind.clone(),
-        wind_from: record.wind_from.clone(),
-        gust: record.gust.clone(),
-        temperature: record.temperature.clone(),
-        humidity: record.humidity.clone(),
-    };
-    std::iter::once(first).chain(record.readings.iter().cloned())
 }
 
 /// When something was read, in a sentence; nothing for the first reading.

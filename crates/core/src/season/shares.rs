@@ -1,7 +1,7 @@
 //! How what a record put out is shared among its fields: by area; where none has an area, evenly. What a record without a field
 //! put out stays whole.
 
-use crate::farm::Record;
+use crate::farm::{Id, Record, RecordField};
 use crate::quantity::{Area, Money};
 
 /// A field's share of what its record put out.
@@ -45,6 +45,12 @@ pub fn shares(record: &Record) -> Vec<FieldShare> {
         by_area().unwrap_or_else(even)
     });
     fields.collect()
+}
+
+/// A record's fields with their shares, in their order; no field and [`FieldShare::WHOLE`] where it has none.
+pub fn shared_fields(record: &Record) -> impl Iterator<Item = (Option<(&Id, &RecordField)>, FieldShare)> {
+    let none = record.fields.is_empty().then_some(None);
+    none.into_iter().chain(record.fields.iter().map(Some)).zip(shares(record))
 }
 
 #[cfg(test)]

@@ -45,6 +45,20 @@ fn places(at: usize, of: usize) -> (f64, f64) {
     (top - 0.72, top - 0.28)
 }
 
+/// Of each part its name over it, from where the axis begins, and its figure behind it, at the place given with them.
+fn heads<'a>(ui: &Ui, parts: impl ExactSizeIterator<Item = (&'a str, &'a str, f64)>, from: f64) -> Vec<Text> {
+    let ink = look::colours(ui).ink;
+    let of = parts.len();
+    let both = |(at, (name, figure, behind)): (usize, (&str, &str, f64))| {
+        let (middle, over) = places(at, of);
+        [
+            chart::words(PlotPoint::new(from, over), name, Align2::LEFT_CENTER, look::gauge_font(), ink),
+            chart::words(PlotPoint::new(behind, middle), figure, Align2::LEFT_CENTER, look::gauge_number(), ink),
+        ]
+    };
+    parts.enumerate().flat_map(both).collect()
+}
+
 /// Bars that lie under one another.
 pub fn lying(ui: &mut Ui, chart: Chart<'_>, bars: &[Lying]) {
     let colours = look::colours(ui);
@@ -62,24 +76,8 @@ pub fn lying(ui: &mut Ui, chart: Chart<'_>, bars: &[Lying]) {
     let faces = bars.iter().enumerate().filter(|(_, bar)| bar.value > 0.0);
     let faces: Vec<Bar> = faces.map(|(at, bar)| Bar::new(places(at, of).0, bar.value).width(0.36)).collect();
     let faces = chart::bars(ui, faces).horizontal();
-    let heads: Vec<Text> = bars
-        .iter()
-        .enumerate()
-        .flat_map(|(at, bar)| {
-            let (middle, name) = places(at, of);
-            let behind = PlotPoint::new(bar.value + right * 0.006, middle);
-            [
-                chart::words(
-                    PlotPoint::new(0.0, name),
-                    &bar.name,
-                    Align2::LEFT_CENTER,
-                    look::gauge_font(),
-                    colours.ink,
-                ),
-                chart::words(behind, &bar.words, Align2::LEFT_CENTER, look::gauge_number(), colours.ink),
-            ]
-        })
-        .collect();
+    let heads =
+        heads(ui, bars.iter().map(|bar| (bar.name.as_str(), bar.words.as_str(), bar.value + right * 0.006)), 0.0);
     let said = chart::spoken(chart, bars.iter().map(|bar| (bar.name.as_str(), bar.words.as_str())));
     let shown = chart::show(ui, plot, ([0.0, 0.0], [right, of as f64]), &said, move |plot| {
         plot.bar_chart(faces);
@@ -128,24 +126,8 @@ pub fn dots(ui: &mut Ui, chart: Chart<'_>, (from, to): (f64, f64), dots: &[Dot])
         .radius(5.0)
         .color(colours.brass)
         .allow_hover(false);
-    let heads: Vec<Text> = dots
-        .iter()
-        .enumerate()
-        .flat_map(|(at, dot)| {
-            let (middle, name) = places(at, of);
-            let behind = PlotPoint::new(to + span * 0.015, middle);
-            [
-                chart::words(
-                    PlotPoint::new(from, name),
-                    &dot.name,
-                    Align2::LEFT_CENTER,
-                    look::gauge_font(),
-                    colours.ink,
-                ),
-                chart::words(behind, &dot.words, Align2::LEFT_CENTER, look::gauge_number(), colours.ink),
-            ]
-        })
-        .collect();
+    let behind = to + span * 0.015;
+    let heads = heads(ui, dots.iter().map(|dot| (dot.name.as_str(), dot.words.as_str(), behind)), from);
     let zero = (from < 0.0 && to > 0.0)
         .then(|| VLine::new(UNNAMED, 0.0).stroke(Stroke::new(1.5, colours.ink)).allow_hover(false));
     let said = chart::spoken(chart, dots.iter().map(|dot| (dot.name.as_str(), dot.words.as_str())));

@@ -18,7 +18,7 @@ use thiserror::Error;
 use super::cell::unguarded;
 use super::columns::{COLUMNS, Of};
 use super::read_days::Days;
-use crate::table::{self, Refused, TableError};
+use crate::table::{self, Refused, TableError, refuse_all};
 
 /// Bytes of the largest file: some hundred thousand records.
 const LARGEST: usize = 200 << 20;
@@ -155,14 +155,8 @@ pub fn read(bytes: &[u8]) -> Result<Reading, OwnError> {
                 reading.records.push(Coming { id, record, line: rows.first().map_or(0, |row| row.line) });
             }
             Err(wrong) => {
-                let first = wrong.first().map_or(0, |wrong| wrong.line);
-                for row in rows {
-                    let own = wrong.iter().find(|wrong| wrong.line == row.line).map(|wrong| wrong.why.clone());
-                    let why = own.unwrap_or_else(|| {
-                        format!("it is of the record \"{id}\", of which line {first} does not read")
-                    });
-                    reading.refused.push(Refused { line: row.line, why });
-                }
+                let beside = |first| format!("it is of the record \"{id}\", of which line {first} does not read");
+                reading.refused.extend(refuse_all(rows.iter().map(|row| row.line), &wrong, beside));
             }
         }
     }
@@ -185,8 +179,8 @@ fn with_own_line_ends(record: Record, rows: &[Row]) -> Record {
 
 /// Where the columns stand in this file.
 struct Places {
-    /// In the order of [`COLUMNS`].
-    at: Vec<usize>,
+    /// By their names.
+    at: HashMap<&'static str, usize>,
 }
 
 impl Places {
@@ -199,21 +193,16 @@ impl Places {
         if !foreign.is_empty() {
             notes.push(format!("no column of a record, so not read: {}", foreign.join(", ")));
         }
-        Self { at: COLUMNS.iter().map(|column| find(column.name)).collect() }
+        Self { at: COLUMNS.iter().map(|column| (column.name, find(column.name))).collect() }
     }
 
     /// Name and place of the columns of one kind.
     fn which(&self, of: Of) -> impl Iterator<Item = (&'static str, usize)> {
-        COLUMNS.iter().zip(&self.at).filter(move |(column, _)| column.of == of).map(|(column, at)| (column.name, *at))
+        COLUMNS.iter().filter(move |column| column.of == of).map(|column| (column.name, self.place(column.name)))
     }
 
     fn place(&self, name: &str) -> usize {
-        COLUMNS
-            .iter()
-            .position(|column| column.name == name)
-            .and_then(|at| self.at.get(at))
-            .copied()
-            .unwrap_or(usize::MAX)
+        self.at.get(name).copied().unwrap_or(usize::MAX)
     }
 }
 

@@ -2,14 +2,14 @@
 
 use jiff::civil::Date;
 
-use crate::records_import::{DayOrder, Written};
+use crate::records_import::{DayOrder, SHORT_YEARS, Written};
 use crate::table::when::short;
 
 /// How the days of a file are written.
 #[derive(Clone, Copy, Debug, Default)]
 pub(super) struct Days {
-    /// Whether one can only have the day first, and whether one can only have the month first.
-    tells: [bool; 2],
+    /// Which comes first in days with strokes, where they tell.
+    order: Option<DayOrder>,
     /// Whether any is written otherwise than year-month-day, and whether a year has two digits.
     rewritten: bool,
     short_year: bool,
@@ -18,25 +18,13 @@ pub(super) struct Days {
 impl Days {
     /// Looks at all cells of days.
     pub(super) fn of<'a>(cells: impl Iterator<Item = &'a str>) -> Self {
-        let mut days = Self::default();
-        for cell in cells.filter(|cell| !cell.is_empty() && cell.parse::<Date>().is_err()) {
-            days.rewritten = true;
-            let Some(written) = Written::of(cell) else { continue };
-            days.short_year |= written.short_year;
-            match written.tells() {
-                Some(DayOrder::DayFirst) => days.tells[0] = true,
-                Some(DayOrder::MonthFirst) => days.tells[1] = true,
-                None => {}
-            }
-        }
-        days
-    }
-
-    fn order(self) -> Option<DayOrder> {
-        match self.tells {
-            [true, false] => Some(DayOrder::DayFirst),
-            [false, true] => Some(DayOrder::MonthFirst),
-            _ => None,
+        let rewritten = cells.filter(|cell| !cell.is_empty() && cell.parse::<Date>().is_err());
+        let rewritten: Vec<Option<Written<'_>>> = rewritten.map(Written::of).collect();
+        let days = || rewritten.iter().flatten();
+        Self {
+            order: DayOrder::told_by(days().copied()),
+            rewritten: !rewritten.is_empty(),
+            short_year: days().any(|day| day.short_year),
         }
     }
 
@@ -45,7 +33,7 @@ impl Days {
         if let Ok(day) = cell.parse() {
             return Ok(day);
         }
-        let why = match Written::of(cell).map(|written| written.read(self.order(), cell)) {
+        let why = match Written::of(cell).map(|written| written.read(self.order, cell)) {
             Some(Ok((day, _))) => return Ok(day),
             Some(Err(why)) => why,
             None => format!("\"{}\" is no day", short(cell)),
@@ -60,14 +48,14 @@ impl Days {
     pub(super) fn notes(self) -> Vec<String> {
         let mut notes = Vec::new();
         if self.rewritten {
-            let how = self.order().map_or("", |order| match order {
+            let how = self.order.map_or("", |order| match order {
                 DayOrder::DayFirst => "; those with strokes are read as day/month/year, as one of them can only be",
                 DayOrder::MonthFirst => "; those with strokes are read as month/day/year, as one of them can only be",
             });
             notes.push(format!("a spreadsheet seems to have rewritten the dates{how}"));
         }
         if self.short_year {
-            notes.push("years of two digits are read as 2000 and later".to_owned());
+            notes.push(SHORT_YEARS.to_owned());
         }
         notes
     }

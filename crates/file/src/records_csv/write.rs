@@ -4,7 +4,7 @@ use serde::Serialize;
 use serde_json::Value;
 use tankard_core::farm::{Farm, Id, Record, RecordField, RecordLine};
 use tankard_core::quantity::{Amount, AsTyped};
-use tankard_core::season::{FieldShare, shares};
+use tankard_core::season::{FieldShare, shared_fields};
 
 use super::cell::guarded;
 use super::columns::{COLUMNS, Of};
@@ -35,11 +35,9 @@ pub fn write<'a>(farm: &'a Farm, chosen: impl Fn(&str) -> bool + 'a) -> Result<S
             .iter()
             .map(|column| if column.of == Of::Record { cell(&blank, column.name) } else { String::new() })
             .collect();
-        let fields: Vec<Option<(&Id, &RecordField)>> =
-            if record.fields.is_empty() { vec![None] } else { record.fields.iter().map(Some).collect() };
         let lines: Vec<Option<&RecordLine>> =
             if record.lines.is_empty() { vec![None] } else { record.lines.iter().map(Some).collect() };
-        for (field, share) in fields.into_iter().zip(shares(record)) {
+        for (field, share) in shared_fields(record) {
             for (at, line) in lines.iter().copied().enumerate() {
                 let row = Row { id, record, field, line, share, is_first: at == 0 };
                 for (column, known) in COLUMNS.iter().zip(&of_record) {

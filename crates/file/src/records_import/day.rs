@@ -4,6 +4,9 @@ use jiff::civil::{Date, Time};
 
 use crate::table::when::{clock, short};
 
+/// What is told where a year has two digits.
+pub(crate) const SHORT_YEARS: &str = "years of two digits are read as 2000 and later";
+
 /// Which comes first in a day with strokes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum DayOrder {
@@ -23,6 +26,13 @@ impl DayOrder {
             Self::DayFirst => "day/month/year",
             Self::MonthFirst => "month/day/year",
         }
+    }
+
+    /// The order of days of which some can only be read in one; `None` where none tells it, or where they tell both.
+    pub(crate) fn told_by<'a>(days: impl Iterator<Item = Written<'a>>) -> Option<Self> {
+        let mut told = days.filter_map(|day| day.tells());
+        let first = told.next()?;
+        told.all(|order| order == first).then_some(first)
     }
 }
 
@@ -137,7 +147,7 @@ impl<'a> Written<'a> {
     }
 
     /// In which order it must be written, where it says so.
-    pub(crate) fn tells(&self) -> Option<DayOrder> {
+    fn tells(&self) -> Option<DayOrder> {
         match self.day {
             Written3::Strokes(one, two, _) if one > 12 && two <= 12 => Some(DayOrder::DayFirst),
             Written3::Strokes(one, two, _) if two > 12 && one <= 12 => Some(DayOrder::MonthFirst),

@@ -176,23 +176,7 @@ impl Holds {
 
     /// A unit as it is offered, where one of those means the same: "ac" for "Acres".
     pub(super) fn offered(self, unit: &str) -> String {
-        fn same<Q: Quantity + PartialEq>(one: &str, other: &str) -> bool {
-            let read = |unit: &str| Q::parse(&format!("1 {unit}")).ok();
-            read(one).is_some() && read(one) == read(other)
-        }
-        let is_same: fn(&str, &str) -> bool = match self {
-            Self::Area => same::<Area>,
-            Self::Rate => same::<Rate>,
-            Self::Amount => same::<Amount>,
-            Self::Carrier => same::<CarrierRate>,
-            Self::Volume => same::<Volume>,
-            Self::Pressure => same::<Pressure>,
-            Self::Speed | Self::Wind | Self::Gust => same::<Speed>,
-            Self::Height => same::<Length>,
-            Self::Temperature => same::<Temperature>,
-            Self::Humidity => same::<Share>,
-            _ => return unit.to_owned(),
-        };
+        let Some(is_same) = self.is_same_unit() else { return unit.to_owned() };
         // Ounces alone are a mass by arithmetic only; what they mean is asked.
         let is_bare_ounce = unit.to_lowercase().starts_with("oz") && !unit.to_lowercase().contains("wt");
         let own = self.units().iter().find(|own| !is_bare_ounce && is_same(own, unit));
@@ -201,9 +185,6 @@ impl Holds {
 
     /// Whether a text is a unit of its figures.
     pub fn is_unit(self, unit: &str) -> bool {
-        fn reads<Q: Quantity>(unit: &str) -> bool {
-            Q::parse(&format!("1 {unit}")).is_ok()
-        }
         let unit = unit.trim();
         // A figure in front would be read with the one that stands for the cell.
         if unit.is_empty()
@@ -211,18 +192,28 @@ impl Holds {
         {
             return false;
         }
+        // What means the same as itself can be read.
+        self.is_same_unit().is_some_and(|is_same| is_same(unit, unit))
+    }
+
+    /// Tells whether two texts are units of its figures and mean the same; `None` where its figures have no unit.
+    fn is_same_unit(self) -> Option<fn(&str, &str) -> bool> {
+        fn same<Q: Quantity + PartialEq>(one: &str, other: &str) -> bool {
+            let read = |unit: &str| Q::parse(&format!("1 {unit}")).ok();
+            read(one).is_some_and(|one| read(other) == Some(one))
+        }
         match self {
-            Self::Area => reads::<Area>(unit),
-            Self::Rate => reads::<Rate>(unit),
-            Self::Amount => reads::<Amount>(unit),
-            Self::Carrier => reads::<CarrierRate>(unit),
-            Self::Volume => reads::<Volume>(unit),
-            Self::Pressure => reads::<Pressure>(unit),
-            Self::Speed | Self::Wind | Self::Gust => reads::<Speed>(unit),
-            Self::Height => reads::<Length>(unit),
-            Self::Temperature => reads::<Temperature>(unit),
-            Self::Humidity => reads::<Share>(unit),
-            _ => false,
+            Self::Area => Some(same::<Area>),
+            Self::Rate => Some(same::<Rate>),
+            Self::Amount => Some(same::<Amount>),
+            Self::Carrier => Some(same::<CarrierRate>),
+            Self::Volume => Some(same::<Volume>),
+            Self::Pressure => Some(same::<Pressure>),
+            Self::Speed | Self::Wind | Self::Gust => Some(same::<Speed>),
+            Self::Height => Some(same::<Length>),
+            Self::Temperature => Some(same::<Temperature>),
+            Self::Humidity => Some(same::<Share>),
+            _ => None,
         }
     }
 }

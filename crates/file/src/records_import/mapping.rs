@@ -130,22 +130,10 @@ fn amount_or_rate(table: &Table, mapping: &mut Mapping) {
 
 /// How days and figures of the columns taken are written.
 pub fn guess_marks(table: &Table, mapping: &mut Mapping) {
-    mapping.days = mapping.of(Holds::Date).and_then(|take| {
-        let (mut day_first, mut month_first) = (false, false);
-        for written in table.rows.iter().filter_map(|row| Written::of(row.cell(take.column))) {
-            match written.tells() {
-                Some(DayOrder::DayFirst) => day_first = true,
-                Some(DayOrder::MonthFirst) => month_first = true,
-                None => {}
-            }
-        }
-        match (day_first, month_first) {
-            (true, false) => Some(DayOrder::DayFirst),
-            (false, true) => Some(DayOrder::MonthFirst),
-            // Neither, or both: a person has to say.
-            _ => None,
-        }
-    });
+    // Where days tell neither order, or both, a person has to say.
+    mapping.days = mapping
+        .of(Holds::Date)
+        .and_then(|take| DayOrder::told_by(table.rows.iter().filter_map(|row| Written::of(row.cell(take.column)))));
     mapping.comma = Seen::of(&table.rows, mapping).comma();
 }
 

@@ -21,7 +21,7 @@ use crate::table::{Row, Sought, when};
 
 pub use crate::table::{Refused, Table, TableError};
 pub use day::DayOrder;
-pub(crate) use day::Written;
+pub(crate) use day::{SHORT_YEARS, Written};
 pub use figure::Comma;
 pub use holds::Holds;
 pub use mapping::{Mapping, Take, guess, guess_marks};

@@ -7,7 +7,7 @@ use tankard_core::farm::{Farm, Id, Product, Record, RecordField, RecordLine, id}
 use tankard_core::quantity::{Area, AsTyped, Quantity, Volume};
 use tankard_core::season::record::{amount_text, area_text, of_product, volume_text};
 
-use super::day::Written;
+use super::day::{SHORT_YEARS, Written};
 use super::figure::Seen;
 use super::holds::Holds;
 use super::mapping::Mapping;
@@ -15,6 +15,7 @@ use super::row::Cells;
 use super::scale::Scale;
 use super::{Refused, Row, Table};
 use crate::alike::{self, Log};
+use crate::table::refuse_all;
 
 /// So many names are told in a note.
 const NAMES: usize = 8;
@@ -65,12 +66,8 @@ pub fn preview_first(table: &Table, mapping: &Mapping, farm: &Farm, most: usize)
         match reader.record(&group) {
             Ok(record) => preview.records.push(Coming { record, lines }),
             Err(wrong) => {
-                let first = wrong.first().map_or(0, |wrong| wrong.line);
-                for line in lines {
-                    let own = wrong.iter().find(|wrong| wrong.line == line).map(|wrong| wrong.why.clone());
-                    let why = own.unwrap_or_else(|| format!("it is one record with line {first}, which is left out"));
-                    preview.refused.push(Refused { line, why });
-                }
+                let beside = |first| format!("it is one record with line {first}, which is left out");
+                preview.refused.extend(refuse_all(lines, &wrong, beside));
             }
         }
     }
@@ -81,7 +78,7 @@ pub fn preview_first(table: &Table, mapping: &Mapping, farm: &Farm, most: usize)
     preview.notes.extend(reader.notes(&preview.records));
     let is_short = |row| Written::of(Cells { row, mapping }.text(Holds::Date)).is_some_and(|day| day.short_year);
     if rows.iter().any(is_short) {
-        preview.notes.push("years of two digits are read as 2000 and later".to_owned());
+        preview.notes.push(SHORT_YEARS.to_owned());
     }
     preview
 }
@@ -184,17 +181,6 @@ fn groups<'a>(rows: &'a [Row], mapping: &'a Mapping, refused: &mut Vec<Refused>)
     groups
 }
 
-/// A record as it is known again: day, start, fields, and products with amounts.
-type Known = (Date, Option<Time>, Vec<String>, Vec<(String, String)>);
-
-fn known(record: &Record) -> Known {
-    let fields = record.fields.values().map(|field| field.name.to_lowercase()).collect();
-    let mut lines: Vec<(String, String)> =
-        record.lines.iter().map(|line| (line.name.to_lowercase(), line.amount.text().to_owned())).collect();
-    lines.sort();
-    (record.date, record.start, fields, lines)
-}
-
 /// What is told of how records were read.
 #[derive(Default)]
 struct Told {
@@ -224,7 +210,6 @@ struct Reader<'a> {
     /// The ids of both that are given.
     taken_fields: HashSet<Id>,
     taken_products: HashSet<Id>,
-    there: HashMap<Known, &'a Id>,
     log: Log<'a>,
     /// Whether records are taken that look like one of these.
     takes_alike: bool,
@@ -259,7 +244,6 @@ impl<'a> Reader<'a> {
             taken_products: foreign.values().cloned().collect(),
             fields,
             foreign,
-            there: farm.records.iter().map(|(id, record)| (known(record), id)).collect(),
             log: Log::of(farm),
             takes_alike,
             told: Told::default(),
@@ -313,7 +297,7 @@ impl<'a> Reader<'a> {
             .as_ref()
             .map(|spray| spray.typed.clone().unwrap_or_else(|| volume_text(spray.volume, self.farm.units)));
         if wrong.is_empty()
-            && let Some(own) = self.there.get(&known(&record))
+            && let Some(own) = self.log.same(&record)
         {
             wrong.push(Refused { line: first.row.line, why: format!("the log has it already, as \"{own}\"") });
         }

@@ -111,6 +111,20 @@ pub struct Refused {
     pub why: String,
 }
 
+/// Refuses all lines of a record that is not taken: each for what is wrong with it; one with which nothing is wrong for what is
+/// said of the first line of those that are.
+pub(crate) fn refuse_all(
+    lines: impl IntoIterator<Item = u64>,
+    wrong: &[Refused],
+    beside: impl Fn(u64) -> String,
+) -> impl Iterator<Item = Refused> {
+    let first = wrong.first().map_or(0, |wrong| wrong.line);
+    lines.into_iter().map(move |line| {
+        let own = wrong.iter().find(|wrong| wrong.line == line).cloned();
+        own.unwrap_or_else(|| Refused { line, why: beside(first) })
+    })
+}
+
 /// A line of the table.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Row {

@@ -4,7 +4,7 @@ use std::cmp::Ordering;
 
 use tankard_core::quantity::number::show;
 use tankard_core::season::review::figures::{error, whole};
-use tankard_core::season::review::words::{MONTHS, bar, count, distinct, month};
+use tankard_core::season::review::words::{MONTHS, bar, count, distinct, month, rig, water};
 use tankard_core::season::review::{BARS, Errors, Month, Passes, Planned, remarks, weather as judged};
 
 use super::content::Shown;
@@ -218,16 +218,12 @@ pub(super) fn weather(shown: &Shown<'_>) -> Vec<Part> {
     ]
 }
 
-fn named<'a>(name: &'a str, none: &'a str) -> &'a str {
-    if name.trim().is_empty() { none } else { name }
-}
-
 pub(super) fn work(shown: &Shown<'_>) -> Vec<Part> {
     let (work, figures) = (&shown.review.work, shown.figures);
     let most = work.waters.iter().map(|row| figures.volume(row.spray)).fold(0.0, f64::max);
     let waters = work.waters.iter().map(|row| {
         Row::of(vec![
-            named(&row.name, "water not typed").to_owned(),
+            water(&row.name).to_owned(),
             figures.show(row.spray),
             figures.show(row.water),
             whole(row.times),
@@ -255,7 +251,7 @@ pub(super) fn work(shown: &Shown<'_>) -> Vec<Part> {
         let an_hour =
             row.area_per_hour().map_or_else(|| "not known".to_owned(), |area| format!("{}/h", figures.show(area)));
         Row::of(vec![
-            named(&row.name, "rig not typed").to_owned(),
+            rig(&row.name).to_owned(),
             format!("{} h", show(row.time.to_hours(), 1)),
             figures.show(row.timed),
             an_hour,

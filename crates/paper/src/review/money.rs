@@ -1,6 +1,5 @@
 //! Adjuvants, and what the products cost.
 
-use tankard_core::farm::AdjuvantClass;
 use tankard_core::season::review::figures::{length, whole};
 use tankard_core::season::review::{ClassRow, CostRow, remarks, words as said};
 use tankard_core::words::capital;
@@ -10,9 +9,8 @@ use super::parts::{Part, Row, figure, notes, say, table, words};
 
 pub(super) fn adjuvants(shown: &Shown<'_>) -> Vec<Part> {
     let (adjuvants, figures) = (&shown.review.adjuvants, shown.figures);
-    let without = figures.show(adjuvants.without);
     if adjuvants.rows.is_empty() {
-        return vec![say(format!("No adjuvant and no conditioner went out: {without} were treated without."))];
+        return vec![say(remarks::no_adjuvant(adjuvants, figures))];
     }
     // Without any price the bars are of ground.
     let is_priced = adjuvants.spent.priced > 0;
@@ -21,7 +19,7 @@ pub(super) fn adjuvants(shown: &Shown<'_>) -> Vec<Part> {
     let is_hatched = |row: &ClassRow| is_priced && row.spent.without_price > 0;
     let rows = adjuvants.rows.iter().map(|row| {
         let cells = vec![
-            capital(row.class.map_or("class not known", AdjuvantClass::name)),
+            capital(said::class(row.class)),
             row.products.join(", "),
             figures.spent(row.spent),
             figures.per_ground(row.spent, row.treated),
@@ -44,7 +42,7 @@ pub(super) fn adjuvants(shown: &Shown<'_>) -> Vec<Part> {
     let remarks =
         std::iter::once(format!("Bars: {}. {}", if is_priced { "cost" } else { "ground" }, remarks::SEVERAL_CLASSES))
             .chain(hatched.then(|| remarks::HATCHED_COST.to_owned()))
-            .chain([format!("Treated without any: {without}")])
+            .chain([format!("Treated without any: {}", figures.show(adjuvants.without))])
             .chain(remarks::adjuvants(adjuvants, figures));
     vec![table("", columns, rows), notes(remarks)]
 }
@@ -56,15 +54,9 @@ pub(super) fn cost(shown: &Shown<'_>) -> Vec<Part> {
     if cost.all.spent.priced == 0 {
         return parts;
     }
-    let field = |(id, name): &(String, String)| {
-        if id.is_empty() { "no field in the record".to_owned() } else { name.clone() }
-    };
-    let kind = |kind: &Option<tankard_core::farm::ProductKind>| {
-        kind.map_or_else(|| "Kind not known".to_owned(), |kind| capital(kind.name()))
-    };
-    parts.push(by(shown, "field", &cost.fields, field));
+    parts.push(by(shown, "field", &cost.fields, |(id, name)| said::field(id, name).to_owned()));
     parts.push(by(shown, "crop", &cost.crops, |crop| said::crop(crop).to_owned()));
-    parts.push(by(shown, "kind of product", &cost.kinds, kind));
+    parts.push(by(shown, "kind of product", &cost.kinds, |kind| capital(said::kind(*kind))));
     if !cost.classes.is_empty() {
         parts.push(by(shown, "adjuvant class", &cost.classes, |class| capital(class.name())));
     }

@@ -3,7 +3,7 @@
 use tankard_core::farm::ProductKind;
 use tankard_core::quantity::rate::show_active;
 use tankard_core::season::review::figures::{mass, whole};
-use tankard_core::season::review::words::{again, by_number, count, group};
+use tankard_core::season::review::words::{GONE, again, by_number, count, field, group};
 use tankard_core::season::review::{ActiveRow, Again, FieldGroups, GroupRow, Repeat, remarks};
 use tankard_core::words::capital;
 
@@ -71,10 +71,8 @@ pub(super) fn actives(shown: &Shown<'_>) -> Vec<Part> {
 fn on_fields(shown: &Shown<'_>, row: &ActiveRow) -> String {
     let units = shown.figures.units;
     let fields = row.fields.iter().map(|on| {
-        let name = if on.field.is_empty() { "no field in the record" } else { &on.name };
-        let over = on
-            .over_ground
-            .map_or_else(|| "no longer on the farm".to_owned(), |rate| show_active(rate, row.basis, units));
+        let name = field(&on.field, &on.name);
+        let over = on.over_ground.map_or_else(|| GONE.to_owned(), |rate| show_active(rate, row.basis, units));
         format!("{name} {}, {over}", mass(shown.figures, on.mass, row.basis))
     });
     fields.collect::<Vec<_>>().join("; ")
@@ -88,7 +86,7 @@ pub(super) fn groups(shown: &Shown<'_>) -> Vec<Part> {
     let kinds: Vec<ProductKind> = ProductKind::ALL.into_iter().filter(has).collect();
     let groupless = remarks::resistance(resistance);
     if kinds.is_empty() {
-        let none = say("No product of a known resistance group went out on a field.");
+        let none = say(remarks::NO_GROUP);
         return std::iter::once(none).chain(groupless.map(|words| notes([words]))).collect();
     }
     let mut parts = vec![notes([remarks::groups("triangle")].into_iter().chain(groupless))];

@@ -4,9 +4,9 @@ use std::collections::HashSet;
 
 use tankard_core::farm::{AdjuvantClass, Effect, Id, Trial};
 use tankard_core::quantity::number::show;
-use tankard_core::season::review::compare::{Comparison, Of, Side, Verdict, compare};
+use tankard_core::season::review::compare::{Comparison, Side, Verdict, compare};
 use tankard_core::season::review::words::{
-    NO_CAUSE, band, by_pairs, by_sets, classes, count, effect, looks, too_few_pairs,
+    NO_CAUSE, band, by_pairs, by_sets, classes, count, effect, interval, looks, too_few_pairs,
 };
 use tankard_core::season::review::{Outcomes, RatedRow, remarks};
 use tankard_core::season::stats::Summary;
@@ -20,7 +20,7 @@ pub(super) fn outcomes(shown: &Shown<'_>) -> Vec<Part> {
     let outcomes = &shown.review.outcomes;
     let open = remarks::outcomes(outcomes);
     if outcomes.rows.is_empty() {
-        let none = say("Nothing is rated yet: rate a field on the page of its record.");
+        let none = say(remarks::NOT_RATED);
         return std::iter::once(none).chain((!open.is_empty()).then(|| notes(open))).collect();
     }
     let mut parts = vec![
@@ -43,10 +43,6 @@ pub(super) fn outcomes(shown: &Shown<'_>) -> Vec<Part> {
     parts.extend(compared.parts());
     parts.push(say(NO_CAUSE));
     parts
-}
-
-fn interval((low, high): (f64, f64)) -> String {
-    format!("{} to {}", show(low, 1), show(high, 1))
 }
 
 fn ratings(of: &Effect, rows: &[RatedRow]) -> Part {
@@ -80,8 +76,7 @@ impl Told {
         known.sort();
         known.dedup();
         for class in known {
-            let one = Side { name: class.name().to_owned(), of: Of::With(class) };
-            let other = Side { name: format!("no {}", class.name()), of: Of::Without(class) };
+            let (one, other) = (Side::with(class), Side::without(class));
             for comparison in &compare(shown.picked, Some(of), &one, &other).comparisons {
                 self.one(comparison, &one.name, &other.name);
             }

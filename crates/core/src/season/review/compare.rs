@@ -48,6 +48,18 @@ pub struct Side {
     pub of: Of,
 }
 
+impl Side {
+    /// What had an adjuvant of a class.
+    pub fn with(class: AdjuvantClass) -> Self {
+        Self { name: class.name().to_owned(), of: Of::With(class) }
+    }
+
+    /// What had none of a class.
+    pub fn without(class: AdjuvantClass) -> Self {
+        Self { name: format!("no {}", class.name()), of: Of::Without(class) }
+    }
+}
+
 /// Which records a side takes.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Of {

@@ -29,6 +29,10 @@ pub const AGAIN: &str = "That a group came again is told, not that a weed will r
 /// On water.
 pub const WATER: &str =
     "Water is the spray less the liquid products in it, as if volumes add up. What has no volume is in no sum";
+/// Where no resistance group is known; a whole sentence.
+pub const NO_GROUP: &str = "No product of a known resistance group went out on a field.";
+/// Where nothing is rated; a whole sentence.
+pub const NOT_RATED: &str = "Nothing is rated yet: rate a field on the page of its record.";
 /// On hours.
 pub const HOURS: &str = "From start to end: spraying, turning, filling, road and breaks";
 /// On ground under cost.
@@ -112,6 +116,11 @@ pub fn adjuvants(adjuvants: &Adjuvants, figures: &Figures) -> Vec<String> {
         .then(|| "Where a record does not say the class of a product, that of the shed today stands".to_owned());
     let all = format!("In all {}", figures.spent(adjuvants.spent));
     std::iter::once(all).chain(without_price(adjuvants.spent)).chain(from_shed).collect()
+}
+
+/// Where no adjuvant went out; a whole sentence.
+pub fn no_adjuvant(adjuvants: &Adjuvants, figures: &Figures) -> String {
+    format!("No adjuvant and no conditioner went out: {} were treated without.", figures.show(adjuvants.without))
 }
 
 /// On planned against applied.

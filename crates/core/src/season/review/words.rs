@@ -130,7 +130,8 @@ fn told(of: &str, verdict: Verdict, one: &str, other: &str, by: f64, over: &str,
     }
 }
 
-fn interval((low, high): (f64, f64)) -> String {
+/// Both ends of an interval: "3.5 to 8.1".
+pub fn interval((low, high): (f64, f64)) -> String {
     format!("{} to {}", show(low, 1), show(high, 1))
 }
 
@@ -195,6 +196,34 @@ pub fn uses(of: &[(String, usize)]) -> String {
 /// The crop as typed, or that it was not.
 pub fn crop(crop: &str) -> &str {
     if crop.is_empty() { "crop not typed" } else { crop }
+}
+
+/// The water as typed, or that it was not.
+pub fn water(name: &str) -> &str {
+    if name.is_empty() { "water not typed" } else { name }
+}
+
+/// The rig as typed, or that it was not.
+pub fn rig(name: &str) -> &str {
+    if name.is_empty() { "rig not typed" } else { name }
+}
+
+/// The name of a field by its id; an empty one is that of records without a field.
+pub fn field<'a>(id: &str, name: &'a str) -> &'a str {
+    if id.is_empty() { "no field in the record" } else { name }
+}
+
+/// What stands for figures over a field that is gone.
+pub const GONE: &str = "no longer on the farm";
+
+/// The kind of a product, or that it is not known.
+pub fn kind(kind: Option<ProductKind>) -> &'static str {
+    kind.map_or("kind not known", ProductKind::name)
+}
+
+/// The class of an adjuvant, or that it is not known.
+pub fn class(class: Option<AdjuvantClass>) -> &'static str {
+    class.map_or("class not known", AdjuvantClass::name)
 }
 
 /// The month, 1 to 12: "Jun".

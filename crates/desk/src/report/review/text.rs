@@ -2,7 +2,7 @@
 
 use std::fmt::Write;
 
-use tankard_core::farm::{AdjuvantClass, Farm, ProductKind};
+use tankard_core::farm::{AdjuvantClass, Farm};
 use tankard_core::quantity::{Area, Quantity, Share, Units};
 use tankard_core::season::review::{Amounts, Choice, Index, Picked, Review, Spent, words};
 use tankard_core::words::capital;
@@ -180,10 +180,10 @@ fn cost(farm: &Farm, found: &Review, out: &mut String) -> std::fmt::Result {
         line(if field.of.0.is_empty() { "no field" } else { &field.of.1 }, &field.spent, field.treated)?;
     }
     for crop in &cost.crops {
-        line(if crop.of.is_empty() { "crop not typed" } else { &crop.of }, &crop.spent, crop.treated)?;
+        line(words::crop(&crop.of), &crop.spent, crop.treated)?;
     }
     for kind in &cost.kinds {
-        line(kind.of.map_or("kind not known", ProductKind::name), &kind.spent, kind.treated)?;
+        line(words::kind(kind.of), &kind.spent, kind.treated)?;
     }
     for (name, times) in &cost.without_price {
         writeln!(out, "  no price that fits: {name}, {}", words::count(*times, "time", "times"))?;
@@ -203,7 +203,6 @@ fn per_area(farm: &Farm, spent: &Spent, treated: Area) -> String {
 }
 
 fn work(found: &Review, units: Units, out: &mut String) -> std::fmt::Result {
-    let name = |name: &str, none: &str| if name.is_empty() { none.to_owned() } else { name.to_owned() };
     writeln!(out, "Water and hours")?;
     for water in &found.work.waters {
         let mut more = format!("of it water {}", water.water.show(units));
@@ -214,7 +213,7 @@ fn work(found: &Review, units: Units, out: &mut String) -> std::fmt::Result {
                 words::count(water.without_volume, "record", "records")
             );
         }
-        row(out, &name(&water.name, "water not typed"), &water.spray.show(units), &more)?;
+        row(out, words::water(&water.name), &water.spray.show(units), &more)?;
     }
     for rig in &found.work.rigs {
         let mut more =
@@ -224,7 +223,7 @@ fn work(found: &Review, units: Units, out: &mut String) -> std::fmt::Result {
             let _ =
                 write!(more, "{joint}{} without start and end", words::count(rig.without_times, "record", "records"));
         }
-        row(out, &name(&rig.name, "rig not typed"), &rig.time.show(units), &more)?;
+        row(out, words::rig(&rig.name), &rig.time.show(units), &more)?;
     }
     writeln!(out)
 }

@@ -1,9 +1,8 @@
 //! Adjuvants and conditioners by class.
 
 use egui::Ui;
-use tankard_core::farm::AdjuvantClass;
 use tankard_core::season::review::figures::whole;
-use tankard_core::season::review::{ClassRow, remarks};
+use tankard_core::season::review::{ClassRow, remarks, words};
 use tankard_core::words::capital;
 
 use super::table::{self, Column};
@@ -11,17 +10,10 @@ use super::{Shown, notes, sheet};
 use crate::parts::chart::Chart;
 use crate::parts::chart_rows::{self, Lying};
 
-fn name(class: Option<AdjuvantClass>) -> &'static str {
-    class.map_or("class not known", AdjuvantClass::name)
-}
-
 pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
     let (adjuvants, figures) = (shown.pages.adjuvants(), shown.figures);
     if adjuvants.rows.is_empty() {
-        ui.label(format!(
-            "No adjuvant and no conditioner went out: {} were treated without.",
-            figures.show(adjuvants.without)
-        ));
+        ui.label(remarks::no_adjuvant(adjuvants, figures));
         return;
     }
     sheet(ui, "Classes by ground treated", |ui| {
@@ -30,7 +22,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
         let mut bars: Vec<Lying> = most
             .iter()
             .map(|row| Lying {
-                name: capital(name(row.class)),
+                name: capital(words::class(row.class)),
                 value: figures.area(row.treated),
                 words: figures.show(row.treated),
                 partial: false,
@@ -58,7 +50,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
         table::show(ui, "Use and cost", &columns, adjuvants.rows.len(), false, |at| {
             adjuvants.rows.get(at).map_or_else(Vec::new, |row| {
                 vec![
-                    capital(name(row.class)),
+                    capital(words::class(row.class)),
                     row.products.join(", "),
                     figures.amounts(&row.amounts),
                     figures.show(row.treated),

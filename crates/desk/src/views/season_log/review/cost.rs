@@ -6,11 +6,11 @@ use tankard_core::season::review::{Cost, CostRow, remarks, words};
 use tankard_core::words::capital;
 
 use super::table::{self, Column};
-use super::{MOST, NOTHING, Shown, notes, of_all, sheet};
+use super::{MOST, NOTHING, Shown, hatched_bars, notes, sheet};
 use crate::look;
 use crate::parts::boxes;
 use crate::parts::chart::Chart;
-use crate::parts::chart_rows::{self, Lying};
+use crate::parts::chart_rows::Lying;
 
 /// By what it is told apart.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -41,18 +41,9 @@ impl By {
             rows.iter().map(row).collect()
         }
         match self {
-            Self::Field => {
-                named(
-                    &cost.fields,
-                    |(id, name)| {
-                        if id.is_empty() { "no field in the record".to_owned() } else { name.clone() }
-                    },
-                )
-            }
+            Self::Field => named(&cost.fields, |(id, name)| words::field(id, name).to_owned()),
             Self::Crop => named(&cost.crops, |crop| words::crop(crop).to_owned()),
-            Self::Kind => {
-                named(&cost.kinds, |kind| kind.map_or_else(|| "Kind not known".to_owned(), |kind| capital(kind.name())))
-            }
+            Self::Kind => named(&cost.kinds, |kind| capital(words::kind(*kind))),
             Self::Class => named(&cost.classes, |class| capital(class.name())),
         }
     }
@@ -88,10 +79,8 @@ pub(super) fn show(ui: &mut Ui, by: &mut By, shown: &Shown<'_>) {
                 })
                 .collect();
             let name = format!("Cost by {}", by.name());
-            chart_rows::lying(ui, Chart { name: &name, unit: &figures.currency }, &bars);
-            let hatched = bars.iter().any(|bar| bar.partial && bar.value > 0.0);
-            notes(ui, of_all(bars.len(), rows.len(), "the highest cost"));
-            notes(ui, hatched.then(|| remarks::HATCHED_COST.to_owned()));
+            let chart = Chart { name: &name, unit: &figures.currency };
+            hatched_bars(ui, chart, &bars, rows.len(), "the highest cost", remarks::HATCHED_COST);
         });
     }
     sheet(ui, &format!("Cost by {}, in figures", by.name()), |ui| {

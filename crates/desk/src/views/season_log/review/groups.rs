@@ -36,7 +36,7 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &Kept, shown: &Shown<'_
     let kinds: Vec<ProductKind> = ProductKind::ALL.into_iter().filter(has).collect();
     let groupless = remarks::resistance(resistance);
     let Some(first) = kinds.first() else {
-        ui.label("No product of a known resistance group went out on a field.");
+        ui.label(remarks::NO_GROUP);
         notes(ui, groupless);
         return;
     };

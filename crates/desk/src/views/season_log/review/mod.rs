@@ -24,6 +24,8 @@ use tankard_core::season::review::words::{self, count};
 
 use crate::app::Desk;
 use crate::look;
+use crate::parts::chart::Chart;
+use crate::parts::chart_rows::{self, Lying};
 use crate::parts::{boxes, lists};
 use kept::Pages;
 
@@ -299,15 +301,15 @@ fn sheet(ui: &mut Ui, heading: &str, add: impl FnOnce(&mut Ui)) {
 }
 
 /// Two parts beside one another where there is room, else under one another.
-fn beside<S>(ui: &mut Ui, state: &mut S, one: impl FnOnce(&mut Ui, &mut S), other: impl FnOnce(&mut Ui, &mut S)) {
+fn beside(ui: &mut Ui, one: impl FnOnce(&mut Ui), other: impl FnOnce(&mut Ui)) {
     if ui.available_width() < WIDE {
-        one(ui, state);
-        other(ui, state);
+        one(ui);
+        other(ui);
         return;
     }
     ui.columns_const(|[left, right]| {
-        one(left, state);
-        other(right, state);
+        one(left);
+        other(right);
     });
 }
 
@@ -321,6 +323,14 @@ fn notes(ui: &mut Ui, notes: impl IntoIterator<Item = String>) {
 /// "the 10 with most ground of 14", where a chart leaves some out.
 fn of_all(shown: usize, all: usize, by: &str) -> Option<String> {
     (shown < all).then(|| format!("The chart has the {shown} with {by} of {all}; the table has all"))
+}
+
+/// Bars that lie under one another, of so many rows in all; below them which rows these are, and what hatched bars say.
+fn hatched_bars(ui: &mut Ui, chart: Chart<'_>, bars: &[Lying], all: usize, by: &str, hatched: &str) {
+    chart_rows::lying(ui, chart, bars);
+    notes(ui, of_all(bars.len(), all, by));
+    let is_hatched = bars.iter().any(|bar| bar.partial && bar.value > 0.0);
+    notes(ui, is_hatched.then(|| hatched.to_owned()));
 }
 
 /// What a record is led to by.

@@ -7,7 +7,7 @@ use tankard_core::farm::{AdjuvantClass, Effect};
 use tankard_core::quantity::number::show as figure;
 use tankard_core::season::review::compare::{Band, Compared, Comparison, Of, Side};
 use tankard_core::season::review::figures::whole;
-use tankard_core::season::review::words::{NO_CAUSE, band, by_pairs, by_sets, classes, count, effect, looks};
+use tankard_core::season::review::words::{NO_CAUSE, band, by_pairs, by_sets, classes, count, effect, interval, looks};
 use tankard_core::season::review::{Outcomes, RatedRow, remarks};
 use tankard_core::words::capital;
 
@@ -39,16 +39,11 @@ enum Choice {
 impl Choice {
     fn side(self) -> Side {
         match self {
-            Self::With(class) => Side { name: class.name().to_owned(), of: Of::With(class) },
-            Self::Without(class) => Side { name: format!("no {}", class.name()), of: Of::Without(class) },
+            Self::With(class) => Side::with(class),
+            Self::Without(class) => Side::without(class),
             Self::Nothing => Side { name: "no adjuvant".to_owned(), of: Of::Exactly(Vec::new()) },
         }
     }
-}
-
-/// Numbers in per cent with their interval.
-fn interval((low, high): (f64, f64)) -> String {
-    format!("{} to {}", figure(low, 1), figure(high, 1))
 }
 
 pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &mut Kept, shown: &Shown<'_>) {
@@ -57,7 +52,7 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &mut Kept, shown: &Show
     let mut effects: Vec<&Effect> = outcomes.rows.iter().map(|row| &row.effect).collect();
     effects.dedup();
     let Some(first) = effects.first() else {
-        ui.label("Nothing is rated yet: rate a field on the page of its record.");
+        ui.label(remarks::NOT_RATED);
         notes(ui, open);
         return;
     };

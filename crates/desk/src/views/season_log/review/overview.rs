@@ -40,11 +40,10 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
     }
     beside(
         ui,
-        &mut (),
-        |ui, ()| {
+        |ui| {
             sheet(ui, &format!("Ground treated by month, {newest}"), |ui| by_month(ui, shown, passes, newest));
         },
-        |ui, ()| sheet(ui, "Ground treated since January", |ui| so_far(ui, shown, passes)),
+        |ui| sheet(ui, "Ground treated since January", |ui| so_far(ui, shown, passes)),
     );
     sheet(ui, "By season", |ui| {
         let columns = [

@@ -27,9 +27,9 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) -> Option<Subject> {
             }
         };
         let [rate, area, volume] = &all;
-        beside(ui, &mut (), |ui, ()| draw(ui, rate), |ui, ()| draw(ui, area));
+        beside(ui, |ui| draw(ui, rate), |ui| draw(ui, area));
         if planned.volume.is_some() {
-            beside(ui, &mut (), |ui, ()| draw(ui, volume), |ui, ()| numbers(ui, &all));
+            beside(ui, |ui| draw(ui, volume), |ui| numbers(ui, &all));
         } else {
             numbers(ui, &all);
         }

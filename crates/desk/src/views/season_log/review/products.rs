@@ -4,7 +4,7 @@ use egui::Ui;
 use tankard_core::quantity::ActiveBasis;
 use tankard_core::quantity::rate::show_active;
 use tankard_core::season::review::figures::{self, whole};
-use tankard_core::season::review::{ActiveRow, Actives, ProductRow, Products, remarks};
+use tankard_core::season::review::{ActiveRow, Actives, ProductRow, Products, remarks, words};
 
 use super::table::{self, Column};
 use super::{MOST, NOTHING, Shown, beside, notes, of_all, sheet};
@@ -27,9 +27,8 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, shown: &Shown<'_>) {
     }
     beside(
         ui,
-        &mut (),
-        |ui, ()| sheet(ui, "Products by ground treated", |ui| products_chart(ui, shown, products)),
-        |ui, ()| {
+        |ui| sheet(ui, "Products by ground treated", |ui| products_chart(ui, shown, products)),
+        |ui| {
             if !actives.rows.is_empty() {
                 sheet(ui, "Actives over the ground of the farm", |ui| actives_chart(ui, shown, actives));
             }
@@ -145,12 +144,10 @@ fn by_field(ui: &mut Ui, state: &mut State, shown: &Shown<'_>, actives: &Actives
     let name = format!("{} by field", row.name);
     table::show(ui, &name, &columns, row.fields.len(), false, |at| {
         row.fields.get(at).map_or_else(Vec::new, |on| {
-            let field = if on.field.is_empty() { "no field in the record" } else { on.name.as_str() };
             vec![
-                field.to_owned(),
+                words::field(&on.field, &on.name).to_owned(),
                 figures::mass(shown.figures, on.mass, row.basis),
-                on.over_ground
-                    .map_or_else(|| "no longer on the farm".to_owned(), |rate| show_active(rate, row.basis, units)),
+                on.over_ground.map_or_else(|| words::GONE.to_owned(), |rate| show_active(rate, row.basis, units)),
                 whole(on.times),
             ]
         })

@@ -3,19 +3,12 @@
 use egui::Ui;
 use tankard_core::quantity::number;
 use tankard_core::season::review::figures::whole;
-use tankard_core::season::review::{RigRow, remarks};
+use tankard_core::season::review::{RigRow, remarks, words};
 
 use super::table::{self, Column};
-use super::{MOST, Shown, beside, notes, of_all, sheet};
+use super::{MOST, Shown, beside, hatched_bars, notes, sheet};
 use crate::parts::chart::Chart;
-use crate::parts::chart_rows::{self, Lying};
-
-fn named<'a>(name: &'a str, none: &'static str) -> &'a str {
-    if name.trim().is_empty() { none } else { name }
-}
-
-const NO_WATER: &str = "water not typed";
-const NO_RIG: &str = "rig not typed";
+use crate::parts::chart_rows::Lying;
 
 /// A sum in words, of which so many of all records are not known.
 fn told(sum: String, unknown: usize, of: usize) -> String {
@@ -34,43 +27,38 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
     let (work, figures) = (shown.pages.work(), shown.figures);
     beside(
         ui,
-        &mut (),
-        |ui, ()| {
+        |ui| {
             sheet(ui, "Spray by water", |ui| {
                 let bars: Vec<Lying> = work
                     .waters
                     .iter()
                     .take(MOST)
                     .map(|row| Lying {
-                        name: named(&row.name, NO_WATER).to_owned(),
+                        name: words::water(&row.name).to_owned(),
                         value: figures.volume(row.spray),
                         words: told(figures.show(row.spray), row.without_volume, row.times),
                         partial: row.without_volume > 0,
                     })
                     .collect();
-                chart_rows::lying(ui, Chart { name: "Spray by water", unit: figures.liquid() }, &bars);
-                let hatched = bars.iter().any(|bar| bar.partial && bar.value > 0.0);
-                notes(ui, of_all(bars.len(), work.waters.len(), "most spray"));
-                notes(ui, hatched.then(|| remarks::HATCHED_SPRAY.to_owned()));
+                let chart = Chart { name: "Spray by water", unit: figures.liquid() };
+                hatched_bars(ui, chart, &bars, work.waters.len(), "most spray", remarks::HATCHED_SPRAY);
             });
         },
-        |ui, ()| {
+        |ui| {
             sheet(ui, "Hours by rig, from start to end", |ui| {
                 let bars: Vec<Lying> = work
                     .rigs
                     .iter()
                     .take(MOST)
                     .map(|row| Lying {
-                        name: named(&row.name, NO_RIG).to_owned(),
+                        name: words::rig(&row.name).to_owned(),
                         value: row.time.to_hours(),
                         words: told(hours(row), row.without_times, row.times),
                         partial: row.without_times > 0,
                     })
                     .collect();
-                chart_rows::lying(ui, Chart { name: "Hours by rig", unit: "h" }, &bars);
-                let hatched = bars.iter().any(|bar| bar.partial && bar.value > 0.0);
-                notes(ui, of_all(bars.len(), work.rigs.len(), "most ground"));
-                notes(ui, hatched.then(|| remarks::HATCHED_HOURS.to_owned()));
+                let chart = Chart { name: "Hours by rig", unit: "h" };
+                hatched_bars(ui, chart, &bars, work.rigs.len(), "most ground", remarks::HATCHED_HOURS);
             });
         },
     );
@@ -85,7 +73,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
         table::show(ui, "Water", &columns, work.waters.len(), false, |at| {
             work.waters.get(at).map_or_else(Vec::new, |row| {
                 vec![
-                    named(&row.name, NO_WATER).to_owned(),
+                    words::water(&row.name).to_owned(),
                     told(figures.show(row.spray), row.without_volume, row.times),
                     told(figures.show(row.water), row.without_volume, row.times),
                     whole(row.times),
@@ -108,7 +96,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
         table::show(ui, "Hours", &columns, work.rigs.len(), false, |at| {
             work.rigs.get(at).map_or_else(Vec::new, |row| {
                 vec![
-                    named(&row.name, NO_RIG).to_owned(),
+                    words::rig(&row.name).to_owned(),
                     told(hours(row), row.without_times, row.times),
                     figures.show(row.timed),
                     row.area_per_hour()
