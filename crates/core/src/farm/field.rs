@@ -3,6 +3,7 @@
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
+use super::{Gateway, Shape, is_default};
 use crate::quantity::{Area, AsTyped, Length};
 
 /// A piece of ground with an area, a crop and its growth stage, and neighbours that matter.
@@ -11,11 +12,26 @@ use crate::quantity::{Area, AsTyped, Length};
 pub struct Field {
     /// What people call it.
     pub name: String,
-    /// The area that is farmed.
+    /// The area that is farmed, as it is stated: tilled, insured, claimed.
     pub area: AsTyped<Area>,
     /// Ground inside it that stays unsprayed: buffers, waterways, wet spots.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub unsprayed: Option<AsTyped<Area>>,
+    /// Whether what is sprayed is worked out from the stated area or from the boundary.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub area_from: AreaFrom,
+    /// The strips that labels keep to what is drawn on the map are part of what stays unsprayed, and not left out once more.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub strips_in_unsprayed: bool,
+    /// Where its edge runs: polygons.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub boundary: Option<Shape>,
+    /// The ways into it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub gateways: Vec<Gateway>,
+    /// Its soil, in words: "silt loam, 2.4 % organic matter, pH 6.3".
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub soil: String,
     /// The crop, such as "corn".
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub crop: String,
@@ -58,12 +74,20 @@ pub struct Field {
 }
 
 impl Field {
+    /// The area that its plans go by.
+    pub fn ground(&self) -> Area {
+        match &self.boundary {
+            Some(boundary) if self.area_from == AreaFrom::Boundary => boundary.area(),
+            _ => self.area.value(),
+        }
+    }
+
     /// What of it can be sprayed: its area less what stays unsprayed; nothing where more stays unsprayed than there is.
     pub fn sprayable(&self) -> Area {
         match &self.unsprayed {
-            Some(unsprayed) if unsprayed.exceeds(self.area.value()) => Area::ZERO,
-            Some(unsprayed) => self.area.value() - unsprayed.value(),
-            None => self.area.value(),
+            Some(unsprayed) if unsprayed.exceeds(self.ground()) => Area::ZERO,
+            Some(unsprayed) => self.ground() - unsprayed.value(),
+            None => self.ground(),
         }
     }
 
@@ -73,6 +97,11 @@ impl Field {
             name: name.to_owned(),
             area,
             unsprayed: None,
+            area_from: AreaFrom::Stated,
+            strips_in_unsprayed: false,
+            boundary: None,
+            gateways: Vec::new(),
+            soil: String::new(),
             crop: String::new(),
             owner: String::new(),
             stage: String::new(),
@@ -86,6 +115,29 @@ impl Field {
             resistant: Vec::new(),
             neighbours: Vec::new(),
             note: String::new(),
+        }
+    }
+}
+
+/// Which of its two areas a field's plans go by.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub enum AreaFrom {
+    /// The one that is stated.
+    #[default]
+    Stated,
+    /// The one that is measured from its boundary.
+    Boundary,
+}
+
+impl AreaFrom {
+    /// Both.
+    pub const ALL: [Self; 2] = [Self::Stated, Self::Boundary];
+
+    /// In words.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Stated => "stated",
+            Self::Boundary => "from the boundary",
         }
     }
 }

@@ -24,7 +24,9 @@ pub mod product;
 pub mod record;
 pub mod rig;
 pub mod seal;
+pub mod shape;
 pub mod sun_time;
+pub mod surrounding;
 mod unique;
 pub mod water;
 
@@ -36,7 +38,7 @@ pub use aim::{Aim, Apart};
 pub use calibration::{Calibration, Test};
 pub use card::{Card, CardContent, ShortRow};
 pub use day::{Day, Road};
-pub use field::{Field, Neighbour, Resistant};
+pub use field::{AreaFrom, Field, Neighbour, Resistant};
 pub use forecast::{FileLayout, Forecast, Holds, Hour, Take};
 pub use formulation::Formulation;
 pub use id::Id;
@@ -52,7 +54,9 @@ pub use product::{Active, AdjuvantClass, Charge, Container, ContainerKind, Grade
 pub use record::{Customer, Expected, Left, Reading, Record, RecordActive, RecordField, RecordLine};
 pub use rig::{Droplets, Pulse, Rig};
 pub use seal::{Amendment, Change, Said, Signature};
+pub use shape::{Shape, ShapeError};
 pub use sun_time::SunTime;
+pub use surrounding::{Background, Gateway, Surrounding, SurroundingKind};
 pub use water::{Clarity, Water};
 
 use crate::quantity::{Area, AsTyped, Length, Mass, Units, Volume};
@@ -89,6 +93,12 @@ pub struct Farm {
     /// Pieces of ground.
     #[serde(default, deserialize_with = "unique::map")]
     pub fields: IndexMap<Id, Field>,
+    /// What lies among the fields and must not be hit, where it is drawn.
+    #[serde(default, skip_serializing_if = "IndexMap::is_empty", deserialize_with = "unique::map")]
+    pub surroundings: IndexMap<Id, Surrounding>,
+    /// The picture under the map.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub background: Option<Background>,
     /// Sources of carrier water.
     #[serde(default, deserialize_with = "unique::map")]
     pub waters: IndexMap<Id, Water>,
@@ -179,6 +189,8 @@ impl Farm {
             measuring: Measuring::default(),
             emergency: Vec::new(),
             fields: IndexMap::new(),
+            surroundings: IndexMap::new(),
+            background: None,
             waters: IndexMap::new(),
             rigs: IndexMap::new(),
             products: IndexMap::new(),

@@ -6,7 +6,9 @@ use serde::{Deserialize, Serialize};
 
 use super::rig::Droplets;
 use super::{Farm, Field, Id, is_default};
-use crate::quantity::{Area, AsTyped, CarrierRate, Density, Length, Pressure, Rate, Share, Speed, Temperature, Volume};
+use crate::quantity::{
+    Area, AsTyped, Bearing, CarrierRate, Density, Length, Pressure, Rate, Share, Speed, Temperature, Volume,
+};
 
 /// A planned trip.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -46,6 +48,9 @@ pub struct Pass {
     /// Height of the nozzles above what is sprayed, where it differs from the rig's usual one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub height: Option<AsTyped<Length>>,
+    /// Where the wind is expected to come from, where that is not taken from the forecast.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub wind_from: Option<AsTyped<Bearing>>,
     /// Density of the carrier, where it is not water: "10.65 lb/gal".
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub density: Option<AsTyped<Density>>,
@@ -118,6 +123,7 @@ impl Pass {
             pressure: None,
             droplets: None,
             height: None,
+            wind_from: None,
             density: None,
             fills: Fills::default(),
             start: None,

@@ -39,6 +39,9 @@ pub struct Practice {
     /// A neighbour nearer than this is not to lie down the wind, though no label or law names it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub near: Option<AsTyped<Length>>,
+    /// The area from a field's boundary and the stated one may differ by so much of the stated one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub area_differs: Option<AsTyped<Share>>,
     /// Days after which a calibration is old; where it is not typed, at the end of its season.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub calibration_days: Option<u32>,

@@ -131,7 +131,7 @@ mod tests {
         let of: Vec<&str> = log.of_pass(&farm, "post").map(|record| record.name.as_str()).collect();
         assert_eq!(of, ["a", "c"]);
         assert_eq!(log.last_day(), Some(date(2031, 6, 4)));
-        let last_on = |field| log.last_on(field).map(|date| date.day());
+        let last_on = |field| log.last_on(field).map(jiff::civil::Date::day);
         assert_eq!((last_on("hill"), last_on("mill"), last_on("barn")), (Some(2), Some(4), None));
         assert!(log.is_recorded("post") && !log.is_recorded("burndown"));
     }

@@ -49,6 +49,7 @@ pub fn usual() -> &'static Practice {
         most_air: value("most_air"),
         wet_chance: value("wet_chance"),
         near: value("near"),
+        area_differs: value("area_differs"),
         calibration_days: None,
     });
     &USUAL
@@ -123,12 +124,12 @@ mod tests {
 
     #[test]
     fn the_table_reads_and_every_limit_is_in_it() {
-        assert_eq!(rows().len(), 19);
+        assert_eq!(rows().len(), 20);
         let usual = usual();
         assert!(usual.least_wind.is_some() && usual.most_wind.is_some() && usual.most_gust.is_some());
         assert!(usual.least_delta_t.is_some() && usual.good_delta_t.is_some() && usual.most_delta_t.is_some());
         assert!(usual.least_air.is_some() && usual.most_air.is_some() && usual.wet_chance.is_some());
-        assert!(usual.near.is_some() && usual.calibration_days.is_none());
+        assert!(usual.near.is_some() && usual.area_differs.is_some() && usual.calibration_days.is_none());
         for row in rows() {
             assert_eq!(source(&row.limit) == Basis::Practice, row.source == "common practice, no source", "{row:?}");
             assert!(!why(&row.limit).is_empty());
