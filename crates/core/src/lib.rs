@@ -6,6 +6,7 @@
 pub mod day;
 pub mod farm;
 pub mod finding;
+pub mod ground;
 pub mod label;
 pub mod loads;
 pub mod mix;
