@@ -15,6 +15,7 @@ use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::loads::card::cards;
 use tankard_core::plan::plan;
 use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity};
+use tankard_core::season::{Log, too_much};
 use tankard_tests::cases;
 
 fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
@@ -156,6 +157,38 @@ fn totals_of_an_active_add_the_products_that_share_it() {
     of_the_label(&farm, Level::Stop, "brings alphazine to 3 lb ai/ac in 12 months");
     farm.records["r0"].date = date(2030, 6, 12);
     must_not(&farm, "brings alphazine");
+}
+
+/// What was really sprayed is held against the season totals too: two records of 32 fl oz/ac are 64, over 60; two of 1.00 lb are 2.00,
+/// over 1.5. Each record is asked what had come to its field up to its day.
+#[test]
+fn a_record_that_brings_a_field_above_a_season_total_says_so() {
+    let mut farm = saying(Says::SeasonTotal { most: q("60 fl oz/ac"), per: Period::Year });
+    let most = Says::ActiveSeasonTotal { active: "alphazine".to_owned(), most: q("1.5 lb ai/ac"), per: Period::Year };
+    farm.products["a"].label.push(Statement::new(most, "page 4"));
+    for day in [date(2031, 5, 1), date(2031, 6, 1), date(2032, 5, 1)] {
+        record(&mut farm, "a", day);
+    }
+    let said = |farm: &Farm, id: &str| {
+        let found = too_much::judge(farm, &Log::of(farm), &id.to_owned(), &farm.records[id]);
+        assert!(found.iter().all(|finding| finding.level == Level::Check && matches!(finding.basis, Basis::Label(_))));
+        found.into_iter().map(|finding| finding.text).collect::<Vec<_>>()
+    };
+    assert_eq!(
+        said(&farm, "r1"),
+        [
+            "\"Earlier r1\" of 2031-06-01 brings Mill field to 4 pt/ac of Alpha 480 SL (demo) in 2031; the label as it is typed now \
+             allows 60 fl oz/ac",
+            "\"Earlier r1\" of 2031-06-01 brings Mill field to 2 lb ai/ac of alphazine in 2031; the label as it is typed now allows \
+             1.5 lb ai/ac",
+        ]
+    );
+    assert!(said(&farm, "r0").is_empty() && said(&farm, "r2").is_empty());
+    // Another crop's total does not speak of it; a condition that nobody kept may.
+    farm.products["a"].label[0].crop = "corn".to_owned();
+    farm.products["a"].label[1].when.push(When::LargeWeeds);
+    let now = said(&farm, "r1");
+    assert!(now.len() == 1 && now[0].ends_with("may allow 1.5 lb ai/ac"), "{now:?}");
 }
 
 /// An ester is the same active by another name (the names stand in `assets/actives.csv`), so its records count: 1 + 1 + 1 lb.

@@ -16,6 +16,7 @@ pub mod review;
 pub mod seal;
 mod shares;
 pub mod stats;
+pub mod too_much;
 mod totals;
 pub mod trials;
 pub mod used;

@@ -67,9 +67,14 @@ impl Row<'_> {
     }
 }
 
-/// The record against each profile that the farm chose and that speaks of it, then against what the farm itself asks for.
+/// The record against each profile that the farm chose and that speaks of it, or the plain one where none does; then against what the
+/// farm itself asks for.
 pub fn kept<'a>(farm: &'a Farm, record: &Record) -> Vec<Kept<'a>> {
-    let mut all: Vec<Kept> = chosen(farm).into_iter().filter_map(|profile| of_profile(farm, record, profile)).collect();
+    let speaking = |profile| of_profile(farm, record, profile);
+    let mut all: Vec<Kept> = chosen(farm).into_iter().filter_map(speaking).collect();
+    if all.is_empty() {
+        all.extend(super::all().iter().take(1).filter_map(speaking));
+    }
     for (key, own) in &farm.keeping.own {
         if !own.restricted_only || record.lines.iter().any(|line| asked::is_restricted(farm, line)) {
             let (row, name) = (of_farm(record, key, own), asked_by(own));

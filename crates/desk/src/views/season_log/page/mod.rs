@@ -21,7 +21,7 @@ use tankard_core::finding::{Finding, Subject};
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{AsTyped, Volume};
 use tankard_core::season::record::from_plan;
-use tankard_core::season::{outside, used};
+use tankard_core::season::{Log, outside, too_much, used};
 use tankard_core::stock;
 use tankard_core::weather::Limit;
 
@@ -145,12 +145,12 @@ impl State {
         used
     }
 
-    fn outside(&mut self, revision: u64, farm: &Farm, id: &str) -> Judged {
+    fn outside(&mut self, revision: u64, farm: &Farm, log: &Log, id: &str) -> Judged {
         let wanted = (revision, id.to_owned());
         if self.outside.as_ref().is_none_or(|(known, _)| *known != wanted) {
             let found = farm.records.get_key_value(id).map(|(id, record)| Judged {
                 asked: outside::asked(farm, record),
-                outside: outside::judge(farm, id, record),
+                outside: [too_much::judge(farm, log, id, record), outside::judge(farm, id, record)].concat(),
             });
             self.outside = Some((wanted, found.unwrap_or_default()));
         }
@@ -186,7 +186,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
     let pass = desk.document.farm().records.get(id).and_then(|record| record.pass.clone());
     let plan = pass.and_then(|pass| desk.document.plan(&pass));
     let revision = desk.document.revision();
-    let now = desk.now();
+    let (now, log) = (desk.now(), desk.document.log());
     let farm = desk.document.farm();
     let Some(original) = farm.records.get(id) else { return };
     let planned = plan.as_ref().and_then(|plan| from_plan(farm, plan));
@@ -211,7 +211,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
             ui.spacing_mut().item_spacing.y = 2.0;
             let state = &mut desk.season_log.page;
             part(ui, "head", |ui| head(ui, state, farm, id, &mut record, is_open, &mut act));
-            let Judged { asked, outside } = state.outside(revision, farm, id);
+            let Judged { asked, outside } = state.outside(revision, farm, &log, id);
             part(ui, "as sprayed", |ui| as_sprayed(ui, &page, &outside));
             part(ui, "open", |ui| law::still_open(ui, farm, &record, now.date()));
             look::read_only(ui, !is_open, |ui| {
