@@ -1,6 +1,6 @@
 //! Which records lie on a field, and which are of a pass: looked up once for the many questions of a plan.
 
-use std::collections::{HashMap, HashSet};
+use rustc_hash::{FxHashMap, FxHashSet};
 
 use jiff::civil::Date;
 
@@ -18,12 +18,12 @@ use crate::farm::{Farm, Id, Record};
 /// ```
 #[derive(Clone, Debug, Default)]
 pub struct Log {
-    by_field: HashMap<Id, Vec<usize>>,
-    by_pass: HashMap<Id, Vec<usize>>,
+    by_field: FxHashMap<Id, Vec<usize>>,
+    by_pass: FxHashMap<Id, Vec<usize>>,
     /// Passes of which the records cover the ground.
-    covered: HashSet<Id>,
+    covered: FxHashSet<Id>,
     last: Option<Date>,
-    last_on: HashMap<Id, Date>,
+    last_on: FxHashMap<Id, Date>,
 }
 
 impl Log {
@@ -94,7 +94,7 @@ impl Log {
     }
 }
 
-fn put(map: &mut HashMap<Id, Vec<usize>>, key: &Id, place: usize) {
+fn put(map: &mut FxHashMap<Id, Vec<usize>>, key: &Id, place: usize) {
     match map.get_mut(key) {
         Some(places) => places.push(place),
         None => {

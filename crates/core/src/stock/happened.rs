@@ -85,11 +85,12 @@ pub(super) fn of<'a>(farm: &'a Farm, products: &[&str], from: Option<Date>) -> V
         let (at, start) = ((movement.date, part), (false, None));
         list.push(Happened { at, start, place, what: What::Movement(place, movement) });
     }
-    let left = LeftOvers::of(farm);
+    let left = LeftOvers::of(farm, from);
     for (place, (id, record)) in farm.records.iter().enumerate().filter(|(_, (_, record))| is_later(record.date)) {
-        let left = left.of_record(record, place);
+        let mut of_record = None;
         for line in &record.lines {
             let Some(list) = place_of(&line.product).and_then(|at| out.get_mut(at)) else { continue };
+            let left = *of_record.get_or_insert_with(|| left.of_record(record, place));
             let (at, start) = ((record.date, Part::Record), (record.start.is_none(), record.start));
             list.push(Happened { at, start, place, what: What::Record(id, record, line, left) });
         }

@@ -6,7 +6,7 @@
 //! the record that it goes out with, and is taken off there: a later record of the same pass, or that of a pass which begins with it
 //! (`in_tank`), once that has a record. What then remains was poured out, or is kept for nobody yet, and stays taken off here.
 
-use std::collections::HashMap;
+use rustc_hash::FxHashMap;
 
 use jiff::civil::{Date, Time};
 
@@ -36,9 +36,9 @@ impl LeftOver {
 /// What was left over of the records of a farm.
 pub(super) struct LeftOvers<'a> {
     /// What recorded passes began with, by the pass it came from.
-    went_on: HashMap<&'a str, Volume>,
+    went_on: FxHashMap<&'a str, Volume>,
     /// The last record of each pass of which something was left over, by when it was and its place.
-    last: HashMap<&'a str, When>,
+    last: FxHashMap<&'a str, When>,
 }
 
 type When = (Date, bool, Option<Time>, usize);
@@ -55,24 +55,30 @@ fn left(record: &Record) -> Option<Volume> {
 }
 
 impl<'a> LeftOvers<'a> {
-    /// Of a farm. It looks at each record once, and no more where nothing was left over.
-    pub(super) fn of(farm: &'a Farm) -> Self {
-        let mut out = Self { went_on: HashMap::new(), last: HashMap::new() };
-        let leaves = farm.records.values().filter(|record| left(record).is_some());
+    /// Of the records of a farm from a day on, or of all. It looks at each once, and no more where nothing was left over.
+    pub(super) fn of(farm: &'a Farm, from: Option<Date>) -> Self {
+        let mut out = Self { went_on: FxHashMap::default(), last: FxHashMap::default() };
+        let is_later = |record: &Record| from.is_none_or(|from| record.date >= from);
+        let leaves = farm.records.values().filter(|record| is_later(record) && left(record).is_some());
         out.last.extend(leaves.filter_map(|record| record.pass.as_deref()).map(|pass| (pass, FIRST)));
         if out.last.is_empty() {
             return out;
         }
-        let mut takers: HashMap<&str, (&'a Id, Volume)> = HashMap::new();
+        let mut takers: FxHashMap<&str, (&'a Id, Volume)> = FxHashMap::default();
         for (id, pass) in &farm.passes {
             if let Some(in_tank) = pass.begins_with().filter(|in_tank| in_tank.from != *id) {
                 takers.insert(id, (&in_tank.from, in_tank.volume.value()));
             }
         }
-        for (place, record) in farm.records.values().enumerate() {
-            let Some(pass) = record.pass.as_deref() else { continue };
-            if let Some(last) = out.last.get_mut(pass) {
+        for (place, record) in farm.records.values().enumerate().filter(|(_, record)| is_later(record)) {
+            let last = record.pass.as_deref().and_then(|pass| out.last.get_mut(pass));
+            if let Some(last) = last {
                 *last = (*last).max(when(record, place));
+            }
+        }
+        for pass in farm.records.values().filter_map(|record| record.pass.as_deref()) {
+            if takers.is_empty() {
+                break;
             }
             // Once for each pass that goes on with it.
             if let Some((giver, volume)) = takers.remove(pass) {
