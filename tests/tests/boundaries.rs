@@ -300,6 +300,25 @@ fn pieces_are_matched_by_name_and_by_ground_and_taken_in_one_step() {
 }
 
 #[test]
+fn a_way_in_belongs_to_the_field_it_is_said_to_lead_into_or_the_nearest() {
+    let farm = take(&Farm::new("One"), &found("fields.geojson"), &[Becomes::NewField]).0;
+    let task = found("TASKDATA.XML");
+    let becomes = suggest(&farm, &task);
+    assert_eq!(becomes.last(), Some(&Becomes::NewField));
+    let gate = task.pieces.iter().position(|piece| piece.is == Is::Gateway).unwrap();
+    assert_eq!(becomes[gate], Becomes::Gateway("mill-field".to_owned()));
+    let (entered, taken) = take(&farm, &task, &becomes);
+    assert_eq!((taken.gateways, entered.fields["mill-field"].gateways[0].name.as_str()), (1, "West gate"));
+    // Under another name it is the one whose edge it lies on, and none where it lies in the middle of nowhere.
+    let mut other = farm.clone();
+    other.fields["mill-field"].name = "Other".to_owned();
+    assert_eq!(suggest(&other, &task)[gate], Becomes::Gateway("mill-field".to_owned()));
+    let mut far = task.clone();
+    far.pieces[gate].shape = Shape::parse("POINT (-96.4065 41.2025)").unwrap();
+    assert_eq!(suggest(&other, &far)[gate], Becomes::Nothing);
+}
+
+#[test]
 fn several_pieces_make_one_boundary_unless_they_overlap() {
     let square = |x: f64| {
         format!(
@@ -378,6 +397,9 @@ fn task_data_carries_the_ground_the_mixture_and_its_rate() {
     assert_eq!(attribute("PDV", "A"), vec!["0001"; fields]);
     let rate: f64 = attribute("PDV", "B")[0].parse().unwrap();
     assert!((rate - 1_403_090.0).abs() < 10.0, "{rate}");
+    let scale: f64 = attribute("VPN", "C")[0].parse().unwrap();
+    assert!((rate * scale - 15.0).abs() < 0.005);
+    assert_eq!(attribute("VPN", "E"), ["gal/ac"]);
     let plan = tankard_core::plan::plan(&farm, &pass).unwrap();
     assert_eq!(attribute("PDT", "A").len(), plan.lines.len() + 1);
     assert_eq!(attribute("PRN", "B").len(), plan.lines.len());
