@@ -608,7 +608,9 @@ proptest! {
                 let again = read("again.geojson", write_geojson(&after, &ids).as_bytes(), &[], None).unwrap();
                 prop_assert_eq!(again.refused, []);
                 let text = tankard_file::write(&after).unwrap();
-                prop_assert_eq!(tankard_file::read(text.as_bytes()).ok(), Some(after));
+                let read = tankard_file::read(text.as_bytes());
+                prop_assert!(read.is_ok(), "{:?}", read.err());
+                prop_assert_eq!(read.ok(), Some(after));
             }
             Err(error) => prop_assert!(!error.to_string().is_empty()),
         }
