@@ -20,21 +20,20 @@ impl Space {
     fn of(at: Coord<f64>) -> Self {
         let ((sin_lon, cos_lon), (sin_lat, cos_lat)) = (at.x.to_radians().sin_cos(), at.y.to_radians().sin_cos());
         let across = EQUATOR / (1.0 - ECCENTRICITY_SQUARED * sin_lat * sin_lat).sqrt();
-        Self([
-            across * cos_lat * cos_lon,
-            across * cos_lat * sin_lon,
-            across * (1.0 - ECCENTRICITY_SQUARED) * sin_lat,
-        ])
+        Self([across * cos_lat * cos_lon, across * cos_lat * sin_lon, across * (1.0 - ECCENTRICITY_SQUARED) * sin_lat])
+    }
+
+    fn at(self, axis: usize) -> f64 {
+        self.0.get(axis).copied().unwrap_or_default()
     }
 
     fn plus(self, other: Self, times: f64) -> Self {
-        let (Self([x, y, z]), Self([a, b, c])) = (self, other);
-        Self([x + a * times, y + b * times, z + c * times])
+        let each = |at: usize| self.at(at) + other.at(at) * times;
+        Self([each(0), each(1), each(2)])
     }
 
     fn dot(self, other: Self) -> f64 {
-        let (Self([x, y, z]), Self([a, b, c])) = (self, other);
-        x * a + y * b + z * c
+        (0..3).map(|at| self.at(at) * other.at(at)).sum()
     }
 
     fn length(self) -> f64 {
@@ -44,10 +43,7 @@ impl Space {
     /// Longitude and latitude of a point of the ellipsoid.
     fn on_globe(self) -> Coord<f64> {
         let Self([x, y, z]) = self;
-        Coord {
-            x: y.atan2(x).to_degrees(),
-            y: z.atan2((1.0 - ECCENTRICITY_SQUARED) * x.hypot(y)).to_degrees(),
-        }
+        Coord { x: y.atan2(x).to_degrees(), y: z.atan2((1.0 - ECCENTRICITY_SQUARED) * x.hypot(y)).to_degrees() }
     }
 }
 
@@ -124,7 +120,6 @@ impl Plane {
     pub(crate) fn to_globe(self, of: &MultiPolygon<f64>) -> MultiPolygon<f64> {
         of.map_coords(|at| self.off(at))
     }
-
 }
 
 #[cfg(test)]
