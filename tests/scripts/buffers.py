@@ -136,7 +136,8 @@ def main():
                 if zone.boundary.distance(point) > 0.01 * width:
                     reaches = sector(x, y, wind + 180.0, width).intersects(other)
                     assert reaches == zone.contains(point), (case, x, y)
-        area = sum(abs(geod.geometry_area_perimeter(part)[0]) for part in [globe])
+        ring = lambda ring: abs(geod.geometry_area_perimeter(Polygon(ring))[0])
+        area = ring(globe.exterior) - sum(ring(hole) for hole in globe.interiors)
         edge = zone.intersection(flat.boundary).length
         out.writerow([
             case, kind, globe.wkt, what.wkt, width, wind, f"{area:.2f}", f"{strip.area:.2f}", f"{edge:.2f}",

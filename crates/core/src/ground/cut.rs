@@ -22,6 +22,9 @@ use crate::weather::practice::toward;
 /// Degrees of an arc that a straight line stands for.
 const STEP: f64 = 5.0;
 
+/// Square metres that are left of rounding where a strip just touches the field, or all but takes it: about a square foot.
+const SLIVER: f64 = 0.1;
+
 /// What is left out of a field for a strip.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Part {
@@ -40,7 +43,10 @@ pub(crate) struct Cut {
     pub(crate) area: Area,
     /// How much of the field's edge lies in them.
     pub(crate) edge: Length,
-    on_plane: MultiPolygon<f64>,
+    /// Nothing of the field lies outside of them.
+    pub(crate) takes_all: bool,
+    /// The ground, in the field and beyond, that lies too near.
+    zone: MultiPolygon<f64>,
 }
 
 /// How something lies to a field.
@@ -124,10 +130,14 @@ impl OnPlane {
         }
         let on_plane = if zone.is_empty() { zone.clone() } else { self.polygons.intersection(&zone) };
         let area = on_plane.unsigned_area();
-        // Less than a square foot is what is left of rounding where a strip just touches the field.
-        if area < 0.1 {
-            let on_plane = MultiPolygon(Vec::new());
-            return Cut { shape: None, area: Area::ZERO, edge: Length::ZERO, on_plane };
+        if area < SLIVER {
+            return Cut {
+                shape: None,
+                area: Area::ZERO,
+                edge: Length::ZERO,
+                takes_all: false,
+                zone: MultiPolygon(Vec::new()),
+            };
         }
         let edges = MultiLineString(self.rings().cloned().collect());
         let edge = zone.clip(&edges, false).length(&Euclidean);
@@ -136,7 +146,9 @@ impl OnPlane {
             Ok([one]) => Geometry::Polygon(one),
             Err(several) => Geometry::MultiPolygon(MultiPolygon(several)),
         });
-        Cut { shape: shape.ok(), area: Area::from_square_metres(area), edge: Length::from_metres(edge), on_plane }
+        let takes_all = self.polygons.unsigned_area() - area < SLIVER;
+        let (area, edge) = (Area::from_square_metres(area), Length::from_metres(edge));
+        Cut { shape: shape.ok(), area, edge, takes_all, zone }
     }
 
     fn rings(&self) -> impl Iterator<Item = &LineString<f64>> {
@@ -153,10 +165,12 @@ impl OnPlane {
     fn look(&self, without: &[Part], what: &Shape, reach: Length) -> Option<Beside> {
         let (near, metres) = (self.near(what, reach.to_metres()), reach.to_metres());
         let cut = (!without.is_empty()).then(|| self.cut(without));
-        let ground = match cut {
-            Some(cut) if !cut.on_plane.is_empty() => self.polygons.difference(&cut.on_plane),
+        // By the zone and not by what it takes: the edge of the field would leave slivers of that.
+        let mut ground = match cut {
+            Some(cut) if !cut.zone.is_empty() => self.polygons.difference(&cut.zone),
             _ => self.polygons.clone(),
         };
+        ground.0.retain(|polygon| polygon.unsigned_area() > SLIVER);
         if ground.is_empty() {
             return None;
         }

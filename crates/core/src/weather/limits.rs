@@ -377,15 +377,15 @@ fn neighbours<'a>(farm: &'a Farm, fields: &[&Field]) -> Vec<Beside<'a>> {
 fn drawn<'a>(farm: &'a Farm, field: &Field, near: Option<Length>) -> Vec<Beside<'a>> {
     let Some(on_plane) = field.boundary.as_ref().and_then(Shape::on_plane) else { return Vec::new() };
     let reach = practice::beside();
-    let winds = |shape: &Shape, reach: Length| on_plane.beside(&[], shape, reach);
     strips::drawn(farm, field, reach)
         .filter_map(|(_, drawn)| {
-            let beside = winds(&drawn.shape, reach)?;
-            let near = winds(&drawn.shape, near.unwrap_or(reach));
+            let beside = on_plane.beside(&[], &drawn.shape, reach)?;
+            let is_near = near.is_none_or(|near| near.exceeds(beside.distance));
             Some(Beside {
                 what: drawn.name.clone(),
                 winds: Some(toward_drawn(&beside)),
-                near: near.map(|near| toward_drawn(&near)),
+                // As a typed neighbour, which lies to one side.
+                near: is_near.then(|| toward(&Directions::one(beside.nearest))),
                 words: format!("{} beside {}", drawn.name, field.name),
                 distance: Some(beside.distance),
                 drawn: Some(drawn),
