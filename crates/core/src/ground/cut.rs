@@ -7,10 +7,9 @@
 
 use std::sync::{Arc, Mutex, PoisonError};
 
-use geo::line_measures::LengthMeasurable;
 use geo::{
-    Area as _, BooleanOps, BoundingRect, ConvexHull, Coord, Distance, Euclidean, Geometry, HasDimensions, Intersects,
-    Line, LineString, MultiLineString, MultiPoint, MultiPolygon, Polygon, Rect, unary_union,
+    Area as _, BooleanOps, BoundingRect, Contains, ConvexHull, Coord, Distance, Euclidean, Geometry, HasDimensions,
+    Intersects, Length as _, Line, LineString, MultiPoint, MultiPolygon, Polygon, Rect, unary_union,
 };
 
 use super::directions::Directions;
@@ -76,8 +75,8 @@ pub(crate) struct OnPlane {
 /// Strips left out before, what is looked for and within which reach.
 type Question = (Vec<Part>, Shape, Length);
 
-/// As many answers are kept as a field has rules and things beside it, and some more for another wind.
-const KEPT: usize = 64;
+/// As many answers are kept as a field has rules and things that may lie beside it, and some more for another wind.
+const KEPT: usize = 512;
 
 fn kept<K: PartialEq, V: Clone>(memo: &Mutex<Vec<(K, V)>>, key: K, make: impl FnOnce(&K) -> V) -> V {
     let lock = || memo.lock().unwrap_or_else(PoisonError::into_inner);
@@ -139,8 +138,7 @@ impl OnPlane {
                 zone: MultiPolygon(Vec::new()),
             };
         }
-        let edges = MultiLineString(self.rings().cloned().collect());
-        let edge = zone.clip(&edges, false).length(&Euclidean);
+        let edge = self.rings().flat_map(LineString::lines).map(|edge| length_within(&edge, &zone)).sum();
         let globe = self.plane.to_globe(&on_plane);
         let shape = Shape::new(match <[Polygon<f64>; 1]>::try_from(globe.0) {
             Ok([one]) => Geometry::Polygon(one),
@@ -210,16 +208,16 @@ impl OnPlane {
     /// What of a shape lies within so many metres of the field.
     fn near(&self, shape: &Shape, metres: f64) -> Near {
         let around = grown(self.bounds, metres);
-        let mut lines = Vec::new();
+        let window = self.window.map(|window| Window::round(window, metres));
+        let (mut lines, mut polygons) = (Vec::new(), MultiPolygon(Vec::new()));
         let mut take = |from: Coord<f64>, to: Coord<f64>| {
-            if self.in_window(from, to, metres) {
+            if window.as_ref().is_none_or(|window| window.may_hold(from, to)) {
                 let line = Line::new(self.plane.on(from), self.plane.on(to));
                 if around.intersects(&line.bounding_rect()) {
                     lines.push(line);
                 }
             }
         };
-        let mut polygons = MultiPolygon(Vec::new());
         let mut of_line = |line: &LineString<f64>| line.lines().for_each(|line| take(line.start, line.end));
         match shape.geometry() {
             Geometry::Point(point) => take(point.0, point.0),
@@ -235,22 +233,66 @@ impl OnPlane {
         }
         Near { lines, polygons }
     }
+}
 
-    /// Whether an edge may come near the window of the field; quickly told, since a creek has many edges far off.
-    fn in_window(&self, from: Coord<f64>, to: Coord<f64>, metres: f64) -> bool {
-        let Some(window) = self.window else { return true };
+/// Longitudes and latitudes round a field, by which it is quickly told what lies far off: a creek has many edges there.
+struct Window {
+    south: f64,
+    north: f64,
+    middle: f64,
+    half: f64,
+}
+
+impl Window {
+    /// So many metres wider than the field.
+    fn round(field: Rect<f64>, metres: f64) -> Self {
         // A degree of latitude has 110,574 m at least.
-        let north = metres / 110_000.0;
-        let cos = (window.max().y.abs().max(window.min().y.abs()) + north).min(89.9).to_radians().cos();
-        let (low, high) = (window.min().y - north, window.max().y + north);
-        if (from.y < low && to.y < low) || (from.y > high && to.y > high) {
+        let more = metres / 110_000.0;
+        let cos = (field.max().y.abs().max(field.min().y.abs()) + more).min(89.9).to_radians().cos();
+        Self {
+            south: field.min().y - more,
+            north: field.max().y + more,
+            middle: field.center().x,
+            half: field.width() / 2.0 + more / cos,
+        }
+    }
+
+    /// Whether an edge may come into it.
+    fn may_hold(&self, from: Coord<f64>, to: Coord<f64>) -> bool {
+        if (from.y < self.south && to.y < self.south) || (from.y > self.north && to.y > self.north) {
             return false;
         }
-        let (middle, half) = (window.center().x, window.width() / 2.0 + north / cos);
-        let off = |x: f64| (x - middle) - 360.0 * ((x - middle) / 360.0).round();
+        let off = |x: f64| (x - self.middle) - 360.0 * ((x - self.middle) / 360.0).round();
         let (a, b) = (off(from.x), off(to.x));
-        (a - b).abs() > 180.0 || !((a < -half && b < -half) || (a > half && b > half))
+        (a - b).abs() > 180.0 || !((a < -self.half && b < -self.half) || (a > self.half && b > self.half))
     }
+}
+
+/// How much of an edge lies in a zone, in metres.
+fn length_within(edge: &Line<f64>, zone: &MultiPolygon<f64>) -> f64 {
+    let (along, length) = (edge.end - edge.start, Euclidean.length(edge));
+    let bounds = edge.bounding_rect();
+    if length <= 0.0 || !zone.bounding_rect().is_some_and(|zone| zone.intersects(&bounds)) {
+        return 0.0;
+    }
+    let cross = |a: Coord<f64>, b: Coord<f64>| a.x * b.y - a.y * b.x;
+    let mut ends = vec![0.0, 1.0];
+    for side in
+        zone.iter().flat_map(|one| std::iter::once(one.exterior()).chain(one.interiors())).flat_map(LineString::lines)
+    {
+        let (other, off) = (side.end - side.start, side.start - edge.start);
+        let turn = cross(along, other);
+        if turn.abs() > f64::EPSILON {
+            let (at, of_side) = (cross(off, other) / turn, cross(off, along) / turn);
+            if (0.0..=1.0).contains(&at) && (0.0..=1.0).contains(&of_side) {
+                ends.push(at);
+            }
+        }
+    }
+    ends.sort_by(f64::total_cmp);
+    let pieces = ends.iter().zip(ends.iter().skip(1)).filter(|(from, to)| *to - *from > 1e-12);
+    let inside = pieces.filter(|(from, to)| zone.contains(&(edge.start + along * f64::midpoint(**from, **to))));
+    inside.map(|(from, to)| (to - from) * length).sum()
 }
 
 /// A window made larger on all sides.

@@ -307,7 +307,8 @@ fn asks(farm: &Farm, pass: &Pass, fields: &[&Field], beside: &[Beside]) -> Vec<(
             _ => {}
         }
     }
-    for field in fields {
+    let may_break = |field: &&&Field| field.boundary.is_some() && !farm.surroundings.is_empty();
+    for field in fields.iter().filter(may_break) {
         let asked = strips::asked(farm, pass, field);
         let kept = strips::kept(farm, pass, field, &asked);
         for (kept, winds) in strips::breaks(field, &kept) {
