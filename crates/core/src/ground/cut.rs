@@ -68,8 +68,9 @@ pub(crate) struct OnPlane {
     bounds: Rect<f64>,
     /// Longitudes and latitudes; `None` where a window of these says nothing: over 180 degrees, or at a pole.
     window: Option<Rect<f64>>,
-    cuts: Mutex<Vec<(Vec<Part>, Arc<Cut>)>>,
-    beside: Mutex<Vec<(Question, Option<Arc<Beside>>)>>,
+    cuts: Memo<Vec<Part>, Arc<Cut>>,
+    beside: Memo<Question, Option<Arc<Beside>>>,
+    distances: Memo<(Shape, Length), Option<Length>>,
 }
 
 /// Strips left out before, what is looked for and within which reach.
@@ -78,7 +79,10 @@ type Question = (Vec<Part>, Shape, Length);
 /// As many answers are kept as a field has rules and things that may lie beside it, and some more for another wind.
 const KEPT: usize = 512;
 
-fn kept<K: PartialEq, V: Clone>(memo: &Mutex<Vec<(K, V)>>, key: K, make: impl FnOnce(&K) -> V) -> V {
+/// Answers by what was asked, the oldest first.
+type Memo<K, V> = Mutex<Vec<(K, V)>>;
+
+fn kept<K: PartialEq, V: Clone>(memo: &Memo<K, V>, key: K, make: impl FnOnce(&K) -> V) -> V {
     let lock = || memo.lock().unwrap_or_else(PoisonError::into_inner);
     if let Some((_, value)) = lock().iter().find(|(other, _)| *other == key) {
         return value.clone();
@@ -106,7 +110,15 @@ impl OnPlane {
         let polygons = plane.polygons(&shape.polygons()?);
         let (bounds, globe) = (polygons.bounding_rect()?, shape.bounds());
         let window = (globe.width() < 180.0 && globe.min().y > -89.0 && globe.max().y < 89.0).then_some(globe);
-        Some(Self { plane, polygons, bounds, window, cuts: Mutex::default(), beside: Mutex::default() })
+        Some(Self {
+            plane,
+            polygons,
+            bounds,
+            window,
+            cuts: Mutex::default(),
+            beside: Mutex::default(),
+            distances: Mutex::default(),
+        })
     }
 
     /// What strips take, together.
@@ -160,6 +172,18 @@ impl OnPlane {
         })
     }
 
+    /// How far something lies from the field; `None` where it lies out of reach.
+    pub(crate) fn distance(&self, what: &Shape, reach: Length) -> Option<Length> {
+        kept(&self.distances, (what.clone(), reach), |(what, reach)| {
+            let near = self.near(what, reach.to_metres());
+            if near.polygons.intersects(&self.polygons) {
+                return Some(Length::ZERO);
+            }
+            let lines = near.lines.iter().map(|line| Euclidean.distance(line, &self.polygons));
+            lines.reduce(f64::min).filter(|distance| *distance <= reach.to_metres()).map(Length::from_metres)
+        })
+    }
+
     fn look(&self, without: &[Part], what: &Shape, reach: Length) -> Option<Beside> {
         let (near, metres) = (self.near(what, reach.to_metres()), reach.to_metres());
         let cut = (!without.is_empty()).then(|| self.cut(without));
@@ -177,13 +201,18 @@ impl OnPlane {
         let distance = if touches { 0.0 } else { of_lines.filter(|distance| *distance <= metres)? };
         // Ground that it lies on looks at it from a hand's breadth off, lest it lie nowhere.
         let gap = (metres / 20.0).clamp(0.01, 0.3);
-        let on_it: Vec<Polygon<f64>> =
-            figures(gap, None).iter().flat_map(|disc| near.lines.iter().map(|line| sum(line, disc))).collect();
-        let mut hidden = unary_union(&on_it);
-        if !near.polygons.is_empty() {
-            hidden = hidden.union(&near.polygons);
-        }
-        let open = if distance <= gap { ground.difference(&hidden) } else { ground };
+        let open = if distance <= gap {
+            let discs = figures(gap, None);
+            let touching = near.lines.iter().filter(|line| Euclidean.distance(*line, &ground) <= gap);
+            let on_it: Vec<Polygon<f64>> = touching.flat_map(|line| discs.iter().map(|disc| sum(line, disc))).collect();
+            let mut hidden = unary_union(&on_it);
+            if !near.polygons.is_empty() {
+                hidden = hidden.union(&near.polygons);
+            }
+            ground.difference(&hidden)
+        } else {
+            ground
+        };
         if open.is_empty() {
             let (distance, nearest) = (Length::ZERO, Bearing::from_degrees(0.0));
             return Some(Beside { distance, directions: Directions::all(), nearest });

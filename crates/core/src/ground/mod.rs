@@ -355,9 +355,7 @@ fn unmatched(farm: &Farm, field: &Field, asked: &[Asking], kept: &[Kept], ground
             !kept.iter().any(|kept| kept.id == *id)
                 && !named::mean(asking.to, drawn)
                 && named::may_mean(asking.to, drawn)
-                && on_plane
-                    .beside(&[], &drawn.shape, asking.width)
-                    .is_some_and(|beside| asking.width.exceeds(beside.distance))
+                && on_plane.distance(&drawn.shape, asking.width).is_some_and(|distance| asking.width.exceeds(distance))
         });
         let names: Vec<String> = once(close.map(|(_, drawn)| drawn.name.clone()));
         if names.is_empty() {

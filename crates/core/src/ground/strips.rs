@@ -86,9 +86,9 @@ pub(crate) fn kept<'a>(farm: &'a Farm, pass: &Pass, field: &Field, asked: &[Aski
         let (round, down) = (widest(false), widest(true));
         let down = down.filter(|down| round.is_none_or(|round| down.width.exceeds(round.width)));
         for asking in [round, down].into_iter().flatten() {
-            let Some(beside) = on_plane.beside(&[], &drawn.shape, asking.width) else { continue };
+            let Some(distance) = on_plane.distance(&drawn.shape, asking.width) else { continue };
             // As far as the strip is wide is far enough.
-            if !asking.width.exceeds(beside.distance) {
+            if !asking.width.exceeds(distance) {
                 continue;
             }
             let mut part = Part { to: drawn.shape.clone(), width: asking.width, wind: None };
@@ -101,7 +101,7 @@ pub(crate) fn kept<'a>(farm: &'a Farm, pass: &Pass, field: &Field, asked: &[Aski
                     applies = Applies::NotDownwind;
                 }
             }
-            all.push(Kept { id, drawn, asking: asking.clone(), distance: beside.distance, part, applies });
+            all.push(Kept { id, drawn, asking: asking.clone(), distance, part, applies });
         }
     }
     all
@@ -144,7 +144,7 @@ pub(crate) fn drawn_beside<'a>(farm: &'a Farm, field: &Field) -> Vec<&'a Surroun
     let Some(on_plane) = field.boundary.as_ref().and_then(crate::farm::Shape::on_plane) else { return Vec::new() };
     let reach = practice::beside();
     let near = drawn(farm, field, reach).map(|(_, drawn)| drawn);
-    near.filter(|drawn| on_plane.beside(&[], &drawn.shape, reach).is_some()).collect()
+    near.filter(|drawn| on_plane.distance(&drawn.shape, reach).is_some()).collect()
 }
 
 /// Whether something drawn stands for a typed neighbour: its words mean it, and it lies on that side. Then the neighbour is not
