@@ -44,7 +44,15 @@ pub enum ReadError {
 
 impl From<SpannedError> for ReadError {
     fn from(error: SpannedError) -> Self {
-        Self::Does { line: error.span.start.line, column: error.span.start.col, what: error.code.to_string() }
+        // New facts come into a format without a new number.
+        let may_be_newer = match error.code {
+            ron::Error::NoSuchStructField { .. } | ron::Error::NoSuchEnumVariant { .. } => {
+                "; a newer Tankard may have written it"
+            }
+            _ => "",
+        };
+        let what = format!("{}{may_be_newer}", error.code);
+        Self::Does { line: error.span.start.line, column: error.span.start.col, what }
     }
 }
 

@@ -139,6 +139,19 @@ impl fmt::Display for Stamp {
     }
 }
 
+/// What a file holds, by its bytes.
+pub fn stamp(bytes: &[u8]) -> Stamp {
+    Stamp::of(bytes)
+}
+
+/// What a file holds now, whether it reads as a farm or not.
+///
+/// # Errors
+/// [`StoreError`] where it cannot be read at all.
+pub fn stamp_of(path: &Path) -> Result<Stamp, StoreError> {
+    Ok(Stamp::of(&bytes_of(path)?))
+}
+
 pub(crate) fn bytes_of(path: &Path) -> Result<Vec<u8>, StoreError> {
     let file = File::open(path).map_err(io_error(OPENING, path))?;
     let mut bytes = Vec::new();
