@@ -203,7 +203,11 @@ fn look(path: &Path, host: &str) -> Other {
 /// Whether a process of this machine has ended. Where the system does not tell, the age of the lock does.
 fn is_gone(process: u32) -> bool {
     let processes = Path::new("/proc");
-    processes.join("self").exists() && !processes.join(process.to_string()).exists()
+    let Ok(stat) = fs::read_to_string(processes.join(process.to_string()).join("stat")) else {
+        return processes.join("self").exists();
+    };
+    // One that has ended and that nobody asked about yet is still listed, as a zombie: the letter behind the name.
+    stat.rsplit_once(')').is_some_and(|(_, rest)| rest.trim_start().starts_with(['Z', 'X']))
 }
 
 /// For how long a lock was not refreshed.

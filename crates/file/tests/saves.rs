@@ -440,6 +440,13 @@ fn a_lock_of_a_process_that_has_ended_is_stale_at_once() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("farm.ron");
     let mut child = std::process::Command::new("true").spawn().unwrap();
+    // Ended, but nobody asked about it yet.
+    std::mem::forget(Lock::take_over(&path, Holder { process: child.id(), ..me(1) }).unwrap());
+    let began = std::time::Instant::now();
+    while lock::other(&path, "barn-pc").unwrap().stale.is_none() {
+        assert!(began.elapsed() < Duration::from_secs(60), "a zombie counts as gone");
+        std::thread::sleep(Duration::from_millis(5));
+    }
     child.wait().unwrap();
     drop(Lock::take_over(&path, me(1)).unwrap());
     // Left behind by a process that has ended.

@@ -33,7 +33,7 @@ impl Desk {
                     }
                 });
                 for view in View::ALL {
-                    if tab(ui, view.name(), self.view == view) {
+                    if tab(ui, view.name(), self.view == view && self.backups.is_none()) {
                         wanted = Some(Command::Go(view));
                     }
                 }

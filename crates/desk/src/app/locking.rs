@@ -94,14 +94,18 @@ impl Desk {
     /// What was read may be older than what stands on disk now.
     fn is_ours_again(&mut self, path: &Path) {
         let is_changed = store::stamp_of(path).is_ok_and(|stamp| Some(stamp) != self.document.stamp());
-        if is_changed && !self.document.is_unsaved() {
+        let mut words = "The farm is yours to save now";
+        if is_changed && self.document.is_unsaved() {
+            self.watching.is_told = true;
+            words = "The farm is yours to save now; the file was changed meanwhile, so saving asks which holds";
+        } else if is_changed {
             match Document::open(path.to_owned()) {
                 Ok(document) => self.put(document),
                 Err(error) => self.tell_problem(format!("The farm was not opened again: {error}")),
             }
         }
         self.look_for_unsaved();
-        self.tell("The farm is yours to save now");
+        self.tell(words);
     }
 
     /// Says from time to time that we are still there, and looks whether anyone else is, or wrote the file.

@@ -108,6 +108,8 @@ impl Desk {
         match done {
             Some(Ok(saved)) => self.saved(&saving, &saved),
             Some(Err(StoreError::ChangedOnDisk { .. })) => {
+                // What was said before is asked now.
+                self.notice = None;
                 let theirs = self.read_theirs(&saving.path);
                 self.conflict = Some(Conflict { path: saving.path, theirs });
             }
