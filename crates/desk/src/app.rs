@@ -84,6 +84,8 @@ pub struct Desk {
     closing: bool,
     /// A file there is already, over which the farm is to be saved.
     saving_over: Option<PathBuf>,
+    /// Who has that one open.
+    over_other: Option<Other>,
     notice: Option<Notice>,
     /// Work of earlier runs, the latest first.
     found: Vec<Found>,
@@ -92,8 +94,6 @@ pub struct Desk {
     remembered: Option<Remembered>,
     kept: Keeping,
     keep_every: Duration,
-    /// Whether unsaved work was let go, so that it is not kept once more while the window closes.
-    is_let_go: bool,
     saving: Option<Saving>,
     /// Whether it was asked to save while a save ran.
     save_again: bool,
@@ -132,13 +132,13 @@ impl Desk {
             leave_after_save: None,
             closing: false,
             saving_over: None,
+            over_other: None,
             notice: None,
             found: Vec::new(),
             unreadable: None,
             remembered: None,
             kept: Keeping::none(),
             keep_every: KEEP_EVERY,
-            is_let_go: false,
             saving: None,
             save_again: false,
             conflict: None,
@@ -405,7 +405,6 @@ impl Desk {
         self.conflict = None;
         self.unreadable = None;
         self.backups = None;
-        self.is_let_go = false;
         self.kept = Keeping::none();
         self.tell_seals();
     }
@@ -432,6 +431,7 @@ impl Desk {
                 if self.document.path().is_some_and(|own| is_same(own, &path)) {
                     self.save();
                 } else if path.is_file() {
+                    self.over_other = locking::who_has(&path);
                     self.saving_over = Some(path);
                 } else {
                     self.save_as(&path);
@@ -507,7 +507,7 @@ impl Desk {
         self.focused = focused;
         if self.document.is_unsaved() {
             // What was let go as the window closes is not kept once more.
-            let is_kept = self.closing || self.is_let_go || self.is_saving() || self.kept.state == Some(self.state());
+            let is_kept = self.closing || self.is_saving() || self.kept.state == Some(self.state());
             if !is_kept && self.kept.job.is_none() && self.can_keep() {
                 let waited = self.kept.at.elapsed();
                 if waited >= self.keep_after() {

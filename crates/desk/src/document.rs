@@ -279,12 +279,11 @@ impl Document {
     /// The present state, to be saved on another thread while edits go on.
     pub fn snapshot(&mut self) -> Snapshot {
         let known = self.history.get(self.at).filter(|_| self.is_at_point());
-        let (farm, records) = match known {
-            Some(point) => (point.farm.clone(), Arc::clone(&point.records)),
-            None => {
-                let point = Point::of(&mut self.farm, self.revision, self.history.get(self.at));
-                (point.farm, point.records)
-            }
+        let (farm, records) = if let Some(point) = known {
+            (point.farm.clone(), Arc::clone(&point.records))
+        } else {
+            let point = Point::of(&mut self.farm, self.revision, self.history.get(self.at));
+            (point.farm, point.records)
         };
         // Issuing cards is no step of undo, so the point may not know the latest.
         let farm = Farm { cards: self.farm.cards.clone(), ..farm };

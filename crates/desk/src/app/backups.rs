@@ -10,7 +10,7 @@ use tankard_file::backups::{self, Backup, Keep};
 use tankard_file::store;
 
 use super::Desk;
-use super::job::Job;
+use super::job::{Job, Outcome};
 use crate::look;
 use crate::parts::{boxes, differences, lists};
 
@@ -46,7 +46,7 @@ impl Desk {
         let ground = Frame::new().fill(look::colours(ui).ground).inner_margin(Margin::symmetric(14, 8));
         Panel::left("backups list").exact_size(LIST).resizable(false).frame(ground).show(ui, |ui| {
             Panel::bottom("backups kept").frame(Frame::new().inner_margin(Margin::symmetric(0, 6))).show(ui, |ui| {
-                self.how_many(ui);
+                self.how_many(ui, &state.list);
             });
             ScrollArea::vertical().id_salt("backups").auto_shrink(false).show(ui, |ui| list(ui, &mut state));
         });
@@ -93,9 +93,9 @@ impl Desk {
         if let Some((path, revision, job)) = state.job.take() {
             match job.ended(wait) {
                 None => state.job = Some((path, revision, job)),
-                Some(read) => {
-                    let read = read.unwrap_or_else(|| Err("it could not be read".to_owned()));
-                    state.read = Some((path, revision, read));
+                Some(Outcome::Done(read)) => state.read = Some((path, revision, read)),
+                Some(Outcome::Died) => {
+                    state.read = Some((path, revision, Err("reading it ended without an answer".to_owned())));
                 }
             }
         }
@@ -150,7 +150,7 @@ impl Desk {
     }
 
     /// How many backups stay, and where they are.
-    fn how_many(&mut self, ui: &mut Ui) {
+    fn how_many(&mut self, ui: &mut Ui, list: &[Backup]) {
         let Some(remembered) = &mut self.remembered else { return };
         let before = remembered.keep_backups();
         let mut keep = before;
@@ -166,6 +166,9 @@ impl Desk {
         if keep != before {
             remembered.backups = Some((keep.latest.max(1), keep.days)).filter(|_| keep != Keep::default());
             remembered.keep();
+        }
+        if !list.is_empty() {
+            boxes::say(ui, &format!("Together they take {}.", size(list.iter().map(|backup| backup.size).sum())));
         }
         boxes::say(ui, "At the next save the others go. A file that you put into the folder yourself stays.");
         let folder = self.document.path().map(|path| backups::folder(path)).filter(|folder| folder.is_dir());

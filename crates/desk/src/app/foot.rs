@@ -47,7 +47,11 @@ impl Desk {
     /// Asks before another file is written over.
     fn ask_over(&mut self, ui: &mut Ui) {
         let Some(path) = self.saving_over.clone() else { return };
-        let text = format!("{} exists", path.display());
+        let open = match &self.over_other {
+            Some(other) => format!(", and {}", other.words()),
+            None => String::new(),
+        };
+        let text = format!("{} exists{open}", path.display());
         let answer = ask(ui, "saving over", &text, &["Write over it", "Choose another name", "Cancel"], "", |_| {});
         match answer.or_else(|| escape(ui).then_some(2)) {
             Some(0) => {
@@ -87,7 +91,6 @@ impl Desk {
             }
             1 => {
                 self.drop_kept();
-                self.is_let_go = true;
                 self.leave(leaving);
             }
             _ => {}

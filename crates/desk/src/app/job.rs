@@ -5,6 +5,14 @@ use std::time::Duration;
 
 use egui::Context;
 
+/// What came of work.
+pub(super) enum Outcome<T> {
+    /// It is done.
+    Done(T),
+    /// Its thread ended without an answer.
+    Died,
+}
+
 /// Something that is done on another thread.
 pub(super) struct Job<T>(Receiver<T>);
 
@@ -23,11 +31,11 @@ impl<T: Send + 'static> Job<T> {
         Self(receiver)
     }
 
-    /// What came of it, once it is done, waiting so long for it; `Some(None)` where the thread ended without an answer.
-    pub(super) fn ended(&self, wait: Duration) -> Option<Option<T>> {
+    /// What came of it, once it is over, waiting so long for it.
+    pub(super) fn ended(&self, wait: Duration) -> Option<Outcome<T>> {
         match self.0.recv_timeout(wait) {
-            Ok(done) => Some(Some(done)),
-            Err(RecvTimeoutError::Disconnected) => Some(None),
+            Ok(done) => Some(Outcome::Done(done)),
+            Err(RecvTimeoutError::Disconnected) => Some(Outcome::Died),
             Err(RecvTimeoutError::Timeout) => None,
         }
     }

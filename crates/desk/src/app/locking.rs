@@ -14,7 +14,7 @@ use tankard_file::store;
 
 use super::Desk;
 use super::foot::ask;
-use super::job::Job;
+use super::job::{Job, Outcome};
 use crate::document::Document;
 
 /// What a look at the disk found.
@@ -30,7 +30,7 @@ pub(super) struct Seen {
 /// The looks at the disk from time to time.
 #[derive(Default)]
 pub(super) struct Watching {
-    job: Option<Job<Seen>>,
+    pub(super) job: Option<Job<Seen>>,
     at: Option<Instant>,
     file: Option<(SystemTime, u64)>,
     is_told: bool,
@@ -56,6 +56,11 @@ fn host() -> String {
     let named = file("/proc/sys/kernel/hostname").or_else(|| file("/etc/hostname"));
     let named = named.or_else(|| std::env::var("COMPUTERNAME").ok()).or_else(|| std::env::var("HOSTNAME").ok());
     named.filter(|name| !name.is_empty()).unwrap_or_else(|| "this machine".to_owned())
+}
+
+/// Who has a farm open, if anyone has.
+pub(super) fn who_has(path: &Path) -> Option<Other> {
+    lock::other(path, &host())
 }
 
 impl Desk {
@@ -113,7 +118,7 @@ impl Desk {
         let done = self.watching.job.as_ref().and_then(|job| job.ended(Duration::ZERO));
         if let Some(done) = done {
             self.watching.job = None;
-            if let Some(seen) = done {
+            if let Outcome::Done(seen) = done {
                 self.seen(seen);
             }
         }
@@ -133,7 +138,7 @@ impl Desk {
         let job = Job::start(self.ctx.as_ref(), move || {
             let other = match &lock {
                 Some(lock) => lock.refresh().unwrap_or_default(),
-                None => lock::other(&path, &host()),
+                None => who_has(&path),
             };
             let file = fs::metadata(&path).ok().and_then(|data| Some((data.modified().ok()?, data.len())));
             // The whole file is read only where its moment or its size is another.
@@ -141,7 +146,7 @@ impl Desk {
             let is_changed = is_other && store::stamp_of(&path).is_ok_and(|now| Some(now) != stamp);
             Seen { other, file, is_changed }
         });
-        if let Some(Some(seen)) = job.ended(self.patience) {
+        if let Some(Outcome::Done(seen)) = job.ended(self.patience) {
             self.seen(seen);
         } else {
             self.watching.job = Some(job);

@@ -11,7 +11,7 @@ use tankard_file::store::{self, StoreError};
 
 use super::Desk;
 use super::foot::{ask, escape};
-use super::job::Job;
+use super::job::{Job, Outcome};
 use crate::document::{Document, Saved};
 use crate::parts::differences;
 
@@ -37,6 +37,9 @@ pub(super) struct Unreadable {
     copy: (String, PathBuf),
 }
 
+/// In which side file which state is, and how long that took.
+type InSide = (PathBuf, Saved, Duration);
+
 /// How unsaved work was kept in the side file.
 pub(super) struct Keeping {
     /// Which state of the document is there; none where that is not known.
@@ -47,7 +50,7 @@ pub(super) struct Keeping {
     /// The side file of this run, once it wrote one.
     pub(super) side: Option<PathBuf>,
     /// What is being kept.
-    pub(super) job: Option<Job<Result<(PathBuf, Saved, Duration), StoreError>>>,
+    pub(super) job: Option<Job<Result<InSide, StoreError>>>,
     /// Whether it was said that it fails.
     told: bool,
 }
@@ -168,7 +171,7 @@ impl Desk {
         let Some(job) = self.kept.job.take() else { return };
         match job.ended(wait) {
             None => self.kept.job = Some(job),
-            Some(Some(Ok((side, state, took)))) => {
+            Some(Outcome::Done(Ok((side, state, took)))) => {
                 if let Some(before) = self.kept.side.replace(side)
                     && self.kept.side.as_ref() != Some(&before)
                 {
@@ -178,14 +181,14 @@ impl Desk {
                 self.kept.took = took;
                 self.kept.told = false;
             }
-            Some(Some(Err(error))) if !self.kept.told => {
+            Some(Outcome::Done(Err(error))) if !self.kept.told => {
                 self.kept.told = true;
                 self.tell_problem(format!(
                     "Unsaved work is only in memory: {error}. It will be tried again; save to be sure"
                 ));
             }
-            Some(Some(Err(error))) => log::warn!("unsaved work could not be kept: {error}"),
-            Some(None) => log::warn!("keeping unsaved work ended without an answer"),
+            Some(Outcome::Done(Err(error))) => log::warn!("unsaved work could not be kept: {error}"),
+            Some(Outcome::Died) => log::warn!("keeping unsaved work ended without an answer"),
         }
     }
 

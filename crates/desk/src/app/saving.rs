@@ -10,13 +10,17 @@ use tankard_file::backups::Backups;
 use tankard_file::store::{self, Save, Stamp, StoreError};
 
 use super::foot::{ask, escape};
-use super::job::Job;
+use super::job::{Job, Outcome};
 use super::{Desk, Leaving};
 use crate::document::Saved;
 use crate::parts::differences;
 
 /// How long a closing window waits for what is still being written beside it.
 const CLOSING: Duration = Duration::from_secs(5);
+
+/// Two of the answers where the file is another one.
+const OTHER: &str = "Save mine as another file…";
+const KEEP: &str = "Keep mine";
 
 /// A save that runs.
 pub(super) struct Saving {
@@ -43,7 +47,14 @@ enum Theirs {
 }
 
 /// What was read of it, with what mine has otherwise.
-type Read = Result<(Farm, Stamp, Vec<String>), String>;
+type Read = Result<(Box<Farm>, Stamp, Vec<String>), String>;
+
+fn read_out(outcome: Outcome<Read>) -> Theirs {
+    Theirs::Read(match outcome {
+        Outcome::Done(read) => read,
+        Outcome::Died => Err("reading it ended without an answer".to_owned()),
+    })
+}
 
 impl Desk {
     /// Whether a save runs.
@@ -106,18 +117,20 @@ impl Desk {
             return;
         };
         match done {
-            Some(Ok(saved)) => self.saved(&saving, &saved),
-            Some(Err(StoreError::ChangedOnDisk { .. })) => {
+            Outcome::Done(Ok(saved)) => self.saved(&saving, &saved),
+            Outcome::Done(Err(StoreError::ChangedOnDisk { .. })) => {
                 // What was said before is asked now.
                 self.notice = None;
                 let theirs = self.read_theirs(&saving.path);
                 self.conflict = Some(Conflict { path: saving.path, theirs });
             }
-            Some(Err(StoreError::Gone { .. })) => {
+            Outcome::Done(Err(StoreError::Gone { .. })) => {
                 self.conflict = Some(Conflict { path: saving.path, theirs: Theirs::Gone });
             }
-            Some(Err(error)) => self.not_saved(&error.to_string()),
-            None => self.not_saved("the work on it ended without an answer; try again, or save under another name"),
+            Outcome::Done(Err(error)) => self.not_saved(&error.to_string()),
+            Outcome::Died => {
+                self.not_saved("the work on it ended without an answer; try again, or save under another name");
+            }
         }
     }
 
@@ -145,7 +158,7 @@ impl Desk {
         }
         match &saved.remark {
             Some(remark) => {
-                self.tell_problem(format!("Saved, but what the file held before could not be kept: {remark}"))
+                self.tell_problem(format!("Saved, but what the file held before could not be kept: {remark}"));
             }
             None if saving.is_new_name => self.tell(format!("Saved as {}", saving.path.display())),
             None => self.tell("Saved"),
@@ -181,11 +194,10 @@ impl Desk {
         let job = Job::start(self.ctx.as_ref(), move || {
             let (theirs, stamp) = store::open(&path).map_err(|error| error.to_string())?;
             let lines = differs::between(&theirs, &mine.into_farm()).lines();
-            Ok((theirs, stamp, lines))
+            Ok((Box::new(theirs), stamp, lines))
         });
         match job.ended(self.patience) {
-            Some(Some(read)) => Theirs::Read(read),
-            Some(None) => Theirs::Read(Err("it could not be read".to_owned())),
+            Some(outcome) => read_out(outcome),
             None => Theirs::Reading(job),
         }
     }
@@ -196,11 +208,9 @@ impl Desk {
         if let Theirs::Reading(job) = &conflict.theirs
             && let Some(read) = job.ended(Duration::ZERO)
         {
-            conflict.theirs = Theirs::Read(read.unwrap_or_else(|| Err("it could not be read".to_owned())));
+            conflict.theirs = read_out(read);
         }
         let file = conflict.path.display();
-        const OTHER: &str = "Save mine as another file…";
-        const KEEP: &str = "Keep mine";
         let (text, remark, answers, lines) = match &conflict.theirs {
             Theirs::Reading(_) => {
                 (format!("{file} was changed by something else; it is being read"), "", vec!["Cancel"], &[][..])
@@ -232,7 +242,7 @@ impl Desk {
         let answer = answer.and_then(|at| answers.get(at).copied()).or_else(|| escape(ui).then_some("Cancel"));
         match (answer, conflict.theirs) {
             (Some("Take theirs"), Theirs::Read(Ok((theirs, stamp, _)))) => {
-                self.document.take_theirs(theirs, stamp);
+                self.document.take_theirs(*theirs, stamp);
                 self.drop_kept();
                 self.tell("Theirs is open now; undo brings yours back");
                 self.leave_after_save = None;
@@ -262,6 +272,10 @@ impl Desk {
     pub(super) fn settle(&mut self) {
         if let Some(keeping) = self.kept.job.take() {
             let _ = keeping.ended(CLOSING);
+        }
+        // The lock goes when nobody refreshes it any more.
+        if let Some(watching) = self.watching.job.take() {
+            let _ = watching.ended(CLOSING);
         }
         self.lock = None;
     }
