@@ -324,6 +324,10 @@ impl Desk {
     }
 
     fn run_now(&mut self, command: Command, ctx: &Context) {
+        // What shows something else shows it in the place of the backups.
+        if !command.stays() {
+            self.backups = None;
+        }
         match command {
             Command::New => self.replace(Document::copy(Farm::new("New farm"))),
             Command::Open => {
@@ -348,16 +352,12 @@ impl Desk {
             }
             Command::Backups => self.open_backups(),
             Command::FarmPage => {
-                self.backups = None;
                 self.view = View::Shed;
                 self.shed.choose_farm();
             }
             Command::Undo => self.document.undo(),
             Command::Redo => self.document.redo(),
-            Command::Go(view) => {
-                self.backups = None;
-                self.view = view;
-            }
+            Command::Go(view) => self.view = view,
             Command::Larger => scale(ctx, ctx.zoom_factor() + 0.1),
             Command::Smaller => scale(ctx, ctx.zoom_factor() - 0.1),
             Command::PlainSize => scale(ctx, 1.0),

@@ -138,6 +138,23 @@ impl Command {
         Some(KeyboardShortcut::new(modifiers, key))
     }
 
+    /// Whether what is shown stays where it is.
+    pub fn stays(&self) -> bool {
+        matches!(
+            self,
+            Self::Save
+                | Self::SaveAs
+                | Self::Undo
+                | Self::Redo
+                | Self::Larger
+                | Self::Smaller
+                | Self::PlainSize
+                | Self::Light
+                | Self::Dark
+                | Self::Quit
+        )
+    }
+
     /// The commands whose keys were pressed. Undo and redo stay with a text box while one is typed in.
     pub fn pressed(ctx: &Context) -> Vec<Self> {
         let typing = ctx.text_edit_focused();
