@@ -157,7 +157,12 @@ impl Backups {
     }
 }
 
-/// Those that need not stay: beyond the latest, all but the last of each day, and those of days too long ago.
+/// So many bytes may the backups of a farm take together; beyond that the oldest go, but not the latest three.
+pub const TOGETHER: u64 = 1 << 30;
+const ALWAYS: usize = 3;
+
+/// Those that need not stay: beyond the latest, all but the last of each day, those of days too long ago, and what takes too
+/// much room.
 fn too_old(latest_first: &[Backup], keep: Keep, today: Date) -> Vec<&Backup> {
     let latest = usize::try_from(keep.latest.max(1)).unwrap_or(usize::MAX);
     let mut day = latest_first.get(latest - 1).map(|last| last.made.date());
@@ -170,6 +175,16 @@ fn too_old(latest_first: &[Backup], keep: Keep, today: Date) -> Vec<&Backup> {
         }
         day = Some(own);
     }
+    let (mut bytes, mut count) = (0_u64, 0);
+    let mut too_much = Vec::new();
+    for backup in latest_first.iter().filter(|backup| !old.contains(backup)) {
+        bytes = bytes.saturating_add(backup.size);
+        count += 1;
+        if bytes > TOGETHER && count > ALWAYS {
+            too_much.push(backup);
+        }
+    }
+    old.extend(too_much);
     old
 }
 
@@ -198,6 +213,22 @@ mod tests {
         // The sixth is of the day before, of which the last is among them already.
         expected.extend((2..=5).map(|ago| (today - ago.days()).at(18, 0, 0, 0)));
         assert_eq!(left, expected);
+    }
+
+    /// A farm of many seasons has tens of megabytes, and a hundred of them fill a small disk.
+    #[test]
+    fn large_ones_stay_as_far_as_there_is_room_and_three_at_least() {
+        let today = date(2031, 6, 11);
+        // 1 GiB is 16 times 65 MB and a bit.
+        for (megabytes, stay) in [(65, 16), (600, 3)] {
+            let mut all = saves(today, 5);
+            for backup in &mut all {
+                backup.size = megabytes * 1_000_000;
+            }
+            let old = too_old(&all, Keep::default(), today);
+            assert_eq!(all.len() - old.len(), stay);
+            assert!(all.iter().take(stay).all(|backup| !old.contains(&backup)));
+        }
     }
 
     #[test]

@@ -98,8 +98,12 @@ pub fn write(farm: &Farm) -> Result<String, ron::Error> {
     Ok(text)
 }
 
+/// A file that is larger was hardly typed in by hand, and to read it once more would take as long as all of saving.
+const BY_HAND: usize = 4 << 20;
+
 /// Whether a file still says just what a text says, its order too, so that saving may leave every byte of it, comments and all.
 pub(crate) fn says_the_same(bytes: &[u8], text: &str) -> bool {
     bytes == text.as_bytes()
-        || read(bytes).ok().and_then(|before| write(&before).ok()).is_some_and(|before| before == text)
+        || bytes.len() <= BY_HAND
+            && read(bytes).ok().and_then(|before| write(&before).ok()).is_some_and(|before| before == text)
 }

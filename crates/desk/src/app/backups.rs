@@ -168,7 +168,8 @@ impl Desk {
             remembered.keep();
         }
         if !list.is_empty() {
-            boxes::say(ui, &format!("Together they take {}.", size(list.iter().map(|backup| backup.size).sum())));
+            let (all, most) = (size(list.iter().map(|backup| backup.size).sum()), size(backups::TOGETHER));
+            boxes::say(ui, &format!("Together they take {all}; beyond {most} the oldest go."));
         }
         boxes::say(ui, "At the next save the others go. A file that you put into the folder yourself stays.");
         let folder = self.document.path().map(|path| backups::folder(path)).filter(|folder| folder.is_dir());
@@ -216,6 +217,7 @@ fn size(bytes: u64) -> String {
     match bytes {
         0..1_000 => format!("{bytes} bytes"),
         1_000..1_000_000 => format!("{} kB", (bytes + 500) / 1_000),
-        _ => format!("{:.1} MB", bytes as f64 / 1e6),
+        1_000_000..1_000_000_000 => format!("{:.1} MB", bytes as f64 / 1e6),
+        _ => format!("{:.1} GB", bytes as f64 / 1e9),
     }
 }
