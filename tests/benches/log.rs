@@ -1,4 +1,4 @@
-//! How long a log of ten seasons of 2,000 records takes: to open, to check its seals, to look up and to plan over, to find in, to
+//! How long a log of ten seasons of 2,000 records takes: to open, to save, to check its seals, to look up and to plan over, to find in, to
 //! lay out for the review, and the review page by page.
 
 use std::hint::black_box;
@@ -6,13 +6,15 @@ use std::hint::black_box;
 use criterion::{BatchSize, Criterion, criterion_group, criterion_main};
 use jiff::civil::date;
 use tankard::document::Document;
-use tankard_core::farm::{AdjuvantClass, Farm, Id, Record};
+use tankard_core::farm::{AdjuvantClass, Farm, Id, Record, differs};
 use tankard_core::plan::{plan, plan_of};
 use tankard_core::season::review::compare::{Of, Side, compare};
 use tankard_core::season::review::{self, Choice, Index, Picked, weather};
 use tankard_core::season::{Log, find, profile, seal, totals, used};
 use tankard_core::stock::Accounts;
+use tankard_file::backups::{Backups, Keep};
 use tankard_file::records_csv;
+use tankard_file::store::Save;
 use tankard_tests::log::{self, FIRST, Shape};
 
 /// A log of ten seasons on 60 fields.
@@ -35,6 +37,33 @@ fn seldom(c: &mut Criterion, farm: &Farm) {
         b.iter(|| tankard_file::read(black_box(text.as_bytes())).map(|farm| farm.records.len()));
     });
     slow.bench_function("write", |b| b.iter(|| tankard_file::write(black_box(farm)).map(|text| text.len())));
+    let mut document = Document::new(farm.clone());
+    let mut edits = 0_u32;
+    slow.bench_function("make a snapshot to save, after an edit, which the window waits for", |b| {
+        b.iter(|| {
+            edits += 1;
+            document.edit(|farm| farm.name = edits.to_string());
+            document.take_point();
+            document.snapshot().state().revision
+        });
+    });
+    slow.bench_function("save with a backup, on its thread", |b| {
+        let Ok(folder) = tempfile::tempdir() else { return };
+        let (path, mut count) = (folder.path().join("farm.ron"), 0_u32);
+        let backups =
+            Backups { keep: Keep { latest: 2, days: 0 }, now: date(FIRST, 6, 12).at(12, 0, 0, 0), spare: None };
+        b.iter(|| {
+            count += 1;
+            document.edit(|farm| farm.name = count.to_string());
+            let farm = document.snapshot().into_farm();
+            Save { path: &path, farm: &farm, stamp: None, backups: Some(&backups) }.run().is_ok()
+        });
+    });
+    slow.bench_function("what differs from a backup", |b| {
+        let mut backup = farm.clone();
+        backup.records.shift_remove_index(7);
+        b.iter(|| differs::between(black_box(&backup), black_box(farm)).nouns.len());
+    });
     slow.bench_function("verify the seals, all signed", |b| b.iter(|| seal::findings(black_box(&signed)).len()));
     slow.bench_function("write as CSV", |b| {
         b.iter(|| records_csv::write(black_box(farm), |_| true).map(|csv| csv.len()));

@@ -1,13 +1,19 @@
 //! The desk: what runs across all views (opening, saving, undo, closing), with its bar, its foot and its window.
 
+mod backups;
 mod bar;
 mod foot;
+mod job;
+mod locking;
+mod recovery;
+mod saving;
 mod window;
 
 pub use window::open;
 
 use std::path::{Path, PathBuf};
-use std::time::{Duration, Instant};
+use std::sync::Arc;
+use std::time::Duration;
 
 use egui::{CentralPanel, Context, Ui, ViewportCommand};
 use jiff::ZonedDateTime;
@@ -15,7 +21,7 @@ use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
 use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::Subject;
-use tankard_file::side;
+use tankard_file::lock::{self, Lock, Other};
 
 use crate::command::{Command, View};
 use crate::document::Document;
@@ -23,9 +29,15 @@ use crate::files::{Picker, Purpose};
 use crate::parts::boxes;
 use crate::recent::Remembered;
 use crate::{demo, look, views};
+use locking::Watching;
+use recovery::{Found, Keeping, Unreadable};
+use saving::{Conflict, Saving};
 
 /// How long work may stay only in memory.
 const KEEP_EVERY: Duration = Duration::from_secs(15);
+
+/// How long a frame waits for a disk where no window is to be drawn meanwhile.
+const PATIENCE: Duration = Duration::from_mins(1);
 
 /// The clock: the present moment in a time zone. A test gives its own.
 pub type Clock = fn(zone: &str) -> DateTime;
@@ -47,31 +59,6 @@ enum Leaving {
 struct Notice {
     text: String,
     is_problem: bool,
-}
-
-/// Work of an earlier run that waits to be taken up or dropped. Until then its side file is left alone.
-struct Found {
-    farm: Farm,
-    /// Whether the file is no longer what the work began from.
-    is_file_changed: bool,
-}
-
-/// How unsaved work was kept in the side file.
-struct Keeping {
-    /// Which state of the document is there; none where that is not known.
-    state: Option<(u64, usize)>,
-    /// When it was last tried.
-    at: Instant,
-    /// Whether this run wrote the side file.
-    written: bool,
-    /// Whether it was said that it fails.
-    told: bool,
-}
-
-impl Keeping {
-    fn none() -> Self {
-        Self { state: None, at: Instant::now(), written: false, told: false }
-    }
 }
 
 /// The desk.
@@ -97,11 +84,32 @@ pub struct Desk {
     closing: bool,
     /// A file there is already, over which the farm is to be saved.
     saving_over: Option<PathBuf>,
+    /// Who has that one open.
+    over_other: Option<Other>,
     notice: Option<Notice>,
-    found: Option<Found>,
+    /// Work of earlier runs, the latest first.
+    found: Vec<Found>,
+    /// A file that was not opened, of which a copy reads.
+    unreadable: Option<Unreadable>,
     remembered: Option<Remembered>,
     kept: Keeping,
     keep_every: Duration,
+    saving: Option<Saving>,
+    /// Whether it was asked to save while a save ran.
+    save_again: bool,
+    conflict: Option<Conflict>,
+    lock: Option<Arc<Lock>>,
+    /// Who else has the farm open, which is then for reading here.
+    other: Option<Other>,
+    /// Whether that is said at the foot.
+    is_other_shown: bool,
+    watching: Watching,
+    watch_every: Duration,
+    backups: Option<backups::State>,
+    /// How long a frame waits for a disk before it goes on without it.
+    patience: Duration,
+    /// The window, once it was drawn.
+    ctx: Option<Context>,
     shown_title: String,
     /// What had the keyboard in the last frame.
     focused: Option<egui::Id>,
@@ -124,16 +132,36 @@ impl Desk {
             leave_after_save: None,
             closing: false,
             saving_over: None,
+            over_other: None,
             notice: None,
-            found: None,
+            found: Vec::new(),
+            unreadable: None,
             remembered: None,
             kept: Keeping::none(),
             keep_every: KEEP_EVERY,
+            saving: None,
+            save_again: false,
+            conflict: None,
+            lock: None,
+            other: None,
+            is_other_shown: false,
+            watching: Watching::default(),
+            watch_every: lock::REFRESH,
+            backups: None,
+            patience: PATIENCE,
+            ctx: None,
             shown_title: String::new(),
             focused: None,
         };
         desk.tell_seals();
         desk
+    }
+
+    /// The same, where the notice at the foot says something already.
+    fn tell_seals_beside(&mut self) {
+        let said = self.notice.take();
+        self.tell_seals();
+        self.notice = self.notice.take().or(said);
     }
 
     /// Says which signed records were changed outside of an amendment.
@@ -151,7 +179,23 @@ impl Desk {
             remembered.keep();
         }
         self.remembered = Some(remembered);
+        self.take_lock();
         self.look_for_unsaved();
+        self.tell_of_others();
+        self
+    }
+
+    /// Lets a frame wait for a disk for another time than the usual, which is long enough for a test.
+    #[must_use]
+    pub fn patience(mut self, time: Duration) -> Self {
+        self.patience = time;
+        self
+    }
+
+    /// Looks at the disk and at the lock after another time than the usual.
+    #[must_use]
+    pub fn watch_every(mut self, time: Duration) -> Self {
+        self.watch_every = time;
         self
     }
 
@@ -258,7 +302,7 @@ impl Desk {
     pub fn run(&mut self, command: Command, ctx: &Context) {
         let leaves =
             matches!(command, Command::New | Command::Open | Command::OpenPath(_) | Command::OpenDemo | Command::Quit);
-        if leaves && self.is_held_back() {
+        if leaves && (self.is_held_back() || self.wait_for_save(&command)) {
             return;
         }
         match command {
@@ -271,7 +315,19 @@ impl Desk {
         }
     }
 
+    /// What leads away from the farm waits for a save that runs.
+    fn wait_for_save(&mut self, command: &Command) -> bool {
+        if self.is_saving() {
+            self.leave_when_saved(if *command == Command::Quit { Leaving::Quit } else { Leaving::To(command.clone()) });
+        }
+        self.is_saving()
+    }
+
     fn run_now(&mut self, command: Command, ctx: &Context) {
+        // What shows something else shows it in the place of the backups.
+        if !command.stays() {
+            self.backups = None;
+        }
         match command {
             Command::New => self.replace(Document::copy(Farm::new("New farm"))),
             Command::Open => {
@@ -294,6 +350,7 @@ impl Desk {
                 let path = self.document.path().cloned().unwrap_or_else(|| self.beside("ron"));
                 self.ask_file(Purpose::SaveFarm, path, ctx);
             }
+            Command::Backups => self.open_backups(),
             Command::FarmPage => {
                 self.view = View::Shed;
                 self.shed.choose_farm();
@@ -329,6 +386,13 @@ impl Desk {
     }
 
     fn replace(&mut self, document: Document) {
+        self.put(document);
+        self.take_lock();
+        self.look_for_unsaved();
+    }
+
+    /// Puts another document on the desk, under the lock there is.
+    fn put(&mut self, document: Document) {
         self.document = document;
         self.fields = views::fields::State::default();
         self.tank_loads = views::tank_loads::State::default();
@@ -338,65 +402,11 @@ impl Desk {
         // A file asked for before was asked for the farm that is gone.
         self.forget_questions();
         self.leaving = None;
+        self.conflict = None;
+        self.unreadable = None;
+        self.backups = None;
         self.kept = Keeping::none();
         self.tell_seals();
-        self.look_for_unsaved();
-    }
-
-    /// Where unsaved work is kept: beside the farm, or where the desk remembers things for a farm that has no file.
-    fn side(&self) -> Option<PathBuf> {
-        match self.document.path() {
-            Some(path) => Some(side::beside(path)),
-            None => self.remembered.as_ref()?.never_saved(),
-        }
-    }
-
-    fn look_for_unsaved(&mut self) {
-        self.found =
-            self.side().and_then(|side| side::find(&side)).filter(|kept| kept.farm != *self.document.farm()).map(
-                |kept| Found {
-                    farm: kept.farm,
-                    is_file_changed: kept.begun_from.is_some() && kept.begun_from != self.document.stamp(),
-                },
-            );
-    }
-
-    /// Drops what this run kept, once it is saved or let go. What an earlier run kept stays until it is answered.
-    fn drop_kept(&mut self) {
-        if self.found.is_none()
-            && let Some(side) = self.side()
-        {
-            side::drop(&side);
-        }
-        self.kept = Keeping::none();
-    }
-
-    /// Keeps unsaved work in the side file. Where that fails it is said once, and tried again.
-    pub(crate) fn keep(&mut self) {
-        if self.found.is_some() {
-            return;
-        }
-        let Some(side) = self.side() else { return };
-        self.kept.at = Instant::now();
-        match side::keep(&side, self.document.farm(), self.document.stamp()) {
-            Ok(()) => {
-                self.kept.state = Some(self.state());
-                self.kept.written = true;
-                self.kept.told = false;
-            }
-            Err(error) if !self.kept.told => {
-                self.kept.told = true;
-                self.tell_problem(format!(
-                    "Unsaved work is only in memory: {error}. It will be tried again; save to be sure"
-                ));
-            }
-            Err(error) => log::warn!("unsaved work could not be kept: {error}"),
-        }
-    }
-
-    /// Which state of the document this is. Issuing cards is no revision, but must be kept too.
-    fn state(&self) -> (u64, usize) {
-        (self.document.revision(), self.document.farm().cards.len())
     }
 
     fn open_path(&mut self, path: &Path) {
@@ -408,39 +418,23 @@ impl Desk {
                     remembered.keep();
                 }
             }
-            Err(error) => self.tell_problem(format!("The farm was not opened: {error}")),
-        }
-    }
-
-    fn save(&mut self) -> bool {
-        match self.document.save() {
-            Ok(()) => {
-                self.drop_kept();
-                self.tell("Saved");
-                true
-            }
-            Err(error) => {
-                self.tell_problem(format!("The farm was not saved: {error}"));
-                false
-            }
+            Err(error) => self.not_opened(path, &error),
         }
     }
 
     /// Takes the file that was chosen.
-    fn chosen(&mut self, purpose: Purpose, path: PathBuf, ctx: &Context) {
+    fn chosen(&mut self, purpose: Purpose, path: PathBuf) {
         match purpose {
             Purpose::OpenFarm => self.open_path(&path),
             Purpose::SaveFarm => {
                 let path = if path.extension().is_some() { path } else { path.with_extension("ron") };
                 if self.document.path().is_some_and(|own| is_same(own, &path)) {
-                    let saved = self.save();
-                    if let (true, Some(leaving)) = (saved, self.leave_after_save.take()) {
-                        self.leave(leaving, ctx);
-                    }
+                    self.save();
                 } else if path.is_file() {
+                    self.over_other = locking::who_has(&path);
                     self.saving_over = Some(path);
                 } else {
-                    self.save_as(&path, ctx);
+                    self.save_as(&path);
                 }
             }
             Purpose::SaveCards | Purpose::SaveSheet => views::tank_loads::cards::save(self, &path),
@@ -456,33 +450,14 @@ impl Desk {
         }
     }
 
-    /// Saves under another name, over what is there, and then does what waited for that.
-    fn save_as(&mut self, path: &Path, ctx: &Context) {
-        let leaving = self.leave_after_save.take();
-        let side = self.side();
-        if let Err(error) = self.document.save_as(path.to_owned()) {
-            self.tell_problem(format!("The farm was not saved: {error}"));
-            return;
-        }
-        // Work of an earlier run belongs to the old name, and is offered again there.
-        if self.found.take().is_none()
-            && let Some(side) = side
-        {
-            side::drop(&side);
-        }
-        self.drop_kept();
-        self.tell(format!("Saved as {}", path.display()));
-        if let Some(remembered) = &mut self.remembered {
-            remembered.opened(path);
-            remembered.keep();
-        }
-        if let Some(leaving) = leaving {
-            self.leave(leaving, ctx);
-        }
-    }
-
     /// Shows the whole window.
     pub fn show(&mut self, ui: &mut Ui) {
+        if self.ctx.is_none() {
+            self.ctx = Some(ui.ctx().clone());
+        }
+        self.finish_saving(Duration::ZERO);
+        self.finish_keeping(Duration::ZERO);
+        self.watch();
         for command in Command::pressed(ui.ctx()) {
             self.run(command, ui.ctx());
         }
@@ -490,6 +465,12 @@ impl Desk {
         self.unread = boxes::unread(ui.ctx());
         self.bar(ui);
         self.foot(ui);
+        if self.backups.is_some() {
+            self.show_backups(ui);
+            bar::ring(ui.ctx());
+            self.after(ui.ctx());
+            return;
+        }
         CentralPanel::default().frame(egui::Frame::new().fill(look::colours(ui).ground)).show(ui, |ui| {
             // One scroll place and one set of boxes for each view.
             ui.push_id(self.view.name(), |ui| match self.view {
@@ -503,13 +484,15 @@ impl Desk {
         self.after(ui.ctx());
     }
 
-    fn leave(&mut self, leaving: Leaving, ctx: &Context) {
+    fn leave(&mut self, leaving: Leaving) {
+        // Nothing is left before the first frame.
+        let Some(ctx) = self.ctx.clone() else { return };
         match leaving {
             Leaving::Quit => {
                 self.closing = true;
                 ctx.send_viewport_cmd(ViewportCommand::Close);
             }
-            Leaving::To(command) => self.run_now(command, ctx),
+            Leaving::To(command) => self.run_now(command, &ctx),
         }
     }
 
@@ -524,16 +507,16 @@ impl Desk {
         self.focused = focused;
         if self.document.is_unsaved() {
             // What was let go as the window closes is not kept once more.
-            let is_kept = self.closing || self.found.is_some() || self.kept.state == Some(self.state());
-            if !is_kept && self.side().is_some() {
+            let is_kept = self.closing || self.is_saving() || self.kept.state == Some(self.state());
+            if !is_kept && self.kept.job.is_none() && self.can_keep() {
                 let waited = self.kept.at.elapsed();
-                if waited >= self.keep_every {
-                    self.keep();
+                if waited >= self.keep_after() {
+                    self.keep(Duration::ZERO);
                 } else {
-                    ctx.request_repaint_after(self.keep_every.saturating_sub(waited));
+                    ctx.request_repaint_after(self.keep_after().saturating_sub(waited));
                 }
             }
-        } else if self.kept.written {
+        } else if self.kept.side.is_some() {
             // Undone to what is saved: nothing is left to offer.
             self.drop_kept();
         }
@@ -549,6 +532,9 @@ impl Desk {
         let closes = ctx.input(|input| input.viewport().close_requested());
         if closes && !self.closing && self.is_held_back() {
             ctx.send_viewport_cmd(ViewportCommand::CancelClose);
+        } else if closes && self.is_saving() {
+            ctx.send_viewport_cmd(ViewportCommand::CancelClose);
+            self.leave_when_saved(Leaving::Quit);
         } else if closes && self.document.is_unsaved() && !self.closing {
             ctx.send_viewport_cmd(ViewportCommand::CancelClose);
             self.leaving = Some(Leaving::Quit);

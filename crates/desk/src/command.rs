@@ -49,6 +49,8 @@ pub enum Command {
     SaveAs,
     /// Show the page of the farm itself.
     FarmPage,
+    /// Show the backups of the farm.
+    Backups,
     /// One step back.
     Undo,
     /// One step forward.
@@ -101,6 +103,7 @@ impl Command {
             Self::Save => "Save".to_owned(),
             Self::SaveAs => "Save as…".to_owned(),
             Self::FarmPage => "Name, units, paper…".to_owned(),
+            Self::Backups => "Backups…".to_owned(),
             Self::Undo => "Undo".to_owned(),
             Self::Redo => "Redo".to_owned(),
             Self::Go(view) => view.name().to_owned(),
@@ -133,6 +136,23 @@ impl Command {
             _ => return None,
         };
         Some(KeyboardShortcut::new(modifiers, key))
+    }
+
+    /// Whether what is shown stays where it is.
+    pub fn stays(&self) -> bool {
+        matches!(
+            self,
+            Self::Save
+                | Self::SaveAs
+                | Self::Undo
+                | Self::Redo
+                | Self::Larger
+                | Self::Smaller
+                | Self::PlainSize
+                | Self::Light
+                | Self::Dark
+                | Self::Quit
+        )
     }
 
     /// The commands whose keys were pressed. Undo and redo stay with a text box while one is typed in.

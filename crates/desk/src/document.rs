@@ -2,7 +2,7 @@
 
 use std::collections::HashMap;
 use std::mem;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use jiff::civil::Date;
@@ -276,32 +276,75 @@ impl Document {
         }
     }
 
-    /// Saves to where it came from.
-    ///
-    /// # Errors
-    /// As [`store::save`].
-    pub fn save(&mut self) -> Result<(), StoreError> {
-        match self.path.clone() {
-            Some(path) => self.save_to(path, self.stamp),
-            None => Ok(()),
+    /// The present state, to be saved on another thread while edits go on.
+    pub fn snapshot(&mut self) -> Snapshot {
+        let known = self.history.get(self.at).filter(|_| self.is_at_point());
+        let (farm, records) = if let Some(point) = known {
+            (point.farm.clone(), Arc::clone(&point.records))
+        } else {
+            let point = Point::of(&mut self.farm, self.revision, self.history.get(self.at));
+            (point.farm, point.records)
+        };
+        // Issuing cards is no step of undo, so the point may not know the latest.
+        let farm = Farm { cards: self.farm.cards.clone(), ..farm };
+        Snapshot { revision: self.revision, farm, records }
+    }
+
+    /// Takes note that a state is on disk, under this name. What was edited since is not.
+    pub fn is_on_disk(&mut self, state: &Saved, path: &Path, stamp: Stamp) {
+        self.path = Some(path.to_owned());
+        self.stamp = Some(stamp);
+        self.saved_revision = Some(state.revision);
+        self.saved_cards = state.cards;
+    }
+
+    /// Takes up what the file holds now in the place of the present; one step of undo comes back.
+    pub fn take_theirs(&mut self, theirs: Farm, stamp: Stamp) {
+        self.take_point();
+        self.take_up(theirs);
+        self.take_point();
+        let state = Saved { revision: self.revision, cards: self.farm.cards.len() };
+        if let Some(path) = self.path.clone() {
+            self.is_on_disk(&state, &path, stamp);
         }
     }
 
-    /// Saves under another name, whatever is there.
-    ///
-    /// # Errors
-    /// As [`store::save`].
-    pub fn save_as(&mut self, path: PathBuf) -> Result<(), StoreError> {
-        self.save_to(path, None)
+    /// A document of what was recovered for a file that does not read. It is not saved; `stamp` is what the file holds.
+    pub fn recovered(farm: Farm, path: PathBuf, stamp: Option<Stamp>) -> Self {
+        let mut document = Self::new(farm);
+        document.path = Some(path);
+        document.stamp = stamp;
+        document.saved_cards = 0;
+        document
+    }
+}
+
+/// Which state of a document is on disk.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Saved {
+    /// Its revision.
+    pub revision: u64,
+    /// How many cards were issued.
+    pub cards: usize,
+}
+
+/// A state of a document by itself. It costs little to make, since it shares the records.
+pub struct Snapshot {
+    revision: u64,
+    farm: Farm,
+    records: Arc<Vec<(Id, Arc<Record>)>>,
+}
+
+impl Snapshot {
+    /// Which state it is.
+    pub fn state(&self) -> Saved {
+        Saved { revision: self.revision, cards: self.farm.cards.len() }
     }
 
-    fn save_to(&mut self, path: PathBuf, stamp: Option<Stamp>) -> Result<(), StoreError> {
-        self.stamp = Some(store::save(&path, &self.farm, stamp)?);
-        self.path = Some(path);
-        self.take_point();
-        self.saved_revision = Some(self.revision);
-        self.saved_cards = self.farm.cards.len();
-        Ok(())
+    /// The farm, whole.
+    pub fn into_farm(self) -> Farm {
+        let records = self.records.iter().map(|(id, record)| (id.clone(), Record::clone(record))).collect();
+        Farm { records, ..self.farm }
     }
 }
 
@@ -310,6 +353,33 @@ mod tests {
     use super::Document;
     use jiff::civil::date;
     use tankard_core::farm::{Farm, Record};
+
+    #[test]
+    fn a_snapshot_is_the_farm_as_it_stood() {
+        let mut farm = Farm::new("a");
+        for name in ["one", "two"] {
+            farm.records.insert(name.to_owned(), Record::new(name, date(2031, 6, 1)));
+        }
+        let mut document = Document::new(farm);
+        // At a point, in the middle of something, and with what is edited afterwards.
+        let at_point = document.snapshot();
+        document.edit(|farm| farm.records["two"].note = "windy".to_owned());
+        let between = document.snapshot();
+        let then = document.farm().clone();
+        document.edit(|farm| farm.name = "b".to_owned());
+        assert_eq!(at_point.into_farm().records["two"].note, "");
+        assert_eq!((between.state().revision, between.into_farm()), (1, then));
+        let state = document.snapshot().state();
+        document.edit(|farm| farm.name = "c".to_owned());
+        let stamp = tankard_file::store::stamp(b"b");
+        document.is_on_disk(&state, std::path::Path::new("farm.ron"), stamp);
+        assert!(document.is_unsaved(), "what was edited while it was being saved is not on disk");
+        document.take_point();
+        document.take_theirs(Farm::new("theirs"), stamp);
+        assert!(!document.is_unsaved() && document.farm().name == "theirs");
+        document.undo();
+        assert!(document.is_unsaved() && document.farm().name == "c");
+    }
 
     #[test]
     fn undo_comes_back_to_each_point_and_to_clean() {

@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 
 use etcetera::{AppStrategy, AppStrategyArgs, choose_app_strategy};
 use serde::{Deserialize, Serialize};
+use tankard_file::backups::Keep;
 
 /// How many farms are remembered.
 const KEPT: usize = 8;
@@ -19,6 +20,8 @@ pub struct Remembered {
     pub dark: bool,
     /// Scale in per cent; 0 for the usual one.
     pub scale: u16,
+    /// How many backups stay: so many of the latest, and the last of each day for so many days; the usual without it.
+    pub backups: Option<(u32, u32)>,
     /// The folder it is kept in; none where the system has none.
     #[serde(skip)]
     pub folder: Option<PathBuf>,
@@ -48,6 +51,11 @@ impl Remembered {
     /// The side file of a farm that never had a file of its own.
     pub fn never_saved(&self) -> Option<PathBuf> {
         self.folder.as_ref().map(|folder| folder.join("never-saved.ron.unsaved"))
+    }
+
+    /// How many backups stay.
+    pub fn keep_backups(&self) -> Keep {
+        self.backups.map_or_else(Keep::default, |(latest, days)| Keep { latest, days })
     }
 
     /// Puts a farm at the head of the list.

@@ -21,7 +21,7 @@ use tankard::recent::Remembered;
 use tankard::views::tank_loads::Page;
 use tankard::views::tank_loads::cards::{self, Printing};
 use tankard_core::farm::{Farm, LoadSplit, Pass};
-use tankard_file::{side, store};
+use tankard_file::store;
 
 const PASS: &str = "2031-06-12-corn-second-post";
 
@@ -486,43 +486,6 @@ fn remembering(document: Document, folder: &Path) -> Harness<'static, Desk> {
 }
 
 #[test]
-fn unsaved_work_is_kept_offered_and_not_written_over_before_the_answer() {
-    const OFFER: &str = "Work from an earlier run was found that was never saved";
-    let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("farm.ron");
-    let kept = || side::find(&side::beside(&path)).map(|kept| kept.farm.name);
-    let stamp = store::save(&path, &demo::farm().unwrap(), None).unwrap();
-    let mut harness = remembering(Document::open(path.clone()).unwrap(), folder.path());
-    rename(&mut harness, "Kept");
-    assert_eq!(kept().as_deref(), Some("Kept"));
-    // Undone to what is saved, nothing is left to offer.
-    click(&mut harness, "Undo");
-    assert_eq!(kept(), None);
-    click(&mut harness, "Redo");
-    drop(harness);
-    // The next run offers it, and does not write over it before it is answered.
-    let mut harness = remembering(Document::open(path.clone()).unwrap(), folder.path());
-    harness.get_by_label(OFFER);
-    rename(&mut harness, "New work");
-    let ctx = harness.ctx.clone();
-    harness.state_mut().run(Command::Save, &ctx);
-    harness.run_steps(3);
-    assert_eq!(kept().as_deref(), Some("Kept"));
-    assert_ne!(store::open(&path).unwrap().1, stamp);
-    drop(harness);
-    // The file is another one now, which the offer says.
-    let mut harness = remembering(Document::open(path.clone()).unwrap(), folder.path());
-    harness.get_by_label(&format!("{OFFER}; the file has changed since"));
-    click(&mut harness, "Take it up");
-    assert_eq!(harness.state().document.farm().name, "Kept");
-    assert!(harness.state().document.is_unsaved());
-    harness.state_mut().run(Command::Save, &ctx);
-    harness.run_steps(3);
-    assert_eq!(kept(), None);
-    assert_eq!(store::open(&path).unwrap().0.name, "Kept");
-}
-
-#[test]
 fn a_farm_that_was_never_saved_is_offered_at_the_next_start() {
     let folder = tempfile::tempdir().unwrap();
     let names =
@@ -544,23 +507,6 @@ fn a_farm_that_was_never_saved_is_offered_at_the_next_start() {
     harness.run_steps(3);
     click(&mut harness, "Save");
     assert!(!names().contains(&"never-saved.ron.unsaved".into()) && names().contains(&"farm.ron".into()));
-}
-
-#[test]
-fn that_unsaved_work_cannot_be_kept_is_said_once_and_tried_again() {
-    let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("farm.ron");
-    store::save(&path, &demo::farm().unwrap(), None).unwrap();
-    let side = side::beside(&path);
-    std::fs::create_dir(&side).unwrap();
-    let mut harness = remembering(Document::open(path).unwrap(), folder.path());
-    rename(&mut harness, "Only in memory");
-    harness.get_by_label_contains("Unsaved work is only in memory: ");
-    click(&mut harness, "Close this line");
-    assert!(harness.query_by_label_contains("Unsaved work is only in memory: ").is_none());
-    std::fs::remove_dir(&side).unwrap();
-    harness.run_steps(3);
-    assert_eq!(side::find(&side).unwrap().farm.name, "Only in memory");
 }
 
 #[test]

@@ -13,7 +13,7 @@ use crate::migrate;
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 pub enum ReadError {
     /// There is nothing in it.
-    #[error("the file is empty; take the backup beside it, or begin a new farm")]
+    #[error("the file is empty; take a backup, or begin a new farm")]
     Empty,
     /// It is not text.
     #[error("the file is not UTF-8 text, so it is no farm file")]
@@ -44,7 +44,15 @@ pub enum ReadError {
 
 impl From<SpannedError> for ReadError {
     fn from(error: SpannedError) -> Self {
-        Self::Does { line: error.span.start.line, column: error.span.start.col, what: error.code.to_string() }
+        // New facts come into a format without a new number.
+        let may_be_newer = match error.code {
+            ron::Error::NoSuchStructField { .. } | ron::Error::NoSuchEnumVariant { .. } => {
+                "; a newer Tankard may have written it"
+            }
+            _ => "",
+        };
+        let what = format!("{}{may_be_newer}", error.code);
+        Self::Does { line: error.span.start.line, column: error.span.start.col, what }
     }
 }
 
@@ -90,7 +98,12 @@ pub fn write(farm: &Farm) -> Result<String, ron::Error> {
     Ok(text)
 }
 
-/// Whether a text still says just what the farm says, so that saving may leave every byte of it, comments and all.
-pub fn unchanged(bytes: &[u8], farm: &Farm) -> bool {
-    read(bytes).is_ok_and(|before| before == *farm)
+/// A file that is larger was hardly typed in by hand, and to read it once more would take as long as all of saving.
+const BY_HAND: usize = 4 << 20;
+
+/// Whether a file still says just what a text says, its order too, so that saving may leave every byte of it, comments and all.
+pub(crate) fn says_the_same(bytes: &[u8], text: &str) -> bool {
+    bytes == text.as_bytes()
+        || bytes.len() <= BY_HAND
+            && read(bytes).ok().and_then(|before| write(&before).ok()).is_some_and(|before| before == text)
 }

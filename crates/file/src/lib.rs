@@ -1,15 +1,18 @@
 //! Tankard's files.
 //!
 //! A farm is one RON file. [`read`] makes a document of its text, [`write()`] a text of the document, [`store`] puts it on
-//! disk so that neither a crash nor a full disk loses the farm, [`side`] keeps what is not saved yet, [`records_csv`]
-//! lists what was sprayed and reads it back, [`records_json`] writes it for machines, [`records_import`] reads spreadsheets of
+//! disk so that neither a crash nor a full disk loses the farm ([`put`] has the steps of that), [`backups`] keeps what was saved
+//! before, [`side`] what is not saved yet, [`lock`] tells two desks of one another, [`records_csv`] lists what was sprayed and reads it back, [`records_json`] writes it for machines, [`records_import`] reads spreadsheets of
 //! past seasons, and [`forecast_csv`] reads the weather that is expected.
 
 mod alike;
+pub mod backups;
 mod document;
 pub mod forecast_csv;
 pub mod ground;
+pub mod lock;
 mod migrate;
+pub mod put;
 pub mod records_csv;
 pub mod records_import;
 pub mod records_json;
@@ -17,4 +20,4 @@ pub mod side;
 pub mod store;
 mod table;
 
-pub use document::{ReadError, read, unchanged, write};
+pub use document::{ReadError, read, write};

@@ -1,14 +1,17 @@
-//! Farms on disk: atomic save and a backup of the file before; and reports, which never take the place of something else.
+//! Farms on disk: opening and saving; and reports, which never take the place of something else.
 
 use std::fmt;
-use std::fs::{self, File};
-use std::io::{self, Read, Write};
+use std::fs::File;
+use std::io::{self, Read};
 use std::path::{Path, PathBuf};
 
 use tankard_core::farm::Farm;
 use thiserror::Error;
 
-use crate::document::{ReadError, read, unchanged, write};
+use crate::backups::Backups;
+use crate::document::{ReadError, read, says_the_same, write};
+use crate::put::{Target, Watch, put};
+use crate::side::saving_in_spare;
 
 /// A farm file that is many times larger than any farm is something else.
 const LARGEST: u64 = 256 << 20;
@@ -17,7 +20,7 @@ const LARGEST: u64 = 256 << 20;
 #[derive(Debug, Error)]
 pub enum StoreError {
     /// The disk said no.
-    #[error("{doing} failed: {source}: {}", path.display())]
+    #[error("{doing} failed: {source}{}: {}", what_to_do(doing, source.kind()), path.display())]
     Io {
         /// What was being done.
         doing: &'static str,
@@ -46,6 +49,32 @@ pub enum StoreError {
         /// Where.
         path: PathBuf,
     },
+    /// The file is marked as not to be written.
+    #[error("the file is marked read-only, so it is left as it is; take the mark off or save under another name: {}", path.display())]
+    ReadOnly {
+        /// Where.
+        path: PathBuf,
+    },
+    /// The file had to be written in place and that failed halfway.
+    #[error(
+        "the file could not be replaced, and writing it in place failed: {source}; the whole farm is in {}, so keep that file: {}",
+        copy.display(),
+        path.display()
+    )]
+    Broken {
+        /// What the system said.
+        source: io::Error,
+        /// Where the whole of it is.
+        copy: PathBuf,
+        /// Where.
+        path: PathBuf,
+    },
+    /// The file is not there any more.
+    #[error("the file is not there any more: it was moved or removed, or the stick or share that it is on was taken away: {}", path.display())]
+    Gone {
+        /// Where.
+        path: PathBuf,
+    },
     /// A report would take the place of something else.
     #[error("there is a file of this name already that is {found}, so it is left alone; choose another name: {}", path.display())]
     OtherKind {
@@ -58,6 +87,26 @@ pub enum StoreError {
     #[error("the farm could not be written as text: {0}")]
     Write(#[from] ron::Error),
 }
+
+/// What a person can do about it, where that is known.
+fn what_to_do(doing: &str, kind: io::ErrorKind) -> &'static str {
+    match kind {
+        _ if doing == OPENING || doing == READING => "",
+        io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded => {
+            "; there is no room: make some, or save under another name on another disk"
+        }
+        io::ErrorKind::ReadOnlyFilesystem | io::ErrorKind::PermissionDenied => {
+            "; nothing may be written there: save under another name in a folder of your own"
+        }
+        io::ErrorKind::NotFound => {
+            "; the folder is not there: put the stick or the share back that it is on, or save under another name"
+        }
+        _ => "; try again, or save under another name on another disk",
+    }
+}
+
+const OPENING: &str = "opening";
+const READING: &str = "reading";
 
 pub(crate) fn io_error<'a>(doing: &'static str, path: &'a Path) -> impl FnOnce(io::Error) -> StoreError + 'a {
     move |source| StoreError::Io { doing, source, path: path.to_owned() }
@@ -90,10 +139,23 @@ impl fmt::Display for Stamp {
     }
 }
 
+/// What a file holds, by its bytes.
+pub fn stamp(bytes: &[u8]) -> Stamp {
+    Stamp::of(bytes)
+}
+
+/// What a file holds now, whether it reads as a farm or not.
+///
+/// # Errors
+/// [`StoreError`] where it cannot be read at all.
+pub fn stamp_of(path: &Path) -> Result<Stamp, StoreError> {
+    Ok(Stamp::of(&bytes_of(path)?))
+}
+
 pub(crate) fn bytes_of(path: &Path) -> Result<Vec<u8>, StoreError> {
-    let file = File::open(path).map_err(io_error("opening", path))?;
+    let file = File::open(path).map_err(io_error(OPENING, path))?;
     let mut bytes = Vec::new();
-    file.take(LARGEST + 1).read_to_end(&mut bytes).map_err(io_error("reading", path))?;
+    file.take(LARGEST + 1).read_to_end(&mut bytes).map_err(io_error(READING, path))?;
     if bytes.len() as u64 > LARGEST {
         return Err(StoreError::TooLarge { path: path.to_owned() });
     }
@@ -110,102 +172,91 @@ pub fn open(path: &Path) -> Result<(Farm, Stamp), StoreError> {
     Ok((farm, Stamp::of(&bytes)))
 }
 
-/// Saves a farm: into a new file in the same folder, flushed to disk, then put in the place of the old one, which is kept
-/// beside it as a backup. A farm that says what the file says already leaves the file as it is, byte for byte.
-///
-/// `stamp` is what the file held when it was opened; `None` to write over whatever is there.
+/// Saves a farm without a backup of what stood there, as for a file that is new.
 ///
 /// # Errors
-/// [`StoreError::ChangedOnDisk`] where the stamp does not fit; [`StoreError::Io`] where the disk says no. In each case the
-/// old file is still whole.
+/// As [`Save::run`].
 pub fn save(path: &Path, farm: &Farm, stamp: Option<Stamp>) -> Result<Stamp, StoreError> {
-    let before = match bytes_of(path) {
-        Ok(bytes) => Some(bytes),
-        Err(StoreError::Io { source, .. }) if source.kind() == io::ErrorKind::NotFound => None,
-        Err(error) => return Err(error),
-    };
-    if let (Some(stamp), Some(before)) = (stamp, &before)
-        && Stamp::of(before) != stamp
-    {
-        return Err(StoreError::ChangedOnDisk { path: path.to_owned() });
-    }
-    if let Some(before) = &before
-        && unchanged(before, farm)
-    {
-        return Ok(Stamp::of(before));
-    }
-    let text = write(farm)?;
-    if let Some(before) = before {
-        put(&backup(path), &before)?;
-    }
-    put(path, text.as_bytes())?;
-    Ok(Stamp::of(text.as_bytes()))
+    Save { path, farm, stamp, backups: None }.run().map(|saved| saved.stamp)
 }
 
-/// Puts bytes in the place of a file, all or nothing.
-///
-/// # Errors
-/// [`StoreError::Io`]; the old file is still whole.
-pub fn put(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
-    let real = behind_links(path).map_err(io_error("following the link", path))?;
-    // A device or a folder is no place for a file, and must not be replaced by one.
-    if fs::metadata(&real).is_ok_and(|data| !data.is_file()) {
-        let source = io::Error::new(io::ErrorKind::InvalidInput, "it is no ordinary file");
-        return Err(io_error("writing", path)(source));
-    }
-    let folder = match real.parent() {
-        Some(folder) if !folder.as_os_str().is_empty() => folder,
-        _ => Path::new("."),
-    };
-    let mut builder = tempfile::Builder::new();
-    builder.prefix(".tankard-").suffix(".part");
-    // A temporary file is private by default; the farm keeps the rights it had.
-    let rights = fs::metadata(&real).map(|data| data.permissions()).ok();
-    let mut part = builder.tempfile_in(folder).map_err(io_error("making a new file", path))?;
-    part.write_all(bytes).map_err(io_error("writing", path))?;
-    match rights {
-        Some(rights) => part.as_file().set_permissions(rights).map_err(io_error("setting the rights", path))?,
-        None => ordinary_rights(part.as_file()).map_err(io_error("setting the rights", path))?,
-    }
-    part.as_file().sync_all().map_err(io_error("flushing to disk", path))?;
-    part.persist(&real).map_err(|error| io_error("putting the new file in place", path)(error.error))?;
-    // Without this the name may be lost in a power cut though the content is not; some systems cannot do it.
-    if let Ok(folder) = File::open(folder) {
-        let _ = folder.sync_all();
-    }
-    Ok(())
+/// A save: into a new file in the same folder, flushed to disk, then put in the place of the old one, of which a backup is
+/// flushed before. A farm that says what the file says already leaves the file as it is, byte for byte.
+#[derive(Clone, Copy, Debug)]
+pub struct Save<'a> {
+    /// Where to.
+    pub path: &'a Path,
+    /// What.
+    pub farm: &'a Farm,
+    /// What the file held when it was opened; `None` to write over whatever is there.
+    pub stamp: Option<Stamp>,
+    /// How what stood there is kept; `None` for not at all.
+    pub backups: Option<&'a Backups>,
 }
 
-/// The file that a link points to, so that it is replaced and not the link; also where it does not exist yet.
-fn behind_links(path: &Path) -> io::Result<PathBuf> {
-    if let Ok(real) = fs::canonicalize(path) {
-        return Ok(real);
+/// A save that is confirmed.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Saved {
+    /// What the file holds now.
+    pub stamp: Stamp,
+    /// Where what stood there before is kept.
+    pub backup: Option<PathBuf>,
+    /// Why what stood there before could not be kept, though the farm is saved.
+    pub remark: Option<String>,
+}
+
+impl Save<'_> {
+    /// Saves.
+    ///
+    /// # Errors
+    /// [`StoreError::ChangedOnDisk`] and [`StoreError::Gone`] where the stamp does not fit; [`StoreError::Io`] where the disk says no. In each case
+    /// one whole copy is left at least: the old file, or where that had to be written in place, what is named.
+    pub fn run(&self) -> Result<Saved, StoreError> {
+        self.run_watched(&mut |_| Ok(()))
     }
-    let mut real = path.to_owned();
-    // As many links in a row as systems follow.
-    for _ in 0..40 {
-        let Ok(target) = fs::read_link(&real) else { return Ok(real) };
-        real = real.parent().unwrap_or(Path::new("")).join(target);
+
+    /// Saves, with each step told before it is done; a watch that gives an error makes that step fail.
+    ///
+    /// # Errors
+    /// As [`Save::run`].
+    pub fn run_watched(&self, watch: &mut Watch<'_>) -> Result<Saved, StoreError> {
+        let path = self.path;
+        let before = match bytes_of(path) {
+            Ok(bytes) => Some(bytes),
+            Err(StoreError::Io { source, .. }) if source.kind() == io::ErrorKind::NotFound => None,
+            Err(error) => return Err(error),
+        };
+        match (self.stamp, &before) {
+            (Some(stamp), Some(before)) if Stamp::of(before) != stamp => {
+                return Err(StoreError::ChangedOnDisk { path: path.to_owned() });
+            }
+            // Where a stick was, an empty folder may be left, and what is saved there is hidden when the stick is back.
+            (Some(_), None) => return Err(StoreError::Gone { path: path.to_owned() }),
+            _ => {}
+        }
+        let text = write(self.farm)?;
+        if let Some(before) = &before
+            && says_the_same(before, &text)
+        {
+            return Ok(Saved { stamp: Stamp::of(before), backup: None, remark: None });
+        }
+        let target = Target::of(path)?;
+        let kept = match (before, self.backups) {
+            (Some(before), Some(backups)) => Some(backups.keep(path, &before, watch)),
+            _ => None,
+        };
+        let spare = self.backups.and_then(|backups| Some(saving_in_spare(path, backups.spare.as_ref()?)));
+        target.put(text.as_bytes(), spare.as_deref(), watch)?;
+        let (backup, remark) = match kept {
+            Some(Ok(backup)) => (Some(backup), None),
+            Some(Err(error)) => (None, Some(error.to_string())),
+            None => (None, None),
+        };
+        Ok(Saved { stamp: Stamp::of(text.as_bytes()), backup, remark })
     }
-    Err(io::Error::other("it leads round in a circle"))
 }
 
-#[cfg(unix)]
-fn ordinary_rights(file: &File) -> io::Result<()> {
-    use std::os::unix::fs::PermissionsExt;
-    file.set_permissions(fs::Permissions::from_mode(0o644))
-}
-
-#[cfg(not(unix))]
-fn ordinary_rights(_: &File) -> io::Result<()> {
-    Ok(())
-}
-
-/// Where the file before the last save is kept.
-pub fn backup(path: &Path) -> PathBuf {
-    with_ending(path, ".before")
-}
-
+/// A file beside another, called after it.
 pub(crate) fn with_ending(path: &Path, ending: &str) -> PathBuf {
     let mut name = path.as_os_str().to_owned();
     name.push(ending);

@@ -8,6 +8,7 @@ pub mod aim;
 pub mod calibration;
 pub mod card;
 pub mod day;
+pub mod differs;
 pub mod field;
 pub mod forecast;
 pub mod formulation;

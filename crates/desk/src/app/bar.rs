@@ -22,12 +22,18 @@ impl Desk {
                     ui.set_min_width(left);
                     ui.set_max_width(left);
                     ui.add(egui::Label::new(look::strong(name).color(colours.bar_ink)).truncate());
-                    if self.document.is_unsaved() {
-                        ui.label(RichText::new("not saved").color(colours.bar_ink.gamma_multiply(0.75)));
+                    let state = match () {
+                        () if self.is_saving() => "saving…",
+                        () if self.is_for_reading() => "for reading",
+                        () if self.document.is_unsaved() => "not saved",
+                        () => "",
+                    };
+                    if !state.is_empty() {
+                        ui.label(RichText::new(state).color(colours.bar_ink.gamma_multiply(0.75)));
                     }
                 });
                 for view in View::ALL {
-                    if tab(ui, view.name(), self.view == view) {
+                    if tab(ui, view.name(), self.view == view && self.backups.is_none()) {
                         wanted = Some(Command::Go(view));
                     }
                 }
@@ -60,9 +66,15 @@ impl Desk {
         });
         ui.menu_button("Farm", |ui| {
             ui.set_min_width(260.0);
-            for command in
-                [Command::New, Command::Open, Command::OpenDemo, Command::Save, Command::SaveAs, Command::FarmPage]
-            {
+            for command in [
+                Command::New,
+                Command::Open,
+                Command::OpenDemo,
+                Command::Save,
+                Command::SaveAs,
+                Command::Backups,
+                Command::FarmPage,
+            ] {
                 entry(ui, command, true, wanted);
             }
             let recent = self.remembered.as_ref().map(|remembered| remembered.farms.clone()).unwrap_or_default();

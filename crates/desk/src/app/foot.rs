@@ -15,12 +15,15 @@ impl Desk {
         if let Some(mut picker) = self.picker.take() {
             match picker.show(ui) {
                 None => self.picker = Some(picker),
-                Some(Some(path)) => self.chosen(picker.purpose(), path, ui.ctx()),
+                Some(Some(path)) => self.chosen(picker.purpose(), path),
                 Some(None) => self.leave_after_save = None,
             }
         }
         self.ask_over(ui);
         self.ask_leaving(ui);
+        self.ask_conflict(ui);
+        self.ask_other(ui);
+        self.ask_unreadable(ui);
         self.offer_found(ui);
         self.show_notice(ui);
         self.show_unread(ui);
@@ -44,12 +47,16 @@ impl Desk {
     /// Asks before another file is written over.
     fn ask_over(&mut self, ui: &mut Ui) {
         let Some(path) = self.saving_over.clone() else { return };
-        let text = format!("{} exists", path.display());
-        let answer = ask(ui, "saving over", &text, &["Write over it", "Choose another name", "Cancel"], "");
+        let open = match &self.over_other {
+            Some(other) => format!(", and {}", other.words()),
+            None => String::new(),
+        };
+        let text = format!("{} exists{open}", path.display());
+        let answer = ask(ui, "saving over", &text, &["Write over it", "Choose another name", "Cancel"], "", |_| {});
         match answer.or_else(|| escape(ui).then_some(2)) {
             Some(0) => {
                 self.saving_over = None;
-                self.save_as(&path, ui.ctx());
+                self.save_as(&path);
             }
             Some(1) => {
                 let leaving = self.leave_after_save.take();
@@ -70,7 +77,7 @@ impl Desk {
             count => format!(" and {count} issued cards"),
         };
         let text = format!("{} holds work that is not saved{cards}", self.document.farm().name);
-        let answer = ask(ui, "leaving", &text, &["Save it", "Let it go", "Stay here"], "");
+        let answer = ask(ui, "leaving", &text, &["Save it", "Let it go", "Stay here"], "", |_| {});
         let Some(answer) = answer.or_else(|| escape(ui).then_some(2)) else { return };
         self.leaving = None;
         match answer {
@@ -78,31 +85,15 @@ impl Desk {
                 self.run_now(Command::SaveAs, ui.ctx());
                 self.leave_after_save = Some(leaving);
             }
-            0 if !self.save() => {}
-            0 => self.leave(leaving, ui.ctx()),
+            0 => {
+                self.leave_when_saved(leaving);
+                self.save();
+            }
             1 => {
                 self.drop_kept();
-                self.leave(leaving, ui.ctx());
+                self.leave(leaving);
             }
             _ => {}
-        }
-    }
-
-    /// Offers work of an earlier run.
-    fn offer_found(&mut self, ui: &mut Ui) {
-        let Some(found) = &self.found else { return };
-        let changed = if found.is_file_changed { "; the file has changed since" } else { "" };
-        let text = format!("Work from an earlier run was found that was never saved{changed}");
-        let remark = if self.document.is_unsaved() { "new work is only in memory until this is answered" } else { "" };
-        let answer = ask(ui, "found", &text, &["Take it up", "Drop it"], remark);
-        if answer == Some(0) {
-            if let Some(found) = self.found.take() {
-                self.document.take_up(found.farm);
-                self.tell_seals();
-            }
-        } else if answer.is_some() {
-            self.found = None;
-            self.drop_kept();
         }
     }
 
@@ -130,8 +121,15 @@ impl Desk {
     }
 }
 
-/// Asks something at the foot of the window; gives which answer was taken.
-fn ask(ui: &mut Ui, id: &'static str, text: &str, answers: &[&str], remark: &str) -> Option<usize> {
+/// Asks something at the foot of the window, with what one must see for the answer; gives which answer was taken.
+pub(super) fn ask(
+    ui: &mut Ui,
+    id: &'static str,
+    text: &str,
+    answers: &[&str],
+    remark: &str,
+    more: impl FnOnce(&mut Ui),
+) -> Option<usize> {
     let mut answer = None;
     Panel::bottom(id).show(ui, |ui| {
         ui.add_space(look::GRID);
@@ -146,12 +144,13 @@ fn ask(ui: &mut Ui, id: &'static str, text: &str, answers: &[&str], remark: &str
                 ui.label(look::soft(ui, remark));
             }
         });
+        more(ui);
         ui.add_space(look::GRID);
     });
     answer
 }
 
 /// Escape is the answer that changes nothing.
-fn escape(ui: &Ui) -> bool {
+pub(super) fn escape(ui: &Ui) -> bool {
     ui.input(|input| input.key_pressed(egui::Key::Escape))
 }

@@ -1,16 +1,20 @@
 //! The desk inside its window, and how it starts.
 
-use std::path::Path;
-use std::time::Instant;
+use std::path::{Path, PathBuf};
+use std::time::{Duration, Instant};
 
 use egui::{Context, Ui};
 use tankard_core::farm::Farm;
+use tankard_file::store::StoreError;
 
 use super::{Desk, machine_clock};
 use crate::cli::{RendererName, Start, ThemeName};
 use crate::document::Document;
 use crate::recent::Remembered;
 use crate::{demo, look};
+
+/// How long a frame may wait for a disk: a small farm is saved in that time, so that nothing flickers.
+const FRAME: Duration = Duration::from_millis(20);
 
 /// The desk inside its window.
 struct Window {
@@ -24,6 +28,10 @@ impl eframe::App for Window {
         if let Some(started) = self.started.take() {
             log::info!("first frame after {} ms", started.elapsed().as_millis());
         }
+    }
+
+    fn on_exit(&mut self, _gl: Option<&eframe::glow::Context>) {
+        self.desk.settle();
     }
 
     fn clear_color(&self, visuals: &egui::Visuals) -> [f32; 4] {
@@ -60,10 +68,12 @@ pub fn open(file: Option<&Path>, start: &Start) -> Result<(), String> {
             Box::new(move |creation| {
                 let remembered = Remembered::read();
                 set_up(&creation.egui_ctx, &start, &remembered);
-                let mut desk = Desk::new(document, machine_clock).remember(remembered);
+                let mut desk = Desk::new(document, machine_clock).remember(remembered).patience(FRAME);
                 desk.view = start.view.unwrap_or_default();
-                if let Some(problem) = problem {
-                    desk.tell_problem(problem);
+                match problem {
+                    Some(Problem::File(path, error)) => desk.not_opened(&path, &error),
+                    Some(Problem::Demo(problem)) => desk.tell_problem(problem),
+                    None => {}
                 }
                 Ok(Box::new(Window { desk, started: Some(started) }))
             }),
@@ -87,16 +97,22 @@ fn renderers(first: RendererName) -> Vec<eframe::Renderer> {
     list
 }
 
+/// Why there is no farm to begin with.
+enum Problem {
+    File(PathBuf, StoreError),
+    Demo(String),
+}
+
 /// The farm to begin with. A farm that cannot be read is left alone, and an empty desk says why.
-fn first_document(file: Option<&Path>) -> (Document, Option<String>) {
+fn first_document(file: Option<&Path>) -> (Document, Option<Problem>) {
     match file {
         Some(path) => match Document::open(path.to_owned()) {
             Ok(document) => (document, None),
-            Err(error) => (Document::copy(Farm::new("New farm")), Some(format!("The farm was not opened: {error}"))),
+            Err(error) => (Document::copy(Farm::new("New farm")), Some(Problem::File(path.to_owned(), error))),
         },
         None => match demo::farm() {
             Ok(farm) => (Document::copy(farm), None),
-            Err(error) => (Document::copy(Farm::new("New farm")), Some(error.to_string())),
+            Err(error) => (Document::copy(Farm::new("New farm")), Some(Problem::Demo(error.to_string()))),
         },
     }
 }

@@ -4,6 +4,7 @@ pub mod boxes;
 pub mod chart;
 pub mod chart_rows;
 pub mod day_picture;
+pub mod differences;
 pub mod findings;
 pub mod gauge;
 pub mod hatch;

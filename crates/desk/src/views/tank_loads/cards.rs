@@ -349,7 +349,8 @@ fn issue(desk: &mut Desk, new: Vec<(Id, Card)>) -> String {
     let count = new.len();
     desk.document.issue(new);
     // The paper is out, so the numbers must not be lost even where the machine stops now.
-    desk.keep();
+    // The paper is out, so this is waited for.
+    desk.keep(std::time::Duration::from_secs(5));
     counted(count, "card")
 }
 

@@ -1,0 +1,318 @@
+//! What differs between two states of a farm, by name: what a person must see before one takes the place of the other.
+
+use std::fmt;
+
+use indexmap::IndexMap;
+
+use super::{Farm, Id, Movement};
+
+/// The nouns of one kind that differ.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Differing {
+    /// What one of them is called.
+    pub one: &'static str,
+    /// What several are called.
+    pub many: &'static str,
+    /// Names of those that the first state has not.
+    pub added: Vec<String>,
+    /// Names of those that the second state has not.
+    pub gone: Vec<String>,
+    /// Names of those that both have and that are not alike.
+    pub changed: Vec<String>,
+    /// Whether those that both have stand in another order.
+    pub is_moved: bool,
+}
+
+impl Differing {
+    fn is_empty(&self) -> bool {
+        self.added.is_empty() && self.gone.is_empty() && self.changed.is_empty() && !self.is_moved
+    }
+
+    fn count(&self, count: usize) -> String {
+        format!("{count} {}", if count == 1 { self.one } else { self.many })
+    }
+}
+
+/// How far a list of names goes before the rest is counted.
+const NAMED: usize = 6;
+
+impl fmt::Display for Differing {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let mut between = "";
+        for (names, what) in [(&self.added, "added"), (&self.gone, "gone"), (&self.changed, "changed")] {
+            if names.is_empty() {
+                continue;
+            }
+            write!(f, "{between}{} {what}: ", self.count(names.len()))?;
+            let said: Vec<&str> = names.iter().take(NAMED).map(String::as_str).collect();
+            f.write_str(&said.join(", "))?;
+            if names.len() > NAMED {
+                write!(f, " and {} more", names.len() - NAMED)?;
+            }
+            between = "; ";
+        }
+        if self.is_moved {
+            write!(f, "{between}{} in another order", self.many)?;
+        }
+        Ok(())
+    }
+}
+
+/// What differs between two states of a farm.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Differs {
+    /// Fields, passes, products and the like, in the order of the file.
+    pub nouns: Vec<Differing>,
+    /// What of the farm itself differs, in words such as "the paper".
+    pub farm: Vec<&'static str>,
+}
+
+impl Differs {
+    /// Whether nothing differs.
+    pub fn is_empty(&self) -> bool {
+        self.nouns.is_empty() && self.farm.is_empty()
+    }
+
+    /// A line for each kind of noun, and one for the farm itself.
+    ///
+    /// # Examples
+    /// ```
+    /// use tankard_core::farm::{Farm, Field, differs};
+    /// use tankard_core::quantity::AsTyped;
+    /// let was = Farm::new("Home farm");
+    /// let mut is = was.clone();
+    /// is.fields.insert("mill".to_owned(), Field::new("Mill field", AsTyped::parse("74.6 ac").unwrap()));
+    /// is.currency = "€".to_owned();
+    /// let lines = differs::between(&was, &is).lines();
+    /// assert_eq!(lines, ["1 field added: Mill field", "of the farm itself: the currency"]);
+    /// ```
+    pub fn lines(&self) -> Vec<String> {
+        let nouns = self.nouns.iter().map(ToString::to_string);
+        nouns.chain((!self.farm.is_empty()).then(|| format!("of the farm itself: {}", self.farm.join(", ")))).collect()
+    }
+}
+
+/// What differs, seen from the first state: what the second has more is added, what it lacks is gone.
+pub fn between(was: &Farm, is: &Farm) -> Differs {
+    // Every field by name, so that none that is new is overlooked.
+    let Farm {
+        format: _,
+        name,
+        units,
+        currency,
+        place,
+        paper,
+        measuring,
+        emergency,
+        fields,
+        surroundings,
+        background,
+        waters,
+        rigs,
+        products,
+        advice,
+        laws,
+        practice,
+        forecast,
+        aims,
+        apart,
+        short_step,
+        roads,
+        days,
+        passes,
+        records,
+        keeping,
+        movements,
+        trials,
+        closed,
+        cards,
+    } = is;
+    let nouns = [
+        maps(("field", "fields"), &was.fields, fields, |_, field| field.name.clone()),
+        maps(("surrounding", "surroundings"), &was.surroundings, surroundings, |_, thing| thing.name.clone()),
+        maps(("water", "waters"), &was.waters, waters, |_, water| water.name.clone()),
+        maps(("rig", "rigs"), &was.rigs, rigs, |_, rig| rig.name.clone()),
+        maps(("product", "products"), &was.products, products, |_, product| product.name.clone()),
+        maps(("advice", "pieces of advice"), &was.advice, advice, |_, advice| advice.source()),
+        maps(("law", "laws"), &was.laws, laws, |_, law| law.name.clone()),
+        maps(("day", "days"), &was.days, days, |id, _| id.clone()),
+        maps(("pass", "passes"), &was.passes, passes, |_, pass| format!("{} ({})", pass.name, pass.date)),
+        maps(("record", "records"), &was.records, records, |_, record| format!("{} ({})", record.name, record.date)),
+        list_of_movements(&was.movements, movements, is),
+        maps(("trial", "trials"), &was.trials, trials, |_, trial| trial.name.clone()),
+        maps(("closed season", "closed seasons"), &was.closed, closed, |id, _| id.clone()),
+        maps(("issued card", "issued cards"), &was.cards, cards, |id, _| id.clone()),
+    ];
+    let farm = [
+        (was.name != *name, "the name"),
+        (was.units != *units, "the units"),
+        (was.currency != *currency, "the currency"),
+        (was.place != *place, "the place"),
+        (was.paper != *paper, "the paper"),
+        (was.measuring != *measuring, "the finest marks measured with"),
+        (was.emergency != *emergency, "the emergency lines"),
+        (was.background != *background, "the picture under the map"),
+        (was.practice != *practice, "what the farm keeps to"),
+        (was.forecast != *forecast, "the forecast"),
+        (was.aims != *aims, "the aims of load sizes"),
+        (was.apart != *apart, "what keeps fields from sharing a load"),
+        (was.short_step != *short_step, "the ground of shorter loads on a card"),
+        (was.roads != *roads, "the roads"),
+        (was.keeping != *keeping, "how records are kept"),
+    ];
+    Differs {
+        nouns: nouns.into_iter().filter(|kind| !kind.is_empty()).collect(),
+        farm: farm.into_iter().filter_map(|(differs, words)| differs.then_some(words)).collect(),
+    }
+}
+
+fn maps<T: PartialEq>(
+    (one, many): (&'static str, &'static str),
+    was: &IndexMap<Id, T>,
+    is: &IndexMap<Id, T>,
+    name: impl Fn(&Id, &T) -> String,
+) -> Differing {
+    let called = |id: &Id, noun: &T| {
+        let name = name(id, noun);
+        // Two of one name are told apart by their ids; one without a name has nothing else.
+        if name.trim().is_empty() { format!("\"{id}\"") } else { name }
+    };
+    let missing = |of: &IndexMap<Id, T>, from: &IndexMap<Id, T>| -> Vec<String> {
+        from.iter().filter(|(id, _)| !of.contains_key(*id)).map(|(id, noun)| called(id, noun)).collect()
+    };
+    let changed = is.iter().filter_map(|(id, noun)| {
+        let before = was.get(id).filter(|before| *before != noun)?;
+        let (old, new) = (called(id, before), called(id, noun));
+        Some(if old == new { new } else { format!("{new}, before {old}") })
+    });
+    let both = |of: &IndexMap<Id, T>, other: &IndexMap<Id, T>| -> Vec<Id> {
+        of.keys().filter(|id| other.contains_key(*id)).cloned().collect()
+    };
+    Differing {
+        one,
+        many,
+        added: missing(was, is),
+        gone: missing(is, was),
+        changed: changed.collect(),
+        is_moved: both(was, is) != both(is, was),
+    }
+}
+
+/// Movements have no id: what is alike at both ends stays, and of what lies between each is looked for among the others.
+fn list_of_movements(was: &[Movement], is: &[Movement], farm: &Farm) -> Differing {
+    let head = was.iter().zip(is).take_while(|(was, is)| was == is).count();
+    let most = was.len().min(is.len()) - head;
+    let tail = was.iter().rev().zip(is.iter().rev()).take(most).take_while(|(was, is)| was == is).count();
+    let inner = |list: &[Movement]| list.get(head..list.len() - tail).unwrap_or_default().to_vec();
+    let (mut gone, between) = (inner(was), inner(is));
+    let is_moved_alone = gone.len() == between.len();
+    let mut added = Vec::new();
+    for movement in between {
+        match gone.iter().position(|other| *other == movement) {
+            Some(at) => drop(gone.remove(at)),
+            None => added.push(movement),
+        }
+    }
+    let names = |list: Vec<Movement>| -> Vec<String> {
+        let name = |movement: &Movement| {
+            let product = farm.products.get(&movement.product).map_or(&movement.product, |product| &product.name);
+            format!("{product} ({})", movement.date)
+        };
+        list.iter().map(name).collect()
+    };
+    Differing {
+        one: "movement of stock",
+        many: "movements of stock",
+        is_moved: is_moved_alone && added.is_empty() && gone.is_empty() && was != is,
+        added: names(added),
+        gone: names(gone),
+        changed: Vec::new(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::between;
+    use crate::farm::{Farm, Field, Moved, Movement, Pass, Product, ProductKind, Record};
+    use crate::quantity::AsTyped;
+    use jiff::civil::date;
+
+    fn farm() -> Farm {
+        let mut farm = Farm::new("Home farm");
+        for (id, name) in [("mill", "Mill field"), ("brook", "Brook field")] {
+            farm.fields.insert(id.to_owned(), Field::new(name, AsTyped::parse("74.6 ac").unwrap()));
+        }
+        farm.passes.insert("p".to_owned(), Pass::new("Corn, first post", date(2031, 6, 12)));
+        for day in 1..10 {
+            farm.records.insert(format!("r{day}"), Record::new("Corn", date(2031, 5, day)));
+        }
+        farm
+    }
+
+    #[test]
+    fn each_noun_is_named_as_added_gone_or_changed() {
+        let was = farm();
+        let mut is = was.clone();
+        is.fields["mill"].name = "Mill field, south".to_owned();
+        is.fields.shift_remove("brook");
+        is.passes["p"].date = date(2031, 6, 13);
+        let kind = (ProductKind::Herbicide, crate::farm::Formulation::SL);
+        is.products.insert("g".to_owned(), Product::new("Glyphosate 540 SL (demo)", kind.0, kind.1));
+        is.records.clear();
+        assert_eq!(
+            between(&was, &is).lines(),
+            [
+                "1 field gone: Brook field; 1 field changed: Mill field, south, before Mill field",
+                "1 product added: Glyphosate 540 SL (demo)",
+                "1 pass changed: Corn, first post (2031-06-13), before Corn, first post (2031-06-12)",
+                "9 records gone: Corn (2031-05-01), Corn (2031-05-02), Corn (2031-05-03), Corn (2031-05-04), \
+                 Corn (2031-05-05), Corn (2031-05-06) and 3 more",
+            ]
+        );
+        // Seen from the other side what was added is gone.
+        let back = between(&is, &was);
+        assert_eq!((back.nouns[0].added.as_slice(), back.nouns[1].gone.len()), (&["Brook field".to_owned()][..], 1));
+        assert!(between(&is, &is).is_empty());
+    }
+
+    #[test]
+    fn an_order_of_its_own_is_a_difference() {
+        let was = farm();
+        let mut is = was.clone();
+        is.fields.swap_indices(0, 1);
+        // Two maps with the same entries are equal to `==`, but people put fields in an order that means something.
+        assert_eq!(was, is);
+        assert_eq!(between(&was, &is).lines(), ["fields in another order"]);
+    }
+
+    #[test]
+    fn movements_are_told_apart_without_ids() {
+        let moved = |day: i8| Movement {
+            product: "g".to_owned(),
+            date: date(2031, 5, day),
+            what: Moved::In { amount: AsTyped::parse("1 gal").unwrap(), lot: String::new() },
+            by: String::new(),
+            note: String::new(),
+        };
+        let mut was = farm();
+        was.movements = vec![moved(1), moved(2), moved(3)];
+        let mut is = was.clone();
+        is.movements = vec![moved(1), moved(3), moved(3), moved(4)];
+        let lines = between(&was, &is).lines();
+        assert_eq!(
+            lines,
+            ["2 movements of stock added: g (2031-05-03), g (2031-05-04); 1 movement of stock gone: g (2031-05-02)"]
+        );
+        is.movements = vec![moved(2), moved(1), moved(3)];
+        assert_eq!(between(&was, &is).lines(), ["movements of stock in another order"]);
+    }
+
+    #[test]
+    fn what_holds_for_the_whole_farm_is_named_too() {
+        let was = farm();
+        let mut is = was.clone();
+        is.name = "Other farm".to_owned();
+        is.emergency.push("112".to_owned());
+        assert_eq!(between(&was, &is).lines(), ["of the farm itself: the name, the emergency lines"]);
+    }
+}

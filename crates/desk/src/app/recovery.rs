@@ -1,0 +1,286 @@
+//! Work that is not saved: kept in a side file while it is done, and offered at the next start after a crash or a power cut.
+
+use std::path::{Path, PathBuf};
+use std::time::{Duration, Instant};
+
+use egui::Ui;
+use tankard_core::farm::differs;
+use tankard_file::backups;
+use tankard_file::side::{self, Head, Kept};
+use tankard_file::store::{self, StoreError};
+
+use super::Desk;
+use super::foot::{ask, escape};
+use super::job::{Job, Outcome};
+use crate::document::{Document, Saved};
+use crate::parts::differences;
+
+/// Keeping a large farm must not take more than a small part of the time.
+const SHARE_OF_TIME: u32 = 20;
+
+/// Work of an earlier run that waits to be taken up or dropped. Until then its side file is left alone.
+pub(super) struct Found {
+    kept: Kept,
+    /// Whether the file is no longer what the work began from.
+    is_file_changed: bool,
+    /// Whether it is the copy of a save that was ended while the file was written in place.
+    is_half_saved: bool,
+    /// What the work has otherwise than the farm that is open.
+    lines: Vec<String>,
+}
+
+/// A file that does not read, though a copy of it does.
+pub(super) struct Unreadable {
+    path: PathBuf,
+    why: String,
+    /// What the copy is, and where.
+    copy: (String, PathBuf),
+}
+
+/// In which side file which state is, and how long that took.
+type InSide = (PathBuf, Saved, Duration);
+
+/// How unsaved work was kept in the side file.
+pub(super) struct Keeping {
+    /// Which state of the document is there; none where that is not known.
+    pub(super) state: Option<Saved>,
+    /// When it was last tried, and how long that took.
+    pub(super) at: Instant,
+    pub(super) took: Duration,
+    /// The side file of this run, once it wrote one.
+    pub(super) side: Option<PathBuf>,
+    /// What is being kept.
+    pub(super) job: Option<Job<Result<InSide, StoreError>>>,
+    /// Whether it was said that it fails.
+    told: bool,
+}
+
+impl Keeping {
+    pub(super) fn none() -> Self {
+        Self { state: None, at: Instant::now(), took: Duration::ZERO, side: None, job: None, told: false }
+    }
+}
+
+impl Desk {
+    /// Where unsaved work is kept: beside the farm, and where that cannot be written, or for a farm that has no file or that
+    /// someone else has open, where the desk remembers things.
+    fn sides(&self) -> Vec<PathBuf> {
+        let spare = self.remembered.as_ref().and_then(|remembered| remembered.folder.clone());
+        match self.document.path() {
+            Some(path) => {
+                let beside = self.other.is_none().then(|| side::beside(path));
+                beside.into_iter().chain(spare.map(|spare| side::in_spare(path, &spare))).collect()
+            }
+            None => self.remembered.as_ref().and_then(crate::recent::Remembered::never_saved).into_iter().collect(),
+        }
+    }
+
+    /// Whether there is a place for unsaved work.
+    pub(super) fn can_keep(&self) -> bool {
+        self.document.path().is_some() || self.remembered.is_some()
+    }
+
+    /// The side file in which the present work is, if it is in one.
+    pub(super) fn kept_in(&self) -> Option<&Path> {
+        self.kept.side.as_deref().filter(|_| self.kept.state == Some(self.state()))
+    }
+
+    /// Looks for what earlier runs left.
+    pub(super) fn look_for_unsaved(&mut self) {
+        self.found.clear();
+        // Of a farm that someone else has open it may be theirs, of a moment ago.
+        if self.other.is_some() {
+            return;
+        }
+        let spare = self.remembered.as_ref().and_then(|remembered| remembered.folder.clone());
+        let half = self.document.path().and_then(|path| side::half_saved(path, spare.as_deref()));
+        let halves = half.into_iter().map(|kept| (kept, true));
+        let sides = self.sides();
+        let all = halves.chain(sides.iter().flat_map(|side| side::find_all(side)).map(|kept| (kept, false)));
+        for (kept, is_half_saved) in all {
+            let lines = differs::between(self.document.farm(), &kept.farm).lines();
+            // It was saved since, or undone: nothing of it is missing.
+            if lines.is_empty() && kept.farm == *self.document.farm() {
+                side::drop(&kept.path);
+                continue;
+            }
+            let begun = kept.head.begun_from;
+            let is_file_changed = begun.is_some() && begun != self.document.stamp();
+            self.found.push(Found { kept, is_file_changed, is_half_saved, lines });
+        }
+    }
+
+    /// Says at the start which farms of before have unsaved work, where none of them is opened.
+    pub(super) fn tell_of_others(&mut self) {
+        let Some(remembered) = &self.remembered else { return };
+        if self.document.path().is_some() {
+            return;
+        }
+        let has_work = |path: &&PathBuf| !tankard_file::lock::beside(path).exists() && side::beside(path).is_file();
+        if let Some(path) = remembered.farms.iter().find(has_work) {
+            let text =
+                format!("Work on {} was not saved when it was last open; open it from the Farm menu", path.display());
+            self.tell(text);
+        }
+    }
+
+    /// Drops what this run kept, once it is saved or let go. What an earlier run kept stays until it is answered.
+    pub(super) fn drop_kept(&mut self) {
+        self.finish_keeping(Duration::from_secs(5));
+        if let Some(side) = &self.kept.side {
+            side::drop(side);
+        }
+        self.kept = Keeping::none();
+    }
+
+    /// Keeps unsaved work in the side file of this run, waiting so long for it. Where that fails it is said once, and tried
+    /// again.
+    pub(crate) fn keep(&mut self, wait: Duration) {
+        self.finish_keeping(wait);
+        if self.kept.job.is_some() || !self.document.is_unsaved() {
+            return;
+        }
+        let sides = self.sides();
+        if sides.is_empty() {
+            return;
+        }
+        self.kept.at = Instant::now();
+        let snapshot = self.document.snapshot();
+        let head = Head { begun_from: self.document.stamp(), at: Some(self.now()) };
+        let own = self.kept.side.clone();
+        let job = Job::start(self.ctx.as_ref(), move || {
+            let began = Instant::now();
+            let (state, farm) = (snapshot.state(), snapshot.into_farm());
+            let mut first = None;
+            // What this run wrote before, and else what no run before left anything in.
+            let places = own.into_iter().chain(sides.iter().map(|side| side::free(side)));
+            for place in places {
+                match side::keep(&place, &farm, head) {
+                    Ok(()) => return Ok((place, state, began.elapsed())),
+                    Err(error) => first = first.or(Some(error)),
+                }
+            }
+            Err(first.unwrap_or(StoreError::Gone { path: PathBuf::new() }))
+        });
+        self.kept.job = Some(job);
+        self.finish_keeping(wait.max(self.patience));
+    }
+
+    /// Takes note of what was kept.
+    pub(super) fn finish_keeping(&mut self, wait: Duration) {
+        let Some(job) = self.kept.job.take() else { return };
+        match job.ended(wait) {
+            None => self.kept.job = Some(job),
+            Some(Outcome::Done(Ok((side, state, took)))) => {
+                if let Some(before) = self.kept.side.replace(side)
+                    && self.kept.side.as_ref() != Some(&before)
+                {
+                    side::drop(&before);
+                }
+                self.kept.state = Some(state);
+                self.kept.took = took;
+                self.kept.told = false;
+            }
+            Some(Outcome::Done(Err(error))) if !self.kept.told => {
+                self.kept.told = true;
+                self.tell_problem(format!(
+                    "Unsaved work is only in memory: {error}. It will be tried again; save to be sure"
+                ));
+            }
+            Some(Outcome::Done(Err(error))) => log::warn!("unsaved work could not be kept: {error}"),
+            Some(Outcome::Died) => log::warn!("keeping unsaved work ended without an answer"),
+        }
+    }
+
+    /// How long work may stay only in memory: longer where keeping it takes long.
+    pub(super) fn keep_after(&self) -> Duration {
+        self.keep_every.max(self.kept.took * SHARE_OF_TIME)
+    }
+
+    /// Which state of the document this is. Issuing cards is no revision, but must be kept too.
+    pub(super) fn state(&self) -> Saved {
+        Saved { revision: self.document.revision(), cards: self.document.farm().cards.len() }
+    }
+
+    /// Offers work of earlier runs, the latest first.
+    pub(super) fn offer_found(&mut self, ui: &mut Ui) {
+        let Some(found) = self.found.first() else { return };
+        let when = found.kept.head.at.map(|at| format!(", kept {}", at.strftime("%Y-%m-%d %H:%M"))).unwrap_or_default();
+        let what = if found.is_half_saved {
+            "A save was ended before it was done; what it was saving is whole".to_owned()
+        } else {
+            format!("Work from an earlier run was found that was never saved{when}")
+        };
+        let changed = if found.is_file_changed { "; the file has been saved since, from elsewhere" } else { "" };
+        let more = match self.found.len() {
+            1 => String::new(),
+            count => format!("{} more to look at after this", count - 1),
+        };
+        let lines = &found.lines;
+        let answer = ask(ui, "found", &format!("{what}{changed}"), &["Take it up", "Drop it"], &more, |ui| {
+            differences::show(ui, "What it has otherwise than what is open", lines);
+        });
+        match answer {
+            Some(0) => {
+                let found = self.found.remove(0);
+                self.document.take_point();
+                self.document.take_up(found.kept.farm);
+                // It is this run's work now; its own side file goes once it is in that of this run.
+                self.keep(Duration::from_secs(5));
+                if self.kept_in().is_some() {
+                    side::drop(&found.kept.path);
+                }
+                self.tell("It is open now; undo brings back what was open, and the file changes when you save");
+                self.tell_seals();
+            }
+            Some(_) => side::drop(&self.found.remove(0).kept.path),
+            None => {}
+        }
+    }
+
+    /// Says that a file was not opened, and offers the latest copy of it that reads.
+    pub(super) fn not_opened(&mut self, path: &Path, error: &StoreError) {
+        let spare = self.remembered.as_ref().and_then(|remembered| remembered.folder.clone());
+        let is_broken = matches!(error, StoreError::Read { .. });
+        let half = side::half_saved(path, spare.as_deref()).map(|kept| ("what was being saved".to_owned(), kept.path));
+        let kept = || {
+            let kept = side::find_all(&side::beside(path)).into_iter().next()?;
+            let at = kept.head.at.map(|at| format!(" of {}", at.strftime("%Y-%m-%d %H:%M"))).unwrap_or_default();
+            Some((format!("the work{at} that was not saved"), kept.path))
+        };
+        let backup = || {
+            let all = backups::list(path, spare.as_deref());
+            let reads = all.into_iter().find(|backup| store::open(&backup.path).is_ok())?;
+            Some((format!("the backup of {}", reads.made.strftime("%Y-%m-%d %H:%M")), reads.path))
+        };
+        let why = error.to_string();
+        match half.or_else(kept).or_else(backup).filter(|_| is_broken) {
+            Some(copy) => self.unreadable = Some(Unreadable { path: path.to_owned(), why, copy }),
+            None => self.tell_problem(format!("The farm was not opened: {why}")),
+        }
+    }
+
+    /// Offers the copy of a file that does not read.
+    pub(super) fn ask_unreadable(&mut self, ui: &mut Ui) {
+        let Some(unreadable) = &self.unreadable else { return };
+        let text = format!("The farm was not opened: {}", unreadable.why);
+        let open = format!("Open {}", unreadable.copy.0);
+        let remark = "The file stays as it is until you save; then it goes to the backups";
+        let answer = ask(ui, "unreadable", &text, &[&open, "Leave it"], remark, |_| {});
+        match answer.or_else(|| escape(ui).then_some(1)) {
+            Some(0) => {
+                let Some(unreadable) = self.unreadable.take() else { return };
+                match store::open(&unreadable.copy.1) {
+                    Ok((farm, _)) => {
+                        let stamp = store::stamp_of(&unreadable.path).ok();
+                        self.replace(Document::recovered(farm, unreadable.path, stamp));
+                        self.tell(format!("This is {}; save it to put it in the place of the file", unreadable.copy.0));
+                    }
+                    Err(error) => self.tell_problem(format!("The copy was not opened: {error}")),
+                }
+            }
+            Some(_) => self.unreadable = None,
+            None => {}
+        }
+    }
+}
