@@ -10,6 +10,7 @@ pub(crate) mod named;
 pub mod outline;
 pub(crate) mod plane;
 pub mod projection;
+pub mod rings;
 pub mod shift;
 pub(crate) mod strips;
 
