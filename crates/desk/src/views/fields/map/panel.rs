@@ -2,7 +2,8 @@
 
 use egui::{Key, ScrollArea, TextEdit, Ui};
 use geo::Coord;
-use tankard_core::farm::{Farm, SurroundingKind};
+use tankard_core::farm::{Farm, Id, SurroundingKind};
+use tankard_core::loads::card::short_date;
 use tankard_core::quantity::Quantity;
 
 use super::points::{self, Place};
@@ -38,6 +39,8 @@ pub(super) fn show(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
         if map.picture_open {
             ui.add_space(4.0);
             picture(map, desk, ui);
+        } else if let (Some(_), Some(problem)) = (&desk.document.farm().background, map.picture.problem()) {
+            mark::line(ui, tankard_core::finding::Level::Check, problem);
         }
     });
 }
@@ -232,6 +235,9 @@ fn field(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
     if !said.is_empty() && !matches!(map.colouring, super::Colouring::Crop | super::Colouring::Stage) {
         ui.label(format!("{}: {said}", map.colouring.name()));
     }
+    if let Some(strips) = map.strip_words(farm, Some(id)) {
+        ui.label(strips);
+    }
     let (id, has_boundary) = (id.clone(), field.boundary.is_some());
     let gateways = field.gateways.len();
     ui.horizontal_wrapped(|ui| {
@@ -402,6 +408,18 @@ fn set_corner(map: &mut State, desk: &mut Desk, what: Drawn, to: Coord<f64>) {
 }
 
 impl State {
+    /// What of a field stays unsprayed in strips in the pass that is shown.
+    pub(super) fn strip_words(&self, farm: &Farm, id: Option<&Id>) -> Option<String> {
+        let ground = self.ground.fields.of_field(id?)?;
+        let strips = ground.strips.iter().filter(|strip| !strip.area.is_zero());
+        let to: Vec<String> = strips.map(|strip| format!("{} from {}", strip.width.show(farm.units), strip.what)).collect();
+        let pass = self.ground.of.as_ref().and_then(|(_, pass)| farm.passes.get(pass.as_ref()?))?;
+        (!to.is_empty()).then(|| {
+            let area = ground.strip_area.show(farm.units);
+            format!("{}: {area} stay unsprayed: {}", short_date(pass.date), to.join(", "))
+        })
+    }
+
     /// Brings a typed place into view: the map goes there when it lies outside of what is seen.
     fn show_place(&mut self, at: Coord<f64>) {
         let Some(camera) = &mut self.camera else { return };
