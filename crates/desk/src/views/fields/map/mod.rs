@@ -227,6 +227,18 @@ pub(crate) fn take_picture(desk: &mut Desk, file: &Path) {
 }
 
 impl State {
+    /// Where a longitude and latitude lie on a map that takes this part of the screen, in degrees; none before it was shown.
+    pub fn on_screen(&self, rect: egui::Rect, longitude: f64, latitude: f64) -> Option<egui::Pos2> {
+        let at = self.land.flat.to_plane(Coord { x: longitude, y: latitude });
+        Some(self.camera?.on(rect).place_of(at))
+    }
+
+    /// The longitude and latitude that lie at a place of the screen, in degrees.
+    pub fn on_globe(&self, rect: egui::Rect, at: egui::Pos2) -> Option<(f64, f64)> {
+        let at = self.land.flat.to_globe(self.camera?.on(rect).ground(at));
+        Some((at.x, at.y))
+    }
+
     /// Looks at what changed since the last frame.
     fn take_up(&mut self, desk: &mut Desk) {
         let revision = desk.document.revision();
