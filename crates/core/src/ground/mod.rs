@@ -261,7 +261,8 @@ fn judge_area(farm: &Farm, field: &Field, ground: &mut FieldGround) {
         if ground.from == AreaFrom::Boundary { "boundary" } else { "stated area" }
     );
     ground.findings.push(
-        Finding::check(about(), text, basis).hint("Mend the area or the boundary in Fields, or choose which one counts."),
+        Finding::check(about(), text, basis)
+            .hint("Mend the area or the boundary in Fields, or choose which one counts."),
     );
 }
 
@@ -335,7 +336,8 @@ fn judge_strips(farm: &Farm, pass: &Pass, field: &Field, kept: &[Kept], ground: 
             ground.sprayable.show(units)
         );
         findings.push(
-            Finding::check(about(), text, Basis::of_all(&bases)).hint("Lower the ground typed for the pass, or take it back."),
+            Finding::check(about(), text, Basis::of_all(&bases))
+                .hint("Lower the ground typed for the pass, or take it back."),
         );
     }
     ground.findings.extend(findings);

@@ -75,9 +75,7 @@ fn head(ui: &mut Ui, last: &str) {
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
         ui.add_space(16.0);
-        for (width, text) in
-            [(NAME, "field"), (AREA, "area"), (CROP, "crop"), (STAGE, "stage"), (120.0, last)]
-        {
+        for (width, text) in [(NAME, "field"), (AREA, "area"), (CROP, "crop"), (STAGE, "stage"), (120.0, last)] {
             boxes::slot_of(ui, Vec2::new(width, 18.0), |ui| ui.label(look::soft(ui, text)));
         }
     });

@@ -35,10 +35,13 @@ use land::{Land, Piece};
 use points::Place;
 use sketch::Sketch;
 
-/// Height of what stands under the map.
+/// Height of what stands under the map, and on a small screen, where it scrolls.
 const PANEL: f32 = 112.0;
-/// The same with the rows of the picture.
-const PANEL_WITH_PICTURE: f32 = 168.0;
+const PANEL_SMALL: f32 = 66.0;
+/// What the rows of the picture add.
+const PICTURE: f32 = 56.0;
+/// A room lower than this is small.
+const SMALL: f32 = 400.0;
 
 /// What is to be brought into view.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -179,7 +182,8 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     let mut map = std::mem::take(&mut desk.fields.map);
     map.take_up(desk);
     tools::show(&mut map, desk, ui);
-    let panel = if map.picture_open { PANEL_WITH_PICTURE } else { PANEL };
+    let panel = if ui.available_height() < SMALL { PANEL_SMALL } else { PANEL };
+    let panel = if map.picture_open { panel + PICTURE } else { panel };
     let size = Vec2::new(ui.available_width(), (ui.available_height() - panel).max(120.0));
     canvas::show(&mut map, desk, ui, size);
     panel::show(&mut map, desk, ui);

@@ -86,8 +86,12 @@ fn sketch(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
         ui.label(look::soft(ui, "latitude, longitude"));
         let edit = TextEdit::singleline(&mut map.typed).desired_width(PLACE).hint_text("41.2, -96.4");
         let response = ui.add(edit).accessible_name("Latitude and longitude of the point");
-        if std::mem::take(&mut map.to_type) {
+        // The click that began it would take the keyboard away again.
+        if map.to_type && !ui.input(|input| input.pointer.any_click()) {
+            map.to_type = false;
             response.request_focus();
+        } else if map.to_type {
+            ui.ctx().request_repaint();
         }
         let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
         let escaped = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Escape));
@@ -412,7 +416,8 @@ impl State {
     pub(super) fn strip_words(&self, farm: &Farm, id: Option<&Id>) -> Option<String> {
         let ground = self.ground.fields.of_field(id?)?;
         let strips = ground.strips.iter().filter(|strip| !strip.area.is_zero());
-        let to: Vec<String> = strips.map(|strip| format!("{} from {}", strip.width.show(farm.units), strip.what)).collect();
+        let to: Vec<String> =
+            strips.map(|strip| format!("{} from {}", strip.width.show(farm.units), strip.what)).collect();
         let pass = self.ground.of.as_ref().and_then(|(_, pass)| farm.passes.get(pass.as_ref()?))?;
         (!to.is_empty()).then(|| {
             let area = ground.strip_area.show(farm.units);
