@@ -11,8 +11,8 @@ use tankard::command::View;
 use tankard::document::Document;
 use tankard::look;
 use tankard::views::fields::map::Colouring;
-use tankard_core::farm::{Farm, Field, Shape};
-use tankard_core::quantity::{AsTyped, QuantityError};
+use tankard_core::farm::Farm;
+use tankard_tests::ground;
 
 const SIZE: Vec2 = Vec2::new(1366.0, 768.0);
 /// A place on the map.
@@ -22,25 +22,14 @@ fn evening(_zone: &str) -> DateTime {
     date(2031, 6, 11).at(20, 14, 0, 0)
 }
 
-/// So many fields in rows, each a ring that winds, of so many points.
-fn farm(fields: u32, points: u32) -> Result<Farm, QuantityError> {
-    let mut farm = Farm::new("Wide ground (demo)");
-    for number in 0..fields {
-        let (x, y) = (-96.4 + 0.012 * f64::from(number % 50), 41.2 + 0.009 * f64::from(number / 50));
-        let corners: Vec<String> = (0..=points)
-            .map(|step| {
-                let turn = std::f64::consts::TAU * f64::from(step % points) / f64::from(points);
-                let wound = 1.0 + 0.08 * (5.0 * turn + f64::from(number)).sin() + 0.01 * (41.0 * turn).cos();
-                format!("{} {}", x + 0.005 * wound * turn.cos(), y + 0.0038 * wound * turn.sin())
-            })
-            .collect();
-        let mut field = Field::new(&format!("Field {number}"), AsTyped::parse("74.6 ac")?);
-        let crops = ["corn", "soybean", "winter wheat", "oats"];
-        field.crop = crops.get(number as usize % crops.len()).copied().unwrap_or_default().to_owned();
-        field.boundary = Shape::parse(&format!("POLYGON (({}))", corners.join(", "))).ok();
-        farm.fields.insert(format!("field-{number}"), field);
+/// Such a farm, with four crops.
+fn farm() -> Option<Farm> {
+    let mut farm = ground::farm(2_000, 100).ok()?;
+    let crops = ["corn", "soybean", "winter wheat", "oats"];
+    for (field, crop) in farm.fields.values_mut().zip(crops.iter().cycle()) {
+        field.crop = (*crop).to_owned();
     }
-    Ok(farm)
+    Some(farm)
 }
 
 fn input(events: Vec<Event>) -> RawInput {
@@ -71,7 +60,7 @@ fn zoom(ctx: &Context, desk: &mut Desk, notches: u32) {
 }
 
 fn drag(criterion: &mut Criterion) {
-    let Ok(farm) = farm(2_000, 100) else { return };
+    let Some(farm) = farm() else { return };
     let mut group = criterion.benchmark_group("map of 2,000 fields, 200,000 points");
     group.sample_size(20);
     for (name, notches, colouring) in [
@@ -113,7 +102,7 @@ fn drag(criterion: &mut Criterion) {
 
 /// An edit of one field, which must not lay the others flat again.
 fn edit(criterion: &mut Criterion) {
-    let Ok(farm) = farm(2_000, 100) else { return };
+    let Some(farm) = farm() else { return };
     let ctx = Context::default();
     look::install(&ctx);
     let mut desk = Desk::new(Document::copy(farm), evening);
@@ -127,7 +116,7 @@ fn edit(criterion: &mut Criterion) {
         bench.iter(|| {
             step += 1;
             desk.document.edit(|farm| {
-                if let Some(field) = farm.fields.get_mut("field-7") {
+                if let Some(field) = farm.fields.values_mut().next() {
                     field.note = step.to_string();
                 }
             });
