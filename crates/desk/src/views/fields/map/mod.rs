@@ -92,6 +92,7 @@ impl Ground {
 }
 
 /// What is chosen on the map.
+#[allow(clippy::struct_excessive_bools)] // Each is a switch of its own.
 pub struct State {
     /// Whether the map is shown in place of the page.
     pub open: bool,
