@@ -101,7 +101,7 @@ pub struct State {
     pub colouring: Colouring,
     /// The day that the colouring asks for; none for that of the pass.
     pub day: Option<Date>,
-    /// The pass whose wind and strips are shown; none for that of Tank loads, else the next one.
+    /// The pass whose wind and strips are shown; none for that of Tank loads, else the next one of the chosen field.
     pub pass: Option<Id>,
     camera: Option<Camera>,
     fit: Option<Fit>,
@@ -112,8 +112,9 @@ pub struct State {
     ground: Ground,
     /// The day as on which the records are read, where the last of them lies in days to come.
     read_on: Option<Date>,
-    /// The pass that comes next, where none is chosen.
+    /// The pass of the chosen field that comes next, else of any; and the next day with a pass.
     next_pass: Option<Id>,
+    next_day: Option<Date>,
     /// The field that was chosen in the last frame.
     seen: Option<Id>,
     other: Other,
@@ -151,6 +152,7 @@ impl Default for State {
             ground: Ground::default(),
             read_on: None,
             next_pass: None,
+            next_day: None,
             seen: None,
             other: Other::default(),
             sketch: None,
@@ -258,8 +260,12 @@ impl State {
             self.pass = None;
         }
         let today = now.date();
-        let to_come = farm.passes.iter().filter(|(id, pass)| pass.date >= today && !log.is_recorded(id));
-        self.next_pass = to_come.min_by_key(|(_, pass)| pass.date).map(|(id, _)| id.clone());
+        let to_come = || farm.passes.iter().filter(|(id, pass)| pass.date >= today && !log.is_recorded(id));
+        let next = to_come().min_by_key(|(_, pass)| pass.date);
+        self.next_day = next.map(|(_, pass)| pass.date);
+        let chosen = desk.fields.chosen.as_ref();
+        let of_field = to_come().filter(|(_, pass)| chosen.is_some_and(|id| pass.fields.contains(id)));
+        self.next_pass = of_field.min_by_key(|(_, pass)| pass.date).or(next).map(|(id, _)| id.clone());
         let day = self.day_of(desk);
         // A demo or an old farm is read as on the day of its last record, as on the page of a field.
         let last = log.last_day().filter(|last| *last > today);
@@ -306,15 +312,19 @@ impl State {
 
     /// The day that the colouring asks for.
     fn day_of(&self, desk: &Desk) -> Date {
-        let of_pass = self.shown_pass(desk).and_then(|id| desk.document.farm().passes.get(id)).map(|pass| pass.date);
-        self.day.or(of_pass).unwrap_or_else(|| desk.now().date())
+        let of_pass = self.asked_pass(desk).and_then(|id| desk.document.farm().passes.get(id)).map(|pass| pass.date);
+        self.day.or(of_pass).or(self.next_day).unwrap_or_else(|| desk.now().date())
+    }
+
+    /// The pass that was chosen here or in Tank loads.
+    fn asked_pass<'a>(&'a self, desk: &'a Desk) -> Option<&'a Id> {
+        let is_there = |id: &&Id| desk.document.farm().passes.contains_key(*id);
+        self.pass.as_ref().or(desk.tank_loads.chosen.as_ref()).filter(is_there)
     }
 
     /// The pass whose wind and strips are shown.
     fn shown_pass<'a>(&'a self, desk: &'a Desk) -> Option<&'a Id> {
-        let is_there = |id: &&Id| desk.document.farm().passes.contains_key(*id);
-        let chosen = self.pass.as_ref().or(desk.tank_loads.chosen.as_ref()).filter(is_there);
-        chosen.or(self.next_pass.as_ref())
+        self.asked_pass(desk).or(self.next_pass.as_ref())
     }
 
     /// Chooses something beside the field.

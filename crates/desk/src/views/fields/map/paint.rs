@@ -180,7 +180,7 @@ pub(super) fn surroundings(
         for line in &piece.lines {
             let points: Vec<Pos2> = line.iter().map(|at| screen.place(*at)).collect();
             if surrounding.kind == SurroundingKind::Water {
-                edge(painter, &points, false, Stroke::new(if is_chosen { 5.0 } else { 3.0 }, ink));
+                edge(painter, &points, false, Stroke::new(if is_chosen { 6.0 } else { 4.0 }, ink));
             } else {
                 hatch::dashed(painter, &points, Stroke::new(if is_chosen { 3.5 } else { 2.0 }, ink));
             }
