@@ -27,7 +27,7 @@ fn farm() -> Option<Farm> {
     let mut farm = ground::farm(2_000, 100).ok()?;
     let crops = ["corn", "soybean", "winter wheat", "oats"];
     for (field, crop) in farm.fields.values_mut().zip(crops.iter().cycle()) {
-        field.crop = (*crop).to_owned();
+        (*crop).clone_into(&mut field.crop);
     }
     Some(farm)
 }
