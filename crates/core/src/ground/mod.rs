@@ -7,7 +7,9 @@
 pub(crate) mod cut;
 pub mod directions;
 pub(crate) mod named;
+pub mod outline;
 pub(crate) mod plane;
+pub mod projection;
 pub mod rings;
 pub mod shift;
 pub(crate) mod strips;

@@ -6,6 +6,7 @@ mod application;
 pub mod binds;
 pub mod close;
 pub mod find;
+pub mod keep_out;
 mod log;
 pub mod outside;
 pub mod period;
