@@ -350,7 +350,7 @@ fn droplet_classes() {
 
 #[test]
 fn strips_to_neighbours() {
-    let mut farm = saying(Says::Buffer { to: "creeks and wells, ponds".to_owned(), width: q("66 ft") });
+    let mut farm = saying(Says::Buffer { to: "creeks and wells, ponds".to_owned(), width: q("66 ft"), downwind_only: false });
     must_not(&farm, "66 ft");
     let creek = |distance| Neighbour { what: "pond".to_owned(), side: "south".to_owned(), distance };
     farm.fields["f"].neighbours.push(creek(Some(q("66 ft"))));
@@ -652,12 +652,12 @@ fn a_law_on_the_setting_and_on_strips_is_held_against_plans() {
     );
     let creek = Neighbour { what: "creek".to_owned(), side: "east".to_owned(), distance: Some(q("20 ft")) };
     farm.fields["f"].neighbours.push(creek);
-    farm.laws["l"] = law(Says::Buffer { to: "creeks".to_owned(), width: q("66 ft") });
+    farm.laws["l"] = law(Says::Buffer { to: "creeks".to_owned(), width: q("66 ft"), downwind_only: false });
     let strip =
         must(&farm, Level::Check, "Spray rule 12 keeps 66 ft from creek; that on the east of Mill field is 20 ft");
     assert_eq!(strip.basis, basis);
     // The wider strip counts, whoever asks for it.
-    let says = Says::Buffer { to: "creek".to_owned(), width: q("100 ft") };
+    let says = Says::Buffer { to: "creek".to_owned(), width: q("100 ft"), downwind_only: false };
     farm.products["a"].label.push(Statement::new(says, "page 3"));
     of_the_label(&farm, Level::Check, "Alpha 480 SL (demo) keeps 100 ft from creek");
     must_not(&farm, "Spray rule 12 keeps");

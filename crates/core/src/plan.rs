@@ -4,6 +4,7 @@ use std::collections::HashSet;
 
 use crate::farm::{Farm, Field, Id, Pass, Product, Rig};
 use crate::finding::{Basis, Finding, Level, Subject};
+use crate::ground::{self, Ground};
 use crate::label;
 use crate::loads::{self, Load, Sizing};
 use crate::mix::choice::{self, Adjuvants};
@@ -30,6 +31,8 @@ pub const NOT_JUDGED: [&str; 2] =
 pub struct Plan {
     /// The pass.
     pub pass: Id,
+    /// The areas of its fields and the strips on them.
+    pub ground: Ground,
     /// The ground, field by field, in the order sprayed.
     pub fields: Vec<PlannedField>,
     /// The ground in all.
@@ -123,7 +126,8 @@ pub fn plan_as(farm: &Farm, log: &Log, pass_id: &Id, pass: &Pass) -> Plan {
     let mut findings = Vec::new();
     let mut workings = Vec::new();
 
-    let fields = ground(farm, log, pass_id, pass, &mut findings, &mut workings);
+    let of_pass = ground::of(farm, pass);
+    let fields = ground(farm, log, pass_id, pass, &of_pass, &mut findings, &mut workings);
     let area: Area = fields.iter().map(|field| field.area).sum();
     let rig = rig_of(farm, pass_id, pass, &mut findings);
     let carrier = carrier(pass_id, pass, &mut findings);
@@ -250,6 +254,7 @@ pub fn plan_as(farm: &Farm, log: &Log, pass_id: &Id, pass: &Pass) -> Plan {
     workings.dedup();
     Plan {
         pass: pass_id.clone(),
+        ground: of_pass,
         fields,
         area,
         carrier,
@@ -279,6 +284,7 @@ fn ground(
     log: &Log,
     pass_id: &Id,
     pass: &Pass,
+    of_pass: &Ground,
     findings: &mut Vec<Finding>,
     workings: &mut Vec<Working>,
 ) -> Vec<PlannedField> {
@@ -312,7 +318,12 @@ fn ground(
             continue;
         }
         let sprayable = sprayable(field, findings, id);
-        let area = pass.covers(id, field);
+        let Some(of_field) = of_pass.of_field(id) else { continue };
+        findings.extend(of_field.findings.iter().cloned());
+        if field.boundary.is_some() {
+            workings.push(of_field.working.clone());
+        }
+        let area = pass.parts.get(id).map_or(of_field.sprayable, AsTyped::value);
         if pass.parts.contains_key(id) && area.exceeds(sprayable) {
             findings.push(Finding::stop(
                 Subject::Field(id.clone()),
@@ -413,7 +424,7 @@ fn judge_parts(
 /// What of a field can be sprayed, with a word where its areas contradict each other.
 fn sprayable(field: &Field, findings: &mut Vec<Finding>, id: &Id) -> Area {
     if let Some(unsprayed) = &field.unsprayed
-        && unsprayed.exceeds(field.area.value())
+        && unsprayed.exceeds(field.ground())
     {
         findings.push(
             Finding::stop(

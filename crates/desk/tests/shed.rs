@@ -141,7 +141,7 @@ fn every_statement() -> Vec<Says> {
         Says::Temperature { least: None, most: Some(q("85 °F")) },
         Says::Dates { from: "05-01".parse().ok(), to: None },
         Says::Controls { weeds: "waterhemp".to_owned() },
-        Says::Buffer { to: "creek".to_owned(), width: q("66 ft") },
+        Says::Buffer { to: "creek".to_owned(), width: q("66 ft"), downwind_only: false },
         Says::RainFree { hours: 1 },
         Says::Adjuvant {
             class: AdjuvantClass::CropOilConcentrate,
@@ -270,7 +270,7 @@ fn each_value_of_a_statement_can_be_typed() {
             Says::Temperature { least: Some(q("10 °C")), most: Some(q("30 °C")) },
             Says::Dates { from: "04-15".parse().ok(), to: "06-20".parse().ok() },
             Says::Controls { weeds: "waterhemp, kochia".to_owned() },
-            Says::Buffer { to: "pond".to_owned(), width: q("20 m") },
+            Says::Buffer { to: "pond".to_owned(), width: q("20 m"), downwind_only: false },
             Says::RainFree { hours: 4 },
             Says::Adjuvant {
                 class: AdjuvantClass::MethylatedSeedOil,

@@ -82,7 +82,8 @@ impl Field {
         }
     }
 
-    /// What of it can be sprayed: its area less what stays unsprayed; nothing where more stays unsprayed than there is.
+    /// What of it can be sprayed whatever is sprayed: its area less what stays unsprayed; nothing where more stays unsprayed than there
+    /// is. What a pass can spray may be less ([`crate::ground::sprayable`]).
     pub fn sprayable(&self) -> Area {
         match &self.unsprayed {
             Some(unsprayed) if unsprayed.exceeds(self.ground()) => Area::ZERO,

@@ -78,6 +78,14 @@ pub enum When {
     CarrierBelow(AsTyped<CarrierRate>),
     /// Where more than this is sprayed over ground.
     CarrierAbove(AsTyped<CarrierRate>),
+    /// The droplets are of a finer class.
+    DropletsFinerThan(Droplets),
+    /// They are of this class or a coarser one.
+    DropletsAtLeast(Droplets),
+    /// The product's own rate is higher.
+    RateAbove(AsTyped<Rate>),
+    /// It is this or lower.
+    RateUpTo(AsTyped<Rate>),
     /// The air is warmer.
     WarmerThan(AsTyped<Temperature>),
     /// The air is colder.
@@ -381,6 +389,9 @@ pub enum Says {
         to: String,
         /// How wide.
         width: AsTyped<Length>,
+        /// Only where the wind blows from the field toward it.
+        #[serde(default, skip_serializing_if = "super::is_default")]
+        downwind_only: bool,
     },
     /// Hours without rain that it needs.
     RainFree {

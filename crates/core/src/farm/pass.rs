@@ -5,7 +5,7 @@ use jiff::civil::{Date, Time};
 use serde::{Deserialize, Serialize};
 
 use super::rig::Droplets;
-use super::{Farm, Field, Id, is_default};
+use super::{Farm, Id, is_default};
 use crate::quantity::{
     Area, AsTyped, Bearing, CarrierRate, Density, Length, Pressure, Rate, Share, Speed, Temperature, Volume,
 };
@@ -147,11 +147,6 @@ impl Pass {
 }
 
 impl Pass {
-    /// How much of a field it drives over: the part that is typed, else all that can be sprayed.
-    pub fn covers(&self, id: &str, field: &Field) -> Area {
-        self.parts.get(id).map_or_else(|| field.sprayable(), AsTyped::value)
-    }
-
     /// Its speed: its own, else the usual one of its rig.
     pub fn speed_in<'a>(&'a self, farm: &'a Farm) -> Option<&'a AsTyped<Speed>> {
         self.speed.as_ref().or_else(|| farm.rigs.get(&self.rig)?.speed.as_ref())

@@ -8,6 +8,8 @@ use geo::{BoundingRect, CoordsIter, GeodesicArea, Geometry, MultiPolygon, Rect};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use wkt::{ToWkt, TryFromWkt};
 
+use crate::ground::cut::OnPlane;
+use crate::ground::plane::Ball;
 use crate::quantity::Area;
 
 /// A point, a line or polygons on WGS 84. Copies share what they hold.
@@ -20,6 +22,9 @@ struct Held {
     geometry: Geometry<f64>,
     bounds: Rect<f64>,
     area: OnceLock<Area>,
+    ball: OnceLock<Ball>,
+    /// `None` for points and lines.
+    on_plane: OnceLock<Option<OnPlane>>,
 }
 
 /// Why something is no shape.
@@ -86,7 +91,8 @@ impl Shape {
             return Err(ShapeError::OffTheGlobe(off.x.to_string(), off.y.to_string()));
         }
         let bounds = geometry.bounding_rect().ok_or(ShapeError::Empty)?;
-        Ok(Self(Arc::new(Held { text, geometry, bounds, area: OnceLock::new() })))
+        let (area, ball, on_plane) = (OnceLock::new(), OnceLock::new(), OnceLock::new());
+        Ok(Self(Arc::new(Held { text, geometry, bounds, area, ball, on_plane })))
     }
 
     /// What it is, with longitudes (x) and latitudes (y) in degrees.
@@ -120,6 +126,16 @@ impl Shape {
                 _ => 0.0,
             })
         })
+    }
+
+    /// The ball that holds it.
+    pub(crate) fn ball(&self) -> &Ball {
+        self.0.ball.get_or_init(|| Ball::of(&self.0.geometry))
+    }
+
+    /// It on its plane, with what was cut out of it; `None` for points and lines.
+    pub(crate) fn on_plane(&self) -> Option<&OnPlane> {
+        self.0.on_plane.get_or_init(|| OnPlane::of(self)).as_ref()
     }
 
     /// As well-known text.

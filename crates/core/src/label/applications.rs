@@ -147,5 +147,5 @@ pub(crate) fn in_days(days: i32) -> String {
 fn fits_beside(field: &Field, area: Area, records: &[&Record], here: &Here) -> bool {
     let sprayed: Area =
         records.iter().filter_map(|record| record.fields.get(here.field_id)).map(|field| field.area.value()).sum();
-    !(sprayed + area).exceeds(field.area.value())
+    !(sprayed + area).exceeds(field.ground())
 }

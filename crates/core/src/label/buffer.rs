@@ -1,12 +1,13 @@
 //! Strips that a label keeps between the spray and a neighbour of the field.
 //!
 //! A neighbour is matched by its words alone: a label that says "creek" speaks of "creek" and "mill creek", not of "stream". Words on
-//! the wind that match none are said to be open.
+//! the wind that match none are said to be open. Strips to what is drawn are measured in [`crate::ground`].
 
 use super::{Here, Spoken, listed};
-use crate::farm::Neighbour;
+use crate::farm::{Neighbour, Surrounding};
 use crate::farm::label::Says;
 use crate::finding::Finding;
+use crate::ground::{named, strips};
 use crate::quantity::{AsTyped, Length, Quantity};
 
 /// The widest strip that a product keeps to each neighbour of a field, where it reaches it.
@@ -15,7 +16,9 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
         findings.extend(open(here, &spoken));
     }
     let strips: Vec<Spoken> = here.asked(|says| matches!(says, Says::Buffer { .. })).collect();
-    for neighbour in &here.field.neighbours {
+    // What is drawn as well has its strip left by the plan.
+    let beside = here.field.neighbours.iter().filter(|typed| !strips::stands_for(here.farm, here.field, typed));
+    for neighbour in beside {
         let Some((width, spoken)) = reaching(strips.iter().cloned(), neighbour) else { continue };
         let distance = neighbour.distance.as_ref().map(AsTyped::value);
         let units = here.farm.units;
@@ -23,14 +26,17 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
             "" => "beside".to_owned(),
             side => format!("on the {side} of"),
         };
-        let (asked, what, field) = (width.show(units), neighbour.what.trim(), &here.field.name);
+        let down = matches!(spoken.statement.says, Says::Buffer { downwind_only: true, .. });
+        let wide = if down { format!("{}, down the wind,", width.show(units)) } else { width.show(units) };
+        let (asked, what, field) = (wide, neighbour.what.trim(), &here.field.name);
         let (who, unsprayed) = (spoken.speaker.name(), here.field.unsprayed.is_some());
         let (text, hint) = match distance {
             Some(distance) => (
                 format!("{who} keeps {asked} from {what}; that {side} {field} is {} away", distance.show(units)),
                 format!(
-                    "Leave a strip of {} unsprayed along that edge{}.",
+                    "Leave a strip of {} unsprayed along that edge{}{}.",
                     (width - distance).show(units),
+                    if down { " while the wind blows toward it" } else { "" },
                     if unsprayed { ", unless what stays unsprayed takes it in" } else { "" }
                 ),
             ),
@@ -50,8 +56,13 @@ fn open(here: &Here, spoken: &Spoken) -> Option<Finding> {
     if what.trim().is_empty() || names().any(|name| means(what, name)) {
         return None;
     }
+    let drawn: Vec<&Surrounding> = strips::drawn_beside(here.farm, here.field);
+    if drawn.iter().any(|drawn| named::mean(what, drawn)) {
+        return None;
+    }
     let (who, what, field) = (spoken.speaker.name(), what.trim(), &here.field.name);
-    let beside: Vec<String> = super::once(names().map(str::to_owned));
+    let drawn = drawn.iter().map(|drawn| drawn.name.clone());
+    let beside: Vec<String> = super::once(names().map(str::to_owned).chain(drawn));
     let (text, hint) = if beside.is_empty() {
         (
             format!("{who} speaks of wind toward {what}; what lies beside {field} is not typed"),
@@ -76,7 +87,7 @@ pub(crate) fn reaching<'a>(
 ) -> Option<(Length, Spoken<'a>)> {
     let (width, spoken) = spoken
         .filter_map(|spoken| match &spoken.statement.says {
-            Says::Buffer { to, width } if means(to, &neighbour.what) => Some((width.value(), spoken)),
+            Says::Buffer { to, width, .. } if means(to, &neighbour.what) => Some((width.value(), spoken)),
             _ => None,
         })
         .max_by_key(|(width, _)| *width)?;

@@ -1,13 +1,18 @@
 //! Whether the conditions of a statement hold for a pass: "in drought", "with group 1", "below 10 gal/ac".
 
+use super::droplets::{self, OfPass};
 use crate::farm::label::When;
 use crate::farm::{Farm, Id, Pass, Product};
-use crate::quantity::{AsTyped, CarrierRate, Temperature};
+use crate::mix::line::{over_ground, per_area};
+use crate::quantity::{AsTyped, CarrierRate, Rate, Temperature};
+use crate::rig::setting::Classes;
 use crate::weather::limits::warmer;
 
 /// What conditions are held against: a product in the mix of a pass, and what goes with it.
 #[derive(Clone, Debug)]
 pub struct Situation<'a> {
+    /// The farm.
+    pub farm: &'a Farm,
     /// The pass.
     pub pass: &'a Pass,
     /// The product whose statement is read.
@@ -27,7 +32,7 @@ impl<'a> Situation<'a> {
             .filter(|line| line.product != *id)
             .filter_map(|line| farm.products.get(&line.product))
             .collect();
-        Self { pass, product, partners, carrier: pass.carrier_rate() }
+        Self { farm, pass, product, partners, carrier: pass.carrier_rate() }
     }
 }
 
@@ -91,6 +96,10 @@ pub fn words(when: &When) -> String {
         When::Carrier(kind) => format!("in {}", kind.name()),
         When::CarrierBelow(rate) => format!("below {} of spray", rate.text()),
         When::CarrierAbove(rate) => format!("above {} of spray", rate.text()),
+        When::DropletsFinerThan(class) => format!("with droplets finer than {}", class.name()),
+        When::DropletsAtLeast(class) => format!("with droplets {}", droplets::words(*class, None)),
+        When::RateAbove(rate) => format!("at more than {}", rate.text()),
+        When::RateUpTo(rate) => format!("at up to {}", rate.text()),
         When::WarmerThan(air) => format!("warmer than {}", air.text()),
         When::ColderThan(air) => format!("colder than {}", air.text()),
     }
@@ -120,8 +129,30 @@ fn one(when: &When, situation: &Situation) -> Option<bool> {
         When::Carrier(kind) => Some(situation.pass.carrier_kind == *kind),
         When::CarrierBelow(limit) => situation.carrier.map(|carrier| limit.exceeds(carrier)),
         When::CarrierAbove(limit) => situation.carrier.map(|carrier| carrier.exceeds(limit.value())),
+        When::DropletsFinerThan(class) => finer(situation, *class),
+        When::DropletsAtLeast(class) => finer(situation, *class).map(|finer| !finer),
+        When::RateAbove(rate) => rate_above(situation, rate.value()),
+        When::RateUpTo(rate) => rate_above(situation, rate.value()).map(|above| !above),
         When::WarmerThan(_) | When::ColderThan(_) => in_air(when, growing.air.as_ref().map(AsTyped::value)),
     }
+}
+
+/// Whether the droplets of the pass are finer than a class; `None` where they are not known, or may be the one or the other.
+fn finer(situation: &Situation, than: crate::farm::Droplets) -> Option<bool> {
+    match droplets::of_the_pass(situation.farm, situation.pass, situation.carrier?) {
+        OfPass::Known(Classes { coarsest, .. }) if coarsest < than => Some(true),
+        OfPass::Known(Classes { finest, .. }) if finest >= than => Some(false),
+        _ => None,
+    }
+}
+
+/// Whether more of the product goes over ground than a rate says; `None` where the two cannot be compared, or no rate is planned.
+fn rate_above(situation: &Situation, limit: Rate) -> Option<bool> {
+    let carrier = situation.carrier?;
+    let is_it = |id: &Id| situation.farm.products.get(id).is_some_and(|other| std::ptr::eq(other, situation.product));
+    let line = situation.pass.mix.iter().find(|line| is_it(&line.product))?;
+    let planned = over_ground(line, situation.product, carrier).ok().filter(|planned| !planned.is_zero())?;
+    planned.exceeds(per_area(limit, situation.product, carrier).ok()?)
 }
 
 /// Whether two names mean one weed: case, doubled spaces and a plural's end do not matter.

@@ -3,11 +3,10 @@
 //! A border is one where a reason that the user lets hold ([`crate::farm::Farm::apart`]) speaks of the two fields beside it.
 //! Fields without ground are no neighbours of anything: the fields before and after them are.
 
-use crate::farm::label::Says;
 use crate::farm::{Apart, Farm, Field, Id, Pass};
 use crate::finding::{Basis, Finding, Subject};
-use crate::label::when::Situation;
-use crate::label::{Spoken, buffer, laws, names, once, plain_crop};
+use crate::ground::{Applies, strips};
+use crate::label::{names, once, plain_crop};
 use crate::mix::actives;
 use crate::plan::PlannedField;
 use crate::quantity::{Area, Quantity};
@@ -141,24 +140,29 @@ fn named(farm: &Farm, pass: &Pass, words: &str) -> Vec<String> {
     found
 }
 
-/// The first strip of a label of the mix that reaches a neighbour of a field.
+/// The first strip of a label or a law that reaches a neighbour of a field, or something drawn beside it.
 fn strip(farm: &Farm, pass: &Pass, field: &Field) -> Option<(String, Basis)> {
-    pass.mix.iter().filter_map(|line| farm.products.get_key_value(&line.product)).find_map(|(id, product)| {
-        let situation = Situation::new(farm, pass, id, product);
-        field.neighbours.iter().find_map(|neighbour| {
-            let strips = laws::binding(farm, product, pass.date, |says| matches!(says, Says::Buffer { .. }));
-            let spoken = strips.filter_map(|(speaker, says)| Spoken::of(speaker, says, field, &situation));
-            let (width, spoken) = buffer::reaching(spoken, neighbour)?;
-            let text = format!(
-                "{} keeps {} from the {} of {}, which waits for its own wind",
-                product.name,
-                width.show(farm.units),
-                neighbour.what.trim(),
-                field.name
-            );
-            Some((text, spoken.basis()))
-        })
-    })
+    let asked = strips::asked(farm, pass, field);
+    if asked.is_empty() {
+        return None;
+    }
+    let typed = field.neighbours.iter().filter(|typed| !strips::stands_for(farm, field, typed)).find_map(|neighbour| {
+        let (width, asking) = strips::to_neighbour(&asked, neighbour)?;
+        Some((width, neighbour.what.trim().to_owned(), asking.clone()))
+    });
+    let drawn = || {
+        let left = strips::kept(farm, pass, field, &asked).into_iter();
+        let mut left = left.filter(|kept| kept.applies != Applies::NotDownwind);
+        left.next().map(|kept| (kept.asking.width, kept.drawn.name.clone(), kept.asking))
+    };
+    let (width, what, asking) = typed.or_else(drawn)?;
+    let text = format!(
+        "{} keeps {} from the {what} of {}, which waits for its own wind",
+        asking.spoken.speaker.name(),
+        width.show(farm.units),
+        field.name
+    );
+    Some((text, asking.spoken.basis()))
 }
 
 #[cfg(test)]
@@ -244,7 +248,7 @@ mod tests {
     #[test]
     fn a_field_with_a_strip_stands_alone() {
         let mut farm = farm();
-        let buffer = Says::Buffer { to: "creek".to_owned(), width: AsTyped::parse("66 ft").unwrap() };
+        let buffer = Says::Buffer { to: "creek".to_owned(), width: AsTyped::parse("66 ft").unwrap(), downwind_only: false };
         farm.products["g"].label.push(Statement::new(buffer, "page 2"));
         let mut creek = Neighbour { what: "mill creek".to_owned(), ..Neighbour::default() };
         farm.fields["b"].neighbours = vec![creek.clone()];

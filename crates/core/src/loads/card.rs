@@ -239,7 +239,10 @@ fn limits_and_cautions(farm: &Farm, pass: &Pass, products: &[(&Id, &Product)]) -
         Says::NotToward { what } => Some(format!("Not while the wind blows toward {what}")),
         Says::BoomHeight { most } => Some(format!("Boom at most {}", most.show(farm.units))),
         Says::GroundSpeed { most } => Some(format!("Drive at most {}", most.show(farm.units))),
-        Says::Buffer { to, width } => Some(format!("Keep {} from {to}", width.show(farm.units))),
+        Says::Buffer { to, width, downwind_only } => {
+            let wind = if *downwind_only { " where the wind blows toward it" } else { "" };
+            Some(format!("Keep {} from {to}{wind}", width.show(farm.units)))
+        }
         _ => None,
     })
 }

@@ -10,7 +10,7 @@ use indexmap::IndexMap;
 
 use super::carry::same_spray;
 use super::split::fewest_fills;
-use crate::farm::{Farm, Id, InTank, Line, Pass};
+use crate::farm::{AreaFrom, Farm, Id, InTank, Line, Pass};
 use crate::plan::Plan;
 use crate::quantity::{Area, AsTyped, CarrierRate, Quantity, Units, Volume};
 use crate::season::Log;
@@ -198,8 +198,10 @@ fn left(
         if let Some(field) = farm.fields.get_mut(id) {
             let unsprayed = field.unsprayed.as_ref().map_or(Area::ZERO, AsTyped::value);
             let needs = sprayed + there + unsprayed;
-            if (needs - field.area.value()).exceeds(field.area.value() * 1e-9) {
+            if (needs - field.ground()).exceeds(field.ground() * 1e-9) {
                 field.area = area_in_digits(needs, units, DIGITS);
+                // The boundary holds less than was driven over.
+                field.area_from = AreaFrom::Stated;
                 said.push(format!("{} is now {} in Fields", field.name, field.area.show(units)));
             }
         }

@@ -7,7 +7,7 @@ use std::sync::LazyLock;
 use serde::Deserialize;
 
 use crate::farm::label::{Says, Stance, When};
-use crate::farm::{Active, AdjuvantClass, CarrierKind, Product, Statement};
+use crate::farm::{Active, AdjuvantClass, CarrierKind, Droplets, Product, Statement};
 use crate::finding::Basis;
 use crate::mix::actives;
 use crate::quantity::{AsTyped, Concentration, Quantity};
@@ -227,7 +227,8 @@ fn read<Q: Quantity>(text: &str) -> Result<Option<AsTyped<Q>>, String> {
 }
 
 /// Reads a condition: "heat", "cold", "drought", "large weeds", "heavy pressure", "weed=…", "with=…", "no surfactant built
-/// in", "alone", "loaded partner", "carrier=water|UAN|fertilizer", "carrier below=…", "carrier above=…", "warmer=…", "colder=…".
+/// in", "alone", "loaded partner", "carrier=water|UAN|fertilizer", "carrier below=…", "carrier above=…", "droplets finer than=…",
+/// "droplets at least=…", "rate above=…", "rate up to=…", "warmer=…", "colder=…".
 fn read_when(token: &str) -> Option<When> {
     Some(match token.split_once('=').map_or((token, ""), |(name, value)| (name.trim(), value.trim())) {
         ("heat", "") => When::Heat,
@@ -245,10 +246,18 @@ fn read_when(token: &str) -> Option<When> {
         ("carrier", "fertilizer") => When::Carrier(CarrierKind::LiquidFertilizer),
         ("carrier below", limit) => When::CarrierBelow(AsTyped::parse(limit).ok()?),
         ("carrier above", limit) => When::CarrierAbove(AsTyped::parse(limit).ok()?),
+        ("droplets finer than", class) => When::DropletsFinerThan(class_named(class)?),
+        ("droplets at least", class) => When::DropletsAtLeast(class_named(class)?),
+        ("rate above", limit) => When::RateAbove(AsTyped::parse(limit).ok()?),
+        ("rate up to", limit) => When::RateUpTo(AsTyped::parse(limit).ok()?),
         ("warmer", limit) => When::WarmerThan(AsTyped::parse(limit).ok()?),
         ("colder", limit) => When::ColderThan(AsTyped::parse(limit).ok()?),
         _ => return None,
     })
+}
+
+fn class_named(name: &str) -> Option<Droplets> {
+    Droplets::ALL.into_iter().find(|class| class.name() == name)
 }
 
 #[cfg(test)]

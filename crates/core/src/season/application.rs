@@ -19,7 +19,7 @@ pub(crate) fn driven_over(farm: &Farm, record: &Record, field: &Id) -> Option<Ar
 
 /// Whether a pass covers so much of a field.
 fn fits_pass(farm: &Farm, pass: &str, field: &str, ground: Area) -> bool {
-    let covers = || Some(farm.passes.get(pass)?.covers(field, farm.fields.get(field)?));
+    let covers = || Some(crate::ground::covers(farm, farm.passes.get(pass)?, field, farm.fields.get(field)?));
     covers().is_some_and(|covers| !ground.exceeds(covers * (1.0 + DIGITS)))
 }
 
@@ -88,7 +88,7 @@ impl<'a> Application<'a> {
 }
 
 fn there(farm: &Farm, field: &str) -> Area {
-    farm.fields.get(field).map_or(Area::ZERO, |field: &Field| field.area.value())
+    farm.fields.get(field).map_or(Area::ZERO, Field::ground)
 }
 
 /// Which part of a field a record names.

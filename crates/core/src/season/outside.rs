@@ -210,6 +210,7 @@ fn as_fields(farm: &Farm, record: &Record) -> Vec<Field> {
         let mut field = Field::new(&then.name, then.area.clone());
         if let Some(now) = farm.fields.get(id) {
             field.neighbours.clone_from(&now.neighbours);
+            field.boundary.clone_from(&now.boundary);
         }
         field.crop.clone_from(&then.crop);
         field.stage.clone_from(&then.stage);

@@ -312,7 +312,7 @@ fn treated(farm: &Farm, pass: &Pass) -> Area {
         .iter()
         .filter(|id| seen.insert(id.as_str()))
         .filter_map(|id| farm.fields.get_key_value(id))
-        .map(|(id, field)| pass.covers(id, field))
+        .map(|(id, field)| crate::ground::covers(farm, pass, id, field))
         .map(|covered| bands.map_or(covered, |share| covered * share.to_fraction()))
         .sum()
 }

@@ -87,7 +87,7 @@ impl Judged<'_> {
                 When::Alone | When::NoSurfactantBuiltIn | When::LoadedPartner => true,
                 when => self.products().next().is_none_or(|(_, product)| {
                     let (partners, carrier) = (Vec::new(), Some(self.carrier));
-                    let situation = Situation { pass: self.pass, product, partners, carrier };
+                    let situation = Situation { farm: self.farm, pass: self.pass, product, partners, carrier };
                     holds(std::slice::from_ref(when), &situation) != Some(false)
                 }),
             })

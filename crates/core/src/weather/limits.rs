@@ -9,8 +9,9 @@ use super::sky::{Air, Lies, Outlook, Rain, Seen};
 use super::sun::Second;
 use super::{Limit, Verdict};
 use crate::farm::label::Says;
-use crate::farm::{Farm, Field, Pass, SunTime};
+use crate::farm::{Farm, Field, Pass, Shape, SunTime, Surrounding};
 use crate::finding::Basis;
+use crate::ground::{Directions, named, strips};
 use crate::label::{buffer, weather, when};
 use crate::quantity::{AsTyped, Bearing, Length, Quantity, Share, Speed, Temperature, TemperatureSpan, Units};
 
@@ -25,8 +26,8 @@ pub enum Kind {
     MostGust(Speed),
     /// Not while the wind blows toward something beside a field.
     NotToward {
-        /// On which side it lies; `None` where that is not typed.
-        side: Option<Bearing>,
+        /// In wind from here; `None` where the side on which it lies is not typed.
+        winds: Option<Directions>,
         /// What it is, with its field.
         what: String,
     },
@@ -76,7 +77,13 @@ impl Kind {
             (LeastDeltaT(a), LeastDeltaT(b)) => a > b,
             (RainFree { hours: a }, RainFree { hours: b }) => a > b,
             (NoInversion, NoInversion) => false,
-            (Daylight { .. }, Daylight { .. }) | (NotToward { .. }, NotToward { .. }) if self == other => false,
+            (Daylight { .. }, Daylight { .. }) if self == other => false,
+            (NotToward { winds: a, what }, NotToward { winds: b, what: same }) if what == same => match (a, b) {
+                (Some(a), Some(b)) if b.hold(a) => false,
+                (Some(a), Some(b)) if a.hold(b) => true,
+                (None, None) => false,
+                _ => return None,
+            },
             _ => return None,
         })
     }
@@ -87,8 +94,8 @@ impl Kind {
             Self::MostWind(wind) => format!("wind at most {}", wind.show(units)),
             Self::LeastWind(wind) => format!("wind at least {}", wind.show(units)),
             Self::MostGust(gust) => format!("gusts at most {}", gust.show(units)),
-            Self::NotToward { side: Some(_), what } => format!("no wind toward {what}"),
-            Self::NotToward { side: None, what } => format!("no wind toward {what}, whose side is not typed"),
+            Self::NotToward { winds: Some(_), what } => format!("no wind toward {what}"),
+            Self::NotToward { winds: None, what } => format!("no wind toward {what}, whose side is not typed"),
             Self::NoInversion => "no inversion".to_owned(),
             Self::MostAir(air) => format!("air at most {}", air.show(units)),
             Self::LeastAir(air) => format!("air at least {}", air.show(units)),
@@ -142,12 +149,12 @@ pub fn of(farm: &Farm, pass: &Pass) -> Vec<Limit> {
 
 /// What labels and laws alone ask of a mix on fields.
 pub(crate) fn asked(farm: &Farm, pass: &Pass, fields: &[&Field]) -> Vec<Limit> {
-    tightest(asks(farm, pass, fields, &neighbours(fields)), farm.units)
+    tightest(asks(farm, pass, fields, &neighbours(farm, fields)), farm.units)
 }
 
 /// The same with what the farm keeps to, on fields as they were.
 pub(crate) fn on(farm: &Farm, pass: &Pass, fields: &[&Field]) -> Vec<Limit> {
-    let beside = neighbours(fields);
+    let beside = neighbours(farm, fields);
     let mut all = asks(farm, pass, fields, &beside);
     all.extend(keeps(farm, &beside));
     tightest(all, farm.units)
@@ -257,7 +264,7 @@ fn asks(farm: &Farm, pass: &Pass, fields: &[&Field], beside: &[Beside]) -> Vec<(
             }
             Says::NotToward { what } => {
                 for beside in meant(&mut named, what, beside) {
-                    add(Kind::NotToward { side: beside.side, what: beside.words.clone() });
+                    add(Kind::NotToward { winds: beside.winds.clone(), what: beside.words.clone() });
                 }
             }
             Says::NoInversion => add(Kind::NoInversion),
@@ -287,16 +294,32 @@ fn asks(farm: &Farm, pass: &Pass, fields: &[&Field], beside: &[Beside]) -> Vec<(
             }
             Says::Daylight { from, to } => add(Kind::Daylight { from: *from, to: *to }),
             Says::RainFree { hours } if *hours > 0 => add(Kind::RainFree { hours: *hours }),
-            Says::Buffer { to, width } => {
+            Says::Buffer { to, width, .. } => {
                 // A label that keeps a strip does not forbid the wind, but asks for care where the neighbour lies within it.
                 let within = |beside: &&Beside| beside.distance.is_none_or(|distance| width.exceeds(distance));
-                let here = meant(&mut named, to, beside).into_iter().filter(|beside| beside.side.is_some());
-                for beside in here.filter(within) {
-                    let kind = Kind::NotToward { side: beside.side, what: beside.words.clone() };
+                // What is drawn has its strip left.
+                let here = meant(&mut named, to, beside).into_iter().filter(|beside| beside.drawn.is_none());
+                for beside in here.filter(|beside| beside.winds.is_some()).filter(within) {
+                    let kind = Kind::NotToward { winds: beside.winds.clone(), what: beside.words.clone() };
                     all.push((Rank::Follows, limit(kind, Verdict::Doubtful, false)));
                 }
             }
             _ => {}
+        }
+    }
+    for field in fields {
+        let asked = strips::asked(farm, pass, field);
+        let kept = strips::kept(farm, pass, field, &asked);
+        for (kept, winds) in strips::breaks(field, &kept) {
+            let spoken = &kept.asking.spoken;
+            let (rank, outside) = match spoken.doubt.as_str() {
+                "" => (Rank::Surely, Verdict::Forbidden),
+                _ => (Rank::Doubtful, Verdict::Doubtful),
+            };
+            let what = format!("{} where no strip is left, beside {}", kept.drawn.name, field.name);
+            let kind = Kind::NotToward { winds: Some(winds), what };
+            let (basis, doubt) = (spoken.basis(), spoken.doubt.clone());
+            all.push((rank, Limit { text: String::new(), basis, outside, kind, asks: true, air: Vec::new(), doubt }));
         }
     }
     all
@@ -304,22 +327,29 @@ fn asks(farm: &Farm, pass: &Pass, fields: &[&Field], beside: &[Beside]) -> Vec<(
 
 /// Something beside a field.
 #[derive(Clone, Debug)]
-struct Beside {
+struct Beside<'a> {
     /// What it is.
     what: String,
-    /// On which side; `None` where that is not typed.
-    side: Option<Bearing>,
+    /// The winds that blow toward it; `None` where its side is not typed.
+    winds: Option<Directions>,
+    /// Those that do so from as near as the farm minds; `None` where none does.
+    near: Option<Directions>,
     /// Both and the field, in words.
     words: String,
     /// How far from the edge; `None` where that is not typed.
     distance: Option<Length>,
+    /// Where it is drawn.
+    drawn: Option<&'a Surrounding>,
 }
 
 /// What lies beside the fields, each once.
-fn neighbours(fields: &[&Field]) -> Vec<Beside> {
+fn neighbours<'a>(farm: &'a Farm, fields: &[&Field]) -> Vec<Beside<'a>> {
     let mut all: Vec<Beside> = Vec::new();
+    let near = practice::of(farm, "near", |practice| &practice.near).map(|(near, _)| near);
     for field in fields {
-        for neighbour in field.neighbours.iter().filter(|neighbour| !neighbour.what.trim().is_empty()) {
+        all.extend(drawn(farm, field, near));
+        let typed = field.neighbours.iter().filter(|neighbour| !neighbour.what.trim().is_empty());
+        for neighbour in typed.filter(|neighbour| !strips::stands_for(farm, field, neighbour)) {
             let (what, side) = (neighbour.what.trim(), neighbour.side.trim());
             let words = if side.is_empty() {
                 format!("{what} beside {}", field.name)
@@ -331,19 +361,53 @@ fn neighbours(fields: &[&Field]) -> Vec<Beside> {
                 // Of two of a name on one side the nearer counts, and one that is not measured may be nearer still.
                 known.distance = known.distance.zip(distance).map(|(a, b)| a.min(b));
             } else {
-                all.push(Beside { what: what.to_owned(), side: Bearing::parse(side).ok(), words, distance });
+                let winds = Bearing::parse(side).ok().map(|side| toward(&Directions::one(side)));
+                all.push(Beside { what: what.to_owned(), winds, near: None, words, distance, drawn: None });
             }
         }
+    }
+    for beside in all.iter_mut().filter(|beside| beside.drawn.is_none()) {
+        let is_near = beside.distance.is_none_or(|distance| near.is_none_or(|near| near.exceeds(distance)));
+        beside.near = beside.winds.clone().filter(|_| is_near);
     }
     all
 }
 
+/// What is drawn beside a field, with the directions in which it truly lies.
+fn drawn<'a>(farm: &'a Farm, field: &Field, near: Option<Length>) -> Vec<Beside<'a>> {
+    let Some(on_plane) = field.boundary.as_ref().and_then(Shape::on_plane) else { return Vec::new() };
+    let reach = practice::beside();
+    let winds = |shape: &Shape, reach: Length| on_plane.beside(&[], shape, reach);
+    strips::drawn(farm, field, reach)
+        .filter_map(|(_, drawn)| {
+            let beside = winds(&drawn.shape, reach)?;
+            let near = winds(&drawn.shape, near.unwrap_or(reach));
+            Some(Beside {
+                what: drawn.name.clone(),
+                winds: Some(toward(&beside.directions)),
+                near: near.map(|near| toward(&near.directions)),
+                words: format!("{} beside {}", drawn.name, field.name),
+                distance: Some(beside.distance),
+                drawn: Some(drawn),
+            })
+        })
+        .collect()
+}
+
 /// Which of them a label's words mean; labels that use the same words are asked once.
-fn meant<'a, 'b>(known: &mut Vec<(&'a str, Vec<&'b Beside>)>, words: &'a str, beside: &'b [Beside]) -> Vec<&'b Beside> {
+fn meant<'a, 'b>(
+    known: &mut Vec<(&'a str, Vec<&'b Beside<'b>>)>,
+    words: &'a str,
+    beside: &'b [Beside<'b>],
+) -> Vec<&'b Beside<'b>> {
     if let Some((_, meant)) = known.iter().find(|(other, _)| *other == words) {
         return meant.clone();
     }
-    let meant: Vec<&Beside> = beside.iter().filter(|beside| buffer::means(words, &beside.what)).collect();
+    let means = |beside: &&Beside| match beside.drawn {
+        Some(drawn) => named::mean(words, drawn),
+        None => buffer::means(words, &beside.what),
+    };
+    let meant: Vec<&Beside> = beside.iter().filter(means).collect();
     known.push((words, meant.clone()));
     meant
 }
@@ -364,10 +428,9 @@ fn keeps(farm: &Farm, beside: &[Beside]) -> Vec<(Rank, Limit)> {
     add(wind("most_wind", |practice| &practice.most_wind, Kind::MostWind), None, true);
     add(wind("least_wind", |practice| &practice.least_wind, Kind::LeastWind), None, true);
     add(wind("most_gust", |practice| &practice.most_gust, Kind::MostGust), None, false);
-    let near = practice::of(farm, "near", |practice| &practice.near).map(|(near, _)| near);
-    for beside in beside.iter().filter(|beside| beside.side.is_some()) {
-        if beside.distance.is_none_or(|distance| near.is_none_or(|near| near.exceeds(distance))) {
-            let kind = Kind::NotToward { side: beside.side, what: beside.words.clone() };
+    for beside in beside {
+        if let Some(winds) = &beside.near {
+            let kind = Kind::NotToward { winds: Some(winds.clone()), what: beside.words.clone() };
             add(Some((kind, practice::source("near"))), None, false);
         }
     }
@@ -414,9 +477,9 @@ fn wider(a: TemperatureSpan, b: TemperatureSpan) -> bool {
     a.to_celsius() - b.to_celsius() > SLIP
 }
 
-/// Whether a wind blows toward a side.
-pub(crate) fn toward(wind_from: Bearing, side: Bearing) -> bool {
-    wind_from.opposite().apart(side) <= practice::toward() + SLIP
+/// The winds that blow toward something that lies in some directions.
+fn toward(lies: &Directions) -> Directions {
+    lies.opposite().wider(practice::toward())
 }
 
 /// How air stands to a limit; `None` for limits of another kind.
@@ -432,8 +495,8 @@ pub(crate) fn in_air(kind: &Kind, air: &Air) -> Option<Held> {
                 held => held,
             }
         }
-        Kind::NotToward { side, .. } => match (side, air.wind_from) {
-            (Some(side), Some(from)) if toward(from, *side) => Held::Outside,
+        Kind::NotToward { winds, .. } => match (winds, air.wind_from) {
+            (Some(winds), Some(from)) if winds.apart(from).is_some_and(|apart| apart <= SLIP) => Held::Outside,
             (Some(_), Some(_)) => Held::Inside,
             _ => Held::Unknown,
         },
@@ -501,7 +564,7 @@ fn outside(limit: &Limit, outlook: &Outlook, at: usize, hour: &Seen, units: Unit
             }
             (gust, _) => found("gust", gust.map(|gust| gust.show(units))),
         },
-        Kind::NotToward { side: None, .. } => text.clone(),
+        Kind::NotToward { winds: None, .. } => text.clone(),
         Kind::NotToward { .. } => match air.wind_from {
             Some(from) => format!("wind from {}; {text}", from.show(units)),
             None => format!("the forecast has no direction of the wind; {text}"),

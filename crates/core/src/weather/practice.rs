@@ -6,7 +6,7 @@ use serde::Deserialize;
 
 use crate::farm::{Farm, Practice};
 use crate::finding::Basis;
-use crate::quantity::{AsTyped, Bearing, Duration, Quantity, Share, Speed, TemperatureSpan};
+use crate::quantity::{AsTyped, Bearing, Duration, Length, Quantity, Share, Speed, TemperatureSpan};
 use crate::table;
 
 /// A row of the table.
@@ -117,14 +117,22 @@ pub(crate) fn toward() -> f64 {
     *TOWARD
 }
 
+/// How far off something drawn on the map still lies beside a field.
+pub(crate) fn beside() -> Length {
+    static BESIDE: LazyLock<Length> = LazyLock::new(|| {
+        value::<Length>("beside").map_or_else(|| Length::from_metres(400.0), |beside| beside.value())
+    });
+    *BESIDE
+}
+
 #[cfg(test)]
 mod tests {
-    use super::{inversion, rows, source, toward, usual, why};
+    use super::{beside, inversion, rows, source, toward, usual, why};
     use crate::finding::Basis;
 
     #[test]
     fn the_table_reads_and_every_limit_is_in_it() {
-        assert_eq!(rows().len(), 20);
+        assert_eq!(rows().len(), 21);
         let usual = usual();
         assert!(usual.least_wind.is_some() && usual.most_wind.is_some() && usual.most_gust.is_some());
         assert!(usual.least_delta_t.is_some() && usual.good_delta_t.is_some() && usual.most_delta_t.is_some());
@@ -140,6 +148,7 @@ mod tests {
         assert!((inversion().calm.to_kilometres_per_hour() - 3.0).abs() < 1e-9);
         assert!((inversion().cloud.to_percent() - 25.0).abs() < 1e-9);
         assert!((toward() - 45.0).abs() < 1e-9);
+        assert!((beside().to_metres() - 402.336).abs() < 1e-9);
         // Purdue University Extension, 2018, speaks of one use and of its 10 mph.
         let gusts = why("gust_as_wind");
         assert!(gusts.contains("over-the-top dicamba") && gusts.contains("10 mph"), "{gusts}");

@@ -3,7 +3,7 @@
 
 use egui::containers::menu::MenuButton;
 use egui::{Button, Ui};
-use tankard_core::farm::{CarrierKind, Says, Statement, When};
+use tankard_core::farm::{CarrierKind, Droplets, Says, Statement, When};
 use tankard_core::label::when::words;
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 
@@ -34,6 +34,14 @@ fn conditions(units: Units) -> Vec<(&'static str, When)> {
             ("below a spray volume", When::CarrierBelow(below)),
             ("above a spray volume", When::CarrierAbove(above)),
         ]);
+    }
+    all.extend([
+        ("with droplets finer than a class", When::DropletsFinerThan(Droplets::Coarse)),
+        ("with droplets of a class or coarser", When::DropletsAtLeast(Droplets::Coarse)),
+    ]);
+    let own = if metric { "0 L/ha" } else { "0 fl oz/ac" };
+    if let (Ok(above), Ok(up_to)) = (AsTyped::parse(own), AsTyped::parse(own)) {
+        all.extend([("above a rate", When::RateAbove(above)), ("up to a rate", When::RateUpTo(up_to))]);
     }
     let air = if metric { "0 °C" } else { "0 °F" };
     if let (Ok(warm), Ok(cold)) = (AsTyped::parse(air), AsTyped::parse(air)) {
@@ -131,6 +139,13 @@ fn condition(ui: &mut Ui, name: &str, when: &mut When, units: Units) {
         }
         When::CarrierBelow(rate) => asked(ui, name, "below", rate, units),
         When::CarrierAbove(rate) => asked(ui, name, "above", rate, units),
+        When::DropletsFinerThan(class) => class_of(ui, name, "with droplets finer than", class),
+        When::DropletsAtLeast(class) => {
+            class_of(ui, name, "with droplets", class);
+            word(ui, "or coarser");
+        }
+        When::RateAbove(rate) => asked(ui, name, "above", rate, units),
+        When::RateUpTo(rate) => asked(ui, name, "up to", rate, units),
         When::WarmerThan(air) => asked(ui, name, "warmer than", air, units),
         When::ColderThan(air) => asked(ui, name, "colder than", air, units),
         When::Heat
@@ -144,6 +159,11 @@ fn condition(ui: &mut Ui, name: &str, when: &mut When, units: Units) {
             ui.label(words(when));
         }
     }
+}
+
+fn class_of(ui: &mut Ui, name: &str, before: &str, class: &mut Droplets) {
+    word(ui, before);
+    boxes::choice(ui, name, class, &Droplets::ALL, |class: &Droplets| class.name().to_owned(), 130.0);
 }
 
 fn asked<Q: Quantity>(ui: &mut Ui, name: &str, before: &str, value: &mut AsTyped<Q>, units: Units) {

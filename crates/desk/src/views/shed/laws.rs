@@ -229,8 +229,10 @@ fn said(law: &Law, units: Units) -> String {
         },
         Says::BoomHeight { most } => format!(" at most {most}"),
         Says::GroundSpeed { most } => format!(" at most {most}"),
-        Says::Buffer { to, width } if to.trim().is_empty() => format!(" of {width}"),
-        Says::Buffer { to, width } => format!(" of {width} to {}", to.trim()),
+        Says::Buffer { to, width, downwind_only } => {
+            let to = if to.trim().is_empty() { String::new() } else { format!(" to {}", to.trim()) };
+            format!(" of {width}{to}{}", if *downwind_only { ", down the wind only" } else { "" })
+        }
         Says::RainFree { hours } | Says::ReEntry { hours } => format!(" for {hours} h"),
         Says::Dates { from, to } => {
             let (from, to) = (from.map(|day| day.to_string()), to.map(|day| day.to_string()));

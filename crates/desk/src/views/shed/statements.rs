@@ -127,7 +127,7 @@ pub(super) fn blanks(is_liquid: bool, active: String, units: Units) -> Vec<Says>
         all.push(Says::BoomHeight { most });
     }
     if let Ok(width) = AsTyped::parse(if metric { "0 m" } else { "0 ft" }) {
-        all.push(Says::Buffer { to: String::new(), width });
+        all.push(Says::Buffer { to: String::new(), width, downwind_only: false });
     }
     all.sort_by_key(|says| place(says).1);
     all
@@ -342,10 +342,11 @@ pub(super) fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: U
             boxes::text_or_empty(ui, &format!("{name} before"), before, 90.0, "any crop");
             boxes::sentence(ui, name, how, (room - 148.0).max(90.0), "how, in the label's words");
         }
-        Says::Buffer { to, width } => {
+        Says::Buffer { to, width, downwind_only } => {
             boxes::quantity(ui, &format!("{name} width"), width, 64.0);
             word(ui, "to");
             boxes::text_or_empty(ui, &format!("{name} to"), to, 130.0, "what lies beside it");
+            ui.checkbox(downwind_only, "down the wind only");
             understood(ui, width, units);
         }
         Says::RainFree { hours } => {

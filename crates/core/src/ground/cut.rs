@@ -1,0 +1,312 @@
+//! Cutting strips out of a boundary, and which way from it something lies.
+//!
+//! All is done on the plane of the boundary. A strip is what of the field lies in the sum, point by point, of what is drawn and a
+//! figure round it: a disc as wide as the strip, or, down the wind alone, the sector of that disc that lies up the wind. From there
+//! going down the wind comes to it within the width. Both figures are drawn round their arcs, so that a strip is never narrower than
+//! asked; it is wider by a thousandth at most.
+
+use std::sync::{Arc, Mutex, PoisonError};
+
+use geo::line_measures::LengthMeasurable;
+use geo::{
+    Area as _, BooleanOps, BoundingRect, ConvexHull, Coord, Distance, Euclidean, Geometry, HasDimensions, Intersects,
+    Line, LineString, MultiLineString, MultiPoint, MultiPolygon, Polygon, Rect, unary_union,
+};
+
+use super::directions::Directions;
+use super::plane::Plane;
+use crate::farm::Shape;
+use crate::quantity::{Area, Length};
+use crate::weather::practice::toward;
+
+/// Degrees of an arc that a straight line stands for.
+const STEP: f64 = 5.0;
+
+/// What is left out of a field for a strip.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Part {
+    /// To what it is kept.
+    pub(crate) to: Shape,
+    pub(crate) width: Length,
+    /// Where the wind comes from; `None` for all round.
+    pub(crate) wind: Option<Directions>,
+}
+
+/// What strips take of a field.
+#[derive(Clone, Debug)]
+pub(crate) struct Cut {
+    /// `None` where they take nothing.
+    pub(crate) shape: Option<Shape>,
+    pub(crate) area: Area,
+    /// How much of the field's edge lies in them.
+    pub(crate) edge: Length,
+    on_plane: MultiPolygon<f64>,
+}
+
+/// How something lies to a field.
+#[derive(Clone, Debug)]
+pub(crate) struct Beside {
+    /// Nothing where it lies in it or touches it.
+    pub(crate) distance: Length,
+    /// In which directions it lies, seen from the ground from which it is within reach.
+    pub(crate) directions: Directions,
+}
+
+/// A boundary on its plane. What was cut out of it once is kept, since a plan is made anew with each key: the same strips of the same
+/// boundary are asked for again and again.
+#[derive(Debug)]
+pub(crate) struct OnPlane {
+    plane: Plane,
+    polygons: MultiPolygon<f64>,
+    bounds: Rect<f64>,
+    /// Longitudes and latitudes; `None` where a window of these says nothing: over 180 degrees, or at a pole.
+    window: Option<Rect<f64>>,
+    cuts: Mutex<Vec<(Vec<Part>, Arc<Cut>)>>,
+    beside: Mutex<Vec<(Question, Option<Arc<Beside>>)>>,
+}
+
+/// Strips left out before, what is looked for and within which reach.
+type Question = (Vec<Part>, Shape, Length);
+
+/// As many answers are kept as a field has rules and things beside it, and some more for another wind.
+const KEPT: usize = 64;
+
+fn kept<K: PartialEq, V: Clone>(memo: &Mutex<Vec<(K, V)>>, key: K, make: impl FnOnce(&K) -> V) -> V {
+    let lock = || memo.lock().unwrap_or_else(PoisonError::into_inner);
+    if let Some((_, value)) = lock().iter().find(|(other, _)| *other == key) {
+        return value.clone();
+    }
+    let value = make(&key);
+    let mut all = lock();
+    if all.len() >= KEPT {
+        all.remove(0);
+    }
+    all.push((key, value.clone()));
+    value
+}
+
+/// What of a shape lies near a field, on its plane.
+struct Near {
+    /// Edges; a point is one without length.
+    lines: Vec<Line<f64>>,
+    polygons: MultiPolygon<f64>,
+}
+
+impl OnPlane {
+    /// Of a boundary; `None` where it has no ground on its plane.
+    pub(crate) fn of(shape: &Shape) -> Option<Self> {
+        let plane = Plane::at(shape.ball());
+        let polygons = plane.polygons(&shape.polygons()?);
+        let (bounds, globe) = (polygons.bounding_rect()?, shape.bounds());
+        let window = (globe.width() < 180.0 && globe.min().y > -89.0 && globe.max().y < 89.0).then_some(globe);
+        Some(Self { plane, polygons, bounds, window, cuts: Mutex::default(), beside: Mutex::default() })
+    }
+
+    /// What strips take, together.
+    pub(crate) fn cut(&self, parts: &[Part]) -> Arc<Cut> {
+        kept(&self.cuts, parts.to_vec(), |parts| Arc::new(self.cut_anew(parts)))
+    }
+
+    fn cut_anew(&self, parts: &[Part]) -> Cut {
+        let (mut pieces, mut inside) = (Vec::new(), Vec::new());
+        for part in parts.iter().filter(|part| !part.width.is_zero()) {
+            let near = self.near(&part.to, part.width.to_metres());
+            for figure in figures(part.width.to_metres(), part.wind.as_ref()) {
+                pieces.extend(near.lines.iter().map(|line| sum(line, &figure)));
+            }
+            inside.push(near.polygons);
+        }
+        let mut zone = unary_union(&pieces);
+        for polygons in inside.iter().filter(|polygons| !polygons.is_empty()) {
+            zone = zone.union(polygons);
+        }
+        let on_plane = if zone.is_empty() { zone.clone() } else { self.polygons.intersection(&zone) };
+        let area = on_plane.unsigned_area();
+        // Less than a square foot is what is left of rounding where a strip just touches the field.
+        if area < 0.1 {
+            let on_plane = MultiPolygon(Vec::new());
+            return Cut { shape: None, area: Area::ZERO, edge: Length::ZERO, on_plane };
+        }
+        let edges = MultiLineString(self.rings().cloned().collect());
+        let edge = zone.clip(&edges, false).length(&Euclidean);
+        let globe = self.plane.to_globe(&on_plane);
+        let shape = Shape::new(match <[Polygon<f64>; 1]>::try_from(globe.0) {
+            Ok([one]) => Geometry::Polygon(one),
+            Err(several) => Geometry::MultiPolygon(MultiPolygon(several)),
+        });
+        Cut { shape: shape.ok(), area: Area::from_square_metres(area), edge: Length::from_metres(edge), on_plane }
+    }
+
+    fn rings(&self) -> impl Iterator<Item = &LineString<f64>> {
+        self.polygons.iter().flat_map(|one| std::iter::once(one.exterior()).chain(one.interiors()))
+    }
+
+    /// How something lies to the field, seen from what strips leave of it; `None` where it lies out of reach of that.
+    pub(crate) fn beside(&self, without: &[Part], what: &Shape, reach: Length) -> Option<Arc<Beside>> {
+        kept(&self.beside, (without.to_vec(), what.clone(), reach), |(without, what, reach)| {
+            self.look(without, what, *reach).map(Arc::new)
+        })
+    }
+
+    fn look(&self, without: &[Part], what: &Shape, reach: Length) -> Option<Beside> {
+        let (near, metres) = (self.near(what, reach.to_metres()), reach.to_metres());
+        let cut = (!without.is_empty()).then(|| self.cut(without));
+        let ground = match cut {
+            Some(cut) if !cut.on_plane.is_empty() => self.polygons.difference(&cut.on_plane),
+            _ => self.polygons.clone(),
+        };
+        if ground.is_empty() {
+            return None;
+        }
+        let of_lines = near.lines.iter().map(|line| Euclidean.distance(line, &ground)).reduce(f64::min);
+        let touches = near.polygons.intersects(&ground);
+        let distance = if touches { 0.0 } else { of_lines.filter(|distance| *distance <= metres)? };
+        // Ground that it lies on looks at it from a hand's breadth off, lest it lie nowhere.
+        let gap = (metres / 20.0).clamp(0.01, 0.3);
+        let on_it: Vec<Polygon<f64>> =
+            figures(gap, None).iter().flat_map(|disc| near.lines.iter().map(|line| sum(line, disc))).collect();
+        let mut hidden = unary_union(&on_it);
+        if !near.polygons.is_empty() {
+            hidden = hidden.union(&near.polygons);
+        }
+        let open = if distance <= gap { ground.difference(&hidden) } else { ground };
+        if open.is_empty() {
+            return Some(Beside { distance: Length::ZERO, directions: Directions::all() });
+        }
+        let edges = open.iter().flat_map(|one| std::iter::once(one.exterior()).chain(one.interiors()));
+        let edges: Vec<Line<f64>> = edges.flat_map(LineString::lines).collect();
+        let mut arcs = Vec::new();
+        for line in &near.lines {
+            let around = grown(line.bounding_rect(), metres);
+            let close = edges.iter().filter(|edge| around.intersects(&edge.bounding_rect()));
+            arcs.extend(close.filter_map(|edge| arc(edge, line, metres)));
+        }
+        Some(Beside { distance: Length::from_metres(distance), directions: Directions::of(arcs) })
+    }
+
+    /// What of a shape lies within so many metres of the field.
+    fn near(&self, shape: &Shape, metres: f64) -> Near {
+        let around = grown(self.bounds, metres);
+        let mut lines = Vec::new();
+        let mut take = |from: Coord<f64>, to: Coord<f64>| {
+            if self.in_window(from, to, metres) {
+                let line = Line::new(self.plane.on(from), self.plane.on(to));
+                if around.intersects(&line.bounding_rect()) {
+                    lines.push(line);
+                }
+            }
+        };
+        let mut polygons = MultiPolygon(Vec::new());
+        let mut of_line = |line: &LineString<f64>| line.lines().for_each(|line| take(line.start, line.end));
+        match shape.geometry() {
+            Geometry::Point(point) => take(point.0, point.0),
+            Geometry::MultiPoint(points) => points.iter().for_each(|point| take(point.0, point.0)),
+            Geometry::LineString(line) => of_line(line),
+            Geometry::MultiLineString(all) => all.iter().for_each(of_line),
+            Geometry::Polygon(_) | Geometry::MultiPolygon(_) => {
+                let all = shape.polygons().unwrap_or(MultiPolygon(Vec::new()));
+                all.iter().flat_map(|one| std::iter::once(one.exterior()).chain(one.interiors())).for_each(of_line);
+                polygons = self.plane.polygons(&all);
+            }
+            _ => {}
+        }
+        Near { lines, polygons }
+    }
+
+    /// Whether an edge may come near the window of the field; quickly told, since a creek has many edges far off.
+    fn in_window(&self, from: Coord<f64>, to: Coord<f64>, metres: f64) -> bool {
+        let Some(window) = self.window else { return true };
+        // A degree of latitude has 110,574 m at least.
+        let north = metres / 110_000.0;
+        let cos = (window.max().y.abs().max(window.min().y.abs()) + north).min(89.9).to_radians().cos();
+        let (low, high) = (window.min().y - north, window.max().y + north);
+        if (from.y < low && to.y < low) || (from.y > high && to.y > high) {
+            return false;
+        }
+        let (middle, half) = (window.center().x, window.width() / 2.0 + north / cos);
+        let off = |x: f64| (x - middle) - 360.0 * ((x - middle) / 360.0).round();
+        let (a, b) = (off(from.x), off(to.x));
+        (a - b).abs() > 180.0 || !((a < -half && b < -half) || (a > half && b > half))
+    }
+}
+
+/// A window made larger on all sides.
+fn grown(rect: Rect<f64>, by: f64) -> Rect<f64> {
+    let by = Coord { x: by, y: by };
+    Rect::new(rect.min() - by, rect.max() + by)
+}
+
+/// The figures whose sum with what is drawn is the zone of a strip: a disc, or the sectors up the wind, none wider than a third of a
+/// turn, so that each bulges nowhere inward. Fields down the wind are those within as many degrees as the table of the weather says.
+fn figures(metres: f64, wind: Option<&Directions>) -> Vec<Vec<Coord<f64>>> {
+    let at = |degrees: f64, metres: f64| {
+        let (east, north) = degrees.to_radians().sin_cos();
+        Coord { x: east * metres, y: north * metres }
+    };
+    let rim = |from: f64, turn: f64| -> Vec<Coord<f64>> {
+        let steps = (turn / STEP).ceil().max(1.0);
+        let each = turn / steps;
+        let outer = metres / (each / 2.0).to_radians().cos();
+        // Lines that touch the arc meet at these corners.
+        (0_u32..).take_while(|step| f64::from(*step) < steps).map(|step| at(from + (f64::from(step) + 0.5) * each, outer)).collect()
+    };
+    let up = wind.map(|wind| wind.wider(toward())).filter(|up| !up.is_all());
+    let Some(up) = up else { return vec![rim(0.0, 360.0)] };
+    let mut all = Vec::new();
+    for arc in up.arcs() {
+        let pieces = (arc.to_degrees() / 120.0).ceil().max(1.0);
+        let turn = arc.to_degrees() / pieces;
+        for piece in (0_u32..).take_while(|piece| f64::from(*piece) < pieces) {
+            let from = arc.from.to_degrees() + f64::from(piece) * turn;
+            let mut figure = vec![Coord { x: 0.0, y: 0.0 }, at(from, metres)];
+            figure.extend(rim(from, turn));
+            figure.push(at(from + turn, metres));
+            all.push(figure);
+        }
+    }
+    all
+}
+
+/// The sum, point by point, of a straight line and a figure that bulges nowhere inward.
+fn sum(line: &Line<f64>, figure: &[Coord<f64>]) -> Polygon<f64> {
+    let ends = if line.start == line.end { vec![line.start] } else { vec![line.start, line.end] };
+    let points = ends.into_iter().flat_map(|end| figure.iter().map(move |at| end + *at));
+    MultiPoint(points.map(Into::into).collect()).convex_hull()
+}
+
+/// In which directions one edge lies from another, as far as it is within reach: where the arc begins and its turn in degrees.
+fn arc(from: &Line<f64>, to: &Line<f64>, metres: f64) -> Option<(f64, f64)> {
+    let corners =
+        [to.start - from.start, to.end - from.start, to.end - from.end, to.start - from.end];
+    let mut seen: Option<(f64, f64, f64)> = None;
+    let mut see = |at: Coord<f64>| {
+        let degrees = at.x.atan2(at.y).to_degrees();
+        match &mut seen {
+            None => seen = Some((degrees, 0.0, 0.0)),
+            Some((first, left, right)) => {
+                let turned = (degrees - *first + 180.0).rem_euclid(360.0) - 180.0;
+                *left = left.min(turned);
+                *right = right.max(turned);
+            }
+        }
+    };
+    for (at, corner) in corners.iter().enumerate() {
+        if corner.x.hypot(corner.y) <= metres {
+            see(*corner);
+        }
+        let along = *corners.get((at + 1) % 4)? - *corner;
+        // Where the edge crosses the rim.
+        let (a, b) = (along.x * along.x + along.y * along.y, corner.x * along.x + corner.y * along.y);
+        let c = corner.x * corner.x + corner.y * corner.y - metres * metres;
+        let root = b * b - a * c;
+        if a > 0.0 && root >= 0.0 {
+            for share in [(-b - root.sqrt()) / a, (-b + root.sqrt()) / a] {
+                if (0.0..=1.0).contains(&share) {
+                    see(*corner + along * share);
+                }
+            }
+        }
+    }
+    let (first, left, right) = seen?;
+    Some((first + left, right - left))
+}
