@@ -8,6 +8,7 @@
 mod alike;
 mod document;
 pub mod forecast_csv;
+pub mod ground;
 mod migrate;
 pub mod records_csv;
 pub mod records_import;

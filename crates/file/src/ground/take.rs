@@ -1,0 +1,101 @@
+//! Pieces of a file taken into the farm.
+
+use geo::MultiPolygon;
+use tankard_core::farm::{Farm, Field, Gateway, Id, Shape, Surrounding, SurroundingKind, id};
+use tankard_core::season::record::area_text;
+
+use super::{Becomes, Found, Piece};
+
+/// What was taken.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Taken {
+    /// Fields that are new.
+    pub fields: Vec<Id>,
+    /// Fields that have their boundary from the file.
+    pub boundaries: Vec<Id>,
+    /// What lies among the fields.
+    pub surroundings: Vec<Id>,
+    /// How many ways in.
+    pub gateways: usize,
+    /// What could not be taken, and what a person should know.
+    pub notes: Vec<String>,
+}
+
+/// Takes the pieces of a file into a copy of the farm, each as what stands at its place in `becomes`. A new field has the
+/// area of its boundary as its stated one, in the farm's units; the stated area of a field that is there already stays.
+pub fn take(farm: &Farm, found: &Found, becomes: &[Becomes]) -> (Farm, Taken) {
+    let (mut farm, mut taken) = (farm.clone(), Taken::default());
+    let mut boundaries: Vec<(Id, Vec<&Piece>)> = Vec::new();
+    for (piece, becomes) in found.pieces.iter().zip(becomes) {
+        match becomes {
+            Becomes::NewField => new_field(&mut farm, piece, &mut taken),
+            Becomes::Boundary(id) => match boundaries.iter_mut().find(|(known, _)| known == id) {
+                Some((_, pieces)) => pieces.push(piece),
+                None => boundaries.push((id.clone(), vec![piece])),
+            },
+            Becomes::Surrounding(kind) => surrounding(&mut farm, piece, *kind, &mut taken),
+            Becomes::Gateway(id) => gateway(&mut farm, piece, id, &mut taken),
+            Becomes::Nothing => {}
+        }
+    }
+    for (id, pieces) in boundaries {
+        boundary(&mut farm, &id, &pieces, &mut taken);
+    }
+    (farm, taken)
+}
+
+fn new_field(farm: &mut Farm, piece: &Piece, taken: &mut Taken) {
+    if piece.shape.polygons().is_none() {
+        taken.notes.push(format!("\"{}\" has no area, so it is no field", piece.name));
+        return;
+    }
+    let mut field = Field::new(&piece.name, area_text(piece.shape.area(), farm.units));
+    field.boundary = Some(piece.shape.clone());
+    let fact = |names: &[&str]| {
+        let is_one = |name: &str| names.iter().any(|known| known.eq_ignore_ascii_case(name));
+        piece.facts.iter().find(|(name, _)| is_one(name)).map(|(_, value)| value.trim().to_owned())
+    };
+    field.crop = fact(&["crop", "crop type", "crop_type", "croptype"]).unwrap_or_default();
+    let id = id::fresh(&farm.fields, &piece.name);
+    farm.fields.insert(id.clone(), field);
+    taken.fields.push(id);
+}
+
+fn boundary(farm: &mut Farm, id: &Id, pieces: &[&Piece], taken: &mut Taken) {
+    let Some(field) = farm.fields.get_mut(id) else {
+        taken.notes.push(format!("the farm has no field \"{id}\""));
+        return;
+    };
+    let polygons: Vec<_> = pieces.iter().filter_map(|piece| piece.shape.polygons()).flatten().collect();
+    let shape = match pieces {
+        [one] if !polygons.is_empty() => Ok(one.shape.clone()),
+        _ => Shape::new(MultiPolygon(polygons).into()),
+    };
+    match shape {
+        Ok(shape) => {
+            field.boundary = Some(shape);
+            taken.boundaries.push(id.clone());
+        }
+        Err(_) => {
+            taken.notes.push(format!("\"{}\" keeps its boundary: what was chosen for it has no area", field.name))
+        }
+    }
+}
+
+fn surrounding(farm: &mut Farm, piece: &Piece, kind: SurroundingKind, taken: &mut Taken) {
+    let id = id::fresh(&farm.surroundings, &piece.name);
+    let surrounding = Surrounding { name: piece.name.clone(), kind, shape: piece.shape.clone(), note: String::new() };
+    farm.surroundings.insert(id.clone(), surrounding);
+    taken.surroundings.push(id);
+}
+
+fn gateway(farm: &mut Farm, piece: &Piece, id: &Id, taken: &mut Taken) {
+    match (farm.fields.get_mut(id), piece.shape.geometry()) {
+        (Some(field), geo::Geometry::Point(_)) => {
+            field.gateways.push(Gateway { name: piece.name.clone(), at: piece.shape.clone() });
+            taken.gateways += 1;
+        }
+        (None, _) => taken.notes.push(format!("the farm has no field \"{id}\"")),
+        _ => taken.notes.push(format!("\"{}\" is no point, so it is no way in", piece.name)),
+    }
+}
