@@ -8,6 +8,8 @@ pub(crate) mod cut;
 pub mod directions;
 pub(crate) mod named;
 pub(crate) mod plane;
+pub mod outline;
+pub mod projection;
 pub mod rings;
 pub mod shift;
 pub(crate) mod strips;
