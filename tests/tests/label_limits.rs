@@ -350,7 +350,8 @@ fn droplet_classes() {
 
 #[test]
 fn strips_to_neighbours() {
-    let mut farm = saying(Says::Buffer { to: "creeks and wells, ponds".to_owned(), width: q("66 ft"), downwind_only: false });
+    let mut farm =
+        saying(Says::Buffer { to: "creeks and wells, ponds".to_owned(), width: q("66 ft"), downwind_only: false });
     must_not(&farm, "66 ft");
     let creek = |distance| Neighbour { what: "pond".to_owned(), side: "south".to_owned(), distance };
     farm.fields["f"].neighbours.push(creek(Some(q("66 ft"))));

@@ -445,7 +445,8 @@ fn wind_toward_a_neighbour() {
     // Another neighbour is what the farm looks after.
     farm.fields["f"].neighbours = vec![neighbour("creek", "east"), neighbour("garden", "behind the barn")];
     assert_eq!((at(&farm, 11).verdict, at(&farm, 12).verdict), (Verdict::Doubtful, Verdict::Allowed));
-    farm.products["a"].label[0].says = Says::Buffer { to: "creeks".to_owned(), width: q("66 ft"), downwind_only: false };
+    farm.products["a"].label[0].says =
+        Says::Buffer { to: "creeks".to_owned(), width: q("66 ft"), downwind_only: false };
     let hours = hours_of(&farm);
     let (bind, verdict) = hours.hours[11].binds[0];
     assert_eq!(

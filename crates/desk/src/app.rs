@@ -222,6 +222,7 @@ impl Desk {
             Subject::Field(id) => {
                 self.view = View::Fields;
                 self.fields.chosen = Some(id.clone());
+                self.fields.page = views::fields::Page::Typed;
             }
             Subject::Product(id) => {
                 self.view = View::Shed;

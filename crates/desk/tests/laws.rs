@@ -82,7 +82,12 @@ fn each_kind_that_is_offered_can_be_typed_and_is_read_out() {
         ("boom height", "ground speed", Says::GroundSpeed { most: q("0 mph") }, "ground speed at most 0 mph"),
         ("ground speed", "Delta T", Says::DeltaT { least: None, most: None }, "nothing typed yet"),
         ("Delta T", "spray volume", Says::Carrier { least: None, most: None }, "nothing typed yet"),
-        ("spray volume", "buffer", Says::Buffer { to: String::new(), width: q("0 ft"), downwind_only: false }, "buffer of 0 ft"),
+        (
+            "spray volume",
+            "buffer",
+            Says::Buffer { to: String::new(), width: q("0 ft"), downwind_only: false },
+            "buffer of 0 ft",
+        ),
         ("buffer", "wind toward", Says::NotToward { what: String::new() }, "nothing typed yet"),
     ] {
         choose(&mut harness, &format!("it speaks of: {before}"), kind);

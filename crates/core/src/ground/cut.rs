@@ -248,7 +248,10 @@ fn figures(metres: f64, wind: Option<&Directions>) -> Vec<Vec<Coord<f64>>> {
         let each = turn / steps;
         let outer = metres / (each / 2.0).to_radians().cos();
         // Lines that touch the arc meet at these corners.
-        (0_u32..).take_while(|step| f64::from(*step) < steps).map(|step| at(from + (f64::from(step) + 0.5) * each, outer)).collect()
+        (0_u32..)
+            .take_while(|step| f64::from(*step) < steps)
+            .map(|step| at(from + (f64::from(step) + 0.5) * each, outer))
+            .collect()
     };
     let up = wind.map(|wind| wind.wider(toward())).filter(|up| !up.is_all());
     let Some(up) = up else { return vec![rim(0.0, 360.0)] };
@@ -276,8 +279,7 @@ fn sum(line: &Line<f64>, figure: &[Coord<f64>]) -> Polygon<f64> {
 
 /// In which directions one edge lies from another, as far as it is within reach: where the arc begins and its turn in degrees.
 fn arc(from: &Line<f64>, to: &Line<f64>, metres: f64) -> Option<(f64, f64)> {
-    let corners =
-        [to.start - from.start, to.end - from.start, to.end - from.end, to.start - from.end];
+    let corners = [to.start - from.start, to.end - from.start, to.end - from.end, to.start - from.end];
     let mut seen: Option<(f64, f64, f64)> = None;
     let mut see = |at: Coord<f64>| {
         let degrees = at.x.atan2(at.y).to_degrees();

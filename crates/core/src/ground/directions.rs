@@ -131,10 +131,9 @@ impl Directions {
         Self(
             wide.map(|arc| match arc.turn {
                 all if all >= 360.0 - SLIP => *arc,
-                turn => Arc {
-                    from: Bearing::from_degrees(arc.from.to_degrees() + degrees),
-                    turn: turn - 2.0 * degrees,
-                },
+                turn => {
+                    Arc { from: Bearing::from_degrees(arc.from.to_degrees() + degrees), turn: turn - 2.0 * degrees }
+                }
             })
             .collect(),
         )
@@ -143,10 +142,11 @@ impl Directions {
     /// Whether all of others are among them.
     pub(crate) fn hold(&self, other: &Self) -> bool {
         let inside = |arc: &Arc| {
-            self.is_all() || self.0.iter().any(|own| {
-                let along = (arc.from.to_degrees() - own.from.to_degrees() + SLIP).rem_euclid(360.0) - SLIP;
-                along + arc.turn <= own.turn + SLIP
-            })
+            self.is_all()
+                || self.0.iter().any(|own| {
+                    let along = (arc.from.to_degrees() - own.from.to_degrees() + SLIP).rem_euclid(360.0) - SLIP;
+                    along + arc.turn <= own.turn + SLIP
+                })
         };
         other.0.iter().all(inside)
     }

@@ -4,16 +4,18 @@
 //! [`directions`]; [`named`] holds a label's words against what is drawn; [`strips`] gathers what is asked on a field; [`shift`] says
 //! in which winds that no longer holds. Where a field has no boundary, or nothing is drawn, no strip is measured, and people leave it.
 
+mod around;
 pub(crate) mod cut;
 pub mod directions;
 pub(crate) mod named;
-pub(crate) mod plane;
 pub mod outline;
+pub(crate) mod plane;
 pub mod projection;
 pub mod rings;
 pub mod shift;
 pub(crate) mod strips;
 
+pub use around::{Around, around, side, side_of};
 pub use directions::{Arc, Directions};
 pub use shift::{WindShift, wind_shift};
 
@@ -261,7 +263,8 @@ fn judge_area(farm: &Farm, field: &Field, ground: &mut FieldGround) {
         if ground.from == AreaFrom::Boundary { "boundary" } else { "stated area" }
     );
     ground.findings.push(
-        Finding::check(about(), text, basis).hint("Mend the area or the boundary in Fields, or choose which one counts."),
+        Finding::check(about(), text, basis)
+            .hint("Mend the area or the boundary in Fields, or choose which one counts."),
     );
 }
 
@@ -335,7 +338,8 @@ fn judge_strips(farm: &Farm, pass: &Pass, field: &Field, kept: &[Kept], ground: 
             ground.sprayable.show(units)
         );
         findings.push(
-            Finding::check(about(), text, Basis::of_all(&bases)).hint("Lower the ground typed for the pass, or take it back."),
+            Finding::check(about(), text, Basis::of_all(&bases))
+                .hint("Lower the ground typed for the pass, or take it back."),
         );
     }
     ground.findings.extend(findings);

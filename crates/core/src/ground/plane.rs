@@ -20,11 +20,7 @@ impl Space {
     fn of(at: Coord<f64>) -> Self {
         let ((sin_lon, cos_lon), (sin_lat, cos_lat)) = (at.x.to_radians().sin_cos(), at.y.to_radians().sin_cos());
         let across = EQUATOR / (1.0 - ECCENTRICITY_SQUARED * sin_lat * sin_lat).sqrt();
-        Self([
-            across * cos_lat * cos_lon,
-            across * cos_lat * sin_lon,
-            across * (1.0 - ECCENTRICITY_SQUARED) * sin_lat,
-        ])
+        Self([across * cos_lat * cos_lon, across * cos_lat * sin_lon, across * (1.0 - ECCENTRICITY_SQUARED) * sin_lat])
     }
 
     fn plus(self, other: Self, times: f64) -> Self {
@@ -44,10 +40,7 @@ impl Space {
     /// Longitude and latitude of a point of the ellipsoid.
     fn on_globe(self) -> Coord<f64> {
         let Self([x, y, z]) = self;
-        Coord {
-            x: y.atan2(x).to_degrees(),
-            y: z.atan2((1.0 - ECCENTRICITY_SQUARED) * x.hypot(y)).to_degrees(),
-        }
+        Coord { x: y.atan2(x).to_degrees(), y: z.atan2((1.0 - ECCENTRICITY_SQUARED) * x.hypot(y)).to_degrees() }
     }
 }
 
@@ -124,7 +117,6 @@ impl Plane {
     pub(crate) fn to_globe(self, of: &MultiPolygon<f64>) -> MultiPolygon<f64> {
         of.map_coords(|at| self.off(at))
     }
-
 }
 
 #[cfg(test)]

@@ -4,8 +4,8 @@
 //! the wind that match none are said to be open. Strips to what is drawn are measured in [`crate::ground`].
 
 use super::{Here, Spoken, listed};
-use crate::farm::{Neighbour, Surrounding};
 use crate::farm::label::Says;
+use crate::farm::{Neighbour, Surrounding};
 use crate::finding::Finding;
 use crate::ground::{named, strips};
 use crate::quantity::{AsTyped, Length, Quantity};

@@ -248,7 +248,8 @@ mod tests {
     #[test]
     fn a_field_with_a_strip_stands_alone() {
         let mut farm = farm();
-        let buffer = Says::Buffer { to: "creek".to_owned(), width: AsTyped::parse("66 ft").unwrap(), downwind_only: false };
+        let buffer =
+            Says::Buffer { to: "creek".to_owned(), width: AsTyped::parse("66 ft").unwrap(), downwind_only: false };
         farm.products["g"].label.push(Statement::new(buffer, "page 2"));
         let mut creek = Neighbour { what: "mill creek".to_owned(), ..Neighbour::default() };
         farm.fields["b"].neighbours = vec![creek.clone()];

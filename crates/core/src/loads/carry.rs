@@ -88,8 +88,10 @@ fn judge_source(
     }
     let plan = plan_as(farm, log, id, &alone);
     let last = plan.fields.iter().rfind(|field| !field.area.is_zero()).map(|field| &field.field);
-    let first =
-        pass.fields.iter().find(|id| farm.fields.get(*id).is_some_and(|field| !crate::ground::covers(farm, pass, id, field).is_zero()));
+    let first = pass
+        .fields
+        .iter()
+        .find(|id| farm.fields.get(*id).is_some_and(|field| !crate::ground::covers(farm, pass, id, field).is_zero()));
     if let (Some(before), Some(after)) = (last, first)
         && before != after
         && let (Some(one), Some(next)) = (farm.fields.get_key_value(before), farm.fields.get_key_value(after))

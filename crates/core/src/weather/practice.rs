@@ -119,9 +119,8 @@ pub(crate) fn toward() -> f64 {
 
 /// How far off something drawn on the map still lies beside a field.
 pub(crate) fn beside() -> Length {
-    static BESIDE: LazyLock<Length> = LazyLock::new(|| {
-        value::<Length>("beside").map_or_else(|| Length::from_metres(400.0), |beside| beside.value())
-    });
+    static BESIDE: LazyLock<Length> =
+        LazyLock::new(|| value::<Length>("beside").map_or_else(|| Length::from_metres(400.0), |beside| beside.value()));
     *BESIDE
 }
 

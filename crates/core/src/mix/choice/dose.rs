@@ -150,7 +150,8 @@ fn own(adjuvant: &Product, ground: &Ground<'_>) -> (Option<End>, Option<End>) {
 fn own_on(adjuvant: &Product, field: &Field, ground: &Ground<'_>) -> (Option<End>, Option<End>) {
     let (mut low, mut high): (Option<End>, Option<End>) = (None, None);
     let partners = ground.products.iter().map(|(_, partner)| *partner).collect();
-    let situation = Situation { farm: ground.farm, pass: ground.pass, product: adjuvant, partners, carrier: Some(ground.carrier) };
+    let situation =
+        Situation { farm: ground.farm, pass: ground.pass, product: adjuvant, partners, carrier: Some(ground.carrier) };
     let here = |statement: &&Statement| {
         matches!(speaks(statement, field), Speaks::Yes | Speaks::Unclear)
             && holds(&statement.when, &situation) != Some(false)

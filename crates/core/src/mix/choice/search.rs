@@ -567,7 +567,13 @@ fn against(ground: &Ground<'_>, id: &Id, product: &Product) -> Option<String> {
 
 /// Whether the label of one says that on these fields it may not go with the other.
 fn names(ground: &Ground<'_>, one: &Product, other: &Product) -> bool {
-    let situation = Situation { farm: ground.farm, pass: ground.pass, product: one, partners: vec![other], carrier: Some(ground.carrier) };
+    let situation = Situation {
+        farm: ground.farm,
+        pass: ground.pass,
+        product: one,
+        partners: vec![other],
+        carrier: Some(ground.carrier),
+    };
     one.label.iter().any(|statement| {
         matches!(&statement.says, crate::farm::Says::NotWith { what, .. } if list(what, other))
             && holds(&statement.when, &situation) != Some(false)

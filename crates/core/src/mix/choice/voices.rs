@@ -200,7 +200,8 @@ fn claims(ground: &Ground<'_>, product: &Product, field: &Field) -> Vec<Claim> {
         .map(|(_, partner)| *partner)
         .filter(|partner| partner.adjuvant_class().is_none() && !std::ptr::eq(*partner, product))
         .collect();
-    let situation = Situation { farm: ground.farm, pass: ground.pass, product, partners, carrier: Some(ground.carrier) };
+    let situation =
+        Situation { farm: ground.farm, pass: ground.pass, product, partners, carrier: Some(ground.carrier) };
     let mut claims = Vec::new();
     for statement in &product.label {
         let basis = || Basis::Label(place(product, statement));

@@ -7,8 +7,9 @@ use jiff::civil::Date;
 
 use super::barred::{Barred, Bars, Until};
 use crate::farm::label::{Period, Says};
-use crate::farm::{Farm, Field, Id, Pass, Product, Record};
+use crate::farm::{Farm, Field, Id, Line, Pass, Product, Record};
 use crate::finding::{Finding, Level};
+use crate::ground;
 use crate::label::applications::{counted, too_near, weight_of_near};
 use crate::label::harvest::{broken, days_after, months_after};
 use crate::label::season::{active_limit, product_total, reach};
@@ -31,6 +32,8 @@ struct Asked<'a> {
     /// No pass has it.
     own: Id,
     carrier: Option<AsTyped<CarrierRate>>,
+    /// Any; strips hang on what is in the mix, not on how much.
+    rate: Option<AsTyped<Rate>>,
 }
 
 /// What a rule says of a day.
@@ -48,6 +51,7 @@ impl Asked<'_> {
         let mut pass = Pass::new("", day);
         pass.fields.push(self.field_id.clone());
         pass.carrier.clone_from(&self.carrier);
+        pass.mix.extend(self.rate.clone().map(|rate| Line::new(id, rate)));
         let situation = Situation::new(self.farm, &pass, id, product);
         ask(&Here {
             farm: self.farm,
@@ -59,7 +63,7 @@ impl Asked<'_> {
             product,
             field_id: self.field_id,
             field: self.field,
-            area: self.field.sprayable(),
+            area: ground::sprayable(self.farm, &pass, self.field),
             situation: &situation,
         })
     }
@@ -81,7 +85,7 @@ pub(super) fn barred(farm: &Farm, log: &Log, (field_id, field): (&Id, &Field), t
     let had = Had::on(farm, log, field_id);
     let latest = farm.passes.values().filter(|pass| pass.carrier.is_some()).max_by_key(|pass| pass.date);
     let carrier = latest.and_then(|pass| pass.carrier.clone());
-    let asked = Asked { farm, log, field_id, field, own: fresh(farm), carrier };
+    let asked = Asked { farm, log, field_id, field, own: fresh(farm), carrier, rate: AsTyped::parse("1 L/ha").ok() };
     for (id, product) in &farm.products {
         let mut of_product: Vec<Barred> = Vec::new();
         asked.on(today, id, product, |here| {

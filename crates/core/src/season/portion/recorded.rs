@@ -77,7 +77,9 @@ pub(crate) fn after<'a>(farm: &Farm, id: &str, records: impl Iterator<Item = &'a
     let bands = pass.and_then(|pass| rig::in_bands(farm, pass)).map_or(1.0, Share::to_fraction);
     let mut ground: Vec<(&Id, Area)> = Vec::new();
     for field in pass.iter().flat_map(|pass| &pass.fields) {
-        let treated = pass.zip(farm.fields.get(field)).map_or(Area::ZERO, |(pass, of)| crate::ground::covers(farm, pass, field, of) * bands);
+        let treated = pass
+            .zip(farm.fields.get(field))
+            .map_or(Area::ZERO, |(pass, of)| crate::ground::covers(farm, pass, field, of) * bands);
         if !treated.is_zero() && ground.iter().all(|(known, _)| *known != field) {
             ground.push((field, treated));
         }

@@ -215,7 +215,8 @@ fn in_plain_words<'a>(farm: &Farm, field: &str, records: impl Iterator<Item = &'
             let is_part = |part: &&Record| match (&part.pass, &record.pass) {
                 (Some(one), Some(other)) if one == other => {
                     let own: Area = parts.iter().filter(|part| part.pass == record.pass).map(|part| ground(part)).sum();
-                    let covers = farm.passes.get(one).map(|pass| crate::ground::covers(farm, pass, field, &farm.fields[field]));
+                    let covers =
+                        farm.passes.get(one).map(|pass| crate::ground::covers(farm, pass, field, &farm.fields[field]));
                     covers.is_some_and(|covers| fits(own + ground(record), covers))
                 }
                 (Some(one), Some(other)) => farm.is_one_application(one, other),

@@ -1,8 +1,16 @@
 //! Fields: a list with area, crop, stage, last pass and next limit, edited in the row; beside it the chosen field's page.
 
+mod barred;
+mod got;
+mod ground;
+mod kept;
 mod list;
+mod neighbours;
 mod page;
 mod roads;
+mod typed;
+
+pub use page::Page;
 
 use egui::{CentralPanel, Frame, Margin, Panel, Ui};
 
@@ -21,6 +29,10 @@ pub struct State {
     pub fresh: Option<String>,
     /// A field about to be removed.
     pub removing: bool,
+    /// Which page of the field is shown.
+    pub page: Page,
+    /// What the farm knows of it.
+    kept: kept::Kept,
     /// A road that is being typed: from the field of the page to another.
     pub road: Option<(String, String)>,
 }
