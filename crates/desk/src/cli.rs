@@ -1,5 +1,6 @@
 //! The command line: the desk, and the plan, the cards and the findings for scripts and for machines without a display.
 
+mod ground;
 mod records;
 
 use std::io::{ErrorKind, Write};
@@ -221,6 +222,12 @@ enum Ask {
     /// Writes the records as CSV or JSON, or reads records from a CSV into a copy of the farm; exit status 0 done, 1 nothing
     /// recorded or some lines left out, 2 no record taken, 3 unreadable
     Records(records::Ask),
+    /// Lists the boundaries that a file holds, with their areas and what was mended; exit status 0 all can be taken, 1 some are
+    /// refused, 2 all are, 3 unreadable
+    Ground(ground::Look),
+    /// Writes the boundaries of the fields as GeoJSON, or a pass with its fields as task data for a terminal; exit status 1 where
+    /// there is something to know or nothing to write, 2 where a Stop stands
+    Boundaries(ground::Give),
     /// Writes the record book as PDF: every record with all that it holds
     Book {
         /// The farm
@@ -301,6 +308,8 @@ pub fn run() -> ExitCode {
         Some(Ask::Review { file, season, json, out: None }) => ask_review(&file, season, json),
         Some(Ask::Review { file, season, out: Some(out), .. }) => write_review(&file, season, &out),
         Some(Ask::Records(ask)) => records::ask(&ask),
+        Some(Ask::Ground(ask)) => ground::look(&ask),
+        Some(Ask::Boundaries(ask)) => ground::give(&ask),
         Some(Ask::Book { file, out, by, season, one_a_page }) => {
             let by = if by == BookOrder::Field { book::By::Field } else { book::By::Date };
             ask_book(&file, &out, book::Options { by, one_a_page }, season)

@@ -33,20 +33,22 @@ pub(super) fn text(bytes: &[u8]) -> Result<String, TableError> {
     Ok(if text.contains('\r') { text.replace("\r\n", "\n").replace('\r', "\n") } else { text })
 }
 
-fn eight_bit(bytes: &[u8]) -> String {
-    match std::str::from_utf8(bytes) {
-        Ok(text) => text.to_owned(),
-        Err(_) => bytes
-            .iter()
-            .map(|byte| match byte {
-                0x80..=0x9f => CP1252.get(usize::from(byte - 0x80)).copied().unwrap_or('\u{fffd}'),
-                _ => char::from(*byte),
-            })
-            .collect(),
-    }
+/// UTF-8, or else code page 1252.
+pub(crate) fn eight_bit(bytes: &[u8]) -> String {
+    std::str::from_utf8(bytes).map_or_else(|_| cp1252(bytes), str::to_owned)
 }
 
-fn sixteen_bit(bytes: &[u8], unit: fn([u8; 2]) -> u16) -> String {
+/// Windows code page 1252.
+pub(crate) fn cp1252(bytes: &[u8]) -> String {
+    let letter = |byte: &u8| match byte {
+        0x80..=0x9f => CP1252.get(usize::from(byte - 0x80)).copied().unwrap_or('\u{fffd}'),
+        _ => char::from(*byte),
+    };
+    bytes.iter().map(letter).collect()
+}
+
+/// UTF-16 by the order of its bytes.
+pub(crate) fn sixteen_bit(bytes: &[u8], unit: fn([u8; 2]) -> u16) -> String {
     let units = bytes.chunks_exact(2).filter_map(|pair| pair.try_into().ok()).map(unit);
     char::decode_utf16(units).map(|letter| letter.unwrap_or('\u{fffd}')).collect()
 }

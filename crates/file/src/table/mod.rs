@@ -2,7 +2,7 @@
 //! ([`Sought`]) says by what a line of the table is known, and how large it may be.
 
 mod cells;
-mod encoding;
+pub(crate) mod encoding;
 pub(crate) mod when;
 
 use std::fs::{self, File};

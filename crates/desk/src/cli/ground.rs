@@ -1,0 +1,143 @@
+//! Boundaries from a file, looked at; and those of the farm, to a file.
+
+use std::fmt::Write as _;
+use std::path::{Path, PathBuf};
+
+use clap::Args;
+use tankard_core::farm::{Farm, Id};
+use tankard_file::ground::{Becomes, Found, open, suggest, take, write_geojson, write_taskdata};
+use tankard_file::store::{self, Report};
+
+use super::{CHECK, NOTHING, STOP, farm_of, say};
+
+/// What is asked of a file of boundaries.
+#[derive(Debug, Args)]
+pub(super) struct Look {
+    /// The farm
+    file: PathBuf,
+    /// The boundaries: GeoJSON, a shapefile (.shp), KML or KMZ, task data (TASKDATA.XML), or these in a .zip
+    boundaries: PathBuf,
+    /// Where to write the farm with the boundaries in it; a file that is there already is left alone
+    #[arg(long)]
+    out: Option<PathBuf>,
+}
+
+/// What is asked of the farm's boundaries.
+#[derive(Debug, Args)]
+pub(super) struct Give {
+    /// The farm
+    file: PathBuf,
+    /// Where to write them: .geojson or .json; with --pass .xml, or .zip as terminals take it
+    #[arg(long)]
+    out: PathBuf,
+    /// As task data of this pass (ISO 11783-10), with its products and its spray volume
+    #[arg(long)]
+    pass: Option<String>,
+}
+
+/// Lists what a file holds, and takes it where it is asked to.
+pub(super) fn look(ask: &Look) -> Result<u8, String> {
+    let farm = farm_of(&ask.file)?;
+    let near = farm.place.as_ref().and_then(|place| place.position().ok());
+    let found = open(&ask.boundaries, near).map_err(|error| format!("{error}: {}", ask.boundaries.display()))?;
+    let becomes = suggest(&farm, &found);
+    say(&listed(&farm, &found, &becomes).map_err(|error| error.to_string())?)?;
+    if let Some(out) = &ask.out {
+        if out.exists() {
+            return Err(format!(
+                "there is a file already, so it is left alone; choose another name: {}",
+                out.display()
+            ));
+        }
+        let (farm, taken) = take(&farm, &found, &becomes);
+        for note in &taken.notes {
+            eprintln!("tankard: {note}");
+        }
+        store::save(out, &farm, None).map_err(|error| error.to_string())?;
+        say(&format!(
+            "new fields: {}, boundaries of fields: {}, among the fields: {}, farm written to {}\n",
+            taken.fields.len(),
+            taken.boundaries.len(),
+            taken.surroundings.len(),
+            out.display()
+        ))?;
+    }
+    Ok(match (found.pieces.is_empty(), found.refused.is_empty()) {
+        (true, _) => STOP,
+        (false, false) => CHECK,
+        (false, true) => 0,
+    })
+}
+
+fn listed(farm: &Farm, found: &Found, becomes: &[Becomes]) -> Result<String, std::fmt::Error> {
+    let mut out = String::new();
+    writeln!(out, "{}: {} found, {} refused", found.kind.name(), found.pieces.len(), found.refused.len())?;
+    for note in &found.notes {
+        writeln!(out, "  note: {note}")?;
+    }
+    let name = |id: &Id| farm.fields.get(id).map_or(id.as_str(), |field| field.name.as_str()).to_owned();
+    for (piece, becomes) in found.pieces.iter().zip(becomes) {
+        let area = if piece.shape.polygons().is_some() { piece.shape.area().show(farm.units) } else { String::new() };
+        let becomes = match becomes {
+            Becomes::NewField => "a new field".to_owned(),
+            Becomes::Boundary(id) => format!("the boundary of \"{}\"", name(id)),
+            Becomes::Surrounding(kind) => format!("among the fields: {}", kind.name()),
+            Becomes::Gateway(id) => format!("a way into \"{}\"", name(id)),
+            Becomes::Nothing => "left out".to_owned(),
+        };
+        writeln!(out, "  {:<32} {area:>14}  {becomes}", piece.name)?;
+        for mended in &piece.mended {
+            writeln!(out, "    mended: {mended}")?;
+        }
+    }
+    for refused in &found.refused {
+        let name = if refused.name.is_empty() { &refused.place } else { &refused.name };
+        writeln!(out, "  {name:<32} {:>14}  {} ({})", "refused", refused.why, refused.place)?;
+    }
+    Ok(out)
+}
+
+/// Writes the farm's boundaries.
+pub(super) fn give(ask: &Give) -> Result<u8, String> {
+    let farm = farm_of(&ask.file)?;
+    let ending = ask.out.extension().map(|ending| ending.to_string_lossy().to_lowercase()).unwrap_or_default();
+    match (&ask.pass, ending.as_str()) {
+        (None, "geojson" | "json") => geojson(&farm, &ask.out),
+        (Some(pass), "xml" | "zip") => {
+            let task = match write_taskdata(&farm, pass) {
+                Ok(task) => task,
+                Err(problem) => {
+                    eprintln!("tankard: no task data of \"{pass}\": {problem}");
+                    return Ok(STOP);
+                }
+            };
+            for note in &task.notes {
+                eprintln!("tankard: {note}");
+            }
+            let bytes = if ending == "zip" { task.packed() } else { Ok(task.xml.into_bytes()) };
+            let bytes = bytes.map_err(|error| error.to_string())?;
+            store::put_report(&ask.out, &bytes, Report::Json).map_err(|error| error.to_string())?;
+            say(&format!("task data of the pass written to {}\n", ask.out.display()))?;
+            Ok(if task.notes.is_empty() { 0 } else { CHECK })
+        }
+        (None, _) => {
+            Err(format!("boundaries are written as .geojson; task data is of one --pass: {}", ask.out.display()))
+        }
+        (Some(_), _) => Err(format!("task data of a pass is written as .xml or .zip: {}", ask.out.display())),
+    }
+}
+
+fn geojson(farm: &Farm, out: &Path) -> Result<u8, String> {
+    let drawn = farm.fields.iter().filter(|(_, field)| field.boundary.is_some()).map(|(id, _)| id);
+    let ids: Vec<Id> = drawn.chain(farm.surroundings.keys()).cloned().collect();
+    if ids.is_empty() {
+        eprintln!(
+            "tankard: no field has a boundary and nothing is drawn among the fields, so there is nothing to write"
+        );
+        return Ok(NOTHING);
+    }
+    let text = write_geojson(farm, &ids);
+    store::put_report(out, text.as_bytes(), Report::Json).map_err(|error| error.to_string())?;
+    say(&format!("{} boundaries and surroundings written to {}\n", ids.len(), out.display()))?;
+    Ok(0)
+}

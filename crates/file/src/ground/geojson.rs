@@ -1,0 +1,170 @@
+//! GeoJSON after RFC 7946; files of the draft before it, with a coordinate reference system, where that is WGS 84.
+
+use geo::Coord;
+use geojson::{Feature, GeoJson, Geometry, GeometryValue, JsonObject, JsonValue, Position};
+use tankard_core::farm::SurroundingKind;
+use tankard_core::ground::rings::{Ring, Turn};
+
+use super::gather::{Drawn, Gathered, Raw};
+use super::limits::{Left, POINTS};
+use super::{GroundError, Is, Kind, Refused, Why};
+
+/// Members in which a feature's name may stand, the likeliest first.
+const NAMES: [&str; 9] = ["name", "field", "field_name", "fieldname", "field name", "title", "label", "plot", "id"];
+
+pub(super) fn read(bytes: &[u8]) -> Result<Gathered, GroundError> {
+    let broken = |why: String| GroundError::Broken { kind: Kind::GeoJson, why };
+    let text = std::str::from_utf8(bytes).map_err(|_| broken("it is not saved as UTF-8".to_owned()))?;
+    let text = text.trim_start_matches('\u{feff}');
+    // No value stands without one of these marks before it, so what is parsed is bounded before it is.
+    let marks = text.bytes().filter(|byte| matches!(byte, b'[' | b'{' | b',')).count();
+    if marks > 6 * POINTS {
+        return Err(GroundError::TooMany { most: POINTS, of: "points" });
+    }
+    let json: GeoJson = text.parse().map_err(|error: geojson::Error| broken(error.to_string()))?;
+    let mut gathered = Gathered::new(Kind::GeoJson, Turn::Counterclockwise);
+    let left = Left::new();
+    match json {
+        GeoJson::FeatureCollection(all) => {
+            reference(all.foreign_members.as_ref())?;
+            for (number, feature) in all.features.into_iter().enumerate() {
+                take(feature, number + 1, &left, &mut gathered)?;
+            }
+        }
+        GeoJson::Feature(feature) => take(feature, 1, &left, &mut gathered)?,
+        GeoJson::Geometry(geometry) => {
+            let feature = Feature { geometry: Some(geometry), ..Feature::default() };
+            take(feature, 1, &left, &mut gathered)?;
+        }
+    }
+    Ok(gathered)
+}
+
+/// # Errors
+/// The draft of 2008 let a file name another reference system (section 3); only WGS 84 is taken.
+fn reference(members: Option<&JsonObject>) -> Result<(), GroundError> {
+    let Some(crs) = members.and_then(|members| members.get("crs")).filter(|crs| !crs.is_null()) else { return Ok(()) };
+    let name = crs.pointer("/properties/name").or_else(|| crs.pointer("/properties/code"));
+    let name = match name {
+        Some(JsonValue::String(name)) => name.clone(),
+        Some(other) => other.to_string(),
+        None => "one that is not named".to_owned(),
+    };
+    let plain = name.to_lowercase();
+    let is_known =
+        ["ogc:1.3:crs84", "ogc::crs84", "ogc/1.3/crs84", "crs84", "epsg:4326", "epsg::4326", "4326", "wgs84", "wgs 84"]
+            .iter()
+            .any(|known| {
+                plain == *known || plain.ends_with(&format!(":{known}")) || plain.ends_with(&format!("/{known}"))
+            });
+    if is_known {
+        return Ok(());
+    }
+    Err(GroundError::Elsewhere(format!("the file is measured on \"{}\"", super::limits::tidy(&name))))
+}
+
+fn take(feature: Feature, number: usize, left: &Left, gathered: &mut Gathered) -> Result<(), GroundError> {
+    left.piece()?;
+    reference(feature.foreign_members.as_ref())?;
+    let place = format!("feature {number}");
+    let facts: Vec<(String, String)> =
+        feature.properties.iter().flatten().filter_map(|(name, value)| Some((name.clone(), plain(value)?))).collect();
+    let named = |wanted: &str| facts.iter().find(|(name, _)| name.eq_ignore_ascii_case(wanted));
+    let name = NAMES.iter().find_map(|name| named(name)).map(|(_, value)| value.clone()).unwrap_or_default();
+    let kind = named("kind").and_then(|(_, kind)| SurroundingKind::ALL.into_iter().find(|known| known.name() == kind));
+    let is = kind.map(Is::Surrounding);
+    let Some(geometry) = feature.geometry else {
+        let why = "it has no geometry".to_owned();
+        gathered.refused.push(Refused { name: super::limits::tidy(&name), place, why });
+        return Ok(());
+    };
+    let mut parts = Parts::default();
+    match parts.add(geometry, left) {
+        Ok(()) => {}
+        Err(Why::Piece(why)) => {
+            gathered.refused.push(Refused { name: super::limits::tidy(&name), place, why });
+            return Ok(());
+        }
+        Err(Why::File(error)) => return Err(error),
+    }
+    if parts.is_empty() {
+        let why = "its geometry is empty".to_owned();
+        gathered.refused.push(Refused { name: super::limits::tidy(&name), place, why });
+        return Ok(());
+    }
+    for drawn in parts.drawn() {
+        gathered.raws.push(Raw { name: name.clone(), place: place.clone(), drawn, is, facts: facts.clone() });
+    }
+    Ok(())
+}
+
+/// A value in words; nothing for what holds others.
+fn plain(value: &JsonValue) -> Option<String> {
+    match value {
+        JsonValue::String(text) => Some(text.clone()),
+        JsonValue::Number(number) => Some(number.to_string()),
+        JsonValue::Bool(true) => Some("yes".to_owned()),
+        JsonValue::Bool(false) => Some("no".to_owned()),
+        JsonValue::Null | JsonValue::Array(_) | JsonValue::Object(_) => None,
+    }
+}
+
+/// What a geometry comes to, by kind, as a shape is of one kind.
+#[derive(Default)]
+struct Parts {
+    points: Vec<Coord<f64>>,
+    lines: Vec<Ring>,
+    polygons: Vec<Vec<Ring>>,
+}
+
+impl Parts {
+    fn is_empty(&self) -> bool {
+        self.points.is_empty() && self.lines.is_empty() && self.polygons.is_empty()
+    }
+
+    fn drawn(self) -> impl Iterator<Item = Drawn> {
+        let polygons = (!self.polygons.is_empty()).then_some(Drawn::Polygons(self.polygons));
+        let lines = (!self.lines.is_empty()).then_some(Drawn::Lines(self.lines));
+        let points = (!self.points.is_empty()).then_some(Drawn::Points(self.points));
+        [polygons, lines, points].into_iter().flatten()
+    }
+
+    fn add(&mut self, geometry: Geometry, left: &Left) -> Result<(), Why> {
+        match geometry.value {
+            GeometryValue::Point { coordinates } => self.points.push(point(&coordinates, left)?),
+            GeometryValue::MultiPoint { coordinates } => self.points.extend(ring(&coordinates, left)?),
+            GeometryValue::LineString { coordinates } => self.lines.push(ring(&coordinates, left)?),
+            GeometryValue::MultiLineString { coordinates } => self.lines.extend(rings(&coordinates, left)?),
+            GeometryValue::Polygon { coordinates } => self.polygons.push(rings(&coordinates, left)?),
+            GeometryValue::MultiPolygon { coordinates } => {
+                for polygon in &coordinates {
+                    self.polygons.push(rings(polygon, left)?);
+                }
+            }
+            // The parser refuses what stands deeper than 128 within each other.
+            GeometryValue::GeometryCollection { geometries } => {
+                for geometry in geometries {
+                    self.add(geometry, left)?;
+                }
+            }
+        }
+        Ok(())
+    }
+}
+
+fn rings(rings: &[Vec<Position>], left: &Left) -> Result<Vec<Ring>, Why> {
+    rings.iter().map(|one| ring(one, left)).collect()
+}
+
+fn ring(points: &[Position], left: &Left) -> Result<Ring, Why> {
+    points.iter().map(|at| point(at, left)).collect()
+}
+
+/// Longitude and latitude; a height is left.
+fn point(at: &Position, left: &Left) -> Result<Coord<f64>, Why> {
+    left.points(1)?;
+    match at.as_slice() {
+        [x, y, ..] => Ok(Coord { x: *x, y: *y }),
+        _ => Err(Why::Piece("a point of it has fewer than two numbers".to_owned())),
+    }
+}
