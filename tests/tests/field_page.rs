@@ -251,11 +251,11 @@ fn re_entry_runs_by_the_hour() {
     // 09:30 and 12 hours are 21:30.
     assert_eq!(at(21, 29).unwrap().until, Until::Moment(date(2031, 6, 12).at(21, 30, 0, 0)));
     assert_eq!(at(21, 30), None);
-    // One that is not typed is said on the day and on the next.
+    // One that is not typed is said for 30 days, common practice.
     farm.products["a"].label.pop();
-    let found = barred(&farm, date(2031, 6, 13), Bars::Entry).unwrap();
+    let found = barred(&farm, date(2031, 7, 12), Bars::Entry).unwrap();
     assert_eq!((found.level, found.until), (Level::Check, Until::Open));
-    assert_eq!(barred(&farm, date(2031, 6, 14), Bars::Entry), None);
+    assert_eq!(barred(&farm, date(2031, 7, 13), Bars::Entry), None);
 }
 
 #[test]

@@ -221,6 +221,7 @@ impl Desk {
             }
             Subject::Field(id) => {
                 self.view = View::Fields;
+                self.fields.map.open = false;
                 self.fields.chosen = Some(id.clone());
                 self.fields.page = views::fields::Page::Typed;
             }
@@ -454,6 +455,7 @@ impl Desk {
             Purpose::SaveWorkersSheet => views::season_log::print::save_workers(self, &path),
             Purpose::ReadRecords => views::season_log::import::read_file(self, &path),
             Purpose::ReadForecast => views::tank_loads::forecast::read_file(self, &path),
+            Purpose::ReadPicture => views::fields::map::take_picture(self, &path),
         }
     }
 

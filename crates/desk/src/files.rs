@@ -40,6 +40,8 @@ pub enum Purpose {
     ReadRecords,
     /// To read a forecast.
     ReadForecast,
+    /// To take a picture for the map.
+    ReadPicture,
 }
 
 impl Purpose {
@@ -56,6 +58,7 @@ impl Purpose {
             Self::SaveWorkersSheet => ("Save the sheet for workers as", "Save"),
             Self::ReadRecords => ("Read records from", "Read"),
             Self::ReadForecast => ("Read a forecast from", "Read"),
+            Self::ReadPicture => ("Take a picture for the map from", "Take"),
         }
     }
 
@@ -72,6 +75,7 @@ impl Purpose {
             | Self::SaveWorkersSheet => ("PDF", &["pdf"]),
             Self::SaveRecords => ("CSV", &["csv"]),
             Self::SaveRecordsJson => ("JSON", &["json"]),
+            Self::ReadPicture => ("PNG and JPEG", &["png", "jpg", "jpeg"]),
             Self::ReadForecast | Self::ReadRecords => ("CSV and other tables of text", &["csv", "tsv", "txt", "dat"]),
         }
     }

@@ -39,6 +39,10 @@ pub struct Colours {
     pub bar_ink: Color32,
     /// Layers of product in the gauge, in turn.
     pub layers: [Color32; 4],
+    /// The ground between the fields on the map.
+    pub between: Color32,
+    /// Classes of fields on the map, in turn.
+    pub classes: [Color32; 6],
 }
 
 const fn hex(rgb: u32) -> Color32 {
@@ -61,6 +65,15 @@ pub const LIGHT: Colours = Colours {
     bar: hex(0x0020_302C),
     bar_ink: hex(0x00F5_F2EA),
     layers: [hex(0x00F3_E7C4), hex(0x00E6_CFC2), hex(0x00D9_E4CF), hex(0x00F0_D9B0)],
+    between: hex(0x00EB_E7DB),
+    classes: [
+        hex(0x00EF_DC9E),
+        hex(0x00E3_BFAE),
+        hex(0x00C3_D8B2),
+        hex(0x00F0_C79A),
+        hex(0x00BE_D5DD),
+        hex(0x00D5_C8DC),
+    ],
 };
 
 /// Lamp light.
@@ -78,6 +91,15 @@ pub const DARK: Colours = Colours {
     bar: hex(0x000E_1211),
     bar_ink: hex(0x00E9_E4D8),
     layers: [hex(0x0055_4A2C), hex(0x0056_3D33), hex(0x003D_4E38), hex(0x0061_4A28)],
+    between: hex(0x001A_201E),
+    classes: [
+        hex(0x0059_4D2A),
+        hex(0x005B_3C33),
+        hex(0x003B_5034),
+        hex(0x0063_4726),
+        hex(0x002C_4C58),
+        hex(0x0049_3F52),
+    ],
 };
 
 /// The colours of the theme in use.
@@ -101,6 +123,16 @@ pub fn of_verdict(colours: &Colours, verdict: Verdict) -> Color32 {
         Verdict::Doubtful => colours.check,
         Verdict::Forbidden => colours.stop,
     }
+}
+
+/// Colour of a class of fields on the map; they come in turn.
+pub fn of_class(colours: &Colours, at: usize) -> Color32 {
+    colours.classes.get(at % colours.classes.len()).copied().unwrap_or(colours.sheet)
+}
+
+/// The lines of a pattern on the map.
+pub fn pattern(colours: &Colours) -> Stroke {
+    Stroke::new(1.0, colours.soft.gamma_multiply(0.55))
 }
 
 /// Height of the bar at the top.
@@ -357,7 +389,7 @@ mod tests {
             }
             assert!(contrast(c.soft, back) >= 4.0, "soft on {back:?}: {}", contrast(c.soft, back));
         }
-        for layer in c.layers {
+        for layer in c.layers.into_iter().chain(c.classes).chain([c.between]) {
             assert!(contrast(c.ink, layer) >= 4.5);
         }
         assert!(contrast(c.bar_ink, c.bar) >= 4.5);

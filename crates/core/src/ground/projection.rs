@@ -43,14 +43,14 @@ impl Projection {
     /// Metres east (x) and north (y) of the place, from degrees.
     pub fn to_plane(&self, at: Coord<f64>) -> Coord<f64> {
         let north = AXIS * rising(at.y.clamp(-LAST, LAST).to_radians());
-        let east = AXIS * (at.x - self.longitude).to_radians();
+        let east = AXIS * turn(at.x - self.longitude).to_radians();
         Coord { x: east * self.circle, y: (north - self.north) * self.circle }
     }
 
     /// Degrees, from metres east (x) and north (y) of the place.
     pub fn to_globe(&self, at: Coord<f64>) -> Coord<f64> {
         let latitude = latitude_of((at.y / self.circle + self.north) / AXIS);
-        Coord { x: (at.x / self.circle / AXIS).to_degrees() + self.longitude, y: latitude.to_degrees() }
+        Coord { x: turn((at.x / self.circle / AXIS).to_degrees() + self.longitude), y: latitude.to_degrees() }
     }
 
     /// How many metres on the ground a metre of the plane is, so many metres north of the place.
@@ -62,6 +62,11 @@ impl Projection {
     pub fn flat<G: MapCoords<f64, f64>>(&self, geometry: &G) -> G::Output {
         geometry.map_coords(|at| self.to_plane(at))
     }
+}
+
+/// A difference of longitudes, the short way round.
+fn turn(degrees: f64) -> f64 {
+    if (-180.0..=180.0).contains(&degrees) { degrees } else { (degrees + 180.0).rem_euclid(360.0) - 180.0 }
 }
 
 /// How far north a latitude lies, where the equator has the radius one.
@@ -108,6 +113,8 @@ mod tests {
 
     #[test]
     fn what_is_laid_flat_comes_back() {
+        let seam = Projection::about(Coord { x: 179.99, y: -17.0 });
+        assert!((seam.to_plane(Coord { x: -179.99, y: -17.0 }).x - 2.0 * 1065.0).abs() < 5.0);
         let here = Projection::about(Coord { x: 8.0, y: 50.0 });
         for at in [Coord { x: 8.1, y: 50.2 }, Coord { x: 7.0, y: 48.5 }, Coord { x: 8.0, y: -20.0 }] {
             let back = here.to_globe(here.to_plane(at));

@@ -7,6 +7,7 @@ pub mod binds;
 pub mod close;
 pub mod field;
 pub mod find;
+pub mod keep_out;
 mod log;
 pub mod outside;
 pub mod period;

@@ -10,6 +10,7 @@ use crate::finding::{Basis, Level};
 use crate::label::plant_back::planted_too_early;
 use crate::loads::card::short_date;
 use crate::season::Log;
+use crate::season::keep_out::DAYS;
 use crate::season::binds::{Binds, binds};
 use crate::season::worker_protection::entry;
 use crate::weather::sun;
@@ -97,7 +98,7 @@ pub(super) fn barred(farm: &Farm, log: &Log, id: &Id, now: DateTime) -> Vec<Barr
     all
 }
 
-/// Re-entry times that still run, the one that ends last; and records of the day and the one before of which it is not known.
+/// Re-entry times that still run, the one that ends last; and the latest record of which it is not known.
 fn entering(farm: &Farm, log: &Log, id: &Id, now: DateTime) -> Vec<Barred> {
     let zone = farm.place.as_ref().and_then(|place| sun::zone(place).ok());
     let mut all = Vec::new();
@@ -117,23 +118,27 @@ fn entering(farm: &Farm, log: &Log, id: &Id, now: DateTime) -> Vec<Barred> {
             basis: Basis::Label(last.line.name.clone()),
         });
     }
-    let recent = |record: &Record| (0..=1).contains(&(now.date() - record.date).get_days());
-    for (record_id, record) in log.on_field(farm, id).filter(|(_, record)| recent(record)) {
-        let unknown = entry(farm, record).unknown;
-        if !unknown.is_empty() {
-            all.push(Barred {
-                bars: Bars::Entry,
-                product: None,
-                level: Level::Check,
-                text: format!(
-                    "Until when nobody enters is not known: no re-entry time of {} is typed",
-                    unknown.join(", ")
-                ),
-                until: Until::Open,
-                records: vec![record_id.clone()],
-                basis: Basis::Label(unknown.join("; ")),
-            });
-        }
+    let recent = |record: &Record| (0..=DAYS).contains(&(now.date() - record.date).get_days());
+    let unknown = log
+        .on_field(farm, id)
+        .filter(|(_, record)| recent(record))
+        .map(|(id, record)| (id, record, entry(farm, record).unknown))
+        .filter(|(.., unknown)| !unknown.is_empty())
+        .max_by_key(|(_, record, _)| record.date);
+    if let Some((record_id, record, unknown)) = unknown {
+        all.push(Barred {
+            bars: Bars::Entry,
+            product: None,
+            level: Level::Check,
+            text: format!(
+                "Whether people may enter is not known: no re-entry time of {} of {} is typed",
+                unknown.join(", "),
+                short_date(record.date)
+            ),
+            until: Until::Open,
+            records: vec![record_id.clone()],
+            basis: Basis::Label(unknown.join("; ")),
+        });
     }
     all
 }

@@ -47,17 +47,18 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
         .map(|(id, _)| id.clone())
         .collect();
     let height = ui.available_height() - 74.0;
-    ScrollArea::vertical().max_height(height).auto_shrink([false, true]).show_rows(
-        ui,
-        look::ROW + 7.0,
-        shown.len(),
-        |ui, rows| {
-            ui.spacing_mut().item_spacing.y = 0.0;
-            for id in shown.get(rows).unwrap_or_default() {
-                ui.push_id(id, |ui| row(desk, ui, id));
-            }
-        },
-    );
+    let mut area = ScrollArea::vertical().max_height(height).auto_shrink([false, true]);
+    let at = shown.iter().position(|id| desk.fields.chosen.as_ref() == Some(id)).filter(|_| desk.fields.reveal);
+    if let Some(at) = at {
+        area = area.vertical_scroll_offset((at as f32 * (look::ROW + 7.0) - height / 2.0).max(0.0));
+    }
+    desk.fields.reveal = false;
+    area.show_rows(ui, look::ROW + 7.0, shown.len(), |ui, rows| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for id in shown.get(rows).unwrap_or_default() {
+            ui.push_id(id, |ui| row(desk, ui, id));
+        }
+    });
     if shown.is_empty() && !wanted.is_empty() {
         lists::empty(ui, "No field is like that.");
     }
@@ -89,7 +90,8 @@ fn row(desk: &mut Desk, ui: &mut Ui, id: &Id) {
     let chosen = desk.fields.chosen.as_ref() == Some(id);
     let back = ui.painter().add(egui::Shape::Noop);
     let log = desk.document.log();
-    let passes = passes_of(desk.document.farm(), &log, id, desk.now().date());
+    let passes =
+        super::map::words(desk, id).unwrap_or_else(|| passes_of(desk.document.farm(), &log, id, desk.now().date()));
     let inner = ui.horizontal(|ui| {
         ui.set_min_size(Vec2::new(ui.available_width(), look::ROW + 6.0));
         ui.spacing_mut().item_spacing.x = 6.0;

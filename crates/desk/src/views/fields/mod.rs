@@ -5,6 +5,7 @@ mod got;
 mod ground;
 mod kept;
 mod list;
+pub mod map;
 mod neighbours;
 mod page;
 mod roads;
@@ -19,7 +20,7 @@ use crate::look;
 use crate::parts::lists;
 
 /// What is chosen in this view.
-#[derive(Debug, Default)]
+#[derive(Default)]
 pub struct State {
     /// Id of the chosen field.
     pub chosen: Option<String>,
@@ -35,6 +36,10 @@ pub struct State {
     kept: kept::Kept,
     /// A road that is being typed: from the field of the page to another.
     pub road: Option<(String, String)>,
+    /// Whether the list still has to come to the chosen field.
+    pub reveal: bool,
+    /// What is chosen on the map.
+    pub map: map::State,
 }
 
 /// Shows the view.
@@ -51,7 +56,9 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         .frame(Frame::new().inner_margin(Margin { left: 14, right: 10, top: 10, bottom: 8 }))
         .show(ui, |ui| list::show(desk, ui));
     CentralPanel::default().frame(Frame::new().inner_margin(Margin { left: 16, right: 16, top: 10, bottom: 10 })).show(ui, |ui| {
-        if let Some(id) = desk.fields.chosen.clone() { page::show(desk, ui, &id) } else {
+        if map::tabs(desk, ui) {
+            map::show(desk, ui);
+        } else if let Some(id) = desk.fields.chosen.clone() { page::show(desk, ui, &id) } else {
             ui.label(look::title("No field yet"));
             lists::empty(ui, "Add the first one at the left with its name and area, such as \"74.6 ac\" or \"30.2 ha\"; then its crop and stage.");
         }

@@ -1,0 +1,227 @@
+//! What the fields on the map are coloured by: each field in a class with its words, each class with a colour and a pattern.
+
+use std::collections::HashMap;
+
+use jiff::civil::{Date, DateTime};
+use tankard_core::farm::{Farm, Field, Id};
+use tankard_core::loads::card::short_date;
+use tankard_core::season::Log;
+use tankard_core::season::keep_out::{KeepOut, keep_out};
+
+use super::pattern::Pattern;
+
+/// What the fields are coloured by.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Colouring {
+    /// The crop.
+    #[default]
+    Crop,
+    /// The growth stage.
+    Stage,
+    /// How long ago it was sprayed last, by the records.
+    LastSpray,
+    /// Whether a re-entry time still runs.
+    ReEntry,
+    /// Whether it is planned to be sprayed on a day.
+    Planned,
+}
+
+impl Colouring {
+    pub(super) const ALL: [Self; 5] = [Self::Crop, Self::Stage, Self::LastSpray, Self::ReEntry, Self::Planned];
+
+    pub(super) const fn name(self) -> &'static str {
+        match self {
+            Self::Crop => "crop",
+            Self::Stage => "growth stage",
+            Self::LastSpray => "last spray",
+            Self::ReEntry => "re-entry",
+            Self::Planned => "planned on a day",
+        }
+    }
+}
+
+/// A class of fields.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Class {
+    /// Its words in the legend.
+    pub(super) name: String,
+    /// Which of the colours of classes; none is the plain ground.
+    pub(super) colour: Option<usize>,
+    pub(super) pattern: Pattern,
+    /// How many fields are in it.
+    pub(super) count: usize,
+}
+
+/// The class of each field, and what is to be said of it.
+#[derive(Default)]
+pub(super) struct Coloured {
+    asked: Option<(u64, Colouring, Date, DateTime)>,
+    pub(super) classes: Vec<Class>,
+    /// The class and the words of each field.
+    pub(super) fields: HashMap<Id, (usize, String)>,
+}
+
+/// How many classes of a free text have a colour and pattern of their own; the others share one.
+const MOST: usize = 12;
+
+impl Coloured {
+    /// Looks at each field once for a revision, a choice, a day and a minute.
+    pub(super) fn take_up(
+        &mut self,
+        (farm, log): (&Farm, &Log),
+        revision: u64,
+        by: Colouring,
+        day: Date,
+        now: DateTime,
+    ) {
+        let minute = now.date().at(now.hour(), now.minute(), 0, 0);
+        let asked = Some((revision, by, day, minute));
+        if self.asked == asked {
+            return;
+        }
+        self.asked = asked;
+        self.fields.clear();
+        self.classes = match by {
+            Colouring::Crop => self.by_text(farm, |field| field.crop.trim(), "no crop typed"),
+            Colouring::Stage => self.by_text(farm, |field| field.stage.trim(), "no stage typed"),
+            Colouring::LastSpray => self.by_last_spray((farm, log), now.date()),
+            Colouring::ReEntry => self.by_re_entry((farm, log), now),
+            Colouring::Planned => self.by_plan((farm, log), day),
+        };
+        for (class, _) in self.fields.values() {
+            if let Some(class) = self.classes.get_mut(*class) {
+                class.count += 1;
+            }
+        }
+    }
+
+    /// What is said of a field.
+    pub(super) fn words(&self, id: &str) -> &str {
+        self.fields.get(id).map_or("", |(_, words)| words)
+    }
+
+    /// The classes that have fields, and of a free text the most common first.
+    fn by_text(&mut self, farm: &Farm, text: impl Fn(&Field) -> &str, none: &str) -> Vec<Class> {
+        let mut counts: Vec<(&str, usize)> = Vec::new();
+        let mut places: HashMap<&str, usize> = HashMap::new();
+        for field in farm.fields.values().filter(|field| !text(field).is_empty()) {
+            let at = *places.entry(text(field)).or_insert_with(|| {
+                counts.push((text(field), 0));
+                counts.len() - 1
+            });
+            if let Some((_, count)) = counts.get_mut(at) {
+                *count += 1;
+            }
+        }
+        // One that stands first in the farm comes first of those alike, so that colours do not change by chance.
+        counts.sort_by_key(|(_, count)| std::cmp::Reverse(*count));
+        let mut classes: Vec<Class> = counts
+            .iter()
+            .take(MOST)
+            .enumerate()
+            .map(|(at, (name, _))| class(name, Some(at), Pattern::nth(at)))
+            .collect();
+        let others = classes.len();
+        if counts.len() > MOST {
+            classes.push(class(&format!("{} others", counts.len() - MOST), None, Pattern::Grid));
+        }
+        let empty = classes.len();
+        classes.push(class(none, None, Pattern::Plain));
+        let of: HashMap<&str, usize> =
+            counts.iter().enumerate().map(|(at, (name, _))| (*name, at.min(others))).collect();
+        for (id, field) in &farm.fields {
+            let own = text(field);
+            let at = of.get(own).copied().unwrap_or(empty);
+            self.fields.insert(id.clone(), (at, if own.is_empty() { none.to_owned() } else { own.to_owned() }));
+        }
+        classes
+    }
+
+    fn by_last_spray(&mut self, (farm, log): (&Farm, &Log), today: Date) -> Vec<Class> {
+        for id in farm.fields.keys() {
+            let days = log.last_on(id).map(|last| last.until(today).map_or(i32::MAX, |span| span.get_days()));
+            let said = match days {
+                None => (4, "no spray recorded".to_owned()),
+                Some(days) if days < 0 => (0, format!("recorded for {} to come", day_words(-days))),
+                Some(0) => (0, "sprayed today".to_owned()),
+                Some(days) => {
+                    let class = match days {
+                        ..=7 => 0,
+                        8..=21 => 1,
+                        22..=60 => 2,
+                        _ => 3,
+                    };
+                    (class, format!("{} ago", day_words(days)))
+                }
+            };
+            self.fields.insert(id.clone(), said);
+        }
+        vec![
+            class("within a week", Some(0), Pattern::Cross),
+            class("8 to 21 days ago", Some(3), Pattern::Slant),
+            class("22 to 60 days ago", Some(2), Pattern::Level),
+            class("longer ago", Some(1), Pattern::Upright),
+            class("no spray recorded", None, Pattern::Plain),
+        ]
+    }
+
+    fn by_re_entry(&mut self, (farm, log): (&Farm, &Log), now: DateTime) -> Vec<Class> {
+        for id in farm.fields.keys() {
+            let said = match keep_out(farm, log, id, now) {
+                KeepOut::Until { until, product, .. } => {
+                    (0, format!("keep out until {} ({product})", moment(until, now)))
+                }
+                KeepOut::NotKnown { product, date } => {
+                    (1, format!("no re-entry time typed: {product}, {}", short_date(date)))
+                }
+                KeepOut::Over => (2, "re-entry time is over".to_owned()),
+                KeepOut::NothingLately => (3, "no spray in 30 days".to_owned()),
+            };
+            self.fields.insert(id.clone(), said);
+        }
+        vec![
+            class("keep out", Some(1), Pattern::Cross),
+            class("not known; see the label", Some(0), Pattern::Slant),
+            class("time is over, as typed", Some(2), Pattern::Plain),
+            class("no spray in 30 days", None, Pattern::Plain),
+        ]
+    }
+
+    fn by_plan(&mut self, (farm, log): (&Farm, &Log), day: Date) -> Vec<Class> {
+        let mut planned: HashMap<&Id, (Vec<&str>, bool)> = HashMap::new();
+        for (pass_id, pass) in farm.passes.iter().filter(|(_, pass)| pass.date == day) {
+            for field in &pass.fields {
+                let known = planned.entry(field).or_insert((Vec::new(), true));
+                known.0.push(&pass.name);
+                known.1 &= log.is_recorded(pass_id);
+            }
+        }
+        for id in farm.fields.keys() {
+            let said = match planned.get(id) {
+                Some((names, false)) => (0, names.join(", ")),
+                Some((names, true)) => (1, format!("recorded: {}", names.join(", "))),
+                None => (2, "not planned".to_owned()),
+            };
+            self.fields.insert(id.clone(), said);
+        }
+        vec![
+            class(&format!("planned on {}", short_date(day)), Some(0), Pattern::Slant),
+            class("planned and recorded", Some(2), Pattern::Level),
+            class("not planned", None, Pattern::Plain),
+        ]
+    }
+}
+
+fn class(name: &str, colour: Option<usize>, pattern: Pattern) -> Class {
+    Class { name: name.to_owned(), colour, pattern, count: 0 }
+}
+
+fn day_words(days: i32) -> String {
+    if days == 1 { "1 day".to_owned() } else { format!("{days} days") }
+}
+
+/// "21:00", or with its day where that is not today.
+fn moment(at: DateTime, now: DateTime) -> String {
+    let time = at.strftime("%H:%M");
+    if at.date() == now.date() { time.to_string() } else { format!("{} {time}", short_date(at.date())) }
+}

@@ -1,0 +1,340 @@
+//! The map of the fields: what is seen, what is chosen on it, what is drawn.
+
+mod camera;
+mod canvas;
+mod colouring;
+mod edit;
+mod furniture;
+mod labels;
+mod land;
+mod paint;
+mod panel;
+mod pattern;
+mod picture;
+mod points;
+mod sketch;
+mod snap;
+mod sound;
+mod tools;
+mod wind;
+
+use std::path::Path;
+
+use egui::{Ui, Vec2};
+use geo::Coord;
+use jiff::civil::Date;
+use tankard_core::farm::{Background, Farm, Id, Shape};
+
+pub use colouring::Colouring;
+
+use crate::app::Desk;
+use crate::look;
+use camera::Camera;
+use land::Land;
+use points::Place;
+use sketch::Sketch;
+
+/// Height of what stands under the map.
+const PANEL: f32 = 112.0;
+/// The same with the rows of the picture.
+const PANEL_WITH_PICTURE: f32 = 168.0;
+
+/// What is to be brought into view.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Fit {
+    All,
+    Chosen,
+}
+
+/// What is chosen on the map beside a field.
+#[derive(Clone, Debug, Default, PartialEq)]
+enum Other {
+    #[default]
+    None,
+    Surrounding(Id),
+    Gateway(Id, usize),
+}
+
+/// A point that is dragged, and where it would go.
+#[derive(Clone, Copy, Debug)]
+struct Drag {
+    place: Place,
+    /// Whether a new point is put in there.
+    is_new: bool,
+    to: Coord<f64>,
+}
+
+/// What is chosen on the map.
+pub struct State {
+    /// Whether the map is shown in place of the page.
+    pub open: bool,
+    /// What the fields are coloured by.
+    pub colouring: Colouring,
+    /// The day that the colouring asks for; none for that of the pass.
+    pub day: Option<Date>,
+    /// The pass whose wind and strips are shown; none for that of Tank loads.
+    pub pass: Option<Id>,
+    camera: Option<Camera>,
+    fit: Option<Fit>,
+    /// Whether a person asked for that.
+    fit_asked: bool,
+    land: Land,
+    coloured: colouring::Coloured,
+    /// The field that was chosen in the last frame.
+    seen: Option<Id>,
+    other: Other,
+    sketch: Option<Sketch>,
+    /// Whether points are moved.
+    editing: bool,
+    point: Option<Place>,
+    drag: Option<Drag>,
+    /// Whether new points go to points and edges near by.
+    snaps: bool,
+    /// The place that is being typed.
+    typed: String,
+    /// Whether the box for it is to take the keyboard.
+    to_type: bool,
+    /// Why something was not done.
+    problem: Option<String>,
+    picture: picture::Picture,
+    picture_open: bool,
+    /// Something about to be removed.
+    removing: bool,
+}
+
+impl Default for State {
+    fn default() -> Self {
+        Self {
+            open: false,
+            colouring: Colouring::default(),
+            day: None,
+            pass: None,
+            camera: None,
+            fit: Some(Fit::All),
+            fit_asked: false,
+            land: Land::default(),
+            coloured: colouring::Coloured::default(),
+            seen: None,
+            other: Other::default(),
+            sketch: None,
+            editing: false,
+            point: None,
+            drag: None,
+            snaps: true,
+            typed: String::new(),
+            to_type: false,
+            problem: None,
+            picture: picture::Picture::default(),
+            picture_open: false,
+            removing: false,
+        }
+    }
+}
+
+/// The choice between the page of the field and the map; gives whether the map is shown.
+pub(super) fn tabs(desk: &mut Desk, ui: &mut Ui) -> bool {
+    ui.horizontal(|ui| {
+        for (name, open) in [("Page of the field", false), ("Map", true)] {
+            if look::page(ui, name, desk.fields.map.open == open).clicked() {
+                desk.fields.map.open = open;
+            }
+        }
+    });
+    ui.add_space(4.0);
+    desk.fields.map.open
+}
+
+/// Shows the map.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
+    // Out of the desk while it is drawn, so that it can change the farm.
+    let mut map = std::mem::take(&mut desk.fields.map);
+    map.take_up(desk);
+    tools::show(&mut map, desk, ui);
+    let panel = if map.picture_open { PANEL_WITH_PICTURE } else { PANEL };
+    let size = Vec2::new(ui.available_width(), (ui.available_height() - panel).max(120.0));
+    canvas::show(&mut map, desk, ui, size);
+    panel::show(&mut map, desk, ui);
+    desk.fields.map = map;
+}
+
+/// What is said of a field under the colouring of the map, for its row in the list.
+pub(super) fn words(desk: &Desk, id: &str) -> Option<String> {
+    let map = &desk.fields.map;
+    let words = map.coloured.words(id);
+    (map.open && !words.is_empty()).then(|| words.to_owned())
+}
+
+/// Takes a picture from a file for the background, first over what is seen.
+pub(crate) fn take_picture(desk: &mut Desk, file: &Path) {
+    let kept = picture::kept_as(file, desk.document.path());
+    let map = &mut desk.fields.map;
+    map.picture.forget();
+    map.picture_open = true;
+    let camera = map.camera.unwrap_or(Camera::PLAIN);
+    let half = Coord { x: 250.0 * camera.metres, y: 200.0 * camera.metres };
+    let corner = |at: Coord<f64>| {
+        let at = sketch::rounded_place(map.land.flat.to_globe(at));
+        Shape::new(geo::Geometry::Point(geo::Point(at)))
+    };
+    let north_west = corner(Coord { x: camera.middle.x - half.x, y: camera.middle.y + half.y });
+    let south_east = corner(Coord { x: camera.middle.x + half.x, y: camera.middle.y - half.y });
+    let (Ok(north_west), Ok(south_east)) = (north_west, south_east) else { return };
+    desk.document.edit(|farm| {
+        // Another file for a picture whose corners are known keeps them.
+        match &mut farm.background {
+            Some(background) => background.file = kept,
+            none => *none = Some(Background { file: kept, north_west, south_east }),
+        }
+    });
+    desk.document.take_point();
+    desk.tell("The picture lies over what is seen; type or click its two corners");
+}
+
+impl State {
+    /// Looks at what changed since the last frame.
+    fn take_up(&mut self, desk: &mut Desk) {
+        let revision = desk.document.revision();
+        let log = desk.document.log();
+        let (farm, now) = (desk.document.farm(), desk.now());
+        self.land.take_up(farm, revision);
+        if self.pass.as_ref().is_some_and(|id| !farm.passes.contains_key(id)) {
+            self.pass = None;
+        }
+        let day = self.day_of(desk);
+        self.coloured.take_up((farm, &log), revision, self.colouring, day, now);
+        let is_gone = match &self.other {
+            Other::None => false,
+            Other::Surrounding(id) => !farm.surroundings.contains_key(id),
+            Other::Gateway(id, at) => farm.fields.get(id).is_none_or(|field| field.gateways.len() <= *at),
+        };
+        if is_gone {
+            self.choose_other(Other::None);
+        }
+        let sketched = self.sketch.as_ref().and_then(|sketch| sketch.field.as_ref());
+        if sketched.is_some_and(|id| !farm.fields.contains_key(id)) {
+            self.sketch = None;
+        }
+        if self.seen != desk.fields.chosen {
+            self.seen.clone_from(&desk.fields.chosen);
+            self.point = None;
+            self.drag = None;
+            // What is drawn belongs to the field for which it was begun.
+            if self.sketch.as_ref().is_some_and(|sketch| sketch.field.is_some() && sketch.field != self.seen) {
+                self.sketch = None;
+                self.problem = None;
+            }
+            if self.fit.is_none() {
+                self.fit = Some(Fit::Chosen);
+            }
+        }
+    }
+
+    /// The day that the colouring asks for.
+    fn day_of(&self, desk: &Desk) -> Date {
+        let of_pass = self.shown_pass(desk).and_then(|id| desk.document.farm().passes.get(id)).map(|pass| pass.date);
+        self.day.or(of_pass).unwrap_or_else(|| desk.now().date())
+    }
+
+    /// The pass whose wind and strips are shown.
+    fn shown_pass<'a>(&'a self, desk: &'a Desk) -> Option<&'a Id> {
+        let is_there = |id: &&Id| desk.document.farm().passes.contains_key(*id);
+        self.pass.as_ref().or(desk.tank_loads.chosen.as_ref()).filter(is_there)
+    }
+
+    /// Chooses something beside the field.
+    fn choose_other(&mut self, other: Other) {
+        if self.other != other {
+            self.other = other;
+            self.point = None;
+            self.drag = None;
+            self.removing = false;
+            self.problem = None;
+        }
+    }
+
+    /// Brings what is chosen into view, however well it is seen.
+    fn ask_fit(&mut self) {
+        self.fit = Some(Fit::Chosen);
+        self.fit_asked = true;
+    }
+
+    /// Begins to draw.
+    fn begin(&mut self, sketch: Sketch) {
+        self.sketch = Some(sketch);
+        self.editing = false;
+        self.point = None;
+        self.drag = None;
+        self.removing = false;
+        self.problem = None;
+        self.typed.clear();
+        self.to_type = true;
+    }
+
+    /// Adds a point to what is drawn; one that is all of it finishes it.
+    fn add_point(&mut self, desk: &mut Desk, at: Coord<f64>) -> bool {
+        let Some(sketch) = &mut self.sketch else { return false };
+        if sketch.what.is_point() {
+            sketch.points.clear();
+        }
+        match sketch.add(at) {
+            Ok(()) => {
+                self.problem = None;
+                if sketch.what.is_point() {
+                    self.finish(desk);
+                }
+                true
+            }
+            Err(why) => {
+                self.problem = Some(why);
+                false
+            }
+        }
+    }
+
+    /// Puts what is drawn into the farm: one step for undo.
+    fn finish(&mut self, desk: &mut Desk) {
+        let Some(sketch) = self.sketch.clone() else { return };
+        match sketch.finish(desk.document.farm()) {
+            Ok(change) => {
+                let mut made = sketch::Made::Corner;
+                self.edit(desk, |farm| made = change.put(farm));
+                self.sketch = None;
+                self.problem = None;
+                match made {
+                    sketch::Made::Surrounding(id) => self.choose_other(Other::Surrounding(id)),
+                    sketch::Made::Gateway(id, at) => self.choose_other(Other::Gateway(id, at)),
+                    sketch::Made::Field => self.choose_other(Other::None),
+                    sketch::Made::Corner => {}
+                }
+            }
+            Err(why) => self.problem = Some(why),
+        }
+    }
+
+    /// Changes the farm: one step for undo.
+    fn edit(&mut self, desk: &mut Desk, change: impl FnOnce(&mut Farm)) {
+        desk.document.take_point();
+        desk.document.edit(change);
+        desk.document.take_point();
+        self.problem = None;
+    }
+
+    /// Takes the last point back; without one, nothing is drawn any more.
+    fn back(&mut self) {
+        self.problem = None;
+        if let Some(sketch) = &mut self.sketch
+            && sketch.points.pop().is_none()
+        {
+            self.sketch = None;
+        }
+    }
+
+    /// Drops what is drawn.
+    fn drop_sketch(&mut self) {
+        self.sketch = None;
+        self.editing = false;
+        self.point = None;
+        self.drag = None;
+        self.problem = None;
+    }
+}

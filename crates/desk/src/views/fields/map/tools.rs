@@ -1,0 +1,169 @@
+//! What can be done on the map: draw, move points, look elsewhere, colour.
+
+use egui::{Ui, Vec2};
+use jiff::Span;
+use tankard_core::farm::Id;
+use tankard_core::loads::card::short_date;
+
+use super::colouring::Colouring;
+use super::sketch::{Drawn, Sketch};
+use super::{Fit, Other, State};
+use crate::app::Desk;
+use crate::look;
+use crate::parts::boxes;
+
+/// How many passes can be chosen from: those of the last month and to come.
+const PASSES: usize = 60;
+
+/// Shows the two rows above the map.
+pub(super) fn show(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
+    ui.horizontal_wrapped(|ui| {
+        draw_menu(map, desk, ui);
+        let chosen = desk.fields.chosen.as_ref();
+        let has_points = match &map.other {
+            Other::None => chosen.is_some_and(|id| map.land.field(id).is_some()),
+            Other::Surrounding(_) | Other::Gateway(..) => true,
+        };
+        ui.add_enabled_ui(has_points, |ui| {
+            if ui.selectable_label(map.editing, "Move points").clicked() {
+                let editing = !map.editing;
+                map.drop_sketch();
+                map.editing = editing;
+            }
+        });
+        ui.checkbox(&mut map.snaps, "Snap").on_hover_text("New points go to points and edges near by");
+        if ui.selectable_label(map.picture_open, "Picture").clicked() {
+            map.picture_open = !map.picture_open;
+        }
+        ui.separator();
+        let is_there = !map.land.bounds.is_none();
+        ui.add_enabled_ui(is_there, |ui| {
+            if ui.button("Fit all").clicked() {
+                map.fit = Some(Fit::All);
+            }
+        });
+        ui.add_enabled_ui(has_points, |ui| {
+            if ui.button("Fit chosen").clicked() {
+                map.ask_fit();
+            }
+        });
+        for (text, name, factor) in [("+", "Zoom in", 1.5), ("–", "Zoom out", 1.0 / 1.5)] {
+            let button = egui::Button::new(text).min_size(Vec2::new(26.0, 0.0));
+            if ui.add(button).accessible_name(name).on_hover_text(name).clicked() {
+                map.zoom(factor);
+            }
+        }
+    });
+    ui.horizontal_wrapped(|ui| {
+        ui.label(look::soft(ui, "coloured by"));
+        let say = |by: &Colouring| by.name().to_owned();
+        boxes::choice(ui, "Coloured by", &mut map.colouring, &Colouring::ALL, say, 132.0);
+        if map.colouring == Colouring::Planned {
+            let before = map.day_of(desk);
+            let mut day = before;
+            boxes::date(ui, "Day of the map", &mut day, 92.0);
+            if day != before {
+                map.day = Some(day);
+            }
+        }
+        pass_choice(map, desk, ui);
+        other_choice(map, desk, ui);
+    });
+    ui.add_space(4.0);
+}
+
+fn draw_menu(map: &mut State, desk: &Desk, ui: &mut Ui) {
+    let farm = desk.document.farm();
+    let field = desk.fields.chosen.as_ref().and_then(|id| farm.fields.get_key_value(id));
+    let mut begun = None;
+    ui.menu_button(look::act(ui, "Draw…"), |ui| {
+        ui.set_min_width(220.0);
+        if let Some((id, field)) = field {
+            let name = if field.name.trim().is_empty() { "the field" } else { field.name.trim() };
+            ui.label(look::soft(ui, name));
+            let of_field: &[(&str, Drawn)] = if field.boundary.is_some() {
+                &[
+                    ("A new boundary in its place", Drawn::Boundary),
+                    ("A further part", Drawn::Part),
+                    ("A hole", Drawn::Hole),
+                    ("A gateway", Drawn::Gateway),
+                ]
+            } else {
+                &[("Its boundary", Drawn::Boundary), ("A gateway", Drawn::Gateway)]
+            };
+            for (text, what) in of_field {
+                if ui.button(*text).clicked() {
+                    begun = Some(Sketch::new(*what, Some(id.clone())));
+                    ui.close();
+                }
+            }
+            ui.separator();
+        }
+        ui.label(look::soft(ui, "among the fields: water, homes, hives…"));
+        for (text, what) in [("A point", Drawn::Point), ("A line", Drawn::Line), ("An area", Drawn::Area)] {
+            if ui.button(text).clicked() {
+                begun = Some(Sketch::new(what, None));
+                ui.close();
+            }
+        }
+    });
+    if let Some(sketch) = begun {
+        map.begin(sketch);
+    }
+}
+
+/// Of which pass wind and strips are shown.
+fn pass_choice(map: &mut State, desk: &Desk, ui: &mut Ui) {
+    let farm = desk.document.farm();
+    let today = desk.now().date();
+    let first = today.checked_sub(Span::new().days(30)).unwrap_or(today);
+    let shown = map.shown_pass(desk).cloned();
+    let mut all: Vec<&Id> = farm
+        .passes
+        .iter()
+        .filter(|(id, pass)| pass.date >= first || Some(*id) == shown.as_ref())
+        .map(|(id, _)| id)
+        .collect();
+    all.sort_by_key(|id| farm.passes.get(*id).map(|pass| pass.date));
+    all.truncate(PASSES);
+    if all.is_empty() {
+        return;
+    }
+    ui.label(look::soft(ui, "for the pass"));
+    // Where a pass is chosen in Tank loads, the map follows it until another is chosen here.
+    let none = desk.tank_loads.chosen.is_none().then_some(None);
+    let all: Vec<Option<Id>> = none.into_iter().chain(all.into_iter().cloned().map(Some)).collect();
+    let say = |id: &Option<Id>| {
+        let pass = id.as_ref().and_then(|id| farm.passes.get(id));
+        pass.map_or_else(|| "none".to_owned(), |pass| format!("{}, {}", short_date(pass.date), pass.name))
+    };
+    let mut chosen = shown.clone();
+    boxes::choice(ui, "Pass of the map", &mut chosen, &all, say, 180.0);
+    if chosen != shown {
+        map.pass = chosen;
+    }
+}
+
+/// What lies among the fields, for the keyboard and for what is hard to hit.
+fn other_choice(map: &mut State, desk: &Desk, ui: &mut Ui) {
+    let farm = desk.document.farm();
+    if farm.surroundings.is_empty() && farm.fields.values().all(|field| field.gateways.is_empty()) {
+        return;
+    }
+    let mut all = vec![Other::None];
+    all.extend(farm.surroundings.keys().map(|id| Other::Surrounding(id.clone())));
+    let of_field = desk.fields.chosen.as_ref().and_then(|id| farm.fields.get_key_value(id));
+    if let Some((id, field)) = of_field {
+        all.extend((0..field.gateways.len()).map(|at| Other::Gateway(id.clone(), at)));
+    }
+    if !all.contains(&map.other) {
+        all.push(map.other.clone());
+    }
+    let mut chosen = map.other.clone();
+    let say = |other: &Other| super::panel::name_of(farm, other);
+    boxes::choice(ui, "Among the fields", &mut chosen, &all, say, 140.0);
+    if chosen != map.other {
+        map.choose_other(chosen);
+        map.fit = Some(Fit::Chosen);
+    }
+}
