@@ -49,6 +49,12 @@ pub enum Command {
     SaveAs,
     /// Show the page of the farm itself.
     FarmPage,
+    /// Choose a file of boundaries and look at it.
+    ImportBoundaries,
+    /// Save the boundaries as GeoJSON.
+    ExportBoundaries,
+    /// Save the chosen pass as task data for a terminal.
+    ExportTaskData,
     /// One step back.
     Undo,
     /// One step forward.
@@ -101,6 +107,9 @@ impl Command {
             Self::Save => "Save".to_owned(),
             Self::SaveAs => "Save as…".to_owned(),
             Self::FarmPage => "Name, units, paper…".to_owned(),
+            Self::ImportBoundaries => "Import boundaries…".to_owned(),
+            Self::ExportBoundaries => "Export boundaries as GeoJSON…".to_owned(),
+            Self::ExportTaskData => "Export the chosen pass as task data…".to_owned(),
             Self::Undo => "Undo".to_owned(),
             Self::Redo => "Redo".to_owned(),
             Self::Go(view) => view.name().to_owned(),

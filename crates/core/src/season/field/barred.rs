@@ -10,8 +10,8 @@ use crate::finding::{Basis, Level};
 use crate::label::plant_back::planted_too_early;
 use crate::loads::card::short_date;
 use crate::season::Log;
-use crate::season::keep_out::DAYS;
 use crate::season::binds::{Binds, binds};
+use crate::season::keep_out::DAYS;
 use crate::season::worker_protection::entry;
 use crate::weather::sun;
 

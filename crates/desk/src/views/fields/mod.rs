@@ -1,8 +1,10 @@
 //! Fields: a list with area, crop, stage, last pass and next limit, edited in the row; beside it the chosen field's page.
 
 mod barred;
+pub mod export;
 mod got;
 mod ground;
+pub mod import;
 mod kept;
 mod list;
 pub mod map;
@@ -34,6 +36,8 @@ pub struct State {
     pub page: Page,
     /// What the farm knows of it.
     kept: kept::Kept,
+    /// A file of boundaries that is looked at.
+    import: import::State,
     /// A road that is being typed: from the field of the page to another.
     pub road: Option<(String, String)>,
     /// Whether the list still has to come to the chosen field.
@@ -56,6 +60,10 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         .frame(Frame::new().inner_margin(Margin { left: 14, right: 10, top: 10, bottom: 8 }))
         .show(ui, |ui| list::show(desk, ui));
     CentralPanel::default().frame(Frame::new().inner_margin(Margin { left: 16, right: 16, top: 10, bottom: 10 })).show(ui, |ui| {
+        if desk.fields.import.is_open() {
+            import::show(desk, ui);
+            return;
+        }
         if map::tabs(desk, ui) {
             map::show(desk, ui);
         } else if let Some(id) = desk.fields.chosen.clone() { page::show(desk, ui, &id) } else {
