@@ -1,8 +1,10 @@
 //! Reference checks against published values, and whole-program tests.
 //!
 //! The checks stand in `tests/`; the published values, each with its source, in the tables of `reference/`.
+//! [`ground`] makes boundaries of any number for the benches of maps and imports,
 //! [`log`] makes a farm with many records for the checks of the season review and for its bench.
 
+pub mod ground;
 pub mod log;
 
 use proptest::test_runner::{Config, RngSeed};

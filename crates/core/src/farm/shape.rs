@@ -4,7 +4,7 @@
 use std::fmt;
 use std::sync::{Arc, OnceLock};
 
-use geo::{BoundingRect, CoordsIter, GeodesicArea, Geometry, MultiPolygon, Rect};
+use geo::{BoundingRect, CoordsIter, GeodesicArea, Geometry, LineString, MultiPolygon, Polygon, Rect};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use wkt::{ToWkt, TryFromWkt};
 
@@ -121,8 +121,8 @@ impl Shape {
     pub fn area(&self) -> Area {
         *self.0.area.get_or_init(|| {
             Area::from_square_metres(match &self.0.geometry {
-                Geometry::Polygon(one) => one.geodesic_area_unsigned(),
-                Geometry::MultiPolygon(all) => all.iter().map(GeodesicArea::geodesic_area_unsigned).sum(),
+                Geometry::Polygon(one) => area_of(one),
+                Geometry::MultiPolygon(all) => all.iter().map(area_of).sum(),
                 _ => 0.0,
             })
         })
@@ -142,6 +142,13 @@ impl Shape {
     pub fn as_text(&self) -> &str {
         &self.0.text
     }
+}
+
+/// Square metres of a polygon. Each ring by itself, since one that runs the other way round would be all of the globe but it.
+fn area_of(polygon: &Polygon<f64>) -> f64 {
+    let of_ring = |ring: &LineString<f64>| Polygon::new(ring.clone(), Vec::new()).geodesic_area_signed().abs();
+    let holes: f64 = polygon.interiors().iter().map(of_ring).sum();
+    (of_ring(polygon.exterior()) - holes).max(0.0)
 }
 
 impl PartialEq for Shape {

@@ -16,11 +16,14 @@ use geo::{
 use super::directions::Directions;
 use super::plane::Plane;
 use crate::farm::Shape;
-use crate::quantity::{Area, Length};
+use crate::quantity::{Area, Bearing, Length};
 use crate::weather::practice::toward;
 
 /// Degrees of an arc that a straight line stands for.
 const STEP: f64 = 5.0;
+
+/// Square metres that are left of rounding where a strip just touches the field, or all but takes it: about a square foot.
+const SLIVER: f64 = 0.1;
 
 /// What is left out of a field for a strip.
 #[derive(Clone, Debug, PartialEq)]
@@ -40,7 +43,10 @@ pub(crate) struct Cut {
     pub(crate) area: Area,
     /// How much of the field's edge lies in them.
     pub(crate) edge: Length,
-    on_plane: MultiPolygon<f64>,
+    /// Nothing of the field lies outside of them.
+    pub(crate) takes_all: bool,
+    /// The ground, in the field and beyond, that lies too near.
+    zone: MultiPolygon<f64>,
 }
 
 /// How something lies to a field.
@@ -50,6 +56,8 @@ pub(crate) struct Beside {
     pub(crate) distance: Length,
     /// In which directions it lies, seen from the ground from which it is within reach.
     pub(crate) directions: Directions,
+    /// In which direction it lies where it is nearest.
+    pub(crate) nearest: Bearing,
 }
 
 /// A boundary on its plane. What was cut out of it once is kept, since a plan is made anew with each key: the same strips of the same
@@ -122,10 +130,14 @@ impl OnPlane {
         }
         let on_plane = if zone.is_empty() { zone.clone() } else { self.polygons.intersection(&zone) };
         let area = on_plane.unsigned_area();
-        // Less than a square foot is what is left of rounding where a strip just touches the field.
-        if area < 0.1 {
-            let on_plane = MultiPolygon(Vec::new());
-            return Cut { shape: None, area: Area::ZERO, edge: Length::ZERO, on_plane };
+        if area < SLIVER {
+            return Cut {
+                shape: None,
+                area: Area::ZERO,
+                edge: Length::ZERO,
+                takes_all: false,
+                zone: MultiPolygon(Vec::new()),
+            };
         }
         let edges = MultiLineString(self.rings().cloned().collect());
         let edge = zone.clip(&edges, false).length(&Euclidean);
@@ -134,7 +146,9 @@ impl OnPlane {
             Ok([one]) => Geometry::Polygon(one),
             Err(several) => Geometry::MultiPolygon(MultiPolygon(several)),
         });
-        Cut { shape: shape.ok(), area: Area::from_square_metres(area), edge: Length::from_metres(edge), on_plane }
+        let takes_all = self.polygons.unsigned_area() - area < SLIVER;
+        let (area, edge) = (Area::from_square_metres(area), Length::from_metres(edge));
+        Cut { shape: shape.ok(), area, edge, takes_all, zone }
     }
 
     fn rings(&self) -> impl Iterator<Item = &LineString<f64>> {
@@ -151,10 +165,12 @@ impl OnPlane {
     fn look(&self, without: &[Part], what: &Shape, reach: Length) -> Option<Beside> {
         let (near, metres) = (self.near(what, reach.to_metres()), reach.to_metres());
         let cut = (!without.is_empty()).then(|| self.cut(without));
-        let ground = match cut {
-            Some(cut) if !cut.on_plane.is_empty() => self.polygons.difference(&cut.on_plane),
+        // By the zone and not by what it takes: the edge of the field would leave slivers of that.
+        let mut ground = match cut {
+            Some(cut) if !cut.zone.is_empty() => self.polygons.difference(&cut.zone),
             _ => self.polygons.clone(),
         };
+        ground.0.retain(|polygon| polygon.unsigned_area() > SLIVER);
         if ground.is_empty() {
             return None;
         }
@@ -171,17 +187,24 @@ impl OnPlane {
         }
         let open = if distance <= gap { ground.difference(&hidden) } else { ground };
         if open.is_empty() {
-            return Some(Beside { distance: Length::ZERO, directions: Directions::all() });
+            let (distance, nearest) = (Length::ZERO, Bearing::from_degrees(0.0));
+            return Some(Beside { distance, directions: Directions::all(), nearest });
         }
         let edges = open.iter().flat_map(|one| std::iter::once(one.exterior()).chain(one.interiors()));
         let edges: Vec<Line<f64>> = edges.flat_map(LineString::lines).collect();
-        let mut arcs = Vec::new();
+        let (mut arcs, mut shortest) = (Vec::new(), Coord { x: f64::INFINITY, y: 0.0 });
         for line in &near.lines {
             let around = grown(line.bounding_rect(), metres);
-            let close = edges.iter().filter(|edge| around.intersects(&edge.bounding_rect()));
-            arcs.extend(close.filter_map(|edge| arc(edge, line, metres)));
+            for edge in edges.iter().filter(|edge| around.intersects(&edge.bounding_rect())) {
+                arcs.extend(arc(edge, line, metres));
+                let between = shortest_way(edge, line);
+                if between.x.hypot(between.y) < shortest.x.hypot(shortest.y) {
+                    shortest = between;
+                }
+            }
         }
-        Some(Beside { distance: Length::from_metres(distance), directions: Directions::of(arcs) })
+        let nearest = Bearing::from_degrees(shortest.x.atan2(shortest.y).to_degrees());
+        Some(Beside { distance: Length::from_metres(distance), directions: Directions::of(arcs), nearest })
     }
 
     /// What of a shape lies within so many metres of the field.
@@ -244,22 +267,19 @@ fn figures(metres: f64, wind: Option<&Directions>) -> Vec<Vec<Coord<f64>>> {
         Coord { x: east * metres, y: north * metres }
     };
     let rim = |from: f64, turn: f64| -> Vec<Coord<f64>> {
-        let steps = (turn / STEP).ceil().max(1.0);
-        let each = turn / steps;
+        let steps = parts_of(turn, STEP);
+        let each = turn / f64::from(steps);
         let outer = metres / (each / 2.0).to_radians().cos();
         // Lines that touch the arc meet at these corners.
-        (0_u32..)
-            .take_while(|step| f64::from(*step) < steps)
-            .map(|step| at(from + (f64::from(step) + 0.5) * each, outer))
-            .collect()
+        (0..steps).map(|step| at(from + (f64::from(step) + 0.5) * each, outer)).collect()
     };
     let up = wind.map(|wind| wind.wider(toward())).filter(|up| !up.is_all());
     let Some(up) = up else { return vec![rim(0.0, 360.0)] };
     let mut all = Vec::new();
     for arc in up.arcs() {
-        let pieces = (arc.to_degrees() / 120.0).ceil().max(1.0);
-        let turn = arc.to_degrees() / pieces;
-        for piece in (0_u32..).take_while(|piece| f64::from(*piece) < pieces) {
+        let pieces = parts_of(arc.to_degrees(), 120.0);
+        let turn = arc.to_degrees() / f64::from(pieces);
+        for piece in 0..pieces {
             let from = arc.from.to_degrees() + f64::from(piece) * turn;
             let mut figure = vec![Coord { x: 0.0, y: 0.0 }, at(from, metres)];
             figure.extend(rim(from, turn));
@@ -270,11 +290,35 @@ fn figures(metres: f64, wind: Option<&Directions>) -> Vec<Vec<Coord<f64>>> {
     all
 }
 
+/// Into how many equal parts a turn falls, none of more degrees than the most.
+fn parts_of(turn: f64, most: f64) -> u32 {
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)] // Of 360 degrees at most.
+    let parts = (turn / most).ceil() as u32;
+    parts.max(1)
+}
+
 /// The sum, point by point, of a straight line and a figure that bulges nowhere inward.
 fn sum(line: &Line<f64>, figure: &[Coord<f64>]) -> Polygon<f64> {
     let ends = if line.start == line.end { vec![line.start] } else { vec![line.start, line.end] };
     let points = ends.into_iter().flat_map(|end| figure.iter().map(move |at| end + *at));
     MultiPoint(points.map(Into::into).collect()).convex_hull()
+}
+
+/// The shortest way from one edge to another that it does not cross.
+fn shortest_way(from: &Line<f64>, to: &Line<f64>) -> Coord<f64> {
+    let foot = |at: Coord<f64>, on: &Line<f64>| {
+        let (along, off) = (on.end - on.start, at - on.start);
+        let square = along.x * along.x + along.y * along.y;
+        let share = if square > 0.0 { ((off.x * along.x + off.y * along.y) / square).clamp(0.0, 1.0) } else { 0.0 };
+        on.start + along * share
+    };
+    let ways = [
+        foot(from.start, to) - from.start,
+        foot(from.end, to) - from.end,
+        to.start - foot(to.start, from),
+        to.end - foot(to.end, from),
+    ];
+    ways.into_iter().min_by(|a, b| a.x.hypot(a.y).total_cmp(&b.x.hypot(b.y))).unwrap_or_default()
 }
 
 /// In which directions one edge lies from another, as far as it is within reach: where the arc begins and its turn in degrees.

@@ -144,14 +144,18 @@ pub fn sprayable(farm: &Farm, pass: &Pass, field: &Field) -> Area {
         return field.sprayable();
     }
     let kept = strips::kept(farm, pass, field, &strips::asked(farm, pass, field));
-    less(field, together(field, &kept).map_or(Area::ZERO, |cut| cut.area))
+    less(field, together(field, &kept).as_deref())
 }
 
 /// No label keeps spray farther off than this, a mile and a half; it only keeps what is far from being looked at.
 const FAR: f64 = 2_414.016;
 
-/// The area of a field less what stays unsprayed and strips.
-fn less(field: &Field, strips: Area) -> Area {
+/// The area of a field less what stays unsprayed and strips; nothing where the strips take all within the boundary, whatever is stated.
+fn less(field: &Field, strips: Option<&cut::Cut>) -> Area {
+    if strips.is_some_and(|cut| cut.takes_all) {
+        return Area::ZERO;
+    }
+    let strips = strips.map_or(Area::ZERO, |cut| cut.area);
     let unsprayed = field.unsprayed.as_ref().map_or(Area::ZERO, AsTyped::value);
     let left = if field.strips_in_unsprayed { unsprayed.max(strips) } else { unsprayed + strips };
     (field.ground() - left).max(Area::ZERO)
@@ -179,9 +183,9 @@ fn of_field(farm: &Farm, pass: &Pass, id: &Id, field: &Field) -> FieldGround {
         measured,
         unsprayed: field.unsprayed.as_ref().map_or(Area::ZERO, AsTyped::value),
         strips: kept.iter().map(|kept| to_drawn(field, kept)).collect(),
-        strip_shape: cut.and_then(|cut| cut.shape.clone()),
+        strip_shape: cut.as_ref().and_then(|cut| cut.shape.clone()),
         strip_area,
-        sprayable: less(field, strip_area),
+        sprayable: less(field, cut.as_deref()),
         working: Working::new(format!("Ground of {}", field.name)),
         findings: Vec::new(),
     };

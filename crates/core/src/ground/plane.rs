@@ -23,14 +23,17 @@ impl Space {
         Self([across * cos_lat * cos_lon, across * cos_lat * sin_lon, across * (1.0 - ECCENTRICITY_SQUARED) * sin_lat])
     }
 
+    fn at(self, axis: usize) -> f64 {
+        self.0.get(axis).copied().unwrap_or_default()
+    }
+
     fn plus(self, other: Self, times: f64) -> Self {
-        let (Self([x, y, z]), Self([a, b, c])) = (self, other);
-        Self([x + a * times, y + b * times, z + c * times])
+        let each = |at: usize| self.at(at) + other.at(at) * times;
+        Self([each(0), each(1), each(2)])
     }
 
     fn dot(self, other: Self) -> f64 {
-        let (Self([x, y, z]), Self([a, b, c])) = (self, other);
-        x * a + y * b + z * c
+        (0..3).map(|at| self.at(at) * other.at(at)).sum()
     }
 
     fn length(self) -> f64 {

@@ -11,7 +11,7 @@ use super::{Limit, Verdict};
 use crate::farm::label::Says;
 use crate::farm::{Farm, Field, Pass, Shape, SunTime, Surrounding};
 use crate::finding::Basis;
-use crate::ground::{Directions, named, strips};
+use crate::ground::{self, Directions, named, strips};
 use crate::label::{buffer, weather, when};
 use crate::quantity::{AsTyped, Bearing, Length, Quantity, Share, Speed, Temperature, TemperatureSpan, Units};
 
@@ -377,15 +377,15 @@ fn neighbours<'a>(farm: &'a Farm, fields: &[&Field]) -> Vec<Beside<'a>> {
 fn drawn<'a>(farm: &'a Farm, field: &Field, near: Option<Length>) -> Vec<Beside<'a>> {
     let Some(on_plane) = field.boundary.as_ref().and_then(Shape::on_plane) else { return Vec::new() };
     let reach = practice::beside();
-    let winds = |shape: &Shape, reach: Length| on_plane.beside(&[], shape, reach);
     strips::drawn(farm, field, reach)
         .filter_map(|(_, drawn)| {
-            let beside = winds(&drawn.shape, reach)?;
-            let near = winds(&drawn.shape, near.unwrap_or(reach));
+            let beside = on_plane.beside(&[], &drawn.shape, reach)?;
+            let is_near = near.is_none_or(|near| near.exceeds(beside.distance));
             Some(Beside {
                 what: drawn.name.clone(),
-                winds: Some(toward(&beside.directions)),
-                near: near.map(|near| toward(&near.directions)),
+                winds: Some(toward_drawn(&beside)),
+                // As a typed neighbour, which lies to one side.
+                near: is_near.then(|| toward(&Directions::one(beside.nearest))),
                 words: format!("{} beside {}", drawn.name, field.name),
                 distance: Some(beside.distance),
                 drawn: Some(drawn),
@@ -475,6 +475,12 @@ pub(crate) fn warmer(a: Temperature, b: Temperature) -> bool {
 
 fn wider(a: TemperatureSpan, b: TemperatureSpan) -> bool {
     a.to_celsius() - b.to_celsius() > SLIP
+}
+
+/// The winds that blow toward something drawn: those that go from some of the field to some of it within reach, and those toward
+/// where it is nearest as toward a typed neighbour.
+fn toward_drawn(beside: &ground::cut::Beside) -> Directions {
+    beside.directions.opposite().and(&toward(&Directions::one(beside.nearest)))
 }
 
 /// The winds that blow toward something that lies in some directions.

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use clap::Args;
 use tankard_core::farm::{Farm, Id};
-use tankard_core::quantity::Quantity as _;
+use tankard_core::quantity::Quantity;
 use tankard_file::ground::{Becomes, Found, open, suggest, take, write_geojson, write_taskdata};
 use tankard_file::store::{self, Report};
 

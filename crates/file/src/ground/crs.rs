@@ -86,13 +86,12 @@ impl Measured {
     /// The numbers cannot be what the file says they are.
     pub(super) fn degrees(&self, at: Coord<f64>) -> Result<Coord<f64>, String> {
         match &self.system {
-            System::Degrees => Ok(at),
             System::Unsaid if at.x.abs() > 360.0 || at.y.abs() > 360.0 => Err(format!(
                 "{:.0}, {:.0} is no longitude and latitude, and there is no .prj to say what it is; save the file anew on WGS 84 \
                  (EPSG:4326), or copy its .prj beside it",
                 at.x, at.y
             )),
-            System::Unsaid => Ok(at),
+            System::Degrees | System::Unsaid => Ok(at),
             System::Transverse(projection, unit) => {
                 let metres = Coord { x: at.x * unit, y: at.y * unit };
                 let place = projection.degrees(metres);

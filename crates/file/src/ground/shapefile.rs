@@ -26,7 +26,11 @@ pub(super) fn read(name: &str, bytes: &[u8], beside: &[Companion]) -> Result<Gat
     let mut gathered = Gathered::new(Kind::Shapefile, Turn::Clockwise);
     let (records, cut) = records(bytes)?;
     if records.is_empty() {
-        return Err(broken("it has no shapes"));
+        return Err(broken(if cut.is_some() {
+            "it ends in the middle of its first shape"
+        } else {
+            "it has no shapes"
+        }));
     }
     let measured = match own("prj") {
         Some(prj) => Measured::read(&crate::table::encoding::eight_bit(prj)).map_err(GroundError::Elsewhere)?,

@@ -1,7 +1,7 @@
 //! Pieces of a file taken into the farm.
 
-use geo::MultiPolygon;
 use tankard_core::farm::{Farm, Field, Gateway, Id, Shape, Surrounding, SurroundingKind, id};
+use tankard_core::ground::rings::{Ring, Turn, mend};
 use tankard_core::season::record::area_text;
 
 use super::{Becomes, Found, Piece};
@@ -66,20 +66,33 @@ fn boundary(farm: &mut Farm, id: &Id, pieces: &[&Piece], taken: &mut Taken) {
         taken.notes.push(format!("the farm has no field \"{id}\""));
         return;
     };
-    let polygons: Vec<_> = pieces.iter().filter_map(|piece| piece.shape.polygons()).flatten().collect();
     let shape = match pieces {
-        [one] if !polygons.is_empty() => Ok(one.shape.clone()),
-        _ => Shape::new(MultiPolygon(polygons).into()),
+        [one] if one.shape.polygons().is_some() => Ok(one.shape.clone()),
+        _ => together(pieces),
     };
     match shape {
         Ok(shape) => {
             field.boundary = Some(shape);
             taken.boundaries.push(id.clone());
         }
-        Err(_) => {
-            taken.notes.push(format!("\"{}\" keeps its boundary: what was chosen for it has no area", field.name))
-        }
+        Err(why) => taken.notes.push(format!("\"{}\" keeps its boundary: {why}", field.name)),
     }
+}
+
+/// The polygons of several pieces as one shape.
+fn together(pieces: &[&Piece]) -> Result<Shape, String> {
+    let polygons = pieces.iter().filter_map(|piece| piece.shape.polygons()).flatten();
+    let drawn: Vec<Vec<Ring>> = polygons
+        .map(|polygon| {
+            let (outer, holes) = polygon.into_inner();
+            std::iter::once(outer).chain(holes).map(|ring| ring.0).collect()
+        })
+        .collect();
+    if drawn.is_empty() {
+        return Err("what was chosen for it has no area".to_owned());
+    }
+    let done = mend(drawn, Turn::Either).map_err(|error| error.to_string())?;
+    Shape::new(done.polygons.into()).map_err(|error| error.to_string())
 }
 
 fn surrounding(farm: &mut Farm, piece: &Piece, kind: SurroundingKind, taken: &mut Taken) {

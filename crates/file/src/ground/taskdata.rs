@@ -28,12 +28,11 @@ pub(super) fn read(text: &str, companions: &[Companion]) -> Result<Gathered, Gro
             let own = file.name.rsplit(['/', '\\']).next().unwrap_or_default();
             own.strip_suffix(".XML").or_else(|| own.strip_suffix(".xml")).unwrap_or(own).eq_ignore_ascii_case(&name)
         };
-        match companions.iter().find(is_it) {
-            Some(file) => reader.file(&xml::letters(&file.bytes))?,
-            None => {
-                let why = format!("it names a file \"{}.XML\" that is not beside it", tidy(&name));
-                reader.gathered.notes.push(why);
-            }
+        if let Some(file) = companions.iter().find(is_it) {
+            reader.file(&xml::letters(&file.bytes))?;
+        } else {
+            let why = format!("it names a file \"{}.XML\" that is not beside it", tidy(&name));
+            reader.gathered.notes.push(why);
         }
     }
     Ok(reader.done())

@@ -46,7 +46,7 @@ fn feature(id: &Id, shape: &Shape, facts: JsonObject) -> Feature {
     let value = match shape.geometry() {
         Geometry::Polygon(one) => GeometryValue::from(&turned(one)),
         Geometry::MultiPolygon(all) => GeometryValue::from(&all.iter().map(turned).collect::<MultiPolygon<f64>>()),
-        other => GeometryValue::try_from(other).unwrap_or(GeometryValue::GeometryCollection { geometries: Vec::new() }),
+        other => GeometryValue::from(other),
     };
     Feature {
         bbox: None,

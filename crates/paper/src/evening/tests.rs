@@ -297,7 +297,7 @@ fn fields_are_drawn_where_the_page_has_room_left() {
             outlines: (1..=number).map(|at| crate::tests::outline(&format!("Mill field {at}"))).collect(),
             ..day(paper, number)
         };
-        keep(&format!("drawn-{paper:?}"), &drawn(1), &[]);
+        keep(&format!("drawn-{paper:?}"), &drawn(1));
         let said = |sheet: &SheetContent| {
             let document = compile(sheet, &[]).unwrap().0;
             let mut found = Vec::new();

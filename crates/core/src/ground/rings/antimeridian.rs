@@ -39,10 +39,17 @@ pub(super) fn unwrap(mut ring: Ring) -> Result<Ring, NoGround> {
     } else {
         0.0
     };
-    if shift != 0.0 {
-        ring.iter_mut().for_each(|at| at.x += shift);
+    Ok(moved(ring, shift))
+}
+
+/// East by so many degrees.
+fn moved(mut ring: Ring, east: f64) -> Ring {
+    if east != 0.0 {
+        for at in &mut ring {
+            at.x += east;
+        }
     }
-    Ok(ring)
+    ring
 }
 
 fn span(ring: &[Coord<f64>]) -> (f64, f64) {
@@ -53,9 +60,7 @@ fn span(ring: &[Coord<f64>]) -> (f64, f64) {
 pub(super) fn beside(mut ring: Ring, about: f64) -> Ring {
     if let Some(first) = ring.first().map(|at| at.x) {
         let shift = ((about - first) / 360.0).round() * 360.0;
-        if shift != 0.0 {
-            ring.iter_mut().for_each(|at| at.x += shift);
-        }
+        ring = moved(ring, shift);
     }
     ring
 }
@@ -84,12 +89,9 @@ pub(super) fn cut(polygons: Vec<Polygon<f64>>, said: &mut Vec<String>) -> Result
             halves.1.push(hole);
         }
         let shift = 360.0_f64.copysign(meridian);
-        let home = |(outer, holes): (LineString<f64>, Vec<LineString<f64>>), by: f64| {
-            let moved = |mut ring: LineString<f64>| {
-                ring.0.iter_mut().for_each(|at| at.x = (at.x - by).clamp(-180.0, 180.0));
-                ring
-            };
-            Polygon::new(moved(outer), holes.into_iter().map(moved).collect())
+        let home = |(outer, holes): Half, by: f64| {
+            let home = |ring: LineString<f64>| LineString(moved(ring.0, -by));
+            Polygon::new(home(outer), holes.into_iter().map(home).collect())
         };
         // Of the two halves the one beyond the meridian comes home.
         let (of_east, of_west) = if meridian > 0.0 { (0.0, shift) } else { (shift, 0.0) };
@@ -107,18 +109,19 @@ fn halves(outer: &LineString<f64>, meridian: f64) -> Result<(Half, Half), NoGrou
     let (mut below, mut beyond): (Ring, Ring) = (Vec::new(), Vec::new());
     let mut crossings = 0;
     for line in outer.lines() {
-        if line.start.x <= meridian {
+        let (from, to) = (line.start.x - meridian, line.end.x - meridian);
+        if from <= 0.0 {
             below.push(line.start);
         }
-        if line.start.x >= meridian {
+        if from >= 0.0 {
             beyond.push(line.start);
         }
-        if (line.start.x - meridian) * (line.end.x - meridian) < 0.0 {
+        if from * to < 0.0 {
             let at = Coord { x: meridian, y: latitude_at(line.start, line.end, meridian) };
             below.push(at);
             beyond.push(at);
             crossings += 1;
-        } else if line.start.x == meridian {
+        } else if from == 0.0 {
             crossings += 1;
         }
     }

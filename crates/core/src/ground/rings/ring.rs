@@ -45,7 +45,7 @@ pub(super) fn clean(drawn: Ring, said: &mut Vec<String>) -> Result<Ring, NoGroun
         [] => {}
         [tip] => said.push(format!("a spike without area is cut off at {}", place(*tip))),
         [tip, ..] => {
-            said.push(format!("{} spikes without area are cut off, the first at {}", spikes.len(), place(*tip)))
+            said.push(format!("{} spikes without area are cut off, the first at {}", spikes.len(), place(*tip)));
         }
     }
     if ring.len() < 3 {
@@ -77,10 +77,7 @@ fn without_spikes(ring: &mut Ring) -> Vec<Coord<f64>> {
     }
     // The seam: the first point may be a tip, or lie on the way back from one.
     let mut from = 0;
-    loop {
-        let Some([first, second]) = kept.get(from..from + 2).and_then(|pair| <[_; 2]>::try_from(pair).ok()) else {
-            break;
-        };
+    while let Some([first, second]) = kept.get(from..from + 2).and_then(|pair| <[_; 2]>::try_from(pair).ok()) {
         let [.., before, last] = kept.as_slice() else { break };
         if kept.len() - from < 3 {
             break;

@@ -33,7 +33,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
         ));
     });
     ui.add_space(4.0);
-    head(ui);
+    head(ui, super::map::column(&desk.fields.map));
     let wanted = desk.fields.find.trim().to_lowercase();
     let farm = desk.document.farm();
     let shown: Vec<Id> = farm
@@ -76,13 +76,11 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     acts(desk, ui);
 }
 
-fn head(ui: &mut Ui) {
+fn head(ui: &mut Ui, last: &str) {
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
         ui.add_space(16.0);
-        for (width, text) in
-            [(NAME, "field"), (AREA, "area"), (CROP, "crop"), (STAGE, "stage"), (120.0, "last and next pass")]
-        {
+        for (width, text) in [(NAME, "field"), (AREA, "area"), (CROP, "crop"), (STAGE, "stage"), (120.0, last)] {
             boxes::slot_of(ui, Vec2::new(width, 18.0), |ui| ui.label(look::soft(ui, text)));
         }
     });

@@ -31,6 +31,14 @@ impl Camera {
         Self { middle: Coord { x: f64::from(x), y: f64::from(y) }, metres: metres.clamp(0.3, FARTHEST) }
     }
 
+    /// All of some bounds, moved away from the legend at the left as far as there is room for that.
+    pub(super) fn beside_legend(bounds: &Bounds, size: Vec2) -> Self {
+        let fitted = Self::fitting(bounds, size);
+        let free = (f64::from(size.x) * fitted.metres - f64::from(bounds.width())) / 2.0 - 8.0 * fitted.metres;
+        let moved = free.clamp(0.0, 66.0 * fitted.metres);
+        Self { middle: Coord { x: fitted.middle.x - moved, ..fitted.middle }, ..fitted }
+    }
+
     /// Moved by so many points of the screen, as the ground is dragged.
     pub(super) fn dragged(self, by: Vec2) -> Self {
         let middle = Coord {

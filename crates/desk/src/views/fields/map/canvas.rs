@@ -42,7 +42,7 @@ impl State {
     /// Brings into view what is asked for.
     fn place_camera(&mut self, desk: &Desk, size: Vec2) {
         let plain =
-            || if self.land.bounds.is_none() { Camera::PLAIN } else { Camera::fitting(&self.land.bounds, size) };
+            || if self.land.bounds.is_none() { Camera::PLAIN } else { Camera::beside_legend(&self.land.bounds, size) };
         let was_asked = std::mem::take(&mut self.fit_asked);
         let Some(fit) = self.fit.take() else {
             if self.camera.is_none() {
@@ -294,6 +294,9 @@ fn draw(map: &mut State, desk: &Desk, ui: &Ui, response: &Response, near: Option
     };
     paint::surroundings(&painter, &screen, (farm, &map.land), surrounding, true, colours);
     paint::fields(&painter, &screen, &map.land, &map.coloured, chosen, colours);
+    for strip in &map.ground.strips {
+        paint::unsprayed(&painter, &screen, strip, colours);
+    }
     paint::surroundings(&painter, &screen, (farm, &map.land), surrounding, false, colours);
     paint::gateways(&painter, &screen, &map.land, gateway.as_ref(), colours);
     let mut taken = Taken::of(response.rect);
@@ -333,7 +336,8 @@ fn furnish(map: &State, desk: &Desk, painter: &Painter, screen: &Screen, taken: 
     }
     if !map.land.fields.is_empty() {
         let title = map.colouring.name();
-        taken.take(furniture::legend(painter, screen.rect, title, &map.coloured.classes, false, colours));
+        let strips = !map.ground.strips.is_empty();
+        taken.take(furniture::legend(painter, screen.rect, title, &map.coloured.classes, strips, colours));
     }
 }
 
@@ -434,6 +438,9 @@ fn summary(map: &State, desk: &Desk) -> String {
     if let Some(field) = desk.fields.chosen.as_ref().and_then(|id| farm.fields.get(id)) {
         let said = desk.fields.chosen.as_ref().map_or("", |id| map.coloured.words(id));
         words = format!("{words}; chosen: {}, {}, {said}", field.name, field.area.show(farm.units));
+    }
+    if let Some(said) = map.strip_words(farm, desk.fields.chosen.as_ref()) {
+        words = format!("{words}; {said}");
     }
     let pass = map.shown_pass(desk).and_then(|id| farm.passes.get(id));
     if let Some(wind) = pass.and_then(|pass| wind::of(farm, pass)) {

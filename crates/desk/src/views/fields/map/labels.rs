@@ -167,14 +167,16 @@ pub(super) fn others(
     let seen = screen.seen();
     let mut put = |text: &str, at: Pos2, is_near: bool, is_chosen: bool| {
         if !is_near && !is_chosen {
-            return;
+            return true;
         }
         let font = if is_chosen { look::gauge_number() } else { look::gauge_font() };
         let label = Label::of(painter, &[(text, font, colours.ink)]);
         let rect = Rect::from_min_size(at + Vec2::new(10.0, -label.size.y / 2.0), label.size);
-        if taken.take(rect) {
+        let is_free = taken.take(rect);
+        if is_free {
             label.paint(painter, rect, colours.sheet.gamma_multiply(0.82));
         }
+        is_free
     };
     for (id, piece) in land.beside.iter().filter(|(_, piece)| piece.bounds.meets(&seen)) {
         let Some(surrounding) = farm.surroundings.get(id) else { continue };
@@ -182,7 +184,16 @@ pub(super) fn others(
         let text = if name.is_empty() { surrounding.kind.name() } else { name };
         let part = screen.part(&piece.bounds);
         let is_near = !piece.dots.is_empty() && screen.camera.metres < 12.0 || part.width().max(part.height()) > 40.0;
-        put(text, screen.place(piece.label), is_near, chosen.0 == Some(id));
+        // A line carries its name at the first of its points where there is room.
+        let line = piece.lines.first().map_or(&[][..], Vec::as_slice);
+        let quarter = (line.len() / 4).max(1);
+        let along = (1..4).filter_map(|part| line.get(part * quarter));
+        let places = std::iter::once(&piece.label).chain(along).map(|at| screen.place(*at));
+        for at in places.filter(|at| painter.clip_rect().contains(*at)) {
+            if put(text, at, is_near, chosen.0 == Some(id)) {
+                break;
+            }
+        }
     }
     for (id, number, at) in &land.gateways {
         let name = farm.fields.get(id).and_then(|field| field.gateways.get(*number)).map(|gateway| gateway.name.trim());

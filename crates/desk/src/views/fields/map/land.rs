@@ -326,6 +326,11 @@ impl Land {
         }
     }
 
+    /// Another shape laid flat with it.
+    pub(super) fn piece(&self, shape: &Shape) -> Rc<Piece> {
+        Rc::new(Piece::of(shape, &self.flat))
+    }
+
     /// A field's piece.
     pub(super) fn field(&self, id: &str) -> Option<&Rc<Piece>> {
         self.fields.iter().find(|(known, _)| known == id).map(|(_, piece)| piece)

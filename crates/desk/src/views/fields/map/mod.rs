@@ -19,6 +19,7 @@ mod tools;
 mod wind;
 
 use std::path::Path;
+use std::rc::Rc;
 
 use egui::{Ui, Vec2};
 use geo::Coord;
@@ -30,14 +31,17 @@ pub use colouring::Colouring;
 use crate::app::Desk;
 use crate::look;
 use camera::Camera;
-use land::Land;
+use land::{Land, Piece};
 use points::Place;
 use sketch::Sketch;
 
-/// Height of what stands under the map.
+/// Height of what stands under the map, and on a small screen, where it scrolls.
 const PANEL: f32 = 112.0;
-/// The same with the rows of the picture.
-const PANEL_WITH_PICTURE: f32 = 168.0;
+const PANEL_SMALL: f32 = 66.0;
+/// What the rows of the picture add.
+const PICTURE: f32 = 56.0;
+/// A room lower than this is small.
+const SMALL: f32 = 400.0;
 
 /// What is to be brought into view.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -64,6 +68,29 @@ struct Drag {
     to: Coord<f64>,
 }
 
+/// The ground of the pass that is shown, and what of it stays unsprayed.
+#[derive(Default)]
+struct Ground {
+    of: Option<(u64, Option<Id>)>,
+    fields: tankard_core::ground::Ground,
+    strips: Vec<Rc<Piece>>,
+}
+
+impl Ground {
+    /// Works it out once for a revision and a pass.
+    fn take_up(&mut self, farm: &Farm, revision: u64, pass: Option<&Id>, land: &Land) {
+        let of = Some((revision, pass.cloned()));
+        if self.of == of {
+            return;
+        }
+        self.of = of;
+        let pass = pass.and_then(|id| farm.passes.get(id));
+        self.fields = pass.map(|pass| tankard_core::ground::of(farm, pass)).unwrap_or_default();
+        let shapes = self.fields.fields.iter().filter_map(|field| field.strip_shape.as_ref());
+        self.strips = shapes.map(|shape| land.piece(shape)).collect();
+    }
+}
+
 /// What is chosen on the map.
 pub struct State {
     /// Whether the map is shown in place of the page.
@@ -72,7 +99,7 @@ pub struct State {
     pub colouring: Colouring,
     /// The day that the colouring asks for; none for that of the pass.
     pub day: Option<Date>,
-    /// The pass whose wind and strips are shown; none for that of Tank loads.
+    /// The pass whose wind and strips are shown; none for that of Tank loads, else the next one.
     pub pass: Option<Id>,
     camera: Option<Camera>,
     fit: Option<Fit>,
@@ -80,6 +107,9 @@ pub struct State {
     fit_asked: bool,
     land: Land,
     coloured: colouring::Coloured,
+    ground: Ground,
+    /// The pass that comes next, where none is chosen.
+    next_pass: Option<Id>,
     /// The field that was chosen in the last frame.
     seen: Option<Id>,
     other: Other,
@@ -114,6 +144,8 @@ impl Default for State {
             fit_asked: false,
             land: Land::default(),
             coloured: colouring::Coloured::default(),
+            ground: Ground::default(),
+            next_pass: None,
             seen: None,
             other: Other::default(),
             sketch: None,
@@ -150,18 +182,26 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     let mut map = std::mem::take(&mut desk.fields.map);
     map.take_up(desk);
     tools::show(&mut map, desk, ui);
-    let panel = if map.picture_open { PANEL_WITH_PICTURE } else { PANEL };
+    let panel = if ui.available_height() < SMALL { PANEL_SMALL } else { PANEL };
+    let panel = if map.picture_open { panel + PICTURE } else { panel };
     let size = Vec2::new(ui.available_width(), (ui.available_height() - panel).max(120.0));
     canvas::show(&mut map, desk, ui, size);
     panel::show(&mut map, desk, ui);
     desk.fields.map = map;
 }
 
+/// What the last column of the list holds: what the map is coloured by, where that stands nowhere else in the list.
+pub(super) fn column(map: &State) -> &'static str {
+    let is_elsewhere = matches!(map.colouring, Colouring::Crop | Colouring::Stage);
+    if map.open && !is_elsewhere { map.colouring.name() } else { "last and next pass" }
+}
+
 /// What is said of a field under the colouring of the map, for its row in the list.
 pub(super) fn words(desk: &Desk, id: &str) -> Option<String> {
     let map = &desk.fields.map;
     let words = map.coloured.words(id);
-    (map.open && !words.is_empty()).then(|| words.to_owned())
+    let is_elsewhere = matches!(map.colouring, Colouring::Crop | Colouring::Stage);
+    (map.open && !is_elsewhere && !words.is_empty()).then(|| words.to_owned())
 }
 
 /// Takes a picture from a file for the background, first over what is seen.
@@ -191,6 +231,18 @@ pub(crate) fn take_picture(desk: &mut Desk, file: &Path) {
 }
 
 impl State {
+    /// Where a longitude and latitude lie on a map that takes this part of the screen, in degrees; none before it was shown.
+    pub fn on_screen(&self, rect: egui::Rect, longitude: f64, latitude: f64) -> Option<egui::Pos2> {
+        let at = self.land.flat.to_plane(Coord { x: longitude, y: latitude });
+        Some(self.camera?.on(rect).place_of(at))
+    }
+
+    /// The longitude and latitude that lie at a place of the screen, in degrees.
+    pub fn on_globe(&self, rect: egui::Rect, at: egui::Pos2) -> Option<(f64, f64)> {
+        let at = self.land.flat.to_globe(self.camera?.on(rect).ground(at));
+        Some((at.x, at.y))
+    }
+
     /// Looks at what changed since the last frame.
     fn take_up(&mut self, desk: &mut Desk) {
         let revision = desk.document.revision();
@@ -200,8 +252,13 @@ impl State {
         if self.pass.as_ref().is_some_and(|id| !farm.passes.contains_key(id)) {
             self.pass = None;
         }
+        let today = now.date();
+        let to_come = farm.passes.iter().filter(|(id, pass)| pass.date >= today && !log.is_recorded(id));
+        self.next_pass = to_come.min_by_key(|(_, pass)| pass.date).map(|(id, _)| id.clone());
         let day = self.day_of(desk);
         self.coloured.take_up((farm, &log), revision, self.colouring, day, now);
+        let pass = self.shown_pass(desk).cloned();
+        self.ground.take_up(farm, revision, pass.as_ref(), &self.land);
         let is_gone = match &self.other {
             Other::None => false,
             Other::Surrounding(id) => !farm.surroundings.contains_key(id),
@@ -238,7 +295,8 @@ impl State {
     /// The pass whose wind and strips are shown.
     fn shown_pass<'a>(&'a self, desk: &'a Desk) -> Option<&'a Id> {
         let is_there = |id: &&Id| desk.document.farm().passes.contains_key(*id);
-        self.pass.as_ref().or(desk.tank_loads.chosen.as_ref()).filter(is_there)
+        let chosen = self.pass.as_ref().or(desk.tank_loads.chosen.as_ref()).filter(is_there);
+        chosen.or(self.next_pass.as_ref())
     }
 
     /// Chooses something beside the field.

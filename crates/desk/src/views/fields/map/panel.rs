@@ -2,7 +2,8 @@
 
 use egui::{Key, ScrollArea, TextEdit, Ui};
 use geo::Coord;
-use tankard_core::farm::{Farm, SurroundingKind};
+use tankard_core::farm::{Farm, Id, SurroundingKind};
+use tankard_core::loads::card::short_date;
 use tankard_core::quantity::Quantity;
 
 use super::points::{self, Place};
@@ -38,6 +39,8 @@ pub(super) fn show(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
         if map.picture_open {
             ui.add_space(4.0);
             picture(map, desk, ui);
+        } else if let (Some(_), Some(problem)) = (&desk.document.farm().background, map.picture.problem()) {
+            mark::line(ui, tankard_core::finding::Level::Check, problem);
         }
     });
 }
@@ -83,8 +86,12 @@ fn sketch(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
         ui.label(look::soft(ui, "latitude, longitude"));
         let edit = TextEdit::singleline(&mut map.typed).desired_width(PLACE).hint_text("41.2, -96.4");
         let response = ui.add(edit).accessible_name("Latitude and longitude of the point");
-        if std::mem::take(&mut map.to_type) {
+        // The click that began it would take the keyboard away again.
+        if map.to_type && !ui.input(|input| input.pointer.any_click()) {
+            map.to_type = false;
             response.request_focus();
+        } else if map.to_type {
+            ui.ctx().request_repaint();
         }
         let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
         let escaped = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Escape));
@@ -231,6 +238,9 @@ fn field(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
     let said = map.coloured.words(id);
     if !said.is_empty() && !matches!(map.colouring, super::Colouring::Crop | super::Colouring::Stage) {
         ui.label(format!("{}: {said}", map.colouring.name()));
+    }
+    if let Some(strips) = map.strip_words(farm, Some(id)) {
+        ui.label(strips);
     }
     let (id, has_boundary) = (id.clone(), field.boundary.is_some());
     let gateways = field.gateways.len();
@@ -402,6 +412,19 @@ fn set_corner(map: &mut State, desk: &mut Desk, what: Drawn, to: Coord<f64>) {
 }
 
 impl State {
+    /// What of a field stays unsprayed in strips in the pass that is shown.
+    pub(super) fn strip_words(&self, farm: &Farm, id: Option<&Id>) -> Option<String> {
+        let ground = self.ground.fields.of_field(id?)?;
+        let strips = ground.strips.iter().filter(|strip| !strip.area.is_zero());
+        let to: Vec<String> =
+            strips.map(|strip| format!("{} from {}", strip.width.show(farm.units), strip.what)).collect();
+        let pass = self.ground.of.as_ref().and_then(|(_, pass)| farm.passes.get(pass.as_ref()?))?;
+        (!to.is_empty()).then(|| {
+            let area = ground.strip_area.show(farm.units);
+            format!("{}: {area} stay unsprayed: {}", short_date(pass.date), to.join(", "))
+        })
+    }
+
     /// Brings a typed place into view: the map goes there when it lies outside of what is seen.
     fn show_place(&mut self, at: Coord<f64>) {
         let Some(camera) = &mut self.camera else { return };

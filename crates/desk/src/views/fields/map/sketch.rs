@@ -1,5 +1,6 @@
 //! What is being drawn: its points so far, how large it is, and what the farm holds once it is finished.
 
+use geo::orient::{Direction, Orient};
 use geo::{Coord, Geodesic, Geometry, Length as _, LineString, MultiPolygon, Point, Polygon};
 use tankard_core::farm::{Background, Farm, Gateway, Id, Shape, Surrounding, SurroundingKind};
 use tankard_core::quantity::{Length, Quantity, Units};
@@ -124,7 +125,8 @@ impl Sketch {
     }
 
     fn polygon(&self) -> Polygon<f64> {
-        Polygon::new(LineString(self.points.clone()), Vec::new())
+        // The edge runs against the clock, as standards of exchange ask for (RFC 7946, section 3.1.6).
+        Polygon::new(LineString(self.points.clone()), Vec::new()).orient(Direction::Default)
     }
 
     /// How large it is so far: "3 points, 12.4 ac".
@@ -275,7 +277,7 @@ fn with_hole(mut known: MultiPolygon<f64>, hole: Polygon<f64>) -> Result<MultiPo
         return Err("It was not taken: a hole must lie inside the field".to_owned());
     };
     around.interiors_push(hole.into_inner().0);
-    Ok(known)
+    Ok(known.orient(Direction::Default))
 }
 
 /// Reads a place as people type it: latitude, then longitude, "41.2, -96.4" or "41.2 N 96.4 W".

@@ -130,9 +130,7 @@ fn pass_choice(map: &mut State, desk: &Desk, ui: &mut Ui) {
         return;
     }
     ui.label(look::soft(ui, "for the pass"));
-    // Where a pass is chosen in Tank loads, the map follows it until another is chosen here.
-    let none = desk.tank_loads.chosen.is_none().then_some(None);
-    let all: Vec<Option<Id>> = none.into_iter().chain(all.into_iter().cloned().map(Some)).collect();
+    let all: Vec<Option<Id>> = all.into_iter().cloned().map(Some).collect();
     let say = |id: &Option<Id>| {
         let pass = id.as_ref().and_then(|id| farm.passes.get(id));
         pass.map_or_else(|| "none".to_owned(), |pass| format!("{}, {}", short_date(pass.date), pass.name))
@@ -161,7 +159,7 @@ fn other_choice(map: &mut State, desk: &Desk, ui: &mut Ui) {
     }
     let mut chosen = map.other.clone();
     let say = |other: &Other| super::panel::name_of(farm, other);
-    boxes::choice(ui, "Among the fields", &mut chosen, &all, say, 140.0);
+    boxes::choice(ui, "Among the fields", &mut chosen, &all, say, 158.0);
     if chosen != map.other {
         map.choose_other(chosen);
         map.fit = Some(Fit::Chosen);
