@@ -39,6 +39,17 @@ fn window(farm: Farm, size: [f32; 2]) -> Harness<'static, Desk> {
     harness
 }
 
+/// The demo as it was before anything of it was drawn.
+fn undrawn() -> Farm {
+    let mut farm = demo::farm().unwrap();
+    farm.surroundings.clear();
+    for field in farm.fields.values_mut() {
+        field.boundary = None;
+        field.gateways.clear();
+    }
+    farm
+}
+
 fn file(text: &str) -> (TempDir, PathBuf) {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("north.geojson");
@@ -59,7 +70,7 @@ fn choose(harness: &mut Harness<'_, Desk>, name: &str, what: &str) {
 
 #[test]
 fn a_file_is_looked_at_and_taken_and_undo_takes_it_back() {
-    let before = demo::farm().unwrap();
+    let before = undrawn();
     let mut harness = window(before.clone(), [1366.0, 768.0]);
     let (_folder, path) = file(FILE);
     import::read_file(harness.state_mut(), &path);
@@ -88,7 +99,7 @@ fn a_file_is_looked_at_and_taken_and_undo_takes_it_back() {
 
 #[test]
 fn what_becomes_of_a_piece_is_chosen() {
-    let mut harness = window(demo::farm().unwrap(), [1366.0, 768.0]);
+    let mut harness = window(undrawn(), [1366.0, 768.0]);
     let (_folder, path) = file(FILE);
     import::read_file(harness.state_mut(), &path);
     harness.run();
@@ -138,13 +149,7 @@ fn a_problem_is_told_and_small_windows_and_bare_farms_do() {
 #[test]
 fn boundaries_and_a_pass_go_out() {
     let folder = tempfile::tempdir().unwrap();
-    let mut harness = window(demo::farm().unwrap(), [1366.0, 768.0]);
-    harness.state_mut().document.edit(|farm| {
-        farm.surroundings.clear();
-        for field in farm.fields.values_mut() {
-            field.boundary = None;
-        }
-    });
+    let mut harness = window(undrawn(), [1366.0, 768.0]);
     let ctx = harness.ctx.clone();
     harness.state_mut().run(Command::ExportBoundaries, &ctx);
     harness.run();
