@@ -48,6 +48,10 @@ pub struct State {
 
 /// Shows the view.
 pub fn show(desk: &mut Desk, ui: &mut Ui) {
+    if desk.fields.import.is_open() {
+        import::show(desk, ui);
+        return;
+    }
     if desk.fields.chosen.as_ref().is_none_or(|id| !desk.document.farm().fields.contains_key(id)) {
         desk.fields.chosen = desk.document.farm().fields.keys().next().cloned();
         desk.fields.removing = false;
@@ -60,10 +64,6 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         .frame(Frame::new().inner_margin(Margin { left: 14, right: 10, top: 10, bottom: 8 }))
         .show(ui, |ui| list::show(desk, ui));
     CentralPanel::default().frame(Frame::new().inner_margin(Margin { left: 16, right: 16, top: 10, bottom: 10 })).show(ui, |ui| {
-        if desk.fields.import.is_open() {
-            import::show(desk, ui);
-            return;
-        }
         if map::tabs(desk, ui) {
             map::show(desk, ui);
         } else if let Some(id) = desk.fields.chosen.clone() { page::show(desk, ui, &id) } else {

@@ -27,7 +27,7 @@ impl Widths {
         let gap = ui.spacing().item_spacing.x;
         let area = 90.0;
         let rest = (ui.available_width() - SIZE.x - area - 5.0 * gap - 8.0).max(300.0);
-        Self { name: rest * 0.48, area, becomes: rest * 0.52 }
+        Self { name: rest * 0.4, area, becomes: rest * 0.6 }
     }
 }
 
@@ -151,7 +151,7 @@ fn choice(ui: &mut Ui, width: f32, farm: &Farm, piece: &Piece, becomes: &mut Bec
     ui.horizontal(|ui| {
         let gap = ui.spacing().item_spacing.x;
         let of_field = matches!(way, Way::Boundary | Way::Gateway);
-        let first = if of_field { (width - gap) * 0.42 } else { (width * 0.75).min(260.0) };
+        let first = if of_field { ((width - gap) * 0.42).clamp(130.0, 170.0) } else { (width * 0.75).min(260.0) };
         let all = Way::all(piece, !farm.fields.is_empty());
         boxes::choice(ui, &format!("What becomes of {named}"), &mut way, &all, |way| way.words(), first);
         if of_field {
