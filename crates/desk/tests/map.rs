@@ -21,7 +21,7 @@ type Map = Harness<'static, Desk>;
 
 fn field(name: &str, boundary: Option<&str>) -> Field {
     let mut field = Field::new(name, AsTyped::parse("40 ac").unwrap());
-    field.crop = "corn".to_owned();
+    "corn".clone_into(&mut field.crop);
     field.boundary = boundary.map(|text| Shape::parse(text).unwrap());
     field
 }
@@ -227,8 +227,8 @@ fn arrows_move_the_map_and_space_puts_a_point_in_its_middle() {
     let first = at(&mut harness, None);
     assert!((first.x + 96.4).abs() < 1e-6 && (first.y - 41.2).abs() < 1e-6, "{first:?}");
     let second = at(&mut harness, Some(Key::ArrowRight));
-    // 60 points of 5 m are 300 m; a degree of longitude there is 83,860 m (WGS 84).
-    assert!(((second.x - first.x) * 83_860.0 - 300.0).abs() < 3.0, "{second:?}");
+    // 60 points of 5 m are 300 m; a degree of longitude there is 83,882 m (WGS 84).
+    assert!(((second.x - first.x) * 83_882.0 - 300.0).abs() < 3.0, "{second:?}");
     assert!((second.y - first.y).abs() < 1e-6);
 }
 
@@ -332,7 +332,7 @@ fn what_lies_among_the_fields_is_drawn_named_and_removed() {
         harness.run();
         key(&mut harness, Key::Enter);
     }
-    harness.get_by_label_contains("2 points, 13,75"); // 0.05° of longitude are 4,193 m there (WGS 84), 13,757 ft.
+    harness.get_by_label_contains("2 points, 13,76"); // 0.05° of longitude are 4,194.2 m there (WGS 84), 13,760 ft.
     press(&mut harness, "Finish");
     choose(&mut harness, "What it is: other", "water");
     put(&mut harness, "Name of the surrounding", "Mill creek");

@@ -187,9 +187,9 @@ mod tests {
         let mut field = field(SQUARE);
         field.gateways = vec![Gateway { name: "road".to_owned(), at: shape("POINT (-96.4 41.205)") }];
         let outline = drawn(&field, &[]);
-        // A hundredth of a degree is 1,110.6 m of latitude and 838.6 m of longitude there (WGS 84); 15 % of the longer side about it.
+        // A hundredth of a degree is 1,110.6 m of latitude and 838.8 m of longitude there (WGS 84); 15 % of the longer side about it.
         assert!((outline.height.to_metres() - 1110.6 * 1.3).abs() < 1.5, "{:?}", outline.height);
-        assert!((outline.width.to_metres() - (838.6 + 2.0 * 0.15 * 1110.6)).abs() < 1.5, "{:?}", outline.width);
+        assert!((outline.width.to_metres() - (838.8 + 2.0 * 0.15 * 1110.6)).abs() < 1.5, "{:?}", outline.width);
         assert_eq!(outline.field.len(), 1);
         assert_eq!(outline.field[0].edge.len(), 5);
         let (name, gateway) = &outline.gateways[0];

@@ -335,9 +335,9 @@ fn furnish(map: &State, desk: &Desk, painter: &Painter, screen: &Screen, taken: 
         taken.take(furniture::wind(painter, screen.rect, &wind, colours));
     }
     if !map.land.fields.is_empty() {
-        let title = map.colouring.name();
+        let title = map.title();
         let strips = !map.ground.strips.is_empty();
-        taken.take(furniture::legend(painter, screen.rect, title, &map.coloured.classes, strips, colours));
+        taken.take(furniture::legend(painter, screen.rect, &title, &map.coloured.classes, strips, colours));
     }
 }
 
@@ -434,7 +434,7 @@ fn summary(map: &State, desk: &Desk) -> String {
         .map(|class| format!("{} {} ({})", class.name, class.count, class.pattern.name()))
         .collect();
     let fields = if count == 1 { "1 field has" } else { &format!("{count} fields have") };
-    let mut words = format!("Map; {fields} a boundary; coloured by {}: {}", map.colouring.name(), classes.join(", "));
+    let mut words = format!("Map; {fields} a boundary; coloured by {}: {}", map.title(), classes.join(", "));
     if let Some(field) = desk.fields.chosen.as_ref().and_then(|id| farm.fields.get(id)) {
         let said = desk.fields.chosen.as_ref().map_or("", |id| map.coloured.words(id));
         words = format!("{words}; chosen: {}, {}, {said}", field.name, field.area.show(farm.units));

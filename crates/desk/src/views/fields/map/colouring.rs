@@ -142,8 +142,7 @@ impl Coloured {
             let days = log.last_on(id).map(|last| last.until(today).map_or(i32::MAX, |span| span.get_days()));
             let said = match days {
                 None => (4, "no spray recorded".to_owned()),
-                Some(days) if days < 0 => (0, format!("recorded for {} to come", day_words(-days))),
-                Some(0) => (0, "sprayed today".to_owned()),
+                Some(..=0) => (0, "sprayed today".to_owned()),
                 Some(days) => {
                     let class = match days {
                         ..=7 => 0,

@@ -16,14 +16,14 @@ use crate::app::Desk;
 const MOST: usize = 800;
 
 impl State {
-    /// The piece whose points are moved; a gateway has none of its own.
+    /// The piece whose points are moved.
     pub(super) fn edited(&self, desk: &Desk) -> Option<Rc<Piece>> {
         match &self.other {
             Other::None => self.land.field(desk.fields.chosen.as_ref()?).cloned(),
             Other::Surrounding(id) => {
                 self.land.beside.iter().find(|(known, _)| known == id).map(|(_, piece)| Rc::clone(piece))
             }
-            Other::Gateway(..) => None,
+            Other::Gateway(..) => self.edited_shape(desk).map(|shape| self.land.piece(shape)),
         }
     }
 

@@ -12,6 +12,8 @@ use crate::look::{self, Colours};
 
 /// The side of a square of the grid in which taken places are looked up.
 const CELL: f32 = 64.0;
+/// With no more fields than this in sight, those that are smaller than their names are named beneath.
+const FEW: usize = 40;
 /// A letter is at least so wide; what cannot fit by that is not laid out at all.
 const NARROWEST: f32 = 3.5;
 
@@ -91,6 +93,7 @@ impl Label {
 }
 
 /// The names of fields: with the area and the words of the colouring where there is room. The chosen one is named in any case.
+/// None lies over another.
 pub(super) fn fields(
     painter: &Painter,
     screen: &Screen,
@@ -101,6 +104,7 @@ pub(super) fn fields(
     colours: &Colours,
 ) {
     let seen = screen.seen();
+    let is_few = land.fields.iter().filter(|(_, piece)| piece.bounds.meets(&seen)).take(FEW + 1).count() <= FEW;
     let first = land.fields.iter().filter(|(id, _)| chosen == Some(id));
     let others = land.fields.iter().filter(|(id, _)| chosen != Some(id));
     for (id, piece) in first.chain(others).filter(|(_, piece)| piece.bounds.meets(&seen)) {
@@ -109,7 +113,8 @@ pub(super) fn fields(
         let part = screen.part(&piece.bounds);
         #[allow(clippy::cast_possible_truncation)] // Points of a screen.
         let room = (f64::from(piece.room) / screen.camera.metres) as f32;
-        if !is_chosen && (room < field.name.chars().count() as f32 * NARROWEST || part.height() < 14.0 || room < 14.0) {
+        let is_small = room < field.name.chars().count() as f32 * NARROWEST || part.height() < 14.0 || room < 14.0;
+        if is_small && !is_chosen && !is_few {
             continue;
         }
         let name = if field.name.trim().is_empty() { "no name" } else { field.name.trim() };
@@ -125,12 +130,17 @@ pub(super) fn fields(
         for lines in [&whole[..], &whole[..2], &whole[..1]] {
             let label = Label::of(painter, lines);
             let fits = label.size.x <= room - 6.0 && label.size.y <= part.height() - 2.0;
-            if !fits && !(is_chosen && lines.len() == 1) {
+            let is_last = lines.len() == 1;
+            if !fits && !(is_last && (is_chosen || is_few)) {
                 continue;
             }
-            // In the part that is seen, where the middle is out of sight.
             let mut at = screen.place(piece.label);
+            if !fits {
+                // Under a field that is smaller than its name.
+                at = part.center_bottom() + Vec2::new(0.0, label.size.y / 2.0 + 3.0);
+            }
             if is_chosen {
+                // In the part that is seen, where the middle is out of sight.
                 let inside = painter.clip_rect().shrink2(label.size / 2.0 + Vec2::splat(6.0));
                 if part.intersects(painter.clip_rect()) && inside.is_positive() {
                     at = at.clamp(inside.min, inside.max);

@@ -191,7 +191,7 @@ impl Piece {
         for share in [0.5_f32, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74] {
             let y = self.bounds.south + self.bounds.height() * share;
             let mut crossings: Vec<f32> = rings()
-                .flat_map(|ring| ring.lines())
+                .flat_map(LineString::lines)
                 .filter_map(|edge| {
                     let (from, to) = (edge.start, edge.end);
                     ((from.y > y) != (to.y > y)).then(|| from.x + (y - from.y) / (to.y - from.y) * (to.x - from.x))

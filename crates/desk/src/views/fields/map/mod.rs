@@ -25,6 +25,7 @@ use egui::{Ui, Vec2};
 use geo::Coord;
 use jiff::civil::Date;
 use tankard_core::farm::{Background, Farm, Id, Shape};
+use tankard_core::loads::card::short_date;
 
 pub use colouring::Colouring;
 
@@ -92,6 +93,7 @@ impl Ground {
 }
 
 /// What is chosen on the map.
+#[allow(clippy::struct_excessive_bools)] // Each is a switch of its own.
 pub struct State {
     /// Whether the map is shown in place of the page.
     pub open: bool,
@@ -108,6 +110,8 @@ pub struct State {
     land: Land,
     coloured: colouring::Coloured,
     ground: Ground,
+    /// The day as on which the records are read, where the last of them lies in days to come.
+    read_on: Option<Date>,
     /// The pass that comes next, where none is chosen.
     next_pass: Option<Id>,
     /// The field that was chosen in the last frame.
@@ -145,6 +149,7 @@ impl Default for State {
             land: Land::default(),
             coloured: colouring::Coloured::default(),
             ground: Ground::default(),
+            read_on: None,
             next_pass: None,
             seen: None,
             other: Other::default(),
@@ -256,6 +261,10 @@ impl State {
         let to_come = farm.passes.iter().filter(|(id, pass)| pass.date >= today && !log.is_recorded(id));
         self.next_pass = to_come.min_by_key(|(_, pass)| pass.date).map(|(id, _)| id.clone());
         let day = self.day_of(desk);
+        // A demo or an old farm is read as on the day of its last record, as on the page of a field.
+        let last = log.last_day().filter(|last| *last > today);
+        self.read_on = last;
+        let now = last.map_or(now, |last| last.at(23, 59, 0, 0));
         self.coloured.take_up((farm, &log), revision, self.colouring, day, now);
         let pass = self.shown_pass(desk).cloned();
         self.ground.take_up(farm, revision, pass.as_ref(), &self.land);
@@ -283,6 +292,15 @@ impl State {
             if self.fit.is_none() {
                 self.fit = Some(Fit::Chosen);
             }
+        }
+    }
+
+    /// What the fields are coloured by, and as on which day where that is not today.
+    fn title(&self) -> String {
+        let reads = matches!(self.colouring, Colouring::LastSpray | Colouring::ReEntry);
+        match self.read_on.filter(|_| reads) {
+            Some(day) => format!("{}, as on {}", self.colouring.name(), short_date(day)),
+            None => self.colouring.name().to_owned(),
         }
     }
 

@@ -13,8 +13,12 @@ use crate::parts::hatch;
 
 /// A field that is smaller than this on the screen is a patch of colour and nothing more.
 const PATCH: f32 = 2.0;
-/// From this size on a field shows its pattern.
-const PATTERNED: f32 = 14.0;
+/// From this size on a field shows its pattern, the closer the smaller it is.
+const PATTERNED: f32 = 6.0;
+/// How far apart the lines of a pattern are, in points.
+const APART: std::ops::RangeInclusive<f32> = 3.5..=9.0;
+/// From so many metres a point on gateways are too close to one another to be shown.
+const NO_GATEWAYS: f64 = 5.0;
 
 /// Draws the fields.
 pub(super) fn fields(
@@ -57,11 +61,12 @@ pub(super) fn fields(
         if size >= PATTERNED
             && let Some(class) = class_of(id)
         {
-            class.pattern.paint(painter, &rings, fixed, lines);
+            let apart = (size / 3.0).clamp(*APART.start(), *APART.end());
+            class.pattern.paint_apart(painter, &rings, fixed, apart, lines);
         }
         if chosen != Some(*id) {
             for ring in &rings {
-                edge(painter, ring, true, Stroke::new(if size < PATTERNED { 0.7 } else { 1.2 }, colours.ink));
+                edge(painter, ring, true, Stroke::new(if size < 14.0 { 0.7 } else { 1.2 }, colours.ink));
             }
         }
     }
@@ -143,6 +148,7 @@ pub(super) fn surroundings(
 ) {
     let seen = screen.seen();
     // A mark stands out of its place by some points.
+    #[allow(clippy::cast_possible_truncation)] // Metres of a farm.
     let reach = (12.0 * screen.camera.metres) as f32;
     let seen = Bounds {
         west: seen.west - reach,
@@ -159,10 +165,11 @@ pub(super) fn surroundings(
             let mut mesh = Mesh::default();
             fill(&mut mesh, screen, piece, ink.gamma_multiply(0.18));
             painter.add(Shape::mesh(mesh));
-            pattern_of(surrounding.kind).paint(
+            pattern_of(surrounding.kind).paint_apart(
                 painter,
                 &rings,
                 screen.place([0.0, 0.0]),
+                *APART.end(),
                 Stroke::new(0.8, ink.gamma_multiply(0.6)),
             );
             for ring in &rings {
@@ -224,10 +231,10 @@ pub(super) fn gateways(
 ) {
     for (id, number, at) in &land.gateways {
         let at = screen.place(*at);
-        if !painter.clip_rect().expand(8.0).contains(at) {
+        let is_chosen = chosen.is_some_and(|(field, own)| field == id && own == number);
+        if !painter.clip_rect().expand(8.0).contains(at) || screen.camera.metres > NO_GATEWAYS && !is_chosen {
             continue;
         }
-        let is_chosen = chosen.is_some_and(|(field, own)| field == id && own == number);
         painter.rect_filled(Rect::from_center_size(at, Vec2::new(9.0, 9.0)), 0, colours.sheet);
         for side in [-4.0, 4.0] {
             let post = at + Vec2::new(side, 0.0);

@@ -14,8 +14,6 @@ pub(super) enum Pattern {
     Grid,
 }
 
-/// How far apart the lines are, in points of the screen.
-const APART: f32 = 9.0;
 /// Half the diagonal of a square.
 const HALF: f32 = std::f32::consts::FRAC_1_SQRT_2;
 
@@ -57,12 +55,8 @@ impl Pattern {
         }
     }
 
-    /// Draws it inside rings, by the even-odd rule. `fixed` is a place of the ground, so that the lines move with it.
-    pub(super) fn paint(self, painter: &Painter, rings: &[Vec<Pos2>], fixed: Pos2, stroke: Stroke) {
-        self.paint_apart(painter, rings, fixed, APART, stroke);
-    }
-
-    /// The same with lines so many points apart.
+    /// Draws it inside rings, by the even-odd rule, with lines so many points apart. `fixed` is a place of the ground, so that the lines
+    /// move with it.
     pub(super) fn paint_apart(self, painter: &Painter, rings: &[Vec<Pos2>], fixed: Pos2, apart: f32, stroke: Stroke) {
         for way in self.ways() {
             let mut crossings = crossings(rings, fixed, *way, apart, painter.clip_rect());

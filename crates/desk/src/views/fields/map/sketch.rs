@@ -388,7 +388,7 @@ mod tests {
         assert!(drawn(&mut farm, Drawn::Boundary, &SQUARE[..2]).unwrap_err().contains("3 points"));
     }
 
-    /// Lengths: a hundredth of a degree of longitude at 41.2 N is 838.6 m = 2,751 ft on WGS 84.
+    /// Lengths: a hundredth of a degree of longitude at 41.2 N is 838.8 m = 2,752 ft on WGS 84.
     #[test]
     fn what_is_drawn_is_measured() {
         let mut sketch = Sketch::new(Drawn::Line, None);

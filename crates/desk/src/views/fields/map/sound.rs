@@ -44,17 +44,15 @@ fn check_all(all: &MultiPolygon<f64>) -> Result<(), String> {
 pub(super) fn crossed(points: &[Coord<f64>], new: Coord<f64>) -> Option<usize> {
     let last = points.last()?;
     let edge = Line::new(*last, new);
-    let others = points.windows(2).enumerate();
+    let mut others = points.windows(2).enumerate();
     let count = points.len().saturating_sub(1);
-    others
-        .filter_map(|(at, pair)| {
-            let &[from, to] = pair else { return None };
-            let met = line_intersection(Line::new(from, to), edge)?;
-            let is_joint = at + 1 == count && is_at(&met, *last);
-            let is_closing = at == 0 && new == from && is_at(&met, from);
-            (!is_joint && !is_closing).then_some(at + 1)
-        })
-        .next()
+    others.find_map(|(at, pair)| {
+        let &[from, to] = pair else { return None };
+        let met = line_intersection(Line::new(from, to), edge)?;
+        let is_joint = at + 1 == count && is_at(&met, *last);
+        let is_closing = at == 0 && new == from && is_at(&met, from);
+        (!is_joint && !is_closing).then_some(at + 1)
+    })
 }
 
 fn is_at(met: &geo::algorithm::line_intersection::LineIntersection<f64>, point: Coord<f64>) -> bool {
