@@ -3,9 +3,16 @@
 use geo::{Coord, Geometry, LineString, MultiLineString, MultiPoint, Point, Rect};
 use tankard_core::farm::{Position, Shape, SurroundingKind};
 use tankard_core::ground::rings::{self, Order, Ring, Turn, mend, nest};
+use tankard_core::quantity::Area;
+use tankard_core::quantity::number::show;
 
 use super::limits::{FACTS, tidy};
 use super::{Found, Is, Kind, Piece, Refused};
+
+/// No field is larger; one that is has its points in feet, or a wrong sign.
+const LARGEST: Area = Area::from_hectares(1_000_000.0);
+/// Nothing that is sprayed or kept from spray is smaller.
+const SMALLEST: Area = Area::from_square_metres(1.0);
 
 /// A shape as it is drawn.
 #[derive(Clone, Debug)]
@@ -157,6 +164,16 @@ fn piece(raw: Raw, turn: Turn) -> Result<Piece, String> {
         _ => Is::Surrounding(SurroundingKind::Other),
     });
     let shape = Shape::new(geometry).map_err(|error| error.to_string())?;
+    if shape.polygons().is_some() {
+        let area = shape.area();
+        if area.exceeds(LARGEST) {
+            let hectares = show(area.to_hectares(), 0);
+            return Err(format!("it measures {hectares} ha, more than any field; its points may be in other units"));
+        }
+        if SMALLEST.exceeds(area) {
+            return Err("it measures less than a square metre".to_owned());
+        }
+    }
     Ok(Piece { name: raw.name, place: raw.place, shape, is, facts: raw.facts, mended })
 }
 

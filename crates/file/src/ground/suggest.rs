@@ -3,7 +3,7 @@
 use std::collections::HashMap;
 
 use geo::algorithm::line_measures::{Distance, Geodesic};
-use geo::{Area as _, BooleanOps, Closest, ClosestPoint, Geometry, Intersects};
+use geo::{Area as _, BooleanOps, Closest, ClosestPoint, Geometry, Intersects, LineString};
 use tankard_core::farm::{Farm, Id, Shape};
 use tankard_core::quantity::Length;
 
@@ -54,11 +54,14 @@ fn entered(farm: &Farm, names: &HashMap<String, Option<&Id>>, piece: &Piece) -> 
         return Some((*id).clone());
     }
     let Geometry::Point(at) = piece.shape.geometry() else { return None };
-    let from_edge = |shape: &Shape| match shape.polygons()?.closest_point(at) {
-        Closest::Intersection(_) => Some(Length::ZERO),
-        Closest::SinglePoint(edge) => Some(Length::from_metres(Geodesic.distance(*at, edge))),
+    let from_ring = |ring: &LineString<f64>| match ring.closest_point(at) {
+        Closest::Intersection(edge) | Closest::SinglePoint(edge) => {
+            Some(Length::from_metres(Geodesic.distance(*at, edge)))
+        }
         Closest::Indeterminate => None,
     };
+    let from_edge =
+        |shape: &Shape| shape.polygons()?.iter().filter_map(|part| from_ring(part.exterior())).reduce(Length::min);
     let distances = farm.fields.iter().filter_map(|(id, field)| Some((id, from_edge(field.boundary.as_ref()?)?)));
     let near = distances.filter(|(_, distance)| !distance.exceeds(GATE));
     near.min_by(|a, b| a.1.to_metres().total_cmp(&b.1.to_metres())).map(|(id, _)| id.clone())

@@ -8,7 +8,7 @@ use quick_xml::Writer;
 use quick_xml::events::{BytesDecl, BytesStart, Event};
 use tankard_core::farm::{Farm, Field, Id};
 use tankard_core::plan::{Plan, plan};
-use tankard_core::quantity::{Amount, CarrierRate};
+use tankard_core::quantity::{Amount, CarrierRate, Units};
 use zip::ZipWriter;
 use zip::write::SimpleFileOptions;
 
@@ -114,8 +114,14 @@ impl Sheet<'_> {
             self.field(out, number + 1, field, crop.as_deref())?;
         }
         self.products(out)?;
-        // The value of the entity times this is litres on a hectare.
-        empty(out, "VPN", &[("A", "VPN1"), ("B", "0"), ("C", "0.0001"), ("D", "1"), ("E", "L/ha")])?;
+        let (unit, litres) = match self.farm.units {
+            Units::Metric => ("L/ha", 1.0),
+            Units::UsCustomary => ("gal/ac", CarrierRate::from_us_gallons_per_acre(1.0).to_litres_per_hectare()),
+            Units::Imperial => ("imp gal/ac", CarrierRate::from_imperial_gallons_per_acre(1.0).to_litres_per_hectare()),
+        };
+        // The value times this is what the terminal shows; the standard has nine digits.
+        let scale = format!("{:.9}", 1.0 / (litres * PER_LITRE_ON_HECTARE));
+        empty(out, "VPN", &[("A", "VPN1"), ("B", "0"), ("C", &scale), ("D", "1"), ("E", unit)])?;
         let rate = whole(self.carrier.to_litres_per_hectare() * PER_LITRE_ON_HECTARE);
         let pass = self.farm.passes.get(&self.plan.pass).map_or("", |pass| pass.name.as_str());
         for (number, (_, field)) in fields.iter().enumerate() {

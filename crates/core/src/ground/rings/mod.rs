@@ -193,6 +193,10 @@ fn held_apart(outers: &[Ring], holes: &[Ring], budget: &mut Budget) -> Result<To
     let rings: Vec<&Ring> = outers.iter().chain(holes).collect();
     let is_hole = |ring: usize| ring >= outers.len();
     let mut touching = Touching::default();
+    // Each by itself was looked at when it was split.
+    if rings.len() < 2 {
+        return Ok(touching);
+    }
     for contact in contacts(&rings, budget)?.into_iter().filter(|contact| contact.a != contact.b) {
         match contact.kind {
             _ if !is_hole(contact.a) && !is_hole(contact.b) => touching.parts = true,
