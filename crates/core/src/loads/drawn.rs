@@ -73,10 +73,9 @@ fn strips(farm: &Farm, field: &Field, left: &FieldGround) -> Vec<String> {
     let mut all: Vec<(bool, String)> = Vec::new();
     for strip in &left.strips {
         let when = match strip.applies {
-            Applies::Yes if strip.area.is_zero() => continue,
+            Applies::Yes | Applies::WindUnknown if strip.area.is_zero() => continue,
             Applies::Yes if strip.downwind_only => ", as the wind is planned",
             Applies::Yes => "",
-            Applies::WindUnknown if strip.area.is_zero() => continue,
             Applies::WindUnknown => ", whichever way the wind blows",
             Applies::NotDownwind => ", as soon as the wind blows toward it",
             Applies::NotMeasured => ", which is not drawn",

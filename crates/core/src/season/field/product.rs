@@ -40,7 +40,7 @@ struct Asked<'a> {
 struct Said {
     level: Level,
     text: String,
-    /// Records it comes from, the latest last.
+    /// The days of the records it comes from, the latest first, and their ids.
     records: Vec<Date>,
     ids: Vec<Id>,
 }
