@@ -414,8 +414,9 @@ fn nothing_overlaps_and_nothing_is_cut_off() {
             }
             keep(&format!("{name}-{paper:?}"), std::slice::from_ref(&sheet));
             let pages = pages(&sheet);
-            // Twenty steps leave no room for what is read beside them.
-            assert_eq!(pages.len(), if name == "twenty" { 2 } else { 1 }, "{name} {paper:?}");
+            // Twenty steps leave no room on Letter for what is read beside them.
+            let two = name == "twenty" && paper == Paper::Letter;
+            assert_eq!(pages.len(), if two { 2 } else { 1 }, "{name} {paper:?}");
             for runs in &pages {
                 assert_is_clear(&format!("{name} {paper:?}"), runs, paper);
             }
