@@ -10,7 +10,7 @@ use tankard_core::farm::{AdjuvantClass, Farm, Id, Record, differs};
 use tankard_core::plan::{plan, plan_of};
 use tankard_core::season::review::compare::{Of, Side, compare};
 use tankard_core::season::review::{self, Choice, Index, Picked, weather};
-use tankard_core::season::{Log, find, profile, seal, totals, used};
+use tankard_core::season::{Log, field, find, profile, seal, totals, used};
 use tankard_core::stock::Accounts;
 use tankard_file::backups::{Backups, Keep};
 use tankard_file::records_csv;
@@ -116,6 +116,11 @@ fn letters(c: &mut Criterion, farm: &Farm, demo: &Farm) {
         c.bench_function(&format!("plan six fields over {name} records"), |b| b.iter(|| plan(black_box(&farm), &pass)));
         c.bench_function(&format!("plan six fields over {name} records, looked up before"), |b| {
             b.iter(|| plan_of(black_box(&farm), &known, &pass));
+        });
+        let now = date(FIRST + 9, 6, 12).at(6, 0, 0, 0);
+        c.bench_function(&format!("the page of a field among {name} records, looked up before"), |b| {
+            let field = farm.fields.keys().next().map(String::as_str).unwrap_or_default();
+            b.iter(|| field::page(black_box(&farm), &known, field, now).map(|page| page.sprayed.len()));
         });
         c.bench_function(&format!("accounts of the shed over {name} records"), |b| {
             b.iter(|| Accounts::of(black_box(&farm)));

@@ -267,6 +267,7 @@ impl Desk {
                 self.view = View::Fields;
                 self.fields.map.open = false;
                 self.fields.chosen = Some(id.clone());
+                self.fields.page = views::fields::Page::Typed;
             }
             Subject::Product(id) => {
                 self.view = View::Shed;
@@ -356,6 +357,13 @@ impl Desk {
                 self.view = View::Shed;
                 self.shed.choose_farm();
             }
+            Command::ImportBoundaries => {
+                self.view = View::Fields;
+                let start = self.document.path().cloned().unwrap_or_default().with_file_name("");
+                self.ask_file(Purpose::ReadBoundaries, start, ctx);
+            }
+            Command::ExportBoundaries => views::fields::export::ask_boundaries(self, ctx),
+            Command::ExportTaskData => views::fields::export::ask_task_data(self, ctx),
             Command::Undo => self.document.undo(),
             Command::Redo => self.document.redo(),
             Command::Go(view) => self.view = view,
@@ -448,6 +456,9 @@ impl Desk {
             Purpose::SaveWorkersSheet => views::season_log::print::save_workers(self, &path),
             Purpose::ReadRecords => views::season_log::import::read_file(self, &path),
             Purpose::ReadForecast => views::tank_loads::forecast::read_file(self, &path),
+            Purpose::ReadBoundaries => views::fields::import::read_file(self, &path),
+            Purpose::SaveBoundaries => views::fields::export::save_boundaries(self, &path),
+            Purpose::SaveTaskData => views::fields::export::save_task_data(self, &path),
             Purpose::ReadPicture => views::fields::map::take_picture(self, &path),
         }
     }

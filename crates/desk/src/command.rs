@@ -51,6 +51,12 @@ pub enum Command {
     FarmPage,
     /// Show the backups of the farm.
     Backups,
+    /// Choose a file of boundaries and look at it.
+    ImportBoundaries,
+    /// Save the boundaries as GeoJSON.
+    ExportBoundaries,
+    /// Save the chosen pass as task data for a terminal.
+    ExportTaskData,
     /// One step back.
     Undo,
     /// One step forward.
@@ -104,6 +110,9 @@ impl Command {
             Self::SaveAs => "Save as…".to_owned(),
             Self::FarmPage => "Name, units, paper…".to_owned(),
             Self::Backups => "Backups…".to_owned(),
+            Self::ImportBoundaries => "Import boundaries…".to_owned(),
+            Self::ExportBoundaries => "Export boundaries as GeoJSON…".to_owned(),
+            Self::ExportTaskData => "Export the chosen pass as task data…".to_owned(),
             Self::Undo => "Undo".to_owned(),
             Self::Redo => "Redo".to_owned(),
             Self::Go(view) => view.name().to_owned(),

@@ -42,6 +42,12 @@ pub enum Purpose {
     ReadForecast,
     /// To take a picture for the map.
     ReadPicture,
+    /// To read boundaries.
+    ReadBoundaries,
+    /// To save boundaries as GeoJSON.
+    SaveBoundaries,
+    /// To save a pass as task data.
+    SaveTaskData,
 }
 
 impl Purpose {
@@ -58,6 +64,9 @@ impl Purpose {
             Self::SaveWorkersSheet => ("Save the sheet for workers as", "Save"),
             Self::ReadRecords => ("Read records from", "Read"),
             Self::ReadForecast => ("Read a forecast from", "Read"),
+            Self::ReadBoundaries => ("Read boundaries from", "Read"),
+            Self::SaveBoundaries => ("Save the boundaries as", "Save"),
+            Self::SaveTaskData => ("Save the task data as", "Save"),
             Self::ReadPicture => ("Take a picture for the map from", "Take"),
         }
     }
@@ -75,6 +84,11 @@ impl Purpose {
             | Self::SaveWorkersSheet => ("PDF", &["pdf"]),
             Self::SaveRecords => ("CSV", &["csv"]),
             Self::SaveRecordsJson => ("JSON", &["json"]),
+            Self::ReadBoundaries => {
+                ("Boundaries", &["geojson", "json", "shp", "kml", "kmz", "xml", "zip", "SHP", "KML", "XML", "ZIP"])
+            }
+            Self::SaveBoundaries => ("GeoJSON", &["geojson"]),
+            Self::SaveTaskData => ("Task data (ISO 11783-10)", &["zip", "xml"]),
             Self::ReadPicture => ("PNG and JPEG", &["png", "jpg", "jpeg"]),
             Self::ReadForecast | Self::ReadRecords => ("CSV and other tables of text", &["csv", "tsv", "txt", "dat"]),
         }
@@ -125,7 +139,10 @@ impl Picker {
                 dialog = dialog.set_file_name(file.to_string_lossy());
             }
             let shown = Instant::now();
-            let is_there = matches!(purpose, Purpose::OpenFarm | Purpose::ReadForecast | Purpose::ReadRecords);
+            let is_there = matches!(
+                purpose,
+                Purpose::OpenFarm | Purpose::ReadForecast | Purpose::ReadRecords | Purpose::ReadBoundaries
+            );
             let chosen = if is_there { dialog.pick_file() } else { dialog.save_file() };
             // The window may have been closed meanwhile; then nobody waits for the answer.
             let _ = sender.send((chosen, shown.elapsed()));

@@ -3,7 +3,7 @@
 //! What stands on a card is decided elsewhere and arrives as text in [`CardContent`]; here it is only laid out, by
 //! `assets/typst/load-card.typ`. Nothing is read from disk, network or clock, so the same cards give the same bytes.
 //!
-//! - [`pdf`] makes the document, one page a [`Sheet`].
+//! - [`pdf`] makes the document, one page a [`Sheet`], and a second for one that is too full.
 //! - [`picture`] draws one sheet for the preview.
 //! - [`jar::pdf`] makes the sheet of a jar test, laid out by `assets/typst/jar-test.typ`.
 //! - [`book::pdf`] makes the record book, laid out by `assets/typst/record-book.typ`.
@@ -66,8 +66,8 @@ pub enum PaperError {
     /// There was no card to print.
     #[error("there is no load card to print")]
     NoSheets,
-    /// Even in the smallest print the card does not fit on its page.
-    #[error("load card {number} holds more text than one page can take; shorten its cautions or notes")]
+    /// Even in the smallest print what is needed at the tank does not fit on one page.
+    #[error("load card {number} has more steps and facts than one page can take; shorten names, or split the mix")]
     TooLong {
         /// Number of the card.
         number: String,
@@ -104,13 +104,14 @@ pub enum PaperError {
 /// The least and the most pixels a point that [`picture`] draws: from a thumbnail to four times a sharp screen.
 const PIXELS_PER_POINT: (f32, f32) = (0.1, 8.0);
 
-/// Prints the sheets as one PDF, in order, each on exactly one page of its own paper size.
+/// Prints the sheets as one PDF, in order, each on a page of its own paper size. No print is below 7 pt; a card that is too full for that
+/// goes on to a second page, and the first says so.
 ///
 /// The same sheets give the same bytes: the file carries no time and a fixed identifier.
 ///
 /// # Errors
 ///
-/// [`PaperError::NoSheets`] without a sheet, [`PaperError::TooLong`] for a card that no print is small enough for, and
+/// [`PaperError::NoSheets`] without a sheet, [`PaperError::TooLong`] for a card whose steps alone no page is large enough for, and
 /// the others where the layout itself fails.
 ///
 /// # Examples
@@ -164,22 +165,12 @@ pub fn picture(sheet: &Sheet, pixels_per_point: f32) -> Result<Picture, PaperErr
     Ok(Picture { width: pixels.width(), height: pixels.height(), rgba: pixels.data().to_vec() })
 }
 
-/// Lays out the sheets, one page each.
+/// Lays out the sheets, each on a page of its own; one that is too full goes on to a second.
 fn lay_out(sheets: &[Sheet]) -> Result<PagedDocument, PaperError> {
     if sheets.is_empty() {
         return Err(PaperError::NoSheets);
     }
-    let (document, _) = compile(sheets)?;
-    if document.pages().len() == sheets.len() {
-        return Ok(document);
-    }
-    // Some card has spilled over; alone it shows which.
-    for sheet in sheets {
-        if compile(std::slice::from_ref(sheet))?.0.pages().len() != 1 {
-            return Err(PaperError::TooLong { number: sheet.number.to_owned() });
-        }
-    }
-    Err(PaperError::Layout(format!("{} pages for {} cards", document.pages().len(), sheets.len())))
+    Ok(compile(sheets)?.0)
 }
 
 /// Runs the template over the sheets: the pages, and what the layout warns of.
@@ -202,8 +193,19 @@ fn compile_as(template: Template, data: Vec<Data>) -> Result<(PagedDocument, Vec
     let compiled = typst::compile::<PagedDocument>(&Desk::new(template, data));
     // Without this the memory of past layouts grows with every different card.
     comemo::evict(10);
-    let document = compiled.output.map_err(|errors| PaperError::Layout(in_words(&errors)))?;
+    let document = compiled.output.map_err(|errors| fault(&in_words(&errors)))?;
     Ok((document, compiled.warnings.into_iter().collect()))
+}
+
+/// What a message of the layout means.
+fn fault(words: &str) -> PaperError {
+    // The template says it so where the steps of a card alone are more than a page.
+    match words.split_once("no page is large enough for card ") {
+        Some((_, number)) => {
+            PaperError::TooLong { number: number.split(';').next().unwrap_or(number).trim().to_owned() }
+        }
+        None => PaperError::Layout(words.to_owned()),
+    }
 }
 
 /// What the template reads of a sheet.

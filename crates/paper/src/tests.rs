@@ -5,7 +5,7 @@
 #![allow(clippy::unwrap_used, clippy::indexing_slicing)]
 
 use tankard_core::farm::Paper;
-use tankard_core::farm::card::{CardContent, CardField, CardStep, Gauge, Layer, Mark, ShortRow};
+use tankard_core::farm::card::{CardContent, CardField, CardOutline, CardStep, Gauge, Layer, Mark, ShortRow};
 use typst::layout::{Frame, FrameItem, Point, Transform};
 
 use super::*;
@@ -92,6 +92,7 @@ pub(crate) fn typical(paper: Paper) -> CardContent {
             step(0, "Water", "Keep agitating until empty", "to 1,200 gal", ""),
         ],
         short: Vec::new(),
+        outlines: Vec::new(),
         gauge: gauge(
             1200.0,
             &[(0, 600.0), (1, 607.0), (2, 609.0), (3, 621.4), (0, 900.0), (4, 913.75), (5, 925.75), (0, 1200.0)],
@@ -162,6 +163,7 @@ fn minimal(paper: Paper) -> CardContent {
             step(0, "Water", "", "to 180 gal", ""),
         ],
         short: Vec::new(),
+        outlines: Vec::new(),
         gauge: gauge(300.0, &[(0, 90.0), (1, 92.0), (0, 180.0)]),
         wear: lines(&["Gloves, long sleeves"]),
         harvest: String::new(),
@@ -204,6 +206,7 @@ fn crowded(paper: Paper) -> CardContent {
             step(0, "Water", "Keep agitating until empty", "to 1,200 gal", ""),
         ],
         short: Vec::new(),
+        outlines: Vec::new(),
         gauge: gauge(
             1200.0,
             &[
@@ -410,7 +413,13 @@ fn nothing_overlaps_and_nothing_is_cut_off() {
                 sheet.reprint = Some("reprinted 12 June 2031, 05:02".into());
             }
             keep(&format!("{name}-{paper:?}"), std::slice::from_ref(&sheet));
-            assert_is_clear(&format!("{name} {paper:?}"), &page(&sheet), paper);
+            let pages = pages(&sheet);
+            // Twenty steps leave no room on Letter for what is read beside them.
+            let two = name == "twenty" && paper == Paper::Letter;
+            assert_eq!(pages.len(), if two { 2 } else { 1 }, "{name} {paper:?}");
+            for runs in &pages {
+                assert_is_clear(&format!("{name} {paper:?}"), runs, paper);
+            }
         }
     }
 }
@@ -458,7 +467,7 @@ fn a_card_of_before_keeps_its_facts_and_its_blanks() {
         assert!(!before.contains(&ink(words)), "{words}");
     }
     let text = serde_json::to_string(&typical(Paper::Letter)).unwrap();
-    for field in ["calibrated", "spray_between", "limits", "blanks", "short"] {
+    for field in ["calibrated", "spray_between", "limits", "blanks", "short", "outlines"] {
         assert!(!text.contains(field), "{field} is written though it is empty");
     }
     assert_eq!(serde_json::from_str::<CardContent>(&text).unwrap(), typical(Paper::Letter));
@@ -487,7 +496,9 @@ fn less_ground_stands_on_the_last_card_whatever_its_room_and_on_others_where_the
         let full = CardContent { short: rows.clone(), ..crowded(paper) };
         let (last, other) = (CardContent { load: full.of, ..full.clone() }, CardContent { load: 1, of: 2, ..full });
         assert!(printed(&sheet(&last)).contains(&ink("Less ground")));
-        assert!(!printed(&sheet(&other)).contains(&ink("Less ground")));
+        // Another full one says that it does without.
+        assert!(!printed(&sheet(&other)).contains(&ink("1 gal 2 qt 28 fl oz")));
+        assert!(printed(&sheet(&other)).contains(&ink("Less ground: there is no room for it on this card")));
     }
 }
 
@@ -521,9 +532,9 @@ fn amounts_stay_large_and_on_one_line_with_twelve_steps() {
 }
 
 #[test]
-fn long_names_stay_on_one_page() {
+fn long_names_stay_within_the_page() {
     let mut card = crowded(Paper::Letter);
-    let endless = "Unterwasserschutzgebietsverordnungsfeld".repeat(3);
+    let endless = "Unterwasserschutzgebietsverordnungsfeld".repeat(2);
     card.farm.clone_from(&endless);
     card.pass.clone_from(&endless);
     card.rig.clone_from(&endless);
@@ -537,18 +548,127 @@ fn long_names_stay_on_one_page() {
         mark.label = "1,234,567.8 gal by the sight glass".into();
     }
     keep("long", &[sheet(&card)]);
-    let runs = page(&sheet(&card));
-    assert!(runs.iter().all(|run| run.right < 612.0 - MARGIN + 1.0));
+    let pages = pages(&sheet(&card));
+    let runs = || pages.iter().flatten();
+    assert!(runs().all(|run| run.right < 612.0 - MARGIN + 1.0));
+    // What is done at the tank stays together.
+    assert!(pages.len() <= 2 && card.steps.iter().all(|step| words_of(&pages[0]).contains(&ink(&step.detail))));
+}
+
+/// The runs of text of each page of a sheet.
+fn pages(sheet: &Sheet) -> Vec<Vec<Run>> {
+    let (document, warnings) = compile(std::slice::from_ref(sheet)).unwrap();
+    assert_eq!(in_words(&warnings), "");
+    let of_page = |page: &typst_layout::Page| {
+        let mut found = Vec::new();
+        runs(&page.frame, Transform::identity(), &mut found);
+        found
+    };
+    document.pages().iter().map(of_page).collect()
+}
+
+fn words_of(runs: &[Run]) -> String {
+    runs.iter().map(|run| ink(&run.words)).collect()
+}
+
+/// 7 pt is the least that a card is printed at: under it, nobody reads at the tank (common practice, no source).
+fn least_print(runs: &[Run]) -> f64 {
+    runs.iter().map(|run| run.size).fold(f64::INFINITY, f64::min)
+}
+
+#[test]
+fn a_card_that_is_too_full_goes_on_to_a_second_page_and_says_so() {
+    for paper in [Paper::Letter, Paper::A4] {
+        let mut full = CardContent { short: short(paper).short, ..crowded(paper) };
+        full.note = "Mind the gate and the dog of the neighbour. ".repeat(90);
+        full.outlines = vec![outline("Mill field")];
+        keep(&format!("second-{paper:?}"), &[sheet(&full)]);
+        let pages = pages(&sheet(&full));
+        // The second page may flow on.
+        assert!((2..=3).contains(&pages.len()), "{} pages", pages.len());
+        for runs in &pages {
+            assert!(least_print(runs) >= 6.99, "{}", least_print(runs));
+            assert_is_clear("second page", runs, paper);
+        }
+        let first = words_of(&pages[0]);
+        let second: String = pages[1..].iter().map(|runs| words_of(runs)).collect();
+        assert!(first.contains(&ink("Read the second page before you begin")));
+        assert!(second.contains(&ink("Load 12 of 14, second page")) && second.contains(&ink("Card 2031-0037")));
+        // What is done at the tank stays on the first page; what is read beside it is on the second, whole.
+        for step in &full.steps {
+            assert!(first.contains(&ink(&step.what)) && first.contains(&ink(&step.amount)), "{}", step.what);
+        }
+        for words in full.cautions.iter().chain(&full.wear).chain(&full.open_findings).chain([&full.note]) {
+            assert!(second.contains(&ink(words)), "not on the second page: {words}");
+        }
+        for words in [full.keep_out.as_str(), "Less ground", "leave 110 ft along Mill creek"] {
+            assert!(second.contains(&ink(words)), "not on the second page: {words}");
+        }
+    }
+}
+
+#[test]
+fn a_note_without_an_end_flows_on() {
+    let fine = typical(Paper::Letter);
+    let mut endless = typical(Paper::Letter);
+    endless.note = "Mind the gate and the dog. ".repeat(1000);
+    let both = [sheet(&fine), Sheet { number: "2031-0038", ..sheet(&endless) }];
+    assert!(pages_of_pdf(&pdf(&both).unwrap()) > 3);
+    let pages = pages(&both[1]);
+    let all: String = pages.iter().map(|runs| words_of(runs)).collect();
+    assert!(all.contains(&ink(endless.note.trim())));
+    assert!(pages.iter().all(|runs| least_print(runs) >= 6.99));
 }
 
 #[test]
 fn a_card_beyond_any_page_is_refused_by_its_number() {
     let fine = typical(Paper::Letter);
     let mut endless = typical(Paper::Letter);
-    endless.note = "Mind the gate and the dog. ".repeat(1000);
+    endless.steps = (0..90).map(|number| step(number, "Glyphosate 540 SL (demo)", "", "1 gal", "")).collect();
     let sheets = [sheet(&fine), Sheet { number: "2031-0038", ..sheet(&endless) }];
     assert_eq!(pdf(&sheets).unwrap_err(), PaperError::TooLong { number: "2031-0038".into() });
     assert_eq!(pdf(&[]), Err(PaperError::NoSheets));
+}
+
+/// A field with a creek along its west side, a pond, a gateway, and a strip.
+pub(crate) fn outline(name: &str) -> CardOutline {
+    CardOutline {
+        field: name.into(),
+        width: 840,
+        height: 1000,
+        edge: lines(&["130,130 710,130 710,870 130,820 130,130", "400,400 460,400 460,470 400,400"]),
+        unsprayed: lines(&["130,130 165,130 165,823 130,820 130,130"]),
+        lines: lines(&["110,0 118,400 112,1000"]),
+        areas: lines(&["600,920 700,930 690,1000 590,1000 600,920"]),
+        points: lines(&["770,300"]),
+        gateways: lines(&["710,500"]),
+        strips: lines(&["leave 110 ft along Mill creek, west side, 1,320 ft of the edge (Atrazine 480 SC (demo))"]),
+        wind: "NW".into(),
+        wind_from: Some(315),
+    }
+}
+
+#[test]
+fn fields_are_drawn_where_there_is_room_and_their_strips_told_in_any_case() {
+    for paper in [Paper::Letter, Paper::A4] {
+        let two = vec![outline("Mill field"), CardOutline { strips: Vec::new(), ..outline("Long bottom") }];
+        let roomy = CardContent { outlines: two.clone(), ..timed(paper) };
+        keep(&format!("drawn-{paper:?}"), &[sheet(&roomy)]);
+        let runs = page(&sheet(&roomy));
+        assert_is_clear("drawn", &runs, paper);
+        let words = words_of(&runs);
+        for said in [&two[0].strips[0], "no strip is left", "wind from NW", "left unsprayed", "gateway"] {
+            assert!(words.contains(&ink(said)), "{said}");
+        }
+        let full = CardContent { outlines: two, ..crowded(paper) };
+        keep(&format!("told-{paper:?}"), &[sheet(&full)]);
+        let runs = page(&sheet(&full));
+        assert_is_clear("told", &runs, paper);
+        let words = words_of(&runs);
+        assert!(words.contains(&ink(&full.outlines[0].strips[0])));
+        assert!(words.contains(&ink("There is no room to draw the fields")) && !words.contains(&ink("wind from NW")));
+        assert!(least_print(&runs) >= 6.99);
+    }
 }
 
 #[test]

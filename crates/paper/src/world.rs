@@ -12,6 +12,8 @@ use typst::{Library, LibraryExt, World};
 
 static CARDS: LazyLock<Source> =
     LazyLock::new(|| source("load-card.typ", include_str!("../../../assets/typst/load-card.typ")));
+static OUTLINE: LazyLock<Source> =
+    LazyLock::new(|| source("outline.typ", include_str!("../../../assets/typst/outline.typ")));
 static EVENING: LazyLock<Source> =
     LazyLock::new(|| source("evening-sheet.typ", include_str!("../../../assets/typst/evening-sheet.typ")));
 static JAR: LazyLock<Source> =
@@ -114,6 +116,9 @@ impl World for Desk {
         } else if id == CARDS.id() {
             // The sheet of a day takes the cards in.
             Ok(CARDS.clone())
+        } else if id == OUTLINE.id() {
+            // What both draw a field with.
+            Ok(OUTLINE.clone())
         } else {
             Err(missing(id))
         }

@@ -11,13 +11,13 @@ use serde::Serialize;
 
 use super::Slot;
 use super::timeline::{Drawn, Timeline, timeline};
-use crate::farm::card::CardField;
+use crate::farm::card::{CardField, CardOutline};
 use crate::farm::label::Says;
 use crate::farm::{Day, Farm, Id, Paper, Pass, Product};
 use crate::finding::{Basis, Level};
 use crate::label::{listed, once};
 use crate::loads::card::{long_date, re_entry_hours, said_in, short_date};
-use crate::loads::day_limits;
+use crate::loads::{day_limits, drawn};
 use crate::plan::Plan;
 use crate::quantity::{Duration, Quantity, Units};
 use crate::rig::clean_out;
@@ -60,6 +60,9 @@ pub struct SheetContent {
     pub wear: Vec<String>,
     /// The fields after spraying.
     pub fields: Vec<SheetField>,
+    /// The fields drawn small, with what of them stays unsprayed, pass by pass.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub outlines: Vec<CardOutline>,
     /// What labels do not say of re-entry and harvest.
     pub silent: Vec<String>,
     /// What holds on every day.
@@ -241,6 +244,7 @@ pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[&Slot]) -> Sheet
             .chain(silent("No protective equipment", &counted, |product| says_wear(product)))
             .collect(),
         fields: after::fields((farm, &log), date, &counted),
+        outlines: outlines(farm, &counted),
         silent: silent("No re-entry time", &counted, |product| re_entry_hours(product).is_some())
             .into_iter()
             .chain(after::without_harvest(farm, &counted))
@@ -248,6 +252,15 @@ pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[&Slot]) -> Sheet
         cautions: USUAL.map(str::to_owned).into_iter().chain([forecast(farm, date)]).collect(),
         emergency: farm.emergency.clone(),
     }
+}
+
+/// The fields of the passes. One that has the same drawn for two passes stands once.
+fn outlines(farm: &Farm, passes: &[&OfDay]) -> Vec<CardOutline> {
+    once(
+        passes
+            .iter()
+            .flat_map(|pass| drawn::fields(farm, pass.plan, pass.plan.fields.iter().map(|field| &field.field))),
+    )
 }
 
 fn passes_of<'a>(

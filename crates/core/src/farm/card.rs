@@ -62,6 +62,9 @@ pub struct CardContent {
     /// What it takes where less ground is left than planned, from little to much.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub short: Vec<ShortRow>,
+    /// The fields drawn small, with what of them stays unsprayed.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub outlines: Vec<CardOutline>,
     /// The tank drawn to scale.
     pub gauge: Gauge,
     /// Protective equipment, one a line with its product.
@@ -88,6 +91,45 @@ pub struct CardField {
     pub name: String,
     /// The area in words.
     pub area: String,
+}
+
+/// A field drawn small, north at its top. Places are thousandths of the longer side of the drawing, from its upper left corner, written
+/// "120,340"; lines and rings are places with spaces between them.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct CardOutline {
+    /// The field.
+    pub field: String,
+    /// From west to east, in thousandths of the longer side.
+    pub width: i32,
+    /// From north to south, in thousandths of the longer side.
+    pub height: i32,
+    /// The rings of its edge.
+    pub edge: Vec<String>,
+    /// The rings of what stays unsprayed for strips.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub unsprayed: Vec<String>,
+    /// What lies near as lines.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub lines: Vec<String>,
+    /// What lies near as rings.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub areas: Vec<String>,
+    /// What lies near as places.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub points: Vec<String>,
+    /// The ways into it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub gateways: Vec<String>,
+    /// The strips in words: "leave 110 ft along Mill creek, west side, 1,320 ft of the edge (Alpha)".
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub strips: Vec<String>,
+    /// From where the wind of the pass comes, as typed for it: "NW"; empty where it is not.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub wind: String,
+    /// The same in degrees from north.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub wind_from: Option<i32>,
 }
 
 /// One line to tick.

@@ -4,6 +4,7 @@
 //! [`directions`]; [`rings`] mends what a file or a hand drew; [`named`] holds a label's words against what is drawn; [`strips`]
 //! gathers what is asked on a field; [`shift`] says in which winds that no longer holds. Where a field has no boundary, or nothing is drawn, no strip is measured, and people leave it.
 
+mod around;
 pub(crate) mod cut;
 pub mod directions;
 pub(crate) mod named;
@@ -14,6 +15,7 @@ pub mod rings;
 pub mod shift;
 pub(crate) mod strips;
 
+pub use around::{Around, around, side, side_of};
 pub use directions::{Arc, Directions};
 pub use shift::{WindShift, wind_shift};
 

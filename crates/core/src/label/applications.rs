@@ -7,7 +7,7 @@
 use super::{Here, Spoken, harvest};
 use crate::farm::label::{Period, Says};
 use crate::farm::{Field, Record};
-use crate::finding::Finding;
+use crate::finding::{Finding, Level};
 use crate::quantity::Area;
 use crate::season::period::Window;
 use crate::season::{Reach, by_application};
@@ -23,10 +23,61 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>, workings: &mut Vec
     }
 }
 
-fn with_product<'a>(here: &'a Here, reach: Reach<'a>) -> impl Iterator<Item = &'a Record> {
+/// The applications of a product on a field in a period.
+pub(crate) struct Counted<'a> {
+    /// Each with its parts.
+    pub(crate) applications: Vec<Vec<&'a Record>>,
+    /// The period around the day of the pass.
+    pub(crate) window: Window,
+    /// They and the pass may lie on different parts of the field.
+    fit_beside: bool,
+}
+
+impl Counted<'_> {
+    /// How many there are.
+    pub(crate) fn count(&self) -> u32 {
+        u32::try_from(self.applications.len()).unwrap_or(u32::MAX)
+    }
+
+    /// How heavily it weighs that there is one more; none where the label allows it.
+    pub(crate) fn one_more(&self, most: u32, spoken: &Spoken) -> Option<Level> {
+        let sure = !(most > 0 && self.fit_beside) && spoken.doubt.is_empty();
+        (self.count() >= most).then_some(if sure { Level::Stop } else { Level::Check })
+    }
+}
+
+/// What is recorded of the product in the period around the day of the pass.
+pub(crate) fn counted<'a>(here: &Here<'a>, per: Period) -> Counted<'a> {
+    let window = Window::of(per, here.field, here.pass.date);
+    let reach =
+        Reach { from: window.from, to: window.to, field: here.field_id, pass: here.pass_id, date: here.pass.date };
+    let earlier: Vec<&Record> = with_product(here, reach).collect();
+    Counted {
+        applications: by_application(here.farm, here.field_id, earlier.iter().copied()),
+        window,
+        fit_beside: fits_beside(here.field, here.area, &earlier, here),
+    }
+}
+
+/// The record of the product that is nearer than a label keeps two apart, the latest of them, with the days from it to the pass.
+pub(crate) fn too_near<'a>(here: &Here<'a>, days_apart: u32) -> Option<(i32, &'a Record)> {
+    with_product(here, Reach::always(here.field_id, here.pass_id, here.pass.date))
+        .filter_map(|record| Some((here.pass.date.since(record.date).ok()?.get_days(), record)))
+        .filter(|(days, _)| days.unsigned_abs() < days_apart)
+        .max_by_key(|(_, record)| record.date)
+}
+
+/// How heavily it weighs that a record is too near.
+pub(crate) fn weight_of_near(here: &Here, record: &Record, spoken: &Spoken) -> Level {
+    let sure = !fits_beside(here.field, here.area, &[record], here) && spoken.doubt.is_empty();
+    if sure { Level::Stop } else { Level::Check }
+}
+
+fn with_product<'a>(here: &Here<'a>, reach: Reach<'a>) -> impl Iterator<Item = &'a Record> + use<'a> {
+    let product = here.id;
     reach
         .records(here.farm, here.log)
-        .filter(|record| record.lines.iter().any(|line| line.product == *here.id && !line.amount.is_zero()))
+        .filter(move |record| record.lines.iter().any(|line| line.product == *product && !line.amount.is_zero()))
 }
 
 fn number(
@@ -37,12 +88,8 @@ fn number(
     findings: &mut Vec<Finding>,
     workings: &mut Vec<Working>,
 ) {
-    let window = Window::of(per, here.field, here.pass.date);
-    let reach =
-        Reach { from: window.from, to: window.to, field: here.field_id, pass: here.pass_id, date: here.pass.date };
-    let earlier: Vec<&Record> = with_product(here, reach).collect();
-    let applications = by_application(here.farm, here.field_id, earlier.iter().copied());
-    let count = u32::try_from(applications.len()).unwrap_or(u32::MAX);
+    let counted = counted(here, per);
+    let (count, window) = (counted.count(), &counted.window);
     let (product, field) = (&here.product.name, &here.field.name);
     workings.push(
         Working::new(format!("Applications of {product} on {field} {}", window.words))
@@ -51,18 +98,18 @@ fn number(
             .step("label's most", most.to_string()),
     );
     findings.extend(window.stand_in(here.field_id, here.field, here.product));
-    if count < most {
+    if counted.one_more(most, spoken).is_none() {
         return;
     }
     let days: Vec<String> =
-        applications.iter().filter_map(|parts| parts.first()).map(|record| record.date.to_string()).collect();
+        counted.applications.iter().filter_map(|parts| parts.first()).map(|record| record.date.to_string()).collect();
     let before = if days.is_empty() { String::new() } else { format!(" after {}", days.join(", ")) };
     let text = format!(
         "{field}: this pass would be application number {} of {product} {}{before}; its label allows {most}",
         count.saturating_add(1),
         window.words
     );
-    let found = if most > 0 && fits_beside(here.field, here.area, &earlier, here) {
+    let found = if most > 0 && counted.fit_beside {
         Finding::check(here.about_field(), format!("{text}, unless they lie on different parts"), spoken.basis())
     } else {
         spoken.forbid(here.about_field(), text)
@@ -71,14 +118,7 @@ fn number(
 }
 
 fn spacing(here: &Here, spoken: &Spoken, days_apart: u32, findings: &mut Vec<Finding>) {
-    if days_apart == 0 {
-        return;
-    }
-    let nearest = with_product(here, Reach::always(here.field_id, here.pass_id, here.pass.date))
-        .filter_map(|record| Some((here.pass.date.since(record.date).ok()?.get_days(), record)))
-        .filter(|(days, _)| days.unsigned_abs() < days_apart)
-        .max_by_key(|(_, record)| record.date);
-    let Some((days, record)) = nearest else { return };
+    let Some((days, record)) = too_near(here, days_apart) else { return };
     let (product, field) = (&here.product.name, &here.field.name);
     let how_far = match days {
         0 => "on the same day as".to_owned(),

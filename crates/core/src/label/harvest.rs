@@ -4,7 +4,7 @@ use jiff::Span;
 use jiff::civil::Date;
 
 use super::when::{Situation, holds};
-use super::{Here, Speaks, place, speaks};
+use super::{Here, Speaks, Spoken, place, speaks};
 use crate::farm::label::Says;
 use crate::farm::{Field, Product};
 use crate::finding::{Basis, Finding};
@@ -50,22 +50,31 @@ pub(crate) fn earliest(
         .max_by_key(|(day, ..)| *day)
 }
 
+/// The longest harvest interval of a label on a field with its days, of the statements that surely speak or of all.
+fn longest<'a>(here: &Here<'a>, sure: bool) -> Option<(u32, Spoken<'a>)> {
+    here.spoken()
+        .filter(|spoken| !sure || spoken.doubt.is_empty())
+        .filter_map(|spoken| match spoken.statement.says {
+            Says::HarvestInterval { days } => Some((days, spoken)),
+            _ => None,
+        })
+        .max_by_key(|(days, _)| *days)
+}
+
+/// The interval that a spraying on the day of the pass breaks against the expected harvest, with its days. What surely speaks weighs
+/// more than a longer interval that may not.
+pub(crate) fn broken<'a>(here: &Here<'a>, harvest: Date) -> Option<(u32, Spoken<'a>)> {
+    let breaks = |(days, _): &(u32, Spoken)| harvest < after_days(here.pass.date, *days);
+    longest(here, true).filter(breaks).or_else(|| longest(here, false).filter(breaks))
+}
+
 /// The harvest interval of a product on a field.
 pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
     let sprayed = here.pass.date;
-    let longest = |sure: bool| {
-        here.spoken()
-            .filter(|spoken| !sure || spoken.doubt.is_empty())
-            .filter_map(|spoken| match spoken.statement.says {
-                Says::HarvestInterval { days } => Some((days, spoken)),
-                _ => None,
-            })
-            .max_by_key(|(days, _)| *days)
-    };
     let until = |days: u32| after_days(sprayed, days);
-    let Some((most, doubtful)) = longest(false) else { return };
     let field = here.field;
     let Some(harvest) = field.harvest else {
+        let Some((most, doubtful)) = longest(here, false) else { return };
         let (earliest, product) = (until(most), &here.product.name);
         findings.push(
             Finding::note(
@@ -80,11 +89,7 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
         );
         return;
     };
-    // What surely speaks weighs more than a longer interval that may not.
-    let broken = longest(true)
-        .filter(|(days, _)| harvest < until(*days))
-        .or_else(|| Some((most, doubtful)).filter(|(days, _)| harvest < until(*days)));
-    let Some((days, spoken)) = broken else { return };
+    let Some((days, spoken)) = broken(here, harvest) else { return };
     let left = sprayed.until(harvest).map_or(0, |span| span.get_days());
     let text = format!(
         "{} keeps {days} days to harvest; {} is expected to be harvested {left} days after this pass",

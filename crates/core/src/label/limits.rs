@@ -26,7 +26,7 @@ pub(crate) fn judge(
     findings: &mut Vec<Finding>,
     workings: &mut Vec<Working>,
 ) -> Vec<Bound> {
-    let season = season::Season { farm, log, pass: pass_id, date: pass.date, carrier, lines };
+    let season = season::Season { farm, log, pass: pass_id, date: pass.date, lines };
     season.note_passes(findings);
     let mut bounds = Vec::new();
     let known: Vec<_> =

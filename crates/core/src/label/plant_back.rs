@@ -4,6 +4,7 @@
 use jiff::civil::Date;
 
 use super::{Here, Spoken, harvest, listed};
+use crate::farm::Field;
 use crate::farm::label::Says;
 use crate::finding::{Basis, Finding};
 use crate::season::binds::{Bind, Binds, binds, names_crop};
@@ -94,8 +95,8 @@ fn on_field(rows: &[Here], findings: &mut Vec<Finding>) -> Option<Until> {
         }
     }
     for bind in &bound {
-        if let Binds::Planting { crop, months } = &bind.binds
-            && names_crop(crop, next).is_some()
+        if let Binds::Planting { months, .. } = &bind.binds
+            && bind.keeps_from(next)
             && bind.record.date <= here.pass.date
         {
             let words = format!("{months} months after {} of {}", bind.product.name, bind.record.date);
@@ -105,24 +106,32 @@ fn on_field(rows: &[Here], findings: &mut Vec<Finding>) -> Option<Until> {
     latest.filter(|until| until.day > free)
 }
 
+/// The limit that ran longest beyond the planting of the crop that stands, of those that had not run out by then. Without a day of
+/// planting the day that is given stands in.
+pub(crate) fn planted_too_early<'a, 'b>(
+    bound: &'b [Bind<'a>],
+    field_id: &str,
+    field: &Field,
+    day: Date,
+) -> Option<&'b Bind<'a>> {
+    let crop = field.crop.trim();
+    let start = field.planted.unwrap_or(day);
+    let ran = |bind: &&Bind| {
+        let then = bind.record.fields.get(field_id).map_or("", |then| then.crop.trim());
+        // Without a day of planting, what was sprayed on the crop itself is no plant-back.
+        let before = bind.record.date < start
+            && (field.planted.is_some() || !(then.is_empty() || then.eq_ignore_ascii_case(crop)));
+        before && bind.keeps_from(crop) && bind.until > start
+    };
+    // Of several that run as long, the first.
+    bound.iter().filter(ran).reduce(|worst, bind| if bind.until > worst.until { bind } else { worst })
+}
+
 /// Plant-back times that had not run out when the crop that stands was planted.
 fn standing(here: &Here, bound: &[Bind], findings: &mut Vec<Finding>) {
     let field = here.field;
     let crop = field.crop.trim();
-    let start = field.planted.unwrap_or(here.pass.date);
-    let mut worst: Option<&Bind> = None;
-    for bind in bound {
-        let Binds::Planting { crop: named, .. } = &bind.binds else { continue };
-        let then = bind.record.fields.get(here.field_id).map_or("", |then| then.crop.trim());
-        // Without a day of planting, what was sprayed on the crop itself is no plant-back.
-        let before = bind.record.date < start
-            && (field.planted.is_some() || !(then.is_empty() || then.eq_ignore_ascii_case(crop)));
-        let names = names_crop(named, crop).is_some();
-        if before && names && bind.until > start && worst.is_none_or(|worst| bind.until > worst.until) {
-            worst = Some(bind);
-        }
-    }
-    let Some(bind) = worst else { return };
+    let Some(bind) = planted_too_early(bound, here.field_id, field, here.pass.date) else { return };
     let Binds::Planting { months, .. } = &bind.binds else { return };
     let planted = field
         .planted

@@ -148,6 +148,14 @@ pub(crate) fn judge(line: &PlannedLine, here: &Here, findings: &mut Vec<Finding>
     }
 }
 
+/// The least over ground that a label names for one application on a field; none where it names none.
+pub(crate) fn least(here: &Here) -> Option<AmountPerArea> {
+    let (fitting, _) = ranges(here, Units::default(), None);
+    // A range without a least allows any little.
+    let least: Option<Vec<AmountPerArea>> = fitting.iter().map(|range| range.least).collect();
+    least?.into_iter().reduce(AmountPerArea::smaller)
+}
+
 /// How little and how much over ground the rounding may come to on a field: the smallest least and the smallest most that
 /// the label names and the plan itself keeps.
 pub(crate) fn bounds(line: &PlannedLine, here: &Here) -> (Option<AmountPerArea>, Option<AmountPerArea>) {

@@ -12,9 +12,9 @@ use crate::finding::{Basis, Finding, Subject};
 use crate::mix::actives::Wanted;
 use crate::mix::line::{PlannedLine, active_per_area, per_area};
 use crate::quantity::rate::show_active;
-use crate::quantity::{ActiveBasis, AsTyped, CarrierRate, MassPerArea, Rate};
+use crate::quantity::{ActiveBasis, AmountPerArea, AsTyped, MassPerArea, Rate};
 use crate::season::period::Window;
-use crate::season::{Log, Reach, active_so_far, product_so_far};
+use crate::season::{Log, Reach, SoFar, active_so_far, product_so_far};
 use crate::working::Working;
 use jiff::civil::Date;
 
@@ -24,15 +24,37 @@ pub(crate) struct Season<'a> {
     pub(crate) log: &'a Log,
     pub(crate) pass: &'a Id,
     pub(crate) date: Date,
-    pub(crate) carrier: CarrierRate,
     pub(crate) lines: &'a [PlannedLine],
 }
 
-impl Season<'_> {
-    fn reach<'a>(&'a self, window: &Window, field: &'a Id) -> Reach<'a> {
-        Reach { from: window.from, to: window.to, field, pass: self.pass, date: self.date }
-    }
+/// The records of a period on the field, without the pass itself.
+pub(crate) fn reach<'a>(here: &Here<'a>, window: &Window) -> Reach<'a> {
+    Reach { from: window.from, to: window.to, field: here.field_id, pass: here.pass_id, date: here.pass.date }
+}
 
+/// The most of a product that a total allows over ground, and what the field has had of it in the period.
+///
+/// # Errors
+/// Where the total cannot be compared with the product, why.
+pub(crate) fn product_total(
+    here: &Here,
+    window: &Window,
+    most: Rate,
+) -> Result<(AmountPerArea, SoFar<Option<AmountPerArea>>), String> {
+    let limit = per_area(most, here.product, here.carrier)?;
+    Ok((limit, product_so_far(here.farm, here.log, reach(here, window), here.id)))
+}
+
+/// The most of an active over ground, with its basis where that is typed; none for what is no mass over ground.
+pub(crate) fn active_limit(most: Rate) -> Option<(MassPerArea, Option<ActiveBasis>)> {
+    match most {
+        Rate::ActivePerArea(limit, basis) => Some((limit, Some(basis))),
+        Rate::MassPerArea(limit) | Rate::OuncesPerArea(limit) => Some((limit, None)),
+        _ => None,
+    }
+}
+
+impl Season<'_> {
     /// The season totals that a product's label names, on a field.
     pub(crate) fn judge(
         &self,
@@ -80,8 +102,8 @@ impl Season<'_> {
         let (field_id, field) = (here.field_id, here.field);
         let window = Window::of(per, field, self.date);
         findings.extend(window.stand_in(field_id, field, product));
-        let limit = match per_area(most.value(), product, self.carrier) {
-            Ok(limit) => limit,
+        let (limit, so_far) = match product_total(here, &window, most.value()) {
+            Ok(total) => total,
             Err(problem) => {
                 findings.push(Finding::check(
                     Subject::Product(line.product.clone()),
@@ -91,7 +113,6 @@ impl Season<'_> {
                 return;
             }
         };
-        let so_far = product_so_far(self.farm, self.log, self.reach(&window, field_id), &line.product);
         left_out(&product.name, field_id, field, &so_far.left_out, findings);
         let after = so_far.sum.map_or(Some(line.per_area), |used| used.plus(line.per_area));
         let Some(after) = after else { return };
@@ -136,23 +157,19 @@ impl Season<'_> {
         let (field_id, field, at) = (here.field_id, here.field, spoken.at());
         let window = Window::of(per, field, self.date);
         findings.extend(window.stand_in(field_id, field, here.product));
-        let (limit, typed_basis) = match most.value() {
-            Rate::ActivePerArea(limit, basis) => (limit, Some(basis)),
-            Rate::MassPerArea(limit) | Rate::OuncesPerArea(limit) => (limit, None),
-            _ => {
-                findings.push(
-                    Finding::check(
-                        Subject::Product(own.product.clone()),
-                        format!(
-                            "The season total of {active} is typed as \"{}\", which is no mass over ground",
-                            most.text()
-                        ),
-                        Basis::Label(at),
-                    )
-                    .hint("Type it like \"4 lb ae/ac\"."),
-                );
-                return;
-            }
+        let Some((limit, typed_basis)) = active_limit(most.value()) else {
+            findings.push(
+                Finding::check(
+                    Subject::Product(own.product.clone()),
+                    format!(
+                        "The season total of {active} is typed as \"{}\", which is no mass over ground",
+                        most.text()
+                    ),
+                    Basis::Label(at),
+                )
+                .hint("Type it like \"4 lb ae/ac\"."),
+            );
+            return;
         };
         let mut planned = MassPerArea::ZERO;
         let mut basis = typed_basis;
@@ -194,7 +211,7 @@ impl Season<'_> {
             }
         }
         let basis = basis.unwrap_or(ActiveBasis::ActiveIngredient);
-        let so_far = active_so_far(self.farm, self.log, self.reach(&window, field_id), active, basis);
+        let so_far = active_so_far(self.farm, self.log, reach(here, &window), active, basis);
         left_out(active, field_id, field, &so_far.left_out, findings);
         let after = so_far.sum + planned;
         let shown = |mass: MassPerArea| show_active(mass, basis, self.farm.units);

@@ -3,7 +3,7 @@
 use jiff::civil::{Date, Weekday};
 
 use super::gauge::gauge;
-use super::{FillStep, Load, day_limits, short};
+use super::{FillStep, Load, day_limits, drawn, short};
 use crate::farm::card::{CardContent, CardField, CardStep};
 use crate::farm::label::Says;
 use crate::farm::{CarrierKind, Farm, Field, Id, Pass, Product, Rig};
@@ -124,6 +124,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         blanks: BLANKS.map(str::to_owned).to_vec(),
         steps,
         short: short::rows(farm, plan, load),
+        outlines: drawn::fields(farm, plan, load.fields.iter().map(|(id, _)| id)),
         gauge: gauge(load, &plan.names, pass.carrier_kind, rig.tank.value(), units),
         wear: said(farm, pass, &products, |says| match says {
             Says::Wear { what } => Some(what.clone()),

@@ -7,6 +7,7 @@ pub mod card;
 pub mod carry;
 pub(crate) mod day_limits;
 mod decided;
+pub(crate) mod drawn;
 pub mod fill;
 pub mod gauge;
 pub mod measure;

@@ -2,7 +2,7 @@
 
 use jiff::civil::Date;
 
-use crate::farm::{Farm, Field, Product, Record, Says, Statement};
+use crate::farm::{Farm, Field, Id, Product, Record, Says, Statement};
 use crate::label::harvest::{after_days, days_after, months_after};
 use crate::label::{names_crop as speaks_of, place};
 use crate::season::Log;
@@ -27,10 +27,14 @@ pub enum Binds {
 /// A limit that runs from a record.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Bind<'a> {
+    /// The id of the record.
+    pub record_id: &'a Id,
     /// The record.
     pub record: &'a Record,
     /// The product.
     pub product: &'a Product,
+    /// The crop of which it speaks: that of the record, else the field's; may be empty.
+    pub crop: &'a str,
     /// What it binds.
     pub binds: Binds,
     /// The first day that is free of it; the end of the calendar where it lies beyond.
@@ -39,17 +43,37 @@ pub struct Bind<'a> {
     pub at: String,
 }
 
+impl Bind<'_> {
+    /// Whether it keeps a crop from being planted. What a label says of any other crop is not said of one that it names.
+    pub fn keeps_from(&self, planting: &str) -> bool {
+        let Binds::Planting { crop, .. } = &self.binds else { return false };
+        match names_crop(crop, planting) {
+            Some(by_name) => by_name || !names_it(self.product, self.crop, planting),
+            None => false,
+        }
+    }
+}
+
+/// Whether a label names a following crop by its name, for the crop that stood.
+fn names_it(product: &Product, stood: &str, planting: &str) -> bool {
+    product.label.iter().any(|statement| {
+        let named = matches!(&statement.says,
+            Says::PlantBack { next_crop, .. } if names_crop(next_crop, planting) == Some(true));
+        named && (stood.is_empty() || speaks_of(statement, stood))
+    })
+}
+
 /// All limits that run from the records of a field beyond a day, in the order of the records. A record speaks of the crop
 /// that it names, else of the field's, and of any where neither is typed. A condition of a statement is taken to hold, since a
 /// record does not keep it.
-pub fn binds<'a>(farm: &'a Farm, log: &'a Log, field_id: &str, field: &Field, after: Date) -> Vec<Bind<'a>> {
+pub fn binds<'a>(farm: &'a Farm, log: &'a Log, field_id: &str, field: &'a Field, after: Date) -> Vec<Bind<'a>> {
     let mut binding = Vec::new();
     let (days, months) = longest(farm);
     let may_reach = |day: Date| {
         days.is_some_and(|days| days_after(day, days).is_none_or(|until| until > after))
             || months.is_some_and(|months| months_after(day, months).is_none_or(|until| until > after))
     };
-    for (_, record) in log.on_field(farm, field_id) {
+    for (record_id, record) in log.on_field(farm, field_id) {
         if !may_reach(record.date) {
             continue;
         }
@@ -66,7 +90,7 @@ pub fn binds<'a>(farm: &'a Farm, log: &'a Log, field_id: &str, field: &Field, af
                     if untold {
                         at = format!("{at}, for {}, where the crop was not typed", statement.crop.trim());
                     }
-                    binding.push(Bind { record, product, binds, until, at });
+                    binding.push(Bind { record_id, record, product, crop: crop.trim(), binds, until, at });
                 }
             }
         }

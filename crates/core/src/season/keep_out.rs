@@ -1,16 +1,16 @@
 //! Until when the records of a field keep people out of it.
 
 use jiff::civil::{Date, DateTime};
-use jiff::tz::TimeZone;
 
 use super::Log;
+use super::field::re_entry::{later, midnight};
 use super::worker_protection::{entry_hours, is_pesticide};
 use crate::farm::{Farm, Record, RecordLine};
 use crate::weather::sun;
 
 /// For how long a record without a known re-entry time is still spoken of: longer than any that labels usually ask for (common
 /// practice, no source).
-const DAYS: i32 = 30;
+pub(crate) const DAYS: i32 = 30;
 
 /// Whether people may enter a field.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -71,19 +71,6 @@ pub fn keep_out(farm: &Farm, log: &Log, field: &str, now: DateTime) -> KeepOut {
         (None, None) if any => KeepOut::Over,
         (None, None) => KeepOut::NothingLately,
     }
-}
-
-fn midnight(day: Date) -> Option<DateTime> {
-    day.tomorrow().ok().map(|next| next.at(0, 0, 0, 0))
-}
-
-/// So many hours later by the clock of the farm; where its zone is not known, by a clock that is not changed.
-fn later(at: DateTime, hours: u32, zone: Option<&TimeZone>) -> Option<DateTime> {
-    let by_zone = zone.and_then(|zone| {
-        let second = sun::second(zone, at, true)?;
-        sun::civil(zone, second.checked_add(i64::from(hours).checked_mul(3600)?)?)
-    });
-    by_zone.or_else(|| at.checked_add(jiff::Span::new().try_hours(hours).ok()?).ok())
 }
 
 #[cfg(test)]

@@ -5,6 +5,7 @@ pub mod amend;
 mod application;
 pub mod binds;
 pub mod close;
+pub mod field;
 pub mod find;
 pub mod keep_out;
 mod log;

@@ -77,6 +77,10 @@ impl Desk {
             ] {
                 entry(ui, command, true, wanted);
             }
+            ui.separator();
+            for command in [Command::ImportBoundaries, Command::ExportBoundaries, Command::ExportTaskData] {
+                entry(ui, command, true, wanted);
+            }
             let recent = self.remembered.as_ref().map(|remembered| remembered.farms.clone()).unwrap_or_default();
             if !recent.is_empty() {
                 ui.separator();

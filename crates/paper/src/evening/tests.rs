@@ -111,6 +111,7 @@ fn day(paper: Paper, number: u32) -> SheetContent {
         not_counted: String::new(),
         wear: lines(&["chemical-resistant gloves, long sleeves, shoes and socks (Glyphosate 540 SL (demo))"]),
         fields: fields.collect(),
+        outlines: Vec::new(),
         silent: lines(&["No harvest interval is typed for Clethodim 240 EC (demo) on Mill field 1; see the label."]),
         cautions: lines(&["The label and the law win over this sheet.", "A forecast is no measurement."]),
         emergency: lines(&["Emergency 555-0100", "Poison advice 555-0111"]),
@@ -290,9 +291,39 @@ fn the_cards_follow_the_sheet_each_on_its_page() {
 }
 
 #[test]
+fn fields_are_drawn_where_the_page_has_room_left() {
+    for paper in [Paper::Letter, Paper::A4] {
+        let drawn = |number: u32| SheetContent {
+            outlines: (1..=number).map(|at| crate::tests::outline(&format!("Mill field {at}"))).collect(),
+            ..day(paper, number)
+        };
+        keep(&format!("drawn-{paper:?}"), &drawn(1));
+        let said = |sheet: &SheetContent| {
+            let document = compile(sheet, &[]).unwrap().0;
+            let mut found = Vec::new();
+            for page in document.pages() {
+                runs(&page.frame, Transform::identity(), &mut found);
+            }
+            (document.pages().len(), found)
+        };
+        let (pages, found) = said(&drawn(1));
+        assert_eq!(pages, 1);
+        assert_is_clear("drawn", &found, paper);
+        let words: String = found.iter().map(|run| ink(&run.words)).collect();
+        assert!(
+            words.contains(&ink("leave 110 ft along Mill creek, west side")) && words.contains(&ink("wind from NW"))
+        );
+        // A full day keeps its one page.
+        let (pages, _) = said(&drawn(8));
+        assert_eq!(pages, 1);
+    }
+}
+
+#[test]
 fn a_card_too_long_is_refused_by_its_number() {
     let mut card = typical(Paper::Letter);
-    card.note = "Mind the gate and the dog. ".repeat(1000);
+    let step = card.steps[1].clone();
+    card.steps = vec![step; 90];
     let refused = pdf(&day(Paper::Letter, 1), &[card_sheet(&card)]);
     assert_eq!(refused.unwrap_err(), PaperError::TooLong { number: "2031-0037".into() });
 }

@@ -10,6 +10,7 @@ use crate::label::{harvest, listed, once};
 use crate::loads::card::{long_date, longest_re_entry, re_entry_hours, short_date};
 use crate::season::Log;
 use crate::season::binds::{Binds, binds};
+use crate::season::field::re_entry;
 use crate::weather::{sun, whole_minute};
 
 /// The fields of the day, each once; those of which the same holds together. What was sprayed on them before counts too.
@@ -72,28 +73,21 @@ fn sprayed_before(
     date: Date,
     zone: Option<&TimeZone>,
 ) -> Option<(DateTime, String)> {
-    let midnight = |day: Date| day.tomorrow().ok().map(|next| next.at(0, 0, 0, 0));
-    let recorded = log.on_field(farm, field).map(|(_, record)| record).filter(|record| record.date <= date);
-    let recorded = recorded.flat_map(|record| {
-        let finish = if record.end.is_some() { record.ended() } else { midnight(record.date) };
-        let lines = record.lines.iter().filter(|line| !line.amount.is_zero());
-        lines.map(move |line| (&line.product, record.date, finish))
-    });
+    let recorded = re_entry::of_records((farm, log), field, date, zone)
+        .map(|kept| (kept.until, format!("{} h, {} of {}", kept.hours, kept.line.name, short_date(kept.record.date))));
     let planned = farm.passes.iter().filter(|(id, pass)| {
         pass.date < date && pass.fields.contains(field) && log.is_open(farm, id, std::slice::from_ref(field))
     });
-    let planned =
-        planned.flat_map(|(_, pass)| pass.mix.iter().map(move |line| (&line.product, pass.date, midnight(pass.date))));
-    recorded
-        .chain(planned)
-        .filter_map(|(product, day, finish)| {
-            let product = farm.products.get(product)?;
-            let hours = re_entry_hours(product)?;
-            let until = later(finish?, hours, zone)?;
-            Some((until, format!("{hours} h, {} of {}", product.name, short_date(day))))
-        })
-        .filter(|(until, _)| *until > date.at(0, 0, 0, 0))
-        .max_by_key(|(until, _)| *until)
+    let planned = planned.flat_map(|(_, pass)| {
+        pass.mix.iter().map(move |line| (&line.product, pass.date, re_entry::midnight(pass.date)))
+    });
+    let planned = planned.filter_map(|(product, day, finish)| {
+        let product = farm.products.get(product)?;
+        let hours = re_entry_hours(product)?;
+        let until = re_entry::later(finish?, hours, zone)?;
+        Some((until, format!("{hours} h, {} of {}", product.name, short_date(day))))
+    });
+    recorded.chain(planned).filter(|(until, _)| *until > date.at(0, 0, 0, 0)).max_by_key(|(until, _)| *until)
 }
 
 /// Until when nobody enters: the finish and the longest time of each pass, and what was sprayed before; the latest of them.
@@ -105,7 +99,7 @@ fn enter(here: &[&OfDay], before: Option<(DateTime, String)>, date: Date, zone: 
         let Some((hours, id, _)) = longest_re_entry(&pass.products) else { continue };
         let from = format!("{hours} h, {}", pass.short(id));
         let finish = pass.slot.and_then(|slot| slot.span).map(|span| whole_minute(span.to));
-        match finish.and_then(|finish| later(finish, hours, zone)) {
+        match finish.and_then(|finish| re_entry::later(finish, hours, zone)) {
             Some(until) if latest.as_ref().is_none_or(|(known, _)| until > *known) => {
                 latest = Some((until, from));
                 planned = true;
@@ -120,15 +114,6 @@ fn enter(here: &[&OfDay], before: Option<(DateTime, String)>, date: Date, zone: 
     let after = longest.map(|(hours, name)| format!("{hours} h after the last of the spray ({name})"));
     let both: Vec<String> = until.into_iter().chain(after).collect();
     if both.is_empty() { "see the labels; none is typed".to_owned() } else { both.join(", and ") }
-}
-
-/// So many hours later by the clock of the farm; where its zone is not known, by a clock that is not changed.
-fn later(at: DateTime, hours: u32, zone: Option<&TimeZone>) -> Option<DateTime> {
-    let by_zone = zone.and_then(|zone| {
-        let second = sun::second(zone, at, true)?;
-        sun::civil(zone, second.checked_add(i64::from(hours).checked_mul(3600)?)?)
-    });
-    by_zone.or_else(|| at.checked_add(jiff::Span::new().try_hours(hours).ok()?).ok())
 }
 
 /// "Friday 00:50", or with the whole date where that is a week off and more.

@@ -10,6 +10,7 @@ use super::lay;
 use super::planned::Against;
 use crate::farm::{AdjuvantClass, Effect, Farm, Id, ProductKind};
 use crate::quantity::{ActiveBasis, Amount, Area, Duration, Mass, Money, Share, Volume};
+use crate::season::Log;
 
 /// A place in a list; a farm has far fewer than four billion of anything.
 pub(super) fn number(at: usize) -> u32 {
@@ -134,6 +135,20 @@ impl Index {
     /// Lays the records out. It takes some hundred times as long as a page, so keep it as long as the farm does not change.
     pub fn of(farm: &Farm) -> Self {
         lay::out(farm)
+    }
+
+    /// Lays out the records of a field alone; what it says of other fields is not the whole.
+    pub fn on_field(farm: &Farm, log: &Log, field: &str) -> Self {
+        lay::of(farm, log.on_field(farm, field), log.places(field).len())
+    }
+
+    /// The resistance groups that went out with each record, in its order.
+    pub(in crate::season) fn groups(&self) -> impl Iterator<Item = Vec<(ProductKind, &str)>> {
+        self.entries.iter().map(|entry| {
+            let groups = super::slice(&self.in_groups, &entry.groups).iter();
+            let group = |at: &u32| self.groups.get_index(*at as usize).map(|(kind, group)| (*kind, group.as_str()));
+            groups.filter_map(group).collect()
+        })
     }
 
     /// Products by name with a count of each; those with none are left out.

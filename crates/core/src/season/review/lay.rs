@@ -20,8 +20,13 @@ use crate::words::plain;
 
 /// Lays out all records of a farm.
 pub(super) fn out(farm: &Farm) -> Index {
-    let mut build = Build::new(farm);
-    for (id, record) in &farm.records {
+    of(farm, farm.records.iter(), farm.records.len())
+}
+
+/// Lays out some records of a farm, about so many, in its order.
+pub(super) fn of<'a>(farm: &'a Farm, records: impl Iterator<Item = (&'a Id, &'a Record)>, many: usize) -> Index {
+    let mut build = Build::new(farm, many);
+    for (id, record) in records {
         build.record(id, record);
     }
     build.finish()
@@ -46,12 +51,12 @@ struct Build<'a> {
 }
 
 impl<'a> Build<'a> {
-    fn new(farm: &'a Farm) -> Self {
+    fn new(farm: &'a Farm, many: usize) -> Self {
         let index = Index {
-            entries: Vec::with_capacity(farm.records.len()),
-            ground: Vec::with_capacity(farm.records.len()),
-            uses: Vec::with_capacity(farm.records.len() * 4),
-            masses: Vec::with_capacity(farm.records.len() * 4),
+            entries: Vec::with_capacity(many),
+            ground: Vec::with_capacity(many),
+            uses: Vec::with_capacity(many * 4),
+            masses: Vec::with_capacity(many * 4),
             in_groups: Vec::new(),
             ratings: Vec::new(),
             stray: 0,

@@ -47,6 +47,15 @@ pub struct GroupRow {
 }
 
 impl GroupRow {
+    /// Whether a day belongs to what came again too soon.
+    pub fn came_again_on(&self, day: Date) -> bool {
+        self.repeats.iter().any(|repeat| match repeat.again {
+            Again::InSeason { year, .. } => year == day.year(),
+            Again::InYears { from, to } => (from..=to).contains(&day.year()),
+            Again::InARow { from, to, .. } => (from..=to).contains(&day),
+        })
+    }
+
     /// Whether it came again too soon in a season, or in a run that the season belongs to.
     pub fn came_again(&self, of: i16) -> bool {
         self.repeats.iter().any(|repeat| match repeat.again {

@@ -7,6 +7,7 @@ use tankard_core::quantity::{Area, AsTyped, Quantity, Units};
 use tankard_core::season::Log;
 
 use crate::app::Desk;
+use crate::command::Command;
 use crate::look;
 use crate::parts::{boxes, lists};
 
@@ -66,6 +67,10 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     ui.horizontal(|ui| {
         if boxes::act(ui, "+ Add a field").clicked() {
             add(desk);
+        }
+        ui.add_space(look::GRID);
+        if boxes::act(ui, &Command::ImportBoundaries.text()).clicked() {
+            desk.run(Command::ImportBoundaries, ui.ctx());
         }
     });
     acts(desk, ui);

@@ -1,9 +1,19 @@
 //! Fields: a list with area, crop, stage, last pass and next limit, edited in the row; beside it the chosen field's page.
 
+mod barred;
+pub mod export;
+mod got;
+mod ground;
+pub mod import;
+mod kept;
 mod list;
 pub mod map;
+mod neighbours;
 mod page;
 mod roads;
+mod typed;
+
+pub use page::Page;
 
 use egui::{CentralPanel, Frame, Margin, Panel, Ui};
 
@@ -22,6 +32,12 @@ pub struct State {
     pub fresh: Option<String>,
     /// A field about to be removed.
     pub removing: bool,
+    /// Which page of the field is shown.
+    pub page: Page,
+    /// What the farm knows of it.
+    kept: kept::Kept,
+    /// A file of boundaries that is looked at.
+    import: import::State,
     /// A road that is being typed: from the field of the page to another.
     pub road: Option<(String, String)>,
     /// Whether the list still has to come to the chosen field.
@@ -32,6 +48,10 @@ pub struct State {
 
 /// Shows the view.
 pub fn show(desk: &mut Desk, ui: &mut Ui) {
+    if desk.fields.import.is_open() {
+        import::show(desk, ui);
+        return;
+    }
     if desk.fields.chosen.as_ref().is_none_or(|id| !desk.document.farm().fields.contains_key(id)) {
         desk.fields.chosen = desk.document.farm().fields.keys().next().cloned();
         desk.fields.removing = false;

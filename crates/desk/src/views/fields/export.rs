@@ -1,0 +1,91 @@
+//! Boundaries out of the farm: as GeoJSON for other programs, and a pass as task data for the terminal in the cab.
+
+use std::path::Path;
+
+use egui::Context;
+use tankard_core::farm::Id;
+use tankard_core::season::review::words::count;
+use tankard_file::ground::{write_geojson, write_taskdata};
+use tankard_file::store::{self, Report};
+
+use crate::app::Desk;
+use crate::files::Purpose;
+
+/// The fields that have a boundary, and what lies among them.
+fn drawn(desk: &Desk) -> Vec<Id> {
+    let farm = desk.document.farm();
+    let fields = farm.fields.iter().filter(|(_, field)| field.boundary.is_some()).map(|(id, _)| id);
+    fields.chain(farm.surroundings.keys()).cloned().collect()
+}
+
+/// Asks where the boundaries are to be saved, where there are any.
+pub(crate) fn ask_boundaries(desk: &mut Desk, ctx: &Context) {
+    if drawn(desk).is_empty() {
+        desk.tell_problem(
+            "No field has a boundary and nothing is drawn among the fields, so there is nothing to export",
+        );
+        return;
+    }
+    let path = desk.beside("geojson");
+    desk.ask_file(Purpose::SaveBoundaries, path, ctx);
+}
+
+/// Saves the boundaries as GeoJSON.
+pub fn save_boundaries(desk: &mut Desk, path: &Path) {
+    let path = if path.extension().is_some() { path.to_owned() } else { path.with_extension("geojson") };
+    let ids = drawn(desk);
+    let text = write_geojson(desk.document.farm(), &ids);
+    match store::put_report(&path, text.as_bytes(), Report::Json) {
+        Ok(()) => {
+            let what = count(ids.len(), "boundary or surrounding", "boundaries and surroundings");
+            desk.tell(format!("{what} saved as {}", path.display()));
+        }
+        Err(error) => desk.tell_problem(format!("The boundaries were not saved: {error}")),
+    }
+}
+
+/// The pass that is chosen in Tank loads, else the first of the farm.
+fn pass(desk: &Desk) -> Option<Id> {
+    let passes = &desk.document.farm().passes;
+    let chosen = desk.tank_loads.chosen.clone().filter(|id| passes.contains_key(id));
+    chosen.or_else(|| passes.keys().next().cloned())
+}
+
+/// Asks where the chosen pass is to be saved, where there is one that may be.
+pub(crate) fn ask_task_data(desk: &mut Desk, ctx: &Context) {
+    let Some(id) = pass(desk) else {
+        desk.tell_problem("The farm has no pass yet; plan one in Tank loads first");
+        return;
+    };
+    match write_taskdata(desk.document.farm(), &id) {
+        Ok(_) => {
+            let path = desk.beside("zip").with_file_name(format!("{id}-taskdata.zip"));
+            desk.ask_file(Purpose::SaveTaskData, path, ctx);
+        }
+        Err(why) => desk.tell_problem(format!("No task data of \"{}\": {why}", name(desk, &id))),
+    }
+}
+
+fn name(desk: &Desk, id: &Id) -> String {
+    desk.document.farm().passes.get(id).map_or_else(|| id.clone(), |pass| pass.name.clone())
+}
+
+/// Saves the chosen pass as task data: packed as terminals take it, or as `.xml` alone.
+pub fn save_task_data(desk: &mut Desk, path: &Path) {
+    let path = if path.extension().is_some() { path.to_owned() } else { path.with_extension("zip") };
+    let Some(id) = pass(desk) else { return };
+    let is_plain = path.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("xml"));
+    let written = write_taskdata(desk.document.farm(), &id).and_then(|task| {
+        let notes = task.notes.clone();
+        let bytes = if is_plain { Ok(task.xml.into_bytes()) } else { task.packed() };
+        let bytes = bytes.map_err(|error| error.to_string())?;
+        store::put_report(&path, &bytes, Report::Json).map_err(|error| error.to_string())?;
+        Ok(notes)
+    });
+    let name = name(desk, &id);
+    match written {
+        Ok(notes) if notes.is_empty() => desk.tell(format!("\"{name}\" saved as {}", path.display())),
+        Ok(notes) => desk.tell_problem(format!("\"{name}\" saved as {}; {}", path.display(), notes.join("; "))),
+        Err(error) => desk.tell_problem(format!("The task data was not saved: {error}")),
+    }
+}

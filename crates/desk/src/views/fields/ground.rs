@@ -1,0 +1,127 @@
+//! The ground of a field: its two areas and which one counts, what stays unsprayed, its soil, and the ways into it.
+
+use egui::Ui;
+use tankard_core::farm::{AreaFrom, Farm, Field, Gateway, Id, Pass, Shape};
+use tankard_core::ground;
+use tankard_core::quantity::Quantity;
+
+use crate::look;
+use crate::parts::{boxes, findings};
+
+/// Shows what is typed of the ground.
+pub(super) fn show(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
+    ui.label(look::heading("Ground"));
+    ui.spacing_mut().item_spacing.y = 2.0;
+    areas(ui, field, farm);
+    boxes::row(ui, "stays unsprayed", |ui| {
+        boxes::quantity_or_none(ui, "Area that stays unsprayed", &mut field.unsprayed, look::BOX);
+        boxes::understood(ui, field.unsprayed.as_ref(), farm.units);
+        ui.label(look::soft(ui, "buffers, waterways, wet spots"));
+    });
+    boxes::row(ui, "strips to what is drawn", |ui| {
+        let all = [false, true];
+        let say = |within: &bool| {
+            if *within { "are part of what stays unsprayed" } else { "are left out beside it" }.to_owned()
+        };
+        boxes::choice(ui, "Strips to what is drawn", &mut field.strips_in_unsprayed, &all, say, 240.0);
+    });
+    boxes::row(ui, "soil", |ui| {
+        let hint = "silt loam, 2.4 % organic matter, pH 6.3";
+        boxes::text_or_empty(ui, "Soil", &mut field.soil, 320.0, hint);
+    });
+    gateways(ui, field);
+    differs(ui, id, field, farm);
+}
+
+fn areas(ui: &mut Ui, field: &mut Field, farm: &Farm) {
+    let name = format!("Stated area of {}", field.name);
+    boxes::row(ui, "stated area", |ui| {
+        boxes::quantity(ui, &name, &mut field.area, look::BOX);
+        boxes::understood(ui, Some(&field.area), farm.units);
+        ui.label(look::soft(ui, "tilled, insured, claimed"));
+    });
+    let measured = field.boundary.as_ref().map(Shape::area);
+    boxes::row(ui, "from the boundary", |ui| match measured {
+        Some(area) => {
+            ui.label(area.show(farm.units));
+            ui.label(look::soft(ui, difference(field, farm)));
+        }
+        None => {
+            ui.label(look::soft(ui, "no boundary yet: draw it on the map, or import one"));
+        }
+    });
+    boxes::row(ui, "plans go by", |ui| {
+        if measured.is_some() || field.area_from == AreaFrom::Boundary {
+            let say = |from: &AreaFrom| format!("the area {}", from.name()).replace("area stated", "stated area");
+            boxes::choice(ui, "Which area plans go by", &mut field.area_from, &AreaFrom::ALL, say, 200.0);
+        } else {
+            ui.label("the stated area");
+        }
+    });
+}
+
+/// "0.8 ac or 1.1 % more than stated".
+fn difference(field: &Field, farm: &Farm) -> String {
+    let Some(measured) = field.boundary.as_ref().map(Shape::area) else { return String::new() };
+    let (stated, word) = (field.area.value(), if measured.exceeds(field.area.value()) { "more" } else { "less" });
+    let by = if measured.exceeds(stated) { measured - stated } else { stated - measured };
+    match measured.ratio(stated) {
+        Some(ratio) if (ratio - 1.0).abs() >= 0.0005 => {
+            format!("{} or {:.1} % {word} than stated", by.show(farm.units), (ratio - 1.0).abs() * 100.0)
+        }
+        Some(_) => "as much as stated".to_owned(),
+        None => String::new(),
+    }
+}
+
+/// What there is to say of the two areas, as it is said of a pass.
+fn differs(ui: &mut Ui, id: &Id, field: &Field, farm: &Farm) {
+    if field.boundary.is_none() && field.area_from == AreaFrom::Stated {
+        return;
+    }
+    let mut pass = Pass::new("", jiff::civil::Date::MIN);
+    pass.fields.push(id.clone());
+    // As the farm has it, so that it agrees with the plans of this frame.
+    let found = ground::of(farm, &pass).of_field(id).map(|ground| ground.findings.clone()).unwrap_or_default();
+    if !found.is_empty() {
+        ui.add_space(4.0);
+        findings::show(ui, &found);
+    }
+}
+
+fn gateways(ui: &mut Ui, field: &mut Field) {
+    let mut out = None;
+    for (at, gateway) in field.gateways.iter_mut().enumerate() {
+        let number = at + 1;
+        let label = if at == 0 { "gateways" } else { "" };
+        ui.push_id(("gateway", at), |ui| {
+            boxes::row(ui, label, |ui| {
+                boxes::text_or_empty(
+                    ui,
+                    &format!("Name of gateway {number}"),
+                    &mut gateway.name,
+                    look::BOX,
+                    "its name",
+                );
+                ui.label(look::soft(ui, place(gateway)));
+                if boxes::act(ui, "Take out").accessible_name(format!("Take out gateway {number}")).clicked() {
+                    out = Some(at);
+                }
+            });
+        });
+    }
+    if field.gateways.is_empty() {
+        boxes::row(ui, "gateways", |ui| {
+            ui.label(look::soft(ui, "none yet: set them on the map, or import them"));
+        });
+    }
+    if let Some(at) = out {
+        field.gateways.remove(at);
+    }
+}
+
+/// Latitude and longitude, as a receiver shows them.
+fn place(gateway: &Gateway) -> String {
+    let at = gateway.at.bounds().center();
+    format!("{:.5}, {:.5}", at.y, at.x)
+}

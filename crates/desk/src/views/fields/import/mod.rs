@@ -1,0 +1,212 @@
+//! Boundaries from a file: what it holds is listed, and for each piece a person says what becomes of it. Nothing enters the farm before it
+//! is taken, and one undo takes it back.
+
+mod compared;
+mod piece;
+mod thumb;
+
+use std::path::Path;
+
+use egui::{Margin, ScrollArea, Ui};
+use tankard_core::finding::Level;
+use tankard_core::season::review::words::count;
+use tankard_core::words::capital;
+use tankard_file::ground::{self, Becomes, Found, Taken};
+
+use crate::app::Desk;
+use crate::look;
+use crate::parts::{boxes, mark};
+
+/// Width of the page.
+const PAGE: f32 = 980.0;
+/// So many refused pieces are shown at once.
+const FEW: usize = 6;
+
+/// A file that is looked at.
+#[derive(Debug, Default)]
+pub(super) struct State {
+    coming: Option<Box<Coming>>,
+}
+
+impl State {
+    /// Whether a file is looked at.
+    pub(super) fn is_open(&self) -> bool {
+        self.coming.is_some()
+    }
+}
+
+#[derive(Debug)]
+struct Coming {
+    source: String,
+    found: Found,
+    /// What becomes of each piece.
+    becomes: Vec<Becomes>,
+    /// Each piece drawn small.
+    thumbs: Vec<thumb::Thumb>,
+    /// What is said beside each piece, for a state of the farm and of the choices.
+    compared: Vec<compared::Compared>,
+    revision: u64,
+    /// The first shown of what is refused.
+    refused: usize,
+}
+
+impl Coming {
+    /// How many pieces are taken.
+    fn taken(&self) -> usize {
+        self.becomes.iter().filter(|becomes| **becomes != Becomes::Nothing).count()
+    }
+}
+
+/// Looks at the file that was chosen.
+pub fn read_file(desk: &mut Desk, path: &Path) {
+    let near = desk.document.farm().place.as_ref().and_then(|place| place.position().ok());
+    match ground::open(path, near) {
+        Ok(found) => {
+            let source = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
+            let becomes = ground::suggest(desk.document.farm(), &found);
+            let thumbs = found.pieces.iter().map(|piece| thumb::Thumb::of(&piece.shape)).collect();
+            let compared = compared::all(desk.document.farm(), &found, &becomes);
+            let revision = desk.document.revision();
+            let coming = Coming { source, found, becomes, thumbs, compared, revision, refused: 0 };
+            desk.fields.import.coming = Some(Box::new(coming));
+        }
+        Err(error) => desk.tell_problem(format!("The boundaries were not read: {error}: {}", path.display())),
+    }
+}
+
+/// Shows the page.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
+    let Some(mut coming) = desk.fields.import.coming.take() else { return };
+    let before = coming.becomes.clone();
+    let mut is_done = false;
+    egui::Frame::new().inner_margin(Margin::symmetric(16, 10)).show(ui, |ui| {
+        ui.add(egui::Label::new(look::title(format!("Boundaries from {}", coming.source))).truncate());
+        said(ui, &coming);
+        ui.horizontal_wrapped(|ui| {
+            is_done = end(desk, ui, &coming);
+            if boxes::act(ui, "Leave all out").clicked() {
+                coming.becomes.fill(Becomes::Nothing);
+            }
+            if boxes::act(ui, "As suggested").clicked() {
+                coming.becomes = ground::suggest(desk.document.farm(), &coming.found);
+            }
+        });
+        ui.add_space(4.0);
+        refused(ui, &mut coming);
+        look::sheet(ui).show(ui, |ui| {
+            ui.set_width(PAGE.min(ui.available_width()));
+            pieces(desk, ui, &mut coming);
+        });
+    });
+    if is_done {
+        return;
+    }
+    // The farm may have been changed meanwhile, and so may what is chosen.
+    if coming.becomes != before || coming.revision != desk.document.revision() {
+        coming.revision = desk.document.revision();
+        coming.compared = compared::all(desk.document.farm(), &coming.found, &coming.becomes);
+    }
+    desk.fields.import.coming = Some(coming);
+}
+
+fn said(ui: &mut Ui, coming: &Coming) {
+    let found = count(coming.found.pieces.len(), "piece", "pieces");
+    let refused = match coming.found.refused.len() {
+        0 => String::new(),
+        many => format!(", {many} refused"),
+    };
+    let kind = coming.found.kind.name();
+    boxes::say(
+        ui,
+        &format!("{found} of ground in this {kind} file{refused}. Nothing is changed before you take them."),
+    );
+    for note in &coming.found.notes {
+        mark::line(ui, Level::Check, &format!("{}.", capital(note)));
+    }
+}
+
+fn pieces(desk: &Desk, ui: &mut Ui, coming: &mut Coming) {
+    let all = coming.found.pieces.len();
+    if all == 0 {
+        boxes::say(ui, "The file holds nothing that can be taken.");
+        return;
+    }
+    let widths = piece::Widths::of(ui);
+    piece::head(ui, &widths);
+    ScrollArea::vertical().auto_shrink([false, true]).show_rows(ui, piece::HEIGHT, all, |ui, rows| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for at in rows {
+            let (Some(piece), Some(becomes), Some(thumb), Some(compared)) = (
+                coming.found.pieces.get(at),
+                coming.becomes.get_mut(at),
+                coming.thumbs.get(at),
+                coming.compared.get(at),
+            ) else {
+                continue;
+            };
+            ui.push_id(at, |ui| piece::show(ui, &widths, desk.document.farm(), (piece, thumb, compared), becomes));
+        }
+    });
+}
+
+fn refused(ui: &mut Ui, coming: &mut Coming) {
+    let all = coming.found.refused.len();
+    if all == 0 {
+        return;
+    }
+    ui.horizontal_wrapped(|ui| {
+        mark::show(ui, Level::Check);
+        ui.label(look::strong(count(all, "piece is refused", "pieces are refused")));
+        if all > FEW {
+            let last = (coming.refused + FEW).min(all);
+            ui.label(look::soft(ui, format!("{} to {last}", coming.refused + 1)));
+            if boxes::act(ui, "Those before").accessible_name("Refused pieces before these").clicked() {
+                coming.refused = coming.refused.saturating_sub(FEW);
+            }
+            if boxes::act(ui, "Those after").accessible_name("Refused pieces after these").clicked() && last < all {
+                coming.refused += FEW;
+            }
+        }
+    });
+    for refused in coming.found.refused.iter().skip(coming.refused).take(FEW) {
+        let name = if refused.name.is_empty() {
+            refused.place.clone()
+        } else {
+            format!("{} ({})", refused.name, refused.place)
+        };
+        boxes::say(ui, &format!("{name}: {}", refused.why));
+    }
+    ui.add_space(4.0);
+}
+
+/// The two acts at the end; gives whether the file is done with.
+fn end(desk: &mut Desk, ui: &mut Ui, coming: &Coming) -> bool {
+    let taken = coming.taken();
+    if ui.add_enabled(taken > 0, egui::Button::new(format!("Take {}", count(taken, "piece", "pieces")))).clicked() {
+        let (farm, taken) = ground::take(desk.document.farm(), &coming.found, &coming.becomes);
+        desk.document.edit(|now| *now = farm);
+        tell(desk, coming, &taken);
+        desk.fields.chosen = taken.fields.first().or(taken.boundaries.first()).cloned().or(desk.fields.chosen.take());
+        desk.fields.reveal = true;
+        return true;
+    }
+    boxes::act(ui, "Leave it").accessible_name("Leave the file").clicked()
+}
+
+fn tell(desk: &mut Desk, coming: &Coming, taken: &Taken) {
+    let all = [
+        (taken.fields.len(), "new field", "new fields"),
+        (taken.boundaries.len(), "boundary", "boundaries"),
+        (taken.surroundings.len(), "thing among the fields", "things among the fields"),
+        (taken.gateways, "gateway", "gateways"),
+    ];
+    let words: Vec<String> =
+        all.into_iter().filter(|(many, ..)| *many > 0).map(|(many, one, more)| count(many, one, more)).collect();
+    let words = if words.is_empty() { "Nothing".to_owned() } else { words.join(", ") };
+    let text = format!("{words} taken from {}", coming.source);
+    if taken.notes.is_empty() {
+        desk.tell(text);
+    } else {
+        desk.tell_problem(format!("{text}; {}", taken.notes.join("; ")));
+    }
+}

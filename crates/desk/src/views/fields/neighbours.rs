@@ -1,0 +1,59 @@
+//! What lies beside a field: typed by hand, and drawn on the map.
+
+use egui::{Label, Ui};
+use tankard_core::farm::{Farm, Field, Neighbour};
+use tankard_core::ground;
+use tankard_core::quantity::Quantity;
+
+use crate::look;
+use crate::parts::boxes;
+use crate::views::tank_loads::cell;
+
+/// Shows both.
+pub(super) fn show(ui: &mut Ui, field: &mut Field, farm: &Farm) {
+    ui.label(look::heading("Neighbours that matter"));
+    let mut remove = None;
+    for (at, neighbour) in field.neighbours.iter_mut().enumerate() {
+        ui.push_id(("neighbour", at), |ui| {
+            ui.horizontal(|ui| {
+                boxes::text(ui, "What the neighbour is", &mut neighbour.what, 190.0);
+                ui.label(look::soft(ui, "side"));
+                boxes::text(ui, "Side of the field", &mut neighbour.side, 80.0);
+                ui.label(look::soft(ui, "from the edge"));
+                boxes::quantity_or_none(ui, "Distance from the edge", &mut neighbour.distance, 100.0);
+                if boxes::act(ui, "Take out").accessible_name(format!("Take out {}", neighbour.what)).clicked() {
+                    remove = Some(at);
+                }
+            });
+        });
+    }
+    if let Some(at) = remove {
+        field.neighbours.remove(at);
+    }
+    let drawn = ground::around(farm, field);
+    if field.neighbours.is_empty() {
+        let words = if drawn.is_empty() {
+            "None is typed. Creeks, wells, homes, hives, sensitive crops belong here."
+        } else {
+            "None is typed beside what is drawn."
+        };
+        ui.label(look::soft(ui, words));
+    }
+    for around in &drawn {
+        ui.horizontal(|ui| {
+            cell(ui, 190.0, false, |ui| {
+                ui.add(Label::new(&around.drawn.name).truncate());
+            });
+            let distance = if around.distance.is_zero() {
+                "at its edge".to_owned()
+            } else {
+                format!("{} from the edge", around.distance.show(farm.units))
+            };
+            let side = ground::side_of(&around.directions);
+            ui.label(look::soft(ui, format!("{}, {side}, {distance}; drawn", around.drawn.kind.name())));
+        });
+    }
+    if boxes::act(ui, "+ Add a neighbour").clicked() {
+        field.neighbours.push(Neighbour::default());
+    }
+}

@@ -1,0 +1,71 @@
+//! What is typed of a field beside its ground: crop, days, place, weeds that stand up to a group.
+
+use egui::Ui;
+use tankard_core::farm::{Farm, Field, Resistant};
+
+use crate::look;
+use crate::parts::boxes;
+
+/// Shows crop, days and place.
+pub(super) fn form(ui: &mut Ui, field: &mut Field, farm: &Farm) {
+    ui.spacing_mut().item_spacing.y = 2.0;
+    boxes::row(ui, "variety and traits", |ui| {
+        boxes::text(ui, "Variety and traits", &mut field.variety, 320.0);
+    });
+    boxes::row(ui, "owner", |ui| {
+        boxes::text(ui, "Owner", &mut field.owner, 320.0);
+    });
+    boxes::row(ui, "planted", |ui| boxes::date_or_none(ui, "Day of planting", &mut field.planted, look::BOX));
+    boxes::row(ui, "harvest or grazing from", |ui| {
+        boxes::date_or_none(ui, "Expected day of harvest", &mut field.harvest, look::BOX);
+        ui.label(look::soft(ui, "harvest intervals are judged against it"));
+    });
+    boxes::row(ui, "road from the yard", |ui| {
+        boxes::quantity_hinted(ui, "Road from the yard to the gate", &mut field.road, look::BOX, "not known");
+        boxes::understood(ui, field.road.as_ref(), farm.units);
+        ui.label(look::soft(ui, "to its gate; for the time a pass takes"));
+    });
+    boxes::row(ui, "location", |ui| {
+        let hint = "section, township, range; or latitude, longitude";
+        boxes::text_or_empty(ui, "Location", &mut field.location, 320.0, hint);
+    });
+    boxes::row(ui, "parcel", |ui| {
+        boxes::text_or_empty(ui, "Parcel", &mut field.parcel, 320.0, "reference in the aid claim");
+    });
+    boxes::row(ui, "next crop", |ui| {
+        boxes::text(ui, "Next crop", &mut field.next_crop, look::BOX);
+    });
+    boxes::row(ui, "note", |ui| {
+        boxes::text(ui, "Note on the field", &mut field.note, 320.0);
+    });
+}
+
+/// Weeds that a resistance group no longer controls here.
+pub(super) fn resistant(ui: &mut Ui, field: &mut Field) {
+    ui.label(look::heading("Weeds that stand up to a group"));
+    let mut remove = None;
+    for (at, resistant) in field.resistant.iter_mut().enumerate() {
+        ui.push_id(("resistant", at), |ui| {
+            ui.horizontal(|ui| {
+                boxes::text(ui, &format!("Resistant weed {}", at + 1), &mut resistant.weed, 190.0);
+                ui.label(look::soft(ui, "to group"));
+                boxes::text(ui, &format!("Group of resistant weed {}", at + 1), &mut resistant.group, 80.0);
+                if boxes::act(ui, "Take out").accessible_name(format!("Take out resistant weed {}", at + 1)).clicked() {
+                    remove = Some(at);
+                }
+            });
+        });
+    }
+    if let Some(at) = remove {
+        field.resistant.remove(at);
+    }
+    if field.resistant.is_empty() {
+        ui.label(look::soft(
+            ui,
+            "None is typed. A group that a weed here stands up to does not count as effective on it.",
+        ));
+    }
+    if boxes::act(ui, "+ Add a resistant weed").clicked() {
+        field.resistant.push(Resistant::default());
+    }
+}
