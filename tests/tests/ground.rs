@@ -204,7 +204,7 @@ fn a_plan_leaves_the_strip_in_every_number() {
     assert_eq!(said.basis, Basis::Label("Alpha 480 SL (demo), page 3".to_owned()));
     let plan = planned(&farm);
     assert_eq!(plan.area, ground.sprayable);
-    assert_eq!(plan.ground.fields, [ground.clone()]);
+    assert_eq!(plan.ground.fields, std::slice::from_ref(&ground));
     let loads: f64 = plan.loads.iter().map(|load| load.area.to_square_metres()).sum();
     assert!((loads / ground.sprayable.to_square_metres() - 1.0).abs() < 1e-9);
     assert!((plan.spray_volume.to_us_gallons() - 15.0 * ground.sprayable.to_acres()).abs() < 1e-6);
