@@ -357,10 +357,10 @@ fn unmatched(farm: &Farm, field: &Field, asked: &[Asking], kept: &[Kept], ground
     let about = Subject::Field(ground.field.clone());
     for asking in asked {
         let close = strips::drawn(farm, field, asking.width).filter(|(id, drawn)| {
-            !kept.iter().any(|kept| kept.id == *id)
+            on_plane.distance(&drawn.shape, asking.width).is_some_and(|distance| asking.width.exceeds(distance))
+                && !kept.iter().any(|kept| kept.id == *id)
                 && !named::mean(asking.to, drawn)
                 && named::may_mean(asking.to, drawn)
-                && on_plane.distance(&drawn.shape, asking.width).is_some_and(|distance| asking.width.exceeds(distance))
         });
         let names: Vec<String> = once(close.map(|(_, drawn)| drawn.name.clone()));
         if names.is_empty() {

@@ -52,7 +52,13 @@ pub(crate) fn drawn<'a, 'f>(
 ) -> impl Iterator<Item = (&'a Id, &'a Surrounding)> + use<'a, 'f> {
     let ball = field.boundary.as_ref().filter(|_| !farm.surroundings.is_empty()).map(crate::farm::Shape::ball);
     ball.into_iter().flat_map(move |ball| {
-        farm.surroundings.iter().filter(move |(_, drawn)| ball.may_lie_within(drawn.shape.ball(), reach.to_metres()))
+        let latitudes = field.boundary.as_ref().map(crate::farm::Shape::bounds);
+        farm.surroundings.iter().filter(move |(_, drawn)| {
+            // A degree of latitude has 110,574 m at least.
+            let (other, more) = (drawn.shape.bounds(), reach.to_metres() / 110_000.0);
+            latitudes.is_none_or(|own| own.min().y - more <= other.max().y && other.min().y <= own.max().y + more)
+                && ball.may_lie_within(drawn.shape.ball(), reach.to_metres())
+        })
     })
 }
 
@@ -75,6 +81,10 @@ pub(crate) fn kept<'a>(farm: &'a Farm, pass: &Pass, field: &Field, asked: &[Aski
     let Some(widest) = asked.iter().map(|asking| asking.width).max() else { return all };
     let mut wind = None;
     for (id, drawn) in drawn(farm, field, widest) {
+        // Where it lies is told more quickly than what words mean.
+        if on_plane.distance(&drawn.shape, widest).is_none() {
+            continue;
+        }
         let widest = |downwind_only: bool| {
             let meant = asked.iter().filter(|one| one.downwind_only == downwind_only && named::mean(one.to, drawn));
             // Of several as wide the first, and of these one that surely speaks.
@@ -154,7 +164,8 @@ pub(crate) fn stands_for(farm: &Farm, field: &Field, neighbour: &Neighbour) -> b
     let reach = practice::beside();
     let side = Bearing::parse(&neighbour.side).ok();
     drawn(farm, field, reach).any(|(_, drawn)| {
-        named::mean(&neighbour.what, drawn)
+        on_plane.distance(&drawn.shape, reach).is_some()
+            && named::mean(&neighbour.what, drawn)
             && on_plane.beside(&[], &drawn.shape, reach).is_some_and(|beside| {
                 // A quarter of the compass lies to each side.
                 side.is_none_or(|side| beside.directions.apart(side).is_some_and(|apart| apart <= 45.0))

@@ -89,6 +89,10 @@ impl Log {
 
     /// Whether any of a pass is still to be recorded on some fields.
     pub(crate) fn is_open(&self, farm: &Farm, pass: &str, fields: &[Id]) -> bool {
+        // What a pass without a record covers need not be known.
+        if self.of_pass(farm, pass).next().is_none() {
+            return true;
+        }
         let left = || self.unrecorded(farm, pass);
         left().is_some_and(|left| !left.partly || fields.iter().any(|field| left.is_on(field)))
     }

@@ -5,7 +5,7 @@
 
 use super::DIGITS;
 use crate::farm::{Farm, Id, Record};
-use crate::quantity::{Area, Quantity, Share};
+use crate::quantity::{Area, AsTyped, Quantity, Share};
 use crate::rig;
 use crate::season::close::is_closed;
 
@@ -75,6 +75,15 @@ pub(crate) fn after<'a>(farm: &Farm, id: &str, records: impl Iterator<Item = &'a
         return None;
     }
     let bands = pass.and_then(|pass| rig::in_bands(farm, pass)).map_or(1.0, Share::to_fraction);
+    // Records of all that is beside no strip cover what is left beside strips, too, which takes longer to tell.
+    let whole = pass.iter().flat_map(|pass| pass.fields.iter().map(move |id| (*pass, id)));
+    let whole = whole.filter_map(|(pass, id)| {
+        let most = farm.fields.get(id)?.sprayable();
+        Some((id, pass.parts.get(id).map_or(most, AsTyped::value) * bands))
+    });
+    if partly && left_on(whole, &records).is_empty() {
+        return None;
+    }
     let mut ground: Vec<(&Id, Area)> = Vec::new();
     for field in pass.iter().flat_map(|pass| &pass.fields) {
         let treated = pass
