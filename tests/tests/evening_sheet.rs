@@ -186,11 +186,15 @@ fn what_was_sprayed_before_keeps_people_and_harvest_out() {
     record.fields = [(field, then)].into_iter().collect();
     record.lines.truncate(1);
     "long".clone_into(&mut record.lines[0].product);
+    record.lines[0].entry = None;
     farm.records.insert("before".to_owned(), record);
     let after = mill(&farm);
     assert_eq!(after.enter, "Saturday 01:00 (48 h, Long 480 SC (demo) of 11 June 2031)");
     // 300 days after 11 June 2031, over a leap day.
     assert_eq!(after.harvest, "6 April 2032 (300 days, Long 480 SC (demo) of 11 June 2031)");
+    // What is written down in the record holds before the label as it is now.
+    farm.records["before"].lines[0].entry = Some(72);
+    assert_eq!(mill(&farm).enter, "Sunday 01:00 (72 h, Long 480 SC (demo) of 11 June 2031)");
     // What has run out is not told.
     farm.records["before"].date = date(2031, 6, 1);
     assert_eq!(mill(&farm).enter, "Friday 03:45 if on time (12 h, Mesotrione)");

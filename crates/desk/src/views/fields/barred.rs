@@ -78,7 +78,8 @@ pub(super) fn following(ui: &mut Ui, following: &Following, field: &Field, open:
                 ui.spacing_mut().item_spacing.y = 1.0;
                 first_day(ui, next, open);
                 if !next.silent.is_empty() {
-                    let words = format!("the label of {} does not name it, as typed", next.silent.join(", "));
+                    let (labels, name) = if next.silent.len() == 1 { ("label", "does") } else { ("labels", "do") };
+                    let words = format!("the {labels} of {} {name} not name it, as typed", next.silent.join(", "));
                     mark::line(ui, tankard_core::finding::Level::Check, &words);
                 }
             });

@@ -139,8 +139,8 @@ pub(super) fn fields(
                 // Under a field that is smaller than its name.
                 at = part.center_bottom() + Vec2::new(0.0, label.size.y / 2.0 + 3.0);
             }
-            if is_chosen {
-                // In the part that is seen, where the middle is out of sight.
+            if is_chosen || (!fits && painter.clip_rect().contains(part.center())) {
+                // In the part that is seen, where the middle is out of sight or the edge of the map near.
                 let inside = painter.clip_rect().shrink2(label.size / 2.0 + Vec2::splat(6.0));
                 if part.intersects(painter.clip_rect()) && inside.is_positive() {
                     at = at.clamp(inside.min, inside.max);
