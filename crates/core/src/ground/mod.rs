@@ -1,7 +1,7 @@
 //! The ground of a pass: the two areas of each field, what lies beside it, and the strips that labels keep to that.
 //!
-//! The way is straight: [`plane`] lays a boundary flat; [`cut`] cuts strips out of it and tells which way something lies, as
-//! [`directions`]; [`rings`] mends what a file or a hand drew; [`named`] holds a label's words against what is drawn; [`strips`]
+//! The way is straight: `plane` lays a boundary flat; `cut` cuts strips out of it and tells which way something lies, as
+//! [`directions`]; [`rings`] mends what a file or a hand drew; `named` holds a label's words against what is drawn; `strips`
 //! gathers what is asked on a field; [`shift`] says in which winds that no longer holds. Where a field has no boundary, or nothing is drawn, no strip is measured, and people leave it.
 
 mod around;
