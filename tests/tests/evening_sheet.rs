@@ -186,7 +186,7 @@ fn what_was_sprayed_before_keeps_people_and_harvest_out() {
     record.fields = [(field, then)].into_iter().collect();
     record.lines.truncate(1);
     "long".clone_into(&mut record.lines[0].product);
-    record.lines[0].entry = None;
+    (record.lines[0].entry, record.lines[0].name) = (None, "Long 480 SC (demo)".to_owned());
     farm.records.insert("before".to_owned(), record);
     let after = mill(&farm);
     assert_eq!(after.enter, "Saturday 01:00 (48 h, Long 480 SC (demo) of 11 June 2031)");
