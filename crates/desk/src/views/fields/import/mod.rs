@@ -11,7 +11,7 @@ use egui::{Margin, ScrollArea, Ui};
 use tankard_core::finding::Level;
 use tankard_core::season::review::words::count;
 use tankard_core::words::capital;
-use tankard_file::ground::{self, Becomes, Found, Taken};
+use tankard_file::ground::{self, Becomes, Found, GroundError, Taken};
 
 use crate::app::Desk;
 use crate::look;
@@ -70,6 +70,8 @@ pub fn read_file(desk: &mut Desk, path: &Path) {
             let coming = Coming { source, found, becomes, thumbs, compared, revision, refused: 0 };
             desk.fields.import.coming = Some(Box::new(coming));
         }
+        // It names the file by itself.
+        Err(error @ GroundError::Io { .. }) => desk.tell_problem(format!("The boundaries were not read: {error}")),
         Err(error) => desk.tell_problem(format!("The boundaries were not read: {error}: {}", path.display())),
     }
 }

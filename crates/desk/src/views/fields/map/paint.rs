@@ -102,8 +102,7 @@ pub(super) fn edge(painter: &Painter, points: &[Pos2], closes: bool, stroke: Str
         return;
     }
     if seen.contains_rect(all) || points.len() < 64 {
-        let points = points.to_vec();
-        painter.add(if closes { Shape::closed_line(points, stroke) } else { Shape::line(points, stroke) });
+        without_spikes(painter, points, closes, stroke);
         return;
     }
     // Of a long edge that runs out of sight only the stretches that are seen.
@@ -122,6 +121,41 @@ pub(super) fn edge(painter: &Painter, points: &[Pos2], closes: bool, stroke: Str
     if !run.is_empty() {
         painter.add(Shape::line(run, stroke));
     }
+}
+
+/// A line in one, or in the runs that it falls into where it turns back on itself.
+fn without_spikes(painter: &Painter, points: &[Pos2], closes: bool, stroke: Stroke) {
+    match runs(points, closes) {
+        Some(runs) => painter.extend(runs.into_iter().map(|run| Shape::line(run, stroke))),
+        None if closes => _ = painter.add(Shape::closed_line(points.to_vec(), stroke)),
+        None => _ = painter.add(Shape::line(points.to_vec(), stroke)),
+    }
+}
+
+/// The runs of a line between the points at which it turns back on itself, as a narrow strip does at its ends: joined there it would
+/// shoot far beyond them. `None` where it does so nowhere.
+fn runs(points: &[Pos2], closes: bool) -> Option<Vec<Vec<Pos2>>> {
+    let turns_back = |corner: &[Pos2]| match corner {
+        [from, at, to] => (*at - *from).normalized().dot((*to - *at).normalized()) < -0.7,
+        _ => false,
+    };
+    let round: Vec<Pos2> = points.iter().chain(points.iter().take(if closes { 2 } else { 0 })).copied().collect();
+    if !round.windows(3).any(turns_back) {
+        return None;
+    }
+    let mut runs = Vec::new();
+    let mut run: Vec<Pos2> = round.first().copied().into_iter().collect();
+    for corner in round.windows(3) {
+        let [_, at, _] = corner else { continue };
+        run.push(*at);
+        if turns_back(corner) {
+            runs.push(std::mem::replace(&mut run, vec![*at]));
+        }
+    }
+    // Of a closed one the last corner is its first, and the line ends there.
+    run.extend(round.last().filter(|_| !closes));
+    runs.extend(Some(run).filter(|run| run.len() > 1));
+    Some(runs)
 }
 
 /// Ground that stays unsprayed.
@@ -243,5 +277,24 @@ pub(super) fn gateways(
         if is_chosen {
             painter.circle_stroke(at, 11.0, Stroke::new(2.0, colours.water));
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use egui::pos2;
+
+    use super::runs;
+
+    #[test]
+    fn a_line_is_cut_where_it_turns_back() {
+        let (near, tip, far) = (pos2(0.0, 0.0), pos2(100.0, 1.0), pos2(0.0, 20.0));
+        assert_eq!(runs(&[near, tip, far], true), Some(vec![vec![near, tip], vec![tip, far, near]]));
+        assert_eq!(runs(&[near, tip, far], false), Some(vec![vec![near, tip], vec![tip, far]]));
+        // The first point of a ring is a corner like the others.
+        assert_eq!(runs(&[tip, far, near], true), Some(vec![vec![tip, far, near, tip]]));
+        let square = [near, pos2(10.0, 0.0), pos2(10.0, 10.0), pos2(0.0, 10.0)];
+        assert_eq!(runs(&square, true), None);
+        assert_eq!(runs(&square[..2], false), None);
     }
 }
