@@ -13,7 +13,7 @@ use tankard_core::farm::{
     Statement, Surrounding, SurroundingKind, Water, When,
 };
 use tankard_core::finding::{Basis, Finding, Level};
-use tankard_core::ground::{self, Applies, FieldGround, To, wind_shift};
+use tankard_core::ground::{self, Applies, FieldGround, To, WindShift, wind_shift};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Area, AsTyped, Bearing, Quantity};
 use tankard_core::season::record::from_plan;
@@ -299,6 +299,17 @@ fn a_turn_of_the_wind_breaks_the_plan() {
     );
     let (nearest, turn) = shift.nearest.unwrap();
     assert!((turn - 107.46).abs() < 0.5, "{nearest:?} {turn}");
+    let words = shift.words().unwrap();
+    assert!(
+        words.starts_with("A turn of 107° to WNW ") && words.contains("breaks it; so does all wind from 287° to 73°: "),
+        "{words}"
+    );
+    assert!(words.contains("Mill creek"), "{words}");
+    let unknown = WindShift { planned: None, nearest: None, ..shift.clone() };
+    assert!(unknown.words().unwrap().starts_with("Wind from 287° to 73° breaks it: "));
+    let inside = WindShift { nearest: Some((nearest, 0.0)), ..shift };
+    assert!(inside.words().unwrap().starts_with("The planned wind breaks it; so does all from 287° to 73°: "));
+    assert_eq!(WindShift::default().words(), None);
     // Planned for wind from the north it holds as far as the sector reaches; nothing on the field lies elsewhere within 20 m but the
     // ground at its two ends, from which a wind along the creek is the one that reaches it.
     farm.passes["p"].wind_from = Some(q("N"));

@@ -14,7 +14,7 @@ use tankard::command::View;
 use tankard::demo;
 use tankard::document::Document;
 use tankard::views::fields::map::Colouring;
-use tankard_core::farm::{Background, Farm, Field, Place, Shape, SurroundingKind};
+use tankard_core::farm::{Background, Farm, Field, Place, Says, Shape, SurroundingKind};
 use tankard_core::quantity::AsTyped;
 
 type Map = Harness<'static, Desk>;
@@ -421,4 +421,28 @@ fn each_colouring_says_its_classes() {
         harness.run();
         assert!(words(&harness).contains(said), "{}", words(&harness));
     }
+}
+
+/// The creek lies north of the field: wind from the south carries to it, wind from the north does not until it turns.
+#[test]
+fn the_wind_that_is_planned_for_is_typed_and_its_turn_is_told() {
+    let mut farm = demo::farm().unwrap();
+    for says in farm.products.values_mut().flat_map(|product| &mut product.label) {
+        if let Says::Buffer { downwind_only, .. } = &mut says.says {
+            *downwind_only = true;
+        }
+    }
+    let says = |harness: &Map, words: &str| harness.query_all_by_label_contains(words).next().is_some();
+    let mut harness = map(farm);
+    harness.state_mut().fields.chosen = Some("creek-piece".to_owned());
+    harness.run_steps(4);
+    put(&mut harness, "Wind that the pass is planned for", "S");
+    let passes = &harness.state().document.farm().passes;
+    assert_eq!(passes["2031-06-14-soybean-post"].wind_from.as_ref().unwrap().text(), "S");
+    assert!(says(&harness, "stay unsprayed: 30 ft from Mill creek"));
+    put(&mut harness, "Wind that the pass is planned for", "N");
+    assert!(!says(&harness, "stay unsprayed"));
+    assert!(says(&harness, "breaks it; so does all wind from"));
+    undo(&mut harness);
+    assert!(says(&harness, "stay unsprayed: 30 ft from Mill creek"));
 }

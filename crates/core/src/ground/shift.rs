@@ -1,9 +1,10 @@
 //! In which winds the plan of a pass breaks: a strip that is kept down the wind alone lies elsewhere, or a label forbids wind toward
 //! something.
 
-use super::{Directions, strips};
+use super::{Arc, Directions, strips};
 use crate::farm::{Farm, Field, Pass};
 use crate::finding::Basis;
+use crate::label::once;
 use crate::quantity::Bearing;
 use crate::weather::limits::{self, Kind};
 
@@ -36,6 +37,30 @@ impl WindShift {
     /// All winds in which something breaks.
     pub fn from(&self) -> Directions {
         self.breaks.iter().fold(Directions::default(), |all, one| all.and(&one.from))
+    }
+
+    /// What there is to say of it, in a sentence; `None` where no wind breaks the plan, as far as is drawn and typed.
+    pub fn words(&self) -> Option<String> {
+        let asked = once(self.breaks.iter().map(|one| one.text.clone())).join("; ");
+        let arc = |arc: &Arc| match arc.to_degrees() {
+            turn if turn >= 360.0 => "anywhere".to_owned(),
+            turn if turn < 1.0 => arc.from.point().to_owned(),
+            // Whole degrees that hold no less than the arc.
+            _ => format!("{:.0}° to {:.0}°", arc.from.to_degrees().floor(), arc.to().to_degrees().ceil()),
+        };
+        let from = self.from().arcs().iter().map(arc).collect::<Vec<_>>().join(" and ");
+        if from.is_empty() {
+            return None;
+        }
+        Some(match self.nearest {
+            Some((_, turn)) if turn < 0.5 => format!("The planned wind breaks it; so does all from {from}: {asked}"),
+            Some((at, turn)) => format!(
+                "A turn of {:.0}° to {} breaks it; so does all wind from {from}: {asked}",
+                turn.floor(),
+                at.point()
+            ),
+            None => format!("Wind from {from} breaks it: {asked}"),
+        })
     }
 }
 

@@ -75,6 +75,8 @@ struct Ground {
     of: Option<(u64, Option<Id>)>,
     fields: tankard_core::ground::Ground,
     strips: Vec<Rc<Piece>>,
+    /// In which wind the plan breaks, in a sentence.
+    shift: Option<String>,
 }
 
 impl Ground {
@@ -87,6 +89,7 @@ impl Ground {
         self.of = of;
         let pass = pass.and_then(|id| farm.passes.get(id));
         self.fields = pass.map(|pass| tankard_core::ground::of(farm, pass)).unwrap_or_default();
+        self.shift = pass.and_then(|pass| tankard_core::ground::wind_shift(farm, pass).words());
         let shapes = self.fields.fields.iter().filter_map(|field| field.strip_shape.as_ref());
         self.strips = shapes.map(|shape| land.piece(shape)).collect();
     }

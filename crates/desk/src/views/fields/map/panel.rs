@@ -211,6 +211,27 @@ fn place_box(map: &mut State, ui: &mut Ui, name: &str, current: Coord<f64>) -> O
     read_place(&typed).map_err(|why| map.problem = Some(why)).ok()
 }
 
+/// The wind that the shown pass is planned for, and in which wind the plan breaks.
+fn wind(map: &State, desk: &mut Desk, ui: &mut Ui) {
+    let Some((_, Some(id))) = &map.ground.of else { return };
+    let Some(before) = desk.document.farm().passes.get(id).map(|pass| pass.wind_from.clone()) else { return };
+    let mut from = before.clone();
+    ui.horizontal_wrapped(|ui| {
+        ui.label(look::soft(ui, "planned for wind from"));
+        boxes::quantity_hinted(ui, "Wind that the pass is planned for", &mut from, look::BOX, "as forecast");
+        if let Some(words) = &map.ground.shift {
+            ui.label(words);
+        }
+    });
+    if from != before {
+        desk.document.edit(|farm| {
+            if let Some(pass) = farm.passes.get_mut(id) {
+                pass.wind_from = from;
+            }
+        });
+    }
+}
+
 /// The chosen field.
 fn field(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
     let farm = desk.document.farm();
@@ -244,6 +265,7 @@ fn field(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
     }
     let (id, has_boundary) = (id.clone(), field.boundary.is_some());
     let gateways = field.gateways.len();
+    wind(map, desk, ui);
     ui.horizontal_wrapped(|ui| {
         if !has_boundary && boxes::act(ui, "Draw its boundary").clicked() {
             map.begin(Sketch::new(Drawn::Boundary, Some(id.clone())));
