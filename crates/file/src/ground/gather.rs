@@ -14,6 +14,27 @@ const LARGEST: Area = Area::from_hectares(1_000_000.0);
 /// Nothing that is sprayed or kept from spray is smaller.
 const SMALLEST: Area = Area::from_square_metres(1.0);
 
+/// What one piece of a file holds, by kind, as a shape is of one kind.
+#[derive(Default)]
+pub(super) struct Parts {
+    pub(super) points: Vec<Coord<f64>>,
+    pub(super) lines: Vec<Ring>,
+    pub(super) polygons: Vec<Vec<Ring>>,
+}
+
+impl Parts {
+    pub(super) fn is_empty(&self) -> bool {
+        self.points.is_empty() && self.lines.is_empty() && self.polygons.is_empty()
+    }
+
+    pub(super) fn drawn(self) -> impl Iterator<Item = Drawn> {
+        let polygons = (!self.polygons.is_empty()).then_some(Drawn::Polygons(self.polygons));
+        let lines = (!self.lines.is_empty()).then_some(Drawn::Lines(self.lines));
+        let points = (!self.points.is_empty()).then_some(Drawn::Points(self.points));
+        [polygons, lines, points].into_iter().flatten()
+    }
+}
+
 /// A shape as it is drawn.
 #[derive(Clone, Debug)]
 pub(super) enum Drawn {

@@ -5,7 +5,7 @@ use geojson::{Feature, GeoJson, Geometry, GeometryValue, JsonObject, JsonValue, 
 use tankard_core::farm::SurroundingKind;
 use tankard_core::ground::rings::{Ring, Turn};
 
-use super::gather::{Drawn, Gathered, Raw};
+use super::gather::{Gathered, Parts, Raw};
 use super::limits::{Left, POINTS};
 use super::{GroundError, Is, Kind, Refused, Why};
 
@@ -79,7 +79,7 @@ fn take(feature: Feature, number: usize, left: &Left, gathered: &mut Gathered) -
         return Ok(());
     };
     let mut parts = Parts::default();
-    match parts.add(geometry, left) {
+    match add(&mut parts, geometry, left) {
         Ok(()) => {}
         Err(Why::Piece(why)) => {
             gathered.refused.push(Refused { name: super::limits::tidy(&name), place, why });
@@ -109,47 +109,27 @@ fn plain(value: &JsonValue) -> Option<String> {
     }
 }
 
-/// What a geometry comes to, by kind, as a shape is of one kind.
-#[derive(Default)]
-struct Parts {
-    points: Vec<Coord<f64>>,
-    lines: Vec<Ring>,
-    polygons: Vec<Vec<Ring>>,
-}
-
-impl Parts {
-    fn is_empty(&self) -> bool {
-        self.points.is_empty() && self.lines.is_empty() && self.polygons.is_empty()
-    }
-
-    fn drawn(self) -> impl Iterator<Item = Drawn> {
-        let polygons = (!self.polygons.is_empty()).then_some(Drawn::Polygons(self.polygons));
-        let lines = (!self.lines.is_empty()).then_some(Drawn::Lines(self.lines));
-        let points = (!self.points.is_empty()).then_some(Drawn::Points(self.points));
-        [polygons, lines, points].into_iter().flatten()
-    }
-
-    fn add(&mut self, geometry: Geometry, left: &Left) -> Result<(), Why> {
-        match geometry.value {
-            GeometryValue::Point { coordinates } => self.points.push(point(&coordinates, left)?),
-            GeometryValue::MultiPoint { coordinates } => self.points.extend(ring(&coordinates, left)?),
-            GeometryValue::LineString { coordinates } => self.lines.push(ring(&coordinates, left)?),
-            GeometryValue::MultiLineString { coordinates } => self.lines.extend(rings(&coordinates, left)?),
-            GeometryValue::Polygon { coordinates } => self.polygons.push(rings(&coordinates, left)?),
-            GeometryValue::MultiPolygon { coordinates } => {
-                for polygon in &coordinates {
-                    self.polygons.push(rings(polygon, left)?);
-                }
-            }
-            // The parser refuses what stands deeper than 128 within each other.
-            GeometryValue::GeometryCollection { geometries } => {
-                for geometry in geometries {
-                    self.add(geometry, left)?;
-                }
+/// Takes a geometry apart.
+fn add(parts: &mut Parts, geometry: Geometry, left: &Left) -> Result<(), Why> {
+    match geometry.value {
+        GeometryValue::Point { coordinates } => parts.points.push(point(&coordinates, left)?),
+        GeometryValue::MultiPoint { coordinates } => parts.points.extend(ring(&coordinates, left)?),
+        GeometryValue::LineString { coordinates } => parts.lines.push(ring(&coordinates, left)?),
+        GeometryValue::MultiLineString { coordinates } => parts.lines.extend(rings(&coordinates, left)?),
+        GeometryValue::Polygon { coordinates } => parts.polygons.push(rings(&coordinates, left)?),
+        GeometryValue::MultiPolygon { coordinates } => {
+            for polygon in &coordinates {
+                parts.polygons.push(rings(polygon, left)?);
             }
         }
-        Ok(())
+        // The parser refuses what stands deeper than 128 within each other.
+        GeometryValue::GeometryCollection { geometries } => {
+            for geometry in geometries {
+                add(parts, geometry, left)?;
+            }
+        }
     }
+    Ok(())
 }
 
 fn rings(rings: &[Vec<Position>], left: &Left) -> Result<Vec<Ring>, Why> {

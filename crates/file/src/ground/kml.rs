@@ -3,7 +3,7 @@
 use geo::Coord;
 use tankard_core::ground::rings::{Ring, Turn};
 
-use super::gather::{Drawn, Gathered, Raw};
+use super::gather::{Gathered, Parts, Raw};
 use super::limits::{Left, tidy};
 use super::xml::{self, Node};
 use super::{GroundError, Kind, Refused, Why};
@@ -33,17 +33,10 @@ fn take(mark: &Node, number: usize, left: &Left, gathered: &mut Gathered) -> Res
     let place = format!("placemark {number}");
     let facts = facts(mark);
     let mut parts = Parts::default();
-    let why = match parts.add(mark, left) {
-        Ok(()) if parts.points.is_empty() && parts.lines.is_empty() && parts.polygons.is_empty() => {
-            "it has no point, line or polygon".to_owned()
-        }
+    let why = match add(&mut parts, mark, left) {
+        Ok(()) if parts.is_empty() => "it has no point, line or polygon".to_owned(),
         Ok(()) => {
-            let drawn = [
-                (!parts.polygons.is_empty()).then_some(Drawn::Polygons(parts.polygons)),
-                (!parts.lines.is_empty()).then_some(Drawn::Lines(parts.lines)),
-                (!parts.points.is_empty()).then_some(Drawn::Points(parts.points)),
-            ];
-            for drawn in drawn.into_iter().flatten() {
+            for drawn in parts.drawn() {
                 let (name, place, facts) = (name.clone(), place.clone(), facts.clone());
                 gathered.raws.push(Raw { name, place, drawn, is: None, facts });
             }
@@ -71,37 +64,28 @@ fn facts(mark: &Node) -> Vec<(String, String)> {
     facts
 }
 
-#[derive(Default)]
-struct Parts {
-    points: Vec<Coord<f64>>,
-    lines: Vec<Ring>,
-    polygons: Vec<Vec<Ring>>,
-}
-
-impl Parts {
-    /// The shapes right within an element; what is deep within is bounded by the reader.
-    fn add(&mut self, node: &Node, left: &Left) -> Result<(), Why> {
-        for child in &node.children {
-            match child.name.as_str() {
-                "MultiGeometry" => self.add(child, left)?,
-                "Point" => self.points.extend(points(child, left)?),
-                "LineString" => self.lines.push(points(child, left)?),
-                "LinearRing" => self.polygons.push(vec![points(child, left)?]),
-                "Polygon" => {
-                    let outer = child.one("outerBoundaryIs").and_then(|edge| edge.one("LinearRing"));
-                    let outer = outer.ok_or_else(|| Why::Piece("a polygon has no outer ring".to_owned()))?;
-                    let mut rings = vec![points(outer, left)?];
-                    // One element for each hole, or one for all of them: both are met with.
-                    for hole in child.all("innerBoundaryIs").flat_map(|edge| edge.all("LinearRing")) {
-                        rings.push(points(hole, left)?);
-                    }
-                    self.polygons.push(rings);
+/// The shapes right within an element; what is deep within is bounded by the reader.
+fn add(parts: &mut Parts, node: &Node, left: &Left) -> Result<(), Why> {
+    for child in &node.children {
+        match child.name.as_str() {
+            "MultiGeometry" => add(parts, child, left)?,
+            "Point" => parts.points.extend(points(child, left)?),
+            "LineString" => parts.lines.push(points(child, left)?),
+            "LinearRing" => parts.polygons.push(vec![points(child, left)?]),
+            "Polygon" => {
+                let outer = child.one("outerBoundaryIs").and_then(|edge| edge.one("LinearRing"));
+                let outer = outer.ok_or_else(|| Why::Piece("a polygon has no outer ring".to_owned()))?;
+                let mut rings = vec![points(outer, left)?];
+                // One element for each hole, or one for all of them: both are met with.
+                for hole in child.all("innerBoundaryIs").flat_map(|edge| edge.all("LinearRing")) {
+                    rings.push(points(hole, left)?);
                 }
-                _ => {}
+                parts.polygons.push(rings);
             }
+            _ => {}
         }
-        Ok(())
     }
+    Ok(())
 }
 
 /// Longitude, latitude and perhaps a height, with commas between and white space between points (section 16.9).
