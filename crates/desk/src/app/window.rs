@@ -56,6 +56,7 @@ pub fn open(file: Option<&Path>, start: &Start) -> Result<(), String> {
             viewport: egui::ViewportBuilder::default()
                 .with_title("Tankard")
                 .with_app_id("tankard")
+                .with_icon(icon())
                 .with_min_inner_size([900.0, 560.0])
                 .with_inner_size(
                     start.size.map_or([1366.0, 768.0], |(width, height)| [f32::from(width), f32::from(height)]),
@@ -84,6 +85,11 @@ pub fn open(file: Option<&Path>, start: &Start) -> Result<(), String> {
         }
     }
     Err(problems.join("; "))
+}
+
+/// The sign of the window in a task bar; an empty one, which is the system's own, where it cannot be read.
+fn icon() -> egui::IconData {
+    eframe::icon_data::from_png_bytes(include_bytes!("../../../../assets/install/tankard.png")).unwrap_or_default()
 }
 
 /// The renderers built in, the wanted one first.
