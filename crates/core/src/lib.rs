@@ -8,6 +8,7 @@ pub mod farm;
 pub mod finding;
 pub mod ground;
 pub mod label;
+pub mod language;
 pub mod loads;
 pub mod mix;
 pub mod plan;

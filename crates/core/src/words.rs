@@ -17,9 +17,14 @@ pub fn capital(text: &str) -> String {
 /// assert_eq!(ends("3 mph", "to", "10 mph"), "3 to 10 mph");
 /// ```
 pub fn ends(least: &str, joint: &str, most: &str) -> String {
+    format!("{} {joint} {most}", one_unit(least, most))
+}
+
+/// The first of two quantities in words, without its unit where the second has the same.
+pub(crate) fn one_unit<'l>(least: &'l str, most: &str) -> &'l str {
     match (least.split_once(' '), most.split_once(' ')) {
-        (Some((number, unit)), Some((_, other))) if unit == other => format!("{number} {joint} {most}"),
-        _ => format!("{least} {joint} {most}"),
+        (Some((number, unit)), Some((_, other))) if unit == other => number,
+        _ => least,
     }
 }
 

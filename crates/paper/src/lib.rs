@@ -19,8 +19,11 @@ pub mod book;
 pub mod evening;
 pub mod jar;
 pub mod review;
+mod words;
 pub mod worker_protection;
 mod world;
+
+use std::collections::BTreeMap;
 
 use serde::Serialize;
 use tankard_core::farm::card::{CardContent, Gauge, Layer, Mark};
@@ -215,6 +218,8 @@ struct Page<'a> {
     sheet: &'a Sheet<'a>,
     /// The gauge of the content with every height within the tank.
     gauge: Gauge,
+    /// What the template itself says, in the languages of the card.
+    words: BTreeMap<&'static str, String>,
 }
 
 impl<'a> From<&'a Sheet<'a>> for Page<'a> {
@@ -227,7 +232,7 @@ impl<'a> From<&'a Sheet<'a>> for Page<'a> {
         let mark = |mark: &Mark| Mark { at: within_tank(mark.at), ..mark.clone() };
         let gauge =
             Gauge { layers: gauge.layers.iter().map(layer).collect(), marks: gauge.marks.iter().map(mark).collect() };
-        Self { sheet, gauge }
+        Self { sheet, gauge, words: words::of(sheet) }
     }
 }
 

@@ -16,6 +16,7 @@ use crate::farm::label::Says;
 use crate::farm::{Day, Farm, Id, Paper, Pass, Product};
 use crate::finding::{Basis, Level};
 use crate::label::{listed, once};
+use crate::language::{Language, Say};
 use crate::loads::card::{long_date, re_entry_hours, said_in, short_date};
 use crate::loads::{day_limits, drawn};
 use crate::plan::Plan;
@@ -219,7 +220,7 @@ pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[&Slot]) -> Sheet
     let mixes: Vec<(&Pass, &[(&Id, &Product)])> =
         counted.iter().map(|pass| (pass.pass, pass.products.as_slice())).collect();
     let wear = |says: &Says| match says {
-        Says::Wear { what } => Some(what.clone()),
+        Says::Wear { what } => Some(Say::from(what.as_str())),
         _ => None,
     };
     let says_wear = |product: &Product| product.label.iter().any(|statement| wear(&statement.says).is_some());
@@ -241,6 +242,7 @@ pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[&Slot]) -> Sheet
         },
         wear: said_in(farm, &mixes, wear)
             .into_iter()
+            .map(|said| said.in_language(Language::English))
             .chain(silent("No protective equipment", &counted, |product| says_wear(product)))
             .collect(),
         fields: after::fields((farm, &log), date, &counted),
@@ -259,7 +261,7 @@ fn outlines(farm: &Farm, passes: &[&OfDay]) -> Vec<CardOutline> {
     once(
         passes
             .iter()
-            .flat_map(|pass| drawn::fields(farm, pass.plan, pass.plan.fields.iter().map(|field| &field.field))),
+            .flat_map(|pass| drawn::fields(farm, pass.plan, pass.plan.fields.iter().map(|field| &field.field), &[])),
     )
 }
 

@@ -6,6 +6,7 @@ use jiff::civil::DateTime;
 use serde::{Deserialize, Serialize};
 
 use super::{Id, Paper};
+use crate::language::Language;
 
 /// A card that was handed out.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -25,6 +26,9 @@ pub struct Card {
 pub struct CardContent {
     /// Paper size.
     pub paper: Paper,
+    /// The languages it speaks, the first on top; English where none is named.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub languages: Vec<Language>,
     /// The farm.
     pub farm: String,
     /// The pass.

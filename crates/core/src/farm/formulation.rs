@@ -4,6 +4,7 @@
 //! CropLife International, Technical Monograph No. 2, Catalogue of pesticide formulation types and international coding
 //! system. The names and hints stand in `assets/formulations.csv`.
 
+use crate::language::{Say, say};
 use std::sync::LazyLock;
 
 use serde::{Deserialize, Serialize};
@@ -104,13 +105,13 @@ impl Formulation {
     }
 
     /// How it is put into the tank, in the words of common practice.
-    pub fn handling(self) -> &'static str {
-        self.row().map_or("", |row| row.handling.as_str())
+    pub fn handling(self) -> Say {
+        self.row().map_or(Say::nothing(), |row| message(&row.handling))
     }
 
     /// What to wait for before the next product; may be empty.
-    pub fn pause(self) -> &'static str {
-        self.row().map_or("", |row| row.pause.as_str())
+    pub fn pause(self) -> Say {
+        self.row().map_or(Say::nothing(), |row| message(&row.pause))
     }
 
     fn row(self) -> Option<&'static Row> {
@@ -121,7 +122,12 @@ impl Formulation {
     }
 }
 
-/// A row of `assets/formulations.csv`.
+/// A message that a table names; nothing where it names none.
+const fn message(id: &'static str) -> Say {
+    if id.is_empty() { Say::nothing() } else { say(id) }
+}
+
+/// A row of `assets/formulations.csv`; handling and pause are names of messages.
 #[derive(Deserialize)]
 struct Row {
     code: String,

@@ -60,6 +60,7 @@ pub use sun_time::SunTime;
 pub use surrounding::{Background, Gateway, Surrounding, SurroundingKind};
 pub use water::{Clarity, Water};
 
+use crate::language::Language;
 use crate::quantity::{Area, AsTyped, Length, Mass, Units, Volume};
 
 /// The format version this program writes.
@@ -85,6 +86,9 @@ pub struct Farm {
     /// The paper its cards are printed on.
     #[serde(default, skip_serializing_if = "is_default")]
     pub paper: Paper,
+    /// The languages of its load cards, the first on top; English where none is named.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub card_languages: Vec<Language>,
     /// The finest marks that are measured with.
     #[serde(default, skip_serializing_if = "is_default")]
     pub measuring: Measuring,
@@ -187,6 +191,7 @@ impl Farm {
             currency: "$".to_owned(),
             place: None,
             paper: Paper::default(),
+            card_languages: Vec::new(),
             measuring: Measuring::default(),
             emergency: Vec::new(),
             fields: IndexMap::new(),

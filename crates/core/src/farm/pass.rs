@@ -6,6 +6,7 @@ use serde::{Deserialize, Serialize};
 
 use super::rig::Droplets;
 use super::{Farm, Id, is_default};
+use crate::language::{Say, say};
 use crate::quantity::{
     Area, AsTyped, Bearing, CarrierRate, Density, Length, Pressure, Rate, Share, Speed, Temperature, Volume,
 };
@@ -246,12 +247,30 @@ impl CarrierKind {
     }
 
     /// As it stands on a card, as a thing to run in.
-    pub const fn on_card(self) -> &'static str {
-        match self {
-            Self::Water => "Water",
-            Self::UreaAmmoniumNitrate => "Urea ammonium nitrate",
-            Self::LiquidFertilizer => "Liquid fertilizer",
-        }
+    pub const fn on_card(self) -> Say {
+        say(match self {
+            Self::Water => "card-water",
+            Self::UreaAmmoniumNitrate => "card-uan",
+            Self::LiquidFertilizer => "card-fertilizer",
+        })
+    }
+
+    /// In words on a card, within a sentence.
+    pub const fn named_on_card(self) -> Say {
+        say(match self {
+            Self::Water => "card-named-water",
+            Self::UreaAmmoniumNitrate => "card-named-uan",
+            Self::LiquidFertilizer => "card-named-fertilizer",
+        })
+    }
+
+    /// In a word on a card, where room is short.
+    pub const fn short_on_card(self) -> Say {
+        say(match self {
+            Self::Water => "card-short-water",
+            Self::UreaAmmoniumNitrate => "card-short-uan",
+            Self::LiquidFertilizer => "card-short-fertilizer",
+        })
     }
 }
 

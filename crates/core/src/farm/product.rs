@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::formulation::Formulation;
 use super::label::Statement;
+use crate::language::{Say, say};
 use crate::quantity::{ActiveBasis, Amount, AsTyped, Concentration, Density, Mass, Price, Volume};
 
 /// A product as its label describes it.
@@ -392,6 +393,18 @@ pub enum ContainerKind {
 impl ContainerKind {
     /// All of them.
     pub const ALL: [Self; 5] = [Self::Jug, Self::Bag, Self::Box, Self::Drum, Self::Tote];
+
+    /// A number of them on a card.
+    pub fn on_card(self, count: u32) -> Say {
+        say(match self {
+            Self::Jug => "card-container-jug",
+            Self::Bag => "card-container-bag",
+            Self::Box => "card-container-box",
+            Self::Drum => "card-container-drum",
+            Self::Tote => "card-container-tote",
+        })
+        .with("count", count)
+    }
 
     /// In words, for a number of them.
     pub const fn name(self, count: u32) -> &'static str {

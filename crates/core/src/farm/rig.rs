@@ -4,6 +4,7 @@ use indexmap::IndexMap;
 use serde::{Deserialize, Serialize};
 
 use super::{Calibration, Id, NozzleSet, is_default};
+use crate::language::{Say, say};
 use crate::quantity::{AsTyped, Duration, Length, Pressure, Share, Speed, Volume};
 
 /// A sprayer.
@@ -157,6 +158,20 @@ impl Droplets {
         Self::ExtremelyCoarse,
         Self::UltraCoarse,
     ];
+
+    /// The name of the class, on a card.
+    pub const fn on_card(self) -> Say {
+        say(match self {
+            Self::ExtremelyFine => "card-class-extremely-fine",
+            Self::VeryFine => "card-class-very-fine",
+            Self::Fine => "card-class-fine",
+            Self::Medium => "card-class-medium",
+            Self::Coarse => "card-class-coarse",
+            Self::VeryCoarse => "card-class-very-coarse",
+            Self::ExtremelyCoarse => "card-class-extremely-coarse",
+            Self::UltraCoarse => "card-class-ultra-coarse",
+        })
+    }
 
     /// The name of the class.
     pub const fn name(self) -> &'static str {

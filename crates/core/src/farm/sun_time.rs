@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::language::{Say, say};
 use crate::quantity::{Duration, Quantity};
 
 /// A time of day by the sun.
@@ -19,6 +20,26 @@ impl SunTime {
     pub const SUNRISE: Self = Self { sunset: false, minutes: 0 };
     /// Sunset itself.
     pub const SUNSET: Self = Self { sunset: true, minutes: 0 };
+}
+
+impl SunTime {
+    /// In words on a card.
+    pub fn on_card(self) -> Say {
+        let (hours, minutes) = (self.minutes.abs() / 60, self.minutes.abs() % 60);
+        let span = match (hours, minutes) {
+            (0, 0) => return say(if self.sunset { "card-sunset" } else { "card-sunrise" }),
+            (hours, 0) => format!("{hours} h"),
+            (0, minutes) => format!("{minutes} min"),
+            (hours, minutes) => format!("{hours} h {minutes} min"),
+        };
+        let id = match (self.minutes < 0, self.sunset) {
+            (true, false) => "card-before-sunrise",
+            (false, false) => "card-after-sunrise",
+            (true, true) => "card-before-sunset",
+            (false, true) => "card-after-sunset",
+        };
+        say(id).with("span", span)
+    }
 }
 
 impl std::fmt::Display for SunTime {

@@ -2,6 +2,7 @@
 
 use super::{Directions, strips};
 use crate::farm::{Farm, Field, Id, Shape, Surrounding};
+use crate::language::{Language, Say, say};
 use crate::quantity::Length;
 use crate::weather::practice;
 
@@ -35,24 +36,51 @@ pub fn around<'a>(farm: &'a Farm, field: &Field) -> Vec<Around<'a>> {
 
 /// On which side of a field something drawn lies, in words: "west side", "on all sides"; empty where it does not lie within reach of it.
 pub fn side(field: &Field, what: &Shape, reach: Length) -> String {
+    side_said(field, what, reach).in_language(Language::English)
+}
+
+/// The same in any language.
+pub(crate) fn side_said(field: &Field, what: &Shape, reach: Length) -> Say {
     let beside = field.boundary.as_ref().and_then(Shape::on_plane).and_then(|field| field.beside(&[], what, reach));
-    beside.map(|beside| side_of(&beside.directions)).unwrap_or_default()
+    beside.map_or(Say::nothing(), |beside| said_side_of(&beside.directions))
 }
 
 /// The side on which directions lie, by the middle of the widest of their arcs.
 pub fn side_of(directions: &Directions) -> String {
-    const SIDES: [&str; 8] = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
+    said_side_of(directions).in_language(Language::English)
+}
+
+fn said_side_of(directions: &Directions) -> Say {
     let widest = directions.arcs().iter().max_by(|a, b| a.to_degrees().total_cmp(&b.to_degrees()));
     match widest {
         Some(arc) if arc.to_degrees() < MOST_OF_ONE_SIDE => {
             // An eighth of the compass lies about each side; a number of eighths is small.
             #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
             let at = (arc.middle().to_degrees() / 45.0).round() as usize % SIDES.len();
-            SIDES.get(at).map(|side| format!("{side} side")).unwrap_or_default()
+            SIDES.get(at).map_or(Say::nothing(), |(_, id)| say("card-strip-side").with("side", say(id)))
         }
-        Some(_) => "on all sides".to_owned(),
-        None => String::new(),
+        Some(_) => say("card-strip-all-round"),
+        None => Say::nothing(),
     }
+}
+
+/// The sides in words, from north on with the clock, and the messages that say them.
+const SIDES: [(&str, &str); 8] = [
+    ("north", "card-side-north"),
+    ("north-east", "card-side-northeast"),
+    ("east", "card-side-east"),
+    ("south-east", "card-side-southeast"),
+    ("south", "card-side-south"),
+    ("south-west", "card-side-southwest"),
+    ("west", "card-side-west"),
+    ("north-west", "card-side-northwest"),
+];
+
+/// A side that a person typed: one of the compass in words is said in any language, else as typed.
+pub(crate) fn side_on_card(side: &str) -> Say {
+    let plain = |text: &str| text.to_lowercase().replace(['-', ' '], "");
+    let known = SIDES.iter().find(|(name, _)| plain(name) == plain(side));
+    known.map_or_else(|| side.into(), |(_, id)| say(id))
 }
 
 /// What looks at the field from more of the compass than this lies all round it.

@@ -16,6 +16,7 @@ pub mod shift;
 pub(crate) mod strips;
 
 pub use around::{Around, around, side, side_of};
+pub(crate) use around::{side_on_card, side_said};
 pub use directions::{Arc, Directions};
 pub use shift::{WindShift, wind_shift};
 

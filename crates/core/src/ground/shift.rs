@@ -72,7 +72,7 @@ pub fn wind_shift(farm: &Farm, pass: &Pass) -> WindShift {
         .filter(|limit| limit.asks)
         .filter_map(|limit| match &limit.kind {
             Kind::NotToward { winds: Some(winds), .. } => {
-                Some(Break { from: winds.clone(), text: limit.text.clone(), doubt: limit.doubts(), basis: limit.basis })
+                Some(Break { from: winds.clone(), text: limit.text(), doubt: limit.doubts(), basis: limit.basis })
             }
             _ => None,
         })

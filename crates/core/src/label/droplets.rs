@@ -5,6 +5,7 @@ use super::Here;
 use crate::farm::label::Says;
 use crate::farm::{Droplets, Farm, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::{Say, say};
 use crate::quantity::{CarrierRate, Quantity};
 use crate::rig::setting::{self, Classes};
 use crate::rig::{nozzle, set_of};
@@ -15,6 +16,15 @@ pub(crate) fn words(finest: Droplets, coarsest: Option<Droplets>) -> String {
         None => format!("{} or coarser", finest.name()),
         Some(coarsest) if coarsest == finest => finest.name().to_owned(),
         Some(coarsest) => format!("{} to {}", finest.name(), coarsest.name()),
+    }
+}
+
+/// The same on a card.
+pub(crate) fn on_card(finest: Droplets, coarsest: Option<Droplets>) -> Say {
+    match coarsest {
+        None => say("card-class-or-coarser").with("class", finest.on_card()),
+        Some(coarsest) if coarsest == finest => finest.on_card(),
+        Some(coarsest) => say("card-class-to").with("finest", finest.on_card()).with("coarsest", coarsest.on_card()),
     }
 }
 

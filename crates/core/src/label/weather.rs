@@ -151,7 +151,7 @@ pub(crate) fn on_the_day(all: &[Here], findings: &mut Vec<Finding>) {
         .collect();
     if !said.is_empty() {
         let places: Vec<Basis> = said.iter().map(|limit| limit.basis.clone()).collect();
-        let words: Vec<&str> = said.iter().map(|limit| limit.text.as_str()).collect();
+        let words: Vec<String> = said.iter().map(|limit| limit.text()).collect();
         let who = who(&places).replacen('t', "T", 1);
         findings.push(
             Finding::note(about(), format!("{who} ask on the day: {}", words.join(", ")), Basis::of_all(&places))

@@ -3,6 +3,7 @@
 use super::droplets::{self, OfPass};
 use crate::farm::label::When;
 use crate::farm::{Farm, Id, Pass, Product};
+use crate::language::{Language, Say, say};
 use crate::mix::line::{over_ground, per_area};
 use crate::quantity::{AsTyped, CarrierRate, Rate, Temperature};
 use crate::rig::setting::Classes;
@@ -82,31 +83,34 @@ fn in_air(when: &When, air: Option<Temperature>) -> Option<bool> {
 
 /// A condition in words: "in drought", "with group 1", "below 10 gal/ac of spray".
 pub fn words(when: &When) -> String {
-    match when {
-        When::Heat => "in extreme heat".to_owned(),
-        When::Cold => "in cold".to_owned(),
-        When::Drought => "in drought".to_owned(),
-        When::LargeWeeds => "on large weeds".to_owned(),
-        When::HeavyPressure => "where weeds stand thick".to_owned(),
-        When::Weed(name) => format!("against {}", or_what(name, "a weed")),
-        When::With(what) => format!("with {}", or_what(what, "a partner")),
-        When::Alone => "without another pesticide in the tank".to_owned(),
-        When::NoSurfactantBuiltIn => "without a complete surfactant built in".to_owned(),
-        When::LoadedPartner => "with a partner that has a complete surfactant".to_owned(),
-        When::Carrier(kind) => format!("in {}", kind.name()),
-        When::CarrierBelow(rate) => format!("below {} of spray", rate.text()),
-        When::CarrierAbove(rate) => format!("above {} of spray", rate.text()),
-        When::DropletsFinerThan(class) => format!("with droplets finer than {}", class.name()),
-        When::DropletsAtLeast(class) => format!("with droplets {}", droplets::words(*class, None)),
-        When::RateAbove(rate) => format!("at more than {}", rate.text()),
-        When::RateUpTo(rate) => format!("at up to {}", rate.text()),
-        When::WarmerThan(air) => format!("warmer than {}", air.text()),
-        When::ColderThan(air) => format!("colder than {}", air.text()),
-    }
+    said(when).in_language(Language::English)
 }
 
-fn or_what<'a>(text: &'a str, empty: &'a str) -> &'a str {
-    if text.trim().is_empty() { empty } else { text.trim() }
+/// The same in any language.
+pub(crate) fn said(when: &When) -> Say {
+    match when {
+        When::Heat => say("card-when-heat"),
+        When::Cold => say("card-when-cold"),
+        When::Drought => say("card-when-drought"),
+        When::LargeWeeds => say("card-when-large-weeds"),
+        When::HeavyPressure => say("card-when-thick"),
+        When::Weed(name) if name.trim().is_empty() => say("card-when-a-weed"),
+        When::Weed(name) => say("card-when-weed").with("weed", name.trim()),
+        When::With(what) if what.trim().is_empty() => say("card-when-with-partner"),
+        When::With(what) => say("card-when-with").with("what", what.trim()),
+        When::Alone => say("card-when-alone"),
+        When::NoSurfactantBuiltIn => say("card-when-no-surfactant"),
+        When::LoadedPartner => say("card-when-loaded-partner"),
+        When::Carrier(kind) => say("card-when-carrier").with("carrier", kind.named_on_card()),
+        When::CarrierBelow(rate) => say("card-when-below").with("rate", rate.text()),
+        When::CarrierAbove(rate) => say("card-when-above").with("rate", rate.text()),
+        When::DropletsFinerThan(class) => say("card-when-finer").with("class", class.on_card()),
+        When::DropletsAtLeast(class) => say("card-when-coarser").with("class", class.on_card()),
+        When::RateAbove(rate) => say("card-when-rate-above").with("rate", rate.text()),
+        When::RateUpTo(rate) => say("card-when-rate-up-to").with("rate", rate.text()),
+        When::WarmerThan(air) => say("card-when-warmer").with("air", air.text()),
+        When::ColderThan(air) => say("card-when-colder").with("air", air.text()),
+    }
 }
 
 fn one(when: &When, situation: &Situation) -> Option<bool> {

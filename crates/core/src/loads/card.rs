@@ -3,31 +3,37 @@
 use jiff::civil::{Date, Weekday};
 
 use super::gauge::gauge;
-use super::{FillStep, Load, day_limits, drawn, short};
+use super::{FillStep, Load, day_limits, drawn, measure, short};
 use crate::farm::card::{CardContent, CardField, CardStep};
 use crate::farm::label::Says;
 use crate::farm::{CarrierKind, Farm, Field, Id, Pass, Product, Rig};
-use crate::finding::Level;
+use crate::finding::{Finding, Level};
 use crate::label::droplets::{self, OfPass};
-use crate::label::when::{Situation, holds, words};
-use crate::label::{harvest, laws};
+use crate::label::when::{self, Situation, holds};
+use crate::label::{harvest, laws, once};
+use crate::language::{Language, Say, say};
+use crate::mix::order::how;
 use crate::plan::Plan;
 use crate::quantity::Quantity;
 use crate::quantity::number::show;
 use crate::rig;
-use crate::words::ends;
+use crate::weather::Span;
+use crate::words::one_unit;
 
 /// The usual cautions at the tank; the labels' own come before them.
-const USUAL: [&str; 4] = [
-    "Measure wind, direction and temperature at the boom before starting; do not spray in an inversion or toward people, water, bees or a sensitive crop.",
-    "Never pour concentrates together; let each go into water, agitated, and rinse the inductor before the next.",
-    "Keep an air gap or a backflow valve between the water source and the tank.",
-    "Rinse each emptied container three times into the tank.",
-];
+const USUAL: [&str; 4] = ["card-usual-measure", "card-usual-pour", "card-usual-air-gap", "card-usual-rinse"];
 
 /// What is written down at the boom.
-const BLANKS: [&str; 8] =
-    ["Wind at the boom, and from where", "Gust", "Temperature", "Humidity", "Start", "Finish", "Mixed by", "Signature"];
+const BLANKS: [&str; 8] = [
+    "card-blank-wind",
+    "card-blank-gust",
+    "card-blank-temperature",
+    "card-blank-humidity",
+    "card-blank-start",
+    "card-blank-finish",
+    "card-blank-mixed-by",
+    "card-blank-signature",
+];
 
 /// The content of the cards of a plan, one for each load.
 pub fn cards(farm: &Farm, plan: &Plan) -> Vec<CardContent> {
@@ -39,6 +45,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
     let pass = farm.passes.get(&plan.pass)?;
     let rig = farm.rigs.get(&pass.rig)?;
     let units = farm.units;
+    let on_card = |said: &Say| said.in_languages(&farm.card_languages);
     let products: Vec<(&Id, &Product)> =
         plan.lines.iter().filter_map(|line| farm.products.get_key_value(&line.product)).collect();
 
@@ -50,23 +57,23 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         .filter_map(|(at, step)| match step {
             FillStep::InTank { to } => Some(CardStep {
                 number: None,
-                what: "In the tank already".to_owned(),
-                hint: "agitator on".to_owned(),
+                what: on_card(&say("card-in-tank")),
+                hint: on_card(&say("card-agitator-on")),
                 amount: to.show(units),
-                detail: "of this mix".to_owned(),
+                detail: on_card(&say("card-of-this-mix")),
             }),
             FillStep::Water { to } => Some(CardStep {
                 number: None,
-                what: pass.carrier_kind.on_card().to_owned(),
+                what: on_card(&pass.carrier_kind.on_card()),
                 hint: match at {
-                    0 => "agitator on".to_owned(),
+                    0 => on_card(&say("card-agitator-on")),
                     at if at + 1 == load.steps.len() && load.left.exceeds(load.volume * 1e-9) => {
-                        format!("agitate; {} are left after the last metre", load.left.show(units))
+                        on_card(&say("card-agitate-left").with("left", load.left.show(units)))
                     }
-                    at if at + 1 == load.steps.len() => "agitate until empty".to_owned(),
+                    at if at + 1 == load.steps.len() => on_card(&say("card-agitate-until-empty")),
                     _ => String::new(),
                 },
-                amount: format!("to {}", to.show(units)),
+                amount: on_card(&say("card-to").with("mark", to.show(units))),
                 detail: String::new(),
             }),
             FillStep::Product { item, .. } => {
@@ -75,13 +82,9 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
                 Some(CardStep {
                     number: Some(item.number),
                     what: product.name.clone(),
-                    hint: plan
-                        .order
-                        .iter()
-                        .find(|placed| placed.product == item.product)
-                        .map_or(String::new(), |placed| placed.how.clone()),
+                    hint: on_card(&how(product, pass.carrier_kind)),
                     amount: item.measured.text.clone(),
-                    detail: item.measured.containers.clone(),
+                    detail: on_card(&measure::containers_said(item.measured.amount, &product.containers, units)),
                 })
             }
         })
@@ -89,9 +92,10 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
 
     Some(CardContent {
         paper: farm.paper,
+        languages: farm.card_languages.clone(),
         farm: farm.name.clone(),
         pass: pass.name.clone(),
-        date: long_date(pass.date),
+        date: on_card(&long_day(pass.date)),
         load: load.number,
         of: u32::try_from(plan.loads.len()).unwrap_or(u32::MAX),
         fields: load
@@ -100,48 +104,77 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
             .filter_map(|(id, area)| {
                 let field = farm.fields.get(id)?;
                 let planned = plan.fields.iter().find(|planned| planned.field == *id)?;
-                let mut words = area.show(units);
+                let mut words = Say::from(area.show(units));
                 if planned.area.exceeds(*area) {
-                    words = format!("{words} of {}", planned.area.show(units));
+                    words = say("card-area-of").with("area", words).with("all", planned.area.show(units));
                 }
                 // The crew knows the field by its whole ground.
                 if planned.covered.exceeds(planned.area) {
-                    words = format!("{words} in bands, on {} of ground", planned.covered.show(units));
+                    let ground = planned.covered.show(units);
+                    words = say("card-area-in-bands").with("area", words).with("ground", ground);
                 }
-                Some(CardField { name: field.name.clone(), area: words })
+                Some(CardField { name: field.name.clone(), area: on_card(&words) })
             })
             .collect(),
         fill_to: load.volume.show(units),
         water: match pass.carrier_kind {
             CarrierKind::Water => plan.water.name.clone(),
-            fertilizer => fertilizer.name().to_owned(),
+            fertilizer => on_card(&fertilizer.named_on_card()),
         },
         rig: rig.name.clone(),
         settings,
-        calibrated: last_calibration(farm, pass, rig).map(short_date).unwrap_or_default(),
-        spray_between: plan.hours.best.map(|best| best.ends().join(" and ")).unwrap_or_default(),
+        calibrated: last_calibration(farm, pass, rig).map(|date| on_card(&day(date))).unwrap_or_default(),
+        spray_between: plan.hours.best.map(|best| on_card(&between(best))).unwrap_or_default(),
         limits: day_limits::of_load(farm, plan, pass, load),
-        blanks: BLANKS.map(str::to_owned).to_vec(),
+        blanks: BLANKS.map(|id| on_card(&say(id))).to_vec(),
         steps,
         short: short::rows(farm, plan, load),
-        outlines: drawn::fields(farm, plan, load.fields.iter().map(|(id, _)| id)),
-        gauge: gauge(load, &plan.names, pass.carrier_kind, rig.tank.value(), units),
-        wear: said(farm, pass, &products, |says| match says {
-            Says::Wear { what } => Some(what.clone()),
-            _ => None,
-        }),
-        keep_out: keep_out(&products),
-        harvest: harvest_from(farm, pass, &products, load),
-        cautions: limits_and_cautions(farm, pass, &products).into_iter().chain(USUAL.map(str::to_owned)).collect(),
+        outlines: drawn::fields(farm, plan, load.fields.iter().map(|(id, _)| id), &farm.card_languages),
+        gauge: gauge(load, &plan.names, pass.carrier_kind, rig.tank.value(), units, &farm.card_languages),
+        wear: in_lines(
+            farm,
+            &said(farm, pass, &products, |says| match says {
+                Says::Wear { what } => Some(what.as_str().into()),
+                _ => None,
+            }),
+        ),
+        keep_out: on_card(&keep_out(&products)),
+        harvest: on_card(&harvest_from(farm, pass, &products, load)),
+        cautions: {
+            let mut cautions = limits_and_cautions(farm, pass, &products);
+            cautions.extend(USUAL.map(say));
+            in_lines(farm, &cautions)
+        },
         open_findings: plan
             .findings
             .iter()
             .filter(|finding| finding.level >= Level::Check)
-            .map(|finding| format!("{}: {}", finding.level.word(), finding.text))
+            .map(|finding| on_card(&in_words(finding)))
             .collect(),
         emergency: farm.emergency.clone(),
         note: pass.note.clone(),
     })
+}
+
+/// Each saying in all languages of the cards: all of one language, then all of the next.
+fn in_lines(farm: &Farm, all: &[Say]) -> Vec<String> {
+    let english = [Language::English];
+    let languages = if farm.card_languages.is_empty() { &english[..] } else { &farm.card_languages };
+    once(languages.iter().flat_map(|language| all.iter().map(|said| said.in_language(*language))))
+}
+
+fn between(span: Span) -> Say {
+    let [from, to] = span.ends();
+    say("card-between").with("from", from).with("to", to)
+}
+
+fn in_words(finding: &Finding) -> Say {
+    let level = say(match finding.level {
+        Level::Stop => "card-stop",
+        Level::Check => "card-check",
+        Level::Note => "card-note-level",
+    });
+    say("card-finding").with("level", level).with("text", finding.text.as_str())
 }
 
 /// What labels and the laws of the day say of one thing, each distinct saying once, with the products and the rules it comes from. A condition that holds is
@@ -150,8 +183,8 @@ pub(crate) fn said(
     farm: &Farm,
     pass: &Pass,
     products: &[(&Id, &Product)],
-    pick: impl Fn(&Says) -> Option<String>,
-) -> Vec<String> {
+    pick: impl Fn(&Says) -> Option<Say>,
+) -> Vec<Say> {
     said_in(farm, &[(pass, products)], pick)
 }
 
@@ -159,9 +192,9 @@ pub(crate) fn said(
 pub(crate) fn said_in(
     farm: &Farm,
     passes: &[(&Pass, &[(&Id, &Product)])],
-    pick: impl Fn(&Says) -> Option<String>,
-) -> Vec<String> {
-    let mut sayings: Vec<(String, Vec<String>)> = Vec::new();
+    pick: impl Fn(&Says) -> Option<Say>,
+) -> Vec<Say> {
+    let mut sayings: Vec<(Say, String, Vec<String>)> = Vec::new();
     let all = passes.iter().flat_map(|(pass, products)| products.iter().map(move |product| (*pass, *product)));
     for (pass, (id, product)) in all {
         let situation = Situation::new(farm, pass, id, product);
@@ -171,31 +204,40 @@ pub(crate) fn said_in(
                 Some(true) => {}
                 Some(false) => continue,
                 None => {
-                    let when: Vec<String> = statement.when.iter().map(words).collect();
-                    saying = format!("{saying} {}", when.join(" and "));
+                    let when = statement.when.iter().map(when::said);
+                    let when = when.reduce(|a, b| say("card-and").with("a", a).with("b", b));
+                    saying = say("card-when").with("what", saying).with("when", when.unwrap_or(Say::nothing()));
                 }
             }
-            match sayings.iter_mut().find(|(known, _)| known.eq_ignore_ascii_case(&saying)) {
-                Some((_, names)) if names.contains(&speaker.name()) => {}
-                Some((_, names)) => names.push(speaker.name()),
-                None => sayings.push((saying, vec![speaker.name()])),
+            let plain = saying.in_language(Language::English).to_ascii_lowercase();
+            match sayings.iter_mut().find(|(_, known, _)| *known == plain) {
+                Some((.., names)) if names.contains(&speaker.name()) => {}
+                Some((.., names)) => names.push(speaker.name()),
+                None => sayings.push((saying, plain, vec![speaker.name()])),
             }
         }
     }
-    sayings.into_iter().map(|(saying, names)| format!("{saying} ({})", names.join(", "))).collect()
+    let said = |(saying, _, names): (Say, String, Vec<String>)| {
+        say("card-said-by").with("what", saying).with("who", names.join(", "))
+    };
+    sayings.into_iter().map(said).collect()
 }
 
 /// How the rig is set, one thing a line.
 fn settings(farm: &Farm, plan: &Plan, pass: &Pass, rig: &Rig) -> Vec<String> {
     let units = farm.units;
+    let on_card = |said: &Say| said.in_languages(&farm.card_languages);
     let mut lines: Vec<String> = plan.carrier.map(|carrier| carrier.show(units)).into_iter().collect();
-    let height = pass.height_in(farm).map(|height| format!("boom at {}", height.show(units)));
+    let height = pass.height_in(farm).map(|height| on_card(&say("card-boom-at").with("height", height.show(units))));
     let set = rig::set_of(farm, pass).map(|(_, set)| set);
     let droplets = match plan.carrier.map(|carrier| droplets::of_the_pass(farm, pass, carrier)) {
-        Some(OfPass::Known(classes)) => Some(format!("{} droplets", classes.words())),
+        Some(OfPass::Known(classes)) => {
+            let classes = droplets::on_card(classes.finest, Some(classes.coarsest));
+            Some(on_card(&say("card-droplets").with("classes", classes)))
+        }
         // Only where there is a table to look into is it news that it does not tell.
         Some(OfPass::NotKnown(..)) if set.is_some_and(|set| !set.droplets.is_empty()) => {
-            Some("droplets: the nozzle table does not tell".to_owned())
+            Some(on_card(&say("card-droplets-not-told")))
         }
         _ => None,
     };
@@ -204,7 +246,7 @@ fn settings(farm: &Farm, plan: &Plan, pass: &Pass, rig: &Rig) -> Vec<String> {
     let setting = plan.setting.as_ref().and_then(|setting| Some((setting, setting.pressure?)));
     if let Some((setting, pressure)) = setting {
         let within = |value: String, range: Option<(String, String)>| match range {
-            Some((least, most)) if least != most => format!("{value} ({})", ends(&least, "to", &most)),
+            Some((least, most)) if least != most => format!("{value} ({})", on_card(&from_to(&least, &most))),
             _ => value,
         };
         let speeds = setting.speeds.and_then(|speeds| rig::setting::in_tenths(speeds, units));
@@ -212,7 +254,7 @@ fn settings(farm: &Farm, plan: &Plan, pass: &Pass, rig: &Rig) -> Vec<String> {
         let pressures = setting.pressures.map(|range| (range.least.show(units), range.most.show(units)));
         lines.push(within(setting.speed.show(units), speeds));
         lines.push(within(pressure.show(units), pressures));
-        lines.extend(setting.duty_words().map(|duty| format!("valves open {duty}")));
+        lines.extend(setting.duty_said().map(|duty| on_card(&say("card-valves-open").with("share", duty))));
     } else {
         let pressure = pass.pressure_in(farm).map(|pressure| pressure.show(units));
         lines.extend([speed, pressure].into_iter().flatten().reduce(|a, b| format!("{a}, {b}")));
@@ -222,40 +264,47 @@ fn settings(farm: &Farm, plan: &Plan, pass: &Pass, rig: &Rig) -> Vec<String> {
     lines
 }
 
+/// "3 to 10 mph", the unit once where both have the same.
+pub(super) fn from_to(least: &str, most: &str) -> Say {
+    say("card-from-to").with("least", one_unit(least, most)).with("most", most)
+}
+
 /// The day of the last calibration with the nozzle set of the pass.
 fn last_calibration(farm: &Farm, pass: &Pass, rig: &Rig) -> Option<Date> {
     let set = rig::set_of(farm, pass).map_or("", |(id, _)| id.as_str());
     rig::calibration::latest(rig, set, pass.date).map(|calibration| calibration.date)
 }
 
-fn limits_and_cautions(farm: &Farm, pass: &Pass, products: &[(&Id, &Product)]) -> Vec<String> {
+fn limits_and_cautions(farm: &Farm, pass: &Pass, products: &[(&Id, &Product)]) -> Vec<Say> {
     // Wind, air and rain stand among the limits of the day.
     said(farm, pass, products, |says| match says {
-        Says::Caution { what } => Some(what.clone()),
-        Says::NotWith { what, days: 0 } => Some(format!("Not together with {what}")),
+        Says::Caution { what } => Some(what.as_str().into()),
+        Says::NotWith { what, days: 0 } => Some(say("card-caution-not-with").with("what", what.as_str())),
         Says::NotWith { what, days } => {
-            Some(format!("Not together with {what}, nor within {days} days on the same field"))
+            Some(say("card-caution-not-with-days").with("what", what.as_str()).with("days", *days))
         }
-        Says::Droplets { finest, coarsest } => Some(format!("Droplets {}", droplets::words(*finest, *coarsest))),
-        Says::NotToward { what } => Some(format!("Not while the wind blows toward {what}")),
-        Says::BoomHeight { most } => Some(format!("Boom at most {}", most.show(farm.units))),
-        Says::GroundSpeed { most } => Some(format!("Drive at most {}", most.show(farm.units))),
+        Says::Droplets { finest, coarsest } => {
+            Some(say("card-caution-droplets").with("classes", droplets::on_card(*finest, *coarsest)))
+        }
+        Says::NotToward { what } => Some(say("card-caution-not-toward").with("what", what.as_str())),
+        Says::BoomHeight { most } => Some(say("card-caution-boom").with("height", most.show(farm.units))),
+        Says::GroundSpeed { most } => Some(say("card-caution-speed").with("speed", most.show(farm.units))),
         Says::Buffer { to, width, downwind_only } => {
-            let wind = if *downwind_only { " where the wind blows toward it" } else { "" };
-            Some(format!("Keep {} from {to}{wind}", width.show(farm.units)))
+            let id = if *downwind_only { "card-caution-keep-downwind" } else { "card-caution-keep" };
+            Some(say(id).with("width", width.show(farm.units)).with("what", to.as_str()))
         }
         _ => None,
     })
 }
 
 /// The pesticides of a mix whose label, as typed, does not say a thing; "; none typed for …" to follow what others say.
-fn silent(products: &[(&Id, &Product)], says: impl Fn(&Id, &Product) -> bool) -> String {
+fn silent(products: &[(&Id, &Product)], says: impl Fn(&Id, &Product) -> bool) -> Say {
     let silent: Vec<&str> = products
         .iter()
         .filter(|(id, product)| product.kind.is_pesticide() && !says(id, product))
         .map(|(_, product)| product.name.as_str())
         .collect();
-    if silent.is_empty() { String::new() } else { format!("; none typed for {}", silent.join(", ")) }
+    if silent.is_empty() { Say::nothing() } else { say("card-silent").with("products", silent.join(", ")) }
 }
 
 /// The hours before people may enter that a label asks for, the most of its statements.
@@ -275,20 +324,19 @@ pub(crate) fn longest_re_entry<'a>(products: &[(&'a Id, &'a Product)]) -> Option
         .max_by_key(|(hours, ..)| *hours)
 }
 
-fn keep_out(products: &[(&Id, &Product)]) -> String {
+fn keep_out(products: &[(&Id, &Product)]) -> Say {
     longest_re_entry(products).map_or_else(
-        || "see the labels; no re-entry time is typed".to_owned(),
+        || say("card-keep-out-untyped"),
         |(longest, _, product)| {
-            format!(
-                "{longest} h after the last of the spray ({}){}",
-                product.name,
-                silent(products, |_, product| re_entry_hours(product).is_some())
-            )
+            say("card-keep-out-hours")
+                .with("hours", longest)
+                .with("product", product.name.as_str())
+                .with("silent", silent(products, |_, product| re_entry_hours(product).is_some()))
         },
     )
 }
 
-fn harvest_from(farm: &Farm, pass: &Pass, products: &[(&Id, &Product)], load: &Load) -> String {
+fn harvest_from(farm: &Farm, pass: &Pass, products: &[(&Id, &Product)], load: &Load) -> Say {
     let earliest = |id: &Id, product: &Product, field: &Field| {
         harvest::earliest(product, field, &Situation::new(farm, pass, id, product), pass.date)
     };
@@ -301,47 +349,63 @@ fn harvest_from(farm: &Farm, pass: &Pass, products: &[(&Id, &Product)], load: &L
         })
         .max_by_key(|(day, ..)| *day);
     latest.map_or_else(
-        || "see the labels; no harvest interval is typed".to_owned(),
-        |(day, days, name)| {
+        || say("card-harvest-untyped"),
+        |(from, days, name)| {
             let speaks = |id: &Id, product: &Product| fields.iter().all(|field| earliest(id, product, field).is_some());
-            format!("{}, {days} days after this pass ({name}){}", short_date(day), silent(products, speaks))
+            say("card-harvest-day")
+                .with("day", day(from))
+                .with("days", days)
+                .with("product", name)
+                .with("silent", silent(products, speaks))
         },
     )
 }
 
 /// "Thursday 12 June 2031".
 pub fn long_date(date: Date) -> String {
-    let day = match date.weekday() {
-        Weekday::Monday => "Monday",
-        Weekday::Tuesday => "Tuesday",
-        Weekday::Wednesday => "Wednesday",
-        Weekday::Thursday => "Thursday",
-        Weekday::Friday => "Friday",
-        Weekday::Saturday => "Saturday",
-        Weekday::Sunday => "Sunday",
-    };
-    format!("{day} {}", short_date(date))
+    long_day(date).in_language(Language::English)
 }
 
 /// "12 June 2031".
 pub fn short_date(date: Date) -> String {
+    day(date).in_language(Language::English)
+}
+
+/// A date with its day of the week.
+pub fn long_day(date: Date) -> Say {
+    let weekday = match date.weekday() {
+        Weekday::Monday => "card-weekday-1",
+        Weekday::Tuesday => "card-weekday-2",
+        Weekday::Wednesday => "card-weekday-3",
+        Weekday::Thursday => "card-weekday-4",
+        Weekday::Friday => "card-weekday-5",
+        Weekday::Saturday => "card-weekday-6",
+        Weekday::Sunday => "card-weekday-7",
+    };
+    say("card-long-day").with("weekday", say(weekday)).with("date", day(date))
+}
+
+/// A date with its month in a word, since 6/12 is read in two ways.
+pub fn day(date: Date) -> Say {
     const MONTHS: [&str; 12] = [
-        "January",
-        "February",
-        "March",
-        "April",
-        "May",
-        "June",
-        "July",
-        "August",
-        "September",
-        "October",
-        "November",
-        "December",
+        "card-month-1",
+        "card-month-2",
+        "card-month-3",
+        "card-month-4",
+        "card-month-5",
+        "card-month-6",
+        "card-month-7",
+        "card-month-8",
+        "card-month-9",
+        "card-month-10",
+        "card-month-11",
+        "card-month-12",
     ];
-    let month =
-        usize::try_from(date.month()).ok().and_then(|month| MONTHS.get(month.saturating_sub(1))).copied().unwrap_or("");
-    format!("{} {month} {}", date.day(), date.year())
+    let month = usize::try_from(date.month()).ok().and_then(|month| MONTHS.get(month.saturating_sub(1)));
+    say("card-day")
+        .with("day", date.day().to_string())
+        .with("month", month.map_or(Say::nothing(), |month| say(month)))
+        .with("year", date.year().to_string())
 }
 
 /// The rounding of an item, in words: "1 fl oz, 0.3 % more than exact".

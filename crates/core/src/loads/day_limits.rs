@@ -1,47 +1,50 @@
 //! The limits on the weather of a day as they stand on a card: of each kind the tightest, both ends of one thing together.
 
-use super::Load;
 use std::sync::Arc;
 
+use super::Load;
+use super::card::from_to;
 use crate::farm::{Farm, Id, Pass};
 use crate::finding::Basis;
 use crate::label::once;
+use crate::language::{Language, Say, say};
 use crate::plan::Plan;
 use crate::quantity::{Quantity, Units};
 use crate::weather::Limit;
 use crate::weather::limits::{self, Kind};
-use crate::words::ends;
 
 /// The limits of a load, each with the product or the rule that it comes from: "wind 3 to 10 mph (Mesotrione)".
 pub(super) fn of_load(farm: &Farm, plan: &Plan, pass: &Pass, load: &Load) -> Vec<String> {
     let fields: Vec<&Id> = load.fields.iter().map(|(id, _)| id).collect();
-    words(farm, plan, pass, &fields, true)
+    let all = all(farm, plan, pass, &fields, true);
+    all.into_iter().map(|limit| limit.in_languages(&farm.card_languages)).collect()
 }
 
 /// The limits of a pass on all its fields, without where they come from: "wind 3 to 10 mph".
 pub(crate) fn of_pass(farm: &Farm, plan: &Plan, pass: &Pass) -> Vec<String> {
     let fields: Vec<&Id> = plan.fields.iter().map(|field| &field.field).collect();
-    words(farm, plan, pass, &fields, false)
+    let all = all(farm, plan, pass, &fields, false);
+    all.into_iter().map(|limit| limit.in_language(Language::English)).collect()
 }
 
-fn words(farm: &Farm, plan: &Plan, pass: &Pass, fields: &[&Id], with_sources: bool) -> Vec<String> {
+fn all(farm: &Farm, plan: &Plan, pass: &Pass, fields: &[&Id], with_sources: bool) -> Vec<Say> {
     // Without a forecast the plan has no hours and no limits of them; the day has its limits all the same.
     let of_day =
         if plan.hours.limits.is_empty() { limits::of(farm, pass).into() } else { Arc::clone(&plan.hours.limits) };
     // Those that hang on the air of the hour, or on what cannot be told, stand in their own words.
     let (sure, unsure): (Vec<&Limit>, Vec<&Limit>) = of_day.iter().partition(|limit| limit.doubts().is_empty());
     let card = Card { farm, plan, sure, with_sources };
-    let mut all: Vec<String> = Vec::new();
-    all.extend(card.range("wind", wind));
-    all.extend(card.range("gusts", gusts));
+    let mut all: Vec<Say> = Vec::new();
+    all.extend(card.range("card-wind", wind));
+    all.extend(card.range("card-gusts", gusts));
     all.extend(card.not_toward(fields));
     all.extend(card.first(|kind| *kind == Kind::NoInversion));
-    all.extend(card.range("air", air));
-    all.extend(card.range("humidity", humidity));
-    all.extend(card.range("Delta T", delta_t));
+    all.extend(card.range("card-air", air));
+    all.extend(card.range("card-humidity", humidity));
+    all.extend(card.range("card-delta-t", delta_t));
     all.extend(card.all(|kind| matches!(kind, Kind::Daylight { .. })));
     all.extend(card.rain());
-    all.extend(unsure.into_iter().map(|limit| card.with_source(limit.text.clone(), [Some(limit), None])));
+    all.extend(unsure.into_iter().map(|limit| card.with_source(limit.said.clone(), [Some(limit), None])));
     all
 }
 
@@ -96,7 +99,7 @@ struct Card<'a> {
 
 impl Card<'_> {
     /// "wind 3 to 10 mph", from the highest of the lower ends to the lowest of the upper ones.
-    fn range(&self, what: &str, of: fn(&Kind, Units) -> Option<End>) -> Option<String> {
+    fn range(&self, what: &'static str, of: fn(&Kind, Units) -> Option<End>) -> Option<Say> {
         let end = |lower: bool| {
             let ends = self.sure.iter().filter_map(|limit| Some((*limit, of(&limit.kind, self.farm.units)?)));
             ends.filter(|(_, end)| end.0 == lower).reduce(|a, b| {
@@ -106,55 +109,65 @@ impl Card<'_> {
         };
         let (least, most) = (end(true), end(false));
         let text = match (&least, &most) {
-            (Some((_, (.., least))), Some((_, (.., most)))) => format!("{what} {}", ends(least, "to", most)),
-            (Some((_, (.., least))), None) => format!("{what} at least {least}"),
-            (None, Some((_, (.., most)))) => format!("{what} at most {most}"),
+            (Some((_, (.., least))), Some((_, (.., most)))) => {
+                say("card-what-between").with("range", from_to(least, most))
+            }
+            (Some((_, (.., least))), None) => say("card-at-least").with("least", least.as_str()),
+            (None, Some((_, (.., most)))) => say("card-at-most").with("most", most.as_str()),
             (None, None) => return None,
         };
-        Some(self.with_source(text, [least.map(|(limit, _)| limit), most.map(|(limit, _)| limit)]))
+        Some(
+            self.with_source(
+                text.with("what", say(what)),
+                [least.map(|(limit, _)| limit), most.map(|(limit, _)| limit)],
+            ),
+        )
     }
 
     /// What the wind must not blow toward beside some fields, each once.
-    fn not_toward(&self, fields: &[&Id]) -> Option<String> {
-        let here =
-            |of: &str| fields.iter().filter_map(|id| self.farm.fields.get(*id)).any(|field| of.ends_with(&field.name));
-        let mut whats: Vec<&str> = Vec::new();
+    fn not_toward(&self, fields: &[&Id]) -> Option<Say> {
+        let here = |of: &Say| {
+            let of = of.in_language(Language::English);
+            fields.iter().filter_map(|id| self.farm.fields.get(*id)).any(|field| of.ends_with(&field.name))
+        };
+        let mut whats: Vec<Say> = Vec::new();
         for limit in &self.sure {
             if let Kind::NotToward { what, .. } = &limit.kind
                 && here(what)
-                && !whats.contains(&what.as_str())
+                && !whats.contains(what)
             {
-                whats.push(what);
+                whats.push(what.clone());
             }
         }
-        (!whats.is_empty()).then(|| format!("no wind toward {}", whats.join(", nor ")))
+        let whats = whats.into_iter().reduce(|a, b| say("card-nor").with("a", a).with("b", b));
+        whats.map(|whats| say("card-no-wind-toward").with("what", whats))
     }
 
     /// The weightiest of a kind.
-    fn first(&self, is: fn(&Kind) -> bool) -> Option<String> {
+    fn first(&self, is: fn(&Kind) -> bool) -> Option<Say> {
         let limit = self.sure.iter().find(|limit| is(&limit.kind))?;
-        Some(self.with_source(limit.text.clone(), [Some(limit), None]))
+        Some(self.with_source(limit.said.clone(), [Some(limit), None]))
     }
 
     /// All of a kind.
-    fn all(&self, is: fn(&Kind) -> bool) -> Vec<String> {
+    fn all(&self, is: fn(&Kind) -> bool) -> Vec<Say> {
         let limits = self.sure.iter().filter(|limit| is(&limit.kind));
-        limits.map(|limit| self.with_source(limit.text.clone(), [Some(limit), None])).collect()
+        limits.map(|limit| self.with_source(limit.said.clone(), [Some(limit), None])).collect()
     }
 
     /// The longest time without rain.
-    fn rain(&self) -> Option<String> {
+    fn rain(&self) -> Option<Say> {
         let hours = |limit: &Limit| match limit.kind {
             Kind::RainFree { hours } => Some(hours),
             _ => None,
         };
         // The first of the longest, which is the weightiest.
         let limit = self.sure.iter().rev().filter(|limit| hours(limit).is_some()).max_by_key(|limit| hours(limit))?;
-        Some(self.with_source(limit.text.clone(), [Some(limit), None]))
+        Some(self.with_source(limit.said.clone(), [Some(limit), None]))
     }
 
     /// A text with the products and the rules that it comes from behind it. Practice needs no name on a card.
-    fn with_source(&self, text: String, from: [Option<&Limit>; 2]) -> String {
+    fn with_source(&self, text: Say, from: [Option<&Limit>; 2]) -> Say {
         if !self.with_sources {
             return text;
         }
@@ -164,7 +177,7 @@ impl Card<'_> {
             Basis::Law(rule) => Some(rule.split(',').next().unwrap_or(rule).to_owned()),
             _ => None,
         }));
-        if sources.is_empty() { text } else { format!("{text} ({})", sources.join(", ")) }
+        if sources.is_empty() { text } else { say("card-said-by").with("what", text).with("who", sources.join(", ")) }
     }
 
     /// The short name of the product that a place on a label begins with.

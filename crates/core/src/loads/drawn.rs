@@ -5,16 +5,23 @@ use geo::MultiPolygon;
 use crate::farm::card::CardOutline;
 use crate::farm::{Farm, Field, Id};
 use crate::ground::outline::{Outline, Spot, outline};
+use crate::ground::side_on_card;
 use crate::ground::{self, Applies, FieldGround, Strip, To};
+use crate::language::{Language, Say, say};
 use crate::plan::Plan;
 use crate::quantity::{Length, Quantity};
 
 /// The fields that have a boundary, each once. No wind is drawn where none is typed for the pass.
-pub(crate) fn fields<'a>(farm: &Farm, plan: &Plan, fields: impl IntoIterator<Item = &'a Id>) -> Vec<CardOutline> {
-    fields.into_iter().filter_map(|id| one(farm, plan, id, farm.fields.get(id)?)).collect()
+pub(crate) fn fields<'a>(
+    farm: &Farm,
+    plan: &Plan,
+    fields: impl IntoIterator<Item = &'a Id>,
+    languages: &[Language],
+) -> Vec<CardOutline> {
+    fields.into_iter().filter_map(|id| one(farm, plan, id, farm.fields.get(id)?, languages)).collect()
 }
 
-fn one(farm: &Farm, plan: &Plan, id: &Id, field: &Field) -> Option<CardOutline> {
+fn one(farm: &Farm, plan: &Plan, id: &Id, field: &Field, languages: &[Language]) -> Option<CardOutline> {
     let left = plan.ground.of_field(id);
     let unsprayed = left.and_then(|left| left.strip_shape.as_ref()?.polygons());
     let drawing = outline(field, &unsprayed.unwrap_or(MultiPolygon(Vec::new())), farm.surroundings.values())?;
@@ -36,7 +43,7 @@ fn one(farm: &Farm, plan: &Plan, id: &Id, field: &Field) -> Option<CardOutline> 
         areas: near.iter().flat_map(|near| polygons(&near.polygons)).collect(),
         points: near.iter().flat_map(|near| &near.points).map(|at| put.spot(at)).collect(),
         gateways: gateways.iter().map(|(_, at)| put.spot(at)).collect(),
-        strips: left.map(|left| strips(farm, field, left)).unwrap_or_default(),
+        strips: left.map(|left| strips(farm, field, left, languages)).unwrap_or_default(),
         wind: wind.map(|from| from.value().point().to_owned()).unwrap_or_default(),
         wind_from: wind.map(|from| whole(from.value().to_degrees())),
     })
@@ -69,18 +76,19 @@ fn whole(number: f64) -> i32 {
 }
 
 /// The strips of a field in words, those that are left before those that may have to be.
-fn strips(farm: &Farm, field: &Field, left: &FieldGround) -> Vec<String> {
+fn strips(farm: &Farm, field: &Field, left: &FieldGround, languages: &[Language]) -> Vec<String> {
     let mut all: Vec<(bool, String)> = Vec::new();
     for strip in &left.strips {
         let when = match strip.applies {
             Applies::Yes | Applies::WindUnknown if strip.area.is_zero() => continue,
-            Applies::Yes if strip.downwind_only => ", as the wind is planned",
-            Applies::Yes => "",
-            Applies::WindUnknown => ", whichever way the wind blows",
-            Applies::NotDownwind => ", as soon as the wind blows toward it",
-            Applies::NotMeasured => ", which is not drawn",
+            Applies::Yes if strip.downwind_only => say("card-leave-planned"),
+            Applies::Yes => Say::nothing(),
+            Applies::WindUnknown => say("card-leave-any-wind"),
+            Applies::NotDownwind => say("card-leave-as-soon"),
+            Applies::NotMeasured => say("card-leave-not-drawn"),
         };
-        let words = format!("leave {}{when} ({})", of_strip(farm, field, strip), strip.who);
+        let leave = say("card-leave").with("strip", of_strip(farm, field, strip)).with("when", when);
+        let words = leave.with("who", strip.who.as_str()).in_languages(languages);
         if !all.iter().any(|(_, known)| *known == words) {
             all.push((matches!(strip.applies, Applies::NotDownwind | Applies::NotMeasured), words));
         }
@@ -90,22 +98,25 @@ fn strips(farm: &Farm, field: &Field, left: &FieldGround) -> Vec<String> {
 }
 
 /// "110 ft along Mill creek, west side, 1,320 ft of the edge".
-fn of_strip(farm: &Farm, field: &Field, strip: &Strip) -> String {
+fn of_strip(farm: &Farm, field: &Field, strip: &Strip) -> Say {
     let units = farm.units;
     let side = match &strip.to {
         To::Surrounding(id) => {
-            farm.surroundings.get(id).map(|drawn| ground::side(field, &drawn.shape, strip.width)).unwrap_or_default()
+            let drawn = farm.surroundings.get(id);
+            drawn.map_or(Say::nothing(), |drawn| ground::side_said(field, &drawn.shape, strip.width))
         }
         To::Neighbour(at) => {
             let side = field.neighbours.get(*at).map_or("", |neighbour| neighbour.side.trim());
-            if side.is_empty() { String::new() } else { format!("{side} side") }
+            if side.is_empty() { Say::nothing() } else { say("card-strip-side").with("side", side_on_card(side)) }
         }
     };
-    let edge = if strip.edge.is_zero() { String::new() } else { format!("{} of the edge", strip.edge.show(units)) };
-    let along = if strip.edge.is_zero() { "to" } else { "along" };
-    let place: Vec<String> = [side, edge].into_iter().filter(|words| !words.is_empty()).collect();
-    let place = if place.is_empty() { String::new() } else { format!(", {}", place.join(", ")) };
-    format!("{} {along} {}{place}", strip.width.show(units), strip.what)
+    let (id, edge) = if strip.edge.is_zero() {
+        ("card-strip-to", Say::nothing())
+    } else {
+        ("card-strip-along", say("card-strip-edge").with("length", strip.edge.show(units)))
+    };
+    let strip = say(id).with("width", strip.width.show(units)).with("what", strip.what.as_str());
+    Say::all([strip, side, edge], ", ")
 }
 
 #[cfg(test)]

@@ -3,11 +3,19 @@
 use super::{FillStep, Load};
 use crate::farm::CarrierKind;
 use crate::farm::card::{Gauge, Layer, Mark};
+use crate::language::{Language, say};
 use crate::plan::PlannedName;
 use crate::quantity::{Quantity, Units, Volume};
 
 /// Draws a load into a tank, with heights as shares of the full tank.
-pub fn gauge(load: &Load, names: &[PlannedName], carrier: CarrierKind, tank: Volume, units: Units) -> Gauge {
+pub fn gauge(
+    load: &Load,
+    names: &[PlannedName],
+    carrier: CarrierKind,
+    tank: Volume,
+    units: Units,
+    languages: &[Language],
+) -> Gauge {
     let mut gauge = Gauge::default();
     let height = |volume: Volume| volume.ratio(tank).unwrap_or(0.0).clamp(0.0, 1.0);
     let mut level = 0.0;
@@ -17,7 +25,7 @@ pub fn gauge(load: &Load, names: &[PlannedName], carrier: CarrierKind, tank: Vol
                 let (top, label) = (height(*to), to.show(units));
                 gauge.layers.push(Layer {
                     number: None,
-                    label: format!("in the tank already {label}"),
+                    label: say("card-in-tank-gauge").with("amount", label.as_str()).in_languages(languages),
                     amount: String::new(),
                     from: level,
                     to: top,
@@ -29,7 +37,10 @@ pub fn gauge(load: &Load, names: &[PlannedName], carrier: CarrierKind, tank: Vol
                 let top = height(*to);
                 gauge.layers.push(Layer {
                     number: None,
-                    label: format!("{} to {}", carrier.short(), to.show(units)),
+                    label: say("card-water-to")
+                        .with("water", carrier.short_on_card())
+                        .with("mark", to.show(units))
+                        .in_languages(languages),
                     amount: String::new(),
                     from: level,
                     to: top,

@@ -1,7 +1,7 @@
 //! From an exact amount to what a jug or a scale can measure.
 
 use crate::farm::{Container, Formulation, Measuring, Product};
-use crate::quantity::number::show;
+use crate::language::{Language, Say, say};
 use crate::quantity::{Amount, AsTyped, Quantity, Units};
 
 /// An amount as it is measured out.
@@ -71,6 +71,11 @@ pub(crate) fn to_mark(exact: Amount, (least, most): (Option<Amount>, Option<Amou
 
 /// Whole containers of the first size that fits, and the rest.
 pub(crate) fn containers(amount: Amount, containers: &[Container], units: Units) -> String {
+    containers_said(amount, containers, units).in_language(Language::English)
+}
+
+/// The same in any language.
+pub(crate) fn containers_said(amount: Amount, containers: &[Container], units: Units) -> Say {
     for container in containers {
         let size = container.size.value();
         let Some(count) = amount.ratio(size).map(|ratio| (ratio + 1e-9).floor()) else { continue };
@@ -80,16 +85,16 @@ pub(crate) fn containers(amount: Amount, containers: &[Container], units: Units)
         // A float in this range is a whole number that fits.
         #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
         let whole = count as u32;
-        let mut text = format!("{} {} of {}", show(count, 0), container.kind.name(whole), container.size.text());
+        let said = |id| say(id).with("containers", container.kind.on_card(whole)).with("size", container.size.text());
         let rest = amount.minus(size.times(count));
         if let Some(rest) = rest
             && rest.ratio(size).is_some_and(|share| share > 1e-9)
         {
-            text = format!("{text} + {}", rest.show(units));
+            return said("card-containers-and-rest").with("rest", rest.show(units));
         }
-        return text;
+        return said("card-containers");
     }
-    String::new()
+    Say::nothing()
 }
 
 #[cfg(test)]

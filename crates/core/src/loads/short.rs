@@ -1,6 +1,7 @@
 //! What a load shorter than planned takes: amounts for less ground, for the day on which the ground turns out smaller.
 
 use crate::farm::{Farm, ShortRow};
+use crate::language::say;
 use crate::loads::build::FAR;
 use crate::loads::sizing::Portion;
 use crate::loads::{Load, measure};
@@ -46,7 +47,10 @@ pub(super) fn rows(farm: &Farm, plan: &Plan, load: &Load) -> Vec<ShortRow> {
         };
         if let Some(amounts) = (0..plan.lines.len()).map(amount).collect() {
             let words = ground.show(units);
-            let ground = if bands.is_some() { format!("{words} of ground") } else { words };
+            let ground = match bands {
+                Some(_) => say("card-area-of-ground").with("area", words).in_languages(&farm.card_languages),
+                None => words,
+            };
             rows.push(ShortRow { ground, spray: spray.show(units), amounts });
         }
         ground = ground + step;

@@ -13,6 +13,7 @@ pub mod sheet;
 
 use crate::farm::{AdjuvantClass, CarrierKind, Farm, Formulation, Id, Pass, Product};
 use crate::finding::{Basis, Finding, Level, Subject};
+use crate::language::Language;
 use crate::mix::order::how;
 use crate::plan::Plan;
 use crate::quantity::{Amount, CarrierRate, Duration, Quantity, Share, Units, Volume};
@@ -306,7 +307,7 @@ fn in_jar(product: &Product, carrier: CarrierKind) -> String {
     if product.formulation == Formulation::WSP {
         return "weigh it out of an opened bag, with a small piece of the film; wait until the film is gone".to_owned();
     }
-    how(product, carrier)
+    how(product, carrier).in_language(Language::English)
 }
 
 fn working(

@@ -13,6 +13,7 @@ use serde::Deserialize;
 use crate::farm::label::{OrderPlace, Says};
 use crate::farm::{AdjuvantClass, CarrierKind, Formulation, Id, Product, ProductKind};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::{Language, Say, say};
 use crate::mix::line::PlannedLine;
 use crate::working::Working;
 
@@ -87,7 +88,7 @@ fn keys(product: &Product) -> [&'static str; 3] {
 }
 
 /// How a product is put in: in its label's own words, or in those of its formulation; and what to wait for.
-pub(crate) fn how(product: &Product, carrier: CarrierKind) -> String {
+pub(crate) fn how(product: &Product, carrier: CarrierKind) -> Say {
     let own: Vec<&str> = product
         .label
         .iter()
@@ -97,16 +98,15 @@ pub(crate) fn how(product: &Product, carrier: CarrierKind) -> String {
         })
         .collect();
     if !own.is_empty() {
-        return own.join("; ");
+        return own.join("; ").into();
     }
     let handling = match (carrier, product.formulation) {
         (CarrierKind::Water, formulation) => formulation.handling(),
-        (_, Formulation::WSP) => "dissolve in water first, then pour in",
-        (_, Formulation::WG) => "make a slurry first (2 parts water to 1)",
+        (_, Formulation::WSP) => say("card-handle-dissolve-first"),
+        (_, Formulation::WG) => say("card-handle-slurry"),
         (_, formulation) => formulation.handling(),
     };
-    let words = [handling, product.formulation.pause()];
-    words.into_iter().filter(|words| !words.is_empty()).collect::<Vec<_>>().join("; ")
+    Say::all([handling, product.formulation.pause()], "; ")
 }
 
 fn row_for<'table>(order: &str, product: &Product) -> Option<&'table OrderRow> {
@@ -194,7 +194,7 @@ pub fn place(mix: &[(&Id, &Product)], wanted: &str, carrier: CarrierKind, findin
                 .class
                 .filter(|_| !rank.product.kind.is_pesticide())
                 .map_or_else(|| rank.product.formulation.name(), AdjuvantClass::name);
-            let how = how(rank.product, carrier);
+            let how = how(rank.product, carrier).in_language(Language::English);
             match (rank.label, rank.row) {
                 (None, Some(row)) if rank.agent => Placed {
                     product: rank.id.clone(),

@@ -6,6 +6,7 @@ use super::reckon::{Reckoned, Task, in_tenths, open_words, within};
 use super::setting::{Between, Classes, CurvePoint, Fit, RankedSet};
 use crate::farm::Id;
 use crate::finding::Basis;
+use crate::language::Language;
 use crate::quantity::{Pressure, Quantity, Share, Speed};
 
 /// The sets in order: those that do the pass as planned, those that do it at another speed, those of which too little is typed,
@@ -102,7 +103,7 @@ pub(super) fn against(task: &Task, one: &Reckoned, point: &CurvePoint) -> Vec<(S
         why.push((
             format!(
                 "At {speed} the valves would stand open {} of the time; they may from {} to {}",
-                open_words(duty, may),
+                open_words(duty, may).in_language(Language::English),
                 may.least.show_whole(),
                 may.most.show_whole()
             ),

@@ -5,6 +5,7 @@ use super::flow::{self, Known, Law};
 use super::nozzle;
 use super::setting::{Between, CurvePoint, Setting};
 use crate::farm::{Farm, Id, NozzleSet, Pass, Rig};
+use crate::language::{Say, say};
 use crate::quantity::{AsTyped, CarrierRate, Flow, Length, Pressure, Share, Speed, Units};
 
 /// Points of a curve.
@@ -62,14 +63,14 @@ fn duty(flow: Flow, law: Law, pressure: Pressure, task: &Task) -> Option<Share> 
 }
 
 /// How long valves stand open, in whole per cent; beyond an end that reads alike, on which side of it.
-pub(super) fn open_words(duty: Share, may: Between<Share>) -> String {
+pub(super) fn open_words(duty: Share, may: Between<Share>) -> Say {
     let shown = duty.show_whole();
     if duty.exceeds(may.most) && may.most.show_whole() == shown {
-        format!("just over {shown}")
+        say("card-just-over").with("share", shown)
     } else if may.least.exceeds(duty) && may.least.show_whole() == shown {
-        format!("just under {shown}")
+        say("card-just-under").with("share", shown)
     } else {
-        shown
+        shown.into()
     }
 }
 

@@ -9,6 +9,7 @@ use super::{density, fitted, nozzle, set_of};
 use crate::farm::{CarrierKind, Droplets, Farm, Id, Layout, NozzleSet, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::listed;
+use crate::language::{Language, Say};
 use crate::quantity::{CarrierRate, Density, Flow, Pressure, Quantity, Share, Speed};
 use crate::working::Working;
 
@@ -64,6 +65,11 @@ pub struct Setting {
 impl Setting {
     /// The share of the time that the valves stand open, in whole per cent; more than always is said to be that.
     pub fn duty_words(&self) -> Option<String> {
+        self.duty_said().map(|duty| duty.in_language(Language::English))
+    }
+
+    /// The same in any language.
+    pub(crate) fn duty_said(&self) -> Option<Say> {
         let always = Between { least: Share::ZERO, most: Share::from_percent(100.0) };
         self.duty.map(|duty| open_words(duty, always))
     }

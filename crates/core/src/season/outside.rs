@@ -119,11 +119,11 @@ const AIR_UNKNOWN: &str = "; the air was not measured";
 /// What a limit leaves, in a sentence. `told` is whether the air tells that it speaks.
 fn allowed(limit: &Limit, told: bool) -> String {
     match (&limit.basis, limit.outside) {
-        (Basis::Practice | Basis::Published(_), _) => format!("usual is {}", limit.text),
+        (Basis::Practice | Basis::Published(_), _) => format!("usual is {}", limit.text()),
         (basis, Verdict::Forbidden) if told => {
-            format!("the {} as it is typed now asks for {}", plain(basis), limit.text)
+            format!("the {} as it is typed now asks for {}", plain(basis), limit.text())
         }
-        (basis, _) => format!("the {} as it is typed now may ask for {}", plain(basis), limit.text),
+        (basis, _) => format!("the {} as it is typed now may ask for {}", plain(basis), limit.text()),
     }
 }
 

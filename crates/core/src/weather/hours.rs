@@ -188,7 +188,7 @@ fn say(farm: &Farm, pass_id: &Id, pass: &Pass, outlook: &Outlook, hours: &Hours,
         let binding = most_binding(hours);
         let doubtful = hours.hours.iter().filter(|hour| hour.verdict == Verdict::Doubtful).count();
         let because = binding.map_or_else(String::new, |(limit, count)| {
-            format!("; most hours fail at: {} ({count} of {})", limit.text, hours.hours.len())
+            format!("; most hours fail at: {} ({count} of {})", limit.text(), hours.hours.len())
         });
         let doubt = if doubtful == 0 { String::new() } else { format!(", {doubtful} are doubtful") };
         let basis = binding.map_or(Basis::Arithmetic, |(limit, _)| limit.basis.clone());

@@ -11,8 +11,9 @@ use super::{Limit, Verdict};
 use crate::farm::label::Says;
 use crate::farm::{Farm, Field, Pass, Shape, SunTime, Surrounding};
 use crate::finding::Basis;
-use crate::ground::{self, Directions, named, strips};
+use crate::ground::{self, Directions, named, side_on_card, strips};
 use crate::label::{buffer, weather, when};
+use crate::language::{Say, say};
 use crate::quantity::{AsTyped, Bearing, Length, Quantity, Share, Speed, Temperature, TemperatureSpan, Units};
 
 /// What a limit holds an hour against.
@@ -29,7 +30,7 @@ pub enum Kind {
         /// In wind from here; `None` where the side on which it lies is not typed.
         winds: Option<Directions>,
         /// What it is, with its field.
-        what: String,
+        what: Say,
     },
     /// Not while warm air lies over cold.
     NoInversion,
@@ -88,24 +89,29 @@ impl Kind {
         })
     }
 
-    /// Its words, as a limit.
-    fn words(&self, units: Units) -> String {
+    /// As a limit, in any language.
+    fn said(&self, units: Units) -> Say {
+        let at_least =
+            |what: &'static str, least: String| say("card-at-least").with("what", say(what)).with("least", least);
+        let at_most = |what: &'static str, most: String| say("card-at-most").with("what", say(what)).with("most", most);
         match self {
-            Self::MostWind(wind) => format!("wind at most {}", wind.show(units)),
-            Self::LeastWind(wind) => format!("wind at least {}", wind.show(units)),
-            Self::MostGust(gust) => format!("gusts at most {}", gust.show(units)),
-            Self::NotToward { winds: Some(_), what } => format!("no wind toward {what}"),
-            Self::NotToward { winds: None, what } => format!("no wind toward {what}, whose side is not typed"),
-            Self::NoInversion => "no inversion".to_owned(),
-            Self::MostAir(air) => format!("air at most {}", air.show(units)),
-            Self::LeastAir(air) => format!("air at least {}", air.show(units)),
-            Self::MostHumidity(humidity) => format!("humidity at most {}", humidity.show(units)),
-            Self::LeastHumidity(humidity) => format!("humidity at least {}", humidity.show(units)),
-            Self::MostDeltaT(span) => format!("Delta T at most {}", span.show(units)),
-            Self::LeastDeltaT(span) => format!("Delta T at least {}", span.show(units)),
-            Self::Daylight { from, to } => format!("from {from} to {to}"),
-            Self::RainFree { hours: 0 } => "no rain".to_owned(),
-            Self::RainFree { hours } => format!("no rain for {hours} h after it"),
+            Self::MostWind(wind) => at_most("card-wind", wind.show(units)),
+            Self::LeastWind(wind) => at_least("card-wind", wind.show(units)),
+            Self::MostGust(gust) => at_most("card-gusts", gust.show(units)),
+            Self::NotToward { winds: Some(_), what } => say("card-no-wind-toward").with("what", what.clone()),
+            Self::NotToward { winds: None, what } => say("card-no-wind-toward-untyped").with("what", what.clone()),
+            Self::NoInversion => say("card-no-inversion"),
+            Self::MostAir(air) => at_most("card-air", air.show(units)),
+            Self::LeastAir(air) => at_least("card-air", air.show(units)),
+            Self::MostHumidity(humidity) => at_most("card-humidity", humidity.show(units)),
+            Self::LeastHumidity(humidity) => at_least("card-humidity", humidity.show(units)),
+            Self::MostDeltaT(span) => at_most("card-delta-t", span.show(units)),
+            Self::LeastDeltaT(span) => at_least("card-delta-t", span.show(units)),
+            Self::Daylight { from, to } => {
+                say("card-time-from-to").with("from", from.on_card()).with("to", to.on_card())
+            }
+            Self::RainFree { hours: 0 } => say("card-no-rain"),
+            Self::RainFree { hours } => say("card-no-rain-after").with("hours", *hours),
         }
     }
 }
@@ -212,16 +218,14 @@ fn place(kind: &Kind) -> u8 {
 
 /// A limit in words, where it has none yet.
 fn in_words(rank: Rank, limit: Limit, units: Units) -> Limit {
-    if !limit.text.is_empty() {
+    if limit.said != Say::nothing() {
         return limit;
     }
-    let words = limit.kind.words(units);
-    let doubts = limit.doubts();
-    let space = if doubts.is_empty() { "" } else { " " };
+    let (words, doubts) = (limit.kind.said(units), limit.doubts_said());
     match (&limit.kind, rank) {
         // A label that names a wind and no gust: whether a gust counts against it differs.
         (Kind::MostGust(_), Rank::Follows) => Limit {
-            text: format!("{words}, as its wind{space}{doubts}"),
+            said: Say::all([say("card-as-its-wind").with("limit", words), doubts], " "),
             basis: match (limit.basis, practice::source("gust_as_wind")) {
                 (Basis::Label(at), Basis::Published(source)) => {
                     Basis::Label(format!("{at}, which names no gust ({}: {source})", practice::why("gust_as_wind")))
@@ -230,7 +234,7 @@ fn in_words(rank: Rank, limit: Limit, units: Units) -> Limit {
             },
             ..limit
         },
-        _ => Limit { text: format!("{words}{space}{doubts}"), ..limit },
+        _ => Limit { said: Say::all([words, doubts], " "), ..limit },
     }
 }
 
@@ -242,7 +246,7 @@ fn asks(farm: &Farm, pass: &Pass, fields: &[&Field], beside: &[Beside]) -> Vec<(
         let rank = if asked.doubt.is_empty() { Rank::Surely } else { Rank::Doubtful };
         let outside = if asked.doubt.is_empty() { Verdict::Forbidden } else { Verdict::Doubtful };
         let limit = |kind: Kind, outside: Verdict, asks: bool| Limit {
-            text: String::new(),
+            said: Say::nothing(),
             basis: asked.basis.clone(),
             outside,
             kind,
@@ -317,10 +321,11 @@ fn asks(farm: &Farm, pass: &Pass, fields: &[&Field], beside: &[Beside]) -> Vec<(
                 "" => (Rank::Surely, Verdict::Forbidden),
                 _ => (Rank::Doubtful, Verdict::Doubtful),
             };
-            let what = format!("{} where no strip is left, beside {}", kept.drawn.name, field.name);
+            let what =
+                say("card-where-no-strip").with("what", kept.drawn.name.as_str()).with("field", field.name.as_str());
             let kind = Kind::NotToward { winds: Some(winds), what };
             let (basis, doubt) = (spoken.basis(), spoken.doubt.clone());
-            all.push((rank, Limit { text: String::new(), basis, outside, kind, asks: true, air: Vec::new(), doubt }));
+            all.push((rank, Limit { said: Say::nothing(), basis, outside, kind, asks: true, air: Vec::new(), doubt }));
         }
     }
     all
@@ -336,7 +341,7 @@ struct Beside<'a> {
     /// Those that do so from as near as the farm minds; `None` where none does.
     near: Option<Directions>,
     /// Both and the field, in words.
-    words: String,
+    words: Say,
     /// How far from the edge; `None` where that is not typed.
     distance: Option<Length>,
     /// Where it is drawn.
@@ -353,9 +358,12 @@ fn neighbours<'a>(farm: &'a Farm, fields: &[&Field]) -> Vec<Beside<'a>> {
         for neighbour in typed.filter(|neighbour| !strips::stands_for(farm, field, neighbour)) {
             let (what, side) = (neighbour.what.trim(), neighbour.side.trim());
             let words = if side.is_empty() {
-                format!("{what} beside {}", field.name)
+                beside_field(what, field)
             } else {
-                format!("{what} on the {side} of {}", field.name)
+                say("card-neighbour-on")
+                    .with("what", what)
+                    .with("side", side_on_card(side))
+                    .with("field", field.name.as_str())
             };
             let distance = neighbour.distance.as_ref().map(AsTyped::value);
             if let Some(known) = all.iter_mut().find(|known| known.words == words) {
@@ -374,6 +382,10 @@ fn neighbours<'a>(farm: &'a Farm, fields: &[&Field]) -> Vec<Beside<'a>> {
     all
 }
 
+fn beside_field(what: &str, field: &Field) -> Say {
+    say("card-neighbour-beside").with("what", what).with("field", field.name.as_str())
+}
+
 /// What is drawn beside a field, with the directions in which it truly lies.
 fn drawn<'a>(farm: &'a Farm, field: &Field, near: Option<Length>) -> Vec<Beside<'a>> {
     let Some(on_plane) = field.boundary.as_ref().and_then(Shape::on_plane) else { return Vec::new() };
@@ -387,7 +399,7 @@ fn drawn<'a>(farm: &'a Farm, field: &Field, near: Option<Length>) -> Vec<Beside<
                 winds: Some(toward_drawn(&beside)),
                 // As a typed neighbour, which lies to one side.
                 near: is_near.then(|| toward(&Directions::one(beside.nearest))),
-                words: format!("{} beside {}", drawn.name, field.name),
+                words: beside_field(&drawn.name, field),
                 distance: Some(beside.distance),
                 drawn: Some(drawn),
             })
@@ -416,11 +428,11 @@ fn meant<'a, 'b>(
 /// What the farm keeps to.
 fn keeps(farm: &Farm, beside: &[Beside]) -> Vec<(Rank, Limit)> {
     let mut all = Vec::new();
-    let mut add = |found: Option<(Kind, Basis)>, words: Option<&str>, asks: bool| {
+    let mut add = |found: Option<(Kind, Basis)>, words: Option<Say>, asks: bool| {
         let Some((kind, basis)) = found else { return };
-        let text = words.unwrap_or_default().to_owned();
+        let said = words.unwrap_or(Say::nothing());
         let (air, doubt) = (Vec::new(), String::new());
-        all.push((Rank::Practice, Limit { text, basis, outside: Verdict::Doubtful, kind, asks, air, doubt }));
+        all.push((Rank::Practice, Limit { said, basis, outside: Verdict::Doubtful, kind, asks, air, doubt }));
     };
     let wind = |limit, which, kind: fn(Speed) -> Kind| {
         practice::of(farm, limit, which).map(|(speed, basis)| (kind(speed), basis))
@@ -448,8 +460,8 @@ fn keeps(farm: &Farm, beside: &[Beside]) -> Vec<(Rank, Limit)> {
         add(Some((Kind::MostDeltaT(most), basis)), None, false);
     }
     if let Some((good, basis)) = span("good_delta_t", |practice| &practice.good_delta_t) {
-        let words = format!("Delta T good up to {}", good.show(farm.units));
-        add(Some((Kind::MostDeltaT(good), basis)), Some(&words), false);
+        let words = say("card-delta-t-good").with("good", good.show(farm.units));
+        add(Some((Kind::MostDeltaT(good), basis)), Some(words), false);
     }
     if let Some((least, basis)) = span("least_delta_t", |practice| &practice.least_delta_t) {
         add(Some((Kind::LeastDeltaT(least), basis)), None, false);
@@ -557,7 +569,7 @@ pub(crate) fn reason(limit: &Limit, outlook: &Outlook, at: usize, hour: &Seen, u
 
 fn outside(limit: &Limit, outlook: &Outlook, at: usize, hour: &Seen, units: Units) -> String {
     let air = &hour.air;
-    let text = &limit.text;
+    let text = &limit.text();
     let found = |word: &str, value: Option<String>| match value {
         Some(value) => format!("{word} {value}; {text}"),
         None => format!("the forecast has no {word}; {text}"),

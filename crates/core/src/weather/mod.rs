@@ -18,7 +18,8 @@ use jiff::civil::{Date, DateTime};
 use crate::farm::Farm;
 use crate::farm::label::When;
 use crate::finding::Basis;
-use crate::label::when::words;
+use crate::label::when::said;
+use crate::language::{Language, Say, say};
 use crate::quantity::{Duration, Share, Temperature, TemperatureSpan};
 
 pub(crate) use hours::judge;
@@ -66,8 +67,8 @@ pub struct Sky {
 /// A limit that the hours of a pass are held against.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Limit {
-    /// In words: "wind at most 10 mph".
-    pub text: String,
+    /// In any language: "wind at most 10 mph".
+    pub said: Say,
     /// On what it rests.
     pub basis: Basis,
     /// How an hour outside it is judged.
@@ -85,9 +86,19 @@ pub struct Limit {
 impl Limit {
     /// All that it hangs on, in words: the air in which alone it speaks, and what cannot be told; empty where it always speaks.
     pub fn doubts(&self) -> String {
-        let all: Vec<String> =
-            self.air.iter().map(words).chain(Some(self.doubt.clone()).filter(|doubt| !doubt.is_empty())).collect();
-        all.join(" and ")
+        self.doubts_said().in_language(Language::English)
+    }
+
+    /// The same in any language, but for what the crop and its stage leave open, which is in English.
+    pub(crate) fn doubts_said(&self) -> Say {
+        let doubt = Some(Say::from(self.doubt.as_str())).filter(|_| !self.doubt.is_empty());
+        let all = self.air.iter().map(said).chain(doubt);
+        all.reduce(|a, b| say("card-and").with("a", a).with("b", b)).unwrap_or(Say::nothing())
+    }
+
+    /// In words: "wind at most 10 mph".
+    pub fn text(&self) -> String {
+        self.said.in_language(Language::English)
     }
 }
 

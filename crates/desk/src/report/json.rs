@@ -153,7 +153,7 @@ fn hours(hours: &Hours) -> Value {
         })),
         "sun": hours.sun.map(span),
         "limits": hours.limits.iter().map(|limit| json!({
-            "text": limit.text,
+            "text": limit.text(),
             "outside": limit.outside.word(),
             "basis": basis(&limit.basis),
         })).collect::<Vec<_>>(),

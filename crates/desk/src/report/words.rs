@@ -10,7 +10,7 @@ use tankard_core::rig::rinse::{RinsePlan, RinseWay};
 use tankard_core::rig::setting::{Classes, Fit, RankedSet, Setting, in_tenths};
 use tankard_core::rig::work::Work;
 use tankard_core::weather::hours::GOES_ON;
-use tankard_core::weather::{Hours, Span, Verdict};
+use tankard_core::weather::{Hours, Limit, Span, Verdict};
 use tankard_core::words::{capital, ends};
 
 /// "coarse", or the two classes of which either may come.
@@ -181,7 +181,7 @@ pub fn spans_of(hours: &Hours, verdict: Verdict) -> Vec<String> {
 }
 
 /// The limits that bind hours of a verdict, with just that weight, each once.
-pub fn binding(hours: &Hours, verdict: Verdict) -> Vec<&str> {
+pub fn binding(hours: &Hours, verdict: Verdict) -> Vec<String> {
     let mut binds: Vec<usize> = hours
         .hours
         .iter()
@@ -190,7 +190,7 @@ pub fn binding(hours: &Hours, verdict: Verdict) -> Vec<&str> {
         .collect();
     binds.sort_unstable();
     binds.dedup();
-    binds.into_iter().filter_map(|at| hours.limits.get(at)).map(|limit| limit.text.as_str()).collect()
+    binds.into_iter().filter_map(|at| hours.limits.get(at)).map(Limit::text).collect()
 }
 
 /// "06:10 to 07:10 allowed", or how long it takes where no clock can be told.

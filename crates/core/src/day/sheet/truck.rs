@@ -3,6 +3,7 @@
 use super::{OfDay, SheetLine, counted_in_words};
 use crate::farm::{CarrierKind, Farm, Fills, Id, Product};
 use crate::label::once;
+use crate::language::Language;
 use crate::loads::measure;
 use crate::quantity::number::show;
 use crate::quantity::{Amount, AsTyped, Quantity, Volume};
@@ -52,8 +53,10 @@ fn lots(product: &Product, account: Option<&Account>) -> String {
 pub(super) fn water(farm: &Farm, passes: &[&OfDay]) -> Vec<SheetLine> {
     let units = farm.units;
     let source = |pass: &OfDay| match pass.pass.carrier_kind {
-        CarrierKind::Water => farm.waters.get(&pass.pass.water).map_or("Water, source not chosen", |water| &water.name),
-        fertilizer => fertilizer.on_card(),
+        CarrierKind::Water => {
+            farm.waters.get(&pass.pass.water).map_or("Water, source not chosen".to_owned(), |water| water.name.clone())
+        }
+        fertilizer => fertilizer.on_card().in_language(Language::English),
     };
     let carried =
         |passes: &[&&OfDay]| -> Volume { passes.iter().flat_map(|pass| &pass.plan.loads).map(|load| load.water).sum() };

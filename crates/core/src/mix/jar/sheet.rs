@@ -9,6 +9,7 @@ use crate::farm::card::CardStep;
 use crate::farm::label::Says;
 use crate::farm::{CarrierKind, Farm, Id, Paper, Product};
 use crate::finding::Level;
+use crate::language::Language;
 use crate::loads::card::{long_date, said};
 use crate::quantity::number::show;
 use crate::quantity::{Duration, Quantity, Units, Volume};
@@ -150,9 +151,12 @@ pub fn sheet(farm: &Farm, test: &JarTest) -> Option<JarSheet> {
         signs: signs().iter().map(|sign| (sign.sign.clone(), sign.means.words().to_owned())).collect(),
         results: results(test),
         wear: said(farm, pass, &products, |says| match says {
-            Says::Wear { what } => Some(what.clone()),
+            Says::Wear { what } => Some(what.as_str().into()),
             _ => None,
-        }),
+        })
+        .iter()
+        .map(|said| said.in_language(Language::English))
+        .collect(),
         cautions: CAUTIONS.map(str::to_owned).to_vec(),
         open: test
             .findings

@@ -3,6 +3,7 @@
 use egui::{Label, Ui};
 use jiff::civil::Date;
 use tankard_core::farm::{Aim, Apart, Farm, Measuring, Paper, Place, Practice};
+use tankard_core::language::Language;
 use tankard_core::quantity::{Area, AsTyped, Quantity, Units};
 use tankard_core::weather::practice::{source, usual, why};
 use tankard_core::weather::sun;
@@ -19,6 +20,7 @@ struct House {
     currency: String,
     place: Place,
     paper: Paper,
+    card_languages: Vec<Language>,
     measuring: Measuring,
     emergency: String,
     practice: Practice,
@@ -35,6 +37,7 @@ impl House {
             currency: farm.currency.clone(),
             place: farm.place.clone().unwrap_or_default(),
             paper: farm.paper,
+            card_languages: farm.card_languages.clone(),
             measuring: farm.measuring.clone(),
             emergency: farm.emergency.join("\n"),
             practice: farm.practice.clone(),
@@ -50,6 +53,7 @@ impl House {
         farm.currency = self.currency;
         farm.place = (self.place != Place::default()).then_some(self.place);
         farm.paper = self.paper;
+        farm.card_languages = self.card_languages;
         farm.measuring = self.measuring;
         farm.practice = self.practice;
         farm.aims = self.aims;
@@ -97,6 +101,17 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
     });
 }
 
+/// One language, or two with the first on top. English alone is what a farm has that names none.
+fn card_languages() -> Vec<Vec<Language>> {
+    use Language::{English, Spanish};
+    vec![Vec::new(), vec![Spanish], vec![Spanish, English], vec![English, Spanish]]
+}
+
+fn in_words(languages: &Vec<Language>) -> String {
+    let names: Vec<&str> = languages.iter().map(|language| language.name()).collect();
+    if names.is_empty() { Language::English.name().to_owned() } else { names.join(" / ") }
+}
+
 fn form(bench: &mut Bench, ui: &mut Ui) {
     let before = House::of(bench.farm());
     let mut house = before.clone();
@@ -121,6 +136,10 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     section(ui, "Load cards");
     line(ui, "paper", |ui| {
         boxes::choice(ui, "paper", &mut house.paper, &[Paper::Letter, Paper::A4], |paper| format!("{paper:?}"), 120.0);
+    });
+    line(ui, "language", |ui| {
+        boxes::choice(ui, "language of the cards", &mut house.card_languages, &card_languages(), in_words, 200.0);
+        word(ui, "names, and what you type from a label, stand as you typed them");
     });
     line(ui, "in an emergency", |ui| {
         boxes::lines(ui, "telephone lines for an emergency", &mut house.emergency, 400.0, 3);

@@ -9,11 +9,12 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use egui::{RichText, ScrollArea, Ui, Vec2};
-use jiff::civil::Date;
+use jiff::civil::{Date, DateTime};
 use tankard_core::farm::card::{Card, CardContent};
 use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::Level;
-use tankard_core::loads::card::{cards, short_date};
+use tankard_core::language::{Language, Say, say};
+use tankard_core::loads::card::{cards, day};
 use tankard_core::plan::Plan;
 use tankard_file::store::{self, Report};
 use tankard_paper::Sheet;
@@ -100,8 +101,12 @@ fn is_current(issued: &[(&Id, &Card)], now: &[CardContent]) -> bool {
     issued.len() == now.len() && issued.iter().zip(now).all(|((_, card), content)| card.content == *content)
 }
 
-fn moment(card: &Card) -> String {
-    format!("{}, {}", short_date(card.issued.date()), card.issued.strftime("%H:%M"))
+fn moment(at: DateTime) -> Say {
+    say("card-moment").with("day", day(at.date())).with("time", at.strftime("%H:%M").to_string())
+}
+
+fn moment_of(card: &Card) -> String {
+    moment(card.issued).in_language(Language::English)
 }
 
 /// Shows the page.
@@ -114,7 +119,7 @@ pub fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     let wanted = if current {
         last.iter().find(|(_, card)| card.content.load == number).map(|(card_number, card)| Wanted {
             number: (*card_number).clone(),
-            issued: Some(moment(card)),
+            issued: Some(moment(card.issued).in_languages(&card.content.languages)),
             content: card.content.clone(),
         })
     } else {
@@ -125,7 +130,7 @@ pub fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         })
     };
     let numbers: Vec<Id> = last.iter().map(|(number, _)| (*number).clone()).collect();
-    let when = last.first().map(|(_, card)| moment(card));
+    let when = last.first().map(|(_, card)| moment_of(card));
     let stops = plan.count(Level::Stop);
     let height = ui.available_height();
     ui.horizontal_top(|ui| {
@@ -244,7 +249,7 @@ fn before(desk: &mut Desk, ui: &mut Ui, pass: &str, latest: &[Id]) {
         .iter()
         .rev()
         .filter(|(number, card)| card.pass == pass && !latest.contains(number))
-        .map(|(number, card)| (number.clone(), card.content.load, moment(card)))
+        .map(|(number, card)| (number.clone(), card.content.load, moment_of(card)))
         .collect();
     if old.is_empty() {
         return;
@@ -294,13 +299,19 @@ fn numbered(desk: &mut Desk, id: &Id, after: usize) -> Result<Vec<(Id, Card)>, S
 }
 
 /// The PDF of cards, as they were or are printed.
-fn pdf<'a>(cards: impl Iterator<Item = (&'a Id, &'a Card)>, reprint: Option<&str>) -> Result<Vec<u8>, String> {
+fn pdf<'a>(cards: impl Iterator<Item = (&'a Id, &'a Card)>, reprint: Option<&Say>) -> Result<Vec<u8>, String> {
     let sheets: Vec<Sheet<'_>> = cards.map(|(number, card)| on_paper(number, card, reprint)).collect();
     tankard_paper::pdf(&sheets).map_err(|error| error.to_string())
 }
 
-fn on_paper<'a>(number: &'a str, card: &'a Card, reprint: Option<&str>) -> Sheet<'a> {
-    Sheet { number, issued: Some(moment(card)), reprint: reprint.map(str::to_owned), content: &card.content }
+fn on_paper<'a>(number: &'a str, card: &'a Card, reprint: Option<&Say>) -> Sheet<'a> {
+    let languages = &card.content.languages;
+    Sheet {
+        number,
+        issued: Some(moment(card.issued).in_languages(languages)),
+        reprint: reprint.map(|mark| mark.in_languages(languages)),
+        content: &card.content,
+    }
 }
 
 /// Writes what is to be printed; new cards are issued only once they are on disk. Gives what was written, and what `put`
@@ -333,8 +344,7 @@ fn write<T>(desk: &mut Desk, put: impl FnOnce(&[u8]) -> Result<T, String>) -> Re
                 is_superseded(desk, &pass)
                     || !issued(desk.document.farm(), &pass).iter().any(|(number, _)| numbers.contains(number))
             });
-            let superseded = if old { "; superseded, not for use" } else { "" };
-            let mark = format!("reprinted {}, {}{superseded}", short_date(now.date()), now.strftime("%H:%M"));
+            let mark = say(if old { "card-reprinted-old" } else { "card-reprinted" }).with("when", moment(now));
             let cards = &desk.document.farm().cards;
             let old: Vec<(&Id, &Card)> = numbers.iter().filter_map(|number| cards.get_key_value(number)).collect();
             let place = put(&pdf(old.iter().copied(), Some(&mark))?)?;

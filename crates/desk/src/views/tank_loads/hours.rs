@@ -9,7 +9,7 @@ use tankard_core::finding::Subject;
 use tankard_core::loads::card::long_date;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{AsTyped, Duration, Quantity, Units};
-use tankard_core::weather::{Hours, JudgedHour, Outlook, Sky, Verdict};
+use tankard_core::weather::{Hours, JudgedHour, Limit, Outlook, Sky, Verdict};
 
 use super::{cell, column, sheet};
 use crate::app::Desk;
@@ -49,8 +49,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
 /// "05:00 allowed", "09:00 forbidden: wind at most 10 mph".
 fn name_of(hours: &Hours, hour: &JudgedHour) -> String {
     let again = if hour.again { " again" } else { "" };
-    let binds: Vec<&str> =
-        hour.binds.iter().filter_map(|(at, _)| hours.limits.get(*at)).map(|limit| limit.text.as_str()).collect();
+    let binds: Vec<String> = hour.binds.iter().filter_map(|(at, _)| hours.limits.get(*at)).map(Limit::text).collect();
     let why = if binds.is_empty() { String::new() } else { format!(": {}", binds.join("; ")) };
     let part = hour.part.filter(|(_, verdict)| *verdict != hour.verdict);
     let part = part.map(|(span, verdict)| format!(", {} {}", span.words(), verdict.word())).unwrap_or_default();
@@ -218,8 +217,8 @@ fn binding(ui: &mut Ui, hours: &Hours, judged: &JudgedHour, looked: &Looked) {
     ui.label(look::heading("What speaks against it"));
     for (place, (at, verdict)) in judged.binds.iter().enumerate() {
         let Some(limit) = hours.limits.get(*at) else { continue };
-        let text = looked.reasons.get(place).unwrap_or(&limit.text);
-        limit_line(ui, text, &limit.basis.to_string(), *verdict);
+        let text = looked.reasons.get(place).cloned().unwrap_or_else(|| limit.text());
+        limit_line(ui, &text, &limit.basis.to_string(), *verdict);
     }
 }
 
@@ -255,7 +254,7 @@ fn limits(ui: &mut Ui, hours: &Hours) {
         boxes::hairline(ui);
         ui.horizontal_top(|ui| {
             column(ui, text, |ui| {
-                ui.add(Label::new(&limit.text).wrap());
+                ui.add(Label::new(limit.text()).wrap());
             });
             column(ui, outside, |ui| {
                 ui.label(

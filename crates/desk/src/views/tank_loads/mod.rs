@@ -264,6 +264,7 @@ fn gauge_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, height: f32)
                 farm.passes.get(id).map(|pass| pass.carrier_kind).unwrap_or_default(),
                 tank,
                 units,
+                &[],
             );
             let room = Vec2::new(ui.available_width(), (height - 60.0).max(200.0));
             crate::parts::gauge::show(ui, &drawn, &tank.show(units), room);

@@ -31,10 +31,12 @@ pub(super) fn weather(ui: &mut Ui, page: &Page<'_>, asked: &[Limit], record: &mu
     let humidity = expected.humidity.map(|range| ends(&range, units)).unwrap_or_default();
     let limits = |wanted: fn(&Kind) -> bool| {
         // The row says of what.
-        let short = |text| ["wind at", "air at", "humidity at"].iter().find_map(|own| str::strip_prefix(text, own));
+        let short = |text: &str| {
+            ["wind at", "air at", "humidity at"].iter().find_map(|own| text.strip_prefix(own)).map(str::to_owned)
+        };
         let texts = asked.iter().filter(|limit| wanted(&limit.kind)).map(|limit| {
-            let text = limit.text.as_str();
-            short(text).map_or_else(|| text.to_owned(), |rest| format!("at{rest}"))
+            let text = limit.text();
+            short(&text).map_or_else(|| text.clone(), |rest| format!("at{rest}"))
         });
         let texts: Vec<String> = texts.collect();
         if texts.is_empty() { String::new() } else { format!("limit: {}", texts.join("; ")) }

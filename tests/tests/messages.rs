@@ -1,0 +1,169 @@
+//! The messages of each language: all there, all used, with the same values in them; and the load card in Spanish.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::{Path, PathBuf};
+
+use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
+use fluent_syntax::parser::parse;
+use tankard_core::language::Language;
+use tankard_core::loads::card::cards;
+use tankard_core::plan::plan;
+
+fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("..")
+}
+
+fn values_in<'t>(pattern: &Pattern<&'t str>, names: &mut BTreeSet<&'t str>) {
+    for element in &pattern.elements {
+        if let PatternElement::Placeable { expression } = element {
+            match expression {
+                Expression::Inline(InlineExpression::VariableReference { id }) => {
+                    names.insert(id.name);
+                }
+                Expression::Select { selector, variants } => {
+                    if let InlineExpression::VariableReference { id } = selector {
+                        names.insert(id.name);
+                    }
+                    for variant in variants {
+                        values_in(&variant.value, names);
+                    }
+                }
+                other => panic!("a message uses what the test does not look into: {other:?}"),
+            }
+        }
+    }
+}
+
+/// The messages of a language, each with the names of what stands in it.
+fn messages(language: Language) -> BTreeMap<String, BTreeSet<String>> {
+    let mut all = BTreeMap::new();
+    let folder = root().join("assets/words").join(language.code());
+    for file in std::fs::read_dir(folder).unwrap() {
+        let text = std::fs::read_to_string(file.unwrap().path()).unwrap();
+        for entry in parse(text.as_str()).unwrap_or_else(|(_, errors)| panic!("{}: {errors:?}", language.name())).body {
+            if let Entry::Message(message) = entry {
+                let mut names = BTreeSet::new();
+                values_in(message.value.as_ref().unwrap(), &mut names);
+                let names = names.into_iter().map(str::to_owned).collect();
+                assert!(all.insert(message.id.name.to_owned(), names).is_none(), "{} stands twice", message.id.name);
+            }
+        }
+    }
+    assert!(all.len() > 150, "{}: {}", language.name(), all.len());
+    all
+}
+
+fn sources(folder: &Path, text: &mut String) {
+    for entry in std::fs::read_dir(folder).unwrap() {
+        let path = entry.unwrap().path();
+        if path.is_dir() {
+            sources(&path, text);
+        } else if path.extension().is_some_and(|end| ["rs", "typ", "csv"].iter().any(|known| end == *known)) {
+            text.push_str(&std::fs::read_to_string(path).unwrap());
+        }
+    }
+}
+
+/// A message that one language lacks would be said by its name on the card, and a value left out would be missing at the tank.
+#[test]
+fn each_language_has_each_message_with_the_same_values() {
+    let english = messages(Language::English);
+    for language in Language::ALL {
+        let here = messages(language);
+        for (id, values) in &english {
+            assert_eq!(here.get(id), Some(values), "{id} in {}", language.name());
+        }
+        assert_eq!(here.len(), english.len(), "{}", language.name());
+    }
+}
+
+/// Each message is named somewhere, and each name is a message.
+#[test]
+fn no_message_is_missing_or_left_over() {
+    let mut text = String::new();
+    sources(&root().join("crates"), &mut text);
+    sources(&root().join("assets"), &mut text);
+    let named = |text: &str| -> BTreeSet<String> {
+        let is_part = |letter: char| letter.is_ascii_lowercase() || letter.is_ascii_digit() || letter == '-';
+        let starts = text.match_indices("card-").map(|(at, _)| at);
+        starts
+            .filter(|at| text[..*at].ends_with(['"', '.', ',']))
+            .map(|at| text[at..].chars().take_while(|letter| is_part(*letter)).collect())
+            .collect()
+    };
+    let named = named(&text);
+    let known: BTreeSet<String> = messages(Language::English).into_keys().collect();
+    let unused: Vec<&String> = known.difference(&named).collect();
+    assert!(unused.is_empty(), "no one says {unused:?}");
+    let missing: Vec<&String> = named.difference(&known).collect();
+    assert!(missing.iter().all(|name| FILES.contains(&name.as_str())), "there is no message {missing:?}");
+}
+
+/// Names that begin like a message and are none.
+const FILES: [&str; 0] = [];
+
+fn texts(language: &[Language]) -> Vec<String> {
+    let mut farm = tankard_file::read(&std::fs::read(root().join("demo-farm/larkspur-bend.ron")).unwrap()).unwrap();
+    farm.card_languages = language.to_vec();
+    let mut all = Vec::new();
+    for id in farm.passes.keys() {
+        for card in cards(&farm, &plan(&farm, id).unwrap()) {
+            all.push(format!("{card:#?}"));
+        }
+    }
+    assert!(all.len() > 5);
+    all
+}
+
+/// The safety lines are all there in Spanish and none is left in English; names, amounts and volumes are the same.
+#[test]
+fn the_spanish_card_says_all_that_the_english_one_does() {
+    let (english, spanish) = (texts(&[]), texts(&[Language::Spanish]));
+    assert_eq!(english.len(), spanish.len());
+    let numbers = |text: &str| -> Vec<String> {
+        let words = text.split(|letter: char| !(letter.is_ascii_digit() || letter == '.' || letter == ':'));
+        words.filter(|word| word.chars().any(|letter| letter.is_ascii_digit())).map(str::to_owned).collect()
+    };
+    for (english, spanish) in english.iter().zip(&spanish) {
+        let sorted = |text: &str| {
+            let mut all = numbers(text);
+            all.sort();
+            all
+        };
+        // What waits in the plan is said in the plan's language.
+        assert_eq!(sorted(english), sorted(spanish), "{spanish}");
+        for word in [
+            "\"agitator on\"",
+            "Rinse each",
+            "air gap",
+            "after the last of the spray",
+            "Wind at the boom",
+            "no inversion",
+            " to 600 gal",
+            "Signature",
+        ] {
+            assert!(!spanish.contains(word), "\"{word}\" stands in\n{spanish}");
+        }
+        for word in [
+            "agitador encendido",
+            "Enjuague tres veces",
+            "válvula antirretorno",
+            "Nunca junte concentrados",
+            "inversión térmica",
+            "Firma",
+        ] {
+            assert!(spanish.contains(word), "\"{word}\" is missing in\n{spanish}");
+        }
+    }
+}
+
+/// A card in two languages holds each text in both, the first on top.
+#[test]
+fn a_card_in_two_languages_says_each_thing_twice() {
+    let both = texts(&[Language::Spanish, Language::English]);
+    for card in &both {
+        assert!(card.contains("agitador encendido / agitator on"), "{card}");
+        let (first, second) = (card.find("Enjuague tres veces").unwrap(), card.find("Rinse each emptied").unwrap());
+        assert!(first < second, "{card}");
+    }
+}
