@@ -28,6 +28,14 @@ pub(crate) fn one_unit<'l>(least: &'l str, most: &str) -> &'l str {
     }
 }
 
+/// Without the commas that set thousands apart: "1,200 gal" becomes "1200 gal". Other commas stay.
+pub(crate) fn without_groups(text: &str) -> String {
+    let signs: Vec<char> = text.chars().collect();
+    let digit = |at: usize| signs.get(at).is_some_and(char::is_ascii_digit);
+    let groups = |at: usize| at > 0 && digit(at - 1) && (1..=3).all(|next| digit(at + next)) && !digit(at + 4);
+    signs.iter().enumerate().filter(|(at, sign)| **sign != ',' || !groups(*at)).map(|(_, sign)| *sign).collect()
+}
+
 /// What is compared of words: small letters, single spaces.
 pub(crate) fn plain(text: &str) -> String {
     plain_apart_by(text, char::is_whitespace)
@@ -53,12 +61,24 @@ pub(crate) fn plain_apart_by(text: &str, is_space: fn(char) -> bool) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{ends, plain, plain_apart_by};
+    use super::{ends, plain, plain_apart_by, without_groups};
 
     #[test]
     fn the_unit_stands_once() {
         assert_eq!(ends("10.2 mph", "and", "13.4 mph"), "10.2 and 13.4 mph");
         assert_eq!(ends("20 in", "and", "4.2 ft"), "20 in and 4.2 ft");
+    }
+
+    #[test]
+    fn thousands_lose_their_commas_and_sentences_keep_theirs() {
+        for (text, without) in [
+            ("1,200 gal", "1200 gal"),
+            ("1,234,567 L, 3,5", "1234567 L, 3,5"),
+            ("at 5, 600 gal", "at 5, 600 gal"),
+            ("1,2345", "1,2345"),
+        ] {
+            assert_eq!(without_groups(text), without);
+        }
     }
 
     #[test]

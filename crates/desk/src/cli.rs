@@ -22,7 +22,7 @@ use tankard_core::season::review::Choice;
 use tankard_core::stock::needs::next_day;
 use tankard_file::forecast_csv::{self, guess, read};
 use tankard_file::store::{self, Report};
-use tankard_paper::{Sheet, book};
+use tankard_paper::{NOT_ISSUED, Sheet, book};
 
 use crate::command::View;
 use crate::{demo, report, views};
@@ -455,7 +455,7 @@ fn cards_of<'a>(farm: &Farm, plans: impl IntoIterator<Item = &'a Plan>) -> Vec<C
 
 /// Cards as they are printed from the command line, which issues none.
 fn sheets_of(contents: &[CardContent]) -> Vec<Sheet<'_>> {
-    contents.iter().map(|content| Sheet { number: "not issued", issued: None, reprint: None, content }).collect()
+    contents.iter().map(|content| Sheet { number: NOT_ISSUED, issued: None, reprint: None, content }).collect()
 }
 
 fn ask_evening(file: &Path, date: Option<Date>, out: &Path, with_cards: bool) -> Result<u8, String> {

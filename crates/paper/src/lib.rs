@@ -52,6 +52,9 @@ pub struct Sheet<'a> {
 /// The [`Sheet::number`] of a preview. Such a page says in a frame that it is not for use at the tank.
 pub const DRAFT: &str = "draft";
 
+/// The [`Sheet::number`] of a card that is printed without being issued, by the command line.
+pub const NOT_ISSUED: &str = "not issued";
+
 /// A page as pixels, for the screen.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Picture {

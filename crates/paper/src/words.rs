@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use tankard_core::language::{Say, say};
 
-use crate::Sheet;
+use crate::{NOT_ISSUED, Sheet};
 
 /// The headings and remarks of the template. Those that a value stands in are made in [`of`].
 pub(crate) const FIXED: [&str; 42] = [
@@ -64,7 +64,13 @@ pub(crate) fn of(sheet: &Sheet) -> BTreeMap<&'static str, String> {
     for id in ["card-load", "card-load-second"] {
         add(id, say(id).with("load", load.as_str()).with("of", of.as_str()));
     }
-    add("card-number", say("card-number").with("number", sheet.number));
+    add(
+        "card-number",
+        match sheet.number {
+            NOT_ISSUED => say("card-not-issued"),
+            number => say("card-number").with("number", number),
+        },
+    );
     add("card-issued", say("card-issued").with("when", sheet.issued.as_deref().unwrap_or_default()));
     add("card-with", say("card-with").with("water", card.water.as_str()));
     add("card-calibrated", say("card-calibrated").with("day", card.calibrated.as_str()));

@@ -7,7 +7,7 @@ use super::{FillStep, Load, day_limits, drawn, measure, short};
 use crate::farm::card::{CardContent, CardField, CardStep};
 use crate::farm::label::Says;
 use crate::farm::{CarrierKind, Farm, Field, Id, Pass, Product, Rig};
-use crate::finding::{Finding, Level};
+use crate::finding::Level;
 use crate::label::droplets::{self, OfPass};
 use crate::label::when::{self, Situation, holds};
 use crate::label::{harvest, laws, once};
@@ -18,7 +18,7 @@ use crate::quantity::Quantity;
 use crate::quantity::number::show;
 use crate::rig;
 use crate::weather::Span;
-use crate::words::one_unit;
+use crate::words::{one_unit, without_groups};
 
 /// The usual cautions at the tank; the labels' own come before them.
 const USUAL: [&str; 4] = ["card-usual-measure", "card-usual-pour", "card-usual-air-gap", "card-usual-rinse"];
@@ -90,7 +90,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         })
         .collect();
 
-    Some(CardContent {
+    let mut content = CardContent {
         paper: farm.paper,
         languages: farm.card_languages.clone(),
         farm: farm.name.clone(),
@@ -126,7 +126,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         calibrated: last_calibration(farm, pass, rig).map(|date| on_card(&day(date))).unwrap_or_default(),
         spray_between: plan.hours.best.map(|best| on_card(&between(best))).unwrap_or_default(),
         limits: day_limits::of_load(farm, plan, pass, load),
-        blanks: BLANKS.map(|id| on_card(&say(id))).to_vec(),
+        blanks: BLANKS.map(|id| say(id).lines(&farm.card_languages).join("\n")).to_vec(),
         steps,
         short: short::rows(farm, plan, load),
         outlines: drawn::fields(farm, plan, load.fields.iter().map(|(id, _)| id), &farm.card_languages),
@@ -149,11 +149,30 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
             .findings
             .iter()
             .filter(|finding| finding.level >= Level::Check)
-            .map(|finding| on_card(&in_words(finding)))
+            .map(|finding| format!("{}: {}", on_card(&level(finding.level)), finding.text))
             .collect(),
         emergency: farm.emergency.clone(),
         note: pass.note.clone(),
-    })
+    };
+    if farm.card_languages.iter().any(|language| *language != Language::English) {
+        ungroup(&mut content);
+    }
+    Some(content)
+}
+
+/// Takes the comma out of the thousands of amounts: "1,200 gal" is one and a fifth to many who read Spanish.
+fn ungroup(content: &mut CardContent) {
+    let steps = content.steps.iter_mut().flat_map(|step| [&mut step.amount, &mut step.detail, &mut step.hint]);
+    let fields = content.fields.iter_mut().map(|field| &mut field.area);
+    let short =
+        content.short.iter_mut().flat_map(|row| [&mut row.ground, &mut row.spray].into_iter().chain(&mut row.amounts));
+    let strips = content.outlines.iter_mut().flat_map(|outline| &mut outline.strips);
+    let layers = content.gauge.layers.iter_mut().flat_map(|layer| [&mut layer.label, &mut layer.amount]);
+    let marks = content.gauge.marks.iter_mut().map(|mark| &mut mark.label);
+    let all = steps.chain(fields).chain(short).chain(strips).chain(layers).chain(marks);
+    for text in all.chain(&mut content.settings).chain(&mut content.cautions).chain([&mut content.fill_to]) {
+        *text = without_groups(text);
+    }
 }
 
 /// Each saying in all languages of the cards: all of one language, then all of the next.
@@ -168,13 +187,13 @@ fn between(span: Span) -> Say {
     say("card-between").with("from", from).with("to", to)
 }
 
-fn in_words(finding: &Finding) -> Say {
-    let level = say(match finding.level {
+/// The level of a finding; its words are those of the plan.
+const fn level(level: Level) -> Say {
+    say(match level {
         Level::Stop => "card-stop",
         Level::Check => "card-check",
         Level::Note => "card-note-level",
-    });
-    say("card-finding").with("level", level).with("text", finding.text.as_str())
+    })
 }
 
 /// What labels and the laws of the day say of one thing, each distinct saying once, with the products and the rules it comes from. A condition that holds is
