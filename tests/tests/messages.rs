@@ -121,6 +121,11 @@ fn the_spanish_card_says_all_that_the_english_one_does() {
     let (english, spanish) = (texts(&[]), texts(&[Language::Spanish]));
     assert_eq!(english.len(), spanish.len());
     let numbers = |text: &str| -> Vec<String> {
+        // The Spanish card has no commas in its thousands.
+        let signs: Vec<char> = text.chars().collect();
+        let digit = |at: usize| signs.get(at).is_some_and(char::is_ascii_digit);
+        let kept = |at: &usize| signs[*at] != ',' || *at == 0 || !digit(at - 1) || !digit(at + 1);
+        let text: String = (0..signs.len()).filter(kept).map(|at| signs[at]).collect();
         let words = text.split(|letter: char| !(letter.is_ascii_digit() || letter == '.' || letter == ':'));
         words.filter(|word| word.chars().any(|letter| letter.is_ascii_digit())).map(str::to_owned).collect()
     };
