@@ -4,7 +4,7 @@
 // A test stops where its ground is missing.
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
 
-use std::collections::BTreeMap;
+use std::collections::BTreeSet;
 use std::io::{Cursor, Write};
 use std::path::Path;
 
@@ -12,11 +12,16 @@ use csv::ReaderBuilder;
 use proptest::prelude::*;
 use serde_json::Value;
 use tankard::demo;
+use tankard_core::day::plan_day;
+use tankard_core::day::sheet::sheet;
 use tankard_core::farm::Farm;
+use tankard_core::plan::plan;
+use tankard_core::season::review::Choice;
 use tankard_file::cell::{guarded, unguarded};
 use tankard_file::ground::{open, read};
 use tankard_file::store::{self, Report, StoreError};
 use tankard_file::{records_csv, records_import, records_json};
+use tankard_paper::{book, evening, review, worker_protection};
 use tankard_tests::cases;
 use zip::write::SimpleFileOptions;
 
@@ -48,40 +53,30 @@ const FORMULAS: [&str; 22] = [
 ];
 
 /// The places of the texts of a document, those of one kind together: "/records/*/lines/*/name".
-fn texts(value: &Value, path: &str, all: &mut BTreeMap<String, Vec<String>>) {
+fn texts(value: &Value, path: &str, all: &mut BTreeSet<String>) {
     let kind = |key: &str| {
         let kinds = ["fields", "products", "waters", "rigs", "passes", "records", "cards", "surroundings"];
         kinds.iter().any(|kind| path == format!("/{kind}")).then_some("*").unwrap_or(key).to_owned()
     };
+    let mut below = |one: &Value, kind: &str| {
+        let path = format!("{path}/{kind}");
+        if one.is_string() {
+            all.insert(path);
+        } else {
+            texts(one, &path, all);
+        }
+    };
     match value {
-        Value::String(_) => {}
-        Value::Array(all_of) => {
-            for (at, one) in all_of.iter().enumerate() {
-                step(one, path, &at.to_string(), "*", all);
-            }
-        }
-        Value::Object(map) => {
-            for (key, one) in map {
-                step(one, path, key, &kind(key), all);
-            }
-        }
+        Value::Array(of) => of.iter().for_each(|one| below(one, "*")),
+        Value::Object(of) => of.iter().for_each(|(key, one)| below(one, &kind(key))),
         _ => {}
-    }
-}
-
-fn step(one: &Value, path: &str, _key: &str, kind: &str, all: &mut BTreeMap<String, Vec<String>>) {
-    let path = format!("{path}/{kind}");
-    if let Value::String(text) = one {
-        all.entry(path).or_default().push(text.clone());
-    } else {
-        texts(one, &path, all);
     }
 }
 
 /// Puts a text in place of all those of one kind.
 fn put(value: &mut Value, parts: &[&str], text: &str) {
     let Some((first, rest)) = parts.split_first() else { return };
-    let mut at = |one: &mut Value| match one {
+    let at = |one: &mut Value| match one {
         Value::String(old) if rest.is_empty() => text.clone_into(old),
         other => put(other, rest, text),
     };
@@ -97,23 +92,35 @@ fn put(value: &mut Value, parts: &[&str], text: &str) {
     }
 }
 
-/// The demo farm with a text wherever a farm takes any text, and how many kinds of places that are.
-fn spoilt(text: &str) -> (Farm, usize) {
-    let farm = demo::farm().unwrap();
-    let mut value = serde_json::to_value(&farm).unwrap();
-    let mut kinds = BTreeMap::new();
+/// Some of the demo farm as JSON, and the kinds of places in it that take any text.
+fn free() -> (Value, Vec<String>) {
+    let mut farm = demo::farm().unwrap();
+    // A few of each are enough, and each try reads all of it.
+    farm.records.truncate(4);
+    farm.fields.truncate(2);
+    farm.products.truncate(3);
+    farm.passes.truncate(2);
+    farm.cards.clear();
+    farm.forecast.hours.clear();
+    let value = serde_json::to_value(&farm).unwrap();
+    let mut kinds = BTreeSet::new();
     texts(&value, "", &mut kinds);
-    let mut taken = 0;
-    for path in kinds.keys() {
-        let parts: Vec<&str> = path.split('/').skip(1).collect();
+    let takes = |path: &String| {
         let mut other = value.clone();
-        put(&mut other, &parts, text);
-        if serde_json::from_value::<Farm>(other.clone()).is_ok() {
-            value = other;
-            taken += 1;
-        }
+        put(&mut other, &path.split('/').skip(1).collect::<Vec<_>>(), "any text");
+        serde_json::from_value::<Farm>(other).is_ok()
+    };
+    let free = kinds.into_iter().filter(takes).collect();
+    (value, free)
+}
+
+/// The farm with a text in all these places.
+fn spoilt((value, free): &(Value, Vec<String>), text: &str) -> Farm {
+    let mut value = value.clone();
+    for path in free {
+        put(&mut value, &path.split('/').skip(1).collect::<Vec<_>>(), text);
     }
-    (serde_json::from_value(value).unwrap(), taken)
+    serde_json::from_value(value).unwrap()
 }
 
 /// The first cell that a spreadsheet would reckon, whatever it takes for the separator.
@@ -138,9 +145,10 @@ fn formula(text: &str) -> Option<String> {
 fn no_text_of_a_farm_is_a_formula_in_an_export_and_all_read_back() {
     assert_eq!(formula("a,b\nc,=1\n").as_deref(), Some("=1"), "the test sees a formula");
     assert_eq!(formula("a,b;=1\n").as_deref(), Some("=1"), "and one behind another separator");
+    let free = free();
+    assert!(free.1.len() > 60, "{} kinds of texts", free.1.len());
     for text in FORMULAS {
-        let (farm, taken) = spoilt(text);
-        assert!(taken > 60, "{taken} kinds of texts");
+        let farm = spoilt(&free, text);
         let csv = records_csv::write(&farm, |_| true).unwrap();
         assert!(csv.contains("1"), "{text:?}");
         assert_eq!(formula(&csv), None, "{text:?}");
@@ -157,17 +165,8 @@ fn no_text_of_a_farm_is_a_formula_in_an_export_and_all_read_back() {
 }
 
 #[test]
-fn a_number_below_nothing_stays_a_number() {
-    let mut farm = demo::farm().unwrap();
-    let line = farm.records.values_mut().flat_map(|record| &mut record.lines).next().unwrap();
-    line.price = Some(
-        tankard_core::quantity::AsTyped::parse("-3 / gal")
-            .or_else(|_| {
-                // Where a price cannot lie below nothing, neither can a sum.
-                tankard_core::quantity::AsTyped::parse("3 / gal")
-            })
-            .unwrap(),
-    );
+fn sums_stay_numbers() {
+    let farm = demo::farm().unwrap();
     let csv = records_csv::write(&farm, |_| true).unwrap();
     let mut reader = csv::Reader::from_reader(csv.as_bytes());
     let sums: Vec<usize> = records_csv::COLUMNS
@@ -315,4 +314,20 @@ fn a_spreadsheet_of_past_seasons_brings_texts_and_no_paths() {
         assert_eq!(tankard_file::names::safe(id, ""), *id);
     }
     assert_eq!(names(folder.path()), ["past.csv"]);
+}
+
+#[test]
+fn no_text_of_a_farm_is_markup_on_paper() {
+    let text = "#panic() #read(\"/etc/passwd\") #import \"@preview/x:0.1.0\": * @nowhere <x> $x/0$ `raw` \\u{0}";
+    let farm = spoilt(&free(), text);
+    let day = farm.passes.values().next().unwrap().date;
+    let ids: Vec<_> = farm.records.keys().cloned().collect();
+    let is_pdf = |bytes: Vec<u8>| bytes.starts_with(b"%PDF");
+    assert!(is_pdf(book::pdf(&farm, &ids, book::Options::default(), day).unwrap()));
+    assert!(is_pdf(worker_protection::pdf(&farm, &ids, day).unwrap().0));
+    assert!(is_pdf(review::pdf(&farm, &Choice::all(), day).unwrap()));
+    let plans: Vec<_> = farm.passes.keys().filter_map(|id| plan(&farm, id)).collect();
+    let plans: Vec<_> = plans.iter().collect();
+    let sheet = sheet(&farm, day, &plans, &plan_day(&farm, day, &plans).slots().collect::<Vec<_>>());
+    assert!(!sheet.is_empty() && is_pdf(evening::pdf(&sheet, &[]).unwrap()));
 }

@@ -181,3 +181,15 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, entries: &[Entry]) {
         bench.desk.lead_to(&Subject::Record(id));
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::below_nothing;
+
+    /// OWASP, CSV Injection: a cell that begins with a hyphen is reckoned.
+    #[test]
+    fn no_amount_in_a_pasted_table_begins_like_a_formula() {
+        assert_eq!(below_nothing("-3 gal 1 qt"), "−3 gal 1 qt");
+        assert_eq!(below_nothing("41 gal"), "41 gal");
+    }
+}
