@@ -9,7 +9,7 @@ use tankard_tests::log::{self, Shape};
 ///
 /// # Errors
 /// Where a text of it does not read.
-pub fn made(passes: u32) -> Result<Farm, QuantityError> {
+pub(crate) fn made(passes: u32) -> Result<Farm, QuantityError> {
     let shape = Shape { seasons: 2, records: 250, fields: passes * 2, untidy: false, seed: 2031 };
     let mut farm = log::farm(shape)?;
     farm.passes.clear();

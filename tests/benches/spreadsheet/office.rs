@@ -11,24 +11,24 @@ use crate::sheet::{Cell, Place, Sheet};
 
 /// What a change is answered with.
 #[derive(Deserialize)]
-pub struct Answer {
+pub(crate) struct Answer {
     /// From the change until the block was read.
-    pub seconds: f64,
+    pub(crate) seconds: f64,
     /// To read the block once more.
-    pub pipe: f64,
+    pub(crate) pipe: f64,
     /// Its rows.
-    pub values: Vec<Vec<Value>>,
+    pub(crate) values: Vec<Vec<Value>>,
 }
 
 /// A running office.
-pub struct Office {
+pub(crate) struct Office {
     child: Child,
     orders: Option<ChildStdin>,
     answers: BufReader<ChildStdout>,
 }
 
 impl Office {
-    pub fn start() -> Result<Self, Problem> {
+    pub(crate) fn start() -> Result<Self, Problem> {
         let found = |name: &str| {
             std::env::var_os("PATH")
                 .is_some_and(|path| std::env::split_paths(&path).any(|folder| folder.join(name).is_file()))
@@ -59,13 +59,13 @@ impl Office {
         Ok(serde_json::from_str(&line)?)
     }
 
-    pub fn put(&mut self, cells: Vec<Cell>) -> Result<(), Problem> {
+    pub(crate) fn put(&mut self, cells: Vec<Cell>) -> Result<(), Problem> {
         let cells: Vec<Value> =
             cells.into_iter().map(|cell| json!([cell.sheet, cell.at.column, cell.at.row, cell.holds])).collect();
         self.order(&json!({ "cells": cells })).map(|_| ())
     }
 
-    pub fn change(&mut self, sheet: &Sheet, at: Place, value: f64, all: bool) -> Result<Answer, Problem> {
+    pub(crate) fn change(&mut self, sheet: &Sheet, at: Place, value: f64, all: bool) -> Result<Answer, Problem> {
         let (from, to) = sheet.block;
         let order = json!({
             "set": [sheet.number, at.column, at.row, value],
@@ -75,7 +75,7 @@ impl Office {
         Ok(serde_json::from_value(self.order(&order)?)?)
     }
 
-    pub fn save(&mut self, path: &str) -> Result<(), Problem> {
+    pub(crate) fn save(&mut self, path: &str) -> Result<(), Problem> {
         self.order(&json!({ "save": path })).map(|_| ())
     }
 }

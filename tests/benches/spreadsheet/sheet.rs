@@ -7,7 +7,7 @@ use rust_decimal::prelude::ToPrimitive;
 use serde_json::{Value, json};
 use tankard_core::farm::{Farm, Id, LoadSplit, Pass, Rig};
 use tankard_core::plan::Plan;
-use tankard_core::quantity::{Amount, AsTyped, Quantity};
+use tankard_core::quantity::{Amount, AsTyped, Quantity, Rate};
 
 use crate::Problem;
 
@@ -18,9 +18,9 @@ const ACRE: f64 = 0.404_685_642_24;
 
 /// A cell by column and row, from 0.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Place {
-    pub column: usize,
-    pub row: usize,
+pub(crate) struct Place {
+    pub(crate) column: usize,
+    pub(crate) row: usize,
 }
 
 const fn at(column: usize, row: usize) -> Place {
@@ -29,50 +29,59 @@ const fn at(column: usize, row: usize) -> Place {
 
 /// What a cell holds: a number, a text, or a formula with its sign of equality.
 #[derive(Clone, Debug)]
-pub struct Cell {
-    pub sheet: usize,
-    pub at: Place,
-    pub holds: Value,
+pub(crate) struct Cell {
+    pub(crate) sheet: usize,
+    pub(crate) at: Place,
+    pub(crate) holds: Value,
 }
 
 /// An input that is changed.
-pub struct Change {
+pub(crate) struct Change {
     /// In words.
-    pub what: String,
+    pub(crate) what: String,
     input: Input,
     /// The new text on the farm's side.
     text: String,
     /// Where it stands.
-    pub cell: Place,
+    pub(crate) cell: Place,
     /// What stood there.
-    pub before: f64,
+    pub(crate) before: f64,
     /// What stands there then.
-    pub value: f64,
+    pub(crate) value: f64,
 }
 
 enum Input {
     Area(Id),
+    Part(Id, Id),
     Rate(Id, Id),
     SprayVolume(Id),
     Tank(Id),
+    FillTo(Id),
     Calcium(Id),
 }
 
 /// The farm before a change.
-pub struct Before(Farm);
+pub(crate) struct Before(Farm);
 
 impl Before {
-    pub fn undo(self, farm: &mut Farm) {
+    pub(crate) fn undo(self, farm: &mut Farm) {
         *farm = self.0;
     }
 }
 
 impl Change {
     /// Makes the change on the farm's side, as one who types it would.
-    pub fn apply(&self, farm: &mut Farm) -> Result<Before, Problem> {
+    pub(crate) fn apply(&self, farm: &mut Farm) -> Result<Before, Problem> {
         let before = Before(farm.clone());
         match &self.input {
             Input::Area(id) => farm.fields.get_mut(id).ok_or("no field")?.area = AsTyped::parse(&self.text)?,
+            Input::Part(pass, id) => {
+                let part = farm.passes.get_mut(pass).and_then(|pass| pass.parts.get_mut(id));
+                *part.ok_or("no part")? = AsTyped::parse(&self.text)?;
+            }
+            Input::FillTo(pass) => {
+                farm.passes.get_mut(pass).ok_or("no pass")?.fill_to = Some(AsTyped::parse(&self.text)?);
+            }
             Input::Rate(pass, product) => {
                 let mix = &mut farm.passes.get_mut(pass).ok_or("no pass")?.mix;
                 mix.iter_mut().find(|line| line.product == *product).ok_or("no line")?.rate =
@@ -148,21 +157,21 @@ fn rate(unit: &str) -> Option<(f64, By)> {
 }
 
 /// A sheet.
-pub struct Sheet {
+pub(crate) struct Sheet {
     /// From 0.
-    pub number: usize,
+    pub(crate) number: usize,
     /// Its pass.
-    pub pass: Id,
+    pub(crate) pass: Id,
     /// The fields that share its loads.
-    pub fields: Vec<Id>,
+    pub(crate) fields: Vec<Id>,
     /// Whether these are all of the pass.
     is_whole: bool,
     /// The products in the order of the sheet.
     lines: Vec<Id>,
-    pub cells: Vec<Cell>,
-    pub changes: Vec<Change>,
+    pub(crate) cells: Vec<Cell>,
+    pub(crate) changes: Vec<Change>,
     /// Where its answers stand.
-    pub block: (Place, Place),
+    pub(crate) block: (Place, Place),
 }
 
 /// The heads of a sheet that are no list: each row has what it is, a number, and its unit in litres and hectares.
@@ -178,8 +187,8 @@ const TIED_UP: [(&str, f64); 5] =
 
 impl Sheet {
     /// A stretch of a pass as a sheet; `None` where the pass has what such a sheet has no place for: loads by hand or by aims, spray in
-    /// the tank, parts of fields, floors and ceilings of rates.
-    pub fn of(farm: &Farm, plan: &Plan, fields: &[Id], number: usize) -> Option<Self> {
+    /// the tank; and where something is typed in a unit that has no factor here.
+    pub(crate) fn of(farm: &Farm, plan: &Plan, fields: &[Id], number: usize) -> Option<Self> {
         let pass = farm.passes.get(&plan.pass)?;
         let rig = farm.rigs.get(&pass.rig)?;
         if !is_plain(pass) {
@@ -200,10 +209,15 @@ impl Sheet {
         let last_field = FIELDS + fields.len() - 1;
         for (row, id) in (FIELDS..).zip(fields) {
             let field = farm.fields.get(id)?;
-            let (area, unit) = typed(&field.area)?;
+            let (typed_area, input) = match pass.parts.get(id) {
+                Some(part) => (part, Input::Part(plan.pass.clone(), id.clone())),
+                None => (&field.area, Input::Area(id.clone())),
+            };
+            let (area, unit) = typed(typed_area)?;
             let planned = plan.fields.iter().find(|planned| planned.field == *id)?;
             sheet.put(0, row, field.name.as_str());
-            sheet.input(Input::Area(id.clone()), at(1, row), area, area + 1.7, &unit);
+            // Less, since a part may not be more than its field.
+            sheet.input(input, at(1, row), area, rounded(area - 1.7), &unit);
             sheet.put(2, row, hectares(&unit)?);
             // What stays unsprayed is measured on the map; a sheet takes it as it is told.
             sheet.put(3, row, area * hectares(&unit)? - planned.area.to_hectares());
@@ -245,6 +259,19 @@ impl Sheet {
                     format!("=B{here}*C{here}*E{ground}/D{here}")
                 }
             };
+            // "…, but at least" and "at most" are typed over ground.
+            let bound = |typed_rate: &AsTyped<Rate>| {
+                let (amount, unit) = typed(typed_rate)?;
+                let (per, by) = rate(&unit)?;
+                matches!(by, By::Ground).then(|| format!("{amount}*{per}*E{ground}"))
+            };
+            let mut total = total;
+            if let Some(most) = &line.at_most {
+                total = format!("=MIN({};{})", total.trim_start_matches('='), bound(most)?);
+            }
+            if let Some(least) = &line.at_least {
+                total = format!("=MAX({};{})", total.trim_start_matches('='), bound(least)?);
+            }
             sheet.put(4, row, total);
             sheet.put(5, row, format!("=E{here}*E{full}/E{spray}"));
             sheet.put(6, row, format!("=E{here}*E{rest}/E{spray}"));
@@ -266,9 +293,13 @@ impl Sheet {
         self.input(Input::SprayVolume(self.pass.clone()), at(1, SPRAY), volume, volume + 2.0, &unit);
         self.put(2, SPRAY, factor(per)? / hectares(over)?);
         self.put(3, SPRAY, format!("=B{0}*C{0}", SPRAY + 1));
-        let (tank, unit) = typed(&rig.tank)?;
+        let (tank, input) = match &pass.fill_to {
+            Some(mark) => (mark, Input::FillTo(self.pass.clone())),
+            None => (&rig.tank, Input::Tank(pass.rig.clone())),
+        };
+        let (tank, unit) = typed(tank)?;
         self.put(0, TANK, "tank");
-        self.input(Input::Tank(pass.rig.clone()), at(1, TANK), tank, rounded(tank * 0.9), &unit);
+        self.input(input, at(1, TANK), tank, rounded(tank * 0.9), &unit);
         self.put(2, TANK, factor(&unit)?);
         self.put(3, TANK, format!("=B{0}*C{0}", TANK + 1));
         self.put(0, EVEN, "even loads");
@@ -299,10 +330,10 @@ impl Sheet {
     fn input(&mut self, input: Input, cell: Place, before: f64, value: f64, unit: &str) {
         self.put(cell.column, cell.row, json!(before));
         let what = match &input {
-            Input::Area(id) => format!("the area of {id}"),
+            Input::Area(id) | Input::Part(_, id) => format!("the area of {id}"),
             Input::Rate(_, id) => format!("the rate of {id}"),
             Input::SprayVolume(_) => "the spray volume".to_owned(),
-            Input::Tank(_) => "the tank".to_owned(),
+            Input::Tank(_) | Input::FillTo(_) => "the tank".to_owned(),
             Input::Calcium(_) => "the calcium".to_owned(),
         };
         self.changes.push(Change { what, input, text: format!("{value} {unit}"), cell, before, value });
@@ -311,9 +342,10 @@ impl Sheet {
 
 fn is_plain(pass: &Pass) -> bool {
     pass.split != LoadSplit::ByAims
-        && (pass.parts.is_empty() && pass.sizes.is_empty() && pass.rest_of.is_empty())
-        && (pass.in_tank.is_none() && pass.extra.is_none() && pass.fill_to.is_none())
-        && pass.mix.iter().all(|line| line.at_least.is_none() && line.at_most.is_none())
+        && pass.sizes.is_empty()
+        && pass.rest_of.is_empty()
+        && pass.in_tank.is_none()
+        && pass.extra.is_none()
 }
 
 /// To four digits after the point, so that what is typed is what is reckoned with.
@@ -325,11 +357,11 @@ fn rounded(value: f64) -> f64 {
 const COLUMNS: [&str; 3] = ["in all", "in a full load", "in the last load"];
 
 /// The answers for a sheet, each with what it is.
-pub struct Values(Vec<(String, f64)>);
+pub(crate) struct Values(Vec<(String, f64)>);
 
 impl Values {
     /// From the plan: its loads over the fields of the sheet, in litres, kilograms and hectares.
-    pub fn of_plan(plan: &Plan, sheet: &Sheet) -> Self {
+    pub(crate) fn of_plan(plan: &Plan, sheet: &Sheet) -> Self {
         let loads: Vec<_> =
             plan.loads.iter().filter(|load| load.fields.iter().all(|(id, _)| sheet.fields.contains(id))).collect();
         let plain = |amount: Amount| match amount {
@@ -365,7 +397,7 @@ impl Values {
     }
 
     /// From the block of a sheet.
-    pub fn of_sheet(sheet: &Sheet, block: &[Vec<Value>]) -> Self {
+    pub(crate) fn of_sheet(sheet: &Sheet, block: &[Vec<Value>]) -> Self {
         let value = |row: usize, column: usize| {
             block.get(row).and_then(|row| row.get(column)).and_then(Value::as_f64).unwrap_or(f64::NAN)
         };
@@ -379,7 +411,7 @@ impl Values {
     }
 
     /// Each answer beside that of the sheet.
-    pub fn beside<'a>(&'a self, sheet: &'a Self) -> impl Iterator<Item = (&'a str, f64, f64)> {
+    pub(crate) fn beside<'a>(&'a self, sheet: &'a Self) -> impl Iterator<Item = (&'a str, f64, f64)> {
         let theirs = |name: &str| sheet.0.iter().find(|(own, _)| own == name).map_or(f64::NAN, |(_, value)| *value);
         self.0.iter().map(move |(name, own)| (name.as_str(), *own, theirs(name)))
     }
