@@ -2,7 +2,7 @@
 """Speaks to a spreadsheet, LibreOffice Calc without a window, over a pipe (Debian: libreoffice-calc, python3-uno).
 
     spreadsheet.py serve          one order a line on standard input, as JSON; one answer a line
-    spreadsheet.py formulas FILE  opens a CSV with commas, semicolons and tabs between its columns; fails where a cell is a formula
+    spreadsheet.py formulas FILE…  opens each CSV with commas, semicolons and tabs between its columns; fails where a cell is a formula
 
 Orders of `serve`:
     {"cells": [[sheet, column, row, "=formula" or number or text], ...]}   puts them into a new workbook; sheets by number
@@ -123,7 +123,7 @@ def formulas(office, path):
             used = sheet.createCursor()
             used.gotoEndOfUsedArea(False)
             columns, rows = used.RangeAddress.EndColumn + 1, used.RangeAddress.EndRow + 1
-            print(f"separator {chr(separator)!r}, formulas taken {evaluate}: {columns} columns, {rows} rows, "
+            print(f"{os.path.basename(path)}: separator {chr(separator)!r}, formulas taken {evaluate}: {columns} columns, {rows} rows, "
                   f"formulas: {ranges.RangeAddressesAsString or 'none'}")
             found += ranges.Count
             book.close(True)
@@ -134,8 +134,8 @@ def main():
     with Office() as office:
         if sys.argv[1:] == ["serve"]:
             serve(office)
-        elif len(sys.argv) == 3 and sys.argv[1] == "formulas":
-            sys.exit(1 if formulas(office, sys.argv[2]) else 0)
+        elif len(sys.argv) > 2 and sys.argv[1] == "formulas":
+            sys.exit(1 if sum([formulas(office, path) for path in sys.argv[2:]]) else 0)
         else:
             sys.exit(__doc__)
 

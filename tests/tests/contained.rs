@@ -1,5 +1,8 @@
 //! What comes from a farm or an import stays where it belongs: a text is never a formula, markup or another file's name, and a
 //! packed file puts nothing on the disk.
+//!
+//! `TANKARD_EXPORTS=folder cargo test -p tankard-tests --test contained` leaves the exports in that folder, for
+//! `/usr/bin/python3 tests/scripts/spreadsheet.py formulas folder/*.csv`, which opens them in LibreOffice Calc.
 
 // A test stops where its ground is missing.
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
@@ -152,6 +155,10 @@ fn no_text_of_a_farm_is_a_formula_in_an_export_and_all_read_back() {
         let csv = records_csv::write(&farm, |_| true).unwrap();
         assert!(csv.contains("1"), "{text:?}");
         assert_eq!(formula(&csv), None, "{text:?}");
+        if let Ok(folder) = std::env::var("TANKARD_EXPORTS") {
+            let number = FORMULAS.iter().position(|one| *one == text).unwrap();
+            std::fs::write(format!("{folder}/records-{number}.csv"), &csv).unwrap();
+        }
         let reading = records_csv::read(csv.as_bytes()).unwrap();
         assert!(reading.refused.is_empty(), "{text:?}: {:?}", reading.refused.first());
         assert_eq!(reading.records.len(), farm.records.len());
