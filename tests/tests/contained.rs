@@ -23,7 +23,7 @@ use tankard_core::season::review::Choice;
 use tankard_file::cell::{guarded, unguarded};
 use tankard_file::ground::{open, read};
 use tankard_file::store::{self, Report, StoreError};
-use tankard_file::{records_csv, records_import, records_json};
+use tankard_file::{records_csv, records_import, records_json, side};
 use tankard_paper::{book, evening, review, worker_protection};
 use tankard_tests::cases;
 use zip::write::SimpleFileOptions;
@@ -300,6 +300,14 @@ fn a_report_follows_no_link_and_companions_are_files() {
     }
     assert_eq!(std::fs::read_to_string(at("precious.txt")).unwrap(), "precious");
     assert!(!at("not-there.txt").exists());
+    // What is kept beside a farm under a name of ours is not written through a link either.
+    let farm = Farm::new("Linked (demo)");
+    store::save(&at("farm.ron"), &farm, None).unwrap();
+    let side = side::beside(&at("farm.ron"));
+    std::os::unix::fs::symlink(at("precious.txt"), &side).unwrap();
+    side::keep(&side, &farm, side::Head::default()).unwrap();
+    assert!(!side.is_symlink() && side::find(&side).is_some());
+    assert_eq!(std::fs::read_to_string(at("precious.txt")).unwrap(), "precious");
     // A pipe beside a shapefile would keep a reader waiting for ever.
     std::fs::copy("reference/boundaries/wgs84.shp", at("wgs84.shp")).unwrap();
     let made = std::process::Command::new("mkfifo").arg(at("wgs84.dbf")).status().unwrap();
