@@ -226,12 +226,21 @@ struct Manifest {
     for_tests: BTreeMap<String, toml::Value>,
 }
 
+#[derive(Deserialize)]
+struct Workspace {
+    workspace: Manifest,
+}
+
 fn sources(folder: &Path) -> String {
     let Ok(entries) = fs::read_dir(folder) else { return String::new() };
-    let text = |path: PathBuf| match path.is_dir() {
-        true => sources(&path),
-        false if path.extension().is_some_and(|ending| ending == "rs") => fs::read_to_string(path).unwrap(),
-        false => String::new(),
+    let text = |path: PathBuf| {
+        if path.is_dir() {
+            sources(&path)
+        } else if path.extension().is_some_and(|ending| ending == "rs") {
+            fs::read_to_string(path).unwrap()
+        } else {
+            String::new()
+        }
     };
     entries.map(|entry| text(entry.unwrap().path())).collect()
 }
@@ -252,10 +261,6 @@ fn every_dependency_is_used() {
             assert!(used(name, &all), "{room} does not use {name} in its tests");
         }
         asked.extend(manifest.dependencies.into_keys().chain(manifest.for_tests.into_keys()));
-    }
-    #[derive(Deserialize)]
-    struct Workspace {
-        workspace: Manifest,
     }
     let manifest: Workspace = toml::from_str(&fs::read_to_string(root().join("Cargo.toml")).unwrap()).unwrap();
     for name in manifest.workspace.dependencies.keys() {

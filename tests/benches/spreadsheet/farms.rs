@@ -51,9 +51,9 @@ pub(crate) fn made(passes: u32) -> Result<Farm, QuantityError> {
         let carrier = ["15 gal/ac", "10 gal/ac", "187 L/ha"].get(n as usize / 3 % 3).copied().unwrap_or_default();
         pass.carrier = Some(AsTyped::parse(carrier)?);
         pass.split = if n % 4 == 3 { LoadSplit::EvenLoads } else { LoadSplit::FullTanks };
-        for (at, (product, rate)) in rates.iter().enumerate() {
-            let is_there = pass.mix.iter().any(|line| line.product == *product);
-            if (at as u32 + n) % 3 == 0 && !is_there {
+        for (at, (product, rate)) in (0..).zip(rates) {
+            let is_there = pass.mix.iter().any(|line| line.product == product);
+            if (at + n) % 3 == 0 && !is_there {
                 pass.mix.push(Line::new(product, AsTyped::parse(rate)?));
             }
         }

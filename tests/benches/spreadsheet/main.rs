@@ -96,7 +96,8 @@ fn of_farm(name: &str, mut farm: Farm) -> Result<bool, Problem> {
             times.pipe.push(answer.pipe);
             for (what, own, other) in ours.beside(&theirs) {
                 figures += 1;
-                let off = if own == other { 0.0 } else { (own - other).abs() / own.abs().max(other.abs()) };
+                let size = own.abs().max(other.abs());
+                let off = if size == 0.0 { 0.0 } else { (own - other).abs() / size };
                 farthest = farthest.max(off);
                 // What is no number is near nothing.
                 if off.is_nan() || off > NEAR {
