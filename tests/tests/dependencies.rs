@@ -8,6 +8,7 @@
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
 
 use std::collections::{BTreeMap, BTreeSet};
+use std::fmt::Write as _;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -169,7 +170,7 @@ fn every_licence_is_one_that_may_be_in_the_program() {
         let expression = Expression::parse_mode(&row.licence, ParseMode::LAX).unwrap();
         used.extend(expression.requirements().map(|asked| asked.req.to_string()));
     }
-    for (name, _) in LICENCES.iter() {
+    for (name, _) in &LICENCES {
         assert!(used.contains(*name), "{name} is of no package any more");
     }
     assert!(!allowed("GPL-3.0-only") && !allowed("MIT AND GPL-2.0-only") && allowed("MIT OR GPL-2.0-only"));
@@ -311,7 +312,9 @@ fn make_the_list() {
     }
     rows.sort();
     let mut writer = csv::Writer::from_path(root().join(LIST)).unwrap();
-    rows.iter().for_each(|row| writer.serialize(row).unwrap());
+    for row in &rows {
+        writer.serialize(row).unwrap();
+    }
     writer.flush().unwrap();
     let found = rows.iter().filter(|row| row.part == "program").filter_map(|row| {
         let package = known.get(&(row.package.clone(), row.version.clone()))?;
@@ -383,14 +386,12 @@ fn written<'a>(found: impl Iterator<Item = (&'a Row, Vec<String>)>) -> String {
     );
     out.push_str("Which package has which licence stands in packages.csv.\n");
     for (text, names) in texts.values() {
-        out.push_str(&format!("\n{}\n- {}\n\n{text}\n", "=".repeat(80), joined(names)));
+        write!(out, "\n{}\n- {}\n\n{text}\n", "=".repeat(80), joined(names)).unwrap();
     }
-    out.push_str(&format!(
-        "\n{}\nThe sources of these hold no text; their manifests name a licence, whose text stands above.\n",
-        "=".repeat(80)
-    ));
+    let said = "The sources of these hold no text; their manifests name a licence, whose text stands above.";
+    write!(out, "\n{}\n{said}\n", "=".repeat(80)).unwrap();
     for (licence, names) in &bare {
-        out.push_str(&format!("{licence}\n- {}\n", joined(names)));
+        write!(out, "{licence}\n- {}\n", joined(names)).unwrap();
     }
     out
 }

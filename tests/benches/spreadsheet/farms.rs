@@ -43,7 +43,7 @@ pub(crate) fn made(passes: u32) -> Result<Farm, QuantityError> {
     ];
     for n in 0..passes {
         let mut pass = Pass::new(&format!("Pass {n}"), date(2033, 5, 1));
-        pass.fields = (0..1 + n % 8).map(|field| format!("field-{}", (n * 2 + field * 3) % (passes * 2))).collect();
+        pass.fields = (0..=n % 8).map(|field| format!("field-{}", (n * 2 + field * 3) % (passes * 2))).collect();
         pass.fields.sort();
         pass.fields.dedup();
         ["large", "small", "metric"].get(n as usize % 3).copied().unwrap_or_default().clone_into(&mut pass.rig);
