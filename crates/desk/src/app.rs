@@ -22,6 +22,7 @@ use jiff::tz::TimeZone;
 use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::Subject;
 use tankard_file::lock::{self, Lock, Other};
+use tankard_file::names;
 
 use crate::command::{Command, View};
 use crate::document::Document;
@@ -245,11 +246,17 @@ impl Desk {
     pub fn beside(&self, ending: &str) -> PathBuf {
         match self.document.path() {
             Some(path) => path.with_extension(ending),
-            None => PathBuf::from(format!(
-                "{}.{ending}",
-                tankard_core::farm::id::fresh(&indexmap::IndexMap::<Id, ()>::new(), &self.document.farm().name)
-            )),
+            None => {
+                let id =
+                    tankard_core::farm::id::fresh(&indexmap::IndexMap::<Id, ()>::new(), &self.document.farm().name);
+                PathBuf::from(names::safe(&id, &format!(".{ending}")))
+            }
         }
+    }
+
+    /// Where a file would be put beside the farm that is called after something in it: its id, and what is put behind that.
+    pub fn beside_as(&self, id: &str, rest: &str) -> PathBuf {
+        self.beside("ron").with_file_name(names::safe(id, rest))
     }
 
     /// Leads to what a finding speaks of.

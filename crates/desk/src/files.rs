@@ -141,7 +141,11 @@ impl Picker {
             let shown = Instant::now();
             let is_there = matches!(
                 purpose,
-                Purpose::OpenFarm | Purpose::ReadForecast | Purpose::ReadRecords | Purpose::ReadBoundaries
+                Purpose::OpenFarm
+                    | Purpose::ReadForecast
+                    | Purpose::ReadRecords
+                    | Purpose::ReadBoundaries
+                    | Purpose::ReadPicture
             );
             let chosen = if is_there { dialog.pick_file() } else { dialog.save_file() };
             // The window may have been closed meanwhile; then nobody waits for the answer.

@@ -149,7 +149,7 @@ impl Backups {
             1 => format!("{} {moment}.ron", stem(path)),
             count => format!("{} {moment} {count:02}.ron", stem(path)),
         };
-        let free = (1..100).map(|count| folder.join(name(count))).find(|free| !free.exists());
+        let free = (1..100).map(|count| folder.join(name(count))).find(|free| !free.exists() && !free.is_symlink());
         let full = || io::Error::new(io::ErrorKind::AlreadyExists, "a hundred backups of one second are there already");
         let free = free.ok_or_else(full).map_err(io_error("keeping a backup", folder))?;
         put_watched(&free, bytes, watch)?;

@@ -8,7 +8,7 @@ use std::time::{Duration, SystemTime};
 
 use jiff::civil::DateTime;
 
-use crate::put::put;
+use crate::put::put_own;
 use crate::store::{StoreError, bytes_of, io_error, with_ending};
 
 /// How often a lock is to be refreshed.
@@ -142,7 +142,7 @@ impl Lock {
     /// [`StoreError`] where no lock can be written.
     pub fn take_over(farm: &Path, me: Holder) -> Result<Self, StoreError> {
         let path = beside(farm);
-        put(&path, me.text().as_bytes())?;
+        put_own(&path, me.text().as_bytes())?;
         Ok(Self { path, me })
     }
 
@@ -161,7 +161,7 @@ impl Lock {
             }
             Some(_) => Ok(Some(look(&self.path, &self.me.host))),
             // Someone removed it by hand, or it is half written: it is ours until another name stands there.
-            None => put(&self.path, self.me.text().as_bytes()).map(|()| None),
+            None => put_own(&self.path, self.me.text().as_bytes()).map(|()| None),
         }
     }
 

@@ -56,6 +56,20 @@ pub fn put(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
     put_watched(path, bytes, &mut |_| Ok(()))
 }
 
+/// Puts bytes in the place of a file whose name is ours, beside a person's: unsaved work, a lock. A link of that name is none of
+/// ours, and whoever made it would decide what is written over.
+///
+/// # Errors
+/// As [`put`].
+pub(crate) fn put_own(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
+    no_link(path).map_err(io_error("removing a link", path))?;
+    put(path, bytes)
+}
+
+fn no_link(path: &Path) -> io::Result<()> {
+    if path.is_symlink() { fs::remove_file(path) } else { Ok(()) }
+}
+
 pub(crate) fn put_watched(path: &Path, bytes: &[u8], watch: &mut Watch<'_>) -> Result<(), StoreError> {
     Target::of(path)?.put(bytes, None, watch)
 }
@@ -152,6 +166,7 @@ impl<'a> Target<'a> {
             made.map_err(io_error("making a copy", copy))?;
         }
         let write_copy = |watch: &mut Watch<'_>| {
+            no_link(copy)?;
             let mut file = File::create(copy)?;
             write_in_steps(&mut file, bytes, Step::Write, watch)?;
             watch(Step::Flush)?;

@@ -8,7 +8,7 @@ use jiff::civil::DateTime;
 use tankard_core::farm::Farm;
 
 use crate::document::{read, write};
-use crate::put::{put, saving};
+use crate::put::{put_own, saving};
 use crate::store::{Stamp, StoreError, bytes_of, io_error, with_ending};
 
 /// What stands before each fact at the head.
@@ -82,7 +82,7 @@ pub fn keep(side: &Path, farm: &Farm, head: Head) -> Result<(), StoreError> {
     if let Some(folder) = side.parent().filter(|folder| !folder.as_os_str().is_empty()) {
         fs::create_dir_all(folder).map_err(io_error("making a folder for unsaved work", folder))?;
     }
-    put(side, format!("{begun}{at}{}", write(farm)?).as_bytes())
+    put_own(side, format!("{begun}{at}{}", write(farm)?).as_bytes())
 }
 
 /// The work kept in a side file, if there is any that reads.

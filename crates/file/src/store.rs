@@ -274,11 +274,15 @@ pub enum Report {
     Json,
 }
 
-/// As [`put`], for a report: an earlier report is replaced, a file of another kind is not.
+/// As [`put`], for a report: an earlier report is replaced, a file of another kind is not, and no link is followed.
 ///
 /// # Errors
 /// [`StoreError::OtherKind`] where something else stands there; [`StoreError::Io`]. In each case the old file is whole.
 pub fn put_report(path: &Path, bytes: &[u8], report: Report) -> Result<(), StoreError> {
+    // Whoever made the link decided what would be written over, not the one who chose the name.
+    if path.is_symlink() {
+        return Err(StoreError::OtherKind { found: "a link to another place", path: path.to_owned() });
+    }
     if path.is_file() {
         let mut head = Vec::new();
         let file = File::open(path).map_err(io_error("looking at the file there", path))?;

@@ -125,6 +125,10 @@ impl World for Desk {
     }
 
     fn file(&self, id: FileId) -> FileResult<Bytes> {
+        // A package would have files of its own.
+        if *id.root() != VirtualRoot::Project {
+            return Err(missing(id));
+        }
         let wanted = id.vpath().get_without_slash();
         let found = self.data.iter().find(|(name, _)| *name == wanted);
         found.map(|(_, bytes)| bytes.clone()).ok_or_else(|| missing(id))
@@ -151,3 +155,6 @@ fn source(name: &str, text: &str) -> Source {
 fn missing(id: FileId) -> FileError {
     FileError::NotFound(PathBuf::from(id.vpath().get_without_slash()))
 }
+
+#[cfg(test)]
+mod tests;

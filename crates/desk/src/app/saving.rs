@@ -7,6 +7,7 @@ use std::time::Duration;
 use egui::Ui;
 use tankard_core::farm::{Farm, differs};
 use tankard_file::backups::Backups;
+use tankard_file::names;
 use tankard_file::store::{self, Save, Stamp, StoreError};
 
 use super::foot::{ask, escape};
@@ -253,7 +254,7 @@ impl Desk {
                 let stem = conflict.path.file_stem().unwrap_or_default().to_string_lossy().into_owned();
                 self.ask_file(
                     crate::files::Purpose::SaveFarm,
-                    conflict.path.with_file_name(format!("{stem} mine.ron")),
+                    conflict.path.with_file_name(names::safe(&stem, " mine.ron")),
                     ui.ctx(),
                 );
                 self.leave_after_save = leaving;

@@ -109,7 +109,8 @@ fn beside(path: &Path, is_wanted: impl Fn(&str) -> bool) -> Result<Vec<Companion
     let mut size = 0;
     for entry in entries.flatten() {
         let name = name_of(&entry.path());
-        if is_wanted(&name) && entry.path() != path {
+        // Whatever else may bear such a name could keep the reader waiting for ever.
+        if is_wanted(&name) && entry.path() != path && entry.path().is_file() {
             let bytes = bytes(&entry.path())?;
             size += bytes.len() as u64;
             if size > LARGEST {

@@ -5,7 +5,6 @@
 //! were written; the columns of [`Of::Sum`] stand beside it in litres, kilograms and hectares, as the field's share by area,
 //! so that their sums over any rows are right. A text that a spreadsheet would reckon has an apostrophe before it.
 
-mod cell;
 mod columns;
 mod enter;
 mod read;

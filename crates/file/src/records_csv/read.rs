@@ -15,9 +15,9 @@ use tankard_core::season::seal::{self, Verdict};
 use tankard_core::season::shares;
 use thiserror::Error;
 
-use super::cell::unguarded;
 use super::columns::{COLUMNS, Of};
 use super::read_days::Days;
+use crate::cell::unguarded;
 use crate::table::{self, Refused, TableError, refuse_all};
 
 /// Bytes of the largest file: some hundred thousand records.
@@ -129,7 +129,7 @@ pub fn read(bytes: &[u8]) -> Result<Reading, OwnError> {
         if count > MOST_ROWS {
             return Err(OwnError::TooMany);
         }
-        let row = Row { line: table::line(text, &cells), cells: cells.clone() };
+        let row = Row { line: table::line(text, &cells), cells: cells.iter().map(unguarded).collect() };
         if cells.iter().all(str::is_empty) {
             continue;
         }
@@ -208,12 +208,13 @@ impl Places {
 
 struct Row {
     line: u64,
+    /// As they were typed.
     cells: StringRecord,
 }
 
 impl Row {
     fn get(&self, places: &Places, name: &str) -> &str {
-        unguarded(self.cells.get(places.place(name)).unwrap_or(""))
+        self.cells.get(places.place(name)).unwrap_or("")
     }
 
     /// Whether a row says the same in some columns; else the first that differs.

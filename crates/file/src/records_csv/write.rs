@@ -6,8 +6,8 @@ use tankard_core::farm::{Farm, Id, Record, RecordField, RecordLine};
 use tankard_core::quantity::{Amount, AsTyped};
 use tankard_core::season::{FieldShare, shared_fields};
 
-use super::cell::guarded;
-use super::columns::{COLUMNS, Of};
+use super::columns::{COLUMNS, Column, Of};
+use crate::cell::guarded;
 
 /// What a row speaks of.
 struct Row<'a> {
@@ -33,7 +33,7 @@ pub fn write<'a>(farm: &'a Farm, chosen: impl Fn(&str) -> bool + 'a) -> Result<S
         // What all rows of the record say is put into words once.
         let of_record: Vec<String> = COLUMNS
             .iter()
-            .map(|column| if column.of == Of::Record { cell(&blank, column.name) } else { String::new() })
+            .map(|column| if column.of == Of::Record { cell(&blank, column) } else { String::new() })
             .collect();
         let lines: Vec<Option<&RecordLine>> =
             if record.lines.is_empty() { vec![None] } else { record.lines.iter().map(Some).collect() };
@@ -43,7 +43,7 @@ pub fn write<'a>(farm: &'a Farm, chosen: impl Fn(&str) -> bool + 'a) -> Result<S
                 for (column, known) in COLUMNS.iter().zip(&of_record) {
                     match column.of {
                         Of::Record => csv.write_field(known)?,
-                        _ => csv.write_field(cell(&row, column.name))?,
+                        _ => csv.write_field(cell(&row, column))?,
                     }
                 }
                 csv.write_record(None::<&[u8]>)?;
@@ -64,11 +64,11 @@ fn actives_kg(line: &RecordLine, share: FieldShare) -> String {
     parts.collect::<Vec<_>>().join("; ")
 }
 
-fn cell(row: &Row<'_>, column: &str) -> String {
+fn cell(row: &Row<'_>, column: &Column) -> String {
     let record = row.record;
     let of_field = |text: fn(&RecordField) -> String| row.field.map(|(_, field)| text(field)).unwrap_or_default();
     let of_line = |text: fn(&RecordLine) -> String| row.line.map(text).unwrap_or_default();
-    let text = match column {
+    let text = match column.name {
         "record" => row.id.clone(),
         "pass" => record.pass.clone().unwrap_or_default(),
         "name" => record.name.clone(),
@@ -97,7 +97,7 @@ fn cell(row: &Row<'_>, column: &str) -> String {
         "lot" => of_line(|line| line.lot.clone()),
         "amount" => of_line(|line| line.amount.text().to_owned()),
         "amount_l" | "amount_kg" => {
-            match (column, row.line.map(|line| line.amount.value().times(row.share.fraction()))) {
+            match (column.name, row.line.map(|line| line.amount.value().times(row.share.fraction()))) {
                 ("amount_l", Some(Amount::Volume(volume))) => volume.to_litres().to_string(),
                 ("amount_kg", Some(Amount::Mass(mass))) => mass.to_kilograms().to_string(),
                 _ => String::new(),
@@ -150,7 +150,8 @@ fn cell(row: &Row<'_>, column: &str) -> String {
         "outcomes" => json(&record.outcomes, record.outcomes.is_empty()),
         _ => String::new(),
     };
-    guarded(&text)
+    // A number that is below nothing begins like a formula and is none; with a mark it would not add up.
+    if column.of == Of::Sum && text.parse::<f64>().is_ok() { text } else { guarded(&text) }
 }
 
 /// What a share of a line cost, as the review shares it; nothing where its price does not go by what its amount is.

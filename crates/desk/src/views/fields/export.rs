@@ -59,7 +59,7 @@ pub(crate) fn ask_task_data(desk: &mut Desk, ctx: &Context) {
     };
     match write_taskdata(desk.document.farm(), &id) {
         Ok(_) => {
-            let path = desk.beside("zip").with_file_name(format!("{id}-taskdata.zip"));
+            let path = desk.beside_as(&id, "-taskdata.zip");
             desk.ask_file(Purpose::SaveTaskData, path, ctx);
         }
         Err(why) => desk.tell_problem(format!("No task data of \"{}\": {why}", name(desk, &id))),

@@ -273,7 +273,7 @@ fn before(desk: &mut Desk, ui: &mut Ui, pass: &str, latest: &[Id]) {
 }
 
 fn suggested(desk: &Desk, id: &str) -> PathBuf {
-    desk.beside("pdf").with_file_name(format!("{id}-load-cards.pdf"))
+    desk.beside_as(id, "-load-cards.pdf")
 }
 
 /// New cards of a pass with their numbers, after so many other new ones. They count as issued only once they are written.

@@ -126,7 +126,7 @@ fn heading(desk: &mut Desk, ui: &mut Ui, test: &JarTest) {
             ui.label(look::soft(ui, "not complete, so there is no sheet to print"));
         } else if ui.button("Save as PDF…").accessible_name("Save the jar test as PDF…").clicked() {
             desk.tank_loads.jar.asked = Some((test.pass.clone(), test.jar));
-            let path = desk.beside("pdf").with_file_name(format!("{}-jar-test.pdf", test.pass));
+            let path = desk.beside_as(&test.pass, "-jar-test.pdf");
             desk.ask_file(Purpose::SaveJar, path, ui.ctx());
         }
     });

@@ -6,6 +6,7 @@ use std::sync::mpsc::{Receiver, TryRecvError, channel};
 use egui::{Color32, ColorImage, Context, Painter, Pos2, Rect, TextureHandle, TextureOptions};
 use geo::Coord;
 use tankard_core::farm::Background;
+use tankard_file::names;
 
 use super::camera::Screen;
 use super::land::Land;
@@ -27,7 +28,8 @@ struct Read {
 
 /// The picture.
 pub(super) struct Picture {
-    held: Option<(PathBuf, Held)>,
+    /// With the path as the farm has it, and the farm's folder.
+    held: Option<((String, Option<PathBuf>), Held)>,
     /// From 0, not to be seen, to 1.
     pub(super) strength: f32,
 }
@@ -36,12 +38,6 @@ impl Default for Picture {
     fn default() -> Self {
         Self { held: None, strength: 0.7 }
     }
-}
-
-/// Where the file is: by its path from the folder of the farm.
-fn place(background: &Background, farm: Option<&PathBuf>) -> PathBuf {
-    let file = Path::new(&background.file);
-    farm.and_then(|farm| farm.parent()).map_or_else(|| file.to_owned(), |folder| folder.join(file))
 }
 
 /// The path under which a file is kept: from the folder of the farm where it lies in that.
@@ -73,10 +69,14 @@ impl Picture {
         painter: &Painter,
         (screen, land): (&Screen, &Land),
     ) {
-        let path = place(background, farm);
-        if self.held.as_ref().is_none_or(|(known, _)| *known != path) {
-            let held = Held::Reading(read_aside(&path, painter.ctx()));
-            self.held = Some((path, held));
+        let folder = farm.and_then(|farm| farm.parent());
+        let is_known = |(file, of): &(String, Option<PathBuf>)| *file == background.file && of.as_deref() == folder;
+        if self.held.as_ref().is_none_or(|(known, _)| !is_known(known)) {
+            let held = match names::picture(folder, &background.file) {
+                Ok(path) => Held::Reading(read_aside(&path, painter.ctx())),
+                Err(why) => Held::Problem(format!("The picture is not shown, {why}: {}", background.file)),
+            };
+            self.held = Some(((background.file.clone(), folder.map(Path::to_owned)), held));
         }
         let Some((_, held)) = &mut self.held else { return };
         if let Held::Reading(receiver) = held {

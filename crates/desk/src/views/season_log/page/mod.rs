@@ -258,7 +258,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
             desk.tell(format!("The record of {name} is removed; undo brings it back"));
         }
         Some(Act::PrintForWorkers) => {
-            let suggested = desk.beside("pdf").with_file_name(format!("{id}-workers.pdf"));
+            let suggested = desk.beside_as(id, "-workers.pdf");
             desk.ask_file(Purpose::SaveWorkersSheet, suggested, ui.ctx());
         }
         Some(Act::ShowPlan(pass)) => desk.lead_to(&Subject::Pass(pass)),

@@ -1,11 +1,10 @@
 //! What came of it: how weeds and crop were rated, photos, notes. A look is a line, and is opened to be typed over.
 
-use std::path::PathBuf;
-
 use egui::Ui;
 use tankard_core::farm::{Effect, Id, Outcome, Record};
 use tankard_core::finding::Level;
 use tankard_core::season::trials::days_after;
+use tankard_file::names;
 
 use super::Page;
 use super::rows::{
@@ -238,8 +237,7 @@ fn photos(ui: &mut Ui, page: &Page<'_>, photos: &mut Vec<String>) -> Option<Stri
         ui.push_id(("photo", at), |ui| {
             row(ui, if at == 0 { "Photos" } else { "" }, |ui| {
                 let number = at + 1;
-                let path = page.folder.map_or_else(|| PathBuf::from(&*photo), |folder| folder.join(&*photo));
-                let is_there = photo.trim().is_empty() || path.is_file();
+                let found = names::picture_there(page.folder, photo);
                 let width = ui.available_width() - TAKE - SHORT - 16.0;
                 boxes::text_or_empty(
                     ui,
@@ -248,14 +246,19 @@ fn photos(ui: &mut Ui, page: &Page<'_>, photos: &mut Vec<String>) -> Option<Stri
                     width,
                     "path, such as photos/mill-14-days.jpg",
                 );
-                if !is_there {
-                    mark::show(ui, Level::Check);
-                    ui.label("not there");
-                } else if !photo.trim().is_empty()
-                    && boxes::act(ui, "Open").accessible_name(format!("Open photo {number}")).clicked()
-                    && open::that_detached(&path).is_err()
-                {
-                    said = Some(format!("No program to show pictures answered: {}", path.display()));
+                match found {
+                    _ if photo.trim().is_empty() => {}
+                    Err(why) => {
+                        mark::show(ui, Level::Check);
+                        ui.add(egui::Label::new(why.to_string()).truncate()).on_hover_text(why.to_string());
+                    }
+                    Ok(path) => {
+                        if boxes::act(ui, "Open").accessible_name(format!("Open photo {number}")).clicked()
+                            && open::that_detached(&path).is_err()
+                        {
+                            said = Some(format!("No program to show pictures answered: {}", path.display()));
+                        }
+                    }
                 }
                 if take(ui, &format!("photo {number}")) {
                     taken = Some(at);

@@ -7,6 +7,7 @@ use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::Subject;
 use tankard_core::quantity::{Amount, Quantity, Units};
 use tankard_core::stock::{Entry, Kind, strike};
+use tankard_file::cell::guarded;
 
 use super::super::{Bench, cross, tight, word};
 use super::rounded;
@@ -73,12 +74,18 @@ fn words(entry: &Entry, farm: &Farm) -> String {
     text
 }
 
+/// An amount with the sign of a minus before it, as it is printed: a spreadsheet reckons with a hyphen.
+fn below_nothing(amount: &str) -> String {
+    amount.strip_prefix('-').map_or_else(|| amount.to_owned(), |amount| format!("−{amount}"))
+}
+
 /// The lines as a table to be pasted elsewhere: columns apart by tabs.
 fn as_table(entries: &[Entry], farm: &Farm) -> String {
     let mut out = "day\twhat\tchange\tbalance\n".to_owned();
-    let shown = |amount: Option<Amount>| amount.map_or_else(String::new, |amount| amount.show(farm.units));
+    let shown =
+        |amount: Option<Amount>| amount.map_or_else(String::new, |amount| below_nothing(&amount.show(farm.units)));
     for entry in entries {
-        let what = words(entry, farm).replace(['\t', '\n'], " ");
+        let what = guarded(&words(entry, farm).replace(['\t', '\r', '\n'], " "));
         let _ = writeln!(out, "{}\t{what}\t{}\t{}", entry.date, shown(entry.change), shown(entry.balance));
     }
     out
@@ -172,5 +179,17 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, entries: &[Entry]) {
     }
     if let Some(id) = led {
         bench.desk.lead_to(&Subject::Record(id));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::below_nothing;
+
+    /// OWASP, CSV Injection: a cell that begins with a hyphen is reckoned.
+    #[test]
+    fn no_amount_in_a_pasted_table_begins_like_a_formula() {
+        assert_eq!(below_nothing("-3 gal 1 qt"), "−3 gal 1 qt");
+        assert_eq!(below_nothing("41 gal"), "41 gal");
     }
 }
