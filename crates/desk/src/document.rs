@@ -9,6 +9,7 @@ use jiff::civil::Date;
 use tankard_core::day::{DayPlan, plan_day_of};
 use tankard_core::farm::{Card, Farm, Id, Record};
 use tankard_core::plan::{Plan, plan_of};
+use tankard_core::progress::{Tell, untold};
 use tankard_core::season::Log;
 use tankard_file::store::{self, Stamp, StoreError};
 
@@ -101,7 +102,15 @@ impl Document {
     /// # Errors
     /// As [`store::open`].
     pub fn open(path: PathBuf) -> Result<Self, StoreError> {
-        let (farm, stamp) = store::open(&path)?;
+        Self::open_told(path, &untold)
+    }
+
+    /// The same, which tells how far it is.
+    ///
+    /// # Errors
+    /// As [`store::open_told`].
+    pub fn open_told(path: PathBuf, tell: &Tell<'_>) -> Result<Self, StoreError> {
+        let (farm, stamp) = store::open_told(&path, tell)?;
         let mut document = Self::new(farm);
         document.path = Some(path);
         document.stamp = Some(stamp);

@@ -19,5 +19,6 @@ pub mod records_json;
 pub mod side;
 pub mod store;
 mod table;
+mod told;
 
 pub use document::{ReadError, read, write};

@@ -105,7 +105,7 @@ fn farm(paper: Paper, records: Vec<Record>) -> Farm {
 
 fn pages(farm: &Farm, options: Options) -> Vec<Vec<Run>> {
     let ids: Vec<Id> = farm.records.keys().cloned().collect();
-    let (document, warnings) = compile(farm, &ids, options, PRINTED).unwrap();
+    let (document, warnings) = compile(farm, &ids, options, PRINTED, &untold).unwrap();
     assert_eq!(crate::in_words(&warnings), "");
     let page = |frame| {
         let mut found = Vec::new();

@@ -444,8 +444,7 @@ pub(super) fn with_cards(desk: &mut Desk, date: Date) -> Vec<Id> {
     made.day.slots().filter(ready).map(|slot| slot.pass.clone()).collect()
 }
 
-/// The sheet of a day as a PDF, with the cards given behind it.
-pub(super) fn pdf(desk: &mut Desk, date: Date, cards: &[tankard_paper::Sheet<'_>]) -> Result<Vec<u8>, String> {
-    let made = fresh(desk, date);
-    tankard_paper::evening::pdf(&made.sheet, cards).map_err(|error| error.to_string())
+/// What stands on the sheet of a day.
+pub(super) fn content(desk: &mut Desk, date: Date) -> SheetContent {
+    fresh(desk, date).sheet.clone()
 }
