@@ -2,6 +2,7 @@
 //! result taken once, at the beginning of a frame.
 
 use std::path::Path;
+use std::sync::Arc;
 use std::time::{Duration, Instant};
 
 use egui::{Align, EventFilter, Key, Layout, Modifiers, Panel, RichText, Ui};
@@ -143,7 +144,11 @@ pub(super) struct Work {
     begun: u64,
     /// What follows when nothing has to be waited for any more.
     leaving: Option<Leaving>,
+    before: Option<Before>,
 }
+
+/// What is done on the thread of work before it.
+type Before = Arc<dyn Fn() + Send + Sync>;
 
 /// The result of work, whatever it is.
 trait Answer {
@@ -201,10 +206,16 @@ impl Desk {
         }
         let going = Going::default();
         let own = going.clone();
-        let job = Job::start(self.ctx.as_ref(), move || match work(&own) {
-            // Whatever a reader makes of being stopped.
-            Err(_) if own.is_cancelled() => Err(Failed::Cancelled),
-            done => done,
+        let before = self.work.before.clone();
+        let job = Job::start(self.ctx.as_ref(), move || {
+            if let Some(before) = before {
+                before();
+            }
+            match work(&own) {
+                // Whatever a reader makes of being stopped.
+                Err(_) if own.is_cancelled() => Err(Failed::Cancelled),
+                done => done,
+            }
         });
         let mut answer = Box::new(Of { job, came: None, then });
         // What takes no longer than a frame is there in the next one.
@@ -243,6 +254,13 @@ impl Desk {
     #[must_use]
     pub fn show_work_after(mut self, time: Duration) -> Self {
         self.shown_after = time;
+        self
+    }
+
+    /// Has all work do this first, on its thread; a test holds it there.
+    #[must_use]
+    pub fn before_work(mut self, before: impl Fn() + Send + Sync + 'static) -> Self {
+        self.work.before = Some(Arc::new(before));
         self
     }
 
