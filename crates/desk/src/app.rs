@@ -2,6 +2,7 @@
 
 mod backups;
 mod bar;
+mod days;
 mod foot;
 mod job;
 mod locking;
@@ -118,6 +119,7 @@ pub struct Desk {
     /// Which farm this is since the desk was opened.
     farm_number: u64,
     work: Work,
+    day_asked: Option<days::Asked>,
     /// Work that is over sooner is not shown.
     shown_after: Duration,
     /// Whether the farm that the desk began with is still being read; until then there is nothing to work on.
@@ -167,6 +169,7 @@ impl Desk {
             backups: None,
             farm_number: 0,
             work: Work::default(),
+            day_asked: None,
             shown_after: work::SHOWN_AFTER,
             is_opening_first: false,
             patience: PATIENCE,

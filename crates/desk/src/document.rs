@@ -275,6 +275,18 @@ impl Document {
         made
     }
 
+    /// The plan of a day, where it is reckoned already.
+    pub fn known_day(&mut self, day: Date) -> Option<Arc<DayPlan>> {
+        self.forget_old();
+        self.days.get(&day).cloned()
+    }
+
+    /// Takes the plan of a day that was reckoned elsewhere for the present revision.
+    pub fn know_day(&mut self, day: DayPlan) {
+        self.forget_old();
+        self.days.insert(day.date, Arc::new(day));
+    }
+
     /// Forgets what was reckoned for another revision.
     fn forget_old(&mut self) {
         if self.plans_revision != self.revision {

@@ -85,10 +85,15 @@ pub(crate) fn read_told(bytes: &[u8], tell: &Tell<'_>) -> Result<Farm, ReadError
     if text.trim().is_empty() {
         return Err(ReadError::Empty);
     }
-    // A file so broken that its head cannot be read gives the better message when read as a whole.
-    let format = options().from_str::<Head>(text).map_or(FORMAT, |head| head.format);
+    // Nearly every file is of this format, and to look for its head is to walk through all of it once more.
+    let present = migrate::read(FORMAT, text, tell);
     tell(0, None)?;
-    migrate::read(format, text, tell).map_err(|error| tell(0, None).err().map_or(error, ReadError::from))
+    let format = match &present {
+        Ok(farm) => farm.format,
+        // A file so broken that its head cannot be read gives the better message when read as a whole.
+        Err(_) => options().from_str::<Head>(text).map_or(FORMAT, |head| head.format),
+    };
+    if format == FORMAT { present } else { migrate::read(format, text, tell) }
 }
 
 /// The text of a file, without the mark some editors put before it.

@@ -15,6 +15,9 @@ use crate::{demo, look};
 /// How long a frame may wait for a disk: a small farm is saved in that time, so that nothing flickers.
 const FRAME: Duration = Duration::from_millis(20);
 
+/// What is longer is felt, and is told to the log.
+const LONG_FRAME: Duration = Duration::from_millis(33);
+
 /// The desk inside its window.
 struct Window {
     desk: Desk,
@@ -23,7 +26,12 @@ struct Window {
 
 impl eframe::App for Window {
     fn ui(&mut self, ui: &mut Ui, _frame: &mut eframe::Frame) {
+        let began = Instant::now();
         self.desk.show(ui);
+        let took = began.elapsed();
+        if took > LONG_FRAME {
+            log::debug!("a frame took {} ms", took.as_millis());
+        }
         if let Some(started) = self.started.take() {
             log::info!("first frame after {} ms", started.elapsed().as_millis());
         }

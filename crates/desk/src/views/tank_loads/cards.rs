@@ -325,15 +325,15 @@ impl ToPrint {
                 Ok(Self { sheet: None, cards: numbered(desk, &id, 0)?, reprint: None, is_new: true })
             }
             Printing::Sheet(date) => {
-                let sheet = Some(super::evening::content(desk, date));
+                let sheet = Some(super::evening::content(desk, date)?);
                 Ok(Self { sheet, cards: Vec::new(), reprint: None, is_new: false })
             }
             Printing::Day(date) => {
                 let mut cards: Vec<(Id, Card)> = Vec::new();
-                for id in super::evening::with_cards(desk, date) {
+                for id in super::evening::with_cards(desk, date)? {
                     cards.extend(numbered(desk, &id, cards.len())?);
                 }
-                Ok(Self { sheet: Some(super::evening::content(desk, date)), cards, reprint: None, is_new: true })
+                Ok(Self { sheet: Some(super::evening::content(desk, date)?), cards, reprint: None, is_new: true })
             }
             Printing::Reprint(numbers) => Ok(Self::again(desk, &numbers)),
         }
