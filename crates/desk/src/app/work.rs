@@ -264,8 +264,8 @@ impl Desk {
         self
     }
 
-    /// Takes the results that are there.
-    pub(super) fn finish_work(&mut self) {
+    /// Takes the results that are there, as each frame of the whole desk does first.
+    pub fn finish_work(&mut self) {
         let before = std::mem::take(&mut self.work.running);
         let mut over = Vec::new();
         for mut running in before {
