@@ -462,3 +462,34 @@ fn new_cards_hold_the_farm_and_give_each_number_once() {
     assert_eq!(harness.state().document.farm().cards.len(), issued);
     assert!(!path.exists());
 }
+
+#[test]
+fn the_order_of_a_crowded_day_is_looked_for_beside_the_window() {
+    let day = date(2031, 6, 12);
+    let mut farm = demo::farm().unwrap();
+    let pass = farm.passes["2031-06-12-corn-second-post"].clone();
+    for number in 0..10 {
+        let mut pass = pass.clone();
+        pass.name = format!("Pass {number}");
+        farm.passes.insert(format!("pass-{number}"), pass);
+    }
+    let (mut harness, gate) = gated(farm);
+    harness.state_mut().view = View::TankLoads;
+    harness.run_steps(3);
+    harness.get_by_label("The day as a whole: Thursday 12 June 2031").click();
+    harness.run_steps(3);
+    harness.get_by_label("Looking for the best order of the day");
+    assert!(says(&harness, "The best order of the day is being looked for"));
+    // What would print it waits.
+    let printing = tankard::views::tank_loads::cards::Printing::Sheet(day);
+    harness.state_mut().tank_loads.printing = Some(printing);
+    let folder = tempfile::tempdir().unwrap();
+    choose(&mut harness, Purpose::SaveSheet, &folder.path().join("sheet.pdf"), "Save");
+    assert!(says(&harness, "The evening sheet was not written: the order of the day is not there yet"));
+    run(&mut harness, Command::CancelWork);
+    assert!(says(&harness, "The order below is not looked for to the end."));
+    gate.set(true);
+    click(&mut harness, "Look for the best order");
+    until(&mut harness, "the order is there", |harness| harness.query_by_label("Open Pass 7").is_some());
+    assert!(!says(&harness, "looked for"));
+}

@@ -116,7 +116,8 @@ fn records_that_are_written_read_and_looked_at_end_at_the_next_piece() {
     let path = folder.path().join("records.csv");
     fs::write(&path, &text).unwrap();
     let coming = records_csv::read(text.as_bytes()).unwrap().records;
-    let table = records_import::table(b"date,field,product,amount\n2031-05-01,Mill,Demo,3 L\n2031-05-02,Mill,Demo,3 L\n");
+    let table =
+        records_import::table(b"date,field,product,amount\n2031-05-01,Mill,Demo,3 L\n2031-05-02,Mill,Demo,3 L\n");
     let table = table.unwrap();
     let mapping = records_import::guess(&table);
     assert_eq!(records_import::preview(&table, &mapping, &farm).records.len(), 2);

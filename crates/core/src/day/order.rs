@@ -597,12 +597,7 @@ fn with_held(loose: &[usize], held: &[Option<usize>], order: &mut Vec<usize>) {
 const MOST_TRIED: usize = 400_000;
 
 /// Constructs orders in some ways and improves each by moving up to three jobs together and by exchanging two.
-fn improved(
-    problem: &Problem,
-    held: &[Option<usize>],
-    begins: usize,
-    tell: &Tell<'_>,
-) -> (Cost, Vec<Placed>) {
+fn improved(problem: &Problem, held: &[Option<usize>], begins: usize, tell: &Tell<'_>) -> (Cost, Vec<Placed>) {
     let loose: Vec<usize> = (0..problem.jobs.len()).filter(|job| !held.contains(&Some(*job))).collect();
     let (mut order, mut places) = (Vec::new(), Vec::new());
     let mut tried = 0;

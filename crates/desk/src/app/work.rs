@@ -276,8 +276,10 @@ impl Desk {
             }
         }
         for running in over {
-            log::debug!("{}: {} ms", running.task.words, running.began.elapsed().as_millis());
+            let (took, began) = (running.began.elapsed(), Instant::now());
             running.answer.take(self, &running.task);
+            let words = &running.task.words;
+            log::debug!("{words}: {} ms, taken in {} ms", took.as_millis(), began.elapsed().as_millis());
         }
         if let Some(leaving) = self
             .work

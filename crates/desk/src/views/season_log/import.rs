@@ -116,7 +116,9 @@ impl What {
                 (*alike, *meets) = (now_alike, now_meets);
             }
             (Self::Other { table, preview, whole, .. }, Looked::Other(now)) => {
-                *whole = now.to_choose.is_empty() && table.rows.len() <= rows;
+                let all = table.rows.len();
+                // Where rows beyond the first leave something to choose, they are looked at again once it is chosen.
+                *whole = all <= rows && (all <= FIRST_ROWS || now.to_choose.is_empty());
                 *preview = now;
             }
             _ => {}
