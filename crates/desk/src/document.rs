@@ -9,7 +9,7 @@ use jiff::civil::Date;
 use tankard_core::day::{DayPlan, plan_day_of};
 use tankard_core::farm::{Card, Farm, Id, Record};
 use tankard_core::plan::{Plan, plan_of};
-use tankard_core::progress::{Tell, untold};
+use tankard_core::progress::{Cancelled, Tell, untold};
 use tankard_core::season::Log;
 use tankard_file::store::{self, Stamp, StoreError};
 
@@ -252,6 +252,19 @@ impl Document {
         let made = Arc::new(plan_of(&self.farm, &log, pass)?);
         self.plans.insert(pass.to_owned(), Arc::clone(&made));
         Some(made)
+    }
+
+    /// Plans all passes, so that the first frame finds their plans.
+    ///
+    /// # Errors
+    /// [`Cancelled`] where it is ended.
+    pub fn plan_ahead(&mut self, tell: &Tell<'_>) -> Result<(), Cancelled> {
+        let ids: Vec<Id> = self.farm.passes.keys().cloned().collect();
+        for (at, id) in ids.iter().enumerate() {
+            tell(at, Some(ids.len()))?;
+            self.plan(id);
+        }
+        Ok(())
     }
 
     /// The plans of the passes of a day.

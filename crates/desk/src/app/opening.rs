@@ -45,7 +45,10 @@ impl Desk {
         self.start(
             task,
             move |going| match Document::open_told(from.clone(), &|done, of| going.tell(done, of)) {
-                Ok(document) => Ok(Ok(document)),
+                Ok(mut document) => {
+                    document.plan_ahead(&|_, _| going.goes_on())?;
+                    Ok(Ok(document))
+                }
                 Err(_) if going.is_cancelled() => Err(Failed::Cancelled),
                 Err(error) => Ok(Err(recovery::not_read(&from, &error, spare.as_deref()))),
             },
@@ -57,10 +60,14 @@ impl Desk {
     }
 
     fn opened(&mut self, document: Document, path: &Path) {
-        // What was typed while it was being read is asked about, as when it was there before.
-        let is_left = !self.document.is_unsaved() && !self.is_saving();
-        if let (false, Some(ctx)) = (is_left, self.ctx.clone()) {
-            self.run(Command::OpenPath(path.to_owned()), &ctx);
+        // What was begun while it was being read is asked about or waited for, as when it was there before.
+        let again = Command::OpenPath(path.to_owned());
+        let holds = self.document.is_unsaved()
+            || self.is_saving()
+            || self.season_log.begun_amendment(self.document.farm()).is_some()
+            || self.waited_for(&super::leaving(&again)).is_some();
+        if let (true, Some(ctx)) = (holds, self.ctx.clone()) {
+            self.run(again, &ctx);
             return;
         }
         self.replace(document);

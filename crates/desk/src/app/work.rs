@@ -296,16 +296,19 @@ impl Desk {
         }
     }
 
+    /// The work that leaving has to wait for, if there is any.
+    pub(super) fn waited_for(&self, leaving: &Leaving) -> Option<&Task> {
+        self.work.running.iter().map(|running| &running.task).find(|task| task.waited_for(leaving))
+    }
+
     /// Whether leaving has to wait for work, which then is followed by it.
     pub(super) fn wait_for_work(&mut self, leaving: &Leaving) -> bool {
-        let Some(running) = self.work.running.iter().find(|running| running.task.waited_for(leaving)) else {
-            return false;
-        };
+        let Some(task) = self.waited_for(leaving) else { return false };
         let what = match leaving {
             Leaving::Quit => "the window closes",
             Leaving::To(_) => "the farm stays open until then, and what you asked for follows",
         };
-        let words = format!("{} goes on; {what} when it is done. Cancel it to wait no longer", running.task.words);
+        let words = format!("{} goes on; {what} when it is done. Cancel it to wait no longer", task.words);
         self.work.leaving = Some(leaving.clone());
         self.tell(words);
         true
