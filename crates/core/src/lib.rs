@@ -12,6 +12,7 @@ pub mod language;
 pub mod loads;
 pub mod mix;
 pub mod plan;
+pub mod progress;
 pub mod quantity;
 pub mod rig;
 pub mod season;

@@ -2,14 +2,19 @@
 
 mod backups;
 mod bar;
+mod days;
 mod foot;
 mod job;
 mod locking;
+mod opening;
 mod recovery;
 mod saving;
 mod window;
+mod work;
 
+pub use job::Going;
 pub use window::open;
+pub use work::{Failed, Task};
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -23,6 +28,7 @@ use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::Subject;
 use tankard_file::lock::{self, Lock, Other};
 use tankard_file::names;
+use tankard_file::store::StoreError;
 
 use crate::command::{Command, View};
 use crate::document::Document;
@@ -31,8 +37,10 @@ use crate::parts::boxes;
 use crate::recent::Remembered;
 use crate::{demo, look, views};
 use locking::Watching;
+use opening::OPENING;
 use recovery::{Found, Keeping, Unreadable};
 use saving::{Conflict, Saving};
+use work::Work;
 
 /// How long work may stay only in memory.
 const KEEP_EVERY: Duration = Duration::from_secs(15);
@@ -94,6 +102,8 @@ pub struct Desk {
     unreadable: Option<Unreadable>,
     remembered: Option<Remembered>,
     kept: Keeping,
+    /// What is being kept though it was saved or let go meanwhile.
+    kept_in_vain: Vec<job::Job<Result<recovery::InSide, StoreError>>>,
     keep_every: Duration,
     saving: Option<Saving>,
     /// Whether it was asked to save while a save ran.
@@ -107,6 +117,14 @@ pub struct Desk {
     watching: Watching,
     watch_every: Duration,
     backups: Option<backups::State>,
+    /// Which farm this is since the desk was opened.
+    farm_number: u64,
+    work: Work,
+    day_asked: Option<days::Asked>,
+    /// Work that is over sooner is not shown.
+    shown_after: Duration,
+    /// Whether the farm that the desk began with is still being read; until then there is nothing to work on.
+    is_opening_first: bool,
     /// How long a frame waits for a disk before it goes on without it.
     patience: Duration,
     /// The window, once it was drawn.
@@ -139,6 +157,7 @@ impl Desk {
             unreadable: None,
             remembered: None,
             kept: Keeping::none(),
+            kept_in_vain: Vec::new(),
             keep_every: KEEP_EVERY,
             saving: None,
             save_again: false,
@@ -149,6 +168,11 @@ impl Desk {
             watching: Watching::default(),
             watch_every: lock::REFRESH,
             backups: None,
+            farm_number: 0,
+            work: Work::default(),
+            day_asked: None,
+            shown_after: work::SHOWN_AFTER,
+            is_opening_first: false,
             patience: PATIENCE,
             ctx: None,
             shown_title: String::new(),
@@ -158,18 +182,24 @@ impl Desk {
         desk
     }
 
-    /// The same, where the notice at the foot says something already.
-    fn tell_seals_beside(&mut self) {
-        let said = self.notice.take();
-        self.tell_seals();
-        self.notice = self.notice.take().or(said);
-    }
-
     /// Says which signed records were changed outside of an amendment.
     fn tell_seals(&mut self) {
-        if let Some(words) = views::season_log::on_opening(self.document.farm()) {
-            self.tell_problem(words);
+        if !views::season_log::has_seals(self.document.farm()) {
+            return;
         }
+        let snapshot = self.document.snapshot();
+        let task = Task::looks("Verifying the seals of the records", "The seals were not verified")
+            .counting("record", "records")
+            .in_place("seals");
+        self.start(
+            task,
+            move |going| Ok(views::season_log::on_opening(&snapshot.into_farm(), &|done, of| going.tell(done, of))?),
+            |desk, broken| {
+                if let Some(words) = broken {
+                    desk.tell_problem(words);
+                }
+            },
+        );
     }
 
     /// Remembers opened farms and the look in the user's configuration folder.
@@ -309,9 +339,13 @@ impl Desk {
 
     /// Does a command.
     pub fn run(&mut self, command: Command, ctx: &Context) {
+        if self.is_opening_first && command.needs_farm() {
+            self.tell("The farm is still being read; do that when it is there");
+            return;
+        }
         let leaves =
             matches!(command, Command::New | Command::Open | Command::OpenPath(_) | Command::OpenDemo | Command::Quit);
-        if leaves && (self.is_held_back() || self.wait_for_save(&command)) {
+        if leaves && (self.is_held_back() || self.wait_for_save(&command) || self.wait_for_work(&leaving(&command))) {
             return;
         }
         match command {
@@ -327,7 +361,7 @@ impl Desk {
     /// What leads away from the farm waits for a save that runs.
     fn wait_for_save(&mut self, command: &Command) -> bool {
         if self.is_saving() {
-            self.leave_when_saved(if *command == Command::Quit { Leaving::Quit } else { Leaving::To(command.clone()) });
+            self.leave_when_saved(leaving(command));
         }
         self.is_saving()
     }
@@ -377,6 +411,7 @@ impl Desk {
             Command::Larger => scale(ctx, ctx.zoom_factor() + 0.1),
             Command::Smaller => scale(ctx, ctx.zoom_factor() - 0.1),
             Command::PlainSize => scale(ctx, 1.0),
+            Command::CancelWork => self.cancel_latest(),
             Command::Light => ctx.set_theme(egui::Theme::Light),
             Command::Dark => ctx.set_theme(egui::Theme::Dark),
             Command::Quit => {
@@ -409,7 +444,12 @@ impl Desk {
 
     /// Puts another document on the desk, under the lock there is.
     fn put(&mut self, document: Document) {
-        self.document = document;
+        let old = std::mem::replace(&mut self.document, document);
+        // To give back the memory of many seasons takes longer than a frame.
+        std::thread::spawn(move || drop(old));
+        self.farm_number += 1;
+        self.is_opening_first = false;
+        self.forget_looks();
         self.fields = views::fields::State::default();
         self.tank_loads = views::tank_loads::State::default();
         self.season_log = views::season_log::State::default();
@@ -423,19 +463,6 @@ impl Desk {
         self.backups = None;
         self.kept = Keeping::none();
         self.tell_seals();
-    }
-
-    fn open_path(&mut self, path: &Path) {
-        match Document::open(path.to_owned()) {
-            Ok(document) => {
-                self.replace(document);
-                if let Some(remembered) = &mut self.remembered {
-                    remembered.opened(path);
-                    remembered.keep();
-                }
-            }
-            Err(error) => self.not_opened(path, &error),
-        }
     }
 
     /// Takes the file that was chosen.
@@ -477,6 +504,7 @@ impl Desk {
         }
         self.finish_saving(Duration::ZERO);
         self.finish_keeping(Duration::ZERO);
+        self.finish_work();
         self.watch();
         for command in Command::pressed(ui.ctx()) {
             self.run(command, ui.ctx());
@@ -485,6 +513,11 @@ impl Desk {
         self.unread = boxes::unread(ui.ctx());
         self.bar(ui);
         self.foot(ui);
+        if self.is_opening_first {
+            self.show_opening(ui);
+            bar::ring(ui.ctx());
+            return;
+        }
         if self.backups.is_some() {
             self.show_backups(ui);
             bar::ring(ui.ctx());
@@ -505,6 +538,9 @@ impl Desk {
     }
 
     fn leave(&mut self, leaving: Leaving) {
+        if self.wait_for_work(&leaving) {
+            return;
+        }
         // Nothing is left before the first frame.
         let Some(ctx) = self.ctx.clone() else { return };
         match leaving {
@@ -528,7 +564,7 @@ impl Desk {
         if self.document.is_unsaved() {
             // What was let go as the window closes is not kept once more.
             let is_kept = self.closing || self.is_saving() || self.kept.state == Some(self.state());
-            if !is_kept && self.kept.job.is_none() && self.can_keep() {
+            if !is_kept && self.kept.job.is_none() && self.kept_in_vain.is_empty() && self.can_keep() {
                 let waited = self.kept.at.elapsed();
                 if waited >= self.keep_after() {
                     self.keep(Duration::ZERO);
@@ -555,6 +591,8 @@ impl Desk {
         } else if closes && self.is_saving() {
             ctx.send_viewport_cmd(ViewportCommand::CancelClose);
             self.leave_when_saved(Leaving::Quit);
+        } else if closes && !self.closing && self.wait_for_work(&Leaving::Quit) {
+            ctx.send_viewport_cmd(ViewportCommand::CancelClose);
         } else if closes && self.document.is_unsaved() && !self.closing {
             ctx.send_viewport_cmd(ViewportCommand::CancelClose);
             self.leaving = Some(Leaving::Quit);
@@ -562,6 +600,11 @@ impl Desk {
             self.closing = true;
         }
     }
+}
+
+/// What a command that leads away from the farm asks for.
+fn leaving(command: &Command) -> Leaving {
+    if *command == Command::Quit { Leaving::Quit } else { Leaving::To(command.clone()) }
 }
 
 /// Whether two paths lead to the same file.

@@ -63,6 +63,8 @@ pub enum Command {
     Redo,
     /// Show a view.
     Go(View),
+    /// Cancel the work that was begun last.
+    CancelWork,
     /// Larger.
     Larger,
     /// Smaller.
@@ -79,7 +81,7 @@ pub enum Command {
 
 impl Command {
     /// Those that have a key or stand in a menu.
-    const LISTED: [Self; 17] = [
+    const LISTED: [Self; 18] = [
         Self::New,
         Self::Open,
         Self::OpenDemo,
@@ -91,6 +93,7 @@ impl Command {
         Self::Go(View::TankLoads),
         Self::Go(View::SeasonLog),
         Self::Go(View::Shed),
+        Self::CancelWork,
         Self::Larger,
         Self::Smaller,
         Self::PlainSize,
@@ -116,6 +119,7 @@ impl Command {
             Self::Undo => "Undo".to_owned(),
             Self::Redo => "Redo".to_owned(),
             Self::Go(view) => view.name().to_owned(),
+            Self::CancelWork => "Cancel what is being done".to_owned(),
             Self::Larger => "Larger".to_owned(),
             Self::Smaller => "Smaller".to_owned(),
             Self::PlainSize => "At 100 %".to_owned(),
@@ -139,12 +143,29 @@ impl Command {
             Self::Go(View::SeasonLog) => (Modifiers::COMMAND, Key::Num3),
             Self::Go(View::Shed) => (Modifiers::COMMAND, Key::Num4),
             Self::Quit => (Modifiers::COMMAND, Key::Q),
+            Self::CancelWork => (Modifiers::COMMAND, Key::Period),
             Self::Larger => (Modifiers::COMMAND, Key::Plus),
             Self::Smaller => (Modifiers::COMMAND, Key::Minus),
             Self::PlainSize => (Modifiers::COMMAND, Key::Num0),
             _ => return None,
         };
         Some(KeyboardShortcut::new(modifiers, key))
+    }
+
+    /// Whether it is done to the farm that is open.
+    pub fn needs_farm(&self) -> bool {
+        matches!(
+            self,
+            Self::Save
+                | Self::SaveAs
+                | Self::FarmPage
+                | Self::Backups
+                | Self::ImportBoundaries
+                | Self::ExportBoundaries
+                | Self::ExportTaskData
+                | Self::Undo
+                | Self::Redo
+        )
     }
 
     /// Whether what is shown stays where it is.
@@ -155,6 +176,7 @@ impl Command {
                 | Self::SaveAs
                 | Self::Undo
                 | Self::Redo
+                | Self::CancelWork
                 | Self::Larger
                 | Self::Smaller
                 | Self::PlainSize

@@ -9,6 +9,7 @@ use jiff::civil::Date;
 use tankard_core::day::{DayPlan, plan_day_of};
 use tankard_core::farm::{Card, Farm, Id, Record};
 use tankard_core::plan::{Plan, plan_of};
+use tankard_core::progress::{Cancelled, Tell, untold};
 use tankard_core::season::Log;
 use tankard_file::store::{self, Stamp, StoreError};
 
@@ -101,7 +102,15 @@ impl Document {
     /// # Errors
     /// As [`store::open`].
     pub fn open(path: PathBuf) -> Result<Self, StoreError> {
-        let (farm, stamp) = store::open(&path)?;
+        Self::open_told(path, &untold)
+    }
+
+    /// The same, which tells how far it is.
+    ///
+    /// # Errors
+    /// As [`store::open_told`].
+    pub fn open_told(path: PathBuf, tell: &Tell<'_>) -> Result<Self, StoreError> {
+        let (farm, stamp) = store::open_told(&path, tell)?;
         let mut document = Self::new(farm);
         document.path = Some(path);
         document.stamp = Some(stamp);
@@ -245,6 +254,19 @@ impl Document {
         Some(made)
     }
 
+    /// Plans all passes, so that the first frame finds their plans.
+    ///
+    /// # Errors
+    /// [`Cancelled`] where it is ended.
+    pub fn plan_ahead(&mut self, tell: &Tell<'_>) -> Result<(), Cancelled> {
+        let ids: Vec<Id> = self.farm.passes.keys().cloned().collect();
+        for (at, id) in ids.iter().enumerate() {
+            tell(at, Some(ids.len()))?;
+            self.plan(id);
+        }
+        Ok(())
+    }
+
     /// The plans of the passes of a day.
     pub fn plans_of(&mut self, day: Date) -> Vec<Arc<Plan>> {
         let of_day = self.farm.passes.iter().filter(|(_, pass)| pass.date == day);
@@ -264,6 +286,18 @@ impl Document {
         let made = Arc::new(plan_day_of(&self.farm, &log, day, &plans));
         self.days.insert(day, Arc::clone(&made));
         made
+    }
+
+    /// The plan of a day, where it is reckoned already.
+    pub fn known_day(&mut self, day: Date) -> Option<Arc<DayPlan>> {
+        self.forget_old();
+        self.days.get(&day).cloned()
+    }
+
+    /// Takes the plan of a day that was reckoned elsewhere for the present revision.
+    pub fn know_day(&mut self, day: DayPlan) {
+        self.forget_old();
+        self.days.insert(day.date, Arc::new(day));
     }
 
     /// Forgets what was reckoned for another revision.

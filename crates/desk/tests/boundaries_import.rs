@@ -17,6 +17,7 @@ use tankard::document::Document;
 use tankard::files::Purpose;
 use tankard::views::fields::{export, import};
 use tankard_core::farm::{Farm, SurroundingKind};
+use tankard_core::progress::untold;
 use tempfile::TempDir;
 
 /// A field of the demo, one that it does not have, a creek, and a ring that is no ring. A hundredth of a degree square at 41.2 degrees
@@ -163,7 +164,7 @@ fn boundaries_and_a_pass_go_out() {
     harness.run();
     harness.get_by_label_contains("3 boundaries and surroundings saved as");
     // What went out comes in again as the same ground (RFC 7946).
-    let back = tankard_file::ground::open(&folder.path().join("out.geojson"), None).unwrap();
+    let back = tankard_file::ground::open(&folder.path().join("out.geojson"), None, &untold).unwrap();
     let areas: Vec<f64> = back.pieces.iter().map(|piece| piece.shape.area().to_square_metres().round()).collect();
     let own = |id: &str| farm(&harness).fields[id].boundary.as_ref().unwrap().area().to_square_metres().round();
     assert_eq!(back.pieces.len(), 3);

@@ -123,18 +123,19 @@ fn loads_are_filled_through() {
 fn the_sheet_alone_issues_nothing_and_with_cards_it_issues_those_without_a_stop() {
     let folder = tempfile::tempdir().unwrap();
     let mut harness = day(demo());
-    let desk = harness.state_mut();
     let mut pages = Vec::new();
     for (name, printing, issued) in [("a.pdf", Printing::Sheet(DATE), 0), ("b.pdf", Printing::Day(DATE), 3)] {
+        let desk = harness.state_mut();
         let before = desk.document.farm().cards.len();
         desk.tank_loads.printing = Some(printing);
         cards::save(desk, &folder.path().join(name));
-        assert_eq!(desk.document.farm().cards.len() - before, issued, "{name}");
+        harness.run();
+        assert_eq!(harness.state().document.farm().cards.len() - before, issued, "{name}");
         pages.push(std::fs::read(folder.path().join(name)).unwrap().len());
     }
     assert!(pages[1] > pages[0]);
     // The second pass of the day has a Stop and gets none.
-    assert!(desk.document.farm().cards.values().all(|card| card.pass == CORN));
+    assert!(harness.state().document.farm().cards.values().all(|card| card.pass == CORN));
 }
 
 #[test]

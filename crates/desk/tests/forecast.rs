@@ -37,6 +37,7 @@ fn sheet(farm: Farm, size: [f32; 2]) -> Harness<'static, Desk> {
     desk.tank_loads.choose(PASS);
     let mut harness = Harness::builder().with_size(size).with_context_setup(look::install).build_ui_state(
         |ui, desk: &mut Desk| {
+            desk.finish_work();
             egui::ScrollArea::vertical().show(ui, |ui| forecast::show(desk, ui));
         },
         desk,

@@ -395,6 +395,7 @@ fn cards_are_issued_for_the_pass_they_were_asked_for_and_not_over_a_farm() {
     harness.state_mut().tank_loads.printing = Some(Printing::Issue(PASS.to_owned()));
     harness.state_mut().tank_loads.choose("2031-06-14-soybean-post");
     cards::save(harness.state_mut(), &folder.path().join("cards.pdf"));
+    harness.run_steps(3);
     let issued = &harness.state().document.farm().cards;
     assert!(issued.len() == 3 && issued.values().all(|card| card.pass == PASS));
     issue(&mut harness, PASS, &path);

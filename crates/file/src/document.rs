@@ -5,6 +5,7 @@ use ron::extensions::Extensions;
 use ron::ser::PrettyConfig;
 use serde::Deserialize;
 use tankard_core::farm::{FORMAT, Farm};
+use tankard_core::progress::{Cancelled, Tell, untold};
 use thiserror::Error;
 
 use crate::migrate;
@@ -30,6 +31,9 @@ pub enum ReadError {
         /// Its format.
         found: u32,
     },
+    /// Nobody waited for it any more.
+    #[error(transparent)]
+    Cancelled(#[from] Cancelled),
     /// Something in it does not fit.
     #[error("line {line}, column {column}: {what}")]
     Does {
@@ -72,13 +76,24 @@ pub(crate) fn options() -> ron::Options {
 /// # Errors
 /// [`ReadError`] says where and what to do. The text is not touched.
 pub fn read(bytes: &[u8]) -> Result<Farm, ReadError> {
+    read_told(bytes, &untold)
+}
+
+/// The same, told how many of the farm's entries are read.
+pub(crate) fn read_told(bytes: &[u8], tell: &Tell<'_>) -> Result<Farm, ReadError> {
     let text = text_of(bytes)?;
     if text.trim().is_empty() {
         return Err(ReadError::Empty);
     }
-    // A file so broken that its head cannot be read gives the better message when read as a whole.
-    let format = options().from_str::<Head>(text).map_or(FORMAT, |head| head.format);
-    migrate::read(format, text)
+    // Nearly every file is of this format, and to look for its head is to walk through all of it once more.
+    let present = migrate::read(FORMAT, text, tell);
+    tell(0, None)?;
+    let format = match &present {
+        Ok(farm) => farm.format,
+        // A file so broken that its head cannot be read gives the better message when read as a whole.
+        Err(_) => options().from_str::<Head>(text).map_or(FORMAT, |head| head.format),
+    };
+    if format == FORMAT { present } else { migrate::read(format, text, tell) }
 }
 
 /// The text of a file, without the mark some editors put before it.

@@ -22,5 +22,6 @@ pub mod records_json;
 pub mod side;
 pub mod store;
 mod table;
+mod told;
 
 pub use document::{ReadError, read, write};

@@ -4,10 +4,13 @@
 //! Each record has its applications, one a field and a product, in hectares, litres and kilograms; and beside them all that
 //! the farm's file holds of it, by the same names.
 
+use std::io;
+
 use jiff::civil::Date;
 use serde_json::{Value, json};
 use tankard_core::farm::{Farm, Id, Record, RecordField, RecordLine};
 use tankard_core::label::stage::Stage;
+use tankard_core::progress::{Tell, untold};
 use tankard_core::quantity::{Amount, Area};
 use tankard_core::season::profile::Element;
 use tankard_core::season::{FieldShare, shared_fields};
@@ -30,12 +33,26 @@ pub fn write(
     period: Option<(Date, Date)>,
     exported: Date,
 ) -> Result<String, serde_json::Error> {
-    let records: Vec<Value> = farm
-        .records
-        .iter()
-        .filter(|(id, _)| chosen(id))
-        .map(|(id, record)| one(farm, id, record))
-        .collect::<Result<_, _>>()?;
+    write_told(farm, chosen, period, exported, &untold)
+}
+
+/// The same, told how many of the farm's records are behind.
+///
+/// # Errors
+/// As [`write`], and where it is ended.
+pub fn write_told(
+    farm: &Farm,
+    chosen: impl Fn(&str) -> bool,
+    period: Option<(Date, Date)>,
+    exported: Date,
+    tell: &Tell<'_>,
+) -> Result<String, serde_json::Error> {
+    let chosen = farm.records.iter().enumerate().filter(|(_, (id, _))| chosen(id));
+    let told = chosen.map(|(at, (id, record))| {
+        tell(at, Some(farm.records.len())).map_err(|ended| serde_json::Error::io(io::Error::other(ended)))?;
+        one(farm, id, record)
+    });
+    let records: Vec<Value> = told.collect::<Result<_, _>>()?;
     let whole = json!({
         "format": FORMAT,
         "version": VERSION,

@@ -72,6 +72,11 @@ pub fn free(first: &Path) -> PathBuf {
     numbered(first).find(|side| !side.exists()).or_else(|| numbered(first).last()).unwrap_or_else(|| first.to_owned())
 }
 
+/// Whether any run before has left work in a side file.
+pub fn is_any(first: &Path) -> bool {
+    numbered(first).any(|side| side.exists())
+}
+
 /// Keeps unsaved work in a side file.
 ///
 /// # Errors
@@ -111,6 +116,11 @@ pub fn find_all(first: &Path) -> Vec<Kept> {
 /// The whole copy that was left where a farm file was being written in place when the save was ended.
 pub fn half_saved(path: &Path, spare: Option<&Path>) -> Option<Kept> {
     find(&saving(path)).or_else(|| find(&saving_in_spare(path, spare?)))
+}
+
+/// Whether a copy was left where a farm file was being written in place.
+pub fn is_half_saved(path: &Path, spare: Option<&Path>) -> bool {
+    saving(path).exists() || spare.is_some_and(|spare| saving_in_spare(path, spare).exists())
 }
 
 /// Drops a side file.

@@ -6,11 +6,12 @@ use std::io::{self, Read};
 use std::path::{Path, PathBuf};
 
 use tankard_core::farm::Farm;
+use tankard_core::progress::{Cancelled, Tell, untold};
 use thiserror::Error;
 
 use crate::backups::Backups;
-use crate::document::{ReadError, read, says_the_same, write};
-use crate::put::{Target, Watch, put};
+use crate::document::{ReadError, read_told, says_the_same, write};
+use crate::put::{Step, Target, Watch, put_watched};
 use crate::side::saving_in_spare;
 
 /// A farm file that is many times larger than any farm is something else.
@@ -83,6 +84,9 @@ pub enum StoreError {
         /// Where.
         path: PathBuf,
     },
+    /// Nobody waited for it any more.
+    #[error(transparent)]
+    Cancelled(#[from] Cancelled),
     /// The document could not be written as text.
     #[error("the farm could not be written as text: {0}")]
     Write(#[from] ron::Error),
@@ -167,8 +171,16 @@ pub(crate) fn bytes_of(path: &Path) -> Result<Vec<u8>, StoreError> {
 /// # Errors
 /// [`StoreError`], with the path last. The file is not touched.
 pub fn open(path: &Path) -> Result<(Farm, Stamp), StoreError> {
+    open_told(path, &untold)
+}
+
+/// The same, told how many of the farm's entries are read.
+///
+/// # Errors
+/// As [`open`], and where it is ended.
+pub fn open_told(path: &Path, tell: &Tell<'_>) -> Result<(Farm, Stamp), StoreError> {
     let bytes = bytes_of(path)?;
-    let farm = read(&bytes).map_err(|source| StoreError::Read { source, path: path.to_owned() })?;
+    let farm = read_told(&bytes, tell).map_err(|source| StoreError::Read { source, path: path.to_owned() })?;
     Ok((farm, Stamp::of(&bytes)))
 }
 
@@ -279,6 +291,15 @@ pub enum Report {
 /// # Errors
 /// [`StoreError::OtherKind`] where something else stands there; [`StoreError::Io`]. In each case the old file is whole.
 pub fn put_report(path: &Path, bytes: &[u8], report: Report) -> Result<(), StoreError> {
+    put_report_told(path, bytes, report, &untold)
+}
+
+/// The same, which asks whether it is to go on until the whole of it stands beside the file, and leaves nothing where it is ended. It tells
+/// no numbers.
+///
+/// # Errors
+/// As [`put_report`], and [`StoreError::Cancelled`].
+pub fn put_report_told(path: &Path, bytes: &[u8], report: Report, tell: &Tell<'_>) -> Result<(), StoreError> {
     // Whoever made the link decided what would be written over, not the one who chose the name.
     if path.is_symlink() {
         return Err(StoreError::OtherKind { found: "a link to another place", path: path.to_owned() });
@@ -299,7 +320,19 @@ pub fn put_report(path: &Path, bytes: &[u8], report: Report) -> Result<(), Store
             return Err(StoreError::OtherKind { found, path: path.to_owned() });
         }
     }
-    put(path, bytes)
+    // From the moment at which it takes the place of the old file it is no longer ended.
+    let mut watch = |step| match step {
+        Step::Make | Step::Write(_) | Step::Rights | Step::Flush => tell(0, None).map_err(io::Error::other),
+        _ => Ok(()),
+    };
+    put_watched(path, bytes, &mut watch).map_err(|error| match error {
+        StoreError::Io { source, .. } if is_cancelled(&source) => StoreError::Cancelled(Cancelled),
+        error => error,
+    })
+}
+
+fn is_cancelled(error: &io::Error) -> bool {
+    matches!(error.get_ref(), Some(inner) if inner.is::<Cancelled>())
 }
 
 /// How much of a file is read to see what it is.

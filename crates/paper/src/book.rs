@@ -6,12 +6,13 @@ use jiff::civil::{Date, DateTime, Time};
 use serde::Serialize;
 use tankard_core::farm::{Effect, Farm, Id, Outcome, Paper, Reading, Record, RecordField, RecordLine, Said};
 use tankard_core::loads::card::{long_date, short_date};
+use tankard_core::progress::{Tell, untold};
 use tankard_core::quantity::{AsTyped, Quantity};
 use tankard_core::words::capital;
 use typst::diag::SourceDiagnostic;
 use typst_layout::PagedDocument;
 
-use crate::world::Template;
+use crate::world::{Template, Told};
 use crate::{PaperError, compile_as, data, written};
 
 /// In which order records stand.
@@ -39,7 +40,21 @@ pub struct Options {
 /// [`PaperError::NoRecords`] without a record, [`PaperError::UnknownRecord`] for one that the farm does not have, and the others
 /// where the layout itself fails.
 pub fn pdf(farm: &Farm, records: &[Id], options: Options, printed: Date) -> Result<Vec<u8>, PaperError> {
-    written(&compile(farm, records, options, printed)?.0, "tankard record book")
+    pdf_told(farm, records, options, printed, &untold)
+}
+
+/// The same, told how many records are laid out.
+///
+/// # Errors
+/// As [`pdf`], and [`PaperError::Cancelled`].
+pub fn pdf_told(
+    farm: &Farm,
+    records: &[Id],
+    options: Options,
+    printed: Date,
+    tell: &Tell<'_>,
+) -> Result<Vec<u8>, PaperError> {
+    written(&compile(farm, records, options, printed, tell)?.0, "tankard record book")
 }
 
 fn compile(
@@ -47,9 +62,10 @@ fn compile(
     records: &[Id],
     options: Options,
     printed: Date,
+    tell: &Tell<'_>,
 ) -> Result<(PagedDocument, Vec<SourceDiagnostic>), PaperError> {
     let book = book(farm, &chosen(farm, records)?, options, printed);
-    compile_as(Template::Book, vec![data("book.json", &book)?])
+    compile_as(Template::Book, vec![data("book.json", &book)?], Told { tell, of: records.len() })
 }
 
 /// The records of these names, in the order in which they were sprayed.

@@ -4,7 +4,7 @@ use tankard_core::mix::jar::sheet::JarSheet;
 use typst::diag::SourceDiagnostic;
 use typst_layout::PagedDocument;
 
-use crate::world::Template;
+use crate::world::{Template, Told};
 use crate::{PaperError, compile_as, data, written};
 
 /// Prints the sheet of a jar test as a PDF of exactly one page. The same sheet gives the same bytes.
@@ -20,7 +20,7 @@ pub fn pdf(sheet: &JarSheet) -> Result<Vec<u8>, PaperError> {
 }
 
 fn compile(sheet: &JarSheet) -> Result<(PagedDocument, Vec<SourceDiagnostic>), PaperError> {
-    compile_as(Template::Jar, vec![data("jar.json", sheet)?])
+    compile_as(Template::Jar, vec![data("jar.json", sheet)?], Told::NOBODY)
 }
 
 #[cfg(test)]

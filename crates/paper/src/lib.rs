@@ -27,6 +27,7 @@ use std::collections::BTreeMap;
 
 use serde::Serialize;
 use tankard_core::farm::card::{CardContent, Gauge, Layer, Mark};
+use tankard_core::progress::{Cancelled, Tell, untold};
 use typst::diag::SourceDiagnostic;
 use typst::foundations::Smart;
 use typst::utils::Scalar;
@@ -34,7 +35,7 @@ use typst_layout::PagedDocument;
 use typst_pdf::PdfOptions;
 use typst_render::RenderOptions;
 
-use world::{CARDS_DATA, Data, Desk, Template};
+use world::{CARDS_DATA, Data, Desk, Template, Told};
 
 /// A card as it goes to the printer.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -102,6 +103,9 @@ pub enum PaperError {
     /// The template is at fault: a bug, or a font that is missing.
     #[error("the page could not be laid out: {0}")]
     Layout(String),
+    /// Nobody waited for it any more.
+    #[error(transparent)]
+    Cancelled(#[from] Cancelled),
     /// The pages are fine, but writing them as PDF failed.
     #[error("the pages could not be written as PDF: {0}")]
     Pdf(String),
@@ -132,7 +136,15 @@ const PIXELS_PER_POINT: (f32, f32) = (0.1, 8.0);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn pdf(sheets: &[Sheet]) -> Result<Vec<u8>, PaperError> {
-    written(&lay_out(sheets)?, "tankard load cards")
+    pdf_told(sheets, &untold)
+}
+
+/// The same, told how many cards are laid out.
+///
+/// # Errors
+/// As [`pdf`], and [`PaperError::Cancelled`].
+pub fn pdf_told(sheets: &[Sheet], tell: &Tell<'_>) -> Result<Vec<u8>, PaperError> {
+    written(&lay_out(sheets, tell)?, "tankard load cards")
 }
 
 /// The pages as a PDF of a fixed identifier and without a time.
@@ -163,7 +175,7 @@ pub fn picture(sheet: &Sheet, pixels_per_point: f32) -> Result<Picture, PaperErr
     if !(PIXELS_PER_POINT.0..=PIXELS_PER_POINT.1).contains(&pixels_per_point) {
         return Err(PaperError::PictureScale { asked: pixels_per_point.to_string() });
     }
-    let document = lay_out(std::slice::from_ref(sheet))?;
+    let document = lay_out(std::slice::from_ref(sheet), &untold)?;
     let page = document.pages().first().ok_or(PaperError::NoSheets)?;
     let options = RenderOptions { pixel_per_pt: Scalar::new(f64::from(pixels_per_point)), render_bleed: false };
     let pixels = typst_render::render(page, &options);
@@ -172,16 +184,16 @@ pub fn picture(sheet: &Sheet, pixels_per_point: f32) -> Result<Picture, PaperErr
 }
 
 /// Lays out the sheets, each on a page of its own; one that is too full goes on to a second.
-fn lay_out(sheets: &[Sheet]) -> Result<PagedDocument, PaperError> {
+fn lay_out(sheets: &[Sheet], tell: &Tell<'_>) -> Result<PagedDocument, PaperError> {
     if sheets.is_empty() {
         return Err(PaperError::NoSheets);
     }
-    Ok(compile(sheets)?.0)
+    Ok(compile(sheets, tell)?.0)
 }
 
 /// Runs the template over the sheets: the pages, and what the layout warns of.
-fn compile(sheets: &[Sheet]) -> Result<(PagedDocument, Vec<SourceDiagnostic>), PaperError> {
-    compile_as(Template::Cards, vec![card_data(sheets)?])
+fn compile(sheets: &[Sheet], tell: &Tell<'_>) -> Result<(PagedDocument, Vec<SourceDiagnostic>), PaperError> {
+    compile_as(Template::Cards, vec![card_data(sheets)?], Told { tell, of: sheets.len() })
 }
 
 /// What the template of the cards reads.
@@ -195,10 +207,15 @@ fn data(name: &'static str, what: &impl Serialize) -> Result<Data, PaperError> {
 }
 
 /// Runs a template over what it lays out.
-fn compile_as(template: Template, data: Vec<Data>) -> Result<(PagedDocument, Vec<SourceDiagnostic>), PaperError> {
-    let compiled = typst::compile::<PagedDocument>(&Desk::new(template, data));
+fn compile_as(
+    template: Template,
+    data: Vec<Data>,
+    told: Told<'_>,
+) -> Result<(PagedDocument, Vec<SourceDiagnostic>), PaperError> {
+    let compiled = typst::compile::<PagedDocument>(&Desk::new(template, data, told));
     // Without this the memory of past layouts grows with every different card.
     comemo::evict(10);
+    told.all_behind()?;
     let document = compiled.output.map_err(|errors| fault(&in_words(&errors)))?;
     Ok((document, compiled.warnings.into_iter().collect()))
 }

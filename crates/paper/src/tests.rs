@@ -306,7 +306,7 @@ pub(crate) fn runs(frame: &Frame, transform: Transform, found: &mut Vec<Run>) {
 
 /// The runs of text of a sheet that lays out on one page without a warning.
 fn page(sheet: &Sheet) -> Vec<Run> {
-    let (document, warnings) = compile(std::slice::from_ref(sheet)).unwrap();
+    let (document, warnings) = compile(std::slice::from_ref(sheet), &untold).unwrap();
     assert_eq!(in_words(&warnings), "");
     assert_eq!(document.pages().len(), 1);
     let mut found = Vec::new();
@@ -355,7 +355,7 @@ fn every_sheet_is_one_page() {
     assert!(bytes.starts_with(b"%PDF-1.7"));
     assert_eq!(pages_of_pdf(&bytes), 3);
 
-    let (document, _) = compile(&sheets).unwrap();
+    let (document, _) = compile(&sheets, &untold).unwrap();
     let sizes: Vec<(f64, f64)> = document
         .pages()
         .iter()
@@ -557,7 +557,7 @@ fn long_names_stay_within_the_page() {
 
 /// The runs of text of each page of a sheet.
 fn pages(sheet: &Sheet) -> Vec<Vec<Run>> {
-    let (document, warnings) = compile(std::slice::from_ref(sheet)).unwrap();
+    let (document, warnings) = compile(std::slice::from_ref(sheet), &untold).unwrap();
     assert_eq!(in_words(&warnings), "");
     let of_page = |page: &typst_layout::Page| {
         let mut found = Vec::new();

@@ -10,7 +10,7 @@ use typst::diag::SourceDiagnostic;
 use typst_layout::PagedDocument;
 
 use crate::book::{chosen, clock_of};
-use crate::world::Template;
+use crate::world::{Template, Told};
 use crate::{PaperError, compile_as, data, written};
 
 /// Prints a sheet for each record, in the order in which they were sprayed, as one PDF; with what is missing on them, which is a
@@ -44,7 +44,7 @@ fn compile(farm: &Farm, records: &[Id], printed: Date) -> Result<Compiled, Paper
         emergency: farm.emergency.clone(),
         applications,
     };
-    let (document, warnings) = compile_as(Template::Workers, vec![data("workers.json", &sheets)?])?;
+    let (document, warnings) = compile_as(Template::Workers, vec![data("workers.json", &sheets)?], Told::NOBODY)?;
     Ok((document, warnings, findings))
 }
 

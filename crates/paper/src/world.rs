@@ -3,6 +3,7 @@
 use std::path::PathBuf;
 use std::sync::LazyLock;
 
+use tankard_core::progress::{Cancelled, Tell, untold};
 use typst::diag::{FileError, FileResult};
 use typst::foundations::{Bytes, Datetime, Duration};
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
@@ -83,20 +84,47 @@ impl Template {
     }
 }
 
-/// The desk on which one layout is made.
-pub(crate) struct Desk {
-    template: Template,
-    data: Vec<(&'static str, Bytes)>,
+/// Who hears of the pieces that are laid out, and how many there are.
+#[derive(Clone, Copy)]
+pub(crate) struct Told<'a> {
+    pub(crate) tell: &'a Tell<'a>,
+    pub(crate) of: usize,
 }
 
-impl Desk {
-    /// A desk with a template on it and what it lays out, as JSON.
-    pub(crate) fn new(template: Template, data: Vec<Data>) -> Self {
-        Self { template, data: data.into_iter().map(|(name, text)| (name, Bytes::from_string(text))).collect() }
+impl Told<'_> {
+    /// For a layout that is over at once.
+    pub(crate) const NOBODY: Told<'static> = Told { tell: &untold, of: 0 };
+
+    fn behind(self, count: usize) -> Result<(), Cancelled> {
+        (self.tell)(count, Some(self.of).filter(|of| *of > 0))
+    }
+
+    /// Says that all of it is laid out; an error where nobody waits for it.
+    pub(crate) fn all_behind(self) -> Result<(), Cancelled> {
+        self.behind(self.of)
     }
 }
 
-impl World for Desk {
+/// A template reads an empty file of this name and a number before it lays out the piece of that number. Typst asks nobody whether it is to
+/// go on, so that is where a layout is told of and ended.
+const BEHIND: &str = "behind/";
+
+/// The desk on which one layout is made.
+pub(crate) struct Desk<'a> {
+    template: Template,
+    data: Vec<(&'static str, Bytes)>,
+    told: Told<'a>,
+}
+
+impl<'a> Desk<'a> {
+    /// A desk with a template on it and what it lays out, as JSON.
+    pub(crate) fn new(template: Template, data: Vec<Data>, told: Told<'a>) -> Self {
+        let data = data.into_iter().map(|(name, text)| (name, Bytes::from_string(text))).collect();
+        Self { template, data, told }
+    }
+}
+
+impl World for Desk<'_> {
     fn library(&self) -> &LazyHash<Library> {
         &LIBRARY
     }
@@ -130,6 +158,10 @@ impl World for Desk {
             return Err(missing(id));
         }
         let wanted = id.vpath().get_without_slash();
+        if let Some(count) = wanted.strip_prefix(BEHIND) {
+            let told = self.told.behind(count.parse().unwrap_or_default());
+            return told.map(|()| Bytes::new([])).map_err(|ended| FileError::Other(Some(ended.to_string().into())));
+        }
         let found = self.data.iter().find(|(name, _)| *name == wanted);
         found.map(|(_, bytes)| bytes.clone()).ok_or_else(|| missing(id))
     }

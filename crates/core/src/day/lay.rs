@@ -2,13 +2,14 @@
 
 use jiff::civil::{Date, DateTime};
 
-use super::order::{Change, Job, Problem, Run, Second, solve};
+use super::order::{Change, Job, Problem, Run, Second, solve_told};
 use super::road::{self, Place};
 use super::tell::{Told, leaves_at, proof};
 use super::{RigDay, Slot, fields, words};
 use crate::farm::{self, Farm, Fills, Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::plan::Plan;
+use crate::progress::Tell;
 use crate::quantity::{AsTyped, Duration};
 use crate::rig::clean_out::{hurts, takes_clean_out, usual_time};
 use crate::season::Log;
@@ -26,6 +27,8 @@ pub(super) struct Day<'a> {
     /// The two midnights.
     ends: Run,
     pub(super) decided: farm::Day,
+    /// Who hears of a long search.
+    pub(super) tell: &'a Tell<'a>,
 }
 
 /// A pass that is to find its place.
@@ -47,13 +50,13 @@ pub(super) fn seconds(time: Duration) -> Second {
 }
 
 impl<'a> Day<'a> {
-    pub(super) fn new(farm: &'a Farm, log: &'a Log, date: Date) -> Self {
+    pub(super) fn new(farm: &'a Farm, log: &'a Log, date: Date, tell: &'a Tell<'a>) -> Self {
         let next = date.tomorrow().unwrap_or(date);
         let outlook = Outlook::of_days(farm, date, next);
         let ends = sun::day_ends(&outlook.zone, date).unwrap_or_default();
         let covered = (weather::covers(farm, date), next != date && weather::covers(farm, next));
         let decided = farm.days.get(&date.to_string()).cloned().unwrap_or_default();
-        Self { farm, log, date, outlook, covered, ends, decided }
+        Self { farm, log, date, outlook, covered, ends, decided, tell }
     }
 
     pub(super) fn has_forecast(&self) -> bool {
@@ -116,9 +119,9 @@ pub(super) fn of_rig(day: &Day, rig_id: &Id, plans: &[&Plan], findings: &mut Vec
     let begin = from.unwrap_or(morning).max(free_from.unwrap_or(Second::MIN));
     let mut problem = problem(day, rig_id, &trips, before, begin);
     hold(day, &trips, done.len(), &mut problem, findings);
-    let found = solve(&problem);
+    let found = solve_told(&problem, day.tell);
     let held_any = problem.jobs.iter().any(|job| job.held.is_some());
-    let free = held_any.then(|| solve(&without_holds(&problem)));
+    let free = held_any.then(|| solve_told(&without_holds(&problem), day.tell));
     let mut told = Told { day, rig_id, trips: &trips, problem: &problem, found: &found, clock };
     let (slots, leaves) = told.slots(before);
     let held = free.as_ref().map_or_else(String::new, |free| told.held(free, findings));

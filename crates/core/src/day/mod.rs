@@ -25,6 +25,7 @@ use jiff::civil::{Date, DateTime};
 use crate::farm::{Farm, Id};
 use crate::finding::{Basis, Finding, Subject};
 use crate::plan::Plan;
+use crate::progress::{Cancelled, Tell, untold};
 use crate::quantity::Duration;
 use crate::season::Log;
 use crate::weather::{Span, Verdict};
@@ -133,8 +134,23 @@ pub fn plan_day(farm: &Farm, date: Date, plans: &[&Plan]) -> DayPlan {
 
 /// As [`plan_day`], with the records of the farm looked up already.
 pub fn plan_day_of(farm: &Farm, log: &Log, date: Date, plans: &[&Plan]) -> DayPlan {
+    let none = || DayPlan { date, rigs: Vec::new(), loose: Vec::new(), findings: Vec::new() };
+    plan_day_told(farm, log, date, plans, &untold).unwrap_or_else(|_| none())
+}
+
+/// As [`plan_day_of`], told how many orders of the passes of a rig are tried, where there are more than [`order::EXACT`].
+///
+/// # Errors
+/// [`Cancelled`] where it is ended.
+pub fn plan_day_told(
+    farm: &Farm,
+    log: &Log,
+    date: Date,
+    plans: &[&Plan],
+    tell: &Tell<'_>,
+) -> Result<DayPlan, Cancelled> {
     let mut findings = Vec::new();
-    let day = lay::Day::new(farm, log, date);
+    let day = lay::Day::new(farm, log, date, tell);
     let mut rigs: Vec<(&Id, Vec<&Plan>)> = Vec::new();
     let mut loose = Vec::new();
     for (id, pass) in farm.passes.iter().filter(|(_, pass)| pass.date == date) {
@@ -162,7 +178,9 @@ pub fn plan_day_of(farm: &Farm, log: &Log, date: Date, plans: &[&Plan]) -> DayPl
         );
     }
     findings.sort_by_key(|finding| std::cmp::Reverse(finding.level));
-    DayPlan { date, rigs, loose, findings }
+    // An order of which the search was ended is none.
+    tell(0, None)?;
+    Ok(DayPlan { date, rigs, loose, findings })
 }
 
 impl Slot {

@@ -12,6 +12,8 @@
 
 use std::cmp::Ordering;
 
+use crate::progress::{Tell, untold};
+
 /// So many jobs are ordered exactly.
 pub const EXACT: usize = 12;
 
@@ -229,7 +231,13 @@ impl Problem {
 
 /// The best order, or for more than [`EXACT`] jobs a good one with what none can be below.
 pub fn solve(problem: &Problem) -> Order {
-    if problem.jobs.len() <= EXACT { exact(problem) } else { search(problem) }
+    solve_told(problem, &untold)
+}
+
+/// The same, told how many orders are tried where there are so many jobs that it takes long. Where it is ended, the order is the best of those
+/// tried till then.
+pub(super) fn solve_told(problem: &Problem, tell: &Tell<'_>) -> Order {
+    if problem.jobs.len() <= EXACT { exact(problem) } else { search_told(problem, tell) }
 }
 
 /// How a job came to its place.
@@ -396,7 +404,7 @@ fn exact(problem: &Problem) -> Order {
     let full = (1_usize << n) - 1;
     let ahead = Ahead::of(problem, &changes, (left_out, doubt));
     // Nothing dearer than an order at hand is looked at.
-    let at_hand = improved(problem, &held, 2).0.packed();
+    let at_hand = improved(problem, &held, 2, &untold).0.packed();
     let mut ways = Ways { all: Vec::new(), heads: vec![NONE; (full + 1) * states] };
     let begin = Way { cost: 0, free: problem.from, before: NONE, next: NONE, job: 0, how: How::LeftOut };
     ways.keep(n, begin);
@@ -501,8 +509,12 @@ fn cost_of(problem: &Problem, places: &[Placed]) -> Cost {
 
 /// A good order of any number of jobs, with what no order can be below.
 pub fn search(problem: &Problem) -> Order {
+    search_told(problem, &untold)
+}
+
+fn search_told(problem: &Problem, tell: &Tell<'_>) -> Order {
     let held = problem.held();
-    let (cost, places) = improved(problem, &held, 4);
+    let (cost, places) = improved(problem, &held, 4, tell);
     let least = least(problem, cost);
     Order { places, cost, least: (least < cost).then_some(least) }
 }
@@ -585,7 +597,7 @@ fn with_held(loose: &[usize], held: &[Option<usize>], order: &mut Vec<usize>) {
 const MOST_TRIED: usize = 400_000;
 
 /// Constructs orders in some ways and improves each by moving up to three jobs together and by exchanging two.
-fn improved(problem: &Problem, held: &[Option<usize>], begins: usize) -> (Cost, Vec<Placed>) {
+fn improved(problem: &Problem, held: &[Option<usize>], begins: usize, tell: &Tell<'_>) -> (Cost, Vec<Placed>) {
     let loose: Vec<usize> = (0..problem.jobs.len()).filter(|job| !held.contains(&Some(*job))).collect();
     let (mut order, mut places) = (Vec::new(), Vec::new());
     let mut tried = 0;
@@ -606,7 +618,8 @@ fn improved(problem: &Problem, held: &[Option<usize>], begins: usize) -> (Cost, 
         let mut now = begin;
         let mut cost = price(&now, &mut tried);
         while let Some((better, order)) = step(&now, cost, &mut |order| {
-            if tried >= MOST_TRIED { Cost { left_out: u32::MAX, ..Cost::default() } } else { price(order, &mut tried) }
+            let is_over = tried >= MOST_TRIED || tell(tried, None).is_err();
+            if is_over { Cost { left_out: u32::MAX, ..Cost::default() } } else { price(order, &mut tried) }
         }) {
             (cost, now) = (better, order);
         }

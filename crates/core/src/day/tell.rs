@@ -4,7 +4,7 @@ use jiff::civil::Date;
 
 use super::joined::Joined;
 use super::lay::{Day, Trip, travel};
-use super::order::{Cost, EXACT, Order, Placed, Problem, Second, solve};
+use super::order::{Cost, EXACT, Order, Placed, Problem, Second, solve, solve_told};
 use super::{DayCost, RigDay, Slot, road, words};
 use crate::farm::{Farm, Field, Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Level, Subject};
@@ -353,7 +353,7 @@ impl Told<'_> {
         for (job, trip) in late.jobs.iter_mut().zip(self.trips) {
             (job.allowed, job.possible) = self.day.runs(trip.plan, trip.takes, late.from, None);
         }
-        let found = solve(&late);
+        let found = solve_told(&late, self.day.tell);
         let home = self.day.clock(found.cost.ends).filter(|_| found.cost.left_out < self.found.cost.left_out);
         home.map_or_else(String::new, |home| {
             format!(

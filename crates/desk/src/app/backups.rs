@@ -1,18 +1,21 @@
 //! The backups of the open farm: what each held, and putting one in the place of what is open.
 
 use std::path::PathBuf;
-use std::time::Duration;
 
-use egui::{CentralPanel, Context, Frame, Label, Margin, Panel, ScrollArea, Ui};
+use egui::{CentralPanel, Frame, Label, Margin, Panel, ScrollArea, Ui};
 use jiff::civil::DateTime;
 use tankard_core::farm::{Farm, differs};
 use tankard_file::backups::{self, Backup, Keep};
 use tankard_file::store;
 
 use super::Desk;
-use super::job::{Job, Outcome};
+use super::opening::name_of;
+use super::work::{Failed, Task};
 use crate::look;
 use crate::parts::{boxes, differences, lists};
+
+/// The name under which a backup is read.
+const BACKUP: &str = "backup";
 
 /// Width of the list.
 const LIST: f32 = 300.0;
@@ -21,10 +24,14 @@ const LIST: f32 = 300.0;
 pub(super) struct State {
     list: Vec<Backup>,
     chosen: Option<PathBuf>,
-    /// What the chosen one holds, against which revision of the farm, and what differs.
-    read: Option<(PathBuf, u64, Read)>,
-    job: Option<(PathBuf, u64, Job<Read>)>,
+    /// What the chosen one holds, and what differs.
+    read: Option<(Asked, Read)>,
+    /// What was asked for last.
+    asked: Option<Asked>,
 }
+
+/// A backup, and the revision of the farm that it is held against.
+type Asked = (PathBuf, u64);
 
 /// A backup that was read, with what it has otherwise than the open farm; or why it does not read.
 type Read = Result<(Box<Farm>, Vec<String>), String>;
@@ -35,13 +42,13 @@ impl Desk {
         let spare = self.remembered.as_ref().and_then(|remembered| remembered.folder.clone());
         let list = self.document.path().map(|path| backups::list(path, spare.as_deref())).unwrap_or_default();
         let chosen = list.first().map(|backup| backup.path.clone());
-        self.backups = Some(State { list, chosen, read: None, job: None });
+        self.backups = Some(State { list, chosen, read: None, asked: None });
     }
 
     /// The page in the place of the view.
     pub(super) fn show_backups(&mut self, ui: &mut Ui) {
         let Some(mut state) = self.backups.take() else { return };
-        self.read_chosen(&mut state, ui.ctx());
+        self.read_chosen(&mut state);
         let mut is_open = !super::foot::escape(ui);
         let ground = Frame::new().fill(look::colours(ui).ground).inner_margin(Margin::symmetric(14, 8));
         Panel::left("backups list").exact_size(LIST).resizable(false).frame(ground).show(ui, |ui| {
@@ -74,31 +81,37 @@ impl Desk {
     }
 
     /// Reads what is chosen, once for a state of the farm.
-    fn read_chosen(&mut self, state: &mut State, ctx: &Context) {
+    fn read_chosen(&mut self, state: &mut State) {
         let Some(path) = state.chosen.clone() else { return };
-        let revision = self.document.revision();
-        let is_known = |(known, of, _): &(PathBuf, u64, Read)| *known == path && *of == revision;
-        let is_coming = |(known, of, _): &(PathBuf, u64, Job<Read>)| *known == path && *of == revision;
-        if !state.read.as_ref().is_some_and(is_known) && !state.job.as_ref().is_some_and(is_coming) {
-            let (open, from) = (self.document.snapshot(), path.clone());
-            let job = Job::start(Some(ctx), move || {
-                let (farm, _) = store::open(&from).map_err(|error| error.to_string())?;
-                let lines = differs::between(&open.into_farm(), &farm).lines();
-                Ok((Box::new(farm), lines))
-            });
-            state.job = Some((path, revision, job));
+        let asked = (path.clone(), self.document.revision());
+        let is_known = state.read.as_ref().is_some_and(|(of, _)| *of == asked);
+        if is_known || state.asked.as_ref() == Some(&asked) {
+            return;
         }
-        // A page that is just opened shows the latest without a flash.
-        let wait = if state.read.is_none() { self.patience } else { Duration::ZERO };
-        if let Some((path, revision, job)) = state.job.take() {
-            match job.ended(wait) {
-                None => state.job = Some((path, revision, job)),
-                Some(Outcome::Done(read)) => state.read = Some((path, revision, read)),
-                Some(Outcome::Died) => {
-                    state.read = Some((path, revision, Err("reading it ended without an answer".to_owned())));
+        state.asked = Some(asked.clone());
+        let open = self.document.snapshot();
+        let task = Task::looks(format!("Reading the backup {}", name_of(&path)), "The backup was not read")
+            .counting("entry", "entries")
+            .in_place(BACKUP);
+        self.start(
+            task,
+            move |going| {
+                let read = match store::open_told(&path, &|done, of| going.tell(done, of)) {
+                    Ok((farm, _)) => {
+                        let lines = differs::between(&open.into_farm(), &farm).lines();
+                        Ok((Box::new(farm), lines))
+                    }
+                    Err(_) if going.is_cancelled() => return Err(Failed::Cancelled),
+                    Err(error) => Err(error.to_string()),
+                };
+                Ok(read)
+            },
+            move |desk, read| {
+                if let Some(state) = &mut desk.backups {
+                    state.read = Some((asked, read));
                 }
-            }
-        }
+            },
+        );
     }
 
     /// What the chosen backup holds; gives whether it was put in the place of what is open.
@@ -111,9 +124,13 @@ impl Desk {
         ui.label(look::heading(words(backup)));
         ui.add(Label::new(look::soft(ui, backup.path.display().to_string())).wrap());
         ui.add_space(look::GRID);
-        let read = state.read.as_ref().filter(|(path, ..)| *path == backup.path);
-        let Some((.., read)) = read else {
-            boxes::say(ui, "It is being read…");
+        let read = state.read.as_ref().filter(|((path, _), _)| *path == backup.path);
+        let Some((_, read)) = read else {
+            if self.is_at_work(BACKUP) {
+                boxes::say(ui, "It is being read…");
+            } else if boxes::act(ui, "Read it").clicked() {
+                state.asked = None;
+            }
             return false;
         };
         match read {
@@ -142,7 +159,7 @@ impl Desk {
                     self.document.take_up(farm);
                     self.document.take_point();
                     self.tell(format!("{words} is open now; undo takes that back, and the file changes when you save"));
-                    self.tell_seals_beside();
+                    self.tell_seals();
                 }
                 is_wanted
             }

@@ -12,6 +12,7 @@ use crate::parts::{boxes, mark};
 impl Desk {
     /// What is said at the foot: a file box, the questions before something is lost, work of an earlier run, a notice.
     pub(super) fn foot(&mut self, ui: &mut Ui) {
+        self.show_work(ui);
         if let Some(mut picker) = self.picker.take() {
             match picker.show(ui) {
                 None => self.picker = Some(picker),

@@ -15,6 +15,8 @@ use tankard_file::store;
 use super::Desk;
 use super::foot::ask;
 use super::job::{Job, Outcome};
+use super::opening::{OPENING, name_of};
+use super::work::{Failed, Task};
 use crate::document::Document;
 
 /// What a look at the disk found.
@@ -98,19 +100,33 @@ impl Desk {
 
     /// What was read may be older than what stands on disk now.
     fn is_ours_again(&mut self, path: &Path) {
-        let is_changed = store::stamp_of(path).is_ok_and(|stamp| Some(stamp) != self.document.stamp());
-        let mut words = "The farm is yours to save now";
-        if is_changed && self.document.is_unsaved() {
-            self.watching.is_told = true;
-            words = "The farm is yours to save now; the file was changed meanwhile, so saving asks which holds";
-        } else if is_changed {
-            match Document::open(path.to_owned()) {
-                Ok(document) => self.put(document),
-                Err(error) => self.tell_problem(format!("The farm was not opened again: {error}")),
-            }
-        }
-        self.look_for_unsaved();
-        self.tell(words);
+        let known = self.document.stamp();
+        let task = Task::looks(format!("Reading {} again", name_of(path)), "The farm was not opened again")
+            .counting("entry", "entries")
+            .in_place(OPENING);
+        let path = path.to_owned();
+        self.start(
+            task,
+            move |going| {
+                let is_changed = store::stamp_of(&path).is_ok_and(|stamp| Some(stamp) != known);
+                let again = is_changed.then(|| Document::open_told(path, &|done, of| going.tell(done, of)));
+                again.transpose().map_err(Failed::of)
+            },
+            |desk, again| {
+                let mut words = "The farm is yours to save now";
+                match again {
+                    Some(_) if desk.document.is_unsaved() => {
+                        desk.watching.is_told = true;
+                        words =
+                            "The farm is yours to save now; the file was changed meanwhile, so saving asks which holds";
+                    }
+                    Some(document) => desk.put(document),
+                    None => {}
+                }
+                desk.look_for_unsaved();
+                desk.tell(words);
+            },
+        );
     }
 
     /// Says from time to time that we are still there, and looks whether anyone else is, or wrote the file.

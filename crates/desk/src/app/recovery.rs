@@ -12,8 +12,13 @@ use tankard_file::store::{self, StoreError};
 use super::Desk;
 use super::foot::{ask, escape};
 use super::job::{Job, Outcome};
+use super::opening::OPENING;
+use super::work::{Failed, Task};
 use crate::document::{Document, Saved};
 use crate::parts::differences;
+
+/// The name under which work of earlier runs is looked for.
+pub(super) const UNSAVED: &str = "unsaved";
 
 /// Keeping a large farm must not take more than a small part of the time.
 const SHARE_OF_TIME: u32 = 20;
@@ -37,8 +42,33 @@ pub(super) struct Unreadable {
     copy: (String, PathBuf),
 }
 
+/// Why a file was not opened, and the latest copy of it that reads, where only what stands in it is at fault.
+pub(super) struct NotRead {
+    path: PathBuf,
+    why: String,
+    copy: Option<(String, PathBuf)>,
+}
+
+/// Looks for a copy of a file that does not read.
+pub(super) fn not_read(path: &Path, error: &StoreError, spare: Option<&Path>) -> NotRead {
+    let half = || side::half_saved(path, spare).map(|kept| ("what was being saved".to_owned(), kept.path));
+    let kept = || {
+        let kept = side::find_all(&side::beside(path)).into_iter().next()?;
+        let at = kept.head.at.map(|at| format!(" of {}", at.strftime("%Y-%m-%d %H:%M"))).unwrap_or_default();
+        Some((format!("the work{at} that was not saved"), kept.path))
+    };
+    let backup = || {
+        let all = backups::list(path, spare);
+        let reads = all.into_iter().find(|backup| store::open(&backup.path).is_ok())?;
+        Some((format!("the backup of {}", reads.made.strftime("%Y-%m-%d %H:%M")), reads.path))
+    };
+    let is_broken = matches!(error, StoreError::Read { .. });
+    let copy = if is_broken { half().or_else(kept).or_else(backup) } else { None };
+    NotRead { path: path.to_owned(), why: error.to_string(), copy }
+}
+
 /// In which side file which state is, and how long that took.
-type InSide = (PathBuf, Saved, Duration);
+pub(super) type InSide = (PathBuf, Saved, Duration);
 
 /// How unsaved work was kept in the side file.
 pub(super) struct Keeping {
@@ -53,11 +83,21 @@ pub(super) struct Keeping {
     pub(super) job: Option<Job<Result<InSide, StoreError>>>,
     /// Whether it was said that it fails.
     told: bool,
+    /// Side files of earlier runs whose work is this run's now; they go once it is kept or saved.
+    taken_up: Vec<PathBuf>,
 }
 
 impl Keeping {
     pub(super) fn none() -> Self {
-        Self { state: None, at: Instant::now(), took: Duration::ZERO, side: None, job: None, told: false }
+        Self {
+            state: None,
+            at: Instant::now(),
+            took: Duration::ZERO,
+            side: None,
+            job: None,
+            told: false,
+            taken_up: Vec::new(),
+        }
     }
 }
 
@@ -65,7 +105,7 @@ impl Desk {
     /// Where unsaved work is kept: beside the farm, and where that cannot be written, or for a farm that has no file or that
     /// someone else has open, where the desk remembers things.
     fn sides(&self) -> Vec<PathBuf> {
-        let spare = self.remembered.as_ref().and_then(|remembered| remembered.folder.clone());
+        let spare = self.spare();
         match self.document.path() {
             Some(path) => {
                 let beside = self.other.is_none().then(|| side::beside(path));
@@ -89,31 +129,49 @@ impl Desk {
     pub(super) fn look_for_unsaved(&mut self) {
         self.found.clear();
         // Of a farm that someone else has open it may be theirs, of a moment ago.
-        if self.other.is_some() {
+        if self.other.is_some() || self.is_opening_first {
             return;
         }
-        let spare = self.remembered.as_ref().and_then(|remembered| remembered.folder.clone());
-        let half = self.document.path().and_then(|path| side::half_saved(path, spare.as_deref()));
-        let halves = half.into_iter().map(|kept| (kept, true));
-        let sides = self.sides();
-        let all = halves.chain(sides.iter().flat_map(|side| side::find_all(side)).map(|kept| (kept, false)));
-        for (kept, is_half_saved) in all {
-            let lines = differs::between(self.document.farm(), &kept.farm).lines();
-            // It was saved since, or undone: nothing of it is missing.
-            if lines.is_empty() && kept.farm == *self.document.farm() {
-                side::drop(&kept.path);
-                continue;
-            }
-            let begun = kept.head.begun_from;
-            let is_file_changed = begun.is_some() && begun != self.document.stamp();
-            self.found.push(Found { kept, is_file_changed, is_half_saved, lines });
+        let half = self.document.path().map(|path| (path.clone(), self.spare()));
+        let (sides, stamp) = (self.sides(), self.document.stamp());
+        let is_anything = sides.iter().any(|side| side::is_any(side))
+            || half.as_ref().is_some_and(|(path, spare)| side::is_half_saved(path, spare.as_deref()));
+        if !is_anything {
+            return;
         }
+        let snapshot = self.document.snapshot();
+        let task = Task::looks("Reading what was not saved before", "Work that was not saved before was not read")
+            .in_place(UNSAVED);
+        self.start(
+            task,
+            move |going| {
+                let open = snapshot.into_farm();
+                let halves = half.and_then(|(path, spare)| side::half_saved(&path, spare.as_deref()));
+                let all = halves.into_iter().map(|kept| (kept, true));
+                let all = all.chain(sides.iter().flat_map(|side| side::find_all(side)).map(|kept| (kept, false)));
+                let mut found = Vec::new();
+                for (kept, is_half_saved) in all {
+                    going.tell(found.len(), None)?;
+                    let lines = differs::between(&open, &kept.farm).lines();
+                    // It was saved since, or undone: nothing of it is missing.
+                    if lines.is_empty() && kept.farm == open {
+                        side::drop(&kept.path);
+                        continue;
+                    }
+                    let begun = kept.head.begun_from;
+                    let is_file_changed = begun.is_some() && begun != stamp;
+                    found.push(Found { kept, is_file_changed, is_half_saved, lines });
+                }
+                Ok(found)
+            },
+            |desk, found| desk.found = found,
+        );
     }
 
     /// Says at the start which farms of before have unsaved work, where none of them is opened.
     pub(super) fn tell_of_others(&mut self) {
         let Some(remembered) = &self.remembered else { return };
-        if self.document.path().is_some() {
+        if self.document.path().is_some() || self.is_opening_first {
             return;
         }
         let has_work = |path: &&PathBuf| !tankard_file::lock::beside(path).exists() && side::beside(path).is_file();
@@ -126,10 +184,12 @@ impl Desk {
 
     /// Drops what this run kept, once it is saved or let go. What an earlier run kept stays until it is answered.
     pub(super) fn drop_kept(&mut self) {
-        self.finish_keeping(Duration::from_secs(5));
-        if let Some(side) = &self.kept.side {
+        self.finish_keeping(self.patience);
+        for side in self.kept.side.iter().chain(&self.kept.taken_up) {
             side::drop(side);
         }
+        // What is still being written is dropped when it is there.
+        self.kept_in_vain.extend(self.kept.job.take());
         self.kept = Keeping::none();
     }
 
@@ -137,7 +197,7 @@ impl Desk {
     /// again.
     pub(crate) fn keep(&mut self, wait: Duration) {
         self.finish_keeping(wait);
-        if self.kept.job.is_some() || !self.document.is_unsaved() {
+        if self.kept.job.is_some() || !self.kept_in_vain.is_empty() || !self.document.is_unsaved() {
             return;
         }
         let sides = self.sides();
@@ -168,6 +228,14 @@ impl Desk {
 
     /// Takes note of what was kept.
     pub(super) fn finish_keeping(&mut self, wait: Duration) {
+        self.kept_in_vain.retain(|job| match job.ended(Duration::ZERO) {
+            None => true,
+            Some(Outcome::Done(Ok((side, ..)))) => {
+                side::drop(&side);
+                false
+            }
+            Some(_) => false,
+        });
         let Some(job) = self.kept.job.take() else { return };
         match job.ended(wait) {
             None => self.kept.job = Some(job),
@@ -180,6 +248,7 @@ impl Desk {
                 self.kept.state = Some(state);
                 self.kept.took = took;
                 self.kept.told = false;
+                self.kept.taken_up.drain(..).for_each(|side| side::drop(&side));
             }
             Some(Outcome::Done(Err(error))) if !self.kept.told => {
                 self.kept.told = true;
@@ -188,7 +257,7 @@ impl Desk {
                 ));
             }
             Some(Outcome::Done(Err(error))) => log::warn!("unsaved work could not be kept: {error}"),
-            Some(Outcome::Died) => log::warn!("keeping unsaved work ended without an answer"),
+            Some(Outcome::Died(why)) => log::warn!("unsaved work could not be kept: {why}"),
         }
     }
 
@@ -226,10 +295,8 @@ impl Desk {
                 self.document.take_point();
                 self.document.take_up(found.kept.farm);
                 // It is this run's work now; its own side file goes once it is in that of this run.
-                self.keep(Duration::from_secs(5));
-                if self.kept_in().is_some() {
-                    side::drop(&found.kept.path);
-                }
+                self.kept.taken_up.push(found.kept.path);
+                self.keep(Duration::ZERO);
                 self.tell("It is open now; undo brings back what was open, and the file changes when you save");
                 self.tell_seals();
             }
@@ -239,24 +306,11 @@ impl Desk {
     }
 
     /// Says that a file was not opened, and offers the latest copy of it that reads.
-    pub(super) fn not_opened(&mut self, path: &Path, error: &StoreError) {
-        let spare = self.remembered.as_ref().and_then(|remembered| remembered.folder.clone());
-        let is_broken = matches!(error, StoreError::Read { .. });
-        let half = side::half_saved(path, spare.as_deref()).map(|kept| ("what was being saved".to_owned(), kept.path));
-        let kept = || {
-            let kept = side::find_all(&side::beside(path)).into_iter().next()?;
-            let at = kept.head.at.map(|at| format!(" of {}", at.strftime("%Y-%m-%d %H:%M"))).unwrap_or_default();
-            Some((format!("the work{at} that was not saved"), kept.path))
-        };
-        let backup = || {
-            let all = backups::list(path, spare.as_deref());
-            let reads = all.into_iter().find(|backup| store::open(&backup.path).is_ok())?;
-            Some((format!("the backup of {}", reads.made.strftime("%Y-%m-%d %H:%M")), reads.path))
-        };
-        let why = error.to_string();
-        match half.or_else(kept).or_else(backup).filter(|_| is_broken) {
-            Some(copy) => self.unreadable = Some(Unreadable { path: path.to_owned(), why, copy }),
-            None => self.tell_problem(format!("The farm was not opened: {why}")),
+    pub(super) fn not_opened(&mut self, not_read: NotRead) {
+        self.gave_up_first();
+        match not_read {
+            NotRead { path, why, copy: Some(copy) } => self.unreadable = Some(Unreadable { path, why, copy }),
+            NotRead { why, .. } => self.tell_problem(format!("The farm was not opened: {why}")),
         }
     }
 
@@ -269,15 +323,23 @@ impl Desk {
         let answer = ask(ui, "unreadable", &text, &[&open, "Leave it"], remark, |_| {});
         match answer.or_else(|| escape(ui).then_some(1)) {
             Some(0) => {
-                let Some(unreadable) = self.unreadable.take() else { return };
-                match store::open(&unreadable.copy.1) {
-                    Ok((farm, _)) => {
-                        let stamp = store::stamp_of(&unreadable.path).ok();
-                        self.replace(Document::recovered(farm, unreadable.path, stamp));
-                        self.tell(format!("This is {}; save it to put it in the place of the file", unreadable.copy.0));
-                    }
-                    Err(error) => self.tell_problem(format!("The copy was not opened: {error}")),
-                }
+                let Some(Unreadable { path, copy: (what, from), .. }) = self.unreadable.take() else { return };
+                let task = Task::looks(format!("Reading {what}"), "The copy was not opened")
+                    .counting("entry", "entries")
+                    .in_place(OPENING);
+                self.start(
+                    task,
+                    move |going| {
+                        let (farm, _) =
+                            store::open_told(&from, &|done, of| going.tell(done, of)).map_err(Failed::of)?;
+                        let stamp = store::stamp_of(&path).ok();
+                        Ok(Document::recovered(farm, path, stamp))
+                    },
+                    move |desk, document| {
+                        desk.replace(document);
+                        desk.tell(format!("This is {what}; save it to put it in the place of the file"));
+                    },
+                );
             }
             Some(_) => self.unreadable = None,
             None => {}

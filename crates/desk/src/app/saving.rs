@@ -8,6 +8,7 @@ use egui::Ui;
 use tankard_core::farm::{Farm, differs};
 use tankard_file::backups::Backups;
 use tankard_file::names;
+use tankard_file::side;
 use tankard_file::store::{self, Save, Stamp, StoreError};
 
 use super::foot::{ask, escape};
@@ -53,7 +54,7 @@ type Read = Result<(Box<Farm>, Stamp, Vec<String>), String>;
 fn read_out(outcome: Outcome<Read>) -> Theirs {
     Theirs::Read(match outcome {
         Outcome::Done(read) => read,
-        Outcome::Died => Err("reading it ended without an answer".to_owned()),
+        Outcome::Died(why) => Err(why),
     })
 }
 
@@ -129,9 +130,7 @@ impl Desk {
                 self.conflict = Some(Conflict { path: saving.path, theirs: Theirs::Gone });
             }
             Outcome::Done(Err(error)) => self.not_saved(&error.to_string()),
-            Outcome::Died => {
-                self.not_saved("the work on it ended without an answer; try again, or save under another name");
-            }
+            Outcome::Died(why) => self.not_saved(&format!("{why}, or save under another name")),
         }
     }
 
@@ -139,7 +138,7 @@ impl Desk {
     fn not_saved(&mut self, why: &str) {
         self.leave_after_save = None;
         self.save_again = false;
-        self.keep(CLOSING);
+        self.keep(Duration::ZERO);
         let kept = match self.kept_in() {
             Some(side) => format!(" and kept in {}", side.display()),
             None => String::new(),
@@ -151,6 +150,7 @@ impl Desk {
         if saving.is_new_name {
             // Work of an earlier run belongs to the old name, and is offered again there.
             self.found.clear();
+            self.forget_unsaved();
             self.drop_kept();
         }
         self.document.is_on_disk(&saving.state, &saving.path, saved.stamp);
@@ -271,8 +271,14 @@ impl Desk {
 
     /// What a closing window waits for.
     pub(super) fn settle(&mut self) {
+        self.settle_work();
         if let Some(keeping) = self.kept.job.take() {
             let _ = keeping.ended(CLOSING);
+        }
+        for keeping in self.kept_in_vain.drain(..) {
+            if let Some(Outcome::Done(Ok((side, ..)))) = keeping.ended(CLOSING) {
+                side::drop(&side);
+            }
         }
         // The lock goes when nobody refreshes it any more.
         if let Some(watching) = self.watching.job.take() {

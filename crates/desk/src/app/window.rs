@@ -1,11 +1,10 @@
 //! The desk inside its window, and how it starts.
 
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::time::{Duration, Instant};
 
 use egui::{Context, Ui};
 use tankard_core::farm::Farm;
-use tankard_file::store::StoreError;
 
 use super::{Desk, machine_clock};
 use crate::cli::{RendererName, Start, ThemeName};
@@ -16,6 +15,9 @@ use crate::{demo, look};
 /// How long a frame may wait for a disk: a small farm is saved in that time, so that nothing flickers.
 const FRAME: Duration = Duration::from_millis(20);
 
+/// What is longer is felt, and is told to the log.
+const LONG_FRAME: Duration = Duration::from_millis(33);
+
 /// The desk inside its window.
 struct Window {
     desk: Desk,
@@ -24,7 +26,12 @@ struct Window {
 
 impl eframe::App for Window {
     fn ui(&mut self, ui: &mut Ui, _frame: &mut eframe::Frame) {
+        let began = Instant::now();
         self.desk.show(ui);
+        let took = began.elapsed();
+        if took > LONG_FRAME {
+            log::debug!("a frame took {} ms", took.as_millis());
+        }
         if let Some(started) = self.started.take() {
             log::info!("first frame after {} ms", started.elapsed().as_millis());
         }
@@ -42,14 +49,13 @@ impl eframe::App for Window {
 /// Opens the window and stays until it is closed.
 ///
 /// # Errors
-/// What each renderer said, where none could open it, or why the farm could not be read.
+/// What each renderer said, where none could open it.
 pub fn open(file: Option<&Path>, start: &Start) -> Result<(), String> {
     let started = Instant::now();
     let first = start.renderer.unwrap_or(RendererName::Glow);
     let mut problems = Vec::new();
     for renderer in renderers(first) {
-        let (document, problem) = first_document(file);
-        let start = start.clone();
+        let (file, start) = (file.map(Path::to_owned), start.clone());
         let options = eframe::NativeOptions {
             renderer,
             centered: true,
@@ -69,12 +75,14 @@ pub fn open(file: Option<&Path>, start: &Start) -> Result<(), String> {
             Box::new(move |creation| {
                 let remembered = Remembered::read();
                 set_up(&creation.egui_ctx, &start, &remembered);
-                let mut desk = Desk::new(document, machine_clock).remember(remembered).patience(FRAME);
+                let desk = match &file {
+                    Some(path) => Desk::opening(path, machine_clock),
+                    None => first_desk(),
+                };
+                let mut desk = desk.patience(FRAME).within(&creation.egui_ctx).remember(remembered);
                 desk.view = start.view.unwrap_or_default();
-                match problem {
-                    Some(Problem::File(path, error)) => desk.not_opened(&path, &error),
-                    Some(Problem::Demo(problem)) => desk.tell_problem(problem),
-                    None => {}
+                if let Some(path) = &file {
+                    desk.open_path(path);
                 }
                 Ok(Box::new(Window { desk, started: Some(started) }))
             }),
@@ -103,23 +111,15 @@ fn renderers(first: RendererName) -> Vec<eframe::Renderer> {
     list
 }
 
-/// Why there is no farm to begin with.
-enum Problem {
-    File(PathBuf, StoreError),
-    Demo(String),
-}
-
-/// The farm to begin with. A farm that cannot be read is left alone, and an empty desk says why.
-fn first_document(file: Option<&Path>) -> (Document, Option<Problem>) {
-    match file {
-        Some(path) => match Document::open(path.to_owned()) {
-            Ok(document) => (document, None),
-            Err(error) => (Document::copy(Farm::new("New farm")), Some(Problem::File(path.to_owned(), error))),
-        },
-        None => match demo::farm() {
-            Ok(farm) => (Document::copy(farm), None),
-            Err(error) => (Document::copy(Farm::new("New farm")), Some(Problem::Demo(error.to_string()))),
-        },
+/// A desk with a copy of the demo farm.
+fn first_desk() -> Desk {
+    match demo::farm() {
+        Ok(farm) => Desk::new(Document::copy(farm), machine_clock),
+        Err(error) => {
+            let mut desk = Desk::new(Document::copy(Farm::new("New farm")), machine_clock);
+            desk.tell_problem(error.to_string());
+            desk
+        }
     }
 }
 

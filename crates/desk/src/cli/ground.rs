@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 
 use clap::Args;
 use tankard_core::farm::{Farm, Id};
+use tankard_core::progress::untold;
 use tankard_core::quantity::Quantity;
 use tankard_file::ground::{Becomes, Found, open, suggest, take, write_geojson, write_taskdata};
 use tankard_file::store::{self, Report};
@@ -40,7 +41,8 @@ pub(super) struct Give {
 pub(super) fn look(ask: &Look) -> Result<u8, String> {
     let farm = farm_of(&ask.file)?;
     let near = farm.place.as_ref().and_then(|place| place.position().ok());
-    let found = open(&ask.boundaries, near).map_err(|error| format!("{error}: {}", ask.boundaries.display()))?;
+    let found =
+        open(&ask.boundaries, near, &untold).map_err(|error| format!("{error}: {}", ask.boundaries.display()))?;
     let becomes = suggest(&farm, &found);
     say(&listed(&farm, &found, &becomes).map_err(|error| error.to_string())?)?;
     if let Some(out) = &ask.out {

@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 use clap::Args;
 use jiff::civil::Date;
 use tankard_core::farm::{Farm, Record};
+use tankard_core::progress::untold;
 use tankard_file::store::{self, Report};
 use tankard_file::{records_csv, records_import, records_json};
 
@@ -72,7 +73,7 @@ fn import(mut farm: Farm, from: &Path, out: &Path) -> Result<u8, String> {
     }
     let problem = |error: &dyn std::fmt::Display| format!("{error}: {}", from.display());
     let (entered, refused, notes, left) = if records_csv::is_own_file(from) {
-        let reading = records_csv::open(from).map_err(|error| problem(&error))?;
+        let reading = records_csv::open(from, &untold).map_err(|error| problem(&error))?;
         let done = records_csv::enter(&mut farm, &reading.records, false);
         for id in &done.others {
             eprintln!("tankard: \"{id}\" is left out: the farm has another record of that id");

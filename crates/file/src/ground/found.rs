@@ -4,6 +4,7 @@ use std::io;
 use std::path::PathBuf;
 
 use tankard_core::farm::{Id, Shape, SurroundingKind};
+use tankard_core::progress::Cancelled;
 use thiserror::Error;
 
 /// The kinds of files that are read.
@@ -137,4 +138,7 @@ pub enum GroundError {
     /// It is measured on something else than WGS 84.
     #[error("{0}; save it anew on WGS 84 (longitude and latitude, EPSG:4326) in the program that it comes from")]
     Elsewhere(String),
+    /// Nobody waited for it any more.
+    #[error(transparent)]
+    Cancelled(#[from] Cancelled),
 }

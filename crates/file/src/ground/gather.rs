@@ -3,11 +3,12 @@
 use geo::{Coord, Geometry, LineString, MultiLineString, MultiPoint, Point, Rect};
 use tankard_core::farm::{Position, Shape, SurroundingKind};
 use tankard_core::ground::rings::{self, Order, Ring, Turn, mend, nest};
+use tankard_core::progress::Tell;
 use tankard_core::quantity::Area;
 use tankard_core::quantity::number::show;
 
 use super::limits::{FACTS, tidy};
-use super::{Found, Is, Kind, Piece, Refused};
+use super::{Found, GroundError, Is, Kind, Piece, Refused};
 
 /// No field is larger; one that is has its points in feet, or a wrong sign.
 const LARGEST: Area = Area::from_hectares(1_000_000.0);
@@ -87,11 +88,16 @@ impl Gathered {
         Self { kind, raws: Vec::new(), refused: Vec::new(), notes: Vec::new(), turn, is_ordered }
     }
 
-    /// Mends what was gathered.
-    pub(super) fn found(mut self, near: Option<Position>) -> Found {
+    /// Mends what was gathered, told how many pieces are mended.
+    ///
+    /// # Errors
+    /// [`Cancelled`] where it is ended.
+    pub(super) fn found(mut self, near: Option<Position>, tell: &Tell<'_>) -> Result<Found, GroundError> {
         self.put_in_order(near);
         let mut found = Found { kind: self.kind, pieces: Vec::new(), refused: self.refused, notes: self.notes };
-        for mut raw in self.raws {
+        let all = self.raws.len();
+        for (at, mut raw) in self.raws.into_iter().enumerate() {
+            tell(at, Some(all))?;
             raw.name = tidy(&raw.name);
             if raw.name.is_empty() {
                 raw.name = sentence(&raw.place);
@@ -104,7 +110,7 @@ impl Gathered {
                 Err(why) => found.refused.push(Refused { name, place, why }),
             }
         }
-        found
+        Ok(found)
     }
 
     /// Turns latitude and longitude round where they stand in each other's place.

@@ -27,6 +27,7 @@ use std::io::Read;
 use std::path::Path;
 
 use tankard_core::farm::Position;
+use tankard_core::progress::{Tell, untold};
 
 pub use found::{Becomes, Found, GroundError, Is, Kind, Piece, Refused};
 use gather::Gathered;
@@ -73,8 +74,8 @@ impl From<GroundError> for Why {
 /// that stand in each other's place are known.
 ///
 /// # Errors
-/// As [`read`], and where the disk says no.
-pub fn open(path: &Path, near: Option<Position>) -> Result<Found, GroundError> {
+/// As [`read`], where the disk says no, and where it is ended: it is told how many pieces are mended.
+pub fn open(path: &Path, near: Option<Position>, tell: &Tell<'_>) -> Result<Found, GroundError> {
     let bytes = bytes(path)?;
     let name = name_of(path);
     let beside = match ending(&name).as_str() {
@@ -88,7 +89,7 @@ pub fn open(path: &Path, near: Option<Position>) -> Result<Found, GroundError> {
         })?,
         _ => Vec::new(),
     };
-    read(&name, &bytes, &beside, near)
+    read_told(&name, &bytes, &beside, near, tell)
 }
 
 fn bytes(path: &Path) -> Result<Vec<u8>, GroundError> {
@@ -140,18 +141,29 @@ fn ending(name: &str) -> String {
 /// It is too large, of no known kind, broken, or not measured on WGS 84. What is wrong with a piece alone stands in
 /// [`Found::refused`].
 pub fn read(name: &str, bytes: &[u8], companions: &[Companion], near: Option<Position>) -> Result<Found, GroundError> {
+    read_told(name, bytes, companions, near, &untold)
+}
+
+fn read_told(
+    name: &str,
+    bytes: &[u8],
+    companions: &[Companion],
+    near: Option<Position>,
+    tell: &Tell<'_>,
+) -> Result<Found, GroundError> {
     if bytes.len() as u64 > LARGEST {
         return Err(GroundError::TooLarge { what: format!("\"{name}\"") });
     }
     if bytes.starts_with(b"PK") {
-        return packed(bytes, near);
+        return packed(bytes, near, tell);
     }
-    gathered(name, bytes, companions)?.map(|gathered| gathered.found(near)).ok_or_else(|| {
-        GroundError::Unknown(match ending(name).as_str() {
-            "dbf" | "prj" | "shx" | "cpg" => "open the .shp that it belongs to".to_owned(),
-            _ => "save the boundaries as one of these in the program that they come from".to_owned(),
-        })
-    })
+    if let Some(gathered) = gathered(name, bytes, companions)? {
+        return gathered.found(near, tell);
+    }
+    Err(GroundError::Unknown(match ending(name).as_str() {
+        "dbf" | "prj" | "shx" | "cpg" => "open the .shp that it belongs to".to_owned(),
+        _ => "save the boundaries as one of these in the program that they come from".to_owned(),
+    }))
 }
 
 /// What a file that is not packed comes to; nothing where its kind is not known.
@@ -176,16 +188,16 @@ fn gathered(name: &str, bytes: &[u8], beside: &[Companion]) -> Result<Option<Gat
 }
 
 /// What several files packed in one come to: task data, or else every shapefile, KML and GeoJSON among them.
-fn packed(bytes: &[u8], near: Option<Position>) -> Result<Found, GroundError> {
+fn packed(bytes: &[u8], near: Option<Position>, tell: &Tell<'_>) -> Result<Found, GroundError> {
     let files = archive::unpack(bytes)?;
     let is_main = |file: &&Companion| name_in(&file.name).eq_ignore_ascii_case("TASKDATA.XML");
     if let Some(main) = files.iter().find(is_main) {
-        return Ok(taskdata::read(&xml::letters(&main.bytes), &files)?.found(near));
+        return taskdata::read(&xml::letters(&main.bytes), &files)?.found(near, tell);
     }
     let mut found: Option<Found> = None;
     for file in files.iter().filter(|file| matches!(ending(&file.name).as_str(), "shp" | "kml" | "geojson" | "json")) {
         let Some(gathered) = gathered(&file.name, &file.bytes, &files)? else { continue };
-        let one = gathered.found(near);
+        let one = gathered.found(near, tell)?;
         if let Some(all) = &mut found {
             all.pieces.extend(one.pieces);
             all.refused.extend(one.refused);

@@ -1,6 +1,7 @@
 //! Records from a file into a farm: those that are there already are not entered twice.
 
 use tankard_core::farm::{Farm, Id, Record, id};
+use tankard_core::progress::{Cancelled, Tell, untold};
 use tankard_core::season::seal;
 
 use super::read::Coming;
@@ -29,13 +30,27 @@ pub fn meets(farm: &Farm, coming: &Coming) -> Meets {
 /// Which of the records that the farm has nothing under the id of look like one that it has: the same day, field and product. A
 /// sentence each.
 pub fn alike(farm: &Farm, records: &[Coming]) -> Vec<String> {
+    alike_told(farm, records, &untold).unwrap_or_default()
+}
+
+/// The same, told how many are looked at.
+///
+/// # Errors
+/// [`Cancelled`] where it is ended.
+pub fn alike_told(farm: &Farm, records: &[Coming], tell: &Tell<'_>) -> Result<Vec<String>, Cancelled> {
     let log = Log::of(farm);
-    let is_new = |coming: &&Coming| meets(farm, coming) == Meets::Nothing;
     let say = |coming: &Coming| {
         let own = log.like(&coming.record)?;
         Some(format!("line {}: \"{}\" looks like one in the log: {}", coming.line, coming.id, alike::named(own)))
     };
-    records.iter().filter(is_new).filter_map(say).collect()
+    let mut alike = Vec::new();
+    for (at, coming) in records.iter().enumerate() {
+        tell(at, Some(records.len()))?;
+        if meets(farm, coming) == Meets::Nothing {
+            alike.extend(say(coming));
+        }
+    }
+    Ok(alike)
 }
 
 /// Whether two records say the same, but for the line ends of their texts.

@@ -14,10 +14,10 @@ mod write;
 use jiff::civil::Time;
 
 pub use columns::{COLUMNS, Column, Of};
-pub use enter::{Entered, Meets, alike, enter, meets};
+pub use enter::{Entered, Meets, alike, alike_told, enter, meets};
 pub use read::{Coming, OwnError, Reading, is_own, is_own_file, open, read};
 pub(crate) use write::cost;
-pub use write::write;
+pub use write::{write, write_told};
 
 /// A time of day: hours and minutes, and the rest where there is any.
 fn time_text(time: Time) -> String {

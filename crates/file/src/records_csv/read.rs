@@ -10,6 +10,7 @@ use jiff::civil::{Date, Time};
 use serde::de::DeserializeOwned;
 use serde_json::Value;
 use tankard_core::farm::{Id, Left, Record, RecordField, RecordLine};
+use tankard_core::progress::{Cancelled, Tell, untold};
 use tankard_core::quantity::{Amount, AsTyped, Quantity};
 use tankard_core::season::seal::{self, Verdict};
 use tankard_core::season::shares;
@@ -47,6 +48,9 @@ pub enum OwnError {
     /// Its head line is another.
     #[error("the head line is not that of exported records")]
     OtherHead,
+    /// Nobody waited for it any more.
+    #[error(transparent)]
+    Cancelled(#[from] Cancelled),
 }
 
 /// A record from a file.
@@ -92,12 +96,12 @@ fn separator(head: &str) -> Option<u8> {
     })
 }
 
-/// Reads a file.
+/// Reads a file, told how many of its records are read.
 ///
 /// # Errors
 /// [`OwnError`] says why there are no records in it.
-pub fn open(path: &Path) -> Result<Reading, OwnError> {
-    read(&table::bytes(path, LARGEST).map_err(OwnError::Disk)?)
+pub fn open(path: &Path, tell: &Tell<'_>) -> Result<Reading, OwnError> {
+    read_told(&table::bytes(path, LARGEST).map_err(OwnError::Disk)?, tell)
 }
 
 /// Reads records that [`write`](super::write()) wrote, also where a spreadsheet saved them again with other separators, with
@@ -109,6 +113,10 @@ pub fn open(path: &Path) -> Result<Reading, OwnError> {
 /// # Errors
 /// [`OwnError`] says why there are no records in it.
 pub fn read(bytes: &[u8]) -> Result<Reading, OwnError> {
+    read_told(bytes, &untold)
+}
+
+fn read_told(bytes: &[u8], tell: &Tell<'_>) -> Result<Reading, OwnError> {
     if bytes.len() > LARGEST {
         return Err(OwnError::TooLarge);
     }
@@ -129,6 +137,7 @@ pub fn read(bytes: &[u8]) -> Result<Reading, OwnError> {
         if count > MOST_ROWS {
             return Err(OwnError::TooMany);
         }
+        tell(0, None)?;
         let row = Row { line: table::line(text, &cells), cells: cells.iter().map(unguarded).collect() };
         if cells.iter().all(str::is_empty) {
             continue;
@@ -149,7 +158,9 @@ pub fn read(bytes: &[u8]) -> Result<Reading, OwnError> {
     let days =
         Days::of(groups.iter().flat_map(|(_, rows)| rows).flat_map(|row| DAYS.map(|name| row.get(&places, name))));
     reading.notes.extend(days.notes());
-    for (id, rows) in groups {
+    let all = groups.len();
+    for (at, (id, rows)) in groups.into_iter().enumerate() {
+        tell(at, Some(all))?;
         match record(&rows, &places, head.len(), days).map(|record| with_own_line_ends(record, &rows)) {
             Ok(record) => {
                 reading.records.push(Coming { id, record, line: rows.first().map_or(0, |row| row.line) });

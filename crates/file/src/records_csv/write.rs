@@ -1,8 +1,11 @@
 //! Records to rows.
 
+use std::io;
+
 use serde::Serialize;
 use serde_json::Value;
 use tankard_core::farm::{Farm, Id, Record, RecordField, RecordLine};
+use tankard_core::progress::{Tell, untold};
 use tankard_core::quantity::{Amount, AsTyped};
 use tankard_core::season::{FieldShare, shared_fields};
 
@@ -26,9 +29,22 @@ struct Row<'a> {
 /// # Errors
 /// Only where the writer fails.
 pub fn write<'a>(farm: &'a Farm, chosen: impl Fn(&str) -> bool + 'a) -> Result<String, csv::Error> {
+    write_told(farm, chosen, &untold)
+}
+
+/// The same, told how many of the farm's records are behind.
+///
+/// # Errors
+/// As [`write`], and where it is ended.
+pub fn write_told<'a>(
+    farm: &'a Farm,
+    chosen: impl Fn(&str) -> bool + 'a,
+    tell: &Tell<'_>,
+) -> Result<String, csv::Error> {
     let mut csv = csv::Writer::from_writer(Vec::new());
     csv.write_record(COLUMNS.map(|column| column.name))?;
-    for (id, record) in farm.records.iter().filter(|(id, _)| chosen(id)) {
+    for (at, (id, record)) in farm.records.iter().enumerate().filter(|(_, (id, _))| chosen(id)) {
+        tell(at, Some(farm.records.len())).map_err(io::Error::other)?;
         let blank = Row { id, record, field: None, line: None, share: FieldShare::WHOLE, is_first: true };
         // What all rows of the record say is put into words once.
         let of_record: Vec<String> = COLUMNS

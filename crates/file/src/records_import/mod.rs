@@ -25,7 +25,7 @@ pub(crate) use day::{SHORT_YEARS, Written};
 pub use figure::Comma;
 pub use holds::Holds;
 pub use mapping::{Mapping, Take, guess, guess_marks};
-pub use preview::{Coming, Preview, enter, preview, preview_first};
+pub use preview::{Coming, Preview, enter, preview, preview_first, preview_told};
 
 /// By what a table of records is known.
 const SOUGHT: Sought = Sought {

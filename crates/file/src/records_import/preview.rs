@@ -4,6 +4,7 @@ use std::collections::{BTreeMap, BTreeSet, HashMap, HashSet};
 
 use jiff::civil::{Date, Time};
 use tankard_core::farm::{Farm, Id, Product, Record, RecordField, RecordLine, id};
+use tankard_core::progress::{Cancelled, Tell, untold};
 use tankard_core::quantity::{Area, AsTyped, Quantity, Volume};
 use tankard_core::season::record::{amount_text, area_text, of_product, volume_text};
 
@@ -55,15 +56,32 @@ pub fn preview(table: &Table, mapping: &Mapping, farm: &Farm) -> Preview {
 
 /// The same of the first rows alone, to look at while columns are chosen. What must be chosen first is told of them alone too.
 pub fn preview_first(table: &Table, mapping: &Mapping, farm: &Farm, most: usize) -> Preview {
+    preview_told(table, mapping, farm, most, &untold).unwrap_or_default()
+}
+
+/// The same, told how many records are made.
+///
+/// # Errors
+/// [`Cancelled`] where it is ended.
+pub fn preview_told(
+    table: &Table,
+    mapping: &Mapping,
+    farm: &Farm,
+    most: usize,
+    tell: &Tell<'_>,
+) -> Result<Preview, Cancelled> {
     let rows = table.rows.get(..most).unwrap_or(&table.rows);
     let mut preview = Preview { to_choose: to_choose(table, rows, mapping), ..Preview::default() };
     if !preview.to_choose.is_empty() {
-        return preview;
+        return Ok(preview);
     }
+    tell(0, None)?;
     let mut reader = Reader::of(farm, mapping.alike);
-    for group in groups(rows, mapping, &mut preview.refused) {
+    let groups = groups(rows, mapping, &mut preview.refused);
+    for (at, group) in groups.iter().enumerate() {
+        tell(at, Some(groups.len()))?;
         let lines: Vec<u64> = group.rows.iter().map(|cells| cells.row.line).collect();
-        match reader.record(&group) {
+        match reader.record(group) {
             Ok(record) => preview.records.push(Coming { record, lines }),
             Err(wrong) => {
                 let beside = |first| format!("it is one record with line {first}, which is left out");
@@ -80,7 +98,7 @@ pub fn preview_first(table: &Table, mapping: &Mapping, farm: &Farm, most: usize)
     if rows.iter().any(is_short) {
         preview.notes.push(SHORT_YEARS.to_owned());
     }
-    preview
+    Ok(preview)
 }
 
 /// Where a person takes for the amount what the heading calls one over ground.

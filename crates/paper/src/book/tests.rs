@@ -105,7 +105,7 @@ fn farm(paper: Paper, records: Vec<Record>) -> Farm {
 
 fn pages(farm: &Farm, options: Options) -> Vec<Vec<Run>> {
     let ids: Vec<Id> = farm.records.keys().cloned().collect();
-    let (document, warnings) = compile(farm, &ids, options, PRINTED).unwrap();
+    let (document, warnings) = compile(farm, &ids, options, PRINTED, &untold).unwrap();
     assert_eq!(crate::in_words(&warnings), "");
     let page = |frame| {
         let mut found = Vec::new();
@@ -262,4 +262,24 @@ fn text_prints_as_typed() {
     let odd = r#"#panic("x") *bold* _low_ $x^2$ @ref <label> \ "quoted" 'single' `raw` [b] {c} // -- ~ = + %"#;
     let record = Record { note: odd.into(), operator: odd.into(), ..full() };
     assert_eq!(words(&pages(&farm(Paper::A4, vec![record]), Options::default())).matches(&ink(odd)).count(), 2);
+}
+
+#[test]
+fn a_layout_tells_each_record_and_ends_where_nobody_waits_for_it() {
+    use std::sync::Mutex;
+    let farm = farm(Paper::A4, vec![full(), full(), full()]);
+    let ids: Vec<Id> = farm.records.keys().cloned().collect();
+    let options = Options { by: By::Date, one_a_page: true };
+    let told = Mutex::new(Vec::new());
+    let made = pdf_told(&farm, &ids, options, PRINTED, &|done, of| {
+        told.lock().unwrap().push((done, of));
+        Ok(())
+    });
+    assert_eq!(made, pdf(&farm, &ids, options, PRINTED));
+    let told = told.into_inner().unwrap();
+    for record in 0..=ids.len() {
+        assert!(told.contains(&(record, Some(ids.len()))), "{record} of {told:?}");
+    }
+    let ended = pdf_told(&farm, &ids, options, PRINTED, &|_, _| Err(tankard_core::progress::Cancelled));
+    assert_eq!(ended, Err(PaperError::Cancelled(tankard_core::progress::Cancelled)));
 }

@@ -6,6 +6,7 @@ use tankard_core::day::sheet::{SheetContent, SheetField, SheetLine, SheetPass, S
 use tankard_core::day::{Block, BlockKind, Row, Tick, Timeline};
 use tankard_core::farm::Paper;
 use tankard_core::farm::card::CardField;
+use tankard_core::progress::untold;
 use typst::layout::Transform;
 
 use super::{compile, pdf};
@@ -152,7 +153,7 @@ fn long(paper: Paper) -> SheetContent {
 
 /// The runs of text of each page of a sheet that lays out without a warning.
 fn pages(sheet: &SheetContent, cards: &[Sheet]) -> Vec<Vec<Run>> {
-    let (document, warnings) = compile(sheet, cards).unwrap();
+    let (document, warnings) = compile(sheet, cards, &untold).unwrap();
     assert_eq!(crate::in_words(&warnings), "");
     let page = |frame| {
         let mut found = Vec::new();
@@ -284,7 +285,7 @@ fn the_cards_follow_the_sheet_each_on_its_page() {
     assert_eq!(pages_of_pdf(&bytes), 3);
     assert!(bytes == pdf(&day, &sheets).unwrap());
     // A card is the same behind the sheet as by itself.
-    let alone = crate::compile(&sheets[..1]).unwrap().0;
+    let alone = crate::compile(&sheets[..1], &untold).unwrap().0;
     let mut found = Vec::new();
     runs(&alone.pages()[0].frame, Transform::identity(), &mut found);
     assert_eq!(words(&pages[1]), words(&found));
@@ -299,7 +300,7 @@ fn fields_are_drawn_where_the_page_has_room_left() {
         };
         keep(&format!("drawn-{paper:?}"), &drawn(1));
         let said = |sheet: &SheetContent| {
-            let document = compile(sheet, &[]).unwrap().0;
+            let document = compile(sheet, &[], &untold).unwrap().0;
             let mut found = Vec::new();
             for page in document.pages() {
                 runs(&page.frame, Transform::identity(), &mut found);

@@ -3,6 +3,7 @@
 use jiff::civil::Date;
 use tankard_core::farm::Farm;
 use tankard_core::loads::card::short_date;
+use tankard_core::progress::{Cancelled, Tell, untold};
 use tankard_core::season::review::words::{self, by_number};
 use tankard_core::season::review::{Choice, Figures, Index, Picked, Review, review};
 
@@ -23,6 +24,11 @@ pub(super) struct Shown<'a> {
 
 /// What the review of what a choice picks says on paper.
 pub fn content(farm: &Farm, choice: &Choice, printed: Date) -> Content {
+    content_told(farm, choice, printed, &untold).unwrap_or_default()
+}
+
+/// The same, told how many records are held against their labels.
+pub(super) fn content_told(farm: &Farm, choice: &Choice, printed: Date, tell: &Tell<'_>) -> Result<Content, Cancelled> {
     let index = Index::of(farm);
     let picked = index.pick(choice);
     let review = review(&picked);
@@ -39,7 +45,7 @@ pub fn content(farm: &Farm, choice: &Choice, printed: Date) -> Content {
             section("Resistance groups", products::groups(&shown)),
             section("Adjuvants", money::adjuvants(&shown)),
             section("Planned and applied", ground::planned(&shown)),
-            section("Weather", ground::weather(&shown)),
+            section("Weather", ground::weather(&shown, tell)?),
             section("Cost", money::cost(&shown)),
             section("Water and hours", ground::work(&shown)),
             section("Outcomes", ratings::outcomes(&shown)),
@@ -52,7 +58,7 @@ pub fn content(farm: &Farm, choice: &Choice, printed: Date) -> Content {
         .into_iter()
         .filter(|text| !text.is_empty())
         .collect();
-    Content {
+    Ok(Content {
         paper: farm.paper,
         farm: farm.name.clone(),
         holder: holder.join(", "),
@@ -67,7 +73,7 @@ pub fn content(farm: &Farm, choice: &Choice, printed: Date) -> Content {
                 .to_owned(),
         ],
         sections,
-    }
+    })
 }
 
 fn section(title: &str, parts: Vec<super::Part>) -> Section {

@@ -2,6 +2,7 @@
 
 use std::cmp::Ordering;
 
+use tankard_core::progress::{Cancelled, Tell};
 use tankard_core::quantity::number::show;
 use tankard_core::season::review::figures::{error, whole};
 use tankard_core::season::review::words::{MONTHS, bar, count, distinct, month, rig, water};
@@ -200,12 +201,16 @@ fn worst(planned: &Planned) -> Part {
     table("The largest errors of amounts over ground", columns, rows)
 }
 
-pub(super) fn weather(shown: &Shown<'_>) -> Vec<Part> {
-    let found: Vec<_> = shown.picked.ids().map(|id| judged::of_record(shown.farm, id)).collect();
+pub(super) fn weather(shown: &Shown<'_>, tell: &Tell<'_>) -> Result<Vec<Part>, Cancelled> {
+    let held = shown.picked.ids().enumerate().map(|(at, id)| {
+        tell(at, Some(shown.picked.records()))?;
+        Ok(judged::of_record(shown.farm, id))
+    });
+    let found: Vec<_> = held.collect::<Result<_, _>>()?;
     let outside = judged::outside(found.iter().map(Vec::as_slice));
     let of = shown.review.passes.passes;
     let missing = shown.review.unmeasured;
-    vec![
+    Ok(vec![
         Part::Strong { words: remarks::outside(of, outside) },
         say(format!(
             "Not measured: wind in {} of {}, air temperature in {}, humidity in {}.",
@@ -215,7 +220,7 @@ pub(super) fn weather(shown: &Shown<'_>) -> Vec<Part> {
             missing.humidity
         )),
         notes([remarks::WEATHER.to_owned(), "Which ones, and why, stands on the desk and at each record".to_owned()]),
-    ]
+    ])
 }
 
 pub(super) fn work(shown: &Shown<'_>) -> Vec<Part> {

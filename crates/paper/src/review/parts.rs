@@ -4,7 +4,7 @@ use serde::Serialize;
 use tankard_core::farm::Paper;
 
 /// A review as it is laid out.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
 pub struct Content {
     /// Paper size.
     pub paper: Paper,

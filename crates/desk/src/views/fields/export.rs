@@ -8,7 +8,7 @@ use tankard_core::season::review::words::count;
 use tankard_file::ground::{write_geojson, write_taskdata};
 use tankard_file::store::{self, Report};
 
-use crate::app::Desk;
+use crate::app::{Desk, Failed, Going, Task};
 use crate::files::Purpose;
 
 /// The fields that have a boundary, and what lies among them.
@@ -34,14 +34,24 @@ pub(crate) fn ask_boundaries(desk: &mut Desk, ctx: &Context) {
 pub fn save_boundaries(desk: &mut Desk, path: &Path) {
     let path = if path.extension().is_some() { path.to_owned() } else { path.with_extension("geojson") };
     let ids = drawn(desk);
-    let text = write_geojson(desk.document.farm(), &ids);
-    match store::put_report(&path, text.as_bytes(), Report::Json) {
-        Ok(()) => {
-            let what = count(ids.len(), "boundary or surrounding", "boundaries and surroundings");
-            desk.tell(format!("{what} saved as {}", path.display()));
-        }
-        Err(error) => desk.tell_problem(format!("The boundaries were not saved: {error}")),
-    }
+    let (snapshot, asked) = (desk.document.snapshot(), desk.moment());
+    let what = count(ids.len(), "boundary or surrounding", "boundaries and surroundings");
+    let to = path.clone();
+    desk.start(
+        Task::writing(&path, "The boundaries were not saved"),
+        move |going| {
+            let text = write_geojson(&snapshot.into_farm(), &ids);
+            put(&to, text.as_bytes(), going)
+        },
+        move |desk, ()| {
+            let since = desk.since(asked);
+            desk.tell(format!("{what} saved as {}{since}", path.display()));
+        },
+    );
+}
+
+fn put(path: &Path, bytes: &[u8], going: &Going) -> Result<(), Failed> {
+    store::put_report_told(path, bytes, Report::Json, &|_, _| going.goes_on()).map_err(Failed::of)
 }
 
 /// The pass that is chosen in Tank loads, else the first of the farm.
@@ -75,17 +85,24 @@ pub fn save_task_data(desk: &mut Desk, path: &Path) {
     let path = if path.extension().is_some() { path.to_owned() } else { path.with_extension("zip") };
     let Some(id) = pass(desk) else { return };
     let is_plain = path.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("xml"));
-    let written = write_taskdata(desk.document.farm(), &id).and_then(|task| {
-        let notes = task.notes.clone();
-        let bytes = if is_plain { Ok(task.xml.into_bytes()) } else { task.packed() };
-        let bytes = bytes.map_err(|error| error.to_string())?;
-        store::put_report(&path, &bytes, Report::Json).map_err(|error| error.to_string())?;
-        Ok(notes)
-    });
-    let name = name(desk, &id);
-    match written {
-        Ok(notes) if notes.is_empty() => desk.tell(format!("\"{name}\" saved as {}", path.display())),
-        Ok(notes) => desk.tell_problem(format!("\"{name}\" saved as {}; {}", path.display(), notes.join("; "))),
-        Err(error) => desk.tell_problem(format!("The task data was not saved: {error}")),
-    }
+    let (snapshot, asked) = (desk.document.snapshot(), desk.moment());
+    let (name, to) = (name(desk, &id), path.clone());
+    desk.start(
+        Task::writing(&path, "The task data was not saved"),
+        move |going| {
+            let task = write_taskdata(&snapshot.into_farm(), &id).map_err(Failed::Because)?;
+            let notes = task.notes.clone();
+            let bytes = if is_plain { Ok(task.xml.into_bytes()) } else { task.packed() };
+            put(&to, &bytes.map_err(Failed::of)?, going)?;
+            Ok(notes)
+        },
+        move |desk, notes| {
+            let words = format!("\"{name}\" saved as {}{}", path.display(), desk.since(asked));
+            if notes.is_empty() {
+                desk.tell(words);
+            } else {
+                desk.tell_problem(format!("{words}; {}", notes.join("; ")));
+            }
+        },
+    );
 }

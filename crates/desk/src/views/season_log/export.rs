@@ -13,7 +13,7 @@ use tankard_file::store::{self, Report};
 use tankard_file::{records_csv, records_json};
 
 use super::listed;
-use crate::app::Desk;
+use crate::app::{Desk, Failed, Task};
 use crate::files::Purpose;
 use crate::look;
 use crate::parts::boxes;
@@ -61,23 +61,29 @@ pub fn save(desk: &mut Desk, purpose: Purpose, path: &Path) {
     let path = if path.extension().is_some() { path.to_owned() } else { path.with_extension(ending) };
     let today = desk.now().date();
     let (shown, year) = shown(desk);
-    let farm = desk.document.farm();
-    let shown: HashSet<&str> = shown.iter().map(String::as_str).collect();
-    let written = match report {
-        Report::Json => {
-            let period = year.map(|year| (date(year, 1, 1), date(year, 12, 31)));
-            records_json::write(farm, |id| shown.contains(id), period, today).map_err(|error| error.to_string())
-        }
-        _ => records_csv::write(farm, |id| shown.contains(id)).map_err(|error| error.to_string()),
-    };
-    match written.and_then(|text| store::put_report(&path, text.as_bytes(), report).map_err(|error| error.to_string()))
-    {
-        Ok(()) => {
-            let records = count(shown.len(), "record", "records");
-            desk.tell(format!("{records} saved as {}", path.display()));
-        }
-        Err(error) => desk.tell_problem(format!("The records were not saved: {error}")),
-    }
+    let (snapshot, asked) = (desk.document.snapshot(), desk.moment());
+    let records = count(shown.len(), "record", "records");
+    let to = path.clone();
+    desk.start(
+        Task::writing(&path, "The records were not saved").counting("record", "records"),
+        move |going| {
+            let (farm, tell) = (snapshot.into_farm(), |done, of| going.tell(done, of));
+            let shown: HashSet<&str> = shown.iter().map(String::as_str).collect();
+            let is_shown = |id: &str| shown.contains(id);
+            let text = match report {
+                Report::Json => {
+                    let period = year.map(|year| (date(year, 1, 1), date(year, 12, 31)));
+                    records_json::write_told(&farm, is_shown, period, today, &tell).map_err(Failed::of)?
+                }
+                _ => records_csv::write_told(&farm, is_shown, &tell).map_err(Failed::of)?,
+            };
+            store::put_report_told(&to, text.as_bytes(), report, &|_, _| going.goes_on()).map_err(Failed::of)
+        },
+        move |desk, ()| {
+            let since = desk.since(asked);
+            desk.tell(format!("{records} saved as {}{since}", path.display()));
+        },
+    );
 }
 
 /// The records that the list shows, the newest first, and the year that it is narrowed to.

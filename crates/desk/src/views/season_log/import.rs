@@ -2,10 +2,12 @@
 //! the farm before it is confirmed, and one undo takes it back.
 
 use std::path::Path;
+use std::sync::Arc;
 
 use egui::{Label, Margin, ScrollArea, Ui};
 use tankard_core::farm::{Farm, Record};
 use tankard_core::finding::Level;
+use tankard_core::progress::Cancelled;
 use tankard_core::quantity::Units;
 use tankard_core::season::review::words::count;
 use tankard_core::words::capital;
@@ -13,11 +15,14 @@ use tankard_file::records_csv::{self, Meets, Reading};
 use tankard_file::records_import::{self, Comma, DayOrder, Holds, Mapping, Preview, Table};
 
 use super::Season;
-use crate::app::Desk;
+use crate::app::{Desk, Failed, Going, Task};
+use crate::command::View;
 use crate::look;
 use crate::parts::{boxes, left_out, mark};
 use crate::views::tank_loads::cell;
 
+/// The name under which a file of records is looked at.
+const LOOKING: &str = "records";
 /// So many columns are all shown; of more only those that are taken, until all are asked for.
 const FEW_COLUMNS: usize = 14;
 /// So many records are shown at once.
@@ -43,34 +48,80 @@ impl State {
 #[derive(Debug)]
 struct Coming {
     source: String,
-    /// The state of the farm it was held against.
-    revision: u64,
+    /// What was asked for last, and what is shown: of which state of the farm and after how many changes of the choices.
+    asked: Asked,
+    looked: Option<Asked>,
     /// The first shown of the lines left out, and of the records.
     line: usize,
     record: usize,
     what: What,
 }
 
+/// A look at a file: at which state of the farm, how many changes of the choices before it, and how many rows at the most.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+struct Asked {
+    revision: u64,
+    changes: u32,
+    rows: usize,
+}
+
 #[derive(Debug)]
 enum What {
     /// The records of an export.
-    Own { reading: Reading, meets: Vec<Meets>, alike: Vec<String>, as_new: bool },
+    Own { reading: Arc<Reading>, meets: Vec<Meets>, alike: Vec<String>, as_new: bool },
     /// A spreadsheet; `whole` where all of its rows were looked at, and not the first alone.
-    Other { table: Table, mapping: Mapping, preview: Preview, shown: Vec<usize>, whole: bool },
+    Other { table: Arc<Table>, mapping: Mapping, preview: Preview, shown: Vec<usize>, whole: bool },
+}
+
+/// What a file is held against the farm with.
+enum Held {
+    Own(Arc<Reading>),
+    Other(Arc<Table>, Mapping),
+}
+
+/// What came of that.
+enum Looked {
+    Own(Vec<String>, Vec<Meets>),
+    Other(Preview),
+}
+
+impl Held {
+    fn look(&self, farm: &Farm, rows: usize, going: &Going) -> Result<Looked, Cancelled> {
+        let tell = |done, of| going.tell(done, of);
+        Ok(match self {
+            Self::Own(reading) => {
+                let alike = records_csv::alike_told(farm, &reading.records, &tell)?;
+                let meets = reading.records.iter().map(|coming| records_csv::meets(farm, coming)).collect();
+                Looked::Own(alike, meets)
+            }
+            Self::Other(table, mapping) => {
+                Looked::Other(records_import::preview_told(table, mapping, farm, rows, &tell)?)
+            }
+        })
+    }
 }
 
 impl What {
-    /// Holds it against the farm again.
-    fn again(&mut self, farm: &Farm) {
+    fn held(&self) -> Held {
         match self {
-            Self::Own { reading, meets, alike, .. } => {
-                *alike = records_csv::alike(farm, &reading.records);
-                *meets = reading.records.iter().map(|coming| records_csv::meets(farm, coming)).collect();
+            Self::Own { reading, .. } => Held::Own(Arc::clone(reading)),
+            Self::Other { table, mapping, .. } => Held::Other(Arc::clone(table), mapping.clone()),
+        }
+    }
+
+    /// Takes what came of a look at so many rows.
+    fn take(&mut self, looked: Looked, rows: usize) {
+        match (self, looked) {
+            (Self::Own { meets, alike, .. }, Looked::Own(now_alike, now_meets)) => {
+                (*alike, *meets) = (now_alike, now_meets);
             }
-            Self::Other { table, mapping, preview, whole, .. } => {
-                *whole = table.rows.len() <= FIRST_ROWS;
-                *preview = records_import::preview_first(table, mapping, farm, FIRST_ROWS);
+            (Self::Other { table, preview, whole, .. }, Looked::Other(now)) => {
+                let all = table.rows.len();
+                // Where rows beyond the first leave something to choose, they are looked at again once it is chosen.
+                *whole = all <= rows && (all <= FIRST_ROWS || now.to_choose.is_empty());
+                *preview = now;
             }
+            _ => {}
         }
     }
 }
@@ -78,21 +129,50 @@ impl What {
 /// Looks at the file that was chosen.
 pub fn read_file(desk: &mut Desk, path: &Path) {
     let source = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
-    let read = if records_csv::is_own_file(path) {
-        records_csv::open(path)
-            .map(|reading| What::Own { reading, meets: Vec::new(), alike: Vec::new(), as_new: false })
-            .map_err(|error| error.to_string())
-    } else {
-        records_import::open(path).map(spreadsheet).map_err(|error| error.to_string())
-    };
-    match read {
-        Ok(mut what) => {
-            what.again(desk.document.farm());
-            let revision = desk.document.revision();
-            desk.season_log.import.coming = Some(Box::new(Coming { source, revision, line: 0, record: 0, what }));
-        }
-        Err(error) => desk.tell_problem(format!("The records were not read: {error}: {}", path.display())),
-    }
+    let snapshot = desk.document.snapshot();
+    let asked = Asked { revision: desk.document.revision(), changes: 0, rows: FIRST_ROWS };
+    let path = path.to_owned();
+    desk.start(
+        Task::reading(&path, "The records were not read").counting("record", "records").in_place(LOOKING),
+        move |going| {
+            let unread = |error: &dyn std::fmt::Display| Failed::Because(format!("{error}: {}", path.display()));
+            let mut what = if records_csv::is_own_file(&path) {
+                let reading = records_csv::open(&path, &|done, of| going.tell(done, of));
+                let reading = Arc::new(reading.map_err(|error| unread(&error))?);
+                What::Own { reading, meets: Vec::new(), alike: Vec::new(), as_new: false }
+            } else {
+                spreadsheet(records_import::open(&path).map_err(|error| unread(&error))?)
+            };
+            going.goes_on()?;
+            what.take(what.held().look(&snapshot.into_farm(), FIRST_ROWS, going)?, FIRST_ROWS);
+            Ok(Box::new(Coming { source, asked, looked: Some(asked), line: 0, record: 0, what }))
+        },
+        |desk, coming| {
+            let source = coming.source.clone();
+            desk.season_log.import.coming = Some(coming);
+            desk.tell_where(View::SeasonLog, &format!("{source} is read"));
+        },
+    );
+}
+
+/// Holds what is coming against the farm as it stands now, by what is chosen now.
+fn look_again(desk: &mut Desk, coming: &mut Coming, rows: usize) {
+    let revision = desk.document.revision();
+    coming.asked = Asked { revision, changes: coming.asked.changes + 1, rows };
+    let (snapshot, held, asked) = (desk.document.snapshot(), coming.what.held(), coming.asked);
+    desk.start(
+        Task::looks(format!("Looking at {}", coming.source), "The records were not looked at")
+            .counting("record", "records")
+            .in_place(LOOKING),
+        move |going| Ok(held.look(&snapshot.into_farm(), rows, going)?),
+        move |desk, looked| {
+            let coming = desk.season_log.import.coming.as_mut();
+            if let Some(coming) = coming.filter(|coming| coming.asked == asked) {
+                coming.what.take(looked, rows);
+                coming.looked = Some(asked);
+            }
+        },
+    );
 }
 
 fn spreadsheet(table: Table) -> What {
@@ -100,16 +180,15 @@ fn spreadsheet(table: Table) -> What {
     let is_taken =
         |at: &usize| table.header.len() <= FEW_COLUMNS || mapping.takes.iter().any(|take| take.column == *at);
     let shown = (0..table.header.len()).filter(is_taken).collect();
-    What::Other { table, mapping, preview: Preview::default(), shown, whole: false }
+    What::Other { table: Arc::new(table), mapping, preview: Preview::default(), shown, whole: false }
 }
 
 /// Shows the page.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     let Some(mut coming) = desk.season_log.import.coming.take() else { return };
     // The farm may have been changed in another view meanwhile.
-    if coming.revision != desk.document.revision() {
-        coming.revision = desk.document.revision();
-        coming.what.again(desk.document.farm());
+    if coming.asked.revision != desk.document.revision() {
+        look_again(desk, &mut coming, FIRST_ROWS);
     }
     let mut is_done = false;
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
@@ -118,7 +197,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
             ui.add_space(4.0);
             look::sheet(ui).show(ui, |ui| {
                 ui.set_width(PAGE.min(ui.available_width()));
-                let farm = desk.document.farm();
+                let units = desk.document.farm().units;
                 let mut is_changed = false;
                 match &mut coming.what {
                     What::Own { reading, meets, alike, as_new } => own(ui, reading, meets, alike, as_new),
@@ -130,12 +209,12 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
                     }
                 }
                 if is_changed {
-                    coming.what.again(farm);
+                    look_again(desk, &mut coming, FIRST_ROWS);
                     coming.line = 0;
                     coming.record = 0;
                 }
                 let shown = coming.what.records();
-                records(ui, &shown, &mut coming.record, farm.units);
+                records(ui, &shown, &mut coming.record, units);
                 let refused = match &coming.what {
                     What::Own { reading, .. } => &reading.refused,
                     What::Other { preview, .. } => &preview.refused,
@@ -179,13 +258,23 @@ fn records_of(number: usize) -> String {
 fn end(desk: &mut Desk, ui: &mut Ui, coming: &mut Coming) -> bool {
     let number = coming.what.records().len();
     let mut is_done = false;
+    let is_looked = coming.looked == Some(coming.asked);
     ui.horizontal_wrapped(|ui| {
         // What is imported is what was shown, so all of it is shown before.
-        if let What::Other { table, mapping, preview, whole: whole @ false, .. } = &mut coming.what {
-            let words = format!("Look at all {} rows", table.rows.len());
-            if ui.add_enabled(preview.to_choose.is_empty(), egui::Button::new(words)).clicked() {
-                *preview = records_import::preview(table, mapping, desk.document.farm());
-                *whole = preview.to_choose.is_empty();
+        let whole = match &coming.what {
+            What::Other { table, preview, whole: false, .. } => Some((table.rows.len(), preview.to_choose.is_empty())),
+            _ => None,
+        };
+        if !is_looked {
+            if desk.is_at_work(LOOKING) {
+                ui.label(look::soft(ui, "The rows are being looked at…"));
+            } else if ui.button("Look at the rows again").clicked() {
+                look_again(desk, coming, coming.asked.rows);
+            }
+        } else if let Some((rows, is_ready)) = whole {
+            let words = format!("Look at all {rows} rows");
+            if ui.add_enabled(is_ready, egui::Button::new(words)).clicked() {
+                look_again(desk, coming, usize::MAX);
             }
         } else if ui.add_enabled(number > 0, egui::Button::new(format!("Import {}", records_of(number)))).clicked() {
             let mut entered = Vec::new();

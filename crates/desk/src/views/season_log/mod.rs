@@ -26,7 +26,7 @@ use crate::parts::boxes;
 
 pub use listed::Season;
 pub use recording::{acts, record_pass};
-pub(crate) use seal::on_opening;
+pub(crate) use seal::{has_seals, on_opening};
 
 /// Width of the page of a record.
 const PAGE: f32 = 560.0;

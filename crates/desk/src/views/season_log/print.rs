@@ -1,6 +1,6 @@
 //! Records on paper: the record book of what the list shows, and the sheet on an application for workers.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use tankard_core::finding::Level;
 use tankard_core::season::review::words::count;
@@ -8,7 +8,7 @@ use tankard_file::store::{self, Report};
 use tankard_paper::{book, worker_protection};
 
 use super::export::shown;
-use crate::app::Desk;
+use crate::app::{Desk, Failed, Going, Task};
 use crate::files::Purpose;
 
 /// Saves the record book of what the list shows.
@@ -20,41 +20,57 @@ pub fn save_book(desk: &mut Desk, purpose: Purpose, path: &Path) {
         by: if purpose == Purpose::SaveBookByField { book::By::Field } else { book::By::Date },
         one_a_page: purpose == Purpose::SaveRecordPages,
     };
-    let made = book::pdf(desk.document.farm(), &ids, options, desk.now().date()).map_err(|error| error.to_string());
-    match made.and_then(|pdf| put(path, &pdf)) {
-        Ok(()) => {
-            let records = count(ids.len(), "record", "records");
-            desk.tell(format!("The record book of {records} is saved as {}", path.display()));
-        }
-        Err(error) => desk.tell_problem(format!("The record book was not saved: {error}")),
-    }
+    let (snapshot, asked, today) = (desk.document.snapshot(), desk.moment(), desk.now().date());
+    let (path, records) = (with_ending(path), count(ids.len(), "record", "records"));
+    let to = path.clone();
+    desk.start(
+        Task::writing(&path, "The record book was not saved").counting("record laid out", "records laid out"),
+        move |going| {
+            let farm = snapshot.into_farm();
+            let pdf = book::pdf_told(&farm, &ids, options, today, &|done, of| going.tell(done, of));
+            put(&to, &pdf.map_err(Failed::of)?, going)
+        },
+        move |desk, ()| {
+            let since = desk.since(asked);
+            desk.tell(format!("The record book of {records} is saved as {}{since}", path.display()));
+        },
+    );
 }
 
 /// Saves the sheet of the open record for workers, and says what is missing on it.
 pub fn save_workers(desk: &mut Desk, path: &Path) {
     let Some(id) = desk.season_log.chosen.clone() else { return };
-    let made = worker_protection::pdf(desk.document.farm(), &[id], desk.now().date());
-    let made = made.map_err(|error| error.to_string());
-    match made.and_then(|(pdf, findings)| put(path, &pdf).map(|()| findings)) {
-        Ok(findings) => {
+    let (snapshot, asked, today) = (desk.document.snapshot(), desk.moment(), desk.now().date());
+    let path = with_ending(path);
+    let to = path.clone();
+    desk.start(
+        Task::writing(&path, "The sheet for workers was not saved"),
+        move |going| {
+            let made = worker_protection::pdf(&snapshot.into_farm(), &[id], today);
+            let (pdf, findings) = made.map_err(Failed::of)?;
+            put(&to, &pdf, going)?;
+            Ok(findings)
+        },
+        move |desk, findings| {
             let missing: Vec<&str> = findings
                 .iter()
                 .filter(|finding| finding.level > Level::Note)
                 .map(|finding| finding.text.as_str())
                 .collect();
-            let mut words = format!("The sheet for workers is saved as {}", path.display());
+            let words = format!("The sheet for workers is saved as {}{}", path.display(), desk.since(asked));
             if missing.is_empty() {
                 desk.tell(words);
             } else {
-                words = format!("{words}, with blanks to fill in: {}", missing.join("; "));
-                desk.tell_problem(words);
+                desk.tell_problem(format!("{words}, with blanks to fill in: {}", missing.join("; ")));
             }
-        }
-        Err(error) => desk.tell_problem(format!("The sheet for workers was not saved: {error}")),
-    }
+        },
+    );
 }
 
-fn put(path: &Path, pdf: &[u8]) -> Result<(), String> {
-    let path = if path.extension().is_some() { path.to_owned() } else { path.with_extension("pdf") };
-    store::put_report(&path, pdf, Report::Pdf).map_err(|error| error.to_string())
+fn with_ending(path: &Path) -> PathBuf {
+    if path.extension().is_some() { path.to_owned() } else { path.with_extension("pdf") }
+}
+
+fn put(path: &Path, pdf: &[u8], going: &Going) -> Result<(), Failed> {
+    store::put_report_told(path, pdf, Report::Pdf, &|_, _| going.goes_on()).map_err(Failed::of)
 }

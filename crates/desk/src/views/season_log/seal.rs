@@ -10,6 +10,7 @@ use jiff::Unit;
 use jiff::civil::{Date, DateTime};
 use tankard_core::farm::{Farm, Id, Record};
 use tankard_core::finding::Level;
+use tankard_core::progress::{Cancelled, Tell};
 use tankard_core::season::amend::{amend, differences, history, take_as_it_is};
 use tankard_core::season::profile::{self, Open};
 use tankard_core::season::seal::{self, Link, Verdict, is_signed, respecting, sign, verify};
@@ -154,19 +155,31 @@ fn moment(at: DateTime) -> String {
     at.strftime("%-d %b %Y, %H:%M").to_string()
 }
 
+/// Whether there are any seals.
+pub(crate) fn has_seals(farm: &Farm) -> bool {
+    farm.records.values().any(is_signed)
+}
+
 /// What there is to say of the seals of a farm that is opened.
-pub(crate) fn on_opening(farm: &Farm) -> Option<String> {
-    let broken: Vec<&Record> =
-        farm.records.values().filter(|record| matches!(verify(record), Verdict::Broken { .. })).collect();
-    let first = broken.first().map(|record| format!("\"{}\" of {}", record.name, record.date))?;
-    Some(match broken.len() {
+pub(crate) fn on_opening(farm: &Farm, tell: &Tell<'_>) -> Result<Option<String>, Cancelled> {
+    let mut broken: Vec<&Record> = Vec::new();
+    for (at, record) in farm.records.values().enumerate() {
+        tell(at, Some(farm.records.len()))?;
+        if matches!(verify(record), Verdict::Broken { .. }) {
+            broken.push(record);
+        }
+    }
+    let Some(first) = broken.first().map(|record| format!("\"{}\" of {}", record.name, record.date)) else {
+        return Ok(None);
+    };
+    Ok(Some(match broken.len() {
         1 => format!(
             "The signed record {first} was changed outside of an amendment; its page in the season log says more"
         ),
         count => format!(
             "{count} signed records were changed outside of an amendment, the first {first}; the season log marks them"
         ),
-    })
+    }))
 }
 
 /// What stands over the page of a signed record: who signed it, what is wrong with its seal, and the amendment being typed.

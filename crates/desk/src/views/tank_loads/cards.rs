@@ -10,18 +10,20 @@ use std::sync::Arc;
 
 use egui::{RichText, ScrollArea, Ui, Vec2};
 use jiff::civil::{Date, DateTime};
+use tankard_core::day::sheet::SheetContent;
 use tankard_core::farm::card::{Card, CardContent};
 use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::Level;
 use tankard_core::language::{Language, Say, say};
 use tankard_core::loads::card::{cards, day};
 use tankard_core::plan::Plan;
+use tankard_core::progress::Tell;
 use tankard_file::store::{self, Report};
-use tankard_paper::Sheet;
+use tankard_paper::{PaperError, Sheet};
 
 use super::passes::counted;
 use super::preview::Wanted;
-use crate::app::Desk;
+use crate::app::{Desk, Failed, Task};
 use crate::files::Purpose;
 use crate::look;
 use crate::parts::{boxes, lists, mark};
@@ -298,102 +300,177 @@ fn numbered(desk: &mut Desk, id: &Id, after: usize) -> Result<Vec<(Id, Card)>, S
         .collect())
 }
 
-/// The PDF of cards, as they were or are printed.
-fn pdf<'a>(cards: impl Iterator<Item = (&'a Id, &'a Card)>, reprint: Option<&Say>) -> Result<Vec<u8>, String> {
-    let sheets: Vec<Sheet<'_>> = cards.map(|(number, card)| on_paper(number, card, reprint)).collect();
-    tankard_paper::pdf(&sheets).map_err(|error| error.to_string())
+/// The name under which new cards are laid out. One day's or pass's cards wait for those of another, since numbers are given once.
+const ISSUING: &str = "issuing";
+
+/// What is printed, as it was when it was asked for.
+struct ToPrint {
+    sheet: Option<SheetContent>,
+    cards: Vec<(Id, Card)>,
+    /// What a reprint says of itself.
+    reprint: Option<Say>,
+    /// Whether the cards are new, and so are issued once they are written.
+    is_new: bool,
 }
 
-fn on_paper<'a>(number: &'a str, card: &'a Card, reprint: Option<&Say>) -> Sheet<'a> {
-    let languages = &card.content.languages;
-    Sheet {
-        number,
-        issued: Some(moment(card.issued).in_languages(languages)),
-        reprint: reprint.map(|mark| mark.in_languages(languages)),
-        content: &card.content,
-    }
+/// Where it goes.
+enum To {
+    File(PathBuf),
+    /// A passing file, which is handed to the system's viewer.
+    Viewer,
 }
 
-/// Writes what is to be printed; new cards are issued only once they are on disk. Gives what was written, and what `put`
-/// gave.
-fn write<T>(desk: &mut Desk, put: impl FnOnce(&[u8]) -> Result<T, String>) -> Result<(String, T), String> {
-    match desk.tank_loads.printing.take() {
-        Some(Printing::Issue(id)) => {
-            let new = numbered(desk, &id, 0)?;
-            let place = put(&pdf(new.iter().map(|(number, card)| (number, card)), None)?)?;
-            Ok((issue(desk, new), place))
+impl ToPrint {
+    fn gather(desk: &mut Desk, what: Printing) -> Result<Self, String> {
+        if matches!(what, Printing::Issue(_) | Printing::Day(_)) && desk.is_at_work(ISSUING) {
+            return Err("other new cards are being laid out; wait until they are there, or cancel them".to_owned());
         }
-        Some(Printing::Sheet(date)) => {
-            let place = put(&super::evening::pdf(desk, date, &[])?)?;
-            Ok(("The evening sheet".to_owned(), place))
-        }
-        Some(Printing::Day(date)) => {
-            let mut new: Vec<(Id, Card)> = Vec::new();
-            for id in super::evening::with_cards(desk, date) {
-                new.extend(numbered(desk, &id, new.len())?);
+        match what {
+            Printing::Issue(id) => {
+                Ok(Self { sheet: None, cards: numbered(desk, &id, 0)?, reprint: None, is_new: true })
             }
-            let sheets: Vec<Sheet<'_>> = new.iter().map(|(number, card)| on_paper(number, card, None)).collect();
-            let place = put(&super::evening::pdf(desk, date, &sheets)?)?;
-            Ok((format!("The evening sheet with {}", issue(desk, new)), place))
+            Printing::Sheet(date) => {
+                let sheet = Some(super::evening::content(desk, date)?);
+                Ok(Self { sheet, cards: Vec::new(), reprint: None, is_new: false })
+            }
+            Printing::Day(date) => {
+                let mut cards: Vec<(Id, Card)> = Vec::new();
+                for id in super::evening::with_cards(desk, date)? {
+                    cards.extend(numbered(desk, &id, cards.len())?);
+                }
+                Ok(Self { sheet: Some(super::evening::content(desk, date)?), cards, reprint: None, is_new: true })
+            }
+            Printing::Reprint(numbers) => Ok(Self::again(desk, &numbers)),
         }
-        Some(Printing::Reprint(numbers)) => {
-            let now = desk.now();
-            let pass =
-                numbers.first().and_then(|number| desk.document.farm().cards.get(number)).map(|card| card.pass.clone());
-            let old = pass.is_some_and(|pass| {
-                is_superseded(desk, &pass)
-                    || !issued(desk.document.farm(), &pass).iter().any(|(number, _)| numbers.contains(number))
-            });
-            let mark = say(if old { "card-reprinted-old" } else { "card-reprinted" }).with("when", moment(now));
-            let cards = &desk.document.farm().cards;
-            let old: Vec<(&Id, &Card)> = numbers.iter().filter_map(|number| cards.get_key_value(number)).collect();
-            let place = put(&pdf(old.iter().copied(), Some(&mark))?)?;
-            Ok((counted(old.len(), "card"), place))
+    }
+
+    /// Cards that were issued, once more.
+    fn again(desk: &mut Desk, numbers: &[Id]) -> Self {
+        let now = desk.now();
+        let pass =
+            numbers.first().and_then(|number| desk.document.farm().cards.get(number)).map(|card| card.pass.clone());
+        let old = pass.is_some_and(|pass| {
+            is_superseded(desk, &pass)
+                || !issued(desk.document.farm(), &pass).iter().any(|(number, _)| numbers.contains(number))
+        });
+        let mark = say(if old { "card-reprinted-old" } else { "card-reprinted" }).with("when", moment(now));
+        let all = &desk.document.farm().cards;
+        let cards = numbers.iter().filter_map(|number| all.get_key_value(number));
+        let cards = cards.map(|(number, card)| (number.clone(), card.clone())).collect();
+        Self { sheet: None, cards, reprint: Some(mark), is_new: false }
+    }
+
+    fn pdf(&self, tell: &Tell<'_>) -> Result<Vec<u8>, PaperError> {
+        let sheets: Vec<Sheet<'_>> = self
+            .cards
+            .iter()
+            .map(|(number, card)| {
+                let languages = &card.content.languages;
+                Sheet {
+                    number,
+                    issued: Some(moment(card.issued).in_languages(languages)),
+                    reprint: self.reprint.as_ref().map(|mark| mark.in_languages(languages)),
+                    content: &card.content,
+                }
+            })
+            .collect();
+        match &self.sheet {
+            Some(sheet) => tankard_paper::evening::pdf_told(sheet, &sheets, tell),
+            None => tankard_paper::pdf_told(&sheets, tell),
         }
-        None => Err("it is no longer known which cards were meant; choose them again".to_owned()),
+    }
+
+    /// "3 cards", "The evening sheet with 3 cards".
+    fn words(&self) -> String {
+        let cards = counted(self.cards.len(), "card");
+        match (&self.sheet, self.cards.len()) {
+            (Some(_), 0) => "The evening sheet".to_owned(),
+            (Some(_), _) => format!("The evening sheet with {cards}"),
+            (None, _) => cards,
+        }
+    }
+
+    fn task(&self, failed: &str) -> Task {
+        let words = if self.sheet.is_some() { "Laying out the evening sheet" } else { "Laying out cards" };
+        let task = if self.is_new { Task::issues(words, failed).called(ISSUING) } else { Task::writes(words, failed) };
+        task.counting("card", "cards")
     }
 }
 
-/// Issues cards that are written, and says how many.
-fn issue(desk: &mut Desk, new: Vec<(Id, Card)>) -> String {
-    let count = new.len();
+/// Writes what is to be printed; new cards are issued only once they are on disk.
+fn print(desk: &mut Desk, to: To) {
+    let what = desk.tank_loads.printing.take();
+    let failed = match what {
+        Some(Printing::Sheet(_) | Printing::Day(_)) => "The evening sheet was not written",
+        _ => "The cards were not written",
+    };
+    let gathered = what
+        .ok_or_else(|| "it is no longer known which cards were meant; choose them again".to_owned())
+        .and_then(|what| ToPrint::gather(desk, what));
+    let print = match gathered {
+        Ok(print) => print,
+        Err(problem) => {
+            desk.tell_problem(format!("{failed}: {problem}"));
+            return;
+        }
+    };
+    let asked = desk.moment();
+    desk.start(
+        print.task(failed),
+        move |going| {
+            let pdf = print.pdf(&|done, of| going.tell(done, of)).map_err(Failed::of)?;
+            let place = match &to {
+                To::File(path) => {
+                    store::put_report_told(path, &pdf, Report::Pdf, &|_, _| going.goes_on()).map_err(Failed::of)?;
+                    path.clone()
+                }
+                To::Viewer => passing_file(&pdf).map_err(Failed::Because)?,
+            };
+            Ok((print, to, place))
+        },
+        move |desk, (print, to, place)| {
+            let since = desk.since(asked);
+            let what = print.words();
+            if print.is_new && !issue(desk, print.cards) {
+                let words =
+                    "their numbers were given to other cards meanwhile, so they are not for use; issue them again";
+                desk.tell_problem(format!("{what} written to {}, but {words}", place.display()));
+                return;
+            }
+            match to {
+                To::File(_) => desk.tell(format!("{what} written to {}{since}", place.display())),
+                To::Viewer if open::that_detached(&place).is_ok() => {
+                    desk.tell(format!("{what} handed to the system's viewer: {}{since}", place.display()));
+                }
+                To::Viewer => {
+                    let words = "written, but no program to show PDF answered";
+                    desk.tell_problem(format!("{what} {words}: {}", place.display()));
+                }
+            }
+        },
+    );
+}
+
+/// Issues cards that are written, unless one of their numbers is given already, as where a backup was restored meanwhile.
+fn issue(desk: &mut Desk, new: Vec<(Id, Card)>) -> bool {
+    let known = &desk.document.farm().cards;
+    if new.iter().any(|(number, _)| known.contains_key(number)) {
+        return false;
+    }
     desk.document.issue(new);
     // The paper is out, so the numbers must not be lost even where the machine stops now.
-    // The paper is out, so this is waited for.
-    desk.keep(std::time::Duration::from_secs(5));
-    counted(count, "card")
+    desk.keep(std::time::Duration::ZERO);
+    true
 }
 
 /// Saves the cards as PDF where the user said.
 pub fn save(desk: &mut Desk, path: &Path) {
-    let failed = failed(desk);
-    let put = |bytes: &[u8]| store::put_report(path, bytes, Report::Pdf).map_err(|error| error.to_string());
-    match write(desk, put) {
-        Ok((what, ())) => desk.tell(format!("{what} written to {}", path.display())),
-        Err(problem) => desk.tell_problem(format!("{failed}: {problem}")),
-    }
-}
-
-/// What to say where what is to be printed cannot be written.
-fn failed(desk: &Desk) -> &'static str {
-    match desk.tank_loads.printing {
-        Some(Printing::Sheet(_) | Printing::Day(_)) => "The evening sheet was not written",
-        _ => "The cards were not written",
-    }
+    print(desk, To::File(path.to_owned()));
 }
 
 /// Writes the cards to a passing file and hands it to the system's viewer, from where they are printed.
 pub(super) fn open(desk: &mut Desk) {
-    let failed = failed(desk);
-    match write(desk, passing_file) {
-        Ok((what, path)) => match open::that_detached(&path) {
-            Ok(()) => desk.tell(format!("{what} handed to the system's viewer: {}", path.display())),
-            Err(_) => {
-                desk.tell_problem(format!("{what} written, but no program to show PDF answered: {}", path.display()));
-            }
-        },
-        Err(problem) => desk.tell_problem(format!("{failed}: {problem}")),
-    }
+    print(desk, To::Viewer);
 }
 
 /// Writes a PDF to a new file in the folder for passing files. Nobody can know its name before, so nobody on the same

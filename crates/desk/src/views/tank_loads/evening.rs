@@ -46,24 +46,55 @@ impl Made {
     }
 }
 
-fn fresh(desk: &mut Desk, date: Date) -> Arc<Made> {
+/// The day as it stands now; none while the order of its passes is looked for.
+fn fresh(desk: &mut Desk, date: Date) -> Option<Arc<Made>> {
     let key = (desk.document.revision(), date);
     if let Kept(Some((known, made))) = &desk.tank_loads.day_kept
         && *known == key
     {
-        return Arc::clone(made);
+        return Some(Arc::clone(made));
     }
-    let (plans, day) = (desk.document.plans_of(date), desk.document.day(date));
+    let day = desk.day(date)?;
+    let plans = desk.document.plans_of(date);
     let all: Vec<&Plan> = plans.iter().map(Arc::as_ref).collect();
     let sheet = sheet(desk.document.farm(), date, &all, &day.slots().collect::<Vec<_>>());
     let made = Arc::new(Made { day, sheet, plans });
     desk.tank_loads.day_kept = Kept(Some((key, Arc::clone(&made))));
-    made
+    Some(made)
 }
+
+/// The same, and meanwhile the day as it stood before the last change.
+fn shown(desk: &mut Desk, date: Date) -> Option<Arc<Made>> {
+    let fresh = fresh(desk, date);
+    fresh.or_else(|| match &desk.tank_loads.day_kept {
+        Kept(Some(((_, known), made))) if *known == date => Some(Arc::clone(made)),
+        Kept(_) => None,
+    })
+}
+
+/// Says that what is shown is not the order of now.
+fn looked_for(desk: &mut Desk, ui: &mut Ui, date: Date) {
+    if fresh(desk, date).is_some() {
+        return;
+    }
+    ui.horizontal_wrapped(|ui| {
+        mark::show(ui, Level::Check);
+        if desk.is_looking_for_order() {
+            ui.label("The best order of the day is being looked for; below it stands as before the last change.");
+        } else {
+            ui.label("The order below is not looked for to the end.");
+            if boxes::act(ui, "Look for the best order").clicked() {
+                desk.look_for_order_again();
+            }
+        }
+    });
+}
+
+const LOOKED_FOR: &str = "the order of the day is not there yet; wait until it is, or have it looked for again";
 
 /// What there is to say of a day, at the right.
 pub(super) fn settle(desk: &mut Desk, ui: &mut Ui, date: Date) {
-    let made = fresh(desk, date);
+    let Some(made) = shown(desk, date) else { return };
     ui.label(look::heading("To settle on this day"));
     ui.add_space(4.0);
     if made.day.findings.is_empty() {
@@ -98,34 +129,16 @@ fn stopped(desk: &mut Desk, ui: &mut Ui, made: &Made) {
 
 /// Shows the page of a day.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, date: Date) {
-    let made = fresh(desk, date);
     let key = date.to_string();
     let before = desk.document.farm().days.get(&key).cloned().unwrap_or_default();
     let mut day = before.clone();
     title(ui, date, &mut day);
     ui.add_space(4.0);
+    looked_for(desk, ui, date);
     let mut next = None;
-    ScrollArea::vertical().id_salt("day").auto_shrink(false).show(ui, |ui| {
-        ui.set_width(ui.available_width() - 12.0);
-        on_sheet(ui, |ui| picture(desk, ui, &made, &mut day, &mut next));
-        for rig in &made.day.rigs {
-            ui.add_space(look::GRID);
-            on_sheet(ui, |ui| of_rig(desk, ui, &made, rig, &mut day, &mut next));
-        }
-        if !made.day.loose.is_empty() {
-            ui.add_space(look::GRID);
-            on_sheet(ui, |ui| {
-                ui.label(look::heading("Without a rig"));
-                for slot in &made.day.loose {
-                    row(desk, ui, &made, slot, None, &mut day, &mut next);
-                }
-            });
-        }
-        ui.add_space(look::GRID);
-        on_sheet(ui, |ui| truck(ui, &made.sheet));
-        ui.add_space(look::GRID);
-        on_sheet(ui, |ui| print(desk, ui, date, &made));
-    });
+    if let Some(made) = shown(desk, date) {
+        page(desk, ui, date, &made, &mut day, &mut next);
+    }
     if day != before {
         desk.document.edit(|farm| {
             if day == Day::default() {
@@ -139,6 +152,31 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, date: Date) {
         desk.tank_loads.choose(&id);
         desk.tank_loads.reveal = true;
     }
+}
+
+/// The day in its order, what goes on the truck, and printing.
+fn page(desk: &mut Desk, ui: &mut Ui, date: Date, made: &Made, day: &mut Day, next: &mut Option<Id>) {
+    ScrollArea::vertical().id_salt("day").auto_shrink(false).show(ui, |ui| {
+        ui.set_width(ui.available_width() - 12.0);
+        on_sheet(ui, |ui| picture(desk, ui, made, day, next));
+        for rig in &made.day.rigs {
+            ui.add_space(look::GRID);
+            on_sheet(ui, |ui| of_rig(desk, ui, made, rig, day, next));
+        }
+        if !made.day.loose.is_empty() {
+            ui.add_space(look::GRID);
+            on_sheet(ui, |ui| {
+                ui.label(look::heading("Without a rig"));
+                for slot in &made.day.loose {
+                    row(desk, ui, made, slot, None, day, next);
+                }
+            });
+        }
+        ui.add_space(look::GRID);
+        on_sheet(ui, |ui| truck(ui, &made.sheet));
+        ui.add_space(look::GRID);
+        on_sheet(ui, |ui| print(desk, ui, date, made));
+    });
 }
 
 fn title(ui: &mut Ui, date: Date, day: &mut Day) {
@@ -438,14 +476,13 @@ fn is_ready(plan: &Plan) -> bool {
 }
 
 /// The passes of a day that have cards, in its order.
-pub(super) fn with_cards(desk: &mut Desk, date: Date) -> Vec<Id> {
-    let made = fresh(desk, date);
+pub(super) fn with_cards(desk: &mut Desk, date: Date) -> Result<Vec<Id>, String> {
+    let made = fresh(desk, date).ok_or(LOOKED_FOR)?;
     let ready = |slot: &&Slot| made.plan(&slot.pass).is_some_and(is_ready);
-    made.day.slots().filter(ready).map(|slot| slot.pass.clone()).collect()
+    Ok(made.day.slots().filter(ready).map(|slot| slot.pass.clone()).collect())
 }
 
-/// The sheet of a day as a PDF, with the cards given behind it.
-pub(super) fn pdf(desk: &mut Desk, date: Date, cards: &[tankard_paper::Sheet<'_>]) -> Result<Vec<u8>, String> {
-    let made = fresh(desk, date);
-    tankard_paper::evening::pdf(&made.sheet, cards).map_err(|error| error.to_string())
+/// What stands on the sheet of a day.
+pub(super) fn content(desk: &mut Desk, date: Date) -> Result<SheetContent, String> {
+    Ok(fresh(desk, date).ok_or(LOOKED_FOR)?.sheet.clone())
 }

@@ -12,7 +12,8 @@ use tankard_core::words::capital;
 use tankard_file::forecast_csv::{self, Reading, Table, guess, needs_unit, read, units};
 
 use super::{cell, sheet};
-use crate::app::Desk;
+use crate::app::{Desk, Failed, Task};
+use crate::command::View;
 use crate::files::Purpose;
 use crate::look;
 use crate::parts::{boxes, left_out, mark};
@@ -64,24 +65,32 @@ fn zone(name: &str) -> Option<TimeZone> {
 /// Looks at the file that was chosen.
 pub fn read_file(desk: &mut Desk, path: &Path) {
     let source = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
-    match forecast_csv::open(path) {
-        Ok(table) => {
-            let farm = desk.document.farm();
-            let layout = guess(&table, &farm.forecast.layouts);
+    let farm = desk.document.farm();
+    let (layouts, zone, path) = (farm.forecast.layouts.clone(), zone_name(farm).to_owned(), path.to_owned());
+    desk.start(
+        Task::reading(&path, "The forecast was not read").in_place("forecast"),
+        move |going| {
+            let unread = |error| Failed::Because(format!("{error}: {}", path.display()));
+            let table = forecast_csv::open(&path).map_err(unread)?;
+            going.goes_on()?;
+            let layout = guess(&table, &layouts);
             let is_taken = |at: &usize| {
                 let heading = table.header.get(*at);
                 table.header.len() <= FEW_COLUMNS || layout.takes.iter().any(|take| Some(&take.column) == heading)
             };
             let shown = (0..table.header.len()).filter(is_taken).collect();
-            let zone = zone_name(farm).to_owned();
             let reading = Reading::default();
             let mut coming = Coming { source, table, layout, reading, zone, shown, line: 0 };
             coming.read_again();
+            Ok(coming)
+        },
+        |desk, coming| {
+            let source = coming.source.clone();
             desk.tank_loads.forecast.coming = Some(coming);
             desk.tank_loads.forecast.by_hand = false;
-        }
-        Err(error) => desk.tell_problem(format!("The forecast was not read: {error}: {}", path.display())),
-    }
+            desk.tell_where(View::TankLoads, &format!("{source} is read"));
+        },
+    );
 }
 
 /// Shows the sheet.

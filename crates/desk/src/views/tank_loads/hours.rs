@@ -31,12 +31,11 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         sheet(ui, |ui| day(desk, ui, id, plan));
         ui.add_space(look::GRID);
         let day = desk.document.farm().passes.get(id).map(|pass| pass.date);
-        if let Some(day) = day {
-            let planned = desk.document.day(day);
-            if planned.slots().count() > 1 {
-                sheet(ui, |ui| passes(desk, ui, id, &planned));
-                ui.add_space(look::GRID);
-            }
+        if let Some(planned) = day.and_then(|day| desk.day(day))
+            && planned.slots().count() > 1
+        {
+            sheet(ui, |ui| passes(desk, ui, id, &planned));
+            ui.add_space(look::GRID);
         }
         if !plan.hours.limits.is_empty() {
             sheet(ui, |ui| limits(ui, &plan.hours));

@@ -12,7 +12,7 @@ use tankard_core::working::Working;
 use tankard_file::store::{self, Report};
 
 use super::{Shown, cell, worked};
-use crate::app::Desk;
+use crate::app::{Desk, Failed, Task};
 use crate::files::Purpose;
 use crate::look;
 use crate::parts::{boxes, findings, lists};
@@ -211,21 +211,37 @@ fn signs(ui: &mut Ui, page: &JarSheet) {
 
 /// Saves the sheet that was asked for where the user said.
 pub fn save(desk: &mut Desk, path: &Path) {
-    match write(desk, path) {
-        Ok(()) => desk.tell(format!("The jar test is written to {}", path.display())),
-        Err(problem) => desk.tell_problem(format!("The jar test was not written: {problem}")),
-    }
+    let page = match asked(desk) {
+        Ok(page) => page,
+        Err(problem) => {
+            desk.tell_problem(format!("The jar test was not written: {problem}"));
+            return;
+        }
+    };
+    let (since, path) = (desk.moment(), path.to_owned());
+    let to = path.clone();
+    desk.start(
+        Task::writing(&path, "The jar test was not written"),
+        move |going| {
+            let bytes = tankard_paper::jar::pdf(&page).map_err(Failed::of)?;
+            store::put_report_told(&to, &bytes, Report::Pdf, &|_, _| going.goes_on()).map_err(Failed::of)
+        },
+        move |desk, ()| {
+            let since = desk.since(since);
+            desk.tell(format!("The jar test is written to {}{since}", path.display()));
+        },
+    );
 }
 
-fn write(desk: &mut Desk, path: &Path) -> Result<(), String> {
+/// The sheet that was asked for.
+fn asked(desk: &mut Desk) -> Result<JarSheet, String> {
     let (id, size) =
         desk.tank_loads.jar.asked.take().ok_or("it is no longer known which one was meant; choose it again")?;
     if let Some(unread) = desk.unread.first() {
         return Err(format!("\"{}\" holds a text that is not understood; mend it first", unread.name));
     }
     let plan = desk.document.plan(&id).ok_or("the pass is gone")?;
-    let bytes = pdf(desk.document.farm(), &plan, size)?;
-    store::put_report(path, &bytes, Report::Pdf).map_err(|error| error.to_string())
+    page(desk.document.farm(), &plan, size)
 }
 
 /// The sheet of a plan's jar test as PDF.
@@ -233,10 +249,13 @@ fn write(desk: &mut Desk, path: &Path) -> Result<(), String> {
 /// # Errors
 /// A sentence that says what is missing, or why it could not be laid out.
 pub fn pdf(farm: &Farm, plan: &Plan, size: Jar) -> Result<Vec<u8>, String> {
+    tankard_paper::jar::pdf(&page(farm, plan, size)?).map_err(|error| error.to_string())
+}
+
+fn page(farm: &Farm, plan: &Plan, size: Jar) -> Result<JarSheet, String> {
     let test = jar(plan, farm, size).ok_or("the spray volume over ground is not typed")?;
     if let Some(stop) = test.findings.iter().find(|_| test.is_incomplete()) {
         return Err(stop.text.clone());
     }
-    let page = sheet(farm, &test).ok_or("the pass is gone")?;
-    tankard_paper::jar::pdf(&page).map_err(|error| error.to_string())
+    Ok(sheet(farm, &test).ok_or("the pass is gone")?)
 }

@@ -13,7 +13,8 @@ use tankard_core::season::review::words::count;
 use tankard_core::words::capital;
 use tankard_file::ground::{self, Becomes, Found, GroundError, Taken};
 
-use crate::app::Desk;
+use crate::app::{Desk, Failed, Task};
+use crate::command::View;
 use crate::look;
 use crate::parts::{boxes, mark};
 
@@ -60,20 +61,30 @@ impl Coming {
 /// Looks at the file that was chosen.
 pub fn read_file(desk: &mut Desk, path: &Path) {
     let near = desk.document.farm().place.as_ref().and_then(|place| place.position().ok());
-    match ground::open(path, near) {
-        Ok(found) => {
+    let (revision, snapshot) = (desk.document.revision(), desk.document.snapshot());
+    let path = path.to_owned();
+    desk.start(
+        Task::reading(&path, "The boundaries were not read").counting("piece", "pieces").in_place("boundaries"),
+        move |going| {
+            let found = ground::open(&path, near, &|done, of| going.tell(done, of)).map_err(|error| match error {
+                // It names the file by itself.
+                GroundError::Io { .. } => Failed::of(error),
+                _ => Failed::Because(format!("{error}: {}", path.display())),
+            })?;
+            let farm = snapshot.into_farm();
             let source = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
-            let becomes = ground::suggest(desk.document.farm(), &found);
+            let becomes = ground::suggest(&farm, &found);
+            going.goes_on()?;
             let thumbs = found.pieces.iter().map(|piece| thumb::Thumb::of(&piece.shape)).collect();
-            let compared = compared::all(desk.document.farm(), &found, &becomes);
-            let revision = desk.document.revision();
-            let coming = Coming { source, found, becomes, thumbs, compared, revision, refused: 0 };
-            desk.fields.import.coming = Some(Box::new(coming));
-        }
-        // It names the file by itself.
-        Err(error @ GroundError::Io { .. }) => desk.tell_problem(format!("The boundaries were not read: {error}")),
-        Err(error) => desk.tell_problem(format!("The boundaries were not read: {error}: {}", path.display())),
-    }
+            let compared = compared::all(&farm, &found, &becomes);
+            Ok(Box::new(Coming { source, found, becomes, thumbs, compared, revision, refused: 0 }))
+        },
+        |desk, coming| {
+            let source = coming.source.clone();
+            desk.fields.import.coming = Some(coming);
+            desk.tell_where(View::Fields, &format!("{source} is read"));
+        },
+    );
 }
 
 /// Shows the page.

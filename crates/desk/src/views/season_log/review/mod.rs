@@ -134,7 +134,6 @@ struct Shown<'a> {
 
 /// Shows the review of a farm that has records.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
-    paper::tell(desk, ui);
     let today = desk.now().date();
     let revision = desk.document.revision();
     let farm = desk.document.farm();
@@ -223,21 +222,21 @@ fn choices(state: &mut State, kept: &Kept, ui: &mut Ui) -> bool {
             add(ui);
         });
     };
-    let mut to_paper = |state: &State, ui: &mut Ui| {
+    let mut to_paper = |ui: &mut Ui| {
         let right = egui::Layout::right_to_left(egui::Align::Center);
-        printing = ui.with_layout(right, |ui| paper::act(&state.paper, ui)).inner;
+        printing = ui.with_layout(right, paper::act).inner;
     };
     if ui.available_width() < TWO_LINES {
         line(ui, &mut |ui| {
             seasons(state, kept, ui);
-            to_paper(state, ui);
+            to_paper(ui);
         });
         line(ui, &mut |ui| field_and_crop(state, kept, ui));
     } else {
         line(ui, &mut |ui| {
             seasons(state, kept, ui);
             field_and_crop(state, kept, ui);
-            to_paper(state, ui);
+            to_paper(ui);
         });
     }
     printing
