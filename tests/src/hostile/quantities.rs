@@ -76,6 +76,7 @@ fn one<Q: Quantity + std::fmt::Debug>(text: &str) -> bool {
 fn read_back<Q: Quantity>(text: &str, shown: &str) -> Option<Q> {
     match Q::parse(shown) {
         Ok(back) => Some(back),
+        Err(error) if error.problem.contains("too large") => None,
         Err(error) => {
             assert!(shown.contains(','), "{text:?} shows as {shown:?}: {error}");
             let plain = Q::parse(&shown.replace(',', ""));
