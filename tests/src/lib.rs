@@ -2,9 +2,11 @@
 //!
 //! The checks stand in `tests/`; the published values, each with its source, in the tables of `reference/`.
 //! [`ground`] makes boundaries of any number for the benches of maps and imports,
+//! [`hostile`] has what must hold for any bytes that are read, for fuzzers and for the test that replays what they found,
 //! [`log`] makes a farm with many records for the checks of the season review and for its bench.
 
 pub mod ground;
+pub mod hostile;
 pub mod log;
 
 use proptest::test_runner::{Config, RngSeed};

@@ -482,6 +482,33 @@ fn files_that_swell_or_nest_are_refused() {
     assert!(problem("large.json", &vec![b' '; (64 << 20) + 1]).contains("larger than 64 MB"));
 }
 
+/// Each of these took the square of its length: hours for a file of a few megabytes.
+#[test]
+fn floods_of_one_thing_take_no_square_of_time() {
+    use std::fmt::Write as _;
+    let mut flood = String::from("<kml><Placemark");
+    for number in 0..1_000_000 {
+        write!(flood, " a{number}=\"\"").unwrap();
+    }
+    flood.push_str("/></kml>");
+    assert!(problem("attributes.kml", flood.as_bytes()).contains("\"Placemark\" has more than 256 attributes"));
+    // The same further file named again and again.
+    let named = format!("<ISO11783_TaskData>{}</ISO11783_TaskData>", "<XFR A=\"PFD00000\"/>".repeat(500_000));
+    let further = format!("<XFC><!--{}--></XFC>", "-".repeat(1 << 20));
+    let beside = Companion { name: "PFD00000.XML".to_owned(), bytes: further.into_bytes() };
+    let found = read("TASKDATA.XML", named.as_bytes(), &[beside], None).unwrap();
+    assert_eq!((found.pieces.len(), found.refused.len()), (0, 0));
+    // As many pieces of one name as are read.
+    let point = "{\"type\":\"Feature\",\"properties\":{\"name\":\"Tree\"},\"geometry\":{\"type\":\"Point\",\"coordinates\":[-96.4,41.2]}},";
+    let all =
+        format!("{{\"type\":\"FeatureCollection\",\"features\":[{}]}}", point.repeat(20_000).trim_end_matches(','));
+    let found = read("trees.geojson", all.as_bytes(), &[], near()).unwrap();
+    let farm = Farm::new("Trees");
+    let (farm, taken) = take(&farm, &found, &suggest(&farm, &found));
+    assert_eq!((farm.surroundings.len(), taken.surroundings.len()), (20_000, 20_000));
+    assert!(farm.surroundings.contains_key("tree-20000"));
+}
+
 #[test]
 fn files_that_are_something_else_are_refused_with_what_to_do() {
     for (name, bytes) in

@@ -824,4 +824,58 @@ proptest! {
         };
         prop_assert!(stops(days.saturating_add(more)) >= stops(days));
     }
+
+    /// A law of labels: one more limit on a label allows nothing that was forbidden. It holds a limit that is looked for once
+    /// and found in the first statement alone, and two mosts of which the wider wins.
+    #[test]
+    fn a_further_limit_never_lifts_a_stop(
+        one in (0_usize..7, 1_u32..64),
+        other in (0_usize..7, 1_u32..64),
+        times in 0_usize..4,
+        first in any::<bool>(),
+    ) {
+        let bases = |limits: &[(usize, u32)]| {
+            let mut farm = farm();
+            farm.passes["p"].growing.air = Some(q("75 °F"));
+            for (kind, value) in limits {
+                farm.products["a"].label.push(Statement::new(limit(*kind, *value), &format!("page {kind}")));
+            }
+            for at in 0..times {
+                record(&mut farm, "a", date(2031, 5, 1 + i8::try_from(at).unwrap()));
+            }
+            let findings = plan(&farm, "p").unwrap().findings;
+            findings.into_iter().filter(|finding| finding.level == Level::Stop).count()
+        };
+        let both = if first { [other, one] } else { [one, other] };
+        let (alone, with) = (bases(&[one]), bases(&both));
+        prop_assert!(with >= alone, "{} Stops with {:?} alone and {} with {:?} beside it", alone, one, with, other);
+    }
+
+    /// A law of the limits at the lower end: to whoever must reach more, no less is objected. Droplets stand by their
+    /// order, from fine to coarse. It holds a comparison turned round.
+    #[test]
+    fn raising_a_least_never_lifts_an_objection(kind in 0_usize..5, low in 0_u32..64, more in 0_u32..64) {
+        let droplets = |value: u32| {
+            let all = Droplets::ALL;
+            all[usize::try_from(value).unwrap() * all.len() / 128]
+        };
+        let stops = |value: u32| {
+            let least = Some(value);
+            let says = match kind {
+                0 => Says::Rate { least: least.map(|value| q(&format!("{value} fl oz/ac"))), most: None },
+                1 => Says::Carrier { least: least.map(|value| q(&format!("{value} gal/ac"))), most: None },
+                2 => Says::Temperature { least: least.map(|value| q(&format!("{} °F", value + 20))), most: None },
+                3 => Says::Droplets { finest: droplets(value), coarsest: None },
+                _ => Says::Wind { most: q("30 mph"), least: least.map(|value| q(&format!("{value} mph"))), gust: None },
+            };
+            let mut farm = saying(says);
+            farm.passes["p"].growing.air = Some(q("75 °F"));
+            let plan = plan(&farm, "p").unwrap();
+            (plan.count(Level::Stop), plan.count(Level::Stop) + plan.count(Level::Check))
+        };
+        let (less, more) = (stops(low), stops(low + more));
+        prop_assert!(more.0 >= less.0 && more.1 >= less.1);
+        // The law is of something: at the upper end each of these is objected to.
+        prop_assert!(stops(127).1 > stops(0).1);
+    }
 }

@@ -7,8 +7,9 @@ use proptest::prelude::*;
 use tankard_core::farm::{
     Farm, Field, Formulation, Line, LoadSplit, Pass, Product, ProductKind, Rig, Says, Statement, Water,
 };
+use tankard_core::finding::Level;
 use tankard_core::plan::{Plan, plan};
-use tankard_core::quantity::{Amount, AmountPerArea, Area, AsTyped};
+use tankard_core::quantity::{Amount, AmountPerArea, Area, AsTyped, Units};
 use tankard_tests::cases;
 
 fn typed<Q: tankard_core::quantity::Quantity>(text: &str) -> AsTyped<Q> {
@@ -191,6 +192,123 @@ proptest! {
             }
             prop_assert!(level <= load.volume.to_litres() * (1.0 + 1e-9));
         }
+    }
+}
+
+/// How much of each product a plan takes, by the product.
+fn demands(plan: &Plan) -> Vec<(String, f64)> {
+    let mut all: Vec<_> = plan.lines.iter().map(|line| (line.product.clone(), base(line.demand))).collect();
+    all.sort_by(|one, other| one.0.cmp(&other.0));
+    all
+}
+
+fn planned(farm: &Farm) -> Plan {
+    plan(farm, "p").unwrap()
+}
+
+/// Whether each demand of one plan is at least that of another, but for the error of arithmetic.
+fn at_least(more: &Plan, less: &Plan) -> Result<(), TestCaseError> {
+    prop_assert_eq!(more.lines.len(), less.lines.len());
+    for ((product, more), (_, less)) in demands(more).into_iter().zip(demands(less)) {
+        prop_assert!(more >= less * (1.0 - 1e-9), "{}: {} after {}", product, more, less);
+    }
+    Ok(())
+}
+
+proptest! {
+    #![proptest_config(cases(150))]
+
+    /// It holds a sum over fields that leaves one out, and a rounding of demands to loads.
+    #[test]
+    fn more_ground_never_needs_less(case in case(), at in any::<prop::sample::Index>(), more in 0.0..300.0_f64) {
+        let mut larger = case.clone();
+        *at.get_mut(&mut larger.areas) += more;
+        let (less, more) = (planned(&farm(&case)), planned(&farm(&larger)));
+        at_least(&more, &less)?;
+        prop_assert!(more.spray_volume.to_litres() >= less.spray_volume.to_litres() * (1.0 - 1e-9));
+        prop_assert!(more.loads.len() >= less.loads.len());
+    }
+
+    /// It holds a line that is reckoned from what another takes, and one that is capped without a word.
+    #[test]
+    fn a_higher_rate_never_needs_less_and_changes_nothing_else(case in case(), which in 0_usize..3, more in 0.0..64.0_f64) {
+        let mut higher = case.clone();
+        match which {
+            0 => higher.ounces += more,
+            1 => higher.share += more / 32.0,
+            _ => higher.pounds += more / 4.0,
+        }
+        let (less, more) = (planned(&farm(&case)), planned(&farm(&higher)));
+        at_least(&more, &less)?;
+        let changed = ["h", "s", "a"][which];
+        for ((product, one), (_, other)) in demands(&less).into_iter().zip(demands(&more)) {
+            prop_assert!(product == changed || close(one, other), "{} went from {} to {}", product, one, other);
+        }
+        prop_assert!(close(less.spray_volume.to_litres(), more.spray_volume.to_litres()));
+    }
+
+    /// More water over ground: what goes by ground stays, what goes by spray grows with it. It holds the two bases mixed up.
+    #[test]
+    fn more_water_takes_more_of_what_goes_by_spray_alone(case in case(), times in 1.0..4.0_f64) {
+        let mut wetter = case.clone();
+        // To the digits that are typed.
+        wetter.carrier = (case.carrier * times * 1000.0).round() / 1000.0;
+        let dry_carrier = (case.carrier * 1000.0).round() / 1000.0;
+        let (less, more) = (planned(&farm(&case)), planned(&farm(&wetter)));
+        at_least(&more, &less)?;
+        for ((product, one), (_, other)) in demands(&less).into_iter().zip(demands(&more)) {
+            let expected = if product == "h" { one } else { one * wetter.carrier / dry_carrier };
+            prop_assert!(close(expected, other), "{} went from {} to {}, not {}", product, one, other, expected);
+        }
+    }
+
+    /// Which field or product is typed first changes no amount and no finding's level. It holds a limit that looks at the
+    /// first field or partner alone.
+    #[test]
+    fn the_order_of_fields_and_of_the_mix_changes_no_amount(case in case(), turn in 0_usize..6, swap in any::<bool>()) {
+        let plain = farm(&case);
+        let mut turned = plain.clone();
+        if let Some(pass) = turned.passes.get_mut("p") {
+            let (fields, lines) = (pass.fields.len(), pass.mix.len());
+            pass.fields.rotate_left(turn % fields);
+            pass.mix.rotate_left(turn % lines);
+            if swap {
+                pass.mix.swap(0, 1);
+                pass.fields.reverse();
+            }
+        }
+        turned.products.reverse();
+        turned.fields.reverse();
+        let (one, other) = (planned(&plain), planned(&turned));
+        for ((product, one), (same, other)) in demands(&one).into_iter().zip(demands(&other)) {
+            prop_assert_eq!(&product, &same);
+            prop_assert!(close(one, other), "{}: {} and {}", product, one, other);
+        }
+        prop_assert!(close(one.spray_volume.to_litres(), other.spray_volume.to_litres()));
+        prop_assert!(close(one.area.to_hectares(), other.area.to_hectares()));
+        prop_assert_eq!(one.loads.len(), other.loads.len());
+        for level in [Level::Stop, Level::Check] {
+            prop_assert_eq!(one.count(level), other.count(level));
+        }
+    }
+
+    /// The units in which a farm reads its numbers change how they are printed and measured out, not what is needed nor what
+    /// is forbidden. It holds a rule that compares figures as they are shown.
+    #[test]
+    fn the_unit_system_changes_no_amount_and_no_stop(case in case(), metric in any::<bool>()) {
+        let plain = farm(&case);
+        let mut other = plain.clone();
+        other.units = if metric { Units::Metric } else { Units::Imperial };
+        let (one, other) = (planned(&plain), planned(&other));
+        for ((product, one), (_, other)) in demands(&one).into_iter().zip(demands(&other)) {
+            prop_assert!(close(one, other), "{}: {} and {}", product, one, other);
+        }
+        prop_assert_eq!(one.spray_volume, other.spray_volume);
+        prop_assert_eq!(one.area, other.area);
+        let stops = |plan: &Plan| -> Vec<String> {
+            plan.findings.iter().filter(|finding| finding.level == Level::Stop).map(|finding| format!("{:?}", finding.basis)).collect()
+        };
+        prop_assert_eq!(stops(&one), stops(&other));
     }
 }
 

@@ -4,7 +4,7 @@ use proptest::prelude::*;
 use tankard_core::quantity::{
     Acidity, Amount, AmountPerArea, Area, AsTyped, CarrierRate, Concentration, Conductivity, Density, Duration, Flow,
     Hardness, IonContent, Length, Mass, Pressure, Price, Quantity, QuantityError, Rate, Share, Speed, Temperature,
-    Units, Volume,
+    Units, Volume, unit,
 };
 use tankard_tests::cases;
 
@@ -413,5 +413,73 @@ proptest! {
         let rate = AmountPerArea::Volume(carrier.share(Share::from_percent(share)));
         prop_assert!(rate.share_of(carrier).is_some_and(|back| (back.to_percent() - share).abs() < 1e-9));
         prop_assert_eq!(rate.share_of(CarrierRate::ZERO), None);
+    }
+}
+
+/// A size typed in one unit, written in each other name of its table and read again in turn, is the size it was. It holds two
+/// faults: a name that the reader takes for another unit or cannot reach, and a unit whose factor is not the one of its table.
+macro_rules! chains {
+    ($($name:ident: $type:ty, $table:ident, $base:ident;)+) => {
+        proptest! {
+            #![proptest_config(cases(64))]
+            $(
+                #[test]
+                fn $name(size in 0.01_f64..100.0, at in any::<prop::sample::Index>()) {
+                    let first = at.get(unit::$table);
+                    let name = first.names.first().copied().unwrap_or_default();
+                    let typed = <$type>::parse(&format!("{size} {name}")).map_err(failed)?;
+                    // In SI units it is the size times the factor of the table.
+                    let base = typed.$base();
+                    near(base, size * first.factor, size * first.factor * 1e-12, name)?;
+                    let mut chained = typed;
+                    for other in unit::$table {
+                        for name in other.names {
+                            let text = format!("{} {name}", chained.$base() / other.factor);
+                            match <$type>::parse(&text) {
+                                Ok(next) => chained = next,
+                                // "100 t" in milligrams: more than anybody types.
+                                Err(error) => prop_assert!(error.problem.contains("too large"), "{error}"),
+                            }
+                            near(chained.$base(), base, base * 1e-11, &text)?;
+                        }
+                    }
+                }
+            )+
+        }
+    };
+}
+
+chains! {
+    chains_of_volumes: Volume, VOLUME, to_cubic_metres;
+    chains_of_masses: Mass, MASS, to_kilograms;
+    chains_of_areas: Area, AREA, to_square_metres;
+    chains_of_lengths: Length, LENGTH, to_metres;
+    chains_of_times: Duration, TIME, to_seconds;
+    chains_of_shares: Share, SHARE, to_fraction;
+}
+
+proptest! {
+    #![proptest_config(cases(128))]
+
+    /// A rate to an amount on ground, typed anew in other units, and back to the rate: what a card, a record and a review do
+    /// one after another. It holds a factor that is applied twice or the wrong way round on the way.
+    #[test]
+    fn a_rate_comes_back_from_the_ground(
+        size in 0.5_f64..500.0,
+        acres in 0.5_f64..900.0,
+        rate_unit in prop::sample::select(&[("fl oz/ac", 29.573_529_562_5e-6), ("pt/ac", 473.176_473e-6), ("imp pt/ac", 568.261_25e-6)][..]),
+        amount_unit in prop::sample::select(&[("L", 1e-3), ("gal", 3.785_411_784e-3), ("imp gal", 4.546_09e-3), ("mL", 1e-6)][..]),
+    ) {
+        let area: Area = read_back(&format!("{acres} ac"))?;
+        let rate: Rate = read_back(&format!("{size} {}", rate_unit.0))?;
+        let Rate::VolumePerArea(over) = rate else { return Err(TestCaseError::fail(rate.kind())) };
+        // By hand: the factors of NIST Handbook 44 and of the UK regulations of 1995, as in `quantity/factor.rs`.
+        let cubic_metres = size * rate_unit.1 * acres;
+        let amount: Amount = read_back(&format!("{} {}", cubic_metres / amount_unit.1, amount_unit.0))?;
+        let on_ground = AmountPerArea::Volume(over).over(area);
+        prop_assert!(on_ground.ratio(amount).is_some_and(|ratio| (ratio - 1.0).abs() < 1e-11));
+        let hectares: Area = read_back(&format!("{} ha", acres * 0.404_685_642_24))?;
+        let Some(AmountPerArea::Volume(back)) = amount.spread(hectares) else { return Err(TestCaseError::fail("no rate")) };
+        prop_assert!(back.ratio(over).is_some_and(|ratio| (ratio - 1.0).abs() < 1e-11));
     }
 }

@@ -517,6 +517,34 @@ fn a_file_that_is_too_large_is_refused_before_it_is_read() {
     assert!(records_csv::read(b"date,field\n").unwrap_err().to_string().contains("head line"));
 }
 
+/// Each of these took the square of its length: a single record could hold the program for hours.
+#[test]
+fn one_record_of_very_many_rows_takes_no_square_of_time() {
+    let mut farm = own_farm();
+    let record = &mut farm.records["r"];
+    record.lines.truncate(1);
+    record.fields = (0..10_000).map(|n| (format!("f{n}"), RecordField::new("F", typed("1 ha")))).collect();
+    let text = records_csv::write(&farm, |_| true).unwrap();
+    let reading = records_csv::read(text.as_bytes()).unwrap();
+    assert_eq!(reading.records.first().map(|coming| &coming.record), Some(&farm.records["r"]));
+    // All of its rows wrong, each for itself.
+    let broken = text.replace("\nr,", "\nr,x,");
+    let reading = records_csv::read(broken.as_bytes()).unwrap();
+    assert_eq!((reading.records.len(), reading.refused.len()), (0, 10_000));
+    // A cell with ever other weeds, and rows with ever other notes.
+    let weeds: Vec<String> = (0..100_000).map(|n| format!("w{n}")).collect();
+    let rows: String =
+        (0..20_000).map(|n| format!("2031-06-12,Mill field,40 ac,Old {n} (demo),1 gal,,note {n}\n")).collect();
+    let head = "Date,Field,Area,Product,Amount,Weeds,Notes\n";
+    let text = format!("{head}{rows}2031-06-12,Mill field,40 ac,Old (demo),1 gal,\"{}\",\n", weeds.join(","));
+    let table = records_import::table(text.as_bytes()).unwrap();
+    let preview = records_import::preview(&table, &records_import::guess(&table), &Farm::new("Test farm"));
+    assert_eq!((preview.to_choose, preview.refused), (Vec::new(), Vec::new()));
+    let record = &preview.records.first().unwrap().record;
+    assert_eq!((record.weeds.len(), record.lines.len()), (100_000, 20_001));
+    assert!(record.note.starts_with("note 0; note 1; ") && record.note.ends_with("; note 19999"));
+}
+
 fn own_farm() -> Farm {
     let mut farm = Farm::new("Test farm");
     let record = Record {

@@ -29,8 +29,21 @@ pub fn fresh_where(name: &str, is_free: impl Fn(&str) -> bool) -> Id {
     if is_free(base) {
         return base.to_owned();
     }
-    // A farm never holds that many of one name.
-    (2..1_000_000).map(|n| format!("{base}-{n}")).find(|id| is_free(id)).unwrap_or_default()
+    // In ever larger steps to one that is free, and back to where they begin to be: a file may bring thousands of one name.
+    let numbered = |number: u64| format!("{base}-{number}");
+    let (mut taken, mut free) = (1, 2);
+    while !is_free(&numbered(free)) {
+        (taken, free) = (free, free * 2);
+    }
+    while free - taken > 1 {
+        let middle = taken.midpoint(free);
+        if is_free(&numbered(middle)) {
+            free = middle;
+        } else {
+            taken = middle;
+        }
+    }
+    numbered(free)
 }
 
 impl Farm {
@@ -48,5 +61,25 @@ impl Farm {
                 && !self.movements.iter().any(|movement| movement.product == id)
                 && !self.records.values().any(|record| record.lines.iter().any(|line| line.product == id))
         })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{fresh, fresh_where};
+    use indexmap::IndexMap;
+
+    #[test]
+    fn ids_of_one_name_are_numbered_without_a_gap() {
+        let mut taken = IndexMap::new();
+        for number in 1..=300 {
+            let id = fresh(&taken, "Mill field");
+            assert_eq!(id, if number == 1 { "mill-field".to_owned() } else { format!("mill-field-{number}") });
+            taken.insert(id, ());
+        }
+        assert_eq!(fresh(&taken, "!?"), "unnamed");
+        // With gaps it is one that is free.
+        let id = fresh_where("a", |id| !["a", "a-2", "a-4", "a-8"].contains(&id));
+        assert!(!["a", "a-2", "a-4", "a-8"].contains(&id.as_str()), "{id}");
     }
 }

@@ -15,12 +15,15 @@ use super::practical::{show_mass, show_volume};
 use super::unit::{self, Unit, find, normal};
 use super::{Quantity, QuantityError, Rate, Units};
 
+/// So many numbers with units are added up; nobody types more, and each is looked for in all the rest of the text.
+const MOST_PARTS: usize = 12;
+
 /// Reads "13 gal 3 qt": numbers with units of one table, added up.
 pub(super) fn parse_sum<Q: Quantity>(text: &str, table: &[Unit]) -> Result<f64, QuantityError> {
     let error = |problem: String| QuantityError::of::<Q>(text, problem);
     let mut total = 0.0;
     let mut rest = text.trim();
-    loop {
+    for _ in 0..MOST_PARTS {
         let (value, after) = take(rest).map_err(error)?;
         if value < 0.0 {
             return Err(error(format!("{} is below zero", rest.trim())));
@@ -45,6 +48,7 @@ pub(super) fn parse_sum<Q: Quantity>(text: &str, table: &[Unit]) -> Result<f64, 
             return Ok(total);
         }
     }
+    Err(error(format!("more than {MOST_PARTS} numbers are added up in it")))
 }
 
 /// Where the next number begins that stands after a space.

@@ -40,7 +40,8 @@ pub fn take(text: &str) -> Result<(f64, &str), String> {
             (value, rest) = (value + top / bottom, after);
         }
     }
-    if value > LARGEST {
+    // Hundreds of digits over hundreds of digits are no number at all.
+    if value.is_nan() || value > LARGEST {
         return Err(format!("{value:.0} is too large to be meant"));
     }
     Ok((if negative { -value } else { value }, rest))

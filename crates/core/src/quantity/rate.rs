@@ -81,6 +81,9 @@ enum Top {
     Ounces(f64),
 }
 
+/// Nobody sprays per less: a rate over next to nothing would be endless.
+const LEAST_BELOW: f64 = 1e-6;
+
 /// What stands below the stroke, in SI base units.
 enum Bottom {
     Area(f64),
@@ -114,8 +117,8 @@ fn read_bottom(text: &str, top: &str) -> Result<Bottom, String> {
         return Ok(Bottom::Area(area.factor));
     }
     let (count, name) = take(text).map_or((1.0, text), |(count, rest)| (count, rest.trim()));
-    if count <= 0.0 {
-        return Err(format!("\"{text}\" below the stroke is nothing"));
+    if count < LEAST_BELOW {
+        return Err(format!("\"{text}\" below the stroke is nothing, or next to nothing"));
     }
     if let Some(area) = find(unit::AREA, name) {
         return Ok(Bottom::Area(count * area.factor));

@@ -60,7 +60,9 @@ impl Reader {
             }
             _ => {
                 let name = node.attribute("A");
-                if name.starts_with("PFD") || name.starts_with("CTP") {
+                // A file that is named twice is read once.
+                let is_new = !self.named.iter().any(|known| known == name);
+                if is_new && (name.starts_with("PFD") || name.starts_with("CTP")) {
                     self.left.piece()?;
                     self.named.push(name.to_owned());
                 }

@@ -4,7 +4,7 @@ use quick_xml::events::{BytesStart, Event};
 use quick_xml::{Reader, XmlVersion};
 
 use super::Why;
-use super::limits::{DEPTH, POINTS};
+use super::limits::{DEPTH, FACTS, POINTS};
 use crate::table::encoding;
 
 /// An element with what stands in it; names without their namespaces.
@@ -158,7 +158,11 @@ fn local(start: &BytesStart<'_>) -> String {
 
 fn node(start: &BytesStart<'_>) -> Result<Node, Why> {
     let mut node = Node { name: local(start), ..Node::default() };
-    for attribute in start.attributes() {
+    // The parser would hold each name against all before it; one that stands twice counts as it stands first.
+    for attribute in start.attributes().with_checks(false) {
+        if node.attributes.len() >= FACTS {
+            return Err(Why::Piece(format!("\"{}\" has more than {FACTS} attributes", node.name)));
+        }
         let attribute = attribute.map_err(|error| Why::Piece(format!("in \"{}\": {error}", node.name)))?;
         let value = attribute
             .normalized_value(XmlVersion::Implicit1_0)

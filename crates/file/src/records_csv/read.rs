@@ -248,6 +248,7 @@ fn record(rows: &[Row], places: &Places, columns: usize, days: Days) -> Result<R
     }
     // The rows of each field, in the order in which they come.
     let mut by_field: Vec<(Option<&str>, Vec<&Row>)> = Vec::new();
+    let mut known: HashMap<Option<&str>, usize> = HashMap::new();
     for row in rows {
         let has_field = !row.get(places, "area").is_empty();
         let stray = places.which(Of::Field).find(|(_, at)| row.cells.get(*at).is_some_and(|cell| !cell.is_empty()));
@@ -255,15 +256,15 @@ fn record(rows: &[Row], places: &Places, columns: usize, days: Days) -> Result<R
             no(row.line, format!("{name} is typed and the area is not"));
         }
         let field = has_field.then(|| row.get(places, "field"));
-        match by_field.iter_mut().find(|(own, _)| *own == field) {
-            Some((_, rows)) => {
-                if let Some(name) = rows.first().and_then(|first| row.differs(first, places.which(Of::Field))) {
-                    no(row.line, format!("{name} is not as on the row before of the same field"));
-                }
-                rows.push(row);
-            }
-            None => by_field.push((field, vec![row])),
+        let at = *known.entry(field).or_insert_with(|| {
+            by_field.push((field, Vec::new()));
+            by_field.len() - 1
+        });
+        let Some((_, rows)) = by_field.get_mut(at) else { continue };
+        if let Some(name) = rows.first().and_then(|first| row.differs(first, places.which(Of::Field))) {
+            no(row.line, format!("{name} is not as on the row before of the same field"));
         }
+        rows.push(row);
     }
     if by_field.len() > 1 && by_field.iter().any(|(field, _)| field.is_none()) {
         no(first.line, "some rows of the record name a field and some none".to_owned());

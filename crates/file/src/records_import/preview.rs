@@ -551,15 +551,21 @@ fn whole(group: &Group<'_>, record: &mut Record) -> Result<(), Refused> {
     record.temperature = figure(group, Holds::Temperature)?;
     record.humidity = figure(group, Holds::Humidity)?;
     // Weeds and notes may differ from product to product.
+    let (mut weeds, mut notes) = (HashSet::new(), HashSet::new());
     for cells in &group.rows {
         for weed in cells.text(Holds::Weeds).split([',', ';']).map(str::trim).filter(|weed| !weed.is_empty()) {
-            if record.weeds.iter().all(|own| own != weed) {
+            if weeds.insert(weed) {
                 record.weeds.push(weed.to_owned());
             }
         }
         let note = cells.text(Holds::Note);
-        if !note.is_empty() && record.note.split("; ").all(|own| own != note) {
-            record.note = if record.note.is_empty() { note.to_owned() } else { format!("{}; {note}", record.note) };
+        // What a longer note says already is not said again.
+        if !note.is_empty() && notes.insert(note) {
+            notes.extend(note.split("; "));
+            if !record.note.is_empty() {
+                record.note.push_str("; ");
+            }
+            record.note.push_str(note);
         }
     }
     Ok(())

@@ -5,6 +5,7 @@ mod cells;
 pub(crate) mod encoding;
 pub(crate) mod when;
 
+use std::collections::HashMap;
 use std::fs::{self, File};
 use std::io::{self, Read};
 use std::path::Path;
@@ -119,9 +120,13 @@ pub(crate) fn refuse_all(
     beside: impl Fn(u64) -> String,
 ) -> impl Iterator<Item = Refused> {
     let first = wrong.first().map_or(0, |wrong| wrong.line);
-    lines.into_iter().map(move |line| {
-        let own = wrong.iter().find(|wrong| wrong.line == line).cloned();
-        own.unwrap_or_else(|| Refused { line, why: beside(first) })
+    let mut own: HashMap<u64, &Refused> = HashMap::new();
+    for wrong in wrong {
+        own.entry(wrong.line).or_insert(wrong);
+    }
+    lines.into_iter().map(move |line| match own.get(&line) {
+        Some(wrong) => (*wrong).clone(),
+        None => Refused { line, why: beside(first) },
     })
 }
 
