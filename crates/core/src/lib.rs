@@ -11,6 +11,7 @@ pub mod label;
 pub mod loads;
 pub mod mix;
 pub mod plan;
+pub mod plausible;
 pub mod quantity;
 pub mod rig;
 pub mod season;

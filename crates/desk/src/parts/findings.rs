@@ -1,9 +1,10 @@
-//! The list of findings: mark, word, sentence, what to do, basis. A click leads to what a finding speaks of.
+//! The list of findings: mark, word, sentence, what to do, basis, and what was probably meant, to take. A click leads to what a finding
+//! speaks of.
 
 use egui::{Sense, Stroke, Ui, Vec2};
 use tankard_core::finding::{Finding, Level, Subject};
 
-use super::mark;
+use super::{mark, offers};
 use crate::look;
 
 /// Shows findings; gives the subject of the one that was clicked.
@@ -12,6 +13,12 @@ pub fn show(ui: &mut Ui, findings: &[Finding]) -> Option<Subject> {
     for finding in findings {
         if one(ui, finding) {
             led = Some(finding.about.clone());
+        }
+        if !finding.offers.is_empty() {
+            ui.horizontal_top(|ui| {
+                ui.add_space(24.0);
+                ui.vertical(|ui| offers::acts(ui, &finding.offers));
+            });
         }
         ui.add_space(look::GRID);
     }

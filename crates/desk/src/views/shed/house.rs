@@ -73,7 +73,8 @@ pub(super) fn list(ui: &mut Ui) {
 
 /// The page.
 pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
-    super::with_sheets(bench, ui, 284.0, form, |_, ui| {
+    super::with_sheets(bench, ui, 284.0, form, |bench, ui| {
+        super::sheets::doubts(bench, ui);
         super::sheets::sheet(ui, "Units", |ui| {
             boxes::say(
                 ui,

@@ -1,0 +1,70 @@
+//! Spray volume over ground: against what the labels of the mix name, else against what booms spray.
+
+use super::confusions::Kind;
+use super::{Held, Slot, ranges};
+use crate::farm::label::Says;
+use crate::farm::{Farm, Id, Pass};
+use crate::finding::{Basis, Finding, Subject};
+use crate::label::when::Situation;
+use crate::label::{Speaker, Spoken};
+use crate::quantity::{AsTyped, CarrierRate, Quantity};
+
+/// The spray volume of a pass.
+pub(super) fn judge(farm: &Farm, pass_id: &Id, pass: &Pass) -> Option<Finding> {
+    let typed = pass.carrier.as_ref().filter(|carrier| !carrier.is_zero())?;
+    let held = Held {
+        kind: Kind::Carrier,
+        typed,
+        slot: Slot::Carrier(pass_id.clone()),
+        about: Subject::Pass(pass_id.clone()),
+        what: "The spray volume".to_owned(),
+        units: farm.units,
+    };
+    let named = Named::of(farm, pass);
+    if named.ends.is_empty() {
+        return held.against(ranges::carrier());
+    }
+    let broken = named.ends.iter().find(|(least, most, _)| !within(typed.value(), *least, *most))?;
+    let likely = ranges::carrier();
+    let offers = held.offers(|meant| {
+        named.ends.iter().all(|(least, most, _)| within(*meant, *least, *most))
+            && likely.is_none_or(|ends| ends.is_likely(meant))
+    });
+    let why = match (broken.0, broken.1) {
+        (Some(least), _) if least.exceeds(typed.value()) => {
+            format!("a label asks for at least {}", least.show(farm.units))
+        }
+        (_, Some(most)) => format!("a label asks for at most {}", most.show(farm.units)),
+        _ => return None,
+    };
+    held.doubted(&why, "be inside what the labels name", broken.2.clone(), offers)
+}
+
+fn within(value: CarrierRate, least: Option<CarrierRate>, most: Option<CarrierRate>) -> bool {
+    least.is_none_or(|least| !least.exceeds(value)) && most.is_none_or(|most| !value.exceeds(most))
+}
+
+/// What the labels of a mix name on its fields.
+struct Named {
+    ends: Vec<(Option<CarrierRate>, Option<CarrierRate>, Basis)>,
+}
+
+impl Named {
+    fn of(farm: &Farm, pass: &Pass) -> Self {
+        let mut ends = Vec::new();
+        for (id, product) in pass.mix.iter().filter_map(|line| farm.products.get_key_value(&line.product)) {
+            let mut situation = None;
+            for statement in &product.label {
+                let Says::Carrier { least, most } = &statement.says else { continue };
+                let situation = situation.get_or_insert_with(|| Situation::new(farm, pass, id, product));
+                let mut fields = pass.fields.iter().filter_map(|id| farm.fields.get(id));
+                let spoken = fields.find_map(|field| Spoken::of(Speaker::Label(product), statement, field, situation));
+                if let Some(spoken) = spoken {
+                    let value = |end: &Option<AsTyped<CarrierRate>>| end.as_ref().map(AsTyped::value);
+                    ends.push((value(least), value(most), spoken.basis()));
+                }
+            }
+        }
+        Self { ends }
+    }
+}
