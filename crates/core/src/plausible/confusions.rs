@@ -163,8 +163,14 @@ fn whole(row: &Confusion, kind: Kind, typed: &Typed) -> Option<String> {
     if kind.keeps_unit() {
         return Some(format!("{} {}", shifted(typed, 1.0 / row.factor?, 3), typed.unit));
     }
-    let (name, basis) = without_basis(&typed.unit);
-    let name = normal(name);
+    // "lb ae/gal" and "% w/w ae": the word stands at the end of the whole or of what is above the stroke.
+    let (name, basis) = match typed.unit.split_once('/').map(|(top, bottom)| (without_basis(top.trim_end()), bottom)) {
+        Some(((top, basis), bottom)) if !basis.is_empty() => (normal(&format!("{top}/{bottom}")), basis),
+        _ => {
+            let (name, basis) = without_basis(&typed.unit);
+            (normal(name), basis)
+        }
+    };
     let is = match kind {
         Kind::Temperature => name.trim_start_matches(['°', 'º']).trim_start_matches("deg").trim_start() == row.from,
         Kind::Content => compound(&name) == compound(&row.from),
@@ -173,8 +179,8 @@ fn whole(row: &Confusion, kind: Kind, typed: &Typed) -> Option<String> {
     };
     let to = match (basis, row.to.split_once('/')) {
         ("", _) => row.to.clone(),
-        (basis, Some((top, bottom))) => format!("{top} {basis}/{bottom}"),
-        (basis, None) => format!("{} {basis}", row.to),
+        (basis, Some((top, bottom))) if !top.starts_with('%') => format!("{top} {basis}/{bottom}"),
+        (basis, _) => format!("{} {basis}", row.to),
     };
     is.then(|| format!("{} {to}", typed.number))
 }
@@ -201,7 +207,6 @@ fn compound(name: &str) -> String {
 
 /// A unit without its "ae" or "ai", and that.
 fn without_basis(unit: &str) -> (&str, &'static str) {
-    // "lb ae/gal" and "% w/w ae": the word stands at the end of the whole or of what is above the stroke.
     for (ending, basis) in [(" ae", "ae"), (" ai", "ai")] {
         if let Some(bare) = unit.strip_suffix(ending) {
             return (bare, basis);

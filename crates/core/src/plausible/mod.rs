@@ -134,7 +134,7 @@ pub(crate) fn judge(
     for id in &pass.fields {
         of_field(farm, id, findings);
     }
-    findings.extend(place::judge(farm, pass.fields.iter().filter_map(|id| farm.fields.get(id))));
+    findings.extend(place::judge(farm, pass.date, pass.fields.iter().filter_map(|id| farm.fields.get(id))));
 }
 
 /// What there is to doubt of a product: contents and density.
@@ -169,7 +169,7 @@ pub fn of_field(farm: &Farm, id: &str, findings: &mut Vec<Finding>) {
 /// What there is to doubt of where the farm lies, its time zone on a day included.
 pub fn of_place(farm: &Farm, today: Date, findings: &mut Vec<Finding>) {
     findings.extend(place::against_zone(farm, today));
-    findings.extend(place::judge(farm, farm.fields.values()));
+    findings.extend(place::judge(farm, today, farm.fields.values()));
 }
 
 /// What there is to doubt of a record on a day: its date, and what was measured.

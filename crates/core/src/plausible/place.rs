@@ -14,7 +14,7 @@ const FAR: f64 = 5.0;
 const NEAR: f64 = 1.0;
 
 /// The place, against the first boundary that is drawn. That the time zone speaks against it is said with the hours of a pass.
-pub(super) fn judge<'a>(farm: &Farm, fields: impl Iterator<Item = &'a Field>) -> Option<Finding> {
+pub(super) fn judge<'a>(farm: &Farm, day: Date, fields: impl Iterator<Item = &'a Field>) -> Option<Finding> {
     let place = farm.place.as_ref()?;
     if place.latitude.trim().is_empty() || place.longitude.trim().is_empty() {
         return None;
@@ -36,6 +36,9 @@ pub(super) fn judge<'a>(farm: &Farm, fields: impl Iterator<Item = &'a Field>) ->
         let found = Finding::check(Subject::Farm, text, Basis::Arithmetic).hint(HINT);
         return (!offers.is_empty()).then(|| found.offering(offers));
     };
+    if sun::misfit(place, day).is_some() {
+        return None;
+    }
     let mut fields = fields;
     let (name, centre) = fields.find_map(|field| Some((&field.name, field.boundary.as_ref()?.bounds().center())))?;
     let off = |position: &Position| {

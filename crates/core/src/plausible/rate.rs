@@ -42,9 +42,9 @@ enum From<'a> {
 impl Range<'_> {
     fn words(&self, units: Units) -> String {
         let who = match &self.from {
-            From::Own(..) => "its label names",
-            From::Partner(..) => "a label of the mix names",
-            From::Class(_) => "such an adjuvant is used at",
+            From::Own(..) => "that its label names",
+            From::Partner(..) => "that a label of the mix names",
+            From::Class(_) => "at which such an adjuvant is used",
         };
         let named = match (self.least, self.most) {
             (Some(least), Some(most)) => format!("{} to {}", least.show(units), most.show(units)),
@@ -52,7 +52,7 @@ impl Range<'_> {
             (None, Some(most)) => format!("at most {}", most.show(units)),
             (None, None) => String::new(),
         };
-        format!("{who} {named}")
+        format!("{who} ({named})")
     }
 
     fn basis(&self) -> Basis {
@@ -195,10 +195,10 @@ fn held(
     let (typed, name) = (line.rate.text().trim(), &product.name);
     let (text, range) = if let Some(amount) = amount {
         let (far, range) = beside(amount, out)?;
-        (format!("{typed} of {name} is {far} what {}", range.words(units)), range)
+        (format!("{typed} of {name} is {far} {}", range.words(units)), range)
     } else {
         let range = out.first()?;
-        (format!("{typed} of {name} cannot be reckoned; {}", range.words(units)), range)
+        (format!("{typed} of {name} cannot be reckoned as the rate {}", range.words(units)), range)
     };
     let hint = if matches!(range.from, From::Own(..)) {
         "If the rate is right, look whether the label's is typed rightly; nothing is changed by itself."
@@ -225,7 +225,7 @@ fn unlike(meant: &Meant<Rate>, stated: &[&AsTyped<Rate>]) -> u8 {
     }
 }
 
-/// How far a rate lies beside the range next to it: "11 times the most of".
+/// How far a rate lies beside the range next to it: "11 times the most".
 fn beside<'a, 'b>(amount: AmountPerArea, ranges: &'a [Range<'b>]) -> Option<(String, &'a Range<'b>)> {
     let times = |ratio: f64| show(ratio, usize::from(ratio < 10.0));
     let nearest = |of: &dyn Fn(&Range) -> Option<f64>| {
@@ -235,11 +235,11 @@ fn beside<'a, 'b>(amount: AmountPerArea, ranges: &'a [Range<'b>]) -> Option<(Str
     let over = nearest(&|range| range.band.most.and_then(|most| amount.ratio(most)));
     let under = nearest(&|range| range.band.least.and_then(|least| least.ratio(amount)));
     match (over, under) {
-        (Some((over, range)), None) => Some((format!("{} times the most of", times(over)), range)),
+        (Some((over, range)), None) => Some((format!("{} times the most", times(over)), range)),
         (Some((over, range)), Some((under, _))) if over <= under => {
-            Some((format!("{} times the most of", times(over)), range))
+            Some((format!("{} times the most", times(over)), range))
         }
-        (_, Some((under, range))) => Some((format!("{} times less than the least of", times(under)), range)),
+        (_, Some((under, range))) => Some((format!("{} times less than the least", times(under)), range)),
         (None, None) => None,
     }
 }

@@ -27,11 +27,11 @@ pub fn set<'a>(ctx: &Context, findings: impl IntoIterator<Item = &'a Finding>) {
 
 /// The offer that was taken in this frame, once.
 pub fn taken(ctx: &Context) -> Option<Offer> {
-    ctx.data_mut(|data| data.remove_temp(wanted()))
+    ctx.data_mut(|data| data.remove_temp::<Option<Offer>>(wanted())).flatten()
 }
 
 fn take(ctx: &Context, offer: &Offer) {
-    ctx.data_mut(|data| data.insert_temp(wanted(), offer.clone()));
+    ctx.data_mut(|data| data.insert_temp(wanted(), Some(offer.clone())));
     ctx.request_repaint();
 }
 
