@@ -1125,7 +1125,7 @@ fn a_rate_that_is_printed_is_not_doubted() {
                 if rate.is_empty() || (class == AdjuvantClass::AmmoniumSulfate && is_liquid) {
                     continue;
                 }
-                for carrier in ["10 gal/ac", "15 gal/ac", "20 gal/ac"] {
+                for carrier in ["3 gal/ac", "5 gal/ac", "10 gal/ac", "15 gal/ac", "20 gal/ac", "60 gal/ac"] {
                     let mut farm =
                         farm(adjuvant(class, if is_liquid { Formulation::EC } else { Formulation::SG }), rate);
                     farm.passes["p"].carrier = Some(typed(carrier));
@@ -1194,6 +1194,30 @@ fn what_is_beside_a_label_and_not_far_off_gets_no_other_value() {
     // 33 is a little too much, and no slip makes it so.
     let farm = farm(herbicide(Formulation::SL, "16 fl oz/ac", "32 fl oz/ac"), "33 fl oz/ac");
     assert!(offered(&farm, &rate_slot()).is_empty());
+}
+
+#[test]
+fn a_spray_volume_without_a_label_for_it() {
+    let with = |volume: &str, units: Units| {
+        let mut farm = farm(herbicide(Formulation::SL, "16 fl oz/ac", "32 fl oz/ac"), "22 fl oz/ac");
+        farm.units = units;
+        farm.passes["p"].carrier = Some(typed(volume));
+        offered(&farm, &Slot::Carrier("p".to_owned()))
+    };
+    assert_eq!(with("15 L/ha", Units::UsCustomary), ["15 gal/ac"]);
+    assert_eq!(with("140 gal/ac", Units::Metric).first().map(String::as_str), Some("140 L/ha"));
+    assert_eq!(with("1500 gal/ac", Units::UsCustomary).first().map(String::as_str), Some("15 gal/ac"));
+    // A little and much, in the unit of the farm; and what is usual in any.
+    for (volume, units) in [
+        ("2 gal/ac", Units::UsCustomary),
+        ("100 gal/ac", Units::UsCustomary),
+        ("15 L/ha", Units::Metric),
+        ("1000 L/ha", Units::Metric),
+        ("140 L/ha", Units::UsCustomary),
+        ("15 gal/ac", Units::Metric),
+    ] {
+        assert!(with(volume, units).is_empty(), "{volume}");
+    }
 }
 
 #[test]

@@ -7,7 +7,8 @@ use crate::farm::{Farm, Id, Pass};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::when::Situation;
 use crate::label::{Speaker, Spoken};
-use crate::quantity::{AsTyped, CarrierRate, Quantity};
+use crate::quantity::unit::normal;
+use crate::quantity::{AsTyped, CarrierRate, Quantity, Units};
 
 /// The spray volume of a pass.
 pub(super) fn judge(farm: &Farm, pass_id: &Id, pass: &Pass) -> Option<Finding> {
@@ -22,7 +23,7 @@ pub(super) fn judge(farm: &Farm, pass_id: &Id, pass: &Pass) -> Option<Finding> {
     };
     let named = Named::of(farm, pass);
     if named.ends.is_empty() {
-        return held.against(ranges::carrier());
+        return held.against(ranges::carrier()).or_else(|| foreign(&held));
     }
     let broken = named.ends.iter().find(|(least, most, _)| !within(typed.value(), *least, *most))?;
     let likely = ranges::carrier();
@@ -38,6 +39,21 @@ pub(super) fn judge(farm: &Farm, pass_id: &Id, pass: &Pass) -> Option<Finding> {
         _ => return None,
     };
     held.doubted(&why, "be inside what the labels name", broken.2.clone(), offers)
+}
+
+/// A volume in the unit that is not the farm's own, which is unusual in that one and usual in the farm's.
+fn foreign(held: &Held<CarrierRate>) -> Option<Finding> {
+    let ends = ranges::carrier()?;
+    let own = if held.units == Units::Metric { ["l/ha", "l/ha"] } else { ["gal/ac", "gpa"] };
+    let is_own = |text: &str| own.iter().any(|unit| normal(text).ends_with(unit));
+    if is_own(held.typed.text()) || ends.is_likely(&held.typed.value()) {
+        return None;
+    }
+    let mut offers = held.offers(|meant| ends.is_likely(meant));
+    offers.retain(|offer| is_own(&offer.text()));
+    let why =
+        format!("mostly {} to {} are sprayed", ends.likely_least.show(held.units), ends.likely_most.show(held.units));
+    held.doubted(&why, "be among these", ends.basis.clone(), offers)
 }
 
 fn within(value: CarrierRate, least: Option<CarrierRate>, most: Option<CarrierRate>) -> bool {

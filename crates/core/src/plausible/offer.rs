@@ -201,10 +201,13 @@ impl Offer {
         Self { sets: vec![Set { slot, text: text.into() }], why: why.to_owned() }
     }
 
-    /// What is offered: "22 fl oz/ac", or "118 ppm and 42 ppm".
+    /// What is offered: "22 fl oz/ac", "118 ppm and 42 ppm", "the basis ai".
     pub fn text(&self) -> String {
-        let texts: Vec<&str> = self.sets.iter().map(|set| set.text.as_str()).collect();
-        texts.join(" and ")
+        let text = |set: &Set| match set.slot {
+            Slot::Basis { .. } => format!("the basis {}", set.text),
+            _ => set.text.clone(),
+        };
+        self.sets.iter().map(text).collect::<Vec<_>>().join(" and ")
     }
 
     /// Whether it is for a box.

@@ -27,6 +27,8 @@ struct Range<'a> {
     least: Option<&'a AsTyped<Rate>>,
     most: Option<&'a AsTyped<Rate>>,
     from: From<'a>,
+    /// Whether it is stated as such rates mostly are.
+    is_usual: bool,
 }
 
 /// Who names a range.
@@ -118,7 +120,7 @@ fn of_label<'a>(product: &'a Product, band: Band, statement: &'a Statement) -> R
         Says::Rate { least, most } => (least.as_ref(), most.as_ref()),
         _ => (None, None),
     };
-    Range { band, likely: band, least, most, from: From::Own(product, statement) }
+    Range { band, likely: band, least, most, from: From::Own(product, statement), is_usual: true }
 }
 
 /// What labels of the mix and publications name for the class of an adjuvant.
@@ -131,16 +133,25 @@ fn of_class<'a>(farm: &'a Farm, pass: &Pass, product: &Product, carrier: Carrier
             let (least, most) = (least.as_ref(), most.as_ref());
             let band = Band { least: over(least), most: over(most) };
             if *of == class && band.names() {
-                all.push(Range { band, likely: band, least, most, from: From::Partner(partner, statement) });
+                all.push(Range {
+                    band,
+                    likely: band,
+                    least,
+                    most,
+                    from: From::Partner(partner, statement),
+                    is_usual: true,
+                });
             }
         }
     }
-    let Some(row) = classes().iter().find(|row| row.class == class) else { return };
-    let [least, most, likely_least, likely_most] = [0, 1, 2, 3].map(|end| row.ends.get(end));
-    let band = Band { least: over(least), most: over(most) };
-    if band.least.is_some() && band.most.is_some() {
-        let likely = Band { least: over(likely_least), most: over(likely_most) };
-        all.push(Range { band, likely, least, most, from: From::Class(row.row) });
+    // Over ground and in the spray: with little spray a rate over ground is much of it.
+    for (at, row) in classes().iter().filter(|row| row.class == class).enumerate() {
+        let [least, most, likely_least, likely_most] = [0, 1, 2, 3].map(|end| row.ends.get(end));
+        let band = Band { least: over(least), most: over(most) };
+        if band.least.is_some() && band.most.is_some() {
+            let likely = Band { least: over(likely_least), most: over(likely_most) };
+            all.push(Range { band, likely, least, most, from: From::Class(row.row), is_usual: at == 0 });
+        }
     }
 }
 
@@ -184,7 +195,8 @@ fn held(
     let mut found: Vec<Meant<Rate>> =
         meant(Kind::Rate, line.rate.text(), units).into_iter().filter(is_likely).collect();
     // Who takes a rate from a label takes its unit too.
-    let stated: Vec<&AsTyped<Rate>> = out.iter().flat_map(|range| range.least.into_iter().chain(range.most)).collect();
+    let usual = out.iter().filter(|range| range.is_usual);
+    let stated: Vec<&AsTyped<Rate>> = usual.flat_map(|range| range.least.into_iter().chain(range.most)).collect();
     found.sort_by_key(|meant| unlike(meant, &stated));
     let slot = Slot::Rate { pass: pass_id.clone(), product: id.clone() };
     let offers: Vec<Offer> = found.into_iter().map(|meant| Offer::of(slot.clone(), meant.text, meant.says)).collect();
