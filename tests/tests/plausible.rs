@@ -919,6 +919,15 @@ fn each_row_of_figures_is_found_and_the_intended_one_comes_first() {
 }
 
 #[test]
+fn a_rate_through_a_wrong_content_is_not_doubted_too() {
+    let mut farm =
+        content_with("Herbicide (demo)", Formulation::SL, "glyphosate", ActiveBasis::AcidEquivalent, "540 lb/gal");
+    farm.passes["p"].mix[0].rate = typed("0.75 lb ae/ac");
+    assert!(offered(&farm, &rate_slot()).is_empty());
+    assert_eq!(offered(&farm, &content_slot()).first().map(String::as_str), Some("540 g/L"));
+}
+
+#[test]
 fn contents_are_held_against_the_name() {
     use ActiveBasis::{AcidEquivalent, ActiveIngredient};
     // Name, formulation, active, basis, what is right, what is typed, what comes first.
@@ -1387,9 +1396,11 @@ fn the_demo_farm_and_the_farms_of_before_have_no_wrong_number() {
     assert!(farms.len() >= 3);
     for farm in &farms {
         none_in(farm);
-        let today = date(2031, 12, 31);
-        let found = report::check::of_typed(farm, today, &[]);
-        assert!(found.is_empty(), "{found:#?}");
+        // Years before and after the days that they were made up for.
+        for today in [date(2026, 11, 28), date(2031, 6, 12), date(2040, 1, 1)] {
+            let found = report::check::of_typed(farm, today, &[]);
+            assert!(found.is_empty(), "{found:#?}");
+        }
     }
 }
 

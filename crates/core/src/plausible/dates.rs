@@ -83,10 +83,13 @@ pub(super) fn of_record(farm: &Farm, id: &Id, record: &Record, today: Date) -> O
     let open = |offers: Vec<Offer>| if record.signed.is_some() { Vec::new() } else { offers };
     let planned = record.pass.as_ref().and_then(|pass| farm.passes.get(pass)).map(|pass| pass.date);
     let is_near = |date: Date| planned.is_none_or(|planned| days(planned, date).abs() <= AROUND);
-    let made = record.made.map(DateTime::date);
-    // A clock may be set wrongly, so a record that was made later is as late as it says.
-    let now = made.map_or(today, |made| made.max(today));
-    if record.date > now {
+    // A clock may be set wrongly, and a farm may be invented: what was made or is planned later says that it is later.
+    let now = || {
+        let planned = farm.passes.values().map(|pass| pass.date);
+        planned.chain(record.made.map(DateTime::date)).fold(today, Date::max)
+    };
+    if record.date > today && record.date > now() {
+        let now = now();
         let of_plan = planned
             .filter(|planned| *planned <= now)
             .map(|planned| Offer::of(slot.clone(), planned.to_string(), "the day of its pass"));
@@ -99,7 +102,7 @@ pub(super) fn of_record(farm: &Farm, id: &Id, record: &Record, today: Date) -> O
     if days(planned, record.date).abs() <= BEFORE_PLANTING {
         return None;
     }
-    let offers = in_another_year(record.date, &slot, |date| date <= now && is_near(date));
+    let offers = in_another_year(record.date, &slot, is_near);
     let counted = record.lines.iter().filter_map(|line| farm.products.get(&line.product)?.counted).max();
     let counted = counted.filter(|counted| record.date < *counted && planned >= *counted);
     let text = format!(

@@ -4,7 +4,7 @@ use std::sync::LazyLock;
 
 use super::confusions::{Kind, Meant, meant};
 use super::text::Typed;
-use super::{HINT, Offer, Slot, either, ranges};
+use super::{HINT, Offer, Slot, content, either, ranges};
 use crate::farm::{AdjuvantClass, Farm, Id, Line, Pass, Product, Says, Statement};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::rate::{Band, bands};
@@ -110,6 +110,17 @@ pub(super) fn judge(
                 of_class(farm, pass, product, carrier, of_field);
             }
             all.retain(|of_field| !of_field.is_empty());
+        }
+        let is_by_active =
+            |rate: &AsTyped<Rate>| matches!(rate.value(), Rate::ActivePerArea(..) | Rate::ActivePerSpray(..));
+        let mut named = all.iter().flatten().flat_map(|range| range.least.into_iter().chain(range.most));
+        if is_by_active(&line.rate) || named.any(is_by_active) {
+            // Reckoned through a content that is wrong, a right rate looks wrong.
+            let mut of_content = Vec::new();
+            content::judge(farm, id, product, &mut of_content);
+            if !of_content.is_empty() {
+                continue;
+            }
         }
         findings.extend(held(line, (id, product), pass_id, amount, carrier, &all, farm.units));
     }

@@ -10,7 +10,10 @@ use crate::look;
 /// Shows findings; gives the subject of the one that was clicked.
 pub fn show(ui: &mut Ui, findings: &[Finding]) -> Option<Subject> {
     let mut led = None;
-    for finding in findings {
+    // A figure that was typed wrongly brings others with it, so what was probably meant comes first.
+    let (with, without): (Vec<&Finding>, Vec<&Finding>) =
+        findings.iter().partition(|finding| !finding.offers.is_empty());
+    for finding in with.into_iter().chain(without) {
         if one(ui, finding) {
             led = Some(finding.about.clone());
         }
