@@ -1045,9 +1045,9 @@ fn each_row_of_ions_is_found() {
     for (calcium, magnesium, offers) in [
         ("294.7 ppm", "42 ppm", "118 ppm"),
         ("118 ppm", "173 ppm", "42 ppm"),
-        ("294.7 mg/L", "173 mg/L", "118 mg/L and 42 mg/L"),
-        ("2.944 ppm", "1.728 ppm", "118 ppm and 42 ppm"),
-        ("5.889 ppm", "3.456 ppm", "118 ppm and 42 ppm"),
+        ("294.7 mg/L", "173 mg/L", "calcium 118 mg/L and magnesium 42 mg/L"),
+        ("2.944 ppm", "1.728 ppm", "calcium 118 ppm and magnesium 42 ppm"),
+        ("5.889 ppm", "3.456 ppm", "calcium 118 ppm and magnesium 42 ppm"),
         ("1180 ppm", "42 ppm", "118 ppm"),
     ] {
         let farm = water_with(|water| {
@@ -1066,7 +1066,7 @@ fn each_row_of_ions_is_found() {
         (water.calcium, water.magnesium) = (Some(typed("5.89 ppm")), Some(typed("3.46 ppm")));
     });
     let all = offered(&farm, &Slot::Calcium("w".to_owned()));
-    assert!(all.contains(&"118 ppm and 42 ppm".to_owned()), "{all:?}");
+    assert!(all.contains(&"calcium 118 ppm and magnesium 42 ppm".to_owned()), "{all:?}");
     let farm = water_with(|water| water.bicarbonate = Some(typed("4100 ppm")));
     assert_eq!(offered(&farm, &Slot::Bicarbonate("w".to_owned())).first().map(String::as_str), Some("410 ppm"));
     // What alkalinity as calcium carbonate would be as bicarbonate cannot be told from it, and nothing is said.
@@ -1296,7 +1296,7 @@ fn a_place_with_a_wrong_sign_or_swapped() {
         assert_eq!(east(&with("41.2", "96.4", zone)).first().map(String::as_str), Some("-96.4"), "{zone}");
         assert_eq!(east(&with("41.2", "96.4 E", zone)).first().map(String::as_str), Some("96.4 W"), "{zone}");
         let all = north(&with("-96.4", "41.2", zone));
-        assert_eq!(all.first().map(String::as_str), Some("41.2 and -96.4"), "{zone}: {all:?}");
+        assert_eq!(all.first().map(String::as_str), Some("latitude 41.2 and longitude -96.4"), "{zone}: {all:?}");
     }
     assert_eq!(north(&with("-41.2", "-96.4", "America/Chicago")), ["41.2"]);
     let mut farm = with("41.2", "96.4", "America/Chicago");

@@ -506,9 +506,7 @@ impl Desk {
         let mut is_done = false;
         self.document.edit(|farm| is_done = offer.take(farm));
         self.document.take_point();
-        if is_done {
-            self.tell(format!("Took {}", offer.text()));
-        } else {
+        if !is_done {
             self.tell_problem(format!("{} could not be taken: what it was for is gone or signed", offer.text()));
         }
     }

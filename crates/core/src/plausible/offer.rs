@@ -201,10 +201,15 @@ impl Offer {
         Self { sets: vec![Set { slot, text: text.into() }], why: why.to_owned() }
     }
 
-    /// What is offered: "22 fl oz/ac", "118 ppm and 42 ppm", "the basis ai".
+    /// What is offered: "22 fl oz/ac", "calcium 118 ppm and magnesium 42 ppm", "the basis ai".
     pub fn text(&self) -> String {
+        let is_one = self.sets.len() == 1;
         let text = |set: &Set| match set.slot {
             Slot::Basis { .. } => format!("the basis {}", set.text),
+            Slot::Calcium(_) if !is_one => format!("calcium {}", set.text),
+            Slot::Magnesium(_) if !is_one => format!("magnesium {}", set.text),
+            Slot::Latitude if !is_one => format!("latitude {}", set.text),
+            Slot::Longitude if !is_one => format!("longitude {}", set.text),
             _ => set.text.clone(),
         };
         self.sets.iter().map(text).collect::<Vec<_>>().join(" and ")
