@@ -1317,13 +1317,24 @@ fn days_of_another_year() {
         farm
     };
     let slot = Slot::PassDate("p".to_owned());
-    for right in [date(2031, 6, 12), date(2031, 3, 20), date(2030, 10, 20), date(2031, 10, 20), date(2032, 4, 1)] {
+    for right in [
+        date(2031, 6, 12),
+        date(2031, 3, 20),
+        date(2030, 10, 20),
+        date(2031, 10, 20),
+        date(2032, 8, 1),
+        date(2030, 5, 1),
+    ] {
         assert!(offered(&with(right), &slot).is_empty(), "{right}");
     }
-    for wrong in [date(2013, 6, 12), date(2021, 6, 12), date(2033, 6, 12)] {
+    for wrong in [date(2013, 6, 12), date(2021, 6, 12), date(2035, 6, 12)] {
         assert_eq!(offered(&with(wrong), &slot), ["2031-06-12"], "{wrong}");
     }
+    // What stands for years, and of which no harvest is typed, may be sprayed in any of them.
     let mut farm = with(date(2031, 6, 12));
+    (farm.fields["f"].planted, farm.fields["f"].harvest) = (Some(date(2022, 4, 1)), None);
+    assert!(offered(&farm, &slot).is_empty());
+    farm.fields["f"].planted = Some(date(2031, 5, 1));
     farm.fields["f"].harvest = Some(date(2030, 9, 26));
     let mut found = Vec::new();
     of_field(&farm, "f", &mut found);
@@ -1335,6 +1346,7 @@ fn record(day: jiff::civil::Date) -> Record {
         pass: Some("p".to_owned()),
         fields: [("f".to_owned(), RecordField::new("Field", typed("80 ac")))].into(),
         lines: vec![RecordLine::new("h", "Herbicide (demo)", typed("13 gal"))],
+        made: Some(date(2031, 6, 12).at(21, 0, 0, 0)),
         ..Record::new("Record", day)
     }
 }
@@ -1357,7 +1369,10 @@ fn records_of_another_year_and_of_days_to_come() {
     }
     let found = of_a_record(&record(date(2030, 6, 12)));
     assert!(found[0].text.contains("counted on 2031-06-01"), "{}", found[0].text);
-    // A record of its own, of last year.
+    // One of last year, whose pass is planned anew; and one of its own.
+    assert!(
+        of_a_record(&Record { made: Some(date(2030, 6, 12).at(21, 0, 0, 0)), ..record(date(2030, 6, 12)) }).is_empty()
+    );
     assert!(of_a_record(&Record { pass: None, ..record(date(2030, 6, 12)) }).is_empty());
 }
 

@@ -6,12 +6,13 @@ use super::{Offer, Slot, doubted};
 use crate::farm::{Farm, Field, Id, Pass, Record};
 use crate::finding::{Basis, Finding, Subject};
 
-/// A pass goes to a field at most so many days before planting.
-const BEFORE_PLANTING: i32 = 300;
-/// And at most so many after it, where no harvest is typed.
-const AFTER_PLANTING: i32 = 500;
-/// And at most so many after harvest.
-const AFTER_HARVEST: i32 = 300;
+/// A pass so many days before planting or after harvest is of another year. A field goes on with the days of last year until new ones are
+/// typed, and a pass of last year stays in the file, so that one year is not enough.
+const ANOTHER_YEAR: i32 = 700;
+/// A crop that is sown to be cut once stands for less than so many days.
+const STANDS: i32 = 500;
+/// A record of a day so far from its pass is of another year.
+const OFF_PLAN: i32 = 300;
 /// What was sprayed is written down within so many days of the plan.
 const AROUND: i32 = 60;
 
@@ -40,7 +41,7 @@ pub(super) fn of_field(id: &Id, field: &Field) -> Option<Finding> {
         return None;
     }
     // A crop stands for less than a year and a half.
-    let stands = |planted: Date, harvest: Date| (20..AFTER_PLANTING).contains(&days(planted, harvest));
+    let stands = |planted: Date, harvest: Date| (20..STANDS).contains(&days(planted, harvest));
     let mut offers = in_another_year(harvest, &Slot::Harvest(id.clone()), |harvest| stands(planted, harvest));
     offers.extend(in_another_year(planted, &Slot::Planted(id.clone()), |planted| stands(planted, harvest)));
     let text = format!("{} is harvested on {harvest}, before it is planted on {planted}", field.name);
@@ -53,9 +54,9 @@ pub(super) fn of_pass(farm: &Farm, id: &Id, pass: &Pass) -> Option<Finding> {
     let fits = |date: Date| {
         fields().all(|field| {
             let Some(planted) = field.planted else { return true };
+            // What stands for years, and of which no harvest is typed, may be sprayed in any of them.
             let harvest = field.harvest.filter(|harvest| *harvest >= planted);
-            days(date, planted) <= BEFORE_PLANTING
-                && harvest.map_or(days(planted, date) <= AFTER_PLANTING, |harvest| days(harvest, date) <= AFTER_HARVEST)
+            days(date, planted) <= ANOTHER_YEAR && harvest.is_none_or(|harvest| days(harvest, date) <= ANOTHER_YEAR)
         })
     };
     let field = fields().next()?;
@@ -67,7 +68,7 @@ pub(super) fn of_pass(farm: &Farm, id: &Id, pass: &Pass) -> Option<Finding> {
             let (planted, harvest) = (field.planted.unwrap_or(date), field.harvest);
             days(date, planted) <= AROUND
                 && harvest.is_none_or(|harvest| days(harvest, date) <= AROUND)
-                && days(planted, date) <= AFTER_PLANTING
+                && days(planted, date) <= STANDS
         })
     };
     let offers = in_another_year(pass.date, &Slot::PassDate(id.clone()), grows);
@@ -99,7 +100,9 @@ pub(super) fn of_record(farm: &Farm, id: &Id, record: &Record, today: Date) -> O
         return doubted(about(), &text, "be past", Basis::Arithmetic, open(offers));
     }
     let planned = planned?;
-    if days(planned, record.date).abs() <= BEFORE_PLANTING {
+    // A pass that is planned anew for another year has moved away from its record, and was not written down beside it.
+    let made = record.made.map(DateTime::date)?;
+    if days(planned, record.date).abs() <= OFF_PLAN || !is_near(made) {
         return None;
     }
     let offers = in_another_year(record.date, &slot, is_near);
