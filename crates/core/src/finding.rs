@@ -3,6 +3,7 @@
 use std::fmt;
 
 use crate::farm::Id;
+use crate::plausible::Offer;
 
 /// How much a finding weighs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -148,28 +149,37 @@ pub struct Finding {
     pub hint: String,
     /// On what it rests.
     pub basis: Basis,
+    /// What was probably meant in place of what is typed, the likeliest first; mostly empty.
+    pub offers: Vec<Offer>,
 }
 
 impl Finding {
     /// A Stop.
     pub fn stop(about: Subject, text: impl Into<String>, basis: Basis) -> Self {
-        Self { level: Level::Stop, about, text: text.into(), hint: String::new(), basis }
+        Self { level: Level::Stop, about, text: text.into(), hint: String::new(), basis, offers: Vec::new() }
     }
 
     /// A Check.
     pub fn check(about: Subject, text: impl Into<String>, basis: Basis) -> Self {
-        Self { level: Level::Check, about, text: text.into(), hint: String::new(), basis }
+        Self { level: Level::Check, about, text: text.into(), hint: String::new(), basis, offers: Vec::new() }
     }
 
     /// A Note.
     pub fn note(about: Subject, text: impl Into<String>, basis: Basis) -> Self {
-        Self { level: Level::Note, about, text: text.into(), hint: String::new(), basis }
+        Self { level: Level::Note, about, text: text.into(), hint: String::new(), basis, offers: Vec::new() }
     }
 
     /// With a word on what to do.
     #[must_use]
     pub fn hint(mut self, hint: impl Into<String>) -> Self {
         self.hint = hint.into();
+        self
+    }
+
+    /// With what was probably meant.
+    #[must_use]
+    pub fn offering(mut self, offers: Vec<Offer>) -> Self {
+        self.offers = offers;
         self
     }
 }

@@ -13,6 +13,7 @@ pub mod loads;
 pub mod mix;
 pub mod plan;
 pub mod progress;
+pub mod plausible;
 pub mod quantity;
 pub mod rig;
 pub mod season;

@@ -11,6 +11,7 @@ use crate::mix::choice::{self, Adjuvants};
 use crate::mix::line::{PlannedLine, reckon};
 use crate::mix::order::{self, Placed};
 use crate::mix::{carrier as fertilizer, charge, pairs};
+use crate::plausible;
 use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Duration, Money, Quantity, Volume};
 use crate::rig::rinse::{self, RinsePlan};
 use crate::rig::setting::{self, RankedSet, Setting};
@@ -205,6 +206,8 @@ pub fn plan_as(farm: &Farm, log: &Log, pass_id: &Id, pass: &Pass) -> Plan {
     } else {
         kept = order;
     }
+
+    plausible::judge(farm, log, (pass_id, pass), &fields, carrier, setting.as_ref(), &mut findings);
 
     let bounds = carrier
         .map(|carrier| {

@@ -33,7 +33,7 @@ use tankard_file::store::StoreError;
 use crate::command::{Command, View};
 use crate::document::Document;
 use crate::files::{Picker, Purpose};
-use crate::parts::boxes;
+use crate::parts::{boxes, offers};
 use crate::recent::Remembered;
 use crate::{demo, look, views};
 use locking::Watching;
@@ -525,6 +525,7 @@ impl Desk {
             return;
         }
         CentralPanel::default().frame(egui::Frame::new().fill(look::colours(ui).ground)).show(ui, |ui| {
+            offers::set(ui.ctx(), []);
             // One scroll place and one set of boxes for each view.
             ui.push_id(self.view.name(), |ui| match self.view {
                 View::Fields => views::fields::show(self, ui),
@@ -533,8 +534,21 @@ impl Desk {
                 View::Shed => views::shed::show(self, ui),
             });
         });
+        self.take_offer(ui.ctx());
         bar::ring(ui.ctx());
         self.after(ui.ctx());
+    }
+
+    /// Types what was offered and taken in this frame: a step of its own for undo, whatever was typed before.
+    fn take_offer(&mut self, ctx: &Context) {
+        let Some(offer) = offers::taken(ctx) else { return };
+        self.document.take_point();
+        let mut is_done = false;
+        self.document.edit(|farm| is_done = offer.take(farm));
+        self.document.take_point();
+        if !is_done {
+            self.tell_problem(format!("{} could not be taken: what it was for is gone or signed", offer.text()));
+        }
     }
 
     fn leave(&mut self, leaving: Leaving) {

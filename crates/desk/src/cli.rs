@@ -615,11 +615,13 @@ fn ask_check(file: &Path, date: Option<Date>, json: bool) -> Result<u8, String> 
     let plans = plans_of(&farm, None)?;
     let today = date.unwrap_or_else(|| today(&farm));
     let of_records = report::check::of_records(&farm, today);
-    let worst = plans.iter().filter_map(Plan::level).chain(of_records.iter().map(|(_, finding)| finding.level)).max();
+    let of_typed = report::check::of_typed(&farm, today, &plans);
+    let beside = of_typed.iter().chain(&of_records).map(|(_, finding)| finding.level);
+    let worst = plans.iter().filter_map(Plan::level).chain(beside).max();
     say(&if json {
-        format!("{:#}\n", report::check::json(&farm, today, &plans, &of_records))
+        format!("{:#}\n", report::check::json(&farm, today, &plans, &of_records, &of_typed))
     } else {
-        report::check::text(&plans, &of_records)
+        report::check::text(&plans, &of_records, &of_typed)
     })?;
     Ok(match worst {
         Some(Level::Stop) => STOP,

@@ -462,6 +462,8 @@ fn a_place_that_contradicts_its_zone_is_told_where_it_is_typed() {
     put(&mut harness, "longitude", &east);
     harness.get_by_label_contains(&format!("The longitude {east} does not fit the time zone"));
     harness.get_by_label_contains(&format!("West is typed with a minus: \"-{east}\""));
+    press(&mut harness, &format!("Take {longitude}"));
+    assert_eq!(farm(&harness).place.as_ref().unwrap().longitude, longitude);
     put(&mut harness, "latitude", "95");
     harness.get_by_label_contains("\"95\" is no latitude");
 }

@@ -1,6 +1,7 @@
 //! The rate of one application, against the label's range for crop and stage.
 
 use super::{Here, Speaks, crop_doubt, forbid, place, speaks, stage, when};
+use crate::farm::Statement;
 use crate::farm::label::Says;
 use crate::finding::{Basis, Finding};
 use crate::mix::line::{PlannedLine, per_area};
@@ -146,6 +147,62 @@ pub(crate) fn judge(line: &PlannedLine, here: &Here, findings: &mut Vec<Finding>
             .hint("Less than the label's rate may fail, and it breeds resistance."),
         );
     }
+}
+
+/// What a statement of a label allows over ground.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Band {
+    pub(crate) least: Option<AmountPerArea>,
+    pub(crate) most: Option<AmountPerArea>,
+}
+
+/// Below a band that names no least, so little of its most is not what was meant. Common practice, no source.
+const LITTLE: f64 = 0.05;
+/// Above a band that names no most, so many times its least is not.
+const MUCH: f64 = 20.0;
+
+impl Band {
+    /// Whether it names an end.
+    pub(crate) fn names(&self) -> bool {
+        self.least.is_some() || self.most.is_some()
+    }
+
+    /// Whether an amount lies in it, its ends included.
+    pub(crate) fn holds(&self, amount: AmountPerArea) -> bool {
+        self.least.is_none_or(|least| least.exceeds(amount) == Some(false))
+            && self.most.is_none_or(|most| amount.exceeds(most) == Some(false))
+    }
+
+    /// Whether an amount that lies in it may be what was meant: a band with one end has no other, but not all of what is left is likely.
+    pub(crate) fn may_mean(&self, amount: AmountPerArea) -> bool {
+        self.holds(amount)
+            && match (self.least, self.most) {
+                (Some(least), None) => amount.exceeds(least.times(MUCH)) == Some(false),
+                (None, Some(most)) => most.times(LITTLE).exceeds(amount) == Some(false),
+                _ => true,
+            }
+    }
+}
+
+/// The bands of the statements that speak on a field, or may; none where one of them cannot be reckoned.
+pub(crate) fn bands<'a>(here: &Here<'a>) -> Vec<(Band, &'a Statement)> {
+    let end =
+        |rate: &Option<AsTyped<Rate>>| rate.as_ref().map(|rate| per_area(rate.value(), here.product, here.carrier));
+    let speaking = here.product.label.iter().filter(|statement| {
+        !matches!(speaks(statement, here.field), Speaks::OtherCrop | Speaks::OtherStage)
+            && when::holds(&statement.when, here.situation) != Some(false)
+    });
+    let mut all = Vec::new();
+    for statement in speaking {
+        let Says::Rate { least, most } = &statement.says else { continue };
+        // One that cannot be reckoned may hold the rate, so nothing is known of the others.
+        let (Ok(least), Ok(most)) = (end(least).transpose(), end(most).transpose()) else { return Vec::new() };
+        let band = Band { least, most };
+        if band.names() {
+            all.push((band, statement));
+        }
+    }
+    all
 }
 
 /// The least over ground that a label names for one application on a field; none where it names none.

@@ -66,6 +66,7 @@ pub(crate) fn judge(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Findi
                         text,
                         hint: row.map_or_else(String::new, |row| row.way_out.clone()),
                         basis,
+                        offers: Vec::new(),
                     });
                 }
                 Some(Conflict::MayBind(text)) => findings.push(

@@ -410,6 +410,7 @@ impl Pair {
             text: format!("{text}: {}{rate}", self.says),
             hint: self.way_out.clone(),
             basis: self.basis.clone(),
+            offers: Vec::new(),
         }
     }
 }

@@ -270,6 +270,9 @@ impl Quantity for Concentration {
             }
             return Ok(Self::MassFraction(Share::from_percent(value), basis));
         }
+        if whole == "%w/v" {
+            return Ok(Self::MassPerVolume(MassPerVolume::from_grams_per_litre(value * 10.0), basis));
+        }
         let (top, bottom) =
             whole.split_once('/').ok_or_else(|| error(format!("\"{name}\" is not a mass in a volume")))?;
         match (read_top(top.trim()).map_err(error)?, read_bottom(bottom.trim(), top.trim()).map_err(error)?) {
@@ -461,6 +464,15 @@ impl AmountPerArea {
         match (self, other) {
             (Self::Volume(a), Self::Volume(b)) => Some(Self::Volume(a + b)),
             (Self::Mass(a), Self::Mass(b)) => Some(Self::Mass(a + b)),
+            _ => None,
+        }
+    }
+
+    /// How many times `other` goes into it, where both are of one kind and `other` is not zero.
+    pub fn ratio(self, other: Self) -> Option<f64> {
+        match (self, other) {
+            (Self::Volume(a), Self::Volume(b)) => a.ratio(b),
+            (Self::Mass(a), Self::Mass(b)) => a.ratio(b),
             _ => None,
         }
     }

@@ -130,6 +130,7 @@ impl Verdict {
             text,
             hint: hint.trim_end().to_owned(),
             basis: Basis::Published(sources.join("; ")),
+            offers: Vec::new(),
         }
     }
 }

@@ -14,6 +14,7 @@ use super::sun::{self, Second};
 use super::{Hours, JudgedHour, Limit, Span, Verdict};
 use crate::farm::{Farm, Hour, Id, Pass};
 use crate::finding::{Basis, Finding, Subject};
+use crate::plausible;
 use crate::quantity::{Duration, Quantity, Share, Units};
 
 /// A time with one verdict.
@@ -152,7 +153,8 @@ pub(crate) fn judge(
 ) -> Hours {
     if let Some(misfit) = farm.place.as_ref().and_then(|place| sun::misfit(place, pass.date)) {
         let text = format!("{}, so sunrise, sunset and inversions by the sun cannot be told", misfit.text);
-        findings.push(Finding::check(Subject::Farm, text, Basis::Arithmetic).hint(misfit.hint));
+        let offers = farm.place.as_ref().map(|place| plausible::for_zone(place, pass.date)).unwrap_or_default();
+        findings.push(Finding::check(Subject::Farm, text, Basis::Arithmetic).hint(misfit.hint).offering(offers));
     }
     let outlook = Outlook::of_days(farm, pass.date, pass.date);
     if !super::covers(farm, pass.date) {

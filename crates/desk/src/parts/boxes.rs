@@ -162,9 +162,14 @@ fn read_box(
     (understood && text != current).then_some(text)
 }
 
+/// The id of the box of a quantity, day or time under a name in the same place.
+pub fn edit_id(ui: &Ui, name: &str) -> Id {
+    ui.make_persistent_id(("box", name)).with("edit")
+}
+
 /// Gives the keyboard to the box of a quantity, day or time that follows under this name in the same place.
 pub fn focus(ui: &mut Ui, name: &str) {
-    let id = ui.make_persistent_id(("box", name)).with("edit");
+    let id = edit_id(ui, name);
     ui.memory_mut(|memory| memory.request_focus(id));
 }
 

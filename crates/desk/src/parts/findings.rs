@@ -1,17 +1,27 @@
-//! The list of findings: mark, word, sentence, what to do, basis. A click leads to what a finding speaks of.
+//! The list of findings: mark, word, sentence, what to do, basis, and what was probably meant, to take. A click leads to what a finding
+//! speaks of.
 
 use egui::{Sense, Stroke, Ui, Vec2};
 use tankard_core::finding::{Finding, Level, Subject};
 
-use super::mark;
+use super::{mark, offers};
 use crate::look;
 
 /// Shows findings; gives the subject of the one that was clicked.
 pub fn show(ui: &mut Ui, findings: &[Finding]) -> Option<Subject> {
     let mut led = None;
-    for finding in findings {
+    // A figure that was typed wrongly brings others with it, so what was probably meant comes first.
+    let (with, without): (Vec<&Finding>, Vec<&Finding>) =
+        findings.iter().partition(|finding| !finding.offers.is_empty());
+    for finding in with.into_iter().chain(without) {
         if one(ui, finding) {
             led = Some(finding.about.clone());
+        }
+        if !finding.offers.is_empty() {
+            ui.horizontal_top(|ui| {
+                ui.add_space(24.0);
+                ui.vertical(|ui| offers::acts(ui, &finding.offers));
+            });
         }
         ui.add_space(look::GRID);
     }

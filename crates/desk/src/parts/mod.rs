@@ -11,6 +11,7 @@ pub mod hatch;
 pub mod left_out;
 pub mod lists;
 pub mod mark;
+pub mod offers;
 pub mod setting_plot;
 pub mod strip;
 pub mod workings;

@@ -5,6 +5,7 @@ use serde_json::{Value, json};
 use tankard_core::farm::Farm;
 use tankard_core::finding::Finding;
 use tankard_core::plan::{NOT_JUDGED, Plan};
+use tankard_core::plausible;
 use tankard_core::season::profile::{NOT_THE_LAW, judge_farm, missing};
 use tankard_core::season::seal;
 
@@ -21,10 +22,22 @@ pub fn of_records(farm: &Farm, today: Date) -> Vec<(String, Finding)> {
     of_farm.chain(seals).chain(open).collect()
 }
 
+/// What may be typed wrongly in the shed, in Fields, in the records and of the place, and is not said of a plan, each with what it speaks of.
+pub fn of_typed(farm: &Farm, today: Date, plans: &[Plan]) -> Vec<(String, Finding)> {
+    let mut found = plausible::of_farm(farm, today);
+    for (id, record) in &farm.records {
+        plausible::of_record(farm, id, record, today, &mut found);
+    }
+    let is_said = |finding: &Finding| {
+        plans.iter().flat_map(|plan| &plan.findings).any(|said| said == finding || said.offers == finding.offers)
+    };
+    found.into_iter().filter(|finding| !is_said(finding)).map(|finding| (finding.about.to_string(), finding)).collect()
+}
+
 /// In words, one finding a line.
-pub fn text(plans: &[Plan], of_records: &[(String, Finding)]) -> String {
+pub fn text(plans: &[Plan], of_records: &[(String, Finding)], of_typed: &[(String, Finding)]) -> String {
     let of_plans = plans.iter().flat_map(|plan| plan.findings.iter().map(|finding| (&plan.pass, finding)));
-    let of_records = of_records.iter().map(|(record, finding)| (record, finding));
+    let of_records = of_typed.iter().chain(of_records).map(|(of, finding)| (of, finding));
     let mut lines: Vec<String> =
         of_plans.chain(of_records).map(|(of, finding)| format!("{of}: {}", super::text::finding(finding))).collect();
     lines.push(format!("not judged: {}", NOT_JUDGED.join("; ")));
@@ -33,7 +46,13 @@ pub fn text(plans: &[Plan], of_records: &[(String, Finding)]) -> String {
 }
 
 /// As JSON. Keys are only added, never renamed.
-pub fn json(farm: &Farm, today: Date, plans: &[Plan], of_records: &[(String, Finding)]) -> Value {
+pub fn json(
+    farm: &Farm,
+    today: Date,
+    plans: &[Plan],
+    of_records: &[(String, Finding)],
+    of_typed: &[(String, Finding)],
+) -> Value {
     let of_plan = |plan: &Plan| {
         json!({
             "id": plan.pass,
@@ -45,6 +64,7 @@ pub fn json(farm: &Farm, today: Date, plans: &[Plan], of_records: &[(String, Fin
         "farm": farm.name,
         "date": today.to_string(),
         "passes": plans.iter().map(of_plan).collect::<Vec<_>>(),
+        "typed": of_typed.iter().map(|(_, finding)| super::json::finding(finding)).collect::<Vec<_>>(),
         "records": of_records.iter().map(|(_, finding)| super::json::finding(finding)).collect::<Vec<_>>(),
         "not_judged": NOT_JUDGED,
         "not_the_law": NOT_THE_LAW,

@@ -7,6 +7,7 @@ use tankard_core::finding::{Basis, Finding};
 use tankard_core::loads::{FillStep, Load};
 use tankard_core::mix::choice::{Choice, Collision};
 use tankard_core::plan::{NOT_JUDGED, Plan};
+use tankard_core::plausible::Offer;
 use tankard_core::quantity::{Amount, AmountPerArea, Area, Duration, Flow, Pressure, Share, Speed, Volume};
 use tankard_core::rig::rinse::RinsePlan;
 use tankard_core::rig::setting::{Between, Fit, RankedSet, Setting};
@@ -290,11 +291,24 @@ pub(super) fn amount(object: &mut Map<String, Value>, name: &str, amount: Amount
 
 /// A finding as JSON.
 pub fn finding(finding: &Finding) -> Value {
-    json!({
+    let mut value = json!({
         "level": finding.level.word().to_lowercase(),
         "about": finding.about.to_string(),
         "text": finding.text,
         "hint": finding.hint,
         "basis": basis(&finding.basis),
+    });
+    if let (Some(object), false) = (value.as_object_mut(), finding.offers.is_empty()) {
+        object.insert("offers".to_owned(), finding.offers.iter().map(offer).collect());
+    }
+    value
+}
+
+/// What was probably meant: for each box, by the key of [`tankard_core::plausible::Slot::key`], the text to type.
+fn offer(offer: &Offer) -> Value {
+    json!({
+        "text": offer.text(),
+        "why": offer.why,
+        "sets": offer.sets.iter().map(|set| json!({ "box": set.slot.key(), "text": set.text })).collect::<Vec<_>>(),
     })
 }

@@ -8,6 +8,7 @@ use tankard_core::loads::FillStep;
 use tankard_core::loads::card::long_date;
 use tankard_core::mix::choice::per_ground;
 use tankard_core::plan::{NOT_JUDGED, Plan};
+use tankard_core::plausible::{Offer, either};
 use tankard_core::quantity::Quantity;
 use tankard_core::weather::Verdict;
 
@@ -104,7 +105,9 @@ fn write(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
 /// A finding on one line.
 pub fn finding(finding: &Finding) -> String {
     let hint = if finding.hint.is_empty() { String::new() } else { format!(" {}", finding.hint) };
-    format!("{:<5} {}.{hint} ({})", finding.level.word(), finding.text.trim_end_matches('.'), finding.basis)
+    let offers: Vec<String> = finding.offers.iter().map(Offer::text).collect();
+    let meant = if offers.is_empty() { String::new() } else { format!(" Perhaps meant: {}.", either(&offers)) };
+    format!("{:<5} {}.{meant}{hint} ({})", finding.level.word(), finding.text.trim_end_matches('.'), finding.basis)
 }
 
 /// The sets of adjuvants on offer, each with what sets it behind the one before.

@@ -19,6 +19,7 @@ use crate::finding::Basis;
 use crate::quantity::{AmountPerArea, AsTyped, Money, Rate};
 
 pub(crate) use choose::{choose, most_allowed};
+pub(crate) use dose::over_ground as rate_over_ground;
 pub use voices::{Authority, Claim, Voice};
 pub use words::per_ground;
 

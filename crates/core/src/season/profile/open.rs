@@ -210,6 +210,7 @@ pub fn missing(farm: &Farm, id: &Id, record: &Record, today: Date) -> Vec<Findin
                 ),
                 hint,
                 basis: kept.basis.clone(),
+                offers: Vec::new(),
             });
         }
     }

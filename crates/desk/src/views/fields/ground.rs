@@ -3,18 +3,20 @@
 use egui::Ui;
 use tankard_core::farm::{AreaFrom, Farm, Field, Gateway, Id, Pass, Shape};
 use tankard_core::ground;
+use tankard_core::plausible::{self, Slot};
 use tankard_core::quantity::Quantity;
 
 use crate::look;
-use crate::parts::{boxes, findings};
+use crate::parts::{boxes, findings, offers};
 
 /// Shows what is typed of the ground.
 pub(super) fn show(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
     ui.label(look::heading("Ground"));
     ui.spacing_mut().item_spacing.y = 2.0;
-    areas(ui, field, farm);
+    areas(ui, id, field, farm);
     boxes::row(ui, "stays unsprayed", |ui| {
         boxes::quantity_or_none(ui, "Area that stays unsprayed", &mut field.unsprayed, look::BOX);
+        offers::at_box(ui, "Area that stays unsprayed", &Slot::Unsprayed(id.clone()));
         boxes::understood(ui, field.unsprayed.as_ref(), farm.units);
         ui.label(look::soft(ui, "buffers, waterways, wet spots"));
     });
@@ -33,10 +35,11 @@ pub(super) fn show(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
     differs(ui, id, field, farm);
 }
 
-fn areas(ui: &mut Ui, field: &mut Field, farm: &Farm) {
+fn areas(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
     let name = format!("Stated area of {}", field.name);
     boxes::row(ui, "stated area", |ui| {
         boxes::quantity(ui, &name, &mut field.area, look::BOX);
+        offers::at_box(ui, &name, &Slot::Area(id.clone()));
         boxes::understood(ui, Some(&field.area), farm.units);
         ui.label(look::soft(ui, "tilled, insured, claimed"));
     });
@@ -74,15 +77,16 @@ fn difference(field: &Field, farm: &Farm) -> String {
     }
 }
 
-/// What there is to say of the two areas, as it is said of a pass.
+/// What there is to say of the two areas, as it is said of a pass, and what may have been meant.
 fn differs(ui: &mut Ui, id: &Id, field: &Field, farm: &Farm) {
-    if field.boundary.is_none() && field.area_from == AreaFrom::Stated {
-        return;
+    let mut found = Vec::new();
+    if field.boundary.is_some() || field.area_from != AreaFrom::Stated {
+        let mut pass = Pass::new("", jiff::civil::Date::MIN);
+        pass.fields.push(id.clone());
+        // As the farm has it, so that it agrees with the plans of this frame.
+        found.extend(ground::of(farm, &pass).of_field(id).map(|ground| ground.findings.clone()).unwrap_or_default());
     }
-    let mut pass = Pass::new("", jiff::civil::Date::MIN);
-    pass.fields.push(id.clone());
-    // As the farm has it, so that it agrees with the plans of this frame.
-    let found = ground::of(farm, &pass).of_field(id).map(|ground| ground.findings.clone()).unwrap_or_default();
+    plausible::of_field(farm, id, &mut found);
     if !found.is_empty() {
         ui.add_space(4.0);
         findings::show(ui, &found);

@@ -3,13 +3,14 @@
 use egui::{Label, ScrollArea, Sense, Stroke, Ui, Vec2};
 use tankard_core::farm::{Farm, Field, Id};
 use tankard_core::loads::card::short_date;
+use tankard_core::plausible::Slot;
 use tankard_core::quantity::{Area, AsTyped, Quantity, Units};
 use tankard_core::season::Log;
 
 use crate::app::Desk;
 use crate::command::Command;
 use crate::look;
-use crate::parts::{boxes, lists};
+use crate::parts::{boxes, lists, offers};
 
 const NAME: f32 = 146.0;
 const AREA: f32 = 78.0;
@@ -107,7 +108,9 @@ fn row(desk: &mut Desk, ui: &mut Ui, id: &Id) {
             name.scroll_to_me(None);
         }
         let mut focused = name.has_focus();
-        boxes::quantity(ui, &format!("Area of {}", field.name), &mut field.area, AREA);
+        let area = format!("Area of {}", field.name);
+        boxes::quantity(ui, &area, &mut field.area, AREA);
+        offers::at_box(ui, &area, &Slot::Area(id.clone()));
         focused |=
             boxes::plain(ui, &format!("Crop of {}", before.name), &mut field.crop, CROP, false, "crop").has_focus();
         focused |=

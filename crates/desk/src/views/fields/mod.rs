@@ -16,10 +16,11 @@ mod typed;
 pub use page::Page;
 
 use egui::{CentralPanel, Frame, Margin, Panel, Ui};
+use tankard_core::plausible;
 
 use crate::app::Desk;
 use crate::look;
-use crate::parts::lists;
+use crate::parts::{lists, offers};
 
 /// What is chosen in this view.
 #[derive(Default)]
@@ -55,6 +56,11 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
     if desk.fields.chosen.as_ref().is_none_or(|id| !desk.document.farm().fields.contains_key(id)) {
         desk.fields.chosen = desk.document.farm().fields.keys().next().cloned();
         desk.fields.removing = false;
+    }
+    if let Some(id) = &desk.fields.chosen {
+        let mut doubts = Vec::new();
+        plausible::of_field(desk.document.farm(), id, &mut doubts);
+        offers::set(ui.ctx(), &doubts);
     }
     // On a small screen the list keeps its boxes and gives up its last column.
     let width = if ui.available_width() < 1000.0 { 440.0_f32.min(ui.available_width() * 0.66) } else { 590.0 };

@@ -104,7 +104,7 @@ fn sheet(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
 
 fn all_typed(desk: &mut Desk, ui: &mut Ui, id: &Id, field: &mut Field) {
     sheet(ui, |ui| ground::show(ui, id, field, desk.document.farm()));
-    sheet(ui, |ui| typed::form(ui, field, desk.document.farm()));
+    sheet(ui, |ui| typed::form(ui, id, field, desk.document.farm()));
     sheet(ui, |ui| neighbours::show(ui, field, desk.document.farm()));
     sheet(ui, |ui| typed::resistant(ui, field));
     sheet(ui, |ui| roads::show(desk, ui, id));

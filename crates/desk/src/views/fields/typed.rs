@@ -1,13 +1,14 @@
 //! What is typed of a field beside its ground: crop, days, place, weeds that stand up to a group.
 
 use egui::Ui;
-use tankard_core::farm::{Farm, Field, Resistant};
+use tankard_core::farm::{Farm, Field, Id, Resistant};
+use tankard_core::plausible::Slot;
 
 use crate::look;
-use crate::parts::boxes;
+use crate::parts::{boxes, offers};
 
 /// Shows crop, days and place.
-pub(super) fn form(ui: &mut Ui, field: &mut Field, farm: &Farm) {
+pub(super) fn form(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
     ui.spacing_mut().item_spacing.y = 2.0;
     boxes::row(ui, "variety and traits", |ui| {
         boxes::text(ui, "Variety and traits", &mut field.variety, 320.0);
@@ -15,9 +16,13 @@ pub(super) fn form(ui: &mut Ui, field: &mut Field, farm: &Farm) {
     boxes::row(ui, "owner", |ui| {
         boxes::text(ui, "Owner", &mut field.owner, 320.0);
     });
-    boxes::row(ui, "planted", |ui| boxes::date_or_none(ui, "Day of planting", &mut field.planted, look::BOX));
+    boxes::row(ui, "planted", |ui| {
+        boxes::date_or_none(ui, "Day of planting", &mut field.planted, look::BOX);
+        offers::at_box(ui, "Day of planting", &Slot::Planted(id.clone()));
+    });
     boxes::row(ui, "harvest or grazing from", |ui| {
         boxes::date_or_none(ui, "Expected day of harvest", &mut field.harvest, look::BOX);
+        offers::at_box(ui, "Expected day of harvest", &Slot::Harvest(id.clone()));
         ui.label(look::soft(ui, "harvest intervals are judged against it"));
     });
     boxes::row(ui, "road from the yard", |ui| {

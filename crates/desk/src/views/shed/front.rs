@@ -1,19 +1,20 @@
 //! The front panel of a product, in the order in which labels print it.
 
 use egui::{Checkbox, Label, Ui};
-use tankard_core::farm::{Active, AdjuvantClass, Charge, Formulation, Grade, Product, ProductKind, Surfactant};
+use tankard_core::farm::{Active, AdjuvantClass, Charge, Formulation, Grade, Id, Product, ProductKind, Surfactant};
 use tankard_core::mix::actives;
+use tankard_core::plausible::Slot;
 use tankard_core::quantity::{ActiveBasis, AsTyped, Units};
 
 use super::{line, lines, section, word};
 use crate::look;
-use crate::parts::boxes;
+use crate::parts::{boxes, offers};
 
 /// Room below which the boxes of an active are narrower, so that they stay in a line.
 const NARROW: f32 = 510.0;
 
 /// The section.
-pub(super) fn show(ui: &mut Ui, product: &mut Product, units: Units) {
+pub(super) fn show(ui: &mut Ui, id: &Id, product: &mut Product, units: Units) {
     section(ui, "Front panel");
     line(ui, "kind", |ui| {
         boxes::choice(ui, "kind", &mut product.kind, &ProductKind::ALL, |kind| kind.name().to_owned(), 160.0);
@@ -35,7 +36,7 @@ pub(super) fn show(ui: &mut Ui, product: &mut Product, units: Units) {
             }
         });
     }
-    actives(ui, product, units);
+    actives(ui, id, product, units);
     surfactant(ui, product);
     if product.class == Some(AdjuvantClass::AmmoniumSulfate) || product.grade.is_some() {
         line(ui, "grade", |ui| {
@@ -46,6 +47,7 @@ pub(super) fn show(ui: &mut Ui, product: &mut Product, units: Units) {
     }
     line(ui, "density", |ui| {
         boxes::quantity_hinted(ui, "density", &mut product.density, 120.0, "not stated");
+        offers::at_box(ui, "density", &Slot::Density(id.clone()));
         boxes::understood(ui, product.density.as_ref(), units);
     });
     lines(ui, "registration", |ui| {
@@ -97,7 +99,7 @@ fn surfactant(ui: &mut Ui, product: &mut Product) {
     product.surfactant = charge.map(|charge| Surfactant { charge, complete });
 }
 
-fn actives(ui: &mut Ui, product: &mut Product, units: Units) {
+fn actives(ui: &mut Ui, id: &Id, product: &mut Product, units: Units) {
     let mut gone = None;
     let mut more = false;
     let count = product.actives.len();
@@ -115,7 +117,9 @@ fn actives(ui: &mut Ui, product: &mut Product, units: Units) {
                     if active.name.trim().is_empty() { format!("active {}", at + 1) } else { active.name.clone() };
                 let width = if ui.available_width() < NARROW { 122.0 } else { 150.0 };
                 boxes::text_or_empty(ui, &format!("active {}", at + 1), &mut active.name, width, "common name");
-                boxes::quantity(ui, &format!("content of {what}"), &mut active.content, 90.0);
+                let content = format!("content of {what}");
+                boxes::quantity(ui, &content, &mut active.content, 90.0);
+                offers::at_box(ui, &content, &Slot::Content { product: id.clone(), active: at });
                 let basis = |basis: &ActiveBasis| basis.short().to_owned();
                 let both = [ActiveBasis::AcidEquivalent, ActiveBasis::ActiveIngredient];
                 boxes::choice(ui, &format!("basis of {what}"), &mut active.basis, &both, basis, 52.0);

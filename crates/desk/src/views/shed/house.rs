@@ -10,7 +10,7 @@ use tankard_core::weather::sun;
 
 use super::{Bench, line, lines, quiet, section, title_box, word};
 use crate::look;
-use crate::parts::{boxes, lists};
+use crate::parts::{boxes, lists, offers};
 
 /// What of the farm is edited here; its collections stay where they are.
 #[derive(Clone, PartialEq)]
@@ -77,7 +77,12 @@ pub(super) fn list(ui: &mut Ui) {
 
 /// The page.
 pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
-    super::with_sheets(bench, ui, 284.0, form, |_, ui| {
+    super::with_sheets(bench, ui, 284.0, form, |bench, ui| {
+        // What is said where it is typed is not said beside it, too.
+        let place = bench.farm().place.clone().unwrap_or_default();
+        if misplaced(&place, bench.desk.now().date()).is_none() {
+            super::sheets::doubts(bench, ui);
+        }
         super::sheets::sheet(ui, "Units", |ui| {
             boxes::say(
                 ui,
@@ -170,6 +175,9 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
         lines(ui, "", |ui| {
             ui.add(Label::new(look::soft(ui, problem).color(look::colours(ui).check)).wrap());
         });
+        for finding in bench.doubts {
+            lines(ui, "", |ui| offers::acts(ui, &finding.offers));
+        }
     }
     lines(ui, "height above the sea", |ui| {
         boxes::quantity_hinted(ui, "height above the sea", &mut house.place.altitude, 120.0, "not known");

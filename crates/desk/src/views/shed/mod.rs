@@ -22,12 +22,14 @@ use egui::{
     Vec2,
 };
 use tankard_core::farm::{Farm, Id, Pass};
+use tankard_core::finding::Finding;
+use tankard_core::plausible;
 
 use crate::app::Desk;
 use crate::document::Document;
 use crate::look;
-use crate::parts::boxes;
 use crate::parts::lists::{self, Act};
+use crate::parts::{boxes, offers};
 use stock::Stock;
 
 /// Width of the list at the left, and where the window is small.
@@ -158,6 +160,8 @@ struct Bench<'a> {
     desk: &'a mut Desk,
     state: &'a mut State,
     stock: &'a Stock,
+    /// What there is to doubt of what is chosen.
+    doubts: &'a [Finding],
 }
 
 impl Bench<'_> {
@@ -172,7 +176,9 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
     state.settle(desk.document.farm());
     let stock = state.stock.fresh(desk);
     let revision = desk.document.revision();
-    let mut bench = Bench { desk, state: &mut state, stock: &stock };
+    let doubts = doubts(desk, &state);
+    offers::set(ui.ctx(), &doubts);
+    let mut bench = Bench { desk, state: &mut state, stock: &stock, doubts: &doubts };
     left(&mut bench, ui);
     match bench.state.page {
         Page::Products => products::page(&mut bench, ui),
@@ -189,6 +195,19 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         ui.ctx().request_repaint();
     }
     desk.shed = state;
+}
+
+/// What there is to doubt of what is chosen on the page in use.
+fn doubts(desk: &Desk, state: &State) -> Vec<Finding> {
+    let (farm, mut found) = (desk.document.farm(), Vec::new());
+    match (state.page, &state.product, &state.water, &state.rig) {
+        (Page::Products, Some(id), ..) => plausible::of_product(farm, id, &mut found),
+        (Page::Waters, _, Some(id), _) => plausible::of_water(farm, id, &mut found),
+        (Page::Rigs, .., Some(id)) => plausible::of_rig(farm, id, &mut found),
+        (Page::Farm, ..) => plausible::of_place(farm, desk.now().date(), &mut found),
+        _ => {}
+    }
+    found
 }
 
 /// The list at the left, with what can be done at its foot.

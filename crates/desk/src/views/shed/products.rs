@@ -202,7 +202,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
             let before = product.clone();
             ui.push_id(&id, |ui| {
                 quiet(ui);
-                form(bench, ui, &mut product);
+                form(bench, ui, &id, &mut product);
             });
             if product != before {
                 bench.desk.document.edit(|farm| {
@@ -213,6 +213,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
             }
         },
         |bench, ui| {
+            sheets::doubts(bench, ui);
             let Some(id) = bench.state.product.clone() else { return };
             guidance::show(bench, ui, &id);
             sheets::on_hand(bench, ui, &id);
@@ -228,7 +229,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
     );
 }
 
-fn form(bench: &mut Bench, ui: &mut Ui, product: &mut Product) {
+fn form(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &mut Product) {
     title_box(ui, "name of the product", &mut product.name);
     ui.scope(|ui| {
         tight(ui);
@@ -241,7 +242,7 @@ fn form(bench: &mut Bench, ui: &mut Ui, product: &mut Product) {
             boxes::text_or_empty(ui, "typed from", &mut product.typed_from, width, "which label, and when");
         });
     });
-    front::show(ui, product, bench.farm().units);
+    front::show(ui, id, product, bench.farm().units);
     statements::show(bench, ui, product);
     // Not on the label, so after it.
     containers(bench, ui, product);

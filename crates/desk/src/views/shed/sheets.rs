@@ -7,7 +7,7 @@ use tankard_core::quantity::{Amount, Area, Quantity};
 
 use super::{Bench, counted, stock};
 use crate::look;
-use crate::parts::{boxes, mark};
+use crate::parts::{boxes, findings, mark};
 use crate::report::needs::round;
 
 /// A sheet with a heading.
@@ -19,6 +19,16 @@ pub(super) fn sheet(ui: &mut Ui, heading: &str, add: impl FnOnce(&mut Ui)) {
         add(ui);
     });
     ui.add_space(12.0);
+}
+
+/// What there is to doubt of what is chosen, with what was probably meant.
+pub(super) fn doubts(bench: &Bench, ui: &mut Ui) {
+    if !bench.doubts.is_empty() {
+        sheet(ui, "Perhaps typed wrongly", |ui| {
+            // They speak of this page, so that a click leads nowhere else.
+            findings::show(ui, bench.doubts);
+        });
+    }
 }
 
 /// What it is at the left, how much at the right.

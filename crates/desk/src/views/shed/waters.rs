@@ -3,6 +3,7 @@
 use egui::Ui;
 use tankard_core::farm::{Clarity, Farm, Id, Pass, Water};
 use tankard_core::plan::plan;
+use tankard_core::plausible::Slot;
 use tankard_core::quantity::number::show;
 use tankard_core::quantity::{AsTyped, Hardness, IonContent, Quantity, Share, Units};
 use tankard_core::water::blend::{blend, share_for};
@@ -12,7 +13,7 @@ use tankard_core::working::Working;
 
 use super::{Bench, line, named, quiet, section, sheets, title_box, users, word};
 use crate::look;
-use crate::parts::{boxes, lists, workings};
+use crate::parts::{boxes, lists, offers, workings};
 
 fn using(farm: &Farm, id: &str) -> Vec<(Id, Pass)> {
     users(farm, |pass| pass.water == id)
@@ -75,7 +76,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
             let units = bench.farm().units;
             ui.push_id(&id, |ui| {
                 quiet(ui);
-                form(ui, &mut water, units);
+                form(ui, &id, &mut water, units);
             });
             if water != before {
                 bench.desk.document.edit(|farm| {
@@ -90,6 +91,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
             });
         },
         |bench, ui| {
+            sheets::doubts(bench, ui);
             let Some(id) = bench.state.water.clone() else { return };
             let Some(water) = bench.farm().waters.get(&id).cloned() else { return };
             let units = bench.farm().units;
@@ -102,18 +104,18 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
     );
 }
 
-fn form(ui: &mut Ui, water: &mut Water, units: Units) {
+fn form(ui: &mut Ui, id: &Id, water: &mut Water, units: Units) {
     title_box(ui, "name of the water", &mut water.name);
     ui.label(look::soft(
         ui,
         "As the laboratory states it. What the report does not state stays empty and is not taken for nothing.",
     ));
     section(ui, "Ions");
-    ion(ui, "calcium", &mut water.calcium, units);
-    ion(ui, "magnesium", &mut water.magnesium, units);
-    ion(ui, "sodium", &mut water.sodium, units);
-    ion(ui, "potassium", &mut water.potassium, units);
-    ion(ui, "iron", &mut water.iron, units);
+    ion(ui, "calcium", &mut water.calcium, units, Some(Slot::Calcium(id.clone())));
+    ion(ui, "magnesium", &mut water.magnesium, units, Some(Slot::Magnesium(id.clone())));
+    ion(ui, "sodium", &mut water.sodium, units, None);
+    ion(ui, "potassium", &mut water.potassium, units, None);
+    ion(ui, "iron", &mut water.iron, units, None);
     line(ui, "manganese", |ui| {
         boxes::quantity_hinted(ui, "manganese", &mut water.manganese, 120.0, "not stated");
         boxes::understood(ui, water.manganese.as_ref(), units);
@@ -121,10 +123,11 @@ fn form(ui: &mut Ui, water: &mut Water, units: Units) {
             word(ui, "kept, but the equation has no term for it");
         }
     });
-    ion(ui, "bicarbonate", &mut water.bicarbonate, units);
+    ion(ui, "bicarbonate", &mut water.bicarbonate, units, Some(Slot::Bicarbonate(id.clone())));
     section(ui, "Hardness, pH and salt");
     line(ui, "hardness", |ui| {
         boxes::quantity_hinted(ui, "hardness", &mut water.hardness, 120.0, "not stated");
+        offers::at_box(ui, "hardness", &Slot::Hardness(id.clone()));
         boxes::understood(ui, water.hardness.as_ref(), units);
         if water.hardness.is_none() {
             word(ui, "only where calcium and magnesium are not given apart");
@@ -137,6 +140,7 @@ fn form(ui: &mut Ui, water: &mut Water, units: Units) {
     });
     line(ui, "conductivity", |ui| {
         boxes::quantity_hinted(ui, "conductivity", &mut water.conductivity, 120.0, "not stated");
+        offers::at_box(ui, "conductivity", &Slot::Conductivity(id.clone()));
         boxes::understood(ui, water.conductivity.as_ref(), units);
     });
     line(ui, "clarity", |ui| {
@@ -163,9 +167,12 @@ fn form(ui: &mut Ui, water: &mut Water, units: Units) {
     });
 }
 
-fn ion(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<IonContent>>, units: Units) {
+fn ion(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<IonContent>>, units: Units, slot: Option<Slot>) {
     line(ui, name, |ui| {
         boxes::quantity_hinted(ui, name, value, 120.0, "not stated");
+        if let Some(slot) = slot {
+            offers::at_box(ui, name, &slot);
+        }
         boxes::understood(ui, value.as_ref(), units);
     });
 }

@@ -3,12 +3,13 @@
 use egui::{Align, Layout, TextEdit, Ui};
 use tankard_core::farm::{CarrierKind, Droplets, Fills, Id, Pass, Rig};
 use tankard_core::plan::Plan;
+use tankard_core::plausible::Slot;
 use tankard_core::quantity::{AsTyped, Quantity};
 
 use super::{Editor, Page, Shown, toggle, worked};
 use crate::app::Desk;
 use crate::look;
-use crate::parts::boxes;
+use crate::parts::{boxes, offers};
 
 /// Shows the heading and the open editor.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
@@ -198,7 +199,9 @@ fn fields(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
                 });
                 ui.label(look::soft(ui, "only"));
                 let mut part = pass.parts.get(id).cloned();
-                boxes::quantity_or_none(ui, &format!("Part of {name} to spray"), &mut part, 90.0);
+                let only = format!("Part of {name} to spray");
+                boxes::quantity_or_none(ui, &only, &mut part, 90.0);
+                offers::at_box(ui, &only, &Slot::Part { pass: plan.pass.clone(), field: id.clone() });
                 match part {
                     Some(part) => {
                         pass.parts.insert(id.clone(), part);
@@ -282,6 +285,7 @@ fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
     let usual = farm.rigs.get(&pass.rig);
     boxes::row(ui, "spray volume", |ui| {
         boxes::quantity_or_none(ui, "Spray volume over ground", &mut pass.carrier, 120.0);
+        offers::at_box(ui, "Spray volume over ground", &Slot::Carrier(plan.pass.clone()));
         boxes::understood(ui, pass.carrier.as_ref(), units);
     });
     if let Some(rig) = usual.filter(|rig| !rig.sets.is_empty() || !pass.nozzles.is_empty()) {
@@ -289,10 +293,12 @@ fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
     }
     boxes::row(ui, "speed", |ui| {
         boxes::quantity_or_none(ui, "Speed", &mut pass.speed, 120.0);
+        offers::at_box(ui, "Speed", &Slot::PassSpeed(plan.pass.clone()));
         usual_of(ui, pass.speed.is_none(), usual.and_then(|rig| rig.speed.as_ref()));
     });
     boxes::row(ui, "pressure", |ui| {
         boxes::quantity_or_none(ui, "Pressure", &mut pass.pressure, 120.0);
+        offers::at_box(ui, "Pressure", &Slot::PassPressure(plan.pass.clone()));
         let usual = usual.and_then(|rig| rig.pressure.as_ref());
         match plan.setting.as_ref().and_then(|setting| setting.pressure) {
             Some(pressure) if pass.pressure.is_none() && usual.is_none() => {
@@ -312,6 +318,7 @@ fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
     });
     boxes::row(ui, "boom height", |ui| {
         boxes::quantity_hinted(ui, "Boom height", &mut pass.height, 120.0, "e.g. 20 in or 50 cm");
+        offers::at_box(ui, "Boom height", &Slot::PassHeight(plan.pass.clone()));
         usual_of(ui, pass.height.is_none(), usual.and_then(|rig| rig.height.as_ref()));
     });
     if pass.carrier_kind != CarrierKind::Water || pass.density.is_some() {

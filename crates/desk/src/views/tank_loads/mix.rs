@@ -4,12 +4,13 @@ use egui::Ui;
 use tankard_core::farm::{Farm, Id, Line, ProductKind};
 use tankard_core::mix::line::PlannedLine;
 use tankard_core::plan::Plan;
+use tankard_core::plausible::Slot;
 use tankard_core::quantity::{AsTyped, Money, Quantity, Rate, Units};
 
 use super::{Shown, cell, worked};
 use crate::app::Desk;
 use crate::look;
-use crate::parts::{boxes, lists};
+use crate::parts::{boxes, lists, offers};
 
 /// Widths of the columns.
 struct Widths {
@@ -161,7 +162,9 @@ fn row(
         if !widths.over {
             named(ui, plan, line, planned, &name, widths, working);
         }
-        boxes::quantity(ui, &format!("Rate of {name}"), &mut line.rate, widths.rate - 8.0);
+        let rate = format!("Rate of {name}");
+        boxes::quantity(ui, &rate, &mut line.rate, widths.rate - 8.0);
+        offers::at_box(ui, &rate, &Slot::Rate { pass: plan.pass.clone(), product: line.product.clone() });
         if widths.ground > 0.0 {
             cell(ui, widths.ground, true, |ui| over_ground(ui, farm.units, line, planned, &name, working));
         }

@@ -28,7 +28,7 @@ use tankard_core::quantity::Quantity;
 
 use crate::app::Desk;
 use crate::look;
-use crate::parts::{boxes, lists};
+use crate::parts::{boxes, lists, offers};
 
 /// The pages of a pass.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -154,6 +154,7 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         return;
     };
     let Some(plan) = desk.document.plan(&id) else { return };
+    offers::set(ui.ctx(), &plan.findings);
     if desk.tank_loads.load == 0 || desk.tank_loads.load as usize > plan.loads.len() {
         desk.tank_loads.load = 1;
     }

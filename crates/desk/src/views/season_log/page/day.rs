@@ -3,11 +3,12 @@
 use egui::Ui;
 use jiff::civil::Time;
 use tankard_core::farm::Record;
+use tankard_core::plausible::Slot;
 use tankard_core::season::used;
 
 use super::Page;
 use super::rows::{LABEL, SHORT, box_width, folded, pair, row, with_before};
-use crate::parts::boxes;
+use crate::parts::{boxes, offers};
 
 /// `begin` gives the keyboard to the first box that a fresh record waits for.
 pub(super) fn day(ui: &mut Ui, page: &Page<'_>, record: &mut Record, begin: bool) {
@@ -19,7 +20,10 @@ pub(super) fn day(ui: &mut Ui, page: &Page<'_>, record: &mut Record, begin: bool
     ui.horizontal_top(|ui| {
         ui.spacing_mut().item_spacing.x = 8.0;
         column(ui, left, |ui| {
-            row(ui, "Date", |ui| boxes::date(ui, "Date", &mut record.date, SHORT));
+            row(ui, "Date", |ui| {
+                boxes::date(ui, "Date", &mut record.date, SHORT);
+                offers::at_box(ui, "Date", &Slot::RecordDate(page.id.to_owned()));
+            });
             row(ui, "Start", |ui| {
                 if begin {
                     boxes::focus(ui, "Start");

@@ -19,6 +19,7 @@ use jiff::civil::{Date, DateTime};
 use tankard_core::farm::{Farm, Id, Record, RecordLine};
 use tankard_core::finding::{Finding, Subject};
 use tankard_core::plan::Plan;
+use tankard_core::plausible;
 use tankard_core::quantity::{AsTyped, Volume};
 use tankard_core::season::record::from_plan;
 use tankard_core::season::{Log, outside, too_much, used};
@@ -30,7 +31,7 @@ use super::{law, seal};
 use crate::app::Desk;
 use crate::files::Purpose;
 use crate::look;
-use crate::parts::{boxes, findings, mark};
+use crate::parts::{boxes, findings, mark, offers};
 
 /// What the page remembers between frames.
 #[derive(Debug, Default)]
@@ -145,12 +146,17 @@ impl State {
         used
     }
 
-    fn outside(&mut self, revision: u64, farm: &Farm, log: &Log, id: &str) -> Judged {
+    fn outside(&mut self, revision: u64, farm: &Farm, log: &Log, id: &str, today: Date) -> Judged {
         let wanted = (revision, id.to_owned());
         if self.outside.as_ref().is_none_or(|(known, _)| *known != wanted) {
             let found = farm.records.get_key_value(id).map(|(id, record)| Judged {
                 asked: outside::asked(farm, record),
-                outside: [too_much::judge(farm, log, id, record), outside::judge(farm, id, record)].concat(),
+                outside: {
+                    let mut found = too_much::judge(farm, log, id, record);
+                    found.extend(outside::judge(farm, id, record));
+                    plausible::of_record(farm, id, record, today, &mut found);
+                    found
+                },
             });
             self.outside = Some((wanted, found.unwrap_or_default()));
         }
@@ -211,7 +217,8 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
             ui.spacing_mut().item_spacing.y = 2.0;
             let state = &mut desk.season_log.page;
             part(ui, "head", |ui| head(ui, state, farm, id, &mut record, is_open, &mut act));
-            let Judged { asked, outside } = state.outside(revision, farm, &log, id);
+            let Judged { asked, outside } = state.outside(revision, farm, &log, id, now.date());
+            offers::set(ui.ctx(), &outside);
             part(ui, "as sprayed", |ui| as_sprayed(ui, &page, &outside));
             part(ui, "open", |ui| law::still_open(ui, farm, &record, now.date()));
             look::read_only(ui, !is_open, |ui| {

@@ -3,6 +3,7 @@
 use egui::{Align, Layout, Ui, Vec2};
 use tankard_core::farm::{Expected, Farm, Reading, Record};
 use tankard_core::plan::Plan;
+use tankard_core::plausible::{Measured, Slot};
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 use tankard_core::season::outside;
 use tankard_core::weather::Limit;
@@ -12,7 +13,7 @@ use tankard_core::words;
 use super::Page;
 use super::rows::{LABEL, SHORT, captions, labelled, section_with, take};
 use crate::look;
-use crate::parts::boxes;
+use crate::parts::{boxes, offers};
 
 /// What was measured, and beside it what the forecast had for the time and what labels and laws ask.
 pub(super) fn weather(ui: &mut Ui, page: &Page<'_>, asked: &[Limit], record: &mut Record) {
@@ -52,10 +53,12 @@ pub(super) fn weather(ui: &mut Ui, page: &Page<'_>, asked: &[Limit], record: &mu
     let humidity = with(&humidity, limits(|kind| matches!(kind, Kind::MostHumidity(_) | Kind::LeastHumidity(_))));
     beside(ui, "Wind", &wind, |ui| {
         boxes::quantity_or_none(ui, "Wind", &mut record.wind, SHORT);
+        offers::at_box(ui, "Wind", &measured(page, Measured::Wind));
         boxes::understood(ui, record.wind.as_ref(), units);
     });
     beside(ui, "Gust", &gust, |ui| {
         boxes::quantity_or_none(ui, "Gust", &mut record.gust, SHORT);
+        offers::at_box(ui, "Gust", &measured(page, Measured::Gust));
         boxes::understood(ui, record.gust.as_ref(), units);
     });
     beside(ui, "Wind from", &from, |ui| {
@@ -64,10 +67,16 @@ pub(super) fn weather(ui: &mut Ui, page: &Page<'_>, asked: &[Limit], record: &mu
     });
     beside(ui, "Temperature", &air, |ui| {
         boxes::quantity_or_none(ui, "Temperature", &mut record.temperature, SHORT);
+        offers::at_box(ui, "Temperature", &measured(page, Measured::Air));
         boxes::understood(ui, record.temperature.as_ref(), units);
     });
     beside(ui, "Humidity", &humidity, |ui| boxes::quantity_or_none(ui, "Humidity", &mut record.humidity, SHORT));
     readings(ui, units, record);
+}
+
+/// The box of the first measurement.
+fn measured(page: &Page<'_>, what: Measured) -> Slot {
+    Slot::Measured { record: page.id.to_owned(), reading: None, what }
 }
 
 /// Whose forecast it is, and the act that shows that of the hours in which it was sprayed. The line stands also where it is empty, so

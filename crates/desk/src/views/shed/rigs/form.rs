@@ -1,26 +1,35 @@
 //! The rig itself, in the order in which a person walks round it: tank, boom, nozzles, setting, filling and road, rinsing.
 
 use egui::Ui;
-use tankard_core::farm::{Pulse, Rig};
+use tankard_core::farm::{Id, Pulse, Rig};
+use tankard_core::plausible::Slot;
 use tankard_core::quantity::{AsTyped, Duration, Units};
 
 use super::super::{Bench, line, lines, section, statements, word};
-use super::{Part, nozzles, optional, tick};
-use crate::parts::boxes;
+use super::{Part, doubtful, nozzles, optional, tick};
+use crate::parts::{boxes, offers};
 
 /// The form.
-pub(super) fn show(bench: &mut Bench, ui: &mut Ui, rig: &mut Rig) {
+pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, rig: &mut Rig) {
     let units = bench.farm().units;
     section(ui, "Tank");
     line(ui, "full to its mark", |ui| {
         boxes::quantity(ui, "full to its mark", &mut rig.tank, 120.0);
+        offers::at_box(ui, "full to its mark", &Slot::Tank(id.clone()));
         boxes::understood(ui, Some(&rig.tank), units);
     });
     optional(ui, "finest mark", &mut rig.mark, units, "on the tank or the meter; loads are sized to it");
     optional(ui, "least that is stirred", &mut rig.least, units, "");
     section(ui, "Boom");
-    optional(ui, "working width", &mut rig.boom, units, "");
-    optional(ui, "usual height", &mut rig.height, units, "of the nozzles above what is sprayed");
+    doubtful(ui, "working width", &mut rig.boom, units, Slot::Boom(id.clone()), "");
+    doubtful(
+        ui,
+        "usual height",
+        &mut rig.height,
+        units,
+        Slot::RigHeight(id.clone()),
+        "of the nozzles above what is sprayed",
+    );
     pulse(ui, rig);
     section(ui, "Nozzles");
     if rig.sets.is_empty() {
@@ -32,8 +41,8 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, rig: &mut Rig) {
         });
     }
     section(ui, "Usual setting");
-    optional(ui, "speed", &mut rig.speed, units, "");
-    optional(ui, "pressure", &mut rig.pressure, units, "");
+    doubtful(ui, "speed", &mut rig.speed, units, Slot::RigSpeed(id.clone()), "");
+    doubtful(ui, "pressure", &mut rig.pressure, units, Slot::RigPressure(id.clone()), "");
     optional(ui, "field efficiency", &mut rig.efficiency, units, "share of the time that is spent spraying");
     section(ui, "Filling and road");
     time(ui, "stop of a filling", &mut rig.stop, "hose on and off, rinsing jugs; without running water");

@@ -10,12 +10,13 @@ use std::sync::Arc;
 
 use egui::{Checkbox, Stroke, Ui};
 use tankard_core::farm::{Farm, Id, Pass, Rig};
+use tankard_core::plausible::Slot;
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 use tankard_core::rig::calibration::Calibrated;
 
 use super::{Bench, lines, named, quiet, title_box, users};
 use crate::look;
-use crate::parts::{boxes, lists};
+use crate::parts::{boxes, lists, offers};
 
 /// The pages of a rig.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
@@ -144,7 +145,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
                 ui.add_space(2.0);
                 super::links(ui, &mut bench.state.rigs.part, &Part::ALL, |part| part.name());
                 match bench.state.rigs.part {
-                    Part::Rig => form::show(bench, ui, &mut rig),
+                    Part::Rig => form::show(bench, ui, &id, &mut rig),
                     Part::Nozzles => nozzles::show(bench, ui, &id, &mut rig),
                     Part::Calibration => calibrations::show(bench, ui, &id, &mut rig),
                 }
@@ -170,8 +171,34 @@ fn tick(ui: &mut Ui, name: &str, text: &str, value: &mut bool) {
 }
 
 fn optional<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<Q>>, units: Units, beside: &str) {
+    typed(ui, name, value, units, None, beside);
+}
+
+/// The same for a figure of which a likelier one may be offered.
+fn doubtful<Q: Quantity>(
+    ui: &mut Ui,
+    name: &str,
+    value: &mut Option<AsTyped<Q>>,
+    units: Units,
+    slot: Slot,
+    beside: &str,
+) {
+    typed(ui, name, value, units, Some(slot), beside);
+}
+
+fn typed<Q: Quantity>(
+    ui: &mut Ui,
+    name: &str,
+    value: &mut Option<AsTyped<Q>>,
+    units: Units,
+    slot: Option<Slot>,
+    beside: &str,
+) {
     lines(ui, name, |ui| {
         boxes::quantity_hinted(ui, name, value, 120.0, "not known");
+        if let Some(slot) = slot {
+            offers::at_box(ui, name, &slot);
+        }
         boxes::understood(ui, value.as_ref(), units);
         super::word(ui, beside);
     });

@@ -2,6 +2,7 @@
 
 use egui::{Label, RichText, Ui};
 use tankard_core::farm::{ClassAt, Droplets, Farm, Id, Layout, NozzleSet, Rated, Rig};
+use tankard_core::plausible::Slot;
 use tankard_core::quantity::{AsTyped, Length, Pressure, Quantity, Units};
 use tankard_core::rig::nozzle;
 
@@ -9,8 +10,8 @@ use super::super::statements::understood;
 use super::super::{Bench, counted, cross, line, lines, named, section, word};
 use super::optional;
 use crate::look;
-use crate::parts::boxes;
 use crate::parts::lists::{self, Act};
+use crate::parts::{boxes, offers};
 
 /// Width of a box of a row with several.
 const SMALL: f32 = 92.0;
@@ -31,7 +32,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, rig_id: &Id, rig: &mut Rig) {
     let Some(id) = bench.state.rigs.set.clone() else { return };
     let width = rig.boom.as_ref().map(AsTyped::value);
     let Some(set) = rig.sets.get_mut(&id) else { return };
-    ui.push_id(("set", &id), |ui| form(ui, set, width, units));
+    ui.push_id(("set", &id), |ui| form(ui, (rig_id, &id), set, width, units));
 }
 
 /// The choice of the set that is usually fitted.
@@ -156,14 +157,14 @@ fn uses(farm: &Farm, rig_id: &Id, rig: &Rig, id: &Id) -> String {
     if parts.is_empty() { String::new() } else { format!("{} {verb}", parts.join(" and ")) }
 }
 
-fn form(ui: &mut Ui, set: &mut NozzleSet, width: Option<Length>, units: Units) {
+fn form(ui: &mut Ui, of: (&Id, &Id), set: &mut NozzleSet, width: Option<Length>, units: Units) {
     section(ui, "The set");
     line(ui, "name", |ui| {
         boxes::text_or_empty(ui, "name of the set", &mut set.name, 320.0, "angle and size, or what you call it");
     });
     size(ui, set, units);
-    rated(ui, set, units);
-    layout(ui, set, units);
+    rated(ui, of, set, units);
+    layout(ui, of, set, units);
     let usual = number(set, width);
     lines(ui, "number on the boom", |ui| {
         let hint = usual.map(|number| number.to_string()).unwrap_or_default();
@@ -257,10 +258,11 @@ fn size(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
     }
 }
 
-fn rated(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
+fn rated(ui: &mut Ui, (rig, id): (&Id, &Id), set: &mut NozzleSet, units: Units) {
     line(ui, "a new one gives", |ui| {
         let mut flow = set.rated.as_ref().map(|rated| rated.flow.clone());
         boxes::quantity_hinted(ui, "a new one gives", &mut flow, SMALL, "not known");
+        offers::at_box(ui, "a new one gives", &Slot::RatedFlow { rig: rig.clone(), set: id.clone() });
         match (flow, &mut set.rated) {
             (Some(flow), Some(rated)) => rated.flow = flow,
             (Some(flow), slot) => {
@@ -272,6 +274,7 @@ fn rated(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
             Some(rated) => {
                 word(ui, "at");
                 boxes::quantity(ui, "at the pressure", &mut rated.at, 72.0);
+                offers::at_box(ui, "at the pressure", &Slot::RatedAt { rig: rig.clone(), set: id.clone() });
                 word(ui, "of water");
                 if rated.at.text().starts_with("0 ") {
                     understood(ui, &rated.at, units);
@@ -336,7 +339,7 @@ impl Stand {
     }
 }
 
-fn layout(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
+fn layout(ui: &mut Ui, (rig, id): (&Id, &Id), set: &mut NozzleSet, units: Units) {
     lines(ui, "they spray", |ui| {
         let before = Stand::of(set.layout.as_ref());
         let mut stand = before;
@@ -348,6 +351,7 @@ fn layout(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
             None => {}
             Some(Layout::Broadcast { spacing }) => {
                 length(ui, "nozzles apart", spacing, units);
+                offers::at_box(ui, "nozzles apart", &Slot::Spacing { rig: rig.clone(), set: id.clone() });
                 word(ui, "from nozzle to nozzle");
             }
             Some(Layout::Band { width, rows, nozzles }) => {

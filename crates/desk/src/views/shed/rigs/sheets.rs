@@ -7,7 +7,7 @@ use tankard_core::quantity::{Area, Quantity, Units};
 use tankard_core::rig::rinse::{RinsePlan, RinseWay, strength};
 use tankard_core::rig::set_of;
 
-use super::super::sheets::{pair, planned, sheet};
+use super::super::sheets::{doubts, pair, planned, sheet};
 use super::super::{Bench, counted};
 use super::{Part, calibrations, using};
 use crate::look;
@@ -15,6 +15,7 @@ use crate::parts::boxes;
 
 /// The sheets of the page that is open.
 pub(super) fn show(bench: &mut Bench, ui: &mut Ui) {
+    doubts(bench, ui);
     let Some(id) = bench.state.rig.clone() else { return };
     let Some(rig) = bench.farm().rigs.get(&id).cloned() else { return };
     match bench.state.rigs.part {
