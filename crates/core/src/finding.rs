@@ -3,6 +3,7 @@
 use std::fmt;
 
 use crate::farm::Id;
+use crate::room::Room;
 
 /// How much a finding weighs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -148,22 +149,33 @@ pub struct Finding {
     pub hint: String,
     /// On what it rests.
     pub basis: Basis,
+    /// Which room of the core says it.
+    pub room: Room,
 }
 
 impl Finding {
+    /// A finding of a level.
+    #[track_caller]
+    pub fn new(level: Level, about: Subject, text: impl Into<String>, basis: Basis) -> Self {
+        Self { level, about, text: text.into(), hint: String::new(), basis, room: Room::here() }
+    }
+
     /// A Stop.
+    #[track_caller]
     pub fn stop(about: Subject, text: impl Into<String>, basis: Basis) -> Self {
-        Self { level: Level::Stop, about, text: text.into(), hint: String::new(), basis }
+        Self::new(Level::Stop, about, text, basis)
     }
 
     /// A Check.
+    #[track_caller]
     pub fn check(about: Subject, text: impl Into<String>, basis: Basis) -> Self {
-        Self { level: Level::Check, about, text: text.into(), hint: String::new(), basis }
+        Self::new(Level::Check, about, text, basis)
     }
 
     /// A Note.
+    #[track_caller]
     pub fn note(about: Subject, text: impl Into<String>, basis: Basis) -> Self {
-        Self { level: Level::Note, about, text: text.into(), hint: String::new(), basis }
+        Self::new(Level::Note, about, text, basis)
     }
 
     /// With a word on what to do.

@@ -13,6 +13,7 @@ pub mod mix;
 pub mod plan;
 pub mod quantity;
 pub mod rig;
+pub mod room;
 pub mod season;
 pub mod stock;
 mod table;

@@ -28,7 +28,7 @@ use crate::document::Document;
 use crate::files::{Picker, Purpose};
 use crate::parts::boxes;
 use crate::recent::Remembered;
-use crate::{demo, look, views};
+use crate::{demo, guide, look, views};
 use locking::Watching;
 use recovery::{Found, Keeping, Unreadable};
 use saving::{Conflict, Saving};
@@ -75,6 +75,8 @@ pub struct Desk {
     pub season_log: views::season_log::State,
     /// What is chosen in Shed.
     pub shed: views::shed::State,
+    /// What is open of the guide.
+    pub guide: guide::State,
     /// Boxes that hold a text that is not understood.
     pub unread: Vec<boxes::Unread>,
     clock: Clock,
@@ -125,6 +127,7 @@ impl Desk {
             tank_loads: views::tank_loads::State::default(),
             season_log: views::season_log::State::default(),
             shed: views::shed::State::default(),
+            guide: guide::State::default(),
             unread: Vec::new(),
             clock,
             picker: None,
@@ -178,6 +181,7 @@ impl Desk {
             remembered.opened(path);
             remembered.keep();
         }
+        self.guide.take_up(&remembered.guide);
         self.remembered = Some(remembered);
         self.take_lock();
         self.look_for_unsaved();
@@ -372,6 +376,8 @@ impl Desk {
             Command::PlainSize => scale(ctx, 1.0),
             Command::Light => ctx.set_theme(egui::Theme::Light),
             Command::Dark => ctx.set_theme(egui::Theme::Dark),
+            Command::Guide => self.guide.toggle(ctx),
+            Command::GuideTo(place) => self.guide.go(&place, ctx),
             Command::Quit => {
                 self.closing = true;
                 ctx.send_viewport_cmd(ViewportCommand::Close);
@@ -388,6 +394,7 @@ impl Desk {
         #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
         let scale = (ctx.zoom_factor() * 100.0).round() as u16;
         now.scale = scale;
+        now.guide = self.guide.page().unwrap_or_default().to_owned();
         if now != *remembered {
             now.keep();
             *remembered = now;
@@ -474,10 +481,18 @@ impl Desk {
         for command in Command::pressed(ui.ctx()) {
             self.run(command, ui.ctx());
         }
+        if let Some(place) = guide::take_asked(ui.ctx()) {
+            self.run(Command::GuideTo(place), ui.ctx());
+        }
         boxes::set_units(ui.ctx(), self.document.farm().units);
         self.unread = boxes::unread(ui.ctx());
         self.bar(ui);
         self.foot(ui);
+        if self.guide.show(ui, self.view) {
+            bar::ring(ui.ctx());
+            self.after(ui.ctx());
+            return;
+        }
         if self.backups.is_some() {
             self.show_backups(ui);
             bar::ring(ui.ctx());

@@ -3,6 +3,8 @@
 
 use egui::{Context, Key, KeyboardShortcut, Modifiers};
 
+use crate::guide::Place;
+
 /// The four views.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, clap::ValueEnum)]
 pub enum View {
@@ -73,13 +75,17 @@ pub enum Command {
     Light,
     /// Dark theme.
     Dark,
+    /// Show the guide where it was left, or put it away.
+    Guide,
+    /// Show a place of the guide.
+    GuideTo(Place),
     /// Close the desk.
     Quit,
 }
 
 impl Command {
     /// Those that have a key or stand in a menu.
-    const LISTED: [Self; 17] = [
+    const LISTED: [Self; 18] = [
         Self::New,
         Self::Open,
         Self::OpenDemo,
@@ -96,6 +102,7 @@ impl Command {
         Self::PlainSize,
         Self::Light,
         Self::Dark,
+        Self::Guide,
         Self::Quit,
     ];
 
@@ -121,6 +128,8 @@ impl Command {
             Self::PlainSize => "At 100 %".to_owned(),
             Self::Light => "Light".to_owned(),
             Self::Dark => "Dark".to_owned(),
+            Self::Guide => "Guide".to_owned(),
+            Self::GuideTo(place) => place.heading().unwrap_or_else(|| place.page.clone()),
             Self::Quit => "Close".to_owned(),
         }
     }
@@ -138,6 +147,7 @@ impl Command {
             Self::Go(View::TankLoads) => (Modifiers::COMMAND, Key::Num2),
             Self::Go(View::SeasonLog) => (Modifiers::COMMAND, Key::Num3),
             Self::Go(View::Shed) => (Modifiers::COMMAND, Key::Num4),
+            Self::Guide => (Modifiers::NONE, Key::F1),
             Self::Quit => (Modifiers::COMMAND, Key::Q),
             Self::Larger => (Modifiers::COMMAND, Key::Plus),
             Self::Smaller => (Modifiers::COMMAND, Key::Minus),
@@ -160,6 +170,8 @@ impl Command {
                 | Self::PlainSize
                 | Self::Light
                 | Self::Dark
+                | Self::Guide
+                | Self::GuideTo(_)
                 | Self::Quit
         )
     }

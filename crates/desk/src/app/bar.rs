@@ -53,6 +53,11 @@ impl Desk {
                 ui.close();
             }
         };
+        let guide = RichText::new(Command::Guide.text());
+        let guide = ui.add(Button::new(guide).selected(self.guide.is_open()).frame(false));
+        if guide.on_hover_text("F1").clicked() {
+            *wanted = Some(Command::Guide);
+        }
         ui.menu_button("Look", |ui| {
             ui.set_min_width(180.0);
             for command in [Command::Light, Command::Dark] {

@@ -4,6 +4,7 @@ use egui::{Sense, Stroke, Ui, Vec2};
 use tankard_core::finding::{Finding, Level, Subject};
 
 use super::mark;
+use crate::guide::{self, places};
 use crate::look;
 
 /// Shows findings; gives the subject of the one that was clicked.
@@ -33,7 +34,10 @@ fn one(ui: &mut Ui, finding: &Finding) -> bool {
                     if !finding.hint.is_empty() {
                         ui.label(look::soft(ui, &finding.hint).color(colours.ink));
                     }
-                    ui.label(look::soft(ui, finding.basis.to_string()));
+                    ui.horizontal_wrapped(|ui| {
+                        ui.label(look::soft(ui, finding.basis.to_string()));
+                        guide::link(ui, places::of_finding(finding.room));
+                    });
                 });
             });
         })
