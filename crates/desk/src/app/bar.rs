@@ -53,9 +53,12 @@ impl Desk {
                 ui.close();
             }
         };
-        let guide = RichText::new(Command::Guide.text());
-        let guide = ui.add(Button::new(guide).selected(self.guide.is_open()).frame(false));
-        if guide.on_hover_text("F1").clicked() {
+        let guide = ui.add(Button::new(Command::Guide.text()).frame(false)).on_hover_text("F1");
+        if self.guide.is_open() {
+            let line = Stroke::new(2.0, look::colours(ui).brass);
+            ui.painter().hline(guide.rect.x_range(), guide.rect.bottom() + 1.0, line);
+        }
+        if guide.clicked() {
             *wanted = Some(Command::Guide);
         }
         ui.menu_button("Look", |ui| {

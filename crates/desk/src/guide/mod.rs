@@ -9,7 +9,7 @@ pub mod search;
 
 use egui::{Context, Id, Ui};
 
-use crate::parts::boxes;
+use crate::look;
 
 /// A place in the guide.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Hash)]
@@ -166,7 +166,11 @@ fn asked() -> Id {
 /// The words that lead to what explains something, of which a screen reader says the heading.
 pub fn link(ui: &mut Ui, place: Place) {
     let heading = place.heading().unwrap_or_default();
-    let link = boxes::act(ui, "Guide").accessible_name(format!("Guide: {heading}"));
+    // Without the room of a button, so that it stands in line with the words before it.
+    let padding = std::mem::take(&mut ui.spacing_mut().button_padding);
+    let text = look::soft(ui, "Guide").color(look::colours(ui).brass);
+    let link = ui.add(egui::Button::new(text).frame(false)).accessible_name(format!("Guide: {heading}"));
+    ui.spacing_mut().button_padding = padding;
     if link.on_hover_text(heading).clicked() {
         ui.ctx().data_mut(|data| data.insert_temp(asked(), place));
     }

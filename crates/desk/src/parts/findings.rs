@@ -30,6 +30,7 @@ fn one(ui: &mut Ui, finding: &Finding) -> bool {
                 mark::show(ui, finding.level);
                 ui.vertical(|ui| {
                     ui.spacing_mut().item_spacing.y = 1.0;
+                    ui.spacing_mut().interact_size.y = 14.0;
                     ui.label(look::sentence(ui, finding.level, &finding.text));
                     if !finding.hint.is_empty() {
                         ui.label(look::soft(ui, &finding.hint).color(colours.ink));

@@ -9,6 +9,7 @@ use crate::look;
 /// Shows one working.
 pub fn show(ui: &mut Ui, working: &Working) {
     ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing.x = 6.0;
         ui.label(look::heading(format!("Working: {}", working.title)));
         guide::link(ui, places::of_working(working.room));
     });
