@@ -394,7 +394,7 @@ impl Desk {
         #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
         let scale = (ctx.zoom_factor() * 100.0).round() as u16;
         now.scale = scale;
-        now.guide = self.guide.page().unwrap_or_default().to_owned();
+        self.guide.page().unwrap_or_default().clone_into(&mut now.guide);
         if now != *remembered {
             now.keep();
             *remembered = now;

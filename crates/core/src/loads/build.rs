@@ -64,7 +64,7 @@ pub(crate) fn build(
             laid
         }
         Err(stop) => {
-            findings.push(stop);
+            findings.push(*stop);
             return nothing;
         }
     };

@@ -37,7 +37,7 @@ pub(super) fn lay(
     asked: &Asked,
     stretches: Vec<Stretch>,
     (carried, extra): (Volume, Volume),
-) -> Result<(Vec<Laid>, Vec<Finding>), Finding> {
+) -> Result<(Vec<Laid>, Vec<Finding>), Box<Finding>> {
     let (pass, units) = (asked.pass, asked.farm.units);
     let mut said = Vec::new();
     let alone = stretches.len() == 1;
@@ -123,11 +123,11 @@ pub(super) fn lay(
 }
 
 /// Whether a decided load can be.
-fn check(asked: &Asked, number: u32, size: Volume, carried: Volume) -> Result<(), Finding> {
+fn check(asked: &Asked, number: u32, size: Volume, carried: Volume) -> Result<(), Box<Finding>> {
     let (rig, units) = (asked.rig, asked.farm.units);
     let stop = |text: String| {
-        Err(Finding::stop(Subject::Pass(asked.pass_id.clone()), text, Basis::Arithmetic)
-            .hint("Mend the decided loads of the pass."))
+        let found = Finding::stop(Subject::Pass(asked.pass_id.clone()), text, Basis::Arithmetic);
+        Err(Box::new(found.hint("Mend the decided loads of the pass.")))
     };
     if size.exceeds(rig.tank.value()) {
         return stop(format!(

@@ -1,12 +1,15 @@
 //! A page of the guide as it is drawn.
 
 use egui::text::LayoutJob;
-use egui::{Align, Label, RichText, Sense, TextFormat, Ui};
+use egui::{Align, Label, Layout, RichText, Sense, TextFormat, Ui, Vec2};
 
 use super::markdown::{Block, Face, Run, plain};
 use super::pages::Read;
 use super::{Place, search};
 use crate::look;
+
+/// The room between two words.
+const SPACE: f32 = 3.5;
 
 /// What was asked for on a page.
 pub(super) enum Asked {
@@ -39,7 +42,11 @@ pub(super) fn page(ui: &mut Ui, page: &Read, how: &How) -> Option<Asked> {
                     let mark = number.map_or_else(|| "–".to_owned(), |number| format!("{number}."));
                     ui.add_space(look::GRID * 2.0 * *depth as f32);
                     // So wide that numbers of two figures stand under one another.
-                    crate::parts::boxes::slot(ui, 20.0, |ui| ui.label(look::soft(ui, mark)));
+                    let room = Vec2::new(20.0, look::body(false).size);
+                    ui.allocate_ui_with_layout(room, Layout::left_to_right(Align::Min), |ui| {
+                        ui.set_min_width(room.x);
+                        ui.label(mark);
+                    });
                     ui.vertical(|ui| text(ui, runs, page.name, how, &mut asked));
                 });
                 ui.add_space(2.0);
@@ -85,17 +92,19 @@ fn text(ui: &mut Ui, runs: &[Run], from: &str, how: &How, asked: &mut Option<Ask
         ui.add(Label::new(job(ui, runs.iter().map(|run| (run.text.as_str(), &run.face)), how.terms)).wrap());
         return;
     }
+    // Rows as high as their text, so that a link stands in line with the words beside it.
+    let height = std::mem::take(&mut ui.spacing_mut().interact_size.y);
     ui.horizontal_wrapped(|ui| {
-        ui.spacing_mut().item_spacing.x = 0.0;
+        ui.spacing_mut().item_spacing = Vec2::ZERO;
         for part in runs.chunk_by(|one, next| !is_link(one) && !is_link(next)) {
-            let [run] = part else {
-                ui.label(job(ui, part.iter().map(|run| (run.text.as_str(), &run.face)), how.terms));
-                continue;
+            let target = match part {
+                [Run { face: Face::Link(target), .. }] if part.iter().all(is_link) => target,
+                _ => {
+                    words(ui, part, how);
+                    continue;
+                }
             };
-            let Face::Link(target) = &run.face else {
-                ui.label(job(ui, [(run.text.as_str(), &run.face)], how.terms));
-                continue;
-            };
+            let [run] = part else { continue };
             let Some(place) = place(from, target) else { continue };
             let link = ui.link(RichText::new(&run.text).font(look::body(false)));
             if link.gained_focus() {
@@ -106,6 +115,22 @@ fn text(ui: &mut Ui, runs: &[Run], from: &str, how: &How, asked: &mut Option<Ask
             }
         }
     });
+    ui.spacing_mut().interact_size.y = height;
+}
+
+/// What lies before or after a link.
+fn words(ui: &mut Ui, runs: &[Run], how: &How) {
+    let mut pieces: Vec<(&str, &Face)> = runs.iter().map(|run| (run.text.as_str(), &run.face)).collect();
+    // A space at the end of a label of several rows is not drawn, so it is put after it.
+    let mut gap = 0.0;
+    if let Some((text, _)) = pieces.last_mut()
+        && text.ends_with(' ')
+    {
+        *text = text.trim_end();
+        gap = SPACE;
+    }
+    ui.label(job(ui, pieces, how.terms));
+    ui.add_space(gap);
 }
 
 /// The place that a link leads to; none for a file beside the guide, which is not at hand where the program runs alone.
