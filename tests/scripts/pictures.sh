@@ -28,7 +28,16 @@ take() {
     "$tankard" "$work/farm.ron" --view "$view" --theme light --scale 100 --size 1366x768 2>"$work/said" &
     window=$!
     for _ in $(seq 240); do grep -q "first frame" "$work/said" && break; sleep 0.25; done
-    sleep 1
+    # Until two pictures in a row are alike, on a busy machine too.
+    settle() {
+      for _ in $(seq 30); do
+        import -window root "$work/now.png"
+        sleep 0.7
+        import -window root "$work/then.png"
+        [ "$(identify -format %# "$work/now.png")" = "$(identify -format %# "$work/then.png")" ] && return
+      done
+    }
+    settle
     # No window manager runs here, so nothing else gives the window the keyboard.
     xdotool search --onlyvisible --name Tankard windowfocus
     set -- $steps
@@ -38,11 +47,13 @@ take() {
         key) xdotool key "$2"; shift 2 ;;
         *) echo "not a step: $1" >&2; exit 1 ;;
       esac
-      sleep 0.8
+      sleep 0.5
+      settle
     done
     # The pointer would light up what it lies on.
     xdotool mousemove 1365 767
-    sleep 1.5
+    sleep 0.5
+    settle
     import -window root "$work/$name.png"
     kill $window
     wait $window || true' || { cat "$work/said"; return 1; }

@@ -13,7 +13,7 @@ use std::path::{Path, PathBuf};
 use common::{tank_loads, type_over};
 use egui::accesskit::Role;
 use egui::{Key, Modifiers};
-use egui_kittest::kittest::{AccessKitNode, NodeT, Queryable};
+use egui_kittest::kittest::{NodeT, Queryable};
 use tankard::guide::markdown::{Block, Face, Run};
 use tankard::guide::{Place, pages, places, search};
 use tankard::{demo, report};
@@ -282,7 +282,10 @@ fn what_a_grower_asks_is_found_first() {
 }
 
 fn focus(harness: &egui_kittest::Harness<'_, tankard::app::Desk>) -> Option<String> {
-    harness.root().query_by(AccessKitNode::is_focused).and_then(|node| node.accesskit_node().label())
+    harness
+        .root()
+        .query_by(|node| node.is_focused() && !node.is_hidden())
+        .and_then(|node| node.accesskit_node().label())
 }
 
 /// Opened, searched, read and put away with the keyboard alone; the work beside it stays where it was.
