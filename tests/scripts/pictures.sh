@@ -79,7 +79,7 @@ colours=104 put day assets/day.png
 put day assets/guide/pictures/day.png 868x660+218+48
 take map fields click 728 66 click 524 305
 colours=170 put map assets/map.png
-put map assets/guide/pictures/map.png 766x678+596+48
+put map assets/guide/pictures/map.png 766x670+596+48
 take product shed
 put product assets/guide/pictures/product.png 800x658+288+48
 
