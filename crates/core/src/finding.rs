@@ -4,6 +4,7 @@ use std::fmt;
 
 use crate::farm::Id;
 use crate::plausible::Offer;
+use crate::room::Room;
 
 /// How much a finding weighs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -151,22 +152,33 @@ pub struct Finding {
     pub basis: Basis,
     /// What was probably meant in place of what is typed, the likeliest first; mostly empty.
     pub offers: Vec<Offer>,
+    /// Which room of the core says it.
+    pub room: Room,
 }
 
 impl Finding {
+    /// A finding of a level.
+    #[track_caller]
+    pub fn new(level: Level, about: Subject, text: impl Into<String>, basis: Basis) -> Self {
+        Self { level, about, text: text.into(), hint: String::new(), basis, offers: Vec::new(), room: Room::here() }
+    }
+
     /// A Stop.
+    #[track_caller]
     pub fn stop(about: Subject, text: impl Into<String>, basis: Basis) -> Self {
-        Self { level: Level::Stop, about, text: text.into(), hint: String::new(), basis, offers: Vec::new() }
+        Self::new(Level::Stop, about, text, basis)
     }
 
     /// A Check.
+    #[track_caller]
     pub fn check(about: Subject, text: impl Into<String>, basis: Basis) -> Self {
-        Self { level: Level::Check, about, text: text.into(), hint: String::new(), basis, offers: Vec::new() }
+        Self::new(Level::Check, about, text, basis)
     }
 
     /// A Note.
+    #[track_caller]
     pub fn note(about: Subject, text: impl Into<String>, basis: Basis) -> Self {
-        Self { level: Level::Note, about, text: text.into(), hint: String::new(), basis, offers: Vec::new() }
+        Self::new(Level::Note, about, text, basis)
     }
 
     /// With a word on what to do.

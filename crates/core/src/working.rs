@@ -1,5 +1,7 @@
 //! Workings: the arithmetic behind a number, step by step.
 
+use crate::room::Room;
+
 /// The arithmetic behind one number.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Working {
@@ -7,6 +9,8 @@ pub struct Working {
     pub title: String,
     /// From what was typed to the result.
     pub steps: Vec<WorkingStep>,
+    /// Which room of the core reckons it.
+    pub room: Room,
 }
 
 /// One line of a working.
@@ -20,8 +24,9 @@ pub struct WorkingStep {
 
 impl Working {
     /// A working without steps yet.
+    #[track_caller]
     pub fn new(title: impl Into<String>) -> Self {
-        Self { title: title.into(), steps: Vec::new() }
+        Self { title: title.into(), steps: Vec::new(), room: Room::here() }
     }
 
     /// With one more step.

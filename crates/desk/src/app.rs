@@ -35,7 +35,7 @@ use crate::document::Document;
 use crate::files::{Picker, Purpose};
 use crate::parts::{boxes, offers};
 use crate::recent::Remembered;
-use crate::{demo, look, views};
+use crate::{demo, guide, look, views};
 use locking::Watching;
 use opening::OPENING;
 use recovery::{Found, Keeping, Unreadable};
@@ -84,6 +84,8 @@ pub struct Desk {
     pub season_log: views::season_log::State,
     /// What is chosen in Shed.
     pub shed: views::shed::State,
+    /// What is open of the guide.
+    pub guide: guide::State,
     /// Boxes that hold a text that is not understood.
     pub unread: Vec<boxes::Unread>,
     clock: Clock,
@@ -144,6 +146,7 @@ impl Desk {
             tank_loads: views::tank_loads::State::default(),
             season_log: views::season_log::State::default(),
             shed: views::shed::State::default(),
+            guide: guide::State::default(),
             unread: Vec::new(),
             clock,
             picker: None,
@@ -209,6 +212,7 @@ impl Desk {
             remembered.opened(path);
             remembered.keep();
         }
+        self.guide.take_up(&remembered.guide);
         self.remembered = Some(remembered);
         self.take_lock();
         self.look_for_unsaved();
@@ -414,6 +418,8 @@ impl Desk {
             Command::CancelWork => self.cancel_latest(),
             Command::Light => ctx.set_theme(egui::Theme::Light),
             Command::Dark => ctx.set_theme(egui::Theme::Dark),
+            Command::Guide => self.guide.toggle(ctx),
+            Command::GuideTo(place) => self.guide.go(&place, ctx),
             Command::Quit => {
                 self.closing = true;
                 ctx.send_viewport_cmd(ViewportCommand::Close);
@@ -430,6 +436,7 @@ impl Desk {
         #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
         let scale = (ctx.zoom_factor() * 100.0).round() as u16;
         now.scale = scale;
+        self.guide.page().unwrap_or_default().clone_into(&mut now.guide);
         if now != *remembered {
             now.keep();
             *remembered = now;
@@ -509,6 +516,9 @@ impl Desk {
         for command in Command::pressed(ui.ctx()) {
             self.run(command, ui.ctx());
         }
+        if let Some(place) = guide::take_asked(ui.ctx()) {
+            self.run(Command::GuideTo(place), ui.ctx());
+        }
         boxes::set_units(ui.ctx(), self.document.farm().units);
         self.unread = boxes::unread(ui.ctx());
         self.bar(ui);
@@ -516,6 +526,11 @@ impl Desk {
         if self.is_opening_first {
             self.show_opening(ui);
             bar::ring(ui.ctx());
+            return;
+        }
+        if self.guide.show(ui, self.view) {
+            bar::ring(ui.ctx());
+            self.after(ui.ctx());
             return;
         }
         if self.backups.is_some() {

@@ -3,6 +3,8 @@
 
 use egui::{Context, Key, KeyboardShortcut, Modifiers};
 
+use crate::guide::Place;
+
 /// The four views.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, clap::ValueEnum)]
 pub enum View {
@@ -75,6 +77,10 @@ pub enum Command {
     Light,
     /// Dark theme.
     Dark,
+    /// Show the guide where it was left, or put it away.
+    Guide,
+    /// Show a place of the guide.
+    GuideTo(Place),
     /// Close the desk.
     Quit,
 }
@@ -99,6 +105,7 @@ impl Command {
         Self::PlainSize,
         Self::Light,
         Self::Dark,
+        Self::Guide,
         Self::Quit,
     ];
 
@@ -125,6 +132,8 @@ impl Command {
             Self::PlainSize => "At 100 %".to_owned(),
             Self::Light => "Light".to_owned(),
             Self::Dark => "Dark".to_owned(),
+            Self::Guide => "Guide".to_owned(),
+            Self::GuideTo(place) => place.heading().unwrap_or_else(|| place.page.clone()),
             Self::Quit => "Close".to_owned(),
         }
     }
@@ -142,6 +151,7 @@ impl Command {
             Self::Go(View::TankLoads) => (Modifiers::COMMAND, Key::Num2),
             Self::Go(View::SeasonLog) => (Modifiers::COMMAND, Key::Num3),
             Self::Go(View::Shed) => (Modifiers::COMMAND, Key::Num4),
+            Self::Guide => (Modifiers::NONE, Key::F1),
             Self::Quit => (Modifiers::COMMAND, Key::Q),
             Self::CancelWork => (Modifiers::COMMAND, Key::Period),
             Self::Larger => (Modifiers::COMMAND, Key::Plus),
@@ -182,6 +192,8 @@ impl Command {
                 | Self::PlainSize
                 | Self::Light
                 | Self::Dark
+                | Self::Guide
+                | Self::GuideTo(_)
                 | Self::Quit
         )
     }

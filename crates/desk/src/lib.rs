@@ -2,7 +2,8 @@
 //!
 //! The desk is a library, so that tests can build it without a window. The rooms: [`cli`] the command line, [`app`] the
 //! window, [`document`] the open farm with undo, [`command`] what can be done from anywhere, [`look`] colours and type,
-//! [`views`] one folder a view, [`parts`] what they share, [`report`] the plan in words and as JSON.
+//! [`views`] one folder a view, [`parts`] what they share, [`report`] the plan in words and as JSON,
+//! [`guide`] the pages that explain it.
 
 pub mod app;
 pub mod cli;
@@ -10,6 +11,7 @@ pub mod command;
 pub mod demo;
 pub mod document;
 pub mod files;
+pub mod guide;
 pub mod look;
 pub mod parts;
 pub mod recent;

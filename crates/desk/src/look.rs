@@ -143,6 +143,8 @@ pub const GRID: f32 = 8.0;
 pub const ROW: f32 = 24.0;
 /// Width of a label in front of a box.
 pub const LABEL: f32 = 150.0;
+/// Width of a window in which the guide stands beside the work.
+pub const BESIDE: f32 = 1250.0;
 /// Width of an ordinary box.
 pub const BOX: f32 = 150.0;
 

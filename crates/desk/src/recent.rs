@@ -20,6 +20,8 @@ pub struct Remembered {
     pub dark: bool,
     /// Scale in per cent; 0 for the usual one.
     pub scale: u16,
+    /// The page of the guide that was read last; empty for none.
+    pub guide: String,
     /// How many backups stay: so many of the latest, and the last of each day for so many days; the usual without it.
     pub backups: Option<(u32, u32)>,
     /// The folder it is kept in; none where the system has none.

@@ -24,7 +24,7 @@ use cut::Part;
 use strips::{Asking, Kept};
 
 use crate::farm::{AreaFrom, Farm, Field, Id, Pass, Shape};
-use crate::finding::{Basis, Finding, Subject};
+use crate::finding::{Basis, Finding, Level, Subject};
 use crate::label::{listed, once};
 use crate::quantity::{Area, AsTyped, Length, Quantity};
 use crate::weather::practice;
@@ -307,8 +307,8 @@ fn judge_strips(farm: &Farm, pass: &Pass, field: &Field, kept: &[Kept], ground: 
             _ => (format!("{head}; {left}"), if strip.downwind_only { NOT_DOWNWIND } else { "" }),
         };
         let doubtful = !spoken.doubt.is_empty() || strip.applies == Applies::WindUnknown;
-        let make = if doubtful { Finding::check } else { Finding::note };
-        findings.push(make(about(), spoken.with_doubt(text), strip.basis.clone()).hint(hint));
+        let level = if doubtful { Level::Check } else { Level::Note };
+        findings.push(Finding::new(level, about(), spoken.with_doubt(text), strip.basis.clone()).hint(hint));
     }
     let bases: Vec<Basis> =
         ground.strips.iter().filter(|strip| !strip.area.is_zero()).map(|strip| strip.basis.clone()).collect();

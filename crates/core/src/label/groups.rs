@@ -15,7 +15,7 @@ use super::when::same_weed;
 use super::{Here, listed};
 use crate::farm::label::Says;
 use crate::farm::{Farm, Field, Product, ProductKind, Record};
-use crate::finding::{Basis, Finding, Subject};
+use crate::finding::{Basis, Finding, Level, Subject};
 use crate::mix::actives;
 use crate::season::Reach;
 use jiff::civil::Date;
@@ -164,9 +164,9 @@ pub(crate) fn repeated(all: &[Here], findings: &mut Vec<Finding>) {
         if let Some(first) = text.get_mut(0..1) {
             first.make_ascii_uppercase();
         }
-        let found = if often { Finding::check } else { Finding::note };
+        let level = if often { Level::Check } else { Level::Note };
         findings.push(
-            found(Subject::Pass(pass.clone()), text, Basis::Practice)
+            Finding::new(level, Subject::Pass(pass.clone()), text, Basis::Practice)
                 .hint("Another effective group in the mix, or another one next time, keeps this one working."),
         );
     }

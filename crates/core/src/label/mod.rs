@@ -189,12 +189,14 @@ impl<'a> Spoken<'a> {
     }
 
     /// A Stop, or a Check where it cannot be told whether the statement speaks.
+    #[track_caller]
     pub(crate) fn forbid(&self, about: Subject, text: impl Into<String>) -> Finding {
         forbid(&self.doubt, about, text, self.basis())
     }
 }
 
 /// A Stop, or a Check that names the doubt.
+#[track_caller]
 pub(crate) fn forbid(doubt: &str, about: Subject, text: impl Into<String>, basis: Basis) -> Finding {
     let text = text.into();
     if doubt.is_empty() {

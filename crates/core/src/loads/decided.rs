@@ -126,10 +126,8 @@ pub(super) fn lay(
 fn check(asked: &Asked, number: u32, size: Volume, carried: Volume) -> Result<(), Box<Finding>> {
     let (rig, units) = (asked.rig, asked.farm.units);
     let stop = |text: String| {
-        Err(Box::new(
-            Finding::stop(Subject::Pass(asked.pass_id.clone()), text, Basis::Arithmetic)
-                .hint("Mend the decided loads of the pass."),
-        ))
+        let found = Finding::stop(Subject::Pass(asked.pass_id.clone()), text, Basis::Arithmetic);
+        Err(Box::new(found.hint("Mend the decided loads of the pass.")))
     };
     if size.exceeds(rig.tank.value()) {
         return stop(format!(

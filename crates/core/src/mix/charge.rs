@@ -60,14 +60,8 @@ pub(crate) fn judge(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Findi
                 Some(Conflict::Precipitates(basis, text)) => {
                     // The row that says so weighs it and knows the way out.
                     let row = cation(a.product).or_else(|| cation(b.product));
-                    findings.push(Finding {
-                        level: row.map_or(Level::Stop, |row| row.level),
-                        about,
-                        text,
-                        hint: row.map_or_else(String::new, |row| row.way_out.clone()),
-                        basis,
-                        offers: Vec::new(),
-                    });
+                    let found = Finding::new(row.map_or(Level::Stop, |row| row.level), about, text, basis);
+                    findings.push(found.hint(row.map_or("", |row| row.way_out.as_str())));
                 }
                 Some(Conflict::MayBind(text)) => findings.push(
                     Finding::check(about, text, Basis::Practice)

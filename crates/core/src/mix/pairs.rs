@@ -404,14 +404,8 @@ impl Pair {
     }
 
     pub(super) fn finding(&self, about: &Id, text: &str, rate: &str) -> Finding {
-        Finding {
-            level: self.level,
-            about: Subject::Product(about.clone()),
-            text: format!("{text}: {}{rate}", self.says),
-            hint: self.way_out.clone(),
-            basis: self.basis.clone(),
-            offers: Vec::new(),
-        }
+        let text = format!("{text}: {}{rate}", self.says);
+        Finding::new(self.level, Subject::Product(about.clone()), text, self.basis.clone()).hint(&self.way_out)
     }
 }
 

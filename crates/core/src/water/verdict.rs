@@ -124,14 +124,7 @@ impl Verdict {
                 sources.push(&row.source);
             }
         }
-        Finding {
-            level: self.level,
-            about,
-            text,
-            hint: hint.trim_end().to_owned(),
-            basis: Basis::Published(sources.join("; ")),
-            offers: Vec::new(),
-        }
+        Finding::new(self.level, about, text, Basis::Published(sources.join("; "))).hint(hint.trim_end())
     }
 }
 

@@ -53,6 +53,14 @@ impl Desk {
                 ui.close();
             }
         };
+        let guide = ui.add(Button::new(Command::Guide.text()).frame(false)).on_hover_text("F1");
+        if self.guide.is_open() {
+            let line = Stroke::new(2.0, look::colours(ui).brass);
+            ui.painter().hline(guide.rect.x_range(), guide.rect.bottom() + 1.0, line);
+        }
+        if guide.clicked() {
+            *wanted = Some(Command::Guide);
+        }
         ui.menu_button("Look", |ui| {
             ui.set_min_width(180.0);
             for command in [Command::Light, Command::Dark] {

@@ -5,6 +5,7 @@ use egui::{Sense, Stroke, Ui, Vec2};
 use tankard_core::finding::{Finding, Level, Subject};
 
 use super::{mark, offers};
+use crate::guide::{self, places};
 use crate::look;
 
 /// Shows findings; gives the subject of the one that was clicked.
@@ -39,11 +40,15 @@ fn one(ui: &mut Ui, finding: &Finding) -> bool {
                 mark::show(ui, finding.level);
                 ui.vertical(|ui| {
                     ui.spacing_mut().item_spacing.y = 1.0;
+                    ui.spacing_mut().interact_size.y = 14.0;
                     ui.label(look::sentence(ui, finding.level, &finding.text));
                     if !finding.hint.is_empty() {
                         ui.label(look::soft(ui, &finding.hint).color(colours.ink));
                     }
-                    ui.label(look::soft(ui, finding.basis.to_string()));
+                    ui.horizontal_wrapped(|ui| {
+                        ui.label(look::soft(ui, finding.basis.to_string()));
+                        guide::link(ui, places::of_finding(finding.room));
+                    });
                 });
             });
         })

@@ -3,11 +3,16 @@
 use egui::{Align, Layout, Ui};
 use tankard_core::working::Working;
 
+use crate::guide::{self, places};
 use crate::look;
 
 /// Shows one working.
 pub fn show(ui: &mut Ui, working: &Working) {
-    ui.label(look::heading(format!("Working: {}", working.title)));
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing.x = 6.0;
+        ui.label(look::heading(format!("Working: {}", working.title)));
+        guide::link(ui, places::of_working(working.room));
+    });
     for step in &working.steps {
         // A result in words would leave no room for the step, so both stand one under the other.
         if step.result.is_empty() || step.result.chars().count() > 28 {

@@ -198,20 +198,10 @@ pub fn missing(farm: &Farm, id: &Id, record: &Record, today: Date) -> Vec<Findin
             if matches!(kept.basis, Basis::Published(_)) {
                 hint.push_str(" Whether the law asks for it is not decided here.");
             }
-            findings.push(Finding {
-                level,
-                about: Subject::Record(id.clone()),
-                text: format!(
-                    "\"{}\" of {} lacks for {}: {}; {when}",
-                    record.name,
-                    record.date,
-                    kept.name,
-                    names.join(", ")
-                ),
-                hint,
-                basis: kept.basis.clone(),
-                offers: Vec::new(),
-            });
+            let text =
+                format!("\"{}\" of {} lacks for {}: {}; {when}", record.name, record.date, kept.name, names.join(", "));
+            let about = Subject::Record(id.clone());
+            findings.push(Finding::new(level, about, text, kept.basis.clone()).hint(hint));
         }
     }
     findings

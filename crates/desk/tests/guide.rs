@@ -1,0 +1,385 @@
+//! The guide: its pages and its list, links and anchors, words quoted from the screen, what explains each finding and working, and
+//! the guide in the window.
+
+// A test stops where its ground is missing.
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
+
+mod common;
+
+use std::collections::HashSet;
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use common::{tank_loads, type_over};
+use egui::accesskit::Role;
+use egui::{Key, Modifiers};
+use egui_kittest::kittest::{NodeT, Queryable};
+use tankard::guide::markdown::{Block, Face, Run};
+use tankard::guide::{Place, pages, places, search};
+use tankard::{demo, report};
+use tankard_core::finding::Finding;
+use tankard_core::plan::plan;
+
+fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../..")
+}
+
+/// The files below a folder with an ending, in order.
+fn below(folder: &Path, ending: &str) -> Vec<PathBuf> {
+    let mut found = Vec::new();
+    for entry in fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()) {
+        if entry.is_dir() {
+            found.extend(below(&entry, ending));
+        } else if entry.to_str().unwrap().ends_with(ending) {
+            found.push(entry);
+        }
+    }
+    found.sort();
+    found
+}
+
+fn runs(block: &Block) -> &[Run] {
+    match block {
+        Block::Heading { runs, .. } | Block::Paragraph(runs) | Block::Item { runs, .. } => runs,
+        Block::Lines(_) => &[],
+    }
+}
+
+/// Holds that a new page is not forgotten in the program, and that the index of the folder has all pages in the same order.
+#[test]
+fn the_list_is_the_folder_and_its_index() {
+    let folder = root().join("assets/guide");
+    let mut names: Vec<String> = fs::read_dir(&folder)
+        .unwrap()
+        .map(|entry| entry.unwrap().file_name().into_string().unwrap())
+        .filter_map(|name| name.strip_suffix(".md").map(str::to_owned))
+        .filter(|name| name != "README")
+        .collect();
+    names.sort();
+    let mut listed: Vec<&str> = pages::PAGES.iter().map(|page| page.name).collect();
+    let index = fs::read_to_string(folder.join("README.md")).unwrap();
+    let linked: Vec<String> = pages::all().iter().map(|page| format!("- [{}]({}.md)", page.title, page.name)).collect();
+    let lines: Vec<&str> = index.lines().filter(|line| line.starts_with("- [")).collect();
+    assert_eq!(lines, linked);
+    listed.sort_unstable();
+    assert_eq!(names, listed);
+}
+
+/// A page is what a tired person reads in some minutes, in Markdown that the program draws whole.
+#[test]
+fn pages_are_short_and_have_one_title() {
+    for page in pages::all() {
+        let titles = page.blocks.iter().filter(|block| matches!(block, Block::Heading { level: 1, .. })).count();
+        assert!(titles == 1 && matches!(page.blocks[0], Block::Heading { level: 1, .. }), "{}", page.name);
+        let text = pages::PAGES.iter().find(|one| one.name == page.name).unwrap().text;
+        let words = text.split_whitespace().count();
+        assert!(words <= 800, "{} has {words} words", page.name);
+        for mark in ["|--", "> ", "<", "http:", "https:", "*****", "\t"] {
+            assert!(!text.contains(mark), "{} has {mark}, which is not drawn", page.name);
+        }
+        let mut anchors: Vec<&str> = page
+            .blocks
+            .iter()
+            .filter_map(|block| match block {
+                Block::Heading { anchor, .. } => Some(anchor.as_str()),
+                _ => None,
+            })
+            .collect();
+        let all = anchors.len();
+        anchors.sort_unstable();
+        anchors.dedup();
+        assert_eq!(all, anchors.len(), "{} has a heading twice", page.name);
+    }
+}
+
+/// Every link leads to a page and a heading of it, or to a file that is there; so does every picture.
+#[test]
+fn links_and_pictures_lead_somewhere() {
+    let folder = root().join("assets/guide");
+    let mut links = 0;
+    for page in pages::all() {
+        for run in page.blocks.iter().flat_map(runs) {
+            let Face::Link(target) = &run.face else { continue };
+            links += 1;
+            let (file, anchor) = target.split_once('#').unwrap_or((target, ""));
+            if let Some(name) = file.strip_suffix(".md").filter(|name| !name.contains('/')) {
+                let place = Place { page: name.to_owned(), anchor: anchor.to_owned() };
+                assert!(place.heading().is_some(), "{} links to {target}", page.name);
+            } else {
+                assert!(folder.join(file).is_file(), "{} links to {target}", page.name);
+            }
+        }
+        let text = pages::PAGES.iter().find(|one| one.name == page.name).unwrap().text;
+        for picture in text.split("](pictures/").skip(1).map(|rest| rest.split(')').next().unwrap()) {
+            let path = folder.join("pictures").join(picture);
+            let size = fs::metadata(&path).unwrap_or_else(|_| panic!("{} shows {picture}", page.name)).len();
+            assert!(size < 80_000, "{picture} has {size} bytes; tests/scripts/pictures.sh makes it small");
+        }
+    }
+    assert!(links > 40);
+}
+
+/// The texts in quotes of a source file, without comments.
+fn quoted(source: &str) -> Vec<String> {
+    let mut found = Vec::new();
+    for line in source.lines().map(str::trim).filter(|line| !line.starts_with("//")) {
+        let mut letters = line.replace("'\"'", "").chars().collect::<Vec<_>>().into_iter();
+        while let Some(letter) = letters.next() {
+            if letter != '"' {
+                continue;
+            }
+            let mut text = String::new();
+            while let Some(letter) = letters.next() {
+                match letter {
+                    '\\' => text.extend(letters.next()),
+                    '"' => break,
+                    letter => text.push(letter),
+                }
+            }
+            found.push(text);
+        }
+    }
+    found
+}
+
+/// Whether a text of the sources, with what it is filled with left open, comes to the words. At least two thirds of them must be its own.
+fn comes_to(pattern: &str, words: &str) -> bool {
+    let mut pieces = Vec::new();
+    let mut rest = pattern;
+    while let Some((piece, after)) = rest.split_once('{') {
+        pieces.push(piece);
+        let Some((_, after)) = after.split_once('}') else { return false };
+        rest = after;
+    }
+    pieces.push(rest);
+    let own: usize = pieces.iter().map(|piece| piece.trim().len()).sum();
+    let (first, last) = (pieces[0], pieces[pieces.len() - 1]);
+    if own * 3 < words.len() * 2 || !words.starts_with(first) || !words.ends_with(last) {
+        return false;
+    }
+    let mut rest = words;
+    pieces.iter().all(|piece| match rest.find(piece) {
+        Some(at) => {
+            rest = &rest[at + piece.len()..];
+            true
+        }
+        None => false,
+    })
+}
+
+/// What stands in bold is what stands on the screen or on paper, so that a page cannot go stale unseen.
+#[test]
+fn words_in_bold_stand_in_the_program() {
+    let crates = root().join("crates");
+    let sources = ["desk/src", "core/src", "paper/src"].map(|folder| below(&crates.join(folder), ".rs"));
+    // The guide's own sources would hold anything.
+    let all = sources
+        .iter()
+        .flatten()
+        .filter(|path| !path.ends_with("guide/pages.rs"))
+        .flat_map(|path| quoted(&fs::read_to_string(path).unwrap()));
+    let (patterns, texts): (HashSet<String>, HashSet<String>) = all.partition(|text| text.contains('{'));
+    let paper: Vec<String> =
+        below(&root().join("assets/typst"), ".typ").iter().map(|path| fs::read_to_string(path).unwrap()).collect();
+    let stands = |words: &str| {
+        texts.contains(words)
+            || patterns.iter().any(|text| comes_to(text, words))
+            || paper.iter().any(|text| text.contains(&format!("[{words}")) || text.contains(&format!("[*{words}")))
+    };
+    let mut stale = Vec::new();
+    let mut count = 0;
+    for page in pages::all() {
+        for run in page.blocks.iter().flat_map(runs).filter(|run| run.face == Face::Bold) {
+            count += 1;
+            if !stands(&run.text) {
+                stale.push(format!("{}: {}", page.name, run.text));
+            }
+        }
+    }
+    assert!(stale.is_empty(), "not in the program: {stale:#?}");
+    assert!(count > 200, "{count}");
+    // The check can fail.
+    assert!(!stands("Add a product to the moon") && stands("+ Plan a pass"));
+}
+
+/// Every room of the core that makes findings or workings has a row that leads to a heading, and every row has such a room.
+#[test]
+fn every_finding_and_working_of_the_core_has_a_page() {
+    let core = root().join("crates/core/src");
+    let mut rooms = Vec::new();
+    for path in below(&core, ".rs") {
+        let room = path.strip_prefix(&core).unwrap().to_str().unwrap().replace('\\', "/");
+        let room = room.strip_suffix(".rs").unwrap().to_owned();
+        if ["finding", "working", "room"].contains(&room.as_str()) || room.ends_with("/tests") {
+            continue;
+        }
+        let source = fs::read_to_string(&path).unwrap();
+        let source = source.split("#[cfg(test)]\nmod tests {").next().unwrap();
+        let says = ["Finding::new", "Finding::stop", "Finding::check", "Finding::note", ".forbid(", "forbid(&"];
+        let says = says.iter().any(|call| source.contains(call));
+        let reckons = source.contains("Working::new");
+        // Called through a value, the room would be that of the finding's own file.
+        for call in ["Finding::new", "Finding::stop", "Finding::check", "Finding::note", "Working::new"] {
+            let called = source.matches(&format!("{call}(")).count();
+            assert_eq!(source.matches(call).count(), called, "{room} takes {call} as a value");
+        }
+        if says || reckons {
+            assert!(places::row(&room).is_some(), "{room} has no row in assets/guide/places.csv");
+            rooms.push(room);
+        }
+    }
+    assert!(rooms.len() > 50);
+    for row in places::rows() {
+        let is_used = rooms.iter().any(|room| *room == row.room || room.starts_with(&format!("{}/", row.room)));
+        assert!(is_used, "{} says and reckons nothing", row.room);
+        for place in [&row.finding, &row.working] {
+            assert!(place.heading().is_some(), "{} leads to {place:?}", row.room);
+        }
+    }
+}
+
+/// What the demo farm says and reckons leads to a page through its room, not to the pages for what has none.
+#[test]
+fn what_the_demo_farm_says_has_its_page() {
+    let farm = demo::farm().unwrap();
+    let mut findings: Vec<Finding> = Vec::new();
+    let mut workings = 0;
+    for id in farm.passes.keys() {
+        let plan = plan(&farm, id).unwrap();
+        for working in &plan.workings {
+            let row = places::row(&working.room.name());
+            assert!(row.is_some() && places::of_working(working.room).heading().is_some(), "{working:?}");
+            workings += 1;
+        }
+        findings.extend(plan.findings);
+    }
+    let today = jiff::civil::date(2031, 6, 30);
+    findings.extend(report::check::of_records(&farm, today).into_iter().map(|(_, finding)| finding));
+    for finding in &findings {
+        assert!(places::row(&finding.room.name()).is_some(), "{finding:?}");
+        assert!(places::of_finding(finding.room).heading().is_some(), "{finding:?}");
+    }
+    assert!(findings.len() > 15 && workings > 30, "{} {workings}", findings.len());
+    // The rule behind a sentence, not what called it.
+    let stage = findings.iter().find(|finding| finding.text.starts_with("Long bottom is at V7")).unwrap();
+    assert_eq!(stage.room.name(), "label/stage");
+}
+
+#[test]
+fn what_a_grower_asks_is_found_first() {
+    let first = |query: &str| {
+        let hit = search::search(pages::all(), query).into_iter().next().unwrap_or_else(|| panic!("{query}"));
+        format!("{}#{}", pages::all()[hit.page].name, hit.anchor)
+    };
+    assert_eq!(first("load card"), "load-card#read-a-load-card");
+    assert_eq!(first("stop"), "levels#stop");
+    assert_eq!(first("jar"), "jar-test#jar-test");
+    assert_eq!(first("backups"), "file#your-file-backups-moving-to-another-machine");
+    assert_eq!(first("delta t"), "hours#delta-t");
+    assert_eq!(first("inversion"), "hours#inversion");
+    assert_eq!(first("spill"), "safety#a-spill");
+    assert_eq!(first("poison centre"), "safety#somebody-was-exposed");
+}
+
+fn focus(harness: &egui_kittest::Harness<'_, tankard::app::Desk>) -> Option<String> {
+    harness
+        .root()
+        .query_by(|node| node.is_focused() && !node.is_hidden())
+        .and_then(|node| node.accesskit_node().label())
+}
+
+/// Opened, searched, read and put away with the keyboard alone; the work beside it stays where it was.
+#[test]
+fn the_guide_is_used_with_the_keyboard_alone() {
+    let mut harness = tank_loads(demo::farm().unwrap(), [1366.0, 768.0]);
+    let chosen = harness.state().tank_loads.chosen.clone();
+    harness.key_press(Key::F1);
+    harness.run();
+    // The pass is still there beside it.
+    harness.get_by_label("Which adjuvant suits every partner?");
+    harness.get_by_label("The evening before");
+    harness.event(egui::Event::Text("sensitive soybean".to_owned()));
+    harness.run();
+    assert_eq!(focus(&harness).as_deref(), Some("Find in the guide"));
+    harness.get_by_label_contains("Safety, After spraying: ");
+    harness.key_press(Key::Tab);
+    harness.run();
+    harness.key_press(Key::Enter);
+    harness.run();
+    assert_eq!(harness.state().guide.page(), Some("safety"));
+    assert_eq!(focus(&harness).as_deref(), Some("After spraying"));
+    // From there the way goes on within the page, to its headings and links.
+    harness.key_press(Key::Tab);
+    harness.run();
+    assert_eq!(focus(&harness).as_deref(), Some("A spill"));
+    harness.key_press_modifiers(Modifiers::ALT, Key::ArrowLeft);
+    harness.run();
+    harness.get_by_label_contains("Safety, After spraying: ");
+    harness.key_press(Key::F1);
+    harness.run();
+    assert!(!harness.state().guide.is_open());
+    assert!(harness.query_by_label("Find in the guide").is_none());
+    assert_eq!(harness.state().tank_loads.chosen, chosen);
+    // It opens again where it was left.
+    harness.key_press(Key::F1);
+    harness.run();
+    harness.get_by_label_contains("Safety, After spraying: ");
+}
+
+#[test]
+fn links_lead_from_page_to_page_and_back() {
+    let mut harness = tank_loads(demo::farm().unwrap(), [1366.0, 1200.0]);
+    harness.get_by_label("Guide").click();
+    harness.run();
+    harness.get_by_role_and_label(Role::ListBoxOption, "Plan tomorrow's pass").click();
+    harness.run();
+    assert_eq!(harness.state().guide.page(), Some("plan-a-pass"));
+    // It runs over two lines, and its middle lies beside it.
+    harness.get_by_label("Choose adjuvants").click_accesskit();
+    harness.run();
+    assert_eq!(harness.state().guide.page(), Some("adjuvants"));
+    harness.get_by_label("Back in the guide").click();
+    harness.run();
+    assert_eq!(harness.state().guide.page(), Some("plan-a-pass"));
+    harness.get_by_label("All pages").click();
+    harness.run();
+    assert_eq!(harness.state().guide.page(), None);
+    harness.get_by_label("Put the guide away").click();
+    harness.run();
+    assert!(!harness.state().guide.is_open());
+}
+
+#[test]
+fn a_finding_and_a_working_lead_to_what_explains_them() {
+    let mut harness = tank_loads(demo::farm().unwrap(), [1366.0, 768.0]);
+    harness.get_all_by_label("Guide: Crop stage and dates").next().unwrap().click();
+    harness.run();
+    harness.run();
+    assert_eq!(harness.state().guide.page(), Some("numbers-labels"));
+    assert_eq!(focus(&harness).as_deref(), Some("Crop stage and dates"));
+    // Put away, the heading line has room for all its numbers.
+    harness.key_press(Key::F1);
+    harness.run();
+    harness.get_by_label("Time for the pass: 3 h 45 min in all, show working").click();
+    harness.run();
+    harness.get_by_label("Guide: Time for the pass").click();
+    harness.run();
+    harness.run();
+    assert_eq!(harness.state().guide.page(), Some("numbers-sprayer"));
+}
+
+/// Where the window is too small for both, the guide takes the place of the work, which is there again afterwards.
+#[test]
+fn in_a_small_window_the_guide_stands_in_place_of_the_work() {
+    let mut harness = tank_loads(demo::farm().unwrap(), [910.0, 512.0]);
+    type_over(&mut harness, "Name of the pass", "Corn, once more");
+    harness.key_press(Key::F1);
+    harness.run();
+    assert!(harness.query_by_label("Name of the pass").is_none());
+    harness.get_by_label("Find in the guide");
+    harness.key_press(Key::F1);
+    harness.run();
+    let pass = &harness.state().document.farm().passes["2031-06-12-corn-second-post"];
+    assert_eq!(pass.name, "Corn, once more");
+    assert_eq!(focus(&harness).as_deref(), Some("Name of the pass"));
+}
