@@ -87,7 +87,7 @@ pub enum Command {
 
 impl Command {
     /// Those that have a key or stand in a menu.
-    const LISTED: [Self; 18] = [
+    const LISTED: [Self; 19] = [
         Self::New,
         Self::Open,
         Self::OpenDemo,
