@@ -96,7 +96,6 @@ pub fn farm(demo: &Farm, size: Size) -> Result<Farm, Wrong> {
     let shelf = Shelf::of(&farm);
     let last = bare.records.len().saturating_sub(usize::try_from(size.passes).unwrap_or(0));
     farm.records.clear();
-    farm.records.reserve(usize::try_from(size.records).unwrap_or(0));
     for (number, (_, mut record)) in
         bare.records.into_iter().enumerate().take(usize::try_from(size.records).unwrap_or(0))
     {
@@ -279,6 +278,14 @@ fn passes(farm: &mut Farm, demo: &Farm, last: usize) -> Result<(), Wrong> {
         .take(6)
         .collect();
     pass.parts.clear();
+    // Its first product was never counted since the log begins, so that all its records tell what is there.
+    let begin = farm.records.values().map(|record| record.date).min().unwrap_or_default();
+    let first = pass.mix.first().map(|line| line.product.clone()).unwrap_or_default();
+    if let Some(product) = farm.products.get_mut(&first) {
+        product.counted = Some(begin);
+        let product = product.clone();
+        bought(farm, &first, &product, begin)?;
+    }
     farm.passes.insert(OPEN.to_owned(), pass);
     Ok(())
 }

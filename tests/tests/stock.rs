@@ -6,6 +6,7 @@
 use jiff::civil::{Date, date};
 use proptest::prelude::*;
 use tankard_core::farm::{
+use tankard_core::season::Log;
     CarrierKind, Container, ContainerKind, Farm, Field, Fills, Formulation, InTank, Layout, Line, NozzleSet, Pass,
     Product, ProductKind, Record, Rig, Water,
 };
@@ -63,7 +64,7 @@ fn pass(name: &str, day: Date, field: &str) -> Pass {
 
 fn record(farm: &mut Farm, id: &str) {
     let plan = plan(farm, id).unwrap();
-    let record = tankard_core::season::record::from_plan(farm, &plan).unwrap();
+    let record = tankard_core::season::record::from_plan(farm, &Log::of(farm), &plan).unwrap();
     farm.records.insert(id.to_owned(), record);
 }
 

@@ -247,7 +247,7 @@ impl Desk {
             Some(path) => path.with_extension(ending),
             None => PathBuf::from(format!(
                 "{}.{ending}",
-                tankard_core::farm::id::fresh(&indexmap::IndexMap::<Id, ()>::new(), &self.document.farm().name)
+                tankard_core::farm::id::fresh_where(&self.document.farm().name, |_| true)
             )),
         }
     }

@@ -3,11 +3,11 @@
 use ron::error::SpannedError;
 use ron::extensions::Extensions;
 use ron::ser::PrettyConfig;
-use serde::Deserialize;
+use serde::{Deserialize, Serialize};
 use tankard_core::farm::{FORMAT, Farm};
 use thiserror::Error;
 
-use crate::migrate;
+use crate::{beside, migrate, quick};
 
 /// Why a text is not a farm.
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
@@ -76,6 +76,9 @@ pub fn read(bytes: &[u8]) -> Result<Farm, ReadError> {
     if text.trim().is_empty() {
         return Err(ReadError::Empty);
     }
+    if let Some(farm) = quick::read(text).filter(|farm| farm.format == FORMAT) {
+        return Ok(farm);
+    }
     // A file so broken that its head cannot be read gives the better message when read as a whole.
     let format = options().from_str::<Head>(text).map_or(FORMAT, |head| head.format);
     migrate::read(format, text)
@@ -92,10 +95,17 @@ fn text_of(bytes: &[u8]) -> Result<&str, ReadError> {
 /// # Errors
 /// Only where the serializer fails, which no farm makes it do.
 pub fn write(farm: &Farm) -> Result<String, ron::Error> {
-    let pretty = PrettyConfig::new().struct_names(true).new_line("\n");
-    let mut text = options().to_string_pretty(farm, pretty)?;
+    if farm.records.len() >= 2 * beside::TOGETHER {
+        return beside::write(farm);
+    }
+    let mut text = one_after_another(farm)?;
     text.push('\n');
     Ok(text)
+}
+
+/// What RON's own writer makes of something.
+pub(crate) fn one_after_another(what: &impl Serialize) -> Result<String, ron::Error> {
+    options().to_string_pretty(what, PrettyConfig::new().struct_names(true).new_line("\n"))
 }
 
 /// A file that is larger was hardly typed in by hand, and to read it once more would take as long as all of saving.

@@ -7,12 +7,14 @@
 
 mod alike;
 pub mod backups;
+mod beside;
 mod document;
 pub mod forecast_csv;
 pub mod ground;
 pub mod lock;
 mod migrate;
 pub mod put;
+mod quick;
 pub mod records_csv;
 pub mod records_import;
 pub mod records_json;

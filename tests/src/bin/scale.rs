@@ -99,14 +99,23 @@ fn one_size(fields: u32, records: u32) -> Result<(), Box<dyn Error>> {
     let log = Log::of(&farm);
     say("plan, looked up before", best(20, || plan_of(&farm, &log, OPEN)));
     say("plan, with the look-up", best(10, || plan(&farm, OPEN)));
-    let mut step = 0;
+    let (mut step, mut known) = (0, log.clone());
     let letter = best(20, || {
         step += 1;
         type_a_letter(&mut farm, step);
-        plan_of(&farm, &log, OPEN)
+        known.catch_up(&farm);
+        plan_of(&farm, &known, OPEN)
     });
     say("a letter in a rate box, to the plan", letter);
-    say("accounts of the shed", best(5, || Accounts::of(&farm)));
+    let letter = best(20, || {
+        if let Some((_, record)) = farm.records.last_mut() {
+            record.note.push('.');
+        }
+        known.catch_up(&farm);
+        plan_of(&farm, &known, OPEN)
+    });
+    say("a letter in a record's note, to the plan of a pass", letter);
+    say("accounts of the shed", best(5, || Accounts::of_all(&farm, &log)));
     say("lay out for the review", best(5, || Index::of(&farm)));
     let index = Index::of(&farm);
     say("filter by a season", best(10, || index.pick(&Choice::season(2031)).records()));

@@ -106,7 +106,7 @@ fn judge_source(
         );
     }
     // Once it is sprayed, what is typed is what was seen in the tank.
-    if log.is_recorded(id) {
+    if log.is_recorded(farm, id) {
         return;
     }
     let Some(left) = left_of(&alone, &plan) else {
