@@ -5,7 +5,6 @@
 
 use proptest::prelude::*;
 use tankard_core::farm::{
-use tankard_core::season::Log;
     Aim, Apart, Container, ContainerKind, Farm, Field, Formulation, InTank, Line, LoadSplit, Pass, Product,
     ProductKind, Rig, Says, Statement, Water,
 };
@@ -13,6 +12,7 @@ use tankard_core::finding::Level;
 use tankard_core::loads::FillStep;
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Amount, AmountPerArea, AsTyped, Quantity, Volume};
+use tankard_core::season::Log;
 use tankard_tests::cases;
 
 fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {

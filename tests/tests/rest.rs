@@ -7,7 +7,6 @@
 
 use jiff::civil::date;
 use tankard_core::farm::{
-use tankard_core::season::Log;
     Farm, Field, Formulation, InTank, Line, Pass, Product, ProductKind, Rig, Says, Statement, label::Period,
 };
 use tankard_core::finding::Level;
@@ -15,6 +14,7 @@ use tankard_core::loads::carry::same_spray;
 use tankard_core::loads::rest::{Change, carry_into, carry_over, ground_left, rest, takers};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Area, AsTyped, Quantity, Volume};
+use tankard_core::season::Log;
 
 fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap()
@@ -363,7 +363,8 @@ fn what_is_in_the_tank_is_what_another_pass_leaves() {
     through.passes["p"].in_tank = Some(InTank { volume: q("1040 gal"), from: String::new() });
     assert_eq!(tank(&through, "q"), []);
     // What was sprayed leaves what was seen in the tank.
-    let record = tankard_core::season::record::from_plan(&cleared, &Log::of(&cleared), &planned(&cleared, "p")).unwrap();
+    let record =
+        tankard_core::season::record::from_plan(&cleared, &Log::of(&cleared), &planned(&cleared, "p")).unwrap();
     cleared.records.insert("r".into(), record);
     assert_eq!(tank(&cleared, "q"), []);
     // Two that go on with one another end.

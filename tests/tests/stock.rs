@@ -6,13 +6,13 @@
 use jiff::civil::{Date, date};
 use proptest::prelude::*;
 use tankard_core::farm::{
-use tankard_core::season::Log;
     CarrierKind, Container, ContainerKind, Farm, Field, Fills, Formulation, InTank, Layout, Line, NozzleSet, Pass,
     Product, ProductKind, Record, Rig, Water,
 };
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Amount, AsTyped, Quantity};
+use tankard_core::season::Log;
 use tankard_core::stock::needs::{from_day, next_day, of_day};
 use tankard_core::stock::{Need, Needs, buy};
 use tankard_tests::cases;

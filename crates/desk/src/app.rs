@@ -19,7 +19,7 @@ use egui::{CentralPanel, Context, Ui, ViewportCommand};
 use jiff::ZonedDateTime;
 use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
-use tankard_core::farm::{Farm, Id};
+use tankard_core::farm::Farm;
 use tankard_core::finding::Subject;
 use tankard_file::lock::{self, Lock, Other};
 

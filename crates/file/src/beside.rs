@@ -27,13 +27,13 @@ const AROUND: (&str, &str) = ("\n    records: {\n", "    },\n");
 #[derive(Serialize)]
 #[serde(rename = "Farm")]
 struct Part<'a> {
-    records: From<'a>,
+    records: Since<'a>,
 }
 
 /// The records from a place on.
-struct From<'a>(&'a Farm, usize);
+struct Since<'a>(&'a Farm, usize);
 
-impl Serialize for From<'_> {
+impl Serialize for Since<'_> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let mut map = serializer.serialize_map(None)?;
         for (id, record) in (self.1..self.1 + TOGETHER).map_while(|place| self.0.records.get_index(place)) {
@@ -45,7 +45,7 @@ impl Serialize for From<'_> {
 
 /// The lines of the records from a place on.
 fn lines(farm: &Farm, from: usize) -> Result<String, ron::Error> {
-    let mut text = one_after_another(&Part { records: From(farm, from) })?;
+    let mut text = one_after_another(&Part { records: Since(farm, from) })?;
     let (begin, end) = (text.find(AROUND.0).map(|at| at + AROUND.0.len()), text.rfind(AROUND.1));
     if let (Some(begin), Some(end)) = (begin, end) {
         text.truncate(end);

@@ -72,12 +72,20 @@ pub(crate) fn options() -> ron::Options {
 /// # Errors
 /// [`ReadError`] says where and what to do. The text is not touched.
 pub fn read(bytes: &[u8]) -> Result<Farm, ReadError> {
+    match quick::read(text_of(bytes)?).filter(|farm| farm.format == FORMAT) {
+        Some(farm) => Ok(farm),
+        None => read_plainly(bytes),
+    }
+}
+
+/// The same by RON's own reader alone, which the quick one is held against.
+///
+/// # Errors
+/// As [`read`].
+pub fn read_plainly(bytes: &[u8]) -> Result<Farm, ReadError> {
     let text = text_of(bytes)?;
     if text.trim().is_empty() {
         return Err(ReadError::Empty);
-    }
-    if let Some(farm) = quick::read(text).filter(|farm| farm.format == FORMAT) {
-        return Ok(farm);
     }
     // A file so broken that its head cannot be read gives the better message when read as a whole.
     let format = options().from_str::<Head>(text).map_or(FORMAT, |head| head.format);

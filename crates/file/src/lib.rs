@@ -22,4 +22,4 @@ pub mod side;
 pub mod store;
 mod table;
 
-pub use document::{ReadError, read, write};
+pub use document::{ReadError, read, read_plainly, write};
