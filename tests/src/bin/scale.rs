@@ -1,7 +1,8 @@
 //! How long things take as a farm grows: `cargo run --release -p tankard-tests --bin scale [FIELDS:RECORDS …]`.
 //!
 //! It is no bench, since those of this package pull in the desk and its typesetting, which takes an hour to optimise; this one needs
-//! core and file alone. Times are the best of several runs, so that what else the machine does falls out.
+//! core and file alone. Times are the best of several runs by the clock, and the mean of what the
+//! processors spent, which other work on the machine hardly touches.
 
 use std::error::Error;
 use std::fs;
@@ -21,19 +22,49 @@ use tankard_file::backups::{Backups, Keep};
 use tankard_file::store::{self, Save};
 use tankard_tests::large::{self, OPEN, Size};
 
-/// The best of so many runs.
-fn best<T>(runs: u32, mut run: impl FnMut() -> T) -> Duration {
-    let mut least = Duration::MAX;
-    for _ in 0..runs {
-        let begun = Instant::now();
-        black_box(run());
-        least = least.min(begun.elapsed());
-    }
-    least
+/// What a run took: by the clock, and of the processors, all threads together.
+#[derive(Clone, Copy)]
+struct Took {
+    clock: Duration,
+    processors: Duration,
 }
 
-fn say(what: &str, time: Duration) {
-    println!("  {what:<58} {:>9.2} ms", time.as_secs_f64() * 1000.0);
+/// What the processors spent on this thread, to the nanosecond, and on the whole process, in hundredths of a second.
+fn spent() -> (Duration, Duration) {
+    let own = fs::read_to_string("/proc/thread-self/schedstat").unwrap_or_default();
+    let own = own.split_whitespace().next().and_then(|number| number.parse().ok()).unwrap_or(0);
+    let all = fs::read_to_string("/proc/self/stat").unwrap_or_default();
+    // User and system time are the 14th and 15th field; the name, the second, may hold blanks.
+    let fields = all.rsplit_once(')').map(|(_, fields)| fields).unwrap_or_default().split_whitespace().skip(11).take(2);
+    let ticks: u64 = fields.filter_map(|number| number.parse::<u64>().ok()).sum();
+    (Duration::from_nanos(own), Duration::from_millis(10 * ticks))
+}
+
+fn took<T>(run: impl FnOnce() -> T) -> (Took, T) {
+    let (begun, before) = (Instant::now(), spent());
+    let value = run();
+    let (clock, now) = (begun.elapsed(), spent());
+    let (own, all) = (now.0.saturating_sub(before.0), now.1.saturating_sub(before.1));
+    (Took { clock, processors: own.max(all) }, value)
+}
+
+/// Of so many runs the best by the clock, and the mean of the processors, whose account is kept some milliseconds at a time.
+fn best<T>(runs: u32, mut run: impl FnMut() -> T) -> Took {
+    let mut clock = Duration::MAX;
+    let (all, ()) = took(|| {
+        for _ in 0..runs {
+            let begun = Instant::now();
+            let value = black_box(run());
+            clock = clock.min(begun.elapsed());
+            drop(value);
+        }
+    });
+    Took { clock, processors: all.processors / runs }
+}
+
+fn say(what: &str, took: Took) {
+    let [clock, processors] = [took.clock, took.processors].map(|time| time.as_secs_f64() * 1000.0);
+    println!("  {what:<58} {clock:>9.2} ms {processors:>9.2} ms of processors");
 }
 
 /// Resident memory and the most of it, in MB.
@@ -49,14 +80,12 @@ fn memory() -> String {
 
 /// In a process of its own, so that nothing but the farm is in memory.
 fn open_alone(path: &Path) -> Result<(), Box<dyn Error>> {
-    let begun = Instant::now();
-    let (farm, _) = store::open(path)?;
-    say("open, cold", begun.elapsed());
+    let (time, opened) = took(|| store::open(path));
+    let (farm, _) = opened?;
+    say("open, cold", time);
     println!("  {:<58} {}", "memory after opening", memory());
-    let begun = Instant::now();
-    let log = Log::of(&farm);
-    black_box(plan_of(&farm, &log, OPEN));
-    say("first plan, with the look-up", begun.elapsed());
+    let (time, _) = took(|| plan_of(&farm, &Log::of(&farm), OPEN));
+    say("first plan, with the look-up", time);
     println!("  {:<58} {}", "memory with a plan", memory());
     Ok(())
 }

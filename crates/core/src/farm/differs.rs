@@ -179,7 +179,7 @@ fn maps<T: PartialEq>(
         return Differing { one, many, added: Vec::new(), gone: Vec::new(), changed: Vec::new(), is_moved: false };
     }
     let missing = |of: &Nouns<T>, from: &Nouns<T>| -> Vec<String> {
-        from.iter().filter(|(id, _)| !of.contains_key(*id)).map(|(id, noun)| called(id, noun)).collect()
+        from.iter().filter(|(id, _)| !of.contains_key(id)).map(|(id, noun)| called(id, noun)).collect()
     };
     let changed = is.iter().filter_map(|(id, noun)| {
         let before = was.get(id).filter(|before| *before != noun)?;
@@ -187,7 +187,7 @@ fn maps<T: PartialEq>(
         Some(if old == new { new } else { format!("{new}, before {old}") })
     });
     let both = |of: &Nouns<T>, other: &Nouns<T>| -> Vec<Id> {
-        of.keys().filter(|id| other.contains_key(*id)).cloned().collect()
+        of.keys().filter(|id| other.contains_key(id)).cloned().collect()
     };
     Differing {
         one,

@@ -270,16 +270,12 @@ impl<T: Clone> Nouns<T> {
 
     /// The same, of a thing that is shared.
     pub fn insert_shared(&mut self, id: Id, thing: Arc<T>) -> Option<Arc<T>> {
-        match self.get_index_of(&id) {
-            Some(place) => {
-                let part = Arc::make_mut(self.parts.get_mut(place / TOGETHER)?);
-                part.get_mut(place % TOGETHER).map(|(_, own)| std::mem::replace(own, thing))
-            }
-            None => {
-                self.push(id, thing);
-                None
-            }
-        }
+        let Some(place) = self.get_index_of(&id) else {
+            self.push(id, thing);
+            return None;
+        };
+        let part = Arc::make_mut(self.parts.get_mut(place / TOGETHER)?);
+        part.get_mut(place % TOGETHER).map(|(_, own)| std::mem::replace(own, thing))
     }
 
     /// Puts a thing before what stands at a place; one that has its id is moved there.

@@ -117,7 +117,7 @@ impl Card<'_> {
     /// What the wind must not blow toward beside some fields, each once.
     fn not_toward(&self, fields: &[&Id]) -> Option<String> {
         let here =
-            |of: &str| fields.iter().filter_map(|id| self.farm.fields.get(*id)).any(|field| of.ends_with(&field.name));
+            |of: &str| fields.iter().filter_map(|id| self.farm.fields.get(id)).any(|field| of.ends_with(&field.name));
         let mut whats: Vec<&str> = Vec::new();
         for limit in &self.sure {
             if let Kind::NotToward { what, .. } = &limit.kind

@@ -321,7 +321,7 @@ impl State {
 
     /// The pass that was chosen here or in Tank loads.
     fn asked_pass<'a>(&'a self, desk: &'a Desk) -> Option<&'a Id> {
-        let is_there = |id: &&Id| desk.document.farm().passes.contains_key(*id);
+        let is_there = |id: &&Id| desk.document.farm().passes.contains_key(id);
         self.pass.as_ref().or(desk.tank_loads.chosen.as_ref()).filter(is_there)
     }
 

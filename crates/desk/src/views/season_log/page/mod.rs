@@ -286,7 +286,7 @@ fn head(
             if boxes::act(ui, "Remove…").accessible_name("Remove the record…").clicked() {
                 state.removing = Some(id.to_owned());
             }
-            if let Some(pass) = record.pass.as_ref().filter(|pass| farm.passes.contains_key(*pass))
+            if let Some(pass) = record.pass.as_ref().filter(|pass| farm.passes.contains_key(pass))
                 && boxes::act(ui, "Show its plan").clicked()
             {
                 *act = Some(Act::ShowPlan(pass.clone()));
