@@ -49,7 +49,7 @@ type Read<T> = Result<T, GivesUp>;
 
 /// A text and how far it is read.
 pub(super) struct Text<'de> {
-    text: &'de str,
+    all: &'de str,
     at: usize,
     /// The struct and its field of which the inside is left out, and where that stands.
     left_out: Option<(&'static str, &'static str, Range<usize>)>,
@@ -65,7 +65,7 @@ impl<'de> Text<'de> {
 
     /// From a place on, which must be one between two letters.
     pub(super) fn from(text: &'de str, at: usize) -> Self {
-        Self { text, at, left_out: None, is_left_out_next: false, has_left_out: false }
+        Self { all: text, at, left_out: None, is_left_out_next: false, has_left_out: false }
     }
 
     /// Lets the inside of a map be left out: of one that is a field of a struct, and begins right at that place.
@@ -80,7 +80,7 @@ impl<'de> Text<'de> {
     /// Whether there is nothing more.
     pub(super) fn ends(&mut self) -> Read<()> {
         self.skip()?;
-        if self.at == self.text.len() { Ok(()) } else { Err(GivesUp) }
+        if self.at == self.all.len() { Ok(()) } else { Err(GivesUp) }
     }
 
     /// Where the next thing begins.
@@ -103,11 +103,11 @@ impl<'de> Text<'de> {
     }
 
     fn peek(&self) -> Option<u8> {
-        self.text.as_bytes().get(self.at).copied()
+        self.all.as_bytes().get(self.at).copied()
     }
 
     fn rest(&self) -> &'de [u8] {
-        self.text.as_bytes().get(self.at..).unwrap_or_default()
+        self.all.as_bytes().get(self.at..).unwrap_or_default()
     }
 
     /// Goes over blanks and comments.
@@ -170,7 +170,7 @@ impl<'de> Text<'de> {
         self.skip()?;
         let is_letter = |byte: &&u8| byte.is_ascii_alphanumeric() || **byte == b'_';
         let length = self.rest().iter().take_while(is_letter).count();
-        let word = self.text.get(self.at..self.at + length).ok_or(GivesUp)?;
+        let word = self.all.get(self.at..self.at + length).ok_or(GivesUp)?;
         if word.starts_with(|first: char| first.is_ascii_digit()) {
             return Ok("");
         }
@@ -187,7 +187,7 @@ impl<'de> Text<'de> {
     fn number<T: std::str::FromStr>(&mut self, signs: &[u8]) -> Read<T> {
         self.skip()?;
         let length = self.rest().iter().take_while(|byte| byte.is_ascii_digit() || signs.contains(byte)).count();
-        let digits = self.text.get(self.at..self.at + length).ok_or(GivesUp)?;
+        let digits = self.all.get(self.at..self.at + length).ok_or(GivesUp)?;
         self.at += length;
         let ends = matches!(self.peek(), None | Some(b',' | b')' | b']' | b'}' | b' ' | b'\n' | b'\t' | b'\r'));
         let is_plain = digits.ends_with(|last: char| last.is_ascii_digit())
@@ -200,7 +200,7 @@ impl<'de> Text<'de> {
         self.take(b'"')?;
         let rest = self.rest();
         let length = rest.iter().position(|byte| matches!(byte, b'"' | b'\\')).ok_or(GivesUp)?;
-        let plain = self.text.get(self.at..self.at + length).ok_or(GivesUp)?;
+        let plain = self.all.get(self.at..self.at + length).ok_or(GivesUp)?;
         if rest.get(length) == Some(&b'"') {
             self.at += length + 1;
             return visitor.visit_borrowed_str(plain);
@@ -229,7 +229,7 @@ impl<'de> Text<'de> {
                 _ => {
                     let rest = self.rest();
                     let length = rest.iter().position(|byte| matches!(byte, b'"' | b'\\')).ok_or(GivesUp)?;
-                    text.push_str(self.text.get(self.at..self.at + length).ok_or(GivesUp)?);
+                    text.push_str(self.all.get(self.at..self.at + length).ok_or(GivesUp)?);
                     self.at += length;
                 }
             }
