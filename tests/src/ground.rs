@@ -19,6 +19,16 @@ pub fn ring(number: u32, points: u32) -> Vec<(f64, f64)> {
     (0..=points).map(at).collect()
 }
 
+/// The boundary of a field.
+///
+/// # Errors
+/// None for any numbers; the type of [`Shape::parse`].
+pub fn boundary(number: u32, points: u32) -> Result<Shape, ShapeError> {
+    // Six digits are a hand's breadth, and what surveys write.
+    let corners: Vec<String> = ring(number, points).iter().map(|(x, y)| format!("{x:.6} {y:.6}")).collect();
+    Shape::parse(&format!("POLYGON (({}))", corners.join(", ")))
+}
+
 /// So many fields with so many points each, as GeoJSON.
 #[must_use]
 pub fn geojson(fields: u32, points: u32) -> String {
@@ -41,12 +51,11 @@ pub fn geojson(fields: u32, points: u32) -> String {
 /// A farm with so many fields, each with a boundary of so many points.
 ///
 /// # Errors
-/// None for any numbers; the type of [`Shape::new`].
+/// None for any numbers; the type of [`Shape::parse`].
 pub fn farm(fields: u32, points: u32) -> Result<Farm, ShapeError> {
     let mut farm = Farm::new("Wide ground (demo)");
     for number in 0..fields {
-        let corners: Vec<String> = ring(number, points).iter().map(|(x, y)| format!("{x} {y}")).collect();
-        let boundary = Shape::parse(&format!("POLYGON (({}))", corners.join(", ")))?;
+        let boundary = boundary(number, points)?;
         let name = format!("Field {number}");
         let mut field = Field::new(&name, area_text(boundary.area(), farm.units));
         field.boundary = Some(boundary);

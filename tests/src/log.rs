@@ -29,7 +29,7 @@ pub struct Shape {
 }
 
 /// Numbers that look like chance (`splitmix64`, Steele, Lea and Flood 2014).
-struct Draw(u64);
+pub(crate) struct Draw(pub(crate) u64);
 
 impl Draw {
     fn next(&mut self) -> u64 {
@@ -41,17 +41,24 @@ impl Draw {
     }
 
     /// From 0 to below a number.
-    fn below(&mut self, end: u64) -> u64 {
+    pub(crate) fn below(&mut self, end: u64) -> u64 {
         self.next() % end
     }
 
-    fn one_in(&mut self, many: u64) -> bool {
+    pub(crate) fn one_in(&mut self, many: u64) -> bool {
         self.below(many) == 0
     }
 
-    fn of<'a>(&mut self, all: &[&'a str]) -> &'a str {
-        let at = usize::try_from(self.below(all.len() as u64)).unwrap_or(0);
-        all.get(at).copied().unwrap_or_default()
+    /// One of some; none of none.
+    pub(crate) fn one<'a, T>(&mut self, all: &'a [T]) -> Option<&'a T> {
+        if all.is_empty() {
+            return None;
+        }
+        all.get(usize::try_from(self.below(all.len() as u64)).unwrap_or(0))
+    }
+
+    pub(crate) fn of<'a>(&mut self, all: &[&'a str]) -> &'a str {
+        self.one(all).copied().unwrap_or_default()
     }
 }
 

@@ -13,6 +13,7 @@ use tankard_core::farm::{
 use tankard_core::finding::Level;
 use tankard_core::plan::plan;
 use tankard_core::quantity::{Amount, AsTyped, Quantity};
+use tankard_core::season::Log;
 use tankard_core::stock::{
     Account, Accounts, Count, Doubt, Kind, count, enter, findings, latest_price, ledger, lots, needs, reckoned, spent,
     strike,
@@ -117,7 +118,7 @@ fn without_a_day_of_a_count_nothing_is_taken_off() {
     assert!((gallons(account(&farm).on_hand.amount) - 10.0).abs() < 1e-9);
     let said = said(&farm);
     assert!(said[0].0 == Level::Note && said[0].1.contains("no day of a count is typed"), "{said:?}");
-    assert!(ledger(&farm, "oil").iter().all(|entry| entry.balance.is_none()));
+    assert!(ledger(&farm, &Log::of(&farm), "oil").iter().all(|entry| entry.balance.is_none()));
 }
 
 #[test]
@@ -133,11 +134,11 @@ fn purchases_add_and_bring_lots_and_sizes() {
     // By hand: 5 gal × 20 + 30 gal × 18.
     assert_eq!(spent(&farm, Some("oil"), 2031).0.show(), "640.00");
     assert_eq!(spent(&farm, None, 2030), (tankard_core::quantity::Money::default(), 0));
-    assert_eq!(lots(&farm, "oil", date(2031, 6, 11)), ["A-1"]);
-    assert_eq!(lots(&farm, "oil", date(2031, 6, 12)), ["A-1", "B-2"]);
+    assert_eq!(lots(&farm, &Log::of(&farm), "oil", date(2031, 6, 11)), ["A-1"]);
+    assert_eq!(lots(&farm, &Log::of(&farm), "oil", date(2031, 6, 12)), ["A-1", "B-2"]);
     used(&mut farm, date(2031, 6, 13), "3 gal", "");
     // All of A-1 and half a gallon of B-2 are gone; of that a jug is open.
-    assert_eq!(lots(&farm, "oil", date(2031, 6, 20)), ["B-2", "C-3"]);
+    assert_eq!(lots(&farm, &Log::of(&farm), "oil", date(2031, 6, 20)), ["B-2", "C-3"]);
     // What comes in later is not there yet on a day.
     let now = account(&farm);
     assert!((gallons(now.for_day(date(2031, 6, 13))) - 4.5).abs() < 1e-9);
@@ -243,7 +244,7 @@ fn a_count_corrects_and_asks_why() {
     // The drum stays on the list of what it is sold in.
     assert_eq!(product.containers.len(), 2);
     assert!((gallons(account(&farm).on_hand.amount) - 6.0).abs() < 1e-9);
-    let lines = ledger(&farm, "oil");
+    let lines = ledger(&farm, &Log::of(&farm), "oil");
     let last = lines.last().unwrap();
     assert!(matches!(last.kind, Kind::Counted { holds: true, .. }) && last.note == "a jug leaked");
     // What was before the first count is not known, since the farm kept no word of it.
@@ -256,8 +257,10 @@ fn a_count_corrects_and_asks_why() {
     // A third count goes from the second on.
     used(&mut farm, date(2031, 6, 13), "1 gal", "");
     count(&mut farm, "oil", new_count(date(2031, 6, 14), false, vec![jugs(2, None, "A-1")], "")).unwrap();
-    let changes: Vec<Option<f64>> =
-        ledger(&farm, "oil").iter().map(|entry| entry.change.map(|change| gallons(Some(change)))).collect();
+    let changes: Vec<Option<f64>> = ledger(&farm, &Log::of(&farm), "oil")
+        .iter()
+        .map(|entry| entry.change.map(|change| gallons(Some(change))))
+        .collect();
     assert!(changes.last().unwrap().unwrap().abs() < 1e-8, "{changes:?}");
 }
 
@@ -492,7 +495,7 @@ fn an_independent_reckoning_comes_to_the_same() {
         assert_eq!(many.sum::<u32>(), want.too_many_back, "case {at}");
         let no_lot = now.doubts.iter().filter(|doubt| matches!(doubt, Doubt::NoLot { .. })).count();
         assert_eq!(no_lot, want.lots_that_do_not_exist, "case {at}");
-        let lines = ledger(&farm, "oil");
+        let lines = ledger(&farm, &Log::of(&farm), "oil");
         let from = lines.iter().position(|entry| matches!(entry.kind, Kind::Counted { holds: true, .. })).unwrap();
         let balances: Vec<Option<f64>> = lines[from + 1..].iter().map(|entry| entry.balance.map(plain)).collect();
         assert_eq!(balances.len(), want.balances.len(), "case {at}");
@@ -571,7 +574,7 @@ proptest! {
         let owed = now.doubts.iter().find_map(|doubt| match doubt { Doubt::Below { now, .. } => Some(plain(*now)), _ => None });
         prop_assert!(close(owed.unwrap_or(0.0), (-balance).max(0.0), scale));
         // The lines of the account add up, each to the next, and come to the same.
-        let lines = ledger(&farm, "oil");
+        let lines = ledger(&farm, &Log::of(&farm), "oil");
         prop_assert!(lines.windows(2).all(|pair| pair[0].date <= pair[1].date));
         let from = lines.iter().position(|line| matches!(line.kind, Kind::Counted { .. })).unwrap();
         let mut running = plain(lines[from].balance.unwrap());
@@ -603,7 +606,7 @@ proptest! {
         events.extend(amounts.iter().map(|amount| (12, 1, *amount, 1, 0)));
         let farm = build(&rows, (12, false), &events);
         prop_assert!(account(&farm).doubts.is_empty(), "{:?}", account(&farm).doubts);
-        let parts: Vec<bool> = ledger(&farm, "oil").iter().map(|line| matches!(line.kind, Kind::Record { .. })).collect();
+        let parts: Vec<bool> = ledger(&farm, &Log::of(&farm), "oil").iter().map(|line| matches!(line.kind, Kind::Record { .. })).collect();
         prop_assert!(parts.is_sorted(), "records after what came in");
     }
 
@@ -658,8 +661,9 @@ fn what_was_left_over_left_the_containers_too() {
     used(&mut farm, date(2031, 6, 12), "10 gal", "");
     left(&mut farm.records["r0"], Some("800 gal"));
     assert!(close(gallons(&farm), 11.0, 1.0));
-    let entry =
-        |farm: &Farm| ledger(farm, "oil").into_iter().find(|entry| matches!(entry.kind, Kind::Record { .. })).unwrap();
+    let entry = |farm: &Farm| {
+        ledger(farm, &Log::of(farm), "oil").into_iter().find(|entry| matches!(entry.kind, Kind::Record { .. })).unwrap()
+    };
     assert_eq!(entry(&farm).note, "with 1 gal in 80 gal of spray left over");
     assert!(close(entry(&farm).change.unwrap().ratio(typed::<Amount>("1 gal").value()).unwrap(), -11.0, 1.0));
     assert!(Accounts::of(&farm).get("oil").unwrap().doubts.is_empty());
@@ -714,7 +718,7 @@ fn work_for_a_customer_takes_from_the_shed_and_says_so() {
     let mut farm = farm(vec![jugs(4, None, "")]);
     used(&mut farm, date(2031, 6, 12), "3 gal", "");
     farm.records["r0"].customer = Some(Customer { name: "C. Demo".to_owned(), ..Customer::default() });
-    let entry = ledger(&farm, "oil").pop().unwrap();
+    let entry = ledger(&farm, &Log::of(&farm), "oil").pop().unwrap();
     assert_eq!(entry.note, "for C. Demo, from this shed");
     let told = findings(&farm, &Accounts::of(&farm), "oil");
     assert!(

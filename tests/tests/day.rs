@@ -40,7 +40,7 @@ fn product(farm: &mut Farm, id: &str, active: &str) {
 fn pass(farm: &mut Farm, id: &str, products: &[&str], fields: &[&str]) {
     let mut pass = Pass::new(&format!("Pass {id}"), DAY);
     for field in fields {
-        if !farm.fields.contains_key(*field) {
+        if !farm.fields.contains_key(field) {
             let mut new = Field::new(&format!("Field {field}"), q("80 ac"));
             "corn".clone_into(&mut new.crop);
             // 10 min at 30 mph.

@@ -16,6 +16,7 @@ use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::ground::{self, Applies, FieldGround, To, WindShift, wind_shift};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Area, AsTyped, Bearing, Quantity};
+use tankard_core::season::Log;
 use tankard_core::season::record::from_plan;
 use tankard_core::weather::Verdict;
 use tankard_tests::cases;
@@ -209,7 +210,7 @@ fn a_plan_leaves_the_strip_in_every_number() {
     assert!((loads / ground.sprayable.to_square_metres() - 1.0).abs() < 1e-9);
     assert!((plan.spray_volume.to_us_gallons() - 15.0 * ground.sprayable.to_acres()).abs() < 1e-6);
     assert!(plan.workings.contains(&ground.working));
-    let record = from_plan(&farm, &plan).unwrap();
+    let record = from_plan(&farm, &Log::of(&farm), &plan).unwrap();
     assert!((record.fields["f"].area.to_acres() - ground.sprayable.to_acres()).abs() < 1e-3);
     farm.records.insert("r".to_owned(), record);
     assert!(farm.is_recorded("p"), "its record covers it");

@@ -12,6 +12,7 @@ use tankard_core::finding::Level;
 use tankard_core::loads::FillStep;
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Amount, AmountPerArea, AsTyped, Quantity, Volume};
+use tankard_core::season::Log;
 use tankard_tests::cases;
 
 fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
@@ -540,7 +541,7 @@ fn what_is_left_over_is_as_strong_as_its_load() {
     farm.passes["p"].mix[0].rate = typed("1.1 fl oz/ac");
     farm.passes["p"].extra = Some(typed("45 gal"));
     let on_ground = |farm: &Farm| {
-        let record = tankard_core::season::record::from_plan(farm, &plan(farm, "p").unwrap()).unwrap();
+        let record = tankard_core::season::record::from_plan(farm, &Log::of(farm), &plan(farm, "p").unwrap()).unwrap();
         match record.lines[0].amount.value() {
             Amount::Volume(volume) => volume.to_us_fluid_ounces(),
             Amount::Mass(mass) => panic!("{mass:?}"),

@@ -14,6 +14,7 @@ use tankard_core::loads::carry::same_spray;
 use tankard_core::loads::rest::{Change, carry_into, carry_over, ground_left, rest, takers};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Area, AsTyped, Quantity, Volume};
+use tankard_core::season::Log;
 
 fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap()
@@ -93,7 +94,7 @@ fn a_second_part_is_no_second_application() {
     let change = Change { after: 2, ..Change::default() };
     let changed = rest(&farm, &planned(&farm, "p"), &change).unwrap();
     let (mut farm, id) = (changed.farm, changed.rest.unwrap());
-    let record = tankard_core::season::record::from_plan(&farm, &planned(&farm, "p")).unwrap();
+    let record = tankard_core::season::record::from_plan(&farm, &Log::of(&farm), &planned(&farm, "p")).unwrap();
     farm.records.insert("r".into(), record.clone());
     let speaks = |farm: &Farm| planned(farm, &id).findings.iter().any(|finding| finding.text.contains("application"));
     assert!(!speaks(&farm), "{:?}", planned(&farm, &id).findings);
@@ -300,7 +301,7 @@ fn parts_of_one_application_find_room_on_the_field() {
         assert_eq!((found.len(), found[0].level), (1, Level::Stop));
     }
     // What was really sprayed counts as it is recorded.
-    let mut record = tankard_core::season::record::from_plan(&farm, &planned(&farm, "p")).unwrap();
+    let mut record = tankard_core::season::record::from_plan(&farm, &Log::of(&farm), &planned(&farm, "p")).unwrap();
     farm.records.insert("r".into(), record.clone());
     assert_eq!(stops(&farm, &id).len(), 1);
     record.fields["b"].area = q("19 ac");
@@ -362,7 +363,8 @@ fn what_is_in_the_tank_is_what_another_pass_leaves() {
     through.passes["p"].in_tank = Some(InTank { volume: q("1040 gal"), from: String::new() });
     assert_eq!(tank(&through, "q"), []);
     // What was sprayed leaves what was seen in the tank.
-    let record = tankard_core::season::record::from_plan(&cleared, &planned(&cleared, "p")).unwrap();
+    let record =
+        tankard_core::season::record::from_plan(&cleared, &Log::of(&cleared), &planned(&cleared, "p")).unwrap();
     cleared.records.insert("r".into(), record);
     assert_eq!(tank(&cleared, "q"), []);
     // Two that go on with one another end.
@@ -383,7 +385,7 @@ fn parts_in_bands_find_room_as_they_are_driven_over() {
     let mut second = farm.passes["p"].clone();
     second.rest_of = "p".into();
     farm.passes.insert("s".into(), second);
-    let record = tankard_core::season::record::from_plan(&farm, &planned(&farm, "p")).unwrap();
+    let record = tankard_core::season::record::from_plan(&farm, &Log::of(&farm), &planned(&farm, "p")).unwrap();
     farm.records.insert("r".into(), record);
     let stops =
         |farm: &Farm| planned(farm, "s").findings.iter().any(|finding| finding.text.contains("one application"));
@@ -413,7 +415,7 @@ fn records_of_two_parts_are_one_application_to_those_after_them() {
     let active = Says::ActiveSeasonTotal { active: "glyphosate".into(), most: q("1.8 lb ae/ac"), per: period };
     farm.products["glyphosate"].label.push(Statement::new(active, "page 6"));
     for part in ["p", id.as_str()] {
-        let record = tankard_core::season::record::from_plan(&farm, &planned(&farm, part)).unwrap();
+        let record = tankard_core::season::record::from_plan(&farm, &Log::of(&farm), &planned(&farm, part)).unwrap();
         farm.records.insert(part.to_owned(), record);
     }
     let mut later = farm.passes["p"].clone();

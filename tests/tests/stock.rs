@@ -12,6 +12,7 @@ use tankard_core::farm::{
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Amount, AsTyped, Quantity};
+use tankard_core::season::Log;
 use tankard_core::stock::needs::{from_day, next_day, of_day};
 use tankard_core::stock::{Need, Needs, buy};
 use tankard_tests::cases;
@@ -63,7 +64,7 @@ fn pass(name: &str, day: Date, field: &str) -> Pass {
 
 fn record(farm: &mut Farm, id: &str) {
     let plan = plan(farm, id).unwrap();
-    let record = tankard_core::season::record::from_plan(farm, &plan).unwrap();
+    let record = tankard_core::season::record::from_plan(farm, &Log::of(farm), &plan).unwrap();
     farm.records.insert(id.to_owned(), record);
 }
 

@@ -15,6 +15,7 @@ use tankard_core::farm::{
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{ActiveBasis, AsTyped, Duration, Quantity};
+use tankard_core::season::Log;
 use tankard_core::season::outside;
 use tankard_core::season::record::{from_plan, record_line, whole_field};
 use tankard_core::weather::{Hours, JudgedHour, Outlook, Span, Verdict, hours};
@@ -1128,7 +1129,7 @@ fn a_record_keeps_what_was_expected() {
     assert_eq!(expected.temperature.unwrap().1.text(), "72 °F");
     assert_eq!(expected.wind_from, "NW, W");
     assert_eq!(expected.source, "typed by hand, 2031-06-12 09:00 to 11:00");
-    let record = from_plan(&farm, &planned).unwrap();
+    let record = from_plan(&farm, &Log::of(&farm), &planned).unwrap();
     assert!(record.expected.is_some() && record.wind.is_none(), "what is expected is not measured");
     // Half-hours: what ends where spraying begins is not of its time.
     edit(&mut farm, 9, |hour| hour.wind = Some(q("20 mph")));
@@ -1139,7 +1140,7 @@ fn a_record_keeps_what_was_expected() {
     assert_eq!(outside::expected(&farm, &planned, from, time(10)).unwrap().wind.unwrap().1.text(), "5 mph");
     assert_eq!(outside::expected(&farm, &planned, time(9), time(10)).unwrap().wind.unwrap().1.text(), "20 mph");
     farm.forecast.hours.clear();
-    assert_eq!(from_plan(&farm, &self::planned(&farm)).unwrap().expected, None);
+    assert_eq!(from_plan(&farm, &Log::of(&farm), &self::planned(&farm)).unwrap().expected, None);
 }
 
 #[test]

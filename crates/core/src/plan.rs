@@ -214,7 +214,7 @@ pub fn plan_as(farm: &Farm, log: &Log, pass_id: &Id, pass: &Pass) -> Plan {
             label::limits::judge(farm, log, pass_id, pass, &fields, &lines, carrier, &mut findings, &mut workings)
         })
         .unwrap_or_default();
-    let accounts = stock::Accounts::among(farm, mix.iter().map(|(id, _)| id.as_str()));
+    let accounts = stock::Accounts::among(farm, log, mix.iter().map(|(id, _)| id.as_str()));
     let (loads, sizing) = match (carrier, rig) {
         (Some(carrier), Some(rig)) if !area.is_zero() => loads::build::build(
             &loads::build::Asked {

@@ -24,7 +24,7 @@ use egui::{CentralPanel, Context, Ui, ViewportCommand};
 use jiff::ZonedDateTime;
 use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
-use tankard_core::farm::{Farm, Id};
+use tankard_core::farm::Farm;
 use tankard_core::finding::Subject;
 use tankard_file::lock::{self, Lock, Other};
 use tankard_file::names;
@@ -281,8 +281,7 @@ impl Desk {
         match self.document.path() {
             Some(path) => path.with_extension(ending),
             None => {
-                let id =
-                    tankard_core::farm::id::fresh(&indexmap::IndexMap::<Id, ()>::new(), &self.document.farm().name);
+                let id = tankard_core::farm::id::fresh_where(&self.document.farm().name, |_| true);
                 PathBuf::from(names::safe(&id, &format!(".{ending}")))
             }
         }

@@ -7,7 +7,7 @@ use std::sync::Arc;
 
 use jiff::civil::Date;
 use tankard_core::day::{DayPlan, plan_day_of};
-use tankard_core::farm::{Card, Farm, Id, Record};
+use tankard_core::farm::{Card, Farm, Id};
 use tankard_core::plan::{Plan, plan_of};
 use tankard_core::progress::{Cancelled, Tell, untold};
 use tankard_core::season::Log;
@@ -30,52 +30,24 @@ pub struct Document {
     /// States of the farm, the present one at `at`.
     history: Vec<Point>,
     at: usize,
-    log: Option<Arc<Log>>,
+    log: Arc<Log>,
+    /// Of which revision it is.
+    log_revision: Option<u64>,
     plans: HashMap<Id, Arc<Plan>>,
     days: HashMap<Date, Arc<DayPlan>>,
     plans_revision: u64,
 }
 
-/// A state of the farm that undo comes back to.
+/// A state of the farm that undo comes back to. It shares all nouns that are as they are now.
 struct Point {
     revision: u64,
-    /// The farm without its records.
     farm: Farm,
-    /// Its records. One that is as in the point before is kept once for both, since a farm of many seasons has thousands.
-    records: Arc<Vec<(Id, Arc<Record>)>>,
-}
-
-impl Point {
-    /// The state of a farm, which has its records back afterwards.
-    fn of(farm: &mut Farm, revision: u64, before: Option<&Self>) -> Self {
-        let records = mem::take(&mut farm.records);
-        let rest = farm.clone();
-        farm.records = records;
-        let known = before.map_or(&[][..], |before| before.records.as_slice());
-        let is_same =
-            |((id, record), (own, kept)): ((&Id, &Record), &(Id, Arc<Record>))| id == own && *record == **kept;
-        let same = farm.records.iter().zip(known).take_while(|both| is_same(*both)).count();
-        let records = match before {
-            Some(before) if same == known.len() && same == farm.records.len() => Arc::clone(&before.records),
-            _ => {
-                let by_id: HashMap<&Id, &Arc<Record>> =
-                    known.iter().skip(same).map(|(id, record)| (id, record)).collect();
-                let begun = known.iter().take(same).cloned();
-                let rest = farm.records.iter().skip(same).map(|(id, record)| {
-                    let kept = by_id.get(id).copied().filter(|kept| ***kept == *record);
-                    (id.clone(), kept.map_or_else(|| Arc::new(record.clone()), Arc::clone))
-                });
-                Arc::new(begun.chain(rest).collect())
-            }
-        };
-        Self { revision, farm: rest, records }
-    }
 }
 
 impl Document {
     /// A document of a farm that is not on disk.
-    pub fn new(mut farm: Farm) -> Self {
-        let first = Point::of(&mut farm, 0, None);
+    pub fn new(farm: Farm) -> Self {
+        let first = Point { revision: 0, farm: farm.clone() };
         Self {
             saved_cards: farm.cards.len(),
             farm,
@@ -85,7 +57,8 @@ impl Document {
             saved_revision: None,
             history: vec![first],
             at: 0,
-            log: None,
+            log: Arc::default(),
+            log_revision: None,
             plans: HashMap::new(),
             days: HashMap::new(),
             plans_revision: 0,
@@ -152,7 +125,9 @@ impl Document {
     /// for undo, and no card issued before is touched.
     pub fn issue(&mut self, cards: impl IntoIterator<Item = (Id, Card)>) {
         for (number, card) in cards {
-            self.farm.cards.entry(number).or_insert(card);
+            if !self.farm.cards.contains_key(&number) {
+                self.farm.cards.insert(number, card);
+            }
         }
     }
 
@@ -175,8 +150,7 @@ impl Document {
             return;
         }
         self.history.truncate(self.at + 1);
-        let point = Point::of(&mut self.farm, self.revision, self.history.get(self.at));
-        self.history.push(point);
+        self.history.push(Point { revision: self.revision, farm: self.farm.clone() });
         if self.history.len() > STEPS {
             self.history.remove(0);
         }
@@ -214,32 +188,22 @@ impl Document {
     }
 
     fn restore(&mut self, to: usize) {
-        let is_at_point = self.is_at_point();
         let Some(point) = self.history.get(to) else { return };
-        let mut records = mem::take(&mut self.farm.records);
-        let cards = mem::take(&mut self.farm.cards);
-        // What the farm holds now is what its point holds, so a record of both points need not be made anew.
-        let here = self.history.get(self.at).filter(|_| is_at_point).map(|here| &here.records);
-        if here.is_none_or(|here| !Arc::ptr_eq(here, &point.records)) {
-            let kept: HashMap<&Id, &Arc<Record>> =
-                here.iter().flat_map(|here| here.iter()).map(|(id, record)| (id, record)).collect();
-            let mut now = mem::take(&mut records);
-            let of_point = point.records.iter().map(|(id, record)| {
-                let is_same = kept.get(id).is_some_and(|kept| Arc::ptr_eq(kept, record));
-                let same = if is_same { now.swap_remove(id) } else { None };
-                (id.clone(), same.unwrap_or_else(|| Record::clone(record)))
-            });
-            records = of_point.collect();
-        }
         self.revision = point.revision;
-        self.farm = Farm { cards, records, ..point.farm.clone() };
+        let cards = mem::take(&mut self.farm.cards);
+        self.farm = Farm { cards, ..point.farm.clone() };
         self.at = to;
     }
 
-    /// Which records lie on a field and are of a pass, looked up once a revision.
+    /// Which records lie on a field and are of a pass; what changed is looked up once a revision.
     pub fn log(&mut self) -> Arc<Log> {
         self.forget_old();
-        Arc::clone(self.log.get_or_insert_with(|| Arc::new(Log::of(&self.farm))))
+        if self.log_revision != Some(self.revision) {
+            // Where nobody holds the one before, nothing of it is copied.
+            Arc::make_mut(&mut self.log).catch_up(&self.farm);
+            self.log_revision = Some(self.revision);
+        }
+        Arc::clone(&self.log)
     }
 
     /// The plan of a pass, reckoned once a revision.
@@ -305,23 +269,13 @@ impl Document {
         if self.plans_revision != self.revision {
             self.plans.clear();
             self.days.clear();
-            self.log = None;
             self.plans_revision = self.revision;
         }
     }
 
     /// The present state, to be saved on another thread while edits go on.
-    pub fn snapshot(&mut self) -> Snapshot {
-        let known = self.history.get(self.at).filter(|_| self.is_at_point());
-        let (farm, records) = if let Some(point) = known {
-            (point.farm.clone(), Arc::clone(&point.records))
-        } else {
-            let point = Point::of(&mut self.farm, self.revision, self.history.get(self.at));
-            (point.farm, point.records)
-        };
-        // Issuing cards is no step of undo, so the point may not know the latest.
-        let farm = Farm { cards: self.farm.cards.clone(), ..farm };
-        Snapshot { revision: self.revision, farm, records }
+    pub fn snapshot(&self) -> Snapshot {
+        Snapshot { revision: self.revision, farm: self.farm.clone() }
     }
 
     /// Takes note that a state is on disk, under this name. What was edited since is not.
@@ -362,11 +316,10 @@ pub struct Saved {
     pub cards: usize,
 }
 
-/// A state of a document by itself. It costs little to make, since it shares the records.
+/// A state of a document by itself. It costs little to make, since it shares the nouns.
 pub struct Snapshot {
     revision: u64,
     farm: Farm,
-    records: Arc<Vec<(Id, Arc<Record>)>>,
 }
 
 impl Snapshot {
@@ -377,8 +330,7 @@ impl Snapshot {
 
     /// The farm, whole.
     pub fn into_farm(self) -> Farm {
-        let records = self.records.iter().map(|(id, record)| (id.clone(), Record::clone(record))).collect();
-        Farm { records, ..self.farm }
+        self.farm
     }
 }
 
@@ -456,7 +408,7 @@ mod tests {
                 farm.records.shift_remove("one");
             },
             |farm| {
-                farm.records.insert_before(0, "new".to_owned(), Record::new("new", date(2031, 6, 2)));
+                farm.records.shift_insert(0, "new".to_owned(), Record::new("new", date(2031, 6, 2)));
             },
             |farm| farm.records.swap_indices(0, 2),
         ];

@@ -3,12 +3,12 @@
 use ron::error::SpannedError;
 use ron::extensions::Extensions;
 use ron::ser::PrettyConfig;
-use serde::Deserialize;
+use serde::{Deserialize, Serialize};
 use tankard_core::farm::{FORMAT, Farm};
 use tankard_core::progress::{Cancelled, Tell, untold};
 use thiserror::Error;
 
-use crate::migrate;
+use crate::{beside, migrate, quick};
 
 /// Why a text is not a farm.
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
@@ -81,6 +81,20 @@ pub fn read(bytes: &[u8]) -> Result<Farm, ReadError> {
 
 /// The same, told how many of the farm's entries are read.
 pub(crate) fn read_told(bytes: &[u8], tell: &Tell<'_>) -> Result<Farm, ReadError> {
+    let quick = quick::read(text_of(bytes)?, tell).filter(|farm| farm.format == FORMAT);
+    tell(0, None)?;
+    quick.map_or_else(|| plainly(bytes, tell), Ok)
+}
+
+/// The same by RON's own reader alone, which the quick one is held against.
+///
+/// # Errors
+/// As [`read`].
+pub fn read_plainly(bytes: &[u8]) -> Result<Farm, ReadError> {
+    plainly(bytes, &untold)
+}
+
+fn plainly(bytes: &[u8], tell: &Tell<'_>) -> Result<Farm, ReadError> {
     let text = text_of(bytes)?;
     if text.trim().is_empty() {
         return Err(ReadError::Empty);
@@ -107,10 +121,17 @@ fn text_of(bytes: &[u8]) -> Result<&str, ReadError> {
 /// # Errors
 /// Only where the serializer fails, which no farm makes it do.
 pub fn write(farm: &Farm) -> Result<String, ron::Error> {
-    let pretty = PrettyConfig::new().struct_names(true).new_line("\n");
-    let mut text = options().to_string_pretty(farm, pretty)?;
+    if farm.records.len() >= 2 * beside::TOGETHER {
+        return beside::write(farm);
+    }
+    let mut text = one_after_another(farm)?;
     text.push('\n');
     Ok(text)
+}
+
+/// What RON's own writer makes of something.
+pub(crate) fn one_after_another(what: &impl Serialize) -> Result<String, ron::Error> {
+    options().to_string_pretty(what, PrettyConfig::new().struct_names(true).new_line("\n"))
 }
 
 /// A file that is larger was hardly typed in by hand, and to read it once more would take as long as all of saving.

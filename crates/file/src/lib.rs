@@ -8,6 +8,7 @@
 
 mod alike;
 pub mod backups;
+mod beside;
 pub mod cell;
 mod document;
 pub mod forecast_csv;
@@ -16,6 +17,7 @@ pub mod lock;
 mod migrate;
 pub mod names;
 pub mod put;
+mod quick;
 pub mod records_csv;
 pub mod records_import;
 pub mod records_json;
@@ -24,4 +26,4 @@ pub mod store;
 mod table;
 mod told;
 
-pub use document::{ReadError, read, write};
+pub use document::{ReadError, read, read_plainly, write};

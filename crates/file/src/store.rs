@@ -4,6 +4,7 @@ use std::fmt;
 use std::fs::File;
 use std::io::{self, Read};
 use std::path::{Path, PathBuf};
+use std::thread;
 
 use tankard_core::farm::Farm;
 use tankard_core::progress::{Cancelled, Tell, untold};
@@ -15,7 +16,7 @@ use crate::put::{Step, Target, Watch, put_watched};
 use crate::side::saving_in_spare;
 
 /// A farm file that is many times larger than any farm is something else.
-const LARGEST: u64 = 256 << 20;
+const LARGEST: u64 = 1 << 30;
 
 /// Why a farm could not be opened or saved.
 #[derive(Debug, Error)]
@@ -67,6 +68,12 @@ pub enum StoreError {
         source: io::Error,
         /// Where the whole of it is.
         copy: PathBuf,
+        /// Where.
+        path: PathBuf,
+    },
+    /// The farm has grown beyond what is opened.
+    #[error("the farm has grown beyond {} MB, which could not be opened again, so it is not saved; take old seasons out, or save them under another name first: {}", LARGEST >> 20, path.display())]
+    Grown {
         /// Where.
         path: PathBuf,
     },
@@ -180,8 +187,13 @@ pub fn open(path: &Path) -> Result<(Farm, Stamp), StoreError> {
 /// As [`open`], and where it is ended.
 pub fn open_told(path: &Path, tell: &Tell<'_>) -> Result<(Farm, Stamp), StoreError> {
     let bytes = bytes_of(path)?;
-    let farm = read_told(&bytes, tell).map_err(|source| StoreError::Read { source, path: path.to_owned() })?;
-    Ok((farm, Stamp::of(&bytes)))
+    // The stamp of a large file takes as long as a third of reading it.
+    let (farm, stamp) = thread::scope(|scope| {
+        let stamp = scope.spawn(|| Stamp::of(&bytes));
+        (read_told(&bytes, tell), stamp.join().unwrap_or_else(|_| Stamp::of(&bytes)))
+    });
+    let farm = farm.map_err(|source| StoreError::Read { source, path: path.to_owned() })?;
+    Ok((farm, stamp))
 }
 
 /// Saves a farm without a backup of what stood there, as for a file that is new.
@@ -247,6 +259,9 @@ impl Save<'_> {
             _ => {}
         }
         let text = write(self.farm)?;
+        if text.len() as u64 > LARGEST {
+            return Err(StoreError::Grown { path: path.to_owned() });
+        }
         if let Some(before) = &before
             && says_the_same(before, &text)
         {

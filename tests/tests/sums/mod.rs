@@ -216,7 +216,7 @@ fn kinds_with_the_shed(farm: &Farm, review: &Review, all: &Value) {
         for (what, found) in [("cost", money(spent.money)), ("without_price", spent.without_price as f64)] {
             let told = if key.is_empty() { 0.0 } else { number(&all[part][key], what) };
             let untold = all["not_told"].as_object().unwrap().iter();
-            let untold = untold.filter(|(product, _)| of_shed(farm.products.get(*product)).as_deref() == Some(key));
+            let untold = untold.filter(|(product, _)| of_shed(farm.products.get(product)).as_deref() == Some(key));
             let expected = told + untold.map(|(_, of)| number(of, what)).sum::<f64>();
             assert!((found - expected).abs() <= 1e-9 * expected.max(1.0), "{part} {key}: {found}, {expected} expected");
         }

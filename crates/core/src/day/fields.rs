@@ -18,7 +18,7 @@ pub(super) fn judge(farm: &Farm, plan: &Plan, findings: &mut Vec<Finding>) {
     }
     let Some(pass) = farm.passes.get(&plan.pass) else { return };
     let names: Vec<String> =
-        order.iter().map(|id| farm.fields.get(*id).map_or_else(|| (*id).clone(), |field| field.name.clone())).collect();
+        order.iter().map(|id| farm.fields.get(id).map_or_else(|| (*id).clone(), |field| field.name.clone())).collect();
     findings.push(
         Finding::note(
             Subject::Pass(plan.pass.clone()),

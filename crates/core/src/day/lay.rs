@@ -102,7 +102,8 @@ impl<'a> Day<'a> {
 /// Lays out the day of a rig.
 pub(super) fn of_rig(day: &Day, rig_id: &Id, plans: &[&Plan], findings: &mut Vec<Finding>) -> RigDay {
     let farm = day.farm;
-    let (sprayed, open): (Vec<&Plan>, Vec<&Plan>) = plans.iter().partition(|plan| day.log.is_recorded(&plan.pass));
+    let (sprayed, open): (Vec<&Plan>, Vec<&Plan>) =
+        plans.iter().partition(|plan| day.log.is_recorded(farm, &plan.pass));
     for plan in &open {
         findings.extend(partly(farm, day.log, plan));
         fields::judge(farm, plan, findings);

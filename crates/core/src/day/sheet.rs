@@ -215,7 +215,7 @@ pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[&Slot]) -> Sheet
         }
         before = Some(pass);
     }
-    let recorded = farm.passes.iter().filter(|(id, pass)| pass.date == date && log.is_recorded(id));
+    let recorded = farm.passes.iter().filter(|(id, pass)| pass.date == date && log.is_recorded(farm, id));
     let stopped: Vec<String> = passes.iter().filter(|pass| !pass.has_cards()).map(OfDay::title).collect();
     let mixes: Vec<(&Pass, &[(&Id, &Product)])> =
         counted.iter().map(|pass| (pass.pass, pass.products.as_slice())).collect();
@@ -233,7 +233,7 @@ pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[&Slot]) -> Sheet
         timeline: timeline(date, &drawn),
         rigs,
         left_out: recorded.map(|(_, pass)| format!("{} is recorded as sprayed.", pass.name)).collect(),
-        products: truck::products(farm, &counted),
+        products: truck::products(farm, &log, &counted),
         water: truck::water(farm, &counted),
         not_counted: if stopped.is_empty() {
             String::new()
@@ -275,7 +275,7 @@ fn passes_of<'a>(
     let mut passes: Vec<OfDay> = farm
         .passes
         .iter()
-        .filter(|(id, pass)| pass.date == date && !log.is_recorded(id))
+        .filter(|(id, pass)| pass.date == date && !log.is_recorded(farm, id))
         .filter_map(|(id, pass)| {
             Some(OfDay {
                 number: 0,
@@ -470,7 +470,7 @@ fn in_the_tank(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Option<Stri
     // A pass of an earlier day cannot come right before one that is not the first.
     let not_there = match (before, giver) {
         (Some(before), _) => *before.id != in_tank.from,
-        (None, Some(giver)) => giver.date >= here.pass.date && !here.log.is_recorded(&in_tank.from),
+        (None, Some(giver)) => giver.date >= here.pass.date && !here.log.is_recorded(farm, &in_tank.from),
         (None, None) => false,
     };
     let warn = if not_there { "; that does not come right before it" } else { "" };

@@ -2,9 +2,7 @@
 
 use std::fmt;
 
-use indexmap::IndexMap;
-
-use super::{Farm, Id, Movement};
+use super::{Farm, Id, Movement, Nouns};
 
 /// The nouns of one kind that differ.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -170,8 +168,8 @@ pub fn between(was: &Farm, is: &Farm) -> Differs {
 
 fn maps<T: PartialEq>(
     (one, many): (&'static str, &'static str),
-    was: &IndexMap<Id, T>,
-    is: &IndexMap<Id, T>,
+    was: &Nouns<T>,
+    is: &Nouns<T>,
     name: impl Fn(&Id, &T) -> String,
 ) -> Differing {
     let called = |id: &Id, noun: &T| {
@@ -179,16 +177,19 @@ fn maps<T: PartialEq>(
         // Two of one name are told apart by their ids; one without a name has nothing else.
         if name.trim().is_empty() { format!("\"{id}\"") } else { name }
     };
-    let missing = |of: &IndexMap<Id, T>, from: &IndexMap<Id, T>| -> Vec<String> {
-        from.iter().filter(|(id, _)| !of.contains_key(*id)).map(|(id, noun)| called(id, noun)).collect()
+    if was.is_same(is) {
+        return Differing { one, many, added: Vec::new(), gone: Vec::new(), changed: Vec::new(), is_moved: false };
+    }
+    let missing = |of: &Nouns<T>, from: &Nouns<T>| -> Vec<String> {
+        from.iter().filter(|(id, _)| !of.contains_key(id)).map(|(id, noun)| called(id, noun)).collect()
     };
     let changed = is.iter().filter_map(|(id, noun)| {
         let before = was.get(id).filter(|before| *before != noun)?;
         let (old, new) = (called(id, before), called(id, noun));
         Some(if old == new { new } else { format!("{new}, before {old}") })
     });
-    let both = |of: &IndexMap<Id, T>, other: &IndexMap<Id, T>| -> Vec<Id> {
-        of.keys().filter(|id| other.contains_key(*id)).cloned().collect()
+    let both = |of: &Nouns<T>, other: &Nouns<T>| -> Vec<Id> {
+        of.keys().filter(|id| other.contains_key(id)).cloned().collect()
     };
     Differing {
         one,

@@ -1,14 +1,12 @@
 //! Ids: short, readable, unique within their collection.
 
-use indexmap::IndexMap;
-
-use super::Farm;
+use super::{Farm, Nouns};
 
 /// The key of a thing in its collection, such as `mill-field`.
 pub type Id = String;
 
 /// Makes a readable id from a name that is not yet taken: "Mill field" becomes `mill-field`, then `mill-field-2`.
-pub fn fresh<T>(taken: &IndexMap<Id, T>, name: &str) -> Id {
+pub fn fresh<T>(taken: &Nouns<T>, name: &str) -> Id {
     fresh_where(name, |id| !taken.contains_key(id))
 }
 

@@ -17,6 +17,7 @@ pub mod keeping;
 pub mod label;
 pub mod law;
 pub mod movement;
+mod nouns;
 pub mod nozzle;
 pub mod outcome;
 pub mod pass;
@@ -31,7 +32,6 @@ pub mod surrounding;
 mod unique;
 pub mod water;
 
-use indexmap::IndexMap;
 use serde::{Deserialize, Serialize};
 
 pub use advice::Advice;
@@ -47,6 +47,7 @@ pub use keeping::{Keeping, OwnElement};
 pub use label::{MonthDay, Period, Says, Stance, Statement, When};
 pub use law::Law;
 pub use movement::{Empties, Moved, Movement};
+pub use nouns::Nouns;
 pub use nozzle::{ClassAt, Layout, NozzleSet, Rated};
 pub use outcome::{ClosedSeason, Effect, Outcome, Plot, Trial};
 pub use pass::{CarrierKind, Fills, Growing, InTank, Lean, Line, LoadSplit, Pass};
@@ -96,29 +97,29 @@ pub struct Farm {
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub emergency: Vec<String>,
     /// Pieces of ground.
-    #[serde(default, deserialize_with = "unique::map")]
-    pub fields: IndexMap<Id, Field>,
+    #[serde(default)]
+    pub fields: Nouns<Field>,
     /// What lies among the fields and must not be hit, where it is drawn.
-    #[serde(default, skip_serializing_if = "IndexMap::is_empty", deserialize_with = "unique::map")]
-    pub surroundings: IndexMap<Id, Surrounding>,
+    #[serde(default, skip_serializing_if = "Nouns::is_empty")]
+    pub surroundings: Nouns<Surrounding>,
     /// The picture under the map.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub background: Option<Background>,
     /// Sources of carrier water.
-    #[serde(default, deserialize_with = "unique::map")]
-    pub waters: IndexMap<Id, Water>,
+    #[serde(default)]
+    pub waters: Nouns<Water>,
     /// Sprayers.
-    #[serde(default, deserialize_with = "unique::map")]
-    pub rigs: IndexMap<Id, Rig>,
+    #[serde(default)]
+    pub rigs: Nouns<Rig>,
     /// Pesticides, adjuvants, conditioners, feeds.
-    #[serde(default, deserialize_with = "unique::map")]
-    pub products: IndexMap<Id, Product>,
+    #[serde(default)]
+    pub products: Nouns<Product>,
     /// Local advice.
-    #[serde(default, skip_serializing_if = "IndexMap::is_empty", deserialize_with = "unique::map")]
-    pub advice: IndexMap<Id, Advice>,
+    #[serde(default, skip_serializing_if = "Nouns::is_empty")]
+    pub advice: Nouns<Advice>,
     /// Rules of law.
-    #[serde(default, skip_serializing_if = "IndexMap::is_empty", deserialize_with = "unique::map")]
-    pub laws: IndexMap<Id, Law>,
+    #[serde(default, skip_serializing_if = "Nouns::is_empty")]
+    pub laws: Nouns<Law>,
     /// What the farm keeps to where no label and no law says more.
     #[serde(default, skip_serializing_if = "is_default")]
     pub practice: Practice,
@@ -138,14 +139,14 @@ pub struct Farm {
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub roads: Vec<Road>,
     /// What is decided about days, by date such as "2031-06-12".
-    #[serde(default, skip_serializing_if = "IndexMap::is_empty", deserialize_with = "unique::map")]
-    pub days: IndexMap<Id, Day>,
+    #[serde(default, skip_serializing_if = "Nouns::is_empty")]
+    pub days: Nouns<Day>,
     /// Planned trips.
-    #[serde(default, deserialize_with = "unique::map")]
-    pub passes: IndexMap<Id, Pass>,
+    #[serde(default)]
+    pub passes: Nouns<Pass>,
     /// What was really sprayed.
-    #[serde(default, deserialize_with = "unique::map")]
-    pub records: IndexMap<Id, Record>,
+    #[serde(default)]
+    pub records: Nouns<Record>,
     /// How records are kept.
     #[serde(default, skip_serializing_if = "is_default")]
     pub keeping: Keeping,
@@ -153,14 +154,14 @@ pub struct Farm {
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub movements: Vec<Movement>,
     /// Treatments beside one another.
-    #[serde(default, skip_serializing_if = "IndexMap::is_empty", deserialize_with = "unique::map")]
-    pub trials: IndexMap<Id, Trial>,
+    #[serde(default, skip_serializing_if = "Nouns::is_empty")]
+    pub trials: Nouns<Trial>,
     /// Seasons that are closed, by year such as "2031".
-    #[serde(default, skip_serializing_if = "IndexMap::is_empty", deserialize_with = "unique::map")]
-    pub closed: IndexMap<Id, ClosedSeason>,
+    #[serde(default, skip_serializing_if = "Nouns::is_empty")]
+    pub closed: Nouns<ClosedSeason>,
     /// Load cards as they were printed, by card number.
-    #[serde(default, deserialize_with = "unique::map")]
-    pub cards: IndexMap<Id, Card>,
+    #[serde(default)]
+    pub cards: Nouns<Card>,
 }
 
 impl Farm {
@@ -194,28 +195,28 @@ impl Farm {
             card_languages: Vec::new(),
             measuring: Measuring::default(),
             emergency: Vec::new(),
-            fields: IndexMap::new(),
-            surroundings: IndexMap::new(),
+            fields: Nouns::new(),
+            surroundings: Nouns::new(),
             background: None,
-            waters: IndexMap::new(),
-            rigs: IndexMap::new(),
-            products: IndexMap::new(),
-            advice: IndexMap::new(),
-            laws: IndexMap::new(),
+            waters: Nouns::new(),
+            rigs: Nouns::new(),
+            products: Nouns::new(),
+            advice: Nouns::new(),
+            laws: Nouns::new(),
             practice: Practice::default(),
             forecast: Forecast::default(),
             aims: Vec::new(),
             apart: None,
             short_step: None,
             roads: Vec::new(),
-            days: IndexMap::new(),
-            passes: IndexMap::new(),
-            records: IndexMap::new(),
+            days: Nouns::new(),
+            passes: Nouns::new(),
+            records: Nouns::new(),
             keeping: Keeping::default(),
             movements: Vec::new(),
-            trials: IndexMap::new(),
-            closed: IndexMap::new(),
-            cards: IndexMap::new(),
+            trials: Nouns::new(),
+            closed: Nouns::new(),
+            cards: Nouns::new(),
         }
     }
 }

@@ -1,9 +1,8 @@
 //! A rig: a sprayer with its tank, boom and usual setting.
 
-use indexmap::IndexMap;
 use serde::{Deserialize, Serialize};
 
-use super::{Calibration, Id, NozzleSet, is_default};
+use super::{Calibration, Id, Nouns, NozzleSet, is_default};
 use crate::language::{Say, say};
 use crate::quantity::{AsTyped, Duration, Length, Pressure, Share, Speed, Volume};
 
@@ -55,8 +54,8 @@ pub struct Rig {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub droplets: Option<Droplets>,
     /// The nozzle sets there are for it.
-    #[serde(default, skip_serializing_if = "IndexMap::is_empty", deserialize_with = "super::unique::map")]
-    pub sets: IndexMap<Id, NozzleSet>,
+    #[serde(default, skip_serializing_if = "Nouns::is_empty")]
+    pub sets: Nouns<NozzleSet>,
     /// The set that is usually fitted; empty for the first.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub fitted: Id,
@@ -102,7 +101,7 @@ impl Rig {
             height: None,
             nozzles: String::new(),
             droplets: None,
-            sets: IndexMap::new(),
+            sets: Nouns::new(),
             fitted: Id::new(),
             pulse: None,
             calibrations: Vec::new(),

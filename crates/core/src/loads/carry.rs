@@ -91,7 +91,7 @@ fn judge_source(
     let first = pass
         .fields
         .iter()
-        .find(|id| farm.fields.get(*id).is_some_and(|field| !crate::ground::covers(farm, pass, id, field).is_zero()));
+        .find(|id| farm.fields.get(id).is_some_and(|field| !crate::ground::covers(farm, pass, id, field).is_zero()));
     if let (Some(before), Some(after)) = (last, first)
         && before != after
         && let (Some(one), Some(next)) = (farm.fields.get_key_value(before), farm.fields.get_key_value(after))
@@ -106,7 +106,7 @@ fn judge_source(
         );
     }
     // Once it is sprayed, what is typed is what was seen in the tank.
-    if log.is_recorded(id) {
+    if log.is_recorded(farm, id) {
         return;
     }
     let Some(left) = left_of(&alone, &plan) else {

@@ -128,7 +128,7 @@ impl Card<'_> {
     fn not_toward(&self, fields: &[&Id]) -> Option<Say> {
         let here = |of: &Say| {
             let of = of.in_language(Language::English);
-            fields.iter().filter_map(|id| self.farm.fields.get(*id)).any(|field| of.ends_with(&field.name))
+            fields.iter().filter_map(|id| self.farm.fields.get(id)).any(|field| of.ends_with(&field.name))
         };
         let mut whats: Vec<Say> = Vec::new();
         for limit in &self.sure {

@@ -334,7 +334,7 @@ pub fn takers<'a>(farm: &'a Farm, log: &Log, pass_id: &str) -> Vec<(&'a Id, &'a 
     let Some(pass) = farm.passes.get(pass_id) else { return Vec::new() };
     farm.passes
         .iter()
-        .filter(|(id, other)| *id != pass_id && other.date >= pass.date && !log.is_recorded(id))
+        .filter(|(id, other)| *id != pass_id && other.date >= pass.date && !log.is_recorded(farm, id))
         .filter(|(_, other)| other.rig == pass.rig && same_spray(farm, pass, other))
         .collect()
 }

@@ -99,7 +99,7 @@ fn others<'a>(farm: &'a Farm, log: &Log, pass_id: &Id, pass: &Pass, near: impl F
             products: other.mix.iter().filter_map(|line| farm.products.get(&line.product)).collect(),
         });
     // Each record once, in the order of the farm.
-    let mut places: Vec<usize> = pass.fields.iter().flat_map(|field| log.places(field)).copied().collect();
+    let mut places: Vec<usize> = pass.fields.iter().flat_map(|field| log.places(field)).collect();
     places.sort_unstable();
     places.dedup();
     let recorded = places

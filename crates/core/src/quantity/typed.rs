@@ -4,8 +4,11 @@
 //! they can never disagree.
 
 use std::fmt;
+use std::marker::PhantomData;
 use std::ops::Deref;
 
+use ecow::EcoString;
+use serde::de::{Error, Visitor};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use super::{Quantity, QuantityError, Units};
@@ -21,7 +24,8 @@ use super::{Quantity, QuantityError, Units};
 /// ```
 #[derive(Clone)]
 pub struct AsTyped<Q> {
-    text: String,
+    /// What people type is short and lies in here; a farm of many seasons has millions of them.
+    text: EcoString,
     value: Q,
 }
 
@@ -32,12 +36,12 @@ impl<Q: Quantity> AsTyped<Q> {
     /// As [`Quantity::parse`].
     pub fn parse(text: &str) -> Result<Self, QuantityError> {
         let value = Q::parse(text)?;
-        Ok(Self { text: text.to_owned(), value })
+        Ok(Self { text: text.into(), value })
     }
 
     /// A text with the value it stands for, where the program itself writes both.
     pub(crate) fn of(text: &str, value: Q) -> Self {
-        Self { text: text.to_owned(), value }
+        Self { text: text.into(), value }
     }
 
     /// The text as it was typed.
@@ -88,7 +92,20 @@ impl<Q> Serialize for AsTyped<Q> {
 }
 impl<'de, Q: Quantity> Deserialize<'de> for AsTyped<Q> {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let text = String::deserialize(deserializer)?;
-        Self::parse(&text).map_err(serde::de::Error::custom)
+        struct Text<Q>(PhantomData<Q>);
+
+        impl<Q: Quantity> Visitor<'_> for Text<Q> {
+            type Value = AsTyped<Q>;
+
+            fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+                f.write_str("a string")
+            }
+
+            fn visit_str<E: Error>(self, text: &str) -> Result<AsTyped<Q>, E> {
+                AsTyped::parse(text).map_err(E::custom)
+            }
+        }
+
+        deserializer.deserialize_string(Text(PhantomData))
     }
 }

@@ -230,7 +230,7 @@ pub(crate) fn next_of_rig<'a>(farm: &'a Farm, log: &Log, pass_id: &str, pass: &P
         .iter()
         .enumerate()
         .filter(|(at, (_, other))| other.rig == pass.rig && order((*at, other), (place, pass)).is_gt())
-        .filter(|(_, (id, _))| !log.is_recorded(id))
+        .filter(|(_, (id, _))| !log.is_recorded(farm, id))
         .min_by(|(at, (_, one)), (other_at, (_, other))| order((*at, one), (*other_at, other)))
         .map(|(_, found)| found)
 }

@@ -8,6 +8,7 @@ use crate::quantity::{Amount, Area, AsTyped, Mass, Quantity, Units, Volume};
 use crate::rig::set_of;
 use crate::stock::only_lot;
 
+use super::Log;
 use super::portion::Portion;
 
 /// The record that a pass sprayed exactly as planned makes: the ground, the spray volume and the measured amounts of all
@@ -15,12 +16,12 @@ use super::portion::Portion;
 ///
 /// `None` where there is nothing to record: no such pass, no ground, or no product that could be reckoned. Where the loads
 /// could not be reckoned, the amounts are what arithmetic asks for.
-pub fn from_plan(farm: &Farm, plan: &Plan) -> Option<Record> {
-    of_portion(farm, plan, &Portion::whole(plan))
+pub fn from_plan(farm: &Farm, log: &Log, plan: &Plan) -> Option<Record> {
+    of_portion(farm, log, plan, &Portion::whole(plan))
 }
 
 /// The record of some of a plan; `None` where there is nothing to record.
-pub fn of_portion(farm: &Farm, plan: &Plan, portion: &Portion) -> Option<Record> {
+pub fn of_portion(farm: &Farm, log: &Log, plan: &Plan, portion: &Portion) -> Option<Record> {
     let (id, pass) = farm.passes.get_key_value(&plan.pass)?;
     if portion.area().is_zero() || plan.lines.is_empty() {
         return None;
@@ -34,7 +35,7 @@ pub fn of_portion(farm: &Farm, plan: &Plan, portion: &Portion) -> Option<Record>
     let lines = plan.lines.iter().zip(&portion.amounts).filter_map(|(line, amount)| {
         let product = farm.products.get(&line.product)?;
         let line = record_line(&line.product, product, *amount, farm.units);
-        let lot = only_lot(farm, &line.product, pass.date);
+        let lot = only_lot(farm, log, &line.product, pass.date);
         Some(RecordLine { planned: Some(line.amount.clone()), lot, ..line })
     });
     let volume = volume_text(portion.volume, farm.units);
@@ -265,6 +266,7 @@ mod tests {
     };
     use crate::plan::plan;
     use crate::quantity::{ActiveBasis, Amount, Area, AsTyped, Quantity, Units};
+    use crate::season::Log;
     use jiff::civil::date;
 
     fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
@@ -316,7 +318,7 @@ mod tests {
     }
 
     fn recorded(farm: &Farm) -> Record {
-        from_plan(farm, &plan(farm, "second").unwrap()).unwrap()
+        from_plan(farm, &Log::of(farm), &plan(farm, "second").unwrap()).unwrap()
     }
 
     #[test]
@@ -421,7 +423,7 @@ mod tests {
         let Amount::Volume(volume) = gly.amount.value() else { panic!("a liquid") };
         assert!((volume.to_us_fluid_ounces() - 150.3 * 22.0).abs() < 0.2, "{}", gly.amount);
         farm.passes["second"].mix.clear();
-        assert!(from_plan(&farm, &plan(&farm, "second").unwrap()).is_none());
+        assert!(from_plan(&farm, &Log::of(&farm), &plan(&farm, "second").unwrap()).is_none());
         assert_eq!(whole_field(&farm.fields["hill"], farm.units).area.value(), Area::parse("55.2 ac").unwrap());
     }
 }

@@ -18,6 +18,7 @@ use super::shelf::{self, Shelves};
 use super::walk::Walk;
 use crate::farm::{ContainerKind, Empties, Farm, Id, Product};
 use crate::quantity::{Amount, AsTyped};
+use crate::season::Log;
 
 /// What may be wrong with an account.
 #[derive(Clone, Debug, PartialEq)]
@@ -153,11 +154,16 @@ pub struct Accounts(HashMap<Id, Account>);
 impl Accounts {
     /// Of all products of a farm. It looks at each record once: reckon it once for a state of the farm.
     pub fn of(farm: &Farm) -> Self {
-        Self::among(farm, farm.products.keys().map(String::as_str))
+        Self::of_all(farm, &Log::of(farm))
+    }
+
+    /// The same with the records looked up before.
+    pub fn of_all(farm: &Farm, log: &Log) -> Self {
+        Self::among(farm, log, farm.products.keys().map(String::as_str))
     }
 
     /// Of some products.
-    pub fn among<'a>(farm: &'a Farm, ids: impl IntoIterator<Item = &'a str>) -> Self {
+    pub fn among<'a>(farm: &'a Farm, log: &Log, ids: impl IntoIterator<Item = &'a str>) -> Self {
         let products: Vec<(&Id, &Product)> = ids.into_iter().filter_map(|id| farm.products.get_key_value(id)).collect();
         let counted: Vec<(&str, &Product)> = products
             .iter()
@@ -166,7 +172,7 @@ impl Accounts {
             .collect();
         let names: Vec<&str> = counted.iter().map(|(id, _)| *id).collect();
         let from = counted.iter().filter_map(|(_, product)| product.counted).min();
-        let all = happened::of(farm, &names, from);
+        let all = happened::of(farm, log, &names, from);
         let mut accounts: HashMap<Id, Account> = counted
             .iter()
             .zip(all)
@@ -211,29 +217,29 @@ fn as_it_stands(product: &Product) -> Account {
 pub(super) fn at_moment(farm: &Farm, id: &str, until: Moment) -> Option<Account> {
     let product = farm.products.get(id)?;
     let from = product.counted?;
-    let list = happened::of(farm, &[id], Some(from)).pop()?;
+    let list = happened::of(farm, &Log::of(farm), &[id], Some(from)).pop()?;
     Some(Walk::over(product, &list, Some(until)).done())
 }
 
 /// The lots of which something is there at the beginning of a day, or comes in on it, for a record of that day to choose from:
 /// those with an opened container first. Of a product without a day of its count, or on a day before it, the lots as they are typed.
 ///
-/// It looks at each record once.
-pub fn lots(farm: &Farm, product: &str, day: Date) -> Vec<String> {
-    on(farm, product, day).map(|shelves| shelves.lots()).unwrap_or_default()
+/// It looks at each record of the product once.
+pub fn lots(farm: &Farm, log: &Log, product: &str, day: Date) -> Vec<String> {
+    on(farm, log, product, day).map(|shelves| shelves.lots()).unwrap_or_default()
 }
 
 /// The lot of what there is of a product before a day's records, where all of it is of one lot; else nothing.
-pub fn only_lot(farm: &Farm, product: &str, day: Date) -> String {
-    on(farm, product, day).and_then(|shelves| shelves.only_lot()).unwrap_or_default()
+pub fn only_lot(farm: &Farm, log: &Log, product: &str, day: Date) -> String {
+    on(farm, log, product, day).and_then(|shelves| shelves.only_lot()).unwrap_or_default()
 }
 
 /// The shelves of a product before a day's records.
-fn on(farm: &Farm, product: &str, day: Date) -> Option<Shelves> {
+fn on(farm: &Farm, log: &Log, product: &str, day: Date) -> Option<Shelves> {
     let of = farm.products.get(product)?;
     let Some(moment) = happened::counted(of).filter(|moment| *moment < (day, happened::Part::Record)) else {
         return Some(Shelves::of(of).0);
     };
-    let list = happened::of(farm, &[product], Some(moment.0)).pop().unwrap_or_default();
+    let list = happened::of(farm, log, &[product], Some(moment.0)).pop().unwrap_or_default();
     Some(Walk::over(of, &list, Some((day, happened::Part::Record))).shelves)
 }

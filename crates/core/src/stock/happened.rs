@@ -11,6 +11,7 @@ use jiff::civil::{Date, Time};
 
 use super::left_over::{LeftOver, LeftOvers};
 use crate::farm::{Farm, Id, Moved, Movement, Product, Record, RecordLine};
+use crate::season::Log;
 
 /// A part of a day.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -60,22 +61,17 @@ pub(super) struct Happened<'a> {
     pub(super) what: What<'a>,
 }
 
-/// What happened to some products from a day on, beside them; from the beginning without a day. Movements and records are each
-/// looked at once.
-pub(super) fn of<'a>(farm: &'a Farm, products: &[&str], from: Option<Date>) -> Vec<Vec<Happened<'a>>> {
+/// What happened to some products from a day on, beside them; from the beginning without a day. Movements are looked at
+/// once, of the records those that hold one of the products.
+pub(super) fn of<'a>(farm: &'a Farm, log: &Log, products: &[&str], from: Option<Date>) -> Vec<Vec<Happened<'a>>> {
     let mut out: Vec<Vec<Happened<'a>>> = products.iter().map(|_| Vec::new()).collect();
     if products.is_empty() {
         return out;
     }
     let places: HashMap<&str, usize> = products.iter().enumerate().map(|(at, id)| (*id, at)).collect();
-    // A mix holds few products, and a short list is looked through faster than a table.
-    let few = products.len() <= 12;
-    let place_of = |id: &str| {
-        if few { products.iter().position(|other| *other == id) } else { places.get(id).copied() }
-    };
     let is_later = |date: Date| from.is_none_or(|from| date >= from);
     for (place, movement) in farm.movements.iter().enumerate().filter(|(_, movement)| is_later(movement.date)) {
-        let Some(list) = place_of(&movement.product).and_then(|at| out.get_mut(at)) else { continue };
+        let Some(list) = places.get(movement.product.as_str()).and_then(|at| out.get_mut(*at)) else { continue };
         let part = match &movement.what {
             Moved::Bought { .. } | Moved::In { .. } => Part::In,
             Moved::Out { .. } | Moved::Returned { .. } => Part::Out,
@@ -85,14 +81,14 @@ pub(super) fn of<'a>(farm: &'a Farm, products: &[&str], from: Option<Date>) -> V
         let (at, start) = ((movement.date, part), (false, None));
         list.push(Happened { at, start, place, what: What::Movement(place, movement) });
     }
-    let left = LeftOvers::of(farm, from);
-    for (place, (id, record)) in farm.records.iter().enumerate().filter(|(_, (_, record))| is_later(record.date)) {
-        let mut of_record = None;
-        for line in &record.lines {
-            let Some(list) = place_of(&line.product).and_then(|at| out.get_mut(at)) else { continue };
-            let left = *of_record.get_or_insert_with(|| left.of_record(record, place));
+    let left = LeftOvers::of(farm, log, from);
+    for (product, list) in products.iter().zip(&mut out) {
+        for place in log.of_product(product, from) {
+            let Some((id, record)) = farm.records.get_index(place) else { continue };
+            let left = left.of_record(record, place);
             let (at, start) = ((record.date, Part::Record), (record.start.is_none(), record.start));
-            list.push(Happened { at, start, place, what: What::Record(id, record, line, left) });
+            let lines = record.lines.iter().filter(|line| line.product == *product);
+            list.extend(lines.map(|line| Happened { at, start, place, what: What::Record(id, record, line, left) }));
         }
     }
     for list in &mut out {

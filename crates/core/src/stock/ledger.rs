@@ -7,6 +7,7 @@ use super::left_over::LeftOver;
 use super::shelf::{self, Shelves, plain};
 use crate::farm::{ContainerKind, Farm, Id, Moved, Movement, Product, Record, RecordLine};
 use crate::quantity::{Amount, AsTyped, Price, Quantity};
+use crate::season::Log;
 
 /// A line of the account of a product.
 #[derive(Clone, Debug, PartialEq)]
@@ -84,10 +85,10 @@ pub enum Kind {
 /// The account of a product in order of time, as [`super::account`] and `happened` tell it; empty for a product that is not on the
 /// farm. Before the count that holds, an earlier count begins the balance anew; before the first it is not known.
 ///
-/// It looks at each record once.
-pub fn ledger(farm: &Farm, product: &str) -> Vec<Entry> {
+/// It looks at each record of the product once.
+pub fn ledger(farm: &Farm, log: &Log, product: &str) -> Vec<Entry> {
     let Some(of) = farm.products.get(product) else { return Vec::new() };
-    let list = happened::of(farm, &[product], None).pop().unwrap_or_default();
+    let list = happened::of(farm, log, &[product], None).pop().unwrap_or_default();
     let holds = happened::counted(of);
     let mut walk = Ledger { product: of, balance: None, out: Vec::new() };
     let counted =

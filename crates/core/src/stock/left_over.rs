@@ -6,12 +6,15 @@
 //! the record that it goes out with, and is taken off there: a later record of the same pass, or that of a pass which begins with it
 //! (`in_tank`), once that has a record. What then remains was poured out, or is kept for nobody yet, and stays taken off here.
 
+use std::cell::OnceCell;
+
 use rustc_hash::FxHashMap;
 
 use jiff::civil::{Date, Time};
 
-use crate::farm::{Farm, Id, Record};
+use crate::farm::{Farm, Record};
 use crate::quantity::{AsTyped, Volume};
+use crate::season::Log;
 
 /// What of a record's mix is taken off beside its lines.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -33,18 +36,16 @@ impl LeftOver {
     }
 }
 
-/// What was left over of the records of a farm.
+/// What was left over of the records of a farm from a day on, or of all.
 pub(super) struct LeftOvers<'a> {
-    /// What recorded passes began with, by the pass it came from.
-    went_on: FxHashMap<&'a str, Volume>,
-    /// The last record of each pass of which something was left over, by when it was and its place.
-    last: FxHashMap<&'a str, When>,
+    farm: &'a Farm,
+    log: &'a Log,
+    from: Option<Date>,
+    /// What recorded passes began with, by the pass it came from; looked up once something was left over.
+    went_on: OnceCell<FxHashMap<&'a str, Volume>>,
 }
 
 type When = (Date, bool, Option<Time>, usize);
-
-/// Before any record.
-const FIRST: When = (Date::MIN, false, None, 0);
 
 fn when(record: &Record, place: usize) -> When {
     (record.date, record.start.is_none(), record.start, place)
@@ -55,48 +56,38 @@ fn left(record: &Record) -> Option<Volume> {
 }
 
 impl<'a> LeftOvers<'a> {
-    /// Of the records of a farm from a day on, or of all. It looks at each once, and no more where nothing was left over.
-    pub(super) fn of(farm: &'a Farm, from: Option<Date>) -> Self {
-        let mut out = Self { went_on: FxHashMap::default(), last: FxHashMap::default() };
-        let is_later = |record: &Record| from.is_none_or(|from| record.date >= from);
-        let leaves = farm.records.values().filter(|record| is_later(record) && left(record).is_some());
-        out.last.extend(leaves.filter_map(|record| record.pass.as_deref()).map(|pass| (pass, FIRST)));
-        if out.last.is_empty() {
-            return out;
-        }
-        let mut takers: FxHashMap<&str, (&'a Id, Volume)> = FxHashMap::default();
-        for (id, pass) in &farm.passes {
-            if let Some(in_tank) = pass.begins_with().filter(|in_tank| in_tank.from != *id) {
-                takers.insert(id, (&in_tank.from, in_tank.volume.value()));
+    pub(super) fn of(farm: &'a Farm, log: &'a Log, from: Option<Date>) -> Self {
+        Self { farm, log, from, went_on: OnceCell::new() }
+    }
+
+    fn went_on(&self, pass: &str) -> Volume {
+        let all = self.went_on.get_or_init(|| {
+            let mut went_on: FxHashMap<&str, Volume> = FxHashMap::default();
+            for (id, pass) in self.farm.passes.iter().filter(|(id, _)| self.log.has_record(id)) {
+                if let Some(in_tank) = pass.begins_with().filter(|in_tank| in_tank.from != *id) {
+                    let sum = went_on.entry(&in_tank.from).or_insert(Volume::ZERO);
+                    *sum = *sum + in_tank.volume.value();
+                }
             }
-        }
-        for (place, record) in farm.records.values().enumerate().filter(|(_, record)| is_later(record)) {
-            let last = record.pass.as_deref().and_then(|pass| out.last.get_mut(pass));
-            if let Some(last) = last {
-                *last = (*last).max(when(record, place));
-            }
-        }
-        for pass in farm.records.values().filter_map(|record| record.pass.as_deref()) {
-            if takers.is_empty() {
-                break;
-            }
-            // Once for each pass that goes on with it.
-            if let Some((giver, volume)) = takers.remove(pass) {
-                let sum = out.went_on.entry(giver).or_insert(Volume::ZERO);
-                *sum = *sum + volume;
-            }
-        }
-        out
+            went_on
+        });
+        all.get(pass).copied().unwrap_or(Volume::ZERO)
+    }
+
+    /// When the last record of a pass was.
+    fn last_of(&self, pass: &str) -> Option<When> {
+        let places = self.log.places_of_pass(pass, self.from);
+        places.filter_map(|place| self.farm.records.get_index(place).map(|(_, record)| when(record, place))).max()
     }
 
     /// What of a record, by its place in the farm, is taken off beside its lines.
     pub(super) fn of_record(&self, record: &Record, place: usize) -> LeftOver {
         let Some(mut left) = left(record) else { return LeftOver::Nothing };
         if let Some(pass) = record.pass.as_deref() {
-            if self.last.get(pass).is_some_and(|last| *last > when(record, place)) {
+            if self.last_of(pass).is_some_and(|last| last > when(record, place)) {
                 return LeftOver::GoesOn;
             }
-            let on = self.went_on.get(pass).copied().unwrap_or(Volume::ZERO);
+            let on = self.went_on(pass);
             // What is typed of a tank is rounded.
             left = if left.exceeds(on * (1.0 + 1e-5)) { left - on } else { return LeftOver::Nothing };
         }

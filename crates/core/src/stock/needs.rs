@@ -96,13 +96,12 @@ pub struct Tanks {
 }
 
 /// The passes that are not recorded, or not all of them, by date and then in the order of the farm.
-pub fn not_recorded(farm: &Farm) -> Vec<Id> {
-    open(farm).into_iter().map(|(id, ..)| id.clone()).collect()
+pub fn not_recorded(farm: &Farm, log: &Log) -> Vec<Id> {
+    open(farm, log).into_iter().map(|(id, ..)| id.clone()).collect()
 }
 
 /// The same passes, with how much of each is left: 1 for all of it.
-fn open(farm: &Farm) -> Vec<(&Id, &Pass, f64)> {
-    let log = Log::of(farm);
+fn open<'a>(farm: &'a Farm, log: &Log) -> Vec<(&'a Id, &'a Pass, f64)> {
     let left = farm.passes.iter().filter_map(|(id, pass)| Some((id, pass, log.unrecorded(farm, id)?.share())));
     let mut passes: Vec<(&Id, &Pass, f64)> = left.collect();
     // The sort keeps the order of the farm within a day.
@@ -112,27 +111,29 @@ fn open(farm: &Farm) -> Vec<(&Id, &Pass, f64)> {
 
 /// The next day, from a day on, that has passes to spray.
 pub fn next_day(farm: &Farm, from: Date) -> Option<Date> {
-    open(farm).into_iter().map(|(_, pass, _)| pass.date).find(|date| *date >= from)
+    open(farm, &Log::of(farm)).into_iter().map(|(_, pass, _)| pass.date).find(|date| *date >= from)
 }
 
 /// What the passes of a day take that are not recorded; what those before it take stands beside.
 pub fn of_day(farm: &Farm, day: Date) -> Needs {
-    needs(farm, &Accounts::of(farm), |date| date == day)
+    let log = Log::of(farm);
+    needs(farm, &log, &Accounts::of_all(farm, &log), |date| date == day)
 }
 
 /// What all passes from a day on take that are not recorded; what those before it take stands beside.
 pub fn from_day(farm: &Farm, from: Date) -> Needs {
-    needs(farm, &Accounts::of(farm), |date| date >= from)
+    let log = Log::of(farm);
+    needs(farm, &log, &Accounts::of_all(farm, &log), |date| date >= from)
 }
 
 /// What the passes take that are not recorded and whose day is wanted. Passes before the first of these come first to the
 /// shed.
-pub fn needs(farm: &Farm, accounts: &Accounts, wanted: impl Fn(Date) -> bool) -> Needs {
+pub fn needs(farm: &Farm, log: &Log, accounts: &Accounts, wanted: impl Fn(Date) -> bool) -> Needs {
     let mut out = Needs::default();
     let mut first = true;
     let mut takes: Vec<(&Id, Vec<Take>, Amount)> =
         farm.products.iter().map(|(id, product)| (id, Vec::new(), product.nothing())).collect();
-    for (id, pass, share) in open(farm) {
+    for (id, pass, share) in open(farm, log) {
         let now = wanted(pass.date);
         if !now && !first {
             continue;

@@ -1,6 +1,7 @@
 //! A list at the left of a view: rows to choose from, with a line of less weight beneath.
 
 use egui::{Response, Sense, Stroke, Ui};
+use tankard_core::farm::Nouns;
 
 use crate::look;
 
@@ -71,7 +72,7 @@ pub fn empty(ui: &mut Ui, text: &str) {
 /// Does an act on an ordered map; gives the id to choose afterwards.
 pub fn apply<T: Clone>(
     act: Act,
-    map: &mut indexmap::IndexMap<String, T>,
+    map: &mut Nouns<T>,
     id: &str,
     rename: impl FnOnce(&mut T) -> String,
 ) -> Option<String> {

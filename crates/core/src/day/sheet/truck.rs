@@ -7,10 +7,11 @@ use crate::language::Language;
 use crate::loads::measure;
 use crate::quantity::number::show;
 use crate::quantity::{Amount, AsTyped, Quantity, Volume};
+use crate::season::Log;
 use crate::stock::{Account, Accounts};
 
 /// What is measured out of each product over all loads of the day.
-pub(super) fn products(farm: &Farm, passes: &[&OfDay]) -> Vec<SheetLine> {
+pub(super) fn products(farm: &Farm, log: &Log, passes: &[&OfDay]) -> Vec<SheetLine> {
     let mut totals: Vec<(&Id, Amount)> = Vec::new();
     for item in passes.iter().flat_map(|pass| &pass.plan.loads).flat_map(|load| &load.items) {
         let amount = item.measured.amount;
@@ -22,7 +23,7 @@ pub(super) fn products(farm: &Farm, passes: &[&OfDay]) -> Vec<SheetLine> {
             None => totals.push((&item.product, amount)),
         }
     }
-    let accounts = Accounts::among(farm, totals.iter().map(|(id, _)| id.as_str()));
+    let accounts = Accounts::among(farm, log, totals.iter().map(|(id, _)| id.as_str()));
     totals
         .into_iter()
         .filter_map(|(id, amount)| {

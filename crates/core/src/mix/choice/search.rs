@@ -138,7 +138,7 @@ impl Problem {
             .flat_map(|voice| &voice.claims)
             .filter(|claim| is_good(claim.stance))
             .map(|claim| claim.class)
-            .chain(also.iter().filter_map(|id| ground.farm.products.get(*id)?.adjuvant_class()))
+            .chain(also.iter().filter_map(|id| ground.farm.products.get(id)?.adjuvant_class()))
             .collect();
         classes.sort_unstable();
         classes.dedup();

@@ -70,7 +70,7 @@ fn near(a: f64, b: f64, within: f64) {
 }
 
 fn put(farm: &mut Farm, id: &str, portion: &Portion) -> Record {
-    let record = of_portion(farm, &plan_of(farm), portion).unwrap();
+    let record = of_portion(farm, &Log::of(farm), &plan_of(farm), portion).unwrap();
     farm.records.insert(id.to_owned(), record.clone());
     record
 }
@@ -85,7 +85,7 @@ fn the_plan_fills_in_all_that_it_knows() {
         opened: None,
         lot: "L 31".to_owned(),
     }];
-    let record = from_plan(&farm, &plan_of(&farm)).unwrap();
+    let record = from_plan(&farm, &Log::of(&farm), &plan_of(&farm)).unwrap();
     assert_eq!((record.loads, record.operator.as_str(), record.method.as_str()), (Some(3), "A. Demo", "ground boom"));
     assert_eq!(
         (record.nozzles.as_str(), record.weeds.as_slice()),
@@ -113,7 +113,7 @@ fn a_lot_stands_only_where_it_is_the_only_one() {
         lot: lot.to_owned(),
     };
     let lot = |farm: &Farm| {
-        let record = from_plan(farm, &plan_of(farm)).unwrap();
+        let record = from_plan(farm, &Log::of(farm), &plan_of(farm)).unwrap();
         record.lines.into_iter().find(|line| line.product == "gly").unwrap().lot
     };
     for (containers, wanted) in [
@@ -273,7 +273,7 @@ fn many_records_fall_into_the_same_applications() {
 #[test]
 fn amounts_follow_the_ground_only_when_asked() {
     let farm = farm();
-    let mut record = from_plan(&farm, &plan_of(&farm)).unwrap();
+    let mut record = from_plan(&farm, &Log::of(&farm), &plan_of(&farm)).unwrap();
     assert_eq!(other_ground(&record), None);
     let before = record.clone();
     record.fields["mill"].area = typed("40 ac");
@@ -313,7 +313,7 @@ fn amounts_follow_the_ground_only_when_asked() {
 fn loads_and_left_over_balance() {
     let farm = farm();
     let plan = plan_of(&farm);
-    let mut record = from_plan(&farm, &plan).unwrap();
+    let mut record = from_plan(&farm, &Log::of(&farm), &plan).unwrap();
     assert_eq!(balance(&plan, &record), None);
     record.left = Some(Left { volume: typed("240 gal"), went: String::new() });
     let found = balance(&plan, &record).unwrap();
@@ -344,7 +344,7 @@ fn loads_and_left_over_balance() {
 fn a_left_over_is_taken_off_what_was_scaled() {
     let farm = farm();
     let plan = plan_of(&farm);
-    let mut record = from_plan(&farm, &plan).unwrap();
+    let mut record = from_plan(&farm, &Log::of(&farm), &plan).unwrap();
     record.fields["mill"].area = typed("40 ac");
     record.left = Some(Left { volume: typed("60 gal"), went: String::new() });
     // As long as nothing is scaled the loads are those of the plan.
@@ -370,7 +370,7 @@ fn what_the_plan_leaves_over_stands_in_the_record() {
     let mut farm = farm();
     farm.passes[PASS].extra = Some(typed("50 gal"));
     let plan = plan_of(&farm);
-    let mut record = from_plan(&farm, &plan).unwrap();
+    let mut record = from_plan(&farm, &Log::of(&farm), &plan).unwrap();
     assert_eq!(record.left.as_ref().unwrap().volume.text(), "50 gal");
     assert_eq!(record.volume.as_ref().unwrap().text(), "2400 gal");
     assert_eq!(balance(&plan, &record), None);

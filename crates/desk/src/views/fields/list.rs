@@ -156,7 +156,7 @@ fn passes_of(farm: &Farm, log: &Log, id: &Id, today: jiff::civil::Date) -> Strin
     let next = farm
         .passes
         .iter()
-        .filter(|(pass_id, pass)| pass.fields.contains(id) && !log.is_recorded(pass_id))
+        .filter(|(pass_id, pass)| pass.fields.contains(id) && !log.is_recorded(farm, pass_id))
         .map(|(_, pass)| pass.date)
         .filter(|date| *date >= today || last.is_none_or(|last| *date > last))
         .min();

@@ -122,7 +122,7 @@ fn record(desk: &mut Desk, pass_id: &str, wanted: &Wanted) {
             Wanted::Rest => Portion::rest(desk.document.farm(), &log, &plan)?,
             Wanted::Loads(numbers) => Portion::of_loads(&plan, numbers)?,
         };
-        of_portion(desk.document.farm(), &plan, &portion).map(|record| (record, plan.loads.len()))
+        of_portion(desk.document.farm(), &log, &plan, &portion).map(|record| (record, plan.loads.len()))
     });
     let Some((mut record, all)) = made else {
         desk.tell_problem(

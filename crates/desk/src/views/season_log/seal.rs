@@ -120,7 +120,7 @@ impl State {
     pub(super) fn begun(&self, farm: &Farm) -> Option<Id> {
         let is_begun = |(id, form): &(&Id, &Form)| match form {
             Form::Amend { from, to, .. } => {
-                !is_same(from, to) && farm.records.get(*id).is_some_and(|record| self.amending(id, record).is_some())
+                !is_same(from, to) && farm.records.get(id).is_some_and(|record| self.amending(id, record).is_some())
             }
             Form::Sign { .. } | Form::Take { .. } => false,
         };

@@ -21,7 +21,7 @@ use egui::{
     Align, Button, CentralPanel, Frame, Layout, Margin, Panel, RichText, ScrollArea, Stroke, TextStyle, Ui, UiBuilder,
     Vec2,
 };
-use tankard_core::farm::{Farm, Id, Pass};
+use tankard_core::farm::{Farm, Id, Nouns, Pass};
 use tankard_core::finding::Finding;
 use tankard_core::plausible;
 
@@ -141,7 +141,7 @@ impl State {
 
     /// What is chosen may be gone, by undo or by removing it: then the first is.
     fn settle(&mut self, farm: &Farm) {
-        fn first<T>(chosen: &mut Option<Id>, map: &indexmap::IndexMap<Id, T>) {
+        fn first<T>(chosen: &mut Option<Id>, map: &Nouns<T>) {
             if chosen.as_ref().is_none_or(|id| !map.contains_key(id)) {
                 *chosen = map.keys().next().cloned();
             }
@@ -505,10 +505,10 @@ fn foot_acts(bench: &mut Bench, ui: &mut Ui, chosen: Option<(Id, String)>, uses:
 }
 
 /// Adds an entry to one of the farm's collections and chooses it.
-fn add<T>(
+fn add<T: Clone>(
     document: &mut Document,
     state: &mut State,
-    map: impl Fn(&mut Farm) -> &mut indexmap::IndexMap<Id, T>,
+    map: impl Fn(&mut Farm) -> &mut Nouns<T>,
     stem: &str,
     entry: T,
 ) {
@@ -532,7 +532,7 @@ fn apply<T: Clone>(
     document: &mut Document,
     state: &mut State,
     (id, act): (Id, Act),
-    map: impl Fn(&mut Farm) -> &mut indexmap::IndexMap<Id, T>,
+    map: impl Fn(&mut Farm) -> &mut Nouns<T>,
     rename: impl FnOnce(&mut T) -> String,
 ) {
     let mut next = None;

@@ -60,7 +60,7 @@ pub(super) fn planned(
 ) {
     let log = bench.desk.document.log();
     sheet(ui, "Where it is planned", |ui| {
-        let open: Vec<&(Id, Pass)> = passes.iter().filter(|(id, _)| !log.is_recorded(id)).collect();
+        let open: Vec<&(Id, Pass)> = passes.iter().filter(|(id, _)| !log.is_recorded(bench.farm(), id)).collect();
         if open.is_empty() {
             boxes::say(ui, nothing);
         }

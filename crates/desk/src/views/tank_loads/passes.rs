@@ -45,7 +45,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
                 day = Some(pass.date);
                 day_heading(ui, pass.date, &mut desk.tank_loads.day);
             }
-            let recorded = log.is_recorded(&id);
+            let recorded = log.is_recorded(farm, &id);
             let line = format!(
                 "{} · {} · {}",
                 counted(plan.fields.len(), "field"),

@@ -192,7 +192,7 @@ impl Coloured {
             for field in &pass.fields {
                 let known = planned.entry(field).or_insert((Vec::new(), true));
                 known.0.push(&pass.name);
-                known.1 &= log.is_recorded(pass_id);
+                known.1 &= log.is_recorded(farm, pass_id);
             }
         }
         for id in farm.fields.keys() {

@@ -263,7 +263,7 @@ impl State {
             self.pass = None;
         }
         let today = now.date();
-        let to_come = || farm.passes.iter().filter(|(id, pass)| pass.date >= today && !log.is_recorded(id));
+        let to_come = || farm.passes.iter().filter(|(id, pass)| pass.date >= today && !log.is_recorded(farm, id));
         let next = to_come().min_by_key(|(_, pass)| pass.date);
         self.next_day = next.map(|(_, pass)| pass.date);
         let chosen = desk.fields.chosen.as_ref();
@@ -321,7 +321,7 @@ impl State {
 
     /// The pass that was chosen here or in Tank loads.
     fn asked_pass<'a>(&'a self, desk: &'a Desk) -> Option<&'a Id> {
-        let is_there = |id: &&Id| desk.document.farm().passes.contains_key(*id);
+        let is_there = |id: &&Id| desk.document.farm().passes.contains_key(id);
         self.pass.as_ref().or(desk.tank_loads.chosen.as_ref()).filter(is_there)
     }
 

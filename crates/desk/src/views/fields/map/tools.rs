@@ -124,7 +124,7 @@ fn pass_choice(map: &mut State, desk: &Desk, ui: &mut Ui) {
         .filter(|(id, pass)| pass.date >= first || Some(*id) == shown.as_ref())
         .map(|(id, _)| id)
         .collect();
-    all.sort_by_key(|id| farm.passes.get(*id).map(|pass| pass.date));
+    all.sort_by_key(|id| farm.passes.get(id).map(|pass| pass.date));
     all.truncate(PASSES);
     if all.is_empty() {
         return;

@@ -75,7 +75,7 @@ pub(super) fn fields(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
             record.fields.insert(id, whole_field(field, units));
         }
         if ui.is_enabled() && boxes::act(ui, "Ground of somebody else").clicked() {
-            let id = tankard_core::farm::id::fresh(&record.fields, "ground");
+            let id = tankard_core::farm::id::fresh_where("ground", |id| !record.fields.contains_key(id));
             let area = AsTyped::parse(if units == tankard_core::quantity::Units::Metric { "0 ha" } else { "0 ac" });
             if let Ok(area) = area {
                 fold(ui, page.fold(&format!("field {id}")), true);

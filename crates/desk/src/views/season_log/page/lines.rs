@@ -70,7 +70,7 @@ pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mu
                 ui.add_space(2.0);
             }
             if open.inner {
-                let lots = page.used.lots_of(farm, &line.product, record.date);
+                let lots = page.used.lots_of((farm, page.log), &line.product, record.date);
                 more(ui, line, &lots);
             }
         });
@@ -96,7 +96,7 @@ pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mu
         let mut line = record_line(&id, product, nothing.value(), units);
         line.amount = nothing;
         line.actives.clear();
-        line.lot = stock::only_lot(farm, &id, record.date);
+        line.lot = stock::only_lot(farm, page.log, &id, record.date);
         record.lines.push(line);
     }
 }

@@ -71,9 +71,9 @@ impl Used {
         weeds.entry(field.clone()).or_insert_with(|| used::weeds_on(farm, field)).clone()
     }
 
-    fn lots_of(&self, farm: &Farm, product: &Id, day: Date) -> Vec<String> {
+    fn lots_of(&self, (farm, log): (&Farm, &Log), product: &Id, day: Date) -> Vec<String> {
         let mut lots = self.lots.borrow_mut();
-        lots.entry((product.clone(), day)).or_insert_with(|| stock::lots(farm, product, day)).clone()
+        lots.entry((product.clone(), day)).or_insert_with(|| stock::lots(farm, log, product, day)).clone()
     }
 
     fn of(farm: &Farm) -> Self {
@@ -111,6 +111,7 @@ impl Used {
 /// What the sections of a page look at.
 struct Page<'a> {
     farm: &'a Farm,
+    log: &'a Log,
     /// The record's id.
     id: &'a str,
     /// The plan of its pass as it is now, and the record that it would make.
@@ -195,10 +196,11 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
     let (now, log) = (desk.now(), desk.document.log());
     let farm = desk.document.farm();
     let Some(original) = farm.records.get(id) else { return };
-    let planned = plan.as_ref().and_then(|plan| from_plan(farm, plan));
+    let planned = plan.as_ref().and_then(|plan| from_plan(farm, &log, plan));
     let used = desk.season_log.page.used(revision, farm, id);
     let page = Page {
         farm,
+        log: &log,
         id,
         plan: plan.as_deref(),
         planned: planned.as_ref(),
@@ -291,7 +293,7 @@ fn head(
             if boxes::act(ui, "Remove…").accessible_name("Remove the record…").clicked() {
                 state.removing = Some(id.to_owned());
             }
-            if let Some(pass) = record.pass.as_ref().filter(|pass| farm.passes.contains_key(*pass))
+            if let Some(pass) = record.pass.as_ref().filter(|pass| farm.passes.contains_key(pass))
                 && boxes::act(ui, "Show its plan").clicked()
             {
                 *act = Some(Act::ShowPlan(pass.clone()));

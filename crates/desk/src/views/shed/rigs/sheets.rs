@@ -62,7 +62,7 @@ fn work(ui: &mut Ui, rig: &Rig, units: Units) {
 fn rinsing(bench: &mut Bench, ui: &mut Ui, id: &Id, rig: &Rig) {
     let units = bench.farm().units;
     let log = bench.desk.document.log();
-    let next = using(bench.farm(), id).into_iter().find(|(pass, _)| !log.is_recorded(pass));
+    let next = using(bench.farm(), id).into_iter().find(|(pass, _)| !log.is_recorded(bench.farm(), pass));
     let plan = next.as_ref().and_then(|(pass, _)| bench.desk.document.plan(pass)).and_then(|plan| plan.rinse.clone());
     sheet(ui, "Rinsing", |ui| {
         let Some(plan) = plan else {

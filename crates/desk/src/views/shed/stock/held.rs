@@ -7,7 +7,8 @@ use jiff::civil::Date;
 use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::Finding;
 use tankard_core::quantity::{Amount, Money};
-use tankard_core::stock::needs::{needs, next_day, not_recorded};
+use tankard_core::season::Log;
+use tankard_core::stock::needs::{needs, not_recorded};
 use tankard_core::stock::{self, Account, Accounts, Entry, Need, Needs, Take};
 
 use super::forms::Form;
@@ -90,25 +91,27 @@ pub(super) struct Lines {
 
 impl Known {
     /// The stock as the farm stands now.
-    pub(in super::super) fn fresh(&mut self, desk: &Desk) -> Arc<Stock> {
+    pub(in super::super) fn fresh(&mut self, desk: &mut Desk) -> Arc<Stock> {
         let made_for = (desk.document.revision(), self.chosen, desk.now().date());
         if self.made_for != Some(made_for) {
-            self.stock = Arc::new(Stock::of(desk.document.farm(), self.chosen, made_for.2));
+            let log = desk.document.log();
+            self.stock = Arc::new(Stock::of((desk.document.farm(), &log), self.chosen, made_for.2));
             self.made_for = Some(made_for);
         }
         Arc::clone(&self.stock)
     }
 
     /// The account of a product, line by line, as the farm stands now.
-    pub(super) fn lines(&mut self, desk: &Desk, id: &Id) -> Lines {
+    pub(super) fn lines(&mut self, desk: &mut Desk, id: &Id) -> Lines {
         let today = desk.now().date();
         let made_for = (desk.document.revision(), id.clone(), today);
         match &self.lines {
             Some(lines) if lines.made_for == made_for => lines.clone(),
             _ => {
+                let log = desk.document.log();
                 let farm = desk.document.farm();
                 let lines = Lines {
-                    entries: Arc::new(stock::ledger(farm, id)),
+                    entries: Arc::new(stock::ledger(farm, &log, id)),
                     findings: Arc::new(stock::findings(farm, &self.stock.accounts, id)),
                     spent: stock::spent(farm, Some(id), today.year()),
                     made_for,
@@ -122,14 +125,14 @@ impl Known {
 
 impl Stock {
     /// Of a farm: for a chosen day where it has passes, else for the next day that has, else for the last.
-    fn of(farm: &Farm, chosen: Option<Date>, today: Date) -> Self {
+    fn of((farm, log): (&Farm, &Log), chosen: Option<Date>, today: Date) -> Self {
         let mut days: Vec<Date> =
-            not_recorded(farm).iter().filter_map(|id| farm.passes.get(id)).map(|pass| pass.date).collect();
+            not_recorded(farm, log).iter().filter_map(|id| farm.passes.get(id)).map(|pass| pass.date).collect();
         days.dedup();
-        let day =
-            chosen.filter(|day| days.contains(day)).or_else(|| next_day(farm, today)).or_else(|| days.last().copied());
-        let accounts = Accounts::of(farm);
-        let all = needs(farm, &accounts, |_| true);
+        let next = || days.iter().copied().find(|day| *day >= today);
+        let day = chosen.filter(|day| days.contains(day)).or_else(|| next()).or_else(|| days.last().copied());
+        let accounts = Accounts::of_all(farm, log);
+        let all = needs(farm, log, &accounts, |_| true);
         let held = farm
             .products
             .keys()
@@ -138,8 +141,8 @@ impl Stock {
                 Some((id.clone(), Held::of(accounts.get(id)?, need)))
             })
             .collect();
-        let of_day = day.map(|day| needs(farm, &accounts, |date| date == day)).unwrap_or_default();
-        let season = day.map(|day| needs(farm, &accounts, |date| date >= day)).unwrap_or_default();
+        let of_day = day.map(|day| needs(farm, log, &accounts, |date| date == day)).unwrap_or_default();
+        let season = day.map(|day| needs(farm, log, &accounts, |date| date >= day)).unwrap_or_default();
         Self { accounts, held, days, day, of_day, season }
     }
 
