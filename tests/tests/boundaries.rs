@@ -13,6 +13,7 @@ use tankard::demo;
 use tankard_core::farm::SurroundingKind::{Other, Water, Well};
 use tankard_core::farm::{Farm, Latitude, Longitude, Position, Shape};
 use tankard_core::ground::rings::{Turn, mend};
+use tankard_core::progress::untold;
 use tankard_core::quantity::{Area, AsTyped};
 use tankard_file::ground::{
     Becomes, Companion, Found, GroundError, Is, open, read, suggest, take, write_geojson, write_taskdata,
@@ -28,7 +29,7 @@ fn bytes(name: &str) -> Vec<u8> {
 }
 
 fn found(name: &str) -> Found {
-    open(&path(name), near()).unwrap_or_else(|error| panic!("{name}: {error}"))
+    open(&path(name), near(), &untold).unwrap_or_else(|error| panic!("{name}: {error}"))
 }
 
 /// Where the invented ground lies.
@@ -116,7 +117,7 @@ fn what_a_shapefile_is_measured_on_is_said() {
     let refused = found("utm_no_prj.zip");
     assert_eq!((refused.pieces.len(), refused.refused.len()), (0, 3));
     assert!(refused.refused[0].why.contains("is no longitude and latitude, and there is no .prj"), "{refused:?}");
-    let conic = open(&path("conic.zip"), None).unwrap_err().to_string();
+    let conic = open(&path("conic.zip"), None, &untold).unwrap_err().to_string();
     assert!(conic.contains("NAD_1983_StatePlane_Iowa_North_FIPS_1401_Feet") && conic.contains("WGS 84"), "{conic}");
 }
 
@@ -568,7 +569,7 @@ fn a_ring_made_to_be_looked_through_for_ever_is_not() {
 #[test]
 fn the_demo_survey_shows_what_it_is_meant_to() {
     let path = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../demo-farm/boundaries.geojson");
-    let (found, mut farm) = (open(&path, near()).unwrap(), demo::farm().unwrap());
+    let (found, mut farm) = (open(&path, near(), &untold).unwrap(), demo::farm().unwrap());
     assert_eq!((found.pieces.len(), found.refused.len()), (8, 1));
     // With the demo's own boundaries, the piece whose name no field has is known by its ground.
     assert_eq!(suggest(&farm, &found)[3], Becomes::Boundary("church-corner".to_owned()));

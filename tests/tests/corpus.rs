@@ -37,7 +37,9 @@ fn replay(folder: &str) -> Vec<(&'static str, usize, usize)> {
             match catch_unwind(AssertUnwindSafe(|| check(&bytes))) {
                 Ok(true) => taken += 1,
                 Ok(false) => refused += 1,
-                Err(_) => panic!("tests/fuzz/{folder}/{name}/{file} does not hold; what broke stands above"),
+                Err(broke) => {
+                    panic!("tests/fuzz/{folder}/{name}/{file} does not hold: {broke:?}; what broke stands above")
+                }
             }
         }
         counts.push((name, taken, refused));

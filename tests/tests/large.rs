@@ -121,11 +121,10 @@ proptest! {
         let mut changed = text.clone();
         changed.replace_range(from..to, &sign.unwrap_or_default());
         let (quick, plain) = (read(changed.as_bytes()), read_plainly(changed.as_bytes()));
-        match (&quick, &plain) {
-            (Ok(quick), Ok(plain)) => {
-                prop_assert!(quick == plain && write(quick).unwrap() == write(plain).unwrap());
-            }
-            _ => prop_assert_eq!(quick.err(), plain.err()),
+        if let (Ok(quick), Ok(plain)) = (&quick, &plain) {
+            prop_assert!(quick == plain && write(quick).unwrap() == write(plain).unwrap());
+        } else {
+            prop_assert_eq!(quick.err(), plain.err());
         }
     }
 }

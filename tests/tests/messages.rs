@@ -1,5 +1,8 @@
 //! The messages of each language: all there, all used, with the same values in them; and the load card in Spanish.
 
+// A test stops where its ground is missing.
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
+
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 
@@ -28,7 +31,7 @@ fn values_in<'t>(pattern: &Pattern<&'t str>, names: &mut BTreeSet<&'t str>) {
                         values_in(&variant.value, names);
                     }
                 }
-                other => panic!("a message uses what the test does not look into: {other:?}"),
+                other @ Expression::Inline(_) => panic!("a message uses what the test does not look into: {other:?}"),
             }
         }
     }

@@ -533,8 +533,9 @@ fn one_record_of_very_many_rows_takes_no_square_of_time() {
     assert_eq!((reading.records.len(), reading.refused.len()), (0, 10_000));
     // A cell with ever other weeds, and rows with ever other notes.
     let weeds: Vec<String> = (0..100_000).map(|n| format!("w{n}")).collect();
-    let rows: String =
+    let rows: Vec<String> =
         (0..20_000).map(|n| format!("2031-06-12,Mill field,40 ac,Old {n} (demo),1 gal,,note {n}\n")).collect();
+    let rows = rows.concat();
     let head = "Date,Field,Area,Product,Amount,Weeds,Notes\n";
     let text = format!("{head}{rows}2031-06-12,Mill field,40 ac,Old (demo),1 gal,\"{}\",\n", weeds.join(","));
     let table = records_import::table(text.as_bytes()).unwrap();

@@ -4,7 +4,6 @@
 // A test stops where its ground is missing.
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
 
-use indexmap::IndexMap;
 use proptest::prelude::*;
 use tankard_core::farm::{Farm, Line, Pass, Period, Says, Statement};
 use tankard_core::finding::{Finding, Level};
@@ -43,7 +42,7 @@ fn log(seed: u64) -> Farm {
 fn turned(farm: &Farm, keys: &[u64]) -> Farm {
     let mut records: Vec<_> = farm.records.clone().into_iter().zip(keys.iter().cycle()).collect();
     records.sort_by_key(|(_, key)| **key);
-    Farm { records: records.into_iter().map(|(record, _)| record).collect::<IndexMap<_, _>>(), ..farm.clone() }
+    Farm { records: records.into_iter().map(|(record, _)| record).collect(), ..farm.clone() }
 }
 
 fn close(one: f64, other: f64) -> bool {

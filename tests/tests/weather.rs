@@ -18,7 +18,7 @@ use tankard_core::quantity::{ActiveBasis, AsTyped, Duration, Quantity};
 use tankard_core::season::Log;
 use tankard_core::season::outside;
 use tankard_core::season::record::{from_plan, record_line, whole_field};
-use tankard_core::weather::{Hours, JudgedHour, Outlook, Span, Verdict, hours};
+use tankard_core::weather::{Hours, JudgedHour, Limit, Outlook, Span, Verdict, hours};
 use tankard_tests::cases;
 
 fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
@@ -530,9 +530,9 @@ fn the_tightest_of_all_labels_binds_and_doubt_stays_doubt() {
     farm.products["b"].label.push(Statement::new(wind("5 mph", None, None), "page 2"));
     let hours = hours_of(&farm);
     let limit = &hours.limits[hours.hours[12].binds[0].0];
-    assert_eq!((limit.text.as_str(), limit.outside), ("wind at most 5 mph", Verdict::Forbidden));
+    assert_eq!((limit.text().as_str(), limit.outside), ("wind at most 5 mph", Verdict::Forbidden));
     assert_eq!(limit.basis, Basis::Label("Beta 480 SL (demo), page 2".to_owned()));
-    assert_eq!(hours.limits.iter().filter(|limit| limit.text.starts_with("wind at most")).count(), 1);
+    assert_eq!(hours.limits.iter().filter(|limit| limit.text().starts_with("wind at most")).count(), 1);
     // The tighter one speaks under a condition of which nothing is typed.
     farm.products["b"].label[0].when.push(When::Weed("kochia".to_owned()));
     assert_eq!(why(&farm, 12), (Verdict::Doubtful, "wind 6 mph; wind at most 5 mph against kochia".to_owned()));
@@ -671,7 +671,7 @@ fn the_farms_own_limits_are_doubtful_and_say_on_what_they_rest() {
         let hours = hours_of(&farm);
         assert_eq!(hours.hours[12].verdict, Verdict::Doubtful, "{word}");
         let bound = hours.hours[12].binds.iter().map(|(bind, _)| &hours.limits[*bind]);
-        let limit = bound.into_iter().find(|limit| limit.text == word).unwrap_or_else(|| panic!("{word}"));
+        let limit = bound.into_iter().find(|limit| limit.text() == word).unwrap_or_else(|| panic!("{word}"));
         assert!(matches!(limit.basis, Basis::Published(_) | Basis::Practice), "{limit:?}");
     }
     farm.forecast.hours[12] = fair(DAY.at(12, 0, 0, 0));
@@ -681,7 +681,7 @@ fn the_farms_own_limits_are_doubtful_and_say_on_what_they_rest() {
     farm.products["a"].label.push(Statement::new(wind("4 mph", None, None), "page 3"));
     let texts = |farm: &Farm| -> Vec<String> {
         let is = |text: &String| text.starts_with("wind at most");
-        hours_of(farm).limits.iter().map(|limit| limit.text.clone()).filter(is).collect()
+        hours_of(farm).limits.iter().map(Limit::text).filter(is).collect()
     };
     assert_eq!(texts(&farm), ["wind at most 4 mph"]);
     farm.products["a"].label[0].says = wind("15 mph", None, None);

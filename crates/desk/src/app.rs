@@ -71,6 +71,7 @@ struct Notice {
 }
 
 /// The desk.
+#[allow(clippy::struct_excessive_bools)] // Each answers a question of its own: closing, saving once more, another state shown, opening.
 pub struct Desk {
     /// The open farm.
     pub document: Document,
@@ -278,13 +279,11 @@ impl Desk {
 
     /// Where a file with this ending would be put beside the farm.
     pub fn beside(&self, ending: &str) -> PathBuf {
-        match self.document.path() {
-            Some(path) => path.with_extension(ending),
-            None => {
-                let id = tankard_core::farm::id::fresh_where(&self.document.farm().name, |_| true);
-                PathBuf::from(names::safe(&id, &format!(".{ending}")))
-            }
+        if let Some(path) = self.document.path() {
+            return path.with_extension(ending);
         }
+        let id = tankard_core::farm::id::fresh_where(&self.document.farm().name, |_| true);
+        PathBuf::from(names::safe(&id, &format!(".{ending}")))
     }
 
     /// Where a file would be put beside the farm that is called after something in it: its id, and what is put behind that.

@@ -60,6 +60,7 @@ fn gauge(full: f64, steps: &[(u32, f64)]) -> Gauge {
 /// Two fields, five products, three fillings of water: what most cards look like.
 pub(crate) fn typical(paper: Paper) -> CardContent {
     CardContent {
+        languages: Vec::new(),
         paper,
         farm: "Larkspur Bend (demo)".into(),
         pass: "Corn, second post".into(),

@@ -72,7 +72,7 @@ pub(super) fn looked_back_on(farm: &Farm) {
         finite(&format!("{:?}", field::page(farm, &log, id, today.at(12, 0, 0, 0))));
     }
     for id in farm.products.keys() {
-        finite(&format!("{:?}", ledger(farm, id)));
+        finite(&format!("{:?}", ledger(farm, &log, id)));
     }
     for trial in farm.trials.values() {
         finite(&format!("{:?}", trials::judge(farm, trial)));

@@ -65,11 +65,11 @@ impl Farm {
 #[cfg(test)]
 mod tests {
     use super::{fresh, fresh_where};
-    use indexmap::IndexMap;
+    use crate::farm::Nouns;
 
     #[test]
     fn ids_of_one_name_are_numbered_without_a_gap() {
-        let mut taken = IndexMap::new();
+        let mut taken = Nouns::new();
         for number in 1..=300 {
             let id = fresh(&taken, "Mill field");
             assert_eq!(id, if number == 1 { "mill-field".to_owned() } else { format!("mill-field-{number}") });

@@ -450,6 +450,20 @@ mod index {
             self.get_mut(id.as_ref()).expect("the id is there")
         }
     }
+
+    impl<T> Index<usize> for Nouns<T> {
+        type Output = T;
+
+        fn index(&self, place: usize) -> &T {
+            self.get_index(place).expect("the place is there").1
+        }
+    }
+
+    impl<T: Clone> IndexMut<usize> for Nouns<T> {
+        fn index_mut(&mut self, place: usize) -> &mut T {
+            self.get_index_mut(place).expect("the place is there").1
+        }
+    }
 }
 
 impl<T: Serialize> Serialize for Nouns<T> {

@@ -171,7 +171,7 @@ mod tests {
 
     fn drawn(farm: &Farm) -> crate::farm::card::CardOutline {
         let plan = plan(farm, "p").unwrap();
-        let mut all = fields(farm, &plan, plan.fields.iter().map(|field| &field.field));
+        let mut all = fields(farm, &plan, plan.fields.iter().map(|field| &field.field), &[]);
         // A field without a boundary has no drawing.
         assert_eq!(all.len(), 1);
         all.remove(0)

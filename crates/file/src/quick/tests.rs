@@ -109,7 +109,7 @@ impl Draw {
 /// The demo farm cut down to what is read in a blink: its first fields, all kinds of nouns, ten records.
 fn small() -> String {
     let mut farm = by_ron(DEMO).unwrap();
-    let kept = |at: usize, every: usize| at % every == 0;
+    let kept = |at: usize, every: usize| at.is_multiple_of(every);
     let ids: Vec<String> =
         farm.records.keys().enumerate().filter(|(at, _)| kept(*at, 7)).map(|(_, id)| id.clone()).collect();
     farm.records.retain(|id, _| ids.contains(id));
@@ -151,9 +151,9 @@ fn changed_letters_are_read_alike() {
                     let end = changed[line..].find('\n').map_or(changed.len(), |end| line + end + 1);
                     let own = changed[line..end].to_owned();
                     if draw.below(2) == 0 {
-                        changed.insert_str(line, &own)
+                        changed.insert_str(line, &own);
                     } else {
-                        changed.replace_range(line..end, "")
+                        changed.replace_range(line..end, "");
                     }
                 }
                 _ => {

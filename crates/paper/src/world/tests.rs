@@ -15,12 +15,12 @@ use crate::tests::{runs, typical};
 use crate::{Sheet, pdf};
 
 /// The world of a template with another text in the template's place.
-struct Probe {
-    desk: Desk,
+struct Probe<'a> {
+    desk: Desk<'a>,
     main: Source,
 }
 
-impl World for Probe {
+impl World for Probe<'_> {
     fn library(&self) -> &LazyHash<Library> {
         self.desk.library()
     }
@@ -46,7 +46,7 @@ impl World for Probe {
 
 /// Whether a template of these words can be laid out.
 fn lays_out(words: &str) -> Result<(), String> {
-    let desk = Desk::new(Template::Cards, vec![("cards.json", "[]".to_owned())]);
+    let desk = Desk::new(Template::Cards, vec![("cards.json", "[]".to_owned())], Told::NOBODY);
     let probe = Probe { desk, main: source("probe.typ", words) };
     let compiled = typst::compile::<PagedDocument>(&probe);
     compiled.output.map(|_| ()).map_err(|errors| errors.iter().map(|one| one.message.to_string()).collect())
@@ -89,7 +89,7 @@ fn a_template_reads_what_it_is_given_and_nothing_else() {
 
 #[test]
 fn no_package_has_the_name_of_what_is_given() {
-    let desk = Desk::new(Template::Cards, vec![("cards.json", "[]".to_owned())]);
+    let desk = Desk::new(Template::Cards, vec![("cards.json", "[]".to_owned())], Told::NOBODY);
     let of_package = |path: &str| {
         let root = VirtualRoot::Package("@preview/x:0.1.0".parse().unwrap());
         RootedPath::new(root, VirtualPath::new(path).unwrap()).intern()
@@ -182,13 +182,13 @@ fn small(paper: Paper) -> CardContent {
 /// The words on the pages of a card.
 fn words(content: &CardContent) -> String {
     let sheet = Sheet { number: "2031-0001", issued: None, reprint: None, content };
-    let (document, warnings) = crate::compile(std::slice::from_ref(&sheet)).unwrap();
+    let (document, warnings) = crate::compile(std::slice::from_ref(&sheet), &untold).unwrap();
     assert!(warnings.is_empty(), "{warnings:?}");
     let mut found = Vec::new();
     for page in document.pages() {
         runs(&page.frame, typst::layout::Transform::identity(), &mut found);
     }
-    found.into_iter().map(|run| run.words).collect::<Vec<_>>().join("")
+    found.into_iter().map(|run| run.words).collect()
 }
 
 #[test]

@@ -88,7 +88,7 @@ pub(super) fn water(farm: &Farm, passes: &[&OfDay]) -> Vec<SheetLine> {
                 None => format!("what the nurse tank of {} holds is not typed", rig.name),
             });
         }
-        lines.push(SheetLine { what: name.to_owned(), amount: carried(&here).show(units), detail: detail.join("; ") });
+        lines.push(SheetLine { what: name.clone(), amount: carried(&here).show(units), detail: detail.join("; ") });
     }
     for rig in once(passes.iter().map(|pass| &pass.pass.rig)).into_iter().filter_map(|rig| farm.rigs.get(rig)) {
         lines.extend(rig.clean_water.as_ref().map(|tank| SheetLine {

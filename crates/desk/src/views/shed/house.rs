@@ -112,7 +112,7 @@ fn card_languages() -> Vec<Vec<Language>> {
     vec![Vec::new(), vec![Spanish], vec![Spanish, English], vec![English, Spanish]]
 }
 
-fn in_words(languages: &Vec<Language>) -> String {
+fn in_words(languages: &[Language]) -> String {
     let names: Vec<&str> = languages.iter().map(|language| language.name()).collect();
     if names.is_empty() { Language::English.name().to_owned() } else { names.join(" / ") }
 }
@@ -143,7 +143,14 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
         boxes::choice(ui, "paper", &mut house.paper, &[Paper::Letter, Paper::A4], |paper| format!("{paper:?}"), 120.0);
     });
     line(ui, "language", |ui| {
-        boxes::choice(ui, "language of the cards", &mut house.card_languages, &card_languages(), in_words, 200.0);
+        boxes::choice(
+            ui,
+            "language of the cards",
+            &mut house.card_languages,
+            &card_languages(),
+            |all| in_words(all),
+            200.0,
+        );
         word(ui, "names, and what you type from a label, stand as you typed them");
     });
     line(ui, "in an emergency", |ui| {

@@ -130,7 +130,7 @@ impl Stock {
             not_recorded(farm, log).iter().filter_map(|id| farm.passes.get(id)).map(|pass| pass.date).collect();
         days.dedup();
         let next = || days.iter().copied().find(|day| *day >= today);
-        let day = chosen.filter(|day| days.contains(day)).or_else(|| next()).or_else(|| days.last().copied());
+        let day = chosen.filter(|day| days.contains(day)).or_else(next).or_else(|| days.last().copied());
         let accounts = Accounts::of_all(farm, log);
         let all = needs(farm, log, &accounts, |_| true);
         let held = farm
