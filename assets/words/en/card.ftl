@@ -150,13 +150,13 @@ card-neighbour-beside = { $what } beside { $field }
 card-where-no-strip = { $what } where no strip is left, beside { $field }
 
 card-side-north = north
-card-side-northeast = north-east
+card-side-northeast = northeast
 card-side-east = east
-card-side-southeast = south-east
+card-side-southeast = southeast
 card-side-south = south
-card-side-southwest = south-west
+card-side-southwest = southwest
 card-side-west = west
-card-side-northwest = north-west
+card-side-northwest = northwest
 
 ## Strips left unsprayed
 

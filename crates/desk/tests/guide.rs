@@ -178,6 +178,11 @@ fn words_in_bold_stand_in_the_program() {
         .flatten()
         .filter(|path| !path.ends_with("guide/pages.rs"))
         .flat_map(|path| quoted(&fs::read_to_string(path).unwrap()));
+    let messages = below(&root().join("assets/words/en"), ".ftl").into_iter().flat_map(|path| {
+        let text = fs::read_to_string(path).unwrap();
+        text.lines().filter_map(|line| Some(line.split_once(" = ")?.1.to_owned())).collect::<Vec<_>>()
+    });
+    let all = all.chain(messages);
     let (patterns, texts): (HashSet<String>, HashSet<String>) = all.partition(|text| text.contains('{'));
     let paper: Vec<String> =
         below(&root().join("assets/typst"), ".typ").iter().map(|path| fs::read_to_string(path).unwrap()).collect();

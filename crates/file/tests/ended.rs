@@ -87,12 +87,19 @@ fn reading_a_farm_tells_each_entry_gives_the_same_farm_and_ends_at_the_next() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("farm.ron");
     store::save(&path, &farm(), None).unwrap();
+    let text = fs::read_to_string(&path).unwrap();
+    // As the program wrote it, in one go.
+    let ends = Ends::after(0);
+    let ended = store::open_told(&path, &ends.tell());
+    assert!(matches!(ended, Err(StoreError::Read { source: ReadError::Cancelled(_), .. })));
+    // As a person may write it, which RON's own reader reads.
+    fs::write(&path, text.replacen("\"Told of\"", "r\"Told of\"", 1)).unwrap();
     let ends = Ends::never();
     let (read, stamp) = store::open_told(&path, &ends.tell()).unwrap();
     assert_eq!((&read, stamp), (&farm(), store::open(&path).unwrap().1));
-    // Each of the entries, and once at the end.
-    assert_eq!(ends.told(), 81);
-    for after in [0, 1, 50, 80] {
+    // Before and after the quick reader gives up, each of the entries, and once at the end.
+    assert_eq!(ends.told(), 83);
+    for after in [0, 1, 2, 50, 80] {
         let ends = Ends::after(after);
         let ended = store::open_told(&path, &ends.tell());
         assert!(matches!(ended, Err(StoreError::Read { source: ReadError::Cancelled(_), .. })), "{after}");

@@ -67,13 +67,13 @@ fn said_side_of(directions: &Directions) -> Say {
 /// The sides in words, from north on with the clock, and the messages that say them.
 const SIDES: [(&str, &str); 8] = [
     ("north", "card-side-north"),
-    ("north-east", "card-side-northeast"),
+    ("northeast", "card-side-northeast"),
     ("east", "card-side-east"),
-    ("south-east", "card-side-southeast"),
+    ("southeast", "card-side-southeast"),
     ("south", "card-side-south"),
-    ("south-west", "card-side-southwest"),
+    ("southwest", "card-side-southwest"),
     ("west", "card-side-west"),
-    ("north-west", "card-side-northwest"),
+    ("northwest", "card-side-northwest"),
 ];
 
 /// A side that a person typed: one of the compass in words is said in any language, else as typed.
