@@ -39,7 +39,7 @@ pub fn write(
 /// The same, told how many of the farm's records are behind.
 ///
 /// # Errors
-/// As [`write`], and where it is ended.
+/// As [`write()`], and where it is ended.
 pub fn write_told(
     farm: &Farm,
     chosen: impl Fn(&str) -> bool,

@@ -301,7 +301,7 @@ pub enum Report {
     Json,
 }
 
-/// As [`put`], for a report: an earlier report is replaced, a file of another kind is not, and no link is followed.
+/// As [`put`](crate::put::put), for a report: an earlier report is replaced, a file of another kind is not, and no link is followed.
 ///
 /// # Errors
 /// [`StoreError::OtherKind`] where something else stands there; [`StoreError::Io`]. In each case the old file is whole.

@@ -35,7 +35,7 @@ pub fn write<'a>(farm: &'a Farm, chosen: impl Fn(&str) -> bool + 'a) -> Result<S
 /// The same, told how many of the farm's records are behind.
 ///
 /// # Errors
-/// As [`write`], and where it is ended.
+/// As [`write()`], and where it is ended.
 pub fn write_told<'a>(
     farm: &'a Farm,
     chosen: impl Fn(&str) -> bool + 'a,
