@@ -301,10 +301,15 @@ fn most_binding(hours: &Hours) -> Option<(&Limit, usize)> {
     (count > 0).then_some((limit, count))
 }
 
+/// How many days ahead are looked through. A forecast reaches no further; one hour with its year typed wrong would have the sun
+/// reckoned for each day of a thousand years.
+const AHEAD: i64 = 31;
+
 /// The first later day of the forecast that has a span long enough.
 fn later(farm: &Farm, pass: &Pass, needs: Option<Duration>) -> String {
     let Some(last) = farm.forecast.hours.iter().map(|hour| hour.at.date()).max() else { return String::new() };
     let Ok(first) = pass.date.tomorrow() else { return String::new() };
+    let last = last.min(first.saturating_add(jiff::Span::new().days(AHEAD)));
     let outlook = Outlook::of_days(farm, first, last);
     for day in outlook.days() {
         // Another day may have other laws.
