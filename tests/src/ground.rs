@@ -34,7 +34,7 @@ pub fn boundary(number: u32, points: u32) -> Result<Shape, ShapeError> {
 pub fn geojson(fields: u32, points: u32) -> String {
     let mut text = String::from("{\"type\":\"FeatureCollection\",\"features\":[\n");
     for number in 0..fields {
-        let points: Vec<String> = ring(number, points).iter().map(|(x, y)| format!("[{x},{y}]")).collect();
+        let points: Vec<String> = ring(number, points).iter().map(|(x, y)| format!("[{x:.6},{y:.6}]")).collect();
         let end = if number + 1 == fields { "" } else { "," };
         // Writing to a text cannot fail.
         let _ = writeln!(
