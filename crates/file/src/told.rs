@@ -48,13 +48,51 @@ impl<'de, T: Deserialize<'de>> DeserializeSeed<'de> for Told<'_, T> {
     }
 }
 
+/// How deep in the farm something is read, and what follows from it.
+trait Level {
+    /// What is done where an entry comes.
+    fn comes<E: Error>(word: Word<'_>) -> Result<(), E>;
+    /// How its value is read.
+    fn value<'de, M: MapAccess<'de>, S: DeserializeSeed<'de>>(
+        map: &mut M,
+        seed: S,
+        word: Word<'_>,
+    ) -> Result<S::Value, M::Error>;
+}
+
 /// The farm, each field of which is a reader of entries.
-#[derive(Clone, Copy)]
 struct Fields;
 
+impl Level for Fields {
+    fn comes<E: Error>(_: Word<'_>) -> Result<(), E> {
+        Ok(())
+    }
+
+    fn value<'de, M: MapAccess<'de>, S: DeserializeSeed<'de>>(
+        map: &mut M,
+        seed: S,
+        word: Word<'_>,
+    ) -> Result<S::Value, M::Error> {
+        map.next_value_seed(Seed { inner: seed, word })
+    }
+}
+
 /// A field of the farm, of whose map each entry is told.
-#[derive(Clone, Copy)]
 struct Entries;
+
+impl Level for Entries {
+    fn comes<E: Error>(word: Word<'_>) -> Result<(), E> {
+        word.next()
+    }
+
+    fn value<'de, M: MapAccess<'de>, S: DeserializeSeed<'de>>(
+        map: &mut M,
+        seed: S,
+        _: Word<'_>,
+    ) -> Result<S::Value, M::Error> {
+        map.next_value_seed(seed)
+    }
+}
 
 /// A reader, with who hears of it.
 struct Reader<'t, D, At> {
@@ -179,7 +217,7 @@ impl<'de, D: Deserializer<'de>> Deserializer<'de> for Reader<'_, D, Entries> {
     }
 }
 
-impl<'de, V: Visitor<'de>> Visitor<'de> for Taker<'_, V, Fields> {
+impl<'de, V: Visitor<'de>, At: Level> Visitor<'de> for Taker<'_, V, At> {
     type Value = V::Value;
 
     fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -191,47 +229,19 @@ impl<'de, V: Visitor<'de>> Visitor<'de> for Taker<'_, V, Fields> {
     }
 }
 
-impl<'de, V: Visitor<'de>> Visitor<'de> for Taker<'_, V, Entries> {
-    type Value = V::Value;
-
-    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        self.inner.expecting(f)
-    }
-
-    fn visit_map<M: MapAccess<'de>>(self, map: M) -> Result<V::Value, M::Error> {
-        self.inner.visit_map(Map { inner: map, word: self.word, at: self.at })
-    }
-}
-
-impl<'de, M: MapAccess<'de>> MapAccess<'de> for Map<'_, M, Fields> {
-    type Error = M::Error;
-
-    fn next_key_seed<K: DeserializeSeed<'de>>(&mut self, seed: K) -> Result<Option<K::Value>, M::Error> {
-        self.inner.next_key_seed(seed)
-    }
-
-    fn next_value_seed<S: DeserializeSeed<'de>>(&mut self, seed: S) -> Result<S::Value, M::Error> {
-        self.inner.next_value_seed(Seed { inner: seed, word: self.word })
-    }
-
-    fn size_hint(&self) -> Option<usize> {
-        self.inner.size_hint()
-    }
-}
-
-impl<'de, M: MapAccess<'de>> MapAccess<'de> for Map<'_, M, Entries> {
+impl<'de, M: MapAccess<'de>, At: Level> MapAccess<'de> for Map<'_, M, At> {
     type Error = M::Error;
 
     fn next_key_seed<K: DeserializeSeed<'de>>(&mut self, seed: K) -> Result<Option<K::Value>, M::Error> {
         let key = self.inner.next_key_seed(seed)?;
         if key.is_some() {
-            self.word.next()?;
+            At::comes(self.word)?;
         }
         Ok(key)
     }
 
     fn next_value_seed<S: DeserializeSeed<'de>>(&mut self, seed: S) -> Result<S::Value, M::Error> {
-        self.inner.next_value_seed(seed)
+        At::value(&mut self.inner, seed, self.word)
     }
 
     fn size_hint(&self) -> Option<usize> {

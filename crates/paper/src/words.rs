@@ -7,7 +7,7 @@ use tankard_core::language::{Say, say};
 use crate::{NOT_ISSUED, Sheet};
 
 /// The headings and remarks of the template. Those that a value stands in are made in [`of`].
-pub(crate) const FIXED: [&str; 42] = [
+const FIXED: [&str; 37] = [
     "card-draft",
     "card-reprint",
     "card-read-second",
@@ -45,11 +45,6 @@ pub(crate) const FIXED: [&str; 42] = [
     "card-no-room-tank",
     "card-no-room-short",
     "card-foot",
-    "card-blank-temperature",
-    "card-blank-start",
-    "card-blank-finish",
-    "card-blank-mixed-by",
-    "card-blank-signature",
 ];
 
 /// The words of a sheet, by the names of their messages.

@@ -5,15 +5,15 @@ use std::collections::hash_map::RandomState;
 use std::fmt;
 use std::hash::BuildHasher;
 use std::iter::FusedIterator;
-use std::marker::PhantomData;
 use std::ops::{Index, IndexMut};
 use std::sync::Arc;
 
 use hashbrown::HashTable;
-use serde::de::{Deserialize, Deserializer, Error, MapAccess, Visitor};
+use serde::de::{Deserialize, Deserializer};
 use serde::ser::{Serialize, Serializer};
 
 use super::Id;
+use super::unique::{self, ById};
 
 /// How many entries lie together: an edit copies the pointers of so many, and a copy of the collection holds one pointer for them.
 const TOGETHER: usize = 64;
@@ -472,32 +472,19 @@ impl<T: Serialize> Serialize for Nouns<T> {
     }
 }
 
-/// An id that stands twice is refused: taken as it comes, the second would silently replace the first, and what was typed there would
-/// be gone at the next save.
+impl<T> ById<T> for Nouns<T> {
+    fn holds(&self, id: &Id) -> bool {
+        self.contains_key(id)
+    }
+
+    fn put(&mut self, id: Id, thing: T) {
+        self.push(id, Arc::new(thing));
+    }
+}
+
 impl<'de, T: Deserialize<'de>> Deserialize<'de> for Nouns<T> {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        struct Unique<T>(PhantomData<T>);
-
-        impl<'de, T: Deserialize<'de>> Visitor<'de> for Unique<T> {
-            type Value = Nouns<T>;
-
-            fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-                f.write_str("a map from id to thing, each id once")
-            }
-
-            fn visit_map<A: MapAccess<'de>>(self, mut entries: A) -> Result<Self::Value, A::Error> {
-                let mut nouns = Nouns::new();
-                while let Some(id) = entries.next_key::<Id>()? {
-                    if nouns.contains_key(&id) {
-                        return Err(A::Error::custom(format_args!("the id \"{id}\" stands twice")));
-                    }
-                    nouns.push(id, Arc::new(entries.next_value()?));
-                }
-                Ok(nouns)
-            }
-        }
-
-        deserializer.deserialize_map(Unique(PhantomData))
+        unique::map(deserializer)
     }
 }
 

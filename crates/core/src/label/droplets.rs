@@ -5,21 +5,17 @@ use super::Here;
 use crate::farm::label::Says;
 use crate::farm::{Droplets, Farm, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
-use crate::language::{Say, say};
+use crate::language::{Language, Say, say};
 use crate::quantity::{CarrierRate, Quantity};
 use crate::rig::setting::{self, Classes};
 use crate::rig::{nozzle, set_of};
 
 /// What the classes of a label are in words.
 pub(crate) fn words(finest: Droplets, coarsest: Option<Droplets>) -> String {
-    match coarsest {
-        None => format!("{} or coarser", finest.name()),
-        Some(coarsest) if coarsest == finest => finest.name().to_owned(),
-        Some(coarsest) => format!("{} to {}", finest.name(), coarsest.name()),
-    }
+    on_card(finest, coarsest).in_language(Language::English)
 }
 
-/// The same on a card.
+/// The same in any language.
 pub(crate) fn on_card(finest: Droplets, coarsest: Option<Droplets>) -> Say {
     match coarsest {
         None => say("card-class-or-coarser").with("class", finest.on_card()),

@@ -10,6 +10,11 @@ use serde::{Deserialize, Serialize};
 
 pub use say::{Say, say};
 
+/// English where no language is named.
+pub(crate) const fn or_english(languages: &[Language]) -> &[Language] {
+    if languages.is_empty() { &[Language::English] } else { languages }
+}
+
 /// A language with a complete set of messages.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 pub enum Language {

@@ -2,7 +2,7 @@
 
 use fluent_bundle::{FluentArgs, FluentValue};
 
-use super::{Language, bundles};
+use super::{Language, bundles, or_english};
 
 /// Words that can be said in each language.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
@@ -92,8 +92,7 @@ impl Say {
     /// The same, a line for each language.
     pub fn lines(&self, languages: &[Language]) -> Vec<String> {
         let mut lines: Vec<String> = Vec::new();
-        let english = [Language::English];
-        for language in if languages.is_empty() { &english } else { languages } {
+        for language in or_english(languages) {
             let words = self.in_language(*language);
             if !words.is_empty() && !lines.contains(&words) {
                 lines.push(words);

@@ -11,7 +11,7 @@ use crate::finding::Level;
 use crate::label::droplets::{self, OfPass};
 use crate::label::when::{self, Situation, holds};
 use crate::label::{harvest, laws, once};
-use crate::language::{Language, Say, say};
+use crate::language::{Language, Say, or_english, say};
 use crate::mix::order::how;
 use crate::plan::Plan;
 use crate::quantity::Quantity;
@@ -177,9 +177,9 @@ fn ungroup(content: &mut CardContent) {
 
 /// Each saying in all languages of the cards: all of one language, then all of the next.
 fn in_lines(farm: &Farm, all: &[Say]) -> Vec<String> {
-    let english = [Language::English];
-    let languages = if farm.card_languages.is_empty() { &english[..] } else { &farm.card_languages };
-    once(languages.iter().flat_map(|language| all.iter().map(|said| said.in_language(*language))))
+    once(
+        or_english(&farm.card_languages).iter().flat_map(|language| all.iter().map(|said| said.in_language(*language))),
+    )
 }
 
 fn between(span: Span) -> Say {
