@@ -148,7 +148,11 @@ pub fn mend(drawn: Vec<Vec<Ring>>, turn: Turn) -> Result<Mended, NoGround> {
         polygons = joined(polygons, &mut said)?;
     }
     nest::apart(&polygons, &mut budget)?;
+    let whole = polygons.len();
     let polygons = antimeridian::cut(polygons, &mut said)?;
+    if polygons.0.len() > whole {
+        stays_sound(&polygons, &mut budget)?;
+    }
     if polygons.0.is_empty() {
         return Err(NoGround("it has no rings".to_owned()));
     }
@@ -206,6 +210,22 @@ fn held_apart(outers: &[Ring], holes: &[Ring], budget: &mut Budget) -> Result<To
         }
     }
     Ok(touching)
+}
+
+/// The shortest way over the meridian is not the straight line of degrees: far corners may come to lie beyond a neighbour's edge.
+///
+/// # Errors
+/// Cut there, a ring crosses itself or another.
+fn stays_sound(cut: &MultiPolygon<f64>, budget: &mut Budget) -> Result<(), NoGround> {
+    let open = |ring: &LineString<f64>| ring.0.split_last().map_or_else(Vec::new, |(_, rest)| rest.to_vec());
+    for polygon in cut {
+        let rings: Vec<Ring> = std::iter::once(polygon.exterior()).chain(polygon.interiors()).map(open).collect();
+        let mut contacts = contacts(&rings.iter().collect::<Vec<_>>(), budget)?.into_iter();
+        if let Some(crossing) = contacts.find(|contact| contact.kind != Kind::Touch || !contact.is_at_corners) {
+            return Err(NoGround::at("cut at the 180th meridian its rings cross; cut it there first", crossing.at));
+        }
+    }
+    Ok(())
 }
 
 /// Parts that overlap by a sliver are joined.
