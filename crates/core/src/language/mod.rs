@@ -1,14 +1,20 @@
 //! Words in the language of who reads them.
 //!
-//! What is said is a [`Say`]: which message, and what stands in it. The messages themselves are Fluent files, one folder a language, under
-//! `assets/words/`. What a person typed is said as typed in every language.
+//! The messages are Fluent files under `assets/words/`, one folder a language, one file a room. [`t!`](crate::t) says one in the language
+//! that is [`spoken`]. Where several languages stand beside each other, as on a card, a [`Say`] keeps which message it is and what
+//! stands in it. What a person typed is said as typed in every language.
 
 mod bundles;
 mod say;
+mod spoken;
 
 use serde::{Deserialize, Serialize};
 
+pub use crate::t;
 pub use say::{Say, say};
+#[doc(hidden)]
+pub use spoken::{filled, plain};
+pub use spoken::{speak, speaking, spoken};
 
 /// English where no language is named.
 pub(crate) const fn or_english(languages: &[Language]) -> &[Language] {

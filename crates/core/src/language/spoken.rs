@@ -1,0 +1,72 @@
+//! The language that is spoken: which messages [`t!`](crate::t) takes.
+//!
+//! The one thing in the core that is not handed from function to function, since each word would have to carry it. It changes words
+//! and nothing else: no number, level or order follows from it. It belongs to a thread, and is English until something else is set.
+
+use std::cell::Cell;
+use std::fmt::Display;
+
+use super::{Language, bundles};
+
+thread_local! {
+    static SPOKEN: Cell<Language> = const { Cell::new(Language::English) };
+}
+
+/// The language of this thread.
+pub fn spoken() -> Language {
+    SPOKEN.get()
+}
+
+/// Speaks a language on this thread from here on.
+pub fn speak(language: Language) {
+    SPOKEN.set(language);
+}
+
+/// Says something in a language; afterwards the thread speaks as before, also where it broke off.
+///
+/// ```
+/// use tankard_core::language::{Language, speaking, spoken};
+/// use tankard_core::t;
+/// assert_eq!(speaking(Language::Spanish, || t!("card-month-1")), "enero");
+/// assert_eq!(spoken(), Language::English);
+/// ```
+pub fn speaking<T>(language: Language, say: impl FnOnce() -> T) -> T {
+    struct Back(Language);
+    impl Drop for Back {
+        fn drop(&mut self) {
+            SPOKEN.set(self.0);
+        }
+    }
+    let _back = Back(SPOKEN.replace(language));
+    say()
+}
+
+/// What `t!` comes to without values.
+#[doc(hidden)]
+pub fn plain(id: &'static str) -> &'static str {
+    bundles::plain(spoken(), id)
+}
+
+/// What `t!` comes to with values.
+#[doc(hidden)]
+pub fn filled(id: &'static str, with: &[(&str, &dyn Display)]) -> String {
+    bundles::filled(spoken(), id, with)
+}
+
+/// A message of the files under `assets/words/` in the language that is spoken: a `&'static str` where nothing stands in it, else a
+/// `String`. A value that a message chooses by is a count, or a word that the message names.
+///
+/// ```
+/// use tankard_core::t;
+/// assert_eq!(t!("card-month-1"), "January");
+/// assert_eq!(t!("card-load", load = 2, of = 5), "Load 2 of 5");
+/// ```
+#[macro_export]
+macro_rules! t {
+    ($id:literal) => {
+        $crate::language::plain($id)
+    };
+    ($id:literal, $($name:ident = $value:expr),+ $(,)?) => {
+        $crate::language::filled($id, &[$((stringify!($name), &$value as &dyn ::std::fmt::Display)),+])
+    };
+}
