@@ -1,5 +1,6 @@
 //! Findings: what the planner has to say, with its level and its basis.
 
+use crate::language::t;
 use std::fmt;
 
 use crate::farm::Id;
@@ -19,11 +20,11 @@ pub enum Level {
 
 impl Level {
     /// The word on screen and on paper.
-    pub const fn word(self) -> &'static str {
+    pub fn word(self) -> &'static str {
         match self {
-            Self::Note => "Note",
-            Self::Check => "Check",
-            Self::Stop => "Stop",
+            Self::Note => t!("core-note"),
+            Self::Check => t!("core-check"),
+            Self::Stop => t!("core-stop"),
         }
     }
 }
@@ -59,7 +60,7 @@ impl Basis {
         let joined = |each: fn(&Self) -> String| all.iter().map(|basis| each(basis)).collect::<Vec<_>>().join("; ");
         if all.iter().any(|basis| matches!(basis, Self::Law(_))) {
             Self::Law(joined(|basis| match basis {
-                Self::Label(source) => format!("label of {source}"),
+                Self::Label(source) => t!("core-label-of", source = source),
                 other => other.source().to_owned(),
             }))
         } else {
@@ -83,9 +84,9 @@ impl Basis {
     /// The source in words.
     pub fn source(&self) -> &str {
         match self {
-            Self::Own => "what this farm keeps to",
+            Self::Own => t!("core-what-this-farm-keeps-to"),
             Self::Label(source) | Self::Law(source) | Self::Local(source) | Self::Published(source) => source,
-            Self::Practice => "common practice, no source",
+            Self::Practice => t!("core-common-practice-no-source"),
             Self::Arithmetic => "arithmetic",
         }
     }
@@ -94,8 +95,8 @@ impl Basis {
 impl fmt::Display for Basis {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::Label(source) => write!(f, "label of {source}, as typed"),
-            Self::Law(source) => write!(f, "{source}, as typed"),
+            Self::Label(source) => write!(f, "{}", t!("core-label-of-as-typed", source = source)),
+            Self::Law(source) => write!(f, "{}", t!("core-as-typed", source = source)),
             other => f.write_str(other.source()),
         }
     }

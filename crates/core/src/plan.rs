@@ -1,5 +1,6 @@
 //! The plan of a pass: one straight walk through the rooms, each giving values, workings and findings.
 
+use crate::language::t;
 use std::collections::HashSet;
 
 use crate::farm::{Farm, Field, Id, Pass, Product, Rig};
@@ -137,7 +138,7 @@ pub fn plan_as(farm: &Farm, log: &Log, pass_id: &Id, pass: &Pass) -> Plan {
     let spray_volume = carrier.map_or(Volume::ZERO, |carrier| carrier * area);
     if let Some(carrier) = carrier {
         workings.push(
-            Working::new("Spray volume").step(
+            Working::new(t!("core-spray-volume")).step(
                 format!("{} × {}", area.show(farm.units), carrier.show(farm.units)),
                 spray_volume.show(farm.units),
             ),
@@ -172,10 +173,10 @@ pub fn plan_as(farm: &Farm, log: &Log, pass_id: &Id, pass: &Pass) -> Plan {
                         findings.push(
                             Finding::stop(
                                 Subject::Product(placed.product.clone()),
-                                format!("{} is in the mix at a rate of nothing", product.name),
+                                t!("core-is-in-the-mix-at-a", name = product.name),
                                 Basis::Arithmetic,
                             )
-                            .hint("Type its rate, or take it out of the mix."),
+                            .hint(t!("core-type-its-rate-or-take-it")),
                         );
                     }
                     let demand = per_area.over(area);
@@ -297,28 +298,24 @@ fn ground(
     let about = || Subject::Pass(pass_id.clone());
     if pass.fields.is_empty() {
         findings.push(
-            Finding::stop(about(), "The pass has no field yet", Basis::Arithmetic)
-                .hint("Choose its fields in the heading line."),
+            Finding::stop(about(), t!("core-the-pass-has-no-field-yet"), Basis::Arithmetic)
+                .hint(t!("core-choose-its-fields-in-the-heading")),
         );
     }
-    let mut working = Working::new("Ground to spray");
+    let mut working = Working::new(t!("core-ground-to-spray"));
     let bands = rig::in_bands(farm, pass);
     for id in &pass.fields {
         let Some(field) = farm.fields.get(id) else {
             findings.push(
-                Finding::stop(
-                    about(),
-                    format!("The pass goes to field \"{id}\", which is not on the farm"),
-                    Basis::Arithmetic,
-                )
-                .hint("Choose another field, or add it in Fields."),
+                Finding::stop(about(), t!("core-the-pass-goes-to-field-which", id = id), Basis::Arithmetic)
+                    .hint(t!("core-choose-another-field-or-add-it")),
             );
             continue;
         };
         if planned.iter().any(|other| other.field == *id) {
             findings.push(
-                Finding::stop(about(), format!("{} stands twice in the pass", field.name), Basis::Arithmetic)
-                    .hint("Take one of them out."),
+                Finding::stop(about(), t!("core-stands-twice-in-the-pass", name = field.name), Basis::Arithmetic)
+                    .hint(t!("core-take-one-of-them-out")),
             );
             continue;
         }
@@ -332,11 +329,11 @@ fn ground(
         if pass.parts.contains_key(id) && area.exceeds(sprayable) {
             findings.push(Finding::stop(
                 Subject::Field(id.clone()),
-                format!(
-                    "{} of {} are planned; {} can be sprayed",
-                    area.show(farm.units),
-                    field.name,
-                    sprayable.show(farm.units)
+                t!(
+                    "core-of-are-planned-can-be-sprayed",
+                    area = area.show(farm.units),
+                    name = field.name,
+                    sprayable = sprayable.show(farm.units)
                 ),
                 Basis::Arithmetic,
             ));
@@ -346,7 +343,7 @@ fn ground(
         let treated = bands.map_or(area, |share| area * share.to_fraction());
         if let Some(share) = bands {
             working = working.step(
-                format!("× {}, the share that the bands cover", share.show(farm.units)),
+                t!("core-the-share-that-the-bands-cover", share = share.show(farm.units)),
                 treated.show(farm.units),
             );
         }
@@ -355,11 +352,11 @@ fn ground(
     let total: Area = planned.iter().map(|field| field.area).sum();
     if total.is_zero() && !planned.is_empty() {
         findings.push(
-            Finding::stop(about(), "The fields of the pass have no ground to spray", Basis::Arithmetic)
-                .hint("Type their areas in Fields."),
+            Finding::stop(about(), t!("core-the-fields-of-the-pass-have"), Basis::Arithmetic)
+                .hint(t!("core-type-their-areas-in-fields")),
         );
     }
-    workings.push(working.step("in all", total.show(farm.units)));
+    workings.push(working.step(t!("core-in-all"), total.show(farm.units)));
     if let Some(share) = bands
         && !total.is_zero()
     {
@@ -367,15 +364,15 @@ fn ground(
         findings.push(
             Finding::note(
                 about(),
-                format!(
-                    "Sprayed in bands: {} of {} are treated, {} of the ground; rates and spray volume hold for the bands",
-                    total.show(farm.units),
-                    covered.show(farm.units),
-                    share.show_whole()
+                t!(
+                    "core-sprayed-in-bands-of-are-treated",
+                    total = total.show(farm.units),
+                    covered = covered.show(farm.units),
+                    show_whole = share.show_whole()
                 ),
                 Basis::Arithmetic,
             )
-            .hint("Read on the label whether its rate is for the band or for the whole field."),
+            .hint(t!("core-read-on-the-label-whether-its")),
         );
     }
     planned
@@ -413,16 +410,15 @@ fn judge_parts(
         return;
     }
     let names = label::listed(&label::once(names).into_iter().map(|name| format!("\"{name}\"")).collect::<Vec<_>>());
-    let text = format!(
-        "{}: this pass and {names} are parts of one application and cover {} together; {} can be sprayed",
-        field.name,
-        whole.show(farm.units),
-        sprayable.show(farm.units)
+    let text = t!(
+        "core-this-pass-and-are-parts-of",
+        name = field.name,
+        names = names,
+        whole = whole.show(farm.units),
+        sprayable = sprayable.show(farm.units)
     );
     findings.push(
-        Finding::stop(Subject::Field(id.clone()), text, Basis::Arithmetic).hint(
-            "Lower the ground of a part, or mend the field's area; a second application is planned as a new pass.",
-        ),
+        Finding::stop(Subject::Field(id.clone()), text, Basis::Arithmetic).hint(t!("core-lower-the-ground-of-a-part")),
     );
 }
 
@@ -434,10 +430,15 @@ fn sprayable(field: &Field, findings: &mut Vec<Finding>, id: &Id) -> Area {
         findings.push(
             Finding::stop(
                 Subject::Field(id.clone()),
-                format!("{}: {} stay unsprayed, more than its {}", field.name, unsprayed.text(), field.area.text()),
+                t!(
+                    "core-stay-unsprayed-more-than-its",
+                    name = field.name,
+                    unsprayed = unsprayed.text(),
+                    area = field.area.text()
+                ),
                 Basis::Arithmetic,
             )
-            .hint("Mend the areas in Fields."),
+            .hint(t!("core-mend-the-areas-in-fields")),
         );
     }
     field.sprayable()
@@ -447,20 +448,16 @@ fn rig_of<'a>(farm: &'a Farm, pass_id: &Id, pass: &Pass, findings: &mut Vec<Find
     let about = || Subject::Pass(pass_id.clone());
     if pass.rig.is_empty() {
         findings.push(
-            Finding::stop(about(), "No rig is chosen, so the loads cannot be reckoned", Basis::Arithmetic)
-                .hint("Choose the rig in the heading line."),
+            Finding::stop(about(), t!("core-no-rig-is-chosen-so-the"), Basis::Arithmetic)
+                .hint(t!("core-choose-the-rig-in-the-heading")),
         );
         return None;
     }
     let rig = farm.rigs.get(&pass.rig);
     if rig.is_none() {
         findings.push(
-            Finding::stop(
-                about(),
-                format!("The pass takes rig \"{}\", which is not in the shed", pass.rig),
-                Basis::Arithmetic,
-            )
-            .hint("Choose another rig, or add it in the shed."),
+            Finding::stop(about(), t!("core-the-pass-takes-rig-which-is", rig = pass.rig), Basis::Arithmetic)
+                .hint(t!("core-choose-another-rig-or-add-it")),
         );
     }
     rig
@@ -472,10 +469,10 @@ fn carrier(pass_id: &Id, pass: &Pass, findings: &mut Vec<Finding>) -> Option<Car
         findings.push(
             Finding::stop(
                 Subject::Pass(pass_id.clone()),
-                "The spray volume over ground is not typed",
+                t!("core-the-spray-volume-over-ground-is"),
                 Basis::Arithmetic,
             )
-            .hint("Open the rig in the heading line and type it, such as \"15 gal/ac\" or \"140 L/ha\"."),
+            .hint(t!("core-open-the-rig-in-the-heading")),
         );
     }
     carrier
@@ -495,16 +492,16 @@ fn time(
         findings.push(
             Finding::note(
                 Subject::Pass(pass_id.clone()),
-                format!("The time to spray is not known: {} lacks speed, boom width or field efficiency", rig.name),
+                t!("core-the-time-to-spray-is-not", name = rig.name),
                 Basis::Arithmetic,
             )
-            .hint("Type them in the shed."),
+            .hint(t!("core-type-them-in-the-shed")),
         );
         return None;
     };
     let time = area.time(speed.value(), boom.value(), efficiency.value())?;
     workings.push(
-        Working::new("Time to spray")
+        Working::new(t!("core-time-to-spray"))
             .step(
                 format!(
                     "{} ÷ ({} × {} × {})",
@@ -515,7 +512,7 @@ fn time(
                 ),
                 time.show(units),
             )
-            .step("filling and road are not counted", "–"),
+            .step(t!("core-filling-and-road-are-not-counted"), "–"),
     );
     Some(time)
 }
@@ -524,8 +521,8 @@ fn mix<'a>(farm: &'a Farm, pass_id: &Id, pass: &'a Pass, findings: &mut Vec<Find
     let mut mix: Vec<(&Id, &Product)> = Vec::new();
     if pass.mix.is_empty() {
         findings.push(
-            Finding::stop(Subject::Pass(pass_id.clone()), "The tank mix is empty", Basis::Arithmetic)
-                .hint("Add its products with their rates."),
+            Finding::stop(Subject::Pass(pass_id.clone()), t!("core-the-tank-mix-is-empty"), Basis::Arithmetic)
+                .hint(t!("core-add-its-products-with-their-rates")),
         );
     }
     for line in &pass.mix {
@@ -533,18 +530,18 @@ fn mix<'a>(farm: &'a Farm, pass_id: &Id, pass: &'a Pass, findings: &mut Vec<Find
             None => findings.push(
                 Finding::stop(
                     Subject::Pass(pass_id.clone()),
-                    format!("The mix holds \"{}\", which is not in the shed", line.product),
+                    t!("core-the-mix-holds-which-is-not", product = line.product),
                     Basis::Arithmetic,
                 )
-                .hint("Take it out, or add the product in the shed."),
+                .hint(t!("core-take-it-out-or-add-the")),
             ),
             Some((id, product)) if mix.iter().any(|(other, _)| *other == id) => findings.push(
                 Finding::stop(
                     Subject::Product(id.clone()),
-                    format!("{} stands twice in the mix; only the first counts", product.name),
+                    t!("core-stands-twice-in-the-mix-only", name = product.name),
                     Basis::Arithmetic,
                 )
-                .hint("Take one of the two out."),
+                .hint(t!("core-take-one-of-the-two-out")),
             ),
             Some((id, product)) => mix.push((id, product)),
         }
@@ -559,14 +556,14 @@ fn cost(product: &Product, demand: Amount, findings: &mut Vec<Finding>, id: &Id)
         findings.push(
             Finding::note(
                 Subject::Product(id.clone()),
-                format!(
-                    "The price of {} is per {}, so its cost is not counted",
-                    product.name,
-                    if product.is_liquid() { "mass, but it is a liquid" } else { "volume, but it is dry" }
+                t!(
+                    "core-the-price-of-is-per-so",
+                    name = product.name,
+                    which = if product.is_liquid() { "yes" } else { "no" }
                 ),
                 Basis::Arithmetic,
             )
-            .hint("Mend the price in the shed."),
+            .hint(t!("core-mend-the-price-in-the-shed")),
         );
     }
     cost

@@ -1,5 +1,6 @@
 //! The desk: what runs across all views (opening, saving, undo, closing), with its bar, its foot and its window.
 
+use tankard_core::t;
 mod backups;
 mod bar;
 mod days;
@@ -192,7 +193,7 @@ impl Desk {
             return;
         }
         let snapshot = self.document.snapshot();
-        let task = Task::looks("Verifying the seals of the records", "The seals were not verified")
+        let task = Task::looks(t!("app-verifying-the-seals-of-the-records"), t!("app-the-seals-were-not-verified"))
             .counting("record", "records")
             .in_place("seals");
         self.start(
@@ -335,14 +336,14 @@ impl Desk {
     fn is_held_back(&mut self) -> bool {
         let Some(id) = self.season_log.begun_amendment(self.document.farm()) else { return false };
         self.lead_to(&Subject::Record(id));
-        self.tell_problem("An amendment is begun here; keep it or leave the record as it was first");
+        self.tell_problem(t!("app-an-amendment-is-begun-here-keep"));
         true
     }
 
     /// Does a command.
     pub fn run(&mut self, command: Command, ctx: &Context) {
         if self.is_opening_first && command.needs_farm() {
-            self.tell("The farm is still being read; do that when it is there");
+            self.tell(t!("app-the-farm-is-still-being-read"));
             return;
         }
         let leaves =
@@ -560,7 +561,7 @@ impl Desk {
         self.document.edit(|farm| is_done = offer.take(farm));
         self.document.take_point();
         if !is_done {
-            self.tell_problem(format!("{} could not be taken: what it was for is gone or signed", offer.text()));
+            self.tell_problem(t!("app-could-not-be-taken-what-it", offer = offer.text()));
         }
     }
 
@@ -603,10 +604,10 @@ impl Desk {
             // Undone to what is saved: nothing is left to offer.
             self.drop_kept();
         }
-        let title = format!(
-            "{}{} – Tankard",
-            self.document.farm().name,
-            if self.document.is_unsaved() { " (not saved)" } else { "" }
+        let title = t!(
+            "app-tankard",
+            name = self.document.farm().name,
+            which = if self.document.is_unsaved() { "yes" } else { "no" }
         );
         if title != self.shown_title {
             ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));

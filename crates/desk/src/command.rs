@@ -2,6 +2,7 @@
 //! the same value.
 
 use egui::{Context, Key, KeyboardShortcut, Modifiers};
+use tankard_core::t;
 
 use crate::guide::Place;
 
@@ -24,12 +25,12 @@ impl View {
     pub const ALL: [Self; 4] = [Self::Fields, Self::TankLoads, Self::SeasonLog, Self::Shed];
 
     /// Its name.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Self::Fields => "Fields",
-            Self::TankLoads => "Tank loads",
-            Self::SeasonLog => "Season log",
-            Self::Shed => "Shed",
+            Self::Fields => t!("app-fields"),
+            Self::TankLoads => t!("app-tank-loads"),
+            Self::SeasonLog => t!("app-season-log"),
+            Self::Shed => t!("app-shed"),
         }
     }
 }
@@ -112,29 +113,29 @@ impl Command {
     /// The words in a menu.
     pub fn text(&self) -> String {
         match self {
-            Self::New => "New farm".to_owned(),
-            Self::Open => "Open…".to_owned(),
+            Self::New => t!("app-new-farm").to_owned(),
+            Self::Open => t!("app-open-7bf").to_owned(),
             Self::OpenPath(path) => path.display().to_string(),
-            Self::OpenDemo => "Open a copy of the demo farm".to_owned(),
-            Self::Save => "Save".to_owned(),
-            Self::SaveAs => "Save as…".to_owned(),
-            Self::FarmPage => "Name, units, paper…".to_owned(),
-            Self::Backups => "Backups…".to_owned(),
-            Self::ImportBoundaries => "Import boundaries…".to_owned(),
-            Self::ExportBoundaries => "Export boundaries as GeoJSON…".to_owned(),
-            Self::ExportTaskData => "Export the chosen pass as task data…".to_owned(),
-            Self::Undo => "Undo".to_owned(),
-            Self::Redo => "Redo".to_owned(),
+            Self::OpenDemo => t!("app-open-a-copy-of-the-demo").to_owned(),
+            Self::Save => t!("app-save").to_owned(),
+            Self::SaveAs => t!("app-save-as").to_owned(),
+            Self::FarmPage => t!("app-name-units-paper").to_owned(),
+            Self::Backups => t!("app-backups-770").to_owned(),
+            Self::ImportBoundaries => t!("app-import-boundaries").to_owned(),
+            Self::ExportBoundaries => t!("app-export-boundaries-as-geojson").to_owned(),
+            Self::ExportTaskData => t!("app-export-the-chosen-pass-as-task").to_owned(),
+            Self::Undo => t!("app-undo").to_owned(),
+            Self::Redo => t!("app-redo").to_owned(),
             Self::Go(view) => view.name().to_owned(),
-            Self::CancelWork => "Cancel what is being done".to_owned(),
-            Self::Larger => "Larger".to_owned(),
-            Self::Smaller => "Smaller".to_owned(),
-            Self::PlainSize => "At 100 %".to_owned(),
-            Self::Light => "Light".to_owned(),
-            Self::Dark => "Dark".to_owned(),
-            Self::Guide => "Guide".to_owned(),
+            Self::CancelWork => t!("app-cancel-what-is-being-done").to_owned(),
+            Self::Larger => t!("app-larger").to_owned(),
+            Self::Smaller => t!("app-smaller").to_owned(),
+            Self::PlainSize => t!("app-at-100").to_owned(),
+            Self::Light => t!("app-light").to_owned(),
+            Self::Dark => t!("app-dark").to_owned(),
+            Self::Guide => t!("app-guide").to_owned(),
             Self::GuideTo(place) => place.heading().unwrap_or_else(|| place.page.clone()),
-            Self::Quit => "Close".to_owned(),
+            Self::Quit => t!("app-close").to_owned(),
         }
     }
 

@@ -3,6 +3,7 @@
 use std::path::PathBuf;
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
 use std::time::{Duration, Instant};
+use tankard_core::t;
 
 use egui::{Context, Ui};
 
@@ -51,29 +52,31 @@ pub enum Purpose {
 }
 
 impl Purpose {
-    const fn words(self) -> (&'static str, &'static str) {
+    fn words(self) -> (&'static str, &'static str) {
         match self {
-            Self::OpenFarm => ("Open a farm", "Open"),
-            Self::SaveFarm => ("Save the farm as", "Save"),
-            Self::SaveCards => ("Save the load cards as", "Save"),
-            Self::SaveSheet => ("Save the evening sheet as", "Save"),
-            Self::SaveJar => ("Save the jar test as", "Save"),
-            Self::SaveReview => ("Save the season review as", "Save"),
-            Self::SaveRecords | Self::SaveRecordsJson => ("Save the records as", "Save"),
-            Self::SaveBookByField | Self::SaveBookByDate | Self::SaveRecordPages => ("Save the record book as", "Save"),
-            Self::SaveWorkersSheet => ("Save the sheet for workers as", "Save"),
-            Self::ReadRecords => ("Read records from", "Read"),
-            Self::ReadForecast => ("Read a forecast from", "Read"),
-            Self::ReadBoundaries => ("Read boundaries from", "Read"),
-            Self::SaveBoundaries => ("Save the boundaries as", "Save"),
-            Self::SaveTaskData => ("Save the task data as", "Save"),
-            Self::ReadPicture => ("Take a picture for the map from", "Take"),
+            Self::OpenFarm => (t!("app-open-a-farm"), t!("app-open-0e9")),
+            Self::SaveFarm => (t!("app-save-the-farm-as"), t!("app-save")),
+            Self::SaveCards => (t!("app-save-the-load-cards-as"), t!("app-save")),
+            Self::SaveSheet => (t!("app-save-the-evening-sheet-as"), t!("app-save")),
+            Self::SaveJar => (t!("app-save-the-jar-test-as"), t!("app-save")),
+            Self::SaveReview => (t!("app-save-the-season-review-as"), t!("app-save")),
+            Self::SaveRecords | Self::SaveRecordsJson => (t!("app-save-the-records-as"), t!("app-save")),
+            Self::SaveBookByField | Self::SaveBookByDate | Self::SaveRecordPages => {
+                (t!("app-save-the-record-book-as"), t!("app-save"))
+            }
+            Self::SaveWorkersSheet => (t!("app-save-the-sheet-for-workers-as"), t!("app-save")),
+            Self::ReadRecords => (t!("app-read-records-from"), t!("app-read")),
+            Self::ReadForecast => (t!("app-read-a-forecast-from"), t!("app-read")),
+            Self::ReadBoundaries => (t!("app-read-boundaries-from"), t!("app-read")),
+            Self::SaveBoundaries => (t!("app-save-the-boundaries-as"), t!("app-save")),
+            Self::SaveTaskData => (t!("app-save-the-task-data-as"), t!("app-save")),
+            Self::ReadPicture => (t!("app-take-a-picture-for-the-map"), t!("app-take")),
         }
     }
 
-    const fn endings(self) -> (&'static str, &'static [&'static str]) {
+    fn endings(self) -> (&'static str, &'static [&'static str]) {
         match self {
-            Self::OpenFarm | Self::SaveFarm => ("Tankard farm", &["ron"]),
+            Self::OpenFarm | Self::SaveFarm => (t!("app-tankard-farm"), &["ron"]),
             Self::SaveCards
             | Self::SaveSheet
             | Self::SaveJar
@@ -84,13 +87,16 @@ impl Purpose {
             | Self::SaveWorkersSheet => ("PDF", &["pdf"]),
             Self::SaveRecords => ("CSV", &["csv"]),
             Self::SaveRecordsJson => ("JSON", &["json"]),
-            Self::ReadBoundaries => {
-                ("Boundaries", &["geojson", "json", "shp", "kml", "kmz", "xml", "zip", "SHP", "KML", "XML", "ZIP"])
-            }
+            Self::ReadBoundaries => (
+                t!("app-boundaries"),
+                &["geojson", "json", "shp", "kml", "kmz", "xml", "zip", "SHP", "KML", "XML", "ZIP"],
+            ),
             Self::SaveBoundaries => ("GeoJSON", &["geojson"]),
-            Self::SaveTaskData => ("Task data (ISO 11783-10)", &["zip", "xml"]),
-            Self::ReadPicture => ("PNG and JPEG", &["png", "jpg", "jpeg"]),
-            Self::ReadForecast | Self::ReadRecords => ("CSV and other tables of text", &["csv", "tsv", "txt", "dat"]),
+            Self::SaveTaskData => (t!("app-task-data-iso-11783-10"), &["zip", "xml"]),
+            Self::ReadPicture => (t!("app-png-and-jpeg"), &["png", "jpg", "jpeg"]),
+            Self::ReadForecast | Self::ReadRecords => {
+                (t!("app-csv-and-other-tables-of-text"), &["csv", "tsv", "txt", "dat"])
+            }
         }
     }
 }
@@ -179,8 +185,8 @@ impl Picker {
                     let mut give_up = false;
                     egui::Panel::bottom("asking").show(ui, |ui| {
                         ui.horizontal(|ui| {
-                            ui.label(look::soft(ui, "Waiting for the system's file dialog"));
-                            if boxes::act(ui, "Type the path instead").clicked() {
+                            ui.label(look::soft(ui, t!("app-waiting-for-the-systems-file-dialog")));
+                            if boxes::act(ui, t!("app-type-the-path-instead")).clicked() {
                                 give_up = true;
                             }
                         });
@@ -198,8 +204,12 @@ impl Picker {
                     ui.add_space(look::GRID);
                     ui.horizontal(|ui| {
                         ui.label(look::strong(title));
-                        let response =
-                            boxes::text(ui, "Path of the file", text, (ui.available_width() - 150.0).max(120.0));
+                        let response = boxes::text(
+                            ui,
+                            t!("app-path-of-the-file"),
+                            text,
+                            (ui.available_width() - 150.0).max(120.0),
+                        );
                         if !std::mem::replace(shown, true) {
                             response.request_focus();
                         }
@@ -207,7 +217,9 @@ impl Picker {
                         if (ui.button(verb).clicked() || entered) && !text.trim().is_empty() {
                             answer = Some(Some(PathBuf::from(text.trim())));
                         }
-                        if ui.button("Cancel").clicked() || ui.input(|input| input.key_pressed(egui::Key::Escape)) {
+                        if ui.button(t!("app-cancel")).clicked()
+                            || ui.input(|input| input.key_pressed(egui::Key::Escape))
+                        {
                             answer = Some(None);
                         }
                     });

@@ -1,6 +1,7 @@
 //! Records that may be of one application: the same day, a field and a product that both have.
 
 use std::collections::HashMap;
+use tankard_core::t;
 
 use jiff::civil::{Date, Time};
 use tankard_core::farm::{Farm, Id, Record};
@@ -54,7 +55,7 @@ fn known(record: &Record) -> Known {
 
 /// How a record that another looks like is named.
 pub(crate) fn named(record: &Record) -> String {
-    format!("\"{}\" of {}", record.name, record.date)
+    t!("file-of", name = record.name, date = record.date)
 }
 
 fn fields(record: &Record) -> impl Iterator<Item = String> {

@@ -4,6 +4,7 @@
 use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
+use tankard_core::t;
 
 use jiff::civil::{Date, DateTime};
 
@@ -134,7 +135,7 @@ impl Backups {
                 }
                 parent => fs::create_dir(folder).map(|()| flush_folder(parent.unwrap_or(Path::new(".")))),
             };
-            watch(Step::Folder).and_then(make).map_err(io_error("making a folder for backups", folder))?;
+            watch(Step::Folder).and_then(make).map_err(io_error(t!("file-making-a-folder-for-backups"), folder))?;
         }
         let moment = self.now.strftime(MOMENT).to_string();
         let all = in_folder(folder, &stem(path));
@@ -150,8 +151,8 @@ impl Backups {
             count => format!("{} {moment} {count:02}.ron", stem(path)),
         };
         let free = (1..100).map(|count| folder.join(name(count))).find(|free| !free.exists() && !free.is_symlink());
-        let full = || io::Error::new(io::ErrorKind::AlreadyExists, "a hundred backups of one second are there already");
-        let free = free.ok_or_else(full).map_err(io_error("keeping a backup", folder))?;
+        let full = || io::Error::new(io::ErrorKind::AlreadyExists, t!("file-a-hundred-backups-of-one-second"));
+        let free = free.ok_or_else(full).map_err(io_error(t!("file-keeping-a-backup"), folder))?;
         put_watched(&free, bytes, watch)?;
         Ok(free)
     }

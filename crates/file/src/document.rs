@@ -6,6 +6,7 @@ use ron::ser::PrettyConfig;
 use serde::{Deserialize, Serialize};
 use tankard_core::farm::{FORMAT, Farm};
 use tankard_core::progress::{Cancelled, Tell, untold};
+use tankard_core::t;
 use thiserror::Error;
 
 use crate::{beside, migrate, quick};
@@ -14,19 +15,19 @@ use crate::{beside, migrate, quick};
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 pub enum ReadError {
     /// There is nothing in it.
-    #[error("the file is empty; take a backup, or begin a new farm")]
+    #[error("{}", t!("file-the-file-is-empty-take-a"))]
     Empty,
     /// It is not text.
-    #[error("the file is not UTF-8 text, so it is no farm file")]
+    #[error("{}", t!("file-the-file-is-not-utf-8"))]
     NotText,
     /// A newer program wrote it.
-    #[error("the file has format {found}; this Tankard knows formats up to {FORMAT}. Open it with a newer Tankard")]
+    #[error("{}", t!("file-the-file-has-format-this-tankard", found = .found, FORMAT = .FORMAT))]
     Newer {
         /// Its format.
         found: u32,
     },
     /// No program wrote such a format.
-    #[error("the file has format {found}, which never was; look at its first lines")]
+    #[error("{}", t!("file-the-file-has-format-which-never", found = .found))]
     NoSuchFormat {
         /// Its format.
         found: u32,
@@ -35,7 +36,7 @@ pub enum ReadError {
     #[error(transparent)]
     Cancelled(#[from] Cancelled),
     /// Something in it does not fit.
-    #[error("line {line}, column {column}: {what}")]
+    #[error("{}", t!("file-line-column", line = .line, column = .column, what = .what))]
     Does {
         /// Line, from 1.
         line: usize,
@@ -51,7 +52,7 @@ impl From<SpannedError> for ReadError {
         // New facts come into a format without a new number.
         let may_be_newer = match error.code {
             ron::Error::NoSuchStructField { .. } | ron::Error::NoSuchEnumVariant { .. } => {
-                "; a newer Tankard may have written it"
+                t!("file-a-newer-tankard-may-have-written")
             }
             _ => "",
         };

@@ -5,6 +5,7 @@ use std::fs::{self, File, OpenOptions};
 use std::io::{self, Write};
 use std::path::{Path, PathBuf};
 use std::time::{Duration, SystemTime};
+use tankard_core::t;
 
 use jiff::civil::DateTime;
 
@@ -35,12 +36,12 @@ pub struct Holder {
 impl Holder {
     /// In words: "ann on barn-pc (process 123) since 2031-06-11 20:14".
     pub fn words(&self) -> String {
-        format!(
-            "{} on {} (process {}) since {}",
-            self.user,
-            self.host,
-            self.process,
-            self.since.strftime("%Y-%m-%d %H:%M")
+        t!(
+            "file-on-process-since",
+            user = self.user,
+            host = self.host,
+            process = self.process,
+            strftime = self.since.strftime("%Y-%m-%d %H:%M")
         )
     }
 
@@ -89,8 +90,8 @@ impl Other {
     pub fn words(&self) -> String {
         let who = self.holder.as_ref().map_or_else(|| "someone".to_owned(), Holder::words);
         match &self.stale {
-            None => format!("{who} has this farm open"),
-            Some(why) => format!("{who} had this farm open and did not close it: {why}"),
+            None => t!("file-has-this-farm-open", who = who),
+            Some(why) => t!("file-had-this-farm-open-and-did", who = who, why = why),
         }
     }
 }
@@ -128,11 +129,11 @@ impl Lock {
         match new.write(true).create_new(true).open(&path) {
             Ok(mut file) => {
                 let written = file.write_all(me.text().as_bytes());
-                written.map_err(io_error("writing the lock", &path))?;
+                written.map_err(io_error(t!("file-writing-the-lock"), &path))?;
                 Ok(Taken::Ours(Self { path, me }))
             }
             Err(error) if error.kind() == io::ErrorKind::AlreadyExists => Ok(Taken::Theirs(look(&path, &me.host))),
-            Err(error) => Err(io_error("writing the lock", &path)(error)),
+            Err(error) => Err(io_error(t!("file-writing-the-lock"), &path)(error)),
         }
     }
 
@@ -156,7 +157,7 @@ impl Lock {
             Some(holder) if holder == self.me => {
                 let file = OpenOptions::new().write(true).open(&self.path);
                 let refreshed = file.and_then(|mut file| file.write_all(self.me.text().as_bytes()));
-                refreshed.map_err(io_error("refreshing the lock", &self.path))?;
+                refreshed.map_err(io_error(t!("file-refreshing-the-lock"), &self.path))?;
                 Ok(None)
             }
             Some(_) => Ok(Some(look(&self.path, &self.me.host))),
@@ -188,14 +189,11 @@ fn look(path: &Path, host: &str) -> Other {
     let holder = bytes_of(path).ok().and_then(|bytes| Holder::parse(&String::from_utf8(bytes).ok()?));
     let stale = match &holder {
         Some(holder) if holder.host == host && is_gone(holder.process) => {
-            Some("its process has ended, as after a crash or a power cut".to_owned())
+            Some(t!("file-its-process-has-ended-as-after").to_owned())
         }
-        _ => age(path).filter(|age| *age > STALE).map(|age| {
-            format!(
-                "no sign of it for {} minutes, as after a crash, a power cut or a lost connection",
-                age.as_secs() / 60
-            )
-        }),
+        _ => age(path)
+            .filter(|age| *age > STALE)
+            .map(|age| t!("file-no-sign-of-it-for-minutes", as_secs = age.as_secs() / 60)),
     };
     Other { holder, stale }
 }

@@ -4,6 +4,7 @@
 //! in it leads to a picture on this machine, or nowhere: looking at a path on another machine would already call there.
 
 use std::path::{Path, PathBuf};
+use tankard_core::t;
 
 use thiserror::Error;
 
@@ -72,13 +73,13 @@ fn is_device(name: &str) -> bool {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Error)]
 pub enum NoPicture {
     /// It leads to another machine, or to a device.
-    #[error("it leads off this machine or to a device; copy the picture beside the farm")]
+    #[error("{}", t!("file-it-leads-off-this-machine-or"))]
     Elsewhere,
     /// It ends like no picture.
-    #[error("it is no picture by its ending")]
+    #[error("{}", t!("file-it-is-no-picture-by-its"))]
     NotAPicture,
     /// There is no such file.
-    #[error("not there")]
+    #[error("{}", t!("file-not-there"))]
     Missing,
 }
 

@@ -6,6 +6,7 @@ use std::fs::{self, File, OpenOptions};
 use std::io::{self, Write};
 use std::path::{Path, PathBuf};
 use std::time::Duration;
+use tankard_core::t;
 
 use tempfile::NamedTempFile;
 
@@ -62,7 +63,7 @@ pub fn put(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
 /// # Errors
 /// As [`put`].
 pub(crate) fn put_own(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
-    no_link(path).map_err(io_error("removing a link", path))?;
+    no_link(path).map_err(io_error(t!("file-removing-a-link"), path))?;
     put(path, bytes)
 }
 
@@ -92,11 +93,11 @@ pub(crate) struct Target<'a> {
 
 impl<'a> Target<'a> {
     pub(crate) fn of(path: &'a Path) -> Result<Self, StoreError> {
-        let real = behind_links(path).map_err(io_error("following the link", path))?;
+        let real = behind_links(path).map_err(io_error(t!("file-following-the-link"), path))?;
         let before = fs::metadata(&real).ok();
         // A device or a folder is no place for a file, and must not be replaced by one.
         if before.as_ref().is_some_and(|data| !data.is_file()) {
-            let source = io::Error::new(io::ErrorKind::InvalidInput, "it is no ordinary file");
+            let source = io::Error::new(io::ErrorKind::InvalidInput, t!("file-it-is-no-ordinary-file"));
             return Err(io_error("writing", path)(source));
         }
         if before.as_ref().is_some_and(|data| data.permissions().readonly()) {
@@ -118,7 +119,7 @@ impl<'a> Target<'a> {
             Err(StoreError::Io { source, .. }) if may_not(source.kind()) && self.before.is_some() => {
                 return match spare {
                     Some(copy) => self.in_place(copy, bytes, watch),
-                    None => Err(io_error("making a new file", self.path)(source)),
+                    None => Err(io_error(t!("file-making-a-new-file"), self.path)(source)),
                 };
             }
             Err(error) => return Err(error),
@@ -137,7 +138,7 @@ impl<'a> Target<'a> {
             Err(error) if error.kind() != io::ErrorKind::NotFound && self.folder.is_dir() => {
                 self.in_place(&saving(&self.real), bytes, watch)
             }
-            Err(error) => Err(io_error("putting the new file in place", self.path)(error)),
+            Err(error) => Err(io_error(t!("file-putting-the-new-file-in-place"), self.path)(error)),
         }
     }
 
@@ -146,16 +147,16 @@ impl<'a> Target<'a> {
         let mut builder = tempfile::Builder::new();
         builder.prefix(PART.0).suffix(PART.1);
         let made = watch(Step::Make).and_then(|()| builder.tempfile_in(&self.folder));
-        let mut part = made.map_err(io_error("making a new file", self.path))?;
+        let mut part = made.map_err(io_error(t!("file-making-a-new-file"), self.path))?;
         write_in_steps(part.as_file_mut(), bytes, Step::Write, watch).map_err(io_error("writing", self.path))?;
         // A temporary file is private by default; the farm keeps the rights it had.
         let rights = watch(Step::Rights).and_then(|()| match &self.before {
             Some(before) => same_rights(part.as_file(), before),
             None => ordinary_rights(part.as_file()),
         });
-        rights.map_err(io_error("setting the rights", self.path))?;
+        rights.map_err(io_error(t!("file-setting-the-rights"), self.path))?;
         let flushed = watch(Step::Flush).and_then(|()| part.as_file().sync_all());
-        flushed.map_err(io_error("flushing to disk", self.path))?;
+        flushed.map_err(io_error(t!("file-flushing-to-disk"), self.path))?;
         Ok(part)
     }
 
@@ -163,7 +164,7 @@ impl<'a> Target<'a> {
     fn in_place(&self, copy: &Path, bytes: &[u8], watch: &mut Watch<'_>) -> Result<(), StoreError> {
         if let Some(folder) = copy.parent() {
             let made = watch(Step::Make).and_then(|()| fs::create_dir_all(folder));
-            made.map_err(io_error("making a copy", copy))?;
+            made.map_err(io_error(t!("file-making-a-copy"), copy))?;
         }
         let write_copy = |watch: &mut Watch<'_>| {
             no_link(copy)?;
@@ -175,7 +176,7 @@ impl<'a> Target<'a> {
         if let Err(error) = write_copy(watch) {
             // Half a copy is none; the file itself is not touched yet.
             let _ = fs::remove_file(copy);
-            return Err(io_error("making a copy", copy)(error));
+            return Err(io_error(t!("file-making-a-copy"), copy)(error));
         }
         if let Some(folder) = copy.parent() {
             flush_folder(folder);
@@ -189,7 +190,7 @@ impl<'a> Target<'a> {
             file.sync_all()?;
             // A share may say that all is well and have written something else.
             let stands = bytes_of(&self.real).map_err(io::Error::other)?;
-            if stands == bytes { Ok(()) } else { Err(io::Error::other("what was written does not read the same")) }
+            if stands == bytes { Ok(()) } else { Err(io::Error::other(t!("file-what-was-written-does-not-read"))) }
         };
         write_here(watch).map_err(|source| StoreError::Broken {
             source,
@@ -253,7 +254,7 @@ fn behind_links(path: &Path) -> io::Result<PathBuf> {
         let Ok(target) = fs::read_link(&real) else { return Ok(real) };
         real = real.parent().unwrap_or(Path::new("")).join(target);
     }
-    Err(io::Error::other("it leads round in a circle"))
+    Err(io::Error::other(t!("file-it-leads-round-in-a-circle")))
 }
 
 #[cfg(unix)]

@@ -5,6 +5,7 @@ use std::fs::File;
 use std::io::{self, Read};
 use std::path::{Path, PathBuf};
 use std::thread;
+use tankard_core::t;
 
 use tankard_core::farm::Farm;
 use tankard_core::progress::{Cancelled, Tell, untold};
@@ -95,7 +96,7 @@ pub enum StoreError {
     #[error(transparent)]
     Cancelled(#[from] Cancelled),
     /// The document could not be written as text.
-    #[error("the farm could not be written as text: {0}")]
+    #[error("{}", t!("file-the-farm-could-not-be-written", it = .0))]
     Write(#[from] ron::Error),
 }
 
@@ -104,15 +105,15 @@ fn what_to_do(doing: &str, kind: io::ErrorKind) -> &'static str {
     match kind {
         _ if doing == OPENING || doing == READING => "",
         io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded => {
-            "; there is no room: make some, or save under another name on another disk"
+            t!("file-there-is-no-room-make-some")
         }
         io::ErrorKind::ReadOnlyFilesystem | io::ErrorKind::PermissionDenied => {
-            "; nothing may be written there: save under another name in a folder of your own"
+            t!("file-nothing-may-be-written-there-save")
         }
         io::ErrorKind::NotFound => {
-            "; the folder is not there: put the stick or the share back that it is on, or save under another name"
+            t!("file-the-folder-is-not-there-put")
         }
-        _ => "; try again, or save under another name on another disk",
+        _ => t!("file-try-again-or-save-under-another"),
     }
 }
 
@@ -317,17 +318,17 @@ pub fn put_report(path: &Path, bytes: &[u8], report: Report) -> Result<(), Store
 pub fn put_report_told(path: &Path, bytes: &[u8], report: Report, tell: &Tell<'_>) -> Result<(), StoreError> {
     // Whoever made the link decided what would be written over, not the one who chose the name.
     if path.is_symlink() {
-        return Err(StoreError::OtherKind { found: "a link to another place", path: path.to_owned() });
+        return Err(StoreError::OtherKind { found: t!("file-a-link-to-another-place"), path: path.to_owned() });
     }
     if path.is_file() {
         let mut head = Vec::new();
-        let file = File::open(path).map_err(io_error("looking at the file there", path))?;
-        file.take(HEAD).read_to_end(&mut head).map_err(io_error("looking at the file there", path))?;
+        let file = File::open(path).map_err(io_error(t!("file-looking-at-the-file-there"), path))?;
+        file.take(HEAD).read_to_end(&mut head).map_err(io_error(t!("file-looking-at-the-file-there"), path))?;
         let is_pdf = head.starts_with(b"%PDF");
         let found = match report {
             _ if head.is_empty() => None,
-            _ if is_farm(&head) => Some("a farm"),
-            Report::Pdf if !is_pdf => Some("no PDF"),
+            _ if is_farm(&head) => Some(t!("file-a-farm")),
+            Report::Pdf if !is_pdf => Some(t!("file-no-pdf")),
             Report::Csv | Report::Json if is_pdf => Some("a PDF"),
             Report::Pdf | Report::Csv | Report::Json => None,
         };

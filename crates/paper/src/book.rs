@@ -1,6 +1,7 @@
 //! The record book: what was sprayed, record by record, with all that each holds.
 
 use std::collections::BTreeMap;
+use tankard_core::t;
 
 use jiff::civil::{Date, DateTime, Time};
 use serde::Serialize;
@@ -140,7 +141,9 @@ fn book(farm: &Farm, records: &[(&Id, &Record)], options: Options, printed: Date
     let holder = if keeping.holder.is_empty() { &farm.name } else { &keeping.holder };
     let days = || records.iter().map(|(_, record)| record.date);
     let period = match (days().min(), days().max()) {
-        (Some(first), Some(last)) if first != last => format!("{} to {}", short_date(first), short_date(last)),
+        (Some(first), Some(last)) if first != last => {
+            t!("paper-to", first = short_date(first), last = short_date(last))
+        }
         (Some(day), _) => short_date(day),
         _ => String::new(),
     };
@@ -178,14 +181,14 @@ fn by_field(farm: &Farm, records: &[(&Id, &Record)]) -> Vec<Group> {
             let name = names.get(id).copied().unwrap_or_default();
             let here = groups.entry((name, id)).or_insert_with(|| group(name));
             if let Some(first) = first {
-                here.elsewhere.push(format!("{}, {}: see {first}", short_date(record.date), record.name));
+                here.elsewhere.push(t!("paper-see", date = short_date(record.date), name = record.name, first = first));
             } else {
                 here.records.push(entry(farm, record));
                 first = Some(name);
             }
         }
         if record.fields.is_empty() {
-            let here = groups.entry(("", &none)).or_insert_with(|| group("No field written down"));
+            let here = groups.entry(("", &none)).or_insert_with(|| group(t!("paper-no-field-written-down")));
             here.records.push(entry(farm, record));
         }
     }
@@ -222,57 +225,61 @@ fn entry(farm: &Farm, record: &Record) -> Entry {
     // What records usually hold stands with a blank where it is not written down; the rest only where it is.
     let mut pairs: Vec<(String, String)> = Vec::new();
     let mut usual = |name: &str, value: String| pairs.push((name.to_owned(), value));
-    usual("Began", clock_of(record.start));
-    usual("Ended", clock_of(record.end));
-    usual("Applicator", record.operator.clone());
-    usual("Certificate number", record.certificate.clone());
-    usual("Weeds or pests", record.weeds.join(", "));
-    usual("Spray volume", listed(&[typed(record.volume.as_ref()), after("planned", &typed(record.planned.as_ref()))]));
+    usual(t!("paper-began"), clock_of(record.start));
+    usual(t!("paper-ended"), clock_of(record.end));
+    usual(t!("paper-applicator"), record.operator.clone());
+    usual(t!("paper-certificate-number"), record.certificate.clone());
+    usual(t!("paper-weeds-or-pests"), record.weeds.join(", "));
+    usual(
+        t!("paper-spray-volume"),
+        listed(&[typed(record.volume.as_ref()), after("planned", &typed(record.planned.as_ref()))]),
+    );
     let machine = [
         record.rig.clone(),
         record.method.clone(),
         record.nozzles.clone(),
         typed(record.pressure.as_ref()),
         typed(record.speed.as_ref()),
-        after("nozzle height", &typed(record.height.as_ref())),
+        after(t!("paper-nozzle-height"), &typed(record.height.as_ref())),
     ];
-    usual("Machine", listed(&machine));
-    usual("Droplets", record.droplets.map(|class| class.name().to_owned()).unwrap_or_default());
+    usual(t!("paper-machine"), listed(&machine));
+    usual(t!("paper-droplets"), record.droplets.map(|class| class.name().to_owned()).unwrap_or_default());
     let mut also = |name: &str, value: String| {
         if !value.trim().is_empty() {
             pairs.push((name.to_owned(), value));
         }
     };
-    also("Supervised by", record.supervisor.clone());
-    also("Also worked on it", record.helpers.clone());
+    also(t!("paper-supervised-by"), record.supervisor.clone());
+    also(t!("paper-also-worked-on-it"), record.helpers.clone());
     if let Some(customer) = &record.customer {
-        let copied = customer.copied.map(|day| after("copy handed over", &short_date(day))).unwrap_or_default();
+        let copied =
+            customer.copied.map(|day| after(t!("paper-copy-handed-over"), &short_date(day))).unwrap_or_default();
         let parts = [customer.name.clone(), customer.address.clone(), customer.phone.clone(), copied];
-        also("For", listed(&parts));
+        also(t!("paper-for"), listed(&parts));
     }
-    also("Water", record.water.clone());
-    also("Loads", record.loads.map(|loads| loads.to_string()).unwrap_or_default());
+    also(t!("paper-water"), record.water.clone());
+    also(t!("paper-loads"), record.loads.map(|loads| loads.to_string()).unwrap_or_default());
     also(
-        "Left over",
+        t!("paper-left-over"),
         record
             .left
             .as_ref()
             .map(|left| listed(&[left.volume.text().to_owned(), left.went.clone()]))
             .unwrap_or_default(),
     );
-    also("Cleaned out", record.clean_out.clone());
-    also("Forecast kept", record.expected.as_ref().map(expected).unwrap_or_default());
-    also("Record made", record.made.map(moment).unwrap_or_default());
+    also(t!("paper-cleaned-out"), record.clean_out.clone());
+    also(t!("paper-forecast-kept"), record.expected.as_ref().map(expected).unwrap_or_default());
+    also(t!("paper-record-made"), record.made.map(moment).unwrap_or_default());
     for (key, value) in &record.more {
         let own = farm.keeping.own.get(key).map(|element| element.name.clone());
         also(&own.unwrap_or_else(|| capital(&key.replace(['-', '_'], " "))), value.clone());
     }
     let mut notes = Vec::new();
     if !record.note.is_empty() {
-        notes.push(("Note".to_owned(), record.note.clone()));
+        notes.push((t!("paper-note").to_owned(), record.note.clone()));
     }
     for outcome in &record.outcomes {
-        notes.push(("Outcome".to_owned(), outcome_words(record, outcome)));
+        notes.push((t!("paper-outcome").to_owned(), outcome_words(record, outcome)));
     }
     Entry {
         title: record.name.clone(),
@@ -289,7 +296,8 @@ fn entry(farm: &Farm, record: &Record) -> Entry {
 
 fn expected(expected: &tankard_core::farm::Expected) -> String {
     fn ends<Q: Quantity>(both: Option<&(AsTyped<Q>, AsTyped<Q>)>) -> String {
-        both.map(|(least, most)| format!("{} to {}", least.text(), most.text())).unwrap_or_default()
+        both.map(|(least, most)| t!("paper-least-to-most", least = least.text(), most = most.text()))
+            .unwrap_or_default()
     }
     let parts = [
         expected.source.clone(),
@@ -304,8 +312,8 @@ fn expected(expected: &tankard_core::farm::Expected) -> String {
 
 fn outcome_words(record: &Record, outcome: &Outcome) -> String {
     let effect = match &outcome.effect {
-        Some(Effect::Control(weed)) => format!("control of {weed}"),
-        Some(Effect::Injury(kind)) => format!("injury, {kind}"),
+        Some(Effect::Control(weed)) => t!("paper-control-of", weed = weed),
+        Some(Effect::Injury(kind)) => t!("paper-injury", kind = kind),
         None => String::new(),
     };
     let field = record.fields.get(&outcome.field).map_or(&outcome.field, |field| &field.name);
@@ -342,11 +350,11 @@ fn field(field: &RecordField) -> [String; 6] {
 fn product(farm: &Farm, record: &Record, line: &RecordLine) -> Product {
     let rate = line.amount.value().spread(record.area()).map(|rate| rate.show(farm.units)).unwrap_or_default();
     let active = |active: &tankard_core::farm::RecordActive| {
-        let group = if active.group.is_empty() { String::new() } else { format!(" (group {})", active.group) };
+        let group = if active.group.is_empty() { String::new() } else { t!("paper-group", group = active.group) };
         format!("{}{group} {} {}", active.name, active.mass.text(), active.basis.short())
     };
-    let hours = |hours: u32| format!("keep out {hours} h");
-    let days = |days: u32| format!("harvest after {days} days");
+    let hours = |hours: u32| t!("paper-keep-out-h", hours = hours);
+    let days = |days: u32| t!("paper-harvest-after-days", days = days);
     let mut under: Vec<String> = line.actives.iter().map(active).collect();
     under.push(after("lot", &line.lot));
     under.push(line.entry.map(hours).unwrap_or_default());
@@ -370,7 +378,7 @@ fn amended(one: &tankard_core::farm::Amendment) -> Amended {
     };
     let name = |what: &str| what.trim_start_matches('/').replace('/', ", ").replace("~1", "/").replace("~0", "~");
     Amended {
-        head: format!("Amended by {}, {}", one.by, moment(one.at)),
+        head: t!("paper-amended-by", by = one.by, at = moment(one.at)),
         why: one.why.clone(),
         changes: one
             .changes

@@ -15,6 +15,7 @@
 //! The first call reads the fonts and the template and takes longer than the next ones. Both calls block; a program
 //! with a window makes them on another thread.
 
+use tankard_core::t;
 pub mod book;
 pub mod evening;
 pub mod jar;
@@ -71,22 +72,22 @@ pub struct Picture {
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum PaperError {
     /// There was no card to print.
-    #[error("there is no load card to print")]
+    #[error("{}", t!("paper-there-is-no-load-card-to"))]
     NoSheets,
     /// Even in the smallest print what is needed at the tank does not fit on one page.
-    #[error("load card {number} has more steps and facts than one page can take; shorten names, or split the mix")]
+    #[error("{}", t!("paper-load-card-has-more-steps-and", number = .number))]
     TooLong {
         /// Number of the card.
         number: String,
     },
     /// Even in the smallest print the sheet of a jar test does not fit on its page.
-    #[error("the jar test holds more text than one page can take; shorten names, cautions or what to wear")]
+    #[error("{}", t!("paper-the-jar-test-holds-more-text"))]
     JarTooLong,
     /// There was no record to print.
-    #[error("there is no record to print")]
+    #[error("{}", t!("paper-there-is-no-record-to-print"))]
     NoRecords,
     /// A record was asked for that the farm does not have.
-    #[error("the farm has no record \"{id}\"")]
+    #[error("{}", t!("paper-the-farm-has-no-record", id = .id))]
     UnknownRecord {
         /// What was asked for.
         id: String,
@@ -98,16 +99,16 @@ pub enum PaperError {
         asked: String,
     },
     /// The cards could not be handed to the template.
-    #[error("the page could not be handed to the layout: {0}")]
+    #[error("{}", t!("paper-the-page-could-not-be-handed", it = .0))]
     Data(String),
     /// The template is at fault: a bug, or a font that is missing.
-    #[error("the page could not be laid out: {0}")]
+    #[error("{}", t!("paper-the-page-could-not-be-laid", it = .0))]
     Layout(String),
     /// Nobody waited for it any more.
     #[error(transparent)]
     Cancelled(#[from] Cancelled),
     /// The pages are fine, but writing them as PDF failed.
-    #[error("the pages could not be written as PDF: {0}")]
+    #[error("{}", t!("paper-the-pages-could-not-be-written", it = .0))]
     Pdf(String),
 }
 

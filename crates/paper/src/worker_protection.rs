@@ -6,6 +6,7 @@ use tankard_core::farm::{Farm, Id, Paper, Record};
 use tankard_core::finding::Finding;
 use tankard_core::loads::card::{long_date, short_date};
 use tankard_core::season::worker_protection::{Posting, Unzoned, Zone, entry_hours, is_pesticide, posting};
+use tankard_core::t;
 use typst::diag::SourceDiagnostic;
 use typst_layout::PagedDocument;
 
@@ -97,9 +98,9 @@ fn sheet(farm: &Farm, record: &Record, posted: &Posting) -> Sheet {
     let entry = &posted.entry;
     let interval = match (entry.unknown.is_empty(), entry.hours.unwrap_or_default()) {
         (true, 0) => "none".to_owned(),
-        (true, hours) => format!("{hours} h, the longest of the products"),
+        (true, hours) => t!("paper-h-the-longest-of-the-products", hours = hours),
         (false, 0) => String::new(),
-        (false, hours) => format!("at least {hours} h; not known for {}", entry.unknown.join(", ")),
+        (false, hours) => t!("paper-at-least-h-not-known-for", hours = hours, unknown = entry.unknown.join(", ")),
     };
     Sheet {
         name: record.name.clone(),
@@ -115,18 +116,21 @@ fn sheet(farm: &Farm, record: &Record, posted: &Posting) -> Sheet {
         entry_ends: entry.ends.map(ends).unwrap_or_default(),
         display_until: posted.display_until.map(short_date).unwrap_or_default(),
         // Nobody has looked the two years up again; the profile of this rule says the same.
-        keep_until: posted.keep_until.map(|day| format!("{}, from memory, check", short_date(day))).unwrap_or_default(),
+        keep_until: posted
+            .keep_until
+            .map(|day| t!("paper-from-memory-check", day = short_date(day)))
+            .unwrap_or_default(),
         zone: match posted.zone {
-            Ok(Zone::Far) => "100 ft from the sprayer, on every side",
-            Ok(Zone::Near) => "25 ft from the sprayer, on every side",
+            Ok(Zone::Far) => t!("paper-100-ft-from-the-sprayer-on"),
+            Ok(Zone::Near) => t!("paper-25-ft-from-the-sprayer-on"),
             Ok(Zone::NearUnlessLow) => {
-                "25 ft from the sprayer, on every side, unless the nozzles were within 12 in of the soil"
+                t!("paper-25-ft-from-the-sprayer-on-every-side-unless")
             }
             Err(_) => "",
         },
         zone_open: match posted.zone {
-            Err(Unzoned::Method) => "not known for this method",
-            Err(Unzoned::Droplets) => "not known without the droplet class",
+            Err(Unzoned::Method) => t!("paper-not-known-for-this-method"),
+            Err(Unzoned::Droplets) => t!("paper-not-known-without-the-droplet-class"),
             Ok(_) => "",
         },
     }

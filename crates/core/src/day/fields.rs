@@ -6,6 +6,7 @@ use super::words;
 use crate::farm::{Farm, Fills, Id};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::listed;
+use crate::language::t;
 use crate::plan::Plan;
 use crate::quantity::AsTyped;
 
@@ -22,15 +23,15 @@ pub(super) fn judge(farm: &Farm, plan: &Plan, findings: &mut Vec<Finding>) {
     findings.push(
         Finding::note(
             Subject::Pass(plan.pass.clone()),
-            format!(
-                "{}: its fields in the order {} have {} less of road than as typed",
-                pass.name,
-                listed(&names),
-                words::time(typed - best, farm.units)
+            t!(
+                "day-its-fields-in-the-order-have",
+                name = pass.name,
+                names = listed(&names),
+                time = words::time(typed - best, farm.units)
             ),
             Basis::Arithmetic,
         )
-        .hint("Change the order of the fields in the heading line, unless other things speak for it."),
+        .hint(t!("day-change-the-order-of-the-fields")),
     );
 }
 

@@ -1,5 +1,6 @@
 //! Makes jobs of the passes of a rig, and reads the order that is found for them.
 
+use crate::language::t;
 use jiff::civil::{Date, DateTime};
 
 use super::order::{Change, Job, Problem, Run, Second, solve_told};
@@ -143,10 +144,7 @@ pub(super) fn of_rig(day: &Day, rig_id: &Id, plans: &[&Plan], findings: &mut Vec
 
 /// A pass whose time is not known.
 fn not_known(rig: &Id, trip: &Trip) -> Slot {
-    Slot {
-        why: "How long it takes is not known; type speed, boom width and field efficiency of its rig".to_owned(),
-        ..Slot::new(trip.id, rig)
-    }
+    Slot { why: t!("day-how-long-it-takes-is-not").to_owned(), ..Slot::new(trip.id, rig) }
 }
 
 fn trip<'a>(farm: &'a Farm, plan: &'a Plan) -> Option<Trip<'a>> {
@@ -169,8 +167,8 @@ fn trip<'a>(farm: &'a Farm, plan: &'a Plan) -> Option<Trip<'a>> {
 /// Says that a pass is recorded in part.
 fn partly(farm: &Farm, log: &Log, plan: &Plan) -> Option<Finding> {
     let words = log.unrecorded(farm, &plan.pass)?.words(farm)?;
-    let text = format!("{}: {words}; times here are of the whole pass", farm.passes.get(&plan.pass)?.name);
-    let hint = "Record what is left once it is sprayed, or lower the ground of the pass to what was.";
+    let text = t!("day-times-here-are-of-the-whole", name = farm.passes.get(&plan.pass)?.name, words = words);
+    let hint = t!("day-record-what-is-left-once-it");
     Some(Finding::note(Subject::Pass(plan.pass.clone()), text, Basis::Arithmetic).hint(hint))
 }
 
@@ -261,14 +259,10 @@ fn hold(day: &Day, trips: &[Trip], done: usize, problem: &mut Problem, findings:
             findings.push(
                 Finding::check(
                     Subject::Pass(trip.id.clone()),
-                    format!(
-                        "{} is held at place {wanted}, which is not free for it; it comes at place {}",
-                        trip.pass.name,
-                        place + done
-                    ),
+                    t!("day-is-held-at-place-which-is", name = trip.pass.name, wanted = wanted, place = place + done),
                     Basis::Arithmetic,
                 )
-                .hint("Hold it at another place, or let it go where it fits."),
+                .hint(t!("day-hold-it-at-another-place-or")),
             );
         }
     }

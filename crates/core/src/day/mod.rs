@@ -8,6 +8,7 @@
 //! spray they begin with, passes in doubtful hours, crops that come after a mix
 //! which hurts them, clean-outs, time for cleaning and road, the hour at which the rig is home. Rigs do not wait for one another.
 
+use crate::language::t;
 mod fields;
 mod joined;
 mod lay;
@@ -156,7 +157,8 @@ pub fn plan_day_told(
     for (id, pass) in farm.passes.iter().filter(|(_, pass)| pass.date == date) {
         let Some(plan) = plans.iter().copied().find(|plan| plan.pass == *id) else { continue };
         if !farm.rigs.contains_key(&pass.rig) {
-            let why = if pass.rig.is_empty() { "No rig is chosen for it" } else { "Its rig is not in the shed" };
+            let why =
+                if pass.rig.is_empty() { t!("day-no-rig-is-chosen-for-it") } else { t!("day-its-rig-is-not-in-the") };
             loose.push(Slot { why: why.to_owned(), ..Slot::new(id, &pass.rig) });
         } else if let Some((_, plans)) = rigs.iter_mut().find(|(rig, _)| **rig == pass.rig) {
             plans.push(plan);
@@ -169,12 +171,8 @@ pub fn plan_day_told(
     let at_night = |rig: &RigDay| rig.slots.iter().filter_map(|slot| slot.span).any(|span| span.from.hour() < EARLY);
     if day.decided.from.is_none() && day.has_forecast() && rigs.iter().any(at_night) {
         findings.push(
-            Finding::note(
-                Subject::Farm,
-                "No hour is typed at which the rigs leave, so the day is counted from midnight on, and a pass begins at night",
-                Basis::Arithmetic,
-            )
-            .hint("Type the hour at which the rigs leave, where the first pass is not to begin so early."),
+            Finding::note(Subject::Farm, t!("day-no-hour-is-typed-at-which"), Basis::Arithmetic)
+                .hint(t!("day-type-the-hour-at-which-the")),
         );
     }
     findings.sort_by_key(|finding| std::cmp::Reverse(finding.level));

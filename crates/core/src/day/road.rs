@@ -1,6 +1,7 @@
 //! Roads from place to place: as typed, else by way of the yard.
 
 use crate::farm::{Farm, Id};
+use crate::language::t;
 use crate::quantity::{AsTyped, Duration, Length, Speed};
 
 /// A place that a road leads to: a field, or the yard.
@@ -35,9 +36,9 @@ pub(crate) fn time(way: Length, speed: Speed) -> Option<Duration> {
 pub(crate) fn words(farm: &Farm, from: Place, to: Place) -> String {
     let name = |id: &Id| farm.fields.get(id).map_or_else(|| id.clone(), |field| field.name.clone());
     match (from, to) {
-        (Some(from), Some(to)) => format!("the road from {} to {}", name(from), name(to)),
-        (Some(field), None) | (None, Some(field)) => format!("the road to {}", name(field)),
-        (None, None) => "no road".to_owned(),
+        (Some(from), Some(to)) => t!("day-the-road-from-to", from = name(from), to = name(to)),
+        (Some(field), None) | (None, Some(field)) => t!("day-the-road-to", field = name(field)),
+        (None, None) => t!("day-no-road").to_owned(),
     }
 }
 

@@ -3,6 +3,7 @@
 //! A pass with a Stop stands on it and says that it has no cards. What the rest of the sheet adds up and warns of, counts the
 //! passes that have cards alone.
 
+use crate::language::t;
 mod after;
 mod truck;
 
@@ -232,22 +233,22 @@ pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[&Slot]) -> Sheet
         note: decided.map_or(String::new(), |day| day.note.clone()),
         timeline: timeline(date, &drawn),
         rigs,
-        left_out: recorded.map(|(_, pass)| format!("{} is recorded as sprayed.", pass.name)).collect(),
+        left_out: recorded.map(|(_, pass)| t!("day-is-recorded-as-sprayed", name = pass.name)).collect(),
         products: truck::products(farm, &log, &counted),
         water: truck::water(farm, &counted),
         not_counted: if stopped.is_empty() {
             String::new()
         } else {
-            format!("Not counted, having no cards: {}.", listed(&stopped))
+            t!("day-not-counted-having-no-cards", stopped = listed(&stopped))
         },
         wear: said_in(farm, &mixes, wear)
             .into_iter()
             .map(|said| said.in_language(Language::English))
-            .chain(silent("No protective equipment", &counted, |product| says_wear(product)))
+            .chain(silent(t!("day-no-protective-equipment"), &counted, |product| says_wear(product)))
             .collect(),
         fields: after::fields((farm, &log), date, &counted),
         outlines: outlines(farm, &counted),
-        silent: silent("No re-entry time", &counted, |product| re_entry_hours(product).is_some())
+        silent: silent(t!("day-no-re-entry-time"), &counted, |product| re_entry_hours(product).is_some())
             .into_iter()
             .chain(after::without_harvest(farm, &counted))
             .collect(),
@@ -300,7 +301,7 @@ fn passes_of<'a>(
 fn rig_name(farm: &Farm, pass: &Pass) -> String {
     match farm.rigs.get(&pass.rig) {
         Some(rig) => rig.name.clone(),
-        None if pass.rig.is_empty() => "No rig chosen".to_owned(),
+        None if pass.rig.is_empty() => t!("day-no-rig-chosen").to_owned(),
         None => pass.rig.clone(),
     }
 }
@@ -321,7 +322,7 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
     let stops = plan.findings.iter().filter(|finding| finding.level == Level::Stop);
     let mut no_cards: Vec<String> = stops.map(|stop| with_hint(&stop.text, &stop.hint)).collect();
     if no_cards.is_empty() && plan.loads.is_empty() {
-        no_cards.push("It has no load.".to_owned());
+        no_cards.push(t!("day-it-has-no-load").to_owned());
     }
     SheetPass {
         number: here.number,
@@ -332,8 +333,8 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
             String::new()
         } else {
             let start = pass.start.map_or_else(
-                || "start not typed".to_owned(),
-                |start| format!("not before {}", start.strftime("%H:%M")),
+                || t!("day-start-not-typed").to_owned(),
+                |start| t!("day-not-before", strftime = start.strftime("%H:%M")),
             );
             let why = here.slot.map(|slot| slot.why.trim_end_matches('.')).filter(|why| !why.is_empty());
             why.map_or(start.clone(), |why| format!("{start}. {why}"))
@@ -341,7 +342,7 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
         doubt: here
             .slot
             .filter(|slot| slot.span.is_some_and(|span| !is_allowed(plan, slot, span)))
-            .map_or(String::new(), |slot| with_hint("Not all of this time is inside the limits", &slot.why)),
+            .map_or(String::new(), |slot| with_hint(t!("day-not-all-of-this-time-is"), &slot.why)),
         before: done_before(farm, here, before),
         fields: plan
             .fields
@@ -350,7 +351,7 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
                 let field = farm.fields.get(&planned.field)?;
                 let mut area = planned.covered.show(units);
                 if planned.covered.exceeds(planned.area) {
-                    area = format!("{area} in bands, {} treated", planned.area.show(units));
+                    area = t!("day-in-bands-treated", area = area, area2 = planned.area.show(units));
                 }
                 Some(CardField { name: field.name.clone(), area })
             })
@@ -370,7 +371,7 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
 /// Says that a pass is recorded in part, of which the sheet has all.
 fn partly_recorded(farm: &Farm, here: &OfDay) -> Option<String> {
     let words = here.log.unrecorded(farm, here.id)?.words(farm)?;
-    Some(format!("{}; loads and amounts here are of the whole pass.", capital(&words)))
+    Some(t!("day-loads-and-amounts-here-are-of", words = capital(&words)))
 }
 
 /// Whether all hours of a slot that are judged are allowed. The plan judges those of its day alone; the slot knows of the night
@@ -395,13 +396,13 @@ fn with_hint(text: &str, hint: &str) -> String {
 fn window(plan: &Plan, place: Option<Span>) -> String {
     let best = match (plan.hours.best, plan.hours.longest) {
         (Some(best), _) => best.words(),
-        (None, Some((longest, _))) => format!("{}, too short for it", longest.words()),
-        (None, None) if plan.hours.hours.is_empty() => return "not judged".to_owned(),
+        (None, Some((longest, _))) => t!("day-too-short-for-it", longest = longest.words()),
+        (None, None) if plan.hours.hours.is_empty() => return t!("day-not-judged").to_owned(),
         (None, None) => return "none".to_owned(),
     };
     let Some(place) = place else { return best };
     let around = allowed(plan).into_iter().find(|run| run.from <= place.from && place.to <= run.to);
-    around.map_or_else(|| format!("{best}; its place is not all inside"), Span::words)
+    around.map_or_else(|| t!("day-its-place-is-not-all-inside", best = best), Span::words)
 }
 
 /// Times without a break in which the pass may be sprayed.
@@ -430,7 +431,7 @@ fn done_before(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Vec<String>
         let steps = first.map(|first| clean_out::between(farm, first, here.id)).unwrap_or_default();
         let of_labels = steps.iter().filter(|step| matches!(step.basis, Basis::Label(_)));
         let how = once(of_labels.map(|step| step.what.trim_end_matches('.').to_owned()));
-        let what = format!("Clean out the rig{after}");
+        let what = t!("day-clean-out-the-rig", after = after);
         let what = slot.clean_out.map_or(what.clone(), |time| timed(what, time));
         if how.is_empty() { what } else { format!("{what}: {}", how.join(". ")) }
     };
@@ -444,13 +445,13 @@ fn done_before(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Vec<String>
         // Whether the rig was cleaned on the evening of another day is not known.
         for (day, id, first) in earlier.into_iter().filter(|(_, id, _)| clean_out::takes_clean_out(farm, id, here.id)) {
             done.push(clean_out(
-                &format!(" after {} of {}, where that is not done", first.name, short_date(day)),
+                &t!("day-after-of-where-that-is-not", name = first.name, day = short_date(day)),
                 Some(id),
             ));
         }
     }
     done.extend(in_the_tank(farm, here, before));
-    done.extend(slot.travel.map(|time| timed("Road".to_owned(), time)));
+    done.extend(slot.travel.map(|time| timed(t!("day-road").to_owned(), time)));
     done
 }
 
@@ -458,7 +459,7 @@ fn done_before(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Vec<String>
 fn loads(plan: &Plan, units: Units) -> String {
     let loads = counted_in_words(plan.loads.len(), "load");
     let left = plan.loads.last().filter(|load| load.left.exceeds(load.volume * 1e-9));
-    left.map_or(loads.clone(), |load| format!("{loads}, {} left over", load.left.show(units)))
+    left.map_or(loads.clone(), |load| t!("day-left-over", loads = loads, left = load.left.show(units)))
 }
 
 /// What a pass begins with in the tank, and whose it is; on one rig that pass must come right before.
@@ -466,15 +467,15 @@ fn in_the_tank(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Option<Stri
     let in_tank = here.pass.begins_with()?;
     let volume = in_tank.volume.show(farm.units);
     let giver = farm.passes.get(&in_tank.from).filter(|_| in_tank.from != *here.id);
-    let whose = giver.map_or_else(String::new, |giver| format!(", left by {}", giver.name));
+    let whose = giver.map_or_else(String::new, |giver| t!("day-left-by", name = giver.name));
     // A pass of an earlier day cannot come right before one that is not the first.
     let not_there = match (before, giver) {
         (Some(before), _) => *before.id != in_tank.from,
         (None, Some(giver)) => giver.date >= here.pass.date && !here.log.is_recorded(farm, &in_tank.from),
         (None, None) => false,
     };
-    let warn = if not_there { "; that does not come right before it" } else { "" };
-    Some(format!("Begin with the {volume} in the tank{whose}{warn}"))
+    let warn = if not_there { t!("day-that-does-not-come-right-before") } else { "" };
+    Some(t!("day-begin-with-the-in-the-tank", volume = volume, whose = whose, warn = warn))
 }
 
 /// Sun and working hours.
@@ -482,10 +483,10 @@ fn day_lines(farm: &Farm, date: Date, passes: &[OfDay]) -> Vec<String> {
     let sun = passes.iter().find_map(|pass| pass.plan.hours.sun);
     let decided = farm.days.get(&date.to_string());
     let (from, to) = (decided.and_then(|day| day.from), decided.and_then(|day| day.to));
-    let mut lines: Vec<String> = sun.map(|sun| format!("Sun up {}", sun.words())).into_iter().collect();
-    lines.extend(from.map(|from| format!("No rig leaves before {}", from.strftime("%H:%M"))));
-    let next_day = if decided.is_some_and(Day::home_on_the_next_day) { " of the next day" } else { "" };
-    lines.extend(to.map(|to| format!("Rigs home by {}{next_day}", to.strftime("%H:%M"))));
+    let mut lines: Vec<String> = sun.map(|sun| t!("day-sun-up", sun = sun.words())).into_iter().collect();
+    lines.extend(from.map(|from| t!("day-no-rig-leaves-before", strftime = from.strftime("%H:%M"))));
+    let next_day = if decided.is_some_and(Day::home_on_the_next_day) { t!("day-of-the-next-day") } else { "" };
+    lines.extend(to.map(|to| t!("day-rigs-home-by", strftime = to.strftime("%H:%M"), next_day = next_day)));
     lines
 }
 
@@ -497,17 +498,17 @@ fn silent(what: &str, passes: &[&OfDay], says: impl Fn(&Product) -> bool) -> Opt
         .filter(|(_, product)| product.kind.is_pesticide() && !says(product))
         .map(|(_, product)| product.name.clone());
     let names = once(names);
-    (!names.is_empty()).then(|| format!("{what} is typed for {}; see the label.", listed(&names)))
+    (!names.is_empty()).then(|| t!("day-is-typed-for-see-the-label", what = what, names = listed(&names)))
 }
 
 /// On which forecast the hours rest.
 fn forecast(farm: &Farm, date: Date) -> String {
     if !covers(farm, date) {
-        return "There is no forecast of this day, so no hour is judged.".to_owned();
+        return t!("day-there-is-no-forecast-of-this").to_owned();
     }
     let source = farm.forecast.source.trim();
-    let source = if source.is_empty() { "source not named" } else { source };
+    let source = if source.is_empty() { t!("day-source-not-named") } else { source };
     let read = farm.forecast.read;
-    let read = read.map(|read| format!(", read {}, {}", short_date(read.date()), read.strftime("%H:%M")));
-    format!("Forecast: {source}{}. A forecast is no measurement.", read.unwrap_or_default())
+    let read = read.map(|read| t!("day-read", date = short_date(read.date()), strftime = read.strftime("%H:%M")));
+    t!("day-forecast-a-forecast-is-no-measurement", source = source, read = read.unwrap_or_default())
 }

@@ -1,5 +1,6 @@
 //! Tells the order that was found for the passes of a rig: the places with their reasons, and what there is to say of them.
 
+use crate::language::t;
 use jiff::civil::Date;
 
 use super::joined::Joined;
@@ -29,28 +30,28 @@ fn traces(
     findings: &mut Vec<Finding>,
 ) {
     let names = |fields: &[&Field]| listed(&fields.iter().map(|field| field.name.clone()).collect::<Vec<_>>());
-    let after = day.map_or_else(|| last.name.clone(), |day| format!("{} of {day}", last.name));
+    let after = day.map_or_else(|| last.name.clone(), |day| t!("day-of", name = last.name, day = day));
     for (row, fields) in hurts(farm, last, pass) {
         let hint = if day.is_some() {
-            "Clean the rig out as the labels say before it, where that was not done since."
+            t!("day-clean-the-rig-out-as-the")
         } else if !proven {
-            "Clean out as the labels say, hold it at a place before that, or spray it on another day."
+            t!("day-clean-out-as-the-labels-say")
         } else {
-            "No order without that is as good otherwise. Clean out as the labels say, or spray it on another day."
+            t!("day-no-order-without-that-is-as")
         };
-        let text = format!("{} goes to {} after {after}. {}", pass.name, names(&fields), row.says);
+        let text = t!("day-goes-to-after", name = pass.name, fields = names(&fields), after = after, says = row.says);
         findings.push(Finding::check(Subject::Pass(id.clone()), text, row.basis()).hint(hint));
     }
     for (row, fields) in unclear(farm, last, pass) {
-        let text = format!(
-            "{} goes to {} after {after}; whether traces of {} hurt what grows there cannot be told",
-            pass.name,
-            names(&fields),
-            row.what()
+        let text = t!(
+            "day-goes-to-after-whether-traces-of",
+            name = pass.name,
+            fields = names(&fields),
+            after = after,
+            what = row.what()
         );
         findings.push(
-            Finding::check(Subject::Pass(id.clone()), text, row.basis())
-                .hint("Type the crop by its usual name; where it stays unknown, clean the rig out as the labels say."),
+            Finding::check(Subject::Pass(id.clone()), text, row.basis()).hint(t!("day-type-the-crop-by-its-usual")),
         );
     }
 }
@@ -58,11 +59,12 @@ fn traces(
 /// How good an order is.
 pub(super) fn proof(found: &Order, held: bool, units: Units) -> String {
     match found.least {
-        None if held => "With what is held, no order costs less; this is proven".to_owned(),
-        None => "No order costs less; this is proven".to_owned(),
-        Some(least) => format!(
-            "More than {EXACT} passes on one rig are ordered by trying, so a better order may be missed; the most it could have over this one is: {}",
-            words::gain(least, found.cost, units).unwrap_or_else(|| "being home sooner".to_owned())
+        None if held => t!("day-with-what-is-held-no-order").to_owned(),
+        None => t!("day-no-order-costs-less-this-is").to_owned(),
+        Some(least) => t!(
+            "day-more-than-passes-on-one-rig",
+            exact = EXACT,
+            gain = words::gain(least, found.cost, units).unwrap_or_else(|| t!("day-being-home-sooner").to_owned())
         ),
     }
 }
@@ -146,34 +148,29 @@ impl Told<'_> {
     fn why(&self, place: &Placed, slot: &Slot, first: bool) -> String {
         let mut parts = Vec::new();
         if let Some(at) = slot.held {
-            parts.push(format!("Held at place {at}"));
+            parts.push(t!("day-held-at-place", at = at));
         } else if let Some(order) = self.against_next(place) {
             parts.push(order);
         }
         if place.doubtful {
-            parts.push(
-                "Here no allowed hours are long enough for it; these are the earliest with doubtful ones among them"
-                    .to_owned(),
-            );
+            parts.push(t!("day-here-no-allowed-hours-are-long").to_owned());
         }
         if slot.goes_on {
             parts.push(match slot.fills_saved {
-                0 => "It takes the same spray, so it needs no clean-out, and what is left over can go on into it".to_owned(),
-                saved => format!(
-                    "It takes the same spray, so it needs no clean-out, and what is left over can go on into it; with the loads joined there is {} filling{} fewer",
-                    words::count(saved),
-                    if saved == 1 { "" } else { "s" }
-                ),
+                0 => t!("day-it-takes-the-same-spray-so").to_owned(),
+                saved => {
+                    t!("day-saved2-one-it-takes-the-same-spray-so-it", saved = words::count(saved), saved2 = saved)
+                }
             });
         } else if !first && slot.clean_out.is_none() {
-            parts.push("It needs no clean-out".to_owned());
+            parts.push(t!("day-it-needs-no-clean-out").to_owned());
         }
         let stops = self.trips.get(place.job).map_or(0, |trip| trip.plan.count(Level::Stop));
         if stops > 0 {
-            parts.push("It has a Stop to settle first".to_owned());
+            parts.push(t!("day-it-has-a-stop-to-settle").to_owned());
         }
         if parts.is_empty() && slot.verdict.is_some() {
-            parts.push("The earliest allowed hours that are long enough".to_owned());
+            parts.push(t!("day-the-earliest-allowed-hours-that-are").to_owned());
         }
         parts.join(". ")
     }
@@ -191,7 +188,7 @@ impl Told<'_> {
         exchanged.swap(at, at + 1);
         let cost = solve(&self.problem.held_as(&exchanged)).cost;
         let gain = words::gain(self.found.cost, cost, self.day.farm.units)?;
-        Some(format!("Before {}: {gain}", other.pass.name))
+        Some(t!("day-before", name = other.pass.name, gain = gain))
     }
 
     /// What holding passes at places costs, said once.
@@ -199,18 +196,18 @@ impl Told<'_> {
         let held: Vec<(&Trip, u32)> = self.trips.iter().filter_map(|trip| Some((trip, self.held_at(trip)?))).collect();
         let Some((first, at)) = held.first() else { return String::new() };
         let (who, about) = if held.len() == 1 {
-            (format!("Held at place {at}"), Subject::Pass(first.id.clone()))
+            (t!("day-held-at-place", at = at), Subject::Pass(first.id.clone()))
         } else {
-            ("Held at their places".to_owned(), Subject::Rig(self.rig_id.clone()))
+            (t!("day-held-at-their-places").to_owned(), Subject::Rig(self.rig_id.clone()))
         };
         let Some(loss) = words::loss(free.cost, self.found.cost, self.day.farm.units) else {
-            return format!("{who}: it costs nothing");
+            return t!("day-it-costs-nothing", who = who);
         };
         let names: Vec<String> = held.iter().map(|(trip, _)| trip.pass.name.clone()).collect();
         let text = format!("{who}: {loss}");
         findings.push(
             Finding::note(about, format!("{}. {text}", listed(&names)), Basis::Arithmetic)
-                .hint("Let it go to have the best order again."),
+                .hint(t!("day-let-it-go-to-have-the")),
         );
         text
     }
@@ -225,13 +222,13 @@ impl Told<'_> {
             possible.iter().any(|(from, to)| to - (*from).max(late) >= trip.takes)
         };
         if fits(self.problem.to) {
-            format!("no order leaves room for its {takes} beside the other passes")
+            t!("day-no-order-leaves-room-for-its", takes = takes)
         } else if self.problem.to.is_some() && fits(None) {
-            format!("its {takes} do not end before the rigs are to be home")
+            t!("day-its-do-not-end-before-the", takes = takes)
         } else if self.day.covered.0 {
-            format!("no span of the day is long enough for its {takes}")
+            t!("day-no-span-of-the-day-is", takes = takes)
         } else {
-            format!("the day is not long enough for its {takes}")
+            t!("day-the-day-is-not-long-enough", takes = takes)
         }
     }
 
@@ -246,20 +243,25 @@ impl Told<'_> {
             findings.push(
                 Finding::check(
                     Subject::Pass(trip.id.clone()),
-                    format!("{} finds no place on {date}: {}", trip.pass.name, self.no_place(trip, place.job)),
+                    t!(
+                        "day-finds-no-place-on",
+                        name = trip.pass.name,
+                        date = date,
+                        no_place = self.no_place(trip, place.job)
+                    ),
                     Basis::Arithmetic,
                 )
-                .hint(format!("Move it to another day or another rig, or split it.{}", self.without_end())),
+                .hint(t!("day-move-it-to-another-day-or", without_end = self.without_end())),
             );
         }
         for trip in unknown {
             findings.push(
                 Finding::check(
                     Subject::Pass(trip.id.clone()),
-                    format!("{} has no place in the day: how long it takes is not known", trip.pass.name),
+                    t!("day-has-no-place-in-the-day", name = trip.pass.name),
                     Basis::Arithmetic,
                 )
-                .hint("Type speed, boom width and field efficiency of its rig."),
+                .hint(t!("day-type-speed-boom-width-and-field")),
             );
         }
         let proven = self.found.least.is_none() && self.problem.jobs.iter().all(|job| job.held.is_none());
@@ -283,10 +285,10 @@ impl Told<'_> {
                 findings.push(
                     Finding::check(
                         Subject::Pass(slot.pass.clone()),
-                        format!("{} runs past midnight, until {}", pass.name, span.to.strftime("%H:%M")),
+                        t!("day-runs-past-midnight-until", name = pass.name, strftime = span.to.strftime("%H:%M")),
                         Basis::Arithmetic,
                     )
-                    .hint("Type the hour at which the rigs are to be home, where that is too late."),
+                    .hint(t!("day-type-the-hour-at-which-the-rigs-are-to")),
                 );
             }
             let stopped = self.trips.iter().any(|trip| *trip.id == slot.pass && trip.plan.count(Level::Stop) > 0);
@@ -300,17 +302,13 @@ impl Told<'_> {
         if !self.trips.is_empty() && !self.day.covered.0 {
             let (text, hint) = if self.clock {
                 (
-                    format!(
-                        "The forecast does not tell of {date}, so the hours of the passes of {rig_name} are not judged"
-                    ),
-                    "Open a forecast that reaches it.",
+                    t!("day-the-forecast-does-not-tell-of", date = date, rig_name = rig_name),
+                    t!("day-open-a-forecast-that-reaches-it"),
                 )
             } else {
                 (
-                    format!(
-                        "The forecast does not tell of {date} and no hour is typed at which {rig_name} leaves, so no hours are told, only how long things take"
-                    ),
-                    "Open a forecast that reaches it, or type the hour at which the rigs leave.",
+                    t!("day-the-forecast-does-not-tell-of-date-and-no", date = date, rig_name = rig_name),
+                    t!("day-open-a-forecast-that-reaches-it-or-type-the"),
                 )
             };
             findings.push(Finding::check(about_rig(), text, Basis::Arithmetic).hint(hint));
@@ -318,7 +316,7 @@ impl Told<'_> {
         if self.found.least.is_some() {
             findings.push(
                 Finding::note(about_rig(), format!("{rig_name}: {}", rig_day.proof), Basis::Arithmetic)
-                    .hint("Hold passes at places where you know a better order."),
+                    .hint(t!("day-hold-passes-at-places-where-you")),
             );
         }
     }
@@ -333,16 +331,18 @@ impl Told<'_> {
             let name = &trip.pass.name;
             let text = match self.day.farm.passes.get(&in_tank.from).filter(|_| in_tank.from != *trip.id) {
                 Some(giver) => {
-                    format!("{name} begins with spray of {}, but does not come right after it", giver.name)
+                    t!("day-begins-with-spray-of-but-does", name = name, name2 = giver.name)
                 }
-                None => format!(
-                    "{name} begins with {} that are in the tank already, and another pass comes before it",
-                    in_tank.volume.show(self.day.farm.units)
+                None => t!(
+                    "day-begins-with-that-are-in-the",
+                    name = name,
+                    volume = in_tank.volume.show(self.day.farm.units)
                 ),
             };
-            findings.push(Finding::check(Subject::Pass(trip.id.clone()), text, Basis::Arithmetic).hint(
-                "Hold both at places where one comes right after the other, or take what is in the tank out of the pass.",
-            ));
+            findings.push(
+                Finding::check(Subject::Pass(trip.id.clone()), text, Basis::Arithmetic)
+                    .hint(t!("day-hold-both-at-places-where-one")),
+            );
         }
     }
 
@@ -356,11 +356,11 @@ impl Told<'_> {
         let found = solve_told(&late, self.day.tell);
         let home = self.day.clock(found.cost.ends).filter(|_| found.cost.left_out < self.found.cost.left_out);
         home.map_or_else(String::new, |home| {
-            format!(
-                " Were the rigs not to be home by {}, it would be home at {} with {} more sprayed.",
-                to.strftime("%H:%M"),
-                home.strftime("%H:%M"),
-                words::count(self.found.cost.left_out - found.cost.left_out)
+            t!(
+                "day-were-the-rigs-not-to-be",
+                strftime = to.strftime("%H:%M"),
+                strftime2 = home.strftime("%H:%M"),
+                left_out = words::count(self.found.cost.left_out - found.cost.left_out)
             )
         })
     }
@@ -385,16 +385,16 @@ impl Told<'_> {
             fields.iter().any(|field| road::way(farm, None, Some(field)).is_some_and(|way| way != Length::ZERO));
         let missing: Vec<String> = lacking
             .into_iter()
-            .chain((no_speed && has_road).then(|| format!("how fast {rig_name} is on the road")))
+            .chain((no_speed && has_road).then(|| t!("day-how-fast-is-on-the-road", rig_name = rig_name)))
             .collect();
         if !missing.is_empty() {
             findings.push(
                 Finding::check(
                     Subject::Rig(self.rig_id.clone()),
-                    format!("{rig_name}: not known and counted as nothing: {}", listed(&missing)),
+                    t!("day-not-known-and-counted-as-nothing", rig_name = rig_name, missing = listed(&missing)),
                     Basis::Arithmetic,
                 )
-                .hint("Type roads with the fields, and the speed on the road with the rig."),
+                .hint(t!("day-type-roads-with-the-fields-and")),
             );
         }
     }

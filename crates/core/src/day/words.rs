@@ -1,6 +1,7 @@
 //! What one order has over another, in words.
 
 use super::order::{Cost, Second};
+use crate::language::t;
 use crate::quantity::{Duration, Quantity, Units};
 
 /// A small number in a word.
@@ -12,13 +13,13 @@ pub(super) fn count(number: u32) -> String {
 
 /// "one pass", "two passes".
 fn passes(number: u32) -> String {
-    format!("{} pass{}", count(number), if number == 1 { "" } else { "es" })
+    t!("day-pass", number = count(number), number2 = number)
 }
 
 /// A time in seconds as people read it; below half a minute it is less than a minute.
 pub(super) fn time(seconds: Second, units: Units) -> String {
     if seconds < 30 {
-        return "less than a minute".to_owned();
+        return t!("day-less-than-a-minute").to_owned();
     }
     duration(seconds).show(units)
 }
@@ -66,14 +67,16 @@ const fn whose(number: u32) -> &'static str {
 pub(super) fn gain(cheaper: Cost, other: Cost, units: Units) -> Option<String> {
     Some(match More::of(cheaper, other) {
         Some(More::LeftOut(more)) => {
-            format!("{} more find{} a place", passes(more), if more == 1 { "s" } else { "" })
+            t!("day-more-find-a-place", more = passes(more), more2 = more)
         }
-        Some(More::Parted(more)) => format!("{} more right after what leaves {} spray", passes(more), whose(more)),
-        Some(More::Doubtful(more)) => format!("{} fewer in doubtful hours", passes(more)),
-        Some(More::Hurts(more)) => format!("{} fewer after a mix that hurts the crop", passes(more)),
-        Some(More::CleanOuts(more)) => format!("{} clean-out{} fewer", count(more), several(more)),
-        Some(More::Changes(more)) => format!("{} less for cleaning and road", time(more, units)),
-        None if other.ends > cheaper.ends => format!("home {} sooner", time(other.ends - cheaper.ends, units)),
+        Some(More::Parted(more)) => {
+            t!("day-more-right-after-what-leaves-spray", more = passes(more), more2 = whose(more))
+        }
+        Some(More::Doubtful(more)) => t!("day-fewer-in-doubtful-hours", more = passes(more)),
+        Some(More::Hurts(more)) => t!("day-fewer-after-a-mix-that-hurts", more = passes(more)),
+        Some(More::CleanOuts(more)) => t!("day-clean-out-fewer", more = count(more), more2 = several(more)),
+        Some(More::Changes(more)) => t!("day-less-for-cleaning-and-road", time = time(more, units)),
+        None if other.ends > cheaper.ends => t!("day-home-sooner", time = time(other.ends - cheaper.ends, units)),
         None => return None,
     })
 }
@@ -81,23 +84,20 @@ pub(super) fn gain(cheaper: Cost, other: Cost, units: Units) -> Option<String> {
 /// What the dearer of two orders costs more than the best: "one clean-out more, home 35 min later than in the best order".
 pub(super) fn loss(best: Cost, dearer: Cost, units: Units) -> Option<String> {
     let first = More::of(best, dearer).map(|more| match more {
-        More::LeftOut(more) => format!("{} more without a place", passes(more)),
-        More::Parted(more) => format!(
-            "{} more that do{} not come right after what leaves {} spray",
-            passes(more),
-            if more == 1 { "es" } else { "" },
-            whose(more)
-        ),
-        More::Doubtful(more) => format!("{} more in doubtful hours", passes(more)),
-        More::Hurts(more) => format!("{} more after a mix that hurts the crop", passes(more)),
-        More::CleanOuts(more) => format!("{} clean-out{} more", count(more), several(more)),
-        More::Changes(more) => format!("{} more for cleaning and road", time(more, units)),
+        More::LeftOut(more) => t!("day-more-without-a-place", more = passes(more)),
+        More::Parted(more) => {
+            t!("day-more-that-do-not-come-right", more = passes(more), more2 = more, more3 = whose(more))
+        }
+        More::Doubtful(more) => t!("day-more-in-doubtful-hours", more = passes(more)),
+        More::Hurts(more) => t!("day-more-after-a-mix-that-hurts", more = passes(more)),
+        More::CleanOuts(more) => t!("day-clean-out-more", more = count(more), more2 = several(more)),
+        More::Changes(more) => t!("day-more-for-cleaning-and-road", time = time(more, units)),
     });
     // Where fewer passes are sprayed, being home sooner is no merit, and later says nothing.
     let home = (dearer.left_out == best.left_out && dearer.ends > best.ends)
-        .then(|| format!("home {} later", time(dearer.ends - best.ends, units)));
+        .then(|| t!("day-home-later", time = time(dearer.ends - best.ends, units)));
     let parts: Vec<String> = first.into_iter().chain(home).collect();
-    (!parts.is_empty()).then(|| format!("{} than in the best order", parts.join(", ")))
+    (!parts.is_empty()).then(|| t!("day-than-in-the-best-order", parts = parts.join(", ")))
 }
 
 #[cfg(test)]

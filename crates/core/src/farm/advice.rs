@@ -2,6 +2,7 @@
 //!
 //! It stands below every label and above general publications, since what holds in one region may not in another.
 
+use crate::language::t;
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
@@ -29,10 +30,10 @@ pub struct Advice {
 impl Advice {
     /// Whose and when, as a finding names it.
     pub fn source(&self) -> String {
-        let whose = if self.whose.trim().is_empty() { "someone not named" } else { self.whose.trim() };
+        let whose = if self.whose.trim().is_empty() { t!("farm-someone-not-named") } else { self.whose.trim() };
         match self.given {
             Some(day) => format!("{whose}, {day}"),
-            None => format!("{whose}, no day typed"),
+            None => t!("farm-no-day-typed", whose = whose),
         }
     }
 }

@@ -1,5 +1,6 @@
 //! What load sizes aim at, and what keeps fields apart: decisions of the user, in their order.
 
+use crate::language::t;
 use serde::{Deserialize, Serialize};
 
 /// Something that load sizes are chosen for. The first of the user's order weighs more than all that follow it.
@@ -24,14 +25,14 @@ impl Aim {
     pub const ALL: [Self; 6] = [Self::Left, Self::Agitation, Self::Fills, Self::Opened, Self::Measured, Self::Rounding];
 
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Self::Left => "little spray left over",
-            Self::Agitation => "no load too small to agitate",
-            Self::Fills => "few fillings",
-            Self::Opened => "few containers opened",
-            Self::Measured => "whole containers, little measuring",
-            Self::Rounding => "amounts close to exact",
+            Self::Left => t!("farm-little-spray-left-over"),
+            Self::Agitation => t!("farm-no-load-too-small-to-agitate"),
+            Self::Fills => t!("farm-few-fillings"),
+            Self::Opened => t!("farm-few-containers-opened"),
+            Self::Measured => t!("farm-whole-containers-little-measuring"),
+            Self::Rounding => t!("farm-amounts-close-to-exact"),
         }
     }
 }
@@ -54,12 +55,12 @@ impl Apart {
     pub const ALL: [Self; 4] = [Self::Crop, Self::Trait, Self::Buffer, Self::Owner];
 
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Self::Crop => "another crop",
-            Self::Trait => "a variety that stands other products",
-            Self::Buffer => "a strip that a label keeps to a neighbour",
-            Self::Owner => "another owner",
+            Self::Crop => t!("farm-another-crop"),
+            Self::Trait => t!("farm-a-variety-that-stands-other-products"),
+            Self::Buffer => t!("farm-a-strip-that-a-label-keeps"),
+            Self::Owner => t!("farm-another-owner"),
         }
     }
 }

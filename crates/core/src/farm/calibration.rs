@@ -1,5 +1,6 @@
 //! A calibration: what was measured on a rig on a day.
 
+use crate::language::t;
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
@@ -71,12 +72,12 @@ pub enum Test {
 
 impl Test {
     /// The way in words.
-    pub const fn name(&self) -> &'static str {
+    pub fn name(&self) -> &'static str {
         match self {
-            Self::Catch { .. } => "catch at the nozzles",
-            Self::AcreFraction { .. } => "1/128 acre",
-            Self::Course { .. } => "speed over a course",
-            Self::TankLevel { .. } => "tank level",
+            Self::Catch { .. } => t!("farm-catch-at-the-nozzles"),
+            Self::AcreFraction { .. } => t!("farm-1-128-acre"),
+            Self::Course { .. } => t!("farm-speed-over-a-course"),
+            Self::TankLevel { .. } => t!("farm-tank-level"),
         }
     }
 }

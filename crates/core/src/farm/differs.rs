@@ -1,5 +1,6 @@
 //! What differs between two states of a farm, by name: what a person must see before one takes the place of the other.
 
+use crate::language::t;
 use std::fmt;
 
 use super::{Farm, Id, Movement, Nouns};
@@ -45,12 +46,12 @@ impl fmt::Display for Differing {
             let said: Vec<&str> = names.iter().take(NAMED).map(String::as_str).collect();
             f.write_str(&said.join(", "))?;
             if names.len() > NAMED {
-                write!(f, " and {} more", names.len() - NAMED)?;
+                write!(f, "{}", t!("farm-and-more", names = names.len() - NAMED))?;
             }
             between = "; ";
         }
         if self.is_moved {
-            write!(f, "{between}{} in another order", self.many)?;
+            write!(f, "{}", t!("farm-in-another-order", between = between, many = self.many))?;
         }
         Ok(())
     }
@@ -86,7 +87,9 @@ impl Differs {
     /// ```
     pub fn lines(&self) -> Vec<String> {
         let nouns = self.nouns.iter().map(ToString::to_string);
-        nouns.chain((!self.farm.is_empty()).then(|| format!("of the farm itself: {}", self.farm.join(", ")))).collect()
+        nouns
+            .chain((!self.farm.is_empty()).then(|| t!("farm-of-the-farm-itself", farm = self.farm.join(", "))))
+            .collect()
     }
 }
 
@@ -132,33 +135,33 @@ pub fn between(was: &Farm, is: &Farm) -> Differs {
         maps(("water", "waters"), &was.waters, waters, |_, water| water.name.clone()),
         maps(("rig", "rigs"), &was.rigs, rigs, |_, rig| rig.name.clone()),
         maps(("product", "products"), &was.products, products, |_, product| product.name.clone()),
-        maps(("advice", "pieces of advice"), &was.advice, advice, |_, advice| advice.source()),
+        maps(("advice", t!("farm-pieces-of-advice")), &was.advice, advice, |_, advice| advice.source()),
         maps(("law", "laws"), &was.laws, laws, |_, law| law.name.clone()),
         maps(("day", "days"), &was.days, days, |id, _| id.clone()),
         maps(("pass", "passes"), &was.passes, passes, |_, pass| format!("{} ({})", pass.name, pass.date)),
         maps(("record", "records"), &was.records, records, |_, record| format!("{} ({})", record.name, record.date)),
         list_of_movements(&was.movements, movements, is),
         maps(("trial", "trials"), &was.trials, trials, |_, trial| trial.name.clone()),
-        maps(("closed season", "closed seasons"), &was.closed, closed, |id, _| id.clone()),
-        maps(("issued card", "issued cards"), &was.cards, cards, |id, _| id.clone()),
+        maps((t!("farm-closed-season"), t!("farm-closed-seasons")), &was.closed, closed, |id, _| id.clone()),
+        maps((t!("farm-issued-card"), t!("farm-issued-cards")), &was.cards, cards, |id, _| id.clone()),
     ];
     let farm = [
-        (was.name != *name, "the name"),
-        (was.units != *units, "the units"),
-        (was.currency != *currency, "the currency"),
-        (was.place != *place, "the place"),
-        (was.paper != *paper, "the paper"),
-        (was.card_languages != *card_languages, "the languages of its cards"),
-        (was.measuring != *measuring, "the finest marks measured with"),
-        (was.emergency != *emergency, "the emergency lines"),
-        (was.background != *background, "the picture under the map"),
-        (was.practice != *practice, "what the farm keeps to"),
-        (was.forecast != *forecast, "the forecast"),
-        (was.aims != *aims, "the aims of load sizes"),
-        (was.apart != *apart, "what keeps fields from sharing a load"),
-        (was.short_step != *short_step, "the ground of shorter loads on a card"),
-        (was.roads != *roads, "the roads"),
-        (was.keeping != *keeping, "how records are kept"),
+        (was.name != *name, t!("farm-the-name")),
+        (was.units != *units, t!("farm-the-units")),
+        (was.currency != *currency, t!("farm-the-currency")),
+        (was.place != *place, t!("farm-the-place")),
+        (was.paper != *paper, t!("farm-the-paper")),
+        (was.card_languages != *card_languages, t!("farm-the-languages-of-its-cards")),
+        (was.measuring != *measuring, t!("farm-the-finest-marks-measured-with")),
+        (was.emergency != *emergency, t!("farm-the-emergency-lines")),
+        (was.background != *background, t!("farm-the-picture-under-the-map")),
+        (was.practice != *practice, t!("farm-what-the-farm-keeps-to")),
+        (was.forecast != *forecast, t!("farm-the-forecast")),
+        (was.aims != *aims, t!("farm-the-aims-of-load-sizes")),
+        (was.apart != *apart, t!("farm-what-keeps-fields-from-sharing-a")),
+        (was.short_step != *short_step, t!("farm-the-ground-of-shorter-loads-on")),
+        (was.roads != *roads, t!("farm-the-roads")),
+        (was.keeping != *keeping, t!("farm-how-records-are-kept")),
     ];
     Differs {
         nouns: nouns.into_iter().filter(|kind| !kind.is_empty()).collect(),
@@ -186,7 +189,7 @@ fn maps<T: PartialEq>(
     let changed = is.iter().filter_map(|(id, noun)| {
         let before = was.get(id).filter(|before| *before != noun)?;
         let (old, new) = (called(id, before), called(id, noun));
-        Some(if old == new { new } else { format!("{new}, before {old}") })
+        Some(if old == new { new } else { t!("farm-before", new = new, old = old) })
     });
     let both = |of: &Nouns<T>, other: &Nouns<T>| -> Vec<Id> {
         of.keys().filter(|id| other.contains_key(id)).cloned().collect()
@@ -224,8 +227,8 @@ fn list_of_movements(was: &[Movement], is: &[Movement], farm: &Farm) -> Differin
         list.iter().map(name).collect()
     };
     Differing {
-        one: "movement of stock",
-        many: "movements of stock",
+        one: t!("farm-movement-of-stock"),
+        many: t!("farm-movements-of-stock"),
         is_moved: is_moved_alone && added.is_empty() && gone.is_empty() && was != is,
         added: names(added),
         gone: names(gone),

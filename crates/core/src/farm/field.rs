@@ -1,5 +1,6 @@
 //! A field: a piece of ground with a crop on it.
 
+use crate::language::t;
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
@@ -135,10 +136,10 @@ impl AreaFrom {
     pub const ALL: [Self; 2] = [Self::Stated, Self::Boundary];
 
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
             Self::Stated => "stated",
-            Self::Boundary => "from the boundary",
+            Self::Boundary => t!("farm-from-the-boundary"),
         }
     }
 }

@@ -1,5 +1,6 @@
 //! A forecast: the weather that is expected, hour by hour, and how the files it comes from are read.
 
+use crate::language::t;
 use jiff::civil::{Date, DateTime};
 use serde::{Deserialize, Serialize};
 
@@ -198,20 +199,20 @@ impl Holds {
     ];
 
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Self::DateAndTime => "day and time",
+            Self::DateAndTime => t!("farm-day-and-time"),
             Self::Date => "day",
-            Self::Time => "time of day",
+            Self::Time => t!("farm-time-of-day"),
             Self::Temperature => "air",
-            Self::Higher => "air higher up",
+            Self::Higher => t!("farm-air-higher-up"),
             Self::Humidity => "humidity",
-            Self::DewPoint => "dew point",
+            Self::DewPoint => t!("farm-dew-point"),
             Self::Wind => "wind",
             Self::Gust => "gusts",
-            Self::WindFrom => "wind from",
+            Self::WindFrom => t!("farm-wind-from"),
             Self::Rain => "rain",
-            Self::RainChance => "chance of rain",
+            Self::RainChance => t!("farm-chance-of-rain"),
             Self::Cloud => "cloud",
         }
     }

@@ -3,6 +3,7 @@
 //! A statement has a kind with its values, the crop and stages it speaks of, and where on the label it stands. Label
 //! statements beat every rule table.
 
+use crate::language::t;
 use serde::{Deserialize, Serialize};
 
 use super::pass::CarrierKind;
@@ -109,11 +110,11 @@ impl Period {
     pub const ALL: [Self; 3] = [Self::Year, Self::Crop, Self::TwelveMonths];
 
     /// In words, after "a most".
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Self::Year => "a year",
-            Self::Crop => "a crop",
-            Self::TwelveMonths => "in 12 months",
+            Self::Year => t!("farm-a-year"),
+            Self::Crop => t!("farm-a-crop"),
+            Self::TwelveMonths => t!("farm-in-12-months"),
         }
     }
 }
@@ -147,7 +148,7 @@ impl std::str::FromStr for MonthDay {
     type Err = String;
 
     fn from_str(text: &str) -> Result<Self, String> {
-        let wrong = || format!("\"{}\" is no day of the year; write month and day like \"06-20\"", text.trim());
+        let wrong = || t!("farm-is-no-day-of-the-year", text = text.trim());
         let (month, day) = text.trim().split_once('-').ok_or_else(wrong)?;
         let read = Self { month: month.parse().map_err(|_| wrong())?, day: day.parse().map_err(|_| wrong())? };
         // A leap year, so that 29 February is a day.
@@ -199,12 +200,12 @@ impl Stance {
     pub const ALL: [Self; 5] = [Self::Required, Self::Preferred, Self::Allowed, Self::Discouraged, Self::Forbidden];
 
     /// What a speaker does who takes this stance.
-    pub const fn verb(self) -> &'static str {
+    pub fn verb(self) -> &'static str {
         match self {
             Self::Required => "requires",
             Self::Preferred => "prefers",
             Self::Allowed => "allows",
-            Self::Discouraged => "advises against",
+            Self::Discouraged => t!("farm-advises-against"),
             Self::Forbidden => "forbids",
         }
     }
@@ -452,26 +453,26 @@ pub enum Says {
 
 impl Says {
     /// The kind in words, as the shed's page lists it.
-    pub const fn name(&self) -> &'static str {
+    pub fn name(&self) -> &'static str {
         match self {
             Self::Rate { .. } => "rate",
-            Self::Carrier { .. } => "spray volume",
-            Self::SeasonTotal { .. } => "most a season",
-            Self::ActiveSeasonTotal { .. } => "most active a season",
+            Self::Carrier { .. } => t!("farm-spray-volume"),
+            Self::SeasonTotal { .. } => t!("farm-most-a-season"),
+            Self::ActiveSeasonTotal { .. } => t!("farm-most-active-a-season"),
             Self::Applications { .. } => "applications",
-            Self::CropStage => "crop stage",
-            Self::HarvestInterval { .. } => "harvest, graze",
-            Self::ReEntry { .. } => "keep out",
-            Self::PlantBack { .. } => "next crop",
+            Self::CropStage => t!("farm-crop-stage"),
+            Self::HarvestInterval { .. } => t!("farm-harvest-graze"),
+            Self::ReEntry { .. } => t!("farm-keep-out"),
+            Self::PlantBack { .. } => t!("farm-next-crop"),
             Self::Droplets { .. } => "droplets",
             Self::Wind { .. } => "wind",
-            Self::NotToward { .. } => "wind toward",
-            Self::NoInversion => "no inversion",
+            Self::NotToward { .. } => t!("farm-wind-toward"),
+            Self::NoInversion => t!("farm-no-inversion"),
             Self::Humidity { .. } => "humidity",
-            Self::DeltaT { .. } => "Delta T",
+            Self::DeltaT { .. } => t!("farm-delta-t"),
             Self::Daylight { .. } => "daylight",
-            Self::BoomHeight { .. } => "boom height",
-            Self::GroundSpeed { .. } => "ground speed",
+            Self::BoomHeight { .. } => t!("farm-boom-height"),
+            Self::GroundSpeed { .. } => t!("farm-ground-speed"),
             Self::CleanOut { .. } => "cleaning",
             Self::Temperature { .. } => "temperature",
             Self::Dates { .. } => "dates",
@@ -479,10 +480,10 @@ impl Says {
             Self::Buffer { .. } => "buffer",
             Self::RainFree { .. } => "rain-free",
             Self::Adjuvant { .. } => "adjuvant",
-            Self::MixingOrder { .. } => "mixing order",
-            Self::NotWith { .. } => "not together with",
+            Self::MixingOrder { .. } => t!("farm-mixing-order"),
+            Self::NotWith { .. } => t!("farm-not-together-with"),
             Self::Wear { .. } => "wear",
-            Self::Handling { .. } => "when mixing",
+            Self::Handling { .. } => t!("farm-when-mixing"),
             Self::Caution { .. } => "caution",
         }
     }

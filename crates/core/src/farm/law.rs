@@ -2,6 +2,7 @@
 //!
 //! The program knows no law. It holds passes and hours against what is typed here, below the labels and above practice.
 
+use crate::language::t;
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
@@ -35,7 +36,7 @@ impl Law {
     /// The rule as a finding names it.
     pub fn source(&self) -> String {
         match self.name.trim() {
-            "" => "a rule without a name".to_owned(),
+            "" => t!("farm-a-rule-without-a-name").to_owned(),
             name => name.to_owned(),
         }
     }

@@ -3,6 +3,7 @@
 //! It holds decisions and facts and nothing derived, with two exceptions that must not change afterwards: an issued load
 //! card and a record. Quantities are kept as typed. Collections keep the order the user gave them; links are ids.
 
+use crate::language::t;
 pub mod advice;
 pub mod aim;
 pub mod calibration;
@@ -253,23 +254,23 @@ impl Place {
     /// ```
     pub fn position(&self) -> Result<Position, String> {
         if self.latitude.trim().is_empty() || self.longitude.trim().is_empty() {
-            return Err("Where the farm lies is not typed; type its latitude and longitude in the shed".to_owned());
+            return Err(t!("farm-where-the-farm-lies-is-not").to_owned());
         }
         let latitude = degrees(&self.latitude, 'n', 's').and_then(Latitude::from_degrees).ok_or_else(|| {
             let is_swapped = degrees(&self.latitude, 'e', 'w').and_then(Longitude::from_degrees).is_some()
                 && degrees(&self.longitude, 'n', 's').and_then(Latitude::from_degrees).is_some();
             if is_swapped {
-                return format!(
-                    "\"{}\" is no latitude, and \"{}\" may be one: they may stand in each other's box in the shed",
-                    self.latitude.trim(),
-                    self.longitude.trim()
+                return t!(
+                    "farm-is-no-latitude-and-may-be",
+                    latitude = self.latitude.trim(),
+                    longitude = self.longitude.trim()
                 );
             }
-            format!("\"{}\" is no latitude; write degrees from -90 to 90, such as \"41.2\"", self.latitude.trim())
+            t!("farm-is-no-latitude-write-degrees-from", latitude = self.latitude.trim())
         })?;
-        let longitude = degrees(&self.longitude, 'e', 'w').and_then(Longitude::from_degrees).ok_or_else(|| {
-            format!("\"{}\" is no longitude; write degrees from -180 to 180, such as \"-96.4\"", self.longitude.trim())
-        })?;
+        let longitude = degrees(&self.longitude, 'e', 'w')
+            .and_then(Longitude::from_degrees)
+            .ok_or_else(|| t!("farm-is-no-longitude-write-degrees-from", longitude = self.longitude.trim()))?;
         Ok(Position { latitude, longitude })
     }
 }

@@ -1,5 +1,6 @@
 //! A pass: one trip over one or more fields with one tank mix, one water, one rig, on a planned date.
 
+use crate::language::t;
 use indexmap::IndexMap;
 use jiff::civil::{Date, Time};
 use serde::{Deserialize, Serialize};
@@ -204,10 +205,10 @@ impl Fills {
     pub const ALL: [Self; 2] = [Self::AtField, Self::AtYard];
 
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Self::AtField => "at the field, from a nurse tank",
-            Self::AtYard => "in the yard",
+            Self::AtField => t!("farm-at-the-field-from-a-nurse"),
+            Self::AtYard => t!("farm-in-the-yard"),
         }
     }
 }
@@ -229,11 +230,11 @@ impl CarrierKind {
     pub const ALL: [Self; 3] = [Self::Water, Self::UreaAmmoniumNitrate, Self::LiquidFertilizer];
 
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
             Self::Water => "water",
-            Self::UreaAmmoniumNitrate => "urea ammonium nitrate",
-            Self::LiquidFertilizer => "liquid fertilizer",
+            Self::UreaAmmoniumNitrate => t!("farm-urea-ammonium-nitrate"),
+            Self::LiquidFertilizer => t!("farm-liquid-fertilizer"),
         }
     }
 
@@ -316,11 +317,11 @@ impl Lean {
     pub const ALL: [Self; 3] = [Self::WeedControl, Self::Even, Self::CropSafety];
 
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Self::WeedControl => "weed control",
+            Self::WeedControl => t!("farm-weed-control"),
             Self::Even => "even",
-            Self::CropSafety => "crop safety",
+            Self::CropSafety => t!("farm-crop-safety"),
         }
     }
 }

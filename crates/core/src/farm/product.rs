@@ -1,5 +1,6 @@
 //! A product: a pesticide, adjuvant, water conditioner or foliar feed as its label describes it.
 
+use crate::language::t;
 use serde::{Deserialize, Serialize};
 
 use super::formulation::Formulation;
@@ -145,15 +146,15 @@ impl ProductKind {
     ];
 
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
             Self::Herbicide => "herbicide",
             Self::Fungicide => "fungicide",
             Self::Insecticide => "insecticide",
-            Self::GrowthRegulator => "growth regulator",
+            Self::GrowthRegulator => t!("farm-growth-regulator"),
             Self::Adjuvant => "adjuvant",
-            Self::Conditioner => "water conditioner",
-            Self::FoliarFeed => "foliar feed",
+            Self::Conditioner => t!("farm-water-conditioner"),
+            Self::FoliarFeed => t!("farm-foliar-feed"),
             Self::Other => "other",
         }
     }
@@ -200,13 +201,13 @@ impl Charge {
     pub const ALL: [Self; 5] = [Self::NotStated, Self::NonIonic, Self::Cationic, Self::Anionic, Self::Amphoteric];
 
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
             Self::NonIonic => "non-ionic",
             Self::Cationic => "cationic",
             Self::Anionic => "anionic",
             Self::Amphoteric => "amphoteric",
-            Self::NotStated => "charge not stated",
+            Self::NotStated => t!("farm-charge-not-stated"),
         }
     }
 }
@@ -225,10 +226,10 @@ impl Grade {
     pub const ALL: [Self; 2] = [Self::Spray, Self::Fertilizer];
 
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Self::Spray => "spray grade",
-            Self::Fertilizer => "fertilizer grade",
+            Self::Spray => t!("farm-spray-grade"),
+            Self::Fertilizer => t!("farm-fertilizer-grade"),
         }
     }
 }
@@ -286,21 +287,21 @@ impl AdjuvantClass {
     ];
 
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Self::NonIonicSurfactant => "non-ionic surfactant",
-            Self::CropOilConcentrate => "crop oil concentrate",
-            Self::MethylatedSeedOil => "methylated seed oil",
-            Self::HighSurfactantOil => "high-surfactant oil concentrate",
+            Self::NonIonicSurfactant => t!("farm-non-ionic-surfactant"),
+            Self::CropOilConcentrate => t!("farm-crop-oil-concentrate"),
+            Self::MethylatedSeedOil => t!("farm-methylated-seed-oil"),
+            Self::HighSurfactantOil => t!("farm-high-surfactant-oil-concentrate"),
             Self::Organosilicone => "organosilicone",
-            Self::AmmoniumSulfate => "ammonium sulfate",
-            Self::UreaAmmoniumNitrate => "urea ammonium nitrate",
-            Self::ConditionerWithoutAmmonium => "conditioner without ammonium",
-            Self::Buffer => "acidifier or buffer",
-            Self::VolatilityReducer => "volatility reducer",
-            Self::DriftRetardant => "drift retardant",
-            Self::CompatibilityAgent => "compatibility agent",
-            Self::Defoamer => "antifoaming agent",
+            Self::AmmoniumSulfate => t!("farm-ammonium-sulfate"),
+            Self::UreaAmmoniumNitrate => t!("farm-urea-ammonium-nitrate"),
+            Self::ConditionerWithoutAmmonium => t!("farm-conditioner-without-ammonium"),
+            Self::Buffer => t!("farm-acidifier-or-buffer"),
+            Self::VolatilityReducer => t!("farm-volatility-reducer"),
+            Self::DriftRetardant => t!("farm-drift-retardant"),
+            Self::CompatibilityAgent => t!("farm-compatibility-agent"),
+            Self::Defoamer => t!("farm-antifoaming-agent"),
             Self::Other => "other",
         }
     }

@@ -1,5 +1,6 @@
 //! A rig: a sprayer with its tank, boom and usual setting.
 
+use crate::language::t;
 use serde::{Deserialize, Serialize};
 
 use super::{Calibration, Id, Nouns, NozzleSet, is_default};
@@ -173,16 +174,16 @@ impl Droplets {
     }
 
     /// The name of the class.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Self::ExtremelyFine => "extremely fine",
-            Self::VeryFine => "very fine",
+            Self::ExtremelyFine => t!("farm-extremely-fine"),
+            Self::VeryFine => t!("farm-very-fine"),
             Self::Fine => "fine",
             Self::Medium => "medium",
             Self::Coarse => "coarse",
-            Self::VeryCoarse => "very coarse",
-            Self::ExtremelyCoarse => "extremely coarse",
-            Self::UltraCoarse => "ultra coarse",
+            Self::VeryCoarse => t!("farm-very-coarse"),
+            Self::ExtremelyCoarse => t!("farm-extremely-coarse"),
+            Self::UltraCoarse => t!("farm-ultra-coarse"),
         }
     }
 }

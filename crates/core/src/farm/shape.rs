@@ -1,6 +1,7 @@
 //! A shape on the ground: a point, a line or polygons on WGS 84, written as well-known text after OGC 06-103r4 (ISO 19125-1), the
 //! longitude before the latitude.
 
+use crate::language::t;
 use std::fmt;
 use std::sync::{Arc, OnceLock};
 
@@ -31,17 +32,17 @@ struct Held {
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum ShapeError {
     /// It cannot be read.
-    #[error("\"{0}\" is no well-known text of a shape, such as \"POINT (-96.4 41.2)\"")]
+    #[error("{}", t!("farm-is-no-well-known-text-of", it = .0))]
     NoText(String),
     /// It is of a kind that is not used.
-    #[error("a shape is a point, a line, a polygon or several of one of these, not a {0}")]
+    #[error("{}", t!("farm-a-shape-is-a-point-a", it = .0))]
     Kind(&'static str),
     /// It has no points.
-    #[error("the shape has no points")]
+    #[error("{}", t!("farm-the-shape-has-no-points"))]
     Empty,
     /// A point lies off the globe.
     #[error(
-        "longitude {0}, latitude {1} is off the globe; a longitude is -180 to 180, a latitude -90 to 90, the longitude stands first"
+        "{}", t!("farm-longitude-latitude-is-off-the-globe", it = .0, other = .1)
     )]
     OffTheGlobe(String, String),
 }
@@ -83,7 +84,7 @@ impl Shape {
             | Geometry::MultiPolygon(_) => {}
             Geometry::GeometryCollection(_) => return Err(ShapeError::Kind("collection")),
             Geometry::Line(_) | Geometry::Rect(_) | Geometry::Triangle(_) => {
-                return Err(ShapeError::Kind("bare figure"));
+                return Err(ShapeError::Kind(t!("farm-bare-figure")));
             }
         }
         let on_globe = |x: f64, y: f64| (-180.0..=180.0).contains(&x) && (-90.0..=90.0).contains(&y);

@@ -1,5 +1,6 @@
 //! A time of day by the sun, as labels and laws name it: "sunrise", "1 h after sunrise", "2 h before sunset".
 
+use crate::language::t;
 use serde::{Deserialize, Serialize};
 
 use crate::language::{Say, say};
@@ -60,8 +61,7 @@ impl std::str::FromStr for SunTime {
     type Err = String;
 
     fn from_str(text: &str) -> Result<Self, String> {
-        let wrong =
-            || format!("\"{}\" is no time by the sun; write it like \"sunrise\" or \"1 h after sunrise\"", text.trim());
+        let wrong = || t!("farm-is-no-time-by-the-sun", text = text.trim());
         let lower = text.trim().to_lowercase();
         let (rest, sunset) = match (lower.strip_suffix("sunrise"), lower.strip_suffix("sunset")) {
             (Some(rest), _) => (rest.trim(), false),

@@ -1,5 +1,6 @@
 //! What lies among the fields and must not be hit, where it is drawn on the map, and the picture that lies under the map.
 
+use crate::language::t;
 use serde::{Deserialize, Serialize};
 
 use super::{Shape, is_default};
@@ -59,16 +60,16 @@ impl SurroundingKind {
     ];
 
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
             Self::Water => "water",
             Self::Well => "well",
             Self::Home => "home",
             Self::School => "school",
             Self::Hives => "hives",
-            Self::SensitiveCrop => "sensitive crop",
-            Self::Organic => "organic land",
-            Self::Habitat => "trees and wild ground",
+            Self::SensitiveCrop => t!("farm-sensitive-crop"),
+            Self::Organic => t!("farm-organic-land"),
+            Self::Habitat => t!("farm-trees-and-wild-ground"),
             Self::Other => "other",
         }
     }

@@ -1,6 +1,7 @@
 //! Reading a collection whose ids must not repeat. Taken as it comes, the second entry of an id would silently replace the
 //! first, and what was typed there would be gone at the next save.
 
+use crate::language::t;
 use std::fmt;
 use std::marker::PhantomData;
 
@@ -46,7 +47,7 @@ impl<'de, T: Deserialize<'de>, C: ById<T>> Visitor<'de> for Unique<T, C> {
     type Value = C;
 
     fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str("a map from id to thing, each id once")
+        f.write_str(t!("farm-a-map-from-id-to-thing"))
     }
 
     fn visit_map<A: MapAccess<'de>>(self, mut entries: A) -> Result<C, A::Error> {

@@ -1,5 +1,6 @@
 //! A set of directions: arcs of the compass.
 
+use crate::language::t;
 use crate::quantity::{Bearing, Quantity, Units};
 
 /// Degrees by which arithmetic may miss.
@@ -160,14 +161,20 @@ impl Directions {
     /// In words: "NW", "from N to ESE (0° to 115°)", "any direction".
     pub fn words(&self, units: Units) -> String {
         if self.is_all() {
-            return "any direction".to_owned();
+            return t!("ground-any-direction").to_owned();
         }
         let of_arc = |arc: &Arc| {
             let (from, to) = (arc.from, arc.to());
             if arc.turn < 1.0 {
                 return from.show(units);
             }
-            format!("{} to {} ({:.0}° to {:.0}°)", from.show(units), to.show(units), from.to_degrees(), to.to_degrees())
+            t!(
+                "ground-to-to",
+                from = from.show(units),
+                to = to.show(units),
+                to_degrees = format_args!("{:.0}", from.to_degrees()),
+                to_degrees2 = format_args!("{:.0}", to.to_degrees())
+            )
         };
         crate::label::listed(&self.0.iter().map(of_arc).collect::<Vec<_>>())
     }

@@ -4,6 +4,7 @@
 //! [`directions`]; [`rings`] mends what a file or a hand drew; `named` holds a label's words against what is drawn; `strips`
 //! gathers what is asked on a field; [`shift`] says in which winds that no longer holds. Where a field has no boundary, or nothing is drawn, no strip is measured, and people leave it.
 
+use crate::language::t;
 mod around;
 pub(crate) mod cut;
 pub mod directions;
@@ -187,7 +188,7 @@ fn of_field(farm: &Farm, pass: &Pass, id: &Id, field: &Field) -> FieldGround {
         strip_shape: cut.as_ref().and_then(|cut| cut.shape.clone()),
         strip_area,
         sprayable: less(field, cut.as_deref()),
-        working: Working::new(format!("Ground of {}", field.name)),
+        working: Working::new(t!("ground-ground-of", name = field.name)),
         findings: Vec::new(),
     };
     judge_area(farm, field, &mut ground);
@@ -242,9 +243,9 @@ fn judge_area(farm: &Farm, field: &Field, ground: &mut FieldGround) {
     let about = || Subject::Field(ground.field.clone());
     let Some(measured) = ground.measured else {
         if field.area_from == AreaFrom::Boundary {
-            let text = format!("{} is to go by its boundary, and none is drawn; the stated area counts", field.name);
-            let found = Finding::check(about(), text, Basis::Arithmetic)
-                .hint("Draw or import its boundary in Fields, or let it go by the stated area.");
+            let text = t!("ground-is-to-go-by-its-boundary", name = field.name);
+            let found =
+                Finding::check(about(), text, Basis::Arithmetic).hint(t!("ground-draw-or-import-its-boundary-in"));
             ground.findings.push(found);
         }
         return;
@@ -254,23 +255,24 @@ fn judge_area(farm: &Farm, field: &Field, ground: &mut FieldGround) {
     if differs.abs() <= most.to_fraction() + 1e-9 || (measured.is_zero() && ground.stated.is_zero()) {
         return;
     }
-    let text = format!(
-        "{}: its boundary holds {}, {} are stated{}; the plan goes by the {}",
-        field.name,
-        measured.show(farm.units),
-        field.area.text(),
-        if differs.is_finite() {
+    let text = t!(
+        "ground-its-boundary-holds-are-stated-the",
+        name = field.name,
+        measured = measured.show(farm.units),
+        area = field.area.text(),
+        which = if differs.is_finite() {
             let word = if differs < 0.0 { "less" } else { "more" };
-            format!(", which is {} {word}", crate::quantity::Share::from_fraction(differs.abs()).show(farm.units))
+            t!(
+                "ground-which-is",
+                differs = crate::quantity::Share::from_fraction(differs.abs()).show(farm.units),
+                word = word
+            )
         } else {
             String::new()
         },
-        if ground.from == AreaFrom::Boundary { "boundary" } else { "stated area" }
+        which2 = if ground.from == AreaFrom::Boundary { "yes" } else { "no" }
     );
-    ground.findings.push(
-        Finding::check(about(), text, basis)
-            .hint("Mend the area or the boundary in Fields, or choose which one counts."),
-    );
+    ground.findings.push(Finding::check(about(), text, basis).hint(t!("ground-mend-the-area-or-the-boundary")));
 }
 
 /// What is said of the strips to what is drawn.
@@ -281,28 +283,28 @@ fn judge_strips(farm: &Farm, pass: &Pass, field: &Field, kept: &[Kept], ground: 
     for (strip, kept) in ground.strips.iter().zip(kept) {
         let (who, what, wide) = (&strip.who, &strip.what, strip.width.show(units));
         let spoken = &kept.asking.spoken;
-        let down = if strip.downwind_only { ", where the wind blows toward it" } else { "" };
+        let down = if strip.downwind_only { t!("ground-where-the-wind-blows-toward-it") } else { "" };
         // By what kind it is drawn as a label's word may mean more than its writer meant.
         let by_kind = if named::mean_name(kept.asking.to, kept.drawn) {
             String::new()
         } else {
-            format!(" (its words are \"{}\")", kept.asking.to.trim())
+            t!("ground-its-words-are", to = kept.asking.to.trim())
         };
-        let head = format!("{who} keeps {wide} from {what}{by_kind}{down}");
+        let head = t!("ground-keeps-from", who = who, wide = wide, what = what, by_kind = by_kind, down = down);
         let along = if strip.edge.is_zero() {
             String::new()
         } else {
-            format!(", along {} of its edge", strip.edge.show(units))
+            t!("ground-along-of-its-edge", edge = strip.edge.show(units))
         };
-        let left = format!("{} of {} stay unsprayed{along}", strip.area.show(units), field.name);
+        let left = t!("ground-of-stay-unsprayed", area = strip.area.show(units), name = field.name, along = along);
         let (text, hint) = match strip.applies {
             Applies::NotDownwind => {
-                (format!("{head}; the wind planned for does not carry from {} to it", field.name), NOT_DOWNWIND)
+                (t!("ground-the-wind-planned-for-does-not", head = head, name = field.name), NOT_DOWNWIND)
             }
             _ if strip.area.is_zero() => continue,
             Applies::WindUnknown => (
-                format!("{head}; no wind is known for the pass, so that {left} whichever way it blows"),
-                "Type the wind expected for the pass, or take in a forecast.",
+                t!("ground-no-wind-is-known-for-the", head = head, left = left),
+                t!("ground-type-the-wind-expected-for-the"),
             ),
             _ => (format!("{head}; {left}"), if strip.downwind_only { NOT_DOWNWIND } else { "" }),
         };
@@ -317,34 +319,32 @@ fn judge_strips(farm: &Farm, pass: &Pass, field: &Field, kept: &[Kept], ground: 
         return;
     }
     if field.strips_in_unsprayed && ground.strip_area.exceeds(ground.unsprayed) {
-        let text = format!(
-            "{}: the strips take {}, more than the {} that stay unsprayed as typed; the strips count",
-            field.name,
-            ground.strip_area.show(units),
-            ground.unsprayed.show(units)
+        let text = t!(
+            "ground-the-strips-take-more-than-the",
+            name = field.name,
+            strip_area = ground.strip_area.show(units),
+            unsprayed = ground.unsprayed.show(units)
         );
-        let hint = "Mend what stays unsprayed in Fields, or let the strips be left out beside it.";
+        let hint = t!("ground-mend-what-stays-unsprayed-in-fields");
         findings.push(Finding::check(about(), text, Basis::of_all(&bases)).hint(hint));
     }
     if ground.sprayable.is_zero() && field.sprayable().exceeds(Area::ZERO) {
-        let text = format!("The strips leave nothing of {} to spray", field.name);
-        findings.push(
-            Finding::stop(about(), text, Basis::of_all(&bases)).hint("Take the field out, or choose other products."),
-        );
+        let text = t!("ground-the-strips-leave-nothing-of-to", name = field.name);
+        findings
+            .push(Finding::stop(about(), text, Basis::of_all(&bases)).hint(t!("ground-take-the-field-out-or-choose")));
     }
     if let Some(part) = pass.parts.get(&ground.field)
         && part.exceeds(ground.sprayable)
         && !part.exceeds(field.sprayable())
     {
-        let text = format!(
-            "{} of {} are planned; beside the strips {} can be sprayed",
-            part.show(units),
-            field.name,
-            ground.sprayable.show(units)
+        let text = t!(
+            "ground-of-are-planned-beside-the-strips",
+            part = part.show(units),
+            name = field.name,
+            sprayable = ground.sprayable.show(units)
         );
         findings.push(
-            Finding::check(about(), text, Basis::of_all(&bases))
-                .hint("Lower the ground typed for the pass, or take it back."),
+            Finding::check(about(), text, Basis::of_all(&bases)).hint(t!("ground-lower-the-ground-typed-for-the")),
         );
     }
     ground.findings.extend(findings);
@@ -368,19 +368,20 @@ fn unmatched(farm: &Farm, field: &Field, asked: &[Asking], kept: &[Kept], ground
             continue;
         }
         let to = match asking.to.trim() {
-            "" => "something that is not named",
+            "" => t!("ground-something-that-is-not-named"),
             to => to,
         };
-        let text = format!(
-            "{} keeps {} from {to}; whether that means {}, closer to {} than that, cannot be told by its words",
-            asking.spoken.speaker.name(),
-            asking.width.show(farm.units),
-            listed(&names),
-            field.name
+        let text = t!(
+            "ground-keeps-from-whether-that-means-closer",
+            speaker = asking.spoken.speaker.name(),
+            width = asking.width.show(farm.units),
+            to = to,
+            names = listed(&names),
+            name = field.name
         );
         ground.findings.push(
             Finding::check(about.clone(), asking.spoken.with_doubt(text), asking.spoken.basis())
-                .hint("Choose on the map what it is, or name it in the label's words; else leave the strip yourself."),
+                .hint(t!("ground-choose-on-the-map-what-it")),
         );
     }
 }
@@ -388,29 +389,29 @@ fn unmatched(farm: &Farm, field: &Field, asked: &[Asking], kept: &[Kept], ground
 /// How the ground of a field comes about.
 fn working(farm: &Farm, field: &Field, ground: &FieldGround) -> Working {
     let units = farm.units;
-    let mut working = Working::new(format!("Ground of {}", field.name)).step("stated", field.area.show(units));
+    let mut working = Working::new(t!("ground-ground-of", name = field.name)).step("stated", field.area.show(units));
     if let Some(measured) = ground.measured {
         working = working
-            .step("within the boundary, on WGS 84", measured.show(units))
-            .step(format!("the plan goes by the area {}", ground.from.name()), ground.area.show(units));
+            .step(t!("ground-within-the-boundary-on-wgs-84"), measured.show(units))
+            .step(t!("ground-the-plan-goes-by-the-area", from = ground.from.name()), ground.area.show(units));
     }
     if let Some(unsprayed) = &field.unsprayed {
-        working = working.step("− stays unsprayed", unsprayed.show(units));
+        working = working.step(t!("ground-stays-unsprayed"), unsprayed.show(units));
     }
     let measured: Vec<&Strip> = ground.strips.iter().filter(|strip| !strip.area.is_zero()).collect();
     for strip in &measured {
-        let wind = if strip.downwind_only { ", down the wind" } else { "" };
+        let wind = if strip.downwind_only { t!("ground-down-the-wind") } else { "" };
         working = working.step(
-            format!("− strip of {} to {} ({}{wind})", strip.width.show(units), strip.what, strip.who),
+            t!("ground-strip-of-to", width = strip.width.show(units), what = strip.what, who = strip.who, wind = wind),
             strip.area.show(units),
         );
     }
     if measured.len() > 1 {
-        working = working.step("the strips together, ground in two of them once", ground.strip_area.show(units));
+        working = working.step(t!("ground-the-strips-together-ground-in-two"), ground.strip_area.show(units));
     }
     if !measured.is_empty() && field.strips_in_unsprayed {
         let larger = ground.unsprayed.max(ground.strip_area);
-        working = working.step("the larger of what stays unsprayed and the strips, which it holds", larger.show(units));
+        working = working.step(t!("ground-the-larger-of-what-stays-unsprayed"), larger.show(units));
     }
-    working.step("= can be sprayed", ground.sprayable.show(units))
+    working.step(t!("ground-can-be-sprayed"), ground.sprayable.show(units))
 }

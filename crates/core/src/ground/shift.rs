@@ -5,6 +5,7 @@ use super::{Arc, Directions, strips};
 use crate::farm::{Farm, Field, Pass};
 use crate::finding::Basis;
 use crate::label::once;
+use crate::language::t;
 use crate::quantity::Bearing;
 use crate::weather::limits::{self, Kind};
 
@@ -46,20 +47,26 @@ impl WindShift {
             turn if turn >= 360.0 => "anywhere".to_owned(),
             turn if turn < 1.0 => arc.from.point().to_owned(),
             // Whole degrees that hold no less than the arc.
-            _ => format!("{:.0}° to {:.0}°", arc.from.to_degrees().floor(), arc.to().to_degrees().ceil()),
+            _ => t!(
+                "ground-to",
+                floor = format_args!("{:.0}", arc.from.to_degrees().floor()),
+                ceil = format_args!("{:.0}", arc.to().to_degrees().ceil())
+            ),
         };
         let from = self.from().arcs().iter().map(arc).collect::<Vec<_>>().join(" and ");
         if from.is_empty() {
             return None;
         }
         Some(match self.nearest {
-            Some((_, turn)) if turn < 0.5 => format!("The planned wind breaks it; so does all from {from}: {asked}"),
-            Some((at, turn)) => format!(
-                "A turn of {:.0}° to {} breaks it; so does all wind from {from}: {asked}",
-                turn.floor(),
-                at.point()
+            Some((_, turn)) if turn < 0.5 => t!("ground-the-planned-wind-breaks-it-so", from = from, asked = asked),
+            Some((at, turn)) => t!(
+                "ground-a-turn-of-to-breaks-it",
+                floor = format_args!("{:.0}", turn.floor()),
+                point = at.point(),
+                from = from,
+                asked = asked
             ),
-            None => format!("Wind from {from} breaks it: {asked}"),
+            None => t!("ground-wind-from-breaks-it", from = from, asked = asked),
         })
     }
 }

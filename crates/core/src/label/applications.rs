@@ -8,6 +8,7 @@ use super::{Here, Spoken, harvest};
 use crate::farm::label::{Period, Says};
 use crate::farm::{Field, Record};
 use crate::finding::{Finding, Level};
+use crate::language::t;
 use crate::quantity::Area;
 use crate::season::period::Window;
 use crate::season::{Reach, by_application};
@@ -92,10 +93,10 @@ fn number(
     let (count, window) = (counted.count(), &counted.window);
     let (product, field) = (&here.product.name, &here.field.name);
     workings.push(
-        Working::new(format!("Applications of {product} on {field} {}", window.words))
-            .step("applications so far", count.to_string())
-            .step("+ this pass", count.saturating_add(1).to_string())
-            .step("label's most", most.to_string()),
+        Working::new(t!("label-applications-of-on", product = product, field = field, words = window.words))
+            .step(t!("label-applications-so-far"), count.to_string())
+            .step(t!("label-this-pass"), count.saturating_add(1).to_string())
+            .step(t!("label-labels-most"), most.to_string()),
     );
     findings.extend(window.stand_in(here.field_id, here.field, here.product));
     if counted.one_more(most, spoken).is_none() {
@@ -103,44 +104,52 @@ fn number(
     }
     let days: Vec<String> =
         counted.applications.iter().filter_map(|parts| parts.first()).map(|record| record.date.to_string()).collect();
-    let before = if days.is_empty() { String::new() } else { format!(" after {}", days.join(", ")) };
-    let text = format!(
-        "{field}: this pass would be application number {} of {product} {}{before}; its label allows {most}",
-        count.saturating_add(1),
-        window.words
+    let before = if days.is_empty() { String::new() } else { t!("label-after", days = days.join(", ")) };
+    let text = t!(
+        "label-this-pass-would-be-application-number",
+        field = field,
+        saturating_add = count.saturating_add(1),
+        product = product,
+        words = window.words,
+        before = before,
+        most = most
     );
     let found = if most > 0 && counted.fit_beside {
-        Finding::check(here.about_field(), format!("{text}, unless they lie on different parts"), spoken.basis())
+        Finding::check(here.about_field(), t!("label-unless-they-lie-on-different-parts", text = text), spoken.basis())
     } else {
         spoken.forbid(here.about_field(), text)
     };
-    findings.push(found.hint("Leave the field out, or choose another product."));
+    findings.push(found.hint(t!("label-leave-the-field-out-or-choose")));
 }
 
 fn spacing(here: &Here, spoken: &Spoken, days_apart: u32, findings: &mut Vec<Finding>) {
     let Some((days, record)) = too_near(here, days_apart) else { return };
     let (product, field) = (&here.product.name, &here.field.name);
     let how_far = match days {
-        0 => "on the same day as".to_owned(),
-        1.. => format!("{} after", in_days(days)),
-        _ => format!("{} before", in_days(-days)),
+        0 => t!("label-on-the-same-day-as").to_owned(),
+        1.. => t!("label-days-after", days = in_days(days)),
+        _ => t!("label-before", days = in_days(-days)),
     };
-    let text = format!(
-        "{field} had {product} on {}; this pass is {how_far} that, and its label keeps {days_apart} days between two",
-        record.date
+    let text = t!(
+        "label-had-on-this-pass-is-that",
+        field = field,
+        product = product,
+        date = record.date,
+        how_far = how_far,
+        days_apart = days_apart
     );
     let found = if fits_beside(here.field, here.area, &[record], here) {
-        Finding::check(here.about_field(), format!("{text}, unless they lie on different parts"), spoken.basis())
+        Finding::check(here.about_field(), t!("label-unless-they-lie-on-different-parts", text = text), spoken.basis())
     } else {
         spoken.forbid(here.about_field(), text)
     };
     let hint = harvest::days_after(record.date, days_apart)
-        .map_or_else(|| "Choose another product.".to_owned(), |day| format!("Not before {day}."));
+        .map_or_else(|| t!("label-choose-another-product").to_owned(), |day| t!("label-not-before", day = day));
     findings.push(found.hint(hint));
 }
 
 pub(crate) fn in_days(days: i32) -> String {
-    if days == 1 { "1 day".to_owned() } else { format!("{days} days") }
+    if days == 1 { t!("label-1-day").to_owned() } else { t!("label-days", days = days) }
 }
 
 /// Whether what was sprayed and what is to be sprayed may lie beside each other on the field.

@@ -6,6 +6,7 @@ use super::Here;
 use crate::farm::Id;
 use crate::farm::label::Says;
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::quantity::{AsTyped, Quantity};
 
 /// The height of a pass against the labels and the laws on a field. Where none is typed, says so through `open`, once for the pass.
@@ -19,23 +20,22 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>, open: &mut Vec<(St
             continue;
         };
         if height.exceeds(most.value()) {
-            let text = format!(
-                "{} asks for nozzles at most {} above what is sprayed; those of this pass are {}",
-                spoken.speaker.name(),
-                most.show(units),
-                height.show(units)
+            let text = t!(
+                "label-asks-for-nozzles-at-most-above",
+                speaker = spoken.speaker.name(),
+                most = most.show(units),
+                height = height.show(units)
             );
-            findings
-                .push(spoken.forbid(spoken.about(here), text).hint("Lower the boom, and type the height of the pass."));
+            findings.push(spoken.forbid(spoken.about(here), text).hint(t!("label-lower-the-boom-and-type-the")));
         }
     }
 }
 
 /// One Check for all that limit the height where none is typed.
 pub(crate) fn not_typed(pass: &Id, open: Vec<(String, Basis)>) -> Option<Finding> {
-    let (asked, basis) = super::asked_once(open, "at most ")?;
+    let (asked, basis) = super::asked_once(open, t!("label-at-most"))?;
     Some(
-        Finding::check(Subject::Pass(pass.clone()), format!("The height of the boom is not typed; {asked}"), basis)
-            .hint("Type the height of the nozzles above the crop for the rig or the pass."),
+        Finding::check(Subject::Pass(pass.clone()), t!("label-the-height-of-the-boom-is", asked = asked), basis)
+            .hint(t!("label-type-the-height-of-the-nozzles")),
     )
 }

@@ -8,6 +8,7 @@ use crate::farm::label::Says;
 use crate::farm::{Neighbour, Surrounding};
 use crate::finding::Finding;
 use crate::ground::{named, strips};
+use crate::language::t;
 use crate::quantity::{AsTyped, Length, Quantity};
 
 /// The widest strip that a product keeps to each neighbour of a field, where it reaches it.
@@ -24,25 +25,40 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
         let units = here.farm.units;
         let side = match neighbour.side.trim() {
             "" => "beside".to_owned(),
-            side => format!("on the {side} of"),
+            side => t!("label-on-the-of", side = side),
         };
         let down = matches!(spoken.statement.says, Says::Buffer { downwind_only: true, .. });
-        let wide = if down { format!("{}, down the wind,", width.show(units)) } else { width.show(units) };
+        let wide = if down { t!("label-down-the-wind", width = width.show(units)) } else { width.show(units) };
         let (asked, what, field) = (wide, neighbour.what.trim(), &here.field.name);
         let (who, unsprayed) = (spoken.speaker.name(), here.field.unsprayed.is_some());
         let (text, hint) = match distance {
             Some(distance) => (
-                format!("{who} keeps {asked} from {what}; that {side} {field} is {} away", distance.show(units)),
-                format!(
-                    "Leave a strip of {} unsprayed along that edge{}{}.",
-                    (width - distance).show(units),
-                    if down { " while the wind blows toward it" } else { "" },
-                    if unsprayed { ", unless what stays unsprayed takes it in" } else { "" }
+                t!(
+                    "label-keeps-from-that-is-away",
+                    who = who,
+                    asked = asked,
+                    what = what,
+                    side = side,
+                    field = field,
+                    distance = distance.show(units)
+                ),
+                t!(
+                    "label-leave-a-strip-of-unsprayed-along",
+                    width = (width - distance).show(units),
+                    which = if down { "yes" } else { "no" },
+                    which2 = if unsprayed { "yes" } else { "no" }
                 ),
             ),
             None => (
-                format!("{who} keeps {asked} from {what}; how far that {side} {field} lies off is not typed"),
-                "Type how far it lies from the edge on the field's page, or leave the strip.".to_owned(),
+                t!(
+                    "label-keeps-from-how-far-that-lies",
+                    who = who,
+                    asked = asked,
+                    what = what,
+                    side = side,
+                    field = field
+                ),
+                t!("label-type-how-far-it-lies-from").to_owned(),
             ),
         };
         findings.push(Finding::check(here.about_field(), spoken.with_doubt(text), spoken.basis()).hint(hint));
@@ -65,16 +81,13 @@ fn open(here: &Here, spoken: &Spoken) -> Option<Finding> {
     let beside: Vec<String> = super::once(names().map(str::to_owned).chain(drawn));
     let (text, hint) = if beside.is_empty() {
         (
-            format!("{who} speaks of wind toward {what}; what lies beside {field} is not typed"),
-            "Type its neighbours with their sides on the field's page, or look around it before the pass.",
+            t!("label-speaks-of-wind-toward-what-lies", who = who, what = what, field = field),
+            t!("label-type-its-neighbours-with-their-sides"),
         )
     } else {
         (
-            format!(
-                "{who} speaks of wind toward {what}; which of the neighbours of {field} that means cannot be told by its words: {}",
-                listed(&beside)
-            ),
-            "Name the neighbour that is meant in the label's words on the field's page, or look to the wind yourself.",
+            t!("label-speaks-of-wind-toward-which-of", who = who, what = what, field = field, beside = listed(&beside)),
+            t!("label-name-the-neighbour-that-is-meant"),
         )
     };
     Some(Finding::check(here.about_field(), spoken.with_doubt(text), spoken.basis()).hint(hint))

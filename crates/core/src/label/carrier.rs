@@ -3,6 +3,7 @@
 use super::Here;
 use crate::farm::label::Says;
 use crate::finding::Finding;
+use crate::language::t;
 use crate::quantity::Quantity;
 
 /// The carrier volume of a pass on a field.
@@ -11,22 +12,24 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
     for spoken in here.spoken() {
         let Says::Carrier { least, most } = &spoken.statement.says else { continue };
         let mut broken = |word: &str, limit: &str, hint: &str| {
-            let text = format!(
-                "{} asks for {word} {limit} of spray; the pass has {}",
-                here.product.name,
-                here.carrier.show(units)
+            let text = t!(
+                "label-asks-for-of-spray-the-pass",
+                name = here.product.name,
+                word = word,
+                limit = limit,
+                carrier = here.carrier.show(units)
             );
             findings.push(spoken.forbid(here.about_product(), text).hint(hint));
         };
         if let Some(least) = least
             && least.exceeds(here.carrier)
         {
-            broken("at least", &least.show(units), "Raise the carrier volume.");
+            broken(t!("label-at-least"), &least.show(units), t!("label-raise-the-carrier-volume"));
         }
         if let Some(most) = most
             && here.carrier.exceeds(most.value())
         {
-            broken("at most", &most.show(units), "Lower the carrier volume.");
+            broken(t!("label-at-most-2e7"), &most.show(units), t!("label-lower-the-carrier-volume"));
         }
     }
 }

@@ -3,6 +3,7 @@
 //! Several windows with both ends are alternatives; an end typed alone always counts. A window that begins after it ends
 //! runs over the turn of the year.
 
+use crate::language::t;
 use jiff::civil::Date;
 
 use super::{Here, Spoken, by_crop};
@@ -17,9 +18,9 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
         let Says::Dates { from, to } = spoken.statement.says else { continue };
         let words = match (from, to) {
             (None, None) => continue,
-            (Some(from), None) => format!("from {from} on"),
-            (None, Some(to)) => format!("up to {to}"),
-            (Some(from), Some(to)) => format!("from {from} to {to}"),
+            (Some(from), None) => t!("label-from-on", from = from),
+            (None, Some(to)) => t!("label-up-to", to = to),
+            (Some(from), Some(to)) => t!("label-from-to", from = from, to = to),
         };
         let inside = holds(from, to, day);
         if from.is_some() && to.is_some() {
@@ -42,8 +43,8 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
 }
 
 fn outside(here: &Here, spoken: &Spoken, words: &str) -> Finding {
-    let text = format!("{} may be used {words} (month-day); this pass is on {}", here.product.name, here.pass.date);
-    spoken.forbid(here.about_product(), text).hint("Move the pass, or choose another product.")
+    let text = t!("label-may-be-used-month-day-this", name = here.product.name, words = words, date = here.pass.date);
+    spoken.forbid(here.about_product(), text).hint(t!("label-move-the-pass-or-choose-another"))
 }
 
 fn holds(from: Option<MonthDay>, to: Option<MonthDay>, day: Date) -> bool {

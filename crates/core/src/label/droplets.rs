@@ -5,6 +5,7 @@ use super::Here;
 use crate::farm::label::Says;
 use crate::farm::{Droplets, Farm, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::language::{Language, Say, say};
 use crate::quantity::{CarrierRate, Quantity};
 use crate::rig::setting::{self, Classes};
@@ -36,8 +37,8 @@ pub(crate) enum OfPass {
 pub(crate) fn of_the_pass(farm: &Farm, pass: &Pass, carrier: CarrierRate) -> OfPass {
     let not_typed = || {
         OfPass::NotKnown(
-            "The droplet class of this pass is not typed".to_owned(),
-            "Copy the class from the nozzle maker's table to the rig or the pass.",
+            t!("label-the-droplet-class-of-this-pass").to_owned(),
+            t!("label-copy-the-class-from-the-nozzle"),
         )
     };
     if let Some(class) = pass.droplets {
@@ -50,20 +51,20 @@ pub(crate) fn of_the_pass(farm: &Farm, pass: &Pass, carrier: CarrierRate) -> OfP
     let Some((id, set)) = set_of(farm, pass) else { return not_typed() };
     if set.droplets.is_empty() {
         return OfPass::NotKnown(
-            format!("The droplet classes of {} are not typed", set.name),
-            "Copy them from the nozzle maker's table to the set in the shed.",
+            t!("label-the-droplet-classes-of-are-not", name = set.name),
+            t!("label-copy-them-from-the-nozzle-makers"),
         );
     }
     match setting::pressure(farm, pass, rig, id, set, carrier) {
         None => OfPass::NotKnown(
-            format!("The pressure of {} is not known, and so neither are its droplets", set.name),
-            "Type what its setting lacks, or the class of the pass.",
+            t!("label-the-pressure-of-is-not-known", name = set.name),
+            t!("label-type-what-its-setting-lacks-or"),
         ),
         Some(pressure) => nozzle::classes(set, pressure).map_or_else(
             || {
                 OfPass::NotKnown(
-                    format!("The droplet table of {} does not reach {}", set.name, pressure.show(farm.units)),
-                    "Change speed, volume or set, or type more lines of the nozzle maker's table.",
+                    t!("label-the-droplet-table-of-does-not", name = set.name, pressure = pressure.show(farm.units)),
+                    t!("label-change-speed-volume-or-set-or"),
                 )
             },
             OfPass::Known,
@@ -84,33 +85,30 @@ pub(crate) fn judge(here: &Here, classes: &OfPass, findings: &mut Vec<Finding>, 
         let of_a_set = here.pass.droplets.is_none() && here.farm.rigs.get(&here.pass.rig).is_some_and(has_sets);
         let (word, hint) = if classes.finest < finest {
             let hint = if of_a_set {
-                "Take a coarser set or less pressure: drive slower, or spray less volume."
+                t!("label-take-a-coarser-set-or-less")
             } else {
-                "Choose a coarser nozzle or less pressure, and type the class of that setting."
+                t!("label-choose-a-coarser-nozzle-or-less")
             };
             ("finer", hint)
         } else if coarsest.is_some_and(|coarsest| classes.coarsest > coarsest) {
-            let hint = if of_a_set {
-                "Take a finer set or more pressure: drive faster, or spray more volume."
-            } else {
-                "Choose a finer nozzle or more pressure, and type the class of that setting."
-            };
+            let hint =
+                if of_a_set { t!("label-take-a-finer-set-or-more") } else { t!("label-choose-a-finer-nozzle-or-more") };
             ("coarser", hint)
         } else {
             continue;
         };
-        let theirs = format!("{who} asks for {asked} droplets; those of this pass are {}", classes.words());
+        let theirs = t!("label-asks-for-droplets-those-of-this", who = who, asked = asked, classes = classes.words());
         // Between two lines of the table it may be the one class or the other.
         let surely = classes.coarsest < finest || coarsest.is_some_and(|coarsest| classes.finest > coarsest);
         findings.push(if surely {
-            spoken.forbid(spoken.about(here), format!("{theirs}, which is {word}")).hint(hint)
+            spoken.forbid(spoken.about(here), t!("label-which-is", theirs = theirs, word = word)).hint(hint)
         } else {
             Finding::check(
                 spoken.about(here),
-                format!("{theirs}, between two lines of the nozzle maker's table, which may be {word}"),
+                t!("label-between-two-lines-of-the-nozzle", theirs = theirs, word = word),
                 spoken.basis(),
             )
-            .hint("Set a pressure of the table at which the class is sure.")
+            .hint(t!("label-set-a-pressure-of-the-table"))
         });
     }
 }

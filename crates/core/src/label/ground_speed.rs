@@ -4,6 +4,7 @@ use super::Here;
 use crate::farm::Id;
 use crate::farm::label::Says;
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::quantity::Quantity;
 use crate::rig::asked::speed_of;
 
@@ -17,23 +18,22 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>, open: &mut Vec<(St
             continue;
         };
         if speed.exceeds(most.value()) {
-            let text = format!(
-                "{} asks for at most {} over ground; the pass is driven at {}",
-                spoken.speaker.name(),
-                most.show(units),
-                speed.show(units)
+            let text = t!(
+                "label-asks-for-at-most-over-ground",
+                speaker = spoken.speaker.name(),
+                most = most.show(units),
+                speed = speed.show(units)
             );
-            findings
-                .push(spoken.forbid(spoken.about(here), text).hint("Drive slower, with a set that suits that speed."));
+            findings.push(spoken.forbid(spoken.about(here), text).hint(t!("label-drive-slower-with-a-set-that")));
         }
     }
 }
 
 /// One Check for all that limit the speed where none is typed.
 pub(crate) fn not_typed(pass: &Id, open: Vec<(String, Basis)>) -> Option<Finding> {
-    let (asked, basis) = super::asked_once(open, "at most ")?;
+    let (asked, basis) = super::asked_once(open, t!("label-at-most"))?;
     Some(
-        Finding::check(Subject::Pass(pass.clone()), format!("The speed of this pass is not typed; {asked}"), basis)
-            .hint("Type the speed for the rig or the pass."),
+        Finding::check(Subject::Pass(pass.clone()), t!("label-the-speed-of-this-pass-is", asked = asked), basis)
+            .hint(t!("label-type-the-speed-for-the-rig")),
     )
 }

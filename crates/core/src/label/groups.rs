@@ -9,6 +9,7 @@
 //! Use several effective groups at once: Norsworthy et al. 2012, Weed Science 60 (sp1):31-62, from memory. From which number
 //! of times on a group is named is common practice without a source.
 
+use crate::language::t;
 use std::collections::HashMap;
 
 use super::when::same_weed;
@@ -152,22 +153,28 @@ pub(crate) fn repeated(all: &[Here], findings: &mut Vec<Finding>) {
                 let times = match count {
                     1 => "once".to_owned(),
                     2 => "twice".to_owned(),
-                    many => format!("{many} times"),
+                    many => t!("label-times", many = many),
                 };
-                let seasons = if at == 0 { format!(" in the last {SEASONS} seasons") } else { String::new() };
-                format!("on {} {times}{seasons}, and this is the {}", listed(names), ordinal(count + 1))
+                let seasons = if at == 0 { t!("label-in-the-last-seasons", seasons = SEASONS) } else { String::new() };
+                t!(
+                    "label-on-and-this-is-the",
+                    names = listed(names),
+                    times = times,
+                    seasons = seasons,
+                    count = ordinal(count + 1)
+                )
             })
             .collect();
         let of_kind = if kind == ProductKind::Herbicide { String::new() } else { format!("{} ", kind.name()) };
-        let word = if of_kind.is_empty() { "Group" } else { "group" };
-        let mut text = format!("{of_kind}{word} {group} was sprayed {}", parts.join("; "));
+        let word = if of_kind.is_empty() { t!("label-group") } else { "group" };
+        let mut text = t!("label-was-sprayed", of_kind = of_kind, word = word, group = group, parts = parts.join("; "));
         if let Some(first) = text.get_mut(0..1) {
             first.make_ascii_uppercase();
         }
         let level = if often { Level::Check } else { Level::Note };
         findings.push(
             Finding::new(level, Subject::Pass(pass.clone()), text, Basis::Practice)
-                .hint("Another effective group in the mix, or another one next time, keeps this one working."),
+                .hint(t!("label-another-effective-group-in-the-mix")),
         );
     }
 }
@@ -198,12 +205,8 @@ pub(crate) fn effective(all: &[Here], findings: &mut Vec<Finding>) {
     let with_group = |here: &&Here| !of_product(here.product).is_empty();
     if !all.iter().any(|here| lists(here.product)) {
         findings.push(
-            Finding::note(
-                about(),
-                "No label in the mix says, as typed, which weeds it controls, so effective groups are not counted",
-                Basis::Practice,
-            )
-            .hint("Type \"controls\" in the shed, with the weeds of the label."),
+            Finding::note(about(), t!("label-no-label-in-the-mix-says"), Basis::Practice)
+                .hint(t!("label-type-controls-in-the-shed-with")),
         );
         return;
     }
@@ -214,9 +217,9 @@ pub(crate) fn effective(all: &[Here], findings: &mut Vec<Finding>) {
         }
     }
     let hint = if silent.is_empty() {
-        "Add a product of another group that controls it.".to_owned()
+        t!("label-add-a-product-of-another-group").to_owned()
     } else {
-        format!("What {} controls is not typed; type it, or add a product of another group.", listed(&silent))
+        t!("label-what-controls-is-not-typed-type", silent = listed(&silent))
     };
     for weed in weeds.iter().map(|weed| weed.trim()).filter(|weed| !weed.is_empty()) {
         let mut found: Found = Vec::new();
@@ -237,12 +240,12 @@ pub(crate) fn effective(all: &[Here], findings: &mut Vec<Finding>) {
             let on = listed(&names);
             let text = match groups.as_slice() {
                 [] => {
-                    format!("Nothing in the mix controls {weed} on {on}, as the labels and resistant weeds are typed")
+                    t!("label-nothing-in-the-mix-controls-on", weed = weed, on = on)
                 }
-                [one] => format!("Only one effective group is in the mix against {weed} on {on}: group {one}"),
+                [one] => t!("label-only-one-effective-group-is-in", weed = weed, on = on, one = one),
                 _ => continue,
             };
-            let basis = Basis::Published("Norsworthy et al. 2012, Weed Science 60 (sp1):31-62, from memory".to_owned());
+            let basis = Basis::Published(t!("label-norsworthy-et-al-2012-weed-science").to_owned());
             findings.push(Finding::check(about(), text, basis).hint(hint.clone()));
         }
     }

@@ -1,5 +1,6 @@
 //! The days between the last application and harvest or grazing.
 
+use crate::language::t;
 use jiff::Span;
 use jiff::civil::Date;
 
@@ -79,26 +80,32 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
         findings.push(
             Finding::note(
                 here.about_product(),
-                doubtful.with_doubt(format!(
-                    "{} may not be harvested before {earliest}: {product} keeps {most} days",
-                    field.name
+                doubtful.with_doubt(t!(
+                    "label-may-not-be-harvested-before-keeps",
+                    name = field.name,
+                    earliest = earliest,
+                    product = product,
+                    most = most
                 )),
                 doubtful.basis(),
             )
-            .hint("Type the expected day of harvest on the field's page to have this judged."),
+            .hint(t!("label-type-the-expected-day-of-harvest")),
         );
         return;
     };
     let Some((days, spoken)) = broken(here, harvest) else { return };
     let left = sprayed.until(harvest).map_or(0, |span| span.get_days());
-    let text = format!(
-        "{} keeps {days} days to harvest; {} is expected to be harvested {left} days after this pass",
-        here.product.name, field.name
+    let text = t!(
+        "label-keeps-days-to-harvest-is-expected",
+        name = here.product.name,
+        days = days,
+        name2 = field.name,
+        left = left
     );
     findings.push(
         spoken
             .forbid(here.about_field(), text)
-            .hint(format!("Harvest not before {}, or choose another product.", until(days))),
+            .hint(t!("label-harvest-not-before-or-choose-another", days = until(days))),
     );
 }
 
@@ -116,12 +123,16 @@ pub(crate) fn recorded(here: &Here, findings: &mut Vec<Finding>) {
     findings.push(
         Finding::check(
             here.about_field(),
-            format!(
-                "{} had {} on {}, which keeps it from harvest until {}; its harvest is expected on {harvest}",
-                field.name, bind.product.name, bind.record.date, bind.until
+            t!(
+                "label-had-on-which-keeps-it-from",
+                name = field.name,
+                name2 = bind.product.name,
+                date = bind.record.date,
+                until = bind.until,
+                harvest = harvest
             ),
             Basis::Label(bind.at.clone()),
         )
-        .hint(format!("Harvest not before {}.", bind.until)),
+        .hint(t!("label-harvest-not-before", until = bind.until)),
     );
 }

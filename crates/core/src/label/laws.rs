@@ -1,5 +1,6 @@
 //! What the laws of a day say of a product: some of it is held against plans as the labels are, the rest is said to be open.
 
+use crate::language::t;
 use jiff::civil::Date;
 
 use super::{Here, Speaker, Spoken, names, weather};
@@ -46,10 +47,10 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
         findings.push(
             Finding::check(
                 Subject::Pass(here.pass_id.clone()),
-                format!("{} speaks of {}, which is not judged for a law", law.source(), statement.says.name()),
+                t!("label-speaks-of-which-is-not-judged", source = law.source(), says = statement.says.name()),
                 spoken.basis(),
             )
-            .hint("Hold this pass against it yourself."),
+            .hint(t!("label-hold-this-pass-against-it-yourself")),
         );
     }
 }

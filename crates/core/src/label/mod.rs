@@ -5,6 +5,7 @@
 //! be told it is taken to speak, and what it would forbid becomes a Check. Some of what laws say is held against plans as the
 //! labels are; `laws.rs` says what.
 
+use crate::language::t;
 pub(crate) mod applications;
 pub(crate) mod boom_height;
 pub(crate) mod buffer;
@@ -116,7 +117,7 @@ impl Speaker<'_> {
         match self {
             Self::Label(product) => Basis::Label(place(product, statement)),
             Self::Law(law) => {
-                let since = law.since.map_or_else(String::new, |day| format!(", since {day}"));
+                let since = law.since.map_or_else(String::new, |day| t!("label-since", day = day));
                 Basis::Law(format!("{}{since}", law.source()))
             }
         }
@@ -183,8 +184,8 @@ impl<'a> Spoken<'a> {
     pub(crate) fn with_doubt(&self, text: String) -> String {
         match self.speaker {
             _ if self.doubt.is_empty() => text,
-            Speaker::Label(_) => format!("{text}; the label says so {}", self.doubt),
-            Speaker::Law(_) => format!("{text}; the rule says so {}", self.doubt),
+            Speaker::Label(_) => t!("label-the-label-says-so", text = text, doubt = self.doubt),
+            Speaker::Law(_) => t!("label-the-rule-says-so", text = text, doubt = self.doubt),
         }
     }
 
@@ -203,7 +204,7 @@ pub(crate) fn forbid(doubt: &str, about: Subject, text: impl Into<String>, basis
         Finding::stop(about, text, basis)
     } else {
         let who = if matches!(basis, Basis::Law(_)) { "rule" } else { "label" };
-        Finding::check(about, format!("{text}; the {who} says so {doubt}, which cannot be told here"), basis)
+        Finding::check(about, t!("label-the-says-so-which-cannot-be", text = text, who = who, doubt = doubt), basis)
     }
 }
 
@@ -212,7 +213,7 @@ pub(crate) fn listed(names: &[String]) -> String {
     match names {
         [] => String::new(),
         [one] => one.clone(),
-        [first @ .., last] => format!("{} and {last}", first.join(", ")),
+        [first @ .., last] => t!("label-and", first = first.join(", "), last = last),
     }
 }
 
@@ -231,7 +232,7 @@ pub(crate) fn once<T: PartialEq>(all: impl IntoIterator<Item = T>) -> Vec<T> {
 /// `None` where none asks.
 pub(crate) fn asked_once(open: Vec<(String, Basis)>, most: &str) -> Option<(String, Basis)> {
     let (asked, places): (Vec<String>, Vec<Basis>) = open.into_iter().unzip();
-    let words = format!("{} ask for {most}{}", who(&places), listed(&once(asked)));
+    let words = t!("label-ask-for", places = who(&places), most = most, asked = listed(&once(asked)));
     (!places.is_empty()).then(|| (words, Basis::of_all(&places)))
 }
 
@@ -239,11 +240,11 @@ pub(crate) fn asked_once(open: Vec<(String, Basis)>, most: &str) -> Option<(Stri
 pub(crate) fn who(places: &[Basis]) -> &'static str {
     let is_law = |basis: &Basis| matches!(basis, Basis::Law(_));
     if !places.iter().any(is_law) {
-        "the labels"
+        t!("label-the-labels")
     } else if places.iter().all(is_law) {
-        "the laws"
+        t!("label-the-laws")
     } else {
-        "the labels and laws"
+        t!("label-the-labels-and-laws")
     }
 }
 
@@ -288,7 +289,7 @@ pub(crate) fn unclear(statement: &Statement, field: &Field) -> Vec<String> {
 pub(crate) fn crop_doubt(statement: &Statement, field: &Field) -> Option<String> {
     let crop = statement.crop.trim();
     (!crop.is_empty() && field.crop.trim().is_empty())
-        .then(|| format!("for {crop} (the crop of {} is not typed)", field.name))
+        .then(|| t!("label-for-the-crop-of-is-not", crop = crop, name = field.name))
 }
 
 /// Statements of which one that fits is enough. Where the crop of the field is not typed, what is said for each crop stands apart,

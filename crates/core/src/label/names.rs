@@ -1,6 +1,7 @@
 //! Whether words on a label speak of a product: "organophosphate insecticide", "group 14", "crop oil concentrate".
 
 use crate::farm::{AdjuvantClass, Advice, Farm, Law, Product, ProductKind};
+use crate::language::t;
 use crate::mix::actives;
 use crate::words::plain;
 
@@ -34,8 +35,11 @@ pub fn speak_of(words: &str, product: &Product) -> bool {
     if let Some(class) = product.adjuvant_class()
         && (is(class.name())
             || is(class.key())
-            || (class.is_oil() && ["oil", "crop oil", "oil adjuvant", "oil concentrate"].contains(&singular))
-            || (class.holds_ammonium() && ["ammonium", "ammonium salt", "ammonium product"].contains(&singular)))
+            || (class.is_oil()
+                && ["oil", t!("label-crop-oil"), t!("label-oil-adjuvant"), t!("label-oil-concentrate")]
+                    .contains(&singular))
+            || (class.holds_ammonium()
+                && ["ammonium", t!("label-ammonium-salt"), t!("label-ammonium-product")].contains(&singular)))
     {
         return true;
     }
@@ -50,9 +54,9 @@ pub fn speak_of(words: &str, product: &Product) -> bool {
             || is(family)
             || (!family.is_empty() && is(&format!("{family} {}", product.kind.name())))
             || (!group.is_empty()
-                && (is(&format!("group {group}"))
-                    || is(&format!("group {group} {}", product.kind.name()))
-                    || is(&format!("group {group} product"))))
+                && (is(&t!("label-group-group", group = group))
+                    || is(&t!("label-group-group-kind", group = group, kind = product.kind.name()))
+                    || is(&t!("label-group-product", group = group))))
     })
 }
 
@@ -115,8 +119,16 @@ pub fn understood(words: &str, farm: &Farm) -> bool {
     let of_a_kind = ProductKind::ALL.iter().find_map(|kind| singular.strip_suffix(kind.name())).unwrap_or(words).trim();
     ProductKind::ALL.iter().any(|kind| is(kind.name()))
         || AdjuvantClass::ALL.iter().any(|class| is(class.name()) || is(class.key()))
-        || ["oil", "crop oil", "oil adjuvant", "oil concentrate", "ammonium", "ammonium salt", "ammonium product"]
-            .contains(&singular)
+        || [
+            "oil",
+            t!("label-crop-oil"),
+            t!("label-oil-adjuvant"),
+            t!("label-oil-concentrate"),
+            "ammonium",
+            t!("label-ammonium-salt"),
+            t!("label-ammonium-product"),
+        ]
+        .contains(&singular)
         || of_a_kind.strip_prefix("group ").is_some_and(|group| {
             let group = group.strip_suffix("product").unwrap_or(group).trim();
             group.starts_with(|first: char| first.is_ascii_digit()) && !group.contains(' ')

@@ -8,6 +8,7 @@ use super::{Here, Spoken, harvest, listed};
 use crate::farm::label::Says;
 use crate::farm::{Product, RecordLine};
 use crate::finding::{Finding, Subject};
+use crate::language::t;
 use crate::season::Reach;
 
 /// The forbidden partners of a product on a field.
@@ -21,10 +22,9 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
         }
         let names = |product: &Product| list(what, product);
         for partner in here.situation.partners.iter().filter(|partner| names(partner)) {
-            let text = format!("{} may not be mixed with {what}; {} is in the mix", here.product.name, partner.name);
-            findings.push(
-                spoken.forbid(here.about_product(), text).hint("Take one of the two out, or spray them in two passes."),
-            );
+            let text =
+                t!("label-may-not-be-mixed-with-is", name = here.product.name, what = what, name2 = partner.name);
+            findings.push(spoken.forbid(here.about_product(), text).hint(t!("label-take-one-of-the-two-out")));
         }
         if *days > 0 {
             recorded(here, &spoken, what, *days, &names, &parts, findings);
@@ -39,14 +39,10 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
         findings.push(
             Finding::note(
                 here.about_product(),
-                format!(
-                    "{}: not together with {}; these words are not judged in full",
-                    here.product.name,
-                    listed(&words)
-                ),
+                t!("label-not-together-with-these-words-are", name = here.product.name, words = listed(&words)),
                 spoken.basis(),
             )
-            .hint("Read the mix against them, or type each partner by its active, its group, its class or its name."),
+            .hint(t!("label-read-the-mix-against-them-or")),
         );
     }
 }
@@ -63,7 +59,10 @@ fn recorded(
     let gone = |line: &RecordLine| {
         let is = |name: &str| parts.iter().any(|part| part.eq_ignore_ascii_case(name.trim()));
         is(&line.name)
-            || line.actives.iter().any(|active| is(&active.name) || is(&format!("group {}", active.group.trim())))
+            || line
+                .actives
+                .iter()
+                .any(|active| is(&active.name) || is(&t!("label-group-group", group = active.group.trim())))
     };
     for record in Reach::always(here.field_id, here.pass_id, here.pass.date).records(here.farm, here.log) {
         let apart = here.pass.date.since(record.date).map_or(i32::MAX, |span| span.get_days());
@@ -80,22 +79,24 @@ fn recorded(
             );
         let Some(line) = hit else { continue };
         let when = match apart {
-            0 => "on the same day".to_owned(),
-            1.. => format!("{} before this pass", in_days(apart)),
-            _ => format!("{} after this pass", in_days(-apart)),
+            0 => t!("label-on-the-same-day").to_owned(),
+            1.. => t!("label-before-this-pass", apart = in_days(apart)),
+            _ => t!("label-after-this-pass", apart = in_days(-apart)),
         };
-        let text = format!(
-            "{} may not come within {} of {what}; {} had {} on {}, {when}",
-            here.product.name,
-            in_days(i32::try_from(days).unwrap_or(i32::MAX)),
-            here.field.name,
-            line.name,
-            record.date
+        let text = t!(
+            "label-may-not-come-within-of-had",
+            name = here.product.name,
+            days = in_days(i32::try_from(days).unwrap_or(i32::MAX)),
+            what = what,
+            name2 = here.field.name,
+            name3 = line.name,
+            date = record.date,
+            when = when
         );
         let hint = days
             .checked_add(1)
             .and_then(|days| harvest::days_after(record.date, days))
-            .map_or_else(|| "Choose another product.".to_owned(), |day| format!("Not before {day}."));
+            .map_or_else(|| t!("label-choose-another-product").to_owned(), |day| t!("label-not-before", day = day));
         findings.push(spoken.forbid(here.about_field(), text).hint(hint));
     }
 }
@@ -125,18 +126,19 @@ fn planned(
             findings.push(
                 Finding::check(
                     Subject::Pass(id.clone()),
-                    format!(
-                        "{} may not come within {} of {what}; \"{}\" of {} puts {} on {}",
-                        here.product.name,
-                        in_days(i32::try_from(days).unwrap_or(i32::MAX)),
-                        other.name,
-                        other.date,
-                        partner.name,
-                        here.field.name
+                    t!(
+                        "label-may-not-come-within-of-of",
+                        name = here.product.name,
+                        days = in_days(i32::try_from(days).unwrap_or(i32::MAX)),
+                        what = what,
+                        name2 = other.name,
+                        date = other.date,
+                        name3 = partner.name,
+                        name4 = here.field.name
                     ),
                     spoken.basis(),
                 )
-                .hint("Move one of the two passes."),
+                .hint(t!("label-move-one-of-the-two-passes")),
             );
         }
     }

@@ -1,6 +1,7 @@
 //! Months before another crop may follow: for the next crop after this pass and after the records, and for the crop that
 //! stands, from what was sprayed before it was planted.
 
+use crate::language::t;
 use jiff::civil::Date;
 
 use super::{Here, Spoken, harvest, listed};
@@ -34,10 +35,16 @@ pub(crate) fn judge(fields: &[Vec<Here>], findings: &mut Vec<Finding>) {
         findings.push(
             Finding::note(
                 first.about_field(),
-                format!("{}: {} may not be planted before {}, {}", listed(&names), until.crop, until.day, until.words),
+                t!(
+                    "label-may-not-be-planted-before",
+                    names = listed(&names),
+                    crop = until.crop,
+                    day = until.day,
+                    words = until.words
+                ),
                 Basis::Label(until.at),
             )
-            .hint("Cold and drought lengthen what the label counts on; see whether it says so."),
+            .hint(t!("label-cold-and-drought-lengthen-what-the")),
         );
     }
 }
@@ -78,19 +85,16 @@ fn on_field(rows: &[Here], findings: &mut Vec<Finding>) -> Option<Until> {
         };
         if let Some((spoken, _, months)) = most(true).or_else(|| most(false)) {
             let day = harvest::months_after(row.pass.date, *months).unwrap_or(Date::MAX);
-            let words = format!("{months} months after {}", row.product.name);
+            let words = t!("label-months-after", months = months, name = row.product.name);
             later(Until { crop: next.to_owned(), day, words, at: spoken.at() });
         } else if let Some((spoken, ..)) = typed.first() {
             findings.push(
                 Finding::check(
                     row.about_product(),
-                    format!(
-                        "The label of {} names when other crops may follow, but not {next}, as it is typed",
-                        row.product.name
-                    ),
+                    t!("label-the-label-of-names-when-other", name = row.product.name, next = next),
                     spoken.basis(),
                 )
-                .hint("Type what it says of this crop, or plan another next crop."),
+                .hint(t!("label-type-what-it-says-of-this")),
             );
         }
     }
@@ -99,7 +103,7 @@ fn on_field(rows: &[Here], findings: &mut Vec<Finding>) -> Option<Until> {
             && bind.keeps_from(next)
             && bind.record.date <= here.pass.date
         {
-            let words = format!("{months} months after {} of {}", bind.product.name, bind.record.date);
+            let words = t!("label-months-after-of", months = months, name = bind.product.name, date = bind.record.date);
             later(Until { crop: next.to_owned(), day: bind.until, words, at: bind.at.clone() });
         }
     }
@@ -133,18 +137,25 @@ fn standing(here: &Here, bound: &[Bind], findings: &mut Vec<Finding>) {
     let crop = field.crop.trim();
     let Some(bind) = planted_too_early(bound, here.field_id, field, here.pass.date) else { return };
     let Binds::Planting { months, .. } = &bind.binds else { return };
-    let planted = field
-        .planted
-        .map_or_else(|| "its day of planting is not typed".to_owned(), |day| format!("it was planted on {day}"));
+    let planted = field.planted.map_or_else(
+        || t!("label-its-day-of-planting-is-not").to_owned(),
+        |day| t!("label-it-was-planted-on", day = day),
+    );
     findings.push(
         Finding::check(
             here.about_field(),
-            format!(
-                "{} had {} on {}; its label keeps {months} months to {crop}, until {}, and {planted}",
-                field.name, bind.product.name, bind.record.date, bind.until
+            t!(
+                "label-had-on-its-label-keeps-months",
+                name = field.name,
+                name2 = bind.product.name,
+                date = bind.record.date,
+                months = months,
+                crop = crop,
+                until = bind.until,
+                planted = planted
             ),
             Basis::Label(bind.at.clone()),
         )
-        .hint("Look at the crop before more is sprayed on it."),
+        .hint(t!("label-look-at-the-crop-before-more")),
     );
 }

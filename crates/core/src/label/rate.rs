@@ -4,6 +4,7 @@ use super::{Here, Speaks, crop_doubt, forbid, place, speaks, stage, when};
 use crate::farm::Statement;
 use crate::farm::label::Says;
 use crate::finding::{Basis, Finding};
+use crate::language::t;
 use crate::mix::line::{PlannedLine, per_area};
 use crate::quantity::{AmountPerArea, AsTyped, Rate, Units};
 
@@ -45,9 +46,9 @@ fn ranges(here: &Here, units: Units, findings: Option<&mut Vec<Finding>>) -> (Ve
         };
         let (least_amount, most_amount) = (read(least), read(most));
         let shown = match (least, most) {
-            (Some(least), Some(most)) => format!("{} to {}", least.show(units), most.show(units)),
-            (Some(least), None) => format!("at least {}", least.show(units)),
-            (None, Some(most)) => format!("at most {}", most.show(units)),
+            (Some(least), Some(most)) => t!("label-to", least = least.show(units), most = most.show(units)),
+            (Some(least), None) => t!("label-at-least-least", least = least.show(units)),
+            (None, Some(most)) => t!("label-at-most-most", most = most.show(units)),
             (None, None) => continue,
         };
         let doubts = crop_doubt(statement, field).into_iter().chain(when::doubts(&statement.when, here.situation));
@@ -58,7 +59,7 @@ fn ranges(here: &Here, units: Units, findings: Option<&mut Vec<Finding>>) -> (Ve
         if let Some((problem, at)) = broken {
             findings.push(Finding::check(
                 here.about_product(),
-                format!("A rate on the label cannot be compared: {problem}"),
+                t!("label-a-rate-on-the-label-cannot", problem = problem),
                 Basis::Label(at),
             ));
         }
@@ -66,13 +67,10 @@ fn ranges(here: &Here, units: Units, findings: Option<&mut Vec<Finding>>) -> (Ve
             findings.push(
                 Finding::check(
                     here.about_product(),
-                    format!(
-                        "The rate of {} depends on a stage that {} does not state in a way that compares",
-                        product.name, field.name
-                    ),
+                    t!("label-the-rate-of-depends-on-a", name = product.name, name2 = field.name),
                     Basis::Label(at),
                 )
-                .hint("Write stages like V6, R1 or BBCH 14."),
+                .hint(t!("label-write-stages-like-v6-r1-or")),
             );
         }
     }
@@ -85,29 +83,31 @@ pub(crate) fn judge(line: &PlannedLine, here: &Here, findings: &mut Vec<Finding>
     let (product, field) = (here.product, here.field);
     let about = || here.about_product();
     let (fitting, any) = ranges(here, units, Some(findings));
-    let crop = if field.crop.is_empty() { "a field without a crop" } else { field.crop.as_str() };
+    let crop = if field.crop.is_empty() { t!("label-a-field-without-a-crop") } else { field.crop.as_str() };
     if fitting.is_empty() {
         if any && product.kind.is_pesticide() {
             findings.push(
                 Finding::stop(
                     about(),
-                    format!(
-                        "{} has no rate for {crop}{} as its label is typed",
-                        product.name,
-                        if field.stage.is_empty() { String::new() } else { format!(" at {}", field.stage) }
+                    t!(
+                        "label-has-no-rate-for-as-its",
+                        name = product.name,
+                        crop = crop,
+                        which =
+                            if field.stage.is_empty() { String::new() } else { t!("label-at", stage = field.stage) }
                     ),
                     Basis::Label(product.name.clone()),
                 )
-                .hint("If the label has one, type it in the shed; if not, the product may not be used here."),
+                .hint(t!("label-if-the-label-has-one-type")),
             );
         } else if product.kind.is_pesticide() {
             findings.push(
                 Finding::check(
                     about(),
-                    format!("No rate is typed from the label of {}, so its rate is not judged", product.name),
+                    t!("label-no-rate-is-typed-from-the", name = product.name),
                     Basis::Label(product.name.clone()),
                 )
-                .hint("Type the label's rate in the shed."),
+                .hint(t!("label-type-the-labels-rate-in-the")),
             );
         }
         return;
@@ -118,20 +118,28 @@ pub(crate) fn judge(line: &PlannedLine, here: &Here, findings: &mut Vec<Finding>
     let broken: Vec<&Range> = fitting.iter().filter(over).collect();
     // One range that surely speaks and is broken is enough.
     if let Some(range) = broken.iter().find(|range| range.doubt.is_empty()).or(broken.first()) {
-        let text = format!("{} is planned at {planned} on {crop}; its label allows {}", product.name, range.shown);
+        let text = t!(
+            "label-is-planned-at-on-its-label",
+            name = product.name,
+            planned = planned,
+            crop = crop,
+            shown = range.shown
+        );
         // Only a statement that names a most, and one that can be compared, allows anything.
         let allowing = fitting.iter().any(|range| range.most.is_some() && !over(&range));
         if allowing {
             findings.push(
                 Finding::check(
                     about(),
-                    format!("{text}, though another statement of the label allows more"),
+                    t!("label-though-another-statement-of-the-label", text = text),
                     Basis::Label(range.at.clone()),
                 )
-                .hint("See which of the two statements fits the weeds and the soil."),
+                .hint(t!("label-see-which-of-the-two-statements")),
             );
         } else {
-            findings.push(forbid(&range.doubt, about(), text, Basis::Label(range.at.clone())).hint("Lower the rate."));
+            findings.push(
+                forbid(&range.doubt, about(), text, Basis::Label(range.at.clone())).hint(t!("label-lower-the-rate")),
+            );
         }
     }
     if fitting.iter().all(|range| under(&range))
@@ -141,10 +149,17 @@ pub(crate) fn judge(line: &PlannedLine, here: &Here, findings: &mut Vec<Finding>
         findings.push(
             Finding::check(
                 about(),
-                format!("{} is planned at {planned} on {crop}, below its label's {}{doubt}", product.name, range.shown),
+                t!(
+                    "label-is-planned-at-on-below-its",
+                    name = product.name,
+                    planned = planned,
+                    crop = crop,
+                    shown = range.shown,
+                    doubt = doubt
+                ),
                 Basis::Label(range.at.clone()),
             )
-            .hint("Less than the label's rate may fail, and it breeds resistance."),
+            .hint(t!("label-less-than-the-labels-rate-may")),
         );
     }
 }

@@ -3,6 +3,7 @@
 use super::Here;
 use crate::farm::label::Says;
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 
 /// The longest re-entry time of a pass.
 pub(crate) fn judge(all: &[Here], findings: &mut Vec<Finding>) {
@@ -21,10 +22,7 @@ pub(crate) fn judge(all: &[Here], findings: &mut Vec<Finding>) {
     let when = if spoken.doubt.is_empty() { String::new() } else { format!(" {}", spoken.doubt) };
     findings.push(Finding::note(
         Subject::Pass(here.pass_id.clone()),
-        format!(
-            "Nobody enters without protection for {hours} h after the last of the spray{when}, by the label of {}",
-            spoken.speaker.name()
-        ),
+        t!("label-nobody-enters-without-protection-for-h", hours = hours, when = when, speaker = spoken.speaker.name()),
         Basis::Label(spoken.at()),
     ));
 }

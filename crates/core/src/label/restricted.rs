@@ -2,6 +2,7 @@
 
 use super::{Here, listed};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 
 /// Says once for a pass which of its products are restricted.
 pub(crate) fn judge(all: &[Here], findings: &mut Vec<Finding>) {
@@ -16,12 +17,9 @@ pub(crate) fn judge(all: &[Here], findings: &mut Vec<Finding>) {
     findings.push(
         Finding::note(
             Subject::Pass(here.pass_id.clone()),
-            format!(
-                "{} {are} for certified applicators only, or for people under their direct supervision where local law allows it",
-                listed(&names)
-            ),
+            t!("label-for-certified-applicators-only-or-for", names = listed(&names), are = are),
             Basis::Label(names.join("; ")),
         )
-        .hint("A record is owed: write who sprayed and the certificate's number into it."),
+        .hint(t!("label-a-record-is-owed-write-who")),
     );
 }

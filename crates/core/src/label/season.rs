@@ -9,6 +9,7 @@ use super::{Bound, End, Here, Spoken};
 use crate::farm::label::{Period, Says};
 use crate::farm::{Farm, Field, Id, Product};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::mix::actives::Wanted;
 use crate::mix::line::{PlannedLine, active_per_area, per_area};
 use crate::quantity::rate::show_active;
@@ -74,10 +75,10 @@ impl Season<'_> {
                         findings.push(
                             Finding::check(
                                 here.about_product(),
-                                format!("The label of {} limits {active} a season, but no active of that name is typed for it", here.product.name),
+                                t!("label-the-label-of-limits-a-season", name = here.product.name, active = active),
                                 spoken.basis(),
                             )
-                            .hint("Write the active in the same way in both places."),
+                            .hint(t!("label-write-the-active-in-the-same")),
                         );
                     }
                     self.judge_active(line, active, here, &spoken, (most, *per), findings, workings, bounds);
@@ -107,7 +108,7 @@ impl Season<'_> {
             Err(problem) => {
                 findings.push(Finding::check(
                     Subject::Product(line.product.clone()),
-                    format!("The season total on the label cannot be compared: {problem}"),
+                    t!("label-the-season-total-on-the-label", problem = problem),
                     Basis::Label(at),
                 ));
                 return;
@@ -161,13 +162,10 @@ impl Season<'_> {
             findings.push(
                 Finding::check(
                     Subject::Product(own.product.clone()),
-                    format!(
-                        "The season total of {active} is typed as \"{}\", which is no mass over ground",
-                        most.text()
-                    ),
+                    t!("label-the-season-total-of-is-typed", active = active, most = most.text()),
                     Basis::Label(at),
                 )
-                .hint("Type it like \"4 lb ae/ac\"."),
+                .hint(t!("label-type-it-like-4-lb-ae")),
             );
             return;
         };
@@ -182,15 +180,16 @@ impl Season<'_> {
                     findings.push(
                         Finding::check(
                             Subject::Product(line.product.clone()),
-                            format!(
-                                "{} counts {active} as {}, the season total as {}",
-                                product.name,
-                                held.basis.short(),
-                                basis.map_or("", ActiveBasis::short)
+                            t!(
+                                "label-counts-as-the-season-total-as",
+                                name = product.name,
+                                active = active,
+                                short = held.basis.short(),
+                                basis = basis.map_or("", ActiveBasis::short)
                             ),
                             Basis::Label(at.clone()),
                         )
-                        .hint("Type both on one basis."),
+                        .hint(t!("label-type-both-on-one-basis")),
                     );
                 }
                 basis = basis.or(Some(held.basis));
@@ -202,10 +201,10 @@ impl Season<'_> {
                     None => findings.push(
                         Finding::check(
                             Subject::Product(line.product.clone()),
-                            format!("The {active} in {} cannot be reckoned without its density, so the season total is not judged", product.name),
+                            t!("label-the-in-cannot-be-reckoned-without", active = active, name = product.name),
                             Basis::Arithmetic,
                         )
-                        .hint("Type the density in the shed."),
+                        .hint(t!("label-type-the-density-in-the-shed")),
                     ),
                 }
             }
@@ -241,10 +240,10 @@ impl Season<'_> {
                 findings.push(
                     Finding::check(
                         Subject::Pass(self.pass.clone()),
-                        format!("This pass was recorded on {} and is planned for {}; that record counts as another application", record.date, this.date),
+                        t!("label-this-pass-was-recorded-on-and", date = record.date, date2 = this.date),
                         Basis::Arithmetic,
                     )
-                    .hint("If it is a second application, plan it as a pass of its own."),
+                    .hint(t!("label-if-it-is-a-second-application")),
                 );
             }
         }
@@ -266,22 +265,24 @@ impl Season<'_> {
                 .collect();
             if !shared.is_empty() && !fields.is_empty() {
                 let (is, counted) = match left.words(self.farm) {
-                    Some(partly) => (format!("is {partly}"), "that"),
-                    None => ("is not recorded".to_owned(), "it"),
+                    Some(partly) => (t!("label-is", partly = partly), "that"),
+                    None => (t!("label-is-not-recorded").to_owned(), "it"),
                 };
                 findings.push(
                     Finding::check(
                         Subject::Pass(id.clone()),
-                        format!(
-                            "\"{}\" of {} also puts {} on {} and {is}, so season totals, number and spacing of applications do not count {counted}",
-                            other.name,
-                            other.date,
-                            shared.join(", "),
-                            fields.join(", ")
+                        t!(
+                            "label-of-also-puts-on-and-so",
+                            name = other.name,
+                            date = other.date,
+                            shared = shared.join(", "),
+                            fields = fields.join(", "),
+                            is = is,
+                            counted = counted
                         ),
                         Basis::Arithmetic,
                     )
-                    .hint("Record it, or take it out if it was not sprayed."),
+                    .hint(t!("label-record-it-or-take-it-out")),
                 );
             }
         }
@@ -321,19 +322,23 @@ fn working(
     after: &str,
     limit: &str,
 ) -> Working {
-    Working::new(format!("{what} on {} {}", field.name, window.words))
-        .step("records so far", used.unwrap_or_else(|| "none".to_owned()))
-        .step("+ this pass", planned)
-        .step("in all", after)
-        .step("label's most", limit)
+    Working::new(t!("label-on", what = what, name = field.name, words = window.words))
+        .step(t!("label-records-so-far"), used.unwrap_or_else(|| "none".to_owned()))
+        .step(t!("label-this-pass"), planned)
+        .step(t!("label-in-all"), after)
+        .step(t!("label-labels-most"), limit)
 }
 
 fn passed(spoken: &Spoken, here: &Here, what: &str, window: &Window, after: &str, limit: &str) -> Finding {
-    let text = format!(
-        "{}: this pass brings {what} to {after} {}; the label's most is {limit}",
-        here.field.name, window.words
+    let text = t!(
+        "label-this-pass-brings-to-the-labels",
+        name = here.field.name,
+        what = what,
+        after = after,
+        words = window.words,
+        limit = limit
     );
-    spoken.forbid(here.about_field(), text).hint("Lower the rate, leave the field out, or choose another product.")
+    spoken.forbid(here.about_field(), text).hint(t!("label-lower-the-rate-leave-the-field"))
 }
 
 /// Says which records a season total could not take in.
@@ -342,10 +347,15 @@ fn left_out(what: &str, field_id: &Id, field: &Field, left_out: &[String], findi
         findings.push(
             Finding::check(
                 Subject::Field(field_id.clone()),
-                format!("The season total of {what} on {} leaves out records: {}", field.name, left_out.join("; ")),
+                t!(
+                    "label-the-season-total-of-on-leaves",
+                    what = what,
+                    name = field.name,
+                    left_out = left_out.join("; ")
+                ),
                 Basis::Arithmetic,
             )
-            .hint("Mend these records in the season log."),
+            .hint(t!("label-mend-these-records-in-the-season")),
         );
     }
 }

@@ -1,5 +1,6 @@
 //! Growth stages, and limits by stage.
 
+use crate::language::t;
 use std::cmp::Ordering;
 use std::sync::LazyLock;
 
@@ -135,9 +136,9 @@ pub(crate) fn is_unclear(statement: &Statement, field: &Field) -> bool {
 /// The stages of a statement in words: "from V2 to V8".
 pub(crate) fn range(statement: &Statement) -> String {
     match (statement.from_stage.trim(), statement.to_stage.trim()) {
-        ("", to) => format!("up to {to}"),
-        (from, "") => format!("from {from}"),
-        (from, to) => format!("from {from} to {to}"),
+        ("", to) => t!("label-up-to", to = to),
+        (from, "") => t!("label-from", from = from),
+        (from, to) => t!("label-from-to", from = from, to = to),
     }
 }
 
@@ -180,32 +181,53 @@ fn of_windows(here: &Here, windows: &[&&Statement], findings: &mut Vec<Finding>)
             findings.push(
                 Finding::check(
                     about(),
-                    format!("{} is at {}; {} stops at {}", field.name, field.stage, product.name, open.to_stage),
+                    t!(
+                        "label-is-at-stops-at",
+                        name = field.name,
+                        stage = field.stage,
+                        name2 = product.name,
+                        to_stage = open.to_stage
+                    ),
                     basis(open),
                 )
-                .hint("Look at the crop again before the tank is filled."),
+                .hint(t!("label-look-at-the-crop-again-before")),
             );
         }
     } else if windows.iter().any(|statement| fits(statement).is_none()) {
-        let stage =
-            if field.stage.is_empty() { "without a stage".to_owned() } else { format!("at \"{}\"", field.stage) };
+        let stage = if field.stage.is_empty() {
+            t!("label-without-a-stage").to_owned()
+        } else {
+            t!("label-at-stage", stage = field.stage)
+        };
         findings.push(
             Finding::check(
                 about(),
-                format!("{} may be used {ranges}; {} is {stage}, which cannot be compared", product.name, field.name),
+                t!(
+                    "label-may-be-used-is-which-cannot",
+                    name = product.name,
+                    ranges = ranges,
+                    name2 = field.name,
+                    stage = stage
+                ),
                 basis(first),
             )
-            .hint("Write stages like V6, R1 or BBCH 14."),
+            .hint(t!("label-write-stages-like-v6-r1-or")),
         );
     } else {
         findings.push(
             forbid(
                 &doubt,
                 about(),
-                format!("{} is at {}; {} may be used {ranges}", field.name, field.stage, product.name),
+                t!(
+                    "label-is-at-may-be-used",
+                    name = field.name,
+                    stage = field.stage,
+                    name2 = product.name,
+                    ranges = ranges
+                ),
                 basis(first),
             )
-            .hint("Leave the field out, or choose another product."),
+            .hint(t!("label-leave-the-field-out-or-choose")),
         );
     }
 }

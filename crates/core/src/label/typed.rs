@@ -4,6 +4,7 @@ use super::{crop_doubt, for_crop};
 use crate::farm::label::Says;
 use crate::farm::{Field, Id, Product, Statement};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 
 /// A kind of statement, and the word for it.
 type Kind = (fn(&Says) -> bool, &'static str);
@@ -41,10 +42,10 @@ pub(crate) fn judge(id: &Id, product: &Product, field: &Field, findings: &mut Ve
         findings.push(
             Finding::check(
                 about(),
-                format!("From the label of {}, {} is not typed", product.name, missing.join(" and ")),
+                t!("label-from-the-label-of-is-not", name = product.name, missing = missing.join(" and ")),
                 Basis::Label(product.name.clone()),
             )
-            .hint("Type it in the shed, or read it from the label before the field is entered or harvested."),
+            .hint(t!("label-type-it-in-the-shed-or")),
         );
     }
     let of_kind = |is: fn(&Says) -> bool| -> Vec<&Statement> {
@@ -70,16 +71,21 @@ pub(crate) fn judge(id: &Id, product: &Product, field: &Field, findings: &mut Ve
     }
     crops.sort_unstable();
     crops.dedup();
-    let said = format!("What the label of {} says on {} is", product.name, words.join(", "));
+    let said = t!("label-what-the-label-of-says-on", name = product.name, words = words.join(", "));
     let (text, hint) = if crop.is_empty() {
         (
-            format!("{said} for {}; the crop of {} is not typed", crops.join(", "), field.name),
-            "Type the crop on the field's page.",
+            t!(
+                "label-said-for-crops-the-crop-of-name-is-not",
+                said = said,
+                crops = crops.join(", "),
+                name = field.name
+            ),
+            t!("label-type-the-crop-on-the-fields"),
         )
     } else {
         (
-            format!("{said} typed for {} and not judged on {crop}", crops.join(", ")),
-            "Write the crop in the same way in both places, or type what the label says for it.",
+            t!("label-typed-for-and-not-judged-on", said = said, crops = crops.join(", "), crop = crop),
+            t!("label-write-the-crop-in-the-same"),
         )
     };
     findings.push(Finding::check(about(), text, Basis::Label(product.name.clone())).hint(hint));

@@ -7,6 +7,7 @@ use super::{Here, Speaker, Spoken, forbid, laws, who};
 use crate::farm::label::{Says, When};
 use crate::farm::{Farm, Field, Id, Pass, Product, Statement};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::quantity::{AsTyped, Quantity, Temperature};
 use crate::weather::Limit;
 use crate::weather::limits::{self, Kind};
@@ -18,23 +19,24 @@ pub(crate) fn temperature(here: &Here, findings: &mut Vec<Finding>) {
     for spoken in here.asked(|says| matches!(says, Says::Temperature { .. })) {
         let Says::Temperature { least, most } = &spoken.statement.says else { continue };
         let mut broken = |word: &str, limit: &AsTyped<Temperature>, hint: &str| {
-            let text = format!(
-                "{} asks for air of {word} {}; {} is expected at the warmest",
-                spoken.speaker.name(),
-                limit.show(units),
-                air.show(units)
+            let text = t!(
+                "label-asks-for-air-of-is-expected",
+                speaker = spoken.speaker.name(),
+                word = word,
+                limit = limit.show(units),
+                air = air.show(units)
             );
             findings.push(spoken.forbid(spoken.about(here), text).hint(hint));
         };
         if let Some(most) = most
             && air > most.value()
         {
-            broken("at most", most, "Spray on a cooler day, or choose another product.");
+            broken(t!("label-at-most-2e7"), most, t!("label-spray-on-a-cooler-day-or"));
         }
         if let Some(least) = least
             && air < least.value()
         {
-            broken("at least", least, "Spray on a warmer day, or choose another product.");
+            broken(t!("label-at-least"), least, t!("label-spray-on-a-warmer-day-or"));
         }
     }
 }
@@ -126,20 +128,23 @@ pub(crate) fn on_the_day(all: &[Here], findings: &mut Vec<Finding>) {
         clash.min_by_key(|(least, most, ..)| !(open(least).is_empty() && open(most).is_empty()))
     {
         let doubtful = if open(least).is_empty() { most } else { least };
-        let one = |limit: &Limit| if matches!(limit.basis, Basis::Law(_)) { "a law" } else { "a label" };
+        let one =
+            |limit: &Limit| if matches!(limit.basis, Basis::Law(_)) { t!("label-a-law") } else { t!("label-a-label") };
         let (asks_least, asks_most) = match (one(least), one(most)) {
-            ("a label", "a label") => ("one label", "another"),
-            ("a law", "a law") => ("one law", "another"),
+            ("a label", "a label") => (t!("label-one-label"), "another"),
+            ("a law", "a law") => (t!("label-one-law"), "another"),
             both => both,
         };
-        let text = format!(
-            "No wind suits this mix: {asks_least} asks for at least {}, {asks_most} for at most {}",
-            low.show(farm.units),
-            high.show(farm.units)
+        let text = t!(
+            "label-no-wind-suits-this-mix-asks",
+            asks_least = asks_least,
+            low = low.show(farm.units),
+            asks_most = asks_most,
+            high = high.show(farm.units)
         );
         let basis = Basis::of_all(&[least.basis.clone(), most.basis.clone()]);
         let found = forbid(&open(doubtful), about(), text, doubtful.basis.clone());
-        findings.push(Finding { basis, ..found }.hint("Split the pass."));
+        findings.push(Finding { basis, ..found }.hint(t!("label-split-the-pass")));
     }
     if crate::weather::covers(farm, pass.date) {
         return;
@@ -154,8 +159,12 @@ pub(crate) fn on_the_day(all: &[Here], findings: &mut Vec<Finding>) {
         let words: Vec<String> = said.iter().map(|limit| limit.text()).collect();
         let who = who(&places).replacen('t', "T", 1);
         findings.push(
-            Finding::note(about(), format!("{who} ask on the day: {}", words.join(", ")), Basis::of_all(&places))
-                .hint("Measure at the boom before starting."),
+            Finding::note(
+                about(),
+                t!("label-ask-on-the-day", who = who, words = words.join(", ")),
+                Basis::of_all(&places),
+            )
+            .hint(t!("label-measure-at-the-boom-before-starting")),
         );
     }
 }

@@ -13,7 +13,33 @@ use super::Language;
 
 macro_rules! files {
     ($language:literal) => {
-        [include_str!(concat!("../../../../assets/words/", $language, "/card.ftl"))]
+        [
+            include_str!(concat!("../../../../assets/words/", $language, "/app.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/card.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/core.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/day.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/farm.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/fields.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/file.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/ground.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/guide.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/label.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/loads.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/mix.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/paper.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/parts.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/plausible.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/quantity.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/report.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/rig.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/season-log.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/season.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/shed.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/stock.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/tank-loads.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/water.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/weather.ftl")),
+        ]
     };
 }
 

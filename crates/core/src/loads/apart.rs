@@ -7,6 +7,7 @@ use crate::farm::{Apart, Farm, Field, Id, Pass};
 use crate::finding::{Basis, Finding, Subject};
 use crate::ground::{Applies, strips};
 use crate::label::{names, once, plain_crop};
+use crate::language::t;
 use crate::mix::actives;
 use crate::plan::PlannedField;
 use crate::quantity::{Area, Quantity};
@@ -46,10 +47,10 @@ pub(crate) fn stretches(
             findings.extend(reasons.into_iter().map(|reason| {
                 Finding::note(
                     Subject::Field(id.clone()),
-                    format!("{} and {} do not share a load: {}", last.name, field.name, reason.text),
+                    t!("loads-and-do-not-share-a-load", name = last.name, name2 = field.name, text = reason.text),
                     reason.basis,
                 )
-                .hint("What keeps fields apart can be chosen in the shed, on the page Farm.")
+                .hint(t!("loads-what-keeps-fields-apart-can-be"))
             }));
         }
         before = Some((id, field));
@@ -78,18 +79,18 @@ pub(crate) fn between(farm: &Farm, pass: &Pass, one: (&Id, &Field), other: (&Id,
 
 fn crops(one: &Field, other: &Field) -> Option<String> {
     (plain_crop(&one.crop) != plain_crop(&other.crop))
-        .then(|| format!("their crops differ ({})", both(&one.crop, &other.crop)))
+        .then(|| t!("loads-their-crops-differ", both = both(&one.crop, &other.crop)))
 }
 
 fn owners(one: &Field, other: &Field) -> Option<String> {
     (plain(&one.owner) != plain(&other.owner))
-        .then(|| format!("their owners differ ({})", both(&one.owner, &other.owner)))
+        .then(|| t!("loads-their-owners-differ", both = both(&one.owner, &other.owner)))
 }
 
 /// Two words, one of which may not be typed.
 fn both(one: &str, other: &str) -> String {
     let word = |text: &str| match text.trim() {
-        "" => "not typed".to_owned(),
+        "" => t!("loads-not-typed").to_owned(),
         text => text.to_owned(),
     };
     format!("{}; {}", word(one), word(other))
@@ -104,8 +105,9 @@ fn traits(farm: &Farm, pass: &Pass, one: &Field, other: &Field) -> Option<String
         (None, Some(name)) => (name, other, one),
         (None, None) => return None,
     };
-    let does_not = if named(farm, pass, &no.variety).contains(&name) { "takes it back" } else { "does not" };
-    Some(format!("the variety of {} names {name}, that of {} {does_not}", yes.name, no.name))
+    let does_not =
+        if named(farm, pass, &no.variety).contains(&name) { t!("loads-takes-it-back") } else { t!("loads-does-not") };
+    Some(t!("loads-the-variety-of-names-that-of", name = yes.name, name2 = name, name3 = no.name, does_not = does_not))
 }
 
 /// What of the mix a variety names in any part of its words that takes nothing back.
@@ -156,11 +158,12 @@ fn strip(farm: &Farm, pass: &Pass, field: &Field) -> Option<(String, Basis)> {
         left.next().map(|kept| (kept.asking.width, kept.drawn.name.clone(), kept.asking))
     };
     let (width, what, asking) = typed.or_else(drawn)?;
-    let text = format!(
-        "{} keeps {} from the {what} of {}, which waits for its own wind",
-        asking.spoken.speaker.name(),
-        width.show(farm.units),
-        field.name
+    let text = t!(
+        "loads-keeps-from-the-of-which-waits",
+        speaker = asking.spoken.speaker.name(),
+        width = width.show(farm.units),
+        what = what,
+        name = field.name
     );
     Some((text, asking.spoken.basis()))
 }

@@ -6,6 +6,7 @@ use super::{Load, LoadItem, apart, carry, decided, fill, measure, split};
 use crate::farm::{Farm, Formulation, Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::Bound;
+use crate::language::t;
 use crate::mix::line::PlannedLine;
 use crate::mix::order::Placed;
 use crate::plan::{Plan, PlannedField};
@@ -150,10 +151,10 @@ pub(crate) fn build(
         findings.push(
             Finding::stop(
                 Subject::Pass(pass_id.clone()),
-                "The products leave no room for water in the spray",
+                t!("loads-the-products-leave-no-room-for"),
                 Basis::Arithmetic,
             )
-            .hint("Raise the spray volume, or look at the rates."),
+            .hint(t!("loads-raise-the-spray-volume-or-look")),
         );
     }
     workings.push(number_working(asked, fill, (carried, extra), loads.len()));
@@ -176,15 +177,15 @@ fn fill(asked: &Asked, findings: &mut Vec<Finding>) -> Option<Volume> {
             findings.push(
                 Finding::stop(
                     about_rig(),
-                    format!(
-                        "The tank of {} holds {}; it cannot be filled to {}",
-                        rig.name,
-                        rig.tank.show(units),
-                        fill.show(units)
+                    t!(
+                        "loads-the-tank-of-holds-it-cannot",
+                        name = rig.name,
+                        tank = rig.tank.show(units),
+                        fill = fill.show(units)
                     ),
                     Basis::Arithmetic,
                 )
-                .hint("Lower \"fill to\", or clear it to fill the tank."),
+                .hint(t!("loads-lower-fill-to-or-clear-it")),
             );
             return None;
         }
@@ -192,31 +193,31 @@ fn fill(asked: &Asked, findings: &mut Vec<Finding>) -> Option<Volume> {
         None => rig.tank.value(),
     };
     let text = match spray.ratio(fill) {
-        None => format!("The tank of {} holds nothing", rig.name),
-        Some(ratio) if ratio > split::MOST_LOADS => format!(
-            "{} of spray in fillings of {} would be {} loads",
-            spray.show(units),
-            fill.show(units),
-            show(ratio.ceil(), 0)
+        None => t!("loads-the-tank-of-holds-nothing", name = rig.name),
+        Some(ratio) if ratio > split::MOST_LOADS => t!(
+            "loads-of-spray-in-fillings-of-would",
+            spray = spray.show(units),
+            fill = fill.show(units),
+            show = show(ratio.ceil(), 0)
         ),
         Some(_) => return Some(fill),
     };
-    findings.push(Finding::stop(about_rig(), text, Basis::Arithmetic).hint("Look at the tank's volume in the shed."));
+    findings.push(Finding::stop(about_rig(), text, Basis::Arithmetic).hint(t!("loads-look-at-the-tanks-volume-in")));
     None
 }
 
 /// Where what is in the tank and what is to be left over fit no loads.
 fn no_way(asked: &Asked, problem: &Problem) -> Finding {
     let units = asked.farm.units;
-    let text = format!(
-        "{} of spray, of which {} are to be left over and {} are in the tank already, cannot be laid out in loads of {}",
-        problem.volume.show(units),
-        problem.extra.show(units),
-        problem.carried.show(units),
-        problem.fill.show(units)
+    let text = t!(
+        "loads-of-spray-of-which-are-to",
+        volume = problem.volume.show(units),
+        extra = problem.extra.show(units),
+        carried = problem.carried.show(units),
+        fill = problem.fill.show(units)
     );
     Finding::stop(Subject::Pass(asked.pass_id.clone()), text, Basis::Arithmetic)
-        .hint("Mix less beyond the ground, or look at what is in the tank.")
+        .hint(t!("loads-mix-less-beyond-the-ground-or"))
 }
 
 /// A load with its products and steps, and whether they find room in it.
@@ -251,17 +252,17 @@ fn filled(asked: &Asked, mut load: Load, portions: &mut [Portion], findings: &mu
 
 fn number_working(asked: &Asked, fill: Volume, (carried, extra): (Volume, Volume), count: usize) -> Working {
     let units = asked.farm.units;
-    let mut working = Working::new("Number of loads");
+    let mut working = Working::new(t!("loads-number-of-loads"));
     let mut volume = asked.spray;
     if !extra.is_zero() {
         volume = volume + extra;
         working = working.step(
-            format!("{} for the ground + {} beyond it", asked.spray.show(units), extra.show(units)),
+            t!("loads-for-the-ground-beyond-it", spray = asked.spray.show(units), extra = extra.show(units)),
             volume.show(units),
         );
     }
     if !carried.is_zero() {
-        working = working.step("of it in the tank already", carried.show(units));
+        working = working.step(t!("loads-of-it-in-the-tank-already"), carried.show(units));
     }
     working
         .step(format!("{} ÷ {}", volume.show(units), fill.show(units)), show(volume.ratio(fill).unwrap_or_default(), 3))
@@ -280,30 +281,32 @@ fn judge_rounding(
         findings.push(
             Finding::stop(
                 Subject::Load(load),
-                format!(
-                    "Load {load} needs {} of {}, less than the finest mark of {}",
-                    measured.exact.show(units),
-                    line.name,
-                    step.show(units)
+                t!(
+                    "loads-load-needs-of-less-than-the",
+                    load = load,
+                    exact = measured.exact.show(units),
+                    name = line.name,
+                    step = step.show(units)
                 ),
                 Basis::Arithmetic,
             )
-            .hint("Give the product a finer measuring step in the shed."),
+            .hint(t!("loads-give-the-product-a-finer-measuring")),
         );
     } else if measured.rounding.abs() > FAR {
         findings.push(
             Finding::check(
                 Subject::Load(load),
-                format!(
-                    "Load {load}: {} of {} is measured as {}, {}",
-                    measured.exact.show(units),
-                    line.name,
-                    measured.text,
-                    rounding_words(measured.rounding)
+                t!(
+                    "loads-load-of-is-measured-as",
+                    load = load,
+                    exact = measured.exact.show(units),
+                    name = line.name,
+                    text = measured.text,
+                    rounding = rounding_words(measured.rounding)
                 ),
                 Basis::Arithmetic,
             )
-            .hint("Give the product a finer measuring step in the shed."),
+            .hint(t!("loads-give-the-product-a-finer-measuring")),
         );
     }
 }
@@ -320,12 +323,12 @@ fn note_held_down(loads: &[Load], lines: &[PlannedLine], findings: &mut Vec<Find
         let Some((first, text)) = held.first() else { continue };
         let numbers: Vec<&str> = held.iter().map(|(number, _)| number.as_str()).collect();
         let (loads, text) = match numbers.as_slice() {
-            [_] => (format!("Load {first}"), format!(" to {text}")),
-            many => (format!("Loads {}", many.join(", ")), String::new()),
+            [_] => (t!("loads-load", first = first), t!("loads-to", text = text)),
+            many => (t!("loads-loads", many = many.join(", ")), String::new()),
         };
         findings.push(Finding::note(
             Subject::Product(line.product.clone()),
-            format!("{loads}: {} is rounded down{text}, because the next mark would pass a label's most", line.name),
+            t!("loads-is-rounded-down-because-the-next", loads = loads, name = line.name, text = text),
             Basis::Arithmetic,
         ));
     }
@@ -338,15 +341,9 @@ fn judge_bags(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Finding>) {
         let step = measure::step(product, &farm.measuring, farm.units);
         let bag = product.containers.first().map(|container| container.size.value());
         if product.formulation == Formulation::WSP && bag.is_none_or(|bag| bag != step || bag.is_zero()) {
-            let text = format!(
-                "{} comes in water-soluble bags, and the weight of one is not typed, so its amounts may be no whole bags",
-                line.name
-            );
+            let text = t!("loads-comes-in-water-soluble-bags-and", name = line.name);
             let about = Subject::Product(line.product.clone());
-            findings.push(
-                Finding::check(about, text, Basis::Arithmetic)
-                    .hint("Type the bag as the first of its containers in the shed; a bag is never opened."),
-            );
+            findings.push(Finding::check(about, text, Basis::Arithmetic).hint(t!("loads-type-the-bag-as-the-first")));
         }
     }
 }
@@ -359,10 +356,15 @@ fn judge_agitation(rig: &Rig, loads: &[Load], units: Units, about: &Subject, fin
         findings.push(
             Finding::check(
                 about.clone(),
-                format!("Load {} is only {} on {}", last.number, last.volume.show(units), last.area.show(units)),
+                t!(
+                    "loads-load-is-only-on",
+                    number = last.number,
+                    volume = last.volume.show(units),
+                    area = last.area.show(units)
+                ),
                 Basis::Arithmetic,
             )
-            .hint("Even loads settle it, or the areas are a hair too large."),
+            .hint(t!("loads-even-loads-settle-it-or-the")),
         );
     }
     let Some(least) = &rig.least else { return };
@@ -370,16 +372,16 @@ fn judge_agitation(rig: &Rig, loads: &[Load], units: Units, about: &Subject, fin
         findings.push(
             Finding::check(
                 about.clone(),
-                format!(
-                    "Load {} is {}; below {} the agitation of {} does not reach",
-                    small.number,
-                    small.volume.show(units),
-                    least.show(units),
-                    rig.name
+                t!(
+                    "loads-load-is-below-the-agitation-of",
+                    number = small.number,
+                    volume = small.volume.show(units),
+                    least = least.show(units),
+                    name = rig.name
                 ),
                 Basis::Arithmetic,
             )
-            .hint("Even loads may settle it."),
+            .hint(t!("loads-even-loads-may-settle-it")),
         );
     }
 }
@@ -396,15 +398,16 @@ pub fn working_of(plan: &Plan, load: u32, product: &str, units: Units) -> Option
 fn amount_working(load: &Load, item: &LoadItem, line: &PlannedLine, carrier: CarrierRate, units: Units) -> Working {
     let new = load.new_spray();
     let ground = new.ground(carrier).unwrap_or(Area::ZERO);
-    let mut working = Working::new(format!("{} in load {}", line.name, load.number));
+    let mut working = Working::new(t!("loads-in-load", name = line.name, number = load.number));
     if !load.carried.is_zero() {
-        let what = format!("{} − {} in the tank already", load.volume.show(units), load.carried.show(units));
+        let what =
+            t!("loads-in-the-tank-already", volume = load.volume.show(units), carried = load.carried.show(units));
         working = working.step(what, new.show(units));
     }
     working
         .step(format!("{} ÷ {}", new.show(units), carrier.show(units)), ground.show(units))
         .step(format!("× {}", line.per_area.show(units)), item.measured.exact.show(units))
-        .step("to the measuring step", item.measured.text.clone())
+        .step(t!("loads-to-the-measuring-step"), item.measured.text.clone())
         .step("rounding", rounding_words(item.measured.rounding))
 }
 

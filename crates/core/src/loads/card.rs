@@ -1,5 +1,6 @@
 //! What stands on the card of a load, drawn from the plan and the labels as typed.
 
+use crate::language::t;
 use jiff::civil::{Date, Weekday};
 
 use super::gauge::gauge;
@@ -432,6 +433,10 @@ pub fn rounding_words(rounding: f64) -> String {
     if rounding.abs() < 5e-5 {
         "exact".to_owned()
     } else {
-        format!("{} % {} than exact", show(rounding.abs() * 100.0, 2), if rounding > 0.0 { "more" } else { "less" })
+        t!(
+            "loads-than-exact",
+            show = show(rounding.abs() * 100.0, 2),
+            which = if rounding > 0.0 { "yes" } else { "no" }
+        )
     }
 }

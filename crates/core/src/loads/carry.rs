@@ -5,6 +5,7 @@
 use crate::farm::{Farm, Id, InTank, Line, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label;
+use crate::language::t;
 use crate::loads::{Load, apart};
 use crate::mix::line::over_ground;
 use crate::plan::{Plan, plan_as};
@@ -26,28 +27,22 @@ pub(crate) fn judge_tank(
     let about = || Subject::Pass(pass_id.clone());
     let volume = in_tank.volume.show(farm.units);
     if in_tank.volume.exceeds(fill) {
-        let text = format!("{volume} are in the tank already, but it is filled to {}", fill.show(farm.units));
-        findings
-            .push(Finding::stop(about(), text, Basis::Arithmetic).hint("Mend what is in the tank, or \"fill to\"."));
+        let text = t!("loads-are-in-the-tank-already-but", volume = volume, fill = fill.show(farm.units));
+        findings.push(Finding::stop(about(), text, Basis::Arithmetic).hint(t!("loads-mend-what-is-in-the-tank")));
         return false;
     }
     match farm.passes.get_key_value(&in_tank.from) {
         None => findings.push(
-            Finding::check(
-                about(),
-                format!("{volume} are in the tank already; which pass they were mixed for is not known, so they are taken to be this mix"),
-                Basis::Arithmetic,
-            )
-            .hint("Choose the pass that they were mixed for, or make sure that products and strength are the same."),
+            Finding::check(about(), t!("loads-are-in-the-tank-already-which", volume = volume), Basis::Arithmetic)
+                .hint(t!("loads-choose-the-pass-that-they-were")),
         ),
         Some((id, _)) if id == pass_id => {}
         Some((id, other)) => {
             judge_source((farm, log), (pass_id, pass), in_tank, (id, other), findings);
             if let Some(why) = another_mix(farm, pass, other) {
-                let text = format!("The {volume} in the tank were mixed for {}, which is another mix: {why}", other.name);
+                let text = t!("loads-the-in-the-tank-were-mixed", volume = volume, name = other.name, why = why);
                 findings.push(
-                    Finding::stop(about(), text, Basis::Arithmetic)
-                        .hint("Spray it out where it belongs and clean the tank, or choose the pass that it was mixed for."),
+                    Finding::stop(about(), text, Basis::Arithmetic).hint(t!("loads-spray-it-out-where-it-belongs")),
                 );
             }
         }
@@ -69,16 +64,16 @@ fn judge_source(
         findings.push(Finding::check(Subject::Pass(pass_id.clone()), text, Basis::Arithmetic).hint(hint));
     };
     if other.rig != pass.rig {
-        let rig = farm.rigs.get(&other.rig).map_or("no rig", |rig| rig.name.as_str());
+        let rig = farm.rigs.get(&other.rig).map_or(t!("loads-no-rig"), |rig| rig.name.as_str());
         check(
-            format!("The {volume} in the tank were mixed for {}, which goes out with {rig}", other.name),
-            "Choose the rig that holds them, or make sure that they were pumped over.",
+            t!("loads-the-volume-in-the-tank-were-mixed-for-name", volume = volume, name = other.name, rig = rig),
+            t!("loads-choose-the-rig-that-holds-them"),
         );
     }
     if other.date > pass.date {
         check(
-            format!("The {volume} in the tank were mixed for {}, which is planned for {}", other.name, other.date),
-            "Mend the days, or what is in the tank.",
+            t!("loads-the-in-the-tank-were-mixed-468", volume = volume, name = other.name, date = other.date),
+            t!("loads-mend-the-days-or-what-is"),
         );
     }
     // As it is laid out whatever was in its own tank.
@@ -98,11 +93,8 @@ fn judge_source(
         && let Some(reason) = apart::between(farm, pass, one, next).first()
     {
         check(
-            format!(
-                "What is in the tank already runs over from {} to {}, which are kept apart: {}",
-                one.1.name, next.1.name, reason.text
-            ),
-            "Make sure that this is right on both fields.",
+            t!("loads-what-is-in-the-tank-already", name = one.1.name, name2 = next.1.name, text = reason.text),
+            t!("loads-make-sure-that-this-is-right"),
         );
     }
     // Once it is sprayed, what is typed is what was seen in the tank.
@@ -110,10 +102,7 @@ fn judge_source(
         return;
     }
     let Some(left) = left_of(&alone, &plan) else {
-        check(
-            format!("What {} leaves of its spray cannot be told, as it has no loads", other.name),
-            "Settle its plan, or make sure what is in the tank.",
-        );
+        check(t!("loads-what-leaves-of-its-spray-cannot", name = other.name), t!("loads-settle-its-plan-or-make-sure"));
         return;
     };
     let (taken, takers) = takers(farm, id);
@@ -121,12 +110,18 @@ fn judge_source(
         let beside: Vec<&str> = takers.iter().filter(|(id, _)| *id != pass_id).map(|(_, name)| *name).collect();
         let beside = match beside.as_slice() {
             [] => String::new(),
-            names => format!(", and {} too", names.join(" and ")),
+            names => t!("loads-and-too", names = names.join(" and ")),
         };
         let leaves = if left.is_zero() { "nothing".to_owned() } else { left.show(units) };
         check(
-            format!("{} leaves {leaves} in the tank; this pass goes on with {volume} of it{beside}", other.name),
-            "Make the two agree.",
+            t!(
+                "loads-leaves-in-the-tank-this-pass",
+                name = other.name,
+                leaves = leaves,
+                volume = volume,
+                beside = beside
+            ),
+            t!("loads-make-the-two-agree"),
         );
     }
 }
@@ -162,17 +157,17 @@ pub fn same_spray(farm: &Farm, pass: &Pass, other: &Pass) -> bool {
 fn another_mix(farm: &Farm, pass: &Pass, other: &Pass) -> Option<String> {
     let name = |id: &Id| farm.products.get(id).map_or_else(|| format!("\"{id}\""), |product| product.name.clone());
     if other.carrier_kind != pass.carrier_kind {
-        return Some(format!("it is carried by {}", other.carrier_kind.name()));
+        return Some(t!("loads-it-is-carried-by", carrier_kind = other.carrier_kind.name()));
     }
     if other.water != pass.water {
-        let water = farm.waters.get(&other.water).map_or("another water", |water| water.name.as_str());
-        return Some(format!("its water is {water}"));
+        let water = farm.waters.get(&other.water).map_or(t!("loads-another-water"), |water| water.name.as_str());
+        return Some(t!("loads-its-water-is", water = water));
     }
     let Some((here, there)) = pass.carrier_rate().zip(other.carrier_rate()) else {
-        return Some("the spray volume over ground is not typed, so that its strength is not known".to_owned());
+        return Some(t!("loads-the-spray-volume-over-ground-is").to_owned());
     };
     if let Some(missing) = pass.mix.iter().find(|line| other.mix.iter().all(|typed| typed.product != line.product)) {
-        return Some(format!("{} is not in it", name(&missing.product)));
+        return Some(t!("loads-is-not-in-it", product = name(&missing.product)));
     }
     // What a line puts into the same spray.
     let strength = |line: &Line, carrier: CarrierRate| {
@@ -181,11 +176,11 @@ fn another_mix(farm: &Farm, pass: &Pass, other: &Pass) -> Option<String> {
     };
     for typed in &other.mix {
         let Some(line) = pass.mix.iter().find(|line| line.product == typed.product) else {
-            return Some(format!("{} is in it", name(&typed.product)));
+            return Some(t!("loads-is-in-it", product = name(&typed.product)));
         };
         let ratio = strength(typed, there).zip(strength(line, here)).and_then(|(there, here)| there.ratio(here));
         if ratio.is_none_or(|ratio| (ratio - 1.0).abs() > SAME) {
-            return Some(format!("the strength of {} differs", name(&line.product)));
+            return Some(t!("loads-the-strength-of-differs", product = name(&line.product)));
         }
     }
     None
@@ -196,17 +191,18 @@ pub(crate) fn nothing_to_mix(farm: &Farm, pass_id: &Id, in_tank: &InTank, takes:
     let units = farm.units;
     let left = in_tank.volume.value() - takes;
     let left = if left.exceeds(in_tank.volume.value() * 1e-9) {
-        format!(", and {} are left", left.show(units))
+        t!("loads-and-are-left", left = left.show(units))
     } else {
         String::new()
     };
-    let text = format!(
-        "{} are in the tank already and the pass takes {}: no load is to be mixed{left}",
-        in_tank.volume.show(units),
-        takes.show(units)
+    let text = t!(
+        "loads-are-in-the-tank-already-and",
+        volume = in_tank.volume.show(units),
+        takes = takes.show(units),
+        left = left
     );
     Finding::check(Subject::Pass(pass_id.clone()), text, Basis::Arithmetic)
-        .hint("Spray it out, and decide where the rest goes.")
+        .hint(t!("loads-spray-it-out-and-decide-where"))
 }
 
 /// What is left after the last metre, and what it is for.
@@ -226,42 +222,41 @@ pub(crate) fn judge_left(
     if !takers.is_empty() {
         let names: Vec<String> = takers.iter().map(|(_, name)| (*name).to_owned()).collect();
         let (names, go) = (label::listed(&names), if names.len() == 1 { "goes" } else { "go" });
-        let left = if nothing { "Nothing is".to_owned() } else { format!("{left} are") };
-        let text = format!("{left} left after the last metre; {names} {go} on with {}", taken.show(units));
+        let left = if nothing { t!("loads-nothing-is").to_owned() } else { t!("loads-are", left = left) };
+        let text =
+            t!("loads-left-after-the-last-metre-on", left = left, names = names, go = go, taken = taken.show(units));
         findings.push(if agree(load.left, taken) {
             Finding::note(about(), text, Basis::Arithmetic)
         } else {
-            Finding::check(about(), text, Basis::Arithmetic).hint("Make the two agree.")
+            Finding::check(about(), text, Basis::Arithmetic).hint(t!("loads-make-the-two-agree"))
         });
         return;
     }
     let beyond = pass.beyond();
     if beyond.exceeds(load.left * (1.0 + 1e-6)) {
         let left = if nothing { "nothing".to_owned() } else { left };
-        let text =
-            format!("{} are to be left after the last metre; the decided loads leave {left}", beyond.show(units));
-        findings.push(
-            Finding::check(about(), text, Basis::Arithmetic)
-                .hint("Raise the last of them, or take out what is mixed beyond the ground."),
-        );
+        let text = t!("loads-are-to-be-left-after-the", beyond = beyond.show(units), left = left);
+        findings.push(Finding::check(about(), text, Basis::Arithmetic).hint(t!("loads-raise-the-last-of-them-or")));
         return;
     }
     if nothing {
         return;
     }
     let why = if load.left.exceeds(beyond) && beyond.is_zero() {
-        "mixed beyond the ground"
+        t!("loads-mixed-beyond-the-ground")
     } else {
-        "as typed beyond the ground"
+        t!("loads-as-typed-beyond-the-ground")
     };
     let (finding, hint) = match &rig.residual {
         Some(residual) if !load.left.exceeds(residual.value()) => (
             Finding::note(
                 about(),
-                format!(
-                    "{left} are left after the last metre, {why}; {} stay in {} when it runs dry",
-                    residual.show(units),
-                    rig.name
+                t!(
+                    "loads-are-left-after-the-last-metre",
+                    left = left,
+                    why = why,
+                    residual = residual.show(units),
+                    name = rig.name
                 ),
                 Basis::Arithmetic,
             ),
@@ -270,25 +265,24 @@ pub(crate) fn judge_left(
         Some(residual) => (
             Finding::check(
                 about(),
-                format!(
-                    "{left} are left after the last metre, {why}; only {} of it stay in {} when it runs dry",
-                    residual.show(units),
-                    rig.name
+                t!(
+                    "loads-left-are-left-after-the-last-metre-why-only",
+                    left = left,
+                    why = why,
+                    residual = residual.show(units),
+                    name = rig.name
                 ),
                 Basis::Arithmetic,
             ),
-            "Mix less, or plan a pass that goes on with the rest.",
+            t!("loads-mix-less-or-plan-a-pass"),
         ),
         None => (
             Finding::check(
                 about(),
-                format!(
-                    "{left} are left after the last metre, {why}; what stays in {} when it runs dry is not typed",
-                    rig.name
-                ),
+                t!("loads-left-are-left-after-the-last-metre-why-what", left = left, why = why, name = rig.name),
                 Basis::Arithmetic,
             ),
-            "Type what stays in the rig in the shed, or plan a pass that goes on with the rest.",
+            t!("loads-type-what-stays-in-the-rig"),
         ),
     };
     findings.push(finding.hint(hint));

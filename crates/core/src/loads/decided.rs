@@ -7,6 +7,7 @@ use super::apart::Stretch;
 use super::build::Asked;
 use crate::farm::Id;
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::quantity::{Area, Quantity, Volume};
 
 /// A decided load that ends so near the end of its stretch ends there: what people type is rounded.
@@ -54,7 +55,7 @@ pub(super) fn lay(
     let Some(mut here) = ahead.pop_front() else { return Ok((Vec::new(), said)) };
     while !here.open.exceeds(carried) {
         let Some(next) = ahead.pop_front() else { break };
-        said.push(over_border(asked, "What is in the tank already", &here, &next));
+        said.push(over_border(asked, t!("loads-what-is-in-the-tank-already-1e5"), &here, &next));
         here.join(next);
     }
     let mut done: Vec<Laid> = Vec::new();
@@ -66,9 +67,9 @@ pub(super) fn lay(
         check(asked, number, size, if number == 1 { carried } else { Volume::ZERO })?;
         if let Some(fill) = pass.fill_to.as_ref().filter(|fill| size.exceeds(fill.value())) {
             let (size, fill) = (size.show(units), fill.show(units));
-            let text = format!("Load {number} is decided as {size}, though the tank is to be filled to {fill}");
+            let text = t!("loads-load-is-decided-as-though-the", number = number, size = size, fill = fill);
             let about = Subject::Pass(asked.pass_id.clone());
-            said.push(Finding::check(about, text, Basis::Arithmetic).hint("Lower the load, or raise \"fill to\"."));
+            said.push(Finding::check(about, text, Basis::Arithmetic).hint(t!("loads-lower-the-load-or-raise-fill")));
         }
         // Nothing but what is to be left over is still to be mixed.
         let ground_is_done = |here: &Laid, ahead: usize| ahead == 0 && !(here.open - extra).exceeds(asked.spray * 1e-9);
@@ -79,7 +80,7 @@ pub(super) fn lay(
         }
         while size.exceeds(here.open * (1.0 + NEAR)) {
             let Some(next) = ahead.pop_front() else { break };
-            said.push(over_border(asked, &format!("Load {number}, as decided,"), &here, &next));
+            said.push(over_border(asked, &t!("loads-load-as-decided", number = number), &here, &next));
             here.join(next);
         }
         let last = ahead.is_empty();
@@ -113,10 +114,10 @@ pub(super) fn lay(
         said.push(
             Finding::check(
                 Subject::Pass(asked.pass_id.clone()),
-                format!("The decided loads hold {} more than the pass takes", beyond.show(units)),
+                t!("loads-the-decided-loads-hold-more-than", beyond = beyond.show(units)),
                 Basis::Arithmetic,
             )
-            .hint("Lower the last of them, or take out those that are not needed."),
+            .hint(t!("loads-lower-the-last-of-them-or")),
         );
     }
     Ok((done, said))
@@ -127,24 +128,26 @@ fn check(asked: &Asked, number: u32, size: Volume, carried: Volume) -> Result<()
     let (rig, units) = (asked.rig, asked.farm.units);
     let stop = |text: String| {
         let found = Finding::stop(Subject::Pass(asked.pass_id.clone()), text, Basis::Arithmetic);
-        Err(Box::new(found.hint("Mend the decided loads of the pass.")))
+        Err(Box::new(found.hint(t!("loads-mend-the-decided-loads-of-the"))))
     };
     if size.exceeds(rig.tank.value()) {
-        return stop(format!(
-            "Load {number} is decided as {}; the tank of {} holds {}",
-            size.show(units),
-            rig.name,
-            rig.tank.show(units)
+        return stop(t!(
+            "loads-load-is-decided-as-the-tank",
+            number = number,
+            size = size.show(units),
+            name = rig.name,
+            tank = rig.tank.show(units)
         ));
     }
     if size.is_zero() {
-        return stop(format!("Load {number} is decided as nothing"));
+        return stop(t!("loads-load-is-decided-as-nothing", number = number));
     }
     if carried.exceeds(size) {
-        return stop(format!(
-            "Load {number} is decided as {}, but {} are in the tank already",
-            size.show(units),
-            carried.show(units)
+        return stop(t!(
+            "loads-load-is-decided-as-but-are",
+            number = number,
+            size = size.show(units),
+            carried = carried.show(units)
         ));
     }
     Ok(())
@@ -154,11 +157,12 @@ fn over_border(asked: &Asked, what: &str, here: &Laid, next: &Laid) -> Finding {
     let name = |field: Option<&(Id, Area)>| {
         field.and_then(|(id, _)| asked.farm.fields.get(id)).map_or("", |field| field.name.as_str())
     };
-    let text = format!(
-        "{what} runs over from {} to {}, which are kept apart",
-        name(here.fields.last()),
-        name(next.fields.first())
+    let text = t!(
+        "loads-runs-over-from-to-which-are",
+        what = what,
+        last = name(here.fields.last()),
+        first = name(next.fields.first())
     );
     Finding::check(Subject::Pass(asked.pass_id.clone()), text, Basis::Arithmetic)
-        .hint("Make sure that this is right on both fields.")
+        .hint(t!("loads-make-sure-that-this-is-right"))
 }

@@ -6,6 +6,7 @@
 //!
 //! Ground is here what the rig drives over, as a field's area is typed; in band spraying the bands are a share of it.
 
+use crate::language::t;
 use indexmap::IndexMap;
 
 use super::carry::same_spray;
@@ -103,13 +104,13 @@ fn less(whole: Area, part: Area) -> Area {
 /// # Errors
 /// What cannot be so, and what to type in its place.
 pub fn rest(farm: &Farm, plan: &Plan, change: &Change) -> Result<Changed, String> {
-    let pass = farm.passes.get(&plan.pass).ok_or("The pass is gone")?;
+    let pass = farm.passes.get(&plan.pass).ok_or(t!("loads-the-pass-is-gone"))?;
     let Some(carrier) = plan.carrier.filter(|_| !plan.loads.is_empty()) else {
-        return Err("The pass has no loads yet; settle its plan first".to_owned());
+        return Err(t!("loads-the-pass-has-no-loads-yet").to_owned());
     };
     let count = u32::try_from(plan.loads.len()).unwrap_or(u32::MAX);
     if change.after > count {
-        return Err(format!("The pass has {count} loads; {} cannot have been filled", change.after));
+        return Err(t!("loads-the-pass-has-loads-cannot-have", count = count, after = change.after));
     }
     let tank = in_tank(plan, change, farm.units)?;
     let done = done(plan, change.after, tank);
@@ -120,9 +121,9 @@ pub fn rest(farm: &Farm, plan: &Plan, change: &Change) -> Result<Changed, String
     if second.is_empty() {
         if tank.exceeds(Volume::ZERO) {
             let ground = tank.ground(carrier).map_or_else(String::new, |ground| {
-                format!("; at {} it would cover {}", carrier.show(farm.units), ground.show(farm.units))
+                t!("loads-at-it-would-cover", carrier = carrier.show(farm.units), ground = ground.show(farm.units))
             });
-            said.push(format!("{} are left over{ground}", tank.show(farm.units)));
+            said.push(t!("loads-are-left-over", tank = tank.show(farm.units), ground = ground));
         }
         farm.passes.insert(plan.pass.clone(), first);
         return Ok(Changed { farm, rest: None, said });
@@ -135,7 +136,7 @@ pub fn rest(farm: &Farm, plan: &Plan, change: &Change) -> Result<Changed, String
         return Ok(Changed { farm, rest: Some(plan.pass.clone()), said });
     }
     let mut rest = pass.clone();
-    rest.name = format!("{}, rest", pass.name.trim_end_matches(", rest"));
+    rest.name = t!("loads-rest", trim_end_matches = pass.name.trim_end_matches(", rest"));
     rest.rest_of.clone_from(&plan.pass);
     rest.start = None;
     rest.sizes = pass.sizes.iter().skip(change.after as usize).cloned().collect();
@@ -162,12 +163,12 @@ fn in_tank(plan: &Plan, change: &Change, units: Units) -> Result<Volume, String>
     let last = plan.loads.iter().find(|load| load.number == change.after);
     match last {
         _ if typed.is_zero() => Ok(Volume::ZERO),
-        None => Err("No load was filled yet, so nothing can be left of it; say after which load".to_owned()),
-        Some(load) if typed.exceeds(load.volume) => Err(format!(
-            "Load {} was {}; {} of it cannot be left",
-            load.number,
-            load.volume.show(units),
-            typed.show(units)
+        None => Err(t!("loads-no-load-was-filled-yet-so").to_owned()),
+        Some(load) if typed.exceeds(load.volume) => Err(t!(
+            "loads-load-was-of-it-cannot-be",
+            number = load.number,
+            volume = load.volume.show(units),
+            typed = typed.show(units)
         )),
         Some(_) => Ok(typed.value()),
     }
@@ -186,7 +187,7 @@ fn left(
     let ids = change.ground.keys().chain(change.more.keys().filter(|id| !change.ground.contains_key(*id)));
     for id in ids {
         if !plan.fields.iter().any(|field| field.field == *id) {
-            return Err(format!("Field \"{id}\" is not in the pass"));
+            return Err(t!("loads-field-is-not-in-the-pass", id = id));
         }
         let (sprayed, planned) = (area_of(done, id), area_of(&left, id));
         let more = change.more.get(id).map_or(Area::ZERO, AsTyped::value);
@@ -202,7 +203,7 @@ fn left(
                 field.area = area_in_digits(needs, units, DIGITS);
                 // The boundary holds less than was driven over.
                 field.area_from = AreaFrom::Stated;
-                said.push(format!("{} is now {} in Fields", field.name, field.area.show(units)));
+                said.push(t!("loads-is-now-in-fields", name = field.name, area = field.area.show(units)));
             }
         }
     }
@@ -260,10 +261,10 @@ pub fn carry_into(farm: &Farm, plan: &Plan, change: &Change, other: &str) -> Res
     let tank = in_tank(plan, change, farm.units)?;
     let Changed { mut farm, rest, .. } = rest(farm, plan, change)?;
     if rest.is_some() {
-        return Err("Ground of the pass is left; what is in the tank goes on there".to_owned());
+        return Err(t!("loads-ground-of-the-pass-is-left").to_owned());
     }
     let units = farm.units;
-    let other = farm.passes.get_mut(other).ok_or("The other pass is gone")?;
+    let other = farm.passes.get_mut(other).ok_or(t!("loads-the-other-pass-is-gone"))?;
     other.in_tank = Some(InTank { volume: volume_in_digits(tank, units, DIGITS), from: plan.pass.clone() });
     Ok(farm)
 }
@@ -275,19 +276,19 @@ pub fn carry_into(farm: &Farm, plan: &Plan, change: &Change, other: &str) -> Res
 /// Where the passes do not take the same spray, the second begins with spray already, or the last load has no room.
 pub fn carry_over(farm: &Farm, first: &Plan, second: &Plan) -> Result<Farm, String> {
     let (Some(one), Some(other)) = (farm.passes.get(&first.pass), farm.passes.get(&second.pass)) else {
-        return Err("One of the passes is gone".to_owned());
+        return Err(t!("loads-one-of-the-passes-is-gone").to_owned());
     };
     let rig = farm.rigs.get(&one.rig).filter(|_| one.rig == other.rig && same_spray(farm, one, other));
-    let Some(rig) = rig else { return Err("The passes do not take the same spray on one rig".to_owned()) };
+    let Some(rig) = rig else { return Err(t!("loads-the-passes-do-not-take-the").to_owned()) };
     if other.in_tank.is_some() {
-        return Err("The second pass begins with spray in the tank already".to_owned());
+        return Err(t!("loads-the-second-pass-begins-with-spray").to_owned());
     }
     if !other.sizes.is_empty() {
-        return Err("Loads of the second pass are decided by hand".to_owned());
+        return Err(t!("loads-loads-of-the-second-pass-are").to_owned());
     }
     let (full, other_full) = (one.filled_to(rig), other.filled_to(rig));
     if first.loads.is_empty() {
-        return Err("The first pass has no loads yet".to_owned());
+        return Err(t!("loads-the-first-pass-has-no-loads").to_owned());
     }
     // Loads that share ground with the last one and are not decided may be larger too, and are no less right for it.
     let last = first.loads.len() - 1;
@@ -306,7 +307,7 @@ pub fn carry_over(farm: &Farm, first: &Plan, second: &Plan) -> Result<Farm, Stri
     let goes_on = room.min(takes).min(other_full);
     let more = goes_on - leaves;
     if !more.exceeds(full * 1e-9) {
-        return Err("The last load has no room for more".to_owned());
+        return Err(t!("loads-the-last-load-has-no-room").to_owned());
     }
     let mut farm = farm.clone();
     let units = farm.units;

@@ -6,6 +6,7 @@ use super::pairs::{InTank, in_tank};
 use crate::farm::{AdjuvantClass, CarrierKind, Farm, Field, Formulation, Id, Pass, ProductKind};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::stage;
+use crate::language::t;
 use crate::mix::line::PlannedLine;
 use crate::plan::PlannedField;
 use crate::quantity::{CarrierRate, Density, MassPerArea, MassPerVolume, Quantity, Units};
@@ -51,10 +52,10 @@ fn agent(pass_id: &Id, kind: CarrierKind, tank: &[InTank<'_>], findings: &mut Ve
     findings.push(
         Finding::check(
             Subject::Pass(pass_id.clone()),
-            format!("The carrier is {}, and no compatibility agent is in the mix", kind.name()),
-            Basis::Published("University of Arizona (Kopec), May 1999, jar test with and without a compatibility agent".to_owned()),
+            t!("mix-the-carrier-is-and-no-compatibility", kind = kind.name()),
+            Basis::Published(t!("mix-university-of-arizona-kopec-may-1999").to_owned()),
         )
-        .hint("Make a jar test with this fertilizer, once with the agent and once without; look after 5 minutes for flakes, sludge, gel or oil."),
+        .hint(t!("mix-make-a-jar-test-with-this")),
     );
 }
 
@@ -66,22 +67,19 @@ fn dry(kind: CarrierKind, tank: &[InTank<'_>], findings: &mut Vec<Finding>) {
             Formulation::WSP => findings.push(
                 Finding::check(
                     about,
-                    format!("{name} comes in water-soluble bags, which do not dissolve in {carrier}"),
-                    Basis::Published(
-                        "Manitoba Guide to Crop Protection, via Canola Council of Canada 2013 (bags before fertilizer)"
-                            .to_owned(),
-                    ),
+                    t!("mix-comes-in-water-soluble-bags-which", name = name, carrier = carrier),
+                    Basis::Published(t!("mix-manitoba-guide-to-crop-protection-via").to_owned()),
                 )
-                .hint("Dissolve the bags in water first, and pour that in."),
+                .hint(t!("mix-dissolve-the-bags-in-water-first")),
             ),
             // Salts of conditioners dissolve by themselves or are spoken of elsewhere.
             formulation if !formulation.is_liquid() && held.product.kind.is_pesticide() => findings.push(
                 Finding::note(
                     about,
-                    format!("{name} is dry; it disperses in water, not in {carrier}"),
+                    t!("mix-is-dry-it-disperses-in-water", name = name, carrier = carrier),
                     Basis::Practice,
                 )
-                .hint("Mix it with water to a slurry first."),
+                .hint(t!("mix-mix-it-with-water-to-a")),
             ),
             _ => {}
         }
@@ -93,10 +91,10 @@ fn ammonium(tank: &[InTank<'_>], findings: &mut Vec<Finding>) {
         findings.push(
             Finding::note(
                 Subject::Product(held.id.clone()),
-                format!("The carrier brings ammonium already; {} may be needless", held.product.name),
+                t!("mix-the-carrier-brings-ammonium-already-may", name = held.product.name),
                 Basis::Practice,
             )
-            .hint("Leave it out, unless a label asks for it in this carrier."),
+            .hint(t!("mix-leave-it-out-unless-a-label")),
         );
     }
 }
@@ -117,19 +115,15 @@ fn corn(id: &Id, field: &Field, carrier: CarrierRate, herbicide: bool, units: Un
         return;
     }
     let about = || Subject::Field(id.clone());
-    let stage = if field.stage.trim().is_empty() { "a stage that is not typed" } else { field.stage.trim() };
+    let stage = if field.stage.trim().is_empty() { t!("mix-a-stage-that-is-not-typed") } else { field.stage.trim() };
     if herbicide {
         findings.push(
             Finding::check(
                 about(),
-                format!(
-                    "{} is corn at {stage}; labels of herbicides for emerged corn mostly forbid urea ammonium nitrate as the \
-                     whole carrier",
-                    field.name
-                ),
+                t!("mix-is-corn-at-labels-of-herbicides", name = field.name, stage = stage),
                 Basis::Published(FULL_CARRIER.to_owned()),
             )
-            .hint("Look at every label; a few quarts an acre as an additive are another matter."),
+            .hint(t!("mix-look-at-every-label-a-few")),
         );
     }
     let weak = nitrogen(carrier, Density::from_pounds_per_us_gallon(10.65), 28.0);
@@ -144,21 +138,19 @@ fn corn(id: &Id, field: &Field, carrier: CarrierRate, herbicide: bool, units: Un
     } else {
         None
     };
-    let text = format!(
-        "{}: {} bring {} of nitrogen as 28 % solution, {} as 32 %; over emerged corn at most {} at V3 to V4, {} at V7, and \
-         none later",
-        field.name,
-        carrier.show(units),
-        weak.show(units),
-        strong.show(units),
-        MassPerArea::from_pounds_per_acre(90.0).show(units),
-        MassPerArea::from_pounds_per_acre(60.0).show(units),
+    let text = t!(
+        "mix-bring-of-nitrogen-as-28-solution",
+        name = field.name,
+        carrier = carrier.show(units),
+        weak = weak.show(units),
+        strong = strong.show(units),
+        from_pounds_per_acre = MassPerArea::from_pounds_per_acre(90.0).show(units),
+        from_pounds_per_acre2 = MassPerArea::from_pounds_per_acre(60.0).show(units)
     );
-    let basis = Basis::Published(format!("{LIMITS}; densities: {DENSITIES}"));
+    let basis = Basis::Published(t!("mix-densities", limits = LIMITS, densities = DENSITIES));
     findings.push(if most.is_some_and(|most| !strong.exceeds(most)) {
         Finding::note(about(), text, basis)
     } else {
-        Finding::check(about(), text, basis)
-            .hint("Look at the grade of your solution; lower the volume, or spray in water.")
+        Finding::check(about(), text, basis).hint(t!("mix-look-at-the-grade-of-your"))
     });
 }

@@ -4,6 +4,7 @@
 use super::pairs::{self, Side, in_tank};
 use crate::farm::{AdjuvantClass, Charge, Farm, Product, ProductKind};
 use crate::finding::{Basis, Finding, Level, Subject};
+use crate::language::t;
 use crate::mix::line::PlannedLine;
 
 /// What two products of opposite charge do to each other.
@@ -34,20 +35,15 @@ fn one_way(positive: &Product, negative: &Product) -> Option<Conflict> {
     if charge(negative) != Charge::Anionic {
         return None;
     }
-    let names = format!("{} and {}", positive.name, negative.name);
+    let names = t!("mix-and", name = positive.name, name2 = negative.name);
     if let Some(pair) = cation(positive) {
         if pair.b.fits(negative) {
             return Some(Conflict::Precipitates(pair.basis.clone(), format!("{names}: {}", pair.says)));
         }
-        return Some(Conflict::MayBind(format!(
-            "{names}: the active of the one is cationic, the surfactant in the other anionic, so they may bind"
-        )));
+        return Some(Conflict::MayBind(t!("mix-the-active-of-the-one-is", names = names)));
     }
-    (charge(positive) == Charge::Cationic).then(|| {
-        Conflict::MayBind(format!(
-            "{names}: a cationic and an anionic surfactant in one tank may bind each other and fall out"
-        ))
-    })
+    (charge(positive) == Charge::Cationic)
+        .then(|| Conflict::MayBind(t!("mix-a-cationic-and-an-anionic-surfactant", names = names)))
 }
 
 /// Every two products of the tank, and adjuvants whose charge beside a cationic active is not known.
@@ -63,10 +59,9 @@ pub(crate) fn judge(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Findi
                     let found = Finding::new(row.map_or(Level::Stop, |row| row.level), about, text, basis);
                     findings.push(found.hint(row.map_or("", |row| row.way_out.as_str())));
                 }
-                Some(Conflict::MayBind(text)) => findings.push(
-                    Finding::check(about, text, Basis::Practice)
-                        .hint("Make a jar test first, or choose an adjuvant of another charge."),
-                ),
+                Some(Conflict::MayBind(text)) => {
+                    findings.push(Finding::check(about, text, Basis::Practice).hint(t!("mix-make-a-jar-test-first-or")))
+                }
                 None => {}
             }
         }
@@ -78,13 +73,15 @@ pub(crate) fn judge(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Findi
                 findings.push(
                     Finding::note(
                         Subject::Product(other.id.clone()),
-                        format!(
-                            "The charge of {} is not typed, and {} may not meet an anionic adjuvant: {}",
-                            other.product.name, a.product.name, pair.says
+                        t!(
+                            "mix-the-charge-of-is-not-typed",
+                            name = other.product.name,
+                            name2 = a.product.name,
+                            says = pair.says
                         ),
                         pair.basis.clone(),
                     )
-                    .hint("Type its charge in the shed, from its label."),
+                    .hint(t!("mix-type-its-charge-in-the-shed")),
                 );
             }
         }

@@ -1,6 +1,7 @@
 //! What publications and common practice say of adjuvants: the rows of `assets/adjuvant-guidance.csv`, read into the same
 //! [`Statement`]s that a user types from a label.
 
+use crate::language::t;
 use std::collections::{BTreeMap, HashMap};
 use std::sync::LazyLock;
 
@@ -67,10 +68,10 @@ impl About {
     /// Under which text the table is looked up.
     fn key(&self) -> String {
         match self {
-            Self::Active { name, .. } => format!("active {}", actives::key(name)),
-            Self::Group(group) => format!("group {group}"),
-            Self::Family(family) => format!("family {}", family.to_lowercase()),
-            Self::Class(class) => format!("class {}", class.key()),
+            Self::Active { name, .. } => t!("mix-active", name = actives::key(name)),
+            Self::Group(group) => t!("mix-group", group = group),
+            Self::Family(family) => t!("mix-family", family = family.to_lowercase()),
+            Self::Class(class) => t!("mix-class", key = class.key()),
         }
     }
 
@@ -137,14 +138,14 @@ pub fn on(product: &Product) -> impl Iterator<Item = (&'static Guidance, u32)> +
     let under = |key: &str| BY_KEY.get(key).map_or(&[][..], Vec::as_slice);
     let mut found: BTreeMap<usize, u32> = BTreeMap::new();
     if let Some(class) = product.adjuvant_class() {
-        found.extend(under(&format!("class {}", class.key())).iter().map(|at| (*at, 1)));
+        found.extend(under(&t!("mix-class", key = class.key())).iter().map(|at| (*at, 1)));
     }
     for active in product.actives.iter().filter(|_| product.kind.is_pesticide()) {
         let family = actives::facts(&active.name).map_or(String::new(), |facts| facts.family.to_lowercase());
         let keys = [
-            format!("active {}", actives::key(&active.name)),
-            format!("group {}", actives::group(active)),
-            format!("family {family}"),
+            t!("mix-active", name = actives::key(&active.name)),
+            t!("mix-group-active", active = actives::group(active)),
+            t!("mix-family", family = family),
         ];
         for at in keys.iter().flat_map(|key| under(key)) {
             let particular = table().get(*at).and_then(|guidance| guidance.about.particular(active, product));
@@ -167,16 +168,18 @@ fn guidance(row: &Row) -> Result<Guidance, String> {
         },
         "group" => About::Group(row.subject.clone()),
         "family" => About::Family(row.subject.clone()),
-        "class" => About::Class(AdjuvantClass::of_key(&row.subject).ok_or_else(|| wrong("no such class"))?),
-        _ => return Err(wrong("what is it about?")),
+        "class" => About::Class(AdjuvantClass::of_key(&row.subject).ok_or_else(|| wrong(t!("mix-no-such-class")))?),
+        _ => return Err(wrong(t!("mix-what-is-it-about"))),
     };
     let basis = match row.basis.as_str() {
         "published" => Basis::Published(row.source.clone()),
         "practice" => Basis::Practice,
-        _ => return Err(wrong("published or practice?")),
+        _ => return Err(wrong(t!("mix-published-or-practice"))),
     };
-    let stance =
-        Stance::ALL.into_iter().find(|stance| stance.name() == row.stance).ok_or_else(|| wrong("no such stance"))?;
+    let stance = Stance::ALL
+        .into_iter()
+        .find(|stance| stance.name() == row.stance)
+        .ok_or_else(|| wrong(t!("mix-no-such-stance")))?;
     let when = row
         .when
         .split(';')
@@ -188,7 +191,7 @@ fn guidance(row: &Row) -> Result<Guidance, String> {
     for key in row.class.split_whitespace() {
         statements.push(Statement {
             says: Says::Adjuvant {
-                class: AdjuvantClass::of_key(key).ok_or_else(|| wrong("no such class"))?,
+                class: AdjuvantClass::of_key(key).ok_or_else(|| wrong(t!("mix-no-such-class")))?,
                 stance,
                 least: read(&row.least)?,
                 most: read(&row.most)?,

@@ -1,5 +1,6 @@
 //! Pairs that want days between them: one in this pass, the other in this tank, in another pass or in a record.
 
+use crate::language::t;
 use jiff::civil::Date;
 
 use super::pairs::{InTank, Pair, Side};
@@ -51,13 +52,19 @@ pub(super) fn judge(
         }
         // What a row says of the carrier in one tank is another row.
         for b in tank.iter().filter(|b| b.id != a.id && pair.second_fits(b.product)) {
-            let text = format!("{} and {} stand in one tank", a.product.name, b.product.name);
+            let text = t!("mix-and-stand-in-one-tank", name = a.product.name, name2 = b.product.name);
             findings.push(pair.finding(a.id, &text, ""));
         }
         for other in others.iter().filter(|other| too_near(pass.date, other.date)) {
             let Some(name) = other.holds(&pair.b) else { continue };
-            let text =
-                format!("{} is planned for {}, {name} for {} ({})", a.product.name, pass.date, other.date, other.name);
+            let text = t!(
+                "mix-is-planned-for-for",
+                name = a.product.name,
+                date = pass.date,
+                name2 = name,
+                date2 = other.date,
+                name3 = other.name
+            );
             findings.push(pair.finding(a.id, &text, ""));
         }
     }
@@ -75,7 +82,14 @@ pub(super) fn judge(
         }
         for other in others.iter().filter(|other| too_near(other.date, pass.date)) {
             let Some(first) = other.holds(&pair.a) else { continue };
-            let text = format!("{name} is planned for {}, {first} for {} ({})", pass.date, other.date, other.name);
+            let text = t!(
+                "mix-name-is-planned-for-date-first-for-date2-name2",
+                name = name,
+                date = pass.date,
+                first = first,
+                date2 = other.date,
+                name2 = other.name
+            );
             findings.push(pair.finding(about.id, &text, ""));
         }
     }

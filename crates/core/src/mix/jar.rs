@@ -8,6 +8,7 @@
 //! - University of Arizona (Kopec), May 1999: liquid fertilizer in two jars, one of them with a compatibility agent; shake
 //!   for 10 seconds, look after 5 minutes for flakes, sludge, gel and oil.
 
+use crate::language::t;
 pub mod measure;
 pub mod sheet;
 
@@ -60,10 +61,10 @@ impl Jar {
     }
 
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Self::Pint => "1 US pint (473 mL)",
-            Self::Quart => "1 US quart (946 mL)",
+            Self::Pint => t!("mix-1-us-pint-473-ml"),
+            Self::Quart => t!("mix-1-us-quart-946-ml"),
             Self::HalfLitre => "500 mL",
             Self::Litre => "1 L",
         }
@@ -188,17 +189,17 @@ pub fn jar(plan: &Plan, farm: &Farm, jar: Jar) -> Option<JarTest> {
         let about = Subject::Product(line.product.clone());
         let Some(measured) = measure::measure(exact, plain, units) else {
             let text = if exact.is_zero() {
-                format!("{} is in the mix at a rate of nothing, so the jar does not hold it", line.name)
+                t!("mix-is-in-the-mix-at-a", name = line.name)
             } else {
-                format!("{} takes too little in a jar of {} to measure, even from a stock", line.name, jar.name())
+                t!("mix-takes-too-little-in-a-jar", name = line.name, jar = jar.name())
             };
-            findings.push(Finding::stop(about, text, Basis::Arithmetic).hint("Look at its rate on the plan."));
+            findings.push(Finding::stop(about, text, Basis::Arithmetic).hint(t!("mix-look-at-its-rate-on-the")));
             continue;
         };
         if product.formulation == Formulation::WSP {
             findings.push(
-                Finding::check(about, format!("{} comes in bags that go in whole; a jar takes part of one", line.name), Basis::Practice)
-                    .hint("Weigh it out of an opened bag, outdoors and with the label's protective equipment, or leave the test to the registrant's advice."),
+                Finding::check(about, t!("mix-comes-in-bags-that-go-in", name = line.name), Basis::Practice)
+                    .hint(t!("mix-weigh-it-out-of-an-opened")),
             );
         }
         items.push(JarItem {
@@ -216,20 +217,16 @@ pub fn jar(plan: &Plan, farm: &Farm, jar: Jar) -> Option<JarTest> {
         findings.push(
             Finding::stop(
                 Subject::Pass(plan.pass.clone()),
-                format!("The products leave no room for {plain} in the jar"),
+                t!("mix-the-products-leave-no-room-for", plain = plain),
                 Basis::Arithmetic,
             )
-            .hint("Raise the spray volume, or look at the rates."),
+            .hint(t!("mix-raise-the-spray-volume-or-look")),
         );
     }
     if plan.count(Level::Stop) > 0 {
         findings.push(
-            Finding::check(
-                Subject::Pass(plan.pass.clone()),
-                "The plan has a Stop; a jar test does not lift it",
-                Basis::Arithmetic,
-            )
-            .hint("Settle it on the plan before the mix is sprayed."),
+            Finding::check(Subject::Pass(plan.pass.clone()), t!("mix-the-plan-has-a-stop-a"), Basis::Arithmetic)
+                .hint(t!("mix-settle-it-on-the-plan-before")),
         );
     }
     let steps = steps(jar.volume(), &items, plan);
@@ -262,12 +259,8 @@ fn missing(plan: &Plan, farm: &Farm, pass: &Pass) -> Vec<Finding> {
     let mut findings = Vec::new();
     if plan.lines.is_empty() && pass.mix.is_empty() {
         findings.push(
-            Finding::stop(
-                Subject::Pass(plan.pass.clone()),
-                "The tank mix is empty, so there is nothing to test",
-                Basis::Arithmetic,
-            )
-            .hint("Add its products with their rates."),
+            Finding::stop(Subject::Pass(plan.pass.clone()), t!("mix-the-tank-mix-is-empty-so"), Basis::Arithmetic)
+                .hint(t!("mix-add-its-products-with-their-rates")),
         );
     }
     for line in &pass.mix {
@@ -278,10 +271,10 @@ fn missing(plan: &Plan, farm: &Farm, pass: &Pass) -> Vec<Finding> {
         findings.push(
             Finding::stop(
                 Subject::Product(line.product.clone()),
-                format!("{name} could not be reckoned, so it is missing from the jar; without it the test says nothing of this mix"),
+                t!("mix-could-not-be-reckoned-so-it", name = name),
                 Basis::Arithmetic,
             )
-            .hint("Settle what the plan says of it first."),
+            .hint(t!("mix-settle-what-the-plan-says-of")),
         );
     }
     findings
@@ -290,7 +283,7 @@ fn missing(plan: &Plan, farm: &Farm, pass: &Pass) -> Vec<Finding> {
 fn carrier(pass: &Pass, water: &str) -> String {
     match pass.carrier_kind {
         CarrierKind::Water if water.is_empty() => "water".to_owned(),
-        CarrierKind::Water => format!("water ({water})"),
+        CarrierKind::Water => t!("mix-water", water = water),
         other => other.name().to_owned(),
     }
 }
@@ -305,7 +298,7 @@ fn liquid(amount: Amount) -> Volume {
 /// How a product goes into a jar: as into the tank, except that a bag cannot go in whole.
 fn in_jar(product: &Product, carrier: CarrierKind) -> String {
     if product.formulation == Formulation::WSP {
-        return "weigh it out of an opened bag, with a small piece of the film; wait until the film is gone".to_owned();
+        return t!("mix-weigh-it-out-of-an-opened-bag-with-a").to_owned();
     }
     how(product, carrier).in_language(Language::English)
 }
@@ -320,16 +313,16 @@ fn working(
     units: Units,
 ) -> Working {
     let exact_words = exact.show(Units::Metric);
-    let mut working = Working::new(format!("{name} in the jar"))
-        .step("rate over ground", rate)
+    let mut working = Working::new(t!("mix-in-the-jar", name = name))
+        .step(t!("mix-rate-over-ground"), rate)
         .step(format!("× {} ÷ {}", measure::show_millilitres(jar.volume()), carrier.show(units)), exact_words);
     if let Some(stock) = &measured.stock {
-        working = working.step(format!("× {} parts of stock", stock.parts), measure::show_millilitres(stock.take));
+        working = working.step(t!("mix-parts-of-stock", parts = stock.parts), measure::show_millilitres(stock.take));
     } else {
-        working = working.step("to the mark", measured.text.clone());
+        working = working.step(t!("mix-to-the-mark"), measured.text.clone());
     }
     if !measured.spoons.is_empty() {
-        working = working.step("in spoons of 4.93 mL", measured.spoons.clone());
+        working = working.step(t!("mix-in-spoons-of-4-93-ml"), measured.spoons.clone());
     }
     working
 }
@@ -382,13 +375,10 @@ fn second(
     findings.push(
         Finding::note(
             Subject::Pass(plan.pass.clone()),
-            format!(
-                "The second jar takes a compatibility agent at {} of the spray, 2 pt/100 gal",
-                share.show(farm.units)
-            ),
+            t!("mix-the-second-jar-takes-a-compatibility", share = share.show(farm.units)),
             Basis::Practice,
         )
-        .hint("The rate is from memory; the agent's own label wins."),
+        .hint(t!("mix-the-rate-is-from-memory-the")),
     );
     Some(Second::With { exact, measured })
 }

@@ -2,6 +2,7 @@
 
 use crate::farm::pass::Line;
 use crate::farm::{Active, Id, Product, ProductKind};
+use crate::language::t;
 use crate::quantity::{
     ActiveBasis, Amount, AmountPerArea, CarrierRate, Density, MassPerArea, MassPerVolume, Money, Quantity, Rate, Units,
 };
@@ -35,13 +36,12 @@ pub fn per_area(rate: Rate, product: &Product, carrier: CarrierRate) -> Result<A
     match rate {
         Rate::VolumePerArea(rate) if product.is_liquid() => Ok(AmountPerArea::Volume(rate)),
         Rate::VolumePerSpray(share) if product.is_liquid() => Ok(AmountPerArea::Volume(carrier.share(share))),
-        Rate::VolumePerArea(_) | Rate::VolumePerSpray(_) => Err(format!(
-            "{name} is dry ({}) but its rate is a volume; type a mass, such as \"2 oz/ac\"",
-            product.formulation.code()
-        )),
-        Rate::OuncesPerArea(_) | Rate::OuncesPerSpray(_) if product.is_liquid() => Err(format!(
-            "{name} is a liquid, and \"oz\" may be fluid or weighed; type \"fl oz\", or \"oz wt\" if it is weighed"
-        )),
+        Rate::VolumePerArea(_) | Rate::VolumePerSpray(_) => {
+            Err(t!("mix-is-dry-but-its-rate-is", name = name, code = product.formulation.code()))
+        }
+        Rate::OuncesPerArea(_) | Rate::OuncesPerSpray(_) if product.is_liquid() => {
+            Err(t!("mix-is-a-liquid-and-oz-may", name = name))
+        }
         Rate::MassPerArea(rate) | Rate::OuncesPerArea(rate) => weighed(rate, product, density),
         Rate::MassPerSpray(content) | Rate::OuncesPerSpray(content) => {
             weighed(carrier.content(content), product, density)
@@ -56,22 +56,12 @@ fn weighed(rate: MassPerArea, product: &Product, density: Option<Density>) -> Re
         return Ok(AmountPerArea::Mass(rate));
     }
     if product.kind == ProductKind::Conditioner && !product.actives.is_empty() {
-        return Err(format!(
-            "{} is a solution: \"lb\" may be of the solution or of the salt in it; type \"lb ai/100 gal\" for the salt, or a \
-             volume for the solution",
-            product.name
-        ));
+        return Err(t!("mix-is-a-solution-lb-may-be", name = product.name));
     }
     density
         .and_then(|density| rate.through(MassPerVolume::from_grams_per_litre(density.to_kilograms_per_cubic_metre())))
         .map(AmountPerArea::Volume)
-        .ok_or_else(|| {
-            format!(
-                "{} is a liquid but its rate is a mass; type \"fl oz\" if fluid ounces are meant, \"lb ai/100 gal\" to go \
-                 through its content, or give its density",
-                product.name
-            )
-        })
+        .ok_or_else(|| t!("mix-is-a-liquid-but-its-rate", name = product.name))
 }
 
 fn through_active(
@@ -83,23 +73,19 @@ fn through_active(
     let name = &product.name;
     let active = match product.actives.as_slice() {
         [] => {
-            return Err(format!(
-                "{name} has no active typed, so a rate of active cannot be reckoned; type its content in the shed"
-            ));
+            return Err(t!("mix-has-no-active-typed-so-a", name = name));
         }
         [one] => one,
         _ => {
-            return Err(format!(
-                "{name} holds several actives, so \"{}\" does not say which; rate it by product",
-                basis.short()
-            ));
+            return Err(t!("mix-holds-several-actives-so-does-not", name = name, short = basis.short()));
         }
     };
     if active.basis != basis {
-        return Err(format!(
-            "The rate counts {}, the label of {name} counts {}; type the rate on the label's basis",
-            basis.short(),
-            active.basis.short()
+        return Err(t!(
+            "mix-the-rate-counts-the-label-of",
+            short = basis.short(),
+            name = name,
+            short2 = active.basis.short()
         ));
     }
     let reckoned = if product.is_liquid() {
@@ -112,10 +98,11 @@ fn through_active(
             .map(|share| AmountPerArea::Mass(rate * (1.0 / share.to_fraction())))
     };
     reckoned.ok_or_else(|| {
-        format!(
-            "The content of {} in {name} does not reach its {}; give its density",
-            active.name,
-            if product.is_liquid() { "volume" } else { "mass" }
+        t!(
+            "mix-the-content-of-in-does-not",
+            name = active.name,
+            name2 = name,
+            which = if product.is_liquid() { "yes" } else { "no" }
         )
     })
 }
@@ -153,7 +140,7 @@ fn bounds(
     if let (Some(floor), Some(ceiling)) = (floor, ceiling)
         && floor.exceeds(ceiling) == Some(true)
     {
-        return Err(format!("{}: \"at least\" lies above \"at most\"", product.name));
+        return Err(t!("mix-at-least-lies-above-at-most", name = product.name));
     }
     Ok((floor, ceiling))
 }
@@ -170,16 +157,16 @@ pub fn reckon(
 ) -> Result<(AmountPerArea, Working), String> {
     let amount = over_ground(line, product, carrier)?;
     let plain = per_area(line.rate.value(), product, carrier)?;
-    let mut working = Working::new(format!("{} over ground", product.name))
-        .step(format!("rate as typed: {}", line.rate.text()), plain.show(units));
+    let mut working = Working::new(t!("mix-over-ground", name = product.name))
+        .step(t!("mix-rate-as-typed", rate = line.rate.text()), plain.show(units));
     match line.rate.value() {
         Rate::VolumePerSpray(_) | Rate::MassPerSpray(_) | Rate::OuncesPerSpray(_) | Rate::ActivePerSpray(..) => {
-            working = working.step(format!("in {} of finished spray", carrier.show(units)), plain.show(units));
+            working = working.step(t!("mix-in-of-finished-spray", carrier = carrier.show(units)), plain.show(units));
         }
         Rate::ActivePerArea(_, basis) => {
             if let Some(active) = product.actives.first() {
                 working = working.step(
-                    format!("÷ content of {} ({}), {}", active.name, basis.short(), active.content.text()),
+                    t!("mix-content-of", name = active.name, short = basis.short(), content = active.content.text()),
                     plain.show(units),
                 );
             }
@@ -190,12 +177,12 @@ pub fn reckon(
     if let Some(floor) = floor
         && floor.exceeds(plain) == Some(true)
     {
-        working = working.step("raised to at least", floor.show(units));
+        working = working.step(t!("mix-raised-to-at-least"), floor.show(units));
     }
     if let Some(ceiling) = ceiling
         && floor.map_or(plain, |floor| plain.larger(floor)).exceeds(ceiling) == Some(true)
     {
-        working = working.step("lowered to at most", ceiling.show(units));
+        working = working.step(t!("mix-lowered-to-at-most"), ceiling.show(units));
     }
     Ok((amount, working))
 }

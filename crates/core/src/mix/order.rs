@@ -6,6 +6,7 @@
 //! Where published orders disagree about two products of the mix, a Note names both, because an order that clots costs a
 //! tank, and no order is right for every pair.
 
+use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -139,10 +140,10 @@ pub fn place(mix: &[(&Id, &Product)], wanted: &str, carrier: CarrierKind, findin
         findings.push(
             Finding::check(
                 Subject::Farm,
-                format!("No published mixing order is called \"{wanted}\"; the plan follows {order}"),
+                t!("mix-no-published-mixing-order-is-called", wanted = wanted, order = order),
                 Basis::Arithmetic,
             )
-            .hint("Choose an order beside the mix."),
+            .hint(t!("mix-choose-an-order-beside-the-mix")),
         );
     }
     let mut ranks: Vec<Rank<'_>> = mix
@@ -175,11 +176,11 @@ pub fn place(mix: &[(&Id, &Product)], wanted: &str, carrier: CarrierKind, findin
         if let [first, second, ..] = claims.as_slice() {
             findings.push(Finding::check(
                 Subject::Product(second.id.clone()),
-                format!(
-                    "The labels of {} and {} both want to go in {}",
-                    first.product.name,
-                    second.product.name,
-                    if place < 0 { "first" } else { "last" }
+                t!(
+                    "mix-the-labels-of-and-both-want",
+                    name = first.product.name,
+                    name2 = second.product.name,
+                    which = if place < 0 { "yes" } else { "no" }
                 ),
                 Basis::Label(first.label.as_ref().map(|(_, at)| at.clone()).unwrap_or_default()),
             ));
@@ -199,10 +200,7 @@ pub fn place(mix: &[(&Id, &Product)], wanted: &str, carrier: CarrierKind, findin
                 (None, Some(row)) if rank.agent => Placed {
                     product: rank.id.clone(),
                     full_before: row.full_before / 100.0,
-                    why: format!(
-                        "in {} the compatibility agent goes in before all that it keeps apart",
-                        carrier.name()
-                    ),
+                    why: t!("mix-in-the-compatibility-agent-goes-in", carrier = carrier.name()),
                     how,
                     basis: Basis::Published(AGENT_FIRST.to_owned()),
                 },
@@ -213,27 +211,27 @@ pub fn place(mix: &[(&Id, &Product)], wanted: &str, carrier: CarrierKind, findin
                     } else {
                         row.map_or(if rank.by_label > 0 { 0.75 } else { 0.5 }, |row| row.full_before / 100.0)
                     },
-                    why: format!("its label puts it {}", if rank.by_label < 0 { "first" } else { "last" }),
+                    why: t!("mix-its-label-puts-it", which = if rank.by_label < 0 { "yes" } else { "no" }),
                     how,
                     basis: Basis::Label(at),
                 },
                 (None, Some(row)) => Placed {
                     product: rank.id.clone(),
                     full_before: row.full_before / 100.0,
-                    why: format!("{} ({type_name}, place {} in {title})", row.why, row.rank),
+                    why: t!("mix-place-in", why = row.why, type_name = type_name, rank = row.rank, title = title),
                     how,
                     basis: Basis::Published(row.source.clone()),
                 },
                 (None, None) => {
                     findings.push(Finding::check(
                         Subject::Product(rank.id.clone()),
-                        format!("{title} does not say where {} goes; it is put last", rank.product.name),
+                        t!("mix-does-not-say-where-goes-it", title = title, name = rank.product.name),
                         Basis::Published(title.to_owned()),
                     ));
                     Placed {
                         product: rank.id.clone(),
                         full_before: 0.75,
-                        why: "no order speaks of it, so it goes in last".to_owned(),
+                        why: t!("mix-no-order-speaks-of-it-so").to_owned(),
                         how,
                         basis: Basis::Practice,
                     }
@@ -259,7 +257,7 @@ pub(crate) fn working(lines: &[PlannedLine], order: &[Placed]) -> Option<Working
     (lines.len() > 1).then(|| {
         let placed = |line: &PlannedLine| order.iter().find(|placed| placed.product == line.product);
         lines.iter().filter_map(|line| Some((line, placed(line)?))).fold(
-            Working::new("Mixing order"),
+            Working::new(t!("mix-mixing-order")),
             |working, (line, placed)| {
                 let how = if placed.how.is_empty() { String::new() } else { format!("; {}", placed.how) };
                 working.step(format!("{}. {}: {}{how}", line.number, line.name, placed.why), "")
@@ -300,15 +298,16 @@ fn disagreements(chosen: &str, ranks: &[Rank<'_>], findings: &mut Vec<Finding>) 
             findings.push(
                 Finding::note(
                     Subject::Product(first.id.clone()),
-                    format!(
-                        "Published orders differ: {chosen_title} puts {} before {}; {} the other way round",
-                        first.product.name,
-                        names.join(" and "),
-                        against.join(" and ")
+                    t!(
+                        "mix-published-orders-differ-puts-before-the",
+                        chosen_title = chosen_title,
+                        name = first.product.name,
+                        names = names.join(" and "),
+                        against = against.join(" and ")
                     ),
                     Basis::Published(format!("{source}; {}", against.join("; "))),
                 )
-                .hint("A jar test tells which suits; the label governs."),
+                .hint(t!("mix-a-jar-test-tells-which-suits")),
             );
         }
     }

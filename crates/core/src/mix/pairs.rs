@@ -1,6 +1,7 @@
 //! Pairs of partners that publications found to antagonise, bind, fall out or hurt the crop: the rows of
 //! `assets/pairs.csv`, judged in the tank and, where a row asks for days between, over other passes and records.
 
+use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -61,7 +62,7 @@ impl Side {
     fn read(kind: &str, which: &str) -> Result<Self, String> {
         let names = || which.split(';').map(|name| name.trim().to_owned()).collect::<Vec<_>>();
         if which.trim().is_empty() {
-            return Err("a side without a name".to_owned());
+            return Err(t!("mix-a-side-without-a-name").to_owned());
         }
         Ok(match kind {
             "active" => Self::Active(names()),
@@ -72,12 +73,12 @@ impl Side {
                 Charge::ALL
                     .into_iter()
                     .find(|charge| charge.name() == which)
-                    .ok_or_else(|| format!("no charge is called \"{which}\""))?,
+                    .ok_or_else(|| t!("mix-no-charge-is-called", which = which))?,
             ),
             "formulation" => Self::Formulation(which.to_owned()),
             "carrier" if which == "UAN" => Self::Carrier(CarrierKind::UreaAmmoniumNitrate),
             "carrier" if which == "fertilizer" => Self::Carrier(CarrierKind::LiquidFertilizer),
-            _ => return Err(format!("no side is \"{kind} {which}\"")),
+            _ => return Err(t!("mix-no-side-is", kind = kind, which = which)),
         })
     }
 
@@ -113,7 +114,7 @@ fn is_named(name: &str, typed: &str) -> bool {
 fn classes(keys: &str) -> Result<Vec<AdjuvantClass>, String> {
     keys.split([' ', ';'])
         .filter(|key| !key.is_empty())
-        .map(|key| AdjuvantClass::of_key(key).ok_or_else(|| format!("no class is called \"{key}\"")))
+        .map(|key| AdjuvantClass::of_key(key).ok_or_else(|| t!("mix-no-class-is-called", key = key)))
         .collect()
 }
 
@@ -143,7 +144,7 @@ fn condition(token: &str) -> Result<Condition, String> {
         ("without", keys) if !keys.is_empty() => Condition::Without(classes(keys)?),
         ("a loaded", "") => Condition::Loaded,
         ("b formulation", code) if !code.is_empty() => Condition::Formulation(code.to_owned()),
-        _ => return Err(format!("no condition is \"{token}\"")),
+        _ => return Err(t!("mix-no-condition-is", token = token)),
     })
 }
 
@@ -169,21 +170,21 @@ impl Effect {
     ];
 
     /// What the partners may do, after their names.
-    const fn words(self) -> &'static str {
+    fn words(self) -> &'static str {
         match self {
-            Self::Antagonism => "may work against each other",
-            Self::Binding => "may bind each other",
-            Self::Precipitate => "may fall out of the water",
-            Self::Injury => "may hurt the crop together",
+            Self::Antagonism => t!("mix-may-work-against-each-other"),
+            Self::Binding => t!("mix-may-bind-each-other"),
+            Self::Precipitate => t!("mix-may-fall-out-of-the-water"),
+            Self::Injury => t!("mix-may-hurt-the-crop-together"),
         }
     }
 
     /// What a product may do in a carrier.
-    const fn words_in_carrier(self) -> &'static str {
+    fn words_in_carrier(self) -> &'static str {
         match self {
-            Self::Antagonism | Self::Binding => "may work less well",
-            Self::Precipitate => "may fall out",
-            Self::Injury => "may hurt the crop",
+            Self::Antagonism | Self::Binding => t!("mix-may-work-less-well"),
+            Self::Precipitate => t!("mix-may-fall-out"),
+            Self::Injury => t!("mix-may-hurt-the-crop"),
         }
     }
 }
@@ -243,12 +244,12 @@ fn pair(row: &Row) -> Result<Pair, String> {
                 .into_iter()
                 .find(|(_, name)| *name == row.effect)
                 .map(|(effect, _)| effect)
-                .ok_or("no such effect")?,
+                .ok_or(t!("mix-no-such-effect"))?,
             level: match row.level.as_str() {
                 "note" => Level::Note,
                 "check" => Level::Check,
                 "stop" => Level::Stop,
-                _ => return Err("note, check or stop?".to_owned()),
+                _ => return Err(t!("mix-note-check-or-stop").to_owned()),
             },
             says: row.says.clone(),
             way_out: row.way_out.clone(),
@@ -301,7 +302,7 @@ pub(crate) fn judge(
                 if kind == pass.carrier_kind
                     && let Ok(third) = pair.third(*a, None, &tank)
                 {
-                    let with = third.map_or(String::new(), |third| format!(" with {}", third.product.name));
+                    let with = third.map_or(String::new(), |third| t!("mix-with", name = third.product.name));
                     let text =
                         format!("{}{with} in {} {}", a.product.name, kind.name(), pair.effect.words_in_carrier());
                     findings.push(pair.finding(a.id, &text, &rate));
@@ -335,7 +336,7 @@ fn listed(names: &[&str]) -> String {
     match names {
         [] => String::new(),
         [one] => (*one).to_owned(),
-        [first @ .., last] => format!("{} and {last}", first.join(", ")),
+        [first @ .., last] => t!("mix-first-and-last", first = first.join(", "), last = last),
     }
 }
 
@@ -390,8 +391,8 @@ impl Pair {
                         .collect();
                     let rate: Option<MassPerArea> = rates.into_iter().sum();
                     words = rate.map_or_else(
-                        || "; its rate over ground is not known, for want of a content or density".to_owned(),
-                        |rate| format!("; here it is {}", rate.show(units)),
+                        || t!("mix-its-rate-over-ground-is-not").to_owned(),
+                        |rate| t!("mix-here-it-is", rate = rate.show(units)),
                     );
                     rate.is_none_or(|rate| limit.exceeds(rate))
                 }

@@ -3,6 +3,7 @@
 //! Nothing of a label is invented: what publications say of the active stands beside the product, not in it.
 
 use crate::farm::{Active, Farm, Formulation, Product, ProductKind};
+use crate::language::t;
 use crate::mix::actives::{self, ActiveFacts};
 use crate::quantity::{ActiveBasis, AsTyped, Concentration, Quantity, number};
 
@@ -104,7 +105,7 @@ pub fn parts(text: &str) -> Result<Parts, String> {
         match Formulation::ALL.into_iter().find(|formulation| formulation.code().eq_ignore_ascii_case(&word)) {
             Some(second) if parts.formulation.is_some_and(|first| first != second) => {
                 let first = parts.formulation.map_or("", Formulation::code);
-                return Err(format!("There are two formulations, {first} and {}; keep one.", second.code()));
+                return Err(t!("mix-there-are-two-formulations-and-keep", first = first, code = second.code()));
             }
             Some(formulation) => parts.formulation = Some(formulation),
             None => words.push(word),
@@ -116,7 +117,7 @@ pub fn parts(text: &str) -> Result<Parts, String> {
         parts.content = content;
     }
     if let Some(second) = take_content(&mut words).or_else(|| take_bare(&mut words).ok().flatten()) {
-        return Err(format!("There are two contents, {} and {second}; keep one.", parts.content));
+        return Err(t!("mix-there-are-two-contents-and-keep", content = parts.content, second = second));
     }
     words.retain(|word| match basis_of(word) {
         Some(basis) => {
@@ -146,26 +147,26 @@ pub fn read(text: &str) -> Result<Started, String> {
     let parts = parts(text)?;
     let mut missing = Vec::new();
     if parts.active.is_empty() {
-        missing.push("the active, such as glyphosate");
+        missing.push(t!("mix-the-active-such-as-glyphosate"));
     }
     if parts.formulation.is_none() {
-        missing.push("the formulation, such as SL or WG");
+        missing.push(t!("mix-the-formulation-such-as-sl-or"));
     }
     if parts.content.is_empty() {
-        missing.push("the content, such as 540 g ae/L");
+        missing.push(t!("mix-the-content-such-as-540-g"));
     }
     if missing.len() == 3 {
-        return Err(format!("Write an active, a formulation and a content, such as \"{EXAMPLE}\"."));
+        return Err(t!("mix-write-an-active-a-formulation-and", example = EXAMPLE));
     }
     let Some(formulation) = parts.formulation.filter(|_| missing.is_empty()) else {
-        return Err(format!("Still missing: {}.", missing.join("; ")));
+        return Err(t!("mix-still-missing", missing = missing.join("; ")));
     };
     let mut notes = Vec::new();
     let content = content(&parts.content, formulation, &mut notes)?;
     let (active, known) = active(&parts.active, &mut notes)?;
     let typed = match (content.basis(), parts.basis) {
         (Some(one), Some(other)) if one != other => {
-            return Err("The content is counted both as ae and as ai; keep the one that the label prints.".to_owned());
+            return Err(t!("mix-the-content-is-counted-both-as").to_owned());
         }
         (one, other) => one.or(other),
     };
@@ -173,7 +174,12 @@ pub fn read(text: &str) -> Result<Started, String> {
     if let (Some(typed), Some(usual)) = (typed, usual)
         && typed != usual
     {
-        notes.push(format!("Labels usually count {active} as {}; it was typed as {}.", usual.short(), typed.short()));
+        notes.push(t!(
+            "mix-labels-usually-count-as-it-was",
+            active = active,
+            short = usual.short(),
+            short2 = typed.short()
+        ));
     }
     let basis = typed.or(usual).unwrap_or(ActiveBasis::ActiveIngredient);
     Ok(Started { active, formulation, content, basis, notes, known })
@@ -259,7 +265,7 @@ fn take_bare(words: &mut Vec<String>) -> Result<Option<String>, String> {
 
 fn unread(text: &str) -> String {
     let problem = Concentration::parse(text).map_or_else(|problem| problem.to_string(), |_| String::new());
-    format!("The content cannot be read: {problem}.")
+    t!("mix-the-content-cannot-be-read", problem = problem)
 }
 
 /// The content with its unit.
@@ -271,12 +277,12 @@ fn content(text: &str, formulation: Formulation, notes: &mut Vec<String>) -> Res
         let unit = match (formulation.is_liquid(), value) {
             (true, value) if value >= LEAST_BARE_GRAMS => "g/L",
             (true, _) => {
-                return Err(format!("{text} of what? Write \"{text} lb/gal\", \"{text} g/L\" or \"{text} % w/w\"."));
+                return Err(t!("mix-of-what-write-lb-gal-g", text = text));
             }
             (false, value) if value <= 100.0 => "% w/w",
             (false, _) => "g/kg",
         };
-        notes.push(format!("{text} was read as {text} {unit}."));
+        notes.push(t!("mix-was-read-as", text = text, unit = unit));
         text = format!("{text} {unit}");
     }
     let content = AsTyped::<Concentration>::parse(&text).map_err(|problem| format!("{problem}."))?;
@@ -285,12 +291,12 @@ fn content(text: &str, formulation: Formulation, notes: &mut Vec<String>) -> Res
         Concentration::MassFraction(share, _) => share.is_zero(),
     };
     match content.value() {
-        _ if nothing => Err("The content is nothing; write how much of the active the label states.".to_owned()),
-        Concentration::MassPerVolume(..) if !formulation.is_liquid() => Err(format!(
-            "{code} is weighed, so its content goes by weight: write it like \"75 % w/w\" or \"750 g/kg\"."
-        )),
+        _ if nothing => Err(t!("mix-the-content-is-nothing-write-how").to_owned()),
+        Concentration::MassPerVolume(..) if !formulation.is_liquid() => {
+            Err(t!("mix-is-weighed-so-its-content-goes", code = code))
+        }
         Concentration::MassFraction(..) if formulation.is_liquid() => {
-            notes.push("A content by weight of a liquid needs its density; type it on its page.".to_owned());
+            notes.push(t!("mix-a-content-by-weight-of-a").to_owned());
             Ok(content)
         }
         _ => Ok(content),
@@ -302,11 +308,11 @@ fn active(typed: &str, notes: &mut Vec<String>) -> Result<(String, Option<&'stat
     let lower = typed.to_lowercase();
     let named = |facts: &&ActiveFacts| lower.split([' ', '+']).any(|word| word.eq_ignore_ascii_case(&facts.name));
     if typed.contains('+') || actives::table().iter().filter(named).count() > 1 {
-        return Err("Begin with one active; add the others on its page, each with its own content.".to_owned());
+        return Err(t!("mix-begin-with-one-active-add-the").to_owned());
     }
     if let Some(facts) = actives::facts(typed) {
         if !facts.name.eq_ignore_ascii_case(typed) {
-            notes.push(format!("\"{typed}\" is counted as {}.", facts.name));
+            notes.push(t!("mix-is-counted-as", typed = typed, name = facts.name));
         }
         return Ok((facts.name.clone(), Some(facts)));
     }
@@ -315,10 +321,8 @@ fn active(typed: &str, notes: &mut Vec<String>) -> Result<(String, Option<&'stat
         .map(|facts| (distance(&lower, &facts.name.to_lowercase()), facts))
         .filter(|(distance, facts)| named(facts) || (*distance <= 2 && *distance * 3 < facts.name.chars().count()))
         .min_by_key(|(distance, _)| *distance)
-        .map_or_else(String::new, |(_, facts)| format!(" Is {} meant?", facts.name));
-    notes.push(format!(
-        "\"{typed}\" is not known here: type its group and basis from the label. Until then it counts as ai.{near}"
-    ));
+        .map_or_else(String::new, |(_, facts)| t!("mix-is-meant", name = facts.name));
+    notes.push(t!("mix-is-not-known-here-type-its", typed = typed, near = near));
     Ok((typed.to_owned(), None))
 }
 

@@ -6,6 +6,7 @@ use super::text::Typed;
 use super::{Held, Slot};
 use crate::farm::{Farm, Field, Id, Pass, Shape};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::quantity::unit::{AREA, find, normal};
 use crate::quantity::{Area, AsTyped, Quantity, Units};
 
@@ -22,7 +23,7 @@ fn held<'a>(farm: &Farm, id: &Id, typed: &'a AsTyped<Area>, slot: Slot, what: St
 
 /// The areas of a field.
 pub(super) fn judge(farm: &Farm, id: &Id, field: &Field, findings: &mut Vec<Finding>) {
-    let stated = held(farm, id, &field.area, Slot::Area(id.clone()), format!("The area of {}", field.name));
+    let stated = held(farm, id, &field.area, Slot::Area(id.clone()), t!("plausible-the-area-of", name = field.name));
     findings.extend(match field.boundary.as_ref().map(Shape::area).filter(|area| !area.is_zero()) {
         Some(measured) => against_boundary(farm, &stated, measured),
         None => against_others(farm, id, &stated),
@@ -30,7 +31,7 @@ pub(super) fn judge(farm: &Farm, id: &Id, field: &Field, findings: &mut Vec<Find
     if let Some(unsprayed) = &field.unsprayed
         && unsprayed.exceeds(field.ground())
     {
-        let what = format!("What stays unsprayed of {}", field.name);
+        let what = t!("plausible-what-stays-unsprayed-of", name = field.name);
         findings.extend(beyond(farm, &held(farm, id, unsprayed, Slot::Unsprayed(id.clone()), what), field.ground()));
     }
 }
@@ -41,7 +42,7 @@ pub(super) fn of_pass(farm: &Farm, pass_id: &Id, pass: &Pass, findings: &mut Vec
         let Some((id, field)) = farm.fields.get_key_value(id) else { continue };
         if part.exceeds(field.sprayable()) {
             let slot = Slot::Part { pass: pass_id.clone(), field: id.clone() };
-            let what = format!("What is sprayed of {}", field.name);
+            let what = t!("plausible-what-is-sprayed-of", name = field.name);
             findings.extend(beyond(farm, &held(farm, id, part, slot, what), field.sprayable()));
         }
     }
@@ -53,7 +54,12 @@ fn beyond(farm: &Farm, part: &Held<Area>, whole: Area) -> Option<Finding> {
         return None;
     }
     let offers = part.offers(|meant| !meant.is_zero() && !meant.exceeds(whole));
-    part.doubted(&format!("the field has {}", whole.show(farm.units)), "fit in", Basis::Arithmetic, offers)
+    part.doubted(
+        &t!("plausible-the-field-has", whole = whole.show(farm.units)),
+        t!("plausible-fit-in"),
+        Basis::Arithmetic,
+        offers,
+    )
 }
 
 fn against_boundary(farm: &Farm, stated: &Held<Area>, measured: Area) -> Option<Finding> {
@@ -70,8 +76,8 @@ fn against_boundary(farm: &Farm, stated: &Held<Area>, measured: Area) -> Option<
             .collect();
     offers.sort_by(|(a, _), (b, _)| a.total_cmp(b));
     let offers = offers.into_iter().map(|(_, offer)| offer).collect();
-    let why = format!("its boundary holds {}", measured.show(farm.units));
-    stated.doubted(&why, "be that ground", Basis::Arithmetic, offers)
+    let why = t!("plausible-its-boundary-holds", measured = measured.show(farm.units));
+    stated.doubted(&why, t!("plausible-be-that-ground"), Basis::Arithmetic, offers)
 }
 
 /// A field that alone is typed in another unit than all others, and lies outside of all of them, while its figure in their unit
@@ -99,10 +105,11 @@ fn against_others(farm: &Farm, id: &Id, stated: &Held<Area>) -> Option<Finding> 
         .into_iter()
         .filter(|offer| offer.sets.iter().all(|set| AsTyped::parse(&set.text).is_ok_and(|typed| in_usual(&typed))))
         .collect();
-    let why = format!(
-        "all other fields are typed in {usual} and have {} to {}",
-        least.show(farm.units),
-        most.show(farm.units)
+    let why = t!(
+        "plausible-all-other-fields-are-typed-in",
+        usual = usual,
+        least = least.show(farm.units),
+        most = most.show(farm.units)
     );
-    stated.doubted(&why, "lie among them", Basis::Practice, offers)
+    stated.doubted(&why, t!("plausible-lie-among-them"), Basis::Practice, offers)
 }

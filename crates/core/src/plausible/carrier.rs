@@ -7,6 +7,7 @@ use crate::farm::{Farm, Id, Pass};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::when::Situation;
 use crate::label::{Speaker, Spoken};
+use crate::language::t;
 use crate::quantity::unit::normal;
 use crate::quantity::{AsTyped, CarrierRate, Quantity, Units};
 
@@ -18,7 +19,7 @@ pub(super) fn judge(farm: &Farm, pass_id: &Id, pass: &Pass) -> Option<Finding> {
         typed,
         slot: Slot::Carrier(pass_id.clone()),
         about: Subject::Pass(pass_id.clone()),
-        what: "The spray volume".to_owned(),
+        what: t!("plausible-the-spray-volume").to_owned(),
         units: farm.units,
     };
     let named = Named::of(farm, pass);
@@ -33,12 +34,12 @@ pub(super) fn judge(farm: &Farm, pass_id: &Id, pass: &Pass) -> Option<Finding> {
     });
     let why = match (broken.0, broken.1) {
         (Some(least), _) if least.exceeds(typed.value()) => {
-            format!("a label asks for at least {}", least.show(farm.units))
+            t!("plausible-a-label-asks-for-at-least", least = least.show(farm.units))
         }
-        (_, Some(most)) => format!("a label asks for at most {}", most.show(farm.units)),
+        (_, Some(most)) => t!("plausible-a-label-asks-for-at-most", most = most.show(farm.units)),
         _ => return None,
     };
-    held.doubted(&why, "be inside what the labels name", broken.2.clone(), offers)
+    held.doubted(&why, t!("plausible-be-inside-what-the-labels-name"), broken.2.clone(), offers)
 }
 
 /// A volume in the unit that is not the farm's own, which is unusual in that one and usual in the farm's.
@@ -51,9 +52,12 @@ fn foreign(held: &Held<CarrierRate>) -> Option<Finding> {
     }
     let mut offers = held.offers(|meant| ends.is_likely(meant));
     offers.retain(|offer| is_own(&offer.text()));
-    let why =
-        format!("mostly {} to {} are sprayed", ends.likely_least.show(held.units), ends.likely_most.show(held.units));
-    held.doubted(&why, "be among these", ends.basis.clone(), offers)
+    let why = t!(
+        "plausible-mostly-to-are-sprayed",
+        likely_least = ends.likely_least.show(held.units),
+        likely_most = ends.likely_most.show(held.units)
+    );
+    held.doubted(&why, t!("plausible-be-among-these"), ends.basis.clone(), offers)
 }
 
 fn within(value: CarrierRate, least: Option<CarrierRate>, most: Option<CarrierRate>) -> bool {

@@ -6,6 +6,7 @@ use super::text::{Typed, plain};
 use super::{Held, Offer, Slot, doubted, ranges, salts};
 use crate::farm::{Active, Farm, Id, Product, Says, Statement};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::quantity::{ActiveBasis, AsTyped, Concentration, MassPerArea, MassPerVolume, Rate, Units, VolumePerArea};
 
 /// Two figures within so much of one another are one figure, rounded. Common practice, no source.
@@ -20,7 +21,7 @@ pub(super) fn judge(farm: &Farm, id: &Id, product: &Product, findings: &mut Vec<
             typed: density,
             slot: Slot::Density(id.clone()),
             about: Subject::Product(id.clone()),
-            what: format!("The density of {}", product.name),
+            what: t!("plausible-the-density-of", name = product.name),
             units,
         };
         findings.extend(held.against(ranges::density()));
@@ -54,11 +55,11 @@ impl Here<'_> {
     }
 
     fn what(&self) -> String {
-        format!("The content of {} in {}", self.active.name, self.product.name)
+        t!("plausible-the-content-of-in", name = self.active.name, name2 = self.product.name)
     }
 
     fn check(&self, why: &str, would: &str, basis: Basis, offers: Vec<Offer>) -> Option<Finding> {
-        let text = format!("{} is typed as {}; {why}", self.what(), self.active.content.text());
+        let text = t!("plausible-is-typed-as", what = self.what(), content = self.active.content.text(), why = why);
         doubted(Subject::Product(self.id.clone()), &text, would, basis, offers)
     }
 
@@ -74,9 +75,9 @@ impl Here<'_> {
     /// "4.5 lb ae/gal", counted as ai.
     fn basis_twice(&self) -> Option<Finding> {
         let written = self.active.content.basis().filter(|basis| *basis != self.active.basis)?;
-        let why = format!("it is counted as {}", self.active.basis.short());
-        let offer = Offer::of(self.basis_slot(), written.short(), "the one way to count for the other");
-        self.check(&why, "be what is written", Basis::Arithmetic, vec![offer])
+        let why = t!("plausible-it-is-counted-as", short = self.active.basis.short());
+        let offer = Offer::of(self.basis_slot(), written.short(), t!("plausible-the-one-way-to-count-for"));
+        self.check(&why, t!("plausible-be-what-is-written"), Basis::Arithmetic, vec![offer])
     }
 
     /// Grams in a litre of a liquid, grams in a kilogram of what is dry.
@@ -97,7 +98,14 @@ impl Here<'_> {
             let by_volume = matches!(content, Concentration::MassPerVolume(..)) && self.product.density.is_none();
             let offers = self.meant(|meant| matches!(meant, Concentration::MassFraction(..)));
             return by_volume
-                .then(|| self.check("the product is dry and has no volume", "be by mass", Basis::Arithmetic, offers))
+                .then(|| {
+                    self.check(
+                        t!("plausible-the-product-is-dry-and-has"),
+                        t!("plausible-be-by-mass"),
+                        Basis::Arithmetic,
+                        offers,
+                    )
+                })
                 .flatten();
         }
         let ends = ranges::content()?;
@@ -115,14 +123,14 @@ impl Here<'_> {
         if size.exceeds(most) {
             let (why, basis) = match &self.product.density {
                 Some(density) if most < ends.most => {
-                    (format!("all of the product weighs {}", density.text()), Basis::Arithmetic)
+                    (t!("plausible-all-of-the-product-weighs", density = density.text()), Basis::Arithmetic)
                 }
-                _ => (format!("hardly any holds more than {}", grams(ends.most)), ends.basis.clone()),
+                _ => (t!("plausible-hardly-any-holds-more-than", most = grams(ends.most)), ends.basis.clone()),
             };
-            self.check(&why, "be possible", basis, offers())
+            self.check(&why, t!("plausible-be-possible"), basis, offers())
         } else if ends.least.exceeds(size) && !size.is_zero() {
-            let why = format!("hardly any holds less than {}", grams(ends.least));
-            self.check(&why, "be usual", ends.basis.clone(), offers())
+            let why = t!("plausible-hardly-any-holds-less-than", least = grams(ends.least));
+            self.check(&why, t!("plausible-be-usual"), ends.basis.clone(), offers())
         } else {
             None
         }
@@ -146,7 +154,7 @@ impl Here<'_> {
         }
         let mut offers = self.meant(|meant| self.size(meant).is_some_and(is_one));
         offers.extend(self.of_salt(size, is_one));
-        self.check("that is not the figure in its name", "agree with that", Basis::Practice, offers)
+        self.check(t!("plausible-that-is-not-the-figure-in"), t!("plausible-agree-with-that"), Basis::Practice, offers)
     }
 
     /// What the figure would be on the other way to count, where that is likely.
@@ -158,11 +166,13 @@ impl Here<'_> {
                 ActiveBasis::AcidEquivalent => (
                     1.0 / salt.ratio(),
                     ActiveBasis::ActiveIngredient,
-                    format!("the {} salt or ester for its acid", salt.salt),
+                    t!("plausible-the-salt-or-ester-for-its", salt = salt.salt),
                 ),
-                ActiveBasis::ActiveIngredient => {
-                    (salt.ratio(), ActiveBasis::AcidEquivalent, format!("the acid for its {} salt or ester", salt.salt))
-                }
+                ActiveBasis::ActiveIngredient => (
+                    salt.ratio(),
+                    ActiveBasis::AcidEquivalent,
+                    t!("plausible-the-acid-for-its-salt-or", salt = salt.salt),
+                ),
             };
             if !is_likely(size * by) {
                 continue;
@@ -214,8 +224,8 @@ impl Here<'_> {
         let mut offers = self.meant(|meant| self.size(meant).is_some_and(is_near));
         offers.extend(self.of_salt(size, is_near));
         let shown = grams(MassPerVolume::from_grams_per_litre(implied));
-        let why = format!("by its label, which states the same by product and by active, it is {shown}");
-        self.check(&why, "agree with that", Basis::Label(self.product.name.clone()), offers)
+        let why = t!("plausible-by-its-label-which-states-the", shown = shown);
+        self.check(&why, t!("plausible-agree-with-that"), Basis::Label(self.product.name.clone()), offers)
     }
 }
 

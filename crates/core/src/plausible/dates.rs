@@ -1,5 +1,6 @@
 //! Days: a year that slipped, against the days that must lie before and after it.
 
+use crate::language::t;
 use jiff::civil::{Date, DateTime};
 
 use super::{Offer, Slot, doubted};
@@ -31,7 +32,7 @@ fn other_years(date: Date) -> impl Iterator<Item = Date> {
 /// The day in the nearest year in which it fits.
 fn in_another_year(date: Date, slot: &Slot, fits: impl Fn(Date) -> bool) -> Vec<Offer> {
     let meant = other_years(date).find(|date| fits(*date));
-    meant.map(|date| Offer::of(slot.clone(), date.to_string(), "another year")).into_iter().collect()
+    meant.map(|date| Offer::of(slot.clone(), date.to_string(), t!("plausible-another-year"))).into_iter().collect()
 }
 
 /// Harvest before planting.
@@ -44,8 +45,8 @@ pub(super) fn of_field(id: &Id, field: &Field) -> Option<Finding> {
     let stands = |planted: Date, harvest: Date| (20..STANDS).contains(&days(planted, harvest));
     let mut offers = in_another_year(harvest, &Slot::Harvest(id.clone()), |harvest| stands(planted, harvest));
     offers.extend(in_another_year(planted, &Slot::Planted(id.clone()), |planted| stands(planted, harvest)));
-    let text = format!("{} is harvested on {harvest}, before it is planted on {planted}", field.name);
-    doubted(Subject::Field(id.clone()), &text, "come in order", Basis::Arithmetic, offers)
+    let text = t!("plausible-is-harvested-on-before-it-is", name = field.name, harvest = harvest, planted = planted);
+    doubted(Subject::Field(id.clone()), &text, t!("plausible-come-in-order"), Basis::Arithmetic, offers)
 }
 
 /// A pass in another year than the crops of its fields.
@@ -73,8 +74,8 @@ pub(super) fn of_pass(farm: &Farm, id: &Id, pass: &Pass) -> Option<Finding> {
     };
     let offers = in_another_year(pass.date, &Slot::PassDate(id.clone()), grows);
     let planted = field.planted?;
-    let text = format!("The pass is typed for {}; {} is planted on {planted}", pass.date, field.name);
-    doubted(Subject::Pass(id.clone()), &text, "fall in its season", Basis::Practice, offers)
+    let text = t!("plausible-the-pass-is-typed-for-is", date = pass.date, name = field.name, planted = planted);
+    doubted(Subject::Pass(id.clone()), &text, t!("plausible-fall-in-its-season"), Basis::Practice, offers)
 }
 
 /// A record of a day that has not come, or of another year than its pass.
@@ -93,11 +94,11 @@ pub(super) fn of_record(farm: &Farm, id: &Id, record: &Record, today: Date) -> O
         let now = now();
         let of_plan = planned
             .filter(|planned| *planned <= now)
-            .map(|planned| Offer::of(slot.clone(), planned.to_string(), "the day of its pass"));
+            .map(|planned| Offer::of(slot.clone(), planned.to_string(), t!("plausible-the-day-of-its-pass")));
         let mut offers = in_another_year(record.date, &slot, |date| date <= now && is_near(date));
         offers.extend(of_plan.filter(|_| offers.is_empty()));
-        let text = format!("\"{}\" is recorded for {}, which has not come yet", record.name, record.date);
-        return doubted(about(), &text, "be past", Basis::Arithmetic, open(offers));
+        let text = t!("plausible-is-recorded-for-which-has-not", name = record.name, date = record.date);
+        return doubted(about(), &text, t!("plausible-be-past"), Basis::Arithmetic, open(offers));
     }
     let planned = planned?;
     // A pass that is planned anew for another year has moved away from its record, and was not written down beside it.
@@ -108,11 +109,13 @@ pub(super) fn of_record(farm: &Farm, id: &Id, record: &Record, today: Date) -> O
     let offers = in_another_year(record.date, &slot, is_near);
     let counted = record.lines.iter().filter_map(|line| farm.products.get(&line.product)?.counted).max();
     let counted = counted.filter(|counted| record.date < *counted && planned >= *counted);
-    let text = format!(
-        "\"{}\" is recorded for {}, and its pass is planned for {planned}{}",
-        record.name,
-        record.date,
-        counted.map_or_else(String::new, |counted| format!("; what it took was counted on {counted}"))
+    let text = t!(
+        "plausible-is-recorded-for-and-its-pass",
+        name = record.name,
+        date = record.date,
+        planned = planned,
+        counted =
+            counted.map_or_else(String::new, |counted| t!("plausible-what-it-took-was-counted-on", counted = counted))
     );
-    doubted(about(), &text, "be beside that", Basis::Arithmetic, open(offers))
+    doubted(about(), &text, t!("plausible-be-beside-that"), Basis::Arithmetic, open(offers))
 }

@@ -8,6 +8,7 @@
 //!
 //! `text` takes a typed text apart, `confusions` makes of it what may have been meant, `ranges` and `salts` are tables.
 
+use crate::language::t;
 mod area;
 mod carrier;
 pub mod confusions;
@@ -65,7 +66,7 @@ impl<Q: Quantity> Held<'_, Q> {
     fn doubted(&self, why: &str, would: &str, basis: Basis, offers: Vec<Offer>) -> Option<Finding> {
         doubted(
             self.about.clone(),
-            &format!("{} is typed as {}; {why}", self.what, self.typed.text()),
+            &t!("plausible-what-is-typed-as-typed-why", what = self.what, typed = self.typed.text(), why = why),
             would,
             basis,
             offers,
@@ -79,13 +80,13 @@ impl<Q: Quantity + PartialOrd> Held<'_, Q> {
         let ends = ends?;
         let value = self.typed.value();
         let why = if value > ends.most {
-            format!("hardly any is more than {}", ends.most.show(self.units))
+            t!("plausible-hardly-any-is-more-than", most = ends.most.show(self.units))
         } else if value < ends.least {
-            format!("hardly any is less than {}", ends.least.show(self.units))
+            t!("plausible-hardly-any-is-less-than", least = ends.least.show(self.units))
         } else {
             return None;
         };
-        self.doubted(&why, "be usual", ends.basis.clone(), self.offers(|meant| ends.is_likely(meant)))
+        self.doubted(&why, t!("plausible-be-usual"), ends.basis.clone(), self.offers(|meant| ends.is_likely(meant)))
     }
 }
 
@@ -95,7 +96,11 @@ fn doubted(about: Subject, text: &str, would: &str, basis: Basis, offers: Vec<Of
         return None;
     }
     let all: Vec<String> = offers.iter().map(Offer::text).collect();
-    Some(Finding::check(about, format!("{text}; {} would {would}", either(&all)), basis).hint(HINT).offering(offers))
+    Some(
+        Finding::check(about, t!("plausible-would", text = text, all = either(&all), would = would), basis)
+            .hint(HINT)
+            .offering(offers),
+    )
 }
 
 /// "22 fl oz/ac", "22 fl oz/ac or 2.2 pt/ac".
@@ -103,7 +108,7 @@ pub fn either(all: &[String]) -> String {
     match all {
         [] => String::new(),
         [one] => one.clone(),
-        [first @ .., last] => format!("{} or {last}", first.join(", ")),
+        [first @ .., last] => t!("plausible-or", first = first.join(", "), last = last),
     }
 }
 

@@ -1,5 +1,6 @@
 //! A value that was probably meant, and where it belongs. Nothing is changed until a person takes it; then it is an edit like any other.
 
+use crate::language::t;
 use jiff::civil::Date;
 
 use crate::farm::{Farm, Id, Layout, Place, Record};
@@ -205,11 +206,11 @@ impl Offer {
     pub fn text(&self) -> String {
         let is_one = self.sets.len() == 1;
         let text = |set: &Set| match set.slot {
-            Slot::Basis { .. } => format!("the basis {}", set.text),
-            Slot::Calcium(_) if !is_one => format!("calcium {}", set.text),
-            Slot::Magnesium(_) if !is_one => format!("magnesium {}", set.text),
-            Slot::Latitude if !is_one => format!("latitude {}", set.text),
-            Slot::Longitude if !is_one => format!("longitude {}", set.text),
+            Slot::Basis { .. } => t!("plausible-the-basis", text = set.text),
+            Slot::Calcium(_) if !is_one => t!("plausible-calcium", text = set.text),
+            Slot::Magnesium(_) if !is_one => t!("plausible-magnesium", text = set.text),
+            Slot::Latitude if !is_one => t!("plausible-latitude", text = set.text),
+            Slot::Longitude if !is_one => t!("plausible-longitude", text = set.text),
             _ => set.text.clone(),
         };
         self.sets.iter().map(text).collect::<Vec<_>>().join(" and ")

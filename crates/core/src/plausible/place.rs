@@ -1,5 +1,6 @@
 //! Where the farm lies: latitude and longitude in each other's box, or with the wrong sign, against the time zone and the boundaries.
 
+use crate::language::t;
 use jiff::civil::Date;
 
 use super::{HINT, Offer, Set, Slot, either};
@@ -27,11 +28,11 @@ pub(super) fn judge<'a>(farm: &Farm, day: Date, fields: impl Iterator<Item = &'a
             .take(1)
             .collect();
         let texts: Vec<String> = offers.iter().map(Offer::text).collect();
-        let text = format!(
-            "\"{}\" is no latitude, and \"{}\" may be one; {} would be a place",
-            place.latitude.trim(),
-            place.longitude.trim(),
-            either(&texts)
+        let text = t!(
+            "plausible-is-no-latitude-and-may-be",
+            latitude = place.latitude.trim(),
+            longitude = place.longitude.trim(),
+            texts = either(&texts)
         );
         let found = Finding::check(Subject::Farm, text, Basis::Arithmetic).hint(HINT);
         return (!offers.is_empty()).then(|| found.offering(offers));
@@ -52,12 +53,13 @@ pub(super) fn judge<'a>(farm: &Farm, day: Date, fields: impl Iterator<Item = &'a
     let offers: Vec<Offer> =
         turned(place).into_iter().filter(|(_, place)| is_near(place)).map(|(offer, _)| offer).take(1).collect();
     let texts: Vec<String> = offers.iter().map(Offer::text).collect();
-    let text = format!(
-        "The farm is typed to lie at {}, {}; {name} is drawn {} degrees off; {} would lie beside it",
-        place.latitude.trim(),
-        place.longitude.trim(),
-        show(off(&position), 0),
-        either(&texts)
+    let text = t!(
+        "plausible-the-farm-is-typed-to-lie",
+        latitude = place.latitude.trim(),
+        longitude = place.longitude.trim(),
+        name = name,
+        show = show(off(&position), 0),
+        texts = either(&texts)
     );
     let found = Finding::check(Subject::Farm, text, Basis::Arithmetic).hint(HINT);
     (!offers.is_empty()).then(|| found.offering(offers))
@@ -93,12 +95,12 @@ fn turned(place: &Place) -> Vec<(Offer, Place)> {
         all.push((Offer { sets, why: why.to_owned() }, place));
     };
     let (south, west) = (flipped(north, 'N', 'S'), flipped(east, 'E', 'W'));
-    add(north, &west, "east for west");
-    add(&south, east, "north for south");
-    add(&south, &west, "both signs");
-    add(east, north, "each in the other's box");
-    add(east, &flipped(north, 'E', 'W'), "each in the other's box, and east for west");
-    add(&flipped(east, 'N', 'S'), north, "each in the other's box, and north for south");
+    add(north, &west, t!("plausible-east-for-west"));
+    add(&south, east, t!("plausible-north-for-south"));
+    add(&south, &west, t!("plausible-both-signs"));
+    add(east, north, t!("plausible-each-in-the-others-box"));
+    add(east, &flipped(north, 'E', 'W'), t!("plausible-each-in-the-others-box-and"));
+    add(&flipped(east, 'N', 'S'), north, t!("plausible-each-in-the-others-box-and-north-for-south"));
     all
 }
 

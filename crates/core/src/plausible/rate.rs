@@ -1,5 +1,6 @@
 //! The rate of a product: against the ranges of its label, for an adjuvant against what labels of the mix and publications name for its class.
 
+use crate::language::t;
 use std::sync::LazyLock;
 
 use super::confusions::{Kind, Meant, meant};
@@ -44,14 +45,14 @@ enum From<'a> {
 impl Range<'_> {
     fn words(&self, units: Units) -> String {
         let who = match &self.from {
-            From::Own(..) => "that its label names",
-            From::Partner(..) => "that a label of the mix names",
-            From::Class(_) => "at which such an adjuvant is used",
+            From::Own(..) => t!("plausible-that-its-label-names"),
+            From::Partner(..) => t!("plausible-that-a-label-of-the-mix"),
+            From::Class(_) => t!("plausible-at-which-such-an-adjuvant-is"),
         };
         let named = match (self.least, self.most) {
-            (Some(least), Some(most)) => format!("{} to {}", least.show(units), most.show(units)),
-            (Some(least), None) => format!("at least {}", least.show(units)),
-            (None, Some(most)) => format!("at most {}", most.show(units)),
+            (Some(least), Some(most)) => t!("plausible-to", least = least.show(units), most = most.show(units)),
+            (Some(least), None) => t!("plausible-at-least", least = least.show(units)),
+            (None, Some(most)) => t!("plausible-at-most", most = most.show(units)),
             (None, None) => String::new(),
         };
         format!("{who} ({named})")
@@ -218,18 +219,14 @@ fn held(
     let (typed, name) = (line.rate.text().trim(), &product.name);
     let (text, range) = if let Some(amount) = amount {
         let (far, range) = beside(amount, out)?;
-        (format!("{typed} of {name} is {far} {}", range.words(units)), range)
+        (t!("plausible-of-is", typed = typed, name = name, far = far, range = range.words(units)), range)
     } else {
         let range = out.first()?;
-        (format!("{typed} of {name} cannot be reckoned as the rate {}", range.words(units)), range)
+        (t!("plausible-of-cannot-be-reckoned-as-the", typed = typed, name = name, range = range.words(units)), range)
     };
-    let hint = if matches!(range.from, From::Own(..)) {
-        "If the rate is right, look whether the label's is typed rightly; nothing is changed by itself."
-    } else {
-        HINT
-    };
+    let hint = if matches!(range.from, From::Own(..)) { t!("plausible-if-the-rate-is-right-look") } else { HINT };
     let about = Subject::Product(id.clone());
-    let text = format!("{text}; {} would be inside", either(&texts));
+    let text = t!("plausible-would-be-inside", text = text, texts = either(&texts));
     Some(Finding::check(about, text, range.basis()).hint(hint).offering(offers))
 }
 
@@ -258,11 +255,11 @@ fn beside<'a, 'b>(amount: AmountPerArea, ranges: &'a [Range<'b>]) -> Option<(Str
     let over = nearest(&|range| range.band.most.and_then(|most| amount.ratio(most)));
     let under = nearest(&|range| range.band.least.and_then(|least| least.ratio(amount)));
     match (over, under) {
-        (Some((over, range)), None) => Some((format!("{} times the most", times(over)), range)),
+        (Some((over, range)), None) => Some((t!("plausible-times-the-most", over = times(over)), range)),
         (Some((over, range)), Some((under, _))) if over <= under => {
-            Some((format!("{} times the most", times(over)), range))
+            Some((t!("plausible-times-the-most", over = times(over)), range))
         }
-        (_, Some((under, range))) => Some((format!("{} times less than the least", times(under)), range)),
+        (_, Some((under, range))) => Some((t!("plausible-times-less-than-the-least", under = times(under)), range)),
         (None, None) => None,
     }
 }

@@ -4,6 +4,7 @@ use super::confusions::Kind;
 use super::{Held, Offer, Slot, ranges};
 use crate::farm::{Farm, Id, Layout, NozzleSet, Pass, Rated, Rig};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::quantity::{AsTyped, Flow, Length, Pressure, Quantity, Speed, Units};
 use crate::rig::flow::Law;
 use crate::rig::nozzle;
@@ -19,7 +20,7 @@ const SIZE_OFF: f64 = 0.05;
 /// A rig.
 pub(super) fn judge(farm: &Farm, id: &Id, rig: &Rig, findings: &mut Vec<Finding>) {
     let units = farm.units;
-    let of = |what: &str| format!("The {what} of {}", rig.name);
+    let of = |what: &str| t!("plausible-the-of", what = what, name = rig.name);
     let about = || Subject::Rig(id.clone());
     let tank = Held {
         kind: Kind::Volume,
@@ -45,7 +46,7 @@ pub(super) fn judge(farm: &Farm, id: &Id, rig: &Rig, findings: &mut Vec<Finding>
         findings.extend(speed(typed, Slot::RigSpeed(id.clone()), about(), of("speed"), units));
     }
     if let Some(typed) = rig.height.as_ref() {
-        findings.extend(height(typed, Slot::RigHeight(id.clone()), about(), of("boom's height"), units));
+        findings.extend(height(typed, Slot::RigHeight(id.clone()), about(), of(t!("plausible-booms-height")), units));
     }
     let fitted = crate::rig::fitted(rig).map(|(_, set)| set);
     if let Some(typed) = rig.pressure.as_ref() {
@@ -64,16 +65,23 @@ pub(super) fn of_pass(farm: &Farm, id: &Id, pass: &Pass, findings: &mut Vec<Find
     let about = || Subject::Pass(id.clone());
     if let Some(typed) = pass.speed.as_ref() {
         let slot = Slot::PassSpeed(id.clone());
-        findings.extend(speed(typed, slot, about(), "The speed of the pass".to_owned(), units));
+        findings.extend(speed(typed, slot, about(), t!("plausible-the-speed-of-the-pass").to_owned(), units));
     }
     if let Some(typed) = pass.height.as_ref() {
         let slot = Slot::PassHeight(id.clone());
-        findings.extend(height(typed, slot, about(), "The height of the nozzles".to_owned(), units));
+        findings.extend(height(typed, slot, about(), t!("plausible-the-height-of-the-nozzles").to_owned(), units));
     }
     if let Some(typed) = pass.pressure.as_ref() {
         let set = crate::rig::set_of(farm, pass).map(|(_, set)| set);
         let slot = Slot::PassPressure(id.clone());
-        findings.extend(pressure(typed, set, slot, about(), "The pressure of the pass".to_owned(), units));
+        findings.extend(pressure(
+            typed,
+            set,
+            slot,
+            about(),
+            t!("plausible-the-pressure-of-the-pass").to_owned(),
+            units,
+        ));
     }
 }
 
@@ -92,7 +100,8 @@ pub(super) fn of_setting(farm: &Farm, id: &Id, pass: &Pass, setting: &Setting) -
         Some(_) => (Slot::PassSpeed(id.clone()), Subject::Pass(id.clone())),
         None => (Slot::RigSpeed(pass.rig.clone()), Subject::Rig(pass.rig.clone())),
     };
-    let held = Held { kind: Kind::Speed, typed, slot, about, what: "The speed".to_owned(), units: farm.units };
+    let held =
+        Held { kind: Kind::Speed, typed, slot, about, what: t!("plausible-the-speed").to_owned(), units: farm.units };
     let own = if farm.units == Units::Metric { "km/h" } else { "mph" };
     let is_foreign = |text: &str| !text.trim_end().to_lowercase().ends_with(own);
     if !is_foreign(typed.text()) {
@@ -100,8 +109,13 @@ pub(super) fn of_setting(farm: &Farm, id: &Id, pass: &Pass, setting: &Setting) -
     }
     let mut offers = held.offers(|meant| !meant.exceeds(most) && !least.exceeds(*meant));
     offers.retain(|offer| !is_foreign(&offer.text()));
-    let why = format!("{} does this volume at {} to {}", setting.name, least.show(farm.units), most.show(farm.units));
-    held.doubted(&why, "be among these", Basis::Arithmetic, offers)
+    let why = t!(
+        "plausible-does-this-volume-at-to",
+        name = setting.name,
+        least = least.show(farm.units),
+        most = most.show(farm.units)
+    );
+    held.doubted(&why, t!("plausible-be-among-these"), Basis::Arithmetic, offers)
 }
 
 fn speed(typed: &AsTyped<Speed>, slot: Slot, about: Subject, what: String, units: Units) -> Option<Finding> {
@@ -139,8 +153,8 @@ fn pressure(
         return None;
     }
     let offers = held.offers(|meant| !meant.exceeds(most) && !least.exceeds(*meant));
-    let why = format!("{} is for {} to {}", set.name, least.show(units), most.show(units));
-    held.doubted(&why, "be among these", Basis::Arithmetic, offers)
+    let why = t!("plausible-is-for-to", name = set.name, least = least.show(units), most = most.show(units));
+    held.doubted(&why, t!("plausible-be-among-these"), Basis::Arithmetic, offers)
 }
 
 /// A nozzle set of a rig.
@@ -165,7 +179,7 @@ impl OfSet<'_> {
             typed: spacing,
             slot: Slot::Spacing { rig: self.rig.clone(), set: self.id.clone() },
             about: self.about(),
-            what: format!("The spacing of {}", self.name),
+            what: t!("plausible-the-spacing-of", name = self.name),
             units: self.units,
         };
         let (Some(boom), Some(count)) = (boom, self.set.count.filter(|count| *count > 1)) else {
@@ -182,10 +196,11 @@ impl OfSet<'_> {
         let mut offers: Vec<Offer> =
             held.offers(|meant| fits(*meant, boom.typed.value()) && likely(ranges::spacing(), meant));
         offers.extend(boom.offers(|meant| fits(spacing.value(), *meant) && likely(ranges::boom(), meant)));
-        let why = format!(
-            "{count} nozzles so far apart reach over {}, the boom is typed as {}",
-            reach(spacing.value()).show(self.units),
-            boom.typed.text()
+        let why = t!(
+            "plausible-nozzles-so-far-apart-reach-over",
+            count = count,
+            reach = reach(spacing.value()).show(self.units),
+            typed = boom.typed.text()
         );
         held.doubted(&why, "agree", Basis::Arithmetic, offers)
     }
@@ -198,7 +213,7 @@ impl OfSet<'_> {
             typed: &rated.flow,
             slot: Slot::RatedFlow { rig: self.rig.clone(), set: self.id.clone() },
             about: self.about(),
-            what: format!("The flow of {}", self.name),
+            what: t!("plausible-the-flow-of", name = self.name),
             units: self.units,
         };
         let at = Held {
@@ -206,7 +221,7 @@ impl OfSet<'_> {
             typed: &rated.at,
             slot: Slot::RatedAt { rig: self.rig.clone(), set: self.id.clone() },
             about: self.about(),
-            what: format!("The pressure of the rating of {}", self.name),
+            what: t!("plausible-the-pressure-of-the-rating-of", name = self.name),
             units: self.units,
         };
         if rated.flow.is_zero() || rated.at.is_zero() {
@@ -227,12 +242,12 @@ impl OfSet<'_> {
         let is = |off: Option<f64>| off.is_some_and(|off| off <= SIZE_OFF);
         let mut offers = flow.offers(|meant| is(off(*meant, rated.at.value())));
         offers.extend(at.offers(|meant| is(off(rated.flow.value(), *meant))));
-        let why = format!(
-            "size {} gives {} at {}, and it is rated at {}",
-            size.size,
-            size.us.flow,
-            size.us.at,
-            rated.at.text()
+        let why = t!(
+            "plausible-size-gives-at-and-it-is",
+            size = size.size,
+            flow = size.us.flow,
+            at = size.us.at,
+            at2 = rated.at.text()
         );
         findings.extend(flow.doubted(&why, "agree", Basis::of_source(&size.source), offers));
     }

@@ -5,6 +5,7 @@ use super::confusions::{Kind, Meant, meant};
 use super::{Held, Offer, Set, Slot, doubted, ranges};
 use crate::farm::{Farm, Id, Water};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::quantity::{AsTyped, Conductivity, Hardness, IonContent, Quantity};
 use crate::water::hardness::from_ions;
 
@@ -55,7 +56,7 @@ fn milliequivalents(ion: Option<&AsTyped<IonContent>>, equivalent: f64) -> Optio
 impl Here<'_> {
     fn held<'a, Q>(&self, kind: Kind, typed: &'a AsTyped<Q>, slot: Slot, what: &str) -> Held<'a, Q> {
         let about = Subject::Water(self.id.clone());
-        let what = format!("The {what} of {}", self.water.name);
+        let what = t!("plausible-the-of", what = what, name = self.water.name);
         Held { kind, typed, slot, about, what, units: self.farm.units }
     }
 
@@ -85,11 +86,11 @@ impl Here<'_> {
         let mut all: Vec<(f64, Offer)> = of_hardness.chain(of_ions).filter(|(off, _)| *off <= SAME).collect();
         all.sort_by(|(a, _), (b, _)| a.total_cmp(b));
         let offers = all.into_iter().map(|(_, offer)| offer).collect();
-        let text = format!(
-            "{}: calcium and magnesium make {}, the report states {}",
-            self.water.name,
-            reckoned.show(self.farm.units),
-            stated.text()
+        let text = t!(
+            "plausible-calcium-and-magnesium-make-the-report",
+            name = self.water.name,
+            reckoned = reckoned.show(self.farm.units),
+            stated = stated.text()
         );
         doubted(self.about(), &text, "agree", Basis::Arithmetic, offers)
     }
@@ -161,11 +162,11 @@ impl Here<'_> {
             let negative = meant.to_ppm() / equivalent::BICARBONATE;
             negative <= positive * 1.1 && negative >= positive * 0.2
         }));
-        let text = format!(
-            "{} holds {} of bicarbonate, {} times as much charge as calcium, magnesium and sodium have against it",
-            self.water.name,
-            bicarbonate.text(),
-            crate::quantity::number::show(negative / positive, 1)
+        let text = t!(
+            "plausible-holds-of-bicarbonate-times-as-much",
+            name = self.water.name,
+            bicarbonate = bicarbonate.text(),
+            show = crate::quantity::number::show(negative / positive, 1)
         );
         doubted(self.about(), &text, "balance", Basis::Arithmetic, offers)
     }
@@ -185,9 +186,9 @@ impl Here<'_> {
         }
         let most = if is_whole { 2.0 } else { FAR };
         let offers = held.offers(|meant| (0.5..=most).contains(&times(*meant)));
-        let why = format!(
-            "its ions make about {}",
-            Conductivity::from_microsiemens_per_centimetre(expected).show(self.farm.units)
+        let why = t!(
+            "plausible-its-ions-make-about",
+            expected = Conductivity::from_microsiemens_per_centimetre(expected).show(self.farm.units)
         );
         held.doubted(&why, "agree", Basis::Published(STANDARD.to_owned()), offers)
     }

@@ -4,6 +4,7 @@ use super::confusions::Kind;
 use super::{Held, Measured, Slot, ranges};
 use crate::farm::{Farm, Id, Pass, Reading, Record};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::quantity::{AsTyped, Quantity, Speed, Temperature, Units};
 
 /// So many degrees Celsius beside what was expected, the air is doubted. Common practice, no source.
@@ -14,7 +15,7 @@ const AIR_NEAR: f64 = 6.0;
 /// The warmest air that is expected of a pass.
 pub(super) fn of_pass(farm: &Farm, id: &Id, pass: &Pass) -> Option<Finding> {
     let typed = pass.growing.air.as_ref()?;
-    let what = "The warmest air of the pass".to_owned();
+    let what = t!("plausible-the-warmest-air-of-the-pass").to_owned();
     air(typed, Slot::PassAir(id.clone()), Subject::Pass(id.clone()), what, farm.units, None)
 }
 
@@ -25,7 +26,7 @@ pub(super) fn of_record(farm: &Farm, id: &Id, record: &Record, findings: &mut Ve
     for (at, Reading { temperature, wind, gust, .. }) in record.all_readings().enumerate() {
         let slot = |what| Slot::Measured { record: id.clone(), reading: at.checked_sub(1), what };
         let about = || Subject::Record(id.clone());
-        let of = |what: &str| format!("The {what} of \"{}\"", record.name);
+        let of = |what: &str| t!("plausible-the-what-of-name", what = what, name = record.name);
         if let Some(typed) = &temperature {
             let expected = expected.and_then(|expected| expected.temperature.as_ref());
             let expected = expected.map(|(cold, warm)| (cold.value(), warm.value()));
@@ -41,7 +42,7 @@ pub(super) fn of_record(farm: &Farm, id: &Id, record: &Record, findings: &mut Ve
         // A signed record is amended, not edited.
         for finding in findings.iter_mut().skip(before) {
             finding.offers.clear();
-            "It is signed: amend it in the season log.".clone_into(&mut finding.hint);
+            t!("plausible-it-is-signed-amend-it-in").clone_into(&mut finding.hint);
         }
     }
 }
@@ -63,8 +64,8 @@ fn air(
         return held.against(ranges::air());
     }
     let offers = held.offers(|meant| !beside(meant, AIR_NEAR));
-    let why = format!("{} to {} were expected", cold.show(units), warm.show(units));
-    held.doubted(&why, "be beside that", Basis::Arithmetic, offers)
+    let why = t!("plausible-to-were-expected", cold = cold.show(units), warm = warm.show(units));
+    held.doubted(&why, t!("plausible-be-beside-that"), Basis::Arithmetic, offers)
 }
 
 fn blows(typed: &AsTyped<Speed>, slot: Slot, about: Subject, what: String, units: Units) -> Option<Finding> {

@@ -1,5 +1,6 @@
 //! Directions on the ground, by the compass.
 
+use crate::language::t;
 use std::cmp::Ordering;
 
 use super::number::take;
@@ -97,9 +98,9 @@ impl Quantity for Bearing {
                 Ok(Self::from_degrees(value))
             }
             "" | "°" | "º" | "deg" | "degree" | "degrees" => {
-                Err(QuantityError::of::<Self>(text, "a compass has 0 to 360 degrees"))
+                Err(QuantityError::of::<Self>(text, t!("quantity-a-compass-has-0-to-360")))
             }
-            other => Err(QuantityError::of::<Self>(text, format!("\"{other}\" is no direction"))),
+            other => Err(QuantityError::of::<Self>(text, t!("quantity-is-no-direction", other = other))),
         }
     }
 

@@ -4,6 +4,7 @@
 //! Reading from text refuses what is not finite, and what is negative except for temperatures. Constructors take a finite
 //! number; divisions by a quantity that is zero give `None`, so no NaN arises inside.
 
+use crate::language::t;
 use std::cmp::Ordering;
 use std::ops::{Add, Div, Mul, Sub};
 
@@ -26,7 +27,7 @@ pub(super) fn parse_sum<Q: Quantity>(text: &str, table: &[Unit]) -> Result<f64, 
     for _ in 0..MOST_PARTS {
         let (value, after) = take(rest).map_err(error)?;
         if value < 0.0 {
-            return Err(error(format!("{} is below zero", rest.trim())));
+            return Err(error(t!("quantity-is-below-zero", rest = rest.trim())));
         }
         let after = after.trim_start();
         // The unit runs to the next number, but "m2" and "100 gal" hold digits of their own.
@@ -39,16 +40,16 @@ pub(super) fn parse_sum<Q: Quantity>(text: &str, table: &[Unit]) -> Result<f64, 
         match find(table, &normal(name)) {
             Some(unit) => total += value * unit.factor,
             None if name.trim().is_empty() => {
-                return Err(error(format!("the unit after {} is missing", show(value, 6))));
+                return Err(error(t!("quantity-the-unit-after-is-missing", show = show(value, 6))));
             }
-            None => return Err(error(format!("\"{}\" is not a unit known here", after.trim()))),
+            None => return Err(error(t!("quantity-is-not-a-unit-known-here", after = after.trim()))),
         }
         rest = tail.trim();
         if rest.is_empty() {
             return Ok(total);
         }
     }
-    Err(error(format!("more than {MOST_PARTS} numbers are added up in it")))
+    Err(error(t!("quantity-more-than-numbers-are-added-up", most_parts = MOST_PARTS)))
 }
 
 /// Where the next number begins that stands after a space.
@@ -678,13 +679,13 @@ impl Quantity for Temperature {
         let read = match normal(unit).trim_start_matches(['°', 'º']).trim_start_matches("deg").trim_start() {
             "f" => Self::from_fahrenheit(value),
             "c" => Self::from_celsius(value),
-            "" => return Err(QuantityError::of::<Self>(text, "the unit is missing: °F or °C")),
-            other => return Err(QuantityError::of::<Self>(text, format!("\"{other}\" is not °F or °C"))),
+            "" => return Err(QuantityError::of::<Self>(text, t!("quantity-the-unit-is-missing-f-or"))),
+            other => return Err(QuantityError::of::<Self>(text, t!("quantity-is-not-f-or-c", other = other))),
         };
         if (-60.0..=70.0).contains(&read.to_celsius()) {
             Ok(read)
         } else {
-            Err(QuantityError::of::<Self>(text, "no field is that cold or that hot"))
+            Err(QuantityError::of::<Self>(text, t!("quantity-no-field-is-that-cold-or")))
         }
     }
 
@@ -738,13 +739,13 @@ impl Quantity for TemperatureSpan {
         let read = match normal(unit).trim_start_matches(['°', 'º']).trim_start_matches("deg").trim_start() {
             "f" => Self::from_fahrenheit(value),
             "c" | "k" => Self::from_celsius(value),
-            "" => return Err(QuantityError::of::<Self>(text, "the unit is missing: °F or °C")),
-            other => return Err(QuantityError::of::<Self>(text, format!("\"{other}\" is not °F or °C"))),
+            "" => return Err(QuantityError::of::<Self>(text, t!("quantity-the-unit-is-missing-f-or"))),
+            other => return Err(QuantityError::of::<Self>(text, t!("quantity-is-not-f-or-c", other = other))),
         };
         if (0.0..=60.0).contains(&read.to_celsius()) {
             Ok(read)
         } else {
-            Err(QuantityError::of::<Self>(text, "it lies between 0 and 60 °C"))
+            Err(QuantityError::of::<Self>(text, t!("quantity-it-lies-between-0-and-60")))
         }
     }
 
@@ -775,15 +776,15 @@ impl Quantity for Acidity {
         let bare = text.trim().trim_start_matches("pH").trim_start_matches("ph");
         let (value, rest) = take(bare).map_err(|problem| QuantityError::of::<Self>(text, problem))?;
         if !rest.trim().is_empty() {
-            return Err(QuantityError::of::<Self>(text, format!("\"{}\" does not belong to a pH", rest.trim())));
+            return Err(QuantityError::of::<Self>(text, t!("quantity-does-not-belong-to-a-ph", rest = rest.trim())));
         }
         if !(0.0..=14.0).contains(&value) {
-            return Err(QuantityError::of::<Self>(text, "a pH lies between 0 and 14"));
+            return Err(QuantityError::of::<Self>(text, t!("quantity-a-ph-lies-between-0-and")));
         }
         Ok(Self(value))
     }
 
     fn show(&self, _: Units) -> String {
-        format!("pH {}", show(self.0, 2))
+        t!("quantity-ph", show = show(self.0, 2))
     }
 }

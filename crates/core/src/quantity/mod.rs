@@ -7,6 +7,7 @@
 //! [`rate`] the rates and contents that come in several kinds, [`price`] money per unit, [`typed`] a quantity together
 //! with the text it was typed as, and [`practical`] prints amounts the way a jug is marked.
 
+use crate::language::t;
 pub mod bearing;
 pub mod factor;
 pub mod kind;
@@ -60,7 +61,7 @@ pub trait Quantity: Sized + Clone {
 
 /// Why a text is not a quantity of the kind asked for.
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
-#[error("\"{text}\" is not {name}: {problem}; write it like \"{example}\"")]
+#[error("{}", t!("quantity-is-not-write-it-like", text = .text, name = .name, problem = .problem, example = .example))]
 pub struct QuantityError {
     /// The whole text as typed.
     pub text: String,

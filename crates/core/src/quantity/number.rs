@@ -3,6 +3,7 @@
 //! A comma may be a decimal mark or a thousands mark. Where the text alone does not tell ("1,200"), it is refused with
 //! both readings, because a planner that guesses here is wrong by a factor of a thousand.
 
+use crate::language::t;
 /// Largest number accepted; anything above is a slip of the finger.
 const LARGEST: f64 = 1e9;
 
@@ -25,7 +26,7 @@ pub fn take(text: &str) -> Result<(f64, &str), String> {
             (value, rest, whole) = (value + part, after, false);
         } else if let Some((bottom, after)) = rest.trim_start().strip_prefix('/').and_then(take_whole) {
             if bottom == 0.0 {
-                return Err("a fraction over 0 is no number".to_owned());
+                return Err(t!("quantity-a-fraction-over-0-is-no").to_owned());
             }
             (value, rest, whole) = (value / bottom, after, false);
         }
@@ -42,7 +43,7 @@ pub fn take(text: &str) -> Result<(f64, &str), String> {
     }
     // Hundreds of digits over hundreds of digits are no number at all.
     if value.is_nan() || value > LARGEST {
-        return Err(format!("{value:.0} is too large to be meant"));
+        return Err(t!("quantity-is-too-large-to-be-meant", value = format_args!("{:.0}", value)));
     }
     Ok((if negative { -value } else { value }, rest))
 }
@@ -79,13 +80,13 @@ fn take_digits(text: &str) -> Result<(f64, &str, bool), String> {
     let (digits, rest) = text.split_at_checked(end).unwrap_or((text, ""));
     if digits.is_empty() {
         return Err(if text.is_empty() {
-            "a number and a unit are missing".to_owned()
+            t!("quantity-a-number-and-a-unit-are").to_owned()
         } else {
-            format!("\"{}\" does not begin with a number", text.trim_end())
+            t!("quantity-does-not-begin-with-a-number", trim_end = text.trim_end())
         });
     }
     let plain = plain_decimal(digits)?;
-    let value: f64 = plain.parse().map_err(|_| format!("\"{digits}\" is not a number"))?;
+    let value: f64 = plain.parse().map_err(|_| t!("quantity-is-not-a-number", digits = digits))?;
     Ok((value, rest, !plain.contains('.')))
 }
 
@@ -93,14 +94,14 @@ fn take_digits(text: &str) -> Result<(f64, &str, bool), String> {
 fn plain_decimal(digits: &str) -> Result<String, String> {
     let dots = digits.matches('.').count();
     let commas = digits.matches(',').count();
-    let bad = || format!("the marks in \"{digits}\" do not make one number");
+    let bad = || t!("quantity-the-marks-in-do-not-make", digits = digits);
     match (dots, commas) {
         (0 | 1, 0) => Ok(digits.to_owned()),
         (0, 1) => {
             let (whole, part) = digits.split_once(',').unwrap_or((digits, ""));
             let thousands = part.len() == 3 && (1..=3).contains(&whole.len()) && !whole.starts_with('0');
             if thousands {
-                Err(format!("\"{digits}\" may mean {whole}{part} or {whole}.{part}; write one of these"))
+                Err(t!("quantity-may-mean-or-write-one-of", digits = digits, whole = whole, part = part))
             } else {
                 Ok(format!("{whole}.{part}"))
             }

@@ -1,5 +1,6 @@
 //! Money, and money per unit of product. Money is decimal, so that cents add up.
 
+use crate::language::t;
 use rust_decimal::Decimal;
 use rust_decimal::prelude::{FromPrimitive, ToPrimitive};
 
@@ -76,7 +77,7 @@ impl Quantity for Price {
         let bare = text.trim().trim_start_matches(['$', '€', '£']);
         let (value, rest) = take(bare).map_err(error)?;
         if value < 0.0 {
-            return Err(error("a price is not below zero".to_owned()));
+            return Err(error(t!("quantity-a-price-is-not-below-zero").to_owned()));
         }
         let name = normal(rest);
         let name = name.strip_prefix('/').unwrap_or(&name).trim();
@@ -85,12 +86,12 @@ impl Quantity for Price {
         } else if let Some(mass) = find(unit::MASS, name) {
             Amount::Mass(Mass::from_kilograms(mass.factor))
         } else if name.is_empty() {
-            return Err(error("per what? a unit of volume or mass is missing".to_owned()));
+            return Err(error(t!("quantity-per-what-a-unit-of-volume").to_owned()));
         } else {
-            return Err(error(format!("\"{name}\" is not a unit of volume or mass")));
+            return Err(error(t!("quantity-is-not-a-unit-of-volume", name = name)));
         };
         // A price has few digits, so the nearest decimal is the one that was typed.
-        let money = Decimal::from_f64(value).ok_or_else(|| error("the number does not fit".to_owned()))?;
+        let money = Decimal::from_f64(value).ok_or_else(|| error(t!("quantity-the-number-does-not-fit").to_owned()))?;
         Ok(Self { money, per })
     }
 

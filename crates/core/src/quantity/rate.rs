@@ -1,6 +1,7 @@
 //! Rates, contents and amounts that come in several kinds: by volume or by mass, over ground or in the spray, of product
 //! or of active ingredient.
 
+use crate::language::t;
 use serde::{Deserialize, Serialize};
 
 use super::number::{show, show_significant, take};
@@ -52,14 +53,14 @@ pub enum Rate {
 
 impl Rate {
     /// The kind in words, for messages that compare two rates.
-    pub const fn kind(&self) -> &'static str {
+    pub fn kind(&self) -> &'static str {
         match self {
-            Self::VolumePerArea(_) => "a volume over ground",
-            Self::MassPerArea(_) | Self::OuncesPerArea(_) => "a mass over ground",
-            Self::VolumePerSpray(_) => "a share of the spray volume",
-            Self::MassPerSpray(_) | Self::OuncesPerSpray(_) => "a mass in the spray volume",
-            Self::ActivePerArea(..) => "a mass of active over ground",
-            Self::ActivePerSpray(..) => "a mass of active in the spray volume",
+            Self::VolumePerArea(_) => t!("quantity-a-volume-over-ground"),
+            Self::MassPerArea(_) | Self::OuncesPerArea(_) => t!("quantity-a-mass-over-ground"),
+            Self::VolumePerSpray(_) => t!("quantity-a-share-of-the-spray-volume"),
+            Self::MassPerSpray(_) | Self::OuncesPerSpray(_) => t!("quantity-a-mass-in-the-spray-volume"),
+            Self::ActivePerArea(..) => t!("quantity-a-mass-of-active-over-ground"),
+            Self::ActivePerSpray(..) => t!("quantity-a-mass-of-active-in-the"),
         }
     }
 }
@@ -99,16 +100,16 @@ fn read_top(text: &str) -> Result<Top, String> {
     }
     match (find(unit::VOLUME, name), basis) {
         (Some(volume), None) => Ok(Top::Volume(volume.factor)),
-        (Some(_), Some(_)) => Err(format!("an active is weighed, so \"{text}\" cannot be a volume")),
-        (None, _) if name.is_empty() => Err("the unit before the stroke is missing".to_owned()),
-        (None, _) => Err(format!("\"{name}\" is not a unit of volume or mass")),
+        (Some(_), Some(_)) => Err(t!("quantity-an-active-is-weighed-so-cannot", text = text)),
+        (None, _) if name.is_empty() => Err(t!("quantity-the-unit-before-the-stroke-is").to_owned()),
+        (None, _) => Err(t!("quantity-is-not-a-unit-of-volume", name = name)),
     }
 }
 
 fn read_bottom(text: &str, top: &str) -> Result<Bottom, String> {
     if text == "a" {
         return if unit::is_metric(split_basis(top).0) {
-            Err("\"a\" may be an acre or an are; write ac or ha".to_owned())
+            Err(t!("quantity-a-may-be-an-acre-or").to_owned())
         } else {
             Ok(Bottom::Area(super::factor::ACRE))
         };
@@ -118,7 +119,7 @@ fn read_bottom(text: &str, top: &str) -> Result<Bottom, String> {
     }
     let (count, name) = take(text).map_or((1.0, text), |(count, rest)| (count, rest.trim()));
     if count < LEAST_BELOW {
-        return Err(format!("\"{text}\" below the stroke is nothing, or next to nothing"));
+        return Err(t!("quantity-below-the-stroke-is-nothing-or", text = text));
     }
     if let Some(area) = find(unit::AREA, name) {
         return Ok(Bottom::Area(count * area.factor));
@@ -129,17 +130,17 @@ fn read_bottom(text: &str, top: &str) -> Result<Bottom, String> {
     if let Some(mass) = find(unit::MASS, name) {
         return Ok(Bottom::Mass(count * mass.factor));
     }
-    Err(format!("\"{text}\" is not an area or a volume"))
+    Err(t!("quantity-is-not-an-area-or-a", text = text))
 }
 
 fn positive(text: &str) -> Result<(f64, String), String> {
     let (value, rest) = take(text)?;
     if value < 0.0 {
-        return Err(format!("{} is below zero", text.trim()));
+        return Err(t!("quantity-text-is-below-zero", text = text.trim()));
     }
     let unit = normal(rest);
     if unit.is_empty() {
-        return Err(format!("the unit after {} is missing", show(value, 6)));
+        return Err(t!("quantity-the-unit-after-is-missing", show = show(value, 6)));
     }
     Ok((value, unit))
 }
@@ -148,7 +149,7 @@ fn read_rate(text: &str) -> Result<Rate, String> {
     let (value, name) = positive(text)?;
     match name.as_str() {
         "%v/v" | "%by volume" | "%vol" | "%(v/v)" => return Ok(Rate::VolumePerSpray(Share::from_percent(value))),
-        "%" => return Err("a bare % may be by volume or by weight; write % v/v".to_owned()),
+        "%" => return Err(t!("quantity-a-bare-may-be-by-volume").to_owned()),
         "%w/v" => return Ok(Rate::MassPerSpray(MassPerVolume::from_grams_per_litre(value * 10.0))),
         "gpa" => {
             return Ok(Rate::VolumePerArea(VolumePerArea::from_base_units(value * super::factor::US_GALLON_PER_ACRE)));
@@ -156,7 +157,7 @@ fn read_rate(text: &str) -> Result<Rate, String> {
         _ => {}
     }
     let (top, bottom) =
-        name.split_once('/').ok_or_else(|| format!("\"{name}\" does not say over what ground or in what spray"))?;
+        name.split_once('/').ok_or_else(|| t!("quantity-does-not-say-over-what-ground", name = name))?;
     Ok(match (read_top(top.trim())?, read_bottom(bottom.trim(), top.trim())?) {
         (Top::Ounces(top), Bottom::Area(bottom)) => {
             Rate::OuncesPerArea(MassPerArea::from_base_units(value * top / bottom))
@@ -180,7 +181,7 @@ fn read_rate(text: &str) -> Result<Rate, String> {
         (Top::Mass(top, Some(basis)), Bottom::Volume(bottom)) => {
             Rate::ActivePerSpray(MassPerVolume::from_grams_per_litre(value * top / bottom), basis)
         }
-        (_, Bottom::Mass(_)) => return Err(format!("\"{bottom}\" is a mass; a rate goes over ground or into spray")),
+        (_, Bottom::Mass(_)) => return Err(t!("quantity-is-a-mass-a-rate-goes", bottom = bottom)),
     })
 }
 
@@ -192,7 +193,7 @@ impl Quantity for Rate {
         let rate = read_rate(text).map_err(|problem| QuantityError::of::<Self>(text, problem))?;
         match rate {
             Self::VolumePerSpray(share) if share.to_fraction() > 1.0 => {
-                Err(QuantityError::of::<Self>(text, "that is more product than spray"))
+                Err(QuantityError::of::<Self>(text, t!("quantity-that-is-more-product-than-spray")))
             }
             other => Ok(other),
         }
@@ -266,7 +267,7 @@ impl Quantity for Concentration {
         let (whole, basis) = split_basis(&name);
         if matches!(whole, "%w/w" | "%by weight" | "%wt" | "%") {
             if value > 100.0 {
-                return Err(error("that is more than the whole".to_owned()));
+                return Err(error(t!("quantity-that-is-more-than-the-whole").to_owned()));
             }
             return Ok(Self::MassFraction(Share::from_percent(value), basis));
         }
@@ -274,7 +275,7 @@ impl Quantity for Concentration {
             return Ok(Self::MassPerVolume(MassPerVolume::from_grams_per_litre(value * 10.0), basis));
         }
         let (top, bottom) =
-            whole.split_once('/').ok_or_else(|| error(format!("\"{name}\" is not a mass in a volume")))?;
+            whole.split_once('/').ok_or_else(|| error(t!("quantity-is-not-a-mass-in-a", name = name)))?;
         match (read_top(top.trim()).map_err(error)?, read_bottom(bottom.trim(), top.trim()).map_err(error)?) {
             (Top::Ounces(top), Bottom::Volume(bottom)) => {
                 Ok(Self::MassPerVolume(MassPerVolume::from_grams_per_litre(value * top / bottom), basis))
@@ -285,8 +286,8 @@ impl Quantity for Concentration {
             (Top::Mass(top, inner), Bottom::Mass(bottom)) if value * top <= bottom => {
                 Ok(Self::MassFraction(Share::from_fraction(value * top / bottom), inner.or(basis)))
             }
-            (Top::Mass(..), Bottom::Mass(_)) => Err(error("that is more than the whole".to_owned())),
-            _ => Err(error(format!("\"{name}\" is not a mass in a volume or in a mass"))),
+            (Top::Mass(..), Bottom::Mass(_)) => Err(error(t!("quantity-that-is-more-than-the-whole").to_owned())),
+            _ => Err(error(t!("quantity-name-is-not-a-mass-in-a-volume-or", name = name))),
         }
     }
 

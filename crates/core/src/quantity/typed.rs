@@ -3,6 +3,7 @@
 //! The text is what is saved, digit for digit; the value is what is computed with. Both come into being together, so
 //! they can never disagree.
 
+use crate::language::t;
 use std::fmt;
 use std::marker::PhantomData;
 use std::ops::Deref;
@@ -98,7 +99,7 @@ impl<'de, Q: Quantity> Deserialize<'de> for AsTyped<Q> {
             type Value = AsTyped<Q>;
 
             fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-                f.write_str("a string")
+                f.write_str(t!("quantity-a-string"))
             }
 
             fn visit_str<E: Error>(self, text: &str) -> Result<AsTyped<Q>, E> {

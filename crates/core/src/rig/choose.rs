@@ -1,5 +1,6 @@
 //! Which of the rig's nozzle sets does a pass best, and why.
 
+use crate::language::t;
 use std::cmp::Ordering;
 
 use super::reckon::{Reckoned, Task, in_tenths, open_words, within};
@@ -20,7 +21,7 @@ pub(super) fn rank(task: &Task, reckoned: &[Reckoned], chosen: Option<&Id>, fitt
             let is_fitted = Some(one.id) == fitted;
             let mut reasons = reasons(task, one, fit, speed);
             if is_fitted && fit <= Fit::AtAnotherSpeed && reckoned.len() > 1 {
-                reasons.push(("It is the set usually fitted: no nozzles need changing".to_owned(), Basis::Practice));
+                reasons.push((t!("rig-it-is-the-set-usually-fitted").to_owned(), Basis::Practice));
             }
             let set = RankedSet { setting: one.setting.clone(), fit, speed, chosen: Some(one.id) == chosen, reasons };
             (if is_fitted { -1.0 } else { off_the_middle(task, one, fit, speed) }, set)
@@ -67,19 +68,22 @@ fn off_the_middle(task: &Task, one: &Reckoned, fit: Fit, speed: Option<Speed>) -
 /// What a set gives at a speed: "Size 06 gives 15 gal/ac at 12 mph with 40 psi; coarse, as both labels ask".
 pub(super) fn gives(task: &Task, name: &str, point: &CurvePoint) -> String {
     let units = task.units;
-    let valves = point.duty.map_or_else(String::new, |duty| format!(", valves open {}", duty.show_whole()));
+    let valves = point.duty.map_or_else(String::new, |duty| t!("rig-valves-open", show_whole = duty.show_whole()));
     let droplets = match point.classes {
         Some(classes) if task.asked.droplets.is_some() && task.asked.suit(classes) => {
-            format!("; {}, as {}", classes.words(), task.asked.who())
+            t!("rig-as", classes = classes.words(), who = task.asked.who())
         }
         Some(classes) => format!("; {}", classes.words()),
         None => String::new(),
     };
-    format!(
-        "{name} gives {} at {} with {}{valves}{droplets}",
-        task.carrier.show(units),
-        point.speed.show(units),
-        point.pressure.show(units)
+    t!(
+        "rig-gives-at-with",
+        name = name,
+        carrier = task.carrier.show(units),
+        speed = point.speed.show(units),
+        pressure = point.pressure.show(units),
+        valves = valves,
+        droplets = droplets
     )
 }
 
@@ -90,10 +94,10 @@ pub(super) fn against(task: &Task, one: &Reckoned, point: &CurvePoint) -> Vec<(S
     if let Some((beyond, limit)) = one.range.and_then(|range| beyond(range, point.pressure)) {
         let limit = limit.show(units);
         let shown = point.pressure.show(units);
-        let word = if shown == limit { format!("just {beyond}") } else { beyond.to_owned() };
-        let verb = if point.duty.is_some() { "is held at" } else { "needs" };
+        let word = if shown == limit { t!("rig-just", beyond = beyond) } else { beyond.to_owned() };
+        let verb = if point.duty.is_some() { t!("rig-is-held-at") } else { "needs" };
         why.push((
-            format!("At {speed} it {verb} {shown}, {word} the {limit} of the nozzle maker's table as typed"),
+            t!("rig-at-it-the-of-the-nozzle", speed = speed, verb = verb, shown = shown, word = word, limit = limit),
             Basis::Arithmetic,
         ));
     }
@@ -101,11 +105,12 @@ pub(super) fn against(task: &Task, one: &Reckoned, point: &CurvePoint) -> Vec<(S
         && !within(may, duty, Share::exceeds)
     {
         why.push((
-            format!(
-                "At {speed} the valves would stand open {} of the time; they may from {} to {}",
-                open_words(duty, may).in_language(Language::English),
-                may.least.show_whole(),
-                may.most.show_whole()
+            t!(
+                "rig-at-the-valves-would-stand-open",
+                speed = speed,
+                open_words = open_words(duty, may).in_language(Language::English),
+                show_whole = may.least.show_whole(),
+                show_whole2 = may.most.show_whole()
             ),
             Basis::Arithmetic,
         ));
@@ -114,16 +119,17 @@ pub(super) fn against(task: &Task, one: &Reckoned, point: &CurvePoint) -> Vec<(S
         let pressure = point.pressure.show(units);
         match point.classes {
             Some(classes) if !task.asked.suit(classes) => why.push((
-                format!(
-                    "At {pressure} its droplets are {}; {} for {}",
-                    classes.words(),
-                    task.asked.who(),
-                    task.asked.droplet_words()
+                t!(
+                    "rig-at-its-droplets-are-for",
+                    pressure = pressure,
+                    classes = classes.words(),
+                    who = task.asked.who(),
+                    droplet_words = task.asked.droplet_words()
                 ),
                 task.asked.places(),
             )),
             None if !one.set.droplets.is_empty() => {
-                why.push((format!("Its droplet table does not reach {pressure}"), Basis::Arithmetic));
+                why.push((t!("rig-its-droplet-table-does-not-reach", pressure = pressure), Basis::Arithmetic));
             }
             _ => {}
         }
@@ -131,7 +137,7 @@ pub(super) fn against(task: &Task, one: &Reckoned, point: &CurvePoint) -> Vec<(S
     let speed = task.asked.speed.filter(|most| point.speed.exceeds(*most)).zip(task.asked.speed_at.clone());
     if let Some((most, at)) = speed {
         let who = if matches!(at, Basis::Law(_)) { "law" } else { "label" };
-        why.push((format!("The {who} asks for at most {} over ground", most.show(units)), at));
+        why.push((t!("rig-the-asks-for-at-most-over", who = who, most = most.show(units)), at));
     }
     why
 }
@@ -151,9 +157,9 @@ pub(super) fn beyond(range: Between<Pressure>, pressure: Pressure) -> Option<(&'
 pub(super) fn speeds(task: &Task, speeds: Option<Between<Speed>>) -> Option<String> {
     let tenths = in_tenths(speeds?, task.units)?;
     Some(if tenths.least == tenths.most {
-        format!("at {}", tenths.least.show(task.units))
+        t!("rig-at", least = tenths.least.show(task.units))
     } else {
-        format!("from {} to {}", tenths.least.show(task.units), tenths.most.show(task.units))
+        t!("rig-from-to", least = tenths.least.show(task.units), most = tenths.most.show(task.units))
     })
 }
 
@@ -161,7 +167,7 @@ pub(super) fn speeds(task: &Task, speeds: Option<Between<Speed>>) -> Option<Stri
 fn reasons(task: &Task, one: &Reckoned, fit: Fit, speed: Option<Speed>) -> Vec<(String, Basis)> {
     if fit == Fit::NotKnown {
         let lacks: Vec<String> = one.lacks.iter().map(|lack| (*lack).to_owned()).collect();
-        let text = format!("Not known: it lacks {}", crate::label::listed(&lacks));
+        let text = t!("rig-not-known-it-lacks", lacks = crate::label::listed(&lacks));
         return vec![(text, Basis::Arithmetic)];
     }
     let planned = one.at(task, task.speed);
@@ -179,7 +185,7 @@ fn reasons(task: &Task, one: &Reckoned, fit: Fit, speed: Option<Speed>) -> Vec<(
     }
     match (fit, speeds(task, one.setting.speeds)) {
         (Fit::Suits | Fit::AtAnotherSpeed, Some(speeds)) => {
-            reasons.push((format!("It can be driven {speeds}"), Basis::Arithmetic));
+            reasons.push((t!("rig-it-can-be-driven", speeds = speeds), Basis::Arithmetic));
         }
         (Fit::No, _) => reasons.push((nowhere(task, one), Basis::Arithmetic)),
         _ => {}
@@ -191,11 +197,11 @@ fn reasons(task: &Task, one: &Reckoned, fit: Fit, speed: Option<Speed>) -> Vec<(
 fn nowhere(task: &Task, one: &Reckoned) -> String {
     let pulsed = one.setting.duty.is_some();
     match one.setting.pressure.and_then(|pressure| one.nearest_run(pressure)) {
-        None => format!("At no pressure of its table are its droplets {}", task.asked.droplet_words()),
+        None => t!("rig-at-no-pressure-of-its-table", droplet_words = task.asked.droplet_words()),
         Some(run) if pulsed && !one.setting.pressure.is_some_and(|at| within(run, at, Pressure::exceeds)) => {
-            format!("With a pressure from {} to {} it would do", run.least.show(task.units), run.most.show(task.units))
+            t!("rig-with-a-pressure-from-to-it", least = run.least.show(task.units), most = run.most.show(task.units))
         }
-        Some(_) => "At no speed do pressure, droplets and labels fit".to_owned(),
+        Some(_) => t!("rig-at-no-speed-do-pressure-droplets").to_owned(),
     }
 }
 

@@ -1,6 +1,7 @@
 //! Cleaning the rig between two passes: what the labels say word for word, then what publications and common practice add,
 //! the rows of `assets/cleaning.csv`.
 
+use crate::language::t;
 use std::cmp::Ordering;
 use std::sync::LazyLock;
 
@@ -164,7 +165,8 @@ fn steps(farm: &Farm, pass: &Pass, next: Option<&Pass>, cleaned: impl Fn(&Id) ->
         for statement in product.label.iter().filter(|statement| speaks(farm, pass, id, product, statement)) {
             let Says::CleanOut { before, how } = &statement.says else { continue };
             let Some(known) = for_next(farm, before, next) else { continue };
-            let what = if known { how.trim().to_owned() } else { format!("Before {}: {}", before.trim(), how.trim()) };
+            let what =
+                if known { how.trim().to_owned() } else { t!("rig-before", before = before.trim(), how = how.trim()) };
             steps.push(CleanStep { what, basis: Basis::Label(label::place(product, statement)) });
         }
     }

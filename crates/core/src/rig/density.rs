@@ -1,5 +1,6 @@
 //! Carriers other than water: a heavier liquid leaves a nozzle more slowly.
 
+use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -64,7 +65,7 @@ pub(crate) fn of_pass(pass: &Pass) -> (f64, Option<Density>) {
 pub(crate) fn offered(kind: CarrierKind, units: Units) -> (String, String) {
     let of_kind = || carriers().iter().filter(|carrier| carrier.kind == kind);
     let names: Vec<String> =
-        of_kind().map(|carrier| format!("{} for {}", carrier.density.show(units), carrier.name)).collect();
+        of_kind().map(|carrier| t!("rig-for", density = carrier.density.show(units), name = carrier.name)).collect();
     (crate::label::listed(&names), of_kind().next().map(|carrier| carrier.source.clone()).unwrap_or_default())
 }
 

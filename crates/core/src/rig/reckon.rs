@@ -5,6 +5,7 @@ use super::flow::{self, Known, Law};
 use super::nozzle;
 use super::setting::{Between, CurvePoint, Setting};
 use crate::farm::{Farm, Id, NozzleSet, Pass, Rig};
+use crate::language::t;
 use crate::language::{Say, say};
 use crate::quantity::{AsTyped, CarrierRate, Flow, Length, Pressure, Share, Speed, Units};
 
@@ -126,14 +127,17 @@ fn lacks(task: &Task, reckoned: &Reckoned) -> Vec<&'static str> {
     let (set, pulsed) = (reckoned.set, task.rig.pulse.is_some());
     let ends_typed = set.least.is_some() && set.most.is_some();
     [
-        (reckoned.law.is_none(), if set.rated.is_some() { "a rating above nothing" } else { "its rating" }),
-        (reckoned.width.is_none(), "the layout of its nozzles"),
+        (
+            reckoned.law.is_none(),
+            if set.rated.is_some() { t!("rig-a-rating-above-nothing") } else { t!("rig-its-rating") },
+        ),
+        (reckoned.width.is_none(), t!("rig-the-layout-of-its-nozzles")),
         (
             reckoned.range.is_none(),
-            if ends_typed { "a least pressure below its most" } else { "its range of pressure" },
+            if ends_typed { t!("rig-a-least-pressure-below-its-most") } else { t!("rig-its-range-of-pressure") },
         ),
-        (pulsed && task.pressure.is_none(), "the pressure it is held at"),
-        (task.asked.droplets.is_some() && set.droplets.is_empty(), "its droplet classes"),
+        (pulsed && task.pressure.is_none(), t!("rig-the-pressure-it-is-held-at")),
+        (task.asked.droplets.is_some() && set.droplets.is_empty(), t!("rig-its-droplet-classes")),
     ]
     .into_iter()
     .filter_map(|(lacks, words)| lacks.then_some(words))

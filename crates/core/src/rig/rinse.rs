@@ -9,6 +9,7 @@ use super::clean_out;
 use crate::farm::{Farm, Field, Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::listed;
+use crate::language::t;
 use crate::quantity::number::{show, show_significant};
 use crate::quantity::{Area, AsTyped, CarrierRate, Quantity, Share, Units, Volume};
 use crate::season::Log;
@@ -107,7 +108,7 @@ pub fn strength(share: Share) -> String {
     if fraction <= 0.0 {
         "nothing".to_owned()
     } else if fraction < 0.001 {
-        format!("1 part in {}", show((1.0 / fraction).round(), 0))
+        t!("rig-1-part-in", show = show((1.0 / fraction).round(), 0))
     } else {
         format!("{} %", show_significant(share.to_percent()))
     }
@@ -144,18 +145,19 @@ pub(crate) fn judge(
     if let Some(priming) = priming
         && priming.volume.exceeds(rig.tank.value() * 0.02)
     {
-        let ground = priming.ground.map_or_else(String::new, |ground| format!(", on about {}", ground.show(units)));
+        let ground = priming.ground.map_or_else(String::new, |ground| t!("rig-on-about", ground = ground.show(units)));
         findings.push(
             Finding::note(
                 Subject::Rig(pass.rig.clone()),
-                format!(
-                    "Lines and boom of {} hold {}: the first of a new mix is not at full strength{ground}",
-                    rig.name,
-                    priming.volume.show(units)
+                t!(
+                    "rig-lines-and-boom-of-hold-the",
+                    name = rig.name,
+                    volume = priming.volume.show(units),
+                    ground = ground
                 ),
                 Basis::Arithmetic,
             )
-            .hint("Run the mix to the nozzles before you start, where the label allows it."),
+            .hint(t!("rig-run-the-mix-to-the-nozzles")),
         );
     }
     if let Some((_, next)) = next {
@@ -183,49 +185,43 @@ fn not_typed(
     let about = || Subject::Rig(pass.rig.clone());
     let typed = if rig.residual.is_some() {
         findings.push(
-            Finding::check(
-                about(),
-                format!(
-                    "What stays in {} when it runs dry is typed as nothing; no rig runs dry to nothing, so rinsing is not reckoned",
-                    rig.name
-                ),
-                Basis::Practice,
-            )
-            .hint(TYPE_IT),
+            Finding::check(about(), t!("rig-what-stays-in-when-it-runs", name = rig.name), Basis::Practice)
+                .hint(TYPE_IT),
         );
-        "typed as nothing"
+        t!("rig-typed-as-nothing")
     } else {
         if !rig.sets.is_empty() {
             findings.push(
                 Finding::note(
                     about(),
-                    format!("What stays in {} when it runs dry is not typed, so rinsing is not reckoned", rig.name),
+                    t!("rig-what-stays-in-name-when-it-runs-dry-is", name = rig.name),
                     Basis::Arithmetic,
                 )
                 .hint(TYPE_IT),
             );
         }
-        "not typed"
+        t!("rig-not-typed")
     };
     let Some((next_id, next)) = next else { return };
     for (row, fields) in clean_out::hurts(farm, pass, next) {
         findings.push(
             Finding::check(
                 about(),
-                format!(
-                    "{}. {}; what stays in {} is {typed}, so it cannot be reckoned whether rinsing is enough",
-                    goes_to(next, &named(&fields)),
-                    row.says,
-                    rig.name
+                t!(
+                    "rig-what-stays-in-is-so-it",
+                    goes_to = goes_to(next, &named(&fields)),
+                    says = row.says,
+                    name = rig.name,
+                    typed = typed
                 ),
                 row.basis(),
             )
-            .hint(format!("{TYPE_IT} Until then clean the rig out as the labels say.")),
+            .hint(t!("rig-until-then-clean-the-rig-out", type_it = TYPE_IT)),
         );
     }
     for step in clean_out::between(farm, pass_id, next_id) {
         if matches!(step.basis, Basis::Label(_)) {
-            let text = format!("Before \"{}\" of {} the rig is cleaned: {}", next.name, next.date, step.what);
+            let text = t!("rig-before-of-the-rig-is-cleaned", name = next.name, date = next.date, what = step.what);
             findings.push(Finding::note(about(), text, step.basis));
         }
     }
@@ -237,21 +233,17 @@ fn unclear(farm: &Farm, pass: &Pass, next: &Pass, findings: &mut Vec<Finding>) {
         let crops: Vec<String> = fields
             .iter()
             .map(|field| match field.crop.trim() {
-                "" => format!("{}, whose crop is not typed", field.name),
+                "" => t!("rig-whose-crop-is-not-typed", name = field.name),
                 crop => format!("{} ({crop})", field.name),
             })
             .collect();
         findings.push(
             Finding::check(
                 Subject::Rig(pass.rig.clone()),
-                format!(
-                    "{}; whether traces of {} hurt what grows there cannot be told",
-                    goes_to(next, &crops),
-                    row.what()
-                ),
+                t!("rig-whether-traces-of-hurt-what-grows", goes_to = goes_to(next, &crops), what = row.what()),
                 row.basis(),
             )
-            .hint("Type the crop by its usual name; where it stays unknown, clean the rig out as the labels say."),
+            .hint(t!("rig-type-the-crop-by-its-usual")),
         );
     }
 }
@@ -261,7 +253,7 @@ fn named(fields: &[&Field]) -> Vec<String> {
 }
 
 fn goes_to(next: &Pass, fields: &[String]) -> String {
-    format!("\"{}\" of {} goes to {}", next.name, next.date, listed(fields))
+    t!("rig-of-goes-to", name = next.name, date = next.date, fields = listed(fields))
 }
 
 fn ways(residual: Volume, water: Volume, tank: Volume) -> Vec<RinseWay> {
@@ -283,12 +275,11 @@ fn ways(residual: Volume, water: Volume, tank: Volume) -> Vec<RinseWay> {
 
 /// Where the last of the spray goes, in words.
 fn of_the_last(residual: Volume, ground: Option<Area>, units: Units) -> String {
-    let leave = ground.map_or_else(String::new, |ground| {
-        format!(", enough for {}: leave about that much of the last field for it", ground.show(units))
-    });
+    let leave = ground
+        .map_or_else(String::new, |ground| t!("rig-enough-for-leave-about-that-much", ground = ground.show(units)));
     let rule = clean_out::table().iter().find(|row| row.kind == "last");
     let rule = rule.map_or_else(String::new, |row| format!(" {}.", row.says));
-    format!("About {} stay when it runs dry{leave}.{rule}", residual.show(units))
+    t!("rig-about-stay-when-it-runs-dry", residual = residual.show(units), leave = leave, rule = rule)
 }
 
 /// Whether the next crop is hurt by traces of this mix, and whether the rinses take it that far.
@@ -307,39 +298,39 @@ fn sensitive(
             findings.push(
                 Finding::note(
                     Subject::Rig(pass.rig.clone()),
-                    format!("{} is cleaned before its next pass: {next_words}. {}", rig.name, row.says),
+                    t!(
+                        "rig-is-cleaned-before-its-next-pass",
+                        name = rig.name,
+                        next_words = next_words,
+                        says = row.says
+                    ),
                     row.basis(),
                 )
-                .hint("Clean it out as the labels say, with the steps beside the rinsing."),
+                .hint(t!("rig-clean-it-out-as-the-labels")),
             );
             continue;
         };
         let tenth = rig.tank.value() * 0.1;
         let need = rinses_to(residual, tenth, most).map_or_else(String::new, |rinses| {
-            format!(
-                "{rinses} rinse{} of {} each (10 % of the tank) reach that",
-                if rinses == 1 { "" } else { "s" },
-                tenth.show(farm.units)
-            )
+            t!("rig-rinse-of-each-10-of-the", rinses = rinses, tenth = tenth.show(farm.units))
         });
         let best = ways.iter().find(|way| way.on_board);
         let reached = best.is_some_and(|way| !way.left.exceeds(most));
         let on_board = match best {
             Some(way) => {
-                format!("the {} of rinsing water on board leave {}", water.show(farm.units), strength(way.left))
+                t!("rig-the-of-rinsing-water-on-board", water = water.show(farm.units), left = strength(way.left))
             }
-            None if water.is_zero() => "the rinsing water on board is not typed".to_owned(),
-            None => "the rinsing water on board does not tell".to_owned(),
+            None if water.is_zero() => t!("rig-the-rinsing-water-on-board-is").to_owned(),
+            None => t!("rig-the-rinsing-water-on-board-does").to_owned(),
         };
         let text = format!("{next_words}. {}; {on_board}", row.says);
         let about = Subject::Rig(pass.rig.clone());
         findings.push(if reached {
-            Finding::note(about, text, row.basis())
-                .hint("Rinse in three parts, through the whole boom, and keep to what the label says of cleaning.")
+            Finding::note(about, text, row.basis()).hint(t!("rig-rinse-in-three-parts-through-the"))
         } else {
-            Finding::check(about, text, row.basis()).hint(format!(
-                "{}Clean the rig out as the label says, or spray another field first.",
-                if need.is_empty() { String::new() } else { format!("{}. ", crate::words::capital(&need)) }
+            Finding::check(about, text, row.basis()).hint(t!(
+                "rig-clean-the-rig-out-as-the",
+                which = if need.is_empty() { String::new() } else { format!("{}. ", crate::words::capital(&need)) }
             ))
         });
     }
@@ -353,23 +344,22 @@ fn working(
     last_ground: Option<Area>,
     units: Units,
 ) -> Working {
-    let mut working = Working::new("Rinsing").step(format!("what stays in {}", rig.name), residual.show(units));
+    let mut working =
+        Working::new(t!("rig-rinsing")).step(t!("rig-what-stays-in", name = rig.name), residual.show(units));
     if let Some(ground) = last_ground {
-        working = working.step("ground it would still spray", ground.show(units));
+        working = working.step(t!("rig-ground-it-would-still-spray"), ground.show(units));
     }
-    let board = if water.is_zero() { "not typed".to_owned() } else { water.show(units) };
-    working = working.step("rinsing water on board", board);
+    let board = if water.is_zero() { t!("rig-not-typed").to_owned() } else { water.show(units) };
+    working = working.step(t!("rig-rinsing-water-on-board"), board);
     for way in ways {
         let whose = if way.source == "arithmetic" { String::new() } else { format!(" ({})", way.source) };
         working = working.step(
-            format!(
-                "{} × {}: ({} ÷ ({} + {})) to the power {}{whose}",
-                way.rinses,
-                way.each.show(units),
-                residual.show(units),
-                residual.show(units),
-                way.each.show(units),
-                way.rinses
+            t!(
+                "rig-to-the-power",
+                rinses = way.rinses,
+                each = way.each.show(units),
+                residual = residual.show(units),
+                whose = whose
             ),
             strength(way.left),
         );

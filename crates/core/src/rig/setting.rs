@@ -9,6 +9,7 @@ use super::{density, fitted, nozzle, set_of};
 use crate::farm::{CarrierKind, Droplets, Farm, Id, Layout, NozzleSet, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::listed;
+use crate::language::t;
 use crate::language::{Language, Say};
 use crate::quantity::{CarrierRate, Density, Flow, Pressure, Quantity, Share, Speed};
 use crate::working::Working;
@@ -134,10 +135,10 @@ pub(crate) fn judge(
         findings.push(
             Finding::stop(
                 about(),
-                format!("The pass takes nozzle set \"{}\", which {} does not have", pass.nozzles, rig.name),
+                t!("rig-the-pass-takes-nozzle-set-which", nozzles = pass.nozzles, name = rig.name),
                 Basis::Arithmetic,
             )
-            .hint("Choose another set, or add it to the rig in the shed."),
+            .hint(t!("rig-choose-another-set-or-add-it")),
         );
     }
     if rig.sets.is_empty() {
@@ -147,12 +148,8 @@ pub(crate) fn judge(
     let Some(speed) = speed_of(farm, pass) else {
         if pass.speed.is_some() || rig.speed.is_some() {
             findings.push(
-                Finding::check(
-                    about(),
-                    "The speed is typed as nothing, so no setting can be reckoned",
-                    Basis::Arithmetic,
-                )
-                .hint("Type the speed for the rig or the pass."),
+                Finding::check(about(), t!("rig-the-speed-is-typed-as-nothing"), Basis::Arithmetic)
+                    .hint(t!("rig-type-the-speed-for-the-rig")),
             );
         }
         return (None, Vec::new());
@@ -201,52 +198,67 @@ pub(crate) fn pressure(
 /// The arithmetic of the setting.
 fn working(task: &Task, one: &Reckoned, dense: Option<Density>) -> Working {
     let units = task.units;
-    let mut working = Working::new(format!("Setting of {}", one.set.name));
+    let mut working = Working::new(t!("rig-setting-of", name = one.set.name));
     match &one.set.layout {
         Some(Layout::Band { width, nozzles, .. }) if *nozzles > 1 => {
             let each = one.width.map_or_else(String::new, |width| width.show(units));
-            working = working.step(format!("band {} ÷ {nozzles} nozzles", width.show(units)), each);
+            working = working.step(t!("rig-band-nozzles", width = width.show(units), nozzles = nozzles), each);
         }
         Some(Layout::Directed { rows, nozzles }) if *nozzles > 1 => {
             let each = one.width.map_or_else(String::new, |width| width.show(units));
-            working = working.step(format!("rows {} apart ÷ {nozzles} nozzles", rows.show(units)), each);
+            working = working.step(t!("rig-rows-apart-nozzles", rows = rows.show(units), nozzles = nozzles), each);
         }
         _ => {}
     }
     let (Some(width), Some(flow)) = (one.width, one.setting.flow) else { return working };
     working = working.step(
-        format!("{} × {} × {}, for each nozzle", task.carrier.show(units), task.speed.show(units), width.show(units)),
+        t!(
+            "rig-for-each-nozzle",
+            carrier = task.carrier.show(units),
+            speed = task.speed.show(units),
+            width = width.show(units)
+        ),
         of_a_nozzle(flow, units),
     );
     let water = flow * task.factor;
     if let Some(dense) = dense {
         let factor = crate::quantity::number::show(task.factor, 3);
         working = working
-            .step(format!("root of {} ÷ {} of water", dense.show(units), density::WATER.show(units)), factor.clone())
-            .step(format!("× {factor}, as water"), of_a_nozzle(water, units));
+            .step(
+                t!("rig-root-of-of-water", dense = dense.show(units), water = density::WATER.show(units)),
+                factor.clone(),
+            )
+            .step(t!("rig-as-water", factor = factor), of_a_nozzle(water, units));
     }
     let (Some((law, known)), Some(pressure)) = (one.law, one.setting.pressure) else { return working };
     let known = match known {
         Known::Rated => "rated".to_owned(),
-        Known::Measured(date) => format!("measured on {date}"),
+        Known::Measured(date) => t!("rig-measured-on", date = date),
     };
     working = working.step(
-        format!("a nozzle gives, {known}, of water"),
-        format!("{} at {}", of_a_nozzle(law.flow, units), law.at.show(units)),
+        t!("rig-a-nozzle-gives-of-water", known = known),
+        t!("rig-of-a-nozzle-at-at", of_a_nozzle = of_a_nozzle(law.flow, units), at = law.at.show(units)),
     );
     working = if let Some(duty) = one.setting.duty_words() {
         let full = law.flow(pressure);
         working
             .step(
-                format!(
-                    "{} × root of ({} ÷ {})",
-                    of_a_nozzle(law.flow, units),
-                    pressure.show(units),
-                    law.at.show(units)
+                t!(
+                    "rig-root-of",
+                    of_a_nozzle = of_a_nozzle(law.flow, units),
+                    pressure = pressure.show(units),
+                    at = law.at.show(units)
                 ),
                 of_a_nozzle(full, units),
             )
-            .step(format!("{} ÷ {}, valves open", of_a_nozzle(water, units), of_a_nozzle(full, units)), duty)
+            .step(
+                t!(
+                    "rig-of-a-nozzle-of-a-nozzle2-valves-open",
+                    of_a_nozzle = of_a_nozzle(water, units),
+                    of_a_nozzle2 = of_a_nozzle(full, units)
+                ),
+                duty,
+            )
     } else {
         working.step(
             format!("{} × ({} ÷ {})²", law.at.show(units), of_a_nozzle(water, units), of_a_nozzle(law.flow, units)),
@@ -254,11 +266,8 @@ fn working(task: &Task, one: &Reckoned, dense: Option<Density>) -> Working {
         )
     };
     if !one.set.droplets.is_empty() {
-        let class = one.setting.classes.map_or_else(|| "not listed".to_owned(), Classes::words);
-        working = working.step(
-            format!("droplets at {} by the nozzle maker's table, which holds for water", pressure.show(units)),
-            class,
-        );
+        let class = one.setting.classes.map_or_else(|| t!("rig-not-listed").to_owned(), Classes::words);
+        working = working.step(t!("rig-droplets-at-by-the-nozzle-makers", pressure = pressure.show(units)), class);
     }
     working
 }
@@ -271,31 +280,27 @@ fn lacking(task: &Task, one: &Reckoned, about: Subject, findings: &mut Vec<Findi
     if lacks.is_empty() {
         if unmeasured {
             findings.push(
-                Finding::note(
-                    about,
-                    format!(
-                        "No catch with a pressure is typed for {} up to the day of this pass, so its rating is used and not \
-                         the flow measured",
-                        one.set.name
-                    ),
-                    Basis::Arithmetic,
-                )
-                .hint("Type the calibration of this set in the shed, or turn the measured flow off."),
+                Finding::note(about, t!("rig-no-catch-with-a-pressure-is", name = one.set.name), Basis::Arithmetic)
+                    .hint(t!("rig-type-the-calibration-of-this-set")),
             );
         }
         return;
     }
     let size = nozzle::size(&one.set.size).filter(|_| one.set.rated.is_none());
     let hint = size.map_or_else(
-        || "Type it in the shed.".to_owned(),
+        || t!("rig-type-it-in-the-shed").to_owned(),
         |size| {
-            format!(
-                "Type it in the shed; size {} means {} at {} or {} at {}, whichever the nozzle maker's table has.",
-                size.size, size.us.flow, size.us.at, size.metric.flow, size.metric.at
+            t!(
+                "rig-type-it-in-the-shed-size",
+                size = size.size,
+                flow = size.us.flow,
+                at = size.us.at,
+                flow2 = size.metric.flow,
+                at2 = size.metric.at
             )
         },
     );
-    let text = format!("{} lacks {}, so not all of its setting can be reckoned", one.set.name, listed(&lacks));
+    let text = t!("rig-lacks-so-not-all-of-its", name = one.set.name, lacks = listed(&lacks));
     findings.push(Finding::note(about, text, Basis::Arithmetic).hint(hint));
 }
 
@@ -314,13 +319,10 @@ fn typed(
         findings.push(
             Finding::check(
                 about(),
-                format!(
-                    "The density of the {} is not typed; the setting is reckoned as for water, and the nozzles would give less",
-                    pass.carrier_kind.name()
-                ),
+                t!("rig-the-density-of-the-is-not", carrier_kind = pass.carrier_kind.name()),
                 Basis::Published(source),
             )
-            .hint(format!("Type the density of the pass: {offered}.")),
+            .hint(t!("rig-type-the-density-of-the-pass", offered = offered)),
         );
     }
     if let Some((off, size)) = nozzle::off_its_size(one.set)
@@ -330,13 +332,18 @@ fn typed(
         findings.push(
             Finding::check(
                 about(),
-                format!(
-                    "{name} is typed as size {}, which gives {} at {}; its rating is {} at {}",
-                    size.size, size.us.flow, size.us.at, rated.flow, rated.at
+                t!(
+                    "rig-is-typed-as-size-which-gives",
+                    name = name,
+                    size = size.size,
+                    flow = size.us.flow,
+                    at = size.us.at,
+                    flow2 = rated.flow,
+                    at2 = rated.at
                 ),
                 Basis::Practice,
             )
-            .hint("Look at the nozzle and mend the size or the rating in the shed."),
+            .hint(t!("rig-look-at-the-nozzle-and-mend")),
         );
     }
     if let Some(Layout::Band { width, rows, .. }) = &one.set.layout
@@ -345,10 +352,10 @@ fn typed(
         findings.push(
             Finding::check(
                 about(),
-                format!("{name}: bands of {width} overlap, with rows {rows} apart; the whole ground is sprayed"),
+                t!("rig-bands-of-overlap-with-rows-apart", name = name, width = width, rows = rows),
                 Basis::Arithmetic,
             )
-            .hint("Mend the band or the rows in the shed."),
+            .hint(t!("rig-mend-the-band-or-the-rows")),
         );
     }
     // With pulsed valves the pressure is set, and the valves make the volume.
@@ -361,21 +368,23 @@ fn typed(
     let Some(given) = flow::carrier(flow, task.speed, width) else { return };
     if given.ratio(task.carrier).is_some_and(|ratio| (ratio - 1.0).abs() > VOLUME_OFF) {
         let speed = flow::speed(flow, task.carrier, width).filter(|speed| !speed.is_zero());
-        let slower = speed
-            .map_or_else(String::new, |speed| format!(", or drive {} with {}", speed.show(units), set.show(units)));
+        let slower = speed.map_or_else(String::new, |speed| {
+            t!("rig-or-drive-with", speed = speed.show(units), set = set.show(units))
+        });
         findings.push(
             Finding::check(
                 about(),
-                format!(
-                    "{name} gives {} with {} at {}; {} is planned",
-                    given.show(units),
-                    set.show(units),
-                    task.speed.show(units),
-                    task.carrier.show(units)
+                t!(
+                    "rig-gives-with-at-is-planned",
+                    name = name,
+                    given = given.show(units),
+                    set = set.show(units),
+                    speed = task.speed.show(units),
+                    carrier = task.carrier.show(units)
                 ),
                 Basis::Arithmetic,
             )
-            .hint(format!("Set {}{slower}.", needs.show(units))),
+            .hint(t!("rig-set", needs = needs.show(units), slower = slower)),
         );
     }
 }
@@ -400,10 +409,12 @@ fn outside(task: &Task, one: &Reckoned, about: Subject, findings: &mut Vec<Findi
     let Some(text) = texts.first() else { return };
     let finding = Finding::check(about, format!("{}: {}", one.set.name, lower(text)), Basis::Arithmetic);
     findings.push(match choose::speeds(task, one.setting.speeds) {
-        Some(speeds) => {
-            finding.hint(format!("It does {} {speeds}; or take another set or volume.", task.carrier.show(task.units)))
-        }
-        None => finding.hint("Take another set, another volume or another pressure."),
+        Some(speeds) => finding.hint(t!(
+            "rig-it-does-or-take-another-set",
+            carrier = task.carrier.show(task.units),
+            speeds = speeds
+        )),
+        None => finding.hint(t!("rig-take-another-set-another-volume-or")),
     });
 }
 
@@ -418,22 +429,20 @@ fn contradicted(task: &Task, pass: &Pass, one: &Reckoned, about: Subject, findin
     if let (Some(class), Some(classes), Some(pressure)) = (pass.droplets, one.setting.classes, one.setting.pressure)
         && (class < classes.finest || class > classes.coarsest)
     {
-        let typed = format!(
-            "The droplets of the pass are typed as {}; the table of {} has {} at {}",
-            class.name(),
-            one.set.name,
-            classes.words(),
-            pressure.show(task.units)
+        let typed = t!(
+            "rig-the-droplets-of-the-pass-are",
+            class = class.name(),
+            name = one.set.name,
+            classes = classes.words(),
+            pressure = pressure.show(task.units)
         );
         findings.push(if task.asked.suit(classes) {
-            Finding::note(about, typed, Basis::Arithmetic)
-                .hint("The class typed is held against the labels; take it out to go by the table.")
+            Finding::note(about, typed, Basis::Arithmetic).hint(t!("rig-the-class-typed-is-held-against"))
         } else {
-            let asks = format!("{typed}, and {} for {}", task.asked.who(), task.asked.droplet_words());
-            Finding::check(about, asks, task.asked.places()).hint(
-                "The class typed is held against the labels. See which of the two is right: take the class out to go by the \
-                 table, or mend the table in the shed.",
-            )
+            let asks =
+                t!("rig-and-for", typed = typed, who = task.asked.who(), droplet_words = task.asked.droplet_words());
+            Finding::check(about, asks, task.asked.places())
+                .hint(t!("rig-the-class-typed-is-held-against-the-labels-see"))
         });
     }
 }
@@ -444,11 +453,7 @@ fn better(one: &Reckoned, sets: &[RankedSet], about: Subject, findings: &mut Vec
     let Some(other) = sets.first().filter(|set| unsuited && set.fit == Fit::Suits) else { return };
     let Some((gives, basis)) = other.reasons.first() else { return };
     findings.push(
-        Finding::check(
-            about,
-            format!("{} does not suit this pass as planned; another set does. {gives}", one.set.name),
-            basis.clone(),
-        )
-        .hint(format!("Fit {} and choose it for the pass.", other.setting.name)),
+        Finding::check(about, t!("rig-does-not-suit-this-pass-as", name = one.set.name, gives = gives), basis.clone())
+            .hint(t!("rig-fit-and-choose-it-for-the", name = other.setting.name)),
     );
 }

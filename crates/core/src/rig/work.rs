@@ -8,6 +8,7 @@ use crate::day::road::{self, Place};
 use crate::farm::{CarrierKind, Farm, Fills, Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::{listed, once};
+use crate::language::t;
 use crate::loads::Load;
 use crate::plan::PlannedField;
 use crate::quantity::{Area, AsTyped, Duration, Quantity, Units, Volume};
@@ -40,7 +41,7 @@ impl Work {
     /// What `total` counts beside spraying, in words; empty for nothing.
     pub fn counted(&self) -> &'static str {
         match (self.fills.is_empty(), self.road.is_none()) {
-            (false, false) => "filling and road",
+            (false, false) => t!("rig-filling-and-road"),
             (false, true) => "filling",
             (true, false) => "road",
             (true, true) => "",
@@ -79,10 +80,10 @@ pub(crate) fn reckon(
         findings.push(
             Finding::note(
                 Subject::Pass(pass_id.clone()),
-                format!("The time for the pass does not count {}", listed(&work.lacks)),
+                t!("rig-the-time-for-the-pass-does", lacks = listed(&work.lacks)),
                 Basis::Arithmetic,
             )
-            .hint("Type what is missing with the rig, the water and the fields."),
+            .hint(t!("rig-type-what-is-missing-with-the")),
         );
     }
     Some(work)
@@ -109,16 +110,16 @@ fn fills(farm: &Farm, pass: &Pass, rig: &Rig, loads: &[Load], lacks: &mut Vec<St
     };
     let Some(flow) = flow.filter(|flow| !flow.is_zero()) else {
         lacks.push(match pass.carrier_kind {
-            CarrierKind::Water => "filling (the flow of the water is not typed)".to_owned(),
-            other => format!("filling (the flow of the {} is not known)", other.name()),
+            CarrierKind::Water => t!("rig-filling-the-flow-of-the-water").to_owned(),
+            other => t!("rig-filling-the-flow-of-the-is", other = other.name()),
         });
         return Vec::new();
     };
     if rig.stop.is_none() {
-        lacks.push("the stop for each filling".to_owned());
+        lacks.push(t!("rig-the-stop-for-each-filling").to_owned());
     }
     if rig.addition.is_none() {
-        lacks.push("adding the products".to_owned());
+        lacks.push(t!("rig-adding-the-products").to_owned());
     }
     let time = |typed: &Option<AsTyped<Duration>>| typed.as_ref().map_or(Duration::ZERO, AsTyped::value);
     let (stop, addition) = (time(&rig.stop), time(&rig.addition));
@@ -155,7 +156,7 @@ fn road(
         return None;
     }
     let Some(speed) = rig.road_speed.as_ref().map(AsTyped::value).filter(|speed| !speed.is_zero()) else {
-        lacks.push("the road (its speed is not typed)".to_owned());
+        lacks.push(t!("rig-the-road-its-speed-is-not").to_owned());
         return None;
     };
     let mut unknown: Vec<String> = Vec::new();
@@ -193,18 +194,18 @@ fn asked_for(farm: &Farm, pass: &Pass, rig: &Rig) -> bool {
 }
 
 fn working(work: &Work, filling: Duration, units: Units) -> Working {
-    let not_known = || "not known".to_owned();
-    let mut working = Working::new("Time for the pass")
-        .step("spraying, turns included", work.spraying.show(units))
+    let not_known = || t!("rig-not-known").to_owned();
+    let mut working = Working::new(t!("rig-time-for-the-pass"))
+        .step(t!("rig-spraying-turns-included"), work.spraying.show(units))
         .step(
-            format!("filling {} load{}", work.fills.len(), if work.fills.len() == 1 { "" } else { "s" }),
+            t!("rig-filling-load", fills = work.fills.len(), which = if work.fills.len() == 1 { "yes" } else { "no" }),
             if work.fills.is_empty() { not_known() } else { filling.show(units) },
         )
         .step("road", work.road.map_or_else(not_known, |road| road.show(units)))
-        .step("in all", work.total.show(units))
-        .step("ground in an hour of spraying", work.in_an_hour.show(units));
+        .step(t!("rig-in-all"), work.total.show(units))
+        .step(t!("rig-ground-in-an-hour-of-spraying"), work.in_an_hour.show(units));
     if !work.lacks.is_empty() {
-        working = working.step(format!("not counted: {}", listed(&work.lacks)), "–");
+        working = working.step(t!("rig-not-counted", lacks = listed(&work.lacks)), "–");
     }
     working
 }

@@ -3,6 +3,7 @@
 pub(super) mod changes;
 pub(super) mod words;
 
+use crate::language::t;
 pub use words::words;
 
 use jiff::civil::DateTime;
@@ -55,7 +56,7 @@ pub fn take_as_it_is(record: &Record, by: &str, at: DateTime, why: &str) -> Resu
         Verdict::Intact | Verdict::Taken { .. } => return Err(Refusal::NotBroken),
         Verdict::Broken { .. } => {}
     }
-    let why = format!("what stands here was changed outside of an amendment; taken as it is by {by}: {why}");
+    let why = t!("season-what-stands-here-was-changed-outside", by = by, why = why);
     let found = of_found(record.signed.as_ref(), &record.amendments).ok_or_else(no_seal)?;
     let content = value(record).ok_or_else(no_seal)?;
     let mut amendment = Amendment { by, at, why, changes: Vec::new(), hash: String::new() };
@@ -85,9 +86,7 @@ pub fn original(record: &Record) -> Result<Record, Refusal> {
         Verdict::Unsigned => return Err(Refusal::Unsigned),
         Verdict::Broken { .. } => return Err(Refusal::Broken),
         Verdict::Taken { .. } => {
-            return Err(Refusal::NotTold(
-                "it was changed outside of an amendment before it was taken as it is".to_owned(),
-            ));
+            return Err(Refusal::NotTold(t!("season-it-was-changed-outside-of-an").to_owned()));
         }
         Verdict::Intact => {}
     }

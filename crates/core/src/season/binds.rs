@@ -1,5 +1,6 @@
 //! What the records of a field still bind: harvest intervals and plant-back times that run on.
 
+use crate::language::t;
 use jiff::civil::Date;
 
 use crate::farm::{Farm, Field, Id, Product, Record, Says, Statement};
@@ -88,7 +89,7 @@ pub fn binds<'a>(farm: &'a Farm, log: &'a Log, field_id: &str, field: &'a Field,
                 if let (true, Some(binds)) = (untold || speaks_of(statement, crop), limit(statement)) {
                     let mut at = place(product, statement);
                     if untold {
-                        at = format!("{at}, for {}, where the crop was not typed", statement.crop.trim());
+                        at = t!("season-for-where-the-crop-was-not", at = at, crop = statement.crop.trim());
                     }
                     binding.push(Bind { record_id, record, product, crop: crop.trim(), binds, until, at });
                 }
@@ -144,7 +145,15 @@ pub fn names_crop(words: &str, crop: &str) -> Option<bool> {
         return None;
     }
     let all: Vec<String> = parts().map(plain).collect();
-    let others = ["any crop", "all crop", "other crop", "any other crop", "all other crop", "all other", "any other"];
+    let others = [
+        t!("season-any-crop"),
+        t!("season-all-crop"),
+        t!("season-other-crop"),
+        t!("season-any-other-crop"),
+        t!("season-all-other-crop"),
+        t!("season-all-other"),
+        t!("season-any-other"),
+    ];
     if all.contains(&crop) {
         Some(true)
     } else {

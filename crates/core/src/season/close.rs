@@ -3,6 +3,7 @@
 //! Nothing is taken away. Records, passes and cards stay in the file; what grew on each field is kept with the closed season, since
 //! the field itself goes on with the next crop.
 
+use crate::language::t;
 use indexmap::IndexMap;
 use jiff::civil::Date;
 
@@ -23,15 +24,10 @@ pub fn before_closing(farm: &Farm, year: i16) -> Vec<Finding> {
     for (id, pass) in farm.passes.iter().filter(|(_, pass)| pass.date.year() == year) {
         let Some(left) = log.unrecorded(farm, id) else { continue };
         let (how, hint) = match left.words(farm) {
-            Some(partly) => (
-                format!("is {partly}"),
-                "Record what is left if it was sprayed; else lower the ground of the pass, so that the log is whole.",
-            ),
-            None => {
-                ("has no record".to_owned(), "Record it if it was sprayed; else remove it, so that the log is whole.")
-            }
+            Some(partly) => (t!("season-is", partly = partly), t!("season-record-what-is-left-if-it")),
+            None => (t!("season-has-no-record").to_owned(), t!("season-record-it-if-it-was-sprayed")),
         };
-        let text = format!("\"{}\" of {} {how}", pass.name, pass.date);
+        let text = t!("season-name-of-date-how", name = pass.name, date = pass.date, how = how);
         findings.push(Finding::check(Subject::Pass(id.clone()), text, Basis::Practice).hint(hint));
     }
     let unsigned: Vec<&Id> = farm
@@ -42,12 +38,12 @@ pub fn before_closing(farm: &Farm, year: i16) -> Vec<Finding> {
         .collect();
     if let Some(first) = unsigned.first() {
         let text = match unsigned.len() {
-            1 => "One record of the season is not signed".to_owned(),
-            many => format!("{many} records of the season are not signed"),
+            1 => t!("season-one-record-of-the-season-is").to_owned(),
+            many => t!("season-records-of-the-season-are-not", many = many),
         };
         findings.push(
             Finding::note(Subject::Record((*first).clone()), text, Basis::Practice)
-                .hint("A signed record is amended, not edited: an inspector sees what was changed, when and why."),
+                .hint(t!("season-a-signed-record-is-amended-not")),
         );
     }
     findings

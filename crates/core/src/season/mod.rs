@@ -1,6 +1,7 @@
 //! Records: how they come from a plan, how they are signed and amended, and sums over them: what a field has had, what a season
 //! came to.
 
+use crate::language::t;
 pub mod amend;
 mod application;
 pub mod binds;
@@ -99,7 +100,7 @@ impl<'a> Reach<'a> {
 }
 
 fn named(record: &Record) -> String {
-    format!("\"{}\" of {}", record.name, record.date)
+    t!("season-name-of-date", name = record.name, date = record.date)
 }
 
 /// How much of a product a field has had, over ground; `None` for nothing.
@@ -123,9 +124,13 @@ pub fn product_so_far(farm: &Farm, log: &Log, reach: Reach<'_>, product: &Id) ->
                 match (rate, fits) {
                     (Some(rate), true) => sum = plus(sum, rate),
                     (Some(_), false) => {
-                        so_far.left_out.push(format!("{} has it as {}", named(record), line.amount.text()));
+                        so_far.left_out.push(t!(
+                            "season-has-it-as",
+                            record = named(record),
+                            amount = line.amount.text()
+                        ));
                     }
-                    (None, _) => so_far.left_out.push(format!("{} has no area", named(record))),
+                    (None, _) => so_far.left_out.push(t!("season-has-no-area", record = named(record))),
                 }
             }
             largest = largest.into_iter().chain(sum).reduce(AmountPerArea::larger);
@@ -177,13 +182,13 @@ fn active_in<'a>(
     for line in &record.lines {
         let held: Vec<_> = line.actives.iter().filter(|held| meant.is(&held.name)).collect();
         if held.is_empty() && !line.amount.is_zero() && meant.is_in(farm, &line.product) {
-            left_out.push(format!("{} does not say how much of it was in {}", named(record), line.name));
+            left_out.push(t!("season-does-not-say-how-much-of", record = named(record), name = line.name));
         }
         for held in held {
             match held.mass.value().over(record.area()) {
                 Some(rate) if held.basis == basis => sum = sum + rate,
-                Some(_) => left_out.push(format!("{} counts it as {}", named(record), held.basis.short())),
-                None => left_out.push(format!("{} has no area", named(record))),
+                Some(_) => left_out.push(t!("season-counts-it-as", record = named(record), short = held.basis.short())),
+                None => left_out.push(t!("season-has-no-area", record = named(record))),
             }
         }
     }

@@ -3,6 +3,7 @@
 //!
 //! A record is kept as it is: it says what happened. The labels are read as they are typed now.
 
+use crate::language::t;
 use jiff::Span;
 use jiff::civil::{DateTime, Time};
 
@@ -37,11 +38,19 @@ pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
     let mut say = |limit: &Limit, told: bool, found: String| {
         let allowed = allowed(limit, told);
         let unknown = if told { "" } else { AIR_UNKNOWN };
-        let text = format!("\"{}\" of {}: it was sprayed {found}; {allowed}{unknown}", record.name, record.date);
+        let text = t!(
+            "season-of-it-was-sprayed",
+            name = record.name,
+            date = record.date,
+            found = found,
+            allowed = allowed,
+            unknown = unknown
+        );
         let about = Subject::Record(id.clone());
         findings.push(match &limit.basis {
-            Basis::Label(_) | Basis::Law(_) => Finding::check(about, text, limit.basis.clone())
-                .hint("The record stays as it is: it says what happened. Whether it has to be reported is for the law to say."),
+            Basis::Label(_) | Basis::Law(_) => {
+                Finding::check(about, text, limit.basis.clone()).hint(t!("season-the-record-stays-as-it-is"))
+            }
             basis => Finding::note(about, text, basis.clone()),
         });
     };
@@ -68,14 +77,16 @@ pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
         findings.push(
             Finding::check(
                 Subject::Record(id.clone()),
-                format!(
-                    "\"{}\" of {}: a humidity of {humidity} is written down{when}; air holds no more than 100 %, so neither it nor \
-                     Delta T is held against a limit",
-                    record.name, record.date
+                t!(
+                    "season-of-a-humidity-of-is-written",
+                    name = record.name,
+                    date = record.date,
+                    humidity = humidity,
+                    when = when
                 ),
                 Basis::Arithmetic,
             )
-            .hint("Mend the humidity of the record, or empty it where it was not measured."),
+            .hint(t!("season-mend-the-humidity-of-the-record")),
         );
     }
     if let Some(class) = record.droplets {
@@ -91,20 +102,21 @@ pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
             });
             let told = told.flatten();
             if told != Some(false) && (class < finest || coarsest.is_some_and(|coarsest| class > coarsest)) {
-                let asks = if told.is_some() && asked.doubt.is_empty() { "asks" } else { "may ask" };
+                let asks = if told.is_some() && asked.doubt.is_empty() { "asks" } else { t!("season-may-ask") };
                 let conditions =
                     asked.air.iter().map(when::words).chain(Some(asked.doubt).filter(|doubt| !doubt.is_empty()));
                 let conditions: Vec<String> = conditions.collect();
-                let text = format!(
-                    "\"{}\" of {}: it was sprayed with {} droplets; {} {asks} for {}{}{}{}",
-                    record.name,
-                    record.date,
-                    class.name(),
-                    asked.basis,
-                    droplets::words(finest, coarsest),
-                    if conditions.is_empty() { "" } else { " " },
-                    conditions.join(" and "),
-                    if told.is_some() { "" } else { AIR_UNKNOWN }
+                let text = t!(
+                    "season-of-it-was-sprayed-with-droplets",
+                    name = record.name,
+                    date = record.date,
+                    class = class.name(),
+                    basis = asked.basis,
+                    asks = asks,
+                    words = droplets::words(finest, coarsest),
+                    which = if conditions.is_empty() { "yes" } else { "no" },
+                    conditions = conditions.join(" and "),
+                    which2 = if told.is_some() { "" } else { AIR_UNKNOWN }
                 );
                 findings.push(Finding::check(Subject::Record(id.clone()), text, asked.basis));
             }
@@ -119,18 +131,18 @@ const AIR_UNKNOWN: &str = "; the air was not measured";
 /// What a limit leaves, in a sentence. `told` is whether the air tells that it speaks.
 fn allowed(limit: &Limit, told: bool) -> String {
     match (&limit.basis, limit.outside) {
-        (Basis::Practice | Basis::Published(_), _) => format!("usual is {}", limit.text()),
+        (Basis::Practice | Basis::Published(_), _) => t!("season-usual-is", limit = limit.text()),
         (basis, Verdict::Forbidden) if told => {
-            format!("the {} as it is typed now asks for {}", plain(basis), limit.text())
+            t!("season-the-as-it-is-typed-now", basis = plain(basis), limit = limit.text())
         }
-        (basis, _) => format!("the {} as it is typed now may ask for {}", plain(basis), limit.text()),
+        (basis, _) => t!("season-the-basis-as-it-is-typed-now-may-ask", basis = plain(basis), limit = limit.text()),
     }
 }
 
 fn plain(basis: &Basis) -> String {
     match basis {
-        Basis::Label(place) => format!("label of {place}"),
-        other => format!("rule {other}"),
+        Basis::Label(place) => t!("season-label-of", place = place),
+        other => t!("season-rule", other = other),
     }
 }
 
@@ -138,34 +150,38 @@ fn plain(basis: &Basis) -> String {
 fn when_read(place: usize, reading: &Reading) -> String {
     match (place, reading.at) {
         (0, _) => String::new(),
-        (_, Some(at)) => format!(", read at {}", at.strftime("%H:%M")),
-        (place, None) => format!(", in later reading {place}"),
+        (_, Some(at)) => t!("season-read-at", strftime = at.strftime("%H:%M")),
+        (place, None) => t!("season-in-later-reading", place = place),
     }
 }
 
 /// What was measured, as it stands in a reading.
 fn found(farm: &Farm, (record, reading): (&Record, &Reading), kind: &Kind, air: &Air) -> String {
     let units = farm.units;
-    let at = |text: Option<&str>| text.unwrap_or("an unknown value").to_owned();
+    let at = |text: Option<&str>| text.unwrap_or(t!("season-an-unknown-value")).to_owned();
     match kind {
-        Kind::MostWind(_) | Kind::LeastWind(_) => format!("at {}", at(reading.wind.as_ref().map(AsTyped::text))),
+        Kind::MostWind(_) | Kind::LeastWind(_) => {
+            t!("season-at-wind", wind = at(reading.wind.as_ref().map(AsTyped::text)))
+        }
         Kind::MostGust(most) => match &reading.gust {
-            Some(gust) if gust.exceeds(*most) => format!("with gusts of {}", gust.text()),
+            Some(gust) if gust.exceeds(*most) => t!("season-with-gusts-of", gust = gust.text()),
             // Mean wind above the limit of a gust is above it, whatever the gust.
-            _ => format!("in wind of {}, which no gust falls below", at(reading.wind.as_ref().map(AsTyped::text))),
+            _ => t!("season-in-wind-of-which-no-gust", wind = at(reading.wind.as_ref().map(AsTyped::text))),
         },
-        Kind::NotToward { .. } => format!("with wind from {}", reading.wind_from.trim()),
-        Kind::MostAir(_) | Kind::LeastAir(_) => format!("at {}", at(reading.temperature.as_ref().map(AsTyped::text))),
+        Kind::NotToward { .. } => t!("season-with-wind-from", wind_from = reading.wind_from.trim()),
+        Kind::MostAir(_) | Kind::LeastAir(_) => {
+            t!("season-at-temperature", temperature = at(reading.temperature.as_ref().map(AsTyped::text)))
+        }
         Kind::MostHumidity(_) | Kind::LeastHumidity(_) => {
-            format!("at a humidity of {}", at(reading.humidity.as_ref().map(AsTyped::text)))
+            t!("season-at-a-humidity-of", humidity = at(reading.humidity.as_ref().map(AsTyped::text)))
         }
         Kind::MostDeltaT(_) | Kind::LeastDeltaT(_) => {
-            format!("at a Delta T of {}", air.delta_t.map_or_else(String::new, |span| span.show(units)))
+            t!("season-at-a-delta-t-of", delta_t = air.delta_t.map_or_else(String::new, |span| span.show(units)))
         }
         Kind::Daylight { .. } | Kind::NoInversion | Kind::RainFree { .. } => {
             let time =
                 |time: Option<Time>| time.map_or_else(|| "?".to_owned(), |time| time.strftime("%H:%M").to_string());
-            format!("from {} to {}", time(record.start), time(record.end))
+            t!("season-from-to", start = time(record.start), end = time(record.end))
         }
     }
 }
@@ -272,9 +288,18 @@ pub fn expected(farm: &Farm, plan: &Plan, start: Option<Time>, end: Option<Time>
         "" => "forecast",
         source => source,
     };
-    let read = farm.forecast.read.map_or_else(String::new, |read| format!(" of {}", read.strftime("%Y-%m-%d %H:%M")));
+    let read = farm
+        .forecast
+        .read
+        .map_or_else(String::new, |read| t!("season-text", strftime = read.strftime("%Y-%m-%d %H:%M")));
     Some(Expected {
-        source: format!("{source}{read}, {} to {}", from.strftime("%Y-%m-%d %H:%M"), to.strftime("%H:%M")),
+        source: t!(
+            "season-to",
+            source = source,
+            read = read,
+            strftime = from.strftime("%Y-%m-%d %H:%M"),
+            strftime2 = to.strftime("%H:%M")
+        ),
         wind: ends(&hours, |hour| hour.wind.as_ref(), |a, b| a < b),
         gust: ends(&hours, |hour| hour.gust.as_ref(), |a, b| a < b).map(|(_, most)| most),
         wind_from: directions(&hours),

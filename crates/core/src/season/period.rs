@@ -1,5 +1,6 @@
 //! The period over which a label counts: a calendar year, a crop, twelve months.
 
+use crate::language::t;
 use jiff::Span;
 use jiff::civil::Date;
 
@@ -26,14 +27,16 @@ impl Window {
     pub fn of(period: Period, field: &Field, day: Date) -> Self {
         match (period, field.planted) {
             (Period::Year, _) => Self::year(day, None),
-            (Period::Crop, None) => Self::year(day, Some("its day of planting is not typed")),
-            (Period::Crop, Some(planted)) if planted > day => Self::year(day, Some("it is planted after this pass")),
+            (Period::Crop, None) => Self::year(day, Some(t!("season-its-day-of-planting-is-not"))),
+            (Period::Crop, Some(planted)) if planted > day => {
+                Self::year(day, Some(t!("season-it-is-planted-after-this-pass")))
+            }
             (Period::Crop, Some(planted)) => {
-                Self { from: planted, to: Date::MAX, words: "on this crop".to_owned(), instead: None }
+                Self { from: planted, to: Date::MAX, words: t!("season-on-this-crop").to_owned(), instead: None }
             }
             (Period::TwelveMonths, _) => {
                 let from = day.checked_sub(Span::new().months(12)).and_then(Date::tomorrow).unwrap_or(Date::MIN);
-                Self { from, to: day, words: "in 12 months".to_owned(), instead: None }
+                Self { from, to: day, words: t!("season-in-12-months").to_owned(), instead: None }
             }
         }
     }
@@ -54,13 +57,10 @@ impl Window {
         Some(
             Finding::check(
                 Subject::Field(field_id.clone()),
-                format!(
-                    "The label of {} counts by the crop on {}; {why}, so the calendar year is counted",
-                    product.name, field.name
-                ),
+                t!("season-the-label-of-counts-by-the", name = product.name, name2 = field.name, why = why),
                 Basis::Label(product.name.clone()),
             )
-            .hint("Type the day of planting on the field's page."),
+            .hint(t!("season-type-the-day-of-planting-on")),
         )
     }
 }

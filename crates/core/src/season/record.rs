@@ -2,6 +2,7 @@
 
 use crate::farm::record::RecordActive;
 use crate::farm::{Active, Farm, Field, Id, Left, Product, Record, RecordField, RecordLine, Says};
+use crate::language::t;
 use crate::loads::card::re_entry_hours;
 use crate::plan::Plan;
 use crate::quantity::{Amount, Area, AsTyped, Mass, Quantity, Units, Volume};
@@ -57,7 +58,7 @@ pub fn of_portion(farm: &Farm, log: &Log, plan: &Plan, portion: &Portion) -> Opt
         weeds: pass.weeds.clone(),
         water: farm.waters.get(&pass.water).map(|water| water.name.clone()).unwrap_or_default(),
         rig: rig.map(|rig| rig.name.clone()).unwrap_or_default(),
-        method: "ground boom".to_owned(),
+        method: t!("season-ground-boom").to_owned(),
         nozzles: set_of(farm, pass).map_or_else(in_words, |(_, set)| set.name.clone()),
         // What is typed for the pass, else what its nozzles take, else the rig's usual one.
         pressure: pass

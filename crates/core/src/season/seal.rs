@@ -14,6 +14,7 @@
 //!
 //! Against these help prints, copies, and the first digits of the seal written down elsewhere.
 
+use crate::language::t;
 use std::collections::HashMap;
 
 use jiff::civil::DateTime;
@@ -31,28 +32,28 @@ use crate::finding::{Basis, Finding, Subject};
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 pub enum Refusal {
     /// Nobody is named.
-    #[error("who does it is not typed; type a name")]
+    #[error("{}", t!("season-who-does-it-is-not-typed"))]
     NoName,
     /// No reason is given.
-    #[error("why it is changed is not typed; type the reason in a few words")]
+    #[error("{}", t!("season-why-it-is-changed-is-not"))]
     NoReason,
     /// Nothing differs.
-    #[error("nothing differs from what stands there; change something first")]
+    #[error("{}", t!("season-nothing-differs-from-what-stands-there"))]
     NoChange,
     /// It is not signed.
-    #[error("the record is not signed, so it is edited and not amended")]
+    #[error("{}", t!("season-the-record-is-not-signed-so"))]
     Unsigned,
     /// It is signed already.
-    #[error("the record is signed already; what is to be changed is amended")]
+    #[error("{}", t!("season-the-record-is-signed-already-what"))]
     AlreadySigned,
     /// Its seals do not hold.
-    #[error("the record was changed outside of an amendment; take it as it is first, or put back what stood there")]
+    #[error("{}", t!("season-the-record-was-changed-outside-of"))]
     Broken,
     /// Its seals hold.
-    #[error("the seals of the record hold; what is to be changed is amended")]
+    #[error("{}", t!("season-the-seals-of-the-record-hold"))]
     NotBroken,
     /// What stood there before cannot be told.
-    #[error("what was signed cannot be told: {0}")]
+    #[error("{}", t!("season-what-was-signed-cannot-be-told", it = .0))]
     NotTold(String),
 }
 
@@ -174,13 +175,16 @@ fn copies(farm: &Farm) -> Vec<Finding> {
             first.insert(hash, record);
             continue;
         };
-        let text = format!(
-            "The signed record \"{}\" of {} has the same seal as \"{}\" of {}: one is a copy of the other, and both count",
-            record.name, record.date, other.name, other.date
+        let text = t!(
+            "season-the-signed-record-of-has-the",
+            name = record.name,
+            date = record.date,
+            name2 = other.name,
+            date2 = other.date
         );
         out.push(
             Finding::check(Subject::Record(id.clone()), text, Basis::Arithmetic)
-                .hint("It was sprayed once; take out the copy, or record on its own what was really sprayed again."),
+                .hint(t!("season-it-was-sprayed-once-take-out")),
         );
     }
     out
@@ -189,27 +193,21 @@ fn copies(farm: &Farm) -> Vec<Finding> {
 /// What there is to say of the seals of a record.
 pub fn finding(id: &str, record: &Record, verdict: &Verdict) -> Option<Finding> {
     let about = Subject::Record(id.to_owned());
-    let name = format!("\"{}\" of {}", record.name, record.date);
+    let name = t!("season-name-of-date", name = record.name, date = record.date);
     match verdict {
         Verdict::Unsigned | Verdict::Intact => None,
         Verdict::Taken { amendment } => {
-            let by = record.amendments.get(*amendment).map(|by| format!(" by {} on {}", by.by, by.at.date()));
-            let text = format!(
-                "The signed record {name} was changed outside of an amendment, and was taken as it is{}",
-                by.unwrap_or_default()
-            );
+            let by = record.amendments.get(*amendment).map(|by| t!("season-by-on", by = by.by, date = by.at.date()));
+            let text = t!("season-the-signed-record-was-changed-outside", name = name, by = by.unwrap_or_default());
             Some(Finding::note(about, text, Basis::Arithmetic))
         }
         Verdict::Broken { said, .. } => Some(
             Finding::check(
                 about,
-                format!("The signed record {name} was changed outside of an amendment: {said}"),
+                t!("season-the-signed-record-name-was-changed-outside-of-an", name = name, said = said),
                 Basis::Arithmetic,
             )
-            .hint(
-                "Compare it with a print or an older copy of the file. Put back what stood there, or take it as it is by an \
-                 amendment that says so; nothing of it is removed.",
-            ),
+            .hint(t!("season-compare-it-with-a-print-or")),
         ),
     }
 }
@@ -226,7 +224,7 @@ pub(super) fn value(record: &Record) -> Option<Value> {
 
 /// For what no record does.
 pub(super) fn no_seal() -> Refusal {
-    Refusal::NotTold("the record cannot be written as JSON".to_owned())
+    Refusal::NotTold(t!("season-the-record-cannot-be-written-as").to_owned())
 }
 
 /// The seal of a signature.
@@ -358,16 +356,16 @@ impl Chain {
         let link = self.links.get(at).and_then(Option::as_ref);
         let next = self.links.get(at + 1).and_then(Option::as_ref);
         let (which, what) = if at == 0 {
-            ("the signature".to_owned(), "who signed or when".to_owned())
+            (t!("season-the-signature").to_owned(), t!("season-who-signed-or-when").to_owned())
         } else {
-            (format!("amendment {at}"), format!("who, when, why or what of amendment {at}"))
+            (t!("season-amendment", at = at), t!("season-who-when-why-or-what-of", at = at))
         };
         if at == 0 && record.signed.is_none() {
-            return "the signature was taken out, while amendments stand there still".to_owned();
+            return t!("season-the-signature-was-taken-out-while").to_owned();
         }
         // The next seal holds the record after it, and this seal as it stands.
         if next.is_some_and(|next| next.holds) {
-            return format!("{what} is not what was sealed; the record itself stands as it did");
+            return t!("season-is-not-what-was-sealed-the", what = what);
         }
         let with_own_seal = || {
             let (link, amendment) = (link?, record.amendments.get(at)?);
@@ -375,15 +373,15 @@ impl Chain {
             (of_amendment(&link.seal, amendment, &content)? == amendment.hash).then_some(())
         };
         if with_own_seal().is_some() {
-            return format!("the seal of {which} was changed, and nothing else");
+            return t!("season-the-seal-of-was-changed-and", which = which);
         }
         if let Some((misfit, stood)) = link.and_then(|link| link.misfit.as_ref().zip(link.stood.as_ref())) {
-            return format!("{which} says {}", words::misfit(misfit, stood));
+            return t!("season-says", which = which, misfit = words::misfit(misfit, stood));
         }
         if at == 0 {
-            "what stands there, or who signed and when, is not what was signed".to_owned()
+            t!("season-what-stands-there-or-who-signed").to_owned()
         } else {
-            format!("what stands there, or {which} itself, is not what was sealed with it")
+            t!("season-what-stands-there-or-itself-is", which = which)
         }
     }
 }

@@ -4,6 +4,7 @@
 use crate::farm::{Farm, Field, Id, Product, Record, Says, Statement};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::{laws, names_crop};
+use crate::language::t;
 use crate::mix::actives::Wanted;
 use crate::mix::line::per_area;
 use crate::quantity::rate::show_active;
@@ -34,16 +35,23 @@ pub fn judge(farm: &Farm, log: &Log, id: &Id, record: &Record) -> Vec<Finding> {
                 }
                 let on = On { farm, log, record, field_id, field: &field, product, carrier };
                 let Some(had) = on.too_much(&line.product, statement) else { continue };
-                let may = if untold || !statement.when.is_empty() { "may allow" } else { "allows" };
+                let may = if untold || !statement.when.is_empty() { t!("season-may-allow") } else { "allows" };
                 let basis = speaker.basis(statement);
                 let whose = if matches!(basis, Basis::Law(_)) { "law" } else { "label" };
-                let text = format!(
-                    "\"{}\" of {} brings {} to {} of {} {}; the {whose} as it is typed now {may} {}",
-                    record.name, record.date, then.name, had.sum, had.what, had.window.words, had.most
+                let text = t!(
+                    "season-of-brings-to-of-the-as",
+                    name = record.name,
+                    date = record.date,
+                    name2 = then.name,
+                    sum = had.sum,
+                    what = had.what,
+                    words = had.window.words,
+                    whose = whose,
+                    may = may,
+                    most = had.most
                 );
-                let finding = Finding::check(Subject::Record(id.clone()), text, basis).hint(
-                    "The record stays as it is: it says what happened. Whether it has to be reported is for the law to say.",
-                );
+                let finding = Finding::check(Subject::Record(id.clone()), text, basis)
+                    .hint(t!("season-the-record-stays-as-it-is"));
                 if !findings.contains(&finding) {
                     findings.push(finding);
                 }

@@ -1,5 +1,6 @@
 //! Trials: two treatments beside one another, pair by pair.
 
+use crate::language::t;
 use jiff::civil::Date;
 
 use super::review::compare::{Band, Comparison, Pair, comparison};
@@ -48,15 +49,13 @@ pub fn judge(farm: &Farm, trial: &Trial) -> Judged {
     let mut used: Vec<&Plot> = Vec::new();
     for (number, (one, other)) in (1..).zip(&trial.pairs) {
         if one == other || used.iter().any(|plot| [one, other].contains(plot)) {
-            open.push(format!("Pair {number} has ground that stands in the trial already, so it is not counted"));
+            open.push(t!("season-pair-has-ground-that-stands-in", number = number));
             continue;
         }
         used.extend([one, other]);
         match (Seen::of(farm, one), Seen::of(farm, other)) {
             (Some(one), Some(other)) => pairs.push((one, other)),
-            _ => open.push(format!(
-                "Pair {number} speaks of a record that is gone, or of a field that is not in it; choose its ground anew"
-            )),
+            _ => open.push(t!("season-pair-speaks-of-a-record-that", number = number)),
         }
     }
     let mut looks: Vec<(&Effect, Band)> = Vec::new();
@@ -78,7 +77,7 @@ pub fn judge(farm: &Farm, trial: &Trial) -> Judged {
             .collect();
         let words = || format!("{}, {}", super::review::words::effect(effect), super::review::words::band(days));
         if both.len() < pairs.len() {
-            open.push(format!("{} of {} pairs are rated on both sides: {}", both.len(), pairs.len(), words()));
+            open.push(t!("season-of-pairs-are-rated-on-both", both = both.len(), pairs = pairs.len(), words = words()));
         }
         if both.is_empty() {
             continue;
@@ -95,9 +94,9 @@ fn name(one: &Seen<'_>, other: &Seen<'_>) -> String {
     let year = one.record.date.year();
     let parts = [one.field.part.trim(), other.field.part.trim()];
     if one.field.name != other.field.name {
-        format!("{} and {}, {year}", one.field.name, other.field.name)
+        t!("season-name-and-name2-year", name = one.field.name, name2 = other.field.name, year = year)
     } else if parts.iter().all(|part| !part.is_empty()) && parts[0] != parts[1] {
-        format!("{}, {} and {}, {year}", one.field.name, parts[0], parts[1])
+        t!("season-name-parts-and-parts2-year", name = one.field.name, parts = parts[0], parts2 = parts[1], year = year)
     } else {
         format!("{}, {year}", one.field.name)
     }

@@ -1,6 +1,7 @@
 //! What the Worker Protection Standard asks to be displayed after an application: 40 CFR 170.311(b), and how far others keep away
 //! while it is made, 40 CFR 170.405(a). When that rule binds a farm is for the farm to know; the label and local law govern.
 
+use crate::language::t;
 use jiff::civil::{Date, DateTime};
 
 use crate::farm::{Droplets, Farm, Id, ProductKind, Record, RecordLine};
@@ -208,61 +209,61 @@ fn missing(
     let mut found = Vec::new();
     if record.fields.values().any(|field| field.crop.trim().is_empty()) {
         found.push(check(
-            "Crop or site treated is not written down".into(),
-            "Write the crop into the record",
+            t!("season-crop-or-site-treated-is-not").into(),
+            t!("season-write-the-crop-into-the-record"),
             information,
         ));
     }
     if record.fields.values().any(|field| field.location.trim().is_empty()) {
-        let hint = "Describe the area: where it lies, or by a map beside the sheet";
-        found.push(check("Location of the treated area is not written down".into(), hint, information));
+        let hint = t!("season-describe-the-area-where-it-lies");
+        found.push(check(t!("season-location-of-the-treated-area-is").into(), hint, information));
     }
     if pesticides.is_empty() {
-        found.push(check("No pesticide is written down".into(), "Write down the products that went out", information));
+        found.push(check(
+            t!("season-no-pesticide-is-written-down").into(),
+            t!("season-write-down-the-products-that-went"),
+            information,
+        ));
     }
     for line in pesticides {
         if line.registration.trim().is_empty() {
-            let text = format!("EPA registration number of {} is not written down", line.name);
-            found.push(check(text, "It stands on the label", information));
+            let text = t!("season-epa-registration-number-of-is-not", name = line.name);
+            found.push(check(text, t!("season-it-stands-on-the-label"), information));
         }
         if line.actives.is_empty() {
-            let text = format!("Active ingredients of {} are not written down", line.name);
-            found.push(check(text, "They stand on the label", information));
+            let text = t!("season-active-ingredients-of-are-not-written", name = line.name);
+            found.push(check(text, t!("season-they-stand-on-the-label"), information));
         }
     }
     for (name, time) in [("began", record.start), ("ended", record.end)] {
         if time.is_none() {
-            let text = format!("The time at which the application {name} is not written down");
-            found.push(check(text, "Write it into the record", information));
+            let text = t!("season-the-time-at-which-the-application", name = name);
+            found.push(check(text, t!("season-write-it-into-the-record"), information));
         }
     }
     for name in unknown {
-        let text = format!("Restricted-entry interval of {name} is not known, so its end is not told");
-        found.push(check(
-            text,
-            "Write the hours of its label into the record, 0 where it has none",
-            "40 CFR 170.407(a)",
-        ));
+        let text = t!("season-restricted-entry-interval-of-is-not", name = name);
+        found.push(check(text, t!("season-write-the-hours-of-its-label"), "40 CFR 170.407(a)"));
     }
     let zone_rule = "40 CFR 170.405(a)(1)";
     match zone {
         Err(Unzoned::Method) => found.push(check(
-            format!("The exclusion zone is not known for this method (\"{}\")", record.method.trim()),
-            "Look it up in the rule and write it on the sheet: 100 ft by air, air blast, fumigant, smoke, mist or fog",
+            t!("season-the-exclusion-zone-is-not-known", method = record.method.trim()),
+            t!("season-look-it-up-in-the-rule"),
             zone_rule,
         )),
         Err(Unzoned::Droplets) => found.push(check(
-            "The exclusion zone cannot be told: the droplet class is not written down".into(),
-            "Write it into the record",
+            t!("season-the-exclusion-zone-cannot-be-told").into(),
+            t!("season-write-it-into-the-record"),
             zone_rule,
         )),
         Ok(Zone::NearUnlessLow) => found.push(
             Finding::note(
                 Subject::Record(id.clone()),
-                "The exclusion zone hangs on whether the nozzles were within 12 in of the soil; a record has their height above what was sprayed",
+                t!("season-the-exclusion-zone-hangs-on-whether"),
                 Basis::Law(zone_rule.to_owned()),
             )
-            .hint("Keep 25 ft unless they were"),
+            .hint(t!("season-keep-25-ft-unless-they-were")),
         ),
         Ok(Zone::Far | Zone::Near) => {}
     }

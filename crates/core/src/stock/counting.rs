@@ -1,5 +1,6 @@
 //! Counting the shed, and writing down what came in and went out.
 
+use crate::language::t;
 use jiff::civil::Date;
 
 use super::account::{Account, at_moment};
@@ -49,12 +50,10 @@ impl Count {
     pub fn against(&self, product: &Product, reckoned: Option<Amount>) -> Result<Difference, String> {
         let own = moment(self.date, self.after);
         if let Some(later) = happened::counted(product).filter(|holds| *holds > own) {
-            return Err(format!("A count of {} holds, which is later; type a later day or undo that one", later.0));
+            return Err(t!("stock-a-count-of-holds-which-is", later = later.0));
         }
         let of_count = Product { containers: self.containers.clone(), counted: Some(self.date), ..product.clone() };
-        let counted = OnHand::of(&of_count).amount.ok_or(
-            "Some containers are counted by weight and some by volume; type the density in the shed to add them up",
-        )?;
+        let counted = OnHand::of(&of_count).amount.ok_or(t!("stock-some-containers-are-counted-by-weight"))?;
         let differs = reckoned.and_then(|reckoned| {
             let off = counted.minus(reckoned)?;
             let shares = [counted, reckoned].into_iter().filter_map(|amount| off.ratio(amount)).map(f64::abs);
@@ -81,10 +80,10 @@ pub fn reckoned(farm: &Farm, id: &str, date: Date, after: bool) -> Option<Accoun
 pub fn count(farm: &mut Farm, id: &str, count: Count) -> Result<(), String> {
     let come_to = reckoned(farm, id, count.date, count.after).and_then(|account| account.balance);
     let units = farm.units;
-    let product = farm.products.get_mut(id).ok_or("The product is not in the shed")?;
+    let product = farm.products.get_mut(id).ok_or(t!("stock-the-product-is-not-in-the"))?;
     let difference = count.against(product, come_to)?;
     if difference.differs.is_some() && count.reason.trim().is_empty() {
-        return Err("It differs from what the accounts had come to; say why".to_owned());
+        return Err(t!("stock-it-differs-from-what-the-accounts").to_owned());
     }
     product.containers = ordered(&product.containers, count.containers);
     product.counted = Some(count.date);

@@ -3,6 +3,7 @@
 use super::account::{Accounts, Doubt};
 use crate::farm::{Farm, Id, Moved};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::quantity::{AsTyped, Quantity};
 
 /// What there is to say of the account of a product: Checks of what is below zero, of lots that do not exist or do not reach, of amounts that
@@ -29,106 +30,105 @@ pub(super) fn finding(farm: &Farm, product: &str, doubt: &Doubt) -> Finding {
     let about = || Subject::Product(product.to_owned());
     let name = farm.products.get(product).map_or(product, |product| product.name.as_str());
     let by = |record: &Option<Id>| match record.as_ref().map(|id| farm.records.get(id)) {
-        Some(Some(record)) => format!("the record \"{}\"", record.name),
-        Some(None) => "a record".to_owned(),
-        None => "a movement".to_owned(),
+        Some(Some(record)) => t!("stock-the-record", name = record.name),
+        Some(None) => t!("stock-a-record").to_owned(),
+        None => t!("stock-a-movement").to_owned(),
     };
     match doubt {
         Doubt::Below { most, now, date, record } => {
-            let first = format!("{} of {date} is the first", by(record));
-            let what = if record.is_some() { "records use" } else { "more went out:" };
+            let first = t!("stock-of-is-the-first", record = by(record), date = date);
+            let what = if record.is_some() { t!("stock-records-use") } else { t!("stock-more-went-out") };
             if now.is_zero() {
-                let text = format!(
-                    "{name}: {what} up to {} more than was counted and bought by then; what came in later makes up for it; {first}",
-                    most.show(units)
+                let text = t!(
+                    "stock-up-to-more-than-was-counted",
+                    name = name,
+                    what = what,
+                    most = most.show(units),
+                    first = first
                 );
-                Finding::check(about(), text, Basis::Arithmetic)
-                    .hint("Look whether a purchase is dated too late, or is missing.")
+                Finding::check(about(), text, Basis::Arithmetic).hint(t!("stock-look-whether-a-purchase-is-dated"))
             } else {
-                let text = format!(
-                    "{name}: {what} {} more than was counted and bought: a purchase or a count is missing; {first}",
-                    now.show(units)
+                let text = t!(
+                    "stock-more-than-was-counted-and-bought",
+                    name = name,
+                    what = what,
+                    now = now.show(units),
+                    first = first
                 );
-                Finding::check(about(), text, Basis::Arithmetic)
-                    .hint("Type in the shed what was bought, or count what is there; or mend the record.")
+                Finding::check(about(), text, Basis::Arithmetic).hint(t!("stock-type-in-the-shed-what-was"))
             }
         }
         Doubt::NoLot { lot, date, record } => {
-            let text = format!(
-                "{name}: {} of {date} takes from lot {lot}, of which nothing was counted or bought",
-                by(record)
-            );
-            Finding::check(about(), text, Basis::Arithmetic)
-                .hint("Mend the lot there, or on the count or the purchase; until then it is taken from other lots.")
+            let text = t!("stock-of-takes-from-lot-of-which", name = name, record = by(record), date = date, lot = lot);
+            Finding::check(about(), text, Basis::Arithmetic).hint(t!("stock-mend-the-lot-there-or-on"))
         }
         Doubt::LotOver { lots, over, date, record } => {
-            let text = format!(
-                "{name}: {} of {date} takes {} more of lot {lots} than there was of it; that is taken from other lots",
-                by(record),
-                over.show(units)
+            let text = t!(
+                "stock-of-takes-more-of-lot-than",
+                name = name,
+                record = by(record),
+                date = date,
+                over = over.show(units),
+                lots = lots
             );
-            Finding::check(about(), text, Basis::Arithmetic)
-                .hint("Add the other lot there, or mend the count or the purchase.")
+            Finding::check(about(), text, Basis::Arithmetic).hint(t!("stock-add-the-other-lot-there-or"))
         }
         Doubt::NoDensity { amount, date, record } => {
-            let who = date.map_or_else(|| "the count".to_owned(), |date| format!("{} of {date}", by(record)));
+            let who = date.map_or_else(
+                || t!("stock-the-count").to_owned(),
+                |date| t!("stock-of", record = by(record), date = date),
+            );
             let other = if farm.products.get(product).is_some_and(crate::farm::Product::is_liquid) {
-                "a weight of a liquid"
+                t!("stock-a-weight-of-a-liquid")
             } else {
-                "a volume of a dry product"
+                t!("stock-a-volume-of-a-dry-product")
             };
-            let text = format!("{name}: {who} has {amount}, {other}, so what is on hand is not known");
-            Finding::check(about(), text, Basis::Arithmetic).hint("Type its density in the shed, or mend the amount.")
+            let text = t!("stock-has-so-what-is-on-hand", name = name, who = who, amount = amount, other = other);
+            Finding::check(about(), text, Basis::Arithmetic).hint(t!("stock-type-its-density-in-the-shed"))
         }
         Doubt::TooManyBack { empties } => {
-            let text = format!(
-                "{name}: {} more empty {} of {} were given back than were emptied since the count",
-                empties.count,
-                empties.kind.name(empties.count),
-                AsTyped::text(&empties.size)
+            let text = t!(
+                "stock-more-empty-of-were-given-back",
+                name = name,
+                count = empties.count,
+                kind = empties.kind.name(empties.count),
+                size = AsTyped::text(&empties.size)
             );
-            Finding::note(about(), text, Basis::Arithmetic)
-                .hint("Where they are older than the count, count the empty ones too.")
+            Finding::note(about(), text, Basis::Arithmetic).hint(t!("stock-where-they-are-older-than-the"))
         }
         Doubt::LeftOver { date, record, goes_on } => {
             let who = by(&Some(record.clone()));
             let (what, hint) = if *goes_on {
-                (
-                    "which are taken to have gone out with a later record of the pass",
-                    "If they were poured out, write down in the shed what of it went out otherwise.",
-                )
+                (t!("stock-which-are-taken-to-have-gone"), t!("stock-if-they-were-poured-out-write"))
             } else {
-                (
-                    "but not how much spray went on the ground, so what of it was left over is not taken off",
-                    "Type the spray volume used on the record.",
-                )
+                (t!("stock-but-not-how-much-spray-went"), t!("stock-type-the-spray-volume-used-on"))
             };
             let left = farm.records.get(record).and_then(|record| record.left.as_ref());
             let left = left.map_or_else(String::new, |left| left.volume.text().to_owned());
-            let text = format!("{name}: {who} of {date} says that {left} were left over, {what}");
+            let text =
+                t!("stock-of-says-that-were-left-over", name = name, who = who, date = date, left = left, what = what);
             Finding::note(about(), text, Basis::Arithmetic).hint(hint)
         }
         Doubt::OnDayOfCount { amount, date } => {
-            let text = format!(
-                "{name}: {amount} were bought on {date}, the day of the count, and are added to it; were they counted already?"
-            );
-            Finding::note(about(), text, Basis::Arithmetic)
-                .hint("If they were counted, date the purchase to the day before; if not, all is right.")
+            let text = t!("stock-were-bought-on-the-day-of", name = name, amount = amount, date = date);
+            Finding::note(about(), text, Basis::Arithmetic).hint(t!("stock-if-they-were-counted-date-the"))
         }
         Doubt::ForCustomers { records, amount } => {
-            let text = format!(
-                "{name}: {} took {} from this shed for customers",
-                if *records == 1 { "1 record".to_owned() } else { format!("{records} records") },
-                amount.show(units)
+            let text = t!(
+                "stock-took-from-this-shed-for-customers",
+                name = name,
+                which = if *records == 1 {
+                    t!("stock-1-record").to_owned()
+                } else {
+                    t!("stock-records", records = records)
+                },
+                amount = amount.show(units)
             );
-            Finding::note(about(), text, Basis::Arithmetic)
-                .hint("Where a customer brought the product, write down in the shed that it came in.")
+            Finding::note(about(), text, Basis::Arithmetic).hint(t!("stock-where-a-customer-brought-the-product"))
         }
         Doubt::NoDay => {
-            let text =
-                format!("{name}: no day of a count is typed, so records take nothing off, and purchases add nothing");
-            Finding::note(about(), text, Basis::Arithmetic)
-                .hint("Type the day of the count so that records are taken off, or count it anew.")
+            let text = t!("stock-no-day-of-a-count-is", name = name);
+            Finding::note(about(), text, Basis::Arithmetic).hint(t!("stock-type-the-day-of-the-count"))
         }
     }
 }

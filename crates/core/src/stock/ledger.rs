@@ -1,5 +1,6 @@
 //! What happened to a product, line by line, with the balance after each.
 
+use crate::language::t;
 use jiff::civil::Date;
 
 use super::happened::{self, Happened, What};
@@ -129,14 +130,16 @@ fn record_note(farm: &Farm, product: &Product, record: &Record, line: &RecordLin
         LeftOver::Nothing => None,
         LeftOver::Share(share, spray) => {
             let over = plain(line.amount.value(), product).map(|used| shelf::amount(used * share, product));
-            over.map(|over| format!("with {} in {} of spray left over", over.show(farm.units), spray.show(farm.units)))
+            over.map(|over| {
+                t!("stock-with-in-of-spray-left-over", over = over.show(farm.units), spray = spray.show(farm.units))
+            })
         }
-        LeftOver::Unknown => Some("without what was left over, which cannot be told".to_owned()),
-        LeftOver::GoesOn => Some("what was left over goes on in a later record of the pass".to_owned()),
+        LeftOver::Unknown => Some(t!("stock-without-what-was-left-over-which").to_owned()),
+        LeftOver::GoesOn => Some(t!("stock-what-was-left-over-goes-on").to_owned()),
     };
     let customer = record.customer.as_ref().map(|customer| match customer.name.trim() {
-        "" => "for a customer, from this shed".to_owned(),
-        name => format!("for {name}, from this shed"),
+        "" => t!("stock-for-a-customer-from-this-shed").to_owned(),
+        name => t!("stock-for-from-this-shed", name = name),
     });
     left.into_iter().chain(customer).collect::<Vec<_>>().join("; ")
 }

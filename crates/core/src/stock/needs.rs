@@ -4,6 +4,7 @@
 //! A pass mixes its ground × spray volume over ground, or what its decided loads hold, less what is in the tank already, and what
 //! is mixed beyond; the products follow the spray. Of a pass that is recorded in part it is the share of its ground that is left. Amounts are exact, not rounded to a measuring step. Water is the spray less the liquid products.
 
+use crate::language::t;
 use std::collections::HashSet;
 
 use jiff::civil::Date;
@@ -258,13 +259,13 @@ impl Mixed {
     fn of(farm: &Farm, pass: &Pass) -> (Self, Vec<String>) {
         let Some(carrier) = pass.carrier_rate() else {
             let nothing = Self { products: Vec::new(), carrier: Volume::ZERO };
-            return (nothing, vec!["its spray volume over ground is not typed".to_owned()]);
+            return (nothing, vec![t!("stock-its-spray-volume-over-ground-is").to_owned()]);
         };
         let ground = mixed_for(pass, treated(farm, pass), carrier);
         let mut out = Self { products: Vec::new(), carrier: carrier * ground };
         let mut open = Vec::new();
         if ground.is_zero() && pass.in_tank.is_none() {
-            open.push("it has no ground to spray".to_owned());
+            open.push(t!("stock-it-has-no-ground-to-spray").to_owned());
         }
         for (at, line) in pass.mix.iter().enumerate() {
             // Of a product that stands twice only the first counts, as in the plan.
@@ -272,7 +273,7 @@ impl Mixed {
                 continue;
             }
             let Some(product) = farm.products.get(&line.product) else {
-                open.push(format!("\"{}\" is not in the shed", line.product));
+                open.push(t!("stock-is-not-in-the-shed", product = line.product));
                 continue;
             };
             match over_ground(line, product, carrier) {

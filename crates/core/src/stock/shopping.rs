@@ -6,6 +6,7 @@
 //! cannot be exchanged for fewer larger ones of the same amount (twelve jugs of 2.5 gal are a drum of 30), and of the largest
 //! what is still missing. Amounts that differ by less than one part in 10⁹ are taken as the same.
 
+use crate::language::t;
 use std::cmp::Ordering;
 
 use super::on_hand::in_kind;
@@ -35,7 +36,12 @@ impl Purchase {
             .iter()
             .filter_map(|(at, count)| {
                 let container = product.containers.get(*at)?;
-                Some(format!("{} {} of {}", show(f64::from(*count), 0), container.kind.name(*count), container.size))
+                Some(t!(
+                    "stock-show-kind-of-size",
+                    show = show(f64::from(*count), 0),
+                    kind = container.kind.name(*count),
+                    size = container.size
+                ))
             })
             .collect();
         listed(&items)
@@ -77,13 +83,13 @@ pub fn buy(product: &Product, short: Amount) -> Result<Purchase, String> {
     }
     sizes.sort_by(|a, b| b.part.total_cmp(&a.part));
     if sizes.is_empty() {
-        return Err("type in the shed what it is sold in".to_owned());
+        return Err(t!("stock-type-in-the-shed-what-it").to_owned());
     }
     bound(&mut sizes);
     let ways: f64 = sizes.iter().skip(1).map(|size| size.below).product();
     let largest = sizes.first().map_or(0.0, |size| covering(1.0, size.part));
     if ways > MOST_WAYS || largest > MOST_CONTAINERS {
-        return Err("its containers are too small for so much; look at their sizes in the shed".to_owned());
+        return Err(t!("stock-its-containers-are-too-small-for").to_owned());
     }
     let mut best = Best::default();
     look(&sizes, &mut vec![0.0; sizes.len()], 1, 0.0, &mut best);
@@ -101,7 +107,7 @@ pub fn buy(product: &Product, short: Amount) -> Result<Purchase, String> {
             (before, None) => before,
         };
     }
-    let amount = amount.ok_or_else(|| "look at the sizes of its containers in the shed".to_owned())?;
+    let amount = amount.ok_or_else(|| t!("stock-look-at-the-sizes-of-its").to_owned())?;
     let over = amount.minus(short).unwrap_or(amount);
     // A hair too little is arithmetic.
     let over = if best.amount <= 1.0 { over.times(0.0) } else { over };

@@ -1,5 +1,6 @@
 //! Whether what is on hand reaches for a pass, when the passes before it have taken theirs.
 
+use crate::language::t;
 use std::collections::HashMap;
 
 use jiff::civil::Date;
@@ -132,33 +133,38 @@ fn before<'a>(farm: &'a Farm, (pass_id, pass): (&Id, &Pass)) -> impl Iterator<It
 fn finding(farm: &Farm, day: Date, wanted: &Wanted<'_>, partly: bool, short: Amount) -> Finding {
     let units = farm.units;
     let there = wanted.there();
-    let are = if there.is_zero() { "none is".to_owned() } else { format!("{} are", there.show(units)) };
+    let are = if there.is_zero() { t!("stock-none-is").to_owned() } else { t!("stock-are", there = there.show(units)) };
     let after = if wanted.earlier.is_empty() {
-        format!("{are} on hand")
+        t!("stock-on-hand", are = are)
     } else {
-        let takers: Vec<String> =
-            wanted.earlier.iter().map(|taker| format!("{} for {}", taker.amount.show(units), taker.name)).collect();
-        format!("{are} on hand after what earlier passes take ({} less {})", wanted.held.show(units), listed(&takers))
+        let takers: Vec<String> = wanted
+            .earlier
+            .iter()
+            .map(|taker| t!("stock-for", amount = taker.amount.show(units), name = taker.name))
+            .collect();
+        t!(
+            "stock-on-hand-after-what-earlier-passes",
+            are = are,
+            held = wanted.held.show(units),
+            takers = listed(&takers)
+        )
     };
     let after = match wanted.account.after(day) {
-        Some((date, amount)) => format!("{after}; {} come in on {date} or later", amount.show(units)),
+        Some((date, amount)) => {
+            t!("stock-come-in-on-or-later", after = after, amount = amount.show(units), date = date)
+        }
         None => after,
     };
     let hint = match buy(wanted.product, short) {
         Ok(purchase) => {
-            format!(
-                "Buy {}, lower the area, or type in the shed what was bought or counted.",
-                purchase.words(wanted.product)
-            )
+            t!("stock-buy-lower-the-area-or-type", purchase = purchase.words(wanted.product))
         }
         Err(why) => {
-            format!(
-                "Buy {} or more, lower the area, or type in the shed what was bought or counted; {why}.",
-                short.show(units)
-            )
+            t!("stock-buy-or-more-lower-the-area", short = short.show(units), why = why)
         }
     };
-    let whose = if partly { "what is left of this pass" } else { "this pass" };
-    let text = format!("{}: {whose} needs {}; {after}", wanted.product.name, wanted.needed.show(units));
+    let whose = if partly { t!("stock-what-is-left-of-this-pass") } else { t!("stock-this-pass") };
+    let text =
+        t!("stock-needs", name = wanted.product.name, whose = whose, needed = wanted.needed.show(units), after = after);
     Finding::stop(Subject::Product(wanted.id.to_owned()), text, Basis::Arithmetic).hint(hint)
 }

@@ -1,5 +1,6 @@
 //! The account of a product on its way through time, from its count on.
 
+use crate::language::t;
 use jiff::civil::Date;
 
 use super::account::{Account, Doubt};
@@ -48,7 +49,7 @@ impl<'a> Walk<'a> {
         let (shelves, unknown) = Shelves::of(product);
         let mut doubts = Vec::new();
         for container in &unknown {
-            let amount = format!("{} of {}", container.kind.name(container.full), container.size);
+            let amount = t!("stock-kind-of-size", kind = container.kind.name(container.full), size = container.size);
             doubts.push(Doubt::NoDensity { amount, date: None, record: None });
         }
         let counted = shelves.total();
@@ -128,7 +129,7 @@ impl<'a> Walk<'a> {
         let date = movement.date;
         match &movement.what {
             Moved::Bought { kind, size, count, lot, .. } => {
-                let all = || format!("{count} {} of {size}", kind.name(*count));
+                let all = || t!("stock-count-kind-of-size", count = count, kind = kind.name(*count), size = size);
                 let Some(each) = self.plain(size.value(), all, date, None) else { return };
                 self.know(lot);
                 if self.counted_before == Some(date) {

@@ -2,6 +2,7 @@
 //!
 //! Ions mix by volume. Acidity does not, and neither what the eye sees nor the conductivity is reckoned.
 
+use crate::language::t;
 use thiserror::Error;
 
 use super::hardness::from_ions;
@@ -13,13 +14,13 @@ use crate::quantity::{AsTyped, Hardness, IonContent, Quantity, Share};
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 pub enum NoBlend {
     /// The hardness of a water is not known.
-    #[error("The hardness of {0} is not known; type its calcium and magnesium, or its hardness")]
+    #[error("{}", t!("water-the-hardness-of-is-not-known", it = .0))]
     Unknown(String),
     /// The wanted hardness does not lie between the two.
     #[error("A blend of the two has between {} and {} ppm", show(.0.to_ppm(), 0), show(.1.to_ppm(), 0))]
     OutOfReach(Hardness, Hardness),
     /// Both are equally hard and have it already.
-    #[error("Both waters are equally hard, so any share has it")]
+    #[error("{}", t!("water-both-waters-are-equally-hard-so"))]
     Alike,
 }
 
@@ -99,7 +100,7 @@ pub fn blend(a: &Water, b: &Water, share: Share) -> Water {
     };
     let percent = |part: f64| show(part * 100.0, 1);
     Water {
-        name: format!("{} with {}, {} %", a.name, b.name, percent(part)),
+        name: t!("water-with", name = a.name, name2 = b.name, part = percent(part)),
         calcium,
         magnesium,
         sodium: ion(&a.sodium, &b.sodium),
@@ -113,12 +114,12 @@ pub fn blend(a: &Water, b: &Water, share: Share) -> Water {
         clarity: None,
         flow: None,
         sampled: None,
-        note: format!(
-            "Reckoned, not analysed: {} % of {} and {} % of {}. pH, conductivity and clarity are not reckoned.",
-            percent(1.0 - part),
-            a.name,
-            percent(part),
-            b.name
+        note: t!(
+            "water-reckoned-not-analysed-of-and-of",
+            percent = percent(1.0 - part),
+            name = a.name,
+            part = percent(part),
+            name2 = b.name
         ),
     }
 }

@@ -4,6 +4,7 @@ use super::WaterPlan;
 use super::conditioner::Judged;
 use super::need::ConditionerNeed;
 use crate::farm::label::Says;
+use crate::language::t;
 use crate::quantity::number::show;
 use crate::quantity::{AsTyped, CarrierRate, MassPerArea, MassPerVolume, Quantity, Share, Units};
 use crate::working::Working;
@@ -37,16 +38,19 @@ pub(super) fn working(
 ) -> Option<Working> {
     let (hardness, need) = (water.hardness?, water.need.as_ref().map(ConditionerNeed::most)?);
     let at = |carrier: CarrierRate| load_of_ions(need, carrier).show(units);
-    let mut working = Working::new(format!("Ions over ground from {}", water.name))
+    let mut working = Working::new(t!("water-ions-over-ground-from", name = water.name))
         .step(
-            format!("hardness, {} × {}", hardness.show(units), carrier.show(units)),
+            t!("water-hardness", hardness = hardness.show(units), carrier = carrier.show(units)),
             load_of_ions(hardness, carrier).show(units),
         )
-        .step(format!("ammonium sulfate tied up, {} × {}", need.show(units), carrier.show(units)), at(carrier));
+        .step(
+            t!("water-ammonium-sulfate-tied-up", need = need.show(units), carrier = carrier.show(units)),
+            at(carrier),
+        );
     if let Some(least) = least {
-        working = working.step(format!("at {}, the least that the labels name", least.show(units)), at(least));
+        working = working.step(t!("water-at-the-least-that-the-labels", least = least.show(units)), at(least));
     }
-    Some(working.step("at half the spray volume, half of it", at(carrier * 0.5)))
+    Some(working.step(t!("water-at-half-the-spray-volume-half"), at(carrier * 0.5)))
 }
 
 /// The least spray volume that every pesticide's label allows, where that is clearly less than the planned one; `None`
@@ -71,10 +75,10 @@ pub(super) fn least(judged: &Judged<'_>) -> Option<CarrierRate> {
 /// A word on less water, for a water that matters.
 pub(super) fn sentence(least: CarrierRate, carrier: CarrierRate, units: Units) -> Option<String> {
     let less = Share::from_fraction(1.0 - least.ratio(carrier)?);
-    Some(format!(
-        "At {}, the least that the labels name, instead of {} the water brings {} % less of what ties up the spray.",
-        least.show(units),
-        carrier.show(units),
-        show(less.to_percent(), 0)
+    Some(t!(
+        "water-at-least-the-least-that-the-labels-name-instead",
+        least = least.show(units),
+        carrier = carrier.show(units),
+        show = show(less.to_percent(), 0)
     ))
 }

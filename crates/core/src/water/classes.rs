@@ -1,5 +1,6 @@
 //! Words for hardness. Schemes differ, so each is asked by its name.
 
+use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -46,13 +47,13 @@ impl Scheme {
         [Self::GeologicalSurvey, Self::WaterQualityAssociation, Self::Vermont, Self::Engineering, Self::UnitedKingdom];
 
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Self::GeologicalSurvey => "US Geological Survey",
-            Self::WaterQualityAssociation => "Water Quality Association",
-            Self::Vermont => "Vermont",
-            Self::Engineering => "engineering textbook",
-            Self::UnitedKingdom => "United Kingdom",
+            Self::GeologicalSurvey => t!("water-us-geological-survey"),
+            Self::WaterQualityAssociation => t!("water-water-quality-association"),
+            Self::Vermont => t!("water-vermont"),
+            Self::Engineering => t!("water-engineering-textbook"),
+            Self::UnitedKingdom => t!("water-united-kingdom"),
         }
     }
 

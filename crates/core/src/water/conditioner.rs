@@ -13,6 +13,7 @@ use crate::finding::{Basis, Finding, Subject};
 use crate::label::names::speak_of;
 use crate::label::when::{Situation, holds};
 use crate::label::{Speaks, speaks};
+use crate::language::t;
 use crate::mix::actives;
 use crate::mix::line::PlannedLine;
 use crate::quantity::{CarrierRate, Hardness, MassPerVolume, Quantity, Units};
@@ -120,22 +121,22 @@ pub(crate) fn judge(
         findings.push(
             Finding::check(
                 Subject::Water(water.id.clone()),
-                format!(
-                    "{} ties up {} of ammonium sulfate; the mix holds {}",
-                    water.name,
-                    need.show(judged.units()),
-                    held.show(judged.units())
+                t!(
+                    "water-ties-up-of-ammonium-sulfate-the",
+                    name = water.name,
+                    need = need.show(judged.units()),
+                    held = held.show(judged.units())
                 ),
                 Basis::Published(SOURCE.to_owned()),
             )
-            .hint("The label of each product decides whether more may be added."),
+            .hint(t!("water-the-label-of-each-product-decides")),
         );
     }
     let (Some(need), Some(hardness)) = (need, water.hardness) else { return };
     let needs = !concerned(Factor::Hardness, judged.mix).is_empty()
         && ranges::good_water().is_none_or(|good| need.exceeds(good.most));
     let ban = without_ammonium::forbidden(judged)
-        .or_else(|| ammonium_forbidden.map(|basis| (format!("guidance ({})", basis.source()), basis)));
+        .or_else(|| ammonium_forbidden.map(|basis| (t!("water-guidance", source = basis.source()), basis)));
     if let Some(ban) = ban {
         if needs {
             water.conditioner = Some(without_ammonium::choose(judged, water, need, ban, findings));
@@ -149,15 +150,8 @@ pub(crate) fn judge(
     if needs && let (None, Some((id, product))) = (held, judged.of_class(AdjuvantClass::UreaAmmoniumNitrate)) {
         findings.push(Finding::note(
             Subject::Product(id.clone()),
-            format!(
-                "{} conditions water too, more weakly than ammonium sulfate; by how much is not reckoned",
-                product.name
-            ),
-            Basis::Published(
-                "Woznica, Nalewaja, Messersmith and Milkowski, Weed Technology (quinclorac with sodium and calcium); a \
-                 water laboratory of North Dakota and Minnesota, and Saskatchewan Agriculture, March 2021, name both"
-                    .to_owned(),
-            ),
+            t!("water-conditions-water-too-more-weakly-than", name = product.name),
+            Basis::Published(t!("water-woznica-nalewaja-messersmith-and-milkowski").to_owned()),
         ));
     }
 }
@@ -194,71 +188,70 @@ fn sulfate(
     };
     let labels = match ends {
         (Some(least), Some(most)) if apart => {
-            format!("{} at least and {} at most, which do not meet", least.show(units), most.show(units))
+            t!("water-at-least-and-at-most-which", least = least.show(units), most = most.show(units))
         }
         (Some(least), Some(most)) => ranges::show(least.min(most), most, units),
-        (Some(least), None) => format!("{} at least", least.show(units)),
-        (None, Some(most)) => format!("{} at most", most.show(units)),
-        (None, None) => "not typed".to_owned(),
+        (Some(least), None) => t!("water-at-least", least = least.show(units)),
+        (None, Some(most)) => t!("water-at-most", most = most.show(units)),
+        (None, None) => t!("water-not-typed").to_owned(),
     };
     let whose = match &places {
-        Some(places) => format!("label range, as typed ({places})"),
-        None => "label range, as published".to_owned(),
+        Some(places) => t!("water-label-range-as-typed", places = places),
+        None => t!("water-label-range-as-published").to_owned(),
     };
     let practice = ranges::practice().map_or_else(String::new, |range| range.show(units));
-    let mut working = Working::new(format!("Ammonium sulfate for {}: three figures", water.name))
-        .step("tied up by the ions, by the equation", need.show(units))
-        .step("North Dakota practice for most hard water", practice.clone())
+    let mut working = Working::new(t!("water-ammonium-sulfate-for-three-figures", name = water.name))
+        .step(t!("water-tied-up-by-the-ions-by"), need.show(units))
+        .step(t!("water-north-dakota-practice-for-most-hard"), practice.clone())
         .step(whose.clone(), labels.clone());
     if let Some(set) = judged.in_best_set {
-        working = working.step("in the set that suits the mix best", set.show(units));
+        working = working.step(t!("water-in-the-set-that-suits-the"), set.show(units));
     }
     if let Some(recommended) = recommended {
-        working = working.step("to plan: the most of these, within the labels' range", recommended.show(units));
+        working = working.step(t!("water-to-plan-the-most-of-these"), recommended.show(units));
     }
     workings.push(working);
     let plan = match (recommended, held) {
-        (None, _) if apart => "no rate serves both labels".to_owned(),
-        (None, _) => "the label says how much may go in".to_owned(),
+        (None, _) if apart => t!("water-no-rate-serves-both-labels").to_owned(),
+        (None, _) => t!("water-the-label-says-how-much-may").to_owned(),
         (Some(recommended), Some(held)) if !recommended.exceeds(held) => {
             let (recommended, held) = (recommended.show(units), held.show(units));
             if recommended == held {
-                format!("plan {recommended}, which the mix holds")
+                t!("water-plan-which-the-mix-holds", recommended = recommended)
             } else {
-                format!("{recommended} serves, and the mix holds {held}")
+                t!("water-serves-and-the-mix-holds", recommended = recommended, held = held)
             }
         }
-        (Some(recommended), _) => format!("plan {}", recommended.show(units)),
+        (Some(recommended), _) => t!("water-plan", recommended = recommended.show(units)),
     };
-    let mut hint = String::from("The label governs.");
+    let mut hint = String::from(t!("water-the-label-governs"));
     let mut source = SOURCE.to_owned();
     if let Some(places) = &places {
-        source = format!("{source}; label of {places}, as typed");
+        source = t!("water-label-of-as-typed", source = source, places = places);
     } else if let Some(printed) = printed {
         source.clone_from(&printed.source);
     }
     if judged.holds_active("glyphosate") {
-        hint.push_str(
-            " It may pay: nine trials in Ontario found little or no benefit with glyphosate, while velvetleaf and some \
-             other weeds respond to the ammonium itself (common practice).",
-        );
-        source.push_str("; Soltani et al. 2016");
+        hint.push_str(t!("water-it-may-pay-nine-trials-in"));
+        source.push_str(t!("water-soltani-et-al-2016"));
     }
     findings.push(
         Finding::note(
             Subject::Water(water.id.clone()),
-            format!(
-                "{}, {} hard: its ions tie up {} of ammonium sulfate, North Dakota practice is {practice}, {}; {plan}",
-                water.name,
-                hardness.show(units),
-                need.show(units),
-                match &asked.least {
-                    _ if !typed && printed.is_none() => "a label range is not typed".to_owned(),
-                    Some(_) if apart => format!("the labels ask for {labels}"),
-                    Some(_) => format!("the label asks for {labels}"),
-                    None if typed => format!("the label allows {labels}"),
-                    None => format!("labels ask for {labels}"),
+            t!(
+                "water-hard-its-ions-tie-up-of",
+                name = water.name,
+                hardness = hardness.show(units),
+                need = need.show(units),
+                practice = practice,
+                which = match &asked.least {
+                    _ if !typed && printed.is_none() => t!("water-a-label-range-is-not-typed").to_owned(),
+                    Some(_) if apart => t!("water-the-labels-ask-for", labels = labels),
+                    Some(_) => t!("water-the-label-asks-for", labels = labels),
+                    None if typed => t!("water-the-label-allows", labels = labels),
+                    None => t!("water-labels-ask-for", labels = labels),
                 },
+                plan = plan
             ),
             Basis::Published(source),
         )
@@ -284,15 +277,16 @@ fn choose_sulfate(judged: &Judged<'_>, salt: Option<MassPerVolume>, water: &Wate
     };
     let chosen = in_mix.or_else(in_shed);
     let why = match (&chosen, in_mix.is_some()) {
-        (_, true) => format!("The mix holds it, for what {} ties up", water.name),
-        (Some(_), false) => format!("It is in the shed and serves for what {} ties up", water.name),
-        (None, false) => "The shed has no ammonium sulfate; buy spray grade".to_owned(),
+        (_, true) => t!("water-the-mix-holds-it-for-what", name = water.name),
+        (Some(_), false) => t!("water-it-is-in-the-shed-and", name = water.name),
+        (None, false) => t!("water-the-shed-has-no-ammonium-sulfate").to_owned(),
     };
     ConditionerChoice {
         product: chosen.map(|(id, _)| id.clone()),
         in_mix: in_mix.is_some(),
         class: AdjuvantClass::AmmoniumSulfate,
-        name: chosen.map_or_else(|| "Ammonium sulfate, spray grade".to_owned(), |(_, product)| product.name.clone()),
+        name: chosen
+            .map_or_else(|| t!("water-ammonium-sulfate-spray-grade").to_owned(), |(_, product)| product.name.clone()),
         per_spray: salt.and_then(|salt| match chosen {
             Some((_, product)) => dose::of_salt(salt, product),
             None => Some(Dose::Dry(salt)),

@@ -7,6 +7,7 @@ use crate::farm::product::AdjuvantClass;
 use crate::farm::{Grade, Product};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::place;
+use crate::language::t;
 use crate::quantity::{Amount, AsTyped, CarrierRate, MassPerVolume, Quantity, Rate, Volume};
 
 /// What the labels of a mix say of ammonium sulfate.
@@ -70,13 +71,10 @@ pub(super) fn untold(judged: &Judged<'_>, findings: &mut Vec<Finding>) -> bool {
     findings.push(
         Finding::check(
             Subject::Product(line.product.clone()),
-            format!("How much ammonium sulfate {} holds is not typed, so it is not judged", product.name),
+            t!("water-how-much-ammonium-sulfate-holds-is", name = product.name),
             Basis::Arithmetic,
         )
-        .hint(
-            "Type its content in the shed, such as \"3.4 lb/gal\", from its label or its maker. A fertilizer grade such as \
-             8-0-0-9 does not tell it.",
-        ),
+        .hint(t!("water-type-its-content-in-the-shed")),
     );
     true
 }
@@ -89,18 +87,15 @@ pub(super) fn grade(judged: &Judged<'_>, findings: &mut Vec<Finding>) {
             findings.push(
                 Finding::check(
                     about,
-                    format!(
-                        "{} is of fertilizer grade: its impurities may tie up the herbicide and block screens",
-                        product.name
-                    ),
+                    t!("water-is-of-fertilizer-grade-its-impurities", name = product.name),
                     Basis::Practice,
                 )
-                .hint("Take spray grade, which Washington State University and Western Farm Press name, or strain it."),
+                .hint(t!("water-take-spray-grade-which-washington-state")),
             );
         } else if product.grade.is_none() && !product.is_liquid() {
             findings.push(
-                Finding::note(about, format!("The grade of {} is not typed", product.name), Basis::Practice)
-                    .hint("Spray grade dissolves without residue; type it in the shed."),
+                Finding::note(about, t!("water-the-grade-of-is-not-typed", name = product.name), Basis::Practice)
+                    .hint(t!("water-spray-grade-dissolves-without-residue-type")),
             );
         }
     }
@@ -121,12 +116,8 @@ pub(super) fn asked(judged: &Judged<'_>, held: Option<MassPerVolume>, findings: 
             let about = || Subject::Product(line.product.clone());
             if [least, most].into_iter().flatten().any(|rate| in_spray(rate.value(), carrier).is_none()) {
                 findings.push(
-                    Finding::check(
-                        about(),
-                        format!("What {} says of ammonium sulfate is no mass, so it is not compared", product.name),
-                        basis(),
-                    )
-                    .hint("Type it like \"8.5 lb/100 gal\"."),
+                    Finding::check(about(), t!("water-what-says-of-ammonium-sulfate-is", name = product.name), basis())
+                        .hint(t!("water-type-it-like-8-5-lb")),
                 );
             }
             let least = least.as_ref().and_then(|rate| in_spray(rate.value(), carrier));
@@ -138,11 +129,11 @@ pub(super) fn asked(judged: &Judged<'_>, held: Option<MassPerVolume>, findings: 
                 && names
                 && least.exceeds(held)
             {
-                let text = format!(
-                    "{} asks for at least {} of ammonium sulfate; the mix holds {}",
-                    product.name,
-                    least.show(units),
-                    held.show(units)
+                let text = t!(
+                    "water-asks-for-at-least-of-ammonium",
+                    name = product.name,
+                    least = least.show(units),
+                    held = held.show(units)
                 );
                 findings.push(if *stance == Stance::Required {
                     Finding::stop(about(), text, basis())
@@ -153,11 +144,11 @@ pub(super) fn asked(judged: &Judged<'_>, held: Option<MassPerVolume>, findings: 
             if let (Some(held), Some(most)) = (held, most)
                 && held.exceeds(most)
             {
-                let text = format!(
-                    "{} allows {} of ammonium sulfate at most; the mix holds {}",
-                    product.name,
-                    most.show(units),
-                    held.show(units)
+                let text = t!(
+                    "water-allows-of-ammonium-sulfate-at-most",
+                    name = product.name,
+                    most = most.show(units),
+                    held = held.show(units)
                 );
                 findings.push(Finding::stop(about(), text, basis()));
             }

@@ -2,6 +2,7 @@
 
 use super::WaterPlan;
 use crate::farm::{Product, ProductKind};
+use crate::language::t;
 use crate::loads::Load;
 use crate::quantity::{
     Amount, AmountPerArea, AsTyped, CarrierRate, Mass, MassPerVolume, Quantity, Share, Units, Volume,
@@ -114,19 +115,19 @@ pub fn per_load(water: &WaterPlan, loads: &[Load], units: Units) -> (Vec<LoadDos
     if salt.is_none() && choice.per_spray.is_none() {
         return (Vec::new(), None);
     }
-    let mut working = Working::new(format!("{}, as recommended for each load", choice.name));
+    let mut working = Working::new(t!("water-as-recommended-for-each-load", name = choice.name));
     if let Some(salt) = salt {
-        working = working.step("ammonium sulfate in the spray", salt.show(units));
+        working = working.step(t!("water-ammonium-sulfate-in-the-spray"), salt.show(units));
     }
     if let Some(dose) = choice.per_spray {
         match (dose, choice.content) {
             (Dose::Liquid(_), Some(content)) => {
                 let content = crate::quantity::Concentration::MassPerVolume(content, None).show(units);
-                working = working.step(format!("÷ {content} in the solution"), dose.show(units));
+                working = working.step(t!("water-in-the-solution", content = content), dose.show(units));
             }
-            (Dose::Liquid(_), None) => working = working.step("in the spray, by its label", dose.show(units)),
+            (Dose::Liquid(_), None) => working = working.step(t!("water-in-the-spray-by-its-label"), dose.show(units)),
             (Dose::Dry(content), _) if salt != Some(content) => {
-                working = working.step("of the product", dose.show(units));
+                working = working.step(t!("water-of-the-product"), dose.show(units));
             }
             (Dose::Dry(_), _) => {}
         }
@@ -144,7 +145,8 @@ pub fn per_load(water: &WaterPlan, loads: &[Load], units: Units) -> (Vec<LoadDos
                 Amount::Mass(mass) => mass.show(units),
                 Amount::Volume(volume) => volume.show(units),
             };
-            working = working.step(format!("× {} of load {}", load.new_spray().show(units), load.number), amount);
+            working = working
+                .step(t!("water-of-load", new_spray = load.new_spray().show(units), number = load.number), amount);
         }
         doses.push(dose);
     }

@@ -1,6 +1,7 @@
 //! Hardness from calcium and magnesium, and the words for it.
 
 use crate::farm::Water;
+use crate::language::t;
 use crate::quantity::number::show;
 use crate::quantity::{Hardness, IonContent};
 use crate::working::Working;
@@ -48,17 +49,17 @@ pub fn hardness(water: &Water) -> Option<Hardness> {
 
 /// How the hardness was found.
 pub(crate) fn working(water: &Water, hardness: Hardness) -> Working {
-    let title = format!("Hardness of {}", water.name);
-    let total = format!("{} ppm CaCO3", show(hardness.to_ppm(), 1));
+    let title = t!("water-hardness-of", name = water.name);
+    let total = t!("water-ppm-caco3", show = show(hardness.to_ppm(), 1));
     match (&water.calcium, &water.magnesium, &water.hardness) {
         (Some(calcium), Some(magnesium), _) => Working::new(title)
-            .step(format!("2.497 × {} ppm calcium", show(calcium.to_ppm(), 2)), show(CALCIUM * calcium.to_ppm(), 1))
+            .step(t!("water-2-497-ppm-calcium", show = show(calcium.to_ppm(), 2)), show(CALCIUM * calcium.to_ppm(), 1))
             .step(
-                format!("+ 4.118 × {} ppm magnesium", show(magnesium.to_ppm(), 2)),
+                t!("water-4-118-ppm-magnesium", show = show(magnesium.to_ppm(), 2)),
                 show(MAGNESIUM * magnesium.to_ppm(), 1),
             )
-            .step("hardness (Standard Methods 2340 B)", total),
-        (_, _, Some(stated)) => Working::new(title).step(format!("as stated: {}", stated.text()), total),
-        _ => Working::new(title).step("from the one ion stated", total),
+            .step(t!("water-hardness-standard-methods-2340-b"), total),
+        (_, _, Some(stated)) => Working::new(title).step(t!("water-as-stated", stated = stated.text()), total),
+        _ => Working::new(title).step(t!("water-from-the-one-ion-stated"), total),
     }
 }

@@ -1,6 +1,7 @@
 //! Water: hardness, how much ammonium sulfate its ions tie up, from where on it matters for the mix, which conditioner
 //! serves, and blending two waters.
 
+use crate::language::t;
 pub mod blend;
 pub mod carrier;
 mod classes;
@@ -55,19 +56,15 @@ pub(crate) fn judge(
     let about_pass = Subject::Pass(pass_id.clone());
     if pass.water.is_empty() {
         findings.push(
-            Finding::check(about_pass, "No water is chosen, so its hardness is not judged", Basis::Arithmetic)
-                .hint("Choose the water in the heading line of the pass."),
+            Finding::check(about_pass, t!("water-no-water-is-chosen-so-its"), Basis::Arithmetic)
+                .hint(t!("water-choose-the-water-in-the-heading")),
         );
         return WaterPlan::default();
     }
     let Some(water) = farm.waters.get(&pass.water) else {
         findings.push(
-            Finding::stop(
-                about_pass,
-                format!("The pass takes water \"{}\", which is not in the shed", pass.water),
-                Basis::Arithmetic,
-            )
-            .hint("Choose another water, or add it in the shed."),
+            Finding::stop(about_pass, t!("water-the-pass-takes-water-which-is", water = pass.water), Basis::Arithmetic)
+                .hint(t!("water-choose-another-water-or-add-it")),
         );
         return WaterPlan::default();
     };
@@ -78,10 +75,10 @@ pub(crate) fn judge(
         findings.push(
             Finding::check(
                 about.clone(),
-                format!("{} has no analysis, so its need of conditioner is not known", water.name),
+                t!("water-has-no-analysis-so-its-need", name = water.name),
                 Basis::Arithmetic,
             )
-            .hint("Type calcium and magnesium, or the hardness, from a laboratory report."),
+            .hint(t!("water-type-calcium-and-magnesium-or-the")),
         );
     }
     if let (Some(calcium), Some(magnesium), Some(stated)) = (&water.calcium, &water.magnesium, &water.hardness) {
@@ -89,11 +86,11 @@ pub(crate) fn judge(
         if (reckoned.to_ppm() - stated.to_ppm()).abs() > 0.1 * stated.to_ppm().max(20.0) {
             findings.push(Finding::check(
                 about.clone(),
-                format!(
-                    "{}: calcium and magnesium make {}, the report states {}; the plan uses the ions",
-                    water.name,
-                    reckoned.show(farm.units),
-                    stated.show(farm.units)
+                t!(
+                    "water-calcium-and-magnesium-make-the-report",
+                    name = water.name,
+                    reckoned = reckoned.show(farm.units),
+                    stated = stated.show(farm.units)
                 ),
                 Basis::Arithmetic,
             ));
@@ -103,11 +100,7 @@ pub(crate) fn judge(
         if !need.missing.is_empty() {
             findings.push(Finding::note(
                 about,
-                format!(
-                    "The analysis of {} does not state {}; the need counts none of it",
-                    water.name,
-                    need.missing.join(", ")
-                ),
+                t!("water-the-analysis-of-does-not-state", name = water.name, missing = need.missing.join(", ")),
                 Basis::Arithmetic,
             ));
         }
@@ -192,12 +185,12 @@ pub(crate) fn judge_mix(
     if water.bicarbonate.is_none() && !concerned.is_empty() && plan.hardness.is_some() {
         findings.push(Finding::note(
             about(),
-            format!(
-                "The analysis of {} does not state bicarbonate, which matters for {}",
-                water.name,
-                concerned.join(", ")
+            t!(
+                "water-the-analysis-of-name-does-not-state-bicarbonate-which",
+                name = water.name,
+                concerned = concerned.join(", ")
             ),
-            Basis::Published("ChemCert Australia; Saskatchewan Agriculture, March 2021".to_owned()),
+            Basis::Published(t!("water-chemcert-australia-saskatchewan-agriculture").to_owned()),
         ));
     }
 }

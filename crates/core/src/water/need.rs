@@ -1,5 +1,6 @@
 //! How much ammonium sulfate the ions of a water tie up, by the published equation.
 
+use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -118,7 +119,7 @@ pub fn need(water: &Water) -> Option<ConditionerNeed> {
 
 /// How the need was found.
 pub(crate) fn working(water: &Water, need: &ConditionerNeed, units: Units) -> Working {
-    let mut working = Working::new(format!("Ammonium sulfate tied up by {}", water.name));
+    let mut working = Working::new(t!("water-ammonium-sulfate-tied-up-by", name = water.name));
     let ions = [
         ("potassium", &water.potassium),
         ("sodium", &water.sodium),
@@ -135,14 +136,14 @@ pub(crate) fn working(water: &Water, need: &ConditionerNeed, units: Units) -> Wo
         }
     }
     if need.without_iron == need.without_iron_most {
-        working = working.step("without iron", need.without_iron.show(units));
+        working = working.step(t!("water-without-iron"), need.without_iron.show(units));
     } else {
         working = working
-            .step("hardness all calcium or all magnesium, least", need.without_iron.show(units))
+            .step(t!("water-hardness-all-calcium-or-all-magnesium"), need.without_iron.show(units))
             .step("most", need.without_iron_most.show(units));
     }
     if let (Some(iron), Some(with)) = (&water.iron, need.with_iron) {
-        working = working.step(format!("+ 0.042 × {} ppm iron", show(iron.to_ppm(), 2)), with.show(units));
+        working = working.step(t!("water-0-042-ppm-iron", show = show(iron.to_ppm(), 2)), with.show(units));
     }
     working
 }

@@ -1,5 +1,6 @@
 //! From where on a water matters, for which actives and at which rates: the rows of `assets/water-thresholds.csv`.
 
+use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -358,8 +359,8 @@ impl Threshold {
     pub(super) fn show_limit(&self, units: Units) -> String {
         let limit = self.limit.show(units);
         match self.rate {
-            Some(AtRate::AtMost(_)) => format!("{limit} (glyphosate at low rates)"),
-            Some(AtRate::Above(_)) => format!("{limit} (glyphosate at higher rates)"),
+            Some(AtRate::AtMost(_)) => t!("water-glyphosate-at-low-rates", limit = limit),
+            Some(AtRate::Above(_)) => t!("water-glyphosate-at-higher-rates", limit = limit),
             None => limit,
         }
     }

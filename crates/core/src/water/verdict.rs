@@ -6,6 +6,7 @@
 use super::thresholds::{Factor, Hit, Measure, Mixed, Threshold, push, table};
 use crate::farm::Water;
 use crate::finding::{Basis, Finding, Level, Subject};
+use crate::language::t;
 use crate::quantity::Units;
 
 /// What a water comes to for a mix, in one factor.
@@ -82,27 +83,53 @@ impl Verdict {
         let (first, last) = (self.first.show_limit(units), self.last.show_limit(units));
         let spread = self.last.limit.size() > self.first.limit.size();
         let text = match self.factor {
-            Factor::Hardness if spread => format!(
-                "{name} is {found} hard, which may tie up {concerns}; some publications treat water above {first}, others \
-                 only above {last}"
+            Factor::Hardness if spread => t!(
+                "water-is-hard-which-may-tie-up",
+                name = name,
+                found = found,
+                concerns = concerns,
+                first = first,
+                last = last
             ),
-            Factor::Hardness => format!("{name} is {found} hard, which may tie up {concerns}; the limit is {first}"),
-            Factor::Bicarbonate if spread => format!(
-                "{name} holds {found} of bicarbonate, which may weaken {concerns}; some publications advise from {first} \
-                 on, others only from {last}"
+            Factor::Hardness => t!(
+                "water-name-is-found-hard-which-may-tie-up-concerns",
+                name = name,
+                found = found,
+                concerns = concerns,
+                first = first
+            ),
+            Factor::Bicarbonate if spread => t!(
+                "water-holds-of-bicarbonate-which-may-weaken",
+                name = name,
+                found = found,
+                concerns = concerns,
+                first = first,
+                last = last
             ),
             Factor::Bicarbonate => {
-                format!("{name} holds {found} of bicarbonate, which may weaken {concerns}; the limit is {first}")
+                t!(
+                    "water-name-holds-found-of-bicarbonate-which-may-weaken",
+                    name = name,
+                    found = found,
+                    concerns = concerns,
+                    first = first
+                )
             }
             Factor::Iron => {
-                format!("{name} holds {found} of iron, which may weaken {concerns}; trouble is expected above {first}")
-            }
-            Factor::Acidity => format!("{name} has {found}, which may not suit {concerns}; the limit is {first}"),
-            Factor::Clarity => format!("{name} is {found}, and soil in the water ties up {concerns}"),
-            Factor::Conductivity => {
-                format!(
-                    "{name} has a conductivity of {found}, so it holds much salt of some kind; the limit is {first}"
+                t!(
+                    "water-holds-of-iron-which-may-weaken",
+                    name = name,
+                    found = found,
+                    concerns = concerns,
+                    first = first
                 )
+            }
+            Factor::Acidity => {
+                t!("water-has-which-may-not-suit-the", name = name, found = found, concerns = concerns, first = first)
+            }
+            Factor::Clarity => t!("water-is-and-soil-in-the-water", name = name, found = found, concerns = concerns),
+            Factor::Conductivity => {
+                t!("water-has-a-conductivity-of-so-it", name = name, found = found, first = first)
             }
         };
         let mut says: Vec<&str> = Vec::new();
@@ -116,7 +143,7 @@ impl Verdict {
             hint.push_str(". ");
         }
         if self.unclear {
-            hint.push_str("Whether it is an amine or an ester is not typed; amines and other salts alone are meant. ");
+            hint.push_str(t!("water-whether-it-is-an-amine-or"));
         }
         let mut sources: Vec<&str> = Vec::new();
         for row in [self.first, self.last].into_iter().chain(self.passed.iter().copied()) {
@@ -133,6 +160,6 @@ fn listed(names: &[String]) -> String {
     match names {
         [] => String::new(),
         [one] => one.clone(),
-        [many @ .., last] => format!("{} and {last}", many.join(", ")),
+        [many @ .., last] => t!("water-and", many = many.join(", "), last = last),
     }
 }

@@ -9,19 +9,20 @@ use crate::farm::{Formulation, Product, ProductKind, Statement};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::names::list;
 use crate::label::place;
+use crate::language::t;
 use crate::mix::line::per_area;
 use crate::quantity::{AsTyped, MassPerVolume, Quantity, Rate};
 
 /// The label that forbids ammonium in this mix, and its basis. A statement whose condition is not known here counts.
 pub(super) fn forbidden(judged: &Judged<'_>) -> Option<(String, Basis)> {
-    let mut salt = Product::new("ammonium sulfate", ProductKind::Conditioner, Formulation::SG);
+    let mut salt = Product::new(t!("water-ammonium-sulfate"), ProductKind::Conditioner, Formulation::SG);
     salt.class = Some(AdjuvantClass::AmmoniumSulfate);
     judged.products().find_map(|(_, product)| {
         product
             .label
             .iter()
             .find(|statement| judged.applies(statement) && forbids(statement, &salt))
-            .map(|statement| (format!("the label of {}", product.name), Basis::Label(place(product, statement))))
+            .map(|statement| (t!("water-the-label-of", name = product.name), Basis::Label(place(product, statement))))
     })
 }
 
@@ -59,28 +60,26 @@ pub(super) fn choose(
     let chosen = in_mix.or_else(in_shed);
     let (least, most) = chosen.map_or((None, None), |(_, product)| label_dose(judged, product));
     let rate = match (least, most) {
-        (Some(least), Some(most)) if least != most => format!("{} to {}", least.show(units), most.show(units)),
+        (Some(least), Some(most)) if least != most => {
+            t!("water-least-to-most", least = least.show(units), most = most.show(units))
+        }
         (Some(one), _) | (None, Some(one)) => one.show(units),
         (None, None) => String::new(),
     };
     let about = Subject::Water(water.id.clone());
-    let tied = format!(
-        "{} ties up what {} of ammonium sulfate would free, and {who} speaks against ammonium",
-        water.name,
-        need.show(units)
-    );
+    let tied = t!("water-ties-up-what-of-ammonium-sulfate", name = water.name, need = need.show(units), who = who);
     let (why, finding) = match (chosen, in_mix.is_some()) {
         (Some((_, product)), true) => {
-            let why = format!("{tied}; {} in the mix holds none", product.name);
+            let why = t!("water-in-the-mix-holds-none", tied = tied, name = product.name);
             (why.clone(), Finding::note(about, why, basis.clone()))
         }
         (Some((_, product)), false) => {
-            let by = if rate.is_empty() { String::new() } else { format!(", {rate} by its label") };
-            let why = format!("{tied}; {} of the shed conditions without it{by}", product.name);
+            let by = if rate.is_empty() { String::new() } else { t!("water-by-its-label", rate = rate) };
+            let why = t!("water-of-the-shed-conditions-without-it", tied = tied, name = product.name, by = by);
             let hint = if rate.is_empty() {
-                "Type its label's rate in the shed, and read whether the partners' labels accept it."
+                t!("water-type-its-labels-rate-in-the")
             } else {
-                "Read whether the partners' labels accept it, then add it to the mix."
+                t!("water-read-whether-the-partners-labels-accept")
             };
             (why.clone(), Finding::check(about, why, basis.clone()).hint(hint))
         }
@@ -90,8 +89,8 @@ pub(super) fn choose(
                 .filter(|(_, product)| product.kind.is_pesticide())
                 .map(|(_, product)| product.name.as_str())
                 .collect();
-            let why = format!("{tied}; the shed has no conditioner without ammonium that suits");
-            let hint = format!("Buy one whose label is accepted by {}.", partners.join(", "));
+            let why = t!("water-the-shed-has-no-conditioner-without", tied = tied);
+            let hint = t!("water-buy-one-whose-label-is-accepted", partners = partners.join(", "));
             (why.clone(), Finding::check(about, why, basis.clone()).hint(hint))
         }
     };
@@ -100,7 +99,8 @@ pub(super) fn choose(
         product: chosen.map(|(id, _)| id.clone()),
         in_mix: in_mix.is_some(),
         class: CLASS,
-        name: chosen.map_or_else(|| "Conditioner without ammonium".to_owned(), |(_, product)| product.name.clone()),
+        name: chosen
+            .map_or_else(|| t!("water-conditioner-without-ammonium").to_owned(), |(_, product)| product.name.clone()),
         per_spray: least.or(most),
         per_spray_most: most,
         content: None,

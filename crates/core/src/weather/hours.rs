@@ -4,6 +4,7 @@
 //! long enough: an early start keeps the rest of the day for what goes wrong. Where a label goes by the sun, an hour that the sun's
 //! time cuts is forbidden as a whole in the list of hours, and its free part counts for the spans, to the minute inside.
 
+use crate::language::t;
 use std::sync::Arc;
 
 use jiff::civil::{Date, DateTime};
@@ -152,7 +153,7 @@ pub(crate) fn judge(
     findings: &mut Vec<Finding>,
 ) -> Hours {
     if let Some(misfit) = farm.place.as_ref().and_then(|place| sun::misfit(place, pass.date)) {
-        let text = format!("{}, so sunrise, sunset and inversions by the sun cannot be told", misfit.text);
+        let text = t!("weather-so-sunrise-sunset-and-inversions-by", text = misfit.text);
         let offers = farm.place.as_ref().map(|place| plausible::for_zone(place, pass.date)).unwrap_or_default();
         findings.push(Finding::check(Subject::Farm, text, Basis::Arithmetic).hint(misfit.hint).offering(offers));
     }
@@ -178,7 +179,7 @@ fn say(farm: &Farm, pass_id: &Id, pass: &Pass, outlook: &Outlook, hours: &Hours,
         findings.push(
             Finding::check(
                 Subject::Farm,
-                format!("Sunrise and sunset cannot be told, and {} goes by them", limit.basis),
+                t!("weather-sunrise-and-sunset-cannot-be-told", basis = limit.basis),
                 limit.basis.clone(),
             )
             .hint(format!("{problem}.")),
@@ -190,13 +191,17 @@ fn say(farm: &Farm, pass_id: &Id, pass: &Pass, outlook: &Outlook, hours: &Hours,
         let binding = most_binding(hours);
         let doubtful = hours.hours.iter().filter(|hour| hour.verdict == Verdict::Doubtful).count();
         let because = binding.map_or_else(String::new, |(limit, count)| {
-            format!("; most hours fail at: {} ({count} of {})", limit.text(), hours.hours.len())
+            t!("weather-most-hours-fail-at-of", limit = limit.text(), count = count, hours = hours.hours.len())
         });
-        let doubt = if doubtful == 0 { String::new() } else { format!(", {doubtful} are doubtful") };
+        let doubt = if doubtful == 0 { String::new() } else { t!("weather-are-doubtful", doubtful = doubtful) };
         let basis = binding.map_or(Basis::Arithmetic, |(limit, _)| limit.basis.clone());
         findings.push(
-            Finding::check(about(), format!("No hour of {day} is allowed in the forecast{doubt}{because}"), basis)
-                .hint(later(farm, pass, hours.needs)),
+            Finding::check(
+                about(),
+                t!("weather-no-hour-of-is-allowed-in", day = day, doubt = doubt, because = because),
+                basis,
+            )
+            .hint(later(farm, pass, hours.needs)),
         );
         return;
     }
@@ -206,14 +211,17 @@ fn say(farm: &Farm, pass_id: &Id, pass: &Pass, outlook: &Outlook, hours: &Hours,
         findings.push(
             Finding::check(
                 about(),
-                format!(
-                    "The pass takes {needs}; the longest span of allowed hours on {day} is {}, enough for {} of it{midnight}",
-                    span.words(),
-                    Share::from_percent(share.to_percent().floor()).show(farm.units)
+                t!(
+                    "weather-the-pass-takes-the-longest-span",
+                    needs = needs,
+                    day = day,
+                    span = span.words(),
+                    floor = Share::from_percent(share.to_percent().floor()).show(farm.units),
+                    midnight = midnight
                 ),
                 Basis::Arithmetic,
             )
-            .hint(format!("Split the pass, or move it. {}", later(farm, pass, hours.needs))),
+            .hint(t!("weather-split-the-pass-or-move-it", later = later(farm, pass, hours.needs))),
         );
     }
     if let Some(start) = pass.start {
@@ -224,7 +232,7 @@ fn say(farm: &Farm, pass_id: &Id, pass: &Pass, outlook: &Outlook, hours: &Hours,
             _ => hour.verdict,
         };
         let (verdict, because, basis) = match hour.filter(|hour| at < end_of(hour.at)) {
-            None => ("not in the forecast", String::new(), Basis::Arithmetic),
+            None => (t!("weather-not-in-the-forecast"), String::new(), Basis::Arithmetic),
             Some(hour) if inside(hour) == Verdict::Allowed => return,
             Some(hour) => {
                 let first = hour.binds.first().and_then(|(place, _)| hours.limits.get(*place));
@@ -233,11 +241,16 @@ fn say(farm: &Farm, pass_id: &Id, pass: &Pass, outlook: &Outlook, hours: &Hours,
             }
         };
         let because = if because.is_empty() { because } else { format!(": {because}") };
-        let hint = hours.best.map_or_else(String::new, |span| format!("Allowed from {}.", span.words()));
+        let hint = hours.best.map_or_else(String::new, |span| t!("weather-allowed-from", span = span.words()));
         findings.push(
             Finding::check(
                 about(),
-                format!("The pass is to begin at {}; that hour is {verdict}{because}", start.strftime("%H:%M")),
+                t!(
+                    "weather-the-pass-is-to-begin-at",
+                    strftime = start.strftime("%H:%M"),
+                    verdict = verdict,
+                    because = because
+                ),
                 basis,
             )
             .hint(hint),
@@ -252,19 +265,21 @@ fn slips(farm: &Farm, day: Date, findings: &mut Vec<Finding>) {
     let Some((first, humidity)) = wrong.next().and_then(|hour| Some((hour, hour.humidity.as_ref()?))) else { return };
     let others = match wrong.count() {
         0 => String::new(),
-        others => format!(", and {others} more above 100 %"),
+        others => t!("weather-and-more-above-100", others = others),
     };
     findings.push(
         Finding::check(
             Subject::Farm,
-            format!(
-                "The forecast has a humidity of {humidity} at {} on {day}{others}; air holds no more than 100 %, so it is taken \
-                 as not known",
-                first.at.strftime("%H:%M")
+            t!(
+                "weather-the-forecast-has-a-humidity-of",
+                humidity = humidity,
+                strftime = first.at.strftime("%H:%M"),
+                day = day,
+                others = others
             ),
             Basis::Arithmetic,
         )
-        .hint("Mend it with the hours of the forecast."),
+        .hint(t!("weather-mend-it-with-the-hours-of")),
     );
 }
 
@@ -279,7 +294,11 @@ fn no_sun(farm: &Farm, outlook: &Outlook, day: Date) -> Option<String> {
     if outlook.knows_the_sun() || sun::misfit(&place, day).is_some() {
         return None;
     }
-    place.position().err().or_else(|| sun::zone(&place).err()).or_else(|| Some("That day is out of reach".to_owned()))
+    place
+        .position()
+        .err()
+        .or_else(|| sun::zone(&place).err())
+        .or_else(|| Some(t!("weather-that-day-is-out-of-reach").to_owned()))
 }
 
 /// The limit that most hours fail at, with how many.
@@ -316,13 +335,13 @@ fn later(farm: &Farm, pass: &Pass, needs: Option<Duration>) -> String {
         let on_that_day = Pass { date: day, start: None, ..pass.clone() };
         let hours = of_day(&outlook, &limits::of(farm, &on_that_day).into(), day, needs, None);
         if let Some(span) = hours.best {
-            return format!("The forecast allows it on {day}, {}.", span.words());
+            return t!("weather-the-forecast-allows-it-on", day = day, span = span.words());
         }
     }
     if outlook.hours.is_empty() {
-        "The forecast ends with this day.".to_owned()
+        t!("weather-the-forecast-ends-with-this-day").to_owned()
     } else {
-        "No later day of the forecast allows it.".to_owned()
+        t!("weather-no-later-day-of-the-forecast").to_owned()
     }
 }
 
@@ -346,7 +365,8 @@ pub const GOES_ON: &str = "the last span ends with the day, and the hours of the
 impl Hours {
     /// How long the pass takes and what that counts: "3 h 28 min, filling and road counted". `None` where it is not known.
     pub fn takes(&self, units: Units) -> Option<String> {
-        let counted = if self.counted.is_empty() { String::new() } else { format!(", {} counted", self.counted) };
+        let counted =
+            if self.counted.is_empty() { String::new() } else { t!("weather-counted", counted = self.counted) };
         Some(format!("{}{counted}", self.needs?.show(units)))
     }
 

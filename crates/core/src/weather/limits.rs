@@ -13,6 +13,7 @@ use crate::farm::{Farm, Field, Pass, Shape, SunTime, Surrounding};
 use crate::finding::Basis;
 use crate::ground::{self, Directions, named, side_on_card, strips};
 use crate::label::{buffer, weather, when};
+use crate::language::t;
 use crate::language::{Say, say};
 use crate::quantity::{AsTyped, Bearing, Length, Quantity, Share, Speed, Temperature, TemperatureSpan, Units};
 
@@ -227,9 +228,12 @@ fn in_words(rank: Rank, limit: Limit, units: Units) -> Limit {
         (Kind::MostGust(_), Rank::Follows) => Limit {
             said: Say::all([say("card-as-its-wind").with("limit", words), doubts], " "),
             basis: match (limit.basis, practice::source("gust_as_wind")) {
-                (Basis::Label(at), Basis::Published(source)) => {
-                    Basis::Label(format!("{at}, which names no gust ({}: {source})", practice::why("gust_as_wind")))
-                }
+                (Basis::Label(at), Basis::Published(source)) => Basis::Label(t!(
+                    "weather-which-names-no-gust",
+                    at = at,
+                    why = practice::why("gust_as_wind"),
+                    source = source
+                )),
                 (basis, _) => basis,
             },
             ..limit
@@ -563,7 +567,7 @@ pub(crate) fn reason(limit: &Limit, outlook: &Outlook, at: usize, hour: &Seen, u
     if speaks_in(limit, &hour.air).is_some() {
         reason
     } else {
-        format!("{reason}, and the forecast has no air to tell whether that holds")
+        t!("weather-and-the-forecast-has-no-air", reason = reason)
     }
 }
 
@@ -572,7 +576,7 @@ fn outside(limit: &Limit, outlook: &Outlook, at: usize, hour: &Seen, units: Unit
     let text = &limit.text();
     let found = |word: &str, value: Option<String>| match value {
         Some(value) => format!("{word} {value}; {text}"),
-        None => format!("the forecast has no {word}; {text}"),
+        None => t!("weather-the-forecast-has-no", word = word, text = text),
     };
     match &limit.kind {
         Kind::MostWind(_) | Kind::LeastWind(_) => found("wind", air.wind.map(|wind| wind.show(units))),
@@ -585,37 +589,38 @@ fn outside(limit: &Limit, outlook: &Outlook, at: usize, hour: &Seen, units: Unit
         },
         Kind::NotToward { winds: None, .. } => text.clone(),
         Kind::NotToward { .. } => match air.wind_from {
-            Some(from) => format!("wind from {}; {text}", from.show(units)),
-            None => format!("the forecast has no direction of the wind; {text}"),
+            Some(from) => t!("weather-wind-from", from = from.show(units), text = text),
+            None => t!("weather-the-forecast-has-no-direction-of", text = text),
         },
         Kind::MostAir(_) | Kind::LeastAir(_) => found("air", air.temperature.map(|air| air.show(units))),
         Kind::MostHumidity(_) | Kind::LeastHumidity(_) => match air.humidity {
-            Some(humidity) => format!("humidity {}; {text}", humidity.show_whole()),
-            None => format!("the forecast has no humidity, or none that can be; {text}"),
+            Some(humidity) => t!("weather-humidity", show_whole = humidity.show_whole(), text = text),
+            None => t!("weather-the-forecast-has-no-humidity-or", text = text),
         },
         Kind::MostDeltaT(_) | Kind::LeastDeltaT(_) => match air.delta_t {
-            Some(span) => format!("Delta T {}; {text}", span.show(units)),
-            None => format!("Delta T cannot be told without air and humidity; {text}"),
+            Some(span) => t!("weather-delta-t", span = span.show(units), text = text),
+            None => t!("weather-delta-t-cannot-be-told-without", text = text),
         },
         Kind::NoInversion => match hour.sky.inversion.first() {
             Some((sign, basis)) => format!("{sign} ({basis}); {text}"),
-            None => format!("where the sun stands cannot be told, so neither can an inversion; {text}"),
+            None => t!("weather-where-the-sun-stands-cannot-be", text = text),
         },
         Kind::Daylight { .. } if outlook.sun.is_none() => {
-            format!("sunrise and sunset cannot be told before the farm's place and zone are typed and fit; {text}")
+            t!("weather-sunrise-and-sunset-cannot-be-told-before-the-farms", text = text)
         }
         Kind::Daylight { .. } => match outlook.sun(hour.sky.at.date()) {
-            Some(sun) => format!(
-                "the sun rises at {} and sets at {}; {text}",
-                sun.from.strftime("%H:%M"),
-                sun.to.strftime("%H:%M")
+            Some(sun) => t!(
+                "weather-the-sun-rises-at-and-sets",
+                strftime = sun.from.strftime("%H:%M"),
+                strftime2 = sun.to.strftime("%H:%M"),
+                text = text
             ),
-            None => format!("the sun does not rise or does not set that day; {text}"),
+            None => t!("weather-the-sun-does-not-rise-or", text = text),
         },
         Kind::RainFree { hours } => match outlook.rain(at, *hours) {
-            Rain::Yes => format!("rain is in the forecast; {text}"),
-            Rain::Likely => format!("rain is likely; {text}"),
-            _ => format!("the forecast does not tell of rain that long; {text}"),
+            Rain::Yes => t!("weather-rain-is-in-the-forecast", text = text),
+            Rain::Likely => t!("weather-rain-is-likely", text = text),
+            _ => t!("weather-the-forecast-does-not-tell-of", text = text),
         },
     }
 }

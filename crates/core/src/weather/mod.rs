@@ -4,6 +4,7 @@
 //! The way is straight: [`psychro`] gives the wet bulb and [`sun`] the sun's times; [`sky`] makes of each hour of the forecast what it
 //! comes to; [`limits`] gathers what binds a pass, over the usual limits of [`practice`]; [`hours`] holds one against the other.
 
+use crate::language::t;
 pub mod hours;
 pub mod limits;
 pub mod practice;
@@ -132,7 +133,7 @@ impl Span {
     /// By the clock: "09:00 to 14:00". A span that ends with its day ends at 24:00.
     pub fn words(self) -> String {
         let [from, to] = self.ends();
-        format!("{from} to {to}")
+        t!("weather-to", from = from, to = to)
     }
 
     /// With its end at the whole minute at or after it: work that ends at 10:36:20 is not done at 10:36.

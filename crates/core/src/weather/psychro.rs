@@ -9,6 +9,7 @@
 //! the air stays liquid some degrees below freezing; and a bulb that changes to ice at 0 °C would make Delta T jump by 0.3 °C
 //! there. Psychrometers that freeze, and the published equations for them, read otherwise below 0 °C.
 
+use crate::language::t;
 use crate::quantity::{Length, Pressure, Quantity, Share, Temperature, TemperatureSpan, Units};
 use crate::working::Working;
 
@@ -159,16 +160,16 @@ pub fn stull(air: Temperature, humidity: Share) -> Option<Temperature> {
 /// How Delta T comes about, with the short formula beside it; `None` where it cannot be told.
 pub fn working(air: Temperature, humidity: Share, pressure: Pressure, units: Units) -> Option<Working> {
     let bulb = wet_bulb(air, humidity, pressure)?;
-    let mut working = Working::new("Delta T")
+    let mut working = Working::new(t!("weather-delta-t-625"))
         .step("air", air.show(units))
-        .step("relative humidity", humidity.show(units))
-        .step("pressure of the air at the farm's height", format!("{:.1} kPa", pressure.to_pascals() / 1000.0))
-        .step("wet bulb, ASHRAE Handbook of Fundamentals", bulb.show(units))
-        .step("Delta T: air less wet bulb", (air - bulb).show(units));
+        .step(t!("weather-relative-humidity"), humidity.show(units))
+        .step(t!("weather-pressure-of-the-air-at-the"), format!("{:.1} kPa", pressure.to_pascals() / 1000.0))
+        .step(t!("weather-wet-bulb-ashrae-handbook-of-fundamentals"), bulb.show(units))
+        .step(t!("weather-delta-t-air-less-wet-bulb"), (air - bulb).show(units));
     if let Some(short) = stull(air, humidity) {
         working = working.step(
-            "for comparison, wet bulb by Stull (2011), for sea level, within -1 and +0.65 °C",
-            format!("{}, Delta T {}", short.show(units), (air - short).show(units)),
+            t!("weather-for-comparison-wet-bulb-by-stull"),
+            t!("weather-short-delta-t-air", short = short.show(units), air = (air - short).show(units)),
         );
     }
     Some(working)

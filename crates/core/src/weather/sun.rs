@@ -5,6 +5,7 @@
 //! Sunrise and sunset are those of the sun's upper edge at sea level with 34 minutes of arc of refraction: hills and the weather
 //! shift what is seen by minutes.
 
+use crate::language::t;
 use jiff::Timestamp;
 use jiff::civil::{Date, DateTime};
 use jiff::tz::{TimeZone, TimeZoneDatabase};
@@ -31,11 +32,9 @@ const EVER: Second = i64::MAX / 4;
 pub fn zone(place: &Place) -> Result<TimeZone, String> {
     let name = place.zone.trim();
     if name.is_empty() {
-        return Err("The farm's time zone is not typed; type it in the shed, such as \"America/Chicago\"".to_owned());
+        return Err(t!("weather-the-farms-time-zone-is-not").to_owned());
     }
-    TimeZoneDatabase::bundled().get(name).map_err(|_| {
-        format!("\"{name}\" is no time zone known here; type one such as \"America/Chicago\" or \"Europe/Berlin\" in the shed")
-    })
+    TimeZoneDatabase::bundled().get(name).map_err(|_| t!("weather-is-no-time-zone-known-here", name = name))
 }
 
 /// How far the sun's noon may lie from twelve by the standard time of a zone, in hours. The zone that stretches furthest today puts it
@@ -65,23 +64,23 @@ pub fn misfit(place: &Place, day: Date) -> Option<Misfit> {
     let typed = place.longitude.trim();
     let (turned, swapped) = (off(-east), off(north));
     let hint = if turned.min(swapped) > MOST_OFF {
-        "Mend the longitude or the time zone in the shed, on the page of the farm; west is typed with a minus."
-            .to_owned()
+        t!("weather-mend-the-longitude-or-the-time").to_owned()
     } else if swapped < turned {
-        "Latitude and longitude may stand in each other's box; see the page of the farm in the shed.".to_owned()
+        t!("weather-latitude-and-longitude-may-stand-in").to_owned()
     } else if east > 0.0 {
-        format!("West is typed with a minus: \"{}\". Mend it in the shed, on the page of the farm.", -east)
+        t!("weather-west-is-typed-with-a-minus", east = -east)
     } else {
-        format!("East is typed without a minus: \"{}\". Mend it in the shed, on the page of the farm.", -east)
+        t!("weather-east-is-typed-without-a-minus", east = -east)
     };
     #[allow(clippy::cast_possible_truncation)] // Minutes of a day.
     let noon = ((12.0 - off_noon(east, standard)) * 60.0).round().rem_euclid(1440.0) as i32;
     Some(Misfit {
-        text: format!(
-            "The longitude {typed} does not fit the time zone {}: the sun would stand highest at {:02}:{:02} by its clock",
-            place.zone.trim(),
-            noon / 60,
-            noon % 60
+        text: t!(
+            "weather-the-longitude-does-not-fit-the",
+            typed = typed,
+            zone = place.zone.trim(),
+            noon = format_args!("{:02}", noon / 60),
+            noon2 = format_args!("{:02}", noon % 60)
         ),
         hint,
     })

@@ -1,6 +1,7 @@
 //! The backups of the open farm: what each held, and putting one in the place of what is open.
 
 use std::path::PathBuf;
+use tankard_core::t;
 
 use egui::{CentralPanel, Frame, Label, Margin, Panel, ScrollArea, Ui};
 use jiff::civil::DateTime;
@@ -59,16 +60,13 @@ impl Desk {
         });
         CentralPanel::default().frame(ground).show(ui, |ui| {
             ui.horizontal(|ui| {
-                ui.label(look::title("Backups"));
-                if boxes::act(ui, "Back to the farm").clicked() {
+                ui.label(look::title(t!("app-backups")));
+                if boxes::act(ui, t!("app-back-to-the-farm")).clicked() {
                     is_open = false;
                 }
             });
             if self.document.path().is_none() {
-                boxes::say(
-                    ui,
-                    "This farm was never saved. From the second save on, what the file held before is kept.",
-                );
+                boxes::say(ui, t!("app-this-farm-was-never-saved-from"));
                 return;
             }
             ScrollArea::vertical().id_salt("backup").auto_shrink(false).show(ui, |ui| {
@@ -90,7 +88,7 @@ impl Desk {
         }
         state.asked = Some(asked.clone());
         let open = self.document.snapshot();
-        let task = Task::looks(format!("Reading the backup {}", name_of(&path)), "The backup was not read")
+        let task = Task::looks(t!("app-reading-the-backup", path = name_of(&path)), t!("app-the-backup-was-not-read"))
             .counting("entry", "entries")
             .in_place(BACKUP);
         self.start(
@@ -117,7 +115,7 @@ impl Desk {
     /// What the chosen backup holds; gives whether it was put in the place of what is open.
     fn chosen_backup(&mut self, ui: &mut Ui, state: &mut State) -> bool {
         let Some(backup) = state.list.iter().find(|backup| Some(&backup.path) == state.chosen.as_ref()) else {
-            boxes::say(ui, "There is no backup yet. From the second save on, what the file held before is kept.");
+            boxes::say(ui, t!("app-there-is-no-backup-yet-from"));
             return false;
         };
         ui.add_space(look::GRID);
@@ -127,38 +125,34 @@ impl Desk {
         let read = state.read.as_ref().filter(|((path, _), _)| *path == backup.path);
         let Some((_, read)) = read else {
             if self.is_at_work(BACKUP) {
-                boxes::say(ui, "It is being read…");
-            } else if boxes::act(ui, "Read it").clicked() {
+                boxes::say(ui, t!("app-it-is-being-read"));
+            } else if boxes::act(ui, t!("app-read-it")).clicked() {
                 state.asked = None;
             }
             return false;
         };
         match read {
             Err(why) => {
-                ui.add(Label::new(format!("It cannot be read: {why}")).wrap());
+                ui.add(Label::new(t!("app-it-cannot-be-read", why = why)).wrap());
                 false
             }
             Ok((_, lines)) if lines.is_empty() => {
-                ui.label("It holds what is open here");
+                ui.label(t!("app-it-holds-what-is-open-here"));
                 false
             }
             Ok((farm, lines)) => {
-                ui.label(look::strong("What it has otherwise than what is open here"));
+                ui.label(look::strong(t!("app-what-it-has-otherwise-than-what")));
                 differences::all(ui, lines);
                 ui.add_space(look::GRID);
-                let is_wanted = ui.button("Restore this backup").clicked();
-                boxes::say(
-                    ui,
-                    "It takes the place of what is open; undo takes that back. The file stays as it is until you save. Cards that were \
-                     issued since stay, since the paper is out.",
-                );
+                let is_wanted = ui.button(t!("app-restore-this-backup")).clicked();
+                boxes::say(ui, t!("app-it-takes-the-place-of-what"));
                 if is_wanted {
                     let farm = Farm::clone(farm);
                     let words = words(backup);
                     self.document.take_point();
                     self.document.take_up(farm);
                     self.document.take_point();
-                    self.tell(format!("{words} is open now; undo takes that back, and the file changes when you save"));
+                    self.tell(t!("app-is-open-now-undo-takes-that", words = words));
                     self.tell_seals();
                 }
                 is_wanted
@@ -172,12 +166,12 @@ impl Desk {
         let before = remembered.keep_backups();
         let mut keep = before;
         ui.horizontal_wrapped(|ui| {
-            ui.label("Keep the latest");
-            boxes::count(ui, "how many of the latest backups stay", &mut keep.latest, 40.0);
+            ui.label(t!("app-keep-the-latest"));
+            boxes::count(ui, t!("app-how-many-of-the-latest-backups"), &mut keep.latest, 40.0);
         });
         ui.horizontal_wrapped(|ui| {
-            ui.label("and the last of each day for");
-            boxes::count(ui, "for how many days the last backup of a day stays", &mut keep.days, 40.0);
+            ui.label(t!("app-and-the-last-of-each-day"));
+            boxes::count(ui, t!("app-for-how-many-days-the-last"), &mut keep.days, 40.0);
             ui.label("days");
         });
         if keep != before {
@@ -186,15 +180,15 @@ impl Desk {
         }
         if !list.is_empty() {
             let (all, most) = (size(list.iter().map(|backup| backup.size).sum()), size(backups::TOGETHER));
-            boxes::say(ui, &format!("Together they take {all}; beyond {most} the oldest go."));
+            boxes::say(ui, &t!("app-together-they-take-beyond-the-oldest", all = all, most = most));
         }
-        boxes::say(ui, "At the next save the others go. A file that you put into the folder yourself stays.");
+        boxes::say(ui, t!("app-at-the-next-save-the-others"));
         let folder = self.document.path().map(|path| backups::folder(path)).filter(|folder| folder.is_dir());
         if let Some(folder) = folder
-            && boxes::act(ui, "Show the folder").on_hover_text(folder.display().to_string()).clicked()
+            && boxes::act(ui, t!("app-show-the-folder")).on_hover_text(folder.display().to_string()).clicked()
             && let Err(error) = open::that_detached(&folder)
         {
-            self.tell_problem(format!("The folder was not shown: {error}: {}", folder.display()));
+            self.tell_problem(t!("app-the-folder-was-not-shown", error = error, folder = folder.display()));
         }
     }
 }
@@ -202,12 +196,12 @@ impl Desk {
 fn list(ui: &mut Ui, state: &mut State) {
     ui.spacing_mut().item_spacing.y = 0.0;
     if state.list.is_empty() {
-        lists::empty(ui, "Each save keeps what the file held before it.");
+        lists::empty(ui, t!("app-each-save-keeps-what-the-file"));
     }
     for backup in &state.list {
         let is_chosen = state.chosen.as_ref() == Some(&backup.path);
         let (moment, size) = (moment(backup.made), size(backup.size));
-        let response = lists::row(ui, is_chosen, &format!("backup of {moment}, {size}"), |ui| {
+        let response = lists::row(ui, is_chosen, &t!("app-backup-of", moment = moment, size = size), |ui| {
             ui.label(if is_chosen { look::strong(&moment) } else { moment.clone().into() });
             ui.label(look::soft(ui, &size));
         });
@@ -220,20 +214,24 @@ fn list(ui: &mut Ui, state: &mut State) {
 /// What a backup is, in words that stand alone.
 fn words(backup: &Backup) -> String {
     if backup.made == DateTime::MIN {
-        return "The file before the last save, by an earlier Tankard".to_owned();
+        return t!("app-the-file-before-the-last-save").to_owned();
     }
-    format!("The farm as it was before the save of {}", moment(backup.made))
+    t!("app-the-farm-as-it-was-before", made = moment(backup.made))
 }
 
 fn moment(made: DateTime) -> String {
-    if made == DateTime::MIN { "no moment known".to_owned() } else { made.strftime("%Y-%m-%d %H:%M:%S").to_string() }
+    if made == DateTime::MIN {
+        t!("app-no-moment-known").to_owned()
+    } else {
+        made.strftime("%Y-%m-%d %H:%M:%S").to_string()
+    }
 }
 
 /// The size of a file as people say it.
 fn size(bytes: u64) -> String {
     match bytes {
-        0..1_000 => format!("{bytes} bytes"),
-        1_000..1_000_000 => format!("{} kB", (bytes + 500) / 1_000),
+        0..1_000 => t!("app-bytes", bytes = bytes),
+        1_000..1_000_000 => t!("app-kb", bytes = (bytes + 500) / 1_000),
         1_000_000..1_000_000_000 => format!("{:.1} MB", bytes as f64 / 1e6),
         _ => format!("{:.1} GB", bytes as f64 / 1e9),
     }

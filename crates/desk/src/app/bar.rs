@@ -1,6 +1,7 @@
 //! The bar at the top: the farm's name, the views, undo and the menus; and the ring round what has the keyboard.
 
 use egui::{Align, Button, Context, Layout, Panel, RichText, Sense, Stroke, Ui, Vec2};
+use tankard_core::t;
 
 use super::Desk;
 use crate::command::{Command, View};
@@ -24,8 +25,8 @@ impl Desk {
                     ui.add(egui::Label::new(look::strong(name).color(colours.bar_ink)).truncate());
                     let state = match () {
                         () if self.is_saving() => "saving…",
-                        () if self.is_for_reading() => "for reading",
-                        () if self.document.is_unsaved() => "not saved",
+                        () if self.is_for_reading() => t!("app-for-reading"),
+                        () if self.document.is_unsaved() => t!("app-not-saved"),
                         () => "",
                     };
                     if !state.is_empty() {
@@ -61,7 +62,7 @@ impl Desk {
         if guide.clicked() {
             *wanted = Some(Command::Guide);
         }
-        ui.menu_button("Look", |ui| {
+        ui.menu_button(t!("app-look"), |ui| {
             ui.set_min_width(180.0);
             for command in [Command::Light, Command::Dark] {
                 entry(ui, command, true, wanted);
@@ -70,9 +71,12 @@ impl Desk {
             for command in [Command::Larger, Command::Smaller, Command::PlainSize] {
                 entry(ui, command, true, wanted);
             }
-            ui.label(look::soft(ui, format!("now at {:.0} %", ui.ctx().zoom_factor() * 100.0)));
+            ui.label(look::soft(
+                ui,
+                t!("app-now-at", zoom_factor = format_args!("{:.0}", ui.ctx().zoom_factor() * 100.0)),
+            ));
         });
-        ui.menu_button("Farm", |ui| {
+        ui.menu_button(t!("app-farm"), |ui| {
             ui.set_min_width(260.0);
             for command in [
                 Command::New,
@@ -92,7 +96,7 @@ impl Desk {
             let recent = self.remembered.as_ref().map(|remembered| remembered.farms.clone()).unwrap_or_default();
             if !recent.is_empty() {
                 ui.separator();
-                ui.label(look::soft(ui, "Opened last"));
+                ui.label(look::soft(ui, t!("app-opened-last")));
                 for path in recent {
                     entry(ui, Command::OpenPath(path), true, wanted);
                 }

@@ -2,6 +2,7 @@
 
 use std::collections::HashMap;
 use std::sync::Arc;
+use tankard_core::t;
 
 use jiff::civil::Date;
 use tankard_core::day::{DayPlan, plan_day_told};
@@ -50,8 +51,8 @@ impl Desk {
         let (plans, log) = (self.document.plans_of(date), self.document.log());
         let snapshot = self.document.snapshot();
         self.start(
-            Task::looks("Looking for the best order of the day", "The order of the day was not looked for to the end")
-                .counting("order tried", "orders tried")
+            Task::looks(t!("app-looking-for-the-best-order-of"), t!("app-the-order-of-the-day-was"))
+                .counting(t!("app-order-tried"), t!("app-orders-tried"))
                 .in_place(LOOKING),
             move |going| {
                 let plans: Vec<&Plan> = plans.iter().map(AsRef::as_ref).collect();

@@ -2,6 +2,7 @@
 //! of it is a dialog.
 
 use egui::{Align, Layout, Panel, RichText, Ui};
+use tankard_core::t;
 
 use super::Desk;
 use crate::command::Command;
@@ -37,8 +38,13 @@ impl Desk {
             ui.horizontal_wrapped(|ui| {
                 mark::show(ui, tankard_core::finding::Level::Check);
                 let instead = if unread.instead.is_empty() { "nothing".to_owned() } else { unread.instead.clone() };
-                ui.label(format!("{}: {}. Until then the farm has {instead} there.", unread.name, unread.problem));
-                if boxes::act(ui, "Drop what was typed").clicked() {
+                ui.label(t!(
+                    "app-until-then-the-farm-has-there",
+                    name = unread.name,
+                    problem = unread.problem,
+                    instead = instead
+                ));
+                if boxes::act(ui, t!("app-drop-what-was-typed")).clicked() {
                     boxes::drop_unread(ui.ctx(), &unread);
                 }
             });
@@ -49,11 +55,18 @@ impl Desk {
     fn ask_over(&mut self, ui: &mut Ui) {
         let Some(path) = self.saving_over.clone() else { return };
         let open = match &self.over_other {
-            Some(other) => format!(", and {}", other.words()),
+            Some(other) => t!("app-and", other = other.words()),
             None => String::new(),
         };
-        let text = format!("{} exists{open}", path.display());
-        let answer = ask(ui, "saving over", &text, &["Write over it", "Choose another name", "Cancel"], "", |_| {});
+        let text = t!("app-exists", path = path.display(), open = open);
+        let answer = ask(
+            ui,
+            t!("app-saving-over"),
+            &text,
+            &[t!("app-write-over-it"), t!("app-choose-another-name"), t!("app-cancel")],
+            "",
+            |_| {},
+        );
         match answer.or_else(|| escape(ui).then_some(2)) {
             Some(0) => {
                 self.saving_over = None;
@@ -74,11 +87,12 @@ impl Desk {
         let Some(leaving) = self.leaving.clone() else { return };
         let cards = match self.document.unsaved_cards() {
             0 => String::new(),
-            1 => " and 1 issued card".to_owned(),
-            count => format!(" and {count} issued cards"),
+            1 => t!("app-and-1-issued-card").to_owned(),
+            count => t!("app-and-issued-cards", count = count),
         };
-        let text = format!("{} holds work that is not saved{cards}", self.document.farm().name);
-        let answer = ask(ui, "leaving", &text, &["Save it", "Let it go", "Stay here"], "", |_| {});
+        let text = t!("app-holds-work-that-is-not-saved", name = self.document.farm().name, cards = cards);
+        let answer =
+            ask(ui, "leaving", &text, &[t!("app-save-it"), t!("app-let-it-go"), t!("app-stay-here")], "", |_| {});
         let Some(answer) = answer.or_else(|| escape(ui).then_some(2)) else { return };
         self.leaving = None;
         match answer {
@@ -106,7 +120,7 @@ impl Desk {
                 ui.horizontal(|ui| {
                     let colour = if notice.is_problem { colours.stop } else { colours.ink };
                     let close = ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-                        let close = boxes::act(ui, "Close this line").clicked();
+                        let close = boxes::act(ui, t!("app-close-this-line")).clicked();
                         ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
                             ui.add(egui::Label::new(RichText::new(&notice.text).color(colour)).wrap());
                         });

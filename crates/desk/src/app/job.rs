@@ -9,6 +9,7 @@ use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
 use std::sync::mpsc::{Receiver, RecvTimeoutError, channel};
 use std::thread::JoinHandle;
 use std::time::Duration;
+use tankard_core::t;
 
 use egui::Context;
 use tankard_core::progress::Cancelled;
@@ -55,7 +56,7 @@ impl<T: Send + 'static> Job<T> {
     fn why(&self) -> String {
         let broke = self.thread.borrow_mut().take().and_then(|thread| thread.join().err());
         let said = broke.as_deref().and_then(said).map(|said| format!(" ({said})")).unwrap_or_default();
-        format!("the work on it ended without an answer{said}; try again")
+        t!("app-the-work-on-it-ended-without", said = said)
     }
 }
 

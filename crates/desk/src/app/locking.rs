@@ -6,6 +6,7 @@ use std::path::Path;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::time::{Duration, Instant, SystemTime};
+use tankard_core::t;
 
 use egui::Ui;
 use jiff::civil::DateTime;
@@ -57,7 +58,7 @@ fn host() -> String {
     let file = |path: &str| fs::read_to_string(path).ok().map(|text| text.trim().to_owned());
     let named = file("/proc/sys/kernel/hostname").or_else(|| file("/etc/hostname"));
     let named = named.or_else(|| std::env::var("COMPUTERNAME").ok()).or_else(|| std::env::var("HOSTNAME").ok());
-    named.filter(|name| !name.is_empty()).unwrap_or_else(|| "this machine".to_owned())
+    named.filter(|name| !name.is_empty()).unwrap_or_else(|| t!("app-this-machine").to_owned())
 }
 
 /// Who has a farm open, if anyone has.
@@ -94,14 +95,14 @@ impl Desk {
                 self.watching = Watching::default();
                 self.is_ours_again(&path);
             }
-            Err(error) => self.tell_problem(format!("The farm was not taken over: {error}")),
+            Err(error) => self.tell_problem(t!("app-the-farm-was-not-taken-over", error = error)),
         }
     }
 
     /// What was read may be older than what stands on disk now.
     fn is_ours_again(&mut self, path: &Path) {
         let known = self.document.stamp();
-        let task = Task::looks(format!("Reading {} again", name_of(path)), "The farm was not opened again")
+        let task = Task::looks(t!("app-reading-again", path = name_of(path)), t!("app-the-farm-was-not-opened-again"))
             .counting("entry", "entries")
             .in_place(OPENING);
         let path = path.to_owned();
@@ -113,12 +114,11 @@ impl Desk {
                 again.transpose().map_err(Failed::of)
             },
             |desk, again| {
-                let mut words = "The farm is yours to save now";
+                let mut words = t!("app-the-farm-is-yours-to-save");
                 match again {
                     Some(_) if desk.document.is_unsaved() => {
                         desk.watching.is_told = true;
-                        words =
-                            "The farm is yours to save now; the file was changed meanwhile, so saving asks which holds";
+                        words = t!("app-the-farm-is-yours-to-save-now-the-file");
                     }
                     Some(document) => desk.put(document),
                     None => {}
@@ -173,12 +173,12 @@ impl Desk {
         self.watching.file = seen.file;
         if seen.is_changed && !self.watching.is_told && !self.is_saving() {
             self.watching.is_told = true;
-            self.tell("The file was changed by something else since it was opened; saving will ask which holds");
+            self.tell(t!("app-the-file-was-changed-by-something"));
         }
         match (seen.other, self.lock.is_some()) {
             (Some(other), true) => {
                 self.lock = None;
-                self.tell_problem(format!("The farm was taken over: {}", other.words()));
+                self.tell_problem(t!("app-the-farm-was-taken-over", other = other.words()));
                 self.other = Some(other);
                 self.is_other_shown = true;
             }
@@ -206,12 +206,12 @@ impl Desk {
     pub(super) fn ask_other(&mut self, ui: &mut Ui) {
         let Some(other) = self.other.as_ref().filter(|_| self.is_other_shown) else { return };
         let remark = if other.stale.is_some() {
-            "Take it over if you are sure that nobody works on it there"
+            t!("app-take-it-over-if-you-are")
         } else {
-            "Two who save the same farm lose each other's work: take it over only if nobody works on it there"
+            t!("app-two-who-save-the-same-farm")
         };
-        let text = format!("{}; here it is open for reading", other.words());
-        match ask(ui, "other", &text, &["Keep reading", "Take it over"], remark, |_| {}) {
+        let text = t!("app-here-it-is-open-for-reading", other = other.words());
+        match ask(ui, "other", &text, &[t!("app-keep-reading"), t!("app-take-it-over")], remark, |_| {}) {
             Some(0) => self.is_other_shown = false,
             Some(_) => self.take_over(),
             None => {}

@@ -2,6 +2,7 @@
 //! window says what it reads.
 
 use std::path::{Path, PathBuf};
+use tankard_core::t;
 
 use egui::{Align, CentralPanel, Context, Frame, Layout, Ui};
 use tankard_core::farm::Farm;
@@ -38,7 +39,8 @@ impl Desk {
     /// Reads a farm and puts it in the place of the one that is open.
     pub fn open_path(&mut self, path: &Path) {
         let spare = self.spare();
-        let task = Task::reading(path, "The farm was not opened").counting("entry", "entries").in_place(OPENING);
+        let task =
+            Task::reading(path, t!("app-the-farm-was-not-opened")).counting("entry", "entries").in_place(OPENING);
         let (from, path) = (path.to_owned(), path.to_owned());
         self.start(
             task,
@@ -83,7 +85,7 @@ impl Desk {
     /// Where the first farm is not read, an empty one is there to begin with.
     pub(super) fn gave_up_first(&mut self) {
         if std::mem::take(&mut self.is_opening_first) {
-            self.document = Document::copy(Farm::new("New farm"));
+            self.document = Document::copy(Farm::new(t!("app-new-farm")));
             self.look_for_unsaved();
             self.tell_of_others();
         }

@@ -2,6 +2,7 @@
 
 use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant};
+use tankard_core::t;
 
 use egui::Ui;
 use tankard_core::farm::differs;
@@ -51,16 +52,16 @@ pub(super) struct NotRead {
 
 /// Looks for a copy of a file that does not read.
 pub(super) fn not_read(path: &Path, error: &StoreError, spare: Option<&Path>) -> NotRead {
-    let half = || side::half_saved(path, spare).map(|kept| ("what was being saved".to_owned(), kept.path));
+    let half = || side::half_saved(path, spare).map(|kept| (t!("app-what-was-being-saved").to_owned(), kept.path));
     let kept = || {
         let kept = side::find_all(&side::beside(path)).into_iter().next()?;
-        let at = kept.head.at.map(|at| format!(" of {}", at.strftime("%Y-%m-%d %H:%M"))).unwrap_or_default();
-        Some((format!("the work{at} that was not saved"), kept.path))
+        let at = kept.head.at.map(|at| t!("app-of", strftime = at.strftime("%Y-%m-%d %H:%M"))).unwrap_or_default();
+        Some((t!("app-the-work-that-was-not-saved", at = at), kept.path))
     };
     let backup = || {
         let all = backups::list(path, spare);
         let reads = all.into_iter().find(|backup| store::open(&backup.path).is_ok())?;
-        Some((format!("the backup of {}", reads.made.strftime("%Y-%m-%d %H:%M")), reads.path))
+        Some((t!("app-the-backup-of", strftime = reads.made.strftime("%Y-%m-%d %H:%M")), reads.path))
     };
     let is_broken = matches!(error, StoreError::Read { .. });
     let copy = if is_broken { half().or_else(kept).or_else(backup) } else { None };
@@ -140,7 +141,7 @@ impl Desk {
             return;
         }
         let snapshot = self.document.snapshot();
-        let task = Task::looks("Reading what was not saved before", "Work that was not saved before was not read")
+        let task = Task::looks(t!("app-reading-what-was-not-saved-before"), t!("app-work-that-was-not-saved-before"))
             .in_place(UNSAVED);
         self.start(
             task,
@@ -176,8 +177,7 @@ impl Desk {
         }
         let has_work = |path: &&PathBuf| !tankard_file::lock::beside(path).exists() && side::beside(path).is_file();
         if let Some(path) = remembered.farms.iter().find(has_work) {
-            let text =
-                format!("Work on {} was not saved when it was last open; open it from the Farm menu", path.display());
+            let text = t!("app-work-on-was-not-saved-when", path = path.display());
             self.tell(text);
         }
     }
@@ -252,9 +252,7 @@ impl Desk {
             }
             Some(Outcome::Done(Err(error))) if !self.kept.told => {
                 self.kept.told = true;
-                self.tell_problem(format!(
-                    "Unsaved work is only in memory: {error}. It will be tried again; save to be sure"
-                ));
+                self.tell_problem(t!("app-unsaved-work-is-only-in-memory", error = error));
             }
             Some(Outcome::Done(Err(error))) => log::warn!("unsaved work could not be kept: {error}"),
             Some(Outcome::Died(why)) => log::warn!("unsaved work could not be kept: {why}"),
@@ -274,21 +272,23 @@ impl Desk {
     /// Offers work of earlier runs, the latest first.
     pub(super) fn offer_found(&mut self, ui: &mut Ui) {
         let Some(found) = self.found.first() else { return };
-        let when = found.kept.head.at.map(|at| format!(", kept {}", at.strftime("%Y-%m-%d %H:%M"))).unwrap_or_default();
+        let when =
+            found.kept.head.at.map(|at| t!("app-kept", strftime = at.strftime("%Y-%m-%d %H:%M"))).unwrap_or_default();
         let what = if found.is_half_saved {
-            "A save was ended before it was done; what it was saving is whole".to_owned()
+            t!("app-a-save-was-ended-before-it").to_owned()
         } else {
-            format!("Work from an earlier run was found that was never saved{when}")
+            t!("app-work-from-an-earlier-run-was", when = when)
         };
-        let changed = if found.is_file_changed { "; the file has been saved since, from elsewhere" } else { "" };
+        let changed = if found.is_file_changed { t!("app-the-file-has-been-saved-since") } else { "" };
         let more = match self.found.len() {
             1 => String::new(),
-            count => format!("{} more to look at after this", count - 1),
+            count => t!("app-more-to-look-at-after-this", count = count - 1),
         };
         let lines = &found.lines;
-        let answer = ask(ui, "found", &format!("{what}{changed}"), &["Take it up", "Drop it"], &more, |ui| {
-            differences::show(ui, "What it has otherwise than what is open", lines);
-        });
+        let answer =
+            ask(ui, "found", &format!("{what}{changed}"), &[t!("app-take-it-up"), t!("app-drop-it")], &more, |ui| {
+                differences::show(ui, t!("app-what-it-has-otherwise-than-what-is-open"), lines);
+            });
         match answer {
             Some(0) => {
                 let found = self.found.remove(0);
@@ -297,7 +297,7 @@ impl Desk {
                 // It is this run's work now; its own side file goes once it is in that of this run.
                 self.kept.taken_up.push(found.kept.path);
                 self.keep(Duration::ZERO);
-                self.tell("It is open now; undo brings back what was open, and the file changes when you save");
+                self.tell(t!("app-it-is-open-now-undo-brings"));
                 self.tell_seals();
             }
             Some(_) => side::drop(&self.found.remove(0).kept.path),
@@ -310,21 +310,21 @@ impl Desk {
         self.gave_up_first();
         match not_read {
             NotRead { path, why, copy: Some(copy) } => self.unreadable = Some(Unreadable { path, why, copy }),
-            NotRead { why, .. } => self.tell_problem(format!("The farm was not opened: {why}")),
+            NotRead { why, .. } => self.tell_problem(t!("app-the-farm-was-not-opened-why", why = why)),
         }
     }
 
     /// Offers the copy of a file that does not read.
     pub(super) fn ask_unreadable(&mut self, ui: &mut Ui) {
         let Some(unreadable) = &self.unreadable else { return };
-        let text = format!("The farm was not opened: {}", unreadable.why);
-        let open = format!("Open {}", unreadable.copy.0);
-        let remark = "The file stays as it is until you save; then it goes to the backups";
-        let answer = ask(ui, "unreadable", &text, &[&open, "Leave it"], remark, |_| {});
+        let text = t!("app-the-farm-was-not-opened-why", why = unreadable.why);
+        let open = t!("app-open", copy = unreadable.copy.0);
+        let remark = t!("app-the-file-stays-as-it-is");
+        let answer = ask(ui, "unreadable", &text, &[&open, t!("app-leave-it")], remark, |_| {});
         match answer.or_else(|| escape(ui).then_some(1)) {
             Some(0) => {
                 let Some(Unreadable { path, copy: (what, from), .. }) = self.unreadable.take() else { return };
-                let task = Task::looks(format!("Reading {what}"), "The copy was not opened")
+                let task = Task::looks(t!("app-reading", what = what), t!("app-the-copy-was-not-opened"))
                     .counting("entry", "entries")
                     .in_place(OPENING);
                 self.start(
@@ -337,7 +337,7 @@ impl Desk {
                     },
                     move |desk, document| {
                         desk.replace(document);
-                        desk.tell(format!("This is {what}; save it to put it in the place of the file"));
+                        desk.tell(t!("app-this-is-save-it-to-put", what = what));
                     },
                 );
             }

@@ -3,6 +3,7 @@
 
 use std::path::{Path, PathBuf};
 use std::time::Duration;
+use tankard_core::t;
 
 use egui::Ui;
 use tankard_core::farm::{Farm, differs};
@@ -71,7 +72,7 @@ impl Desk {
             let words = other.words();
             self.leave_after_save = None;
             self.is_other_shown = true;
-            self.tell_problem(format!("The farm was not saved: {words}. Take it over, or save under another name"));
+            self.tell_problem(t!("app-the-farm-was-not-saved-take", words = words));
             return;
         }
         let stamp = self.document.stamp();
@@ -88,7 +89,7 @@ impl Desk {
             // What is saved now is older than what was asked for; it is saved once more when this is done.
             self.save_again = !is_new_name;
             if is_new_name {
-                self.tell_problem("The farm is still being saved; save under another name when that is done");
+                self.tell_problem(t!("app-the-farm-is-still-being-saved"));
             }
             return;
         }
@@ -130,7 +131,7 @@ impl Desk {
                 self.conflict = Some(Conflict { path: saving.path, theirs: Theirs::Gone });
             }
             Outcome::Done(Err(error)) => self.not_saved(&error.to_string()),
-            Outcome::Died(why) => self.not_saved(&format!("{why}, or save under another name")),
+            Outcome::Died(why) => self.not_saved(&t!("app-or-save-under-another-name", why = why)),
         }
     }
 
@@ -140,10 +141,10 @@ impl Desk {
         self.save_again = false;
         self.keep(Duration::ZERO);
         let kept = match self.kept_in() {
-            Some(side) => format!(" and kept in {}", side.display()),
+            Some(side) => t!("app-and-kept-in", side = side.display()),
             None => String::new(),
         };
-        self.tell_problem(format!("The farm was not saved: {why}. Nothing is lost: your work is open here{kept}"));
+        self.tell_problem(t!("app-the-farm-was-not-saved-nothing", why = why, kept = kept));
     }
 
     fn saved(&mut self, saving: &Saving, saved: &store::Saved) {
@@ -159,10 +160,10 @@ impl Desk {
         }
         match &saved.remark {
             Some(remark) => {
-                self.tell_problem(format!("Saved, but what the file held before could not be kept: {remark}"));
+                self.tell_problem(t!("app-saved-but-what-the-file-held", remark = remark));
             }
-            None if saving.is_new_name => self.tell(format!("Saved as {}", saving.path.display())),
-            None => self.tell("Saved"),
+            None if saving.is_new_name => self.tell(t!("app-saved-as", path = saving.path.display())),
+            None => self.tell(t!("app-saved")),
         }
         if saving.is_new_name {
             self.take_lock();
@@ -214,38 +215,38 @@ impl Desk {
         let file = conflict.path.display();
         let (text, remark, answers, lines) = match &conflict.theirs {
             Theirs::Reading(_) => {
-                (format!("{file} was changed by something else; it is being read"), "", vec!["Cancel"], &[][..])
+                (t!("app-was-changed-by-something-else-it", file = file), "", vec![t!("app-cancel")], &[][..])
             }
             Theirs::Gone => (
-                format!("{file} is not there any more: moved, removed, or on a stick or share that was taken away"),
-                "Nothing is lost: your work is open here",
-                vec!["Save it there again", OTHER, "Cancel"],
+                t!("app-is-not-there-any-more-moved", file = file),
+                t!("app-nothing-is-lost-your-work-is"),
+                vec![t!("app-save-it-there-again"), OTHER, t!("app-cancel")],
                 &[][..],
             ),
             Theirs::Read(Err(why)) => (
-                format!("{file} was changed by something else and does not read: {why}"),
-                "What stands there goes to the backups before mine takes its place",
-                vec![KEEP, OTHER, "Cancel"],
+                t!("app-was-changed-by-something-else-and", file = file, why = why),
+                t!("app-what-stands-there-goes-to-the"),
+                vec![KEEP, OTHER, t!("app-cancel")],
                 &[][..],
             ),
             Theirs::Read(Ok((.., lines))) => (
-                format!("{file} was changed by something else since it was opened"),
-                "Theirs goes to the backups if you keep mine; undo brings mine back if you take theirs",
-                vec![KEEP, "Take theirs", OTHER, "Cancel"],
+                t!("app-was-changed-by-something-else-since", file = file),
+                t!("app-theirs-goes-to-the-backups-if"),
+                vec![KEEP, t!("app-take-theirs"), OTHER, t!("app-cancel")],
                 lines.as_slice(),
             ),
         };
         let answer = ask(ui, "conflict", &text, &answers, remark, |ui| {
             if let Theirs::Read(Ok(_)) = &conflict.theirs {
-                differences::show(ui, "What mine has otherwise than theirs", lines);
+                differences::show(ui, t!("app-what-mine-has-otherwise-than-theirs"), lines);
             }
         });
-        let answer = answer.and_then(|at| answers.get(at).copied()).or_else(|| escape(ui).then_some("Cancel"));
+        let answer = answer.and_then(|at| answers.get(at).copied()).or_else(|| escape(ui).then_some(t!("app-cancel")));
         match (answer, conflict.theirs) {
             (Some("Take theirs"), Theirs::Read(Ok((theirs, stamp, _)))) => {
                 self.document.take_theirs(*theirs, stamp);
                 self.drop_kept();
-                self.tell("Theirs is open now; undo brings yours back");
+                self.tell(t!("app-theirs-is-open-now-undo-brings"));
                 self.leave_after_save = None;
                 self.tell_seals();
             }

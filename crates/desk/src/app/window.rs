@@ -2,6 +2,7 @@
 
 use std::path::Path;
 use std::time::{Duration, Instant};
+use tankard_core::t;
 
 use egui::{Context, Ui};
 use tankard_core::farm::Farm;
@@ -116,7 +117,7 @@ fn first_desk() -> Desk {
     match demo::farm() {
         Ok(farm) => Desk::new(Document::copy(farm), machine_clock),
         Err(error) => {
-            let mut desk = Desk::new(Document::copy(Farm::new("New farm")), machine_clock);
+            let mut desk = Desk::new(Document::copy(Farm::new(t!("app-new-farm"))), machine_clock);
             desk.tell_problem(error.to_string());
             desk
         }

@@ -4,6 +4,7 @@
 use std::path::Path;
 use std::sync::Arc;
 use std::time::{Duration, Instant};
+use tankard_core::t;
 
 use egui::{Align, EventFilter, Key, Layout, Modifiers, Panel, RichText, Ui};
 use tankard_core::progress::Cancelled;
@@ -104,12 +105,12 @@ impl Task {
 
     /// Work that reads a file to look at it.
     pub fn reading(path: &Path, failed: impl Into<String>) -> Self {
-        Self::looks(format!("Reading {}", name_of(path)), failed)
+        Self::looks(t!("app-reading-path", path = name_of(path)), failed)
     }
 
     /// Work that writes to a path.
     pub fn writing(path: &Path, failed: impl Into<String>) -> Self {
-        Self::writes(format!("Writing {}", name_of(path)), failed)
+        Self::writes(t!("app-writing", path = name_of(path)), failed)
     }
 
     fn waited_for(&self, leaving: &Leaving) -> bool {
@@ -188,8 +189,8 @@ impl<T: Send + 'static, F: FnOnce(&mut Desk, T)> Answer for Of<T, F> {
 }
 
 fn cancelled(task: &Task) -> String {
-    let left = if task.does == Does::Looks { "" } else { ", and no file is left of it" };
-    format!("{}: it was cancelled{left}", task.failed)
+    let left = if task.does == Does::Looks { "" } else { t!("app-and-no-file-is-left-of") };
+    t!("app-it-was-cancelled", failed = task.failed, left = left)
 }
 
 impl Desk {
@@ -236,7 +237,7 @@ impl Desk {
     /// Says where a result stands, where that is not in front any more.
     pub(crate) fn tell_where(&mut self, view: View, what: &str) {
         if self.view != view {
-            self.tell(format!("{what}; look at it in {}", view.name()));
+            self.tell(t!("app-look-at-it-in", what = what, view = view.name()));
         }
     }
 
@@ -247,7 +248,7 @@ impl Desk {
 
     /// What is said beside a file that holds the farm of another moment.
     pub(crate) fn since(&self, asked: Moment) -> &'static str {
-        if self.moment() == asked { "" } else { ", as the farm was when you asked for it" }
+        if self.moment() == asked { "" } else { t!("app-as-the-farm-was-when-you") }
     }
 
     /// Shows work that takes longer than another time than the usual, which never is or always is over in a test.
@@ -305,10 +306,10 @@ impl Desk {
     pub(super) fn wait_for_work(&mut self, leaving: &Leaving) -> bool {
         let Some(task) = self.waited_for(leaving) else { return false };
         let what = match leaving {
-            Leaving::Quit => "the window closes",
-            Leaving::To(_) => "the farm stays open until then, and what you asked for follows",
+            Leaving::Quit => t!("app-the-window-closes"),
+            Leaving::To(_) => t!("app-the-farm-stays-open-until-then"),
         };
-        let words = format!("{} goes on; {what} when it is done. Cancel it to wait no longer", task.words);
+        let words = t!("app-goes-on-when-it-is-done", words = task.words, what = what);
         self.work.leaving = Some(leaving.clone());
         self.tell(words);
         true
@@ -413,7 +414,8 @@ fn line(ui: &mut Ui, running: &Running) -> bool {
             if running.going.is_cancelled() {
                 ui.label(look::soft(ui, "ending…"));
             } else {
-                let button = boxes::act(ui, "Cancel").accessible_name(format!("Cancel: {}", running.task.words));
+                let button = boxes::act(ui, t!("app-cancel"))
+                    .accessible_name(t!("app-cancel-words", words = running.task.words));
                 if button.has_focus() {
                     // Else Escape would only take the keyboard off the button.
                     let filter = EventFilter { escape: true, ..EventFilter::default() };
@@ -437,13 +439,13 @@ fn so_far(running: &Running) -> String {
     let counted = running.task.pieces.map(|(one, many)| match running.going.so_far() {
         (0, None) => String::new(),
         (done, None) => count(done, one, many),
-        (done, Some(of)) => format!("{done} of {}", count(of, one, many)),
+        (done, Some(of)) => t!("app-done-of-count", done = done, count = count(of, one, many)),
     });
     let seconds = running.began.elapsed().as_secs();
     let time = match seconds {
         0 => String::new(),
         1..60 => format!("{seconds} s"),
-        _ => format!("{} min {} s", seconds / 60, seconds % 60),
+        _ => t!("app-min-s", seconds = seconds / 60, seconds2 = seconds % 60),
     };
     let parts: Vec<String> = counted.into_iter().chain([time]).filter(|part| !part.is_empty()).collect();
     parts.join(", ")

@@ -1,5 +1,6 @@
 //! The guide beside the work: its pages, finding words in them, and which page explains a finding or a working.
 
+use tankard_core::t;
 mod draw;
 pub mod markdown;
 pub mod pages;
@@ -168,8 +169,9 @@ pub fn link(ui: &mut Ui, place: Place) {
     let heading = place.heading().unwrap_or_default();
     // Without the room of a button, so that it stands in line with the words before it.
     let padding = std::mem::take(&mut ui.spacing_mut().button_padding);
-    let text = look::soft(ui, "Guide").color(look::colours(ui).brass);
-    let link = ui.add(egui::Button::new(text).frame(false)).accessible_name(format!("Guide: {heading}"));
+    let text = look::soft(ui, t!("guide-guide")).color(look::colours(ui).brass);
+    let link =
+        ui.add(egui::Button::new(text).frame(false)).accessible_name(t!("guide-guide-heading", heading = heading));
     ui.spacing_mut().button_padding = padding;
     if link.on_hover_text(heading).clicked() {
         ui.ctx().data_mut(|data| data.insert_temp(asked(), place));

@@ -1,6 +1,7 @@
 //! The guide on the screen: beside the work where there is room, else in its place until it is put away.
 
 use egui::{CentralPanel, Context, Frame, Key, Margin, Modifiers, Panel, Rect, ScrollArea, Ui, Vec2};
+use tankard_core::t;
 
 use super::draw::{self, Asked};
 use super::markdown::Face;
@@ -52,19 +53,22 @@ impl State {
         let scroll = self.keys(ui);
         let mut is_away = false;
         ui.horizontal(|ui| {
-            ui.label(look::heading("Guide").color(look::colours(ui).soft));
-            if !self.trail.is_empty() && boxes::act(ui, "Back").accessible_name("Back in the guide").clicked() {
+            ui.label(look::heading(t!("guide-guide")).color(look::colours(ui).soft));
+            if !self.trail.is_empty()
+                && boxes::act(ui, t!("guide-back")).accessible_name(t!("guide-back-in-the-guide")).clicked()
+            {
                 self.back();
             }
-            if self.showing != Showing::List && boxes::act(ui, "All pages").clicked() {
+            if self.showing != Showing::List && boxes::act(ui, t!("guide-all-pages")).clicked() {
                 self.list();
             }
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-                is_away = boxes::act(ui, "Put it away").accessible_name("Put the guide away").clicked();
+                is_away =
+                    boxes::act(ui, t!("guide-put-it-away")).accessible_name(t!("guide-put-the-guide-away")).clicked();
             });
         });
         let width = (ui.available_width() - 24.0).min(LINE);
-        let find = boxes::find(ui, "Find in the guide", &mut self.query, width);
+        let find = boxes::find(ui, t!("guide-find-in-the-guide"), &mut self.query, width);
         if self.wanted == Wanted::Box {
             find.request_focus();
             self.wanted = Wanted::Nothing;
@@ -116,9 +120,9 @@ impl State {
         let hits = search::search(pages::all(), &self.query);
         let terms = search::terms(&self.query);
         let said = match hits.len() {
-            0 => "Nothing in the guide has all these words.".to_owned(),
-            1 => "1 place has all these words".to_owned(),
-            many => format!("{many} places have all these words"),
+            0 => t!("guide-nothing-in-the-guide-has-all").to_owned(),
+            1 => t!("guide-1-place-has-all-these-words").to_owned(),
+            many => t!("guide-places-have-all-these-words", many = many),
         };
         ui.label(look::soft(ui, said));
         let mut asked = None;
@@ -166,8 +170,8 @@ impl State {
 /// Each page keeps its own scroll place.
 fn showing_salt(showing: Showing) -> &'static str {
     match showing {
-        Showing::List => "list of pages",
-        Showing::Found => "words found",
+        Showing::List => t!("guide-list-of-pages"),
+        Showing::Found => t!("guide-words-found"),
         Showing::Page(at) => pages::all().get(at).map_or("", |page| page.name),
     }
 }
@@ -185,9 +189,9 @@ fn list(ui: &mut Ui, view: View) -> Option<Place> {
             asked = Some(Place::read(page.name));
         }
     };
-    ui.label(look::heading(format!("On {}", view.name())));
+    ui.label(look::heading(t!("guide-on", view = view.name())));
     for page in on_screen(view).iter().filter_map(|name| pages::all().get(pages::at(name)?)) {
-        entry(ui, page, &format!("{}, on what is shown", page.title));
+        entry(ui, page, &t!("guide-on-what-is-shown", title = page.title));
     }
     let mut group = "";
     for page in pages::all() {

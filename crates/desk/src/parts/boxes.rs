@@ -8,6 +8,7 @@ use egui::{Align, ComboBox, Id, Label, Layout, Response, RichText, Stroke, TextE
 use jiff::civil::{Date, Time};
 use tankard_core::farm::{Droplets, MonthDay, SunTime};
 use tankard_core::quantity::{AsTyped, Quantity, Share, Units};
+use tankard_core::t;
 
 use crate::look;
 
@@ -267,7 +268,7 @@ fn read_per_cent(text: &str, means: &str) -> Result<String, String> {
     if (0.0..=100.0).contains(&share.to_percent()) {
         return Ok(whole);
     }
-    Err(format!("\"{text}\" does not lie between 0 and 100 %{means}"))
+    Err(t!("parts-does-not-lie-between-0-and", text = text, means = means))
 }
 
 /// What a quantity was understood as, in the farm's units, where that reads differently from what was typed.
@@ -314,7 +315,7 @@ pub fn date_hinted(ui: &mut Ui, name: &str, value: &mut Option<Date>, width: f32
 
 /// Reads 2031-06-12, 2031-6-2 or 12.6.2031. With strokes it may be either way round, so that is refused.
 fn read_date(text: &str) -> Result<Date, String> {
-    let problem = || format!("\"{}\" is not a day; write it like 2031-06-12", text.trim());
+    let problem = || t!("parts-is-not-a-day-write-it", text = text.trim());
     let part = |text: &str| text.trim().parse::<i16>().map_err(|_| problem());
     let parts: Vec<&str> = text.trim().split(['-', '.']).collect();
     let (year, month, day) = match parts.as_slice() {
@@ -340,7 +341,7 @@ pub fn month_day_or_none(ui: &mut Ui, name: &str, value: &mut Option<MonthDay>, 
 /// A box for a time of day by the sun, written "1 h after sunrise".
 pub fn sun_time(ui: &mut Ui, name: &str, value: &mut SunTime, width: f32) {
     let read = |text: &str| text.parse::<SunTime>().map(|time| time.to_string());
-    if let Some(text) = read_box(ui, name, &value.to_string(), width, "1 h after sunrise", read)
+    if let Some(text) = read_box(ui, name, &value.to_string(), width, t!("parts-1-h-after-sunrise"), read)
         && let Ok(time) = text.parse()
     {
         *value = time;
@@ -369,7 +370,7 @@ pub fn time_hinted(ui: &mut Ui, name: &str, value: &mut Option<Time>, width: f32
 
 /// Reads 05:40, 5:40 or 0540.
 fn read_time(text: &str) -> Result<Time, String> {
-    let problem = || format!("\"{}\" is not a time of day; write it like 05:40", text.trim());
+    let problem = || t!("parts-is-not-a-time-of-day", text = text.trim());
     let text = text.trim();
     let (hour, minute) = match text.split_once([':', '.']) {
         Some((hour, minute)) if minute.len() == 2 => (hour, minute),
@@ -387,7 +388,7 @@ pub fn count(ui: &mut Ui, name: &str, value: &mut u32, width: f32) {
         text.trim()
             .parse::<u32>()
             .map(|count| count.to_string())
-            .map_err(|_| format!("\"{}\" is not a whole number; write it like 30", text.trim()))
+            .map_err(|_| t!("parts-is-not-a-whole-number-write", text = text.trim()))
     };
     if let Some(text) = read_box(ui, name, &value.to_string(), width, "30", read)
         && let Ok(read) = text.trim().parse()
@@ -403,7 +404,7 @@ pub fn count_or_none(ui: &mut Ui, name: &str, value: &mut Option<u32>, width: f3
         text => text
             .parse::<u32>()
             .map(|count| count.to_string())
-            .map_err(|_| format!("\"{text}\" is not a whole number; write it like 30")),
+            .map_err(|_| t!("parts-is-not-a-whole-number-write", text = text)),
     };
     let current = value.map(|count| count.to_string()).unwrap_or_default();
     if let Some(text) = read_box(ui, name, &current, width, hint, read) {

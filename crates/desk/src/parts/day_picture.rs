@@ -3,6 +3,7 @@
 
 use egui::{Align2, Pos2, Rect, Response, Sense, Stroke, StrokeKind, Ui, Vec2};
 use tankard_core::day::{Block, BlockKind, Row, Timeline};
+use tankard_core::t;
 
 use crate::look;
 use crate::parts::{hatch, strip};
@@ -121,7 +122,7 @@ fn pass(
     let done = acted(&response, row, block, across);
     response
         .on_hover_cursor(egui::CursorIcon::Grab)
-        .on_hover_text(format!("{}. Drag it to hold it at another place.", named.spoken));
+        .on_hover_text(t!("parts-drag-it-to-hold-it-at", spoken = named.spoken));
     done
 }
 

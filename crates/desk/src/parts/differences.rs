@@ -1,6 +1,7 @@
 //! What differs between two states of a farm, in lines, as it is shown before one takes the place of the other.
 
 use egui::{Label, ScrollArea, Ui};
+use tankard_core::t;
 
 use crate::look;
 
@@ -16,7 +17,7 @@ pub fn show(ui: &mut Ui, title: &str, lines: &[String]) {
 /// Shows the lines alone, however many there are.
 pub fn all(ui: &mut Ui, lines: &[String]) {
     if lines.is_empty() {
-        ui.label("nothing by name; what is alike stands in another order inside");
+        ui.label(t!("parts-nothing-by-name-what-is-alike"));
     }
     for line in lines {
         ui.add(Label::new(line).wrap());

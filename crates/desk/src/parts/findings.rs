@@ -3,6 +3,7 @@
 
 use egui::{Sense, Stroke, Ui, Vec2};
 use tankard_core::finding::{Finding, Level, Subject};
+use tankard_core::t;
 
 use super::{mark, offers};
 use crate::guide::{self, places};
@@ -71,14 +72,14 @@ pub fn summary(ui: &mut Ui, stops: usize, checks: usize) {
         let colours = look::colours(ui);
         if stops > 0 {
             mark::show(ui, Level::Stop);
-            ui.label(look::soft(ui, format!("{stops} stop{}", if stops == 1 { "" } else { "s" })).color(colours.stop));
+            ui.label(look::soft(ui, t!("parts-stop", stops = stops)).color(colours.stop));
         }
         if checks > 0 {
             mark::show(ui, Level::Check);
-            ui.label(look::soft(ui, format!("{checks} to check")).color(colours.check));
+            ui.label(look::soft(ui, t!("parts-to-check", checks = checks)).color(colours.check));
         }
         if stops + checks == 0 {
-            ui.label(look::soft(ui, "nothing to settle"));
+            ui.label(look::soft(ui, t!("parts-nothing-to-settle")));
         }
     });
 }

@@ -2,6 +2,7 @@
 
 use egui::{Color32, CornerRadius, FontId, Pos2, Rect, Sense, Stroke, StrokeKind, Ui, Vec2};
 use tankard_core::farm::card::Gauge;
+use tankard_core::t;
 
 use crate::look;
 
@@ -109,5 +110,5 @@ fn spread(labels: &mut [Label], top: f32, bottom: f32) {
 fn spoken(gauge: &Gauge, full: &str) -> String {
     let layers: Vec<String> =
         gauge.layers.iter().map(|layer| format!("{} {}", layer.amount, layer.label).trim().to_owned()).collect();
-    format!("Sight gauge of a tank of {full}, from the bottom up: {}", layers.join(", "))
+    t!("parts-sight-gauge-of-a-tank-of", full = full, layers = layers.join(", "))
 }

@@ -2,6 +2,7 @@
 
 use egui::Ui;
 use tankard_core::finding::Level;
+use tankard_core::t;
 use tankard_file::forecast_csv::Refused;
 
 use super::{boxes, mark};
@@ -19,20 +20,29 @@ pub fn show(ui: &mut Ui, refused: &[Refused], from: &mut usize) {
     ui.add_space(4.0);
     ui.horizontal_wrapped(|ui| {
         mark::show(ui, Level::Check);
-        let words = if all == 1 { "1 line is left out".to_owned() } else { format!("{all} lines are left out") };
+        let words = if all == 1 {
+            t!("parts-1-line-is-left-out").to_owned()
+        } else {
+            t!("parts-lines-are-left-out", all = all)
+        };
         ui.label(look::strong(words));
         if all > FEW {
             let last = (*from + FEW).min(all);
-            ui.label(look::soft(ui, format!("{} to {last}", *from + 1)));
-            if boxes::act(ui, "Those before").accessible_name("Lines left out before these").clicked() {
+            ui.label(look::soft(ui, t!("parts-to", from = *from + 1, last = last)));
+            if boxes::act(ui, t!("parts-those-before"))
+                .accessible_name(t!("parts-lines-left-out-before-these"))
+                .clicked()
+            {
                 *from = from.saturating_sub(FEW);
             }
-            if boxes::act(ui, "Those after").accessible_name("Lines left out after these").clicked() && last < all {
+            if boxes::act(ui, t!("parts-those-after")).accessible_name(t!("parts-lines-left-out-after-these")).clicked()
+                && last < all
+            {
                 *from += FEW;
             }
         }
     });
     for refused in refused.iter().skip(*from).take(FEW) {
-        boxes::say(ui, &format!("Line {}: {}", refused.line, refused.why));
+        boxes::say(ui, &t!("parts-line", line = refused.line, why = refused.why));
     }
 }

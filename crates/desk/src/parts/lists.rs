@@ -2,6 +2,7 @@
 
 use egui::{Response, Sense, Stroke, Ui};
 use tankard_core::farm::Nouns;
+use tankard_core::t;
 
 use crate::look;
 
@@ -50,9 +51,12 @@ pub enum Act {
 pub fn acts(ui: &mut Ui, what: &str) -> Option<Act> {
     let mut done = None;
     ui.horizontal_wrapped(|ui| {
-        for (text, act) in
-            [("Move up", Act::Up), ("Move down", Act::Down), ("Copy", Act::Copy), ("Remove", Act::Remove)]
-        {
+        for (text, act) in [
+            (t!("parts-move-up"), Act::Up),
+            (t!("parts-move-down"), Act::Down),
+            (t!("parts-copy"), Act::Copy),
+            (t!("parts-remove"), Act::Remove),
+        ] {
             let response = super::boxes::act(ui, text).accessible_name(format!("{text}: {what}"));
             if response.clicked() {
                 done = Some(act);

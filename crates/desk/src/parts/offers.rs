@@ -4,6 +4,7 @@
 use egui::{Area, Context, Frame, Id, Key, Modifiers, Order, Pos2, Rect, Stroke, StrokeKind, Ui, Vec2};
 use tankard_core::finding::Finding;
 use tankard_core::plausible::{Offer, Slot};
+use tankard_core::t;
 
 use super::boxes;
 use crate::look;
@@ -52,7 +53,9 @@ pub fn acts(ui: &mut Ui, offers: &[Offer]) {
 }
 
 fn act(ui: &mut Ui, offer: &Offer) -> bool {
-    boxes::act(ui, &format!("Take {}", offer.text())).on_hover_text(format!("Probably meant: {}", offer.why)).clicked()
+    boxes::act(ui, &t!("parts-take", offer = offer.text()))
+        .on_hover_text(t!("parts-probably-meant", why = offer.why))
+        .clicked()
 }
 
 /// What is offered for a box that was just drawn under this name in the same place: an outline, and while the box is in use what to take
@@ -85,7 +88,7 @@ pub fn at_box(ui: &mut Ui, name: &str, slot: &Slot) {
             ui.set_max_width(240.0);
             ui.spacing_mut().item_spacing.y = 1.0;
             acts(ui, &offers);
-            ui.label(look::soft(ui, format!("F2 takes {}", first.text())));
+            ui.label(look::soft(ui, t!("parts-f2-takes", first = first.text())));
         });
     });
     ctx.data_mut(|data| data.insert_temp(below, area.response.rect));

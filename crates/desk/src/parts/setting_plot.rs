@@ -4,6 +4,7 @@
 use egui::{Align2, Pos2, Rect, Sense, Stroke, StrokeKind, Ui, Vec2};
 use tankard_core::quantity::{Pressure, Quantity, Speed, Units};
 use tankard_core::rig::setting::{Classes, CurvePoint, Setting};
+use tankard_core::t;
 
 use super::hatch;
 use crate::look;
@@ -224,7 +225,7 @@ fn axes(painter: &egui::Painter, colours: &look::Colours, frame: &Frame, units: 
         painter.text(at, Align2::CENTER_TOP, figure(speed), look::gauge_font(), colours.soft);
     }
     let at = Pos2::new(frame.rect.right(), frame.rect.bottom() + 20.0);
-    painter.text(at, Align2::RIGHT_TOP, format!("speed, {speed_unit}"), look::gauge_font(), colours.soft);
+    painter.text(at, Align2::RIGHT_TOP, t!("parts-speed", speed_unit = speed_unit), look::gauge_font(), colours.soft);
     let room = f64::from(frame.rect.height() / 34.0).max(2.0);
     for pressure in marks(frame.low, frame.high, room) {
         let y = frame.y(pressure);
@@ -233,7 +234,13 @@ fn axes(painter: &egui::Painter, colours: &look::Colours, frame: &Frame, units: 
         painter.text(at, Align2::RIGHT_CENTER, figure(pressure), look::gauge_font(), colours.soft);
     }
     let at = Pos2::new(frame.rect.left() - LEFT, frame.rect.bottom() + 20.0);
-    painter.text(at, Align2::LEFT_TOP, format!("pressure, {pressure_unit}"), look::gauge_font(), colours.soft);
+    painter.text(
+        at,
+        Align2::LEFT_TOP,
+        t!("parts-pressure", pressure_unit = pressure_unit),
+        look::gauge_font(),
+        colours.soft,
+    );
 }
 
 #[cfg(test)]

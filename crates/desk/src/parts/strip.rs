@@ -4,6 +4,7 @@
 use egui::{Align2, Id, Key, Modifiers, Pos2, Rect, Sense, Stroke, StrokeKind, Ui, Vec2};
 use jiff::civil::{Date, DateTime};
 use tankard_core::quantity::Duration;
+use tankard_core::t;
 use tankard_core::weather::{JudgedHour, Span, Verdict};
 
 use super::hatch;
@@ -69,7 +70,11 @@ pub fn cells(day: Date, hours: &[JudgedHour], name: impl Fn(&JudgedHour) -> Stri
             if from < next {
                 let minute = from - place * HOUR;
                 let at = day.at(i8::try_from(hour).unwrap_or(0), i8::try_from(minute).unwrap_or(0), 0, 0);
-                let name = format!("{hour:02}:{minute:02} not in the forecast");
+                let name = t!(
+                    "parts-not-in-the-forecast",
+                    hour = format_args!("{:02}", hour),
+                    minute = format_args!("{:02}", minute)
+                );
                 cells.push(Cell { at, again, from, to: next, verdict: None, part: None, name });
             }
             let Some(known) = known.next() else { break };
@@ -306,7 +311,7 @@ fn words_of_runs(
         let (Some(first), Some(last)) = (run.first(), run.last()) else { continue };
         let (left, right) = (across(hours(first.from)), across(hours(last.to)));
         let verdict = first.verdict;
-        let word = verdict.map_or("no forecast", Verdict::word);
+        let word = verdict.map_or(t!("parts-no-forecast"), Verdict::word);
         let colour = verdict.map_or(colours.soft, |verdict| look::of_verdict(colours, verdict));
         let galley = painter.layout_no_wrap(word.to_owned(), look::gauge_font(), colour);
         if galley.size().x <= right - left {
@@ -341,8 +346,8 @@ fn daylight(painter: &egui::Painter, colours: &look::Colours, row: Rect, from: f
         painter.vline(x, (y - 4.0)..=(y + 4.0), stroke);
     }
     let words = |words: String| painter.layout_no_wrap(words, look::gauge_font(), colours.soft);
-    let rise = words(format!("sunrise {}", clock(sun.from)));
-    let set = words(format!("sunset {}", clock(sun.to)));
+    let rise = words(t!("parts-sunrise", from = clock(sun.from)));
+    let set = words(t!("parts-sunset", to = clock(sun.to)));
     let (after, before) = (from + 6.0 + rise.size().x, to - 6.0 - set.size().x);
     let half = rise.size().y * 0.5;
     if after + 6.0 < before - 6.0 {
@@ -361,8 +366,8 @@ pub fn legend(ui: &mut Ui) {
             face_of(ui.painter(), look::colours(ui), rect, Some(verdict));
             let words = match verdict {
                 Verdict::Allowed => "allowed",
-                Verdict::Doubtful => "doubtful, a person decides",
-                Verdict::Forbidden => "forbidden by a label or a law",
+                Verdict::Doubtful => t!("parts-doubtful-a-person-decides"),
+                Verdict::Forbidden => t!("parts-forbidden-by-a-label-or-a"),
             };
             ui.label(look::soft(ui, words));
             ui.add_space(8.0);
@@ -370,7 +375,7 @@ pub fn legend(ui: &mut Ui) {
         let (rect, _) = ui.allocate_exact_size(Vec2::new(22.0, 12.0), Sense::hover());
         let edge = Stroke::new(2.5, look::colours(ui).brass);
         ui.painter().rect_stroke(rect, 2, edge, StrokeKind::Inside);
-        ui.label(look::soft(ui, "the hour told of below"));
+        ui.label(look::soft(ui, t!("parts-the-hour-told-of-below")));
     });
 }
 

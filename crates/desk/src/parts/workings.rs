@@ -1,6 +1,7 @@
 //! A working: steps at the left, what comes out at the right.
 
 use egui::{Align, Layout, Ui};
+use tankard_core::t;
 use tankard_core::working::Working;
 
 use crate::guide::{self, places};
@@ -10,7 +11,7 @@ use crate::look;
 pub fn show(ui: &mut Ui, working: &Working) {
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
-        ui.label(look::heading(format!("Working: {}", working.title)));
+        ui.label(look::heading(t!("parts-working", title = working.title)));
         guide::link(ui, places::of_working(working.room));
     });
     for step in &working.steps {

@@ -8,6 +8,7 @@ use tankard_core::plan::{NOT_JUDGED, Plan};
 use tankard_core::plausible;
 use tankard_core::season::profile::{NOT_THE_LAW, judge_farm, missing};
 use tankard_core::season::seal;
+use tankard_core::t;
 
 /// What is open in the records on a day, the newest record first, each with the record or "records"; before it what is the matter
 /// with the profiles themselves.
@@ -40,7 +41,7 @@ pub fn text(plans: &[Plan], of_records: &[(String, Finding)], of_typed: &[(Strin
     let of_records = of_typed.iter().chain(of_records).map(|(of, finding)| (of, finding));
     let mut lines: Vec<String> =
         of_plans.chain(of_records).map(|(of, finding)| format!("{of}: {}", super::text::finding(finding))).collect();
-    lines.push(format!("not judged: {}", NOT_JUDGED.join("; ")));
+    lines.push(t!("report-not-judged", not_judged = NOT_JUDGED.join("; ")));
     lines.push(NOT_THE_LAW.to_owned());
     lines.join("\n") + "\n"
 }

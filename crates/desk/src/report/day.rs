@@ -1,6 +1,7 @@
 //! A day in words and as JSON.
 
 use std::fmt::Write;
+use tankard_core::t;
 
 use serde_json::{Value, json};
 use tankard_core::day::{DayCost, DayPlan, RigDay, Slot};
@@ -25,7 +26,7 @@ fn write(farm: &Farm, day: &DayPlan, out: &mut String) -> std::fmt::Result {
     for rig in &day.rigs {
         writeln!(out, "  {}", farm.rigs.get(&rig.rig).map_or(rig.rig.as_str(), |rig| rig.name.as_str()))?;
         for id in &rig.done {
-            writeln!(out, "      {}, sprayed   [{id}]", name(id))?;
+            writeln!(out, "{}", t!("report-sprayed", id = name(id), id2 = id))?;
         }
         for (at, slot) in rig.slots.iter().enumerate() {
             writeln!(out, "  {:>2}. {}   [{}]", at + 1 + rig.done.len(), name(&slot.pass), slot.pass)?;

@@ -1,6 +1,7 @@
 //! A jar test in words.
 
 use std::fmt::Write;
+use tankard_core::t;
 
 use tankard_core::farm::Farm;
 use tankard_core::mix::jar::sheet::{JarSheet, sheet};
@@ -13,7 +14,7 @@ use super::text::finding;
 pub fn test(farm: &Farm, plan: &Plan, size: Jar) -> String {
     let mut out = String::new();
     let Some(test) = jar(plan, farm, size) else {
-        return format!("[{}]\n  no jar test: the spray volume over ground is not typed\n", plan.pass);
+        return t!("report-no-jar-test-the-spray-volume", pass = plan.pass);
     };
     let Some(page) = sheet(farm, &test) else { return out };
     // Writing to a string does not fail.
@@ -26,7 +27,7 @@ pub fn test(farm: &Farm, plan: &Plan, size: Jar) -> String {
 }
 
 fn write(page: &JarSheet, id: &str, out: &mut String) -> std::fmt::Result {
-    writeln!(out, "Jar test: {} · {}   [{id}]", page.pass, page.date)?;
+    writeln!(out, "{}", t!("report-jar-test", pass = page.pass, date = page.date, id = id))?;
     for (title, words) in &page.facts {
         writeln!(out, "  {:<20} {words}", title.to_lowercase())?;
     }
@@ -43,7 +44,7 @@ fn write(page: &JarSheet, id: &str, out: &mut String) -> std::fmt::Result {
     for line in &page.after {
         writeln!(out, "  {line}")?;
     }
-    writeln!(out, "  look after {}", page.looks.join(", "))?;
+    writeln!(out, "{}", t!("report-look-after", looks = page.looks.join(", ")))?;
     for (sign, means) in &page.signs {
         writeln!(out, "      {sign:<30} {means}")?;
     }

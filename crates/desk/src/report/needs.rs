@@ -1,6 +1,7 @@
 //! What passes take from the shed, in words and as JSON.
 
 use std::fmt::Write;
+use tankard_core::t;
 
 use jiff::civil::Date;
 use rust_decimal::prelude::ToPrimitive;
@@ -39,9 +40,9 @@ pub fn buying(farm: &Farm, need: &Need) -> Option<String> {
             let over = if purchase.over.is_zero() {
                 String::new()
             } else {
-                format!("; {} over", round(purchase.over, farm.units))
+                t!("report-over", round = round(purchase.over, farm.units))
             };
-            format!("buy {}{cost}{over}", purchase.words(product))
+            t!("report-buy", purchase = purchase.words(product), cost = cost, over = over)
         }
         Err(why) => why,
     })
@@ -70,8 +71,8 @@ pub fn sum_words(farm: &Farm, (sum, unknown): (Money, usize), lacks: &str) -> St
     let money = format!("{}{}", farm.currency, sum.show());
     match unknown {
         0 => money,
-        1 => format!("{money}, without 1 product whose {lacks} is not typed"),
-        many => format!("{money}, without {many} products whose {lacks} is not typed"),
+        1 => t!("report-without-1-product-whose-is-not", money = money, lacks = lacks),
+        many => t!("report-without-products-whose-is-not-typed", money = money, many = many, lacks = lacks),
     }
 }
 
@@ -80,8 +81,8 @@ pub fn sum_bought(farm: &Farm, (sum, unknown): (Money, usize)) -> String {
     let money = format!("{}{}", farm.currency, sum.show());
     match unknown {
         0 => money,
-        1 => format!("{money}, without 1 that has no price"),
-        many => format!("{money}, without {many} that have no price"),
+        1 => t!("report-without-1-that-has-no-price", money = money),
+        many => t!("report-without-that-have-no-price", money = money, many = many),
     }
 }
 
@@ -94,8 +95,8 @@ pub const PRICE_OR_SIZE: &str = "price or container";
 pub fn earlier(needs: &Needs) -> Option<String> {
     match needs.earlier.len() {
         0 => None,
-        1 => Some("1 pass before that day has no record; it takes its part of the shed first".to_owned()),
-        many => Some(format!("{many} passes before that day have no record; they take their part of the shed first")),
+        1 => Some(t!("report-1-pass-before-that-day-has").to_owned()),
+        many => Some(t!("report-passes-before-that-day-have-no", many = many)),
     }
 }
 
@@ -103,8 +104,8 @@ pub fn earlier(needs: &Needs) -> Option<String> {
 pub fn source(farm: &Farm, need: &WaterNeed) -> String {
     match (need.kind, farm.waters.get(&need.water)) {
         (CarrierKind::Water, Some(water)) if !water.name.trim().is_empty() => water.name.clone(),
-        (CarrierKind::Water, Some(_)) => "a water without a name".to_owned(),
-        (CarrierKind::Water, None) => "water, source not chosen".to_owned(),
+        (CarrierKind::Water, Some(_)) => t!("report-a-water-without-a-name").to_owned(),
+        (CarrierKind::Water, None) => t!("report-water-source-not-chosen").to_owned(),
         (other, _) => capital(other.name()),
     }
 }
@@ -114,8 +115,8 @@ pub fn tanks(nurse: &Nurse, units: Units) -> Option<String> {
     let tanks = nurse.tanks?;
     let holds = tanks.holds.show(units);
     Some(match tanks.count {
-        1 => format!("one nurse tank of {holds} is enough"),
-        count => format!("{count} nurse tanks of {holds}"),
+        1 => t!("report-one-nurse-tank-of-is-enough", holds = holds),
+        count => t!("report-nurse-tanks-of", count = count, holds = holds),
     })
 }
 
@@ -127,15 +128,15 @@ pub fn rig_name<'a>(farm: &'a Farm, nurse: &'a Nurse) -> &'a str {
 /// What remains of a product, what it lacks, or that it is not known.
 pub fn left(need: &Need, units: Units) -> String {
     match (need.short, need.left) {
-        (Some(short), _) => format!("short {}", round(short, units)),
-        (None, Some(left)) => format!("{} left", round(left, units)),
+        (Some(short), _) => t!("report-short", round = round(short, units)),
+        (None, Some(left)) => t!("report-left", round = round(left, units)),
         (None, None) => unknown(need).to_owned(),
     }
 }
 
 /// Why it is not known what is on hand.
 pub fn unknown(need: &Need) -> &'static str {
-    if need.on_hand.typed { "density not typed" } else { "not typed" }
+    if need.on_hand.typed { t!("report-density-not-typed") } else { t!("report-not-typed") }
 }
 
 /// What the passes of a day take, and what all from that day on take, as a person reads it in a terminal.
@@ -150,16 +151,29 @@ fn write(farm: &Farm, day: Date, out: &mut String) -> std::fmt::Result {
     let (of_day, season) = (of_day(farm, day), from_day(farm, day));
     writeln!(out, "{}\n", farm.name)?;
     if of_day.passes.is_empty() {
-        writeln!(out, "No pass of {} is to be sprayed.", long_date(day))?;
+        writeln!(out, "{}", t!("report-no-pass-of-is-to-be", day = long_date(day)))?;
     } else {
-        writeln!(out, "What the passes of {} take: {}", long_date(day), passes(farm, &of_day))?;
+        writeln!(
+            out,
+            "{}",
+            t!("report-what-the-passes-of-take", day = long_date(day), passes = passes(farm, &of_day))
+        )?;
         table(farm, &of_day, out)?;
         for water in &of_day.waters {
             writeln!(out, "  {:<44} {:>12}", source(farm, water), water.volume.show(farm.units))?;
         }
         for nurse in &of_day.nurses {
             if let Some(tanks) = tanks(nurse, farm.units) {
-                writeln!(out, "  {} with {}: {tanks}", rig_name(farm, nurse), source(farm, &nurse.need))?;
+                writeln!(
+                    out,
+                    "{}",
+                    t!(
+                        "report-with",
+                        rig_name = rig_name(farm, nurse),
+                        source = source(farm, &nurse.need),
+                        tanks = tanks
+                    )
+                )?;
             }
         }
     }
@@ -168,23 +182,23 @@ fn write(farm: &Farm, day: Date, out: &mut String) -> std::fmt::Result {
     }
     writeln!(out)?;
     if season.passes.is_empty() {
-        writeln!(out, "Nor is any after it.")?;
+        writeln!(out, "{}", t!("report-nor-is-any-after-it"))?;
         return Ok(());
     }
     if season.passes != of_day.passes {
-        writeln!(out, "What all passes from then on take: {}", passes(farm, &season))?;
+        writeln!(out, "{}", t!("report-what-all-passes-from-then-on", passes = passes(farm, &season)))?;
         table(farm, &season, out)?;
         writeln!(out)?;
     }
     let short: Vec<&Need> = season.products.iter().filter(|need| need.short.is_some()).collect();
     if short.is_empty() {
-        writeln!(out, "Nothing is short of what is counted.")?;
+        writeln!(out, "{}", t!("report-nothing-is-short-of-what-is"))?;
     } else {
-        writeln!(out, "To buy")?;
+        writeln!(out, "{}", t!("report-to-buy"))?;
         for need in &short {
             writeln!(out, "  {:<44} {}", name(farm, need), buying(farm, need).unwrap_or_default())?;
         }
-        writeln!(out, "  in all {}", sum_words(farm, bill(farm, &season), PRICE_OR_SIZE))?;
+        writeln!(out, "{}", t!("report-in-all", sum_words = sum_words(farm, bill(farm, &season), PRICE_OR_SIZE)))?;
     }
     Ok(())
 }
@@ -195,16 +209,16 @@ fn table(farm: &Farm, needs: &Needs, out: &mut String) -> std::fmt::Result {
         let on_hand = need
             .on_hand
             .amount
-            .map_or_else(|| unknown(need).to_owned(), |amount| format!("{} on hand", round(amount, units)));
+            .map_or_else(|| unknown(need).to_owned(), |amount| t!("report-on-hand", round = round(amount, units)));
         let left = if need.left.is_some() { left(need, units) } else { String::new() };
         let row = format!("  {:<44} {:>12} {on_hand:>20} {left:>16}", name(farm, need), round(need.amount, units));
         writeln!(out, "{}", row.trim_end())?;
     }
     for (pass, what) in &needs.open {
         let pass = farm.passes.get(pass).map_or(pass.as_str(), |pass| pass.name.as_str());
-        writeln!(out, "  not in it: {pass}: {what}")?;
+        writeln!(out, "{}", t!("report-not-in-it", pass = pass, what = what))?;
     }
-    writeln!(out, "  the products cost {}", sum_words(farm, cost(needs), PRICE))
+    writeln!(out, "{}", t!("report-the-products-cost", sum_words = sum_words(farm, cost(needs), PRICE)))
 }
 
 fn name<'a>(farm: &'a Farm, need: &'a Need) -> &'a str {

@@ -1,6 +1,7 @@
 //! The plan in words.
 
 use std::fmt::Write;
+use tankard_core::t;
 
 use tankard_core::farm::Farm;
 use tankard_core::finding::Finding;
@@ -34,18 +35,22 @@ fn write(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
             format!("{name} {}", planned.area.show(units))
         })
         .collect();
-    writeln!(out, "  fields   {} = {}", fields.join(" + "), plan.area.show(units))?;
+    writeln!(out, "{}", t!("report-fields", fields = fields.join(" + "), area = plan.area.show(units)))?;
     if let Some(carrier) = plan.carrier {
-        write!(out, "  spray    {} = {}", carrier.show(units), plan.spray_volume.show(units))?;
+        write!(
+            out,
+            "{}",
+            t!("report-spray", carrier = carrier.show(units), spray_volume = plan.spray_volume.show(units))
+        )?;
         if let Some(time) = plan.spray_time {
-            write!(out, ", {} of spraying", time.show(units))?;
+            write!(out, "{}", t!("report-of-spraying", time = time.show(units)))?;
         }
         writeln!(out)?;
     }
     if let Some(hardness) = plan.water.hardness {
-        write!(out, "  water    {}, {} hard", plan.water.name, hardness.show(units))?;
+        write!(out, "{}", t!("report-water-hard", name = plan.water.name, hardness = hardness.show(units)))?;
         if let Some(need) = &plan.water.need {
-            write!(out, ", ties up {} of ammonium sulfate", need.most().show(units))?;
+            write!(out, "{}", t!("report-ties-up-of-ammonium-sulfate", most = need.most().show(units)))?;
         }
         writeln!(out)?;
     }
@@ -65,18 +70,23 @@ fn write(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
     for load in &plan.loads {
         writeln!(
             out,
-            "  load {} of {}: {} on {}",
-            load.number,
-            plan.loads.len(),
-            load.volume.show(units),
-            load.area.show(units)
+            "{}",
+            t!(
+                "report-load-of-on",
+                number = load.number,
+                loads = plan.loads.len(),
+                volume = load.volume.show(units),
+                area = load.area.show(units)
+            )
         )?;
         for step in &load.steps {
             match step {
                 FillStep::InTank { to } => {
-                    writeln!(out, "        {} of this mix are in the tank already", to.show(units))?;
+                    writeln!(out, "{}", t!("report-of-this-mix-are-in-the", to = to.show(units)))?;
                 }
-                FillStep::Water { to } => writeln!(out, "        {} to {}", pass.carrier_kind.name(), to.show(units))?,
+                FillStep::Water { to } => {
+                    writeln!(out, "{}", t!("report-to", carrier_kind = pass.carrier_kind.name(), to = to.show(units)))?
+                }
                 FillStep::Product { item, .. } => {
                     if let Some(item) = load.items.get(*item) {
                         let name = farm
@@ -98,7 +108,7 @@ fn write(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
     for finding in &plan.findings {
         writeln!(out, "  {}", self::finding(finding))?;
     }
-    writeln!(out, "  not judged: {}", NOT_JUDGED.join("; "))?;
+    writeln!(out, "{}", t!("report-not-judged-302", not_judged = NOT_JUDGED.join("; ")))?;
     Ok(())
 }
 
@@ -106,7 +116,7 @@ fn write(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
 pub fn finding(finding: &Finding) -> String {
     let hint = if finding.hint.is_empty() { String::new() } else { format!(" {}", finding.hint) };
     let offers: Vec<String> = finding.offers.iter().map(Offer::text).collect();
-    let meant = if offers.is_empty() { String::new() } else { format!(" Perhaps meant: {}.", either(&offers)) };
+    let meant = if offers.is_empty() { String::new() } else { t!("report-perhaps-meant", offers = either(&offers)) };
     format!("{:<5} {}.{meant}{hint} ({})", finding.level.word(), finding.text.trim_end_matches('.'), finding.basis)
 }
 
@@ -115,20 +125,20 @@ fn adjuvants(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
     if plan.adjuvants.choices.is_empty() {
         return Ok(());
     }
-    writeln!(out, "  which adjuvant suits every partner")?;
+    writeln!(out, "{}", t!("report-which-adjuvant-suits-every-partner"))?;
     for choice in &plan.adjuvants.choices {
         let members: Vec<String> = choice
             .members
             .iter()
             .map(|member| {
-                let rate = member.rate.as_ref().map_or("rate not known", |rate| rate.text());
-                let buy = if member.product.is_none() { ", to buy" } else { "" };
+                let rate = member.rate.as_ref().map_or(t!("report-rate-not-known"), |rate| rate.text());
+                let buy = if member.product.is_none() { t!("report-to-buy-a40") } else { "" };
                 format!("{} {rate}{buy}", member.name)
             })
             .collect();
-        let members = if members.is_empty() { "no adjuvant".to_owned() } else { members.join(" + ") };
+        let members = if members.is_empty() { t!("report-no-adjuvant").to_owned() } else { members.join(" + ") };
         let cost = choice.cost_per_hectare.map(|cost| per_ground(cost, farm.units, &farm.currency));
-        let mark = if choice.current { "  in the mix" } else { "" };
+        let mark = if choice.current { t!("report-in-the-mix") } else { "" };
         writeln!(out, "  {:>2}  {members}  {}{mark}", choice.rank, cost.unwrap_or_default())?;
         if choice.behind.is_empty() {
             for verdict in &choice.verdicts {
@@ -145,14 +155,14 @@ fn adjuvants(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
 fn nozzles(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
     let units = farm.units;
     if let Some(setting) = &plan.setting {
-        writeln!(out, "  setting  {} at {}", setting.name, words::figures(setting, units))?;
+        writeln!(out, "{}", t!("report-setting-at", name = setting.name, figures = words::figures(setting, units)))?;
         writeln!(out, "           {}", words::sentence(setting, units))?;
     }
     if !plan.sets.is_empty() {
-        writeln!(out, "  which nozzles do this pass best")?;
+        writeln!(out, "{}", t!("report-which-nozzles-do-this-pass-best"))?;
     }
     for (at, ranked) in plan.sets.iter().enumerate() {
-        let mark = if ranked.chosen { "  in this pass" } else { "" };
+        let mark = if ranked.chosen { t!("report-in-this-pass") } else { "" };
         writeln!(out, "  {:>2}  {}  {}{mark}", at + 1, ranked.setting.name, words::fit_words(ranked, units))?;
         for (reason, basis) in &ranked.reasons {
             writeln!(out, "      {} ({basis})", reason.trim_end_matches('.'))?;
@@ -167,9 +177,9 @@ fn time(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
     if let Some(work) = &plan.work {
         let figures: Vec<String> =
             words::work_figures(work, units).into_iter().map(|(label, value)| format!("{label} {value}")).collect();
-        writeln!(out, "  time     {}", figures.join(", "))?;
+        writeln!(out, "{}", t!("report-time", figures = figures.join(", ")))?;
         if !work.lacks.is_empty() {
-            writeln!(out, "           not in it: {}", work.lacks.join("; "))?;
+            writeln!(out, "{}", t!("report-not-in-it-3ae", lacks = work.lacks.join("; ")))?;
         }
     }
     if let Some(rinse) = &plan.rinse {
@@ -177,7 +187,11 @@ fn time(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
             .into_iter()
             .map(|(way, sources)| words::rinse_way(way, &sources, units))
             .collect();
-        writeln!(out, "  rinse    {} stay in the rig; {}", rinse.residual.show(units), ways.join("; "))?;
+        writeln!(
+            out,
+            "{}",
+            t!("report-rinse-stay-in-the-rig", residual = rinse.residual.show(units), ways = ways.join("; "))
+        )?;
         if let Some(ground) = words::last_ground(farm, plan, rinse) {
             writeln!(out, "           {ground}")?;
         }
@@ -186,7 +200,7 @@ fn time(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
         }
     }
     if !plan.hours.hours.is_empty() {
-        writeln!(out, "  hours    {}", words::answer(&plan.hours, units))?;
+        writeln!(out, "{}", t!("report-hours", answer = words::answer(&plan.hours, units)))?;
         for verdict in [Verdict::Allowed, Verdict::Doubtful, Verdict::Forbidden] {
             let spans = words::spans_of(&plan.hours, verdict);
             if !spans.is_empty() {

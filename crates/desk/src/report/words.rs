@@ -9,55 +9,56 @@ use tankard_core::quantity::{Duration, Quantity, Units};
 use tankard_core::rig::rinse::{RinsePlan, RinseWay};
 use tankard_core::rig::setting::{Classes, Fit, RankedSet, Setting, in_tenths};
 use tankard_core::rig::work::Work;
+use tankard_core::t;
 use tankard_core::weather::hours::GOES_ON;
 use tankard_core::weather::{Hours, Limit, Span, Verdict};
 use tankard_core::words::{capital, ends};
 
 /// "coarse", or the two classes of which either may come.
 pub fn class_words(classes: Option<Classes>) -> String {
-    classes.map_or_else(|| "not in the table".to_owned(), Classes::words)
+    classes.map_or_else(|| t!("report-not-in-the-table").to_owned(), Classes::words)
 }
 
 /// "12 mph, 41 psi, coarse droplets".
 pub fn figures(setting: &Setting, units: Units) -> String {
     let mut parts = vec![setting.speed.show(units)];
     parts.extend(setting.pressure.map(|pressure| pressure.show(units)));
-    parts.extend(setting.classes.map(|classes| format!("{} droplets", classes.words())));
-    parts.extend(setting.duty_words().map(|duty| format!("valves open {duty}")));
+    parts.extend(setting.classes.map(|classes| t!("report-droplets", classes = classes.words())));
+    parts.extend(setting.duty_words().map(|duty| t!("report-valves-open", duty = duty)));
     parts.join(", ")
 }
 
 /// How well a set does the pass, in words.
 pub fn fit_words(ranked: &RankedSet, units: Units) -> String {
     match (ranked.fit, ranked.speed) {
-        (Fit::Suits, _) => "suits as planned".to_owned(),
-        (Fit::AtAnotherSpeed, Some(speed)) => format!("suits at {}", speed.show(units)),
-        (Fit::AtAnotherSpeed, None) => "suits at another speed".to_owned(),
-        (Fit::NotKnown, _) => "cannot be told".to_owned(),
-        (Fit::No, _) => "does not suit".to_owned(),
+        (Fit::Suits, _) => t!("report-suits-as-planned").to_owned(),
+        (Fit::AtAnotherSpeed, Some(speed)) => t!("report-suits-at", speed = speed.show(units)),
+        (Fit::AtAnotherSpeed, None) => t!("report-suits-at-another-speed").to_owned(),
+        (Fit::NotKnown, _) => t!("report-cannot-be-told").to_owned(),
+        (Fit::No, _) => t!("report-does-not-suit").to_owned(),
     }
 }
 
 /// "Between 10.2 and 13.4 mph pressure stays between 30 and 52 psi and droplets coarse."
 pub fn sentence(setting: &Setting, units: Units) -> String {
     if setting.curve.is_empty() && setting.pressure.is_none() {
-        return "What a new nozzle delivers is not typed, so pressure and droplets cannot be told.".to_owned();
+        return t!("report-what-a-new-nozzle-delivers-is").to_owned();
     }
     let Some(speeds) = setting.speeds.and_then(|speeds| in_tenths(speeds, units)) else {
-        return "At no speed do pressure and droplets stay inside what the set and the labels allow.".to_owned();
+        return t!("report-at-no-speed-do-pressure-and").to_owned();
     };
     let (slowest, fastest) = (speeds.least.show(units), speeds.most.show(units));
     let at = if slowest == fastest {
-        format!("At {slowest}")
+        t!("report-at", slowest = slowest)
     } else {
-        format!("Between {}", ends(&slowest, "and", &fastest))
+        t!("report-between", ends = ends(&slowest, "and", &fastest))
     };
     let pressures = setting.pressures.map(|pressures| {
         let (least, most) = (pressures.least.show(units), pressures.most.show(units));
         if least == most {
-            format!("pressure stays at {least}")
+            t!("report-pressure-stays-at", least = least)
         } else {
-            format!("pressure stays between {}", ends(&least, "and", &most))
+            t!("report-pressure-stays-between", ends = ends(&least, "and", &most))
         }
     });
     let allowed = || setting.curve.iter().filter(|point| point.allowed).filter_map(|point| point.classes);
@@ -66,7 +67,7 @@ pub fn sentence(setting: &Setting, units: Units) -> String {
         .min()
         .zip(allowed().map(|classes| classes.coarsest).max())
         .map(|(finest, coarsest)| Classes { finest, coarsest });
-    let droplets = classes.map(|classes| format!("droplets {}", classes.words()));
+    let droplets = classes.map(|classes| t!("report-droplets-classes", classes = classes.words()));
     let stay: Vec<String> = [pressures, droplets].into_iter().flatten().collect();
     format!("{at} {}.", stay.join(" and "))
 }
@@ -78,14 +79,14 @@ pub fn work_figures(work: &Work, units: Units) -> Vec<(&'static str, String)> {
         let all: Duration = work.fills.iter().copied().sum();
         let each = match work.fills.as_slice() {
             [_] => String::new(),
-            fills => format!(", {} loads", fills.len()),
+            fills => t!("report-loads", fills = fills.len()),
         };
         figures.push(("filling", format!("{}{each}", all.show(units))));
     }
     figures.extend(work.road.map(|road| ("road", road.show(units))));
-    figures.push(("in all", work.total.show(units)));
-    figures.push(("sprays an hour", work.in_an_hour.show(units)));
-    figures.extend(work.loads_an_hour.map(|loads| ("loads an hour", format!("{loads:.1}"))));
+    figures.push((t!("report-in-all-ac1"), work.total.show(units)));
+    figures.push((t!("report-sprays-an-hour"), work.in_an_hour.show(units)));
+    figures.extend(work.loads_an_hour.map(|loads| (t!("report-loads-an-hour"), format!("{loads:.1}"))));
     figures
 }
 
@@ -93,18 +94,21 @@ pub fn work_figures(work: &Work, units: Units) -> Vec<(&'static str, String)> {
 pub fn last_ground(farm: &Farm, plan: &Plan, rinse: &RinsePlan) -> Option<String> {
     let ground = rinse.last_ground?;
     let field = plan.fields.last().and_then(|planned| farm.fields.get(&planned.field));
-    let on = field.map(|field| format!(" of {}", field.name)).unwrap_or_default();
-    Some(format!(
-        "The last of the spray would still cover {}: leave that much{on} for it, and spray the rinsings there.",
-        ground.show(farm.units)
-    ))
+    let on = field.map(|field| t!("report-of-501", name = field.name)).unwrap_or_default();
+    Some(t!("report-the-last-of-the-spray-would", ground = ground.show(farm.units), on = on))
 }
 
 /// "3 times with 40 gal leaves 1.2 %", with who prints it.
 pub fn rinse_way(way: &RinseWay, sources: &[&str], units: Units) -> String {
     let source = if sources.is_empty() { String::new() } else { format!(" ({})", sources.join("; ")) };
-    let more = if way.on_board { "" } else { ", more than the clean-water tank holds," };
-    format!("{}{more} leaves {}{source}", rinses(way, units), share(way.left.to_percent()))
+    let more = if way.on_board { "" } else { t!("report-more-than-the-clean-water-tank") };
+    t!(
+        "report-leaves",
+        rinses = rinses(way, units),
+        more = more,
+        to_percent = share(way.left.to_percent()),
+        source = source
+    )
 }
 
 /// The ways to rinse. The same way may be reckoned and printed; it stands once, with who prints it.
@@ -124,8 +128,8 @@ pub fn rinse_ways(rinse: &RinsePlan, units: Units) -> Vec<(&RinseWay, Vec<&'stat
 /// "3 times with 40 gal".
 pub fn rinses(way: &RinseWay, units: Units) -> String {
     match way.rinses {
-        1 => format!("once with {}", way.each.show(units)),
-        times => format!("{times} times with {}", way.each.show(units)),
+        1 => t!("report-once-with", each = way.each.show(units)),
+        times => t!("report-times-with", times = times, each = way.each.show(units)),
     }
 }
 
@@ -150,20 +154,22 @@ pub fn answer(hours: &Hours, units: Units) -> String {
     let needs = hours.takes(units);
     let midnight = if hours.may_go_on() { format!(" {}.", capital(GOES_ON)) } else { String::new() };
     match (hours.best, hours.longest, needs) {
-        (Some(best), _, Some(needs)) => format!("{}; the pass takes {needs}.", best.words()),
-        (Some(best), _, None) => format!("{}; how long the pass takes is not known.", best.words()),
-        (None, Some((span, share)), Some(needs)) => format!(
-            "No span is long enough: the pass takes {needs}. The longest is {}, enough for {} of it.{midnight}",
-            span.words(),
-            self::share(share.to_percent())
+        (Some(best), _, Some(needs)) => t!("report-the-pass-takes", best = best.words(), needs = needs),
+        (Some(best), _, None) => t!("report-how-long-the-pass-takes-is", best = best.words()),
+        (None, Some((span, share)), Some(needs)) => t!(
+            "report-no-span-is-long-enough-the",
+            needs = needs,
+            span = span.words(),
+            to_percent = self::share(share.to_percent()),
+            midnight = midnight
         ),
-        (None, Some((span, _)), None) => format!("The longest span is {}.", span.words()),
+        (None, Some((span, _)), None) => t!("report-the-longest-span-is", span = span.words()),
         (None, None, _) => {
             let doubtful = hours.hours.iter().filter(|hour| hour.verdict == Verdict::Doubtful).count();
             match doubtful {
-                0 => "No hour of the day is allowed.".to_owned(),
-                1 => "No hour of the day is allowed; one is doubtful, and a person decides.".to_owned(),
-                many => format!("No hour of the day is allowed; {many} are doubtful, and a person decides."),
+                0 => t!("report-no-hour-of-the-day-is").to_owned(),
+                1 => t!("report-no-hour-of-the-day-is-allowed-one-is").to_owned(),
+                many => t!("report-no-hour-of-the-day-is-allowed-many-are", many = many),
             }
         }
     }
@@ -197,7 +203,7 @@ pub fn binding(hours: &Hours, verdict: Verdict) -> Vec<String> {
 pub fn judged(slot: &Slot, units: Units) -> String {
     let time = slot.span.map(Span::words).or_else(|| slot.takes.map(|takes| takes.show(units)));
     let verdict = slot.verdict.map(|verdict| match slot.span {
-        None if verdict == Verdict::Forbidden => "without a place",
+        None if verdict == Verdict::Forbidden => t!("report-without-a-place"),
         _ => verdict.word(),
     });
     time.into_iter().chain(verdict.map(str::to_owned)).collect::<Vec<_>>().join(" ")
@@ -205,8 +211,8 @@ pub fn judged(slot: &Slot, units: Units) -> String {
 
 /// The place of a pass in its day, in sentences without the last full stop.
 pub fn slot_words(slot: &Slot, units: Units) -> String {
-    let cleaning = slot.clean_out.map(|time| format!("{} of cleaning before it", time.show(units)));
-    let travel = slot.travel.map(|time| format!("{} of road before it", time.show(units)));
+    let cleaning = slot.clean_out.map(|time| t!("report-of-cleaning-before-it", time = time.show(units)));
+    let travel = slot.travel.map(|time| t!("report-of-road-before-it", time = time.show(units)));
     let words = [judged(slot, units)].into_iter().chain(cleaning).chain(travel).chain([slot.why.clone()]);
     words.filter(|words| !words.is_empty()).collect::<Vec<_>>().join(". ")
 }
@@ -214,9 +220,9 @@ pub fn slot_words(slot: &Slot, units: Units) -> String {
 /// "no clean-out", "2 clean-outs".
 pub fn clean_outs(number: u32) -> String {
     match number {
-        0 => "no clean-out".to_owned(),
-        1 => "1 clean-out".to_owned(),
-        many => format!("{many} clean-outs"),
+        0 => t!("report-no-clean-out").to_owned(),
+        1 => t!("report-1-clean-out").to_owned(),
+        many => t!("report-clean-outs", many = many),
     }
 }
 
@@ -226,10 +232,15 @@ pub fn day_words(rig: &RigDay, units: Units) -> Vec<String> {
     let ends = match (rig.leaves, rig.cost.home) {
         (Some(leaves), Some(home)) => {
             let [from, to] = Span { from: leaves, to: home }.ends();
-            format!("out at {from}, home at {to}")
+            t!("report-out-at-home-at", from = from, to = to)
         }
-        _ => format!("{} in all", rig.cost.lasts.show(units)),
+        _ => t!("report-lasts-in-all", lasts = rig.cost.lasts.show(units)),
     };
-    let order = format!("{clean_outs}, {} for cleaning and road, {ends}", rig.cost.not_spraying.show(units));
+    let order = t!(
+        "report-for-cleaning-and-road",
+        clean_outs = clean_outs,
+        not_spraying = rig.cost.not_spraying.show(units),
+        ends = ends
+    );
     [order, rig.held.clone(), rig.proof.clone()].into_iter().filter(|words| !words.is_empty()).collect()
 }

@@ -3,6 +3,7 @@
 use tankard_core::farm::Holds;
 use tankard_core::quantity::number::{show, take};
 use tankard_core::quantity::{AsTyped, Bearing, Length, Quantity, Share, Speed, Temperature};
+use tankard_core::t;
 
 use super::units::{FRACTION, OKTAS, POINT};
 use crate::table::is_bare;
@@ -28,7 +29,7 @@ impl Column<'_> {
         let read: AsTyped<Speed> = self.typed(cell, &self.with_unit(cell)?)?;
         // A slip, whatever the storm.
         if read.value() > Speed::from_metres_per_second(100.0) {
-            return Err(self.wrong(cell, "no wind is that strong"));
+            return Err(self.wrong(cell, t!("file-no-wind-is-that-strong")));
         }
         Ok(read)
     }
@@ -38,7 +39,7 @@ impl Column<'_> {
         let read: AsTyped<Length> = self.typed(cell, &self.with_unit(cell)?)?;
         // A slip, whatever the storm.
         if read.value() > Length::from_metres(0.5) {
-            return Err(self.wrong(cell, "no hour is that wet"));
+            return Err(self.wrong(cell, t!("file-no-hour-is-that-wet")));
         }
         Ok(read)
     }
@@ -49,7 +50,7 @@ impl Column<'_> {
             return Ok(None);
         }
         if self.unit == POINT && is_bare(cell) {
-            return Err(self.wrong(cell, "it is no point of the compass"));
+            return Err(self.wrong(cell, t!("file-it-is-no-point-of-the")));
         }
         let text = if self.unit == "°" { self.with_unit(cell)? } else { cell.to_owned() };
         self.typed(cell, &text.replace(" °", "°")).map(Some)
@@ -63,7 +64,7 @@ impl Column<'_> {
                 let (value, rest) = take(&plain).map_err(|problem| self.wrong(cell, &problem))?;
                 let of = if self.unit == OKTAS { 8.0 } else { 1.0 };
                 if !rest.trim().is_empty() || !(0.0..=of).contains(&value) {
-                    return Err(self.wrong(cell, &format!("it lies between 0 and {of}")));
+                    return Err(self.wrong(cell, &t!("file-it-lies-between-0-and", of = of)));
                 }
                 format!("{} %", show(value / of * 100.0, 4))
             }
@@ -71,7 +72,7 @@ impl Column<'_> {
         };
         let read: AsTyped<Share> = self.typed(cell, &text)?;
         if read.value().exceeds(Share::from_percent(100.0)) {
-            return Err(self.wrong(cell, "it is above 100 %"));
+            return Err(self.wrong(cell, t!("file-it-is-above-100")));
         }
         Ok(read)
     }
@@ -88,7 +89,7 @@ impl Column<'_> {
         if !is_bare(&plain) {
             // Let the reader say what is wrong with the figure, if it is the figure.
             take(&plain).map_err(|problem| self.wrong(cell, &problem))?;
-            return Err(self.wrong(cell, &format!("it is no plain number of {}", self.unit)));
+            return Err(self.wrong(cell, &t!("file-it-is-no-plain-number-of", unit = self.unit)));
         }
         Ok(format!("{plain} {}", self.unit))
     }
@@ -104,9 +105,7 @@ impl Column<'_> {
         }
         if self.decimal_comma && is_bare(&cell.replace(['.', ','], "")) {
             if cell.contains('.') && !cell.contains(',') {
-                return Err(
-                    self.wrong(cell, "the file's other figures have a decimal comma, so the dot may mean anything")
-                );
+                return Err(self.wrong(cell, t!("file-the-files-other-figures-have-a")));
             }
             // "1,250" could be a thousand and more; here it is not.
             if take(cell).is_err() && cell.matches(',').count() == 1 {

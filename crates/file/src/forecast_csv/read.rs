@@ -1,6 +1,7 @@
 //! Hours from a table, by a layout; and the lines that give none, each with its reason.
 
 use std::collections::{BTreeMap, BTreeSet};
+use tankard_core::t;
 
 use jiff::civil::DateTime;
 use jiff::tz::{AmbiguousOffset, TimeZone};
@@ -42,11 +43,7 @@ pub fn read(table: &Table, layout: &FileLayout, zone: Option<&TimeZone>) -> Read
         }
     }
     if reader.lacks_zone {
-        reading.to_choose.push(
-            "the times are given against UTC; type the farm's time zone in the shed, on the page of the farm, so that they \
-             can be put on its clock"
-                .to_owned(),
-        );
+        reading.to_choose.push(t!("file-the-times-are-given-against-utc").to_owned());
         reading.refused.clear();
         return reading;
     }
@@ -59,9 +56,10 @@ pub fn read(table: &Table, layout: &FileLayout, zone: Option<&TimeZone>) -> Read
     settle_twice(&mut found, &mut reading.refused);
     settle_alike(&mut found, &mut reading.refused);
     if found.len() > MOST_HOURS {
-        reading.to_choose.push(format!(
-            "the file holds {} hours; a forecast has at most {MOST_HOURS}, so cut it to the days that matter",
-            found.len()
+        reading.to_choose.push(t!(
+            "file-the-file-holds-hours-a-forecast",
+            found = found.len(),
+            most_hours = MOST_HOURS
         ));
         return reading;
     }
@@ -86,22 +84,26 @@ impl<'a> Plan<'a> {
         for take in &layout.takes {
             let name = take.column.as_str();
             let Some(at) = table.column(name) else {
-                problems.push(format!("the file has no column \"{name}\"; choose anew what its columns hold"));
+                problems.push(t!("file-the-file-has-no-column-choose", name = name));
                 continue;
             };
             if let Some((_, other, _)) = places.insert(take.holds, (at, name, &take.unit)) {
-                problems
-                    .push(format!("\"{other}\" and \"{name}\" both hold {}; choose one of them", take.holds.name()));
+                problems.push(t!(
+                    "file-and-both-hold-choose-one-of",
+                    other = other,
+                    name = name,
+                    holds = take.holds.name()
+                ));
             }
             let is_day = matches!(take.holds, Holds::DateAndTime | Holds::Date);
             if take.unit.is_empty() {
                 if is_day {
-                    problems.push(format!("choose how the days of \"{name}\" are written"));
+                    problems.push(t!("file-choose-how-the-days-of-are", name = name));
                 } else if needs_unit(take.holds) && table.is_bare(at) {
-                    problems.push(format!("choose the unit of \"{name}\"; the file does not say it"));
+                    problems.push(t!("file-choose-the-unit-of-the-file", name = name));
                 }
             } else if needs_unit(take.holds) && !units(take.holds).contains(&take.unit.as_str()) {
-                problems.push(format!("\"{}\" is no unit known for {}; choose another", take.unit, take.holds.name()));
+                problems.push(t!("file-is-no-unit-known-for-choose", unit = take.unit, holds = take.holds.name()));
             }
         }
         let day_and_time = places.remove(&Holds::DateAndTime);
@@ -110,20 +112,19 @@ impl<'a> Plan<'a> {
             (Some((at, _, unit)), None, None) => Some(((at, None), unit)),
             (None, Some((at, _, unit)), Some((time, ..))) => Some(((at, Some(time)), unit)),
             (Some(_), ..) => {
-                problems
-                    .push("day and time stand in one column, so no other may hold a day or a time of day".to_owned());
+                problems.push(t!("file-day-and-time-stand-in-one").to_owned());
                 None
             }
             (None, Some(_), None) => {
-                problems.push("choose the column that holds the time of day".to_owned());
+                problems.push(t!("file-choose-the-column-that-holds-the").to_owned());
                 None
             }
             (None, None, Some(_)) => {
-                problems.push("choose the column that holds the day".to_owned());
+                problems.push(t!("file-choose-the-column-that-holds-the-day").to_owned());
                 None
             }
             (None, None, None) => {
-                problems.push("choose the column that holds day and time".to_owned());
+                problems.push(t!("file-choose-the-column-that-holds-day").to_owned());
                 None
             }
         };
@@ -132,12 +133,12 @@ impl<'a> Plan<'a> {
             .map(|(holds, (at, _, unit))| Column { at, holds, unit, decimal_comma: table.decimal_comma })
             .collect();
         if columns.is_empty() && problems.len() == before {
-            problems.push("choose at least one column of the weather".to_owned());
+            problems.push(t!("file-choose-at-least-one-column-of").to_owned());
         }
         let (when, unit) = when?;
         let how = How::of(unit);
         if how.is_none() && problems.len() == before {
-            problems.push(format!("\"{unit}\" is no way to write a day that is known; choose another"));
+            problems.push(t!("file-is-no-way-to-write-a", unit = unit));
         }
         if problems.len() > before { None } else { Some(Self { when, how: how?, columns }) }
     }
@@ -176,7 +177,11 @@ impl Reader<'_> {
     fn row(&mut self, row: &Row, plan: &Plan, columns: usize) -> Result<Option<Found>, String> {
         if row.written() < columns || row.len() > columns {
             let written = if row.len() > columns { row.len() } else { row.written() };
-            return Err(format!("it has {} and the header has {columns}", counted(written as u64, "column")));
+            return Err(t!(
+                "file-it-has-and-the-header-has",
+                counted = counted(written as u64, "column"),
+                columns = columns
+            ));
         }
         let (hour, is_open) = self.hour(row, plan)?;
         let Some(mut hour) = hour else { return Ok(None) };
@@ -195,7 +200,7 @@ impl Reader<'_> {
         if any {
             Ok(Some(Found { line: row.line, hour, is_open }))
         } else {
-            Err("nothing but a time stands in it".to_owned())
+            Err(t!("file-nothing-but-a-time-stands-in").to_owned())
         }
     }
 
@@ -206,7 +211,7 @@ impl Reader<'_> {
             None => first.to_owned(),
         };
         if text.trim().is_empty() {
-            return Err("no day and time stand in it".to_owned());
+            return Err(t!("file-no-day-and-time-stand-in").to_owned());
         }
         let (at, again, is_open) = match when::moment(text.trim(), plan.how)? {
             Moment::World(moment) => {
@@ -226,10 +231,7 @@ impl Reader<'_> {
                 self.by_clock = true;
                 match self.zone.map(|zone| zone.to_ambiguous_timestamp(at).offset()) {
                     Some(AmbiguousOffset::Gap { .. }) => {
-                        return Err(format!(
-                            "the clock is put forward over \"{}\", so there is no such time",
-                            short(&text)
-                        ));
+                        return Err(t!("file-the-clock-is-put-forward-over", text = short(&text)));
                     }
                     Some(AmbiguousOffset::Fold { .. }) => (at, false, true),
                     _ => (at, false, false),
@@ -246,14 +248,14 @@ impl Reader<'_> {
 
     fn note(&self, found: &[Found], notes: &mut Vec<String>) {
         if self.between > 0 {
-            notes.push(format!(
-                "{} between full hours by the farm's clock {} left out",
-                counted(self.between, "line"),
-                if self.between == 1 { "is" } else { "are" }
+            notes.push(t!(
+                "file-between-full-hours-by-the-farms",
+                counted = counted(self.between, "line"),
+                which = if self.between == 1 { "yes" } else { "no" }
             ));
         }
         if let Some(first) = found.first().filter(|first| !first.on_the_hour()) {
-            notes.push(format!("the hours begin {} minutes past the hour by the farm's clock", first.hour.at.minute()));
+            notes.push(t!("file-the-hours-begin-minutes-past-the", minute = first.hour.at.minute()));
         }
         let steps = || {
             found
@@ -263,15 +265,13 @@ impl Reader<'_> {
         };
         let usual = steps().min().unwrap_or(1);
         if usual > 1 {
-            notes.push(format!(
-                "there is an hour only every {usual} hours; the hours between stay unknown, and rain may be the sum of all {usual}"
-            ));
+            notes.push(t!("file-there-is-an-hour-only-every", usual = usual));
         }
         if self.by_clock {
-            notes.push("times without an offset are taken as the farm's clock".to_owned());
+            notes.push(t!("file-times-without-an-offset-are-taken").to_owned());
         }
         if self.no_figure > 0 {
-            notes.push(format!("-999 and the like are taken as not known, in {}", counted(self.no_figure, "cell")));
+            notes.push(t!("file-999-and-the-like-are-taken", counted = counted(self.no_figure, "cell")));
         }
     }
 }
@@ -292,11 +292,7 @@ fn settle_twice(found: &mut Vec<Found>, refused: &mut Vec<Refused>) {
             one.hour.again = !seen.insert(one.hour.at);
             return true;
         }
-        let why = format!(
-            "the clock shows {} twice in this night, and nothing says which of the two it is; write both in order, or \
-             with an offset",
-            one.hour.at.strftime("%H:%M")
-        );
+        let why = t!("file-the-clock-shows-twice-in-this", strftime = one.hour.at.strftime("%H:%M"));
         refused.push(Refused { line: one.line, why });
         false
     });
@@ -309,7 +305,7 @@ fn settle_alike(found: &mut Vec<Found>, refused: &mut Vec<Refused>) {
         None => true,
         Some(before) => {
             lines.insert((one.hour.at, one.hour.again), before);
-            refused.push(Refused { line: one.line, why: format!("its hour stands on line {before} already") });
+            refused.push(Refused { line: one.line, why: t!("file-its-hour-stands-on-line-already", before = before) });
             false
         }
     });

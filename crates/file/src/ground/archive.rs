@@ -1,6 +1,7 @@
 //! Files packed in one. Nothing is written to the disk; what is unpacked is bounded.
 
 use std::io::{Cursor, Read};
+use tankard_core::t;
 
 use zip::ZipArchive;
 
@@ -14,10 +15,10 @@ const WANTED: [&str; 8] = ["shp", "dbf", "prj", "cpg", "kml", "xml", "geojson", 
 
 /// Unpacks what may be boundaries.
 pub(super) fn unpack(bytes: &[u8]) -> Result<Vec<Companion>, GroundError> {
-    let broken = |what: String| GroundError::Unknown(format!("it seems to be a packed file, but {what}"));
+    let broken = |what: String| GroundError::Unknown(t!("file-it-seems-to-be-a-packed", what = what));
     let mut archive = ZipArchive::new(Cursor::new(bytes)).map_err(|error| broken(error.to_string()))?;
     if archive.len() > FILES {
-        return Err(GroundError::TooMany { most: FILES, of: "files packed in it" });
+        return Err(GroundError::TooMany { most: FILES, of: t!("file-files-packed-in-it") });
     }
     let (mut files, mut left) = (Vec::new(), LARGEST);
     for number in 0..archive.len() {
@@ -33,7 +34,7 @@ pub(super) fn unpack(bytes: &[u8]) -> Result<Vec<Companion>, GroundError> {
         file.take(left + 1).read_to_end(&mut unpacked).map_err(|error| broken(format!("{name}: {error}")))?;
         left = left
             .checked_sub(unpacked.len() as u64)
-            .ok_or_else(|| GroundError::TooLarge { what: "what is packed in the file".to_owned() })?;
+            .ok_or_else(|| GroundError::TooLarge { what: t!("file-what-is-packed-in-the-file").to_owned() })?;
         files.push(Companion { name, bytes: unpacked });
     }
     Ok(files)

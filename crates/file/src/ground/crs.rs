@@ -1,6 +1,7 @@
 //! What a shapefile is measured on: the well-known text of its `.prj` (OGC 01-009, and ISO 19162 as far as names go).
 
 use geo::Coord;
+use tankard_core::t;
 
 use super::limits::{DEPTH, tidy};
 use super::mercator::Transverse;
@@ -35,8 +36,7 @@ enum Datum {
 impl Measured {
     /// Where there is no `.prj`.
     pub(super) fn unsaid() -> Self {
-        let note = "there is no .prj to say what the shapes are measured on; their numbers fit longitude and latitude on WGS 84 \
-                    and are taken so: look at the map before you take them";
+        let note = t!("file-there-is-no-prj-to-say");
         Self { system: System::Unsaid, note: Some(note.to_owned()) }
     }
 
@@ -45,21 +45,21 @@ impl Measured {
     /// # Errors
     /// What it is measured on, where that is not read.
     pub(super) fn read(text: &str) -> Result<Self, String> {
-        let unread = || format!("the .prj \"{}\" cannot be read", tidy(text).chars().take(60).collect::<String>());
+        let unread = || t!("file-the-prj-cannot-be-read", take = tidy(text).chars().take(60).collect::<String>());
         let node = Node::parse(text).ok_or_else(unread)?;
         let datum = |of: &Node| {
             let datum = of.one(&["DATUM", "ENSEMBLE", "TRF", "GEODETICDATUM"]).map(|datum| datum.name.clone());
             known_datum(datum.as_deref().unwrap_or_default(), &of.name)
-                .ok_or_else(|| format!("the shapes are measured on \"{}\"", tidy(&of.name)))
+                .ok_or_else(|| t!("file-the-shapes-are-measured-on", name = tidy(&of.name)))
         };
         match node.word.as_str() {
             "GEOGCS" | "GEOGCRS" | "GEODCRS" => {
                 let datum = datum(&node)?;
                 if node.angle().is_some_and(|unit| (unit / 1.0_f64.to_radians() - 1.0).abs() > 1e-9) {
-                    return Err(format!("the shapes are measured on \"{}\", not in degrees", tidy(&node.name)));
+                    return Err(t!("file-the-shapes-are-measured-on-not", name = tidy(&node.name)));
                 }
                 if node.one(&["PRIMEM"]).and_then(|meridian| meridian.number(0)).is_some_and(|from| from != 0.0) {
-                    return Err(format!("the longitudes of \"{}\" do not start at Greenwich", tidy(&node.name)));
+                    return Err(t!("file-the-longitudes-of-do-not-start", name = tidy(&node.name)));
                 }
                 Ok(Self { system: System::Degrees, note: near_note(&datum, &node.name) })
             }
@@ -68,7 +68,7 @@ impl Measured {
                 let datum = datum(base)?;
                 let note = near_note(&datum, &node.name);
                 let system = projected(&node, base)
-                    .ok_or_else(|| format!("the shapes are measured on \"{}\"", tidy(&node.name)))?;
+                    .ok_or_else(|| t!("file-the-shapes-are-measured-on", name = tidy(&node.name)))?;
                 Ok(Self { system, note })
             }
             _ => Err(unread()),
@@ -86,17 +86,19 @@ impl Measured {
     /// The numbers cannot be what the file says they are.
     pub(super) fn degrees(&self, at: Coord<f64>) -> Result<Coord<f64>, String> {
         match &self.system {
-            System::Unsaid if at.x.abs() > 360.0 || at.y.abs() > 360.0 => Err(format!(
-                "{:.0}, {:.0} is no longitude and latitude, and there is no .prj to say what it is; save the file anew on WGS 84 \
-                 (EPSG:4326), or copy its .prj beside it",
-                at.x, at.y
+            System::Unsaid if at.x.abs() > 360.0 || at.y.abs() > 360.0 => Err(t!(
+                "file-is-no-longitude-and-latitude-and",
+                x = format_args!("{:.0}", at.x),
+                y = format_args!("{:.0}", at.y)
             )),
             System::Degrees | System::Unsaid => Ok(at),
             System::Transverse(projection, unit) => {
                 let metres = Coord { x: at.x * unit, y: at.y * unit };
                 let place = projection.degrees(metres);
                 let is_near = projection.is_within(metres, FARTHEST);
-                place.filter(|_| is_near).ok_or_else(|| format!("{:.0}, {:.0} lies off its zone", at.x, at.y))
+                place.filter(|_| is_near).ok_or_else(|| {
+                    t!("file-lies-off-its-zone", x = format_args!("{:.0}", at.x), y = format_args!("{:.0}", at.y))
+                })
             }
             System::Web => {
                 let degrees =
@@ -109,10 +111,7 @@ impl Measured {
 
 fn near_note(datum: &Datum, name: &str) -> Option<String> {
     let Datum::Near(datum) = datum else { return None };
-    Some(format!(
-        "the shapes are measured on \"{}\" ({datum}), which lies up to 1 to 2 m from WGS 84; they are taken as they stand",
-        tidy(name)
-    ))
+    Some(t!("file-the-shapes-are-measured-on-which", name = tidy(name), datum = datum))
 }
 
 /// Datums by the names that programs give them.

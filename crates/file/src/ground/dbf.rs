@@ -2,6 +2,7 @@
 
 use super::limits::{FACTS, tidy};
 use crate::table::encoding;
+use tankard_core::t;
 
 /// The columns and rows of a table.
 pub(super) struct Table {
@@ -24,7 +25,7 @@ impl Table {
     /// # Errors
     /// The lengths in its head do not fit it.
     pub(super) fn read(bytes: &[u8]) -> Result<Self, String> {
-        let short = || "it is too short".to_owned();
+        let short = || t!("file-it-is-too-short").to_owned();
         let two = |at: usize| Some(usize::from(u16::from_le_bytes(bytes.get(at..at + 2)?.try_into().ok()?)));
         let four = |at: usize| Some(u32::from_le_bytes(bytes.get(at..at + 4)?.try_into().ok()?));
         let stated = usize::try_from(four(4).ok_or_else(short)?).unwrap_or(usize::MAX);
@@ -53,11 +54,11 @@ impl Table {
         }
         columns.truncate(FACTS);
         if length != from || columns.is_empty() {
-            return Err("the lengths of its columns do not fit those of its rows".to_owned());
+            return Err(t!("file-the-lengths-of-its-columns-do").to_owned());
         }
         let rows = bytes.get(head..).ok_or_else(short)?.to_vec();
         if rows.len() / length < stated {
-            return Err(format!("it ends after {} of {stated} rows", rows.len() / length));
+            return Err(t!("file-it-ends-after-of-rows", rows = rows.len() / length, stated = stated));
         }
         Ok(Self { columns, rows, length, count: stated })
     }

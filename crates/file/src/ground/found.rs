@@ -2,6 +2,7 @@
 
 use std::io;
 use std::path::PathBuf;
+use tankard_core::t;
 
 use tankard_core::farm::{Id, Shape, SurroundingKind};
 use tankard_core::progress::Cancelled;
@@ -22,12 +23,12 @@ pub enum Kind {
 
 impl Kind {
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
             Self::GeoJson => "GeoJSON",
             Self::Shapefile => "shapefile",
             Self::Kml => "KML",
-            Self::TaskData => "task data (ISO 11783-10)",
+            Self::TaskData => t!("file-task-data-iso-11783-10"),
         }
     }
 }
@@ -117,7 +118,7 @@ pub enum GroundError {
         what: String,
     },
     /// It has more of something than is read.
-    #[error("the file has more than {most} {of}; cut it down to the fields of the farm first")]
+    #[error("{}", t!("file-the-file-has-more-than-cut", most = .most, of = .of))]
     TooMany {
         /// How many are read.
         most: usize,
@@ -125,7 +126,7 @@ pub enum GroundError {
         of: &'static str,
     },
     /// It is none of the kinds that are read.
-    #[error("the file is no GeoJSON, shapefile, KML or task data; {0}")]
+    #[error("{}", t!("file-the-file-is-no-geojson-shapefile", it = .0))]
     Unknown(String),
     /// It breaks the rules of its kind.
     #[error("the {} cannot be read: {why}", kind.name())]
@@ -136,7 +137,7 @@ pub enum GroundError {
         why: String,
     },
     /// It is measured on something else than WGS 84.
-    #[error("{0}; save it anew on WGS 84 (longitude and latitude, EPSG:4326) in the program that it comes from")]
+    #[error("{}", t!("file-save-it-anew-on-wgs-84", it = .0))]
     Elsewhere(String),
     /// Nobody waited for it any more.
     #[error(transparent)]

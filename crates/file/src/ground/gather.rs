@@ -6,6 +6,7 @@ use tankard_core::ground::rings::{self, Order, Ring, Turn, mend, nest};
 use tankard_core::progress::Tell;
 use tankard_core::quantity::Area;
 use tankard_core::quantity::number::show;
+use tankard_core::t;
 
 use super::limits::{FACTS, tidy};
 use super::{Found, GroundError, Is, Kind, Piece, Refused};
@@ -126,7 +127,7 @@ impl Gathered {
                 for raw in &mut self.raws {
                     raw.drawn.each(|at| std::mem::swap(&mut at.x, &mut at.y));
                 }
-                self.notes.push(format!("latitude and longitude stand in each other's place and are swapped: {why}"));
+                self.notes.push(t!("file-latitude-and-longitude-stand-in-each", why = why));
             }
             Order::Doubtful(why) => self.notes.push(why),
         }
@@ -195,17 +196,17 @@ fn piece(raw: Raw, turn: Turn) -> Result<Piece, String> {
         let area = shape.area();
         if area.exceeds(LARGEST) {
             let hectares = show(area.to_hectares(), 0);
-            return Err(format!("it measures {hectares} ha, more than any field; its points may be in other units"));
+            return Err(t!("file-it-measures-ha-more-than-any", hectares = hectares));
         }
         if SMALLEST.exceeds(area) {
-            return Err("it measures less than a square metre".to_owned());
+            return Err(t!("file-it-measures-less-than-a-square").to_owned());
         }
     }
     Ok(Piece { name: raw.name, place: raw.place, shape, is, facts: raw.facts, mended })
 }
 
 fn number(at: Coord<f64>) -> Result<Point<f64>, String> {
-    if at.x.is_finite() && at.y.is_finite() { Ok(Point(at)) } else { Err("a point of it is no number".to_owned()) }
+    if at.x.is_finite() && at.y.is_finite() { Ok(Point(at)) } else { Err(t!("file-a-point-of-it-is-no").to_owned()) }
 }
 
 fn line(mut points: Ring) -> Result<LineString<f64>, String> {
@@ -214,7 +215,7 @@ fn line(mut points: Ring) -> Result<LineString<f64>, String> {
         number(*at)?;
     }
     if points.len() < 2 {
-        return Err("a line of it has no length".to_owned());
+        return Err(t!("file-a-line-of-it-has-no").to_owned());
     }
     Ok(LineString(points))
 }

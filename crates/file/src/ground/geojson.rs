@@ -4,6 +4,7 @@ use geo::Coord;
 use geojson::{Feature, GeoJson, Geometry, GeometryValue, JsonObject, JsonValue, Position};
 use tankard_core::farm::SurroundingKind;
 use tankard_core::ground::rings::{Ring, Turn};
+use tankard_core::t;
 
 use super::gather::{Gathered, Parts, Raw};
 use super::limits::{Left, POINTS};
@@ -14,7 +15,7 @@ const NAMES: [&str; 9] = ["name", "field", "field_name", "fieldname", "field nam
 
 pub(super) fn read(bytes: &[u8]) -> Result<Gathered, GroundError> {
     let broken = |why: String| GroundError::Broken { kind: Kind::GeoJson, why };
-    let text = std::str::from_utf8(bytes).map_err(|_| broken("it is not saved as UTF-8".to_owned()))?;
+    let text = std::str::from_utf8(bytes).map_err(|_| broken(t!("file-it-is-not-saved-as-utf").to_owned()))?;
     let text = text.trim_start_matches('\u{feff}');
     // No value stands without one of these marks before it, so what is parsed is bounded before it is.
     let marks = text.bytes().filter(|byte| matches!(byte, b'[' | b'{' | b',')).count();
@@ -48,7 +49,7 @@ fn reference(members: Option<&JsonObject>) -> Result<(), GroundError> {
     let name = match name {
         Some(JsonValue::String(name)) => name.clone(),
         Some(other) => other.to_string(),
-        None => "one that is not named".to_owned(),
+        None => t!("file-one-that-is-not-named").to_owned(),
     };
     let plain = name.to_lowercase();
     let is_known =
@@ -60,13 +61,13 @@ fn reference(members: Option<&JsonObject>) -> Result<(), GroundError> {
     if is_known {
         return Ok(());
     }
-    Err(GroundError::Elsewhere(format!("the file is measured on \"{}\"", super::limits::tidy(&name))))
+    Err(GroundError::Elsewhere(t!("file-the-file-is-measured-on", name = super::limits::tidy(&name))))
 }
 
 fn take(feature: Feature, number: usize, left: &Left, gathered: &mut Gathered) -> Result<(), GroundError> {
     left.piece()?;
     reference(feature.foreign_members.as_ref())?;
-    let place = format!("feature {number}");
+    let place = t!("file-feature", number = number);
     let facts: Vec<(String, String)> =
         feature.properties.iter().flatten().filter_map(|(name, value)| Some((name.clone(), plain(value)?))).collect();
     let named = |wanted: &str| facts.iter().find(|(name, _)| name.eq_ignore_ascii_case(wanted));
@@ -74,7 +75,7 @@ fn take(feature: Feature, number: usize, left: &Left, gathered: &mut Gathered) -
     let kind = named("kind").and_then(|(_, kind)| SurroundingKind::ALL.into_iter().find(|known| known.name() == kind));
     let is = kind.map(Is::Surrounding);
     let Some(geometry) = feature.geometry else {
-        let why = "it has no geometry".to_owned();
+        let why = t!("file-it-has-no-geometry").to_owned();
         gathered.refused.push(Refused { name: super::limits::tidy(&name), place, why });
         return Ok(());
     };
@@ -88,7 +89,7 @@ fn take(feature: Feature, number: usize, left: &Left, gathered: &mut Gathered) -
         Err(Why::File(error)) => return Err(error),
     }
     if parts.is_empty() {
-        let why = "its geometry is empty".to_owned();
+        let why = t!("file-its-geometry-is-empty").to_owned();
         gathered.refused.push(Refused { name: super::limits::tidy(&name), place, why });
         return Ok(());
     }
@@ -145,6 +146,6 @@ fn point(at: &Position, left: &Left) -> Result<Coord<f64>, Why> {
     left.points(1)?;
     match at.as_slice() {
         [x, y, ..] => Ok(Coord { x: *x, y: *y }),
-        _ => Err(Why::Piece("a point of it has fewer than two numbers".to_owned())),
+        _ => Err(Why::Piece(t!("file-a-point-of-it-has-fewer").to_owned())),
     }
 }

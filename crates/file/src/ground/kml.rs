@@ -2,6 +2,7 @@
 
 use geo::Coord;
 use tankard_core::ground::rings::{Ring, Turn};
+use tankard_core::t;
 
 use super::gather::{Gathered, Parts, Raw};
 use super::limits::{Left, tidy};
@@ -23,18 +24,18 @@ pub(super) fn read(text: &str) -> Result<Gathered, GroundError> {
     })
     .map_err(|why| why.of(Kind::Kml))?;
     if links > 0 {
-        gathered.notes.push(format!("it points to {links} other files, which are not looked into"));
+        gathered.notes.push(t!("file-it-points-to-other-files-which", links = links));
     }
     Ok(gathered)
 }
 
 fn take(mark: &Node, number: usize, left: &Left, gathered: &mut Gathered) -> Result<(), Why> {
     let name = mark.one("name").map(|name| name.text.clone()).unwrap_or_default();
-    let place = format!("placemark {number}");
+    let place = t!("file-placemark", number = number);
     let facts = facts(mark);
     let mut parts = Parts::default();
     let why = match add(&mut parts, mark, left) {
-        Ok(()) if parts.is_empty() => "it has no point, line or polygon".to_owned(),
+        Ok(()) if parts.is_empty() => t!("file-it-has-no-point-line-or").to_owned(),
         Ok(()) => {
             for drawn in parts.drawn() {
                 let (name, place, facts) = (name.clone(), place.clone(), facts.clone());
@@ -74,7 +75,7 @@ fn add(parts: &mut Parts, node: &Node, left: &Left) -> Result<(), Why> {
             "LinearRing" => parts.polygons.push(vec![points(child, left)?]),
             "Polygon" => {
                 let outer = child.one("outerBoundaryIs").and_then(|edge| edge.one("LinearRing"));
-                let outer = outer.ok_or_else(|| Why::Piece("a polygon has no outer ring".to_owned()))?;
+                let outer = outer.ok_or_else(|| Why::Piece(t!("file-a-polygon-has-no-outer-ring").to_owned()))?;
                 let mut rings = vec![points(outer, left)?];
                 // One element for each hole, or one for all of them: both are met with.
                 for hole in child.all("innerBoundaryIs").flat_map(|edge| edge.all("LinearRing")) {
@@ -94,7 +95,7 @@ fn points(node: &Node, left: &Left) -> Result<Ring, Why> {
     let mut points = Vec::new();
     for tuple in text.split_whitespace() {
         left.points(1)?;
-        let wrong = || Why::Piece(format!("\"{}\" is no longitude and latitude", tidy(tuple)));
+        let wrong = || Why::Piece(t!("file-is-no-longitude-and-latitude", tuple = tidy(tuple)));
         let mut numbers = tuple.split(',').map(|number| number.parse::<f64>().ok());
         match (numbers.next().flatten(), numbers.next().flatten()) {
             (Some(x), Some(y)) => points.push(Coord { x, y }),

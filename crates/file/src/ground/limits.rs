@@ -1,6 +1,7 @@
 //! How much of a file is read, so that no file takes all memory or all day.
 
 use std::cell::Cell;
+use tankard_core::t;
 
 use super::GroundError;
 
@@ -37,7 +38,7 @@ impl Left {
     /// # Errors
     /// There are too many.
     pub(super) fn piece(&self) -> Result<(), GroundError> {
-        take(&self.pieces, 1).ok_or(GroundError::TooMany { most: PIECES, of: "pieces of ground" })
+        take(&self.pieces, 1).ok_or(GroundError::TooMany { most: PIECES, of: t!("file-pieces-of-ground") })
     }
 }
 

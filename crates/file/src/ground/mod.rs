@@ -5,6 +5,7 @@
 //!
 //! Files come from anywhere, so what they say of their own lengths is not believed, and what is read is bounded (`limits.rs`).
 
+use tankard_core::t;
 mod archive;
 mod crs;
 mod dbf;
@@ -115,7 +116,7 @@ fn beside(path: &Path, is_wanted: impl Fn(&str) -> bool) -> Result<Vec<Companion
             let bytes = bytes(&entry.path())?;
             size += bytes.len() as u64;
             if size > LARGEST {
-                return Err(GroundError::TooLarge { what: "what belongs to the file".to_owned() });
+                return Err(GroundError::TooLarge { what: t!("file-what-belongs-to-the-file").to_owned() });
             }
             files.push(Companion { name, bytes });
         }
@@ -161,8 +162,8 @@ fn read_told(
         return gathered.found(near, tell);
     }
     Err(GroundError::Unknown(match ending(name).as_str() {
-        "dbf" | "prj" | "shx" | "cpg" => "open the .shp that it belongs to".to_owned(),
-        _ => "save the boundaries as one of these in the program that they come from".to_owned(),
+        "dbf" | "prj" | "shx" | "cpg" => t!("file-open-the-shp-that-it-belongs").to_owned(),
+        _ => t!("file-save-the-boundaries-as-one-of").to_owned(),
     }))
 }
 
@@ -206,10 +207,10 @@ fn packed(bytes: &[u8], near: Option<Position>, tell: &Tell<'_>) -> Result<Found
             found = Some(one);
         }
         if found.as_ref().is_some_and(|found| found.pieces.len() > limits::PIECES) {
-            return Err(GroundError::TooMany { most: limits::PIECES, of: "pieces of ground" });
+            return Err(GroundError::TooMany { most: limits::PIECES, of: t!("file-pieces-of-ground") });
         }
     }
-    found.ok_or_else(|| GroundError::Unknown("it is a packed file with none of these in it".to_owned()))
+    found.ok_or_else(|| GroundError::Unknown(t!("file-it-is-a-packed-file-with").to_owned()))
 }
 
 /// The name of a packed file without its folders.

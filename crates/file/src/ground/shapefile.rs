@@ -4,6 +4,7 @@
 
 use geo::Coord;
 use tankard_core::ground::rings::{Ring, Turn};
+use tankard_core::t;
 
 use super::crs::Measured;
 use super::dbf::{self, Table};
@@ -27,9 +28,9 @@ pub(super) fn read(name: &str, bytes: &[u8], beside: &[Companion]) -> Result<Gat
     let (records, cut) = records(bytes)?;
     if records.is_empty() {
         return Err(broken(if cut.is_some() {
-            "it ends in the middle of its first shape"
+            t!("file-it-ends-in-the-middle-of")
         } else {
-            "it has no shapes"
+            t!("file-it-has-no-shapes")
         }));
     }
     let measured = match own("prj") {
@@ -39,19 +40,18 @@ pub(super) fn read(name: &str, bytes: &[u8], beside: &[Companion]) -> Result<Gat
     gathered.notes.extend(measured.note());
     let mut table = None;
     match own("dbf").map(Table::read) {
-        None => gathered.notes.push(format!("there is no .dbf beside \"{name}\", so its shapes have no names")),
-        Some(Err(why)) => gathered.notes.push(format!("the .dbf beside \"{name}\" is left, so its shapes have no names: {why}")),
-        Some(Ok(read)) if read.count != records.len() => gathered.notes.push(format!(
-            "the .dbf beside \"{name}\" has {} rows for {} shapes, so its names are left: nobody can say which belongs to which",
-            read.count,
-            records.len()
+        None => gathered.notes.push(t!("file-there-is-no-dbf-beside-so", name = name)),
+        Some(Err(why)) => gathered.notes.push(t!("file-the-dbf-beside-is-left-so", name = name, why = why)),
+        Some(Ok(read)) if read.count != records.len() => gathered.notes.push(t!(
+            "file-the-dbf-beside-has-rows-for",
+            name = name,
+            count = read.count,
+            records = records.len()
         )),
         Some(Ok(read)) => table = Some(read),
     }
     let letters = dbf::code_page(own("cpg")).unwrap_or_else(|named| {
-        gathered
-            .notes
-            .push(format!("the names are in the code page \"{named}\", which is not read; letters may be wrong"));
+        gathered.notes.push(t!("file-the-names-are-in-the-code", named = named));
         crate::table::encoding::eight_bit
     });
     let left = Left::new();
@@ -60,7 +60,7 @@ pub(super) fn read(name: &str, bytes: &[u8], beside: &[Companion]) -> Result<Gat
         let facts = table.as_ref().map(|table| table.row(number, letters)).unwrap_or_default();
         let named = |wanted: &&str| facts.iter().find(|(column, _)| column.eq_ignore_ascii_case(wanted));
         let name = NAMES.iter().find_map(named).map(|(_, value)| value.clone()).unwrap_or_default();
-        let place = format!("record {}", number + 1);
+        let place = t!("file-record", number = number + 1);
         match shape(record, &left, &measured) {
             Ok(drawn) => gathered.raws.push(Raw { name, place, drawn, is: None, facts }),
             Err(Why::Piece(why)) => gathered.refused.push(Refused { name, place, why }),
@@ -68,7 +68,7 @@ pub(super) fn read(name: &str, bytes: &[u8], beside: &[Companion]) -> Result<Gat
         }
     }
     if let Some(place) = cut {
-        let why = "the file ends in the middle of it".to_owned();
+        let why = t!("file-the-file-ends-in-the-middle").to_owned();
         gathered.refused.push(Refused { name: String::new(), place, why });
     }
     Ok(gathered)
@@ -90,18 +90,18 @@ fn double(bytes: &[u8], at: usize) -> Option<f64> {
 fn records(bytes: &[u8]) -> Result<(Vec<&[u8]>, Option<String>), GroundError> {
     let broken = |why: &str| GroundError::Broken { kind: Kind::Shapefile, why: why.to_owned() };
     if bytes.len() < 100 || big(bytes, 0) != Some(9994) {
-        return Err(broken("its head is missing"));
+        return Err(broken(t!("file-its-head-is-missing")));
     }
     let (mut records, mut at) = (Vec::new(), 100);
     while at < bytes.len() {
-        let place = || Some(format!("record {}", records.len() + 1));
+        let place = || Some(t!("file-record-records", records = records.len() + 1));
         // Lengths are in words of two bytes.
         let Some(length) = big(bytes, at + 4).and_then(|words| usize::try_from(words).ok()) else {
             return Ok((records.clone(), place()));
         };
         let Some(record) = bytes.get(at + 8..at + 8 + 2 * length) else { return Ok((records.clone(), place())) };
         if records.len() > super::limits::PIECES {
-            return Err(GroundError::TooMany { most: super::limits::PIECES, of: "pieces of ground" });
+            return Err(GroundError::TooMany { most: super::limits::PIECES, of: t!("file-pieces-of-ground") });
         }
         records.push(record);
         at += 8 + 2 * length;
@@ -110,7 +110,7 @@ fn records(bytes: &[u8]) -> Result<(Vec<&[u8]>, Option<String>), GroundError> {
 }
 
 fn shape(record: &[u8], left: &Left, measured: &Measured) -> Result<Drawn, Why> {
-    let short = || Why::Piece("its record is shorter than it says".to_owned());
+    let short = || Why::Piece(t!("file-its-record-is-shorter-than-it").to_owned());
     let kind = little(record, 0).ok_or_else(short)?;
     let point = |at: usize| {
         let (x, y) = (double(record, at).ok_or_else(short)?, double(record, at + 8).ok_or_else(short)?);
@@ -119,7 +119,7 @@ fn shape(record: &[u8], left: &Left, measured: &Measured) -> Result<Drawn, Why> 
     let count = |at: usize| little(record, at).and_then(|many| usize::try_from(many).ok()).ok_or_else(short);
     // The numbers of a shape with heights or measures come after its points and are left.
     match kind {
-        0 => Err(Why::Piece("it has no shape".to_owned())),
+        0 => Err(Why::Piece(t!("file-it-has-no-shape").to_owned())),
         1 | 11 | 21 => {
             left.points(1)?;
             Ok(Drawn::Points(vec![point(4)?]))
@@ -142,13 +142,13 @@ fn shape(record: &[u8], left: &Left, measured: &Measured) -> Result<Drawn, Why> 
             let mut lines: Vec<Ring> = Vec::with_capacity(parts);
             for (start, end) in starts.iter().copied().zip(ends) {
                 if start > end || end > many {
-                    return Err(Why::Piece("its parts do not fit its points".to_owned()));
+                    return Err(Why::Piece(t!("file-its-parts-do-not-fit-its").to_owned()));
                 }
                 lines.push((start..end).map(|number| point(points + 16 * number)).collect::<Result<_, _>>()?);
             }
             Ok(if matches!(kind, 3 | 13 | 23) { Drawn::Lines(lines) } else { Drawn::Rings(lines) })
         }
-        31 => Err(Why::Piece("it is a surface in space, which is not read".to_owned())),
-        other => Err(Why::Piece(format!("its shape is of a kind that does not exist: {other}"))),
+        31 => Err(Why::Piece(t!("file-it-is-a-surface-in-space").to_owned())),
+        other => Err(Why::Piece(t!("file-its-shape-is-of-a-kind", other = other))),
     }
 }

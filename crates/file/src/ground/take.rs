@@ -3,6 +3,7 @@
 use tankard_core::farm::{Farm, Field, Gateway, Id, Shape, Surrounding, SurroundingKind, id};
 use tankard_core::ground::rings::{Ring, Turn, mend};
 use tankard_core::season::record::area_text;
+use tankard_core::t;
 
 use super::{Becomes, Found, Piece};
 
@@ -46,7 +47,7 @@ pub fn take(farm: &Farm, found: &Found, becomes: &[Becomes]) -> (Farm, Taken) {
 
 fn new_field(farm: &mut Farm, piece: &Piece, taken: &mut Taken) {
     if piece.shape.polygons().is_none() {
-        taken.notes.push(format!("\"{}\" has no area, so it is no field", piece.name));
+        taken.notes.push(t!("file-has-no-area-so-it-is", name = piece.name));
         return;
     }
     let mut field = Field::new(&piece.name, area_text(piece.shape.area(), farm.units));
@@ -55,7 +56,7 @@ fn new_field(farm: &mut Farm, piece: &Piece, taken: &mut Taken) {
         let is_one = |name: &str| names.iter().any(|known| known.eq_ignore_ascii_case(name));
         piece.facts.iter().find(|(name, _)| is_one(name)).map(|(_, value)| value.trim().to_owned())
     };
-    field.crop = fact(&["crop", "crop type", "crop_type", "croptype"]).unwrap_or_default();
+    field.crop = fact(&["crop", t!("file-crop-type"), "crop_type", "croptype"]).unwrap_or_default();
     let id = id::fresh(&farm.fields, &piece.name);
     farm.fields.insert(id.clone(), field);
     taken.fields.push(id);
@@ -63,7 +64,7 @@ fn new_field(farm: &mut Farm, piece: &Piece, taken: &mut Taken) {
 
 fn boundary(farm: &mut Farm, id: &Id, pieces: &[&Piece], taken: &mut Taken) {
     let Some(field) = farm.fields.get_mut(id) else {
-        taken.notes.push(format!("the farm has no field \"{id}\""));
+        taken.notes.push(t!("file-the-farm-has-no-field", id = id));
         return;
     };
     let shape = match pieces {
@@ -75,7 +76,7 @@ fn boundary(farm: &mut Farm, id: &Id, pieces: &[&Piece], taken: &mut Taken) {
             field.boundary = Some(shape);
             taken.boundaries.push(id.clone());
         }
-        Err(why) => taken.notes.push(format!("\"{}\" keeps its boundary: {why}", field.name)),
+        Err(why) => taken.notes.push(t!("file-keeps-its-boundary", name = field.name, why = why)),
     }
 }
 
@@ -89,7 +90,7 @@ fn together(pieces: &[&Piece]) -> Result<Shape, String> {
         })
         .collect();
     if drawn.is_empty() {
-        return Err("what was chosen for it has no area".to_owned());
+        return Err(t!("file-what-was-chosen-for-it-has").to_owned());
     }
     let done = mend(drawn, Turn::Either).map_err(|error| error.to_string())?;
     Shape::new(done.polygons.into()).map_err(|error| error.to_string())
@@ -108,7 +109,7 @@ fn gateway(farm: &mut Farm, piece: &Piece, id: &Id, taken: &mut Taken) {
             field.gateways.push(Gateway { name: piece.name.clone(), at: piece.shape.clone() });
             taken.gateways += 1;
         }
-        (None, _) => taken.notes.push(format!("the farm has no field \"{id}\"")),
-        _ => taken.notes.push(format!("\"{}\" is no point, so it is no way in", piece.name)),
+        (None, _) => taken.notes.push(t!("file-the-farm-has-no-field", id = id)),
+        _ => taken.notes.push(t!("file-is-no-point-so-it-is", name = piece.name)),
     }
 }

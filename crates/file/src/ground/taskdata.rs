@@ -1,6 +1,7 @@
 //! Task data of ISO 11783-10: partfields with their polygons, lines and points.
 
 use std::collections::HashMap;
+use tankard_core::t;
 
 use geo::Coord;
 use tankard_core::farm::SurroundingKind;
@@ -31,7 +32,7 @@ pub(super) fn read(text: &str, companions: &[Companion]) -> Result<Gathered, Gro
         if let Some(file) = companions.iter().find(is_it) {
             reader.file(&xml::letters(&file.bytes))?;
         } else {
-            let why = format!("it names a file \"{}.XML\" that is not beside it", tidy(&name));
+            let why = t!("file-it-names-a-file-xml-that", name = tidy(&name));
             reader.gathered.notes.push(why);
         }
     }
@@ -79,11 +80,11 @@ impl Reader {
             "" => node.attribute("B"),
             name => name,
         };
-        let place = format!("partfield {}", self.fields);
+        let place = t!("file-partfield", fields = self.fields);
         let mut facts = vec![("crop".to_owned(), node.attribute("G").to_owned())];
         facts.push(("code".to_owned(), node.attribute("B").to_owned()));
         if node.attribute("D").parse::<u64>().is_ok_and(|area| area > 0) {
-            facts.push(("stated area".to_owned(), format!("{} m²", node.attribute("D"))));
+            facts.push((t!("file-stated-area").to_owned(), format!("{} m²", node.attribute("D"))));
         }
         let mut rings = Vec::new();
         let mut why = None;
@@ -95,7 +96,7 @@ impl Reader {
             }
         }
         if why.is_none() && rings.is_empty() {
-            why = Some("it has no boundary".to_owned());
+            why = Some(t!("file-it-has-no-boundary").to_owned());
         }
         match why {
             Some(why) => self.gathered.refused.push(Refused { name: tidy(name), place: place.clone(), why }),
@@ -158,13 +159,13 @@ impl Reader {
             match line.attribute("A") {
                 "1" => parts.push(vec![ring]),
                 "2" => holes.push(ring),
-                other => return Err(Why::Piece(format!("a ring of it is of type \"{}\"", tidy(other)))),
+                other => return Err(Why::Piece(t!("file-a-ring-of-it-is-of", other = tidy(other)))),
             }
         }
         // Holes go to the part that they lie in when it is mended, whichever it stands with.
         match parts.first_mut() {
             Some(first) => first.extend(holes),
-            None => return Err(Why::Piece("it has no outer ring".to_owned())),
+            None => return Err(Why::Piece(t!("file-it-has-no-outer-ring").to_owned())),
         }
         Ok(parts)
     }
@@ -190,11 +191,11 @@ impl Reader {
         }
         let mut note = |many: usize, of: &str| {
             if many > 0 {
-                self.gathered.notes.push(format!("{many} {of} are left out"));
+                self.gathered.notes.push(t!("file-are-left-out", many = many, of = of));
             }
         };
-        note(self.guidance, "points and lines that guide machines");
-        note(self.zones, "zones, headlands and main fields");
+        note(self.guidance, t!("file-points-and-lines-that-guide-machines"));
+        note(self.zones, t!("file-zones-headlands-and-main-fields"));
         self.gathered
     }
 }
@@ -210,7 +211,7 @@ fn what(node: &Node) -> &'static str {
 fn point(at: &Node) -> Result<Coord<f64>, Why> {
     let number = |name: &str| {
         let text = at.attribute(name);
-        text.trim().parse::<f64>().map_err(|_| Why::Piece(format!("\"{}\" is no latitude or longitude", tidy(text))))
+        text.trim().parse::<f64>().map_err(|_| Why::Piece(t!("file-is-no-latitude-or-longitude", text = tidy(text))))
     };
     Ok(Coord { x: number("D")?, y: number("C")? })
 }

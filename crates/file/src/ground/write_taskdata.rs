@@ -2,6 +2,7 @@
 //! the spray volume over ground.
 
 use std::io::{Cursor, Write};
+use tankard_core::t;
 
 use geo::Polygon;
 use quick_xml::Writer;
@@ -58,13 +59,11 @@ impl TaskData {
 /// # Errors
 /// There is no such pass, or nothing of it is planned yet that a terminal could follow.
 pub fn write_taskdata(farm: &Farm, pass: &str) -> Result<TaskData, String> {
-    let plan = plan(farm, pass).ok_or_else(|| format!("the farm has no pass \"{pass}\""))?;
-    let carrier = plan.carrier.ok_or("the spray volume of the pass is not typed, so there is no rate to write")?;
+    let plan = plan(farm, pass).ok_or_else(|| t!("file-the-farm-has-no-pass", pass = pass))?;
+    let carrier = plan.carrier.ok_or(t!("file-the-spray-volume-of-the-pass"))?;
     let mut notes = Vec::new();
     if plan.level() == Some(tankard_core::finding::Level::Stop) {
-        return Err(
-            "a Stop stands in the plan of the pass; what may not be sprayed is not sent to a terminal".to_owned()
-        );
+        return Err(t!("file-a-stop-stands-in-the-plan").to_owned());
     }
     let xml = Sheet { farm, plan: &plan, carrier, notes: &mut notes }.write().map_err(|error| error.to_string())?;
     Ok(TaskData { xml, notes })
@@ -141,7 +140,7 @@ impl Sheet<'_> {
             })?;
         }
         if self.plan.fields.iter().any(|planned| planned.area != planned.covered) {
-            let note = "the pass sprays bands, and the rate is that in the bands; a terminal that counts the whole width takes more";
+            let note = t!("file-the-pass-sprays-bands-and-the");
             self.notes.push(note.to_owned());
         }
         Ok(())
@@ -154,7 +153,7 @@ impl Sheet<'_> {
         facts.extend(crop.map(|crop| ("G", crop)));
         let boundary = field.boundary.as_ref().and_then(tankard_core::farm::Shape::polygons);
         if boundary.is_none() {
-            self.notes.push(format!("\"{}\" has no boundary, so a terminal cannot know where it is", field.name));
+            self.notes.push(t!("file-has-no-boundary-so-a-terminal", name = field.name));
         }
         element(out, "PFD", &facts, |out| {
             for part in boundary.iter().flatten() {
@@ -179,7 +178,7 @@ impl Sheet<'_> {
         let pass = self.farm.passes.get(&self.plan.pass).map_or("", |pass| pass.name.as_str());
         let mix = [
             ("A", "PDT1"),
-            ("B", &*self.named(&format!("Spray of {pass}"))),
+            ("B", &*self.named(&t!("file-spray-of", pass = pass))),
             ("E", VOLUME_CONTENT),
             ("F", "2"),
             ("G", &spray),
@@ -203,7 +202,7 @@ impl Sheet<'_> {
     fn named(&mut self, name: &str) -> String {
         let fits = named_within(name);
         if fits.len() < tidy(name).len() {
-            let note = format!("\"{}\" is cut to \"{fits}\": names have {LETTERS} letters in task data", tidy(name));
+            let note = t!("file-is-cut-to-names-have-letters", name = tidy(name), fits = fits, letters = LETTERS);
             if !self.notes.contains(&note) {
                 self.notes.push(note);
             }

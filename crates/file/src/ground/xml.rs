@@ -2,6 +2,7 @@
 
 use quick_xml::events::{BytesStart, Event};
 use quick_xml::{Reader, XmlVersion};
+use tankard_core::t;
 
 use super::Why;
 use super::limits::{DEPTH, FACTS, POINTS};
@@ -77,18 +78,21 @@ pub(super) fn each(
     loop {
         let event = match reader.read_event() {
             Ok(event) => event,
-            Err(error) => return Err(Why::Piece(format!("line {}: {error}", line(reader.error_position())))),
+            Err(error) => {
+                return Err(Why::Piece(t!("file-line", error_position = line(reader.error_position()), error = error)));
+            }
         };
         match event {
             Event::Start(start) | Event::Empty(start) if nodes > 2 * POINTS => {
-                return Err(Why::Piece(format!("\"{}\" has more in it than is read", local(&start))));
+                return Err(Why::Piece(t!("file-has-more-in-it-than-is", start = local(&start))));
             }
             Event::Start(start) => {
                 depth += 1;
                 if depth > DEPTH {
-                    let why = format!(
-                        "line {}: more than {DEPTH} elements within one another",
-                        line(reader.buffer_position())
+                    let why = t!(
+                        "file-line-more-than-elements-within-one",
+                        buffer_position = line(reader.buffer_position()),
+                        depth = DEPTH
                     );
                     return Err(Why::Piece(why));
                 }
@@ -130,17 +134,21 @@ pub(super) fn each(
                     _ => reference.resolve_char_ref().ok().flatten(),
                 };
                 let Some(letter) = letter else {
-                    let why = format!("line {}: \"&{};\" is not known", line(reader.buffer_position()), &*reference);
+                    let why = t!(
+                        "file-line-is-not-known",
+                        buffer_position = line(reader.buffer_position()),
+                        reference = &*reference
+                    );
                     return Err(Why::Piece(why));
                 };
                 add(&mut open, letter.encode_utf8(&mut [0; 4]));
             }
             Event::DocType(declared) if declared.contains('[') => {
-                let why = "it brings entities of its own, which are not read".to_owned();
+                let why = t!("file-it-brings-entities-of-its-own").to_owned();
                 return Err(Why::Piece(why));
             }
             Event::Comment(_) | Event::Decl(_) | Event::PI(_) | Event::DocType(_) => {}
-            Event::Eof if depth > 0 => return Err(Why::Piece("it ends in the middle".to_owned())),
+            Event::Eof if depth > 0 => return Err(Why::Piece(t!("file-it-ends-in-the-middle").to_owned())),
             Event::Eof => return Ok(()),
         }
     }
@@ -161,7 +169,7 @@ fn node(start: &BytesStart<'_>) -> Result<Node, Why> {
     // The parser would hold each name against all before it; one that stands twice counts as it stands first.
     for attribute in start.attributes().with_checks(false) {
         if node.attributes.len() >= FACTS {
-            return Err(Why::Piece(format!("\"{}\" has more than {FACTS} attributes", node.name)));
+            return Err(Why::Piece(t!("file-has-more-than-attributes", name = node.name, facts = FACTS)));
         }
         let attribute = attribute.map_err(|error| Why::Piece(format!("in \"{}\": {error}", node.name)))?;
         let value = attribute

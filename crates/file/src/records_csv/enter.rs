@@ -3,6 +3,7 @@
 use tankard_core::farm::{Farm, Id, Record, id};
 use tankard_core::progress::{Cancelled, Tell, untold};
 use tankard_core::season::seal;
+use tankard_core::t;
 
 use super::read::Coming;
 use crate::alike::{self, Log};
@@ -41,7 +42,7 @@ pub fn alike_told(farm: &Farm, records: &[Coming], tell: &Tell<'_>) -> Result<Ve
     let log = Log::of(farm);
     let say = |coming: &Coming| {
         let own = log.like(&coming.record)?;
-        Some(format!("line {}: \"{}\" looks like one in the log: {}", coming.line, coming.id, alike::named(own)))
+        Some(t!("file-line-looks-like-one-in-the", line = coming.line, id = coming.id, own = alike::named(own)))
     };
     let mut alike = Vec::new();
     for (at, coming) in records.iter().enumerate() {

@@ -4,6 +4,7 @@ use std::collections::HashMap;
 use std::io::Read as _;
 use std::path::Path;
 use std::str::FromStr;
+use tankard_core::t;
 
 use csv::{ReaderBuilder, StringRecord};
 use jiff::civil::{Date, Time};
@@ -40,13 +41,13 @@ pub enum OwnError {
     #[error("the file is larger than {} MB; export the records a season at a time", LARGEST >> 20)]
     TooLarge,
     /// It has too many rows.
-    #[error("the file has more than {MOST_ROWS} rows; export the records a season at a time")]
+    #[error("{}", t!("file-the-file-has-more-than-rows", MOST_ROWS = .MOST_ROWS))]
     TooMany,
     /// Its letters are not UTF-8.
-    #[error("the file is not in UTF-8; save it as \"CSV UTF-8\"")]
+    #[error("{}", t!("file-the-file-is-not-in-utf"))]
     NotUtf8,
     /// Its head line is another.
-    #[error("the head line is not that of exported records")]
+    #[error("{}", t!("file-the-head-line-is-not-that"))]
     OtherHead,
     /// Nobody waited for it any more.
     #[error(transparent)]
@@ -144,7 +145,7 @@ fn read_told(bytes: &[u8], tell: &Tell<'_>) -> Result<Reading, OwnError> {
         }
         let id = row.get(&places, "record").to_owned();
         if id.is_empty() {
-            reading.refused.push(Refused { line: row.line, why: "it names no record".to_owned() });
+            reading.refused.push(Refused { line: row.line, why: t!("file-it-names-no-record").to_owned() });
             continue;
         }
         let at = *known.entry(id.clone()).or_insert_with(|| {
@@ -166,7 +167,7 @@ fn read_told(bytes: &[u8], tell: &Tell<'_>) -> Result<Reading, OwnError> {
                 reading.records.push(Coming { id, record, line: rows.first().map_or(0, |row| row.line) });
             }
             Err(wrong) => {
-                let beside = |first| format!("it is of the record \"{id}\", of which line {first} does not read");
+                let beside = |first| t!("file-it-is-of-the-record-of", id = id, first = first);
                 reading.refused.extend(refuse_all(rows.iter().map(|row| row.line), &wrong, beside));
             }
         }
@@ -202,7 +203,7 @@ impl Places {
             .filter(|own| COLUMNS.iter().all(|column| column.name != own.trim()) && !own.trim().is_empty())
             .collect();
         if !foreign.is_empty() {
-            notes.push(format!("no column of a record, so not read: {}", foreign.join(", ")));
+            notes.push(t!("file-no-column-of-a-record-so", foreign = foreign.join(", ")));
         }
         Self { at: COLUMNS.iter().map(|column| (column.name, find(column.name))).collect() }
     }
@@ -241,9 +242,9 @@ fn record(rows: &[Row], places: &Places, columns: usize, days: Days) -> Result<R
     let Some(first) = rows.first() else { return Err(wrong) };
     for row in rows {
         if row.cells.len() != columns {
-            no(row.line, format!("it has {} columns and the head line {columns}", row.cells.len()));
+            no(row.line, t!("file-it-has-columns-and-the-head", cells = row.cells.len(), columns = columns));
         } else if let Some(name) = row.differs(first, places.which(Of::Record)) {
-            no(row.line, format!("{name} is not as on line {}, though both are of one record", first.line));
+            no(row.line, t!("file-is-not-as-on-line-though", name = name, line = first.line));
         }
     }
     // The rows of each field, in the order in which they come.
@@ -253,7 +254,7 @@ fn record(rows: &[Row], places: &Places, columns: usize, days: Days) -> Result<R
         let has_field = !row.get(places, "area").is_empty();
         let stray = places.which(Of::Field).find(|(_, at)| row.cells.get(*at).is_some_and(|cell| !cell.is_empty()));
         if let (false, Some((name, _))) = (has_field, stray) {
-            no(row.line, format!("{name} is typed and the area is not"));
+            no(row.line, t!("file-is-typed-and-the-area-is", name = name));
         }
         let field = has_field.then(|| row.get(places, "field"));
         let at = *known.entry(field).or_insert_with(|| {
@@ -262,28 +263,24 @@ fn record(rows: &[Row], places: &Places, columns: usize, days: Days) -> Result<R
         });
         let Some((_, rows)) = by_field.get_mut(at) else { continue };
         if let Some(name) = rows.first().and_then(|first| row.differs(first, places.which(Of::Field))) {
-            no(row.line, format!("{name} is not as on the row before of the same field"));
+            no(row.line, t!("file-is-not-as-on-the-row", name = name));
         }
         rows.push(row);
     }
     if by_field.len() > 1 && by_field.iter().any(|(field, _)| field.is_none()) {
-        no(first.line, "some rows of the record name a field and some none".to_owned());
+        no(first.line, t!("file-some-rows-of-the-record-name").to_owned());
     }
     let lines_of = |rows: &[&Row]| rows.iter().filter(|row| !row.get(places, "amount").is_empty()).count();
     let of_first = by_field.first().map(|(_, rows)| rows.clone()).unwrap_or_default();
     for (_, rows) in by_field.iter().skip(1) {
         if lines_of(rows) != lines_of(&of_first) || rows.len() != of_first.len() {
             let line = rows.first().map_or(first.line, |row| row.line);
-            no(
-                line,
-                "its field has other products than the first field of the record; each has a row for all of them"
-                    .to_owned(),
-            );
+            no(line, t!("file-its-field-has-other-products-than").to_owned());
             continue;
         }
         for (row, other) in rows.iter().zip(&of_first) {
             if let Some(name) = row.differs(other, places.which(Of::Line)) {
-                no(row.line, format!("{name} is not as on line {}, though both are of one product", other.line));
+                no(row.line, t!("file-name-is-not-as-on-line-line-though-both", name = name, line = other.line));
             }
         }
     }
@@ -302,7 +299,7 @@ fn record(rows: &[Row], places: &Places, columns: usize, days: Days) -> Result<R
                 }
             }
             Ok(None) if of_first.len() > 1 => {
-                no(row.line, "it names no amount, though its record has several rows".to_owned());
+                no(row.line, t!("file-it-names-no-amount-though-its").to_owned());
             }
             Ok(None) => {}
             Err(why) => no(row.line, why),
@@ -342,12 +339,8 @@ fn off_share(row: &Row, places: &Places, line: &RecordLine, share: f64) -> Optio
     let said: f64 = row.get(places, name).trim().replace(',', ".").parse().ok()?;
     // A spreadsheet may have rounded it.
     let is_near = (said - own).abs() <= 0.005 + 1e-3 * own;
-    (!is_near).then(|| {
-        format!(
-            "{name} is {said} where the share by area is {own:.3}: a field of the record has no row here, or a text was changed and \
-             the figure was not; empty the cell to take the texts as they are"
-        )
-    })
+    (!is_near)
+        .then(|| t!("file-is-where-the-share-by-area", name = name, said = said, own = format_args!("{:.3}", own)))
 }
 
 /// The cells of a row by name, each read for what it is to be.
@@ -375,14 +368,14 @@ impl Cells<'_> {
         if text.is_empty() {
             return Ok(None);
         }
-        text.parse().map(Some).map_err(|_| format!("{name}: \"{}\" is no {how}", table::when::short(text)))
+        text.parse().map(Some).map_err(|_| t!("file-is-no", name = name, text = table::when::short(text), how = how))
     }
 
     /// A time of day, also as a spreadsheet shows it: "5:30", "5:30:00", "5:30 AM".
     fn time(&self, name: &str) -> Result<Option<Time>, String> {
         let text = self.row.get(self.places, name);
         let shown = if text.contains(':') { table::when::clock(text).ok() } else { None };
-        self.value(name, "time of day; write it like 05:30").or_else(|why| shown.map(Some).ok_or(why))
+        self.value(name, t!("file-time-of-day-write-it-like")).or_else(|why| shown.map(Some).ok_or(why))
     }
 
     fn day(&self, name: &str) -> Result<Option<Date>, String> {
@@ -397,7 +390,7 @@ impl Cells<'_> {
         }
         serde_json::from_value(Value::String(text.to_owned()))
             .map(Some)
-            .map_err(|_| format!("{name}: \"{}\" is none of those known", table::when::short(text)))
+            .map_err(|_| t!("file-is-none-of-those-known", name = name, text = table::when::short(text)))
     }
 
     fn json<T: DeserializeOwned + Default>(&self, name: &str) -> Result<T, String> {
@@ -411,11 +404,11 @@ impl Cells<'_> {
 
 /// What a row says of its record as a whole.
 fn whole(cells: &Cells<'_>) -> Result<Record, String> {
-    let date = cells.day("date")?.ok_or("date: the day is missing")?;
+    let date = cells.day("date")?.ok_or(t!("file-date-the-day-is-missing"))?;
     let left = cells.quantity("left")?;
     let went = cells.text("left_went");
     if left.is_none() && !went.is_empty() {
-        return Err("left_went is typed and what was left is not".to_owned());
+        return Err(t!("file-left-went-is-typed-and-what").to_owned());
     }
     let weeds = cells.text("weeds");
     Ok(Record {
@@ -424,7 +417,7 @@ fn whole(cells: &Cells<'_>) -> Result<Record, String> {
         end: cells.time("end")?,
         volume: cells.quantity("spray_volume")?,
         planned: cells.quantity("planned_volume")?,
-        loads: cells.value("loads", "number of loads")?,
+        loads: cells.value("loads", t!("file-number-of-loads"))?,
         left: left.map(|volume| Left { volume, went }),
         weeds: match weeds.as_str() {
             "" => Vec::new(),
@@ -453,7 +446,7 @@ fn whole(cells: &Cells<'_>) -> Result<Record, String> {
         helpers: cells.text("helpers"),
         customer: cells.json("customer")?,
         more: cells.json("more")?,
-        made: cells.value("made", "moment; write it like 2031-06-12T09:40:00")?,
+        made: cells.value("made", t!("file-moment-write-it-like-2031-06"))?,
         note: cells.text("note"),
         signed: cells.json("signed")?,
         amendments: cells.json("amendments")?,
@@ -464,7 +457,7 @@ fn whole(cells: &Cells<'_>) -> Result<Record, String> {
 
 /// What a row says of its field, which has an area.
 fn field(cells: &Cells<'_>) -> Result<RecordField, String> {
-    let area = cells.quantity("area")?.ok_or("area: it is missing")?;
+    let area = cells.quantity("area")?.ok_or(t!("file-area-it-is-missing"))?;
     Ok(RecordField {
         crop: cells.text("crop"),
         stage: cells.text("stage"),
@@ -484,14 +477,14 @@ fn line(cells: &Cells<'_>) -> Result<Option<RecordLine>, String> {
     let Some(amount) = cells.quantity("amount")? else {
         let mut own = cells.places.which(Of::Line);
         return match own.find(|(_, at)| cells.row.cells.get(*at).is_some_and(|cell| !cell.is_empty())) {
-            Some((name, _)) => Err(format!("{name} is typed and the amount is not")),
+            Some((name, _)) => Err(t!("file-is-typed-and-the-amount-is", name = name)),
             None => Ok(None),
         };
     };
     let restricted = match cells.text("restricted").as_str() {
         "" | "no" => false,
         "yes" => true,
-        other => return Err(format!("restricted: \"{other}\" is neither yes nor empty")),
+        other => return Err(t!("file-restricted-is-neither-yes-nor-empty", other = other)),
     };
     Ok(Some(RecordLine {
         registration: cells.text("registration"),
@@ -501,8 +494,8 @@ fn line(cells: &Cells<'_>) -> Result<Option<RecordLine>, String> {
         kind: cells.word("kind")?,
         class: cells.word("class")?,
         restricted,
-        entry: cells.value("entry_hours", "number of hours")?,
-        harvest: cells.value("harvest_days", "number of days")?,
+        entry: cells.value("entry_hours", t!("file-number-of-hours"))?,
+        harvest: cells.value("harvest_days", t!("file-number-of-days"))?,
         actives: cells.json("actives")?,
         ..RecordLine::new(&cells.text("product"), &cells.text("product_name"), amount)
     }))

@@ -1,6 +1,7 @@
 //! The days of exported records, also where a spreadsheet saved them again as it shows them.
 
 use jiff::civil::Date;
+use tankard_core::t;
 
 use crate::records_import::{DayOrder, SHORT_YEARS, Written};
 use crate::table::when::short;
@@ -36,12 +37,9 @@ impl Days {
         let why = match Written::of(cell).map(|written| written.read(self.order, cell)) {
             Some(Ok((day, _))) => return Ok(day),
             Some(Err(why)) => why,
-            None => format!("\"{}\" is no day", short(cell)),
+            None => t!("file-is-no-day", cell = short(cell)),
         };
-        Err(format!(
-            "{why}; a spreadsheet seems to have rewritten the dates; write it year-month-day, such as 2031-06-12, or export the \
-             records again and read that file"
-        ))
+        Err(t!("file-a-spreadsheet-seems-to-have-rewritten", why = why))
     }
 
     /// What a person should know of how they were read.
@@ -49,10 +47,10 @@ impl Days {
         let mut notes = Vec::new();
         if self.rewritten {
             let how = self.order.map_or("", |order| match order {
-                DayOrder::DayFirst => "; those with strokes are read as day/month/year, as one of them can only be",
-                DayOrder::MonthFirst => "; those with strokes are read as month/day/year, as one of them can only be",
+                DayOrder::DayFirst => t!("file-those-with-strokes-are-read-as"),
+                DayOrder::MonthFirst => t!("file-those-with-strokes-are-read-as-month-day-year"),
             });
-            notes.push(format!("a spreadsheet seems to have rewritten the dates{how}"));
+            notes.push(t!("file-a-spreadsheet-seems-to-have-rewritten-the-dates-how", how = how));
         }
         if self.short_year {
             notes.push(SHORT_YEARS.to_owned());

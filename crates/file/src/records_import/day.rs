@@ -1,6 +1,7 @@
 //! Days as spreadsheets write them.
 
 use jiff::civil::{Date, Time};
+use tankard_core::t;
 
 use crate::table::when::{clock, short};
 
@@ -162,11 +163,11 @@ impl<'a> Written<'a> {
             (Written3::Strokes(one, two, year), Some(DayOrder::MonthFirst)) => (year, one, two),
             (Written3::Strokes(one, two, year), Some(DayOrder::DayFirst)) => (year, two, one),
             (Written3::Strokes(one, two, year), None) if one == two => (year, one, two),
-            (Written3::Strokes(..), None) => return Err(format!("\"{}\" may be one of two days", short(cell))),
+            (Written3::Strokes(..), None) => return Err(t!("file-may-be-one-of-two-days", cell = short(cell))),
         };
         let wrong = || {
-            let how = order.map(|order| format!(" written {}", order.name())).unwrap_or_default();
-            format!("\"{}\" is no day{how}", short(cell))
+            let how = order.map(|order| t!("file-written", order = order.name())).unwrap_or_default();
+            t!("file-cell-is-no-day-how", cell = short(cell), how = how)
         };
         let date = Date::new(year, month, day).map_err(|_| wrong())?;
         // Midnight is what spreadsheets put behind a day without a time.
@@ -198,16 +199,13 @@ fn is_weekday(word: &str) -> bool {
 /// Why a cell is no day.
 pub(super) fn no_day(cell: &str) -> String {
     if cell.trim().is_empty() {
-        return "there is no day".to_owned();
+        return t!("file-there-is-no-day").to_owned();
     }
     // Days since the end of 1899, as spreadsheets count them: 1954 to 2119.
     if cell.trim().parse::<f64>().is_ok_and(|number| (20_000.0..80_000.0).contains(&number)) {
-        return format!(
-            "\"{}\" may be a day as the spreadsheet counts it; show the column as a date and export again",
-            short(cell)
-        );
+        return t!("file-may-be-a-day-as-the", cell = short(cell));
     }
-    format!("\"{}\" is no day", short(cell))
+    t!("file-is-no-day", cell = short(cell))
 }
 
 #[cfg(test)]

@@ -2,6 +2,7 @@
 
 use super::Row;
 use super::mapping::Mapping;
+use tankard_core::t;
 
 /// What a comma means in a figure; a dot then means the other.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -122,9 +123,12 @@ pub(super) fn plain(cell: &str, comma: Option<Comma>) -> Result<String, String> 
     let (sign, digits, rest) = split(cell);
     let Some(comma) = comma else {
         return match [',', '.'].into_iter().find(|mark| is_doubtful(digits, *mark)) {
-            Some(mark) => {
-                Err(format!("\"{cell}\" may mean {} or {}", digits.replace(mark, ""), digits.replace(mark, ".")))
-            }
+            Some(mark) => Err(t!(
+                "file-may-mean-or",
+                cell = cell,
+                replace = digits.replace(mark, ""),
+                replace2 = digits.replace(mark, ".")
+            )),
             None => Ok(cell.to_owned()),
         };
     };

@@ -3,6 +3,7 @@
 use tankard_core::quantity::{
     Amount, Area, CarrierRate, Length, Pressure, Quantity, Rate, Share, Speed, Temperature, Volume,
 };
+use tankard_core::t;
 
 /// What a column holds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -90,15 +91,15 @@ impl Holds {
     ];
 
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
             Self::Date => "day",
             Self::Start => "start",
             Self::End => "end",
-            Self::Name => "pass or mix",
+            Self::Name => t!("file-pass-or-mix"),
             Self::Field => "field",
             Self::Area => "area",
-            Self::AreaUnit => "unit of the area",
+            Self::AreaUnit => t!("file-unit-of-the-area"),
             Self::Crop => "crop",
             Self::Variety => "variety",
             Self::Stage => "stage",
@@ -107,27 +108,27 @@ impl Holds {
             Self::Registration => "registration",
             Self::Lot => "lot",
             Self::Rate => "rate",
-            Self::RateUnit => "unit of the rate",
+            Self::RateUnit => t!("file-unit-of-the-rate"),
             Self::Amount => "amount",
-            Self::AmountUnit => "unit of the amount",
-            Self::Carrier => "spray over ground",
-            Self::Volume => "spray volume",
+            Self::AmountUnit => t!("file-unit-of-the-amount"),
+            Self::Carrier => t!("file-spray-over-ground"),
+            Self::Volume => t!("file-spray-volume"),
             Self::Water => "water",
             Self::Rig => "rig",
             Self::Nozzles => "nozzles",
             Self::Pressure => "pressure",
             Self::Speed => "speed",
-            Self::Height => "boom height",
+            Self::Height => t!("file-boom-height"),
             Self::Operator => "operator",
             Self::Certificate => "certificate",
             Self::Supervisor => "supervisor",
             Self::Customer => "customer",
             Self::Wind => "wind",
-            Self::WindFrom => "wind from",
+            Self::WindFrom => t!("file-wind-from"),
             Self::Gust => "gust",
             Self::Temperature => "temperature",
             Self::Humidity => "humidity",
-            Self::Weeds => "weeds or pests",
+            Self::Weeds => t!("file-weeds-or-pests"),
             Self::Note => "note",
         }
     }

@@ -1,6 +1,7 @@
 //! The records that a spreadsheet gives, before they are taken.
 
 use std::collections::{BTreeMap, BTreeSet, HashMap, HashSet};
+use tankard_core::t;
 
 use jiff::civil::{Date, Time};
 use tankard_core::farm::{Farm, Id, Product, Record, RecordField, RecordLine, id};
@@ -84,7 +85,7 @@ pub fn preview_told(
         match reader.record(group) {
             Ok(record) => preview.records.push(Coming { record, lines }),
             Err(wrong) => {
-                let beside = |first| format!("it is one record with line {first}, which is left out");
+                let beside = |first| t!("file-it-is-one-record-with-line", first = first);
                 preview.refused.extend(refuse_all(lines, &wrong, beside));
             }
         }
@@ -105,7 +106,7 @@ pub fn preview_told(
 fn as_total(table: &Table, mapping: &Mapping) -> Option<String> {
     let take = mapping.of(Holds::Amount).filter(|take| mapping.over(take.column).is_some())?;
     let heading = table.header.get(take.column)?;
-    Some(format!("\"{heading}\" speaks of a rate over ground and is taken as the amount on the whole field"))
+    Some(t!("file-speaks-of-a-rate-over-ground", heading = heading))
 }
 
 /// Puts the records of a preview into the farm, each under an id of its own; gives the ids.
@@ -129,7 +130,7 @@ fn to_choose(table: &Table, rows: &[Row], mapping: &Mapping) -> Vec<String> {
     let mut to_choose = Vec::new();
     for holds in [Holds::Date, Holds::Field, Holds::Product] {
         if mapping.of(holds).is_none() {
-            to_choose.push(format!("choose which column holds the {}", holds.name()));
+            to_choose.push(t!("file-choose-which-column-holds-the", holds = holds.name()));
         }
     }
     if mapping.of(Holds::Amount).is_none() && mapping.of(Holds::Rate).is_none() {
@@ -137,26 +138,26 @@ fn to_choose(table: &Table, rows: &[Row], mapping: &Mapping) -> Vec<String> {
         let is_free = |column: &&usize| mapping.takes.iter().all(|take| take.column != **column);
         let doubtful: Vec<String> = mapping.doubtful.iter().filter(is_free).filter_map(heading).collect();
         for heading in &doubtful {
-            to_choose.push(format!("choose what \"{heading}\" holds: the amount on the whole field, or the rate"));
+            to_choose.push(t!("file-choose-what-holds-the-amount-on", heading = heading));
         }
         if doubtful.is_empty() {
-            to_choose.push("choose which column holds the amount, or the rate".to_owned());
+            to_choose.push(t!("file-choose-which-column-holds-the-amount").to_owned());
         }
     }
     let cells = || rows.iter().map(|row| Cells { row, mapping });
     for take in &mapping.takes {
         if !take.holds.units().is_empty() && cells().any(|cells| cells.lacks_unit(take.holds)) {
             let heading = table.header.get(take.column).map_or("", String::as_str);
-            to_choose.push(format!("choose the unit of \"{heading}\"; the file does not say it"));
+            to_choose.push(t!("file-choose-the-unit-of-heading-the-file-does-not", heading = heading));
         }
     }
     let doubtful = |cells: &Cells<'_>| Written::of(cells.text(Holds::Date)).is_some_and(|day| day.is_ambiguous());
     if let Some(cells) = cells().find(doubtful).filter(|_| mapping.days.is_none()) {
         let cell = cells.text(Holds::Date);
-        to_choose.push(format!("choose how days are written: \"{cell}\" on line {} may be one of two", cells.row.line));
+        to_choose.push(t!("file-choose-how-days-are-written-on", cell = cell, line = cells.row.line));
     }
     if let Some((cell, [one, other])) = Seen::of(rows, mapping).doubtful.filter(|_| mapping.comma.is_none()) {
-        to_choose.push(format!("choose how figures are written: \"{cell}\" may mean {one} or {other}"));
+        to_choose.push(t!("file-choose-how-figures-are-written-may", cell = cell, one = one, other = other));
     }
     to_choose
 }
@@ -184,7 +185,7 @@ fn groups<'a>(rows: &'a [Row], mapping: &'a Mapping, refused: &mut Vec<Refused>)
         };
         let field = cells.text(Holds::Field);
         if field.is_empty() {
-            refused.push(Refused { line: row.line, why: "there is no field".to_owned() });
+            refused.push(Refused { line: row.line, why: t!("file-there-is-no-field").to_owned() });
             continue;
         }
         let key = (date, start, field.to_lowercase(), cells.text(Holds::Name).to_lowercase());
@@ -317,7 +318,7 @@ impl<'a> Reader<'a> {
         if wrong.is_empty()
             && let Some(own) = self.log.same(&record)
         {
-            wrong.push(Refused { line: first.row.line, why: format!("the log has it already, as \"{own}\"") });
+            wrong.push(Refused { line: first.row.line, why: t!("file-the-log-has-it-already-as", own = own) });
         }
         if wrong.is_empty()
             && let Some(own) = self.log.like(&record)
@@ -326,7 +327,7 @@ impl<'a> Reader<'a> {
             if !self.takes_alike {
                 wrong.push(Refused {
                     line: first.row.line,
-                    why: format!("looks like one in the log: {}", alike::named(own)),
+                    why: t!("file-looks-like-one-in-the-log", own = alike::named(own)),
                 });
             }
         }
@@ -361,7 +362,7 @@ impl<'a> Reader<'a> {
     ) -> Result<RecordLine, String> {
         let name = cells.text(Holds::Product);
         if name.is_empty() {
-            return Err("there is no product".to_owned());
+            return Err(t!("file-there-is-no-product").to_owned());
         }
         let own = self.products.get(&name.to_lowercase()).copied();
         let product = own.map(|(_, product)| product);
@@ -375,7 +376,7 @@ impl<'a> Reader<'a> {
         } else {
             let by_rate = cells.amount_by_rate(product, area, volume)?;
             told.reckoned += 1;
-            amount_text(by_rate.ok_or("there is no amount, and no rate to reckon it from")?, self.farm.units)
+            amount_text(by_rate.ok_or(t!("file-there-is-no-amount-and-no"))?, self.farm.units)
         };
         if let Some((product, area)) = product.zip(area) {
             told.scale.look(product, amount.value(), area, cells.row.line);
@@ -437,28 +438,19 @@ impl<'a> Reader<'a> {
             "records have no area; their areas stay open",
         );
         if !self.matched.is_empty() {
-            notes.push(format!("products of the shed, with the actives they have now: {}", some(&self.matched)));
+            notes.push(t!("file-products-of-the-shed-with-the", matched = some(&self.matched)));
         }
         if !self.new_products.is_empty() {
-            notes.push(format!(
-                "products that the shed does not have, kept by name without actives: {}",
-                some(&self.new_products)
-            ));
+            notes.push(t!("file-products-that-the-shed-does-not", new_products = some(&self.new_products)));
         }
         if !self.new_fields.is_empty() {
-            notes.push(format!("fields that the farm does not have, kept by name: {}", some(&self.new_fields)));
+            notes.push(t!("file-fields-that-the-farm-does-not", new_fields = some(&self.new_fields)));
         }
         if !self.told.far_off.is_empty() {
-            notes.push(format!(
-                "the amount is more than 5 % off rate × area on {}; the amount is taken",
-                lines(&self.told.far_off)
-            ));
+            notes.push(t!("file-the-amount-is-more-than-5", far_off = lines(&self.told.far_off)));
         }
         if !self.told.twice.is_empty() {
-            notes.push(format!(
-                "a product stands again in the same record on {}; both are taken",
-                lines(&self.told.twice)
-            ));
+            notes.push(t!("file-a-product-stands-again-in-the", twice = lines(&self.told.twice)));
         }
         let mut closed: BTreeMap<i16, usize> = BTreeMap::new();
         for coming in
@@ -467,7 +459,7 @@ impl<'a> Reader<'a> {
             *closed.entry(coming.record.date.year()).or_default() += 1;
         }
         for (year, count) in closed {
-            notes.push(format!("the season {year} is closed, and {count} of the records are of it"));
+            notes.push(t!("file-the-season-is-closed-and-of", year = year, count = count));
         }
         notes
     }
@@ -477,7 +469,7 @@ fn some(names: &BTreeSet<String>) -> String {
     let first: Vec<&str> = names.iter().take(NAMES).map(String::as_str).collect();
     match names.len().saturating_sub(NAMES) {
         0 => first.join(", "),
-        more => format!("{} and {more} more", first.join(", ")),
+        more => t!("file-and-more", first = first.join(", "), more = more),
     }
 }
 
@@ -486,7 +478,7 @@ fn lines(lines: &[u64]) -> String {
     let word = if lines.len() == 1 { "line" } else { "lines" };
     match lines.len().saturating_sub(NAMES) {
         0 => format!("{word} {}", first.join(", ")),
-        more => format!("{word} {} and {more} more", first.join(", ")),
+        more => t!("file-word-first-and-more-more", word = word, first = first.join(", "), more = more),
     }
 }
 
@@ -507,10 +499,7 @@ fn agree<T: PartialEq>(
         let own = read(cells).map_err(|why| Refused { line, why })?;
         match (&found, own) {
             (Some((said, before)), Some(own)) if *said != own => {
-                let why = format!(
-                    "{} is not as on line {before}, which is of the same day and field; give them different starts or passes",
-                    holds.name()
-                );
+                let why = t!("file-is-not-as-on-line-which", holds = holds.name(), before = before);
                 return Err(Refused { line, why });
             }
             (None, Some(own)) => found = Some((own, line)),

@@ -3,6 +3,7 @@
 use jiff::civil::{Date, Time};
 use tankard_core::farm::Product;
 use tankard_core::quantity::{Amount, AmountPerArea, Area, AsTyped, CarrierRate, Quantity, Rate, Volume};
+use tankard_core::t;
 
 use super::day::{Written, no_day};
 use super::figure::plain;
@@ -70,7 +71,7 @@ impl<'a> Cells<'a> {
         let unit =
             if beside.is_empty() { self.mapping.of(holds).map_or("", |take| take.unit.as_str()) } else { beside };
         if unit.is_empty() {
-            return Err(format!("{} \"{}\" has no unit", holds.name(), short(cell)));
+            return Err(t!("file-has-no-unit", holds = holds.name(), cell = short(cell)));
         }
         Ok(Some(self.over_ground(holds, format!("{figure} {unit}"))))
     }
@@ -113,7 +114,7 @@ impl<'a> Cells<'a> {
         let Some(amount) = self.quantity::<Amount>(Holds::Amount)? else { return Ok(None) };
         let unit = amount.text().trim_start_matches(|c: char| !c.is_alphabetic()).trim().to_lowercase();
         if matches!(unit.as_str(), "oz" | "ounce" | "ounces") && product.is_none_or(Product::is_liquid) {
-            return Err(format!("amount \"{amount}\" may be fluid ounces or weighed; choose fl oz or oz wt"));
+            return Err(t!("file-amount-may-be-fluid-ounces-or", amount = amount));
         }
         Ok(Some(amount))
     }
@@ -126,8 +127,8 @@ impl<'a> Cells<'a> {
         volume: Option<Volume>,
     ) -> Result<Option<Amount>, String> {
         let Some(rate) = self.quantity::<Rate>(Holds::Rate)? else { return Ok(None) };
-        let ground = || area.filter(|area| !area.is_zero()).ok_or(format!("the rate {rate} has no area to go with it"));
-        let spray = || volume.ok_or(format!("the rate {rate} has no spray volume to go with it"));
+        let ground = || area.filter(|area| !area.is_zero()).ok_or(t!("file-the-rate-has-no-area-to", rate = rate));
+        let spray = || volume.ok_or(t!("file-the-rate-has-no-spray-volume", rate = rate));
         let is_dry = product.is_some_and(|product| !product.is_liquid());
         Ok(Some(match rate.value() {
             Rate::VolumePerArea(rate) => AmountPerArea::Volume(rate).over(ground()?),
@@ -137,10 +138,10 @@ impl<'a> Cells<'a> {
             Rate::MassPerSpray(content) => Amount::Mass(content * spray()?),
             Rate::OuncesPerSpray(content) if is_dry => Amount::Mass(content * spray()?),
             Rate::OuncesPerArea(_) | Rate::OuncesPerSpray(_) => {
-                return Err(format!("the rate {rate} may be fluid ounces or weighed; choose fl oz/ac or oz wt/ac"));
+                return Err(t!("file-the-rate-may-be-fluid-ounces", rate = rate));
             }
             Rate::ActivePerArea(..) | Rate::ActivePerSpray(..) => {
-                return Err(format!("the rate {rate} is of an active; the amount of the product is needed"));
+                return Err(t!("file-the-rate-is-of-an-active", rate = rate));
             }
         }))
     }

@@ -2,6 +2,7 @@
 //! small by the size of the field.
 
 use std::collections::BTreeMap;
+use tankard_core::t;
 
 use tankard_core::farm::{Product, Says};
 use tankard_core::mix::line::per_area;
@@ -62,23 +63,24 @@ impl Scale {
             let (name, off) = all.iter().next()?;
             let more = match all.values().map(|off| off.count).sum::<usize>() {
                 0 | 1 => String::new(),
-                count => format!(", and {} more", count - 1),
+                count => t!("file-and-count-more", count = count - 1),
             };
             let (least, most) = (off.range.0.show(units), off.range.1.show(units));
-            let label = if least == most { most } else { format!("{least} to {most}") };
-            Some(format!(
-                "the figures in \"{heading}\" {looks}: {name} on line {} comes to {} where the label has {label}{more}",
-                off.line,
-                off.rate.show(units)
+            let label = if least == most { most } else { t!("file-to", least = least, most = most) };
+            Some(t!(
+                "file-the-figures-in-on-line-comes",
+                heading = heading,
+                looks = looks,
+                name = name,
+                line = off.line,
+                rate = off.rate.show(units),
+                label = label,
+                more = more
             ))
         };
-        let low = if amount {
-            "look like amounts per acre or hectare, not like those of whole fields"
-        } else {
-            "look too small for rates"
-        };
+        let low = if amount { t!("file-look-like-amounts-per-acre-or") } else { t!("file-look-too-small-for-rates") };
         let high =
-            if amount { "look too large for amounts" } else { "look like amounts of whole fields, not like rates" };
+            if amount { t!("file-look-too-large-for-amounts") } else { t!("file-look-like-amounts-of-whole-fields") };
         note(&self.low, low).into_iter().chain(note(&self.high, high)).collect()
     }
 }

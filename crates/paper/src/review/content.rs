@@ -6,6 +6,7 @@ use tankard_core::loads::card::short_date;
 use tankard_core::progress::{Cancelled, Tell, untold};
 use tankard_core::season::review::words::{self, by_number};
 use tankard_core::season::review::{Choice, Figures, Index, Picked, Review, review};
+use tankard_core::t;
 
 use super::parts::{Content, Section, say};
 use super::{ground, money, products, ratings};
@@ -36,20 +37,20 @@ pub(super) fn content_told(farm: &Farm, choice: &Choice, printed: Date, tell: &T
     let seasons = seasons(choice, &review);
     let shown = Shown { farm, picked: &picked, review: &review, figures: &figures, printed, seasons: &seasons };
     let sections = if review.passes.passes == 0 {
-        vec![Section { title: "Overview".to_owned(), parts: vec![say("No record fits what is chosen.")] }]
+        vec![Section { title: t!("paper-overview").to_owned(), parts: vec![say("No record fits what is chosen.")] }]
     } else {
         vec![
-            section("Overview", ground::overview(&shown)),
-            section("Products", products::products(&shown)),
-            section("Actives", products::actives(&shown)),
-            section("Resistance groups", products::groups(&shown)),
-            section("Adjuvants", money::adjuvants(&shown)),
-            section("Planned and applied", ground::planned(&shown)),
-            section("Weather", ground::weather(&shown, tell)?),
-            section("Cost", money::cost(&shown)),
-            section("Water and hours", ground::work(&shown)),
-            section("Outcomes", ratings::outcomes(&shown)),
-            section("Trials", ratings::trials(&shown)),
+            section(t!("paper-overview"), ground::overview(&shown)),
+            section(t!("paper-products"), products::products(&shown)),
+            section(t!("paper-actives"), products::actives(&shown)),
+            section(t!("paper-resistance-groups"), products::groups(&shown)),
+            section(t!("paper-adjuvants"), money::adjuvants(&shown)),
+            section(t!("paper-planned-and-applied"), ground::planned(&shown)),
+            section(t!("paper-weather"), ground::weather(&shown, tell)?),
+            section(t!("paper-cost"), money::cost(&shown)),
+            section(t!("paper-water-and-hours"), ground::work(&shown)),
+            section(t!("paper-outcomes"), ratings::outcomes(&shown)),
+            section(t!("paper-trials"), ratings::trials(&shown)),
         ]
     };
     let keeping = &farm.keeping;
@@ -63,14 +64,10 @@ pub(super) fn content_told(farm: &Farm, choice: &Choice, printed: Date, tell: &T
         farm: farm.name.clone(),
         holder: holder.join(", "),
         of: of(&index, choice, &seasons),
-        printed: format!("printed {}", short_date(printed)),
+        printed: t!("paper-printed", printed = short_date(printed)),
         about: vec![
-            "What the records of the farm come to, reckoned from what was typed in them. What a record does not say is in no sum, and \
-             how often that is so stands beside the sums."
-                .to_owned(),
-            "The label and local law govern. The review says what was recorded and rated on this farm; it never says why, and it \
-             is no record that a law asks for."
-                .to_owned(),
+            t!("paper-what-the-records-of-the-farm").to_owned(),
+            t!("paper-the-label-and-local-law-govern").to_owned(),
         ],
         sections,
     })
@@ -87,7 +84,7 @@ fn seasons(choice: &Choice, review: &Review) -> String {
         if open { (years().min(), years().max()) } else { (Some(choice.from.year()), Some(choice.to.year())) };
     match (first, last) {
         (Some(first), Some(last)) if first == last => first.to_string(),
-        (Some(first), Some(last)) => format!("{first} to {last}"),
+        (Some(first), Some(last)) => t!("paper-to", first = first, last = last),
         _ => String::new(),
     }
 }
@@ -95,9 +92,9 @@ fn seasons(choice: &Choice, review: &Review) -> String {
 /// "Seasons 2029 to 2031, Mill field, corn".
 fn of(index: &Index, choice: &Choice, seasons: &str) -> String {
     let when = match seasons {
-        "" => "All seasons".to_owned(),
-        one if one.len() > 4 => format!("Seasons {one}"),
-        one => format!("Season {one}"),
+        "" => t!("paper-all-seasons").to_owned(),
+        one if one.len() > 4 => t!("paper-seasons", one = one),
+        one => t!("paper-season", one = one),
     };
     let mut fields: Vec<&str> =
         index.fields().filter(|(id, _)| choice.fields.contains(id)).map(|(_, name)| name).collect();

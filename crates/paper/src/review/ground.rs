@@ -1,6 +1,7 @@
 //! Ground over time, planned against applied, weather, water and hours.
 
 use std::cmp::Ordering;
+use tankard_core::t;
 
 use tankard_core::progress::{Cancelled, Tell};
 use tankard_core::quantity::number::show;
@@ -16,7 +17,8 @@ const LINES: usize = 12;
 
 pub(super) fn overview(shown: &Shown<'_>) -> Vec<Part> {
     let (passes, figures) = (&shown.review.passes, shown.figures);
-    let in_all = format!("{}, {} treated", count(passes.passes, "pass", "passes"), figures.show(passes.treated));
+    let in_all =
+        t!("paper-treated", count = count(passes.passes, "pass", "passes"), figures = figures.show(passes.treated));
     let mut parts = vec![Part::Strong { words: in_all }, notes(remarks::passes(passes, figures))];
     let Some(newest) = passes.years.last().map(|year| year.year) else { return parts };
     let several = passes.years.len() > 1;
@@ -27,21 +29,24 @@ pub(super) fn overview(shown: &Shown<'_>) -> Vec<Part> {
             .iter()
             .skip(passes.years.len().saturating_sub(LINES))
             .map(|year| (name(year.year), figures.area(year.treated), year.passes));
-        let title = format!("Ground treated, season by season, {}", figures.ground());
+        let title = t!("paper-ground-treated-season-by-season", ground = figures.ground());
         parts.push(columns(&title, posts.collect()));
     }
     let months = passes.months.iter().filter(|month| month.year == newest);
     let months = months.map(|of| (month(of.month).to_owned(), figures.area(of.treated), of.passes)).collect();
     parts.push(Part::Beside {
-        left: Box::new(columns(&format!("Ground treated by month, {newest}, {}", figures.ground()), months)),
+        left: Box::new(columns(
+            &t!("paper-ground-treated-by-month", newest = newest, ground = figures.ground()),
+            months,
+        )),
         right: Box::new(so_far(shown, passes)),
     });
     if passes.years.len() > LINES {
-        parts.push(notes([format!("The charts have the {LINES} newest seasons; the tables have all")]));
+        parts.push(notes([t!("paper-the-charts-have-the-newest-seasons", lines = LINES)]));
     }
     let seasons = table(
-        "By season",
-        vec![words("season", 1.0), figure("passes"), figure("treated"), figure("at least once")],
+        t!("paper-by-season"),
+        vec![words("season", 1.0), figure("passes"), figure("treated"), figure(t!("paper-at-least-once"))],
         passes.years.iter().map(|year| {
             Row::of(vec![
                 year.year.to_string(),
@@ -94,7 +99,7 @@ fn so_far(shown: &Shown<'_>, passes: &Passes) -> Part {
     let by = step(most);
     let ticks = (0..=5).map(|at| f64::from(at) * by).take_while(|value| *value <= most * 1.001);
     Part::Lines {
-        title: format!("Ground treated since January, {}", figures.ground()),
+        title: t!("paper-ground-treated-since-january", ground = figures.ground()),
         steps: MONTHS.map(str::to_owned).to_vec(),
         ticks: ticks.map(|value| Tick { at: part(value, most), words: show(value, decimals(by)) }).collect(),
         lines,
@@ -121,8 +126,8 @@ fn by_month(shown: &Shown<'_>, passes: &Passes) -> Part {
             shown.figures.show(of.so_far),
         ])
     };
-    let columns = vec![words("month", 1.0), figure("passes"), figure("treated"), figure("since January")];
-    table("By month", columns, passes.months.iter().filter(|month| month.passes > 0).map(row))
+    let columns = vec![words("month", 1.0), figure("passes"), figure("treated"), figure(t!("paper-since-january"))];
+    table(t!("paper-by-month"), columns, passes.months.iter().filter(|month| month.passes > 0).map(row))
 }
 
 /// Of several seasons each in a row, so that the same months stand under one another.
@@ -140,13 +145,17 @@ fn months_of_seasons(shown: &Shown<'_>, passes: &Passes) -> Part {
         };
         Row::of(std::iter::once(year.to_string()).chain(worked.iter().map(treated)).collect())
     };
-    let title = format!("Ground treated by month, {}", figures.ground());
+    let title = t!("paper-ground-treated-by-month-ground", ground = figures.ground());
     table(&title, columns, passes.years.iter().map(|year| row(year.year)))
 }
 
 pub(super) fn planned(shown: &Shown<'_>) -> Vec<Part> {
     let (planned, figures) = (&shown.review.planned, shown.figures);
-    let all = [("Amounts over ground", &planned.rate), ("Ground", &planned.area), ("Spray volume", &planned.volume)];
+    let all = [
+        (t!("paper-amounts-over-ground"), &planned.rate),
+        (t!("paper-ground"), &planned.area),
+        (t!("paper-spray-volume"), &planned.volume),
+    ];
     let left = remarks::left(planned, shown.review.passes.passes, figures);
     if all.iter().all(|(_, errors)| errors.is_none()) {
         return vec![say(format!("{}.", remarks::NO_PLAN)), say(format!("Left over: {left}"))];
@@ -156,7 +165,7 @@ pub(super) fn planned(shown: &Shown<'_>) -> Vec<Part> {
     if let Some(rate) = &planned.rate {
         let bars = rate.bars.iter().enumerate();
         let bars = bars.map(|(at, n)| (bar(at, "\n"), *n as f64, *n)).collect();
-        charts.push(columns("Amounts over ground: how many uses so far off, per cent", bars));
+        charts.push(columns(t!("paper-amounts-over-ground-how-many-uses"), bars));
     }
     let figures_of_all = numbers(&all);
     match charts.pop() {
@@ -177,11 +186,11 @@ fn numbers(all: &[(&str, &Option<Errors>); 3]) -> Part {
         Row::of(std::iter::once(name.to_owned()).chain(cells).collect())
     };
     let mut rows = vec![
-        of("how many", &|errors| whole(errors.n)),
+        of(t!("paper-how-many"), &|errors| whole(errors.n)),
         of("mean", &|errors| error(errors.mean)),
         of("median", &|errors| error(errors.median)),
-        of("most too little", &|errors| error(errors.least)),
-        of("most too much", &|errors| error(errors.most)),
+        of(t!("paper-most-too-little"), &|errors| error(errors.least)),
+        of(t!("paper-most-too-much"), &|errors| error(errors.most)),
     ];
     for at in 0..=BARS.len() {
         let n = |errors: &Errors| errors.bars.get(at).copied().unwrap_or_default();
@@ -190,7 +199,7 @@ fn numbers(all: &[(&str, &Option<Errors>); 3]) -> Part {
         }
     }
     let columns = vec![words("error", 1.0), figure("amounts"), figure("ground"), figure("volume")];
-    table("Errors in figures", columns, rows)
+    table(t!("paper-errors-in-figures"), columns, rows)
 }
 
 fn worst(planned: &Planned) -> Part {
@@ -198,7 +207,7 @@ fn worst(planned: &Planned) -> Part {
         Row::of(vec![format!("{}, {}", worst.date, worst.name), worst.product.clone(), error(worst.error)])
     });
     let columns = vec![words("record", 1.6), words("product", 1.6), figure("error")];
-    table("The largest errors of amounts over ground", columns, rows)
+    table(t!("paper-the-largest-errors-of-amounts-over"), columns, rows)
 }
 
 pub(super) fn weather(shown: &Shown<'_>, tell: &Tell<'_>) -> Result<Vec<Part>, Cancelled> {
@@ -219,7 +228,7 @@ pub(super) fn weather(shown: &Shown<'_>, tell: &Tell<'_>) -> Result<Vec<Part>, C
             missing.temperature,
             missing.humidity
         )),
-        notes([remarks::WEATHER.to_owned(), "Which ones, and why, stands on the desk and at each record".to_owned()]),
+        notes([remarks::WEATHER.to_owned(), t!("paper-which-ones-and-why-stands-on").to_owned()]),
     ])
 }
 
@@ -239,13 +248,13 @@ pub(super) fn work(shown: &Shown<'_>) -> Vec<Part> {
     let hatched = work.waters.iter().any(|row| row.without_volume > 0).then(|| remarks::HATCHED_SPRAY.to_owned());
     let mut parts = vec![
         table(
-            "Spray by water",
+            t!("paper-spray-by-water"),
             vec![
                 words("water", 1.0),
                 figure("spray"),
-                figure("water in it"),
+                figure(t!("paper-water-in-it")),
                 figure("records"),
-                figure("without a volume"),
+                figure(t!("paper-without-a-volume")),
             ],
             waters,
         ),
@@ -253,8 +262,9 @@ pub(super) fn work(shown: &Shown<'_>) -> Vec<Part> {
     ];
     let most = work.rigs.iter().map(|row| row.time.to_hours()).fold(0.0, f64::max);
     let rigs = work.rigs.iter().map(|row| {
-        let an_hour =
-            row.area_per_hour().map_or_else(|| "not known".to_owned(), |area| format!("{}/h", figures.show(area)));
+        let an_hour = row
+            .area_per_hour()
+            .map_or_else(|| t!("paper-not-known").to_owned(), |area| format!("{}/h", figures.show(area)));
         Row::of(vec![
             rig(&row.name).to_owned(),
             format!("{} h", show(row.time.to_hours(), 1)),
@@ -269,13 +279,13 @@ pub(super) fn work(shown: &Shown<'_>) -> Vec<Part> {
     let columns = vec![
         words("rig", 1.0),
         figure("time"),
-        figure("ground in it"),
-        figure("in an hour"),
-        figure("ground in all"),
+        figure(t!("paper-ground-in-it")),
+        figure(t!("paper-in-an-hour")),
+        figure(t!("paper-ground-in-all")),
         figure("records"),
-        figure("without times"),
+        figure(t!("paper-without-times")),
     ];
-    parts.push(table("Hours by rig", columns, rigs));
+    parts.push(table(t!("paper-hours-by-rig"), columns, rigs));
     let hatched = work.rigs.iter().any(|row| row.without_times > 0).then(|| remarks::HATCHED_HOURS.to_owned());
     parts.push(notes([remarks::HOURS.to_owned()].into_iter().chain(hatched)));
     parts

@@ -2,6 +2,7 @@
 
 use tankard_core::season::review::figures::{length, whole};
 use tankard_core::season::review::{ClassRow, CostRow, remarks, words as said};
+use tankard_core::t;
 use tankard_core::words::capital;
 
 use super::content::Shown;
@@ -33,17 +34,20 @@ pub(super) fn adjuvants(shown: &Shown<'_>) -> Vec<Part> {
         words("class", 1.3),
         words("products", 2.0),
         figure("cost"),
-        figure("over ground"),
+        figure(t!("paper-over-ground")),
         figure("ground"),
-        figure("went out"),
+        figure(t!("paper-went-out")),
         figure("records"),
     ];
     let hatched = adjuvants.rows.iter().any(is_hatched);
-    let remarks =
-        std::iter::once(format!("Bars: {}. {}", if is_priced { "cost" } else { "ground" }, remarks::SEVERAL_CLASSES))
-            .chain(hatched.then(|| remarks::HATCHED_COST.to_owned()))
-            .chain([format!("Treated without any: {}", figures.show(adjuvants.without))])
-            .chain(remarks::adjuvants(adjuvants, figures));
+    let remarks = std::iter::once(t!(
+        "paper-bars",
+        which = if is_priced { "yes" } else { "no" },
+        several_classes = remarks::SEVERAL_CLASSES
+    ))
+    .chain(hatched.then(|| remarks::HATCHED_COST.to_owned()))
+    .chain([t!("paper-treated-without-any", figures = figures.show(adjuvants.without))])
+    .chain(remarks::adjuvants(adjuvants, figures));
     vec![table("", columns, rows), notes(remarks)]
 }
 
@@ -56,9 +60,9 @@ pub(super) fn cost(shown: &Shown<'_>) -> Vec<Part> {
     }
     parts.push(by(shown, "field", &cost.fields, |(id, name)| said::field(id, name).to_owned()));
     parts.push(by(shown, "crop", &cost.crops, |crop| said::crop(crop).to_owned()));
-    parts.push(by(shown, "kind of product", &cost.kinds, |kind| capital(said::kind(*kind))));
+    parts.push(by(shown, t!("paper-kind-of-product"), &cost.kinds, |kind| capital(said::kind(*kind))));
     if !cost.classes.is_empty() {
-        parts.push(by(shown, "adjuvant class", &cost.classes, |class| capital(class.name())));
+        parts.push(by(shown, t!("paper-adjuvant-class"), &cost.classes, |class| capital(class.name())));
     }
     if cost.fields.iter().any(|row| row.spent.without_price > 0) {
         parts.push(notes([remarks::HATCHED_COST.to_owned()]));
@@ -79,7 +83,12 @@ fn by<K>(shown: &Shown<'_>, what: &str, rows: &[CostRow<K>], name: impl Fn(&K) -
         ])
         .bar(length(row.spent.money), most, row.spent.without_price > 0)
     });
-    let columns =
-        vec![words(what, 1.0), figure("cost"), figure("over ground"), figure("ground"), figure("uses without a price")];
-    table(&format!("Cost by {what}"), columns, rows)
+    let columns = vec![
+        words(what, 1.0),
+        figure("cost"),
+        figure(t!("paper-over-ground")),
+        figure("ground"),
+        figure(t!("paper-uses-without-a-price")),
+    ];
+    table(&t!("paper-cost-by", what = what), columns, rows)
 }

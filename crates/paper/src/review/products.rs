@@ -5,6 +5,7 @@ use tankard_core::quantity::rate::show_active;
 use tankard_core::season::review::figures::{mass, whole};
 use tankard_core::season::review::words::{GONE, again, by_number, count, field, group};
 use tankard_core::season::review::{ActiveRow, Again, FieldGroups, GroupRow, Repeat, remarks};
+use tankard_core::t;
 use tankard_core::words::capital;
 
 use super::content::Shown;
@@ -34,13 +35,13 @@ pub(super) fn products(shown: &Shown<'_>) -> Vec<Part> {
         words("product", 2.0),
         words("kind", 1.2),
         figure("ground"),
-        figure("went out"),
+        figure(t!("paper-went-out")),
         figure("records"),
         figure("cost"),
     ];
     vec![
         table("", columns, rows),
-        notes(["Bars: ground treated".to_owned()].into_iter().chain(remarks::products(products))),
+        notes([t!("paper-bars-ground-treated").to_owned()].into_iter().chain(remarks::products(products))),
     ]
 }
 
@@ -54,17 +55,19 @@ pub(super) fn actives(shown: &Shown<'_>) -> Vec<Part> {
     let over = |row: &ActiveRow| row.on_farm.map_or(0.0, |rate| figures.active_over(rate));
     let most = actives.rows.iter().map(over).fold(0.0, f64::max);
     let rows = actives.rows.iter().map(|row| {
-        let rate =
-            row.on_farm.map_or_else(|| "not known".to_owned(), |rate| show_active(rate, row.basis, figures.units));
+        let rate = row
+            .on_farm
+            .map_or_else(|| t!("paper-not-known").to_owned(), |rate| show_active(rate, row.basis, figures.units));
         let cells = vec![row.name.clone(), rate, mass(figures, row.mass, row.basis), whole(row.times)];
         Row { under: on_fields(shown, row), ..Row::of(cells).bar(over(row), most, false) }
     });
-    let columns = vec![words("active", 2.0), figure("over the farm's ground"), figure("went out"), figure("records")];
-    let ground = format!(
-        "Bars: over {} of ground that can be sprayed, in all the time chosen; under each active what went out on each field, and \
-         over the field",
-        figures.show(actives.ground)
-    );
+    let columns = vec![
+        words("active", 2.0),
+        figure(t!("paper-over-the-farms-ground")),
+        figure(t!("paper-went-out")),
+        figure("records"),
+    ];
+    let ground = t!("paper-bars-over-of-ground-that-can", figures = figures.show(actives.ground));
     vec![table("", columns, rows), notes([ground].into_iter().chain(remarks::actives(actives)))]
 }
 
@@ -97,7 +100,7 @@ pub(super) fn groups(shown: &Shown<'_>) -> Vec<Part> {
         for years in years.chunks(SEASONS) {
             let cells = |field: &FieldGroups| years.iter().map(|year| cell(field, kind, *year)).collect();
             parts.push(Part::Matrix {
-                title: format!("{} groups by field and season", capital(kind.name())),
+                title: t!("paper-groups-by-field-and-season", kind = capital(kind.name())),
                 years: years.iter().map(i16::to_string).collect(),
                 rows: of_kind.iter().map(|field| (field.name.clone(), cells(field))).collect(),
             });
@@ -144,19 +147,18 @@ fn repeats(fields: &[&FieldGroups], kind: ProductKind, seasons: &str) -> Vec<Par
     if rows_of_kind.is_empty() {
         return vec![say(format!("No {} group came again too soon in {seasons}.", kind.name()))];
     }
-    let columns =
-        vec![words("field", 1.2), words("group", 0.8), words("it came, and by which rule that is too soon", 4.0)];
+    let columns = vec![words("field", 1.2), words("group", 0.8), words(t!("paper-it-came-and-by-which-rule"), 4.0)];
     let key = rules.into_iter().enumerate().map(|(at, rule)| format!("[{}] {rule}", at + 1));
-    vec![table(&format!("Where a {} group came again", kind.name()), columns, rows_of_kind), notes(key)]
+    vec![table(&t!("paper-where-a-group-came-again", kind = kind.name()), columns, rows_of_kind), notes(key)]
 }
 
 /// "asked for at most 1 in a season: who says so".
 fn rule(repeat: &Repeat) -> String {
     let most = repeat.most;
     let asked = match repeat.again {
-        Again::InSeason { .. } => format!("{} in a season", count(most, "time", "times")),
-        Again::InYears { .. } => count(most, "season in a row", "seasons in a row"),
-        Again::InARow { .. } => count(most, "application in a row", "applications in a row"),
+        Again::InSeason { .. } => t!("paper-in-a-season", count = count(most, "time", "times")),
+        Again::InYears { .. } => count(most, t!("paper-season-in-a-row"), t!("paper-seasons-in-a-row")),
+        Again::InARow { .. } => count(most, t!("paper-application-in-a-row"), t!("paper-applications-in-a-row")),
     };
-    format!("asked for at most {asked}: {}", repeat.basis)
+    t!("paper-asked-for-at-most", asked = asked, basis = repeat.basis)
 }

@@ -1,6 +1,7 @@
 //! Ratings by the adjuvants that were in the tank, what comparing them tells, and trials.
 
 use std::collections::HashSet;
+use tankard_core::t;
 
 use tankard_core::farm::{AdjuvantClass, Effect, Id, Trial};
 use tankard_core::quantity::number::show;
@@ -24,15 +25,10 @@ pub(super) fn outcomes(shown: &Shown<'_>) -> Vec<Part> {
         return std::iter::once(none).chain((!open.is_empty()).then(|| notes(open))).collect();
     }
     let mut parts = vec![
-        Part::Strong { words: format!("{} rated", count(outcomes.rated, "record is", "records are")) },
-        notes(
-            std::iter::once(
-                "Mean with the interval in which it lies at 95 %, and n, the number of fields rated. Control: 100 % is all dead; \
-                 injury: 0 % is none. One rating alone has no interval"
-                    .to_owned(),
-            )
-            .chain(open),
-        ),
+        Part::Strong {
+            words: t!("paper-rated", count = count(outcomes.rated, t!("paper-record-is"), t!("paper-records-are"))),
+        },
+        notes(std::iter::once(t!("paper-mean-with-the-interval-in-which").to_owned()).chain(open)),
     ];
     let mut compared = Told::default();
     for rows in outcomes.rows.chunk_by(|a, b| a.effect == b.effect) {
@@ -57,7 +53,7 @@ fn ratings(of: &Effect, rows: &[RatedRow]) -> Part {
         }
     });
     let ticks = [0, 25, 50, 75, 100].map(|value| Tick { at: f64::from(value) / 100.0, words: value.to_string() });
-    Part::Dots { title: format!("{}, per cent", capital(&effect(of))), ticks: ticks.to_vec(), dots: dots.collect() }
+    Part::Dots { title: t!("paper-per-cent", of = capital(&effect(of))), ticks: ticks.to_vec(), dots: dots.collect() }
 }
 
 /// Comparisons of an adjuvant class with none of it.
@@ -92,16 +88,16 @@ impl Told {
         if let (false, Some(paired)) = (is_too_few(pairs.verdict), comparison.paired) {
             is_told = true;
             self.dots.push((paired.mean, paired.interval, format!("{of}: {}", count(paired.n, "pair", "pairs"))));
-            self.statements.push(format!("In pairs, field by field in one season: {}.", pairs.text));
+            self.statements.push(t!("paper-in-pairs-field-by-field-in", text = pairs.text));
         }
         if !is_too_few(sets.verdict) {
             is_told = true;
             if let Some(welch) = comparison.unpaired {
                 let n = [comparison.one, comparison.other].map(|side| side.map_or(0, |side| side.n));
-                let name = format!("{of}: {} and {} ratings, no pairs", n[0], n[1]);
+                let name = t!("paper-and-ratings-no-pairs", of = of, n = n[0], n2 = n[1]);
                 self.dots.push((welch.difference, welch.interval, name));
             }
-            self.statements.push(format!("All ratings, without pairs: {}.", sets.text));
+            self.statements.push(t!("paper-all-ratings-without-pairs", text = sets.text));
         }
         self.too_few += usize::from(!is_told);
     }
@@ -112,11 +108,11 @@ impl Told {
                 "No adjuvant class is compared: nothing was rated both with and without one in the same days after an application.",
             )];
         }
-        let title = "Ratings with an adjuvant class less those without it, per cent points: right of the line it was rated higher";
+        let title = t!("paper-ratings-with-an-adjuvant-class-less");
         let mut parts: Vec<Part> = differences(title, &self.dots).into_iter().collect();
         parts.extend(self.statements.into_iter().map(say));
         if self.too_few > 0 {
-            let comparisons = count(self.too_few, "comparison has", "comparisons have");
+            let comparisons = count(self.too_few, t!("paper-comparison-has"), t!("paper-comparisons-have"));
             parts.push(say(format!(
                 "{comparisons} too few to tell: fewer than six ratings with or without the class, and fewer than six pairs."
             )));
@@ -181,10 +177,7 @@ fn a_trial(shown: &Shown<'_>, trial: &Trial) -> Vec<Part> {
             Some((paired.mean, paired.interval, format!("{of}: {}", count(paired.n, "pair", "pairs"))))
         })
         .collect();
-    let title = format!(
-        "{} less {}, per cent points: right of the line {} was rated higher",
-        trial.one, trial.other, trial.one
-    );
+    let title = t!("paper-less-per-cent-points-right-of", one = trial.one, other = trial.other);
     parts.extend(differences(&title, &dots));
     let told = judged.comparisons.iter().filter(|of| !is_too_few(of.by_pairs) && of.paired.is_some());
     parts.extend(told.map(|of| say(format!("{}.", by_pairs(of, &trial.one, &trial.other).text))));
@@ -201,15 +194,17 @@ fn a_trial(shown: &Shown<'_>, trial: &Trial) -> Vec<Part> {
 fn pairs(trial: &Trial, comparisons: &[Comparison]) -> Part {
     let mean = |side: Option<Summary>| side.map_or_else(String::new, |side| show(side.mean, 1));
     let rows = comparisons.iter().map(|of| {
-        let each =
-            of.pairs.iter().map(|pair| format!("{} {} and {}", pair.name, show(pair.one, 1), show(pair.other, 1)));
+        let each = of
+            .pairs
+            .iter()
+            .map(|pair| t!("paper-and", name = pair.name, show = show(pair.one, 1), show2 = show(pair.other, 1)));
         let cells = vec![
             capital(&effect(&of.effect)),
             band(of.days),
             of.pairs.len().to_string(),
             mean(of.one),
             mean(of.other),
-            of.paired.map_or_else(|| "one pair".to_owned(), |paired| show(paired.mean, 1)),
+            of.paired.map_or_else(|| t!("paper-one-pair").to_owned(), |paired| show(paired.mean, 1)),
         ];
         Row { under: each.collect::<Vec<_>>().join("; "), ..Row::of(cells) }
     });
@@ -217,10 +212,10 @@ fn pairs(trial: &Trial, comparisons: &[Comparison]) -> Part {
         words("rated", 1.4),
         words("days", 1.2),
         figure("pairs"),
-        figure("one side"),
-        figure("other side"),
+        figure(t!("paper-one-side")),
+        figure(t!("paper-other-side")),
         figure("difference"),
     ];
-    let title = format!("The pairs, mean ratings in per cent: one side is {}, the other {}", trial.one, trial.other);
+    let title = t!("paper-the-pairs-mean-ratings-in-per", one = trial.one, other = trial.other);
     table(&title, columns, rows)
 }

@@ -1,5 +1,6 @@
 //! The fields after spraying: when people may enter again, when the crop may be harvested, what lies beside.
 
+use crate::language::t;
 use jiff::civil::{Date, DateTime};
 use jiff::tz::TimeZone;
 
@@ -73,8 +74,9 @@ fn sprayed_before(
     date: Date,
     zone: Option<&TimeZone>,
 ) -> Option<(DateTime, String)> {
-    let recorded = re_entry::of_records((farm, log), field, date, zone)
-        .map(|kept| (kept.until, format!("{} h, {} of {}", kept.hours, kept.line.name, short_date(kept.record.date))));
+    let recorded = re_entry::of_records((farm, log), field, date, zone).map(|kept| {
+        (kept.until, t!("day-h-of", hours = kept.hours, name = kept.line.name, date = short_date(kept.record.date)))
+    });
     let planned = farm.passes.iter().filter(|(id, pass)| {
         pass.date < date && pass.fields.contains(field) && log.is_open(farm, id, std::slice::from_ref(field))
     });
@@ -85,7 +87,7 @@ fn sprayed_before(
         let product = farm.products.get(product)?;
         let hours = re_entry_hours(product)?;
         let until = re_entry::later(finish?, hours, zone)?;
-        Some((until, format!("{hours} h, {} of {}", product.name, short_date(day))))
+        Some((until, t!("day-hours-h-name-of-day", hours = hours, name = product.name, day = short_date(day))))
     });
     recorded.chain(planned).filter(|(until, _)| *until > date.at(0, 0, 0, 0)).max_by_key(|(until, _)| *until)
 }
@@ -109,11 +111,11 @@ fn enter(here: &[&OfDay], before: Option<(DateTime, String)>, date: Date, zone: 
         }
     }
     // Who is late must see that the hours run from the end, and not from the plan of it.
-    let on_time = if planned { " if on time" } else { "" };
+    let on_time = if planned { t!("day-if-on-time") } else { "" };
     let until = latest.map(|(until, from)| format!("{}{on_time} ({from})", moment(until, date)));
-    let after = longest.map(|(hours, name)| format!("{hours} h after the last of the spray ({name})"));
+    let after = longest.map(|(hours, name)| t!("day-h-after-the-last-of-the", hours = hours, name = name));
     let both: Vec<String> = until.into_iter().chain(after).collect();
-    if both.is_empty() { "see the labels; none is typed".to_owned() } else { both.join(", and ") }
+    if both.is_empty() { t!("day-see-the-labels-none-is-typed").to_owned() } else { both.join(t!("day-and")) }
 }
 
 /// "Friday 00:50", or with the whole date where that is a week off and more.
@@ -132,17 +134,18 @@ fn harvest_from((farm, log): (&Farm, &Log), (id, field): (&Id, &Field), here: &[
         .filter_map(|(pass, id, product)| {
             let situation = Situation::new(farm, pass.pass, id, product);
             let (day, days, _) = harvest::earliest(product, field, &situation, pass.pass.date)?;
-            Some((day, format!("{days} days, {}", pass.short(id))))
+            Some((day, t!("day-days", days = days, short = pass.short(id))))
         });
     let recorded = binds(farm, log, id, field, date).into_iter().filter_map(|bind| match bind.binds {
-        Binds::Harvest { days } => {
-            Some((bind.until, format!("{days} days, {} of {}", bind.product.name, short_date(bind.record.date))))
-        }
+        Binds::Harvest { days } => Some((
+            bind.until,
+            t!("day-days-of", days = days, name = bind.product.name, date = short_date(bind.record.date)),
+        )),
         Binds::Planting { .. } => None,
     });
     let latest = recorded.chain(of_day).max_by_key(|(day, _)| *day);
     latest.map_or_else(
-        || "see the labels; none is typed".to_owned(),
+        || t!("day-see-the-labels-none-is-typed").to_owned(),
         |(day, from)| format!("{} ({from})", short_date(day)),
     )
 }
@@ -165,7 +168,7 @@ pub(super) fn without_harvest(farm: &Farm, passes: &[&OfDay]) -> Vec<String> {
         }
     }
     let words = |(name, fields): (&str, Vec<String>)| {
-        format!("No harvest interval is typed for {name} on {}; see the label.", listed(&fields))
+        t!("day-no-harvest-interval-is-typed-for", name = name, fields = listed(&fields))
     };
     silent.into_iter().map(words).collect()
 }

@@ -4,6 +4,7 @@ use super::{OfDay, SheetLine, counted_in_words};
 use crate::farm::{CarrierKind, Farm, Fills, Id, Product};
 use crate::label::once;
 use crate::language::Language;
+use crate::language::t;
 use crate::loads::measure;
 use crate::quantity::number::show;
 use crate::quantity::{Amount, AsTyped, Quantity, Volume};
@@ -45,8 +46,8 @@ fn lots(product: &Product, account: Option<&Account>) -> String {
     }
     match lots.as_slice() {
         [] => String::new(),
-        [lot] => format!("lot {lot}"),
-        lots => format!("lots {}", lots.join(", ")),
+        [lot] => t!("day-lot", lot = lot),
+        lots => t!("day-lots", lots = lots.join(", ")),
     }
 }
 
@@ -54,9 +55,10 @@ fn lots(product: &Product, account: Option<&Account>) -> String {
 pub(super) fn water(farm: &Farm, passes: &[&OfDay]) -> Vec<SheetLine> {
     let units = farm.units;
     let source = |pass: &OfDay| match pass.pass.carrier_kind {
-        CarrierKind::Water => {
-            farm.waters.get(&pass.pass.water).map_or("Water, source not chosen".to_owned(), |water| water.name.clone())
-        }
+        CarrierKind::Water => farm
+            .waters
+            .get(&pass.pass.water)
+            .map_or(t!("day-water-source-not-chosen").to_owned(), |water| water.name.clone()),
         fertilizer => fertilizer.on_card().in_language(Language::English),
     };
     let carried =
@@ -65,7 +67,7 @@ pub(super) fn water(farm: &Farm, passes: &[&OfDay]) -> Vec<SheetLine> {
     for name in once(passes.iter().map(|pass| source(pass))) {
         let here: Vec<&&OfDay> = passes.iter().filter(|pass| source(pass) == name).collect();
         let loads = here.iter().map(|pass| pass.plan.loads.len()).sum();
-        let mut detail = vec![format!("for {}", counted_in_words(loads, "load"))];
+        let mut detail = vec![t!("day-for", counted_in_words = counted_in_words(loads, "load"))];
         for rig in once(here.iter().map(|pass| &pass.pass.rig)) {
             let nursed: Vec<&&OfDay> = here
                 .iter()
@@ -78,23 +80,27 @@ pub(super) fn water(farm: &Farm, passes: &[&OfDay]) -> Vec<SheetLine> {
                 Some((nurse, fills)) => {
                     // What arithmetic leaves above a full tank is no further filling.
                     let fills = (fills - 1e-9).ceil().max(1.0);
-                    format!(
-                        "the nurse tank of {} is filled {} with {}",
-                        rig.name,
-                        if fills > 1.0 { format!("{} times", show(fills, 0)) } else { "once".to_owned() },
-                        if fills > 1.0 { format!("up to {}", nurse.show(units)) } else { carried(&nursed).show(units) },
+                    t!(
+                        "day-the-nurse-tank-of-is-filled",
+                        name = rig.name,
+                        which = if fills > 1.0 { t!("day-times", show = show(fills, 0)) } else { "once".to_owned() },
+                        which2 = if fills > 1.0 {
+                            t!("day-up-to", nurse = nurse.show(units))
+                        } else {
+                            carried(&nursed).show(units)
+                        }
                     )
                 }
-                None => format!("what the nurse tank of {} holds is not typed", rig.name),
+                None => t!("day-what-the-nurse-tank-of-holds", name = rig.name),
             });
         }
         lines.push(SheetLine { what: name.clone(), amount: carried(&here).show(units), detail: detail.join("; ") });
     }
     for rig in once(passes.iter().map(|pass| &pass.pass.rig)).into_iter().filter_map(|rig| farm.rigs.get(rig)) {
         lines.extend(rig.clean_water.as_ref().map(|tank| SheetLine {
-            what: format!("Clean water for rinsing {}", rig.name),
+            what: t!("day-clean-water-for-rinsing", name = rig.name),
             amount: tank.show(units),
-            detail: "to begin with; filling it again is not counted".to_owned(),
+            detail: t!("day-to-begin-with-filling-it-again").to_owned(),
         }));
     }
     lines

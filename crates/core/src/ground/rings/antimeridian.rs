@@ -1,5 +1,6 @@
 //! The 180th meridian.
 
+use crate::language::t;
 use geo::algorithm::line_measures::{Geodesic, InterpolatePoint};
 use geo::{Coord, LineString, MultiPolygon, Point, Polygon};
 
@@ -10,10 +11,10 @@ pub(super) fn unwrap(mut ring: Ring) -> Result<Ring, NoGround> {
     let mut before: Option<f64> = None;
     for at in &mut ring {
         if !at.x.is_finite() || !at.y.is_finite() {
-            return Err(NoGround("a point of it is no number".to_owned()));
+            return Err(NoGround(t!("ground-a-point-of-it-is-no").to_owned()));
         }
         if at.x.abs() > 360.0 || at.y.abs() > 90.0 {
-            return Err(NoGround::at("a point lies off the globe,", *at));
+            return Err(NoGround::at(t!("ground-a-point-lies-off-the-globe"), *at));
         }
         if let Some(before) = before {
             // A point may stand a turn of the globe off on either side.
@@ -29,7 +30,7 @@ pub(super) fn unwrap(mut ring: Ring) -> Result<Ring, NoGround> {
     }
     let (least, most) = span(&ring);
     if most - least >= 180.0 {
-        return Err(NoGround("a ring goes half round the globe, so it is no field".to_owned()));
+        return Err(NoGround(t!("ground-a-ring-goes-half-round-the").to_owned()));
     }
     let middle = least.midpoint(most);
     let shift = if middle > 180.0 {
@@ -83,7 +84,7 @@ pub(super) fn cut(polygons: Vec<Polygon<f64>>, said: &mut Vec<String>) -> Result
         for hole in holes {
             let (least, most) = span(&hole.0);
             if least < meridian && most > meridian {
-                return Err(NoGround("a hole crosses the 180th meridian; cut it there first".to_owned()));
+                return Err(NoGround(t!("ground-a-hole-crosses-the-180th-meridian").to_owned()));
             }
             let halves = if least >= meridian { &mut west } else { &mut east };
             halves.1.push(hole);
@@ -97,7 +98,7 @@ pub(super) fn cut(polygons: Vec<Polygon<f64>>, said: &mut Vec<String>) -> Result
         let (of_east, of_west) = if meridian > 0.0 { (0.0, shift) } else { (shift, 0.0) };
         done.push(home(east, of_east));
         done.push(home(west, of_west));
-        said.push("it crosses the 180th meridian and is cut there in two".to_owned());
+        said.push(t!("ground-it-crosses-the-180th-meridian-and").to_owned());
     }
     Ok(MultiPolygon(done))
 }
@@ -126,7 +127,7 @@ fn halves(outer: &LineString<f64>, meridian: f64) -> Result<(Half, Half), NoGrou
         }
     }
     if crossings > 2 {
-        return Err(NoGround("it crosses the 180th meridian more than twice; cut it there first".to_owned()));
+        return Err(NoGround(t!("ground-it-crosses-the-180th-meridian-more").to_owned()));
     }
     Ok(((closed(below), Vec::new()), (closed(beyond), Vec::new())))
 }

@@ -4,6 +4,7 @@
 //! apart. The time that it takes is bounded, however a ring winds: `geo`'s own validation holds each edge against each other, which
 //! takes minutes on a river of 50,000 points and for ever on a file that is made to do so; a test holds this one against it.
 
+use crate::language::t;
 mod antimeridian;
 mod contacts;
 mod nest;
@@ -51,11 +52,11 @@ pub struct NoGround(String);
 
 impl NoGround {
     fn at(why: &str, at: Coord<f64>) -> Self {
-        Self(format!("{why} at {}", place(at)))
+        Self(t!("ground-at", why = why, at = place(at)))
     }
 
     fn tangled() -> Self {
-        Self("its rings cross or touch so often that it cannot be looked through; draw it anew".to_owned())
+        Self(t!("ground-its-rings-cross-or-touch-so").to_owned())
     }
 }
 
@@ -65,7 +66,7 @@ pub fn place(at: Coord<f64>) -> String {
         let text = format!("{value:.6}");
         text.trim_end_matches('0').trim_end_matches('.').to_owned()
     };
-    format!("latitude {}, longitude {}", degrees(at.y), degrees(at.x))
+    t!("ground-latitude-longitude", y = degrees(at.y), x = degrees(at.x))
 }
 
 /// So many single steps are spent on one piece of ground before it is called tangled.
@@ -117,7 +118,7 @@ pub fn mend(drawn: Vec<Vec<Ring>>, turn: Turn) -> Result<Mended, NoGround> {
             let hole = ring::clean(antimeridian::beside(antimeridian::unwrap(hole)?, about), &mut said)?;
             let parts = ring::split(&hole, &mut budget, &mut said)?;
             if !parts.holes.is_empty() {
-                return Err(NoGround("a hole has a hole in it; draw the inner one as a part of its own".to_owned()));
+                return Err(NoGround(t!("ground-a-hole-has-a-hole-in").to_owned()));
             }
             holes.extend(parts.outers);
         }
@@ -133,10 +134,14 @@ pub fn mend(drawn: Vec<Vec<Ring>>, turn: Turn) -> Result<Mended, NoGround> {
         }
     }
     if turned > 0 {
-        said.push(format!(
-            "{} the wrong way round and {} turned",
-            if turned == 1 { "1 outer ring runs".to_owned() } else { format!("{turned} outer rings run") },
-            are(turned)
+        said.push(t!(
+            "ground-the-wrong-way-round-and-turned",
+            which = if turned == 1 {
+                t!("ground-1-outer-ring-runs").to_owned()
+            } else {
+                t!("ground-outer-rings-run", turned = turned)
+            },
+            turned = are(turned)
         ));
     }
     for hole in holes.iter_mut().filter(|hole| ring::signed(hole) > 0.0) {
@@ -154,7 +159,7 @@ pub fn mend(drawn: Vec<Vec<Ring>>, turn: Turn) -> Result<Mended, NoGround> {
         stays_sound(&polygons, &mut budget)?;
     }
     if polygons.0.is_empty() {
-        return Err(NoGround("it has no rings".to_owned()));
+        return Err(NoGround(t!("ground-it-has-no-rings").to_owned()));
     }
     Ok(Mended { polygons, said })
 }
@@ -178,7 +183,12 @@ fn once(rings: &mut Vec<Ring>, what: &str, said: &mut Vec<String>) {
     rings.retain(|ring| known.insert(key(ring)));
     let twice = before - rings.len();
     if twice > 0 {
-        said.push(format!("{} {} twice and {} taken once", count(twice, what), stand(twice), are(twice)));
+        said.push(t!(
+            "ground-twice-and-taken-once",
+            count = count(twice, what),
+            twice = stand(twice),
+            twice2 = are(twice)
+        ));
     }
 }
 
@@ -205,8 +215,8 @@ fn held_apart(outers: &[Ring], holes: &[Ring], budget: &mut Budget) -> Result<To
         match contact.kind {
             _ if !is_hole(contact.a) && !is_hole(contact.b) => touching.parts = true,
             Kind::Touch => touching.holes = true,
-            Kind::Cross => return Err(NoGround::at("a hole crosses the edge or another hole", contact.at)),
-            Kind::Along => return Err(NoGround::at("a hole runs along the edge or another hole", contact.at)),
+            Kind::Cross => return Err(NoGround::at(t!("ground-a-hole-crosses-the-edge-or"), contact.at)),
+            Kind::Along => return Err(NoGround::at(t!("ground-a-hole-runs-along-the-edge"), contact.at)),
         }
     }
     Ok(touching)
@@ -222,7 +232,7 @@ fn stays_sound(cut: &MultiPolygon<f64>, budget: &mut Budget) -> Result<(), NoGro
         let rings: Vec<Ring> = std::iter::once(polygon.exterior()).chain(polygon.interiors()).map(open).collect();
         let mut contacts = contacts(&rings.iter().collect::<Vec<_>>(), budget)?.into_iter();
         if let Some(crossing) = contacts.find(|contact| contact.kind != Kind::Touch || !contact.is_at_corners) {
-            return Err(NoGround::at("cut at the 180th meridian its rings cross; cut it there first", crossing.at));
+            return Err(NoGround::at(t!("ground-cut-at-the-180th-meridian-its"), crossing.at));
         }
     }
     Ok(())
@@ -244,11 +254,11 @@ fn joined(polygons: Vec<Polygon<f64>>, said: &mut Vec<String>) -> Result<Vec<Pol
                 apart.extend(one);
             } else if common <= SLIVER * least {
                 let at = shared.0.first().and_then(|sliver| sliver.exterior().0.first().copied()).unwrap_or_default();
-                said.push(format!("two parts that overlap by a sliver are joined at {}", place(at)));
+                said.push(t!("ground-two-parts-that-overlap-by-a", at = place(at)));
                 joined = one.union(&joined);
             } else {
                 let at = shared.0.first().and_then(|sliver| sliver.exterior().0.first().copied()).unwrap_or_default();
-                return Err(NoGround::at("two parts overlap", at));
+                return Err(NoGround::at(t!("ground-two-parts-overlap"), at));
             }
         }
         whole = apart;

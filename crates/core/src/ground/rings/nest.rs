@@ -1,5 +1,6 @@
 //! Which ring lies in which.
 
+use crate::language::t;
 use geo::coordinate_position::{CoordPos, coord_pos_relative_to_ring};
 use geo::{BoundingRect, Coord, LineString, Polygon, Rect};
 
@@ -93,7 +94,7 @@ pub(super) fn given(
         for (other, outer) in holes.iter().enumerate() {
             budget.spend(1)?;
             if other != number && outer.holds(hole, budget)? {
-                return Err(outside("a hole lies within another hole", &hole.ring));
+                return Err(outside(t!("ground-a-hole-lies-within-another-hole"), &hole.ring));
             }
         }
         let mut within = None;
@@ -101,7 +102,7 @@ pub(super) fn given(
             budget.spend(1)?;
             if outer.holds(hole, budget)? {
                 if are_touching && !outer.holds_all(hole, budget)? {
-                    return Err(outside("a hole crosses the edge", &hole.ring));
+                    return Err(outside(t!("ground-a-hole-crosses-the-edge"), &hole.ring));
                 }
                 within = Some(number);
                 break;
@@ -109,7 +110,7 @@ pub(super) fn given(
         }
         match within.and_then(|number| own.get_mut(number)) {
             Some(own) => own.push(hole.ring.clone()),
-            None => return Err(outside("a hole does not lie within its polygon", &hole.ring)),
+            None => return Err(outside(t!("ground-a-hole-does-not-lie-within"), &hole.ring)),
         }
     }
     Ok(outers.into_iter().zip(own).map(|(outer, holes)| Polygon::new(outer.ring, holes)).collect())
@@ -131,7 +132,7 @@ pub(super) fn apart(polygons: &[Polygon<f64>], budget: &mut Budget) -> Result<()
                 is_in_hole |= hole.holds(inner, budget)?;
             }
             if !is_in_hole {
-                return Err(outside("a part lies within another part", &inner.ring));
+                return Err(outside(t!("ground-a-part-lies-within-another-part"), &inner.ring));
             }
         }
     }

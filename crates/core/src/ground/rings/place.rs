@@ -1,5 +1,6 @@
 //! Whether latitude and longitude stand in each other's place.
 
+use crate::language::t;
 use geo::algorithm::line_measures::{Distance, Geodesic};
 use geo::{Coord, Point, Rect};
 
@@ -27,7 +28,7 @@ pub fn order(around: Rect<f64>, near: Option<Position>) -> Order {
     if !fits(least.y, most.y, 90.0) {
         let is_swapped = fits(least.x, most.x, 90.0) && fits(least.y, most.y, 180.0);
         return if is_swapped {
-            Order::Swapped("the second numbers are no latitudes, so the first ones are".to_owned())
+            Order::Swapped(t!("ground-the-second-numbers-are-no-latitudes").to_owned())
         } else {
             Order::AsTheyStand
         };
@@ -37,11 +38,7 @@ pub fn order(around: Rect<f64>, near: Option<Position>) -> Order {
     let may_be_swapped = fits(least.x, most.x, 90.0);
     let Some(near) = near else {
         return if may_be_swapped {
-            Order::Doubtful(format!(
-                "it lies about {}; whether latitude and longitude stand in each other's place cannot be told, as it is not \
-                 typed where the farm lies",
-                super::place(middle)
-            ))
+            Order::Doubtful(t!("ground-it-lies-about-whether-latitude-and", middle = super::place(middle)))
         } else {
             Order::AsTheyStand
         };
@@ -52,12 +49,12 @@ pub fn order(around: Rect<f64>, near: Option<Position>) -> Order {
     if !distance.exceeds(FAR) {
         Order::AsTheyStand
     } else if may_be_swapped && !from_farm(swapped).exceeds(FAR) {
-        Order::Swapped("as they stand it would lie far from the farm, the other way round it lies beside it".to_owned())
+        Order::Swapped(t!("ground-as-they-stand-it-would-lie").to_owned())
     } else {
-        Order::Doubtful(format!(
-            "it lies about {}, {:.0} km from the farm",
-            super::place(middle),
-            distance.to_metres() / 1000.0
+        Order::Doubtful(t!(
+            "ground-it-lies-about-km-from-the",
+            middle = super::place(middle),
+            to_metres = format_args!("{:.0}", distance.to_metres() / 1000.0)
         ))
     }
 }

@@ -1,5 +1,6 @@
 //! One ring: what is odd of it by itself.
 
+use crate::language::t;
 use std::collections::HashMap;
 
 use geo::algorithm::line_measures::{Distance, Geodesic};
@@ -27,7 +28,7 @@ pub(super) fn clean(drawn: Ring, said: &mut Vec<String>) -> Result<Ring, NoGroun
         }
         (Some(first), Some(last)) if ring.len() > 2 => {
             let gap = Geodesic.distance(Point(last), Point(first));
-            said.push(format!("an open ring is closed over the last {} m", show(gap, if gap < 10.0 { 2 } else { 0 })));
+            said.push(t!("ground-an-open-ring-is-closed-over", show = show(gap, if gap < 10.0 { 2 } else { 0 })));
         }
         _ => {}
     }
@@ -38,20 +39,25 @@ pub(super) fn clean(drawn: Ring, said: &mut Vec<String>) -> Result<Ring, NoGroun
     }
     let twice = before - ring.len();
     if twice > 0 {
-        said.push(format!("{} that {} the one before {} taken out", count(twice, "point"), repeat(twice), are(twice)));
+        said.push(t!(
+            "ground-that-the-one-before-taken-out",
+            count = count(twice, "point"),
+            twice = repeat(twice),
+            twice2 = are(twice)
+        ));
     }
     let spikes = without_spikes(&mut ring);
     match spikes.as_slice() {
         [] => {}
-        [tip] => said.push(format!("a spike without area is cut off at {}", place(*tip))),
+        [tip] => said.push(t!("ground-a-spike-without-area-is-cut", tip = place(*tip))),
         [tip, ..] => {
-            said.push(format!("{} spikes without area are cut off, the first at {}", spikes.len(), place(*tip)));
+            said.push(t!("ground-spikes-without-area-are-cut-off", spikes = spikes.len(), tip = place(*tip)));
         }
     }
     if ring.len() < 3 {
         return Err(match ring.first() {
-            Some(at) => NoGround::at("a ring has no area", *at),
-            None => NoGround("a ring has no points".to_owned()),
+            Some(at) => NoGround::at(t!("ground-a-ring-has-no-area"), *at),
+            None => NoGround(t!("ground-a-ring-has-no-points").to_owned()),
         });
     }
     Ok(ring)
@@ -125,9 +131,13 @@ pub(super) struct Parts {
 pub(super) fn split(ring: &Ring, budget: &mut Budget, said: &mut Vec<String>) -> Result<Parts, NoGround> {
     for contact in contacts(&[ring], budget)? {
         match contact.kind {
-            Kind::Cross => return Err(NoGround::at("a ring crosses itself", contact.at)),
-            Kind::Touch if !contact.is_at_corners => return Err(NoGround::at("a ring touches itself", contact.at)),
-            Kind::Along if !contact.is_double => return Err(NoGround::at("a ring runs along itself", contact.at)),
+            Kind::Cross => return Err(NoGround::at(t!("ground-a-ring-crosses-itself"), contact.at)),
+            Kind::Touch if !contact.is_at_corners => {
+                return Err(NoGround::at(t!("ground-a-ring-touches-itself"), contact.at));
+            }
+            Kind::Along if !contact.is_double => {
+                return Err(NoGround::at(t!("ground-a-ring-runs-along-itself"), contact.at));
+            }
             Kind::Touch | Kind::Along => {}
         }
     }
@@ -141,17 +151,17 @@ pub(super) fn split(ring: &Ring, budget: &mut Budget, said: &mut Vec<String>) ->
         match (depth, (signed(&one) > 0.0) == way) {
             (0, true) => parts.outers.push(one),
             (1, false) => parts.holes.push(one),
-            _ => return Err(NoGround::at("a ring crosses itself", touch)),
+            _ => return Err(NoGround::at(t!("ground-a-ring-crosses-itself"), touch)),
         }
     }
     if parts.outers.is_empty() {
-        return Err(NoGround::at("a ring has no area", touch));
+        return Err(NoGround::at(t!("ground-a-ring-has-no-area"), touch));
     }
     let made = match (parts.outers.len(), parts.holes.len()) {
         (outers, 0) => count(outers, "part"),
-        (outers, holes) => format!("{} with {}", count(outers, "part"), count(holes, "hole")),
+        (outers, holes) => t!("ground-with", count = count(outers, "part"), count2 = count(holes, "hole")),
     };
-    said.push(format!("a ring that touches itself at {} is split into {made}", place(touch)));
+    said.push(t!("ground-a-ring-that-touches-itself-at", touch = place(touch), made = made));
     Ok(parts)
 }
 

@@ -12,6 +12,7 @@
 //! fewer loads, then to the larger load. [`Figures`] says what each counts. Stretches are chosen one after the other, each with
 //! the containers as the one before leaves them.
 
+use crate::language::t;
 mod problem;
 mod words;
 
@@ -126,15 +127,15 @@ pub(crate) fn choose(problem: &Problem, asked: Asked) -> Option<Sized> {
     let chosen = chosen.or(by_aims)?;
 
     let mut offered: Vec<(String, Option<Rated>, Option<LoadSplit>)> =
-        vec![("by your aims".to_owned(), by_aims, Some(LoadSplit::ByAims))];
+        vec![(t!("loads-by-your-aims").to_owned(), by_aims, Some(LoadSplit::ByAims))];
     for aim in asked.aims.iter().skip(1) {
         let first: Vec<Aim> = crate::label::once(std::iter::once(*aim).chain(asked.aims.iter().copied()));
-        offered.push((format!("{} first", aim.name()), best(&first, &|_| true), None));
+        offered.push((t!("loads-first", aim = aim.name()), best(&first, &|_| true), None));
     }
-    offered.push(("full tanks, then a rest".to_owned(), of_kind(Kind::Full), Some(LoadSplit::FullTanks)));
-    offered.push(("even loads".to_owned(), of_kind(Kind::Even), Some(LoadSplit::EvenLoads)));
+    offered.push((t!("loads-full-tanks-then-a-rest").to_owned(), of_kind(Kind::Full), Some(LoadSplit::FullTanks)));
+    offered.push((t!("loads-even-loads").to_owned(), of_kind(Kind::Even), Some(LoadSplit::EvenLoads)));
     offered.push((
-        "the last load topped up for the agitation".to_owned(),
+        t!("loads-the-last-load-topped-up-for").to_owned(),
         best(asked.aims, &|way| problem.is_topped(way)),
         None,
     ));
@@ -192,24 +193,25 @@ pub(crate) fn working(sizing: &Sizing, farm: &Farm, mark: (Volume, bool), least:
     use crate::quantity::Quantity;
     let units = farm.units;
     let order: Vec<&str> = sizing.aims.iter().map(|aim| aim.name()).collect();
-    let mut working = Working::new("Load sizes").step(format!("aims, in order: {}", order.join("; ")), "–").step(
-        if mark.1 {
-            "loads that are alike end at a mark of the rig"
-        } else {
-            "loads that are alike end at a mark that can be read"
-        },
-        mark.0.show(units),
-    );
+    let mut working =
+        Working::new(t!("loads-load-sizes")).step(t!("loads-aims-in-order", order = order.join("; ")), "–").step(
+            if mark.1 {
+                t!("loads-loads-that-are-alike-end-at")
+            } else {
+                t!("loads-loads-that-are-alike-end-at-a-mark-that")
+            },
+            mark.0.show(units),
+        );
     working = match least {
-        Some(least) => working.step("the agitation needs", least.show(units)),
-        None => working.step("what the agitation needs is not typed, so that no load counts as too small", "–"),
+        Some(least) => working.step(t!("loads-the-agitation-needs"), least.show(units)),
+        None => working.step(t!("loads-what-the-agitation-needs-is-not"), "–"),
     };
     for stretch in &sizing.stretches {
         let names: Vec<String> =
             stretch.fields.iter().filter_map(|id| farm.fields.get(id)).map(|field| field.name.clone()).collect();
         let ways = if stretch.looked_at == 1 { "way" } else { "ways" };
         working = working.step(
-            format!("{}: {} {ways} looked at", crate::label::listed(&names), stretch.looked_at),
+            t!("loads-looked-at", names = crate::label::listed(&names), looked_at = stretch.looked_at, ways = ways),
             stretch.chosen.words.clone(),
         );
         for aim in &sizing.aims {

@@ -4,6 +4,7 @@ use super::problem::Problem;
 use super::{Figures, Way};
 use crate::farm::{Aim, Farm};
 use crate::label::listed;
+use crate::language::t;
 use crate::quantity::number::show;
 use crate::quantity::{Quantity, Units, Volume};
 
@@ -11,11 +12,16 @@ use crate::quantity::{Quantity, Units, Volume};
 pub(super) fn loads(way: &Way, units: Units) -> String {
     let even = way.count < 2 || way.alike.show(units) == way.last.show(units);
     match (way.count, even) {
-        (1, _) => format!("1 load of {}", way.last.show(units)),
-        (count, true) => format!("{count} loads of {}", way.last.show(units)),
-        (2, false) => format!("one load of {} and one of {}", way.alike.show(units), way.last.show(units)),
+        (1, _) => t!("loads-1-load-of", last = way.last.show(units)),
+        (count, true) => t!("loads-loads-of", count = count, last = way.last.show(units)),
+        (2, false) => t!("loads-one-load-of-and-one-of", alike = way.alike.show(units), last = way.last.show(units)),
         (count, false) => {
-            format!("{} loads of {} and one of {}", count - 1, way.alike.show(units), way.last.show(units))
+            t!(
+                "loads-loads-of-and-one-of",
+                count = count - 1,
+                alike = way.alike.show(units),
+                last = way.last.show(units)
+            )
         }
     }
 }
@@ -26,17 +32,17 @@ impl Figures {
         let number = self.of(aim);
         match aim {
             Aim::Left => match number {
-                0 => "nothing left over".to_owned(),
-                left => format!("{} left over", millilitres(left).show(units)),
+                0 => t!("loads-nothing-left-over").to_owned(),
+                left => t!("loads-left-over", left = millilitres(left).show(units)),
             },
             Aim::Agitation => match number {
-                0 => "no load too small to agitate".to_owned(),
-                small => format!("{} too small to agitate", counted(small, "load")),
+                0 => t!("loads-no-load-too-small-to-agitate").to_owned(),
+                small => t!("loads-too-small-to-agitate", counted = counted(small, "load")),
             },
             Aim::Fills => counted(number, "filling"),
-            Aim::Opened => format!("{} opened", counted(number, "container")),
-            Aim::Measured => format!("{} to measure", counted(number, "amount")),
-            Aim::Rounding => format!("{} % from exact", percent(number)),
+            Aim::Opened => t!("loads-opened", counted = counted(number, "container")),
+            Aim::Measured => t!("loads-to-measure", counted = counted(number, "amount")),
+            Aim::Rounding => t!("loads-from-exact", number = percent(number)),
         }
     }
 }
@@ -64,8 +70,8 @@ fn counted(number: i64, what: &str) -> String {
 /// "one more filling", "3 fewer fillings".
 fn more_or_less(by: i64, one: &str, many: &str) -> String {
     match (by, by.abs()) {
-        (1, _) => format!("one more {one}"),
-        (_, 1) => format!("one {one} less"),
+        (1, _) => t!("loads-one-more", one = one),
+        (_, 1) => t!("loads-one-less", one = one),
         (more, number) => format!("{number} {} {many}", if more > 0 { "more" } else { "fewer" }),
     }
 }
@@ -86,22 +92,28 @@ pub(super) fn trade(problem: &Problem, farm: &Farm, chosen: (&Way, Figures), oth
             _ if by == 0 => continue,
             Aim::Left => {
                 let volume = millilitres(by.abs()).show(farm.units);
-                format!("{volume} {} left over", if by > 0 { "more" } else { "less" })
+                t!(
+                    "loads-which-yes-volume-more-left-over-no-volume-less",
+                    volume = volume,
+                    which = if by > 0 { "yes" } else { "no" }
+                )
             }
-            Aim::Agitation => format!("{} too small to agitate", more_or_less(by, "load", "loads")),
+            Aim::Agitation => {
+                t!("loads-more-or-less-too-small-to-agitate", more_or_less = more_or_less(by, "load", "loads"))
+            }
             Aim::Fills => more_or_less(by, "filling", "fillings"),
-            Aim::Measured => more_or_less(by, "amount to measure", "amounts to measure"),
+            Aim::Measured => more_or_less(by, t!("loads-amount-to-measure"), t!("loads-amounts-to-measure")),
             Aim::Rounding => {
-                format!("amounts {} % {} exact", percent(by.abs()), if by > 0 { "farther from" } else { "closer to" })
+                t!("loads-amounts-exact", by = percent(by.abs()), which = if by > 0 { "yes" } else { "no" })
             }
         };
         says(by, text);
     }
     let sentence = match (gains.is_empty(), costs.is_empty()) {
-        (true, true) => "nothing gained and nothing lost".to_owned(),
-        (false, true) => format!("{}, and nothing lost", listed(&gains)),
-        (true, false) => format!("{}, and nothing gained", listed(&costs)),
-        (false, false) => format!("{}, but {}", listed(&gains), listed(&costs)),
+        (true, true) => t!("loads-nothing-gained-and-nothing-lost").to_owned(),
+        (false, true) => t!("loads-and-nothing-lost", gains = listed(&gains)),
+        (true, false) => t!("loads-and-nothing-gained", costs = listed(&costs)),
+        (false, false) => t!("loads-but", gains = listed(&gains), costs = listed(&costs)),
     };
     crate::words::capital(&sentence)
 }
@@ -115,5 +127,5 @@ fn opened(problem: &Problem, farm: &Farm, chosen: &Way, other: &Way) -> Vec<(i64
         let by = now - then;
         (by != 0).then(|| (by, more_or_less(by, kind.name(1), kind.name(2)), &product.name))
     });
-    texts.map(|(by, count, name)| (by, format!("{count} of {name} to open"))).collect()
+    texts.map(|(by, count, name)| (by, t!("loads-of-to-open", count = count, name = name))).collect()
 }

@@ -7,6 +7,7 @@ use super::{Choice, Role, dose};
 use crate::farm::label::{Says, Stance, When};
 use crate::farm::{AdjuvantClass, Charge};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::mix::guidance;
 use crate::mix::line::PlannedLine;
 use crate::quantity::Quantity;
@@ -37,12 +38,12 @@ pub(super) fn by_class(
                     continue;
                 }
                 let about = Subject::Product(line.product.clone());
-                let text = format!(
-                    "{} comes to {} at {}, less than the {} that is advised",
-                    line.name,
-                    line.per_area.show(units),
-                    ground.carrier.show(units),
-                    least.show(units)
+                let text = t!(
+                    "mix-comes-to-at-less-than-the",
+                    name = line.name,
+                    per_area = line.per_area.show(units),
+                    carrier = ground.carrier.show(units),
+                    least = least.show(units)
                 );
                 let finding = if by_label {
                     Finding::note(about, text, guidance.basis.clone())
@@ -70,10 +71,10 @@ pub(super) fn untyped_surfactant(ground: &Ground<'_>, voice: &Voice, findings: &
         findings.push(
             Finding::check(
                 Subject::Product(voice.product.clone()),
-                format!("Whether {} holds a surfactant of its own is not typed; without one it needs one", voice.name),
+                t!("mix-whether-holds-a-surfactant-of-its", name = voice.name),
                 guidance.basis.clone(),
             )
-            .hint("Type on its page whether the label says that no other is needed."),
+            .hint(t!("mix-type-on-its-page-whether-the")),
         );
     }
 }
@@ -95,18 +96,19 @@ pub(super) fn built_in(voices: &[Voice], findings: &mut Vec<Finding>) {
             findings.push(
                 Finding::note(
                     Subject::Product(voice.product.clone()),
-                    format!(
-                        "The {}surfactant built into {} serves that product alone; {} wants {classes}",
-                        match surfactant.charge {
+                    t!(
+                        "mix-the-surfactant-built-into-serves-that",
+                        which = match surfactant.charge {
                             Charge::NotStated => String::new(),
                             charge => format!("{} ", charge.name()),
                         },
-                        voice.name,
-                        partner.name
+                        name = voice.name,
+                        name2 = partner.name,
+                        classes = classes
                     ),
                     basis,
                 )
-                .hint("What one product brings for itself is rarely what its partners need."),
+                .hint(t!("mix-what-one-product-brings-for-itself")),
             );
         }
     }
@@ -132,21 +134,21 @@ pub(super) fn overruled(voices: &[Voice], set: &[AdjuvantClass], findings: &mut 
             findings.push(
                 Finding::note(
                     Subject::Product(voice.product.clone()),
-                    format!(
-                        "On {} with {}, sources differ: {} {} it, {} {} it",
-                        claim.class.name(),
-                        voice.name,
-                        source(claim),
-                        claim.stance.verb(),
-                        source(other),
-                        other.stance.verb()
+                    t!(
+                        "mix-on-with-sources-differ-it-it",
+                        class = claim.class.name(),
+                        name = voice.name,
+                        claim = source(claim),
+                        verb = claim.stance.verb(),
+                        other = source(other),
+                        verb2 = other.stance.verb()
                     ),
                     basis_of(&[claim.basis.clone(), other.basis.clone()]),
                 )
                 .hint(if claim.authority == Authority::Label {
-                    "The label, as typed, decides."
+                    t!("mix-the-label-as-typed-decides")
                 } else {
-                    "The plan follows the weightier and stricter one; the label decides, once it is typed."
+                    t!("mix-the-plan-follows-the-weightier-and")
                 }),
             );
         }
@@ -155,7 +157,7 @@ pub(super) fn overruled(voices: &[Voice], set: &[AdjuvantClass], findings: &mut 
 
 fn source(claim: &Claim) -> String {
     match &claim.basis {
-        Basis::Label(at) => format!("the label ({at})"),
+        Basis::Label(at) => t!("mix-the-label", at = at),
         basis => basis.source().to_owned(),
     }
 }

@@ -6,6 +6,7 @@ use super::words::either;
 use super::{Choice, Collision, Role};
 use crate::farm::label::Stance;
 use crate::farm::{AdjuvantClass, Id, Product};
+use crate::language::t;
 use crate::mix::actives;
 
 /// Demands that no set on offer meets, each with who stands against it and the ways out.
@@ -92,21 +93,21 @@ fn apart_in_the_shed(voices: &[Voice], problem: &Problem) -> Option<Collision> {
             Some(Collision {
                 wants: voice.product.clone(),
                 forbids: None,
-                text: format!(
-                    "{} requires {}{} {}; {one} and {two} may not go into one tank",
-                    voice.name,
-                    either(&group.classes),
-                    if voice.product == other.product {
+                text: t!(
+                    "mix-requires-and-may-not-go-into",
+                    name = voice.name,
+                    classes = either(&group.classes),
+                    which = if voice.product == other.product {
                         " and".to_owned()
                     } else {
-                        format!(", {} requires", other.name)
+                        t!("mix-requires", name = other.name)
                     },
-                    either(&second.classes)
+                    classes2 = either(&second.classes),
+                    one = one,
+                    two = two
                 ),
                 bases: bases.collect(),
-                ways_out: vec![format!(
-                    "Buy another product in the place of {one} or {two}, whose label allows the rest of the mix."
-                )],
+                ways_out: vec![t!("mix-buy-another-product-in-the-place", one = one, two = two)],
                 binds: group.authority == Authority::Label && second.authority == Authority::Label,
                 classes: Vec::new(),
             })
@@ -132,7 +133,7 @@ fn left_out(problem: &Problem, classes: &[AdjuvantClass]) -> Option<String> {
 /// What can be done where two products do not go together: another product of the shed, two passes, another formulation.
 fn ways_out(ground: &Ground<'_>, voice: &Voice, forbids: Option<&Id>) -> Vec<String> {
     if forbids == Some(&voice.product) {
-        return vec!["Spray the two crops in two passes, each with its own adjuvants.".to_owned()];
+        return vec![t!("mix-spray-the-two-crops-in-two").to_owned()];
     }
     let mut ways = Vec::new();
     for (stays, goes) in [(forbids, Some(&voice.product)), (Some(&voice.product), forbids)] {
@@ -158,18 +159,16 @@ fn ways_out(ground: &Ground<'_>, voice: &Voice, forbids: Option<&Id>) -> Vec<Str
             let meets = offer.first().is_some_and(|(score, _)| score.unmet == 0 && score.buys == 0)
                 && !voices.iter().any(wants);
             if meets {
-                ways.push(format!(
-                    "Take {} instead of {}, if its label suits the crop and the weeds.",
-                    other.name, product.name
-                ));
+                ways.push(t!("mix-take-instead-of-if-its-label", name = other.name, name2 = product.name));
             }
         }
     }
     ways.truncate(3);
-    let partner =
-        forbids.and_then(|id| ground.farm.products.get(id)).map_or("its partner", |product| product.name.as_str());
-    ways.push(format!("Spray {} and {partner} in two passes, as far apart as their labels ask.", voice.name));
-    ways.push(format!("Look for another formulation of {} that does not need it.", voice.name));
+    let partner = forbids
+        .and_then(|id| ground.farm.products.get(id))
+        .map_or(t!("mix-its-partner"), |product| product.name.as_str());
+    ways.push(t!("mix-spray-and-in-two-passes-as", name = voice.name, partner = partner));
+    ways.push(t!("mix-look-for-another-formulation-of-that", name = voice.name));
     ways
 }
 

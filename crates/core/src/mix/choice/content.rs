@@ -1,5 +1,6 @@
 //! What an adjuvant should hold to count as one of its class. Sources name different least contents; the finding shows all.
 
+use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -48,20 +49,20 @@ pub(super) fn judge(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Findi
         let Some((first, content)) = short.first() else { continue };
         let asked: Vec<String> =
             rows.iter().map(|row| format!("{} % ({})", show(row.least_percent, 0), row.source)).collect();
-        let text = format!(
-            "{} holds {} % {}; a {} is asked for at least {}",
-            product.name,
-            show(content.to_percent(), 1),
-            first.what,
-            class.name(),
-            asked.join(" or ")
+        let text = t!(
+            "mix-holds-a-is-asked-for-at",
+            name = product.name,
+            show = show(content.to_percent(), 1),
+            what = first.what,
+            class = class.name(),
+            asked = asked.join(" or ")
         );
         let about = Subject::Product(line.product.clone());
         let basis = Basis::Published(short.iter().map(|(row, _)| row.source.as_str()).collect::<Vec<_>>().join("; "));
         findings.push(if short.len() == rows.len() {
-            Finding::check(about, text, basis).hint("Read on each label what it asks of the adjuvant.")
+            Finding::check(about, text, basis).hint(t!("mix-read-on-each-label-what-it"))
         } else {
-            Finding::note(about, text, basis).hint("Sources differ; read on each label what it asks of the adjuvant.")
+            Finding::note(about, text, basis).hint(t!("mix-sources-differ-read-on-each-label"))
         });
     }
 }

@@ -1,5 +1,6 @@
 //! How much of an adjuvant goes in: what the labels and, failing them, publications ask for, within what all allow.
 
+use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -48,7 +49,7 @@ pub(crate) fn over_ground(
 ) -> Result<AmountPerArea, String> {
     let of_mass = matches!(rate.value(), Rate::MassPerSpray(_) | Rate::MassPerArea(_));
     if of_mass && is_untold(adjuvant) {
-        return Err(format!("how much ammonium sulfate {} holds is not typed", adjuvant.name));
+        return Err(t!("mix-how-much-ammonium-sulfate-holds-is", name = adjuvant.name));
     }
     per_area(of_salt(rate.value(), adjuvant), adjuvant, carrier)
 }
@@ -168,9 +169,9 @@ fn own_on(adjuvant: &Product, field: &Field, ground: &Ground<'_>) -> (Option<End
                 at_least: None,
                 at_most: None,
                 amount: over_ground(rate, adjuvant, ground.carrier).ok()?,
-                from: format!(
-                    "its own label{}",
-                    if statement.at.is_empty() { String::new() } else { format!(", {}", statement.at) }
+                from: t!(
+                    "mix-its-own-label",
+                    which = if statement.at.is_empty() { String::new() } else { format!(", {}", statement.at) }
                 ),
                 binds: true,
             })
@@ -223,7 +224,7 @@ pub(crate) fn dose(
         if let Some(mut low) = named.into_iter().reduce(|a, b| if a.exceeds(&b) { b } else { a }) {
             let others: Vec<String> = spread.into_iter().filter(|text| *text != low.rate.text()).collect();
             if !others.is_empty() {
-                low.from = format!("{}; other sources name {}", low.from, others.join(", "));
+                low.from = t!("mix-other-sources-name", from = low.from, others = others.join(", "));
             }
             lows.push(low);
         }
@@ -241,13 +242,13 @@ pub(crate) fn dose(
             at_least: None,
             at_most: None,
             amount,
-            from: format!("usual: {source}"),
+            from: t!("mix-usual", source = source),
             binds: false,
         })
     });
     let Some(mut wanted) = wanted else {
         if is_untold(adjuvant) && ceiling.is_none() {
-            let from = "not known: how much ammonium sulfate it holds is not typed".to_owned();
+            let from = t!("mix-not-known-how-much-ammonium-sulfate").to_owned();
             return Dose { from, ..Dose::default() };
         }
         return ceiling.or(soft_ceiling).map_or_else(Dose::default, told);
@@ -269,13 +270,13 @@ pub(crate) fn dose(
         && wanted.exceeds(&ceiling)
     {
         if binds && !meets {
-            let apart = format!(
-                "{} asks for at least {} of {}; {} allows {} at most",
-                who(&wanted.from),
-                wanted.rate.text(),
-                class.name(),
-                who(&ceiling.from),
-                ceiling.rate.text()
+            let apart = t!(
+                "mix-asks-for-at-least-of-allows",
+                from = who(&wanted.from),
+                rate = wanted.rate.text(),
+                class = class.name(),
+                from2 = who(&ceiling.from),
+                rate2 = ceiling.rate.text()
             );
             return Dose { apart: Some(apart), ..told(wanted) };
         }
@@ -310,7 +311,7 @@ fn conditioned(wanted: End, need: MassPerVolume, adjuvant: &Product, carrier: Ca
             at_least: None,
             at_most: None,
             amount,
-            from: "the ions of the water".to_owned(),
+            from: t!("mix-the-ions-of-the-water").to_owned(),
             binds: false,
         },
         _ => wanted,

@@ -9,6 +9,7 @@ use crate::farm::label::Stance;
 use crate::farm::{AdjuvantClass, CarrierKind, Id};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::forbid;
+use crate::language::t;
 use crate::mix::line::PlannedLine;
 use crate::quantity::AmountPerArea;
 use crate::words::capital;
@@ -46,7 +47,7 @@ pub(super) fn judge(
         && current.score.broken == 0
         && Problem::suits_better(&first.score, &current.score)
     {
-        let text = format!("{} would suit this mix better than {}", capital(&first.title()), current.title());
+        let text = t!("mix-would-suit-this-mix-better-than", title = capital(&first.title()), title2 = current.title());
         let why = behind(first, current, ground.farm.units, &ground.farm.currency);
         let why = why.split_once(": ").map_or("", |(_, why)| why);
         findings.push(
@@ -55,7 +56,7 @@ pub(super) fn judge(
                 if why.is_empty() { text } else { format!("{text}: {why}") },
                 Basis::Arithmetic,
             )
-            .hint("See the sets below the mix, each with its reasons; one click takes one into the mix."),
+            .hint(t!("mix-see-the-sets-below-the-mix")),
         );
     }
 }
@@ -67,14 +68,14 @@ fn against_the_carrier(ground: &Ground<'_>, voice: &Voice, findings: &mut Vec<Fi
     }
     let Some(claim) = voice.on(AdjuvantClass::UreaAmmoniumNitrate) else { return };
     let about = Subject::Product(voice.product.clone());
-    let hint = "Spray in water, or read on the label whether it speaks of the carrier or of an additive alone.";
+    let hint = t!("mix-spray-in-water-or-read-on");
     match claim.stance {
         Stance::Forbidden => {
-            let text = format!("{} forbids {}, and it is the carrier", voice.name, claim.class.name());
+            let text = t!("mix-forbids-and-it-is-the-carrier", name = voice.name, class = claim.class.name());
             findings.push(firm(claim, about, text).hint(hint));
         }
         Stance::Discouraged => {
-            let text = format!("{} advises against {}, and it is the carrier", voice.name, claim.class.name());
+            let text = t!("mix-advises-against-and-it-is-the", name = voice.name, class = claim.class.name());
             findings.push(Finding::check(about, text, claim.basis.clone()).hint(hint));
         }
         Stance::Required | Stance::Preferred | Stance::Allowed => {}
@@ -107,10 +108,10 @@ fn demands(
             continue;
         }
         let Some(claim) = group.claim(None) else { continue };
-        let text = format!("{} requires {}, and the mix has none", voice.name, either(&group.classes));
+        let text = t!("mix-requires-and-the-mix-has-none", name = voice.name, classes = either(&group.classes));
         let hint = match voice.surfactant {
-            Some(_) if group.role == Role::Activator => "What is built into it does not take its place.",
-            _ => "Take one of the sets below the mix.",
+            Some(_) if group.role == Role::Activator => t!("mix-what-is-built-into-it-does"),
+            _ => t!("mix-take-one-of-the-sets-below"),
         };
         let finding = if group.authority == Authority::Label {
             firm(claim, about(), text)
@@ -127,7 +128,7 @@ fn demands(
         }
         missing.push(group.role);
         let Some(claim) = group.claim(None) else { continue };
-        let text = format!("{} would rather have {}, and the mix has none", voice.name, either(&group.classes));
+        let text = t!("mix-would-rather-have-and-the-mix", name = voice.name, classes = either(&group.classes));
         let finding = if group.authority.binds() {
             Finding::check(about(), text, claim.basis.clone())
         } else {
@@ -154,8 +155,12 @@ fn standing(
         match claim.stance {
             Stance::Forbidden => findings.push(forbidden(voice, claim, line)),
             Stance::Discouraged => {
-                let text =
-                    format!("{} advises against {}, and {} is in the mix", voice.name, claim.class.name(), line.name);
+                let text = t!(
+                    "mix-advises-against-and-is-in-the",
+                    name = voice.name,
+                    class = claim.class.name(),
+                    name2 = line.name
+                );
                 let finding = if claim.authority.binds() {
                     Finding::check(about(), text, claim.basis.clone())
                 } else {
@@ -179,14 +184,14 @@ fn standing(
             return;
         };
         all.per_area = sum;
-        all.name = format!("{} and {}", all.name, line.name);
+        all.name = t!("mix-and", name = all.name, name2 = line.name);
     }
     rates(ground, voice, claim, &all, findings);
 }
 
 fn forbidden(voice: &Voice, claim: &Claim, line: &PlannedLine) -> Finding {
     let about = Subject::Product(voice.product.clone());
-    let text = format!("{} forbids {}, and {} is in the mix", voice.name, claim.class.name(), line.name);
+    let text = t!("mix-forbids-and-is-in-the-mix", name = voice.name, class = claim.class.name(), name2 = line.name);
     let otherwise = voice.others.iter().any(|other| {
         other.class == claim.class
             && other.authority == claim.authority
@@ -195,13 +200,13 @@ fn forbidden(voice: &Voice, claim: &Claim, line: &PlannedLine) -> Finding {
     let binds = claim.authority.binds();
     // Where publications disagree, a person must read the label.
     if !binds && otherwise {
-        Finding::check(about, format!("{text}; another publication allows it"), claim.basis.clone())
-            .hint("Read the label, and type what it says: it decides.")
+        Finding::check(about, t!("mix-another-publication-allows-it", text = text), claim.basis.clone())
+            .hint(t!("mix-read-the-label-and-type-what"))
     } else {
         firm(claim, about, text).hint(if binds {
-            "Take one of the two out, or split the pass."
+            t!("mix-take-one-of-the-two-out")
         } else {
-            "Take one of the two out. If the label says otherwise, type what it says in the shed: it decides."
+            t!("mix-take-one-of-the-two-out-if-the-label")
         })
     }
 }
@@ -214,7 +219,7 @@ fn firm(claim: &Claim, about: Subject, text: String) -> Finding {
     if claim.doubt.is_empty() || claim.authority == Authority::Label {
         return forbid(&claim.doubt, about, text, claim.basis.clone());
     }
-    let text = format!("{text}; this is said {}, which cannot be told here", claim.doubt);
+    let text = t!("mix-this-is-said-which-cannot-be", text = text, doubt = claim.doubt);
     Finding::check(about, text, claim.basis.clone())
 }
 
@@ -234,7 +239,7 @@ fn rates(ground: &Ground<'_>, voice: &Voice, claim: &Claim, line: &PlannedLine, 
             if claim.authority.binds() {
                 findings.push(Finding::check(
                     Subject::Product(voice.product.clone()),
-                    format!("What {} says of an adjuvant cannot be compared: {problem}", voice.name),
+                    t!("mix-what-says-of-an-adjuvant-cannot", name = voice.name, problem = problem),
                     claim.basis.clone(),
                 ));
             }
@@ -260,19 +265,29 @@ fn rates(ground: &Ground<'_>, voice: &Voice, claim: &Claim, line: &PlannedLine, 
     if let Some((most, text)) = most
         && line.per_area.exceeds(most) == Some(true)
     {
-        let text =
-            format!("{} allows {} of {} at most; {planned} is planned", voice.name, also(&text, most), line.name);
+        let text = t!(
+            "mix-allows-of-at-most-is-planned",
+            name = voice.name,
+            also = also(&text, most),
+            name2 = line.name,
+            planned = planned
+        );
         findings.push(if claim.authority.binds() {
-            Finding::stop(about(), text, claim.basis.clone()).hint("Lower its rate.")
+            Finding::stop(about(), text, claim.basis.clone()).hint(t!("mix-lower-its-rate"))
         } else {
-            Finding::check(about(), text, claim.basis.clone()).hint("The label of each product decides.")
+            Finding::check(about(), text, claim.basis.clone()).hint(t!("mix-the-label-of-each-product-decides"))
         });
     }
     if let Some((least, text)) = least
         && least.exceeds(line.per_area) == Some(true)
     {
-        let text =
-            format!("{} names {} of {} at least; {planned} is planned", voice.name, also(&text, least), line.name);
+        let text = t!(
+            "mix-names-of-at-least-is-planned",
+            name = voice.name,
+            also = also(&text, least),
+            name2 = line.name,
+            planned = planned
+        );
         findings.push(if claim.authority.binds() || claim.stance == Stance::Required {
             Finding::check(about(), text, claim.basis.clone())
         } else {

@@ -4,6 +4,7 @@
 //! `words`; how much of an adjuvant goes in with `dose`; what cannot be met at once in `collide`; what is said of the set that
 //! stands in the mix in `judge` and `beside`. `choose` is the door.
 
+use crate::language::t;
 mod beside;
 mod choose;
 mod collide;
@@ -119,7 +120,7 @@ impl Choice {
     /// Its classes, or "no adjuvant".
     pub fn title(&self) -> String {
         if self.members.is_empty() {
-            return "no adjuvant".to_owned();
+            return t!("mix-no-adjuvant").to_owned();
         }
         let names: Vec<&str> = self.members.iter().map(|member| member.class.name()).collect();
         names.join(" and ")

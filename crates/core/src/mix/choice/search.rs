@@ -15,6 +15,7 @@ use crate::finding::Basis;
 use crate::label::names::list;
 use crate::label::when::{Situation, holds};
 use crate::label::{Speaks, speaks};
+use crate::language::t;
 use crate::mix::charge::{Conflict, conflict};
 use crate::quantity::{MassPerVolume, Money};
 use rust_decimal::prelude::ToPrimitive;
@@ -249,7 +250,7 @@ impl Problem {
             let mut dose = dose(class, &product, voices, ground, water_needs);
             if let Some((_, _, reason)) = self.left_out.iter().find(|(_, out, _)| *out == class) {
                 let before = if dose.from.is_empty() { String::new() } else { format!("{}; ", dose.from) };
-                dose.from = format!("{before}what the shed has of it does not suit: {reason}");
+                dose.from = t!("mix-what-the-shed-has-of-it", before = before, reason = reason);
             }
             // What no rate suits cannot be bought either.
             if let Some(reason) = dose.apart {
@@ -552,9 +553,9 @@ fn against(ground: &Ground<'_>, id: &Id, product: &Product) -> Option<String> {
     ground.products.iter().filter(|(other, partner)| *other != id && partner.adjuvant_class().is_none()).find_map(
         |(_, partner)| {
             if names(ground, product, partner) {
-                Some(format!("its label says not to mix it with {}", partner.name))
+                Some(t!("mix-its-label-says-not-to-mix", name = partner.name))
             } else if names(ground, partner, product) {
-                Some(format!("the label of {} says not to mix it with {}", partner.name, product.name))
+                Some(t!("mix-the-label-of-says-not-to", name = partner.name, name2 = product.name))
             } else {
                 match conflict(product, partner) {
                     Some(Conflict::Precipitates(Basis::Published(_), text)) => Some(text),

@@ -8,6 +8,7 @@ use crate::finding::Basis;
 use crate::label::names::{advises, list};
 use crate::label::when::{Situation, doubts, holds};
 use crate::label::{Speaks, crop_doubt, place, speaks, unclear};
+use crate::language::t;
 use crate::mix::guidance;
 use crate::quantity::{AsTyped, CarrierRate, Rate};
 
@@ -181,7 +182,7 @@ fn without_ammonium(voices: &mut [Voice]) {
                 most: None,
                 at_least: None,
                 at_most: None,
-                says: "Where a partner forbids ammonium, a conditioner without it may tie up the hardness".to_owned(),
+                says: t!("mix-where-a-partner-forbids-ammonium-a").to_owned(),
                 doubt: String::new(),
                 basis: Basis::Practice,
             };

@@ -6,6 +6,7 @@ use super::{Choice, Clause, Content, Member, Role, Verdict};
 use crate::farm::AdjuvantClass;
 use crate::farm::label::Stance;
 use crate::finding::Basis;
+use crate::language::t;
 use crate::quantity::{Money, Units};
 use rust_decimal::Decimal;
 
@@ -29,7 +30,7 @@ pub(crate) fn either(classes: &[AdjuvantClass]) -> String {
     let names: Vec<&str> = classes.iter().map(|class| class.name()).collect();
     match names.split_last() {
         Some((last, [])) => (*last).to_owned(),
-        Some((last, before)) => format!("{} or {last}", before.join(", ")),
+        Some((last, before)) => t!("mix-or", before = before.join(", "), last = last),
         None => String::new(),
     }
 }
@@ -79,7 +80,7 @@ fn verdict(voice: &Voice, name: String, set: &[AdjuvantClass]) -> Verdict {
     for claim in voice.claims.iter().filter(|claim| set.contains(&claim.class) && !told.contains(&claim.class)) {
         let (content, verb) = match claim.stance {
             Stance::Forbidden => (Content::Forbids, "forbids"),
-            Stance::Discouraged => (Content::Objects, "advises against"),
+            Stance::Discouraged => (Content::Objects, t!("mix-advises-against")),
             Stance::Allowed | Stance::Preferred | Stance::Required => (Content::Accepts, "allows"),
         };
         say(content, verb, claim.class.name().to_owned(), claim);
@@ -103,16 +104,18 @@ fn silence(voice: &Voice, set: &[AdjuvantClass], silent: bool) -> Option<Clause>
     let activator = |class: AdjuvantClass| Role::of(class) == Role::Activator;
     match voice.surfactant {
         Some(surfactant) if surfactant.complete && !voice.claims.iter().any(|claim| activator(claim.class)) => {
-            let what = format!("its own surfactant ({}), which serves it alone", surfactant.charge.name());
+            let what = t!("mix-its-own-surfactant-which-serves-it", charge = surfactant.charge.name());
             clause(Content::Accepts, "brings", &what, Basis::Label(voice.name.clone()))
         }
         _ if voice.claims.is_empty() => {
-            clause(Content::Silent, "has", "no guidance on adjuvants: read its label", Basis::Arithmetic)
+            clause(Content::Silent, "has", t!("mix-no-guidance-on-adjuvants-read-its"), Basis::Arithmetic)
         }
         _ if silent && set.iter().any(|class| activator(*class)) => {
-            clause(Content::Silent, "says", "nothing of these: read its label", Basis::Arithmetic)
+            clause(Content::Silent, "says", t!("mix-nothing-of-these-read-its-label"), Basis::Arithmetic)
         }
-        _ if silent => clause(Content::Accepts, "asks for", "nothing that is left out", Basis::Arithmetic),
+        _ if silent => {
+            clause(Content::Accepts, t!("mix-asks-for"), t!("mix-nothing-that-is-left-out"), Basis::Arithmetic)
+        }
         _ => None,
     }
 }
@@ -129,32 +132,32 @@ pub(crate) fn behind(before: &Choice, this: &Choice, units: Units, currency: &st
             let clause = this.clauses.iter().find(|clause| clause.content >= from && !known(clause))?;
             Some(format!("{} {} {}", this.name, clause.verb, clause.what))
         });
-        format!("Behind {}: {}", before.title(), said.as_deref().unwrap_or(otherwise))
+        t!("mix-behind", title = before.title(), as_deref = said.as_deref().unwrap_or(otherwise))
     };
     if a.broken != b.broken {
-        return because(Content::Lacks, "something in the mix speaks against part of it");
+        return because(Content::Lacks, t!("mix-something-in-the-mix-speaks-against"));
     }
     if a.unmet != b.unmet {
-        return because(Content::Lacks, "a demand is not met");
+        return because(Content::Lacks, t!("mix-a-demand-is-not-met"));
     }
     if a.buys != b.buys {
-        return format!("Behind {}: it would have to be bought", before.title());
+        return t!("mix-behind-it-would-have-to-be", title = before.title());
     }
     if a.stacked != b.stacked {
-        return format!("Behind {}: two of a kind, where one will do", before.title());
+        return t!("mix-behind-two-of-a-kind-where", title = before.title());
     }
     for (authority, (was, is)) in Authority::ALL.into_iter().zip(a.standing.iter().zip(&b.standing)) {
         let whose = match authority {
-            Authority::Label => "a label",
-            Authority::Local => "local advice",
-            Authority::Published => "a publication",
-            Authority::Practice => "common practice",
+            Authority::Label => t!("mix-a-label"),
+            Authority::Local => t!("mix-local-advice"),
+            Authority::Published => t!("mix-a-publication"),
+            Authority::Practice => t!("mix-common-practice"),
         };
         if was.0 != is.0 {
-            return because(Content::Objects, &format!("{whose} has more against it"));
+            return because(Content::Objects, &t!("mix-has-more-against-it", whose = whose));
         }
         if was.1 != is.1 {
-            return because(Content::WouldRather, &format!("{whose} would rather have the other"));
+            return because(Content::WouldRather, &t!("mix-would-rather-have-the-other", whose = whose));
         }
     }
     by_lean_or_cost(before, a, b, units, currency)
@@ -166,19 +169,19 @@ fn by_lean_or_cost(before: &Choice, a: &Score, b: &Score, units: Units, currency
         // The lean part is negative where the stronger set is preferred.
         let stronger = a.lean < b.lean && a.lean < 0;
         return if stronger {
-            format!("Behind {title}: weaker on weeds, which weighs more here")
+            t!("mix-behind-weaker-on-weeds-which-weighs", title = title)
         } else {
-            format!("Behind {title}: harder on the crop, which weighs more here")
+            t!("mix-behind-harder-on-the-crop-which", title = title)
         };
     }
     if a.unpriced != b.unpriced {
-        return format!("Behind {title}: its price or rate is not known");
+        return t!("mix-behind-its-price-or-rate-is", title = title);
     }
     if a.cost != b.cost {
         let more = Money::new(Decimal::new(b.cost - a.cost, 6));
-        return format!("Behind {title}: dearer by {}", per_ground(more, units, currency));
+        return t!("mix-behind-dearer-by", title = title, per_ground = per_ground(more, units, currency));
     }
-    format!("As good as {title}")
+    t!("mix-as-good-as", title = title)
 }
 
 /// Money over a hectare, as the farm counts ground.

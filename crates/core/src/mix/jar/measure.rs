@@ -1,5 +1,6 @@
 //! From an exact amount for a jar to what a syringe, a spoon or a small scale can measure.
 
+use crate::language::t;
 use crate::quantity::number::show;
 use crate::quantity::{Amount, Mass, Units, Volume};
 
@@ -69,18 +70,24 @@ fn from_stock(exact: Amount, small: f64, dilutions: &[u32], carrier: &str) -> Op
     let parts = *dilutions.iter().find(|parts| small * f64::from(**parts) >= LEAST_MILLILITRES)?;
     let taken = small * f64::from(parts);
     let take = Volume::from_litres(nearest(taken, mark_of_millilitres(taken)) / 1000.0);
-    let verb = if matches!(exact, Amount::Volume(_)) { "dilute 1 mL" } else { "stir 1 g" };
+    let verb = if matches!(exact, Amount::Volume(_)) { t!("mix-dilute-1-ml") } else { t!("mix-stir-1-g") };
     let first = parts.min(100);
-    let mut text = format!("Stock 1 in {}: {verb} to {first} mL with {carrier}", show(f64::from(parts), 0));
+    let mut text = t!(
+        "mix-stock-1-in-to-ml-with",
+        show = show(f64::from(parts), 0),
+        verb = verb,
+        first = first,
+        carrier = carrier
+    );
     let mut left = parts / first;
     while left > 1 {
         let step = left.min(100);
-        text = format!("{text}, then 1 mL of that to {step} mL");
+        text = t!("mix-then-1-ml-of-that-to", text = text, step = step);
         left /= step;
     }
-    text = format!("{text}; shake it and take {} at once", show_millilitres(take));
+    text = t!("mix-shake-it-and-take-at-once", text = text, take = show_millilitres(take));
     let stock = Stock { parts, take, text };
-    let text = format!("{} of stock", show_millilitres(take));
+    let text = t!("mix-of-stock", take = show_millilitres(take));
     Some(Measured { amount: exact, text, spoons: String::new(), stock: Some(stock) })
 }
 
@@ -122,20 +129,20 @@ pub fn spoons(volume: Volume, units: Units) -> String {
         let (tablespoons, rest) = ((quarters / 12.0).floor(), quarters % 12.0);
         let mut parts = Vec::new();
         if tablespoons > 0.0 {
-            parts.push(format!("{} {us}tbsp", show(tablespoons, 0)));
+            parts.push(t!("mix-tbsp", show = show(tablespoons, 0), us = us));
         }
         if rest > 0.0 {
-            parts.push(format!("{} {us}tsp", in_quarters(rest)));
+            parts.push(t!("mix-tsp", rest = in_quarters(rest), us = us));
         }
         return format!("{about}{}", parts.join(" "));
     }
     if near(0.125) {
-        return format!("about 1/8 {us}tsp");
+        return t!("mix-about-1-8-tsp", us = us);
     }
     if teaspoons < 0.25 {
         return String::new();
     }
-    format!("{} {us}tsp", show(teaspoons, 2))
+    t!("mix-show-us-tsp", show = show(teaspoons, 2), us = us)
 }
 
 /// A count of quarters as people write it: "1 3/4".

@@ -1,5 +1,6 @@
 //! What stands on the sheet of a jar test: what to put in, what to look for, and what forbids spraying.
 
+use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::{Deserialize, Serialize};
@@ -49,11 +50,11 @@ pub enum Means {
 
 impl Means {
     /// What to do, in words.
-    pub const fn words(self) -> &'static str {
+    pub fn words(self) -> &'static str {
         match self {
-            Self::Stop => "do not spray",
-            Self::Turn => "do not spray, unless gentle turning mends it",
-            Self::Foam => "try a defoamer; where none helps, do not spray",
+            Self::Stop => t!("mix-do-not-spray"),
+            Self::Turn => t!("mix-do-not-spray-unless-gentle-turning"),
+            Self::Foam => t!("mix-try-a-defoamer-where-none-helps"),
         }
     }
 }
@@ -109,22 +110,17 @@ pub fn sheet(farm: &Farm, test: &JarTest) -> Option<JarSheet> {
         test.items.iter().filter_map(|item| farm.products.get_key_value(&item.product)).collect();
     let two = test.second.is_some();
     let line = to_line(test.jar.volume());
-    let jars = if two {
-        format!("two clear jars, A and B, each with a lid and a line at {line}")
-    } else {
-        format!("a clear jar with a lid and a line at {line}")
-    };
+    let jars =
+        if two { t!("mix-two-clear-jars-a-and-b", line = line) } else { t!("mix-a-clear-jar-with-a-lid", line = line) };
     let source = if pass.carrier_kind == CarrierKind::Water {
-        "from the source that fills the tank"
+        t!("mix-from-the-source-that-fills-the")
     } else {
-        "from the delivery that fills the tank"
+        t!("mix-from-the-delivery-that-fills-the")
     };
-    let mut after = vec![format!("Lid on. Shake for {}. Feel whether the jar gets warm.", seconds(test.shake))];
-    after.push(
-        "Let it stand and look at the times below. Then turn it over gently, ten times, and look again.".to_owned(),
-    );
+    let mut after = vec![t!("mix-lid-on-shake-for-feel-whether", shake = seconds(test.shake))];
+    after.push(t!("mix-let-it-stand-and-look-at").to_owned());
     if test.looks.len() > 1 {
-        after.push("Leave it overnight if the spray may stand in the tank.".to_owned());
+        after.push(t!("mix-leave-it-overnight-if-the-spray").to_owned());
     }
     let mut looks: Vec<String> = test.looks.iter().map(|look| look.show(farm.units)).collect();
     looks.push("overnight".to_owned());
@@ -134,16 +130,16 @@ pub fn sheet(farm: &Farm, test: &JarTest) -> Option<JarSheet> {
         pass: pass.name.clone(),
         date: long_date(pass.date),
         facts: vec![
-            ("Jar, filled to".to_owned(), test.jar.name().to_owned()),
-            ("Carrier".to_owned(), test.carrier.clone()),
-            ("Spray volume".to_owned(), test.carrier_rate.show(farm.units)),
-            ("Carrier in the jar".to_owned(), carrier_words(test.carrier_volume, farm.units)),
+            (t!("mix-jar-filled-to").to_owned(), test.jar.name().to_owned()),
+            (t!("mix-carrier").to_owned(), test.carrier.clone()),
+            (t!("mix-spray-volume").to_owned(), test.carrier_rate.show(farm.units)),
+            (t!("mix-carrier-in-the-jar").to_owned(), carrier_words(test.carrier_volume, farm.units)),
         ],
         jars: if two { vec!["A".to_owned(), "B".to_owned()] } else { Vec::new() },
         before: vec![
-            format!("Take {jars}; about twice as large, so that it can be shaken."),
-            format!("Take the carrier {source}, at the same temperature."),
-            "After each product: lid on, turn over gently until it is even, only then the next.".to_owned(),
+            t!("mix-take-about-twice-as-large-so", jars = jars),
+            t!("mix-take-the-carrier-at-the-same", source = source),
+            t!("mix-after-each-product-lid-on-turn").to_owned(),
         ],
         steps: rows(pass.carrier_kind, test, farm.units),
         after,
@@ -166,9 +162,7 @@ pub fn sheet(farm: &Farm, test: &JarTest) -> Option<JarSheet> {
                 level => format!("{}: {}. {}", level.word(), finding.text, finding.hint),
             })
             .collect(),
-        limits: "A jar test shows only whether the products bear each other in the jar. It shows nothing of weed control or of \
-                 the crop. The label and local law govern; read the labels."
-            .to_owned(),
+        limits: t!("mix-a-jar-test-shows-only-whether").to_owned(),
     })
 }
 
@@ -181,23 +175,23 @@ fn rows(kind: CarrierKind, test: &JarTest, units: Units) -> Vec<CardStep> {
                 let end = at == last;
                 let ounces = in_ounces(*add, units);
                 let (amount, detail) = if end {
-                    (format!("to {}", to_line(*to)), format!("about {}", joined(&[&to_line(*add), &ounces])))
+                    (t!("mix-to", to = to_line(*to)), t!("mix-about", joined = joined(&[&to_line(*add), &ounces])))
                 } else if at > 0 {
-                    (to_line(*add), joined(&[&ounces, &format!("to {}", to_line(*to))]))
+                    (to_line(*add), joined(&[&ounces, &t!("mix-to", to = to_line(*to))]))
                 } else {
                     (to_line(*add), ounces)
                 };
                 rows.push(CardStep {
                     number: None,
                     what: capital(kind.name()),
-                    hint: if end { "to the line; dry products take up little room".to_owned() } else { String::new() },
+                    hint: if end { t!("mix-to-the-line-dry-products-take").to_owned() } else { String::new() },
                     amount,
                     detail,
                 });
                 if let (0, Some(Second::With { measured, .. })) = (at, &test.second) {
                     rows.push(CardStep {
                         number: None,
-                        what: "Compatibility agent, jar B only".to_owned(),
+                        what: t!("mix-compatibility-agent-jar-b-only").to_owned(),
                         hint: measured.stock.as_ref().map(|stock| stock.text.clone()).unwrap_or_default(),
                         amount: measured.text.clone(),
                         detail: measured.spoons.clone(),
@@ -208,7 +202,7 @@ fn rows(kind: CarrierKind, test: &JarTest, units: Units) -> Vec<CardStep> {
                 let Some(item) = test.items.get(*item) else { continue };
                 let only_a = matches!(&test.second, Some(Second::Without(id)) if *id == item.product);
                 let hints = [
-                    if only_a { "jar A only" } else { "" },
+                    if only_a { t!("mix-jar-a-only") } else { "" },
                     item.handling.as_str(),
                     item.measured.stock.as_ref().map_or("", |stock| stock.text.as_str()),
                 ];
@@ -232,14 +226,12 @@ fn rows(kind: CarrierKind, test: &JarTest, units: Units) -> Vec<CardStep> {
 
 fn results(test: &JarTest) -> Vec<String> {
     let mut results = vec![
-        "Even at every look: the products bear each other in this jar.".to_owned(),
-        "Parted, but came back on gentle turning: keep the agitator running until the tank is empty.".to_owned(),
-        "Got warm, or did not come back: do not spray this mix.".to_owned(),
+        t!("mix-even-at-every-look-the-products").to_owned(),
+        t!("mix-parted-but-came-back-on-gentle").to_owned(),
+        t!("mix-got-warm-or-did-not-come").to_owned(),
     ];
     if matches!(test.second, Some(Second::With { .. })) {
-        results.push(
-            "Jar B is even and jar A is not: take the compatibility agent into the mix, or do not spray it.".to_owned(),
-        );
+        results.push(t!("mix-jar-b-is-even-and-jar").to_owned());
     }
     results
 }
@@ -268,5 +260,5 @@ fn joined(words: &[&str]) -> String {
 }
 
 fn seconds(time: Duration) -> String {
-    format!("{} seconds", show(time.to_seconds(), 0))
+    t!("mix-seconds", show = show(time.to_seconds(), 0))
 }

@@ -7,6 +7,7 @@
 use super::wear::{self, Given};
 use super::{Calibrated, Measured, flow_of, seconds, speed_of};
 use crate::finding::{Basis, Finding};
+use crate::language::t;
 use crate::quantity::{Area, AsTyped, CarrierRate, Duration, Length, Quantity, Volume};
 use crate::rig::flow::width_together;
 use crate::working::Working;
@@ -34,26 +35,22 @@ pub fn acre_course(width: Length) -> Option<Length> {
 pub(crate) fn judge(measured: &Measured, time: Duration, caught: &[AsTyped<Volume>], out: &mut Calibrated) {
     let units = measured.units;
     if time.is_zero() {
-        out.findings.push(measured.lacks(
-            "The course was driven in no time, so speed and flow are not known",
-            "Type how long the course took, such as \"23 s\".",
-        ));
+        out.findings
+            .push(measured.lacks(t!("rig-the-course-was-driven-in-no"), t!("rig-type-how-long-the-course-took")));
         return;
     }
     let total: Volume = caught.iter().map(AsTyped::value).sum();
     let count = u32::try_from(caught.len()).unwrap_or(u32::MAX);
     if total.is_zero() {
-        out.findings.push(measured.lacks(
-            "Nothing was caught in the time of the course",
-            "Type what one nozzle, or all nozzles of a row, gave in that time.",
-        ));
+        out.findings
+            .push(measured.lacks(t!("rig-nothing-was-caught-in-the-time"), t!("rig-type-what-one-nozzle-or-all")));
         return;
     }
     let layout = measured.set.and_then(|set| set.layout.as_ref()).map(width_together);
     let mean = total * (1.0 / f64::from(count));
     out.carrier =
         mean.spread(acre_fraction()).map(|rate| CarrierRate::from_litres_per_hectare(rate.to_litres_per_hectare()));
-    let mut working = Working::new("1/128 acre");
+    let mut working = Working::new(t!("rig-1-128-acre"));
     let course = layout.and_then(|(width, _)| acre_course(width).map(|course| (width, course)));
     if let Some((width, course)) = course {
         working = working.step(format!("1/128 ac ÷ {}", width.show(units)), course.show(units));
@@ -63,12 +60,8 @@ pub(crate) fn judge(measured: &Measured, time: Duration, caught: &[AsTyped<Volum
         }
     } else {
         out.findings.push(
-            Finding::note(
-                measured.about.clone(),
-                "How far the nozzles stand apart is not typed, so the length of the course and the speed are not known",
-                Basis::Arithmetic,
-            )
-            .hint("Type how the nozzles of the set stand along the boom."),
+            Finding::note(measured.about.clone(), t!("rig-how-far-the-nozzles-stand-apart"), Basis::Arithmetic)
+                .hint(t!("rig-type-how-the-nozzles-of-the")),
         );
     }
     if let Some(carrier) = out.carrier {
@@ -79,7 +72,7 @@ pub(crate) fn judge(measured: &Measured, time: Duration, caught: &[AsTyped<Volum
     if together > 1 {
         out.findings.push(Finding::note(
             measured.about.clone(),
-            format!("Each figure is taken for what the {together} nozzles of a row gave together"),
+            t!("rig-each-figure-is-taken-for-what", together = together),
             Basis::Arithmetic,
         ));
     }

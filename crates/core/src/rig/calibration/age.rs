@@ -1,5 +1,6 @@
 //! Which calibration holds on a day, and what a pass must know of it.
 
+use crate::language::t;
 use jiff::civil::Date;
 
 use super::{judge, set_of};
@@ -47,10 +48,9 @@ fn old(farm: &Farm, calibration: &Calibration, day: Date) -> Option<(String, Bas
     if let Some(days) = farm.practice.calibration_days {
         let age = day.since(calibration.date).map_or(0, |span| span.get_days());
         return (i64::from(age) > i64::from(days))
-            .then(|| (format!("{age} days before this pass; this farm keeps to {days}"), Basis::Own));
+            .then(|| (t!("rig-days-before-this-pass-this-farm", age = age, days = days), Basis::Own));
     }
-    (calibration.date.year() < day.year())
-        .then(|| ("before this season; a rig is calibrated each season".to_owned(), Basis::Practice))
+    (calibration.date.year() < day.year()).then(|| (t!("rig-before-this-season-a-rig-is").to_owned(), Basis::Practice))
 }
 
 /// What a pass must know of its rig's last calibrations: that there is none, that it is old, that it found something.
@@ -63,16 +63,16 @@ pub(crate) fn judge_pass(farm: &Farm, pass: &Pass, findings: &mut Vec<Finding>) 
     if set.is_none() && !rig.sets.is_empty() {
         return;
     }
-    let with = set.map_or_else(String::new, |(_, set)| format!(" with \"{}\"", set.name));
+    let with = set.map_or_else(String::new, |(_, set)| t!("rig-with", name = set.name));
     let Some(last) = latest(rig, set_id, pass.date) else {
         if set.is_some() {
             findings.push(
                 Finding::note(
                     about(),
-                    format!("No calibration of {}{with} up to the day of this pass is typed", rig.name),
+                    t!("rig-no-calibration-of-up-to-the", name = rig.name, with = with),
                     Basis::Practice,
                 )
-                .hint("Catch the nozzles or measure the volume over ground, and type it in the shed."),
+                .hint(t!("rig-catch-the-nozzles-or-measure-the")),
             );
         }
         return;
@@ -81,10 +81,10 @@ pub(crate) fn judge_pass(farm: &Farm, pass: &Pass, findings: &mut Vec<Finding>) 
         findings.push(
             Finding::check(
                 about(),
-                format!("The last calibration of {}{with} is of {}, {why}", rig.name, last.date),
+                t!("rig-the-last-calibration-of-is-of", name = rig.name, with = with, date = last.date, why = why),
                 basis,
             )
-            .hint("Calibrate it before this pass, and type it in the shed."),
+            .hint(t!("rig-calibrate-it-before-this-pass-and")),
         );
     }
     // Each way to measure speaks by its latest, so that a tank level does not hide a worn nozzle.
@@ -107,21 +107,22 @@ pub(crate) fn judge_pass(farm: &Farm, pass: &Pass, findings: &mut Vec<Finding>) 
         let Some(first) = weighty.next() else { continue };
         let more = match weighty.count() {
             0 => String::new(),
-            more => format!("; and {more} more"),
+            more => t!("rig-and-more", more = more),
         };
         findings.push(
             Finding::check(
                 about(),
-                format!(
-                    "The calibration of {} of {} ({}) found: {}{more}",
-                    rig.name,
-                    calibration.date,
-                    calibration.test.name(),
-                    first.text
+                t!(
+                    "rig-the-calibration-of-of-found",
+                    name = rig.name,
+                    date = calibration.date,
+                    test = calibration.test.name(),
+                    text = first.text,
+                    more = more
                 ),
                 first.basis.clone(),
             )
-            .hint("Mend it and calibrate again; the shed's page of the rig shows all of it."),
+            .hint(t!("rig-mend-it-and-calibrate-again-the")),
         );
     }
 }

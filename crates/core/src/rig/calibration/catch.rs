@@ -2,16 +2,15 @@
 
 use super::wear::{self, Given};
 use super::{Calibrated, Measured, flow_of, seconds};
+use crate::language::t;
 use crate::quantity::{AsTyped, Duration, Quantity, Volume};
 use crate::working::Working;
 
 /// Flow of each nozzle: volume ÷ time.
 pub(crate) fn judge(measured: &Measured, time: Duration, caught: &[Option<AsTyped<Volume>>], out: &mut Calibrated) {
     if time.is_zero() {
-        out.findings.push(measured.lacks(
-            "The nozzles were caught for no time, so their flow is not known",
-            "Type how long each nozzle was caught, such as \"30 s\".",
-        ));
+        out.findings
+            .push(measured.lacks(t!("rig-the-nozzles-were-caught-for-no"), t!("rig-type-how-long-each-nozzle-was")));
         return;
     }
     let all: Vec<(usize, Volume)> = caught
@@ -21,27 +20,26 @@ pub(crate) fn judge(measured: &Measured, time: Duration, caught: &[Option<AsType
         .collect();
     let total: Volume = all.iter().map(|(_, volume)| *volume).sum();
     if total.is_zero() {
-        out.findings.push(measured.lacks(
-            "Nothing was caught at any nozzle",
-            "Type what each nozzle gave, such as \"32 fl oz\" or \"900 mL\".",
-        ));
+        out.findings.push(
+            measured.lacks(t!("rig-nothing-was-caught-at-any-nozzle"), t!("rig-type-what-each-nozzle-gave-such")),
+        );
         return;
     }
     if let Some(count) = measured.set.and_then(|set| set.count).and_then(|count| usize::try_from(count).ok())
         && caught.len() > count
     {
         out.findings.push(measured.lacks(
-            format!("{} nozzles are typed as caught; the set has {count}", caught.len()),
-            "Mend the number of nozzles of the set, or take out what was not caught.",
+            t!("rig-nozzles-are-typed-as-caught-the", caught = caught.len(), count = count),
+            t!("rig-mend-the-number-of-nozzles-of"),
         ));
     }
     let given: Vec<Given> = all
         .iter()
         .filter_map(|(place, volume)| flow_of(*volume, time).map(|flow| Given { place: *place, flow }))
         .collect();
-    let working = Working::new("Catch at the nozzles").step(
-        format!("{} from {}, each in {}", total.show(measured.units), all.len(), seconds(time)),
-        "flow is volume ÷ time",
+    let working = Working::new(t!("rig-catch-at-the-nozzles")).step(
+        t!("rig-from-each-in", total = total.show(measured.units), all = all.len(), time = seconds(time)),
+        t!("rig-flow-is-volume-time"),
     );
     wear::judge(measured, &given, "nozzle", working, out);
 }

@@ -5,6 +5,7 @@
 
 use super::{Calibrated, Measured, against, apart, beyond, limits, seconds, speed_of};
 use crate::finding::Finding;
+use crate::language::t;
 use crate::quantity::{AsTyped, Duration, Length, Quantity, Speed};
 use crate::working::Working;
 
@@ -18,43 +19,40 @@ pub(crate) fn judge(
 ) {
     let units = measured.units;
     if length.is_zero() {
-        out.findings.push(
-            measured
-                .lacks("The course has no length, so the speed is not known", "Type its length, such as \"300 ft\"."),
-        );
+        out.findings.push(measured.lacks(t!("rig-the-course-has-no-length-so"), t!("rig-type-its-length-such-as-300")));
         return;
     }
     if times.is_empty() || times.iter().any(|time| time.is_zero()) {
-        out.findings.push(measured.lacks(
-            "A run over the course has no time, so the speed is not known",
-            "Type how long each run took, such as \"41 s\".",
-        ));
+        out.findings.push(measured.lacks(t!("rig-a-run-over-the-course-has"), t!("rig-type-how-long-each-run-took")));
         return;
     }
     let total: Duration = times.iter().map(AsTyped::value).sum();
     let mean = total * (1.0 / f64::from(u32::try_from(times.len()).unwrap_or(u32::MAX)));
     let Some(speed) = speed_of(length, mean) else { return };
     out.speed = Some(speed);
-    let mut working = Working::new("Speed over a course")
-        .step(format!("mean of {} run{}", times.len(), if times.len() == 1 { "" } else { "s" }), seconds(mean))
+    let mut working = Working::new(t!("rig-speed-over-a-course"))
+        .step(
+            t!("rig-mean-of-run", times = times.len(), which = if times.len() == 1 { "yes" } else { "no" }),
+            seconds(mean),
+        )
         .step(format!("{} ÷ {}", length.show(units), seconds(mean)), speed.show(units));
     if let Some(shown) = shown {
         out.against_typed = against(shown.ratio(speed));
         if let (Some(off), Some(limit)) = (out.against_typed, limits::of("speed").next()) {
-            working = working.step(format!("{} shown in the cab, against it", shown.show(units)), apart(off));
+            working = working.step(t!("rig-shown-in-the-cab-against-it", shown = shown.show(units)), apart(off));
             if beyond(off, limit.share()) {
                 out.findings.push(
                     Finding::check(
                         measured.about.clone(),
-                        format!(
-                            "The cab showed {}; the course gives {}, so what it shows is {} off",
-                            shown.show(units),
-                            speed.show(units),
-                            apart(off)
+                        t!(
+                            "rig-the-cab-showed-the-course-gives",
+                            shown = shown.show(units),
+                            speed = speed.show(units),
+                            off = apart(off)
                         ),
                         limit.basis(),
                     )
-                    .hint("Set the speed sensor or the wheel size anew, and drive the course again."),
+                    .hint(t!("rig-set-the-speed-sensor-or-the")),
                 );
             }
         }

@@ -3,6 +3,7 @@
 //! One file for each way to measure: [`catch`], [`acre_fraction`], [`course`], [`tank_level`]. What nozzles are held against
 //! stands in [`limits`], the judging of nozzles in [`wear`], and what a pass must know of all this in [`age`].
 
+use crate::language::t;
 pub mod acre_fraction;
 pub mod age;
 pub mod catch;
@@ -74,12 +75,12 @@ pub enum State {
 
 impl State {
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
             Self::Good => "good",
             Self::Worn => "worn",
             Self::Blocked => "blocked",
-            Self::OtherSize => "another size",
+            Self::OtherSize => t!("rig-another-size"),
         }
     }
 }
@@ -111,8 +112,8 @@ pub fn judge(farm: &Farm, rig_id: &str, calibration: &Calibration) -> Calibrated
     let about = Subject::Rig(rig_id.to_owned());
     let Some(rig) = farm.rigs.get(rig_id) else {
         out.findings.push(
-            Finding::check(about, format!("Rig \"{rig_id}\" is not in the shed"), Basis::Arithmetic)
-                .hint("Choose another rig, or add it in the shed."),
+            Finding::check(about, t!("rig-rig-is-not-in-the-shed", rig_id = rig_id), Basis::Arithmetic)
+                .hint(t!("rig-choose-another-rig-or-add-it")),
         );
         return out;
     };
@@ -120,13 +121,15 @@ pub fn judge(farm: &Farm, rig_id: &str, calibration: &Calibration) -> Calibrated
         out.findings.push(
             Finding::check(
                 about.clone(),
-                format!(
-                    "The calibration of {} is for nozzle set \"{}\", which {} does not have",
-                    calibration.date, calibration.set, rig.name
+                t!(
+                    "rig-the-calibration-of-is-for-nozzle",
+                    date = calibration.date,
+                    set = calibration.set,
+                    name = rig.name
                 ),
                 Basis::Arithmetic,
             )
-            .hint("Choose the set that was fitted."),
+            .hint(t!("rig-choose-the-set-that-was-fitted")),
         );
     }
     let measured = Measured {

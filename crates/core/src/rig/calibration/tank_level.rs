@@ -3,6 +3,7 @@
 use super::{Calibrated, Measured, against, apart, beyond, limits};
 use crate::farm::Layout;
 use crate::finding::{Basis, Finding};
+use crate::language::t;
 use crate::quantity::number::show;
 use crate::quantity::{Area, CarrierRate, Quantity, Volume};
 use crate::working::Working;
@@ -11,14 +12,12 @@ use crate::working::Working;
 pub(crate) fn judge(measured: &Measured, area: Area, used: Volume, set_to: Option<CarrierRate>, out: &mut Calibrated) {
     let units = measured.units;
     if used.is_zero() {
-        out.findings.push(measured.lacks("Nothing was sprayed", "Type what it took to fill the tank up again."));
+        out.findings.push(measured.lacks(t!("rig-nothing-was-sprayed"), t!("rig-type-what-it-took-to-fill")));
         return;
     }
     let Some(rate) = used.spread(area) else {
-        out.findings.push(measured.lacks(
-            "No ground was sprayed, so the volume over ground is not known",
-            "Type the ground that was sprayed, such as \"2 ac\".",
-        ));
+        out.findings
+            .push(measured.lacks(t!("rig-no-ground-was-sprayed-so-the"), t!("rig-type-the-ground-that-was-sprayed")));
         return;
     };
     let carrier = CarrierRate::from_litres_per_hectare(rate.to_litres_per_hectare());
@@ -26,39 +25,35 @@ pub(crate) fn judge(measured: &Measured, area: Area, used: Volume, set_to: Optio
     if matches!(measured.set.and_then(|set| set.layout.as_ref()), Some(Layout::Band { .. })) {
         out.findings.push(Finding::note(
             measured.about.clone(),
-            "The ground is taken for that in the bands alone, as rates are in band spraying",
+            t!("rig-the-ground-is-taken-for-that"),
             Basis::Arithmetic,
         ));
     }
-    let mut working =
-        Working::new("Tank level").step(format!("{} ÷ {}", used.show(units), area.show(units)), carrier.show(units));
+    let mut working = Working::new(t!("rig-tank-level"))
+        .step(format!("{} ÷ {}", used.show(units), area.show(units)), carrier.show(units));
     if let Some(set_to) = set_to {
         out.against_typed = against(carrier.ratio(set_to));
         match (out.against_typed, limits::of("volume").next()) {
             (Some(off), Some(limit)) => {
-                working = working.step(format!("against {}, as it was set", set_to.show(units)), apart(off));
+                working = working.step(t!("rig-against-as-it-was-set", set_to = set_to.show(units)), apart(off));
                 if beyond(off, limit.share()) {
                     out.findings.push(
                         Finding::check(
                             measured.about.clone(),
-                            format!(
-                                "The rig gave {} where it was set to {}, {}; the survey that this is held against counts a \
-                                 sprayer as accurate within {} %",
-                                carrier.show(units),
-                                set_to.show(units),
-                                apart(off),
-                                show(limit.share().to_percent(), 1)
+                            t!(
+                                "rig-the-rig-gave-where-it-was",
+                                carrier = carrier.show(units),
+                                set_to = set_to.show(units),
+                                off = apart(off),
+                                show = show(limit.share().to_percent(), 1)
                             ),
                             limit.basis(),
                         )
-                        .hint("Look at speed, pressure and nozzles, mend what is off, and measure again."),
+                        .hint(t!("rig-look-at-speed-pressure-and-nozzles")),
                     );
                 }
             }
-            _ => out.findings.push(measured.lacks(
-                "The rig was set to no volume over ground",
-                "Type what it was set to, such as \"15 gal/ac\", or clear it.",
-            )),
+            _ => out.findings.push(measured.lacks(t!("rig-the-rig-was-set-to-no"), t!("rig-type-what-it-was-set-to"))),
         }
     }
     out.workings.push(working);

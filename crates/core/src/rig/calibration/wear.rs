@@ -4,6 +4,7 @@ use super::limits::{self, Limit};
 use super::{Calibrated, Caught, Measured, State, against, apart, beyond};
 use crate::finding::{Basis, Finding};
 use crate::label::listed;
+use crate::language::t;
 use crate::quantity::{Flow, Quantity, Share};
 use crate::rig::flow::of_a_nozzle;
 use crate::working::Working;
@@ -33,24 +34,24 @@ pub(crate) fn judge(measured: &Measured, given: &[Given], one: &str, working: Wo
     out.flow = Some(mean);
     let left_out = match given.len() - near.len() {
         0 => String::new(),
-        1 => ", 1 that is far off left out".to_owned(),
-        many => format!(", {many} that are far off left out"),
+        1 => t!("rig-1-that-is-far-off-left").to_owned(),
+        many => t!("rig-that-are-far-off-left-out", many = many),
     };
-    let mut working = working.step(format!("mean of {}{left_out}", near.len()), of_a_nozzle(mean, units));
+    let mut working = working.step(t!("rig-mean-of", near = near.len(), left_out = left_out), of_a_nozzle(mean, units));
     let rated = measured.set.and_then(|set| set.rated.as_ref());
     if let (Some(new), Some(rated), Some(pressure)) = (new, rated, measured.pressure) {
         working = working.step(
-            format!(
-                "a new one: {} × √({} ÷ {})",
-                of_a_nozzle(rated.flow.value(), units),
-                pressure.show(units),
-                rated.at.show(units)
+            t!(
+                "rig-a-new-one",
+                of_a_nozzle = of_a_nozzle(rated.flow.value(), units),
+                pressure = pressure.show(units),
+                at = rated.at.show(units)
             ),
             of_a_nozzle(new, units),
         );
         out.against_new = against(mean.ratio(new));
         if let Some(share) = out.against_new {
-            working = working.step("the mean against a new one", apart(share));
+            working = working.step(t!("rig-the-mean-against-a-new-one"), apart(share));
         }
     }
     out.workings.push(working);
@@ -59,7 +60,7 @@ pub(crate) fn judge(measured: &Measured, given: &[Given], one: &str, working: Wo
     if given.len() == 1 {
         out.findings.push(Finding::note(
             measured.about.clone(),
-            format!("One {one} alone was caught, so there is no average to hold it against"),
+            t!("rig-one-alone-was-caught-so-there", one = one),
             Basis::Arithmetic,
         ));
     }
@@ -141,11 +142,11 @@ fn against_average(measured: &Measured, one: &str, out: &mut Calibrated) {
         .map(|caught| (caught.place, alone.then_some(caught.against_new).flatten().unwrap_or(caught.against_average)))
         .collect();
     if let (false, Some(limit)) = (other_size.is_empty(), limits::of("size").next()) {
-        let others = if alone { "a new one" } else { "the others" };
-        let sizes = format!("{} so far from {others} that the size is likely another", named(one, &other_size, LIE));
-        out.findings.push(Finding::check(measured.about.clone(), sizes, limit.basis()).hint(
-            "Read the number on the nozzle; where it is the right one, clean the nozzle and catch again, else replace it.",
-        ));
+        let others = if alone { t!("rig-a-new-one-72e") } else { t!("rig-the-others") };
+        let sizes = t!("rig-so-far-from-that-the-size", named = named(one, &other_size, LIE), others = others);
+        out.findings.push(
+            Finding::check(measured.about.clone(), sizes, limit.basis()).hint(t!("rig-read-the-number-on-the-nozzle")),
+        );
     }
     let rows: Vec<&Limit> = limits::of("average").collect();
     let Some(loosest) = rows.iter().map(|row| row.share()).reduce(Share::max) else { return };
@@ -161,7 +162,8 @@ fn against_average(measured: &Measured, one: &str, out: &mut Calibrated) {
         let (far, near): (Vec<_>, Vec<_>) = side.into_iter().partition(|(_, share)| beyond(*share, loosest));
         let word = if above { "above" } else { "below" };
         if !far.is_empty() {
-            let text = format!("{} more than {} % {word} the average", named(one, &far, LIE), percent(loosest));
+            let text =
+                t!("rig-more-than-the-average", named = named(one, &far, LIE), loosest = percent(loosest), word = word);
             out.findings.push(
                 Finding::check(measured.about.clone(), text, Basis::Published(limits::sources(&rows)))
                     .hint(what_to_do(above, it(&far))),
@@ -170,12 +172,13 @@ fn against_average(measured: &Measured, one: &str, out: &mut Calibrated) {
         if !near.is_empty() {
             let (strict, lenient): (Vec<&Limit>, Vec<&Limit>) =
                 rows.iter().copied().partition(|row| row.share() < loosest);
-            let text = format!(
-                "{} more than {} % {word} the average; {} allows up to {} %",
-                named(one, &near, LIE),
-                percent(strictest),
-                limits::sources(&lenient),
-                percent(loosest)
+            let text = t!(
+                "rig-more-than-the-average-allows-up",
+                named = named(one, &near, LIE),
+                strictest = percent(strictest),
+                word = word,
+                lenient = limits::sources(&lenient),
+                loosest = percent(loosest)
             );
             out.findings.push(
                 Finding::check(measured.about.clone(), text, Basis::Published(limits::sources(&strict)))
@@ -190,7 +193,7 @@ fn percent(share: Share) -> String {
 }
 
 fn what_to_do(above: bool, them: &str) -> String {
-    if above { format!("Replace {them}.") } else { format!("Clean {them} and the strainer, and catch again.") }
+    if above { t!("rig-replace", them = them) } else { t!("rig-clean-and-the-strainer-and-catch", them = them) }
 }
 
 fn against_new(measured: &Measured, one: &str, new: Option<Flow>, out: &mut Calibrated) {
@@ -199,15 +202,18 @@ fn against_new(measured: &Measured, one: &str, new: Option<Flow>, out: &mut Cali
     if out.nozzles.len() > 1 && beyond(mean, limit.share()) {
         let worn = mean > Share::ZERO;
         let (word, hint) = if worn {
-            ("more", "Look at the pressure gauge; where it is right, replace the whole set.")
+            ("more", t!("rig-look-at-the-pressure-gauge-where"))
         } else {
-            ("less", "Look at the pressure gauge, the strainers, and the rating as it is typed.")
+            ("less", t!("rig-look-at-the-pressure-gauge-the"))
         };
         let off = Share::from_fraction(mean.to_fraction().abs());
-        let text = format!(
-            "The {one}s together give {} % {word} than new ones, which give {new}{}",
-            percent(off),
-            if worn { "; the set is worn" } else { "" }
+        let text = t!(
+            "rig-the-s-together-give-than-new",
+            one = one,
+            off = percent(off),
+            word = word,
+            new = new,
+            which = if worn { "yes" } else { "no" }
         );
         out.findings.push(Finding::check(measured.about.clone(), text, limit.basis()).hint(hint));
         return;
@@ -224,10 +230,12 @@ fn against_new(measured: &Measured, one: &str, new: Option<Flow>, out: &mut Cali
             continue;
         }
         let word = if above { "more" } else { "less" };
-        let text = format!(
-            "{} over {} % {word} than a new one, which gives {new}",
-            named(one, &which, GIVE),
-            percent(limit.share())
+        let text = t!(
+            "rig-over-than-a-new-one-which",
+            named = named(one, &which, GIVE),
+            share = percent(limit.share()),
+            word = word,
+            new = new
         );
         out.findings
             .push(Finding::check(measured.about.clone(), text, limit.basis()).hint(what_to_do(above, it(&which))));
@@ -238,16 +246,12 @@ fn against_new(measured: &Measured, one: &str, new: Option<Flow>, out: &mut Cali
 fn not_known(measured: &Measured, out: &mut Calibrated) {
     let rating = measured.set.is_some_and(|set| set.rated.is_some());
     let (what, hint) = match (rating, measured.pressure.is_some_and(|pressure| !pressure.is_zero())) {
-        (false, _) => ("what a new nozzle gives is not typed", "Type the rating of the nozzle set in the shed."),
-        (true, false) => ("the pressure of the test is not typed", "Type the pressure at the nozzles during the test."),
-        (true, true) => ("the rating of the nozzle set is nothing", "Mend the rating of the nozzle set in the shed."),
+        (false, _) => (t!("rig-what-a-new-nozzle-gives-is"), t!("rig-type-the-rating-of-the-nozzle")),
+        (true, false) => (t!("rig-the-pressure-of-the-test-is"), t!("rig-type-the-pressure-at-the-nozzles")),
+        (true, true) => (t!("rig-the-rating-of-the-nozzle-set"), t!("rig-mend-the-rating-of-the-nozzle")),
     };
     out.findings.push(
-        Finding::note(
-            measured.about.clone(),
-            format!("Nothing is held against a new nozzle: {what}"),
-            Basis::Arithmetic,
-        )
-        .hint(hint),
+        Finding::note(measured.about.clone(), t!("rig-nothing-is-held-against-a-new", what = what), Basis::Arithmetic)
+            .hint(hint),
     );
 }

@@ -1,5 +1,6 @@
 //! What was changed in a record, in words for people.
 
+use crate::language::t;
 use serde_json::Value;
 
 use super::changes::{Misfit, parts, value_of};
@@ -20,12 +21,12 @@ pub(super) fn told(change: &Change, content: &Value) -> String {
     let shown = |value: &Option<Value>| value.as_ref().map_or_else(|| "nothing".to_owned(), text);
     if is_part_of_a_list(&change.what) {
         match (&was, &is) {
-            (None, Some(is)) => return format!("{what}: {} put in", text(is)),
-            (Some(was), None) => return format!("{what}: {} taken out", text(was)),
+            (None, Some(is)) => return t!("season-put-in", what = what, is = text(is)),
+            (Some(was), None) => return t!("season-taken-out", what = what, was = text(was)),
             _ => {}
         }
     }
-    format!("{what}: {}, now {}", shown(&was), shown(&is))
+    t!("season-now", what = what, was = shown(&was), is = shown(&is))
 }
 
 /// What an amendment says and what stands there: "that Area of Mill field is 70 ac, and 71 ac stands there".
@@ -33,7 +34,7 @@ pub(in crate::season) fn misfit(misfit: &Misfit, content: &Value) -> String {
     let shown =
         |said: &Option<Said>| said.as_ref().and_then(value_of).as_ref().map_or_else(|| "nothing".to_owned(), text);
     let what = place(&misfit.what, content);
-    format!("that {what} is {}, and {} stands there", shown(&misfit.said), shown(&misfit.stands))
+    t!("season-that-is-and-stands-there", what = what, said = shown(&misfit.said), stands = shown(&misfit.stands))
 }
 
 /// Whether it is a whole field, product, weed or reading.
@@ -53,41 +54,43 @@ fn place(pointer: &str, content: &Value) -> String {
     let number =
         |place: &str| place.parse::<usize>().map_or_else(|_| place.to_owned(), |place| (place + 1).to_string());
     match parts.as_slice() {
-        ["fields", _] => "Field".to_owned(),
+        ["fields", _] => t!("season-field").to_owned(),
         ["fields", id, what] => {
             let field = called(&format!("{}/name", up(1))).unwrap_or_else(|| (*id).to_owned());
-            format!("{} of {field}", of_field(what))
+            t!("season-of", what = of_field(what), field = field)
         }
-        ["lines", _] => "Product".to_owned(),
+        ["lines", _] => t!("season-product").to_owned(),
         ["lines", at, what] => {
-            let line = called(&format!("{}/name", up(1))).unwrap_or_else(|| format!("product {}", number(at)));
-            format!("{} of {line}", of_line(what))
+            let line = called(&format!("{}/name", up(1))).unwrap_or_else(|| t!("season-product-at", at = number(at)));
+            t!("season-what-of-line", what = of_line(what), line = line)
         }
         ["lines", at, "actives", rest @ ..] => {
             let line = content.pointer(&format!("/lines/{at}/name")).and_then(Value::as_str);
-            let line = line.map_or_else(|| format!("product {}", number(at)), str::to_owned);
+            let line = line.map_or_else(|| t!("season-product-at", at = number(at)), str::to_owned);
             let active = rest.first().and_then(|place| called(&format!("/lines/{at}/actives/{place}/name")));
             match (rest, active) {
                 ([_, "mass"], Some(active)) => format!("{} in {line}", capital(&active)),
-                ([_, what], Some(active)) => format!("{} of {active} in {line}", capital(&plain(what))),
-                _ => format!("Active in {line}"),
+                ([_, what], Some(active)) => {
+                    t!("season-of-in", what = capital(&plain(what)), active = active, line = line)
+                }
+                _ => t!("season-active-in", line = line),
             }
         }
-        ["weeds", _] => "Weed or pest".to_owned(),
-        ["readings", _] => "Reading".to_owned(),
+        ["weeds", _] => t!("season-weed-or-pest").to_owned(),
+        ["readings", _] => t!("season-reading").to_owned(),
         ["readings", at, what] => {
             let time = called(&format!("{}/at", up(1))).filter(|_| *what != "at").map(|time| clock(&time));
-            let reading = time.map_or_else(|| number(at), |time| format!("at {time}"));
-            format!("{} of reading {reading}", of_record(what))
+            let reading = time.map_or_else(|| number(at), |time| t!("season-at", time = time));
+            t!("season-of-reading", what = of_record(what), reading = reading)
         }
-        ["left", "volume"] => "Left over".to_owned(),
-        ["left", "went"] => "Where the rest went".to_owned(),
-        ["customer", "name"] => "Customer".to_owned(),
-        ["customer", what] => format!("{} of the customer", capital(&plain(what))),
+        ["left", "volume"] => t!("season-left-over").to_owned(),
+        ["left", "went"] => t!("season-where-the-rest-went").to_owned(),
+        ["customer", "name"] => t!("season-customer").to_owned(),
+        ["customer", what] => t!("season-of-the-customer", what = capital(&plain(what))),
         ["more", key] => capital(&plain(key)),
-        ["expected", what, ..] => format!("{} in the forecast", of_record(what)),
+        ["expected", what, ..] => t!("season-in-the-forecast", what = of_record(what)),
         [what, ..] => of_record(what),
-        [] => "Record".to_owned(),
+        [] => t!("season-record").to_owned(),
     }
 }
 
@@ -97,13 +100,13 @@ fn plain(name: &str) -> String {
 
 fn of_record(name: &str) -> String {
     let words = match name {
-        "pass" => "planned as",
-        "volume" => "spray volume",
-        "planned" => "planned spray volume",
-        "left" => "left over",
+        "pass" => t!("season-planned-as"),
+        "volume" => t!("season-spray-volume"),
+        "planned" => t!("season-planned-spray-volume"),
+        "left" => t!("season-left-over-31a"),
         "lines" => "products",
-        "weeds" => "weeds or pests",
-        "height" => "height of the nozzles",
+        "weeds" => t!("season-weeds-or-pests"),
+        "height" => t!("season-height-of-the-nozzles"),
         "expected" => "forecast",
         "at" => "time",
         other => return capital(&plain(other)),
@@ -113,9 +116,9 @@ fn of_record(name: &str) -> String {
 
 fn of_field(name: &str) -> String {
     let words = match name {
-        "planned" => "planned area",
-        "planted" => "day of planting",
-        "crop_code" => "EPPO code of the crop",
+        "planned" => t!("season-planned-area"),
+        "planted" => t!("season-day-of-planting"),
+        "crop_code" => t!("season-eppo-code-of-the-crop"),
         other => return capital(&plain(other)),
     };
     capital(words)
@@ -123,12 +126,12 @@ fn of_field(name: &str) -> String {
 
 fn of_line(name: &str) -> String {
     let words = match name {
-        "registration" => "registration number",
-        "planned" => "planned amount",
-        "class" => "adjuvant class",
-        "restricted" => "restricted use",
-        "entry" => "hours before entry",
-        "harvest" => "days before harvest",
+        "registration" => t!("season-registration-number"),
+        "planned" => t!("season-planned-amount"),
+        "class" => t!("season-adjuvant-class"),
+        "restricted" => t!("season-restricted-use"),
+        "entry" => t!("season-hours-before-entry"),
+        "harvest" => t!("season-days-before-harvest"),
         other => return capital(&plain(other)),
     };
     capital(words)

@@ -1,5 +1,6 @@
 //! What may not go on a field, or be done on it, with until when, on what basis and by which records.
 
+use crate::language::t;
 use jiff::civil::{Date, DateTime};
 
 use super::planting::{self, Because};
@@ -78,12 +79,12 @@ impl Until {
     /// In words that follow "until".
     pub fn words(self) -> String {
         match self {
-            Self::Day(Date::MAX) => "beyond the calendar".to_owned(),
+            Self::Day(Date::MAX) => t!("season-beyond-the-calendar").to_owned(),
             Self::Day(day) => short_date(day),
             Self::Moment(at) => format!("{} {}", short_date(at.date()), at.strftime("%H:%M")),
-            Self::NextCrop => "the next crop".to_owned(),
-            Self::Harvest(_) => "after the harvest".to_owned(),
-            Self::Open => "see the label".to_owned(),
+            Self::NextCrop => t!("season-the-next-crop").to_owned(),
+            Self::Harvest(_) => t!("season-after-the-harvest").to_owned(),
+            Self::Open => t!("season-see-the-label").to_owned(),
         }
     }
 }
@@ -104,14 +105,16 @@ fn entering(farm: &Farm, log: &Log, id: &Id, now: DateTime) -> Vec<Barred> {
     let mut all = Vec::new();
     let running = re_entry::of_records((farm, log), id, now.date(), zone.as_ref()).filter(|kept| kept.until > now);
     if let Some(last) = running.max_by_key(|kept| kept.until) {
-        let from = if last.record.end.is_some() { "" } else { ", counted from the end of the day" };
+        let from = if last.record.end.is_some() { "" } else { t!("season-counted-from-the-end-of-the") };
         all.push(Barred {
             bars: Bars::Entry,
             product: None,
             level: Level::Stop,
-            text: format!(
-                "Nobody enters without protection: {} keeps {} h after the last of the spray{from}",
-                last.line.name, last.hours
+            text: t!(
+                "season-nobody-enters-without-protection-keeps-h",
+                name = last.line.name,
+                hours = last.hours,
+                from = from
             ),
             until: Until::Moment(last.until),
             records: vec![last.record_id.clone()],
@@ -130,10 +133,10 @@ fn entering(farm: &Farm, log: &Log, id: &Id, now: DateTime) -> Vec<Barred> {
             bars: Bars::Entry,
             product: None,
             level: Level::Check,
-            text: format!(
-                "Whether people may enter is not known: no re-entry time of {} of {} is typed",
-                unknown.join(", "),
-                short_date(record.date)
+            text: t!(
+                "season-whether-people-may-enter-is-not",
+                unknown = unknown.join(", "),
+                date = short_date(record.date)
             ),
             until: Until::Open,
             records: vec![record_id.clone()],
@@ -161,14 +164,15 @@ fn of_records(farm: &Farm, log: &Log, (id, field): (&Id, &Field), today: Date, a
         .filter(|bind| matches!(bind.binds, Binds::Harvest { .. }))
         .reduce(|latest, bind| if bind.until > latest.until { bind } else { latest });
     if let Some((bind, Binds::Harvest { days })) = latest.map(|bind| (bind, &bind.binds)) {
-        let text = format!(
-            "No harvest or grazing: {} of {} keeps {days} days",
-            bind.product.name,
-            short_date(bind.record.date)
+        let text = t!(
+            "season-no-harvest-or-grazing-of-keeps",
+            name = bind.product.name,
+            date = short_date(bind.record.date),
+            days = days
         );
         // The day that is expected is judged as it is for a pass.
         let text = match field.harvest.filter(|harvest| *harvest < bind.until) {
-            Some(harvest) => format!("{text}; it is expected on {}", short_date(harvest)),
+            Some(harvest) => t!("season-it-is-expected-on", text = text, harvest = short_date(harvest)),
             None => text,
         };
         all.push(of(Bars::Harvest, Level::Check, text, Because::of(bind, 0)));
@@ -177,14 +181,16 @@ fn of_records(farm: &Farm, log: &Log, (id, field): (&Id, &Field), today: Date, a
         planted_too_early(&bound, id, field, today).map(|bind| (bind, &bind.binds))
     {
         let planted = field.planted.map_or_else(
-            || "its day of planting is not typed".to_owned(),
-            |day| format!("it was planted on {}", short_date(day)),
+            || t!("season-its-day-of-planting-is-not").to_owned(),
+            |day| t!("season-it-was-planted-on", day = short_date(day)),
         );
-        let text = format!(
-            "{} stands too early: {} of {} keeps {months} months to it, and {planted}",
-            field.crop.trim(),
-            bind.product.name,
-            short_date(bind.record.date)
+        let text = t!(
+            "season-stands-too-early-of-keeps-months",
+            crop = field.crop.trim(),
+            name = bind.product.name,
+            date = short_date(bind.record.date),
+            months = months,
+            planted = planted
         );
         all.push(of(Bars::Standing, Level::Check, capital(&text), Because::of(bind, *months)));
     }
@@ -193,11 +199,12 @@ fn of_records(farm: &Farm, log: &Log, (id, field): (&Id, &Field), today: Date, a
     if let Some(because) =
         Some(next).filter(|next| !next.is_empty()).and_then(|next| planting::latest(&after_today, next))
     {
-        let text = format!(
-            "No {next} is planted: {} of {} keeps {} months",
-            because.product,
-            short_date(because.sprayed),
-            because.months
+        let text = t!(
+            "season-no-is-planted-of-keeps-months",
+            next = next,
+            product = because.product,
+            sprayed = short_date(because.sprayed),
+            months = because.months
         );
         all.push(of(Bars::NextCrop, Level::Check, text, because));
     }

@@ -1,5 +1,6 @@
 //! Which crops stood on a field, year by year.
 
+use crate::language::t;
 use std::collections::BTreeMap;
 
 use jiff::civil::Date;
@@ -32,10 +33,10 @@ pub enum CropFrom {
 
 impl CropFrom {
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Self::Field => "as typed",
-            Self::Closed => "closed season",
+            Self::Field => t!("season-as-typed"),
+            Self::Closed => t!("season-closed-season"),
             Self::Records => "records",
         }
     }

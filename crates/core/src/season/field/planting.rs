@@ -1,5 +1,6 @@
 //! Which crops may follow on a field, and from which day on, by the plant-back times of what it got.
 
+use crate::language::t;
 use jiff::civil::Date;
 
 use crate::farm::{Farm, Field, Id, Product, Record, Says};
@@ -121,7 +122,7 @@ fn crops_named(farm: &Farm, log: &Log, id: &Id, field: &Field) -> Vec<String> {
             seen.push((&line.product, stood));
             let Some(product) = farm.products.get(&line.product) else { continue };
             for crop in plant_backs(product, stood).flat_map(|(crop, _)| parts(crop)) {
-                let crop = if names_crop(crop, "a crop that nobody names").is_some() { OTHER } else { crop };
+                let crop = if names_crop(crop, t!("season-a-crop-that-nobody-names")).is_some() { OTHER } else { crop };
                 if !crops.iter().any(|known| same(known, crop)) {
                     crops.push(crop.to_owned());
                 }

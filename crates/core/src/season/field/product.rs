@@ -1,6 +1,7 @@
 //! Which products may not go on a field on a day, by the rules that judge a pass: asked with a pass of the one product on that day, and
 //! on later days until they allow it.
 
+use crate::language::t;
 use std::collections::HashSet;
 
 use jiff::civil::Date;
@@ -200,13 +201,14 @@ impl Asked<'_> {
     fn number(&self, here: &Here, spoken: &Spoken, (most, per): (u32, Period)) -> Option<Said> {
         let counted = counted(here, per);
         let level = counted.one_more(most, spoken)?;
-        let text = format!("{} of {most} applications {}", counted.count(), counted.window.words);
+        let text = t!("season-of-applications", counted = counted.count(), most = most, words = counted.window.words);
         Some(self.said(level, text, &counted.applications.concat()))
     }
 
     fn near(&self, here: &Here, spoken: &Spoken, days_apart: u32) -> Option<Said> {
         let (_, record) = too_near(here, days_apart)?;
-        let text = format!("sprayed on {}; the label keeps {days_apart} days between two", short_date(record.date));
+        let text =
+            t!("season-sprayed-on-the-label-keeps-days", date = short_date(record.date), days_apart = days_apart);
         Some(self.said(weight_of_near(here, record, spoken), text, &[record]))
     }
 
@@ -226,10 +228,16 @@ impl Asked<'_> {
         };
         let units = self.farm.units;
         let too_little = match least.filter(|_| limit.exceeds(used) == Some(true)) {
-            Some(least) => format!(", and one application takes at least {}", least.show(units)),
+            Some(least) => t!("season-and-one-application-takes-at-least", least = least.show(units)),
             None => String::new(),
         };
-        let text = format!("{} of {} {}{too_little}", used.show(units), limit.show(units), window.words);
+        let text = t!(
+            "season-used-of-limit-words-too-little",
+            used = used.show(units),
+            limit = limit.show(units),
+            words = window.words,
+            too_little = too_little
+        );
         barred.then(|| {
             self.said(
                 weight(spoken),
@@ -259,10 +267,17 @@ impl Asked<'_> {
         };
         let shown = |mass| show_active(mass, basis, self.farm.units);
         let too_little = match least.filter(|_| limit.exceeds(used)) {
-            Some(least) => format!(", and one application takes at least {}", shown(least)),
+            Some(least) => t!("season-and-one-application-takes-at-least", least = shown(least)),
             None => String::new(),
         };
-        let text = format!("{active} {} of {} {}{too_little}", shown(used), shown(limit), window.words);
+        let text = t!(
+            "season-active-used-of-limit-words-too-little",
+            active = active,
+            used = shown(used),
+            limit = shown(limit),
+            words = window.words,
+            too_little = too_little
+        );
         barred.then(|| {
             self.said(
                 weight(spoken),
@@ -314,16 +329,16 @@ fn before_harvest(here: &Here) -> Option<Barred> {
     let (days, spoken) = broken(here, harvest)?;
     let left = here.pass.date.until(harvest).map_or(0, |span| span.get_days());
     let expected = match left {
-        ..0 => format!("the harvest was expected on {}", short_date(harvest)),
-        0 => "the harvest is expected today".to_owned(),
-        1 => "the harvest is expected tomorrow".to_owned(),
-        _ => format!("the harvest is expected in {left} days, on {}", short_date(harvest)),
+        ..0 => t!("season-the-harvest-was-expected-on", harvest = short_date(harvest)),
+        0 => t!("season-the-harvest-is-expected-today").to_owned(),
+        1 => t!("season-the-harvest-is-expected-tomorrow").to_owned(),
+        _ => t!("season-the-harvest-is-expected-in-days", left = left, harvest = short_date(harvest)),
     };
     Some(Barred {
         bars: Bars::BeforeHarvest,
         product: Some(here.id.clone()),
         level: weight(&spoken),
-        text: format!("{}: its label keeps {days} days to harvest; {expected}", here.product.name),
+        text: t!("season-its-label-keeps-days-to-harvest", name = here.product.name, days = days, expected = expected),
         until: Until::Harvest(harvest),
         records: Vec::new(),
         basis: spoken.basis(),

@@ -5,6 +5,7 @@
 
 use super::DIGITS;
 use crate::farm::{Farm, Id, Record};
+use crate::language::t;
 use crate::quantity::{Area, AsTyped, Quantity, Share};
 use crate::rig;
 use crate::season::close::is_closed;
@@ -45,7 +46,7 @@ impl Unrecorded {
     /// "partly recorded: 70.5 ac of 71.5 ac left"; `None` where nothing of it is recorded.
     pub fn words(&self, farm: &Farm) -> Option<String> {
         let [left, of] = [self.area(), self.of].map(|area| area.show(farm.units));
-        self.partly.then(|| format!("partly recorded: {left} of {of} left"))
+        self.partly.then(|| t!("season-partly-recorded-of-left", left = left, of = of))
     }
 }
 

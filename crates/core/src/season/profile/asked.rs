@@ -1,5 +1,6 @@
 //! Of which records a profile speaks, and when it asks for an element.
 
+use crate::language::t;
 use serde::Deserialize;
 
 use super::crop_code;
@@ -43,7 +44,7 @@ impl TryFrom<String> for Scope {
                     let crops = crops.split('|').filter(|crop| !crop.is_empty()).map(str::to_owned).collect();
                     Self::Active { name: name.to_owned(), crops }
                 })
-                .ok_or_else(|| format!("\"{text}\" names no records")),
+                .ok_or_else(|| t!("season-names-no-records", text = text)),
         }
     }
 }

@@ -1,6 +1,7 @@
 //! The days that follow from a record: when people may enter again, until when it is displayed, when it and its copy are due, how
 //! long it is kept.
 
+use crate::language::t;
 use std::fmt;
 
 use jiff::Span;
@@ -56,7 +57,7 @@ impl fmt::Display for At {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Known(deadline) => deadline.fmt(f),
-            Self::Unknown(why) => write!(f, "not known: {why}"),
+            Self::Unknown(why) => write!(f, "{}", t!("season-not-known", why = why)),
         }
     }
 }
@@ -65,9 +66,9 @@ impl fmt::Display for At {
 pub fn dates(farm: &Farm, record: &Record) -> Vec<Dated> {
     let mut all = Vec::new();
     if let Some(at) = entry_ends(farm, record) {
-        let source = "40 CFR 170.112(a)(3), now 170.407: the longest time counts; the times of the labels as recorded, else as in the shed";
+        let source = t!("season-40-cfr-170-112-a-3");
         let basis = Basis::Published(source.to_owned());
-        all.push(Dated { what: "re-entry time ends".to_owned(), profile: None, at, basis });
+        all.push(Dated { what: t!("season-re-entry-time-ends").to_owned(), profile: None, at, basis });
     }
     for profile in chosen(farm) {
         let Some(kept) = super::open::of_profile(farm, record, profile) else { continue };
@@ -88,7 +89,7 @@ pub fn dates(farm: &Farm, record: &Record) -> Vec<Dated> {
         }
         if profile.keep_years.is_some() {
             let at = keep_until(farm, record, profile);
-            let unknown = || At::Unknown("the end of the display is not known".to_owned());
+            let unknown = || At::Unknown(t!("season-the-end-of-the-display-is").to_owned());
             say("kept until".to_owned(), at.map_or_else(unknown, At::day), profile.keep_basis());
         }
     }
@@ -101,10 +102,10 @@ fn entry_ends(farm: &Farm, record: &Record) -> Option<At> {
     Some(match entry.ends {
         _ if entry.hours.is_none() && entry.unknown.is_empty() => return None,
         Some(ends) => At::hour(ends),
-        None if entry.unknown.is_empty() => At::Unknown("the end of spraying is not typed".to_owned()),
+        None if entry.unknown.is_empty() => At::Unknown(t!("season-the-end-of-spraying-is-not").to_owned()),
         None => {
             let names = entry.unknown.join(" and ");
-            At::Unknown(format!("no re-entry time of {names} is recorded, nor typed from the label in the shed"))
+            At::Unknown(t!("season-no-re-entry-time-of-is", names = names))
         }
     })
 }

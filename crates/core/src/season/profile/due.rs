@@ -1,5 +1,6 @@
 //! By when something is due after an application.
 
+use crate::language::t;
 use std::fmt;
 
 use jiff::Span;
@@ -38,7 +39,7 @@ impl TryFrom<String> for Due {
                 .or_else(|| number(" hours").map(Self::Hours))
                 .or_else(|| text.strip_suffix("th of next month")?.parse().ok().map(Self::NextMonth)),
         }
-        .ok_or_else(|| format!("\"{text}\" is no time by which something is due"))
+        .ok_or_else(|| t!("season-is-no-time-by-which-something", text = text))
     }
 }
 
@@ -46,11 +47,11 @@ impl Due {
     /// In words: "within 14 days".
     pub fn words(self) -> String {
         match self {
-            Self::WithoutDelay => "without delay".to_owned(),
-            Self::SameDay => "on the same day".to_owned(),
-            Self::Days(days) => format!("within {days} days"),
-            Self::Hours(hours) => format!("within {hours} hours"),
-            Self::NextMonth(day) => format!("by the {day}th of the next month"),
+            Self::WithoutDelay => t!("season-without-delay").to_owned(),
+            Self::SameDay => t!("season-on-the-same-day").to_owned(),
+            Self::Days(days) => t!("season-within-days", days = days),
+            Self::Hours(hours) => t!("season-within-hours", hours = hours),
+            Self::NextMonth(day) => t!("season-by-the-th-of-the-next", day = day),
         }
     }
 

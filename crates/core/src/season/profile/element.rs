@@ -1,5 +1,6 @@
 //! The elements of a record that a rule may ask for, each reading one fact of the record.
 
+use crate::language::t;
 use serde::Deserialize;
 
 use super::asked::is_spot;
@@ -220,7 +221,7 @@ impl TryFrom<String> for Element {
     fn try_from(key: String) -> Result<Self, String> {
         let own = OWN.iter().find(|(known, ..)| *known == key).map(|(_, _, element)| *element);
         own.or_else(|| MORE.iter().position(|(known, _)| *known == key).map(Self::More))
-            .ok_or_else(|| format!("\"{key}\" is no element of a record"))
+            .ok_or_else(|| t!("season-is-no-element-of-a-record", key = key))
     }
 }
 
@@ -300,7 +301,7 @@ impl Element {
                 let all: Vec<&RecordLine> = record.lines.iter().collect();
                 by_line(&all, |line| match filled(&line.registration) {
                     None if is_pesticide(farm, line) => None,
-                    number => Some(number.unwrap_or_else(|| "in the tank".to_owned())),
+                    number => Some(number.unwrap_or_else(|| t!("season-in-the-tank").to_owned())),
                 })
             }
             // Fields are surfaces; another use is typed.
@@ -316,7 +317,10 @@ impl Element {
             Self::WindAtEnd => {
                 let last = record.readings.iter().rev();
                 let last = last.filter(|reading| !reading.wind_from.trim().is_empty()).find_map(|reading| {
-                    reading.wind.as_ref().map(|wind| format!("{wind} from {}", reading.wind_from.trim()))
+                    reading
+                        .wind
+                        .as_ref()
+                        .map(|wind| t!("season-from", wind = wind, wind_from = reading.wind_from.trim()))
                 });
                 last.ok_or(Lack::Itself)
             }
@@ -328,8 +332,8 @@ impl Element {
             Self::WindChanges => wind_changes(record),
             Self::Weather => {
                 let wind = record.wind.as_ref().map(|wind| match record.wind_from.trim() {
-                    "" => format!("wind {wind}"),
-                    from => format!("wind {wind} from {from}"),
+                    "" => t!("season-wind", wind = wind),
+                    from => t!("season-wind-from", wind = wind, from = from),
                 });
                 let temperature = record.temperature.as_ref().map(|it| it.text().to_owned());
                 let humidity = record.humidity.as_ref().map(|it| it.text().to_owned());
@@ -337,7 +341,7 @@ impl Element {
             }
             Self::Pest => word(&record.weeds.join(", ")),
             // Left empty it stands for a ground boom.
-            Self::Method => Ok(filled(&record.method).unwrap_or_else(|| "ground boom".to_owned())),
+            Self::Method => Ok(filled(&record.method).unwrap_or_else(|| t!("season-ground-boom").to_owned())),
             Self::Nozzles => word(&record.nozzles),
             Self::Pressure => typed(record.pressure.as_ref()),
             Self::CleanOut => word(&record.clean_out),
@@ -380,9 +384,9 @@ impl Element {
 fn wind_changes(record: &Record) -> Result<String, Lack> {
     let (mut held, mut lacking) = (Vec::new(), Vec::new());
     for reading in &record.readings {
-        let at = reading.at.map_or("a later reading".to_owned(), |at| at.strftime("%H:%M").to_string());
+        let at = reading.at.map_or(t!("season-a-later-reading").to_owned(), |at| at.strftime("%H:%M").to_string());
         match (&reading.wind, filled(&reading.wind_from)) {
-            (Some(wind), Some(from)) => held.push(format!("{at} {wind} from {from}")),
+            (Some(wind), Some(from)) => held.push(t!("season-at-wind-from-from", at = at, wind = wind, from = from)),
             _ => lacking.push(at),
         }
     }
@@ -423,7 +427,7 @@ fn covered(farm: &Farm, record: &Record) -> Result<String, Lack> {
         let sprayed = sprayed(field)?;
         Some(match driven {
             Some(driven) if driven.exceeds(sprayed.value()) => {
-                format!("{}, of which {} in bands", driven.show(farm.units), sprayed.text())
+                t!("season-of-which-in-bands", driven = driven.show(farm.units), sprayed = sprayed.text())
             }
             _ => sprayed.text().to_owned(),
         })

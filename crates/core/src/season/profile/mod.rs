@@ -4,6 +4,7 @@
 //!
 //! The tables are a help to keep what some rules ask for. They do not decide what the law requires of a farm.
 
+use crate::language::t;
 mod asked;
 mod crops;
 mod dates;
@@ -131,12 +132,13 @@ impl Profile {
     }
 
     fn years_words(&self) -> String {
-        let years = |years: u32| if years == 1 { "1 year".to_owned() } else { format!("{years} years") };
+        let years =
+            |years: u32| if years == 1 { t!("season-1-year").to_owned() } else { t!("season-years", years = years) };
         match (self.keep_years, self.keep_from) {
-            (Some(count), Some(KeepFrom::Display)) => format!("{} from the end of the display", years(count)),
-            (Some(count), Some(KeepFrom::NewYear)) => format!("{} from 1 January of the next year", years(count)),
-            (Some(count), _) => format!("{} from the application", years(count)),
-            (None, _) => "for how long is not known here".to_owned(),
+            (Some(count), Some(KeepFrom::Display)) => t!("season-from-the-end-of-the-display", count = years(count)),
+            (Some(count), Some(KeepFrom::NewYear)) => t!("season-from-1-january-of-the-next", count = years(count)),
+            (Some(count), _) => t!("season-from-the-application", count = years(count)),
+            (None, _) => t!("season-for-how-long-is-not-known").to_owned(),
         }
     }
 }
@@ -195,9 +197,8 @@ pub fn unknown(farm: &Farm) -> impl Iterator<Item = &Id> {
 /// Says which profiles of the farm are not known, so that nothing is judged by them.
 pub fn judge_farm(farm: &Farm) -> Vec<Finding> {
     let say = |key: &Id| {
-        let text =
-            format!("The farm keeps to a record profile \"{key}\" that is not known, so no record is held against it");
-        Finding::check(Subject::Farm, text, Basis::Own).hint("Choose another in the shed, Records.")
+        let text = t!("season-the-farm-keeps-to-a-record", key = key);
+        Finding::check(Subject::Farm, text, Basis::Own).hint(t!("season-choose-another-in-the-shed-records"))
     };
     unknown(farm).map(say).collect()
 }

@@ -1,5 +1,6 @@
 //! A record held against the profiles that the farm keeps to, and what is open of it.
 
+use crate::language::t;
 use jiff::civil::Date;
 
 use super::element::more;
@@ -44,7 +45,7 @@ impl Row<'_> {
     pub fn lacks(&self) -> Option<String> {
         Some(match self.held.as_ref().err()? {
             Lack::Itself => self.name.to_owned(),
-            Lack::Of(names) => format!("{} of {}", self.name, names.join(" and ")),
+            Lack::Of(names) => t!("season-name-of-names", name = self.name, names = names.join(" and ")),
             Lack::NoField => "fields".to_owned(),
             Lack::NoProduct => "products".to_owned(),
         })
@@ -89,7 +90,7 @@ pub fn kept<'a>(farm: &'a Farm, record: &Record) -> Vec<Kept<'a>> {
 
 fn asked_by(own: &OwnElement) -> &str {
     match own.asked_by.trim() {
-        "" => "this farm",
+        "" => t!("season-this-farm"),
         name => name,
     }
 }
@@ -120,7 +121,7 @@ fn of_farm<'a>(record: &Record, key: &'a Id, own: &'a OwnElement) -> Row<'a> {
         due: own.due_days.map(|days| Due::Days(days).of(record)),
         basis: match own.asked_by.trim() {
             "" => Basis::Own,
-            name => Basis::Local(format!("{name}, as typed")),
+            name => Basis::Local(t!("season-name-as-typed", name = name)),
         },
         held: more(record, key),
     }
@@ -182,24 +183,30 @@ pub fn missing(farm: &Farm, id: &Id, record: &Record, today: Date) -> Vec<Findin
                 }
             }
             let when = match due {
-                Some(due) if due.day < today => format!("it was due by {due}"),
-                Some(due) => format!("due by {due}"),
-                None => "by when it is due is not known here".to_owned(),
+                Some(due) if due.day < today => t!("season-it-was-due-by", due = due),
+                Some(due) => t!("season-due-by", due = due),
+                None => t!("season-by-when-it-is-due-is").to_owned(),
             };
             let level = rows.iter().map(|row| row.level(record.date, today)).max().unwrap_or(Level::Note);
             let mut hint = if rows.iter().all(|row| row.place == Some(Place::Keeping)) {
-                "Type it in the shed, Records."
+                t!("season-type-it-in-the-shed-records")
             } else if rows.iter().any(|row| row.place == Some(Place::Keeping)) {
-                "Type it in the record; what is of the holder, in the shed, Records."
+                t!("season-type-it-in-the-record-what")
             } else {
-                "Type it in the record."
+                t!("season-type-it-in-the-record")
             }
             .to_owned();
             if matches!(kept.basis, Basis::Published(_)) {
-                hint.push_str(" Whether the law asks for it is not decided here.");
+                hint.push_str(t!("season-whether-the-law-asks-for-it"));
             }
-            let text =
-                format!("\"{}\" of {} lacks for {}: {}; {when}", record.name, record.date, kept.name, names.join(", "));
+            let text = t!(
+                "season-of-lacks-for",
+                name = record.name,
+                date = record.date,
+                name2 = kept.name,
+                names = names.join(", "),
+                when = when
+            );
             let about = Subject::Record(id.clone());
             findings.push(Finding::new(level, about, text, kept.basis.clone()).hint(hint));
         }
@@ -211,11 +218,11 @@ impl Scope {
     /// In words: of which records it speaks.
     pub fn words(&self) -> String {
         match self {
-            Self::Every => "every record".to_owned(),
-            Self::Pesticide => "records of pesticides".to_owned(),
-            Self::Restricted => "records of restricted-use products".to_owned(),
-            Self::Active { name, crops } if crops.is_empty() => format!("records of {name}"),
-            Self::Active { name, crops } => format!("records of {name} on {}", crops.join(" or ")),
+            Self::Every => t!("season-every-record").to_owned(),
+            Self::Pesticide => t!("season-records-of-pesticides").to_owned(),
+            Self::Restricted => t!("season-records-of-restricted-use-products").to_owned(),
+            Self::Active { name, crops } if crops.is_empty() => t!("season-records-of", name = name),
+            Self::Active { name, crops } => t!("season-records-of-on", name = name, crops = crops.join(" or ")),
         }
     }
 }

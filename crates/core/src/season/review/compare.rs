@@ -4,6 +4,7 @@
 //! of one record had one tank, one day and one weather, so they do not repeat the application: without pairs a record is one, the mean of
 //! its fields, and pairs of the same two records are one pair. What comes out says what was rated; it never says why.
 
+use crate::language::t;
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::index::{Index, Rating, bit};
@@ -56,7 +57,7 @@ impl Side {
 
     /// What had none of a class.
     pub fn without(class: AdjuvantClass) -> Self {
-        Self { name: format!("no {}", class.name()), of: Of::Without(class) }
+        Self { name: t!("season-no", class = class.name()), of: Of::Without(class) }
     }
 }
 

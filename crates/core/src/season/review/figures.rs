@@ -1,5 +1,6 @@
 //! Figures of the review in the farm's units, in words and as lengths of bars: for the screen and for paper.
 
+use crate::language::t;
 use rust_decimal::prelude::ToPrimitive;
 
 use super::{Amounts, Spent};
@@ -79,8 +80,8 @@ impl Figures {
         let money = self.money(spent.money);
         match spent.without_price {
             0 => money,
-            _ if spent.priced == 0 => "no price".to_owned(),
-            _ => format!("at least {money}"),
+            _ if spent.priced == 0 => t!("season-no-price").to_owned(),
+            _ => t!("season-at-least", money = money),
         }
     }
 
@@ -96,7 +97,7 @@ impl Figures {
     /// Money over ground; empty where there is no ground or no price.
     pub fn per_ground(&self, spent: Spent, ground: Area) -> String {
         let over = spent.money.per(ground.to_hectares()).filter(|_| spent.priced > 0);
-        let least = if spent.without_price > 0 { "at least " } else { "" };
+        let least = if spent.without_price > 0 { t!("season-at-least-a1d") } else { "" };
         over.map_or_else(String::new, |money| format!("{least}{}", per_ground(money, self.units, &self.currency)))
     }
 }

@@ -2,6 +2,7 @@
 
 use super::{Amounts, Picked, Spent};
 use crate::farm::{AdjuvantClass, Id, ProductKind};
+use crate::language::t;
 use crate::quantity::Area;
 
 /// What went out, product by product.
@@ -42,7 +43,7 @@ impl ProductRow {
         match (self.class, self.kind) {
             (Some(class), _) => class.name(),
             (None, Some(kind)) => kind.name(),
-            (None, None) => "kind not known",
+            (None, None) => t!("season-kind-not-known"),
         }
     }
 }

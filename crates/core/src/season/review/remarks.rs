@@ -5,6 +5,7 @@ use super::figures::Figures;
 use super::weather::Outside;
 use super::words::{count, distinct, uses};
 use super::{Actives, Adjuvants, Cost, Outcomes, Passes, Planned, Products, Resistance, Spent};
+use crate::language::t;
 
 /// On bars of adjuvant classes.
 pub const SEVERAL_CLASSES: &str = "Ground that had several classes counts with each of them";
@@ -41,16 +42,15 @@ const PRODUCTS_ALONE: &str = "Products alone, at the prices of the records; neit
 /// On ground.
 pub fn passes(passes: &Passes, figures: &Figures) -> Vec<String> {
     let sprayed = distinct(passes.distinct, figures.units);
-    let mut remarks = vec![format!("Ground sprayed twice counts twice. {sprayed} was sprayed at least once")];
+    let mut remarks = vec![t!("season-ground-sprayed-twice-counts-twice-was", sprayed = sprayed)];
     if passes.distinct.least != passes.distinct.most {
-        remarks.push(
-            "The lesser figure takes passes on a field as if they lay on the same ground, the greater as if they lay beside one \
-             another: which part of a field a record sprayed is not drawn"
-                .to_owned(),
-        );
+        remarks.push(t!("season-the-lesser-figure-takes-passes-on").to_owned());
     }
     if passes.without_area > 0 {
-        remarks.push(format!("{} ground without an area", count(passes.without_area, "record has", "records have")));
+        remarks.push(t!(
+            "season-ground-without-an-area",
+            count = count(passes.without_area, t!("season-record-has"), t!("season-records-have"))
+        ));
     }
     remarks
 }
@@ -58,16 +58,15 @@ pub fn passes(passes: &Passes, figures: &Figures) -> Vec<String> {
 /// "12 uses have no price and are in no sum", or nothing.
 pub fn without_price(spent: Spent) -> Option<String> {
     (spent.without_price > 0).then(|| {
-        let uses = count(spent.without_price, "use of a product has", "uses of products have");
-        format!("{uses} no price that fits, and is in no sum; a product on two fields is two uses")
+        let uses = count(spent.without_price, t!("season-use-of-a-product-has"), t!("season-uses-of-products-have"));
+        t!("season-no-price-that-fits-and-is", uses = uses)
     })
 }
 
 /// On products.
 pub fn products(products: &Products) -> Vec<String> {
-    let from_shed = products.rows.iter().any(|row| row.from_shed).then(|| {
-        "Where a record does not say the kind or class of a product, what the shed says today stands".to_owned()
-    });
+    let from_shed =
+        products.rows.iter().any(|row| row.from_shed).then(|| t!("season-where-a-record-does-not-say").to_owned());
     without_price(products.spent).into_iter().chain(from_shed).collect()
 }
 
@@ -75,36 +74,30 @@ pub fn products(products: &Products) -> Vec<String> {
 pub fn actives(actives: &Actives) -> Vec<String> {
     let mut remarks = vec![BASES.to_owned()];
     if !actives.silent.is_empty() {
-        remarks.push(format!(
-            "In no sum, since the records do not say how much active went out: {}",
-            uses(&actives.silent)
-        ));
+        remarks.push(t!("season-in-no-sum-since-the-records", silent = uses(&actives.silent)));
     }
     remarks
 }
 
 /// What stands in a table of groups by field and season, with the sign of a group that came again.
 pub fn groups(sign: &str) -> String {
-    format!(
-        "Group numbers with how often they came in a season; a {sign}: it came again too soon, see below. Parts of one application \
-         count once"
-    )
+    t!("season-group-numbers-with-how-often-they", sign = sign)
 }
 
 /// How many of so many records lay outside limits.
 pub fn outside(records: usize, outside: Outside) -> String {
-    format!(
-        "{} held against labels, laws and practice: {} outside a label or a law, {} outside practice alone",
-        count(records, "record", "records"),
-        outside.of_label_or_law,
-        outside.of_practice
+    t!(
+        "season-held-against-labels-laws-and-practice",
+        count = count(records, "record", "records"),
+        of_label_or_law = outside.of_label_or_law,
+        of_practice = outside.of_practice
     )
 }
 
 /// On products whose group is not known.
 pub fn resistance(resistance: &Resistance) -> Option<String> {
     (!resistance.groupless.is_empty())
-        .then(|| format!("Counted in no group, since none is known: {}", uses(&resistance.groupless)))
+        .then(|| t!("season-counted-in-no-group-since-none", groupless = uses(&resistance.groupless)))
 }
 
 /// On adjuvants.
@@ -113,25 +106,28 @@ pub fn adjuvants(adjuvants: &Adjuvants, figures: &Figures) -> Vec<String> {
         .rows
         .iter()
         .any(|row| row.from_shed)
-        .then(|| "Where a record does not say the class of a product, that of the shed today stands".to_owned());
-    let all = format!("In all {}", figures.spent(adjuvants.spent));
+        .then(|| t!("season-where-a-record-does-not-say-the-class-of").to_owned());
+    let all = t!("season-in-all", spent = figures.spent(adjuvants.spent));
     std::iter::once(all).chain(without_price(adjuvants.spent)).chain(from_shed).collect()
 }
 
 /// Where no adjuvant went out; a whole sentence.
 pub fn no_adjuvant(adjuvants: &Adjuvants, figures: &Figures) -> String {
-    format!("No adjuvant and no conditioner went out: {} were treated without.", figures.show(adjuvants.without))
+    t!("season-no-adjuvant-and-no-conditioner-went", figures = figures.show(adjuvants.without))
 }
 
 /// On planned against applied.
 pub fn planned(planned: &Planned) -> Vec<String> {
     let mut remarks = vec![ERROR.to_owned()];
     if planned.without_plan > 0 {
-        remarks.push(format!("{} nothing of a plan", count(planned.without_plan, "record keeps", "records keep")));
+        remarks.push(t!(
+            "season-nothing-of-a-plan",
+            count = count(planned.without_plan, t!("season-record-keeps"), t!("season-records-keep"))
+        ));
     }
     if planned.lines_without > 0 {
-        let uses = count(planned.lines_without, "use of a product does", "uses of products do");
-        remarks.push(format!("{uses} not keep what was planned, or on what ground"));
+        let uses = count(planned.lines_without, t!("season-use-of-a-product-does"), t!("season-uses-of-products-do"));
+        remarks.push(t!("season-not-keep-what-was-planned-or", uses = uses));
     }
     remarks
 }
@@ -139,41 +135,42 @@ pub fn planned(planned: &Planned) -> Vec<String> {
 /// What was left over, of so many records; a whole sentence.
 pub fn left(planned: &Planned, records: usize, figures: &Figures) -> String {
     match planned.left_told {
-        0 => "No record says what was left over.".to_owned(),
-        told => format!(
-            "{} in all; {told} of {} say what was left over.",
-            figures.show(planned.left),
-            count(records, "record", "records")
+        0 => t!("season-no-record-says-what-was-left").to_owned(),
+        told => t!(
+            "season-in-all-of-say-what-was",
+            figures = figures.show(planned.left),
+            told = told,
+            count = count(records, "record", "records")
         ),
     }
 }
 
 /// On cost.
 pub fn cost(cost: &Cost) -> Vec<String> {
-    let named = (!cost.without_price.is_empty()).then(|| format!("Without a price: {}", uses(&cost.without_price)));
+    let named = (!cost.without_price.is_empty())
+        .then(|| t!("season-without-a-price", without_price = uses(&cost.without_price)));
     without_price(cost.all.spent).into_iter().chain(named).chain([PRODUCTS_ALONE.to_owned()]).collect()
 }
 
 /// "$1,200.00 in all, $12.50/ac over 96 ac".
 pub fn cost_in_all(cost: &Cost, figures: &Figures) -> String {
     let over = figures.per_ground(cost.all.spent, cost.all.treated);
-    let over = if over.is_empty() { over } else { format!(", {over} over {}", figures.show(cost.all.treated)) };
-    format!("{} in all{over}", figures.spent(cost.all.spent))
+    let over =
+        if over.is_empty() { over } else { t!("season-over", over = over, figures = figures.show(cost.all.treated)) };
+    t!("season-spent-in-all-over", spent = figures.spent(cost.all.spent), over = over)
 }
 
 /// On ratings that stand in no row.
 pub fn outcomes(outcomes: &Outcomes) -> Vec<String> {
     let mut remarks = Vec::new();
     if outcomes.outside_bands > 0 {
-        let ratings = count(outcomes.outside_bands, "rating lies", "ratings lie");
+        let ratings = count(outcomes.outside_bands, t!("season-rating-lies"), t!("season-ratings-lie"));
         let are = if outcomes.outside_bands == 1 { "is" } else { "are" };
-        remarks.push(format!("{ratings} on the day itself or more than ten weeks after it, and {are} in no row"));
+        remarks.push(t!("season-on-the-day-itself-or-more", ratings = ratings, are = are));
     }
     if outcomes.stray > 0 {
-        let ratings = count(outcomes.stray, "rating is", "ratings are");
-        remarks.push(format!(
-            "{ratings} of a field that their record did not spray, or of a day before it; look at the records"
-        ));
+        let ratings = count(outcomes.stray, t!("season-rating-is"), t!("season-ratings-are"));
+        remarks.push(t!("season-of-a-field-that-their-record", ratings = ratings));
     }
     remarks
 }

@@ -3,6 +3,7 @@
 use super::compare::{Band, Comparison, Verdict};
 use super::{Again, BARS, Distinct, Repeat, Spent};
 use crate::farm::{AdjuvantClass, Effect, ProductKind};
+use crate::language::t;
 use crate::quantity::number::show;
 use crate::quantity::{Quantity, Units};
 use crate::season::stats::FEWEST;
@@ -22,25 +23,29 @@ pub struct Statement {
 
 /// "11 to 17 days after".
 pub fn band(days: Band) -> String {
-    format!("{} to {} days after", days.from, days.to)
+    t!("season-to-days-after", from = days.from, to = days.to)
 }
 
 /// "control of waterhemp", "injury: leaf burn".
 pub fn effect(effect: &Effect) -> String {
     match effect {
-        Effect::Control(weed) => format!("control of {}", weed.trim()),
-        Effect::Injury(how) if how.trim().is_empty() => "injury of the crop".to_owned(),
-        Effect::Injury(how) => format!("injury: {}", how.trim()),
+        Effect::Control(weed) => t!("season-control-of", weed = weed.trim()),
+        Effect::Injury(how) if how.trim().is_empty() => t!("season-injury-of-the-crop").to_owned(),
+        Effect::Injury(how) => t!("season-injury", how = how.trim()),
     }
 }
 
 /// "crop oil concentrate and ammonium sulfate", "no adjuvant".
 pub fn classes(classes: &[AdjuvantClass]) -> String {
     match classes {
-        [] => "no adjuvant".to_owned(),
+        [] => t!("season-no-adjuvant").to_owned(),
         [one] => one.name().to_owned(),
         [most @ .., last] => {
-            format!("{} and {}", most.iter().map(|class| class.name()).collect::<Vec<_>>().join(", "), last.name())
+            t!(
+                "season-and",
+                most = most.iter().map(|class| class.name()).collect::<Vec<_>>().join(", "),
+                last = last.name()
+            )
         }
     }
 }
@@ -52,20 +57,17 @@ pub fn by_pairs(comparison: &Comparison, one: &str, other: &str) -> Statement {
     let n = comparison.pairs.len();
     let text = match (verdict, comparison.paired) {
         (Verdict::TooFew { .. }, _) => {
-            format!("{of}: too few to tell: {}. {TOO_FEW_PAIRS}", count(n, "pair", "pairs"))
+            t!("season-too-few-to-tell", of = of, count = count(n, "pair", "pairs"), too_few_pairs = TOO_FEW_PAIRS)
         }
         (_, None) => {
             let by = comparison.pairs.first().map_or(0.0, |pair| pair.one - pair.other);
-            format!(
-                "{of}: all {n} pairs differ alike, by {} per cent points ({one} less {other}); the differences do not spread, so no interval can be told",
-                show(by, 1)
-            )
+            t!("season-all-pairs-differ-alike-by-per", of = of, n = n, show = show(by, 1), one = one, other = other)
         }
         (_, Some(paired)) => {
             let rank = paired.rank.and_then(|rank| rank.interval);
-            let rank = rank.map_or_else(String::new, |ends| format!("; by ranks {}", interval(ends)));
-            let ends = format!("95 % interval {}{rank}", interval(paired.interval));
-            told(&of, verdict, one, other, paired.mean, &format!("over {n} pairs"), &ends)
+            let rank = rank.map_or_else(String::new, |ends| t!("season-by-ranks", ends = interval(ends)));
+            let ends = t!("season-95-interval", interval = interval(paired.interval), rank = rank);
+            told(&of, verdict, one, other, paired.mean, &t!("season-over-pairs", n = n), &ends)
         }
     };
     Statement { text: crate::words::capital(&text), verdict }
@@ -76,18 +78,23 @@ pub fn by_sets(comparison: &Comparison, one: &str, other: &str) -> Statement {
     let verdict = comparison.by_sets;
     let of = format!("{}, {}", effect(&comparison.effect), band(comparison.days));
     let counts = [comparison.one, comparison.other].map(|side| side.map_or(0, |side| side.n));
-    let pieces = format!("on {} and {} pieces of ground", comparison.ground[0], comparison.ground[1]);
+    let pieces = t!("season-on-and-pieces-of-ground", ground = comparison.ground[0], ground2 = comparison.ground[1]);
     let text = match (verdict, comparison.unpaired) {
-        (Verdict::TooFew { .. }, _) => format!(
-            "{of}: too few to tell: {} with {one}, {} with {other}, {pieces}; fewer than {FEWEST} of either are not compared",
-            count(counts[0], "record", "records"),
-            counts[1]
+        (Verdict::TooFew { .. }, _) => t!(
+            "season-too-few-to-tell-with-with",
+            of = of,
+            count = count(counts[0], "record", "records"),
+            one = one,
+            counts = counts[1],
+            other = other,
+            pieces = pieces,
+            fewest = FEWEST
         ),
         (_, None) => {
-            format!("{of}: the records of each side were rated all alike and do not spread, so no interval can be told")
+            t!("season-the-records-of-each-side-were", of = of)
         }
         (_, Some(welch)) => {
-            let over = format!("{} and {} records, {pieces}", counts[0], counts[1]);
+            let over = t!("season-and-records", counts = counts[0], counts2 = counts[1], pieces = pieces);
             told(
                 &of,
                 verdict,
@@ -95,7 +102,7 @@ pub fn by_sets(comparison: &Comparison, one: &str, other: &str) -> Statement {
                 other,
                 welch.difference,
                 &over,
-                &format!("95 % interval {}", interval(welch.interval)),
+                &t!("season-95-interval-interval", interval = interval(welch.interval)),
             )
         }
     };
@@ -108,7 +115,8 @@ pub fn too_few_pairs<'a>(comparisons: impl Iterator<Item = &'a Comparison>) -> O
     let few: Vec<String> = few
         .map(|of| format!("{}, {} ({})", effect(&of.effect), band(of.days), count(of.pairs.len(), "pair", "pairs")))
         .collect();
-    (!few.is_empty()).then(|| format!("Too few to tell: {}. {TOO_FEW_PAIRS}", few.join("; ")))
+    (!few.is_empty())
+        .then(|| t!("season-too-few-to-tell-few-too-few-pairs", few = few.join("; "), too_few_pairs = TOO_FEW_PAIRS))
 }
 
 /// Why few pairs tell nothing.
@@ -116,47 +124,70 @@ const TOO_FEW_PAIRS: &str =
     "Fewer than six cannot be told from chance at 5 % by their signs and ranks, whatever they show";
 
 fn told(of: &str, verdict: Verdict, one: &str, other: &str, by: f64, over: &str, ends: &str) -> String {
-    let points = |value: f64| format!("{} per cent points", show(value.abs(), 1));
+    let points = |value: f64| t!("season-per-cent-points", show = show(value.abs(), 1));
     match verdict {
         Verdict::OneHigher => {
-            format!("{of} was rated {} higher with {one} than with {other} ({over}; {ends})", points(by))
+            t!(
+                "season-was-rated-higher-with-than-with",
+                of = of,
+                by = points(by),
+                one = one,
+                other = other,
+                over = over,
+                ends = ends
+            )
         }
         Verdict::OtherHigher => {
-            format!("{of} was rated {} higher with {other} than with {one} ({over}; {ends})", points(by))
+            t!(
+                "season-of-was-rated-by-higher-with-other-than-with",
+                of = of,
+                by = points(by),
+                other = other,
+                one = one,
+                over = over,
+                ends = ends
+            )
         }
         Verdict::NotApart | Verdict::TooFew { .. } => {
-            format!("{of}: the data do not tell {one} and {other} apart ({over}; difference {}; {ends})", show(by, 1))
+            t!(
+                "season-the-data-do-not-tell-and",
+                of = of,
+                one = one,
+                other = other,
+                over = over,
+                show = show(by, 1),
+                ends = ends
+            )
         }
     }
 }
 
 /// Both ends of an interval: "3.5 to 8.1".
 pub fn interval((low, high): (f64, f64)) -> String {
-    format!("{} to {}", show(low, 1), show(high, 1))
+    t!("season-show-to-show2", show = show(low, 1), show2 = show(high, 1))
 }
 
 /// What to keep in mind where several comparisons stand together; `None` for one.
 pub fn looks(comparisons: usize) -> Option<String> {
-    (comparisons > 1).then(|| {
-        format!(
-            "{comparisons} comparisons stand here. Of comparisons in which nothing differs about one in 20 seems to, by chance alone; one that \
-             stands out among many is a reason to lay out a trial, not yet an answer"
-        )
-    })
+    (comparisons > 1).then(|| t!("season-comparisons-stand-here-of-comparisons-in", comparisons = comparisons))
 }
 
 /// "group 9", "fungicide group 11".
 pub fn group(kind: ProductKind, group: &str) -> String {
-    if kind == ProductKind::Herbicide { format!("group {group}") } else { format!("{} group {group}", kind.name()) }
+    if kind == ProductKind::Herbicide {
+        t!("season-group", group = group)
+    } else {
+        t!("season-kind-group-group", kind = kind.name(), group = group)
+    }
 }
 
 /// How a group came again.
 pub fn again(repeat: &Repeat) -> String {
     match repeat.again {
-        Again::InSeason { year, times: 2 } => format!("twice in {year}"),
-        Again::InSeason { year, times } => format!("{times} times in {year}"),
-        Again::InYears { from, to } => format!("in each season from {from} to {to}"),
-        Again::InARow { from, to, times } => format!("{times} applications in a row, {from} to {to}"),
+        Again::InSeason { year, times: 2 } => t!("season-twice-in", year = year),
+        Again::InSeason { year, times } => t!("season-times-in", times = times, year = year),
+        Again::InYears { from, to } => t!("season-in-each-season-from-to", from = from, to = to),
+        Again::InARow { from, to, times } => t!("season-applications-in-a-row-to", times = times, from = from, to = to),
     }
 }
 
@@ -165,9 +196,9 @@ pub fn spent(spent: &Spent, currency: &str) -> String {
     let money = format!("{currency}{}", spent.money.show());
     match spent.without_price {
         0 => money,
-        _ if spent.priced == 0 => "no price".to_owned(),
-        1 => format!("{money}, without 1 use that has no price"),
-        many => format!("{money}, without {many} uses that have no price"),
+        _ if spent.priced == 0 => t!("season-no-price").to_owned(),
+        1 => t!("season-without-1-use-that-has-no", money = money),
+        many => t!("season-without-uses-that-have-no-price", money = money, many = many),
     }
 }
 
@@ -185,32 +216,32 @@ pub fn count(n: usize, one: &str, many: &str) -> String {
 /// "Demo SL 3 times, Other WG once", cut after some.
 pub fn uses(of: &[(String, usize)]) -> String {
     const SOME: usize = 6;
-    let times = |n: usize| if n == 1 { "once".to_owned() } else { format!("{n} times") };
+    let times = |n: usize| if n == 1 { "once".to_owned() } else { t!("season-times", n = n) };
     let mut words: Vec<String> = of.iter().take(SOME).map(|(name, n)| format!("{name} {}", times(*n))).collect();
     if of.len() > SOME {
-        words.push(format!("and {} more", of.len() - SOME));
+        words.push(t!("season-and-more", of = of.len() - SOME));
     }
     words.join(", ")
 }
 
 /// The crop as typed, or that it was not.
 pub fn crop(crop: &str) -> &str {
-    if crop.is_empty() { "crop not typed" } else { crop }
+    if crop.is_empty() { t!("season-crop-not-typed") } else { crop }
 }
 
 /// The water as typed, or that it was not.
 pub fn water(name: &str) -> &str {
-    if name.is_empty() { "water not typed" } else { name }
+    if name.is_empty() { t!("season-water-not-typed") } else { name }
 }
 
 /// The rig as typed, or that it was not.
 pub fn rig(name: &str) -> &str {
-    if name.is_empty() { "rig not typed" } else { name }
+    if name.is_empty() { t!("season-rig-not-typed") } else { name }
 }
 
 /// The name of a field by its id; an empty one is that of records without a field.
 pub fn field<'a>(id: &str, name: &'a str) -> &'a str {
-    if id.is_empty() { "no field in the record" } else { name }
+    if id.is_empty() { t!("season-no-field-in-the-record") } else { name }
 }
 
 /// What stands for figures over a field that is gone.
@@ -218,12 +249,12 @@ pub const GONE: &str = "no longer on the farm";
 
 /// The kind of a product, or that it is not known.
 pub fn kind(kind: Option<ProductKind>) -> &'static str {
-    kind.map_or("kind not known", ProductKind::name)
+    kind.map_or(t!("season-kind-not-known"), ProductKind::name)
 }
 
 /// The class of an adjuvant, or that it is not known.
 pub fn class(class: Option<AdjuvantClass>) -> &'static str {
-    class.map_or("class not known", AdjuvantClass::name)
+    class.map_or(t!("season-class-not-known"), AdjuvantClass::name)
 }
 
 /// The month, 1 to 12: "Jun".
@@ -240,8 +271,8 @@ pub fn bar(at: usize, gap: &str) -> String {
     let signed = |end: i32| if end > 0 { format!("+{end}") } else { end.to_string() };
     match at {
         0 => format!("below{gap}{}", end(0)),
-        at if at == BARS.len() => format!("{}{gap}and more", signed(end(at - 1))),
-        at => format!("{}{gap}to {}", signed(end(at - 1)), signed(end(at))),
+        at if at == BARS.len() => t!("season-at-gap-and-more", at = signed(end(at - 1)), gap = gap),
+        at => t!("season-at-gap-to-at2", at = signed(end(at - 1)), gap = gap, at2 = signed(end(at))),
     }
 }
 

@@ -1,6 +1,7 @@
 //! The review in words.
 
 use std::fmt::Write;
+use tankard_core::t;
 
 use tankard_core::farm::{AdjuvantClass, Farm};
 use tankard_core::quantity::{Area, Quantity, Share, Units};
@@ -21,10 +22,10 @@ pub fn text(farm: &Farm, season: Option<i16>) -> String {
 }
 
 fn write(farm: &Farm, picked: &Picked<'_>, season: Option<i16>, out: &mut String) -> std::fmt::Result {
-    let of = season.map_or_else(|| "all seasons".to_owned(), |year| year.to_string());
-    writeln!(out, "{}: review of {of}\n", farm.name)?;
+    let of = season.map_or_else(|| t!("report-all-seasons").to_owned(), |year| year.to_string());
+    writeln!(out, "{}", t!("report-review-of", name = farm.name, of = of))?;
     if picked.records() == 0 {
-        return writeln!(out, "Nothing is recorded.");
+        return writeln!(out, "{}", t!("report-nothing-is-recorded"));
     }
     let all = All::of(farm, picked);
     let (found, units) = (&all.review, farm.units);
@@ -32,15 +33,15 @@ fn write(farm: &Farm, picked: &Picked<'_>, season: Option<i16>, out: &mut String
     products(farm, found, out)?;
     groups(found, out)?;
     planned(found, units, out)?;
-    writeln!(out, "Weather at application")?;
+    writeln!(out, "{}", t!("report-weather-at-application"))?;
     let outside = all.outside();
-    row(out, "records held against limits", &outside.judged.to_string(), "")?;
-    row(out, "outside what a label or a law asks, as typed", &outside.of_label_or_law.to_string(), "")?;
-    row(out, "outside what is usual alone", &outside.of_practice.to_string(), "")?;
+    row(out, t!("report-records-held-against-limits"), &outside.judged.to_string(), "")?;
+    row(out, t!("report-outside-what-a-label-or-a"), &outside.of_label_or_law.to_string(), "")?;
+    row(out, t!("report-outside-what-is-usual-alone"), &outside.of_practice.to_string(), "")?;
     let gaps = found.unmeasured;
     row(
         out,
-        "no wind, no temperature, no humidity",
+        t!("report-no-wind-no-temperature-no-humidity"),
         &format!("{}, {}, {}", gaps.wind, gaps.temperature, gaps.humidity),
         "",
     )?;
@@ -48,7 +49,7 @@ fn write(farm: &Farm, picked: &Picked<'_>, season: Option<i16>, out: &mut String
     cost(farm, found, out)?;
     work(found, units, out)?;
     ratings(farm, &all, out)?;
-    writeln!(out, "The label and local law govern; this is a reckoning from what was recorded.")
+    writeln!(out, "{}", t!("report-the-label-and-local-law-govern"))
 }
 
 /// "  what ......  figure  more".
@@ -58,16 +59,16 @@ fn row(out: &mut String, what: &str, figure: &str, more: &str) -> std::fmt::Resu
 
 fn passes(found: &Review, units: Units, out: &mut String) -> std::fmt::Result {
     let passes = &found.passes;
-    writeln!(out, "Passes and ground")?;
+    writeln!(out, "{}", t!("report-passes-and-ground"))?;
     row(out, "records", &passes.passes.to_string(), "")?;
-    row(out, "ground treated, twice sprayed counted twice", &passes.treated.show(units), "")?;
-    row(out, "ground sprayed at least once", &words::distinct(passes.distinct, units), "")?;
+    row(out, t!("report-ground-treated-twice-sprayed-counted-twice"), &passes.treated.show(units), "")?;
+    row(out, t!("report-ground-sprayed-at-least-once"), &words::distinct(passes.distinct, units), "")?;
     for month in passes.months.iter().filter(|month| month.passes > 0) {
         let name = format!("{}-{:02}: {}", month.year, month.month, words::count(month.passes, "record", "records"));
-        row(out, &name, &month.treated.show(units), &format!("{} so far", month.so_far.show(units)))?;
+        row(out, &name, &month.treated.show(units), &t!("report-so-far", so_far = month.so_far.show(units)))?;
     }
     if passes.without_area > 0 {
-        row(out, "records with ground without an area", &passes.without_area.to_string(), "")?;
+        row(out, t!("report-records-with-ground-without-an-area"), &passes.without_area.to_string(), "")?;
     }
     writeln!(out)
 }
@@ -79,53 +80,55 @@ fn amounts(amounts: &Amounts, units: Units) -> String {
 
 fn products(farm: &Farm, found: &Review, out: &mut String) -> std::fmt::Result {
     let units = farm.units;
-    writeln!(out, "Products")?;
+    writeln!(out, "{}", t!("report-products"))?;
     for product in &found.products.rows {
-        let more = format!(
-            "{} on {}, {}",
-            words::count(product.times, "record", "records"),
-            product.treated.show(units),
-            words::spent(&product.spent, &farm.currency)
+        let more = t!(
+            "report-on",
+            count = words::count(product.times, "record", "records"),
+            treated = product.treated.show(units),
+            spent = words::spent(&product.spent, &farm.currency)
         );
         row(out, &product.name, &amounts(&product.amounts, units), &more)?;
     }
-    writeln!(out, "\nActives")?;
+    writeln!(out, "{}", t!("report-actives"))?;
     for active in &found.actives.rows {
-        let over =
-            active.on_farm.map_or_else(String::new, |rate| format!("{} over the ground of the farm", rate.show(units)));
+        let over = active
+            .on_farm
+            .map_or_else(String::new, |rate| t!("report-over-the-ground-of-the-farm", rate = rate.show(units)));
         row(out, &format!("{}, {}", active.name, active.basis.short()), &active.mass.show(units), &over)?;
         for field in &active.fields {
-            let name = if field.field.is_empty() { "no field" } else { &field.name };
+            let name = if field.field.is_empty() { t!("report-no-field") } else { &field.name };
             let over = field.over_ground.map_or_else(String::new, |rate| rate.show(units));
             row(out, &format!("  {name}"), &field.mass.show(units), &over)?;
         }
     }
     for (name, times) in &found.actives.silent {
-        writeln!(out, "  not in it: {name}, {}, without its active", words::count(*times, "time", "times"))?;
-    }
-    writeln!(out, "\nAdjuvants")?;
-    for class in &found.adjuvants.rows {
-        let more = format!(
-            "{} on {}, {}",
-            words::count(class.times, "record", "records"),
-            class.treated.show(units),
-            words::spent(&class.spent, &farm.currency)
-        );
-        let name = class.class.map_or("class not typed", AdjuvantClass::name);
-        row(out, name, &amounts(&class.amounts, units), &more)?;
-    }
-    row(out, "ground treated without any", &found.adjuvants.without.show(units), "")?;
-    if found.products.rows.iter().any(|product| product.from_shed) {
         writeln!(
             out,
-            "  Some records do not say what kind a product is, or which class; they count as the shed has it today."
+            "{}",
+            t!("report-not-in-it-without-its-active", name = name, count = words::count(*times, "time", "times"))
         )?;
+    }
+    writeln!(out, "{}", t!("report-adjuvants"))?;
+    for class in &found.adjuvants.rows {
+        let more = t!(
+            "report-on",
+            count = words::count(class.times, "record", "records"),
+            treated = class.treated.show(units),
+            spent = words::spent(&class.spent, &farm.currency)
+        );
+        let name = class.class.map_or(t!("report-class-not-typed"), AdjuvantClass::name);
+        row(out, name, &amounts(&class.amounts, units), &more)?;
+    }
+    row(out, t!("report-ground-treated-without-any"), &found.adjuvants.without.show(units), "")?;
+    if found.products.rows.iter().any(|product| product.from_shed) {
+        writeln!(out, "{}", t!("report-some-records-do-not-say-what"))?;
     }
     writeln!(out)
 }
 
 fn groups(found: &Review, out: &mut String) -> std::fmt::Result {
-    writeln!(out, "Resistance groups")?;
+    writeln!(out, "{}", t!("report-resistance-groups"))?;
     for field in &found.resistance.fields {
         writeln!(out, "  {}", field.name)?;
         for group in &field.rows {
@@ -136,7 +139,7 @@ fn groups(found: &Review, out: &mut String) -> std::fmt::Result {
         }
     }
     for (name, times) in &found.resistance.groupless {
-        writeln!(out, "  in no group: {name}, {}", words::count(*times, "time", "times"))?;
+        writeln!(out, "{}", t!("report-in-no-group", name = name, count = words::count(*times, "time", "times")))?;
     }
     writeln!(out)
 }
@@ -147,37 +150,45 @@ fn per_cent(share: Share) -> String {
 
 fn planned(found: &Review, units: Units, out: &mut String) -> std::fmt::Result {
     let planned = &found.planned;
-    writeln!(out, "Planned against applied")?;
-    for (name, errors) in
-        [("amounts over ground", &planned.rate), ("ground", &planned.area), ("spray volume", &planned.volume)]
-    {
+    writeln!(out, "{}", t!("report-planned-against-applied"))?;
+    for (name, errors) in [
+        (t!("report-amounts-over-ground"), &planned.rate),
+        ("ground", &planned.area),
+        (t!("report-spray-volume"), &planned.volume),
+    ] {
         if let Some(errors) = errors {
-            let ends = format!("{} to {}, {} in all", per_cent(errors.least), per_cent(errors.most), errors.n);
-            row(out, &format!("{name}, median error"), &per_cent(errors.median), &ends)?;
+            let ends =
+                t!("report-to-in-all", least = per_cent(errors.least), most = per_cent(errors.most), n = errors.n);
+            row(out, &t!("report-median-error", name = name), &per_cent(errors.median), &ends)?;
         }
     }
     for worst in &planned.worst {
-        let what = format!("  {} of {}", worst.name, worst.date);
+        let what = t!("report-of", name = worst.name, date = worst.date);
         row(out, &what, &per_cent(worst.error), &worst.product)?;
     }
     if planned.left_told > 0 {
-        row(out, "left over", &planned.left.show(units), &words::count(planned.left_told, "record", "records"))?;
+        row(
+            out,
+            t!("report-left-over"),
+            &planned.left.show(units),
+            &words::count(planned.left_told, "record", "records"),
+        )?;
     }
     if planned.without_plan > 0 {
-        row(out, "records that keep no plan", &planned.without_plan.to_string(), "")?;
+        row(out, t!("report-records-that-keep-no-plan"), &planned.without_plan.to_string(), "")?;
     }
     writeln!(out)
 }
 
 fn cost(farm: &Farm, found: &Review, out: &mut String) -> std::fmt::Result {
     let cost = &found.cost;
-    writeln!(out, "Cost of the products")?;
+    writeln!(out, "{}", t!("report-cost-of-the-products"))?;
     let mut line = |name: &str, spent: &Spent, treated: Area| {
         row(out, name, &words::spent(spent, &farm.currency), &per_area(farm, spent, treated))
     };
-    line("in all", &cost.all.spent, cost.all.treated)?;
+    line(t!("report-in-all-ac1"), &cost.all.spent, cost.all.treated)?;
     for field in &cost.fields {
-        line(if field.of.0.is_empty() { "no field" } else { &field.of.1 }, &field.spent, field.treated)?;
+        line(if field.of.0.is_empty() { t!("report-no-field") } else { &field.of.1 }, &field.spent, field.treated)?;
     }
     for crop in &cost.crops {
         line(words::crop(&crop.of), &crop.spent, crop.treated)?;
@@ -186,7 +197,11 @@ fn cost(farm: &Farm, found: &Review, out: &mut String) -> std::fmt::Result {
         line(words::kind(kind.of), &kind.spent, kind.treated)?;
     }
     for (name, times) in &cost.without_price {
-        writeln!(out, "  no price that fits: {name}, {}", words::count(*times, "time", "times"))?;
+        writeln!(
+            out,
+            "{}",
+            t!("report-no-price-that-fits", name = name, count = words::count(*times, "time", "times"))
+        )?;
     }
     writeln!(out)
 }
@@ -194,34 +209,45 @@ fn cost(farm: &Farm, found: &Review, out: &mut String) -> std::fmt::Result {
 /// "$21.40 an acre treated"; empty without ground, and where nothing has a price.
 fn per_area(farm: &Farm, spent: &Spent, treated: Area) -> String {
     let (count, unit) = match farm.units {
-        Units::Metric => (treated.to_hectares(), "a hectare"),
-        _ => (treated.to_acres(), "an acre"),
+        Units::Metric => (treated.to_hectares(), t!("report-a-hectare")),
+        _ => (treated.to_acres(), t!("report-an-acre")),
     };
     let priced = !spent.money.amount().is_zero();
     let per = spent.money.per(count).filter(|_| priced);
-    per.map_or_else(String::new, |per| format!("{}{} {unit} treated", farm.currency, per.show()))
+    per.map_or_else(String::new, |per| t!("report-treated", currency = farm.currency, per = per.show(), unit = unit))
 }
 
 fn work(found: &Review, units: Units, out: &mut String) -> std::fmt::Result {
-    writeln!(out, "Water and hours")?;
+    writeln!(out, "{}", t!("report-water-and-hours"))?;
     for water in &found.work.waters {
-        let mut more = format!("of it water {}", water.water.show(units));
+        let mut more = t!("report-of-it-water", water = water.water.show(units));
         if water.without_volume > 0 {
             let _ = write!(
                 more,
-                "; without {} that say no volume",
-                words::count(water.without_volume, "record", "records")
+                "{}",
+                t!(
+                    "report-without-that-say-no-volume",
+                    count = words::count(water.without_volume, "record", "records")
+                )
             );
         }
         row(out, words::water(&water.name), &water.spray.show(units), &more)?;
     }
     for rig in &found.work.rigs {
-        let mut more =
-            rig.area_per_hour().map_or_else(String::new, |area| format!("{} an hour, start to end", area.show(units)));
+        let mut more = rig
+            .area_per_hour()
+            .map_or_else(String::new, |area| t!("report-an-hour-start-to-end", area = area.show(units)));
         if rig.without_times > 0 {
             let joint = if more.is_empty() { "" } else { "; " };
-            let _ =
-                write!(more, "{joint}{} without start and end", words::count(rig.without_times, "record", "records"));
+            let _ = write!(
+                more,
+                "{}",
+                t!(
+                    "report-without-start-and-end",
+                    joint = joint,
+                    count = words::count(rig.without_times, "record", "records")
+                )
+            );
         }
         row(out, words::rig(&rig.name), &rig.time.show(units), &more)?;
     }
@@ -233,19 +259,25 @@ fn ratings(farm: &Farm, all: &All, out: &mut String) -> std::fmt::Result {
     if outcomes.rows.is_empty() && all.trials.is_empty() {
         return Ok(());
     }
-    writeln!(out, "Ratings, in per cent")?;
+    writeln!(out, "{}", t!("report-ratings-in-per-cent"))?;
     for rated in &outcomes.rows {
         let summary = &rated.ratings;
-        let ends =
-            summary.interval.map_or_else(String::new, |(low, high)| format!(", 95 % interval {low:.1} to {high:.1}"));
-        let more = format!("{}; median {:.1}{ends}", words::count(summary.n, "field", "fields"), summary.median);
+        let ends = summary.interval.map_or_else(String::new, |(low, high)| {
+            t!("report-95-interval-to", low = format_args!("{:.1}", low), high = format_args!("{:.1}", high))
+        });
+        let more = t!(
+            "report-median",
+            count = words::count(summary.n, "field", "fields"),
+            median = format_args!("{:.1}", summary.median),
+            ends = ends
+        );
         let what = format!("{}, {}", capital(&words::effect(&rated.effect)), words::band(rated.days));
         writeln!(out, "  {what}")?;
-        row(out, &format!("  with {}", words::classes(&rated.classes)), &format!("{:.1}", summary.mean), &more)?;
+        row(out, &t!("report-text", classes = words::classes(&rated.classes)), &format!("{:.1}", summary.mean), &more)?;
     }
     for (id, judged) in &all.trials {
         let Some(trial) = farm.trials.get(id) else { continue };
-        writeln!(out, "  Trial: {}", trial.name)?;
+        writeln!(out, "{}", t!("report-trial", name = trial.name))?;
         for comparison in &judged.comparisons {
             writeln!(out, "    {}.", words::by_pairs(comparison, &trial.one, &trial.other).text)?;
         }

@@ -4,6 +4,7 @@ use egui::{Label, Ui};
 use tankard_core::farm::{Farm, Field, Id};
 use tankard_core::loads::card::short_date;
 use tankard_core::season::field::{Barred, Because, Following, NextCrop, Until};
+use tankard_core::t;
 
 use crate::look;
 use crate::parts::{boxes, lists, mark};
@@ -14,9 +15,9 @@ const UNTIL: f32 = 150.0;
 
 /// What may not be, each with until when, its basis and the records it comes from.
 pub(super) fn show(ui: &mut Ui, barred: &[Barred], farm: &Farm, open: &mut Option<Id>) {
-    ui.label(look::heading("What may not go on it, or be done on it"));
+    ui.label(look::heading(t!("fields-what-may-not-go-on-it")));
     if barred.is_empty() {
-        let words = "Nothing, as far as the labels are typed: no total or number is used up, and no days are running.";
+        let words = t!("fields-nothing-as-far-as-the-labels");
         lists::empty(ui, words);
         return;
     }
@@ -44,17 +45,17 @@ pub(super) fn show(ui: &mut Ui, barred: &[Barred], farm: &Farm, open: &mut Optio
 /// "until 4 August 2032", or what else ends it.
 fn until(until: Until) -> String {
     match until {
-        Until::Day(_) | Until::Moment(_) => format!("until {}", until.words()),
-        Until::NextCrop => "as long as this crop stands".to_owned(),
-        Until::Harvest(_) => "until after the harvest".to_owned(),
-        Until::Open => "see the label for how long".to_owned(),
+        Until::Day(_) | Until::Moment(_) => t!("fields-until", until = until.words()),
+        Until::NextCrop => t!("fields-as-long-as-this-crop-stands").to_owned(),
+        Until::Harvest(_) => t!("fields-until-after-the-harvest").to_owned(),
+        Until::Open => t!("fields-see-the-label-for-how-long").to_owned(),
     }
 }
 
 /// Leads to a record, by its day.
 fn record(ui: &mut Ui, farm: &Farm, id: &Id, open: &mut Option<Id>) {
     let Some(record) = farm.records.get(id) else { return };
-    let name = format!("Open the record {} of {}", record.name, record.date);
+    let name = t!("fields-open-the-record-of", name = record.name, date = record.date);
     if boxes::act(ui, &short_date(record.date)).accessible_name(name).on_hover_text(&record.name).clicked() {
         *open = Some(id.clone());
     }
@@ -62,10 +63,9 @@ fn record(ui: &mut Ui, farm: &Farm, id: &Id, open: &mut Option<Id>) {
 
 /// Which crops may follow.
 pub(super) fn following(ui: &mut Ui, following: &Following, field: &Field, open: &mut Option<Id>) {
-    ui.label(look::heading("What may follow, by the plant-back times of what it got"));
+    ui.label(look::heading(t!("fields-what-may-follow-by-the-plant")));
     if following.crops.is_empty() {
-        let words =
-            "No label of what it got names a following crop, as typed, and no next crop is typed for the field.";
+        let words = t!("fields-no-label-of-what-it-got");
         lists::empty(ui, words);
     }
     for next in &following.crops {
@@ -79,20 +79,22 @@ pub(super) fn following(ui: &mut Ui, following: &Following, field: &Field, open:
                 first_day(ui, next, open);
                 if !next.silent.is_empty() {
                     let (labels, name) = if next.silent.len() == 1 { ("label", "does") } else { ("labels", "do") };
-                    let words = format!("the {labels} of {} {name} not name it, as typed", next.silent.join(", "));
+                    let words = t!(
+                        "fields-the-of-not-name-it-as",
+                        labels = labels,
+                        silent = next.silent.join(", "),
+                        name = name
+                    );
                     mark::line(ui, tankard_core::finding::Level::Check, &words);
                 }
             });
         });
     }
     if field.next_crop.trim().is_empty() && !following.crops.is_empty() {
-        boxes::say(ui, "Type the next crop under \"As typed\" to have it stand first.");
+        boxes::say(ui, t!("fields-type-the-next-crop-under-as"));
     }
     if !following.untyped.is_empty() {
-        let words = format!(
-            "No plant-back time is typed of {}, which it had in the last 12 months",
-            following.untyped.join(", ")
-        );
+        let words = t!("fields-no-plant-back-time-is-typed", untyped = following.untyped.join(", "));
         mark::line(ui, tankard_core::finding::Level::Check, &words);
     }
 }
@@ -100,14 +102,14 @@ pub(super) fn following(ui: &mut Ui, following: &Following, field: &Field, open:
 fn first_day(ui: &mut Ui, next: &NextCrop, open: &mut Option<Id>) {
     let Some(because) = &next.because else {
         let is_told = next.silent.is_empty();
-        ui.label(if is_told { "may be planted now" } else { "no limit that is typed keeps it off" });
+        ui.label(if is_told { t!("fields-may-be-planted-now") } else { t!("fields-no-limit-that-is-typed-keeps") });
         return;
     };
     ui.horizontal_wrapped(|ui| {
         let day = Until::Day(because.until).words();
-        ui.label(look::strong(format!("not before {day}")));
+        ui.label(look::strong(t!("fields-not-before", day = day)));
         ui.label(look::soft(ui, reason(because)));
-        let name = format!("Open the record of {} for {}", because.sprayed, next.crop);
+        let name = t!("fields-open-the-record-of-for", sprayed = because.sprayed, crop = next.crop);
         if boxes::act(ui, &short_date(because.sprayed)).accessible_name(name).clicked() {
             *open = Some(because.record.clone());
         }
@@ -115,5 +117,5 @@ fn first_day(ui: &mut Ui, next: &NextCrop, open: &mut Option<Id>) {
 }
 
 fn reason(because: &Because) -> String {
-    format!("{} months; label of {}, as typed; sprayed on", because.months, because.at)
+    t!("fields-months-label-of-as-typed-sprayed", months = because.months, at = because.at)
 }

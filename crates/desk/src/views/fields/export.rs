@@ -1,6 +1,7 @@
 //! Boundaries out of the farm: as GeoJSON for other programs, and a pass as task data for the terminal in the cab.
 
 use std::path::Path;
+use tankard_core::t;
 
 use egui::Context;
 use tankard_core::farm::Id;
@@ -21,9 +22,7 @@ fn drawn(desk: &Desk) -> Vec<Id> {
 /// Asks where the boundaries are to be saved, where there are any.
 pub(crate) fn ask_boundaries(desk: &mut Desk, ctx: &Context) {
     if drawn(desk).is_empty() {
-        desk.tell_problem(
-            "No field has a boundary and nothing is drawn among the fields, so there is nothing to export",
-        );
+        desk.tell_problem(t!("fields-no-field-has-a-boundary-and"));
         return;
     }
     let path = desk.beside("geojson");
@@ -35,17 +34,17 @@ pub fn save_boundaries(desk: &mut Desk, path: &Path) {
     let path = if path.extension().is_some() { path.to_owned() } else { path.with_extension("geojson") };
     let ids = drawn(desk);
     let (snapshot, asked) = (desk.document.snapshot(), desk.moment());
-    let what = count(ids.len(), "boundary or surrounding", "boundaries and surroundings");
+    let what = count(ids.len(), t!("fields-boundary-or-surrounding"), t!("fields-boundaries-and-surroundings"));
     let to = path.clone();
     desk.start(
-        Task::writing(&path, "The boundaries were not saved"),
+        Task::writing(&path, t!("fields-the-boundaries-were-not-saved")),
         move |going| {
             let text = write_geojson(&snapshot.into_farm(), &ids);
             put(&to, text.as_bytes(), going)
         },
         move |desk, ()| {
             let since = desk.since(asked);
-            desk.tell(format!("{what} saved as {}{since}", path.display()));
+            desk.tell(t!("fields-saved-as", what = what, path = path.display(), since = since));
         },
     );
 }
@@ -64,7 +63,7 @@ fn pass(desk: &Desk) -> Option<Id> {
 /// Asks where the chosen pass is to be saved, where there is one that may be.
 pub(crate) fn ask_task_data(desk: &mut Desk, ctx: &Context) {
     let Some(id) = pass(desk) else {
-        desk.tell_problem("The farm has no pass yet; plan one in Tank loads first");
+        desk.tell_problem(t!("fields-the-farm-has-no-pass-yet"));
         return;
     };
     match write_taskdata(desk.document.farm(), &id) {
@@ -72,7 +71,7 @@ pub(crate) fn ask_task_data(desk: &mut Desk, ctx: &Context) {
             let path = desk.beside_as(&id, "-taskdata.zip");
             desk.ask_file(Purpose::SaveTaskData, path, ctx);
         }
-        Err(why) => desk.tell_problem(format!("No task data of \"{}\": {why}", name(desk, &id))),
+        Err(why) => desk.tell_problem(t!("fields-no-task-data-of", name = name(desk, &id), why = why)),
     }
 }
 
@@ -88,7 +87,7 @@ pub fn save_task_data(desk: &mut Desk, path: &Path) {
     let (snapshot, asked) = (desk.document.snapshot(), desk.moment());
     let (name, to) = (name(desk, &id), path.clone());
     desk.start(
-        Task::writing(&path, "The task data was not saved"),
+        Task::writing(&path, t!("fields-the-task-data-was-not-saved")),
         move |going| {
             let task = write_taskdata(&snapshot.into_farm(), &id).map_err(Failed::Because)?;
             let notes = task.notes.clone();
@@ -97,7 +96,8 @@ pub fn save_task_data(desk: &mut Desk, path: &Path) {
             Ok(notes)
         },
         move |desk, notes| {
-            let words = format!("\"{name}\" saved as {}{}", path.display(), desk.since(asked));
+            let words =
+                t!("fields-name-saved-as-path-since", name = name, path = path.display(), since = desk.since(asked));
             if notes.is_empty() {
                 desk.tell(words);
             } else {

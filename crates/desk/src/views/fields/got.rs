@@ -8,6 +8,7 @@ use tankard_core::quantity::Quantity;
 use tankard_core::season::field::{CropYear, Sprayed};
 use tankard_core::season::review::words::again;
 use tankard_core::season::review::{FieldGroups, GroupRow};
+use tankard_core::t;
 
 use crate::look;
 use crate::parts::{boxes, lists, mark};
@@ -22,21 +23,22 @@ const YEAR: f32 = 52.0;
 
 /// The crops, the latest year first.
 pub(super) fn crops(ui: &mut Ui, years: &[CropYear]) {
-    ui.label(look::heading("Crops by year"));
+    ui.label(look::heading(t!("fields-crops-by-year")));
     if years.is_empty() {
-        lists::empty(ui, "No crop is typed, and no record or closed season names one.");
+        lists::empty(ui, t!("fields-no-crop-is-typed-and-no"));
     }
     for year in years {
         ui.horizontal(|ui| {
             boxes::slot(ui, 60.0, |ui| ui.label(year.year.to_string()));
             let crops: Vec<&str> = year.crops.iter().map(|(crop, _)| crop.as_str()).collect();
             let from: Vec<&str> = year.crops.iter().map(|(_, from)| from.name()).collect();
-            let crops = if crops.is_empty() { "crop not typed".to_owned() } else { crops.join(", then ") };
+            let crops =
+                if crops.is_empty() { t!("fields-crop-not-typed").to_owned() } else { crops.join(t!("fields-then")) };
             ui.label(crops);
             let records = match year.records {
-                0 => "no record".to_owned(),
-                1 => "1 record".to_owned(),
-                many => format!("{many} records"),
+                0 => t!("fields-no-record").to_owned(),
+                1 => t!("fields-1-record").to_owned(),
+                many => t!("fields-records", many = many),
             };
             let from = if from.is_empty() { records } else { format!("{}; {records}", from.join(", ")) };
             ui.label(look::soft(ui, from));
@@ -51,9 +53,9 @@ fn name(kind: ProductKind, group: &str) -> String {
 
 /// The groups by season; what came again too soon carries the triangle of a Check.
 pub(super) fn groups(ui: &mut Ui, groups: Option<&FieldGroups>) {
-    ui.label(look::heading("Resistance groups by season"));
+    ui.label(look::heading(t!("fields-resistance-groups-by-season")));
     let Some(groups) = groups else {
-        lists::empty(ui, "No record of it holds a product with a resistance group.");
+        lists::empty(ui, t!("fields-no-record-of-it-holds-a"));
         return;
     };
     let mut years: Vec<i16> = groups.rows.iter().flat_map(|row| row.years.iter().map(|(year, _)| *year)).collect();
@@ -97,7 +99,10 @@ fn repeats(ui: &mut Ui, row: &GroupRow) {
         ui.spacing_mut().item_spacing.x = 4.0;
         ui.add_space(look::GRID);
         mark::show(ui, Level::Check);
-        ui.add(Label::new(look::soft(ui, format!("{} came {}", name(row.kind, &row.group), all.join("; ")))).wrap());
+        ui.add(
+            Label::new(look::soft(ui, t!("fields-came", name = name(row.kind, &row.group), all = all.join("; "))))
+                .wrap(),
+        );
     });
 }
 
@@ -111,15 +116,15 @@ fn sources(ui: &mut Ui, groups: &FieldGroups) {
         }
     }
     for source in said {
-        ui.add(Label::new(look::soft(ui, format!("By: {source}"))).wrap());
+        ui.add(Label::new(look::soft(ui, t!("fields-by", source = source))).wrap());
     }
 }
 
 /// The records, the latest first.
 pub(super) fn sprayed(ui: &mut Ui, sprayed: &[Sprayed], farm: &Farm, open: &mut Option<Id>) {
-    ui.label(look::heading("What it got"));
+    ui.label(look::heading(t!("fields-what-it-got")));
     if sprayed.is_empty() {
-        lists::empty(ui, "Nothing is recorded on it yet.");
+        lists::empty(ui, t!("fields-nothing-is-recorded-on-it-yet"));
     }
     for (at, one) in sprayed.iter().take(SHOWN).enumerate() {
         if at > 0 {
@@ -129,14 +134,14 @@ pub(super) fn sprayed(ui: &mut Ui, sprayed: &[Sprayed], farm: &Farm, open: &mut 
     }
     let older = sprayed.len().saturating_sub(SHOWN);
     if older > 0 {
-        ui.label(look::soft(ui, format!("{older} older ones stand in the season log")));
+        ui.label(look::soft(ui, t!("fields-older-ones-stand-in-the-season", older = older)));
     }
 }
 
 fn record(ui: &mut Ui, sprayed: &Sprayed, farm: &Farm, open: &mut Option<Id>) {
     ui.horizontal(|ui| {
         boxes::slot(ui, 110.0, |ui| ui.label(short_date(sprayed.date)));
-        let name = format!("Open the record {} of {}", sprayed.name, sprayed.date);
+        let name = t!("fields-open-the-record-of", name = sprayed.name, date = sprayed.date);
         if boxes::act(ui, &sprayed.name).accessible_name(name).clicked() {
             *open = Some(sprayed.record.clone());
         }
@@ -165,7 +170,7 @@ fn record(ui: &mut Ui, sprayed: &Sprayed, farm: &Farm, open: &mut Option<Id>) {
                 let words = name(*kind, group);
                 if *again {
                     mark::show(ui, Level::Check);
-                    ui.label(look::soft(ui, format!("{words} again")).color(look::colours(ui).check));
+                    ui.label(look::soft(ui, t!("fields-again", words = words)).color(look::colours(ui).check));
                 } else {
                     ui.label(look::soft(ui, words));
                 }

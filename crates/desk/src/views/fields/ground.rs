@@ -5,60 +5,62 @@ use tankard_core::farm::{AreaFrom, Farm, Field, Gateway, Id, Pass, Shape};
 use tankard_core::ground;
 use tankard_core::plausible::{self, Slot};
 use tankard_core::quantity::Quantity;
+use tankard_core::t;
 
 use crate::look;
 use crate::parts::{boxes, findings, offers};
 
 /// Shows what is typed of the ground.
 pub(super) fn show(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
-    ui.label(look::heading("Ground"));
+    ui.label(look::heading(t!("fields-ground")));
     ui.spacing_mut().item_spacing.y = 2.0;
     areas(ui, id, field, farm);
-    boxes::row(ui, "stays unsprayed", |ui| {
-        boxes::quantity_or_none(ui, "Area that stays unsprayed", &mut field.unsprayed, look::BOX);
-        offers::at_box(ui, "Area that stays unsprayed", &Slot::Unsprayed(id.clone()));
+    boxes::row(ui, t!("fields-stays-unsprayed"), |ui| {
+        boxes::quantity_or_none(ui, t!("fields-area-that-stays-unsprayed"), &mut field.unsprayed, look::BOX);
+        offers::at_box(ui, t!("fields-area-that-stays-unsprayed"), &Slot::Unsprayed(id.clone()));
         boxes::understood(ui, field.unsprayed.as_ref(), farm.units);
-        ui.label(look::soft(ui, "buffers, waterways, wet spots"));
+        ui.label(look::soft(ui, t!("fields-buffers-waterways-wet-spots")));
     });
-    boxes::row(ui, "strips to what is drawn", |ui| {
+    boxes::row(ui, t!("fields-strips-to-what-is-drawn"), |ui| {
         let all = [false, true];
         let say = |within: &bool| {
-            if *within { "are part of what stays unsprayed" } else { "are left out beside it" }.to_owned()
+            if *within { t!("fields-are-part-of-what-stays-unsprayed") } else { t!("fields-are-left-out-beside-it") }
+                .to_owned()
         };
-        boxes::choice(ui, "Strips to what is drawn", &mut field.strips_in_unsprayed, &all, say, 240.0);
+        boxes::choice(ui, t!("fields-strips-to-what-is-drawn-351"), &mut field.strips_in_unsprayed, &all, say, 240.0);
     });
     boxes::row(ui, "soil", |ui| {
-        let hint = "silt loam, 2.4 % organic matter, pH 6.3";
-        boxes::text_or_empty(ui, "Soil", &mut field.soil, 320.0, hint);
+        let hint = t!("fields-silt-loam-2-4-organic-matter");
+        boxes::text_or_empty(ui, t!("fields-soil"), &mut field.soil, 320.0, hint);
     });
     gateways(ui, field);
     differs(ui, id, field, farm);
 }
 
 fn areas(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
-    let name = format!("Stated area of {}", field.name);
-    boxes::row(ui, "stated area", |ui| {
+    let name = t!("fields-stated-area-of", name = field.name);
+    boxes::row(ui, t!("fields-stated-area"), |ui| {
         boxes::quantity(ui, &name, &mut field.area, look::BOX);
         offers::at_box(ui, &name, &Slot::Area(id.clone()));
         boxes::understood(ui, Some(&field.area), farm.units);
-        ui.label(look::soft(ui, "tilled, insured, claimed"));
+        ui.label(look::soft(ui, t!("fields-tilled-insured-claimed")));
     });
     let measured = field.boundary.as_ref().map(Shape::area);
-    boxes::row(ui, "from the boundary", |ui| match measured {
+    boxes::row(ui, t!("fields-from-the-boundary"), |ui| match measured {
         Some(area) => {
             ui.label(area.show(farm.units));
             ui.label(look::soft(ui, difference(field, farm)));
         }
         None => {
-            ui.label(look::soft(ui, "no boundary yet: draw it on the map, or import one"));
+            ui.label(look::soft(ui, t!("fields-no-boundary-yet-draw-it-on")));
         }
     });
-    boxes::row(ui, "plans go by", |ui| {
+    boxes::row(ui, t!("fields-plans-go-by"), |ui| {
         if measured.is_some() || field.area_from == AreaFrom::Boundary {
-            let say = |from: &AreaFrom| format!("the area {}", from.name()).replace("area stated", "stated area");
-            boxes::choice(ui, "Which area plans go by", &mut field.area_from, &AreaFrom::ALL, say, 200.0);
+            let say = |from: &AreaFrom| t!("fields-the-area", from = from.name()).replace("area stated", "stated area");
+            boxes::choice(ui, t!("fields-which-area-plans-go-by"), &mut field.area_from, &AreaFrom::ALL, say, 200.0);
         } else {
-            ui.label("the stated area");
+            ui.label(t!("fields-the-stated-area"));
         }
     });
 }
@@ -70,9 +72,14 @@ fn difference(field: &Field, farm: &Farm) -> String {
     let by = if measured.exceeds(stated) { measured - stated } else { stated - measured };
     match measured.ratio(stated) {
         Some(ratio) if (ratio - 1.0).abs() >= 0.0005 => {
-            format!("{} or {:.1} % {word} than stated", by.show(farm.units), (ratio - 1.0).abs() * 100.0)
+            t!(
+                "fields-or-than-stated",
+                by = by.show(farm.units),
+                ratio = format_args!("{:.1}", (ratio - 1.0).abs() * 100.0),
+                word = word
+            )
         }
-        Some(_) => "as much as stated".to_owned(),
+        Some(_) => t!("fields-as-much-as-stated").to_owned(),
         None => String::new(),
     }
 }
@@ -116,7 +123,7 @@ fn gateways(ui: &mut Ui, field: &mut Field) {
     }
     if field.gateways.is_empty() {
         boxes::row(ui, "gateways", |ui| {
-            ui.label(look::soft(ui, "none yet: set them on the map, or import them"));
+            ui.label(look::soft(ui, t!("fields-none-yet-set-them-on-the")));
         });
     }
     if let Some(at) = out {

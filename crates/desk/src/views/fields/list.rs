@@ -6,6 +6,7 @@ use tankard_core::loads::card::short_date;
 use tankard_core::plausible::Slot;
 use tankard_core::quantity::{Area, AsTyped, Quantity, Units};
 use tankard_core::season::Log;
+use tankard_core::t;
 
 use crate::app::Desk;
 use crate::command::Command;
@@ -20,16 +21,16 @@ const STAGE: f32 = 84.0;
 /// Shows the list.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     ui.horizontal(|ui| {
-        boxes::find(ui, "Find a field or crop", &mut desk.fields.find, 220.0);
+        boxes::find(ui, t!("fields-find-a-field-or-crop"), &mut desk.fields.find, 220.0);
         let farm = desk.document.farm();
         let total: Area = farm.fields.values().map(|field| field.area.value()).sum();
         ui.label(look::soft(
             ui,
-            format!(
-                "{} field{}, {}",
-                farm.fields.len(),
-                if farm.fields.len() == 1 { "" } else { "s" },
-                total.show(farm.units)
+            t!(
+                "fields-field",
+                fields = farm.fields.len(),
+                which = if farm.fields.len() == 1 { "yes" } else { "no" },
+                total = total.show(farm.units)
             ),
         ));
     });
@@ -62,11 +63,11 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
         }
     });
     if shown.is_empty() && !wanted.is_empty() {
-        lists::empty(ui, "No field is like that.");
+        lists::empty(ui, t!("fields-no-field-is-like-that"));
     }
     ui.add_space(6.0);
     ui.horizontal(|ui| {
-        if boxes::act(ui, "+ Add a field").clicked() {
+        if boxes::act(ui, t!("fields-add-a-field")).clicked() {
             add(desk);
         }
         ui.add_space(look::GRID);
@@ -100,7 +101,7 @@ fn row(desk: &mut Desk, ui: &mut Ui, id: &Id) {
         ui.set_min_size(Vec2::new(ui.available_width(), look::ROW + 6.0));
         ui.spacing_mut().item_spacing.x = 6.0;
         ui.add_space(8.0);
-        let name = boxes::plain(ui, "Name of the field", &mut field.name, NAME, chosen, "name");
+        let name = boxes::plain(ui, t!("fields-name-of-the-field"), &mut field.name, NAME, chosen, "name");
         if desk.fields.fresh.as_ref() == Some(id) {
             // A field that was just added is named first.
             desk.fields.fresh = None;
@@ -108,20 +109,21 @@ fn row(desk: &mut Desk, ui: &mut Ui, id: &Id) {
             name.scroll_to_me(None);
         }
         let mut focused = name.has_focus();
-        let area = format!("Area of {}", field.name);
+        let area = t!("fields-area-of", name = field.name);
         boxes::quantity(ui, &area, &mut field.area, AREA);
         offers::at_box(ui, &area, &Slot::Area(id.clone()));
+        focused |= boxes::plain(ui, &t!("fields-crop-of", name = before.name), &mut field.crop, CROP, false, "crop")
+            .has_focus();
         focused |=
-            boxes::plain(ui, &format!("Crop of {}", before.name), &mut field.crop, CROP, false, "crop").has_focus();
-        focused |=
-            boxes::plain(ui, &format!("Stage of {}", before.name), &mut field.stage, STAGE, false, "stage").has_focus();
+            boxes::plain(ui, &t!("fields-stage-of", name = before.name), &mut field.stage, STAGE, false, "stage")
+                .has_focus();
         let room = Vec2::new(ui.available_width(), look::ROW);
         let open = ui
             .allocate_ui_with_layout(room, egui::Layout::left_to_right(egui::Align::Center), |ui| {
                 ui.add(Label::new(look::soft(ui, passes)).truncate().sense(Sense::click()))
             })
             .inner;
-        let open = open.accessible_name(format!("Open {}", before.name));
+        let open = open.accessible_name(t!("fields-open", name = before.name));
         focused || open.clicked() || open.has_focus()
     });
     let rect = inner.response.rect;
@@ -161,9 +163,9 @@ fn passes_of(farm: &Farm, log: &Log, id: &Id, today: jiff::civil::Date) -> Strin
         .filter(|date| *date >= today || last.is_none_or(|last| *date > last))
         .min();
     match (last, next) {
-        (Some(last), Some(next)) => format!("{}; next {}", day(last), day(next)),
+        (Some(last), Some(next)) => t!("fields-next", last = day(last), next = day(next)),
         (Some(last), None) => day(last),
-        (None, Some(next)) => format!("next {}", day(next)),
+        (None, Some(next)) => t!("fields-next-next", next = day(next)),
         (None, None) => "–".to_owned(),
     }
 }
@@ -191,16 +193,16 @@ fn acts(desk: &mut Desk, ui: &mut Ui) {
         let passes = farm.passes.values().filter(|pass| pass.fields.contains(&id)).count();
         let used = match passes {
             0 => String::new(),
-            1 => " One pass goes there.".to_owned(),
-            many => format!(" {many} passes go there."),
+            1 => t!("fields-one-pass-goes-there").to_owned(),
+            many => t!("fields-passes-go-there", many = many),
         };
         ui.horizontal(|ui| {
-            ui.label(format!("Remove {name}?{used}"));
-            if ui.button("Remove it").clicked() {
+            ui.label(t!("fields-remove", name = name, used = used));
+            if ui.button(t!("fields-remove-it")).clicked() {
                 desk.fields.removing = false;
                 apply(desk, lists::Act::Remove, &id);
             }
-            if ui.button("Keep it").clicked() {
+            if ui.button(t!("fields-keep-it")).clicked() {
                 desk.fields.removing = false;
             }
         });
@@ -217,7 +219,7 @@ fn apply(desk: &mut Desk, act: lists::Act, id: &str) {
     let mut next = None;
     desk.document.edit(|farm| {
         next = lists::apply(act, &mut farm.fields, id, |field| {
-            field.name = format!("{} (copy)", field.name);
+            field.name = t!("fields-copy", name = field.name);
             field.name.clone()
         });
         if act == lists::Act::Remove {

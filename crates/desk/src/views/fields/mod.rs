@@ -1,5 +1,6 @@
 //! Fields: a list with area, crop, stage, last pass and next limit, edited in the row; beside it the chosen field's page.
 
+use tankard_core::t;
 mod barred;
 pub mod export;
 mod got;
@@ -69,12 +70,17 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         .resizable(false)
         .frame(Frame::new().inner_margin(Margin { left: 14, right: 10, top: 10, bottom: 8 }))
         .show(ui, |ui| list::show(desk, ui));
-    CentralPanel::default().frame(Frame::new().inner_margin(Margin { left: 16, right: 16, top: 10, bottom: 10 })).show(ui, |ui| {
-        if map::tabs(desk, ui) {
-            map::show(desk, ui);
-        } else if let Some(id) = desk.fields.chosen.clone() { page::show(desk, ui, &id) } else {
-            ui.label(look::title("No field yet"));
-            lists::empty(ui, "Add the first one at the left with its name and area, such as \"74.6 ac\" or \"30.2 ha\"; then its crop and stage.");
-        }
-    });
+    CentralPanel::default().frame(Frame::new().inner_margin(Margin { left: 16, right: 16, top: 10, bottom: 10 })).show(
+        ui,
+        |ui| {
+            if map::tabs(desk, ui) {
+                map::show(desk, ui);
+            } else if let Some(id) = desk.fields.chosen.clone() {
+                page::show(desk, ui, &id)
+            } else {
+                ui.label(look::title(t!("fields-no-field-yet")));
+                lists::empty(ui, t!("fields-add-the-first-one-at-the"));
+            }
+        },
+    );
 }

@@ -4,6 +4,7 @@ use egui::{Label, Ui};
 use tankard_core::farm::{Farm, Field, Neighbour};
 use tankard_core::ground;
 use tankard_core::quantity::Quantity;
+use tankard_core::t;
 
 use crate::look;
 use crate::parts::boxes;
@@ -11,7 +12,7 @@ use crate::views::tank_loads::cell;
 
 /// Shows both.
 pub(super) fn show(ui: &mut Ui, field: &mut Field, farm: &Farm) {
-    ui.label(look::heading("Neighbours that matter"));
+    ui.label(look::heading(t!("fields-neighbours-that-matter")));
     let mut remove = None;
     for (at, neighbour) in field.neighbours.iter_mut().enumerate() {
         ui.push_id(("neighbour", at), |ui| {
@@ -33,9 +34,9 @@ pub(super) fn show(ui: &mut Ui, field: &mut Field, farm: &Farm) {
     let drawn = ground::around(farm, field);
     if field.neighbours.is_empty() {
         let words = if drawn.is_empty() {
-            "None is typed. Creeks, wells, homes, hives, sensitive crops belong here."
+            t!("fields-none-is-typed-creeks-wells-homes")
         } else {
-            "None is typed beside what is drawn."
+            t!("fields-none-is-typed-beside-what-is")
         };
         ui.label(look::soft(ui, words));
     }
@@ -45,15 +46,18 @@ pub(super) fn show(ui: &mut Ui, field: &mut Field, farm: &Farm) {
                 ui.add(Label::new(&around.drawn.name).truncate());
             });
             let distance = if around.distance.is_zero() {
-                "at its edge".to_owned()
+                t!("fields-at-its-edge").to_owned()
             } else {
-                format!("{} from the edge", around.distance.show(farm.units))
+                t!("fields-from-the-edge", distance = around.distance.show(farm.units))
             };
             let side = ground::side_of(&around.directions);
-            ui.label(look::soft(ui, format!("{}, {side}, {distance}; drawn", around.drawn.kind.name())));
+            ui.label(look::soft(
+                ui,
+                t!("fields-drawn", kind = around.drawn.kind.name(), side = side, distance = distance),
+            ));
         });
     }
-    if boxes::act(ui, "+ Add a neighbour").clicked() {
+    if boxes::act(ui, t!("fields-add-a-neighbour")).clicked() {
         field.neighbours.push(Neighbour::default());
     }
 }

@@ -7,6 +7,7 @@ use tankard_core::finding::{Level, Subject};
 use tankard_core::loads::card::short_date;
 use tankard_core::quantity::{AsTyped, Quantity};
 use tankard_core::season::field::FieldPage;
+use tankard_core::t;
 
 use super::{barred, got, ground, kept, neighbours, roads, typed};
 use crate::app::Desk;
@@ -60,7 +61,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &Id) {
 }
 
 fn head(desk: &mut Desk, ui: &mut Ui, field: &Field, known: &FieldPage) {
-    let name = if field.name.trim().is_empty() { "A field without a name" } else { &field.name };
+    let name = if field.name.trim().is_empty() { t!("fields-a-field-without-a-name-736") } else { &field.name };
     ui.add(egui::Label::new(look::title(name)).truncate());
     ui.add(egui::Label::new(look::soft(ui, sprayable(field, desk.document.farm()))).truncate());
     ui.add_space(2.0);
@@ -70,9 +71,9 @@ fn head(desk: &mut Desk, ui: &mut Ui, field: &Field, known: &FieldPage) {
         let may_not = if weighs == 0 { String::new() } else { format!(" ({weighs})") };
         let got = if known.sprayed.is_empty() { String::new() } else { format!(" ({})", known.sprayed.len()) };
         for (page, words) in [
-            (Page::Typed, "As typed".to_owned()),
-            (Page::MayNot, format!("What it may not get{may_not}")),
-            (Page::Got, format!("What it got{got}")),
+            (Page::Typed, t!("fields-as-typed").to_owned()),
+            (Page::MayNot, t!("fields-what-it-may-not-get", may_not = may_not)),
+            (Page::Got, t!("fields-what-it-got-got", got = got)),
         ] {
             if look::page(ui, &words, desk.fields.page == page).clicked() {
                 desk.fields.page = page;
@@ -86,11 +87,11 @@ fn head(desk: &mut Desk, ui: &mut Ui, field: &Field, known: &FieldPage) {
 fn as_of(ui: &mut Ui, now: DateTime, is_later: bool) {
     let day = short_date(now.date());
     let words = if is_later {
-        format!("As on the evening of {day}, the day of the last record of this farm.")
+        t!("fields-as-on-the-evening-of-the", day = day)
     } else {
-        format!("As on {day}, {}.", now.strftime("%H:%M"))
+        t!("fields-as-on-day-strftime", day = day, strftime = now.strftime("%H:%M"))
     };
-    ui.label(look::soft(ui, format!("{words} As typed from the labels; the label and local law govern.")));
+    ui.label(look::soft(ui, t!("fields-as-typed-from-the-labels-the", words = words)));
     ui.add_space(4.0);
 }
 
@@ -114,10 +115,14 @@ fn sprayable(field: &Field, farm: &Farm) -> String {
     let ground = field.ground();
     let unsprayed = field.unsprayed.as_ref().map(AsTyped::value);
     match unsprayed {
-        Some(unsprayed) if unsprayed.exceeds(ground) => "more stays unsprayed than there is; mend the areas".to_owned(),
+        Some(unsprayed) if unsprayed.exceeds(ground) => t!("fields-more-stays-unsprayed-than-there-is").to_owned(),
         Some(_) => {
-            format!("{}, of which {} can be sprayed", ground.show(farm.units), field.sprayable().show(farm.units))
+            t!(
+                "fields-of-which-can-be-sprayed",
+                ground = ground.show(farm.units),
+                sprayable = field.sprayable().show(farm.units)
+            )
         }
-        None => format!("{}, all of it to be sprayed", ground.show(farm.units)),
+        None => t!("fields-all-of-it-to-be-sprayed", ground = ground.show(farm.units)),
     }
 }

@@ -3,6 +3,7 @@
 use egui::Ui;
 use tankard_core::farm::{Farm, Id, Road};
 use tankard_core::quantity::{AsTyped, Length};
+use tankard_core::t;
 
 use crate::app::Desk;
 use crate::look;
@@ -11,7 +12,7 @@ use crate::views::tank_loads::cell;
 
 /// Shows the roads of a field, with a row to add one.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &Id) {
-    ui.label(look::heading("Roads to other fields"));
+    ui.label(look::heading(t!("fields-roads-to-other-fields")));
     let farm = desk.document.farm();
     let mut rows: Vec<Id> = farm.roads.iter().filter_map(|road| other_end(road, id)).cloned().collect();
     if let Some((from, to)) = &desk.fields.road
@@ -41,14 +42,15 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &Id) {
         }
     }
     if rows.is_empty() {
-        ui.label(look::soft(ui, "None is typed: from field to field the rig goes by way of the yard."));
+        ui.label(look::soft(ui, t!("fields-none-is-typed-from-field-to")));
     }
     let mut add = Id::new();
     let free: Vec<Id> = farm.fields.keys().filter(|other| *other != id && !rows.contains(other)).cloned().collect();
     if !free.is_empty() {
         let all: Vec<Id> = std::iter::once(Id::new()).chain(free).collect();
-        let say = |other: &Id| if other.is_empty() { "+ Add a road to…".to_owned() } else { name_of(farm, other) };
-        boxes::choice(ui, "Add a road to another field", &mut add, &all, say, 190.0);
+        let say =
+            |other: &Id| if other.is_empty() { t!("fields-add-a-road-to").to_owned() } else { name_of(farm, other) };
+        boxes::choice(ui, t!("fields-add-a-road-to-another-field"), &mut add, &all, say, 190.0);
     }
     if !add.is_empty() {
         desk.fields.road = Some((id.clone(), add));
@@ -70,7 +72,7 @@ fn other_end<'a>(road: &'a Road, id: &Id) -> Option<&'a Id> {
 }
 
 fn name_of(farm: &Farm, id: &Id) -> String {
-    farm.fields.get(id).map_or_else(|| format!("{id} (not on the farm)"), |field| field.name.clone())
+    farm.fields.get(id).map_or_else(|| t!("fields-not-on-the-farm", id = id), |field| field.name.clone())
 }
 
 /// Puts a road in the place of the one that was there; without a length there is none.

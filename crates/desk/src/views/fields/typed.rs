@@ -3,6 +3,7 @@
 use egui::Ui;
 use tankard_core::farm::{Farm, Field, Id, Resistant};
 use tankard_core::plausible::Slot;
+use tankard_core::t;
 
 use crate::look;
 use crate::parts::{boxes, offers};
@@ -10,44 +11,56 @@ use crate::parts::{boxes, offers};
 /// Shows crop, days and place.
 pub(super) fn form(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
     ui.spacing_mut().item_spacing.y = 2.0;
-    boxes::row(ui, "variety and traits", |ui| {
-        boxes::text(ui, "Variety and traits", &mut field.variety, 320.0);
+    boxes::row(ui, t!("fields-variety-and-traits"), |ui| {
+        boxes::text(ui, t!("fields-variety-and-traits-adf"), &mut field.variety, 320.0);
     });
     boxes::row(ui, "owner", |ui| {
-        boxes::text(ui, "Owner", &mut field.owner, 320.0);
+        boxes::text(ui, t!("fields-owner"), &mut field.owner, 320.0);
     });
     boxes::row(ui, "planted", |ui| {
-        boxes::date_or_none(ui, "Day of planting", &mut field.planted, look::BOX);
-        offers::at_box(ui, "Day of planting", &Slot::Planted(id.clone()));
+        boxes::date_or_none(ui, t!("fields-day-of-planting"), &mut field.planted, look::BOX);
+        offers::at_box(ui, t!("fields-day-of-planting"), &Slot::Planted(id.clone()));
     });
-    boxes::row(ui, "harvest or grazing from", |ui| {
-        boxes::date_or_none(ui, "Expected day of harvest", &mut field.harvest, look::BOX);
-        offers::at_box(ui, "Expected day of harvest", &Slot::Harvest(id.clone()));
-        ui.label(look::soft(ui, "harvest intervals are judged against it"));
+    boxes::row(ui, t!("fields-harvest-or-grazing-from"), |ui| {
+        boxes::date_or_none(ui, t!("fields-expected-day-of-harvest"), &mut field.harvest, look::BOX);
+        offers::at_box(ui, t!("fields-expected-day-of-harvest"), &Slot::Harvest(id.clone()));
+        ui.label(look::soft(ui, t!("fields-harvest-intervals-are-judged-against-it")));
     });
-    boxes::row(ui, "road from the yard", |ui| {
-        boxes::quantity_hinted(ui, "Road from the yard to the gate", &mut field.road, look::BOX, "not known");
+    boxes::row(ui, t!("fields-road-from-the-yard"), |ui| {
+        boxes::quantity_hinted(
+            ui,
+            t!("fields-road-from-the-yard-to-the"),
+            &mut field.road,
+            look::BOX,
+            t!("fields-not-known"),
+        );
         boxes::understood(ui, field.road.as_ref(), farm.units);
-        ui.label(look::soft(ui, "to its gate; for the time a pass takes"));
+        ui.label(look::soft(ui, t!("fields-to-its-gate-for-the-time")));
     });
     boxes::row(ui, "location", |ui| {
-        let hint = "section, township, range; or latitude, longitude";
-        boxes::text_or_empty(ui, "Location", &mut field.location, 320.0, hint);
+        let hint = t!("fields-section-township-range-or-latitude-longitude");
+        boxes::text_or_empty(ui, t!("fields-location"), &mut field.location, 320.0, hint);
     });
     boxes::row(ui, "parcel", |ui| {
-        boxes::text_or_empty(ui, "Parcel", &mut field.parcel, 320.0, "reference in the aid claim");
+        boxes::text_or_empty(
+            ui,
+            t!("fields-parcel"),
+            &mut field.parcel,
+            320.0,
+            t!("fields-reference-in-the-aid-claim"),
+        );
     });
-    boxes::row(ui, "next crop", |ui| {
-        boxes::text(ui, "Next crop", &mut field.next_crop, look::BOX);
+    boxes::row(ui, t!("fields-next-crop"), |ui| {
+        boxes::text(ui, t!("fields-next-crop-8c6"), &mut field.next_crop, look::BOX);
     });
     boxes::row(ui, "note", |ui| {
-        boxes::text(ui, "Note on the field", &mut field.note, 320.0);
+        boxes::text(ui, t!("fields-note-on-the-field"), &mut field.note, 320.0);
     });
 }
 
 /// Weeds that a resistance group no longer controls here.
 pub(super) fn resistant(ui: &mut Ui, field: &mut Field) {
-    ui.label(look::heading("Weeds that stand up to a group"));
+    ui.label(look::heading(t!("fields-weeds-that-stand-up-to-a")));
     let mut remove = None;
     for (at, resistant) in field.resistant.iter_mut().enumerate() {
         ui.push_id(("resistant", at), |ui| {
@@ -65,12 +78,9 @@ pub(super) fn resistant(ui: &mut Ui, field: &mut Field) {
         field.resistant.remove(at);
     }
     if field.resistant.is_empty() {
-        ui.label(look::soft(
-            ui,
-            "None is typed. A group that a weed here stands up to does not count as effective on it.",
-        ));
+        ui.label(look::soft(ui, t!("fields-none-is-typed-a-group-that")));
     }
-    if boxes::act(ui, "+ Add a resistant weed").clicked() {
+    if boxes::act(ui, t!("fields-add-a-resistant-weed")).clicked() {
         field.resistant.push(Resistant::default());
     }
 }

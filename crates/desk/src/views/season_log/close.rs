@@ -5,6 +5,7 @@ use indexmap::IndexMap;
 use tankard_core::farm::Id;
 use tankard_core::finding::Finding;
 use tankard_core::season::close;
+use tankard_core::t;
 
 use crate::app::Desk;
 use crate::look;
@@ -44,10 +45,12 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, mut form: Form) -> Option<Form>
     let frame = egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 8, bottom: 10 });
     Panel::bottom("close the season").frame(frame).show(ui, |ui| {
         ui.horizontal(|ui| {
-            if ui.button(format!("Close season {}", form.year)).clicked() {
+            if ui.button(t!("season-log-close-season", year = form.year)).clicked() {
                 done = Some(true);
             }
-            if ui.button("Leave it open").clicked() || ui.input(|input| input.key_pressed(egui::Key::Escape)) {
+            if ui.button(t!("season-log-leave-it-open")).clicked()
+                || ui.input(|input| input.key_pressed(egui::Key::Escape))
+            {
                 done = Some(false);
             }
         });
@@ -55,12 +58,8 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, mut form: Form) -> Option<Form>
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 4, bottom: 16 }).show(ui, |ui| {
             ui.set_max_width(760.0);
-            ui.label(look::title(format!("Close season {}", form.year)));
-            ui.label(
-                "Records, passes and cards stay in this file and can be looked up. What grew is kept with the season; each field \
-                 goes on with its next crop, and its stage, variety, planting and harvest are to be typed anew. The shed and all \
-                 settings stay as they are.",
-            );
+            ui.label(look::title(t!("season-log-close-season", year = form.year)));
+            ui.label(t!("season-log-records-passes-and-cards-stay-in"));
             if !form.told.1.is_empty() {
                 ui.add_space(look::GRID);
                 lead = findings::show(ui, &form.told.1);
@@ -68,9 +67,9 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, mut form: Form) -> Option<Form>
             ui.add_space(look::GRID);
             fields(desk, ui, &mut form);
             ui.add_space(look::GRID);
-            ui.label(look::soft(ui, "What the season taught, in words"));
+            ui.label(look::soft(ui, t!("season-log-what-the-season-taught-in-words")));
             let width = ui.available_width();
-            boxes::lines(ui, "What the season taught", &mut form.note, width, 3);
+            boxes::lines(ui, t!("season-log-what-the-season-taught"), &mut form.note, width, 3);
         });
     });
     if let Some(subject) = lead {
@@ -82,7 +81,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, mut form: Form) -> Option<Form>
         Some(true) => {
             let today = desk.now().date();
             desk.document.edit(|farm| *farm = close::close(farm, form.year, today, &form.crops, &form.note));
-            desk.tell(format!("Season {} is closed; undo opens it again", form.year));
+            desk.tell(t!("season-log-season-is-closed-undo-opens-it", year = form.year));
             None
         }
     }
@@ -94,7 +93,7 @@ fn fields(desk: &Desk, ui: &mut Ui, form: &mut Form) {
         return;
     }
     egui::Grid::new("crops of the next season").num_columns(3).spacing([16.0, 2.0]).show(ui, |ui| {
-        for text in ["field", "grew", "goes on with"] {
+        for text in ["field", "grew", t!("season-log-goes-on-with")] {
             ui.label(look::soft(ui, text));
         }
         ui.end_row();
@@ -105,7 +104,13 @@ fn fields(desk: &Desk, ui: &mut Ui, form: &mut Form) {
             });
             ui.label(if field.crop.trim().is_empty() { "–" } else { &field.crop });
             let crop = form.crops.entry(id.clone()).or_default();
-            boxes::text_or_empty(ui, &format!("Next crop on {}", field.name), crop, CROP, "not decided");
+            boxes::text_or_empty(
+                ui,
+                &t!("season-log-next-crop-on", name = field.name),
+                crop,
+                CROP,
+                t!("season-log-not-decided"),
+            );
             ui.end_row();
         }
     });

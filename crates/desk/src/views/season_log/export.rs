@@ -3,6 +3,7 @@
 use std::collections::HashSet;
 use std::path::Path;
 use std::rc::Rc;
+use tankard_core::t;
 
 use egui::containers::menu::MenuButton;
 use egui::{Button, Ui};
@@ -20,7 +21,7 @@ use crate::parts::boxes;
 
 /// "Export…" with its two forms, where there is something to export, and "Import…".
 pub(super) fn acts(desk: &mut Desk, ui: &mut Ui) {
-    if boxes::act(ui, "Import…").accessible_name("Import records…").clicked() {
+    if boxes::act(ui, t!("season-log-import")).accessible_name(t!("season-log-import-records")).clicked() {
         let suggested = desk.beside("csv").with_file_name("records.csv");
         desk.ask_file(Purpose::ReadRecords, suggested, ui.ctx());
     }
@@ -28,14 +29,14 @@ pub(super) fn acts(desk: &mut Desk, ui: &mut Ui) {
         return;
     }
     let mut wanted = None;
-    let button = Button::new(look::act(ui, "Export…")).frame(false);
+    let button = Button::new(look::act(ui, t!("season-log-export"))).frame(false);
     let (response, _) = MenuButton::from_button(button).ui(ui, |ui| {
         for (words, purpose) in [
-            ("CSV, for a spreadsheet…", Purpose::SaveRecords),
-            ("JSON, for a machine…", Purpose::SaveRecordsJson),
-            ("PDF, record book by field…", Purpose::SaveBookByField),
-            ("PDF, record book by date…", Purpose::SaveBookByDate),
-            ("PDF, each record on a page…", Purpose::SaveRecordPages),
+            (t!("season-log-csv-for-a-spreadsheet"), Purpose::SaveRecords),
+            (t!("season-log-json-for-a-machine"), Purpose::SaveRecordsJson),
+            (t!("season-log-pdf-record-book-by-field"), Purpose::SaveBookByField),
+            (t!("season-log-pdf-record-book-by-date"), Purpose::SaveBookByDate),
+            (t!("season-log-pdf-each-record-on-a-page"), Purpose::SaveRecordPages),
         ] {
             if ui.button(words).clicked() {
                 wanted = Some(purpose);
@@ -43,7 +44,7 @@ pub(super) fn acts(desk: &mut Desk, ui: &mut Ui) {
             }
         }
     });
-    response.accessible_name("Export what the list shows…");
+    response.accessible_name(t!("season-log-export-what-the-list-shows"));
     if let Some(purpose) = wanted {
         let suggested = match purpose {
             Purpose::SaveRecords => desk.beside("csv"),
@@ -65,7 +66,7 @@ pub fn save(desk: &mut Desk, purpose: Purpose, path: &Path) {
     let records = count(shown.len(), "record", "records");
     let to = path.clone();
     desk.start(
-        Task::writing(&path, "The records were not saved").counting("record", "records"),
+        Task::writing(&path, t!("season-log-the-records-were-not-saved")).counting("record", "records"),
         move |going| {
             let (farm, tell) = (snapshot.into_farm(), |done, of| going.tell(done, of));
             let shown: HashSet<&str> = shown.iter().map(String::as_str).collect();
@@ -81,7 +82,7 @@ pub fn save(desk: &mut Desk, purpose: Purpose, path: &Path) {
         },
         move |desk, ()| {
             let since = desk.since(asked);
-            desk.tell(format!("{records} saved as {}{since}", path.display()));
+            desk.tell(t!("season-log-saved-as", records = records, path = path.display(), since = since));
         },
     );
 }

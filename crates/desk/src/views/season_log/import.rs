@@ -3,6 +3,7 @@
 
 use std::path::Path;
 use std::sync::Arc;
+use tankard_core::t;
 
 use egui::{Label, Margin, ScrollArea, Ui};
 use tankard_core::farm::{Farm, Record};
@@ -133,7 +134,9 @@ pub fn read_file(desk: &mut Desk, path: &Path) {
     let asked = Asked { revision: desk.document.revision(), changes: 0, rows: FIRST_ROWS };
     let path = path.to_owned();
     desk.start(
-        Task::reading(&path, "The records were not read").counting("record", "records").in_place(LOOKING),
+        Task::reading(&path, t!("season-log-the-records-were-not-read"))
+            .counting("record", "records")
+            .in_place(LOOKING),
         move |going| {
             let unread = |error: &dyn std::fmt::Display| Failed::Because(format!("{error}: {}", path.display()));
             let mut what = if records_csv::is_own_file(&path) {
@@ -150,7 +153,7 @@ pub fn read_file(desk: &mut Desk, path: &Path) {
         |desk, coming| {
             let source = coming.source.clone();
             desk.season_log.import.coming = Some(coming);
-            desk.tell_where(View::SeasonLog, &format!("{source} is read"));
+            desk.tell_where(View::SeasonLog, &t!("season-log-is-read", source = source));
         },
     );
 }
@@ -161,9 +164,12 @@ fn look_again(desk: &mut Desk, coming: &mut Coming, rows: usize) {
     coming.asked = Asked { revision, changes: coming.asked.changes + 1, rows };
     let (snapshot, held, asked) = (desk.document.snapshot(), coming.what.held(), coming.asked);
     desk.start(
-        Task::looks(format!("Looking at {}", coming.source), "The records were not looked at")
-            .counting("record", "records")
-            .in_place(LOOKING),
+        Task::looks(
+            t!("season-log-looking-at", source = coming.source),
+            t!("season-log-the-records-were-not-looked-at"),
+        )
+        .counting("record", "records")
+        .in_place(LOOKING),
         move |going| Ok(held.look(&snapshot.into_farm(), rows, going)?),
         move |desk, looked| {
             let coming = desk.season_log.import.coming.as_mut();
@@ -193,7 +199,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     let mut is_done = false;
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         egui::Frame::new().inner_margin(Margin::symmetric(16, 10)).show(ui, |ui| {
-            ui.label(look::title(format!("Records from {}", coming.source)));
+            ui.label(look::title(t!("season-log-records-from", source = coming.source)));
             ui.add_space(4.0);
             look::sheet(ui).show(ui, |ui| {
                 ui.set_width(PAGE.min(ui.available_width()));
@@ -267,16 +273,19 @@ fn end(desk: &mut Desk, ui: &mut Ui, coming: &mut Coming) -> bool {
         };
         if !is_looked {
             if desk.is_at_work(LOOKING) {
-                ui.label(look::soft(ui, "The rows are being looked at…"));
-            } else if ui.button("Look at the rows again").clicked() {
+                ui.label(look::soft(ui, t!("season-log-the-rows-are-being-looked-at")));
+            } else if ui.button(t!("season-log-look-at-the-rows-again")).clicked() {
                 look_again(desk, coming, coming.asked.rows);
             }
         } else if let Some((rows, is_ready)) = whole {
-            let words = format!("Look at all {rows} rows");
+            let words = t!("season-log-look-at-all-rows", rows = rows);
             if ui.add_enabled(is_ready, egui::Button::new(words)).clicked() {
                 look_again(desk, coming, usize::MAX);
             }
-        } else if ui.add_enabled(number > 0, egui::Button::new(format!("Import {}", records_of(number)))).clicked() {
+        } else if ui
+            .add_enabled(number > 0, egui::Button::new(t!("season-log-import-number", number = records_of(number))))
+            .clicked()
+        {
             let mut entered = Vec::new();
             desk.document.edit(|farm| {
                 entered = match &coming.what {
@@ -284,14 +293,14 @@ fn end(desk: &mut Desk, ui: &mut Ui, coming: &mut Coming) -> bool {
                     What::Other { preview, .. } => records_import::enter(farm, &preview.records),
                 };
             });
-            desk.tell(format!("{} imported from {}", records_of(entered.len()), coming.source));
+            desk.tell(t!("season-log-imported-from", entered = records_of(entered.len()), source = coming.source));
             // Whatever the list showed, it shows what came.
             desk.season_log.filter.clear();
             desk.season_log.season = Season::All;
             desk.season_log.chosen = entered.into_iter().next();
             is_done = true;
         }
-        if boxes::act(ui, "Leave it").accessible_name("Leave the file").clicked() {
+        if boxes::act(ui, t!("season-log-leave-it")).accessible_name(t!("season-log-leave-the-file")).clicked() {
             is_done = true;
         }
     });
@@ -302,25 +311,25 @@ fn end(desk: &mut Desk, ui: &mut Ui, coming: &mut Coming) -> bool {
 fn own(ui: &mut Ui, reading: &Reading, meets: &[Meets], alike: &[String], as_new: &mut bool) {
     let of = |what: Meets| meets.iter().filter(|meets| **meets == what).count();
     let (new, same, another) = (of(Meets::Nothing), of(Meets::Same), of(Meets::Another));
-    ui.label(format!("{} in a file of exported records, {new} of them new.", records_of(meets.len())));
+    ui.label(t!("season-log-in-a-file-of-exported-records", meets = records_of(meets.len()), new = new));
     if same > 0 {
         let are = if same == 1 { "is" } else { "are" };
-        boxes::say(ui, &format!("{} {are} here already, word for word, and {are} passed over.", records_of(same)));
+        boxes::say(ui, &t!("season-log-here-already-word-for-word-and", same = records_of(same), are = are));
     }
     if another > 0 {
         ui.add_space(4.0);
         let have = if another == 1 { "has" } else { "have" };
-        let words = format!("{another} {have} the id of a record here that says something else");
+        let words = t!("season-log-the-id-of-a-record-here", another = another, have = have);
         mark::line(ui, Level::Check, &words);
-        ui.checkbox(as_new, "Take these as new records beside those that are here");
+        ui.checkbox(as_new, t!("season-log-take-these-as-new-records-beside"));
         if !*as_new {
             for (coming, _) in
                 reading.records.iter().zip(meets).filter(|(_, meets)| **meets == Meets::Another).take(FEW_RECORDS)
             {
-                boxes::say(ui, &format!("Line {}: left out, \"{}\" is another record here", coming.line, coming.id));
+                boxes::say(ui, &t!("season-log-line-left-out-is-another-record", line = coming.line, id = coming.id));
             }
             if another > FEW_RECORDS {
-                boxes::say(ui, &format!("and {} more", another - FEW_RECORDS));
+                boxes::say(ui, &t!("season-log-and-more", another = another - FEW_RECORDS));
             }
         }
     }
@@ -328,7 +337,7 @@ fn own(ui: &mut Ui, reading: &Reading, meets: &[Meets], alike: &[String], as_new
         mark::line(ui, Level::Check, &format!("{}.", capital(like)));
     }
     if alike.len() > FEW_RECORDS {
-        boxes::say(ui, &format!("and {} more look like one in the log", alike.len() - FEW_RECORDS));
+        boxes::say(ui, &t!("season-log-and-more-look-like-one-in", alike = alike.len() - FEW_RECORDS));
     }
     for note in &reading.notes {
         boxes::say(ui, &format!("{}.", capital(note)));
@@ -339,25 +348,24 @@ fn own(ui: &mut Ui, reading: &Reading, meets: &[Meets], alike: &[String], as_new
 fn other(ui: &mut Ui, preview: &Preview, mapping: &mut Mapping, of: Option<usize>) {
     ui.add_space(4.0);
     if let Some(rows) = of {
-        boxes::say(ui, &format!("The first {FIRST_ROWS} of {rows} rows are looked at while you choose."));
+        boxes::say(ui, &t!("season-log-the-first-of-rows-are-looked", first_rows = FIRST_ROWS, rows = rows));
     }
     for problem in &preview.to_choose {
         mark::line(ui, Level::Check, &format!("{}.", capital(problem)));
     }
     if preview.to_choose.is_empty() {
         let rows: usize = preview.records.iter().map(|coming| coming.lines.len()).sum();
-        let words = if rows == 1 { "1 line".to_owned() } else { format!("{rows} lines") };
+        let words = if rows == 1 { t!("season-log-1-line").to_owned() } else { t!("season-log-lines", rows = rows) };
         ui.label(match preview.records.len() {
-            0 => "No line of the file gives a record.".to_owned(),
-            number => format!("{} of {words}. Nothing enters the log before you import.", records_of(number)),
+            0 => t!("season-log-no-line-of-the-file-gives").to_owned(),
+            number => t!("season-log-of-nothing-enters-the-log-before", number = records_of(number), words = words),
         });
     }
     if preview.alike > 0 {
         let looks = if preview.alike == 1 { "looks" } else { "look" };
-        let words =
-            format!("{} {looks} like one in the log: the same day, field and product", records_of(preview.alike));
+        let words = t!("season-log-like-one-in-the-log-the", alike = records_of(preview.alike), looks = looks);
         mark::line(ui, Level::Check, &words);
-        ui.checkbox(&mut mapping.alike, "Take records that look like one in the log all the same");
+        ui.checkbox(&mut mapping.alike, t!("season-log-take-records-that-look-like-one"));
     }
     for note in &preview.notes {
         boxes::say(ui, &format!("{}.", capital(note)));
@@ -403,11 +411,18 @@ fn records(ui: &mut Ui, records: &[(u64, &Record)], from: &mut usize, units: Uni
     if records.len() > FEW_RECORDS {
         ui.horizontal_wrapped(|ui| {
             let last = (*from + FEW_RECORDS).min(records.len());
-            ui.label(look::soft(ui, format!("{} to {last} of {}", *from + 1, records.len())));
-            if boxes::act(ui, "Those before").accessible_name("Records before these").clicked() {
+            ui.label(look::soft(ui, t!("season-log-to-of", from = *from + 1, last = last, records = records.len())));
+            if boxes::act(ui, t!("season-log-those-before"))
+                .accessible_name(t!("season-log-records-before-these"))
+                .clicked()
+            {
                 *from = from.saturating_sub(FEW_RECORDS);
             }
-            if boxes::act(ui, "Those after").accessible_name("Records after these").clicked() && last < records.len() {
+            if boxes::act(ui, t!("season-log-those-after"))
+                .accessible_name(t!("season-log-records-after-these"))
+                .clicked()
+                && last < records.len()
+            {
                 *from += FEW_RECORDS;
             }
         });
@@ -416,15 +431,18 @@ fn records(ui: &mut Ui, records: &[(u64, &Record)], from: &mut usize, units: Uni
 
 /// The columns of the file, one a line, with their first texts, what they hold and in which unit.
 fn columns(ui: &mut Ui, table: &Table, mapping: &mut Mapping, shown: &mut Vec<usize>) {
-    ui.label(look::heading("What the columns hold"));
+    ui.label(look::heading(t!("season-log-what-the-columns-hold")));
     let gap = ui.spacing().item_spacing.x;
     let (holds_width, unit_width) = (168.0, 150.0);
     let room = (ui.available_width() - holds_width - unit_width - 3.0 * gap).max(200.0);
     let (name_width, texts_width) = (room * 0.4, room * 0.6);
     ui.horizontal(|ui| {
-        for (width, words) in
-            [(name_width, "column"), (texts_width, "its first lines"), (holds_width, "holds"), (unit_width, "unit")]
-        {
+        for (width, words) in [
+            (name_width, "column"),
+            (texts_width, t!("season-log-its-first-lines")),
+            (holds_width, "holds"),
+            (unit_width, "unit"),
+        ] {
             cell(ui, width, false, |ui| drop(ui.label(look::soft(ui, words))));
         }
     });
@@ -442,22 +460,26 @@ fn columns(ui: &mut Ui, table: &Table, mapping: &mut Mapping, shown: &mut Vec<us
     }
     let hidden = table.header.len() - shown.len();
     if hidden > 0 {
-        let words = if hidden == 1 { "Show 1 more column".to_owned() } else { format!("Show {hidden} more columns") };
+        let words = if hidden == 1 {
+            t!("season-log-show-1-more-column").to_owned()
+        } else {
+            t!("season-log-show-more-columns", hidden = hidden)
+        };
         if boxes::act(ui, &words).clicked() {
             *shown = (0..table.header.len()).collect();
         }
     }
     ui.add_space(4.0);
     ui.horizontal_wrapped(|ui| {
-        ui.label(look::soft(ui, "days with strokes"));
+        ui.label(look::soft(ui, t!("season-log-days-with-strokes")));
         let all: Vec<Option<DayOrder>> = std::iter::once(None).chain(DayOrder::ALL.map(Some)).collect();
-        let say = |order: &Option<DayOrder>| order.map_or("not said", DayOrder::name).to_owned();
-        boxes::choice(ui, "How days with strokes are written", &mut mapping.days, &all, say, 150.0);
+        let say = |order: &Option<DayOrder>| order.map_or(t!("season-log-not-said"), DayOrder::name).to_owned();
+        boxes::choice(ui, t!("season-log-how-days-with-strokes-are-written"), &mut mapping.days, &all, say, 150.0);
         ui.add_space(look::GRID);
-        ui.label(look::soft(ui, "figures are written"));
+        ui.label(look::soft(ui, t!("season-log-figures-are-written")));
         let all: Vec<Option<Comma>> = std::iter::once(None).chain(Comma::ALL.map(Some)).collect();
-        let say = |comma: &Option<Comma>| comma.map_or("not said", Comma::name).to_owned();
-        boxes::choice(ui, "How figures are written", &mut mapping.comma, &all, say, 150.0);
+        let say = |comma: &Option<Comma>| comma.map_or(t!("season-log-not-said"), Comma::name).to_owned();
+        boxes::choice(ui, t!("season-log-how-figures-are-written"), &mut mapping.comma, &all, say, 150.0);
     });
     boxes::hairline(ui);
 }
@@ -468,8 +490,8 @@ fn choices(ui: &mut Ui, table: &Table, mapping: &mut Mapping, (at, heading): (us
     let before = own.as_ref().map(|take| take.holds);
     let mut holds = before;
     let all: Vec<Option<Holds>> = std::iter::once(None).chain(Holds::ALL.map(Some)).collect();
-    let say = |holds: &Option<Holds>| holds.map_or("not taken", Holds::name).to_owned();
-    boxes::choice(ui, &format!("What \"{heading}\" holds"), &mut holds, &all, say, widths.0);
+    let say = |holds: &Option<Holds>| holds.map_or(t!("season-log-not-taken"), Holds::name).to_owned();
+    boxes::choice(ui, &t!("season-log-what-holds", heading = heading), &mut holds, &all, say, widths.0);
     let mut unit = own.as_ref().map(|take| take.unit.clone()).unwrap_or_default();
     match holds {
         Some(kept) if !kept.units().is_empty() => {
@@ -484,14 +506,14 @@ fn choices(ui: &mut Ui, table: &Table, mapping: &mut Mapping, (at, heading): (us
             }
             let beside = kept.unit_column().is_some_and(|column| mapping.of(column).is_some());
             let empty = if beside {
-                "from its column"
+                t!("season-log-from-its-column")
             } else if table.is_bare(at) {
                 "choose"
             } else {
-                "as written"
+                t!("season-log-as-written")
             };
             let say = |unit: &String| if unit.is_empty() { empty.to_owned() } else { unit.clone() };
-            boxes::choice(ui, &format!("Unit of \"{heading}\""), &mut unit, &all, say, widths.1);
+            boxes::choice(ui, &t!("season-log-unit-of", heading = heading), &mut unit, &all, say, widths.1);
         }
         _ => unit.clear(),
     }

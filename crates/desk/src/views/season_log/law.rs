@@ -4,6 +4,7 @@ use egui::{CollapsingHeader, Label, RichText, Ui};
 use jiff::civil::Date;
 use tankard_core::farm::{Farm, Record};
 use tankard_core::season::profile::{self, Dated, Kept, NOT_THE_LAW, Place, Row};
+use tankard_core::t;
 
 use crate::look;
 use crate::parts::{boxes, mark};
@@ -19,7 +20,7 @@ pub(super) fn still_open(ui: &mut Ui, farm: &Farm, record: &Record, today: Date)
         ui.spacing_mut().item_spacing.x = 4.0;
         mark::show(ui, level);
         ui.label(look::strong(level.word()).color(look::of_level(look::colours(ui), level)));
-        ui.label(format!("still open: {}", open.names.join(", ")));
+        ui.label(t!("season-log-still-open", names = open.names.join(", ")));
     });
     ui.add_space(look::GRID);
 }
@@ -29,8 +30,8 @@ pub(super) fn show(ui: &mut Ui, farm: &Farm, record: &mut Record, today: Date) {
     let all = profile::kept(farm, record);
     let dates = profile::dates(farm, record);
     let words = match farm.keeping.profiles.as_slice() {
-        [] => "the plain record; other profiles are chosen in the shed, Records",
-        _ => "the profiles are chosen in the shed, Records",
+        [] => t!("season-log-the-plain-record-other-profiles-are"),
+        _ => t!("season-log-the-profiles-are-chosen-in-the"),
     };
     ui.label(look::soft(ui, words));
     for kept in &all {
@@ -40,14 +41,11 @@ pub(super) fn show(ui: &mut Ui, farm: &Farm, record: &mut Record, today: Date) {
         });
     }
     if all.is_empty() {
-        ui.label(look::soft(
-            ui,
-            "No chosen profile speaks of this record: it holds no product that one of them asks for.",
-        ));
+        ui.label(look::soft(ui, t!("season-log-no-chosen-profile-speaks-of-this")));
     }
     if !dates.is_empty() {
         ui.add_space(look::GRID);
-        ui.label(look::strong("Days that follow"));
+        ui.label(look::strong(t!("season-log-days-that-follow")));
         for dated in &dates {
             day(ui, dated);
         }
@@ -62,14 +60,14 @@ fn one(ui: &mut Ui, kept: &Kept, record: &mut Record, today: Date) {
     let has_box = |row: &&Row| matches!(row.place, None | Some(Place::More(_)));
     let open: Vec<&Row> = kept.rows.iter().filter(|row| row.held.is_err()).collect();
     if open.is_empty() {
-        ui.label(look::soft(ui, "All that is asked for is there."));
+        ui.label(look::soft(ui, t!("season-log-all-that-is-asked-for-is")));
     }
     for row in open.iter().filter(|row| !has_box(row)) {
         ui.horizontal_wrapped(|ui| {
             ui.spacing_mut().item_spacing.x = 4.0;
             mark::show(ui, row.level(record.date, today));
             ui.label(row.lacks().unwrap_or_default()).on_hover_text(row.basis.to_string());
-            let place = if row.place == Some(Place::Keeping) { "in the shed, Records; " } else { "" };
+            let place = if row.place == Some(Place::Keeping) { t!("season-log-in-the-shed-records") } else { "" };
             ui.label(look::soft(ui, format!("{place}{}", due(row, today))));
         });
     }
@@ -102,7 +100,11 @@ fn one(ui: &mut Ui, kept: &Kept, record: &mut Record, today: Date) {
     if there.is_empty() {
         return;
     }
-    let words = format!("{} of {} are there", there.len(), kept.rows.iter().filter(|row| !has_box(row)).count());
+    let words = t!(
+        "season-log-of-are-there",
+        there = there.len(),
+        filter = kept.rows.iter().filter(|row| !has_box(row)).count()
+    );
     CollapsingHeader::new(RichText::new(words).color(look::colours(ui).soft)).id_salt("there").show(ui, |ui| {
         for (row, text) in there {
             ui.horizontal_wrapped(|ui| {
@@ -110,15 +112,15 @@ fn one(ui: &mut Ui, kept: &Kept, record: &mut Record, today: Date) {
                 ui.label(text);
             });
         }
-        boxes::say(ui, &format!("From: {}", kept.basis));
+        boxes::say(ui, &t!("season-log-from", basis = kept.basis));
     });
 }
 
 fn due(row: &Row, today: Date) -> String {
     match row.due {
-        Some(due) if due.day < today => format!("was due by {due}"),
-        Some(due) => format!("due by {due}"),
-        None => "by when is not known here".to_owned(),
+        Some(due) if due.day < today => t!("season-log-was-due-by", due = due),
+        Some(due) => t!("season-log-due-by", due = due),
+        None => t!("season-log-by-when-is-not-known-here").to_owned(),
     }
 }
 

@@ -6,6 +6,7 @@ use jiff::civil::Date;
 use tankard_core::farm::{Farm, Record};
 use tankard_core::quantity::{Area, Units};
 use tankard_core::season::profile::Open;
+use tankard_core::t;
 
 use super::listed::Listed;
 use super::seal;
@@ -51,7 +52,7 @@ enum What {
 }
 
 impl What {
-    const fn heading(self) -> &'static str {
+    fn heading(self) -> &'static str {
         match self {
             Self::Date => "date",
             Self::Pass => "pass",
@@ -59,7 +60,7 @@ impl What {
             Self::Area => "area",
             Self::Products => "products",
             Self::Operator => "operator",
-            Self::Open => "still open",
+            Self::Open => t!("season-log-still-open-9ef"),
             Self::Count => "open",
         }
     }
@@ -283,7 +284,8 @@ fn face(ui: &Ui, id: &str, record: &Record, chosen: bool, right: f32, open: &[St
         ui.painter().rect_stroke(rect, 2, Stroke::new(1.5, colours.brass), egui::StrokeKind::Inside);
     }
     response.widget_info(|| {
-        let open = if open.is_empty() { String::new() } else { format!(", still open: {}", open.join(", ")) };
+        let open =
+            if open.is_empty() { String::new() } else { t!("season-log-still-open-open", open = open.join(", ")) };
         let words = format!("{}, {}{open}", record.date, record.name);
         egui::WidgetInfo::selected(egui::Role::ListBoxOption, true, chosen, words)
     });

@@ -4,6 +4,7 @@ use std::cell::{OnceCell, RefCell};
 use std::cmp::Reverse;
 use std::collections::HashMap;
 use std::rc::Rc;
+use tankard_core::t;
 
 use jiff::civil::Date;
 use tankard_core::farm::{Farm, Record};
@@ -26,9 +27,9 @@ impl Season {
     /// In words.
     pub(super) fn words(self) -> String {
         match self {
-            Self::Newest => "newest season".to_owned(),
+            Self::Newest => t!("season-log-newest-season").to_owned(),
             Self::Year(year) => year.to_string(),
-            Self::All => "all seasons".to_owned(),
+            Self::All => t!("season-log-all-seasons").to_owned(),
         }
     }
 }

@@ -1,5 +1,6 @@
 //! Season log: what was sprayed. The records by date at the left, the chosen one open beside them.
 
+use tankard_core::t;
 mod close;
 pub mod export;
 pub mod import;
@@ -180,27 +181,28 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
     ui.horizontal(|ui| {
         let is_trials = desk.season_log.in_front == Page::Trials;
         ui.label(look::title(match listed.year {
-            _ if is_trials => "Trials".to_owned(),
-            Some(year) if year >= this_year => format!("Season {year}, so far"),
-            Some(year) => format!("Season {year}"),
-            None => "All seasons".to_owned(),
+            _ if is_trials => t!("season-log-trials").to_owned(),
+            Some(year) if year >= this_year => t!("season-log-season-so-far", year = year),
+            Some(year) => t!("season-log-season", year = year),
+            None => t!("season-log-all-seasons-156").to_owned(),
         }));
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             export::acts(desk, ui);
-            without_a_plan = boxes::act(ui, "Record without a plan").clicked();
+            without_a_plan = boxes::act(ui, t!("season-log-record-without-a-plan")).clicked();
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
                 let totals = &listed.totals;
                 if is_trials {
-                    ui.label(look::soft(ui, "the records found below are offered for pairs"));
+                    ui.label(look::soft(ui, t!("season-log-the-records-found-below-are-offered")));
                 } else if totals.passes > 0 {
                     let passes = count(totals.passes, "pass", "passes");
                     let area = totals.area.show(units);
                     let volume = totals.volume.show(units);
                     let but = match totals.without_volume {
                         0 => String::new(),
-                        without => format!(", not counting {without} without a volume"),
+                        without => t!("season-log-not-counting-without-a-volume", without = without),
                     };
-                    let words = format!("{passes} · {area} sprayed · {volume} of spray{but}");
+                    let words =
+                        t!("season-log-sprayed-of-spray", passes = passes, area = area, volume = volume, but = but);
                     ui.add(egui::Label::new(look::soft(ui, words)).truncate());
                 }
             });
@@ -225,10 +227,10 @@ fn find_line(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed) -> Option<i1
     let state = &mut desk.season_log;
     ui.horizontal(|ui| {
         let find = TextEdit::singleline(&mut state.filter)
-            .hint_text("find a field, crop, product or person…")
+            .hint_text(t!("season-log-find-a-field-crop-product-or"))
             .desired_width(FIND)
             .align(egui::Align2::LEFT_CENTER);
-        let response = ui.add(find).accessible_name("Find records");
+        let response = ui.add(find).accessible_name(t!("season-log-find-records"));
         if response.has_focus() && ui.input(|input| input.key_pressed(egui::Key::Escape)) {
             state.filter.clear();
         }
@@ -236,27 +238,29 @@ fn find_line(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed) -> Option<i1
             listed.years.iter().map(|year| Season::Year(*year)).chain(std::iter::once(Season::All)).collect();
         let mut season = listed.year.map_or(Season::All, Season::Year);
         let before = season;
-        boxes::choice(ui, "Season", &mut season, &seasons, |season| season.words(), 110.0);
+        boxes::choice(ui, t!("season-log-season-c78"), &mut season, &seasons, |season| season.words(), 110.0);
         if season != before {
             state.season = season;
         }
         let words = if state.filter.trim().is_empty() {
             count(listed.of, "record", "records")
         } else {
-            format!("{} of {} records", listed.rows.len(), listed.of)
+            t!("season-log-of-records", rows = listed.rows.len(), of = listed.of)
         };
         ui.label(look::soft(ui, words));
-        if !state.filter.is_empty() && boxes::act(ui, "Clear").accessible_name("Show all records").clicked() {
+        if !state.filter.is_empty()
+            && boxes::act(ui, t!("season-log-clear")).accessible_name(t!("season-log-show-all-records")).clicked()
+        {
             state.filter.clear();
         }
         match closed {
             Some((_, Some(day))) => {
-                ui.label(look::soft(ui, format!("closed on {day}")));
+                ui.label(look::soft(ui, t!("season-log-closed-on", day = day)));
             }
             Some((year, None))
                 if state.in_front == Page::Records
                     && state.closing.is_none()
-                    && boxes::act(ui, "Close the season…").clicked() =>
+                    && boxes::act(ui, t!("season-log-close-the-season")).clicked() =>
             {
                 closing = Some(year);
             }
@@ -270,10 +274,7 @@ fn empty(ui: &mut Ui) {
     egui::Frame::new().inner_margin(Margin::symmetric(16, 8)).show(ui, |ui| {
         look::sheet(ui).show(ui, |ui| {
             ui.set_max_width(560.0);
-            ui.label(
-                "Nothing is recorded yet. Plan a pass in Tank loads and record it there when it is sprayed, or record one \
-                 without a plan.",
-            );
+            ui.label(t!("season-log-nothing-is-recorded-yet-plan-a"));
         });
     });
 }
@@ -281,8 +282,8 @@ fn empty(ui: &mut Ui) {
 fn nothing_found(state: &mut State, ui: &mut Ui, listed: &listed::Listed) {
     egui::Frame::new().inner_margin(Margin::symmetric(16, 8)).show(ui, |ui| {
         let words = match (listed.of, listed.year) {
-            (0, Some(year)) => format!("Nothing is recorded in {year}."),
-            _ => format!("No record holds \"{}\".", state.filter.trim()),
+            (0, Some(year)) => t!("season-log-nothing-is-recorded-in", year = year),
+            _ => t!("season-log-no-record-holds", filter = state.filter.trim()),
         };
         ui.label(look::soft(ui, words));
     });

@@ -1,6 +1,7 @@
 //! Records on paper: the record book of what the list shows, and the sheet on an application for workers.
 
 use std::path::{Path, PathBuf};
+use tankard_core::t;
 
 use tankard_core::finding::Level;
 use tankard_core::season::review::words::count;
@@ -24,7 +25,8 @@ pub fn save_book(desk: &mut Desk, purpose: Purpose, path: &Path) {
     let (path, records) = (with_ending(path), count(ids.len(), "record", "records"));
     let to = path.clone();
     desk.start(
-        Task::writing(&path, "The record book was not saved").counting("record laid out", "records laid out"),
+        Task::writing(&path, t!("season-log-the-record-book-was-not-saved"))
+            .counting(t!("season-log-record-laid-out"), t!("season-log-records-laid-out")),
         move |going| {
             let farm = snapshot.into_farm();
             let pdf = book::pdf_told(&farm, &ids, options, today, &|done, of| going.tell(done, of));
@@ -32,7 +34,12 @@ pub fn save_book(desk: &mut Desk, purpose: Purpose, path: &Path) {
         },
         move |desk, ()| {
             let since = desk.since(asked);
-            desk.tell(format!("The record book of {records} is saved as {}{since}", path.display()));
+            desk.tell(t!(
+                "season-log-the-record-book-of-is-saved",
+                records = records,
+                path = path.display(),
+                since = since
+            ));
         },
     );
 }
@@ -44,7 +51,7 @@ pub fn save_workers(desk: &mut Desk, path: &Path) {
     let path = with_ending(path);
     let to = path.clone();
     desk.start(
-        Task::writing(&path, "The sheet for workers was not saved"),
+        Task::writing(&path, t!("season-log-the-sheet-for-workers-was-not")),
         move |going| {
             let made = worker_protection::pdf(&snapshot.into_farm(), &[id], today);
             let (pdf, findings) = made.map_err(Failed::of)?;
@@ -57,11 +64,12 @@ pub fn save_workers(desk: &mut Desk, path: &Path) {
                 .filter(|finding| finding.level > Level::Note)
                 .map(|finding| finding.text.as_str())
                 .collect();
-            let words = format!("The sheet for workers is saved as {}{}", path.display(), desk.since(asked));
+            let words =
+                t!("season-log-the-sheet-for-workers-is-saved", path = path.display(), since = desk.since(asked));
             if missing.is_empty() {
                 desk.tell(words);
             } else {
-                desk.tell_problem(format!("{words}, with blanks to fill in: {}", missing.join("; ")));
+                desk.tell_problem(t!("season-log-with-blanks-to-fill-in", words = words, missing = missing.join("; ")));
             }
         },
     );

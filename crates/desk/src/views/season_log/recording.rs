@@ -7,6 +7,7 @@ use tankard_core::quantity::Quantity;
 use tankard_core::season::portion::Portion;
 use tankard_core::season::record::of_portion;
 use tankard_core::season::used;
+use tankard_core::t;
 
 use crate::app::Desk;
 use crate::command::View;
@@ -28,9 +29,9 @@ pub fn acts(desk: &mut Desk, ui: &mut Ui, pass_id: &str) {
     let plan = desk.document.plan(pass_id);
     let SoFar { recorded, rest, .. } = so_far(desk, pass_id);
     let words = match (recorded, &rest) {
-        (true, Some(_)) => "Record what is left of it",
-        (true, None) => "Record it again",
-        (false, _) => "Record as sprayed",
+        (true, Some(_)) => t!("season-log-record-what-is-left-of-it"),
+        (true, None) => t!("season-log-record-it-again"),
+        (false, _) => t!("season-log-record-as-sprayed"),
     };
     let mut wanted = None;
     if boxes::act(ui, words).clicked() {
@@ -39,14 +40,14 @@ pub fn acts(desk: &mut Desk, ui: &mut Ui, pass_id: &str) {
     let loads: Vec<u32> = plan.iter().flat_map(|plan| &plan.loads).map(|load| load.number).collect();
     if loads.len() > 1 || rest.is_some() {
         let config = MenuConfig::new().close_behavior(PopupCloseBehavior::CloseOnClickOutside);
-        let button = egui::Button::new(look::act(ui, "Some of it…")).frame(false);
+        let button = egui::Button::new(look::act(ui, t!("season-log-some-of-it"))).frame(false);
         MenuButton::from_button(button).config(config).ui(ui, |ui| {
             if let Some(rest) = &rest {
-                let words = format!("What is left of it: {}", rest.area().show(desk.document.farm().units));
+                let words = t!("season-log-what-is-left-of-it", area = rest.area().show(desk.document.farm().units));
                 if ui.button(words).clicked() {
                     wanted = Some(Wanted::Rest);
                 }
-                if ui.button("All of it again, as a second application").clicked() {
+                if ui.button(t!("season-log-all-of-it-again-as-a")).clicked() {
                     wanted = Some(Wanted::All);
                 }
             }
@@ -89,12 +90,12 @@ fn so_far(desk: &mut Desk, pass_id: &str) -> SoFar {
 
 /// The loads to tick, and the act that records them.
 fn some_loads(ui: &mut Ui, pass_id: &str, loads: &[u32]) -> Option<Wanted> {
-    let id = egui::Id::unique("loads to record").with(pass_id);
+    let id = egui::Id::unique(t!("season-log-loads-to-record")).with(pass_id);
     let mut ticked: Vec<u32> = ui.data(|data| data.get_temp(id)).unwrap_or_default();
     ticked.retain(|load| loads.contains(load));
     for load in loads {
         let mut is_ticked = ticked.contains(load);
-        if ui.checkbox(&mut is_ticked, format!("Load {load}")).changed() {
+        if ui.checkbox(&mut is_ticked, t!("season-log-load", load = load)).changed() {
             if is_ticked {
                 ticked.push(*load);
             } else {
@@ -103,7 +104,7 @@ fn some_loads(ui: &mut Ui, pass_id: &str, loads: &[u32]) -> Option<Wanted> {
         }
     }
     ticked.sort_unstable();
-    let record = ui.add_enabled(!ticked.is_empty(), egui::Button::new("Record these loads")).clicked();
+    let record = ui.add_enabled(!ticked.is_empty(), egui::Button::new(t!("season-log-record-these-loads"))).clicked();
     ui.data_mut(|data| data.insert_temp(id, if record { Vec::new() } else { ticked.clone() }));
     record.then_some(Wanted::Loads(ticked))
 }
@@ -125,13 +126,11 @@ fn record(desk: &mut Desk, pass_id: &str, wanted: &Wanted) {
         of_portion(desk.document.farm(), &log, &plan, &portion).map(|record| (record, plan.loads.len()))
     });
     let Some((mut record, all)) = made else {
-        desk.tell_problem(
-            "The pass has no ground or no product that could be reckoned, so there is nothing to record yet",
-        );
+        desk.tell_problem(t!("season-log-the-pass-has-no-ground-or"));
         return;
     };
     if let Wanted::Loads(numbers) = wanted {
-        record.note = format!("{} of {all}", loads_words(numbers));
+        record.note = t!("season-log-numbers-of-all", numbers = loads_words(numbers), all = all);
     }
     let farm = desk.document.farm();
     let again = log.has_record(pass_id);
@@ -145,26 +144,27 @@ fn record(desk: &mut Desk, pass_id: &str, wanted: &Wanted) {
         .collect();
     let name = &record.name;
     let mut words = match wanted {
-        Wanted::Rest => format!("What was left of {name} is recorded; type what differed"),
-        Wanted::Loads(numbers) => format!("{} of {name}: recorded; type what differed", loads_words(numbers)),
-        Wanted::All if again => format!("{name} is recorded a second time; type what differed, or undo"),
-        Wanted::All => format!("{name} is recorded; type what differed"),
+        Wanted::Rest => t!("season-log-what-was-left-of-is-recorded", name = name),
+        Wanted::Loads(numbers) => {
+            t!("season-log-of-recorded-type-what-differed", numbers = loads_words(numbers), name = name)
+        }
+        Wanted::All if again => t!("season-log-is-recorded-a-second-time-type", name = name),
+        Wanted::All => t!("season-log-is-recorded-type-what-differed", name = name),
     };
     if !left_out.is_empty() {
-        words = format!("{words}. Not reckoned, so not in the record: {}", left_out.join(", "));
+        words = t!("season-log-not-reckoned-so-not-in-the", words = words, left_out = left_out.join(", "));
     }
     if record.date > desk.now().date() {
-        words =
-            format!("{words}. The day is as planned, {}, and still to come; mend it if it was another", record.date);
+        words = t!("season-log-the-day-is-as-planned-and", words = words, date = record.date);
     }
     put(desk, record);
     desk.tell(words);
 }
 
 pub(super) fn record_without_plan(desk: &mut Desk) {
-    let record = Record::new("Pass without a plan", desk.now().date());
+    let record = Record::new(t!("season-log-pass-without-a-plan"), desk.now().date());
     put(desk, record);
-    desk.tell("A record is begun; type what was sprayed");
+    desk.tell(t!("season-log-a-record-is-begun-type-what"));
 }
 
 /// Puts a record into the farm under a fresh id, with the operator of the last one where the pass names none, and opens it.
@@ -196,10 +196,10 @@ fn last_record(farm: &Farm) -> Option<&Record> {
 /// "Load 2", "Loads 1 to 3", "Loads 1, 3".
 fn loads_words(numbers: &[u32]) -> String {
     match numbers {
-        [one] => format!("Load {one}"),
+        [one] => t!("season-log-load-one", one = one),
         [first, .., last] if numbers.windows(2).all(|pair| matches!(pair, [a, b] if a + 1 == *b)) => {
-            format!("Loads {first} to {last}")
+            t!("season-log-loads-to", first = first, last = last)
         }
-        numbers => format!("Loads {}", numbers.iter().map(u32::to_string).collect::<Vec<_>>().join(", ")),
+        numbers => t!("season-log-loads", numbers = numbers.iter().map(u32::to_string).collect::<Vec<_>>().join(", ")),
     }
 }

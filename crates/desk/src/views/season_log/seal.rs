@@ -4,6 +4,7 @@
 
 use std::collections::HashMap;
 use std::rc::Rc;
+use tankard_core::t;
 
 use egui::{Align, Layout, Margin, Ui};
 use jiff::Unit;
@@ -89,7 +90,7 @@ impl State {
     pub(super) fn with_seal(&mut self, revision: u64, id: &str, record: &Record, open: Rc<Open>) -> Rc<Open> {
         if matches!(self.verdict(revision, id, record), Verdict::Broken { .. }) {
             let mut open = Open::clone(&open);
-            open.names.insert(0, "broken seal".to_owned());
+            open.names.insert(0, t!("season-log-broken-seal").to_owned());
             open.level = Some(Level::Check);
             return Rc::new(open);
         }
@@ -169,16 +170,14 @@ pub(crate) fn on_opening(farm: &Farm, tell: &Tell<'_>) -> Result<Option<String>,
             broken.push(record);
         }
     }
-    let Some(first) = broken.first().map(|record| format!("\"{}\" of {}", record.name, record.date)) else {
+    let Some(first) =
+        broken.first().map(|record| t!("season-log-name-of-date", name = record.name, date = record.date))
+    else {
         return Ok(None);
     };
     Ok(Some(match broken.len() {
-        1 => format!(
-            "The signed record {first} was changed outside of an amendment; its page in the season log says more"
-        ),
-        count => format!(
-            "{count} signed records were changed outside of an amendment, the first {first}; the season log marks them"
-        ),
+        1 => t!("season-log-the-signed-record-was-changed-outside", first = first),
+        count => t!("season-log-signed-records-were-changed-outside-of", count = count, first = first),
     }))
 }
 
@@ -199,19 +198,25 @@ pub(super) fn banner(state: &mut State, ui: &mut Ui, revision: u64, id: &str, re
         }
         match state.forms.get_mut(id) {
             Some(Form::Amend { from, to, by, why }) if amending => {
-                ui.label(look::strong("Amendment"));
-                who_and_why(ui, by, why, "why it is changed");
+                ui.label(look::strong(t!("season-log-amendment")));
+                who_and_why(ui, by, why, t!("season-log-why-it-is-changed"));
                 told(ui, &differences(from, to));
-                if let Some(asked) = answers(ui, ("Keep the amendment", Asked::Amend), "Leave it as it was") {
+                if let Some(asked) = answers(
+                    ui,
+                    (t!("season-log-keep-the-amendment"), Asked::Amend),
+                    t!("season-log-leave-it-as-it-was"),
+                ) {
                     state.asked = Some(asked);
                 }
             }
             Some(Form::Take { by, why }) if matches!(verdict, Verdict::Broken { .. }) => {
-                ui.label(look::strong("Take the record as it is"));
-                let words = "An amendment will say that the record was changed outside of one. What was signed and amended stays.";
+                ui.label(look::strong(t!("season-log-take-the-record-as-it-is")));
+                let words = t!("season-log-an-amendment-will-say-that-the");
                 ui.label(look::soft(ui, words));
-                who_and_why(ui, by, why, "what is known of it");
-                if let Some(asked) = answers(ui, ("Take it as it is", Asked::Take), "Leave it") {
+                who_and_why(ui, by, why, t!("season-log-what-is-known-of-it"));
+                if let Some(asked) =
+                    answers(ui, (t!("season-log-take-it-as-it-is"), Asked::Take), t!("season-log-leave-it"))
+                {
                     state.asked = Some(asked);
                 }
             }
@@ -228,10 +233,13 @@ fn begin(state: &mut State, ui: &mut Ui, id: &str, record: &Record, verdict: &Ve
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             let by = record.operator.trim().to_owned();
             if matches!(verdict, Verdict::Broken { .. }) {
-                if boxes::act(ui, "Take it as it is…").clicked() {
+                if boxes::act(ui, t!("season-log-take-it-as-it-is-a9a")).clicked() {
                     state.forms.insert(id.to_owned(), Form::Take { by, why: String::new() });
                 }
-            } else if boxes::act(ui, "Amend…").accessible_name("Amend the record…").clicked() {
+            } else if boxes::act(ui, t!("season-log-amend"))
+                .accessible_name(t!("season-log-amend-the-record"))
+                .clicked()
+            {
                 let (from, to) = (Box::new(record.clone()), Box::new(record.clone()));
                 state.forms.insert(id.to_owned(), Form::Amend { from, to, by, why: String::new() });
             }
@@ -246,12 +254,12 @@ fn begin(state: &mut State, ui: &mut Ui, id: &str, record: &Record, verdict: &Ve
 fn signed_words(record: &Record) -> String {
     let amended = match record.amendments.len() {
         0 => String::new(),
-        1 => " · 1 amendment".to_owned(),
-        count => format!(" · {count} amendments"),
+        1 => t!("season-log-1-amendment").to_owned(),
+        count => t!("season-log-amendments", count = count),
     };
     match &record.signed {
-        Some(signature) => format!("Signed by {}, {}{amended}", signature.by, moment(signature.at)),
-        None => format!("Signed, but by whom is gone{amended}"),
+        Some(signature) => t!("season-log-signed-by", by = signature.by, at = moment(signature.at), amended = amended),
+        None => t!("season-log-signed-but-by-whom-is-gone", amended = amended),
     }
 }
 
@@ -263,10 +271,10 @@ fn labelled(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
 }
 
 fn who_and_why(ui: &mut Ui, by: &mut String, why: &mut String, hint: &str) {
-    labelled(ui, "Who", |ui| drop(boxes::text(ui, "Who amends", by, WHO)));
-    labelled(ui, "Why", |ui| {
+    labelled(ui, t!("season-log-who"), |ui| drop(boxes::text(ui, t!("season-log-who-amends"), by, WHO)));
+    labelled(ui, t!("season-log-why"), |ui| {
         let width = ui.available_width();
-        boxes::sentence(ui, "Why it is amended", why, width, hint);
+        boxes::sentence(ui, t!("season-log-why-it-is-amended"), why, width, hint);
     });
 }
 
@@ -286,13 +294,13 @@ fn answers(ui: &mut Ui, yes: (&str, Asked), no: &str) -> Option<Asked> {
 /// Changes in words, the first few of many.
 fn told(ui: &mut Ui, changes: &[String]) {
     if changes.is_empty() {
-        ui.label(look::soft(ui, "Type over what is wrong on the page below; here stands what it changes"));
+        ui.label(look::soft(ui, t!("season-log-type-over-what-is-wrong-on")));
     }
     for change in changes.iter().take(LISTED) {
         ui.add(egui::Label::new(change).truncate());
     }
     if let Some(more) = changes.len().checked_sub(LISTED).filter(|more| *more > 0) {
-        ui.label(look::soft(ui, format!("and {more} more")));
+        ui.label(look::soft(ui, t!("season-log-and-more-more", more = more)));
     }
 }
 
@@ -310,21 +318,18 @@ pub(super) fn section(
         return;
     }
     if let Some(Form::Sign { by, is_shown }) = state.forms.get_mut(id) {
-        ui.label(
-            "From then on the record is amended, not edited: what stood there stays, with who changed it, when and why. \
-             Ratings and notes of what came of it may be added at any time.",
-        );
+        ui.label(t!("season-log-from-then-on-the-record-is"));
         let open = profile::open(farm, record, today).names;
         if !open.is_empty() {
-            ui.label(look::soft(ui, format!("Still open: {}. What comes later is an amendment.", open.join(", "))));
+            ui.label(look::soft(ui, t!("season-log-still-open-what-comes-later-is", open = open.join(", "))));
         }
-        labelled(ui, "Who", |ui| {
-            let response = boxes::text(ui, "Who signs", by, WHO);
+        labelled(ui, t!("season-log-who"), |ui| {
+            let response = boxes::text(ui, t!("season-log-who-signs"), by, WHO);
             if !*is_shown {
                 response.request_focus();
             }
         });
-        let answer = answers(ui, ("Sign it", Asked::Sign), "Not yet");
+        let answer = answers(ui, (t!("season-log-sign-it"), Asked::Sign), t!("season-log-not-yet-27c"));
         if !std::mem::replace(is_shown, true) {
             ui.scroll_to_cursor(None);
         }
@@ -333,12 +338,12 @@ pub(super) fn section(
         }
     } else {
         ui.horizontal(|ui| {
-            if boxes::act(ui, "Sign…").accessible_name("Sign the record…").clicked() {
+            if boxes::act(ui, t!("season-log-sign")).accessible_name(t!("season-log-sign-the-record")).clicked() {
                 state
                     .forms
                     .insert(id.to_owned(), Form::Sign { by: record.operator.trim().to_owned(), is_shown: false });
             }
-            ui.label(look::soft(ui, "not signed; it may be edited"));
+            ui.label(look::soft(ui, t!("season-log-not-signed-it-may-be-edited")));
         });
     }
 }
@@ -349,10 +354,10 @@ fn past(state: &mut State, ui: &mut Ui, revision: u64, id: &str, record: &Record
     let all = state.told(revision, id, record);
     let broken = |link: Link| matches!(&verdict, Verdict::Broken { link: first, .. } if *first == link);
     if let Some(signature) = &record.signed {
-        let words = format!("Signed by {}, {}", signature.by, moment(signature.at));
+        let words = t!("season-log-signed-by-by-at", by = signature.by, at = moment(signature.at));
         entry(ui, &words, &signature.hash, broken(Link::Signature));
     } else {
-        entry(ui, "The signature is gone", "", true);
+        entry(ui, t!("season-log-the-signature-is-gone"), "", true);
     }
     for (at, amendment) in record.amendments.iter().enumerate() {
         ui.add_space(4.0);
@@ -375,10 +380,10 @@ fn entry(ui: &mut Ui, words: &str, hash: &str, is_broken: bool) {
         }
         ui.label(look::strong(words));
         if is_broken {
-            ui.label(look::soft(ui, "this seal does not hold").color(look::colours(ui).check));
+            ui.label(look::soft(ui, t!("season-log-this-seal-does-not-hold")).color(look::colours(ui).check));
         } else if !hash.is_empty() {
             let first: String = hash.chars().take(DIGITS).collect();
-            ui.label(look::soft(ui, format!("seal {first}"))).on_hover_text(hash);
+            ui.label(look::soft(ui, t!("season-log-seal", first = first))).on_hover_text(hash);
         }
     });
 }
@@ -386,9 +391,9 @@ fn entry(ui: &mut Ui, words: &str, hash: &str, is_broken: bool) {
 /// What is asked before a record goes.
 pub(super) fn remove_words(record: &Record) -> &'static str {
     if is_signed(record) {
-        "Remove this signed record? The law may ask to keep it for years."
+        t!("season-log-remove-this-signed-record-the-law")
     } else {
-        "Remove this record?"
+        t!("season-log-remove-this-record")
     }
 }
 
@@ -441,12 +446,12 @@ fn answer(desk: &mut Desk, id: &str, asked: Asked) {
             put(desk, id, next);
             desk.season_log.seal.forms.remove(id);
             desk.tell(match asked {
-                Asked::Sign => format!("{name} is signed; from now on it is amended"),
+                Asked::Sign => t!("season-log-is-signed-from-now-on-it", name = name),
                 Asked::Amend => {
-                    format!("The amendment of {name} is kept; what stood there is shown below its signature")
+                    t!("season-log-the-amendment-of-is-kept-what", name = name)
                 }
                 Asked::Take | Asked::Nothing => {
-                    format!("{name} is taken as it is; what stood in the broken chain stays")
+                    t!("season-log-is-taken-as-it-is-what", name = name)
                 }
             });
         }

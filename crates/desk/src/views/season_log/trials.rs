@@ -1,6 +1,7 @@
 //! Trials: two treatments beside one another, pair by pair, with their ratings.
 
 use std::rc::Rc;
+use tankard_core::t;
 
 use egui::{Margin, ScrollArea, Ui};
 use tankard_core::farm::{Farm, Id, Plot, Record, Trial};
@@ -56,11 +57,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, listed: &Listed) {
         egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 4, bottom: 16 }).show(ui, |ui| {
             ui.set_width(ui.available_width());
             if trials.is_empty() {
-                lists::empty(
-                    ui,
-                    "No trial yet. A trial holds two treatments against one another, on strips of a field or on paired \
-                     fields: record both, rate them in the outcomes of their records, and pair them here.",
-                );
+                lists::empty(ui, t!("season-log-no-trial-yet-a-trial-holds"));
             }
             let mut taken = None;
             for (at, (id, trial)) in trials.iter_mut().enumerate() {
@@ -78,9 +75,9 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, listed: &Listed) {
             if let Some(id) = taken {
                 trials.shift_remove(&id);
             }
-            if boxes::act(ui, "Add a trial").clicked() {
+            if boxes::act(ui, t!("season-log-add-a-trial")).clicked() {
                 let id = tankard_core::farm::id::fresh(&trials, "trial");
-                trials.insert(id, Trial { name: "New trial".to_owned(), ..Trial::default() });
+                trials.insert(id, Trial { name: t!("season-log-new-trial").to_owned(), ..Trial::default() });
             }
         });
     });
@@ -105,37 +102,58 @@ impl Bench<'_> {
     fn trial(&self, ui: &mut Ui, state: &mut State, id: &Id, trial: &mut Trial, led: &mut Option<Id>) -> bool {
         let mut goes = false;
         ui.horizontal(|ui| {
-            boxes::text(ui, "Name of the trial", &mut trial.name, 320.0);
+            boxes::text(ui, t!("season-log-name-of-the-trial"), &mut trial.name, 320.0);
             if state.removing.as_ref() == Some(id) {
-                ui.label(look::strong("Remove this trial?"));
-                goes = ui.button("Remove it").clicked();
-                if goes || ui.button("Keep it").clicked() {
+                ui.label(look::strong(t!("season-log-remove-this-trial")));
+                goes = ui.button(t!("season-log-remove-it")).clicked();
+                if goes || ui.button(t!("season-log-keep-it")).clicked() {
                     state.removing = None;
                 }
-            } else if boxes::act(ui, "Remove…").accessible_name(format!("Remove trial {}…", trial.name)).clicked() {
+            } else if boxes::act(ui, t!("season-log-remove"))
+                .accessible_name(t!("season-log-remove-trial", name = trial.name))
+                .clicked()
+            {
                 state.removing = Some(id.clone());
             }
         });
-        boxes::row(ui, "the one side", |ui| {
-            boxes::text_or_empty(ui, "The one side", &mut trial.one, PLOT, "crop oil concentrate");
+        boxes::row(ui, t!("season-log-the-one-side"), |ui| {
+            boxes::text_or_empty(
+                ui,
+                t!("season-log-the-one-side-df3"),
+                &mut trial.one,
+                PLOT,
+                t!("season-log-crop-oil-concentrate"),
+            );
         });
-        boxes::row(ui, "the other side", |ui| {
-            boxes::text_or_empty(ui, "The other side", &mut trial.other, PLOT, "non-ionic surfactant");
+        boxes::row(ui, t!("season-log-the-other-side"), |ui| {
+            boxes::text_or_empty(
+                ui,
+                t!("season-log-the-other-side-371"),
+                &mut trial.other,
+                PLOT,
+                t!("season-log-non-ionic-surfactant"),
+            );
         });
         self.pairs(ui, trial, led);
         self.pairing(ui, state, id, trial);
         self.figures(ui, trial);
         let width = ui.available_width();
-        boxes::sentence(ui, "Note on the trial", &mut trial.note, width, "what was seen beside the figures");
+        boxes::sentence(
+            ui,
+            t!("season-log-note-on-the-trial"),
+            &mut trial.note,
+            width,
+            t!("season-log-what-was-seen-beside-the-figures"),
+        );
         goes
     }
 
     fn pairs(&self, ui: &mut Ui, trial: &mut Trial, led: &mut Option<Id>) {
         if trial.pairs.is_empty() {
-            ui.label(look::soft(ui, "No pair yet: choose a record for each side."));
+            ui.label(look::soft(ui, t!("season-log-no-pair-yet-choose-a-record")));
             return;
         }
-        ui.label(look::heading("Pairs"));
+        ui.label(look::heading(t!("season-log-pairs")));
         let mut taken = None;
         for (at, (one, other)) in trial.pairs.iter().enumerate() {
             ui.horizontal_wrapped(|ui| {
@@ -143,8 +161,12 @@ impl Bench<'_> {
                 ui.label(look::soft(ui, format!("{number}")));
                 for (side, plot) in [("one", one), ("other", other)] {
                     let words = self.plot_words(plot);
-                    let response =
-                        boxes::act(ui, &words).accessible_name(format!("Pair {number}, {side} side: {words}"));
+                    let response = boxes::act(ui, &words).accessible_name(t!(
+                        "season-log-pair-side",
+                        number = number,
+                        side = side,
+                        words = words
+                    ));
                     if response.clicked() && self.farm.records.contains_key(&plot.record) {
                         *led = Some(plot.record.clone());
                     }
@@ -152,7 +174,10 @@ impl Bench<'_> {
                         ui.label(look::soft(ui, "beside"));
                     }
                 }
-                if boxes::act(ui, "Remove").accessible_name(format!("Remove pair {number}")).clicked() {
+                if boxes::act(ui, t!("season-log-remove-01d"))
+                    .accessible_name(t!("season-log-remove-pair", number = number))
+                    .clicked()
+                {
                     taken = Some(at);
                 }
             });
@@ -182,8 +207,8 @@ impl Bench<'_> {
                 pair_up((one, first), (other, second)).into_iter().filter(|pair| !trial.pairs.contains(pair)).collect();
             let words = match pairs.len() {
                 0 => return,
-                1 => "Add the pair".to_owned(),
-                count => format!("Add {count} pairs"),
+                1 => t!("season-log-add-the-pair").to_owned(),
+                count => t!("season-log-add-pairs", count = count),
             };
             if boxes::act(ui, &words).clicked() {
                 trial.pairs.extend(pairs);
@@ -193,11 +218,13 @@ impl Bench<'_> {
     }
 
     fn choose(&self, ui: &mut Ui, pairing: &mut (Id, Id, Id)) {
-        let say = |id: &Id| self.farm.records.get(id).map_or_else(|| "choose a record".to_owned(), record_words);
-        boxes::row(ui, "pair a record", |ui| {
-            boxes::choice(ui, "Record of the one side", &mut pairing.1, self.records, say, PLOT);
+        let say = |id: &Id| {
+            self.farm.records.get(id).map_or_else(|| t!("season-log-choose-a-record").to_owned(), record_words)
+        };
+        boxes::row(ui, t!("season-log-pair-a-record"), |ui| {
+            boxes::choice(ui, t!("season-log-record-of-the-one-side"), &mut pairing.1, self.records, say, PLOT);
             ui.label(look::soft(ui, "beside"));
-            boxes::choice(ui, "Record of the other side", &mut pairing.2, self.records, say, PLOT);
+            boxes::choice(ui, t!("season-log-record-of-the-other-side"), &mut pairing.2, self.records, say, PLOT);
         });
     }
 
@@ -208,17 +235,14 @@ impl Bench<'_> {
             ui.add(egui::Label::new(look::soft(ui, open)).wrap());
         }
         if judged.comparisons.is_empty() {
-            ui.label(look::soft(
-                ui,
-                "Nothing is rated on both sides of a pair yet: rate the same weed, as many days after, in both records.",
-            ));
+            ui.label(look::soft(ui, t!("season-log-nothing-is-rated-on-both-sides")));
             return;
         }
-        ui.label(look::heading("Ratings"));
+        ui.label(look::heading(t!("season-log-ratings")));
         let side =
             |name: &str, instead: &str| if name.trim().is_empty() { instead.to_owned() } else { name.to_owned() };
-        let (one, other) = (side(&trial.one, "the one"), side(&trial.other, "the other"));
-        ui.label(look::soft(ui, format!("The difference is {one} less {other}, in points of per cent.")));
+        let (one, other) = (side(&trial.one, t!("season-log-the-one")), side(&trial.other, t!("season-log-the-other")));
+        ui.label(look::soft(ui, t!("season-log-the-difference-is-less-in-points", one = one, other = other)));
         egui::Grid::new("figures").num_columns(6).spacing(egui::Vec2::new(16.0, 3.0)).show(ui, |ui| {
             for head in ["what", "after", "pair", "one", "other", "difference"] {
                 ui.label(look::soft(ui, head));
@@ -260,10 +284,10 @@ impl Bench<'_> {
 
     fn plot_words(&self, plot: &Plot) -> String {
         let Some(record) = self.farm.records.get(&plot.record) else {
-            return "a record that is gone".to_owned();
+            return t!("season-log-a-record-that-is-gone").to_owned();
         };
         let field = record.fields.get(&plot.field).map_or(plot.field.as_str(), |field| field.name.as_str());
-        format!("{field}, {} of {}", record.name, record.date)
+        t!("season-log-field-name-of-date", field = field, name = record.name, date = record.date)
     }
 }
 

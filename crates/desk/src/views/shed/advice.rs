@@ -5,6 +5,7 @@ use tankard_core::farm::label::{Says, Stance, Statement};
 use tankard_core::farm::{AdjuvantClass, Advice, Farm, Id, Product};
 use tankard_core::label::names::advises;
 use tankard_core::quantity::Units;
+use tankard_core::t;
 
 use super::conditions;
 use super::guidance::{self, applies, sentence, source};
@@ -34,12 +35,12 @@ impl Kind {
         }
     }
 
-    const fn name(self) -> &'static str {
+    fn name(self) -> &'static str {
         match self {
-            Self::Adjuvant => "an adjuvant",
-            Self::NotWith => "what not to mix it with",
-            Self::Words => "in free words",
-            Self::Another => "something else",
+            Self::Adjuvant => t!("shed-an-adjuvant"),
+            Self::NotWith => t!("shed-what-not-to-mix-it-with"),
+            Self::Words => t!("shed-in-free-words"),
+            Self::Another => t!("shed-something-else"),
         }
     }
 
@@ -64,10 +65,10 @@ impl Kind {
 pub(super) fn list(bench: &mut Bench, ui: &mut Ui) {
     let farm = bench.farm();
     if farm.advice.is_empty() {
-        lists::empty(ui, "No advice yet. Add what an adviser, a dealer or a county office told you, with the day.");
+        lists::empty(ui, t!("shed-no-advice-yet-add-what-an"));
     }
     let entry = |advice: &Advice| {
-        let whose = if advice.whose.trim().is_empty() { "someone not named" } else { advice.whose.trim() };
+        let whose = if advice.whose.trim().is_empty() { t!("shed-someone-not-named") } else { advice.whose.trim() };
         (whose.to_owned(), format!("{}: {}", about(advice), said(advice, farm.units)))
     };
     let entries: Vec<_> = farm
@@ -89,7 +90,7 @@ pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
         .advice
         .clone()
         .and_then(|id| bench.farm().advice.get(&id).map(|advice| (id.clone(), source(advice))));
-    let (added, done) = super::foot(bench, ui, "+ Add advice", chosen, 0);
+    let (added, done) = super::foot(bench, ui, t!("shed-add-advice"), chosen, 0);
     if added {
         // In free words, which change no plan until they are typed.
         let says = Statement::new(Says::Caution { what: String::new() }, "");
@@ -112,7 +113,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
             let Some((id, mut advice)) =
                 chosen.and_then(|id| bench.farm().advice.get(&id).cloned().map(|advice| (id, advice)))
             else {
-                ui.label(look::title("Advice"));
+                ui.label(look::title(t!("shed-advice")));
                 lists::empty(ui, RANK);
                 return;
             };
@@ -137,19 +138,19 @@ const RANK: &str = "Local advice stands below every label and above general publ
 
 fn form(farm: &Farm, ui: &mut Ui, advice: &mut Advice) {
     let whole = whole(farm, advice);
-    title_box_hinted(ui, "whose advice it is", &mut advice.whose, "whose it is: a person or an office");
+    title_box_hinted(ui, t!("shed-whose-advice-it-is"), &mut advice.whose, t!("shed-whose-it-is-a-person-or"));
     ui.label(look::soft(ui, RANK));
     ui.add_space(look::GRID);
     ui.add(Label::new(whole).wrap());
-    section(ui, "Who said it, and of what");
-    line(ui, "given on", |ui| {
-        boxes::date_or_none(ui, "given on", &mut advice.given, 120.0);
+    section(ui, t!("shed-who-said-it-and-of-what"));
+    line(ui, t!("shed-given-on"), |ui| {
+        boxes::date_or_none(ui, t!("shed-given-on"), &mut advice.given, 120.0);
     });
     line(ui, "about", |ui| {
-        boxes::text_or_empty(ui, "about", &mut advice.about, 220.0, "every pesticide");
+        boxes::text_or_empty(ui, "about", &mut advice.about, 220.0, t!("shed-every-pesticide"));
         suggestions(farm, ui, &mut advice.about);
     });
-    line(ui, "with water", |ui| {
+    line(ui, t!("shed-with-water"), |ui| {
         let mut all = vec![Id::new()];
         all.extend(farm.waters.keys().cloned());
         if !all.contains(&advice.water) {
@@ -158,38 +159,44 @@ fn form(farm: &Farm, ui: &mut Ui, advice: &mut Advice) {
         let say = |id: &Id| match farm.waters.get(id) {
             Some(water) => named(&water.name),
             None if id.is_empty() => "any".to_owned(),
-            None => format!("{id}, which is gone"),
+            None => t!("shed-which-is-gone", id = id),
         };
-        boxes::choice(ui, "with water", &mut advice.water, &all, say, 220.0);
+        boxes::choice(ui, t!("shed-with-water"), &mut advice.water, &all, say, 220.0);
     });
-    section(ui, "What it says");
+    section(ui, t!("shed-what-it-says"));
     what(ui, &mut advice.says.says, farm.units);
-    section(ui, "Where it holds");
+    section(ui, t!("shed-where-it-holds"));
     holds(farm, ui, "advice", &mut advice.says);
 }
 
 /// For which crop, stages and conditions a statement holds that stands on no label; `of` names what it belongs to.
 pub(super) fn holds(farm: &Farm, ui: &mut Ui, of: &str, statement: &mut Statement) {
     line(ui, "crop", |ui| {
-        boxes::text_or_empty(ui, &format!("crop of the {of}"), &mut statement.crop, 150.0, "any crop");
+        boxes::text_or_empty(ui, &t!("shed-crop-of-the", of = of), &mut statement.crop, 150.0, t!("shed-any-crop"));
         let mut crops: Vec<String> =
             farm.fields.values().map(|field| field.crop.trim().to_owned()).filter(|crop| !crop.is_empty()).collect();
         crops.sort();
         crops.dedup();
-        pick(ui, "crop from the fields", &mut statement.crop, crops, 150.0);
+        pick(ui, t!("shed-crop-from-the-fields"), &mut statement.crop, crops, 150.0);
     });
     line(ui, "stages", |ui| {
-        boxes::text_or_empty(ui, "from stage", &mut statement.from_stage, 70.0, "from");
+        boxes::text_or_empty(ui, t!("shed-from-stage"), &mut statement.from_stage, 70.0, "from");
         word(ui, "–");
-        boxes::text_or_empty(ui, "to stage", &mut statement.to_stage, 70.0, "to");
-        word(ui, "both included");
+        boxes::text_or_empty(ui, t!("shed-to-stage"), &mut statement.to_stage, 70.0, "to");
+        word(ui, t!("shed-both-included"));
     });
     lines(ui, "conditions", |ui| {
         if statement.when.is_empty() {
-            word(ui, "in every weather and carrier");
+            word(ui, t!("shed-in-every-weather-and-carrier"));
         }
         conditions::list(ui, of, &mut statement.when, farm.units);
-        conditions::only_if(ui, "Add a condition", format!("Add a condition to the {of}"), statement, farm.units);
+        conditions::only_if(
+            ui,
+            t!("shed-add-a-condition"),
+            t!("shed-add-a-condition-to-the", of = of),
+            statement,
+            farm.units,
+        );
     });
 }
 
@@ -204,7 +211,7 @@ pub(super) fn suggestions(farm: &Farm, ui: &mut Ui, value: &mut String) {
             actives.push(active.name.trim().to_owned());
             let group = active.group.trim();
             if !group.is_empty() {
-                groups.push((group.parse::<u32>().unwrap_or(u32::MAX), format!("group {group}")));
+                groups.push((group.parse::<u32>().unwrap_or(u32::MAX), t!("shed-group", group = group)));
             }
         }
     }
@@ -214,14 +221,14 @@ pub(super) fn suggestions(farm: &Farm, ui: &mut Ui, value: &mut String) {
     all.dedup();
     all.extend(products);
     all.retain(|text| !text.is_empty());
-    pick(ui, "about something from the shed", value, all, 190.0);
+    pick(ui, t!("shed-about-something-from-the-shed"), value, all, 190.0);
 }
 
 /// A list to pick a text from in place of typing it.
 fn pick(ui: &mut Ui, name: &str, value: &mut String, all: Vec<String>, width: f32) {
     let mut picked = None;
     let all: Vec<Option<String>> = all.into_iter().map(Some).collect();
-    let say = |text: &Option<String>| text.clone().unwrap_or_else(|| "or pick".to_owned());
+    let say = |text: &Option<String>| text.clone().unwrap_or_else(|| t!("shed-or-pick").to_owned());
     boxes::choice(ui, name, &mut picked, &all, say, width);
     if let Some(picked) = picked {
         *value = picked;
@@ -231,8 +238,8 @@ fn pick(ui: &mut Ui, name: &str, value: &mut String, all: Vec<String>, width: f3
 fn what(ui: &mut Ui, says: &mut Says, units: Units) {
     let mut kind = Kind::of(says);
     let before = kind;
-    line(ui, "it speaks of", |ui| {
-        boxes::choice(ui, "it speaks of", &mut kind, &Kind::ALL, |kind| kind.name().to_owned(), 220.0);
+    line(ui, t!("shed-it-speaks-of"), |ui| {
+        boxes::choice(ui, t!("shed-it-speaks-of"), &mut kind, &Kind::ALL, |kind| kind.name().to_owned(), 220.0);
     });
     if kind != before
         && let Some(blank) = kind.blank()
@@ -243,38 +250,44 @@ fn what(ui: &mut Ui, says: &mut Says, units: Units) {
         Says::Adjuvant { class, stance, least, most, at_least, at_most } => {
             line(ui, "adjuvant", |ui| {
                 let say = |class: &AdjuvantClass| class.name().to_owned();
-                boxes::choice(ui, "adjuvant class", class, &AdjuvantClass::ALL, say, 220.0);
+                boxes::choice(ui, t!("shed-adjuvant-class"), class, &AdjuvantClass::ALL, say, 220.0);
                 boxes::choice(ui, "stance", stance, &Stance::ALL, |stance| stance.name().to_owned(), 110.0);
             });
             line(ui, "rate", |ui| {
-                boxes::quantity_hinted(ui, "rate at least", least, 110.0, "at least");
+                boxes::quantity_hinted(ui, t!("shed-rate-at-least"), least, 110.0, t!("shed-at-least"));
                 word(ui, "–");
-                boxes::quantity_hinted(ui, "rate at most", most, 110.0, "at most");
+                boxes::quantity_hinted(ui, t!("shed-rate-at-most"), most, 110.0, t!("shed-at-most"));
                 boxes::understood_between(ui, least.as_ref(), most.as_ref(), units);
             });
-            line(ui, "but over ground", |ui| {
-                boxes::quantity_hinted(ui, "over ground at least", at_least, 110.0, "at least");
+            line(ui, t!("shed-but-over-ground"), |ui| {
+                boxes::quantity_hinted(ui, t!("shed-over-ground-at-least"), at_least, 110.0, t!("shed-at-least"));
                 word(ui, "–");
-                boxes::quantity_hinted(ui, "over ground at most", at_most, 110.0, "at most");
+                boxes::quantity_hinted(ui, t!("shed-over-ground-at-most"), at_most, 110.0, t!("shed-at-most"));
                 boxes::understood_between(ui, at_least.as_ref(), at_most.as_ref(), units);
             });
         }
         Says::NotWith { what, days } => {
-            line(ui, "not together with", |ui| {
-                boxes::text_or_empty(ui, "not together with", what, 320.0, "an active, a group, a kind of product");
+            line(ui, t!("shed-not-together-with"), |ui| {
+                boxes::text_or_empty(
+                    ui,
+                    t!("shed-not-together-with"),
+                    what,
+                    320.0,
+                    t!("shed-an-active-a-group-a-kind"),
+                );
             });
-            line(ui, "nor within", |ui| {
-                boxes::count(ui, "nor within days", days, 44.0);
-                word(ui, "days before and after on the same field; 0 for in the tank alone");
+            line(ui, t!("shed-nor-within"), |ui| {
+                boxes::count(ui, t!("shed-nor-within-days"), days, 44.0);
+                word(ui, t!("shed-days-before-and-after-on-the"));
             });
         }
         Says::Caution { what } => {
-            lines(ui, "in these words", |ui| {
+            lines(ui, t!("shed-in-these-words"), |ui| {
                 let width = ui.available_width();
-                boxes::sentence(ui, "in these words", what, width, "what was said");
+                boxes::sentence(ui, t!("shed-in-these-words"), what, width, t!("shed-what-was-said"));
             });
         }
-        other => line(ui, "", |ui| word(ui, &format!("{}, typed in the file; choose what it speaks of", other.name()))),
+        other => line(ui, "", |ui| word(ui, &t!("shed-typed-in-the-file-choose-what", other = other.name()))),
     }
 }
 
@@ -294,10 +307,9 @@ pub(super) fn products(bench: &mut Bench, ui: &mut Ui, speaks_of: impl Fn(&Produ
         .map(|(id, product)| (id.clone(), named(&product.name)))
         .collect();
     let mut chosen = None;
-    sheets::sheet(ui, "Which products it speaks of", |ui| {
+    sheets::sheet(ui, t!("shed-which-products-it-speaks-of"), |ui| {
         if about.is_empty() {
-            let text =
-                "None in the shed. Write an active, a group such as \"group 1\", or a product as it is called here.";
+            let text = t!("shed-none-in-the-shed-write-an");
             ui.add(Label::new(look::soft(ui, text).color(look::colours(ui).check)).wrap());
         }
         ui.spacing_mut().interact_size.y = 18.0;
@@ -314,19 +326,19 @@ pub(super) fn products(bench: &mut Bench, ui: &mut Ui, speaks_of: impl Fn(&Produ
 }
 
 fn about(advice: &Advice) -> &str {
-    if advice.about.trim().is_empty() { "every pesticide" } else { advice.about.trim() }
+    if advice.about.trim().is_empty() { t!("shed-every-pesticide") } else { advice.about.trim() }
 }
 
 fn said(advice: &Advice, units: Units) -> String {
     let said = sentence(&[&advice.says], units);
-    if said.is_empty() { "nothing typed yet".to_owned() } else { said }
+    if said.is_empty() { t!("shed-nothing-typed-yet").to_owned() } else { said }
 }
 
 /// "County adviser, 3 May 2031: for group 27 in corn, methylated seed oil preferred, 1 % v/v".
 fn whole(farm: &Farm, advice: &Advice) -> String {
     let applies = applies(&advice.says);
     let water = guidance::water(farm, advice);
-    let mut about = format!("for {}", about(advice));
+    let mut about = t!("shed-for", advice = about(advice));
     if !applies.is_empty() {
         about = format!("{about} {applies}");
     }

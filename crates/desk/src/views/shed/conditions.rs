@@ -6,6 +6,7 @@ use egui::{Button, Ui};
 use tankard_core::farm::{CarrierKind, Droplets, Says, Statement, When};
 use tankard_core::label::when::words;
 use tankard_core::quantity::{AsTyped, Quantity, Units};
+use tankard_core::t;
 
 use super::statements::{GAP, understood};
 use super::{beside, cross, word};
@@ -16,36 +17,42 @@ use crate::parts::boxes;
 fn conditions(units: Units) -> Vec<(&'static str, When)> {
     let metric = units == Units::Metric;
     let mut all = vec![
-        ("in extreme heat", When::Heat),
-        ("in cold", When::Cold),
-        ("in drought", When::Drought),
-        ("on large weeds", When::LargeWeeds),
-        ("where weeds stand thick", When::HeavyPressure),
-        ("against a weed", When::Weed(String::new())),
-        ("with a partner", When::With(String::new())),
-        ("with a partner that has a complete surfactant", When::LoadedPartner),
-        ("without another pesticide in the tank", When::Alone),
-        ("without a complete surfactant built in", When::NoSurfactantBuiltIn),
-        ("in a carrier", When::Carrier(CarrierKind::UreaAmmoniumNitrate)),
+        (t!("shed-in-extreme-heat"), When::Heat),
+        (t!("shed-in-cold"), When::Cold),
+        (t!("shed-in-drought"), When::Drought),
+        (t!("shed-on-large-weeds"), When::LargeWeeds),
+        (t!("shed-where-weeds-stand-thick"), When::HeavyPressure),
+        (t!("shed-against-a-weed"), When::Weed(String::new())),
+        (t!("shed-with-a-partner"), When::With(String::new())),
+        (t!("shed-with-a-partner-that-has-a"), When::LoadedPartner),
+        (t!("shed-without-another-pesticide-in-the-tank"), When::Alone),
+        (t!("shed-without-a-complete-surfactant-built-in"), When::NoSurfactantBuiltIn),
+        (t!("shed-in-a-carrier"), When::Carrier(CarrierKind::UreaAmmoniumNitrate)),
     ];
     let spray = if metric { "0 L/ha" } else { "0 gal/ac" };
     if let (Ok(below), Ok(above)) = (AsTyped::parse(spray), AsTyped::parse(spray)) {
         all.extend([
-            ("below a spray volume", When::CarrierBelow(below)),
-            ("above a spray volume", When::CarrierAbove(above)),
+            (t!("shed-below-a-spray-volume"), When::CarrierBelow(below)),
+            (t!("shed-above-a-spray-volume"), When::CarrierAbove(above)),
         ]);
     }
     all.extend([
-        ("with droplets finer than a class", When::DropletsFinerThan(Droplets::Coarse)),
-        ("with droplets of a class or coarser", When::DropletsAtLeast(Droplets::Coarse)),
+        (t!("shed-with-droplets-finer-than-a-class"), When::DropletsFinerThan(Droplets::Coarse)),
+        (t!("shed-with-droplets-of-a-class-or"), When::DropletsAtLeast(Droplets::Coarse)),
     ]);
     let own = if metric { "0 L/ha" } else { "0 fl oz/ac" };
     if let (Ok(above), Ok(up_to)) = (AsTyped::parse(own), AsTyped::parse(own)) {
-        all.extend([("above a rate", When::RateAbove(above)), ("up to a rate", When::RateUpTo(up_to))]);
+        all.extend([
+            (t!("shed-above-a-rate"), When::RateAbove(above)),
+            (t!("shed-up-to-a-rate"), When::RateUpTo(up_to)),
+        ]);
     }
     let air = if metric { "0 °C" } else { "0 °F" };
     if let (Ok(warm), Ok(cold)) = (AsTyped::parse(air), AsTyped::parse(air)) {
-        all.extend([("in air warmer than", When::WarmerThan(warm)), ("in air colder than", When::ColderThan(cold))]);
+        all.extend([
+            (t!("shed-in-air-warmer-than"), When::WarmerThan(warm)),
+            (t!("shed-in-air-colder-than"), When::ColderThan(cold)),
+        ]);
     }
     all
 }
@@ -57,12 +64,12 @@ pub(super) fn only_if(ui: &mut Ui, act: &str, name: String, statement: &mut Stat
         if let Says::Adjuvant { at_least, at_most, .. } = &mut statement.says
             && at_least.is_none()
             && at_most.is_none()
-            && ui.button("but at least, or at most, over ground").clicked()
+            && ui.button(t!("shed-but-at-least-or-at-most")).clicked()
         {
             *at_least = AsTyped::parse(if units == Units::Metric { "0 L/ha" } else { "0 pt/ac" }).ok();
             ui.close();
         }
-        ui.label(look::soft(ui, "It says so only"));
+        ui.label(look::soft(ui, t!("shed-it-says-so-only")));
         for (words, when) in conditions(units) {
             if ui.button(words).clicked() {
                 statement.when.push(when);
@@ -70,7 +77,7 @@ pub(super) fn only_if(ui: &mut Ui, act: &str, name: String, statement: &mut Stat
             }
         }
     });
-    response.on_hover_text("Only under a condition").accessible_name(name);
+    response.on_hover_text(t!("shed-only-under-a-condition")).accessible_name(name);
 }
 
 /// What a statement has beside its row: bounds over ground for an adjuvant in the spray, and its conditions.
@@ -79,11 +86,11 @@ pub(super) fn below(ui: &mut Ui, name: &str, statement: &mut Statement, units: U
         && (at_least.is_some() || at_most.is_some())
     {
         indented(ui, |ui| {
-            word(ui, "but at least");
-            boxes::quantity_hinted(ui, &format!("{name} at least over ground"), at_least, 82.0, "any");
-            word(ui, "and at most");
-            boxes::quantity_hinted(ui, &format!("{name} at most over ground"), at_most, 82.0, "any");
-            word(ui, "over ground");
+            word(ui, t!("shed-but-at-least"));
+            boxes::quantity_hinted(ui, &t!("shed-at-least-over-ground", name = name), at_least, 82.0, "any");
+            word(ui, t!("shed-and-at-most"));
+            boxes::quantity_hinted(ui, &t!("shed-at-most-over-ground", name = name), at_most, 82.0, "any");
+            word(ui, t!("shed-over-ground"));
             boxes::understood_between(ui, at_least.as_ref(), at_most.as_ref(), units);
         });
     }
@@ -98,7 +105,7 @@ pub(super) fn list(ui: &mut Ui, name: &str, conditions: &mut Vec<When>, units: U
     let mut gone = None;
     let last = conditions.len().saturating_sub(1);
     for (at, when) in conditions.iter_mut().enumerate() {
-        let name = format!("{name} condition {}", at + 1);
+        let name = t!("shed-condition", name = name, at = at + 1);
         word(ui, if at == 0 { "only" } else { "and" });
         condition(ui, &name, when, units);
         if cross(ui, &name) {
@@ -130,7 +137,7 @@ fn condition(ui: &mut Ui, name: &str, when: &mut When, units: Units) {
         }
         When::With(what) => {
             word(ui, "with");
-            boxes::text_or_empty(ui, name, what, 130.0, "group, active, class");
+            boxes::text_or_empty(ui, name, what, 130.0, t!("shed-group-active-class"));
         }
         When::Carrier(kind) => {
             word(ui, "in");
@@ -139,15 +146,15 @@ fn condition(ui: &mut Ui, name: &str, when: &mut When, units: Units) {
         }
         When::CarrierBelow(rate) => asked(ui, name, "below", rate, units),
         When::CarrierAbove(rate) => asked(ui, name, "above", rate, units),
-        When::DropletsFinerThan(class) => class_of(ui, name, "with droplets finer than", class),
+        When::DropletsFinerThan(class) => class_of(ui, name, t!("shed-with-droplets-finer-than"), class),
         When::DropletsAtLeast(class) => {
-            class_of(ui, name, "with droplets", class);
-            word(ui, "or coarser");
+            class_of(ui, name, t!("shed-with-droplets"), class);
+            word(ui, t!("shed-or-coarser"));
         }
         When::RateAbove(rate) => asked(ui, name, "above", rate, units),
-        When::RateUpTo(rate) => asked(ui, name, "up to", rate, units),
-        When::WarmerThan(air) => asked(ui, name, "warmer than", air, units),
-        When::ColderThan(air) => asked(ui, name, "colder than", air, units),
+        When::RateUpTo(rate) => asked(ui, name, t!("shed-up-to"), rate, units),
+        When::WarmerThan(air) => asked(ui, name, t!("shed-warmer-than"), air, units),
+        When::ColderThan(air) => asked(ui, name, t!("shed-colder-than"), air, units),
         When::Heat
         | When::Cold
         | When::Drought

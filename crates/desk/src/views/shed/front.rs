@@ -5,6 +5,7 @@ use tankard_core::farm::{Active, AdjuvantClass, Charge, Formulation, Grade, Id, 
 use tankard_core::mix::actives;
 use tankard_core::plausible::Slot;
 use tankard_core::quantity::{ActiveBasis, AsTyped, Units};
+use tankard_core::t;
 
 use super::{line, lines, section, word};
 use crate::look;
@@ -15,7 +16,7 @@ const NARROW: f32 = 510.0;
 
 /// The section.
 pub(super) fn show(ui: &mut Ui, id: &Id, product: &mut Product, units: Units) {
-    section(ui, "Front panel");
+    section(ui, t!("shed-front-panel"));
     line(ui, "kind", |ui| {
         boxes::choice(ui, "kind", &mut product.kind, &ProductKind::ALL, |kind| kind.name().to_owned(), 160.0);
     });
@@ -26,13 +27,14 @@ pub(super) fn show(ui: &mut Ui, id: &Id, product: &mut Product, units: Units) {
     // What another kind left behind stays in sight, so that it can be taken away.
     let helps = matches!(product.kind, ProductKind::Adjuvant | ProductKind::Conditioner | ProductKind::FoliarFeed);
     if helps || product.class.is_some() {
-        line(ui, "adjuvant class", |ui| {
+        line(ui, t!("shed-adjuvant-class"), |ui| {
             let all: Vec<Option<AdjuvantClass>> =
                 std::iter::once(None).chain(AdjuvantClass::ALL.into_iter().map(Some)).collect();
-            let say = |class: &Option<AdjuvantClass>| class.map_or("not stated", AdjuvantClass::name).to_owned();
-            boxes::choice(ui, "adjuvant class", &mut product.class, &all, say, 280.0);
+            let say =
+                |class: &Option<AdjuvantClass>| class.map_or(t!("shed-not-stated"), AdjuvantClass::name).to_owned();
+            boxes::choice(ui, t!("shed-adjuvant-class"), &mut product.class, &all, say, 280.0);
             if !helps {
-                word(ui, &format!("not looked at for a {}", product.kind.name()));
+                word(ui, &t!("shed-not-looked-at-for-a", kind = product.kind.name()));
             }
         });
     }
@@ -41,23 +43,25 @@ pub(super) fn show(ui: &mut Ui, id: &Id, product: &mut Product, units: Units) {
     if product.class == Some(AdjuvantClass::AmmoniumSulfate) || product.grade.is_some() {
         line(ui, "grade", |ui| {
             let all: Vec<Option<Grade>> = std::iter::once(None).chain(Grade::ALL.into_iter().map(Some)).collect();
-            let say = |grade: &Option<Grade>| grade.map_or("not stated", Grade::name).to_owned();
+            let say = |grade: &Option<Grade>| grade.map_or(t!("shed-not-stated"), Grade::name).to_owned();
             boxes::choice(ui, "grade", &mut product.grade, &all, say, 160.0);
         });
     }
     line(ui, "density", |ui| {
-        boxes::quantity_hinted(ui, "density", &mut product.density, 120.0, "not stated");
+        boxes::quantity_hinted(ui, "density", &mut product.density, 120.0, t!("shed-not-stated"));
         offers::at_box(ui, "density", &Slot::Density(id.clone()));
         boxes::understood(ui, product.density.as_ref(), units);
     });
     lines(ui, "registration", |ui| {
         boxes::text_or_empty(ui, "registration", &mut product.registration, 200.0, "number");
-        word(ui, "signal word");
-        boxes::text_or_empty(ui, "signal word", &mut product.signal_word, 110.0, "none");
+        word(ui, t!("shed-signal-word"));
+        boxes::text_or_empty(ui, t!("shed-signal-word"), &mut product.signal_word, 110.0, "none");
     });
-    line(ui, "restricted use", |ui| {
-        let say = |restricted: &bool| if *restricted { "yes, for certified applicators only" } else { "no" }.to_owned();
-        boxes::choice(ui, "restricted use", &mut product.restricted, &[false, true], say, 280.0);
+    line(ui, t!("shed-restricted-use"), |ui| {
+        let say = |restricted: &bool| {
+            if *restricted { t!("shed-yes-for-certified-applicators-only") } else { "no" }.to_owned()
+        };
+        boxes::choice(ui, t!("shed-restricted-use"), &mut product.restricted, &[false, true], say, 280.0);
     });
 }
 
@@ -70,28 +74,28 @@ fn surfactant(ui: &mut Ui, product: &mut Product) {
     let mut charge = product.surfactant.map(|surfactant| surfactant.charge);
     let mut complete = product.is_loaded();
     if product.kind.is_pesticide() {
-        lines(ui, "surfactant built in", |ui| {
+        lines(ui, t!("shed-surfactant-built-in"), |ui| {
             let say = |charge: &Option<Charge>| match charge {
-                None => "not typed".to_owned(),
-                Some(Charge::NotStated) => "yes, charge not stated".to_owned(),
-                Some(charge) => format!("yes, {}", charge.name()),
+                None => t!("shed-not-typed").to_owned(),
+                Some(Charge::NotStated) => t!("shed-yes-charge-not-stated").to_owned(),
+                Some(charge) => t!("shed-yes", charge = charge.name()),
             };
-            boxes::choice(ui, "surfactant built in", &mut charge, &charges(&[]), say, 190.0);
+            boxes::choice(ui, t!("shed-surfactant-built-in"), &mut charge, &charges(&[]), say, 190.0);
             if charge.is_some() {
-                let tick = Checkbox::new(&mut complete, "the label says that no other is needed");
-                ui.add(tick).accessible_name("the label says that no other surfactant is needed");
+                let tick = Checkbox::new(&mut complete, t!("shed-the-label-says-that-no-other"));
+                ui.add(tick).accessible_name(t!("shed-the-label-says-that-no-other-surfactant-is-needed"));
             }
             if charge.is_some() {
                 ui.end_row();
             }
-            boxes::slot(ui, 290.0, |ui| word(ui, "It serves this product; a partner may want another."));
+            boxes::slot(ui, 290.0, |ui| word(ui, t!("shed-it-serves-this-product-a-partner")));
         });
     } else if product.kind == ProductKind::Adjuvant || product.surfactant.is_some() {
         line(ui, "charge", |ui| {
-            let say = |charge: &Option<Charge>| charge.map_or("not stated", Charge::name).to_owned();
+            let say = |charge: &Option<Charge>| charge.map_or(t!("shed-not-stated"), Charge::name).to_owned();
             let without = if charge == Some(Charge::NotStated) { &[][..] } else { &[Charge::NotStated][..] };
             boxes::choice(ui, "charge", &mut charge, &charges(without), say, 160.0);
-            word(ui, "of the surfactant in it");
+            word(ui, t!("shed-of-the-surfactant-in-it"));
         });
     } else {
         return;
@@ -106,7 +110,7 @@ fn actives(ui: &mut Ui, id: &Id, product: &mut Product, units: Units) {
     if count == 0 {
         line(ui, "active", |ui| {
             ui.spacing_mut().button_padding.x = 0.0;
-            more = boxes::act(ui, "+ Add an active").clicked();
+            more = boxes::act(ui, t!("shed-add-an-active")).clicked();
         });
     }
     let counted = product.kind.is_pesticide();
@@ -157,15 +161,15 @@ fn unusual(active: &Active) -> Option<String> {
     if let Some(basis) = active.content.basis()
         && basis != active.basis
     {
-        return Some(format!("the content says {}", basis.short()));
+        return Some(t!("shed-the-content-says", short = basis.short()));
     }
     let facts = actives::facts(&active.name)?;
     let mut usual = Vec::new();
     if active.group.trim() != facts.group {
-        usual.push(format!("group {}", facts.group));
+        usual.push(t!("shed-group", group = facts.group));
     }
     if active.basis != facts.basis() {
-        usual.push(format!("counted as {}", facts.basis().short()));
+        usual.push(t!("shed-counted-as", short = facts.basis().short()));
     }
-    (!usual.is_empty()).then(|| format!("usually {}; the label decides", usual.join(", ")))
+    (!usual.is_empty()).then(|| t!("shed-usually-the-label-decides", usual = usual.join(", ")))
 }

@@ -9,6 +9,7 @@ use tankard_core::label::names;
 use tankard_core::label::when::words;
 use tankard_core::mix::guidance;
 use tankard_core::quantity::{AsTyped, Rate, Units};
+use tankard_core::t;
 use tankard_core::words::capital;
 
 use super::{Bench, sheets};
@@ -29,11 +30,11 @@ enum Speaker {
 impl Speaker {
     const ALL: [Self; 3] = [Self::Local, Self::Published, Self::Practice];
 
-    const fn name(self) -> &'static str {
+    fn name(self) -> &'static str {
         match self {
-            Self::Local => "Local advice",
-            Self::Published => "Published",
-            Self::Practice => "Common practice",
+            Self::Local => t!("shed-local-advice"),
+            Self::Published => t!("shed-published"),
+            Self::Practice => t!("shed-common-practice"),
         }
     }
 }
@@ -58,12 +59,12 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &str) {
     let rows = rows(bench.farm(), product);
     let label = product.label.clone();
     let mut taken = Vec::new();
-    sheets::sheet(ui, "What others print", |ui| {
+    sheets::sheet(ui, t!("shed-what-others-print"), |ui| {
         if rows.is_empty() {
-            boxes::say(ui, "No guidance: read the label.");
+            boxes::say(ui, t!("shed-no-guidance-read-the-label"));
             return;
         }
-        boxes::say(ui, "Guidance to be checked; what you type from the label decides.");
+        boxes::say(ui, t!("shed-guidance-to-be-checked-what-you"));
         ui.add_space(2.0);
         let scroll = ScrollArea::vertical().id_salt(("guidance", id)).auto_shrink([false, true]);
         // Within a page that scrolls itself the area would take next to no height of its own accord.
@@ -124,9 +125,9 @@ fn show_row(ui: &mut Ui, row: &Row, label: &[Statement]) -> bool {
         if same.len() == row.statements.len() {
             let place = same.iter().map(|statement| statement.at.trim()).find(|at| !at.is_empty());
             if let Some(place) = place {
-                small(ui, &format!("The label says the same, {place}."));
+                small(ui, &t!("shed-the-label-says-the-same", place = place));
             } else {
-                let text = look::soft(ui, "On the label as well; type its page there.");
+                let text = look::soft(ui, t!("shed-on-the-label-as-well-type"));
                 ui.add(Label::new(text.color(look::colours(ui).check)).wrap());
             }
             return;
@@ -135,11 +136,16 @@ fn show_row(ui: &mut Ui, row: &Row, label: &[Statement]) -> bool {
         {
             let place = if otherwise.at.trim().is_empty() { "" } else { otherwise.at.trim() };
             let place = if place.is_empty() { String::new() } else { format!(", {place}") };
-            small(ui, &format!("The label speaks of it in its own way{place}."));
+            small(ui, &t!("shed-the-label-speaks-of-it-in", place = place));
         }
-        let act = boxes::act(ui, "It stands on the label too…");
-        let act = act.on_hover_text("Adds it to the label, where you type the page on which you found it");
-        let name = format!("It stands on the label too: {} {} {}", row.says, row.applies, row.source);
+        let act = boxes::act(ui, t!("shed-it-stands-on-the-label-too"));
+        let act = act.on_hover_text(t!("shed-adds-it-to-the-label-where"));
+        let name = t!(
+            "shed-it-stands-on-the-label-too-says-applies-source",
+            says = row.says,
+            applies = row.applies,
+            source = row.source
+        );
         if act.gained_focus() {
             act.scroll_to_me(None);
         }
@@ -203,7 +209,7 @@ fn rows(farm: &Farm, product: &Product) -> Vec<Row> {
 
 /// "County adviser, 3 May 2031".
 pub(super) fn source(advice: &Advice) -> String {
-    let whose = if advice.whose.trim().is_empty() { "someone not named" } else { advice.whose.trim() };
+    let whose = if advice.whose.trim().is_empty() { t!("shed-someone-not-named") } else { advice.whose.trim() };
     match advice.given {
         Some(date) => format!("{whose}, {}", sheets::day(date)),
         None => whose.to_owned(),
@@ -216,8 +222,8 @@ pub(super) fn water(farm: &Farm, advice: &Advice) -> String {
         return String::new();
     }
     farm.waters.get(&advice.water).map_or_else(
-        || format!("with a water that is gone, {}", advice.water),
-        |water| format!("with water of {}", super::named(&water.name)),
+        || t!("shed-with-a-water-that-is-gone", water = advice.water),
+        |water| t!("shed-with-water-of", name = super::named(&water.name)),
     )
 }
 
@@ -241,13 +247,13 @@ pub(super) fn sentence(statements: &[&Statement], units: Units) -> String {
             let floor = range(at_least.as_ref(), None, units);
             let ceiling = range(None, at_most.as_ref(), units);
             let bounds: Vec<String> = [floor, ceiling].into_iter().filter(|bound| !bound.is_empty()).collect();
-            if bounds.is_empty() { text } else { format!("{text}, but {}", bounds.join(" and ")) }
+            if bounds.is_empty() { text } else { t!("shed-but", text = text, bounds = bounds.join(" and ")) }
         }
         Some(Says::NotWith { what, .. }) if what.trim().is_empty() => String::new(),
-        Some(Says::NotWith { what, days: 0 }) => format!("not together with {}", what.trim()),
+        Some(Says::NotWith { what, days: 0 }) => t!("shed-not-together-with-what", what = what.trim()),
         Some(Says::NotWith { what, days }) => {
             let days = super::counted(usize::try_from(*days).unwrap_or(usize::MAX), "day", "days");
-            format!("not together with {}, nor within {days} of it", what.trim())
+            t!("shed-not-together-with-nor-within-of", what = what.trim(), days = days)
         }
         Some(Says::Caution { what } | Says::Handling { what } | Says::Wear { what }) => what.trim().to_owned(),
         Some(other) => other.name().to_owned(),
@@ -282,11 +288,13 @@ fn between(least: Option<&str>, most: Option<&str>) -> String {
     match (least.map(str::trim), most.map(str::trim)) {
         (Some(least), Some(most)) if least == most => whole(least),
         (Some(least), Some(most)) => match (least.split_once(' '), most.split_once(' ')) {
-            (Some((number, one)), Some((_, other))) if one == other => format!("{number} to {}", whole(most)),
-            _ => format!("{} to {}", whole(least), whole(most)),
+            (Some((number, one)), Some((_, other))) if one == other => {
+                t!("shed-to", number = number, most = whole(most))
+            }
+            _ => t!("shed-least-to-most", least = whole(least), most = whole(most)),
         },
-        (Some(least), None) => format!("at least {}", whole(least)),
-        (None, Some(most)) => format!("at most {}", whole(most)),
+        (Some(least), None) => t!("shed-at-least-least", least = whole(least)),
+        (None, Some(most)) => t!("shed-at-most-most", most = whole(most)),
         (None, None) => String::new(),
     }
 }
@@ -299,9 +307,9 @@ pub(super) fn applies(statement: &Statement) -> String {
     }
     match (statement.from_stage.trim(), statement.to_stage.trim()) {
         ("", "") => {}
-        (from, "") => parts.push(format!("from {from} on")),
-        ("", to) => parts.push(format!("up to {to}")),
-        (from, to) => parts.push(format!("from {from} to {to}")),
+        (from, "") => parts.push(t!("shed-from-on", from = from)),
+        ("", to) => parts.push(t!("shed-up-to-to", to = to)),
+        (from, to) => parts.push(t!("shed-from-to", from = from, to = to)),
     }
     parts.extend(statement.when.iter().map(words));
     parts.join(", ")

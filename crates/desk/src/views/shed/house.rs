@@ -5,6 +5,7 @@ use jiff::civil::Date;
 use tankard_core::farm::{Aim, Apart, Farm, Measuring, Paper, Place, Practice};
 use tankard_core::language::Language;
 use tankard_core::quantity::{Area, AsTyped, Quantity, Units};
+use tankard_core::t;
 use tankard_core::weather::practice::{source, usual, why};
 use tankard_core::weather::sun;
 
@@ -69,10 +70,7 @@ impl House {
 
 /// What stands at the left.
 pub(super) fn list(ui: &mut Ui) {
-    lists::empty(
-        ui,
-        "What holds for all passes: the name on the cards, the units, the paper, the marks you measure with.",
-    );
+    lists::empty(ui, t!("shed-what-holds-for-all-passes-the"));
 }
 
 /// The page.
@@ -83,14 +81,11 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
         if misplaced(&place, bench.desk.now().date()).is_none() {
             super::sheets::doubts(bench, ui);
         }
-        super::sheets::sheet(ui, "Units", |ui| {
-            boxes::say(
-                ui,
-                "These are the units that numbers are shown in. What you type may be in any, and stays as typed.",
-            );
-            boxes::say(ui, "A bare \"gal\" is the US gallon. Write \"imp gal\" for the imperial one.");
+        super::sheets::sheet(ui, t!("shed-units"), |ui| {
+            boxes::say(ui, t!("shed-these-are-the-units-that-numbers"));
+            boxes::say(ui, t!("shed-a-bare-gal-is-the-us"));
         });
-        super::sheets::sheet(ui, "Where the usual limits come from", |ui| {
+        super::sheets::sheet(ui, t!("shed-where-the-usual-limits-come-from"), |ui| {
             let mut known: Vec<String> = Vec::new();
             for (name, key) in LIMITS {
                 let source = source(key).to_string();
@@ -121,61 +116,61 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     let before = House::of(bench.farm());
     let mut house = before.clone();
     quiet(ui);
-    title_box(ui, "name of the farm", &mut house.name);
-    section(ui, "Reading");
+    title_box(ui, t!("shed-name-of-the-farm"), &mut house.name);
+    section(ui, t!("shed-reading"));
     line(ui, "units", |ui| {
         let all = [Units::UsCustomary, Units::Imperial, Units::Metric];
         let say = |units: &Units| {
             match units {
-                Units::UsCustomary => "US: gallons, pounds, acres",
-                Units::Imperial => "imperial: imperial gallons, pounds, acres",
-                Units::Metric => "metric: litres, kilograms, hectares",
+                Units::UsCustomary => t!("shed-us-gallons-pounds-acres"),
+                Units::Imperial => t!("shed-imperial-imperial-gallons-pounds-acres"),
+                Units::Metric => t!("shed-metric-litres-kilograms-hectares"),
             }
             .to_owned()
         };
         boxes::choice(ui, "units", &mut house.units, &all, say, 300.0);
     });
-    line(ui, "sign of the currency", |ui| {
-        boxes::text(ui, "sign of the currency", &mut house.currency, 60.0);
+    line(ui, t!("shed-sign-of-the-currency"), |ui| {
+        boxes::text(ui, t!("shed-sign-of-the-currency"), &mut house.currency, 60.0);
     });
-    section(ui, "Load cards");
+    section(ui, t!("shed-load-cards"));
     line(ui, "paper", |ui| {
         boxes::choice(ui, "paper", &mut house.paper, &[Paper::Letter, Paper::A4], |paper| format!("{paper:?}"), 120.0);
     });
     line(ui, "language", |ui| {
         boxes::choice(
             ui,
-            "language of the cards",
+            t!("shed-language-of-the-cards"),
             &mut house.card_languages,
             &card_languages(),
             |all| in_words(all),
             200.0,
         );
-        word(ui, "names, and what you type from a label, stand as you typed them");
+        word(ui, t!("shed-names-and-what-you-type-from"));
     });
-    line(ui, "in an emergency", |ui| {
-        boxes::lines(ui, "telephone lines for an emergency", &mut house.emergency, 400.0, 3);
+    line(ui, t!("shed-in-an-emergency"), |ui| {
+        boxes::lines(ui, t!("shed-telephone-lines-for-an-emergency"), &mut house.emergency, 400.0, 3);
     });
-    section(ui, "Measuring");
-    line(ui, "finest mark, liquids", |ui| {
+    section(ui, t!("shed-measuring"));
+    line(ui, t!("shed-finest-mark-liquids"), |ui| {
         let usual = Measuring::default().liquid(house.units).show(house.units);
-        boxes::quantity_hinted(ui, "finest mark for liquids", &mut house.measuring.liquid, 120.0, &usual);
-        word(ui, "amounts are rounded to it; a product may have its own");
+        boxes::quantity_hinted(ui, t!("shed-finest-mark-for-liquids"), &mut house.measuring.liquid, 120.0, &usual);
+        word(ui, t!("shed-amounts-are-rounded-to-it-a"));
     });
-    line(ui, "finest mark, dry", |ui| {
+    line(ui, t!("shed-finest-mark-dry"), |ui| {
         let usual = Measuring::default().dry(house.units).show(house.units);
-        boxes::quantity_hinted(ui, "finest mark for dry products", &mut house.measuring.dry, 120.0, &usual);
+        boxes::quantity_hinted(ui, t!("shed-finest-mark-for-dry-products"), &mut house.measuring.dry, 120.0, &usual);
     });
     loads(ui, &mut house);
-    section(ui, "Place");
-    line(ui, "latitude, longitude", |ui| {
+    section(ui, t!("shed-place"));
+    line(ui, t!("shed-latitude-longitude"), |ui| {
         boxes::text_or_empty(ui, "latitude", &mut house.place.latitude, 100.0, "41.2");
         boxes::text_or_empty(ui, "longitude", &mut house.place.longitude, 100.0, "-96.4");
     });
-    line(ui, "time zone", |ui| {
-        boxes::text_or_empty(ui, "time zone", &mut house.place.zone, 200.0, "America/Chicago");
+    line(ui, t!("shed-time-zone"), |ui| {
+        boxes::text_or_empty(ui, t!("shed-time-zone"), &mut house.place.zone, 200.0, t!("shed-america-chicago"));
         if !house.place.zone.trim().is_empty() && sun::zone(&house.place).is_err() {
-            ui.label(look::soft(ui, "is not a time zone known here").color(look::colours(ui).check));
+            ui.label(look::soft(ui, t!("shed-is-not-a-time-zone-known")).color(look::colours(ui).check));
         }
     });
     if let Some(problem) = misplaced(&house.place, bench.desk.now().date()) {
@@ -186,10 +181,16 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
             lines(ui, "", |ui| offers::acts(ui, &finding.offers));
         }
     }
-    lines(ui, "height above the sea", |ui| {
-        boxes::quantity_hinted(ui, "height above the sea", &mut house.place.altitude, 120.0, "not known");
+    lines(ui, t!("shed-height-above-the-sea"), |ui| {
+        boxes::quantity_hinted(
+            ui,
+            t!("shed-height-above-the-sea"),
+            &mut house.place.altitude,
+            120.0,
+            t!("shed-not-known"),
+        );
         boxes::understood(ui, house.place.altitude.as_ref(), house.units);
-        word(ui, "for the pressure of the air, which Delta T rests on");
+        word(ui, t!("shed-for-the-pressure-of-the-air"));
     });
     practice(ui, &mut house.practice, house.units);
     if house != before {
@@ -210,16 +211,15 @@ fn misplaced(place: &Place, today: Date) -> Option<String> {
 
 /// What sizes of loads aim at, what keeps fields from sharing one, and the rows for less ground on the cards.
 fn loads(ui: &mut Ui, house: &mut House) {
-    section(ui, "Sizes of loads");
-    word(
-        ui,
-        "What comes first weighs more than all that follows it. It holds for passes whose loads are sized by these aims.",
-    );
+    section(ui, t!("shed-sizes-of-loads"));
+    word(ui, t!("shed-what-comes-first-weighs-more-than"));
     let mut order = tankard_core::loads::sizing::aims_in(&house.aims);
     let mut swap = None;
     for (at, aim) in order.iter().enumerate() {
         line(ui, &(at + 1).to_string(), |ui| {
-            for (sign, spoken, other) in [("↑", "Move up", at.checked_sub(1)), ("↓", "Move down", Some(at + 1))] {
+            for (sign, spoken, other) in
+                [("↑", t!("shed-move-up"), at.checked_sub(1)), ("↓", t!("shed-move-down"), Some(at + 1))]
+            {
                 let there = other.filter(|other| *other < order.len());
                 let button = egui::Button::new(sign).small();
                 let response = ui.add_enabled(there.is_some(), button);
@@ -235,8 +235,8 @@ fn loads(ui: &mut Ui, house: &mut House) {
         // The usual order needs no words in the file.
         house.aims = if order == Aim::ALL { Vec::new() } else { order };
     }
-    section(ui, "Fields that share no load");
-    word(ui, "Two fields one after the other are sprayed from different loads where they differ in what is ticked.");
+    section(ui, t!("shed-fields-that-share-no-load"));
+    word(ui, t!("shed-two-fields-one-after-the-other"));
     let mut apart = house.apart.clone().unwrap_or_else(|| Apart::ALL.to_vec());
     for rule in Apart::ALL {
         let mut holds = apart.contains(&rule);
@@ -246,10 +246,16 @@ fn loads(ui: &mut Ui, house: &mut House) {
         }
     }
     house.apart = (apart != Apart::ALL).then_some(apart);
-    section(ui, "Less ground than planned");
-    line(ui, "rows on the card every", |ui| {
-        boxes::quantity_hinted(ui, "rows on the card every", &mut house.short_step, 120.0, "so that they fit");
-        word(ui, "of ground");
+    section(ui, t!("shed-less-ground-than-planned"));
+    line(ui, t!("shed-rows-on-the-card-every"), |ui| {
+        boxes::quantity_hinted(
+            ui,
+            t!("shed-rows-on-the-card-every"),
+            &mut house.short_step,
+            120.0,
+            t!("shed-so-that-they-fit"),
+        );
+        word(ui, t!("shed-of-ground"));
     });
 }
 
@@ -270,21 +276,49 @@ const LIMITS: [(&str, &str); 10] = [
 /// The limits that hold where no label and no law says more; a box left empty stands for the usual one.
 fn practice(ui: &mut Ui, practice: &mut Practice, units: Units) {
     let usual = usual();
-    section(ui, "What this farm keeps to");
-    word(ui, "Where no label and no law says more. A box left empty stands for the usual value that is shown in it.");
-    limit(ui, "wind at least", "least_wind", &mut practice.least_wind, usual.least_wind.as_ref(), units);
-    limit(ui, "wind at most", "most_wind", &mut practice.most_wind, usual.most_wind.as_ref(), units);
-    limit(ui, "gusts at most", "most_gust", &mut practice.most_gust, usual.most_gust.as_ref(), units);
-    limit(ui, "Delta T good from", "least_delta_t", &mut practice.least_delta_t, usual.least_delta_t.as_ref(), units);
-    limit(ui, "Delta T good up to", "good_delta_t", &mut practice.good_delta_t, usual.good_delta_t.as_ref(), units);
-    limit(ui, "Delta T at most", "most_delta_t", &mut practice.most_delta_t, usual.most_delta_t.as_ref(), units);
-    limit(ui, "air at least", "least_air", &mut practice.least_air, usual.least_air.as_ref(), units);
-    limit(ui, "air at most", "most_air", &mut practice.most_air, usual.most_air.as_ref(), units);
-    limit(ui, "wet from a chance of", "wet_chance", &mut practice.wet_chance, usual.wet_chance.as_ref(), units);
-    limit(ui, "neighbours nearer than", "near", &mut practice.near, usual.near.as_ref(), units);
-    line(ui, "calibration is old after", |ui| {
-        let name = "days after which a calibration is old";
-        boxes::count_or_none(ui, name, &mut practice.calibration_days, 120.0, "its season");
+    section(ui, t!("shed-what-this-farm-keeps-to"));
+    word(ui, t!("shed-where-no-label-and-no-law"));
+    limit(ui, t!("shed-wind-at-least"), "least_wind", &mut practice.least_wind, usual.least_wind.as_ref(), units);
+    limit(ui, t!("shed-wind-at-most"), "most_wind", &mut practice.most_wind, usual.most_wind.as_ref(), units);
+    limit(ui, t!("shed-gusts-at-most"), "most_gust", &mut practice.most_gust, usual.most_gust.as_ref(), units);
+    limit(
+        ui,
+        t!("shed-delta-t-good-from"),
+        "least_delta_t",
+        &mut practice.least_delta_t,
+        usual.least_delta_t.as_ref(),
+        units,
+    );
+    limit(
+        ui,
+        t!("shed-delta-t-good-up-to"),
+        "good_delta_t",
+        &mut practice.good_delta_t,
+        usual.good_delta_t.as_ref(),
+        units,
+    );
+    limit(
+        ui,
+        t!("shed-delta-t-at-most"),
+        "most_delta_t",
+        &mut practice.most_delta_t,
+        usual.most_delta_t.as_ref(),
+        units,
+    );
+    limit(ui, t!("shed-air-at-least"), "least_air", &mut practice.least_air, usual.least_air.as_ref(), units);
+    limit(ui, t!("shed-air-at-most"), "most_air", &mut practice.most_air, usual.most_air.as_ref(), units);
+    limit(
+        ui,
+        t!("shed-wet-from-a-chance-of"),
+        "wet_chance",
+        &mut practice.wet_chance,
+        usual.wet_chance.as_ref(),
+        units,
+    );
+    limit(ui, t!("shed-neighbours-nearer-than"), "near", &mut practice.near, usual.near.as_ref(), units);
+    line(ui, t!("shed-calibration-is-old-after"), |ui| {
+        let name = t!("shed-days-after-which-a-calibration-is");
+        boxes::count_or_none(ui, name, &mut practice.calibration_days, 120.0, t!("shed-its-season"));
         word(ui, "days");
     });
 }
@@ -304,6 +338,6 @@ fn limit<Q: Quantity>(
         boxes::understood(ui, value.as_ref(), units);
         let mut letters = why(key).chars();
         let why: String = letters.next().into_iter().flat_map(char::to_lowercase).chain(letters).collect();
-        ui.label(look::soft(ui, why)).on_hover_text(format!("The usual value: {}", source(key)));
+        ui.label(look::soft(ui, why)).on_hover_text(t!("shed-the-usual-value", key = source(key)));
     });
 }

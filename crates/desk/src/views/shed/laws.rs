@@ -6,6 +6,7 @@ use tankard_core::farm::{Droplets, Farm, Law};
 use tankard_core::label::laws::{are_held, are_printed};
 use tankard_core::label::names;
 use tankard_core::quantity::{AsTyped, Quantity, Units};
+use tankard_core::t;
 
 use super::guidance::{self, applies};
 use super::statements::{self, blanks};
@@ -46,7 +47,7 @@ const fn is_offered(says: &Says) -> bool {
 pub(super) fn list(bench: &mut Bench, ui: &mut Ui) {
     let farm = bench.farm();
     if farm.laws.is_empty() {
-        lists::empty(ui, "No rule yet. Add what the law asks where you spray: wind, times of day, strips, droplets.");
+        lists::empty(ui, t!("shed-no-rule-yet-add-what-the"));
     }
     let entries: Vec<_> = farm
         .laws
@@ -60,7 +61,7 @@ pub(super) fn list(bench: &mut Bench, ui: &mut Ui) {
 /// The foot of the list.
 pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
     let chosen = bench.state.law.clone().and_then(|id| bench.farm().laws.get(&id).map(|law| (id.clone(), named(law))));
-    let (added, done) = super::foot(bench, ui, "+ Add a rule", chosen, 0);
+    let (added, done) = super::foot(bench, ui, t!("shed-add-a-rule"), chosen, 0);
     if added {
         // In free words, which change no plan until they are typed.
         let says = Statement::new(Says::Caution { what: String::new() }, "");
@@ -83,7 +84,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
             let chosen = bench.state.law.clone();
             let Some((id, mut law)) = chosen.and_then(|id| bench.farm().laws.get(&id).cloned().map(|law| (id, law)))
             else {
-                ui.label(look::title("Law"));
+                ui.label(look::title(t!("shed-law")));
                 lists::empty(ui, RANK);
                 return;
             };
@@ -106,19 +107,19 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
             let last = bench.desk.document.log().last_day();
             let today = bench.desk.now().date();
             let today = last.map_or(today, |last| last.max(today));
-            sheets::sheet(ui, "When it holds", |ui| {
+            sheets::sheet(ui, t!("shed-when-it-holds"), |ui| {
                 let words = match (law.since, law.until) {
                     (Some(since), Some(until)) if until < since => {
-                        let text = "It ends before it begins, so it never holds; mend the days.";
+                        let text = t!("shed-it-ends-before-it-begins-so");
                         ui.add(Label::new(look::soft(ui, text).color(look::colours(ui).check)).wrap());
                         return;
                     }
-                    (Some(since), _) if today < since => format!("From {} on, so not yet.", sheets::day(since)),
+                    (Some(since), _) if today < since => t!("shed-from-on-so-not-yet", since = sheets::day(since)),
                     (_, Some(until)) if until < today => {
-                        format!("It ended with {} and is held against no pass after it.", sheets::day(until))
+                        t!("shed-it-ended-with-and-is-held", until = sheets::day(until))
                     }
-                    (_, Some(until)) => format!("Now, and up to and including {}.", sheets::day(until)),
-                    _ => "Now, and until you type its end.".to_owned(),
+                    (_, Some(until)) => t!("shed-now-and-up-to-and-including", until = sheets::day(until)),
+                    _ => t!("shed-now-and-until-you-type-its").to_owned(),
                 };
                 boxes::say(ui, &words);
             });
@@ -129,24 +130,24 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
 
 fn form(farm: &Farm, ui: &mut Ui, law: &mut Law) {
     let whole = whole(law, farm.units);
-    title_box_hinted(ui, "name of the rule", &mut law.name, "its name and paragraph");
+    title_box_hinted(ui, t!("shed-name-of-the-rule"), &mut law.name, t!("shed-its-name-and-paragraph"));
     ui.add(Label::new(look::soft(ui, RANK)).wrap());
     ui.add_space(look::GRID);
     ui.add(Label::new(whole).wrap());
-    section(ui, "When, and for what");
-    line(ui, "in force since", |ui| {
-        boxes::date_or_none(ui, "in force since", &mut law.since, 120.0);
+    section(ui, t!("shed-when-and-for-what"));
+    line(ui, t!("shed-in-force-since"), |ui| {
+        boxes::date_or_none(ui, t!("shed-in-force-since"), &mut law.since, 120.0);
     });
-    line(ui, "up to and including", |ui| {
-        boxes::date_or_none(ui, "up to and including", &mut law.until, 120.0);
+    line(ui, t!("shed-up-to-and-including"), |ui| {
+        boxes::date_or_none(ui, t!("shed-up-to-and-including"), &mut law.until, 120.0);
     });
     line(ui, "about", |ui| {
-        boxes::text_or_empty(ui, "about", &mut law.about, 220.0, "every pesticide");
+        boxes::text_or_empty(ui, "about", &mut law.about, 220.0, t!("shed-every-pesticide"));
         advice::suggestions(farm, ui, &mut law.about);
     });
-    section(ui, "What it says");
+    section(ui, t!("shed-what-it-says"));
     what(ui, &mut law.says.says, farm.units);
-    section(ui, "Where it holds");
+    section(ui, t!("shed-where-it-holds"));
     advice::holds(farm, ui, "rule", &mut law.says);
 }
 
@@ -158,8 +159,8 @@ fn what(ui: &mut Ui, says: &mut Says, units: Units) {
     }
     let mut kind = says.name();
     let kinds: Vec<&'static str> = all.iter().map(Says::name).collect();
-    line(ui, "it speaks of", |ui| {
-        boxes::choice(ui, "it speaks of", &mut kind, &kinds, |kind| (*kind).to_owned(), 220.0);
+    line(ui, t!("shed-it-speaks-of"), |ui| {
+        boxes::choice(ui, t!("shed-it-speaks-of"), &mut kind, &kinds, |kind| (*kind).to_owned(), 220.0);
     });
     if kind != says.name()
         && let Some(blank) = all.into_iter().find(|known| known.name() == kind)
@@ -172,11 +173,11 @@ fn what(ui: &mut Ui, says: &mut Says, units: Units) {
         statements::says(ui, kind, says, room, units);
     });
     let open = if are_printed(says) {
-        "It stands on the load cards; the program does not hold plans against a rule of this kind."
+        t!("shed-it-stands-on-the-load-cards")
     } else if are_held(says) {
         return;
     } else {
-        "It is kept here for you to read; the program does not hold plans against a rule of this kind, and says so."
+        t!("shed-it-is-kept-here-for-you")
     };
     lines(ui, "", |ui| word(ui, open));
 }
@@ -186,14 +187,14 @@ fn named(law: &Law) -> String {
 }
 
 fn about(law: &Law) -> &str {
-    if law.about.trim().is_empty() { "every pesticide" } else { law.about.trim() }
+    if law.about.trim().is_empty() { t!("shed-every-pesticide") } else { law.about.trim() }
 }
 
 /// "For every pesticide in vineyards: wind at most 10 mph".
 fn whole(law: &Law, units: Units) -> String {
     let applies = applies(&law.says);
     let space = if applies.is_empty() { "" } else { " " };
-    format!("For {}{space}{applies}: {}", about(law), said(law, units))
+    t!("shed-for-law-space-applies-said", law = about(law), space = space, applies = applies, said = said(law, units))
 }
 
 fn text<Q: Quantity>(value: Option<&AsTyped<Q>>) -> Option<&str> {
@@ -203,51 +204,57 @@ fn text<Q: Quantity>(value: Option<&AsTyped<Q>>) -> Option<&str> {
 fn said(law: &Law, units: Units) -> String {
     let between = |least: Option<&str>, most: Option<&str>| match (least, most) {
         (None, None) => String::new(),
-        (Some(least), None) => format!(" at least {least}"),
-        (None, Some(most)) => format!(" at most {most}"),
-        (Some(least), Some(most)) => format!(" {least} to {most}"),
+        (Some(least), None) => t!("shed-text", least = least),
+        (None, Some(most)) => t!("shed-at-most-e8a", most = most),
+        (Some(least), Some(most)) => t!("shed-to-968", least = least, most = most),
     };
     let values = match &law.says.says {
         Says::Wind { most, least, gust } => {
-            let gusts = gust.as_ref().map(|gust| format!(", gusts at most {gust}")).unwrap_or_default();
-            let least = least.as_ref().map(|least| format!(", at least {least}")).unwrap_or_default();
-            format!(" at most {most}{least}{gusts}")
+            let gusts = gust.as_ref().map(|gust| t!("shed-gusts-at-most-gust", gust = gust)).unwrap_or_default();
+            let least = least.as_ref().map(|least| t!("shed-at-least-c3a", least = least)).unwrap_or_default();
+            t!("shed-at-most-48b", most = most, least = least, gusts = gusts)
         }
-        Says::NotToward { what } if !what.trim().is_empty() => return format!("not with wind toward {}", what.trim()),
+        Says::NotToward { what } if !what.trim().is_empty() => {
+            return t!("shed-not-with-wind-toward", what = what.trim());
+        }
         Says::NotToward { .. } => String::new(),
-        Says::NoInversion => return "not while warm air lies over cold".to_owned(),
-        Says::Daylight { from, to } => return format!("from {from} to {to}"),
+        Says::NoInversion => return t!("shed-not-while-warm-air-lies-over").to_owned(),
+        Says::Daylight { from, to } => return t!("shed-from-to", from = from, to = to),
         Says::Temperature { least, most } => between(text(least.as_ref()), text(most.as_ref())),
         Says::Humidity { least, most } => between(text(least.as_ref()), text(most.as_ref())),
         Says::DeltaT { least, most } => between(text(least.as_ref()), text(most.as_ref())),
         Says::Carrier { least, most } => between(text(least.as_ref()), text(most.as_ref())),
         Says::Rate { least, most } => between(text(least.as_ref()), text(most.as_ref())),
         Says::Droplets { finest, coarsest } => match coarsest {
-            Some(coarsest) => format!(" {} to {}", finest.name(), coarsest.name()),
+            Some(coarsest) => t!("shed-to-0df", finest = finest.name(), coarsest = coarsest.name()),
             None if *finest == Droplets::UltraCoarse => format!(" {}", finest.name()),
-            None => format!(" {} or coarser", finest.name()),
+            None => t!("shed-or-coarser-1ba", finest = finest.name()),
         },
-        Says::BoomHeight { most } => format!(" at most {most}"),
-        Says::GroundSpeed { most } => format!(" at most {most}"),
+        Says::BoomHeight { most } => t!("shed-at-most-e8a", most = most),
+        Says::GroundSpeed { most } => t!("shed-at-most-e8a", most = most),
         Says::Buffer { to, width, downwind_only } => {
-            let to = if to.trim().is_empty() { String::new() } else { format!(" to {}", to.trim()) };
-            format!(" of {width}{to}{}", if *downwind_only { ", down the wind only" } else { "" })
+            let to = if to.trim().is_empty() { String::new() } else { t!("shed-to-90b", to = to.trim()) };
+            t!("shed-of", width = width, to = to, which = if *downwind_only { "yes" } else { "no" })
         }
-        Says::RainFree { hours } | Says::ReEntry { hours } => format!(" for {hours} h"),
+        Says::RainFree { hours } | Says::ReEntry { hours } => t!("shed-for-h", hours = hours),
         Says::Dates { from, to } => {
             let (from, to) = (from.map(|day| day.to_string()), to.map(|day| day.to_string()));
             return match (from, to) {
-                (None, None) => String::from("nothing typed yet"),
-                (Some(from), None) => format!("not before {from}"),
-                (None, Some(to)) => format!("not after {to}"),
-                (Some(from), Some(to)) => format!("from {from} to {to}"),
+                (None, None) => String::from(t!("shed-nothing-typed-yet")),
+                (Some(from), None) => t!("shed-not-before", from = from),
+                (None, Some(to)) => t!("shed-not-after", to = to),
+                (Some(from), Some(to)) => t!("shed-from-to", from = from, to = to),
             };
         }
-        Says::Applications { most, per, .. } => format!(" {most} at most {}", per.name()),
+        Says::Applications { most, per, .. } => t!("shed-at-most-0e5", most = most, per = per.name()),
         other => {
             let words = guidance::sentence(&[&Statement::new(other.clone(), "")], units);
-            return if words.is_empty() { "nothing typed yet".to_owned() } else { words };
+            return if words.is_empty() { t!("shed-nothing-typed-yet").to_owned() } else { words };
         }
     };
-    if values.is_empty() { "nothing typed yet".to_owned() } else { format!("{}{values}", law.says.says.name()) }
+    if values.is_empty() {
+        t!("shed-nothing-typed-yet").to_owned()
+    } else {
+        format!("{}{values}", law.says.says.name())
+    }
 }

@@ -2,6 +2,7 @@
 //! kept, and the farm itself. A product's page follows its label from the
 //! front panel to the directions, so that a person can type from the booklet without jumping.
 
+use tankard_core::t;
 mod advice;
 mod conditions;
 mod front;
@@ -57,16 +58,16 @@ impl Page {
     const ALL: [Self; 8] =
         [Self::Products, Self::Waters, Self::Rigs, Self::Stock, Self::Advice, Self::Law, Self::Records, Self::Farm];
 
-    const fn name(self) -> &'static str {
+    fn name(self) -> &'static str {
         match self {
-            Self::Products => "Products",
-            Self::Waters => "Waters",
-            Self::Rigs => "Rigs",
-            Self::Stock => "Stock",
-            Self::Advice => "Advice",
-            Self::Law => "Law",
-            Self::Records => "Records",
-            Self::Farm => "Farm",
+            Self::Products => t!("shed-products"),
+            Self::Waters => t!("shed-waters"),
+            Self::Rigs => t!("shed-rigs"),
+            Self::Stock => t!("shed-stock"),
+            Self::Advice => t!("shed-advice"),
+            Self::Law => t!("shed-law"),
+            Self::Records => t!("shed-records"),
+            Self::Farm => t!("shed-farm"),
         }
     }
 }
@@ -270,7 +271,13 @@ fn pages(bench: &mut Bench, ui: &mut Ui) {
     if bench.state.page == Page::Products {
         ui.add_space(4.0);
         let width = ui.available_width();
-        boxes::text_or_empty(ui, "find a product", &mut bench.state.find, width, "find by name or active");
+        boxes::text_or_empty(
+            ui,
+            t!("shed-find-a-product"),
+            &mut bench.state.find,
+            width,
+            t!("shed-find-by-name-or-active"),
+        );
     }
 }
 
@@ -369,7 +376,7 @@ fn small(ui: &mut Ui) {
 
 /// The name of the thing as the title of its page, to be edited where it stands.
 fn title_box(ui: &mut Ui, name: &str, value: &mut String) {
-    title_box_hinted(ui, name, value, "its name");
+    title_box_hinted(ui, name, value, t!("shed-its-name"));
 }
 
 /// The same with a hint of what belongs into it.
@@ -425,9 +432,9 @@ fn word(ui: &mut Ui, text: &str) {
 
 /// Takes a row away.
 fn cross(ui: &mut Ui, what: &str) -> bool {
-    let name = format!("Remove: {what}");
+    let name = t!("shed-remove", what = what);
     let response = ui.add(Button::new(look::act(ui, "×")).frame(false));
-    response.on_hover_text(format!("Remove {what}")).accessible_name(name).clicked()
+    response.on_hover_text(t!("shed-remove-what", what = what)).accessible_name(name).clicked()
 }
 
 /// "1 pass", "3 passes".
@@ -484,13 +491,13 @@ fn foot_acts(bench: &mut Bench, ui: &mut Ui, chosen: Option<(Id, String)>, uses:
     ui.spacing_mut().item_spacing.x = gap(ui);
     let (id, name) = chosen?;
     if bench.state.removing.as_ref() == Some(&(page, id.clone())) {
-        ui.label(format!("{} {name}", counted(uses, "pass uses", "passes use")));
+        ui.label(format!("{} {name}", counted(uses, t!("shed-pass-uses"), t!("shed-passes-use"))));
         ui.horizontal(|ui| {
-            if boxes::act(ui, "Remove it all the same").clicked() {
+            if boxes::act(ui, t!("shed-remove-it-all-the-same")).clicked() {
                 bench.state.removing = None;
                 done = Some((id.clone(), Act::Remove));
             }
-            if boxes::act(ui, "Keep it").clicked() {
+            if boxes::act(ui, t!("shed-keep-it")).clicked() {
                 bench.state.removing = None;
             }
         });
@@ -523,7 +530,7 @@ fn add<T: Clone>(
 
 /// Gives a copy its name.
 fn copied(name: &mut String) -> String {
-    name.push_str(", copy");
+    name.push_str(t!("shed-copy"));
     name.clone()
 }
 
@@ -544,5 +551,5 @@ fn apply<T: Clone>(
 
 /// A name, or a word where there is none yet.
 fn named(name: &str) -> String {
-    if name.trim().is_empty() { "no name yet".to_owned() } else { name.to_owned() }
+    if name.trim().is_empty() { t!("shed-no-name-yet").to_owned() } else { name.to_owned() }
 }

@@ -3,6 +3,7 @@
 use egui::Ui;
 use tankard_core::farm::{Container, ContainerKind, Farm, Id, Product, ProductKind};
 use tankard_core::quantity::{AsTyped, Quantity, Units};
+use tankard_core::t;
 
 use super::stock::Held;
 use super::{
@@ -18,15 +19,15 @@ use crate::report::needs::round;
 const PAGE: f32 = 800.0;
 
 /// What a heading of the list gathers.
-const fn group(kind: ProductKind) -> &'static str {
+fn group(kind: ProductKind) -> &'static str {
     match kind {
-        ProductKind::Herbicide => "Herbicides",
-        ProductKind::Fungicide => "Fungicides",
-        ProductKind::Insecticide => "Insecticides",
-        ProductKind::GrowthRegulator => "Growth regulators",
-        ProductKind::Adjuvant | ProductKind::Conditioner => "Adjuvants and conditioners",
-        ProductKind::FoliarFeed => "Foliar feeds",
-        ProductKind::Other => "Others",
+        ProductKind::Herbicide => t!("shed-herbicides"),
+        ProductKind::Fungicide => t!("shed-fungicides"),
+        ProductKind::Insecticide => t!("shed-insecticides"),
+        ProductKind::GrowthRegulator => t!("shed-growth-regulators"),
+        ProductKind::Adjuvant | ProductKind::Conditioner => t!("shed-adjuvants-and-conditioners"),
+        ProductKind::FoliarFeed => t!("shed-foliar-feeds"),
+        ProductKind::Other => t!("shed-others"),
     }
 }
 
@@ -55,14 +56,14 @@ fn summary(product: &Product, held: &Held, units: Units) -> String {
     if let Some(class) = product.class {
         parts.push(class.name().to_owned());
     } else if groups.len() == 1 {
-        parts.push(format!("group {}", groups.concat()));
+        parts.push(t!("shed-group-concat", concat = groups.concat()));
     } else if !groups.is_empty() {
-        parts.push(format!("groups {}", groups.join(", ")));
+        parts.push(t!("shed-groups", groups = groups.join(", ")));
     }
     match held.on_hand {
-        Some(amount) if amount.is_zero() => parts.push("none on hand".to_owned()),
-        Some(amount) => parts.push(format!("{} on hand", round(amount, units))),
-        None => parts.push("not counted".to_owned()),
+        Some(amount) if amount.is_zero() => parts.push(t!("shed-none-on-hand").to_owned()),
+        Some(amount) => parts.push(t!("shed-on-hand", round = round(amount, units))),
+        None => parts.push(t!("shed-not-counted").to_owned()),
     }
     parts.join(" · ")
 }
@@ -75,10 +76,9 @@ pub(super) fn list(bench: &mut Bench, ui: &mut Ui) {
     let found = bench.farm().products.values().filter(|product| matches(product, wanted)).count();
     if bench.farm().products.is_empty() || found == 0 {
         let text = if bench.farm().products.is_empty() {
-            "No product yet. Take a label booklet and add the first one: its front panel first, then page by page. \
-             Without a booklet at hand, begin from an active."
+            t!("shed-no-product-yet-take-a-label")
         } else {
-            "No product has this in its name or among its actives."
+            t!("shed-no-product-has-this-in-its")
         };
         lists::empty(ui, text);
     }
@@ -96,7 +96,7 @@ pub(super) fn list(bench: &mut Bench, ui: &mut Ui) {
             let name = named(&product.name);
             let is_chosen = bench.state.product.as_ref() == Some(id);
             let spoken = match held.short {
-                Some(short) => format!("{name}, {summary}, short by {}", round(short, units)),
+                Some(short) => t!("shed-short-by", name = name, summary = summary, round = round(short, units)),
                 None => format!("{name}, {summary}"),
             };
             let response = lists::row(ui, is_chosen, &spoken, |ui| {
@@ -136,7 +136,7 @@ pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
     let done = if bench.state.starting.is_none() { super::foot_acts(bench, ui, chosen, uses) } else { None };
     // Not an id that records of a product long gone still carry.
     let copied = done.as_ref().and_then(|(id, _)| {
-        Some(bench.farm().fresh_product_id(&format!("{}, copy", bench.farm().products.get(id)?.name)))
+        Some(bench.farm().fresh_product_id(&t!("shed-name-copy", name = bench.farm().products.get(id)?.name)))
     });
     match done {
         Some((id, act @ (Act::Up | Act::Down))) => bench.desk.document.edit(|farm| move_in_group(farm, &id, act)),
@@ -146,7 +146,7 @@ pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
             done,
             |farm| &mut farm.products,
             |product| {
-                product.name = format!("{}, copy", product.name);
+                product.name = t!("shed-name-copy", name = product.name);
                 // A copy is another label, but not another heap of containers.
                 for container in &mut product.containers {
                     container.full = 0;
@@ -191,12 +191,8 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
             let Some((id, mut product)) =
                 chosen.and_then(|id| bench.farm().products.get(&id).cloned().map(|product| (id, product)))
             else {
-                ui.label(look::title("Products"));
-                lists::empty(
-                    ui,
-                    "Here stands what a label says, in the order of the label: front panel, each pass, crop and season, people. \
-                     Add a product at the left and type it from its booklet, or begin from its active.",
-                );
+                ui.label(look::title(t!("shed-products")));
+                lists::empty(ui, t!("shed-here-stands-what-a-label-says"));
                 return;
             };
             let before = product.clone();
@@ -220,7 +216,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
             let stock = bench.stock;
             let units = bench.farm().units;
             let passes = using(bench.farm(), &id);
-            sheets::planned(bench, ui, "No planned pass uses it.", &passes, |pass| {
+            sheets::planned(bench, ui, t!("shed-no-planned-pass-uses-it"), &passes, |pass| {
                 let taken = stock.get(&id)?.by_pass.iter().find(|take| take.pass == *pass)?;
                 Some(round(taken.amount, units))
             });
@@ -230,16 +226,22 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
 }
 
 fn form(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &mut Product) {
-    title_box(ui, "name of the product", &mut product.name);
+    title_box(ui, t!("shed-name-of-the-product"), &mut product.name);
     ui.scope(|ui| {
         tight(ui);
         ui.visuals_mut().text_edit_bg_color = Some(look::colours(ui).ground);
         ui.horizontal(|ui| {
             ui.spacing_mut().item_spacing.x = 4.0;
             ui.spacing_mut().button_padding.x = 0.0;
-            word(ui, "typed from");
+            word(ui, t!("shed-typed-from"));
             let width = ui.available_width();
-            boxes::text_or_empty(ui, "typed from", &mut product.typed_from, width, "which label, and when");
+            boxes::text_or_empty(
+                ui,
+                t!("shed-typed-from"),
+                &mut product.typed_from,
+                width,
+                t!("shed-which-label-and-when"),
+            );
         });
     });
     front::show(ui, id, product, bench.farm().units);
@@ -251,14 +253,14 @@ fn form(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &mut Product) {
 fn containers(bench: &Bench, ui: &mut Ui, product: &mut Product) {
     let farm = bench.farm();
     let units = farm.units;
-    section(ui, "Containers and price");
+    section(ui, t!("shed-containers-and-price"));
     let mut gone = None;
     let mut more = false;
     let (count, counted) = (product.containers.len(), product.counted.is_some());
     if count == 0 {
-        line(ui, "sold in", |ui| {
+        line(ui, t!("shed-sold-in"), |ui| {
             ui.spacing_mut().button_padding.x = 0.0;
-            more = boxes::act(ui, "+ Add a container").clicked();
+            more = boxes::act(ui, t!("shed-add-a-container")).clicked();
         });
     }
     for (at, container) in product.containers.iter_mut().enumerate() {
@@ -302,21 +304,21 @@ fn containers(bench: &Bench, ui: &mut Ui, product: &mut Product) {
             product.containers.push(Container { kind, size, full: 0, opened: None, lot: String::new() });
         }
     }
-    line(ui, "measuring step", |ui| {
+    line(ui, t!("shed-measuring-step"), |ui| {
         let usual = if product.is_liquid() {
             farm.measuring.liquid(units).show(units)
         } else {
             farm.measuring.dry(units).show(units)
         };
-        boxes::quantity_hinted(ui, "measuring step", &mut product.measuring_step, 120.0, &usual);
+        boxes::quantity_hinted(ui, t!("shed-measuring-step"), &mut product.measuring_step, 120.0, &usual);
         if product.measuring_step.is_none() {
-            word(ui, "as everywhere on the farm");
+            word(ui, t!("shed-as-everywhere-on-the-farm"));
         }
         boxes::understood(ui, product.measuring_step.as_ref(), units);
     });
-    let label = if farm.currency.is_empty() { "price".to_owned() } else { format!("price, {}", farm.currency) };
+    let label = if farm.currency.is_empty() { "price".to_owned() } else { t!("shed-price", currency = farm.currency) };
     line(ui, &label, |ui| {
-        boxes::quantity_hinted(ui, "price", &mut product.price, 120.0, "not known");
+        boxes::quantity_hinted(ui, "price", &mut product.price, 120.0, t!("shed-not-known"));
         understood_price(ui, product, units, &farm.currency);
     });
 }

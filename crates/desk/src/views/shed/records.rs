@@ -4,6 +4,7 @@ use egui::{Label, Ui};
 use tankard_core::farm::id::fresh_where;
 use tankard_core::farm::{Farm, Id, Keeping, OwnElement};
 use tankard_core::season::profile::{self, NOT_THE_LAW, Profile};
+use tankard_core::t;
 
 use super::{Bench, cross, line, quiet, section, sheets, word};
 use crate::look;
@@ -14,10 +15,7 @@ const INDENT: f32 = 22.0;
 
 /// What stands at the left.
 pub(super) fn list(ui: &mut Ui) {
-    lists::empty(
-        ui,
-        "What your records are kept for. Each record then says what it lacks, and by which day it is due.",
-    );
+    lists::empty(ui, t!("shed-what-your-records-are-kept-for"));
 }
 
 /// The page.
@@ -26,15 +24,11 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
         for profile in profile::chosen(bench.farm()) {
             sheets::sheet(ui, &profile.name, |ui| {
                 let names: Vec<&str> = profile.elements.iter().map(|wanted| wanted.name.as_str()).collect();
-                boxes::say(ui, &format!("asks for: {}", names.join("; ")));
+                boxes::say(ui, &t!("shed-asks-for", names = names.join("; ")));
             });
         }
-        sheets::sheet(ui, "Codes of crops", |ui| {
-            boxes::say(
-                ui,
-                "A record takes the EPPO code of a crop whose name is in the table. Contains EPPO Codes (www.eppo.int). Look a \
-                 code up there before you rely on it.",
-            );
+        sheets::sheet(ui, t!("shed-codes-of-crops"), |ui| {
+            boxes::say(ui, t!("shed-a-record-takes-the-eppo-code"));
         });
     });
 }
@@ -43,23 +37,38 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     let before = bench.farm().keeping.clone();
     let mut keeping = before.clone();
     quiet(ui);
-    ui.label(look::title("Records"));
+    ui.label(look::title(t!("shed-records")));
     ui.add(Label::new(NOT_THE_LAW).wrap());
-    word(
-        ui,
-        "The profiles are a help to keep what some rules ask for, as far as they were found; each says how sure it is.",
-    );
-    section(ui, "Who keeps them");
-    line(ui, "name of the business", |ui| {
-        boxes::text_or_empty(ui, "name of the business", &mut keeping.holder, 320.0, "who keeps the records");
+    word(ui, t!("shed-the-profiles-are-a-help-to"));
+    section(ui, t!("shed-who-keeps-them"));
+    line(ui, t!("shed-name-of-the-business"), |ui| {
+        boxes::text_or_empty(
+            ui,
+            t!("shed-name-of-the-business"),
+            &mut keeping.holder,
+            320.0,
+            t!("shed-who-keeps-the-records"),
+        );
     });
     line(ui, "address", |ui| {
-        boxes::text_or_empty(ui, "address of the business", &mut keeping.address, 320.0, "and how it is reached");
+        boxes::text_or_empty(
+            ui,
+            t!("shed-address-of-the-business"),
+            &mut keeping.address,
+            320.0,
+            t!("shed-and-how-it-is-reached"),
+        );
     });
     line(ui, "number", |ui| {
-        boxes::text_or_empty(ui, "number of the business", &mut keeping.number, 220.0, "with the authority");
+        boxes::text_or_empty(
+            ui,
+            t!("shed-number-of-the-business"),
+            &mut keeping.number,
+            220.0,
+            t!("shed-with-the-authority"),
+        );
     });
-    section(ui, "Kept for");
+    section(ui, t!("shed-kept-for"));
     for profile in profile::all() {
         // A tick box that is empty must be seen on the ground of the page.
         ui.scope(|ui| one(ui, &mut keeping, profile));
@@ -69,7 +78,7 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     let unknown: Vec<Id> = profile::unknown(bench.farm()).cloned().collect();
     for key in unknown {
         ui.horizontal(|ui| {
-            ui.label(format!("\"{key}\" is not known to this program, so no record is held against it"));
+            ui.label(t!("shed-is-not-known-to-this-program", key = key));
             if cross(ui, &key) {
                 keeping.profiles.retain(|known| *known != key);
             }
@@ -99,18 +108,19 @@ fn one(ui: &mut Ui, keeping: &mut Keeping, profile: &Profile) {
     ui.horizontal(|ui| {
         ui.add_space(INDENT);
         ui.vertical(|ui| {
-            let due = profile
-                .due
-                .map_or_else(|| "by when is not known here".to_owned(), |due| format!("due {}", due.words()));
+            let due = profile.due.map_or_else(
+                || t!("shed-by-when-is-not-known-here").to_owned(),
+                |due| t!("shed-due", due = due.words()),
+            );
             let keep = match profile.keep_years {
-                Some(_) => format!("kept {}", profile.keep_words()),
+                Some(_) => t!("shed-kept", keep_words = profile.keep_words()),
                 None => profile.keep_words(),
             };
             let mut say = |text: String| {
                 ui.add(Label::new(look::soft(ui, text)).wrap());
             };
             say(format!("{}.", profile.who));
-            let until = profile.until.map(|day| format!(", up to {day}")).unwrap_or_default();
+            let until = profile.until.map(|day| t!("shed-up-to-day", day = day)).unwrap_or_default();
             say(format!("For {}{until}; {due}; {keep}.", profile.scope.words()));
             if holds && !profile.note.is_empty() {
                 say(profile.note.clone());
@@ -122,8 +132,8 @@ fn one(ui: &mut Ui, keeping: &mut Keeping, profile: &Profile) {
 
 /// What the farm asks for on top.
 fn own(farm: &Farm, ui: &mut Ui, keeping: &mut Keeping) {
-    section(ui, "Asked for on top");
-    word(ui, "Elements that a buyer, a scheme or the law of your place asks for. Each record has a box for them.");
+    section(ui, t!("shed-asked-for-on-top"));
+    word(ui, t!("shed-elements-that-a-buyer-a-scheme"));
     let mut taken = None;
     for (at, (key, element)) in keeping.own.iter_mut().enumerate() {
         ui.push_id(("own", key), |ui| {
@@ -157,7 +167,7 @@ fn own(farm: &Farm, ui: &mut Ui, keeping: &mut Keeping) {
     if let Some(key) = taken {
         keeping.own.shift_remove(&key);
     }
-    if boxes::act(ui, "+ Add an element").clicked() {
+    if boxes::act(ui, t!("shed-add-an-element")).clicked() {
         // Records keep what was typed under a key that is gone; a new element must not inherit it.
         let key = fresh_where("own", |id| {
             !keeping.own.contains_key(id) && !farm.records.values().any(|record| record.more.contains_key(id))

@@ -4,6 +4,7 @@ use egui::{Align, Label, Layout, RichText, Ui};
 use tankard_core::farm::{Farm, Id, Pass};
 use tankard_core::finding::{Level, Subject};
 use tankard_core::quantity::{Amount, Area, Quantity};
+use tankard_core::t;
 
 use super::{Bench, counted, stock};
 use crate::look;
@@ -24,7 +25,7 @@ pub(super) fn sheet(ui: &mut Ui, heading: &str, add: impl FnOnce(&mut Ui)) {
 /// What there is to doubt of what is chosen, with what was probably meant.
 pub(super) fn doubts(bench: &Bench, ui: &mut Ui) {
     if !bench.doubts.is_empty() {
-        sheet(ui, "Perhaps typed wrongly", |ui| {
+        sheet(ui, t!("shed-perhaps-typed-wrongly"), |ui| {
             // They speak of this page, so that a click leads nowhere else.
             findings::show(ui, bench.doubts);
         });
@@ -59,7 +60,7 @@ pub(super) fn planned(
     amount: impl Fn(&Id) -> Option<String>,
 ) {
     let log = bench.desk.document.log();
-    sheet(ui, "Where it is planned", |ui| {
+    sheet(ui, t!("shed-where-it-is-planned"), |ui| {
         let open: Vec<&(Id, Pass)> = passes.iter().filter(|(id, _)| !log.is_recorded(bench.farm(), id)).collect();
         if open.is_empty() {
             boxes::say(ui, nothing);
@@ -101,29 +102,29 @@ pub(super) fn planned(
 pub(super) fn on_hand(bench: &Bench, ui: &mut Ui, id: &str) {
     let units = bench.farm().units;
     let (Some(product), Some(held)) = (bench.farm().products.get(id), bench.stock.get(id)) else { return };
-    sheet(ui, "On hand", |ui| {
+    sheet(ui, t!("shed-on-hand-d01"), |ui| {
         for (what, amount) in bench.stock.accounts.get(id).iter().flat_map(|account| stock::rows(account, units)) {
             pair(ui, what, amount);
         }
         match held.on_hand {
-            None if product.containers.is_empty() => boxes::say(ui, "No container is typed, so nothing is counted."),
+            None if product.containers.is_empty() => boxes::say(ui, t!("shed-no-container-is-typed-so-nothing")),
             None if !held.typed => {
-                boxes::say(ui, "Nothing is counted yet. Where there is none, type the day of the count in Stock.");
+                boxes::say(ui, t!("shed-nothing-is-counted-yet-where-there"));
             }
             None => {
-                boxes::say(ui, "Its containers are counted by volume and by weight; give its density to add them up.");
+                boxes::say(ui, t!("shed-its-containers-are-counted-by-volume"));
             }
             Some(on_hand) => {
-                pair(ui, look::strong("in all"), look::strong(on_hand.show(units)));
+                pair(ui, look::strong(t!("shed-in-all")), look::strong(on_hand.show(units)));
             }
         }
         if let Some(planned) = held.planned.filter(|planned| !planned.is_zero()) {
-            pair(ui, "planned passes take", round(planned, units));
+            pair(ui, t!("shed-planned-passes-take"), round(planned, units));
         }
         if let Some(short) = held.short {
             short_of(ui, short, units);
         } else if let Some(left) = held.left.filter(|_| held.planned.is_some_and(|planned| !planned.is_zero())) {
-            pair(ui, "left then", round(left, units));
+            pair(ui, t!("shed-left-then"), round(left, units));
         }
     });
 }
@@ -133,7 +134,7 @@ pub(super) fn short_of(ui: &mut Ui, short: Amount, units: tankard_core::quantity
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 2.0;
         mark::show(ui, Level::Stop);
-        let text = format!("short by {}", round(short, units));
+        let text = t!("shed-short-by-round", round = round(short, units));
         ui.label(look::strong(text).color(look::colours(ui).stop));
     });
 }
@@ -183,9 +184,9 @@ pub(super) fn went(bench: &mut Bench, ui: &mut Ui, id: &str) {
         bench.state.went = Some((made_for, years(bench.farm(), id)));
     }
     let years = bench.state.went.as_ref().map_or(&[][..], |(_, years)| years.as_slice());
-    sheet(ui, "Where it went", |ui| {
+    sheet(ui, t!("shed-where-it-went"), |ui| {
         if years.is_empty() {
-            boxes::say(ui, "No record holds it yet.");
+            boxes::say(ui, t!("shed-no-record-holds-it-yet"));
         }
         for year in years {
             let amount = year.amount.map_or_else(String::new, |amount| round(amount, units));

@@ -4,6 +4,7 @@ use egui::{Key, Label, Ui};
 use tankard_core::farm::{Formulation, Id, Product, ProductKind};
 use tankard_core::mix::actives;
 use tankard_core::mix::start::{self, Started};
+use tankard_core::t;
 
 use super::Bench;
 use crate::look;
@@ -31,10 +32,10 @@ pub(super) fn acts(bench: &mut Bench, ui: &mut Ui) {
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().button_padding.x = 0.0;
         ui.spacing_mut().item_spacing.x = super::gap(ui);
-        if boxes::act(ui, "+ From a label").clicked() {
-            add(bench, Product::new("New product", ProductKind::Herbicide, Formulation::SL), "product");
+        if boxes::act(ui, t!("shed-from-a-label")).clicked() {
+            add(bench, Product::new(t!("shed-new-product"), ProductKind::Herbicide, Formulation::SL), "product");
         }
-        if boxes::act(ui, "+ From an active…").clicked() {
+        if boxes::act(ui, t!("shed-from-an-active")).clicked() {
             bench.state.starting = Some(Draft { line: String::new(), fresh: true });
         }
     });
@@ -54,9 +55,9 @@ fn add(bench: &mut Bench, product: Product, name: &str) {
 fn line(bench: &mut Bench, ui: &mut Ui) {
     let Some(mut draft) = bench.state.starting.take() else { return };
     ui.spacing_mut().item_spacing.y = 4.0;
-    ui.label(look::soft(ui, "Active, formulation, content"));
+    ui.label(look::soft(ui, t!("shed-active-formulation-content")));
     let width = ui.available_width();
-    let response = boxes::text_or_empty(ui, "start from an active", &mut draft.line, width, start::EXAMPLE);
+    let response = boxes::text_or_empty(ui, t!("shed-start-from-an-active"), &mut draft.line, width, start::EXAMPLE);
     if std::mem::take(&mut draft.fresh) {
         response.request_focus();
     }
@@ -78,11 +79,11 @@ fn line(bench: &mut Bench, ui: &mut Ui) {
         ui.spacing_mut().button_padding.x = 0.0;
         ui.spacing_mut().item_spacing.x = 14.0;
         if read.is_ok() {
-            added = boxes::act(ui, "Add it").clicked();
+            added = boxes::act(ui, t!("shed-add-it")).clicked();
         } else {
-            ui.add_enabled(false, egui::Button::new("Add it").frame(false));
+            ui.add_enabled(false, egui::Button::new(t!("shed-add-it")).frame(false));
         }
-        closed |= boxes::act(ui, "Not now").clicked();
+        closed |= boxes::act(ui, t!("shed-not-now")).clicked();
     });
     match read {
         Ok(started) if added || entered => {
@@ -110,11 +111,11 @@ fn choices(ui: &mut Ui, line: &mut String) {
         known.sort_unstable();
         let all: Vec<String> = known.into_iter().map(str::to_owned).collect();
         let say = |name: &String| {
-            if name.is_empty() { "known actives".to_owned() } else { name.clone() }
+            if name.is_empty() { t!("shed-known-actives").to_owned() } else { name.clone() }
         };
         let mut active = actives::facts(&parts.active).map(|facts| facts.name.clone()).unwrap_or_default();
         let before = active.clone();
-        boxes::choice(ui, "known active", &mut active, &all, say, width);
+        boxes::choice(ui, t!("shed-known-active"), &mut active, &all, say, width);
         if active != before {
             picked.active = active;
         }
@@ -122,7 +123,7 @@ fn choices(ui: &mut Ui, line: &mut String) {
         let say = |formulation: &Option<Formulation>| {
             formulation.map_or_else(|| "formulation".to_owned(), |it| format!("{}, {}", it.code(), it.name()))
         };
-        boxes::choice(ui, "formulation to start with", &mut picked.formulation, &all, say, width);
+        boxes::choice(ui, t!("shed-formulation-to-start-with"), &mut picked.formulation, &all, say, width);
     });
     if picked != parts {
         *line = picked.line();
@@ -131,9 +132,17 @@ fn choices(ui: &mut Ui, line: &mut String) {
 
 fn understood(ui: &mut Ui, started: &Started) {
     ui.add(Label::new(look::strong(started.name())).wrap());
-    let group =
-        if started.group().is_empty() { "group not known".to_owned() } else { format!("group {}", started.group()) };
-    let text = format!("{group}, {}, counted as {}", started.content.text(), started.basis.short());
+    let group = if started.group().is_empty() {
+        t!("shed-group-not-known").to_owned()
+    } else {
+        t!("shed-group", group = started.group())
+    };
+    let text = t!(
+        "shed-group-content-counted-as-short",
+        group = group,
+        content = started.content.text(),
+        short = started.basis.short()
+    );
     ui.add(Label::new(look::soft(ui, text)).wrap());
     for note in &started.notes {
         ui.add(Label::new(look::soft(ui, note).color(look::colours(ui).check)).wrap());
@@ -154,7 +163,7 @@ fn missing(ui: &mut Ui, line: &mut String, problem: &str) {
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().button_padding.x = 0.0;
         for name in offered {
-            if boxes::act(ui, name).accessible_name(format!("Take {name}")).clicked() {
+            if boxes::act(ui, name).accessible_name(t!("shed-take", name = name)).clicked() {
                 let mut taken = parts.clone();
                 name.clone_into(&mut taken.active);
                 *line = taken.line();

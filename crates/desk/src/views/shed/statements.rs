@@ -4,6 +4,7 @@ use egui::{Align, Frame, Margin, Stroke, Ui};
 use tankard_core::farm::label::{OrderPlace, Stance};
 use tankard_core::farm::{AdjuvantClass, Droplets, Period, Product, Says, Statement, SunTime};
 use tankard_core::quantity::{AsTyped, Quantity, Units};
+use tankard_core::t;
 
 use super::{Bench, beside, conditions, cross, quiet, section, tight, word};
 use crate::look;
@@ -20,11 +21,11 @@ enum Section {
 impl Section {
     const ALL: [Self; 3] = [Self::EachPass, Self::CropAndSeason, Self::People];
 
-    const fn name(self) -> &'static str {
+    fn name(self) -> &'static str {
         match self {
-            Self::EachPass => "Each pass",
-            Self::CropAndSeason => "Crop and season",
-            Self::People => "People",
+            Self::EachPass => t!("shed-each-pass"),
+            Self::CropAndSeason => t!("shed-crop-and-season"),
+            Self::People => t!("shed-people"),
         }
     }
 }
@@ -117,10 +118,10 @@ pub(super) fn blanks(is_liquid: bool, active: String, units: Units) -> Vec<Says>
     if let Ok(most) = AsTyped::parse(of_active) {
         all.push(Says::ActiveSeasonTotal { active, most, per: Period::Year });
     }
-    if let Ok(most) = AsTyped::parse(if metric { "0 km/h" } else { "0 mph" }) {
+    if let Ok(most) = AsTyped::parse(if metric { "0 km/h" } else { t!("shed-0-mph") }) {
         all.push(Says::Wind { most, least: None, gust: None });
     }
-    if let Ok(most) = AsTyped::parse(if metric { "0 km/h" } else { "0 mph" }) {
+    if let Ok(most) = AsTyped::parse(if metric { "0 km/h" } else { t!("shed-0-mph") }) {
         all.push(Says::GroundSpeed { most });
     }
     if let Ok(most) = AsTyped::parse(if metric { "0 cm" } else { "0 in" }) {
@@ -189,7 +190,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, product: &mut Product) {
 fn heading(ui: &mut Ui, of: Section, empty: bool) {
     section(ui, of.name());
     if empty {
-        ui.label(look::soft(ui, "nothing typed yet"));
+        ui.label(look::soft(ui, t!("shed-nothing-typed-yet")));
     }
 }
 
@@ -205,7 +206,7 @@ fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: U
                 ui.spacing_mut().item_spacing.x = GAP;
                 boxes::slot(ui, 52.0, |ui| word(ui, label));
                 let say = |stance: &Stance| stance.name().to_owned();
-                boxes::choice(ui, &format!("{name} stance"), stance, &Stance::ALL, say, 90.0);
+                boxes::choice(ui, &t!("shed-stance", name = name), stance, &Stance::ALL, say, 90.0);
             } else {
                 word(ui, label);
             }
@@ -233,17 +234,17 @@ fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: U
 
 /// For which crop and stages, and where on the label.
 fn applies(ui: &mut Ui, name: &str, statement: &mut Statement, units: Units) {
-    boxes::text_or_empty(ui, &format!("{name} for crop"), &mut statement.crop, CROP, "any crop");
-    boxes::text_or_empty(ui, &format!("{name} from stage"), &mut statement.from_stage, STAGE, "from");
-    boxes::text_or_empty(ui, &format!("{name} to stage"), &mut statement.to_stage, STAGE, "to");
-    boxes::text_or_empty(ui, &format!("{name} at"), &mut statement.at, AT, "page");
-    boxes::slot(ui, ONLY_IF, |ui| conditions::only_if(ui, "if", format!("{name} only if"), statement, units));
+    boxes::text_or_empty(ui, &t!("shed-for-crop", name = name), &mut statement.crop, CROP, t!("shed-any-crop"));
+    boxes::text_or_empty(ui, &t!("shed-name-from-stage", name = name), &mut statement.from_stage, STAGE, "from");
+    boxes::text_or_empty(ui, &t!("shed-name-to-stage", name = name), &mut statement.to_stage, STAGE, "to");
+    boxes::text_or_empty(ui, &t!("shed-name-at", name = name), &mut statement.at, AT, "page");
+    boxes::slot(ui, ONLY_IF, |ui| conditions::only_if(ui, "if", t!("shed-only-if", name = name), statement, units));
 }
 
 /// Over what a total or a number is counted.
 fn period(ui: &mut Ui, name: &str, per: &mut Period) {
     let say = |per: &Period| per.name().to_owned();
-    boxes::choice(ui, &format!("{name} counted"), per, &Period::ALL, say, PERIOD);
+    boxes::choice(ui, &t!("shed-counted", name = name), per, &Period::ALL, say, PERIOD);
 }
 
 /// The values of a statement.
@@ -252,14 +253,14 @@ pub(super) fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: U
         Says::Rate { least, most } => between(ui, name, least, most, 88.0, units),
         Says::Carrier { least, most } => between(ui, name, least, most, 88.0, units),
         Says::SeasonTotal { most, per } => {
-            word(ui, "at most");
-            boxes::quantity(ui, &format!("{name} at most"), most, 88.0);
+            word(ui, t!("shed-at-most"));
+            boxes::quantity(ui, &t!("shed-name-at-most", name = name), most, 88.0);
             period(ui, name, per);
             understood(ui, most, units);
         }
         Says::ActiveSeasonTotal { active, most, per } => {
-            boxes::text_or_empty(ui, &format!("{name} active"), active, 100.0, "common name");
-            boxes::quantity(ui, &format!("{name} at most"), most, 88.0);
+            boxes::text_or_empty(ui, &t!("shed-active", name = name), active, 100.0, t!("shed-common-name"));
+            boxes::quantity(ui, &t!("shed-name-at-most", name = name), most, 88.0);
             // A narrow page has room for one of the two.
             if most.text().starts_with("0 ") {
                 understood(ui, most, units);
@@ -271,129 +272,139 @@ pub(super) fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: U
             }
         }
         Says::Applications { most, days_apart, per } => {
-            word(ui, "at most");
-            boxes::count(ui, &format!("{name} at most"), most, 36.0);
+            word(ui, t!("shed-at-most"));
+            boxes::count(ui, &t!("shed-name-at-most", name = name), most, 36.0);
             period(ui, name, per);
-            boxes::count(ui, &format!("{name} days apart"), days_apart, 36.0);
-            word(ui, "days apart");
+            boxes::count(ui, &t!("shed-days-apart", name = name), days_apart, 36.0);
+            word(ui, t!("shed-days-apart-ddc"));
         }
-        Says::CropStage => word(ui, "may be used in these stages"),
+        Says::CropStage => word(ui, t!("shed-may-be-used-in-these-stages")),
         Says::HarvestInterval { days } => {
-            boxes::count(ui, &format!("{name} days"), days, 44.0);
-            word(ui, "days before harvest or grazing");
+            boxes::count(ui, &t!("shed-days", name = name), days, 44.0);
+            word(ui, t!("shed-days-before-harvest-or-grazing"));
         }
         Says::ReEntry { hours } => {
-            boxes::count(ui, &format!("{name} hours"), hours, 44.0);
-            word(ui, "hours, without protection");
+            boxes::count(ui, &t!("shed-hours", name = name), hours, 44.0);
+            word(ui, t!("shed-hours-without-protection"));
         }
         Says::PlantBack { next_crop, months } => {
-            boxes::text_or_empty(ui, &format!("{name} is"), next_crop, 112.0, "crop");
+            boxes::text_or_empty(ui, &t!("shed-is", name = name), next_crop, 112.0, "crop");
             word(ui, "after");
-            boxes::count(ui, &format!("{name} months"), months, 36.0);
+            boxes::count(ui, &t!("shed-months", name = name), months, 36.0);
             word(ui, "months");
         }
         Says::Droplets { finest, coarsest } => {
-            let say = |class: &Droplets| format!("{} or coarser", class.name());
-            boxes::choice(ui, &format!("{name} finest"), finest, &Droplets::ALL, say, 150.0);
+            let say = |class: &Droplets| t!("shed-class-or-coarser", class = class.name());
+            boxes::choice(ui, &t!("shed-finest", name = name), finest, &Droplets::ALL, say, 150.0);
             let all: Vec<Option<Droplets>> = std::iter::once(None).chain(Droplets::ALL.into_iter().map(Some)).collect();
             let say = |class: &Option<Droplets>| {
-                class.map_or_else(|| "any coarser".to_owned(), |class| format!("{} at most", class.name()))
+                class.map_or_else(
+                    || t!("shed-any-coarser").to_owned(),
+                    |class| t!("shed-class-at-most", class = class.name()),
+                )
             };
-            boxes::choice(ui, &format!("{name} coarsest"), coarsest, &all, say, 150.0);
+            boxes::choice(ui, &t!("shed-coarsest", name = name), coarsest, &all, say, 150.0);
         }
         Says::Wind { most, least, gust } => {
-            word(ui, "at most");
-            boxes::quantity(ui, &format!("{name} at most"), most, 64.0);
+            word(ui, t!("shed-at-most"));
+            boxes::quantity(ui, &t!("shed-name-at-most", name = name), most, 64.0);
             // Beside the box it speaks of; where there is no room, only that it is still to type.
             if room > 470.0 || most.text().starts_with("0 ") {
                 understood(ui, most, units);
             }
-            word(ui, "at least");
-            boxes::quantity_hinted(ui, &format!("{name} at least"), least, 56.0, "any");
+            word(ui, t!("shed-at-least"));
+            boxes::quantity_hinted(ui, &t!("shed-name-at-least", name = name), least, 56.0, "any");
             word(ui, "gusts");
-            boxes::quantity_hinted(ui, &format!("{name} gusts at most"), gust, 56.0, "any");
+            boxes::quantity_hinted(ui, &t!("shed-name-gusts-at-most", name = name), gust, 56.0, "any");
         }
         Says::NotToward { what } => {
-            word(ui, "not toward");
-            boxes::sentence(ui, name, what, (room - 70.0).max(90.0), "what lies beside it, apart by commas");
+            word(ui, t!("shed-not-toward"));
+            boxes::sentence(ui, name, what, (room - 70.0).max(90.0), t!("shed-what-lies-beside-it-apart-by"));
         }
-        Says::NoInversion => word(ui, "not while warm air lies over cold"),
+        Says::NoInversion => word(ui, t!("shed-not-while-warm-air-lies-over")),
         Says::Humidity { least, most } => between(ui, name, least, most, 88.0, units),
         Says::DeltaT { least, most } => between(ui, name, least, most, 88.0, units),
         Says::Daylight { from, to } => {
             word(ui, "from");
-            boxes::sun_time(ui, &format!("{name} from"), from, 130.0);
+            boxes::sun_time(ui, &t!("shed-from", name = name), from, 130.0);
             word(ui, "to");
-            boxes::sun_time(ui, &format!("{name} to"), to, 130.0);
+            boxes::sun_time(ui, &t!("shed-name-to", name = name), to, 130.0);
         }
         Says::BoomHeight { most } => {
-            word(ui, "at most");
-            boxes::quantity(ui, &format!("{name} at most"), most, 64.0);
-            word(ui, "above what is sprayed");
+            word(ui, t!("shed-at-most"));
+            boxes::quantity(ui, &t!("shed-name-at-most", name = name), most, 64.0);
+            word(ui, t!("shed-above-what-is-sprayed"));
             understood(ui, most, units);
         }
         Says::GroundSpeed { most } => {
-            word(ui, "at most");
-            boxes::quantity(ui, &format!("{name} at most"), most, 64.0);
+            word(ui, t!("shed-at-most"));
+            boxes::quantity(ui, &t!("shed-name-at-most", name = name), most, 64.0);
             understood(ui, most, units);
         }
         Says::CleanOut { before, how } => {
             word(ui, "before");
-            boxes::text_or_empty(ui, &format!("{name} before"), before, 90.0, "any crop");
-            boxes::sentence(ui, name, how, (room - 148.0).max(90.0), "how, in the label's words");
+            boxes::text_or_empty(ui, &t!("shed-before", name = name), before, 90.0, t!("shed-any-crop"));
+            boxes::sentence(ui, name, how, (room - 148.0).max(90.0), t!("shed-how-in-the-labels-words"));
         }
         Says::Buffer { to, width, downwind_only } => {
-            boxes::quantity(ui, &format!("{name} width"), width, 64.0);
+            boxes::quantity(ui, &t!("shed-width", name = name), width, 64.0);
             word(ui, "to");
-            boxes::text_or_empty(ui, &format!("{name} to"), to, 130.0, "what lies beside it");
-            ui.checkbox(downwind_only, "down the wind only");
+            boxes::text_or_empty(ui, &t!("shed-name-to", name = name), to, 130.0, t!("shed-what-lies-beside-it"));
+            ui.checkbox(downwind_only, t!("shed-down-the-wind-only"));
             understood(ui, width, units);
         }
         Says::RainFree { hours } => {
-            boxes::count(ui, &format!("{name} hours"), hours, 44.0);
-            word(ui, "hours without rain");
+            boxes::count(ui, &t!("shed-hours", name = name), hours, 44.0);
+            word(ui, t!("shed-hours-without-rain"));
         }
         Says::Adjuvant { class, least, most, .. } => {
             let say = |class: &AdjuvantClass| class.name().to_owned();
             boxes::slot(ui, 138.0, |ui| {
-                boxes::choice(ui, &format!("{name} class"), class, &AdjuvantClass::ALL, say, 138.0);
+                boxes::choice(ui, &t!("shed-class", name = name), class, &AdjuvantClass::ALL, say, 138.0);
             });
             between(ui, name, least, most, 88.0, units);
         }
         Says::MixingOrder { place, tank_full } => {
             let say = |place: &OrderPlace| {
                 match place {
-                    OrderPlace::First => "before all others",
-                    OrderPlace::Last => "after all others",
+                    OrderPlace::First => t!("shed-before-all-others"),
+                    OrderPlace::Last => t!("shed-after-all-others"),
                 }
                 .to_owned()
             };
-            boxes::choice(ui, &format!("{name} place"), place, &[OrderPlace::First, OrderPlace::Last], say, 136.0);
-            word(ui, "tank filled to");
-            boxes::quantity_hinted(ui, &format!("{name} tank filled to"), tank_full, 56.0, "any");
+            boxes::choice(
+                ui,
+                &t!("shed-name-place", name = name),
+                place,
+                &[OrderPlace::First, OrderPlace::Last],
+                say,
+                136.0,
+            );
+            word(ui, t!("shed-tank-filled-to"));
+            boxes::quantity_hinted(ui, &t!("shed-name-tank-filled-to", name = name), tank_full, 56.0, "any");
         }
         Says::NotWith { what, days } => {
-            boxes::sentence(ui, name, what, (room - 134.0).max(90.0), "active, group, class or product");
-            word(ui, "nor within");
-            boxes::count(ui, &format!("{name} within days"), days, 30.0);
+            boxes::sentence(ui, name, what, (room - 134.0).max(90.0), t!("shed-active-group-class-or-product"));
+            word(ui, t!("shed-nor-within"));
+            boxes::count(ui, &t!("shed-within-days", name = name), days, 30.0);
             word(ui, "days");
         }
         Says::Temperature { least, most } => between(ui, name, least, most, 88.0, units),
         Says::Dates { from, to } => {
             word(ui, "from");
-            boxes::month_day_or_none(ui, &format!("{name} from"), from, 60.0, "05-01");
+            boxes::month_day_or_none(ui, &t!("shed-from", name = name), from, 60.0, "05-01");
             word(ui, "to");
-            boxes::month_day_or_none(ui, &format!("{name} to"), to, 60.0, "06-20");
-            word(ui, "month and day");
+            boxes::month_day_or_none(ui, &t!("shed-name-to", name = name), to, 60.0, "06-20");
+            word(ui, t!("shed-month-and-day"));
         }
         Says::Controls { weeds } => {
-            boxes::sentence(ui, name, weeds, room, "weeds, apart by commas");
+            boxes::sentence(ui, name, weeds, room, t!("shed-weeds-apart-by-commas"));
         }
         Says::Wear { what } => {
-            boxes::sentence(ui, name, what, room, "gloves, boots, …, in the label's words");
+            boxes::sentence(ui, name, what, room, t!("shed-gloves-boots-in-the-labels-words"));
         }
         Says::Handling { what } | Says::Caution { what } => {
-            boxes::sentence(ui, name, what, room, "in the label's words");
+            boxes::sentence(ui, name, what, room, t!("shed-in-the-labels-words"));
         }
     }
 }
@@ -409,9 +420,9 @@ fn between<Q: Quantity>(
 ) {
     ui.spacing_mut().item_spacing.x = GAP;
     let both = ui.horizontal(|ui| {
-        boxes::quantity_hinted(ui, &format!("{name} at least"), least, width, "at least");
+        boxes::quantity_hinted(ui, &t!("shed-name-at-least", name = name), least, width, t!("shed-at-least"));
         word(ui, "–");
-        boxes::quantity_hinted(ui, &format!("{name} at most"), most, width, "at most");
+        boxes::quantity_hinted(ui, &t!("shed-name-at-most", name = name), most, width, t!("shed-at-most"));
     });
     if ui.available_width() > width {
         boxes::understood_between(ui, least.as_ref(), most.as_ref(), units);
@@ -424,7 +435,7 @@ fn between<Q: Quantity>(
 /// What a limit was understood as; one that was added and not typed yet says so.
 pub(super) fn understood<Q: Quantity>(ui: &mut Ui, value: &AsTyped<Q>, units: Units) {
     if value.text().starts_with("0 ") {
-        ui.label(look::soft(ui, "still to type").color(look::colours(ui).check));
+        ui.label(look::soft(ui, t!("shed-still-to-type")).color(look::colours(ui).check));
     } else {
         boxes::understood(ui, Some(value), units);
     }
@@ -438,14 +449,14 @@ fn add(bench: &mut Bench, ui: &mut Ui, product: &mut Product, units: Units) {
         ui.spacing_mut().button_padding.x = 0.0;
         tight(ui);
         if !bench.state.adding {
-            bench.state.adding = boxes::act(ui, "+ Another statement from the label").clicked();
+            bench.state.adding = boxes::act(ui, t!("shed-another-statement-from-the-label")).clicked();
             return;
         }
         Frame::new().inner_margin(Margin { left: 10, ..Margin::ZERO }).show(ui, |ui| {
             let top = ui.cursor().top();
             ui.horizontal(|ui| {
-                ui.label("What does the label say next?");
-                if boxes::act(ui, "Nothing more").clicked() {
+                ui.label(t!("shed-what-does-the-label-say-next"));
+                if boxes::act(ui, t!("shed-nothing-more")).clicked() {
                     bench.state.adding = false;
                 }
             });
@@ -456,7 +467,7 @@ fn add(bench: &mut Bench, ui: &mut Ui, product: &mut Product, units: Units) {
                     ui.spacing_mut().item_spacing.x = 12.0;
                     for says in all.iter().filter(|says| place(says).0 == of) {
                         let name = says.name();
-                        if boxes::act(ui, name).accessible_name(format!("Add {name}")).clicked() {
+                        if boxes::act(ui, name).accessible_name(t!("shed-add", name = name)).clicked() {
                             added = Some(says.clone());
                         }
                     }

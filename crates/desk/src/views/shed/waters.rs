@@ -6,6 +6,7 @@ use tankard_core::plan::plan;
 use tankard_core::plausible::Slot;
 use tankard_core::quantity::number::show;
 use tankard_core::quantity::{AsTyped, Hardness, IonContent, Quantity, Share, Units};
+use tankard_core::t;
 use tankard_core::water::blend::{blend, share_for};
 use tankard_core::water::hardness::{Scheme, class};
 use tankard_core::water::{hardness, need, ranges};
@@ -23,14 +24,13 @@ fn using(farm: &Farm, id: &str) -> Vec<(Id, Pass)> {
 pub(super) fn list(bench: &mut Bench, ui: &mut Ui) {
     let farm = bench.farm();
     if farm.waters.is_empty() {
-        lists::empty(
-            ui,
-            "No water yet. Take a laboratory report and add the first one: calcium and magnesium matter most.",
-        );
+        lists::empty(ui, t!("shed-no-water-yet-take-a-laboratory"));
     }
     let entries = farm.waters.iter().map(|(id, water)| {
-        let summary = hardness(water)
-            .map_or_else(|| "no analysis".to_owned(), |hardness| format!("{} hard", hardness.show(farm.units)));
+        let summary = hardness(water).map_or_else(
+            || t!("shed-no-analysis").to_owned(),
+            |hardness| t!("shed-hard", hardness = hardness.show(farm.units)),
+        );
         (id.clone(), named(&water.name), summary)
     });
     let entries: Vec<_> = entries.collect();
@@ -46,9 +46,9 @@ pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
         .clone()
         .and_then(|id| bench.farm().waters.get(&id).map(|water| (id.clone(), named(&water.name))));
     let uses = chosen.as_ref().map_or(0, |(id, _)| using(bench.farm(), id).len());
-    let (added, done) = super::foot(bench, ui, "+ Add a water", chosen, uses);
+    let (added, done) = super::foot(bench, ui, t!("shed-add-a-water"), chosen, uses);
     if added {
-        let water = Water { name: "New water".to_owned(), ..Water::default() };
+        let water = Water { name: t!("shed-new-water").to_owned(), ..Water::default() };
         super::add(&mut bench.desk.document, bench.state, |farm| &mut farm.waters, "water", water);
     }
     if let Some(done) = done {
@@ -68,8 +68,8 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
             let Some((id, mut water)) =
                 chosen.and_then(|id| bench.farm().waters.get(&id).cloned().map(|water| (id, water)))
             else {
-                ui.label(look::title("Waters"));
-                lists::empty(ui, "Here stands what a laboratory found in the water that fills the tank.");
+                ui.label(look::title(t!("shed-waters")));
+                lists::empty(ui, t!("shed-here-stands-what-a-laboratory-found"));
                 return;
             };
             let before = water.clone();
@@ -99,77 +99,74 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
             hardness_sheet(ui, &water, &hard);
             need_sheet(ui, &water, units, &ties);
             let passes = using(bench.farm(), &id);
-            sheets::planned(bench, ui, "No planned pass takes it.", &passes, |_| None);
+            sheets::planned(bench, ui, t!("shed-no-planned-pass-takes-it"), &passes, |_| None);
         },
     );
 }
 
 fn form(ui: &mut Ui, id: &Id, water: &mut Water, units: Units) {
-    title_box(ui, "name of the water", &mut water.name);
-    ui.label(look::soft(
-        ui,
-        "As the laboratory states it. What the report does not state stays empty and is not taken for nothing.",
-    ));
-    section(ui, "Ions");
+    title_box(ui, t!("shed-name-of-the-water"), &mut water.name);
+    ui.label(look::soft(ui, t!("shed-as-the-laboratory-states-it-what")));
+    section(ui, t!("shed-ions"));
     ion(ui, "calcium", &mut water.calcium, units, Some(Slot::Calcium(id.clone())));
     ion(ui, "magnesium", &mut water.magnesium, units, Some(Slot::Magnesium(id.clone())));
     ion(ui, "sodium", &mut water.sodium, units, None);
     ion(ui, "potassium", &mut water.potassium, units, None);
     ion(ui, "iron", &mut water.iron, units, None);
     line(ui, "manganese", |ui| {
-        boxes::quantity_hinted(ui, "manganese", &mut water.manganese, 120.0, "not stated");
+        boxes::quantity_hinted(ui, "manganese", &mut water.manganese, 120.0, t!("shed-not-stated"));
         boxes::understood(ui, water.manganese.as_ref(), units);
         if water.manganese.is_some() {
-            word(ui, "kept, but the equation has no term for it");
+            word(ui, t!("shed-kept-but-the-equation-has-no"));
         }
     });
     ion(ui, "bicarbonate", &mut water.bicarbonate, units, Some(Slot::Bicarbonate(id.clone())));
-    section(ui, "Hardness, pH and salt");
+    section(ui, t!("shed-hardness-ph-and-salt"));
     line(ui, "hardness", |ui| {
-        boxes::quantity_hinted(ui, "hardness", &mut water.hardness, 120.0, "not stated");
+        boxes::quantity_hinted(ui, "hardness", &mut water.hardness, 120.0, t!("shed-not-stated"));
         offers::at_box(ui, "hardness", &Slot::Hardness(id.clone()));
         boxes::understood(ui, water.hardness.as_ref(), units);
         if water.hardness.is_none() {
-            word(ui, "only where calcium and magnesium are not given apart");
+            word(ui, t!("shed-only-where-calcium-and-magnesium-are"));
         } else if water.calcium.is_some() && water.magnesium.is_some() {
-            word(ui, "calcium and magnesium are used instead");
+            word(ui, t!("shed-calcium-and-magnesium-are-used-instead"));
         }
     });
     line(ui, "pH", |ui| {
-        boxes::quantity_hinted(ui, "pH", &mut water.acidity, 120.0, "not stated");
+        boxes::quantity_hinted(ui, "pH", &mut water.acidity, 120.0, t!("shed-not-stated"));
     });
     line(ui, "conductivity", |ui| {
-        boxes::quantity_hinted(ui, "conductivity", &mut water.conductivity, 120.0, "not stated");
+        boxes::quantity_hinted(ui, "conductivity", &mut water.conductivity, 120.0, t!("shed-not-stated"));
         offers::at_box(ui, "conductivity", &Slot::Conductivity(id.clone()));
         boxes::understood(ui, water.conductivity.as_ref(), units);
     });
     line(ui, "clarity", |ui| {
         let all = [None, Some(Clarity::Clear), Some(Clarity::Cloudy), Some(Clarity::Dirty)];
-        let say = |clarity: &Option<Clarity>| clarity.map_or("not stated", Clarity::name).to_owned();
+        let say = |clarity: &Option<Clarity>| clarity.map_or(t!("shed-not-stated"), Clarity::name).to_owned();
         boxes::choice(ui, "clarity", &mut water.clarity, &all, say, 120.0);
         if water.clarity == Some(Clarity::Dirty) {
-            word(ui, "a coin on the bottom of a bucket is not seen");
+            word(ui, t!("shed-a-coin-on-the-bottom-of"));
         }
     });
-    section(ui, "Filling");
-    line(ui, "gives when filling", |ui| {
-        boxes::quantity_hinted(ui, "gives when filling", &mut water.flow, 120.0, "not known");
+    section(ui, t!("shed-filling"));
+    line(ui, t!("shed-gives-when-filling"), |ui| {
+        boxes::quantity_hinted(ui, t!("shed-gives-when-filling"), &mut water.flow, 120.0, t!("shed-not-known"));
         boxes::understood(ui, water.flow.as_ref(), units);
-        word(ui, "the pump or hydrant, by a jug and a watch");
+        word(ui, t!("shed-the-pump-or-hydrant-by-a"));
     });
-    section(ui, "Sample");
+    section(ui, t!("shed-sample"));
     line(ui, "sampled", |ui| {
         boxes::date_or_none(ui, "sampled", &mut water.sampled, 120.0);
     });
     line(ui, "note", |ui| {
         let width = ui.available_width();
-        boxes::sentence(ui, "note", &mut water.note, width, "who analysed it, or anything else");
+        boxes::sentence(ui, "note", &mut water.note, width, t!("shed-who-analysed-it-or-anything-else"));
     });
 }
 
 fn ion(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<IonContent>>, units: Units, slot: Option<Slot>) {
     line(ui, name, |ui| {
-        boxes::quantity_hinted(ui, name, value, 120.0, "not stated");
+        boxes::quantity_hinted(ui, name, value, 120.0, t!("shed-not-stated"));
         if let Some(slot) = slot {
             offers::at_box(ui, name, &slot);
         }
@@ -188,12 +185,12 @@ struct Blending {
 fn blending(bench: &mut Bench, ui: &mut Ui, id: &Id) {
     let units = bench.farm().units;
     let Some(water) = bench.farm().waters.get(id).cloned() else { return };
-    let mut all: Vec<(Id, String)> = vec![(Id::new(), "choose a water".to_owned())];
+    let mut all: Vec<(Id, String)> = vec![(Id::new(), t!("shed-choose-a-water").to_owned())];
     let others = bench.farm().waters.iter().filter(|(other, _)| *other != id);
     all.extend(others.map(|(other, water)| (other.clone(), named(&water.name))));
-    section(ui, "Blend with another water");
+    section(ui, t!("shed-blend-with-another-water"));
     if all.len() == 1 {
-        word(ui, "Add another water, such as rain water, to see what a blend of the two holds.");
+        word(ui, t!("shed-add-another-water-such-as-rain"));
         return;
     }
     let key = egui::Id::unique(("blend", id));
@@ -201,11 +198,11 @@ fn blending(bench: &mut Bench, ui: &mut Ui, id: &Id) {
     line(ui, "with", |ui| {
         let mut chosen =
             all.iter().find(|(other, _)| *other == asked.with).cloned().unwrap_or((Id::new(), String::new()));
-        boxes::choice(ui, "blend with", &mut chosen, &all, |(_, name)| name.clone(), 220.0);
+        boxes::choice(ui, t!("shed-blend-with"), &mut chosen, &all, |(_, name)| name.clone(), 220.0);
         asked.with = chosen.0;
     });
-    line(ui, "hardness wanted", |ui| {
-        boxes::quantity_hinted(ui, "hardness wanted", &mut asked.wanted, 120.0, "e.g. 150 ppm");
+    line(ui, t!("shed-hardness-wanted"), |ui| {
+        boxes::quantity_hinted(ui, t!("shed-hardness-wanted"), &mut asked.wanted, 120.0, t!("shed-e-g-150-ppm"));
         boxes::understood(ui, asked.wanted.as_ref(), units);
     });
     let other = bench.farm().waters.get(&asked.with).cloned();
@@ -225,7 +222,7 @@ fn kept(bench: &mut Bench, ui: &mut Ui, (water, other): (&Water, &Water), share:
     let rest = Share::from_fraction(1.0 - share.to_fraction());
     line(ui, "takes", |ui| {
         let part = |share: Share, of: &Water| format!("{} % {}", show(share.to_percent(), 1), named(&of.name));
-        ui.label(look::strong(format!("{} and {}", part(rest, water), part(share, other))));
+        ui.label(look::strong(t!("shed-and", part = part(rest, water), part2 = part(share, other))));
     });
     let ions = [
         ("calcium", &mixed.calcium),
@@ -239,38 +236,35 @@ fn kept(bench: &mut Bench, ui: &mut Ui, (water, other): (&Water, &Water), share:
     let held: Vec<String> =
         ions.iter().filter_map(|(name, ion)| Some(format!("{name} {}", ion.as_ref()?.show(units)))).collect();
     line(ui, "holds", |ui| {
-        let hardness = hardness(&mixed).map(|hardness| format!("{} hard", hardness.show(units)));
+        let hardness = hardness(&mixed).map(|hardness| t!("shed-hard", hardness = hardness.show(units)));
         let all: Vec<String> = hardness.into_iter().chain(held).collect();
         ui.add(egui::Label::new(all.join(", ")).wrap());
     });
-    boxes::say(
-        ui,
-        "An ion that either report does not state stays open. pH, conductivity and clarity of a blend are not reckoned.",
-    );
-    if boxes::act(ui, "Keep the blend as a water of its own").clicked() {
+    boxes::say(ui, t!("shed-an-ion-that-either-report-does"));
+    if boxes::act(ui, t!("shed-keep-the-blend-as-a-water")).clicked() {
         let stem = mixed.name.clone();
         super::add(&mut bench.desk.document, bench.state, |farm| &mut farm.waters, &stem, mixed);
     }
 }
 
 fn hardness_sheet(ui: &mut Ui, water: &Water, reckoned: &[Working]) {
-    sheets::sheet(ui, "Hardness, as calcium carbonate", |ui| {
+    sheets::sheet(ui, t!("shed-hardness-as-calcium-carbonate"), |ui| {
         let Some(hardness) = hardness(water) else {
-            boxes::say(ui, "Type calcium and magnesium, or the hardness, to see it.");
+            boxes::say(ui, t!("shed-type-calcium-and-magnesium-or-the"));
             return;
         };
         for (unit, value) in [
             ("ppm", show(hardness.to_ppm(), 0)),
             ("grains/gal", show(hardness.to_grains_per_us_gallon(), 1)),
-            ("German degrees", show(hardness.to_german_degrees(), 1)),
-            ("French degrees", show(hardness.to_french_degrees(), 1)),
+            (t!("shed-german-degrees"), show(hardness.to_german_degrees(), 1)),
+            (t!("shed-french-degrees"), show(hardness.to_french_degrees(), 1)),
         ] {
             sheets::pair(ui, unit, value);
         }
         let [own, others @ ..] = Scheme::ALL;
         sheets::pair(ui, own.name(), look::strong(class(hardness, own)));
         if others.iter().all(|scheme| class(hardness, *scheme) == class(hardness, own)) {
-            boxes::say(ui, "Other schemes call it the same.");
+            boxes::say(ui, t!("shed-other-schemes-call-it-the-same"));
         } else {
             let others = others.map(|scheme| format!("{}: {}", scheme.name(), class(hardness, scheme)));
             boxes::say(ui, &format!("{}.", others.join("; ")));
@@ -280,29 +274,34 @@ fn hardness_sheet(ui: &mut Ui, water: &Water, reckoned: &[Working]) {
 }
 
 fn need_sheet(ui: &mut Ui, water: &Water, units: Units, reckoned: &[Working]) {
-    sheets::sheet(ui, "Ammonium sulfate that it ties up", |ui| {
+    sheets::sheet(ui, t!("shed-ammonium-sulfate-that-it-ties-up"), |ui| {
         let Some(need) = need(water) else {
-            boxes::say(ui, "Type calcium and magnesium, or the hardness, to see it.");
+            boxes::say(ui, t!("shed-type-calcium-and-magnesium-or-the"));
             return;
         };
         let without = if need.without_iron == need.without_iron_most {
             need.without_iron.show(units)
         } else {
-            format!("{} to {}", need.without_iron.show(units), need.without_iron_most.show(units))
+            t!(
+                "shed-without-iron-to-without-iron-most",
+                without_iron = need.without_iron.show(units),
+                without_iron_most = need.without_iron_most.show(units)
+            )
         };
-        sheets::pair(ui, "without iron", look::strong(without));
+        sheets::pair(ui, t!("shed-without-iron"), look::strong(without));
         match need.with_iron {
-            Some(with) => sheets::pair(ui, "with iron", look::strong(with.show(units))),
-            None => sheets::pair(ui, "with iron", look::soft(ui, "not known")),
+            Some(with) => sheets::pair(ui, t!("shed-with-iron"), look::strong(with.show(units))),
+            None => sheets::pair(ui, t!("shed-with-iron"), look::soft(ui, t!("shed-not-known"))),
         }
-        for (what, range) in [("North Dakota practice", ranges::practice()), ("labels, as published", ranges::labels())]
+        for (what, range) in
+            [(t!("shed-north-dakota-practice"), ranges::practice()), (t!("shed-labels-as-published"), ranges::labels())]
         {
             if let Some(range) = range {
                 sheets::pair(ui, what, range.show(units));
             }
         }
         if !need.missing.is_empty() {
-            boxes::say(ui, &format!("Not stated, so not counted: {}.", need.missing.join(", ")));
+            boxes::say(ui, &t!("shed-not-stated-so-not-counted", missing = need.missing.join(", ")));
         }
         show_workings(ui, reckoned);
         ui.add_space(4.0);
@@ -324,7 +323,7 @@ fn show_workings(ui: &mut Ui, all: &[Working]) {
 /// The workings of a water by itself: of what it ties up, and of its hardness. They come through the plan of a pass that
 /// has nothing but this water, so that they are the same as those of the passes.
 fn reckoned(water: &Water, units: Units) -> (Vec<Working>, Vec<Working>) {
-    let name = "this water";
+    let name = t!("shed-this-water");
     let mut farm = Farm { units, ..Farm::new("") };
     farm.waters.insert(name.to_owned(), Water { name: name.to_owned(), ..water.clone() });
     let mut pass = Pass::new("", jiff::civil::Date::ZERO);

@@ -5,6 +5,7 @@ use tankard_core::farm::Lean;
 use tankard_core::mix::choice::{Choice, Content, Member, Verdict, per_ground};
 use tankard_core::plan::Plan;
 use tankard_core::quantity::Units;
+use tankard_core::t;
 use tankard_core::words::capital;
 
 use super::{cell, column, compare};
@@ -33,7 +34,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         }
         desk.tank_loads.compared = None;
         if plan.adjuvants.choices.is_empty() && plan.adjuvants.collisions.is_empty() {
-            lists::empty(ui, "The sets appear when the mix holds a pesticide, a field and a spray volume.");
+            lists::empty(ui, t!("tank-loads-the-sets-appear-when-the-mix"));
         }
         for collision in &plan.adjuvants.collisions {
             collided(ui, &collision.text, &collision.ways_out);
@@ -72,13 +73,12 @@ pub(super) fn take(desk: &mut Desk, id: &str, choice: &Choice) {
 fn heading(desk: &mut Desk, ui: &mut Ui, id: &str) {
     let Some(mut pass) = desk.document.farm().passes.get(id).cloned() else { return };
     let before = pass.lean;
-    let question = look::heading("Which adjuvant suits every partner?");
+    let question = look::heading(t!("tank-loads-which-adjuvant-suits-every-partner"));
     let leans = |ui: &mut Ui, lean: &mut Lean| {
-        ui.label(look::soft(ui, "lean to")).on_hover_text(
-            "The lean, and the weeds and the day, decide only where labels, advice and publications leave a choice.",
-        );
+        ui.label(look::soft(ui, t!("tank-loads-lean-to"))).on_hover_text(t!("tank-loads-the-lean-and-the-weeds-and"));
         for each in Lean::ALL {
-            ui.selectable_value(lean, each, each.name()).accessible_name(format!("Lean to {}", each.name()));
+            ui.selectable_value(lean, each, each.name())
+                .accessible_name(t!("tank-loads-lean-to-each", each = each.name()));
         }
     };
     if ui.available_width() < 480.0 {
@@ -101,7 +101,7 @@ fn heading(desk: &mut Desk, ui: &mut Ui, id: &str) {
 
 fn collided(ui: &mut Ui, text: &str, ways_out: &[String]) {
     let colours = look::colours(ui);
-    ui.label(RichText::new(format!("No set suits all: {text}.")).color(colours.stop));
+    ui.label(RichText::new(t!("tank-loads-no-set-suits-all", text = text)).color(colours.stop));
     for way in ways_out {
         ui.label(look::soft(ui, way).color(colours.ink));
     }
@@ -142,17 +142,22 @@ fn row(desk: &Desk, ui: &mut Ui, choice: &Choice) -> Option<Act> {
             ui.spacing_mut().interact_size.y = 0.0;
             ui.spacing_mut().button_padding = Vec2::ZERO;
             if choice.current {
-                ui.label(look::soft(ui, "in the mix"));
+                ui.label(look::soft(ui, t!("tank-loads-in-the-mix")));
                 return;
             }
             let names: Vec<&str> = choice.members.iter().map(|member| member.name.as_str()).collect();
-            let names = if names.is_empty() { "no adjuvant".to_owned() } else { names.join(" and ") };
+            let names = if names.is_empty() { t!("tank-loads-no-adjuvant").to_owned() } else { names.join(" and ") };
             if choice.members.iter().all(|member| member.product.is_some())
-                && boxes::act(ui, "Take").accessible_name(format!("Take {names}")).clicked()
+                && boxes::act(ui, t!("tank-loads-take"))
+                    .accessible_name(t!("tank-loads-take-names", names = names))
+                    .clicked()
             {
                 act = Some(Act::Take);
             }
-            if boxes::act(ui, "Compare").accessible_name(format!("Compare {names}")).clicked() {
+            if boxes::act(ui, t!("tank-loads-compare"))
+                .accessible_name(t!("tank-loads-compare-names", names = names))
+                .clicked()
+            {
                 act = Some(Act::Compare);
             }
         });
@@ -184,17 +189,23 @@ fn cell_top(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui)) {
 fn members(ui: &mut Ui, choice: &Choice, units: Units, currency: &str) {
     let rate = |member: &Member| match (&member.rate, &member.product) {
         (Some(rate), Some(_)) => rate.text().to_owned(),
-        (Some(rate), None) => format!("{}, to buy", rate.text()),
-        (None, _) => "rate not known".to_owned(),
+        (Some(rate), None) => t!("tank-loads-to-buy", rate = rate.text()),
+        (None, _) => t!("tank-loads-rate-not-known").to_owned(),
     };
     let Some((first, rest)) = choice.members.split_first() else {
-        ui.add(Label::new(if choice.current { look::strong("No adjuvant") } else { RichText::new("No adjuvant") }));
+        ui.add(Label::new(if choice.current {
+            look::strong(t!("tank-loads-no-adjuvant-14d"))
+        } else {
+            RichText::new(t!("tank-loads-no-adjuvant-14d"))
+        }));
         return;
     };
     let title = capital(first.class.name());
     ui.add(Label::new(if choice.current { look::strong(title) } else { RichText::new(title) }).truncate())
         .on_hover_text(&first.name);
-    let cost = choice.cost_per_hectare.map_or("price not typed".to_owned(), |cost| per_ground(cost, units, currency));
+    let cost = choice
+        .cost_per_hectare
+        .map_or(t!("tank-loads-price-not-typed").to_owned(), |cost| per_ground(cost, units, currency));
     let mut parts = vec![rate(first)];
     parts.extend(rest.iter().map(|member| format!("{} {}", member.class.key(), rate(member))));
     let amounts = format!("{} · {cost}", parts.join(", "));
@@ -209,7 +220,11 @@ fn shortly(choice: &Choice) -> String {
         Some((_, why)) => {
             // A word on cost says against which set.
             let than = if choice.rank > 1 { choice.rank - 1 } else { 1 };
-            capital(&if why.starts_with("dearer") { format!("{why} than set {than}") } else { why.to_owned() })
+            capital(&if why.starts_with("dearer") {
+                t!("tank-loads-than-set", why = why, than = than)
+            } else {
+                why.to_owned()
+            })
         }
         None if !choice.behind.is_empty() => choice.behind.clone(),
         None => {
@@ -245,9 +260,9 @@ fn by_hand(ui: &mut Ui, plan: &Plan) {
         });
         cell_top(ui, SET, |ui| {
             let names: Vec<&str> = current.members.iter().map(|member| short(&member.name)).collect();
-            let title = if names.is_empty() { "No adjuvant".to_owned() } else { names.join(", ") };
+            let title = if names.is_empty() { t!("tank-loads-no-adjuvant-14d").to_owned() } else { names.join(", ") };
             ui.add(Label::new(look::strong(title)).wrap());
-            ui.label(look::soft(ui, "in the mix, chosen by hand"));
+            ui.label(look::soft(ui, t!("tank-loads-in-the-mix-chosen-by-hand")));
         });
         let room = ui.available_width() - 8.0;
         cell_top(ui, room, |ui| {

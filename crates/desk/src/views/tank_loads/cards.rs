@@ -7,6 +7,7 @@ use std::collections::HashMap;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
+use tankard_core::t;
 
 use egui::{RichText, ScrollArea, Ui, Vec2};
 use jiff::civil::{Date, DateTime};
@@ -142,7 +143,7 @@ pub fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             ui.set_min_size(paper);
             match &wanted {
                 Some(wanted) => desk.tank_loads.preview.show(ui, wanted, paper),
-                None => lists::empty(ui, "There is no load yet, so there is no card."),
+                None => lists::empty(ui, t!("tank-loads-there-is-no-load-yet-so")),
             }
         });
         ui.vertical(|ui| {
@@ -155,11 +156,11 @@ pub fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
                 return;
             }
             if stops == 0 && !current {
-                if ui.button("Issue and open for printing").clicked() {
+                if ui.button(t!("tank-loads-issue-and-open-for-printing")).clicked() {
                     desk.tank_loads.printing = Some(Printing::Issue(id.to_owned()));
                     open(desk);
                 }
-                if ui.button("Issue and save as PDF…").clicked() {
+                if ui.button(t!("tank-loads-issue-and-save-as-pdf")).clicked() {
                     desk.tank_loads.printing = Some(Printing::Issue(id.to_owned()));
                     let path = suggested(desk, id);
                     desk.ask_file(Purpose::SaveCards, path, ui.ctx());
@@ -167,9 +168,9 @@ pub fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             }
             if !numbers.is_empty() {
                 let words = if current {
-                    ["Open a reprint", "Save a reprint as PDF…"]
+                    [t!("tank-loads-open-a-reprint"), t!("tank-loads-save-a-reprint-as-pdf")]
                 } else {
-                    ["Open a reprint of the old cards", "Save a reprint of the old cards…"]
+                    [t!("tank-loads-open-a-reprint-of-the-old"), t!("tank-loads-save-a-reprint-of-the-old")]
                 };
                 if ui.button(words[0]).clicked() {
                     desk.tank_loads.printing = Some(Printing::Reprint(numbers.clone()));
@@ -185,7 +186,7 @@ pub fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             if super::toggle(
                 ui,
                 desk.tank_loads.editor == Some(super::Editor::Rest),
-                "It came out differently in the field…",
+                t!("tank-loads-it-came-out-differently-in-the"),
             ) {
                 super::rest::toggle(desk, id);
             }
@@ -196,13 +197,13 @@ pub fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
 }
 
 fn loads(desk: &mut Desk, ui: &mut Ui, count: usize) {
-    ui.label(look::heading("Card of load"));
+    ui.label(look::heading(t!("tank-loads-card-of-load")));
     ui.horizontal_wrapped(|ui| {
         for at in 1..=count {
             let number = u32::try_from(at).unwrap_or(u32::MAX);
             let response = ui
                 .selectable_label(desk.tank_loads.load == number, format!("{at}"))
-                .accessible_name(format!("Card of load {at}"));
+                .accessible_name(t!("tank-loads-card-of-load-at", at = at));
             if response.clicked() {
                 desk.tank_loads.load = number;
             }
@@ -214,29 +215,29 @@ fn state(ui: &mut Ui, when: Option<&str>, numbers: &[Id], current: bool, stops: 
     let range = match numbers {
         [] => String::new(),
         [one] => one.clone(),
-        [first, .., last] => format!("{first} to {last}"),
+        [first, .., last] => t!("tank-loads-to", first = first, last = last),
     };
     match when {
         Some(when) if current => {
-            ui.label(look::strong("Issued"));
-            ui.label(format!("Cards {range}, {when}. The plan still says the same."));
+            ui.label(look::strong(t!("tank-loads-issued")));
+            ui.label(t!("tank-loads-cards-the-plan-still-says-the", range = range, when = when));
         }
         Some(when) => {
             ui.horizontal(|ui| {
                 mark::show(ui, Level::Check);
-                ui.label(look::strong("Superseded").color(look::colours(ui).check));
+                ui.label(look::strong(t!("tank-loads-superseded")).color(look::colours(ui).check));
             });
-            ui.label(format!("The plan has changed since cards {range} were issued ({when}). Take the old cards out of the truck and issue new ones."));
+            ui.label(t!("tank-loads-the-plan-has-changed-since-cards", range = range, when = when));
         }
         None => {
-            ui.label(look::strong("Not issued yet"));
-            ui.label("The picture is a draft of what the plan says now.");
+            ui.label(look::strong(t!("tank-loads-not-issued-yet")));
+            ui.label(t!("tank-loads-the-picture-is-a-draft-of"));
         }
     }
     if stops > 0 {
         ui.horizontal_wrapped(|ui| {
             mark::show(ui, Level::Stop);
-            let text = format!("{stops} Stop to settle before cards can be issued");
+            let text = t!("tank-loads-stop-to-settle-before-cards-can", stops = stops);
             ui.label(RichText::new(text).color(look::colours(ui).stop));
         });
     }
@@ -256,13 +257,16 @@ fn before(desk: &mut Desk, ui: &mut Ui, pass: &str, latest: &[Id]) {
     if old.is_empty() {
         return;
     }
-    ui.label(look::heading("Issued before"));
+    ui.label(look::heading(t!("tank-loads-issued-before")));
     let mut again = None;
     ScrollArea::vertical().id_salt("old cards").max_height(180.0).show(ui, |ui| {
         for (number, load, when) in old {
             ui.horizontal(|ui| {
-                ui.label(look::soft(ui, format!("{number}, load {load}, {when}")));
-                if boxes::act(ui, "Reprint").accessible_name(format!("Reprint card {number}")).clicked() {
+                ui.label(look::soft(ui, t!("tank-loads-load", number = number, load = load, when = when)));
+                if boxes::act(ui, t!("tank-loads-reprint"))
+                    .accessible_name(t!("tank-loads-reprint-card", number = number))
+                    .clicked()
+                {
                     again = Some(number.clone());
                 }
             });
@@ -281,11 +285,11 @@ fn suggested(desk: &Desk, id: &str) -> PathBuf {
 /// New cards of a pass with their numbers, after so many other new ones. They count as issued only once they are written.
 fn numbered(desk: &mut Desk, id: &Id, after: usize) -> Result<Vec<(Id, Card)>, String> {
     if let Some(unread) = desk.unread.first() {
-        return Err(format!("\"{}\" holds a text that is not understood; mend it first", unread.name));
+        return Err(t!("tank-loads-holds-a-text-that-is-not", name = unread.name));
     }
-    let plan = desk.document.plan(id).ok_or("the pass is gone")?;
+    let plan = desk.document.plan(id).ok_or(t!("tank-loads-the-pass-is-gone"))?;
     if plan.level() == Some(Level::Stop) {
-        return Err("a Stop stands; settle it first".to_owned());
+        return Err(t!("tank-loads-a-stop-stands-settle-it-first").to_owned());
     }
     let now = desk.now();
     let farm = desk.document.farm();
@@ -323,7 +327,7 @@ enum To {
 impl ToPrint {
     fn gather(desk: &mut Desk, what: Printing) -> Result<Self, String> {
         if matches!(what, Printing::Issue(_) | Printing::Day(_)) && desk.is_at_work(ISSUING) {
-            return Err("other new cards are being laid out; wait until they are there, or cancel them".to_owned());
+            return Err(t!("tank-loads-other-new-cards-are-being-laid").to_owned());
         }
         match what {
             Printing::Issue(id) => {
@@ -384,14 +388,18 @@ impl ToPrint {
     fn words(&self) -> String {
         let cards = counted(self.cards.len(), "card");
         match (&self.sheet, self.cards.len()) {
-            (Some(_), 0) => "The evening sheet".to_owned(),
-            (Some(_), _) => format!("The evening sheet with {cards}"),
+            (Some(_), 0) => t!("tank-loads-the-evening-sheet").to_owned(),
+            (Some(_), _) => t!("tank-loads-the-evening-sheet-with", cards = cards),
             (None, _) => cards,
         }
     }
 
     fn task(&self, failed: &str) -> Task {
-        let words = if self.sheet.is_some() { "Laying out the evening sheet" } else { "Laying out cards" };
+        let words = if self.sheet.is_some() {
+            t!("tank-loads-laying-out-the-evening-sheet")
+        } else {
+            t!("tank-loads-laying-out-cards")
+        };
         let task = if self.is_new { Task::issues(words, failed).called(ISSUING) } else { Task::writes(words, failed) };
         task.counting("card", "cards")
     }
@@ -401,11 +409,11 @@ impl ToPrint {
 fn print(desk: &mut Desk, to: To) {
     let what = desk.tank_loads.printing.take();
     let failed = match what {
-        Some(Printing::Sheet(_) | Printing::Day(_)) => "The evening sheet was not written",
-        _ => "The cards were not written",
+        Some(Printing::Sheet(_) | Printing::Day(_)) => t!("tank-loads-the-evening-sheet-was-not-written"),
+        _ => t!("tank-loads-the-cards-were-not-written"),
     };
     let gathered = what
-        .ok_or_else(|| "it is no longer known which cards were meant; choose them again".to_owned())
+        .ok_or_else(|| t!("tank-loads-it-is-no-longer-known-which").to_owned())
         .and_then(|what| ToPrint::gather(desk, what));
     let print = match gathered {
         Ok(print) => print,
@@ -432,18 +440,24 @@ fn print(desk: &mut Desk, to: To) {
             let since = desk.since(asked);
             let what = print.words();
             if print.is_new && !issue(desk, print.cards) {
-                let words =
-                    "their numbers were given to other cards meanwhile, so they are not for use; issue them again";
-                desk.tell_problem(format!("{what} written to {}, but {words}", place.display()));
+                let words = t!("tank-loads-their-numbers-were-given-to-other");
+                desk.tell_problem(t!("tank-loads-written-to-but", what = what, place = place.display(), words = words));
                 return;
             }
             match to {
-                To::File(_) => desk.tell(format!("{what} written to {}{since}", place.display())),
+                To::File(_) => {
+                    desk.tell(t!("tank-loads-written-to", what = what, place = place.display(), since = since))
+                }
                 To::Viewer if open::that_detached(&place).is_ok() => {
-                    desk.tell(format!("{what} handed to the system's viewer: {}{since}", place.display()));
+                    desk.tell(t!(
+                        "tank-loads-handed-to-the-systems-viewer",
+                        what = what,
+                        place = place.display(),
+                        since = since
+                    ));
                 }
                 To::Viewer => {
-                    let words = "written, but no program to show PDF answered";
+                    let words = t!("tank-loads-written-but-no-program-to-show");
                     desk.tell_problem(format!("{what} {words}: {}", place.display()));
                 }
             }
@@ -482,7 +496,7 @@ fn passing_file(bytes: &[u8]) -> Result<PathBuf, String> {
         // The viewer reads it after the desk may be closed, so it stays.
         file.keep().map(|(_, path)| path).map_err(|kept| kept.error)
     };
-    made().map_err(|error: std::io::Error| format!("the folder for passing files: {error}"))
+    made().map_err(|error: std::io::Error| t!("tank-loads-the-folder-for-passing-files", error = error))
 }
 
 #[cfg(test)]

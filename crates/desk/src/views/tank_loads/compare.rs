@@ -1,6 +1,7 @@
 //! Two sets side by side: what stands in the mix and what might, with amounts, cost and what there would be to settle.
 
 use std::sync::Arc;
+use tankard_core::t;
 
 use egui::{Label, Ui};
 use tankard_core::farm::Pass;
@@ -34,15 +35,19 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, choice: 
     let mut act = None;
     ui.horizontal(|ui| {
         cell(ui, 90.0, false, |ui| {
-            if boxes::act(ui, "Back").accessible_name("Back to all sets").clicked() {
+            if boxes::act(ui, t!("tank-loads-back")).accessible_name(t!("tank-loads-back-to-all-sets")).clicked() {
                 act = Some(false);
             }
         });
         cell(ui, column, false, |ui| {
-            ui.label(look::strong("In the mix now"));
+            ui.label(look::strong(t!("tank-loads-in-the-mix-now")));
         });
         cell(ui, column, true, |ui| {
-            if to_buy.is_none() && boxes::act(ui, "Take").accessible_name("Take this set into the mix").clicked() {
+            if to_buy.is_none()
+                && boxes::act(ui, t!("tank-loads-take"))
+                    .accessible_name(t!("tank-loads-take-this-set-into-the-mix"))
+                    .clicked()
+            {
                 act = Some(true);
             }
             ui.with_layout(egui::Layout::left_to_right(egui::Align::Center), |ui| {
@@ -57,16 +62,16 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, choice: 
     line(ui, column, "adjuvants", sides.map(|(side, set)| adjuvants(side, set, load, farm.units)));
     let cost = sides.map(|(_, set)| {
         set.and_then(|set| set.cost_per_hectare)
-            .map_or("price not typed".to_owned(), |cost| per_ground(cost, units, &farm.currency))
+            .map_or(t!("tank-loads-price-not-typed").to_owned(), |cost| per_ground(cost, units, &farm.currency))
     });
-    line(ui, column, "their cost", cost);
+    line(ui, column, t!("tank-loads-their-cost"), cost);
     let whole = sides.map(|(side, set)| {
         let known = set.is_none_or(|set| set.members.iter().all(|member| member.product.is_some()));
-        side.cost
-            .filter(|_| known)
-            .map_or("not known".to_owned(), |cost| format!("{}{} for the pass", farm.currency, cost.show()))
+        side.cost.filter(|_| known).map_or(t!("tank-loads-not-known").to_owned(), |cost| {
+            t!("tank-loads-for-the-pass", currency = farm.currency, cost = cost.show())
+        })
     });
-    line(ui, column, "all products", whole);
+    line(ui, column, t!("tank-loads-all-products"), whole);
     let reasons = sides.map(|(_, set)| {
         set.map_or(String::new(), |set| {
             set.verdicts
@@ -79,12 +84,12 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, choice: 
     line(ui, column, "why", reasons);
     ui.horizontal_top(|ui| {
         cell(ui, 90.0, false, |ui| {
-            ui.label(look::soft(ui, "only here"));
+            ui.label(look::soft(ui, t!("tank-loads-only-here")));
         });
         for (this, that) in [(plan, other.as_ref()), (other.as_ref(), plan)] {
             super::column(ui, column, |ui| match to_buy {
                 Some(member) => {
-                    let text = format!("known once {} is in the shed", member.class.name());
+                    let text = t!("tank-loads-known-once-is-in-the-shed", class = member.class.name());
                     ui.add(Label::new(look::soft(ui, text)).wrap());
                 }
                 None => only_here(ui, this, that),
@@ -146,9 +151,9 @@ fn adjuvants(plan: &Plan, set: Option<&Choice>, load: u32, units: Units) -> Stri
                 .iter()
                 .find(|known| known.number == load)
                 .and_then(|known| known.items.iter().find(|item| Some(&item.product) == member.product.as_ref()))
-                .map(|item| format!(", {} in load {load}", item.measured.text))
+                .map(|item| t!("tank-loads-in-load", text = item.measured.text, load = load))
                 .unwrap_or_default();
-            let in_load = if member.product.is_none() { ", to buy".to_owned() } else { in_load };
+            let in_load = if member.product.is_none() { t!("tank-loads-to-buy-a40").to_owned() } else { in_load };
             format!("{} {rate}{in_load}", member.name)
         })
         .collect();
@@ -163,12 +168,12 @@ fn only_here(ui: &mut Ui, this: &Plan, that: &Plan) {
         .filter(|finding| finding.level > Level::Note && !that.findings.contains(finding))
         .collect();
     if only.is_empty() {
-        ui.label(look::soft(ui, "nothing to settle that the other has not"));
+        ui.label(look::soft(ui, t!("tank-loads-nothing-to-settle-that-the-other")));
     }
     for finding in only.iter().take(4) {
         mark::line(ui, finding.level, &finding.text);
     }
     if only.len() > 4 {
-        ui.label(look::soft(ui, format!("and {} more", only.len() - 4)));
+        ui.label(look::soft(ui, t!("tank-loads-and-more", only = only.len() - 4)));
     }
 }

@@ -2,6 +2,7 @@
 
 use egui::Ui;
 use tankard_core::farm::{CarrierKind, Pass};
+use tankard_core::t;
 
 use crate::look;
 use crate::parts::boxes;
@@ -10,30 +11,30 @@ use crate::parts::boxes;
 pub(super) fn summary(pass: &Pass) -> String {
     let growing = &pass.growing;
     let marks = [
-        (growing.large_weeds, "large weeds"),
-        (growing.heavy_pressure, "thick weeds"),
+        (growing.large_weeds, t!("tank-loads-large-weeds")),
+        (growing.heavy_pressure, t!("tank-loads-thick-weeds")),
         (growing.drought, "drought"),
         (growing.heat, "heat"),
         (growing.cold, "cold"),
     ];
     let mut words: Vec<String> = pass.weeds.iter().filter(|weed| !weed.trim().is_empty()).take(2).cloned().collect();
     if pass.weeds.len() > 2 {
-        words.push(format!("{} more", pass.weeds.len() - 2));
+        words.push(t!("tank-loads-more", weeds = pass.weeds.len() - 2));
     }
     words.extend(marks.into_iter().filter(|(is, _)| *is).map(|(_, word)| word.to_owned()));
     if pass.carrier_kind != CarrierKind::Water {
         words.push(format!("in {}", pass.carrier_kind.name()));
     }
-    if words.is_empty() { "Weeds and day".to_owned() } else { words.join(", ") }
+    if words.is_empty() { t!("tank-loads-weeds-and-day").to_owned() } else { words.join(", ") }
 }
 
 /// The editor.
 pub(super) fn show(ui: &mut Ui, pass: &mut Pass) {
-    ui.label(look::heading("Weeds and day"));
+    ui.label(look::heading(t!("tank-loads-weeds-and-day")));
     boxes::row(ui, "weeds", |ui| {
         // One box, apart by commas; an empty part that is still being typed is kept.
         let mut text = pass.weeds.join(", ");
-        boxes::text_or_empty(ui, "Weeds", &mut text, 360.0, "volunteer corn, waterhemp");
+        boxes::text_or_empty(ui, t!("tank-loads-weeds"), &mut text, 360.0, t!("tank-loads-volunteer-corn-waterhemp"));
         let weeds: Vec<String> = if text.trim().is_empty() {
             Vec::new()
         } else {
@@ -44,19 +45,25 @@ pub(super) fn show(ui: &mut Ui, pass: &mut Pass) {
         }
     });
     let growing = &mut pass.growing;
-    boxes::row(ui, "the weeds are", |ui| {
-        ui.checkbox(&mut growing.large_weeds, "large for the products");
+    boxes::row(ui, t!("tank-loads-the-weeds-are"), |ui| {
+        ui.checkbox(&mut growing.large_weeds, t!("tank-loads-large-for-the-products"));
         ui.checkbox(&mut growing.heavy_pressure, "thick");
     });
-    boxes::row(ui, "they stand in", |ui| {
+    boxes::row(ui, t!("tank-loads-they-stand-in"), |ui| {
         ui.checkbox(&mut growing.drought, "drought");
-        ui.checkbox(&mut growing.heat, "extreme heat");
+        ui.checkbox(&mut growing.heat, t!("tank-loads-extreme-heat"));
         ui.checkbox(&mut growing.cold, "cold");
-        ui.label(look::soft(ui, "air at its warmest"));
-        boxes::quantity_hinted(ui, "Air at its warmest", &mut growing.air, 92.0, "not known");
+        ui.label(look::soft(ui, t!("tank-loads-air-at-its-warmest")));
+        boxes::quantity_hinted(
+            ui,
+            t!("tank-loads-air-at-its-warmest-da5"),
+            &mut growing.air,
+            92.0,
+            t!("tank-loads-not-known"),
+        );
     });
     boxes::row(ui, "carrier", |ui| {
         let say = |kind: &CarrierKind| kind.name().to_owned();
-        boxes::choice(ui, "Carrier", &mut pass.carrier_kind, &CarrierKind::ALL, say, 190.0);
+        boxes::choice(ui, t!("tank-loads-carrier"), &mut pass.carrier_kind, &CarrierKind::ALL, say, 190.0);
     });
 }

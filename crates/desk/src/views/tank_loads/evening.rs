@@ -2,6 +2,7 @@
 //! the sheet to print.
 
 use std::sync::Arc;
+use tankard_core::t;
 
 use egui::{ScrollArea, Ui};
 use jiff::civil::Date;
@@ -80,10 +81,10 @@ fn looked_for(desk: &mut Desk, ui: &mut Ui, date: Date) {
     ui.horizontal_wrapped(|ui| {
         mark::show(ui, Level::Check);
         if desk.is_looking_for_order() {
-            ui.label("The best order of the day is being looked for; below it stands as before the last change.");
+            ui.label(t!("tank-loads-the-best-order-of-the-day"));
         } else {
-            ui.label("The order below is not looked for to the end.");
-            if boxes::act(ui, "Look for the best order").clicked() {
+            ui.label(t!("tank-loads-the-order-below-is-not-looked"));
+            if boxes::act(ui, t!("tank-loads-look-for-the-best-order")).clicked() {
                 desk.look_for_order_again();
             }
         }
@@ -95,10 +96,10 @@ const LOOKED_FOR: &str = "the order of the day is not there yet; wait until it i
 /// What there is to say of a day, at the right.
 pub(super) fn settle(desk: &mut Desk, ui: &mut Ui, date: Date) {
     let Some(made) = shown(desk, date) else { return };
-    ui.label(look::heading("To settle on this day"));
+    ui.label(look::heading(t!("tank-loads-to-settle-on-this-day")));
     ui.add_space(4.0);
     if made.day.findings.is_empty() {
-        lists::empty(ui, "Nothing stands against this order.");
+        lists::empty(ui, t!("tank-loads-nothing-stands-against-this-order"));
     }
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         if let Some(subject) = findings::show(ui, &made.day.findings) {
@@ -118,7 +119,7 @@ fn stopped(desk: &mut Desk, ui: &mut Ui, made: &Made) {
             mark::show(ui, Level::Stop);
             let text = egui::RichText::new(&name).color(look::colours(ui).brass);
             let open = ui.add(egui::Button::new(text).frame(false).truncate());
-            if open.accessible_name(format!("Settle {name}")).clicked() {
+            if open.accessible_name(t!("tank-loads-settle", name = name)).clicked() {
                 desk.tank_loads.choose(&slot.pass);
                 desk.tank_loads.reveal = true;
             }
@@ -166,7 +167,7 @@ fn page(desk: &mut Desk, ui: &mut Ui, date: Date, made: &Made, day: &mut Day, ne
         if !made.day.loose.is_empty() {
             ui.add_space(look::GRID);
             on_sheet(ui, |ui| {
-                ui.label(look::heading("Without a rig"));
+                ui.label(look::heading(t!("tank-loads-without-a-rig")));
                 for slot in &made.day.loose {
                     row(desk, ui, made, slot, None, day, next);
                 }
@@ -184,25 +185,28 @@ fn title(ui: &mut Ui, date: Date, day: &mut Day) {
         ui.label(look::title(long_date(date)));
         ui.add_space(16.0);
         // Not broken in the middle of a label on a small screen.
-        ui.add(egui::Label::new(look::soft(ui, "the rigs leave at")).extend());
-        boxes::time_or_none(ui, "The rigs leave at", &mut day.from, 80.0);
-        ui.add(egui::Label::new(look::soft(ui, "and are home by")).extend());
-        boxes::time_hinted(ui, "The rigs are home by", &mut day.to, 80.0, "e.g. 20:30");
+        ui.add(egui::Label::new(look::soft(ui, t!("tank-loads-the-rigs-leave-at"))).extend());
+        boxes::time_or_none(ui, t!("tank-loads-the-rigs-leave-at-701"), &mut day.from, 80.0);
+        ui.add(egui::Label::new(look::soft(ui, t!("tank-loads-and-are-home-by"))).extend());
+        boxes::time_hinted(ui, t!("tank-loads-the-rigs-are-home-by"), &mut day.to, 80.0, "e.g. 20:30");
     });
     ui.horizontal(|ui| {
-        ui.label(look::soft(ui, "words for the crew"));
+        ui.label(look::soft(ui, t!("tank-loads-words-for-the-crew")));
         let width = (ui.available_width() - 24.0).clamp(80.0, 420.0);
-        boxes::text_or_empty(ui, "Words for the crew of the day", &mut day.note, width, "printed on the evening sheet");
+        boxes::text_or_empty(
+            ui,
+            t!("tank-loads-words-for-the-crew-of-the"),
+            &mut day.note,
+            width,
+            t!("tank-loads-printed-on-the-evening-sheet"),
+        );
     });
 }
 
 /// The day as a picture.
 fn picture(desk: &Desk, ui: &mut Ui, made: &Made, day: &mut Day, next: &mut Option<Id>) {
     let Some(picture) = &made.sheet.timeline else {
-        lists::empty(
-            ui,
-            "The day is drawn when its clock can be told: type when the rigs leave, and speed, boom width and field efficiency of the rig.",
-        );
+        lists::empty(ui, t!("tank-loads-the-day-is-drawn-when-its"));
         return;
     };
     let farm = desk.document.farm();
@@ -215,7 +219,7 @@ fn picture(desk: &Desk, ui: &mut Ui, made: &Made, day: &mut Day, next: &mut Opti
             .and_then(|slot| slot.span)
             .map_or_else(String::new, |span| format!(", {}", span.to_whole_minute().words()));
         let stops = id.is_some_and(|id| made.stops(id) > 0);
-        let spoken = format!("{name}{time}{}", if stops { ", with a Stop" } else { "" });
+        let spoken = format!("{name}{time}{}", if stops { t!("tank-loads-with-a-stop") } else { "" });
         Named { id: id.cloned().unwrap_or_default(), spoken, marked: stops }
     };
     match day_picture::show(ui, picture, named) {
@@ -253,10 +257,10 @@ fn of_rig(desk: &mut Desk, ui: &mut Ui, made: &Made, rig: &RigDay, day: &mut Day
     let name = farm.rigs.get(&rig.rig).map_or(rig.rig.as_str(), |rig| rig.name.as_str()).to_owned();
     ui.horizontal_wrapped(|ui| {
         ui.label(look::heading(&name));
-        let home = rig.cost.home.map(|home| format!("home at {}", clock(home)));
-        let leaves = rig.leaves.map(|leaves| format!("leaves at {}", clock(leaves)));
+        let home = rig.cost.home.map(|home| t!("tank-loads-home-at", home = clock(home)));
+        let leaves = rig.leaves.map(|leaves| t!("tank-loads-leaves-at", leaves = clock(leaves)));
         let cleans = clean_outs(rig.cost.clean_outs);
-        let changes = format!("{} of cleaning and road", rig.cost.not_spraying.show(units));
+        let changes = t!("tank-loads-of-cleaning-and-road", not_spraying = rig.cost.not_spraying.show(units));
         let words: Vec<String> = leaves.into_iter().chain(home).chain([cleans, changes]).collect();
         ui.label(words.join(" · "));
     });
@@ -264,8 +268,8 @@ fn of_rig(desk: &mut Desk, ui: &mut Ui, made: &Made, rig: &RigDay, day: &mut Day
     if !rig.held.is_empty() {
         ui.horizontal_wrapped(|ui| {
             ui.label(&rig.held);
-            if boxes::act(ui, "Take the best order")
-                .accessible_name(format!("Take the best order for {name}"))
+            if boxes::act(ui, t!("tank-loads-take-the-best-order"))
+                .accessible_name(t!("tank-loads-take-the-best-order-for", name = name))
                 .clicked()
             {
                 day.pinned.retain(|id, _| !rig.slots.iter().any(|slot| slot.pass == *id));
@@ -280,7 +284,7 @@ fn of_rig(desk: &mut Desk, ui: &mut Ui, made: &Made, rig: &RigDay, day: &mut Day
         .done
         .iter()
         .filter_map(|id| desk.document.farm().passes.get(id))
-        .map(|pass| format!("{} is recorded as sprayed.", pass.name))
+        .map(|pass| t!("tank-loads-is-recorded-as-sprayed", name = pass.name))
         .collect();
     if !done.is_empty() {
         boxes::hairline(ui);
@@ -357,9 +361,9 @@ fn row(
 fn when(slot: &Slot, rig: Option<&RigDay>, units: Units) -> String {
     match (slot.span, slot.takes) {
         (Some(span), _) => span.to_whole_minute().words(),
-        (None, _) if rig.is_some_and(|rig| rig.leaves.is_some()) => "no place".to_owned(),
+        (None, _) if rig.is_some_and(|rig| rig.leaves.is_some()) => t!("tank-loads-no-place").to_owned(),
         (None, Some(takes)) => takes.show(units),
-        (None, None) => "time not known".to_owned(),
+        (None, None) => t!("tank-loads-time-not-known").to_owned(),
     }
 }
 
@@ -369,18 +373,27 @@ fn acts(ui: &mut Ui, made: &Made, rig: &RigDay, at: usize, name: &str, day: &mut
     ui.spacing_mut().item_spacing.x = 6.0;
     // Both stand in every row, so that the keyboard stays on the one that was pressed.
     let later = at + 1 < rig.slots.len();
-    for (word, can, to) in [("Earlier", at > 0, place.saturating_sub(1)), ("Later", later, place.saturating_add(1))] {
+    for (word, can, to) in [
+        (t!("tank-loads-earlier"), at > 0, place.saturating_sub(1)),
+        (t!("tank-loads-later"), later, place.saturating_add(1)),
+    ] {
         let button = ui.add_enabled(can, egui::Button::new(look::act(ui, word)).frame(false));
-        let spoken = format!("Spray {name} {} in the day", word.to_lowercase());
+        let spoken = t!("tank-loads-spray-in-the-day", name = name, word = word.to_lowercase());
         if button.accessible_name(spoken).clicked() {
             hold(made, day, &slot.pass, to);
         }
     }
     if slot.held.is_some() {
-        if boxes::act(ui, "Let go").accessible_name(format!("Let {name} go from its place")).clicked() {
+        if boxes::act(ui, t!("tank-loads-let-go"))
+            .accessible_name(t!("tank-loads-let-go-from-its-place", name = name))
+            .clicked()
+        {
             day.pinned.shift_remove(&slot.pass);
         }
-    } else if boxes::act(ui, "Hold").accessible_name(format!("Hold {name} at its place")).clicked() {
+    } else if boxes::act(ui, t!("tank-loads-hold"))
+        .accessible_name(t!("tank-loads-hold-at-its-place", name = name))
+        .clicked()
+    {
         hold(made, day, &slot.pass, place);
     }
 }
@@ -392,9 +405,9 @@ fn goes_on(desk: &mut Desk, ui: &mut Ui, made: &Made, before: &Slot, slot: &Slot
     if carried || slot.fills_saved == 0 {
         return;
     }
-    if boxes::act(ui, "Join the loads").clicked() {
+    if boxes::act(ui, t!("tank-loads-join-the-loads")).clicked() {
         let plans = made.plan(&before.pass).zip(made.plan(&slot.pass));
-        let filled = plans.ok_or_else(|| "the passes are gone".to_owned());
+        let filled = plans.ok_or_else(|| t!("tank-loads-the-passes-are-gone").to_owned());
         match filled.and_then(|(first, second)| carry_over(desk.document.farm(), first, second)) {
             Ok(farm) => desk.document.edit(|now| *now = farm),
             Err(problem) => desk.tell_problem(problem),
@@ -404,9 +417,9 @@ fn goes_on(desk: &mut Desk, ui: &mut Ui, made: &Made, before: &Slot, slot: &Slot
 
 /// What goes on the truck.
 fn truck(ui: &mut Ui, sheet: &SheetContent) {
-    ui.label(look::heading("On the truck"));
+    ui.label(look::heading(t!("tank-loads-on-the-truck")));
     if sheet.products.is_empty() {
-        lists::empty(ui, "Nothing yet: no pass of the day has cards.");
+        lists::empty(ui, t!("tank-loads-nothing-yet-no-pass-of-the"));
     }
     let lines = |ui: &mut Ui, lines: &[SheetLine]| {
         // On a small screen they stand under one another.
@@ -441,25 +454,37 @@ fn truck(ui: &mut Ui, sheet: &SheetContent) {
 
 /// Printing: the sheet, with or without the cards of the day.
 fn print(desk: &mut Desk, ui: &mut Ui, date: Date, made: &Made) {
-    ui.label(look::heading("Evening sheet"));
+    ui.label(look::heading(t!("tank-loads-evening-sheet")));
     let ready = made.plans.iter().filter(|plan| is_ready(plan)).count();
     ui.horizontal_wrapped(|ui| {
-        if ui.button("Open it for printing").accessible_name("Open the evening sheet for printing").clicked() {
+        if ui
+            .button(t!("tank-loads-open-it-for-printing"))
+            .accessible_name(t!("tank-loads-open-the-evening-sheet-for-printing"))
+            .clicked()
+        {
             desk.tank_loads.printing = Some(Printing::Sheet(date));
             cards::open(desk);
         }
-        if ui.button("Save it as PDF…").accessible_name("Save the evening sheet as PDF…").clicked() {
+        if ui
+            .button(t!("tank-loads-save-it-as-pdf"))
+            .accessible_name(t!("tank-loads-save-the-evening-sheet-as-pdf"))
+            .clicked()
+        {
             ask(desk, ui, Printing::Sheet(date), &format!("{date}-evening-sheet.pdf"));
         }
         if ready == 0 {
             return;
         }
-        let words = if ready == 1 { "the cards of 1 pass".to_owned() } else { format!("the cards of {ready} passes") };
-        if ui.button(format!("Issue {words} and open all")).clicked() {
+        let words = if ready == 1 {
+            t!("tank-loads-the-cards-of-1-pass").to_owned()
+        } else {
+            t!("tank-loads-the-cards-of-passes", ready = ready)
+        };
+        if ui.button(t!("tank-loads-issue-and-open-all", words = words)).clicked() {
             desk.tank_loads.printing = Some(Printing::Day(date));
             cards::open(desk);
         }
-        if ui.button(format!("Issue {words} and save all…")).clicked() {
+        if ui.button(t!("tank-loads-issue-and-save-all", words = words)).clicked() {
             ask(desk, ui, Printing::Day(date), &format!("{date}-evening-sheet-and-cards.pdf"));
         }
     });

@@ -1,6 +1,7 @@
 //! The forecast: what is there, reading it from a file with a look at what its columns hold, and typing hours by hand.
 
 use std::path::Path;
+use tankard_core::t;
 
 use egui::{Label, Ui};
 use jiff::civil::{Date, DateTime};
@@ -68,7 +69,7 @@ pub fn read_file(desk: &mut Desk, path: &Path) {
     let farm = desk.document.farm();
     let (layouts, zone, path) = (farm.forecast.layouts.clone(), zone_name(farm).to_owned(), path.to_owned());
     desk.start(
-        Task::reading(&path, "The forecast was not read").in_place("forecast"),
+        Task::reading(&path, t!("tank-loads-the-forecast-was-not-read")).in_place("forecast"),
         move |going| {
             let unread = |error| Failed::Because(format!("{error}: {}", path.display()));
             let table = forecast_csv::open(&path).map_err(unread)?;
@@ -88,7 +89,7 @@ pub fn read_file(desk: &mut Desk, path: &Path) {
             let source = coming.source.clone();
             desk.tank_loads.forecast.coming = Some(coming);
             desk.tank_loads.forecast.by_hand = false;
-            desk.tell_where(View::TankLoads, &format!("{source} is read"));
+            desk.tell_where(View::TankLoads, &t!("tank-loads-is-read", source = source));
         },
     );
 }
@@ -96,19 +97,23 @@ pub fn read_file(desk: &mut Desk, path: &Path) {
 /// Shows the sheet.
 pub fn show(desk: &mut Desk, ui: &mut Ui) {
     sheet(ui, |ui| {
-        ui.label(look::heading("Forecast"));
+        ui.label(look::heading(t!("tank-loads-forecast")));
         ui.add(Label::new(said(&desk.document.farm().forecast)).wrap());
         ui.horizontal_wrapped(|ui| {
-            if ui.button("Read a file…").accessible_name("Read a forecast from a file…").clicked() {
+            if ui
+                .button(t!("tank-loads-read-a-file"))
+                .accessible_name(t!("tank-loads-read-a-forecast-from-a-file"))
+                .clicked()
+            {
                 let suggested = desk.beside("csv").with_file_name("forecast.csv");
                 desk.ask_file(Purpose::ReadForecast, suggested, ui.ctx());
             }
             let by_hand = desk.tank_loads.forecast.by_hand;
-            if super::toggle(ui, by_hand, "Type hours by hand") {
+            if super::toggle(ui, by_hand, t!("tank-loads-type-hours-by-hand")) {
                 desk.tank_loads.forecast.by_hand = !by_hand;
             }
         });
-        boxes::say(ui, "A forecast is no measurement. Measure at the boom before starting.");
+        boxes::say(ui, t!("tank-loads-a-forecast-is-no-measurement-measure"));
         if let Some(coming) = desk.tank_loads.forecast.coming.take() {
             ui.add_space(look::GRID);
             boxes::hairline(ui);
@@ -127,7 +132,7 @@ fn time(at: DateTime) -> String {
 }
 
 fn hours(count: usize) -> String {
-    if count == 1 { "1 hour".to_owned() } else { format!("{count} hours") }
+    if count == 1 { t!("tank-loads-1-hour").to_owned() } else { t!("tank-loads-hours", count = count) }
 }
 
 /// From the first of some hours to the last.
@@ -135,20 +140,20 @@ fn span(hours: &[Hour]) -> String {
     match hours {
         [] => String::new(),
         [only] => time(only.at),
-        [first, .., last] => format!("{} to {}", time(first.at), time(last.at)),
+        [first, .., last] => t!("tank-loads-at-to-at2", at = time(first.at), at2 = time(last.at)),
     }
 }
 
 /// What there is now, in words.
 fn said(forecast: &Forecast) -> String {
     if forecast.hours.is_empty() {
-        return "There is none yet. Read one from a CSV file of any layout, or type the hours of the pass.".to_owned();
+        return t!("tank-loads-there-is-none-yet-read-one").to_owned();
     }
-    let read = forecast.read.map(|at| at.strftime(", %a %-d %B %Y at %H:%M").to_string()).unwrap_or_default();
+    let read = forecast.read.map(|at| at.strftime(t!("tank-loads-a-d-b-y-at-h")).to_string()).unwrap_or_default();
     let source = match forecast.source.as_str() {
-        "" => "not said where from".to_owned(),
+        "" => t!("tank-loads-not-said-where-from").to_owned(),
         forecast::BY_HAND => forecast::BY_HAND.to_owned(),
-        file => format!("from {file}"),
+        file => t!("tank-loads-from", file = file),
     };
     format!("{}, {}, {source}{read}", hours(forecast.hours.len()), span(&forecast.hours))
 }
@@ -161,7 +166,7 @@ fn look_at(desk: &mut Desk, ui: &mut Ui, mut coming: Coming) -> Option<Coming> {
         coming.read_again();
     }
     ui.add_space(4.0);
-    ui.add(Label::new(look::heading(format!("What the columns of {} hold", coming.source))).wrap());
+    ui.add(Label::new(look::heading(t!("tank-loads-what-the-columns-of-hold", source = coming.source))).wrap());
     columns(ui, &mut coming);
     ui.add_space(4.0);
     for problem in &coming.reading.to_choose {
@@ -170,9 +175,9 @@ fn look_at(desk: &mut Desk, ui: &mut Ui, mut coming: Coming) -> Option<Coming> {
     let count = coming.reading.hours.len();
     if let Some(first) = coming.reading.hours.first() {
         ui.add(Label::new(format!("{}, {}", hours(count), span(&coming.reading.hours))).wrap());
-        boxes::say(ui, &format!("The first: {}", in_words(first)));
+        boxes::say(ui, &t!("tank-loads-the-first", first = in_words(first)));
     } else if coming.reading.to_choose.is_empty() {
-        ui.label("No line of the file can be read.");
+        ui.label(t!("tank-loads-no-line-of-the-file-can"));
     }
     for note in &coming.reading.notes {
         boxes::say(ui, &sentence(note));
@@ -181,19 +186,23 @@ fn look_at(desk: &mut Desk, ui: &mut Ui, mut coming: Coming) -> Option<Coming> {
     if let Some(first) = coming.reading.hours.first()
         && desk.document.farm().forecast.hours.iter().any(|hour| (hour.at, hour.again) >= (first.at, first.again))
     {
-        boxes::say(ui, &format!("They replace the forecast from {} on; earlier hours stay.", time(first.at)));
+        boxes::say(ui, &t!("tank-loads-they-replace-the-forecast-from-on", at = time(first.at)));
     }
     let mut done = false;
     ui.horizontal_wrapped(|ui| {
-        let words = if count == 1 { "Take this hour".to_owned() } else { format!("Take these {}", hours(count)) };
-        let words = if count == 0 { "Take the hours" } else { &words };
+        let words = if count == 1 {
+            t!("tank-loads-take-this-hour").to_owned()
+        } else {
+            t!("tank-loads-take-these", count = hours(count))
+        };
+        let words = if count == 0 { t!("tank-loads-take-the-hours") } else { &words };
         if ui.add_enabled(count > 0, egui::Button::new(words)).clicked() {
             let (taken, layout, now) = (coming.reading.hours.clone(), coming.layout.clone(), desk.now());
             desk.document.edit(|farm| farm.forecast.take(taken, &coming.source, now, layout));
-            desk.tell(format!("{} taken from {}", hours(count), coming.source));
+            desk.tell(t!("tank-loads-taken-from", count = hours(count), source = coming.source));
             done = true;
         }
-        if boxes::act(ui, "Leave it").accessible_name("Leave the file").clicked() {
+        if boxes::act(ui, t!("tank-loads-leave-it")).accessible_name(t!("tank-loads-leave-the-file")).clicked() {
             done = true;
         }
     });
@@ -233,7 +242,7 @@ fn columns(ui: &mut Ui, coming: &mut Coming) {
     ui.horizontal(|ui| {
         cell(ui, name_width, false, |ui| drop(ui.label(look::soft(ui, "column"))));
         if is_wide {
-            cell(ui, texts_width, false, |ui| drop(ui.label(look::soft(ui, "its first lines"))));
+            cell(ui, texts_width, false, |ui| drop(ui.label(look::soft(ui, t!("tank-loads-its-first-lines")))));
         }
         cell(ui, holds_width, false, |ui| drop(ui.label(look::soft(ui, "holds"))));
         cell(ui, unit_width, false, |ui| drop(ui.label(look::soft(ui, "unit"))));
@@ -264,7 +273,11 @@ fn columns(ui: &mut Ui, coming: &mut Coming) {
     }
     let hidden = coming.table.header.len() - coming.shown.len();
     if hidden > 0 {
-        let words = if hidden == 1 { "Show 1 more column".to_owned() } else { format!("Show {hidden} more columns") };
+        let words = if hidden == 1 {
+            t!("tank-loads-show-1-more-column").to_owned()
+        } else {
+            t!("tank-loads-show-more-columns", hidden = hidden)
+        };
         if boxes::act(ui, &words).clicked() {
             coming.shown = (0..coming.table.header.len()).collect();
         }
@@ -281,18 +294,18 @@ fn choices(ui: &mut Ui, table: &Table, layout: &mut FileLayout, (at, heading): (
     let own = place.and_then(|place| layout.takes.get(place)).cloned();
     let mut holds = own.as_ref().map(|take| take.holds);
     let all: Vec<Option<Holds>> = std::iter::once(None).chain(Holds::ALL.map(Some)).collect();
-    let say = |holds: &Option<Holds>| holds.map_or("not taken", Holds::name).to_owned();
-    boxes::choice(ui, &format!("What \"{heading}\" holds"), &mut holds, &all, say, widths.0);
+    let say = |holds: &Option<Holds>| holds.map_or(t!("tank-loads-not-taken"), Holds::name).to_owned();
+    boxes::choice(ui, &t!("tank-loads-what-holds", heading = heading), &mut holds, &all, say, widths.0);
     let mut unit = own.as_ref().map(|take| take.unit.clone()).unwrap_or_default();
     if let Some(kept) = holds.filter(|holds| needs_unit(*holds)) {
         if !units(kept).contains(&unit.as_str()) {
             unit.clear();
         }
         let is_day = matches!(kept, Holds::DateAndTime | Holds::Date);
-        let empty = if is_day || table.is_bare(at) { "choose" } else { "as written" };
+        let empty = if is_day || table.is_bare(at) { "choose" } else { t!("tank-loads-as-written") };
         let all: Vec<String> = std::iter::once("").chain(units(kept).iter().copied()).map(str::to_owned).collect();
         let say = |unit: &String| if unit.is_empty() { empty.to_owned() } else { unit.clone() };
-        boxes::choice(ui, &format!("Unit of \"{heading}\""), &mut unit, &all, say, widths.1);
+        boxes::choice(ui, &t!("tank-loads-unit-of", heading = heading), &mut unit, &all, say, widths.1);
     } else {
         unit.clear();
     }
@@ -317,7 +330,7 @@ fn typed(desk: &mut Desk, ui: &mut Ui) {
     let free = free_hours(farm, day, &before);
     let mut after = before.clone();
     ui.add_space(4.0);
-    ui.label(look::heading(format!("Hours of {}", day.strftime("%A %-d %B %Y"))));
+    ui.label(look::heading(t!("tank-loads-hours-of", strftime = day.strftime("%A %-d %B %Y"))));
     if !after.is_empty() {
         table(ui, &mut after);
     }
@@ -350,17 +363,17 @@ fn add(ui: &mut Ui, chosen: &mut Option<i8>, hours: &mut Vec<Hour>, day: Date, f
     ui.horizontal_wrapped(|ui| {
         ui.label(look::soft(ui, "hour"));
         let before = hour;
-        boxes::choice(ui, "Hour to add", &mut hour, free, clock, 84.0);
+        boxes::choice(ui, t!("tank-loads-hour-to-add"), &mut hour, free, clock, 84.0);
         if hour != before {
             *chosen = Some(hour);
         }
-        if ui.button(format!("Add {}", clock(&hour))).clicked() {
+        if ui.button(t!("tank-loads-add", hour = clock(&hour))).clicked() {
             hours.push(Hour::new(day.at(hour, 0, 0, 0)));
             hours.sort_by_key(|hour| (hour.at, hour.again));
             *chosen = None;
         }
     });
-    boxes::say(ui, "Each figure with its unit; what is not known stays empty and is not taken for calm, dry or cool.");
+    boxes::say(ui, t!("tank-loads-each-figure-with-its-unit-what"));
 }
 
 /// One hour a line, or two lines where room is short.
@@ -417,12 +430,20 @@ fn table(ui: &mut Ui, hours: &mut Vec<Hour>) {
 /// One box of an hour, in the order of the table.
 fn one(ui: &mut Ui, hour: &mut Hour, part: usize, when: &str, width: f32) {
     match part {
-        0 => boxes::quantity_hinted(ui, &format!("Air at {when}"), &mut hour.temperature, width, "air"),
-        1 => boxes::quantity_hinted(ui, &format!("Humidity at {when}"), &mut hour.humidity, width, "humidity"),
-        2 => boxes::quantity_hinted(ui, &format!("Wind at {when}"), &mut hour.wind, width, "wind"),
-        3 => boxes::quantity_hinted(ui, &format!("Gusts at {when}"), &mut hour.gust, width, "gusts"),
-        4 => boxes::quantity_hinted(ui, &format!("Wind from at {when}"), &mut hour.wind_from, width, "from"),
-        5 => boxes::quantity_hinted(ui, &format!("Rain at {when}"), &mut hour.rain, width, "rain"),
-        _ => boxes::quantity_hinted(ui, &format!("Cloud at {when}"), &mut hour.cloud, width, "cloud"),
+        0 => boxes::quantity_hinted(ui, &t!("tank-loads-air-at", when = when), &mut hour.temperature, width, "air"),
+        1 => boxes::quantity_hinted(
+            ui,
+            &t!("tank-loads-humidity-at", when = when),
+            &mut hour.humidity,
+            width,
+            "humidity",
+        ),
+        2 => boxes::quantity_hinted(ui, &t!("tank-loads-wind-at", when = when), &mut hour.wind, width, "wind"),
+        3 => boxes::quantity_hinted(ui, &t!("tank-loads-gusts-at", when = when), &mut hour.gust, width, "gusts"),
+        4 => {
+            boxes::quantity_hinted(ui, &t!("tank-loads-wind-from-at", when = when), &mut hour.wind_from, width, "from")
+        }
+        5 => boxes::quantity_hinted(ui, &t!("tank-loads-rain-at", when = when), &mut hour.rain, width, "rain"),
+        _ => boxes::quantity_hinted(ui, &t!("tank-loads-cloud-at", when = when), &mut hour.cloud, width, "cloud"),
     }
 }

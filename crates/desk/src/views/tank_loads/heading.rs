@@ -5,6 +5,7 @@ use tankard_core::farm::{CarrierKind, Droplets, Fills, Id, Pass, Rig};
 use tankard_core::plan::Plan;
 use tankard_core::plausible::Slot;
 use tankard_core::quantity::{AsTyped, Quantity};
+use tankard_core::t;
 
 use super::{Editor, Page, Shown, toggle, worked};
 use crate::app::Desk;
@@ -49,10 +50,10 @@ fn title(ui: &mut Ui, pass: &mut Pass) {
                 .frame(egui::Frame::NONE)
                 .desired_width((ui.available_width() - 300.0).clamp(120.0, 420.0)),
         )
-        .accessible_name("Name of the pass");
+        .accessible_name(t!("tank-loads-name-of-the-pass"));
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             ui.add_space(12.0);
-            boxes::date(ui, "Day of the pass", &mut pass.date, 96.0);
+            boxes::date(ui, t!("tank-loads-day-of-the-pass"), &mut pass.date, 96.0);
             if ui.available_width() > 150.0 {
                 ui.label(look::soft(ui, tankard_core::loads::card::long_date(pass.date)));
             }
@@ -71,12 +72,13 @@ fn facts(desk: &mut Desk, ui: &mut Ui, pass: &Pass, plan: &Plan) {
         .collect();
     let all = names.join(", ");
     let fields = match names.as_slice() {
-        [] => "Choose fields".to_owned(),
-        [first, rest @ ..] if all.len() > 44 => format!("{first} and {} more", rest.len()),
+        [] => t!("tank-loads-choose-fields").to_owned(),
+        [first, rest @ ..] if all.len() > 44 => t!("tank-loads-first-and-rest-more", first = first, rest = rest.len()),
         _ => all,
     };
-    let water = farm.waters.get(&pass.water).map_or("Choose a water".to_owned(), |water| water.name.clone());
-    let rig = farm.rigs.get(&pass.rig).map_or("Choose a rig".to_owned(), |rig| rig.name.clone());
+    let water =
+        farm.waters.get(&pass.water).map_or(t!("tank-loads-choose-a-water").to_owned(), |water| water.name.clone());
+    let rig = farm.rigs.get(&pass.rig).map_or(t!("tank-loads-choose-a-rig").to_owned(), |rig| rig.name.clone());
     let mut open = desk.tank_loads.editor;
     let mut working = None;
     ui.horizontal_wrapped(|ui| {
@@ -88,12 +90,18 @@ fn facts(desk: &mut Desk, ui: &mut Ui, pass: &Pass, plan: &Plan) {
                 open = if open == Some(editor) { None } else { Some(editor) };
             }
             let fact = match editor {
-                Editor::Fields => Some((plan.area.show(units), "Ground to spray".to_owned())),
+                Editor::Fields => Some((plan.area.show(units), t!("tank-loads-ground-to-spray").to_owned())),
                 Editor::Water => plan.water.hardness.map(|hardness| {
-                    (format!("{} hard", hardness.show(units)), format!("Hardness of {}", plan.water.name))
+                    (
+                        t!("tank-loads-hard", hardness = hardness.show(units)),
+                        t!("tank-loads-hardness-of", name = plan.water.name),
+                    )
                 }),
                 Editor::Rig => plan.carrier.map(|carrier| {
-                    (format!("{} = {}", carrier.show(units), plan.spray_volume.show(units)), "Spray volume".to_owned())
+                    (
+                        format!("{} = {}", carrier.show(units), plan.spray_volume.show(units)),
+                        t!("tank-loads-spray-volume").to_owned(),
+                    )
                 }),
                 Editor::Day | Editor::Rest => None,
             };
@@ -104,7 +112,7 @@ fn facts(desk: &mut Desk, ui: &mut Ui, pass: &Pass, plan: &Plan) {
             }
             if editor == Editor::Rig
                 && plan.carrier.is_none()
-                && toggle(ui, open == Some(editor), "Type the spray volume")
+                && toggle(ui, open == Some(editor), t!("tank-loads-type-the-spray-volume"))
             {
                 open = Some(editor);
             }
@@ -121,14 +129,17 @@ fn pages(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     ui.add_space(2.0);
     let narrow = ui.available_width() < 560.0;
     let row = |ui: &mut Ui| {
-        let cards =
-            if super::cards::is_superseded(desk, &id.to_owned()) { "Load cards, superseded" } else { "Load cards" };
+        let cards = if super::cards::is_superseded(desk, &id.to_owned()) {
+            t!("tank-loads-load-cards-superseded")
+        } else {
+            t!("tank-loads-load-cards")
+        };
         let names = [
-            (Page::Plan, "Plan"),
-            (Page::Sprayer, "Sprayer"),
-            (Page::Hours, "Hours"),
+            (Page::Plan, t!("tank-loads-plan")),
+            (Page::Sprayer, t!("tank-loads-sprayer")),
+            (Page::Hours, t!("tank-loads-hours-1d4")),
             (Page::Cards, cards),
-            (Page::Jar, "Jar test"),
+            (Page::Jar, t!("tank-loads-jar-test")),
         ];
         for (page, name) in names {
             if look::page(ui, name, desk.tank_loads.page == page).clicked() {
@@ -153,8 +164,12 @@ fn pages(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
 fn time(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     let units = desk.document.farm().units;
     let (time, title) = match (&plan.work, plan.spray_time) {
-        (Some(work), _) => (Some(format!("{} in all", work.total.show(units))), super::sprayer::TOTAL.to_owned()),
-        (None, Some(time)) => (Some(format!("{} of spraying", time.show(units))), "Time to spray".to_owned()),
+        (Some(work), _) => {
+            (Some(t!("tank-loads-in-all", total = work.total.show(units))), super::sprayer::TOTAL.to_owned())
+        }
+        (None, Some(time)) => {
+            (Some(t!("tank-loads-of-spraying", time = time.show(units))), t!("tank-loads-time-to-spray").to_owned())
+        }
         (None, None) => (None, String::new()),
     };
     let hours = super::hours::in_heading(&plan.hours);
@@ -162,7 +177,7 @@ fn time(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
         ui.spacing_mut().item_spacing.x = 6.0;
         ui.add_space(12.0);
         if let Some(hours) = hours.filter(|_| ui.available_width() > 110.0)
-            && boxes::act(ui, &hours).accessible_name(format!("Hours: {hours}")).clicked()
+            && boxes::act(ui, &hours).accessible_name(t!("tank-loads-hours-hours", hours = hours)).clicked()
         {
             desk.tank_loads.page = Page::Hours;
         }
@@ -177,7 +192,7 @@ fn time(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
 fn fields(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
     let farm = desk.document.farm();
     let units = farm.units;
-    ui.label(look::heading("Fields, in the order they are sprayed"));
+    ui.label(look::heading(t!("tank-loads-fields-in-the-order-they-are")));
     let mut remove = None;
     let mut swap = None;
     for (at, id) in pass.fields.clone().iter().enumerate() {
@@ -238,13 +253,13 @@ fn fields(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
         choices.extend(free.iter().map(|(id, _)| id.clone()));
         boxes::choice(
             ui,
-            "Add a field",
+            t!("tank-loads-add-a-field"),
             &mut add,
             &choices,
             |id| {
                 free.iter()
                     .find(|(known, _)| known == id)
-                    .map_or_else(|| "+ Add a field".to_owned(), |(_, text)| text.clone())
+                    .map_or_else(|| t!("tank-loads-add-a-field-e12").to_owned(), |(_, text)| text.clone())
             },
             260.0,
         );
@@ -252,15 +267,15 @@ fn fields(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
             pass.fields.push(add);
         }
     } else if farm.fields.is_empty() {
-        ui.label(look::soft(ui, "The farm has no field yet; add the first one in Fields."));
+        ui.label(look::soft(ui, t!("tank-loads-the-farm-has-no-field-yet")));
     }
 }
 
 fn water(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass) {
     let farm = desk.document.farm();
-    ui.label(look::heading("Water"));
+    ui.label(look::heading(t!("tank-loads-water")));
     if farm.waters.is_empty() {
-        ui.label(look::soft(ui, "The shed has no water yet; add one there with its laboratory analysis."));
+        ui.label(look::soft(ui, t!("tank-loads-the-shed-has-no-water-yet")));
         return;
     }
     ui.horizontal_wrapped(|ui| {
@@ -273,9 +288,9 @@ fn water(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass) {
 fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
     let farm = desk.document.farm();
     let units = farm.units;
-    ui.label(look::heading("Rig and setting"));
+    ui.label(look::heading(t!("tank-loads-rig-and-setting")));
     if farm.rigs.is_empty() {
-        ui.label(look::soft(ui, "The shed has no rig yet; add the sprayer there."));
+        ui.label(look::soft(ui, t!("tank-loads-the-shed-has-no-rig-yet")));
     }
     ui.horizontal_wrapped(|ui| {
         for (id, rig) in &farm.rigs {
@@ -283,26 +298,26 @@ fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
         }
     });
     let usual = farm.rigs.get(&pass.rig);
-    boxes::row(ui, "spray volume", |ui| {
-        boxes::quantity_or_none(ui, "Spray volume over ground", &mut pass.carrier, 120.0);
-        offers::at_box(ui, "Spray volume over ground", &Slot::Carrier(plan.pass.clone()));
+    boxes::row(ui, t!("tank-loads-spray-volume-a80"), |ui| {
+        boxes::quantity_or_none(ui, t!("tank-loads-spray-volume-over-ground"), &mut pass.carrier, 120.0);
+        offers::at_box(ui, t!("tank-loads-spray-volume-over-ground"), &Slot::Carrier(plan.pass.clone()));
         boxes::understood(ui, pass.carrier.as_ref(), units);
     });
     if let Some(rig) = usual.filter(|rig| !rig.sets.is_empty() || !pass.nozzles.is_empty()) {
-        boxes::row(ui, "nozzle set", |ui| nozzle_set(ui, rig, pass));
+        boxes::row(ui, t!("tank-loads-nozzle-set"), |ui| nozzle_set(ui, rig, pass));
     }
     boxes::row(ui, "speed", |ui| {
-        boxes::quantity_or_none(ui, "Speed", &mut pass.speed, 120.0);
-        offers::at_box(ui, "Speed", &Slot::PassSpeed(plan.pass.clone()));
+        boxes::quantity_or_none(ui, t!("tank-loads-speed"), &mut pass.speed, 120.0);
+        offers::at_box(ui, t!("tank-loads-speed"), &Slot::PassSpeed(plan.pass.clone()));
         usual_of(ui, pass.speed.is_none(), usual.and_then(|rig| rig.speed.as_ref()));
     });
     boxes::row(ui, "pressure", |ui| {
-        boxes::quantity_or_none(ui, "Pressure", &mut pass.pressure, 120.0);
-        offers::at_box(ui, "Pressure", &Slot::PassPressure(plan.pass.clone()));
+        boxes::quantity_or_none(ui, t!("tank-loads-pressure"), &mut pass.pressure, 120.0);
+        offers::at_box(ui, t!("tank-loads-pressure"), &Slot::PassPressure(plan.pass.clone()));
         let usual = usual.and_then(|rig| rig.pressure.as_ref());
         match plan.setting.as_ref().and_then(|setting| setting.pressure) {
             Some(pressure) if pass.pressure.is_none() && usual.is_none() => {
-                ui.label(look::soft(ui, format!("{} by the nozzle set", pressure.show(units))));
+                ui.label(look::soft(ui, t!("tank-loads-by-the-nozzle-set", pressure = pressure.show(units))));
             }
             _ => usual_of(ui, pass.pressure.is_none(), usual),
         }
@@ -310,37 +325,52 @@ fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
     boxes::row(ui, "droplets", |ui| {
         // With nozzle sets the class follows from the set and its pressure; the rig's own counts for nothing then.
         let usual = if usual.is_some_and(|rig| !rig.sets.is_empty()) {
-            "as the set gives".to_owned()
+            t!("tank-loads-as-the-set-gives").to_owned()
         } else {
-            format!("as the rig: {}", usual.and_then(|rig| rig.droplets).map_or("not known", Droplets::name))
+            t!(
+                "tank-loads-as-the-rig",
+                and_then = usual.and_then(|rig| rig.droplets).map_or(t!("tank-loads-not-known"), Droplets::name)
+            )
         };
-        boxes::droplets_or_none(ui, "Droplet class", &mut pass.droplets, &usual, 190.0);
+        boxes::droplets_or_none(ui, t!("tank-loads-droplet-class"), &mut pass.droplets, &usual, 190.0);
     });
-    boxes::row(ui, "boom height", |ui| {
-        boxes::quantity_hinted(ui, "Boom height", &mut pass.height, 120.0, "e.g. 20 in or 50 cm");
-        offers::at_box(ui, "Boom height", &Slot::PassHeight(plan.pass.clone()));
+    boxes::row(ui, t!("tank-loads-boom-height"), |ui| {
+        boxes::quantity_hinted(
+            ui,
+            t!("tank-loads-boom-height-095"),
+            &mut pass.height,
+            120.0,
+            t!("tank-loads-e-g-20-in-or-50"),
+        );
+        offers::at_box(ui, t!("tank-loads-boom-height-095"), &Slot::PassHeight(plan.pass.clone()));
         usual_of(ui, pass.height.is_none(), usual.and_then(|rig| rig.height.as_ref()));
     });
     if pass.carrier_kind != CarrierKind::Water || pass.density.is_some() {
-        boxes::row(ui, "carrier density", |ui| {
-            boxes::quantity_or_none(ui, "Carrier density", &mut pass.density, 120.0);
+        boxes::row(ui, t!("tank-loads-carrier-density"), |ui| {
+            boxes::quantity_or_none(ui, t!("tank-loads-carrier-density-bab"), &mut pass.density, 120.0);
             boxes::understood(ui, pass.density.as_ref(), units);
-            ui.label(look::soft(ui, format!("of {}", pass.carrier_kind.name())));
+            ui.label(look::soft(ui, t!("tank-loads-of", carrier_kind = pass.carrier_kind.name())));
         });
     }
-    boxes::row(ui, "the tank is filled", |ui| {
+    boxes::row(ui, t!("tank-loads-the-tank-is-filled"), |ui| {
         let say = |fills: &Fills| fills.name().to_owned();
-        boxes::choice(ui, "The tank is filled", &mut pass.fills, &Fills::ALL, say, 250.0);
+        boxes::choice(ui, t!("tank-loads-the-tank-is-filled-a1c"), &mut pass.fills, &Fills::ALL, say, 250.0);
     });
-    boxes::row(ui, "not before", |ui| {
-        boxes::time_or_none(ui, "Not to begin before", &mut pass.start, 120.0);
+    boxes::row(ui, t!("tank-loads-not-before"), |ui| {
+        boxes::time_or_none(ui, t!("tank-loads-not-to-begin-before"), &mut pass.start, 120.0);
     });
     boxes::row(ui, "operator", |ui| {
-        boxes::text_or_empty(ui, "Operator of the pass", &mut pass.operator, 190.0, "who sprays it");
-        ui.label(look::soft(ui, "printed on the evening sheet"));
+        boxes::text_or_empty(
+            ui,
+            t!("tank-loads-operator-of-the-pass"),
+            &mut pass.operator,
+            190.0,
+            t!("tank-loads-who-sprays-it"),
+        );
+        ui.label(look::soft(ui, t!("tank-loads-printed-on-the-evening-sheet")));
     });
-    boxes::row(ui, "words for the crew", |ui| {
-        boxes::text(ui, "Words for the crew", &mut pass.note, 320.0);
+    boxes::row(ui, t!("tank-loads-words-for-the-crew"), |ui| {
+        boxes::text(ui, t!("tank-loads-words-for-the-crew-0ab"), &mut pass.note, 320.0);
     });
 }
 
@@ -354,16 +384,18 @@ fn nozzle_set(ui: &mut Ui, rig: &Rig, pass: &mut Pass) {
     }
     let say = |id: &Id| match rig.sets.get(id) {
         Some(set) => set.name.clone(),
-        None if id.is_empty() => format!("usually fitted: {fitted}"),
-        None => format!("{id} (not on {})", rig.name),
+        None if id.is_empty() => t!("tank-loads-usually-fitted", fitted = fitted),
+        None => t!("tank-loads-not-on", id = id, name = rig.name),
     };
-    boxes::choice(ui, "Nozzle set", &mut pass.nozzles, &all, say, 250.0);
+    boxes::choice(ui, t!("tank-loads-nozzle-set-229"), &mut pass.nozzles, &all, say, 250.0);
 }
 
 fn usual_of<Q: Quantity>(ui: &mut Ui, shown: bool, usual: Option<&AsTyped<Q>>) {
     if shown {
-        let text = usual
-            .map_or_else(|| "the rig has no usual one".to_owned(), |usual| format!("the rig's usual {}", usual.text()));
+        let text = usual.map_or_else(
+            || t!("tank-loads-the-rig-has-no-usual-one").to_owned(),
+            |usual| t!("tank-loads-the-rigs-usual", usual = usual.text()),
+        );
         ui.label(look::soft(ui, text));
     }
 }

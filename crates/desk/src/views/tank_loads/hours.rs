@@ -9,6 +9,7 @@ use tankard_core::finding::Subject;
 use tankard_core::loads::card::long_date;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{AsTyped, Duration, Quantity, Units};
+use tankard_core::t;
 use tankard_core::weather::{Hours, JudgedHour, Limit, Outlook, Sky, Verdict};
 
 use super::{cell, column, sheet};
@@ -59,12 +60,12 @@ fn day(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     let farm = desk.document.farm();
     let units = farm.units;
     let Some(pass) = farm.passes.get(id) else { return };
-    ui.label(look::heading(format!("When may it be sprayed on {}?", long_date(pass.date))));
+    ui.label(look::heading(t!("tank-loads-when-may-it-be-sprayed-on", date = long_date(pass.date))));
     if plan.hours.hours.is_empty() {
         let words = if farm.forecast.hours.is_empty() {
-            "The farm has no forecast yet, so no hour can be judged. Open a forecast file or type the hours in the sheet below."
+            t!("tank-loads-the-farm-has-no-forecast-yet")
         } else {
-            "The forecast does not reach this day, so no hour can be judged. Open a newer one or type the hours in the sheet below."
+            t!("tank-loads-the-forecast-does-not-reach-this")
         };
         ui.add(Label::new(words).wrap());
         cautions(ui, None);
@@ -75,7 +76,7 @@ fn day(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     let best = plan.hours.best.map(|span| (span, span.words()));
     let marks = Marks { sun: plan.hours.sun, best };
     let chosen = chosen(desk, &plan.hours, &cells);
-    if let Some(picked) = strip::show(ui, "Hours of the day", &cells, &marks, chosen) {
+    if let Some(picked) = strip::show(ui, t!("tank-loads-hours-of-the-day"), &cells, &marks, chosen) {
         desk.tank_loads.hour = Some(picked);
     }
     strip::legend(ui);
@@ -138,13 +139,13 @@ fn looked(desk: &mut Desk, id: &str, hours: &Hours, judged: &JudgedHour) -> Look
 /// What the forecast has for an hour, and what binds in it.
 fn hour(desk: &mut Desk, ui: &mut Ui, id: &str, hours: &Hours, key: (DateTime, bool)) {
     let Some(judged) = hours.hours.iter().find(|hour| (hour.at, hour.again) == key) else {
-        ui.label(look::strong(format!("{} is not in the forecast", clock(key.0))));
+        ui.label(look::strong(t!("tank-loads-is-not-in-the-forecast", key = clock(key.0))));
         return;
     };
     let looked = looked(desk, id, hours, judged);
     let farm = desk.document.farm();
     let expected = farm.forecast.hours.iter().find(|hour| (hour.at, hour.again) == key);
-    let again = if key.1 { ", the second time" } else { "" };
+    let again = if key.1 { t!("tank-loads-the-second-time") } else { "" };
     let part = judged.part.map(|(part, verdict)| format!("; {} {}", part.words(), verdict.word()));
     ui.label(look::strong(format!(
         "{}{again}: {}{}",
@@ -169,7 +170,7 @@ fn hour(desk: &mut Desk, ui: &mut Ui, id: &str, hours: &Hours, key: (DateTime, b
 }
 
 fn shown<Q: Quantity>(value: Option<&AsTyped<Q>>, units: Units) -> String {
-    value.map_or("not given".to_owned(), |value| value.show(units))
+    value.map_or(t!("tank-loads-not-given").to_owned(), |value| value.show(units))
 }
 
 /// The figures of an hour with their names. What the forecast does not give is said to be missing.
@@ -180,12 +181,21 @@ fn figures(farm: &Farm, hour: &Hour, sky: Option<&Sky>) -> Vec<(&'static str, St
         ("air", shown(hour.temperature.as_ref(), units)),
         ("gusts", shown(hour.gust.as_ref(), units)),
         ("humidity", shown(hour.humidity.as_ref(), units)),
-        ("from", hour.wind_from.as_ref().map_or("not given".to_owned(), |from| from.point().to_owned())),
+        ("from", hour.wind_from.as_ref().map_or(t!("tank-loads-not-given").to_owned(), |from| from.point().to_owned())),
         ("cloud", shown(hour.cloud.as_ref(), units)),
-        ("rain", hour.rain.as_ref().map_or_else(|| "not given".to_owned(), |rain| rain.show_rain(units))),
-        ("chance of rain", shown(hour.rain_chance.as_ref(), units)),
-        ("Delta T", sky.and_then(|sky| sky.delta_t).map_or("not known".to_owned(), |span| span.show(units))),
-        ("wet bulb", sky.and_then(|sky| sky.wet_bulb).map_or("not known".to_owned(), |air| air.show(units))),
+        (
+            "rain",
+            hour.rain.as_ref().map_or_else(|| t!("tank-loads-not-given").to_owned(), |rain| rain.show_rain(units)),
+        ),
+        (t!("tank-loads-chance-of-rain"), shown(hour.rain_chance.as_ref(), units)),
+        (
+            t!("tank-loads-delta-t"),
+            sky.and_then(|sky| sky.delta_t).map_or(t!("tank-loads-not-known").to_owned(), |span| span.show(units)),
+        ),
+        (
+            t!("tank-loads-wet-bulb"),
+            sky.and_then(|sky| sky.wet_bulb).map_or(t!("tank-loads-not-known").to_owned(), |air| air.show(units)),
+        ),
     ]
 }
 
@@ -210,10 +220,10 @@ fn figures_of(ui: &mut Ui, figures: &[(&'static str, String)], columns: usize) {
 /// The limits that an hour is outside of, each with its basis.
 fn binding(ui: &mut Ui, hours: &Hours, judged: &JudgedHour, looked: &Looked) {
     if judged.binds.is_empty() {
-        ui.label("It is inside every limit that is known.");
+        ui.label(t!("tank-loads-it-is-inside-every-limit-that"));
         return;
     }
-    ui.label(look::heading("What speaks against it"));
+    ui.label(look::heading(t!("tank-loads-what-speaks-against-it")));
     for (place, (at, verdict)) in judged.binds.iter().enumerate() {
         let Some(limit) = hours.limits.get(*at) else { continue };
         let text = looked.reasons.get(place).cloned().unwrap_or_else(|| limit.text());
@@ -236,14 +246,16 @@ fn limit_line(ui: &mut Ui, text: &str, basis: &str, verdict: Verdict) {
 
 /// All limits of the pass.
 fn limits(ui: &mut Ui, hours: &Hours) {
-    ui.label(look::heading("What the hours are held against"));
+    ui.label(look::heading(t!("tank-loads-what-the-hours-are-held-against")));
     let gap = ui.spacing().item_spacing.x;
     let outside = 96.0;
     let text = ((ui.available_width() - outside - 2.0 * gap) * 0.42).max(120.0);
     let basis = ui.available_width() - outside - text - 2.0 * gap;
     ui.spacing_mut().item_spacing.y = 2.0;
     ui.horizontal(|ui| {
-        for (words, width) in [("limit", text), ("outside it", outside), ("it rests on", basis)] {
+        for (words, width) in
+            [("limit", text), (t!("tank-loads-outside-it"), outside), (t!("tank-loads-it-rests-on"), basis)]
+        {
             cell(ui, width, false, |ui| {
                 ui.label(look::soft(ui, words));
             });
@@ -269,7 +281,7 @@ fn limits(ui: &mut Ui, hours: &Hours) {
 
 /// The passes of the day in their best order, where there are several.
 fn passes(desk: &mut Desk, ui: &mut Ui, id: &str, day: &DayPlan) {
-    ui.label(look::heading(format!("The passes of {} in their order", long_date(day.date))));
+    ui.label(look::heading(t!("tank-loads-the-passes-of-in-their-order", date = long_date(day.date))));
     let farm = desk.document.farm();
     let units = farm.units;
     let several = day.rigs.len() + usize::from(!day.loose.is_empty()) > 1;
@@ -323,7 +335,7 @@ fn pass_row(
                 ui.add(Label::new(look::strong(&pass.name)).truncate());
             } else if ui
                 .add(egui::Button::new(look::act(ui, &pass.name)).frame(false).truncate())
-                .accessible_name(format!("Go to {}", pass.name))
+                .accessible_name(t!("tank-loads-go-to", name = pass.name))
                 .clicked()
             {
                 *led = Some(slot.pass.clone());
@@ -348,17 +360,18 @@ fn cautions(ui: &mut Ui, farm: Option<&Farm>) {
     let source = farm
         .map(|farm| &farm.forecast)
         .map(|forecast| {
-            let read =
-                forecast.read.map(|read| format!(", read {}", read.strftime("%-d %b %Y, %H:%M"))).unwrap_or_default();
-            format!(
-                "Forecast: {}{read}. ",
-                if forecast.source.is_empty() { "source not named" } else { &forecast.source }
+            let read = forecast
+                .read
+                .map(|read| t!("tank-loads-read", strftime = read.strftime("%-d %b %Y, %H:%M")))
+                .unwrap_or_default();
+            t!(
+                "tank-loads-forecast-which-read",
+                which = if forecast.source.is_empty() { t!("tank-loads-source-not-named") } else { &forecast.source },
+                read = read
             )
         })
         .unwrap_or_default();
-    let words = format!(
-        "{source}A forecast is no measurement: measure wind, direction and temperature at the boom before starting. Do not spray in an inversion, nor toward people, water, bees or a sensitive crop."
-    );
+    let words = t!("tank-loads-source-a-forecast-is-no-measurement-measure-wind", source = source);
     ui.add(Label::new(look::soft(ui, words)).wrap());
 }
 
@@ -369,8 +382,8 @@ pub(super) fn in_heading(hours: &Hours) -> Option<String> {
     }
     Some(match (hours.best, hours.longest) {
         (Some(best), _) => best.words(),
-        (None, Some((span, _))) => format!("{}, too short", span.words()),
-        (None, None) => "no hour allowed".to_owned(),
+        (None, Some((span, _))) => t!("tank-loads-too-short", span = span.words()),
+        (None, None) => t!("tank-loads-no-hour-allowed").to_owned(),
     })
 }
 

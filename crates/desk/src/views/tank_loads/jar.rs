@@ -1,6 +1,7 @@
 //! The jar test of a pass: what goes into the jar, what to look for, and its sheet on paper.
 
 use std::path::Path;
+use tankard_core::t;
 
 use egui::{ScrollArea, Ui};
 use tankard_core::farm::card::CardStep;
@@ -46,7 +47,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     let test = jar(plan, farm, size);
     let page = test.as_ref().and_then(|test| sheet(farm, test));
     let (Some(test), Some(page)) = (test, page) else {
-        lists::empty(ui, "There is no jar test yet; it needs the spray volume over ground, in the heading line.");
+        lists::empty(ui, t!("tank-loads-there-is-no-jar-test-yet"));
         return;
     };
     let width = ui.available_width() - 12.0;
@@ -78,8 +79,8 @@ pub(super) fn shortly(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     let size = desk.tank_loads.jar.jar(farm);
     let Some(test) = jar(plan, farm, size) else { return };
     ui.horizontal_wrapped(|ui| {
-        ui.label(look::heading(format!("Jar test, {}", test.jar.name())));
-        if boxes::act(ui, "Print…").accessible_name("Jar test, to print").clicked() {
+        ui.label(look::heading(t!("tank-loads-jar-test-jar", jar = test.jar.name())));
+        if boxes::act(ui, t!("tank-loads-print")).accessible_name(t!("tank-loads-jar-test-to-print")).clicked() {
             desk.tank_loads.page = super::Page::Jar;
         }
     });
@@ -103,28 +104,32 @@ pub(super) fn shortly(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
                 },
             );
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Min), |ui| {
-                if worked(ui, &item.measured.text, &format!("{} in the jar", item.name)) {
+                if worked(ui, &item.measured.text, &t!("tank-loads-in-the-jar", name = item.name)) {
                     desk.tank_loads.working = Some(Shown::InJar(item.product.clone()));
                 }
             });
         });
     }
     if test.is_incomplete() {
-        ui.label(look::soft(ui, "not complete; see the jar test's own page"));
+        ui.label(look::soft(ui, t!("tank-loads-not-complete-see-the-jar-tests")));
     }
 }
 
 fn heading(desk: &mut Desk, ui: &mut Ui, test: &JarTest) {
     ui.horizontal_wrapped(|ui| {
-        ui.label(look::heading("Jar filled to"));
+        ui.label(look::heading(t!("tank-loads-jar-filled-to")));
         let mut size = test.jar;
-        boxes::choice(ui, "Jar", &mut size, &Jar::ALL, |jar| jar.name().to_owned(), 170.0);
+        boxes::choice(ui, t!("tank-loads-jar"), &mut size, &Jar::ALL, |jar| jar.name().to_owned(), 170.0);
         if size != test.jar {
             desk.tank_loads.jar.jar = Some(size);
         }
         if test.is_incomplete() {
-            ui.label(look::soft(ui, "not complete, so there is no sheet to print"));
-        } else if ui.button("Save as PDF…").accessible_name("Save the jar test as PDF…").clicked() {
+            ui.label(look::soft(ui, t!("tank-loads-not-complete-so-there-is-no")));
+        } else if ui
+            .button(t!("tank-loads-save-as-pdf"))
+            .accessible_name(t!("tank-loads-save-the-jar-test-as-pdf"))
+            .clicked()
+        {
             desk.tank_loads.jar.asked = Some((test.pass.clone(), test.jar));
             let path = desk.beside_as(&test.pass, "-jar-test.pdf");
             desk.ask_file(Purpose::SaveJar, path, ui.ctx());
@@ -165,7 +170,7 @@ fn row(desk: &mut Desk, ui: &mut Ui, test: &JarTest, step: &CardStep) {
         });
         cell(ui, amount, true, |ui| match item {
             Some(item) => {
-                if worked(ui, &step.amount, &format!("{} in the jar", item.name)) {
+                if worked(ui, &step.amount, &t!("tank-loads-in-the-jar", name = item.name)) {
                     desk.tank_loads.working = Some(Shown::InJar(item.product.clone()));
                 }
             }
@@ -189,7 +194,7 @@ fn row(desk: &mut Desk, ui: &mut Ui, test: &JarTest, step: &CardStep) {
 fn signs(ui: &mut Ui, page: &JarSheet) {
     let (last, looks) =
         page.looks.split_last().map_or(("", String::new()), |(last, rest)| (last.as_str(), rest.join(", ")));
-    ui.label(look::heading(format!("Look after {looks} and {last}")));
+    ui.label(look::heading(t!("tank-loads-look-after-and", looks = looks, last = last)));
     let half = (ui.available_width() * 0.4).max(150.0);
     for (sign, means) in &page.signs {
         ui.horizontal(|ui| {
@@ -214,21 +219,21 @@ pub fn save(desk: &mut Desk, path: &Path) {
     let page = match asked(desk) {
         Ok(page) => page,
         Err(problem) => {
-            desk.tell_problem(format!("The jar test was not written: {problem}"));
+            desk.tell_problem(t!("tank-loads-the-jar-test-was-not-written", problem = problem));
             return;
         }
     };
     let (since, path) = (desk.moment(), path.to_owned());
     let to = path.clone();
     desk.start(
-        Task::writing(&path, "The jar test was not written"),
+        Task::writing(&path, t!("tank-loads-the-jar-test-was-not-written-72c")),
         move |going| {
             let bytes = tankard_paper::jar::pdf(&page).map_err(Failed::of)?;
             store::put_report_told(&to, &bytes, Report::Pdf, &|_, _| going.goes_on()).map_err(Failed::of)
         },
         move |desk, ()| {
             let since = desk.since(since);
-            desk.tell(format!("The jar test is written to {}{since}", path.display()));
+            desk.tell(t!("tank-loads-the-jar-test-is-written-to", path = path.display(), since = since));
         },
     );
 }
@@ -236,11 +241,11 @@ pub fn save(desk: &mut Desk, path: &Path) {
 /// The sheet that was asked for.
 fn asked(desk: &mut Desk) -> Result<JarSheet, String> {
     let (id, size) =
-        desk.tank_loads.jar.asked.take().ok_or("it is no longer known which one was meant; choose it again")?;
+        desk.tank_loads.jar.asked.take().ok_or(t!("tank-loads-it-is-no-longer-known-which-one-was-meant"))?;
     if let Some(unread) = desk.unread.first() {
-        return Err(format!("\"{}\" holds a text that is not understood; mend it first", unread.name));
+        return Err(t!("tank-loads-holds-a-text-that-is-not", name = unread.name));
     }
-    let plan = desk.document.plan(&id).ok_or("the pass is gone")?;
+    let plan = desk.document.plan(&id).ok_or(t!("tank-loads-the-pass-is-gone"))?;
     page(desk.document.farm(), &plan, size)
 }
 
@@ -253,9 +258,9 @@ pub fn pdf(farm: &Farm, plan: &Plan, size: Jar) -> Result<Vec<u8>, String> {
 }
 
 fn page(farm: &Farm, plan: &Plan, size: Jar) -> Result<JarSheet, String> {
-    let test = jar(plan, farm, size).ok_or("the spray volume over ground is not typed")?;
+    let test = jar(plan, farm, size).ok_or(t!("tank-loads-the-spray-volume-over-ground-is"))?;
     if let Some(stop) = test.findings.iter().find(|_| test.is_incomplete()) {
         return Err(stop.text.clone());
     }
-    Ok(sheet(farm, &test).ok_or("the pass is gone")?)
+    Ok(sheet(farm, &test).ok_or(t!("tank-loads-the-pass-is-gone"))?)
 }

@@ -6,6 +6,7 @@ use tankard_core::loads::Sizing;
 use tankard_core::loads::sizing::{Choice, typed};
 use tankard_core::plan::Plan;
 use tankard_core::quantity::Quantity;
+use tankard_core::t;
 use tankard_core::words::capital;
 
 use super::Shown;
@@ -26,14 +27,20 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         ui.set_width(ui.available_width());
         let is_narrow = ui.available_width() < NARROW;
         ui.horizontal(|ui| {
-            ui.label(look::heading("Loads"));
-            if super::worked(ui, plan.loads.len().to_string(), "Number of loads") {
-                desk.tank_loads.working = Some(Shown::Titled("Number of loads".to_owned()));
+            ui.label(look::heading(t!("tank-loads-loads")));
+            if super::worked(ui, plan.loads.len().to_string(), t!("tank-loads-number-of-loads")) {
+                desk.tank_loads.working = Some(Shown::Titled(t!("tank-loads-number-of-loads").to_owned()));
             }
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
                 ui.spacing_mut().item_spacing.x = 6.0;
-                boxes::quantity_hinted(ui, "Fill the tank to", &mut pass.fill_to, 84.0, "its mark");
-                ui.label(look::soft(ui, "fill to"));
+                boxes::quantity_hinted(
+                    ui,
+                    t!("tank-loads-fill-the-tank-to"),
+                    &mut pass.fill_to,
+                    84.0,
+                    t!("tank-loads-its-mark"),
+                );
+                ui.label(look::soft(ui, t!("tank-loads-fill-to")));
                 ui.add_space(8.0);
                 if !is_narrow {
                     ui.with_layout(egui::Layout::left_to_right(egui::Align::Center), |ui| splits(ui, &mut pass.split));
@@ -44,7 +51,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             ui.horizontal_wrapped(|ui| splits(ui, &mut pass.split));
         }
         if plan.loads.is_empty() {
-            lists::empty(ui, "The loads appear when the pass has fields, a rig and a spray volume.");
+            lists::empty(ui, t!("tank-loads-the-loads-appear-when-the-pass"));
         }
         ui.horizontal_wrapped(|ui| {
             ui.spacing_mut().item_spacing = Vec2::splat(8.0);
@@ -74,10 +81,10 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
 
 /// The ways to split a pass into loads.
 fn splits(ui: &mut Ui, split: &mut LoadSplit) {
-    ui.selectable_value(split, LoadSplit::FullTanks, "full tanks, then a rest");
-    ui.selectable_value(split, LoadSplit::EvenLoads, "even loads");
-    ui.selectable_value(split, LoadSplit::ByAims, "by your aims")
-        .on_hover_text("Their order is set in the shed, on the page Farm.");
+    ui.selectable_value(split, LoadSplit::FullTanks, t!("tank-loads-full-tanks-then-a-rest"));
+    ui.selectable_value(split, LoadSplit::EvenLoads, t!("tank-loads-even-loads"));
+    ui.selectable_value(split, LoadSplit::ByAims, t!("tank-loads-by-your-aims"))
+        .on_hover_text(t!("tank-loads-their-order-is-set-in-the"));
 }
 
 /// What most passes do without: other sizes, spray in the tank and beyond the ground, loads decided by hand.
@@ -85,9 +92,9 @@ fn more(ui: &mut Ui, farm: &Farm, id: &str, pass: &mut Pass, plan: &Plan) {
     let stretches = plan.sizing.iter().flat_map(|sizing| &sizing.stretches);
     let others = match stretches.map(|stretch| stretch.others.len()).sum::<usize>() {
         0 => String::new(),
-        count => format!("Other sizes of loads ({count}), "),
+        count => t!("tank-loads-other-sizes-of-loads", count = count),
     };
-    let title = capital(&format!("{others}spray in the tank, loads decided by hand"));
+    let title = capital(&t!("tank-loads-spray-in-the-tank-loads-decided", others = others));
     let is_used = pass.in_tank.is_some() || pass.extra.is_some() || !pass.sizes.is_empty();
     egui::CollapsingHeader::new(look::soft(ui, title)).id_salt("more on loads").default_open(is_used).show(ui, |ui| {
         self::others(ui, farm, pass, plan);
@@ -99,35 +106,35 @@ fn more(ui: &mut Ui, farm: &Farm, id: &str, pass: &mut Pass, plan: &Plan) {
 fn beside(ui: &mut Ui, farm: &Farm, id: &str, pass: &mut Pass, plan: &Plan) {
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
-        ui.label(look::soft(ui, "in the tank already"));
+        ui.label(look::soft(ui, t!("tank-loads-in-the-tank-already")));
         let mut volume = pass.in_tank.as_ref().map(|in_tank| in_tank.volume.clone());
-        boxes::quantity_hinted(ui, "In the tank already", &mut volume, 76.0, "nothing");
+        boxes::quantity_hinted(ui, t!("tank-loads-in-the-tank-already-24f"), &mut volume, 76.0, "nothing");
         let from = pass.in_tank.take().map(|in_tank| in_tank.from).unwrap_or_default();
         pass.in_tank = volume.map(|volume| InTank { volume, from });
         if let Some(in_tank) = &mut pass.in_tank {
             let all: Vec<String> = std::iter::once(String::new()).chain(farm.passes.keys().cloned()).collect();
             let say = |from: &String| match farm.passes.get(from) {
-                Some(_) if from == id => "this pass".to_owned(),
+                Some(_) if from == id => t!("tank-loads-this-pass").to_owned(),
                 Some(other) => other.name.clone(),
-                None => "mixed elsewhere".to_owned(),
+                None => t!("tank-loads-mixed-elsewhere").to_owned(),
             };
-            boxes::choice(ui, "The pass that it was mixed for", &mut in_tank.from, &all, say, 150.0);
+            boxes::choice(ui, t!("tank-loads-the-pass-that-it-was-mixed"), &mut in_tank.from, &all, say, 150.0);
         }
         ui.add_space(8.0);
-        ui.label(look::soft(ui, "beyond the ground"));
-        boxes::quantity_hinted(ui, "Mixed beyond the ground", &mut pass.extra, 76.0, "nothing");
+        ui.label(look::soft(ui, t!("tank-loads-beyond-the-ground")));
+        boxes::quantity_hinted(ui, t!("tank-loads-mixed-beyond-the-ground"), &mut pass.extra, 76.0, "nothing");
         ui.add_space(8.0);
         let mut sizes = Vec::new();
         for (at, size) in pass.sizes.drain(..).enumerate() {
-            ui.label(look::soft(ui, format!("load {}", at + 1)));
+            ui.label(look::soft(ui, t!("tank-loads-load-at", at = at + 1)));
             let mut size = Some(size);
-            boxes::quantity_or_none(ui, &format!("Load {} as decided", at + 1), &mut size, 76.0);
+            boxes::quantity_or_none(ui, &t!("tank-loads-load-as-decided", at = at + 1), &mut size, 76.0);
             sizes.extend(size);
         }
         pass.sizes = sizes;
         let next = plan.loads.get(pass.sizes.len());
         if let Some(next) = next
-            && boxes::act(ui, &format!("Decide load {}", next.number)).clicked()
+            && boxes::act(ui, &t!("tank-loads-decide-load", number = next.number)).clicked()
         {
             pass.sizes.push(typed(next.volume, farm.units));
         }
@@ -146,8 +153,8 @@ fn others(ui: &mut Ui, farm: &Farm, pass: &mut Pass, plan: &Plan) {
         ui.label(look::soft(ui, figures(&stretch.chosen, sizing, farm)));
         for other in &stretch.others {
             ui.horizontal_wrapped(|ui| {
-                let take = boxes::act(ui, "Take").on_hover_text(figures(&other.choice, sizing, farm));
-                if take.accessible_name(format!("Take {}", other.choice.words)).clicked() {
+                let take = boxes::act(ui, t!("tank-loads-take")).on_hover_text(figures(&other.choice, sizing, farm));
+                if take.accessible_name(t!("tank-loads-take-words", words = other.choice.words)).clicked() {
                     other.take.into_pass(pass);
                 }
                 ui.label(&other.choice.words);
@@ -189,7 +196,13 @@ fn tile(ui: &mut Ui, number: u32, volume: &str, ground: &str, fields: &str, chos
             egui::Role::ListBoxOption,
             true,
             chosen,
-            format!("Load {number}: {volume}, {ground}, {fields}"),
+            t!(
+                "tank-loads-load-number-volume-ground-fields",
+                number = number,
+                volume = volume,
+                ground = ground,
+                fields = fields
+            ),
         )
     });
     response.on_hover_cursor(egui::CursorIcon::PointingHand).clicked()

@@ -6,6 +6,7 @@ use tankard_core::mix::line::PlannedLine;
 use tankard_core::plan::Plan;
 use tankard_core::plausible::Slot;
 use tankard_core::quantity::{AsTyped, Money, Quantity, Rate, Units};
+use tankard_core::t;
 
 use super::{Shown, cell, worked};
 use crate::app::Desk;
@@ -50,7 +51,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         ui.set_width(ui.available_width());
         let over = Widths::of(ui).over;
         ui.horizontal(|ui| {
-            ui.label(look::heading("Tank mix"));
+            ui.label(look::heading(t!("tank-loads-tank-mix")));
             if !over {
                 ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| totals(desk, ui, plan));
             }
@@ -62,7 +63,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         let widths = Widths::of(ui);
         let farm = desk.document.farm();
         if pass.mix.is_empty() {
-            lists::empty(ui, "Add the products of this pass with their rates: \"22 fl oz/ac\", \"0.25 % v/v\", \"17 lb/100 gal\", \"0.75 lb ae/ac\".");
+            lists::empty(ui, t!("tank-loads-add-the-products-of-this-pass"));
         } else {
             head(ui, &widths, farm.units, &farm.currency);
         }
@@ -109,15 +110,26 @@ fn totals(desk: &Desk, ui: &mut Ui, plan: &Plan) {
     }
     if let Some(load) = plan.loads.iter().find(|load| load.number == desk.tank_loads.load) {
         let carrier = farm.passes.get(&plan.pass).map_or("water", |pass| pass.carrier_kind.short());
-        ui.label(look::soft(ui, format!("{} {carrier} in load {}", load.water.show(farm.units), load.number)));
+        ui.label(look::soft(
+            ui,
+            t!(
+                "tank-loads-water-carrier-in-load-number",
+                water = load.water.show(farm.units),
+                carrier = carrier,
+                number = load.number
+            ),
+        ));
     }
 }
 
 fn head(ui: &mut Ui, widths: &Widths, units: Units, currency: &str) {
     let cost = format!("{currency}/{}", if units == Units::Metric { "ha" } else { "ac" });
-    let product = (widths.product, false, "product, by its place");
-    let figures =
-        [(widths.rate, false, "rate"), (widths.ground, true, "over ground"), (widths.load, true, "in this load")];
+    let product = (widths.product, false, t!("tank-loads-product-by-its-place"));
+    let figures = [
+        (widths.rate, false, "rate"),
+        (widths.ground, true, t!("tank-loads-over-ground")),
+        (widths.load, true, t!("tank-loads-in-this-load")),
+    ];
     let cost = (widths.cost, true, cost.as_str());
     let line = |ui: &mut Ui, words: &[(f32, bool, &str)]| {
         ui.horizontal(|ui| {
@@ -148,7 +160,8 @@ fn row(
     working: &mut Option<Shown>,
 ) -> bool {
     let product = farm.products.get(&line.product);
-    let name = product.map_or_else(|| format!("{} (not in the shed)", line.product), |product| product.name.clone());
+    let name = product
+        .map_or_else(|| t!("tank-loads-not-in-the-shed", product = line.product), |product| product.name.clone());
     let planned = plan.lines.iter().find(|planned| planned.product == line.product);
     let mut done = Done::default();
     if widths.over {
@@ -162,7 +175,7 @@ fn row(
         if !widths.over {
             named(ui, plan, line, planned, &name, widths, working);
         }
-        let rate = format!("Rate of {name}");
+        let rate = t!("tank-loads-rate-of", name = name);
         boxes::quantity(ui, &rate, &mut line.rate, widths.rate - 8.0);
         offers::at_box(ui, &rate, &Slot::Rate { pass: plan.pass.clone(), product: line.product.clone() });
         if widths.ground > 0.0 {
@@ -175,7 +188,7 @@ fn row(
                 .find(|candidate| candidate.number == load)
                 .and_then(|load| load.items.iter().find(|item| item.product == line.product));
             if let Some(item) = item
-                && worked(ui, item.measured.text.clone(), &format!("{name} in load {load}"))
+                && worked(ui, item.measured.text.clone(), &t!("tank-loads-name-in-load-load", name = name, load = load))
             {
                 *working = Some(Shown::InLoad(line.product.clone()));
             }
@@ -211,9 +224,13 @@ fn named(
             let why = plan.order.iter().find(|placed| placed.product == line.product).map(|placed| placed.why.as_str());
             let place = egui::Button::new(look::heading(planned.number.to_string())).frame(false);
             ui.spacing_mut().button_padding.x = 0.0;
-            let response = ui.add(place).accessible_name(format!("Place {} of {name}, show the order", planned.number));
+            let response = ui.add(place).accessible_name(t!(
+                "tank-loads-place-of-show-the-order",
+                number = planned.number,
+                name = name
+            ));
             if response.on_hover_text(why.unwrap_or_default()).clicked() {
-                *working = Some(Shown::Titled("Mixing order".to_owned()));
+                *working = Some(Shown::Titled(t!("tank-loads-mixing-order").to_owned()));
             }
         }
         let font = egui::TextStyle::Body.resolve(ui.style());
@@ -236,15 +253,15 @@ fn costs(ui: &mut Ui, farm: &Farm, plan: &Plan, planned: Option<&PlannedLine>, w
 fn acts(ui: &mut Ui, line: &Line, name: &str, widths: &Widths, done: &mut Done) {
     cell(ui, widths.acts, true, |ui| {
         done.removed = boxes::act(ui, "×")
-            .on_hover_text("Take it out of the mix")
-            .accessible_name(format!("Take {name} out of the mix"))
+            .on_hover_text(t!("tank-loads-take-it-out-of-the-mix"))
+            .accessible_name(t!("tank-loads-take-out-of-the-mix", name = name))
             .clicked();
         done.more = in_the_spray(line)
             && line.at_least.is_none()
             && line.at_most.is_none()
             && boxes::act(ui, "…")
-                .on_hover_text("But at least, at most over ground")
-                .accessible_name(format!("Bounds over ground for {name}"))
+                .on_hover_text(t!("tank-loads-but-at-least-at-most-over"))
+                .accessible_name(t!("tank-loads-bounds-over-ground-for", name = name))
                 .clicked();
     });
 }
@@ -267,12 +284,13 @@ fn over_ground(
     working: &mut Option<Shown>,
 ) {
     let Some(planned) = planned else {
-        ui.label(look::soft(ui, "not reckoned")).on_hover_text("See what there is to settle");
+        ui.label(look::soft(ui, t!("tank-loads-not-reckoned")))
+            .on_hover_text(t!("tank-loads-see-what-there-is-to-settle"));
         return;
     };
     let plain = matches!(line.rate.value(), Rate::VolumePerArea(_) | Rate::MassPerArea(_) | Rate::OuncesPerArea(_));
-    if !plain && worked(ui, planned.per_area.show(units), &format!("{name} over ground")) {
-        *working = Some(Shown::Titled(format!("{name} over ground")));
+    if !plain && worked(ui, planned.per_area.show(units), &t!("tank-loads-name-over-ground", name = name)) {
+        *working = Some(Shown::Titled(t!("tank-loads-name-over-ground", name = name)));
     }
 }
 
@@ -288,11 +306,11 @@ fn bounds(ui: &mut Ui, line: &mut Line, name: &str, more: bool) {
     }
     ui.horizontal(|ui| {
         ui.add_space(16.0);
-        ui.label(look::soft(ui, "but at least"));
-        boxes::quantity_or_none(ui, &format!("Least of {name} over ground"), &mut line.at_least, 76.0);
-        ui.label(look::soft(ui, "at most"));
-        boxes::quantity_or_none(ui, &format!("Most of {name} over ground"), &mut line.at_most, 76.0);
-        ui.label(look::soft(ui, "over ground"));
+        ui.label(look::soft(ui, t!("tank-loads-but-at-least")));
+        boxes::quantity_or_none(ui, &t!("tank-loads-least-of-over-ground", name = name), &mut line.at_least, 76.0);
+        ui.label(look::soft(ui, t!("tank-loads-at-most")));
+        boxes::quantity_or_none(ui, &t!("tank-loads-most-of-over-ground", name = name), &mut line.at_most, 76.0);
+        ui.label(look::soft(ui, t!("tank-loads-over-ground")));
     });
 }
 
@@ -303,7 +321,7 @@ fn per_area(cost: Money, plan: &Plan, units: Units) -> Option<String> {
 
 fn add(ui: &mut Ui, farm: &Farm, mix: &mut Vec<Line>, width: f32) {
     if farm.products.is_empty() {
-        ui.label(look::soft(ui, "The shed has no product yet; add the first one there."));
+        ui.label(look::soft(ui, t!("tank-loads-the-shed-has-no-product-yet")));
         return;
     }
     let mut chosen: Id = String::new();
@@ -316,9 +334,10 @@ fn add(ui: &mut Ui, farm: &Farm, mix: &mut Vec<Line>, width: f32) {
                 .map(|(id, _)| id.clone()),
         );
     }
-    let say =
-        |id: &Id| farm.products.get(id).map_or_else(|| "+ Add a product".to_owned(), |product| product.name.clone());
-    boxes::choice(ui, "Add a product to the mix", &mut chosen, &all, say, width.min(230.0));
+    let say = |id: &Id| {
+        farm.products.get(id).map_or_else(|| t!("tank-loads-add-a-product").to_owned(), |product| product.name.clone())
+    };
+    boxes::choice(ui, t!("tank-loads-add-a-product-to-the-mix"), &mut chosen, &all, say, width.min(230.0));
     if let Some(product) = farm.products.get(&chosen)
         && let Some(rate) = first_rate(farm, &chosen, product.is_liquid())
     {
@@ -363,7 +382,7 @@ fn order(ui: &mut Ui, pass: &mut tankard_core::farm::Pass, plan: &Plan) {
     };
     boxes::choice(
         ui,
-        "Published mixing order",
+        t!("tank-loads-published-mixing-order"),
         &mut chosen,
         &all,
         say,
@@ -373,8 +392,8 @@ fn order(ui: &mut Ui, pass: &mut tankard_core::farm::Pass, plan: &Plan) {
     if wanted != pass.mixing_order {
         pass.mixing_order = wanted;
     }
-    ui.label(look::soft(ui, "first fill"));
+    ui.label(look::soft(ui, t!("tank-loads-first-fill")));
     let usual = plan.order.first().map_or(50.0, |placed| placed.full_before * 100.0);
     let hint = format!("{usual:.0} %");
-    boxes::quantity_hinted(ui, "How full before the first product", &mut pass.first_fill, 52.0, &hint);
+    boxes::quantity_hinted(ui, t!("tank-loads-how-full-before-the-first-product"), &mut pass.first_fill, 52.0, &hint);
 }

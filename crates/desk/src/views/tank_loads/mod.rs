@@ -1,6 +1,7 @@
 //! Tank loads: passes by day at the left; the pass in the middle with its mix, loads and gauge; what there is to settle
 //! and the working at the right.
 
+use tankard_core::t;
 mod adjuvants;
 pub mod cards;
 mod compare;
@@ -188,25 +189,22 @@ fn centre(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
 }
 
 fn empty(desk: &mut Desk, ui: &mut Ui) {
-    ui.label(look::title("No pass is planned yet"));
+    ui.label(look::title(t!("tank-loads-no-pass-is-planned-yet")));
     let farm = desk.document.farm();
     let missing: Vec<&str> = [
-        (farm.fields.is_empty(), "its fields in Fields"),
-        (farm.products.is_empty(), "its products in Shed"),
-        (farm.waters.is_empty(), "its water in Shed"),
-        (farm.rigs.is_empty(), "its sprayer in Shed"),
+        (farm.fields.is_empty(), t!("tank-loads-its-fields-in-fields")),
+        (farm.products.is_empty(), t!("tank-loads-its-products-in-shed")),
+        (farm.waters.is_empty(), t!("tank-loads-its-water-in-shed")),
+        (farm.rigs.is_empty(), t!("tank-loads-its-sprayer-in-shed")),
     ]
     .into_iter()
     .filter_map(|(lacks, what)| lacks.then_some(what))
     .collect();
     if missing.is_empty() {
-        ui.label("Plan the first one at the left.");
+        ui.label(t!("tank-loads-plan-the-first-one-at-the"));
     } else {
-        ui.label(format!("A pass needs what the farm does not have yet: first add {}.", missing.join(", ")));
-        lists::empty(
-            ui,
-            "The demo farm shows how it looks when it is all there: menu Farm, \"Open a copy of the demo farm\".",
-        );
+        ui.label(t!("tank-loads-a-pass-needs-what-the-farm", missing = missing.join(", ")));
+        lists::empty(ui, t!("tank-loads-the-demo-farm-shows-how-it"));
     }
 }
 
@@ -257,7 +255,7 @@ fn gauge_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, height: f32)
         let tank = farm.passes.get(id).and_then(|pass| farm.rigs.get(&pass.rig)).map(|rig| rig.tank.value());
         let load = plan.loads.iter().find(|load| load.number == number);
         if let (Some(load), Some(tank)) = (load, tank) {
-            ui.label(look::heading(format!("Load {number}, as it goes in")));
+            ui.label(look::heading(t!("tank-loads-load-as-it-goes-in", number = number)));
             ui.add_space(4.0);
             let drawn = gauge(
                 load,
@@ -270,8 +268,8 @@ fn gauge_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, height: f32)
             let room = Vec2::new(ui.available_width(), (height - 60.0).max(200.0));
             crate::parts::gauge::show(ui, &drawn, &tank.show(units), room);
         } else {
-            ui.label(look::heading("The tank"));
-            lists::empty(ui, "The gauge fills when the pass has fields, a rig and a spray volume.");
+            ui.label(look::heading(t!("tank-loads-the-tank")));
+            lists::empty(ui, t!("tank-loads-the-gauge-fills-when-the-pass"));
         }
     });
 }
@@ -291,7 +289,7 @@ pub(crate) fn worked(ui: &mut Ui, text: impl Into<String>, name: &str) -> bool {
     // between two lines.
     let padding = std::mem::take(&mut ui.spacing_mut().button_padding);
     let button = egui::Button::new(&text).frame(false).wrap_mode(egui::TextWrapMode::Extend);
-    let response = ui.add(button).accessible_name(format!("{name}: {text}, show working"));
+    let response = ui.add(button).accessible_name(t!("tank-loads-show-working", name = name, text = text));
     ui.spacing_mut().button_padding = padding;
     if response.hovered() || response.has_focus() {
         let colour = look::colours(ui).brass;

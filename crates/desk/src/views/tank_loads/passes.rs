@@ -7,6 +7,7 @@ use tankard_core::farm::{Farm, Id, LoadSplit, Pass};
 use tankard_core::finding::Level;
 use tankard_core::loads::card::long_date;
 use tankard_core::quantity::Quantity;
+use tankard_core::t;
 
 use crate::app::Desk;
 use crate::look;
@@ -24,7 +25,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     egui::Panel::bottom("pass acts").frame(egui::Frame::new().inner_margin(egui::Margin::symmetric(0, 6))).show(
         ui,
         |ui| {
-            if boxes::act(ui, "+ Plan a pass").clicked() {
+            if boxes::act(ui, t!("tank-loads-plan-a-pass")).clicked() {
                 add(desk);
             }
             acts(desk, ui);
@@ -60,7 +61,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
                 ui.add(egui::Label::new(text).truncate());
                 ui.label(look::soft(ui, line));
                 if recorded {
-                    ui.label(look::soft(ui, "recorded as sprayed"));
+                    ui.label(look::soft(ui, t!("tank-loads-recorded-as-sprayed")));
                 } else {
                     findings::summary(ui, stops, checks);
                 }
@@ -68,7 +69,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
                     ui.horizontal(|ui| {
                         ui.spacing_mut().item_spacing.x = 2.0;
                         crate::parts::mark::show(ui, Level::Check);
-                        ui.label(look::soft(ui, "cards superseded").color(look::colours(ui).check));
+                        ui.label(look::soft(ui, t!("tank-loads-cards-superseded")).color(look::colours(ui).check));
                     });
                 }
             });
@@ -90,8 +91,8 @@ fn day_heading(ui: &mut Ui, date: Date, open: &mut Option<Date>) {
     let text = look::heading(format!("{} ›", long_date(date))).color(colour);
     let response = ui
         .add(egui::Button::new(text).frame(false).truncate())
-        .accessible_name(format!("The day as a whole: {}", long_date(date)))
-        .on_hover_text("The day as a whole: its order, the truck, the evening sheet");
+        .accessible_name(t!("tank-loads-the-day-as-a-whole", date = long_date(date)))
+        .on_hover_text(t!("tank-loads-the-day-as-a-whole-its"));
     if chosen || response.hovered() || response.has_focus() {
         let colour = look::colours(ui).brass;
         ui.painter().hline(response.rect.x_range(), response.rect.bottom(), egui::Stroke::new(1.5, colour));
@@ -111,7 +112,7 @@ fn add(desk: &mut Desk) {
     let farm = desk.document.farm();
     let tomorrow = desk.now().date().checked_add(1.day()).unwrap_or(desk.now().date());
     let last = farm.passes.values().max_by_key(|pass| pass.date);
-    let mut pass = Pass::new("New pass", last.map_or(tomorrow, |last| last.date.max(tomorrow)));
+    let mut pass = Pass::new(t!("tank-loads-new-pass"), last.map_or(tomorrow, |last| last.date.max(tomorrow)));
     pass.split = LoadSplit::ByAims;
     if let Some(last) = last {
         pass.rig.clone_from(&last.rig);
@@ -121,7 +122,7 @@ fn add(desk: &mut Desk) {
         pass.rig = farm.rigs.keys().next().cloned().unwrap_or_default();
         pass.water = farm.waters.keys().next().cloned().unwrap_or_default();
     }
-    let id = farm.fresh_pass_id(&format!("{} new pass", pass.date));
+    let id = farm.fresh_pass_id(&t!("tank-loads-date-new-pass", date = pass.date));
     let new = id.clone();
     desk.document.edit(|farm| {
         farm.passes.insert(new, pass);
@@ -136,14 +137,15 @@ fn acts(desk: &mut Desk, ui: &mut Ui) {
     let Some(name) = desk.document.farm().passes.get(&id).map(|pass| pass.name.clone()) else { return };
     if desk.tank_loads.removing {
         let issued = desk.document.farm().cards.values().filter(|card| card.pass == id).count();
-        let with = if issued > 0 { format!(" Its {issued} issued cards stay in the file.") } else { String::new() };
-        ui.label(format!("Remove \"{name}\"?{with}"));
+        let with =
+            if issued > 0 { t!("tank-loads-its-issued-cards-stay-in-the", issued = issued) } else { String::new() };
+        ui.label(t!("tank-loads-remove", name = name, with = with));
         ui.horizontal(|ui| {
-            if ui.button("Remove it").clicked() {
+            if ui.button(t!("tank-loads-remove-it")).clicked() {
                 desk.tank_loads.removing = false;
                 apply(desk, lists::Act::Remove, &id);
             }
-            if ui.button("Keep it").clicked() {
+            if ui.button(t!("tank-loads-keep-it")).clicked() {
                 desk.tank_loads.removing = false;
             }
         });
@@ -159,11 +161,12 @@ fn acts(desk: &mut Desk, ui: &mut Ui) {
 fn apply(desk: &mut Desk, act: lists::Act, id: &str) {
     // Not an id that records or cards of a pass long gone still carry.
     let farm = desk.document.farm();
-    let copied = farm.passes.get(id).map(|pass| farm.fresh_pass_id(&format!("{} {} (copy)", pass.date, pass.name)));
+    let copied =
+        farm.passes.get(id).map(|pass| farm.fresh_pass_id(&t!("tank-loads-copy", date = pass.date, name = pass.name)));
     let mut next = None;
     desk.document.edit(|farm| {
         next = lists::apply(act, &mut farm.passes, id, |pass| {
-            pass.name = format!("{} (copy)", pass.name);
+            pass.name = t!("tank-loads-name-copy", name = pass.name);
             // A copy is an application of its own, and the same spray is not in the tank twice.
             pass.rest_of.clear();
             pass.in_tank = None;

@@ -1,6 +1,7 @@
 //! The picture of a card, laid out on a thread of its own.
 
 use std::sync::mpsc::{Receiver, channel};
+use tankard_core::t;
 
 use egui::{ColorImage, TextureHandle, TextureOptions, Ui, Vec2};
 use tankard_core::farm::card::CardContent;
@@ -37,14 +38,14 @@ impl Preview {
                 let scale = (room.x / size.x).min(room.y / size.y);
                 let image = egui::Image::new(texture)
                     .fit_to_exact_size(size * scale)
-                    .alt_text(format!("Load card {}", wanted.number));
+                    .alt_text(t!("tank-loads-load-card", number = wanted.number));
                 ui.add(image);
             }
             Some((_, Err(problem))) => {
-                ui.label(format!("The card cannot be laid out: {problem}"));
+                ui.label(t!("tank-loads-the-card-cannot-be-laid-out", problem = problem));
             }
             None => {
-                ui.label(crate::look::soft(ui, "laying out the card"));
+                ui.label(crate::look::soft(ui, t!("tank-loads-laying-out-the-card")));
             }
         }
     }
@@ -72,7 +73,7 @@ impl Preview {
             }
             Err(std::sync::mpsc::TryRecvError::Empty) => self.coming = Some((wanted, receiver)),
             Err(std::sync::mpsc::TryRecvError::Disconnected) => {
-                self.shown = Some((wanted, Err("the layout stopped".to_owned())));
+                self.shown = Some((wanted, Err(t!("tank-loads-the-layout-stopped").to_owned())));
             }
         }
     }
@@ -81,8 +82,8 @@ impl Preview {
 fn texture(ui: &Ui, picture: &Picture) -> Result<TextureHandle, String> {
     let size = [picture.width, picture.height].map(|side| usize::try_from(side).unwrap_or(0));
     if picture.rgba.len() != size[0] * size[1] * 4 {
-        return Err("the picture has the wrong size".to_owned());
+        return Err(t!("tank-loads-the-picture-has-the-wrong-size").to_owned());
     }
     let image = ColorImage::from_rgba_unmultiplied(size, &picture.rgba);
-    Ok(ui.ctx().load_texture("load card", image, TextureOptions::LINEAR))
+    Ok(ui.ctx().load_texture(t!("tank-loads-load-card-4dd"), image, TextureOptions::LINEAR))
 }

@@ -2,6 +2,7 @@
 //! stands beside the boxes at once; one click makes it a pass with cards of its own.
 
 use std::collections::BTreeMap;
+use tankard_core::t;
 
 use egui::Ui;
 use tankard_core::farm::{Farm, Id, Line};
@@ -60,20 +61,20 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, planned: &Plan) {
     if form.of != id {
         form = Form { of: id.to_owned(), after: 1, mix: pass.mix.clone(), ..Form::default() };
     }
-    ui.label(look::heading("It came out differently in the field"));
-    boxes::row(ui, "loads filled so far", |ui| {
+    ui.label(look::heading(t!("tank-loads-it-came-out-differently-in-the-field")));
+    boxes::row(ui, t!("tank-loads-loads-filled-so-far"), |ui| {
         for number in 0..=u32::try_from(planned.loads.len()).unwrap_or(u32::MAX) {
-            let text = if number == 0 { "none yet".to_owned() } else { number.to_string() };
+            let text = if number == 0 { t!("tank-loads-none-yet").to_owned() } else { number.to_string() };
             ui.selectable_value(&mut form.after, number, text);
         }
     });
-    boxes::row(ui, "still in the tank", |ui| {
-        boxes::quantity_hinted(ui, "Still in the tank", &mut form.in_tank, 110.0, "nothing");
+    boxes::row(ui, t!("tank-loads-still-in-the-tank"), |ui| {
+        boxes::quantity_hinted(ui, t!("tank-loads-still-in-the-tank-095"), &mut form.in_tank, 110.0, "nothing");
     });
     grounds(ui, farm, planned, &mut form);
-    boxes::row(ui, "volume from here on", |ui| {
+    boxes::row(ui, t!("tank-loads-volume-from-here-on"), |ui| {
         let usual = pass.carrier.as_ref().map(|carrier| carrier.text().to_owned()).unwrap_or_default();
-        boxes::quantity_hinted(ui, "Spray volume from here on", &mut form.carrier, 110.0, &usual);
+        boxes::quantity_hinted(ui, t!("tank-loads-spray-volume-from-here-on"), &mut form.carrier, 110.0, &usual);
     });
     rates(ui, farm, &mut form.mix);
     let change = change(&form, &pass.mix);
@@ -90,7 +91,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, planned: &Plan) {
 
 /// The rates from here on, two in a row.
 fn rates(ui: &mut Ui, farm: &Farm, mix: &mut [Line]) {
-    boxes::row(ui, "rates from here on", |ui| {
+    boxes::row(ui, t!("tank-loads-rates-from-here-on"), |ui| {
         egui::Grid::new("rates from here on").num_columns(4).show(ui, |ui| {
             for (at, line) in mix.iter_mut().enumerate() {
                 let product = farm.products.get(&line.product);
@@ -99,7 +100,7 @@ fn rates(ui: &mut Ui, farm: &Farm, mix: &mut [Line]) {
                     ui.add(egui::Label::new(look::soft(ui, name)).truncate());
                 });
                 super::cell(ui, 124.0, false, |ui| {
-                    boxes::quantity(ui, &format!("Rate of {name} from here on"), &mut line.rate, 110.0);
+                    boxes::quantity(ui, &t!("tank-loads-rate-of-from-here-on", name = name), &mut line.rate, 110.0);
                 });
                 if at % 2 == 1 {
                     ui.end_row();
@@ -152,20 +153,22 @@ fn answer(farm: &Farm, planned: &Plan, change: &Change) -> Answer {
     if let Some(plan) = rest.as_ref().and_then(|id| plan(&after, id)) {
         let tank = change.in_tank.as_ref().map_or(Volume::ZERO, AsTyped::value);
         let ground: Area = plan.fields.iter().map(|field| field.covered).sum();
-        let of_it = if tank.is_zero() { String::new() } else { format!(", {} of them in the tank", tank.show(units)) };
+        let of_it =
+            if tank.is_zero() { String::new() } else { t!("tank-loads-of-them-in-the-tank", tank = tank.show(units)) };
         let loads = plan.loads.len();
         said.insert(
             0,
-            format!(
-                "{} are left: {} of spray{of_it}, {loads} load{}",
-                ground.show(units),
-                plan.spray_volume.show(units),
-                if loads == 1 { "" } else { "s" }
+            t!(
+                "tank-loads-are-left-of-spray-load",
+                ground = ground.show(units),
+                spray_volume = plan.spray_volume.show(units),
+                of_it = of_it,
+                loads = loads
             ),
         );
         stops = plan.findings.into_iter().filter(|finding| finding.level == Level::Stop).collect();
     } else if rest.is_none() {
-        said.insert(0, "No ground is left".to_owned());
+        said.insert(0, t!("tank-loads-no-ground-is-left").to_owned());
     }
     Answer { words: said, stops, ground: Some(rest.is_some()) }
 }
@@ -185,7 +188,8 @@ fn answered(desk: &mut Desk, ui: &mut Ui, id: &str, planned: &Plan, change: &Cha
     }
     let Some(ground) = answer.ground else { return };
     ui.horizontal_wrapped(|ui| {
-        let words = if ground { "Plan the rest and see its cards" } else { "Keep what was sprayed" };
+        let words =
+            if ground { t!("tank-loads-plan-the-rest-and-see-its") } else { t!("tank-loads-keep-what-was-sprayed") };
         if ui.button(words).clicked() {
             match rest(desk.document.farm(), planned, change) {
                 Ok(changed) => done(desk, changed.farm, changed.rest.as_deref(), &answer.words),
@@ -201,7 +205,7 @@ fn answered(desk: &mut Desk, ui: &mut Ui, id: &str, planned: &Plan, change: &Cha
             .map(|(id, pass)| (id.clone(), pass.name.clone()))
             .collect();
         for (other, name) in into {
-            if boxes::act(ui, &format!("Carry it into \"{name}\"")).clicked() {
+            if boxes::act(ui, &t!("tank-loads-carry-it-into", name = name)).clicked() {
                 match carry_into(desk.document.farm(), planned, change, &other) {
                     Ok(farm) => done(desk, farm, Some(&other), &answer.words),
                     Err(problem) => desk.tell_problem(problem),

@@ -6,6 +6,7 @@ use tankard_core::loads::working_of;
 use tankard_core::plan::{NOT_JUDGED, Plan};
 use tankard_core::quantity::practical::show_amount;
 use tankard_core::quantity::{Amount, Quantity};
+use tankard_core::t;
 use tankard_core::water::dose::per_load;
 use tankard_core::working::Working;
 
@@ -17,7 +18,11 @@ use crate::parts::{boxes, findings, lists, workings};
 /// Shows both.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     let height = ui.available_height();
-    let settle = if plan.level().is_none_or(|level| level < Level::Check) { "Worth knowing" } else { "To settle" };
+    let settle = if plan.level().is_none_or(|level| level < Level::Check) {
+        t!("tank-loads-worth-knowing")
+    } else {
+        t!("tank-loads-to-settle")
+    };
     ui.label(look::heading(settle).color(look::colours(ui).soft));
     let mut led = None;
     ScrollArea::vertical()
@@ -27,10 +32,13 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
         .show(ui, |ui| {
             ui.add_space(4.0);
             if plan.findings.is_empty() {
-                lists::empty(ui, "Nothing speaks against this pass, as far as it is judged.");
+                lists::empty(ui, t!("tank-loads-nothing-speaks-against-this-pass-as"));
             }
             led = findings::show(ui, &plan.findings);
-            ui.label(look::soft(ui, format!("Not judged yet, decide from the labels: {}.", NOT_JUDGED.join("; "))));
+            ui.label(look::soft(
+                ui,
+                t!("tank-loads-not-judged-yet-decide-from-the", not_judged = NOT_JUDGED.join("; ")),
+            ));
         });
     if let Some(subject) = led {
         desk.lead_to(&subject);
@@ -61,8 +69,9 @@ fn working(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     if !titles.contains(&title) {
         titles.push(title.clone());
     }
-    let say = |title: &String| if title.is_empty() { "Water and jar test".to_owned() } else { title.clone() };
-    boxes::choice(ui, "Working shown", &mut title, &titles, say, ui.available_width() - 12.0);
+    let say =
+        |title: &String| if title.is_empty() { t!("tank-loads-water-and-jar-test").to_owned() } else { title.clone() };
+    boxes::choice(ui, t!("tank-loads-working-shown"), &mut title, &titles, say, ui.available_width() - 12.0);
     if title != before {
         desk.tank_loads.working = (!title.is_empty()).then_some(Shown::Titled(title));
     }
@@ -79,7 +88,7 @@ fn working(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
             super::jar::shortly(desk, ui, plan);
         }
         ui.add_space(4.0);
-        lists::empty(ui, "A click on a number shows how it came about.");
+        lists::empty(ui, t!("tank-loads-a-click-on-a-number-shows"));
     });
 }
 
@@ -88,15 +97,23 @@ fn water(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     let farm = desk.document.farm();
     let units = farm.units;
     let water = &plan.water;
-    ui.label(look::heading("Water conditioner"));
+    ui.label(look::heading(t!("tank-loads-water-conditioner")));
     if let Some(need) = &water.need {
-        let text = format!("the ions tie up {}", need.most().show(units));
-        if super::worked_soft(ui, &text, &format!("Need of {}", water.name)) {
-            desk.tank_loads.working = Some(Shown::Titled(format!("Ammonium sulfate tied up by {}", water.name)));
+        let text = t!("tank-loads-the-ions-tie-up", most = need.most().show(units));
+        if super::worked_soft(ui, &text, &t!("tank-loads-need-of", name = water.name)) {
+            desk.tank_loads.working =
+                Some(Shown::Titled(t!("tank-loads-ammonium-sulfate-tied-up-by", name = water.name)));
         }
     }
     let Some(choice) = &water.conditioner else {
-        lists::empty(ui, if water.id.is_empty() { "No water is chosen." } else { "Nothing in this mix asks for one." });
+        lists::empty(
+            ui,
+            if water.id.is_empty() {
+                t!("tank-loads-no-water-is-chosen")
+            } else {
+                t!("tank-loads-nothing-in-this-mix-asks-for")
+            },
+        );
         return;
     };
     let (doses, _) = per_load(water, &plan.loads, units);
@@ -112,12 +129,12 @@ fn water(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
             .filter(|item| is_same(item.measured.exact, amount))
             .map(|item| item.measured.text.clone());
         let words = measured.unwrap_or_else(|| show_amount(amount, units));
-        parts.push(format!("{words} in load {}", desk.tank_loads.load));
+        parts.push(t!("tank-loads-words-in-load-load", words = words, load = desk.tank_loads.load));
     }
     let what = match (choice.in_mix, &choice.product) {
         (true, _) => "plan".to_owned(),
-        (false, Some(_)) => format!("{}, not in the mix:", choice.name),
-        (false, None) => format!("{}, none in the shed", choice.name),
+        (false, Some(_)) => t!("tank-loads-not-in-the-mix", name = choice.name),
+        (false, None) => t!("tank-loads-none-in-the-shed", name = choice.name),
     };
     ui.label(format!("{what} {}", parts.join(", ")))
         .on_hover_text(format!("{}. {}. {}", choice.name, choice.why, choice.basis));

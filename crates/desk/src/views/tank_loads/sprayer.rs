@@ -9,6 +9,7 @@ use tankard_core::quantity::{AsTyped, Quantity, Speed, Units};
 use tankard_core::rig::calibration::{self, State};
 use tankard_core::rig::rinse::{RinsePlan, RinseWay};
 use tankard_core::rig::setting::{Fit, RankedSet, Setting};
+use tankard_core::t;
 use tankard_core::words::capital;
 
 use super::{Shown, cell, column, sheet, worked};
@@ -61,7 +62,7 @@ fn shown<'a>(desk: &Desk, plan: &'a Plan) -> Option<&'a Setting> {
 // ------------------------------------------------------------------------------------------------ the sets
 
 fn sets(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
-    ui.label(look::heading("Which nozzles do this pass best?"));
+    ui.label(look::heading(t!("tank-loads-which-nozzles-do-this-pass-best")));
     if plan.sets.is_empty() {
         no_set(desk, ui, id, plan);
         return;
@@ -87,22 +88,19 @@ fn no_set(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     let farm = desk.document.farm();
     let Some(pass) = farm.passes.get(id) else { return };
     let Some(rig) = farm.rigs.get(&pass.rig) else {
-        lists::empty(ui, "No rig is chosen yet; choose it in the heading line.");
+        lists::empty(ui, t!("tank-loads-no-rig-is-chosen-yet-choose"));
         return;
     };
     let words = if rig.sets.is_empty() {
-        format!(
-            "{} has no nozzle set yet. Type its nozzles from the nozzle maker's table, and this page tells speed, pressure and droplets.",
-            rig.name
-        )
+        t!("tank-loads-has-no-nozzle-set-yet-type", name = rig.name)
     } else if plan.carrier.is_none() {
-        "The spray volume over ground is not typed yet; type it in the heading line, at the rig.".to_owned()
+        t!("tank-loads-the-spray-volume-over-ground-is-not-typed-yet").to_owned()
     } else {
-        format!("Nothing can be told of the nozzle sets of {}.", rig.name)
+        t!("tank-loads-nothing-can-be-told-of-the", name = rig.name)
     };
     ui.add(Label::new(look::soft(ui, words)).wrap());
     let subject = Subject::Rig(pass.rig.clone());
-    if boxes::act(ui, &format!("Go to {} in Shed", rig.name)).clicked() {
+    if boxes::act(ui, &t!("tank-loads-go-to-in-shed", name = rig.name)).clicked() {
         desk.lead_to(&subject);
     }
 }
@@ -127,7 +125,7 @@ fn one(ui: &mut Ui, units: Units, rank: usize, ranked: &RankedSet, drawn: bool) 
             let name = if ranked.chosen { look::strong(&setting.name) } else { egui::RichText::new(&setting.name) };
             let response = ui
                 .add(egui::Button::new(name).frame(false).truncate())
-                .accessible_name(format!("Show {} in the picture", setting.name));
+                .accessible_name(t!("tank-loads-show-in-the-picture", name = setting.name));
             if drawn {
                 let line = egui::Stroke::new(2.0, look::colours(ui).brass);
                 ui.painter().hline(response.rect.x_range(), response.rect.bottom(), line);
@@ -138,7 +136,7 @@ fn one(ui: &mut Ui, units: Units, rank: usize, ranked: &RankedSet, drawn: bool) 
             let mut as_planned = figures(setting, units);
             if ranked.fit == Fit::AtAnotherSpeed {
                 // Beside "suits at 13.8 mph" the planned speed alone would be read as the setting to take.
-                as_planned = format!("not as planned: {as_planned}");
+                as_planned = t!("tank-loads-not-as-planned", as_planned = as_planned);
             }
             ui.add(Label::new(look::soft(ui, as_planned)).wrap());
         });
@@ -148,13 +146,13 @@ fn one(ui: &mut Ui, units: Units, rank: usize, ranked: &RankedSet, drawn: bool) 
         });
         column(ui, end, |ui| {
             if ranked.chosen {
-                ui.label(look::soft(ui, "in this pass"));
+                ui.label(look::soft(ui, t!("tank-loads-in-this-pass")));
             }
             let moves = ranked.fit == Fit::AtAnotherSpeed;
             if (!ranked.chosen || moves)
                 && ranked.fit != Fit::No
-                && boxes::act(ui, if ranked.chosen { "Take the speed" } else { "Take" })
-                    .accessible_name(format!("Take {} for this pass", setting.name))
+                && boxes::act(ui, if ranked.chosen { t!("tank-loads-take-the-speed") } else { t!("tank-loads-take") })
+                    .accessible_name(t!("tank-loads-take-for-this-pass", name = setting.name))
                     .clicked()
             {
                 act = Some(Act::Take);
@@ -209,8 +207,8 @@ fn take(desk: &mut Desk, id: &str, ranked: &RankedSet) {
         .flatten();
     let name = ranked.setting.name.clone();
     let told = speed.as_ref().map_or_else(
-        || format!("{name} is the nozzle set of this pass; undo brings the one before back"),
-        |speed| format!("{name} at {} is the setting of this pass; undo brings the one before back", speed.text()),
+        || t!("tank-loads-is-the-nozzle-set-of-this", name = name),
+        |speed| t!("tank-loads-at-is-the-setting-of-this", name = name, speed = speed.text()),
     );
     desk.document.edit(|farm| {
         if let Some(pass) = farm.passes.get_mut(id) {
@@ -228,7 +226,7 @@ fn take(desk: &mut Desk, id: &str, ranked: &RankedSet) {
 fn setting_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, setting: &Setting) {
     let units = desk.document.farm().units;
     let own = plan.setting.as_ref().is_some_and(|own| own.set == setting.set);
-    ui.label(look::heading(format!("Pressure and droplets over speed: {}", setting.name)));
+    ui.label(look::heading(t!("tank-loads-pressure-and-droplets-over-speed", name = setting.name)));
     let sentence = sentence(setting, units);
     let facts = |desk: &mut Desk, ui: &mut Ui| setting_facts(desk, ui, id, plan, setting, own);
     if setting.curve.is_empty() {
@@ -236,10 +234,11 @@ fn setting_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, setting: &
         facts(desk, ui);
         return;
     }
-    let spoken = format!(
-        "Picture of pressure over speed with {}. Planned: {}. {sentence}",
-        setting.name,
-        figures(setting, units)
+    let spoken = t!(
+        "tank-loads-picture-of-pressure-over-speed-with",
+        name = setting.name,
+        figures = figures(setting, units),
+        sentence = sentence
     );
     let width = ui.available_width();
     if width < NARROW {
@@ -282,28 +281,29 @@ fn setting_facts(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, setting: &
     let units = farm.units;
     let Some(pass) = farm.passes.get(id).cloned() else { return };
     let Some(rig) = farm.rigs.get(&pass.rig).cloned() else { return };
-    let working = format!("Setting of {}", setting.name);
+    let working = t!("tank-loads-setting-of", name = setting.name);
     ui.spacing_mut().item_spacing.y = 1.0;
-    ui.label(look::heading(if own { "Setting of this pass" } else { "With this set" }));
+    ui.label(look::heading(if own { t!("tank-loads-setting-of-this-pass") } else { t!("tank-loads-with-this-set") }));
     if let Some(carrier) = plan.carrier {
-        fact(desk, ui, plan, "spray volume", &carrier.show(units), "Spray volume");
+        fact(desk, ui, plan, t!("tank-loads-spray-volume-a80"), &carrier.show(units), t!("tank-loads-spray-volume"));
     }
     fact(desk, ui, plan, "speed", &setting.speed.show(units), "");
     if let Some(flow) = setting.flow {
-        fact(desk, ui, plan, "each nozzle gives", &flow.show(units), &working);
+        fact(desk, ui, plan, t!("tank-loads-each-nozzle-gives"), &flow.show(units), &working);
     }
-    let pressure = setting.pressure.map_or("not known".to_owned(), |pressure| pressure.show(units));
+    let pressure = setting.pressure.map_or(t!("tank-loads-not-known").to_owned(), |pressure| pressure.show(units));
     fact(desk, ui, plan, "pressure", &pressure, &working);
     fact(desk, ui, plan, "droplets", &class_words(setting.classes), &working);
     if let Some(duty) = setting.duty_words() {
-        fact(desk, ui, plan, "valves open", &duty, &working);
+        fact(desk, ui, plan, t!("tank-loads-valves-open"), &duty, &working);
     }
     if let Some(height) = pass.height_in(desk.document.farm()).map(|height| height.show(units)) {
-        fact(desk, ui, plan, "boom height", &height, "");
+        fact(desk, ui, plan, t!("tank-loads-boom-height"), &height, "");
     }
     if pass.carrier_kind != CarrierKind::Water {
-        let density = pass.density.as_ref().map_or("not typed".to_owned(), |density| density.show(units));
-        fact(desk, ui, plan, "carrier density", &density, "");
+        let density =
+            pass.density.as_ref().map_or(t!("tank-loads-not-typed").to_owned(), |density| density.show(units));
+        fact(desk, ui, plan, t!("tank-loads-carrier-density"), &density, "");
     }
     ui.add_space(6.0);
     calibrated(desk, ui, &pass, &rig, setting);
@@ -311,7 +311,7 @@ fn setting_facts(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, setting: &
 
 /// The last calibration with a set before the pass: when, how, by whom, and what it said of the nozzles.
 fn calibrated(desk: &mut Desk, ui: &mut Ui, pass: &Pass, rig: &Rig, setting: &Setting) {
-    ui.label(look::heading("Last calibration"));
+    ui.label(look::heading(t!("tank-loads-last-calibration")));
     match calibration::latest(rig, &setting.set, pass.date) {
         Some(last) => {
             let by = if last.by.trim().is_empty() { String::new() } else { format!(", {}", last.by.trim()) };
@@ -320,24 +320,24 @@ fn calibrated(desk: &mut Desk, ui: &mut Ui, pass: &Pass, rig: &Rig, setting: &Se
             if let Some(against) = said.against_new {
                 let off = against.to_percent();
                 let words = if off.abs() < 0.05 {
-                    "gives what a new nozzle gives".to_owned()
+                    t!("tank-loads-gives-what-a-new-nozzle-gives").to_owned()
                 } else {
                     let word = if off > 0.0 { "more" } else { "less" };
-                    format!("gives {:.1} % {word} than a new nozzle", off.abs())
+                    t!("tank-loads-gives-than-a-new-nozzle", off = format_args!("{:.1}", off.abs()), word = word)
                 };
                 ui.label(look::soft(ui, words));
             }
             let odd = said.nozzles.iter().filter(|caught| caught.state != State::Good).count();
             if odd > 0 {
-                let words = format!("{odd} of {} nozzles caught worn, blocked or of another size", said.nozzles.len());
+                let words = t!("tank-loads-of-nozzles-caught-worn-blocked-or", odd = odd, nozzles = said.nozzles.len());
                 ui.add(Label::new(look::soft(ui, words)).wrap());
             }
         }
         None => {
-            ui.add(Label::new(look::soft(ui, "None is kept for this set.")).wrap());
+            ui.add(Label::new(look::soft(ui, t!("tank-loads-none-is-kept-for-this-set"))).wrap());
         }
     }
-    if boxes::act(ui, "Calibrations in Shed").clicked() {
+    if boxes::act(ui, t!("tank-loads-calibrations-in-shed")).clicked() {
         desk.lead_to(&Subject::Rig(pass.rig.clone()));
     }
 }
@@ -345,13 +345,10 @@ fn calibrated(desk: &mut Desk, ui: &mut Ui, pass: &Pass, rig: &Rig, setting: &Se
 // ------------------------------------------------------------------------------------------------ the time
 
 fn work(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
-    ui.label(look::heading("How long it takes"));
+    ui.label(look::heading(t!("tank-loads-how-long-it-takes")));
     let units = desk.document.farm().units;
     let Some(work) = &plan.work else {
-        lists::empty(
-            ui,
-            "The time is known once the rig has speed, boom width and field efficiency; type them in Shed.",
-        );
+        lists::empty(ui, t!("tank-loads-the-time-is-known-once-the"));
         return;
     };
     let figures = work_figures(work, units);
@@ -363,39 +360,39 @@ fn work(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
             ui.spacing_mut().item_spacing.x = 6.0;
             for (label, value) in row {
                 column(ui, wide - 6.0, |ui| {
-                    let working = if *label == "spraying" { "Time to spray" } else { TOTAL };
+                    let working = if *label == "spraying" { t!("tank-loads-time-to-spray") } else { TOTAL };
                     fact(desk, ui, plan, label, value, working);
                 });
             }
         });
     }
     if !work.lacks.is_empty() {
-        ui.add(Label::new(look::soft(ui, format!("Not in it: {}.", work.lacks.join("; ")))).wrap());
+        ui.add(Label::new(look::soft(ui, t!("tank-loads-not-in-it", lacks = work.lacks.join("; ")))).wrap());
     }
 }
 
 // ------------------------------------------------------------------------------------------------ rinsing
 
 fn rinse(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
-    ui.label(look::heading("What stays in the rig, and how it is rinsed"));
+    ui.label(look::heading(t!("tank-loads-what-stays-in-the-rig-and")));
     let farm = desk.document.farm();
     let units = farm.units;
     let Some(rinse) = &plan.rinse else {
-        lists::empty(ui, "This is known once the rig has what stays in it when it runs dry; type it in Shed.");
+        lists::empty(ui, t!("tank-loads-this-is-known-once-the-rig"));
         return;
     };
     ui.spacing_mut().item_spacing.y = 3.0;
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = 4.0;
-        ui.label("After the last load");
-        if worked(ui, rinse.residual.show(units), "What stays in the rig") {
+        ui.label(t!("tank-loads-after-the-last-load"));
+        if worked(ui, rinse.residual.show(units), t!("tank-loads-what-stays-in-the-rig")) {
             // Its working is not among those of the plan, so it is shown beside them.
             desk.tank_loads.working = Some(Shown::Titled(rinse.working.title.clone()));
         }
         ui.label(if rinse.water.is_zero() {
-            "stay in tank, lines and boom; how much water there is to rinse is not typed.".to_owned()
+            t!("tank-loads-stay-in-tank-lines-and-boom").to_owned()
         } else {
-            format!("stay in tank, lines and boom; {} of water are there to rinse.", rinse.water.show(units))
+            t!("tank-loads-stay-in-tank-lines-and-boom-water-of-water", water = rinse.water.show(units))
         });
     });
     ways(ui, rinse, units);
@@ -403,19 +400,17 @@ fn rinse(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
         ui.add(Label::new(words).wrap());
     }
     if let Some(priming) = &rinse.priming {
-        let ground = priming.ground.map(|ground| format!(", on {}", ground.show(units))).unwrap_or_default();
-        let words = format!(
-            "Before the mix arrives at the nozzles {} run through lines and boom{ground}.",
-            priming.volume.show(units)
-        );
+        let ground = priming.ground.map(|ground| t!("tank-loads-on", ground = ground.show(units))).unwrap_or_default();
+        let words =
+            t!("tank-loads-before-the-mix-arrives-at-the", volume = priming.volume.show(units), ground = ground);
         ui.add(Label::new(words).wrap());
     }
     if rinse.steps.is_empty() {
-        ui.label(look::soft(ui, "No cleaning beyond that is known to be asked for before the next pass of this rig."));
+        ui.label(look::soft(ui, t!("tank-loads-no-cleaning-beyond-that-is-known")));
         return;
     }
     ui.add_space(4.0);
-    ui.label(look::heading("Cleaning before the next pass of this rig"));
+    ui.label(look::heading(t!("tank-loads-cleaning-before-the-next-pass-of")));
     for (at, step) in rinse.steps.iter().enumerate() {
         ui.horizontal_top(|ui| {
             cell(ui, 18.0, false, |ui| {
@@ -457,11 +452,11 @@ fn one_way(ui: &mut Ui, way: &RinseWay, sources: &[&str], best: bool, units: Uni
         ui.set_width(ui.available_width());
         ui.spacing_mut().item_spacing.y = 1.0;
         ui.label(look::strong(rinses(way, units)));
-        ui.label(format!("leaves {} of the strength", share(way.left.to_percent())));
+        ui.label(t!("tank-loads-leaves-of-the-strength", to_percent = share(way.left.to_percent())));
         let mut from = vec![match (best, way.on_board) {
-            (true, _) => "the best with the water on board",
-            (false, true) => "with the water on board",
-            (false, false) => "more water than is on board",
+            (true, _) => t!("tank-loads-the-best-with-the-water-on"),
+            (false, true) => t!("tank-loads-with-the-water-on-board"),
+            (false, false) => t!("tank-loads-more-water-than-is-on-board"),
         }];
         from.extend(sources);
         ui.add(Label::new(look::soft(ui, from.join("; "))).wrap());

@@ -4,6 +4,7 @@ use jiff::civil::Date;
 use tankard_core::farm::{Farm, Id, Pass, Shape};
 use tankard_core::ground;
 use tankard_core::quantity::{Area, Quantity};
+use tankard_core::t;
 use tankard_file::ground::{Becomes, Found};
 
 /// What is said beside a piece.
@@ -40,18 +41,18 @@ fn with_field(farm: &Farm, id: &Id, pieces: &[&Shape]) -> Compared {
     let area: Area = pieces.iter().map(|shape| shape.area()).sum();
     let stated = field.area.value();
     let by = match area.ratio(stated) {
-        Some(ratio) if (ratio - 1.0).abs() < 0.0005 => "as much".to_owned(),
+        Some(ratio) if (ratio - 1.0).abs() < 0.0005 => t!("fields-as-much").to_owned(),
         Some(ratio) => {
             format!("{:.1} % {}", (ratio - 1.0).abs() * 100.0, if ratio > 1.0 { "more" } else { "less" })
         }
-        None => "none stated".to_owned(),
+        None => t!("fields-none-stated").to_owned(),
     };
-    let mut text = format!("stated {}: {by}", field.area.text());
+    let mut text = t!("fields-stated", area = field.area.text(), by = by);
     if pieces.len() > 1 {
-        text = format!("{text}, with {} pieces together", pieces.len());
+        text = t!("fields-with-pieces-together", text = text, pieces = pieces.len());
     }
     if let Some(now) = &field.boundary {
-        text = format!("{text}; in place of a boundary of {}", now.area().show(farm.units));
+        text = t!("fields-in-place-of-a-boundary-of", text = text, area = now.area().show(farm.units));
     }
     Compared { text, differs: is_far(farm, id, pieces) }
 }

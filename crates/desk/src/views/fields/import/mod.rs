@@ -1,6 +1,7 @@
 //! Boundaries from a file: what it holds is listed, and for each piece a person says what becomes of it. Nothing enters the farm before it
 //! is taken, and one undo takes it back.
 
+use tankard_core::t;
 mod compared;
 mod piece;
 mod thumb;
@@ -64,7 +65,9 @@ pub fn read_file(desk: &mut Desk, path: &Path) {
     let (revision, snapshot) = (desk.document.revision(), desk.document.snapshot());
     let path = path.to_owned();
     desk.start(
-        Task::reading(&path, "The boundaries were not read").counting("piece", "pieces").in_place("boundaries"),
+        Task::reading(&path, t!("fields-the-boundaries-were-not-read"))
+            .counting("piece", "pieces")
+            .in_place("boundaries"),
         move |going| {
             let found = ground::open(&path, near, &|done, of| going.tell(done, of)).map_err(|error| match error {
                 // It names the file by itself.
@@ -82,7 +85,7 @@ pub fn read_file(desk: &mut Desk, path: &Path) {
         |desk, coming| {
             let source = coming.source.clone();
             desk.fields.import.coming = Some(coming);
-            desk.tell_where(View::Fields, &format!("{source} is read"));
+            desk.tell_where(View::Fields, &t!("fields-is-read", source = source));
         },
     );
 }
@@ -93,14 +96,14 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     let before = coming.becomes.clone();
     let mut is_done = false;
     egui::Frame::new().inner_margin(Margin::symmetric(16, 10)).show(ui, |ui| {
-        ui.add(egui::Label::new(look::title(format!("Boundaries from {}", coming.source))).truncate());
+        ui.add(egui::Label::new(look::title(t!("fields-boundaries-from", source = coming.source))).truncate());
         said(ui, &coming);
         ui.horizontal_wrapped(|ui| {
             is_done = end(desk, ui, &coming);
-            if boxes::act(ui, "Leave all out").clicked() {
+            if boxes::act(ui, t!("fields-leave-all-out")).clicked() {
                 coming.becomes.fill(Becomes::Nothing);
             }
-            if boxes::act(ui, "As suggested").clicked() {
+            if boxes::act(ui, t!("fields-as-suggested")).clicked() {
                 coming.becomes = ground::suggest(desk.document.farm(), &coming.found);
             }
         });
@@ -126,13 +129,10 @@ fn said(ui: &mut Ui, coming: &Coming) {
     let found = count(coming.found.pieces.len(), "piece", "pieces");
     let refused = match coming.found.refused.len() {
         0 => String::new(),
-        many => format!(", {many} refused"),
+        many => t!("fields-refused", many = many),
     };
     let kind = coming.found.kind.name();
-    boxes::say(
-        ui,
-        &format!("{found} of ground in this {kind} file{refused}. Nothing is changed before you take them."),
-    );
+    boxes::say(ui, &t!("fields-of-ground-in-this-file-nothing", found = found, kind = kind, refused = refused));
     for note in &coming.found.notes {
         mark::line(ui, Level::Check, &format!("{}.", capital(note)));
     }
@@ -141,7 +141,7 @@ fn said(ui: &mut Ui, coming: &Coming) {
 fn pieces(desk: &Desk, ui: &mut Ui, coming: &mut Coming) {
     let all = coming.found.pieces.len();
     if all == 0 {
-        boxes::say(ui, "The file holds nothing that can be taken.");
+        boxes::say(ui, t!("fields-the-file-holds-nothing-that-can"));
         return;
     }
     let widths = piece::Widths::of(ui);
@@ -169,14 +169,21 @@ fn refused(ui: &mut Ui, coming: &mut Coming) {
     }
     ui.horizontal_wrapped(|ui| {
         mark::show(ui, Level::Check);
-        ui.label(look::strong(count(all, "piece is refused", "pieces are refused")));
+        ui.label(look::strong(count(all, t!("fields-piece-is-refused"), t!("fields-pieces-are-refused"))));
         if all > FEW {
             let last = (coming.refused + FEW).min(all);
-            ui.label(look::soft(ui, format!("{} to {last}", coming.refused + 1)));
-            if boxes::act(ui, "Those before").accessible_name("Refused pieces before these").clicked() {
+            ui.label(look::soft(ui, t!("fields-to", refused = coming.refused + 1, last = last)));
+            if boxes::act(ui, t!("fields-those-before"))
+                .accessible_name(t!("fields-refused-pieces-before-these"))
+                .clicked()
+            {
                 coming.refused = coming.refused.saturating_sub(FEW);
             }
-            if boxes::act(ui, "Those after").accessible_name("Refused pieces after these").clicked() && last < all {
+            if boxes::act(ui, t!("fields-those-after"))
+                .accessible_name(t!("fields-refused-pieces-after-these"))
+                .clicked()
+                && last < all
+            {
                 coming.refused += FEW;
             }
         }
@@ -195,7 +202,10 @@ fn refused(ui: &mut Ui, coming: &mut Coming) {
 /// The two acts at the end; gives whether the file is done with.
 fn end(desk: &mut Desk, ui: &mut Ui, coming: &Coming) -> bool {
     let taken = coming.taken();
-    if ui.add_enabled(taken > 0, egui::Button::new(format!("Take {}", count(taken, "piece", "pieces")))).clicked() {
+    if ui
+        .add_enabled(taken > 0, egui::Button::new(t!("fields-take", count = count(taken, "piece", "pieces"))))
+        .clicked()
+    {
         let (farm, taken) = ground::take(desk.document.farm(), &coming.found, &coming.becomes);
         desk.document.edit(|now| *now = farm);
         tell(desk, coming, &taken);
@@ -203,20 +213,20 @@ fn end(desk: &mut Desk, ui: &mut Ui, coming: &Coming) -> bool {
         desk.fields.reveal = true;
         return true;
     }
-    boxes::act(ui, "Leave it").accessible_name("Leave the file").clicked()
+    boxes::act(ui, t!("fields-leave-it")).accessible_name(t!("fields-leave-the-file")).clicked()
 }
 
 fn tell(desk: &mut Desk, coming: &Coming, taken: &Taken) {
     let all = [
-        (taken.fields.len(), "new field", "new fields"),
+        (taken.fields.len(), t!("fields-new-field"), t!("fields-new-fields")),
         (taken.boundaries.len(), "boundary", "boundaries"),
-        (taken.surroundings.len(), "thing among the fields", "things among the fields"),
+        (taken.surroundings.len(), t!("fields-thing-among-the-fields"), t!("fields-things-among-the-fields")),
         (taken.gateways, "gateway", "gateways"),
     ];
     let words: Vec<String> =
         all.into_iter().filter(|(many, ..)| *many > 0).map(|(many, one, more)| count(many, one, more)).collect();
-    let words = if words.is_empty() { "Nothing".to_owned() } else { words.join(", ") };
-    let text = format!("{words} taken from {}", coming.source);
+    let words = if words.is_empty() { t!("fields-nothing").to_owned() } else { words.join(", ") };
+    let text = t!("fields-taken-from", words = words, source = coming.source);
     if taken.notes.is_empty() {
         desk.tell(text);
     } else {

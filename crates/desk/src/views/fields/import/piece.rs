@@ -4,6 +4,7 @@ use egui::{Label, Ui, Vec2};
 use tankard_core::farm::{Farm, Id, SurroundingKind};
 use tankard_core::finding::Level;
 use tankard_core::quantity::Quantity;
+use tankard_core::t;
 use tankard_file::ground::{Becomes, Piece};
 
 use super::compared::Compared;
@@ -35,9 +36,9 @@ pub(super) fn head(ui: &mut Ui, widths: &Widths) {
     ui.horizontal(|ui| {
         cell(ui, SIZE.x, false, |_| {});
         for (width, words, right) in [
-            (widths.name, "in the file", false),
+            (widths.name, t!("fields-in-the-file"), false),
             (widths.area, "area", true),
-            (widths.becomes, "what becomes of it", false),
+            (widths.becomes, t!("fields-what-becomes-of-it"), false),
         ] {
             cell(ui, width, right, |ui| drop(ui.label(look::soft(ui, words))));
         }
@@ -61,7 +62,7 @@ pub(super) fn show(
             if mended.is_empty() {
                 ui.add(Label::new(look::soft(ui, &piece.place)).truncate());
             } else {
-                let words = format!("{}; mended: {mended}", piece.place);
+                let words = t!("fields-mended", place = piece.place, mended = mended);
                 let response = ui.add(Label::new(look::soft(ui, &words)).truncate());
                 response.on_hover_text(&words);
             }
@@ -117,11 +118,11 @@ impl Way {
 
     fn words(self) -> String {
         match self {
-            Self::NewField => "a new field".to_owned(),
-            Self::Boundary => "the boundary of".to_owned(),
-            Self::Surrounding(kind) => format!("among the fields: {}", kind.name()),
-            Self::Gateway => "a gateway of".to_owned(),
-            Self::Nothing => "left out".to_owned(),
+            Self::NewField => t!("fields-a-new-field").to_owned(),
+            Self::Boundary => t!("fields-the-boundary-of").to_owned(),
+            Self::Surrounding(kind) => t!("fields-among-the-fields", kind = kind.name()),
+            Self::Gateway => t!("fields-a-gateway-of").to_owned(),
+            Self::Nothing => t!("fields-left-out").to_owned(),
         }
     }
 
@@ -153,11 +154,11 @@ fn choice(ui: &mut Ui, width: f32, farm: &Farm, piece: &Piece, becomes: &mut Bec
         let of_field = matches!(way, Way::Boundary | Way::Gateway);
         let first = if of_field { ((width - gap) * 0.42).clamp(130.0, 170.0) } else { (width * 0.75).min(260.0) };
         let all = Way::all(piece, !farm.fields.is_empty());
-        boxes::choice(ui, &format!("What becomes of {named}"), &mut way, &all, |way| way.words(), first);
+        boxes::choice(ui, &t!("fields-what-becomes-of", named = named), &mut way, &all, |way| way.words(), first);
         if of_field {
             let all: Vec<Option<Id>> = farm.fields.keys().cloned().map(Some).collect();
             let say = |id: &Option<Id>| name_of(farm, id.as_ref());
-            boxes::choice(ui, &format!("Field of {named}"), &mut field, &all, say, width - gap - first - 4.0);
+            boxes::choice(ui, &t!("fields-field-of", named = named), &mut field, &all, say, width - gap - first - 4.0);
         }
     });
     let field = field.or_else(|| farm.fields.keys().next().cloned()).unwrap_or_default();
@@ -172,5 +173,5 @@ fn choice(ui: &mut Ui, width: f32, farm: &Farm, piece: &Piece, becomes: &mut Bec
 
 fn name_of(farm: &Farm, id: Option<&Id>) -> String {
     let name = id.and_then(|id| farm.fields.get(id)).map(|field| field.name.trim());
-    name.filter(|name| !name.is_empty()).unwrap_or("a field without a name").to_owned()
+    name.filter(|name| !name.is_empty()).unwrap_or(t!("fields-a-field-without-a-name")).to_owned()
 }

@@ -4,6 +4,7 @@ use egui::{
     Align2, EventFilter, Key, Modifiers, Painter, PointerButton, Pos2, Rect, Response, Sense, Stroke, Ui, Vec2,
 };
 use tankard_core::farm::Id;
+use tankard_core::t;
 
 use super::camera::{Camera, Screen};
 use super::labels::Taken;
@@ -308,11 +309,8 @@ fn draw(map: &mut State, desk: &Desk, ui: &Ui, response: &Response, near: Option
     if map.land.bounds.is_none() && map.sketch.is_none() {
         let at = response.rect.center();
         let words = [
-            (look::title_font(), "No field has a boundary yet"),
-            (
-                look::body(false),
-                "Choose a field at the left and draw its boundary with Draw…, or bring boundaries in from a file.",
-            ),
+            (look::title_font(), t!("fields-no-field-has-a-boundary-yet")),
+            (look::body(false), t!("fields-choose-a-field-at-the-left")),
         ];
         for (row, (font, text)) in words.into_iter().enumerate() {
             let width = response.rect.width() - 40.0;
@@ -423,7 +421,7 @@ fn summary(map: &State, desk: &Desk) -> String {
     let farm = desk.document.farm();
     let count = map.land.fields.len();
     if count == 0 {
-        return "Map; no field has a boundary yet".to_owned();
+        return t!("fields-map-no-field-has-a-boundary").to_owned();
     }
     let classes: Vec<String> = map
         .coloured
@@ -433,11 +431,12 @@ fn summary(map: &State, desk: &Desk) -> String {
         .take(12)
         .map(|class| format!("{} {} ({})", class.name, class.count, class.pattern.name()))
         .collect();
-    let fields = if count == 1 { "1 field has" } else { &format!("{count} fields have") };
-    let mut words = format!("Map; {fields} a boundary; coloured by {}: {}", map.title(), classes.join(", "));
+    let fields = if count == 1 { t!("fields-1-field-has") } else { &t!("fields-fields-have", count = count) };
+    let mut words =
+        t!("fields-map-a-boundary-coloured-by", fields = fields, title = map.title(), classes = classes.join(", "));
     if let Some(field) = desk.fields.chosen.as_ref().and_then(|id| farm.fields.get(id)) {
         let said = desk.fields.chosen.as_ref().map_or("", |id| map.coloured.words(id));
-        words = format!("{words}; chosen: {}, {}, {said}", field.name, field.area.show(farm.units));
+        words = t!("fields-chosen", words = words, name = field.name, area = field.area.show(farm.units), said = said);
     }
     if let Some(said) = map.strip_words(farm, desk.fields.chosen.as_ref()) {
         words = format!("{words}; {said}");

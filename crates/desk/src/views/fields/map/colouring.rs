@@ -1,6 +1,7 @@
 //! What the fields on the map are coloured by: each field in a class with its words, each class with a colour and a pattern.
 
 use std::collections::HashMap;
+use tankard_core::t;
 
 use jiff::civil::{Date, DateTime};
 use tankard_core::farm::{Farm, Field, Id};
@@ -29,13 +30,13 @@ pub enum Colouring {
 impl Colouring {
     pub(super) const ALL: [Self; 5] = [Self::Crop, Self::Stage, Self::LastSpray, Self::ReEntry, Self::Planned];
 
-    pub(super) const fn name(self) -> &'static str {
+    pub(super) fn name(self) -> &'static str {
         match self {
             Self::Crop => "crop",
-            Self::Stage => "growth stage",
-            Self::LastSpray => "last spray",
+            Self::Stage => t!("fields-growth-stage"),
+            Self::LastSpray => t!("fields-last-spray"),
             Self::ReEntry => "re-entry",
-            Self::Planned => "planned on a day",
+            Self::Planned => t!("fields-planned-on-a-day"),
         }
     }
 }
@@ -82,8 +83,8 @@ impl Coloured {
         self.asked = asked;
         self.fields.clear();
         self.classes = match by {
-            Colouring::Crop => self.by_text(farm, |field| field.crop.trim(), "no crop typed"),
-            Colouring::Stage => self.by_text(farm, |field| field.stage.trim(), "no stage typed"),
+            Colouring::Crop => self.by_text(farm, |field| field.crop.trim(), t!("fields-no-crop-typed")),
+            Colouring::Stage => self.by_text(farm, |field| field.stage.trim(), t!("fields-no-stage-typed")),
             Colouring::LastSpray => self.by_last_spray((farm, log), now.date()),
             Colouring::ReEntry => self.by_re_entry((farm, log), now),
             Colouring::Planned => self.by_plan((farm, log), day),
@@ -123,7 +124,7 @@ impl Coloured {
             .collect();
         let others = classes.len();
         if counts.len() > MOST {
-            classes.push(class(&format!("{} others", counts.len() - MOST), None, Pattern::Grid));
+            classes.push(class(&t!("fields-others", counts = counts.len() - MOST), None, Pattern::Grid));
         }
         let empty = classes.len();
         classes.push(class(none, None, Pattern::Plain));
@@ -141,8 +142,8 @@ impl Coloured {
         for id in farm.fields.keys() {
             let days = log.last_on(id).map(|last| last.until(today).map_or(i32::MAX, |span| span.get_days()));
             let said = match days {
-                None => (4, "no spray recorded".to_owned()),
-                Some(..=0) => (0, "sprayed today".to_owned()),
+                None => (4, t!("fields-no-spray-recorded").to_owned()),
+                Some(..=0) => (0, t!("fields-sprayed-today").to_owned()),
                 Some(days) => {
                     let class = match days {
                         ..=7 => 0,
@@ -150,17 +151,17 @@ impl Coloured {
                         22..=60 => 2,
                         _ => 3,
                     };
-                    (class, format!("{} ago", day_words(days)))
+                    (class, t!("fields-ago", days = day_words(days)))
                 }
             };
             self.fields.insert(id.clone(), said);
         }
         vec![
-            class("within a week", Some(0), Pattern::Cross),
-            class("8 to 21 days ago", Some(3), Pattern::Slant),
-            class("22 to 60 days ago", Some(2), Pattern::Level),
-            class("longer ago", Some(1), Pattern::Upright),
-            class("no spray recorded", None, Pattern::Plain),
+            class(t!("fields-within-a-week"), Some(0), Pattern::Cross),
+            class(t!("fields-8-to-21-days-ago"), Some(3), Pattern::Slant),
+            class(t!("fields-22-to-60-days-ago"), Some(2), Pattern::Level),
+            class(t!("fields-longer-ago"), Some(1), Pattern::Upright),
+            class(t!("fields-no-spray-recorded"), None, Pattern::Plain),
         ]
     }
 
@@ -168,21 +169,21 @@ impl Coloured {
         for id in farm.fields.keys() {
             let said = match keep_out(farm, log, id, now) {
                 KeepOut::Until { until, product, .. } => {
-                    (0, format!("keep out until {} ({product})", moment(until, now)))
+                    (0, t!("fields-keep-out-until", moment = moment(until, now), product = product))
                 }
                 KeepOut::NotKnown { product, date } => {
-                    (1, format!("no re-entry time typed: {product}, {}", short_date(date)))
+                    (1, t!("fields-no-re-entry-time-typed", product = product, date = short_date(date)))
                 }
-                KeepOut::Over => (2, "re-entry time is over".to_owned()),
-                KeepOut::NothingLately => (3, "no spray in 30 days".to_owned()),
+                KeepOut::Over => (2, t!("fields-re-entry-time-is-over").to_owned()),
+                KeepOut::NothingLately => (3, t!("fields-no-spray-in-30-days").to_owned()),
             };
             self.fields.insert(id.clone(), said);
         }
         vec![
-            class("keep out", Some(1), Pattern::Cross),
-            class("not known; see the label", Some(0), Pattern::Slant),
-            class("time is over, as typed", Some(2), Pattern::Plain),
-            class("no spray in 30 days", None, Pattern::Plain),
+            class(t!("fields-keep-out"), Some(1), Pattern::Cross),
+            class(t!("fields-not-known-see-the-label"), Some(0), Pattern::Slant),
+            class(t!("fields-time-is-over-as-typed"), Some(2), Pattern::Plain),
+            class(t!("fields-no-spray-in-30-days"), None, Pattern::Plain),
         ]
     }
 
@@ -198,15 +199,15 @@ impl Coloured {
         for id in farm.fields.keys() {
             let said = match planned.get(id) {
                 Some((names, false)) => (0, names.join(", ")),
-                Some((names, true)) => (1, format!("recorded: {}", names.join(", "))),
-                None => (2, "not planned".to_owned()),
+                Some((names, true)) => (1, t!("fields-recorded", names = names.join(", "))),
+                None => (2, t!("fields-not-planned").to_owned()),
             };
             self.fields.insert(id.clone(), said);
         }
         vec![
-            class(&format!("planned on {}", short_date(day)), Some(0), Pattern::Slant),
-            class("planned and recorded", Some(2), Pattern::Level),
-            class("not planned", None, Pattern::Plain),
+            class(&t!("fields-planned-on", day = short_date(day)), Some(0), Pattern::Slant),
+            class(t!("fields-planned-and-recorded"), Some(2), Pattern::Level),
+            class(t!("fields-not-planned"), None, Pattern::Plain),
         ]
     }
 }
@@ -216,7 +217,7 @@ fn class(name: &str, colour: Option<usize>, pattern: Pattern) -> Class {
 }
 
 fn day_words(days: i32) -> String {
-    if days == 1 { "1 day".to_owned() } else { format!("{days} days") }
+    if days == 1 { t!("fields-1-day").to_owned() } else { t!("fields-days", days = days) }
 }
 
 /// "21:00", or with its day where that is not today.

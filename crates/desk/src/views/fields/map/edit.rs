@@ -1,6 +1,7 @@
 //! Points of what is there: found under the pointer, dragged, put in, taken out.
 
 use std::rc::Rc;
+use tankard_core::t;
 
 use egui::Pos2;
 use geo::Coord;
@@ -42,7 +43,7 @@ impl State {
         let shape = match made {
             Ok(shape) => shape,
             Err(why) => {
-                self.problem = Some(format!("Left as it was: {why}"));
+                self.problem = Some(t!("fields-left-as-it-was", why = why));
                 return false;
             }
         };

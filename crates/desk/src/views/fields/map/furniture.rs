@@ -2,6 +2,7 @@
 
 use egui::{Align2, Color32, Painter, Pos2, Rect, Shape, Stroke, Vec2};
 use tankard_core::quantity::{Bearing, Length, Units};
+use tankard_core::t;
 
 use super::camera::Screen;
 use super::colouring::Class;
@@ -125,11 +126,11 @@ pub(super) fn legend(
         })
         .collect();
     if left_out > 0 {
-        rows.push((None, format!("and {left_out} more fields")));
+        rows.push((None, t!("fields-and-more-fields", left_out = left_out)));
     }
     let head = painter.layout_no_wrap(title.to_owned(), look::gauge_number(), colours.ink);
     let rows: Vec<_> = rows.into_iter().map(|(swatch, words)| (swatch, text(words, colours.ink))).collect();
-    let strip = unsprayed.then(|| text("stays unsprayed".to_owned(), colours.ink));
+    let strip = unsprayed.then(|| text(t!("fields-stays-unsprayed").to_owned(), colours.ink));
     let width = rows.iter().map(|(_, words)| words.size().x + 28.0).fold(head.size().x, f32::max);
     let width = strip.as_ref().map_or(width, |words| width.max(words.size().x + 28.0));
     let count = rows.len() + usize::from(strip.is_some());

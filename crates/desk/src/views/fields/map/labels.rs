@@ -1,6 +1,7 @@
 //! Names on the map: none over another, none larger than what it names.
 
 use std::sync::Arc;
+use tankard_core::t;
 
 use egui::{Color32, FontId, Galley, Painter, Pos2, Rect, Vec2};
 use tankard_core::farm::{Farm, Id};
@@ -117,7 +118,7 @@ pub(super) fn fields(
         if is_small && !is_chosen && !is_few {
             continue;
         }
-        let name = if field.name.trim().is_empty() { "no name" } else { field.name.trim() };
+        let name = if field.name.trim().is_empty() { t!("fields-no-name") } else { field.name.trim() };
         let area = field.area.show(farm.units);
         let words = short(coloured.words(id));
         let whole = [

@@ -1,5 +1,6 @@
 //! The map of the fields: what is seen, what is chosen on it, what is drawn.
 
+use tankard_core::t;
 mod camera;
 mod canvas;
 mod colouring;
@@ -176,7 +177,7 @@ impl Default for State {
 /// The choice between the page of the field and the map; gives whether the map is shown.
 pub(super) fn tabs(desk: &mut Desk, ui: &mut Ui) -> bool {
     ui.horizontal(|ui| {
-        for (name, open) in [("Page of the field", false), ("Map", true)] {
+        for (name, open) in [(t!("fields-page-of-the-field"), false), (t!("fields-map"), true)] {
             if look::page(ui, name, desk.fields.map.open == open).clicked() {
                 desk.fields.map.open = open;
             }
@@ -203,7 +204,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
 /// What the last column of the list holds: what the map is coloured by, where that stands nowhere else in the list.
 pub(super) fn column(map: &State) -> &'static str {
     let is_elsewhere = matches!(map.colouring, Colouring::Crop | Colouring::Stage);
-    if map.open && !is_elsewhere { map.colouring.name() } else { "last and next pass" }
+    if map.open && !is_elsewhere { map.colouring.name() } else { t!("fields-last-and-next-pass") }
 }
 
 /// What is said of a field under the colouring of the map, for its row in the list.
@@ -237,7 +238,7 @@ pub(crate) fn take_picture(desk: &mut Desk, file: &Path) {
         }
     });
     desk.document.take_point();
-    desk.tell("The picture lies over what is seen; type or click its two corners");
+    desk.tell(t!("fields-the-picture-lies-over-what-is"));
 }
 
 impl State {
@@ -308,7 +309,7 @@ impl State {
     fn title(&self) -> String {
         let reads = matches!(self.colouring, Colouring::LastSpray | Colouring::ReEntry);
         match self.read_on.filter(|_| reads) {
-            Some(day) => format!("{}, as on {}", self.colouring.name(), short_date(day)),
+            Some(day) => t!("fields-as-on", colouring = self.colouring.name(), day = short_date(day)),
             None => self.colouring.name().to_owned(),
         }
     }

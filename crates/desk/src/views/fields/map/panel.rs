@@ -5,6 +5,7 @@ use geo::Coord;
 use tankard_core::farm::{Farm, Id, SurroundingKind};
 use tankard_core::loads::card::short_date;
 use tankard_core::quantity::Quantity;
+use tankard_core::t;
 
 use super::points::{self, Place};
 use super::sketch::{Drawn, Sketch, read_place, rounded_place, show_place};
@@ -48,7 +49,7 @@ pub(super) fn show(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
 /// What something on the map is called.
 pub(super) fn name_of(farm: &Farm, other: &Other) -> String {
     match other {
-        Other::None => "among the fields…".to_owned(),
+        Other::None => t!("fields-among-the-fields-083").to_owned(),
         Other::Surrounding(id) => farm.surroundings.get(id).map_or_else(String::new, |one| {
             let name = one.name.trim();
             if name.is_empty() { one.kind.name().to_owned() } else { format!("{name}, {}", one.kind.name()) }
@@ -56,7 +57,7 @@ pub(super) fn name_of(farm: &Farm, other: &Other) -> String {
         Other::Gateway(id, at) => {
             let name = farm.fields.get(id).and_then(|field| field.gateways.get(*at)).map(|gateway| gateway.name.trim());
             name.filter(|name| !name.is_empty())
-                .map_or_else(|| format!("gateway {}", at + 1), |name| format!("gateway {name}"))
+                .map_or_else(|| t!("fields-gateway", at = at + 1), |name| t!("fields-gateway-name", name = name))
         }
     }
 }
@@ -73,19 +74,24 @@ fn sketch(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
     let Some(sketch) = &map.sketch else { return };
     let farm = desk.document.farm();
     let what = sketch.what;
-    let field = sketch.field.as_ref().and_then(|id| farm.fields.get(id)).map(|field| format!(" of {}", field.name));
-    heading(ui, &format!("Drawing the {}{}", what.name(), field.unwrap_or_default()), &sketch.measured(farm.units));
+    let field =
+        sketch.field.as_ref().and_then(|id| farm.fields.get(id)).map(|field| t!("fields-of", name = field.name));
+    heading(
+        ui,
+        &t!("fields-drawing-the", what = what.name(), field = field.unwrap_or_default()),
+        &sketch.measured(farm.units),
+    );
     let hint = if what.is_point() {
-        "Click where it lies, or type it. Escape drops it."
+        t!("fields-click-where-it-lies-or-type")
     } else {
-        "Click point after point, or type them. Backspace takes the last one back, Enter or a double click finishes, Escape drops it."
+        t!("fields-click-point-after-point-or-type")
     };
     boxes::say(ui, hint);
     let is_enough = sketch.is_enough();
     ui.horizontal_wrapped(|ui| {
-        ui.label(look::soft(ui, "latitude, longitude"));
+        ui.label(look::soft(ui, t!("fields-latitude-longitude")));
         let edit = TextEdit::singleline(&mut map.typed).desired_width(PLACE).hint_text("41.2, -96.4");
-        let response = ui.add(edit).accessible_name("Latitude and longitude of the point");
+        let response = ui.add(edit).accessible_name(t!("fields-latitude-and-longitude-of-the-point"));
         // The click that began it would take the keyboard away again.
         if map.to_type && !ui.input(|input| input.pointer.any_click()) {
             map.to_type = false;
@@ -95,7 +101,7 @@ fn sketch(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
         }
         let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
         let escaped = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Escape));
-        let add = ui.button("Add the point").clicked();
+        let add = ui.button(t!("fields-add-the-point")).clicked();
         if entered && map.typed.trim().is_empty() {
             map.finish(desk);
         } else if entered || add {
@@ -113,16 +119,16 @@ fn sketch(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
             map.drop_sketch();
         }
         if !what.is_point() {
-            if ui.button("Take the last back").clicked() {
+            if ui.button(t!("fields-take-the-last-back")).clicked() {
                 map.back();
             }
             ui.add_enabled_ui(is_enough, |ui| {
-                if ui.button("Finish").clicked() {
+                if ui.button(t!("fields-finish")).clicked() {
                     map.finish(desk);
                 }
             });
         }
-        if ui.button("Drop it").clicked() {
+        if ui.button(t!("fields-drop-it")).clicked() {
             map.drop_sketch();
         }
     });
@@ -150,40 +156,40 @@ fn editing(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
         .flat_map(|(path, points)| (0..points.len()).map(move |at| Place { path, at }))
         .collect();
     let number = map.point.and_then(|place| all.iter().position(|known| *known == place));
-    let shown =
-        number.map_or_else(|| format!("{} points", all.len()), |at| format!("point {} of {}", at + 1, all.len()));
-    heading(ui, &format!("Moving points of {name}"), &shown);
-    boxes::say(ui, "Drag a point; click an edge to put one in; Delete takes the chosen one out. Escape ends it.");
+    let shown = number
+        .map_or_else(|| t!("fields-points", all = all.len()), |at| t!("fields-point-of", at = at + 1, all = all.len()));
+    heading(ui, &t!("fields-moving-points-of", name = name), &shown);
+    boxes::say(ui, t!("fields-drag-a-point-click-an-edge"));
     ui.horizontal_wrapped(|ui| {
         let step = |by: isize| {
             let at = number.map_or(0, |at| at.saturating_add_signed(by).min(all.len().saturating_sub(1)));
             all.get(at).copied()
         };
-        if ui.button("Point before").clicked() {
+        if ui.button(t!("fields-point-before")).clicked() {
             map.point = step(-1);
         }
-        if ui.button("Next point").clicked() {
+        if ui.button(t!("fields-next-point")).clicked() {
             map.point = step(1);
         }
         if let (Some(place), Some(at)) =
             (map.point, map.point.and_then(|place| paths.get(place.path)?.get(place.at)).copied())
         {
-            if let Some(to) = place_box(map, ui, "Latitude and longitude of the chosen point", at) {
+            if let Some(to) = place_box(map, ui, t!("fields-latitude-and-longitude-of-the-chosen"), at) {
                 map.move_point(desk, place, to);
             }
             let next = paths.get(place.path).and_then(|path| path.get(place.at + 1).or(path.first())).copied();
             let takes_more = paths.get(place.path).is_some_and(|path| path.len() > 1);
             if let (Some(next), true) = (next, takes_more) {
-                if ui.button("Put one in after it").clicked() {
+                if ui.button(t!("fields-put-one-in-after-it")).clicked() {
                     let middle = Coord { x: f64::midpoint(at.x, next.x), y: f64::midpoint(at.y, next.y) };
                     map.put_in(desk, Place { at: place.at + 1, ..place }, rounded_place(middle));
                 }
-                if ui.button("Take it out").clicked() {
+                if ui.button(t!("fields-take-it-out")).clicked() {
                     map.take_out(desk);
                 }
             }
         }
-        if ui.button("Done").clicked() {
+        if ui.button(t!("fields-done")).clicked() {
             map.drop_sketch();
         }
     });
@@ -217,8 +223,14 @@ fn wind(map: &State, desk: &mut Desk, ui: &mut Ui) {
     let Some(before) = desk.document.farm().passes.get(id).map(|pass| pass.wind_from.clone()) else { return };
     let mut from = before.clone();
     ui.horizontal_wrapped(|ui| {
-        ui.label(look::soft(ui, "planned for wind from"));
-        boxes::quantity_hinted(ui, "Wind that the pass is planned for", &mut from, look::BOX, "as forecast");
+        ui.label(look::soft(ui, t!("fields-planned-for-wind-from")));
+        boxes::quantity_hinted(
+            ui,
+            t!("fields-wind-that-the-pass-is-planned"),
+            &mut from,
+            look::BOX,
+            t!("fields-as-forecast"),
+        );
         if let Some(words) = &map.ground.shift {
             ui.label(words);
         }
@@ -237,10 +249,10 @@ fn field(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
     let farm = desk.document.farm();
     let chosen = desk.fields.chosen.as_ref().and_then(|id| farm.fields.get_key_value(id));
     let Some((id, field)) = chosen else {
-        boxes::say(ui, "No field is chosen.");
+        boxes::say(ui, t!("fields-no-field-is-chosen"));
         return;
     };
-    let name = if field.name.trim().is_empty() { "A field without a name" } else { field.name.trim() };
+    let name = if field.name.trim().is_empty() { t!("fields-a-field-without-a-name-736") } else { field.name.trim() };
     let crop = [field.crop.trim(), field.stage.trim()].into_iter().filter(|text| !text.is_empty());
     let crop = crop.collect::<Vec<_>>().join(" ");
     heading(ui, name, &crop);
@@ -248,12 +260,12 @@ fn field(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
     let words = match &field.boundary {
         Some(boundary) => {
             let from = match field.area_from {
-                tankard_core::farm::AreaFrom::Stated => "plans go by the stated area",
-                tankard_core::farm::AreaFrom::Boundary => "plans go by the boundary",
+                tankard_core::farm::AreaFrom::Stated => t!("fields-plans-go-by-the-stated-area"),
+                tankard_core::farm::AreaFrom::Boundary => t!("fields-plans-go-by-the-boundary"),
             };
-            format!("stated {stated}, from the boundary {}; {from}", boundary.area().show(farm.units))
+            t!("fields-stated-from-the-boundary", stated = stated, area = boundary.area().show(farm.units), from = from)
         }
-        None => format!("stated {stated}; it has no boundary yet, so it is not on the map"),
+        None => t!("fields-stated-it-has-no-boundary-yet", stated = stated),
     };
     ui.label(words);
     let said = map.coloured.words(id);
@@ -267,10 +279,10 @@ fn field(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
     let gateways = field.gateways.len();
     wind(map, desk, ui);
     ui.horizontal_wrapped(|ui| {
-        if !has_boundary && boxes::act(ui, "Draw its boundary").clicked() {
+        if !has_boundary && boxes::act(ui, t!("fields-draw-its-boundary")).clicked() {
             map.begin(Sketch::new(Drawn::Boundary, Some(id.clone())));
         }
-        if boxes::act(ui, "Open its page").clicked() {
+        if boxes::act(ui, t!("fields-open-its-page")).clicked() {
             map.open = false;
         }
         for at in 0..gateways {
@@ -279,11 +291,11 @@ fn field(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
                 map.choose_other(gateway);
             }
         }
-        if has_boundary && !map.removing && boxes::act(ui, "Remove its boundary").clicked() {
+        if has_boundary && !map.removing && boxes::act(ui, t!("fields-remove-its-boundary")).clicked() {
             map.removing = true;
         }
     });
-    if map.removing && ask(map, ui, "Remove the boundary? The field stays, with its stated area.") {
+    if map.removing && ask(map, ui, t!("fields-remove-the-boundary-the-field-stays")) {
         map.edit(desk, |farm| {
             if let Some(field) = farm.fields.get_mut(&id) {
                 field.boundary = None;
@@ -297,8 +309,8 @@ fn ask(map: &mut State, ui: &mut Ui, question: &str) -> bool {
     let mut yes = false;
     ui.horizontal_wrapped(|ui| {
         ui.label(question);
-        yes = ui.button("Remove it").clicked();
-        if yes || ui.button("Keep it").clicked() {
+        yes = ui.button(t!("fields-remove-it")).clicked();
+        if yes || ui.button(t!("fields-keep-it")).clicked() {
             map.removing = false;
         }
     });
@@ -310,19 +322,31 @@ fn surrounding(map: &mut State, desk: &mut Desk, ui: &mut Ui, id: &str) {
     let mut surrounding = before.clone();
     ui.horizontal_wrapped(|ui| {
         let say = |kind: &SurroundingKind| kind.name().to_owned();
-        boxes::choice(ui, "What it is", &mut surrounding.kind, &SurroundingKind::ALL, say, 150.0);
-        boxes::text_or_empty(ui, "Name of the surrounding", &mut surrounding.name, 180.0, "name, such as Mill creek");
-        boxes::text_or_empty(ui, "Note on the surrounding", &mut surrounding.note, 240.0, "note, such as whom to call");
+        boxes::choice(ui, t!("fields-what-it-is"), &mut surrounding.kind, &SurroundingKind::ALL, say, 150.0);
+        boxes::text_or_empty(
+            ui,
+            t!("fields-name-of-the-surrounding"),
+            &mut surrounding.name,
+            180.0,
+            t!("fields-name-such-as-mill-creek"),
+        );
+        boxes::text_or_empty(
+            ui,
+            t!("fields-note-on-the-surrounding"),
+            &mut surrounding.note,
+            240.0,
+            t!("fields-note-such-as-whom-to-call"),
+        );
     });
     ui.horizontal_wrapped(|ui| {
-        if boxes::act(ui, "Move its points").clicked() {
+        if boxes::act(ui, t!("fields-move-its-points")).clicked() {
             map.drop_sketch();
             map.editing = true;
         }
-        if !map.removing && boxes::act(ui, "Remove it from the map").clicked() {
+        if !map.removing && boxes::act(ui, t!("fields-remove-it-from-the-map")).clicked() {
             map.removing = true;
         }
-        if boxes::act(ui, "Back to the field").clicked() {
+        if boxes::act(ui, t!("fields-back-to-the-field")).clicked() {
             map.choose_other(Other::None);
         }
     });
@@ -331,7 +355,7 @@ fn surrounding(map: &mut State, desk: &mut Desk, ui: &mut Ui, id: &str) {
             farm.surroundings.insert(id.to_owned(), surrounding);
         });
     }
-    if map.removing && ask(map, ui, "Remove it? Strips along it go too.") {
+    if map.removing && ask(map, ui, t!("fields-remove-it-strips-along-it-go")) {
         map.edit(desk, |farm| {
             farm.surroundings.shift_remove(id);
         });
@@ -344,19 +368,25 @@ fn gateway(map: &mut State, desk: &mut Desk, ui: &mut Ui, id: &str, at: usize) {
     let mut gateway = before.clone();
     let mut to = None;
     ui.horizontal_wrapped(|ui| {
-        ui.label(look::strong(format!(
-            "Gateway {} of {}",
-            at + 1,
-            farm.fields.get(id).map_or("", |field| &field.name)
+        ui.label(look::strong(t!(
+            "fields-gateway-of",
+            at = at + 1,
+            fields = farm.fields.get(id).map_or("", |field| &field.name)
         )));
-        boxes::text_or_empty(ui, "Name of the gateway", &mut gateway.name, 180.0, "name, such as road gate");
-        to = place_box(map, ui, "Latitude and longitude of the gateway", before.at.bounds().center());
+        boxes::text_or_empty(
+            ui,
+            t!("fields-name-of-the-gateway"),
+            &mut gateway.name,
+            180.0,
+            t!("fields-name-such-as-road-gate"),
+        );
+        to = place_box(map, ui, t!("fields-latitude-and-longitude-of-the-gateway"), before.at.bounds().center());
     });
     ui.horizontal_wrapped(|ui| {
-        if !map.removing && boxes::act(ui, "Remove the gateway").clicked() {
+        if !map.removing && boxes::act(ui, t!("fields-remove-the-gateway")).clicked() {
             map.removing = true;
         }
-        if boxes::act(ui, "Back to the field").clicked() {
+        if boxes::act(ui, t!("fields-back-to-the-field")).clicked() {
             map.choose_other(Other::None);
         }
     });
@@ -370,7 +400,7 @@ fn gateway(map: &mut State, desk: &mut Desk, ui: &mut Ui, id: &str, at: usize) {
     if let Some(to) = to {
         map.move_point(desk, Place { path: 0, at: 0 }, to);
     }
-    if map.removing && ask(map, ui, "Remove the gateway?") {
+    if map.removing && ask(map, ui, t!("fields-remove-the-gateway-a65")) {
         map.edit(desk, |farm| {
             if let Some(field) = farm.fields.get_mut(id).filter(|field| at < field.gateways.len()) {
                 field.gateways.remove(at);
@@ -383,10 +413,10 @@ fn gateway(map: &mut State, desk: &mut Desk, ui: &mut Ui, id: &str, at: usize) {
 fn picture(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
     let background = desk.document.farm().background.clone();
     ui.horizontal_wrapped(|ui| {
-        ui.label(look::strong("Picture under the map"));
-        let file = background.as_ref().map_or("none yet; a PNG or JPEG with north at its top", |one| one.file.as_str());
+        ui.label(look::strong(t!("fields-picture-under-the-map")));
+        let file = background.as_ref().map_or(t!("fields-none-yet-a-png-or-jpeg"), |one| one.file.as_str());
         ui.label(look::soft(ui, file));
-        if boxes::act(ui, "Choose a picture…").clicked() {
+        if boxes::act(ui, t!("fields-choose-a-picture")).clicked() {
             let start = desk.document.path().cloned().unwrap_or_default();
             desk.ask_file(Purpose::ReadPicture, start, ui.ctx());
         }
@@ -394,8 +424,8 @@ fn picture(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
             ui.label(look::soft(ui, "strength"));
             ui.spacing_mut().slider_width = 90.0;
             let slider = egui::Slider::new(&mut map.picture.strength, 0.0..=1.0).show_value(false);
-            ui.add(slider).accessible_name("Strength of the picture");
-            if boxes::act(ui, "Take it out").accessible_name("Take the picture out").clicked() {
+            ui.add(slider).accessible_name(t!("fields-strength-of-the-picture"));
+            if boxes::act(ui, t!("fields-take-it-out")).accessible_name(t!("fields-take-the-picture-out")).clicked() {
                 map.edit(desk, |farm| farm.background = None);
             }
         }
@@ -406,16 +436,19 @@ fn picture(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
     }
     ui.horizontal_wrapped(|ui| {
         let corners = [
-            ("north-west corner", Drawn::NorthWest, &background.north_west),
-            ("south-east corner", Drawn::SouthEast, &background.south_east),
+            (t!("fields-north-west-corner"), Drawn::NorthWest, &background.north_west),
+            (t!("fields-south-east-corner"), Drawn::SouthEast, &background.south_east),
         ];
         for (name, what, corner) in corners {
             ui.label(look::soft(ui, name));
             let at = corner.bounds().center();
-            if let Some(to) = place_box(map, ui, &format!("Latitude and longitude of the {name}"), at) {
+            if let Some(to) = place_box(map, ui, &t!("fields-latitude-and-longitude-of-the", name = name), at) {
                 set_corner(map, desk, what, to);
             }
-            if boxes::act(ui, "Click it").accessible_name(format!("Click the {name} on the map")).clicked() {
+            if boxes::act(ui, t!("fields-click-it"))
+                .accessible_name(t!("fields-click-the-on-the-map", name = name))
+                .clicked()
+            {
                 map.begin(Sketch::new(what, None));
             }
         }
@@ -439,11 +472,11 @@ impl State {
         let ground = self.ground.fields.of_field(id?)?;
         let strips = ground.strips.iter().filter(|strip| !strip.area.is_zero());
         let to: Vec<String> =
-            strips.map(|strip| format!("{} from {}", strip.width.show(farm.units), strip.what)).collect();
+            strips.map(|strip| t!("fields-from", width = strip.width.show(farm.units), what = strip.what)).collect();
         let pass = self.ground.of.as_ref().and_then(|(_, pass)| farm.passes.get(pass.as_ref()?))?;
         (!to.is_empty()).then(|| {
             let area = ground.strip_area.show(farm.units);
-            format!("{}: {area} stay unsprayed: {}", short_date(pass.date), to.join(", "))
+            t!("fields-stay-unsprayed", date = short_date(pass.date), area = area, to = to.join(", "))
         })
     }
 

@@ -1,6 +1,7 @@
 //! Patterns that tell fields apart without colour: parallel lines inside rings, as they lie on the screen.
 
 use egui::{Painter, Pos2, Rect, Stroke, Vec2};
+use tankard_core::t;
 
 /// Lines inside a field.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -26,15 +27,15 @@ impl Pattern {
     }
 
     /// In words.
-    pub(super) const fn name(self) -> &'static str {
+    pub(super) fn name(self) -> &'static str {
         match self {
             Self::Plain => "plain",
-            Self::Slant => "slanting lines",
-            Self::Level => "level lines",
-            Self::Back => "lines slanting back",
-            Self::Upright => "upright lines",
-            Self::Cross => "crossing lines",
-            Self::Grid => "a grid",
+            Self::Slant => t!("fields-slanting-lines"),
+            Self::Level => t!("fields-level-lines"),
+            Self::Back => t!("fields-lines-slanting-back"),
+            Self::Upright => t!("fields-upright-lines"),
+            Self::Cross => t!("fields-crossing-lines"),
+            Self::Grid => t!("fields-a-grid"),
         }
     }
 

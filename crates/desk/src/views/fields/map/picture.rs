@@ -2,6 +2,7 @@
 
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
+use tankard_core::t;
 
 use egui::{Color32, ColorImage, Context, Painter, Pos2, Rect, TextureHandle, TextureOptions};
 use geo::Coord;
@@ -74,7 +75,7 @@ impl Picture {
         if self.held.as_ref().is_none_or(|(known, _)| !is_known(known)) {
             let held = match names::picture(folder, &background.file) {
                 Ok(path) => Held::Reading(read_aside(&path, painter.ctx())),
-                Err(why) => Held::Problem(format!("The picture is not shown, {why}: {}", background.file)),
+                Err(why) => Held::Problem(t!("fields-the-picture-is-not-shown", why = why, file = background.file)),
             };
             self.held = Some(((background.file.clone(), folder.map(Path::to_owned)), held));
         }
@@ -82,12 +83,15 @@ impl Picture {
         if let Held::Reading(receiver) = held {
             match receiver.try_recv() {
                 Ok(Ok(read)) => {
-                    let texture = painter.ctx().load_texture("picture of the map", read.image, TextureOptions::LINEAR);
+                    let texture =
+                        painter.ctx().load_texture(t!("fields-picture-of-the-map"), read.image, TextureOptions::LINEAR);
                     *held = Held::Shown(texture);
                 }
                 Ok(Err(problem)) => *held = Held::Problem(problem),
                 Err(TryRecvError::Empty) => {}
-                Err(TryRecvError::Disconnected) => *held = Held::Problem("The picture could not be read".to_owned()),
+                Err(TryRecvError::Disconnected) => {
+                    *held = Held::Problem(t!("fields-the-picture-could-not-be-read").to_owned())
+                }
             }
         }
         if let Held::Shown(texture) = held {
@@ -117,9 +121,11 @@ fn read_aside(path: &Path, ctx: &Context) -> Receiver<Result<Read, String>> {
 fn read(path: &Path, longest: u32) -> Result<Read, String> {
     let shown = path.display();
     if !path.is_file() {
-        return Err(format!("The picture is not there; put it back or choose another: {shown}"));
+        return Err(t!("fields-the-picture-is-not-there-put", shown = shown));
     }
-    let unread = |error: &dyn std::fmt::Display| format!("The picture could not be read ({error}): {shown}");
+    let unread = |error: &dyn std::fmt::Display| {
+        t!("fields-the-picture-could-not-be-read-error-shown", error = error, shown = shown)
+    };
     let mut reader = image::ImageReader::open(path)
         .and_then(image::ImageReader::with_guessed_format)
         .map_err(|error| unread(&error))?;
@@ -127,8 +133,8 @@ fn read(path: &Path, longest: u32) -> Result<Read, String> {
     limits.max_alloc = Some(MOST);
     reader.limits(limits);
     let mut picture = reader.decode().map_err(|error| match error {
-        image::ImageError::Limits(_) => format!("The picture is too large; save it with fewer points: {shown}"),
-        image::ImageError::Unsupported(_) => format!("The picture is neither PNG nor JPEG: {shown}"),
+        image::ImageError::Limits(_) => t!("fields-the-picture-is-too-large-save", shown = shown),
+        image::ImageError::Unsupported(_) => t!("fields-the-picture-is-neither-png-nor", shown = shown),
         other => unread(&other),
     })?;
     if picture.width().max(picture.height()) > longest {

@@ -3,6 +3,7 @@
 
 use geo::{Coord, Geometry, LineString, MultiPoint, Point, Polygon};
 use tankard_core::farm::Shape;
+use tankard_core::t;
 
 use super::sound;
 
@@ -92,7 +93,7 @@ pub(super) fn taken_out(shape: &Shape, place: Place) -> Result<Shape, String> {
     let least = least(shape);
     if let Some(path) = paths.get_mut(place.path).filter(|path| place.at < path.len()) {
         if path.len() <= least {
-            return Err(format!("it has only {least} points here, and needs them"));
+            return Err(t!("fields-it-has-only-points-here-and", least = least));
         }
         path.remove(place.at);
     }

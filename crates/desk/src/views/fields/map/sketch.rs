@@ -4,6 +4,7 @@ use geo::orient::{Direction, Orient};
 use geo::{Coord, Geodesic, Geometry, Length as _, LineString, MultiPolygon, Point, Polygon};
 use tankard_core::farm::{Background, Farm, Gateway, Id, Shape, Surrounding, SurroundingKind};
 use tankard_core::quantity::{Length, Quantity, Units};
+use tankard_core::t;
 
 use super::sound;
 
@@ -32,17 +33,17 @@ pub(super) enum Drawn {
 
 impl Drawn {
     /// In words.
-    pub(super) const fn name(self) -> &'static str {
+    pub(super) fn name(self) -> &'static str {
         match self {
             Self::Boundary => "boundary",
-            Self::Part => "further part",
+            Self::Part => t!("fields-further-part"),
             Self::Hole => "hole",
             Self::Gateway => "gateway",
-            Self::Point => "point among the fields",
-            Self::Line => "line among the fields",
-            Self::Area => "area among the fields",
-            Self::NorthWest => "north-west corner of the picture",
-            Self::SouthEast => "south-east corner of the picture",
+            Self::Point => t!("fields-point-among-the-fields"),
+            Self::Line => t!("fields-line-among-the-fields"),
+            Self::Area => t!("fields-area-among-the-fields"),
+            Self::NorthWest => t!("fields-north-west-corner-of-the-picture"),
+            Self::SouthEast => t!("fields-south-east-corner-of-the-picture"),
         }
     }
 
@@ -110,10 +111,7 @@ impl Sketch {
         if self.what.is_ring()
             && let Some(edge) = sound::crossed(&self.points, at)
         {
-            return Err(format!(
-                "The point was not taken: its edge would cross the edge from point {edge} to point {}; a boundary cannot cross itself",
-                edge + 1
-            ));
+            return Err(t!("fields-the-point-was-not-taken-its", edge = edge, edge2 = edge + 1));
         }
         self.points.push(at);
         Ok(())
@@ -132,9 +130,9 @@ impl Sketch {
     /// How large it is so far: "3 points, 12.4 ac".
     pub(super) fn measured(&self, units: Units) -> String {
         let count = match self.points.len() {
-            0 => "no point yet".to_owned(),
-            1 => "1 point".to_owned(),
-            many => format!("{many} points"),
+            0 => t!("fields-no-point-yet").to_owned(),
+            1 => t!("fields-1-point").to_owned(),
+            many => t!("fields-many-points", many = many),
         };
         let size = if self.what.is_ring() && self.points.len() > 2 {
             Shape::new(Geometry::Polygon(self.polygon())).ok().map(|shape| shape.area().show(units))
@@ -154,26 +152,23 @@ impl Sketch {
     pub(super) fn finish(&self, farm: &Farm) -> Result<Change, String> {
         if !self.is_enough() {
             let least = self.what.least();
-            return Err(format!("It needs {least} points or more"));
+            return Err(t!("fields-it-needs-points-or-more", least = least));
         }
         let (first, last) = self.points.first().zip(self.points.last()).map(|(a, b)| (*a, *b)).unwrap_or_default();
         if self.what.is_ring()
             && first != last
             && let Some(edge) = sound::crossed(&self.points, first)
         {
-            return Err(format!(
-                "It cannot be closed here: the last edge would cross the edge from point {edge} to point {}",
-                edge + 1
-            ));
+            return Err(t!("fields-it-cannot-be-closed-here-the", edge = edge, edge2 = edge + 1));
         }
-        let refuse = |why: String| format!("It was not taken: {why}");
+        let refuse = |why: String| t!("fields-it-was-not-taken", why = why);
         let shape = |geometry: Geometry<f64>| {
             sound::check(&geometry).map_err(refuse)?;
             Shape::new(geometry).map_err(|error| refuse(error.to_string()))
         };
         let field = || {
             let id = self.field.as_ref().and_then(|id| farm.fields.get_key_value(id));
-            id.ok_or_else(|| "The field is gone".to_owned())
+            id.ok_or_else(|| t!("fields-the-field-is-gone").to_owned())
         };
         let surrounding = |geometry: Geometry<f64>| {
             let kind = SurroundingKind::default();
@@ -205,7 +200,7 @@ impl Sketch {
             Drawn::Area => surrounding(Geometry::Polygon(self.polygon())),
             Drawn::NorthWest | Drawn::SouthEast => {
                 let corner = shape(Geometry::Point(Point(last)))?;
-                let mut background = farm.background.clone().ok_or("The picture is gone")?;
+                let mut background = farm.background.clone().ok_or(t!("fields-the-picture-is-gone"))?;
                 set_corner(&mut background, self.what == Drawn::NorthWest, corner)?;
                 Ok(Change::Background(background))
             }
@@ -250,7 +245,7 @@ pub(super) fn set_corner(background: &mut Background, is_north_west: bool, to: S
         if is_north_west { (&to, &background.south_east) } else { (&background.north_west, &to) };
     let (upper, lower) = (north_west.bounds().min(), south_east.bounds().min());
     if upper.x >= lower.x || upper.y <= lower.y {
-        return Err("The north-west corner must lie north and west of the south-east corner".to_owned());
+        return Err(t!("fields-the-north-west-corner-must-lie").to_owned());
     }
     *(if is_north_west { &mut background.north_west } else { &mut background.south_east }) = to;
     Ok(())
@@ -274,7 +269,7 @@ fn with_hole(mut known: MultiPolygon<f64>, hole: Polygon<f64>) -> Result<MultiPo
     let begins = hole.exterior().0.first().copied().unwrap_or_default();
     let around = known.0.iter_mut().find(|polygon| polygon.contains(&begins));
     let Some(around) = around else {
-        return Err("It was not taken: a hole must lie inside the field".to_owned());
+        return Err(t!("fields-it-was-not-taken-a-hole").to_owned());
     };
     around.interiors_push(hole.into_inner().0);
     Ok(known.orient(Direction::Default))
@@ -285,7 +280,7 @@ fn with_hole(mut known: MultiPolygon<f64>, hole: Polygon<f64>) -> Result<MultiPo
 /// # Errors
 /// What is wrong, and how to write it.
 pub(super) fn read_place(text: &str) -> Result<Coord<f64>, String> {
-    let problem = || format!("\"{}\" is no place; write latitude, longitude: 41.2, -96.4", text.trim());
+    let problem = || t!("fields-is-no-place-write-latitude-longitude", text = text.trim());
     let mut values = Vec::new();
     let plain: String = text.replace(['°', ';'], " ").replace(", ", " ");
     let plain = if plain.contains(' ') { plain } else { plain.replace(',', " ") };
@@ -309,7 +304,7 @@ pub(super) fn read_place(text: &str) -> Result<Coord<f64>, String> {
     let (first, second) = (signed(first, first_side), signed(second, second_side));
     let (y, x) = if is_turned { (second, first) } else { (first, second) };
     if !(-90.0..=90.0).contains(&y) || !(-180.0..=180.0).contains(&x) {
-        return Err(format!("latitude {y}, longitude {x} is off the globe; the latitude stands first"));
+        return Err(t!("fields-latitude-longitude-is-off-the-globe", y = y, x = x));
     }
     Ok(Coord { x, y })
 }

@@ -3,6 +3,7 @@
 use geo::algorithm::line_intersection::line_intersection;
 use geo::algorithm::validation::{InvalidMultiPolygon, InvalidPolygon, RingRole};
 use geo::{Coord, Geometry, Line, MultiPolygon, Validation};
+use tankard_core::t;
 
 /// Looks at what is finished.
 ///
@@ -20,20 +21,20 @@ fn check_all(all: &MultiPolygon<f64>) -> Result<(), String> {
     all.check_validation().map_err(|error| {
         let words = match error {
             InvalidMultiPolygon::InvalidPolygon(_, inside) => match inside {
-                InvalidPolygon::TooFewPointsInRing(_) => "it needs three points that do not lie in one place",
-                InvalidPolygon::SelfIntersection(RingRole::Exterior) => "its edge would cross itself, like a bow tie",
+                InvalidPolygon::TooFewPointsInRing(_) => t!("fields-it-needs-three-points-that-do"),
+                InvalidPolygon::SelfIntersection(RingRole::Exterior) => t!("fields-its-edge-would-cross-itself-like"),
                 InvalidPolygon::SelfIntersection(RingRole::Interior(_)) => {
-                    "the edge of the hole would cross itself, like a bow tie"
+                    t!("fields-the-edge-of-the-hole-would")
                 }
-                InvalidPolygon::NonFiniteCoord(..) => "a point is no place on the globe",
-                InvalidPolygon::InteriorRingNotContainedInExteriorRing(_) => "a hole must lie inside its field",
+                InvalidPolygon::NonFiniteCoord(..) => t!("fields-a-point-is-no-place-on"),
+                InvalidPolygon::InteriorRingNotContainedInExteriorRing(_) => t!("fields-a-hole-must-lie-inside-its"),
                 InvalidPolygon::IntersectingRingsOnALine(..) | InvalidPolygon::IntersectingRingsOnAnArea(..) => {
-                    "a hole would cross another edge or run along it"
+                    t!("fields-a-hole-would-cross-another-edge")
                 }
             },
-            InvalidMultiPolygon::ElementsOverlaps(..) => "its parts would cover one another",
+            InvalidMultiPolygon::ElementsOverlaps(..) => t!("fields-its-parts-would-cover-one-another"),
             InvalidMultiPolygon::ElementsTouchOnALine(..) => {
-                "two of its parts would share an edge; move the points of the one that is there instead"
+                t!("fields-two-of-its-parts-would-share")
             }
         };
         words.to_owned()

@@ -4,6 +4,7 @@ use egui::{Ui, Vec2};
 use jiff::Span;
 use tankard_core::farm::Id;
 use tankard_core::loads::card::short_date;
+use tankard_core::t;
 
 use super::colouring::Colouring;
 use super::sketch::{Drawn, Sketch};
@@ -25,29 +26,29 @@ pub(super) fn show(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
             Other::Surrounding(_) | Other::Gateway(..) => true,
         };
         ui.add_enabled_ui(has_points, |ui| {
-            if ui.selectable_label(map.editing, "Move points").clicked() {
+            if ui.selectable_label(map.editing, t!("fields-move-points")).clicked() {
                 let editing = !map.editing;
                 map.drop_sketch();
                 map.editing = editing;
             }
         });
-        ui.checkbox(&mut map.snaps, "Snap").on_hover_text("New points go to points and edges near by");
-        if ui.selectable_label(map.picture_open, "Picture").clicked() {
+        ui.checkbox(&mut map.snaps, t!("fields-snap")).on_hover_text(t!("fields-new-points-go-to-points-and"));
+        if ui.selectable_label(map.picture_open, t!("fields-picture")).clicked() {
             map.picture_open = !map.picture_open;
         }
         ui.separator();
         let is_there = !map.land.bounds.is_none();
         ui.add_enabled_ui(is_there, |ui| {
-            if ui.button("Fit all").clicked() {
+            if ui.button(t!("fields-fit-all")).clicked() {
                 map.fit = Some(Fit::All);
             }
         });
         ui.add_enabled_ui(has_points, |ui| {
-            if ui.button("Fit chosen").clicked() {
+            if ui.button(t!("fields-fit-chosen")).clicked() {
                 map.ask_fit();
             }
         });
-        for (text, name, factor) in [("+", "Zoom in", 1.5), ("–", "Zoom out", 1.0 / 1.5)] {
+        for (text, name, factor) in [("+", t!("fields-zoom-in"), 1.5), ("–", t!("fields-zoom-out"), 1.0 / 1.5)] {
             let button = egui::Button::new(text).min_size(Vec2::new(26.0, 0.0));
             if ui.add(button).accessible_name(name).on_hover_text(name).clicked() {
                 map.zoom(factor);
@@ -55,13 +56,13 @@ pub(super) fn show(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
         }
     });
     ui.horizontal_wrapped(|ui| {
-        ui.label(look::soft(ui, "coloured by"));
+        ui.label(look::soft(ui, t!("fields-coloured-by")));
         let say = |by: &Colouring| by.name().to_owned();
-        boxes::choice(ui, "Coloured by", &mut map.colouring, &Colouring::ALL, say, 132.0);
+        boxes::choice(ui, t!("fields-coloured-by-ea9"), &mut map.colouring, &Colouring::ALL, say, 132.0);
         if map.colouring == Colouring::Planned {
             let before = map.day_of(desk);
             let mut day = before;
-            boxes::date(ui, "Day of the map", &mut day, 92.0);
+            boxes::date(ui, t!("fields-day-of-the-map"), &mut day, 92.0);
             if day != before {
                 map.day = Some(day);
             }
@@ -76,20 +77,20 @@ fn draw_menu(map: &mut State, desk: &Desk, ui: &mut Ui) {
     let farm = desk.document.farm();
     let field = desk.fields.chosen.as_ref().and_then(|id| farm.fields.get_key_value(id));
     let mut begun = None;
-    ui.menu_button(look::act(ui, "Draw…"), |ui| {
+    ui.menu_button(look::act(ui, t!("fields-draw")), |ui| {
         ui.set_min_width(220.0);
         if let Some((id, field)) = field {
-            let name = if field.name.trim().is_empty() { "the field" } else { field.name.trim() };
+            let name = if field.name.trim().is_empty() { t!("fields-the-field") } else { field.name.trim() };
             ui.label(look::soft(ui, name));
             let of_field: &[(&str, Drawn)] = if field.boundary.is_some() {
                 &[
-                    ("A new boundary in its place", Drawn::Boundary),
-                    ("A further part", Drawn::Part),
-                    ("A hole", Drawn::Hole),
-                    ("A gateway", Drawn::Gateway),
+                    (t!("fields-a-new-boundary-in-its-place"), Drawn::Boundary),
+                    (t!("fields-a-further-part"), Drawn::Part),
+                    (t!("fields-a-hole"), Drawn::Hole),
+                    (t!("fields-a-gateway"), Drawn::Gateway),
                 ]
             } else {
-                &[("Its boundary", Drawn::Boundary), ("A gateway", Drawn::Gateway)]
+                &[(t!("fields-its-boundary"), Drawn::Boundary), (t!("fields-a-gateway"), Drawn::Gateway)]
             };
             for (text, what) in of_field {
                 if ui.button(*text).clicked() {
@@ -99,8 +100,12 @@ fn draw_menu(map: &mut State, desk: &Desk, ui: &mut Ui) {
             }
             ui.separator();
         }
-        ui.label(look::soft(ui, "among the fields: water, homes, hives…"));
-        for (text, what) in [("A point", Drawn::Point), ("A line", Drawn::Line), ("An area", Drawn::Area)] {
+        ui.label(look::soft(ui, t!("fields-among-the-fields-water-homes-hives")));
+        for (text, what) in [
+            (t!("fields-a-point"), Drawn::Point),
+            (t!("fields-a-line"), Drawn::Line),
+            (t!("fields-an-area"), Drawn::Area),
+        ] {
             if ui.button(text).clicked() {
                 begun = Some(Sketch::new(what, None));
                 ui.close();
@@ -129,14 +134,14 @@ fn pass_choice(map: &mut State, desk: &Desk, ui: &mut Ui) {
     if all.is_empty() {
         return;
     }
-    ui.label(look::soft(ui, "for the pass"));
+    ui.label(look::soft(ui, t!("fields-for-the-pass")));
     let all: Vec<Option<Id>> = all.into_iter().cloned().map(Some).collect();
     let say = |id: &Option<Id>| {
         let pass = id.as_ref().and_then(|id| farm.passes.get(id));
         pass.map_or_else(|| "none".to_owned(), |pass| format!("{}, {}", short_date(pass.date), pass.name))
     };
     let mut chosen = shown.clone();
-    boxes::choice(ui, "Pass of the map", &mut chosen, &all, say, 180.0);
+    boxes::choice(ui, t!("fields-pass-of-the-map"), &mut chosen, &all, say, 180.0);
     if chosen != shown {
         map.pass = chosen;
     }
@@ -159,7 +164,7 @@ fn other_choice(map: &mut State, desk: &Desk, ui: &mut Ui) {
     }
     let mut chosen = map.other.clone();
     let say = |other: &Other| super::panel::name_of(farm, other);
-    boxes::choice(ui, "Among the fields", &mut chosen, &all, say, 158.0);
+    boxes::choice(ui, t!("fields-among-the-fields-45d"), &mut chosen, &all, say, 158.0);
     if chosen != map.other {
         map.choose_other(chosen);
         map.fit = Some(Fit::Chosen);

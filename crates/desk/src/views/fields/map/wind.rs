@@ -4,6 +4,7 @@ use jiff::civil::Time;
 use tankard_core::farm::{Farm, Forecast, Pass};
 use tankard_core::loads::card::short_date;
 use tankard_core::quantity::Bearing;
+use tankard_core::t;
 
 /// A wind.
 #[derive(Clone, Debug, PartialEq)]
@@ -22,8 +23,8 @@ pub(super) fn of(farm: &Farm, pass: &Pass) -> Option<Wind> {
         let bearing = planned.value();
         return Some(Wind {
             bearing,
-            words: format!("wind from {}", bearing.point()),
-            from: format!("as planned for {}", short_date(pass.date)),
+            words: t!("fields-wind-from", point = bearing.point()),
+            from: t!("fields-as-planned-for", date = short_date(pass.date)),
         });
     }
     let hour = of_forecast(&farm.forecast, pass)?;
@@ -31,8 +32,8 @@ pub(super) fn of(farm: &Farm, pass: &Pass) -> Option<Wind> {
     let speed = hour.wind.as_ref().map(|speed| format!(", {}", speed.show(farm.units))).unwrap_or_default();
     Some(Wind {
         bearing,
-        words: format!("wind from {}{speed}", bearing.point()),
-        from: format!("forecast, {} {}", short_date(hour.at.date()), hour.at.strftime("%H:%M")),
+        words: t!("fields-wind-from-point-speed", point = bearing.point(), speed = speed),
+        from: t!("fields-forecast", date = short_date(hour.at.date()), strftime = hour.at.strftime("%H:%M")),
     })
 }
 

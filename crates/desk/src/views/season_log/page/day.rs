@@ -5,6 +5,7 @@ use jiff::civil::Time;
 use tankard_core::farm::Record;
 use tankard_core::plausible::Slot;
 use tankard_core::season::used;
+use tankard_core::t;
 
 use super::Page;
 use super::rows::{LABEL, SHORT, box_width, folded, pair, row, with_before};
@@ -20,32 +21,50 @@ pub(super) fn day(ui: &mut Ui, page: &Page<'_>, record: &mut Record, begin: bool
     ui.horizontal_top(|ui| {
         ui.spacing_mut().item_spacing.x = 8.0;
         column(ui, left, |ui| {
-            row(ui, "Date", |ui| {
-                boxes::date(ui, "Date", &mut record.date, SHORT);
-                offers::at_box(ui, "Date", &Slot::RecordDate(page.id.to_owned()));
+            row(ui, t!("season-log-date"), |ui| {
+                boxes::date(ui, t!("season-log-date"), &mut record.date, SHORT);
+                offers::at_box(ui, t!("season-log-date"), &Slot::RecordDate(page.id.to_owned()));
             });
-            row(ui, "Start", |ui| {
+            row(ui, t!("season-log-start"), |ui| {
                 if begin {
-                    boxes::focus(ui, "Start");
+                    boxes::focus(ui, t!("season-log-start"));
                 }
-                boxes::time_or_none(ui, "Start", &mut record.start, SHORT);
+                boxes::time_or_none(ui, t!("season-log-start"), &mut record.start, SHORT);
             });
-            row(ui, "End", |ui| boxes::time_or_none(ui, "End", &mut record.end, SHORT));
+            row(ui, t!("season-log-end"), |ui| boxes::time_or_none(ui, t!("season-log-end"), &mut record.end, SHORT));
         });
         column(ui, acts, |ui| {
             ui.allocate_space(egui::Vec2::new(acts, crate::look::ROW));
-            ui.horizontal(|ui| boxes::slot(ui, acts, |ui| at_once(ui, "Start now", &mut record.start, now)));
-            ui.horizontal(|ui| boxes::slot(ui, acts, |ui| at_once(ui, "End now", &mut record.end, now)));
+            ui.horizontal(|ui| {
+                boxes::slot(ui, acts, |ui| at_once(ui, t!("season-log-start-now"), &mut record.start, now))
+            });
+            ui.horizontal(|ui| boxes::slot(ui, acts, |ui| at_once(ui, t!("season-log-end-now"), &mut record.end, now)));
         });
         let rest = ui.available_width();
         column(ui, rest, |ui| {
-            row(ui, "Operator", |ui| {
-                with_before(ui, "Operator", &mut record.operator, box_width(ui), "", &page.used.operators);
+            row(ui, t!("season-log-operator"), |ui| {
+                with_before(
+                    ui,
+                    t!("season-log-operator"),
+                    &mut record.operator,
+                    box_width(ui),
+                    "",
+                    &page.used.operators,
+                );
             });
-            row(ui, "Certificate", |ui| {
-                with_before(ui, "Certificate", &mut record.certificate, box_width(ui), "", &page.used.certificates);
+            row(ui, t!("season-log-certificate"), |ui| {
+                with_before(
+                    ui,
+                    t!("season-log-certificate"),
+                    &mut record.certificate,
+                    box_width(ui),
+                    "",
+                    &page.used.certificates,
+                );
             });
-            row(ui, "Rig", |ui| with_before(ui, "Rig", &mut record.rig, box_width(ui), "", &page.used.rigs));
+            row(ui, t!("season-log-rig"), |ui| {
+                with_before(ui, t!("season-log-rig"), &mut record.rig, box_width(ui), "", &page.used.rigs)
+            });
         });
     });
     if record.operator != operator {
@@ -54,14 +73,28 @@ pub(super) fn day(ui: &mut Ui, page: &Page<'_>, record: &mut Record, begin: bool
     let others: Vec<&str> =
         [record.supervisor.trim(), record.helpers.trim()].into_iter().filter(|name| !name.is_empty()).collect();
     let summary = if others.is_empty() { "none".to_owned() } else { others.join(" · ") };
-    folded(ui, page.fold("others"), "Supervisor and helpers", &summary, |ui| {
+    folded(ui, page.fold("others"), t!("season-log-supervisor-and-helpers"), &summary, |ui| {
         pair(
             ui,
-            ("Supervisor", |ui| {
-                with_before(ui, "Supervisor", &mut record.supervisor, box_width(ui), "", &page.used.operators);
+            (t!("season-log-supervisor"), |ui| {
+                with_before(
+                    ui,
+                    t!("season-log-supervisor"),
+                    &mut record.supervisor,
+                    box_width(ui),
+                    "",
+                    &page.used.operators,
+                );
             }),
-            ("Helpers", |ui| {
-                with_before(ui, "Helpers", &mut record.helpers, box_width(ui), "mixed and loaded", &page.used.helpers);
+            (t!("season-log-helpers"), |ui| {
+                with_before(
+                    ui,
+                    t!("season-log-helpers"),
+                    &mut record.helpers,
+                    box_width(ui),
+                    t!("season-log-mixed-and-loaded"),
+                    &page.used.helpers,
+                );
             }),
         );
     });
@@ -77,7 +110,7 @@ fn column(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui)) {
 
 /// An act that takes the present time.
 fn at_once(ui: &mut Ui, name: &str, value: &mut Option<Time>, now: Time) {
-    if ui.is_enabled() && boxes::act(ui, "Now").accessible_name(name).clicked() {
+    if ui.is_enabled() && boxes::act(ui, t!("season-log-now")).accessible_name(name).clicked() {
         *value = Time::new(now.hour(), now.minute(), 0, 0).ok();
     }
 }

@@ -5,6 +5,7 @@ use tankard_core::farm::{Id, Record, RecordField};
 use tankard_core::quantity::{Area, AsTyped, Quantity};
 use tankard_core::season::portion;
 use tankard_core::season::record::whole_field;
+use tankard_core::t;
 
 use super::Page;
 use super::rows::{
@@ -21,10 +22,10 @@ const STAGE: f32 = 72.0;
 
 pub(super) fn fields(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     let units = page.farm.units;
-    section_with(ui, "Fields", |ui| {
+    section_with(ui, t!("season-log-fields"), |ui| {
         let mut words = Vec::new();
         if record.fields.len() > 1 {
-            words.push(format!("{} in all", record.area().show(units)));
+            words.push(t!("season-log-in-all", area = record.area().show(units)));
         }
         if let Some(planned) = planned_area(page, record) {
             let ratio = record.area().ratio(planned);
@@ -69,17 +70,17 @@ pub(super) fn fields(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     let others: Vec<Id> = page.farm.fields.keys().filter(|id| !record.fields.contains_key(*id)).cloned().collect();
     let name = |id: &Id| page.farm.fields.get(id).map(|field| field.name.clone());
     ui.horizontal(|ui| {
-        if let Some(id) = add(ui, "Add a field…", &others, name)
+        if let Some(id) = add(ui, t!("season-log-add-a-field"), &others, name)
             && let Some(field) = page.farm.fields.get(&id)
         {
             record.fields.insert(id, whole_field(field, units));
         }
-        if ui.is_enabled() && boxes::act(ui, "Ground of somebody else").clicked() {
+        if ui.is_enabled() && boxes::act(ui, t!("season-log-ground-of-somebody-else")).clicked() {
             let id = tankard_core::farm::id::fresh_where("ground", |id| !record.fields.contains_key(id));
             let area = AsTyped::parse(if units == tankard_core::quantity::Units::Metric { "0 ha" } else { "0 ac" });
             if let Ok(area) = area {
-                fold(ui, page.fold(&format!("field {id}")), true);
-                record.fields.insert(id, RecordField::new("New ground", area));
+                fold(ui, page.fold(&t!("season-log-field", id = id)), true);
+                record.fields.insert(id, RecordField::new(t!("season-log-new-ground"), area));
             }
         }
     });
@@ -103,7 +104,7 @@ fn beneath(page: &Page<'_>, id: &Id, field: &RecordField) -> Vec<String> {
     let now = page.planned.map(|planned| planned.fields.get(id).map(|field| field.area.clone()));
     match field.planned.clone().map(Some).or(now) {
         None => {}
-        Some(None) => words.push("not in the plan".to_owned()),
+        Some(None) => words.push(t!("season-log-not-in-the-plan").to_owned()),
         Some(Some(before)) => {
             let ratio = field.area.ratio(before.value());
             if !ratio.is_some_and(as_planned) {
@@ -118,21 +119,33 @@ fn beneath(page: &Page<'_>, id: &Id, field: &RecordField) -> Vec<String> {
 /// What is seldom typed of a field.
 fn more(ui: &mut Ui, field: &mut RecordField) {
     let name = field.name.clone();
-    let of = |what: &str| format!("{what} of {name}");
+    let of = |what: &str| t!("season-log-of", what = what, name = name);
     pair(
         ui,
-        ("Name", |ui| boxes::text(ui, &of("Name"), &mut field.name, box_width(ui))),
-        ("Part", |ui| boxes::text_or_empty(ui, &of("Part"), &mut field.part, box_width(ui), "spot, north strip")),
+        (t!("season-log-name"), |ui| boxes::text(ui, &of(t!("season-log-name")), &mut field.name, box_width(ui))),
+        (t!("season-log-part"), |ui| {
+            boxes::text_or_empty(
+                ui,
+                &of(t!("season-log-part")),
+                &mut field.part,
+                box_width(ui),
+                t!("season-log-spot-north-strip"),
+            )
+        }),
     );
     pair(
         ui,
-        ("Planted", |ui| boxes::date_or_none(ui, &of("Planted"), &mut field.planted, box_width(ui))),
-        ("Crop code", |ui| boxes::text_or_empty(ui, &of("Crop code"), &mut field.crop_code, box_width(ui), "EPPO")),
+        (t!("season-log-planted"), |ui| {
+            boxes::date_or_none(ui, &of(t!("season-log-planted")), &mut field.planted, box_width(ui))
+        }),
+        (t!("season-log-crop-code"), |ui| {
+            boxes::text_or_empty(ui, &of(t!("season-log-crop-code")), &mut field.crop_code, box_width(ui), "EPPO")
+        }),
     );
     for (what, value, hint) in [
-        ("Variety", &mut field.variety, ""),
-        ("Location", &mut field.location, "county, section, or latitude and longitude"),
-        ("Parcel", &mut field.parcel, "its reference in the aid claim"),
+        (t!("season-log-variety"), &mut field.variety, ""),
+        (t!("season-log-location"), &mut field.location, t!("season-log-county-section-or-latitude-and-longitude")),
+        (t!("season-log-parcel"), &mut field.parcel, t!("season-log-its-reference-in-the-aid-claim")),
     ] {
         row(ui, what, |ui| {
             let width = ui.available_width();
@@ -156,10 +169,10 @@ fn scale(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     }
     let units = page.farm.units;
     let volume = record.volume.as_ref().and_then(|volume| volume.over(record.area()));
-    let rate = volume.map_or_else(String::new, |rate| format!(", {} of spray", rate.show(units)));
+    let rate = volume.map_or_else(String::new, |rate| t!("season-log-of-spray", rate = rate.show(units)));
     let area = record.area().show(units);
-    let says = format!("Another area than planned: the amounts as they stand are spread over {area}{rate}.");
-    if offer(ui, &says, "Scale the amounts to the area") {
+    let says = t!("season-log-another-area-than-planned-the-amounts", area = area, rate = rate);
+    if offer(ui, &says, t!("season-log-scale-the-amounts-to-the-area")) {
         portion::in_proportion(page.farm, record, ratio);
     }
 }

@@ -6,6 +6,7 @@ use tankard_core::farm::{Farm, Id, Product, Record, RecordLine};
 use tankard_core::quantity::{Amount, AsTyped, Units};
 use tankard_core::season::record::{none_of, of_product, record_line, with_amount};
 use tankard_core::stock;
+use tankard_core::t;
 
 use super::rows::{
     FOLD, SHORT, TAKE, add, beside_plan, box_width, captions, indented_line, pair, section, take, triangle, with_before,
@@ -18,14 +19,19 @@ pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mu
     let (farm, planned) = (page.farm, page.planned);
     let units = farm.units;
     let area = record.area();
-    section(ui, "Products");
+    section(ui, t!("season-log-products"));
     let amount_width = 176.0;
     let rate_width = 96.0;
     let name_width = (ui.available_width() - FOLD - amount_width - rate_width - TAKE - 4.0 * 8.0).max(100.0);
     if !record.lines.is_empty() {
         captions(
             ui,
-            &[("", FOLD), ("product", name_width), ("amount in all", amount_width), ("over ground", rate_width)],
+            &[
+                ("", FOLD),
+                ("product", name_width),
+                (t!("season-log-amount-in-all"), amount_width),
+                (t!("season-log-over-ground"), rate_width),
+            ],
         );
     }
     let all: Vec<Id> = farm.products.keys().cloned().collect();
@@ -83,13 +89,17 @@ pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mu
             if record.lines.iter().all(|line| line.product != missing.product) {
                 ui.label(look::soft(
                     ui,
-                    format!("planned and not recorded: {} of {}", missing.amount.show(units), missing.name),
+                    t!(
+                        "season-log-planned-and-not-recorded-of",
+                        amount = missing.amount.show(units),
+                        name = missing.name
+                    ),
                 ));
             }
         }
     }
     let name = |id: &Id| farm.products.get(id).map(|product| product.name.clone());
-    if let Some(id) = add(ui, "Add a product…", &all, name)
+    if let Some(id) = add(ui, t!("season-log-add-a-product"), &all, name)
         && let Some(product) = farm.products.get(&id)
     {
         let nothing = none_of(product, units);
@@ -109,7 +119,7 @@ fn beside(line: &RecordLine, planned: Option<&Record>, units: Units) -> String {
     };
     match line.planned.clone().map(Some).or_else(now) {
         None => String::new(),
-        Some(None) => "not in the plan".to_owned(),
+        Some(None) => t!("season-log-not-in-the-plan").to_owned(),
         Some(Some(before)) => beside_plan(&before.show(units), line.amount.value().ratio(before.value())),
     }
 }
@@ -117,27 +127,45 @@ fn beside(line: &RecordLine, planned: Option<&Record>, units: Units) -> String {
 /// What is seldom typed of a product.
 fn more(ui: &mut Ui, line: &mut RecordLine, lots: &[String]) {
     let name = line.name.clone();
-    let of = |what: &str| format!("{what} of {name}");
+    let of = |what: &str| t!("season-log-of", what = what, name = name);
     pair(
         ui,
-        ("Lot", |ui| with_before(ui, &of("Lot"), &mut line.lot, box_width(ui), "as on the container", lots)),
-        ("Price", |ui| boxes::quantity_or_none(ui, &of("Price"), &mut line.price, box_width(ui))),
+        (t!("season-log-lot"), |ui| {
+            with_before(
+                ui,
+                &of(t!("season-log-lot")),
+                &mut line.lot,
+                box_width(ui),
+                t!("season-log-as-on-the-container"),
+                lots,
+            )
+        }),
+        (t!("season-log-price"), |ui| {
+            boxes::quantity_or_none(ui, &of(t!("season-log-price")), &mut line.price, box_width(ui))
+        }),
     );
     pair(
         ui,
-        ("Registration", |ui| boxes::text(ui, &of("Registration"), &mut line.registration, box_width(ui))),
-        ("Restricted", |ui| {
+        (t!("season-log-registration"), |ui| {
+            boxes::text(ui, &of(t!("season-log-registration")), &mut line.registration, box_width(ui))
+        }),
+        (t!("season-log-restricted"), |ui| {
             if ui.is_enabled() {
-                ui.checkbox(&mut line.restricted, "certified use only").accessible_name(of("Restricted use"))
+                ui.checkbox(&mut line.restricted, t!("season-log-certified-use-only"))
+                    .accessible_name(of(t!("season-log-restricted-use")))
             } else {
-                ui.label(if line.restricted { "yes, certified use only" } else { "no" })
+                ui.label(if line.restricted { t!("season-log-yes-certified-use-only") } else { "no" })
             }
         }),
     );
     pair(
         ui,
-        ("Re-entry, h", |ui| boxes::count_or_none(ui, &of("Hours before re-entry"), &mut line.entry, SHORT, "hours")),
-        ("Harvest, d", |ui| boxes::count_or_none(ui, &of("Days before harvest"), &mut line.harvest, SHORT, "days")),
+        (t!("season-log-re-entry-h"), |ui| {
+            boxes::count_or_none(ui, &of(t!("season-log-hours-before-re-entry")), &mut line.entry, SHORT, "hours")
+        }),
+        (t!("season-log-harvest-d"), |ui| {
+            boxes::count_or_none(ui, &of(t!("season-log-days-before-harvest")), &mut line.harvest, SHORT, "days")
+        }),
     );
     ui.add_space(4.0);
 }

@@ -5,6 +5,7 @@ use tankard_core::farm::{Left, Record};
 use tankard_core::quantity::Quantity;
 use tankard_core::rig::setting::Classes;
 use tankard_core::season::portion;
+use tankard_core::t;
 
 use super::Page;
 use super::rows::{
@@ -23,20 +24,24 @@ const WENT: [&str; 4] = [
 /// How many loads, how much spray, and what was left over of it.
 pub(super) fn spray(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     let units = page.farm.units;
-    section(ui, "Spray");
+    section(ui, t!("season-log-spray"));
     pair(
         ui,
-        ("Loads used", |ui| boxes::count_or_none(ui, "Loads used", &mut record.loads, SHORT, "e.g. 3")),
-        ("Spray volume", |ui| {
-            boxes::quantity_or_none(ui, "Spray volume", &mut record.volume, box_width(ui));
+        (t!("season-log-loads-used"), |ui| {
+            boxes::count_or_none(ui, t!("season-log-loads-used"), &mut record.loads, SHORT, "e.g. 3")
+        }),
+        (t!("season-log-spray-volume"), |ui| {
+            boxes::quantity_or_none(ui, t!("season-log-spray-volume"), &mut record.volume, box_width(ui));
         }),
     );
     let mut left = record.left.as_ref().map(|left| left.volume.clone());
     pair(
         ui,
-        ("Left over", |ui| boxes::quantity_hinted(ui, "Left over", &mut left, SHORT, "none")),
-        ("Water", |ui| {
-            with_before(ui, "Water", &mut record.water, box_width(ui), "", &page.used.waters);
+        (t!("season-log-left-over"), |ui| {
+            boxes::quantity_hinted(ui, t!("season-log-left-over"), &mut left, SHORT, "none")
+        }),
+        (t!("season-log-water"), |ui| {
+            with_before(ui, t!("season-log-water"), &mut record.water, box_width(ui), "", &page.used.waters);
         }),
     );
     if left.as_ref() != record.left.as_ref().map(|left| &left.volume) {
@@ -44,18 +49,25 @@ pub(super) fn spray(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
         record.left = left.map(|volume| Left { volume, went });
     }
     if let Some(left) = &mut record.left {
-        row(ui, "It went", |ui| {
+        row(ui, t!("season-log-it-went"), |ui| {
             let width = ui.available_width();
-            let hint = "as the label and the law allow";
+            let hint = t!("season-log-as-the-label-and-the-law");
             let usual = WENT.map(str::to_owned);
-            with_offers(ui, "Where it went", &mut left.went, width, hint, (&usual, "usual answers"));
+            with_offers(
+                ui,
+                t!("season-log-where-it-went"),
+                &mut left.went,
+                width,
+                hint,
+                (&usual, t!("season-log-usual-answers")),
+            );
         });
     }
     let mut words = Vec::new();
     if let Some(volume) = &record.volume
         && let Some(rate) = volume.over(record.area())
     {
-        words.push(format!("= {} on the ground", rate.show(units)));
+        words.push(t!("season-log-on-the-ground", rate = rate.show(units)));
     }
     if let Some(planned) = page.planned_volume(record) {
         let ratio = record.volume.as_ref().and_then(|volume| volume.ratio(planned.value()));
@@ -64,7 +76,7 @@ pub(super) fn spray(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     if let Some(planned) = page.planned.and_then(|planned| planned.loads)
         && record.loads.is_some_and(|loads| loads != planned)
     {
-        words.push(format!("{planned} loads in the plan"));
+        words.push(t!("season-log-loads-in-the-plan", planned = planned));
     }
     if !words.is_empty() {
         soft_line(ui, LABEL, "", &words.join(" · "));
@@ -79,27 +91,38 @@ fn balance(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
         return;
     }
     let units = page.farm.units;
-    let loads =
-        if found.loads == found.of { "the loads".to_owned() } else { format!("{} of {} loads", found.loads, found.of) };
-    let scaled = if found.scaled { ", scaled to the area" } else { "" };
+    let loads = if found.loads == found.of {
+        t!("season-log-the-loads").to_owned()
+    } else {
+        t!("season-log-of-loads", loads = found.loads, of = found.of)
+    };
+    let scaled = if found.scaled { t!("season-log-scaled-to-the-area") } else { "" };
     let less = if found.left.is_zero() {
         String::new()
     } else {
-        format!(", less {} left over is {}", found.left.show(units), found.out.show(units))
+        t!("season-log-less-left-over-is", left = found.left.show(units), out = found.out.show(units))
     };
-    let rate =
-        found.out.over(record.area()).map_or_else(String::new, |rate| format!(", {} on the ground", rate.show(units)));
+    let rate = found
+        .out
+        .over(record.area())
+        .map_or_else(String::new, |rate| t!("season-log-rate-on-the-ground", rate = rate.show(units)));
     // What a click would make of it, by spray and first product.
     let mut then = record.clone();
     found.put(page.farm, &mut then);
     let spray = found.out.show(units);
-    let first = then.lines.first().map(|line| format!(" and {} of {}", line.amount.show(units), line.name));
-    let says = format!(
-        "{} mixed in {loads}{scaled}{less}{rate}. From that: {spray} of spray{}.",
-        found.mixed.show(units),
-        first.unwrap_or_default()
+    let first =
+        then.lines.first().map(|line| t!("season-log-and-of", amount = line.amount.show(units), name = line.name));
+    let says = t!(
+        "season-log-mixed-in-from-that-of-spray",
+        mixed = found.mixed.show(units),
+        loads = loads,
+        scaled = scaled,
+        less = less,
+        rate = rate,
+        spray = spray,
+        first = first.unwrap_or_default()
     );
-    if offer(ui, &says, "Take the amounts from that") {
+    if offer(ui, &says, t!("season-log-take-the-amounts-from-that")) {
         found.put(page.farm, record);
     }
 }
@@ -113,38 +136,65 @@ pub(super) fn machine(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
         record.pressure.as_ref().map(|pressure| pressure.show(units)).unwrap_or_default(),
         record.speed.as_ref().map(|speed| speed.show(units)).unwrap_or_default(),
         record.height.as_ref().map(|height| height.show(units)).unwrap_or_default(),
-        record.droplets.map(|class| format!("{} droplets", class.name())).unwrap_or_default(),
+        record.droplets.map(|class| t!("season-log-droplets", class = class.name())).unwrap_or_default(),
     ];
     let shown: Vec<String> = shown.into_iter().filter(|text| !text.is_empty()).collect();
-    let summary = if shown.is_empty() { "not typed".to_owned() } else { shown.join(" · ") };
-    folded(ui, page.fold("machine"), "Machine", &summary, |ui| {
+    let summary = if shown.is_empty() { t!("season-log-not-typed").to_owned() } else { shown.join(" · ") };
+    folded(ui, page.fold("machine"), t!("season-log-machine"), &summary, |ui| {
         pair(
             ui,
-            ("Method", |ui| {
-                with_before(ui, "Method", &mut record.method, box_width(ui), "ground boom", &page.used.methods);
+            (t!("season-log-method"), |ui| {
+                with_before(
+                    ui,
+                    t!("season-log-method"),
+                    &mut record.method,
+                    box_width(ui),
+                    t!("season-log-ground-boom"),
+                    &page.used.methods,
+                );
             }),
-            ("Nozzles", |ui| with_before(ui, "Nozzles", &mut record.nozzles, box_width(ui), "", &page.used.nozzles)),
+            (t!("season-log-nozzles"), |ui| {
+                with_before(ui, t!("season-log-nozzles"), &mut record.nozzles, box_width(ui), "", &page.used.nozzles)
+            }),
         );
         pair(
             ui,
-            ("Pressure", |ui| boxes::quantity_or_none(ui, "Pressure", &mut record.pressure, SHORT)),
-            ("Speed", |ui| boxes::quantity_or_none(ui, "Speed", &mut record.speed, SHORT)),
+            (t!("season-log-pressure"), |ui| {
+                boxes::quantity_or_none(ui, t!("season-log-pressure"), &mut record.pressure, SHORT)
+            }),
+            (t!("season-log-speed"), |ui| {
+                boxes::quantity_or_none(ui, t!("season-log-speed"), &mut record.speed, SHORT)
+            }),
         );
         pair(
             ui,
-            ("Boom height", |ui| boxes::quantity_hinted(ui, "Boom height", &mut record.height, SHORT, "e.g. 20 in")),
-            ("Droplets", |ui| {
-                boxes::droplets_or_none(ui, "Droplets", &mut record.droplets, "not typed", 136.0);
+            (t!("season-log-boom-height"), |ui| {
+                boxes::quantity_hinted(
+                    ui,
+                    t!("season-log-boom-height"),
+                    &mut record.height,
+                    SHORT,
+                    t!("season-log-e-g-20-in"),
+                )
+            }),
+            (t!("season-log-droplets-446"), |ui| {
+                boxes::droplets_or_none(
+                    ui,
+                    t!("season-log-droplets-446"),
+                    &mut record.droplets,
+                    t!("season-log-not-typed"),
+                    136.0,
+                );
             }),
         );
         let classes = page.plan.and_then(|plan| plan.setting.as_ref()?.classes).map(Classes::words);
         if let Some(classes) = classes {
-            soft_line(ui, LABEL, "", &format!("droplets by the plan: {classes}"));
+            soft_line(ui, LABEL, "", &t!("season-log-droplets-by-the-plan", classes = classes));
         }
-        row(ui, "Cleaned out", |ui| {
+        row(ui, t!("season-log-cleaned-out"), |ui| {
             let width = ui.available_width();
-            let hint = "before and after, such as triple rinse";
-            boxes::text_or_empty(ui, "How it was cleaned out", &mut record.clean_out, width, hint);
+            let hint = t!("season-log-before-and-after-such-as-triple");
+            boxes::text_or_empty(ui, t!("season-log-how-it-was-cleaned-out"), &mut record.clean_out, width, hint);
         });
     });
 }

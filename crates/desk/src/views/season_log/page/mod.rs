@@ -1,5 +1,6 @@
 //! The page of one record: everything in it can be typed over, beside what was planned.
 
+use tankard_core::t;
 mod day;
 mod fields;
 mod lines;
@@ -221,7 +222,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
             part(ui, "head", |ui| head(ui, state, farm, id, &mut record, is_open, &mut act));
             let Judged { asked, outside } = state.outside(revision, farm, &log, id, now.date());
             offers::set(ui.ctx(), &outside);
-            part(ui, "as sprayed", |ui| as_sprayed(ui, &page, &outside));
+            part(ui, t!("season-log-as-sprayed"), |ui| as_sprayed(ui, &page, &outside));
             part(ui, "open", |ui| law::still_open(ui, farm, &record, now.date()));
             look::read_only(ui, !is_open, |ui| {
                 let begin = state.begun.take().is_some_and(|begun| begun == id);
@@ -231,22 +232,22 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
                 part(ui, "spray", |ui| machine::spray(ui, &page, &mut record));
                 part(ui, "products", |ui| lines::lines(ui, &page, state, &mut record));
                 part(ui, "note", |ui| {
-                    section(ui, "Note");
+                    section(ui, t!("season-log-note"));
                     let width = ui.available_width();
-                    boxes::lines(ui, "Note", &mut record.note, width, 1);
+                    boxes::lines(ui, t!("season-log-note"), &mut record.note, width, 1);
                 });
                 part(ui, "machine", |ui| machine::machine(ui, &page, &mut record));
                 part(ui, "weeds", |ui| rest::weeds(ui, &page, &mut record));
                 part(ui, "customer", |ui| rest::customer(ui, &page, &mut record));
                 part(ui, "kept", |ui| {
-                    section(ui, "Kept for");
+                    section(ui, t!("season-log-kept-for"));
                     law::show(ui, farm, &mut record, now.date());
                 });
             });
             said = part(ui, "outcomes", |ui| outcomes::outcomes(ui, &page, &mut record));
             let seal = &mut desk.season_log.seal;
             part(ui, "seal", |ui| {
-                section(ui, "Signature");
+                section(ui, t!("season-log-signature"));
                 seal::section(seal, ui, farm, (revision, now.date()), id, original);
             });
         });
@@ -264,7 +265,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
             });
             desk.season_log.chosen = None;
             desk.season_log.page = State::default();
-            desk.tell(format!("The record of {name} is removed; undo brings it back"));
+            desk.tell(t!("season-log-the-record-of-is-removed-undo", name = name));
         }
         Some(Act::PrintForWorkers) => {
             let suggested = desk.beside_as(id, "-workers.pdf");
@@ -287,24 +288,27 @@ fn head(
 ) {
     ui.horizontal(|ui| {
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            if boxes::act(ui, "Close").accessible_name("Close the record").clicked() {
+            if boxes::act(ui, t!("season-log-close")).accessible_name(t!("season-log-close-the-record")).clicked() {
                 *act = Some(Act::Close);
             }
-            if boxes::act(ui, "Remove…").accessible_name("Remove the record…").clicked() {
+            if boxes::act(ui, t!("season-log-remove")).accessible_name(t!("season-log-remove-the-record")).clicked() {
                 state.removing = Some(id.to_owned());
             }
             if let Some(pass) = record.pass.as_ref().filter(|pass| farm.passes.contains_key(pass))
-                && boxes::act(ui, "Show its plan").clicked()
+                && boxes::act(ui, t!("season-log-show-its-plan")).clicked()
             {
                 *act = Some(Act::ShowPlan(pass.clone()));
             }
-            let sheet = boxes::act(ui, "For workers…").accessible_name("Sheet for workers…");
-            if sheet.on_hover_text("What is displayed for workers after an application, as PDF").clicked() {
+            let sheet =
+                boxes::act(ui, t!("season-log-for-workers")).accessible_name(t!("season-log-sheet-for-workers"));
+            if sheet.on_hover_text(t!("season-log-what-is-displayed-for-workers-after")).clicked() {
                 *act = Some(Act::PrintForWorkers);
             }
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
                 let width = ui.available_width();
-                look::read_only(ui, !is_open, |ui| drop(boxes::text(ui, "Name of the pass", &mut record.name, width)));
+                look::read_only(ui, !is_open, |ui| {
+                    drop(boxes::text(ui, t!("season-log-name-of-the-pass"), &mut record.name, width))
+                });
             });
         });
     });
@@ -312,11 +316,11 @@ fn head(
         ui.add_space(4.0);
         ui.horizontal(|ui| {
             ui.label(look::strong(seal::remove_words(record)));
-            if ui.button("Remove it").clicked() {
+            if ui.button(t!("season-log-remove-it")).clicked() {
                 state.removing = None;
                 *act = Some(Act::Remove);
             }
-            if ui.button("Keep it").clicked() || ui.input(|input| input.key_pressed(egui::Key::Escape)) {
+            if ui.button(t!("season-log-keep-it")).clicked() || ui.input(|input| input.key_pressed(egui::Key::Escape)) {
                 state.removing = None;
             }
         });
@@ -328,16 +332,19 @@ fn head(
 fn as_sprayed(ui: &mut Ui, page: &Page<'_>, outside: &[Finding]) {
     // Of equals the last of the walk, which is the first of the list.
     let Some(gravest) = outside.iter().rev().max_by_key(|finding| finding.level) else { return };
-    let key = page.fold("as sprayed");
+    let key = page.fold(t!("season-log-as-sprayed"));
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 4.0;
-        let open = triangle(ui, key, &format!("As it was sprayed: {}", outside.len()));
-        if ui.add(egui::Label::new(look::heading("As it was sprayed")).sense(egui::Sense::CLICK)).clicked() {
+        let open = triangle(ui, key, &t!("season-log-as-it-was-sprayed", outside = outside.len()));
+        if ui
+            .add(egui::Label::new(look::heading(t!("season-log-as-it-was-sprayed-c2b"))).sense(egui::Sense::CLICK))
+            .clicked()
+        {
             fold(ui, key, !open);
         }
         mark::show(ui, gravest.level);
         if outside.len() > 1 {
-            ui.label(look::strong(format!("{} findings:", outside.len())));
+            ui.label(look::strong(t!("season-log-findings", outside = outside.len())));
         }
         // Opened, the sentences stand in full below.
         if !open {

@@ -4,6 +4,7 @@ use egui::Ui;
 use tankard_core::farm::{Effect, Id, Outcome, Record};
 use tankard_core::finding::Level;
 use tankard_core::season::trials::days_after;
+use tankard_core::t;
 use tankard_file::names;
 
 use super::Page;
@@ -41,11 +42,11 @@ impl What {
         }
     }
 
-    const fn words(self) -> &'static str {
+    fn words(self) -> &'static str {
         match self {
-            Self::Control => "control of a weed",
-            Self::Injury => "injury of the crop",
-            Self::Neither => "photo or note alone",
+            Self::Control => t!("season-log-control-of-a-weed"),
+            Self::Injury => t!("season-log-injury-of-the-crop"),
+            Self::Neither => t!("season-log-photo-or-note-alone"),
         }
     }
 
@@ -60,9 +61,9 @@ impl What {
 
 /// Shows the section; gives what went wrong with a photo.
 pub(super) fn outcomes(ui: &mut Ui, page: &Page<'_>, record: &mut Record) -> Option<String> {
-    section_with(ui, "Outcomes", |ui| {
+    section_with(ui, t!("season-log-outcomes"), |ui| {
         if record.outcomes.is_empty() {
-            ui.label(look::soft(ui, "how the weeds died and how the crop stood it"));
+            ui.label(look::soft(ui, t!("season-log-how-the-weeds-died-and-how")));
         }
     });
     let words_width = (ui.available_width() - FOLD - FIELD - DAY - AFTER - RATING - TAKE - 6.0 * 8.0).max(60.0);
@@ -106,12 +107,12 @@ pub(super) fn outcomes(ui: &mut Ui, page: &Page<'_>, record: &mut Record) -> Opt
     }
     record.outcomes = looks;
     ui.horizontal(|ui| {
-        if boxes::act(ui, "Add a rating").clicked() {
+        if boxes::act(ui, t!("season-log-add-a-rating")).clicked() {
             let next = next(page, record);
             record.outcomes.push(next);
             open_last(ui, page, record);
         }
-        if boxes::act(ui, "Add a photo or note").clicked() {
+        if boxes::act(ui, t!("season-log-add-a-photo-or-note")).clicked() {
             let next = Outcome { effect: None, ..next(page, record) };
             record.outcomes.push(next);
             open_last(ui, page, record);
@@ -122,7 +123,7 @@ pub(super) fn outcomes(ui: &mut Ui, page: &Page<'_>, record: &mut Record) -> Opt
 
 fn open_last(ui: &Ui, page: &Page<'_>, record: &Record) {
     for at in 0..record.outcomes.len() {
-        fold(ui, page.fold(&format!("outcome {at}")), at + 1 == record.outcomes.len());
+        fold(ui, page.fold(&t!("season-log-outcome", at = at)), at + 1 == record.outcomes.len());
     }
 }
 
@@ -133,14 +134,14 @@ fn words_of(outcome: &Outcome) -> String {
             What::of(outcome.effect.as_ref()).words().to_owned()
         }
         Some(Effect::Control(weed)) => weed.clone(),
-        Some(Effect::Injury(words)) => format!("injury: {words}"),
+        Some(Effect::Injury(words)) => t!("season-log-injury", words = words),
         None if outcome.note.trim().is_empty() => "photo".to_owned(),
         None => outcome.note.trim().to_owned(),
     };
     match outcome.photos.len() {
         0 => what,
-        1 => format!("{what} · 1 photo"),
-        photos => format!("{what} · {photos} photos"),
+        1 => t!("season-log-1-photo", what = what),
+        photos => t!("season-log-photos", what = what, photos = photos),
     }
 }
 
@@ -169,11 +170,17 @@ fn next(page: &Page<'_>, record: &Record) -> Outcome {
 /// A look, to be typed over; gives what went wrong with a photo.
 fn form(ui: &mut Ui, page: &Page<'_>, of: &Record, outcome: &mut Outcome) -> Option<String> {
     let fields: Vec<Id> = of.fields.keys().cloned().collect();
-    let name = |id: &Id| of.fields.get(id).map_or_else(|| "choose a field".to_owned(), |field| field.name.clone());
+    let name = |id: &Id| {
+        of.fields.get(id).map_or_else(|| t!("season-log-choose-a-field").to_owned(), |field| field.name.clone())
+    };
     pair(
         ui,
-        ("Field", |ui| boxes::choice(ui, "Field looked at", &mut outcome.field, &fields, name, box_width(ui))),
-        ("Day", |ui| boxes::date(ui, "Day of the look", &mut outcome.date, box_width(ui))),
+        (t!("season-log-field-d07"), |ui| {
+            boxes::choice(ui, t!("season-log-field-looked-at"), &mut outcome.field, &fields, name, box_width(ui))
+        }),
+        (t!("season-log-day"), |ui| {
+            boxes::date(ui, t!("season-log-day-of-the-look"), &mut outcome.date, box_width(ui))
+        }),
     );
     let mut what = What::of(outcome.effect.as_ref());
     let before = what;
@@ -183,34 +190,44 @@ fn form(ui: &mut Ui, page: &Page<'_>, of: &Record, outcome: &mut Outcome) -> Opt
     };
     let offered = offered(page, of, outcome, what);
     let second = match before {
-        What::Control => "Weed",
-        What::Injury => "Injury",
+        What::Control => t!("season-log-weed"),
+        What::Injury => t!("season-log-injury-d86"),
         What::Neither => "",
     };
     pair(
         ui,
-        ("Rated", |ui| {
-            boxes::choice(ui, "What is rated", &mut what, &What::ALL, |what| what.words().to_owned(), box_width(ui));
+        (t!("season-log-rated"), |ui| {
+            boxes::choice(
+                ui,
+                t!("season-log-what-is-rated"),
+                &mut what,
+                &What::ALL,
+                |what| what.words().to_owned(),
+                box_width(ui),
+            );
         }),
         (second, |ui| {
             if before != What::Neither {
-                let (name, hint) =
-                    if before == What::Injury { ("Injury", "burn, stunting") } else { ("Weed", "waterhemp") };
-                with_offers(ui, name, &mut words, box_width(ui), hint, (&offered, "usual answers"));
+                let (name, hint) = if before == What::Injury {
+                    (t!("season-log-injury-d86"), t!("season-log-burn-stunting"))
+                } else {
+                    (t!("season-log-weed"), "waterhemp")
+                };
+                with_offers(ui, name, &mut words, box_width(ui), hint, (&offered, t!("season-log-usual-answers")));
             }
         }),
     );
     outcome.effect = what.effect(if what == before { words } else { String::new() });
     pair(
         ui,
-        ("Looked", |ui| {
-            with_before(ui, "Who looked", &mut outcome.by, box_width(ui), "", &page.used.operators);
+        (t!("season-log-looked"), |ui| {
+            with_before(ui, t!("season-log-who-looked"), &mut outcome.by, box_width(ui), "", &page.used.operators);
         }),
         ("", |_: &mut Ui| {}),
     );
-    row(ui, "Note", |ui| {
+    row(ui, t!("season-log-note"), |ui| {
         let width = ui.available_width();
-        boxes::sentence(ui, "Note on the look", &mut outcome.note, width, "");
+        boxes::sentence(ui, t!("season-log-note-on-the-look"), &mut outcome.note, width, "");
     });
     let said = photos(ui, page, &mut outcome.photos);
     ui.add_space(6.0);
@@ -220,7 +237,15 @@ fn form(ui: &mut Ui, page: &Page<'_>, of: &Record, outcome: &mut Outcome) -> Opt
 /// Weeds of the record, then those of the field's earlier records; or the usual injuries.
 fn offered(page: &Page<'_>, of: &Record, outcome: &Outcome, what: What) -> Vec<String> {
     if what == What::Injury {
-        return ["leaf burn", "stunting", "bleaching", "leaf cupping", "stand loss"].map(str::to_owned).to_vec();
+        return [
+            t!("season-log-leaf-burn"),
+            "stunting",
+            "bleaching",
+            t!("season-log-leaf-cupping"),
+            t!("season-log-stand-loss"),
+        ]
+        .map(str::to_owned)
+        .to_vec();
     }
     let mut all: Vec<String> = of.weeds.iter().map(|weed| weed.trim().to_owned()).collect();
     all.extend(page.used.weeds_on(page.farm, &outcome.field));
@@ -271,7 +296,7 @@ fn photos(ui: &mut Ui, page: &Page<'_>, photos: &mut Vec<String>) -> Option<Stri
     }
     ui.horizontal(|ui| {
         boxes::slot(ui, LABEL, |_| ());
-        if boxes::act(ui, "Add a photo").clicked() {
+        if boxes::act(ui, t!("season-log-add-a-photo")).clicked() {
             photos.push(String::new());
         }
     });

@@ -2,6 +2,7 @@
 
 use egui::Ui;
 use tankard_core::farm::{Customer, Record};
+use tankard_core::t;
 
 use super::Page;
 use super::rows::{box_width, folded, names, pair, row, with_before};
@@ -9,10 +10,16 @@ use crate::parts::boxes;
 
 /// The weeds that it was meant for.
 pub(super) fn weeds(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
-    let summary = if record.weeds.is_empty() { "not typed".to_owned() } else { record.weeds.join(", ") };
-    folded(ui, page.fold("weeds"), "Weeds", &summary, |ui| {
+    let summary = if record.weeds.is_empty() { t!("season-log-not-typed").to_owned() } else { record.weeds.join(", ") };
+    folded(ui, page.fold("weeds"), t!("season-log-weeds"), &summary, |ui| {
         let width = ui.available_width();
-        names(ui, "Weeds, apart by commas", &mut record.weeds, width, "waterhemp, velvetleaf");
+        names(
+            ui,
+            t!("season-log-weeds-apart-by-commas"),
+            &mut record.weeds,
+            width,
+            t!("season-log-waterhemp-velvetleaf"),
+        );
     });
 }
 
@@ -21,27 +28,42 @@ pub(super) fn customer(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     let name = record.customer.as_ref().map(|customer| customer.name.trim().to_owned()).unwrap_or_default();
     let summary = match &record.customer {
         None => "none".to_owned(),
-        Some(Customer { copied: Some(day), .. }) => format!("{name} · copy handed over on {day}"),
+        Some(Customer { copied: Some(day), .. }) => t!("season-log-copy-handed-over-on", name = name, day = day),
         Some(_) => name,
     };
-    folded(ui, page.fold("customer"), "Customer", &summary, |ui| {
+    folded(ui, page.fold("customer"), t!("season-log-customer"), &summary, |ui| {
         let mut customer = record.customer.clone().unwrap_or_default();
         let before = customer.name.clone();
         pair(
             ui,
-            ("Name", |ui| {
-                with_before(ui, "Customer", &mut customer.name, box_width(ui), "a neighbour", &page.used.customers);
+            (t!("season-log-name"), |ui| {
+                with_before(
+                    ui,
+                    t!("season-log-customer"),
+                    &mut customer.name,
+                    box_width(ui),
+                    t!("season-log-a-neighbour"),
+                    &page.used.customers,
+                );
             }),
-            ("Telephone", |ui| boxes::text(ui, "Telephone of the customer", &mut customer.phone, box_width(ui))),
+            (t!("season-log-telephone"), |ui| {
+                boxes::text(ui, t!("season-log-telephone-of-the-customer"), &mut customer.phone, box_width(ui))
+            }),
         );
-        row(ui, "Address", |ui| {
+        row(ui, t!("season-log-address"), |ui| {
             let width = ui.available_width();
-            boxes::text(ui, "Address of the customer", &mut customer.address, width);
+            boxes::text(ui, t!("season-log-address-of-the-customer"), &mut customer.address, width);
         });
         pair(
             ui,
-            ("Copy given", |ui| {
-                boxes::date_hinted(ui, "Copy handed over on", &mut customer.copied, box_width(ui), "not yet");
+            (t!("season-log-copy-given"), |ui| {
+                boxes::date_hinted(
+                    ui,
+                    t!("season-log-copy-handed-over-on-6b3"),
+                    &mut customer.copied,
+                    box_width(ui),
+                    t!("season-log-not-yet"),
+                );
             }),
             ("", |_: &mut Ui| {}),
         );

@@ -3,6 +3,7 @@
 use egui::{Sense, Ui, UiBuilder, Vec2};
 use tankard_core::farm::Id;
 use tankard_core::finding::Level;
+use tankard_core::t;
 
 use crate::look;
 use crate::parts::{boxes, mark};
@@ -30,12 +31,17 @@ pub(super) fn as_planned(ratio: f64) -> bool {
 /// What was planned, and how far from it the record is.
 pub(super) fn beside_plan(planned: &str, ratio: Option<f64>) -> String {
     match ratio {
-        Some(ratio) if as_planned(ratio) => "as planned".to_owned(),
+        Some(ratio) if as_planned(ratio) => t!("season-log-as-planned").to_owned(),
         Some(ratio) => {
             let sign = if ratio > 1.0 { "+" } else { "–" };
-            format!("planned {planned}, {sign}{:.1} %", (ratio - 1.0).abs() * 100.0)
+            t!(
+                "season-log-planned",
+                planned = planned,
+                sign = sign,
+                ratio = format_args!("{:.1}", (ratio - 1.0).abs() * 100.0)
+            )
         }
-        None => format!("planned {planned}"),
+        None => t!("season-log-planned-planned", planned = planned),
     }
 }
 
@@ -120,7 +126,11 @@ pub(super) fn captions(ui: &mut Ui, columns: &[(&str, f32)]) {
 
 /// The act that takes a row away.
 pub(super) fn take(ui: &mut Ui, what: &str) -> bool {
-    ui.is_enabled() && boxes::act(ui, "×").on_hover_text("Remove").accessible_name(format!("Remove {what}")).clicked()
+    ui.is_enabled()
+        && boxes::act(ui, "×")
+            .on_hover_text(t!("season-log-remove-01d"))
+            .accessible_name(t!("season-log-remove-what", what = what))
+            .clicked()
 }
 
 /// A choice that adds what is chosen.
@@ -137,7 +147,7 @@ pub(super) fn add(ui: &mut Ui, prompt: &str, all: &[Id], name: impl Fn(&Id) -> O
 
 /// A box for text, and beside it what was typed before to choose from.
 pub(super) fn with_before(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str, before: &[String]) {
-    with_offers(ui, name, value, width, hint, (before, "typed before"));
+    with_offers(ui, name, value, width, hint, (before, t!("season-log-typed-before")));
 }
 
 /// A box for text, and beside it what is offered to choose from; `what` that is follows the name of the box.

@@ -6,6 +6,7 @@ use tankard_core::plan::Plan;
 use tankard_core::plausible::{Measured, Slot};
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 use tankard_core::season::outside;
+use tankard_core::t;
 use tankard_core::weather::Limit;
 use tankard_core::weather::limits::Kind;
 use tankard_core::words;
@@ -18,29 +19,32 @@ use crate::parts::{boxes, offers};
 /// What was measured, and beside it what the forecast had for the time and what labels and laws ask.
 pub(super) fn weather(ui: &mut Ui, page: &Page<'_>, asked: &[Limit], record: &mut Record) {
     let with_forecast = record.expected.is_some();
-    section_with(ui, "Weather", |ui| {
+    section_with(ui, t!("season-log-weather"), |ui| {
         if with_forecast {
-            ui.label(look::soft(ui, "measured at the boom, and beside it what was expected"));
+            ui.label(look::soft(ui, t!("season-log-measured-at-the-boom-and-beside")));
         }
     });
     let units = page.farm.units;
     forecast(ui, page, record);
     let expected = record.expected.clone().unwrap_or_default();
     let wind = expected.wind.map(|range| ends(&range, units)).unwrap_or_default();
-    let gust = expected.gust.map(|gust| format!("up to {}", gust.show(units))).unwrap_or_default();
+    let gust = expected.gust.map(|gust| t!("season-log-up-to", gust = gust.show(units))).unwrap_or_default();
     let air = expected.temperature.map(|range| ends(&range, units)).unwrap_or_default();
     let humidity = expected.humidity.map(|range| ends(&range, units)).unwrap_or_default();
     let limits = |wanted: fn(&Kind) -> bool| {
         // The row says of what.
         let short = |text: &str| {
-            ["wind at", "air at", "humidity at"].iter().find_map(|own| text.strip_prefix(own)).map(str::to_owned)
+            [t!("season-log-wind-at"), t!("season-log-air-at"), t!("season-log-humidity-at")]
+                .iter()
+                .find_map(|own| text.strip_prefix(own))
+                .map(str::to_owned)
         };
         let texts = asked.iter().filter(|limit| wanted(&limit.kind)).map(|limit| {
             let text = limit.text();
             short(&text).map_or_else(|| text.clone(), |rest| format!("at{rest}"))
         });
         let texts: Vec<String> = texts.collect();
-        if texts.is_empty() { String::new() } else { format!("limit: {}", texts.join("; ")) }
+        if texts.is_empty() { String::new() } else { t!("season-log-limit", texts = texts.join("; ")) }
     };
     let with = |expected: &str, limits: String| {
         let parts: Vec<&str> = [expected, &limits].into_iter().filter(|part| !part.is_empty()).collect();
@@ -51,26 +55,28 @@ pub(super) fn weather(ui: &mut Ui, page: &Page<'_>, asked: &[Limit], record: &mu
     let from = with(&expected.wind_from, limits(|kind| matches!(kind, Kind::NotToward { .. })));
     let air = with(&air, limits(|kind| matches!(kind, Kind::MostAir(_) | Kind::LeastAir(_))));
     let humidity = with(&humidity, limits(|kind| matches!(kind, Kind::MostHumidity(_) | Kind::LeastHumidity(_))));
-    beside(ui, "Wind", &wind, |ui| {
-        boxes::quantity_or_none(ui, "Wind", &mut record.wind, SHORT);
-        offers::at_box(ui, "Wind", &measured(page, Measured::Wind));
+    beside(ui, t!("season-log-wind"), &wind, |ui| {
+        boxes::quantity_or_none(ui, t!("season-log-wind"), &mut record.wind, SHORT);
+        offers::at_box(ui, t!("season-log-wind"), &measured(page, Measured::Wind));
         boxes::understood(ui, record.wind.as_ref(), units);
     });
-    beside(ui, "Gust", &gust, |ui| {
-        boxes::quantity_or_none(ui, "Gust", &mut record.gust, SHORT);
-        offers::at_box(ui, "Gust", &measured(page, Measured::Gust));
+    beside(ui, t!("season-log-gust"), &gust, |ui| {
+        boxes::quantity_or_none(ui, t!("season-log-gust"), &mut record.gust, SHORT);
+        offers::at_box(ui, t!("season-log-gust"), &measured(page, Measured::Gust));
         boxes::understood(ui, record.gust.as_ref(), units);
     });
-    beside(ui, "Wind from", &from, |ui| {
-        boxes::text_or_empty(ui, "Wind from", &mut record.wind_from, SHORT, "such as NW")
-            .on_hover_text("From where it blows, such as NW");
+    beside(ui, t!("season-log-wind-from"), &from, |ui| {
+        boxes::text_or_empty(ui, t!("season-log-wind-from"), &mut record.wind_from, SHORT, t!("season-log-such-as-nw"))
+            .on_hover_text(t!("season-log-from-where-it-blows-such-as"));
     });
-    beside(ui, "Temperature", &air, |ui| {
-        boxes::quantity_or_none(ui, "Temperature", &mut record.temperature, SHORT);
-        offers::at_box(ui, "Temperature", &measured(page, Measured::Air));
+    beside(ui, t!("season-log-temperature"), &air, |ui| {
+        boxes::quantity_or_none(ui, t!("season-log-temperature"), &mut record.temperature, SHORT);
+        offers::at_box(ui, t!("season-log-temperature"), &measured(page, Measured::Air));
         boxes::understood(ui, record.temperature.as_ref(), units);
     });
-    beside(ui, "Humidity", &humidity, |ui| boxes::quantity_or_none(ui, "Humidity", &mut record.humidity, SHORT));
+    beside(ui, t!("season-log-humidity"), &humidity, |ui| {
+        boxes::quantity_or_none(ui, t!("season-log-humidity"), &mut record.humidity, SHORT)
+    });
     readings(ui, units, record);
 }
 
@@ -89,9 +95,9 @@ fn forecast(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     let size = Vec2::new(ui.available_width(), look::ROW);
     ui.allocate_ui_with_layout(size, Layout::right_to_left(Align::Center), |ui| {
         ui.set_min_size(size);
-        let source = record.expected.as_ref().map(|expected| format!("Forecast: {}", expected.source));
+        let source = record.expected.as_ref().map(|expected| t!("season-log-forecast", source = expected.source));
         if let Some(now) = now
-            && boxes::act(ui, "Show the forecast for these hours").clicked()
+            && boxes::act(ui, t!("season-log-show-the-forecast-for-these-hours")).clicked()
         {
             record.expected = Some(now);
         }
@@ -139,7 +145,7 @@ fn readings(ui: &mut Ui, units: Units, record: &mut Record) {
     if let Some(at) = taken {
         record.readings.remove(at);
     }
-    if ui.is_enabled() && boxes::act(ui, "Add a reading").clicked() {
+    if ui.is_enabled() && boxes::act(ui, t!("season-log-add-a-reading")).clicked() {
         record.readings.push(Reading::default());
     }
 }

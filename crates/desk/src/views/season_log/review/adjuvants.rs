@@ -3,6 +3,7 @@
 use egui::Ui;
 use tankard_core::season::review::figures::whole;
 use tankard_core::season::review::{ClassRow, remarks, words};
+use tankard_core::t;
 use tankard_core::words::capital;
 
 use super::table::{self, Column};
@@ -16,7 +17,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
         ui.label(remarks::no_adjuvant(adjuvants, figures));
         return;
     }
-    sheet(ui, "Classes by ground treated", |ui| {
+    sheet(ui, t!("season-log-classes-by-ground-treated"), |ui| {
         let mut most: Vec<&ClassRow> = adjuvants.rows.iter().collect();
         most.sort_by_key(|row| std::cmp::Reverse(row.treated));
         let mut bars: Vec<Lying> = most
@@ -29,25 +30,29 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
             })
             .collect();
         bars.push(Lying {
-            name: "Without any".to_owned(),
+            name: t!("season-log-without-any").to_owned(),
             value: figures.area(adjuvants.without),
             words: figures.show(adjuvants.without),
             partial: true,
         });
-        chart_rows::lying(ui, Chart { name: "Ground treated by adjuvant class", unit: figures.ground() }, &bars);
-        notes(ui, [format!("{}; hatched: with none", remarks::SEVERAL_CLASSES)]);
+        chart_rows::lying(
+            ui,
+            Chart { name: t!("season-log-ground-treated-by-adjuvant-class"), unit: figures.ground() },
+            &bars,
+        );
+        notes(ui, [t!("season-log-hatched-with-none", several_classes = remarks::SEVERAL_CLASSES)]);
     });
-    sheet(ui, "Use and cost", |ui| {
+    sheet(ui, t!("season-log-use-and-cost"), |ui| {
         let columns = [
             Column::Words("class", 1.2),
             Column::Words("products", 1.8),
-            Column::Figure("went out", 150.0),
+            Column::Figure(t!("season-log-went-out"), 150.0),
             Column::Figure("ground", 90.0),
             Column::Figure("records", 60.0),
             Column::Figure("cost", 140.0),
-            Column::Figure("over ground", 130.0),
+            Column::Figure(t!("season-log-over-ground"), 130.0),
         ];
-        table::show(ui, "Use and cost", &columns, adjuvants.rows.len(), false, |at| {
+        table::show(ui, t!("season-log-use-and-cost"), &columns, adjuvants.rows.len(), false, |at| {
             adjuvants.rows.get(at).map_or_else(Vec::new, |row| {
                 vec![
                     capital(words::class(row.class)),

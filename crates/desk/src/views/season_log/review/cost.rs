@@ -3,6 +3,7 @@
 use egui::Ui;
 use tankard_core::season::review::figures::{self, whole};
 use tankard_core::season::review::{Cost, CostRow, remarks, words};
+use tankard_core::t;
 use tankard_core::words::capital;
 
 use super::table::{self, Column};
@@ -25,12 +26,12 @@ pub(super) enum By {
 impl By {
     const ALL: [Self; 4] = [Self::Field, Self::Crop, Self::Kind, Self::Class];
 
-    const fn name(self) -> &'static str {
+    fn name(self) -> &'static str {
         match self {
             Self::Field => "field",
             Self::Crop => "crop",
-            Self::Kind => "kind of product",
-            Self::Class => "adjuvant class",
+            Self::Kind => t!("season-log-kind-of-product"),
+            Self::Class => t!("season-log-adjuvant-class"),
         }
     }
 
@@ -59,15 +60,15 @@ pub(super) fn show(ui: &mut Ui, by: &mut By, shown: &Shown<'_>) {
     notes(ui, remarks::cost(cost));
     ui.horizontal(|ui| {
         ui.label(look::soft(ui, "by"));
-        boxes::choice(ui, "Cost by", by, &By::ALL, |by| by.name().to_owned(), 150.0);
+        boxes::choice(ui, t!("season-log-cost-by"), by, &By::ALL, |by| by.name().to_owned(), 150.0);
     });
     let rows = by.rows(cost);
     if rows.is_empty() {
-        ui.label(format!("Nothing is known by {}.", by.name()));
+        ui.label(t!("season-log-nothing-is-known-by", by = by.name()));
         return;
     }
     if rows.iter().any(|row| figures::length(row.spent.money) > 0.0) {
-        sheet(ui, &format!("Cost by {}", by.name()), |ui| {
+        sheet(ui, &t!("season-log-cost-by-by", by = by.name()), |ui| {
             let bars: Vec<Lying> = rows
                 .iter()
                 .take(MOST)
@@ -78,20 +79,20 @@ pub(super) fn show(ui: &mut Ui, by: &mut By, shown: &Shown<'_>) {
                     partial: row.spent.without_price > 0,
                 })
                 .collect();
-            let name = format!("Cost by {}", by.name());
+            let name = t!("season-log-cost-by-by", by = by.name());
             let chart = Chart { name: &name, unit: &figures.currency };
-            hatched_bars(ui, chart, &bars, rows.len(), "the highest cost", remarks::HATCHED_COST);
+            hatched_bars(ui, chart, &bars, rows.len(), t!("season-log-the-highest-cost"), remarks::HATCHED_COST);
         });
     }
-    sheet(ui, &format!("Cost by {}, in figures", by.name()), |ui| {
+    sheet(ui, &t!("season-log-cost-by-in-figures", by = by.name()), |ui| {
         let columns = [
             Column::Words(by.name(), 1.0),
             Column::Figure("cost", 150.0),
-            Column::Figure("over ground", 130.0),
+            Column::Figure(t!("season-log-over-ground"), 130.0),
             Column::Figure("ground", 100.0),
-            Column::Figure("uses without a price", 130.0),
+            Column::Figure(t!("season-log-uses-without-a-price"), 130.0),
         ];
-        table::show(ui, "Cost", &columns, rows.len(), false, |at| {
+        table::show(ui, t!("season-log-cost"), &columns, rows.len(), false, |at| {
             rows.get(at).map_or_else(Vec::new, |row| {
                 vec![
                     row.of.clone(),

@@ -1,6 +1,7 @@
 //! Resistance groups by field and season. A group that came again too soon has a triangle in its cell, and a sentence below.
 
 use std::collections::BTreeMap;
+use tankard_core::t;
 
 use egui::{Align2, Pos2, Rect, ScrollArea, Sense, Stroke, Ui, Vec2};
 use tankard_core::farm::ProductKind;
@@ -42,15 +43,15 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &Kept, shown: &Shown<'_
     };
     let mut kind = state.kind.filter(|kind| kinds.contains(kind)).unwrap_or(*first);
     if kinds.len() > 1 {
-        boxes::choice(ui, "Kind of product", &mut kind, &kinds, |kind| capital(kind.name()), 150.0);
+        boxes::choice(ui, t!("season-log-kind-of-product-73b"), &mut kind, &kinds, |kind| capital(kind.name()), 150.0);
         state.kind = Some(kind);
     }
-    sheet(ui, &format!("{} groups by field and season", capital(kind.name())), |ui| {
+    sheet(ui, &t!("season-log-groups-by-field-and-season", kind = capital(kind.name())), |ui| {
         notes(ui, [remarks::groups("triangle")]);
         matrix(ui, &fields, kind, &shown.pages.passes().years.iter().map(|year| year.year).collect::<Vec<_>>());
         notes(ui, groupless);
     });
-    sheet(ui, "Where a group came again", |ui| repeats(ui, &fields, kind, kept.seasons));
+    sheet(ui, t!("season-log-where-a-group-came-again"), |ui| repeats(ui, &fields, kind, kept.seasons));
 }
 
 /// The rows of a field that are of a kind.
@@ -114,7 +115,7 @@ fn matrix(ui: &mut Ui, all: &[&FieldGroups], kind: ProductKind, years: &[i16]) {
                 if !groups.is_empty() {
                     let words: Vec<String> = groups
                         .into_iter()
-                        .map(|(words, again)| if again { format!("{words} came again") } else { words })
+                        .map(|(words, again)| if again { t!("season-log-came-again", words = words) } else { words })
                         .collect();
                     said.push(format!("{year} {}", words.join(", ")));
                 }
@@ -134,19 +135,22 @@ fn repeats(ui: &mut Ui, fields: &[&FieldGroups], kind: ProductKind, seasons: (i1
         .flat_map(|(field, row)| row.repeats.iter().map(move |repeat| (field, row, repeat)))
         .collect();
     if all.is_empty() {
-        let when =
-            if seasons.0 == seasons.1 { seasons.0.to_string() } else { format!("{} to {}", seasons.0, seasons.1) };
-        ui.label(format!("No group came again too soon in {when}."));
+        let when = if seasons.0 == seasons.1 {
+            seasons.0.to_string()
+        } else {
+            t!("season-log-to", seasons = seasons.0, seasons2 = seasons.1)
+        };
+        ui.label(t!("season-log-no-group-came-again-too-soon", when = when));
         return;
     }
     let columns = [
         Column::Words("field", 1.0),
         Column::Words("group", 1.0),
-        Column::Words("it came", 2.0),
-        Column::Figure("asked for at most", 110.0),
-        Column::Words("who says so", 2.0),
+        Column::Words(t!("season-log-it-came"), 2.0),
+        Column::Figure(t!("season-log-asked-for-at-most"), 110.0),
+        Column::Words(t!("season-log-who-says-so"), 2.0),
     ];
-    table::show(ui, "Where a group came again", &columns, all.len(), false, |at| {
+    table::show(ui, t!("season-log-where-a-group-came-again"), &columns, all.len(), false, |at| {
         all.get(at).map_or_else(Vec::new, |(field, row, repeat)| {
             vec![
                 field.name.clone(),

@@ -1,6 +1,7 @@
 //! The season review: what the records of a season, or of several, come to. Which records count is chosen at the top; the pages
 //! are at the left.
 
+use tankard_core::t;
 mod adjuvants;
 mod cost;
 mod groups;
@@ -85,18 +86,18 @@ impl Page {
         Self::Trials,
     ];
 
-    const fn name(self) -> &'static str {
+    fn name(self) -> &'static str {
         match self {
-            Self::Overview => "Overview",
-            Self::Products => "Products and actives",
-            Self::Groups => "Resistance groups",
-            Self::Adjuvants => "Adjuvants",
-            Self::Planned => "Planned and applied",
-            Self::Weather => "Weather",
-            Self::Cost => "Cost",
-            Self::Work => "Water and hours",
-            Self::Outcomes => "Outcomes",
-            Self::Trials => "Trials",
+            Self::Overview => t!("season-log-overview"),
+            Self::Products => t!("season-log-products-and-actives"),
+            Self::Groups => t!("season-log-resistance-groups"),
+            Self::Adjuvants => t!("season-log-adjuvants"),
+            Self::Planned => t!("season-log-planned-and-applied"),
+            Self::Weather => t!("season-log-weather"),
+            Self::Cost => t!("season-log-cost"),
+            Self::Work => t!("season-log-water-and-hours"),
+            Self::Outcomes => t!("season-log-outcomes"),
+            Self::Trials => t!("season-log-trials"),
         }
     }
 }
@@ -178,7 +179,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
             by_keys(ui);
             ui.label(look::title(page.name()));
             if pages.records == 0 && page != Page::Trials {
-                ui.label("No record fits what is chosen. Choose other seasons, another field or another crop.");
+                ui.label(t!("season-log-no-record-fits-what-is-chosen"));
                 return;
             }
             ui.spacing_mut().item_spacing.y = 6.0;
@@ -245,16 +246,16 @@ fn choices(state: &mut State, kept: &Kept, ui: &mut Ui) -> bool {
 fn seasons(state: &mut State, kept: &Kept, ui: &mut Ui) {
     let (mut from, mut to) = kept.seasons;
     ui.label(look::soft(ui, "seasons"));
-    boxes::choice(ui, "From season", &mut from, &kept.years, i16::to_string, 74.0);
+    boxes::choice(ui, t!("season-log-from-season"), &mut from, &kept.years, i16::to_string, 74.0);
     ui.label(look::soft(ui, "to"));
-    boxes::choice(ui, "To season", &mut to, &kept.years, i16::to_string, 74.0);
+    boxes::choice(ui, t!("season-log-to-season"), &mut to, &kept.years, i16::to_string, 74.0);
     if (from, to) != kept.seasons {
         // The end that was chosen last holds.
         let last = if from == kept.seasons.0 { to } else { from };
         state.asked.seasons = Some(if from <= to { (from, to) } else { (last, last) });
     }
     let all = kept.years.first().copied().zip(kept.years.last().copied());
-    if all != Some(kept.seasons) && boxes::act(ui, "All seasons").clicked() {
+    if all != Some(kept.seasons) && boxes::act(ui, t!("season-log-all-seasons-156")).clicked() {
         state.asked.seasons = all;
     }
 }
@@ -263,16 +264,19 @@ fn field_and_crop(state: &mut State, kept: &Kept, ui: &mut Ui) {
     let fields: Vec<_> = std::iter::once(None).chain(kept.fields.iter().map(|(id, _)| Some(id.clone()))).collect();
     let name = |id: &Option<String>| {
         let known = id.as_ref().map(|id| kept.fields.iter().find(|(known, _)| known == id));
-        known.map_or_else(|| "all fields".to_owned(), |known| known.map_or_else(String::new, |(_, name)| name.clone()))
+        known.map_or_else(
+            || t!("season-log-all-fields").to_owned(),
+            |known| known.map_or_else(String::new, |(_, name)| name.clone()),
+        )
     };
-    boxes::choice(ui, "Field", &mut state.asked.field, &fields, name, 170.0);
+    boxes::choice(ui, t!("season-log-field-d07"), &mut state.asked.field, &fields, name, 170.0);
     let crops: Vec<_> = std::iter::once(None).chain(kept.crops.iter().cloned().map(Some)).collect();
-    boxes::choice(ui, "Crop", &mut state.asked.crop, &crops, |crop| crop_name(crop.as_deref()), 130.0);
+    boxes::choice(ui, t!("season-log-crop"), &mut state.asked.crop, &crops, |crop| crop_name(crop.as_deref()), 130.0);
     ui.label(look::soft(ui, count(kept.pages.records, "record", "records")));
 }
 
 fn crop_name(crop: Option<&str>) -> String {
-    crop.map_or("all crops", words::crop).to_owned()
+    crop.map_or(t!("season-log-all-crops"), words::crop).to_owned()
 }
 
 /// A page without anything to choose is read with the keyboard, too.
@@ -321,7 +325,7 @@ fn notes(ui: &mut Ui, notes: impl IntoIterator<Item = String>) {
 
 /// "the 10 with most ground of 14", where a chart leaves some out.
 fn of_all(shown: usize, all: usize, by: &str) -> Option<String> {
-    (shown < all).then(|| format!("The chart has the {shown} with {by} of {all}; the table has all"))
+    (shown < all).then(|| t!("season-log-the-chart-has-the-with-of", shown = shown, by = by, all = all))
 }
 
 /// Bars that lie under one another, of so many rows in all; below them which rows these are, and what hatched bars say.

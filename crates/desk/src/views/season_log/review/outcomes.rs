@@ -1,6 +1,7 @@
 //! Ratings by the adjuvants that were in the tank, and two choices of adjuvants compared.
 
 use std::rc::Rc;
+use tankard_core::t;
 
 use egui::Ui;
 use tankard_core::farm::{AdjuvantClass, Effect};
@@ -41,7 +42,7 @@ impl Choice {
         match self {
             Self::With(class) => Side::with(class),
             Self::Without(class) => Side::without(class),
-            Self::Nothing => Side { name: "no adjuvant".to_owned(), of: Of::Exactly(Vec::new()) },
+            Self::Nothing => Side { name: t!("season-log-no-adjuvant").to_owned(), of: Of::Exactly(Vec::new()) },
         }
     }
 }
@@ -60,7 +61,7 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &mut Kept, shown: &Show
         state.effect.clone().filter(|effect| effects.contains(&effect)).unwrap_or_else(|| (*first).clone());
     let all: Vec<Effect> = effects.iter().map(|effect| (*effect).clone()).collect();
     ui.horizontal_wrapped(|ui| {
-        boxes::choice(ui, "Rated", &mut chosen, &all, |of| capital(&effect(of)), 220.0);
+        boxes::choice(ui, t!("season-log-rated"), &mut chosen, &all, |of| capital(&effect(of)), 220.0);
         let mut bands: Vec<Band> = rows(outcomes, &chosen).map(|row| row.days).collect();
         bands.sort();
         bands.dedup();
@@ -70,19 +71,29 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &mut Kept, shown: &Show
         // To begin with, the days of which most is known.
         let known = state.days.filter(|days| bands.contains(days));
         if let Some(mut days) = known.or_else(|| bands.iter().copied().max_by_key(most)) {
-            boxes::choice(ui, "Days", &mut days, &bands, |days| capital(&band(*days)), 170.0);
+            boxes::choice(ui, t!("season-log-days"), &mut days, &bands, |days| capital(&band(*days)), 170.0);
             state.days = Some(days);
         }
-        ui.label(look::soft(ui, format!("{} rated", count(outcomes.rated, "record is", "records are"))));
+        ui.label(look::soft(
+            ui,
+            t!(
+                "season-log-count-rated",
+                count = count(outcomes.rated, t!("season-log-record-is"), t!("season-log-records-are"))
+            ),
+        ));
     });
     state.effect = Some(chosen.clone());
     if let Some(days) = state.days {
-        sheet(ui, &format!("{}, {}, by adjuvants in the tank", capital(&effect(&chosen)), band(days)), |ui| {
-            let of: Vec<&RatedRow> = rows(outcomes, &chosen).filter(|row| row.days == days).collect();
-            ratings_chart(ui, &chosen, days, &of);
-        });
+        sheet(
+            ui,
+            &t!("season-log-by-adjuvants-in-the-tank", chosen = capital(&effect(&chosen)), days = band(days)),
+            |ui| {
+                let of: Vec<&RatedRow> = rows(outcomes, &chosen).filter(|row| row.days == days).collect();
+                ratings_chart(ui, &chosen, days, &of);
+            },
+        );
     }
-    sheet(ui, &format!("{} in figures", capital(&effect(&chosen))), |ui| {
+    sheet(ui, &t!("season-log-in-figures", chosen = capital(&effect(&chosen))), |ui| {
         let of: Vec<&RatedRow> = rows(outcomes, &chosen).collect();
         ratings_table(ui, &of);
         notes(ui, open);
@@ -115,18 +126,13 @@ fn ratings_chart(ui: &mut Ui, of: &Effect, days: Band, rows: &[&RatedRow]) {
             }
         })
         .collect();
-    let name = format!("{}, {}, by adjuvants", capital(&effect(of)), band(days));
+    let name = t!("season-log-by-adjuvants", of = capital(&effect(of)), days = band(days));
     chart_rows::dots(ui, Chart { name: &name, unit: "%" }, (0.0, 100.0), &dots);
     let means = match of {
-        Effect::Control(_) => "100 % is all dead",
-        Effect::Injury(_) => "0 % is no injury",
+        Effect::Control(_) => t!("season-log-100-is-all-dead"),
+        Effect::Injury(_) => t!("season-log-0-is-no-injury"),
     };
-    notes(
-        ui,
-        [format!(
-            "Mean with the interval in which it lies at 95 %, and n, the number of fields rated; {means}. One rating alone has no interval"
-        )],
-    );
+    notes(ui, [t!("season-log-mean-with-the-interval-in-which", means = means)]);
 }
 
 fn ratings_table(ui: &mut Ui, rows: &[&RatedRow]) {
@@ -136,9 +142,9 @@ fn ratings_table(ui: &mut Ui, rows: &[&RatedRow]) {
         Column::Figure("n", 40.0),
         Column::Figure("mean", 60.0),
         Column::Figure("median", 60.0),
-        Column::Figure("95 % interval", 120.0),
+        Column::Figure(t!("season-log-95-interval"), 120.0),
     ];
-    table::show(ui, "Ratings", &columns, rows.len(), false, |at| {
+    table::show(ui, t!("season-log-ratings"), &columns, rows.len(), false, |at| {
         rows.get(at).map_or_else(Vec::new, |row| {
             vec![
                 capital(&classes(&row.classes)),
@@ -146,7 +152,7 @@ fn ratings_table(ui: &mut Ui, rows: &[&RatedRow]) {
                 whole(row.ratings.n),
                 format!("{} %", figure(row.ratings.mean, 1)),
                 format!("{} %", figure(row.ratings.median, 1)),
-                row.ratings.interval.map_or_else(|| "one rating".to_owned(), interval),
+                row.ratings.interval.map_or_else(|| t!("season-log-one-rating").to_owned(), interval),
             ]
         })
     });
@@ -160,10 +166,10 @@ fn compared(ui: &mut Ui, state: &mut State, kept: &mut Kept, outcomes: &Outcomes
     let mut found = None;
     let ones: Vec<Choice> = known.iter().copied().map(Choice::With).collect();
     let mut one = state.one.filter(|one| ones.contains(one)).unwrap_or(Choice::With(first));
-    sheet(ui, "Two choices compared", |ui| {
+    sheet(ui, t!("season-log-two-choices-compared"), |ui| {
         let mut other = Choice::Nothing;
         ui.horizontal_wrapped(|ui| {
-            boxes::choice(ui, "Compare", &mut one, &ones, |choice| choice.side().name, 220.0);
+            boxes::choice(ui, t!("season-log-compare"), &mut one, &ones, |choice| choice.side().name, 220.0);
             ui.label(look::soft(ui, "with"));
             let without = if let Choice::With(class) = one { Choice::Without(class) } else { Choice::Nothing };
             let others: Vec<Choice> = [without, Choice::Nothing]
@@ -171,28 +177,32 @@ fn compared(ui: &mut Ui, state: &mut State, kept: &mut Kept, outcomes: &Outcomes
                 .chain(ones.iter().copied().filter(|choice| *choice != one))
                 .collect();
             other = state.other.filter(|other| others.contains(other)).unwrap_or(without);
-            boxes::choice(ui, "Compare with", &mut other, &others, |choice| choice.side().name, 220.0);
+            boxes::choice(ui, t!("season-log-compare-with"), &mut other, &others, |choice| choice.side().name, 220.0);
         });
         (state.one, state.other) = (Some(one), Some(other));
         let (one, other) = (one.side(), other.side());
         let compared = kept.compared(of, &one, &other);
         if compared.in_both > 0 {
-            let records = count(compared.in_both, "record has", "records have");
+            let records = count(compared.in_both, t!("season-log-record-has"), t!("season-log-records-have"));
             notes(
                 ui,
-                [format!("{records} both and {} on neither side", if compared.in_both == 1 { "is" } else { "are" })],
+                [t!(
+                    "season-log-both-and-on-neither-side",
+                    records = records,
+                    which = if compared.in_both == 1 { "yes" } else { "no" }
+                )],
             );
         }
         if compared.comparisons.is_empty() {
-            ui.label("Nothing was rated with both in the same days after an application.");
+            ui.label(t!("season-log-nothing-was-rated-with-both-in"));
             return;
         }
         differences_chart(ui, &compared.comparisons, &one.name, &other.name);
         differences_table(ui, &compared.comparisons);
         for comparison in &compared.comparisons {
             for (kind, statement) in [
-                ("In pairs, field by field in one season", by_pairs(comparison, &one.name, &other.name)),
-                ("All ratings, without pairs", by_sets(comparison, &one.name, &other.name)),
+                (t!("season-log-in-pairs-field-by-field-in"), by_pairs(comparison, &one.name, &other.name)),
+                (t!("season-log-all-ratings-without-pairs"), by_sets(comparison, &one.name, &other.name)),
             ] {
                 ui.label(look::soft(ui, kind));
                 ui.add(egui::Label::new(format!("{}.", statement.text)).wrap());
@@ -214,7 +224,7 @@ fn differences_chart(ui: &mut Ui, comparisons: &[Comparison], one: &str, other: 
                 comparison.paired.map(|paired| (paired.mean, paired.interval, count(paired.n, "pair", "pairs")));
             let sets = comparison.unpaired.map(|welch| {
                 let n = [comparison.one, comparison.other].map(|side| side.map_or(0, |side| side.n));
-                (welch.difference, welch.interval, format!("{} and {} records, no pairs", n[0], n[1]))
+                (welch.difference, welch.interval, t!("season-log-and-records-no-pairs", n = n[0], n2 = n[1]))
             });
             [paired, sets].into_iter().flatten().map(|(value, ends, n)| Dot {
                 name: capital(&format!("{}, {n}", band(comparison.days))),
@@ -231,23 +241,23 @@ fn differences_chart(ui: &mut Ui, comparisons: &[Comparison], one: &str, other: 
         dots.iter().filter_map(|dot| dot.interval.map(|(low, high)| low.abs().max(high.abs()))).fold(5.0, f64::max);
     // Beyond 100 points there is no rating.
     let far = (far * 1.05).min(100.0);
-    let name = format!("{} less {other}", capital(one));
-    ui.label(look::soft(ui, format!("{name}, in per cent points: right of the line {one} was rated higher")));
-    chart_rows::dots(ui, Chart { name: &name, unit: "per cent points" }, (-far, far), &dots);
+    let name = t!("season-log-less", one = capital(one), other = other);
+    ui.label(look::soft(ui, t!("season-log-in-per-cent-points-right-of", name = name, one = one)));
+    chart_rows::dots(ui, Chart { name: &name, unit: t!("season-log-per-cent-points") }, (-far, far), &dots);
 }
 
 fn differences_table(ui: &mut Ui, comparisons: &[Comparison]) {
     let columns = [
         Column::Words("days", 1.4),
         Column::Figure("pairs", 50.0),
-        Column::Figure("difference in pairs", 130.0),
-        Column::Figure("95 % interval", 120.0),
+        Column::Figure(t!("season-log-difference-in-pairs"), 130.0),
+        Column::Figure(t!("season-log-95-interval"), 120.0),
         Column::Figure("ratings", 80.0),
-        Column::Figure("difference of all", 120.0),
-        Column::Figure("95 % interval", 120.0),
+        Column::Figure(t!("season-log-difference-of-all"), 120.0),
+        Column::Figure(t!("season-log-95-interval"), 120.0),
     ];
-    let none = || "not told".to_owned();
-    table::show(ui, "Differences", &columns, comparisons.len(), false, |at| {
+    let none = || t!("season-log-not-told").to_owned();
+    table::show(ui, t!("season-log-differences"), &columns, comparisons.len(), false, |at| {
         comparisons.get(at).map_or_else(Vec::new, |of| {
             let n = [of.one, of.other].map(|side| side.map_or(0, |side| side.n));
             vec![
@@ -255,7 +265,7 @@ fn differences_table(ui: &mut Ui, comparisons: &[Comparison]) {
                 whole(of.pairs.len()),
                 of.paired.map_or_else(none, |paired| figure(paired.mean, 1)),
                 of.paired.map_or_else(none, |paired| interval(paired.interval)),
-                format!("{} and {}", n[0], n[1]),
+                t!("season-log-and", n = n[0], n2 = n[1]),
                 of.unpaired.map_or_else(none, |welch| figure(welch.difference, 1)),
                 of.unpaired.map_or_else(none, |welch| interval(welch.interval)),
             ]
@@ -268,15 +278,15 @@ fn pairs_table(ui: &mut Ui, comparisons: &[Comparison]) {
     if pairs.is_empty() {
         return;
     }
-    sheet(ui, "The pairs, mean ratings in per cent", |ui| {
+    sheet(ui, t!("season-log-the-pairs-mean-ratings-in-per"), |ui| {
         let columns = [
-            Column::Words("field and season", 1.4),
+            Column::Words(t!("season-log-field-and-season"), 1.4),
             Column::Words("days", 1.0),
             Column::Figure("one", 60.0),
             Column::Figure("other", 60.0),
             Column::Figure("difference", 80.0),
         ];
-        table::show(ui, "Pairs", &columns, pairs.len(), false, |at| {
+        table::show(ui, t!("season-log-pairs"), &columns, pairs.len(), false, |at| {
             pairs.get(at).map_or_else(Vec::new, |(days, pair)| {
                 vec![
                     pair.name.clone(),

@@ -5,6 +5,7 @@ use tankard_core::quantity::number;
 use tankard_core::season::review::figures::whole;
 use tankard_core::season::review::words::{MONTHS, count, distinct, month};
 use tankard_core::season::review::{Month, Passes, remarks};
+use tankard_core::t;
 
 use super::table::{self, Column};
 use super::{Shown, beside, notes, sheet};
@@ -16,16 +17,16 @@ const LINES: usize = 12;
 
 pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
     let (passes, figures) = (shown.pages.passes(), shown.figures);
-    ui.label(look::strong(format!(
-        "{}, {} treated",
-        count(passes.passes, "pass", "passes"),
-        figures.show(passes.treated)
+    ui.label(look::strong(t!(
+        "season-log-treated",
+        count = count(passes.passes, "pass", "passes"),
+        figures = figures.show(passes.treated)
     )));
     notes(ui, remarks::passes(passes, figures));
     let Some(newest) = passes.years.last().map(|year| year.year) else { return };
     let several = passes.years.len() > 1;
     if several {
-        sheet(ui, "Ground treated, season by season", |ui| {
+        sheet(ui, t!("season-log-ground-treated-season-by-season"), |ui| {
             let columns: Vec<_> = passes
                 .years
                 .iter()
@@ -35,24 +36,30 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                     words: number::show(figures.area(year.treated), 0),
                 })
                 .collect();
-            chart::columns(ui, Chart { name: "Ground treated by season", unit: figures.ground() }, &columns);
+            chart::columns(
+                ui,
+                Chart { name: t!("season-log-ground-treated-by-season"), unit: figures.ground() },
+                &columns,
+            );
         });
     }
     beside(
         ui,
         |ui| {
-            sheet(ui, &format!("Ground treated by month, {newest}"), |ui| by_month(ui, shown, passes, newest));
+            sheet(ui, &t!("season-log-ground-treated-by-month", newest = newest), |ui| {
+                by_month(ui, shown, passes, newest)
+            });
         },
-        |ui| sheet(ui, "Ground treated since January", |ui| so_far(ui, shown, passes)),
+        |ui| sheet(ui, t!("season-log-ground-treated-since-january"), |ui| so_far(ui, shown, passes)),
     );
-    sheet(ui, "By season", |ui| {
+    sheet(ui, t!("season-log-by-season"), |ui| {
         let columns = [
             Column::Words("season", 1.0),
             Column::Figure("passes", 70.0),
             Column::Figure("treated", 110.0),
-            Column::Figure("at least once", 170.0),
+            Column::Figure(t!("season-log-at-least-once"), 170.0),
         ];
-        table::show(ui, "By season", &columns, passes.years.len(), false, |at| {
+        table::show(ui, t!("season-log-by-season"), &columns, passes.years.len(), false, |at| {
             passes.years.get(at).map_or_else(Vec::new, |year| {
                 vec![
                     year.year.to_string(),
@@ -64,14 +71,14 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
         });
     });
     let worked: Vec<&Month> = passes.months.iter().filter(|month| month.passes > 0).collect();
-    sheet(ui, "By month", |ui| {
+    sheet(ui, t!("season-log-by-month"), |ui| {
         let columns = [
             Column::Words("month", 1.0),
             Column::Figure("passes", 70.0),
             Column::Figure("treated", 110.0),
-            Column::Figure("since January", 170.0),
+            Column::Figure(t!("season-log-since-january"), 170.0),
         ];
-        table::show(ui, "By month", &columns, worked.len(), false, |at| {
+        table::show(ui, t!("season-log-by-month"), &columns, worked.len(), false, |at| {
             worked.get(at).map_or_else(Vec::new, |of| {
                 vec![
                     format!("{} {}", month(of.month), of.year),
@@ -94,7 +101,7 @@ fn by_month(ui: &mut Ui, shown: &Shown<'_>, passes: &Passes, year: i16) {
             words: if of.passes > 0 { number::show(figures.area(of.treated), 0) } else { String::new() },
         })
         .collect();
-    let name = format!("Ground treated by month in {year}");
+    let name = t!("season-log-ground-treated-by-month-in", year = year);
     chart::columns(ui, Chart { name: &name, unit: figures.ground() }, &columns);
 }
 
@@ -120,9 +127,9 @@ fn so_far(ui: &mut Ui, shown: &Shown<'_>, passes: &Passes) {
             }
         })
         .collect();
-    let name = "Ground treated since January, season by season";
+    let name = t!("season-log-ground-treated-since-january-season-by");
     chart::lines(ui, Chart { name, unit: figures.ground() }, &MONTHS, &lines, |value| figures.whole_area(value));
     if skipped > 0 {
-        notes(ui, [format!("The chart has the {LINES} newest seasons; the tables have all")]);
+        notes(ui, [t!("season-log-the-chart-has-the-newest-seasons", lines = LINES)]);
     }
 }

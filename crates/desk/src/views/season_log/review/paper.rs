@@ -1,6 +1,7 @@
 //! The review as PDF. All records chosen are held against their labels for it, so it is made on a thread of its own.
 
 use std::path::PathBuf;
+use tankard_core::t;
 
 use egui::Ui;
 use tankard_core::season::review::Choice;
@@ -19,7 +20,7 @@ pub(super) struct State {
 
 /// "Review as PDF…"; whether it was clicked.
 pub(super) fn act(ui: &mut Ui) -> bool {
-    boxes::act(ui, "Review as PDF…").clicked()
+    boxes::act(ui, t!("season-log-review-as-pdf")).clicked()
 }
 
 /// Asks where it should be saved.
@@ -32,15 +33,13 @@ pub(super) fn ask(desk: &mut Desk, choice: Choice, ui: &Ui) {
 /// Begins to write the review that was asked for where the user said.
 pub(super) fn save(desk: &mut Desk, path: PathBuf) {
     let Some(choice) = desk.season_log.review.paper.asked.take() else {
-        desk.tell_problem(
-            "The review was not written: it is no longer known which seasons were meant; choose it again".to_owned(),
-        );
+        desk.tell_problem(t!("season-log-the-review-was-not-written-it").to_owned());
         return;
     };
     let (snapshot, asked, today) = (desk.document.snapshot(), desk.moment(), desk.now().date());
     let to = path.clone();
     desk.start(
-        Task::writing(&path, "The review was not written").counting("record", "records"),
+        Task::writing(&path, t!("season-log-the-review-was-not-written")).counting("record", "records"),
         move |going| {
             let farm = snapshot.into_farm();
             let pdf = tankard_paper::review::pdf_told(&farm, &choice, today, &|done, of| going.tell(done, of));
@@ -49,7 +48,7 @@ pub(super) fn save(desk: &mut Desk, path: PathBuf) {
         },
         move |desk, ()| {
             let since = desk.since(asked);
-            desk.tell(format!("The review is written to {}{since}", path.display()));
+            desk.tell(t!("season-log-the-review-is-written-to", path = path.display(), since = since));
         },
     );
 }

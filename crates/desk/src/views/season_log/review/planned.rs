@@ -5,6 +5,7 @@ use tankard_core::finding::Subject;
 use tankard_core::season::review::figures::{self, whole};
 use tankard_core::season::review::words::bar;
 use tankard_core::season::review::{BARS, Errors, remarks};
+use tankard_core::t;
 
 use super::table::{self, Column};
 use super::{Shown, beside, notes, record, sheet};
@@ -13,9 +14,9 @@ use crate::parts::chart::{self, Chart};
 pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) -> Option<Subject> {
     let (planned, figures) = (shown.pages.planned(), shown.figures);
     let all = [
-        ("Amounts over ground", "uses", &planned.rate),
-        ("Ground", "records", &planned.area),
-        ("Spray volume", "records", &planned.volume),
+        (t!("season-log-amounts-over-ground"), "uses", &planned.rate),
+        (t!("season-log-ground"), "records", &planned.area),
+        (t!("season-log-spray-volume"), "records", &planned.volume),
     ];
     notes(ui, remarks::planned(planned));
     if all.iter().all(|(.., errors)| errors.is_none()) {
@@ -35,27 +36,32 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) -> Option<Subject> {
         }
     }
     let records = shown.pages.records;
-    sheet(ui, "Left over", |ui| {
+    sheet(ui, t!("season-log-left-over"), |ui| {
         ui.label(remarks::left(planned, records, figures));
     });
     let mut led = None;
     if !planned.worst.is_empty() {
-        sheet(ui, "The largest errors of amounts over ground", |ui| {
+        sheet(ui, t!("season-log-the-largest-errors-of-amounts-over"), |ui| {
             let columns = [Column::Words("record", 1.6), Column::Words("product", 1.6), Column::Figure("error", 90.0)];
-            let clicked = table::show(ui, "The largest errors", &columns, planned.worst.len(), true, |at| {
-                planned.worst.get(at).map_or_else(Vec::new, |worst| {
-                    vec![format!("{}, {}", worst.date, worst.name), worst.product.clone(), figures::error(worst.error)]
-                })
-            });
+            let clicked =
+                table::show(ui, t!("season-log-the-largest-errors"), &columns, planned.worst.len(), true, |at| {
+                    planned.worst.get(at).map_or_else(Vec::new, |worst| {
+                        vec![
+                            format!("{}, {}", worst.date, worst.name),
+                            worst.product.clone(),
+                            figures::error(worst.error),
+                        ]
+                    })
+                });
             led = clicked.and_then(|at| planned.worst.get(at)).map(|worst| record(&worst.record));
-            notes(ui, ["A click leads to the record".to_owned()]);
+            notes(ui, [t!("season-log-a-click-leads-to-the-record").to_owned()]);
         });
     }
     led
 }
 
 fn distribution(ui: &mut Ui, name: &str, unit: &str, errors: &Errors) {
-    sheet(ui, &format!("{name}: how often so far off, per cent"), |ui| {
+    sheet(ui, &t!("season-log-how-often-so-far-off-per", name = name), |ui| {
         let columns: Vec<_> = errors
             .bars
             .iter()
@@ -66,14 +72,14 @@ fn distribution(ui: &mut Ui, name: &str, unit: &str, errors: &Errors) {
                 words: if *count > 0 { whole(*count) } else { String::new() },
             })
             .collect();
-        let name = format!("Errors in per cent: {}", name.to_lowercase());
+        let name = t!("season-log-errors-in-per-cent", name = name.to_lowercase());
         chart::columns(ui, Chart { name: &name, unit }, &columns);
     });
 }
 
 /// The same figures as a table: how often in each bar, and what they come to.
 fn numbers(ui: &mut Ui, all: &[(&str, &str, &Option<Errors>); 3]) {
-    sheet(ui, "Errors in figures", |ui| {
+    sheet(ui, t!("season-log-errors-in-figures"), |ui| {
         let told: Vec<(&str, &Errors)> =
             all.iter().filter_map(|(name, _, errors)| Some((*name, errors.as_ref()?))).collect();
         let columns = [
@@ -86,11 +92,11 @@ fn numbers(ui: &mut Ui, all: &[(&str, &str, &Option<Errors>); 3]) {
             all.iter().map(|(.., errors)| errors.as_ref().map_or_else(|| "none".to_owned(), take)).collect()
         };
         let mut rows: Vec<(String, Vec<String>)> = vec![
-            ("how many".to_owned(), of(&|errors| whole(errors.n))),
+            (t!("season-log-how-many").to_owned(), of(&|errors| whole(errors.n))),
             ("mean".to_owned(), of(&|errors| figures::error(errors.mean))),
             ("median".to_owned(), of(&|errors| figures::error(errors.median))),
-            ("most too little".to_owned(), of(&|errors| figures::error(errors.least))),
-            ("most too much".to_owned(), of(&|errors| figures::error(errors.most))),
+            (t!("season-log-most-too-little").to_owned(), of(&|errors| figures::error(errors.least))),
+            (t!("season-log-most-too-much").to_owned(), of(&|errors| figures::error(errors.most))),
         ];
         for at in 0..=BARS.len() {
             let count = |errors: &Errors| errors.bars.get(at).copied().unwrap_or_default();
@@ -98,7 +104,7 @@ fn numbers(ui: &mut Ui, all: &[(&str, &str, &Option<Errors>); 3]) {
                 rows.push((format!("{} %", bar(at, " ")), of(&|errors| whole(count(errors)))));
             }
         }
-        table::show(ui, "Errors in figures", &columns, rows.len(), false, |at| {
+        table::show(ui, t!("season-log-errors-in-figures"), &columns, rows.len(), false, |at| {
             rows.get(at).map_or_else(Vec::new, |(name, figures)| {
                 std::iter::once(name.clone()).chain(figures.iter().cloned()).collect()
             })

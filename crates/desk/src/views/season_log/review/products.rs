@@ -5,6 +5,7 @@ use tankard_core::quantity::ActiveBasis;
 use tankard_core::quantity::rate::show_active;
 use tankard_core::season::review::figures::{self, whole};
 use tankard_core::season::review::{ActiveRow, Actives, ProductRow, Products, remarks, words};
+use tankard_core::t;
 
 use super::table::{self, Column};
 use super::{MOST, NOTHING, Shown, beside, notes, of_all, sheet};
@@ -27,17 +28,17 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, shown: &Shown<'_>) {
     }
     beside(
         ui,
-        |ui| sheet(ui, "Products by ground treated", |ui| products_chart(ui, shown, products)),
+        |ui| sheet(ui, t!("season-log-products-by-ground-treated"), |ui| products_chart(ui, shown, products)),
         |ui| {
             if !actives.rows.is_empty() {
-                sheet(ui, "Actives over the ground of the farm", |ui| actives_chart(ui, shown, actives));
+                sheet(ui, t!("season-log-actives-over-the-ground-of-the"), |ui| actives_chart(ui, shown, actives));
             }
         },
     );
-    sheet(ui, "Products", |ui| products_table(ui, shown, products));
+    sheet(ui, t!("season-log-products"), |ui| products_table(ui, shown, products));
     if !actives.rows.is_empty() {
-        sheet(ui, "Actives", |ui| actives_table(ui, shown, actives));
-        sheet(ui, "An active, field by field", |ui| by_field(ui, state, shown, actives));
+        sheet(ui, t!("season-log-actives"), |ui| actives_table(ui, shown, actives));
+        sheet(ui, t!("season-log-an-active-field-by-field"), |ui| by_field(ui, state, shown, actives));
     }
 }
 
@@ -54,8 +55,12 @@ fn products_chart(ui: &mut Ui, shown: &Shown<'_>, products: &Products) {
             partial: false,
         })
         .collect();
-    chart_rows::lying(ui, Chart { name: "Ground treated by product", unit: shown.figures.ground() }, &bars);
-    notes(ui, of_all(bars.len(), products.rows.len(), "most ground"));
+    chart_rows::lying(
+        ui,
+        Chart { name: t!("season-log-ground-treated-by-product"), unit: shown.figures.ground() },
+        &bars,
+    );
+    notes(ui, of_all(bars.len(), products.rows.len(), t!("season-log-most-ground")));
 }
 
 fn actives_chart(ui: &mut Ui, shown: &Shown<'_>, actives: &Actives) {
@@ -74,9 +79,13 @@ fn actives_chart(ui: &mut Ui, shown: &Shown<'_>, actives: &Actives) {
             })
         })
         .collect();
-    chart_rows::lying(ui, Chart { name: "Actives over the ground of the farm", unit: shown.figures.active() }, &bars);
+    chart_rows::lying(
+        ui,
+        Chart { name: t!("season-log-actives-over-the-ground-of-the"), unit: shown.figures.active() },
+        &bars,
+    );
     let ground = shown.figures.show(actives.ground);
-    notes(ui, [format!("Over {ground} of ground that can be sprayed, in all the time chosen")]);
+    notes(ui, [t!("season-log-over-of-ground-that-can-be", ground = ground)]);
     notes(ui, of_all(bars.len(), actives.rows.len(), "most"));
 }
 
@@ -85,12 +94,12 @@ fn products_table(ui: &mut Ui, shown: &Shown<'_>, products: &Products) {
     let columns = [
         Column::Words("product", 2.0),
         Column::Words("kind", 1.0),
-        Column::Figure("went out", 150.0),
+        Column::Figure(t!("season-log-went-out"), 150.0),
         Column::Figure("ground", 90.0),
         Column::Figure("records", 60.0),
         Column::Figure("cost", 140.0),
     ];
-    table::show(ui, "Products", &columns, products.rows.len(), false, |at| {
+    table::show(ui, t!("season-log-products"), &columns, products.rows.len(), false, |at| {
         products.rows.get(at).map_or_else(Vec::new, |row| {
             vec![
                 row.name.clone(),
@@ -108,17 +117,18 @@ fn products_table(ui: &mut Ui, shown: &Shown<'_>, products: &Products) {
 fn actives_table(ui: &mut Ui, shown: &Shown<'_>, actives: &Actives) {
     let columns = [
         Column::Words("active", 2.0),
-        Column::Figure("went out", 120.0),
-        Column::Figure("over the farm's ground", 160.0),
+        Column::Figure(t!("season-log-went-out"), 120.0),
+        Column::Figure(t!("season-log-over-the-farms-ground"), 160.0),
         Column::Figure("records", 60.0),
     ];
     let units = shown.figures.units;
-    table::show(ui, "Actives", &columns, actives.rows.len(), false, |at| {
+    table::show(ui, t!("season-log-actives"), &columns, actives.rows.len(), false, |at| {
         actives.rows.get(at).map_or_else(Vec::new, |row| {
             vec![
                 row.name.clone(),
                 figures::mass(shown.figures, row.mass, row.basis),
-                row.on_farm.map_or_else(|| "not known".to_owned(), |rate| show_active(rate, row.basis, units)),
+                row.on_farm
+                    .map_or_else(|| t!("season-log-not-known").to_owned(), |rate| show_active(rate, row.basis, units)),
                 whole(row.times),
             ]
         })
@@ -131,17 +141,17 @@ fn by_field(ui: &mut Ui, state: &mut State, shown: &Shown<'_>, actives: &Actives
     let chosen = state.active.clone().filter(|active| all.contains(active));
     let Some(mut active) = chosen.or_else(|| all.first().cloned()) else { return };
     let say = |(name, basis): &(String, ActiveBasis)| format!("{name}, {}", basis.short());
-    boxes::choice(ui, "Active", &mut active, &all, say, 240.0);
+    boxes::choice(ui, t!("season-log-active"), &mut active, &all, say, 240.0);
     let Some(row) = actives.rows.iter().find(|row| (&row.name, row.basis) == (&active.0, active.1)) else { return };
     state.active = Some(active);
     let columns = [
         Column::Words("field", 2.0),
-        Column::Figure("went out", 120.0),
-        Column::Figure("over the field", 160.0),
+        Column::Figure(t!("season-log-went-out"), 120.0),
+        Column::Figure(t!("season-log-over-the-field"), 160.0),
         Column::Figure("records", 60.0),
     ];
     let units = shown.figures.units;
-    let name = format!("{} by field", row.name);
+    let name = t!("season-log-by-field", name = row.name);
     table::show(ui, &name, &columns, row.fields.len(), false, |at| {
         row.fields.get(at).map_or_else(Vec::new, |on| {
             vec![

@@ -2,6 +2,7 @@
 
 use egui::{Label, Ui};
 use tankard_core::season::review::words::{NO_CAUSE, by_pairs, looks};
+use tankard_core::t;
 
 use super::kept::Held;
 use super::{notes, sheet};
@@ -9,15 +10,15 @@ use crate::look;
 
 pub(super) fn show(ui: &mut Ui, trials: &[Held]) {
     if trials.is_empty() {
-        ui.label("No trial is laid out yet. A trial holds two treatments against one another, pair by pair.");
+        ui.label(t!("season-log-no-trial-is-laid-out-yet"));
         return;
     }
-    notes(ui, ["All trials of the farm, whatever is chosen above".to_owned()]);
+    notes(ui, [t!("season-log-all-trials-of-the-farm-whatever").to_owned()]);
     for Held { name, one, other, judged } in trials {
         sheet(ui, name, |ui| {
-            ui.label(look::soft(ui, format!("{one} against {other}")));
+            ui.label(look::soft(ui, t!("season-log-against", one = one, other = other)));
             if judged.comparisons.is_empty() {
-                ui.label("No pair is rated on both sides yet: rate its fields on the pages of their records.");
+                ui.label(t!("season-log-no-pair-is-rated-on-both"));
             }
             for comparison in &judged.comparisons {
                 ui.add(Label::new(format!("{}.", by_pairs(comparison, one, other).text)).wrap());

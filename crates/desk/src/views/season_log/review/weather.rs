@@ -3,6 +3,7 @@
 
 use std::collections::HashMap;
 use std::time::{Duration, Instant};
+use tankard_core::t;
 
 use egui::Ui;
 use tankard_core::farm::{Farm, Id};
@@ -84,27 +85,33 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &Kept, farm: &Farm, sho
     ui.label(look::strong(if state.to_do.is_empty() {
         remarks::outside(of, sum)
     } else {
-        format!(
-            "{} of {} held against labels, laws and practice so far: {} outside a label or a law, {} outside practice alone",
-            sum.judged,
-            count(of, "record", "records"),
-            sum.of_label_or_law,
-            sum.of_practice
+        t!(
+            "season-log-of-held-against-labels-laws-and",
+            judged = sum.judged,
+            count = count(of, "record", "records"),
+            of_label_or_law = sum.of_label_or_law,
+            of_practice = sum.of_practice
         )
     }));
     notes(ui, [remarks::WEATHER.to_owned()]);
     let missing = shown.pages.unmeasured();
-    sheet(ui, "Not measured", |ui| {
-        let columns = [Column::Words("what", 1.0), Column::Figure("records without it", 130.0)];
-        let rows = [("wind", missing.wind), ("air temperature", missing.temperature), ("humidity", missing.humidity)];
-        table::show(ui, "Not measured", &columns, rows.len(), false, |at| {
-            rows.get(at).map_or_else(Vec::new, |(what, n)| vec![(*what).to_owned(), format!("{n} of {of}")])
+    sheet(ui, t!("season-log-not-measured"), |ui| {
+        let columns = [Column::Words("what", 1.0), Column::Figure(t!("season-log-records-without-it"), 130.0)];
+        let rows = [
+            ("wind", missing.wind),
+            (t!("season-log-air-temperature"), missing.temperature),
+            ("humidity", missing.humidity),
+        ];
+        table::show(ui, t!("season-log-not-measured"), &columns, rows.len(), false, |at| {
+            rows.get(at)
+                .map_or_else(Vec::new, |(what, n)| vec![(*what).to_owned(), t!("season-log-n-of-of", n = n, of = of)])
         });
     });
     let done = state.to_do.is_empty();
-    let outside = listed(ui, "Outside a label or a law", &state.by_label_or_law, &mut state.shown.0, done);
+    let outside =
+        listed(ui, t!("season-log-outside-a-label-or-a-law"), &state.by_label_or_law, &mut state.shown.0, done);
     let practice =
-        listed(ui, "Outside what the farm keeps to, or what is usual", &state.by_practice, &mut state.shown.1, done);
+        listed(ui, t!("season-log-outside-what-the-farm-keeps-to"), &state.by_practice, &mut state.shown.1, done);
     outside.or(practice)
 }
 
@@ -113,14 +120,17 @@ fn listed(ui: &mut Ui, heading: &str, all: &[Finding], shown: &mut usize, done: 
     let mut led = None;
     sheet(ui, heading, |ui| {
         if all.is_empty() {
-            ui.label(look::soft(ui, if done { "nothing" } else { "nothing so far" }));
+            ui.label(look::soft(ui, if done { "nothing" } else { t!("season-log-nothing-so-far") }));
             return;
         }
         led = findings::show(ui, all.get(..*shown).unwrap_or(all));
         if all.len() > *shown {
             ui.horizontal(|ui| {
-                ui.label(look::soft(ui, format!("the newest {shown} of {}", all.len())));
-                if boxes::act(ui, "Show more").accessible_name(format!("Show more: {heading}")).clicked() {
+                ui.label(look::soft(ui, t!("season-log-the-newest-of", shown = shown, all = all.len())));
+                if boxes::act(ui, t!("season-log-show-more"))
+                    .accessible_name(t!("season-log-show-more-heading", heading = heading))
+                    .clicked()
+                {
                     *shown += SOME;
                 }
             });

@@ -4,6 +4,7 @@ use egui::Ui;
 use tankard_core::quantity::number;
 use tankard_core::season::review::figures::whole;
 use tankard_core::season::review::{RigRow, remarks, words};
+use tankard_core::t;
 
 use super::table::{self, Column};
 use super::{MOST, Shown, beside, hatched_bars, notes, sheet};
@@ -14,8 +15,8 @@ use crate::parts::chart_rows::Lying;
 fn told(sum: String, unknown: usize, of: usize) -> String {
     match unknown {
         0 => sum,
-        unknown if unknown == of => "not known".to_owned(),
-        _ => format!("at least {sum}"),
+        unknown if unknown == of => t!("season-log-not-known").to_owned(),
+        _ => t!("season-log-at-least", sum = sum),
     }
 }
 
@@ -28,7 +29,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
     beside(
         ui,
         |ui| {
-            sheet(ui, "Spray by water", |ui| {
+            sheet(ui, t!("season-log-spray-by-water"), |ui| {
                 let bars: Vec<Lying> = work
                     .waters
                     .iter()
@@ -40,12 +41,12 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                         partial: row.without_volume > 0,
                     })
                     .collect();
-                let chart = Chart { name: "Spray by water", unit: figures.liquid() };
-                hatched_bars(ui, chart, &bars, work.waters.len(), "most spray", remarks::HATCHED_SPRAY);
+                let chart = Chart { name: t!("season-log-spray-by-water"), unit: figures.liquid() };
+                hatched_bars(ui, chart, &bars, work.waters.len(), t!("season-log-most-spray"), remarks::HATCHED_SPRAY);
             });
         },
         |ui| {
-            sheet(ui, "Hours by rig, from start to end", |ui| {
+            sheet(ui, t!("season-log-hours-by-rig-from-start-to"), |ui| {
                 let bars: Vec<Lying> = work
                     .rigs
                     .iter()
@@ -57,20 +58,20 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                         partial: row.without_times > 0,
                     })
                     .collect();
-                let chart = Chart { name: "Hours by rig", unit: "h" };
-                hatched_bars(ui, chart, &bars, work.rigs.len(), "most ground", remarks::HATCHED_HOURS);
+                let chart = Chart { name: t!("season-log-hours-by-rig"), unit: "h" };
+                hatched_bars(ui, chart, &bars, work.rigs.len(), t!("season-log-most-ground"), remarks::HATCHED_HOURS);
             });
         },
     );
-    sheet(ui, "Water", |ui| {
+    sheet(ui, t!("season-log-water"), |ui| {
         let columns = [
             Column::Words("water", 1.0),
             Column::Figure("spray", 140.0),
-            Column::Figure("water in it", 140.0),
+            Column::Figure(t!("season-log-water-in-it"), 140.0),
             Column::Figure("records", 70.0),
-            Column::Figure("without a volume", 110.0),
+            Column::Figure(t!("season-log-without-a-volume"), 110.0),
         ];
-        table::show(ui, "Water", &columns, work.waters.len(), false, |at| {
+        table::show(ui, t!("season-log-water"), &columns, work.waters.len(), false, |at| {
             work.waters.get(at).map_or_else(Vec::new, |row| {
                 vec![
                     words::water(&row.name).to_owned(),
@@ -83,24 +84,26 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
         });
         notes(ui, [remarks::WATER.to_owned()]);
     });
-    sheet(ui, "Hours", |ui| {
+    sheet(ui, t!("season-log-hours"), |ui| {
         let columns = [
             Column::Words("rig", 1.0),
             Column::Figure("time", 120.0),
-            Column::Figure("ground in it", 110.0),
-            Column::Figure("in an hour", 100.0),
-            Column::Figure("ground in all", 110.0),
+            Column::Figure(t!("season-log-ground-in-it"), 110.0),
+            Column::Figure(t!("season-log-in-an-hour"), 100.0),
+            Column::Figure(t!("season-log-ground-in-all"), 110.0),
             Column::Figure("records", 70.0),
-            Column::Figure("without times", 90.0),
+            Column::Figure(t!("season-log-without-times"), 90.0),
         ];
-        table::show(ui, "Hours", &columns, work.rigs.len(), false, |at| {
+        table::show(ui, t!("season-log-hours"), &columns, work.rigs.len(), false, |at| {
             work.rigs.get(at).map_or_else(Vec::new, |row| {
                 vec![
                     words::rig(&row.name).to_owned(),
                     told(hours(row), row.without_times, row.times),
                     figures.show(row.timed),
-                    row.area_per_hour()
-                        .map_or_else(|| "not known".to_owned(), |area| format!("{}/h", figures.show(area))),
+                    row.area_per_hour().map_or_else(
+                        || t!("season-log-not-known").to_owned(),
+                        |area| format!("{}/h", figures.show(area)),
+                    ),
                     figures.show(row.treated),
                     whole(row.times),
                     whole(row.without_times),

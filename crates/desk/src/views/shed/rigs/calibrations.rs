@@ -1,6 +1,7 @@
 //! What was measured on a rig: its history with the verdict on each, and the one that is open.
 
 use std::sync::Arc;
+use tankard_core::t;
 
 use egui::{Align, Label, Layout, RichText, ScrollArea, Ui};
 use jiff::civil::Date;
@@ -25,10 +26,9 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, rig_id: &Id, rig: &mut Rig) {
     let units = bench.farm().units;
     let today = bench.desk.now().date();
     let judged = judged(bench, rig_id);
-    section(ui, "What was measured, the latest first");
+    section(ui, t!("shed-what-was-measured-the-latest-first"));
     if rig.calibrations.is_empty() {
-        let text = "Nothing yet. Calibrate before the season and after nozzles are changed: catch at the nozzles to find worn \
-                    ones, and time a course to know the speed. Use clean water, not spray.";
+        let text = t!("shed-nothing-yet-calibrate-before-the-season");
         ui.add(Label::new(look::soft(ui, text)).wrap());
     }
     // Many years scroll, so that the one that is open stays in reach.
@@ -43,10 +43,10 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, rig_id: &Id, rig: &mut Rig) {
     });
     add(bench, ui, rig, today);
     if !rig.calibrations.is_empty() || rig.measured_flow {
-        lines(ui, "for the plans", |ui| {
-            let text = "reckon with the flow measured last";
+        lines(ui, t!("shed-for-the-plans"), |ui| {
+            let text = t!("shed-reckon-with-the-flow-measured-last");
             tick(ui, text, text, &mut rig.measured_flow);
-            word(ui, "in place of that of new nozzles");
+            word(ui, t!("shed-in-place-of-that-of-new"));
         });
     }
     let Some(at) = bench.state.rigs.calibration else { return };
@@ -125,20 +125,23 @@ fn verdict(judged: &Calibrated, units: Units) -> (Option<Level>, String) {
     let mut parts: Vec<String> = [
         counted(State::Worn, State::Worn.name()),
         counted(State::Blocked, State::Blocked.name()),
-        counted(State::OtherSize, "of another size"),
+        counted(State::OtherSize, t!("shed-of-another-size")),
     ]
     .into_iter()
     .flatten()
     .collect();
     if parts.is_empty() && !judged.nozzles.is_empty() {
-        parts.push(format!("{} inside the rules", super::super::counted(judged.nozzles.len(), "nozzle", "nozzles")));
+        parts.push(t!(
+            "shed-inside-the-rules",
+            counted = super::super::counted(judged.nozzles.len(), "nozzle", "nozzles")
+        ));
     }
     parts.extend(judged.speed.map(|speed| speed.show(units)));
     parts.extend(judged.carrier.map(|carrier| carrier.show(units)));
     if parts.is_empty() {
         parts.extend(judged.flow.map(|flow| flow.show(units)));
     }
-    (level, if parts.is_empty() { "nothing measured yet".to_owned() } else { parts.join(", ") })
+    (level, if parts.is_empty() { t!("shed-nothing-measured-yet").to_owned() } else { parts.join(", ") })
 }
 
 /// "+5.2 %".
@@ -173,11 +176,11 @@ fn add(bench: &mut Bench, ui: &mut Ui, rig: &mut Rig, today: Date) {
 /// What every calibration has.
 fn common(ui: &mut Ui, rig: &Rig, calibration: &mut Calibration) {
     line(ui, "day", |ui| {
-        boxes::date(ui, "day of the calibration", &mut calibration.date, 120.0);
+        boxes::date(ui, t!("shed-day-of-the-calibration"), &mut calibration.date, 120.0);
         word(ui, "by");
-        boxes::text_or_empty(ui, "measured by", &mut calibration.by, 160.0, "who measured");
+        boxes::text_or_empty(ui, t!("shed-measured-by"), &mut calibration.by, 160.0, t!("shed-who-measured"));
     });
-    line(ui, "nozzle set", |ui| {
+    line(ui, t!("shed-nozzle-set"), |ui| {
         let mut all = vec![Id::new()];
         all.extend(rig.sets.keys().cloned());
         if !all.contains(&calibration.set) {
@@ -185,17 +188,17 @@ fn common(ui: &mut Ui, rig: &Rig, calibration: &mut Calibration) {
         }
         let say = |id: &Id| match rig.sets.get(id) {
             Some(set) => named(&set.name),
-            None if id.is_empty() => "not typed".to_owned(),
-            None => format!("{id}, which is gone"),
+            None if id.is_empty() => t!("shed-not-typed").to_owned(),
+            None => t!("shed-which-is-gone", id = id),
         };
-        boxes::choice(ui, "nozzle set", &mut calibration.set, &all, say, 260.0);
+        boxes::choice(ui, t!("shed-nozzle-set"), &mut calibration.set, &all, say, 260.0);
     });
     if !matches!(calibration.test, Test::Course { .. }) {
         line(ui, "pressure", |ui| {
-            let usual = rig.pressure.as_ref().map(|usual| format!("usually {usual}"));
-            let hint = usual.unwrap_or_else(|| "at the nozzles".to_owned());
-            boxes::quantity_hinted(ui, "pressure meanwhile", &mut calibration.pressure, 120.0, &hint);
-            word(ui, "at the nozzles");
+            let usual = rig.pressure.as_ref().map(|usual| t!("shed-usually", usual = usual));
+            let hint = usual.unwrap_or_else(|| t!("shed-at-the-nozzles").to_owned());
+            boxes::quantity_hinted(ui, t!("shed-pressure-meanwhile"), &mut calibration.pressure, 120.0, &hint);
+            word(ui, t!("shed-at-the-nozzles"));
         });
     }
 }
@@ -205,16 +208,17 @@ pub(super) fn sheets(bench: &mut Bench, ui: &mut Ui, rig_id: &Id) {
     let units = bench.farm().units;
     let all = judged(bench, rig_id);
     let Some(judged) = bench.state.rigs.calibration.and_then(|at| all.get(at)) else { return };
-    sheet(ui, "What it says", |ui| {
+    sheet(ui, t!("shed-what-it-says"), |ui| {
         let mut values: Vec<(&str, String)> = Vec::new();
-        values.extend(judged.flow.map(|flow| ("mean flow of a nozzle", flow.show(units))));
-        values.extend(judged.against_new.map(|share| ("against a new one", signed(share))));
+        values.extend(judged.flow.map(|flow| (t!("shed-mean-flow-of-a-nozzle"), flow.show(units))));
+        values.extend(judged.against_new.map(|share| (t!("shed-against-a-new-one"), signed(share))));
         values.extend(judged.speed.map(|speed| ("speed", speed.show(units))));
-        values.extend(judged.carrier.map(|carrier| ("volume over ground", carrier.show(units))));
-        let against = if judged.carrier.is_some() { "against what was set" } else { "the cab against it" };
+        values.extend(judged.carrier.map(|carrier| (t!("shed-volume-over-ground"), carrier.show(units))));
+        let against =
+            if judged.carrier.is_some() { t!("shed-against-what-was-set") } else { t!("shed-the-cab-against-it") };
         values.extend(judged.against_typed.map(|share| (against, signed(share))));
         if values.is_empty() && judged.findings.is_empty() {
-            boxes::say(ui, "Type what was measured to see it.");
+            boxes::say(ui, t!("shed-type-what-was-measured-to-see"));
         }
         for (what, value) in values {
             pair(ui, what, look::strong(value));
@@ -225,7 +229,7 @@ pub(super) fn sheets(bench: &mut Bench, ui: &mut Ui, rig_id: &Id) {
         }
     });
     if !judged.workings.is_empty() {
-        sheet(ui, "How it is reckoned", |ui| {
+        sheet(ui, t!("shed-how-it-is-reckoned"), |ui| {
             for working in &judged.workings {
                 workings::show(ui, working);
                 ui.add_space(look::GRID);

@@ -4,6 +4,7 @@ use egui::Ui;
 use tankard_core::farm::{Id, Pulse, Rig};
 use tankard_core::plausible::Slot;
 use tankard_core::quantity::{AsTyped, Duration, Units};
+use tankard_core::t;
 
 use super::super::{Bench, line, lines, section, statements, word};
 use super::{Part, doubtful, nozzles, optional, tick};
@@ -12,51 +13,51 @@ use crate::parts::{boxes, offers};
 /// The form.
 pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, rig: &mut Rig) {
     let units = bench.farm().units;
-    section(ui, "Tank");
-    line(ui, "full to its mark", |ui| {
-        boxes::quantity(ui, "full to its mark", &mut rig.tank, 120.0);
-        offers::at_box(ui, "full to its mark", &Slot::Tank(id.clone()));
+    section(ui, t!("shed-tank"));
+    line(ui, t!("shed-full-to-its-mark"), |ui| {
+        boxes::quantity(ui, t!("shed-full-to-its-mark"), &mut rig.tank, 120.0);
+        offers::at_box(ui, t!("shed-full-to-its-mark"), &Slot::Tank(id.clone()));
         boxes::understood(ui, Some(&rig.tank), units);
     });
-    optional(ui, "finest mark", &mut rig.mark, units, "on the tank or the meter; loads are sized to it");
-    optional(ui, "least that is stirred", &mut rig.least, units, "");
-    section(ui, "Boom");
-    doubtful(ui, "working width", &mut rig.boom, units, Slot::Boom(id.clone()), "");
+    optional(ui, t!("shed-finest-mark"), &mut rig.mark, units, t!("shed-on-the-tank-or-the-meter"));
+    optional(ui, t!("shed-least-that-is-stirred"), &mut rig.least, units, "");
+    section(ui, t!("shed-boom"));
+    doubtful(ui, t!("shed-working-width"), &mut rig.boom, units, Slot::Boom(id.clone()), "");
     doubtful(
         ui,
-        "usual height",
+        t!("shed-usual-height"),
         &mut rig.height,
         units,
         Slot::RigHeight(id.clone()),
-        "of the nozzles above what is sprayed",
+        t!("shed-of-the-nozzles-above-what-is"),
     );
     pulse(ui, rig);
-    section(ui, "Nozzles");
+    section(ui, t!("shed-nozzles"));
     if rig.sets.is_empty() {
         in_words(bench, ui, rig);
     } else {
-        line(ui, "usually fitted", |ui| {
+        line(ui, t!("shed-usually-fitted"), |ui| {
             nozzles::fitted(ui, rig);
-            to_the_sets(bench, ui, "Nozzle sets of this rig");
+            to_the_sets(bench, ui, t!("shed-nozzle-sets-of-this-rig"));
         });
     }
-    section(ui, "Usual setting");
+    section(ui, t!("shed-usual-setting"));
     doubtful(ui, "speed", &mut rig.speed, units, Slot::RigSpeed(id.clone()), "");
     doubtful(ui, "pressure", &mut rig.pressure, units, Slot::RigPressure(id.clone()), "");
-    optional(ui, "field efficiency", &mut rig.efficiency, units, "share of the time that is spent spraying");
-    section(ui, "Filling and road");
-    time(ui, "stop of a filling", &mut rig.stop, "hose on and off, rinsing jugs; without running water");
-    time(ui, "each product added", &mut rig.addition, "");
-    optional(ui, "nurse tank holds", &mut rig.nurse, units, "");
-    optional(ui, "speed on the road", &mut rig.road_speed, units, "");
-    section(ui, "Rinsing");
-    optional(ui, "stays when run dry", &mut rig.residual, units, "in tank, lines and boom");
-    optional(ui, "lines and boom hold", &mut rig.lines, units, "between the tank and the nozzles");
-    optional(ui, "clean-water tank", &mut rig.clean_water, units, "");
-    section(ui, "Anything else");
+    optional(ui, t!("shed-field-efficiency"), &mut rig.efficiency, units, t!("shed-share-of-the-time-that-is"));
+    section(ui, t!("shed-filling-and-road"));
+    time(ui, t!("shed-stop-of-a-filling"), &mut rig.stop, t!("shed-hose-on-and-off-rinsing-jugs"));
+    time(ui, t!("shed-each-product-added"), &mut rig.addition, "");
+    optional(ui, t!("shed-nurse-tank-holds"), &mut rig.nurse, units, "");
+    optional(ui, t!("shed-speed-on-the-road"), &mut rig.road_speed, units, "");
+    section(ui, t!("shed-rinsing"));
+    optional(ui, t!("shed-stays-when-run-dry"), &mut rig.residual, units, t!("shed-in-tank-lines-and-boom"));
+    optional(ui, t!("shed-lines-and-boom-hold"), &mut rig.lines, units, t!("shed-between-the-tank-and-the-nozzles"));
+    optional(ui, t!("shed-clean-water-tank"), &mut rig.clean_water, units, "");
+    section(ui, t!("shed-anything-else"));
     line(ui, "note", |ui| {
         let width = ui.available_width();
-        boxes::sentence(ui, "note", &mut rig.note, width, "anything else");
+        boxes::sentence(ui, "note", &mut rig.note, width, t!("shed-anything-else-380"));
     });
 }
 
@@ -64,15 +65,15 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, rig: &mut Rig) {
 fn in_words(bench: &mut Bench, ui: &mut Ui, rig: &mut Rig) {
     line(ui, "nozzles", |ui| {
         let width = ui.available_width();
-        boxes::sentence(ui, "nozzles", &mut rig.nozzles, width, "angle, size, how far apart");
+        boxes::sentence(ui, "nozzles", &mut rig.nozzles, width, t!("shed-angle-size-how-far-apart"));
     });
     lines(ui, "droplets", |ui| {
-        boxes::droplets_or_none(ui, "droplets", &mut rig.droplets, "not known", 160.0);
-        word(ui, "from the nozzle maker's table, at the usual pressure");
+        boxes::droplets_or_none(ui, "droplets", &mut rig.droplets, t!("shed-not-known"), 160.0);
+        word(ui, t!("shed-from-the-nozzle-makers-table-at"));
     });
     lines(ui, "", |ui| {
-        to_the_sets(bench, ui, "Type a nozzle set");
-        word(ui, "then speed, pressure and droplets can be reckoned for a pass");
+        to_the_sets(bench, ui, t!("shed-type-a-nozzle-set"));
+        word(ui, t!("shed-then-speed-pressure-and-droplets-can"));
     });
 }
 
@@ -84,9 +85,9 @@ fn to_the_sets(bench: &mut Bench, ui: &mut Ui, text: &str) {
 
 /// Valves that open and close many times a second.
 fn pulse(ui: &mut Ui, rig: &mut Rig) {
-    lines(ui, "pulsed valves", |ui| {
+    lines(ui, t!("shed-pulsed-valves"), |ui| {
         let mut is_fitted = rig.pulse.is_some();
-        tick(ui, "valves pulse", "", &mut is_fitted);
+        tick(ui, t!("shed-valves-pulse"), "", &mut is_fitted);
         if is_fitted && rig.pulse.is_none() {
             // The least share is the valve maker's; it begins at nothing, which is noticed.
             if let (Ok(least), Ok(most)) = (AsTyped::parse("0 %"), AsTyped::parse("100 %")) {
@@ -96,13 +97,13 @@ fn pulse(ui: &mut Ui, rig: &mut Rig) {
             rig.pulse = None;
         }
         match &mut rig.pulse {
-            None => word(ui, "valves that open and close the nozzles many times a second"),
+            None => word(ui, t!("shed-valves-that-open-and-close-the")),
             Some(pulse) => {
-                word(ui, "open at least");
-                boxes::quantity(ui, "least share open", &mut pulse.least, 60.0);
-                word(ui, "and at most");
-                boxes::quantity(ui, "most share open", &mut pulse.most, 60.0);
-                word(ui, "of the time");
+                word(ui, t!("shed-open-at-least"));
+                boxes::quantity(ui, t!("shed-least-share-open"), &mut pulse.least, 60.0);
+                word(ui, t!("shed-and-at-most"));
+                boxes::quantity(ui, t!("shed-most-share-open"), &mut pulse.most, 60.0);
+                word(ui, t!("shed-of-the-time"));
                 if pulse.least.text().starts_with("0 ") {
                     statements::understood(ui, &pulse.least, Units::default());
                 }
@@ -114,7 +115,7 @@ fn pulse(ui: &mut Ui, rig: &mut Rig) {
 /// A time of a few minutes.
 fn time(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<Duration>>, beside: &str) {
     lines(ui, name, |ui| {
-        boxes::quantity_in(ui, name, value, 120.0, "not known", "min");
+        boxes::quantity_in(ui, name, value, 120.0, t!("shed-not-known"), "min");
         word(ui, beside);
     });
 }

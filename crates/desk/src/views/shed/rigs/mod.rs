@@ -1,5 +1,6 @@
 //! Rigs: tank, boom and usual setting of each sprayer, its nozzle sets, and what was measured on it.
 
+use tankard_core::t;
 mod calibrations;
 mod form;
 mod nozzles;
@@ -30,11 +31,11 @@ pub(super) enum Part {
 impl Part {
     const ALL: [Self; 3] = [Self::Rig, Self::Nozzles, Self::Calibration];
 
-    const fn name(self) -> &'static str {
+    fn name(self) -> &'static str {
         match self {
-            Self::Rig => "Rig",
-            Self::Nozzles => "Nozzle sets",
-            Self::Calibration => "Calibration",
+            Self::Rig => t!("shed-rig"),
+            Self::Nozzles => t!("shed-nozzle-sets"),
+            Self::Calibration => t!("shed-calibration"),
         }
     }
 }
@@ -63,7 +64,7 @@ pub(super) struct State {
 
 impl State {
     /// The page that is open, for what it remembers of itself.
-    pub(super) const fn page(&self) -> &'static str {
+    pub(super) fn page(&self) -> &'static str {
         self.part.name()
     }
 
@@ -93,12 +94,12 @@ fn using(farm: &Farm, id: &str) -> Vec<(Id, Pass)> {
 pub(super) fn list(bench: &mut Bench, ui: &mut Ui) {
     let farm = bench.farm();
     if farm.rigs.is_empty() {
-        lists::empty(ui, "No rig yet. Walk round the sprayer and add it: the tank first, then the boom.");
+        lists::empty(ui, t!("shed-no-rig-yet-walk-round-the"));
     }
     let entries = farm.rigs.iter().map(|(id, rig)| {
         let summary = match &rig.boom {
-            Some(boom) => format!("tank {} · boom {boom}", rig.tank),
-            None => format!("tank {}", rig.tank),
+            Some(boom) => t!("shed-tank-boom", tank = rig.tank, boom = boom),
+            None => t!("shed-tank-tank", tank = rig.tank),
         };
         (id.clone(), named(&rig.name), summary)
     });
@@ -113,10 +114,16 @@ pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
         bench.state.rig.clone().and_then(|id| bench.farm().rigs.get(&id).map(|rig| (id.clone(), named(&rig.name))));
     let uses = chosen.as_ref().map_or(0, |(id, _)| using(bench.farm(), id).len());
     let tank = if bench.farm().units == Units::Metric { "1000 L" } else { "1000 gal" };
-    let (added, done) = super::foot(bench, ui, "+ Add a rig", chosen, uses);
+    let (added, done) = super::foot(bench, ui, t!("shed-add-a-rig"), chosen, uses);
     if added && let Ok(tank) = AsTyped::parse(tank) {
         bench.state.rigs.part = Part::Rig;
-        super::add(&mut bench.desk.document, bench.state, |farm| &mut farm.rigs, "rig", Rig::new("New rig", tank));
+        super::add(
+            &mut bench.desk.document,
+            bench.state,
+            |farm| &mut farm.rigs,
+            "rig",
+            Rig::new(t!("shed-new-rig"), tank),
+        );
     }
     if let Some(done) = done {
         let rename = |rig: &mut Rig| super::copied(&mut rig.name);
@@ -134,8 +141,8 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
             let chosen = bench.state.rig.clone();
             let Some((id, mut rig)) = chosen.and_then(|id| bench.farm().rigs.get(&id).cloned().map(|rig| (id, rig)))
             else {
-                ui.label(look::title("Rigs"));
-                lists::empty(ui, "Here stands what a load must fit into, and how fast it is sprayed.");
+                ui.label(look::title(t!("shed-rigs")));
+                lists::empty(ui, t!("shed-here-stands-what-a-load-must"));
                 return;
             };
             let before = rig.clone();
@@ -195,7 +202,7 @@ fn typed<Q: Quantity>(
     beside: &str,
 ) {
     lines(ui, name, |ui| {
-        boxes::quantity_hinted(ui, name, value, 120.0, "not known");
+        boxes::quantity_hinted(ui, name, value, 120.0, t!("shed-not-known"));
         if let Some(slot) = slot {
             offers::at_box(ui, name, &slot);
         }

@@ -5,6 +5,7 @@ use tankard_core::farm::{ClassAt, Droplets, Farm, Id, Layout, NozzleSet, Rated, 
 use tankard_core::plausible::Slot;
 use tankard_core::quantity::{AsTyped, Length, Pressure, Quantity, Units};
 use tankard_core::rig::nozzle;
+use tankard_core::t;
 
 use super::super::statements::understood;
 use super::super::{Bench, counted, cross, line, lines, named, section, word};
@@ -19,13 +20,12 @@ const SMALL: f32 = 92.0;
 /// The page.
 pub(super) fn show(bench: &mut Bench, ui: &mut Ui, rig_id: &Id, rig: &mut Rig) {
     let units = bench.farm().units;
-    section(ui, "Sets");
+    section(ui, t!("shed-sets"));
     if rig.sets.is_empty() {
-        let text = "No nozzle set yet. With one, speed, pressure and droplets are reckoned for each pass that goes with \
-                    this rig, and a calibration is held against new nozzles.";
+        let text = t!("shed-no-nozzle-set-yet-with-one");
         ui.add(Label::new(look::soft(ui, text)).wrap());
     } else {
-        line(ui, "usually fitted", |ui| fitted(ui, rig));
+        line(ui, t!("shed-usually-fitted"), |ui| fitted(ui, rig));
     }
     list(bench, ui, rig);
     acts(bench, ui, rig_id, rig);
@@ -46,11 +46,11 @@ pub(super) fn fitted(ui: &mut Ui, rig: &mut Rig) {
     let first = rig.sets.values().next().map(|set| named(&set.name)).unwrap_or_default();
     let say = |id: &Id| match rig.sets.get(id) {
         Some(set) => named(&set.name),
-        None if id.is_empty() => format!("{first}, the first"),
-        None => format!("{id}, which is gone"),
+        None if id.is_empty() => t!("shed-the-first", first = first),
+        None => t!("shed-which-is-gone", id = id),
     };
     let mut chosen = rig.fitted.clone();
-    boxes::choice(ui, "usually fitted", &mut chosen, &all, say, 260.0);
+    boxes::choice(ui, t!("shed-usually-fitted"), &mut chosen, &all, say, 260.0);
     rig.fitted = chosen;
 }
 
@@ -81,15 +81,19 @@ fn summary(set: &NozzleSet) -> String {
         parts.push(set.size.trim().to_owned());
     }
     if let Some(rated) = &set.rated {
-        parts.push(format!("{} at {}", rated.flow, rated.at));
+        parts.push(t!("shed-at", flow = rated.flow, at = rated.at));
     }
     match &set.layout {
-        Some(Layout::Broadcast { spacing }) => parts.push(format!("{spacing} apart")),
-        Some(Layout::Band { width, rows, .. }) => parts.push(format!("bands of {width} over rows {rows} apart")),
-        Some(Layout::Directed { rows, nozzles }) => parts.push(format!("{nozzles} at each row, rows {rows} apart")),
+        Some(Layout::Broadcast { spacing }) => parts.push(t!("shed-apart", spacing = spacing)),
+        Some(Layout::Band { width, rows, .. }) => {
+            parts.push(t!("shed-bands-of-over-rows-apart", width = width, rows = rows))
+        }
+        Some(Layout::Directed { rows, nozzles }) => {
+            parts.push(t!("shed-at-each-row-rows-apart", nozzles = nozzles, rows = rows))
+        }
         None => {}
     }
-    if parts.is_empty() { "nothing typed yet".to_owned() } else { parts.join(" · ") }
+    if parts.is_empty() { t!("shed-nothing-typed-yet").to_owned() } else { parts.join(" · ") }
 }
 
 /// Adding, and what can be done with the open set. Where passes name it, removing asks first.
@@ -97,11 +101,11 @@ fn acts(bench: &mut Bench, ui: &mut Ui, rig_id: &Id, rig: &mut Rig) {
     let added = ui.scope(|ui| {
         ui.spacing_mut().button_padding.x = 0.0;
         ui.add_space(4.0);
-        boxes::act(ui, "+ Add a nozzle set").clicked()
+        boxes::act(ui, t!("shed-add-a-nozzle-set")).clicked()
     });
     if added.inner {
         let id = tankard_core::farm::id::fresh(&rig.sets, "nozzles");
-        rig.sets.insert(id.clone(), NozzleSet { name: "New set".to_owned(), ..NozzleSet::default() });
+        rig.sets.insert(id.clone(), NozzleSet { name: t!("shed-new-set").to_owned(), ..NozzleSet::default() });
         bench.state.rigs.set = Some(id);
         bench.state.rigs.removing = None;
         return;
@@ -114,17 +118,17 @@ fn acts(bench: &mut Bench, ui: &mut Ui, rig_id: &Id, rig: &mut Rig) {
         ui.spacing_mut().button_padding.x = 0.0;
         ui.spacing_mut().item_spacing.x = 14.0;
         if bench.state.rigs.removing.as_ref() == Some(&id) {
-            ui.label(format!("{uses} of {name}"));
+            ui.label(t!("shed-uses-of-name", uses = uses, name = name));
             ui.horizontal(|ui| {
-                if boxes::act(ui, "Remove it all the same").clicked() {
+                if boxes::act(ui, t!("shed-remove-it-all-the-same")).clicked() {
                     done = Some(Act::Remove);
                 }
-                if boxes::act(ui, "Keep it").clicked() {
+                if boxes::act(ui, t!("shed-keep-it")).clicked() {
                     bench.state.rigs.removing = None;
                 }
             });
         } else {
-            match lists::acts(ui, &format!("set {name}")) {
+            match lists::acts(ui, &t!("shed-set", name = name)) {
                 Some(Act::Remove) if !uses.is_empty() => bench.state.rigs.removing = Some(id.clone()),
                 other => done = other,
             }
@@ -133,7 +137,7 @@ fn acts(bench: &mut Bench, ui: &mut Ui, rig_id: &Id, rig: &mut Rig) {
     let Some(act) = done else { return };
     bench.state.rigs.removing = None;
     let rename = |set: &mut NozzleSet| {
-        set.name = format!("{}, copy", set.name);
+        set.name = t!("shed-name-copy", name = set.name);
         set.name.clone()
     };
     bench.state.rigs.set = lists::apply(act, &mut rig.sets, &id, rename);
@@ -158,32 +162,38 @@ fn uses(farm: &Farm, rig_id: &Id, rig: &Rig, id: &Id) -> String {
 }
 
 fn form(ui: &mut Ui, of: (&Id, &Id), set: &mut NozzleSet, width: Option<Length>, units: Units) {
-    section(ui, "The set");
+    section(ui, t!("shed-the-set"));
     line(ui, "name", |ui| {
-        boxes::text_or_empty(ui, "name of the set", &mut set.name, 320.0, "angle and size, or what you call it");
+        boxes::text_or_empty(
+            ui,
+            t!("shed-name-of-the-set"),
+            &mut set.name,
+            320.0,
+            t!("shed-angle-and-size-or-what-you"),
+        );
     });
     size(ui, set, units);
     rated(ui, of, set, units);
     layout(ui, of, set, units);
     let usual = number(set, width);
-    lines(ui, "number on the boom", |ui| {
+    lines(ui, t!("shed-number-on-the-boom"), |ui| {
         let hint = usual.map(|number| number.to_string()).unwrap_or_default();
-        boxes::count_or_none(ui, "number on the boom", &mut set.count, SMALL, &hint);
+        boxes::count_or_none(ui, t!("shed-number-on-the-boom"), &mut set.count, SMALL, &hint);
         match (set.count, usual) {
-            (None, Some(_)) => word(ui, "working width by how far apart they stand"),
-            (None, None) => word(ui, "else working width by how far apart they stand"),
-            (Some(count), Some(usual)) if count != usual => word(ui, &format!("width by spacing gives {usual}")),
+            (None, Some(_)) => word(ui, t!("shed-working-width-by-how-far-apart")),
+            (None, None) => word(ui, t!("shed-else-working-width-by-how-far")),
+            (Some(count), Some(usual)) if count != usual => word(ui, &t!("shed-width-by-spacing-gives", usual = usual)),
             _ => {}
         }
     });
-    section(ui, "Pressures of the nozzle maker's table");
-    optional(ui, "least pressure", &mut set.least, units, "");
-    optional(ui, "most pressure", &mut set.most, units, "");
+    section(ui, t!("shed-pressures-of-the-nozzle-makers-table"));
+    optional(ui, t!("shed-least-pressure"), &mut set.least, units, "");
+    optional(ui, t!("shed-most-pressure"), &mut set.most, units, "");
     droplets(ui, set, units);
-    section(ui, "Anything else");
+    section(ui, t!("shed-anything-else"));
     line(ui, "note", |ui| {
         let width = ui.available_width();
-        boxes::sentence(ui, "note on the set", &mut set.note, width, "anything else");
+        boxes::sentence(ui, t!("shed-note-on-the-set"), &mut set.note, width, t!("shed-anything-else-380"));
     });
 }
 
@@ -233,17 +243,19 @@ fn size(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
     }
     all.extend(known);
     let say = |size: &Size| match size {
-        Size::NotKnown => "not known".to_owned(),
-        Size::AsTyped(name) => format!("{name}, rated as typed"),
-        Size::Of(name, rated) if rated.at.text().ends_with("psi") => format!("{name}, by US gal/min at {}", rated.at),
-        Size::Of(name, rated) => format!("{name}, by L/min at {}", rated.at),
+        Size::NotKnown => t!("shed-not-known").to_owned(),
+        Size::AsTyped(name) => t!("shed-rated-as-typed", name = name),
+        Size::Of(name, rated) if rated.at.text().ends_with("psi") => {
+            t!("shed-by-us-gal-min-at", name = name, at = rated.at)
+        }
+        Size::Of(name, rated) => t!("shed-by-l-min-at", name = name, at = rated.at),
     };
     let mut chosen = now.clone();
     lines(ui, "size", |ui| {
         boxes::choice(ui, "size", &mut chosen, &all, say, 220.0);
         match nozzle::size(&set.size) {
-            Some(size) => word(ui, &format!("after ISO 10625, {}; it fills in the rating", size.colour)),
-            None => word(ui, "after ISO 10625, stamped on it; it fills in the rating"),
+            Some(size) => word(ui, &t!("shed-after-iso-10625-it-fills-in", colour = size.colour)),
+            None => word(ui, t!("shed-after-iso-10625-stamped-on-it")),
         }
     });
     if chosen != now {
@@ -259,10 +271,10 @@ fn size(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
 }
 
 fn rated(ui: &mut Ui, (rig, id): (&Id, &Id), set: &mut NozzleSet, units: Units) {
-    line(ui, "a new one gives", |ui| {
+    line(ui, t!("shed-a-new-one-gives"), |ui| {
         let mut flow = set.rated.as_ref().map(|rated| rated.flow.clone());
-        boxes::quantity_hinted(ui, "a new one gives", &mut flow, SMALL, "not known");
-        offers::at_box(ui, "a new one gives", &Slot::RatedFlow { rig: rig.clone(), set: id.clone() });
+        boxes::quantity_hinted(ui, t!("shed-a-new-one-gives"), &mut flow, SMALL, t!("shed-not-known"));
+        offers::at_box(ui, t!("shed-a-new-one-gives"), &Slot::RatedFlow { rig: rig.clone(), set: id.clone() });
         match (flow, &mut set.rated) {
             (Some(flow), Some(rated)) => rated.flow = flow,
             (Some(flow), slot) => {
@@ -273,16 +285,16 @@ fn rated(ui: &mut Ui, (rig, id): (&Id, &Id), set: &mut NozzleSet, units: Units) 
         match &mut set.rated {
             Some(rated) => {
                 word(ui, "at");
-                boxes::quantity(ui, "at the pressure", &mut rated.at, 72.0);
-                offers::at_box(ui, "at the pressure", &Slot::RatedAt { rig: rig.clone(), set: id.clone() });
-                word(ui, "of water");
+                boxes::quantity(ui, t!("shed-at-the-pressure"), &mut rated.at, 72.0);
+                offers::at_box(ui, t!("shed-at-the-pressure"), &Slot::RatedAt { rig: rig.clone(), set: id.clone() });
+                word(ui, t!("shed-of-water"));
                 if rated.at.text().starts_with("0 ") {
                     understood(ui, &rated.at, units);
                 } else {
                     boxes::understood(ui, Some(&rated.flow), units);
                 }
             }
-            None => word(ui, "of water, and at which pressure"),
+            None => word(ui, t!("shed-of-water-and-at-which-pressure")),
         }
     });
 }
@@ -312,12 +324,12 @@ impl Stand {
         }
     }
 
-    const fn name(self) -> &'static str {
+    fn name(self) -> &'static str {
         match self {
-            Self::NotKnown => "not known",
-            Self::Broadcast => "over the whole ground",
-            Self::Band => "band over each row",
-            Self::Directed => "directed at each row",
+            Self::NotKnown => t!("shed-not-known"),
+            Self::Broadcast => t!("shed-over-the-whole-ground"),
+            Self::Band => t!("shed-band-over-each-row"),
+            Self::Directed => t!("shed-directed-at-each-row"),
         }
     }
 
@@ -340,39 +352,39 @@ impl Stand {
 }
 
 fn layout(ui: &mut Ui, (rig, id): (&Id, &Id), set: &mut NozzleSet, units: Units) {
-    lines(ui, "they spray", |ui| {
+    lines(ui, t!("shed-they-spray"), |ui| {
         let before = Stand::of(set.layout.as_ref());
         let mut stand = before;
-        boxes::choice(ui, "they spray", &mut stand, &Stand::ALL, |stand| stand.name().to_owned(), 190.0);
+        boxes::choice(ui, t!("shed-they-spray"), &mut stand, &Stand::ALL, |stand| stand.name().to_owned(), 190.0);
         if stand != before {
             set.layout = stand.layout(set.layout.as_ref(), units);
         }
         match &mut set.layout {
             None => {}
             Some(Layout::Broadcast { spacing }) => {
-                length(ui, "nozzles apart", spacing, units);
-                offers::at_box(ui, "nozzles apart", &Slot::Spacing { rig: rig.clone(), set: id.clone() });
-                word(ui, "from nozzle to nozzle");
+                length(ui, t!("shed-nozzles-apart"), spacing, units);
+                offers::at_box(ui, t!("shed-nozzles-apart"), &Slot::Spacing { rig: rig.clone(), set: id.clone() });
+                word(ui, t!("shed-from-nozzle-to-nozzle"));
             }
             Some(Layout::Band { width, rows, nozzles }) => {
-                length(ui, "width of the band", width, units);
-                word(ui, "wide, rows");
-                length(ui, "rows apart", rows, units);
+                length(ui, t!("shed-width-of-the-band"), width, units);
+                word(ui, t!("shed-wide-rows"));
+                length(ui, t!("shed-rows-apart"), rows, units);
                 word(ui, "apart,");
-                boxes::count(ui, "nozzles to a row", nozzles, 34.0);
-                word(ui, "to a row");
+                boxes::count(ui, t!("shed-nozzles-to-a-row"), nozzles, 34.0);
+                word(ui, t!("shed-to-a-row"));
             }
             Some(Layout::Directed { rows, nozzles }) => {
                 word(ui, "rows");
-                length(ui, "rows apart", rows, units);
+                length(ui, t!("shed-rows-apart"), rows, units);
                 word(ui, "apart,");
-                boxes::count(ui, "nozzles to a row", nozzles, 34.0);
-                word(ui, "to a row");
+                boxes::count(ui, t!("shed-nozzles-to-a-row"), nozzles, 34.0);
+                word(ui, t!("shed-to-a-row"));
             }
         }
     });
     if matches!(set.layout, Some(Layout::Band { .. })) {
-        lines(ui, "", |ui| word(ui, "Volumes and rates of its passes hold for the ground in the bands."));
+        lines(ui, "", |ui| word(ui, t!("shed-volumes-and-rates-of-its-passes")));
     }
 }
 
@@ -384,9 +396,8 @@ fn length(ui: &mut Ui, name: &str, value: &mut AsTyped<Length>, units: Units) {
 }
 
 fn droplets(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
-    section(ui, "Droplets");
-    let text = "The classes are those of ASABE S572 and ISO 25358. Copy them by hand from the nozzle maker's table: the \
-                program does not know any maker's table.";
+    section(ui, t!("shed-droplets"));
+    let text = t!("shed-the-classes-are-those-of-asabe");
     ui.add(Label::new(look::soft(ui, text)).wrap());
     let mut gone = None;
     for (at, row) in set.droplets.iter_mut().enumerate() {
@@ -407,7 +418,7 @@ fn droplets(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
     ui.add_space(4.0);
     ui.scope(|ui| {
         ui.spacing_mut().button_padding.x = 0.0;
-        if boxes::act(ui, "+ Add a line").clicked()
+        if boxes::act(ui, t!("shed-add-a-line")).clicked()
             && let Some(at) = blank(units, "psi", "bar")
         {
             let class = set.droplets.last().map_or(Droplets::Medium, |line| line.class);
@@ -417,7 +428,7 @@ fn droplets(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
 }
 
 fn pressure(ui: &mut Ui, line: usize, value: &mut AsTyped<Pressure>, units: Units) {
-    boxes::quantity(ui, &format!("pressure, line {line}"), value, SMALL);
+    boxes::quantity(ui, &t!("shed-pressure-line", line = line), value, SMALL);
     if value.text().starts_with("0 ") {
         understood(ui, value, units);
     }

@@ -6,6 +6,7 @@ use tankard_core::quantity::number::show_significant;
 use tankard_core::quantity::{Area, Quantity, Units};
 use tankard_core::rig::rinse::{RinsePlan, RinseWay, strength};
 use tankard_core::rig::set_of;
+use tankard_core::t;
 
 use super::super::sheets::{doubts, pair, planned, sheet};
 use super::super::{Bench, counted};
@@ -23,13 +24,13 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui) {
             work(ui, &rig, bench.farm().units);
             rinsing(bench, ui, &id, &rig);
             let passes = using(bench.farm(), &id);
-            planned(bench, ui, "No planned pass goes with it.", &passes, |_| None);
+            planned(bench, ui, t!("shed-no-planned-pass-goes-with-it"), &passes, |_| None);
         }
         Part::Nozzles => {
             let Some(set) = bench.state.rigs.set.clone() else { return };
             let mut passes = using(bench.farm(), &id);
             passes.retain(|(_, pass)| set_of(bench.farm(), pass).is_some_and(|(id, _)| *id == set));
-            planned(bench, ui, "No planned pass goes with this set.", &passes, |_| None);
+            planned(bench, ui, t!("shed-no-planned-pass-goes-with-this"), &passes, |_| None);
         }
         Part::Calibration => calibrations::sheets(bench, ui, &id),
     }
@@ -37,9 +38,9 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui) {
 
 /// Ground an hour: speed × width × efficiency.
 fn work(ui: &mut Ui, rig: &Rig, units: Units) {
-    sheet(ui, "How much it covers", |ui| {
+    sheet(ui, t!("shed-how-much-it-covers"), |ui| {
         let (Some(speed), Some(boom), Some(efficiency)) = (&rig.speed, &rig.boom, &rig.efficiency) else {
-            boxes::say(ui, "Type working width, speed and field efficiency to see it.");
+            boxes::say(ui, t!("shed-type-working-width-speed-and-field"));
             return;
         };
         let (one, name) = match units {
@@ -48,13 +49,13 @@ fn work(ui: &mut Ui, rig: &Rig, units: Units) {
         };
         let Some(time) = one.time(speed.value(), boom.value(), efficiency.value()).filter(|time| !time.is_zero())
         else {
-            boxes::say(ui, "With nothing of speed, width or efficiency it covers nothing.");
+            boxes::say(ui, t!("shed-with-nothing-of-speed-width-or"));
             return;
         };
         let covered = format!("{} {name}/h", show_significant(1.0 / time.to_hours()));
-        pair(ui, "while in the field", look::strong(covered));
+        pair(ui, t!("shed-while-in-the-field"), look::strong(covered));
         boxes::say(ui, &format!("{speed} × {boom} × {efficiency}"));
-        boxes::say(ui, "Filling and the road are not in it.");
+        boxes::say(ui, t!("shed-filling-and-the-road-are-not"));
     });
 }
 
@@ -64,28 +65,28 @@ fn rinsing(bench: &mut Bench, ui: &mut Ui, id: &Id, rig: &Rig) {
     let log = bench.desk.document.log();
     let next = using(bench.farm(), id).into_iter().find(|(pass, _)| !log.is_recorded(bench.farm(), pass));
     let plan = next.as_ref().and_then(|(pass, _)| bench.desk.document.plan(pass)).and_then(|plan| plan.rinse.clone());
-    sheet(ui, "Rinsing", |ui| {
+    sheet(ui, t!("shed-rinsing"), |ui| {
         let Some(plan) = plan else {
             let text = match rig.residual.as_ref().filter(|residual| !residual.is_zero()) {
-                Some(_) if next.is_some() => "Type what the clean-water tank holds to see how to use it.",
-                Some(_) => "Plan a pass with it to see how to use the clean water.",
-                None => "Type what stays when it is run dry, and what the clean-water tank holds.",
+                Some(_) if next.is_some() => t!("shed-type-what-the-clean-water-tank"),
+                Some(_) => t!("shed-plan-a-pass-with-it-to"),
+                None => t!("shed-type-what-stays-when-it-is"),
             };
             boxes::say(ui, text);
             return;
         };
         ways(ui, &plan, units);
         if let Some((_, pass)) = next {
-            boxes::say(ui, &format!("After {}.", super::named(&pass.name)));
+            boxes::say(ui, &t!("shed-after", name = super::named(&pass.name)));
         }
     });
 }
 
 fn ways(ui: &mut Ui, plan: &RinsePlan, units: Units) {
-    pair(ui, "stays when run dry", plan.residual.show(units));
+    pair(ui, t!("shed-stays-when-run-dry"), plan.residual.show(units));
     let words = |way: &RinseWay| {
         let rinses = usize::try_from(way.rinses).unwrap_or(usize::MAX);
-        format!("{} of {}", counted(rinses, "rinse", "rinses"), way.each.show(units))
+        t!("shed-counted-of-each", counted = counted(rinses, "rinse", "rinses"), each = way.each.show(units))
     };
     for (at, way) in plan.ways.iter().enumerate() {
         let each = words(way);
@@ -96,13 +97,13 @@ fn ways(ui: &mut Ui, plan: &RinsePlan, units: Units) {
         let mut beneath: Vec<&str> =
             plan.ways.iter().filter(|other| words(other) == each).map(|other| other.source).collect();
         if !way.on_board {
-            beneath.push("more than the clean-water tank holds");
+            beneath.push(t!("shed-more-than-the-clean-water-tank"));
         }
-        pair(ui, each, look::strong(format!("{} left", strength(way.left))));
+        pair(ui, each, look::strong(t!("shed-left", left = strength(way.left))));
         boxes::say(ui, &beneath.join("; "));
         ui.add_space(2.0);
     }
     if let Some(ground) = plan.last_ground {
-        pair(ui, "what stays would spray", ground.show(units));
+        pair(ui, t!("shed-what-stays-would-spray"), ground.show(units));
     }
 }

@@ -6,6 +6,7 @@ use tankard_core::finding::Level;
 use tankard_core::quantity::{AsTyped, Quantity, Share, Units, Volume};
 use tankard_core::rig::calibration::{Calibrated, Caught, State, acre_course};
 use tankard_core::rig::flow;
+use tankard_core::t;
 
 use super::super::statements::understood;
 use super::super::{line, lines, word};
@@ -19,13 +20,13 @@ pub(super) fn blanks(units: Units) -> Vec<(&'static str, Test)> {
     let metric = units == Units::Metric;
     let mut all = Vec::new();
     if let Some(time) = typed("30 s") {
-        all.push(("+ Catch at the nozzles", Test::Catch { time, caught: Vec::new() }));
+        all.push((t!("shed-catch-at-the-nozzles"), Test::Catch { time, caught: Vec::new() }));
     }
     if let Some(time) = typed("0 s") {
-        all.push(("+ 1/128 acre", Test::AcreFraction { time, caught: Vec::new() }));
+        all.push((t!("shed-1-128-acre"), Test::AcreFraction { time, caught: Vec::new() }));
     }
     if let Some(length) = typed(if metric { "100 m" } else { "300 ft" }) {
-        all.push(("+ Speed over a course", Test::Course { length, times: Vec::new(), shown: None }));
+        all.push((t!("shed-speed-over-a-course"), Test::Course { length, times: Vec::new(), shown: None }));
     }
     let area = typed(if metric { "0 ha" } else { "0 ac" });
     let used = typed(match units {
@@ -34,7 +35,7 @@ pub(super) fn blanks(units: Units) -> Vec<(&'static str, Test)> {
         Units::UsCustomary => "0 gal",
     });
     if let Some((area, used)) = area.zip(used) {
-        all.push(("+ Tank level", Test::TankLevel { area, used, set_to: None }));
+        all.push((t!("shed-tank-level"), Test::TankLevel { area, used, set_to: None }));
     }
     all
 }
@@ -57,47 +58,37 @@ const fn jug(units: Units) -> &'static str {
 pub(super) fn steps(ui: &mut Ui, test: &Test, set: Option<&NozzleSet>, units: Units) {
     const WATER: &str =
         "Rinse the sprayer and put clean water into it. Catch water, never spray, and wear gloves all the same.";
-    let bare = format!("A bare number is taken as {}.", jug(units));
+    let bare = t!("shed-a-bare-number-is-taken-as", units = jug(units));
     let steps: Vec<String> = match test {
         Test::Catch { time, .. } => vec![
             WATER.to_owned(),
-            "Stand, with the boom out, at the pressure you spray with. Read it at the boom and type it below."
-                .to_owned(),
-            format!(
-                "Hold a jug under each nozzle for {time} and type what is in it, from the left end of the boom to the right \
-                 as you drive. {bare}"
-            ),
-            "A sample across the boom will do; leave the others empty.".to_owned(),
+            t!("shed-stand-with-the-boom-out-at").to_owned(),
+            t!("shed-hold-a-jug-under-each-nozzle", time = time, bare = bare),
+            t!("shed-a-sample-across-the-boom-will").to_owned(),
         ],
         Test::AcreFraction { .. } => {
             let together = set.and_then(|set| set.layout.as_ref()).map_or(1, |layout| flow::width_together(layout).1);
             let what = if together > 1 {
-                format!("what the {together} nozzles of a row give together")
+                t!("shed-what-the-nozzles-of-a-row", together = together)
             } else {
-                "what one nozzle gives".to_owned()
+                t!("shed-what-one-nozzle-gives").to_owned()
             };
             vec![
                 WATER.to_owned(),
                 course(set, units),
-                "Drive it in the field with the gear and engine speed you spray with, up to speed before its start, and \
-                 time it."
-                    .to_owned(),
-                format!(
-                    "Stand, with the same engine speed and pressure, and catch for that time {what}. Type it once for each \
-                     that you catch. {bare}"
-                ),
+                t!("shed-drive-it-in-the-field-with").to_owned(),
+                t!("shed-stand-with-the-same-engine-speed", what = what, bare = bare),
             ]
         }
         Test::Course { .. } => vec![
-            "Mark a course in the field, not on the road: the longer, the better the time tells.".to_owned(),
-            "Fill the tank half, and be up to speed before its start.".to_owned(),
-            "Time two runs or more, one each way, and type what the cab showed. A bare number is taken as s."
-                .to_owned(),
+            t!("shed-mark-a-course-in-the-field").to_owned(),
+            t!("shed-fill-the-tank-half-and-be").to_owned(),
+            t!("shed-time-two-runs-or-more-one").to_owned(),
         ],
         Test::TankLevel { .. } => vec![
-            "Stand level and fill the tank with clean water to a mark you can find again.".to_owned(),
-            "Spray it on a measured piece of ground with the setting you spray with.".to_owned(),
-            "Stand on the same place, fill up to the same mark, and measure what it takes.".to_owned(),
+            t!("shed-stand-level-and-fill-the-tank").to_owned(),
+            t!("shed-spray-it-on-a-measured-piece").to_owned(),
+            t!("shed-stand-on-the-same-place-fill").to_owned(),
         ],
     };
     ui.add_space(4.0);
@@ -115,14 +106,10 @@ pub(super) fn steps(ui: &mut Ui, test: &Test, set: Option<&NozzleSet>, units: Un
 fn course(set: Option<&NozzleSet>, units: Units) -> String {
     let width = set.and_then(|set| set.layout.as_ref()).map(|layout| flow::width_together(layout).0);
     match width.and_then(|width| acre_course(width).map(|course| (width, course))) {
-        Some((width, course)) => format!(
-            "Mark a course of {} in the field: over it, a width of {} is 1/128 acre.",
-            course.show(units),
-            width.show(units)
-        ),
-        None => "Mark the course on which what is caught together sprays 1/128 acre. Type under Nozzle sets how they stand, and \
-                 its length is told here."
-            .to_owned(),
+        Some((width, course)) => {
+            t!("shed-mark-a-course-of-in-the", course = course.show(units), width = width.show(units))
+        }
+        None => t!("shed-mark-the-course-on-which-what").to_owned(),
     }
 }
 
@@ -132,36 +119,36 @@ pub(super) fn measured(ui: &mut Ui, rig: &Rig, calibration: &mut Calibration, ju
     let number = set.and_then(|set| set.count.or_else(|| nozzles::number(set, rig.boom.as_ref().map(AsTyped::value))));
     match &mut calibration.test {
         Test::Catch { time, caught } => {
-            seconds(ui, "caught for", time, "each nozzle");
+            seconds(ui, t!("shed-caught-for"), time, t!("shed-each-nozzle"));
             let number = number.and_then(|number| usize::try_from(number).ok());
             grid(ui, caught, number, judged, units);
         }
         Test::AcreFraction { time, caught } => {
-            seconds(ui, "time of the course", time, "");
+            seconds(ui, t!("shed-time-of-the-course"), time, "");
             lines(ui, "caught", |ui| several(ui, "caught", caught, 1, jug(units)));
         }
         Test::Course { length, times, shown } => {
             line(ui, "course", |ui| {
-                boxes::quantity(ui, "length of the course", length, 92.0);
+                boxes::quantity(ui, t!("shed-length-of-the-course"), length, 92.0);
                 boxes::understood(ui, Some(length), units);
             });
             lines(ui, "runs", |ui| several(ui, "run", times, 2, "s"));
-            line(ui, "the cab showed", |ui| {
-                boxes::quantity_hinted(ui, "the cab showed", shown, 92.0, "not noted");
+            line(ui, t!("shed-the-cab-showed"), |ui| {
+                boxes::quantity_hinted(ui, t!("shed-the-cab-showed"), shown, 92.0, t!("shed-not-noted"));
                 boxes::understood(ui, shown.as_ref(), units);
             });
         }
         Test::TankLevel { area, used, set_to } => {
-            line(ui, "ground sprayed", |ui| {
-                boxes::quantity(ui, "ground sprayed", area, 92.0);
+            line(ui, t!("shed-ground-sprayed"), |ui| {
+                boxes::quantity(ui, t!("shed-ground-sprayed"), area, 92.0);
                 understood(ui, area, units);
             });
-            line(ui, "took to fill up", |ui| {
-                boxes::quantity(ui, "took to fill up", used, 92.0);
+            line(ui, t!("shed-took-to-fill-up"), |ui| {
+                boxes::quantity(ui, t!("shed-took-to-fill-up"), used, 92.0);
                 understood(ui, used, units);
             });
-            line(ui, "it was set to", |ui| {
-                boxes::quantity_hinted(ui, "it was set to", set_to, 92.0, "not noted");
+            line(ui, t!("shed-it-was-set-to"), |ui| {
+                boxes::quantity_hinted(ui, t!("shed-it-was-set-to"), set_to, 92.0, t!("shed-not-noted"));
                 boxes::understood(ui, set_to.as_ref(), units);
             });
         }
@@ -223,11 +210,11 @@ fn grid(
 ) {
     let has_new = judged.nozzles.iter().any(|nozzle| nozzle.against_new.is_some());
     let legend = if has_new {
-        "the bar and \"average\" against the average of those caught, \"new\" against a new nozzle"
+        t!("shed-the-bar-and-average-against-the")
     } else {
-        "the bar and \"average\" against the average of those caught"
+        t!("shed-the-bar-and-average-against-the-average-of-those")
     };
-    lines(ui, "caught", |ui| word(ui, &format!("left to right; {legend}")));
+    lines(ui, "caught", |ui| word(ui, &t!("shed-left-to-right", legend = legend)));
     let places = caught.len().max(number.unwrap_or(0)).max(if number.is_none() { caught.len() + SOME } else { 0 });
     let gap = look::GRID;
     // At least one, and few, since a window is some thousand points wide.
@@ -261,7 +248,7 @@ fn grid(
         from += columns;
     }
     if number.is_none() {
-        word(ui, "Type under Nozzle sets how many there are, or how they stand, to see a box for each.");
+        word(ui, t!("shed-type-under-nozzle-sets-how-many"));
     }
 }
 
@@ -273,7 +260,7 @@ fn place(ui: &mut Ui, at: usize, caught: &mut Vec<Option<AsTyped<Volume>>>, resu
             word(ui, &format!("{}", at + 1));
         });
         let mut value = caught.get(at).cloned().flatten();
-        boxes::quantity_in(ui, &format!("nozzle {}", at + 1), &mut value, JUG, "", jug(units));
+        boxes::quantity_in(ui, &t!("shed-nozzle", at = at + 1), &mut value, JUG, "", jug(units));
         if value != caught.get(at).cloned().flatten() {
             if caught.len() <= at {
                 caught.resize(at + 1, None);
@@ -294,7 +281,12 @@ fn place(ui: &mut Ui, at: usize, caught: &mut Vec<Option<AsTyped<Volume>>>, resu
     let (average, new) = (signed(result.against_average), result.against_new.map(signed).unwrap_or_default());
     let response =
         ui.horizontal(|ui| figures(ui, |ui| bar(ui, result.against_average, colour), &average, &new)).response;
-    let whole = format!("nozzle {}: {}, {}", result.place, result.flow.show(units), result.state.name());
+    let whole = t!(
+        "shed-nozzle-place-flow-state",
+        place = result.place,
+        flow = result.flow.show(units),
+        state = result.state.name()
+    );
     response.on_hover_text(whole);
 }
 

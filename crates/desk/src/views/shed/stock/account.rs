@@ -4,6 +4,7 @@ use egui::{Ui, Vec2};
 use tankard_core::farm::{Farm, Id, Product};
 use tankard_core::quantity::Quantity;
 use tankard_core::stock::{self, Account};
+use tankard_core::t;
 
 use super::super::{Bench, named, sheets, word};
 use super::forms;
@@ -43,15 +44,15 @@ fn ways(bench: &mut Bench, ui: &mut Ui, id: &Id) {
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().button_padding.x = 0.0;
         ui.spacing_mut().item_spacing.x = 14.0;
-        back = boxes::act(ui, "All products").clicked();
-        for (text, to) in [("Before", before), ("Next", after)] {
+        back = boxes::act(ui, t!("shed-all-products")).clicked();
+        for (text, to) in [(t!("shed-before-f5e"), before), (t!("shed-next"), after)] {
             if let Some((id, name)) = to
                 && boxes::act(ui, text).on_hover_text(&name).accessible_name(format!("{text}: {name}")).clicked()
             {
                 next = Some(id);
             }
         }
-        label = boxes::act(ui, "Its label").clicked();
+        label = boxes::act(ui, t!("shed-its-label")).clicked();
     });
     if back {
         bench.state.stock.open = None;
@@ -82,7 +83,7 @@ fn on_hand(bench: &Bench, ui: &mut Ui, id: &str, product: &Product) {
     let units = bench.farm().units;
     let Some(account) = bench.stock.accounts.get(id) else { return };
     ui.add_space(look::GRID);
-    ui.label(look::heading("On hand").color(look::colours(ui).soft));
+    ui.label(look::heading(t!("shed-on-hand-d01")).color(look::colours(ui).soft));
     boxes::hairline(ui);
     ui.add_space(2.0);
     ui.spacing_mut().item_spacing.y = 3.0;
@@ -90,43 +91,53 @@ fn on_hand(bench: &Bench, ui: &mut Ui, id: &str, product: &Product) {
         pair(ui, &what, &amount, false);
     }
     match account.on_hand.amount {
-        Some(amount) => pair(ui, "in all", &amount.show(units), true),
+        Some(amount) => pair(ui, t!("shed-in-all"), &amount.show(units), true),
         None if account.on_hand.typed => {
-            boxes::say(ui, "How much that is in all is not known, for want of a density.");
+            boxes::say(ui, t!("shed-how-much-that-is-in-all"));
         }
-        None => boxes::say(ui, "Nothing is counted yet."),
+        None => boxes::say(ui, t!("shed-nothing-is-counted-yet")),
     }
     boxes::say(ui, &since(account, product, bench.farm()));
     if !account.empties.is_empty() {
-        let each =
-            account.empties.iter().map(|one| format!("{} empty {} {}", one.count, one.size, one.kind.name(one.count)));
+        let each = account
+            .empties
+            .iter()
+            .map(|one| t!("shed-empty", count = one.count, size = one.size, kind = one.kind.name(one.count)));
         let all: Vec<String> = each.collect();
-        ui.label(format!("{} to give back", all.join(", ")));
+        ui.label(t!("shed-to-give-back", all = all.join(", ")));
     }
 }
 
 /// Since when it is reckoned, and what happened since.
 fn since(account: &Account, product: &Product, farm: &Farm) -> String {
     let Some(day) = account.since else {
-        return "No day of a count is typed: this is what is typed to be there, records take nothing off and purchases add \
-                nothing."
-            .to_owned();
+        return t!("shed-no-day-of-a-count-is").to_owned();
     };
     let units = farm.units;
     let when = if product.counted_after { "after" } else { "before" };
     let counted = account.counted.map_or_else(String::new, |amount| format!(": {}", round(amount, units)));
     let mut since = Vec::new();
-    for (amount, what) in [(account.came, "came in"), (account.used, "were sprayed"), (account.went, "went out")] {
+    for (amount, what) in [
+        (account.came, t!("shed-came-in")),
+        (account.used, t!("shed-were-sprayed")),
+        (account.went, t!("shed-went-out")),
+    ] {
         if !amount.is_zero() {
             since.push(format!("{} {what}", round(amount, units)));
         }
     }
-    let since =
-        if since.is_empty() { "Nothing happened since".to_owned() } else { format!("Since then {}", since.join(", ")) };
-    format!(
-        "Counted on {} {when} that day's spraying{counted}. {since}. What is written down of that day counts as {} the count.",
-        sheets::day(day),
-        if product.counted_after { "in" } else { "after" },
+    let since = if since.is_empty() {
+        t!("shed-nothing-happened-since").to_owned()
+    } else {
+        t!("shed-since-then", since = since.join(", "))
+    };
+    t!(
+        "shed-counted-on-that-days-spraying-what",
+        day = sheets::day(day),
+        when = when,
+        counted = counted,
+        since = since,
+        which = if product.counted_after { "yes" } else { "no" }
     )
 }
 
@@ -139,17 +150,17 @@ fn costs(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, known: &Lin
     let mut take = false;
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().button_padding.x = 0.0;
-        word(ui, &format!("Bought last at {sign}{price} on {day}."));
+        word(ui, &t!("shed-bought-last-at-on", sign = sign, price = price, day = day));
         if product.price.as_ref().is_some_and(|own| *own == price) {
-            word(ui, "That is its price in the shed.");
+            word(ui, t!("shed-that-is-its-price-in-the"));
         } else {
             let own = product.price.as_ref().map_or_else(|| "none".to_owned(), |own| format!("{sign}{own}"));
-            word(ui, &format!("Its price in the shed: {own}."));
-            take = boxes::act(ui, "Take the price of the bill").clicked();
+            word(ui, &t!("shed-its-price-in-the-shed", own = own));
+            take = boxes::act(ui, t!("shed-take-the-price-of-the-bill")).clicked();
         }
         if known.spent != (tankard_core::quantity::Money::default(), 0) {
             let sum = crate::report::needs::sum_bought(bench.farm(), known.spent);
-            word(ui, &format!("Purchases of {year} cost {sum}."));
+            word(ui, &t!("shed-purchases-of-cost", year = year, sum = sum));
         }
     });
     if take {

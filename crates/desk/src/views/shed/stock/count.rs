@@ -4,6 +4,7 @@ use egui::{Label, Ui};
 use tankard_core::farm::{Container, ContainerKind, Empties, Id, Product};
 use tankard_core::quantity::{Amount, AsTyped, Quantity, Units};
 use tankard_core::stock::{self, Account, Count};
+use tankard_core::t;
 
 use super::super::{Bench, cross, word};
 use super::forms::{Form, row, sold_in, usual};
@@ -81,7 +82,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, f
     }
     row(ui, "", |ui| {
         ui.spacing_mut().button_padding.x = 0.0;
-        if boxes::act(ui, "+ Another lot or size").clicked() {
+        if boxes::act(ui, t!("shed-another-lot-or-size")).clicked() {
             let (kind, size) = usual(product, units);
             let like = form.rows.last().map(|row| (row.kind, row.size.clone())).or_else(|| Some((kind, size?)));
             form.rows.extend(like.map(|(kind, size)| Container {
@@ -94,16 +95,17 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, f
         }
     });
     for (at, one) in form.empties.iter_mut().enumerate() {
-        row(ui, if at == 0 { "empty ones" } else { "" }, |ui| {
-            let name = format!("empty {} of {}", one.kind.name(2), one.size);
+        row(ui, if at == 0 { t!("shed-empty-ones") } else { "" }, |ui| {
+            let name = t!("shed-empty-of", kind = one.kind.name(2), size = one.size);
             boxes::count(ui, &name, &mut one.count, 40.0);
-            word(ui, &format!("empty {} of {} to give back", one.kind.name(one.count), one.size));
+            word(ui, &t!("shed-empty-of-to-give-back", kind = one.kind.name(one.count), size = one.size));
         });
     }
     row(ui, "on", |ui| {
-        boxes::date(ui, "day of the count", &mut form.date, 96.0);
-        let say =
-            |after: &bool| if *after { "after that day's spraying" } else { "before that day's spraying" }.to_owned();
+        boxes::date(ui, t!("shed-day-of-the-count"), &mut form.date, 96.0);
+        let say = |after: &bool| {
+            if *after { t!("shed-after-that-days-spraying") } else { t!("shed-before-that-days-spraying") }.to_owned()
+        };
         boxes::choice(ui, "counted", &mut form.after, &[false, true], say, 200.0);
     });
     boxes::hairline(ui);
@@ -126,9 +128,9 @@ fn against(bench: &Bench, ui: &mut Ui, id: &Id, product: &Product, form: &mut Fo
         Ok(difference) => {
             let counted = round(difference.counted, units);
             let text = match (difference.reckoned, difference.differs) {
-                (None, _) => format!("Counted {counted}. What the account had come to is not known."),
+                (None, _) => t!("shed-counted-what-the-account-had-come", counted = counted),
                 (Some(reckoned), None) => {
-                    format!("Counted {counted}, as the account has it ({}).", round(reckoned, units))
+                    t!("shed-counted-as-the-account-has-it", counted = counted, round = round(reckoned, units))
                 }
                 (Some(reckoned), Some(off)) => {
                     let shown = rounded(off, units);
@@ -136,14 +138,21 @@ fn against(bench: &Bench, ui: &mut Ui, id: &Id, product: &Product, form: &mut Fo
                         Some(less) => (less.to_owned(), "less"),
                         None => (shown.clone(), "more"),
                     };
-                    format!("Counted {counted}, the account had come to {}: {amount} {way}.", round(reckoned, units))
+                    t!(
+                        "shed-counted-the-account-had-come-to",
+                        counted = counted,
+                        round = round(reckoned, units),
+                        amount = amount,
+                        way = way
+                    )
                 }
             };
             ui.add(Label::new(look::strong(text)).wrap());
             row(ui, if difference.differs.is_some() { "why" } else { "note" }, |ui| {
                 let width = ui.available_width().min(320.0);
-                let hint = if difference.differs.is_some() { "why it differs" } else { "anything else" };
-                boxes::sentence(ui, "why it differs", &mut form.note, width, hint);
+                let hint =
+                    if difference.differs.is_some() { t!("shed-why-it-differs") } else { t!("shed-anything-else-380") };
+                boxes::sentence(ui, t!("shed-why-it-differs"), &mut form.note, width, hint);
             });
         }
     }

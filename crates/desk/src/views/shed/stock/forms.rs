@@ -6,6 +6,7 @@ use jiff::civil::Date;
 use tankard_core::farm::{Container, ContainerKind, Empties, Farm, Id, Moved, Movement, Product};
 use tankard_core::quantity::{Amount, AsTyped, Price, Quantity, Units};
 use tankard_core::stock::{self, Account, Entry};
+use tankard_core::t;
 
 use super::super::{Bench, beside, sheets, word};
 use super::count;
@@ -188,7 +189,7 @@ pub(super) fn row(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
 /// Who writes it down, and the ways out.
 fn end(ui: &mut Ui, by: &mut String, form: &mut Form) -> Ended {
     row(ui, "by", |ui| {
-        boxes::text_or_empty(ui, "written down by", by, 150.0, "who writes it down");
+        boxes::text_or_empty(ui, t!("shed-written-down-by"), by, 150.0, t!("shed-who-writes-it-down"));
     });
     if let Some(problem) = &form.problem {
         ui.add(Label::new(egui::RichText::new(problem).color(look::colours(ui).stop)).wrap());
@@ -196,10 +197,10 @@ fn end(ui: &mut Ui, by: &mut String, form: &mut Form) -> Ended {
     let mut ended = Ended::No;
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 8.0;
-        if ui.button("Write it down").clicked() {
+        if ui.button(t!("shed-write-it-down")).clicked() {
             ended = Ended::Written;
         }
-        if ui.button("Leave it").clicked() {
+        if ui.button(t!("shed-leave-it")).clicked() {
             ended = Ended::Left;
         }
     });
@@ -207,7 +208,7 @@ fn end(ui: &mut Ui, by: &mut String, form: &mut Form) -> Ended {
 }
 
 fn on_day(ui: &mut Ui, form: &mut Form) {
-    row(ui, "on", |ui| boxes::date(ui, "day it happened", &mut form.date, 96.0));
+    row(ui, "on", |ui| boxes::date(ui, t!("shed-day-it-happened"), &mut form.date, 96.0));
 }
 
 /// Which kind and size.
@@ -216,7 +217,10 @@ fn container(ui: &mut Ui, product: &Product, form: &mut Form) {
     let other = sold.len();
     let all: Vec<usize> = (0..=other).collect();
     let say = |at: &usize| {
-        sold.get(*at).map_or_else(|| "another".to_owned(), |(kind, size)| format!("{} of {size}", kind.name(1)))
+        sold.get(*at).map_or_else(
+            || "another".to_owned(),
+            |(kind, size)| t!("shed-kind-of-size", kind = kind.name(1), size = size),
+        )
     };
     row(ui, "container", |ui| {
         let before = form.sold;
@@ -239,10 +243,10 @@ fn container(ui: &mut Ui, product: &Product, form: &mut Form) {
 fn in_the_count(ui: &mut Ui, product: &Product, form: &Form) {
     let Some(counted) = product.counted else { return };
     if form.date < counted || (form.date == counted && product.counted_after) {
-        let text = format!(
-            "It was counted on {}{}: what happened before is in the count, and changes nothing of what is on hand.",
-            sheets::day(counted),
-            if product.counted_after { " after that day's spraying" } else { "" }
+        let text = t!(
+            "shed-it-was-counted-on-what-happened",
+            counted = sheets::day(counted),
+            which = if product.counted_after { "yes" } else { "no" }
         );
         boxes::say(ui, &text);
     }
@@ -250,73 +254,68 @@ fn in_the_count(ui: &mut Ui, product: &Product, form: &Form) {
 
 fn bought(bench: &Bench, ui: &mut Ui, product: &Product, form: &mut Form) {
     container(ui, product, form);
-    row(ui, "how many", |ui| {
-        boxes::count(ui, "how many", &mut form.count, 48.0);
+    row(ui, t!("shed-how-many"), |ui| {
+        boxes::count(ui, t!("shed-how-many"), &mut form.count, 48.0);
         word(ui, "lot");
-        boxes::text_or_empty(ui, "lot", &mut form.lot, 110.0, "as printed on it");
+        boxes::text_or_empty(ui, "lot", &mut form.lot, 110.0, t!("shed-as-printed-on-it"));
         if let Some(size) = form.size.as_ref().filter(|_| form.count > 1) {
             word(ui, &format!("= {}", size.times(f64::from(form.count)).show(bench.farm().units)));
         }
     });
     row(ui, "price", |ui| {
-        boxes::quantity_or_none(ui, "price on the bill", &mut form.price, 110.0);
+        boxes::quantity_or_none(ui, t!("shed-price-on-the-bill"), &mut form.price, 110.0);
         word(ui, "from");
-        boxes::text_or_empty(ui, "bought from", &mut form.whom, 130.0, "from whom");
+        boxes::text_or_empty(ui, t!("shed-bought-from"), &mut form.whom, 130.0, t!("shed-from-whom"));
     });
     on_day(ui, form);
     row(ui, "note", |ui| {
         let width = ui.available_width().min(320.0);
-        boxes::sentence(ui, "note", &mut form.note, width, "delivery note, or anything else");
+        boxes::sentence(ui, "note", &mut form.note, width, t!("shed-delivery-note-or-anything-else"));
     });
     in_the_count(ui, product, form);
     if product.counted.is_none() {
-        boxes::say(
-            ui,
-            "No day of a count is typed, so purchases are kept but not added to what is on hand. Count it first.",
-        );
+        boxes::say(ui, t!("shed-no-day-of-a-count-is-typed-so-purchases"));
         if product.containers.iter().all(|container| container.full == 0 && container.opened.is_none()) {
-            ui.checkbox(&mut form.none_before, "There was none of it before: reckon from this day on");
+            ui.checkbox(&mut form.none_before, t!("shed-there-was-none-of-it-before"));
         }
     }
 }
 
 fn moved(bench: &Bench, ui: &mut Ui, id: &str, product: &Product, form: &mut Form) {
-    row(ui, "how much", |ui| {
-        boxes::quantity_or_none(ui, "how much", &mut form.amount, 100.0);
+    row(ui, t!("shed-how-much"), |ui| {
+        boxes::quantity_or_none(ui, t!("shed-how-much"), &mut form.amount, 100.0);
         boxes::understood(ui, form.amount.as_ref(), bench.farm().units);
         word(ui, "lot");
         let held = bench.stock.accounts.get(id).map(|account| account.on_hand.held.as_slice()).unwrap_or_default();
         let lot = held.iter().find(|held| !held.lot.is_empty());
-        let hint = lot.map_or_else(|| "if known".to_owned(), |held| format!("such as {}", held.lot));
+        let hint = lot.map_or_else(|| t!("shed-if-known").to_owned(), |held| t!("shed-such-as", lot = held.lot));
         boxes::text_or_empty(ui, "lot", &mut form.lot, 110.0, &hint);
     });
     row(ui, "why", |ui| {
         let width = ui.available_width().min(320.0);
-        let hint = if form.what == What::Out { "spilt, lent, handed in" } else { "found, given back, borrowed" };
+        let hint =
+            if form.what == What::Out { t!("shed-spilt-lent-handed-in") } else { t!("shed-found-given-back-borrowed") };
         boxes::sentence(ui, "why", &mut form.note, width, hint);
     });
     on_day(ui, form);
     in_the_count(ui, product, form);
     if product.counted.is_none() {
-        boxes::say(
-            ui,
-            "No day of a count is typed, so it is kept but changes nothing of what is on hand. Count it first.",
-        );
+        boxes::say(ui, t!("shed-no-day-of-a-count-is-typed-so-it"));
     }
 }
 
 fn back(bench: &Bench, ui: &mut Ui, id: &str, product: &Product, form: &mut Form) {
     let there = bench.stock.accounts.get(id).map(|account| account.empties.as_slice()).unwrap_or_default();
     container(ui, product, form);
-    row(ui, "how many", |ui| {
-        boxes::count(ui, "how many", &mut form.count, 48.0);
+    row(ui, t!("shed-how-many"), |ui| {
+        boxes::count(ui, t!("shed-how-many"), &mut form.count, 48.0);
         let alike = |one: &&Empties| one.kind == form.kind && form.size.as_ref() == Some(&one.size);
         let count = there.iter().find(alike).map_or(0, |one| one.count);
-        word(ui, &format!("of {count} empty"));
+        word(ui, &t!("shed-of-empty", count = count));
         ui.checkbox(&mut form.rinsed, "rinsed");
     });
     row(ui, "to", |ui| {
-        boxes::text_or_empty(ui, "given back to", &mut form.whom, 200.0, "to whom");
+        boxes::text_or_empty(ui, t!("shed-given-back-to"), &mut form.whom, 200.0, t!("shed-to-whom"));
     });
     on_day(ui, form);
     in_the_count(ui, product, form);
@@ -325,14 +324,14 @@ fn back(bench: &Bench, ui: &mut Ui, id: &str, product: &Product, form: &mut Form
 /// The farm with what was written down, or what is missing.
 fn written(farm: &Farm, id: &Id, product: &Product, form: &Form, by: String) -> Result<Farm, String> {
     let mut farm = farm.clone();
-    let size = || form.size.clone().ok_or_else(|| "Type what one container holds, such as \"2.5 gal\"".to_owned());
-    let amount = || form.amount.clone().ok_or_else(|| "Type how much, such as \"1 gal\"".to_owned());
+    let size = || form.size.clone().ok_or_else(|| t!("shed-type-what-one-container-holds-such").to_owned());
+    let amount = || form.amount.clone().ok_or_else(|| t!("shed-type-how-much-such-as-1").to_owned());
     let lot = form.lot.trim().to_owned();
     if matches!(form.what, What::Bought | What::Back) && form.count == 0 {
-        return Err("Type how many containers".to_owned());
+        return Err(t!("shed-type-how-many-containers").to_owned());
     }
     if matches!(form.what, What::Out | What::In) && form.note.trim().is_empty() {
-        return Err("Say why".to_owned());
+        return Err(t!("shed-say-why").to_owned());
     }
     let (kind, count, whom) = (form.kind, form.count, form.whom.trim().to_owned());
     let what = match form.what {

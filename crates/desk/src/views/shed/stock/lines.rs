@@ -1,6 +1,7 @@
 //! The account of a product, line by line, the latest first.
 
 use std::fmt::Write;
+use tankard_core::t;
 
 use egui::{Label, Ui};
 use tankard_core::farm::{Farm, Id};
@@ -29,41 +30,41 @@ fn words(entry: &Entry, farm: &Farm) -> String {
     let mut text = match &entry.kind {
         Kind::Counted { after, reckoned, holds } => {
             let when = if *after { "after" } else { "before" };
-            let mut text = format!("counted {when} that day's spraying");
+            let mut text = t!("shed-counted-that-days-spraying", when = when);
             if !holds && entry.change.is_none() && entry.place.is_some() && entry.balance.is_none() {
-                text.push_str(", which does not hold any more");
+                text.push_str(t!("shed-which-does-not-hold-any-more"));
             }
             if let Some(reckoned) = reckoned {
-                let _ = write!(text, "; the account had come to {reckoned}");
+                let _ = write!(text, "{}", t!("shed-the-account-had-come-to", reckoned = reckoned));
             }
             text
         }
         Kind::Bought { kind, size, count, price, from } => {
-            let mut text = format!("bought {count} {} of {size}", kind.name(*count));
+            let mut text = t!("shed-bought-of", count = count, kind = kind.name(*count), size = size);
             if let Some(price) = price {
-                let _ = write!(text, " at {}{price}", farm.currency);
+                let _ = write!(text, "{}", t!("shed-at-5fc", currency = farm.currency, price = price));
             }
             if !from.trim().is_empty() {
-                let _ = write!(text, " from {}", from.trim());
+                let _ = write!(text, "{}", t!("shed-from-d8b", from = from.trim()));
             }
             text
         }
-        Kind::Record { name, .. } => format!("sprayed: {name}"),
-        Kind::Out => "went out".to_owned(),
-        Kind::In => "came in".to_owned(),
+        Kind::Record { name, .. } => t!("shed-sprayed", name = name),
+        Kind::Out => t!("shed-went-out").to_owned(),
+        Kind::In => t!("shed-came-in").to_owned(),
         Kind::Returned { kind, size, count, to, rinsed } => {
-            let mut text = format!("gave back {count} empty {} of {size}", kind.name(*count));
+            let mut text = t!("shed-gave-back-empty-of", count = count, kind = kind.name(*count), size = size);
             if !to.trim().is_empty() {
-                let _ = write!(text, " to {}", to.trim());
+                let _ = write!(text, "{}", t!("shed-to-90b", to = to.trim()));
             }
             if *rinsed {
-                text.push_str(", rinsed");
+                text.push_str(t!("shed-rinsed"));
             }
             text
         }
     };
     if !entry.lot.trim().is_empty() {
-        let _ = write!(text, ", lot {}", entry.lot.trim());
+        let _ = write!(text, "{}", t!("shed-lot", lot = entry.lot.trim()));
     }
     if !entry.note.trim().is_empty() {
         let _ = write!(text, ": {}", entry.note.trim());
@@ -81,7 +82,7 @@ fn below_nothing(amount: &str) -> String {
 
 /// The lines as a table to be pasted elsewhere: columns apart by tabs.
 fn as_table(entries: &[Entry], farm: &Farm) -> String {
-    let mut out = "day\twhat\tchange\tbalance\n".to_owned();
+    let mut out = t!("shed-day-what-change-balance").to_owned();
     let shown =
         |amount: Option<Amount>| amount.map_or_else(String::new, |amount| below_nothing(&amount.show(farm.units)));
     for entry in entries {
@@ -95,18 +96,18 @@ fn as_table(entries: &[Entry], farm: &Farm) -> String {
 pub(super) fn show(bench: &mut Bench, ui: &mut Ui, entries: &[Entry]) {
     let units = bench.farm().units;
     ui.horizontal(|ui| {
-        ui.label(look::heading("Account").color(look::colours(ui).soft));
+        ui.label(look::heading(t!("shed-account")).color(look::colours(ui).soft));
         if !entries.is_empty() {
             ui.spacing_mut().item_spacing.x = 14.0;
-            word(ui, "the latest first");
-            if boxes::act(ui, "Copy as a table").clicked() {
+            word(ui, t!("shed-the-latest-first"));
+            if boxes::act(ui, t!("shed-copy-as-a-table")).clicked() {
                 ui.ctx().copy_text(as_table(entries, bench.farm()));
             }
         }
     });
     boxes::hairline(ui);
     if entries.is_empty() {
-        boxes::say(ui, "Nothing is written down yet.");
+        boxes::say(ui, t!("shed-nothing-is-written-down-yet"));
         return;
     }
     tight(ui);
@@ -118,7 +119,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, entries: &[Entry]) {
         boxes::slot(ui, day, |ui| word(ui, "day"));
         boxes::slot(ui, what, |ui| word(ui, "what"));
         right(ui, amount, |ui| word(ui, "change"));
-        right(ui, amount, |ui| word(ui, "then there"));
+        right(ui, amount, |ui| word(ui, t!("shed-then-there")));
     });
     boxes::hairline(ui);
     let top = ui.cursor().top();

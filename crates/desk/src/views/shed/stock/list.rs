@@ -3,6 +3,7 @@
 use egui::{Label, Ui};
 use tankard_core::farm::Id;
 use tankard_core::quantity::Quantity;
+use tankard_core::t;
 
 use super::super::{Bench, counted, named, sheets};
 use super::short_day;
@@ -13,7 +14,7 @@ use crate::report::needs::{self, PRICE_OR_SIZE};
 /// The list.
 pub(in super::super) fn list(bench: &mut Bench, ui: &mut Ui) {
     ui.add_space(4.0);
-    ui.label(look::heading("To buy").color(look::colours(ui).soft));
+    ui.label(look::heading(t!("shed-to-buy")).color(look::colours(ui).soft));
     let chosen = to_buy(bench, ui);
     not_typed(bench, ui);
     water(bench, ui);
@@ -28,11 +29,11 @@ fn to_buy(bench: &Bench, ui: &mut Ui) -> Option<Id> {
     let (farm, stock) = (bench.farm(), bench.stock);
     let short: Vec<_> = stock.season.products.iter().filter(|need| need.short.is_some()).collect();
     if farm.products.is_empty() {
-        lists::empty(ui, "No product yet, so there is nothing to count.");
+        lists::empty(ui, t!("shed-no-product-yet-so-there-is"));
         return None;
     }
     if short.is_empty() {
-        lists::empty(ui, "Nothing is short of what is counted.");
+        lists::empty(ui, t!("shed-nothing-is-short-of-what-is"));
         return None;
     }
     let mut chosen = None;
@@ -40,7 +41,12 @@ fn to_buy(bench: &Bench, ui: &mut Ui) -> Option<Id> {
         let (Some(product), Some(amount)) = (farm.products.get(&need.product), need.short) else { continue };
         let name = named(&product.name);
         let buying = needs::buying(farm, need).unwrap_or_default();
-        let spoken = format!("{name}, short by {}, {buying}", needs::round(amount, farm.units));
+        let spoken = t!(
+            "shed-name-short-by-round-buying",
+            name = name,
+            round = needs::round(amount, farm.units),
+            buying = buying
+        );
         let response = lists::row(ui, false, &spoken, |ui| {
             ui.add(Label::new(&name).truncate()).on_hover_text(&name);
             sheets::short_of(ui, amount, farm.units);
@@ -52,7 +58,7 @@ fn to_buy(bench: &Bench, ui: &mut Ui) -> Option<Id> {
     }
     let sum = needs::sum_words(farm, needs::bill(farm, &stock.season), PRICE_OR_SIZE);
     egui::Frame::new().inner_margin(egui::Margin::symmetric(10, 4)).show(ui, |ui| {
-        ui.add(Label::new(look::strong(format!("in all {sum}"))).wrap());
+        ui.add(Label::new(look::strong(t!("shed-in-all-sum", sum = sum))).wrap());
     });
     chosen
 }
@@ -61,8 +67,8 @@ fn to_buy(bench: &Bench, ui: &mut Ui) -> Option<Id> {
 fn not_typed(bench: &Bench, ui: &mut Ui) {
     let count = bench.stock.season.products.iter().filter(|need| need.on_hand.amount.is_none()).count();
     if count > 0 {
-        let them = counted(count, "product is taken of which", "products are taken of which");
-        boxes::say(ui, &format!("{them} it is not known what is on hand."));
+        let them = counted(count, t!("shed-product-is-taken-of-which"), t!("shed-products-are-taken-of-which"));
+        boxes::say(ui, &t!("shed-it-is-not-known-what-is", them = them));
     }
 }
 
@@ -71,7 +77,7 @@ fn water(bench: &Bench, ui: &mut Ui) {
     let (farm, stock) = (bench.farm(), bench.stock);
     let Some(day) = stock.day.filter(|_| !stock.of_day.waters.is_empty()) else { return };
     ui.add_space(10.0);
-    ui.label(look::heading(format!("Water on {}", short_day(day))).color(look::colours(ui).soft));
+    ui.label(look::heading(t!("shed-water-on", day = short_day(day))).color(look::colours(ui).soft));
     egui::Frame::new().inner_margin(egui::Margin::symmetric(10, 5)).show(ui, |ui| {
         ui.spacing_mut().item_spacing.y = 2.0;
         for need in &stock.of_day.waters {
@@ -96,7 +102,7 @@ fn open(bench: &Bench, ui: &mut Ui) {
         return;
     }
     ui.add_space(10.0);
-    ui.label(look::heading("Not reckoned").color(look::colours(ui).soft));
+    ui.label(look::heading(t!("shed-not-reckoned")).color(look::colours(ui).soft));
     egui::Frame::new().inner_margin(egui::Margin::symmetric(10, 5)).show(ui, |ui| {
         ui.spacing_mut().item_spacing.y = 4.0;
         for (id, what) in &stock.season.open {

@@ -1,6 +1,7 @@
 //! Stock: what is on hand of each product by its account, what the passes of a day and all after them take, what is left
 //! or short; and the account of a product, line by line.
 
+use tankard_core::t;
 mod account;
 mod count;
 mod forms;
@@ -37,16 +38,17 @@ fn rounded(amount: Amount, units: Units) -> String {
 /// What is on hand of a product, container by container: what it is, and how much that is.
 pub(super) fn rows(account: &Account, units: Units) -> impl Iterator<Item = (String, String)> {
     account.on_hand.held.iter().flat_map(move |held| {
-        let lot = if held.lot.is_empty() { String::new() } else { format!(", lot {}", held.lot) };
+        let lot = if held.lot.is_empty() { String::new() } else { t!("shed-lot", lot = held.lot) };
         let mut rows = Vec::new();
         if let Some((kind, size)) = held.container.as_ref().filter(|_| held.full > 0) {
-            let what = format!("{} {} of {size}{lot}", held.full, kind.name(held.full));
+            let what =
+                t!("shed-full-kind-of-size-lot", full = held.full, kind = kind.name(held.full), size = size, lot = lot);
             rows.push((what, size.times(f64::from(held.full)).show(units)));
         }
         for rest in &held.opened {
             let what = match &held.container {
-                Some((kind, size)) => format!("in an opened {} of {size}{lot}", kind.name(1)),
-                None => format!("without a container typed{lot}"),
+                Some((kind, size)) => t!("shed-in-an-opened-of", kind = kind.name(1), size = size, lot = lot),
+                None => t!("shed-without-a-container-typed", lot = lot),
             };
             rows.push((what, rest.show(units)));
         }
@@ -56,11 +58,7 @@ pub(super) fn rows(account: &Account, units: Units) -> impl Iterator<Item = (Str
 
 /// The foot of the list.
 pub(super) fn foot(_bench: &mut Bench, ui: &mut Ui) {
-    boxes::say(
-        ui,
-        "From the day of a count on, records and what went out are taken off and purchases added. Passes without a record are \
-         held against what is left.",
-    );
+    boxes::say(ui, t!("shed-from-the-day-of-a-count"));
 }
 
 impl Known {
@@ -82,7 +80,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
                 if let Some(id) = open {
                     account::show(bench, ui, &id);
                 } else {
-                    ui.label(look::title("Stock"));
+                    ui.label(look::title(t!("shed-stock")));
                     heading(bench, ui);
                     ui.add_space(look::GRID);
                     table::show(bench, ui);
@@ -96,12 +94,12 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
 fn heading(bench: &mut Bench, ui: &mut Ui) {
     let stock = bench.stock;
     let Some(day) = stock.day else {
-        boxes::say(ui, "Open a product to count it. No pass is planned that has no record yet.");
+        boxes::say(ui, t!("shed-open-a-product-to-count-it"));
         return;
     };
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 8.0;
-        word(ui, "what the passes take on");
+        word(ui, t!("shed-what-the-passes-take-on"));
         let mut chosen = day;
         boxes::choice(ui, "day", &mut chosen, &stock.days, |day| sheets::day(*day), 140.0);
         if chosen != day {

@@ -4,6 +4,7 @@ use egui::{Align, Label, Layout, Ui, Vec2};
 use tankard_core::farm::{Id, Product};
 use tankard_core::finding::Level;
 use tankard_core::stock::{Account, Doubt, Need, Needs};
+use tankard_core::t;
 
 use super::super::{Bench, named, tight, word};
 use super::{Held, rows, short_day};
@@ -45,7 +46,7 @@ impl Columns {
 /// The table.
 pub(super) fn show(bench: &mut Bench, ui: &mut Ui) {
     if bench.farm().products.is_empty() {
-        lists::empty(ui, "No product yet. Add the first one under Products, with what it is sold in.");
+        lists::empty(ui, t!("shed-no-product-yet-add-the-first"));
         return;
     }
     let columns = Columns::within(ui.available_width());
@@ -55,11 +56,11 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui) {
         if !columns.stacked {
             boxes::slot(ui, columns.name, |ui| word(ui, "product"));
         }
-        right(ui, columns.amount, |ui| word(ui, "on hand"));
+        right(ui, columns.amount, |ui| word(ui, t!("shed-on-hand-861")));
         if let Some(day) = bench.stock.day {
             right(ui, columns.amount, |ui| word(ui, &short_day(day)));
             right(ui, columns.left, |ui| word(ui, "leaves"));
-            right(ui, columns.amount, |ui| word(ui, "from then"));
+            right(ui, columns.amount, |ui| word(ui, t!("shed-from-then")));
             right(ui, columns.left, |ui| word(ui, "leaves"));
         }
     });
@@ -84,8 +85,8 @@ fn costs(bench: &Bench, ui: &mut Ui) {
     let Some(day) = stock.day else { return };
     let cost = |needs: &Needs| needs::sum_words(farm, needs::cost(needs), PRICE);
     ui.add_space(look::GRID);
-    boxes::say(ui, &format!("What is taken on {} costs {}.", short_day(day), cost(&stock.of_day)));
-    boxes::say(ui, &format!("What is taken from then on costs {}.", cost(&stock.season)));
+    boxes::say(ui, &t!("shed-what-is-taken-on-costs", day = short_day(day), of_day = cost(&stock.of_day)));
+    boxes::say(ui, &t!("shed-what-is-taken-from-then-on", season = cost(&stock.season)));
 }
 
 /// Room of a width for a number.
@@ -129,12 +130,15 @@ fn title(ui: &mut Ui, product: &Product, account: Option<&Account>) -> bool {
         let is_doubt =
             |doubt: &Doubt| !matches!(doubt, Doubt::TooManyBack { .. } | Doubt::ForCustomers { .. } | Doubt::NoDay);
         if account.is_some_and(|account| account.doubts.iter().any(is_doubt)) {
-            mark::show(ui, Level::Check).on_hover_text("Something in its account is in doubt");
+            mark::show(ui, Level::Check).on_hover_text(t!("shed-something-in-its-account-is-in"));
         }
         ui.spacing_mut().button_padding.x = 0.0;
         let text = egui::RichText::new(&name).color(look::colours(ui).ink);
         let button = ui.add(egui::Button::new(text).frame(false).truncate());
-        button.on_hover_text("Open its account").accessible_name(format!("Account: {name}")).clicked()
+        button
+            .on_hover_text(t!("shed-open-its-account"))
+            .accessible_name(t!("shed-account-name", name = name))
+            .clicked()
     })
     .inner
 }
@@ -145,16 +149,19 @@ fn summary(bench: &Bench, product: &Product, account: Option<&Account>) -> Strin
     let Some(account) = account else { return String::new() };
     let mut parts = Vec::new();
     if let Some(day) = account.since {
-        let used =
-            if account.used.is_zero() { String::new() } else { format!(", {} used since", round(account.used, units)) };
-        parts.push(format!("counted {}{used}", short_day(day)));
+        let used = if account.used.is_zero() {
+            String::new()
+        } else {
+            t!("shed-used-since", round = round(account.used, units))
+        };
+        parts.push(t!("shed-counted-day-used", day = short_day(day), used = used));
     }
     parts.extend(rows(account, units).map(|(what, amount)| {
         if what.starts_with("in an opened") || what.starts_with("without") { format!("{amount} {what}") } else { what }
     }));
     match (parts.is_empty(), product.containers.is_empty()) {
-        (true, true) => "no container typed".to_owned(),
-        (true, false) => "not counted".to_owned(),
+        (true, true) => t!("shed-no-container-typed").to_owned(),
+        (true, false) => t!("shed-not-counted").to_owned(),
         (false, _) => parts.join("; "),
     }
 }
@@ -167,7 +174,7 @@ fn amounts(bench: &Bench, ui: &mut Ui, id: &str, held: &Held, columns: Columns) 
             ui.label(round(amount, units));
         }
         None if held.typed => word(ui, "density?"),
-        None => word(ui, "not typed"),
+        None => word(ui, t!("shed-not-typed")),
     });
     if bench.stock.day.is_none() {
         return;
@@ -208,10 +215,10 @@ fn by_pass(bench: &Bench, need: &Need) -> String {
         })
         .collect();
     if !need.before.is_zero() {
-        lines.push(format!("passes before take {} first", round(need.before, farm.units)));
+        lines.push(t!("shed-passes-before-take-first", round = round(need.before, farm.units)));
     }
     if let Some(cost) = need.cost {
-        lines.push(format!("cost {}{}", farm.currency, cost.show()));
+        lines.push(t!("shed-cost", currency = farm.currency, cost = cost.show()));
     }
     lines.join("\n")
 }

@@ -1,0 +1,221 @@
+## desk/app.rs
+
+app-verifying-the-seals-of-the-records = Verifying the seals of the records
+app-the-seals-were-not-verified = The seals were not verified
+app-an-amendment-is-begun-here-keep = An amendment is begun here; keep it or leave the record as it was first
+app-the-farm-is-still-being-read = The farm is still being read; do that when it is there
+app-could-not-be-taken-what-it = { $offer } could not be taken: what it was for is gone or signed
+app-tankard = { $which ->
+        [yes] { $name } (not saved) – Tankard
+       *[no] { $name } – Tankard
+    }
+
+## desk/app/backups.rs
+
+app-backups = Backups
+app-back-to-the-farm = Back to the farm
+app-this-farm-was-never-saved-from = This farm was never saved. From the second save on, what the file held before is kept.
+app-reading-the-backup = Reading the backup { $path }
+app-the-backup-was-not-read = The backup was not read
+app-there-is-no-backup-yet-from = There is no backup yet. From the second save on, what the file held before is kept.
+app-it-is-being-read = It is being read…
+app-read-it = Read it
+app-it-cannot-be-read = It cannot be read: { $why }
+app-it-holds-what-is-open-here = It holds what is open here
+app-what-it-has-otherwise-than-what = What it has otherwise than what is open here
+app-restore-this-backup = Restore this backup
+app-it-takes-the-place-of-what = It takes the place of what is open; undo takes that back. The file stays as it is until you save. Cards that were issued since stay, since the paper is out.
+app-is-open-now-undo-takes-that = { $words } is open now; undo takes that back, and the file changes when you save
+app-keep-the-latest = Keep the latest
+app-how-many-of-the-latest-backups = how many of the latest backups stay
+app-and-the-last-of-each-day = and the last of each day for
+app-for-how-many-days-the-last = for how many days the last backup of a day stays
+app-together-they-take-beyond-the-oldest = Together they take { $all }; beyond { $most } the oldest go.
+app-at-the-next-save-the-others = At the next save the others go. A file that you put into the folder yourself stays.
+app-show-the-folder = Show the folder
+app-the-folder-was-not-shown = The folder was not shown: { $error }: { $folder }
+app-each-save-keeps-what-the-file = Each save keeps what the file held before it.
+app-backup-of = backup of { $moment }, { $size }
+app-the-file-before-the-last-save = The file before the last save, by an earlier Tankard
+app-the-farm-as-it-was-before = The farm as it was before the save of { $made }
+app-no-moment-known = no moment known
+app-bytes = { $bytes } bytes
+app-kb = { $bytes } kB
+
+## desk/app/bar.rs
+
+app-for-reading = for reading
+app-not-saved = not saved
+app-look = Look
+app-now-at = now at { $zoom_factor } %
+app-farm = Farm
+app-opened-last = Opened last
+
+## desk/app/days.rs
+
+app-looking-for-the-best-order-of = Looking for the best order of the day
+app-the-order-of-the-day-was = The order of the day was not looked for to the end
+app-order-tried = order tried
+app-orders-tried = orders tried
+
+## desk/app/foot.rs
+
+app-until-then-the-farm-has-there = { $name }: { $problem }. Until then the farm has { $instead } there.
+app-drop-what-was-typed = Drop what was typed
+app-and = , and { $other }
+app-exists = { $path } exists{ $open }
+app-saving-over = saving over
+app-write-over-it = Write over it
+app-choose-another-name = Choose another name
+app-cancel = Cancel
+app-and-1-issued-card = { " " }and 1 issued card
+app-and-issued-cards = { " " }and { $count } issued cards
+app-holds-work-that-is-not-saved = { $name } holds work that is not saved{ $cards }
+app-save-it = Save it
+app-let-it-go = Let it go
+app-stay-here = Stay here
+app-close-this-line = Close this line
+
+## desk/app/job.rs
+
+app-the-work-on-it-ended-without = the work on it ended without an answer{ $said }; try again
+
+## desk/app/locking.rs
+
+app-this-machine = this machine
+app-the-farm-was-not-taken-over = The farm was not taken over: { $error }
+app-reading-again = Reading { $path } again
+app-the-farm-was-not-opened-again = The farm was not opened again
+app-the-farm-is-yours-to-save = The farm is yours to save now
+app-the-farm-is-yours-to-save-now-the-file = The farm is yours to save now; the file was changed meanwhile, so saving asks which holds
+app-the-file-was-changed-by-something = The file was changed by something else since it was opened; saving will ask which holds
+app-the-farm-was-taken-over = The farm was taken over: { $other }
+app-take-it-over-if-you-are = Take it over if you are sure that nobody works on it there
+app-two-who-save-the-same-farm = Two who save the same farm lose each other's work: take it over only if nobody works on it there
+app-here-it-is-open-for-reading = { $other }; here it is open for reading
+app-keep-reading = Keep reading
+app-take-it-over = Take it over
+
+## desk/app/opening.rs
+
+app-the-farm-was-not-opened = The farm was not opened
+app-new-farm = New farm
+
+## desk/app/recovery.rs
+
+app-what-was-being-saved = what was being saved
+app-of = { " " }of { $strftime }
+app-the-work-that-was-not-saved = the work{ $at } that was not saved
+app-the-backup-of = the backup of { $strftime }
+app-reading-what-was-not-saved-before = Reading what was not saved before
+app-work-that-was-not-saved-before = Work that was not saved before was not read
+app-work-on-was-not-saved-when = Work on { $path } was not saved when it was last open; open it from the Farm menu
+app-unsaved-work-is-only-in-memory = Unsaved work is only in memory: { $error }. It will be tried again; save to be sure
+app-kept = , kept { $strftime }
+app-a-save-was-ended-before-it = A save was ended before it was done; what it was saving is whole
+app-work-from-an-earlier-run-was = Work from an earlier run was found that was never saved{ $when }
+app-the-file-has-been-saved-since = ; the file has been saved since, from elsewhere
+app-more-to-look-at-after-this = { $count } more to look at after this
+app-take-it-up = Take it up
+app-drop-it = Drop it
+app-what-it-has-otherwise-than-what-is-open = What it has otherwise than what is open
+app-it-is-open-now-undo-brings = It is open now; undo brings back what was open, and the file changes when you save
+app-the-farm-was-not-opened-why = The farm was not opened: { $why }
+app-open = Open { $copy }
+app-the-file-stays-as-it-is = The file stays as it is until you save; then it goes to the backups
+app-leave-it = Leave it
+app-reading = Reading { $what }
+app-the-copy-was-not-opened = The copy was not opened
+app-this-is-save-it-to-put = This is { $what }; save it to put it in the place of the file
+
+## desk/app/saving.rs
+
+app-the-farm-was-not-saved-take = The farm was not saved: { $words }. Take it over, or save under another name
+app-the-farm-is-still-being-saved = The farm is still being saved; save under another name when that is done
+app-or-save-under-another-name = { $why }, or save under another name
+app-and-kept-in = { " " }and kept in { $side }
+app-the-farm-was-not-saved-nothing = The farm was not saved: { $why }. Nothing is lost: your work is open here{ $kept }
+app-saved-but-what-the-file-held = Saved, but what the file held before could not be kept: { $remark }
+app-saved-as = Saved as { $path }
+app-saved = Saved
+app-was-changed-by-something-else-it = { $file } was changed by something else; it is being read
+app-is-not-there-any-more-moved = { $file } is not there any more: moved, removed, or on a stick or share that was taken away
+app-nothing-is-lost-your-work-is = Nothing is lost: your work is open here
+app-save-it-there-again = Save it there again
+app-was-changed-by-something-else-and = { $file } was changed by something else and does not read: { $why }
+app-what-stands-there-goes-to-the = What stands there goes to the backups before mine takes its place
+app-was-changed-by-something-else-since = { $file } was changed by something else since it was opened
+app-theirs-goes-to-the-backups-if = Theirs goes to the backups if you keep mine; undo brings mine back if you take theirs
+app-take-theirs = Take theirs
+app-what-mine-has-otherwise-than-theirs = What mine has otherwise than theirs
+app-theirs-is-open-now-undo-brings = Theirs is open now; undo brings yours back
+
+## desk/app/work.rs
+
+app-reading-path = Reading { $path }
+app-writing = Writing { $path }
+app-and-no-file-is-left-of = , and no file is left of it
+app-it-was-cancelled = { $failed }: it was cancelled{ $left }
+app-look-at-it-in = { $what }; look at it in { $view }
+app-as-the-farm-was-when-you = , as the farm was when you asked for it
+app-the-window-closes = the window closes
+app-the-farm-stays-open-until-then = the farm stays open until then, and what you asked for follows
+app-goes-on-when-it-is-done = { $words } goes on; { $what } when it is done. Cancel it to wait no longer
+app-cancel-words = Cancel: { $words }
+app-done-of-count = { $done } of { $count }
+app-min-s = { $seconds } min { $seconds2 } s
+
+## desk/command.rs
+
+app-fields = Fields
+app-tank-loads = Tank loads
+app-season-log = Season log
+app-shed = Shed
+app-open-7bf = Open…
+app-open-a-copy-of-the-demo = Open a copy of the demo farm
+app-save = Save
+app-save-as = Save as…
+app-name-units-paper = Name, units, paper…
+app-backups-770 = Backups…
+app-import-boundaries = Import boundaries…
+app-export-boundaries-as-geojson = Export boundaries as GeoJSON…
+app-export-the-chosen-pass-as-task = Export the chosen pass as task data…
+app-undo = Undo
+app-redo = Redo
+app-cancel-what-is-being-done = Cancel what is being done
+app-larger = Larger
+app-smaller = Smaller
+app-at-100 = At 100 %
+app-light = Light
+app-dark = Dark
+app-guide = Guide
+app-close = Close
+
+## desk/files.rs
+
+app-open-a-farm = Open a farm
+app-open-0e9 = Open
+app-save-the-farm-as = Save the farm as
+app-save-the-load-cards-as = Save the load cards as
+app-save-the-evening-sheet-as = Save the evening sheet as
+app-save-the-jar-test-as = Save the jar test as
+app-save-the-season-review-as = Save the season review as
+app-save-the-records-as = Save the records as
+app-save-the-record-book-as = Save the record book as
+app-save-the-sheet-for-workers-as = Save the sheet for workers as
+app-read-records-from = Read records from
+app-read = Read
+app-read-a-forecast-from = Read a forecast from
+app-read-boundaries-from = Read boundaries from
+app-save-the-boundaries-as = Save the boundaries as
+app-save-the-task-data-as = Save the task data as
+app-take-a-picture-for-the-map = Take a picture for the map from
+app-take = Take
+app-tankard-farm = Tankard farm
+app-boundaries = Boundaries
+app-task-data-iso-11783-10 = Task data (ISO 11783-10)
+app-png-and-jpeg = PNG and JPEG
+app-csv-and-other-tables-of-text = CSV and other tables of text
+app-waiting-for-the-systems-file-dialog = Waiting for the system's file dialog
+app-type-the-path-instead = Type the path instead
+app-path-of-the-file = Path of the file

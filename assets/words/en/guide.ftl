@@ -1,0 +1,20 @@
+## desk/guide/mod.rs
+
+guide-guide = Guide
+guide-guide-heading = Guide: { $heading }
+
+## desk/guide/panel.rs
+
+guide-back = Back
+guide-back-in-the-guide = Back in the guide
+guide-all-pages = All pages
+guide-put-it-away = Put it away
+guide-put-the-guide-away = Put the guide away
+guide-find-in-the-guide = Find in the guide
+guide-nothing-in-the-guide-has-all = Nothing in the guide has all these words.
+guide-1-place-has-all-these-words = 1 place has all these words
+guide-places-have-all-these-words = { $many } places have all these words
+guide-list-of-pages = list of pages
+guide-words-found = words found
+guide-on = On { $view }
+guide-on-what-is-shown = { $title }, on what is shown

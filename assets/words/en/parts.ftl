@@ -1,0 +1,71 @@
+## desk/parts/boxes.rs
+
+parts-does-not-lie-between-0-and = "{ $text }" does not lie between 0 and 100 %{ $means }
+parts-is-not-a-day-write-it = "{ $text }" is not a day; write it like 2031-06-12
+parts-1-h-after-sunrise = 1 h after sunrise
+parts-is-not-a-time-of-day = "{ $text }" is not a time of day; write it like 05:40
+parts-is-not-a-whole-number-write = "{ $text }" is not a whole number; write it like 30
+
+## desk/parts/day_picture.rs
+
+parts-drag-it-to-hold-it-at = { $spoken }. Drag it to hold it at another place.
+
+## desk/parts/differences.rs
+
+parts-nothing-by-name-what-is-alike = nothing by name; what is alike stands in another order inside
+
+## desk/parts/findings.rs
+
+parts-stop = { $stops ->
+        [one] { $stops } stop
+       *[other] { $stops } stops
+    }
+parts-to-check = { $checks } to check
+parts-nothing-to-settle = nothing to settle
+
+## desk/parts/gauge.rs
+
+parts-sight-gauge-of-a-tank-of = Sight gauge of a tank of { $full }, from the bottom up: { $layers }
+
+## desk/parts/left_out.rs
+
+parts-1-line-is-left-out = 1 line is left out
+parts-lines-are-left-out = { $all } lines are left out
+parts-to = { $from } to { $last }
+parts-those-before = Those before
+parts-lines-left-out-before-these = Lines left out before these
+parts-those-after = Those after
+parts-lines-left-out-after-these = Lines left out after these
+parts-line = Line { $line }: { $why }
+
+## desk/parts/lists.rs
+
+parts-move-up = Move up
+parts-move-down = Move down
+parts-copy = Copy
+parts-remove = Remove
+
+## desk/parts/offers.rs
+
+parts-take = Take { $offer }
+parts-probably-meant = Probably meant: { $why }
+parts-f2-takes = F2 takes { $first }
+
+## desk/parts/setting_plot.rs
+
+parts-speed = speed, { $speed_unit }
+parts-pressure = pressure, { $pressure_unit }
+
+## desk/parts/strip.rs
+
+parts-not-in-the-forecast = { $hour }:{ $minute } not in the forecast
+parts-no-forecast = no forecast
+parts-sunrise = sunrise { $from }
+parts-sunset = sunset { $to }
+parts-doubtful-a-person-decides = doubtful, a person decides
+parts-forbidden-by-a-label-or-a = forbidden by a label or a law
+parts-the-hour-told-of-below = the hour told of below
+
+## desk/parts/workings.rs
+
+parts-working = Working: { $title }

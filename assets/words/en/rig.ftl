@@ -1,0 +1,249 @@
+## core/rig/asked.rs
+
+rig-the-law-asks = the law asks
+rig-labels-and-laws-ask = labels and laws ask
+rig-the-label-asks = the label asks
+rig-both-labels-ask = both labels ask
+rig-all-labels-ask = all labels ask
+
+## core/rig/calibration/acre_fraction.rs
+
+rig-the-course-was-driven-in-no = The course was driven in no time, so speed and flow are not known
+rig-type-how-long-the-course-took = Type how long the course took, such as "23 s".
+rig-nothing-was-caught-in-the-time = Nothing was caught in the time of the course
+rig-type-what-one-nozzle-or-all = Type what one nozzle, or all nozzles of a row, gave in that time.
+rig-1-128-acre = 1/128 acre
+rig-how-far-the-nozzles-stand-apart = How far the nozzles stand apart is not typed, so the length of the course and the speed are not known
+rig-type-how-the-nozzles-of-the = Type how the nozzles of the set stand along the boom.
+rig-each-figure-is-taken-for-what = Each figure is taken for what the { $together } nozzles of a row gave together
+
+## core/rig/calibration/age.rs
+
+rig-days-before-this-pass-this-farm = { $age } days before this pass; this farm keeps to { $days }
+rig-before-this-season-a-rig-is = before this season; a rig is calibrated each season
+rig-with = { " " }with "{ $name }"
+rig-no-calibration-of-up-to-the = No calibration of { $name }{ $with } up to the day of this pass is typed
+rig-catch-the-nozzles-or-measure-the = Catch the nozzles or measure the volume over ground, and type it in the shed.
+rig-the-last-calibration-of-is-of = The last calibration of { $name }{ $with } is of { $date }, { $why }
+rig-calibrate-it-before-this-pass-and = Calibrate it before this pass, and type it in the shed.
+rig-and-more = ; and { $more } more
+rig-the-calibration-of-of-found = The calibration of { $name } of { $date } ({ $test }) found: { $text }{ $more }
+rig-mend-it-and-calibrate-again-the = Mend it and calibrate again; the shed's page of the rig shows all of it.
+
+## core/rig/calibration/catch.rs
+
+rig-the-nozzles-were-caught-for-no = The nozzles were caught for no time, so their flow is not known
+rig-type-how-long-each-nozzle-was = Type how long each nozzle was caught, such as "30 s".
+rig-nothing-was-caught-at-any-nozzle = Nothing was caught at any nozzle
+rig-type-what-each-nozzle-gave-such = Type what each nozzle gave, such as "32 fl oz" or "900 mL".
+rig-nozzles-are-typed-as-caught-the = { $caught } nozzles are typed as caught; the set has { $count }
+rig-mend-the-number-of-nozzles-of = Mend the number of nozzles of the set, or take out what was not caught.
+rig-catch-at-the-nozzles = Catch at the nozzles
+rig-from-each-in = { $total } from { $all }, each in { $time }
+rig-flow-is-volume-time = flow is volume ÷ time
+
+## core/rig/calibration/course.rs
+
+rig-the-course-has-no-length-so = The course has no length, so the speed is not known
+rig-type-its-length-such-as-300 = Type its length, such as "300 ft".
+rig-a-run-over-the-course-has = A run over the course has no time, so the speed is not known
+rig-type-how-long-each-run-took = Type how long each run took, such as "41 s".
+rig-speed-over-a-course = Speed over a course
+rig-mean-of-run = { $which ->
+        [yes] mean of { $times } run
+       *[no] mean of { $times } runs
+    }
+rig-shown-in-the-cab-against-it = { $shown } shown in the cab, against it
+rig-the-cab-showed-the-course-gives = The cab showed { $shown }; the course gives { $speed }, so what it shows is { $off } off
+rig-set-the-speed-sensor-or-the = Set the speed sensor or the wheel size anew, and drive the course again.
+
+## core/rig/calibration/mod.rs
+
+rig-another-size = another size
+rig-rig-is-not-in-the-shed = Rig "{ $rig_id }" is not in the shed
+rig-choose-another-rig-or-add-it = Choose another rig, or add it in the shed.
+rig-the-calibration-of-is-for-nozzle = The calibration of { $date } is for nozzle set "{ $set }", which { $name } does not have
+rig-choose-the-set-that-was-fitted = Choose the set that was fitted.
+
+## core/rig/calibration/tank_level.rs
+
+rig-nothing-was-sprayed = Nothing was sprayed
+rig-type-what-it-took-to-fill = Type what it took to fill the tank up again.
+rig-no-ground-was-sprayed-so-the = No ground was sprayed, so the volume over ground is not known
+rig-type-the-ground-that-was-sprayed = Type the ground that was sprayed, such as "2 ac".
+rig-the-ground-is-taken-for-that = The ground is taken for that in the bands alone, as rates are in band spraying
+rig-tank-level = Tank level
+rig-against-as-it-was-set = against { $set_to }, as it was set
+rig-the-rig-gave-where-it-was = The rig gave { $carrier } where it was set to { $set_to }, { $off }; the survey that this is held against counts a sprayer as accurate within { $show } %
+rig-look-at-speed-pressure-and-nozzles = Look at speed, pressure and nozzles, mend what is off, and measure again.
+rig-the-rig-was-set-to-no = The rig was set to no volume over ground
+rig-type-what-it-was-set-to = Type what it was set to, such as "15 gal/ac", or clear it.
+
+## core/rig/calibration/wear.rs
+
+rig-1-that-is-far-off-left = , 1 that is far off left out
+rig-that-are-far-off-left-out = , { $many } that are far off left out
+rig-mean-of = mean of { $near }{ $left_out }
+rig-a-new-one = a new one: { $of_a_nozzle } × √({ $pressure } ÷ { $at })
+rig-the-mean-against-a-new-one = the mean against a new one
+rig-one-alone-was-caught-so-there = One { $one } alone was caught, so there is no average to hold it against
+rig-a-new-one-72e = a new one
+rig-the-others = the others
+rig-so-far-from-that-the-size = { $named } so far from { $others } that the size is likely another
+rig-read-the-number-on-the-nozzle = Read the number on the nozzle; where it is the right one, clean the nozzle and catch again, else replace it.
+rig-more-than-the-average = { $named } more than { $loosest } % { $word } the average
+rig-more-than-the-average-allows-up = { $named } more than { $strictest } % { $word } the average; { $lenient } allows up to { $loosest } %
+rig-replace = Replace { $them }.
+rig-clean-and-the-strainer-and-catch = Clean { $them } and the strainer, and catch again.
+rig-look-at-the-pressure-gauge-where = Look at the pressure gauge; where it is right, replace the whole set.
+rig-look-at-the-pressure-gauge-the = Look at the pressure gauge, the strainers, and the rating as it is typed.
+rig-the-s-together-give-than-new = { $which ->
+        [yes] The { $one }s together give { $off } % { $word } than new ones, which give { $new }; the set is worn
+       *[no] The { $one }s together give { $off } % { $word } than new ones, which give { $new }
+    }
+rig-over-than-a-new-one-which = { $named } over { $share } % { $word } than a new one, which gives { $new }
+rig-what-a-new-nozzle-gives-is = what a new nozzle gives is not typed
+rig-type-the-rating-of-the-nozzle = Type the rating of the nozzle set in the shed.
+rig-the-pressure-of-the-test-is = the pressure of the test is not typed
+rig-type-the-pressure-at-the-nozzles = Type the pressure at the nozzles during the test.
+rig-the-rating-of-the-nozzle-set = the rating of the nozzle set is nothing
+rig-mend-the-rating-of-the-nozzle = Mend the rating of the nozzle set in the shed.
+rig-nothing-is-held-against-a-new = Nothing is held against a new nozzle: { $what }
+
+## core/rig/choose.rs
+
+rig-it-is-the-set-usually-fitted = It is the set usually fitted: no nozzles need changing
+rig-valves-open = , valves open { $show_whole }
+rig-as = ; { $classes }, as { $who }
+rig-gives-at-with = { $name } gives { $carrier } at { $speed } with { $pressure }{ $valves }{ $droplets }
+rig-just = just { $beyond }
+rig-is-held-at = is held at
+rig-at-it-the-of-the-nozzle = At { $speed } it { $verb } { $shown }, { $word } the { $limit } of the nozzle maker's table as typed
+rig-at-the-valves-would-stand-open = At { $speed } the valves would stand open { $open_words } of the time; they may from { $show_whole } to { $show_whole2 }
+rig-at-its-droplets-are-for = At { $pressure } its droplets are { $classes }; { $who } for { $droplet_words }
+rig-its-droplet-table-does-not-reach = Its droplet table does not reach { $pressure }
+rig-the-asks-for-at-most-over = The { $who } asks for at most { $most } over ground
+rig-at = at { $least }
+rig-from-to = from { $least } to { $most }
+rig-not-known-it-lacks = Not known: it lacks { $lacks }
+rig-it-can-be-driven = It can be driven { $speeds }
+rig-at-no-pressure-of-its-table = At no pressure of its table are its droplets { $droplet_words }
+rig-with-a-pressure-from-to-it = With a pressure from { $least } to { $most } it would do
+rig-at-no-speed-do-pressure-droplets = At no speed do pressure, droplets and labels fit
+
+## core/rig/clean_out.rs
+
+rig-before = Before { $before }: { $how }
+
+## core/rig/density.rs
+
+rig-for = { $density } for { $name }
+
+## core/rig/reckon.rs
+
+rig-a-rating-above-nothing = a rating above nothing
+rig-its-rating = its rating
+rig-the-layout-of-its-nozzles = the layout of its nozzles
+rig-a-least-pressure-below-its-most = a least pressure below its most
+rig-its-range-of-pressure = its range of pressure
+rig-the-pressure-it-is-held-at = the pressure it is held at
+rig-its-droplet-classes = its droplet classes
+
+## core/rig/rinse.rs
+
+rig-1-part-in = 1 part in { $show }
+rig-on-about = , on about { $ground }
+rig-lines-and-boom-of-hold-the = Lines and boom of { $name } hold { $volume }: the first of a new mix is not at full strength{ $ground }
+rig-run-the-mix-to-the-nozzles = Run the mix to the nozzles before you start, where the label allows it.
+rig-what-stays-in-when-it-runs = What stays in { $name } when it runs dry is typed as nothing; no rig runs dry to nothing, so rinsing is not reckoned
+rig-typed-as-nothing = typed as nothing
+rig-what-stays-in-name-when-it-runs-dry-is = What stays in { $name } when it runs dry is not typed, so rinsing is not reckoned
+rig-not-typed = not typed
+rig-what-stays-in-is-so-it = { $goes_to }. { $says }; what stays in { $name } is { $typed }, so it cannot be reckoned whether rinsing is enough
+rig-until-then-clean-the-rig-out = { $type_it } Until then clean the rig out as the labels say.
+rig-before-of-the-rig-is-cleaned = Before "{ $name }" of { $date } the rig is cleaned: { $what }
+rig-whose-crop-is-not-typed = { $name }, whose crop is not typed
+rig-whether-traces-of-hurt-what-grows = { $goes_to }; whether traces of { $what } hurt what grows there cannot be told
+rig-type-the-crop-by-its-usual = Type the crop by its usual name; where it stays unknown, clean the rig out as the labels say.
+rig-of-goes-to = "{ $name }" of { $date } goes to { $fields }
+rig-enough-for-leave-about-that-much = , enough for { $ground }: leave about that much of the last field for it
+rig-about-stay-when-it-runs-dry = About { $residual } stay when it runs dry{ $leave }.{ $rule }
+rig-is-cleaned-before-its-next-pass = { $name } is cleaned before its next pass: { $next_words }. { $says }
+rig-clean-it-out-as-the-labels = Clean it out as the labels say, with the steps beside the rinsing.
+rig-rinse-of-each-10-of-the = { $rinses ->
+        [one] { $rinses } rinse of { $tenth } each (10 % of the tank) reach that
+       *[other] { $rinses } rinses of { $tenth } each (10 % of the tank) reach that
+    }
+rig-the-of-rinsing-water-on-board = the { $water } of rinsing water on board leave { $left }
+rig-the-rinsing-water-on-board-is = the rinsing water on board is not typed
+rig-the-rinsing-water-on-board-does = the rinsing water on board does not tell
+rig-rinse-in-three-parts-through-the = Rinse in three parts, through the whole boom, and keep to what the label says of cleaning.
+rig-clean-the-rig-out-as-the = { $which }Clean the rig out as the label says, or spray another field first.
+rig-rinsing = Rinsing
+rig-what-stays-in = what stays in { $name }
+rig-ground-it-would-still-spray = ground it would still spray
+rig-rinsing-water-on-board = rinsing water on board
+rig-to-the-power = { $rinses } × { $each }: ({ $residual } ÷ ({ $residual } + { $each })) to the power { $rinses }{ $whose }
+
+## core/rig/setting.rs
+
+rig-the-pass-takes-nozzle-set-which = The pass takes nozzle set "{ $nozzles }", which { $name } does not have
+rig-choose-another-set-or-add-it = Choose another set, or add it to the rig in the shed.
+rig-the-speed-is-typed-as-nothing = The speed is typed as nothing, so no setting can be reckoned
+rig-type-the-speed-for-the-rig = Type the speed for the rig or the pass.
+rig-setting-of = Setting of { $name }
+rig-band-nozzles = band { $width } ÷ { $nozzles } nozzles
+rig-rows-apart-nozzles = rows { $rows } apart ÷ { $nozzles } nozzles
+rig-for-each-nozzle = { $carrier } × { $speed } × { $width }, for each nozzle
+rig-root-of-of-water = root of { $dense } ÷ { $water } of water
+rig-as-water = × { $factor }, as water
+rig-measured-on = measured on { $date }
+rig-a-nozzle-gives-of-water = a nozzle gives, { $known }, of water
+rig-of-a-nozzle-at-at = { $of_a_nozzle } at { $at }
+rig-root-of = { $of_a_nozzle } × root of ({ $pressure } ÷ { $at })
+rig-of-a-nozzle-of-a-nozzle2-valves-open = { $of_a_nozzle } ÷ { $of_a_nozzle2 }, valves open
+rig-not-listed = not listed
+rig-droplets-at-by-the-nozzle-makers = droplets at { $pressure } by the nozzle maker's table, which holds for water
+rig-no-catch-with-a-pressure-is = No catch with a pressure is typed for { $name } up to the day of this pass, so its rating is used and not the flow measured
+rig-type-the-calibration-of-this-set = Type the calibration of this set in the shed, or turn the measured flow off.
+rig-type-it-in-the-shed = Type it in the shed.
+rig-type-it-in-the-shed-size = Type it in the shed; size { $size } means { $flow } at { $at } or { $flow2 } at { $at2 }, whichever the nozzle maker's table has.
+rig-lacks-so-not-all-of-its = { $name } lacks { $lacks }, so not all of its setting can be reckoned
+rig-the-density-of-the-is-not = The density of the { $carrier_kind } is not typed; the setting is reckoned as for water, and the nozzles would give less
+rig-type-the-density-of-the-pass = Type the density of the pass: { $offered }.
+rig-is-typed-as-size-which-gives = { $name } is typed as size { $size }, which gives { $flow } at { $at }; its rating is { $flow2 } at { $at2 }
+rig-look-at-the-nozzle-and-mend = Look at the nozzle and mend the size or the rating in the shed.
+rig-bands-of-overlap-with-rows-apart = { $name }: bands of { $width } overlap, with rows { $rows } apart; the whole ground is sprayed
+rig-mend-the-band-or-the-rows = Mend the band or the rows in the shed.
+rig-or-drive-with = , or drive { $speed } with { $set }
+rig-gives-with-at-is-planned = { $name } gives { $given } with { $set } at { $speed }; { $carrier } is planned
+rig-set = Set { $needs }{ $slower }.
+rig-it-does-or-take-another-set = It does { $carrier } { $speeds }; or take another set or volume.
+rig-take-another-set-another-volume-or = Take another set, another volume or another pressure.
+rig-the-droplets-of-the-pass-are = The droplets of the pass are typed as { $class }; the table of { $name } has { $classes } at { $pressure }
+rig-the-class-typed-is-held-against = The class typed is held against the labels; take it out to go by the table.
+rig-and-for = { $typed }, and { $who } for { $droplet_words }
+rig-the-class-typed-is-held-against-the-labels-see = The class typed is held against the labels. See which of the two is right: take the class out to go by the table, or mend the table in the shed.
+rig-does-not-suit-this-pass-as = { $name } does not suit this pass as planned; another set does. { $gives }
+rig-fit-and-choose-it-for-the = Fit { $name } and choose it for the pass.
+
+## core/rig/work.rs
+
+rig-filling-and-road = filling and road
+rig-the-time-for-the-pass-does = The time for the pass does not count { $lacks }
+rig-type-what-is-missing-with-the = Type what is missing with the rig, the water and the fields.
+rig-filling-the-flow-of-the-water = filling (the flow of the water is not typed)
+rig-filling-the-flow-of-the-is = filling (the flow of the { $other } is not known)
+rig-the-stop-for-each-filling = the stop for each filling
+rig-adding-the-products = adding the products
+rig-the-road-its-speed-is-not = the road (its speed is not typed)
+rig-not-known = not known
+rig-time-for-the-pass = Time for the pass
+rig-spraying-turns-included = spraying, turns included
+rig-filling-load = { $which ->
+        [yes] filling { $fills } load
+       *[no] filling { $fills } loads
+    }
+rig-in-all = in all
+rig-ground-in-an-hour-of-spraying = ground in an hour of spraying
+rig-not-counted = not counted: { $lacks }

@@ -1,0 +1,373 @@
+## core/season/amend.rs
+
+season-what-stands-here-was-changed-outside = what stands here was changed outside of an amendment; taken as it is by { $by }: { $why }
+season-it-was-changed-outside-of-an = it was changed outside of an amendment before it was taken as it is
+
+## core/season/amend/words.rs
+
+season-put-in = { $what }: { $is } put in
+season-taken-out = { $what }: { $was } taken out
+season-now = { $what }: { $was }, now { $is }
+season-that-is-and-stands-there = that { $what } is { $said }, and { $stands } stands there
+season-field = Field
+season-of = { $what } of { $field }
+season-product = Product
+season-product-at = product { $at }
+season-what-of-line = { $what } of { $line }
+season-of-in = { $what } of { $active } in { $line }
+season-active-in = Active in { $line }
+season-weed-or-pest = Weed or pest
+season-reading = Reading
+season-at = at { $time }
+season-of-reading = { $what } of reading { $reading }
+season-left-over = Left over
+season-where-the-rest-went = Where the rest went
+season-customer = Customer
+season-of-the-customer = { $what } of the customer
+season-in-the-forecast = { $what } in the forecast
+season-record = Record
+season-planned-as = planned as
+season-spray-volume = spray volume
+season-planned-spray-volume = planned spray volume
+season-left-over-31a = left over
+season-weeds-or-pests = weeds or pests
+season-height-of-the-nozzles = height of the nozzles
+season-planned-area = planned area
+season-day-of-planting = day of planting
+season-eppo-code-of-the-crop = EPPO code of the crop
+season-registration-number = registration number
+season-planned-amount = planned amount
+season-adjuvant-class = adjuvant class
+season-restricted-use = restricted use
+season-hours-before-entry = hours before entry
+season-days-before-harvest = days before harvest
+
+## core/season/binds.rs
+
+season-for-where-the-crop-was-not = { $at }, for { $crop }, where the crop was not typed
+season-any-crop = any crop
+season-all-crop = all crop
+season-other-crop = other crop
+season-any-other-crop = any other crop
+season-all-other-crop = all other crop
+season-all-other = all other
+season-any-other = any other
+
+## core/season/close.rs
+
+season-is = is { $partly }
+season-record-what-is-left-if-it = Record what is left if it was sprayed; else lower the ground of the pass, so that the log is whole.
+season-has-no-record = has no record
+season-record-it-if-it-was-sprayed = Record it if it was sprayed; else remove it, so that the log is whole.
+season-name-of-date-how = "{ $name }" of { $date } { $how }
+season-one-record-of-the-season-is = One record of the season is not signed
+season-records-of-the-season-are-not = { $many } records of the season are not signed
+season-a-signed-record-is-amended-not = A signed record is amended, not edited: an inspector sees what was changed, when and why.
+
+## core/season/field/barred.rs
+
+season-beyond-the-calendar = beyond the calendar
+season-the-next-crop = the next crop
+season-after-the-harvest = after the harvest
+season-see-the-label = see the label
+season-counted-from-the-end-of-the = , counted from the end of the day
+season-nobody-enters-without-protection-keeps-h = Nobody enters without protection: { $name } keeps { $hours } h after the last of the spray{ $from }
+season-whether-people-may-enter-is-not = Whether people may enter is not known: no re-entry time of { $unknown } of { $date } is typed
+season-no-harvest-or-grazing-of-keeps = No harvest or grazing: { $name } of { $date } keeps { $days } days
+season-it-is-expected-on = { $text }; it is expected on { $harvest }
+season-its-day-of-planting-is-not = its day of planting is not typed
+season-it-was-planted-on = it was planted on { $day }
+season-stands-too-early-of-keeps-months = { $crop } stands too early: { $name } of { $date } keeps { $months } months to it, and { $planted }
+season-no-is-planted-of-keeps-months = No { $next } is planted: { $product } of { $sprayed } keeps { $months } months
+
+## core/season/field/crops.rs
+
+season-as-typed = as typed
+season-closed-season = closed season
+
+## core/season/field/planting.rs
+
+season-a-crop-that-nobody-names = a crop that nobody names
+
+## core/season/field/product.rs
+
+season-of-applications = { $counted } of { $most } applications { $words }
+season-sprayed-on-the-label-keeps-days = sprayed on { $date }; the label keeps { $days_apart } days between two
+season-and-one-application-takes-at-least = , and one application takes at least { $least }
+season-used-of-limit-words-too-little = { $used } of { $limit } { $words }{ $too_little }
+season-active-used-of-limit-words-too-little = { $active } { $used } of { $limit } { $words }{ $too_little }
+season-the-harvest-was-expected-on = the harvest was expected on { $harvest }
+season-the-harvest-is-expected-today = the harvest is expected today
+season-the-harvest-is-expected-tomorrow = the harvest is expected tomorrow
+season-the-harvest-is-expected-in-days = the harvest is expected in { $left } days, on { $harvest }
+season-its-label-keeps-days-to-harvest = { $name }: its label keeps { $days } days to harvest; { $expected }
+
+## core/season/mod.rs
+
+season-name-of-date = "{ $name }" of { $date }
+season-has-it-as = { $record } has it as { $amount }
+season-has-no-area = { $record } has no area
+season-does-not-say-how-much-of = { $record } does not say how much of it was in { $name }
+season-counts-it-as = { $record } counts it as { $short }
+
+## core/season/outside.rs
+
+season-of-it-was-sprayed = "{ $name }" of { $date }: it was sprayed { $found }; { $allowed }{ $unknown }
+season-the-record-stays-as-it-is = The record stays as it is: it says what happened. Whether it has to be reported is for the law to say.
+season-of-a-humidity-of-is-written = "{ $name }" of { $date }: a humidity of { $humidity } is written down{ $when }; air holds no more than 100 %, so neither it nor Delta T is held against a limit
+season-mend-the-humidity-of-the-record = Mend the humidity of the record, or empty it where it was not measured.
+season-may-ask = may ask
+season-of-it-was-sprayed-with-droplets = { $which ->
+        [yes] "{ $name }" of { $date }: it was sprayed with { $class } droplets; { $basis } { $asks } for { $words }{ $conditions }{ $which2 }
+       *[no] "{ $name }" of { $date }: it was sprayed with { $class } droplets; { $basis } { $asks } for { $words } { $conditions }{ $which2 }
+    }
+season-usual-is = usual is { $limit }
+season-the-as-it-is-typed-now = the { $basis } as it is typed now asks for { $limit }
+season-the-basis-as-it-is-typed-now-may-ask = the { $basis } as it is typed now may ask for { $limit }
+season-label-of = label of { $place }
+season-rule = rule { $other }
+season-read-at = , read at { $strftime }
+season-in-later-reading = , in later reading { $place }
+season-an-unknown-value = an unknown value
+season-at-wind = at { $wind }
+season-with-gusts-of = with gusts of { $gust }
+season-in-wind-of-which-no-gust = in wind of { $wind }, which no gust falls below
+season-with-wind-from = with wind from { $wind_from }
+season-at-temperature = at { $temperature }
+season-at-a-humidity-of = at a humidity of { $humidity }
+season-at-a-delta-t-of = at a Delta T of { $delta_t }
+season-from-to = from { $start } to { $end }
+season-text = { " " }of { $strftime }
+season-to = { $source }{ $read }, { $strftime } to { $strftime2 }
+
+## core/season/period.rs
+
+season-it-is-planted-after-this-pass = it is planted after this pass
+season-on-this-crop = on this crop
+season-in-12-months = in 12 months
+season-the-label-of-counts-by-the = The label of { $name } counts by the crop on { $name2 }; { $why }, so the calendar year is counted
+season-type-the-day-of-planting-on = Type the day of planting on the field's page.
+
+## core/season/portion/recorded.rs
+
+season-partly-recorded-of-left = partly recorded: { $left } of { $of } left
+
+## core/season/profile/asked.rs
+
+season-names-no-records = "{ $text }" names no records
+
+## core/season/profile/dates.rs
+
+season-not-known = not known: { $why }
+season-40-cfr-170-112-a-3 = 40 CFR 170.112(a)(3), now 170.407: the longest time counts; the times of the labels as recorded, else as in the shed
+season-re-entry-time-ends = re-entry time ends
+season-the-end-of-the-display-is = the end of the display is not known
+season-the-end-of-spraying-is-not = the end of spraying is not typed
+season-no-re-entry-time-of-is = no re-entry time of { $names } is recorded, nor typed from the label in the shed
+
+## core/season/profile/due.rs
+
+season-is-no-time-by-which-something = "{ $text }" is no time by which something is due
+season-without-delay = without delay
+season-on-the-same-day = on the same day
+season-within-days = within { $days } days
+season-within-hours = within { $hours } hours
+season-by-the-th-of-the-next = by the { $day }th of the next month
+
+## core/season/profile/element.rs
+
+season-is-no-element-of-a-record = "{ $key }" is no element of a record
+season-in-the-tank = in the tank
+season-from = { $wind } from { $wind_from }
+season-wind = wind { $wind }
+season-wind-from = wind { $wind } from { $from }
+season-ground-boom = ground boom
+season-a-later-reading = a later reading
+season-at-wind-from-from = { $at } { $wind } from { $from }
+season-of-which-in-bands = { $driven }, of which { $sprayed } in bands
+
+## core/season/profile/mod.rs
+
+season-1-year = 1 year
+season-years = { $years } years
+season-from-the-end-of-the-display = { $count } from the end of the display
+season-from-1-january-of-the-next = { $count } from 1 January of the next year
+season-from-the-application = { $count } from the application
+season-for-how-long-is-not-known = for how long is not known here
+season-the-farm-keeps-to-a-record = The farm keeps to a record profile "{ $key }" that is not known, so no record is held against it
+season-choose-another-in-the-shed-records = Choose another in the shed, Records.
+
+## core/season/profile/open.rs
+
+season-name-of-names = { $name } of { $names }
+season-this-farm = this farm
+season-name-as-typed = { $name }, as typed
+season-it-was-due-by = it was due by { $due }
+season-due-by = due by { $due }
+season-by-when-it-is-due-is = by when it is due is not known here
+season-type-it-in-the-shed-records = Type it in the shed, Records.
+season-type-it-in-the-record-what = Type it in the record; what is of the holder, in the shed, Records.
+season-type-it-in-the-record = Type it in the record.
+season-whether-the-law-asks-for-it = { " " }Whether the law asks for it is not decided here.
+season-of-lacks-for = "{ $name }" of { $date } lacks for { $name2 }: { $names }; { $when }
+season-every-record = every record
+season-records-of-pesticides = records of pesticides
+season-records-of-restricted-use-products = records of restricted-use products
+season-records-of = records of { $name }
+season-records-of-on = records of { $name } on { $crops }
+
+## core/season/review/compare.rs
+
+season-no = no { $class }
+
+## core/season/review/figures.rs
+
+season-no-price = no price
+season-at-least = at least { $money }
+season-at-least-a1d = at least{ " " }
+
+## core/season/review/products.rs
+
+season-kind-not-known = kind not known
+
+## core/season/review/remarks.rs
+
+season-ground-sprayed-twice-counts-twice-was = Ground sprayed twice counts twice. { $sprayed } was sprayed at least once
+season-the-lesser-figure-takes-passes-on = The lesser figure takes passes on a field as if they lay on the same ground, the greater as if they lay beside one another: which part of a field a record sprayed is not drawn
+season-record-has = record has
+season-records-have = records have
+season-ground-without-an-area = { $count } ground without an area
+season-use-of-a-product-has = use of a product has
+season-uses-of-products-have = uses of products have
+season-no-price-that-fits-and-is = { $uses } no price that fits, and is in no sum; a product on two fields is two uses
+season-where-a-record-does-not-say = Where a record does not say the kind or class of a product, what the shed says today stands
+season-in-no-sum-since-the-records = In no sum, since the records do not say how much active went out: { $silent }
+season-group-numbers-with-how-often-they = Group numbers with how often they came in a season; a { $sign }: it came again too soon, see below. Parts of one application count once
+season-held-against-labels-laws-and-practice = { $count } held against labels, laws and practice: { $of_label_or_law } outside a label or a law, { $of_practice } outside practice alone
+season-counted-in-no-group-since-none = Counted in no group, since none is known: { $groupless }
+season-where-a-record-does-not-say-the-class-of = Where a record does not say the class of a product, that of the shed today stands
+season-in-all = In all { $spent }
+season-no-adjuvant-and-no-conditioner-went = No adjuvant and no conditioner went out: { $figures } were treated without.
+season-record-keeps = record keeps
+season-records-keep = records keep
+season-nothing-of-a-plan = { $count } nothing of a plan
+season-use-of-a-product-does = use of a product does
+season-uses-of-products-do = uses of products do
+season-not-keep-what-was-planned-or = { $uses } not keep what was planned, or on what ground
+season-no-record-says-what-was-left = No record says what was left over.
+season-in-all-of-say-what-was = { $figures } in all; { $told } of { $count } say what was left over.
+season-without-a-price = Without a price: { $without_price }
+season-over = , { $over } over { $figures }
+season-spent-in-all-over = { $spent } in all{ $over }
+season-rating-lies = rating lies
+season-ratings-lie = ratings lie
+season-on-the-day-itself-or-more = { $ratings } on the day itself or more than ten weeks after it, and { $are } in no row
+season-rating-is = rating is
+season-ratings-are = ratings are
+season-of-a-field-that-their-record = { $ratings } of a field that their record did not spray, or of a day before it; look at the records
+
+## core/season/review/words.rs
+
+season-to-days-after = { $from } to { $to } days after
+season-control-of = control of { $weed }
+season-injury-of-the-crop = injury of the crop
+season-injury = injury: { $how }
+season-no-adjuvant = no adjuvant
+season-and = { $most } and { $last }
+season-too-few-to-tell = { $of }: too few to tell: { $count }. { $too_few_pairs }
+season-all-pairs-differ-alike-by-per = { $of }: all { $n } pairs differ alike, by { $show } per cent points ({ $one } less { $other }); the differences do not spread, so no interval can be told
+season-by-ranks = ; by ranks { $ends }
+season-95-interval = 95 % interval { $interval }{ $rank }
+season-over-pairs = over { $n } pairs
+season-on-and-pieces-of-ground = on { $ground } and { $ground2 } pieces of ground
+season-too-few-to-tell-with-with = { $of }: too few to tell: { $count } with { $one }, { $counts } with { $other }, { $pieces }; fewer than { $fewest } of either are not compared
+season-the-records-of-each-side-were = { $of }: the records of each side were rated all alike and do not spread, so no interval can be told
+season-and-records = { $counts } and { $counts2 } records, { $pieces }
+season-95-interval-interval = 95 % interval { $interval }
+season-too-few-to-tell-few-too-few-pairs = Too few to tell: { $few }. { $too_few_pairs }
+season-per-cent-points = { $show } per cent points
+season-was-rated-higher-with-than-with = { $of } was rated { $by } higher with { $one } than with { $other } ({ $over }; { $ends })
+season-of-was-rated-by-higher-with-other-than-with = { $of } was rated { $by } higher with { $other } than with { $one } ({ $over }; { $ends })
+season-the-data-do-not-tell-and = { $of }: the data do not tell { $one } and { $other } apart ({ $over }; difference { $show }; { $ends })
+season-show-to-show2 = { $show } to { $show2 }
+season-comparisons-stand-here-of-comparisons-in = { $comparisons } comparisons stand here. Of comparisons in which nothing differs about one in 20 seems to, by chance alone; one that stands out among many is a reason to lay out a trial, not yet an answer
+season-group = group { $group }
+season-kind-group-group = { $kind } group { $group }
+season-twice-in = twice in { $year }
+season-times-in = { $times } times in { $year }
+season-in-each-season-from-to = in each season from { $from } to { $to }
+season-applications-in-a-row-to = { $times } applications in a row, { $from } to { $to }
+season-without-1-use-that-has-no = { $money }, without 1 use that has no price
+season-without-uses-that-have-no-price = { $money }, without { $many } uses that have no price
+season-times = { $n } times
+season-and-more = and { $of } more
+season-crop-not-typed = crop not typed
+season-water-not-typed = water not typed
+season-rig-not-typed = rig not typed
+season-no-field-in-the-record = no field in the record
+season-class-not-known = class not known
+season-at-gap-and-more = { $at }{ $gap }and more
+season-at-gap-to-at2 = { $at }{ $gap }to { $at2 }
+
+## core/season/seal.rs
+
+season-who-does-it-is-not-typed = who does it is not typed; type a name
+season-why-it-is-changed-is-not = why it is changed is not typed; type the reason in a few words
+season-nothing-differs-from-what-stands-there = nothing differs from what stands there; change something first
+season-the-record-is-not-signed-so = the record is not signed, so it is edited and not amended
+season-the-record-is-signed-already-what = the record is signed already; what is to be changed is amended
+season-the-record-was-changed-outside-of = the record was changed outside of an amendment; take it as it is first, or put back what stood there
+season-the-seals-of-the-record-hold = the seals of the record hold; what is to be changed is amended
+season-what-was-signed-cannot-be-told = what was signed cannot be told: { $it }
+season-the-signed-record-of-has-the = The signed record "{ $name }" of { $date } has the same seal as "{ $name2 }" of { $date2 }: one is a copy of the other, and both count
+season-it-was-sprayed-once-take-out = It was sprayed once; take out the copy, or record on its own what was really sprayed again.
+season-by-on = { " " }by { $by } on { $date }
+season-the-signed-record-was-changed-outside = The signed record { $name } was changed outside of an amendment, and was taken as it is{ $by }
+season-the-signed-record-name-was-changed-outside-of-an = The signed record { $name } was changed outside of an amendment: { $said }
+season-compare-it-with-a-print-or = Compare it with a print or an older copy of the file. Put back what stood there, or take it as it is by an amendment that says so; nothing of it is removed.
+season-the-record-cannot-be-written-as = the record cannot be written as JSON
+season-the-signature = the signature
+season-who-signed-or-when = who signed or when
+season-amendment = amendment { $at }
+season-who-when-why-or-what-of = who, when, why or what of amendment { $at }
+season-the-signature-was-taken-out-while = the signature was taken out, while amendments stand there still
+season-is-not-what-was-sealed-the = { $what } is not what was sealed; the record itself stands as it did
+season-the-seal-of-was-changed-and = the seal of { $which } was changed, and nothing else
+season-says = { $which } says { $misfit }
+season-what-stands-there-or-who-signed = what stands there, or who signed and when, is not what was signed
+season-what-stands-there-or-itself-is = what stands there, or { $which } itself, is not what was sealed with it
+
+## core/season/too_much.rs
+
+season-may-allow = may allow
+season-of-brings-to-of-the-as = "{ $name }" of { $date } brings { $name2 } to { $sum } of { $what } { $words }; the { $whose } as it is typed now { $may } { $most }
+
+## core/season/trials.rs
+
+season-pair-has-ground-that-stands-in = Pair { $number } has ground that stands in the trial already, so it is not counted
+season-pair-speaks-of-a-record-that = Pair { $number } speaks of a record that is gone, or of a field that is not in it; choose its ground anew
+season-of-pairs-are-rated-on-both = { $both } of { $pairs } pairs are rated on both sides: { $words }
+season-name-and-name2-year = { $name } and { $name2 }, { $year }
+season-name-parts-and-parts2-year = { $name }, { $parts } and { $parts2 }, { $year }
+
+## core/season/worker_protection.rs
+
+season-crop-or-site-treated-is-not = Crop or site treated is not written down
+season-write-the-crop-into-the-record = Write the crop into the record
+season-describe-the-area-where-it-lies = Describe the area: where it lies, or by a map beside the sheet
+season-location-of-the-treated-area-is = Location of the treated area is not written down
+season-no-pesticide-is-written-down = No pesticide is written down
+season-write-down-the-products-that-went = Write down the products that went out
+season-epa-registration-number-of-is-not = EPA registration number of { $name } is not written down
+season-it-stands-on-the-label = It stands on the label
+season-active-ingredients-of-are-not-written = Active ingredients of { $name } are not written down
+season-they-stand-on-the-label = They stand on the label
+season-the-time-at-which-the-application = The time at which the application { $name } is not written down
+season-write-it-into-the-record = Write it into the record
+season-restricted-entry-interval-of-is-not = Restricted-entry interval of { $name } is not known, so its end is not told
+season-write-the-hours-of-its-label = Write the hours of its label into the record, 0 where it has none
+season-the-exclusion-zone-is-not-known = The exclusion zone is not known for this method ("{ $method }")
+season-look-it-up-in-the-rule = Look it up in the rule and write it on the sheet: 100 ft by air, air blast, fumigant, smoke, mist or fog
+season-the-exclusion-zone-cannot-be-told = The exclusion zone cannot be told: the droplet class is not written down
+season-the-exclusion-zone-hangs-on-whether = The exclusion zone hangs on whether the nozzles were within 12 in of the soil; a record has their height above what was sprayed
+season-keep-25-ft-unless-they-were = Keep 25 ft unless they were
