@@ -1,11 +1,3 @@
-## core/rig/asked.rs
-
-rig-the-law-asks = la ley pide
-rig-labels-and-laws-ask = las etiquetas y las leyes piden
-rig-the-label-asks = la etiqueta pide
-rig-both-labels-ask = ambas etiquetas piden
-rig-all-labels-ask = todas las etiquetas piden
-
 ## core/rig/calibration/acre_fraction.rs
 
 rig-the-course-was-driven-in-no = El tramo se recorrió en ningún tiempo, así que no se conocen la velocidad ni el caudal
@@ -49,9 +41,9 @@ rig-type-its-length-such-as-300 = Escriba su largo, como "300 ft".
 rig-a-run-over-the-course-has = Una pasada por el tramo no tiene tiempo, así que no se conoce la velocidad
 rig-type-how-long-each-run-took = Escriba cuánto se tardó en cada pasada, como "41 s".
 rig-speed-over-a-course = Velocidad en un tramo
-rig-mean-of-run = { $which ->
-        [yes] media de { $times } pasada
-       *[no] media de { $times } pasadas
+rig-mean-of-run = media de { $times } { $times ->
+        [one] pasada
+       *[other] pasadas
     }
 rig-shown-in-the-cab-against-it = { $shown } según la cabina, frente a ella
 rig-the-cab-showed-the-course-gives = La cabina mostró { $shown }; el tramo da { $speed }, así que lo que muestra se desvía { $off }
@@ -59,6 +51,9 @@ rig-set-the-speed-sensor-or-the = Ajuste de nuevo el sensor de velocidad o el ta
 
 ## core/rig/calibration/mod.rs
 
+rig-state-good = buena
+rig-state-worn = gastada
+rig-state-blocked = obstruida
 rig-another-size = otro tamaño
 rig-rig-is-not-in-the-shed = El pulverizador "{ $rig_id }" no está en la bodega
 rig-choose-another-rig-or-add-it = Elija otro pulverizador, o agréguelo en la bodega.
@@ -81,48 +76,154 @@ rig-type-what-it-was-set-to = Escriba a cuánto estaba ajustado, como "15 gal/ac
 
 ## core/rig/calibration/wear.rs
 
-rig-1-that-is-far-off-left = , sin contar 1 que se aleja mucho
-rig-that-are-far-off-left-out = , sin contar { $many } que se alejan mucho
-rig-mean-of = media de { $near }{ $left_out }
+rig-mean-of = media de { $near }{ $many ->
+        [0] { "" }
+        [one] , sin contar 1 que se aleja mucho
+       *[other] , sin contar { $many } que se alejan mucho
+    }
 rig-a-new-one = una nueva: { $of_a_nozzle } × √({ $pressure } ÷ { $at })
 rig-the-mean-against-a-new-one = la media frente a una nueva
-rig-one-alone-was-caught-so-there = Se midió una sola ({ $one }), así que no hay promedio con el que compararla
-rig-a-new-one-72e = una nueva
-rig-the-others = las demás
-rig-so-far-from-that-the-size = { $named } tan lejos de { $others } que el tamaño probablemente es otro
+rig-one-alone-was-caught-so-there = { $one ->
+        [row] Se midió una sola hilera
+       *[nozzle] Se midió una sola boquilla
+    }, así que no hay promedio con el que compararla
+rig-so-far-from-a-new-one = { $one ->
+        [row] { $count ->
+            [one] La hilera
+           *[other] Las hileras
+        }
+       *[nozzle] { $count ->
+            [one] La boquilla
+           *[other] Las boquillas
+        }
+    } { $list } { $count ->
+        [one] está
+       *[other] están
+    } tan lejos de una nueva que el tamaño probablemente es otro
+rig-so-far-from-the-others = { $one ->
+        [row] { $count ->
+            [one] La hilera
+           *[other] Las hileras
+        }
+       *[nozzle] { $count ->
+            [one] La boquilla
+           *[other] Las boquillas
+        }
+    } { $list } { $count ->
+        [one] está
+       *[other] están
+    } tan lejos de las demás que el tamaño probablemente es otro
 rig-read-the-number-on-the-nozzle = Lea el número en la boquilla; si es el correcto, límpiela y mida otra vez; si no, cámbiela.
-rig-more-than-the-average = { $named } más de { $loosest } % { $word } del promedio
-rig-more-than-the-average-allows-up = { $named } más de { $strictest } % { $word } del promedio; { $lenient } permite hasta { $loosest } %
-rig-replace = Cambie { $them }.
-rig-clean-and-the-strainer-and-catch = Limpie { $them } y el filtro, y mida otra vez.
+rig-more-than-the-average = { $one ->
+        [row] { $count ->
+            [one] La hilera
+           *[other] Las hileras
+        }
+       *[nozzle] { $count ->
+            [one] La boquilla
+           *[other] Las boquillas
+        }
+    } { $list } { $count ->
+        [one] está
+       *[other] están
+    } más de { $loosest } % { $side ->
+        [above] por encima
+       *[below] por debajo
+    } del promedio
+rig-more-than-the-average-allows-up = { $one ->
+        [row] { $count ->
+            [one] La hilera
+           *[other] Las hileras
+        }
+       *[nozzle] { $count ->
+            [one] La boquilla
+           *[other] Las boquillas
+        }
+    } { $list } { $count ->
+        [one] está
+       *[other] están
+    } más de { $strictest } % { $side ->
+        [above] por encima
+       *[below] por debajo
+    } del promedio; { $lenient } permite hasta { $loosest } %
+rig-replace = { $count ->
+        [one] Cámbiela.
+       *[other] Cámbielas.
+    }
+rig-clean-and-the-strainer-and-catch = { $count ->
+        [one] Límpiela
+       *[other] Límpielas
+    }, limpie también el filtro, y mida otra vez.
 rig-look-at-the-pressure-gauge-where = Revise el manómetro; si está bien, cambie todo el juego.
 rig-look-at-the-pressure-gauge-the = Revise el manómetro, los filtros y el caudal nominal tal como está anotado.
-rig-the-s-together-give-than-new = { $which ->
-        [yes] El conjunto ({ $one }) da { $off } % { $word } que lo que da uno nuevo, { $new }; el juego está gastado
-       *[no] El conjunto ({ $one }) da { $off } % { $word } que lo que da uno nuevo, { $new }
-    }
-rig-over-than-a-new-one-which = { $named } más de { $share } % { $word } que una nueva, que da { $new }
-rig-what-a-new-nozzle-gives-is = no está anotado lo que da una boquilla nueva
+rig-together-they-give-more-than-new = { $one ->
+        [row] Las hileras
+       *[nozzle] Las boquillas
+    } juntas dan { $off } % más que nuevas, que dan { $new }; el juego está gastado
+rig-together-they-give-less-than-new = { $one ->
+        [row] Las hileras
+       *[nozzle] Las boquillas
+    } juntas dan { $off } % menos que nuevas, que dan { $new }
+rig-over-than-a-new-one-which = { $one ->
+        [row] { $count ->
+            [one] La hilera
+           *[other] Las hileras
+        }
+       *[nozzle] { $count ->
+            [one] La boquilla
+           *[other] Las boquillas
+        }
+    } { $list } { $count ->
+        [one] da
+       *[other] dan
+    } más de { $share } % { $side ->
+        [above] de más
+       *[below] de menos
+    } que una nueva, que da { $new }
+rig-nothing-is-held-against-new-rating = No se compara nada con una boquilla nueva: no está anotado lo que da una boquilla nueva
+rig-nothing-is-held-against-new-pressure = No se compara nada con una boquilla nueva: no está anotada la presión de la prueba
+rig-nothing-is-held-against-new-zero = No se compara nada con una boquilla nueva: el caudal nominal del juego de boquillas es cero
 rig-type-the-rating-of-the-nozzle = Escriba el caudal nominal del juego de boquillas en la bodega.
-rig-the-pressure-of-the-test-is = no está anotada la presión de la prueba
 rig-type-the-pressure-at-the-nozzles = Escriba la presión en las boquillas durante la prueba.
-rig-the-rating-of-the-nozzle-set = el caudal nominal del juego de boquillas es cero
 rig-mend-the-rating-of-the-nozzle = Corrija el caudal nominal del juego de boquillas en la bodega.
-rig-nothing-is-held-against-a-new = No se compara nada con una boquilla nueva: { $what }
 
 ## core/rig/choose.rs
 
 rig-it-is-the-set-usually-fitted = Es el juego que suele estar montado: no hay que cambiar boquillas
 rig-valves-open = , válvulas abiertas { $show_whole }
-rig-as = ; { $classes }, como { $who }
+rig-droplets-as-asked = ; { $classes }, como { $who ->
+        [law] la ley pide
+        [labels-and-laws] las etiquetas y las leyes piden
+        [label] la etiqueta pide
+        [both-labels] ambas etiquetas piden
+       *[all-labels] todas las etiquetas piden
+    }
 rig-gives-at-with = { $name } da { $carrier } a { $speed } con { $pressure }{ $valves }{ $droplets }
-rig-just = apenas { $beyond }
-rig-is-held-at = se mantiene en
-rig-at-it-the-of-the-nozzle = A { $speed } { $verb } { $shown }, { $word } del límite de { $limit } de la tabla del fabricante de la boquilla tal como está anotada
+rig-at-it-needs-beyond-the-table = A { $speed } necesita { $shown }, { $side ->
+        [above] por encima de
+        [just-above] apenas por encima de
+        [below] por debajo de
+       *[just-below] apenas por debajo de
+    } los { $limit } de la tabla del fabricante de la boquilla tal como está anotada
+rig-at-it-is-held-beyond-the-table = A { $speed } se mantiene en { $shown }, { $side ->
+        [above] por encima de
+        [just-above] apenas por encima de
+        [below] por debajo de
+       *[just-below] apenas por debajo de
+    } los { $limit } de la tabla del fabricante de la boquilla tal como está anotada
 rig-at-the-valves-would-stand-open = A { $speed } las válvulas estarían abiertas { $open_words } del tiempo; pueden estarlo de { $show_whole } a { $show_whole2 }
-rig-at-its-droplets-are-for = A { $pressure } sus gotas son { $classes }; { $who } { $droplet_words }
+rig-at-its-droplets-are-for = A { $pressure } sus gotas son { $classes }; { $who ->
+        [law] la ley pide
+        [labels-and-laws] las etiquetas y las leyes piden
+        [label] la etiqueta pide
+        [both-labels] ambas etiquetas piden
+       *[all-labels] todas las etiquetas piden
+    } { $droplet_words }
 rig-its-droplet-table-does-not-reach = Su tabla de gotas no llega a { $pressure }
-rig-the-asks-for-at-most-over = La norma ({ $who }) pide como máximo { $most } sobre el terreno
+rig-the-asks-for-at-most-over = { $who ->
+        [law] La ley pide
+       *[label] La etiqueta pide
+    } como máximo { $most } sobre el terreno
 rig-at = a { $least }
 rig-from-to = de { $least } a { $most }
 rig-not-known-it-lacks = No se sabe: le falta { $lacks }
@@ -151,16 +252,18 @@ rig-its-droplet-classes = sus clases de gota
 
 ## core/rig/rinse.rs
 
+rig-of-it-nothing = nada
 rig-1-part-in = 1 parte en { $show }
 rig-on-about = , en unos { $ground }
 rig-lines-and-boom-of-hold-the = Las tuberías y la barra de { $name } contienen { $volume }: lo primero de una mezcla nueva no sale a plena concentración{ $ground }
 rig-run-the-mix-to-the-nozzles = Haga llegar la mezcla a las boquillas antes de empezar, donde la etiqueta lo permita.
 rig-what-stays-in-when-it-runs = Lo que queda en { $name } cuando se vacía está anotado como nada; ningún pulverizador se vacía del todo, así que el enjuague no se calcula
-rig-typed-as-nothing = está anotado como nada
 rig-what-stays-in-name-when-it-runs-dry-is = No está anotado lo que queda en { $name } cuando se vacía, así que el enjuague no se calcula
 rig-not-typed = no está anotado
-rig-what-stays-in-is-so-it = { $goes_to }. { $says }; lo que queda en { $name } { $typed }, así que no se puede calcular si basta con enjuagar
-rig-until-then-clean-the-rig-out = { $type_it } Hasta entonces limpie el pulverizador como dicen las etiquetas.
+rig-what-stays-in-is-nothing-so = { $goes_to }. { $says }; lo que queda en { $name } está anotado como nada, así que no se puede calcular si basta con enjuagar
+rig-what-stays-in-is-not-typed-so = { $goes_to }. { $says }; no está anotado lo que queda en { $name }, así que no se puede calcular si basta con enjuagar
+rig-type-what-stays-in-tank-lines = Anote en la bodega lo que queda en tanque, tuberías y barra; lo trae el manual del pulverizador.
+rig-until-then-clean-the-rig-out = Anote en la bodega lo que queda en tanque, tuberías y barra; lo trae el manual del pulverizador. Hasta entonces limpie el pulverizador como dicen las etiquetas.
 rig-before-of-the-rig-is-cleaned = Antes de "{ $name }" del { $date } se limpia el pulverizador: { $what }
 rig-whose-crop-is-not-typed = { $name }, cuyo cultivo no está anotado
 rig-whether-traces-of-hurt-what-grows = { $goes_to }; no se puede saber si restos de { $what } dañan lo que crece allí
@@ -170,15 +273,15 @@ rig-enough-for-leave-about-that-much = , suficiente para { $ground }: deje para 
 rig-about-stay-when-it-runs-dry = Unos { $residual } quedan cuando se vacía{ $leave }.{ $rule }
 rig-is-cleaned-before-its-next-pass = { $name } se limpia antes de su próxima aplicación: { $next_words }. { $says }
 rig-clean-it-out-as-the-labels = Límpielo como dicen las etiquetas, con los pasos que están junto al enjuague.
-rig-rinse-of-each-10-of-the = { $rinses ->
-        [one] { $rinses } enjuague de { $tenth } (10 % del tanque) llega a eso
-       *[other] { $rinses } enjuagues de { $tenth } cada uno (10 % del tanque) llegan a eso
-    }
+rig-rinse-of-each-10-of-the = { $rinses } { $rinses ->
+        [one] enjuague de { $tenth } (10 % del tanque) llega a eso
+       *[other] enjuagues de { $tenth } cada uno (10 % del tanque) llegan a eso
+    }. Limpie el pulverizador como dice la etiqueta, o aplique antes en otro lote.
 rig-the-of-rinsing-water-on-board = los { $water } de agua de enjuague a bordo dejan { $left }
 rig-the-rinsing-water-on-board-is = el agua de enjuague a bordo no está anotada
 rig-the-rinsing-water-on-board-does = el agua de enjuague a bordo no lo dice
 rig-rinse-in-three-parts-through-the = Enjuague en tres partes, por toda la barra, y aténgase a lo que la etiqueta dice de la limpieza.
-rig-clean-the-rig-out-as-the = { $which }Limpie el pulverizador como dice la etiqueta, o aplique antes en otro lote.
+rig-clean-the-rig-out-as-the = Limpie el pulverizador como dice la etiqueta, o aplique antes en otro lote.
 rig-rinsing = Enjuague
 rig-what-stays-in = lo que queda en { $name }
 rig-ground-it-would-still-spray = terreno que aún se aplicaría
@@ -197,8 +300,8 @@ rig-rows-apart-nozzles = hileras cada { $rows } ÷ { $nozzles } boquillas
 rig-for-each-nozzle = { $carrier } × { $speed } × { $width }, por boquilla
 rig-root-of-of-water = raíz de { $dense } ÷ { $water } del agua
 rig-as-water = × { $factor }, como agua
-rig-measured-on = medida el { $date }
-rig-a-nozzle-gives-of-water = una boquilla da, { $known }, de agua
+rig-a-nozzle-gives-rated = una boquilla da, como caudal nominal, de agua
+rig-a-nozzle-gives-measured-on = una boquilla da, medido el { $date }, de agua
 rig-of-a-nozzle-at-at = { $of_a_nozzle } a { $at }
 rig-root-of = { $of_a_nozzle } × raíz de ({ $pressure } ÷ { $at })
 rig-of-a-nozzle-of-a-nozzle2-valves-open = { $of_a_nozzle } ÷ { $of_a_nozzle2 }, válvulas abiertas
@@ -222,7 +325,13 @@ rig-it-does-or-take-another-set = Da { $carrier } { $speeds }; o tome otro juego
 rig-take-another-set-another-volume-or = Tome otro juego, otro volumen u otra presión.
 rig-the-droplets-of-the-pass-are = Las gotas de la aplicación están anotadas como { $class }; la tabla de { $name } tiene { $classes } a { $pressure }
 rig-the-class-typed-is-held-against = La clase anotada se compara con las etiquetas; quítela para atenerse a la tabla.
-rig-and-for = { $typed }, y { $who } { $droplet_words }
+rig-and-for = { $typed }, y { $who ->
+        [law] la ley pide
+        [labels-and-laws] las etiquetas y las leyes piden
+        [label] la etiqueta pide
+        [both-labels] ambas etiquetas piden
+       *[all-labels] todas las etiquetas piden
+    } { $droplet_words }
 rig-the-class-typed-is-held-against-the-labels-see = La clase anotada se compara con las etiquetas. Vea cuál de las dos es correcta: quite la clase para atenerse a la tabla, o corrija la tabla en la bodega.
 rig-does-not-suit-this-pass-as = { $name } no conviene a esta aplicación como está planeada; otro juego sí. { $gives }
 rig-fit-and-choose-it-for-the = Monte { $name } y elíjalo para la aplicación.
@@ -230,6 +339,8 @@ rig-fit-and-choose-it-for-the = Monte { $name } y elíjalo para la aplicación.
 ## core/rig/work.rs
 
 rig-filling-and-road = llenado y camino
+rig-filling = llenado
+rig-road = camino
 rig-the-time-for-the-pass-does = El tiempo de la aplicación no cuenta { $lacks }
 rig-type-what-is-missing-with-the = Escriba lo que falta con el pulverizador, el agua y los lotes.
 rig-filling-the-flow-of-the-water = el llenado (el caudal del agua no está anotado)
@@ -240,9 +351,9 @@ rig-the-road-its-speed-is-not = el camino (su velocidad no está anotada)
 rig-not-known = no se sabe
 rig-time-for-the-pass = Tiempo de la aplicación
 rig-spraying-turns-included = aplicación, con las vueltas
-rig-filling-load = { $which ->
-        [yes] llenado de { $fills } carga
-       *[no] llenado de { $fills } cargas
+rig-filling-load = llenado de { $fills } { $fills ->
+        [one] carga
+       *[other] cargas
     }
 rig-in-all = en total
 rig-ground-in-an-hour-of-spraying = terreno en una hora de aplicación

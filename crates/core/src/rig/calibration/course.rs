@@ -32,7 +32,7 @@ pub(crate) fn judge(
     out.speed = Some(speed);
     let mut working = Working::new(t!("rig-speed-over-a-course"))
         .step(
-            t!("rig-mean-of-run", times = times.len(), which = if times.len() == 1 { "yes" } else { "no" }),
+            t!("rig-mean-of-run", times = times.len()),
             seconds(mean),
         )
         .step(format!("{} ÷ {}", length.show(units), seconds(mean)), speed.show(units));
