@@ -224,7 +224,6 @@ season-no = sin { $class }
 
 season-no-price = sin precio
 season-at-least = por lo menos { $money }
-season-at-least-a1d = por lo menos{ " " }
 
 ## core/season/review/products.rs
 
@@ -232,59 +231,125 @@ season-kind-not-known = tipo desconocido
 
 ## core/season/review/remarks.rs
 
+season-remark-several-classes = El terreno que recibió varias clases cuenta con cada una de ellas
+season-remark-hatched-cost = Rayado: una parte no tiene precio, así que costó más
+season-remark-hatched-spray = Rayado: algunos registros no dicen cuánto, así que fue más
+season-remark-hatched-hours = Rayado: algunos registros no tienen comienzo o final, así que fue más
+season-remark-bases = ae es equivalente ácido, ai ingrediente activo; los dos no se suman
+season-remark-error = Un error es lo hecho respecto de lo planeado: +2 % son dos centésimas de más
+season-remark-no-plan = Ningún registro conserva lo planeado. Los registros hechos de un plan sí; también se puede anotar en la página de un registro
+season-remark-weather = Lo que no se midió no se evalúa. Las etiquetas se leen como están anotadas ahora. Si algo se tiene que notificar lo dice la ley
+season-remark-again = Se dice que un grupo se repitió, no que una maleza le vaya a resistir. Vale lo que dice la etiqueta
+season-remark-water = El agua es el caldo menos los productos líquidos que contiene, como si los volúmenes se sumaran. Lo que no tiene volumen no está en ninguna suma
+season-remark-no-group = Ningún producto de un grupo de resistencia conocido se aplicó en un lote.
+season-remark-not-rated = Todavía no hay nada evaluado: evalúe un lote en la página de su registro.
+season-remark-hours = De comienzo a final: aplicación, vueltas, llenado, camino y pausas
+season-remark-products-alone = Solo productos, a los precios de los registros; ni agua ni horas ni el pulverizador. El terreno aplicado dos veces cuenta dos veces
 season-ground-sprayed-twice-counts-twice-was = El terreno aplicado dos veces cuenta dos veces. { $sprayed } se aplicó por lo menos una vez
 season-the-lesser-figure-takes-passes-on = La cifra menor toma las aplicaciones en un lote como si cayeran en el mismo terreno, la mayor como si cayeran una al lado de otra: no está dibujado en qué parte de un lote aplicó un registro
-season-record-has = registro tiene
-season-records-have = registros tienen
-season-ground-without-an-area = { $count } terreno sin superficie
-season-use-of-a-product-has = uso de un producto no tiene
-season-uses-of-products-have = usos de productos no tienen
-season-no-price-that-fits-and-is = { $uses } un precio que sirva, y no está en ninguna suma; un producto en dos lotes son dos usos
+season-ground-without-an-area = { $count } { $count ->
+        [one] registro tiene
+       *[other] registros tienen
+    } terreno sin superficie
+season-no-price-that-fits-and-is = { $uses } { $uses ->
+        [one] uso de un producto no tiene
+       *[other] usos de productos no tienen
+    } un precio que sirva, y no { $uses ->
+        [one] está
+       *[other] están
+    } en ninguna suma; un producto en dos lotes son dos usos
 season-where-a-record-does-not-say = Donde un registro no dice el tipo o la clase de un producto, vale lo que hoy dice la bodega
 season-in-no-sum-since-the-records = En ninguna suma, porque los registros no dicen cuánto ingrediente activo salió: { $silent }
 season-group-numbers-with-how-often-they = Números de grupo con las veces que se usaron en una temporada; un { $sign }: se usó otra vez demasiado pronto, vea abajo. Las partes de una aplicación cuentan una vez
-season-held-against-labels-laws-and-practice = { $count } comparados con etiquetas, leyes y práctica: { $of_label_or_law } fuera de una etiqueta o una ley, { $of_practice } solo fuera de la práctica
+season-held-against-labels-laws-and-practice = { $count } { $count ->
+        [one] registro comparado
+       *[other] registros comparados
+    } con etiquetas, leyes y práctica: { $of_label_or_law } fuera de una etiqueta o una ley, { $of_practice } solo fuera de la práctica
 season-counted-in-no-group-since-none = No contado en ningún grupo, porque no se conoce ninguno: { $groupless }
 season-where-a-record-does-not-say-the-class-of = Donde un registro no dice la clase de un producto, vale la que hoy tiene en la bodega
 season-in-all = En total { $spent }
 season-no-adjuvant-and-no-conditioner-went = No salió ningún coadyuvante ni acondicionador: { $figures } se trataron sin ellos.
-season-record-keeps = registro no conserva
-season-records-keep = registros no conservan
-season-nothing-of-a-plan = { $count } nada de un plan
-season-use-of-a-product-does = uso de un producto no conserva
-season-uses-of-products-do = usos de productos no conservan
-season-not-keep-what-was-planned-or = { $uses } lo que se planeó, o sobre qué terreno
+season-nothing-of-a-plan = { $count } { $count ->
+        [one] registro no conserva
+       *[other] registros no conservan
+    } nada de un plan
+season-not-keep-what-was-planned-or = { $uses } { $uses ->
+        [one] uso de un producto no conserva
+       *[other] usos de productos no conservan
+    } lo que se planeó, o sobre qué terreno
 season-no-record-says-what-was-left = Ningún registro dice lo que sobró.
-season-in-all-of-say-what-was = { $figures } en total; { $told } de { $count } dicen lo que sobró.
+season-in-all-of-say-what-was = { $figures } en total; { $told } de { $count } { $count ->
+        [one] registro
+       *[other] registros
+    } { $told ->
+        [one] dice
+       *[other] dicen
+    } lo que sobró.
 season-without-a-price = Sin precio: { $without_price }
 season-over = , { $over } sobre { $figures }
 season-spent-in-all-over = { $spent } en total{ $over }
-season-rating-lies = evaluación es
-season-ratings-lie = evaluaciones son
-season-on-the-day-itself-or-more = { $ratings } del mismo día o de más de diez semanas después, y { $are } fuera de toda fila
-season-rating-is = evaluación es
-season-ratings-are = evaluaciones son
-season-of-a-field-that-their-record = { $ratings } de un lote que su registro no aplicó, o de un día anterior; revise los registros
+season-on-the-day-itself-or-more = { $ratings } { $ratings ->
+        [one] evaluación es
+       *[other] evaluaciones son
+    } del mismo día o de más de diez semanas después, y no { $ratings ->
+        [one] está
+       *[other] están
+    } en ninguna fila
+season-of-a-field-that-their-record = { $ratings } { $ratings ->
+        [one] evaluación es
+       *[other] evaluaciones son
+    } de un lote que su registro no aplicó, o de un día anterior; revise los registros
 
 ## core/season/review/words.rs
 
+season-no-cause = Dice lo que se evaluó en esta finca y no por qué: los lotes, el tiempo, el tamaño de las malezas y quien miró pueden haber variado junto con lo que se compara. Vale lo que dice la etiqueta, se haya evaluado lo que sea.
+season-no-longer-on-the-farm = ya no está en la finca
+season-month-1 = ene
+season-month-2 = feb
+season-month-3 = mar
+season-month-4 = abr
+season-month-5 = may
+season-month-6 = jun
+season-month-7 = jul
+season-month-8 = ago
+season-month-9 = sep
+season-month-10 = oct
+season-month-11 = nov
+season-month-12 = dic
+season-below-gap = menos de{ $gap }{ $end }
+season-name-times = { $name } { $n ->
+        [one] una vez
+       *[other] { $n } veces
+    }
+season-few-pairs = { $of } ({ $n } { $n ->
+        [one] par
+       *[other] pares
+    })
+season-least-to-most = { $least } a { $most }
+season-least-and-most = { $least } y { $most }
 season-to-days-after = { $from } a { $to } días después
 season-control-of = control de { $weed }
 season-injury-of-the-crop = daño al cultivo
 season-injury = daño: { $how }
 season-no-adjuvant = sin coadyuvante
 season-and = { $most } y { $last }
-season-too-few-to-tell = { $of }: muy pocos para saber: { $count }. { $too_few_pairs }
+season-too-few-to-tell = { $of }: muy pocos para saber: { $n } { $n ->
+        [one] par
+       *[other] pares
+    }. Menos de seis no se distinguen del azar al 5 % por sus signos y rangos, muestren lo que muestren
 season-all-pairs-differ-alike-by-per = { $of }: los { $n } pares difieren igual, en { $show } puntos porcentuales ({ $one } menos { $other }); las diferencias no varían, así que no se puede dar un intervalo
 season-by-ranks = ; por rangos { $ends }
 season-95-interval = intervalo del 95 % { $interval }{ $rank }
 season-over-pairs = en { $n } pares
 season-on-and-pieces-of-ground = en { $ground } y { $ground2 } terrenos
-season-too-few-to-tell-with-with = { $of }: muy pocos para saber: { $count } con { $one }, { $counts } con { $other }, { $pieces }; con menos de { $fewest } de cada uno no se compara
+season-too-few-to-tell-with-with = { $of }: muy pocos para saber: { $count } { $count ->
+        [one] registro
+       *[other] registros
+    } con { $one }, { $counts } con { $other }, { $pieces }; con menos de { $fewest } de cada uno no se compara
 season-the-records-of-each-side-were = { $of }: los registros de cada lado se evaluaron todos igual y no varían, así que no se puede dar un intervalo
 season-and-records = { $counts } y { $counts2 } registros, { $pieces }
 season-95-interval-interval = intervalo del 95 % { $interval }
-season-too-few-to-tell-few-too-few-pairs = Muy pocos para saber: { $few }. { $too_few_pairs }
+season-too-few-to-tell-few-too-few-pairs = Muy pocos para saber: { $few }. Menos de seis no se distinguen del azar al 5 % por sus signos y rangos, muestren lo que muestren
 season-per-cent-points = { $show } puntos porcentuales
 season-was-rated-higher-with-than-with = { $of } se evaluó { $by } más alto con { $one } que con { $other } ({ $over }; { $ends })
 season-of-was-rated-by-higher-with-other-than-with = { $of } se evaluó { $by } más alto con { $other } que con { $one } ({ $over }; { $ends })
@@ -293,13 +358,16 @@ season-show-to-show2 = { $show } a { $show2 }
 season-comparisons-stand-here-of-comparisons-in = Aquí hay { $comparisons } comparaciones. De las comparaciones en que nada difiere, alrededor de una en 20 parece diferir por puro azar; una que destaca entre muchas es motivo para hacer un ensayo, todavía no una respuesta
 season-group = grupo { $group }
 season-kind-group-group = grupo { $group } ({ $kind })
-season-twice-in = dos veces en { $year }
-season-times-in = { $times } veces en { $year }
+season-times-in = { $times ->
+        [2] dos veces en { $year }
+       *[other] { $times } veces en { $year }
+    }
 season-in-each-season-from-to = en cada temporada de { $from } a { $to }
 season-applications-in-a-row-to = { $times } aplicaciones seguidas, { $from } a { $to }
-season-without-1-use-that-has-no = { $money }, sin 1 uso que no tiene precio
-season-without-uses-that-have-no-price = { $money }, sin { $many } usos que no tienen precio
-season-times = { $n } veces
+season-without-uses-that-have-no-price = { $money }, sin { $many } { $many ->
+        [one] uso que no tiene precio
+       *[other] usos que no tienen precio
+    }
 season-and-more = y { $of } más
 season-crop-not-typed = cultivo no anotado
 season-water-not-typed = agua no anotada
