@@ -4,18 +4,16 @@ file-of = "{ $name }" del { $date }
 
 ## file/backups.rs
 
-file-making-a-folder-for-backups = crear una carpeta para copias de respaldo
 file-a-hundred-backups-of-one-second = ya hay cien copias de respaldo de un mismo segundo
-file-keeping-a-backup = guardar una copia de respaldo
 
 ## file/document.rs
 
 file-the-file-is-empty-take-a = el archivo está vacío; tome una copia de respaldo, o empiece una finca nueva
 file-the-file-is-not-utf-8 = el archivo no es texto UTF-8, así que no es un archivo de finca
-file-the-file-has-format-this-tankard = el archivo tiene el formato { $found }; este Tankard conoce formatos hasta { $FORMAT }. Ábralo con un Tankard más nuevo
+file-the-file-has-format-this-tankard = el archivo tiene el formato { $found }; este Tankard conoce formatos hasta { $format }. Ábralo con un Tankard más nuevo
 file-the-file-has-format-which-never = el archivo tiene el formato { $found }, que nunca existió; vea sus primeras líneas
 file-line-column = línea { $line }, columna { $column }: { $what }
-file-a-newer-tankard-may-have-written = ; tal vez lo escribió un Tankard más nuevo
+file-a-newer-tankard-may-have-written = { $what }; tal vez lo escribió un Tankard más nuevo
 
 ## file/forecast_csv/cell.rs
 
@@ -42,19 +40,25 @@ file-choose-the-column-that-holds-the-day = elija la columna que contiene el dí
 file-choose-the-column-that-holds-day = elija la columna que contiene el día y la hora
 file-choose-at-least-one-column-of = elija al menos una columna del tiempo
 file-is-no-way-to-write-a = "{ $unit }" no es una forma conocida de escribir un día; elija otra
-file-it-has-and-the-header-has = tiene { $counted } y el encabezado tiene { $columns }
+file-it-has-and-the-header-has = { $count ->
+        [one] tiene { $count } columna y el encabezado tiene { $columns }
+       *[other] tiene { $count } columnas y el encabezado tiene { $columns }
+    }
 file-nothing-but-a-time-stands-in = no contiene nada más que una hora
 file-no-day-and-time-stand-in = no contiene día ni hora
 file-the-clock-is-put-forward-over = el reloj se adelanta sobre "{ $text }", así que esa hora no existe
-file-between-full-hours-by-the-farms = { $which ->
-        [yes] se deja fuera { $counted } entre horas completas según el reloj de la finca
-       *[no] se dejan fuera { $counted } entre horas completas según el reloj de la finca
+file-between-full-hours-by-the-farms = { $count ->
+        [one] se deja fuera { $count } línea entre horas completas según el reloj de la finca
+       *[other] se dejan fuera { $count } líneas entre horas completas según el reloj de la finca
     }
 file-the-hours-begin-minutes-past-the = las horas empiezan { $minute } minutos después de la hora según el reloj de la finca
 file-there-is-an-hour-only-every = hay una hora solo cada { $usual } horas; las horas intermedias quedan sin conocer, y la lluvia puede ser la suma de las { $usual }
 file-times-without-an-offset-are-taken = las horas sin desfase se toman como del reloj de la finca
-file-999-and-the-like-are-taken = -999 y similares se toman como no conocidos, en { $counted }
-file-the-clock-shows-twice-in-this = el reloj muestra las { $strftime } dos veces en esta noche, y nada dice cuál de las dos es; escriba ambas en orden, o con un desfase
+file-999-and-the-like-are-taken = { $count ->
+        [one] -999 y similares se toman como no conocidos, en { $count } celda
+       *[other] -999 y similares se toman como no conocidos, en { $count } celdas
+    }
+file-the-clock-shows-twice-in-this = el reloj muestra las { $time } dos veces en esta noche, y nada dice cuál de las dos es; escriba ambas en orden, o con un desfase
 file-its-hour-stands-on-line-already = su hora ya está en la línea { $before }
 
 ## file/ground/archive.rs
@@ -66,7 +70,7 @@ file-what-is-packed-in-the-file = lo que está comprimido en el archivo
 ## file/ground/crs.rs
 
 file-there-is-no-prj-to-say = no hay un .prj que diga sobre qué están medidas las formas; sus números corresponden a longitud y latitud en WGS 84 y se toman así: vea el mapa antes de tomarlas
-file-the-prj-cannot-be-read = el .prj "{ $take }" no se puede leer
+file-the-prj-cannot-be-read = el .prj "{ $text }" no se puede leer
 file-the-shapes-are-measured-on = las formas están medidas sobre "{ $name }"
 file-the-shapes-are-measured-on-not = las formas están medidas sobre "{ $name }", no en grados
 file-the-longitudes-of-do-not-start = las longitudes de "{ $name }" no empiezan en Greenwich
@@ -83,9 +87,12 @@ file-it-ends-after-of-rows = termina después de { $rows } de { $stated } renglo
 ## file/ground/found.rs
 
 file-task-data-iso-11783-10 = datos de tarea (ISO 11783-10)
+file-shapefile = shapefile
 file-the-file-has-more-than-cut = el archivo tiene más de { $most } { $of }; recórtelo primero a los lotes de la finca
 file-the-file-is-no-geojson-shapefile = el archivo no es GeoJSON, shapefile, KML ni datos de tarea; { $it }
 file-save-it-anew-on-wgs-84 = { $it }; guárdelo de nuevo en WGS 84 (longitud y latitud, EPSG:4326) en el programa del que viene
+file-is-larger-than-mb = { $what } pasa de { $mb } MB; recórtelo primero a los lotes de la finca
+file-the-kind-cannot-be-read = el archivo ({ $kind }) no se puede leer: { $why }
 
 ## file/ground/gather.rs
 
@@ -104,6 +111,8 @@ file-feature = elemento { $number }
 file-it-has-no-geometry = no tiene geometría
 file-its-geometry-is-empty = su geometría está vacía
 file-a-point-of-it-has-fewer = un punto suyo tiene menos de dos números
+file-yes = sí
+file-no = no
 
 ## file/ground/kml.rs
 
@@ -116,6 +125,7 @@ file-is-no-longitude-and-latitude = "{ $tuple }" no es longitud y latitud
 ## file/ground/limits.rs
 
 file-pieces-of-ground = piezas de terreno
+file-points = puntos
 
 ## file/ground/mod.rs
 
@@ -145,7 +155,6 @@ file-its-shape-is-of-a-kind = su forma es de un tipo que no existe: { $other }
 ## file/ground/take.rs
 
 file-has-no-area-so-it-is = "{ $name }" no tiene superficie, así que no es un lote
-file-crop-type = tipo de cultivo
 file-the-farm-has-no-field = la finca no tiene el lote "{ $id }"
 file-keeps-its-boundary = "{ $name }" conserva su lindero: { $why }
 file-what-was-chosen-for-it-has = lo que se eligió para él no tiene superficie
@@ -155,13 +164,14 @@ file-is-no-point-so-it-is = "{ $name }" no es un punto, así que no es una entra
 
 file-it-names-a-file-xml-that = nombra un archivo "{ $name }.XML" que no está junto a él
 file-partfield = lote { $fields }
-file-stated-area = superficie declarada
 file-it-has-no-boundary = no tiene lindero
 file-a-ring-of-it-is-of = un anillo suyo es del tipo "{ $other }"
 file-it-has-no-outer-ring = no tiene anillo exterior
-file-are-left-out = { $many } { $of } se dejan fuera
-file-points-and-lines-that-guide-machines = puntos y líneas que guían máquinas
-file-zones-headlands-and-main-fields = zonas, cabeceras y lotes principales
+file-points-and-lines-that-guide-machines = se dejan fuera { $count } puntos y líneas que guían máquinas
+file-zones-headlands-and-main-fields = se dejan fuera { $count } zonas, cabeceras y lotes principales
+file-polygon = polígono
+file-line-drawn = línea
+file-point = punto
 file-is-no-latitude-or-longitude = "{ $text }" no es latitud ni longitud
 
 ## file/ground/write_taskdata.rs
@@ -172,27 +182,28 @@ file-a-stop-stands-in-the-plan = hay un Alto en el plan de la aplicación; lo qu
 file-the-pass-sprays-bands-and-the = la aplicación es en bandas, y la dosis es la de las bandas; una terminal que cuenta todo el ancho toma más
 file-has-no-boundary-so-a-terminal = "{ $name }" no tiene lindero, así que una terminal no puede saber dónde está
 file-spray-of = Caldo de { $pass }
+file-spray = Caldo
 file-is-cut-to-names-have-letters = "{ $name }" se recorta a "{ $fits }": los nombres tienen { $letters } letras en los datos de tarea
 
 ## file/ground/xml.rs
 
-file-line = línea { $error_position }: { $error }
+file-line = línea { $line }: { $error }
 file-has-more-in-it-than-is = "{ $start }" contiene más de lo que se lee
-file-line-more-than-elements-within-one = línea { $buffer_position }: más de { $depth } elementos uno dentro de otro
-file-line-is-not-known = línea { $buffer_position }: "&{ $reference };" no se conoce
+file-line-more-than-elements-within-one = línea { $line }: más de { $depth } elementos uno dentro de otro
+file-line-is-not-known = línea { $line }: "&{ $reference };" no se conoce
 file-it-brings-entities-of-its-own = trae entidades propias, que no se leen
 file-it-ends-in-the-middle = termina a la mitad
 file-has-more-than-attributes = "{ $name }" tiene más de { $facts } atributos
+file-in-element = en "{ $name }": { $error }
 
 ## file/lock.rs
 
-file-on-process-since = { $user } en { $host } (proceso { $process }) desde { $strftime }
+file-on-process-since = { $user } en { $host } (proceso { $process }) desde { $since }
+file-someone = alguien
 file-has-this-farm-open = { $who } tiene abierta esta finca
 file-had-this-farm-open-and-did = { $who } tenía abierta esta finca y no la cerró: { $why }
-file-writing-the-lock = escribir el candado
-file-refreshing-the-lock = renovar el candado
 file-its-process-has-ended-as-after = su proceso terminó, como tras una falla o un corte de luz
-file-no-sign-of-it-for-minutes = sin señales de él desde hace { $as_secs } minutos, como tras una falla, un corte de luz o una conexión perdida
+file-no-sign-of-it-for-minutes = sin señales de él desde hace { $minutes } minutos, como tras una falla, un corte de luz o una conexión perdida
 
 ## file/names.rs
 
@@ -202,14 +213,7 @@ file-not-there = no está ahí
 
 ## file/put.rs
 
-file-removing-a-link = quitar un enlace
-file-following-the-link = seguir el enlace
 file-it-is-no-ordinary-file = no es un archivo ordinario
-file-making-a-new-file = crear un archivo nuevo
-file-putting-the-new-file-in-place = poner el archivo nuevo en su lugar
-file-setting-the-rights = fijar los permisos
-file-flushing-to-disk = pasar al disco
-file-making-a-copy = hacer una copia
 file-what-was-written-does-not-read = lo que se escribió no se lee igual
 file-it-leads-round-in-a-circle = da vueltas en círculo
 
@@ -219,7 +223,7 @@ file-line-looks-like-one-in-the = línea { $line }: "{ $id }" se parece a uno de
 
 ## file/records_csv/read.rs
 
-file-the-file-has-more-than-rows = el archivo tiene más de { $MOST_ROWS } renglones; exporte los registros una temporada a la vez
+file-the-file-has-more-than-rows = el archivo tiene más de { $rows } renglones; exporte los registros una temporada a la vez
 file-the-file-is-not-in-utf = el archivo no está en UTF-8; guárdelo como "CSV UTF-8"
 file-the-head-line-is-not-that = la línea de encabezado no es la de registros exportados
 file-it-names-no-record = no nombra ningún registro
@@ -234,38 +238,39 @@ file-its-field-has-other-products-than = su lote tiene otros productos que el pr
 file-name-is-not-as-on-line-line-though-both = { $name } no es como en la línea { $line }, aunque ambas son de un mismo producto
 file-it-names-no-amount-though-its = no nombra ninguna cantidad, aunque su registro tiene varios renglones
 file-is-where-the-share-by-area = { $name } es { $said } donde la parte por superficie es { $own }: un lote del registro no tiene renglón aquí, o se cambió un texto y no la cifra; vacíe la celda para tomar los textos como están
-file-is-no = { $name }: "{ $text }" no es { $how }
-file-time-of-day-write-it-like = hora del día; escríbala como 05:30
+file-time-of-day-write-it-like = { $name }: "{ $text }" no es una hora del día; escríbala como 05:30
 file-is-none-of-those-known = { $name }: "{ $text }" no es ninguno de los conocidos
 file-date-the-day-is-missing = date: falta el día
 file-left-went-is-typed-and-what = left_went está anotado y lo que sobró no
-file-number-of-loads = número de cargas
-file-moment-write-it-like-2031-06 = momento; escríbalo como 2031-06-12T09:40:00
+file-number-of-loads = { $name }: "{ $text }" no es un número de cargas
+file-moment-write-it-like-2031-06 = { $name }: "{ $text }" no es un momento; escríbalo como 2031-06-12T09:40:00
 file-area-it-is-missing = area: falta
 file-is-typed-and-the-amount-is = { $name } está anotado y la cantidad no
 file-restricted-is-neither-yes-nor-empty = restricted: "{ $other }" no es yes ni vacío
-file-number-of-hours = número de horas
-file-number-of-days = número de días
+file-number-of-hours = { $name }: "{ $text }" no es un número de horas
+file-number-of-days = { $name }: "{ $text }" no es un número de días
+file-export-a-season-at-a-time = el archivo pasa de { $mb } MB; exporte los registros una temporada a la vez
 
 ## file/records_csv/read_days.rs
 
 file-is-no-day = "{ $cell }" no es un día
 file-a-spreadsheet-seems-to-have-rewritten = { $why }; parece que una hoja de cálculo reescribió las fechas; escríbala año-mes-día, como 2031-06-12, o exporte los registros otra vez y lea ese archivo
-file-those-with-strokes-are-read-as = ; las que llevan diagonales se leen como día/mes/año, pues una de ellas solo puede serlo
-file-those-with-strokes-are-read-as-month-day-year = ; las que llevan diagonales se leen como mes/día/año, pues una de ellas solo puede serlo
-file-a-spreadsheet-seems-to-have-rewritten-the-dates-how = parece que una hoja de cálculo reescribió las fechas{ $how }
+file-rewritten-dates = parece que una hoja de cálculo reescribió las fechas
+file-rewritten-dates-month-first = parece que una hoja de cálculo reescribió las fechas; las que llevan diagonales se leen como mes/día/año, pues una de ellas solo puede serlo
+file-rewritten-dates-day-first = parece que una hoja de cálculo reescribió las fechas; las que llevan diagonales se leen como día/mes/año, pues una de ellas solo puede serlo
 
 ## file/records_import/day.rs
 
 file-may-be-one-of-two-days = "{ $cell }" puede ser uno de dos días
-file-written = { " " }escrito { $order }
-file-cell-is-no-day-how = "{ $cell }" no es un día{ $how }
 file-there-is-no-day = no hay día
 file-may-be-a-day-as-the = "{ $cell }" puede ser un día como lo cuenta la hoja de cálculo; muestre la columna como fecha y exporte otra vez
+file-short-years = los años de dos dígitos se leen como 2000 en adelante
+file-day-month-year = día/mes/año
+file-month-day-year = mes/día/año
 
 ## file/records_import/figure.rs
 
-file-may-mean-or = "{ $cell }" puede significar { $replace } o { $replace2 }
+file-may-mean-or = "{ $cell }" puede significar { $one } o { $other }
 
 ## file/records_import/holds.rs
 
@@ -278,6 +283,34 @@ file-spray-volume = volumen de caldo
 file-boom-height = altura de la barra
 file-wind-from = viento de
 file-weeds-or-pests = malezas o plagas
+file-holds-day = día
+file-holds-start = inicio
+file-holds-end = fin
+file-holds-field = lote
+file-holds-area = superficie
+file-holds-crop = cultivo
+file-holds-variety = variedad
+file-holds-stage = etapa
+file-holds-parcel = parcela
+file-holds-product = producto
+file-holds-registration = registro oficial
+file-holds-lot = partida
+file-holds-rate = dosis
+file-holds-amount = cantidad
+file-holds-water = agua
+file-holds-rig = pulverizador
+file-holds-nozzles = boquillas
+file-holds-pressure = presión
+file-holds-speed = velocidad
+file-holds-operator = operador
+file-holds-certificate = certificado
+file-holds-supervisor = supervisor
+file-holds-customer = cliente
+file-holds-wind = viento
+file-holds-gust = ráfaga
+file-holds-temperature = temperatura
+file-holds-humidity = humedad
+file-holds-note = nota
 
 ## file/records_import/preview.rs
 
@@ -294,15 +327,33 @@ file-the-log-has-it-already-as = la bitácora ya lo tiene, como "{ $own }"
 file-looks-like-one-in-the-log = se parece a uno de la bitácora: { $own }
 file-there-is-no-product = no hay producto
 file-there-is-no-amount-and-no = no hay cantidad, ni dosis con qué calcularla
-file-products-of-the-shed-with-the = productos de la bodega, con los ingredientes activos que tienen ahora: { $matched }
-file-products-that-the-shed-does-not = productos que la bodega no tiene, guardados por nombre sin ingredientes activos: { $new_products }
-file-fields-that-the-farm-does-not = lotes que la finca no tiene, guardados por nombre: { $new_fields }
-file-the-amount-is-more-than-5 = la cantidad difiere más de 5 % de dosis × superficie en { $far_off }; se toma la cantidad
-file-a-product-stands-again-in-the = un producto aparece otra vez en el mismo registro en { $twice }; se toman ambos
-file-the-season-is-closed-and-of = la temporada { $year } está cerrada, y { $count } de los registros son de ella
+file-products-of-the-shed-with-the = productos de la bodega, con los ingredientes activos que tienen ahora: { $names }
+file-products-that-the-shed-does-not = productos que la bodega no tiene, guardados por nombre sin ingredientes activos: { $names }
+file-fields-that-the-farm-does-not = lotes que la finca no tiene, guardados por nombre: { $names }
+file-the-amount-is-more-than-5 = la cantidad difiere más de 5 % de dosis × superficie en { $lines }; se toma la cantidad
+file-a-product-stands-again-in-the = un producto aparece otra vez en el mismo registro en { $lines }; se toman ambos
+file-the-season-is-closed-and-of = { $count ->
+        [one] la temporada { $year } está cerrada, y { $count } de los registros es de ella
+       *[other] la temporada { $year } está cerrada, y { $count } de los registros son de ella
+    }
 file-and-more = { $first } y { $more } más
-file-word-first-and-more-more = { $word } { $first } y { $more } más
+file-on-lines = { $count ->
+        [one] la línea { $lines }
+       *[other] las líneas { $lines }
+    }
 file-is-not-as-on-line-which = { $holds } no es como en la línea { $before }, que es del mismo día y lote; deles otros inicios o aplicaciones
+file-amounts-are-reckoned = { $count ->
+        [one] { $count } cantidad se calcula de la dosis
+       *[other] { $count } cantidades se calculan de las dosis
+    }
+file-spray-volumes-are-reckoned = { $count ->
+        [one] { $count } volumen de caldo se calcula por la superficie
+       *[other] { $count } volúmenes de caldo se calculan por las superficies
+    }
+file-records-have-no-area = { $count ->
+        [one] { $count } registro no tiene superficie; su superficie queda pendiente
+       *[other] { $count } registros no tienen superficie; sus superficies quedan pendientes
+    }
 
 ## file/records_import/row.rs
 
@@ -315,26 +366,82 @@ file-the-rate-is-of-an-active = la dosis { $rate } es de un ingrediente activo; 
 
 ## file/records_import/scale.rs
 
-file-and-count-more = , y { $count } más
 file-to = { $least } a { $most }
-file-the-figures-in-on-line-comes = las cifras de "{ $heading }" { $looks }: { $name } en la línea { $line } da { $rate } donde la etiqueta tiene { $label }{ $more }
-file-look-like-amounts-per-acre-or = parecen cantidades por acre o hectárea, no de lotes enteros
-file-look-too-small-for-rates = parecen demasiado pequeñas para dosis
-file-look-too-large-for-amounts = parecen demasiado grandes para cantidades
-file-look-like-amounts-of-whole-fields = parecen cantidades de lotes enteros, no dosis
-
-## file/side.rs
-
-file-making-a-folder-for-unsaved-work = crear una carpeta para el trabajo sin guardar
+file-the-figures-in-on-line-comes = las cifras de "{ $heading }" { $like ->
+        [amounts-per-ground] parecen cantidades por acre o hectárea, no de lotes enteros
+        [small-rates] parecen demasiado pequeñas para dosis
+        [large-amounts] parecen demasiado grandes para cantidades
+       *[amounts-of-fields] parecen cantidades de lotes enteros, no dosis
+    }: { $name } en la línea { $line } da { $rate } donde la etiqueta tiene { $more ->
+        [0] { $label }
+       *[other] { $label }, y { $more } más
+    }
 
 ## file/store.rs
 
 file-the-farm-could-not-be-written = la finca no se pudo escribir como texto: { $it }
-file-there-is-no-room-make-some = ; no hay espacio: libere un poco, o guarde con otro nombre en otro disco
-file-nothing-may-be-written-there-save = ; ahí no se puede escribir nada: guarde con otro nombre en una carpeta propia
-file-the-folder-is-not-there-put = ; la carpeta no está ahí: vuelva a poner la memoria o la unidad compartida en que está, o guarde con otro nombre
-file-try-again-or-save-under-another = ; inténtelo otra vez, o guarde con otro nombre en otro disco
-file-a-link-to-another-place = un enlace a otro lugar
+file-larger-than-a-farm = el archivo pasa de { $mb } MB, así que no es un archivo de finca: { $path }
+file-changed-by-something-else = otra cosa cambió el archivo desde que se abrió; guarde con otro nombre, o ábralo otra vez: { $path }
+file-marked-read-only = el archivo está marcado como de solo lectura, así que se deja como está; quite la marca o guarde con otro nombre: { $path }
+file-could-not-be-replaced = el archivo no se pudo reemplazar, y escribirlo en su lugar falló: { $source }; la finca completa está en { $copy }, así que conserve ese archivo: { $path }
+file-farm-has-grown = la finca creció a más de { $mb } MB, que no se podrían abrir de nuevo, así que no se guarda; saque temporadas viejas, o guárdelas primero con otro nombre: { $path }
+file-not-there-any-more = el archivo ya no está ahí: se movió o se eliminó, o se quitó la memoria o la unidad compartida en que está: { $path }
+file-there-is-a-link = ya hay un archivo con este nombre que es un enlace a otro lugar, así que no se toca; elija otro nombre: { $path }
+file-there-is-a-farm = ya hay un archivo con este nombre que es una finca, así que no se toca; elija otro nombre: { $path }
+file-there-is-a-pdf = ya hay un archivo con este nombre que es un PDF, así que no se toca; elija otro nombre: { $path }
+file-there-is-no-pdf = ya hay un archivo con este nombre que no es un PDF, así que no se toca; elija otro nombre: { $path }
+
+## file/doing.rs
+
+file-opening = abrir el archivo
+file-reading = leer el archivo
+file-writing = escribir el archivo
+file-removing-a-link = quitar un enlace
+file-following-the-link = seguir el enlace
+file-making-a-new-file = crear un archivo nuevo
+file-putting-the-new-file-in-place = poner el archivo nuevo en su lugar
+file-setting-the-rights = fijar los permisos
+file-flushing-to-disk = pasar al disco
+file-making-a-copy = hacer una copia
+file-making-a-folder-for-backups = crear una carpeta para copias de respaldo
+file-keeping-a-backup = guardar una copia de respaldo
+file-making-a-folder-for-unsaved-work = crear una carpeta para el trabajo sin guardar
+file-writing-the-lock = escribir el candado
+file-refreshing-the-lock = renovar el candado
 file-looking-at-the-file-there = examinar el archivo que está ahí
-file-a-farm = una finca
-file-no-pdf = no es PDF
+file-failed = no se pudo { $doing }: { $source }: { $path }
+file-failed-no-room = no se pudo { $doing }: { $source }; no hay espacio: libere un poco, o guarde con otro nombre en otro disco: { $path }
+file-failed-may-not = no se pudo { $doing }: { $source }; ahí no se puede escribir nada: guarde con otro nombre en una carpeta propia: { $path }
+file-failed-no-folder = no se pudo { $doing }: { $source }; la carpeta no está ahí: vuelva a poner la memoria o la unidad compartida en que está, o guarde con otro nombre: { $path }
+file-failed-try-again = no se pudo { $doing }: { $source }; inténtelo otra vez, o guarde con otro nombre en otro disco: { $path }
+
+## file/table/mod.rs
+
+file-it-is-a-folder = es una carpeta
+file-it-cannot-be-opened = no se puede abrir: { $why }
+file-the-file-is-empty = el archivo está vacío
+file-the-table-is-too-large = { $of ->
+        [forecast] el archivo pasa de { $mb } MB, así que no es un pronóstico para una finca; recórtelo a los días que importan
+       *[records] el archivo pasa de { $mb } MB, así que es más que una bitácora de la temporada; recórtelo a unas pocas temporadas a la vez
+    }
+file-more-lines-or-columns = el archivo tiene más de { $rows } líneas o { $columns } columnas; recórtelo a lo que importa
+file-a-workbook-not-a-csv = el archivo es un libro de hojas de cálculo o un archivo comprimido, no un CSV; guarde la hoja como CSV y lea ese
+file-not-text-so-no-csv = el archivo no es texto, así que no es un CSV
+file-no-table-was-found = no se encontró ninguna tabla: no hay líneas con un día o una hora y dos o más columnas, separadas por comas, puntos y comas o tabuladores
+
+## file/table/when.rs
+
+file-is-no-day-written = { $order ->
+        [year-first] "{ $cell }" no es un día escrito año-mes-día
+        [dots] "{ $cell }" no es un día escrito día.mes.año
+        [day-first] "{ $cell }" no es un día escrito día/mes/año
+       *[month-first] "{ $cell }" no es un día escrito mes/día/año
+    }
+file-no-number-of-seconds = "{ $text }" no es un número de segundos
+file-too-large-for-seconds = "{ $text }" es demasiado grande para segundos desde 1970
+file-is-no-time = "{ $text }" no es una hora
+file-no-day-in = no hay día en "{ $text }"
+file-no-time-of-day-in = no hay hora del día en "{ $text }"
+file-no-distance-from-utc = "{ $text }" no es una diferencia con UTC
+file-the-end-of-the-day = "{ $text }" es el fin del día; escriba 00:00 o 23:59
+file-no-time-of-day = "{ $text }" no es una hora del día
