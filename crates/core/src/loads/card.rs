@@ -146,11 +146,11 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
             cautions.extend(USUAL.map(say));
             in_lines(farm, &cautions)
         },
-        open_findings: plan
-            .findings
+        open_findings: or_english(&farm.card_languages)
             .iter()
-            .filter(|finding| finding.level >= Level::Check)
-            .map(|finding| format!("{}: {}", on_card(&level(finding.level)), finding.text))
+            .flat_map(|language| plan.findings_in(*language).iter().map(|finding| (*language, finding)))
+            .filter(|(_, finding)| finding.level >= Level::Check)
+            .map(|(language, finding)| format!("{}: {}", level(finding.level).in_language(language), finding.text))
             .collect(),
         emergency: farm.emergency.clone(),
         note: pass.note.clone(),
@@ -383,12 +383,12 @@ fn harvest_from(farm: &Farm, pass: &Pass, products: &[(&Id, &Product)], load: &L
 
 /// "Thursday 12 June 2031".
 pub fn long_date(date: Date) -> String {
-    long_day(date).in_language(Language::English)
+    long_day(date).aloud()
 }
 
 /// "12 June 2031".
 pub fn short_date(date: Date) -> String {
-    day(date).in_language(Language::English)
+    day(date).aloud()
 }
 
 /// A date with its day of the week.

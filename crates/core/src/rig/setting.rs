@@ -9,8 +9,8 @@ use super::{density, fitted, nozzle, set_of};
 use crate::farm::{CarrierKind, Droplets, Farm, Id, Layout, NozzleSet, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::listed;
+use crate::language::Say;
 use crate::language::t;
-use crate::language::{Language, Say};
 use crate::quantity::{CarrierRate, Density, Flow, Pressure, Quantity, Share, Speed};
 use crate::working::Working;
 
@@ -66,7 +66,7 @@ pub struct Setting {
 impl Setting {
     /// The share of the time that the valves stand open, in whole per cent; more than always is said to be that.
     pub fn duty_words(&self) -> Option<String> {
-        self.duty_said().map(|duty| duty.in_language(Language::English))
+        self.duty_said().map(|duty| duty.aloud())
     }
 
     /// The same in any language.

@@ -15,7 +15,7 @@ use tankard_core::day::sheet::SheetContent;
 use tankard_core::farm::card::{Card, CardContent};
 use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::Level;
-use tankard_core::language::{Language, Say, say};
+use tankard_core::language::{Say, say};
 use tankard_core::loads::card::{cards, day};
 use tankard_core::plan::Plan;
 use tankard_core::progress::Tell;
@@ -109,7 +109,7 @@ fn moment(at: DateTime) -> Say {
 }
 
 fn moment_of(card: &Card) -> String {
-    moment(card.issued).in_language(Language::English)
+    moment(card.issued).aloud()
 }
 
 /// Shows the page.
