@@ -6,6 +6,13 @@ parts-1-h-after-sunrise = 1 h after sunrise
 parts-is-not-a-time-of-day = "{ $text }" no es una hora del día; escríbala como 05:40
 parts-is-not-a-whole-number-write = "{ $text }" no es un número entero; escríbalo como 30
 
+## desk/parts/dates.rs
+
+parts-day-month = { $day } de { $month }
+parts-moment = { $weekday } { $day } de { $month }, { $time }
+parts-weekday = { $weekday } { $day } de { $month } de { $year }
+parts-short-moment = { $day } { $month } { $year }, { $time }
+
 ## desk/parts/day_picture.rs
 
 parts-drag-it-to-hold-it-at = { $spoken }. Arrástrelo para fijarlo en otro lugar.

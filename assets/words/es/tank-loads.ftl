@@ -38,7 +38,7 @@ tank-loads-superseded = Reemplazadas
 tank-loads-the-plan-has-changed-since-cards = El plan cambió desde que se emitieron las tarjetas { $range } ({ $when }). Saque las tarjetas viejas del camión y emita nuevas.
 tank-loads-not-issued-yet = Todavía sin emitir
 tank-loads-the-picture-is-a-draft-of = La imagen es un borrador de lo que el plan dice ahora.
-tank-loads-stop-to-settle-before-cards-can = { $stops } Alto por resolver antes de poder emitir tarjetas
+tank-loads-stop-to-settle-before-cards-can = { $stops } Alto por resolver antes de que se puedan emitir tarjetas
 tank-loads-issued-before = Emitidas antes
 tank-loads-load = { $number }, carga { $load }, { $when }
 tank-loads-reprint = Reimprimir
@@ -48,18 +48,26 @@ tank-loads-the-pass-is-gone = la aplicación ya no existe
 tank-loads-a-stop-stands-settle-it-first = hay un Alto pendiente; resuélvalo primero
 tank-loads-other-new-cards-are-being-laid = se están preparando otras tarjetas nuevas; espere a que estén listas, o cancélelas
 tank-loads-the-evening-sheet = La hoja de la víspera
-tank-loads-the-evening-sheet-with = La hoja de la víspera con { $cards }
+tank-loads-the-evening-sheet-with = { $cards ->
+        [one] La hoja de la víspera con { $cards } tarjeta
+       *[other] La hoja de la víspera con { $cards } tarjetas
+    }
 tank-loads-laying-out-the-evening-sheet = Se prepara la hoja de la víspera
 tank-loads-laying-out-cards = Se preparan las tarjetas
 tank-loads-the-evening-sheet-was-not-written = No se escribió la hoja de la víspera
 tank-loads-the-cards-were-not-written = No se escribieron las tarjetas
 tank-loads-it-is-no-longer-known-which = ya no se sabe de qué tarjetas se trataba; elíjalas otra vez
-tank-loads-their-numbers-were-given-to-other = sus números se dieron mientras tanto a otras tarjetas, así que estas no deben usarse; emítalas otra vez
-tank-loads-written-to-but = { $what } se guardó en { $place }, pero { $words }
-tank-loads-written-to = { $what } se guardó en { $place }{ $since }
-tank-loads-handed-to-the-systems-viewer = { $what } pasó al visor del sistema: { $place }{ $since }
-tank-loads-written-but-no-program-to-show = se guardó, pero ningún programa para mostrar PDF respondió
+tank-loads-written-to-but = Se guardó en { $place }: { $what }; pero sus números se dieron mientras tanto a otras tarjetas, así que no deben usarse; emítalas otra vez
+tank-loads-written-to = Se guardó en { $place }: { $what }{ $since }
+tank-loads-handed-to-the-systems-viewer = Pasó al visor del sistema: { $what }: { $place }{ $since }
+tank-loads-written-but-no-program-to-show = Se guardó: { $what }; pero ningún programa para mostrar PDF respondió: { $place }
 tank-loads-the-folder-for-passing-files = la carpeta para archivos de paso: { $error }
+tank-loads-count-cards = { $cards ->
+        [one] { $cards } tarjeta
+       *[other] { $cards } tarjetas
+    }
+tank-loads-card = tarjeta
+tank-loads-cards = tarjetas
 
 ## desk/views/tank_loads/compare.rs
 
@@ -73,10 +81,13 @@ tank-loads-for-the-pass = { $currency }{ $cost } por la aplicación
 tank-loads-all-products = todos los productos
 tank-loads-only-here = solo aquí
 tank-loads-known-once-is-in-the-shed = se conoce cuando haya { $class } en la bodega
-tank-loads-in-load = , { $text } en la carga { $load }
-tank-loads-to-buy-a40 = , por comprar
+tank-loads-in-load = { $name } { $rate }, { $text } en la carga { $load }
 tank-loads-nothing-to-settle-that-the-other = nada por resolver que el otro no tenga
 tank-loads-and-more = y { $only } más
+tank-loads-adjuvants = coadyuvantes
+tank-loads-why = por qué
+tank-loads-none = ninguno
+tank-loads-member-to-buy = { $name } { $rate }, por comprar
 
 ## desk/views/tank_loads/day.rs
 
@@ -93,6 +104,13 @@ tank-loads-extreme-heat = calor extremo
 tank-loads-air-at-its-warmest = aire en lo más caliente
 tank-loads-air-at-its-warmest-da5 = Aire en lo más caliente
 tank-loads-carrier = Portador
+tank-loads-drought = sequía
+tank-loads-heat = calor
+tank-loads-cold = frío
+tank-loads-thick = densas
+tank-loads-weeds-row = malezas
+tank-loads-carrier-row = portador
+tank-loads-in-carrier = en { $carrier }
 
 ## desk/views/tank_loads/evening.rs
 
@@ -122,7 +140,6 @@ tank-loads-no-place = sin lugar
 tank-loads-time-not-known = tiempo no conocido
 tank-loads-earlier = Antes
 tank-loads-later = Después
-tank-loads-spray-in-the-day = Aplicar { $name } { $word } en el día
 tank-loads-let-go = Soltar
 tank-loads-let-go-from-its-place = Soltar { $name } de su lugar
 tank-loads-hold = Fijar
@@ -136,10 +153,19 @@ tank-loads-open-it-for-printing = Abrirla para imprimir
 tank-loads-open-the-evening-sheet-for-printing = Abrir la hoja de la víspera para imprimir
 tank-loads-save-it-as-pdf = Guardarla como PDF…
 tank-loads-save-the-evening-sheet-as-pdf = Guardar la hoja de la víspera como PDF…
-tank-loads-the-cards-of-1-pass = las tarjetas de 1 aplicación
-tank-loads-the-cards-of-passes = las tarjetas de { $ready } aplicaciones
-tank-loads-issue-and-open-all = Emitir { $words } y abrir todo
-tank-loads-issue-and-save-all = Emitir { $words } y guardar todo…
+tank-loads-issue-and-open-all = { $ready ->
+        [one] Emitir las tarjetas de { $ready } aplicación y abrir todo
+       *[other] Emitir las tarjetas de { $ready } aplicaciones y abrir todo
+    }
+tank-loads-issue-and-save-all = { $ready ->
+        [one] Emitir las tarjetas de { $ready } aplicación y guardar todo…
+       *[other] Emitir las tarjetas de { $ready } aplicaciones y guardar todo…
+    }
+tank-loads-the-order-of-the-day-is = el orden del día todavía no está; espere a que esté, o haga que se busque otra vez
+tank-loads-spray-earlier-in-the-day = Aplicar { $name } más temprano en el día
+tank-loads-spray-later-in-the-day = Aplicar { $name } más tarde en el día
+tank-loads-e-g-20-30 = p. ej. 20:30
+tank-loads-open-name = Abrir { $name }
 
 ## desk/views/tank_loads/forecast.rs
 
@@ -150,11 +176,12 @@ tank-loads-read-a-file = Leer un archivo…
 tank-loads-read-a-forecast-from-a-file = Leer un pronóstico de un archivo…
 tank-loads-type-hours-by-hand = Anotar horas a mano
 tank-loads-a-forecast-is-no-measurement-measure = Un pronóstico no es una medición. Mida en la barra antes de empezar.
-tank-loads-1-hour = 1 hora
-tank-loads-hours = { $count } horas
+tank-loads-hours = { $count ->
+        [one] { $count } hora
+       *[other] { $count } horas
+    }
 tank-loads-at-to-at2 = { $at } a { $at2 }
 tank-loads-there-is-none-yet-read-one = Todavía no hay ninguno. Lea uno de un archivo CSV de cualquier formato, o anote las horas de la aplicación.
-tank-loads-a-d-b-y-at-h = , %A %-d %B %Y a las %H:%M
 tank-loads-not-said-where-from = sin decir de dónde
 tank-loads-from = de { $file }
 tank-loads-what-the-columns-of-hold = Qué contienen las columnas de { $source }
@@ -162,19 +189,24 @@ tank-loads-the-first = La primera: { $first }
 tank-loads-no-line-of-the-file-can = No se puede leer ninguna línea del archivo.
 tank-loads-they-replace-the-forecast-from-on = Reemplazan el pronóstico desde { $at }; las horas anteriores se quedan.
 tank-loads-take-this-hour = Tomar esta hora
-tank-loads-take-these = Tomar estas { $count }
+tank-loads-take-these = Tomar estas { $count } horas
 tank-loads-take-the-hours = Tomar las horas
-tank-loads-taken-from = { $count } de { $source }: tomadas
+tank-loads-taken-from = { $count ->
+        [one] Se tomó { $count } hora de { $source }
+       *[other] Se tomaron { $count } horas de { $source }
+    }
 tank-loads-leave-it = Dejarlo
 tank-loads-leave-the-file = Dejar el archivo
 tank-loads-its-first-lines = sus primeras líneas
-tank-loads-show-1-more-column = Mostrar 1 columna más
-tank-loads-show-more-columns = Mostrar { $hidden } columnas más
+tank-loads-show-more-columns = { $hidden ->
+        [one] Mostrar { $hidden } columna más
+       *[other] Mostrar { $hidden } columnas más
+    }
 tank-loads-not-taken = no se toma
 tank-loads-what-holds = Qué contiene "{ $heading }"
 tank-loads-as-written = como está escrito
 tank-loads-unit-of = Unidad de "{ $heading }"
-tank-loads-hours-of = Horas de { $strftime }
+tank-loads-hours-of = Horas del { $day }
 tank-loads-hour-to-add = Hora que se agrega
 tank-loads-add = Agregar { $hour }
 tank-loads-each-figure-with-its-unit-what = Cada cifra con su unidad; lo que no se conoce queda vacío y no se toma por calma, seco o fresco.
@@ -185,6 +217,23 @@ tank-loads-gusts-at = Ráfagas a las { $when }
 tank-loads-wind-from-at = Viento de dónde a las { $when }
 tank-loads-rain-at = Lluvia a las { $when }
 tank-loads-cloud-at = Nubes a las { $when }
+tank-loads-column = columna
+tank-loads-holds = contiene
+tank-loads-unit = unidad
+tank-loads-hour = hora
+tank-loads-choose = elija
+tank-loads-air = aire
+tank-loads-humidity = humedad
+tank-loads-wind = viento
+tank-loads-gusts = ráfagas
+tank-loads-wind-from = viento de
+tank-loads-rain = lluvia
+tank-loads-cloud = nubes
+tank-loads-from-where = de dónde
+tank-loads-again = { $time } otra vez
+tank-loads-remove-hour = Quitar { $when }
+tank-loads-read-at = { $day } a las { $time }
+tank-loads-typed-by-hand = anotado a mano
 
 ## desk/views/tank_loads/heading.rs
 
@@ -194,10 +243,7 @@ tank-loads-choose-fields = Elija lotes
 tank-loads-first-and-rest-more = { $first } y { $rest } más
 tank-loads-choose-a-water = Elija un agua
 tank-loads-choose-a-rig = Elija un pulverizador
-tank-loads-ground-to-spray = Terreno que se aplica
 tank-loads-hard = dureza { $hardness }
-tank-loads-hardness-of = Dureza de { $name }
-tank-loads-spray-volume = Volumen de caldo
 tank-loads-type-the-spray-volume = Anote el volumen de caldo
 tank-loads-load-cards-superseded = Tarjetas de carga, reemplazadas
 tank-loads-load-cards = Tarjetas de carga
@@ -207,7 +253,6 @@ tank-loads-hours-1d4 = Horas
 tank-loads-jar-test = Prueba del frasco
 tank-loads-in-all = { $total } en total
 tank-loads-of-spraying = { $time } aplicando
-tank-loads-time-to-spray = Tiempo de aplicación
 tank-loads-hours-hours = Horas: { $hours }
 tank-loads-fields-in-the-order-they-are = Lotes, en el orden en que se aplican
 tank-loads-add-a-field = Agregar un lote
@@ -224,7 +269,7 @@ tank-loads-speed = Velocidad
 tank-loads-pressure = Presión
 tank-loads-by-the-nozzle-set = { $pressure } según el juego de boquillas
 tank-loads-as-the-set-gives = como da el juego
-tank-loads-as-the-rig = como el pulverizador: { $and_then }
+tank-loads-as-the-rig = como el pulverizador: { $class }
 tank-loads-droplet-class = Clase de gota
 tank-loads-boom-height = altura de la barra
 tank-loads-boom-height-095 = Altura de la barra
@@ -244,6 +289,16 @@ tank-loads-not-on = { $id } (no en { $name })
 tank-loads-nozzle-set-229 = Juego de boquillas
 tank-loads-the-rig-has-no-usual-one = el pulverizador no tiene valor usual
 tank-loads-the-rigs-usual = lo usual del pulverizador, { $usual }
+tank-loads-not-on-the-farm = { $id } (no está en la finca)
+tank-loads-only = solo
+tank-loads-part-of-to-spray = Parte de { $name } que se aplica
+tank-loads-spray-earlier = Aplicar { $name } antes
+tank-loads-leave-out = Omitir
+tank-loads-leave-name-out = Omitir { $name }
+tank-loads-speed-row = velocidad
+tank-loads-pressure-row = presión
+tank-loads-droplets-row = gotas
+tank-loads-operator-row = operador
 
 ## desk/views/tank_loads/hours.rs
 
@@ -264,12 +319,13 @@ tank-loads-outside-it = fuera de él
 tank-loads-it-rests-on = se basa en
 tank-loads-the-passes-of-in-their-order = Las aplicaciones del { $date } en su orden
 tank-loads-go-to = Ir a { $name }
-tank-loads-read = , leído el { $strftime }
 tank-loads-source-not-named = fuente sin nombre
-tank-loads-forecast-which-read = Pronóstico: { $which }{ $read }.{ " " }
-tank-loads-source-a-forecast-is-no-measurement-measure-wind = { $source }Un pronóstico no es una medición: mida viento, dirección y temperatura en la barra antes de empezar. No aplique durante una inversión térmica, ni hacia personas, agua, abejas o un cultivo sensible.
 tank-loads-too-short = { $span }, demasiado corto
 tank-loads-no-hour-allowed = ninguna hora permitida
+tank-loads-limit = límite
+tank-loads-forecast-source = Pronóstico: { $source }.
+tank-loads-forecast-read = Pronóstico: { $source }, leído el { $read }.
+tank-loads-a-forecast-is-no-measurement-measure-wind = Un pronóstico no es una medición: mida viento, dirección y temperatura en la barra antes de empezar. No aplique durante una inversión térmica, ni hacia personas, agua, abejas o un cultivo sensible.
 
 ## desk/views/tank_loads/jar.rs
 
@@ -294,7 +350,6 @@ tank-loads-the-spray-volume-over-ground-is = el volumen de caldo sobre el terren
 ## desk/views/tank_loads/loads.rs
 
 tank-loads-loads = Cargas
-tank-loads-number-of-loads = Número de cargas
 tank-loads-fill-the-tank-to = Llenar el tanque hasta
 tank-loads-its-mark = su marca
 tank-loads-fill-to = llenar hasta
@@ -303,8 +358,8 @@ tank-loads-full-tanks-then-a-rest = tanques llenos, luego un resto
 tank-loads-even-loads = cargas iguales
 tank-loads-by-your-aims = según sus metas
 tank-loads-their-order-is-set-in-the = Su orden se fija en la bodega, en la página Finca.
-tank-loads-other-sizes-of-loads = Otros tamaños de cargas ({ $count }),{ " " }
-tank-loads-spray-in-the-tank-loads-decided = { $others }caldo en el tanque, cargas decididas a mano
+tank-loads-other-sizes-of-loads = Otros tamaños de cargas ({ $count }), caldo en el tanque, cargas decididas a mano
+tank-loads-spray-in-the-tank-loads-decided = Caldo en el tanque, cargas decididas a mano
 tank-loads-in-the-tank-already = ya en el tanque
 tank-loads-in-the-tank-already-24f = Ya en el tanque
 tank-loads-this-pass = esta aplicación
@@ -317,6 +372,7 @@ tank-loads-load-as-decided = Carga { $at } según lo decidido
 tank-loads-decide-load = Decidir la carga { $number }
 tank-loads-take-words = Tomar { $words }
 tank-loads-load-number-volume-ground-fields = Carga { $number }: { $volume }, { $ground }, { $fields }
+tank-loads-nothing = nada
 
 ## desk/views/tank_loads/mix.rs
 
@@ -330,7 +386,6 @@ tank-loads-not-in-the-shed = { $product } (no está en la bodega)
 tank-loads-rate-of = Dosis de { $name }
 tank-loads-name-in-load-load = { $name } en la carga { $load }
 tank-loads-place-of-show-the-order = Lugar { $number } de { $name }, mostrar el orden
-tank-loads-mixing-order = Orden de mezcla
 tank-loads-take-it-out-of-the-mix = Sacarlo de la mezcla
 tank-loads-take-out-of-the-mix = Sacar { $name } de la mezcla
 tank-loads-but-at-least-at-most-over = Pero al menos, como máximo sobre el terreno
@@ -348,6 +403,9 @@ tank-loads-add-a-product-to-the-mix = Agregar un producto a la mezcla
 tank-loads-published-mixing-order = Orden de mezcla publicado
 tank-loads-first-fill = primer llenado
 tank-loads-how-full-before-the-first-product = Qué tan lleno antes del primer producto
+tank-loads-rate = dosis
+tank-loads-order = orden
+tank-loads-water-short = agua
 
 ## desk/views/tank_loads/mod.rs
 
@@ -373,12 +431,23 @@ tank-loads-the-day-as-a-whole = El día completo: { $date }
 tank-loads-the-day-as-a-whole-its = El día completo: su orden, el camión, la hoja de la víspera
 tank-loads-new-pass = Aplicación nueva
 tank-loads-date-new-pass = { $date } aplicación nueva
-tank-loads-its-issued-cards-stay-in-the = { " " }Sus { $issued } tarjetas emitidas se quedan en el archivo.
-tank-loads-remove = ¿Quitar "{ $name }"?{ $with }
+tank-loads-remove = ¿Quitar "{ $name }"?
 tank-loads-remove-it = Quitarla
 tank-loads-keep-it = Conservarla
 tank-loads-copy = { $date } { $name } (copia)
 tank-loads-name-copy = { $name } (copia)
+tank-loads-count-fields = { $fields ->
+        [one] { $fields } lote
+       *[other] { $fields } lotes
+    }
+tank-loads-count-loads = { $loads ->
+        [one] { $loads } carga
+       *[other] { $loads } cargas
+    }
+tank-loads-remove-its-issued-cards-stay = { $issued ->
+        [one] ¿Quitar "{ $name }"? Su { $issued } tarjeta emitida se queda en el archivo.
+       *[other] ¿Quitar "{ $name }"? Sus { $issued } tarjetas emitidas se quedan en el archivo.
+    }
 
 ## desk/views/tank_loads/preview.rs
 
@@ -387,7 +456,6 @@ tank-loads-the-card-cannot-be-laid-out = No se puede preparar la tarjeta: { $pro
 tank-loads-laying-out-the-card = se prepara la tarjeta
 tank-loads-the-layout-stopped = se detuvo la preparación
 tank-loads-the-picture-has-the-wrong-size = la imagen tiene un tamaño equivocado
-tank-loads-load-card-4dd = load card
 
 ## desk/views/tank_loads/rest.rs
 
@@ -400,15 +468,23 @@ tank-loads-volume-from-here-on = volumen de aquí en adelante
 tank-loads-spray-volume-from-here-on = Volumen de caldo de aquí en adelante
 tank-loads-rates-from-here-on = dosis de aquí en adelante
 tank-loads-rate-of-from-here-on = Dosis de { $name } de aquí en adelante
-tank-loads-of-them-in-the-tank = , de los cuales { $tank } están en el tanque
 tank-loads-are-left-of-spray-load = { $loads ->
-        [one] Quedan { $ground }: { $spray_volume } de caldo{ $of_it }, { $loads } carga
-       *[other] Quedan { $ground }: { $spray_volume } de caldo{ $of_it }, { $loads } cargas
+        [one] Quedan { $ground }: { $spray } de caldo, { $loads } carga
+       *[other] Quedan { $ground }: { $spray } de caldo, { $loads } cargas
     }
 tank-loads-no-ground-is-left = No queda terreno
 tank-loads-plan-the-rest-and-see-its = Planear el resto y ver sus tarjetas
 tank-loads-keep-what-was-sprayed = Guardar lo que se aplicó
 tank-loads-carry-it-into = Pasarlo a "{ $name }"
+tank-loads-left-of = queda de { $name }
+tank-loads-ground-left-of = Terreno que queda de { $name }
+tank-loads-and-on-top-of-that = y además
+tank-loads-more-ground-of = Más terreno de { $name }
+tank-loads-nothing-more = nada
+tank-loads-are-left-some-in-the-tank = { $loads ->
+        [one] Quedan { $ground }: { $spray } de caldo, de los que { $tank } están en el tanque, { $loads } carga
+       *[other] Quedan { $ground }: { $spray } de caldo, de los que { $tank } están en el tanque, { $loads } cargas
+    }
 
 ## desk/views/tank_loads/settle.rs
 
@@ -422,12 +498,12 @@ tank-loads-a-click-on-a-number-shows = Un clic en un número muestra cómo se ob
 tank-loads-water-conditioner = Acondicionador de agua
 tank-loads-the-ions-tie-up = los iones inmovilizan { $most }
 tank-loads-need-of = Necesidad de { $name }
-tank-loads-ammonium-sulfate-tied-up-by = Sulfato de amonio inmovilizado por { $name }
 tank-loads-no-water-is-chosen = No se ha elegido agua.
 tank-loads-nothing-in-this-mix-asks-for = Nada en esta mezcla pide uno.
 tank-loads-words-in-load-load = { $words } en la carga { $load }
 tank-loads-not-in-the-mix = { $name }, no está en la mezcla:
 tank-loads-none-in-the-shed = { $name }, no hay en la bodega
+tank-loads-plan-row = plan
 
 ## desk/views/tank_loads/sprayer.rs
 
@@ -446,7 +522,6 @@ tank-loads-is-the-nozzle-set-of-this = { $name } es el juego de boquillas de est
 tank-loads-at-is-the-setting-of-this = { $name } a { $speed } es el ajuste de esta aplicación; con deshacer vuelve el anterior
 tank-loads-pressure-and-droplets-over-speed = Presión y gotas según la velocidad: { $name }
 tank-loads-picture-of-pressure-over-speed-with = Imagen de la presión según la velocidad con { $name }. Planeado: { $figures }. { $sentence }
-tank-loads-setting-of = Ajuste de { $name }
 tank-loads-setting-of-this-pass = Ajuste de esta aplicación
 tank-loads-with-this-set = Con este juego
 tank-loads-each-nozzle-gives = cada boquilla da
@@ -454,7 +529,6 @@ tank-loads-valves-open = válvulas abiertas
 tank-loads-not-typed = no anotado
 tank-loads-last-calibration = Última calibración
 tank-loads-gives-what-a-new-nozzle-gives = da lo que da una boquilla nueva
-tank-loads-gives-than-a-new-nozzle = da { $off } % { $word } que una boquilla nueva
 tank-loads-of-nozzles-caught-worn-blocked-or = { $odd } de { $nozzles } boquillas recogidas están gastadas, tapadas o son de otro tamaño
 tank-loads-none-is-kept-for-this-set = No se guarda ninguna para este juego.
 tank-loads-calibrations-in-shed = Calibraciones en Bodega
@@ -467,11 +541,13 @@ tank-loads-after-the-last-load = Después de la última carga
 tank-loads-what-stays-in-the-rig = Qué queda en el pulverizador
 tank-loads-stay-in-tank-lines-and-boom = quedan en tanque, tuberías y barra; no está anotado cuánta agua hay para enjuagar.
 tank-loads-stay-in-tank-lines-and-boom-water-of-water = quedan en tanque, tuberías y barra; hay { $water } de agua para enjuagar.
-tank-loads-on = , en { $ground }
-tank-loads-before-the-mix-arrives-at-the = Antes de que la mezcla llegue a las boquillas, { $volume } pasan por tuberías y barra{ $ground }.
+tank-loads-before-the-mix-arrives-at-the = Antes de que la mezcla llegue a las boquillas, { $volume } pasan por tuberías y barra.
 tank-loads-no-cleaning-beyond-that-is-known = No se sabe que se pida otra limpieza antes de la siguiente aplicación de este pulverizador.
 tank-loads-cleaning-before-the-next-pass-of = Limpieza antes de la siguiente aplicación de este pulverizador
-tank-loads-leaves-of-the-strength = deja { $to_percent } de la concentración
+tank-loads-leaves-of-the-strength = deja { $strength } de la concentración
 tank-loads-the-best-with-the-water-on = lo mejor con el agua a bordo
 tank-loads-with-the-water-on-board = con el agua a bordo
 tank-loads-more-water-than-is-on-board = más agua de la que hay a bordo
+tank-loads-gives-more-than-a-new-nozzle = da { $off } % más que una boquilla nueva
+tank-loads-gives-less-than-a-new-nozzle = da { $off } % menos que una boquilla nueva
+tank-loads-before-the-mix-arrives-on-ground = Antes de que la mezcla llegue a las boquillas, { $volume } pasan por tuberías y barra, en { $ground }.
