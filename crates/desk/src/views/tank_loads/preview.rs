@@ -86,5 +86,5 @@ fn texture(ui: &Ui, picture: &Picture) -> Result<TextureHandle, String> {
         return Err(t!("tank-loads-the-picture-has-the-wrong-size").to_owned());
     }
     let image = ColorImage::from_rgba_unmultiplied(size, &picture.rgba);
-    Ok(ui.ctx().load_texture(t!("tank-loads-load-card-4dd"), image, TextureOptions::LINEAR))
+    Ok(ui.ctx().load_texture("load card", image, TextureOptions::LINEAR))
 }
