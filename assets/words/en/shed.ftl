@@ -139,6 +139,19 @@ shed-add-an-active = + Add an active
 shed-the-content-says = the content says { $short }
 shed-counted-as = counted as { $short }
 shed-usually-the-label-decides = usually { $usual }; the label decides
+shed-formulation = formulation
+shed-grade = grade
+shed-density = density
+shed-registration = registration
+shed-charge = charge
+shed-active-row = active
+shed-group-row = group
+shed-no = no
+shed-active-n = active { $n }
+shed-content-of = content of { $what }
+shed-basis-of = basis of { $what }
+shed-group-of = group of { $what }
+shed-another-active = + Another active
 
 ## desk/views/shed/guidance.rs
 
@@ -300,7 +313,6 @@ shed-growth-regulators = Growth regulators
 shed-adjuvants-and-conditioners = Adjuvants and conditioners
 shed-foliar-feeds = Foliar feeds
 shed-others = Others
-shed-group-concat = group { $concat }
 shed-groups = groups { $groups }
 shed-none-on-hand = none on hand
 shed-on-hand = { $round } on hand
@@ -320,6 +332,14 @@ shed-add-a-container = + Add a container
 shed-measuring-step = measuring step
 shed-as-everywhere-on-the-farm = as everywhere on the farm
 shed-price = price, { $currency }
+shed-container-n = container { $n }
+shed-size-of-container = size of container { $n }
+shed-full-of-container = full of container { $n }
+shed-opened-of-container = opened of container { $n }
+shed-full-and = full, and
+shed-nothing = nothing
+shed-another-container = + Another
+shed-add-container = Add a container
 
 ## desk/views/shed/records.rs
 
@@ -634,7 +654,6 @@ shed-take = Take { $name }
 shed-each-pass = Each pass
 shed-crop-and-season = Crop and season
 shed-people = People
-shed-0-mph = 0 mph
 shed-stance = { $name } stance
 shed-for-crop = { $name } for crop
 shed-name-from-stage = { $name } from stage
@@ -689,6 +708,15 @@ shed-another-statement-from-the-label = + Another statement from the label
 shed-what-does-the-label-say-next = What does the label say next?
 shed-nothing-more = Nothing more
 shed-add = Add { $name }
+shed-page = page
+shed-if = if
+shed-after-months = after
+shed-months-box = months
+shed-gusts = gusts
+shed-from-box = from
+shed-to-box = to
+shed-before-box = before
+shed-any-value = any
 
 ## desk/views/shed/stock/account.rs
 

@@ -139,6 +139,19 @@ shed-add-an-active = + Agregar un ingrediente activo
 shed-the-content-says = el contenido dice { $short }
 shed-counted-as = se cuenta como { $short }
 shed-usually-the-label-decides = lo usual: { $usual }; decide la etiqueta
+shed-formulation = formulación
+shed-grade = grado
+shed-density = densidad
+shed-registration = registro oficial
+shed-charge = carga eléctrica
+shed-active-row = ingrediente activo
+shed-group-row = grupo
+shed-no = no
+shed-active-n = ingrediente activo { $n }
+shed-content-of = contenido de { $what }
+shed-basis-of = base de { $what }
+shed-group-of = grupo de { $what }
+shed-another-active = + Otro ingrediente activo
 
 ## desk/views/shed/guidance.rs
 
@@ -300,7 +313,6 @@ shed-growth-regulators = Reguladores de crecimiento
 shed-adjuvants-and-conditioners = Coadyuvantes y acondicionadores
 shed-foliar-feeds = Fertilizantes foliares
 shed-others = Otros
-shed-group-concat = grupo { $concat }
 shed-groups = grupos { $groups }
 shed-none-on-hand = sin existencias
 shed-on-hand = { $round } en existencia
@@ -320,6 +332,14 @@ shed-add-a-container = + Agregar un envase
 shed-measuring-step = paso de medición
 shed-as-everywhere-on-the-farm = como en toda la finca
 shed-price = precio, { $currency }
+shed-container-n = envase { $n }
+shed-size-of-container = tamaño del envase { $n }
+shed-full-of-container = llenos del envase { $n }
+shed-opened-of-container = abierto del envase { $n }
+shed-full-and = llenos, y
+shed-nothing = nada
+shed-another-container = + Otro
+shed-add-container = Agregar un envase
 
 ## desk/views/shed/records.rs
 
@@ -640,7 +660,6 @@ shed-take = Tomar { $name }
 shed-each-pass = Cada aplicación
 shed-crop-and-season = Cultivo y temporada
 shed-people = Personas
-shed-0-mph = 0 mph
 shed-stance = { $name }: postura
 shed-for-crop = { $name }: para el cultivo
 shed-name-from-stage = { $name }: desde la etapa
@@ -695,6 +714,15 @@ shed-another-statement-from-the-label = + Otra indicación de la etiqueta
 shed-what-does-the-label-say-next = ¿Qué más dice la etiqueta?
 shed-nothing-more = Nada más
 shed-add = Agregar { $name }
+shed-page = página
+shed-if = si
+shed-after-months = después de
+shed-months-box = meses
+shed-gusts = ráfagas
+shed-from-box = de
+shed-to-box = a
+shed-before-box = antes de
+shed-any-value = cualquiera
 
 ## desk/views/shed/stock/account.rs
 
