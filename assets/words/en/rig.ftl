@@ -1,11 +1,3 @@
-## core/rig/asked.rs
-
-rig-the-law-asks = the law asks
-rig-labels-and-laws-ask = labels and laws ask
-rig-the-label-asks = the label asks
-rig-both-labels-ask = both labels ask
-rig-all-labels-ask = all labels ask
-
 ## core/rig/calibration/acre_fraction.rs
 
 rig-the-course-was-driven-in-no = The course was driven in no time, so speed and flow are not known
@@ -49,9 +41,9 @@ rig-type-its-length-such-as-300 = Type its length, such as "300 ft".
 rig-a-run-over-the-course-has = A run over the course has no time, so the speed is not known
 rig-type-how-long-each-run-took = Type how long each run took, such as "41 s".
 rig-speed-over-a-course = Speed over a course
-rig-mean-of-run = { $which ->
-        [yes] mean of { $times } run
-       *[no] mean of { $times } runs
+rig-mean-of-run = mean of { $times } { $times ->
+        [one] run
+       *[other] runs
     }
 rig-shown-in-the-cab-against-it = { $shown } shown in the cab, against it
 rig-the-cab-showed-the-course-gives = The cab showed { $shown }; the course gives { $speed }, so what it shows is { $off } off
@@ -59,6 +51,9 @@ rig-set-the-speed-sensor-or-the = Set the speed sensor or the wheel size anew, a
 
 ## core/rig/calibration/mod.rs
 
+rig-state-good = good
+rig-state-worn = worn
+rig-state-blocked = blocked
 rig-another-size = another size
 rig-rig-is-not-in-the-shed = Rig "{ $rig_id }" is not in the shed
 rig-choose-another-rig-or-add-it = Choose another rig, or add it in the shed.
@@ -81,48 +76,154 @@ rig-type-what-it-was-set-to = Type what it was set to, such as "15 gal/ac", or c
 
 ## core/rig/calibration/wear.rs
 
-rig-1-that-is-far-off-left = , 1 that is far off left out
-rig-that-are-far-off-left-out = , { $many } that are far off left out
-rig-mean-of = mean of { $near }{ $left_out }
+rig-mean-of = mean of { $near }{ $many ->
+        [0] { "" }
+        [one] , 1 that is far off left out
+       *[other] , { $many } that are far off left out
+    }
 rig-a-new-one = a new one: { $of_a_nozzle } × √({ $pressure } ÷ { $at })
 rig-the-mean-against-a-new-one = the mean against a new one
-rig-one-alone-was-caught-so-there = One { $one } alone was caught, so there is no average to hold it against
-rig-a-new-one-72e = a new one
-rig-the-others = the others
-rig-so-far-from-that-the-size = { $named } so far from { $others } that the size is likely another
+rig-one-alone-was-caught-so-there = { $one ->
+        [row] One row
+       *[nozzle] One nozzle
+    } alone was caught, so there is no average to hold it against
+rig-so-far-from-a-new-one = { $one ->
+        [row] { $count ->
+            [one] Row
+           *[other] Rows
+        }
+       *[nozzle] { $count ->
+            [one] Nozzle
+           *[other] Nozzles
+        }
+    } { $list } { $count ->
+        [one] lies
+       *[other] lie
+    } so far from a new one that the size is likely another
+rig-so-far-from-the-others = { $one ->
+        [row] { $count ->
+            [one] Row
+           *[other] Rows
+        }
+       *[nozzle] { $count ->
+            [one] Nozzle
+           *[other] Nozzles
+        }
+    } { $list } { $count ->
+        [one] lies
+       *[other] lie
+    } so far from the others that the size is likely another
 rig-read-the-number-on-the-nozzle = Read the number on the nozzle; where it is the right one, clean the nozzle and catch again, else replace it.
-rig-more-than-the-average = { $named } more than { $loosest } % { $word } the average
-rig-more-than-the-average-allows-up = { $named } more than { $strictest } % { $word } the average; { $lenient } allows up to { $loosest } %
-rig-replace = Replace { $them }.
-rig-clean-and-the-strainer-and-catch = Clean { $them } and the strainer, and catch again.
+rig-more-than-the-average = { $one ->
+        [row] { $count ->
+            [one] Row
+           *[other] Rows
+        }
+       *[nozzle] { $count ->
+            [one] Nozzle
+           *[other] Nozzles
+        }
+    } { $list } { $count ->
+        [one] lies
+       *[other] lie
+    } more than { $loosest } % { $side ->
+        [above] above
+       *[below] below
+    } the average
+rig-more-than-the-average-allows-up = { $one ->
+        [row] { $count ->
+            [one] Row
+           *[other] Rows
+        }
+       *[nozzle] { $count ->
+            [one] Nozzle
+           *[other] Nozzles
+        }
+    } { $list } { $count ->
+        [one] lies
+       *[other] lie
+    } more than { $strictest } % { $side ->
+        [above] above
+       *[below] below
+    } the average; { $lenient } allows up to { $loosest } %
+rig-replace = { $count ->
+        [one] Replace it.
+       *[other] Replace them.
+    }
+rig-clean-and-the-strainer-and-catch = Clean { $count ->
+        [one] it
+       *[other] them
+    } and the strainer, and catch again.
 rig-look-at-the-pressure-gauge-where = Look at the pressure gauge; where it is right, replace the whole set.
 rig-look-at-the-pressure-gauge-the = Look at the pressure gauge, the strainers, and the rating as it is typed.
-rig-the-s-together-give-than-new = { $which ->
-        [yes] The { $one }s together give { $off } % { $word } than new ones, which give { $new }; the set is worn
-       *[no] The { $one }s together give { $off } % { $word } than new ones, which give { $new }
-    }
-rig-over-than-a-new-one-which = { $named } over { $share } % { $word } than a new one, which gives { $new }
-rig-what-a-new-nozzle-gives-is = what a new nozzle gives is not typed
+rig-together-they-give-more-than-new = The { $one ->
+        [row] rows
+       *[nozzle] nozzles
+    } together give { $off } % more than new ones, which give { $new }; the set is worn
+rig-together-they-give-less-than-new = The { $one ->
+        [row] rows
+       *[nozzle] nozzles
+    } together give { $off } % less than new ones, which give { $new }
+rig-over-than-a-new-one-which = { $one ->
+        [row] { $count ->
+            [one] Row
+           *[other] Rows
+        }
+       *[nozzle] { $count ->
+            [one] Nozzle
+           *[other] Nozzles
+        }
+    } { $list } { $count ->
+        [one] gives
+       *[other] give
+    } over { $share } % { $side ->
+        [above] more
+       *[below] less
+    } than a new one, which gives { $new }
+rig-nothing-is-held-against-new-rating = Nothing is held against a new nozzle: what a new nozzle gives is not typed
+rig-nothing-is-held-against-new-pressure = Nothing is held against a new nozzle: the pressure of the test is not typed
+rig-nothing-is-held-against-new-zero = Nothing is held against a new nozzle: the rating of the nozzle set is nothing
 rig-type-the-rating-of-the-nozzle = Type the rating of the nozzle set in the shed.
-rig-the-pressure-of-the-test-is = the pressure of the test is not typed
 rig-type-the-pressure-at-the-nozzles = Type the pressure at the nozzles during the test.
-rig-the-rating-of-the-nozzle-set = the rating of the nozzle set is nothing
 rig-mend-the-rating-of-the-nozzle = Mend the rating of the nozzle set in the shed.
-rig-nothing-is-held-against-a-new = Nothing is held against a new nozzle: { $what }
 
 ## core/rig/choose.rs
 
 rig-it-is-the-set-usually-fitted = It is the set usually fitted: no nozzles need changing
 rig-valves-open = , valves open { $show_whole }
-rig-as = ; { $classes }, as { $who }
+rig-droplets-as-asked = ; { $classes }, as { $who ->
+        [law] the law asks
+        [labels-and-laws] labels and laws ask
+        [label] the label asks
+        [both-labels] both labels ask
+       *[all-labels] all labels ask
+    }
 rig-gives-at-with = { $name } gives { $carrier } at { $speed } with { $pressure }{ $valves }{ $droplets }
-rig-just = just { $beyond }
-rig-is-held-at = is held at
-rig-at-it-the-of-the-nozzle = At { $speed } it { $verb } { $shown }, { $word } the { $limit } of the nozzle maker's table as typed
+rig-at-it-needs-beyond-the-table = At { $speed } it needs { $shown }, { $side ->
+        [above] above
+        [just-above] just above
+        [below] below
+       *[just-below] just below
+    } the { $limit } of the nozzle maker's table as typed
+rig-at-it-is-held-beyond-the-table = At { $speed } it is held at { $shown }, { $side ->
+        [above] above
+        [just-above] just above
+        [below] below
+       *[just-below] just below
+    } the { $limit } of the nozzle maker's table as typed
 rig-at-the-valves-would-stand-open = At { $speed } the valves would stand open { $open_words } of the time; they may from { $show_whole } to { $show_whole2 }
-rig-at-its-droplets-are-for = At { $pressure } its droplets are { $classes }; { $who } for { $droplet_words }
+rig-at-its-droplets-are-for = At { $pressure } its droplets are { $classes }; { $who ->
+        [law] the law asks
+        [labels-and-laws] labels and laws ask
+        [label] the label asks
+        [both-labels] both labels ask
+       *[all-labels] all labels ask
+    } for { $droplet_words }
 rig-its-droplet-table-does-not-reach = Its droplet table does not reach { $pressure }
-rig-the-asks-for-at-most-over = The { $who } asks for at most { $most } over ground
+rig-the-asks-for-at-most-over = { $who ->
+        [law] The law asks
+       *[label] The label asks
+    } for at most { $most } over ground
 rig-at = at { $least }
 rig-from-to = from { $least } to { $most }
 rig-not-known-it-lacks = Not known: it lacks { $lacks }
@@ -151,16 +252,18 @@ rig-its-droplet-classes = its droplet classes
 
 ## core/rig/rinse.rs
 
+rig-of-it-nothing = nothing
 rig-1-part-in = 1 part in { $show }
 rig-on-about = , on about { $ground }
 rig-lines-and-boom-of-hold-the = Lines and boom of { $name } hold { $volume }: the first of a new mix is not at full strength{ $ground }
 rig-run-the-mix-to-the-nozzles = Run the mix to the nozzles before you start, where the label allows it.
 rig-what-stays-in-when-it-runs = What stays in { $name } when it runs dry is typed as nothing; no rig runs dry to nothing, so rinsing is not reckoned
-rig-typed-as-nothing = typed as nothing
 rig-what-stays-in-name-when-it-runs-dry-is = What stays in { $name } when it runs dry is not typed, so rinsing is not reckoned
 rig-not-typed = not typed
-rig-what-stays-in-is-so-it = { $goes_to }. { $says }; what stays in { $name } is { $typed }, so it cannot be reckoned whether rinsing is enough
-rig-until-then-clean-the-rig-out = { $type_it } Until then clean the rig out as the labels say.
+rig-what-stays-in-is-nothing-so = { $goes_to }. { $says }; what stays in { $name } is typed as nothing, so it cannot be reckoned whether rinsing is enough
+rig-what-stays-in-is-not-typed-so = { $goes_to }. { $says }; what stays in { $name } is not typed, so it cannot be reckoned whether rinsing is enough
+rig-type-what-stays-in-tank-lines = Type what stays in tank, lines and boom in the shed; the handbook of the rig has it.
+rig-until-then-clean-the-rig-out = Type what stays in tank, lines and boom in the shed; the handbook of the rig has it. Until then clean the rig out as the labels say.
 rig-before-of-the-rig-is-cleaned = Before "{ $name }" of { $date } the rig is cleaned: { $what }
 rig-whose-crop-is-not-typed = { $name }, whose crop is not typed
 rig-whether-traces-of-hurt-what-grows = { $goes_to }; whether traces of { $what } hurt what grows there cannot be told
@@ -170,15 +273,15 @@ rig-enough-for-leave-about-that-much = , enough for { $ground }: leave about tha
 rig-about-stay-when-it-runs-dry = About { $residual } stay when it runs dry{ $leave }.{ $rule }
 rig-is-cleaned-before-its-next-pass = { $name } is cleaned before its next pass: { $next_words }. { $says }
 rig-clean-it-out-as-the-labels = Clean it out as the labels say, with the steps beside the rinsing.
-rig-rinse-of-each-10-of-the = { $rinses ->
-        [one] { $rinses } rinse of { $tenth } each (10 % of the tank) reach that
-       *[other] { $rinses } rinses of { $tenth } each (10 % of the tank) reach that
-    }
+rig-rinse-of-each-10-of-the = { $rinses } { $rinses ->
+        [one] rinse of { $tenth } each (10 % of the tank) reach that
+       *[other] rinses of { $tenth } each (10 % of the tank) reach that
+    }. Clean the rig out as the label says, or spray another field first.
 rig-the-of-rinsing-water-on-board = the { $water } of rinsing water on board leave { $left }
 rig-the-rinsing-water-on-board-is = the rinsing water on board is not typed
 rig-the-rinsing-water-on-board-does = the rinsing water on board does not tell
 rig-rinse-in-three-parts-through-the = Rinse in three parts, through the whole boom, and keep to what the label says of cleaning.
-rig-clean-the-rig-out-as-the = { $which }Clean the rig out as the label says, or spray another field first.
+rig-clean-the-rig-out-as-the = Clean the rig out as the label says, or spray another field first.
 rig-rinsing = Rinsing
 rig-what-stays-in = what stays in { $name }
 rig-ground-it-would-still-spray = ground it would still spray
@@ -197,8 +300,8 @@ rig-rows-apart-nozzles = rows { $rows } apart ÷ { $nozzles } nozzles
 rig-for-each-nozzle = { $carrier } × { $speed } × { $width }, for each nozzle
 rig-root-of-of-water = root of { $dense } ÷ { $water } of water
 rig-as-water = × { $factor }, as water
-rig-measured-on = measured on { $date }
-rig-a-nozzle-gives-of-water = a nozzle gives, { $known }, of water
+rig-a-nozzle-gives-rated = a nozzle gives, rated, of water
+rig-a-nozzle-gives-measured-on = a nozzle gives, measured on { $date }, of water
 rig-of-a-nozzle-at-at = { $of_a_nozzle } at { $at }
 rig-root-of = { $of_a_nozzle } × root of ({ $pressure } ÷ { $at })
 rig-of-a-nozzle-of-a-nozzle2-valves-open = { $of_a_nozzle } ÷ { $of_a_nozzle2 }, valves open
@@ -222,7 +325,13 @@ rig-it-does-or-take-another-set = It does { $carrier } { $speeds }; or take anot
 rig-take-another-set-another-volume-or = Take another set, another volume or another pressure.
 rig-the-droplets-of-the-pass-are = The droplets of the pass are typed as { $class }; the table of { $name } has { $classes } at { $pressure }
 rig-the-class-typed-is-held-against = The class typed is held against the labels; take it out to go by the table.
-rig-and-for = { $typed }, and { $who } for { $droplet_words }
+rig-and-for = { $typed }, and { $who ->
+        [law] the law asks
+        [labels-and-laws] labels and laws ask
+        [label] the label asks
+        [both-labels] both labels ask
+       *[all-labels] all labels ask
+    } for { $droplet_words }
 rig-the-class-typed-is-held-against-the-labels-see = The class typed is held against the labels. See which of the two is right: take the class out to go by the table, or mend the table in the shed.
 rig-does-not-suit-this-pass-as = { $name } does not suit this pass as planned; another set does. { $gives }
 rig-fit-and-choose-it-for-the = Fit { $name } and choose it for the pass.
@@ -230,6 +339,8 @@ rig-fit-and-choose-it-for-the = Fit { $name } and choose it for the pass.
 ## core/rig/work.rs
 
 rig-filling-and-road = filling and road
+rig-filling = filling
+rig-road = road
 rig-the-time-for-the-pass-does = The time for the pass does not count { $lacks }
 rig-type-what-is-missing-with-the = Type what is missing with the rig, the water and the fields.
 rig-filling-the-flow-of-the-water = filling (the flow of the water is not typed)
@@ -240,9 +351,9 @@ rig-the-road-its-speed-is-not = the road (its speed is not typed)
 rig-not-known = not known
 rig-time-for-the-pass = Time for the pass
 rig-spraying-turns-included = spraying, turns included
-rig-filling-load = { $which ->
-        [yes] filling { $fills } load
-       *[no] filling { $fills } loads
+rig-filling-load = filling { $fills } { $fills ->
+        [one] load
+       *[other] loads
     }
 rig-in-all = in all
 rig-ground-in-an-hour-of-spraying = ground in an hour of spraying

@@ -224,7 +224,6 @@ season-no = no { $class }
 
 season-no-price = no price
 season-at-least = at least { $money }
-season-at-least-a1d = at least{ " " }
 
 ## core/season/review/products.rs
 
@@ -232,59 +231,119 @@ season-kind-not-known = kind not known
 
 ## core/season/review/remarks.rs
 
+season-remark-several-classes = Ground that had several classes counts with each of them
+season-remark-hatched-cost = Hatched: some of it has no price, so it cost more
+season-remark-hatched-spray = Hatched: some records do not say how much, so it was more
+season-remark-hatched-hours = Hatched: some records have no start or end, so it was more
+season-remark-bases = ae is acid equivalent, ai active ingredient; the two are not added
+season-remark-error = An error is what was done over what was planned: +2 % is two hundredths too much
+season-remark-no-plan = No record keeps what was planned. Records made from a plan do; it can be typed on the page of a record too
+season-remark-weather = What was not measured is not judged. Labels are read as they are typed now. Whether something has to be reported is for the law to say
+season-remark-again = That a group came again is told, not that a weed will resist it. What the label says holds
+season-remark-water = Water is the spray less the liquid products in it, as if volumes add up. What has no volume is in no sum
+season-remark-no-group = No product of a known resistance group went out on a field.
+season-remark-not-rated = Nothing is rated yet: rate a field on the page of its record.
+season-remark-hours = From start to end: spraying, turning, filling, road and breaks
+season-remark-products-alone = Products alone, at the prices of the records; neither water nor hours nor the rig. Ground sprayed twice counts twice
 season-ground-sprayed-twice-counts-twice-was = Ground sprayed twice counts twice. { $sprayed } was sprayed at least once
 season-the-lesser-figure-takes-passes-on = The lesser figure takes passes on a field as if they lay on the same ground, the greater as if they lay beside one another: which part of a field a record sprayed is not drawn
-season-record-has = record has
-season-records-have = records have
-season-ground-without-an-area = { $count } ground without an area
-season-use-of-a-product-has = use of a product has
-season-uses-of-products-have = uses of products have
-season-no-price-that-fits-and-is = { $uses } no price that fits, and is in no sum; a product on two fields is two uses
+season-ground-without-an-area = { $count } { $count ->
+        [one] record has
+       *[other] records have
+    } ground without an area
+season-no-price-that-fits-and-is = { $uses } { $uses ->
+        [one] use of a product has
+       *[other] uses of products have
+    } no price that fits, and is in no sum; a product on two fields is two uses
 season-where-a-record-does-not-say = Where a record does not say the kind or class of a product, what the shed says today stands
 season-in-no-sum-since-the-records = In no sum, since the records do not say how much active went out: { $silent }
 season-group-numbers-with-how-often-they = Group numbers with how often they came in a season; a { $sign }: it came again too soon, see below. Parts of one application count once
-season-held-against-labels-laws-and-practice = { $count } held against labels, laws and practice: { $of_label_or_law } outside a label or a law, { $of_practice } outside practice alone
+season-held-against-labels-laws-and-practice = { $count } { $count ->
+        [one] record
+       *[other] records
+    } held against labels, laws and practice: { $of_label_or_law } outside a label or a law, { $of_practice } outside practice alone
 season-counted-in-no-group-since-none = Counted in no group, since none is known: { $groupless }
 season-where-a-record-does-not-say-the-class-of = Where a record does not say the class of a product, that of the shed today stands
 season-in-all = In all { $spent }
 season-no-adjuvant-and-no-conditioner-went = No adjuvant and no conditioner went out: { $figures } were treated without.
-season-record-keeps = record keeps
-season-records-keep = records keep
-season-nothing-of-a-plan = { $count } nothing of a plan
-season-use-of-a-product-does = use of a product does
-season-uses-of-products-do = uses of products do
-season-not-keep-what-was-planned-or = { $uses } not keep what was planned, or on what ground
+season-nothing-of-a-plan = { $count } { $count ->
+        [one] record keeps
+       *[other] records keep
+    } nothing of a plan
+season-not-keep-what-was-planned-or = { $uses } { $uses ->
+        [one] use of a product does
+       *[other] uses of products do
+    } not keep what was planned, or on what ground
 season-no-record-says-what-was-left = No record says what was left over.
-season-in-all-of-say-what-was = { $figures } in all; { $told } of { $count } say what was left over.
+season-in-all-of-say-what-was = { $figures } in all; { $told } of { $count } { $count ->
+        [one] record
+       *[other] records
+    } say what was left over.
 season-without-a-price = Without a price: { $without_price }
 season-over = , { $over } over { $figures }
 season-spent-in-all-over = { $spent } in all{ $over }
-season-rating-lies = rating lies
-season-ratings-lie = ratings lie
-season-on-the-day-itself-or-more = { $ratings } on the day itself or more than ten weeks after it, and { $are } in no row
-season-rating-is = rating is
-season-ratings-are = ratings are
-season-of-a-field-that-their-record = { $ratings } of a field that their record did not spray, or of a day before it; look at the records
+season-on-the-day-itself-or-more = { $ratings } { $ratings ->
+        [one] rating lies
+       *[other] ratings lie
+    } on the day itself or more than ten weeks after it, and { $ratings ->
+        [one] is
+       *[other] are
+    } in no row
+season-of-a-field-that-their-record = { $ratings } { $ratings ->
+        [one] rating is
+       *[other] ratings are
+    } of a field that their record did not spray, or of a day before it; look at the records
 
 ## core/season/review/words.rs
 
+season-no-cause = It says what was rated on this farm and not why: fields, weather, size of the weeds and whoever looked may have differed along with what is compared. What the label says holds, whatever was rated.
+season-no-longer-on-the-farm = no longer on the farm
+season-month-1 = Jan
+season-month-2 = Feb
+season-month-3 = Mar
+season-month-4 = Apr
+season-month-5 = May
+season-month-6 = Jun
+season-month-7 = Jul
+season-month-8 = Aug
+season-month-9 = Sep
+season-month-10 = Oct
+season-month-11 = Nov
+season-month-12 = Dec
+season-below-gap = below{ $gap }{ $end }
+season-name-times = { $name } { $n ->
+        [one] once
+       *[other] { $n } times
+    }
+season-few-pairs = { $of } ({ $n } { $n ->
+        [one] pair
+       *[other] pairs
+    })
+season-least-to-most = { $least } to { $most }
+season-least-and-most = { $least } and { $most }
 season-to-days-after = { $from } to { $to } days after
 season-control-of = control of { $weed }
 season-injury-of-the-crop = injury of the crop
 season-injury = injury: { $how }
 season-no-adjuvant = no adjuvant
 season-and = { $most } and { $last }
-season-too-few-to-tell = { $of }: too few to tell: { $count }. { $too_few_pairs }
+season-too-few-to-tell = { $of }: too few to tell: { $n } { $n ->
+        [one] pair
+       *[other] pairs
+    }. Fewer than six cannot be told from chance at 5 % by their signs and ranks, whatever they show
 season-all-pairs-differ-alike-by-per = { $of }: all { $n } pairs differ alike, by { $show } per cent points ({ $one } less { $other }); the differences do not spread, so no interval can be told
 season-by-ranks = ; by ranks { $ends }
 season-95-interval = 95 % interval { $interval }{ $rank }
 season-over-pairs = over { $n } pairs
 season-on-and-pieces-of-ground = on { $ground } and { $ground2 } pieces of ground
-season-too-few-to-tell-with-with = { $of }: too few to tell: { $count } with { $one }, { $counts } with { $other }, { $pieces }; fewer than { $fewest } of either are not compared
+season-too-few-to-tell-with-with = { $of }: too few to tell: { $count } { $count ->
+        [one] record
+       *[other] records
+    } with { $one }, { $counts } with { $other }, { $pieces }; fewer than { $fewest } of either are not compared
 season-the-records-of-each-side-were = { $of }: the records of each side were rated all alike and do not spread, so no interval can be told
 season-and-records = { $counts } and { $counts2 } records, { $pieces }
 season-95-interval-interval = 95 % interval { $interval }
-season-too-few-to-tell-few-too-few-pairs = Too few to tell: { $few }. { $too_few_pairs }
+season-too-few-to-tell-few-too-few-pairs = Too few to tell: { $few }. Fewer than six cannot be told from chance at 5 % by their signs and ranks, whatever they show
 season-per-cent-points = { $show } per cent points
 season-was-rated-higher-with-than-with = { $of } was rated { $by } higher with { $one } than with { $other } ({ $over }; { $ends })
 season-of-was-rated-by-higher-with-other-than-with = { $of } was rated { $by } higher with { $other } than with { $one } ({ $over }; { $ends })
@@ -293,13 +352,16 @@ season-show-to-show2 = { $show } to { $show2 }
 season-comparisons-stand-here-of-comparisons-in = { $comparisons } comparisons stand here. Of comparisons in which nothing differs about one in 20 seems to, by chance alone; one that stands out among many is a reason to lay out a trial, not yet an answer
 season-group = group { $group }
 season-kind-group-group = { $kind } group { $group }
-season-twice-in = twice in { $year }
-season-times-in = { $times } times in { $year }
+season-times-in = { $times ->
+        [2] twice in { $year }
+       *[other] { $times } times in { $year }
+    }
 season-in-each-season-from-to = in each season from { $from } to { $to }
 season-applications-in-a-row-to = { $times } applications in a row, { $from } to { $to }
-season-without-1-use-that-has-no = { $money }, without 1 use that has no price
-season-without-uses-that-have-no-price = { $money }, without { $many } uses that have no price
-season-times = { $n } times
+season-without-uses-that-have-no-price = { $money }, without { $many } { $many ->
+        [one] use that has no price
+       *[other] uses that have no price
+    }
 season-and-more = and { $of } more
 season-crop-not-typed = crop not typed
 season-water-not-typed = water not typed

@@ -1,5 +1,7 @@
 //! What words need wherever they are shown or compared.
 
+use crate::language::t;
+
 /// With a capital letter in front.
 ///
 /// ```
@@ -10,14 +12,22 @@ pub fn capital(text: &str) -> String {
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
-/// Two quantities in words with "to" or "and" between them, the unit once where both have the same.
+/// From one quantity in words to another, the unit once where both have the same.
 ///
 /// ```
-/// use tankard_core::words::ends;
-/// assert_eq!(ends("3 mph", "to", "10 mph"), "3 to 10 mph");
+/// assert_eq!(tankard_core::words::to("3 mph", "10 mph"), "3 to 10 mph");
 /// ```
-pub fn ends(least: &str, joint: &str, most: &str) -> String {
-    format!("{} {joint} {most}", one_unit(least, most))
+pub fn to(least: &str, most: &str) -> String {
+    t!("season-least-to-most", least = one_unit(least, most), most = most)
+}
+
+/// The same of a span "between" both.
+///
+/// ```
+/// assert_eq!(tankard_core::words::and("3 mph", "10 mph"), "3 and 10 mph");
+/// ```
+pub fn and(least: &str, most: &str) -> String {
+    t!("season-least-and-most", least = one_unit(least, most), most = most)
 }
 
 /// The first of two quantities in words, without its unit where the second has the same.

@@ -7,7 +7,6 @@ use crate::finding::Basis;
 use crate::label::droplets::words;
 use crate::label::when::Situation;
 use crate::label::{Speaker, Spoken, laws, listed};
-use crate::language::t;
 use crate::quantity::{AsTyped, Speed};
 
 /// What labels and laws ask of the setting. A statement of which cannot be told whether it speaks is taken to speak.
@@ -92,11 +91,11 @@ impl Asked {
     pub(crate) fn who(&self) -> &'static str {
         let law = self.droplets_at.iter().any(|at| matches!(at, Basis::Law(_)));
         match self.products {
-            0 if law => t!("rig-the-law-asks"),
-            _ if law => t!("rig-labels-and-laws-ask"),
-            0 | 1 => t!("rig-the-label-asks"),
-            2 => t!("rig-both-labels-ask"),
-            _ => t!("rig-all-labels-ask"),
+            0 if law => "law",
+            _ if law => "labels-and-laws",
+            0 | 1 => "label",
+            2 => "both-labels",
+            _ => "all-labels",
         }
     }
 

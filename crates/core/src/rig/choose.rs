@@ -70,7 +70,7 @@ pub(super) fn gives(task: &Task, name: &str, point: &CurvePoint) -> String {
     let valves = point.duty.map_or_else(String::new, |duty| t!("rig-valves-open", show_whole = duty.show_whole()));
     let droplets = match point.classes {
         Some(classes) if task.asked.droplets.is_some() && task.asked.suit(classes) => {
-            t!("rig-as", classes = classes.words(), who = task.asked.who())
+            t!("rig-droplets-as-asked", classes = classes.words(), who = task.asked.who())
         }
         Some(classes) => format!("; {}", classes.words()),
         None => String::new(),
@@ -90,15 +90,21 @@ pub(super) fn gives(task: &Task, name: &str, point: &CurvePoint) -> String {
 pub(super) fn against(task: &Task, one: &Reckoned, point: &CurvePoint) -> Vec<(String, Basis)> {
     let (units, mut why) = (task.units, Vec::new());
     let speed = point.speed.show(units);
-    if let Some((beyond, limit)) = one.range.and_then(|range| beyond(range, point.pressure)) {
+    if let Some((above, limit)) = one.range.and_then(|range| beyond(range, point.pressure)) {
         let limit = limit.show(units);
         let shown = point.pressure.show(units);
-        let word = if shown == limit { t!("rig-just", beyond = beyond) } else { beyond.to_owned() };
-        let verb = if point.duty.is_some() { t!("rig-is-held-at") } else { "needs" };
-        why.push((
-            t!("rig-at-it-the-of-the-nozzle", speed = speed, verb = verb, shown = shown, word = word, limit = limit),
-            Basis::Arithmetic,
-        ));
+        let side = match (above, shown == limit) {
+            (true, false) => "above",
+            (true, true) => "just-above",
+            (false, false) => "below",
+            (false, true) => "just-below",
+        };
+        let text = if point.duty.is_some() {
+            t!("rig-at-it-is-held-beyond-the-table", speed = speed, shown = shown, side = side, limit = limit)
+        } else {
+            t!("rig-at-it-needs-beyond-the-table", speed = speed, shown = shown, side = side, limit = limit)
+        };
+        why.push((text, Basis::Arithmetic));
     }
     if let Some((duty, may)) = point.duty.zip(task.may_open())
         && !within(may, duty, Share::exceeds)
@@ -141,12 +147,12 @@ pub(super) fn against(task: &Task, one: &Reckoned, point: &CurvePoint) -> Vec<(S
     why
 }
 
-/// Which end of a range a pressure lies beyond.
-pub(super) fn beyond(range: Between<Pressure>, pressure: Pressure) -> Option<(&'static str, Pressure)> {
+/// Which end of a range a pressure lies beyond, and whether that is the upper one.
+pub(super) fn beyond(range: Between<Pressure>, pressure: Pressure) -> Option<(bool, Pressure)> {
     if pressure.exceeds(range.most) {
-        Some(("above", range.most))
+        Some((true, range.most))
     } else if range.least.exceeds(pressure) {
-        Some(("below", range.least))
+        Some((false, range.least))
     } else {
         None
     }
@@ -165,7 +171,7 @@ pub(super) fn speeds(task: &Task, speeds: Option<Between<Speed>>) -> Option<Stri
 /// Why a set stands where it does.
 fn reasons(task: &Task, one: &Reckoned, fit: Fit, speed: Option<Speed>) -> Vec<(String, Basis)> {
     if fit == Fit::NotKnown {
-        let lacks: Vec<String> = one.lacks.iter().map(|lack| (*lack).to_owned()).collect();
+        let lacks: Vec<String> = one.lacks.iter().map(|lack| lack.words().to_owned()).collect();
         let text = t!("rig-not-known-it-lacks", lacks = crate::label::listed(&lacks));
         return vec![(text, Basis::Arithmetic)];
     }

@@ -49,8 +49,34 @@ pub(super) struct Reckoned<'a> {
     pub(super) range: Option<Between<Pressure>>,
     /// Pressures in that range at which the droplets suit the labels, in runs.
     pub(super) runs: Vec<Between<Pressure>>,
-    /// What is not typed, in words.
-    pub(super) lacks: Vec<&'static str>,
+    /// What is not typed.
+    pub(super) lacks: Vec<Lack>,
+}
+
+/// What of a set is not typed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Lack {
+    RatingAboveNothing,
+    Rating,
+    Layout,
+    PressuresInOrder,
+    Pressures,
+    HeldPressure,
+    Droplets,
+}
+
+impl Lack {
+    pub(super) fn words(self) -> &'static str {
+        match self {
+            Self::RatingAboveNothing => t!("rig-a-rating-above-nothing"),
+            Self::Rating => t!("rig-its-rating"),
+            Self::Layout => t!("rig-the-layout-of-its-nozzles"),
+            Self::PressuresInOrder => t!("rig-a-least-pressure-below-its-most"),
+            Self::Pressures => t!("rig-its-range-of-pressure"),
+            Self::HeldPressure => t!("rig-the-pressure-it-is-held-at"),
+            Self::Droplets => t!("rig-its-droplet-classes"),
+        }
+    }
 }
 
 /// What a nozzle gives of the spray at a pressure.
@@ -123,24 +149,18 @@ pub(super) fn reckon<'a>(task: &Task<'a>, id: &'a Id, set: &'a NozzleSet) -> Rec
     reckoned
 }
 
-fn lacks(task: &Task, reckoned: &Reckoned) -> Vec<&'static str> {
+fn lacks(task: &Task, reckoned: &Reckoned) -> Vec<Lack> {
     let (set, pulsed) = (reckoned.set, task.rig.pulse.is_some());
     let ends_typed = set.least.is_some() && set.most.is_some();
     [
-        (
-            reckoned.law.is_none(),
-            if set.rated.is_some() { t!("rig-a-rating-above-nothing") } else { t!("rig-its-rating") },
-        ),
-        (reckoned.width.is_none(), t!("rig-the-layout-of-its-nozzles")),
-        (
-            reckoned.range.is_none(),
-            if ends_typed { t!("rig-a-least-pressure-below-its-most") } else { t!("rig-its-range-of-pressure") },
-        ),
-        (pulsed && task.pressure.is_none(), t!("rig-the-pressure-it-is-held-at")),
-        (task.asked.droplets.is_some() && set.droplets.is_empty(), t!("rig-its-droplet-classes")),
+        (reckoned.law.is_none(), if set.rated.is_some() { Lack::RatingAboveNothing } else { Lack::Rating }),
+        (reckoned.width.is_none(), Lack::Layout),
+        (reckoned.range.is_none(), if ends_typed { Lack::PressuresInOrder } else { Lack::Pressures }),
+        (pulsed && task.pressure.is_none(), Lack::HeldPressure),
+        (task.asked.droplets.is_some() && set.droplets.is_empty(), Lack::Droplets),
     ]
     .into_iter()
-    .filter_map(|(lacks, words)| lacks.then_some(words))
+    .filter_map(|(lacks, what)| lacks.then_some(what))
     .collect()
 }
 

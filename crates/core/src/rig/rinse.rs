@@ -16,7 +16,9 @@ use crate::season::Log;
 use crate::working::Working;
 
 /// What to do where the residual is not known.
-const TYPE_IT: &str = "Type what stays in tank, lines and boom in the shed; the handbook of the rig has it.";
+fn type_it() -> &'static str {
+    t!("rig-type-what-stays-in-tank-lines")
+}
 
 /// The plan for rinsing after a pass.
 #[derive(Clone, Debug, PartialEq)]
@@ -106,7 +108,7 @@ pub fn rinses_to(residual: Volume, each: Volume, most: Share) -> Option<u32> {
 pub fn strength(share: Share) -> String {
     let fraction = share.to_fraction();
     if fraction <= 0.0 {
-        "nothing".to_owned()
+        t!("rig-of-it-nothing").to_owned()
     } else if fraction < 0.001 {
         t!("rig-1-part-in", show = show((1.0 / fraction).round(), 0))
     } else {
@@ -183,41 +185,30 @@ fn not_typed(
     findings: &mut Vec<Finding>,
 ) {
     let about = || Subject::Rig(pass.rig.clone());
-    let typed = if rig.residual.is_some() {
+    if rig.residual.is_some() {
         findings.push(
             Finding::check(about(), t!("rig-what-stays-in-when-it-runs", name = rig.name), Basis::Practice)
-                .hint(TYPE_IT),
+                .hint(type_it()),
         );
-        t!("rig-typed-as-nothing")
-    } else {
-        if !rig.sets.is_empty() {
-            findings.push(
-                Finding::note(
-                    about(),
-                    t!("rig-what-stays-in-name-when-it-runs-dry-is", name = rig.name),
-                    Basis::Arithmetic,
-                )
-                .hint(TYPE_IT),
-            );
-        }
-        t!("rig-not-typed")
-    };
+    } else if !rig.sets.is_empty() {
+        findings.push(
+            Finding::note(
+                about(),
+                t!("rig-what-stays-in-name-when-it-runs-dry-is", name = rig.name),
+                Basis::Arithmetic,
+            )
+            .hint(type_it()),
+        );
+    }
     let Some((next_id, next)) = next else { return };
     for (row, fields) in clean_out::hurts(farm, pass, next) {
-        findings.push(
-            Finding::check(
-                about(),
-                t!(
-                    "rig-what-stays-in-is-so-it",
-                    goes_to = goes_to(next, &named(&fields)),
-                    says = row.says,
-                    name = rig.name,
-                    typed = typed
-                ),
-                row.basis(),
-            )
-            .hint(t!("rig-until-then-clean-the-rig-out", type_it = TYPE_IT)),
-        );
+        let goes_to = goes_to(next, &named(&fields));
+        let text = if rig.residual.is_some() {
+            t!("rig-what-stays-in-is-nothing-so", goes_to = goes_to, says = row.says, name = rig.name)
+        } else {
+            t!("rig-what-stays-in-is-not-typed-so", goes_to = goes_to, says = row.says, name = rig.name)
+        };
+        findings.push(Finding::check(about(), text, row.basis()).hint(t!("rig-until-then-clean-the-rig-out")));
     }
     for step in clean_out::between(farm, pass_id, next_id) {
         if matches!(step.basis, Basis::Label(_)) {
@@ -311,9 +302,10 @@ fn sensitive(
             continue;
         };
         let tenth = rig.tank.value() * 0.1;
-        let need = rinses_to(residual, tenth, most).map_or_else(String::new, |rinses| {
-            t!("rig-rinse-of-each-10-of-the", rinses = rinses, tenth = tenth.show(farm.units))
-        });
+        let clean = match rinses_to(residual, tenth, most) {
+            Some(rinses) => t!("rig-rinse-of-each-10-of-the", rinses = rinses, tenth = tenth.show(farm.units)),
+            None => t!("rig-clean-the-rig-out-as-the").to_owned(),
+        };
         let best = ways.iter().find(|way| way.on_board);
         let reached = best.is_some_and(|way| !way.left.exceeds(most));
         let on_board = match best {
@@ -328,10 +320,7 @@ fn sensitive(
         findings.push(if reached {
             Finding::note(about, text, row.basis()).hint(t!("rig-rinse-in-three-parts-through-the"))
         } else {
-            Finding::check(about, text, row.basis()).hint(t!(
-                "rig-clean-the-rig-out-as-the",
-                which = if need.is_empty() { String::new() } else { format!("{}. ", crate::words::capital(&need)) }
-            ))
+            Finding::check(about, text, row.basis()).hint(clean)
         });
     }
 }

@@ -4,13 +4,12 @@ use super::asked::{Asked, speed_of};
 use super::choose::{self, against, beyond};
 use super::flow::{self, Known, of_a_nozzle};
 pub use super::reckon::in_tenths;
-use super::reckon::{Reckoned, Task, open_words, pressure_of, reckon, sprayed, within};
+use super::reckon::{Lack, Reckoned, Task, open_words, pressure_of, reckon, sprayed, within};
 use super::{density, fitted, nozzle, set_of};
 use crate::farm::{CarrierKind, Droplets, Farm, Id, Layout, NozzleSet, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::listed;
-use crate::language::Say;
-use crate::language::t;
+use crate::language::{Say, t};
 use crate::quantity::{CarrierRate, Density, Flow, Pressure, Quantity, Share, Speed};
 use crate::working::Working;
 
@@ -232,13 +231,11 @@ fn working(task: &Task, one: &Reckoned, dense: Option<Density>) -> Working {
     }
     let (Some((law, known)), Some(pressure)) = (one.law, one.setting.pressure) else { return working };
     let known = match known {
-        Known::Rated => "rated".to_owned(),
-        Known::Measured(date) => t!("rig-measured-on", date = date),
+        Known::Rated => t!("rig-a-nozzle-gives-rated").to_owned(),
+        Known::Measured(date) => t!("rig-a-nozzle-gives-measured-on", date = date),
     };
-    working = working.step(
-        t!("rig-a-nozzle-gives-of-water", known = known),
-        t!("rig-of-a-nozzle-at-at", of_a_nozzle = of_a_nozzle(law.flow, units), at = law.at.show(units)),
-    );
+    working = working
+        .step(known, t!("rig-of-a-nozzle-at-at", of_a_nozzle = of_a_nozzle(law.flow, units), at = law.at.show(units)));
     working = if let Some(duty) = one.setting.duty_words() {
         let full = law.flow(pressure);
         working
@@ -275,7 +272,7 @@ fn working(task: &Task, one: &Reckoned, dense: Option<Density>) -> Working {
 /// What the set lacks, in one Note. That its droplet classes are not typed is said where a label asks for them.
 fn lacking(task: &Task, one: &Reckoned, about: Subject, findings: &mut Vec<Finding>) {
     let lacks: Vec<String> =
-        one.lacks.iter().filter(|lack| **lack != "its droplet classes").map(|lack| (*lack).to_owned()).collect();
+        one.lacks.iter().filter(|lack| **lack != Lack::Droplets).map(|lack| lack.words().to_owned()).collect();
     let unmeasured = task.rig.measured_flow && one.law.is_some_and(|(_, known)| known == Known::Rated);
     if lacks.is_empty() {
         if unmeasured {
@@ -395,7 +392,7 @@ fn outside(task: &Task, one: &Reckoned, about: Subject, findings: &mut Vec<Findi
     // Ends that are not typed are those of the droplet table, which is another matter.
     let range = one.range.filter(|range| {
         beyond(*range, point.pressure)
-            .is_some_and(|(word, _)| if word == "above" { one.set.most.is_some() } else { one.set.least.is_some() })
+            .is_some_and(|(above, _)| if above { one.set.most.is_some() } else { one.set.least.is_some() })
     });
     let shut = point.duty.zip(task.may_open()).is_some_and(|(duty, may)| !within(may, duty, Share::exceeds));
     if range.is_none() && !shut {

@@ -42,8 +42,8 @@ impl Work {
     pub fn counted(&self) -> &'static str {
         match (self.fills.is_empty(), self.road.is_none()) {
             (false, false) => t!("rig-filling-and-road"),
-            (false, true) => "filling",
-            (true, false) => "road",
+            (false, true) => t!("rig-filling"),
+            (true, false) => t!("rig-road"),
             (true, true) => "",
         }
     }
@@ -198,10 +198,10 @@ fn working(work: &Work, filling: Duration, units: Units) -> Working {
     let mut working = Working::new(t!("rig-time-for-the-pass"))
         .step(t!("rig-spraying-turns-included"), work.spraying.show(units))
         .step(
-            t!("rig-filling-load", fills = work.fills.len(), which = if work.fills.len() == 1 { "yes" } else { "no" }),
+            t!("rig-filling-load", fills = work.fills.len()),
             if work.fills.is_empty() { not_known() } else { filling.show(units) },
         )
-        .step("road", work.road.map_or_else(not_known, |road| road.show(units)))
+        .step(t!("rig-road"), work.road.map_or_else(not_known, |road| road.show(units)))
         .step(t!("rig-in-all"), work.total.show(units))
         .step(t!("rig-ground-in-an-hour-of-spraying"), work.in_an_hour.show(units));
     if !work.lacks.is_empty() {

@@ -6,7 +6,7 @@ use tankard_core::t;
 use tankard_core::progress::{Cancelled, Tell};
 use tankard_core::quantity::number::show;
 use tankard_core::season::review::figures::{error, whole};
-use tankard_core::season::review::words::{MONTHS, bar, count, distinct, month, rig, water};
+use tankard_core::season::review::words::{bar, count, distinct, month, months, rig, water};
 use tankard_core::season::review::{BARS, Errors, Month, Passes, Planned, remarks, weather as judged};
 
 use super::content::Shown;
@@ -100,7 +100,7 @@ fn so_far(shown: &Shown<'_>, passes: &Passes) -> Part {
     let ticks = (0..=5).map(|at| f64::from(at) * by).take_while(|value| *value <= most * 1.001);
     Part::Lines {
         title: t!("paper-ground-treated-since-january", ground = figures.ground()),
-        steps: MONTHS.map(str::to_owned).to_vec(),
+        steps: months().map(str::to_owned).to_vec(),
         ticks: ticks.map(|value| Tick { at: part(value, most), words: show(value, decimals(by)) }).collect(),
         lines,
     }
@@ -158,7 +158,7 @@ pub(super) fn planned(shown: &Shown<'_>) -> Vec<Part> {
     ];
     let left = remarks::left(planned, shown.review.passes.passes, figures);
     if all.iter().all(|(_, errors)| errors.is_none()) {
-        return vec![say(format!("{}.", remarks::NO_PLAN)), say(format!("Left over: {left}"))];
+        return vec![say(format!("{}.", remarks::no_plan())), say(format!("Left over: {left}"))];
     }
     let mut parts = vec![notes(remarks::planned(planned))];
     let mut charts: Vec<Part> = Vec::new();
@@ -228,7 +228,7 @@ pub(super) fn weather(shown: &Shown<'_>, tell: &Tell<'_>) -> Result<Vec<Part>, C
             missing.temperature,
             missing.humidity
         )),
-        notes([remarks::WEATHER.to_owned(), t!("paper-which-ones-and-why-stands-on").to_owned()]),
+        notes([remarks::weather().to_owned(), t!("paper-which-ones-and-why-stands-on").to_owned()]),
     ])
 }
 
@@ -245,7 +245,7 @@ pub(super) fn work(shown: &Shown<'_>) -> Vec<Part> {
         ])
         .bar(figures.volume(row.spray), most, row.without_volume > 0)
     });
-    let hatched = work.waters.iter().any(|row| row.without_volume > 0).then(|| remarks::HATCHED_SPRAY.to_owned());
+    let hatched = work.waters.iter().any(|row| row.without_volume > 0).then(|| remarks::hatched_spray().to_owned());
     let mut parts = vec![
         table(
             t!("paper-spray-by-water"),
@@ -258,7 +258,7 @@ pub(super) fn work(shown: &Shown<'_>) -> Vec<Part> {
             ],
             waters,
         ),
-        notes([remarks::WATER.to_owned()].into_iter().chain(hatched)),
+        notes([remarks::water().to_owned()].into_iter().chain(hatched)),
     ];
     let most = work.rigs.iter().map(|row| row.time.to_hours()).fold(0.0, f64::max);
     let rigs = work.rigs.iter().map(|row| {
@@ -286,7 +286,7 @@ pub(super) fn work(shown: &Shown<'_>) -> Vec<Part> {
         figure(t!("paper-without-times")),
     ];
     parts.push(table(t!("paper-hours-by-rig"), columns, rigs));
-    let hatched = work.rigs.iter().any(|row| row.without_times > 0).then(|| remarks::HATCHED_HOURS.to_owned());
-    parts.push(notes([remarks::HOURS.to_owned()].into_iter().chain(hatched)));
+    let hatched = work.rigs.iter().any(|row| row.without_times > 0).then(|| remarks::hatched_hours().to_owned());
+    parts.push(notes([remarks::hours().to_owned()].into_iter().chain(hatched)));
     parts
 }

@@ -43,9 +43,9 @@ pub(super) fn adjuvants(shown: &Shown<'_>) -> Vec<Part> {
     let remarks = std::iter::once(t!(
         "paper-bars",
         which = if is_priced { "yes" } else { "no" },
-        several_classes = remarks::SEVERAL_CLASSES
+        several_classes = remarks::several_classes()
     ))
-    .chain(hatched.then(|| remarks::HATCHED_COST.to_owned()))
+    .chain(hatched.then(|| remarks::hatched_cost().to_owned()))
     .chain([t!("paper-treated-without-any", figures = figures.show(adjuvants.without))])
     .chain(remarks::adjuvants(adjuvants, figures));
     vec![table("", columns, rows), notes(remarks)]
@@ -65,7 +65,7 @@ pub(super) fn cost(shown: &Shown<'_>) -> Vec<Part> {
         parts.push(by(shown, t!("paper-adjuvant-class"), &cost.classes, |class| capital(class.name())));
     }
     if cost.fields.iter().any(|row| row.spent.without_price > 0) {
-        parts.push(notes([remarks::HATCHED_COST.to_owned()]));
+        parts.push(notes([remarks::hatched_cost().to_owned()]));
     }
     parts
 }

@@ -3,7 +3,7 @@
 use tankard_core::farm::ProductKind;
 use tankard_core::quantity::rate::show_active;
 use tankard_core::season::review::figures::{mass, whole};
-use tankard_core::season::review::words::{GONE, again, by_number, count, field, group};
+use tankard_core::season::review::words::{again, by_number, count, field, gone, group};
 use tankard_core::season::review::{ActiveRow, Again, FieldGroups, GroupRow, Repeat, remarks};
 use tankard_core::t;
 use tankard_core::words::capital;
@@ -75,7 +75,7 @@ fn on_fields(shown: &Shown<'_>, row: &ActiveRow) -> String {
     let units = shown.figures.units;
     let fields = row.fields.iter().map(|on| {
         let name = field(&on.field, &on.name);
-        let over = on.over_ground.map_or_else(|| GONE.to_owned(), |rate| show_active(rate, row.basis, units));
+        let over = on.over_ground.map_or_else(|| gone().to_owned(), |rate| show_active(rate, row.basis, units));
         format!("{name} {}, {over}", mass(shown.figures, on.mass, row.basis))
     });
     fields.collect::<Vec<_>>().join("; ")
@@ -89,7 +89,7 @@ pub(super) fn groups(shown: &Shown<'_>) -> Vec<Part> {
     let kinds: Vec<ProductKind> = ProductKind::ALL.into_iter().filter(has).collect();
     let groupless = remarks::resistance(resistance);
     if kinds.is_empty() {
-        let none = say(remarks::NO_GROUP);
+        let none = say(remarks::no_group());
         return std::iter::once(none).chain(groupless.map(|words| notes([words]))).collect();
     }
     let mut parts = vec![notes([remarks::groups("triangle")].into_iter().chain(groupless))];
@@ -107,7 +107,7 @@ pub(super) fn groups(shown: &Shown<'_>) -> Vec<Part> {
         }
         parts.extend(repeats(&of_kind, kind, shown.seasons));
     }
-    parts.push(notes([remarks::AGAIN.to_owned()]));
+    parts.push(notes([remarks::again().to_owned()]));
     parts
 }
 

@@ -7,7 +7,7 @@ use tankard_core::farm::{AdjuvantClass, Effect, Id, Trial};
 use tankard_core::quantity::number::show;
 use tankard_core::season::review::compare::{Comparison, Side, Verdict, compare};
 use tankard_core::season::review::words::{
-    NO_CAUSE, band, by_pairs, by_sets, classes, count, effect, interval, looks, too_few_pairs,
+    band, by_pairs, by_sets, classes, count, effect, interval, looks, no_cause, too_few_pairs,
 };
 use tankard_core::season::review::{Outcomes, RatedRow, remarks};
 use tankard_core::season::stats::Summary;
@@ -21,7 +21,7 @@ pub(super) fn outcomes(shown: &Shown<'_>) -> Vec<Part> {
     let outcomes = &shown.review.outcomes;
     let open = remarks::outcomes(outcomes);
     if outcomes.rows.is_empty() {
-        let none = say(remarks::NOT_RATED);
+        let none = say(remarks::not_rated());
         return std::iter::once(none).chain((!open.is_empty()).then(|| notes(open))).collect();
     }
     let mut parts = vec![
@@ -37,7 +37,7 @@ pub(super) fn outcomes(shown: &Shown<'_>) -> Vec<Part> {
         compared.all(shown, outcomes, &first.effect);
     }
     parts.extend(compared.parts());
-    parts.push(say(NO_CAUSE));
+    parts.push(say(no_cause()));
     parts
 }
 
@@ -157,7 +157,7 @@ pub(super) fn trials(shown: &Shown<'_>) -> Vec<Part> {
         return vec![say("No trial has ground in what is chosen.")];
     }
     let mut parts: Vec<Part> = trials.into_iter().flat_map(|trial| a_trial(shown, trial)).collect();
-    parts.push(say(NO_CAUSE));
+    parts.push(say(no_cause()));
     parts
 }
 

@@ -77,9 +77,9 @@ impl State {
     /// In words.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Good => "good",
-            Self::Worn => "worn",
-            Self::Blocked => "blocked",
+            Self::Good => t!("rig-state-good"),
+            Self::Worn => t!("rig-state-worn"),
+            Self::Blocked => t!("rig-state-blocked"),
             Self::OtherSize => t!("rig-another-size"),
         }
     }

@@ -32,12 +32,8 @@ pub(crate) fn judge(measured: &Measured, given: &[Given], one: &str, working: Wo
     };
     let units = measured.units;
     out.flow = Some(mean);
-    let left_out = match given.len() - near.len() {
-        0 => String::new(),
-        1 => t!("rig-1-that-is-far-off-left").to_owned(),
-        many => t!("rig-that-are-far-off-left-out", many = many),
-    };
-    let mut working = working.step(t!("rig-mean-of", near = near.len(), left_out = left_out), of_a_nozzle(mean, units));
+    let left_out = given.len() - near.len();
+    let mut working = working.step(t!("rig-mean-of", near = near.len(), many = left_out), of_a_nozzle(mean, units));
     let rated = measured.set.and_then(|set| set.rated.as_ref());
     if let (Some(new), Some(rated), Some(pressure)) = (new, rated, measured.pressure) {
         working = working.step(
@@ -117,20 +113,15 @@ fn caught(one: Given, mean: Flow, far: bool, new: Option<Flow>) -> Option<Caught
     Some(Caught { place: one.place, flow: one.flow, against_average, against_new, state })
 }
 
-/// "Nozzle 3 (+12.1 %) gives", "Nozzles 3 (+12.1 %) and 7 (+14 %) give": with a verb for one and for several.
-fn named(one: &str, which: &[(usize, Share)], verb: [&str; 2]) -> String {
+/// "3 (+12.1 %) and 7 (+14 %)".
+fn list(which: &[(usize, Share)]) -> String {
     let list: Vec<String> = which.iter().map(|(place, share)| format!("{place} ({})", apart(*share))).collect();
-    let [for_one, for_several] = verb;
-    let (ending, verb) = if which.len() == 1 { ("", for_one) } else { ("s", for_several) };
-    format!("{}{ending} {} {verb}", crate::words::capital(one), listed(&list))
+    listed(&list)
 }
 
-const LIE: [&str; 2] = ["lies", "lie"];
-const GIVE: [&str; 2] = ["gives", "give"];
-
-/// The pronoun for so many.
-const fn it(which: &[(usize, Share)]) -> &'static str {
-    if which.len() == 1 { "it" } else { "them" }
+/// By which side of something a message chooses.
+const fn side(above: bool) -> &'static str {
+    if above { "above" } else { "below" }
 }
 
 fn against_average(measured: &Measured, one: &str, out: &mut Calibrated) {
@@ -142,8 +133,12 @@ fn against_average(measured: &Measured, one: &str, out: &mut Calibrated) {
         .map(|caught| (caught.place, alone.then_some(caught.against_new).flatten().unwrap_or(caught.against_average)))
         .collect();
     if let (false, Some(limit)) = (other_size.is_empty(), limits::of("size").next()) {
-        let others = if alone { t!("rig-a-new-one-72e") } else { t!("rig-the-others") };
-        let sizes = t!("rig-so-far-from-that-the-size", named = named(one, &other_size, LIE), others = others);
+        let (count, list) = (other_size.len(), list(&other_size));
+        let sizes = if alone {
+            t!("rig-so-far-from-a-new-one", one = one, count = count, list = list)
+        } else {
+            t!("rig-so-far-from-the-others", one = one, count = count, list = list)
+        };
         out.findings.push(
             Finding::check(measured.about.clone(), sizes, limit.basis()).hint(t!("rig-read-the-number-on-the-nozzle")),
         );
@@ -152,21 +147,26 @@ fn against_average(measured: &Measured, one: &str, out: &mut Calibrated) {
     let Some(loosest) = rows.iter().map(|row| row.share()).reduce(Share::max) else { return };
     let strictest = rows.iter().map(|row| row.share()).fold(loosest, Share::min);
     for above in [true, false] {
-        let side: Vec<(usize, Share)> = out
+        let those: Vec<(usize, Share)> = out
             .nozzles
             .iter()
             .filter(|caught| caught.state != State::OtherSize)
             .map(|caught| (caught.place, caught.against_average))
             .filter(|(_, share)| (*share > Share::ZERO) == above && beyond(*share, strictest))
             .collect();
-        let (far, near): (Vec<_>, Vec<_>) = side.into_iter().partition(|(_, share)| beyond(*share, loosest));
-        let word = if above { "above" } else { "below" };
+        let (far, near): (Vec<_>, Vec<_>) = those.into_iter().partition(|(_, share)| beyond(*share, loosest));
         if !far.is_empty() {
-            let text =
-                t!("rig-more-than-the-average", named = named(one, &far, LIE), loosest = percent(loosest), word = word);
+            let text = t!(
+                "rig-more-than-the-average",
+                one = one,
+                count = far.len(),
+                list = list(&far),
+                loosest = percent(loosest),
+                side = side(above)
+            );
             out.findings.push(
                 Finding::check(measured.about.clone(), text, Basis::Published(limits::sources(&rows)))
-                    .hint(what_to_do(above, it(&far))),
+                    .hint(what_to_do(above, far.len())),
             );
         }
         if !near.is_empty() {
@@ -174,15 +174,17 @@ fn against_average(measured: &Measured, one: &str, out: &mut Calibrated) {
                 rows.iter().copied().partition(|row| row.share() < loosest);
             let text = t!(
                 "rig-more-than-the-average-allows-up",
-                named = named(one, &near, LIE),
+                one = one,
+                count = near.len(),
+                list = list(&near),
                 strictest = percent(strictest),
-                word = word,
+                side = side(above),
                 lenient = limits::sources(&lenient),
                 loosest = percent(loosest)
             );
             out.findings.push(
                 Finding::check(measured.about.clone(), text, Basis::Published(limits::sources(&strict)))
-                    .hint(what_to_do(above, it(&near))),
+                    .hint(what_to_do(above, near.len())),
             );
         }
     }
@@ -192,29 +194,26 @@ fn percent(share: Share) -> String {
     crate::quantity::number::show(share.to_percent(), 1)
 }
 
-fn what_to_do(above: bool, them: &str) -> String {
-    if above { t!("rig-replace", them = them) } else { t!("rig-clean-and-the-strainer-and-catch", them = them) }
+fn what_to_do(above: bool, count: usize) -> String {
+    if above { t!("rig-replace", count = count) } else { t!("rig-clean-and-the-strainer-and-catch", count = count) }
 }
 
 fn against_new(measured: &Measured, one: &str, new: Option<Flow>, out: &mut Calibrated) {
     let (Some(limit), Some(mean), Some(new)) = (limits::of("new").next(), out.against_new, new) else { return };
     let new = of_a_nozzle(new, measured.units);
     if out.nozzles.len() > 1 && beyond(mean, limit.share()) {
-        let worn = mean > Share::ZERO;
-        let (word, hint) = if worn {
-            ("more", t!("rig-look-at-the-pressure-gauge-where"))
+        let off = percent(Share::from_fraction(mean.to_fraction().abs()));
+        let (text, hint) = if mean > Share::ZERO {
+            (
+                t!("rig-together-they-give-more-than-new", one = one, off = off, new = new),
+                t!("rig-look-at-the-pressure-gauge-where"),
+            )
         } else {
-            ("less", t!("rig-look-at-the-pressure-gauge-the"))
+            (
+                t!("rig-together-they-give-less-than-new", one = one, off = off, new = new),
+                t!("rig-look-at-the-pressure-gauge-the"),
+            )
         };
-        let off = Share::from_fraction(mean.to_fraction().abs());
-        let text = t!(
-            "rig-the-s-together-give-than-new",
-            one = one,
-            off = percent(off),
-            word = word,
-            new = new,
-            which = if worn { "yes" } else { "no" }
-        );
         out.findings.push(Finding::check(measured.about.clone(), text, limit.basis()).hint(hint));
         return;
     }
@@ -229,29 +228,27 @@ fn against_new(measured: &Measured, one: &str, new: Option<Flow>, out: &mut Cali
         if which.is_empty() {
             continue;
         }
-        let word = if above { "more" } else { "less" };
         let text = t!(
             "rig-over-than-a-new-one-which",
-            named = named(one, &which, GIVE),
+            one = one,
+            count = which.len(),
+            list = list(&which),
             share = percent(limit.share()),
-            word = word,
+            side = side(above),
             new = new
         );
         out.findings
-            .push(Finding::check(measured.about.clone(), text, limit.basis()).hint(what_to_do(above, it(&which))));
+            .push(Finding::check(measured.about.clone(), text, limit.basis()).hint(what_to_do(above, which.len())));
     }
 }
 
 /// Says once why nothing is held against a new nozzle.
 fn not_known(measured: &Measured, out: &mut Calibrated) {
     let rating = measured.set.is_some_and(|set| set.rated.is_some());
-    let (what, hint) = match (rating, measured.pressure.is_some_and(|pressure| !pressure.is_zero())) {
-        (false, _) => (t!("rig-what-a-new-nozzle-gives-is"), t!("rig-type-the-rating-of-the-nozzle")),
-        (true, false) => (t!("rig-the-pressure-of-the-test-is"), t!("rig-type-the-pressure-at-the-nozzles")),
-        (true, true) => (t!("rig-the-rating-of-the-nozzle-set"), t!("rig-mend-the-rating-of-the-nozzle")),
+    let (text, hint) = match (rating, measured.pressure.is_some_and(|pressure| !pressure.is_zero())) {
+        (false, _) => (t!("rig-nothing-is-held-against-new-rating"), t!("rig-type-the-rating-of-the-nozzle")),
+        (true, false) => (t!("rig-nothing-is-held-against-new-pressure"), t!("rig-type-the-pressure-at-the-nozzles")),
+        (true, true) => (t!("rig-nothing-is-held-against-new-zero"), t!("rig-mend-the-rating-of-the-nozzle")),
     };
-    out.findings.push(
-        Finding::note(measured.about.clone(), t!("rig-nothing-is-held-against-a-new", what = what), Basis::Arithmetic)
-            .hint(hint),
-    );
+    out.findings.push(Finding::note(measured.about.clone(), text, Basis::Arithmetic).hint(hint));
 }

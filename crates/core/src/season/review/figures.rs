@@ -97,8 +97,10 @@ impl Figures {
     /// Money over ground; empty where there is no ground or no price.
     pub fn per_ground(&self, spent: Spent, ground: Area) -> String {
         let over = spent.money.per(ground.to_hectares()).filter(|_| spent.priced > 0);
-        let least = if spent.without_price > 0 { t!("season-at-least-a1d") } else { "" };
-        over.map_or_else(String::new, |money| format!("{least}{}", per_ground(money, self.units, &self.currency)))
+        over.map_or_else(String::new, |money| {
+            let money = per_ground(money, self.units, &self.currency);
+            if spent.without_price > 0 { t!("season-at-least", money = money) } else { money }
+        })
     }
 }
 

@@ -3,41 +3,66 @@
 
 use super::figures::Figures;
 use super::weather::Outside;
-use super::words::{count, distinct, uses};
+use super::words::{distinct, uses};
 use super::{Actives, Adjuvants, Cost, Outcomes, Passes, Planned, Products, Resistance, Spent};
 use crate::language::t;
 
 /// On bars of adjuvant classes.
-pub const SEVERAL_CLASSES: &str = "Ground that had several classes counts with each of them";
+pub fn several_classes() -> &'static str {
+    t!("season-remark-several-classes")
+}
 /// On bars of money.
-pub const HATCHED_COST: &str = "Hatched: some of it has no price, so it cost more";
+pub fn hatched_cost() -> &'static str {
+    t!("season-remark-hatched-cost")
+}
 /// On bars of spray.
-pub const HATCHED_SPRAY: &str = "Hatched: some records do not say how much, so it was more";
+pub fn hatched_spray() -> &'static str {
+    t!("season-remark-hatched-spray")
+}
 /// On bars of hours.
-pub const HATCHED_HOURS: &str = "Hatched: some records have no start or end, so it was more";
+pub fn hatched_hours() -> &'static str {
+    t!("season-remark-hatched-hours")
+}
 /// On actives.
-pub const BASES: &str = "ae is acid equivalent, ai active ingredient; the two are not added";
+pub fn bases() -> &'static str {
+    t!("season-remark-bases")
+}
 /// On errors.
-pub const ERROR: &str = "An error is what was done over what was planned: +2 % is two hundredths too much";
+pub fn error() -> &'static str {
+    t!("season-remark-error")
+}
 /// Where nothing is planned.
-pub const NO_PLAN: &str =
-    "No record keeps what was planned. Records made from a plan do; it can be typed on the page of a record too";
+pub fn no_plan() -> &'static str {
+    t!("season-remark-no-plan")
+}
 /// On the weather.
-pub const WEATHER: &str = "What was not measured is not judged. Labels are read as they are typed now. Whether something has to be reported is for \
-     the law to say";
+pub fn weather() -> &'static str {
+    t!("season-remark-weather")
+}
 /// On groups that came again.
-pub const AGAIN: &str = "That a group came again is told, not that a weed will resist it. What the label says holds";
+pub fn again() -> &'static str {
+    t!("season-remark-again")
+}
 /// On water.
-pub const WATER: &str =
-    "Water is the spray less the liquid products in it, as if volumes add up. What has no volume is in no sum";
+pub fn water() -> &'static str {
+    t!("season-remark-water")
+}
 /// Where no resistance group is known; a whole sentence.
-pub const NO_GROUP: &str = "No product of a known resistance group went out on a field.";
+pub fn no_group() -> &'static str {
+    t!("season-remark-no-group")
+}
 /// Where nothing is rated; a whole sentence.
-pub const NOT_RATED: &str = "Nothing is rated yet: rate a field on the page of its record.";
+pub fn not_rated() -> &'static str {
+    t!("season-remark-not-rated")
+}
 /// On hours.
-pub const HOURS: &str = "From start to end: spraying, turning, filling, road and breaks";
+pub fn hours() -> &'static str {
+    t!("season-remark-hours")
+}
 /// On ground under cost.
-const PRODUCTS_ALONE: &str = "Products alone, at the prices of the records; neither water nor hours nor the rig. Ground sprayed twice counts twice";
+fn products_alone() -> &'static str {
+    t!("season-remark-products-alone")
+}
 
 /// On ground.
 pub fn passes(passes: &Passes, figures: &Figures) -> Vec<String> {
@@ -47,20 +72,14 @@ pub fn passes(passes: &Passes, figures: &Figures) -> Vec<String> {
         remarks.push(t!("season-the-lesser-figure-takes-passes-on").to_owned());
     }
     if passes.without_area > 0 {
-        remarks.push(t!(
-            "season-ground-without-an-area",
-            count = count(passes.without_area, t!("season-record-has"), t!("season-records-have"))
-        ));
+        remarks.push(t!("season-ground-without-an-area", count = passes.without_area));
     }
     remarks
 }
 
 /// "12 uses have no price and are in no sum", or nothing.
 pub fn without_price(spent: Spent) -> Option<String> {
-    (spent.without_price > 0).then(|| {
-        let uses = count(spent.without_price, t!("season-use-of-a-product-has"), t!("season-uses-of-products-have"));
-        t!("season-no-price-that-fits-and-is", uses = uses)
-    })
+    (spent.without_price > 0).then(|| t!("season-no-price-that-fits-and-is", uses = spent.without_price))
 }
 
 /// On products.
@@ -72,7 +91,7 @@ pub fn products(products: &Products) -> Vec<String> {
 
 /// On actives.
 pub fn actives(actives: &Actives) -> Vec<String> {
-    let mut remarks = vec![BASES.to_owned()];
+    let mut remarks = vec![bases().to_owned()];
     if !actives.silent.is_empty() {
         remarks.push(t!("season-in-no-sum-since-the-records", silent = uses(&actives.silent)));
     }
@@ -88,7 +107,7 @@ pub fn groups(sign: &str) -> String {
 pub fn outside(records: usize, outside: Outside) -> String {
     t!(
         "season-held-against-labels-laws-and-practice",
-        count = count(records, "record", "records"),
+        count = records,
         of_label_or_law = outside.of_label_or_law,
         of_practice = outside.of_practice
     )
@@ -118,16 +137,12 @@ pub fn no_adjuvant(adjuvants: &Adjuvants, figures: &Figures) -> String {
 
 /// On planned against applied.
 pub fn planned(planned: &Planned) -> Vec<String> {
-    let mut remarks = vec![ERROR.to_owned()];
+    let mut remarks = vec![error().to_owned()];
     if planned.without_plan > 0 {
-        remarks.push(t!(
-            "season-nothing-of-a-plan",
-            count = count(planned.without_plan, t!("season-record-keeps"), t!("season-records-keep"))
-        ));
+        remarks.push(t!("season-nothing-of-a-plan", count = planned.without_plan));
     }
     if planned.lines_without > 0 {
-        let uses = count(planned.lines_without, t!("season-use-of-a-product-does"), t!("season-uses-of-products-do"));
-        remarks.push(t!("season-not-keep-what-was-planned-or", uses = uses));
+        remarks.push(t!("season-not-keep-what-was-planned-or", uses = planned.lines_without));
     }
     remarks
 }
@@ -136,12 +151,7 @@ pub fn planned(planned: &Planned) -> Vec<String> {
 pub fn left(planned: &Planned, records: usize, figures: &Figures) -> String {
     match planned.left_told {
         0 => t!("season-no-record-says-what-was-left").to_owned(),
-        told => t!(
-            "season-in-all-of-say-what-was",
-            figures = figures.show(planned.left),
-            told = told,
-            count = count(records, "record", "records")
-        ),
+        told => t!("season-in-all-of-say-what-was", figures = figures.show(planned.left), told = told, count = records),
     }
 }
 
@@ -149,7 +159,7 @@ pub fn left(planned: &Planned, records: usize, figures: &Figures) -> String {
 pub fn cost(cost: &Cost) -> Vec<String> {
     let named = (!cost.without_price.is_empty())
         .then(|| t!("season-without-a-price", without_price = uses(&cost.without_price)));
-    without_price(cost.all.spent).into_iter().chain(named).chain([PRODUCTS_ALONE.to_owned()]).collect()
+    without_price(cost.all.spent).into_iter().chain(named).chain([products_alone().to_owned()]).collect()
 }
 
 /// "$1,200.00 in all, $12.50/ac over 96 ac".
@@ -164,13 +174,10 @@ pub fn cost_in_all(cost: &Cost, figures: &Figures) -> String {
 pub fn outcomes(outcomes: &Outcomes) -> Vec<String> {
     let mut remarks = Vec::new();
     if outcomes.outside_bands > 0 {
-        let ratings = count(outcomes.outside_bands, t!("season-rating-lies"), t!("season-ratings-lie"));
-        let are = if outcomes.outside_bands == 1 { "is" } else { "are" };
-        remarks.push(t!("season-on-the-day-itself-or-more", ratings = ratings, are = are));
+        remarks.push(t!("season-on-the-day-itself-or-more", ratings = outcomes.outside_bands));
     }
     if outcomes.stray > 0 {
-        let ratings = count(outcomes.stray, t!("season-rating-is"), t!("season-ratings-are"));
-        remarks.push(t!("season-of-a-field-that-their-record", ratings = ratings));
+        remarks.push(t!("season-of-a-field-that-their-record", ratings = outcomes.stray));
     }
     remarks
 }

@@ -9,8 +9,9 @@ use crate::quantity::{Quantity, Units};
 use crate::season::stats::FEWEST;
 
 /// What stands under every comparison.
-pub const NO_CAUSE: &str = "It says what was rated on this farm and not why: fields, weather, size of the weeds and whoever looked may have \
-                            differed along with what is compared. What the label says holds, whatever was rated.";
+pub fn no_cause() -> &'static str {
+    t!("season-no-cause")
+}
 
 /// A sentence, and whether it tells two things apart.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -57,7 +58,7 @@ pub fn by_pairs(comparison: &Comparison, one: &str, other: &str) -> Statement {
     let n = comparison.pairs.len();
     let text = match (verdict, comparison.paired) {
         (Verdict::TooFew { .. }, _) => {
-            t!("season-too-few-to-tell", of = of, count = count(n, "pair", "pairs"), too_few_pairs = TOO_FEW_PAIRS)
+            t!("season-too-few-to-tell", of = of, n = n)
         }
         (_, None) => {
             let by = comparison.pairs.first().map_or(0.0, |pair| pair.one - pair.other);
@@ -83,7 +84,7 @@ pub fn by_sets(comparison: &Comparison, one: &str, other: &str) -> Statement {
         (Verdict::TooFew { .. }, _) => t!(
             "season-too-few-to-tell-with-with",
             of = of,
-            count = count(counts[0], "record", "records"),
+            count = counts[0],
             one = one,
             counts = counts[1],
             other = other,
@@ -113,15 +114,13 @@ pub fn by_sets(comparison: &Comparison, one: &str, other: &str) -> Statement {
 pub fn too_few_pairs<'a>(comparisons: impl Iterator<Item = &'a Comparison>) -> Option<String> {
     let few = comparisons.filter(|of| matches!(of.by_pairs, Verdict::TooFew { .. }) || of.paired.is_none());
     let few: Vec<String> = few
-        .map(|of| format!("{}, {} ({})", effect(&of.effect), band(of.days), count(of.pairs.len(), "pair", "pairs")))
+        .map(|of| {
+            let rated = format!("{}, {}", effect(&of.effect), band(of.days));
+            t!("season-few-pairs", of = rated, n = of.pairs.len())
+        })
         .collect();
-    (!few.is_empty())
-        .then(|| t!("season-too-few-to-tell-few-too-few-pairs", few = few.join("; "), too_few_pairs = TOO_FEW_PAIRS))
+    (!few.is_empty()).then(|| t!("season-too-few-to-tell-few-too-few-pairs", few = few.join("; ")))
 }
-
-/// Why few pairs tell nothing.
-const TOO_FEW_PAIRS: &str =
-    "Fewer than six cannot be told from chance at 5 % by their signs and ranks, whatever they show";
 
 fn told(of: &str, verdict: Verdict, one: &str, other: &str, by: f64, over: &str, ends: &str) -> String {
     let points = |value: f64| t!("season-per-cent-points", show = show(value.abs(), 1));
@@ -184,7 +183,6 @@ pub fn group(kind: ProductKind, group: &str) -> String {
 /// How a group came again.
 pub fn again(repeat: &Repeat) -> String {
     match repeat.again {
-        Again::InSeason { year, times: 2 } => t!("season-twice-in", year = year),
         Again::InSeason { year, times } => t!("season-times-in", times = times, year = year),
         Again::InYears { from, to } => t!("season-in-each-season-from-to", from = from, to = to),
         Again::InARow { from, to, times } => t!("season-applications-in-a-row-to", times = times, from = from, to = to),
@@ -197,7 +195,6 @@ pub fn spent(spent: &Spent, currency: &str) -> String {
     match spent.without_price {
         0 => money,
         _ if spent.priced == 0 => t!("season-no-price").to_owned(),
-        1 => t!("season-without-1-use-that-has-no", money = money),
         many => t!("season-without-uses-that-have-no-price", money = money, many = many),
     }
 }
@@ -205,7 +202,7 @@ pub fn spent(spent: &Spent, currency: &str) -> String {
 /// "74.6 ac", or both ends.
 pub fn distinct(distinct: Distinct, units: Units) -> String {
     let (least, most) = (distinct.least.show(units), distinct.most.show(units));
-    if least == most { least } else { crate::words::ends(&least, "to", &most) }
+    if least == most { least } else { crate::words::to(&least, &most) }
 }
 
 /// "1 record", "3 records".
@@ -216,8 +213,8 @@ pub fn count(n: usize, one: &str, many: &str) -> String {
 /// "Demo SL 3 times, Other WG once", cut after some.
 pub fn uses(of: &[(String, usize)]) -> String {
     const SOME: usize = 6;
-    let times = |n: usize| if n == 1 { "once".to_owned() } else { t!("season-times", n = n) };
-    let mut words: Vec<String> = of.iter().take(SOME).map(|(name, n)| format!("{name} {}", times(*n))).collect();
+    let mut words: Vec<String> =
+        of.iter().take(SOME).map(|(name, n)| t!("season-name-times", name = name, n = n)).collect();
     if of.len() > SOME {
         words.push(t!("season-and-more", of = of.len() - SOME));
     }
@@ -245,7 +242,9 @@ pub fn field<'a>(id: &str, name: &'a str) -> &'a str {
 }
 
 /// What stands for figures over a field that is gone.
-pub const GONE: &str = "no longer on the farm";
+pub fn gone() -> &'static str {
+    t!("season-no-longer-on-the-farm")
+}
 
 /// The kind of a product, or that it is not known.
 pub fn kind(kind: Option<ProductKind>) -> &'static str {
@@ -259,18 +258,33 @@ pub fn class(class: Option<AdjuvantClass>) -> &'static str {
 
 /// The month, 1 to 12: "Jun".
 pub fn month(month: i8) -> &'static str {
-    usize::try_from(month - 1).ok().and_then(|at| MONTHS.get(at)).copied().unwrap_or_default()
+    usize::try_from(month - 1).ok().and_then(|at| months().get(at).copied()).unwrap_or_default()
 }
 
 /// The months of a year.
-pub const MONTHS: [&str; 12] = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+pub fn months() -> [&'static str; 12] {
+    [
+        t!("season-month-1"),
+        t!("season-month-2"),
+        t!("season-month-3"),
+        t!("season-month-4"),
+        t!("season-month-5"),
+        t!("season-month-6"),
+        t!("season-month-7"),
+        t!("season-month-8"),
+        t!("season-month-9"),
+        t!("season-month-10"),
+        t!("season-month-11"),
+        t!("season-month-12"),
+    ]
+}
 
 /// What a bar of errors holds: "-5 to -2"; `gap` stands after the first word.
 pub fn bar(at: usize, gap: &str) -> String {
     let end = |at: usize| BARS.get(at).copied().unwrap_or_default();
     let signed = |end: i32| if end > 0 { format!("+{end}") } else { end.to_string() };
     match at {
-        0 => format!("below{gap}{}", end(0)),
+        0 => t!("season-below-gap", gap = gap, end = end(0)),
         at if at == BARS.len() => t!("season-at-gap-and-more", at = signed(end(at - 1)), gap = gap),
         at => t!("season-at-gap-to-at2", at = signed(end(at - 1)), gap = gap, at2 = signed(end(at))),
     }

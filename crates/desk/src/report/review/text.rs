@@ -288,5 +288,5 @@ fn ratings(farm: &Farm, all: &All, out: &mut String) -> std::fmt::Result {
             writeln!(out, "    {looks}.")?;
         }
     }
-    writeln!(out, "  {}\n", words::NO_CAUSE)
+    writeln!(out, "  {}\n", words::no_cause())
 }

@@ -6,7 +6,7 @@ use tankard_core::t;
 use egui::{Margin, ScrollArea, Ui};
 use tankard_core::farm::{Farm, Id, Plot, Record, Trial};
 use tankard_core::quantity::number;
-use tankard_core::season::review::words::{NO_CAUSE, band, by_pairs, effect};
+use tankard_core::season::review::words::{band, by_pairs, effect, no_cause};
 use tankard_core::season::trials::{Judged, judge, pair_up};
 
 use super::listed::Listed;
@@ -279,7 +279,7 @@ impl Bench<'_> {
         for each in &judged.comparisons {
             ui.add(egui::Label::new(format!("{}.", by_pairs(each, &one, &other).text)).wrap());
         }
-        boxes::say(ui, NO_CAUSE);
+        boxes::say(ui, no_cause());
     }
 
     fn plot_words(&self, plot: &Plot) -> String {

@@ -40,7 +40,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
             Chart { name: t!("season-log-ground-treated-by-adjuvant-class"), unit: figures.ground() },
             &bars,
         );
-        notes(ui, [t!("season-log-hatched-with-none", several_classes = remarks::SEVERAL_CLASSES)]);
+        notes(ui, [t!("season-log-hatched-with-none", several_classes = remarks::several_classes())]);
     });
     sheet(ui, t!("season-log-use-and-cost"), |ui| {
         let columns = [

@@ -81,7 +81,7 @@ pub(super) fn show(ui: &mut Ui, by: &mut By, shown: &Shown<'_>) {
                 .collect();
             let name = t!("season-log-cost-by-by", by = by.name());
             let chart = Chart { name: &name, unit: &figures.currency };
-            hatched_bars(ui, chart, &bars, rows.len(), t!("season-log-the-highest-cost"), remarks::HATCHED_COST);
+            hatched_bars(ui, chart, &bars, rows.len(), t!("season-log-the-highest-cost"), remarks::hatched_cost());
         });
     }
     sheet(ui, &t!("season-log-cost-by-in-figures", by = by.name()), |ui| {

@@ -37,7 +37,7 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &Kept, shown: &Shown<'_
     let kinds: Vec<ProductKind> = ProductKind::ALL.into_iter().filter(has).collect();
     let groupless = remarks::resistance(resistance);
     let Some(first) = kinds.first() else {
-        ui.label(remarks::NO_GROUP);
+        ui.label(remarks::no_group());
         notes(ui, groupless);
         return;
     };
@@ -161,7 +161,7 @@ fn repeats(ui: &mut Ui, fields: &[&FieldGroups], kind: ProductKind, seasons: (i1
             ]
         })
     });
-    notes(ui, [remarks::AGAIN.to_owned()]);
+    notes(ui, [remarks::again().to_owned()]);
 }
 
 #[cfg(test)]

@@ -8,7 +8,7 @@ use tankard_core::farm::{AdjuvantClass, Effect};
 use tankard_core::quantity::number::show as figure;
 use tankard_core::season::review::compare::{Band, Compared, Comparison, Of, Side};
 use tankard_core::season::review::figures::whole;
-use tankard_core::season::review::words::{NO_CAUSE, band, by_pairs, by_sets, classes, count, effect, interval, looks};
+use tankard_core::season::review::words::{band, by_pairs, by_sets, classes, count, effect, interval, looks, no_cause};
 use tankard_core::season::review::{Outcomes, RatedRow, remarks};
 use tankard_core::words::capital;
 
@@ -53,7 +53,7 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &mut Kept, shown: &Show
     let mut effects: Vec<&Effect> = outcomes.rows.iter().map(|row| &row.effect).collect();
     effects.dedup();
     let Some(first) = effects.first() else {
-        ui.label(remarks::NOT_RATED);
+        ui.label(remarks::not_rated());
         notes(ui, open);
         return;
     };
@@ -99,7 +99,7 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &mut Kept, shown: &Show
         notes(ui, open);
     });
     let compared = compared(ui, state, kept, outcomes, &chosen);
-    ui.add(egui::Label::new(NO_CAUSE).wrap());
+    ui.add(egui::Label::new(no_cause()).wrap());
     if let Some(compared) = compared {
         pairs_table(ui, &compared.comparisons);
     }

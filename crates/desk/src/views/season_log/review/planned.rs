@@ -20,7 +20,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) -> Option<Subject> {
     ];
     notes(ui, remarks::planned(planned));
     if all.iter().all(|(.., errors)| errors.is_none()) {
-        ui.label(format!("{}.", remarks::NO_PLAN));
+        ui.label(format!("{}.", remarks::no_plan()));
     } else {
         let draw = |ui: &mut Ui, (name, unit, errors): &(&str, &'static str, &Option<Errors>)| {
             if let Some(errors) = errors {

@@ -157,7 +157,7 @@ fn by_field(ui: &mut Ui, state: &mut State, shown: &Shown<'_>, actives: &Actives
             vec![
                 words::field(&on.field, &on.name).to_owned(),
                 figures::mass(shown.figures, on.mass, row.basis),
-                on.over_ground.map_or_else(|| words::GONE.to_owned(), |rate| show_active(rate, row.basis, units)),
+                on.over_ground.map_or_else(|| words::gone().to_owned(), |rate| show_active(rate, row.basis, units)),
                 whole(on.times),
             ]
         })

@@ -1,7 +1,7 @@
 //! What the trials of the farm came to, whatever is chosen at the top.
 
 use egui::{Label, Ui};
-use tankard_core::season::review::words::{NO_CAUSE, by_pairs, looks};
+use tankard_core::season::review::words::{by_pairs, looks, no_cause};
 use tankard_core::t;
 
 use super::kept::Held;
@@ -27,5 +27,5 @@ pub(super) fn show(ui: &mut Ui, trials: &[Held]) {
             notes(ui, looks(judged.comparisons.len()));
         });
     }
-    ui.add(Label::new(NO_CAUSE).wrap());
+    ui.add(Label::new(no_cause()).wrap());
 }

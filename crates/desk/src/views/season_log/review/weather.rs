@@ -93,7 +93,7 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &Kept, farm: &Farm, sho
             of_practice = sum.of_practice
         )
     }));
-    notes(ui, [remarks::WEATHER.to_owned()]);
+    notes(ui, [remarks::weather().to_owned()]);
     let missing = shown.pages.unmeasured();
     sheet(ui, t!("season-log-not-measured"), |ui| {
         let columns = [Column::Words("what", 1.0), Column::Figure(t!("season-log-records-without-it"), 130.0)];

@@ -42,7 +42,14 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                     })
                     .collect();
                 let chart = Chart { name: t!("season-log-spray-by-water"), unit: figures.liquid() };
-                hatched_bars(ui, chart, &bars, work.waters.len(), t!("season-log-most-spray"), remarks::HATCHED_SPRAY);
+                hatched_bars(
+                    ui,
+                    chart,
+                    &bars,
+                    work.waters.len(),
+                    t!("season-log-most-spray"),
+                    remarks::hatched_spray(),
+                );
             });
         },
         |ui| {
@@ -59,7 +66,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                     })
                     .collect();
                 let chart = Chart { name: t!("season-log-hours-by-rig"), unit: "h" };
-                hatched_bars(ui, chart, &bars, work.rigs.len(), t!("season-log-most-ground"), remarks::HATCHED_HOURS);
+                hatched_bars(ui, chart, &bars, work.rigs.len(), t!("season-log-most-ground"), remarks::hatched_hours());
             });
         },
     );
@@ -82,7 +89,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                 ]
             })
         });
-        notes(ui, [remarks::WATER.to_owned()]);
+        notes(ui, [remarks::water().to_owned()]);
     });
     sheet(ui, t!("season-log-hours"), |ui| {
         let columns = [
@@ -110,6 +117,6 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                 ]
             })
         });
-        notes(ui, [remarks::HOURS.to_owned()]);
+        notes(ui, [remarks::hours().to_owned()]);
     });
 }
