@@ -251,6 +251,7 @@ shed-latitude = latitude
 shed-longitude = longitude
 shed-days-row = days
 shed-calibration-limit = calibration
+shed-letter = Letter
 
 ## desk/views/shed/laws.rs
 

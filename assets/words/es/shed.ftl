@@ -251,6 +251,7 @@ shed-latitude = latitud
 shed-longitude = longitud
 shed-days-row = días
 shed-calibration-limit = calibración
+shed-letter = Carta
 
 ## desk/views/shed/laws.rs
 

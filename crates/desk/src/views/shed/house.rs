@@ -140,7 +140,10 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
             t!("shed-paper"),
             &mut house.paper,
             &[Paper::Letter, Paper::A4],
-            |paper| format!("{paper:?}"),
+            |paper| match paper {
+                Paper::Letter => t!("shed-letter").to_owned(),
+                Paper::A4 => "A4".to_owned(),
+            },
             120.0,
         );
     });
