@@ -21,7 +21,7 @@ use std::rc::Rc;
 use egui::{CentralPanel, Frame, Key, Margin, Panel, ScrollArea, Ui, Vec2};
 use tankard_core::finding::Subject;
 use tankard_core::season::review::Figures;
-use tankard_core::season::review::words::{self, count};
+use tankard_core::season::review::words;
 
 use crate::app::Desk;
 use crate::look;

@@ -8,7 +8,7 @@ use tankard_core::season::review::{ActiveRow, Actives, ProductRow, Products, rem
 use tankard_core::t;
 
 use super::table::{self, Column};
-use super::{MOST, NOTHING, Shown, beside, notes, of_all, sheet};
+use super::{MOST, Shown, beside, no_product, notes, of_all, sheet};
 use crate::parts::boxes;
 use crate::parts::chart::Chart;
 use crate::parts::chart_rows::{self, Lying};
