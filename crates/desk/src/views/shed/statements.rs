@@ -251,7 +251,7 @@ fn applies(ui: &mut Ui, name: &str, statement: &mut Statement, units: Units) {
     );
     boxes::text_or_empty(ui, &t!("shed-name-at", name = name), &mut statement.at, AT, t!("shed-page"));
     boxes::slot(ui, ONLY_IF, |ui| {
-        conditions::only_if(ui, t!("shed-if"), t!("shed-only-if", name = name), statement, units)
+        conditions::only_if(ui, t!("shed-if"), t!("shed-only-if", name = name), statement, units);
     });
 }
 

@@ -86,10 +86,10 @@ fn summary(set: &NozzleSet) -> String {
     match &set.layout {
         Some(Layout::Broadcast { spacing }) => parts.push(t!("shed-apart", spacing = spacing)),
         Some(Layout::Band { width, rows, .. }) => {
-            parts.push(t!("shed-bands-of-over-rows-apart", width = width, rows = rows))
+            parts.push(t!("shed-bands-of-over-rows-apart", width = width, rows = rows));
         }
         Some(Layout::Directed { rows, nozzles }) => {
-            parts.push(t!("shed-at-each-row-rows-apart", nozzles = nozzles, rows = rows))
+            parts.push(t!("shed-at-each-row-rows-apart", nozzles = nozzles, rows = rows));
         }
         None => {}
     }
