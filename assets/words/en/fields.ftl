@@ -9,7 +9,10 @@ fields-see-the-label-for-how-long = see the label for how long
 fields-open-the-record-of = Open the record { $name } of { $date }
 fields-what-may-follow-by-the-plant = What may follow, by the plant-back times of what it got
 fields-no-label-of-what-it-got = No label of what it got names a following crop, as typed, and no next crop is typed for the field.
-fields-the-of-not-name-it-as = the { $labels } of { $silent } { $name } not name it, as typed
+fields-the-of-not-name-it-as = { $count ->
+        [one] the label of { $names } does not name it, as typed
+       *[other] the labels of { $names } do not name it, as typed
+    }
 fields-type-the-next-crop-under-as = Type the next crop under "As typed" to have it stand first.
 fields-no-plant-back-time-is-typed = No plant-back time is typed of { $untyped }, which it had in the last 12 months
 fields-may-be-planted-now = may be planted now
@@ -21,10 +24,11 @@ fields-months-label-of-as-typed-sprayed = { $months } months; label of { $at }, 
 ## desk/views/fields/export.rs
 
 fields-no-field-has-a-boundary-and = No field has a boundary and nothing is drawn among the fields, so there is nothing to export
-fields-boundary-or-surrounding = boundary or surrounding
-fields-boundaries-and-surroundings = boundaries and surroundings
 fields-the-boundaries-were-not-saved = The boundaries were not saved
-fields-saved-as = { $what } saved as { $path }{ $since }
+fields-saved-as = { $count ->
+        [one] { $count } boundary or surrounding saved as { $path }{ $since }
+       *[other] { $count } boundaries and surroundings saved as { $path }{ $since }
+    }
 fields-the-farm-has-no-pass-yet = The farm has no pass yet; plan one in Tank loads first
 fields-no-task-data-of = No task data of "{ $name }": { $why }
 fields-the-task-data-was-not-saved = The task data was not saved
@@ -37,8 +41,10 @@ fields-no-crop-is-typed-and-no = No crop is typed, and no record or closed seaso
 fields-crop-not-typed = crop not typed
 fields-then = , then{ " " }
 fields-no-record = no record
-fields-1-record = 1 record
-fields-records = { $many } records
+fields-records = { $count ->
+        [one] { $count } record
+       *[other] { $count } records
+    }
 fields-resistance-groups-by-season = Resistance groups by season
 fields-no-record-of-it-holds-a = No record of it holds a product with a resistance group.
 fields-came = { $name } came { $all }
@@ -66,16 +72,24 @@ fields-tilled-insured-claimed = tilled, insured, claimed
 fields-from-the-boundary = from the boundary
 fields-no-boundary-yet-draw-it-on = no boundary yet: draw it on the map, or import one
 fields-plans-go-by = plans go by
-fields-the-area = the area { $from }
 fields-which-area-plans-go-by = Which area plans go by
 fields-the-stated-area = the stated area
-fields-or-than-stated = { $by } or { $ratio } % { $word } than stated
+fields-the-area-from-the-boundary = the area from the boundary
+fields-or-than-stated = { $word ->
+        [more] { $by } or { $ratio } % more than stated
+       *[less] { $by } or { $ratio } % less than stated
+    }
 fields-as-much-as-stated = as much as stated
 fields-none-yet-set-them-on-the = none yet: set them on the map, or import them
+fields-name-of-gateway = Name of gateway { $number }
+fields-its-name = its name
+fields-take-out-gateway = Take out gateway { $number }
 
 ## desk/views/fields/import/compared.rs
 
 fields-as-much = as much
+fields-per-cent-more = { $by } % more
+fields-per-cent-less = { $by } % less
 fields-none-stated = none stated
 fields-stated = stated { $area }: { $by }
 fields-with-pieces-together = { $text }, with { $pieces } pieces together
@@ -87,24 +101,49 @@ fields-the-boundaries-were-not-read = The boundaries were not read
 fields-is-read = { $source } is read
 fields-boundaries-from = Boundaries from { $source }
 fields-leave-all-out = Leave all out
+fields-piece = piece
+fields-pieces = pieces
 fields-as-suggested = As suggested
-fields-refused = , { $many } refused
-fields-of-ground-in-this-file-nothing = { $found } of ground in this { $kind } file{ $refused }. Nothing is changed before you take them.
+fields-of-ground-in-this-file-nothing = { $count ->
+        [one] { $count } piece of ground in this { $kind } file. Nothing is changed before you take them.
+       *[other] { $count } pieces of ground in this { $kind } file. Nothing is changed before you take them.
+    }
+fields-of-ground-in-this-file-refused = { $count ->
+        [one] { $count } piece of ground in this { $kind } file, { $refused } refused. Nothing is changed before you take them.
+       *[other] { $count } pieces of ground in this { $kind } file, { $refused } refused. Nothing is changed before you take them.
+    }
 fields-the-file-holds-nothing-that-can = The file holds nothing that can be taken.
-fields-piece-is-refused = piece is refused
-fields-pieces-are-refused = pieces are refused
-fields-to = { $refused } to { $last }
+fields-pieces-are-refused = { $count ->
+        [one] { $count } piece is refused
+       *[other] { $count } pieces are refused
+    }
+fields-to = { $first } to { $last }
 fields-those-before = Those before
 fields-refused-pieces-before-these = Refused pieces before these
 fields-those-after = Those after
 fields-refused-pieces-after-these = Refused pieces after these
-fields-take = Take { $count }
+fields-take = { $count ->
+        [one] Take { $count } piece
+       *[other] Take { $count } pieces
+    }
 fields-leave-it = Leave it
 fields-leave-the-file = Leave the file
-fields-new-field = new field
-fields-new-fields = new fields
-fields-thing-among-the-fields = thing among the fields
-fields-things-among-the-fields = things among the fields
+fields-new-fields = { $count ->
+        [one] { $count } new field
+       *[other] { $count } new fields
+    }
+fields-boundaries = { $count ->
+        [one] { $count } boundary
+       *[other] { $count } boundaries
+    }
+fields-things-among-the-fields = { $count ->
+        [one] { $count } thing among the fields
+       *[other] { $count } things among the fields
+    }
+fields-gateways = { $count ->
+        [one] { $count } gateway
+       *[other] { $count } gateways
+    }
 fields-nothing = Nothing
 fields-taken-from = { $words } taken from { $source }
 
@@ -125,9 +164,9 @@ fields-a-field-without-a-name = a field without a name
 ## desk/views/fields/list.rs
 
 fields-find-a-field-or-crop = Find a field or crop
-fields-field = { $which ->
-        [yes] { $fields } field, { $total }
-       *[no] { $fields } fields, { $total }
+fields-field = { $count ->
+        [one] { $count } field, { $total }
+       *[other] { $count } fields, { $total }
     }
 fields-no-field-is-like-that = No field is like that.
 fields-add-a-field = + Add a field
@@ -138,9 +177,11 @@ fields-stage-of = Stage of { $name }
 fields-open = Open { $name }
 fields-next = { $last }; next { $next }
 fields-next-next = next { $next }
-fields-one-pass-goes-there = { " " }One pass goes there.
-fields-passes-go-there = { " " }{ $many } passes go there.
-fields-remove = Remove { $name }?{ $used }
+fields-remove = { $passes ->
+        [0] Remove { $name }?
+        [one] Remove { $name }? One pass goes there.
+       *[other] Remove { $name }? { $passes } passes go there.
+    }
 fields-remove-it = Remove it
 fields-keep-it = Keep it
 fields-copy = { $name } (copy)
@@ -150,22 +191,27 @@ fields-copy = { $name } (copy)
 fields-no-field-has-a-boundary-yet = No field has a boundary yet
 fields-choose-a-field-at-the-left = Choose a field at the left and draw its boundary with Draw…, or bring boundaries in from a file.
 fields-map-no-field-has-a-boundary = Map; no field has a boundary yet
-fields-1-field-has = 1 field has
-fields-fields-have = { $count } fields have
-fields-map-a-boundary-coloured-by = Map; { $fields } a boundary; coloured by { $title }: { $classes }
+fields-map-a-boundary-coloured-by = { $count ->
+        [one] Map; { $count } field has a boundary; coloured by { $title }: { $classes }
+       *[other] Map; { $count } fields have a boundary; coloured by { $title }: { $classes }
+    }
 fields-chosen = { $words }; chosen: { $name }, { $area }, { $said }
 
 ## desk/views/fields/map/colouring.rs
 
 fields-growth-stage = growth stage
+fields-re-entry = re-entry
 fields-last-spray = last spray
 fields-planned-on-a-day = planned on a day
 fields-no-crop-typed = no crop typed
 fields-no-stage-typed = no stage typed
-fields-others = { $counts } others
+fields-others = { $count } others
 fields-no-spray-recorded = no spray recorded
 fields-sprayed-today = sprayed today
-fields-ago = { $days } ago
+fields-ago = { $count ->
+        [one] { $count } day ago
+       *[other] { $count } days ago
+    }
 fields-within-a-week = within a week
 fields-8-to-21-days-ago = 8 to 21 days ago
 fields-22-to-60-days-ago = 22 to 60 days ago
@@ -181,8 +227,6 @@ fields-recorded = recorded: { $names }
 fields-not-planned = not planned
 fields-planned-on = planned on { $day }
 fields-planned-and-recorded = planned and recorded
-fields-1-day = 1 day
-fields-days = { $days } days
 
 ## desk/views/fields/map/edit.rs
 
@@ -209,8 +253,8 @@ fields-as-on = { $colouring }, as on { $day }
 fields-among-the-fields-083 = among the fields…
 fields-gateway = gateway { $at }
 fields-gateway-name = gateway { $name }
-fields-of = { " " }of { $name }
-fields-drawing-the = Drawing the { $what }{ $field }
+fields-drawing-the = Drawing the { $what }
+fields-drawing-the-of = Drawing the { $what } of { $name }
 fields-click-where-it-lies-or-type = Click where it lies, or type it. Escape drops it.
 fields-click-point-after-point-or-type = Click point after point, or type them. Backspace takes the last one back, Enter or a double click finishes, Escape drops it.
 fields-latitude-longitude = latitude, longitude
@@ -219,7 +263,6 @@ fields-add-the-point = Add the point
 fields-take-the-last-back = Take the last back
 fields-finish = Finish
 fields-drop-it = Drop it
-fields-points = { $all } points
 fields-point-of = point { $at } of { $all }
 fields-moving-points-of = Moving points of { $name }
 fields-drag-a-point-click-an-edge = Drag a point; click an edge to put one in; Delete takes the chosen one out. Escape ends it.
@@ -251,7 +294,7 @@ fields-move-its-points = Move its points
 fields-remove-it-from-the-map = Remove it from the map
 fields-back-to-the-field = Back to the field
 fields-remove-it-strips-along-it-go = Remove it? Strips along it go too.
-fields-gateway-of = Gateway { $at } of { $fields }
+fields-gateway-of = Gateway { $at } of { $name }
 fields-name-of-the-gateway = Name of the gateway
 fields-name-such-as-road-gate = name, such as road gate
 fields-latitude-and-longitude-of-the-gateway = Latitude and longitude of the gateway
@@ -260,6 +303,7 @@ fields-remove-the-gateway-a65 = Remove the gateway?
 fields-picture-under-the-map = Picture under the map
 fields-none-yet-a-png-or-jpeg = none yet; a PNG or JPEG with north at its top
 fields-choose-a-picture = Choose a picture…
+fields-strength = strength
 fields-strength-of-the-picture = Strength of the picture
 fields-take-the-picture-out = Take the picture out
 fields-north-west-corner = north-west corner
@@ -278,11 +322,11 @@ fields-lines-slanting-back = lines slanting back
 fields-upright-lines = upright lines
 fields-crossing-lines = crossing lines
 fields-a-grid = a grid
+fields-plain = plain
 
 ## desk/views/fields/map/picture.rs
 
 fields-the-picture-is-not-shown = The picture is not shown, { $why }: { $file }
-fields-picture-of-the-map = picture of the map
 fields-the-picture-could-not-be-read = The picture could not be read
 fields-the-picture-is-not-there-put = The picture is not there; put it back or choose another: { $shown }
 fields-the-picture-could-not-be-read-error-shown = The picture could not be read ({ $error }): { $shown }
@@ -296,17 +340,22 @@ fields-it-has-only-points-here-and = it has only { $least } points here, and nee
 ## desk/views/fields/map/sketch.rs
 
 fields-further-part = further part
+fields-boundary = boundary
+fields-hole = hole
+fields-a-way-in = gateway
 fields-point-among-the-fields = point among the fields
 fields-line-among-the-fields = line among the fields
 fields-area-among-the-fields = area among the fields
 fields-north-west-corner-of-the-picture = north-west corner of the picture
 fields-south-east-corner-of-the-picture = south-east corner of the picture
-fields-the-point-was-not-taken-its = The point was not taken: its edge would cross the edge from point { $edge } to point { $edge2 }; a boundary cannot cross itself
+fields-the-point-was-not-taken-its = The point was not taken: its edge would cross the edge from point { $from } to point { $to }; a boundary cannot cross itself
 fields-no-point-yet = no point yet
-fields-1-point = 1 point
-fields-many-points = { $many } points
+fields-many-points = { $count ->
+        [one] { $count } point
+       *[other] { $count } points
+    }
 fields-it-needs-points-or-more = It needs { $least } points or more
-fields-it-cannot-be-closed-here-the = It cannot be closed here: the last edge would cross the edge from point { $edge } to point { $edge2 }
+fields-it-cannot-be-closed-here-the = It cannot be closed here: the last edge would cross the edge from point { $from } to point { $to }
 fields-it-was-not-taken = It was not taken: { $why }
 fields-the-field-is-gone = The field is gone
 fields-the-picture-is-gone = The picture is gone
@@ -358,8 +407,8 @@ fields-among-the-fields-45d = Among the fields
 
 fields-wind-from = wind from { $point }
 fields-as-planned-for = as planned for { $date }
-fields-wind-from-point-speed = wind from { $point }{ $speed }
-fields-forecast = forecast, { $date } { $strftime }
+fields-wind-from-point-speed = wind from { $point }, { $speed }
+fields-forecast = forecast, { $date } { $time }
 
 ## desk/views/fields/mod.rs
 
@@ -369,6 +418,10 @@ fields-add-the-first-one-at-the = Add the first one at the left with its name an
 ## desk/views/fields/neighbours.rs
 
 fields-neighbours-that-matter = Neighbours that matter
+fields-what-the-neighbour-is = What the neighbour is
+fields-side-of-the-field = Side of the field
+fields-label-from-the-edge = from the edge
+fields-distance-from-the-edge = Distance from the edge
 fields-none-is-typed-creeks-wells-homes = None is typed. Creeks, wells, homes, hives, sensitive crops belong here.
 fields-none-is-typed-beside-what-is = None is typed beside what is drawn.
 fields-at-its-edge = at its edge
@@ -379,10 +432,16 @@ fields-add-a-neighbour = + Add a neighbour
 ## desk/views/fields/page.rs
 
 fields-as-typed = As typed
-fields-what-it-may-not-get = What it may not get{ $may_not }
-fields-what-it-got-got = What it got{ $got }
+fields-what-it-may-not-get = { $count ->
+        [0] What it may not get
+       *[other] What it may not get ({ $count })
+    }
+fields-what-it-got-got = { $count ->
+        [0] What it got
+       *[other] What it got ({ $count })
+    }
 fields-as-on-the-evening-of-the = As on the evening of { $day }, the day of the last record of this farm.
-fields-as-on-day-strftime = As on { $day }, { $strftime }.
+fields-as-on-day-strftime = As on { $day }, { $time }.
 fields-as-typed-from-the-labels-the = { $words } As typed from the labels; the label and local law govern.
 fields-more-stays-unsprayed-than-there-is = more stays unsprayed than there is; mend the areas
 fields-of-which-can-be-sprayed = { $ground }, of which { $sprayable } can be sprayed
@@ -391,6 +450,10 @@ fields-all-of-it-to-be-sprayed = { $ground }, all of it to be sprayed
 ## desk/views/fields/roads.rs
 
 fields-roads-to-other-fields = Roads to other fields
+fields-road-to = Road to { $name }
+fields-by-the-yard = by the yard
+fields-from-gate-to-gate = from gate to gate
+fields-take-out-the-road = Take out the road to { $name }
 fields-none-is-typed-from-field-to = None is typed: from field to field the rig goes by way of the yard.
 fields-add-a-road-to = + Add a road to…
 fields-add-a-road-to-another-field = Add a road to another field
@@ -417,5 +480,30 @@ fields-next-crop = next crop
 fields-next-crop-8c6 = Next crop
 fields-note-on-the-field = Note on the field
 fields-weeds-that-stand-up-to-a = Weeds that stand up to a group
+fields-resistant-weed = Resistant weed { $number }
+fields-to-group = to group
+fields-group-of-resistant-weed = Group of resistant weed { $number }
+fields-take-out-resistant-weed = Take out resistant weed { $number }
 fields-none-is-typed-a-group-that = None is typed. A group that a weed here stands up to does not count as effective on it.
 fields-add-a-resistant-weed = + Add a resistant weed
+
+## desk/views/fields: heads of columns, words before boxes
+
+fields-head-field = field
+fields-head-area = area
+fields-head-crop = crop
+fields-head-stage = stage
+fields-head-name = name
+fields-head-soil = soil
+fields-head-owner = owner
+fields-head-planted = planted
+fields-head-location = location
+fields-head-parcel = parcel
+fields-head-note = note
+fields-head-gateways = gateways
+fields-head-group = group
+fields-head-groups = groups
+fields-head-side = side
+fields-head-none = none
+fields-take-out = Take out
+fields-take-out-what = Take out { $what }

@@ -22,7 +22,10 @@ season-log-pdf-record-book-by-date = PDF, record book by date…
 season-log-pdf-each-record-on-a-page = PDF, each record on a page…
 season-log-export-what-the-list-shows = Export what the list shows…
 season-log-the-records-were-not-saved = The records were not saved
-season-log-saved-as = { $records } saved as { $path }{ $since }
+season-log-saved-as = { $count ->
+        [one] { $count } record saved as { $path }{ $since }
+       *[other] { $count } records saved as { $path }{ $since }
+    }
 
 ## desk/views/season_log/import.rs
 
@@ -34,23 +37,45 @@ season-log-records-from = Records from { $source }
 season-log-the-rows-are-being-looked-at = The rows are being looked at…
 season-log-look-at-the-rows-again = Look at the rows again
 season-log-look-at-all-rows = Look at all { $rows } rows
-season-log-import-number = Import { $number }
-season-log-imported-from = { $entered } imported from { $source }
+season-log-import-number = { $count ->
+        [one] Import { $count } record
+       *[other] Import { $count } records
+    }
+season-log-imported-from = { $count ->
+        [one] { $count } record imported from { $source }
+       *[other] { $count } records imported from { $source }
+    }
 season-log-leave-it = Leave it
 season-log-leave-the-file = Leave the file
-season-log-in-a-file-of-exported-records = { $meets } in a file of exported records, { $new } of them new.
-season-log-here-already-word-for-word-and = { $same } { $are } here already, word for word, and { $are } passed over.
-season-log-the-id-of-a-record-here = { $another } { $have } the id of a record here that says something else
+season-log-in-a-file-of-exported-records = { $count ->
+        [one] { $count } record in a file of exported records, { $new } of them new.
+       *[other] { $count } records in a file of exported records, { $new } of them new.
+    }
+season-log-here-already-word-for-word-and = { $count ->
+        [one] { $count } record is here already, word for word, and is passed over.
+       *[other] { $count } records are here already, word for word, and are passed over.
+    }
+season-log-the-id-of-a-record-here = { $count ->
+        [one] { $count } has the id of a record here that says something else
+       *[other] { $count } have the id of a record here that says something else
+    }
 season-log-take-these-as-new-records-beside = Take these as new records beside those that are here
 season-log-line-left-out-is-another-record = Line { $line }: left out, "{ $id }" is another record here
 season-log-and-more = and { $another } more
 season-log-and-more-look-like-one-in = and { $alike } more look like one in the log
-season-log-the-first-of-rows-are-looked = The first { $first_rows } of { $rows } rows are looked at while you choose.
-season-log-1-line = 1 line
-season-log-lines = { $rows } lines
+season-log-the-first-of-rows-are-looked = The first { $first } of { $rows } rows are looked at while you choose.
 season-log-no-line-of-the-file-gives = No line of the file gives a record.
-season-log-of-nothing-enters-the-log-before = { $number } of { $words }. Nothing enters the log before you import.
-season-log-like-one-in-the-log-the = { $alike } { $looks } like one in the log: the same day, field and product
+season-log-of-nothing-enters-the-log-before = { $records ->
+        [one] { $records } record
+       *[other] { $records } records
+    } of { $lines ->
+        [one] { $lines } line
+       *[other] { $lines } lines
+    }. Nothing enters the log before you import.
+season-log-like-one-in-the-log-the = { $count ->
+        [one] { $count } record looks like one in the log: the same day, field and product
+       *[other] { $count } records look like one in the log: the same day, field and product
+    }
 season-log-take-records-that-look-like-one = Take records that look like one in the log all the same
 season-log-to-of = { $from } to { $last } of { $records }
 season-log-those-before = Those before
@@ -59,8 +84,10 @@ season-log-those-after = Those after
 season-log-records-after-these = Records after these
 season-log-what-the-columns-hold = What the columns hold
 season-log-its-first-lines = its first lines
-season-log-show-1-more-column = Show 1 more column
-season-log-show-more-columns = Show { $hidden } more columns
+season-log-show-more-columns = { $count ->
+        [one] Show { $count } more column
+       *[other] Show { $count } more columns
+    }
 season-log-days-with-strokes = days with strokes
 season-log-not-said = not said
 season-log-how-days-with-strokes-are-written = How days with strokes are written
@@ -69,6 +96,7 @@ season-log-how-figures-are-written = How figures are written
 season-log-not-taken = not taken
 season-log-what-holds = What "{ $heading }" holds
 season-log-from-its-column = from its column
+season-log-choose = choose
 season-log-as-written = as written
 season-log-unit-of = Unit of "{ $heading }"
 
@@ -80,8 +108,8 @@ season-log-the-profiles-are-chosen-in-the = the profiles are chosen in the shed,
 season-log-no-chosen-profile-speaks-of-this = No chosen profile speaks of this record: it holds no product that one of them asks for.
 season-log-days-that-follow = Days that follow
 season-log-all-that-is-asked-for-is = All that is asked for is there.
-season-log-in-the-shed-records = in the shed, Records;{ " " }
-season-log-of-are-there = { $there } of { $filter } are there
+season-log-in-the-shed-records = in the shed, Records; { $due }
+season-log-of-are-there = { $there } of { $all } are there
 season-log-from = From: { $basis }
 season-log-was-due-by = was due by { $due }
 season-log-due-by = due by { $due }
@@ -90,7 +118,7 @@ season-log-by-when-is-not-known-here = by when is not known here
 ## desk/views/season_log/list.rs
 
 season-log-still-open-9ef = still open
-season-log-still-open-open = , still open: { $open }
+season-log-still-open-open = { $date }, { $name }, still open: { $open }
 
 ## desk/views/season_log/listed.rs
 
@@ -100,17 +128,28 @@ season-log-all-seasons = all seasons
 ## desk/views/season_log/mod.rs
 
 season-log-trials = Trials
+season-log-review = Review
 season-log-season-so-far = Season { $year }, so far
 season-log-season = Season { $year }
 season-log-all-seasons-156 = All seasons
 season-log-record-without-a-plan = Record without a plan
 season-log-the-records-found-below-are-offered = the records found below are offered for pairs
-season-log-not-counting-without-a-volume = , not counting { $without } without a volume
-season-log-sprayed-of-spray = { $passes } · { $area } sprayed · { $volume } of spray{ $but }
+season-log-not-counting-without-a-volume = { $count ->
+        [one] { $count } pass · { $area } sprayed · { $volume } of spray, not counting { $without } without a volume
+       *[other] { $count } passes · { $area } sprayed · { $volume } of spray, not counting { $without } without a volume
+    }
+season-log-sprayed-of-spray = { $count ->
+        [one] { $count } pass · { $area } sprayed · { $volume } of spray
+       *[other] { $count } passes · { $area } sprayed · { $volume } of spray
+    }
 season-log-find-a-field-crop-product-or = find a field, crop, product or person…
 season-log-find-records = Find records
 season-log-season-c78 = Season
 season-log-of-records = { $rows } of { $of } records
+season-log-records = { $count ->
+        [one] { $count } record
+       *[other] { $count } records
+    }
 season-log-clear = Clear
 season-log-show-all-records = Show all records
 season-log-closed-on = closed on { $day }
@@ -118,6 +157,7 @@ season-log-close-the-season = Close the season…
 season-log-nothing-is-recorded-yet-plan-a = Nothing is recorded yet. Plan a pass in Tank loads and record it there when it is sprayed, or record one without a plan.
 season-log-nothing-is-recorded-in = Nothing is recorded in { $year }.
 season-log-no-record-holds = No record holds "{ $filter }".
+season-log-page-records = Records
 
 ## desk/views/season_log/page/day.rs
 
@@ -139,9 +179,11 @@ season-log-now = Now
 
 season-log-fields = Fields
 season-log-in-all = { $area } in all
+season-log-stage-on = Stage on { $name }
+season-log-crop-on = Crop on { $name }
+season-log-area-of = Area of { $name }
 season-log-add-a-field = Add a field…
 season-log-ground-of-somebody-else = Ground of somebody else
-season-log-field = field { $id }
 season-log-new-ground = New ground
 season-log-not-in-the-plan = not in the plan
 season-log-of = { $what } of { $name }
@@ -155,13 +197,17 @@ season-log-location = Location
 season-log-county-section-or-latitude-and-longitude = county, section, or latitude and longitude
 season-log-parcel = Parcel
 season-log-its-reference-in-the-aid-claim = its reference in the aid claim
-season-log-of-spray = , { $rate } of spray
-season-log-another-area-than-planned-the-amounts = Another area than planned: the amounts as they stand are spread over { $area }{ $rate }.
+season-log-another-area-than-planned-the-amounts = Another area than planned: the amounts as they stand are spread over { $area }.
+season-log-another-area-and-rate = Another area than planned: the amounts as they stand are spread over { $area }, { $rate } of spray.
 season-log-scale-the-amounts-to-the-area = Scale the amounts to the area
 
 ## desk/views/season_log/page/lines.rs
 
 season-log-products = Products
+season-log-lot-words = lot { $lot }
+season-log-amount-of = Amount of { $name }
+season-log-product = Product
+season-log-more-about = More about { $name }
 season-log-amount-in-all = amount in all
 season-log-over-ground = over ground
 season-log-planned-and-not-recorded-of = planned and not recorded: { $amount } of { $name }
@@ -174,6 +220,7 @@ season-log-restricted = Restricted
 season-log-certified-use-only = certified use only
 season-log-restricted-use = Restricted use
 season-log-yes-certified-use-only = yes, certified use only
+season-log-no = no
 season-log-re-entry-h = Re-entry, h
 season-log-hours-before-re-entry = Hours before re-entry
 season-log-harvest-d = Harvest, d
@@ -215,10 +262,14 @@ season-log-droplets-by-the-plan = droplets by the plan: { $classes }
 season-log-cleaned-out = Cleaned out
 season-log-before-and-after-such-as-triple = before and after, such as triple rinse
 season-log-how-it-was-cleaned-out = How it was cleaned out
+season-log-kept-in-the-tank = kept in the tank for the next pass
+season-log-thinned-and-sprayed-out = thinned and sprayed out on the field
+season-log-kept-in-a-marked-container = kept in a marked container
+season-log-taken-back-to-the-collecting-tank = taken back to the collecting tank
+season-log-e-g-3 = e.g. 3
 
 ## desk/views/season_log/page/mod.rs
 
-season-log-as-sprayed = as sprayed
 season-log-note = Note
 season-log-kept-for = Kept for
 season-log-signature = Signature
@@ -234,9 +285,9 @@ season-log-what-is-displayed-for-workers-after = What is displayed for workers a
 season-log-name-of-the-pass = Name of the pass
 season-log-remove-it = Remove it
 season-log-keep-it = Keep it
-season-log-as-it-was-sprayed = As it was sprayed: { $outside }
+season-log-as-it-was-sprayed = As it was sprayed: { $count }
 season-log-as-it-was-sprayed-c2b = As it was sprayed
-season-log-findings = { $outside } findings:
+season-log-findings = { $count } findings:
 
 ## desk/views/season_log/page/outcomes.rs
 
@@ -247,10 +298,16 @@ season-log-outcomes = Outcomes
 season-log-how-the-weeds-died-and-how = how the weeds died and how the crop stood it
 season-log-add-a-rating = Add a rating
 season-log-add-a-photo-or-note = Add a photo or note
-season-log-outcome = outcome { $at }
 season-log-injury = injury: { $words }
-season-log-1-photo = { $what } · 1 photo
-season-log-photos = { $what } · { $photos } photos
+season-log-photo = photo
+season-log-look-number = look { $number }
+season-log-ends-of-a-rating = : 0 % is no effect, 100 % all dead
+season-log-rating-number = Rating { $number }
+season-log-look-words = Look { $number }: { $words }
+season-log-photos = { $count ->
+        [one] { $what } · { $count } photo
+       *[other] { $what } · { $count } photos
+    }
 season-log-choose-a-field = choose a field
 season-log-field-d07 = Field
 season-log-field-looked-at = Field looked at
@@ -267,6 +324,16 @@ season-log-note-on-the-look = Note on the look
 season-log-leaf-burn = leaf burn
 season-log-leaf-cupping = leaf cupping
 season-log-stand-loss = stand loss
+season-log-photo-of-a-look = photo { $number }
+season-log-no-program-shows-pictures = No program to show pictures answered: { $path }
+season-log-open-photo = Open photo { $number }
+season-log-open = Open
+season-log-path-of-a-photo = path, such as photos/mill-14-days.jpg
+season-log-photo-number = Photo { $number }
+season-log-photos-label = Photos
+season-log-bleaching = bleaching
+season-log-stunting = stunting
+season-log-waterhemp = waterhemp
 season-log-add-a-photo = Add a photo
 
 ## desk/views/season_log/page/rest.rs
@@ -299,9 +366,6 @@ season-log-typed-before = typed before
 season-log-weather = Weather
 season-log-measured-at-the-boom-and-beside = measured at the boom, and beside it what was expected
 season-log-up-to = up to { $gust }
-season-log-wind-at = wind at
-season-log-air-at = air at
-season-log-humidity-at = humidity at
 season-log-limit = limit: { $texts }
 season-log-wind = Wind
 season-log-gust = Gust
@@ -313,16 +377,22 @@ season-log-humidity = Humidity
 season-log-forecast = Forecast: { $source }
 season-log-show-the-forecast-for-these-hours = Show the forecast for these hours
 season-log-add-a-reading = Add a reading
+season-log-reading-number = reading { $number }
+season-log-of-reading = { $what }, reading { $number }
+season-log-time-of-reading = Time of reading { $number }
 
 ## desk/views/season_log/print.rs
 
 season-log-the-record-book-was-not-saved = The record book was not saved
 season-log-record-laid-out = record laid out
 season-log-records-laid-out = records laid out
-season-log-the-record-book-of-is-saved = The record book of { $records } is saved as { $path }{ $since }
+season-log-the-record-book-of-is-saved = { $count ->
+        [one] The record book of { $count } record is saved as { $path }{ $since }
+       *[other] The record book of { $count } records is saved as { $path }{ $since }
+    }
 season-log-the-sheet-for-workers-was-not = The sheet for workers was not saved
 season-log-the-sheet-for-workers-is-saved = The sheet for workers is saved as { $path }{ $since }
-season-log-with-blanks-to-fill-in = { $words }, with blanks to fill in: { $missing }
+season-log-with-blanks-to-fill-in = The sheet for workers is saved as { $path }{ $since }, with blanks to fill in: { $missing }
 
 ## desk/views/season_log/recording.rs
 
@@ -332,7 +402,6 @@ season-log-record-as-sprayed = Record as sprayed
 season-log-some-of-it = Some of it…
 season-log-what-is-left-of-it = What is left of it: { $area }
 season-log-all-of-it-again-as-a = All of it again, as a second application
-season-log-loads-to-record = loads to record
 season-log-load = Load { $load }
 season-log-record-these-loads = Record these loads
 season-log-the-pass-has-no-ground-or = The pass has no ground or no product that could be reckoned, so there is nothing to record yet
@@ -374,9 +443,10 @@ season-log-cost = Cost
 
 season-log-kind-of-product-73b = Kind of product
 season-log-groups-by-field-and-season = { $kind } groups by field and season
+season-log-triangle = triangle
 season-log-where-a-group-came-again = Where a group came again
 season-log-came-again = { $words } came again
-season-log-to = { $seasons } to { $seasons2 }
+season-log-to = { $from } to { $to }
 season-log-no-group-came-again-too-soon = No group came again too soon in { $when }.
 season-log-it-came = it came
 season-log-asked-for-at-most = asked for at most
@@ -397,14 +467,16 @@ season-log-all-fields = all fields
 season-log-crop = Crop
 season-log-all-crops = all crops
 season-log-the-chart-has-the-with-of = The chart has the { $shown } with { $by } of { $all }; the table has all
+season-log-no-record-has-a-product = No record of these has a product.
 
 ## desk/views/season_log/review/outcomes.rs
 
 season-log-no-adjuvant = no adjuvant
 season-log-days = Days
-season-log-record-is = record is
-season-log-records-are = records are
-season-log-count-rated = { $count } rated
+season-log-count-rated = { $count ->
+        [one] { $count } record is rated
+       *[other] { $count } records are rated
+    }
 season-log-by-adjuvants-in-the-tank = { $chosen }, { $days }, by adjuvants in the tank
 season-log-in-figures = { $chosen } in figures
 season-log-by-adjuvants = { $of }, { $days }, by adjuvants
@@ -417,16 +489,14 @@ season-log-one-rating = one rating
 season-log-two-choices-compared = Two choices compared
 season-log-compare = Compare
 season-log-compare-with = Compare with
-season-log-record-has = record has
-season-log-records-have = records have
-season-log-both-and-on-neither-side = { $which ->
-        [yes] { $records } both and is on neither side
-       *[no] { $records } both and are on neither side
+season-log-both-and-on-neither-side = { $count ->
+        [one] { $count } record has both and is on neither side
+       *[other] { $count } records have both and are on neither side
     }
 season-log-nothing-was-rated-with-both-in = Nothing was rated with both in the same days after an application.
 season-log-in-pairs-field-by-field-in = In pairs, field by field in one season
 season-log-all-ratings-without-pairs = All ratings, without pairs
-season-log-and-records-no-pairs = { $n } and { $n2 } records, no pairs
+season-log-and-records-no-pairs = { $one } and { $other } records, no pairs
 season-log-less = { $one } less { $other }
 season-log-in-per-cent-points-right-of = { $name }, in per cent points: right of the line { $one } was rated higher
 season-log-per-cent-points = per cent points
@@ -434,14 +504,21 @@ season-log-difference-in-pairs = difference in pairs
 season-log-difference-of-all = difference of all
 season-log-not-told = not told
 season-log-differences = Differences
-season-log-and = { $n } and { $n2 }
+season-log-and = { $one } and { $other }
 season-log-the-pairs-mean-ratings-in-per = The pairs, mean ratings in per cent
 season-log-field-and-season = field and season
 season-log-pairs = Pairs
+season-log-count-pairs = { $count ->
+        [one] { $count } pair
+       *[other] { $count } pairs
+    }
 
 ## desk/views/season_log/review/overview.rs
 
-season-log-treated = { $count }, { $figures } treated
+season-log-treated = { $count ->
+        [one] { $count } pass, { $figures } treated
+       *[other] { $count } passes, { $figures } treated
+    }
 season-log-ground-treated-season-by-season = Ground treated, season by season
 season-log-ground-treated-by-season = Ground treated by season
 season-log-ground-treated-by-month = Ground treated by month, { $newest }
@@ -483,6 +560,7 @@ season-log-actives = Actives
 season-log-an-active-field-by-field = An active, field by field
 season-log-ground-treated-by-product = Ground treated by product
 season-log-most-ground = most ground
+season-log-most = most
 season-log-over-of-ground-that-can-be = Over { $ground } of ground that can be sprayed, in all the time chosen
 season-log-over-the-farms-ground = over the farm's ground
 season-log-not-known = not known
@@ -492,7 +570,10 @@ season-log-by-field = { $name } by field
 
 ## desk/views/season_log/review/table.rs
 
-season-log-name-count-of-headings = { $name }: { $count } of { $headings }
+season-log-name-count-of-headings = { $count ->
+        [one] { $name }: { $count } row of { $headings }
+       *[other] { $name }: { $count } rows of { $headings }
+    }
 
 ## desk/views/season_log/review/trials.rs
 
@@ -503,7 +584,10 @@ season-log-no-pair-is-rated-on-both = No pair is rated on both sides yet: rate i
 
 ## desk/views/season_log/review/weather.rs
 
-season-log-of-held-against-labels-laws-and = { $judged } of { $count } held against labels, laws and practice so far: { $of_label_or_law } outside a label or a law, { $of_practice } outside practice alone
+season-log-of-held-against-labels-laws-and = { $count ->
+        [one] { $judged } of { $count } record held against labels, laws and practice so far: { $of_label_or_law } outside a label or a law, { $of_practice } outside practice alone
+       *[other] { $judged } of { $count } records held against labels, laws and practice so far: { $of_label_or_law } outside a label or a law, { $of_practice } outside practice alone
+    }
 season-log-not-measured = Not measured
 season-log-records-without-it = records without it
 season-log-air-temperature = air temperature
@@ -511,6 +595,7 @@ season-log-n-of-of = { $n } of { $of }
 season-log-outside-a-label-or-a-law = Outside a label or a law
 season-log-outside-what-the-farm-keeps-to = Outside what the farm keeps to, or what is usual
 season-log-nothing-so-far = nothing so far
+season-log-nothing = nothing
 season-log-the-newest-of = the newest { $shown } of { $all }
 season-log-show-more = Show more
 season-log-show-more-heading = Show more: { $heading }
@@ -547,10 +632,16 @@ season-log-take-it-as-it-is = Take it as it is
 season-log-take-it-as-it-is-a9a = Take it as it is…
 season-log-amend = Amend…
 season-log-amend-the-record = Amend the record…
-season-log-1-amendment = { " " }· 1 amendment
-season-log-amendments = { " " }· { $count } amendments
-season-log-signed-by = Signed by { $by }, { $at }{ $amended }
-season-log-signed-but-by-whom-is-gone = Signed, but by whom is gone{ $amended }
+season-log-signed-by = { $amended ->
+        [0] Signed by { $by }, { $at }
+        [one] Signed by { $by }, { $at } · { $amended } amendment
+       *[other] Signed by { $by }, { $at } · { $amended } amendments
+    }
+season-log-signed-but-by-whom-is-gone = { $amended ->
+        [0] Signed, but by whom is gone
+        [one] Signed, but by whom is gone · { $amended } amendment
+       *[other] Signed, but by whom is gone · { $amended } amendments
+    }
 season-log-who = Who
 season-log-who-amends = Who amends
 season-log-why = Why
@@ -592,7 +683,10 @@ season-log-non-ionic-surfactant = non-ionic surfactant
 season-log-note-on-the-trial = Note on the trial
 season-log-what-was-seen-beside-the-figures = what was seen beside the figures
 season-log-no-pair-yet-choose-a-record = No pair yet: choose a record for each side.
-season-log-pair-side = Pair { $number }, { $side } side: { $words }
+season-log-pair-side = { $side ->
+        [one] Pair { $number }, one side: { $words }
+       *[other] Pair { $number }, other side: { $words }
+    }
 season-log-remove-pair = Remove pair { $number }
 season-log-add-the-pair = Add the pair
 season-log-add-pairs = Add { $count } pairs
@@ -606,3 +700,70 @@ season-log-the-other = the other
 season-log-the-difference-is-less-in-points = The difference is { $one } less { $other }, in points of per cent.
 season-log-a-record-that-is-gone = a record that is gone
 season-log-field-name-of-date = { $field }, { $name } of { $date }
+
+## desk/views/season_log: heads of columns, words before boxes
+
+season-log-head-field = field
+season-log-head-fields = fields
+season-log-head-area = area
+season-log-head-crop = crop
+season-log-head-stage = stage
+season-log-head-product = product
+season-log-head-products = products
+season-log-head-date = date
+season-log-head-pass = pass
+season-log-head-operator = operator
+season-log-head-open = open
+season-log-head-line = line
+season-log-head-day = day
+season-log-head-start = start
+season-log-head-column = column
+season-log-head-holds = holds
+season-log-head-unit = unit
+season-log-head-grew = grew
+season-log-head-what = what
+season-log-head-after = after
+season-log-head-rating = rating
+season-log-head-pair = pair
+season-log-head-one = one
+season-log-head-other = other
+season-log-head-difference = difference
+season-log-head-mean = mean
+season-log-head-median = median
+season-log-head-at = at
+season-log-head-wind = wind
+season-log-head-gust = gust
+season-log-head-from = from
+season-log-head-air = air
+season-log-head-humidity = humidity
+season-log-head-adjuvants = adjuvants
+season-log-head-days = days
+season-log-head-pairs = pairs
+season-log-head-ratings = ratings
+season-log-head-water = water
+season-log-head-spray = spray
+season-log-head-records = records
+season-log-head-rig = rig
+season-log-head-time = time
+season-log-head-class = class
+season-log-head-ground = ground
+season-log-head-cost = cost
+season-log-head-kind = kind
+season-log-head-active = active
+season-log-head-record = record
+season-log-head-error = error
+season-log-head-amounts = amounts
+season-log-head-volume = volume
+season-log-head-uses = uses
+season-log-head-group = group
+season-log-head-season = season
+season-log-head-passes = passes
+season-log-head-treated = treated
+season-log-head-month = month
+season-log-head-none = none
+season-log-head-with = with
+season-log-head-by = by
+season-log-head-seasons = seasons
+season-log-head-to = to
+season-log-head-beside = beside
+season-log-head-hours = hours

@@ -9,7 +9,10 @@ fields-see-the-label-for-how-long = vea en la etiqueta por cuánto tiempo
 fields-open-the-record-of = Abrir el registro { $name } del { $date }
 fields-what-may-follow-by-the-plant = Lo que puede seguir, según los plazos de siembra de lo que recibió
 fields-no-label-of-what-it-got = Ninguna etiqueta de lo que recibió nombra un cultivo siguiente, según lo anotado, y no hay próximo cultivo anotado para el lote.
-fields-the-of-not-name-it-as = { $labels } de { $silent } no lo { $name }, según lo anotado
+fields-the-of-not-name-it-as = { $count ->
+        [one] la etiqueta de { $names } no lo nombra, según lo anotado
+       *[other] las etiquetas de { $names } no lo nombran, según lo anotado
+    }
 fields-type-the-next-crop-under-as = Anote el próximo cultivo en "Como está anotado" para que aparezca primero.
 fields-no-plant-back-time-is-typed = No hay plazo de siembra anotado de { $untyped }, que recibió en los últimos 12 meses
 fields-may-be-planted-now = puede sembrarse ya
@@ -21,10 +24,11 @@ fields-months-label-of-as-typed-sprayed = { $months } meses; etiqueta de { $at }
 ## desk/views/fields/export.rs
 
 fields-no-field-has-a-boundary-and = Ningún lote tiene lindero y no hay nada dibujado entre los lotes, así que no hay nada que exportar
-fields-boundary-or-surrounding = lindero o alrededor
-fields-boundaries-and-surroundings = linderos y alrededores
 fields-the-boundaries-were-not-saved = Los linderos no se guardaron
-fields-saved-as = { $what } guardados como { $path }{ $since }
+fields-saved-as = { $count ->
+        [one] { $count } lindero o alrededor guardado como { $path }{ $since }
+       *[other] { $count } linderos y alrededores guardados como { $path }{ $since }
+    }
 fields-the-farm-has-no-pass-yet = La finca aún no tiene ninguna aplicación; planee una primero en Cargas de tanque
 fields-no-task-data-of = No hay datos de tarea de "{ $name }": { $why }
 fields-the-task-data-was-not-saved = Los datos de tarea no se guardaron
@@ -37,8 +41,10 @@ fields-no-crop-is-typed-and-no = No hay cultivo anotado, y ningún registro ni t
 fields-crop-not-typed = cultivo no anotado
 fields-then = , después{ " " }
 fields-no-record = ningún registro
-fields-1-record = 1 registro
-fields-records = { $many } registros
+fields-records = { $count ->
+        [one] { $count } registro
+       *[other] { $count } registros
+    }
 fields-resistance-groups-by-season = Grupos de resistencia por temporada
 fields-no-record-of-it-holds-a = Ningún registro de él contiene un producto con grupo de resistencia.
 fields-came = { $name } se usó { $all }
@@ -66,16 +72,24 @@ fields-tilled-insured-claimed = labrada, asegurada, solicitada
 fields-from-the-boundary = del lindero
 fields-no-boundary-yet-draw-it-on = aún sin lindero: dibújelo en el mapa o importe uno
 fields-plans-go-by = los planes se rigen por
-fields-the-area = la superficie { $from }
 fields-which-area-plans-go-by = Por cuál superficie se rigen los planes
 fields-the-stated-area = la superficie declarada
-fields-or-than-stated = { $by } o { $ratio } % { $word } que lo declarado
+fields-the-area-from-the-boundary = la superficie del lindero
+fields-or-than-stated = { $word ->
+        [more] { $by } o { $ratio } % más que lo declarado
+       *[less] { $by } o { $ratio } % menos que lo declarado
+    }
 fields-as-much-as-stated = tanto como lo declarado
 fields-none-yet-set-them-on-the = aún ninguna: póngalas en el mapa o impórtelas
+fields-name-of-gateway = Nombre de la entrada { $number }
+fields-its-name = su nombre
+fields-take-out-gateway = Quitar la entrada { $number }
 
 ## desk/views/fields/import/compared.rs
 
 fields-as-much = lo mismo
+fields-per-cent-more = { $by } % más
+fields-per-cent-less = { $by } % menos
 fields-none-stated = ninguna declarada
 fields-stated = declarada { $area }: { $by }
 fields-with-pieces-together = { $text }, con { $pieces } piezas juntas
@@ -87,26 +101,51 @@ fields-the-boundaries-were-not-read = Los linderos no se leyeron
 fields-is-read = Se está leyendo { $source }
 fields-boundaries-from = Linderos de { $source }
 fields-leave-all-out = Dejar fuera todo
+fields-piece = pieza
+fields-pieces = piezas
 fields-as-suggested = Como se sugiere
-fields-refused = , { $many } rechazadas
-fields-of-ground-in-this-file-nothing = { $found } de terreno en este archivo { $kind }{ $refused }. Nada cambia antes de que usted las tome.
+fields-of-ground-in-this-file-nothing = { $count ->
+        [one] { $count } pieza de terreno en este archivo ({ $kind }). Nada cambia antes de que usted las tome.
+       *[other] { $count } piezas de terreno en este archivo ({ $kind }). Nada cambia antes de que usted las tome.
+    }
+fields-of-ground-in-this-file-refused = { $count ->
+        [one] { $count } pieza de terreno en este archivo ({ $kind }), { $refused } rechazadas. Nada cambia antes de que usted las tome.
+       *[other] { $count } piezas de terreno en este archivo ({ $kind }), { $refused } rechazadas. Nada cambia antes de que usted las tome.
+    }
 fields-the-file-holds-nothing-that-can = El archivo no contiene nada que se pueda tomar.
-fields-piece-is-refused = pieza se rechaza
-fields-pieces-are-refused = piezas se rechazan
-fields-to = { $refused } a { $last }
+fields-pieces-are-refused = { $count ->
+        [one] { $count } pieza se rechaza
+       *[other] { $count } piezas se rechazan
+    }
+fields-to = { $first } a { $last }
 fields-those-before = Las anteriores
 fields-refused-pieces-before-these = Piezas rechazadas anteriores a estas
 fields-those-after = Las siguientes
 fields-refused-pieces-after-these = Piezas rechazadas posteriores a estas
-fields-take = Tomar { $count }
+fields-take = { $count ->
+        [one] Tomar { $count } pieza
+       *[other] Tomar { $count } piezas
+    }
 fields-leave-it = Dejarlo
 fields-leave-the-file = Dejar el archivo
-fields-new-field = lote nuevo
-fields-new-fields = lotes nuevos
-fields-thing-among-the-fields = cosa entre los lotes
-fields-things-among-the-fields = cosas entre los lotes
-fields-nothing = Nada
-fields-taken-from = { $words } tomados de { $source }
+fields-new-fields = { $count ->
+        [one] { $count } lote nuevo
+       *[other] { $count } lotes nuevos
+    }
+fields-boundaries = { $count ->
+        [one] { $count } lindero
+       *[other] { $count } linderos
+    }
+fields-things-among-the-fields = { $count ->
+        [one] { $count } cosa entre los lotes
+       *[other] { $count } cosas entre los lotes
+    }
+fields-gateways = { $count ->
+        [one] { $count } entrada
+       *[other] { $count } entradas
+    }
+fields-nothing = nada
+fields-taken-from = Tomado de { $source }: { $words }
 
 ## desk/views/fields/import/piece.rs
 
@@ -125,9 +164,9 @@ fields-a-field-without-a-name = un lote sin nombre
 ## desk/views/fields/list.rs
 
 fields-find-a-field-or-crop = Buscar un lote o cultivo
-fields-field = { $which ->
-        [yes] { $fields } lote, { $total }
-       *[no] { $fields } lotes, { $total }
+fields-field = { $count ->
+        [one] { $count } lote, { $total }
+       *[other] { $count } lotes, { $total }
     }
 fields-no-field-is-like-that = Ningún lote se parece a eso.
 fields-add-a-field = + Agregar un lote
@@ -138,9 +177,11 @@ fields-stage-of = Etapa de { $name }
 fields-open = Abrir { $name }
 fields-next = { $last }; próxima { $next }
 fields-next-next = próxima { $next }
-fields-one-pass-goes-there = { " " }Una aplicación va ahí.
-fields-passes-go-there = { " " }{ $many } aplicaciones van ahí.
-fields-remove = ¿Eliminar { $name }?{ $used }
+fields-remove = { $passes ->
+        [0] ¿Eliminar { $name }?
+        [one] ¿Eliminar { $name }? Una aplicación va ahí.
+       *[other] ¿Eliminar { $name }? { $passes } aplicaciones van ahí.
+    }
 fields-remove-it = Eliminarlo
 fields-keep-it = Conservarlo
 fields-copy = { $name } (copia)
@@ -150,22 +191,30 @@ fields-copy = { $name } (copia)
 fields-no-field-has-a-boundary-yet = Aún ningún lote tiene lindero
 fields-choose-a-field-at-the-left = Elija un lote a la izquierda y dibuje su lindero con Dibujar…, o traiga linderos de un archivo.
 fields-map-no-field-has-a-boundary = Mapa; aún ningún lote tiene lindero
-fields-1-field-has = 1 lote tiene
-fields-fields-have = { $count } lotes tienen
-fields-map-a-boundary-coloured-by = Mapa; { $fields } lindero; coloreado por { $title }: { $classes }
+fields-map-a-boundary-coloured-by = { $count ->
+        [one] Mapa; { $count } lote tiene lindero; coloreado por { $title }: { $classes }
+       *[other] Mapa; { $count } lotes tienen lindero; coloreado por { $title }: { $classes }
+    }
 fields-chosen = { $words }; elegido: { $name }, { $area }, { $said }
 
 ## desk/views/fields/map/colouring.rs
 
 fields-growth-stage = etapa de crecimiento
+fields-re-entry = reingreso
 fields-last-spray = última aplicación
 fields-planned-on-a-day = planeado en un día
 fields-no-crop-typed = cultivo no anotado
 fields-no-stage-typed = etapa no anotada
-fields-others = otros { $counts }
+fields-others = { $count ->
+        [one] { $count } más
+       *[other] otros { $count }
+    }
 fields-no-spray-recorded = ninguna aplicación registrada
 fields-sprayed-today = aplicado hoy
-fields-ago = hace { $days }
+fields-ago = { $count ->
+        [one] hace { $count } día
+       *[other] hace { $count } días
+    }
 fields-within-a-week = en la última semana
 fields-8-to-21-days-ago = hace 8 a 21 días
 fields-22-to-60-days-ago = hace 22 a 60 días
@@ -181,8 +230,6 @@ fields-recorded = registrado: { $names }
 fields-not-planned = sin planear
 fields-planned-on = planeado el { $day }
 fields-planned-and-recorded = planeado y registrado
-fields-1-day = 1 día
-fields-days = { $days } días
 
 ## desk/views/fields/map/edit.rs
 
@@ -209,8 +256,8 @@ fields-as-on = { $colouring }, al { $day }
 fields-among-the-fields-083 = entre los lotes…
 fields-gateway = entrada { $at }
 fields-gateway-name = entrada { $name }
-fields-of = { " " }de { $name }
-fields-drawing-the = Dibujando: { $what }{ $field }
+fields-drawing-the = Dibujando: { $what }
+fields-drawing-the-of = Dibujando: { $what } de { $name }
 fields-click-where-it-lies-or-type = Haga clic donde está, o escríbalo. Escape lo descarta.
 fields-click-point-after-point-or-type = Haga clic punto tras punto, o escríbalos. Retroceso quita el último, Intro o un doble clic termina, Escape lo descarta.
 fields-latitude-longitude = latitud, longitud
@@ -219,7 +266,6 @@ fields-add-the-point = Agregar el punto
 fields-take-the-last-back = Quitar el último
 fields-finish = Terminar
 fields-drop-it = Descartarlo
-fields-points = { $all } puntos
 fields-point-of = punto { $at } de { $all }
 fields-moving-points-of = Moviendo puntos de { $name }
 fields-drag-a-point-click-an-edge = Arrastre un punto; haga clic en un borde para poner uno; Suprimir quita el elegido. Escape termina.
@@ -251,7 +297,7 @@ fields-move-its-points = Mover sus puntos
 fields-remove-it-from-the-map = Eliminarlo del mapa
 fields-back-to-the-field = Volver al lote
 fields-remove-it-strips-along-it-go = ¿Eliminarlo? También se van las franjas junto a él.
-fields-gateway-of = Entrada { $at } de { $fields }
+fields-gateway-of = Entrada { $at } de { $name }
 fields-name-of-the-gateway = Nombre de la entrada
 fields-name-such-as-road-gate = nombre, como portón del camino
 fields-latitude-and-longitude-of-the-gateway = Latitud y longitud de la entrada
@@ -260,6 +306,7 @@ fields-remove-the-gateway-a65 = ¿Eliminar la entrada?
 fields-picture-under-the-map = Imagen bajo el mapa
 fields-none-yet-a-png-or-jpeg = aún ninguna; PNG o JPEG con el norte arriba
 fields-choose-a-picture = Elija una imagen…
+fields-strength = intensidad
 fields-strength-of-the-picture = Intensidad de la imagen
 fields-take-the-picture-out = Quitar la imagen
 fields-north-west-corner = esquina noroeste
@@ -278,11 +325,11 @@ fields-lines-slanting-back = líneas inclinadas hacia atrás
 fields-upright-lines = líneas verticales
 fields-crossing-lines = líneas cruzadas
 fields-a-grid = una cuadrícula
+fields-plain = liso
 
 ## desk/views/fields/map/picture.rs
 
 fields-the-picture-is-not-shown = La imagen no se muestra, { $why }: { $file }
-fields-picture-of-the-map = imagen del mapa
 fields-the-picture-could-not-be-read = La imagen no se pudo leer
 fields-the-picture-is-not-there-put = La imagen no está ahí; vuelva a ponerla o elija otra: { $shown }
 fields-the-picture-could-not-be-read-error-shown = La imagen no se pudo leer ({ $error }): { $shown }
@@ -296,17 +343,22 @@ fields-it-has-only-points-here-and = aquí solo tiene { $least } puntos, y los n
 ## desk/views/fields/map/sketch.rs
 
 fields-further-part = otra parte
+fields-boundary = lindero
+fields-hole = hueco
+fields-a-way-in = entrada
 fields-point-among-the-fields = punto entre los lotes
 fields-line-among-the-fields = línea entre los lotes
 fields-area-among-the-fields = área entre los lotes
 fields-north-west-corner-of-the-picture = esquina noroeste de la imagen
 fields-south-east-corner-of-the-picture = esquina sureste de la imagen
-fields-the-point-was-not-taken-its = El punto no se tomó: su borde cruzaría el borde del punto { $edge } al punto { $edge2 }; un lindero no puede cruzarse a sí mismo
+fields-the-point-was-not-taken-its = El punto no se tomó: su borde cruzaría el borde del punto { $from } al punto { $to }; un lindero no puede cruzarse a sí mismo
 fields-no-point-yet = aún ningún punto
-fields-1-point = 1 punto
-fields-many-points = { $many } puntos
+fields-many-points = { $count ->
+        [one] { $count } punto
+       *[other] { $count } puntos
+    }
 fields-it-needs-points-or-more = Necesita { $least } puntos o más
-fields-it-cannot-be-closed-here-the = Aquí no se puede cerrar: el último borde cruzaría el borde del punto { $edge } al punto { $edge2 }
+fields-it-cannot-be-closed-here-the = Aquí no se puede cerrar: el último borde cruzaría el borde del punto { $from } al punto { $to }
 fields-it-was-not-taken = No se tomó: { $why }
 fields-the-field-is-gone = El lote ya no está
 fields-the-picture-is-gone = La imagen ya no está
@@ -358,8 +410,8 @@ fields-among-the-fields-45d = Entre los lotes
 
 fields-wind-from = viento de { $point }
 fields-as-planned-for = como se planeó para el { $date }
-fields-wind-from-point-speed = viento de { $point }{ $speed }
-fields-forecast = pronóstico, { $date } { $strftime }
+fields-wind-from-point-speed = viento de { $point }, { $speed }
+fields-forecast = pronóstico, { $date } { $time }
 
 ## desk/views/fields/mod.rs
 
@@ -369,6 +421,10 @@ fields-add-the-first-one-at-the = Agregue el primero a la izquierda con su nombr
 ## desk/views/fields/neighbours.rs
 
 fields-neighbours-that-matter = Vecinos que importan
+fields-what-the-neighbour-is = Qué es el vecino
+fields-side-of-the-field = Lado del lote
+fields-label-from-the-edge = del borde
+fields-distance-from-the-edge = Distancia del borde
 fields-none-is-typed-creeks-wells-homes = Ninguno anotado. Aquí van arroyos, pozos, casas, colmenas y cultivos sensibles.
 fields-none-is-typed-beside-what-is = Ninguno anotado además de lo dibujado.
 fields-at-its-edge = en su borde
@@ -379,10 +435,16 @@ fields-add-a-neighbour = + Agregar un vecino
 ## desk/views/fields/page.rs
 
 fields-as-typed = Como está anotado
-fields-what-it-may-not-get = Lo que no puede recibir{ $may_not }
-fields-what-it-got-got = Lo que recibió{ $got }
+fields-what-it-may-not-get = { $count ->
+        [0] Lo que no puede recibir
+       *[other] Lo que no puede recibir ({ $count })
+    }
+fields-what-it-got-got = { $count ->
+        [0] Lo que recibió
+       *[other] Lo que recibió ({ $count })
+    }
 fields-as-on-the-evening-of-the = Como en la noche del { $day }, el día del último registro de esta finca.
-fields-as-on-day-strftime = Al { $day }, { $strftime }.
+fields-as-on-day-strftime = Al { $day }, { $time }.
 fields-as-typed-from-the-labels-the = { $words } Como está anotado de las etiquetas; rigen la etiqueta y la ley local.
 fields-more-stays-unsprayed-than-there-is = queda sin aplicar más de lo que hay; corrija las superficies
 fields-of-which-can-be-sprayed = { $ground }, de las cuales { $sprayable } se pueden aplicar
@@ -391,6 +453,10 @@ fields-all-of-it-to-be-sprayed = { $ground }, todas por aplicar
 ## desk/views/fields/roads.rs
 
 fields-roads-to-other-fields = Caminos a otros lotes
+fields-road-to = Camino a { $name }
+fields-by-the-yard = por el patio
+fields-from-gate-to-gate = de entrada a entrada
+fields-take-out-the-road = Quitar el camino a { $name }
 fields-none-is-typed-from-field-to = Ninguno anotado: de lote a lote el pulverizador pasa por el patio.
 fields-add-a-road-to = + Agregar un camino a…
 fields-add-a-road-to-another-field = Agregar un camino a otro lote
@@ -417,5 +483,30 @@ fields-next-crop = próximo cultivo
 fields-next-crop-8c6 = Próximo cultivo
 fields-note-on-the-field = Nota sobre el lote
 fields-weeds-that-stand-up-to-a = Malezas que resisten a un grupo
+fields-resistant-weed = Maleza resistente { $number }
+fields-to-group = al grupo
+fields-group-of-resistant-weed = Grupo de la maleza resistente { $number }
+fields-take-out-resistant-weed = Quitar la maleza resistente { $number }
 fields-none-is-typed-a-group-that = Ninguna anotada. Un grupo al que resiste una maleza de aquí no cuenta como eficaz contra ella.
 fields-add-a-resistant-weed = + Agregar una maleza resistente
+
+## desk/views/fields: heads of columns, words before boxes
+
+fields-head-field = lote
+fields-head-area = superficie
+fields-head-crop = cultivo
+fields-head-stage = etapa
+fields-head-name = nombre
+fields-head-soil = suelo
+fields-head-owner = propietario
+fields-head-planted = siembra
+fields-head-location = ubicación
+fields-head-parcel = parcela
+fields-head-note = nota
+fields-head-gateways = entradas
+fields-head-group = grupo
+fields-head-groups = grupos
+fields-head-side = lado
+fields-head-none = ninguna
+fields-take-out = Quitar
+fields-take-out-what = Quitar { $what }

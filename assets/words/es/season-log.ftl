@@ -22,7 +22,10 @@ season-log-pdf-record-book-by-date = PDF, libro de registros por fecha…
 season-log-pdf-each-record-on-a-page = PDF, cada registro en una página…
 season-log-export-what-the-list-shows = Exportar lo que muestra la lista…
 season-log-the-records-were-not-saved = Los registros no se guardaron
-season-log-saved-as = { $records } guardados como { $path }{ $since }
+season-log-saved-as = { $count ->
+        [one] { $count } registro guardado como { $path }{ $since }
+       *[other] { $count } registros guardados como { $path }{ $since }
+    }
 
 ## desk/views/season_log/import.rs
 
@@ -34,23 +37,45 @@ season-log-records-from = Registros de { $source }
 season-log-the-rows-are-being-looked-at = Se están revisando los renglones…
 season-log-look-at-the-rows-again = Revisar los renglones otra vez
 season-log-look-at-all-rows = Revisar los { $rows } renglones
-season-log-import-number = Importar { $number }
-season-log-imported-from = { $entered } importados de { $source }
+season-log-import-number = { $count ->
+        [one] Importar { $count } registro
+       *[other] Importar { $count } registros
+    }
+season-log-imported-from = { $count ->
+        [one] { $count } registro importado de { $source }
+       *[other] { $count } registros importados de { $source }
+    }
 season-log-leave-it = Dejarlo
 season-log-leave-the-file = Dejar el archivo
-season-log-in-a-file-of-exported-records = { $meets } en un archivo de registros exportados, { $new } de ellos nuevos.
-season-log-here-already-word-for-word-and = { $same } { $are } aquí ya, palabra por palabra, y { $are } omitidos.
-season-log-the-id-of-a-record-here = { $another } { $have } el identificador de un registro de aquí que dice otra cosa
+season-log-in-a-file-of-exported-records = { $count ->
+        [one] { $count } registro en un archivo de registros exportados, { $new } de ellos nuevos.
+       *[other] { $count } registros en un archivo de registros exportados, { $new } de ellos nuevos.
+    }
+season-log-here-already-word-for-word-and = { $count ->
+        [one] { $count } registro ya está aquí, palabra por palabra, y se omite.
+       *[other] { $count } registros ya están aquí, palabra por palabra, y se omiten.
+    }
+season-log-the-id-of-a-record-here = { $count ->
+        [one] { $count } tiene el identificador de un registro de aquí que dice otra cosa
+       *[other] { $count } tienen el identificador de un registro de aquí que dice otra cosa
+    }
 season-log-take-these-as-new-records-beside = Tomarlos como registros nuevos junto a los que están aquí
 season-log-line-left-out-is-another-record = Línea { $line }: omitida, "{ $id }" es otro registro aquí
 season-log-and-more = y { $another } más
 season-log-and-more-look-like-one-in = y { $alike } más se parecen a uno de la bitácora
-season-log-the-first-of-rows-are-looked = Mientras usted elige se revisan los primeros { $first_rows } de { $rows } renglones.
-season-log-1-line = 1 línea
-season-log-lines = { $rows } líneas
+season-log-the-first-of-rows-are-looked = Mientras usted elige se revisan los primeros { $first } de { $rows } renglones.
 season-log-no-line-of-the-file-gives = Ninguna línea del archivo da un registro.
-season-log-of-nothing-enters-the-log-before = { $number } de { $words }. Nada entra en la bitácora antes de que usted importe.
-season-log-like-one-in-the-log-the = { $alike } { $looks } a uno de la bitácora: el mismo día, lote y producto
+season-log-of-nothing-enters-the-log-before = { $records ->
+        [one] { $records } registro
+       *[other] { $records } registros
+    } de { $lines ->
+        [one] { $lines } línea
+       *[other] { $lines } líneas
+    }. Nada entra en la bitácora antes de que usted importe.
+season-log-like-one-in-the-log-the = { $count ->
+        [one] { $count } registro se parece a uno de la bitácora: el mismo día, lote y producto
+       *[other] { $count } registros se parecen a uno de la bitácora: el mismo día, lote y producto
+    }
 season-log-take-records-that-look-like-one = Tomar de todos modos los registros que se parecen a uno de la bitácora
 season-log-to-of = { $from } a { $last } de { $records }
 season-log-those-before = Los anteriores
@@ -59,8 +84,10 @@ season-log-those-after = Los siguientes
 season-log-records-after-these = Registros posteriores a estos
 season-log-what-the-columns-hold = Qué contienen las columnas
 season-log-its-first-lines = sus primeras líneas
-season-log-show-1-more-column = Mostrar 1 columna más
-season-log-show-more-columns = Mostrar { $hidden } columnas más
+season-log-show-more-columns = { $count ->
+        [one] Mostrar { $count } columna más
+       *[other] Mostrar { $count } columnas más
+    }
 season-log-days-with-strokes = días con diagonales
 season-log-not-said = no indicado
 season-log-how-days-with-strokes-are-written = Cómo se escriben los días con diagonales
@@ -69,6 +96,7 @@ season-log-how-figures-are-written = Cómo se escriben las cifras
 season-log-not-taken = no se toma
 season-log-what-holds = Qué contiene "{ $heading }"
 season-log-from-its-column = de su columna
+season-log-choose = elija
 season-log-as-written = como está escrito
 season-log-unit-of = Unidad de "{ $heading }"
 
@@ -80,8 +108,8 @@ season-log-the-profiles-are-chosen-in-the = los perfiles se eligen en la bodega,
 season-log-no-chosen-profile-speaks-of-this = Ningún perfil elegido trata de este registro: no contiene ningún producto por el que pregunte alguno de ellos.
 season-log-days-that-follow = Días que siguen
 season-log-all-that-is-asked-for-is = Está todo lo que se pide.
-season-log-in-the-shed-records = en la bodega, Registros;{ " " }
-season-log-of-are-there = Están { $there } de { $filter }
+season-log-in-the-shed-records = en la bodega, Registros; { $due }
+season-log-of-are-there = Están { $there } de { $all }
 season-log-from = De: { $basis }
 season-log-was-due-by = debía hacerse a más tardar el { $due }
 season-log-due-by = a más tardar el { $due }
@@ -90,7 +118,7 @@ season-log-by-when-is-not-known-here = aquí no se sabe para cuándo
 ## desk/views/season_log/list.rs
 
 season-log-still-open-9ef = aún pendiente
-season-log-still-open-open = , aún pendiente: { $open }
+season-log-still-open-open = { $date }, { $name }, aún pendiente: { $open }
 
 ## desk/views/season_log/listed.rs
 
@@ -100,17 +128,28 @@ season-log-all-seasons = todas las temporadas
 ## desk/views/season_log/mod.rs
 
 season-log-trials = Ensayos
+season-log-review = Reseña
 season-log-season-so-far = Temporada { $year }, hasta ahora
 season-log-season = Temporada { $year }
 season-log-all-seasons-156 = Todas las temporadas
 season-log-record-without-a-plan = Registro sin plan
 season-log-the-records-found-below-are-offered = los registros encontrados abajo se ofrecen para pares
-season-log-not-counting-without-a-volume = , sin contar { $without } sin volumen
-season-log-sprayed-of-spray = { $passes } · { $area } aplicadas · { $volume } de caldo{ $but }
+season-log-not-counting-without-a-volume = { $count ->
+        [one] { $count } aplicación · { $area } aplicadas · { $volume } de caldo, sin contar { $without } sin volumen
+       *[other] { $count } aplicaciones · { $area } aplicadas · { $volume } de caldo, sin contar { $without } sin volumen
+    }
+season-log-sprayed-of-spray = { $count ->
+        [one] { $count } aplicación · { $area } aplicadas · { $volume } de caldo
+       *[other] { $count } aplicaciones · { $area } aplicadas · { $volume } de caldo
+    }
 season-log-find-a-field-crop-product-or = busque un lote, cultivo, producto o persona…
 season-log-find-records = Buscar registros
 season-log-season-c78 = Temporada
 season-log-of-records = { $rows } de { $of } registros
+season-log-records = { $count ->
+        [one] { $count } registro
+       *[other] { $count } registros
+    }
 season-log-clear = Borrar
 season-log-show-all-records = Mostrar todos los registros
 season-log-closed-on = cerrada el { $day }
@@ -118,6 +157,7 @@ season-log-close-the-season = Cerrar la temporada…
 season-log-nothing-is-recorded-yet-plan-a = Aún no hay nada registrado. Planee una aplicación en Cargas de tanque y regístrela ahí cuando esté aplicada, o registre una sin plan.
 season-log-nothing-is-recorded-in = No hay nada registrado en { $year }.
 season-log-no-record-holds = Ningún registro contiene "{ $filter }".
+season-log-page-records = Registros
 
 ## desk/views/season_log/page/day.rs
 
@@ -139,9 +179,11 @@ season-log-now = Ahora
 
 season-log-fields = Lotes
 season-log-in-all = { $area } en total
+season-log-stage-on = Etapa en { $name }
+season-log-crop-on = Cultivo en { $name }
+season-log-area-of = Superficie de { $name }
 season-log-add-a-field = Agregar un lote…
 season-log-ground-of-somebody-else = Terreno de otra persona
-season-log-field = lote { $id }
 season-log-new-ground = Terreno nuevo
 season-log-not-in-the-plan = no está en el plan
 season-log-of = { $what } de { $name }
@@ -155,13 +197,17 @@ season-log-location = Ubicación
 season-log-county-section-or-latitude-and-longitude = condado, sección, o latitud y longitud
 season-log-parcel = Parcela
 season-log-its-reference-in-the-aid-claim = su referencia en la solicitud de apoyo
-season-log-of-spray = , { $rate } de caldo
-season-log-another-area-than-planned-the-amounts = Otra superficie que la planeada: las cantidades, tal como están, se reparten sobre { $area }{ $rate }.
+season-log-another-area-than-planned-the-amounts = Otra superficie que la planeada: las cantidades, tal como están, se reparten sobre { $area }.
+season-log-another-area-and-rate = Otra superficie que la planeada: las cantidades, tal como están, se reparten sobre { $area }, { $rate } de caldo.
 season-log-scale-the-amounts-to-the-area = Ajustar las cantidades a la superficie
 
 ## desk/views/season_log/page/lines.rs
 
 season-log-products = Productos
+season-log-lot-words = partida { $lot }
+season-log-amount-of = Cantidad de { $name }
+season-log-product = Producto
+season-log-more-about = Más sobre { $name }
 season-log-amount-in-all = cantidad en total
 season-log-over-ground = por superficie
 season-log-planned-and-not-recorded-of = planeado y no registrado: { $amount } de { $name }
@@ -174,6 +220,7 @@ season-log-restricted = Restringido
 season-log-certified-use-only = solo uso certificado
 season-log-restricted-use = Uso restringido
 season-log-yes-certified-use-only = sí, solo uso certificado
+season-log-no = no
 season-log-re-entry-h = Reingreso, h
 season-log-hours-before-re-entry = Horas antes del reingreso
 season-log-harvest-d = Cosecha, d
@@ -215,10 +262,14 @@ season-log-droplets-by-the-plan = gotas según el plan: { $classes }
 season-log-cleaned-out = Limpieza
 season-log-before-and-after-such-as-triple = antes y después, como triple enjuague
 season-log-how-it-was-cleaned-out = Cómo se limpió
+season-log-kept-in-the-tank = se dejó en el tanque para la próxima aplicación
+season-log-thinned-and-sprayed-out = diluido y aplicado en el lote
+season-log-kept-in-a-marked-container = se dejó en un envase marcado
+season-log-taken-back-to-the-collecting-tank = devuelto al tanque colector
+season-log-e-g-3 = p. ej. 3
 
 ## desk/views/season_log/page/mod.rs
 
-season-log-as-sprayed = como se aplicó
 season-log-note = Nota
 season-log-kept-for = Se conserva para
 season-log-signature = Firma
@@ -234,9 +285,9 @@ season-log-what-is-displayed-for-workers-after = Lo que se exhibe para los traba
 season-log-name-of-the-pass = Nombre de la aplicación
 season-log-remove-it = Eliminarlo
 season-log-keep-it = Conservarlo
-season-log-as-it-was-sprayed = Como se aplicó: { $outside }
+season-log-as-it-was-sprayed = Como se aplicó: { $count }
 season-log-as-it-was-sprayed-c2b = Como se aplicó
-season-log-findings = { $outside } avisos:
+season-log-findings = { $count } avisos:
 
 ## desk/views/season_log/page/outcomes.rs
 
@@ -247,10 +298,16 @@ season-log-outcomes = Resultados
 season-log-how-the-weeds-died-and-how = cómo murieron las malezas y cómo lo soportó el cultivo
 season-log-add-a-rating = Agregar una evaluación
 season-log-add-a-photo-or-note = Agregar una foto o nota
-season-log-outcome = resultado { $at }
 season-log-injury = daño: { $words }
-season-log-1-photo = { $what } · 1 foto
-season-log-photos = { $what } · { $photos } fotos
+season-log-photo = foto
+season-log-look-number = observación { $number }
+season-log-ends-of-a-rating = : 0 % es ningún efecto, 100 % todo muerto
+season-log-rating-number = Evaluación { $number }
+season-log-look-words = Observación { $number }: { $words }
+season-log-photos = { $count ->
+        [one] { $what } · { $count } foto
+       *[other] { $what } · { $count } fotos
+    }
 season-log-choose-a-field = elija un lote
 season-log-field-d07 = Lote
 season-log-field-looked-at = Lote observado
@@ -267,6 +324,16 @@ season-log-note-on-the-look = Nota sobre la observación
 season-log-leaf-burn = quemadura de hojas
 season-log-leaf-cupping = acopamiento de hojas
 season-log-stand-loss = pérdida de plantas
+season-log-photo-of-a-look = foto { $number }
+season-log-no-program-shows-pictures = Ningún programa para mostrar imágenes respondió: { $path }
+season-log-open-photo = Abrir la foto { $number }
+season-log-open = Abrir
+season-log-path-of-a-photo = ruta, como fotos/molino-14-dias.jpg
+season-log-photo-number = Foto { $number }
+season-log-photos-label = Fotos
+season-log-bleaching = blanqueamiento
+season-log-stunting = achaparramiento
+season-log-waterhemp = amaranto acuático
 season-log-add-a-photo = Agregar una foto
 
 ## desk/views/season_log/page/rest.rs
@@ -299,9 +366,6 @@ season-log-typed-before = anotado antes
 season-log-weather = Tiempo
 season-log-measured-at-the-boom-and-beside = medido a la altura de la barra, y al lado lo que se esperaba
 season-log-up-to = hasta { $gust }
-season-log-wind-at = viento a las
-season-log-air-at = aire a las
-season-log-humidity-at = humedad a las
 season-log-limit = límite: { $texts }
 season-log-wind = Viento
 season-log-gust = Ráfaga
@@ -313,16 +377,22 @@ season-log-humidity = Humedad
 season-log-forecast = Pronóstico: { $source }
 season-log-show-the-forecast-for-these-hours = Mostrar el pronóstico de estas horas
 season-log-add-a-reading = Agregar una medición
+season-log-reading-number = medición { $number }
+season-log-of-reading = { $what }, medición { $number }
+season-log-time-of-reading = Hora de la medición { $number }
 
 ## desk/views/season_log/print.rs
 
 season-log-the-record-book-was-not-saved = El libro de registros no se guardó
 season-log-record-laid-out = registro compuesto
 season-log-records-laid-out = registros compuestos
-season-log-the-record-book-of-is-saved = El libro de registros con { $records } está guardado como { $path }{ $since }
+season-log-the-record-book-of-is-saved = { $count ->
+        [one] El libro de registros con { $count } registro está guardado como { $path }{ $since }
+       *[other] El libro de registros con { $count } registros está guardado como { $path }{ $since }
+    }
 season-log-the-sheet-for-workers-was-not = La hoja para los trabajadores no se guardó
 season-log-the-sheet-for-workers-is-saved = La hoja para los trabajadores está guardada como { $path }{ $since }
-season-log-with-blanks-to-fill-in = { $words }, con espacios por llenar: { $missing }
+season-log-with-blanks-to-fill-in = La hoja para los trabajadores está guardada como { $path }{ $since }, con espacios por llenar: { $missing }
 
 ## desk/views/season_log/recording.rs
 
@@ -332,7 +402,6 @@ season-log-record-as-sprayed = Registrar como se aplicó
 season-log-some-of-it = Una parte…
 season-log-what-is-left-of-it = Lo que queda: { $area }
 season-log-all-of-it-again-as-a = Todo otra vez, como segunda aplicación
-season-log-loads-to-record = cargas por registrar
 season-log-load = Carga { $load }
 season-log-record-these-loads = Registrar estas cargas
 season-log-the-pass-has-no-ground-or = La aplicación no tiene terreno ni producto que se pudiera calcular, así que aún no hay nada que registrar
@@ -373,10 +442,11 @@ season-log-cost = Costo
 ## desk/views/season_log/review/groups.rs
 
 season-log-kind-of-product-73b = Tipo de producto
-season-log-groups-by-field-and-season = Grupos de { $kind } por lote y temporada
+season-log-groups-by-field-and-season = { $kind }: grupos por lote y temporada
+season-log-triangle = triángulo
 season-log-where-a-group-came-again = Dónde volvió un grupo
 season-log-came-again = { $words } volvió
-season-log-to = { $seasons } a { $seasons2 }
+season-log-to = { $from } a { $to }
 season-log-no-group-came-again-too-soon = Ningún grupo volvió demasiado pronto en { $when }.
 season-log-it-came = se usó
 season-log-asked-for-at-most = se pide a lo más
@@ -397,14 +467,16 @@ season-log-all-fields = todos los lotes
 season-log-crop = Cultivo
 season-log-all-crops = todos los cultivos
 season-log-the-chart-has-the-with-of = La gráfica tiene los { $shown } con { $by } de { $all }; la tabla los tiene todos
+season-log-no-record-has-a-product = Ninguno de estos registros tiene un producto.
 
 ## desk/views/season_log/review/outcomes.rs
 
 season-log-no-adjuvant = sin coadyuvante
 season-log-days = Días
-season-log-record-is = registro está
-season-log-records-are = registros están
-season-log-count-rated = { $count } evaluado
+season-log-count-rated = { $count ->
+        [one] { $count } registro está evaluado
+       *[other] { $count } registros están evaluados
+    }
 season-log-by-adjuvants-in-the-tank = { $chosen }, { $days }, por coadyuvantes en el tanque
 season-log-in-figures = { $chosen } en cifras
 season-log-by-adjuvants = { $of }, { $days }, por coadyuvantes
@@ -417,16 +489,14 @@ season-log-one-rating = una evaluación
 season-log-two-choices-compared = Comparación de dos opciones
 season-log-compare = Comparar
 season-log-compare-with = Comparar con
-season-log-record-has = registro tiene
-season-log-records-have = registros tienen
-season-log-both-and-on-neither-side = { $which ->
-        [yes] { $records } ambos y no está en ningún lado
-       *[no] { $records } ambos y no están en ningún lado
+season-log-both-and-on-neither-side = { $count ->
+        [one] { $count } registro tiene ambos y no está en ningún lado
+       *[other] { $count } registros tienen ambos y no están en ningún lado
     }
 season-log-nothing-was-rated-with-both-in = No se evaluó nada con ambos en los mismos días después de una aplicación.
 season-log-in-pairs-field-by-field-in = En pares, lote por lote en una temporada
 season-log-all-ratings-without-pairs = Todas las evaluaciones, sin pares
-season-log-and-records-no-pairs = { $n } y { $n2 } registros, sin pares
+season-log-and-records-no-pairs = { $one } y { $other } registros, sin pares
 season-log-less = { $one } menos { $other }
 season-log-in-per-cent-points-right-of = { $name }, en puntos porcentuales: a la derecha de la línea { $one } tuvo la evaluación más alta
 season-log-per-cent-points = puntos porcentuales
@@ -434,14 +504,21 @@ season-log-difference-in-pairs = diferencia en pares
 season-log-difference-of-all = diferencia de todos
 season-log-not-told = no se distingue
 season-log-differences = Diferencias
-season-log-and = { $n } y { $n2 }
+season-log-and = { $one } y { $other }
 season-log-the-pairs-mean-ratings-in-per = Los pares, evaluaciones medias en por ciento
 season-log-field-and-season = lote y temporada
 season-log-pairs = Pares
+season-log-count-pairs = { $count ->
+        [one] { $count } par
+       *[other] { $count } pares
+    }
 
 ## desk/views/season_log/review/overview.rs
 
-season-log-treated = { $count }, { $figures } tratadas
+season-log-treated = { $count ->
+        [one] { $count } aplicación, { $figures } tratadas
+       *[other] { $count } aplicaciones, { $figures } tratadas
+    }
 season-log-ground-treated-season-by-season = Superficie tratada, temporada por temporada
 season-log-ground-treated-by-season = Superficie tratada por temporada
 season-log-ground-treated-by-month = Superficie tratada por mes, { $newest }
@@ -483,6 +560,7 @@ season-log-actives = Activos
 season-log-an-active-field-by-field = Un activo, lote por lote
 season-log-ground-treated-by-product = Superficie tratada por producto
 season-log-most-ground = más superficie
+season-log-most = más
 season-log-over-of-ground-that-can-be = Por { $ground } de superficie que se puede aplicar, en todo el tiempo elegido
 season-log-over-the-farms-ground = por la superficie de la finca
 season-log-not-known = no se sabe
@@ -492,7 +570,10 @@ season-log-by-field = { $name } por lote
 
 ## desk/views/season_log/review/table.rs
 
-season-log-name-count-of-headings = { $name }: { $count } de { $headings }
+season-log-name-count-of-headings = { $count ->
+        [one] { $name }: { $count } renglón de { $headings }
+       *[other] { $name }: { $count } renglones de { $headings }
+    }
 
 ## desk/views/season_log/review/trials.rs
 
@@ -503,7 +584,10 @@ season-log-no-pair-is-rated-on-both = Ningún par está evaluado todavía en amb
 
 ## desk/views/season_log/review/weather.rs
 
-season-log-of-held-against-labels-laws-and = { $judged } de { $count } comparados hasta ahora con etiquetas, leyes y práctica: { $of_label_or_law } fuera de una etiqueta o una ley, { $of_practice } solo fuera de la práctica
+season-log-of-held-against-labels-laws-and = { $count ->
+        [one] { $judged } de { $count } registro comparados hasta ahora con etiquetas, leyes y práctica: { $of_label_or_law } fuera de una etiqueta o una ley, { $of_practice } solo fuera de la práctica
+       *[other] { $judged } de { $count } registros comparados hasta ahora con etiquetas, leyes y práctica: { $of_label_or_law } fuera de una etiqueta o una ley, { $of_practice } solo fuera de la práctica
+    }
 season-log-not-measured = Sin medir
 season-log-records-without-it = registros sin ello
 season-log-air-temperature = temperatura del aire
@@ -511,6 +595,7 @@ season-log-n-of-of = { $n } de { $of }
 season-log-outside-a-label-or-a-law = Fuera de una etiqueta o de una ley
 season-log-outside-what-the-farm-keeps-to = Fuera de lo que la finca respeta, o de lo usual
 season-log-nothing-so-far = nada hasta ahora
+season-log-nothing = nada
 season-log-the-newest-of = los { $shown } más recientes de { $all }
 season-log-show-more = Mostrar más
 season-log-show-more-heading = Mostrar más: { $heading }
@@ -547,10 +632,16 @@ season-log-take-it-as-it-is = Tomarlo como está
 season-log-take-it-as-it-is-a9a = Tomarlo como está…
 season-log-amend = Enmendar…
 season-log-amend-the-record = Enmendar el registro…
-season-log-1-amendment = { " " }· 1 enmienda
-season-log-amendments = { " " }· { $count } enmiendas
-season-log-signed-by = Firmado por { $by }, { $at }{ $amended }
-season-log-signed-but-by-whom-is-gone = Firmado, pero se perdió por quién{ $amended }
+season-log-signed-by = { $amended ->
+        [0] Firmado por { $by }, { $at }
+        [one] Firmado por { $by }, { $at } · { $amended } enmienda
+       *[other] Firmado por { $by }, { $at } · { $amended } enmiendas
+    }
+season-log-signed-but-by-whom-is-gone = { $amended ->
+        [0] Firmado, pero se perdió por quién
+        [one] Firmado, pero se perdió por quién · { $amended } enmienda
+       *[other] Firmado, pero se perdió por quién · { $amended } enmiendas
+    }
 season-log-who = Quién
 season-log-who-amends = Quién enmienda
 season-log-why = Por qué
@@ -592,7 +683,10 @@ season-log-non-ionic-surfactant = surfactante no iónico
 season-log-note-on-the-trial = Nota sobre el ensayo
 season-log-what-was-seen-beside-the-figures = lo que se vio aparte de las cifras
 season-log-no-pair-yet-choose-a-record = Aún no hay pares: elija un registro para cada lado.
-season-log-pair-side = Par { $number }, { $side } lado: { $words }
+season-log-pair-side = { $side ->
+        [one] Par { $number }, primer lado: { $words }
+       *[other] Par { $number }, otro lado: { $words }
+    }
 season-log-remove-pair = Quitar el par { $number }
 season-log-add-the-pair = Agregar el par
 season-log-add-pairs = Agregar { $count } pares
@@ -606,3 +700,70 @@ season-log-the-other = el otro
 season-log-the-difference-is-less-in-points = La diferencia es { $one } menos { $other }, en puntos porcentuales.
 season-log-a-record-that-is-gone = un registro que ya no está
 season-log-field-name-of-date = { $field }, { $name } del { $date }
+
+## desk/views/season_log: heads of columns, words before boxes
+
+season-log-head-field = lote
+season-log-head-fields = lotes
+season-log-head-area = superficie
+season-log-head-crop = cultivo
+season-log-head-stage = etapa
+season-log-head-product = producto
+season-log-head-products = productos
+season-log-head-date = fecha
+season-log-head-pass = aplicación
+season-log-head-operator = operador
+season-log-head-open = pendiente
+season-log-head-line = línea
+season-log-head-day = día
+season-log-head-start = inicio
+season-log-head-column = columna
+season-log-head-holds = contiene
+season-log-head-unit = unidad
+season-log-head-grew = tuvo
+season-log-head-what = qué
+season-log-head-after = después
+season-log-head-rating = evaluación
+season-log-head-pair = par
+season-log-head-one = uno
+season-log-head-other = otro
+season-log-head-difference = diferencia
+season-log-head-mean = media
+season-log-head-median = mediana
+season-log-head-at = hora
+season-log-head-wind = viento
+season-log-head-gust = ráfaga
+season-log-head-from = de
+season-log-head-air = aire
+season-log-head-humidity = humedad
+season-log-head-adjuvants = coadyuvantes
+season-log-head-days = días
+season-log-head-pairs = pares
+season-log-head-ratings = evaluaciones
+season-log-head-water = agua
+season-log-head-spray = caldo
+season-log-head-records = registros
+season-log-head-rig = pulverizador
+season-log-head-time = tiempo
+season-log-head-class = clase
+season-log-head-ground = superficie
+season-log-head-cost = costo
+season-log-head-kind = tipo
+season-log-head-active = activo
+season-log-head-record = registro
+season-log-head-error = error
+season-log-head-amounts = cantidades
+season-log-head-volume = volumen
+season-log-head-uses = usos
+season-log-head-group = grupo
+season-log-head-season = temporada
+season-log-head-passes = aplicaciones
+season-log-head-treated = tratado
+season-log-head-month = mes
+season-log-head-none = ninguno
+season-log-head-with = con
+season-log-head-by = por
+season-log-head-seasons = temporadas
+season-log-head-to = a
+season-log-head-beside = junto a
+season-log-head-hours = horas

@@ -103,7 +103,7 @@ impl Desk {
     fn is_ours_again(&mut self, path: &Path) {
         let known = self.document.stamp();
         let task = Task::looks(t!("app-reading-again", path = name_of(path)), t!("app-the-farm-was-not-opened-again"))
-            .counting("entry", "entries")
+            .counting(t!("app-entry"), t!("app-entries"))
             .in_place(OPENING);
         let path = path.to_owned();
         self.start(

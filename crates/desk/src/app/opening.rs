@@ -39,8 +39,9 @@ impl Desk {
     /// Reads a farm and puts it in the place of the one that is open.
     pub fn open_path(&mut self, path: &Path) {
         let spare = self.spare();
-        let task =
-            Task::reading(path, t!("app-the-farm-was-not-opened")).counting("entry", "entries").in_place(OPENING);
+        let task = Task::reading(path, t!("app-the-farm-was-not-opened"))
+            .counting(t!("app-entry"), t!("app-entries"))
+            .in_place(OPENING);
         let (from, path) = (path.to_owned(), path.to_owned());
         self.start(
             task,

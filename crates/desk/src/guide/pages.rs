@@ -2,13 +2,15 @@
 
 use std::sync::LazyLock;
 
+use tankard_core::t;
+
 use super::markdown::{Block, blocks, plain};
 
 /// A page as it lies in the folder.
 #[derive(Clone, Copy, Debug)]
 pub struct Page {
     /// Under which words it stands in the list of pages.
-    pub group: &'static str,
+    pub group: fn() -> &'static str,
     /// The name of its file, without the ending.
     pub name: &'static str,
     /// What stands in it.
@@ -19,7 +21,7 @@ macro_rules! pages {
     ($($group:literal: $($name:literal),+;)+) => {
         /// All pages, in the order of the list.
         pub const PAGES: &[Page] = &[$($(Page {
-            group: $group,
+            group: || t!($group),
             name: $name,
             text: include_str!(concat!("../../../../assets/guide/", $name, ".md")),
         }),+),+];
@@ -27,15 +29,15 @@ macro_rules! pages {
 }
 
 pages! {
-    "The evening before":
+    "guide-the-evening-before":
         "plan-a-pass", "levels", "adjuvants", "water", "partners", "sprayer", "hours", "loads", "day", "load-card", "jar-test", "safety";
-    "The farm":
+    "guide-the-farm":
         "product", "fields", "calibration", "stock", "advice-and-law";
-    "After spraying":
+    "guide-after-spraying":
         "record", "review", "regulator";
-    "Your file":
+    "guide-your-file":
         "file", "exchange", "command-line", "keyboard";
-    "The numbers":
+    "guide-the-numbers":
         "numbers", "numbers-water", "numbers-sprayer", "numbers-hours", "numbers-labels", "numbers-season";
 }
 
@@ -43,7 +45,7 @@ pages! {
 #[derive(Debug)]
 pub struct Read {
     /// Under which words it stands in the list of pages.
-    pub group: &'static str,
+    pub group: fn() -> &'static str,
     /// The name of its file, without the ending.
     pub name: &'static str,
     /// Its heading.

@@ -138,7 +138,7 @@ mod tests {
             Some(super::Block::Heading { runs, .. }) => plain(runs),
             _ => String::new(),
         };
-        Read { group: "", name, title, blocks }
+        Read { group: || "", name, title, blocks }
     }
 
     #[test]

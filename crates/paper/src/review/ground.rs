@@ -77,10 +77,10 @@ fn so_far(shown: &Shown<'_>, passes: &Passes) -> Part {
     let newest = passes.years.last().map(|year| year.year);
     let years = passes.years.iter().skip(passes.years.len().saturating_sub(LINES));
     let most = years.clone().map(|year| figures.area(year.treated)).fold(0.0, f64::max);
-    let months = |of: i16| passes.months.iter().filter(move |month| month.year == of);
+    let of_year = |of: i16| passes.months.iter().filter(move |month| month.year == of);
     // What is still to come of this season is not drawn.
     let known = |year: i16| {
-        let worked = months(year).filter(|month| month.passes > 0).map(|month| month.month).max().unwrap_or(0);
+        let worked = of_year(year).filter(|month| month.passes > 0).map(|month| month.month).max().unwrap_or(0);
         match year.cmp(&shown.printed.year()) {
             Ordering::Less => 12,
             Ordering::Equal => worked.max(shown.printed.month()),
@@ -89,7 +89,7 @@ fn so_far(shown: &Shown<'_>, passes: &Passes) -> Part {
     };
     let lines = years.map(|year| Line {
         name: year.year.to_string(),
-        values: months(year.year)
+        values: of_year(year.year)
             .filter(|month| month.month <= known(year.year))
             .map(|month| part(figures.area(month.so_far), most))
             .collect(),

@@ -78,13 +78,8 @@ pub(super) fn following(ui: &mut Ui, following: &Following, field: &Field, open:
                 ui.spacing_mut().item_spacing.y = 1.0;
                 first_day(ui, next, open);
                 if !next.silent.is_empty() {
-                    let (labels, name) = if next.silent.len() == 1 { ("label", "does") } else { ("labels", "do") };
-                    let words = t!(
-                        "fields-the-of-not-name-it-as",
-                        labels = labels,
-                        silent = next.silent.join(", "),
-                        name = name
-                    );
+                    let names = next.silent.join(", ");
+                    let words = t!("fields-the-of-not-name-it-as", count = next.silent.len(), names = names);
                     mark::line(ui, tankard_core::finding::Level::Check, &words);
                 }
             });

@@ -5,7 +5,6 @@ use tankard_core::t;
 
 use egui::Context;
 use tankard_core::farm::Id;
-use tankard_core::season::review::words::count;
 use tankard_file::ground::{write_geojson, write_taskdata};
 use tankard_file::store::{self, Report};
 
@@ -34,7 +33,7 @@ pub fn save_boundaries(desk: &mut Desk, path: &Path) {
     let path = if path.extension().is_some() { path.to_owned() } else { path.with_extension("geojson") };
     let ids = drawn(desk);
     let (snapshot, asked) = (desk.document.snapshot(), desk.moment());
-    let what = count(ids.len(), t!("fields-boundary-or-surrounding"), t!("fields-boundaries-and-surroundings"));
+    let count = ids.len();
     let to = path.clone();
     desk.start(
         Task::writing(&path, t!("fields-the-boundaries-were-not-saved")),
@@ -44,7 +43,7 @@ pub fn save_boundaries(desk: &mut Desk, path: &Path) {
         },
         move |desk, ()| {
             let since = desk.since(asked);
-            desk.tell(t!("fields-saved-as", what = what, path = path.display(), since = since));
+            desk.tell(t!("fields-saved-as", count = count, path = path.display(), since = since));
         },
     );
 }

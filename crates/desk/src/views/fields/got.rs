@@ -37,8 +37,7 @@ pub(super) fn crops(ui: &mut Ui, years: &[CropYear]) {
             ui.label(crops);
             let records = match year.records {
                 0 => t!("fields-no-record").to_owned(),
-                1 => t!("fields-1-record").to_owned(),
-                many => t!("fields-records", many = many),
+                count => t!("fields-records", count = count),
             };
             let from = if from.is_empty() { records } else { format!("{}; {records}", from.join(", ")) };
             ui.label(look::soft(ui, from));
@@ -64,7 +63,7 @@ pub(super) fn groups(ui: &mut Ui, groups: Option<&FieldGroups>) {
     years.truncate(SEASONS);
     years.reverse();
     ui.horizontal(|ui| {
-        cell(ui, NAME, false, |ui| drop(ui.label(look::soft(ui, "group"))));
+        cell(ui, NAME, false, |ui| drop(ui.label(look::soft(ui, t!("fields-head-group")))));
         for year in &years {
             cell(ui, YEAR, true, |ui| drop(ui.label(look::soft(ui, year.to_string()))));
         }
@@ -165,7 +164,7 @@ fn record(ui: &mut Ui, sprayed: &Sprayed, farm: &Farm, open: &mut Option<Id>) {
     if !sprayed.groups.is_empty() {
         ui.horizontal_wrapped(|ui| {
             ui.spacing_mut().item_spacing.x = 4.0;
-            ui.label(look::soft(ui, "groups"));
+            ui.label(look::soft(ui, t!("fields-head-groups")));
             for (kind, group, again) in &sprayed.groups {
                 let words = name(*kind, group);
                 if *again {

@@ -29,7 +29,7 @@ pub(super) fn show(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
         };
         boxes::choice(ui, t!("fields-strips-to-what-is-drawn-351"), &mut field.strips_in_unsprayed, &all, say, 240.0);
     });
-    boxes::row(ui, "soil", |ui| {
+    boxes::row(ui, t!("fields-head-soil"), |ui| {
         let hint = t!("fields-silt-loam-2-4-organic-matter");
         boxes::text_or_empty(ui, t!("fields-soil"), &mut field.soil, 320.0, hint);
     });
@@ -57,7 +57,10 @@ fn areas(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
     });
     boxes::row(ui, t!("fields-plans-go-by"), |ui| {
         if measured.is_some() || field.area_from == AreaFrom::Boundary {
-            let say = |from: &AreaFrom| t!("fields-the-area", from = from.name()).replace("area stated", "stated area");
+            let say = |from: &AreaFrom| match from {
+                AreaFrom::Stated => t!("fields-the-stated-area").to_owned(),
+                AreaFrom::Boundary => t!("fields-the-area-from-the-boundary").to_owned(),
+            };
             boxes::choice(ui, t!("fields-which-area-plans-go-by"), &mut field.area_from, &AreaFrom::ALL, say, 200.0);
         } else {
             ui.label(t!("fields-the-stated-area"));
@@ -104,25 +107,28 @@ fn gateways(ui: &mut Ui, field: &mut Field) {
     let mut out = None;
     for (at, gateway) in field.gateways.iter_mut().enumerate() {
         let number = at + 1;
-        let label = if at == 0 { "gateways" } else { "" };
+        let label = if at == 0 { t!("fields-head-gateways") } else { "" };
         ui.push_id(("gateway", at), |ui| {
             boxes::row(ui, label, |ui| {
                 boxes::text_or_empty(
                     ui,
-                    &format!("Name of gateway {number}"),
+                    &t!("fields-name-of-gateway", number = number),
                     &mut gateway.name,
                     look::BOX,
-                    "its name",
+                    t!("fields-its-name"),
                 );
                 ui.label(look::soft(ui, place(gateway)));
-                if boxes::act(ui, "Take out").accessible_name(format!("Take out gateway {number}")).clicked() {
+                if boxes::act(ui, t!("fields-take-out"))
+                    .accessible_name(t!("fields-take-out-gateway", number = number))
+                    .clicked()
+                {
                     out = Some(at);
                 }
             });
         });
     }
     if field.gateways.is_empty() {
-        boxes::row(ui, "gateways", |ui| {
+        boxes::row(ui, t!("fields-head-gateways"), |ui| {
             ui.label(look::soft(ui, t!("fields-none-yet-set-them-on-the")));
         });
     }

@@ -2,7 +2,6 @@
 
 use egui::{Label, ScrollArea, Sense, Stroke, Ui, Vec2};
 use tankard_core::farm::{Farm, Field, Id};
-use tankard_core::loads::card::short_date;
 use tankard_core::plausible::Slot;
 use tankard_core::quantity::{Area, AsTyped, Quantity, Units};
 use tankard_core::season::Log;
@@ -11,6 +10,7 @@ use tankard_core::t;
 use crate::app::Desk;
 use crate::command::Command;
 use crate::look;
+use crate::parts::dates::day_month;
 use crate::parts::{boxes, lists, offers};
 
 const NAME: f32 = 146.0;
@@ -24,15 +24,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
         boxes::find(ui, t!("fields-find-a-field-or-crop"), &mut desk.fields.find, 220.0);
         let farm = desk.document.farm();
         let total: Area = farm.fields.values().map(|field| field.area.value()).sum();
-        ui.label(look::soft(
-            ui,
-            t!(
-                "fields-field",
-                fields = farm.fields.len(),
-                which = if farm.fields.len() == 1 { "yes" } else { "no" },
-                total = total.show(farm.units)
-            ),
-        ));
+        ui.label(look::soft(ui, t!("fields-field", count = farm.fields.len(), total = total.show(farm.units))));
     });
     ui.add_space(4.0);
     head(ui, super::map::column(&desk.fields.map));
@@ -82,7 +74,14 @@ fn head(ui: &mut Ui, last: &str) {
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
         ui.add_space(16.0);
-        for (width, text) in [(NAME, "field"), (AREA, "area"), (CROP, "crop"), (STAGE, "stage"), (120.0, last)] {
+        let columns = [
+            (NAME, t!("fields-head-field")),
+            (AREA, t!("fields-head-area")),
+            (CROP, t!("fields-head-crop")),
+            (STAGE, t!("fields-head-stage")),
+            (120.0, last),
+        ];
+        for (width, text) in columns {
             boxes::slot_of(ui, Vec2::new(width, 18.0), |ui| ui.label(look::soft(ui, text)));
         }
     });
@@ -101,7 +100,8 @@ fn row(desk: &mut Desk, ui: &mut Ui, id: &Id) {
         ui.set_min_size(Vec2::new(ui.available_width(), look::ROW + 6.0));
         ui.spacing_mut().item_spacing.x = 6.0;
         ui.add_space(8.0);
-        let name = boxes::plain(ui, t!("fields-name-of-the-field"), &mut field.name, NAME, chosen, "name");
+        let name =
+            boxes::plain(ui, t!("fields-name-of-the-field"), &mut field.name, NAME, chosen, t!("fields-head-name"));
         if desk.fields.fresh.as_ref() == Some(id) {
             // A field that was just added is named first.
             desk.fields.fresh = None;
@@ -112,11 +112,24 @@ fn row(desk: &mut Desk, ui: &mut Ui, id: &Id) {
         let area = t!("fields-area-of", name = field.name);
         boxes::quantity(ui, &area, &mut field.area, AREA);
         offers::at_box(ui, &area, &Slot::Area(id.clone()));
-        focused |= boxes::plain(ui, &t!("fields-crop-of", name = before.name), &mut field.crop, CROP, false, "crop")
-            .has_focus();
-        focused |=
-            boxes::plain(ui, &t!("fields-stage-of", name = before.name), &mut field.stage, STAGE, false, "stage")
-                .has_focus();
+        focused |= boxes::plain(
+            ui,
+            &t!("fields-crop-of", name = before.name),
+            &mut field.crop,
+            CROP,
+            false,
+            t!("fields-head-crop"),
+        )
+        .has_focus();
+        focused |= boxes::plain(
+            ui,
+            &t!("fields-stage-of", name = before.name),
+            &mut field.stage,
+            STAGE,
+            false,
+            t!("fields-head-stage"),
+        )
+        .has_focus();
         let room = Vec2::new(ui.available_width(), look::ROW);
         let open = ui
             .allocate_ui_with_layout(room, egui::Layout::left_to_right(egui::Align::Center), |ui| {
@@ -150,10 +163,7 @@ fn row(desk: &mut Desk, ui: &mut Ui, id: &Id) {
 
 /// "Corn, first post 22 May; next 12 June".
 fn passes_of(farm: &Farm, log: &Log, id: &Id, today: jiff::civil::Date) -> String {
-    let day = |date: jiff::civil::Date| {
-        let full = short_date(date);
-        full.rsplit_once(' ').map_or(full.clone(), |(day, _)| day.to_owned())
-    };
+    let day = day_month;
     let last = log.last_on(id);
     let next = farm
         .passes
@@ -191,13 +201,8 @@ fn acts(desk: &mut Desk, ui: &mut Ui) {
     let Some(name) = farm.fields.get(&id).map(|field| field.name.clone()) else { return };
     if desk.fields.removing {
         let passes = farm.passes.values().filter(|pass| pass.fields.contains(&id)).count();
-        let used = match passes {
-            0 => String::new(),
-            1 => t!("fields-one-pass-goes-there").to_owned(),
-            many => t!("fields-passes-go-there", many = many),
-        };
         ui.horizontal(|ui| {
-            ui.label(t!("fields-remove", name = name, used = used));
+            ui.label(t!("fields-remove", name = name, passes = passes));
             if ui.button(t!("fields-remove-it")).clicked() {
                 desk.fields.removing = false;
                 apply(desk, lists::Act::Remove, &id);

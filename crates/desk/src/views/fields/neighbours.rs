@@ -17,12 +17,15 @@ pub(super) fn show(ui: &mut Ui, field: &mut Field, farm: &Farm) {
     for (at, neighbour) in field.neighbours.iter_mut().enumerate() {
         ui.push_id(("neighbour", at), |ui| {
             ui.horizontal(|ui| {
-                boxes::text(ui, "What the neighbour is", &mut neighbour.what, 190.0);
-                ui.label(look::soft(ui, "side"));
-                boxes::text(ui, "Side of the field", &mut neighbour.side, 80.0);
-                ui.label(look::soft(ui, "from the edge"));
-                boxes::quantity_or_none(ui, "Distance from the edge", &mut neighbour.distance, 100.0);
-                if boxes::act(ui, "Take out").accessible_name(format!("Take out {}", neighbour.what)).clicked() {
+                boxes::text(ui, t!("fields-what-the-neighbour-is"), &mut neighbour.what, 190.0);
+                ui.label(look::soft(ui, t!("fields-head-side")));
+                boxes::text(ui, t!("fields-side-of-the-field"), &mut neighbour.side, 80.0);
+                ui.label(look::soft(ui, t!("fields-label-from-the-edge")));
+                boxes::quantity_or_none(ui, t!("fields-distance-from-the-edge"), &mut neighbour.distance, 100.0);
+                if boxes::act(ui, t!("fields-take-out"))
+                    .accessible_name(t!("fields-take-out-what", what = neighbour.what))
+                    .clicked()
+                {
                     remove = Some(at);
                 }
             });

@@ -68,12 +68,10 @@ fn head(desk: &mut Desk, ui: &mut Ui, field: &Field, known: &FieldPage) {
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 14.0;
         let weighs = known.barred.iter().filter(|barred| barred.level > Level::Note).count();
-        let may_not = if weighs == 0 { String::new() } else { format!(" ({weighs})") };
-        let got = if known.sprayed.is_empty() { String::new() } else { format!(" ({})", known.sprayed.len()) };
         for (page, words) in [
             (Page::Typed, t!("fields-as-typed").to_owned()),
-            (Page::MayNot, t!("fields-what-it-may-not-get", may_not = may_not)),
-            (Page::Got, t!("fields-what-it-got-got", got = got)),
+            (Page::MayNot, t!("fields-what-it-may-not-get", count = weighs)),
+            (Page::Got, t!("fields-what-it-got-got", count = known.sprayed.len())),
         ] {
             if look::page(ui, &words, desk.fields.page == page).clicked() {
                 desk.fields.page = page;
@@ -89,7 +87,7 @@ fn as_of(ui: &mut Ui, now: DateTime, is_later: bool) {
     let words = if is_later {
         t!("fields-as-on-the-evening-of-the", day = day)
     } else {
-        t!("fields-as-on-day-strftime", day = day, strftime = now.strftime("%H:%M"))
+        t!("fields-as-on-day-strftime", day = day, time = now.strftime("%H:%M"))
     };
     ui.label(look::soft(ui, t!("fields-as-typed-from-the-labels-the", words = words)));
     ui.add_space(4.0);

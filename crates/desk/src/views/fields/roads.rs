@@ -32,9 +32,17 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &Id) {
                 cell(ui, 190.0, false, |ui| {
                     ui.add(egui::Label::new(&name).truncate());
                 });
-                boxes::quantity_hinted(ui, &format!("Road to {name}"), &mut length, 100.0, "by the yard");
-                ui.label(look::soft(ui, "from gate to gate"));
-                out = boxes::act(ui, "Take out").accessible_name(format!("Take out the road to {name}")).clicked();
+                boxes::quantity_hinted(
+                    ui,
+                    &t!("fields-road-to", name = name),
+                    &mut length,
+                    100.0,
+                    t!("fields-by-the-yard"),
+                );
+                ui.label(look::soft(ui, t!("fields-from-gate-to-gate")));
+                out = boxes::act(ui, t!("fields-take-out"))
+                    .accessible_name(t!("fields-take-out-the-road", name = name))
+                    .clicked();
             });
         });
         if out || length != before {

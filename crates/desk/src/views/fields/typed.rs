@@ -14,10 +14,10 @@ pub(super) fn form(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
     boxes::row(ui, t!("fields-variety-and-traits"), |ui| {
         boxes::text(ui, t!("fields-variety-and-traits-adf"), &mut field.variety, 320.0);
     });
-    boxes::row(ui, "owner", |ui| {
+    boxes::row(ui, t!("fields-head-owner"), |ui| {
         boxes::text(ui, t!("fields-owner"), &mut field.owner, 320.0);
     });
-    boxes::row(ui, "planted", |ui| {
+    boxes::row(ui, t!("fields-head-planted"), |ui| {
         boxes::date_or_none(ui, t!("fields-day-of-planting"), &mut field.planted, look::BOX);
         offers::at_box(ui, t!("fields-day-of-planting"), &Slot::Planted(id.clone()));
     });
@@ -37,11 +37,11 @@ pub(super) fn form(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
         boxes::understood(ui, field.road.as_ref(), farm.units);
         ui.label(look::soft(ui, t!("fields-to-its-gate-for-the-time")));
     });
-    boxes::row(ui, "location", |ui| {
+    boxes::row(ui, t!("fields-head-location"), |ui| {
         let hint = t!("fields-section-township-range-or-latitude-longitude");
         boxes::text_or_empty(ui, t!("fields-location"), &mut field.location, 320.0, hint);
     });
-    boxes::row(ui, "parcel", |ui| {
+    boxes::row(ui, t!("fields-head-parcel"), |ui| {
         boxes::text_or_empty(
             ui,
             t!("fields-parcel"),
@@ -53,7 +53,7 @@ pub(super) fn form(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
     boxes::row(ui, t!("fields-next-crop"), |ui| {
         boxes::text(ui, t!("fields-next-crop-8c6"), &mut field.next_crop, look::BOX);
     });
-    boxes::row(ui, "note", |ui| {
+    boxes::row(ui, t!("fields-head-note"), |ui| {
         boxes::text(ui, t!("fields-note-on-the-field"), &mut field.note, 320.0);
     });
 }
@@ -65,10 +65,13 @@ pub(super) fn resistant(ui: &mut Ui, field: &mut Field) {
     for (at, resistant) in field.resistant.iter_mut().enumerate() {
         ui.push_id(("resistant", at), |ui| {
             ui.horizontal(|ui| {
-                boxes::text(ui, &format!("Resistant weed {}", at + 1), &mut resistant.weed, 190.0);
-                ui.label(look::soft(ui, "to group"));
-                boxes::text(ui, &format!("Group of resistant weed {}", at + 1), &mut resistant.group, 80.0);
-                if boxes::act(ui, "Take out").accessible_name(format!("Take out resistant weed {}", at + 1)).clicked() {
+                boxes::text(ui, &t!("fields-resistant-weed", number = at + 1), &mut resistant.weed, 190.0);
+                ui.label(look::soft(ui, t!("fields-to-group")));
+                boxes::text(ui, &t!("fields-group-of-resistant-weed", number = at + 1), &mut resistant.group, 80.0);
+                if boxes::act(ui, t!("fields-take-out"))
+                    .accessible_name(t!("fields-take-out-resistant-weed", number = at + 1))
+                    .clicked()
+                {
                     remove = Some(at);
                 }
             });

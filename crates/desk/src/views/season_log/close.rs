@@ -93,7 +93,7 @@ fn fields(desk: &Desk, ui: &mut Ui, form: &mut Form) {
         return;
     }
     egui::Grid::new("crops of the next season").num_columns(3).spacing([16.0, 2.0]).show(ui, |ui| {
-        for text in ["field", "grew", t!("season-log-goes-on-with")] {
+        for text in [t!("season-log-head-field"), t!("season-log-head-grew"), t!("season-log-goes-on-with")] {
             ui.label(look::soft(ui, text));
         }
         ui.end_row();

@@ -9,7 +9,6 @@ use egui::containers::menu::MenuButton;
 use egui::{Button, Ui};
 use jiff::civil::date;
 use tankard_core::farm::Id;
-use tankard_core::season::review::words::count;
 use tankard_file::store::{self, Report};
 use tankard_file::{records_csv, records_json};
 
@@ -63,10 +62,11 @@ pub fn save(desk: &mut Desk, purpose: Purpose, path: &Path) {
     let today = desk.now().date();
     let (shown, year) = shown(desk);
     let (snapshot, asked) = (desk.document.snapshot(), desk.moment());
-    let records = count(shown.len(), "record", "records");
+    let count = shown.len();
     let to = path.clone();
     desk.start(
-        Task::writing(&path, t!("season-log-the-records-were-not-saved")).counting("record", "records"),
+        Task::writing(&path, t!("season-log-the-records-were-not-saved"))
+            .counting(t!("season-log-head-record"), t!("season-log-head-records")),
         move |going| {
             let (farm, tell) = (snapshot.into_farm(), |done, of| going.tell(done, of));
             let shown: HashSet<&str> = shown.iter().map(String::as_str).collect();
@@ -82,7 +82,7 @@ pub fn save(desk: &mut Desk, purpose: Purpose, path: &Path) {
         },
         move |desk, ()| {
             let since = desk.since(asked);
-            desk.tell(t!("season-log-saved-as", records = records, path = path.display(), since = since));
+            desk.tell(t!("season-log-saved-as", count = count, path = path.display(), since = since));
         },
     );
 }

@@ -10,7 +10,6 @@ use tankard_core::farm::{Farm, Record};
 use tankard_core::finding::Level;
 use tankard_core::progress::Cancelled;
 use tankard_core::quantity::Units;
-use tankard_core::season::review::words::count;
 use tankard_core::words::capital;
 use tankard_file::records_csv::{self, Meets, Reading};
 use tankard_file::records_import::{self, Comma, DayOrder, Holds, Mapping, Preview, Table};
@@ -135,7 +134,7 @@ pub fn read_file(desk: &mut Desk, path: &Path) {
     let path = path.to_owned();
     desk.start(
         Task::reading(&path, t!("season-log-the-records-were-not-read"))
-            .counting("record", "records")
+            .counting(t!("season-log-head-record"), t!("season-log-head-records"))
             .in_place(LOOKING),
         move |going| {
             let unread = |error: &dyn std::fmt::Display| Failed::Because(format!("{error}: {}", path.display()));
@@ -168,7 +167,7 @@ fn look_again(desk: &mut Desk, coming: &mut Coming, rows: usize) {
             t!("season-log-looking-at", source = coming.source),
             t!("season-log-the-records-were-not-looked-at"),
         )
-        .counting("record", "records")
+        .counting(t!("season-log-head-record"), t!("season-log-head-records"))
         .in_place(LOOKING),
         move |going| Ok(held.look(&snapshot.into_farm(), rows, going)?),
         move |desk, looked| {
@@ -256,10 +255,6 @@ impl What {
     }
 }
 
-fn records_of(number: usize) -> String {
-    count(number, "record", "records")
-}
-
 /// The two acts at the end; gives whether the file is done with.
 fn end(desk: &mut Desk, ui: &mut Ui, coming: &mut Coming) -> bool {
     let number = coming.what.records().len();
@@ -283,7 +278,7 @@ fn end(desk: &mut Desk, ui: &mut Ui, coming: &mut Coming) -> bool {
                 look_again(desk, coming, usize::MAX);
             }
         } else if ui
-            .add_enabled(number > 0, egui::Button::new(t!("season-log-import-number", number = records_of(number))))
+            .add_enabled(number > 0, egui::Button::new(t!("season-log-import-number", count = number)))
             .clicked()
         {
             let mut entered = Vec::new();
@@ -293,7 +288,7 @@ fn end(desk: &mut Desk, ui: &mut Ui, coming: &mut Coming) -> bool {
                     What::Other { preview, .. } => records_import::enter(farm, &preview.records),
                 };
             });
-            desk.tell(t!("season-log-imported-from", entered = records_of(entered.len()), source = coming.source));
+            desk.tell(t!("season-log-imported-from", count = entered.len(), source = coming.source));
             // Whatever the list showed, it shows what came.
             desk.season_log.filter.clear();
             desk.season_log.season = Season::All;
@@ -311,15 +306,13 @@ fn end(desk: &mut Desk, ui: &mut Ui, coming: &mut Coming) -> bool {
 fn own(ui: &mut Ui, reading: &Reading, meets: &[Meets], alike: &[String], as_new: &mut bool) {
     let of = |what: Meets| meets.iter().filter(|meets| **meets == what).count();
     let (new, same, another) = (of(Meets::Nothing), of(Meets::Same), of(Meets::Another));
-    ui.label(t!("season-log-in-a-file-of-exported-records", meets = records_of(meets.len()), new = new));
+    ui.label(t!("season-log-in-a-file-of-exported-records", count = meets.len(), new = new));
     if same > 0 {
-        let are = if same == 1 { "is" } else { "are" };
-        boxes::say(ui, &t!("season-log-here-already-word-for-word-and", same = records_of(same), are = are));
+        boxes::say(ui, &t!("season-log-here-already-word-for-word-and", count = same));
     }
     if another > 0 {
         ui.add_space(4.0);
-        let have = if another == 1 { "has" } else { "have" };
-        let words = t!("season-log-the-id-of-a-record-here", another = another, have = have);
+        let words = t!("season-log-the-id-of-a-record-here", count = another);
         mark::line(ui, Level::Check, &words);
         ui.checkbox(as_new, t!("season-log-take-these-as-new-records-beside"));
         if !*as_new {
@@ -348,22 +341,20 @@ fn own(ui: &mut Ui, reading: &Reading, meets: &[Meets], alike: &[String], as_new
 fn other(ui: &mut Ui, preview: &Preview, mapping: &mut Mapping, of: Option<usize>) {
     ui.add_space(4.0);
     if let Some(rows) = of {
-        boxes::say(ui, &t!("season-log-the-first-of-rows-are-looked", first_rows = FIRST_ROWS, rows = rows));
+        boxes::say(ui, &t!("season-log-the-first-of-rows-are-looked", first = FIRST_ROWS, rows = rows));
     }
     for problem in &preview.to_choose {
         mark::line(ui, Level::Check, &format!("{}.", capital(problem)));
     }
     if preview.to_choose.is_empty() {
         let rows: usize = preview.records.iter().map(|coming| coming.lines.len()).sum();
-        let words = if rows == 1 { t!("season-log-1-line").to_owned() } else { t!("season-log-lines", rows = rows) };
         ui.label(match preview.records.len() {
             0 => t!("season-log-no-line-of-the-file-gives").to_owned(),
-            number => t!("season-log-of-nothing-enters-the-log-before", number = records_of(number), words = words),
+            records => t!("season-log-of-nothing-enters-the-log-before", records = records, lines = rows),
         });
     }
     if preview.alike > 0 {
-        let looks = if preview.alike == 1 { "looks" } else { "look" };
-        let words = t!("season-log-like-one-in-the-log-the", alike = records_of(preview.alike), looks = looks);
+        let words = t!("season-log-like-one-in-the-log-the", count = preview.alike);
         mark::line(ui, Level::Check, &words);
         ui.checkbox(&mut mapping.alike, t!("season-log-take-records-that-look-like-one"));
     }
@@ -393,7 +384,15 @@ fn records(ui: &mut Ui, records: &[(u64, &Record)], from: &mut usize, units: Uni
             }
         });
     };
-    row(ui, ["line", "day", "start", "fields", "area", "products"].map(str::to_owned), true);
+    let heads = [
+        t!("season-log-head-line"),
+        t!("season-log-head-day"),
+        t!("season-log-head-start"),
+        t!("season-log-head-fields"),
+        t!("season-log-head-area"),
+        t!("season-log-head-products"),
+    ];
+    row(ui, heads.map(str::to_owned), true);
     for (line, record) in records.iter().skip(*from).take(FEW_RECORDS) {
         let fields: Vec<&str> = record.fields.values().map(|field| field.name.as_str()).collect();
         let products: Vec<String> = record.lines.iter().map(|line| format!("{} {}", line.name, line.amount)).collect();
@@ -438,10 +437,10 @@ fn columns(ui: &mut Ui, table: &Table, mapping: &mut Mapping, shown: &mut Vec<us
     let (name_width, texts_width) = (room * 0.4, room * 0.6);
     ui.horizontal(|ui| {
         for (width, words) in [
-            (name_width, "column"),
+            (name_width, t!("season-log-head-column")),
             (texts_width, t!("season-log-its-first-lines")),
-            (holds_width, "holds"),
-            (unit_width, "unit"),
+            (holds_width, t!("season-log-head-holds")),
+            (unit_width, t!("season-log-head-unit")),
         ] {
             cell(ui, width, false, |ui| drop(ui.label(look::soft(ui, words))));
         }
@@ -460,11 +459,7 @@ fn columns(ui: &mut Ui, table: &Table, mapping: &mut Mapping, shown: &mut Vec<us
     }
     let hidden = table.header.len() - shown.len();
     if hidden > 0 {
-        let words = if hidden == 1 {
-            t!("season-log-show-1-more-column").to_owned()
-        } else {
-            t!("season-log-show-more-columns", hidden = hidden)
-        };
+        let words = t!("season-log-show-more-columns", count = hidden);
         if boxes::act(ui, &words).clicked() {
             *shown = (0..table.header.len()).collect();
         }
@@ -508,7 +503,7 @@ fn choices(ui: &mut Ui, table: &Table, mapping: &mut Mapping, (at, heading): (us
             let empty = if beside {
                 t!("season-log-from-its-column")
             } else if table.is_bare(at) {
-                "choose"
+                t!("season-log-choose")
             } else {
                 t!("season-log-as-written")
             };

@@ -67,8 +67,9 @@ fn one(ui: &mut Ui, kept: &Kept, record: &mut Record, today: Date) {
             ui.spacing_mut().item_spacing.x = 4.0;
             mark::show(ui, row.level(record.date, today));
             ui.label(row.lacks().unwrap_or_default()).on_hover_text(row.basis.to_string());
-            let place = if row.place == Some(Place::Keeping) { t!("season-log-in-the-shed-records") } else { "" };
-            ui.label(look::soft(ui, format!("{place}{}", due(row, today))));
+            let due = due(row, today);
+            let is_kept = row.place == Some(Place::Keeping);
+            ui.label(look::soft(ui, if is_kept { t!("season-log-in-the-shed-records", due = due) } else { due }));
         });
     }
     for row in kept.rows.iter().filter(has_box) {
@@ -100,11 +101,8 @@ fn one(ui: &mut Ui, kept: &Kept, record: &mut Record, today: Date) {
     if there.is_empty() {
         return;
     }
-    let words = t!(
-        "season-log-of-are-there",
-        there = there.len(),
-        filter = kept.rows.iter().filter(|row| !has_box(row)).count()
-    );
+    let words =
+        t!("season-log-of-are-there", there = there.len(), all = kept.rows.iter().filter(|row| !has_box(row)).count());
     CollapsingHeader::new(RichText::new(words).color(look::colours(ui).soft)).id_salt("there").show(ui, |ui| {
         for (row, text) in there {
             ui.horizontal_wrapped(|ui| {

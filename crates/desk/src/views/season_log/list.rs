@@ -6,6 +6,7 @@ use jiff::civil::Date;
 use tankard_core::farm::{Farm, Record};
 use tankard_core::quantity::{Area, Units};
 use tankard_core::season::profile::Open;
+use tankard_core::season::review::words::month;
 use tankard_core::t;
 
 use super::listed::Listed;
@@ -54,14 +55,14 @@ enum What {
 impl What {
     fn heading(self) -> &'static str {
         match self {
-            Self::Date => "date",
-            Self::Pass => "pass",
-            Self::Fields => "fields",
-            Self::Area => "area",
-            Self::Products => "products",
-            Self::Operator => "operator",
+            Self::Date => t!("season-log-head-date"),
+            Self::Pass => t!("season-log-head-pass"),
+            Self::Fields => t!("season-log-head-fields"),
+            Self::Area => t!("season-log-head-area"),
+            Self::Products => t!("season-log-head-products"),
+            Self::Operator => t!("season-log-head-operator"),
             Self::Open => t!("season-log-still-open-9ef"),
-            Self::Count => "open",
+            Self::Count => t!("season-log-head-open"),
         }
     }
 
@@ -212,8 +213,8 @@ fn one(
             What::Date => {
                 response = Some(face(ui, id, record, chosen, right, &open.names));
                 ui.add_space(INDENT);
-                let text = record.date.strftime(if with_year { "%-d %b %Y" } else { "%-d %b" }).to_string();
-                ui.label(text);
+                let (day, month, year) = (record.date.day(), month(record.date.month()), record.date.year());
+                ui.label(if with_year { format!("{day} {month} {year}") } else { format!("{day} {month}") });
             }
             What::Pass => cell(ui, RichText::new(&record.name)),
             What::Fields => {
@@ -284,9 +285,11 @@ fn face(ui: &Ui, id: &str, record: &Record, chosen: bool, right: f32, open: &[St
         ui.painter().rect_stroke(rect, 2, Stroke::new(1.5, colours.brass), egui::StrokeKind::Inside);
     }
     response.widget_info(|| {
-        let open =
-            if open.is_empty() { String::new() } else { t!("season-log-still-open-open", open = open.join(", ")) };
-        let words = format!("{}, {}{open}", record.date, record.name);
+        let words = if open.is_empty() {
+            format!("{}, {}", record.date, record.name)
+        } else {
+            t!("season-log-still-open-open", date = record.date, name = record.name, open = open.join(", "))
+        };
         egui::WidgetInfo::selected(egui::Role::ListBoxOption, true, chosen, words)
     });
     response.on_hover_cursor(egui::CursorIcon::PointingHand)

@@ -19,7 +19,6 @@ use std::rc::Rc;
 use egui::{Align, Layout, Margin, Panel, TextEdit, Ui};
 use tankard_core::farm::{Farm, Id};
 use tankard_core::quantity::Quantity;
-use tankard_core::season::review::words::count;
 
 use crate::app::Desk;
 use crate::look;
@@ -47,8 +46,15 @@ pub enum Page {
 }
 
 impl Page {
-    const ALL: [(Self, &'static str); 3] =
-        [(Self::Records, "Records"), (Self::Trials, "Trials"), (Self::Review, "Review")];
+    const ALL: [Self; 3] = [Self::Records, Self::Trials, Self::Review];
+
+    fn name(self) -> &'static str {
+        match self {
+            Self::Records => t!("season-log-page-records"),
+            Self::Trials => t!("season-log-trials"),
+            Self::Review => t!("season-log-review"),
+        }
+    }
 }
 
 /// What is chosen in this view.
@@ -166,8 +172,8 @@ fn pages(desk: &mut Desk, ui: &mut Ui) {
     let frame = egui::Frame::new().inner_margin(Margin { left: 12, right: 16, top: 6, bottom: 2 });
     Panel::top("log pages").frame(frame).show_separator_line(false).show(ui, |ui| {
         ui.horizontal(|ui| {
-            for (page, name) in Page::ALL {
-                if look::page(ui, name, desk.season_log.in_front == page).clicked() {
+            for page in Page::ALL {
+                if look::page(ui, page.name(), desk.season_log.in_front == page).clicked() {
                     desk.season_log.in_front = page;
                 }
             }
@@ -194,15 +200,19 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
                 if is_trials {
                     ui.label(look::soft(ui, t!("season-log-the-records-found-below-are-offered")));
                 } else if totals.passes > 0 {
-                    let passes = count(totals.passes, "pass", "passes");
+                    let count = totals.passes;
                     let area = totals.area.show(units);
                     let volume = totals.volume.show(units);
-                    let but = match totals.without_volume {
-                        0 => String::new(),
-                        without => t!("season-log-not-counting-without-a-volume", without = without),
+                    let words = match totals.without_volume {
+                        0 => t!("season-log-sprayed-of-spray", count = count, area = area, volume = volume),
+                        without => t!(
+                            "season-log-not-counting-without-a-volume",
+                            count = count,
+                            area = area,
+                            volume = volume,
+                            without = without
+                        ),
                     };
-                    let words =
-                        t!("season-log-sprayed-of-spray", passes = passes, area = area, volume = volume, but = but);
                     ui.add(egui::Label::new(look::soft(ui, words)).truncate());
                 }
             });
@@ -243,7 +253,7 @@ fn find_line(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed) -> Option<i1
             state.season = season;
         }
         let words = if state.filter.trim().is_empty() {
-            count(listed.of, "record", "records")
+            t!("season-log-records", count = listed.of)
         } else {
             t!("season-log-of-records", rows = listed.rows.len(), of = listed.of)
         };

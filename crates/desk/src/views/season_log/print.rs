@@ -4,7 +4,6 @@ use std::path::{Path, PathBuf};
 use tankard_core::t;
 
 use tankard_core::finding::Level;
-use tankard_core::season::review::words::count;
 use tankard_file::store::{self, Report};
 use tankard_paper::{book, worker_protection};
 
@@ -22,7 +21,7 @@ pub fn save_book(desk: &mut Desk, purpose: Purpose, path: &Path) {
         one_a_page: purpose == Purpose::SaveRecordPages,
     };
     let (snapshot, asked, today) = (desk.document.snapshot(), desk.moment(), desk.now().date());
-    let (path, records) = (with_ending(path), count(ids.len(), "record", "records"));
+    let (path, count) = (with_ending(path), ids.len());
     let to = path.clone();
     desk.start(
         Task::writing(&path, t!("season-log-the-record-book-was-not-saved"))
@@ -36,7 +35,7 @@ pub fn save_book(desk: &mut Desk, purpose: Purpose, path: &Path) {
             let since = desk.since(asked);
             desk.tell(t!(
                 "season-log-the-record-book-of-is-saved",
-                records = records,
+                count = count,
                 path = path.display(),
                 since = since
             ));
@@ -64,12 +63,17 @@ pub fn save_workers(desk: &mut Desk, path: &Path) {
                 .filter(|finding| finding.level > Level::Note)
                 .map(|finding| finding.text.as_str())
                 .collect();
-            let words =
-                t!("season-log-the-sheet-for-workers-is-saved", path = path.display(), since = desk.since(asked));
+            let (path, since) = (path.display(), desk.since(asked));
             if missing.is_empty() {
-                desk.tell(words);
+                desk.tell(t!("season-log-the-sheet-for-workers-is-saved", path = path, since = since));
             } else {
-                desk.tell_problem(t!("season-log-with-blanks-to-fill-in", words = words, missing = missing.join("; ")));
+                let missing = missing.join("; ");
+                desk.tell_problem(t!(
+                    "season-log-with-blanks-to-fill-in",
+                    path = path,
+                    since = since,
+                    missing = missing
+                ));
             }
         },
     );

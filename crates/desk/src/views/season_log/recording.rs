@@ -90,7 +90,7 @@ fn so_far(desk: &mut Desk, pass_id: &str) -> SoFar {
 
 /// The loads to tick, and the act that records them.
 fn some_loads(ui: &mut Ui, pass_id: &str, loads: &[u32]) -> Option<Wanted> {
-    let id = egui::Id::unique(t!("season-log-loads-to-record")).with(pass_id);
+    let id = egui::Id::unique("loads to record").with(pass_id);
     let mut ticked: Vec<u32> = ui.data(|data| data.get_temp(id)).unwrap_or_default();
     ticked.retain(|load| loads.contains(load));
     for load in loads {

@@ -8,7 +8,7 @@ use tankard_core::t;
 
 use egui::{Align, Layout, Margin, Ui};
 use jiff::Unit;
-use jiff::civil::{Date, DateTime};
+use jiff::civil::Date;
 use tankard_core::farm::{Farm, Id, Record};
 use tankard_core::finding::Level;
 use tankard_core::progress::{Cancelled, Tell};
@@ -19,6 +19,7 @@ use tankard_core::words::capital;
 
 use crate::app::Desk;
 use crate::look;
+use crate::parts::dates::short_moment as moment;
 use crate::parts::{boxes, findings, mark};
 
 /// Width of the box for who signs or amends.
@@ -151,11 +152,6 @@ fn is_same(one: &Record, other: &Record) -> bool {
     }
 }
 
-/// "12 Jun 2031, 20:14".
-fn moment(at: DateTime) -> String {
-    at.strftime("%-d %b %Y, %H:%M").to_string()
-}
-
 /// Whether there are any seals.
 pub(crate) fn has_seals(farm: &Farm) -> bool {
     farm.records.values().any(is_signed)
@@ -252,11 +248,7 @@ fn begin(state: &mut State, ui: &mut Ui, id: &str, record: &Record, verdict: &Ve
 
 /// "Signed by A. Demo, 12 Jun 2031, 20:14, amended twice".
 fn signed_words(record: &Record) -> String {
-    let amended = match record.amendments.len() {
-        0 => String::new(),
-        1 => t!("season-log-1-amendment").to_owned(),
-        count => t!("season-log-amendments", count = count),
-    };
+    let amended = record.amendments.len();
     match &record.signed {
         Some(signature) => t!("season-log-signed-by", by = signature.by, at = moment(signature.at), amended = amended),
         None => t!("season-log-signed-but-by-whom-is-gone", amended = amended),

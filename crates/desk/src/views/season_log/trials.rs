@@ -171,7 +171,7 @@ impl Bench<'_> {
                         *led = Some(plot.record.clone());
                     }
                     if side == "one" {
-                        ui.label(look::soft(ui, "beside"));
+                        ui.label(look::soft(ui, t!("season-log-head-beside")));
                     }
                 }
                 if boxes::act(ui, t!("season-log-remove-01d"))
@@ -223,7 +223,7 @@ impl Bench<'_> {
         };
         boxes::row(ui, t!("season-log-pair-a-record"), |ui| {
             boxes::choice(ui, t!("season-log-record-of-the-one-side"), &mut pairing.1, self.records, say, PLOT);
-            ui.label(look::soft(ui, "beside"));
+            ui.label(look::soft(ui, t!("season-log-head-beside")));
             boxes::choice(ui, t!("season-log-record-of-the-other-side"), &mut pairing.2, self.records, say, PLOT);
         });
     }
@@ -244,7 +244,15 @@ impl Bench<'_> {
         let (one, other) = (side(&trial.one, t!("season-log-the-one")), side(&trial.other, t!("season-log-the-other")));
         ui.label(look::soft(ui, t!("season-log-the-difference-is-less-in-points", one = one, other = other)));
         egui::Grid::new("figures").num_columns(6).spacing(egui::Vec2::new(16.0, 3.0)).show(ui, |ui| {
-            for head in ["what", "after", "pair", "one", "other", "difference"] {
+            let heads = [
+                t!("season-log-head-what"),
+                t!("season-log-head-after"),
+                t!("season-log-head-pair"),
+                t!("season-log-head-one"),
+                t!("season-log-head-other"),
+                t!("season-log-head-difference"),
+            ];
+            for head in heads {
                 ui.label(look::soft(ui, head));
             }
             ui.end_row();
@@ -267,7 +275,7 @@ impl Bench<'_> {
                     let cells = [
                         String::new(),
                         String::new(),
-                        "mean".to_owned(),
+                        t!("season-log-head-mean").to_owned(),
                         per_cent(one.mean),
                         per_cent(other.mean),
                         apart,

@@ -443,7 +443,7 @@ fn print(desk: &mut Desk, to: To) {
             }
             match to {
                 To::File(_) => {
-                    desk.tell(t!("tank-loads-written-to", what = what, place = place.display(), since = since))
+                    desk.tell(t!("tank-loads-written-to", what = what, place = place.display(), since = since));
                 }
                 To::Viewer if open::that_detached(&place).is_ok() => {
                     desk.tell(t!(

@@ -43,7 +43,8 @@ fn with_field(farm: &Farm, id: &Id, pieces: &[&Shape]) -> Compared {
     let by = match area.ratio(stated) {
         Some(ratio) if (ratio - 1.0).abs() < 0.0005 => t!("fields-as-much").to_owned(),
         Some(ratio) => {
-            format!("{:.1} % {}", (ratio - 1.0).abs() * 100.0, if ratio > 1.0 { "more" } else { "less" })
+            let by = format!("{:.1}", (ratio - 1.0).abs() * 100.0);
+            if ratio > 1.0 { t!("fields-per-cent-more", by = by) } else { t!("fields-per-cent-less", by = by) }
         }
         None => t!("fields-none-stated").to_owned(),
     };

@@ -10,7 +10,6 @@ use std::path::Path;
 
 use egui::{Margin, ScrollArea, Ui};
 use tankard_core::finding::Level;
-use tankard_core::season::review::words::count;
 use tankard_core::words::capital;
 use tankard_file::ground::{self, Becomes, Found, GroundError, Taken};
 
@@ -66,7 +65,7 @@ pub fn read_file(desk: &mut Desk, path: &Path) {
     let path = path.to_owned();
     desk.start(
         Task::reading(&path, t!("fields-the-boundaries-were-not-read"))
-            .counting("piece", "pieces")
+            .counting(t!("fields-piece"), t!("fields-pieces"))
             .in_place("boundaries"),
         move |going| {
             let found = ground::open(&path, near, &|done, of| going.tell(done, of)).map_err(|error| match error {
@@ -126,13 +125,12 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
 }
 
 fn said(ui: &mut Ui, coming: &Coming) {
-    let found = count(coming.found.pieces.len(), "piece", "pieces");
-    let refused = match coming.found.refused.len() {
-        0 => String::new(),
-        many => t!("fields-refused", many = many),
+    let (count, kind) = (coming.found.pieces.len(), coming.found.kind.name());
+    let words = match coming.found.refused.len() {
+        0 => t!("fields-of-ground-in-this-file-nothing", count = count, kind = kind),
+        refused => t!("fields-of-ground-in-this-file-refused", count = count, kind = kind, refused = refused),
     };
-    let kind = coming.found.kind.name();
-    boxes::say(ui, &t!("fields-of-ground-in-this-file-nothing", found = found, kind = kind, refused = refused));
+    boxes::say(ui, &words);
     for note in &coming.found.notes {
         mark::line(ui, Level::Check, &format!("{}.", capital(note)));
     }
@@ -169,10 +167,10 @@ fn refused(ui: &mut Ui, coming: &mut Coming) {
     }
     ui.horizontal_wrapped(|ui| {
         mark::show(ui, Level::Check);
-        ui.label(look::strong(count(all, t!("fields-piece-is-refused"), t!("fields-pieces-are-refused"))));
+        ui.label(look::strong(t!("fields-pieces-are-refused", count = all)));
         if all > FEW {
             let last = (coming.refused + FEW).min(all);
-            ui.label(look::soft(ui, t!("fields-to", refused = coming.refused + 1, last = last)));
+            ui.label(look::soft(ui, t!("fields-to", first = coming.refused + 1, last = last)));
             if boxes::act(ui, t!("fields-those-before"))
                 .accessible_name(t!("fields-refused-pieces-before-these"))
                 .clicked()
@@ -202,10 +200,7 @@ fn refused(ui: &mut Ui, coming: &mut Coming) {
 /// The two acts at the end; gives whether the file is done with.
 fn end(desk: &mut Desk, ui: &mut Ui, coming: &Coming) -> bool {
     let taken = coming.taken();
-    if ui
-        .add_enabled(taken > 0, egui::Button::new(t!("fields-take", count = count(taken, "piece", "pieces"))))
-        .clicked()
-    {
+    if ui.add_enabled(taken > 0, egui::Button::new(t!("fields-take", count = taken))).clicked() {
         let (farm, taken) = ground::take(desk.document.farm(), &coming.found, &coming.becomes);
         desk.document.edit(|now| *now = farm);
         tell(desk, coming, &taken);
@@ -218,13 +213,12 @@ fn end(desk: &mut Desk, ui: &mut Ui, coming: &Coming) -> bool {
 
 fn tell(desk: &mut Desk, coming: &Coming, taken: &Taken) {
     let all = [
-        (taken.fields.len(), t!("fields-new-field"), t!("fields-new-fields")),
-        (taken.boundaries.len(), "boundary", "boundaries"),
-        (taken.surroundings.len(), t!("fields-thing-among-the-fields"), t!("fields-things-among-the-fields")),
-        (taken.gateways, "gateway", "gateways"),
+        (taken.fields.len(), t!("fields-new-fields", count = taken.fields.len())),
+        (taken.boundaries.len(), t!("fields-boundaries", count = taken.boundaries.len())),
+        (taken.surroundings.len(), t!("fields-things-among-the-fields", count = taken.surroundings.len())),
+        (taken.gateways, t!("fields-gateways", count = taken.gateways)),
     ];
-    let words: Vec<String> =
-        all.into_iter().filter(|(many, ..)| *many > 0).map(|(many, one, more)| count(many, one, more)).collect();
+    let words: Vec<String> = all.into_iter().filter(|(count, _)| *count > 0).map(|(_, words)| words).collect();
     let words = if words.is_empty() { t!("fields-nothing").to_owned() } else { words.join(", ") };
     let text = t!("fields-taken-from", words = words, source = coming.source);
     if taken.notes.is_empty() {

@@ -37,7 +37,7 @@ pub(super) fn head(ui: &mut Ui, widths: &Widths) {
         cell(ui, SIZE.x, false, |_| {});
         for (width, words, right) in [
             (widths.name, t!("fields-in-the-file"), false),
-            (widths.area, "area", true),
+            (widths.area, t!("fields-head-area"), true),
             (widths.becomes, t!("fields-what-becomes-of-it"), false),
         ] {
             cell(ui, width, right, |ui| drop(ui.label(look::soft(ui, words))));

@@ -431,9 +431,8 @@ fn summary(map: &State, desk: &Desk) -> String {
         .take(12)
         .map(|class| format!("{} {} ({})", class.name, class.count, class.pattern.name()))
         .collect();
-    let fields = if count == 1 { t!("fields-1-field-has") } else { &t!("fields-fields-have", count = count) };
     let mut words =
-        t!("fields-map-a-boundary-coloured-by", fields = fields, title = map.title(), classes = classes.join(", "));
+        t!("fields-map-a-boundary-coloured-by", count = count, title = map.title(), classes = classes.join(", "));
     if let Some(field) = desk.fields.chosen.as_ref().and_then(|id| farm.fields.get(id)) {
         let said = desk.fields.chosen.as_ref().map_or("", |id| map.coloured.words(id));
         words = t!("fields-chosen", words = words, name = field.name, area = field.area.show(farm.units), said = said);

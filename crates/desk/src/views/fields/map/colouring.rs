@@ -32,10 +32,10 @@ impl Colouring {
 
     pub(super) fn name(self) -> &'static str {
         match self {
-            Self::Crop => "crop",
+            Self::Crop => t!("fields-head-crop"),
             Self::Stage => t!("fields-growth-stage"),
             Self::LastSpray => t!("fields-last-spray"),
-            Self::ReEntry => "re-entry",
+            Self::ReEntry => t!("fields-re-entry"),
             Self::Planned => t!("fields-planned-on-a-day"),
         }
     }
@@ -124,7 +124,7 @@ impl Coloured {
             .collect();
         let others = classes.len();
         if counts.len() > MOST {
-            classes.push(class(&t!("fields-others", counts = counts.len() - MOST), None, Pattern::Grid));
+            classes.push(class(&t!("fields-others", count = counts.len() - MOST), None, Pattern::Grid));
         }
         let empty = classes.len();
         classes.push(class(none, None, Pattern::Plain));
@@ -151,7 +151,7 @@ impl Coloured {
                         22..=60 => 2,
                         _ => 3,
                     };
-                    (class, t!("fields-ago", days = day_words(days)))
+                    (class, t!("fields-ago", count = days))
                 }
             };
             self.fields.insert(id.clone(), said);
@@ -214,10 +214,6 @@ impl Coloured {
 
 fn class(name: &str, colour: Option<usize>, pattern: Pattern) -> Class {
     Class { name: name.to_owned(), colour, pattern, count: 0 }
-}
-
-fn day_words(days: i32) -> String {
-    if days == 1 { t!("fields-1-day").to_owned() } else { t!("fields-days", days = days) }
 }
 
 /// "21:00", or with its day where that is not today.

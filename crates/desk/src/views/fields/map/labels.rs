@@ -208,7 +208,7 @@ pub(super) fn others(
     }
     for (id, number, at) in &land.gateways {
         let name = farm.fields.get(id).and_then(|field| field.gateways.get(*number)).map(|gateway| gateway.name.trim());
-        let text = name.filter(|name| !name.is_empty()).unwrap_or("gateway");
+        let text = name.filter(|name| !name.is_empty()).unwrap_or(t!("fields-a-way-in"));
         let is_chosen = chosen.1.is_some_and(|(field, own)| field == id && own == number);
         let at = screen.place(*at);
         if painter.clip_rect().contains(at) {

@@ -74,13 +74,11 @@ fn sketch(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
     let Some(sketch) = &map.sketch else { return };
     let farm = desk.document.farm();
     let what = sketch.what;
-    let field =
-        sketch.field.as_ref().and_then(|id| farm.fields.get(id)).map(|field| t!("fields-of", name = field.name));
-    heading(
-        ui,
-        &t!("fields-drawing-the", what = what.name(), field = field.unwrap_or_default()),
-        &sketch.measured(farm.units),
-    );
+    let title = match sketch.field.as_ref().and_then(|id| farm.fields.get(id)) {
+        Some(field) => t!("fields-drawing-the-of", what = what.name(), name = field.name),
+        None => t!("fields-drawing-the", what = what.name()),
+    };
+    heading(ui, &title, &sketch.measured(farm.units));
     let hint = if what.is_point() {
         t!("fields-click-where-it-lies-or-type")
     } else {
@@ -156,8 +154,10 @@ fn editing(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
         .flat_map(|(path, points)| (0..points.len()).map(move |at| Place { path, at }))
         .collect();
     let number = map.point.and_then(|place| all.iter().position(|known| *known == place));
-    let shown = number
-        .map_or_else(|| t!("fields-points", all = all.len()), |at| t!("fields-point-of", at = at + 1, all = all.len()));
+    let shown = number.map_or_else(
+        || t!("fields-many-points", count = all.len()),
+        |at| t!("fields-point-of", at = at + 1, all = all.len()),
+    );
     heading(ui, &t!("fields-moving-points-of", name = name), &shown);
     boxes::say(ui, t!("fields-drag-a-point-click-an-edge"));
     ui.horizontal_wrapped(|ui| {
@@ -371,7 +371,7 @@ fn gateway(map: &mut State, desk: &mut Desk, ui: &mut Ui, id: &str, at: usize) {
         ui.label(look::strong(t!(
             "fields-gateway-of",
             at = at + 1,
-            fields = farm.fields.get(id).map_or("", |field| &field.name)
+            name = farm.fields.get(id).map_or("", |field| &field.name)
         )));
         boxes::text_or_empty(
             ui,
@@ -421,7 +421,7 @@ fn picture(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
             desk.ask_file(Purpose::ReadPicture, start, ui.ctx());
         }
         if background.is_some() {
-            ui.label(look::soft(ui, "strength"));
+            ui.label(look::soft(ui, t!("fields-strength")));
             ui.spacing_mut().slider_width = 90.0;
             let slider = egui::Slider::new(&mut map.picture.strength, 0.0..=1.0).show_value(false);
             ui.add(slider).accessible_name(t!("fields-strength-of-the-picture"));

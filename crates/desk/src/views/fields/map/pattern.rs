@@ -29,7 +29,7 @@ impl Pattern {
     /// In words.
     pub(super) fn name(self) -> &'static str {
         match self {
-            Self::Plain => "plain",
+            Self::Plain => t!("fields-plain"),
             Self::Slant => t!("fields-slanting-lines"),
             Self::Level => t!("fields-level-lines"),
             Self::Back => t!("fields-lines-slanting-back"),

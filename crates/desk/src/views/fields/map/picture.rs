@@ -84,8 +84,7 @@ impl Picture {
         if let Held::Reading(receiver) = held {
             match receiver.try_recv() {
                 Ok(Ok(read)) => {
-                    let texture =
-                        painter.ctx().load_texture(t!("fields-picture-of-the-map"), read.image, TextureOptions::LINEAR);
+                    let texture = painter.ctx().load_texture("picture of the map", read.image, TextureOptions::LINEAR);
                     *held = Held::Shown(texture);
                 }
                 Ok(Err(problem)) => *held = Held::Problem(problem),

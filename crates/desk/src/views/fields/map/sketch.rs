@@ -35,10 +35,10 @@ impl Drawn {
     /// In words.
     pub(super) fn name(self) -> &'static str {
         match self {
-            Self::Boundary => "boundary",
+            Self::Boundary => t!("fields-boundary"),
             Self::Part => t!("fields-further-part"),
-            Self::Hole => "hole",
-            Self::Gateway => "gateway",
+            Self::Hole => t!("fields-hole"),
+            Self::Gateway => t!("fields-a-way-in"),
             Self::Point => t!("fields-point-among-the-fields"),
             Self::Line => t!("fields-line-among-the-fields"),
             Self::Area => t!("fields-area-among-the-fields"),
@@ -111,7 +111,7 @@ impl Sketch {
         if self.what.is_ring()
             && let Some(edge) = sound::crossed(&self.points, at)
         {
-            return Err(t!("fields-the-point-was-not-taken-its", edge = edge, edge2 = edge + 1));
+            return Err(t!("fields-the-point-was-not-taken-its", from = edge, to = edge + 1));
         }
         self.points.push(at);
         Ok(())
@@ -131,8 +131,7 @@ impl Sketch {
     pub(super) fn measured(&self, units: Units) -> String {
         let count = match self.points.len() {
             0 => t!("fields-no-point-yet").to_owned(),
-            1 => t!("fields-1-point").to_owned(),
-            many => t!("fields-many-points", many = many),
+            count => t!("fields-many-points", count = count),
         };
         let size = if self.what.is_ring() && self.points.len() > 2 {
             Shape::new(Geometry::Polygon(self.polygon())).ok().map(|shape| shape.area().show(units))
@@ -159,7 +158,7 @@ impl Sketch {
             && first != last
             && let Some(edge) = sound::crossed(&self.points, first)
         {
-            return Err(t!("fields-it-cannot-be-closed-here-the", edge = edge, edge2 = edge + 1));
+            return Err(t!("fields-it-cannot-be-closed-here-the", from = edge, to = edge + 1));
         }
         let refuse = |why: String| t!("fields-it-was-not-taken", why = why);
         let shape = |geometry: Geometry<f64>| {

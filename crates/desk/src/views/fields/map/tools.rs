@@ -138,7 +138,10 @@ fn pass_choice(map: &mut State, desk: &Desk, ui: &mut Ui) {
     let all: Vec<Option<Id>> = all.into_iter().cloned().map(Some).collect();
     let say = |id: &Option<Id>| {
         let pass = id.as_ref().and_then(|id| farm.passes.get(id));
-        pass.map_or_else(|| "none".to_owned(), |pass| format!("{}, {}", short_date(pass.date), pass.name))
+        pass.map_or_else(
+            || t!("fields-head-none").to_owned(),
+            |pass| format!("{}, {}", short_date(pass.date), pass.name),
+        )
     };
     let mut chosen = shown.clone();
     boxes::choice(ui, t!("fields-pass-of-the-map"), &mut chosen, &all, say, 180.0);

@@ -29,11 +29,14 @@ pub(super) fn of(farm: &Farm, pass: &Pass) -> Option<Wind> {
     }
     let hour = of_forecast(&farm.forecast, pass)?;
     let bearing = hour.wind_from.as_ref()?.value();
-    let speed = hour.wind.as_ref().map(|speed| format!(", {}", speed.show(farm.units))).unwrap_or_default();
+    let words = match &hour.wind {
+        Some(speed) => t!("fields-wind-from-point-speed", point = bearing.point(), speed = speed.show(farm.units)),
+        None => t!("fields-wind-from", point = bearing.point()),
+    };
     Some(Wind {
         bearing,
-        words: t!("fields-wind-from-point-speed", point = bearing.point(), speed = speed),
-        from: t!("fields-forecast", date = short_date(hour.at.date()), strftime = hour.at.strftime("%H:%M")),
+        words,
+        from: t!("fields-forecast", date = short_date(hour.at.date()), time = hour.at.strftime("%H:%M")),
     })
 }
 

@@ -72,7 +72,7 @@ pub(super) fn day(ui: &mut Ui, page: &Page<'_>, record: &mut Record, begin: bool
     }
     let others: Vec<&str> =
         [record.supervisor.trim(), record.helpers.trim()].into_iter().filter(|name| !name.is_empty()).collect();
-    let summary = if others.is_empty() { "none".to_owned() } else { others.join(" · ") };
+    let summary = if others.is_empty() { t!("season-log-head-none").to_owned() } else { others.join(" · ") };
     folded(ui, page.fold("others"), t!("season-log-supervisor-and-helpers"), &summary, |ui| {
         pair(
             ui,

@@ -38,17 +38,25 @@ pub(super) fn fields(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     });
     let name_width = (ui.available_width() - FOLD - AREA - CROP - STAGE - TAKE - 5.0 * 8.0).max(80.0);
     if !record.fields.is_empty() {
-        captions(ui, &[("", FOLD), ("field", name_width), ("area", AREA), ("crop", CROP), ("stage", STAGE)]);
+        let columns = [
+            ("", FOLD),
+            (t!("season-log-head-field"), name_width),
+            (t!("season-log-head-area"), AREA),
+            (t!("season-log-head-crop"), CROP),
+            (t!("season-log-head-stage"), STAGE),
+        ];
+        captions(ui, &columns);
     }
     let mut taken = None;
     for (id, field) in &mut record.fields {
         ui.push_id(("field", id), |ui| {
             let open = ui.horizontal(|ui| {
-                let open = triangle(ui, page.fold(&format!("field {id}")), &format!("More about {}", field.name));
+                let about = t!("season-log-more-about", name = field.name);
+                let open = triangle(ui, page.fold(&format!("field {id}")), &about);
                 boxes::slot(ui, name_width, |ui| ui.add(egui::Label::new(&field.name).truncate()));
-                boxes::quantity(ui, &format!("Area of {}", field.name), &mut field.area, AREA);
-                boxes::text(ui, &format!("Crop on {}", field.name), &mut field.crop, CROP);
-                boxes::text(ui, &format!("Stage on {}", field.name), &mut field.stage, STAGE);
+                boxes::quantity(ui, &t!("season-log-area-of", name = field.name), &mut field.area, AREA);
+                boxes::text(ui, &t!("season-log-crop-on", name = field.name), &mut field.crop, CROP);
+                boxes::text(ui, &t!("season-log-stage-on", name = field.name), &mut field.stage, STAGE);
                 if take(ui, &field.name) {
                     taken = Some(id.clone());
                 }
@@ -79,7 +87,7 @@ pub(super) fn fields(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
             let id = tankard_core::farm::id::fresh_where("ground", |id| !record.fields.contains_key(id));
             let area = AsTyped::parse(if units == tankard_core::quantity::Units::Metric { "0 ha" } else { "0 ac" });
             if let Ok(area) = area {
-                fold(ui, page.fold(&t!("season-log-field", id = id)), true);
+                fold(ui, page.fold(&format!("field {id}")), true);
                 record.fields.insert(id, RecordField::new(t!("season-log-new-ground"), area));
             }
         }
@@ -169,9 +177,11 @@ fn scale(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     }
     let units = page.farm.units;
     let volume = record.volume.as_ref().and_then(|volume| volume.over(record.area()));
-    let rate = volume.map_or_else(String::new, |rate| t!("season-log-of-spray", rate = rate.show(units)));
     let area = record.area().show(units);
-    let says = t!("season-log-another-area-than-planned-the-amounts", area = area, rate = rate);
+    let says = match volume {
+        Some(rate) => t!("season-log-another-area-and-rate", area = area, rate = rate.show(units)),
+        None => t!("season-log-another-area-than-planned-the-amounts", area = area),
+    };
     if offer(ui, &says, t!("season-log-scale-the-amounts-to-the-area")) {
         portion::in_proportion(page.farm, record, ratio);
     }

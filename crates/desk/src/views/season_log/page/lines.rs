@@ -28,7 +28,7 @@ pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mu
             ui,
             &[
                 ("", FOLD),
-                ("product", name_width),
+                (t!("season-log-head-product"), name_width),
                 (t!("season-log-amount-in-all"), amount_width),
                 (t!("season-log-over-ground"), rate_width),
             ],
@@ -39,14 +39,17 @@ pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mu
     for (at, line) in record.lines.iter_mut().enumerate() {
         ui.push_id(("line", at), |ui| {
             let open = ui.horizontal(|ui| {
-                let open = triangle(ui, page.fold(&format!("line {at}")), &format!("More about {}", line.name));
+                let open =
+                    triangle(ui, page.fold(&format!("line {at}")), &t!("season-log-more-about", name = line.name));
                 let mut product = line.product.clone();
                 let say =
                     |id: &Id| farm.products.get(id).map_or_else(|| line.name.clone(), |product| product.name.clone());
                 // The box of a choice grows with its words unless the room ends.
-                boxes::slot(ui, name_width, |ui| boxes::choice(ui, "Product", &mut product, &all, say, name_width));
+                boxes::slot(ui, name_width, |ui| {
+                    boxes::choice(ui, t!("season-log-product"), &mut product, &all, say, name_width);
+                });
                 let mut amount = line.amount.clone();
-                boxes::quantity(ui, &format!("Amount of {}", line.name), &mut amount, amount_width);
+                boxes::quantity(ui, &t!("season-log-amount-of", name = line.name), &mut amount, amount_width);
                 if amount != line.amount {
                     retype(state, line, amount, farm);
                 }
@@ -68,7 +71,7 @@ pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mu
             let words: Vec<String> = line.actives.iter().map(|active| active_words(active, units)).collect();
             let mut right = vec![beside(line, planned, units)];
             if !line.lot.trim().is_empty() {
-                right.push(format!("lot {}", line.lot.trim()));
+                right.push(t!("season-log-lot-words", lot = line.lot.trim()));
             }
             let right: Vec<String> = right.into_iter().filter(|text| !text.is_empty()).collect();
             if !words.is_empty() || !right.is_empty() {
@@ -154,17 +157,29 @@ fn more(ui: &mut Ui, line: &mut RecordLine, lots: &[String]) {
                 ui.checkbox(&mut line.restricted, t!("season-log-certified-use-only"))
                     .accessible_name(of(t!("season-log-restricted-use")))
             } else {
-                ui.label(if line.restricted { t!("season-log-yes-certified-use-only") } else { "no" })
+                ui.label(if line.restricted { t!("season-log-yes-certified-use-only") } else { t!("season-log-no") })
             }
         }),
     );
     pair(
         ui,
         (t!("season-log-re-entry-h"), |ui| {
-            boxes::count_or_none(ui, &of(t!("season-log-hours-before-re-entry")), &mut line.entry, SHORT, "hours")
+            boxes::count_or_none(
+                ui,
+                &of(t!("season-log-hours-before-re-entry")),
+                &mut line.entry,
+                SHORT,
+                t!("season-log-head-hours"),
+            )
         }),
         (t!("season-log-harvest-d"), |ui| {
-            boxes::count_or_none(ui, &of(t!("season-log-days-before-harvest")), &mut line.harvest, SHORT, "days")
+            boxes::count_or_none(
+                ui,
+                &of(t!("season-log-days-before-harvest")),
+                &mut line.harvest,
+                SHORT,
+                t!("season-log-head-days"),
+            )
         }),
     );
     ui.add_space(4.0);

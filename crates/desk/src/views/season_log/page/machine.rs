@@ -14,12 +14,15 @@ use super::rows::{
 use crate::parts::boxes;
 
 /// What usually becomes of spray that is left over.
-const WENT: [&str; 4] = [
-    "kept in the tank for the next pass",
-    "thinned and sprayed out on the field",
-    "kept in a marked container",
-    "taken back to the collecting tank",
-];
+fn went() -> [String; 4] {
+    [
+        t!("season-log-kept-in-the-tank"),
+        t!("season-log-thinned-and-sprayed-out"),
+        t!("season-log-kept-in-a-marked-container"),
+        t!("season-log-taken-back-to-the-collecting-tank"),
+    ]
+    .map(str::to_owned)
+}
 
 /// How many loads, how much spray, and what was left over of it.
 pub(super) fn spray(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
@@ -28,7 +31,7 @@ pub(super) fn spray(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     pair(
         ui,
         (t!("season-log-loads-used"), |ui| {
-            boxes::count_or_none(ui, t!("season-log-loads-used"), &mut record.loads, SHORT, "e.g. 3")
+            boxes::count_or_none(ui, t!("season-log-loads-used"), &mut record.loads, SHORT, t!("season-log-e-g-3"))
         }),
         (t!("season-log-spray-volume"), |ui| {
             boxes::quantity_or_none(ui, t!("season-log-spray-volume"), &mut record.volume, box_width(ui));
@@ -38,7 +41,7 @@ pub(super) fn spray(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     pair(
         ui,
         (t!("season-log-left-over"), |ui| {
-            boxes::quantity_hinted(ui, t!("season-log-left-over"), &mut left, SHORT, "none")
+            boxes::quantity_hinted(ui, t!("season-log-left-over"), &mut left, SHORT, t!("season-log-head-none"))
         }),
         (t!("season-log-water"), |ui| {
             with_before(ui, t!("season-log-water"), &mut record.water, box_width(ui), "", &page.used.waters);
@@ -52,14 +55,13 @@ pub(super) fn spray(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
         row(ui, t!("season-log-it-went"), |ui| {
             let width = ui.available_width();
             let hint = t!("season-log-as-the-label-and-the-law");
-            let usual = WENT.map(str::to_owned);
             with_offers(
                 ui,
                 t!("season-log-where-it-went"),
                 &mut left.went,
                 width,
                 hint,
-                (&usual, t!("season-log-usual-answers")),
+                (&went(), t!("season-log-usual-answers")),
             );
         });
     }

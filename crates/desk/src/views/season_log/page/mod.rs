@@ -222,7 +222,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
             part(ui, "head", |ui| head(ui, state, farm, id, &mut record, is_open, &mut act));
             let Judged { asked, outside } = state.outside(revision, farm, &log, id, now.date());
             offers::set(ui.ctx(), &outside);
-            part(ui, t!("season-log-as-sprayed"), |ui| as_sprayed(ui, &page, &outside));
+            part(ui, "as sprayed", |ui| as_sprayed(ui, &page, &outside));
             part(ui, "open", |ui| law::still_open(ui, farm, &record, now.date()));
             look::read_only(ui, !is_open, |ui| {
                 let begin = state.begun.take().is_some_and(|begun| begun == id);
@@ -332,10 +332,10 @@ fn head(
 fn as_sprayed(ui: &mut Ui, page: &Page<'_>, outside: &[Finding]) {
     // Of equals the last of the walk, which is the first of the list.
     let Some(gravest) = outside.iter().rev().max_by_key(|finding| finding.level) else { return };
-    let key = page.fold(t!("season-log-as-sprayed"));
+    let key = page.fold("as sprayed");
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 4.0;
-        let open = triangle(ui, key, &t!("season-log-as-it-was-sprayed", outside = outside.len()));
+        let open = triangle(ui, key, &t!("season-log-as-it-was-sprayed", count = outside.len()));
         if ui
             .add(egui::Label::new(look::heading(t!("season-log-as-it-was-sprayed-c2b"))).sense(egui::Sense::CLICK))
             .clicked()
@@ -344,7 +344,7 @@ fn as_sprayed(ui: &mut Ui, page: &Page<'_>, outside: &[Finding]) {
         }
         mark::show(ui, gravest.level);
         if outside.len() > 1 {
-            ui.label(look::strong(t!("season-log-findings", outside = outside.len())));
+            ui.label(look::strong(t!("season-log-findings", count = outside.len())));
         }
         // Opened, the sentences stand in full below.
         if !open {

@@ -20,9 +20,6 @@ const FIELD: f32 = 118.0;
 const DAY: f32 = 82.0;
 const AFTER: f32 = 40.0;
 const RATING: f32 = 48.0;
-/// What the ends of a rating mean.
-const ENDS: &str = ": 0 % is no effect, 100 % all dead";
-
 /// What is rated, without its words.
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum What {
@@ -68,8 +65,14 @@ pub(super) fn outcomes(ui: &mut Ui, page: &Page<'_>, record: &mut Record) -> Opt
     });
     let words_width = (ui.available_width() - FOLD - FIELD - DAY - AFTER - RATING - TAKE - 6.0 * 8.0).max(60.0);
     if !record.outcomes.is_empty() {
-        let columns =
-            [("", FOLD), ("field", FIELD), ("day", DAY), ("after", AFTER), ("what", words_width), ("rating", RATING)];
+        let columns = [
+            ("", FOLD),
+            (t!("season-log-head-field"), FIELD),
+            (t!("season-log-head-day"), DAY),
+            (t!("season-log-head-after"), AFTER),
+            (t!("season-log-head-what"), words_width),
+            (t!("season-log-head-rating"), RATING),
+        ];
         captions(ui, &columns);
     }
     let mut said = None;
@@ -82,7 +85,7 @@ pub(super) fn outcomes(ui: &mut Ui, page: &Page<'_>, record: &mut Record) -> Opt
             let key = page.fold(&format!("outcome {at}"));
             let open = ui.horizontal(|ui| {
                 let number = at + 1;
-                let open = triangle(ui, key, &format!("Look {number}: {}", words_of(outcome)));
+                let open = triangle(ui, key, &t!("season-log-look-words", number = number, words = words_of(outcome)));
                 let field = of.fields.get(&outcome.field).map_or(outcome.field.as_str(), |field| field.name.as_str());
                 let cell = |ui: &mut Ui, width: f32, text: String| {
                     boxes::slot(ui, width, |ui| ui.add(egui::Label::new(text).truncate()));
@@ -91,8 +94,9 @@ pub(super) fn outcomes(ui: &mut Ui, page: &Page<'_>, record: &mut Record) -> Opt
                 cell(ui, DAY, outcome.date.to_string());
                 cell(ui, AFTER, format!("{} d", days_after(of, outcome.date)));
                 cell(ui, words_width, words_of(outcome));
-                boxes::per_cent(ui, &format!("Rating {number}"), &mut outcome.rating, RATING, "%", ENDS);
-                if take(ui, &format!("look {number}")) {
+                let (name, ends) = (t!("season-log-rating-number", number = number), t!("season-log-ends-of-a-rating"));
+                boxes::per_cent(ui, &name, &mut outcome.rating, RATING, "%", ends);
+                if take(ui, &t!("season-log-look-number", number = number)) {
                     taken = Some(at);
                 }
                 open
@@ -123,7 +127,7 @@ pub(super) fn outcomes(ui: &mut Ui, page: &Page<'_>, record: &mut Record) -> Opt
 
 fn open_last(ui: &Ui, page: &Page<'_>, record: &Record) {
     for at in 0..record.outcomes.len() {
-        fold(ui, page.fold(&t!("season-log-outcome", at = at)), at + 1 == record.outcomes.len());
+        fold(ui, page.fold(&format!("outcome {at}")), at + 1 == record.outcomes.len());
     }
 }
 
@@ -135,13 +139,12 @@ fn words_of(outcome: &Outcome) -> String {
         }
         Some(Effect::Control(weed)) => weed.clone(),
         Some(Effect::Injury(words)) => t!("season-log-injury", words = words),
-        None if outcome.note.trim().is_empty() => "photo".to_owned(),
+        None if outcome.note.trim().is_empty() => t!("season-log-photo").to_owned(),
         None => outcome.note.trim().to_owned(),
     };
     match outcome.photos.len() {
         0 => what,
-        1 => t!("season-log-1-photo", what = what),
-        photos => t!("season-log-photos", what = what, photos = photos),
+        count => t!("season-log-photos", what = what, count = count),
     }
 }
 
@@ -211,7 +214,7 @@ fn form(ui: &mut Ui, page: &Page<'_>, of: &Record, outcome: &mut Outcome) -> Opt
                 let (name, hint) = if before == What::Injury {
                     (t!("season-log-injury-d86"), t!("season-log-burn-stunting"))
                 } else {
-                    (t!("season-log-weed"), "waterhemp")
+                    (t!("season-log-weed"), t!("season-log-waterhemp"))
                 };
                 with_offers(ui, name, &mut words, box_width(ui), hint, (&offered, t!("season-log-usual-answers")));
             }
@@ -239,8 +242,8 @@ fn offered(page: &Page<'_>, of: &Record, outcome: &Outcome, what: What) -> Vec<S
     if what == What::Injury {
         return [
             t!("season-log-leaf-burn"),
-            "stunting",
-            "bleaching",
+            t!("season-log-stunting"),
+            t!("season-log-bleaching"),
             t!("season-log-leaf-cupping"),
             t!("season-log-stand-loss"),
         ]
@@ -260,16 +263,16 @@ fn photos(ui: &mut Ui, page: &Page<'_>, photos: &mut Vec<String>) -> Option<Stri
     let mut taken = None;
     for (at, photo) in photos.iter_mut().enumerate() {
         ui.push_id(("photo", at), |ui| {
-            row(ui, if at == 0 { "Photos" } else { "" }, |ui| {
+            row(ui, if at == 0 { t!("season-log-photos-label") } else { "" }, |ui| {
                 let number = at + 1;
                 let found = names::picture_there(page.folder, photo);
                 let width = ui.available_width() - TAKE - SHORT - 16.0;
                 boxes::text_or_empty(
                     ui,
-                    &format!("Photo {number}"),
+                    &t!("season-log-photo-number", number = number),
                     photo,
                     width,
-                    "path, such as photos/mill-14-days.jpg",
+                    t!("season-log-path-of-a-photo"),
                 );
                 match found {
                     _ if photo.trim().is_empty() => {}
@@ -278,14 +281,16 @@ fn photos(ui: &mut Ui, page: &Page<'_>, photos: &mut Vec<String>) -> Option<Stri
                         ui.add(egui::Label::new(why.to_string()).truncate()).on_hover_text(why.to_string());
                     }
                     Ok(path) => {
-                        if boxes::act(ui, "Open").accessible_name(format!("Open photo {number}")).clicked()
+                        if boxes::act(ui, t!("season-log-open"))
+                            .accessible_name(t!("season-log-open-photo", number = number))
+                            .clicked()
                             && open::that_detached(&path).is_err()
                         {
-                            said = Some(format!("No program to show pictures answered: {}", path.display()));
+                            said = Some(t!("season-log-no-program-shows-pictures", path = path.display()));
                         }
                     }
                 }
-                if take(ui, &format!("photo {number}")) {
+                if take(ui, &t!("season-log-photo-of-a-look", number = number)) {
                     taken = Some(at);
                 }
             });

@@ -27,7 +27,7 @@ pub(super) fn weeds(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
 pub(super) fn customer(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     let name = record.customer.as_ref().map(|customer| customer.name.trim().to_owned()).unwrap_or_default();
     let summary = match &record.customer {
-        None => "none".to_owned(),
+        None => t!("season-log-head-none").to_owned(),
         Some(Customer { copied: Some(day), .. }) => t!("season-log-copy-handed-over-on", name = name, day = day),
         Some(_) => name,
     };

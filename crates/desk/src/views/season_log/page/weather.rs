@@ -32,12 +32,9 @@ pub(super) fn weather(ui: &mut Ui, page: &Page<'_>, asked: &[Limit], record: &mu
     let air = expected.temperature.map(|range| ends(&range, units)).unwrap_or_default();
     let humidity = expected.humidity.map(|range| ends(&range, units)).unwrap_or_default();
     let limits = |wanted: fn(&Kind) -> bool| {
-        // The row says of what.
+        // The row says of what; what is said in another language stands whole.
         let short = |text: &str| {
-            [t!("season-log-wind-at"), t!("season-log-air-at"), t!("season-log-humidity-at")]
-                .iter()
-                .find_map(|own| text.strip_prefix(own))
-                .map(str::to_owned)
+            ["wind at", "air at", "humidity at"].iter().find_map(|own| text.strip_prefix(own)).map(str::to_owned)
         };
         let texts = asked.iter().filter(|limit| wanted(&limit.kind)).map(|limit| {
             let text = limit.text();
@@ -121,7 +118,14 @@ fn readings(ui: &mut Ui, units: Units, record: &mut Record) {
         Units::Imperial => ("mph", "°C"),
     };
     if !record.readings.is_empty() {
-        let columns = [("at", AT), ("wind", READ), ("gust", READ), ("from", READ), ("air", READ), ("humidity", READ)];
+        let columns = [
+            (t!("season-log-head-at"), AT),
+            (t!("season-log-head-wind"), READ),
+            (t!("season-log-head-gust"), READ),
+            (t!("season-log-head-from"), READ),
+            (t!("season-log-head-air"), READ),
+            (t!("season-log-head-humidity"), READ),
+        ];
         captions(ui, &columns);
     }
     let mut taken = None;
@@ -129,14 +133,20 @@ fn readings(ui: &mut Ui, units: Units, record: &mut Record) {
         let number = at + 2;
         ui.push_id(("reading", at), |ui| {
             ui.horizontal(|ui| {
-                boxes::time_hinted(ui, &format!("Time of reading {number}"), &mut reading.at, AT, "08:30");
-                let name = |what: &str| format!("{what}, reading {number}");
-                boxes::quantity_in(ui, &name("Wind"), &mut reading.wind, READ, speed, speed);
-                boxes::quantity_in(ui, &name("Gust"), &mut reading.gust, READ, speed, speed);
-                boxes::text_or_empty(ui, &name("Wind from"), &mut reading.wind_from, READ, "NW");
-                boxes::quantity_in(ui, &name("Temperature"), &mut reading.temperature, READ, air, air);
-                boxes::per_cent(ui, &name("Humidity"), &mut reading.humidity, READ, "%", "");
-                if take(ui, &format!("reading {number}")) {
+                boxes::time_hinted(
+                    ui,
+                    &t!("season-log-time-of-reading", number = number),
+                    &mut reading.at,
+                    AT,
+                    "08:30",
+                );
+                let name = |what: &str| t!("season-log-of-reading", what = what, number = number);
+                boxes::quantity_in(ui, &name(t!("season-log-wind")), &mut reading.wind, READ, speed, speed);
+                boxes::quantity_in(ui, &name(t!("season-log-gust")), &mut reading.gust, READ, speed, speed);
+                boxes::text_or_empty(ui, &name(t!("season-log-wind-from")), &mut reading.wind_from, READ, "NW");
+                boxes::quantity_in(ui, &name(t!("season-log-temperature")), &mut reading.temperature, READ, air, air);
+                boxes::per_cent(ui, &name(t!("season-log-humidity")), &mut reading.humidity, READ, "%", "");
+                if take(ui, &t!("season-log-reading-number", number = number)) {
                     taken = Some(at);
                 }
             });

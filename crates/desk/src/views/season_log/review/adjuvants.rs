@@ -44,12 +44,12 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
     });
     sheet(ui, t!("season-log-use-and-cost"), |ui| {
         let columns = [
-            Column::Words("class", 1.2),
-            Column::Words("products", 1.8),
+            Column::Words(t!("season-log-head-class"), 1.2),
+            Column::Words(t!("season-log-head-products"), 1.8),
             Column::Figure(t!("season-log-went-out"), 150.0),
-            Column::Figure("ground", 90.0),
-            Column::Figure("records", 60.0),
-            Column::Figure("cost", 140.0),
+            Column::Figure(t!("season-log-head-ground"), 90.0),
+            Column::Figure(t!("season-log-head-records"), 60.0),
+            Column::Figure(t!("season-log-head-cost"), 140.0),
             Column::Figure(t!("season-log-over-ground"), 130.0),
         ];
         table::show(ui, t!("season-log-use-and-cost"), &columns, adjuvants.rows.len(), false, |at| {

@@ -7,7 +7,7 @@ use tankard_core::t;
 use tankard_core::words::capital;
 
 use super::table::{self, Column};
-use super::{MOST, NOTHING, Shown, hatched_bars, notes, sheet};
+use super::{MOST, Shown, hatched_bars, no_product, notes, sheet};
 use crate::look;
 use crate::parts::boxes;
 use crate::parts::chart::Chart;
@@ -28,8 +28,8 @@ impl By {
 
     fn name(self) -> &'static str {
         match self {
-            Self::Field => "field",
-            Self::Crop => "crop",
+            Self::Field => t!("season-log-head-field"),
+            Self::Crop => t!("season-log-head-crop"),
             Self::Kind => t!("season-log-kind-of-product"),
             Self::Class => t!("season-log-adjuvant-class"),
         }
@@ -53,13 +53,13 @@ impl By {
 pub(super) fn show(ui: &mut Ui, by: &mut By, shown: &Shown<'_>) {
     let (cost, figures) = (shown.pages.cost(), shown.figures);
     if cost.kinds.is_empty() {
-        ui.label(NOTHING);
+        ui.label(no_product());
         return;
     }
     ui.label(look::strong(capital(&remarks::cost_in_all(cost, figures))));
     notes(ui, remarks::cost(cost));
     ui.horizontal(|ui| {
-        ui.label(look::soft(ui, "by"));
+        ui.label(look::soft(ui, t!("season-log-head-by")));
         boxes::choice(ui, t!("season-log-cost-by"), by, &By::ALL, |by| by.name().to_owned(), 150.0);
     });
     let rows = by.rows(cost);
@@ -87,9 +87,9 @@ pub(super) fn show(ui: &mut Ui, by: &mut By, shown: &Shown<'_>) {
     sheet(ui, &t!("season-log-cost-by-in-figures", by = by.name()), |ui| {
         let columns = [
             Column::Words(by.name(), 1.0),
-            Column::Figure("cost", 150.0),
+            Column::Figure(t!("season-log-head-cost"), 150.0),
             Column::Figure(t!("season-log-over-ground"), 130.0),
-            Column::Figure("ground", 100.0),
+            Column::Figure(t!("season-log-head-ground"), 100.0),
             Column::Figure(t!("season-log-uses-without-a-price"), 130.0),
         ];
         table::show(ui, t!("season-log-cost"), &columns, rows.len(), false, |at| {

@@ -47,7 +47,7 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &Kept, shown: &Shown<'_
         state.kind = Some(kind);
     }
     sheet(ui, &t!("season-log-groups-by-field-and-season", kind = capital(kind.name())), |ui| {
-        notes(ui, [remarks::groups("triangle")]);
+        notes(ui, [remarks::groups(t!("season-log-triangle"))]);
         matrix(ui, &fields, kind, &shown.pages.passes().years.iter().map(|year| year.year).collect::<Vec<_>>());
         notes(ui, groupless);
     });
@@ -138,14 +138,14 @@ fn repeats(ui: &mut Ui, fields: &[&FieldGroups], kind: ProductKind, seasons: (i1
         let when = if seasons.0 == seasons.1 {
             seasons.0.to_string()
         } else {
-            t!("season-log-to", seasons = seasons.0, seasons2 = seasons.1)
+            t!("season-log-to", from = seasons.0, to = seasons.1)
         };
         ui.label(t!("season-log-no-group-came-again-too-soon", when = when));
         return;
     }
     let columns = [
-        Column::Words("field", 1.0),
-        Column::Words("group", 1.0),
+        Column::Words(t!("season-log-head-field"), 1.0),
+        Column::Words(t!("season-log-head-group"), 1.0),
         Column::Words(t!("season-log-it-came"), 2.0),
         Column::Figure(t!("season-log-asked-for-at-most"), 110.0),
         Column::Words(t!("season-log-who-says-so"), 2.0),

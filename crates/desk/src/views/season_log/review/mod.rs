@@ -21,7 +21,7 @@ use std::rc::Rc;
 use egui::{CentralPanel, Frame, Key, Margin, Panel, ScrollArea, Ui, Vec2};
 use tankard_core::finding::Subject;
 use tankard_core::season::review::Figures;
-use tankard_core::season::review::words::{self, count};
+use tankard_core::season::review::words;
 
 use crate::app::Desk;
 use crate::look;
@@ -44,7 +44,9 @@ const WIDE: f32 = 820.0;
 const MOST: usize = 10;
 
 /// What is said where no record has a product.
-const NOTHING: &str = "No record of these has a product.";
+fn no_product() -> &'static str {
+    t!("season-log-no-record-has-a-product")
+}
 
 /// The pages.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -245,9 +247,9 @@ fn choices(state: &mut State, kept: &Kept, ui: &mut Ui) -> bool {
 
 fn seasons(state: &mut State, kept: &Kept, ui: &mut Ui) {
     let (mut from, mut to) = kept.seasons;
-    ui.label(look::soft(ui, "seasons"));
+    ui.label(look::soft(ui, t!("season-log-head-seasons")));
     boxes::choice(ui, t!("season-log-from-season"), &mut from, &kept.years, i16::to_string, 74.0);
-    ui.label(look::soft(ui, "to"));
+    ui.label(look::soft(ui, t!("season-log-head-to")));
     boxes::choice(ui, t!("season-log-to-season"), &mut to, &kept.years, i16::to_string, 74.0);
     if (from, to) != kept.seasons {
         // The end that was chosen last holds.
@@ -272,7 +274,7 @@ fn field_and_crop(state: &mut State, kept: &Kept, ui: &mut Ui) {
     boxes::choice(ui, t!("season-log-field-d07"), &mut state.asked.field, &fields, name, 170.0);
     let crops: Vec<_> = std::iter::once(None).chain(kept.crops.iter().cloned().map(Some)).collect();
     boxes::choice(ui, t!("season-log-crop"), &mut state.asked.crop, &crops, |crop| crop_name(crop.as_deref()), 130.0);
-    ui.label(look::soft(ui, count(kept.pages.records, "record", "records")));
+    ui.label(look::soft(ui, t!("season-log-records", count = kept.pages.records)));
 }
 
 fn crop_name(crop: Option<&str>) -> String {

@@ -8,7 +8,7 @@ use tankard_core::farm::{AdjuvantClass, Effect};
 use tankard_core::quantity::number::show as figure;
 use tankard_core::season::review::compare::{Band, Compared, Comparison, Of, Side};
 use tankard_core::season::review::figures::whole;
-use tankard_core::season::review::words::{band, by_pairs, by_sets, classes, count, effect, interval, looks, no_cause};
+use tankard_core::season::review::words::{band, by_pairs, by_sets, classes, effect, interval, looks, no_cause};
 use tankard_core::season::review::{Outcomes, RatedRow, remarks};
 use tankard_core::words::capital;
 
@@ -74,13 +74,7 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &mut Kept, shown: &Show
             boxes::choice(ui, t!("season-log-days"), &mut days, &bands, |days| capital(&band(*days)), 170.0);
             state.days = Some(days);
         }
-        ui.label(look::soft(
-            ui,
-            t!(
-                "season-log-count-rated",
-                count = count(outcomes.rated, t!("season-log-record-is"), t!("season-log-records-are"))
-            ),
-        ));
+        ui.label(look::soft(ui, t!("season-log-count-rated", count = outcomes.rated)));
     });
     state.effect = Some(chosen.clone());
     if let Some(days) = state.days {
@@ -137,11 +131,11 @@ fn ratings_chart(ui: &mut Ui, of: &Effect, days: Band, rows: &[&RatedRow]) {
 
 fn ratings_table(ui: &mut Ui, rows: &[&RatedRow]) {
     let columns = [
-        Column::Words("adjuvants", 2.0),
-        Column::Words("days", 1.0),
+        Column::Words(t!("season-log-head-adjuvants"), 2.0),
+        Column::Words(t!("season-log-head-days"), 1.0),
         Column::Figure("n", 40.0),
-        Column::Figure("mean", 60.0),
-        Column::Figure("median", 60.0),
+        Column::Figure(t!("season-log-head-mean"), 60.0),
+        Column::Figure(t!("season-log-head-median"), 60.0),
         Column::Figure(t!("season-log-95-interval"), 120.0),
     ];
     table::show(ui, t!("season-log-ratings"), &columns, rows.len(), false, |at| {
@@ -170,7 +164,7 @@ fn compared(ui: &mut Ui, state: &mut State, kept: &mut Kept, outcomes: &Outcomes
         let mut other = Choice::Nothing;
         ui.horizontal_wrapped(|ui| {
             boxes::choice(ui, t!("season-log-compare"), &mut one, &ones, |choice| choice.side().name, 220.0);
-            ui.label(look::soft(ui, "with"));
+            ui.label(look::soft(ui, t!("season-log-head-with")));
             let without = if let Choice::With(class) = one { Choice::Without(class) } else { Choice::Nothing };
             let others: Vec<Choice> = [without, Choice::Nothing]
                 .into_iter()
@@ -183,15 +177,7 @@ fn compared(ui: &mut Ui, state: &mut State, kept: &mut Kept, outcomes: &Outcomes
         let (one, other) = (one.side(), other.side());
         let compared = kept.compared(of, &one, &other);
         if compared.in_both > 0 {
-            let records = count(compared.in_both, t!("season-log-record-has"), t!("season-log-records-have"));
-            notes(
-                ui,
-                [t!(
-                    "season-log-both-and-on-neither-side",
-                    records = records,
-                    which = if compared.in_both == 1 { "yes" } else { "no" }
-                )],
-            );
+            notes(ui, [t!("season-log-both-and-on-neither-side", count = compared.in_both)]);
         }
         if compared.comparisons.is_empty() {
             ui.label(t!("season-log-nothing-was-rated-with-both-in"));
@@ -220,11 +206,12 @@ fn differences_chart(ui: &mut Ui, comparisons: &[Comparison], one: &str, other: 
     let dots: Vec<Dot> = comparisons
         .iter()
         .flat_map(|comparison| {
-            let paired =
-                comparison.paired.map(|paired| (paired.mean, paired.interval, count(paired.n, "pair", "pairs")));
+            let paired = comparison
+                .paired
+                .map(|paired| (paired.mean, paired.interval, t!("season-log-count-pairs", count = paired.n)));
             let sets = comparison.unpaired.map(|welch| {
                 let n = [comparison.one, comparison.other].map(|side| side.map_or(0, |side| side.n));
-                (welch.difference, welch.interval, t!("season-log-and-records-no-pairs", n = n[0], n2 = n[1]))
+                (welch.difference, welch.interval, t!("season-log-and-records-no-pairs", one = n[0], other = n[1]))
             });
             [paired, sets].into_iter().flatten().map(|(value, ends, n)| Dot {
                 name: capital(&format!("{}, {n}", band(comparison.days))),
@@ -248,11 +235,11 @@ fn differences_chart(ui: &mut Ui, comparisons: &[Comparison], one: &str, other: 
 
 fn differences_table(ui: &mut Ui, comparisons: &[Comparison]) {
     let columns = [
-        Column::Words("days", 1.4),
-        Column::Figure("pairs", 50.0),
+        Column::Words(t!("season-log-head-days"), 1.4),
+        Column::Figure(t!("season-log-head-pairs"), 50.0),
         Column::Figure(t!("season-log-difference-in-pairs"), 130.0),
         Column::Figure(t!("season-log-95-interval"), 120.0),
-        Column::Figure("ratings", 80.0),
+        Column::Figure(t!("season-log-head-ratings"), 80.0),
         Column::Figure(t!("season-log-difference-of-all"), 120.0),
         Column::Figure(t!("season-log-95-interval"), 120.0),
     ];
@@ -265,7 +252,7 @@ fn differences_table(ui: &mut Ui, comparisons: &[Comparison]) {
                 whole(of.pairs.len()),
                 of.paired.map_or_else(none, |paired| figure(paired.mean, 1)),
                 of.paired.map_or_else(none, |paired| interval(paired.interval)),
-                t!("season-log-and", n = n[0], n2 = n[1]),
+                t!("season-log-and", one = n[0], other = n[1]),
                 of.unpaired.map_or_else(none, |welch| figure(welch.difference, 1)),
                 of.unpaired.map_or_else(none, |welch| interval(welch.interval)),
             ]
@@ -281,10 +268,10 @@ fn pairs_table(ui: &mut Ui, comparisons: &[Comparison]) {
     sheet(ui, t!("season-log-the-pairs-mean-ratings-in-per"), |ui| {
         let columns = [
             Column::Words(t!("season-log-field-and-season"), 1.4),
-            Column::Words("days", 1.0),
-            Column::Figure("one", 60.0),
-            Column::Figure("other", 60.0),
-            Column::Figure("difference", 80.0),
+            Column::Words(t!("season-log-head-days"), 1.0),
+            Column::Figure(t!("season-log-head-one"), 60.0),
+            Column::Figure(t!("season-log-head-other"), 60.0),
+            Column::Figure(t!("season-log-head-difference"), 80.0),
         ];
         table::show(ui, t!("season-log-pairs"), &columns, pairs.len(), false, |at| {
             pairs.get(at).map_or_else(Vec::new, |(days, pair)| {

@@ -3,7 +3,7 @@
 use egui::Ui;
 use tankard_core::quantity::number;
 use tankard_core::season::review::figures::whole;
-use tankard_core::season::review::words::{count, distinct, month, months};
+use tankard_core::season::review::words::{distinct, month, months};
 use tankard_core::season::review::{Month, Passes, remarks};
 use tankard_core::t;
 
@@ -17,11 +17,7 @@ const LINES: usize = 12;
 
 pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
     let (passes, figures) = (shown.pages.passes(), shown.figures);
-    ui.label(look::strong(t!(
-        "season-log-treated",
-        count = count(passes.passes, "pass", "passes"),
-        figures = figures.show(passes.treated)
-    )));
+    ui.label(look::strong(t!("season-log-treated", count = passes.passes, figures = figures.show(passes.treated))));
     notes(ui, remarks::passes(passes, figures));
     let Some(newest) = passes.years.last().map(|year| year.year) else { return };
     let several = passes.years.len() > 1;
@@ -54,9 +50,9 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
     );
     sheet(ui, t!("season-log-by-season"), |ui| {
         let columns = [
-            Column::Words("season", 1.0),
-            Column::Figure("passes", 70.0),
-            Column::Figure("treated", 110.0),
+            Column::Words(t!("season-log-head-season"), 1.0),
+            Column::Figure(t!("season-log-head-passes"), 70.0),
+            Column::Figure(t!("season-log-head-treated"), 110.0),
             Column::Figure(t!("season-log-at-least-once"), 170.0),
         ];
         table::show(ui, t!("season-log-by-season"), &columns, passes.years.len(), false, |at| {
@@ -73,9 +69,9 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
     let worked: Vec<&Month> = passes.months.iter().filter(|month| month.passes > 0).collect();
     sheet(ui, t!("season-log-by-month"), |ui| {
         let columns = [
-            Column::Words("month", 1.0),
-            Column::Figure("passes", 70.0),
-            Column::Figure("treated", 110.0),
+            Column::Words(t!("season-log-head-month"), 1.0),
+            Column::Figure(t!("season-log-head-passes"), 70.0),
+            Column::Figure(t!("season-log-head-treated"), 110.0),
             Column::Figure(t!("season-log-since-january"), 170.0),
         ];
         table::show(ui, t!("season-log-by-month"), &columns, worked.len(), false, |at| {

@@ -39,7 +39,8 @@ pub(super) fn save(desk: &mut Desk, path: PathBuf) {
     let (snapshot, asked, today) = (desk.document.snapshot(), desk.moment(), desk.now().date());
     let to = path.clone();
     desk.start(
-        Task::writing(&path, t!("season-log-the-review-was-not-written")).counting("record", "records"),
+        Task::writing(&path, t!("season-log-the-review-was-not-written"))
+            .counting(t!("season-log-head-record"), t!("season-log-head-records")),
         move |going| {
             let farm = snapshot.into_farm();
             let pdf = tankard_paper::review::pdf_told(&farm, &choice, today, &|done, of| going.tell(done, of));

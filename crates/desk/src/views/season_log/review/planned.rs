@@ -14,9 +14,9 @@ use crate::parts::chart::{self, Chart};
 pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) -> Option<Subject> {
     let (planned, figures) = (shown.pages.planned(), shown.figures);
     let all = [
-        (t!("season-log-amounts-over-ground"), "uses", &planned.rate),
-        (t!("season-log-ground"), "records", &planned.area),
-        (t!("season-log-spray-volume"), "records", &planned.volume),
+        (t!("season-log-amounts-over-ground"), t!("season-log-head-uses"), &planned.rate),
+        (t!("season-log-ground"), t!("season-log-head-records"), &planned.area),
+        (t!("season-log-spray-volume"), t!("season-log-head-records"), &planned.volume),
     ];
     notes(ui, remarks::planned(planned));
     if all.iter().all(|(.., errors)| errors.is_none()) {
@@ -42,7 +42,11 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) -> Option<Subject> {
     let mut led = None;
     if !planned.worst.is_empty() {
         sheet(ui, t!("season-log-the-largest-errors-of-amounts-over"), |ui| {
-            let columns = [Column::Words("record", 1.6), Column::Words("product", 1.6), Column::Figure("error", 90.0)];
+            let columns = [
+                Column::Words(t!("season-log-head-record"), 1.6),
+                Column::Words(t!("season-log-head-product"), 1.6),
+                Column::Figure(t!("season-log-head-error"), 90.0),
+            ];
             let clicked =
                 table::show(ui, t!("season-log-the-largest-errors"), &columns, planned.worst.len(), true, |at| {
                     planned.worst.get(at).map_or_else(Vec::new, |worst| {
@@ -83,18 +87,20 @@ fn numbers(ui: &mut Ui, all: &[(&str, &str, &Option<Errors>); 3]) {
         let told: Vec<(&str, &Errors)> =
             all.iter().filter_map(|(name, _, errors)| Some((*name, errors.as_ref()?))).collect();
         let columns = [
-            Column::Words("error", 1.0),
-            Column::Figure("amounts", 80.0),
-            Column::Figure("ground", 80.0),
-            Column::Figure("volume", 80.0),
+            Column::Words(t!("season-log-head-error"), 1.0),
+            Column::Figure(t!("season-log-head-amounts"), 80.0),
+            Column::Figure(t!("season-log-head-ground"), 80.0),
+            Column::Figure(t!("season-log-head-volume"), 80.0),
         ];
         let of = |take: &dyn Fn(&Errors) -> String| -> Vec<String> {
-            all.iter().map(|(.., errors)| errors.as_ref().map_or_else(|| "none".to_owned(), take)).collect()
+            all.iter()
+                .map(|(.., errors)| errors.as_ref().map_or_else(|| t!("season-log-head-none").to_owned(), take))
+                .collect()
         };
         let mut rows: Vec<(String, Vec<String>)> = vec![
             (t!("season-log-how-many").to_owned(), of(&|errors| whole(errors.n))),
-            ("mean".to_owned(), of(&|errors| figures::error(errors.mean))),
-            ("median".to_owned(), of(&|errors| figures::error(errors.median))),
+            (t!("season-log-head-mean").to_owned(), of(&|errors| figures::error(errors.mean))),
+            (t!("season-log-head-median").to_owned(), of(&|errors| figures::error(errors.median))),
             (t!("season-log-most-too-little").to_owned(), of(&|errors| figures::error(errors.least))),
             (t!("season-log-most-too-much").to_owned(), of(&|errors| figures::error(errors.most))),
         ];

@@ -8,7 +8,7 @@ use tankard_core::season::review::{ActiveRow, Actives, ProductRow, Products, rem
 use tankard_core::t;
 
 use super::table::{self, Column};
-use super::{MOST, NOTHING, Shown, beside, notes, of_all, sheet};
+use super::{MOST, Shown, beside, no_product, notes, of_all, sheet};
 use crate::parts::boxes;
 use crate::parts::chart::Chart;
 use crate::parts::chart_rows::{self, Lying};
@@ -23,7 +23,7 @@ pub(super) struct State {
 pub(super) fn show(ui: &mut Ui, state: &mut State, shown: &Shown<'_>) {
     let (products, actives) = (shown.pages.products(), shown.pages.actives());
     if products.rows.is_empty() {
-        ui.label(NOTHING);
+        ui.label(no_product());
         return;
     }
     beside(
@@ -86,18 +86,18 @@ fn actives_chart(ui: &mut Ui, shown: &Shown<'_>, actives: &Actives) {
     );
     let ground = shown.figures.show(actives.ground);
     notes(ui, [t!("season-log-over-of-ground-that-can-be", ground = ground)]);
-    notes(ui, of_all(bars.len(), actives.rows.len(), "most"));
+    notes(ui, of_all(bars.len(), actives.rows.len(), t!("season-log-most")));
 }
 
 fn products_table(ui: &mut Ui, shown: &Shown<'_>, products: &Products) {
     let figures = shown.figures;
     let columns = [
-        Column::Words("product", 2.0),
-        Column::Words("kind", 1.0),
+        Column::Words(t!("season-log-head-product"), 2.0),
+        Column::Words(t!("season-log-head-kind"), 1.0),
         Column::Figure(t!("season-log-went-out"), 150.0),
-        Column::Figure("ground", 90.0),
-        Column::Figure("records", 60.0),
-        Column::Figure("cost", 140.0),
+        Column::Figure(t!("season-log-head-ground"), 90.0),
+        Column::Figure(t!("season-log-head-records"), 60.0),
+        Column::Figure(t!("season-log-head-cost"), 140.0),
     ];
     table::show(ui, t!("season-log-products"), &columns, products.rows.len(), false, |at| {
         products.rows.get(at).map_or_else(Vec::new, |row| {
@@ -116,10 +116,10 @@ fn products_table(ui: &mut Ui, shown: &Shown<'_>, products: &Products) {
 
 fn actives_table(ui: &mut Ui, shown: &Shown<'_>, actives: &Actives) {
     let columns = [
-        Column::Words("active", 2.0),
+        Column::Words(t!("season-log-head-active"), 2.0),
         Column::Figure(t!("season-log-went-out"), 120.0),
         Column::Figure(t!("season-log-over-the-farms-ground"), 160.0),
-        Column::Figure("records", 60.0),
+        Column::Figure(t!("season-log-head-records"), 60.0),
     ];
     let units = shown.figures.units;
     table::show(ui, t!("season-log-actives"), &columns, actives.rows.len(), false, |at| {
@@ -145,10 +145,10 @@ fn by_field(ui: &mut Ui, state: &mut State, shown: &Shown<'_>, actives: &Actives
     let Some(row) = actives.rows.iter().find(|row| (&row.name, row.basis) == (&active.0, active.1)) else { return };
     state.active = Some(active);
     let columns = [
-        Column::Words("field", 2.0),
+        Column::Words(t!("season-log-head-field"), 2.0),
         Column::Figure(t!("season-log-went-out"), 120.0),
         Column::Figure(t!("season-log-over-the-field"), 160.0),
-        Column::Figure("records", 60.0),
+        Column::Figure(t!("season-log-head-records"), 60.0),
     ];
     let units = shown.figures.units;
     let name = t!("season-log-by-field", name = row.name);

@@ -3,7 +3,6 @@
 
 use egui::text::{LayoutJob, TextWrapping};
 use egui::{Color32, FontId, Pos2, Rect, Response, ScrollArea, Sense, Stroke, Ui, Vec2};
-use tankard_core::season::review::words::count;
 use tankard_core::t;
 
 use crate::look;
@@ -83,12 +82,8 @@ pub(super) fn show(
         let headings: Vec<&str> =
             columns.iter().map(|column| column.heading()).filter(|text| !text.is_empty()).collect();
         response.widget_info(|| {
-            let words = t!(
-                "season-log-name-count-of-headings",
-                name = name,
-                count = count(rows, "row", "rows"),
-                headings = headings.join(", ")
-            );
+            let words =
+                t!("season-log-name-count-of-headings", name = name, count = rows, headings = headings.join(", "));
             egui::WidgetInfo::labeled(egui::Role::Label, true, words)
         });
         for at in 0..rows {

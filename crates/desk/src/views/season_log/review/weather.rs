@@ -9,7 +9,6 @@ use egui::Ui;
 use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::{Finding, Level, Subject};
 use tankard_core::season::review::weather::{Outside, of_record, outside};
-use tankard_core::season::review::words::count;
 use tankard_core::season::review::{Choice, remarks};
 
 use super::kept::Kept;
@@ -88,7 +87,7 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &Kept, farm: &Farm, sho
         t!(
             "season-log-of-held-against-labels-laws-and",
             judged = sum.judged,
-            count = count(of, "record", "records"),
+            count = of,
             of_label_or_law = sum.of_label_or_law,
             of_practice = sum.of_practice
         )
@@ -96,11 +95,14 @@ pub(super) fn show(ui: &mut Ui, state: &mut State, kept: &Kept, farm: &Farm, sho
     notes(ui, [remarks::weather().to_owned()]);
     let missing = shown.pages.unmeasured();
     sheet(ui, t!("season-log-not-measured"), |ui| {
-        let columns = [Column::Words("what", 1.0), Column::Figure(t!("season-log-records-without-it"), 130.0)];
+        let columns = [
+            Column::Words(t!("season-log-head-what"), 1.0),
+            Column::Figure(t!("season-log-records-without-it"), 130.0),
+        ];
         let rows = [
-            ("wind", missing.wind),
+            (t!("season-log-head-wind"), missing.wind),
             (t!("season-log-air-temperature"), missing.temperature),
-            ("humidity", missing.humidity),
+            (t!("season-log-head-humidity"), missing.humidity),
         ];
         table::show(ui, t!("season-log-not-measured"), &columns, rows.len(), false, |at| {
             rows.get(at)
@@ -120,7 +122,7 @@ fn listed(ui: &mut Ui, heading: &str, all: &[Finding], shown: &mut usize, done: 
     let mut led = None;
     sheet(ui, heading, |ui| {
         if all.is_empty() {
-            ui.label(look::soft(ui, if done { "nothing" } else { t!("season-log-nothing-so-far") }));
+            ui.label(look::soft(ui, if done { t!("season-log-nothing") } else { t!("season-log-nothing-so-far") }));
             return;
         }
         led = findings::show(ui, all.get(..*shown).unwrap_or(all));

@@ -72,10 +72,10 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
     );
     sheet(ui, t!("season-log-water"), |ui| {
         let columns = [
-            Column::Words("water", 1.0),
-            Column::Figure("spray", 140.0),
+            Column::Words(t!("season-log-head-water"), 1.0),
+            Column::Figure(t!("season-log-head-spray"), 140.0),
             Column::Figure(t!("season-log-water-in-it"), 140.0),
-            Column::Figure("records", 70.0),
+            Column::Figure(t!("season-log-head-records"), 70.0),
             Column::Figure(t!("season-log-without-a-volume"), 110.0),
         ];
         table::show(ui, t!("season-log-water"), &columns, work.waters.len(), false, |at| {
@@ -93,12 +93,12 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
     });
     sheet(ui, t!("season-log-hours"), |ui| {
         let columns = [
-            Column::Words("rig", 1.0),
-            Column::Figure("time", 120.0),
+            Column::Words(t!("season-log-head-rig"), 1.0),
+            Column::Figure(t!("season-log-head-time"), 120.0),
             Column::Figure(t!("season-log-ground-in-it"), 110.0),
             Column::Figure(t!("season-log-in-an-hour"), 100.0),
             Column::Figure(t!("season-log-ground-in-all"), 110.0),
-            Column::Figure("records", 70.0),
+            Column::Figure(t!("season-log-head-records"), 70.0),
             Column::Figure(t!("season-log-without-times"), 90.0),
         ];
         table::show(ui, t!("season-log-hours"), &columns, work.rigs.len(), false, |at| {

@@ -148,7 +148,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
             let before = rig.clone();
             ui.push_id(&id, |ui| {
                 quiet(ui);
-                title_box(ui, "name of the rig", &mut rig.name);
+                title_box(ui, t!("shed-name-of-the-rig"), &mut rig.name);
                 ui.add_space(2.0);
                 super::links(ui, &mut bench.state.rigs.part, &Part::ALL, |part| part.name());
                 match bench.state.rigs.part {
