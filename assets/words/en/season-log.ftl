@@ -239,13 +239,22 @@ season-log-where-it-went = Where it went
 season-log-usual-answers = usual answers
 season-log-on-the-ground = = { $rate } on the ground
 season-log-loads-in-the-plan = { $planned } loads in the plan
-season-log-the-loads = the loads
-season-log-of-loads = { $loads } of { $of } loads
-season-log-scaled-to-the-area = , scaled to the area
-season-log-less-left-over-is = , less { $left } left over is { $out }
-season-log-rate-on-the-ground = , { $rate } on the ground
-season-log-and-of = { " " }and { $amount } of { $name }
-season-log-mixed-in-from-that-of-spray = { $mixed } mixed in { $loads }{ $scaled }{ $less }{ $rate }. From that: { $spray } of spray{ $first }.
+season-log-mixed-in-from-that-of-spray = { $mixed } mixed in { $all ->
+        [yes] the loads
+       *[no] { $loads } of { $of } loads
+    }{ $scaled ->
+        [yes] , scaled to the area
+       *[no] { "" }
+    }{ $less ->
+        [yes] , less { $left } left over is { $out }
+       *[no] { "" }
+    }{ $over ->
+        [yes] , { $rate } on the ground
+       *[no] { "" }
+    }. From that: { $out } of spray{ $product ->
+        [yes] { " " }and { $amount } of { $name }
+       *[no] { "" }
+    }.
 season-log-take-the-amounts-from-that = Take the amounts from that
 season-log-droplets = { $class } droplets
 season-log-not-typed = not typed

@@ -239,13 +239,22 @@ season-log-where-it-went = A dónde se destinó
 season-log-usual-answers = respuestas usuales
 season-log-on-the-ground = = { $rate } sobre el terreno
 season-log-loads-in-the-plan = { $planned } cargas en el plan
-season-log-the-loads = las cargas
-season-log-of-loads = { $loads } de { $of } cargas
-season-log-scaled-to-the-area = , ajustado a la superficie
-season-log-less-left-over-is = , menos { $left } sobrantes son { $out }
-season-log-rate-on-the-ground = , { $rate } sobre el terreno
-season-log-and-of = { " " }y { $amount } de { $name }
-season-log-mixed-in-from-that-of-spray = { $mixed } mezclados en { $loads }{ $scaled }{ $less }{ $rate }. De ahí: { $spray } de caldo{ $first }.
+season-log-mixed-in-from-that-of-spray = { $mixed } mezclados en { $all ->
+        [yes] las cargas
+       *[no] { $loads } de { $of } cargas
+    }{ $scaled ->
+        [yes] , ajustado a la superficie
+       *[no] { "" }
+    }{ $less ->
+        [yes] , menos { $left } sobrantes son { $out }
+       *[no] { "" }
+    }{ $over ->
+        [yes] , { $rate } sobre el terreno
+       *[no] { "" }
+    }. De ahí: { $out } de caldo{ $product ->
+        [yes] { " " }y { $amount } de { $name }
+       *[no] { "" }
+    }.
 season-log-take-the-amounts-from-that = Tomar las cantidades de ahí
 season-log-droplets = gotas { $class }
 season-log-not-typed = no anotado

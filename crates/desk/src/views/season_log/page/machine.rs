@@ -93,36 +93,28 @@ fn balance(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
         return;
     }
     let units = page.farm.units;
-    let loads = if found.loads == found.of {
-        t!("season-log-the-loads").to_owned()
-    } else {
-        t!("season-log-of-loads", loads = found.loads, of = found.of)
-    };
-    let scaled = if found.scaled { t!("season-log-scaled-to-the-area") } else { "" };
-    let less = if found.left.is_zero() {
-        String::new()
-    } else {
-        t!("season-log-less-left-over-is", left = found.left.show(units), out = found.out.show(units))
-    };
-    let rate = found
-        .out
-        .over(record.area())
-        .map_or_else(String::new, |rate| t!("season-log-rate-on-the-ground", rate = rate.show(units)));
+    let rate = found.out.over(record.area());
     // What a click would make of it, by spray and first product.
     let mut then = record.clone();
     found.put(page.farm, &mut then);
     let spray = found.out.show(units);
-    let first =
-        then.lines.first().map(|line| t!("season-log-and-of", amount = line.amount.show(units), name = line.name));
+    let first = then.lines.first();
+    let word = |is: bool| if is { "yes" } else { "no" };
     let says = t!(
         "season-log-mixed-in-from-that-of-spray",
         mixed = found.mixed.show(units),
-        loads = loads,
-        scaled = scaled,
-        less = less,
-        rate = rate,
-        spray = spray,
-        first = first.unwrap_or_default()
+        all = word(found.loads == found.of),
+        loads = found.loads,
+        of = found.of,
+        scaled = word(found.scaled),
+        less = word(!found.left.is_zero()),
+        left = found.left.show(units),
+        out = spray,
+        over = word(rate.is_some()),
+        rate = rate.map(|rate| rate.show(units)).unwrap_or_default(),
+        product = word(first.is_some()),
+        amount = first.map(|line| line.amount.show(units)).unwrap_or_default(),
+        name = first.map_or("", |line| &line.name)
     );
     if offer(ui, &says, t!("season-log-take-the-amounts-from-that")) {
         found.put(page.farm, record);
