@@ -1,5 +1,7 @@
 //! What words need wherever they are shown or compared.
 
+use crate::language::t;
+
 /// With a capital letter in front.
 ///
 /// ```
@@ -10,6 +12,22 @@ pub fn capital(text: &str) -> String {
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
+/// All of some words: "a and b and c". Nothing where there is none.
+pub(crate) fn all_of<T: AsRef<str>>(words: impl IntoIterator<Item = T>) -> String {
+    folded(words, |first, last| t!("core-and", first = first, last = last))
+}
+
+/// One or another: "a or b or c". Nothing where there is none.
+pub(crate) fn any_of<T: AsRef<str>>(words: impl IntoIterator<Item = T>) -> String {
+    folded(words, |first, last| t!("core-or", first = first, last = last))
+}
+
+fn folded<T: AsRef<str>>(words: impl IntoIterator<Item = T>, joined: fn(&str, &str) -> String) -> String {
+    let mut words = words.into_iter();
+    let first = words.next().map(|first| first.as_ref().to_owned()).unwrap_or_default();
+    words.fold(first, |first, last| joined(&first, last.as_ref()))
+}
+
 /// Two quantities in words with "to" or "and" between them, the unit once where both have the same.
 ///
 /// ```
@@ -17,7 +35,12 @@ pub fn capital(text: &str) -> String {
 /// assert_eq!(ends("3 mph", "to", "10 mph"), "3 to 10 mph");
 /// ```
 pub fn ends(least: &str, joint: &str, most: &str) -> String {
-    format!("{} {joint} {most}", one_unit(least, most))
+    let least = one_unit(least, most);
+    match joint {
+        "to" => t!("core-to", first = least, last = most),
+        "and" => t!("core-and", first = least, last = most),
+        other => format!("{least} {other} {most}"),
+    }
 }
 
 /// The first of two quantities in words, without its unit where the second has the same.
