@@ -84,6 +84,11 @@ impl Say {
         }
     }
 
+    /// In the language that is spoken.
+    pub fn spoken(&self) -> String {
+        self.in_language(super::spoken())
+    }
+
     /// In several languages, with a stroke between, once where they say the same. In English where none is named.
     pub fn in_languages(&self, languages: &[Language]) -> String {
         self.lines(languages).join(" / ")

@@ -383,17 +383,22 @@ fn harvest_from(farm: &Farm, pass: &Pass, products: &[(&Id, &Product)], load: &L
 
 /// "Thursday 12 June 2031".
 pub fn long_date(date: Date) -> String {
-    long_day(date).in_language(Language::English)
+    long_day(date).spoken()
 }
 
 /// "12 June 2031".
 pub fn short_date(date: Date) -> String {
-    day(date).in_language(Language::English)
+    day(date).spoken()
 }
 
 /// A date with its day of the week.
 pub fn long_day(date: Date) -> Say {
-    let weekday = match date.weekday() {
+    say("card-long-day").with("weekday", weekday(date)).with("date", day(date))
+}
+
+/// The day of the week.
+pub(crate) fn weekday(date: Date) -> Say {
+    say(match date.weekday() {
         Weekday::Monday => "card-weekday-1",
         Weekday::Tuesday => "card-weekday-2",
         Weekday::Wednesday => "card-weekday-3",
@@ -401,8 +406,7 @@ pub fn long_day(date: Date) -> Say {
         Weekday::Friday => "card-weekday-5",
         Weekday::Saturday => "card-weekday-6",
         Weekday::Sunday => "card-weekday-7",
-    };
-    say("card-long-day").with("weekday", say(weekday)).with("date", day(date))
+    })
 }
 
 /// A date with its month in a word, since 6/12 is read in two ways.
@@ -431,7 +435,7 @@ pub fn day(date: Date) -> Say {
 /// The rounding of an item, in words: "1 fl oz, 0.3 % more than exact".
 pub fn rounding_words(rounding: f64) -> String {
     if rounding.abs() < 5e-5 {
-        "exact".to_owned()
+        t!("loads-exact").to_owned()
     } else {
         t!(
             "loads-than-exact",

@@ -14,7 +14,6 @@ pub mod sheet;
 
 use crate::farm::{AdjuvantClass, CarrierKind, Farm, Formulation, Id, Pass, Product};
 use crate::finding::{Basis, Finding, Level, Subject};
-use crate::language::Language;
 use crate::mix::order::how;
 use crate::plan::Plan;
 use crate::quantity::{Amount, CarrierRate, Duration, Quantity, Share, Units, Volume};
@@ -300,7 +299,7 @@ fn in_jar(product: &Product, carrier: CarrierKind) -> String {
     if product.formulation == Formulation::WSP {
         return t!("mix-weigh-it-out-of-an-opened-bag-with-a").to_owned();
     }
-    how(product, carrier).in_language(Language::English)
+    how(product, carrier).spoken()
 }
 
 fn working(

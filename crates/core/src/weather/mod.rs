@@ -20,7 +20,7 @@ use crate::farm::Farm;
 use crate::farm::label::When;
 use crate::finding::Basis;
 use crate::label::when::said;
-use crate::language::{Language, Say, say};
+use crate::language::{Say, say};
 use crate::quantity::{Duration, Share, Temperature, TemperatureSpan};
 
 pub(crate) use hours::judge;
@@ -87,10 +87,10 @@ pub struct Limit {
 impl Limit {
     /// All that it hangs on, in words: the air in which alone it speaks, and what cannot be told; empty where it always speaks.
     pub fn doubts(&self) -> String {
-        self.doubts_said().in_language(Language::English)
+        self.doubts_said().spoken()
     }
 
-    /// The same in any language, but for what the crop and its stage leave open, which is in English.
+    /// The same in any language, but for what the crop and its stage leave open, which is in the language that is spoken.
     pub(crate) fn doubts_said(&self) -> Say {
         let doubt = Some(Say::from(self.doubt.as_str())).filter(|_| !self.doubt.is_empty());
         let all = self.air.iter().map(said).chain(doubt);
@@ -99,7 +99,7 @@ impl Limit {
 
     /// In words: "wind at most 10 mph".
     pub fn text(&self) -> String {
-        self.said.in_language(Language::English)
+        self.said.spoken()
     }
 }
 
