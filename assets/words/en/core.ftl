@@ -6,6 +6,7 @@ core-stop = Stop
 core-label-of = label of { $source }
 core-what-this-farm-keeps-to = what this farm keeps to
 core-common-practice-no-source = common practice, no source
+core-arithmetic = arithmetic
 core-label-of-as-typed = label of { $source }, as typed
 core-as-typed = { $source }, as typed
 

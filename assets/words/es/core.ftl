@@ -6,6 +6,7 @@ core-stop = Alto
 core-label-of = etiqueta de { $source }
 core-what-this-farm-keeps-to = lo que esta finca se ha propuesto
 core-common-practice-no-source = práctica común, sin fuente
+core-arithmetic = aritmética
 core-label-of-as-typed = etiqueta de { $source }, según lo anotado
 core-as-typed = { $source }, según lo anotado
 

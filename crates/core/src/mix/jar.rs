@@ -151,7 +151,7 @@ impl JarItem {
     /// What stands beside the amount: spoons, "weigh", or nothing.
     pub fn beside(&self) -> String {
         match self.exact {
-            Amount::Mass(_) if self.measured.stock.is_none() => "weigh".to_owned(),
+            Amount::Mass(_) if self.measured.stock.is_none() => t!("mix-weigh").to_owned(),
             _ => self.measured.spoons.clone(),
         }
     }
@@ -281,7 +281,7 @@ fn missing(plan: &Plan, farm: &Farm, pass: &Pass) -> Vec<Finding> {
 
 fn carrier(pass: &Pass, water: &str) -> String {
     match pass.carrier_kind {
-        CarrierKind::Water if water.is_empty() => "water".to_owned(),
+        CarrierKind::Water if water.is_empty() => t!("mix-plain-water").to_owned(),
         CarrierKind::Water => t!("mix-water", water = water),
         other => other.name().to_owned(),
     }

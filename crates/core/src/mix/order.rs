@@ -16,6 +16,7 @@ use crate::farm::{AdjuvantClass, CarrierKind, Formulation, Id, Product, ProductK
 use crate::finding::{Basis, Finding, Subject};
 use crate::language::{Say, say};
 use crate::mix::line::PlannedLine;
+use crate::words::all_of;
 use crate::working::Working;
 
 /// A row of `assets/mixing-orders.csv`: the types that go in at one rank of one published order.
@@ -302,8 +303,8 @@ fn disagreements(chosen: &str, ranks: &[Rank<'_>], findings: &mut Vec<Finding>) 
                         "mix-published-orders-differ-puts-before-the",
                         chosen_title = chosen_title,
                         name = first.product.name,
-                        names = names.join(" and "),
-                        against = against.join(" and ")
+                        names = all_of(names),
+                        against = all_of(&against)
                     ),
                     Basis::Published(format!("{source}; {}", against.join("; "))),
                 )

@@ -11,6 +11,7 @@ use crate::label::{Speaks, crop_doubt, place, speaks, unclear};
 use crate::language::t;
 use crate::mix::guidance;
 use crate::quantity::{AsTyped, CarrierRate, Rate};
+use crate::words::all_of;
 
 /// Who speaks, the weightiest first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -266,7 +267,7 @@ fn bans(
 
 /// What cannot be told about the crop, the stages and the conditions of a statement, in words.
 fn doubt(statement: &Statement, field: &Field, situation: &Situation) -> String {
-    unclear(statement, field).into_iter().chain(doubts(&statement.when, situation)).collect::<Vec<_>>().join(" and ")
+    all_of(unclear(statement, field).into_iter().chain(doubts(&statement.when, situation)))
 }
 
 /// A statement as a claim, where it speaks of adjuvants on this field in this situation. A condition that is not known lets
