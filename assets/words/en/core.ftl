@@ -12,6 +12,8 @@ core-as-typed = { $source }, as typed
 
 ## core/plan.rs
 
+core-not-judged-pairs = antagonism and compatibility beyond the published pairs
+core-not-judged-drift = spray drift, and strips to what is not drawn on the map
 core-spray-volume = Spray volume
 core-is-in-the-mix-at-a = { $name } is in the mix at a rate of nothing
 core-type-its-rate-or-take-it = Type its rate, or take it out of the mix.

@@ -12,6 +12,8 @@ core-as-typed = { $source }, según lo anotado
 
 ## core/plan.rs
 
+core-not-judged-pairs = antagonismo y compatibilidad más allá de los pares publicados
+core-not-judged-drift = deriva del caldo, y franjas hacia lo que no está dibujado en el mapa
 core-spray-volume = Volumen de caldo
 core-is-in-the-mix-at-a = { $name } está en la mezcla con una dosis de nada
 core-type-its-rate-or-take-it = Escriba su dosis, o sáquelo de la mezcla.

@@ -6,6 +6,7 @@
 use super::thresholds::{Factor, Hit, Measure, Mixed, Threshold, push, table};
 use crate::farm::Water;
 use crate::finding::{Basis, Finding, Level, Subject};
+use crate::label::listed;
 use crate::language::t;
 use crate::quantity::Units;
 
@@ -140,10 +141,10 @@ impl Verdict {
         }
         let mut hint = says.join(". ");
         if !hint.is_empty() {
-            hint.push_str(". ");
+            hint.push('.');
         }
         if self.unclear {
-            hint.push_str(t!("water-whether-it-is-an-amine-or"));
+            hint = [hint.as_str(), t!("water-whether-it-is-an-amine-or")].join(" ");
         }
         let mut sources: Vec<&str> = Vec::new();
         for row in [self.first, self.last].into_iter().chain(self.passed.iter().copied()) {
@@ -151,15 +152,6 @@ impl Verdict {
                 sources.push(&row.source);
             }
         }
-        Finding::new(self.level, about, text, Basis::Published(sources.join("; "))).hint(hint.trim_end())
-    }
-}
-
-/// "glyphosate", "glyphosate and dicamba", "glyphosate, dicamba and 2,4-D".
-fn listed(names: &[String]) -> String {
-    match names {
-        [] => String::new(),
-        [one] => one.clone(),
-        [many @ .., last] => t!("water-and", many = many.join(", "), last = last),
+        Finding::new(self.level, about, text, Basis::Published(sources.join("; "))).hint(hint.trim_start())
     }
 }

@@ -39,11 +39,11 @@ pub enum Verdict {
 
 impl Verdict {
     /// The word.
-    pub const fn word(self) -> &'static str {
+    pub fn word(self) -> &'static str {
         match self {
-            Self::Allowed => "allowed",
-            Self::Doubtful => "doubtful",
-            Self::Forbidden => "forbidden",
+            Self::Allowed => t!("weather-verdict-allowed"),
+            Self::Doubtful => t!("weather-verdict-doubtful"),
+            Self::Forbidden => t!("weather-verdict-forbidden"),
         }
     }
 }
