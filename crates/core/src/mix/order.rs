@@ -6,7 +6,7 @@
 //! Where published orders disagree about two products of the mix, a Note names both, because an order that clots costs a
 //! tank, and no order is right for every pair.
 
-use crate::language::t;
+use crate::language::{self, t};
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -219,7 +219,13 @@ pub fn place(mix: &[(&Id, &Product)], wanted: &str, carrier: CarrierKind, findin
                 (None, Some(row)) => Placed {
                     product: rank.id.clone(),
                     full_before: row.full_before / 100.0,
-                    why: t!("mix-place-in", why = row.why, type_name = type_name, rank = row.rank, title = title),
+                    why: t!(
+                        "mix-place-in",
+                        why = language::row(&row.why),
+                        type_name = type_name,
+                        rank = row.rank,
+                        title = title
+                    ),
                     how,
                     basis: Basis::Published(row.source.clone()),
                 },

@@ -1,7 +1,7 @@
 //! Pairs of partners that publications found to antagonise, bind, fall out or hurt the crop: the rows of
 //! `assets/pairs.csv`, judged in the tank and, where a row asks for days between, over other passes and records.
 
-use crate::language::{Language, speaking, t};
+use crate::language::{Language, row, speaking, t};
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -407,8 +407,8 @@ impl Pair {
     }
 
     pub(super) fn finding(&self, about: &Id, text: &str, rate: &str) -> Finding {
-        let text = format!("{text}: {}{rate}", self.says);
-        Finding::new(self.level, Subject::Product(about.clone()), text, self.basis.clone()).hint(&self.way_out)
+        let text = format!("{text}: {}{rate}", row(&self.says));
+        Finding::new(self.level, Subject::Product(about.clone()), text, self.basis.clone()).hint(row(&self.way_out))
     }
 }
 

@@ -7,7 +7,7 @@ use super::thresholds::{Factor, Hit, Measure, Mixed, Threshold, push, table};
 use crate::farm::Water;
 use crate::finding::{Basis, Finding, Level, Subject};
 use crate::label::listed;
-use crate::language::t;
+use crate::language::{self, t};
 use crate::quantity::Units;
 
 /// What a water comes to for a mix, in one factor.
@@ -135,8 +135,9 @@ impl Verdict {
         };
         let mut says: Vec<&str> = Vec::new();
         for row in &self.passed {
-            if !says.contains(&row.says.as_str()) {
-                says.push(&row.says);
+            let sentence = language::row(&row.says);
+            if !says.contains(&sentence) {
+                says.push(sentence);
             }
         }
         let mut hint = says.join(". ");

@@ -7,7 +7,7 @@ use super::{Choice, Role, dose};
 use crate::farm::label::{Says, Stance, When};
 use crate::farm::{AdjuvantClass, Charge};
 use crate::finding::{Basis, Finding, Subject};
-use crate::language::t;
+use crate::language::{self, t};
 use crate::mix::guidance;
 use crate::mix::line::PlannedLine;
 use crate::quantity::Quantity;
@@ -50,7 +50,7 @@ pub(super) fn by_class(
                 } else {
                     Finding::check(about, text, guidance.basis.clone())
                 };
-                findings.push(finding.hint(guidance.says.clone()));
+                findings.push(finding.hint(language::row(&guidance.says)));
             }
         }
     }

@@ -8,7 +8,7 @@ use crate::finding::Basis;
 use crate::label::names::{advises, list};
 use crate::label::when::{Situation, doubts, holds};
 use crate::label::{Speaks, crop_doubt, place, speaks, unclear};
-use crate::language::t;
+use crate::language::{self, t};
 use crate::mix::guidance;
 use crate::quantity::{AsTyped, CarrierRate, Rate};
 use crate::words::all_of;
@@ -227,7 +227,15 @@ fn claims(ground: &Ground<'_>, product: &Product, field: &Field) -> Vec<Claim> {
             if of_water {
                 continue;
             }
-            claims.extend(claim(statement, field, &situation, authority, particular, &guidance.says, basis));
+            claims.extend(claim(
+                statement,
+                field,
+                &situation,
+                authority,
+                particular,
+                language::row(&guidance.says),
+                basis,
+            ));
         }
     }
     claims

@@ -1,6 +1,6 @@
 //! What stands on the sheet of a jar test: what to put in, what to look for, and what forbids spraying.
 
-use crate::language::t;
+use crate::language::{self, t};
 use std::sync::LazyLock;
 
 use serde::{Deserialize, Serialize};
@@ -145,7 +145,10 @@ pub fn sheet(farm: &Farm, test: &JarTest) -> Option<JarSheet> {
         steps: rows(pass.carrier_kind, test, farm.units),
         after,
         looks,
-        signs: signs().iter().map(|sign| (sign.sign.clone(), sign.means.words().to_owned())).collect(),
+        signs: signs()
+            .iter()
+            .map(|sign| (language::row(&sign.sign).to_owned(), sign.means.words().to_owned()))
+            .collect(),
         results: results(test),
         wear: said(farm, pass, &products, |says| match says {
             Says::Wear { what } => Some(what.as_str().into()),
