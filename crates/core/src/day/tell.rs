@@ -159,7 +159,7 @@ impl Told<'_> {
             parts.push(match slot.fills_saved {
                 0 => t!("day-it-takes-the-same-spray-so").to_owned(),
                 saved => {
-                    t!("day-saved2-one-it-takes-the-same-spray-so-it", saved = words::count(saved), saved2 = saved)
+                    t!("day-same-spray-saves-fillings", saved = words::count(saved), count = saved)
                 }
             });
         } else if !first && slot.clean_out.is_none() {
@@ -251,7 +251,7 @@ impl Told<'_> {
                     ),
                     Basis::Arithmetic,
                 )
-                .hint(t!("day-move-it-to-another-day-or", without_end = self.without_end())),
+                .hint([t!("day-move-it-to-another-day-or"), self.without_end().as_str()].join(" ").trim_end()),
             );
         }
         for trip in unknown {

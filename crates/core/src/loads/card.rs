@@ -437,7 +437,7 @@ pub fn month(date: Date) -> Say {
 /// The rounding of an item, in words: "1 fl oz, 0.3 % more than exact".
 pub fn rounding_words(rounding: f64) -> String {
     if rounding.abs() < 5e-5 {
-        "exact".to_owned()
+        t!("loads-exact").to_owned()
     } else {
         t!(
             "loads-than-exact",

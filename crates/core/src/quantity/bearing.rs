@@ -79,8 +79,11 @@ impl Ord for Bearing {
 }
 
 impl Quantity for Bearing {
-    const NAME: &'static str = "a direction";
     const EXAMPLE: &'static str = "NW";
+
+    fn called() -> &'static str {
+        t!("quantity-called-a-direction")
+    }
 
     fn parse(text: &str) -> Result<Self, QuantityError> {
         let word: String = normal(text).chars().filter(char::is_ascii_alphabetic).collect();

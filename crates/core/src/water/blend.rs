@@ -17,7 +17,7 @@ pub enum NoBlend {
     #[error("{}", t!("water-the-hardness-of-is-not-known", it = .0))]
     Unknown(String),
     /// The wanted hardness does not lie between the two.
-    #[error("A blend of the two has between {} and {} ppm", show(.0.to_ppm(), 0), show(.1.to_ppm(), 0))]
+    #[error("{}", t!("water-a-blend-has-between", least = show(.0.to_ppm(), 0), most = show(.1.to_ppm(), 0)))]
     OutOfReach(Hardness, Hardness),
     /// Both are equally hard and have it already.
     #[error("{}", t!("water-both-waters-are-equally-hard-so"))]

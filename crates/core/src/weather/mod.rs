@@ -39,11 +39,11 @@ pub enum Verdict {
 
 impl Verdict {
     /// The word.
-    pub const fn word(self) -> &'static str {
+    pub fn word(self) -> &'static str {
         match self {
-            Self::Allowed => "allowed",
-            Self::Doubtful => "doubtful",
-            Self::Forbidden => "forbidden",
+            Self::Allowed => t!("weather-verdict-allowed"),
+            Self::Doubtful => t!("weather-verdict-doubtful"),
+            Self::Forbidden => t!("weather-verdict-forbidden"),
         }
     }
 }
@@ -90,7 +90,7 @@ impl Limit {
         self.doubts_said().aloud()
     }
 
-    /// The same in any language, but for what the crop and its stage leave open, which is in English.
+    /// The same in any language, but for what the crop and its stage leave open, which is in the language that is spoken.
     pub(crate) fn doubts_said(&self) -> Say {
         let doubt = Some(Say::from(self.doubt.as_str())).filter(|_| !self.doubt.is_empty());
         let all = self.air.iter().map(said).chain(doubt);

@@ -6,7 +6,7 @@ use tankard_core::farm::Farm;
 use tankard_core::finding::{Basis, Finding};
 use tankard_core::loads::{FillStep, Load};
 use tankard_core::mix::choice::{Choice, Collision};
-use tankard_core::plan::{NOT_JUDGED, Plan};
+use tankard_core::plan::{Plan, not_judged};
 use tankard_core::plausible::Offer;
 use tankard_core::quantity::{Amount, AmountPerArea, Area, Duration, Flow, Pressure, Share, Speed, Volume};
 use tankard_core::rig::rinse::RinsePlan;
@@ -22,7 +22,7 @@ pub fn plans(farm: &Farm, plans: &[Plan]) -> Value {
         "format": 1,
         "farm": farm.name,
         "passes": plans.iter().map(|plan| pass(farm, plan)).collect::<Vec<_>>(),
-        "not_judged": NOT_JUDGED,
+        "not_judged": not_judged(),
     })
 }
 

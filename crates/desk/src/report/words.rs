@@ -10,7 +10,7 @@ use tankard_core::rig::rinse::{RinsePlan, RinseWay};
 use tankard_core::rig::setting::{Classes, Fit, RankedSet, Setting, in_tenths};
 use tankard_core::rig::work::Work;
 use tankard_core::t;
-use tankard_core::weather::hours::GOES_ON;
+use tankard_core::weather::hours::goes_on;
 use tankard_core::weather::{Hours, Limit, Span, Verdict};
 use tankard_core::words::{and, capital};
 
@@ -152,7 +152,7 @@ pub fn clock(time: DateTime) -> String {
 /// The answer in a line: the best span, or why there is none.
 pub fn answer(hours: &Hours, units: Units) -> String {
     let needs = hours.takes(units);
-    let midnight = if hours.may_go_on() { format!(" {}.", capital(GOES_ON)) } else { String::new() };
+    let midnight = if hours.may_go_on() { format!(" {}.", capital(goes_on())) } else { String::new() };
     match (hours.best, hours.longest, needs) {
         (Some(best), _, Some(needs)) => t!("report-the-pass-takes", best = best.words(), needs = needs),
         (Some(best), _, None) => t!("report-how-long-the-pass-takes-is", best = best.words()),

@@ -7,6 +7,7 @@ use tankard_core::farm::{Advice, Farm, Product};
 use tankard_core::finding::Basis;
 use tankard_core::label::names;
 use tankard_core::label::when::words;
+use tankard_core::language;
 use tankard_core::mix::guidance;
 use tankard_core::quantity::{AsTyped, Rate, Units};
 use tankard_core::t;
@@ -195,8 +196,11 @@ fn rows(farm: &Farm, product: &Product) -> Vec<Row> {
     printed.sort_by_key(|(_, particular)| std::cmp::Reverse(*particular));
     let printed = printed.into_iter().map(|(guidance, _)| {
         let built = capital(&sentence(&guidance.statements.iter().collect::<Vec<_>>(), units));
-        let (says, stands) =
-            if guidance.says.trim().is_empty() { (built, String::new()) } else { (guidance.says.clone(), built) };
+        let (says, stands) = if guidance.says.trim().is_empty() {
+            (built, String::new())
+        } else {
+            (language::row(&guidance.says).to_owned(), built)
+        };
         Row {
             speaker: if guidance.basis == Basis::Practice { Speaker::Practice } else { Speaker::Published },
             says,
