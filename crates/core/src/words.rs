@@ -30,6 +30,18 @@ pub fn and(least: &str, most: &str) -> String {
     t!("season-least-and-most", least = one_unit(least, most), most = most)
 }
 
+/// One or another or another.
+pub(crate) fn any_of(words: &[String]) -> String {
+    let any = words.iter().cloned().reduce(|one, other| t!("season-one-or-other", one = one, other = other));
+    any.unwrap_or_default()
+}
+
+/// One and another and another.
+pub(crate) fn all_of(words: &[String]) -> String {
+    let all = words.iter().cloned().reduce(|one, other| t!("season-one-and-other", one = one, other = other));
+    all.unwrap_or_default()
+}
+
 /// The first of two quantities in words, without its unit where the second has the same.
 pub(crate) fn one_unit<'l>(least: &'l str, most: &str) -> &'l str {
     match (least.split_once(' '), most.split_once(' ')) {
@@ -71,12 +83,12 @@ pub(crate) fn plain_apart_by(text: &str, is_space: fn(char) -> bool) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{ends, plain, plain_apart_by, without_groups};
+    use super::{and, plain, plain_apart_by, without_groups};
 
     #[test]
     fn the_unit_stands_once() {
-        assert_eq!(ends("10.2 mph", "and", "13.4 mph"), "10.2 and 13.4 mph");
-        assert_eq!(ends("20 in", "and", "4.2 ft"), "20 in and 4.2 ft");
+        assert_eq!(and("10.2 mph", "13.4 mph"), "10.2 and 13.4 mph");
+        assert_eq!(and("20 in", "4.2 ft"), "20 in and 4.2 ft");
     }
 
     #[test]

@@ -138,7 +138,7 @@ impl AreaFrom {
     /// In words.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Stated => "stated",
+            Self::Stated => t!("farm-stated"),
             Self::Boundary => t!("farm-from-the-boundary"),
         }
     }

@@ -232,18 +232,18 @@ impl CarrierKind {
     /// In words.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Water => "water",
+            Self::Water => t!("farm-water"),
             Self::UreaAmmoniumNitrate => t!("farm-urea-ammonium-nitrate"),
             Self::LiquidFertilizer => t!("farm-liquid-fertilizer"),
         }
     }
 
     /// In a word, where room is short.
-    pub const fn short(self) -> &'static str {
+    pub fn short(self) -> &'static str {
         match self {
-            Self::Water => "water",
-            Self::UreaAmmoniumNitrate => "UAN",
-            Self::LiquidFertilizer => "fertilizer",
+            Self::Water => t!("farm-water"),
+            Self::UreaAmmoniumNitrate => t!("farm-uan"),
+            Self::LiquidFertilizer => t!("farm-fertilizer"),
         }
     }
 
@@ -320,7 +320,7 @@ impl Lean {
     pub fn name(self) -> &'static str {
         match self {
             Self::WeedControl => t!("farm-weed-control"),
-            Self::Even => "even",
+            Self::Even => t!("farm-even"),
             Self::CropSafety => t!("farm-crop-safety"),
         }
     }

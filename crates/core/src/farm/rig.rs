@@ -173,14 +173,28 @@ impl Droplets {
         })
     }
 
+    /// The word by which tables, labels and files know it: the same whatever language is spoken.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::ExtremelyFine => "extremely fine",
+            Self::VeryFine => "very fine",
+            Self::Fine => "fine",
+            Self::Medium => "medium",
+            Self::Coarse => "coarse",
+            Self::VeryCoarse => "very coarse",
+            Self::ExtremelyCoarse => "extremely coarse",
+            Self::UltraCoarse => "ultra coarse",
+        }
+    }
+
     /// The name of the class.
     pub fn name(self) -> &'static str {
         match self {
             Self::ExtremelyFine => t!("farm-extremely-fine"),
             Self::VeryFine => t!("farm-very-fine"),
-            Self::Fine => "fine",
-            Self::Medium => "medium",
-            Self::Coarse => "coarse",
+            Self::Fine => t!("farm-fine"),
+            Self::Medium => t!("farm-medium"),
+            Self::Coarse => t!("farm-coarse"),
             Self::VeryCoarse => t!("farm-very-coarse"),
             Self::ExtremelyCoarse => t!("farm-extremely-coarse"),
             Self::UltraCoarse => t!("farm-ultra-coarse"),

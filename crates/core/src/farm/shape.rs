@@ -82,7 +82,7 @@ impl Shape {
             | Geometry::MultiLineString(_)
             | Geometry::Polygon(_)
             | Geometry::MultiPolygon(_) => {}
-            Geometry::GeometryCollection(_) => return Err(ShapeError::Kind("collection")),
+            Geometry::GeometryCollection(_) => return Err(ShapeError::Kind(t!("farm-collection"))),
             Geometry::Line(_) | Geometry::Rect(_) | Geometry::Triangle(_) => {
                 return Err(ShapeError::Kind(t!("farm-bare-figure")));
             }

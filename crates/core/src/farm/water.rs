@@ -1,5 +1,6 @@
 //! A water: a source of carrier water with its laboratory analysis.
 
+use crate::language::t;
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
@@ -70,12 +71,21 @@ impl Clarity {
     /// All of them, the clearest first.
     pub const ALL: [Self; 3] = [Self::Clear, Self::Cloudy, Self::Dirty];
 
-    /// In words.
-    pub const fn name(self) -> &'static str {
+    /// The word by which tables, labels and files know it: the same whatever language is spoken.
+    pub const fn word(self) -> &'static str {
         match self {
             Self::Clear => "clear",
             Self::Cloudy => "cloudy",
             Self::Dirty => "dirty",
+        }
+    }
+
+    /// In words.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Clear => t!("farm-clear"),
+            Self::Cloudy => t!("farm-cloudy"),
+            Self::Dirty => t!("farm-dirty"),
         }
     }
 }

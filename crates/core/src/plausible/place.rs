@@ -3,7 +3,7 @@
 use crate::language::t;
 use jiff::civil::Date;
 
-use super::{HINT, Offer, Set, Slot, either};
+use super::{Offer, Set, Slot, either, hint};
 use crate::farm::{Farm, Field, Place, Position};
 use crate::finding::{Basis, Finding, Subject};
 use crate::quantity::number::show;
@@ -34,7 +34,7 @@ pub(super) fn judge<'a>(farm: &Farm, day: Date, fields: impl Iterator<Item = &'a
             longitude = place.longitude.trim(),
             texts = either(&texts)
         );
-        let found = Finding::check(Subject::Farm, text, Basis::Arithmetic).hint(HINT);
+        let found = Finding::check(Subject::Farm, text, Basis::Arithmetic).hint(hint());
         return (!offers.is_empty()).then(|| found.offering(offers));
     };
     if sun::misfit(place, day).is_some() {
@@ -61,7 +61,7 @@ pub(super) fn judge<'a>(farm: &Farm, day: Date, fields: impl Iterator<Item = &'a
         show = show(off(&position), 0),
         texts = either(&texts)
     );
-    let found = Finding::check(Subject::Farm, text, Basis::Arithmetic).hint(HINT);
+    let found = Finding::check(Subject::Farm, text, Basis::Arithmetic).hint(hint());
     (!offers.is_empty()).then(|| found.offering(offers))
 }
 

@@ -208,10 +208,7 @@ fn not_typed(
         } else {
             t!("rig-what-stays-in-is-not-typed-so", goes_to = goes_to, says = row.says, name = rig.name)
         };
-        findings.push(
-            Finding::check(about(), text, row.basis())
-            .hint(t!("rig-until-then-clean-the-rig-out")),
-        );
+        findings.push(Finding::check(about(), text, row.basis()).hint(t!("rig-until-then-clean-the-rig-out")));
     }
     for step in clean_out::between(farm, pass_id, next_id) {
         if matches!(step.basis, Basis::Label(_)) {

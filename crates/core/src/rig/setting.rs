@@ -234,10 +234,8 @@ fn working(task: &Task, one: &Reckoned, dense: Option<Density>) -> Working {
         Known::Rated => t!("rig-a-nozzle-gives-rated").to_owned(),
         Known::Measured(date) => t!("rig-a-nozzle-gives-measured-on", date = date),
     };
-    working = working.step(
-        known,
-        t!("rig-of-a-nozzle-at-at", of_a_nozzle = of_a_nozzle(law.flow, units), at = law.at.show(units)),
-    );
+    working = working
+        .step(known, t!("rig-of-a-nozzle-at-at", of_a_nozzle = of_a_nozzle(law.flow, units), at = law.at.show(units)));
     working = if let Some(duty) = one.setting.duty_words() {
         let full = law.flow(pressure);
         working

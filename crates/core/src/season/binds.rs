@@ -145,15 +145,8 @@ pub fn names_crop(words: &str, crop: &str) -> Option<bool> {
         return None;
     }
     let all: Vec<String> = parts().map(plain).collect();
-    let others = [
-        t!("season-any-crop"),
-        t!("season-all-crop"),
-        t!("season-other-crop"),
-        t!("season-any-other-crop"),
-        t!("season-all-other-crop"),
-        t!("season-all-other"),
-        t!("season-any-other"),
-    ];
+    // As labels are typed; not what the program says.
+    let others = ["any crop", "all crop", "other crop", "any other crop", "all other crop", "all other", "any other"];
     if all.contains(&crop) {
         Some(true)
     } else {

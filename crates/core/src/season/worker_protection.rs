@@ -235,10 +235,13 @@ fn missing(
             found.push(check(text, t!("season-they-stand-on-the-label"), information));
         }
     }
-    for (name, time) in [("began", record.start), ("ended", record.end)] {
+    let times = [
+        (t!("season-the-time-at-which-it-began"), record.start),
+        (t!("season-the-time-at-which-it-ended"), record.end),
+    ];
+    for (text, time) in times {
         if time.is_none() {
-            let text = t!("season-the-time-at-which-the-application", name = name);
-            found.push(check(text, t!("season-write-it-into-the-record"), information));
+            found.push(check(text.into(), t!("season-write-it-into-the-record"), information));
         }
     }
     for name in unknown {

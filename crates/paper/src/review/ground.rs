@@ -6,7 +6,7 @@ use tankard_core::t;
 use tankard_core::progress::{Cancelled, Tell};
 use tankard_core::quantity::number::show;
 use tankard_core::season::review::figures::{error, whole};
-use tankard_core::season::review::words::{months, bar, count, distinct, month, rig, water};
+use tankard_core::season::review::words::{bar, count, distinct, month, months, rig, water};
 use tankard_core::season::review::{BARS, Errors, Month, Passes, Planned, remarks, weather as judged};
 
 use super::content::Shown;

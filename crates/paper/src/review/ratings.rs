@@ -7,7 +7,7 @@ use tankard_core::farm::{AdjuvantClass, Effect, Id, Trial};
 use tankard_core::quantity::number::show;
 use tankard_core::season::review::compare::{Comparison, Side, Verdict, compare};
 use tankard_core::season::review::words::{
-    no_cause, band, by_pairs, by_sets, classes, count, effect, interval, looks, too_few_pairs,
+    band, by_pairs, by_sets, classes, count, effect, interval, looks, no_cause, too_few_pairs,
 };
 use tankard_core::season::review::{Outcomes, RatedRow, remarks};
 use tankard_core::season::stats::Summary;

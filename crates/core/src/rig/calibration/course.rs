@@ -31,10 +31,7 @@ pub(crate) fn judge(
     let Some(speed) = speed_of(length, mean) else { return };
     out.speed = Some(speed);
     let mut working = Working::new(t!("rig-speed-over-a-course"))
-        .step(
-            t!("rig-mean-of-run", times = times.len()),
-            seconds(mean),
-        )
+        .step(t!("rig-mean-of-run", times = times.len()), seconds(mean))
         .step(format!("{} ÷ {}", length.show(units), seconds(mean)), speed.show(units));
     if let Some(shown) = shown {
         out.against_typed = against(shown.ratio(speed));

@@ -37,7 +37,7 @@ impl CropFrom {
         match self {
             Self::Field => t!("season-as-typed"),
             Self::Closed => t!("season-closed-season"),
-            Self::Records => "records",
+            Self::Records => t!("season-from-records"),
         }
     }
 }

@@ -72,10 +72,7 @@ pub fn passes(passes: &Passes, figures: &Figures) -> Vec<String> {
         remarks.push(t!("season-the-lesser-figure-takes-passes-on").to_owned());
     }
     if passes.without_area > 0 {
-        remarks.push(t!(
-            "season-ground-without-an-area",
-            count = passes.without_area
-        ));
+        remarks.push(t!("season-ground-without-an-area", count = passes.without_area));
     }
     remarks
 }
@@ -154,12 +151,7 @@ pub fn planned(planned: &Planned) -> Vec<String> {
 pub fn left(planned: &Planned, records: usize, figures: &Figures) -> String {
     match planned.left_told {
         0 => t!("season-no-record-says-what-was-left").to_owned(),
-        told => t!(
-            "season-in-all-of-say-what-was",
-            figures = figures.show(planned.left),
-            told = told,
-            count = records
-        ),
+        told => t!("season-in-all-of-say-what-was", figures = figures.show(planned.left), told = told, count = records),
     }
 }
 

@@ -6,7 +6,7 @@ use tankard_core::t;
 use egui::{Margin, ScrollArea, Ui};
 use tankard_core::farm::{Farm, Id, Plot, Record, Trial};
 use tankard_core::quantity::number;
-use tankard_core::season::review::words::{no_cause, band, by_pairs, effect};
+use tankard_core::season::review::words::{band, by_pairs, effect, no_cause};
 use tankard_core::season::trials::{Judged, judge, pair_up};
 
 use super::listed::Listed;

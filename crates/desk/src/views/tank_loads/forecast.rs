@@ -152,8 +152,8 @@ fn said(forecast: &Forecast) -> String {
     let read = forecast.read.map(|at| at.strftime(t!("tank-loads-a-d-b-y-at-h")).to_string()).unwrap_or_default();
     let source = match forecast.source.as_str() {
         "" => t!("tank-loads-not-said-where-from").to_owned(),
-        forecast::BY_HAND => forecast::BY_HAND.to_owned(),
-        file => t!("tank-loads-from", file = file),
+        forecast::BY_HAND => forecast.source_said(),
+        _ => t!("tank-loads-from", file = forecast.source_said()),
     };
     format!("{}, {}, {source}{read}", hours(forecast.hours.len()), span(&forecast.hours))
 }

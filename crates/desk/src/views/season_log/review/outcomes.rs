@@ -8,7 +8,7 @@ use tankard_core::farm::{AdjuvantClass, Effect};
 use tankard_core::quantity::number::show as figure;
 use tankard_core::season::review::compare::{Band, Compared, Comparison, Of, Side};
 use tankard_core::season::review::figures::whole;
-use tankard_core::season::review::words::{no_cause, band, by_pairs, by_sets, classes, count, effect, interval, looks};
+use tankard_core::season::review::words::{band, by_pairs, by_sets, classes, count, effect, interval, looks, no_cause};
 use tankard_core::season::review::{Outcomes, RatedRow, remarks};
 use tankard_core::words::capital;
 

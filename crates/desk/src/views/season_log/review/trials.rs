@@ -1,7 +1,7 @@
 //! What the trials of the farm came to, whatever is chosen at the top.
 
 use egui::{Label, Ui};
-use tankard_core::season::review::words::{no_cause, by_pairs, looks};
+use tankard_core::season::review::words::{by_pairs, looks, no_cause};
 use tankard_core::t;
 
 use super::kept::Held;

@@ -42,7 +42,14 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
                     })
                     .collect();
                 let chart = Chart { name: t!("season-log-spray-by-water"), unit: figures.liquid() };
-                hatched_bars(ui, chart, &bars, work.waters.len(), t!("season-log-most-spray"), remarks::hatched_spray());
+                hatched_bars(
+                    ui,
+                    chart,
+                    &bars,
+                    work.waters.len(),
+                    t!("season-log-most-spray"),
+                    remarks::hatched_spray(),
+                );
             });
         },
         |ui| {
