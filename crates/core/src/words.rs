@@ -37,7 +37,7 @@ pub(crate) fn any_of(words: &[String]) -> String {
 }
 
 /// One and another and another.
-pub(crate) fn all_of(words: &[String]) -> String {
+pub fn all_of(words: &[String]) -> String {
     let all = words.iter().cloned().reduce(|one, other| t!("season-one-and-other", one = one, other = other));
     all.unwrap_or_default()
 }

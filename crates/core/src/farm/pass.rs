@@ -229,6 +229,15 @@ impl CarrierKind {
     /// All of them.
     pub const ALL: [Self; 3] = [Self::Water, Self::UreaAmmoniumNitrate, Self::LiquidFertilizer];
 
+    /// The word by which tables, labels and files know it: the same whatever language is spoken.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Water => "water",
+            Self::UreaAmmoniumNitrate => "urea ammonium nitrate",
+            Self::LiquidFertilizer => "liquid fertilizer",
+        }
+    }
+
     /// In words.
     pub fn name(self) -> &'static str {
         match self {

@@ -87,8 +87,8 @@ fn setting(setting: &Setting) -> Value {
         "flow_l_per_min": setting.flow.map(Flow::to_litres_per_minute),
         "pressure_kpa": setting.pressure.map(kilopascals),
         "duty": setting.duty.map(Share::to_fraction),
-        "finest": setting.classes.map(|classes| classes.finest.name()),
-        "coarsest": setting.classes.map(|classes| classes.coarsest.name()),
+        "finest": setting.classes.map(|classes| classes.finest.word()),
+        "coarsest": setting.classes.map(|classes| classes.coarsest.word()),
         "speeds_m_per_s": between(setting.speeds, Speed::to_metres_per_second),
         "pressures_kpa": between(setting.pressures, kilopascals),
     })
@@ -186,7 +186,7 @@ fn choice(choice: &Choice) -> Value {
     json!({
         "rank": choice.rank,
         "products": choice.members.iter().filter_map(|member| member.product.clone()).collect::<Vec<_>>(),
-        "to_buy": choice.members.iter().filter(|member| member.product.is_none()).map(|member| member.class.name()).collect::<Vec<_>>(),
+        "to_buy": choice.members.iter().filter(|member| member.product.is_none()).map(|member| member.class.word()).collect::<Vec<_>>(),
         "members": choice.members.iter().map(|member| {
             let mut object = Map::new();
             object.insert("product".to_owned(), json!(member.product));
