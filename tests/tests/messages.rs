@@ -8,9 +8,9 @@ use std::path::{Path, PathBuf};
 
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
 use fluent_syntax::parser::parse;
-use tankard_core::language::Language;
+use tankard_core::language::{Language, speaking};
 use tankard_core::loads::card::cards;
-use tankard_core::plan::plan;
+use tankard_core::plan::{Plan, plan};
 
 fn root() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("..")
@@ -31,6 +31,7 @@ fn values_in<'t>(pattern: &Pattern<&'t str>, names: &mut BTreeSet<&'t str>) {
                         values_in(&variant.value, names);
                     }
                 }
+                Expression::Inline(InlineExpression::StringLiteral { .. }) => {}
                 other @ Expression::Inline(_) => panic!("a message uses what the test does not look into: {other:?}"),
             }
         }
@@ -80,30 +81,101 @@ fn each_language_has_each_message_with_the_same_values() {
     }
 }
 
-/// Each message is named somewhere, and each name is a message.
+/// Each name in quotes, or behind a point as templates write it.
+fn named(text: &str) -> BTreeSet<&str> {
+    let is_part = |letter: char| letter.is_ascii_lowercase() || letter.is_ascii_digit() || letter == '-';
+    let mut names = BTreeSet::new();
+    for (at, _) in text.match_indices(['"', '.', ',']) {
+        let rest = &text[at + 1..];
+        names.insert(&rest[..rest.find(|letter| !is_part(letter)).unwrap_or(rest.len())]);
+    }
+    names
+}
+
+/// Each `t!` with its message and the names of its values, and where it stands in the text.
+fn said(text: &str) -> Vec<(&str, BTreeSet<&str>)> {
+    let mut all = Vec::new();
+    for (at, _) in text.match_indices("t!(") {
+        let inside = text[at + 3..].trim_start();
+        if text[..at].ends_with(|before: char| before.is_alphanumeric() || before == '_') || !inside.starts_with('"') {
+            continue;
+        }
+        let (id, rest) = inside[1..].split_once('"').unwrap();
+        // Values stand one level deep, behind a comma; texts in quotes are jumped over.
+        let (mut names, mut depth, mut from, mut quoted, mut before) = (BTreeSet::new(), 0, None, false, ' ');
+        for (at, letter) in rest.char_indices() {
+            match letter {
+                '"' if before != '\\' => quoted = !quoted,
+                _ if quoted => {}
+                '(' | '[' | '{' => depth += 1,
+                ')' | ']' | '}' if depth > 0 => depth -= 1,
+                ')' => break,
+                ',' if depth == 0 => from = Some(at + 1),
+                '=' if depth == 0 => {
+                    if let Some(from) = from.take() {
+                        names.insert(rest[from..at].trim());
+                    }
+                }
+                _ => {}
+            }
+            before = letter;
+        }
+        all.push((id, names));
+    }
+    all
+}
+
+/// Each message is named somewhere, each name is a message, and what is said hands over what the message holds.
 #[test]
 fn no_message_is_missing_or_left_over() {
     let mut text = String::new();
     sources(&root().join("crates"), &mut text);
     sources(&root().join("assets"), &mut text);
-    let named = |text: &str| -> BTreeSet<String> {
-        let is_part = |letter: char| letter.is_ascii_lowercase() || letter.is_ascii_digit() || letter == '-';
-        let starts = text.match_indices("card-").map(|(at, _)| at);
-        starts
-            .filter(|at| text[..*at].ends_with(['"', '.', ',']))
-            .map(|at| text[at..].chars().take_while(|letter| is_part(*letter)).collect())
-            .collect()
-    };
-    let named = named(&text);
-    let known: BTreeSet<String> = messages(Language::English).into_keys().collect();
-    let unused: Vec<&String> = known.difference(&named).collect();
+    let (messages, named) = (messages(Language::English), named(&text));
+    let unused: Vec<&String> = messages.keys().filter(|id| !named.contains(id.as_str())).collect();
     assert!(unused.is_empty(), "no one says {unused:?}");
-    let missing: Vec<&String> = named.difference(&known).collect();
-    assert!(missing.iter().all(|name| FILES.contains(&name.as_str())), "there is no message {missing:?}");
+    let missing: Vec<&&str> =
+        named.iter().filter(|id| id.starts_with("card-") && !messages.contains_key(**id)).collect();
+    assert!(missing.is_empty(), "there is no message {missing:?}");
+    let said = said(&text);
+    assert!(said.len() > 4_000, "{}", said.len());
+    for (id, names) in said {
+        let message = messages.get(id).unwrap_or_else(|| panic!("there is no message {id}"));
+        assert!(
+            message.iter().map(String::as_str).eq(names.iter().copied()),
+            "{id} holds {message:?} and is given {names:?}"
+        );
+    }
 }
 
-/// Names that begin like a message and are none.
-const FILES: [&str; 0] = [];
+/// A language changes words and nothing else: the same findings of the same levels, the same loads to the last digit; and a card is in its
+/// own language, whatever the desk speaks.
+#[test]
+fn a_plan_is_the_same_in_each_language() {
+    for path in ["demo-farm/larkspur-bend.ron", "tests/reference/farms/format-1-2026-11-27.ron"] {
+        let farm = tankard_file::read(&std::fs::read(root().join(path)).unwrap()).unwrap();
+        for id in farm.passes.keys() {
+            let english = plan(&farm, id).unwrap();
+            let spanish = speaking(Language::Spanish, || plan(&farm, id).unwrap());
+            // Bags and jugs have names.
+            let loads = |plan: &Plan| {
+                let mut loads = plan.loads.clone();
+                loads.iter_mut().flat_map(|load| &mut load.items).for_each(|item| item.measured.containers.clear());
+                loads
+            };
+            assert_eq!(loads(&english), loads(&spanish), "{path}: {id}");
+            let levels =
+                |plan: &Plan| plan.findings.iter().map(|finding| (finding.level, finding.room)).collect::<Vec<_>>();
+            assert_eq!(levels(&english), levels(&spanish), "{path}: {id}");
+            let bare = |text: &String| {
+                text.split(' ').any(|word| word.contains('-') && messages(Language::English).contains_key(word))
+            };
+            assert!(!spanish.findings.iter().any(|finding| bare(&finding.text)), "{path}: {id}");
+            let in_english = cards(&farm, &english);
+            assert_eq!(in_english, speaking(Language::Spanish, || cards(&farm, &spanish)), "{path}: {id}");
+        }
+    }
+}
 
 fn texts(language: &[Language]) -> Vec<String> {
     let mut farm = tankard_file::read(&std::fs::read(root().join("demo-farm/larkspur-bend.ron")).unwrap()).unwrap();

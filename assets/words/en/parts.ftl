@@ -6,6 +6,13 @@ parts-1-h-after-sunrise = 1 h after sunrise
 parts-is-not-a-time-of-day = "{ $text }" is not a time of day; write it like 05:40
 parts-is-not-a-whole-number-write = "{ $text }" is not a whole number; write it like 30
 
+## desk/parts/dates.rs
+
+parts-day-month = { $day } { $month }
+parts-moment = { $weekday } { $day } { $month }, { $time }
+parts-weekday = { $weekday } { $day } { $month } { $year }
+parts-short-moment = { $day } { $month } { $year }, { $time }
+
 ## desk/parts/day_picture.rs
 
 parts-drag-it-to-hold-it-at = { $spoken }. Drag it to hold it at another place.

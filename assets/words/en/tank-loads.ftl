@@ -48,18 +48,26 @@ tank-loads-the-pass-is-gone = the pass is gone
 tank-loads-a-stop-stands-settle-it-first = a Stop stands; settle it first
 tank-loads-other-new-cards-are-being-laid = other new cards are being laid out; wait until they are there, or cancel them
 tank-loads-the-evening-sheet = The evening sheet
-tank-loads-the-evening-sheet-with = The evening sheet with { $cards }
+tank-loads-the-evening-sheet-with = { $cards ->
+        [one] The evening sheet with { $cards } card
+       *[other] The evening sheet with { $cards } cards
+    }
 tank-loads-laying-out-the-evening-sheet = Laying out the evening sheet
 tank-loads-laying-out-cards = Laying out cards
 tank-loads-the-evening-sheet-was-not-written = The evening sheet was not written
 tank-loads-the-cards-were-not-written = The cards were not written
 tank-loads-it-is-no-longer-known-which = it is no longer known which cards were meant; choose them again
-tank-loads-their-numbers-were-given-to-other = their numbers were given to other cards meanwhile, so they are not for use; issue them again
-tank-loads-written-to-but = { $what } written to { $place }, but { $words }
+tank-loads-written-to-but = { $what } written to { $place }, but their numbers were given to other cards meanwhile, so they are not for use; issue them again
 tank-loads-written-to = { $what } written to { $place }{ $since }
 tank-loads-handed-to-the-systems-viewer = { $what } handed to the system's viewer: { $place }{ $since }
-tank-loads-written-but-no-program-to-show = written, but no program to show PDF answered
+tank-loads-written-but-no-program-to-show = { $what } written, but no program to show PDF answered: { $place }
 tank-loads-the-folder-for-passing-files = the folder for passing files: { $error }
+tank-loads-count-cards = { $cards ->
+        [one] { $cards } card
+       *[other] { $cards } cards
+    }
+tank-loads-card = card
+tank-loads-cards = cards
 
 ## desk/views/tank_loads/compare.rs
 
@@ -73,10 +81,13 @@ tank-loads-for-the-pass = { $currency }{ $cost } for the pass
 tank-loads-all-products = all products
 tank-loads-only-here = only here
 tank-loads-known-once-is-in-the-shed = known once { $class } is in the shed
-tank-loads-in-load = , { $text } in load { $load }
-tank-loads-to-buy-a40 = , to buy
+tank-loads-in-load = { $name } { $rate }, { $text } in load { $load }
 tank-loads-nothing-to-settle-that-the-other = nothing to settle that the other has not
 tank-loads-and-more = and { $only } more
+tank-loads-adjuvants = adjuvants
+tank-loads-why = why
+tank-loads-none = none
+tank-loads-member-to-buy = { $name } { $rate }, to buy
 
 ## desk/views/tank_loads/day.rs
 
@@ -93,6 +104,13 @@ tank-loads-extreme-heat = extreme heat
 tank-loads-air-at-its-warmest = air at its warmest
 tank-loads-air-at-its-warmest-da5 = Air at its warmest
 tank-loads-carrier = Carrier
+tank-loads-drought = drought
+tank-loads-heat = heat
+tank-loads-cold = cold
+tank-loads-thick = thick
+tank-loads-weeds-row = weeds
+tank-loads-carrier-row = carrier
+tank-loads-in-carrier = in { $carrier }
 
 ## desk/views/tank_loads/evening.rs
 
@@ -122,7 +140,6 @@ tank-loads-no-place = no place
 tank-loads-time-not-known = time not known
 tank-loads-earlier = Earlier
 tank-loads-later = Later
-tank-loads-spray-in-the-day = Spray { $name } { $word } in the day
 tank-loads-let-go = Let go
 tank-loads-let-go-from-its-place = Let { $name } go from its place
 tank-loads-hold = Hold
@@ -136,10 +153,19 @@ tank-loads-open-it-for-printing = Open it for printing
 tank-loads-open-the-evening-sheet-for-printing = Open the evening sheet for printing
 tank-loads-save-it-as-pdf = Save it as PDF…
 tank-loads-save-the-evening-sheet-as-pdf = Save the evening sheet as PDF…
-tank-loads-the-cards-of-1-pass = the cards of 1 pass
-tank-loads-the-cards-of-passes = the cards of { $ready } passes
-tank-loads-issue-and-open-all = Issue { $words } and open all
-tank-loads-issue-and-save-all = Issue { $words } and save all…
+tank-loads-issue-and-open-all = { $ready ->
+        [one] Issue the cards of { $ready } pass and open all
+       *[other] Issue the cards of { $ready } passes and open all
+    }
+tank-loads-issue-and-save-all = { $ready ->
+        [one] Issue the cards of { $ready } pass and save all…
+       *[other] Issue the cards of { $ready } passes and save all…
+    }
+tank-loads-the-order-of-the-day-is = the order of the day is not there yet; wait until it is, or have it looked for again
+tank-loads-spray-earlier-in-the-day = Spray { $name } earlier in the day
+tank-loads-spray-later-in-the-day = Spray { $name } later in the day
+tank-loads-e-g-20-30 = e.g. 20:30
+tank-loads-open-name = Open { $name }
 
 ## desk/views/tank_loads/forecast.rs
 
@@ -150,11 +176,12 @@ tank-loads-read-a-file = Read a file…
 tank-loads-read-a-forecast-from-a-file = Read a forecast from a file…
 tank-loads-type-hours-by-hand = Type hours by hand
 tank-loads-a-forecast-is-no-measurement-measure = A forecast is no measurement. Measure at the boom before starting.
-tank-loads-1-hour = 1 hour
-tank-loads-hours = { $count } hours
+tank-loads-hours = { $count ->
+        [one] { $count } hour
+       *[other] { $count } hours
+    }
 tank-loads-at-to-at2 = { $at } to { $at2 }
 tank-loads-there-is-none-yet-read-one = There is none yet. Read one from a CSV file of any layout, or type the hours of the pass.
-tank-loads-a-d-b-y-at-h = , %a %-d %B %Y at %H:%M
 tank-loads-not-said-where-from = not said where from
 tank-loads-from = from { $file }
 tank-loads-what-the-columns-of-hold = What the columns of { $source } hold
@@ -162,19 +189,24 @@ tank-loads-the-first = The first: { $first }
 tank-loads-no-line-of-the-file-can = No line of the file can be read.
 tank-loads-they-replace-the-forecast-from-on = They replace the forecast from { $at } on; earlier hours stay.
 tank-loads-take-this-hour = Take this hour
-tank-loads-take-these = Take these { $count }
+tank-loads-take-these = Take these { $count } hours
 tank-loads-take-the-hours = Take the hours
-tank-loads-taken-from = { $count } taken from { $source }
+tank-loads-taken-from = { $count ->
+        [one] { $count } hour taken from { $source }
+       *[other] { $count } hours taken from { $source }
+    }
 tank-loads-leave-it = Leave it
 tank-loads-leave-the-file = Leave the file
 tank-loads-its-first-lines = its first lines
-tank-loads-show-1-more-column = Show 1 more column
-tank-loads-show-more-columns = Show { $hidden } more columns
+tank-loads-show-more-columns = { $hidden ->
+        [one] Show { $hidden } more column
+       *[other] Show { $hidden } more columns
+    }
 tank-loads-not-taken = not taken
 tank-loads-what-holds = What "{ $heading }" holds
 tank-loads-as-written = as written
 tank-loads-unit-of = Unit of "{ $heading }"
-tank-loads-hours-of = Hours of { $strftime }
+tank-loads-hours-of = Hours of { $day }
 tank-loads-hour-to-add = Hour to add
 tank-loads-add = Add { $hour }
 tank-loads-each-figure-with-its-unit-what = Each figure with its unit; what is not known stays empty and is not taken for calm, dry or cool.
@@ -185,6 +217,23 @@ tank-loads-gusts-at = Gusts at { $when }
 tank-loads-wind-from-at = Wind from at { $when }
 tank-loads-rain-at = Rain at { $when }
 tank-loads-cloud-at = Cloud at { $when }
+tank-loads-column = column
+tank-loads-holds = holds
+tank-loads-unit = unit
+tank-loads-hour = hour
+tank-loads-choose = choose
+tank-loads-air = air
+tank-loads-humidity = humidity
+tank-loads-wind = wind
+tank-loads-gusts = gusts
+tank-loads-wind-from = wind from
+tank-loads-rain = rain
+tank-loads-cloud = cloud
+tank-loads-from-where = from
+tank-loads-again = { $time } again
+tank-loads-remove-hour = Remove { $when }
+tank-loads-read-at = { $day } at { $time }
+tank-loads-typed-by-hand = typed by hand
 
 ## desk/views/tank_loads/heading.rs
 
@@ -194,10 +243,7 @@ tank-loads-choose-fields = Choose fields
 tank-loads-first-and-rest-more = { $first } and { $rest } more
 tank-loads-choose-a-water = Choose a water
 tank-loads-choose-a-rig = Choose a rig
-tank-loads-ground-to-spray = Ground to spray
 tank-loads-hard = { $hardness } hard
-tank-loads-hardness-of = Hardness of { $name }
-tank-loads-spray-volume = Spray volume
 tank-loads-type-the-spray-volume = Type the spray volume
 tank-loads-load-cards-superseded = Load cards, superseded
 tank-loads-load-cards = Load cards
@@ -207,7 +253,6 @@ tank-loads-hours-1d4 = Hours
 tank-loads-jar-test = Jar test
 tank-loads-in-all = { $total } in all
 tank-loads-of-spraying = { $time } of spraying
-tank-loads-time-to-spray = Time to spray
 tank-loads-hours-hours = Hours: { $hours }
 tank-loads-fields-in-the-order-they-are = Fields, in the order they are sprayed
 tank-loads-add-a-field = Add a field
@@ -224,7 +269,7 @@ tank-loads-speed = Speed
 tank-loads-pressure = Pressure
 tank-loads-by-the-nozzle-set = { $pressure } by the nozzle set
 tank-loads-as-the-set-gives = as the set gives
-tank-loads-as-the-rig = as the rig: { $and_then }
+tank-loads-as-the-rig = as the rig: { $class }
 tank-loads-droplet-class = Droplet class
 tank-loads-boom-height = boom height
 tank-loads-boom-height-095 = Boom height
@@ -244,6 +289,16 @@ tank-loads-not-on = { $id } (not on { $name })
 tank-loads-nozzle-set-229 = Nozzle set
 tank-loads-the-rig-has-no-usual-one = the rig has no usual one
 tank-loads-the-rigs-usual = the rig's usual { $usual }
+tank-loads-not-on-the-farm = { $id } (not on the farm)
+tank-loads-only = only
+tank-loads-part-of-to-spray = Part of { $name } to spray
+tank-loads-spray-earlier = Spray { $name } earlier
+tank-loads-leave-out = Leave out
+tank-loads-leave-name-out = Leave { $name } out
+tank-loads-speed-row = speed
+tank-loads-pressure-row = pressure
+tank-loads-droplets-row = droplets
+tank-loads-operator-row = operator
 
 ## desk/views/tank_loads/hours.rs
 
@@ -264,12 +319,13 @@ tank-loads-outside-it = outside it
 tank-loads-it-rests-on = it rests on
 tank-loads-the-passes-of-in-their-order = The passes of { $date } in their order
 tank-loads-go-to = Go to { $name }
-tank-loads-read = , read { $strftime }
 tank-loads-source-not-named = source not named
-tank-loads-forecast-which-read = Forecast: { $which }{ $read }.{ " " }
-tank-loads-source-a-forecast-is-no-measurement-measure-wind = { $source }A forecast is no measurement: measure wind, direction and temperature at the boom before starting. Do not spray in an inversion, nor toward people, water, bees or a sensitive crop.
 tank-loads-too-short = { $span }, too short
 tank-loads-no-hour-allowed = no hour allowed
+tank-loads-limit = limit
+tank-loads-forecast-source = Forecast: { $source }.
+tank-loads-forecast-read = Forecast: { $source }, read { $read }.
+tank-loads-a-forecast-is-no-measurement-measure-wind = A forecast is no measurement: measure wind, direction and temperature at the boom before starting. Do not spray in an inversion, nor toward people, water, bees or a sensitive crop.
 
 ## desk/views/tank_loads/jar.rs
 
@@ -294,7 +350,6 @@ tank-loads-the-spray-volume-over-ground-is = the spray volume over ground is not
 ## desk/views/tank_loads/loads.rs
 
 tank-loads-loads = Loads
-tank-loads-number-of-loads = Number of loads
 tank-loads-fill-the-tank-to = Fill the tank to
 tank-loads-its-mark = its mark
 tank-loads-fill-to = fill to
@@ -303,8 +358,8 @@ tank-loads-full-tanks-then-a-rest = full tanks, then a rest
 tank-loads-even-loads = even loads
 tank-loads-by-your-aims = by your aims
 tank-loads-their-order-is-set-in-the = Their order is set in the shed, on the page Farm.
-tank-loads-other-sizes-of-loads = Other sizes of loads ({ $count }),{ " " }
-tank-loads-spray-in-the-tank-loads-decided = { $others }spray in the tank, loads decided by hand
+tank-loads-other-sizes-of-loads = Other sizes of loads ({ $count }), spray in the tank, loads decided by hand
+tank-loads-spray-in-the-tank-loads-decided = Spray in the tank, loads decided by hand
 tank-loads-in-the-tank-already = in the tank already
 tank-loads-in-the-tank-already-24f = In the tank already
 tank-loads-this-pass = this pass
@@ -317,6 +372,7 @@ tank-loads-load-as-decided = Load { $at } as decided
 tank-loads-decide-load = Decide load { $number }
 tank-loads-take-words = Take { $words }
 tank-loads-load-number-volume-ground-fields = Load { $number }: { $volume }, { $ground }, { $fields }
+tank-loads-nothing = nothing
 
 ## desk/views/tank_loads/mix.rs
 
@@ -330,7 +386,6 @@ tank-loads-not-in-the-shed = { $product } (not in the shed)
 tank-loads-rate-of = Rate of { $name }
 tank-loads-name-in-load-load = { $name } in load { $load }
 tank-loads-place-of-show-the-order = Place { $number } of { $name }, show the order
-tank-loads-mixing-order = Mixing order
 tank-loads-take-it-out-of-the-mix = Take it out of the mix
 tank-loads-take-out-of-the-mix = Take { $name } out of the mix
 tank-loads-but-at-least-at-most-over = But at least, at most over ground
@@ -348,6 +403,9 @@ tank-loads-add-a-product-to-the-mix = Add a product to the mix
 tank-loads-published-mixing-order = Published mixing order
 tank-loads-first-fill = first fill
 tank-loads-how-full-before-the-first-product = How full before the first product
+tank-loads-rate = rate
+tank-loads-order = order
+tank-loads-water-short = water
 
 ## desk/views/tank_loads/mod.rs
 
@@ -373,12 +431,20 @@ tank-loads-the-day-as-a-whole = The day as a whole: { $date }
 tank-loads-the-day-as-a-whole-its = The day as a whole: its order, the truck, the evening sheet
 tank-loads-new-pass = New pass
 tank-loads-date-new-pass = { $date } new pass
-tank-loads-its-issued-cards-stay-in-the = { " " }Its { $issued } issued cards stay in the file.
-tank-loads-remove = Remove "{ $name }"?{ $with }
+tank-loads-remove = Remove "{ $name }"?
 tank-loads-remove-it = Remove it
 tank-loads-keep-it = Keep it
 tank-loads-copy = { $date } { $name } (copy)
 tank-loads-name-copy = { $name } (copy)
+tank-loads-count-fields = { $fields ->
+        [one] { $fields } field
+       *[other] { $fields } fields
+    }
+tank-loads-count-loads = { $loads ->
+        [one] { $loads } load
+       *[other] { $loads } loads
+    }
+tank-loads-remove-its-issued-cards-stay = Remove "{ $name }"? Its { $issued } issued cards stay in the file.
 
 ## desk/views/tank_loads/preview.rs
 
@@ -387,7 +453,6 @@ tank-loads-the-card-cannot-be-laid-out = The card cannot be laid out: { $problem
 tank-loads-laying-out-the-card = laying out the card
 tank-loads-the-layout-stopped = the layout stopped
 tank-loads-the-picture-has-the-wrong-size = the picture has the wrong size
-tank-loads-load-card-4dd = load card
 
 ## desk/views/tank_loads/rest.rs
 
@@ -400,15 +465,23 @@ tank-loads-volume-from-here-on = volume from here on
 tank-loads-spray-volume-from-here-on = Spray volume from here on
 tank-loads-rates-from-here-on = rates from here on
 tank-loads-rate-of-from-here-on = Rate of { $name } from here on
-tank-loads-of-them-in-the-tank = , { $tank } of them in the tank
 tank-loads-are-left-of-spray-load = { $loads ->
-        [one] { $ground } are left: { $spray_volume } of spray{ $of_it }, { $loads } load
-       *[other] { $ground } are left: { $spray_volume } of spray{ $of_it }, { $loads } loads
+        [one] { $ground } are left: { $spray } of spray, { $loads } load
+       *[other] { $ground } are left: { $spray } of spray, { $loads } loads
     }
 tank-loads-no-ground-is-left = No ground is left
 tank-loads-plan-the-rest-and-see-its = Plan the rest and see its cards
 tank-loads-keep-what-was-sprayed = Keep what was sprayed
 tank-loads-carry-it-into = Carry it into "{ $name }"
+tank-loads-left-of = left of { $name }
+tank-loads-ground-left-of = Ground left of { $name }
+tank-loads-and-on-top-of-that = and on top of that
+tank-loads-more-ground-of = More ground of { $name }
+tank-loads-nothing-more = none
+tank-loads-are-left-some-in-the-tank = { $loads ->
+        [one] { $ground } are left: { $spray } of spray, { $tank } of them in the tank, { $loads } load
+       *[other] { $ground } are left: { $spray } of spray, { $tank } of them in the tank, { $loads } loads
+    }
 
 ## desk/views/tank_loads/settle.rs
 
@@ -422,12 +495,12 @@ tank-loads-a-click-on-a-number-shows = A click on a number shows how it came abo
 tank-loads-water-conditioner = Water conditioner
 tank-loads-the-ions-tie-up = the ions tie up { $most }
 tank-loads-need-of = Need of { $name }
-tank-loads-ammonium-sulfate-tied-up-by = Ammonium sulfate tied up by { $name }
 tank-loads-no-water-is-chosen = No water is chosen.
 tank-loads-nothing-in-this-mix-asks-for = Nothing in this mix asks for one.
 tank-loads-words-in-load-load = { $words } in load { $load }
 tank-loads-not-in-the-mix = { $name }, not in the mix:
 tank-loads-none-in-the-shed = { $name }, none in the shed
+tank-loads-plan-row = plan
 
 ## desk/views/tank_loads/sprayer.rs
 
@@ -446,7 +519,6 @@ tank-loads-is-the-nozzle-set-of-this = { $name } is the nozzle set of this pass;
 tank-loads-at-is-the-setting-of-this = { $name } at { $speed } is the setting of this pass; undo brings the one before back
 tank-loads-pressure-and-droplets-over-speed = Pressure and droplets over speed: { $name }
 tank-loads-picture-of-pressure-over-speed-with = Picture of pressure over speed with { $name }. Planned: { $figures }. { $sentence }
-tank-loads-setting-of = Setting of { $name }
 tank-loads-setting-of-this-pass = Setting of this pass
 tank-loads-with-this-set = With this set
 tank-loads-each-nozzle-gives = each nozzle gives
@@ -454,7 +526,6 @@ tank-loads-valves-open = valves open
 tank-loads-not-typed = not typed
 tank-loads-last-calibration = Last calibration
 tank-loads-gives-what-a-new-nozzle-gives = gives what a new nozzle gives
-tank-loads-gives-than-a-new-nozzle = gives { $off } % { $word } than a new nozzle
 tank-loads-of-nozzles-caught-worn-blocked-or = { $odd } of { $nozzles } nozzles caught worn, blocked or of another size
 tank-loads-none-is-kept-for-this-set = None is kept for this set.
 tank-loads-calibrations-in-shed = Calibrations in Shed
@@ -467,11 +538,13 @@ tank-loads-after-the-last-load = After the last load
 tank-loads-what-stays-in-the-rig = What stays in the rig
 tank-loads-stay-in-tank-lines-and-boom = stay in tank, lines and boom; how much water there is to rinse is not typed.
 tank-loads-stay-in-tank-lines-and-boom-water-of-water = stay in tank, lines and boom; { $water } of water are there to rinse.
-tank-loads-on = , on { $ground }
-tank-loads-before-the-mix-arrives-at-the = Before the mix arrives at the nozzles { $volume } run through lines and boom{ $ground }.
+tank-loads-before-the-mix-arrives-at-the = Before the mix arrives at the nozzles { $volume } run through lines and boom.
 tank-loads-no-cleaning-beyond-that-is-known = No cleaning beyond that is known to be asked for before the next pass of this rig.
 tank-loads-cleaning-before-the-next-pass-of = Cleaning before the next pass of this rig
-tank-loads-leaves-of-the-strength = leaves { $to_percent } of the strength
+tank-loads-leaves-of-the-strength = leaves { $strength } of the strength
 tank-loads-the-best-with-the-water-on = the best with the water on board
 tank-loads-with-the-water-on-board = with the water on board
 tank-loads-more-water-than-is-on-board = more water than is on board
+tank-loads-gives-more-than-a-new-nozzle = gives { $off } % more than a new nozzle
+tank-loads-gives-less-than-a-new-nozzle = gives { $off } % less than a new nozzle
+tank-loads-before-the-mix-arrives-on-ground = Before the mix arrives at the nozzles { $volume } run through lines and boom, on { $ground }.

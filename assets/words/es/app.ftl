@@ -1,0 +1,221 @@
+## desk/app.rs
+
+app-verifying-the-seals-of-the-records = Se verifican los sellos de los registros
+app-the-seals-were-not-verified = No se verificaron los sellos
+app-an-amendment-is-begun-here-keep = Aquí hay una enmienda empezada; primero consérvela o deje el registro como estaba
+app-the-farm-is-still-being-read = La finca todavía se está leyendo; hágalo cuando esté aquí
+app-could-not-be-taken-what-it = No se pudo tomar { $offer }: aquello a lo que se refería ya no existe o está firmado
+app-tankard = { $which ->
+        [yes] { $name } (sin guardar) – Tankard
+       *[no] { $name } – Tankard
+    }
+
+## desk/app/backups.rs
+
+app-backups = Copias de respaldo
+app-back-to-the-farm = Volver a la finca
+app-this-farm-was-never-saved-from = Esta finca nunca se ha guardado. A partir de la segunda vez que se guarde, se conserva lo que el archivo tenía antes.
+app-reading-the-backup = Se lee la copia de respaldo { $path }
+app-the-backup-was-not-read = No se leyó la copia de respaldo
+app-there-is-no-backup-yet-from = Todavía no hay copia de respaldo. A partir de la segunda vez que se guarde, se conserva lo que el archivo tenía antes.
+app-it-is-being-read = Se está leyendo…
+app-read-it = Leerla
+app-it-cannot-be-read = No se puede leer: { $why }
+app-it-holds-what-is-open-here = Contiene lo que está abierto aquí
+app-what-it-has-otherwise-than-what = En qué difiere de lo que está abierto aquí
+app-restore-this-backup = Restaurar esta copia
+app-it-takes-the-place-of-what = Ocupa el lugar de lo que está abierto; con deshacer vuelve lo anterior. El archivo queda como está hasta que usted guarde. Las tarjetas emitidas desde entonces se conservan, porque el papel ya salió.
+app-is-open-now-undo-takes-that = Ahora está abierto: { $words }; con deshacer vuelve lo anterior, y el archivo cambia cuando usted guarde
+app-keep-the-latest = Conservar las últimas
+app-how-many-of-the-latest-backups = cuántas de las últimas copias de respaldo se conservan
+app-and-the-last-of-each-day = y la última de cada día durante
+app-for-how-many-days-the-last = durante cuántos días se conserva la última copia de un día
+app-together-they-take-beyond-the-oldest = Juntas ocupan { $all }; por encima de { $most } se borran las más antiguas.
+app-at-the-next-save-the-others = La próxima vez que se guarde se borran las demás. Un archivo que usted mismo puso en la carpeta se queda.
+app-show-the-folder = Mostrar la carpeta
+app-the-folder-was-not-shown = No se mostró la carpeta: { $error }: { $folder }
+app-each-save-keeps-what-the-file = Cada vez que se guarda, se conserva lo que el archivo tenía antes.
+app-backup-of = copia de respaldo de { $moment }, { $size }
+app-the-file-before-the-last-save = El archivo antes de guardarse por última vez, de un Tankard anterior
+app-the-farm-as-it-was-before = La finca como estaba antes de guardarse el { $made }
+app-no-moment-known = momento desconocido
+app-bytes = { $bytes } bytes
+app-kb = { $bytes } kB
+
+## desk/app/bar.rs
+
+app-for-reading = solo lectura
+app-not-saved = sin guardar
+app-look = Aspecto
+app-now-at = ahora al { $zoom_factor } %
+app-farm = Finca
+app-opened-last = Abiertas hace poco
+
+## desk/app/days.rs
+
+app-looking-for-the-best-order-of = Se busca el mejor orden del día
+app-the-order-of-the-day-was = No se terminó de buscar el orden del día
+app-order-tried = orden probado
+app-orders-tried = órdenes probados
+
+## desk/app/foot.rs
+
+app-until-then-the-farm-has-there = { $name }: { $problem }. Hasta entonces la finca tiene ahí { $instead }.
+app-drop-what-was-typed = Descartar lo escrito
+app-and = , y { $other }
+app-exists = { $path } ya existe{ $open }
+app-saving-over = guardar encima
+app-write-over-it = Reemplazarlo
+app-choose-another-name = Elegir otro nombre
+app-cancel = Cancelar
+app-and-1-issued-card = { " " }y 1 tarjeta emitida
+app-and-issued-cards = { " " }y { $count } tarjetas emitidas
+app-holds-work-that-is-not-saved = { $name } tiene trabajo sin guardar{ $cards }
+app-save-it = Guardarlo
+app-let-it-go = Descartarlo
+app-stay-here = Quedarse aquí
+app-close-this-line = Cerrar esta línea
+
+## desk/app/job.rs
+
+app-the-work-on-it-ended-without = el trabajo terminó sin respuesta{ $said }; inténtelo otra vez
+
+## desk/app/locking.rs
+
+app-this-machine = esta máquina
+app-the-farm-was-not-taken-over = No se tomó el control de la finca: { $error }
+app-reading-again = Se lee otra vez { $path }
+app-the-farm-was-not-opened-again = No se volvió a abrir la finca
+app-the-farm-is-yours-to-save = Ahora usted puede guardar la finca
+app-the-farm-is-yours-to-save-now-the-file = Ahora usted puede guardar la finca; mientras tanto se cambió el archivo, así que al guardar se pregunta cuál vale
+app-the-file-was-changed-by-something = Otro programa cambió el archivo desde que se abrió; al guardar se preguntará cuál vale
+app-the-farm-was-taken-over = Otro tomó el control de la finca: { $other }
+app-take-it-over-if-you-are = Tome el control si está seguro de que nadie trabaja en ella allá
+app-two-who-save-the-same-farm = Dos que guardan la misma finca pierden el trabajo uno del otro: tome el control solo si nadie trabaja en ella allá
+app-here-it-is-open-for-reading = { $other }; aquí está abierta solo para leer
+app-keep-reading = Seguir leyendo
+app-take-it-over = Tomar el control
+
+## desk/app/opening.rs
+
+app-the-farm-was-not-opened = No se abrió la finca
+app-new-farm = Finca nueva
+
+## desk/app/recovery.rs
+
+app-what-was-being-saved = lo que se estaba guardando
+app-of = { " " }de { $strftime }
+app-the-work-that-was-not-saved = el trabajo{ $at } que no se guardó
+app-the-backup-of = la copia de respaldo de { $strftime }
+app-reading-what-was-not-saved-before = Se lee lo que antes no se guardó
+app-work-that-was-not-saved-before = No se leyó el trabajo que antes no se guardó
+app-work-on-was-not-saved-when = El trabajo en { $path } no se guardó la última vez que estuvo abierto; ábralo desde el menú Finca
+app-unsaved-work-is-only-in-memory = El trabajo sin guardar está solo en la memoria: { $error }. Se intentará otra vez; guarde para estar seguro
+app-kept = , conservado el { $strftime }
+app-a-save-was-ended-before-it = Guardar se interrumpió antes de terminar; lo que se estaba guardando está completo
+app-work-from-an-earlier-run-was = Se encontró trabajo de una sesión anterior que nunca se guardó{ $when }
+app-the-file-has-been-saved-since = ; desde entonces el archivo se guardó desde otro lugar
+app-more-to-look-at-after-this = Después de esto hay { $count } más por ver
+app-take-it-up = Retomarlo
+app-drop-it = Descartarlo
+app-what-it-has-otherwise-than-what-is-open = En qué difiere de lo que está abierto
+app-it-is-open-now-undo-brings = Ahora está abierto; con deshacer vuelve lo que estaba abierto, y el archivo cambia cuando usted guarde
+app-the-farm-was-not-opened-why = No se abrió la finca: { $why }
+app-open = Abrir { $copy }
+app-the-file-stays-as-it-is = El archivo queda como está hasta que usted guarde; entonces pasa a las copias de respaldo
+app-leave-it = Dejarlo
+app-reading = Se lee { $what }
+app-the-copy-was-not-opened = No se abrió la copia
+app-this-is-save-it-to-put = Esto es { $what }; guárdelo para ponerlo en el lugar del archivo
+
+## desk/app/saving.rs
+
+app-the-farm-was-not-saved-take = No se guardó la finca: { $words }. Tome el control, o guárdela con otro nombre
+app-the-farm-is-still-being-saved = La finca todavía se está guardando; guárdela con otro nombre cuando eso termine
+app-or-save-under-another-name = { $why }, o guárdela con otro nombre
+app-and-kept-in = { " " }y conservado en { $side }
+app-the-farm-was-not-saved-nothing = No se guardó la finca: { $why }. No se pierde nada: su trabajo está abierto aquí{ $kept }
+app-saved-but-what-the-file-held = Guardada, pero no se pudo conservar lo que el archivo tenía antes: { $remark }
+app-saved-as = Guardada como { $path }
+app-saved = Guardada
+app-was-changed-by-something-else-it = Otro programa cambió { $file }; se está leyendo
+app-is-not-there-any-more-moved = { $file } ya no está ahí: se movió, se borró, o estaba en una memoria o carpeta compartida que se desconectó
+app-nothing-is-lost-your-work-is = No se pierde nada: su trabajo está abierto aquí
+app-save-it-there-again = Guardarla otra vez ahí
+app-was-changed-by-something-else-and = Otro programa cambió { $file } y no se puede leer: { $why }
+app-what-stands-there-goes-to-the = Lo que está ahí pasa a las copias de respaldo antes de que el mío ocupe su lugar
+app-was-changed-by-something-else-since = Otro programa cambió { $file } desde que se abrió
+app-theirs-goes-to-the-backups-if = Si conserva el suyo, el ajeno pasa a las copias de respaldo; si toma el ajeno, con deshacer vuelve el suyo
+app-take-theirs = Tomar el ajeno
+app-what-mine-has-otherwise-than-theirs = En qué difiere el mío del ajeno
+app-theirs-is-open-now-undo-brings = Ahora está abierto el ajeno; con deshacer vuelve el suyo
+
+## desk/app/work.rs
+
+app-reading-path = Se lee { $path }
+app-writing = Se escribe { $path }
+app-and-no-file-is-left-of = , y no queda ningún archivo de ello
+app-it-was-cancelled = { $failed }: se canceló{ $left }
+app-look-at-it-in = { $what }; véalo en { $view }
+app-as-the-farm-was-when-you = , como estaba la finca cuando usted lo pidió
+app-the-window-closes = la ventana se cierra
+app-the-farm-stays-open-until-then = la finca queda abierta hasta entonces, y después sigue lo que usted pidió
+app-goes-on-when-it-is-done = { $words } continúa; { $what } cuando termine. Cancélelo para no esperar más
+app-cancel-words = Cancelar: { $words }
+app-done-of-count = { $done } de { $count }
+app-min-s = { $seconds } min { $seconds2 } s
+
+## desk/command.rs
+
+app-fields = Lotes
+app-tank-loads = Cargas de tanque
+app-season-log = Bitácora de la temporada
+app-shed = Bodega
+app-open-7bf = Abrir…
+app-open-a-copy-of-the-demo = Abrir una copia de la finca de demostración
+app-save = Guardar
+app-save-as = Guardar como…
+app-name-units-paper = Nombre, unidades, papel…
+app-backups-770 = Copias de respaldo…
+app-import-boundaries = Importar linderos…
+app-export-boundaries-as-geojson = Exportar linderos como GeoJSON…
+app-export-the-chosen-pass-as-task = Exportar la aplicación elegida como datos de tarea…
+app-undo = Deshacer
+app-redo = Rehacer
+app-cancel-what-is-being-done = Cancelar lo que se está haciendo
+app-larger = Más grande
+app-smaller = Más pequeño
+app-at-100 = Al 100 %
+app-light = Claro
+app-dark = Oscuro
+app-guide = Guía
+app-close = Cerrar
+
+## desk/files.rs
+
+app-open-a-farm = Abrir una finca
+app-open-0e9 = Abrir
+app-save-the-farm-as = Guardar la finca como
+app-save-the-load-cards-as = Guardar las tarjetas de carga como
+app-save-the-evening-sheet-as = Guardar la hoja de la víspera como
+app-save-the-jar-test-as = Guardar la prueba del frasco como
+app-save-the-season-review-as = Guardar el resumen de la temporada como
+app-save-the-records-as = Guardar los registros como
+app-save-the-record-book-as = Guardar el libro de registros como
+app-save-the-sheet-for-workers-as = Guardar la hoja para los trabajadores como
+app-read-records-from = Leer registros de
+app-read = Leer
+app-read-a-forecast-from = Leer un pronóstico de
+app-read-boundaries-from = Leer linderos de
+app-save-the-boundaries-as = Guardar los linderos como
+app-save-the-task-data-as = Guardar los datos de tarea como
+app-take-a-picture-for-the-map = Tomar una imagen para el mapa de
+app-take = Tomar
+app-tankard-farm = Finca de Tankard
+app-boundaries = Linderos
+app-task-data-iso-11783-10 = Datos de tarea (ISO 11783-10)
+app-png-and-jpeg = PNG y JPEG
+app-csv-and-other-tables-of-text = CSV y otras tablas de texto
+app-waiting-for-the-systems-file-dialog = Se espera el diálogo de archivos del sistema
+app-type-the-path-instead = Escribir la ruta en su lugar
+app-path-of-the-file = Ruta del archivo

@@ -1,0 +1,20 @@
+## desk/guide/mod.rs
+
+guide-guide = Guía
+guide-guide-heading = Guía: { $heading }
+
+## desk/guide/panel.rs
+
+guide-back = Atrás
+guide-back-in-the-guide = Atrás en la guía
+guide-all-pages = Todas las páginas
+guide-put-it-away = Cerrarla
+guide-put-the-guide-away = Cerrar la guía
+guide-find-in-the-guide = Buscar en la guía
+guide-nothing-in-the-guide-has-all = Nada en la guía tiene todas estas palabras.
+guide-1-place-has-all-these-words = 1 lugar tiene todas estas palabras
+guide-places-have-all-these-words = { $many } lugares tienen todas estas palabras
+guide-list-of-pages = lista de páginas
+guide-words-found = palabras encontradas
+guide-on = Sobre { $view }
+guide-on-what-is-shown = { $title }, sobre lo que se muestra

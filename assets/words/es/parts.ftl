@@ -1,0 +1,78 @@
+## desk/parts/boxes.rs
+
+parts-does-not-lie-between-0-and = "{ $text }" no está entre 0 y 100 %{ $means }
+parts-is-not-a-day-write-it = "{ $text }" no es un día; escríbalo como 2031-06-12
+parts-1-h-after-sunrise = 1 h after sunrise
+parts-is-not-a-time-of-day = "{ $text }" no es una hora del día; escríbala como 05:40
+parts-is-not-a-whole-number-write = "{ $text }" no es un número entero; escríbalo como 30
+
+## desk/parts/dates.rs
+
+parts-day-month = { $day } de { $month }
+parts-moment = { $weekday } { $day } de { $month }, { $time }
+parts-weekday = { $weekday } { $day } de { $month } de { $year }
+parts-short-moment = { $day } { $month } { $year }, { $time }
+
+## desk/parts/day_picture.rs
+
+parts-drag-it-to-hold-it-at = { $spoken }. Arrástrelo para fijarlo en otro lugar.
+
+## desk/parts/differences.rs
+
+parts-nothing-by-name-what-is-alike = nada por su nombre; lo que es igual está en otro orden por dentro
+
+## desk/parts/findings.rs
+
+parts-stop = { $stops ->
+        [one] { $stops } alto
+       *[other] { $stops } altos
+    }
+parts-to-check = { $checks } por revisar
+parts-nothing-to-settle = nada por resolver
+
+## desk/parts/gauge.rs
+
+parts-sight-gauge-of-a-tank-of = Indicador de nivel de un tanque de { $full }, de abajo hacia arriba: { $layers }
+
+## desk/parts/left_out.rs
+
+parts-1-line-is-left-out = se omite 1 línea
+parts-lines-are-left-out = se omiten { $all } líneas
+parts-to = { $from } a { $last }
+parts-those-before = Las anteriores
+parts-lines-left-out-before-these = Líneas omitidas antes de estas
+parts-those-after = Las siguientes
+parts-lines-left-out-after-these = Líneas omitidas después de estas
+parts-line = Línea { $line }: { $why }
+
+## desk/parts/lists.rs
+
+parts-move-up = Subir
+parts-move-down = Bajar
+parts-copy = Copiar
+parts-remove = Quitar
+
+## desk/parts/offers.rs
+
+parts-take = Tomar { $offer }
+parts-probably-meant = Probablemente se quiso decir: { $why }
+parts-f2-takes = F2 toma { $first }
+
+## desk/parts/setting_plot.rs
+
+parts-speed = velocidad, { $speed_unit }
+parts-pressure = presión, { $pressure_unit }
+
+## desk/parts/strip.rs
+
+parts-not-in-the-forecast = { $hour }:{ $minute } no está en el pronóstico
+parts-no-forecast = sin pronóstico
+parts-sunrise = amanecer { $from }
+parts-sunset = puesta de sol { $to }
+parts-doubtful-a-person-decides = dudoso, decide una persona
+parts-forbidden-by-a-label-or-a = prohibido por una etiqueta o una ley
+parts-the-hour-told-of-below = la hora que se explica abajo
+
+## desk/parts/workings.rs
+
+parts-working = Cálculo: { $title }

@@ -1,12 +1,12 @@
 //! The plan of a pass: one straight walk through the rooms, each giving values, workings and findings.
 
-use crate::language::t;
 use std::collections::HashSet;
 
 use crate::farm::{Farm, Field, Id, Pass, Product, Rig};
 use crate::finding::{Basis, Finding, Level, Subject};
 use crate::ground::{self, Ground};
 use crate::label;
+use crate::language::{Language, or_english, speaking, spoken, t};
 use crate::loads::{self, Load, Sizing};
 use crate::mix::choice::{self, Adjuvants};
 use crate::mix::line::{PlannedLine, reckon};
@@ -79,6 +79,10 @@ pub struct Plan {
     pub findings: Vec<Finding>,
     /// The arithmetic.
     pub workings: Vec<Working>,
+    /// The language in which all of it is said.
+    pub spoken: Language,
+    /// The findings in those languages of the cards that are others.
+    pub on_cards: Vec<(Language, Vec<Finding>)>,
 }
 
 /// A field in a plan.
@@ -102,6 +106,11 @@ pub struct PlannedName {
 }
 
 impl Plan {
+    /// What the planner says in a language: the one in which it was planned, or one of the cards.
+    pub fn findings_in(&self, language: Language) -> &[Finding] {
+        self.on_cards.iter().find(|(known, _)| *known == language).map_or(&self.findings, |(_, said)| said)
+    }
+
     /// The weightiest level among the findings.
     pub fn level(&self) -> Option<Level> {
         self.findings.iter().map(|finding| finding.level).max()
@@ -127,6 +136,14 @@ pub fn plan_of(farm: &Farm, log: &Log, pass_id: &str) -> Option<Plan> {
 
 /// Plans a pass as it might be: with another mix or another setting than the farm has it.
 pub fn plan_as(farm: &Farm, log: &Log, pass_id: &Id, pass: &Pass) -> Plan {
+    let mut plan = walk(farm, log, pass_id, pass);
+    for language in or_english(&farm.card_languages).iter().filter(|language| **language != plan.spoken) {
+        plan.on_cards.push((*language, speaking(*language, || walk(farm, log, pass_id, pass).findings)));
+    }
+    plan
+}
+
+fn walk(farm: &Farm, log: &Log, pass_id: &Id, pass: &Pass) -> Plan {
     let mut findings = Vec::new();
     let mut workings = Vec::new();
 
@@ -282,6 +299,8 @@ pub fn plan_as(farm: &Farm, log: &Log, pass_id: &Id, pass: &Pass) -> Plan {
         cost,
         findings,
         workings,
+        spoken: spoken(),
+        on_cards: Vec::new(),
     }
 }
 

@@ -27,6 +27,7 @@ use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
 use tankard_core::farm::Farm;
 use tankard_core::finding::Subject;
+use tankard_core::language::{Language, speak, spoken};
 use tankard_file::lock::{self, Lock, Other};
 use tankard_file::names;
 use tankard_file::store::StoreError;
@@ -417,6 +418,7 @@ impl Desk {
             Command::CancelWork => self.cancel_latest(),
             Command::Light => ctx.set_theme(egui::Theme::Light),
             Command::Dark => ctx.set_theme(egui::Theme::Dark),
+            Command::Speak(language) => speak(language),
             Command::Guide => self.guide.toggle(ctx),
             Command::GuideTo(place) => self.guide.go(&place, ctx),
             Command::Quit => {
@@ -431,6 +433,9 @@ impl Desk {
         let Some(remembered) = &mut self.remembered else { return };
         let mut now = remembered.clone();
         now.dark = ctx.theme() == egui::Theme::Dark;
+        if spoken() != now.language.unwrap_or_else(system_language) {
+            now.language = Some(spoken());
+        }
         // Between 80 and 200 by construction.
         #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
         let scale = (ctx.zoom_factor() * 100.0).round() as u16;
@@ -639,6 +644,11 @@ fn leaving(command: &Command) -> Leaving {
 fn is_same(one: &Path, other: &Path) -> bool {
     one == other
         || std::fs::canonicalize(one).is_ok_and(|one| std::fs::canonicalize(other).is_ok_and(|other| one == other))
+}
+
+/// The language of the system, English where the program has no messages in it.
+fn system_language() -> Language {
+    sys_locale::get_locales().find_map(|locale| Language::of_locale(&locale)).unwrap_or_default()
 }
 
 fn scale(ctx: &Context, factor: f32) {

@@ -14,6 +14,7 @@ use tankard_core::day::sheet::sheet;
 use tankard_core::day::{DayPlan, plan_day};
 use tankard_core::farm::{CardContent, Farm, Id};
 use tankard_core::finding::Level;
+use tankard_core::language::Language;
 use tankard_core::loads::card::cards;
 use tankard_core::mix::jar::Jar;
 use tankard_core::plan::{Plan, plan, plan_of};
@@ -48,6 +49,9 @@ pub struct Start {
     /// Light or dark
     #[arg(long, value_enum)]
     pub theme: Option<ThemeName>,
+    /// The language of the desk: en or es
+    #[arg(long, value_parser = language)]
+    pub language: Option<Language>,
     /// Scale in per cent, 80 to 200
     #[arg(long, value_parser = clap::value_parser!(u16).range(80..=200))]
     pub scale: Option<u16>,
@@ -57,6 +61,13 @@ pub struct Start {
     /// Which renderer to try first
     #[arg(long, value_enum)]
     pub renderer: Option<RendererName>,
+}
+
+fn language(text: &str) -> Result<Language, String> {
+    Language::of_locale(text).ok_or_else(|| {
+        let known: Vec<&str> = Language::ALL.iter().map(|language| language.code()).collect();
+        format!("one of {}", known.join(", "))
+    })
 }
 
 /// Themes by name.

@@ -2,6 +2,7 @@
 //! the same value.
 
 use egui::{Context, Key, KeyboardShortcut, Modifiers};
+use tankard_core::language::Language;
 use tankard_core::t;
 
 use crate::guide::Place;
@@ -78,6 +79,8 @@ pub enum Command {
     Light,
     /// Dark theme.
     Dark,
+    /// Speak another language.
+    Speak(Language),
     /// Show the guide where it was left, or put it away.
     Guide,
     /// Show a place of the guide.
@@ -133,6 +136,7 @@ impl Command {
             Self::PlainSize => t!("app-at-100").to_owned(),
             Self::Light => t!("app-light").to_owned(),
             Self::Dark => t!("app-dark").to_owned(),
+            Self::Speak(language) => language.name().to_owned(),
             Self::Guide => t!("app-guide").to_owned(),
             Self::GuideTo(place) => place.heading().unwrap_or_else(|| place.page.clone()),
             Self::Quit => t!("app-close").to_owned(),
@@ -193,6 +197,7 @@ impl Command {
                 | Self::PlainSize
                 | Self::Light
                 | Self::Dark
+                | Self::Speak(_)
                 | Self::Guide
                 | Self::GuideTo(_)
                 | Self::Quit

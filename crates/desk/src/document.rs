@@ -8,6 +8,7 @@ use std::sync::Arc;
 use jiff::civil::Date;
 use tankard_core::day::{DayPlan, plan_day_of};
 use tankard_core::farm::{Card, Farm, Id};
+use tankard_core::language::{Language, spoken};
 use tankard_core::plan::{Plan, plan_of};
 use tankard_core::progress::{Cancelled, Tell, untold};
 use tankard_core::season::Log;
@@ -101,9 +102,9 @@ impl Document {
         self.path.as_ref()
     }
 
-    /// Which state of the document this is.
+    /// Which state of the document this is, and in which language it is spoken of: what was made for one is made anew for another.
     pub fn revision(&self) -> u64 {
-        self.revision
+        self.revision * Language::ALL.len() as u64 + spoken() as u64
     }
 
     /// What the file held when it was last read or written.
@@ -266,10 +267,10 @@ impl Document {
 
     /// Forgets what was reckoned for another revision.
     fn forget_old(&mut self) {
-        if self.plans_revision != self.revision {
+        if self.plans_revision != self.revision() {
             self.plans.clear();
             self.days.clear();
-            self.plans_revision = self.revision;
+            self.plans_revision = self.revision();
         }
     }
 

@@ -3,6 +3,7 @@
 use std::path::PathBuf;
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
 use std::time::{Duration, Instant};
+use tankard_core::language::as_here;
 use tankard_core::t;
 
 use egui::{Context, Ui};
@@ -135,7 +136,7 @@ impl Picker {
     pub fn ask(purpose: Purpose, suggested: PathBuf, ctx: &Context) -> Self {
         let (sender, receiver) = channel();
         let (ctx, start) = (ctx.clone(), suggested.clone());
-        std::thread::spawn(move || {
+        std::thread::spawn(as_here(move || {
             let (name, endings) = purpose.endings();
             let mut dialog = rfd::FileDialog::new().set_title(purpose.words().0).add_filter(name, endings);
             if let Some(folder) = start.parent().filter(|folder| folder.is_dir()) {
@@ -157,7 +158,7 @@ impl Picker {
             // The window may have been closed meanwhile; then nobody waits for the answer.
             let _ = sender.send((chosen, shown.elapsed()));
             ctx.request_repaint();
-        });
+        }));
         Self { purpose, state: State::Asking(receiver), suggested }
     }
 

@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 
 use etcetera::{AppStrategy, AppStrategyArgs, choose_app_strategy};
 use serde::{Deserialize, Serialize};
+use tankard_core::language::Language;
 use tankard_file::backups::Keep;
 
 /// How many farms are remembered.
@@ -18,6 +19,8 @@ pub struct Remembered {
     pub farms: Vec<PathBuf>,
     /// Dark theme.
     pub dark: bool,
+    /// What the desk speaks; what the system does without it.
+    pub language: Option<Language>,
     /// Scale in per cent; 0 for the usual one.
     pub scale: u16,
     /// The page of the guide that was read last; empty for none.

@@ -8,6 +8,7 @@ use tankard_core::t;
 
 use jiff::civil::{Date, DateTime};
 
+use crate::doing::Doing;
 use crate::put::{Step, Watch, flush_folder, put_watched};
 use crate::store::{Stamp, StoreError, bytes_of, io_error, with_ending};
 
@@ -135,7 +136,7 @@ impl Backups {
                 }
                 parent => fs::create_dir(folder).map(|()| flush_folder(parent.unwrap_or(Path::new(".")))),
             };
-            watch(Step::Folder).and_then(make).map_err(io_error(t!("file-making-a-folder-for-backups"), folder))?;
+            watch(Step::Folder).and_then(make).map_err(io_error(Doing::MakingBackupFolder, folder))?;
         }
         let moment = self.now.strftime(MOMENT).to_string();
         let all = in_folder(folder, &stem(path));
@@ -152,7 +153,7 @@ impl Backups {
         };
         let free = (1..100).map(|count| folder.join(name(count))).find(|free| !free.exists() && !free.is_symlink());
         let full = || io::Error::new(io::ErrorKind::AlreadyExists, t!("file-a-hundred-backups-of-one-second"));
-        let free = free.ok_or_else(full).map_err(io_error(t!("file-keeping-a-backup"), folder))?;
+        let free = free.ok_or_else(full).map_err(io_error(Doing::KeepingBackup, folder))?;
         put_watched(&free, bytes, watch)?;
         Ok(free)
     }

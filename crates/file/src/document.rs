@@ -21,7 +21,7 @@ pub enum ReadError {
     #[error("{}", t!("file-the-file-is-not-utf-8"))]
     NotText,
     /// A newer program wrote it.
-    #[error("{}", t!("file-the-file-has-format-this-tankard", found = .found, FORMAT = .FORMAT))]
+    #[error("{}", t!("file-the-file-has-format-this-tankard", found = .found, format = FORMAT))]
     Newer {
         /// Its format.
         found: u32,
@@ -50,13 +50,12 @@ pub enum ReadError {
 impl From<SpannedError> for ReadError {
     fn from(error: SpannedError) -> Self {
         // New facts come into a format without a new number.
-        let may_be_newer = match error.code {
+        let what = match error.code {
             ron::Error::NoSuchStructField { .. } | ron::Error::NoSuchEnumVariant { .. } => {
-                t!("file-a-newer-tankard-may-have-written")
+                t!("file-a-newer-tankard-may-have-written", what = error.code)
             }
-            _ => "",
+            code => code.to_string(),
         };
-        let what = format!("{}{may_be_newer}", error.code);
         Self::Does { line: error.span.start.line, column: error.span.start.col, what }
     }
 }

@@ -11,6 +11,7 @@ pub mod backups;
 mod beside;
 pub mod cell;
 mod document;
+mod doing;
 pub mod forecast_csv;
 pub mod ground;
 pub mod lock;
@@ -27,3 +28,4 @@ mod table;
 mod told;
 
 pub use document::{ReadError, read, read_plainly, write};
+pub use doing::Doing;

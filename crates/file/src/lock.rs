@@ -9,6 +9,7 @@ use tankard_core::t;
 
 use jiff::civil::DateTime;
 
+use crate::doing::Doing;
 use crate::put::put_own;
 use crate::store::{StoreError, bytes_of, io_error, with_ending};
 
@@ -41,7 +42,7 @@ impl Holder {
             user = self.user,
             host = self.host,
             process = self.process,
-            strftime = self.since.strftime("%Y-%m-%d %H:%M")
+            since = self.since.strftime("%Y-%m-%d %H:%M")
         )
     }
 
@@ -88,7 +89,7 @@ pub struct Other {
 impl Other {
     /// In a sentence without a full stop.
     pub fn words(&self) -> String {
-        let who = self.holder.as_ref().map_or_else(|| "someone".to_owned(), Holder::words);
+        let who = self.holder.as_ref().map_or_else(|| t!("file-someone").to_owned(), Holder::words);
         match &self.stale {
             None => t!("file-has-this-farm-open", who = who),
             Some(why) => t!("file-had-this-farm-open-and-did", who = who, why = why),
@@ -129,11 +130,11 @@ impl Lock {
         match new.write(true).create_new(true).open(&path) {
             Ok(mut file) => {
                 let written = file.write_all(me.text().as_bytes());
-                written.map_err(io_error(t!("file-writing-the-lock"), &path))?;
+                written.map_err(io_error(Doing::WritingLock, &path))?;
                 Ok(Taken::Ours(Self { path, me }))
             }
             Err(error) if error.kind() == io::ErrorKind::AlreadyExists => Ok(Taken::Theirs(look(&path, &me.host))),
-            Err(error) => Err(io_error(t!("file-writing-the-lock"), &path)(error)),
+            Err(error) => Err(io_error(Doing::WritingLock, &path)(error)),
         }
     }
 
@@ -157,7 +158,7 @@ impl Lock {
             Some(holder) if holder == self.me => {
                 let file = OpenOptions::new().write(true).open(&self.path);
                 let refreshed = file.and_then(|mut file| file.write_all(self.me.text().as_bytes()));
-                refreshed.map_err(io_error(t!("file-refreshing-the-lock"), &self.path))?;
+                refreshed.map_err(io_error(Doing::RefreshingLock, &self.path))?;
                 Ok(None)
             }
             Some(_) => Ok(Some(look(&self.path, &self.me.host))),
@@ -193,7 +194,7 @@ fn look(path: &Path, host: &str) -> Other {
         }
         _ => age(path)
             .filter(|age| *age > STALE)
-            .map(|age| t!("file-no-sign-of-it-for-minutes", as_secs = age.as_secs() / 60)),
+            .map(|age| t!("file-no-sign-of-it-for-minutes", minutes = age.as_secs() / 60)),
     };
     Other { holder, stale }
 }

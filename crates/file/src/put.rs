@@ -10,6 +10,7 @@ use tankard_core::t;
 
 use tempfile::NamedTempFile;
 
+use crate::doing::Doing;
 use crate::store::{StoreError, bytes_of, io_error, with_ending};
 
 /// A step of saving, told before it is done.
@@ -63,7 +64,7 @@ pub fn put(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
 /// # Errors
 /// As [`put`].
 pub(crate) fn put_own(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
-    no_link(path).map_err(io_error(t!("file-removing-a-link"), path))?;
+    no_link(path).map_err(io_error(Doing::RemovingLink, path))?;
     put(path, bytes)
 }
 
@@ -93,12 +94,12 @@ pub(crate) struct Target<'a> {
 
 impl<'a> Target<'a> {
     pub(crate) fn of(path: &'a Path) -> Result<Self, StoreError> {
-        let real = behind_links(path).map_err(io_error(t!("file-following-the-link"), path))?;
+        let real = behind_links(path).map_err(io_error(Doing::FollowingLink, path))?;
         let before = fs::metadata(&real).ok();
         // A device or a folder is no place for a file, and must not be replaced by one.
         if before.as_ref().is_some_and(|data| !data.is_file()) {
             let source = io::Error::new(io::ErrorKind::InvalidInput, t!("file-it-is-no-ordinary-file"));
-            return Err(io_error("writing", path)(source));
+            return Err(io_error(Doing::Writing, path)(source));
         }
         if before.as_ref().is_some_and(|data| data.permissions().readonly()) {
             return Err(StoreError::ReadOnly { path: path.to_owned() });
@@ -119,7 +120,7 @@ impl<'a> Target<'a> {
             Err(StoreError::Io { source, .. }) if may_not(source.kind()) && self.before.is_some() => {
                 return match spare {
                     Some(copy) => self.in_place(copy, bytes, watch),
-                    None => Err(io_error(t!("file-making-a-new-file"), self.path)(source)),
+                    None => Err(io_error(Doing::MakingFile, self.path)(source)),
                 };
             }
             Err(error) => return Err(error),
@@ -138,7 +139,7 @@ impl<'a> Target<'a> {
             Err(error) if error.kind() != io::ErrorKind::NotFound && self.folder.is_dir() => {
                 self.in_place(&saving(&self.real), bytes, watch)
             }
-            Err(error) => Err(io_error(t!("file-putting-the-new-file-in-place"), self.path)(error)),
+            Err(error) => Err(io_error(Doing::PuttingInPlace, self.path)(error)),
         }
     }
 
@@ -147,16 +148,16 @@ impl<'a> Target<'a> {
         let mut builder = tempfile::Builder::new();
         builder.prefix(PART.0).suffix(PART.1);
         let made = watch(Step::Make).and_then(|()| builder.tempfile_in(&self.folder));
-        let mut part = made.map_err(io_error(t!("file-making-a-new-file"), self.path))?;
-        write_in_steps(part.as_file_mut(), bytes, Step::Write, watch).map_err(io_error("writing", self.path))?;
+        let mut part = made.map_err(io_error(Doing::MakingFile, self.path))?;
+        write_in_steps(part.as_file_mut(), bytes, Step::Write, watch).map_err(io_error(Doing::Writing, self.path))?;
         // A temporary file is private by default; the farm keeps the rights it had.
         let rights = watch(Step::Rights).and_then(|()| match &self.before {
             Some(before) => same_rights(part.as_file(), before),
             None => ordinary_rights(part.as_file()),
         });
-        rights.map_err(io_error(t!("file-setting-the-rights"), self.path))?;
+        rights.map_err(io_error(Doing::SettingRights, self.path))?;
         let flushed = watch(Step::Flush).and_then(|()| part.as_file().sync_all());
-        flushed.map_err(io_error(t!("file-flushing-to-disk"), self.path))?;
+        flushed.map_err(io_error(Doing::Flushing, self.path))?;
         Ok(part)
     }
 
@@ -164,7 +165,7 @@ impl<'a> Target<'a> {
     fn in_place(&self, copy: &Path, bytes: &[u8], watch: &mut Watch<'_>) -> Result<(), StoreError> {
         if let Some(folder) = copy.parent() {
             let made = watch(Step::Make).and_then(|()| fs::create_dir_all(folder));
-            made.map_err(io_error(t!("file-making-a-copy"), copy))?;
+            made.map_err(io_error(Doing::MakingCopy, copy))?;
         }
         let write_copy = |watch: &mut Watch<'_>| {
             no_link(copy)?;
@@ -176,7 +177,7 @@ impl<'a> Target<'a> {
         if let Err(error) = write_copy(watch) {
             // Half a copy is none; the file itself is not touched yet.
             let _ = fs::remove_file(copy);
-            return Err(io_error(t!("file-making-a-copy"), copy)(error));
+            return Err(io_error(Doing::MakingCopy, copy)(error));
         }
         if let Some(folder) = copy.parent() {
             flush_folder(folder);

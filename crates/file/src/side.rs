@@ -3,12 +3,12 @@
 
 use std::fs;
 use std::path::{Path, PathBuf};
-use tankard_core::t;
 
 use jiff::civil::DateTime;
 use tankard_core::farm::Farm;
 
 use crate::document::{read, write};
+use crate::doing::Doing;
 use crate::put::{put_own, saving};
 use crate::store::{Stamp, StoreError, bytes_of, io_error, with_ending};
 
@@ -86,7 +86,7 @@ pub fn keep(side: &Path, farm: &Farm, head: Head) -> Result<(), StoreError> {
     let begun = head.begun_from.map(|stamp| format!("{BEGUN_FROM}{stamp}\n")).unwrap_or_default();
     let at = head.at.map(|at| format!("{KEPT_AT}{at}\n")).unwrap_or_default();
     if let Some(folder) = side.parent().filter(|folder| !folder.as_os_str().is_empty()) {
-        fs::create_dir_all(folder).map_err(io_error(t!("file-making-a-folder-for-unsaved-work"), folder))?;
+        fs::create_dir_all(folder).map_err(io_error(Doing::MakingSideFolder, folder))?;
     }
     put_own(side, format!("{begun}{at}{}", write(farm)?).as_bytes())
 }

@@ -13,6 +13,7 @@ use thiserror::Error;
 
 use crate::backups::Backups;
 use crate::document::{ReadError, read_told, says_the_same, write};
+use crate::doing::Doing;
 use crate::put::{Step, Target, Watch, put_watched};
 use crate::side::saving_in_spare;
 
@@ -23,10 +24,10 @@ const LARGEST: u64 = 1 << 30;
 #[derive(Debug, Error)]
 pub enum StoreError {
     /// The disk said no.
-    #[error("{doing} failed: {source}{}: {}", what_to_do(doing, source.kind()), path.display())]
+    #[error("{}", .doing.failed(.source, .path))]
     Io {
         /// What was being done.
-        doing: &'static str,
+        doing: Doing,
         /// What the system said.
         source: io::Error,
         /// Where.
@@ -41,29 +42,25 @@ pub enum StoreError {
         path: PathBuf,
     },
     /// The file is too large to be a farm.
-    #[error("the file is larger than {} MB, so it is no farm file: {}", LARGEST >> 20, path.display())]
+    #[error("{}", t!("file-larger-than-a-farm", mb = LARGEST >> 20, path = .path.display()))]
     TooLarge {
         /// Where.
         path: PathBuf,
     },
     /// Somebody else changed the file since it was opened.
-    #[error("the file was changed by something else since it was opened; save under another name, or open it again: {}", path.display())]
+    #[error("{}", t!("file-changed-by-something-else", path = .path.display()))]
     ChangedOnDisk {
         /// Where.
         path: PathBuf,
     },
     /// The file is marked as not to be written.
-    #[error("the file is marked read-only, so it is left as it is; take the mark off or save under another name: {}", path.display())]
+    #[error("{}", t!("file-marked-read-only", path = .path.display()))]
     ReadOnly {
         /// Where.
         path: PathBuf,
     },
     /// The file had to be written in place and that failed halfway.
-    #[error(
-        "the file could not be replaced, and writing it in place failed: {source}; the whole farm is in {}, so keep that file: {}",
-        copy.display(),
-        path.display()
-    )]
+    #[error("{}", t!("file-could-not-be-replaced", source = .source, copy = .copy.display(), path = .path.display()))]
     Broken {
         /// What the system said.
         source: io::Error,
@@ -73,22 +70,22 @@ pub enum StoreError {
         path: PathBuf,
     },
     /// The farm has grown beyond what is opened.
-    #[error("the farm has grown beyond {} MB, which could not be opened again, so it is not saved; take old seasons out, or save them under another name first: {}", LARGEST >> 20, path.display())]
+    #[error("{}", t!("file-farm-has-grown", mb = LARGEST >> 20, path = .path.display()))]
     Grown {
         /// Where.
         path: PathBuf,
     },
     /// The file is not there any more.
-    #[error("the file is not there any more: it was moved or removed, or the stick or share that it is on was taken away: {}", path.display())]
+    #[error("{}", t!("file-not-there-any-more", path = .path.display()))]
     Gone {
         /// Where.
         path: PathBuf,
     },
     /// A report would take the place of something else.
-    #[error("there is a file of this name already that is {found}, so it is left alone; choose another name: {}", path.display())]
+    #[error("{}", .found.left_alone(.path))]
     OtherKind {
-        /// What it is, or is not, in words.
-        found: &'static str,
+        /// What it is.
+        found: OtherKind,
         /// Where.
         path: PathBuf,
     },
@@ -100,27 +97,32 @@ pub enum StoreError {
     Write(#[from] ron::Error),
 }
 
-/// What a person can do about it, where that is known.
-fn what_to_do(doing: &str, kind: io::ErrorKind) -> &'static str {
-    match kind {
-        _ if doing == OPENING || doing == READING => "",
-        io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded => {
-            t!("file-there-is-no-room-make-some")
+/// What stands where a report would be written.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum OtherKind {
+    /// A link to another place.
+    Link,
+    /// A farm.
+    Farm,
+    /// Something else than a PDF, where one would be written.
+    NotPdf,
+    /// A PDF, where something else would be written.
+    Pdf,
+}
+
+impl OtherKind {
+    fn left_alone(self, path: &Path) -> String {
+        let path = path.display();
+        match self {
+            Self::Link => t!("file-there-is-a-link", path = path),
+            Self::Farm => t!("file-there-is-a-farm", path = path),
+            Self::NotPdf => t!("file-there-is-no-pdf", path = path),
+            Self::Pdf => t!("file-there-is-a-pdf", path = path),
         }
-        io::ErrorKind::ReadOnlyFilesystem | io::ErrorKind::PermissionDenied => {
-            t!("file-nothing-may-be-written-there-save")
-        }
-        io::ErrorKind::NotFound => {
-            t!("file-the-folder-is-not-there-put")
-        }
-        _ => t!("file-try-again-or-save-under-another"),
     }
 }
 
-const OPENING: &str = "opening";
-const READING: &str = "reading";
-
-pub(crate) fn io_error<'a>(doing: &'static str, path: &'a Path) -> impl FnOnce(io::Error) -> StoreError + 'a {
+pub(crate) fn io_error<'a>(doing: Doing, path: &'a Path) -> impl FnOnce(io::Error) -> StoreError + 'a {
     move |source| StoreError::Io { doing, source, path: path.to_owned() }
 }
 
@@ -165,9 +167,9 @@ pub fn stamp_of(path: &Path) -> Result<Stamp, StoreError> {
 }
 
 pub(crate) fn bytes_of(path: &Path) -> Result<Vec<u8>, StoreError> {
-    let file = File::open(path).map_err(io_error(OPENING, path))?;
+    let file = File::open(path).map_err(io_error(Doing::Opening, path))?;
     let mut bytes = Vec::new();
-    file.take(LARGEST + 1).read_to_end(&mut bytes).map_err(io_error(READING, path))?;
+    file.take(LARGEST + 1).read_to_end(&mut bytes).map_err(io_error(Doing::Reading, path))?;
     if bytes.len() as u64 > LARGEST {
         return Err(StoreError::TooLarge { path: path.to_owned() });
     }
@@ -318,18 +320,18 @@ pub fn put_report(path: &Path, bytes: &[u8], report: Report) -> Result<(), Store
 pub fn put_report_told(path: &Path, bytes: &[u8], report: Report, tell: &Tell<'_>) -> Result<(), StoreError> {
     // Whoever made the link decided what would be written over, not the one who chose the name.
     if path.is_symlink() {
-        return Err(StoreError::OtherKind { found: t!("file-a-link-to-another-place"), path: path.to_owned() });
+        return Err(StoreError::OtherKind { found: OtherKind::Link, path: path.to_owned() });
     }
     if path.is_file() {
         let mut head = Vec::new();
-        let file = File::open(path).map_err(io_error(t!("file-looking-at-the-file-there"), path))?;
-        file.take(HEAD).read_to_end(&mut head).map_err(io_error(t!("file-looking-at-the-file-there"), path))?;
+        let file = File::open(path).map_err(io_error(Doing::Looking, path))?;
+        file.take(HEAD).read_to_end(&mut head).map_err(io_error(Doing::Looking, path))?;
         let is_pdf = head.starts_with(b"%PDF");
         let found = match report {
             _ if head.is_empty() => None,
-            _ if is_farm(&head) => Some(t!("file-a-farm")),
-            Report::Pdf if !is_pdf => Some(t!("file-no-pdf")),
-            Report::Csv | Report::Json if is_pdf => Some("a PDF"),
+            _ if is_farm(&head) => Some(OtherKind::Farm),
+            Report::Pdf if !is_pdf => Some(OtherKind::NotPdf),
+            Report::Csv | Report::Json if is_pdf => Some(OtherKind::Pdf),
             Report::Pdf | Report::Csv | Report::Json => None,
         };
         if let Some(found) = found {

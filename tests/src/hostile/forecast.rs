@@ -31,8 +31,10 @@ pub fn forecast(bytes: &[u8]) -> bool {
     assert!(reading.hours.len() + reading.refused.len() <= table.rows.len());
     let times: Vec<_> = reading.hours.iter().map(|hour| (hour.at, hour.again)).collect();
     assert!(times.is_sorted_by(|one, next| one < next), "hours out of order: {times:?}");
-    // The same layout is known again by its header.
-    assert_eq!(guess(&table, std::slice::from_ref(&layout)), layout);
+    // The same layout is known again by its header, where the file has one.
+    if table.has_header() {
+        assert_eq!(guess(&table, std::slice::from_ref(&layout)), layout);
+    }
     let now = date(2031, 6, 11).at(18, 0, 0, 0);
     let days: Vec<_> = reading.hours.iter().map(|hour| hour.at.date()).collect();
     farm.forecast.take(reading.hours, "forecast.csv", now, layout);

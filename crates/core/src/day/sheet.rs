@@ -17,7 +17,7 @@ use crate::farm::label::Says;
 use crate::farm::{Day, Farm, Id, Paper, Pass, Product};
 use crate::finding::{Basis, Level};
 use crate::label::{listed, once};
-use crate::language::{Language, Say};
+use crate::language::Say;
 use crate::loads::card::{long_date, re_entry_hours, said_in, short_date};
 use crate::loads::{day_limits, drawn};
 use crate::plan::Plan;
@@ -243,7 +243,7 @@ pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[&Slot]) -> Sheet
         },
         wear: said_in(farm, &mixes, wear)
             .into_iter()
-            .map(|said| said.in_language(Language::English))
+            .map(|said| said.aloud())
             .chain(silent(t!("day-no-protective-equipment"), &counted, |product| says_wear(product)))
             .collect(),
         fields: after::fields((farm, &log), date, &counted),

@@ -2,7 +2,7 @@
 
 use super::{Directions, strips};
 use crate::farm::{Farm, Field, Id, Shape, Surrounding};
-use crate::language::{Language, Say, say};
+use crate::language::{Say, say};
 use crate::quantity::Length;
 use crate::weather::practice;
 
@@ -36,7 +36,7 @@ pub fn around<'a>(farm: &'a Farm, field: &Field) -> Vec<Around<'a>> {
 
 /// On which side of a field something drawn lies, in words: "west side", "on all sides"; empty where it does not lie within reach of it.
 pub fn side(field: &Field, what: &Shape, reach: Length) -> String {
-    side_said(field, what, reach).in_language(Language::English)
+    side_said(field, what, reach).aloud()
 }
 
 /// The same in any language.
@@ -47,7 +47,7 @@ pub(crate) fn side_said(field: &Field, what: &Shape, reach: Length) -> Say {
 
 /// The side on which directions lie, by the middle of the widest of their arcs.
 pub fn side_of(directions: &Directions) -> String {
-    said_side_of(directions).in_language(Language::English)
+    said_side_of(directions).aloud()
 }
 
 fn said_side_of(directions: &Directions) -> Say {

@@ -6,14 +6,14 @@ use crate::farm::label::Says;
 use crate::farm::{Droplets, Farm, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::language::t;
-use crate::language::{Language, Say, say};
+use crate::language::{Say, say};
 use crate::quantity::{CarrierRate, Quantity};
 use crate::rig::setting::{self, Classes};
 use crate::rig::{nozzle, set_of};
 
 /// What the classes of a label are in words.
 pub(crate) fn words(finest: Droplets, coarsest: Option<Droplets>) -> String {
-    on_card(finest, coarsest).in_language(Language::English)
+    on_card(finest, coarsest).aloud()
 }
 
 /// The same in any language.

@@ -3,7 +3,7 @@
 use super::droplets::{self, OfPass};
 use crate::farm::label::When;
 use crate::farm::{Farm, Id, Pass, Product};
-use crate::language::{Language, Say, say};
+use crate::language::{Say, say};
 use crate::mix::line::{over_ground, per_area};
 use crate::quantity::{AsTyped, CarrierRate, Rate, Temperature};
 use crate::rig::setting::Classes;
@@ -83,7 +83,7 @@ fn in_air(when: &When, air: Option<Temperature>) -> Option<bool> {
 
 /// A condition in words: "in drought", "with group 1", "below 10 gal/ac of spray".
 pub fn words(when: &When) -> String {
-    said(when).in_language(Language::English)
+    said(when).aloud()
 }
 
 /// The same in any language.

@@ -12,9 +12,9 @@ use serde::{Deserialize, Serialize};
 
 pub use crate::t;
 pub use say::{Say, say};
+pub use spoken::{as_here, speak, speaking, spoken};
 #[doc(hidden)]
 pub use spoken::{filled, plain};
-pub use spoken::{speak, speaking, spoken};
 
 /// English where no language is named.
 pub(crate) const fn or_english(languages: &[Language]) -> &[Language] {
@@ -41,6 +41,12 @@ impl Language {
             Self::English => "English",
             Self::Spanish => "Español",
         }
+    }
+
+    /// The language of a locale such as "es-MX" or "es_MX.UTF-8", where there are messages in it.
+    pub fn of_locale(locale: &str) -> Option<Self> {
+        let code = locale.split(['-', '_', '.', '@']).next().unwrap_or_default().to_ascii_lowercase();
+        Self::ALL.into_iter().find(|language| language.code() == code)
     }
 
     /// Its code (ISO 639-1), which is also the name of its folder.

@@ -2,7 +2,7 @@
 
 use fluent_bundle::{FluentArgs, FluentValue};
 
-use super::{Language, bundles, or_english};
+use super::{Language, bundles, or_english, spoken};
 
 /// Words that can be said in each language.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
@@ -82,6 +82,11 @@ impl Say {
                 words.collect::<Vec<_>>().join(between)
             }
         }
+    }
+
+    /// In the language that is spoken.
+    pub fn aloud(&self) -> String {
+        self.in_language(spoken())
     }
 
     /// In several languages, with a stroke between, once where they say the same. In English where none is named.

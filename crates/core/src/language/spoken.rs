@@ -41,6 +41,12 @@ pub fn speaking<T>(language: Language, say: impl FnOnce() -> T) -> T {
     say()
 }
 
+/// Work for another thread, which speaks there as this thread does now.
+pub fn as_here<T>(work: impl FnOnce() -> T) -> impl FnOnce() -> T {
+    let language = spoken();
+    move || speaking(language, work)
+}
+
 /// What `t!` comes to without values.
 #[doc(hidden)]
 pub fn plain(id: &'static str) -> &'static str {

@@ -146,11 +146,11 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
             cautions.extend(USUAL.map(say));
             in_lines(farm, &cautions)
         },
-        open_findings: plan
-            .findings
+        open_findings: or_english(&farm.card_languages)
             .iter()
-            .filter(|finding| finding.level >= Level::Check)
-            .map(|finding| format!("{}: {}", on_card(&level(finding.level)), finding.text))
+            .flat_map(|language| plan.findings_in(*language).iter().map(|finding| (*language, finding)))
+            .filter(|(_, finding)| finding.level >= Level::Check)
+            .map(|(language, finding)| format!("{}: {}", level(finding.level).in_language(language), finding.text))
             .collect(),
         emergency: farm.emergency.clone(),
         note: pass.note.clone(),
@@ -383,17 +383,22 @@ fn harvest_from(farm: &Farm, pass: &Pass, products: &[(&Id, &Product)], load: &L
 
 /// "Thursday 12 June 2031".
 pub fn long_date(date: Date) -> String {
-    long_day(date).in_language(Language::English)
+    long_day(date).aloud()
 }
 
 /// "12 June 2031".
 pub fn short_date(date: Date) -> String {
-    day(date).in_language(Language::English)
+    day(date).aloud()
 }
 
 /// A date with its day of the week.
 pub fn long_day(date: Date) -> Say {
-    let weekday = match date.weekday() {
+    say("card-long-day").with("weekday", weekday(date)).with("date", day(date))
+}
+
+/// The day of the week.
+pub fn weekday(date: Date) -> Say {
+    say(match date.weekday() {
         Weekday::Monday => "card-weekday-1",
         Weekday::Tuesday => "card-weekday-2",
         Weekday::Wednesday => "card-weekday-3",
@@ -401,12 +406,16 @@ pub fn long_day(date: Date) -> Say {
         Weekday::Friday => "card-weekday-5",
         Weekday::Saturday => "card-weekday-6",
         Weekday::Sunday => "card-weekday-7",
-    };
-    say("card-long-day").with("weekday", say(weekday)).with("date", day(date))
+    })
 }
 
 /// A date with its month in a word, since 6/12 is read in two ways.
 pub fn day(date: Date) -> Say {
+    say("card-day").with("day", date.day().to_string()).with("month", month(date)).with("year", date.year().to_string())
+}
+
+/// The month.
+pub fn month(date: Date) -> Say {
     const MONTHS: [&str; 12] = [
         "card-month-1",
         "card-month-2",
@@ -422,10 +431,7 @@ pub fn day(date: Date) -> Say {
         "card-month-12",
     ];
     let month = usize::try_from(date.month()).ok().and_then(|month| MONTHS.get(month.saturating_sub(1)));
-    say("card-day")
-        .with("day", date.day().to_string())
-        .with("month", month.map_or(Say::nothing(), |month| say(month)))
-        .with("year", date.year().to_string())
+    month.map_or(Say::nothing(), |month| say(month))
 }
 
 /// The rounding of an item, in words: "1 fl oz, 0.3 % more than exact".

@@ -24,7 +24,7 @@ pub(super) fn of_load(farm: &Farm, plan: &Plan, pass: &Pass, load: &Load) -> Vec
 pub(crate) fn of_pass(farm: &Farm, plan: &Plan, pass: &Pass) -> Vec<String> {
     let fields: Vec<&Id> = plan.fields.iter().map(|field| &field.field).collect();
     let all = all(farm, plan, pass, &fields, false);
-    all.into_iter().map(|limit| limit.in_language(Language::English)).collect()
+    all.into_iter().map(|limit| limit.aloud()).collect()
 }
 
 fn all(farm: &Farm, plan: &Plan, pass: &Pass, fields: &[&Id], with_sources: bool) -> Vec<Say> {

@@ -1,7 +1,7 @@
 //! From an exact amount to what a jug or a scale can measure.
 
 use crate::farm::{Container, Formulation, Measuring, Product};
-use crate::language::{Language, Say, say};
+use crate::language::{Say, say};
 use crate::quantity::{Amount, AsTyped, Quantity, Units};
 
 /// An amount as it is measured out.
@@ -71,7 +71,7 @@ pub(crate) fn to_mark(exact: Amount, (least, most): (Option<Amount>, Option<Amou
 
 /// Whole containers of the first size that fits, and the rest.
 pub(crate) fn containers(amount: Amount, containers: &[Container], units: Units) -> String {
-    containers_said(amount, containers, units).in_language(Language::English)
+    containers_said(amount, containers, units).aloud()
 }
 
 /// The same in any language.

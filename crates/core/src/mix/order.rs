@@ -14,7 +14,7 @@ use serde::Deserialize;
 use crate::farm::label::{OrderPlace, Says};
 use crate::farm::{AdjuvantClass, CarrierKind, Formulation, Id, Product, ProductKind};
 use crate::finding::{Basis, Finding, Subject};
-use crate::language::{Language, Say, say};
+use crate::language::{Say, say};
 use crate::mix::line::PlannedLine;
 use crate::working::Working;
 
@@ -195,7 +195,7 @@ pub fn place(mix: &[(&Id, &Product)], wanted: &str, carrier: CarrierKind, findin
                 .class
                 .filter(|_| !rank.product.kind.is_pesticide())
                 .map_or_else(|| rank.product.formulation.name(), AdjuvantClass::name);
-            let how = how(rank.product, carrier).in_language(Language::English);
+            let how = how(rank.product, carrier).aloud();
             match (rank.label, rank.row) {
                 (None, Some(row)) if rank.agent => Placed {
                     product: rank.id.clone(),

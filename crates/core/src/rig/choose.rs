@@ -7,7 +7,6 @@ use super::reckon::{Reckoned, Task, in_tenths, open_words, within};
 use super::setting::{Between, Classes, CurvePoint, Fit, RankedSet};
 use crate::farm::Id;
 use crate::finding::Basis;
-use crate::language::spoken;
 use crate::quantity::{Pressure, Quantity, Share, Speed};
 
 /// The sets in order: those that do the pass as planned, those that do it at another speed, those of which too little is typed,
@@ -114,7 +113,7 @@ pub(super) fn against(task: &Task, one: &Reckoned, point: &CurvePoint) -> Vec<(S
             t!(
                 "rig-at-the-valves-would-stand-open",
                 speed = speed,
-                open_words = open_words(duty, may).in_language(spoken()),
+                open_words = open_words(duty, may).aloud(),
                 show_whole = may.least.show_whole(),
                 show_whole2 = may.most.show_whole()
             ),

@@ -9,7 +9,7 @@ use super::{density, fitted, nozzle, set_of};
 use crate::farm::{CarrierKind, Droplets, Farm, Id, Layout, NozzleSet, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::listed;
-use crate::language::{Say, spoken, t};
+use crate::language::{Say, t};
 use crate::quantity::{CarrierRate, Density, Flow, Pressure, Quantity, Share, Speed};
 use crate::working::Working;
 
@@ -65,7 +65,7 @@ pub struct Setting {
 impl Setting {
     /// The share of the time that the valves stand open, in whole per cent; more than always is said to be that.
     pub fn duty_words(&self) -> Option<String> {
-        self.duty_said().map(|duty| duty.in_language(spoken()))
+        self.duty_said().map(|duty| duty.aloud())
     }
 
     /// The same in any language.

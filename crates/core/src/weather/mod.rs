@@ -20,7 +20,7 @@ use crate::farm::Farm;
 use crate::farm::label::When;
 use crate::finding::Basis;
 use crate::label::when::said;
-use crate::language::{Language, Say, say};
+use crate::language::{Say, say};
 use crate::quantity::{Duration, Share, Temperature, TemperatureSpan};
 
 pub(crate) use hours::judge;
@@ -87,7 +87,7 @@ pub struct Limit {
 impl Limit {
     /// All that it hangs on, in words: the air in which alone it speaks, and what cannot be told; empty where it always speaks.
     pub fn doubts(&self) -> String {
-        self.doubts_said().in_language(Language::English)
+        self.doubts_said().aloud()
     }
 
     /// The same in any language, but for what the crop and its stage leave open, which is in English.
@@ -99,7 +99,7 @@ impl Limit {
 
     /// In words: "wind at most 10 mph".
     pub fn text(&self) -> String {
-        self.said.in_language(Language::English)
+        self.said.aloud()
     }
 }
 

@@ -1,6 +1,7 @@
 //! The bar at the top: the farm's name, the views, undo and the menus; and the ring round what has the keyboard.
 
 use egui::{Align, Button, Context, Layout, Panel, RichText, Sense, Stroke, Ui, Vec2};
+use tankard_core::language::{Language, spoken};
 use tankard_core::t;
 
 use super::Desk;
@@ -66,6 +67,14 @@ impl Desk {
             ui.set_min_width(180.0);
             for command in [Command::Light, Command::Dark] {
                 entry(ui, command, true, wanted);
+            }
+            ui.separator();
+            for language in Language::ALL {
+                let said = Command::Speak(language).text();
+                if ui.radio(spoken() == language, said).clicked() {
+                    *wanted = Some(Command::Speak(language));
+                    ui.close();
+                }
             }
             ui.separator();
             for command in [Command::Larger, Command::Smaller, Command::PlainSize] {

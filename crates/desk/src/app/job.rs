@@ -9,6 +9,7 @@ use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
 use std::sync::mpsc::{Receiver, RecvTimeoutError, channel};
 use std::thread::JoinHandle;
 use std::time::Duration;
+use tankard_core::language::as_here;
 use tankard_core::t;
 
 use egui::Context;
@@ -33,6 +34,7 @@ impl<T: Send + 'static> Job<T> {
     pub(super) fn start(ctx: Option<&Context>, work: impl FnOnce() -> T + Send + 'static) -> Self {
         let (sender, answer) = channel();
         let wake = Wake(ctx.cloned());
+        let work = as_here(work);
         let thread = std::thread::spawn(move || {
             // Declared first, so dropped last: also where the work breaks down, the window hears of it.
             let _wake = wake;

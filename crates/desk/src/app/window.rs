@@ -6,6 +6,7 @@ use tankard_core::t;
 
 use egui::{Context, Ui};
 use tankard_core::farm::Farm;
+use tankard_core::language::speak;
 
 use super::{Desk, machine_clock};
 use crate::cli::{RendererName, Start, ThemeName};
@@ -125,6 +126,7 @@ fn first_desk() -> Desk {
 }
 
 fn set_up(ctx: &Context, start: &Start, remembered: &Remembered) {
+    speak(start.language.or(remembered.language).unwrap_or_else(super::system_language));
     look::install(ctx);
     let dark = start.theme.map_or(remembered.dark, |theme| theme == ThemeName::Dark);
     ctx.set_theme(if dark { egui::Theme::Dark } else { egui::Theme::Light });

@@ -3,6 +3,7 @@
 pub mod boxes;
 pub mod chart;
 pub mod chart_rows;
+pub mod dates;
 pub mod day_picture;
 pub mod differences;
 pub mod findings;

@@ -21,8 +21,7 @@ pub use units::{needs_unit, units};
 
 /// By what a forecast is known. 20,000 lines are two months of a line every five minutes.
 const SOUGHT: Sought = Sought {
-    too_large: "no forecast for a farm",
-    cut_to: "the days that matter",
+    of: "forecast",
     largest: 10 << 20,
     most_rows: 20_000,
     most_columns: 100,

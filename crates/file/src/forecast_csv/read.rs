@@ -177,11 +177,7 @@ impl Reader<'_> {
     fn row(&mut self, row: &Row, plan: &Plan, columns: usize) -> Result<Option<Found>, String> {
         if row.written() < columns || row.len() > columns {
             let written = if row.len() > columns { row.len() } else { row.written() };
-            return Err(t!(
-                "file-it-has-and-the-header-has",
-                counted = counted(written as u64, "column"),
-                columns = columns
-            ));
+            return Err(t!("file-it-has-and-the-header-has", count = written, columns = columns));
         }
         let (hour, is_open) = self.hour(row, plan)?;
         let Some(mut hour) = hour else { return Ok(None) };
@@ -248,11 +244,7 @@ impl Reader<'_> {
 
     fn note(&self, found: &[Found], notes: &mut Vec<String>) {
         if self.between > 0 {
-            notes.push(t!(
-                "file-between-full-hours-by-the-farms",
-                counted = counted(self.between, "line"),
-                which = if self.between == 1 { "yes" } else { "no" }
-            ));
+            notes.push(t!("file-between-full-hours-by-the-farms", count = self.between));
         }
         if let Some(first) = found.first().filter(|first| !first.on_the_hour()) {
             notes.push(t!("file-the-hours-begin-minutes-past-the", minute = first.hour.at.minute()));
@@ -271,7 +263,7 @@ impl Reader<'_> {
             notes.push(t!("file-times-without-an-offset-are-taken").to_owned());
         }
         if self.no_figure > 0 {
-            notes.push(t!("file-999-and-the-like-are-taken", counted = counted(self.no_figure, "cell")));
+            notes.push(t!("file-999-and-the-like-are-taken", count = self.no_figure));
         }
     }
 }
@@ -292,7 +284,7 @@ fn settle_twice(found: &mut Vec<Found>, refused: &mut Vec<Refused>) {
             one.hour.again = !seen.insert(one.hour.at);
             return true;
         }
-        let why = t!("file-the-clock-shows-twice-in-this", strftime = one.hour.at.strftime("%H:%M"));
+        let why = t!("file-the-clock-shows-twice-in-this", time = one.hour.at.strftime("%H:%M"));
         refused.push(Refused { line: one.line, why });
         false
     });
@@ -309,10 +301,6 @@ fn settle_alike(found: &mut Vec<Found>, refused: &mut Vec<Refused>) {
             false
         }
     });
-}
-
-fn counted(count: u64, what: &str) -> String {
-    if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
 }
 
 fn put(hour: &mut Hour, column: &Column, cell: &str) -> Result<(), String> {

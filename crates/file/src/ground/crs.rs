@@ -45,7 +45,7 @@ impl Measured {
     /// # Errors
     /// What it is measured on, where that is not read.
     pub(super) fn read(text: &str) -> Result<Self, String> {
-        let unread = || t!("file-the-prj-cannot-be-read", take = tidy(text).chars().take(60).collect::<String>());
+        let unread = || t!("file-the-prj-cannot-be-read", text = tidy(text).chars().take(60).collect::<String>());
         let node = Node::parse(text).ok_or_else(unread)?;
         let datum = |of: &Node| {
             let datum = of.one(&["DATUM", "ENSEMBLE", "TRF", "GEODETICDATUM"]).map(|datum| datum.name.clone());

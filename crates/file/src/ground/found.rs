@@ -8,6 +8,8 @@ use tankard_core::farm::{Id, Shape, SurroundingKind};
 use tankard_core::progress::Cancelled;
 use thiserror::Error;
 
+use crate::doing::Doing;
+
 /// The kinds of files that are read.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Kind {
@@ -26,7 +28,7 @@ impl Kind {
     pub fn name(self) -> &'static str {
         match self {
             Self::GeoJson => "GeoJSON",
-            Self::Shapefile => "shapefile",
+            Self::Shapefile => t!("file-shapefile"),
             Self::Kml => "KML",
             Self::TaskData => t!("file-task-data-iso-11783-10"),
         }
@@ -104,7 +106,7 @@ pub enum Becomes {
 #[derive(Debug, Error)]
 pub enum GroundError {
     /// The disk said no.
-    #[error("reading failed: {source}: {}", path.display())]
+    #[error("{}", Doing::Reading.failed(.source, .path))]
     Io {
         /// What the system said.
         source: io::Error,
@@ -112,7 +114,7 @@ pub enum GroundError {
         path: PathBuf,
     },
     /// It is larger than what is read.
-    #[error("{what} is larger than {} MB; cut it down to the fields of the farm first", super::LARGEST >> 20)]
+    #[error("{}", t!("file-is-larger-than-mb", what = .what, mb = super::LARGEST >> 20))]
     TooLarge {
         /// What is.
         what: String,
@@ -129,7 +131,7 @@ pub enum GroundError {
     #[error("{}", t!("file-the-file-is-no-geojson-shapefile", it = .0))]
     Unknown(String),
     /// It breaks the rules of its kind.
-    #[error("the {} cannot be read: {why}", kind.name())]
+    #[error("{}", t!("file-the-kind-cannot-be-read", kind = .kind.name(), why = .why))]
     Broken {
         /// What it seemed to be.
         kind: Kind,

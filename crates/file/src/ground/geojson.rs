@@ -20,7 +20,7 @@ pub(super) fn read(bytes: &[u8]) -> Result<Gathered, GroundError> {
     // No value stands without one of these marks before it, so what is parsed is bounded before it is.
     let marks = text.bytes().filter(|byte| matches!(byte, b'[' | b'{' | b',')).count();
     if marks > 6 * POINTS {
-        return Err(GroundError::TooMany { most: POINTS, of: "points" });
+        return Err(GroundError::TooMany { most: POINTS, of: t!("file-points") });
     }
     let json: GeoJson = text.parse().map_err(|error: geojson::Error| broken(error.to_string()))?;
     let mut gathered = Gathered::new(Kind::GeoJson, Turn::Counterclockwise);
@@ -104,8 +104,8 @@ fn plain(value: &JsonValue) -> Option<String> {
     match value {
         JsonValue::String(text) => Some(text.clone()),
         JsonValue::Number(number) => Some(number.to_string()),
-        JsonValue::Bool(true) => Some("yes".to_owned()),
-        JsonValue::Bool(false) => Some("no".to_owned()),
+        JsonValue::Bool(true) => Some(t!("file-yes").to_owned()),
+        JsonValue::Bool(false) => Some(t!("file-no").to_owned()),
         JsonValue::Null | JsonValue::Array(_) | JsonValue::Object(_) => None,
     }
 }

@@ -32,7 +32,7 @@ impl Left {
     /// # Errors
     /// There are too many.
     pub(super) fn points(&self, many: usize) -> Result<(), GroundError> {
-        take(&self.points, many).ok_or(GroundError::TooMany { most: POINTS, of: "points" })
+        take(&self.points, many).ok_or(GroundError::TooMany { most: POINTS, of: t!("file-points") })
     }
 
     /// # Errors

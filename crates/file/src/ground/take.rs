@@ -56,7 +56,7 @@ fn new_field(farm: &mut Farm, piece: &Piece, taken: &mut Taken) {
         let is_one = |name: &str| names.iter().any(|known| known.eq_ignore_ascii_case(name));
         piece.facts.iter().find(|(name, _)| is_one(name)).map(|(_, value)| value.trim().to_owned())
     };
-    field.crop = fact(&["crop", t!("file-crop-type"), "crop_type", "croptype"]).unwrap_or_default();
+    field.crop = fact(&["crop", "crop type", "crop_type", "croptype"]).unwrap_or_default();
     let id = id::fresh(&farm.fields, &piece.name);
     farm.fields.insert(id.clone(), field);
     taken.fields.push(id);

@@ -84,7 +84,7 @@ impl Reader {
         let mut facts = vec![("crop".to_owned(), node.attribute("G").to_owned())];
         facts.push(("code".to_owned(), node.attribute("B").to_owned()));
         if node.attribute("D").parse::<u64>().is_ok_and(|area| area > 0) {
-            facts.push((t!("file-stated-area").to_owned(), format!("{} m²", node.attribute("D"))));
+            facts.push(("stated area".to_owned(), format!("{} m²", node.attribute("D"))));
         }
         let mut rings = Vec::new();
         let mut why = None;
@@ -189,22 +189,21 @@ impl Reader {
                 *value = self.crops.get(value).cloned().unwrap_or_default();
             }
         }
-        let mut note = |many: usize, of: &str| {
-            if many > 0 {
-                self.gathered.notes.push(t!("file-are-left-out", many = many, of = of));
-            }
-        };
-        note(self.guidance, t!("file-points-and-lines-that-guide-machines"));
-        note(self.zones, t!("file-zones-headlands-and-main-fields"));
+        if self.guidance > 0 {
+            self.gathered.notes.push(t!("file-points-and-lines-that-guide-machines", count = self.guidance));
+        }
+        if self.zones > 0 {
+            self.gathered.notes.push(t!("file-zones-headlands-and-main-fields", count = self.zones));
+        }
         self.gathered
     }
 }
 
 fn what(node: &Node) -> &'static str {
     match node.name.as_str() {
-        "PLN" => "polygon",
-        "LSG" => "line",
-        _ => "point",
+        "PLN" => t!("file-polygon"),
+        "LSG" => t!("file-line-drawn"),
+        _ => t!("file-point"),
     }
 }
 

@@ -134,7 +134,7 @@ impl Sheet<'_> {
                 ("H", "1"),
             ];
             element(out, "TSK", &task, |out| {
-                element(out, "TZN", &[("A", "1"), ("B", "Spray")], |out| {
+                element(out, "TZN", &[("A", "1"), ("B", t!("file-spray"))], |out| {
                     empty(out, "PDV", &[("A", VOLUME_PER_AREA), ("B", &rate), ("C", "PDT1"), ("E", "VPN1")])
                 })
             })?;

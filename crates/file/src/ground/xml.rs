@@ -79,7 +79,7 @@ pub(super) fn each(
         let event = match reader.read_event() {
             Ok(event) => event,
             Err(error) => {
-                return Err(Why::Piece(t!("file-line", error_position = line(reader.error_position()), error = error)));
+                return Err(Why::Piece(t!("file-line", line = line(reader.error_position()), error = error)));
             }
         };
         match event {
@@ -91,7 +91,7 @@ pub(super) fn each(
                 if depth > DEPTH {
                     let why = t!(
                         "file-line-more-than-elements-within-one",
-                        buffer_position = line(reader.buffer_position()),
+                        line = line(reader.buffer_position()),
                         depth = DEPTH
                     );
                     return Err(Why::Piece(why));
@@ -134,11 +134,8 @@ pub(super) fn each(
                     _ => reference.resolve_char_ref().ok().flatten(),
                 };
                 let Some(letter) = letter else {
-                    let why = t!(
-                        "file-line-is-not-known",
-                        buffer_position = line(reader.buffer_position()),
-                        reference = &*reference
-                    );
+                    let why =
+                        t!("file-line-is-not-known", line = line(reader.buffer_position()), reference = &*reference);
                     return Err(Why::Piece(why));
                 };
                 add(&mut open, letter.encode_utf8(&mut [0; 4]));
@@ -171,10 +168,11 @@ fn node(start: &BytesStart<'_>) -> Result<Node, Why> {
         if node.attributes.len() >= FACTS {
             return Err(Why::Piece(t!("file-has-more-than-attributes", name = node.name, facts = FACTS)));
         }
-        let attribute = attribute.map_err(|error| Why::Piece(format!("in \"{}\": {error}", node.name)))?;
+        let attribute =
+            attribute.map_err(|error| Why::Piece(t!("file-in-element", name = node.name, error = error)))?;
         let value = attribute
             .normalized_value(XmlVersion::Implicit1_0)
-            .map_err(|error| Why::Piece(format!("in \"{}\": {error}", node.name)))?;
+            .map_err(|error| Why::Piece(t!("file-in-element", name = node.name, error = error)))?;
         node.attributes.push((attribute.key.local_name().as_ref().to_owned(), value.into_owned()));
     }
     Ok(node)

@@ -38,10 +38,10 @@ pub enum OwnError {
     #[error("{0}")]
     Disk(TableError),
     /// It is too large.
-    #[error("the file is larger than {} MB; export the records a season at a time", LARGEST >> 20)]
+    #[error("{}", t!("file-export-a-season-at-a-time", mb = LARGEST >> 20))]
     TooLarge,
     /// It has too many rows.
-    #[error("{}", t!("file-the-file-has-more-than-rows", MOST_ROWS = .MOST_ROWS))]
+    #[error("{}", t!("file-the-file-has-more-than-rows", rows = MOST_ROWS))]
     TooMany,
     /// Its letters are not UTF-8.
     #[error("{}", t!("file-the-file-is-not-in-utf"))]
@@ -363,19 +363,20 @@ impl Cells<'_> {
         AsTyped::parse(text).map(Some).map_err(|error| format!("{name}: {error}"))
     }
 
-    fn value<T: FromStr>(&self, name: &str, how: &str) -> Result<Option<T>, String> {
+    fn value<T: FromStr>(&self, name: &str, wrong: fn(&str, &str) -> String) -> Result<Option<T>, String> {
         let text = self.row.get(self.places, name);
         if text.is_empty() {
             return Ok(None);
         }
-        text.parse().map(Some).map_err(|_| t!("file-is-no", name = name, text = table::when::short(text), how = how))
+        text.parse().map(Some).map_err(|_| wrong(name, &table::when::short(text)))
     }
 
     /// A time of day, also as a spreadsheet shows it: "5:30", "5:30:00", "5:30 AM".
     fn time(&self, name: &str) -> Result<Option<Time>, String> {
         let text = self.row.get(self.places, name);
         let shown = if text.contains(':') { table::when::clock(text).ok() } else { None };
-        self.value(name, t!("file-time-of-day-write-it-like")).or_else(|why| shown.map(Some).ok_or(why))
+        self.value(name, |name, text| t!("file-time-of-day-write-it-like", name = name, text = text))
+            .or_else(|why| shown.map(Some).ok_or(why))
     }
 
     fn day(&self, name: &str) -> Result<Option<Date>, String> {
@@ -417,7 +418,7 @@ fn whole(cells: &Cells<'_>) -> Result<Record, String> {
         end: cells.time("end")?,
         volume: cells.quantity("spray_volume")?,
         planned: cells.quantity("planned_volume")?,
-        loads: cells.value("loads", t!("file-number-of-loads"))?,
+        loads: cells.value("loads", |name, text| t!("file-number-of-loads", name = name, text = text))?,
         left: left.map(|volume| Left { volume, went }),
         weeds: match weeds.as_str() {
             "" => Vec::new(),
@@ -446,7 +447,7 @@ fn whole(cells: &Cells<'_>) -> Result<Record, String> {
         helpers: cells.text("helpers"),
         customer: cells.json("customer")?,
         more: cells.json("more")?,
-        made: cells.value("made", t!("file-moment-write-it-like-2031-06"))?,
+        made: cells.value("made", |name, text| t!("file-moment-write-it-like-2031-06", name = name, text = text))?,
         note: cells.text("note"),
         signed: cells.json("signed")?,
         amendments: cells.json("amendments")?,
@@ -494,8 +495,8 @@ fn line(cells: &Cells<'_>) -> Result<Option<RecordLine>, String> {
         kind: cells.word("kind")?,
         class: cells.word("class")?,
         restricted,
-        entry: cells.value("entry_hours", t!("file-number-of-hours"))?,
-        harvest: cells.value("harvest_days", t!("file-number-of-days"))?,
+        entry: cells.value("entry_hours", |name, text| t!("file-number-of-hours", name = name, text = text))?,
+        harvest: cells.value("harvest_days", |name, text| t!("file-number-of-days", name = name, text = text))?,
         actives: cells.json("actives")?,
         ..RecordLine::new(&cells.text("product"), &cells.text("product_name"), amount)
     }))

@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 use tankard_core::t;
 
-use crate::records_import::{DayOrder, SHORT_YEARS, Written};
+use crate::records_import::{DayOrder, Written, short_years};
 use crate::table::when::short;
 
 /// How the days of a file are written.
@@ -46,14 +46,15 @@ impl Days {
     pub(super) fn notes(self) -> Vec<String> {
         let mut notes = Vec::new();
         if self.rewritten {
-            let how = self.order.map_or("", |order| match order {
-                DayOrder::DayFirst => t!("file-those-with-strokes-are-read-as"),
-                DayOrder::MonthFirst => t!("file-those-with-strokes-are-read-as-month-day-year"),
-            });
-            notes.push(t!("file-a-spreadsheet-seems-to-have-rewritten-the-dates-how", how = how));
+            let note = match self.order {
+                None => t!("file-rewritten-dates"),
+                Some(DayOrder::DayFirst) => t!("file-rewritten-dates-day-first"),
+                Some(DayOrder::MonthFirst) => t!("file-rewritten-dates-month-first"),
+            };
+            notes.push(note.to_owned());
         }
         if self.short_year {
-            notes.push(SHORT_YEARS.to_owned());
+            notes.push(short_years());
         }
         notes
     }

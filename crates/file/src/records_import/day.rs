@@ -6,7 +6,9 @@ use tankard_core::t;
 use crate::table::when::{clock, short};
 
 /// What is told where a year has two digits.
-pub(crate) const SHORT_YEARS: &str = "years of two digits are read as 2000 and later";
+pub(crate) fn short_years() -> String {
+    t!("file-short-years").to_owned()
+}
 
 /// Which comes first in a day with strokes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -22,10 +24,18 @@ impl DayOrder {
     pub const ALL: [Self; 2] = [Self::DayFirst, Self::MonthFirst];
 
     /// In words.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> &'static str {
         match self {
-            Self::DayFirst => "day/month/year",
-            Self::MonthFirst => "month/day/year",
+            Self::DayFirst => t!("file-day-month-year"),
+            Self::MonthFirst => t!("file-month-day-year"),
+        }
+    }
+
+    /// The word by which messages choose.
+    const fn word(self) -> &'static str {
+        match self {
+            Self::DayFirst => "day-first",
+            Self::MonthFirst => "month-first",
         }
     }
 
@@ -165,9 +175,9 @@ impl<'a> Written<'a> {
             (Written3::Strokes(one, two, year), None) if one == two => (year, one, two),
             (Written3::Strokes(..), None) => return Err(t!("file-may-be-one-of-two-days", cell = short(cell))),
         };
-        let wrong = || {
-            let how = order.map(|order| t!("file-written", order = order.name())).unwrap_or_default();
-            t!("file-cell-is-no-day-how", cell = short(cell), how = how)
+        let wrong = || match order {
+            None => t!("file-is-no-day", cell = short(cell)),
+            Some(order) => t!("file-is-no-day-written", cell = short(cell), order = order.word()),
         };
         let date = Date::new(year, month, day).map_err(|_| wrong())?;
         // Midnight is what spreadsheets put behind a day without a time.

@@ -126,8 +126,8 @@ pub(super) fn plain(cell: &str, comma: Option<Comma>) -> Result<String, String> 
             Some(mark) => Err(t!(
                 "file-may-mean-or",
                 cell = cell,
-                replace = digits.replace(mark, ""),
-                replace2 = digits.replace(mark, ".")
+                one = digits.replace(mark, ""),
+                other = digits.replace(mark, ".")
             )),
             None => Ok(cell.to_owned()),
         };

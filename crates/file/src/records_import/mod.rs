@@ -21,7 +21,7 @@ use crate::table::{Row, Sought, when};
 
 pub use crate::table::{Refused, Table, TableError};
 pub use day::DayOrder;
-pub(crate) use day::{SHORT_YEARS, Written};
+pub(crate) use day::{Written, short_years};
 pub use figure::Comma;
 pub use holds::Holds;
 pub use mapping::{Mapping, Take, guess, guess_marks};
@@ -29,8 +29,7 @@ pub use preview::{Coming, Preview, enter, preview, preview_first, preview_told};
 
 /// By what a table of records is known.
 const SOUGHT: Sought = Sought {
-    too_large: "more than a season log",
-    cut_to: "a few seasons at a time",
+    of: "records",
     largest: 20 << 20,
     most_rows: 200_000,
     most_columns: 200,

@@ -9,7 +9,7 @@ use tankard_core::progress::{Cancelled, Tell, untold};
 use tankard_core::quantity::{Area, AsTyped, Quantity, Volume};
 use tankard_core::season::record::{amount_text, area_text, of_product, volume_text};
 
-use super::day::{SHORT_YEARS, Written};
+use super::day::{Written, short_years};
 use super::figure::Seen;
 use super::holds::Holds;
 use super::mapping::Mapping;
@@ -97,7 +97,7 @@ pub fn preview_told(
     preview.notes.extend(reader.notes(&preview.records));
     let is_short = |row| Written::of(Cells { row, mapping }.text(Holds::Date)).is_some_and(|day| day.short_year);
     if rows.iter().any(is_short) {
-        preview.notes.push(SHORT_YEARS.to_owned());
+        preview.notes.push(short_years());
     }
     Ok(preview)
 }
@@ -425,32 +425,29 @@ impl<'a> Reader<'a> {
     /// What a person should know of how it was read.
     fn notes(&self, records: &[Coming]) -> Vec<String> {
         let mut notes = Vec::new();
-        let mut say = |count: usize, one: &str, more: &str| match count {
-            0 => {}
-            1 => notes.push(format!("1 {one}")),
-            _ => notes.push(format!("{count} {more}")),
-        };
-        say(self.told.reckoned, "amount is reckoned from the rate", "amounts are reckoned from the rates");
-        say(self.told.spread, "spray volume is reckoned over the area", "spray volumes are reckoned over the areas");
-        say(
-            self.told.no_area,
-            "record has no area; its area stays open",
-            "records have no area; their areas stay open",
-        );
+        if self.told.reckoned > 0 {
+            notes.push(t!("file-amounts-are-reckoned", count = self.told.reckoned));
+        }
+        if self.told.spread > 0 {
+            notes.push(t!("file-spray-volumes-are-reckoned", count = self.told.spread));
+        }
+        if self.told.no_area > 0 {
+            notes.push(t!("file-records-have-no-area", count = self.told.no_area));
+        }
         if !self.matched.is_empty() {
-            notes.push(t!("file-products-of-the-shed-with-the", matched = some(&self.matched)));
+            notes.push(t!("file-products-of-the-shed-with-the", names = some(&self.matched)));
         }
         if !self.new_products.is_empty() {
-            notes.push(t!("file-products-that-the-shed-does-not", new_products = some(&self.new_products)));
+            notes.push(t!("file-products-that-the-shed-does-not", names = some(&self.new_products)));
         }
         if !self.new_fields.is_empty() {
-            notes.push(t!("file-fields-that-the-farm-does-not", new_fields = some(&self.new_fields)));
+            notes.push(t!("file-fields-that-the-farm-does-not", names = some(&self.new_fields)));
         }
         if !self.told.far_off.is_empty() {
-            notes.push(t!("file-the-amount-is-more-than-5", far_off = lines(&self.told.far_off)));
+            notes.push(t!("file-the-amount-is-more-than-5", lines = lines(&self.told.far_off)));
         }
         if !self.told.twice.is_empty() {
-            notes.push(t!("file-a-product-stands-again-in-the", twice = lines(&self.told.twice)));
+            notes.push(t!("file-a-product-stands-again-in-the", lines = lines(&self.told.twice)));
         }
         let mut closed: BTreeMap<i16, usize> = BTreeMap::new();
         for coming in
@@ -466,20 +463,17 @@ impl<'a> Reader<'a> {
 }
 
 fn some(names: &BTreeSet<String>) -> String {
-    let first: Vec<&str> = names.iter().take(NAMES).map(String::as_str).collect();
-    match names.len().saturating_sub(NAMES) {
-        0 => first.join(", "),
-        more => t!("file-and-more", first = first.join(", "), more = more),
-    }
+    first_of(names.iter())
 }
 
 fn lines(lines: &[u64]) -> String {
-    let first: Vec<String> = lines.iter().take(NAMES).map(ToString::to_string).collect();
-    let word = if lines.len() == 1 { "line" } else { "lines" };
-    match lines.len().saturating_sub(NAMES) {
-        0 => format!("{word} {}", first.join(", ")),
-        more => t!("file-word-first-and-more-more", word = word, first = first.join(", "), more = more),
-    }
+    t!("file-on-lines", count = lines.len(), lines = first_of(lines.iter()))
+}
+
+fn first_of(all: impl ExactSizeIterator<Item: ToString>) -> String {
+    let more = all.len().saturating_sub(NAMES);
+    let first = all.take(NAMES).map(|one| one.to_string()).collect::<Vec<_>>().join(", ");
+    if more == 0 { first } else { t!("file-and-more", first = first, more = more) }
 }
 
 /// Keeps what was read, or why it was not.

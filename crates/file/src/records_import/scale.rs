@@ -59,18 +59,15 @@ impl Scale {
         let amount = mapping.of(Holds::Amount).is_some();
         let take = mapping.of(Holds::Amount).or_else(|| mapping.of(Holds::Rate));
         let heading = take.and_then(|take| table.header.get(take.column)).map_or("", String::as_str);
-        let note = |all: &BTreeMap<String, Off>, looks: &str| {
+        let note = |all: &BTreeMap<String, Off>, like: &str| {
             let (name, off) = all.iter().next()?;
-            let more = match all.values().map(|off| off.count).sum::<usize>() {
-                0 | 1 => String::new(),
-                count => t!("file-and-count-more", count = count - 1),
-            };
+            let more = all.values().map(|off| off.count).sum::<usize>().saturating_sub(1);
             let (least, most) = (off.range.0.show(units), off.range.1.show(units));
             let label = if least == most { most } else { t!("file-to", least = least, most = most) };
             Some(t!(
                 "file-the-figures-in-on-line-comes",
                 heading = heading,
-                looks = looks,
+                like = like,
                 name = name,
                 line = off.line,
                 rate = off.rate.show(units),
@@ -78,9 +75,9 @@ impl Scale {
                 more = more
             ))
         };
-        let low = if amount { t!("file-look-like-amounts-per-acre-or") } else { t!("file-look-too-small-for-rates") };
-        let high =
-            if amount { t!("file-look-too-large-for-amounts") } else { t!("file-look-like-amounts-of-whole-fields") };
+        // The words by which the message chooses.
+        let (low, high) =
+            if amount { ("amounts-per-ground", "large-amounts") } else { ("small-rates", "amounts-of-fields") };
         note(&self.low, low).into_iter().chain(note(&self.high, high)).collect()
     }
 }

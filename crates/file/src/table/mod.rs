@@ -11,6 +11,7 @@ use std::io::{self, Read};
 use std::path::Path;
 
 use csv::{ReaderBuilder, StringRecord};
+use tankard_core::t;
 use thiserror::Error;
 
 pub(crate) use cells::{Nothing, has_unit, is_bare, nothing};
@@ -18,10 +19,8 @@ pub(crate) use cells::{Nothing, has_unit, is_bare, nothing};
 /// What a table is looked for: how it is known, and what is more than it can be.
 #[derive(Debug)]
 pub(crate) struct Sought {
-    /// What it is, for messages: "no forecast for a farm".
-    pub(crate) too_large: &'static str,
-    /// To what a larger file is to be cut: "the days that matter".
-    pub(crate) cut_to: &'static str,
+    /// Of what, by which messages choose: "forecast" or "records".
+    pub(crate) of: &'static str,
     /// Bytes of the largest file.
     pub(crate) largest: usize,
     /// The most lines.
@@ -56,7 +55,7 @@ impl Sought {
 pub(crate) fn bytes(path: &Path, largest: usize) -> Result<Vec<u8>, TableError> {
     let problem = |error: io::Error| TableError::Io(error.to_string());
     if fs::metadata(path).map_err(problem)?.is_dir() {
-        return Err(TableError::Io("it is a folder".to_owned()));
+        return Err(TableError::Io(t!("file-it-is-a-folder").to_owned()));
     }
     let mut bytes = Vec::new();
     File::open(path).map_err(problem)?.take(largest as u64 + 1).read_to_end(&mut bytes).map_err(problem)?;
@@ -67,23 +66,21 @@ pub(crate) fn bytes(path: &Path, largest: usize) -> Result<Vec<u8>, TableError> 
 #[derive(Clone, Debug, PartialEq, Eq, Error)]
 pub enum TableError {
     /// The disk said no.
-    #[error("it cannot be opened: {0}")]
+    #[error("{}", t!("file-it-cannot-be-opened", why = .0))]
     Io(String),
     /// Nothing is in it.
-    #[error("the file is empty")]
+    #[error("{}", t!("file-the-file-is-empty"))]
     Empty,
     /// It is too large.
-    #[error("the file is larger than {} MB, so it is {too_large}; cut it to {cut_to}", .largest >> 20)]
+    #[error("{}", t!("file-the-table-is-too-large", of = .of, mb = .largest >> 20))]
     TooLarge {
         /// Bytes of the largest one that is read.
         largest: usize,
-        /// What it cannot be.
-        too_large: &'static str,
-        /// To what it is to be cut.
-        cut_to: &'static str,
+        /// Of what, by which the message chooses: "forecast" or "records".
+        of: &'static str,
     },
     /// It has too many lines or columns.
-    #[error("the file has more than {rows} lines or {columns} columns; cut it to what matters")]
+    #[error("{}", t!("file-more-lines-or-columns", rows = .rows, columns = .columns))]
     TooMany {
         /// The most lines that are read.
         rows: usize,
@@ -91,15 +88,13 @@ pub enum TableError {
         columns: usize,
     },
     /// It is a workbook.
-    #[error("the file is a workbook or an archive, not a CSV; save the sheet as CSV and read that")]
+    #[error("{}", t!("file-a-workbook-not-a-csv"))]
     Workbook,
     /// It is not text.
-    #[error("the file is not text, so it is no CSV")]
+    #[error("{}", t!("file-not-text-so-no-csv"))]
     NotText,
     /// No lines with the same number of columns and a day or a time in them.
-    #[error(
-        "no table was found: no lines with a day or a time and two or more columns, apart by commas, semicolons or tabs"
-    )]
+    #[error("{}", t!("file-no-table-was-found"))]
     NoTable,
 }
 
@@ -190,11 +185,7 @@ impl Table {
     /// [`TableError`] says why there is none.
     pub(crate) fn read(bytes: &[u8], sought: &Sought) -> Result<Self, TableError> {
         if bytes.len() > sought.largest {
-            return Err(TableError::TooLarge {
-                largest: sought.largest,
-                too_large: sought.too_large,
-                cut_to: sought.cut_to,
-            });
+            return Err(TableError::TooLarge { largest: sought.largest, of: sought.of });
         }
         let text = encoding::text(bytes)?;
         if text.trim().is_empty() {

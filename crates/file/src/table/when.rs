@@ -4,6 +4,8 @@ use jiff::Timestamp;
 use jiff::civil::{Date, DateTime, Time};
 use jiff::tz::Offset;
 
+use tankard_core::t;
+
 use super::Row;
 
 /// In which order a day is written.
@@ -109,25 +111,25 @@ pub(crate) fn has_time(row: &Row) -> bool {
 pub(crate) fn moment(text: &str, how: How) -> Result<Moment, String> {
     if how.order == Order::Seconds {
         let seconds = text.strip_suffix(".0").unwrap_or(text);
-        let seconds: i64 = seconds.parse().map_err(|_| format!("\"{}\" is no number of seconds", short(text)))?;
+        let seconds: i64 = seconds.parse().map_err(|_| t!("file-no-number-of-seconds", text = short(text)))?;
         if seconds.abs() > 99_999_999_999 {
-            return Err(format!("\"{}\" is too large for seconds since 1970", short(text)));
+            return Err(t!("file-too-large-for-seconds", text = short(text)));
         }
         return Timestamp::from_second(seconds)
             .map(Moment::World)
-            .map_err(|_| format!("\"{}\" is no time", short(text)));
+            .map_err(|_| t!("file-is-no-time", text = short(text)));
     }
     let parts = Parts::of(text)?;
-    let day = parts.day.ok_or_else(|| format!("there is no day in \"{}\"", short(text)))?.read(how.order, text)?;
-    let (time, is_next_day) = parts.time.ok_or_else(|| format!("there is no time of day in \"{}\"", short(text)))?;
-    let day = if is_next_day { day.tomorrow().map_err(|_| format!("\"{}\" is no day", short(text)))? } else { day };
+    let day = parts.day.ok_or_else(|| t!("file-no-day-in", text = short(text)))?.read(how.order, text)?;
+    let (time, is_next_day) = parts.time.ok_or_else(|| t!("file-no-time-of-day-in", text = short(text)))?;
+    let day = if is_next_day { day.tomorrow().map_err(|_| t!("file-is-no-day", cell = short(text)))? } else { day };
     let clock = day.to_datetime(time);
     let offset = parts.offset.or(how.utc.then_some(0));
     let Some(offset) = offset else { return Ok(Moment::Clock(clock)) };
     Offset::from_seconds(offset)
         .and_then(|offset| offset.to_timestamp(clock))
         .map(Moment::World)
-        .map_err(|_| format!("\"{}\" is no time", short(text)))
+        .map_err(|_| t!("file-is-no-time", text = short(text)))
 }
 
 /// A text short enough for a message.
@@ -176,13 +178,13 @@ impl<'a> Day<'a> {
 
     fn read(&self, order: Order, text: &str) -> Result<Date, String> {
         let [one, two, three] = self.parts;
-        let wanted = match order {
-            Order::YearFirst => "year-month-day",
-            Order::Dots => "day.month.year",
-            Order::DayFirst => "day/month/year",
-            Order::MonthFirst | Order::Seconds => "month/day/year",
+        let order_word = match order {
+            Order::YearFirst => "year-first",
+            Order::Dots => "dots",
+            Order::DayFirst => "day-first",
+            Order::MonthFirst | Order::Seconds => "month-first",
         };
-        let wrong = || format!("\"{}\" is no day written {wanted}", short(text));
+        let wrong = || t!("file-is-no-day-written", cell = short(text), order = order_word);
         let fits = match order {
             Order::YearFirst => self.year_first(),
             Order::Dots => !self.year_first() && self.mark == '.',
@@ -240,7 +242,7 @@ fn split_offset(text: &str) -> Result<(&str, Option<i32>), String> {
         }
     }
     let Some(at) = text.rfind(['+', '-']) else { return Ok((text, None)) };
-    let wrong = || format!("\"{}\" is no distance from UTC", short(text.get(at..).unwrap_or(text)));
+    let wrong = || t!("file-no-distance-from-utc", text = short(text.get(at..).unwrap_or(text)));
     let (clock, offset) = text.split_at_checked(at).ok_or_else(wrong)?;
     let digits: String = offset.chars().skip(1).filter(|c| *c != ':').collect();
     if !digits.bytes().all(|byte| byte.is_ascii_digit()) {
@@ -269,13 +271,13 @@ fn split_offset(text: &str) -> Result<(&str, Option<i32>), String> {
 pub(crate) fn clock(text: &str) -> Result<Time, String> {
     match time_of_day(text, text)? {
         (time, false) => Ok(time),
-        (_, true) => Err(format!("\"{}\" is the end of the day; write 00:00 or 23:59", short(text))),
+        (_, true) => Err(t!("file-the-end-of-the-day", text = short(text))),
     }
 }
 
 /// Reads "05:00", "5:00 PM", "05:00:00.000", "0500", "05", "05h", "24:00".
 fn time_of_day(text: &str, whole: &str) -> Result<(Time, bool), String> {
-    let wrong = || format!("\"{}\" is no time of day", short(whole));
+    let wrong = || t!("file-no-time-of-day", text = short(whole));
     let lower = text.trim().to_ascii_lowercase();
     let half = [("am", false), ("a.m.", false), ("pm", true), ("p.m.", true)]
         .into_iter()

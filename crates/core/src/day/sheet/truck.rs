@@ -3,7 +3,6 @@
 use super::{OfDay, SheetLine, counted_in_words};
 use crate::farm::{CarrierKind, Farm, Fills, Id, Product};
 use crate::label::once;
-use crate::language::Language;
 use crate::language::t;
 use crate::loads::measure;
 use crate::quantity::number::show;
@@ -59,7 +58,7 @@ pub(super) fn water(farm: &Farm, passes: &[&OfDay]) -> Vec<SheetLine> {
             .waters
             .get(&pass.pass.water)
             .map_or(t!("day-water-source-not-chosen").to_owned(), |water| water.name.clone()),
-        fertilizer => fertilizer.on_card().in_language(Language::English),
+        fertilizer => fertilizer.on_card().aloud(),
     };
     let carried =
         |passes: &[&&OfDay]| -> Volume { passes.iter().flat_map(|pass| &pass.plan.loads).map(|load| load.water).sum() };

@@ -10,7 +10,6 @@ use crate::farm::card::CardStep;
 use crate::farm::label::Says;
 use crate::farm::{CarrierKind, Farm, Id, Paper, Product};
 use crate::finding::Level;
-use crate::language::Language;
 use crate::loads::card::{long_date, said};
 use crate::quantity::number::show;
 use crate::quantity::{Duration, Quantity, Units, Volume};
@@ -151,7 +150,7 @@ pub fn sheet(farm: &Farm, test: &JarTest) -> Option<JarSheet> {
             _ => None,
         })
         .iter()
-        .map(|said| said.in_language(Language::English))
+        .map(|said| said.aloud())
         .collect(),
         cautions: CAUTIONS.map(str::to_owned).to_vec(),
         open: test

@@ -15,14 +15,13 @@ use tankard_core::day::sheet::SheetContent;
 use tankard_core::farm::card::{Card, CardContent};
 use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::Level;
-use tankard_core::language::{Language, Say, say};
+use tankard_core::language::{Say, say};
 use tankard_core::loads::card::{cards, day};
 use tankard_core::plan::Plan;
 use tankard_core::progress::Tell;
 use tankard_file::store::{self, Report};
 use tankard_paper::{PaperError, Sheet};
 
-use super::passes::counted;
 use super::preview::Wanted;
 use crate::app::{Desk, Failed, Task};
 use crate::files::Purpose;
@@ -109,7 +108,7 @@ fn moment(at: DateTime) -> Say {
 }
 
 fn moment_of(card: &Card) -> String {
-    moment(card.issued).in_language(Language::English)
+    moment(card.issued).aloud()
 }
 
 /// Shows the page.
@@ -386,11 +385,10 @@ impl ToPrint {
 
     /// "3 cards", "The evening sheet with 3 cards".
     fn words(&self) -> String {
-        let cards = counted(self.cards.len(), "card");
         match (&self.sheet, self.cards.len()) {
             (Some(_), 0) => t!("tank-loads-the-evening-sheet").to_owned(),
-            (Some(_), _) => t!("tank-loads-the-evening-sheet-with", cards = cards),
-            (None, _) => cards,
+            (Some(_), cards) => t!("tank-loads-the-evening-sheet-with", cards = cards),
+            (None, cards) => t!("tank-loads-count-cards", cards = cards),
         }
     }
 
@@ -401,7 +399,7 @@ impl ToPrint {
             t!("tank-loads-laying-out-cards")
         };
         let task = if self.is_new { Task::issues(words, failed).called(ISSUING) } else { Task::writes(words, failed) };
-        task.counting("card", "cards")
+        task.counting(t!("tank-loads-card"), t!("tank-loads-cards"))
     }
 }
 
@@ -440,8 +438,7 @@ fn print(desk: &mut Desk, to: To) {
             let since = desk.since(asked);
             let what = print.words();
             if print.is_new && !issue(desk, print.cards) {
-                let words = t!("tank-loads-their-numbers-were-given-to-other");
-                desk.tell_problem(t!("tank-loads-written-to-but", what = what, place = place.display(), words = words));
+                desk.tell_problem(t!("tank-loads-written-to-but", what = what, place = place.display()));
                 return;
             }
             match to {
@@ -457,8 +454,11 @@ fn print(desk: &mut Desk, to: To) {
                     ));
                 }
                 To::Viewer => {
-                    let words = t!("tank-loads-written-but-no-program-to-show");
-                    desk.tell_problem(format!("{what} {words}: {}", place.display()));
+                    desk.tell_problem(t!(
+                        "tank-loads-written-but-no-program-to-show",
+                        what = what,
+                        place = place.display()
+                    ));
                 }
             }
         },

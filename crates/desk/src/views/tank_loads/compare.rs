@@ -59,7 +59,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, choice: 
     let load = desk.tank_loads.load;
     // Of the other the set as it is offered, since a plan cannot hold what has still to be bought.
     let sides = [(plan, plan.adjuvants.current.as_ref()), (other.as_ref(), Some(choice))];
-    line(ui, column, "adjuvants", sides.map(|(side, set)| adjuvants(side, set, load, farm.units)));
+    line(ui, column, t!("tank-loads-adjuvants"), sides.map(|(side, set)| adjuvants(side, set, load, farm.units)));
     let cost = sides.map(|(_, set)| {
         set.and_then(|set| set.cost_per_hectare)
             .map_or(t!("tank-loads-price-not-typed").to_owned(), |cost| per_ground(cost, units, &farm.currency))
@@ -81,7 +81,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, choice: 
                 .join(". ")
         })
     });
-    line(ui, column, "why", reasons);
+    line(ui, column, t!("tank-loads-why"), reasons);
     ui.horizontal_top(|ui| {
         cell(ui, 90.0, false, |ui| {
             ui.label(look::soft(ui, t!("tank-loads-only-here")));
@@ -139,7 +139,7 @@ fn line(ui: &mut Ui, column: f32, label: &str, texts: [String; 2]) {
 fn adjuvants(plan: &Plan, set: Option<&Choice>, load: u32, units: Units) -> String {
     let Some(set) = set else { return String::new() };
     if set.members.is_empty() {
-        return "none".to_owned();
+        return t!("tank-loads-none").to_owned();
     }
     let lines: Vec<String> = set
         .members
@@ -151,10 +151,13 @@ fn adjuvants(plan: &Plan, set: Option<&Choice>, load: u32, units: Units) -> Stri
                 .iter()
                 .find(|known| known.number == load)
                 .and_then(|known| known.items.iter().find(|item| Some(&item.product) == member.product.as_ref()))
-                .map(|item| t!("tank-loads-in-load", text = item.measured.text, load = load))
-                .unwrap_or_default();
-            let in_load = if member.product.is_none() { t!("tank-loads-to-buy-a40").to_owned() } else { in_load };
-            format!("{} {rate}{in_load}", member.name)
+                .map(|item| &item.measured.text);
+            let name = &member.name;
+            match in_load {
+                _ if member.product.is_none() => t!("tank-loads-member-to-buy", name = name, rate = rate),
+                Some(text) => t!("tank-loads-in-load", name = name, rate = rate, text = text, load = load),
+                None => format!("{name} {rate}"),
+            }
         })
         .collect();
     lines.join("\n")

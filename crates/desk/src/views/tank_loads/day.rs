@@ -13,9 +13,9 @@ pub(super) fn summary(pass: &Pass) -> String {
     let marks = [
         (growing.large_weeds, t!("tank-loads-large-weeds")),
         (growing.heavy_pressure, t!("tank-loads-thick-weeds")),
-        (growing.drought, "drought"),
-        (growing.heat, "heat"),
-        (growing.cold, "cold"),
+        (growing.drought, t!("tank-loads-drought")),
+        (growing.heat, t!("tank-loads-heat")),
+        (growing.cold, t!("tank-loads-cold")),
     ];
     let mut words: Vec<String> = pass.weeds.iter().filter(|weed| !weed.trim().is_empty()).take(2).cloned().collect();
     if pass.weeds.len() > 2 {
@@ -23,7 +23,7 @@ pub(super) fn summary(pass: &Pass) -> String {
     }
     words.extend(marks.into_iter().filter(|(is, _)| *is).map(|(_, word)| word.to_owned()));
     if pass.carrier_kind != CarrierKind::Water {
-        words.push(format!("in {}", pass.carrier_kind.name()));
+        words.push(t!("tank-loads-in-carrier", carrier = pass.carrier_kind.name()));
     }
     if words.is_empty() { t!("tank-loads-weeds-and-day").to_owned() } else { words.join(", ") }
 }
@@ -31,7 +31,7 @@ pub(super) fn summary(pass: &Pass) -> String {
 /// The editor.
 pub(super) fn show(ui: &mut Ui, pass: &mut Pass) {
     ui.label(look::heading(t!("tank-loads-weeds-and-day")));
-    boxes::row(ui, "weeds", |ui| {
+    boxes::row(ui, t!("tank-loads-weeds-row"), |ui| {
         // One box, apart by commas; an empty part that is still being typed is kept.
         let mut text = pass.weeds.join(", ");
         boxes::text_or_empty(ui, t!("tank-loads-weeds"), &mut text, 360.0, t!("tank-loads-volunteer-corn-waterhemp"));
@@ -47,12 +47,12 @@ pub(super) fn show(ui: &mut Ui, pass: &mut Pass) {
     let growing = &mut pass.growing;
     boxes::row(ui, t!("tank-loads-the-weeds-are"), |ui| {
         ui.checkbox(&mut growing.large_weeds, t!("tank-loads-large-for-the-products"));
-        ui.checkbox(&mut growing.heavy_pressure, "thick");
+        ui.checkbox(&mut growing.heavy_pressure, t!("tank-loads-thick"));
     });
     boxes::row(ui, t!("tank-loads-they-stand-in"), |ui| {
-        ui.checkbox(&mut growing.drought, "drought");
+        ui.checkbox(&mut growing.drought, t!("tank-loads-drought"));
         ui.checkbox(&mut growing.heat, t!("tank-loads-extreme-heat"));
-        ui.checkbox(&mut growing.cold, "cold");
+        ui.checkbox(&mut growing.cold, t!("tank-loads-cold"));
         ui.label(look::soft(ui, t!("tank-loads-air-at-its-warmest")));
         boxes::quantity_hinted(
             ui,
@@ -62,7 +62,7 @@ pub(super) fn show(ui: &mut Ui, pass: &mut Pass) {
             t!("tank-loads-not-known"),
         );
     });
-    boxes::row(ui, "carrier", |ui| {
+    boxes::row(ui, t!("tank-loads-carrier-row"), |ui| {
         let say = |kind: &CarrierKind| kind.name().to_owned();
         boxes::choice(ui, t!("tank-loads-carrier"), &mut pass.carrier_kind, &CarrierKind::ALL, say, 190.0);
     });

@@ -16,7 +16,6 @@ use tankard_core::plan::Plan;
 use tankard_core::quantity::{Quantity, Units};
 
 use super::cards::{self, Printing};
-use super::passes::counted;
 use super::{cell, sheet as on_sheet};
 use crate::app::Desk;
 use crate::files::Purpose;
@@ -91,7 +90,9 @@ fn looked_for(desk: &mut Desk, ui: &mut Ui, date: Date) {
     });
 }
 
-const LOOKED_FOR: &str = "the order of the day is not there yet; wait until it is, or have it looked for again";
+fn order_missing() -> &'static str {
+    t!("tank-loads-the-order-of-the-day-is")
+}
 
 /// What there is to say of a day, at the right.
 pub(super) fn settle(desk: &mut Desk, ui: &mut Ui, date: Date) {
@@ -123,7 +124,7 @@ fn stopped(desk: &mut Desk, ui: &mut Ui, made: &Made) {
                 desk.tank_loads.choose(&slot.pass);
                 desk.tank_loads.reveal = true;
             }
-            ui.label(look::soft(ui, counted(stops, "stop")));
+            ui.label(look::soft(ui, t!("parts-stop", stops = stops)));
         });
     }
 }
@@ -188,7 +189,7 @@ fn title(ui: &mut Ui, date: Date, day: &mut Day) {
         ui.add(egui::Label::new(look::soft(ui, t!("tank-loads-the-rigs-leave-at"))).extend());
         boxes::time_or_none(ui, t!("tank-loads-the-rigs-leave-at-701"), &mut day.from, 80.0);
         ui.add(egui::Label::new(look::soft(ui, t!("tank-loads-and-are-home-by"))).extend());
-        boxes::time_hinted(ui, t!("tank-loads-the-rigs-are-home-by"), &mut day.to, 80.0, "e.g. 20:30");
+        boxes::time_hinted(ui, t!("tank-loads-the-rigs-are-home-by"), &mut day.to, 80.0, t!("tank-loads-e-g-20-30"));
     });
     ui.horizontal(|ui| {
         ui.label(look::soft(ui, t!("tank-loads-words-for-the-crew")));
@@ -320,8 +321,9 @@ fn row(
             });
             cell(ui, wide, false, |ui| {
                 let text = egui::RichText::new(&name).color(look::colours(ui).brass);
-                let response =
-                    ui.add(egui::Button::new(text).frame(false).truncate()).accessible_name(format!("Open {name}"));
+                let response = ui
+                    .add(egui::Button::new(text).frame(false).truncate())
+                    .accessible_name(t!("tank-loads-open-name", name = name));
                 if response.clicked() {
                     *next = Some(slot.pass.clone());
                 }
@@ -330,7 +332,7 @@ fn row(
                 ui.label(plan.area.show(units));
             });
             cell(ui, 58.0, true, |ui| {
-                ui.label(counted(plan.loads.len(), "load"));
+                ui.label(t!("tank-loads-count-loads", loads = plan.loads.len()));
             });
             if let Some((rig, at)) = place {
                 acts(ui, made, rig, at, &name, day);
@@ -373,12 +375,13 @@ fn acts(ui: &mut Ui, made: &Made, rig: &RigDay, at: usize, name: &str, day: &mut
     ui.spacing_mut().item_spacing.x = 6.0;
     // Both stand in every row, so that the keyboard stays on the one that was pressed.
     let later = at + 1 < rig.slots.len();
-    for (word, can, to) in [
-        (t!("tank-loads-earlier"), at > 0, place.saturating_sub(1)),
-        (t!("tank-loads-later"), later, place.saturating_add(1)),
+    let sooner = t!("tank-loads-spray-earlier-in-the-day", name = name);
+    let after = t!("tank-loads-spray-later-in-the-day", name = name);
+    for (word, spoken, can, to) in [
+        (t!("tank-loads-earlier"), sooner, at > 0, place.saturating_sub(1)),
+        (t!("tank-loads-later"), after, later, place.saturating_add(1)),
     ] {
         let button = ui.add_enabled(can, egui::Button::new(look::act(ui, word)).frame(false));
-        let spoken = t!("tank-loads-spray-in-the-day", name = name, word = word.to_lowercase());
         if button.accessible_name(spoken).clicked() {
             hold(made, day, &slot.pass, to);
         }
@@ -475,16 +478,11 @@ fn print(desk: &mut Desk, ui: &mut Ui, date: Date, made: &Made) {
         if ready == 0 {
             return;
         }
-        let words = if ready == 1 {
-            t!("tank-loads-the-cards-of-1-pass").to_owned()
-        } else {
-            t!("tank-loads-the-cards-of-passes", ready = ready)
-        };
-        if ui.button(t!("tank-loads-issue-and-open-all", words = words)).clicked() {
+        if ui.button(t!("tank-loads-issue-and-open-all", ready = ready)).clicked() {
             desk.tank_loads.printing = Some(Printing::Day(date));
             cards::open(desk);
         }
-        if ui.button(t!("tank-loads-issue-and-save-all", words = words)).clicked() {
+        if ui.button(t!("tank-loads-issue-and-save-all", ready = ready)).clicked() {
             ask(desk, ui, Printing::Day(date), &format!("{date}-evening-sheet-and-cards.pdf"));
         }
     });
@@ -502,12 +500,12 @@ fn is_ready(plan: &Plan) -> bool {
 
 /// The passes of a day that have cards, in its order.
 pub(super) fn with_cards(desk: &mut Desk, date: Date) -> Result<Vec<Id>, String> {
-    let made = fresh(desk, date).ok_or(LOOKED_FOR)?;
+    let made = fresh(desk, date).ok_or_else(order_missing)?;
     let ready = |slot: &&Slot| made.plan(&slot.pass).is_some_and(is_ready);
     Ok(made.day.slots().filter(ready).map(|slot| slot.pass.clone()).collect())
 }
 
 /// What stands on the sheet of a day.
 pub(super) fn content(desk: &mut Desk, date: Date) -> Result<SheetContent, String> {
-    Ok(fresh(desk, date).ok_or(LOOKED_FOR)?.sheet.clone())
+    Ok(fresh(desk, date).ok_or_else(order_missing)?.sheet.clone())
 }

@@ -9,6 +9,7 @@ use jiff::tz::{AmbiguousOffset, TimeZone, TimeZoneDatabase};
 use tankard_core::farm::forecast;
 use tankard_core::farm::{Farm, FileLayout, Forecast, Holds, Hour, Take};
 use tankard_core::finding::Level;
+use tankard_core::loads::card::long_date;
 use tankard_core::words::capital;
 use tankard_file::forecast_csv::{self, Reading, Table, guess, needs_unit, read, units};
 
@@ -17,7 +18,7 @@ use crate::app::{Desk, Failed, Task};
 use crate::command::View;
 use crate::files::Purpose;
 use crate::look;
-use crate::parts::{boxes, left_out, mark};
+use crate::parts::{boxes, dates, left_out, mark};
 
 /// So many columns are all shown; of more only those that are taken, until all are asked for.
 const FEW_COLUMNS: usize = 12;
@@ -128,11 +129,11 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
 }
 
 fn time(at: DateTime) -> String {
-    at.strftime("%a %-d %B, %H:%M").to_string()
+    dates::moment(at)
 }
 
 fn hours(count: usize) -> String {
-    if count == 1 { t!("tank-loads-1-hour").to_owned() } else { t!("tank-loads-hours", count = count) }
+    t!("tank-loads-hours", count = count)
 }
 
 /// From the first of some hours to the last.
@@ -149,13 +150,15 @@ fn said(forecast: &Forecast) -> String {
     if forecast.hours.is_empty() {
         return t!("tank-loads-there-is-none-yet-read-one").to_owned();
     }
-    let read = forecast.read.map(|at| at.strftime(t!("tank-loads-a-d-b-y-at-h")).to_string()).unwrap_or_default();
+    let read =
+        forecast.read.map(|at| t!("tank-loads-read-at", day = dates::weekday(at.date()), time = at.strftime("%H:%M")));
     let source = match forecast.source.as_str() {
         "" => t!("tank-loads-not-said-where-from").to_owned(),
-        forecast::BY_HAND => forecast.source_said(),
+        forecast::BY_HAND => t!("tank-loads-typed-by-hand").to_owned(),
         _ => t!("tank-loads-from", file = forecast.source_said()),
     };
-    format!("{}, {}, {source}{read}", hours(forecast.hours.len()), span(&forecast.hours))
+    let parts = [hours(forecast.hours.len()), span(&forecast.hours), source];
+    parts.into_iter().chain(read).collect::<Vec<_>>().join(", ")
 }
 
 /// A file that is looked at; gives it back until it is taken or left.
@@ -190,16 +193,15 @@ fn look_at(desk: &mut Desk, ui: &mut Ui, mut coming: Coming) -> Option<Coming> {
     }
     let mut done = false;
     ui.horizontal_wrapped(|ui| {
-        let words = if count == 1 {
-            t!("tank-loads-take-this-hour").to_owned()
-        } else {
-            t!("tank-loads-take-these", count = hours(count))
+        let words = match count {
+            0 => t!("tank-loads-take-the-hours").to_owned(),
+            1 => t!("tank-loads-take-this-hour").to_owned(),
+            _ => t!("tank-loads-take-these", count = count),
         };
-        let words = if count == 0 { t!("tank-loads-take-the-hours") } else { &words };
         if ui.add_enabled(count > 0, egui::Button::new(words)).clicked() {
             let (taken, layout, now) = (coming.reading.hours.clone(), coming.layout.clone(), desk.now());
             desk.document.edit(|farm| farm.forecast.take(taken, &coming.source, now, layout));
-            desk.tell(t!("tank-loads-taken-from", count = hours(count), source = coming.source));
+            desk.tell(t!("tank-loads-taken-from", count = count, source = coming.source));
             done = true;
         }
         if boxes::act(ui, t!("tank-loads-leave-it")).accessible_name(t!("tank-loads-leave-the-file")).clicked() {
@@ -240,12 +242,12 @@ fn columns(ui: &mut Ui, coming: &mut Coming) {
     let is_wide = room > 380.0;
     let (name_width, texts_width) = if is_wide { (room * 0.42, room * 0.58 - gap) } else { (room, 0.0) };
     ui.horizontal(|ui| {
-        cell(ui, name_width, false, |ui| drop(ui.label(look::soft(ui, "column"))));
+        cell(ui, name_width, false, |ui| drop(ui.label(look::soft(ui, t!("tank-loads-column")))));
         if is_wide {
             cell(ui, texts_width, false, |ui| drop(ui.label(look::soft(ui, t!("tank-loads-its-first-lines")))));
         }
-        cell(ui, holds_width, false, |ui| drop(ui.label(look::soft(ui, "holds"))));
-        cell(ui, unit_width, false, |ui| drop(ui.label(look::soft(ui, "unit"))));
+        cell(ui, holds_width, false, |ui| drop(ui.label(look::soft(ui, t!("tank-loads-holds")))));
+        cell(ui, unit_width, false, |ui| drop(ui.label(look::soft(ui, t!("tank-loads-unit")))));
     });
     let mut layout = coming.layout.clone();
     for at in coming.shown.clone() {
@@ -273,11 +275,7 @@ fn columns(ui: &mut Ui, coming: &mut Coming) {
     }
     let hidden = coming.table.header.len() - coming.shown.len();
     if hidden > 0 {
-        let words = if hidden == 1 {
-            t!("tank-loads-show-1-more-column").to_owned()
-        } else {
-            t!("tank-loads-show-more-columns", hidden = hidden)
-        };
+        let words = t!("tank-loads-show-more-columns", hidden = hidden);
         if boxes::act(ui, &words).clicked() {
             coming.shown = (0..coming.table.header.len()).collect();
         }
@@ -302,7 +300,7 @@ fn choices(ui: &mut Ui, table: &Table, layout: &mut FileLayout, (at, heading): (
             unit.clear();
         }
         let is_day = matches!(kept, Holds::DateAndTime | Holds::Date);
-        let empty = if is_day || table.is_bare(at) { "choose" } else { t!("tank-loads-as-written") };
+        let empty = if is_day || table.is_bare(at) { t!("tank-loads-choose") } else { t!("tank-loads-as-written") };
         let all: Vec<String> = std::iter::once("").chain(units(kept).iter().copied()).map(str::to_owned).collect();
         let say = |unit: &String| if unit.is_empty() { empty.to_owned() } else { unit.clone() };
         boxes::choice(ui, &t!("tank-loads-unit-of", heading = heading), &mut unit, &all, say, widths.1);
@@ -330,7 +328,7 @@ fn typed(desk: &mut Desk, ui: &mut Ui) {
     let free = free_hours(farm, day, &before);
     let mut after = before.clone();
     ui.add_space(4.0);
-    ui.label(look::heading(t!("tank-loads-hours-of", strftime = day.strftime("%A %-d %B %Y"))));
+    ui.label(look::heading(t!("tank-loads-hours-of", day = long_date(day))));
     if !after.is_empty() {
         table(ui, &mut after);
     }
@@ -361,7 +359,7 @@ fn add(ui: &mut Ui, chosen: &mut Option<i8>, hours: &mut Vec<Hour>, day: Date, f
     let clock = |hour: &i8| format!("{hour:02}:00");
     ui.add_space(4.0);
     ui.horizontal_wrapped(|ui| {
-        ui.label(look::soft(ui, "hour"));
+        ui.label(look::soft(ui, t!("tank-loads-hour")));
         let before = hour;
         boxes::choice(ui, t!("tank-loads-hour-to-add"), &mut hour, free, clock, 84.0);
         if hour != before {
@@ -378,7 +376,15 @@ fn add(ui: &mut Ui, chosen: &mut Option<i8>, hours: &mut Vec<Hour>, day: Date, f
 
 /// One hour a line, or two lines where room is short.
 fn table(ui: &mut Ui, hours: &mut Vec<Hour>) {
-    const NAMES: [&str; 7] = ["air", "humidity", "wind", "gusts", "wind from", "rain", "cloud"];
+    let names = [
+        t!("tank-loads-air"),
+        t!("tank-loads-humidity"),
+        t!("tank-loads-wind"),
+        t!("tank-loads-gusts"),
+        t!("tank-loads-wind-from"),
+        t!("tank-loads-rain"),
+        t!("tank-loads-cloud"),
+    ];
     let gap = ui.spacing().item_spacing.x;
     let (time_width, act_width) = (46.0, 62.0);
     let room = ui.available_width() - time_width - act_width - 2.0 * gap;
@@ -393,7 +399,7 @@ fn table(ui: &mut Ui, hours: &mut Vec<Hour>) {
             }
         });
     };
-    let (above, below) = NAMES.split_at(first);
+    let (above, below) = names.split_at(first);
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         head(ui, above);
@@ -403,20 +409,22 @@ fn table(ui: &mut Ui, hours: &mut Vec<Hour>) {
     });
     let mut removed = None;
     for (at, hour) in hours.iter_mut().enumerate() {
-        let when = format!("{}{}", hour.at.strftime("%H:%M"), if hour.again { " again" } else { "" });
-        ui.push_id(("hour", &when), |ui| {
+        let clock = hour.at.strftime("%H:%M");
+        let when = if hour.again { t!("tank-loads-again", time = clock) } else { clock.to_string() };
+        ui.push_id(("hour", hour.at.hour(), hour.again), |ui| {
             ui.horizontal(|ui| {
                 cell(ui, time_width, false, |ui| drop(ui.label(look::strong(&when))));
                 (0..first).for_each(|part| one(ui, hour, part, &when, width));
-                let response = boxes::act(ui, "Remove").accessible_name(format!("Remove {when}"));
+                let response =
+                    boxes::act(ui, t!("parts-remove")).accessible_name(t!("tank-loads-remove-hour", when = when));
                 if response.clicked() {
                     removed = Some(at);
                 }
             });
-            if first < NAMES.len() {
+            if first < names.len() {
                 ui.horizontal(|ui| {
                     cell(ui, time_width, false, |_| {});
-                    (first..NAMES.len()).for_each(|part| one(ui, hour, part, &when, width));
+                    (first..names.len()).for_each(|part| one(ui, hour, part, &when, width));
                 });
                 ui.add_space(4.0);
             }
@@ -430,20 +438,54 @@ fn table(ui: &mut Ui, hours: &mut Vec<Hour>) {
 /// One box of an hour, in the order of the table.
 fn one(ui: &mut Ui, hour: &mut Hour, part: usize, when: &str, width: f32) {
     match part {
-        0 => boxes::quantity_hinted(ui, &t!("tank-loads-air-at", when = when), &mut hour.temperature, width, "air"),
+        0 => boxes::quantity_hinted(
+            ui,
+            &t!("tank-loads-air-at", when = when),
+            &mut hour.temperature,
+            width,
+            t!("tank-loads-air"),
+        ),
         1 => boxes::quantity_hinted(
             ui,
             &t!("tank-loads-humidity-at", when = when),
             &mut hour.humidity,
             width,
-            "humidity",
+            t!("tank-loads-humidity"),
         ),
-        2 => boxes::quantity_hinted(ui, &t!("tank-loads-wind-at", when = when), &mut hour.wind, width, "wind"),
-        3 => boxes::quantity_hinted(ui, &t!("tank-loads-gusts-at", when = when), &mut hour.gust, width, "gusts"),
-        4 => {
-            boxes::quantity_hinted(ui, &t!("tank-loads-wind-from-at", when = when), &mut hour.wind_from, width, "from")
-        }
-        5 => boxes::quantity_hinted(ui, &t!("tank-loads-rain-at", when = when), &mut hour.rain, width, "rain"),
-        _ => boxes::quantity_hinted(ui, &t!("tank-loads-cloud-at", when = when), &mut hour.cloud, width, "cloud"),
+        2 => boxes::quantity_hinted(
+            ui,
+            &t!("tank-loads-wind-at", when = when),
+            &mut hour.wind,
+            width,
+            t!("tank-loads-wind"),
+        ),
+        3 => boxes::quantity_hinted(
+            ui,
+            &t!("tank-loads-gusts-at", when = when),
+            &mut hour.gust,
+            width,
+            t!("tank-loads-gusts"),
+        ),
+        4 => boxes::quantity_hinted(
+            ui,
+            &t!("tank-loads-wind-from-at", when = when),
+            &mut hour.wind_from,
+            width,
+            t!("tank-loads-from-where"),
+        ),
+        5 => boxes::quantity_hinted(
+            ui,
+            &t!("tank-loads-rain-at", when = when),
+            &mut hour.rain,
+            width,
+            t!("tank-loads-rain"),
+        ),
+        _ => boxes::quantity_hinted(
+            ui,
+            &t!("tank-loads-cloud-at", when = when),
+            &mut hour.cloud,
+            width,
+            t!("tank-loads-cloud"),
+        ),
     }
 }

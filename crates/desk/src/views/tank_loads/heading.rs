@@ -90,17 +90,17 @@ fn facts(desk: &mut Desk, ui: &mut Ui, pass: &Pass, plan: &Plan) {
                 open = if open == Some(editor) { None } else { Some(editor) };
             }
             let fact = match editor {
-                Editor::Fields => Some((plan.area.show(units), t!("tank-loads-ground-to-spray").to_owned())),
+                Editor::Fields => Some((plan.area.show(units), t!("core-ground-to-spray").to_owned())),
                 Editor::Water => plan.water.hardness.map(|hardness| {
                     (
                         t!("tank-loads-hard", hardness = hardness.show(units)),
-                        t!("tank-loads-hardness-of", name = plan.water.name),
+                        t!("water-hardness-of", name = plan.water.name),
                     )
                 }),
                 Editor::Rig => plan.carrier.map(|carrier| {
                     (
                         format!("{} = {}", carrier.show(units), plan.spray_volume.show(units)),
-                        t!("tank-loads-spray-volume").to_owned(),
+                        t!("core-spray-volume").to_owned(),
                     )
                 }),
                 Editor::Day | Editor::Rest => None,
@@ -165,10 +165,10 @@ fn time(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     let units = desk.document.farm().units;
     let (time, title) = match (&plan.work, plan.spray_time) {
         (Some(work), _) => {
-            (Some(t!("tank-loads-in-all", total = work.total.show(units))), super::sprayer::TOTAL.to_owned())
+            (Some(t!("tank-loads-in-all", total = work.total.show(units))), t!("rig-time-for-the-pass").to_owned())
         }
         (None, Some(time)) => {
-            (Some(t!("tank-loads-of-spraying", time = time.show(units))), t!("tank-loads-time-to-spray").to_owned())
+            (Some(t!("tank-loads-of-spraying", time = time.show(units))), t!("core-time-to-spray").to_owned())
         }
         (None, None) => (None, String::new()),
     };
@@ -198,8 +198,10 @@ fn fields(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
     for (at, id) in pass.fields.clone().iter().enumerate() {
         ui.push_id(("pass field", id), |ui| {
             ui.horizontal(|ui| {
-                let name =
-                    farm.fields.get(id).map_or_else(|| format!("{id} (not on the farm)"), |field| field.name.clone());
+                let name = farm
+                    .fields
+                    .get(id)
+                    .map_or_else(|| t!("tank-loads-not-on-the-farm", id = id), |field| field.name.clone());
                 super::cell(ui, 170.0, false, |ui| {
                     ui.add(egui::Label::new(&name).truncate());
                 });
@@ -212,9 +214,9 @@ fn fields(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
                 super::cell(ui, 80.0, true, |ui| {
                     ui.label(whole);
                 });
-                ui.label(look::soft(ui, "only"));
+                ui.label(look::soft(ui, t!("tank-loads-only")));
                 let mut part = pass.parts.get(id).cloned();
-                let only = format!("Part of {name} to spray");
+                let only = t!("tank-loads-part-of-to-spray", name = name);
                 boxes::quantity_or_none(ui, &only, &mut part, 90.0);
                 offers::at_box(ui, &only, &Slot::Part { pass: plan.pass.clone(), field: id.clone() });
                 match part {
@@ -225,10 +227,17 @@ fn fields(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
                         pass.parts.shift_remove(id);
                     }
                 }
-                if at > 0 && boxes::act(ui, "Earlier").accessible_name(format!("Spray {name} earlier")).clicked() {
+                if at > 0
+                    && boxes::act(ui, t!("tank-loads-earlier"))
+                        .accessible_name(t!("tank-loads-spray-earlier", name = name))
+                        .clicked()
+                {
                     swap = Some(at);
                 }
-                if boxes::act(ui, "Leave out").accessible_name(format!("Leave {name} out")).clicked() {
+                if boxes::act(ui, t!("tank-loads-leave-out"))
+                    .accessible_name(t!("tank-loads-leave-name-out", name = name))
+                    .clicked()
+                {
                     remove = Some(at);
                 }
             });
@@ -306,12 +315,12 @@ fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
     if let Some(rig) = usual.filter(|rig| !rig.sets.is_empty() || !pass.nozzles.is_empty()) {
         boxes::row(ui, t!("tank-loads-nozzle-set"), |ui| nozzle_set(ui, rig, pass));
     }
-    boxes::row(ui, "speed", |ui| {
+    boxes::row(ui, t!("tank-loads-speed-row"), |ui| {
         boxes::quantity_or_none(ui, t!("tank-loads-speed"), &mut pass.speed, 120.0);
         offers::at_box(ui, t!("tank-loads-speed"), &Slot::PassSpeed(plan.pass.clone()));
         usual_of(ui, pass.speed.is_none(), usual.and_then(|rig| rig.speed.as_ref()));
     });
-    boxes::row(ui, "pressure", |ui| {
+    boxes::row(ui, t!("tank-loads-pressure-row"), |ui| {
         boxes::quantity_or_none(ui, t!("tank-loads-pressure"), &mut pass.pressure, 120.0);
         offers::at_box(ui, t!("tank-loads-pressure"), &Slot::PassPressure(plan.pass.clone()));
         let usual = usual.and_then(|rig| rig.pressure.as_ref());
@@ -322,15 +331,13 @@ fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
             _ => usual_of(ui, pass.pressure.is_none(), usual),
         }
     });
-    boxes::row(ui, "droplets", |ui| {
+    boxes::row(ui, t!("tank-loads-droplets-row"), |ui| {
         // With nozzle sets the class follows from the set and its pressure; the rig's own counts for nothing then.
         let usual = if usual.is_some_and(|rig| !rig.sets.is_empty()) {
             t!("tank-loads-as-the-set-gives").to_owned()
         } else {
-            t!(
-                "tank-loads-as-the-rig",
-                and_then = usual.and_then(|rig| rig.droplets).map_or(t!("tank-loads-not-known"), Droplets::name)
-            )
+            let class = usual.and_then(|rig| rig.droplets).map_or(t!("tank-loads-not-known"), Droplets::name);
+            t!("tank-loads-as-the-rig", class = class)
         };
         boxes::droplets_or_none(ui, t!("tank-loads-droplet-class"), &mut pass.droplets, &usual, 190.0);
     });
@@ -359,7 +366,7 @@ fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
     boxes::row(ui, t!("tank-loads-not-before"), |ui| {
         boxes::time_or_none(ui, t!("tank-loads-not-to-begin-before"), &mut pass.start, 120.0);
     });
-    boxes::row(ui, "operator", |ui| {
+    boxes::row(ui, t!("tank-loads-operator-row"), |ui| {
         boxes::text_or_empty(
             ui,
             t!("tank-loads-operator-of-the-pass"),
@@ -376,7 +383,7 @@ fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
 
 /// The set of the pass; empty for the one usually fitted. A set that the rig no longer has is kept until another is chosen.
 fn nozzle_set(ui: &mut Ui, rig: &Rig, pass: &mut Pass) {
-    let fitted = tankard_core::rig::fitted(rig).map_or("none", |(_, set)| set.name.as_str());
+    let fitted = tankard_core::rig::fitted(rig).map_or(t!("tank-loads-none"), |(_, set)| set.name.as_str());
     let mut all = vec![Id::new()];
     all.extend(rig.sets.keys().cloned());
     if !all.contains(&pass.nozzles) {

@@ -4,7 +4,7 @@
 use egui::{Label, ScrollArea, Ui};
 use jiff::civil::DateTime;
 use tankard_core::day::{DayPlan, Slot};
-use tankard_core::farm::{Farm, Hour, Id};
+use tankard_core::farm::{Farm, Hour, Id, forecast};
 use tankard_core::finding::Subject;
 use tankard_core::loads::card::long_date;
 use tankard_core::plan::Plan;
@@ -16,7 +16,7 @@ use super::{cell, column, sheet};
 use crate::app::Desk;
 use crate::look;
 use crate::parts::strip::{self, Cell, Marks};
-use crate::parts::{boxes, findings};
+use crate::parts::{boxes, dates, findings};
 use crate::report::words::{answer, clock, day_words, judged, slot_words};
 
 /// Below this width what stands side by side comes one under the other.
@@ -48,12 +48,14 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
 
 /// "05:00 allowed", "09:00 forbidden: wind at most 10 mph".
 fn name_of(hours: &Hours, hour: &JudgedHour) -> String {
-    let again = if hour.again { " again" } else { "" };
     let binds: Vec<String> = hour.binds.iter().filter_map(|(at, _)| hours.limits.get(*at)).map(Limit::text).collect();
     let why = if binds.is_empty() { String::new() } else { format!(": {}", binds.join("; ")) };
     let part = hour.part.filter(|(_, verdict)| *verdict != hour.verdict);
     let part = part.map(|(span, verdict)| format!(", {} {}", span.words(), verdict.word())).unwrap_or_default();
-    format!("{}{again} {}{part}{why}", clock(hour.at), hour.verdict.word())
+    {
+        let at = if hour.again { t!("tank-loads-again", time = clock(hour.at)) } else { clock(hour.at) };
+        format!("{at} {}{part}{why}", hour.verdict.word())
+    }
 }
 
 fn day(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
@@ -177,14 +179,17 @@ fn shown<Q: Quantity>(value: Option<&AsTyped<Q>>, units: Units) -> String {
 fn figures(farm: &Farm, hour: &Hour, sky: Option<&Sky>) -> Vec<(&'static str, String)> {
     let units = farm.units;
     vec![
-        ("wind", shown(hour.wind.as_ref(), units)),
-        ("air", shown(hour.temperature.as_ref(), units)),
-        ("gusts", shown(hour.gust.as_ref(), units)),
-        ("humidity", shown(hour.humidity.as_ref(), units)),
-        ("from", hour.wind_from.as_ref().map_or(t!("tank-loads-not-given").to_owned(), |from| from.point().to_owned())),
-        ("cloud", shown(hour.cloud.as_ref(), units)),
+        (t!("tank-loads-wind"), shown(hour.wind.as_ref(), units)),
+        (t!("tank-loads-air"), shown(hour.temperature.as_ref(), units)),
+        (t!("tank-loads-gusts"), shown(hour.gust.as_ref(), units)),
+        (t!("tank-loads-humidity"), shown(hour.humidity.as_ref(), units)),
         (
-            "rain",
+            t!("tank-loads-from-where"),
+            hour.wind_from.as_ref().map_or(t!("tank-loads-not-given").to_owned(), |from| from.point().to_owned()),
+        ),
+        (t!("tank-loads-cloud"), shown(hour.cloud.as_ref(), units)),
+        (
+            t!("tank-loads-rain"),
             hour.rain.as_ref().map_or_else(|| t!("tank-loads-not-given").to_owned(), |rain| rain.show_rain(units)),
         ),
         (t!("tank-loads-chance-of-rain"), shown(hour.rain_chance.as_ref(), units)),
@@ -253,9 +258,11 @@ fn limits(ui: &mut Ui, hours: &Hours) {
     let basis = ui.available_width() - outside - text - 2.0 * gap;
     ui.spacing_mut().item_spacing.y = 2.0;
     ui.horizontal(|ui| {
-        for (words, width) in
-            [("limit", text), (t!("tank-loads-outside-it"), outside), (t!("tank-loads-it-rests-on"), basis)]
-        {
+        for (words, width) in [
+            (t!("tank-loads-limit"), text),
+            (t!("tank-loads-outside-it"), outside),
+            (t!("tank-loads-it-rests-on"), basis),
+        ] {
             cell(ui, width, false, |ui| {
                 ui.label(look::soft(ui, words));
             });
@@ -357,21 +364,19 @@ fn pass_row(
 /// What no forecast can tell.
 fn cautions(ui: &mut Ui, farm: Option<&Farm>) {
     ui.add_space(6.0);
-    let source = farm
-        .map(|farm| &farm.forecast)
-        .map(|forecast| {
-            let read = forecast
-                .read
-                .map(|read| t!("tank-loads-read", strftime = read.strftime("%-d %b %Y, %H:%M")))
-                .unwrap_or_default();
-            t!(
-                "tank-loads-forecast-which-read",
-                which = if forecast.source.is_empty() { t!("tank-loads-source-not-named") } else { &forecast.source },
-                read = read
-            )
-        })
-        .unwrap_or_default();
-    let words = t!("tank-loads-source-a-forecast-is-no-measurement-measure-wind", source = source);
+    let source = farm.map(|farm| &farm.forecast).map(|forecast| {
+        let source = match forecast.source.as_str() {
+            "" => t!("tank-loads-source-not-named"),
+            forecast::BY_HAND => t!("tank-loads-typed-by-hand"),
+            source => source,
+        };
+        match forecast.read {
+            Some(read) => t!("tank-loads-forecast-read", source = source, read = dates::short_moment(read)),
+            None => t!("tank-loads-forecast-source", source = source),
+        }
+    });
+    let caution = t!("tank-loads-a-forecast-is-no-measurement-measure-wind").to_owned();
+    let words = source.into_iter().chain([caution]).collect::<Vec<_>>().join(" ");
     ui.add(Label::new(look::soft(ui, words)).wrap());
 }
 

@@ -28,8 +28,8 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         let is_narrow = ui.available_width() < NARROW;
         ui.horizontal(|ui| {
             ui.label(look::heading(t!("tank-loads-loads")));
-            if super::worked(ui, plan.loads.len().to_string(), t!("tank-loads-number-of-loads")) {
-                desk.tank_loads.working = Some(Shown::Titled(t!("tank-loads-number-of-loads").to_owned()));
+            if super::worked(ui, plan.loads.len().to_string(), t!("loads-number-of-loads")) {
+                desk.tank_loads.working = Some(Shown::Titled(t!("loads-number-of-loads").to_owned()));
             }
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
                 ui.spacing_mut().item_spacing.x = 6.0;
@@ -90,11 +90,10 @@ fn splits(ui: &mut Ui, split: &mut LoadSplit) {
 /// What most passes do without: other sizes, spray in the tank and beyond the ground, loads decided by hand.
 fn more(ui: &mut Ui, farm: &Farm, id: &str, pass: &mut Pass, plan: &Plan) {
     let stretches = plan.sizing.iter().flat_map(|sizing| &sizing.stretches);
-    let others = match stretches.map(|stretch| stretch.others.len()).sum::<usize>() {
-        0 => String::new(),
+    let title = match stretches.map(|stretch| stretch.others.len()).sum::<usize>() {
+        0 => t!("tank-loads-spray-in-the-tank-loads-decided").to_owned(),
         count => t!("tank-loads-other-sizes-of-loads", count = count),
     };
-    let title = capital(&t!("tank-loads-spray-in-the-tank-loads-decided", others = others));
     let is_used = pass.in_tank.is_some() || pass.extra.is_some() || !pass.sizes.is_empty();
     egui::CollapsingHeader::new(look::soft(ui, title)).id_salt("more on loads").default_open(is_used).show(ui, |ui| {
         self::others(ui, farm, pass, plan);
@@ -108,7 +107,13 @@ fn beside(ui: &mut Ui, farm: &Farm, id: &str, pass: &mut Pass, plan: &Plan) {
         ui.spacing_mut().item_spacing.x = 6.0;
         ui.label(look::soft(ui, t!("tank-loads-in-the-tank-already")));
         let mut volume = pass.in_tank.as_ref().map(|in_tank| in_tank.volume.clone());
-        boxes::quantity_hinted(ui, t!("tank-loads-in-the-tank-already-24f"), &mut volume, 76.0, "nothing");
+        boxes::quantity_hinted(
+            ui,
+            t!("tank-loads-in-the-tank-already-24f"),
+            &mut volume,
+            76.0,
+            t!("tank-loads-nothing"),
+        );
         let from = pass.in_tank.take().map(|in_tank| in_tank.from).unwrap_or_default();
         pass.in_tank = volume.map(|volume| InTank { volume, from });
         if let Some(in_tank) = &mut pass.in_tank {
@@ -122,7 +127,13 @@ fn beside(ui: &mut Ui, farm: &Farm, id: &str, pass: &mut Pass, plan: &Plan) {
         }
         ui.add_space(8.0);
         ui.label(look::soft(ui, t!("tank-loads-beyond-the-ground")));
-        boxes::quantity_hinted(ui, t!("tank-loads-mixed-beyond-the-ground"), &mut pass.extra, 76.0, "nothing");
+        boxes::quantity_hinted(
+            ui,
+            t!("tank-loads-mixed-beyond-the-ground"),
+            &mut pass.extra,
+            76.0,
+            t!("tank-loads-nothing"),
+        );
         ui.add_space(8.0);
         let mut sizes = Vec::new();
         for (at, size) in pass.sizes.drain(..).enumerate() {

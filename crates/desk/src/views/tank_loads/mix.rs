@@ -109,7 +109,8 @@ fn totals(desk: &Desk, ui: &mut Ui, plan: &Plan) {
         ui.add_space(6.0);
     }
     if let Some(load) = plan.loads.iter().find(|load| load.number == desk.tank_loads.load) {
-        let carrier = farm.passes.get(&plan.pass).map_or("water", |pass| pass.carrier_kind.short());
+        let carrier =
+            farm.passes.get(&plan.pass).map_or(t!("tank-loads-water-short"), |pass| pass.carrier_kind.short());
         ui.label(look::soft(
             ui,
             t!(
@@ -126,7 +127,7 @@ fn head(ui: &mut Ui, widths: &Widths, units: Units, currency: &str) {
     let cost = format!("{currency}/{}", if units == Units::Metric { "ha" } else { "ac" });
     let product = (widths.product, false, t!("tank-loads-product-by-its-place"));
     let figures = [
-        (widths.rate, false, "rate"),
+        (widths.rate, false, t!("tank-loads-rate")),
         (widths.ground, true, t!("tank-loads-over-ground")),
         (widths.load, true, t!("tank-loads-in-this-load")),
     ];
@@ -230,7 +231,7 @@ fn named(
                 name = name
             ));
             if response.on_hover_text(why.unwrap_or_default()).clicked() {
-                *working = Some(Shown::Titled(t!("tank-loads-mixing-order").to_owned()));
+                *working = Some(Shown::Titled(t!("mix-mixing-order").to_owned()));
             }
         }
         let font = egui::TextStyle::Body.resolve(ui.style());
@@ -290,7 +291,7 @@ fn over_ground(
     };
     let plain = matches!(line.rate.value(), Rate::VolumePerArea(_) | Rate::MassPerArea(_) | Rate::OuncesPerArea(_));
     if !plain && worked(ui, planned.per_area.show(units), &t!("tank-loads-name-over-ground", name = name)) {
-        *working = Some(Shown::Titled(t!("tank-loads-name-over-ground", name = name)));
+        *working = Some(Shown::Titled(t!("mix-over-ground", name = name)));
     }
 }
 
@@ -372,7 +373,7 @@ fn first_rate(farm: &Farm, id: &Id, liquid: bool) -> Option<AsTyped<Rate>> {
 
 /// Which published order is followed, and how full the tank is before the first product.
 fn order(ui: &mut Ui, pass: &mut tankard_core::farm::Pass, plan: &Plan) {
-    ui.label(look::soft(ui, "order"));
+    ui.label(look::soft(ui, t!("tank-loads-order")));
     let orders = tankard_core::mix::order::orders();
     let first = orders.first().map_or("", |(name, _)| name);
     let mut chosen = if pass.mixing_order.is_empty() { first.to_owned() } else { pass.mixing_order.clone() };

@@ -47,12 +47,12 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
                 day_heading(ui, pass.date, &mut desk.tank_loads.day);
             }
             let recorded = log.is_recorded(farm, &id);
-            let line = format!(
-                "{} · {} · {}",
-                counted(plan.fields.len(), "field"),
+            let line = [
+                t!("tank-loads-count-fields", fields = plan.fields.len()),
                 plan.area.show(farm.units),
-                counted(plan.loads.len(), "load")
-            );
+                t!("tank-loads-count-loads", loads = plan.loads.len()),
+            ]
+            .join(" · ");
             let (stops, checks) = (plan.count(Level::Stop), plan.count(Level::Check));
             let chosen = desk.tank_loads.day.is_none() && desk.tank_loads.chosen.as_ref() == Some(&id);
             let name = pass.name.clone();
@@ -102,11 +102,6 @@ fn day_heading(ui: &mut Ui, date: Date, open: &mut Option<Date>) {
     }
 }
 
-/// "1 load", "3 loads".
-pub(super) fn counted(count: usize, what: &str) -> String {
-    format!("{count} {what}{}", if count == 1 { "" } else { "s" })
-}
-
 /// Adds a pass for the day after the last one planned, or for tomorrow, with the rig and water of the last one.
 fn add(desk: &mut Desk) {
     let farm = desk.document.farm();
@@ -137,9 +132,11 @@ fn acts(desk: &mut Desk, ui: &mut Ui) {
     let Some(name) = desk.document.farm().passes.get(&id).map(|pass| pass.name.clone()) else { return };
     if desk.tank_loads.removing {
         let issued = desk.document.farm().cards.values().filter(|card| card.pass == id).count();
-        let with =
-            if issued > 0 { t!("tank-loads-its-issued-cards-stay-in-the", issued = issued) } else { String::new() };
-        ui.label(t!("tank-loads-remove", name = name, with = with));
+        ui.label(if issued > 0 {
+            t!("tank-loads-remove-its-issued-cards-stay", name = name, issued = issued)
+        } else {
+            t!("tank-loads-remove", name = name)
+        });
         ui.horizontal(|ui| {
             if ui.button(t!("tank-loads-remove-it")).clicked() {
                 desk.tank_loads.removing = false;

@@ -5,6 +5,7 @@ use tankard_core::t;
 
 use egui::{ColorImage, TextureHandle, TextureOptions, Ui, Vec2};
 use tankard_core::farm::card::CardContent;
+use tankard_core::language::as_here;
 use tankard_paper::{PaperError, Picture, Sheet};
 
 /// What a card is shown as.
@@ -54,13 +55,13 @@ impl Preview {
         let (sender, receiver) = channel();
         let (card, ctx) = (wanted.clone(), ui.ctx().clone());
         // Twice the points of the page, so that it stays sharp where the desk is scaled up.
-        std::thread::spawn(move || {
+        std::thread::spawn(as_here(move || {
             let sheet =
                 Sheet { number: &card.number, issued: card.issued.clone(), reprint: None, content: &card.content };
             // The desk may be closed meanwhile; then nobody waits for the picture.
             let _ = sender.send(tankard_paper::picture(&sheet, 2.0));
             ctx.request_repaint();
-        });
+        }));
         self.coming = Some((wanted, receiver));
     }
 
@@ -85,5 +86,5 @@ fn texture(ui: &Ui, picture: &Picture) -> Result<TextureHandle, String> {
         return Err(t!("tank-loads-the-picture-has-the-wrong-size").to_owned());
     }
     let image = ColorImage::from_rgba_unmultiplied(size, &picture.rgba);
-    Ok(ui.ctx().load_texture(t!("tank-loads-load-card-4dd"), image, TextureOptions::LINEAR))
+    Ok(ui.ctx().load_texture("load card", image, TextureOptions::LINEAR))
 }

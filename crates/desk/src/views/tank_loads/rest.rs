@@ -69,7 +69,13 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, planned: &Plan) {
         }
     });
     boxes::row(ui, t!("tank-loads-still-in-the-tank"), |ui| {
-        boxes::quantity_hinted(ui, t!("tank-loads-still-in-the-tank-095"), &mut form.in_tank, 110.0, "nothing");
+        boxes::quantity_hinted(
+            ui,
+            t!("tank-loads-still-in-the-tank-095"),
+            &mut form.in_tank,
+            110.0,
+            t!("tank-loads-nothing"),
+        );
     });
     grounds(ui, farm, planned, &mut form);
     boxes::row(ui, t!("tank-loads-volume-from-here-on"), |ui| {
@@ -118,14 +124,20 @@ fn grounds(ui: &mut Ui, farm: &Farm, planned: &Plan, form: &mut Form) {
         let Some(name) = farm.fields.get(&field.field).map(|field| field.name.as_str()) else { continue };
         let ground = left.iter().find(|(id, _)| *id == field.field).map_or(Area::ZERO, |(_, area)| *area);
         ui.push_id(("rest", &field.field), |ui| {
-            boxes::row(ui, &format!("left of {name}"), |ui| {
+            boxes::row(ui, &t!("tank-loads-left-of", name = name), |ui| {
                 let usual = ground.show(farm.units);
                 let mut typed = form.left.remove(&field.field);
-                boxes::quantity_hinted(ui, &format!("Ground left of {name}"), &mut typed, 110.0, &usual);
+                boxes::quantity_hinted(ui, &t!("tank-loads-ground-left-of", name = name), &mut typed, 110.0, &usual);
                 form.left.extend(typed.map(|typed| (field.field.clone(), typed)));
-                ui.label(look::soft(ui, "and on top of that"));
+                ui.label(look::soft(ui, t!("tank-loads-and-on-top-of-that")));
                 let mut more = form.more.remove(&field.field);
-                boxes::quantity_hinted(ui, &format!("More ground of {name}"), &mut more, 110.0, "none");
+                boxes::quantity_hinted(
+                    ui,
+                    &t!("tank-loads-more-ground-of", name = name),
+                    &mut more,
+                    110.0,
+                    t!("tank-loads-nothing-more"),
+                );
                 form.more.extend(more.map(|more| (field.field.clone(), more)));
             });
         });
@@ -153,19 +165,14 @@ fn answer(farm: &Farm, planned: &Plan, change: &Change) -> Answer {
     if let Some(plan) = rest.as_ref().and_then(|id| plan(&after, id)) {
         let tank = change.in_tank.as_ref().map_or(Volume::ZERO, AsTyped::value);
         let ground: Area = plan.fields.iter().map(|field| field.covered).sum();
-        let of_it =
-            if tank.is_zero() { String::new() } else { t!("tank-loads-of-them-in-the-tank", tank = tank.show(units)) };
-        let loads = plan.loads.len();
-        said.insert(
-            0,
-            t!(
-                "tank-loads-are-left-of-spray-load",
-                ground = ground.show(units),
-                spray_volume = plan.spray_volume.show(units),
-                of_it = of_it,
-                loads = loads
-            ),
-        );
+        let (ground, spray, loads) = (ground.show(units), plan.spray_volume.show(units), plan.loads.len());
+        let left = if tank.is_zero() {
+            t!("tank-loads-are-left-of-spray-load", ground = ground, spray = spray, loads = loads)
+        } else {
+            let tank = tank.show(units);
+            t!("tank-loads-are-left-some-in-the-tank", ground = ground, spray = spray, tank = tank, loads = loads)
+        };
+        said.insert(0, left);
         stops = plan.findings.into_iter().filter(|finding| finding.level == Level::Stop).collect();
     } else if rest.is_none() {
         said.insert(0, t!("tank-loads-no-ground-is-left").to_owned());

@@ -101,8 +101,7 @@ fn water(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     if let Some(need) = &water.need {
         let text = t!("tank-loads-the-ions-tie-up", most = need.most().show(units));
         if super::worked_soft(ui, &text, &t!("tank-loads-need-of", name = water.name)) {
-            desk.tank_loads.working =
-                Some(Shown::Titled(t!("tank-loads-ammonium-sulfate-tied-up-by", name = water.name)));
+            desk.tank_loads.working = Some(Shown::Titled(t!("water-ammonium-sulfate-tied-up-by", name = water.name)));
         }
     }
     let Some(choice) = &water.conditioner else {
@@ -132,7 +131,7 @@ fn water(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
         parts.push(t!("tank-loads-words-in-load-load", words = words, load = desk.tank_loads.load));
     }
     let what = match (choice.in_mix, &choice.product) {
-        (true, _) => "plan".to_owned(),
+        (true, _) => t!("tank-loads-plan-row").to_owned(),
         (false, Some(_)) => t!("tank-loads-not-in-the-mix", name = choice.name),
         (false, None) => t!("tank-loads-none-in-the-shed", name = choice.name),
     };

@@ -24,8 +24,6 @@ use crate::report::words::{
 const NARROW: f32 = 720.0;
 /// Width of a label before a fact.
 const LABEL: f32 = 106.0;
-/// The title of the working of the whole time.
-pub(super) const TOTAL: &str = "Time for the pass";
 /// Least width of a way to rinse.
 const WAY: f32 = 196.0;
 /// Height of the picture.
@@ -281,19 +279,19 @@ fn setting_facts(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, setting: &
     let units = farm.units;
     let Some(pass) = farm.passes.get(id).cloned() else { return };
     let Some(rig) = farm.rigs.get(&pass.rig).cloned() else { return };
-    let working = t!("tank-loads-setting-of", name = setting.name);
+    let working = t!("rig-setting-of", name = setting.name);
     ui.spacing_mut().item_spacing.y = 1.0;
     ui.label(look::heading(if own { t!("tank-loads-setting-of-this-pass") } else { t!("tank-loads-with-this-set") }));
     if let Some(carrier) = plan.carrier {
-        fact(desk, ui, plan, t!("tank-loads-spray-volume-a80"), &carrier.show(units), t!("tank-loads-spray-volume"));
+        fact(desk, ui, plan, t!("tank-loads-spray-volume-a80"), &carrier.show(units), t!("core-spray-volume"));
     }
-    fact(desk, ui, plan, "speed", &setting.speed.show(units), "");
+    fact(desk, ui, plan, t!("tank-loads-speed-row"), &setting.speed.show(units), "");
     if let Some(flow) = setting.flow {
         fact(desk, ui, plan, t!("tank-loads-each-nozzle-gives"), &flow.show(units), &working);
     }
     let pressure = setting.pressure.map_or(t!("tank-loads-not-known").to_owned(), |pressure| pressure.show(units));
-    fact(desk, ui, plan, "pressure", &pressure, &working);
-    fact(desk, ui, plan, "droplets", &class_words(setting.classes), &working);
+    fact(desk, ui, plan, t!("tank-loads-pressure-row"), &pressure, &working);
+    fact(desk, ui, plan, t!("tank-loads-droplets-row"), &class_words(setting.classes), &working);
     if let Some(duty) = setting.duty_words() {
         fact(desk, ui, plan, t!("tank-loads-valves-open"), &duty, &working);
     }
@@ -319,11 +317,13 @@ fn calibrated(desk: &mut Desk, ui: &mut Ui, pass: &Pass, rig: &Rig, setting: &Se
             let said = calibration::judge(desk.document.farm(), &pass.rig, last);
             if let Some(against) = said.against_new {
                 let off = against.to_percent();
+                let shown = format!("{:.1}", off.abs());
                 let words = if off.abs() < 0.05 {
                     t!("tank-loads-gives-what-a-new-nozzle-gives").to_owned()
+                } else if off > 0.0 {
+                    t!("tank-loads-gives-more-than-a-new-nozzle", off = shown)
                 } else {
-                    let word = if off > 0.0 { "more" } else { "less" };
-                    t!("tank-loads-gives-than-a-new-nozzle", off = format_args!("{:.1}", off.abs()), word = word)
+                    t!("tank-loads-gives-less-than-a-new-nozzle", off = shown)
                 };
                 ui.label(look::soft(ui, words));
             }
@@ -355,12 +355,14 @@ fn work(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     let columns: usize = if ui.available_width() < NARROW { 2 } else { 3 };
     let wide = (ui.available_width() - 12.0) / columns as f32;
     ui.spacing_mut().item_spacing.y = 1.0;
+    // The first figure is the spraying itself, which has a working of its own.
+    let titles = std::iter::once(t!("core-time-to-spray")).chain(std::iter::repeat(t!("rig-time-for-the-pass")));
+    let figures: Vec<_> = figures.into_iter().zip(titles).collect();
     for row in figures.chunks(columns) {
         ui.horizontal_top(|ui| {
             ui.spacing_mut().item_spacing.x = 6.0;
-            for (label, value) in row {
+            for ((label, value), working) in row {
                 column(ui, wide - 6.0, |ui| {
-                    let working = if *label == "spraying" { t!("tank-loads-time-to-spray") } else { TOTAL };
                     fact(desk, ui, plan, label, value, working);
                 });
             }
@@ -400,9 +402,13 @@ fn rinse(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
         ui.add(Label::new(words).wrap());
     }
     if let Some(priming) = &rinse.priming {
-        let ground = priming.ground.map(|ground| t!("tank-loads-on", ground = ground.show(units))).unwrap_or_default();
-        let words =
-            t!("tank-loads-before-the-mix-arrives-at-the", volume = priming.volume.show(units), ground = ground);
+        let volume = priming.volume.show(units);
+        let words = match priming.ground {
+            Some(ground) => {
+                t!("tank-loads-before-the-mix-arrives-on-ground", volume = volume, ground = ground.show(units))
+            }
+            None => t!("tank-loads-before-the-mix-arrives-at-the", volume = volume),
+        };
         ui.add(Label::new(words).wrap());
     }
     if rinse.steps.is_empty() {
@@ -452,7 +458,7 @@ fn one_way(ui: &mut Ui, way: &RinseWay, sources: &[&str], best: bool, units: Uni
         ui.set_width(ui.available_width());
         ui.spacing_mut().item_spacing.y = 1.0;
         ui.label(look::strong(rinses(way, units)));
-        ui.label(t!("tank-loads-leaves-of-the-strength", to_percent = share(way.left.to_percent())));
+        ui.label(t!("tank-loads-leaves-of-the-strength", strength = share(way.left.to_percent())));
         let mut from = vec![match (best, way.on_board) {
             (true, _) => t!("tank-loads-the-best-with-the-water-on"),
             (false, true) => t!("tank-loads-with-the-water-on-board"),

@@ -2,6 +2,7 @@
 
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
+use tankard_core::language::as_here;
 use tankard_core::t;
 
 use egui::{Color32, ColorImage, Context, Painter, Pos2, Rect, TextureHandle, TextureOptions};
@@ -110,11 +111,11 @@ fn read_aside(path: &Path, ctx: &Context) -> Receiver<Result<Read, String>> {
     let (sender, receiver) = channel();
     let longest = LONGEST.min(u32::try_from(ctx.input(|input| input.max_texture_side)).unwrap_or(LONGEST));
     let (path, ctx) = (path.to_owned(), ctx.clone());
-    std::thread::spawn(move || {
+    std::thread::spawn(as_here(move || {
         // Nobody waits for it any more where the farm was closed.
         let _ = sender.send(read(&path, longest));
         ctx.request_repaint();
-    });
+    }));
     receiver
 }
 
