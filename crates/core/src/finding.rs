@@ -1,9 +1,9 @@
 //! Findings: what the planner has to say, with its level and its basis.
 
-use crate::language::t;
 use std::fmt;
 
 use crate::farm::Id;
+use crate::language::t;
 use crate::plausible::Offer;
 use crate::room::Room;
 

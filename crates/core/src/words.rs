@@ -13,12 +13,12 @@ pub fn capital(text: &str) -> String {
 }
 
 /// All of some words: "a and b and c". Nothing where there is none.
-pub(crate) fn all_of<T: AsRef<str>>(words: impl IntoIterator<Item = T>) -> String {
+pub fn all_of<T: AsRef<str>>(words: impl IntoIterator<Item = T>) -> String {
     folded(words, |first, last| t!("core-and", first = first, last = last))
 }
 
 /// One or another: "a or b or c". Nothing where there is none.
-pub(crate) fn any_of<T: AsRef<str>>(words: impl IntoIterator<Item = T>) -> String {
+pub fn any_of<T: AsRef<str>>(words: impl IntoIterator<Item = T>) -> String {
     folded(words, |first, last| t!("core-or", first = first, last = last))
 }
 
@@ -87,7 +87,7 @@ pub(crate) fn plain_apart_by(text: &str, is_space: fn(char) -> bool) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{ends, plain, plain_apart_by, without_groups};
+    use super::{and, plain, plain_apart_by, without_groups};
 
     #[test]
     fn the_unit_stands_once() {

@@ -1,6 +1,5 @@
 //! The desk: what runs across all views (opening, saving, undo, closing), with its bar, its foot and its window.
 
-use tankard_core::t;
 mod backups;
 mod bar;
 mod days;
@@ -28,6 +27,7 @@ use jiff::tz::TimeZone;
 use tankard_core::farm::Farm;
 use tankard_core::finding::Subject;
 use tankard_core::language::{Language, speak, spoken};
+use tankard_core::t;
 use tankard_file::lock::{self, Lock, Other};
 use tankard_file::names;
 use tankard_file::store::StoreError;

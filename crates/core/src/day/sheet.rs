@@ -3,7 +3,6 @@
 //! A pass with a Stop stands on it and says that it has no cards. What the rest of the sheet adds up and warns of, counts the
 //! passes that have cards alone.
 
-use crate::language::t;
 mod after;
 mod truck;
 
@@ -17,7 +16,7 @@ use crate::farm::label::Says;
 use crate::farm::{Day, Farm, Id, Paper, Pass, Product};
 use crate::finding::{Basis, Level};
 use crate::label::{listed, once};
-use crate::language::Say;
+use crate::language::{Say, t};
 use crate::loads::card::{long_date, re_entry_hours, said_in, short_date};
 use crate::loads::{day_limits, drawn};
 use crate::plan::Plan;

@@ -1,6 +1,5 @@
 //! Tells the order that was found for the passes of a rig: the places with their reasons, and what there is to say of them.
 
-use crate::language::t;
 use jiff::civil::Date;
 
 use super::joined::Joined;
@@ -10,6 +9,7 @@ use super::{DayCost, RigDay, Slot, road, words};
 use crate::farm::{Farm, Field, Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Level, Subject};
 use crate::label::listed;
+use crate::language::t;
 use crate::quantity::{Length, Units};
 use crate::rig::clean_out::{hurts, last_before, unclear, usual_time};
 use crate::weather::Verdict;

@@ -9,7 +9,6 @@
 //! Use several effective groups at once: Norsworthy et al. 2012, Weed Science 60 (sp1):31-62, from memory. From which number
 //! of times on a group is named is common practice without a source.
 
-use crate::language::t;
 use std::collections::HashMap;
 
 use super::when::same_weed;
@@ -17,6 +16,7 @@ use super::{Here, listed};
 use crate::farm::label::Says;
 use crate::farm::{Farm, Field, Product, ProductKind, Record};
 use crate::finding::{Basis, Finding, Level, Subject};
+use crate::language::t;
 use crate::mix::actives;
 use crate::season::Reach;
 use crate::words::capital;

@@ -5,7 +5,6 @@
 //! be told it is taken to speak, and what it would forbid becomes a Check. Some of what laws say is held against plans as the
 //! labels are; `laws.rs` says what.
 
-use crate::language::t;
 pub(crate) mod applications;
 pub(crate) mod boom_height;
 pub(crate) mod buffer;
@@ -34,6 +33,7 @@ use when::Situation;
 use crate::farm::label::{Says, When};
 use crate::farm::{Farm, Field, Id, Law, Pass, Product, Statement};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::quantity::{AmountPerArea, Area, CarrierRate};
 use crate::season::Log;
 use crate::words::all_of;

@@ -1,13 +1,13 @@
 //! Months before another crop may follow: for the next crop after this pass and after the records, and for the crop that
 //! stands, from what was sprayed before it was planted.
 
-use crate::language::t;
 use jiff::civil::Date;
 
 use super::{Here, Spoken, harvest, listed};
 use crate::farm::Field;
 use crate::farm::label::Says;
 use crate::finding::{Basis, Finding};
+use crate::language::t;
 use crate::season::binds::{Bind, Binds, binds, names_crop};
 
 /// A day before which a crop may not be planted, and who says so.

@@ -1,6 +1,5 @@
 //! Growth stages, and limits by stage.
 
-use crate::language::t;
 use std::cmp::Ordering;
 use std::sync::LazyLock;
 
@@ -10,6 +9,7 @@ use super::{Here, by_crop, crop_doubt, for_crop, forbid, place, when};
 use crate::farm::label::Says;
 use crate::farm::{Field, Statement};
 use crate::finding::{Basis, Finding};
+use crate::language::t;
 use crate::words::{all_of, any_of, plain};
 
 /// A growth stage on one of the usual scales.

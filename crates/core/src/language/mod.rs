@@ -12,9 +12,9 @@ use serde::{Deserialize, Serialize};
 
 pub use crate::t;
 pub use say::{Say, say};
+pub use spoken::{as_here, row, speak, speaking, spoken};
 #[doc(hidden)]
 pub use spoken::{filled, plain};
-pub use spoken::{as_here, row, speak, speaking, spoken};
 
 /// English where no language is named.
 pub(crate) const fn or_english(languages: &[Language]) -> &[Language] {

@@ -1,7 +1,7 @@
 //! What publications and common practice say of adjuvants: the rows of `assets/adjuvant-guidance.csv`, read into the same
 //! [`Statement`]s that a user types from a label.
 
-use crate::language::{Language, speaking, t};
+use crate::language::t;
 use std::collections::{BTreeMap, HashMap};
 use std::sync::LazyLock;
 
@@ -178,7 +178,7 @@ fn guidance(row: &Row) -> Result<Guidance, String> {
     };
     let stance = Stance::ALL
         .into_iter()
-        .find(|stance| speaking(Language::English, || stance.name()) == row.stance)
+        .find(|stance| stance.word() == row.stance)
         .ok_or_else(|| wrong(t!("mix-no-such-stance")))?;
     let when = row
         .when
@@ -260,7 +260,7 @@ fn read_when(token: &str) -> Option<When> {
 }
 
 fn class_named(name: &str) -> Option<Droplets> {
-    Droplets::ALL.into_iter().find(|class| speaking(Language::English, || class.name()) == name)
+    Droplets::ALL.into_iter().find(|class| class.word() == name)
 }
 
 #[cfg(test)]

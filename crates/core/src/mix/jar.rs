@@ -8,12 +8,12 @@
 //! - University of Arizona (Kopec), May 1999: liquid fertilizer in two jars, one of them with a compatibility agent; shake
 //!   for 10 seconds, look after 5 minutes for flakes, sludge, gel and oil.
 
-use crate::language::t;
 pub mod measure;
 pub mod sheet;
 
 use crate::farm::{AdjuvantClass, CarrierKind, Farm, Formulation, Id, Pass, Product};
 use crate::finding::{Basis, Finding, Level, Subject};
+use crate::language::t;
 use crate::mix::order::how;
 use crate::plan::Plan;
 use crate::quantity::{Amount, CarrierRate, Duration, Quantity, Share, Units, Volume};

@@ -1,11 +1,11 @@
 //! Directions on the ground, by the compass.
 
-use crate::language::t;
 use std::cmp::Ordering;
 
 use super::number::take;
 use super::unit::normal;
 use super::{Quantity, QuantityError, Units};
+use crate::language::t;
 
 /// A direction, clockwise from north.
 ///

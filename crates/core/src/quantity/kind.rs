@@ -4,9 +4,10 @@
 //! Reading from text refuses what is not finite, and what is negative except for temperatures. Constructors take a finite
 //! number; divisions by a quantity that is zero give `None`, so no NaN arises inside.
 
-use crate::language::t;
 use std::cmp::Ordering;
 use std::ops::{Add, Div, Mul, Sub};
+
+use crate::language::t;
 
 use uom::si::f64 as si;
 

@@ -2,11 +2,11 @@
 //!
 //! Ions mix by volume. Acidity does not, and neither what the eye sees nor the conductivity is reckoned.
 
-use crate::language::t;
 use thiserror::Error;
 
 use super::hardness::from_ions;
 use crate::farm::Water;
+use crate::language::t;
 use crate::quantity::number::show;
 use crate::quantity::{AsTyped, Hardness, IonContent, Quantity, Share};
 

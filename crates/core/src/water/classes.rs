@@ -1,10 +1,10 @@
 //! Words for hardness. Schemes differ, so each is asked by its name.
 
-use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
 
+use crate::language::t;
 use crate::quantity::Hardness;
 
 /// A row of `assets/water-classes.csv`. A class reaches from the end of the one before to its own, so that no figure falls

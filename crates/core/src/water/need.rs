@@ -1,12 +1,12 @@
 //! How much ammonium sulfate the ions of a water tie up, by the published equation.
 
-use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
 
 use super::hardness::{CALCIUM, MAGNESIUM};
 use crate::farm::Water;
+use crate::language::t;
 use crate::quantity::number::show;
 use crate::quantity::{MassPerVolume, Quantity, Units};
 use crate::working::Working;

@@ -1,6 +1,6 @@
 //! From where on a water matters, for which actives and at which rates: the rows of `assets/water-thresholds.csv`.
 
-use crate::language::{Language, speaking, t};
+use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -66,10 +66,7 @@ impl Factor {
             Self::Hardness => Hardness::parse(text).ok().map(Measure::Hardness),
             Self::Bicarbonate | Self::Iron => IonContent::parse(text).ok().map(Measure::Ion),
             Self::Acidity => Acidity::parse(text).ok().map(Measure::Acidity),
-            Self::Clarity => Clarity::ALL
-                .into_iter()
-                .find(|clarity| speaking(Language::English, || clarity.name()) == text)
-                .map(Measure::Clarity),
+            Self::Clarity => Clarity::ALL.into_iter().find(|clarity| clarity.word() == text).map(Measure::Clarity),
             Self::Conductivity => Conductivity::parse(text).ok().map(Measure::Conductivity),
         }
     }

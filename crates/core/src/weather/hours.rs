@@ -4,7 +4,6 @@
 //! long enough: an early start keeps the rest of the day for what goes wrong. Where a label goes by the sun, an hour that the sun's
 //! time cuts is forbidden as a whole in the list of hours, and its free part counts for the spans, to the minute inside.
 
-use crate::language::t;
 use std::sync::Arc;
 
 use jiff::civil::{Date, DateTime};
@@ -15,6 +14,7 @@ use super::sun::{self, Second};
 use super::{Hours, JudgedHour, Limit, Span, Verdict};
 use crate::farm::{Farm, Hour, Id, Pass};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::plausible;
 use crate::quantity::{Duration, Quantity, Share, Units};
 

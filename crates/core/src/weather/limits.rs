@@ -13,8 +13,7 @@ use crate::farm::{Farm, Field, Pass, Shape, SunTime, Surrounding};
 use crate::finding::Basis;
 use crate::ground::{self, Directions, named, side_on_card, strips};
 use crate::label::{buffer, weather, when};
-use crate::language::t;
-use crate::language::{Say, say};
+use crate::language::{Say, say, t};
 use crate::quantity::{AsTyped, Bearing, Length, Quantity, Share, Speed, Temperature, TemperatureSpan, Units};
 
 /// What a limit holds an hour against.

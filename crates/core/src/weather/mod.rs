@@ -4,7 +4,6 @@
 //! The way is straight: [`psychro`] gives the wet bulb and [`sun`] the sun's times; [`sky`] makes of each hour of the forecast what it
 //! comes to; [`limits`] gathers what binds a pass, over the usual limits of [`practice`]; [`hours`] holds one against the other.
 
-use crate::language::t;
 pub mod hours;
 pub mod limits;
 pub mod practice;
@@ -20,7 +19,7 @@ use crate::farm::Farm;
 use crate::farm::label::When;
 use crate::finding::Basis;
 use crate::label::when::said;
-use crate::language::{Say, say};
+use crate::language::{Say, say, t};
 use crate::quantity::{Duration, Share, Temperature, TemperatureSpan};
 
 pub(crate) use hours::judge;

@@ -1,11 +1,11 @@
 //! The backups of the open farm: what each held, and putting one in the place of what is open.
 
 use std::path::PathBuf;
-use tankard_core::t;
 
 use egui::{CentralPanel, Frame, Label, Margin, Panel, ScrollArea, Ui};
 use jiff::civil::DateTime;
 use tankard_core::farm::{Farm, differs};
+use tankard_core::t;
 use tankard_file::backups::{self, Backup, Keep};
 use tankard_file::store;
 

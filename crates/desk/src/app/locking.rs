@@ -6,10 +6,10 @@ use std::path::Path;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::time::{Duration, Instant, SystemTime};
-use tankard_core::t;
 
 use egui::Ui;
 use jiff::civil::DateTime;
+use tankard_core::t;
 use tankard_file::lock::{self, Holder, Lock, Other, Taken};
 use tankard_file::store;
 

@@ -2,10 +2,10 @@
 //! window says what it reads.
 
 use std::path::{Path, PathBuf};
-use tankard_core::t;
 
 use egui::{Align, CentralPanel, Context, Frame, Layout, Ui};
 use tankard_core::farm::Farm;
+use tankard_core::t;
 
 use super::work::{Failed, Task};
 use super::{Desk, recovery};

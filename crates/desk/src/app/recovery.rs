@@ -2,10 +2,10 @@
 
 use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant};
-use tankard_core::t;
 
 use egui::Ui;
 use tankard_core::farm::differs;
+use tankard_core::t;
 use tankard_file::backups;
 use tankard_file::side::{self, Head, Kept};
 use tankard_file::store::{self, StoreError};

@@ -3,10 +3,10 @@
 
 use std::path::{Path, PathBuf};
 use std::time::Duration;
-use tankard_core::t;
 
 use egui::Ui;
 use tankard_core::farm::{Farm, differs};
+use tankard_core::t;
 use tankard_file::backups::Backups;
 use tankard_file::names;
 use tankard_file::side;

@@ -4,11 +4,11 @@
 use std::path::Path;
 use std::sync::Arc;
 use std::time::{Duration, Instant};
-use tankard_core::t;
 
 use egui::{Align, EventFilter, Key, Layout, Modifiers, Panel, RichText, Ui};
 use tankard_core::progress::Cancelled;
 use tankard_core::season::review::words::count;
+use tankard_core::t;
 
 use super::job::{Going, Job, Outcome};
 use super::opening::name_of;

@@ -1,7 +1,6 @@
 //! The plan in words.
 
 use std::fmt::Write;
-use tankard_core::t;
 
 use tankard_core::farm::Farm;
 use tankard_core::finding::Finding;
@@ -11,6 +10,7 @@ use tankard_core::mix::choice::per_ground;
 use tankard_core::plan::{Plan, not_judged};
 use tankard_core::plausible::{Offer, either};
 use tankard_core::quantity::Quantity;
+use tankard_core::t;
 use tankard_core::weather::Verdict;
 
 use super::words;

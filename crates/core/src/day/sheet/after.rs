@@ -1,6 +1,5 @@
 //! The fields after spraying: when people may enter again, when the crop may be harvested, what lies beside.
 
-use crate::language::t;
 use jiff::civil::{Date, DateTime};
 use jiff::tz::TimeZone;
 
@@ -8,6 +7,7 @@ use super::{OfDay, SheetField};
 use crate::farm::{Farm, Field, Id, Neighbour};
 use crate::label::when::Situation;
 use crate::label::{harvest, listed, once};
+use crate::language::t;
 use crate::loads::card::{long_date, longest_re_entry, re_entry_hours, short_date, weekday};
 use crate::season::Log;
 use crate::season::binds::{Binds, binds};

@@ -12,11 +12,11 @@
 //! fewer loads, then to the larger load. [`Figures`] says what each counts. Stretches are chosen one after the other, each with
 //! the containers as the one before leaves them.
 
-use crate::language::t;
 mod problem;
 mod words;
 
 use crate::farm::{Aim, Farm, Id, LoadSplit, Pass};
+use crate::language::t;
 use crate::quantity::{AsTyped, Units, Volume};
 use crate::working::Working;
 

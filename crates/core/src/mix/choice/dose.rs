@@ -1,6 +1,5 @@
 //! How much of an adjuvant goes in: what the labels and, failing them, publications ask for, within what all allow.
 
-use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -10,6 +9,7 @@ use crate::farm::label::Says;
 use crate::farm::{AdjuvantClass, Field, Product, ProductKind, Statement};
 use crate::label::when::{Situation, holds};
 use crate::label::{Speaks, speaks};
+use crate::language::t;
 use crate::mix::line::per_area;
 use crate::quantity::{AmountPerArea, AsTyped, CarrierRate, MassPerVolume, Rate};
 

@@ -4,7 +4,6 @@
 //! `words`; how much of an adjuvant goes in with `dose`; what cannot be met at once in `collide`; what is said of the set that
 //! stands in the mix in `judge` and `beside`. `choose` is the door.
 
-use crate::language::t;
 mod beside;
 mod choose;
 mod collide;
@@ -17,6 +16,7 @@ mod words;
 
 use crate::farm::{AdjuvantClass, Farm, Id, Line, Pass};
 use crate::finding::Basis;
+use crate::language::t;
 use crate::quantity::{AmountPerArea, AsTyped, Money, Rate};
 use crate::words::all_of;
 

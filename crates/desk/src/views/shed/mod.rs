@@ -2,7 +2,6 @@
 //! kept, and the farm itself. A product's page follows its label from the
 //! front panel to the directions, so that a person can type from the booklet without jumping.
 
-use tankard_core::t;
 mod advice;
 mod conditions;
 mod front;
@@ -25,6 +24,7 @@ use egui::{
 use tankard_core::farm::{Farm, Id, Nouns, Pass};
 use tankard_core::finding::Finding;
 use tankard_core::plausible;
+use tankard_core::t;
 
 use crate::app::Desk;
 use crate::document::Document;

@@ -3,7 +3,7 @@
 use egui::{Label, Ui};
 use tankard_core::farm::id::fresh_where;
 use tankard_core::farm::{Farm, Id, Keeping, OwnElement};
-use tankard_core::season::profile::{self, NOT_THE_LAW, Profile};
+use tankard_core::season::profile::{self, Profile, not_the_law};
 use tankard_core::t;
 
 use super::{Bench, cross, line, quiet, section, sheets, word};
@@ -38,7 +38,7 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     let mut keeping = before.clone();
     quiet(ui);
     ui.label(look::title(t!("shed-records")));
-    ui.add(Label::new(NOT_THE_LAW).wrap());
+    ui.add(Label::new(not_the_law()).wrap());
     word(ui, t!("shed-the-profiles-are-a-help-to"));
     section(ui, t!("shed-who-keeps-them"));
     line(ui, t!("shed-name-of-the-business"), |ui| {

@@ -1,7 +1,6 @@
 //! What was measured on a rig: its history with the verdict on each, and the one that is open.
 
 use std::sync::Arc;
-use tankard_core::t;
 
 use egui::{Align, Label, Layout, RichText, ScrollArea, Ui};
 use jiff::civil::Date;
@@ -10,6 +9,7 @@ use tankard_core::finding::Level;
 use tankard_core::quantity::number::show as number;
 use tankard_core::quantity::{AsTyped, Quantity, Share, Units};
 use tankard_core::rig::calibration::{Calibrated, State, judge};
+use tankard_core::t;
 use tankard_core::words::capital;
 
 use super::super::sheets::{day, pair, sheet};

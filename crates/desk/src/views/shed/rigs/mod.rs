@@ -1,6 +1,5 @@
 //! Rigs: tank, boom and usual setting of each sprayer, its nozzle sets, and what was measured on it.
 
-use tankard_core::t;
 mod calibrations;
 mod form;
 mod nozzles;
@@ -14,6 +13,7 @@ use tankard_core::farm::{Farm, Id, Pass, Rig};
 use tankard_core::plausible::Slot;
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 use tankard_core::rig::calibration::Calibrated;
+use tankard_core::t;
 
 use super::{Bench, lines, named, quiet, title_box, users};
 use crate::look;

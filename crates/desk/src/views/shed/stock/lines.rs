@@ -1,13 +1,13 @@
 //! The account of a product, line by line, the latest first.
 
 use std::fmt::Write;
-use tankard_core::t;
 
 use egui::{Label, Ui};
 use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::Subject;
 use tankard_core::quantity::{Amount, Quantity, Units};
 use tankard_core::stock::{Entry, Kind, strike};
+use tankard_core::t;
 use tankard_file::cell::guarded;
 
 use super::super::{Bench, cross, tight, word};

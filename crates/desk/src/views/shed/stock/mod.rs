@@ -1,7 +1,6 @@
 //! Stock: what is on hand of each product by its account, what the passes of a day and all after them take, what is left
 //! or short; and the account of a product, line by line.
 
-use tankard_core::t;
 mod account;
 mod count;
 mod forms;
@@ -15,6 +14,7 @@ use jiff::civil::Date;
 use tankard_core::farm::Id;
 use tankard_core::quantity::{Amount, Quantity, Units};
 use tankard_core::stock::Account;
+use tankard_core::t;
 
 pub(super) use held::{Held, Known, Stock};
 pub(super) use list::list;
