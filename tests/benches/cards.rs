@@ -62,6 +62,25 @@ fn printing(c: &mut Criterion) {
             black_box(tankard_paper::evening::pdf(&content, &sheets(&behind)).map(|bytes| bytes.len()))
         });
     });
+    // As many loads as a contractor's busiest day has, each card another.
+    let many: Vec<CardContent> = all
+        .iter()
+        .cycle()
+        .take(200)
+        .enumerate()
+        .map(|(at, card)| CardContent { note: format!("load {at} of the day"), ..card.clone() })
+        .collect();
+    let mut round = 0;
+    group.bench_function("200 cards as one PDF, changed each time", |b| {
+        b.iter(|| {
+            round += 1;
+            let mut many = many.clone();
+            for card in &mut many {
+                card.note.push_str(&format!(", {round}"));
+            }
+            black_box(tankard_paper::pdf(&sheets(&many)).map(|bytes| bytes.len()))
+        });
+    });
     group.finish();
 }
 

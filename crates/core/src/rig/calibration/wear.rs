@@ -147,14 +147,14 @@ fn against_average(measured: &Measured, one: &str, out: &mut Calibrated) {
     let Some(loosest) = rows.iter().map(|row| row.share()).reduce(Share::max) else { return };
     let strictest = rows.iter().map(|row| row.share()).fold(loosest, Share::min);
     for above in [true, false] {
-        let side: Vec<(usize, Share)> = out
+        let those: Vec<(usize, Share)> = out
             .nozzles
             .iter()
             .filter(|caught| caught.state != State::OtherSize)
             .map(|caught| (caught.place, caught.against_average))
             .filter(|(_, share)| (*share > Share::ZERO) == above && beyond(*share, strictest))
             .collect();
-        let (far, near): (Vec<_>, Vec<_>) = side.into_iter().partition(|(_, share)| beyond(*share, loosest));
+        let (far, near): (Vec<_>, Vec<_>) = those.into_iter().partition(|(_, share)| beyond(*share, loosest));
         if !far.is_empty() {
             let text = t!(
                 "rig-more-than-the-average",
