@@ -15,7 +15,7 @@ use egui::accesskit::Role;
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::{NodeT, Queryable};
 use tankard::guide::markdown::{Block, Face, Run};
-use tankard::guide::{Place, pages, places, search};
+use tankard::guide::{pages, places, search};
 use tankard::{demo, report};
 use tankard_core::finding::Finding;
 use tankard_core::language::{Language, speak, speaking};
