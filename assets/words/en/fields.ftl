@@ -419,3 +419,12 @@ fields-note-on-the-field = Note on the field
 fields-weeds-that-stand-up-to-a = Weeds that stand up to a group
 fields-none-is-typed-a-group-that = None is typed. A group that a weed here stands up to does not count as effective on it.
 fields-add-a-resistant-weed = + Add a resistant weed
+
+## desk/views/fields/map/pattern.rs
+
+fields-close-slanting-lines = close slanting lines
+fields-close-level-lines = close level lines
+fields-close-lines-slanting-back = close lines slanting back
+fields-close-upright-lines = close upright lines
+fields-close-crossing-lines = close crossing lines
+fields-a-close-grid = a close grid

@@ -69,3 +69,7 @@ parts-the-hour-told-of-below = the hour told of below
 ## desk/parts/workings.rs
 
 parts-working = Working: { $title }
+
+## desk/parts/offers.rs
+
+parts-takes = { $keys } takes { $first }

@@ -2,6 +2,7 @@
 
 use std::sync::LazyLock;
 
+use super::keyboard;
 use super::markdown::{Block, blocks, plain};
 
 /// A page as it lies in the folder.
@@ -56,7 +57,7 @@ pub struct Read {
 pub fn all() -> &'static [Read] {
     static READ: LazyLock<Vec<Read>> = LazyLock::new(|| {
         let read = |page: &Page| {
-            let blocks = blocks(page.text);
+            let blocks = if page.name == keyboard::NAME { blocks(&keyboard::page()) } else { blocks(page.text) };
             let title = blocks.iter().find_map(|block| match block {
                 Block::Heading { level: 1, runs, .. } => Some(plain(runs)),
                 _ => None,
