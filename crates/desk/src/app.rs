@@ -4,12 +4,14 @@ use tankard_core::t;
 mod backups;
 mod bar;
 mod days;
+mod first_steps;
 mod foot;
 mod job;
 mod locking;
 mod opening;
 mod recovery;
 mod saving;
+mod start;
 mod window;
 mod work;
 
@@ -25,6 +27,7 @@ use egui::{CentralPanel, Context, Ui, ViewportCommand};
 use jiff::ZonedDateTime;
 use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
+use tankard_core::begin;
 use tankard_core::farm::Farm;
 use tankard_core::finding::Subject;
 use tankard_file::lock::{self, Lock, Other};
@@ -125,6 +128,10 @@ pub struct Desk {
     farm_number: u64,
     work: Work,
     day_asked: Option<days::Asked>,
+    /// What comes next on a new farm.
+    first_steps: first_steps::State,
+    /// Whether it is still to be chosen where to begin.
+    is_choosing: bool,
     /// Work that is over sooner is not shown.
     shown_after: Duration,
     /// Whether the farm that the desk began with is still being read; until then there is nothing to work on.
@@ -176,6 +183,8 @@ impl Desk {
             farm_number: 0,
             work: Work::default(),
             day_asked: None,
+            first_steps: first_steps::State::default(),
+            is_choosing: false,
             shown_after: work::SHOWN_AFTER,
             is_opening_first: false,
             patience: PATIENCE,
@@ -215,6 +224,7 @@ impl Desk {
             remembered.keep();
         }
         self.guide.take_up(&remembered.guide);
+        self.first_steps.is_hidden = remembered.first_steps_hidden;
         self.remembered = Some(remembered);
         self.take_lock();
         self.look_for_unsaved();
@@ -374,15 +384,23 @@ impl Desk {
         if !command.stays() {
             self.backups = None;
         }
+        // Whoever opens something or goes to a view has begun.
+        self.is_choosing &= command.stays() || matches!(command, Command::Open);
         match command {
-            Command::New => self.replace(Document::copy(Farm::new("New farm"))),
+            Command::New => {
+                self.replace(Document::copy(Farm::new(begin::NEW_FARM)));
+                self.begin_farm(ctx);
+            }
             Command::Open => {
                 let start = self.document.path().cloned().unwrap_or_default();
                 self.ask_file(Purpose::OpenFarm, start, ctx);
             }
             Command::OpenPath(path) => self.open_path(&path),
             Command::OpenDemo => match demo::farm() {
-                Ok(farm) => self.replace(Document::copy(farm)),
+                Ok(farm) => {
+                    self.replace(Document::copy(farm));
+                    self.view = View::default();
+                }
                 Err(error) => self.tell_problem(error.to_string()),
             },
             Command::Save => {
@@ -417,6 +435,8 @@ impl Desk {
             Command::CancelWork => self.cancel_latest(),
             Command::Light => ctx.set_theme(egui::Theme::Light),
             Command::Dark => ctx.set_theme(egui::Theme::Dark),
+            Command::NextStep => self.go_on(ctx),
+            Command::FirstSteps => self.first_steps.is_hidden = !self.first_steps.is_hidden,
             Command::Guide => self.guide.toggle(ctx),
             Command::GuideTo(place) => self.guide.go(&place, ctx),
             Command::Quit => {
@@ -435,6 +455,7 @@ impl Desk {
         #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
         let scale = (ctx.zoom_factor() * 100.0).round() as u16;
         now.scale = scale;
+        now.first_steps_hidden = self.first_steps.is_hidden;
         self.guide.page().unwrap_or_default().clone_into(&mut now.guide);
         if now != *remembered {
             now.keep();
@@ -455,6 +476,7 @@ impl Desk {
         std::thread::spawn(move || drop(old));
         self.farm_number += 1;
         self.is_opening_first = false;
+        self.is_choosing = false;
         self.forget_looks();
         self.fields = views::fields::State::default();
         self.tank_loads = views::tank_loads::State::default();
@@ -520,6 +542,7 @@ impl Desk {
         }
         boxes::set_units(ui.ctx(), self.document.farm().units);
         self.unread = boxes::unread(ui.ctx());
+        boxes::tire(ui.ctx());
         self.bar(ui);
         self.foot(ui);
         if self.is_opening_first {
@@ -527,7 +550,16 @@ impl Desk {
             bar::ring(ui.ctx());
             return;
         }
+        if !self.is_choosing {
+            self.show_first_steps(ui);
+        }
         if self.guide.show(ui, self.view) {
+            bar::ring(ui.ctx());
+            self.after(ui.ctx());
+            return;
+        }
+        if self.is_choosing {
+            self.show_start(ui);
             bar::ring(ui.ctx());
             self.after(ui.ctx());
             return;

@@ -78,6 +78,10 @@ pub enum Command {
     Light,
     /// Dark theme.
     Dark,
+    /// Go to what comes next on a new farm.
+    NextStep,
+    /// Show the line that says what comes next on a new farm, or hide it.
+    FirstSteps,
     /// Show the guide where it was left, or put it away.
     Guide,
     /// Show a place of the guide.
@@ -88,7 +92,7 @@ pub enum Command {
 
 impl Command {
     /// Those that have a key or stand in a menu.
-    const LISTED: [Self; 19] = [
+    const LISTED: [Self; 20] = [
         Self::New,
         Self::Open,
         Self::OpenDemo,
@@ -106,6 +110,7 @@ impl Command {
         Self::PlainSize,
         Self::Light,
         Self::Dark,
+        Self::NextStep,
         Self::Guide,
         Self::Quit,
     ];
@@ -133,6 +138,8 @@ impl Command {
             Self::PlainSize => t!("app-at-100").to_owned(),
             Self::Light => t!("app-light").to_owned(),
             Self::Dark => t!("app-dark").to_owned(),
+            Self::NextStep => t!("app-what-comes-next").to_owned(),
+            Self::FirstSteps => t!("app-first-steps-of-a-new-farm").to_owned(),
             Self::Guide => t!("app-guide").to_owned(),
             Self::GuideTo(place) => place.heading().unwrap_or_else(|| place.page.clone()),
             Self::Quit => t!("app-close").to_owned(),
@@ -153,6 +160,7 @@ impl Command {
             Self::Go(View::SeasonLog) => (Modifiers::COMMAND, Key::Num3),
             Self::Go(View::Shed) => (Modifiers::COMMAND, Key::Num4),
             Self::Guide => (Modifiers::NONE, Key::F1),
+            Self::NextStep => (Modifiers::NONE, Key::F3),
             Self::Quit => (Modifiers::COMMAND, Key::Q),
             Self::CancelWork => (Modifiers::COMMAND, Key::Period),
             Self::Larger => (Modifiers::COMMAND, Key::Plus),
@@ -174,6 +182,7 @@ impl Command {
                 | Self::ImportBoundaries
                 | Self::ExportBoundaries
                 | Self::ExportTaskData
+                | Self::NextStep
                 | Self::Undo
                 | Self::Redo
         )
@@ -193,6 +202,7 @@ impl Command {
                 | Self::PlainSize
                 | Self::Light
                 | Self::Dark
+                | Self::FirstSteps
                 | Self::Guide
                 | Self::GuideTo(_)
                 | Self::Quit

@@ -20,6 +20,8 @@ pub struct Remembered {
     pub dark: bool,
     /// Scale in per cent; 0 for the usual one.
     pub scale: u16,
+    /// The line that says what comes next on a new farm is hidden.
+    pub first_steps_hidden: bool,
     /// The page of the guide that was read last; empty for none.
     pub guide: String,
     /// How many backups stay: so many of the latest, and the last of each day for so many days; the usual without it.

@@ -28,7 +28,7 @@ macro_rules! pages {
 
 pages! {
     "The evening before":
-        "plan-a-pass", "levels", "adjuvants", "water", "partners", "sprayer", "hours", "loads", "day", "load-card", "jar-test", "safety";
+        "first-farm", "plan-a-pass", "levels", "adjuvants", "water", "partners", "sprayer", "hours", "loads", "day", "load-card", "jar-test", "safety";
     "The farm":
         "product", "fields", "calibration", "stock", "advice-and-law";
     "After spraying":

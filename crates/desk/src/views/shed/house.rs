@@ -133,35 +133,6 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     line(ui, t!("shed-sign-of-the-currency"), |ui| {
         boxes::text(ui, t!("shed-sign-of-the-currency"), &mut house.currency, 60.0);
     });
-    section(ui, t!("shed-load-cards"));
-    line(ui, "paper", |ui| {
-        boxes::choice(ui, "paper", &mut house.paper, &[Paper::Letter, Paper::A4], |paper| format!("{paper:?}"), 120.0);
-    });
-    line(ui, "language", |ui| {
-        boxes::choice(
-            ui,
-            t!("shed-language-of-the-cards"),
-            &mut house.card_languages,
-            &card_languages(),
-            |all| in_words(all),
-            200.0,
-        );
-        word(ui, t!("shed-names-and-what-you-type-from"));
-    });
-    line(ui, t!("shed-in-an-emergency"), |ui| {
-        boxes::lines(ui, t!("shed-telephone-lines-for-an-emergency"), &mut house.emergency, 400.0, 3);
-    });
-    section(ui, t!("shed-measuring"));
-    line(ui, t!("shed-finest-mark-liquids"), |ui| {
-        let usual = Measuring::default().liquid(house.units).show(house.units);
-        boxes::quantity_hinted(ui, t!("shed-finest-mark-for-liquids"), &mut house.measuring.liquid, 120.0, &usual);
-        word(ui, t!("shed-amounts-are-rounded-to-it-a"));
-    });
-    line(ui, t!("shed-finest-mark-dry"), |ui| {
-        let usual = Measuring::default().dry(house.units).show(house.units);
-        boxes::quantity_hinted(ui, t!("shed-finest-mark-for-dry-products"), &mut house.measuring.dry, 120.0, &usual);
-    });
-    loads(ui, &mut house);
     section(ui, t!("shed-place"));
     line(ui, t!("shed-latitude-longitude"), |ui| {
         boxes::text_or_empty(ui, "latitude", &mut house.place.latitude, 100.0, "41.2");
@@ -192,6 +163,35 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
         boxes::understood(ui, house.place.altitude.as_ref(), house.units);
         word(ui, t!("shed-for-the-pressure-of-the-air"));
     });
+    section(ui, t!("shed-load-cards"));
+    line(ui, "paper", |ui| {
+        boxes::choice(ui, "paper", &mut house.paper, &[Paper::Letter, Paper::A4], |paper| format!("{paper:?}"), 120.0);
+    });
+    line(ui, "language", |ui| {
+        boxes::choice(
+            ui,
+            t!("shed-language-of-the-cards"),
+            &mut house.card_languages,
+            &card_languages(),
+            |all| in_words(all),
+            200.0,
+        );
+        word(ui, t!("shed-names-and-what-you-type-from"));
+    });
+    line(ui, t!("shed-in-an-emergency"), |ui| {
+        boxes::lines(ui, t!("shed-telephone-lines-for-an-emergency"), &mut house.emergency, 400.0, 3);
+    });
+    section(ui, t!("shed-measuring"));
+    line(ui, t!("shed-finest-mark-liquids"), |ui| {
+        let usual = Measuring::default().liquid(house.units).show(house.units);
+        boxes::quantity_hinted(ui, t!("shed-finest-mark-for-liquids"), &mut house.measuring.liquid, 120.0, &usual);
+        word(ui, t!("shed-amounts-are-rounded-to-it-a"));
+    });
+    line(ui, t!("shed-finest-mark-dry"), |ui| {
+        let usual = Measuring::default().dry(house.units).show(house.units);
+        boxes::quantity_hinted(ui, t!("shed-finest-mark-for-dry-products"), &mut house.measuring.dry, 120.0, &usual);
+    });
+    loads(ui, &mut house);
     practice(ui, &mut house.practice, house.units);
     if house != before {
         bench.desk.document.edit(|farm| house.into(farm));
