@@ -959,18 +959,20 @@ shed-paste-directions = Paste directions…
 shed-paste-what-the-directions-say-or = Paste what the directions say, or a part of it. Nothing enters the form before you tick it against the label.
 shed-it-stands-on = it stands on
 shed-directions-stand-on = directions stand on
-shed-ticked-line = ticked line
-shed-ticked-lines = ticked lines
-shed-enter = Enter { $counted }
+shed-enter-ticked = { $count ->
+        [one] Enter { $count } ticked line
+       *[other] Enter { $count } ticked lines
+    }
 shed-enter-what-is-ticked = Enter what is ticked
 shed-put-the-text-away = Put the text away
 shed-the-form-has = the form has { $typed }
 shed-beside-it = beside it
 shed-in-its-place = in its place
 shed-how-is-entered = how { $becomes } is entered
-shed-sentence-was = sentence was
-shed-sentences-were = sentences were
-shed-not-understood-type-yourself-what-is = { $count } not understood; type yourself what is to be typed of it
+shed-not-understood-type-yourself-what-is = { $count ->
+        [one] { $count } sentence was not understood; type yourself what is to be typed of it
+       *[other] { $count } sentences were not understood; type yourself what is to be typed of it
+    }
 
 ## desk/views/shed/statements.rs
 

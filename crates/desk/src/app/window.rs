@@ -6,7 +6,6 @@ use std::time::{Duration, Instant};
 use egui::{Context, Ui};
 use tankard_core::farm::Farm;
 use tankard_core::language::speak;
-use tankard_core::t;
 
 use super::{Desk, machine_clock};
 use crate::cli::{RendererName, Start, ThemeName};

@@ -5,7 +5,7 @@ use crate::farm::{Product, Says, Statement};
 use crate::label::plain_crop;
 use crate::language::t;
 use crate::quantity::{AsTyped, Quantity, Units};
-use crate::words::ends;
+use crate::words::to;
 
 /// How a statement that was read stands to the form.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -73,7 +73,7 @@ pub fn in_form(says: &Says, units: Option<Units>) -> String {
         Says::ReEntry { hours } => t!("label-hours-without-protection", hours = hours),
         Says::RainFree { hours: 1 } => t!("label-1-hour-without-rain").to_owned(),
         Says::RainFree { hours } => t!("label-hours-without-rain", hours = hours),
-        Says::Wind { most, least: Some(least), .. } => ends(&text(least, units), "to", &text(most, units)),
+        Says::Wind { most, least: Some(least), .. } => to(&text(least, units), &text(most, units)),
         Says::Wind { most, .. } => t!("label-at-most-text", text = text(most, units)),
         Says::Droplets { finest, coarsest: Some(coarsest) } if finest == coarsest => {
             t!("label-alone", finest = finest.name())
@@ -94,7 +94,7 @@ fn text<Q: Quantity>(value: &AsTyped<Q>, units: Option<Units>) -> String {
 fn between<Q: Quantity>(least: Option<&AsTyped<Q>>, most: Option<&AsTyped<Q>>, units: Option<Units>) -> String {
     match (least.map(|least| text(least, units)), most.map(|most| text(most, units))) {
         (Some(least), Some(most)) if least == most => least,
-        (Some(least), Some(most)) => ends(&least, "to", &most),
+        (Some(least), Some(most)) => to(&least, &most),
         (Some(least), None) => t!("label-at-least-least", least = least),
         (None, Some(most)) => t!("label-at-most-most", most = most),
         (None, None) => String::new(),

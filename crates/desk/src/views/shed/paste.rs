@@ -12,7 +12,7 @@ use tankard_core::quantity::Units;
 use tankard_core::t;
 use tankard_core::words::capital;
 
-use super::{Bench, counted, tight, word};
+use super::{Bench, tight, word};
 use crate::look;
 use crate::parts::boxes;
 
@@ -94,7 +94,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, product: &mut Product) {
             ui.spacing_mut().item_spacing.x = 14.0;
             let ticked = draft.lines.iter().filter(|(ticked, _)| *ticked).count();
             if ticked > 0 {
-                let text = t!("shed-enter", counted = counted(ticked, t!("shed-ticked-line"), t!("shed-ticked-lines")));
+                let text = t!("shed-enter-ticked", count = ticked);
                 if boxes::act(ui, &text).clicked() {
                     take(&mut draft, &reading, product);
                 }
@@ -209,8 +209,9 @@ fn left(ui: &mut Ui, reading: &Reading) {
     }
     ui.add_space(6.0);
     boxes::hairline(ui);
-    let count = counted(reading.left.len(), t!("shed-sentence-was"), t!("shed-sentences-were"));
-    ui.add(Label::new(look::strong(t!("shed-not-understood-type-yourself-what-is", count = count))).wrap());
+    ui.add(
+        Label::new(look::strong(t!("shed-not-understood-type-yourself-what-is", count = reading.left.len()))).wrap(),
+    );
     for left in &reading.left {
         ui.spacing_mut().item_spacing.y = 1.0;
         ui.add(Label::new(&left.sentence).wrap());
