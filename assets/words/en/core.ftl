@@ -57,3 +57,9 @@ core-mend-the-price-in-the-shed = Mend the price in the shed.
 ## core/progress.rs
 
 core-it-was-cancelled = it was cancelled
+
+## core/words.rs
+
+core-and = { $first } and { $last }
+core-or = { $first } or { $last }
+core-to = { $first } to { $last }

@@ -439,8 +439,6 @@ season-of-a-field-that-their-record = { $ratings } { $ratings ->
 
 ## core/season/review/words.rs
 
-season-one-and-other = { $one } and { $other }
-season-one-or-other = { $one } or { $other }
 season-no-cause = It says what was rated on this farm and not why: fields, weather, size of the weeds and whoever looked may have differed along with what is compared. What the label says holds, whatever was rated.
 season-no-longer-on-the-farm = no longer on the farm
 season-month-1 = Jan
@@ -464,8 +462,6 @@ season-few-pairs = { $of } ({ $n } { $n ->
         [one] pair
        *[other] pairs
     })
-season-least-to-most = { $least } to { $most }
-season-least-and-most = { $least } and { $most }
 season-to-days-after = { $from } to { $to } days after
 season-control-of = control of { $weed }
 season-injury-of-the-crop = injury of the crop

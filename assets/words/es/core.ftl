@@ -57,3 +57,9 @@ core-mend-the-price-in-the-shed = Corrija el precio en la bodega.
 ## core/progress.rs
 
 core-it-was-cancelled = se canceló
+
+## core/words.rs
+
+core-and = { $first } y { $last }
+core-or = { $first } o { $last }
+core-to = { $first } a { $last }

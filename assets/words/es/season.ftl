@@ -451,8 +451,6 @@ season-of-a-field-that-their-record = { $ratings } { $ratings ->
 
 ## core/season/review/words.rs
 
-season-one-and-other = { $one } y { $other }
-season-one-or-other = { $one } o { $other }
 season-no-cause = Dice lo que se evaluó en esta finca y no por qué: los lotes, el tiempo, el tamaño de las malezas y quien miró pueden haber variado junto con lo que se compara. Vale lo que dice la etiqueta, se haya evaluado lo que sea.
 season-no-longer-on-the-farm = ya no está en la finca
 season-month-1 = ene
@@ -476,8 +474,6 @@ season-few-pairs = { $of } ({ $n } { $n ->
         [one] par
        *[other] pares
     })
-season-least-to-most = { $least } a { $most }
-season-least-and-most = { $least } y { $most }
 season-to-days-after = { $from } a { $to } días después
 season-control-of = control de { $weed }
 season-injury-of-the-crop = daño al cultivo

@@ -12,34 +12,35 @@ pub fn capital(text: &str) -> String {
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
-/// From one quantity in words to another, the unit once where both have the same.
+/// All of some words: "a and b and c". Nothing where there is none.
+pub(crate) fn all_of<T: AsRef<str>>(words: impl IntoIterator<Item = T>) -> String {
+    folded(words, |first, last| t!("core-and", first = first, last = last))
+}
+
+/// One or another: "a or b or c". Nothing where there is none.
+pub(crate) fn any_of<T: AsRef<str>>(words: impl IntoIterator<Item = T>) -> String {
+    folded(words, |first, last| t!("core-or", first = first, last = last))
+}
+
+fn folded<T: AsRef<str>>(words: impl IntoIterator<Item = T>, joined: fn(&str, &str) -> String) -> String {
+    let mut words = words.into_iter();
+    let first = words.next().map(|first| first.as_ref().to_owned()).unwrap_or_default();
+    words.fold(first, |first, last| joined(&first, last.as_ref()))
+}
+
+/// Two quantities in words with "to" or "and" between them, the unit once where both have the same.
 ///
 /// ```
-/// assert_eq!(tankard_core::words::to("3 mph", "10 mph"), "3 to 10 mph");
+/// use tankard_core::words::ends;
+/// assert_eq!(ends("3 mph", "to", "10 mph"), "3 to 10 mph");
 /// ```
-pub fn to(least: &str, most: &str) -> String {
-    t!("season-least-to-most", least = one_unit(least, most), most = most)
-}
-
-/// The same of a span "between" both.
-///
-/// ```
-/// assert_eq!(tankard_core::words::and("3 mph", "10 mph"), "3 and 10 mph");
-/// ```
-pub fn and(least: &str, most: &str) -> String {
-    t!("season-least-and-most", least = one_unit(least, most), most = most)
-}
-
-/// One or another or another.
-pub(crate) fn any_of(words: &[String]) -> String {
-    let any = words.iter().cloned().reduce(|one, other| t!("season-one-or-other", one = one, other = other));
-    any.unwrap_or_default()
-}
-
-/// One and another and another.
-pub fn all_of(words: &[String]) -> String {
-    let all = words.iter().cloned().reduce(|one, other| t!("season-one-and-other", one = one, other = other));
-    all.unwrap_or_default()
+pub fn ends(least: &str, joint: &str, most: &str) -> String {
+    let least = one_unit(least, most);
+    match joint {
+        "to" => t!("core-to", first = least, last = most),
+        "and" => t!("core-and", first = least, last = most),
+        other => format!("{least} {other} {most}"),
+    }
 }
 
 /// The first of two quantities in words, without its unit where the second has the same.
@@ -83,12 +84,12 @@ pub(crate) fn plain_apart_by(text: &str, is_space: fn(char) -> bool) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{and, plain, plain_apart_by, without_groups};
+    use super::{ends, plain, plain_apart_by, without_groups};
 
     #[test]
     fn the_unit_stands_once() {
-        assert_eq!(and("10.2 mph", "13.4 mph"), "10.2 and 13.4 mph");
-        assert_eq!(and("20 in", "4.2 ft"), "20 in and 4.2 ft");
+        assert_eq!(ends("10.2 mph", "and", "13.4 mph"), "10.2 and 13.4 mph");
+        assert_eq!(ends("20 in", "and", "4.2 ft"), "20 in and 4.2 ft");
     }
 
     #[test]

@@ -29,11 +29,11 @@ pub fn speak_of(words: &str, product: &Product) -> bool {
         let name = plain(name);
         !name.is_empty() && (name == words || name == singular || name.strip_suffix('s') == Some(singular))
     };
-    if is(&product.name) || is(product.kind.word()) {
+    if is(&product.name) || is(product.kind.name()) {
         return true;
     }
     if let Some(class) = product.adjuvant_class()
-        && (is(class.word())
+        && (is(class.name())
             || is(class.key())
             || (class.is_oil()
                 && ["oil", t!("label-crop-oil"), t!("label-oil-adjuvant"), t!("label-oil-concentrate")]
@@ -52,10 +52,10 @@ pub fn speak_of(words: &str, product: &Product) -> bool {
         is(&active.name)
             || actives::same(words, &active.name)
             || is(family)
-            || (!family.is_empty() && is(&format!("{family} {}", product.kind.word())))
+            || (!family.is_empty() && is(&format!("{family} {}", product.kind.name())))
             || (!group.is_empty()
                 && (is(&t!("label-group-group", group = group))
-                    || is(&t!("label-group-group-kind", group = group, kind = product.kind.word()))
+                    || is(&t!("label-group-group-kind", group = group, kind = product.kind.name()))
                     || is(&t!("label-group-product", group = group))))
     })
 }
@@ -116,9 +116,9 @@ pub fn understood(words: &str, farm: &Farm) -> bool {
         let name = plain(name);
         name == words || name == singular
     };
-    let of_a_kind = ProductKind::ALL.iter().find_map(|kind| singular.strip_suffix(kind.word())).unwrap_or(words).trim();
-    ProductKind::ALL.iter().any(|kind| is(kind.word()))
-        || AdjuvantClass::ALL.iter().any(|class| is(class.word()) || is(class.key()))
+    let of_a_kind = ProductKind::ALL.iter().find_map(|kind| singular.strip_suffix(kind.name())).unwrap_or(words).trim();
+    ProductKind::ALL.iter().any(|kind| is(kind.name()))
+        || AdjuvantClass::ALL.iter().any(|class| is(class.name()) || is(class.key()))
         || [
             "oil",
             t!("label-crop-oil"),
