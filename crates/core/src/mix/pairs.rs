@@ -72,7 +72,7 @@ impl Side {
             "charge" => Self::Charge(
                 Charge::ALL
                     .into_iter()
-                    .find(|charge| charge.word() == which)
+                    .find(|charge| charge.name() == which)
                     .ok_or_else(|| t!("mix-no-charge-is-called", which = which))?,
             ),
             "formulation" => Self::Formulation(which.to_owned()),
