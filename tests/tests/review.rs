@@ -568,7 +568,7 @@ fn a_trial_tells_its_sides_apart() {
     let begins = "Control of waterhemp, 11 to 17 days after was rated 8.2 per cent points higher with crop oil than with no oil (over 8 pairs";
     assert!(says.text.starts_with(begins), "{}", says.text);
     for cause in ["because", "due to", "caused", "thanks to"] {
-        assert!(!says.text.contains(cause) && !words::NO_CAUSE.contains(cause));
+        assert!(!says.text.contains(cause) && !words::no_cause().contains(cause));
     }
 }
 
@@ -666,7 +666,7 @@ fn the_review_in_words_and_as_json() {
         "crop oil concentrate",
         "11 to 17 days after",
         "Trial: Does the oil pay?",
-        words::NO_CAUSE,
+        words::no_cause(),
         "no price",
     ] {
         assert!(text.contains(part), "{part} in {text}");

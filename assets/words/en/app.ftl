@@ -9,6 +9,8 @@ app-tankard = { $which ->
         [yes] { $name } (not saved) – Tankard
        *[no] { $name } – Tankard
     }
+app-record = record
+app-records = records
 
 ## desk/app/backups.rs
 
@@ -41,6 +43,7 @@ app-the-farm-as-it-was-before = The farm as it was before the save of { $made }
 app-no-moment-known = no moment known
 app-bytes = { $bytes } bytes
 app-kb = { $bytes } kB
+app-days = days
 
 ## desk/app/bar.rs
 
@@ -50,6 +53,7 @@ app-look = Look
 app-now-at = now at { $zoom_factor } %
 app-farm = Farm
 app-opened-last = Opened last
+app-saving = saving…
 
 ## desk/app/days.rs
 
@@ -62,19 +66,21 @@ app-orders-tried = orders tried
 
 app-until-then-the-farm-has-there = { $name }: { $problem }. Until then the farm has { $instead } there.
 app-drop-what-was-typed = Drop what was typed
-app-and = , and { $other }
-app-exists = { $path } exists{ $open }
-app-saving-over = saving over
+app-exists = { $path } exists
 app-write-over-it = Write over it
 app-choose-another-name = Choose another name
 app-cancel = Cancel
-app-and-1-issued-card = { " " }and 1 issued card
-app-and-issued-cards = { " " }and { $count } issued cards
-app-holds-work-that-is-not-saved = { $name } holds work that is not saved{ $cards }
+app-holds-work-that-is-not-saved = { $cards ->
+        [0] { $name } holds work that is not saved
+        [one] { $name } holds work that is not saved and { $cards } issued card
+       *[other] { $name } holds work that is not saved and { $cards } issued cards
+    }
 app-save-it = Save it
 app-let-it-go = Let it go
 app-stay-here = Stay here
 app-close-this-line = Close this line
+app-nothing = nothing
+app-exists-and = { $path } exists, and { $other }
 
 ## desk/app/job.rs
 
@@ -100,20 +106,20 @@ app-take-it-over = Take it over
 
 app-the-farm-was-not-opened = The farm was not opened
 app-new-farm = New farm
+app-entry = entry
+app-entries = entries
 
 ## desk/app/recovery.rs
 
 app-what-was-being-saved = what was being saved
-app-of = { " " }of { $strftime }
-app-the-work-that-was-not-saved = the work{ $at } that was not saved
-app-the-backup-of = the backup of { $strftime }
+app-the-work-that-was-not-saved = the work that was not saved
+app-the-backup-of = the backup of { $moment }
 app-reading-what-was-not-saved-before = Reading what was not saved before
 app-work-that-was-not-saved-before = Work that was not saved before was not read
 app-work-on-was-not-saved-when = Work on { $path } was not saved when it was last open; open it from the Farm menu
 app-unsaved-work-is-only-in-memory = Unsaved work is only in memory: { $error }. It will be tried again; save to be sure
-app-kept = , kept { $strftime }
 app-a-save-was-ended-before-it = A save was ended before it was done; what it was saving is whole
-app-work-from-an-earlier-run-was = Work from an earlier run was found that was never saved{ $when }
+app-work-from-an-earlier-run-was = Work from an earlier run was found that was never saved
 app-the-file-has-been-saved-since = ; the file has been saved since, from elsewhere
 app-more-to-look-at-after-this = { $count } more to look at after this
 app-take-it-up = Take it up
@@ -127,14 +133,15 @@ app-leave-it = Leave it
 app-reading = Reading { $what }
 app-the-copy-was-not-opened = The copy was not opened
 app-this-is-save-it-to-put = This is { $what }; save it to put it in the place of the file
+app-the-work-of-that-was-not-saved = the work of { $moment } that was not saved
+app-work-from-an-earlier-run-was-kept = Work from an earlier run was found that was never saved, kept { $moment }
 
 ## desk/app/saving.rs
 
 app-the-farm-was-not-saved-take = The farm was not saved: { $words }. Take it over, or save under another name
 app-the-farm-is-still-being-saved = The farm is still being saved; save under another name when that is done
 app-or-save-under-another-name = { $why }, or save under another name
-app-and-kept-in = { " " }and kept in { $side }
-app-the-farm-was-not-saved-nothing = The farm was not saved: { $why }. Nothing is lost: your work is open here{ $kept }
+app-the-farm-was-not-saved-nothing = The farm was not saved: { $why }. Nothing is lost: your work is open here
 app-saved-but-what-the-file-held = Saved, but what the file held before could not be kept: { $remark }
 app-saved-as = Saved as { $path }
 app-saved = Saved
@@ -149,21 +156,24 @@ app-theirs-goes-to-the-backups-if = Theirs goes to the backups if you keep mine;
 app-take-theirs = Take theirs
 app-what-mine-has-otherwise-than-theirs = What mine has otherwise than theirs
 app-theirs-is-open-now-undo-brings = Theirs is open now; undo brings yours back
+app-the-farm-was-not-saved-kept-in = The farm was not saved: { $why }. Nothing is lost: your work is open here and kept in { $side }
+app-keep-mine = Keep mine
+app-save-mine-as-another-file = Save mine as another file…
 
 ## desk/app/work.rs
 
 app-reading-path = Reading { $path }
 app-writing = Writing { $path }
-app-and-no-file-is-left-of = , and no file is left of it
-app-it-was-cancelled = { $failed }: it was cancelled{ $left }
+app-it-was-cancelled = { $failed }: it was cancelled
 app-look-at-it-in = { $what }; look at it in { $view }
 app-as-the-farm-was-when-you = , as the farm was when you asked for it
-app-the-window-closes = the window closes
-app-the-farm-stays-open-until-then = the farm stays open until then, and what you asked for follows
-app-goes-on-when-it-is-done = { $words } goes on; { $what } when it is done. Cancel it to wait no longer
 app-cancel-words = Cancel: { $words }
 app-done-of-count = { $done } of { $count }
-app-min-s = { $seconds } min { $seconds2 } s
+app-min-s = { $minutes } min { $seconds } s
+app-ending = ending…
+app-it-was-cancelled-and-no-file = { $failed }: it was cancelled, and no file is left of it
+app-goes-on-the-window-closes = { $words } goes on; the window closes when it is done. Cancel it to wait no longer
+app-goes-on-the-farm-stays-open = { $words } goes on; the farm stays open until then, and what you asked for follows when it is done. Cancel it to wait no longer
 
 ## desk/command.rs
 

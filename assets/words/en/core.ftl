@@ -6,11 +6,14 @@ core-stop = Stop
 core-label-of = label of { $source }
 core-what-this-farm-keeps-to = what this farm keeps to
 core-common-practice-no-source = common practice, no source
+core-arithmetic = arithmetic
 core-label-of-as-typed = label of { $source }, as typed
 core-as-typed = { $source }, as typed
 
 ## core/plan.rs
 
+core-not-judged-pairs = antagonism and compatibility beyond the published pairs
+core-not-judged-drift = spray drift, and strips to what is not drawn on the map
 core-spray-volume = Spray volume
 core-is-in-the-mix-at-a = { $name } is in the mix at a rate of nothing
 core-type-its-rate-or-take-it = Type its rate, or take it out of the mix.
@@ -57,3 +60,9 @@ core-mend-the-price-in-the-shed = Mend the price in the shed.
 ## core/progress.rs
 
 core-it-was-cancelled = it was cancelled
+
+## core/words.rs
+
+core-and = { $first } and { $last }
+core-or = { $first } or { $last }
+core-to = { $first } to { $last }

@@ -27,10 +27,22 @@ day-no-road = no road
 ## core/day/sheet.rs
 
 day-is-recorded-as-sprayed = { $name } is recorded as sprayed.
+day-the-label-and-the-law-win = The label and the law win over this sheet; read the label before mixing.
+day-measure-before-each-start = Measure wind, direction and temperature at the boom before each start; do not spray in an inversion or toward people, water, bees or a sensitive crop.
 day-not-counted-having-no-cards = Not counted, having no cards: { $stopped }.
-day-no-protective-equipment = No protective equipment
-day-no-re-entry-time = No re-entry time
 day-no-rig-chosen = No rig chosen
+day-stops = { $count ->
+        [one] { $count } Stop
+       *[other] { $count } Stops
+    }
+day-checks = { $count ->
+        [one] { $count } Check
+       *[other] { $count } Checks
+    }
+day-loads = { $count ->
+        [one] { $count } load
+       *[other] { $count } loads
+    }
 day-it-has-no-load = It has no load.
 day-start-not-typed = start not typed
 day-not-before = not before { $strftime }
@@ -39,32 +51,41 @@ day-in-bands-treated = { $area } in bands, { $area2 } treated
 day-loads-and-amounts-here-are-of = { $words }; loads and amounts here are of the whole pass.
 day-too-short-for-it = { $longest }, too short for it
 day-not-judged = not judged
+day-no-hours = none
 day-its-place-is-not-all-inside = { $best }; its place is not all inside
-day-clean-out-the-rig = Clean out the rig{ $after }
-day-after-of-where-that-is-not = { " " }after { $name } of { $day }, where that is not done
+day-clean-out-the-rig = Clean out the rig
+day-clean-out-the-rig-after = Clean out the rig after { $name } of { $day }, where that is not done
 day-road = Road
 day-left-over = { $loads }, { $left } left over
-day-left-by = , left by { $name }
-day-that-does-not-come-right-before = ; that does not come right before it
-day-begin-with-the-in-the-tank = Begin with the { $volume } in the tank{ $whose }{ $warn }
+day-begin-with-the-in-the-tank =
+    { $of_a_pass ->
+        [yes] Begin with the { $volume } in the tank, left by { $name }
+       *[no] Begin with the { $volume } in the tank
+    }{ $right_before ->
+        [no] ; that does not come right before it
+       *[yes] { "" }
+    }
 day-sun-up = Sun up { $sun }
 day-no-rig-leaves-before = No rig leaves before { $strftime }
-day-of-the-next-day = { " " }of the next day
-day-rigs-home-by = Rigs home by { $strftime }{ $next_day }
-day-is-typed-for-see-the-label = { $what } is typed for { $names }; see the label.
+day-rigs-home-by = Rigs home by { $to }
+day-rigs-home-by-on-the-next-day = Rigs home by { $to } of the next day
+day-no-protective-equipment-is-typed = No protective equipment is typed for { $names }; see the label.
+day-no-re-entry-time-is-typed = No re-entry time is typed for { $names }; see the label.
 day-there-is-no-forecast-of-this = There is no forecast of this day, so no hour is judged.
 day-source-not-named = source not named
-day-read = , read { $date }, { $strftime }
-day-forecast-a-forecast-is-no-measurement = Forecast: { $source }{ $read }. A forecast is no measurement.
+day-forecast-a-forecast-is-no-measurement = Forecast: { $source }. A forecast is no measurement.
+day-forecast-read = Forecast: { $source }, read { $date }, { $time }. A forecast is no measurement.
 
 ## core/day/sheet/after.rs
 
+day-hours-of-today = { $hours } h, { $name }
 day-h-of = { $hours } h, { $name } of { $date }
 day-hours-h-name-of-day = { $hours } h, { $name } of { $day }
-day-if-on-time = { " " }if on time
+day-enter-from-if-on-time = { $moment } if on time ({ $from })
+day-enter-from = { $moment } ({ $from })
 day-h-after-the-last-of-the = { $hours } h after the last of the spray ({ $name })
 day-see-the-labels-none-is-typed = see the labels; none is typed
-day-and = , and{ " " }
+day-enter-from-and-after = { $until }, and { $after }
 day-days = { $days } days, { $short }
 day-days-of = { $days } days, { $name } of { $date }
 day-no-harvest-interval-is-typed-for = No harvest interval is typed for { $name } on { $fields }; see the label.
@@ -74,10 +95,12 @@ day-no-harvest-interval-is-typed-for = No harvest interval is typed for { $name 
 day-lot = lot { $lot }
 day-lots = lots { $lots }
 day-water-source-not-chosen = Water, source not chosen
-day-for = for { $counted_in_words }
-day-times = { $show } times
-day-up-to = up to { $nurse }
-day-the-nurse-tank-of-is-filled = the nurse tank of { $name } is filled { $which } with { $which2 }
+day-for-loads = { $count ->
+        [one] for { $count } load
+       *[other] for { $count } loads
+    }
+day-the-nurse-tank-is-filled-once = the nurse tank of { $name } is filled once with { $volume }
+day-the-nurse-tank-is-filled-times = the nurse tank of { $name } is filled { $times } times with up to { $volume }
 day-what-the-nurse-tank-of-holds = what the nurse tank of { $name } holds is not typed
 day-clean-water-for-rinsing = Clean water for rinsing { $name }
 day-to-begin-with-filling-it-again = to begin with; filling it again is not counted
@@ -98,7 +121,7 @@ day-more-than-passes-on-one-rig = More than { $exact } passes on one rig are ord
 day-held-at-place = Held at place { $at }
 day-here-no-allowed-hours-are-long = Here no allowed hours are long enough for it; these are the earliest with doubtful ones among them
 day-it-takes-the-same-spray-so = It takes the same spray, so it needs no clean-out, and what is left over can go on into it
-day-saved2-one-it-takes-the-same-spray-so-it = { $saved2 ->
+day-same-spray-saves-fillings = { $count ->
         [one] It takes the same spray, so it needs no clean-out, and what is left over can go on into it; with the loads joined there is { $saved } filling fewer
        *[other] It takes the same spray, so it needs no clean-out, and what is left over can go on into it; with the loads joined there is { $saved } fillings fewer
     }
@@ -114,7 +137,7 @@ day-its-do-not-end-before-the = its { $takes } do not end before the rigs are to
 day-no-span-of-the-day-is = no span of the day is long enough for its { $takes }
 day-the-day-is-not-long-enough = the day is not long enough for its { $takes }
 day-finds-no-place-on = { $name } finds no place on { $date }: { $no_place }
-day-move-it-to-another-day-or = Move it to another day or another rig, or split it.{ $without_end }
+day-move-it-to-another-day-or = Move it to another day or another rig, or split it.
 day-has-no-place-in-the-day = { $name } has no place in the day: how long it takes is not known
 day-type-speed-boom-width-and-field = Type speed, boom width and field efficiency of its rig.
 day-runs-past-midnight-until = { $name } runs past midnight, until { $strftime }
@@ -127,36 +150,61 @@ day-hold-passes-at-places-where-you = Hold passes at places where you know a bet
 day-begins-with-spray-of-but-does = { $name } begins with spray of { $name2 }, but does not come right after it
 day-begins-with-that-are-in-the = { $name } begins with { $volume } that are in the tank already, and another pass comes before it
 day-hold-both-at-places-where-one = Hold both at places where one comes right after the other, or take what is in the tank out of the pass.
-day-were-the-rigs-not-to-be = { " " }Were the rigs not to be home by { $strftime }, it would be home at { $strftime2 } with { $left_out } more sprayed.
+day-were-the-rigs-not-to-be = Were the rigs not to be home by { $strftime }, it would be home at { $strftime2 } with { $left_out } more sprayed.
 day-how-fast-is-on-the-road = how fast { $rig_name } is on the road
 day-not-known-and-counted-as-nothing = { $rig_name }: not known and counted as nothing: { $missing }
 day-type-roads-with-the-fields-and = Type roads with the fields, and the speed on the road with the rig.
 
 ## core/day/words.rs
 
-day-pass = { $number2 ->
+day-count = { $number ->
+        [0] no
+        [1] one
+        [2] two
+        [3] three
+        [4] four
+        [5] five
+        [6] six
+        [7] seven
+        [8] eight
+        [9] nine
+        [10] ten
+        [11] eleven
+        [12] twelve
+       *[other] { $number }
+    }
+day-pass = { $count ->
         [one] { $number } pass
        *[other] { $number } passes
     }
 day-less-than-a-minute = less than a minute
-day-more-find-a-place = { $more2 ->
-        [one] { $more } more finds a place
-       *[other] { $more } more find a place
+day-more-find-a-place = { $count ->
+        [one] { $passes } more finds a place
+       *[other] { $passes } more find a place
     }
-day-more-right-after-what-leaves-spray = { $more } more right after what leaves { $more2 } spray
+day-more-right-after-what-leaves-spray = { $count ->
+        [one] { $passes } more right after what leaves its spray
+       *[other] { $passes } more right after what leaves their spray
+    }
 day-fewer-in-doubtful-hours = { $more } fewer in doubtful hours
 day-fewer-after-a-mix-that-hurts = { $more } fewer after a mix that hurts the crop
-day-clean-out-fewer = { $more } clean-out{ $more2 } fewer
+day-clean-out-fewer = { $count ->
+        [one] { $number } clean-out fewer
+       *[other] { $number } clean-outs fewer
+    }
 day-less-for-cleaning-and-road = { $time } less for cleaning and road
 day-home-sooner = home { $time } sooner
 day-more-without-a-place = { $more } more without a place
-day-more-that-do-not-come-right = { $more2 ->
-        [one] { $more } more that does not come right after what leaves { $more3 } spray
-       *[other] { $more } more that do not come right after what leaves { $more3 } spray
+day-more-that-do-not-come-right = { $count ->
+        [one] { $passes } more that does not come right after what leaves its spray
+       *[other] { $passes } more that do not come right after what leaves their spray
     }
 day-more-in-doubtful-hours = { $more } more in doubtful hours
 day-more-after-a-mix-that-hurts = { $more } more after a mix that hurts the crop
-day-clean-out-more = { $more } clean-out{ $more2 } more
+day-clean-out-more = { $count ->
+        [one] { $number } clean-out more
+       *[other] { $number } clean-outs more
+    }
 day-more-for-cleaning-and-road = { $time } more for cleaning and road
 day-home-later = home { $time } later
 day-than-in-the-best-order = { $parts } than in the best order

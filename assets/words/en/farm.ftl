@@ -25,14 +25,85 @@ farm-tank-level = tank level
 
 ## core/farm/differs.rs
 
-farm-and-more = { " " }and { $names } more
-farm-in-another-order = { $between }{ $many } in another order
+farm-so-many = { $count } { $kind ->
+        [field] { $count ->
+            [one] field
+           *[other] fields
+        }
+        [surrounding] { $count ->
+            [one] surrounding
+           *[other] surroundings
+        }
+        [water] { $count ->
+            [one] water
+           *[other] waters
+        }
+        [rig] { $count ->
+            [one] rig
+           *[other] rigs
+        }
+        [product] { $count ->
+            [one] product
+           *[other] products
+        }
+        [advice] { $count ->
+            [one] advice
+           *[other] pieces of advice
+        }
+        [law] { $count ->
+            [one] law
+           *[other] laws
+        }
+        [day] { $count ->
+            [one] day
+           *[other] days
+        }
+        [pass] { $count ->
+            [one] pass
+           *[other] passes
+        }
+        [record] { $count ->
+            [one] record
+           *[other] records
+        }
+        [movement] { $count ->
+            [one] movement of stock
+           *[other] movements of stock
+        }
+        [trial] { $count ->
+            [one] trial
+           *[other] trials
+        }
+        [closed] { $count ->
+            [one] closed season
+           *[other] closed seasons
+        }
+       *[card] { $count ->
+            [one] issued card
+           *[other] issued cards
+        }
+    }
+farm-added = { $what } added: { $names }
+farm-gone = { $what } gone: { $names }
+farm-changed = { $what } changed: { $names }
+farm-and-more = { $names } and { $more } more
+farm-in-another-order = { $kind ->
+        [field] fields
+        [surrounding] surroundings
+        [water] waters
+        [rig] rigs
+        [product] products
+        [advice] pieces of advice
+        [law] laws
+        [day] days
+        [pass] passes
+        [record] records
+        [movement] movements of stock
+        [trial] trials
+        [closed] closed seasons
+       *[card] issued cards
+    } in another order
 farm-of-the-farm-itself = of the farm itself: { $farm }
-farm-pieces-of-advice = pieces of advice
-farm-closed-season = closed season
-farm-closed-seasons = closed seasons
-farm-issued-card = issued card
-farm-issued-cards = issued cards
 farm-the-name = the name
 farm-the-units = the units
 farm-the-currency = the currency
@@ -50,15 +121,23 @@ farm-the-ground-of-shorter-loads-on = the ground of shorter loads on a card
 farm-the-roads = the roads
 farm-how-records-are-kept = how records are kept
 farm-before = { $new }, before { $old }
-farm-movement-of-stock = movement of stock
-farm-movements-of-stock = movements of stock
 
 ## core/farm/field.rs
 
+farm-stated = stated
 farm-from-the-boundary = from the boundary
 
 ## core/farm/forecast.rs
 
+farm-typed-by-hand = typed by hand
+farm-changed-by-hand = { $source }, changed by hand
+farm-holds-day = day
+farm-holds-air = air
+farm-holds-humidity = humidity
+farm-holds-wind = wind
+farm-holds-gusts = gusts
+farm-holds-rain = rain
+farm-holds-cloud = cloud
 farm-day-and-time = day and time
 farm-time-of-day = time of day
 farm-air-higher-up = air higher up
@@ -68,6 +147,30 @@ farm-chance-of-rain = chance of rain
 
 ## core/farm/label.rs
 
+farm-requires = requires
+farm-prefers = prefers
+farm-allows = allows
+farm-forbids = forbids
+farm-required = required
+farm-preferred = preferred
+farm-allowed = allowed
+farm-discouraged = discouraged
+farm-forbidden = forbidden
+farm-says-rate = rate
+farm-says-applications = applications
+farm-says-droplets = droplets
+farm-says-wind = wind
+farm-says-humidity = humidity
+farm-says-daylight = daylight
+farm-says-cleaning = cleaning
+farm-says-temperature = temperature
+farm-says-dates = dates
+farm-says-controls = controls
+farm-says-buffer = buffer
+farm-says-rain-free = rain-free
+farm-says-adjuvant = adjuvant
+farm-says-wear = wear
+farm-says-caution = caution
 farm-a-year = a year
 farm-a-crop = a crop
 farm-in-12-months = in 12 months
@@ -102,6 +205,10 @@ farm-is-no-longitude-write-degrees-from = "{ $longitude }" is no longitude; writ
 
 ## core/farm/pass.rs
 
+farm-water = water
+farm-fertilizer = fertilizer
+farm-uan = UAN
+farm-even = even
 farm-at-the-field-from-a-nurse = at the field, from a nurse tank
 farm-in-the-yard = in the yard
 farm-urea-ammonium-nitrate = urea ammonium nitrate
@@ -111,6 +218,27 @@ farm-crop-safety = crop safety
 
 ## core/farm/product.rs
 
+farm-herbicide = herbicide
+farm-fungicide = fungicide
+farm-insecticide = insecticide
+farm-adjuvant = adjuvant
+farm-other-kind = other
+farm-non-ionic = non-ionic
+farm-cationic = cationic
+farm-anionic = anionic
+farm-amphoteric = amphoteric
+farm-organosilicone = organosilicone
+farm-other-class = other
+farm-jug = jug
+farm-jugs = jugs
+farm-bag = bag
+farm-bags = bags
+farm-box = box
+farm-boxes = boxes
+farm-drum = drum
+farm-drums = drums
+farm-tote = tote
+farm-totes = totes
 farm-growth-regulator = growth regulator
 farm-water-conditioner = water conditioner
 farm-foliar-feed = foliar feed
@@ -131,6 +259,9 @@ farm-antifoaming-agent = antifoaming agent
 
 ## core/farm/rig.rs
 
+farm-fine = fine
+farm-medium = medium
+farm-coarse = coarse
 farm-extremely-fine = extremely fine
 farm-very-fine = very fine
 farm-very-coarse = very coarse
@@ -139,6 +270,7 @@ farm-ultra-coarse = ultra coarse
 
 ## core/farm/shape.rs
 
+farm-collection = collection
 farm-is-no-well-known-text-of = "{ $it }" is no well-known text of a shape, such as "POINT (-96.4 41.2)"
 farm-a-shape-is-a-point-a = a shape is a point, a line, a polygon or several of one of these, not a { $it }
 farm-the-shape-has-no-points = the shape has no points
@@ -151,6 +283,12 @@ farm-is-no-time-by-the-sun = "{ $text }" is no time by the sun; write it like "s
 
 ## core/farm/surrounding.rs
 
+farm-open-water = water
+farm-well = well
+farm-home = home
+farm-school = school
+farm-hives = hives
+farm-other-surrounding = other
 farm-sensitive-crop = sensitive crop
 farm-organic-land = organic land
 farm-trees-and-wild-ground = trees and wild ground
@@ -158,3 +296,9 @@ farm-trees-and-wild-ground = trees and wild ground
 ## core/farm/unique.rs
 
 farm-a-map-from-id-to-thing = a map from id to thing, each id once
+
+## core/farm/water.rs
+
+farm-clear = clear
+farm-cloudy = cloudy
+farm-dirty = dirty

@@ -5,13 +5,18 @@ ground-to-to = { $from } to { $to } ({ $to_degrees }° to { $to_degrees2 }°)
 
 ## core/ground/mod.rs
 
+ground-mind-the-wind = Mind the wind while spraying: where it turns toward it, leave the strip.
+ground-stated = stated
 ground-ground-of = Ground of { $name }
 ground-is-to-go-by-its-boundary = { $name } is to go by its boundary, and none is drawn; the stated area counts
 ground-draw-or-import-its-boundary-in = Draw or import its boundary in Fields, or let it go by the stated area.
-ground-which-is = , which is { $differs } { $word }
-ground-its-boundary-holds-are-stated-the = { $which2 ->
-        [yes] { $name }: its boundary holds { $measured }, { $area } are stated{ $which }; the plan goes by the boundary
-       *[no] { $name }: its boundary holds { $measured }, { $area } are stated{ $which }; the plan goes by the stated area
+ground-its-boundary-holds-are-stated-the = { $name }: its boundary holds { $measured }, { $area } are stated{ $than ->
+        [less] , which is { $differs } less
+        [more] , which is { $differs } more
+       *[none] { "" }
+    }; { $from ->
+        [boundary] the plan goes by the boundary
+       *[stated] the plan goes by the stated area
     }
 ground-mend-the-area-or-the-boundary = Mend the area or the boundary in Fields, or choose which one counts.
 ground-where-the-wind-blows-toward-it = , where the wind blows toward it
@@ -32,7 +37,10 @@ ground-something-that-is-not-named = something that is not named
 ground-keeps-from-whether-that-means-closer = { $speaker } keeps { $width } from { $to }; whether that means { $names }, closer to { $name } than that, cannot be told by its words
 ground-choose-on-the-map-what-it = Choose on the map what it is, or name it in the label's words; else leave the strip yourself.
 ground-within-the-boundary-on-wgs-84 = within the boundary, on WGS 84
-ground-the-plan-goes-by-the-area = the plan goes by the area { $from }
+ground-the-plan-goes-by-the-area = the plan goes by the area { $from ->
+        [boundary] from the boundary
+       *[stated] stated
+    }
 ground-stays-unsprayed = − stays unsprayed
 ground-down-the-wind = , down the wind
 ground-strip-of-to = − strip of { $width } to { $what } ({ $who }{ $wind })
@@ -55,11 +63,19 @@ ground-at = { $why } at { $at }
 ground-its-rings-cross-or-touch-so = its rings cross or touch so often that it cannot be looked through; draw it anew
 ground-latitude-longitude = latitude { $y }, longitude { $x }
 ground-a-hole-has-a-hole-in = a hole has a hole in it; draw the inner one as a part of its own
-ground-1-outer-ring-runs = 1 outer ring runs
-ground-outer-rings-run = { $turned } outer rings run
-ground-the-wrong-way-round-and-turned = { $which } the wrong way round and { $turned } turned
+ground-the-wrong-way-round-and-turned = { $turned } { $turned ->
+        [one] outer ring runs the wrong way round and is turned
+       *[other] outer rings run the wrong way round and are turned
+    }
 ground-it-has-no-rings = it has no rings
-ground-twice-and-taken-once = { $count } { $twice } twice and { $twice2 } taken once
+ground-parts-twice-and-taken-once = { $count } { $count ->
+        [one] part stands twice and is taken once
+       *[other] parts stand twice and are taken once
+    }
+ground-holes-twice-and-taken-once = { $count } { $count ->
+        [one] hole stands twice and is taken once
+       *[other] holes stand twice and are taken once
+    }
 ground-a-hole-crosses-the-edge-or = a hole crosses the edge or another hole
 ground-a-hole-runs-along-the-edge = a hole runs along the edge or another hole
 ground-cut-at-the-180th-meridian-its = cut at the 180th meridian its rings cross; cut it there first
@@ -83,7 +99,10 @@ ground-it-lies-about-km-from-the = it lies about { $middle }, { $to_metres } km 
 ## core/ground/rings/ring.rs
 
 ground-an-open-ring-is-closed-over = an open ring is closed over the last { $show } m
-ground-that-the-one-before-taken-out = { $count } that { $twice } the one before { $twice2 } taken out
+ground-that-the-one-before-taken-out = { $count } { $count ->
+        [one] point that repeats the one before is taken out
+       *[other] points that repeat the one before are taken out
+    }
 ground-a-spike-without-area-is-cut = a spike without area is cut off at { $tip }
 ground-spikes-without-area-are-cut-off = { $spikes } spikes without area are cut off, the first at { $tip }
 ground-a-ring-has-no-area = a ring has no area
@@ -91,11 +110,18 @@ ground-a-ring-has-no-points = a ring has no points
 ground-a-ring-crosses-itself = a ring crosses itself
 ground-a-ring-touches-itself = a ring touches itself
 ground-a-ring-runs-along-itself = a ring runs along itself
-ground-with = { $count } with { $count2 }
-ground-a-ring-that-touches-itself-at = a ring that touches itself at { $touch } is split into { $made }
+ground-a-ring-that-touches-itself-at = a ring that touches itself at { $touch } is split into { $parts } { $parts ->
+        [one] part
+       *[other] parts
+    }{ $holes ->
+        [0] { "" }
+        [one] { " " }with 1 hole
+       *[other] { " " }with { $holes } holes
+    }
 
 ## core/ground/shift.rs
 
+ground-anywhere = anywhere
 ground-to = { $floor }° to { $ceil }°
 ground-the-planned-wind-breaks-it-so = The planned wind breaks it; so does all from { $from }: { $asked }
 ground-a-turn-of-to-breaks-it = A turn of { $floor }° to { $point } breaks it; so does all wind from { $from }: { $asked }

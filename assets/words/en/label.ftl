@@ -4,32 +4,37 @@ label-applications-of-on = Applications of { $product } on { $field } { $words }
 label-applications-so-far = applications so far
 label-this-pass = + this pass
 label-labels-most = label's most
-label-after = { " " }after { $days }
-label-this-pass-would-be-application-number = { $field }: this pass would be application number { $saturating_add } of { $product } { $words }{ $before }; its label allows { $most }
+label-one-application-too-many = { $field }: this pass would be application number { $number } of { $product } { $season }; its label allows { $most }
+label-one-application-too-many-after = { $field }: this pass would be application number { $number } of { $product } { $season } after { $days }; its label allows { $most }
 label-unless-they-lie-on-different-parts = { $text }, unless they lie on different parts
 label-leave-the-field-out-or-choose = Leave the field out, or choose another product.
-label-on-the-same-day-as = on the same day as
-label-days-after = { $days } after
-label-before = { $days } before
-label-had-on-this-pass-is-that = { $field } had { $product } on { $date }; this pass is { $how_far } that, and its label keeps { $days_apart } days between two
+label-too-near-on-the-same-day = { $field } had { $product } on { $date }; this pass is on the same day as that, and its label keeps { $days_apart } days between two
+label-too-near-after = { $field } had { $product } on { $date }; this pass is { $apart } after that, and its label keeps { $days_apart } days between two
+label-too-near-before = { $field } had { $product } on { $date }; this pass is { $apart } before that, and its label keeps { $days_apart } days between two
 label-choose-another-product = Choose another product.
 label-not-before = Not before { $day }.
-label-1-day = 1 day
-label-days = { $days } days
+label-days = { $days ->
+        [one] { $days } day
+       *[other] { $days } days
+    }
 
 ## core/label/boom_height.rs
 
 label-asks-for-nozzles-at-most-above = { $speaker } asks for nozzles at most { $most } above what is sprayed; those of this pass are { $height }
 label-lower-the-boom-and-type-the = Lower the boom, and type the height of the pass.
-label-at-most = at most{ " " }
 label-the-height-of-the-boom-is = The height of the boom is not typed; { $asked }
 label-type-the-height-of-the-nozzles = Type the height of the nozzles above the crop for the rig or the pass.
 
 ## core/label/buffer.rs
 
-label-on-the-of = on the { $side } of
-label-down-the-wind = { $width }, down the wind,
-label-keeps-from-that-is-away = { $who } keeps { $asked } from { $what }; that { $side } { $field } is { $distance } away
+label-keeps-from-that-is-away =
+    { $downwind ->
+        [yes] { $who } keeps { $width }, down the wind, from
+       *[no] { $who } keeps { $width } from
+    } { $what }; that { $side_is_typed ->
+        [yes] on the { $side } of
+       *[no] beside
+    } { $field } is { $distance } away
 label-leave-a-strip-of-unsprayed-along = { $which ->
         [yes] { $which2 ->
             [yes] Leave a strip of { $width } unsprayed along that edge while the wind blows toward it, unless what stays unsprayed takes it in.
@@ -40,7 +45,14 @@ label-leave-a-strip-of-unsprayed-along = { $which ->
            *[no] Leave a strip of { $width } unsprayed along that edge.
         }
     }
-label-keeps-from-how-far-that-lies = { $who } keeps { $asked } from { $what }; how far that { $side } { $field } lies off is not typed
+label-keeps-from-how-far-that-lies =
+    { $downwind ->
+        [yes] { $who } keeps { $width }, down the wind, from
+       *[no] { $who } keeps { $width } from
+    } { $what }; how far that { $side_is_typed ->
+        [yes] on the { $side } of
+       *[no] beside
+    } { $field } lies off is not typed
 label-type-how-far-it-lies-from = Type how far it lies from the edge on the field's page, or leave the strip.
 label-speaks-of-wind-toward-what-lies = { $who } speaks of wind toward { $what }; what lies beside { $field } is not typed
 label-type-its-neighbours-with-their-sides = Type its neighbours with their sides on the field's page, or look around it before the pass.
@@ -49,10 +61,9 @@ label-name-the-neighbour-that-is-meant = Name the neighbour that is meant in the
 
 ## core/label/carrier.rs
 
-label-asks-for-of-spray-the-pass = { $name } asks for { $word } { $limit } of spray; the pass has { $carrier }
-label-at-least = at least
+label-asks-for-more-spray = { $name } asks for at least { $least } of spray; the pass has { $carrier }
+label-asks-for-less-spray = { $name } asks for at most { $most } of spray; the pass has { $carrier }
 label-raise-the-carrier-volume = Raise the carrier volume.
-label-at-most-2e7 = at most
 label-lower-the-carrier-volume = Lower the carrier volume.
 
 ## core/label/dates.rs
@@ -77,10 +88,12 @@ label-take-a-coarser-set-or-less = Take a coarser set or less pressure: drive sl
 label-choose-a-coarser-nozzle-or-less = Choose a coarser nozzle or less pressure, and type the class of that setting.
 label-take-a-finer-set-or-more = Take a finer set or more pressure: drive faster, or spray more volume.
 label-choose-a-finer-nozzle-or-more = Choose a finer nozzle or more pressure, and type the class of that setting.
-label-asks-for-droplets-those-of-this = { $who } asks for { $asked } droplets; those of this pass are { $classes }
-label-which-is = { $theirs }, which is { $word }
-label-between-two-lines-of-the-nozzle = { $theirs }, between two lines of the nozzle maker's table, which may be { $word }
+label-droplets-are-finer = { $who } asks for { $asked } droplets; those of this pass are { $classes }, which is finer
+label-droplets-are-coarser = { $who } asks for { $asked } droplets; those of this pass are { $classes }, which is coarser
+label-droplets-may-be-finer = { $who } asks for { $asked } droplets; those of this pass are { $classes }, between two lines of the nozzle maker's table, which may be finer
+label-droplets-may-be-coarser = { $who } asks for { $asked } droplets; those of this pass are { $classes }, between two lines of the nozzle maker's table, which may be coarser
 label-set-a-pressure-of-the-table = Set a pressure of the table at which the class is sure.
+label-droplets-not-known = { $why }; { $asked }
 
 ## core/label/ground_speed.rs
 
@@ -91,11 +104,24 @@ label-type-the-speed-for-the-rig = Type the speed for the rig or the pass.
 
 ## core/label/groups.rs
 
-label-times = { $many } times
-label-in-the-last-seasons = { " " }in the last { $seasons } seasons
-label-on-and-this-is-the = on { $names } { $times }{ $seasons }, and this is the { $count }
-label-group = Group
-label-was-sprayed = { $of_kind }{ $word } { $group } was sprayed { $parts }
+label-on-fields-times-in-seasons = { $times ->
+        [1] on { $names } once in the last { $seasons } seasons, and this is the { $now }
+        [2] on { $names } twice in the last { $seasons } seasons, and this is the { $now }
+       *[other] on { $names } { $times } times in the last { $seasons } seasons, and this is the { $now }
+    }
+label-on-fields-times = { $times ->
+        [1] on { $names } once, and this is the { $now }
+        [2] on { $names } twice, and this is the { $now }
+       *[other] on { $names } { $times } times, and this is the { $now }
+    }
+label-ordinal = { $ending ->
+        [st] { $number }st
+        [nd] { $number }nd
+        [rd] { $number }rd
+       *[th] { $number }th
+    }
+label-group-was-sprayed = Group { $group } was sprayed { $parts }
+label-group-of-a-kind-was-sprayed = { $kind } group { $group } was sprayed { $parts }
 label-another-effective-group-in-the-mix = Another effective group in the mix, or another one next time, keeps this one working.
 label-no-label-in-the-mix-says = No label in the mix says, as typed, which weeds it controls, so effective groups are not counted
 label-type-controls-in-the-shed-with = Type "controls" in the shed, with the weeds of the label.
@@ -121,26 +147,38 @@ label-hold-this-pass-against-it-yourself = Hold this pass against it yourself.
 
 ## core/label/mod.rs
 
-label-since = , since { $day }
+label-law-since = { $source }, since { $day }
 label-the-label-says-so = { $text }; the label says so { $doubt }
 label-the-rule-says-so = { $text }; the rule says so { $doubt }
-label-the-says-so-which-cannot-be = { $text }; the { $who } says so { $doubt }, which cannot be told here
+label-the-says-so-which-cannot-be = { $who ->
+        [rule] { $text }; the rule says so { $doubt }, which cannot be told here
+       *[label] { $text }; the label says so { $doubt }, which cannot be told here
+    }
 label-and = { $first } and { $last }
-label-ask-for = { $places } ask for { $most }{ $asked }
-label-the-labels = the labels
-label-the-laws = the laws
-label-the-labels-and-laws = the labels and laws
+label-ask-for = { $who ->
+        [labels] the labels ask for { $asked }
+        [laws] the laws ask for { $asked }
+       *[both] the labels and laws ask for { $asked }
+    }
+label-ask-for-at-most = { $who ->
+        [labels] the labels ask for at most { $asked }
+        [laws] the laws ask for at most { $asked }
+       *[both] the labels and laws ask for at most { $asked }
+    }
 label-for-the-crop-of-is-not = for { $crop } (the crop of { $name } is not typed)
 
 ## core/label/names.rs
 
+label-oil = oil
 label-crop-oil = crop oil
 label-oil-adjuvant = oil adjuvant
 label-oil-concentrate = oil concentrate
+label-ammonium = ammonium
 label-ammonium-salt = ammonium salt
 label-ammonium-product = ammonium product
 label-group-group = group { $group }
 label-group-group-kind = group { $group } { $kind }
+label-family-kind = { $family } { $kind }
 label-group-product = group { $group } product
 
 ## core/label/partners.rs
@@ -149,10 +187,9 @@ label-may-not-be-mixed-with-is = { $name } may not be mixed with { $what }; { $n
 label-take-one-of-the-two-out = Take one of the two out, or spray them in two passes.
 label-not-together-with-these-words-are = { $name }: not together with { $words }; these words are not judged in full
 label-read-the-mix-against-them-or = Read the mix against them, or type each partner by its active, its group, its class or its name.
-label-on-the-same-day = on the same day
-label-before-this-pass = { $apart } before this pass
-label-after-this-pass = { $apart } after this pass
-label-may-not-come-within-of-had = { $name } may not come within { $days } of { $what }; { $name2 } had { $name3 } on { $date }, { $when }
+label-may-not-come-within-same-day = { $name } may not come within { $days } of { $what }; { $field } had { $partner } on { $date }, on the same day
+label-may-not-come-within-before = { $name } may not come within { $days } of { $what }; { $field } had { $partner } on { $date }, { $apart } before this pass
+label-may-not-come-within-after = { $name } may not come within { $days } of { $what }; { $field } had { $partner } on { $date }, { $apart } after this pass
 label-may-not-come-within-of-of = { $name } may not come within { $days } of { $what }; "{ $name2 }" of { $date } puts { $name3 } on { $name4 }
 label-move-one-of-the-two-passes = Move one of the two passes.
 
@@ -164,9 +201,8 @@ label-months-after = { $months } months after { $name }
 label-the-label-of-names-when-other = The label of { $name } names when other crops may follow, but not { $next }, as it is typed
 label-type-what-it-says-of-this = Type what it says of this crop, or plan another next crop.
 label-months-after-of = { $months } months after { $name } of { $date }
-label-its-day-of-planting-is-not = its day of planting is not typed
-label-it-was-planted-on = it was planted on { $day }
-label-had-on-its-label-keeps-months = { $name } had { $name2 } on { $date }; its label keeps { $months } months to { $crop }, until { $until }, and { $planted }
+label-planted-too-early = { $name } had { $product } on { $date }; its label keeps { $months } months to { $crop }, until { $until }, and it was planted on { $planted }
+label-perhaps-planted-too-early = { $name } had { $product } on { $date }; its label keeps { $months } months to { $crop }, until { $until }, and its day of planting is not typed
 label-look-at-the-crop-before-more = Look at the crop before more is sprayed on it.
 
 ## core/label/rate.rs
@@ -178,8 +214,8 @@ label-a-rate-on-the-label-cannot = A rate on the label cannot be compared: { $pr
 label-the-rate-of-depends-on-a = The rate of { $name } depends on a stage that { $name2 } does not state in a way that compares
 label-write-stages-like-v6-r1-or = Write stages like V6, R1 or BBCH 14.
 label-a-field-without-a-crop = a field without a crop
-label-at = { " " }at { $stage }
-label-has-no-rate-for-as-its = { $name } has no rate for { $crop }{ $which } as its label is typed
+label-has-no-rate-for-as-its = { $name } has no rate for { $crop } as its label is typed
+label-has-no-rate-for-at-stage = { $name } has no rate for { $crop } at { $stage } as its label is typed
 label-if-the-label-has-one-type = If the label has one, type it in the shed; if not, the product may not be used here.
 label-no-rate-is-typed-from-the = No rate is typed from the label of { $name }, so its rate is not judged
 label-type-the-labels-rate-in-the = Type the label's rate in the shed.
@@ -187,16 +223,21 @@ label-is-planned-at-on-its-label = { $name } is planned at { $planned } on { $cr
 label-though-another-statement-of-the-label = { $text }, though another statement of the label allows more
 label-see-which-of-the-two-statements = See which of the two statements fits the weeds and the soil.
 label-lower-the-rate = Lower the rate.
-label-is-planned-at-on-below-its = { $name } is planned at { $planned } on { $crop }, below its label's { $shown }{ $doubt }
+label-is-planned-at-on-below-its = { $name } is planned at { $planned } on { $crop }, below its label's { $shown }
+label-is-planned-perhaps-below = { $name } is planned at { $planned } on { $crop }, below its label's { $shown } { $doubt }
 label-less-than-the-labels-rate-may = Less than the label's rate may fail, and it breeds resistance.
 
 ## core/label/re_entry.rs
 
-label-nobody-enters-without-protection-for-h = Nobody enters without protection for { $hours } h after the last of the spray{ $when }, by the label of { $speaker }
+label-nobody-enters-without-protection-for-h = Nobody enters without protection for { $hours } h after the last of the spray, by the label of { $speaker }
+label-nobody-enters-where = Nobody enters without protection for { $hours } h after the last of the spray { $doubt }, by the label of { $speaker }
 
 ## core/label/restricted.rs
 
-label-for-certified-applicators-only-or-for = { $names } { $are } for certified applicators only, or for people under their direct supervision where local law allows it
+label-for-certified-applicators-only-or-for = { $count ->
+        [one] { $names } is for certified applicators only, or for people under their direct supervision where local law allows it
+       *[other] { $names } are for certified applicators only, or for people under their direct supervision where local law allows it
+    }
 label-a-record-is-owed-write-who = A record is owed: write who sprayed and the certificate's number into it.
 
 ## core/label/season.rs
@@ -212,12 +253,12 @@ label-the-in-cannot-be-reckoned-without = The { $active } in { $name } cannot be
 label-type-the-density-in-the-shed = Type the density in the shed.
 label-this-pass-was-recorded-on-and = This pass was recorded on { $date } and is planned for { $date2 }; that record counts as another application
 label-if-it-is-a-second-application = If it is a second application, plan it as a pass of its own.
-label-is = is { $partly }
-label-is-not-recorded = is not recorded
-label-of-also-puts-on-and-so = "{ $name }" of { $date } also puts { $shared } on { $fields } and { $is }, so season totals, number and spacing of applications do not count { $counted }
+label-unrecorded-pass-is-not-counted = "{ $name }" of { $date } also puts { $shared } on { $fields } and is not recorded, so season totals, number and spacing of applications do not count it
+label-rest-of-a-pass-is-not-counted = "{ $name }" of { $date } also puts { $shared } on { $fields } and is { $partly }, so season totals, number and spacing of applications do not count that
 label-record-it-or-take-it-out = Record it, or take it out if it was not sprayed.
 label-on = { $what } on { $name } { $words }
 label-records-so-far = records so far
+label-none = none
 label-in-all = in all
 label-this-pass-brings-to-the-labels = { $name }: this pass brings { $what } to { $after } { $words }; the label's most is { $limit }
 label-lower-the-rate-leave-the-field = Lower the rate, leave the field out, or choose another product.
@@ -226,34 +267,54 @@ label-mend-these-records-in-the-season = Mend these records in the season log.
 
 ## core/label/stage.rs
 
-label-from = from { $from }
+label-stage-up-to = up to { $to }
+label-stage-from = from { $from }
+label-stage-from-to = from { $from } to { $to }
 label-is-at-stops-at = { $name } is at { $stage }; { $name2 } stops at { $to_stage }
 label-look-at-the-crop-again-before = Look at the crop again before the tank is filled.
-label-without-a-stage = without a stage
-label-at-stage = at "{ $stage }"
-label-may-be-used-is-which-cannot = { $name } may be used { $ranges }; { $name2 } is { $stage }, which cannot be compared
+label-may-be-used-is-which-cannot = { $name } may be used { $ranges }; { $field } is at "{ $stage }", which cannot be compared
+label-may-be-used-at-stages-none-typed = { $name } may be used { $ranges }; { $field } is without a stage, which cannot be compared
 label-is-at-may-be-used = { $name } is at { $stage }; { $name2 } may be used { $ranges }
 
 ## core/label/typed.rs
 
 label-from-the-label-of-is-not = From the label of { $name }, { $missing } is not typed
 label-type-it-in-the-shed-or = Type it in the shed, or read it from the label before the field is entered or harvested.
-label-what-the-label-of-says-on = What the label of { $name } says on { $words } is
-label-said-for-crops-the-crop-of-name-is-not = { $said } for { $crops }; the crop of { $name } is not typed
+label-said-for-crops-the-crop-of-name-is-not = What the label of { $name } says on { $words } is for { $crops }; the crop of { $field } is not typed
 label-type-the-crop-on-the-fields = Type the crop on the field's page.
-label-typed-for-and-not-judged-on = { $said } typed for { $crops } and not judged on { $crop }
+label-typed-for-and-not-judged-on = What the label of { $name } says on { $words } is typed for { $crops } and not judged on { $crop }
 label-write-the-crop-in-the-same = Write the crop in the same way in both places, or type what the label says for it.
+label-typed-a-re-entry-time = a re-entry time
+label-typed-protective-equipment = protective equipment
+label-typed-a-harvest-interval = a harvest interval
+label-typed-rate = rate
+label-typed-spray-volume = spray volume
+label-typed-crop-stage = crop stage
+label-typed-most-a-season = most a season
+label-typed-harvest-interval = harvest interval
+label-typed-applications = applications
+label-typed-dates = dates
 
 ## core/label/weather.rs
 
-label-asks-for-air-of-is-expected = { $speaker } asks for air of { $word } { $limit }; { $air } is expected at the warmest
+label-asks-for-cooler-air = { $speaker } asks for air of at most { $limit }; { $air } is expected at the warmest
+label-asks-for-warmer-air = { $speaker } asks for air of at least { $limit }; { $air } is expected at the warmest
 label-spray-on-a-cooler-day-or = Spray on a cooler day, or choose another product.
 label-spray-on-a-warmer-day-or = Spray on a warmer day, or choose another product.
-label-a-law = a law
-label-a-label = a label
-label-one-label = one label
-label-one-law = one law
-label-no-wind-suits-this-mix-asks = No wind suits this mix: { $asks_least } asks for at least { $low }, { $asks_most } for at most { $high }
+label-no-wind-suits-this-mix-asks = { $least ->
+        [law] { $most ->
+            [law] No wind suits this mix: one law asks for at least { $low }, another for at most { $high }
+           *[label] No wind suits this mix: a law asks for at least { $low }, a label for at most { $high }
+        }
+       *[label] { $most ->
+            [law] No wind suits this mix: a label asks for at least { $low }, a law for at most { $high }
+           *[label] No wind suits this mix: one label asks for at least { $low }, another for at most { $high }
+        }
+    }
 label-split-the-pass = Split the pass.
-label-ask-on-the-day = { $who } ask on the day: { $words }
+label-ask-on-the-day = { $who ->
+        [labels] The labels ask on the day: { $words }
+        [laws] The laws ask on the day: { $words }
+       *[both] The labels and laws ask on the day: { $words }
+    }
 label-measure-at-the-boom-before-starting = Measure at the boom before starting.

@@ -5,9 +5,8 @@ loads-what-keeps-fields-apart-can-be = What keeps fields apart can be chosen in 
 loads-their-crops-differ = their crops differ ({ $both })
 loads-their-owners-differ = their owners differ ({ $both })
 loads-not-typed = not typed
-loads-takes-it-back = takes it back
-loads-does-not = does not
-loads-the-variety-of-names-that-of = the variety of { $name } names { $name2 }, that of { $name3 } { $does_not }
+loads-one-variety-names-it = the variety of { $name } names { $active }, that of { $other } does not
+loads-one-variety-takes-it-back = the variety of { $name } names { $active }, that of { $other } takes it back
 loads-keeps-from-the-of-which-waits = { $speaker } keeps { $width } from the { $what } of { $name }, which waits for its own wind
 
 ## core/loads/build.rs
@@ -24,13 +23,12 @@ loads-mix-less-beyond-the-ground-or = Mix less beyond the ground, or look at wha
 loads-number-of-loads = Number of loads
 loads-for-the-ground-beyond-it = { $spray } for the ground + { $extra } beyond it
 loads-of-it-in-the-tank-already = of it in the tank already
+loads-counted = loads
 loads-load-needs-of-less-than-the = Load { $load } needs { $exact } of { $name }, less than the finest mark of { $step }
 loads-give-the-product-a-finer-measuring = Give the product a finer measuring step in the shed.
 loads-load-of-is-measured-as = Load { $load }: { $exact } of { $name } is measured as { $text }, { $rounding }
-loads-load = Load { $first }
-loads-to = { " " }to { $text }
-loads-loads = Loads { $many }
-loads-is-rounded-down-because-the-next = { $loads }: { $name } is rounded down{ $text }, because the next mark would pass a label's most
+loads-is-rounded-down-in-one = Load { $load }: { $name } is rounded down to { $amount }, because the next mark would pass a label's most
+loads-is-rounded-down-in-several = Loads { $loads }: { $name } is rounded down, because the next mark would pass a label's most
 loads-comes-in-water-soluble-bags-and = { $name } comes in water-soluble bags, and the weight of one is not typed, so its amounts may be no whole bags
 loads-type-the-bag-as-the-first = Type the bag as the first of its containers in the shed; a bag is never opened.
 loads-load-is-only-on = Load { $number } is only { $volume } on { $area }
@@ -40,6 +38,7 @@ loads-even-loads-may-settle-it = Even loads may settle it.
 loads-in-load = { $name } in load { $number }
 loads-in-the-tank-already = { $volume } − { $carried } in the tank already
 loads-to-the-measuring-step = to the measuring step
+loads-rounding = rounding
 
 ## core/loads/card.rs
 
@@ -47,6 +46,7 @@ loads-than-exact = { $which ->
         [yes] { $show } % more than exact
        *[no] { $show } % less than exact
     }
+loads-exact = exact
 
 ## core/loads/carry.rs
 
@@ -65,8 +65,14 @@ loads-what-is-in-the-tank-already = What is in the tank already runs over from {
 loads-make-sure-that-this-is-right = Make sure that this is right on both fields.
 loads-what-leaves-of-its-spray-cannot = What { $name } leaves of its spray cannot be told, as it has no loads
 loads-settle-its-plan-or-make-sure = Settle its plan, or make sure what is in the tank.
-loads-and-too = , and { $names } too
-loads-leaves-in-the-tank-this-pass = { $name } leaves { $leaves } in the tank; this pass goes on with { $volume } of it{ $beside }
+loads-leaves-in-the-tank-this-pass =
+    { $any ->
+        [yes] { $name } leaves { $leaves } in the tank; this pass goes on with { $volume } of it
+       *[no] { $name } leaves nothing in the tank; this pass goes on with { $volume } of it
+    }{ $others ->
+        [yes] , and { $names } too
+       *[no] { "" }
+    }
 loads-make-the-two-agree = Make the two agree.
 loads-it-is-carried-by = it is carried by { $carrier_kind }
 loads-another-water = another water
@@ -75,13 +81,21 @@ loads-the-spray-volume-over-ground-is = the spray volume over ground is not type
 loads-is-not-in-it = { $product } is not in it
 loads-is-in-it = { $product } is in it
 loads-the-strength-of-differs = the strength of { $product } differs
-loads-and-are-left = , and { $left } are left
-loads-are-in-the-tank-already-and = { $volume } are in the tank already and the pass takes { $takes }: no load is to be mixed{ $left }
+loads-are-in-the-tank-already-and = { $volume } are in the tank already and the pass takes { $takes }: no load is to be mixed
+loads-more-is-in-the-tank-than-it-takes = { $volume } are in the tank already and the pass takes { $takes }: no load is to be mixed, and { $left } are left
 loads-spray-it-out-and-decide-where = Spray it out, and decide where the rest goes.
-loads-nothing-is = Nothing is
-loads-are = { $left } are
-loads-left-after-the-last-metre-on = { $left } left after the last metre; { $names } { $go } on with { $taken }
-loads-are-to-be-left-after-the = { $beyond } are to be left after the last metre; the decided loads leave { $left }
+loads-left-after-the-last-metre-on =
+    { $any ->
+        [yes] { $left } are left after the last metre;
+       *[no] Nothing is left after the last metre;
+    } { $passes ->
+        [one] { $names } goes on with { $taken }
+       *[other] { $names } go on with { $taken }
+    }
+loads-are-to-be-left-after-the = { $any ->
+        [yes] { $beyond } are to be left after the last metre; the decided loads leave { $left }
+       *[no] { $beyond } are to be left after the last metre; the decided loads leave nothing
+    }
 loads-raise-the-last-of-them-or = Raise the last of them, or take out what is mixed beyond the ground.
 loads-mixed-beyond-the-ground = mixed beyond the ground
 loads-as-typed-beyond-the-ground = as typed beyond the ground
@@ -93,26 +107,25 @@ loads-type-what-stays-in-the-rig = Type what stays in the rig in the shed, or pl
 
 ## core/loads/decided.rs
 
-loads-what-is-in-the-tank-already-1e5 = What is in the tank already
 loads-load-is-decided-as-though-the = Load { $number } is decided as { $size }, though the tank is to be filled to { $fill }
 loads-lower-the-load-or-raise-fill = Lower the load, or raise "fill to".
-loads-load-as-decided = Load { $number }, as decided,
 loads-the-decided-loads-hold-more-than = The decided loads hold { $beyond } more than the pass takes
 loads-lower-the-last-of-them-or = Lower the last of them, or take out those that are not needed.
 loads-mend-the-decided-loads-of-the = Mend the decided loads of the pass.
 loads-load-is-decided-as-the-tank = Load { $number } is decided as { $size }; the tank of { $name } holds { $tank }
 loads-load-is-decided-as-nothing = Load { $number } is decided as nothing
 loads-load-is-decided-as-but-are = Load { $number } is decided as { $size }, but { $carried } are in the tank already
-loads-runs-over-from-to-which-are = { $what } runs over from { $last } to { $first }, which are kept apart
+loads-tank-runs-over = What is in the tank already runs over from { $last } to { $first }, which are kept apart
+loads-decided-load-runs-over = Load { $number }, as decided, runs over from { $last } to { $first }, which are kept apart
 
 ## core/loads/rest.rs
 
 loads-the-pass-is-gone = The pass is gone
 loads-the-pass-has-no-loads-yet = The pass has no loads yet; settle its plan first
 loads-the-pass-has-loads-cannot-have = The pass has { $count } loads; { $after } cannot have been filled
-loads-at-it-would-cover = ; at { $carrier } it would cover { $ground }
-loads-are-left-over = { $tank } are left over{ $ground }
-loads-rest = { $trim_end_matches }, rest
+loads-are-left-over-for = { $tank } are left over; at { $carrier } it would cover { $ground }
+loads-are-left-over = { $tank } are left over
+loads-rest-of-a-pass = { $name }, rest
 loads-no-load-was-filled-yet-so = No load was filled yet, so nothing can be left of it; say after which load
 loads-load-was-of-it-cannot-be = Load { $number } was { $volume }; { $typed } of it cannot be left
 loads-field-is-not-in-the-pass = Field "{ $id }" is not in the pass
@@ -139,7 +152,10 @@ loads-loads-that-are-alike-end-at = loads that are alike end at a mark of the ri
 loads-loads-that-are-alike-end-at-a-mark-that = loads that are alike end at a mark that can be read
 loads-the-agitation-needs = the agitation needs
 loads-what-the-agitation-needs-is-not = what the agitation needs is not typed, so that no load counts as too small
-loads-looked-at = { $names }: { $looked_at } { $ways } looked at
+loads-looked-at = { $count ->
+        [one] { $names }: { $count } way looked at
+       *[other] { $names }: { $count } ways looked at
+    }
 
 ## core/loads/sizing/words.rs
 
@@ -150,19 +166,57 @@ loads-loads-of-and-one-of = { $count } loads of { $alike } and one of { $last }
 loads-nothing-left-over = nothing left over
 loads-left-over = { $left } left over
 loads-no-load-too-small-to-agitate = no load too small to agitate
-loads-too-small-to-agitate = { $counted } too small to agitate
-loads-opened = { $counted } opened
-loads-to-measure = { $counted } to measure
+loads-fillings = { $count ->
+        [one] { $count } filling
+       *[other] { $count } fillings
+    }
+loads-too-small-to-agitate = { $count ->
+        [one] { $count } load too small to agitate
+       *[other] { $count } loads too small to agitate
+    }
+loads-opened = { $count ->
+        [one] { $count } container opened
+       *[other] { $count } containers opened
+    }
+loads-to-measure = { $count ->
+        [one] { $count } amount to measure
+       *[other] { $count } amounts to measure
+    }
 loads-from-exact = { $number } % from exact
-loads-one-more = one more { $one }
-loads-one-less = one { $one } less
-loads-which-yes-volume-more-left-over-no-volume-less = { $which ->
+loads-more-or-less-left-over = { $which ->
         [yes] { $volume } more left over
        *[no] { $volume } less left over
     }
-loads-more-or-less-too-small-to-agitate = { $more_or_less } too small to agitate
-loads-amount-to-measure = amount to measure
-loads-amounts-to-measure = amounts to measure
+loads-more-or-less-too-small-to-agitate = { $more ->
+        [yes] { $count ->
+            [one] one more load too small to agitate
+           *[other] { $count } more loads too small to agitate
+        }
+       *[no] { $count ->
+            [one] one load less too small to agitate
+           *[other] { $count } fewer loads too small to agitate
+        }
+    }
+loads-more-or-less-fillings = { $more ->
+        [yes] { $count ->
+            [one] one more filling
+           *[other] { $count } more fillings
+        }
+       *[no] { $count ->
+            [one] one filling less
+           *[other] { $count } fewer fillings
+        }
+    }
+loads-more-or-less-to-measure = { $more ->
+        [yes] { $count ->
+            [one] one more amount to measure
+           *[other] { $count } more amounts to measure
+        }
+       *[no] { $count ->
+            [one] one amount to measure less
+           *[other] { $count } fewer amounts to measure
+        }
+    }
 loads-amounts-exact = { $which ->
         [yes] amounts { $by } % farther from exact
        *[no] amounts { $by } % closer to exact
@@ -171,4 +225,13 @@ loads-nothing-gained-and-nothing-lost = nothing gained and nothing lost
 loads-and-nothing-lost = { $gains }, and nothing lost
 loads-and-nothing-gained = { $costs }, and nothing gained
 loads-but = { $gains }, but { $costs }
-loads-of-to-open = { $count } of { $name } to open
+loads-more-or-less-to-open = { $more ->
+        [yes] { $count ->
+            [one] one more { $container } of { $name } to open
+           *[other] { $count } more { $container } of { $name } to open
+        }
+       *[no] { $count ->
+            [one] one { $container } less of { $name } to open
+           *[other] { $count } fewer { $container } of { $name } to open
+        }
+    }

@@ -31,17 +31,30 @@ mix-type-its-charge-in-the-shed = Type its charge in the shed, from its label.
 mix-comes-to-at-less-than-the = { $name } comes to { $per_area } at { $carrier }, less than the { $least } that is advised
 mix-whether-holds-a-surfactant-of-its = Whether { $name } holds a surfactant of its own is not typed; without one it needs one
 mix-type-on-its-page-whether-the = Type on its page whether the label says that no other is needed.
-mix-the-surfactant-built-into-serves-that = The { $which }surfactant built into { $name } serves that product alone; { $name2 } wants { $classes }
+mix-the-surfactant-built-into-serves-that = The surfactant built into { $name } serves that product alone; { $partner } wants { $classes }
+mix-the-charged-surfactant-built-in = The { $charge } surfactant built into { $name } serves that product alone; { $partner } wants { $classes }
 mix-what-one-product-brings-for-itself = What one product brings for itself is rarely what its partners need.
-mix-on-with-sources-differ-it-it = On { $class } with { $name }, sources differ: { $claim } { $verb } it, { $other } { $verb2 } it
+mix-on-with-sources-differ-it-it = On { $class } with { $name }, sources differ: { $one }, { $other }
+mix-source-requires-it = { $source } requires it
+mix-source-prefers-it = { $source } prefers it
+mix-source-allows-it = { $source } allows it
+mix-source-advises-against-it = { $source } advises against it
+mix-source-forbids-it = { $source } forbids it
 mix-the-label-as-typed-decides = The label, as typed, decides.
 mix-the-plan-follows-the-weightier-and = The plan follows the weightier and stricter one; the label decides, once it is typed.
 mix-the-label = the label ({ $at })
 
 ## core/mix/choice/collide.rs
 
-mix-requires = , { $name } requires
-mix-requires-and-may-not-go-into = { $name } requires { $classes }{ $which } { $classes2 }; { $one } and { $two } may not go into one tank
+mix-requires-both = { $name } requires { $first } and { $second }; { $one } and { $two } may not go into one tank
+mix-two-require = { $name } requires { $first }, { $other } requires { $second }; { $one } and { $two } may not go into one tank
+mix-product-in-crop = { $name } in { $crop }
+mix-product-requires = { $name } requires { $classes }
+mix-product-wants = { $name } wants { $classes }
+mix-products-forbid = { $count ->
+        [one] { $names } forbids { $classes }
+       *[other] { $names } forbid { $classes }
+    }
 mix-buy-another-product-in-the-place = Buy another product in the place of { $one } or { $two }, whose label allows the rest of the mix.
 mix-spray-the-two-crops-in-two = Spray the two crops in two passes, each with its own adjuvants.
 mix-take-instead-of-if-its-label = Take { $name } instead of { $name2 }, if its label suits the crop and the weeds.
@@ -52,15 +65,19 @@ mix-look-for-another-formulation-of-that = Look for another formulation of { $na
 ## core/mix/choice/content.rs
 
 mix-holds-a-is-asked-for-at = { $name } holds { $show } % { $what }; a { $class } is asked for at least { $asked }
+mix-surface-active-content = surface-active content
+mix-emulsifier = emulsifier
 mix-read-on-each-label-what-it = Read on each label what it asks of the adjuvant.
 mix-sources-differ-read-on-each-label = Sources differ; read on each label what it asks of the adjuvant.
 
 ## core/mix/choice/dose.rs
 
 mix-how-much-ammonium-sulfate-holds-is = how much ammonium sulfate { $name } holds is not typed
-mix-its-own-label = its own label{ $which }
+mix-its-own-label = its own label
+mix-its-own-label-at = its own label, { $at }
 mix-other-sources-name = { $from }; other sources name { $others }
 mix-usual = usual: { $source }
+mix-usual-rate = usual
 mix-not-known-how-much-ammonium-sulfate = not known: how much ammonium sulfate it holds is not typed
 mix-asks-for-at-least-of-allows = { $from } asks for at least { $rate } of { $class }; { $from2 } allows { $rate2 } at most
 mix-the-ions-of-the-water = the ions of the water
@@ -68,6 +85,7 @@ mix-the-ions-of-the-water = the ions of the water
 ## core/mix/choice/judge.rs
 
 mix-would-suit-this-mix-better-than = { $title } would suit this mix better than { $title2 }
+mix-would-suit-better-because = { $title } would suit this mix better than { $title2 }: { $why }
 mix-see-the-sets-below-the-mix = See the sets below the mix, each with its reasons; one click takes one into the mix.
 mix-spray-in-water-or-read-on = Spray in water, or read on the label whether it speaks of the carrier or of an additive alone.
 mix-forbids-and-it-is-the-carrier = { $name } forbids { $class }, and it is the carrier
@@ -95,7 +113,8 @@ mix-no-adjuvant = no adjuvant
 
 ## core/mix/choice/search.rs
 
-mix-what-the-shed-has-of-it = { $before }what the shed has of it does not suit: { $reason }
+mix-what-the-shed-has-of-it = what the shed has of it does not suit: { $reason }
+mix-rate-though-the-shed-does-not-suit = { $from }; what the shed has of it does not suit: { $reason }
 mix-its-label-says-not-to-mix = its label says not to mix it with { $name }
 mix-the-label-of-says-not-to = the label of { $name } says not to mix it with { $name2 }
 
@@ -106,27 +125,38 @@ mix-where-a-partner-forbids-ammonium-a = Where a partner forbids ammonium, a con
 ## core/mix/choice/words.rs
 
 mix-or = { $before } or { $last }
-mix-advises-against = advises against
-mix-its-own-surfactant-which-serves-it = its own surfactant ({ $charge }), which serves it alone
-mix-no-guidance-on-adjuvants-read-its = no guidance on adjuvants: read its label
-mix-nothing-of-these-read-its-label = nothing of these: read its label
-mix-asks-for = asks for
-mix-nothing-that-is-left-out = nothing that is left out
-mix-behind = Behind { $title }: { $as_deref }
+mix-clause-requires = requires { $what }
+mix-clause-lacks = requires { $what }, which this set lacks
+mix-clause-wants = wants { $what }
+mix-clause-would-rather = would rather have { $what }
+mix-clause-forbids = forbids { $what }
+mix-clause-advises-against = advises against { $what }
+mix-clause-allows = allows { $what }
+mix-clause-brings = brings its own surfactant ({ $what }), which serves it alone
+mix-clause-no-guidance = has no guidance on adjuvants: read its label
+mix-clause-nothing-of-these = says nothing of these: read its label
+mix-clause-asks-for-nothing = asks for nothing that is left out
+mix-behind = Behind { $title }: { $why }
 mix-something-in-the-mix-speaks-against = something in the mix speaks against part of it
 mix-a-demand-is-not-met = a demand is not met
-mix-behind-it-would-have-to-be = Behind { $title }: it would have to be bought
-mix-behind-two-of-a-kind-where = Behind { $title }: two of a kind, where one will do
-mix-a-label = a label
-mix-local-advice = local advice
-mix-a-publication = a publication
-mix-common-practice = common practice
-mix-has-more-against-it = { $whose } has more against it
-mix-would-rather-have-the-other = { $whose } would rather have the other
-mix-behind-weaker-on-weeds-which-weighs = Behind { $title }: weaker on weeds, which weighs more here
-mix-behind-harder-on-the-crop-which = Behind { $title }: harder on the crop, which weighs more here
-mix-behind-its-price-or-rate-is = Behind { $title }: its price or rate is not known
-mix-behind-dearer-by = Behind { $title }: dearer by { $per_ground }
+mix-it-would-have-to-be-bought = it would have to be bought
+mix-two-of-a-kind-where-one-will-do = two of a kind, where one will do
+mix-has-more-against-it = { $authority ->
+        [label] a label has more against it
+        [local] local advice has more against it
+        [published] a publication has more against it
+       *[practice] common practice has more against it
+    }
+mix-would-rather-have-the-other = { $authority ->
+        [label] a label would rather have the other
+        [local] local advice would rather have the other
+        [published] a publication would rather have the other
+       *[practice] common practice would rather have the other
+    }
+mix-weaker-on-weeds = weaker on weeds, which weighs more here
+mix-harder-on-the-crop = harder on the crop, which weighs more here
+mix-its-price-or-rate-is-not-known = its price or rate is not known
+mix-dearer-by = dearer by { $per_ground }
 mix-as-good-as = As good as { $title }
 
 ## core/mix/guidance.rs
@@ -165,6 +195,8 @@ mix-add-its-products-with-their-rates = Add its products with their rates.
 mix-could-not-be-reckoned-so-it = { $name } could not be reckoned, so it is missing from the jar; without it the test says nothing of this mix
 mix-settle-what-the-plan-says-of = Settle what the plan says of it first.
 mix-water = water ({ $water })
+mix-plain-water = water
+mix-weigh = weigh
 mix-weigh-it-out-of-an-opened-bag-with-a = weigh it out of an opened bag, with a small piece of the film; wait until the film is gone
 mix-in-the-jar = { $name } in the jar
 mix-rate-over-ground = rate over ground
@@ -176,9 +208,8 @@ mix-the-rate-is-from-memory-the = The rate is from memory; the agent's own label
 
 ## core/mix/jar/measure.rs
 
-mix-dilute-1-ml = dilute 1 mL
-mix-stir-1-g = stir 1 g
-mix-stock-1-in-to-ml-with = Stock 1 in { $show }: { $verb } to { $first } mL with { $carrier }
+mix-stock-of-a-liquid = Stock 1 in { $parts }: dilute 1 mL to { $first } mL with { $carrier }
+mix-stock-of-a-solid = Stock 1 in { $parts }: stir 1 g to { $first } mL with { $carrier }
 mix-then-1-ml-of-that-to = { $text }, then 1 mL of that to { $step } mL
 mix-shake-it-and-take-at-once = { $text }; shake it and take { $take } at once
 mix-of-stock = { $take } of stock
@@ -186,6 +217,7 @@ mix-tbsp = { $show } { $us }tbsp
 mix-tsp = { $rest } { $us }tsp
 mix-about-1-8-tsp = about 1/8 { $us }tsp
 mix-show-us-tsp = { $show } { $us }tsp
+mix-about-spoons = about { $spoons }
 
 ## core/mix/jar/sheet.rs
 
@@ -207,6 +239,11 @@ mix-take-about-twice-as-large-so = Take { $jars }; about twice as large, so that
 mix-take-the-carrier-at-the-same = Take the carrier { $source }, at the same temperature.
 mix-after-each-product-lid-on-turn = After each product: lid on, turn over gently until it is even, only then the next.
 mix-a-jar-test-shows-only-whether = A jar test shows only whether the products bear each other in the jar. It shows nothing of weed control or of the crop. The label and local law govern; read the labels.
+mix-jar-work-outdoors = Work outdoors, away from people, food and animals. Wear gloves, eye protection and all that the labels ask for.
+mix-jar-write-on-it = Write on the jar what is in it. Never use a kitchen jar or spoon, and never one of these in a kitchen again.
+mix-jar-never-two-concentrates = Put each product into the carrier, never two concentrates together.
+mix-jar-open-slowly = Open the lid slowly and away from the face; leave it loose while the jar stands.
+mix-jar-afterwards = Afterwards pour the jar into the spray tank if the mix is sprayed, or get rid of it as the labels say.
 mix-to = to { $to }
 mix-about = about { $joined }
 mix-to-the-line-dry-products-take = to the line; dry products take up little room
@@ -217,6 +254,7 @@ mix-parted-but-came-back-on-gentle = Parted, but came back on gentle turning: ke
 mix-got-warm-or-did-not-come = Got warm, or did not come back: do not spray this mix.
 mix-jar-b-is-even-and-jar = Jar B is even and jar A is not: take the compatibility agent into the mix, or do not spray it.
 mix-seconds = { $show } seconds
+mix-overnight = overnight
 
 ## core/mix/line.rs
 
@@ -266,16 +304,16 @@ mix-no-charge-is-called = no charge is called "{ $which }"
 mix-no-side-is = no side is "{ $kind } { $which }"
 mix-no-class-is-called = no class is called "{ $key }"
 mix-no-condition-is = no condition is "{ $token }"
-mix-may-work-against-each-other = may work against each other
-mix-may-bind-each-other = may bind each other
-mix-may-fall-out-of-the-water = may fall out of the water
-mix-may-hurt-the-crop-together = may hurt the crop together
-mix-may-work-less-well = may work less well
-mix-may-fall-out = may fall out
-mix-may-hurt-the-crop = may hurt the crop
+mix-may-work-against-each-other = { $names } may work against each other
+mix-may-bind-each-other = { $names } may bind each other
+mix-may-fall-out-of-the-water = { $names } may fall out of the water
+mix-may-hurt-the-crop-together = { $names } may hurt the crop together
+mix-may-work-less-well = { $name } in { $carrier } may work less well
+mix-may-fall-out = { $name } in { $carrier } may fall out
+mix-may-hurt-the-crop = { $name } in { $carrier } may hurt the crop
 mix-no-such-effect = no such effect
 mix-note-check-or-stop = note, check or stop?
-mix-with = { " " }with { $name }
+mix-with = { $name } with { $third }
 mix-first-and-last = { $first } and { $last }
 mix-its-rate-over-ground-is-not = ; its rate over ground is not known, for want of a content or density
 mix-here-it-is = ; here it is { $rate }
@@ -299,5 +337,5 @@ mix-is-weighed-so-its-content-goes = { $code } is weighed, so its content goes b
 mix-a-content-by-weight-of-a = A content by weight of a liquid needs its density; type it on its page.
 mix-begin-with-one-active-add-the = Begin with one active; add the others on its page, each with its own content.
 mix-is-counted-as = "{ $typed }" is counted as { $name }.
-mix-is-meant = { " " }Is { $name } meant?
-mix-is-not-known-here-type-its = "{ $typed }" is not known here: type its group and basis from the label. Until then it counts as ai.{ $near }
+mix-is-not-known-here-is-meant = "{ $typed }" is not known here: type its group and basis from the label. Until then it counts as ai. Is { $name } meant?
+mix-is-not-known-here-type-its = "{ $typed }" is not known here: type its group and basis from the label. Until then it counts as ai.

@@ -2,9 +2,10 @@
 
 parts-does-not-lie-between-0-and = "{ $text }" does not lie between 0 and 100 %{ $means }
 parts-is-not-a-day-write-it = "{ $text }" is not a day; write it like 2031-06-12
-parts-1-h-after-sunrise = 1 h after sunrise
 parts-is-not-a-time-of-day = "{ $text }" is not a time of day; write it like 05:40
 parts-is-not-a-whole-number-write = "{ $text }" is not a whole number; write it like 30
+parts-e-g = e.g. { $example }
+parts-understood-between = = { $least } to { $most }
 
 ## desk/parts/dates.rs
 
@@ -36,8 +37,10 @@ parts-sight-gauge-of-a-tank-of = Sight gauge of a tank of { $full }, from the bo
 
 ## desk/parts/left_out.rs
 
-parts-1-line-is-left-out = 1 line is left out
-parts-lines-are-left-out = { $all } lines are left out
+parts-lines-are-left-out = { $all ->
+        [one] { $all } line is left out
+       *[other] { $all } lines are left out
+    }
 parts-to = { $from } to { $last }
 parts-those-before = Those before
 parts-lines-left-out-before-these = Lines left out before these
@@ -65,13 +68,14 @@ parts-pressure = pressure, { $pressure_unit }
 
 ## desk/parts/strip.rs
 
-parts-not-in-the-forecast = { $hour }:{ $minute } not in the forecast
+parts-not-in-the-forecast = { $time } not in the forecast
 parts-no-forecast = no forecast
 parts-sunrise = sunrise { $from }
 parts-sunset = sunset { $to }
 parts-doubtful-a-person-decides = doubtful, a person decides
 parts-forbidden-by-a-label-or-a = forbidden by a label or a law
 parts-the-hour-told-of-below = the hour told of below
+parts-allowed = allowed
 
 ## desk/parts/workings.rs
 

@@ -4,20 +4,20 @@ plausible-the-area-of = The area of { $name }
 plausible-what-stays-unsprayed-of = What stays unsprayed of { $name }
 plausible-what-is-sprayed-of = What is sprayed of { $name }
 plausible-the-field-has = the field has { $whole }
-plausible-fit-in = fit in
+plausible-fit-in = would fit in
 plausible-its-boundary-holds = its boundary holds { $measured }
-plausible-be-that-ground = be that ground
+plausible-be-that-ground = would be that ground
 plausible-all-other-fields-are-typed-in = all other fields are typed in { $usual } and have { $least } to { $most }
-plausible-lie-among-them = lie among them
+plausible-lie-among-them = would lie among them
 
 ## core/plausible/carrier.rs
 
 plausible-the-spray-volume = The spray volume
 plausible-a-label-asks-for-at-least = a label asks for at least { $least }
 plausible-a-label-asks-for-at-most = a label asks for at most { $most }
-plausible-be-inside-what-the-labels-name = be inside what the labels name
+plausible-be-inside-what-the-labels-name = would be inside what the labels name
 plausible-mostly-to-are-sprayed = mostly { $likely_least } to { $likely_most } are sprayed
-plausible-be-among-these = be among these
+plausible-be-among-these = would be among these
 
 ## core/plausible/content.rs
 
@@ -26,16 +26,16 @@ plausible-the-content-of-in = The content of { $name } in { $name2 }
 plausible-is-typed-as = { $what } is typed as { $content }; { $why }
 plausible-it-is-counted-as = it is counted as { $short }
 plausible-the-one-way-to-count-for = the one way to count for the other
-plausible-be-what-is-written = be what is written
+plausible-be-what-is-written = would be what is written
 plausible-the-product-is-dry-and-has = the product is dry and has no volume
-plausible-be-by-mass = be by mass
+plausible-be-by-mass = would be by mass
 plausible-all-of-the-product-weighs = all of the product weighs { $density }
 plausible-hardly-any-holds-more-than = hardly any holds more than { $most }
-plausible-be-possible = be possible
+plausible-be-possible = would be possible
 plausible-hardly-any-holds-less-than = hardly any holds less than { $least }
-plausible-be-usual = be usual
+plausible-be-usual = would be usual
 plausible-that-is-not-the-figure-in = that is not the figure in its name
-plausible-agree-with-that = agree with that
+plausible-agree-with-that = would agree with that
 plausible-the-salt-or-ester-for-its = the { $salt } salt or ester for its acid
 plausible-the-acid-for-its-salt-or = the acid for its { $salt } salt or ester
 plausible-by-its-label-which-states-the = by its label, which states the same by product and by active, it is { $shown }
@@ -44,22 +44,25 @@ plausible-by-its-label-which-states-the = by its label, which states the same by
 
 plausible-another-year = another year
 plausible-is-harvested-on-before-it-is = { $name } is harvested on { $harvest }, before it is planted on { $planted }
-plausible-come-in-order = come in order
+plausible-come-in-order = would come in order
 plausible-the-pass-is-typed-for-is = The pass is typed for { $date }; { $name } is planted on { $planted }
-plausible-fall-in-its-season = fall in its season
+plausible-fall-in-its-season = would fall in its season
 plausible-the-day-of-its-pass = the day of its pass
 plausible-is-recorded-for-which-has-not = "{ $name }" is recorded for { $date }, which has not come yet
-plausible-be-past = be past
+plausible-be-past = would be past
 plausible-what-it-took-was-counted-on = ; what it took was counted on { $counted }
 plausible-is-recorded-for-and-its-pass = "{ $name }" is recorded for { $date }, and its pass is planned for { $planned }{ $counted }
-plausible-be-beside-that = be beside that
+plausible-be-beside-that = would be beside that
 
 ## core/plausible/mod.rs
 
+plausible-if-the-figure-is-right = If the figure is right, leave it: nothing is changed by itself.
+plausible-would-agree = would agree
+plausible-would-balance = would balance
 plausible-what-is-typed-as-typed-why = { $what } is typed as { $typed }; { $why }
 plausible-hardly-any-is-more-than = hardly any is more than { $most }
 plausible-hardly-any-is-less-than = hardly any is less than { $least }
-plausible-would = { $text }; { $all } would { $would }
+plausible-would = { $text }; { $all } { $would }
 plausible-or = { $first } or { $last }
 
 ## core/plausible/offer.rs
@@ -98,8 +101,14 @@ plausible-times-less-than-the-least = { $under } times less than the least
 
 ## core/plausible/rig.rs
 
-plausible-the-of = The { $what } of { $name }
-plausible-booms-height = boom's height
+plausible-the-tank-of = The tank of { $name }
+plausible-the-boom-of = The boom of { $name }
+plausible-the-speed-of = The speed of { $name }
+plausible-the-boom-height-of = The boom's height of { $name }
+plausible-the-pressure-of = The pressure of { $name }
+plausible-the-hardness-of = The hardness of { $name }
+plausible-the-bicarbonate-of = The bicarbonate of { $name }
+plausible-the-conductivity-of = The conductivity of { $name }
 plausible-the-speed-of-the-pass = The speed of the pass
 plausible-the-height-of-the-nozzles = The height of the nozzles
 plausible-the-pressure-of-the-pass = The pressure of the pass
@@ -121,6 +130,8 @@ plausible-its-ions-make-about = its ions make about { $expected }
 ## core/plausible/weather.rs
 
 plausible-the-warmest-air-of-the-pass = The warmest air of the pass
-plausible-the-what-of-name = The { $what } of "{ $name }"
+plausible-the-air-of = The air of "{ $name }"
+plausible-the-wind-of-record = The wind of "{ $name }"
+plausible-the-gust-of = The gust of "{ $name }"
 plausible-it-is-signed-amend-it-in = It is signed: amend it in the season log.
 plausible-to-were-expected = { $cold } to { $warm } were expected

@@ -2,6 +2,7 @@
 
 quantity-a-compass-has-0-to-360 = a compass has 0 to 360 degrees
 quantity-is-no-direction = "{ $other }" is no direction
+quantity-called-a-direction = a direction
 
 ## core/quantity/kind.rs
 
@@ -16,6 +17,27 @@ quantity-it-lies-between-0-and-60 = it lies between 0 and 60 °C
 quantity-does-not-belong-to-a-ph = "{ $rest }" does not belong to a pH
 quantity-a-ph-lies-between-0-and = a pH lies between 0 and 14
 quantity-ph = pH { $show }
+quantity-it-is = it is { $kind }
+quantity-called-an-area = an area
+quantity-called-a-volume = a volume
+quantity-called-a-mass = a mass
+quantity-called-a-carrier-volume-per-area = a carrier volume per area
+quantity-called-a-rate-by-volume = a rate by volume
+quantity-called-a-rate-by-mass = a rate by mass
+quantity-called-a-mass-per-volume = a mass per volume
+quantity-called-a-density = a density
+quantity-called-a-hardness = a hardness
+quantity-called-an-ion-content = an ion content
+quantity-called-a-conductivity = a conductivity
+quantity-called-a-length = a length
+quantity-called-a-speed = a speed
+quantity-called-a-pressure = a pressure
+quantity-called-a-flow = a flow
+quantity-called-a-time = a time
+quantity-called-a-share = a share
+quantity-called-a-temperature = a temperature
+quantity-called-a-difference-of-temperatures = a difference of temperatures
+quantity-called-a-ph = a pH
 
 ## core/quantity/mod.rs
 
@@ -37,6 +59,7 @@ quantity-a-price-is-not-below-zero = a price is not below zero
 quantity-per-what-a-unit-of-volume = per what? a unit of volume or mass is missing
 quantity-is-not-a-unit-of-volume = "{ $name }" is not a unit of volume or mass
 quantity-the-number-does-not-fit = the number does not fit
+quantity-called-a-price = a price
 
 ## core/quantity/rate.rs
 
@@ -59,6 +82,9 @@ quantity-that-is-more-product-than-spray = that is more product than spray
 quantity-that-is-more-than-the-whole = that is more than the whole
 quantity-is-not-a-mass-in-a = "{ $name }" is not a mass in a volume
 quantity-name-is-not-a-mass-in-a-volume-or = "{ $name }" is not a mass in a volume or in a mass
+quantity-called-a-rate = a rate
+quantity-called-a-content = a content
+quantity-called-an-amount = an amount
 
 ## core/quantity/typed.rs
 

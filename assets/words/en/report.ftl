@@ -16,16 +16,27 @@ report-look-after = { "  " }look after { $looks }
 
 report-over = ; { $round } over
 report-buy = buy { $purchase }{ $cost }{ $over }
-report-without-1-product-whose-is-not = { $money }, without 1 product whose { $lacks } is not typed
-report-without-products-whose-is-not-typed = { $money }, without { $many } products whose { $lacks } is not typed
-report-without-1-that-has-no-price = { $money }, without 1 that has no price
-report-without-that-have-no-price = { $money }, without { $many } that have no price
-report-1-pass-before-that-day-has = 1 pass before that day has no record; it takes its part of the shed first
-report-passes-before-that-day-have-no = { $many } passes before that day have no record; they take their part of the shed first
+report-without-products-whose-is-not-typed = { $money }, without { $many } { $many ->
+        [one] product
+       *[other] products
+    } whose { $lacks ->
+        [price] price
+       *[price-or-container] price or container
+    } is not typed
+report-without-that-have-no-price = { $money }, without { $many } that { $many ->
+        [one] has
+       *[other] have
+    } no price
+report-passes-before-that-day-have-no = { $many } { $many ->
+        [one] pass before that day has no record; it takes its
+       *[other] passes before that day have no record; they take their
+    } part of the shed first
 report-a-water-without-a-name = a water without a name
 report-water-source-not-chosen = water, source not chosen
-report-one-nurse-tank-of-is-enough = one nurse tank of { $holds } is enough
-report-nurse-tanks-of = { $count } nurse tanks of { $holds }
+report-nurse-tanks-of = { $count ->
+        [one] one nurse tank of { $holds } is enough
+       *[other] { $count } nurse tanks of { $holds }
+    }
 report-short = short { $round }
 report-left = { $round } left
 report-density-not-typed = density not typed
@@ -44,6 +55,16 @@ report-the-products-cost = { "  " }the products cost { $sum_words }
 
 ## desk/report/review/text.rs
 
+report-records = records
+report-ground = ground
+report-records-of-month = { $month }: { $count } { $count ->
+        [one] record
+       *[other] records
+    }
+report-so-many-records = { $count } { $count ->
+        [one] record
+       *[other] records
+    }
 report-all-seasons = all seasons
 report-review-of = { $name }: review of { $of }{ "\u000A" }
 report-nothing-is-recorded = Nothing is recorded.
@@ -59,17 +80,26 @@ report-ground-sprayed-at-least-once = ground sprayed at least once
 report-so-far = { $so_far } so far
 report-records-with-ground-without-an-area = records with ground without an area
 report-products = Products
-report-on = { $count } on { $treated }, { $spent }
+report-on = { $count } { $count ->
+        [one] record
+       *[other] records
+    } on { $treated }, { $spent }
 report-actives = { "\u000A" }Actives
 report-over-the-ground-of-the-farm = { $rate } over the ground of the farm
 report-no-field = no field
-report-not-in-it-without-its-active = { "  " }not in it: { $name }, { $count }, without its active
+report-not-in-it-without-its-active = { "  " }not in it: { $name }, { $count } { $count ->
+        [one] time
+       *[other] times
+    }, without its active
 report-adjuvants = { "\u000A" }Adjuvants
 report-class-not-typed = class not typed
 report-ground-treated-without-any = ground treated without any
 report-some-records-do-not-say-what = { "  " }Some records do not say what kind a product is, or which class; they count as the shed has it today.
 report-resistance-groups = Resistance groups
-report-in-no-group = { "  " }in no group: { $name }, { $count }
+report-in-no-group = { "  " }in no group: { $name }, { $count } { $count ->
+        [one] time
+       *[other] times
+    }
 report-planned-against-applied = Planned against applied
 report-amounts-over-ground = amounts over ground
 report-spray-volume = spray volume
@@ -80,18 +110,33 @@ report-left-over = left over
 report-records-that-keep-no-plan = records that keep no plan
 report-cost-of-the-products = Cost of the products
 report-in-all-ac1 = in all
-report-no-price-that-fits = { "  " }no price that fits: { $name }, { $count }
-report-a-hectare = a hectare
-report-an-acre = an acre
-report-treated = { $currency }{ $per } { $unit } treated
+report-no-price-that-fits = { "  " }no price that fits: { $name }, { $count } { $count ->
+        [one] time
+       *[other] times
+    }
+report-a-hectare-treated = { $currency }{ $per } a hectare treated
+report-an-acre-treated = { $currency }{ $per } an acre treated
 report-water-and-hours = Water and hours
 report-of-it-water = of it water { $water }
-report-without-that-say-no-volume = ; without { $count } that say no volume
+report-of-it-water-without-volume = of it water { $water }; without { $count } { $count ->
+        [one] record
+       *[other] records
+    } that say no volume
 report-an-hour-start-to-end = { $area } an hour, start to end
-report-without-start-and-end = { $joint }{ $count } without start and end
+report-without-start-and-end = { $count } { $count ->
+        [one] record
+       *[other] records
+    } without start and end
+report-an-hour-and-without-start-and-end = { $area } an hour, start to end; { $count } { $count ->
+        [one] record
+       *[other] records
+    } without start and end
 report-ratings-in-per-cent = Ratings, in per cent
 report-95-interval-to = , 95 % interval { $low } to { $high }
-report-median = { $count }; median { $median }{ $ends }
+report-median = { $count } { $count ->
+        [one] field
+       *[other] fields
+    }; median { $median }{ $ends }
 report-text = { "  " }with { $classes }
 report-trial = { "  " }Trial: { $name }
 
@@ -137,28 +182,38 @@ report-between = Between { $ends }
 report-pressure-stays-at = pressure stays at { $least }
 report-pressure-stays-between = pressure stays between { $ends }
 report-droplets-classes = droplets { $classes }
-report-loads = , { $fills } loads
+report-filling-of-loads = { $time }, { $fills } loads
+report-spraying-time = spraying
+report-filling-time = filling
+report-road-time = road
+report-at-it-stays = { $at } { $stay }.
 report-sprays-an-hour = sprays an hour
 report-loads-an-hour = loads an hour
-report-of-501 = { " " }of { $name }
-report-the-last-of-the-spray-would = The last of the spray would still cover { $ground }: leave that much{ $on } for it, and spray the rinsings there.
-report-more-than-the-clean-water-tank = , more than the clean-water tank holds,
-report-leaves = { $rinses }{ $more } leaves { $to_percent }{ $source }
-report-once-with = once with { $each }
-report-times-with = { $times } times with { $each }
+report-the-last-of-the-spray-would = The last of the spray would still cover { $ground }: leave that much of { $name } for it, and spray the rinsings there.
+report-the-last-of-the-spray-would-anywhere = The last of the spray would still cover { $ground }: leave that much for it, and spray the rinsings there.
+report-more-than-the-clean-water-tank = { $rinses }, more than the clean-water tank holds, leaves { $to_percent }{ $source }
+report-leaves = { $rinses } leaves { $to_percent }{ $source }
+report-times-with = { $times ->
+        [one] once
+       *[other] { $times } times
+    } with { $each }
 report-the-pass-takes = { $best }; the pass takes { $needs }.
 report-how-long-the-pass-takes-is = { $best }; how long the pass takes is not known.
 report-no-span-is-long-enough-the = No span is long enough: the pass takes { $needs }. The longest is { $span }, enough for { $to_percent } of it.{ $midnight }
 report-the-longest-span-is = The longest span is { $span }.
 report-no-hour-of-the-day-is = No hour of the day is allowed.
-report-no-hour-of-the-day-is-allowed-one-is = No hour of the day is allowed; one is doubtful, and a person decides.
-report-no-hour-of-the-day-is-allowed-many-are = No hour of the day is allowed; { $many } are doubtful, and a person decides.
+report-no-hour-of-the-day-is-allowed-many-are = No hour of the day is allowed; { $many ->
+        [one] one is
+       *[other] { $many } are
+    } doubtful, and a person decides.
 report-without-a-place = without a place
 report-of-cleaning-before-it = { $time } of cleaning before it
 report-of-road-before-it = { $time } of road before it
-report-no-clean-out = no clean-out
-report-1-clean-out = 1 clean-out
-report-clean-outs = { $many } clean-outs
+report-clean-outs = { $many ->
+        [0] no clean-out
+        [one] 1 clean-out
+       *[other] { $many } clean-outs
+    }
 report-out-at-home-at = out at { $from }, home at { $to }
 report-lasts-in-all = { $lasts } in all
 report-for-cleaning-and-road = { $clean_outs }, { $not_spraying } for cleaning and road, { $ends }

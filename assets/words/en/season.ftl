@@ -26,42 +26,90 @@ season-customer = Customer
 season-of-the-customer = { $what } of the customer
 season-in-the-forecast = { $what } in the forecast
 season-record = Record
-season-planned-as = planned as
-season-spray-volume = spray volume
-season-planned-spray-volume = planned spray volume
-season-left-over-31a = left over
-season-weeds-or-pests = weeds or pests
-season-height-of-the-nozzles = height of the nozzles
-season-planned-area = planned area
-season-day-of-planting = day of planting
-season-eppo-code-of-the-crop = EPPO code of the crop
-season-registration-number = registration number
-season-planned-amount = planned amount
-season-adjuvant-class = adjuvant class
-season-restricted-use = restricted use
-season-hours-before-entry = hours before entry
-season-days-before-harvest = days before harvest
+season-it-is-nothing = nothing
+season-it-is-yes = yes
+season-it-is-no = no
+season-what-in-line = { $what } in { $line }
+season-changed-planned-as = Planned as
+season-changed-name = Name
+season-changed-date = Date
+season-changed-start = Start
+season-changed-end = End
+season-changed-fields = Fields
+season-changed-spray-volume = Spray volume
+season-changed-planned-spray-volume = Planned spray volume
+season-changed-loads = Loads
+season-changed-left-over = Left over
+season-changed-products = Products
+season-changed-weeds-or-pests = Weeds or pests
+season-changed-water = Water
+season-changed-rig = Rig
+season-changed-method = Method
+season-changed-nozzles = Nozzles
+season-changed-pressure = Pressure
+season-changed-speed = Speed
+season-changed-height-of-the-nozzles = Height of the nozzles
+season-changed-clean-out = Clean out
+season-changed-wind = Wind
+season-changed-wind-from = Wind from
+season-changed-gust = Gust
+season-changed-temperature = Temperature
+season-changed-humidity = Humidity
+season-changed-readings = Readings
+season-changed-droplets = Droplets
+season-changed-forecast = Forecast
+season-changed-operator = Operator
+season-changed-certificate = Certificate
+season-changed-supervisor = Supervisor
+season-changed-helpers = Helpers
+season-changed-customer = Customer
+season-changed-made = Made
+season-changed-note = Note
+season-changed-time = Time
+season-changed-source = Source
+season-changed-area = Area
+season-changed-crop = Crop
+season-changed-stage = Stage
+season-changed-planned-area = Planned area
+season-changed-part = Part
+season-changed-variety = Variety
+season-changed-day-of-planting = Day of planting
+season-changed-location = Location
+season-changed-parcel = Parcel
+season-changed-eppo-code-of-the-crop = EPPO code of the crop
+season-changed-product = Product
+season-changed-registration-number = Registration number
+season-changed-amount = Amount
+season-changed-planned-amount = Planned amount
+season-changed-lot = Lot
+season-changed-price = Price
+season-changed-kind = Kind
+season-changed-adjuvant-class = Adjuvant class
+season-changed-restricted-use = Restricted use
+season-changed-hours-before-entry = Hours before entry
+season-changed-days-before-harvest = Days before harvest
+season-changed-group = Group
+season-changed-basis = Basis
+season-changed-mass = Mass
+season-changed-address = Address
+season-changed-phone = Phone
+season-changed-copied = Copied
 
 ## core/season/binds.rs
 
 season-for-where-the-crop-was-not = { $at }, for { $crop }, where the crop was not typed
-season-any-crop = any crop
-season-all-crop = all crop
-season-other-crop = other crop
 season-any-other-crop = any other crop
-season-all-other-crop = all other crop
-season-all-other = all other
-season-any-other = any other
 
 ## core/season/close.rs
 
-season-is = is { $partly }
+season-pass-is-partly-recorded = "{ $name }" of { $date } is { $partly }
+season-pass-has-no-record = "{ $name }" of { $date } has no record
 season-record-what-is-left-if-it = Record what is left if it was sprayed; else lower the ground of the pass, so that the log is whole.
-season-has-no-record = has no record
 season-record-it-if-it-was-sprayed = Record it if it was sprayed; else remove it, so that the log is whole.
-season-name-of-date-how = "{ $name }" of { $date } { $how }
-season-one-record-of-the-season-is = One record of the season is not signed
-season-records-of-the-season-are-not = { $many } records of the season are not signed
+season-records-of-the-season-are-not = { $many ->
+        [one] One record of the season is not signed
+       *[other] { $many } records of the season are not signed
+    }
 season-a-signed-record-is-amended-not = A signed record is amended, not edited: an inspector sees what was changed, when and why.
 
 ## core/season/field/barred.rs
@@ -70,24 +118,25 @@ season-beyond-the-calendar = beyond the calendar
 season-the-next-crop = the next crop
 season-after-the-harvest = after the harvest
 season-see-the-label = see the label
-season-counted-from-the-end-of-the = , counted from the end of the day
-season-nobody-enters-without-protection-keeps-h = Nobody enters without protection: { $name } keeps { $hours } h after the last of the spray{ $from }
+season-nobody-enters-without-protection-keeps-h = Nobody enters without protection: { $name } keeps { $hours } h after the last of the spray{ $end ->
+        [known] { "" }
+       *[day] , counted from the end of the day
+    }
 season-whether-people-may-enter-is-not = Whether people may enter is not known: no re-entry time of { $unknown } of { $date } is typed
 season-no-harvest-or-grazing-of-keeps = No harvest or grazing: { $name } of { $date } keeps { $days } days
 season-it-is-expected-on = { $text }; it is expected on { $harvest }
-season-its-day-of-planting-is-not = its day of planting is not typed
-season-it-was-planted-on = it was planted on { $day }
-season-stands-too-early-of-keeps-months = { $crop } stands too early: { $name } of { $date } keeps { $months } months to it, and { $planted }
+season-stands-too-early-of-keeps-months = { $crop } stands too early: { $name } of { $date } keeps { $months } months to it, and it was planted on { $day }
+season-stands-too-early-planting-not-typed = { $crop } stands too early: { $name } of { $date } keeps { $months } months to it, and its day of planting is not typed
 season-no-is-planted-of-keeps-months = No { $next } is planted: { $product } of { $sprayed } keeps { $months } months
 
 ## core/season/field/crops.rs
 
 season-as-typed = as typed
 season-closed-season = closed season
+season-from-records = records
 
 ## core/season/field/planting.rs
 
-season-a-crop-that-nobody-names = a crop that nobody names
 
 ## core/season/field/product.rs
 
@@ -112,20 +161,28 @@ season-counts-it-as = { $record } counts it as { $short }
 
 ## core/season/outside.rs
 
+season-air-not-measured = ; the air was not measured
+season-forecast-source = forecast
 season-of-it-was-sprayed = "{ $name }" of { $date }: it was sprayed { $found }; { $allowed }{ $unknown }
 season-the-record-stays-as-it-is = The record stays as it is: it says what happened. Whether it has to be reported is for the law to say.
 season-of-a-humidity-of-is-written = "{ $name }" of { $date }: a humidity of { $humidity } is written down{ $when }; air holds no more than 100 %, so neither it nor Delta T is held against a limit
 season-mend-the-humidity-of-the-record = Mend the humidity of the record, or empty it where it was not measured.
-season-may-ask = may ask
-season-of-it-was-sprayed-with-droplets = { $which ->
-        [yes] "{ $name }" of { $date }: it was sprayed with { $class } droplets; { $basis } { $asks } for { $words }{ $conditions }{ $which2 }
-       *[no] "{ $name }" of { $date }: it was sprayed with { $class } droplets; { $basis } { $asks } for { $words } { $conditions }{ $which2 }
-    }
+season-of-it-was-sprayed-with-droplets = "{ $name }" of { $date }: it was sprayed with { $class } droplets; { $basis } { $asks ->
+        [asks] asks
+       *[may-ask] may ask
+    } for { $words }{ $conditional ->
+        [no] { "" }
+       *[yes] { " " }{ $conditions }
+    }{ $unknown }
 season-usual-is = usual is { $limit }
-season-the-as-it-is-typed-now = the { $basis } as it is typed now asks for { $limit }
-season-the-basis-as-it-is-typed-now-may-ask = the { $basis } as it is typed now may ask for { $limit }
-season-label-of = label of { $place }
-season-rule = rule { $other }
+season-the-as-it-is-typed-now = the { $whose ->
+        [label] label of { $place }
+       *[rule] rule { $place }
+    } as it is typed now asks for { $limit }
+season-the-basis-as-it-is-typed-now-may-ask = the { $whose ->
+        [label] label of { $place }
+       *[rule] rule { $place }
+    } as it is typed now may ask for { $limit }
 season-read-at = , read at { $strftime }
 season-in-later-reading = , in later reading { $place }
 season-an-unknown-value = an unknown value
@@ -142,10 +199,11 @@ season-to = { $source }{ $read }, { $strftime } to { $strftime2 }
 
 ## core/season/period.rs
 
-season-it-is-planted-after-this-pass = it is planted after this pass
+season-in-year = in { $year }
 season-on-this-crop = on this crop
 season-in-12-months = in 12 months
-season-the-label-of-counts-by-the = The label of { $name } counts by the crop on { $name2 }; { $why }, so the calendar year is counted
+season-the-label-of-counts-by-the = The label of { $name } counts by the crop on { $name2 }; its day of planting is not typed, so the calendar year is counted
+season-the-label-counts-by-a-crop-planted-later = The label of { $name } counts by the crop on { $name2 }; it is planted after this pass, so the calendar year is counted
 season-type-the-day-of-planting-on = Type the day of planting on the field's page.
 
 ## core/season/portion/recorded.rs
@@ -158,6 +216,10 @@ season-names-no-records = "{ $text }" names no records
 
 ## core/season/profile/dates.rs
 
+season-the-record-is-due = the record is due
+season-is-due = { $name } is due
+season-displayed-until = displayed until
+season-kept-until = kept until
 season-not-known = not known: { $why }
 season-40-cfr-170-112-a-3 = 40 CFR 170.112(a)(3), now 170.407: the longest time counts; the times of the labels as recorded, else as in the shed
 season-re-entry-time-ends = re-entry time ends
@@ -176,6 +238,76 @@ season-by-the-th-of-the-next = by the { $day }th of the next month
 
 ## core/season/profile/element.rs
 
+season-element-displayed = put on display
+season-element-sds = safety data sheet
+season-element-machine-readable = machine-readable
+season-element-training = training
+season-element-receipts = receipts
+season-element-label-copy = copy of the label
+season-element-buffer = buffer
+season-element-sensitive-survey = sensitive sites looked at
+season-element-emergence = before or after emergence
+season-element-runoff-points = runoff points
+season-element-bulletin = bulletin
+season-element-forecast-temperature = forecast temperature
+season-element-maker = company on the label
+season-element-recommended-by = recommended by
+season-element-exchange = who was told
+season-element-planted-area = area planted
+season-element-site-id = site number
+season-element-reported = reported
+season-element-mix-site = mixing site
+season-element-supplier = supplier
+season-element-rain = rain
+season-element-fields = fields
+season-element-area = area
+season-element-covered-area = area
+season-element-location = location
+season-element-parcel = parcel
+season-element-crop = crop
+season-element-crop-code = EPPO code
+season-element-bbch = BBCH stage
+season-element-planted = planted
+season-element-product = products
+season-element-registration = registration number
+season-element-actives = actives
+season-element-amount = amount
+season-element-dose = dose
+season-element-field-amounts = amount by field
+season-element-entry = re-entry time
+season-element-mix = tank mix
+season-element-type-of-use = type of use
+season-element-date = date
+season-element-start = start
+season-element-end = end
+season-element-wind = wind
+season-element-wind-from = wind from
+season-element-wind-at-end = wind at the end
+season-element-temperature = temperature
+season-element-temperature-at-end = temperature at the end
+season-element-humidity = humidity
+season-element-wind-changes = later wind
+season-element-weather = weather
+season-element-pest = pest
+season-element-method = method
+season-element-nozzles = nozzles
+season-element-pressure = pressure
+season-element-clean-out = clean-out
+season-element-operator = operator
+season-element-applicator = applicator
+season-element-certificate = certificate
+season-element-uncertified = who was supervised
+season-element-involved = who was involved
+season-element-certificates = certificates
+season-element-signature = signature
+season-element-customer = customer
+season-element-customer-address = customer's address
+season-element-customer-phone = customer's telephone
+season-element-customer-copy = customer's copy
+season-element-holder = holder
+season-element-holder-address = holder's address
+season-element-holder-number = holder's number
+season-surface = surface
 season-is-no-element-of-a-record = "{ $key }" is no element of a record
 season-in-the-tank = in the tank
 season-from = { $wind } from { $wind_from }
@@ -188,17 +320,28 @@ season-of-which-in-bands = { $driven }, of which { $sprayed } in bands
 
 ## core/season/profile/mod.rs
 
-season-1-year = 1 year
-season-years = { $years } years
-season-from-the-end-of-the-display = { $count } from the end of the display
-season-from-1-january-of-the-next = { $count } from 1 January of the next year
-season-from-the-application = { $count } from the application
+season-not-the-law = Tankard does not decide what the law requires. The law of your place and the label do.
+season-from-memory-check = from memory, check
+season-years-from-the-end-of-the-display = { $years } { $years ->
+        [one] year
+       *[other] years
+    } from the end of the display
+season-years-from-1-january-of-the-next = { $years } { $years ->
+        [one] year
+       *[other] years
+    } from 1 January of the next year
+season-years-from-the-application = { $years } { $years ->
+        [one] year
+       *[other] years
+    } from the application
 season-for-how-long-is-not-known = for how long is not known here
 season-the-farm-keeps-to-a-record = The farm keeps to a record profile "{ $key }" that is not known, so no record is held against it
 season-choose-another-in-the-shed-records = Choose another in the shed, Records.
 
 ## core/season/profile/open.rs
 
+season-lacks-fields = fields
+season-lacks-products = products
 season-name-of-names = { $name } of { $names }
 season-this-farm = this farm
 season-name-as-typed = { $name }, as typed
@@ -208,7 +351,7 @@ season-by-when-it-is-due-is = by when it is due is not known here
 season-type-it-in-the-shed-records = Type it in the shed, Records.
 season-type-it-in-the-record-what = Type it in the record; what is of the holder, in the shed, Records.
 season-type-it-in-the-record = Type it in the record.
-season-whether-the-law-asks-for-it = { " " }Whether the law asks for it is not decided here.
+season-whether-the-law-asks-for-it = { $hint } Whether the law asks for it is not decided here.
 season-of-lacks-for = "{ $name }" of { $date } lacks for { $name2 }: { $names }; { $when }
 season-every-record = every record
 season-records-of-pesticides = records of pesticides
@@ -401,8 +544,13 @@ season-what-stands-there-or-itself-is = what stands there, or { $which } itself,
 
 ## core/season/too_much.rs
 
-season-may-allow = may allow
-season-of-brings-to-of-the-as = "{ $name }" of { $date } brings { $name2 } to { $sum } of { $what } { $words }; the { $whose } as it is typed now { $may } { $most }
+season-of-brings-to-of-the-as = "{ $name }" of { $date } brings { $name2 } to { $sum } of { $what } { $words }; the { $whose ->
+        [law] law
+       *[label] label
+    } as it is typed now { $allows ->
+        [allows] allows
+       *[may-allow] may allow
+    } { $most }
 
 ## core/season/trials.rs
 
@@ -424,7 +572,8 @@ season-epa-registration-number-of-is-not = EPA registration number of { $name } 
 season-it-stands-on-the-label = It stands on the label
 season-active-ingredients-of-are-not-written = Active ingredients of { $name } are not written down
 season-they-stand-on-the-label = They stand on the label
-season-the-time-at-which-the-application = The time at which the application { $name } is not written down
+season-the-time-at-which-it-began = The time at which the application began is not written down
+season-the-time-at-which-it-ended = The time at which the application ended is not written down
 season-write-it-into-the-record = Write it into the record
 season-restricted-entry-interval-of-is-not = Restricted-entry interval of { $name } is not known, so its end is not told
 season-write-the-hours-of-its-label = Write the hours of its label into the record, 0 where it has none

@@ -17,7 +17,10 @@ shed-with-water = with water
 shed-which-is-gone = { $id }, which is gone
 shed-what-it-says = What it says
 shed-where-it-holds = Where it holds
-shed-crop-of-the = crop of the { $of }
+shed-crop-of-the = { $of ->
+        [advice] crop of the advice
+       *[rule] crop of the rule
+    }
 shed-any-crop = any crop
 shed-crop-from-the-fields = crop from the fields
 shed-from-stage = from stage
@@ -25,7 +28,10 @@ shed-to-stage = to stage
 shed-both-included = both included
 shed-in-every-weather-and-carrier = in every weather and carrier
 shed-add-a-condition = Add a condition
-shed-add-a-condition-to-the = Add a condition to the { $of }
+shed-add-a-condition-to-the = { $of ->
+        [advice] Add a condition to the advice
+       *[rule] Add a condition to the rule
+    }
 shed-group = group { $group }
 shed-about-something-from-the-shed = about something from the shed
 shed-or-pick = or pick
@@ -50,6 +56,22 @@ shed-which-products-it-speaks-of = Which products it speaks of
 shed-none-in-the-shed-write-an = None in the shed. Write an active, a group such as "group 1", or a product as it is called here.
 shed-nothing-typed-yet = nothing typed yet
 shed-for = for { $advice }
+shed-local-advice-stands-below = Local advice stands below every label and above general publications.
+shed-about = about
+shed-any = any
+shed-crop = crop
+shed-stages = stages
+shed-conditions = conditions
+shed-from-hint = from
+shed-to-hint = to
+shed-adjuvant = adjuvant
+shed-stance-box = stance
+shed-rate = rate
+shed-owner = { $of ->
+        [advice] advice
+       *[rule] rule
+    }
+shed-for-where = for { $advice } { $applies }
 
 ## desk/views/shed/conditions.rs
 
@@ -88,6 +110,14 @@ shed-or-coarser = or coarser
 shed-up-to = up to
 shed-warmer-than = warmer than
 shed-colder-than = colder than
+shed-only = only
+shed-and-also = and
+shed-against = against
+shed-weed = weed
+shed-with = with
+shed-in = in
+shed-below = below
+shed-above = above
 
 ## desk/views/shed/front.rs
 
@@ -109,6 +139,19 @@ shed-add-an-active = + Add an active
 shed-the-content-says = the content says { $short }
 shed-counted-as = counted as { $short }
 shed-usually-the-label-decides = usually { $usual }; the label decides
+shed-formulation = formulation
+shed-grade = grade
+shed-density = density
+shed-registration = registration
+shed-charge = charge
+shed-active-row = active
+shed-group-row = group
+shed-no = no
+shed-active-n = active { $n }
+shed-content-of = content of { $what }
+shed-basis-of = basis of { $what }
+shed-group-of = group of { $what }
+shed-another-active = + Another active
 
 ## desk/views/shed/guidance.rs
 
@@ -120,15 +163,18 @@ shed-no-guidance-read-the-label = No guidance: read the label.
 shed-guidance-to-be-checked-what-you = Guidance to be checked; what you type from the label decides.
 shed-the-label-says-the-same = The label says the same, { $place }.
 shed-on-the-label-as-well-type = On the label as well; type its page there.
-shed-the-label-speaks-of-it-in = The label speaks of it in its own way{ $place }.
+shed-the-label-speaks-of-it-in = The label speaks of it in its own way.
 shed-it-stands-on-the-label-too = It stands on the label too…
 shed-adds-it-to-the-label-where = Adds it to the label, where you type the page on which you found it
 shed-it-stands-on-the-label-too-says-applies-source = It stands on the label too: { $says } { $applies } { $source }
 shed-with-a-water-that-is-gone = with a water that is gone, { $water }
 shed-with-water-of = with water of { $name }
-shed-but = { $text }, but { $bounds }
+shed-but = { $text }, but { $bound }
 shed-not-together-with-what = not together with { $what }
-shed-not-together-with-nor-within-of = not together with { $what }, nor within { $days } of it
+shed-not-together-with-nor-within-of = { $days ->
+        [one] not together with { $what }, nor within { $days } day of it
+       *[other] not together with { $what }, nor within { $days } days of it
+    }
 shed-to = { $number } to { $most }
 shed-least-to-most = { $least } to { $most }
 shed-at-least-least = at least { $least }
@@ -136,6 +182,10 @@ shed-at-most-most = at most { $most }
 shed-from-on = from { $from } on
 shed-up-to-to = up to { $to }
 shed-from-to = from { $from } to { $to }
+shed-one-or-other = { $one } or { $other }
+shed-but-both = { $text }, but { $least } and { $most }
+shed-in-crop = in { $crop }
+shed-the-label-speaks-of-it-in-place = The label speaks of it in its own way, { $place }.
 
 ## desk/views/shed/house.rs
 
@@ -164,7 +214,6 @@ shed-finest-mark-for-dry-products = finest mark for dry products
 shed-place = Place
 shed-latitude-longitude = latitude, longitude
 shed-time-zone = time zone
-shed-america-chicago = America/Chicago
 shed-is-not-a-time-zone-known = is not a time zone known here
 shed-height-above-the-sea = height above the sea
 shed-not-known = not known
@@ -195,6 +244,14 @@ shed-calibration-is-old-after = calibration is old after
 shed-days-after-which-a-calibration-is = days after which a calibration is old
 shed-its-season = its season
 shed-the-usual-value = The usual value: { $key }
+shed-units-row = units
+shed-paper = paper
+shed-language = language
+shed-latitude = latitude
+shed-longitude = longitude
+shed-days-row = days
+shed-calibration-limit = calibration
+shed-letter = Letter
 
 ## desk/views/shed/laws.rs
 
@@ -214,26 +271,18 @@ shed-in-force-since = in force since
 shed-up-to-and-including = up to and including
 shed-it-stands-on-the-load-cards = It stands on the load cards; the program does not hold plans against a rule of this kind.
 shed-it-is-kept-here-for-you = It is kept here for you to read; the program does not hold plans against a rule of this kind, and says so.
-shed-for-law-space-applies-said = For { $law }{ $space }{ $applies }: { $said }
-shed-text = { " " }at least { $least }
-shed-at-most-e8a = { " " }at most { $most }
-shed-to-968 = { " " }{ $least } to { $most }
-shed-gusts-at-most-gust = , gusts at most { $gust }
-shed-at-least-c3a = , at least { $least }
-shed-at-most-48b = { " " }at most { $most }{ $least }{ $gusts }
+shed-gusts-at-most-gust = gusts at most { $gust }
 shed-not-with-wind-toward = not with wind toward { $what }
 shed-not-while-warm-air-lies-over = not while warm air lies over cold
-shed-to-0df = { " " }{ $finest } to { $coarsest }
-shed-or-coarser-1ba = { " " }{ $finest } or coarser
-shed-to-90b = { " " }to { $to }
-shed-of = { $which ->
-        [yes] { " " }of { $width }{ $to }, down the wind only
-       *[no] { " " }of { $width }{ $to }
-    }
-shed-for-h = { " " }for { $hours } h
+shed-of = of { $width }
+shed-for-h = for { $hours } h
 shed-not-before = not before { $from }
 shed-not-after = not after { $to }
-shed-at-most-0e5 = { " " }{ $most } at most { $per }
+shed-at-most-0e5 = { $most } at most { $per }
+shed-the-program-knows-no-law = The program knows no law. It holds your passes against what you type here, below the labels and above practice.
+shed-for-law = For { $law }: { $said }
+shed-for-law-where = For { $law } { $applies }: { $said }
+shed-of-to = of { $width } to { $to }
 
 ## desk/views/shed/mod.rs
 
@@ -248,11 +297,12 @@ shed-find-by-name-or-active = find by name or active
 shed-its-name = its name
 shed-remove = Remove: { $what }
 shed-remove-what = Remove { $what }
-shed-pass-uses = pass uses
-shed-passes-use = passes use
+shed-passes-use = { $uses ->
+        [one] { $uses } pass uses { $name }
+       *[other] { $uses } passes use { $name }
+    }
 shed-remove-it-all-the-same = Remove it all the same
 shed-keep-it = Keep it
-shed-copy = , copy
 shed-no-name-yet = no name yet
 
 ## desk/views/shed/products.rs
@@ -264,7 +314,6 @@ shed-growth-regulators = Growth regulators
 shed-adjuvants-and-conditioners = Adjuvants and conditioners
 shed-foliar-feeds = Foliar feeds
 shed-others = Others
-shed-group-concat = group { $concat }
 shed-groups = groups { $groups }
 shed-none-on-hand = none on hand
 shed-on-hand = { $round } on hand
@@ -284,6 +333,14 @@ shed-add-a-container = + Add a container
 shed-measuring-step = measuring step
 shed-as-everywhere-on-the-farm = as everywhere on the farm
 shed-price = price, { $currency }
+shed-container-n = container { $n }
+shed-size-of-container = size of container { $n }
+shed-full-of-container = full of container { $n }
+shed-opened-of-container = opened of container { $n }
+shed-full-and = full, and
+shed-nothing = nothing
+shed-another-container = + Another
+shed-add-container = Add a container
 
 ## desk/views/shed/records.rs
 
@@ -304,10 +361,21 @@ shed-is-not-known-to-this-program = "{ $key }" is not known to this program, so 
 shed-by-when-is-not-known-here = by when is not known here
 shed-due = due { $due }
 shed-kept = kept { $keep_words }
-shed-up-to-day = , up to { $day }
 shed-asked-for-on-top = Asked for on top
 shed-elements-that-a-buyer-a-scheme = Elements that a buyer, a scheme or the law of your place asks for. Each record has a box for them.
 shed-add-an-element = + Add an element
+shed-address = address
+shed-number = number
+shed-profile = For { $scope }; { $due }; { $keep }.
+shed-profile-until = For { $scope }, up to { $day }; { $due }; { $keep }.
+shed-profile-from = From: { $source } ({ $evidence }).
+shed-name-of-element = Name of element { $number }
+shed-who-asks-for-element = Who asks for element { $number }
+shed-days-until-element-is-due = Days until element { $number } is due
+shed-element = element { $number }
+shed-what-it-is = what it is
+shed-who-asks = who asks
+shed-restricted-only = restricted only
 
 ## desk/views/shed/rigs/calibrations.rs
 
@@ -316,8 +384,11 @@ shed-nothing-yet-calibrate-before-the-season = Nothing yet. Calibrate before the
 shed-for-the-plans = for the plans
 shed-reckon-with-the-flow-measured-last = reckon with the flow measured last
 shed-in-place-of-that-of-new = in place of that of new nozzles
-shed-of-another-size = of another size
-shed-inside-the-rules = { $counted } inside the rules
+shed-of-another-size = { $count } of another size
+shed-inside-the-rules = { $nozzles ->
+        [one] { $nozzles } nozzle inside the rules
+       *[other] { $nozzles } nozzles inside the rules
+    }
 shed-nothing-measured-yet = nothing measured yet
 shed-day-of-the-calibration = day of the calibration
 shed-measured-by = measured by
@@ -333,6 +404,12 @@ shed-against-what-was-set = against what was set
 shed-the-cab-against-it = the cab against it
 shed-type-what-was-measured-to-see = Type what was measured to see it.
 shed-how-it-is-reckoned = How it is reckoned
+shed-note-on-the-calibration = note on the calibration
+shed-test-of-day = { $test } of { $day }
+shed-count-worn = { $count } worn
+shed-count-blocked = { $count } blocked
+shed-day = day
+shed-by = by
 
 ## desk/views/shed/rigs/form.rs
 
@@ -376,6 +453,11 @@ shed-open-at-least = open at least
 shed-least-share-open = least share open
 shed-most-share-open = most share open
 shed-of-the-time = of the time
+shed-note = note
+shed-pressure = pressure
+shed-speed = speed
+shed-nozzles-row = nozzles
+shed-droplets-row = droplets
 
 ## desk/views/shed/rigs/mod.rs
 
@@ -388,6 +470,7 @@ shed-tank-tank = tank { $tank }
 shed-add-a-rig = + Add a rig
 shed-new-rig = New rig
 shed-here-stands-what-a-load-must = Here stands what a load must fit into, and how fast it is sprayed.
+shed-name-of-the-rig = name of the rig
 
 ## desk/views/shed/rigs/nozzles.rs
 
@@ -400,7 +483,6 @@ shed-bands-of-over-rows-apart = bands of { $width } over rows { $rows } apart
 shed-at-each-row-rows-apart = { $nozzles } at each row, rows { $rows } apart
 shed-add-a-nozzle-set = + Add a nozzle set
 shed-new-set = New set
-shed-uses-of-name = { $uses } of { $name }
 shed-set = set { $name }
 shed-the-set = The set
 shed-name-of-the-set = name of the set
@@ -438,6 +520,32 @@ shed-droplets = Droplets
 shed-the-classes-are-those-of-asabe = The classes are those of ASABE S572 and ISO 25358. Copy them by hand from the nozzle maker's table: the program does not know any maker's table.
 shed-add-a-line = + Add a line
 shed-pressure-line = pressure, line { $line }
+shed-passes-speak-of = { $passes ->
+        [one] { $passes } pass speaks of { $name }
+       *[other] { $passes } passes speak of { $name }
+    }
+shed-calibrations-speak-of = { $calibrations ->
+        [one] { $calibrations } calibration speaks of { $name }
+       *[other] { $calibrations } calibrations speak of { $name }
+    }
+shed-passes-and-calibrations-speak-of = { $passes ->
+        [one] { $passes } pass and { $calibrations ->
+            [one] { $calibrations } calibration speak of { $name }
+           *[other] { $calibrations } calibrations speak of { $name }
+        }
+       *[other] { $passes } passes and { $calibrations ->
+            [one] { $calibrations } calibration speak of { $name }
+           *[other] { $calibrations } calibrations speak of { $name }
+        }
+    }
+shed-name = name
+shed-size = size
+shed-at-pressure = at
+shed-apart-and = apart,
+shed-rows = rows
+shed-at-a-pressure-of = at a pressure of
+shed-droplets-line = droplets, line { $line }
+shed-line-of-the-droplets = line { $line } of the droplets
 
 ## desk/views/shed/rigs/sheets.rs
 
@@ -452,7 +560,10 @@ shed-type-what-the-clean-water-tank = Type what the clean-water tank holds to se
 shed-plan-a-pass-with-it-to = Plan a pass with it to see how to use the clean water.
 shed-type-what-stays-when-it-is = Type what stays when it is run dry, and what the clean-water tank holds.
 shed-after = After { $name }.
-shed-counted-of-each = { $counted } of { $each }
+shed-counted-of-each = { $rinses ->
+        [one] { $rinses } rinse of { $each }
+       *[other] { $rinses } rinses of { $each }
+    }
 shed-more-than-the-clean-water-tank = more than the clean-water tank holds
 shed-left = { $left } left
 shed-what-stays-would-spray = what stays would spray
@@ -467,10 +578,7 @@ shed-a-bare-number-is-taken-as = A bare number is taken as { $units }.
 shed-stand-with-the-boom-out-at = Stand, with the boom out, at the pressure you spray with. Read it at the boom and type it below.
 shed-hold-a-jug-under-each-nozzle = Hold a jug under each nozzle for { $time } and type what is in it, from the left end of the boom to the right as you drive. { $bare }
 shed-a-sample-across-the-boom-will = A sample across the boom will do; leave the others empty.
-shed-what-the-nozzles-of-a-row = what the { $together } nozzles of a row give together
-shed-what-one-nozzle-gives = what one nozzle gives
 shed-drive-it-in-the-field-with = Drive it in the field with the gear and engine speed you spray with, up to speed before its start, and time it.
-shed-stand-with-the-same-engine-speed = Stand, with the same engine speed and pressure, and catch for that time { $what }. Type it once for each that you catch. { $bare }
 shed-mark-a-course-in-the-field = Mark a course in the field, not on the road: the longer, the better the time tells.
 shed-fill-the-tank-half-and-be = Fill the tank half, and be up to speed before its start.
 shed-time-two-runs-or-more-one = Time two runs or more, one each way, and type what the cab showed. A bare number is taken as s.
@@ -488,12 +596,20 @@ shed-not-noted = not noted
 shed-ground-sprayed = ground sprayed
 shed-took-to-fill-up = took to fill up
 shed-it-was-set-to = it was set to
-shed-the-bar-and-average-against-the = the bar and "average" against the average of those caught, "new" against a new nozzle
-shed-the-bar-and-average-against-the-average-of-those = the bar and "average" against the average of those caught
-shed-left-to-right = left to right; { $legend }
+shed-left-to-right = left to right; the bar and "average" against the average of those caught
 shed-type-under-nozzle-sets-how-many = Type under Nozzle sets how many there are, or how they stand, to see a box for each.
 shed-nozzle = nozzle { $at }
 shed-nozzle-place-flow-state = nozzle { $place }: { $flow }, { $state }
+shed-rinse-the-sprayer-and-put-clean = Rinse the sprayer and put clean water into it. Catch water, never spray, and wear gloves all the same.
+shed-stand-and-catch-what-the-nozzles-of-a-row = Stand, with the same engine speed and pressure, and catch for that time what the { $together } nozzles of a row give together. Type it once for each that you catch. { $bare }
+shed-stand-and-catch-what-one-nozzle-gives = Stand, with the same engine speed and pressure, and catch for that time what one nozzle gives. Type it once for each that you catch. { $bare }
+shed-caught = caught
+shed-course = course
+shed-runs = runs
+shed-run = run
+shed-average = average
+shed-new = new
+shed-left-to-right-with-new = left to right; the bar and "average" against the average of those caught, "new" against a new nozzle
 
 ## desk/views/shed/sheets.rs
 
@@ -509,6 +625,14 @@ shed-left-then = left then
 shed-short-by-round = short by { $round }
 shed-where-it-went = Where it went
 shed-no-record-holds-it-yet = No record holds it yet.
+shed-count-passes = { $passes ->
+        [one] { $passes } pass
+       *[other] { $passes } passes
+    }
+shed-count-fields = { $fields ->
+        [one] { $fields } field
+       *[other] { $fields } fields
+    }
 
 ## desk/views/shed/start.rs
 
@@ -531,7 +655,6 @@ shed-take = Take { $name }
 shed-each-pass = Each pass
 shed-crop-and-season = Crop and season
 shed-people = People
-shed-0-mph = 0 mph
 shed-stance = { $name } stance
 shed-for-crop = { $name } for crop
 shed-name-from-stage = { $name } from stage
@@ -586,6 +709,15 @@ shed-another-statement-from-the-label = + Another statement from the label
 shed-what-does-the-label-say-next = What does the label say next?
 shed-nothing-more = Nothing more
 shed-add = Add { $name }
+shed-page = page
+shed-if = if
+shed-after-months = after
+shed-months-box = months
+shed-gusts = gusts
+shed-from-box = from
+shed-to-box = to
+shed-before-box = before
+shed-any-value = any
 
 ## desk/views/shed/stock/account.rs
 
@@ -599,19 +731,22 @@ shed-empty = { $count } empty { $size } { $kind }
 shed-to-give-back = { $all } to give back
 shed-no-day-of-a-count-is = No day of a count is typed: this is what is typed to be there, records take nothing off and purchases add nothing.
 shed-came-in = came in
-shed-were-sprayed = were sprayed
 shed-went-out = went out
 shed-nothing-happened-since = Nothing happened since
 shed-since-then = Since then { $since }
 shed-counted-on-that-days-spraying-what = { $which ->
-        [yes] Counted on { $day } { $when } that day's spraying{ $counted }. { $since }. What is written down of that day counts as in the count.
-       *[no] Counted on { $day } { $when } that day's spraying{ $counted }. { $since }. What is written down of that day counts as after the count.
+        [yes] Counted on { $day } after that day's spraying{ $counted }. { $since }. What is written down of that day counts as in the count.
+       *[no] Counted on { $day } before that day's spraying{ $counted }. { $since }. What is written down of that day counts as after the count.
     }
 shed-bought-last-at-on = Bought last at { $sign }{ $price } on { $day }.
 shed-that-is-its-price-in-the = That is its price in the shed.
 shed-its-price-in-the-shed = Its price in the shed: { $own }.
 shed-take-the-price-of-the-bill = Take the price of the bill
 shed-purchases-of-cost = Purchases of { $year } cost { $sum }.
+shed-amount-came-in = { $amount } came in
+shed-amount-was-sprayed = { $amount } were sprayed
+shed-amount-went-out = { $amount } went out
+shed-none = none
 
 ## desk/views/shed/stock/count.rs
 
@@ -624,8 +759,22 @@ shed-after-that-days-spraying = after that day's spraying
 shed-before-that-days-spraying = before that day's spraying
 shed-counted-what-the-account-had-come = Counted { $counted }. What the account had come to is not known.
 shed-counted-as-the-account-has-it = Counted { $counted }, as the account has it ({ $round }).
-shed-counted-the-account-had-come-to = Counted { $counted }, the account had come to { $round }: { $amount } { $way }.
 shed-why-it-differs = why it differs
+shed-counted-less = Counted { $counted }, the account had come to { $account }: { $less } less.
+shed-counted-more = Counted { $counted }, the account had come to { $account }: { $more } more.
+shed-there-are = there are
+shed-full-row = full, row { $n }
+shed-container-row = container, row { $n }
+shed-size-row = size, row { $n }
+shed-opened-row = opened, row { $n }
+shed-lot-row = lot, row { $n }
+shed-row = row { $n }
+shed-full = full
+shed-of-size = of
+shed-opened = opened
+shed-lot-box = lot
+shed-on-day = on
+shed-counted-box = counted
 
 ## desk/views/shed/stock/forms.rs
 
@@ -660,15 +809,25 @@ shed-type-what-one-container-holds-such = Type what one container holds, such as
 shed-type-how-much-such-as-1 = Type how much, such as "1 gal"
 shed-type-how-many-containers = Type how many containers
 shed-say-why = Say why
+shed-why = why
+shed-bought = Bought…
+shed-count = Count…
+shed-went-out-act = Went out…
+shed-came-in-act = Came in…
+shed-gave-back-empties = Gave back empties…
+shed-container = container
+shed-kind = kind
+shed-price-row = price
+shed-bought-from-row = from
+shed-to-whom-row = to
+shed-another = another
+shed-rinsed-box = rinsed
 
 ## desk/views/shed/stock/lines.rs
 
-shed-counted-that-days-spraying = counted { $when } that day's spraying
 shed-which-does-not-hold-any-more = , which does not hold any more
 shed-the-account-had-come-to = ; the account had come to { $reckoned }
 shed-bought-of = bought { $count } { $kind } of { $size }
-shed-at-5fc = { " " }at { $currency }{ $price }
-shed-from-d8b = { " " }from { $from }
 shed-sprayed = sprayed: { $name }
 shed-gave-back-empty-of = gave back { $count } empty { $kind } of { $size }
 shed-rinsed = , rinsed
@@ -679,6 +838,15 @@ shed-the-latest-first = the latest first
 shed-copy-as-a-table = Copy as a table
 shed-nothing-is-written-down-yet = Nothing is written down yet.
 shed-then-there = then there
+shed-counted-after-that-days-spraying = counted after that day's spraying
+shed-counted-before-that-days-spraying = counted before that day's spraying
+shed-bought-of-from = bought { $count } { $kind } of { $size } from { $from }
+shed-bought-of-at = bought { $count } { $kind } of { $size } at { $sign }{ $price }
+shed-bought-of-at-from = bought { $count } { $kind } of { $size } at { $sign }{ $price } from { $from }
+shed-gave-back-empty-of-to = gave back { $count } empty { $kind } of { $size } to { $to }
+shed-what = what
+shed-change = change
+shed-open-the-record = Open the record
 
 ## desk/views/shed/stock/list.rs
 
@@ -687,9 +855,10 @@ shed-no-product-yet-so-there-is = No product yet, so there is nothing to count.
 shed-nothing-is-short-of-what-is = Nothing is short of what is counted.
 shed-name-short-by-round-buying = { $name }, short by { $round }, { $buying }
 shed-in-all-sum = in all { $sum }
-shed-product-is-taken-of-which = product is taken of which
-shed-products-are-taken-of-which = products are taken of which
-shed-it-is-not-known-what-is = { $them } it is not known what is on hand.
+shed-it-is-not-known-what-is = { $count ->
+        [one] { $count } product is taken of which it is not known what is on hand.
+       *[other] { $count } products are taken of which it is not known what is on hand.
+    }
 shed-water-on = Water on { $day }
 shed-not-reckoned = Not reckoned
 
@@ -712,11 +881,14 @@ shed-what-is-taken-from-then-on = What is taken from then on costs { $season }.
 shed-something-in-its-account-is-in = Something in its account is in doubt
 shed-open-its-account = Open its account
 shed-account-name = Account: { $name }
-shed-used-since = , { $round } used since
-shed-counted-day-used = counted { $day }{ $used }
+shed-counted-day-used = counted { $day }, { $used } used since
 shed-no-container-typed = no container typed
 shed-passes-before-take-first = passes before take { $round } first
 shed-cost = cost { $currency }{ $cost }
+shed-product = product
+shed-leaves = leaves
+shed-density-asked = density?
+shed-counted-day = counted { $day }
 
 ## desk/views/shed/waters.rs
 
@@ -746,7 +918,7 @@ shed-add-another-water-such-as-rain = Add another water, such as rain water, to 
 shed-blend-with = blend with
 shed-hardness-wanted = hardness wanted
 shed-e-g-150-ppm = e.g. 150 ppm
-shed-and = { $part } and { $part2 }
+shed-and = { $one } and { $other }
 shed-an-ion-that-either-report-does = An ion that either report does not state stays open. pH, conductivity and clarity of a blend are not reckoned.
 shed-keep-the-blend-as-a-water = Keep the blend as a water of its own
 shed-hardness-as-calcium-carbonate = Hardness, as calcium carbonate
@@ -762,3 +934,17 @@ shed-north-dakota-practice = North Dakota practice
 shed-labels-as-published = labels, as published
 shed-not-stated-so-not-counted = Not stated, so not counted: { $missing }.
 shed-this-water = this water
+shed-calcium = calcium
+shed-magnesium = magnesium
+shed-sodium = sodium
+shed-potassium = potassium
+shed-iron = iron
+shed-manganese = manganese
+shed-bicarbonate = bicarbonate
+shed-hardness = hardness
+shed-conductivity = conductivity
+shed-clarity = clarity
+shed-sampled = sampled
+shed-blend-with-row = with
+shed-takes = takes
+shed-holds = holds

@@ -18,6 +18,7 @@ tank-loads-no-adjuvant-14d = No adjuvant
 tank-loads-price-not-typed = price not typed
 tank-loads-than-set = { $why } than set { $than }
 tank-loads-in-the-mix-chosen-by-hand = in the mix, chosen by hand
+tank-loads-one-and-other = { $one } and { $other }
 
 ## desk/views/tank_loads/cards.rs
 

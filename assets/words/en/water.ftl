@@ -2,6 +2,7 @@
 
 water-the-hardness-of-is-not-known = The hardness of { $it } is not known; type its calcium and magnesium, or its hardness
 water-both-waters-are-equally-hard-so = Both waters are equally hard, so any share has it
+water-a-blend-has-between = A blend of the two has between { $least } and { $most } ppm
 water-with = { $name } with { $name2 }, { $part } %
 water-reckoned-not-analysed-of-and-of = Reckoned, not analysed: { $percent } % of { $name } and { $part } % of { $name2 }. pH, conductivity and clarity are not reckoned.
 
@@ -21,6 +22,12 @@ water-water-quality-association = Water Quality Association
 water-vermont = Vermont
 water-engineering-textbook = engineering textbook
 water-united-kingdom = United Kingdom
+water-class-soft = soft
+water-class-moderately-hard = moderately hard
+water-class-hard = hard
+water-class-very-hard = very hard
+water-class-slightly-hard = slightly hard
+water-class-moderately-soft = moderately soft
 
 ## core/water/conditioner.rs
 
@@ -47,14 +54,14 @@ water-serves-and-the-mix-holds = { $recommended } serves, and the mix holds { $h
 water-plan = plan { $recommended }
 water-the-label-governs = The label governs.
 water-label-of-as-typed = { $source }; label of { $places }, as typed
-water-it-may-pay-nine-trials-in = { " " }It may pay: nine trials in Ontario found little or no benefit with glyphosate, while velvetleaf and some other weeds respond to the ammonium itself (common practice).
-water-soltani-et-al-2016 = ; Soltani et al. 2016
+water-it-may-pay-nine-trials-in = It may pay: nine trials in Ontario found little or no benefit with glyphosate, while velvetleaf and some other weeds respond to the ammonium itself (common practice).
+water-with-glyphosate-trials = { $source }; Soltani et al. 2016
 water-a-label-range-is-not-typed = a label range is not typed
 water-the-labels-ask-for = the labels ask for { $labels }
 water-the-label-asks-for = the label asks for { $labels }
 water-the-label-allows = the label allows { $labels }
 water-labels-ask-for = labels ask for { $labels }
-water-hard-its-ions-tie-up-of = { $name }, { $hardness } hard: its ions tie up { $need } of ammonium sulfate, North Dakota practice is { $practice }, { $which }; { $plan }
+water-hard-its-ions-tie-up-of = { $name }, { $hardness } hard: its ions tie up { $need } of ammonium sulfate, North Dakota practice is { $practice }, { $labels }; { $plan }
 water-the-mix-holds-it-for-what = The mix holds it, for what { $name } ties up
 water-it-is-in-the-shed-and = It is in the shed and serves for what { $name } ties up
 water-the-shed-has-no-ammonium-sulfate = The shed has no ammonium sulfate; buy spray grade
@@ -109,13 +116,18 @@ water-chemcert-australia-saskatchewan-agriculture = ChemCert Australia; Saskatch
 
 water-ammonium-sulfate-tied-up-by = Ammonium sulfate tied up by { $name }
 water-without-iron = without iron
+water-ion-calcium = calcium
+water-ion-magnesium = magnesium
+water-ion-sodium = sodium
+water-ion-potassium = potassium
+water-ion-iron = iron
+water-ppm-of-an-ion = { $factor } × { $ppm } ppm { $ion }
+water-most = most
 water-hardness-all-calcium-or-all-magnesium = hardness all calcium or all magnesium, least
 water-0-042-ppm-iron = + 0.042 × { $show } ppm iron
 
 ## core/water/ranges.rs
 
-water-to = { $next } to { $high }
-water-good-water = good water
 
 ## core/water/thresholds.rs
 
@@ -132,18 +144,15 @@ water-holds-of-iron-which-may-weaken = { $name } holds { $found } of iron, which
 water-has-which-may-not-suit-the = { $name } has { $found }, which may not suit { $concerns }; the limit is { $first }
 water-is-and-soil-in-the-water = { $name } is { $found }, and soil in the water ties up { $concerns }
 water-has-a-conductivity-of-so-it = { $name } has a conductivity of { $found }, so it holds much salt of some kind; the limit is { $first }
-water-whether-it-is-an-amine-or = Whether it is an amine or an ester is not typed; amines and other salts alone are meant.{ " " }
-water-and = { $many } and { $last }
+water-whether-it-is-an-amine-or = Whether it is an amine or an ester is not typed; amines and other salts alone are meant.
 
 ## core/water/without_ammonium.rs
 
-water-ammonium-sulfate = ammonium sulfate
 water-the-label-of = the label of { $name }
-water-least-to-most = { $least } to { $most }
 water-ties-up-what-of-ammonium-sulfate = { $name } ties up what { $need } of ammonium sulfate would free, and { $who } speaks against ammonium
 water-in-the-mix-holds-none = { $tied }; { $name } in the mix holds none
-water-by-its-label = , { $rate } by its label
-water-of-the-shed-conditions-without-it = { $tied }; { $name } of the shed conditions without it{ $by }
+water-of-the-shed-conditions-without-it = { $tied }; { $name } of the shed conditions without it
+water-of-the-shed-conditions-at-a-rate = { $tied }; { $name } of the shed conditions without it, { $rate } by its label
 water-type-its-labels-rate-in-the = Type its label's rate in the shed, and read whether the partners' labels accept it.
 water-read-whether-the-partners-labels-accept = Read whether the partners' labels accept it, then add it to the mix.
 water-the-shed-has-no-conditioner-without = { $tied }; the shed has no conditioner without ammonium that suits

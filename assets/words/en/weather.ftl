@@ -2,28 +2,43 @@
 
 weather-so-sunrise-sunset-and-inversions-by = { $text }, so sunrise, sunset and inversions by the sun cannot be told
 weather-sunrise-and-sunset-cannot-be-told = Sunrise and sunset cannot be told, and { $basis } goes by them
-weather-most-hours-fail-at-of = ; most hours fail at: { $limit } ({ $count } of { $hours })
-weather-are-doubtful = , { $doubtful } are doubtful
-weather-no-hour-of-is-allowed-in = No hour of { $day } is allowed in the forecast{ $doubt }{ $because }
-weather-the-pass-takes-the-longest-span = The pass takes { $needs }; the longest span of allowed hours on { $day } is { $span }, enough for { $floor } of it{ $midnight }
+weather-no-hour-of-is-allowed-in =
+    { $doubtful ->
+        [0] No hour of { $day } is allowed in the forecast
+       *[other] No hour of { $day } is allowed in the forecast, { $doubtful } are doubtful
+    }{ $count ->
+        [0] { "" }
+       *[other] ; most hours fail at: { $limit } ({ $count } of { $hours })
+    }
+weather-the-pass-takes-the-longest-span = The pass takes { $needs }; the longest span of allowed hours on { $day } is { $span }, enough for { $floor } of it
+weather-the-longest-span-may-go-on = The pass takes { $needs }; the longest span of allowed hours on { $day } is { $span }, enough for { $floor } of it; { $goes_on }
+weather-the-last-span-ends-with-the-day = the last span ends with the day, and the hours of the next day are not looked at
 weather-split-the-pass-or-move-it = Split the pass, or move it. { $later }
-weather-not-in-the-forecast = not in the forecast
 weather-allowed-from = Allowed from { $span }.
-weather-the-pass-is-to-begin-at = The pass is to begin at { $strftime }; that hour is { $verdict }{ $because }
-weather-and-more-above-100 = , and { $others } more above 100 %
-weather-the-forecast-has-a-humidity-of = The forecast has a humidity of { $humidity } at { $strftime } on { $day }{ $others }; air holds no more than 100 %, so it is taken as not known
+weather-the-pass-is-to-begin-at = The pass is to begin at { $start }; that hour is not in the forecast
+weather-the-pass-begins-in-an-hour-that-is = The pass is to begin at { $start }; that hour is { $verdict }
+weather-the-pass-begins-in-an-hour-that-is-because = The pass is to begin at { $start }; that hour is { $verdict }: { $because }
+weather-the-forecast-has-a-humidity-of = { $others ->
+        [0] The forecast has a humidity of { $humidity } at { $time } on { $day }; air holds no more than 100 %, so it is taken as not known
+       *[other] The forecast has a humidity of { $humidity } at { $time } on { $day }, and { $others } more above 100 %; air holds no more than 100 %, so it is taken as not known
+    }
 weather-mend-it-with-the-hours-of = Mend it with the hours of the forecast.
 weather-that-day-is-out-of-reach = That day is out of reach
 weather-the-forecast-allows-it-on = The forecast allows it on { $day }, { $span }.
 weather-the-forecast-ends-with-this-day = The forecast ends with this day.
 weather-no-later-day-of-the-forecast = No later day of the forecast allows it.
-weather-counted = , { $counted } counted
+weather-takes-with = { $time }, { $counted } counted
 
 ## core/weather/limits.rs
 
 weather-which-names-no-gust = { $at }, which names no gust ({ $why }: { $source })
 weather-and-the-forecast-has-no-air = { $reason }, and the forecast has no air to tell whether that holds
-weather-the-forecast-has-no = the forecast has no { $word }; { $text }
+weather-the-forecast-has-no-wind = the forecast has no wind; { $text }
+weather-the-forecast-has-no-gust = the forecast has no gust; { $text }
+weather-the-forecast-has-no-air = the forecast has no air; { $text }
+weather-wind = wind { $wind }; { $text }
+weather-gust = gust { $gust }; { $text }
+weather-air = air { $air }; { $text }
 weather-wind-from = wind from { $from }; { $text }
 weather-the-forecast-has-no-direction-of = the forecast has no direction of the wind; { $text }
 weather-humidity = humidity { $show_whole }; { $text }
@@ -40,11 +55,15 @@ weather-the-forecast-does-not-tell-of = the forecast does not tell of rain that 
 
 ## core/weather/mod.rs
 
+weather-verdict-allowed = allowed
+weather-verdict-doubtful = doubtful
+weather-verdict-forbidden = forbidden
 weather-to = { $from } to { $to }
 
 ## core/weather/psychro.rs
 
 weather-delta-t-625 = Delta T
+weather-air-of-the-working = air
 weather-relative-humidity = relative humidity
 weather-pressure-of-the-air-at-the = pressure of the air at the farm's height
 weather-wet-bulb-ashrae-handbook-of-fundamentals = wet bulb, ASHRAE Handbook of Fundamentals

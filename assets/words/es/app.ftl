@@ -9,6 +9,8 @@ app-tankard = { $which ->
         [yes] { $name } (sin guardar) – Tankard
        *[no] { $name } – Tankard
     }
+app-record = registro
+app-records = registros
 
 ## desk/app/backups.rs
 
@@ -41,6 +43,7 @@ app-the-farm-as-it-was-before = La finca como estaba antes de guardarse el { $ma
 app-no-moment-known = momento desconocido
 app-bytes = { $bytes } bytes
 app-kb = { $bytes } kB
+app-days = días
 
 ## desk/app/bar.rs
 
@@ -50,6 +53,7 @@ app-look = Aspecto
 app-now-at = ahora al { $zoom_factor } %
 app-farm = Finca
 app-opened-last = Abiertas hace poco
+app-saving = guardando…
 
 ## desk/app/days.rs
 
@@ -62,19 +66,21 @@ app-orders-tried = órdenes probados
 
 app-until-then-the-farm-has-there = { $name }: { $problem }. Hasta entonces la finca tiene ahí { $instead }.
 app-drop-what-was-typed = Descartar lo escrito
-app-and = , y { $other }
-app-exists = { $path } ya existe{ $open }
-app-saving-over = guardar encima
+app-exists = { $path } ya existe
 app-write-over-it = Reemplazarlo
 app-choose-another-name = Elegir otro nombre
 app-cancel = Cancelar
-app-and-1-issued-card = { " " }y 1 tarjeta emitida
-app-and-issued-cards = { " " }y { $count } tarjetas emitidas
-app-holds-work-that-is-not-saved = { $name } tiene trabajo sin guardar{ $cards }
+app-holds-work-that-is-not-saved = { $cards ->
+        [0] { $name } tiene trabajo sin guardar
+        [one] { $name } tiene trabajo sin guardar y { $cards } tarjeta emitida
+       *[other] { $name } tiene trabajo sin guardar y { $cards } tarjetas emitidas
+    }
 app-save-it = Guardarlo
 app-let-it-go = Descartarlo
 app-stay-here = Quedarse aquí
 app-close-this-line = Cerrar esta línea
+app-nothing = nada
+app-exists-and = { $path } ya existe, y { $other }
 
 ## desk/app/job.rs
 
@@ -100,20 +106,20 @@ app-take-it-over = Tomar el control
 
 app-the-farm-was-not-opened = No se abrió la finca
 app-new-farm = Finca nueva
+app-entry = entrada
+app-entries = entradas
 
 ## desk/app/recovery.rs
 
 app-what-was-being-saved = lo que se estaba guardando
-app-of = { " " }de { $strftime }
-app-the-work-that-was-not-saved = el trabajo{ $at } que no se guardó
-app-the-backup-of = la copia de respaldo de { $strftime }
+app-the-work-that-was-not-saved = el trabajo que no se guardó
+app-the-backup-of = la copia de respaldo de { $moment }
 app-reading-what-was-not-saved-before = Se lee lo que antes no se guardó
 app-work-that-was-not-saved-before = No se leyó el trabajo que antes no se guardó
 app-work-on-was-not-saved-when = El trabajo en { $path } no se guardó la última vez que estuvo abierto; ábralo desde el menú Finca
 app-unsaved-work-is-only-in-memory = El trabajo sin guardar está solo en la memoria: { $error }. Se intentará otra vez; guarde para estar seguro
-app-kept = , conservado el { $strftime }
 app-a-save-was-ended-before-it = Guardar se interrumpió antes de terminar; lo que se estaba guardando está completo
-app-work-from-an-earlier-run-was = Se encontró trabajo de una sesión anterior que nunca se guardó{ $when }
+app-work-from-an-earlier-run-was = Se encontró trabajo de una sesión anterior que nunca se guardó
 app-the-file-has-been-saved-since = ; desde entonces el archivo se guardó desde otro lugar
 app-more-to-look-at-after-this = Después de esto hay { $count } más por ver
 app-take-it-up = Retomarlo
@@ -127,14 +133,15 @@ app-leave-it = Dejarlo
 app-reading = Se lee { $what }
 app-the-copy-was-not-opened = No se abrió la copia
 app-this-is-save-it-to-put = Esto es { $what }; guárdelo para ponerlo en el lugar del archivo
+app-the-work-of-that-was-not-saved = el trabajo de { $moment } que no se guardó
+app-work-from-an-earlier-run-was-kept = Se encontró trabajo de una sesión anterior que nunca se guardó, conservado el { $moment }
 
 ## desk/app/saving.rs
 
 app-the-farm-was-not-saved-take = No se guardó la finca: { $words }. Tome el control, o guárdela con otro nombre
 app-the-farm-is-still-being-saved = La finca todavía se está guardando; guárdela con otro nombre cuando eso termine
 app-or-save-under-another-name = { $why }, o guárdela con otro nombre
-app-and-kept-in = { " " }y conservado en { $side }
-app-the-farm-was-not-saved-nothing = No se guardó la finca: { $why }. No se pierde nada: su trabajo está abierto aquí{ $kept }
+app-the-farm-was-not-saved-nothing = No se guardó la finca: { $why }. No se pierde nada: su trabajo está abierto aquí
 app-saved-but-what-the-file-held = Guardada, pero no se pudo conservar lo que el archivo tenía antes: { $remark }
 app-saved-as = Guardada como { $path }
 app-saved = Guardada
@@ -149,21 +156,24 @@ app-theirs-goes-to-the-backups-if = Si conserva el suyo, el ajeno pasa a las cop
 app-take-theirs = Tomar el ajeno
 app-what-mine-has-otherwise-than-theirs = En qué difiere el mío del ajeno
 app-theirs-is-open-now-undo-brings = Ahora está abierto el ajeno; con deshacer vuelve el suyo
+app-the-farm-was-not-saved-kept-in = No se guardó la finca: { $why }. No se pierde nada: su trabajo está abierto aquí y se conserva en { $side }
+app-keep-mine = Conservar el mío
+app-save-mine-as-another-file = Guardar el mío como otro archivo…
 
 ## desk/app/work.rs
 
 app-reading-path = Se lee { $path }
 app-writing = Se escribe { $path }
-app-and-no-file-is-left-of = , y no queda ningún archivo de ello
-app-it-was-cancelled = { $failed }: se canceló{ $left }
+app-it-was-cancelled = { $failed }: se canceló
 app-look-at-it-in = { $what }; véalo en { $view }
 app-as-the-farm-was-when-you = , como estaba la finca cuando usted lo pidió
-app-the-window-closes = la ventana se cierra
-app-the-farm-stays-open-until-then = la finca queda abierta hasta entonces, y después sigue lo que usted pidió
-app-goes-on-when-it-is-done = { $words } continúa; { $what } cuando termine. Cancélelo para no esperar más
 app-cancel-words = Cancelar: { $words }
 app-done-of-count = { $done } de { $count }
-app-min-s = { $seconds } min { $seconds2 } s
+app-min-s = { $minutes } min { $seconds } s
+app-ending = terminando…
+app-it-was-cancelled-and-no-file = { $failed }: se canceló, y no queda ningún archivo
+app-goes-on-the-window-closes = Sigue en curso: { $words }; la ventana se cierra cuando termine. Cancélelo para no esperar más
+app-goes-on-the-farm-stays-open = Sigue en curso: { $words }; la finca queda abierta hasta entonces, y lo que usted pidió sigue cuando termine. Cancélelo para no esperar más
 
 ## desk/command.rs
 

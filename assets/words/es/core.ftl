@@ -6,11 +6,14 @@ core-stop = Alto
 core-label-of = etiqueta de { $source }
 core-what-this-farm-keeps-to = lo que esta finca se ha propuesto
 core-common-practice-no-source = práctica común, sin fuente
+core-arithmetic = aritmética
 core-label-of-as-typed = etiqueta de { $source }, según lo anotado
 core-as-typed = { $source }, según lo anotado
 
 ## core/plan.rs
 
+core-not-judged-pairs = antagonismo y compatibilidad más allá de los pares publicados
+core-not-judged-drift = deriva del caldo, y franjas hacia lo que no está dibujado en el mapa
 core-spray-volume = Volumen de caldo
 core-is-in-the-mix-at-a = { $name } está en la mezcla con una dosis de nada
 core-type-its-rate-or-take-it = Escriba su dosis, o sáquelo de la mezcla.
@@ -57,3 +60,9 @@ core-mend-the-price-in-the-shed = Corrija el precio en la bodega.
 ## core/progress.rs
 
 core-it-was-cancelled = se canceló
+
+## core/words.rs
+
+core-and = { $first } y { $last }
+core-or = { $first } o { $last }
+core-to = { $first } a { $last }

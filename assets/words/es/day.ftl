@@ -27,10 +27,22 @@ day-no-road = ningún camino
 ## core/day/sheet.rs
 
 day-is-recorded-as-sprayed = { $name } está registrada como aplicada.
+day-the-label-and-the-law-win = La etiqueta y la ley mandan sobre esta hoja; lea la etiqueta antes de mezclar.
+day-measure-before-each-start = Mida el viento, su dirección y la temperatura a la altura de la barra antes de cada comienzo; no aplique con inversión térmica ni hacia personas, agua, abejas o un cultivo sensible.
 day-not-counted-having-no-cards = No se cuentan, por no tener tarjetas: { $stopped }.
-day-no-protective-equipment = Ningún equipo de protección
-day-no-re-entry-time = Ningún tiempo de reingreso
 day-no-rig-chosen = Sin pulverizador elegido
+day-stops = { $count ->
+        [one] { $count } Alto
+       *[other] { $count } Altos
+    }
+day-checks = { $count ->
+        [one] { $count } Revisar
+       *[other] { $count } Revisar
+    }
+day-loads = { $count ->
+        [one] { $count } carga
+       *[other] { $count } cargas
+    }
 day-it-has-no-load = No tiene ninguna carga.
 day-start-not-typed = comienzo no anotado
 day-not-before = no antes de las { $strftime }
@@ -39,32 +51,41 @@ day-in-bands-treated = { $area } en bandas, { $area2 } tratados
 day-loads-and-amounts-here-are-of = { $words }; las cargas y cantidades de aquí son de toda la aplicación.
 day-too-short-for-it = { $longest }, demasiado corto para ella
 day-not-judged = no juzgado
+day-no-hours = ninguna
 day-its-place-is-not-all-inside = { $best }; su lugar no está del todo dentro
-day-clean-out-the-rig = Limpie el pulverizador{ $after }
-day-after-of-where-that-is-not = { " " }después de { $name } del { $day }, si no se ha hecho
+day-clean-out-the-rig = Limpie el pulverizador
+day-clean-out-the-rig-after = Limpie el pulverizador después de { $name } del { $day }, si no se ha hecho
 day-road = Camino
 day-left-over = { $loads }, sobran { $left }
-day-left-by = , que dejó { $name }
-day-that-does-not-come-right-before = ; esa no viene justo antes
-day-begin-with-the-in-the-tank = Empiece con los { $volume } del tanque{ $whose }{ $warn }
+day-begin-with-the-in-the-tank =
+    { $of_a_pass ->
+        [yes] Empiece con los { $volume } del tanque, que dejó { $name }
+       *[no] Empiece con los { $volume } del tanque
+    }{ $right_before ->
+        [no] ; esa no viene justo antes
+       *[yes] { "" }
+    }
 day-sun-up = Sol { $sun }
 day-no-rig-leaves-before = Ningún pulverizador sale antes de las { $strftime }
-day-of-the-next-day = { " " }del día siguiente
-day-rigs-home-by = Pulverizadores de vuelta a las { $strftime }{ $next_day } a más tardar
-day-is-typed-for-see-the-label = { $what } anotado para { $names }; vea la etiqueta.
+day-rigs-home-by = Pulverizadores de vuelta a las { $to } a más tardar
+day-rigs-home-by-on-the-next-day = Pulverizadores de vuelta a las { $to } del día siguiente a más tardar
+day-no-protective-equipment-is-typed = No hay equipo de protección anotado para { $names }; vea la etiqueta.
+day-no-re-entry-time-is-typed = No hay tiempo de reingreso anotado para { $names }; vea la etiqueta.
 day-there-is-no-forecast-of-this = No hay pronóstico para este día, así que no se juzga ninguna hora.
 day-source-not-named = fuente sin nombre
-day-read = , leído el { $date }, { $strftime }
-day-forecast-a-forecast-is-no-measurement = Pronóstico: { $source }{ $read }. Un pronóstico no es una medición.
+day-forecast-a-forecast-is-no-measurement = Pronóstico: { $source }. Un pronóstico no es una medición.
+day-forecast-read = Pronóstico: { $source }, leído el { $date }, { $time }. Un pronóstico no es una medición.
 
 ## core/day/sheet/after.rs
 
+day-hours-of-today = { $hours } h, { $name }
 day-h-of = { $hours } h, { $name } del { $date }
 day-hours-h-name-of-day = { $hours } h, { $name } del { $day }
-day-if-on-time = { " " }si va a tiempo
+day-enter-from-if-on-time = { $moment } si va a tiempo ({ $from })
+day-enter-from = { $moment } ({ $from })
 day-h-after-the-last-of-the = { $hours } h después de terminar de aplicar ({ $name })
 day-see-the-labels-none-is-typed = vea las etiquetas; no hay ninguno anotado
-day-and = , y{ " " }
+day-enter-from-and-after = { $until }, y { $after }
 day-days = { $days } días, { $short }
 day-days-of = { $days } días, { $name } del { $date }
 day-no-harvest-interval-is-typed-for = No hay intervalo a la cosecha anotado para { $name } en { $fields }; vea la etiqueta.
@@ -74,10 +95,12 @@ day-no-harvest-interval-is-typed-for = No hay intervalo a la cosecha anotado par
 day-lot = partida { $lot }
 day-lots = partidas { $lots }
 day-water-source-not-chosen = Agua, fuente no elegida
-day-for = para { $counted_in_words }
-day-times = { $show } veces
-day-up-to = hasta { $nurse }
-day-the-nurse-tank-of-is-filled = el tanque nodriza de { $name } se llena { $which } con { $which2 }
+day-for-loads = { $count ->
+        [one] para { $count } carga
+       *[other] para { $count } cargas
+    }
+day-the-nurse-tank-is-filled-once = el tanque nodriza de { $name } se llena una vez con { $volume }
+day-the-nurse-tank-is-filled-times = el tanque nodriza de { $name } se llena { $times } veces con hasta { $volume }
 day-what-the-nurse-tank-of-holds = no está anotado cuánto cabe en el tanque nodriza de { $name }
 day-clean-water-for-rinsing = Agua limpia para enjuagar { $name }
 day-to-begin-with-filling-it-again = para empezar; no se cuenta volver a llenarlo
@@ -98,8 +121,8 @@ day-more-than-passes-on-one-rig = Más de { $exact } aplicaciones en un pulveriz
 day-held-at-place = Fijada en el lugar { $at }
 day-here-no-allowed-hours-are-long = Aquí no hay horas permitidas que alcancen para ella; estas son las primeras, con algunas dudosas entre ellas
 day-it-takes-the-same-spray-so = Lleva el mismo caldo, así que no necesita limpieza, y lo que sobre puede seguir en ella
-day-saved2-one-it-takes-the-same-spray-so-it = { $saved2 ->
-        [one] Lleva el mismo caldo, así que no necesita limpieza, y lo que sobre puede seguir en ella; con las cargas unidas hay { $saved } llenado menos
+day-same-spray-saves-fillings = { $count ->
+        [one] Lleva el mismo caldo, así que no necesita limpieza, y lo que sobre puede seguir en ella; con las cargas unidas hay un llenado menos
        *[other] Lleva el mismo caldo, así que no necesita limpieza, y lo que sobre puede seguir en ella; con las cargas unidas hay { $saved } llenados menos
     }
 day-it-needs-no-clean-out = No necesita limpieza
@@ -114,7 +137,7 @@ day-its-do-not-end-before-the = sus { $takes } no terminan antes de que los pulv
 day-no-span-of-the-day-is = ningún lapso del día alcanza para sus { $takes }
 day-the-day-is-not-long-enough = el día no alcanza para sus { $takes }
 day-finds-no-place-on = { $name } no encuentra lugar el { $date }: { $no_place }
-day-move-it-to-another-day-or = Pásela a otro día o a otro pulverizador, o divídala.{ $without_end }
+day-move-it-to-another-day-or = Pásela a otro día o a otro pulverizador, o divídala.
 day-has-no-place-in-the-day = { $name } no tiene lugar en el día: no se sabe cuánto dura
 day-type-speed-boom-width-and-field = Escriba la velocidad, el ancho de la barra y la eficiencia de campo de su pulverizador.
 day-runs-past-midnight-until = { $name } pasa de la medianoche, hasta las { $strftime }
@@ -127,41 +150,60 @@ day-hold-passes-at-places-where-you = Fije aplicaciones en lugares donde conozca
 day-begins-with-spray-of-but-does = { $name } empieza con caldo de { $name2 }, pero no viene justo después
 day-begins-with-that-are-in-the = { $name } empieza con { $volume } que ya están en el tanque, y otra aplicación viene antes
 day-hold-both-at-places-where-one = Fije las dos en lugares donde una venga justo después de la otra, o quite de la aplicación lo que hay en el tanque.
-day-were-the-rigs-not-to-be = { " " }Si los pulverizadores no tuvieran que estar de vuelta a las { $strftime }, volvería a las { $strftime2 } con { $left_out } más aplicadas.
+day-were-the-rigs-not-to-be = Si los pulverizadores no tuvieran que estar de vuelta a las { $strftime }, volvería a las { $strftime2 } con { $left_out } más aplicadas.
 day-how-fast-is-on-the-road = qué tan rápido va { $rig_name } por el camino
 day-not-known-and-counted-as-nothing = { $rig_name }: no se conoce y se cuenta como nada: { $missing }
 day-type-roads-with-the-fields-and = Escriba los caminos con los lotes, y la velocidad en el camino con el pulverizador.
 
 ## core/day/words.rs
 
-day-pass = { $number2 ->
+day-count = { $number ->
+        [0] ninguna
+        [1] una
+        [2] dos
+        [3] tres
+        [4] cuatro
+        [5] cinco
+        [6] seis
+        [7] siete
+        [8] ocho
+        [9] nueve
+        [10] diez
+        [11] once
+        [12] doce
+       *[other] { $number }
+    }
+day-pass = { $count ->
         [one] { $number } aplicación
        *[other] { $number } aplicaciones
     }
 day-less-than-a-minute = menos de un minuto
-day-more-find-a-place = { $more2 ->
-        [one] { $more } más encuentra lugar
-       *[other] { $more } más encuentran lugar
+day-more-find-a-place = { $count ->
+        [one] { $passes } más encuentra lugar
+       *[other] { $passes } más encuentran lugar
     }
-day-more-right-after-what-leaves-spray = { $more } más justo después de la que deja { $more2 } caldo
+day-more-right-after-what-leaves-spray = { $count ->
+        [one] { $passes } más justo después de la que le deja el caldo
+       *[other] { $passes } más justo después de la que les deja el caldo
+    }
 day-fewer-in-doubtful-hours = { $more } menos en horas dudosas
 day-fewer-after-a-mix-that-hurts = { $more } menos después de una mezcla que daña el cultivo
-day-clean-out-fewer = { $more2 ->
-        [s] { $more } limpiezas menos
-       *[other] { $more } limpieza menos
+day-clean-out-fewer = { $count ->
+        [one] { $number } limpieza menos
+       *[other] { $number } limpiezas menos
     }
 day-less-for-cleaning-and-road = { $time } menos de limpieza y camino
 day-home-sooner = { $time } antes de vuelta
 day-more-without-a-place = { $more } más sin lugar
-day-more-that-do-not-come-right = { $more2 ->
-        [one] { $more } más que no viene justo después de la que deja { $more3 } caldo
-       *[other] { $more } más que no vienen justo después de la que deja { $more3 } caldo
+day-more-that-do-not-come-right = { $count ->
+        [one] { $passes } más que no viene justo después de la que le deja el caldo
+       *[other] { $passes } más que no vienen justo después de la que les deja el caldo
     }
 day-more-in-doubtful-hours = { $more } más en horas dudosas
 day-more-after-a-mix-that-hurts = { $more } más después de una mezcla que daña el cultivo
-day-clean-out-more = { $more2 ->
-        [s] { $more } limpiezas más
-       *[other] { $more } limpieza más
+day-clean-out-more = { $count ->
+        [one] { $number } limpieza más
+       *[other] { $number } limpiezas más
     }
 day-more-for-cleaning-and-road = { $time } más de limpieza y camino
 day-home-later = { $time } después de vuelta

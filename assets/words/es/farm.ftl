@@ -25,14 +25,85 @@ farm-tank-level = nivel del tanque
 
 ## core/farm/differs.rs
 
-farm-and-more = { " " }y { $names } más
-farm-in-another-order = { $between }{ $many } en otro orden
+farm-so-many = { $count } { $kind ->
+        [field] { $count ->
+            [one] lote
+           *[other] lotes
+        }
+        [surrounding] { $count ->
+            [one] alrededor
+           *[other] alrededores
+        }
+        [water] { $count ->
+            [one] agua
+           *[other] aguas
+        }
+        [rig] { $count ->
+            [one] pulverizador
+           *[other] pulverizadores
+        }
+        [product] { $count ->
+            [one] producto
+           *[other] productos
+        }
+        [advice] { $count ->
+            [one] consejo
+           *[other] consejos
+        }
+        [law] { $count ->
+            [one] ley
+           *[other] leyes
+        }
+        [day] { $count ->
+            [one] día
+           *[other] días
+        }
+        [pass] { $count ->
+            [one] aplicación
+           *[other] aplicaciones
+        }
+        [record] { $count ->
+            [one] registro
+           *[other] registros
+        }
+        [movement] { $count ->
+            [one] movimiento de existencias
+           *[other] movimientos de existencias
+        }
+        [trial] { $count ->
+            [one] ensayo
+           *[other] ensayos
+        }
+        [closed] { $count ->
+            [one] temporada cerrada
+           *[other] temporadas cerradas
+        }
+       *[card] { $count ->
+            [one] tarjeta emitida
+           *[other] tarjetas emitidas
+        }
+    }
+farm-added = { $what }, nuevo: { $names }
+farm-gone = { $what }, quitado: { $names }
+farm-changed = { $what }, cambiado: { $names }
+farm-and-more = { $names } y { $more } más
+farm-in-another-order = { $kind ->
+        [field] lotes
+        [surrounding] alrededores
+        [water] aguas
+        [rig] pulverizadores
+        [product] productos
+        [advice] consejos
+        [law] leyes
+        [day] días
+        [pass] aplicaciones
+        [record] registros
+        [movement] movimientos de existencias
+        [trial] ensayos
+        [closed] temporadas cerradas
+       *[card] tarjetas emitidas
+    } en otro orden
 farm-of-the-farm-itself = de la finca misma: { $farm }
-farm-pieces-of-advice = consejos
-farm-closed-season = temporada cerrada
-farm-closed-seasons = temporadas cerradas
-farm-issued-card = tarjeta emitida
-farm-issued-cards = tarjetas emitidas
 farm-the-name = el nombre
 farm-the-units = las unidades
 farm-the-currency = la moneda
@@ -50,15 +121,23 @@ farm-the-ground-of-shorter-loads-on = el terreno de cargas más cortas en una ta
 farm-the-roads = los caminos
 farm-how-records-are-kept = cómo se llevan los registros
 farm-before = { $new }, antes { $old }
-farm-movement-of-stock = movimiento de existencias
-farm-movements-of-stock = movimientos de existencias
 
 ## core/farm/field.rs
 
+farm-stated = declarada
 farm-from-the-boundary = por el límite
 
 ## core/farm/forecast.rs
 
+farm-typed-by-hand = anotado a mano
+farm-changed-by-hand = { $source }, cambiado a mano
+farm-holds-day = día
+farm-holds-air = aire
+farm-holds-humidity = humedad
+farm-holds-wind = viento
+farm-holds-gusts = ráfagas
+farm-holds-rain = lluvia
+farm-holds-cloud = nubes
 farm-day-and-time = día y hora
 farm-time-of-day = hora del día
 farm-air-higher-up = aire a mayor altura
@@ -68,6 +147,30 @@ farm-chance-of-rain = probabilidad de lluvia
 
 ## core/farm/label.rs
 
+farm-requires = exige
+farm-prefers = prefiere
+farm-allows = permite
+farm-forbids = prohíbe
+farm-required = exigido
+farm-preferred = preferido
+farm-allowed = permitido
+farm-discouraged = desaconsejado
+farm-forbidden = prohibido
+farm-says-rate = dosis
+farm-says-applications = aplicaciones
+farm-says-droplets = gotas
+farm-says-wind = viento
+farm-says-humidity = humedad
+farm-says-daylight = luz del día
+farm-says-cleaning = limpieza
+farm-says-temperature = temperatura
+farm-says-dates = fechas
+farm-says-controls = controla
+farm-says-buffer = franja
+farm-says-rain-free = sin lluvia
+farm-says-adjuvant = coadyuvante
+farm-says-wear = equipo de protección
+farm-says-caution = precaución
 farm-a-year = al año
 farm-a-crop = por cultivo
 farm-in-12-months = en 12 meses
@@ -102,6 +205,10 @@ farm-is-no-longitude-write-degrees-from = "{ $longitude }" no es una longitud; e
 
 ## core/farm/pass.rs
 
+farm-water = agua
+farm-fertilizer = fertilizante
+farm-uan = UAN
+farm-even = equilibrado
 farm-at-the-field-from-a-nurse = en el lote, desde un tanque nodriza
 farm-in-the-yard = en el patio
 farm-urea-ammonium-nitrate = urea y nitrato de amonio en solución
@@ -111,6 +218,27 @@ farm-crop-safety = seguridad del cultivo
 
 ## core/farm/product.rs
 
+farm-herbicide = herbicida
+farm-fungicide = fungicida
+farm-insecticide = insecticida
+farm-adjuvant = coadyuvante
+farm-other-kind = otro
+farm-non-ionic = no iónico
+farm-cationic = catiónico
+farm-anionic = aniónico
+farm-amphoteric = anfótero
+farm-organosilicone = organosiliconado
+farm-other-class = otro
+farm-jug = bidón
+farm-jugs = bidones
+farm-bag = bolsa
+farm-bags = bolsas
+farm-box = caja
+farm-boxes = cajas
+farm-drum = tambor
+farm-drums = tambores
+farm-tote = contenedor
+farm-totes = contenedores
 farm-growth-regulator = regulador de crecimiento
 farm-water-conditioner = acondicionador de agua
 farm-foliar-feed = fertilizante foliar
@@ -131,19 +259,23 @@ farm-antifoaming-agent = antiespumante
 
 ## core/farm/rig.rs
 
-farm-extremely-fine = extremadamente fina
-farm-very-fine = muy fina
-farm-very-coarse = muy gruesa
-farm-extremely-coarse = extremadamente gruesa
-farm-ultra-coarse = ultra gruesa
+farm-fine = finas
+farm-medium = medianas
+farm-coarse = gruesas
+farm-extremely-fine = extremadamente finas
+farm-very-fine = muy finas
+farm-very-coarse = muy gruesas
+farm-extremely-coarse = extremadamente gruesas
+farm-ultra-coarse = ultra gruesas
 
 ## core/farm/shape.rs
 
+farm-collection = una colección
 farm-is-no-well-known-text-of = "{ $it }" no es un texto bien conocido (WKT) de una figura, como "POINT (-96.4 41.2)"
 farm-a-shape-is-a-point-a = una figura es un punto, una línea, un polígono o varios de uno de estos, no { $it }
 farm-the-shape-has-no-points = la figura no tiene puntos
 farm-longitude-latitude-is-off-the-globe = longitud { $it }, latitud { $other } está fuera del globo; una longitud es de -180 a 180, una latitud de -90 a 90, la longitud va primero
-farm-bare-figure = cifra sola
+farm-bare-figure = una figura sola
 
 ## core/farm/sun_time.rs
 
@@ -151,6 +283,12 @@ farm-is-no-time-by-the-sun = "{ $text }" no es una hora por el sol; escríbala c
 
 ## core/farm/surrounding.rs
 
+farm-open-water = agua
+farm-well = pozo
+farm-home = vivienda
+farm-school = escuela
+farm-hives = colmenas
+farm-other-surrounding = otro
 farm-sensitive-crop = cultivo sensible
 farm-organic-land = terreno orgánico
 farm-trees-and-wild-ground = árboles y terreno silvestre
@@ -158,3 +296,9 @@ farm-trees-and-wild-ground = árboles y terreno silvestre
 ## core/farm/unique.rs
 
 farm-a-map-from-id-to-thing = una correspondencia de id a cosa, cada id una vez
+
+## core/farm/water.rs
+
+farm-clear = clara
+farm-cloudy = turbia
+farm-dirty = sucia

@@ -5,13 +5,18 @@ ground-to-to = { $from } a { $to } ({ $to_degrees }° a { $to_degrees2 }°)
 
 ## core/ground/mod.rs
 
+ground-mind-the-wind = Cuide el viento mientras aplica: donde gire hacia allí, deje la franja.
+ground-stated = declarada
 ground-ground-of = Terreno de { $name }
 ground-is-to-go-by-its-boundary = { $name } debe ir por su límite, y no hay ninguno dibujado; cuenta la superficie declarada
 ground-draw-or-import-its-boundary-in = Dibuje o importe su límite en Lotes, o deje que vaya por la superficie declarada.
-ground-which-is = , que es { $differs } { $word }
-ground-its-boundary-holds-are-stated-the = { $which2 ->
-        [yes] { $name }: su límite contiene { $measured }, están declarados { $area }{ $which }; el plan va por el límite
-       *[no] { $name }: su límite contiene { $measured }, están declarados { $area }{ $which }; el plan va por la superficie declarada
+ground-its-boundary-holds-are-stated-the = { $name }: su límite contiene { $measured }, están declarados { $area }{ $than ->
+        [less] , es decir { $differs } menos
+        [more] , es decir { $differs } más
+       *[none] { "" }
+    }; { $from ->
+        [boundary] el plan va por el límite
+       *[stated] el plan va por la superficie declarada
     }
 ground-mend-the-area-or-the-boundary = Corrija la superficie o el límite en Lotes, o elija cuál de los dos cuenta.
 ground-where-the-wind-blows-toward-it = , donde el viento sopla hacia allí
@@ -32,7 +37,10 @@ ground-something-that-is-not-named = algo que no se nombra
 ground-keeps-from-whether-that-means-closer = { $speaker } guarda { $width } hasta { $to }; si eso se refiere a { $names }, a menos de esa distancia de { $name }, no se puede saber por sus palabras
 ground-choose-on-the-map-what-it = Elija en el mapa qué es, o nómbrelo con las palabras de la etiqueta; si no, deje usted mismo la franja.
 ground-within-the-boundary-on-wgs-84 = dentro del límite, en WGS 84
-ground-the-plan-goes-by-the-area = el plan va por la superficie { $from }
+ground-the-plan-goes-by-the-area = el plan va por la superficie { $from ->
+        [boundary] del límite
+       *[stated] declarada
+    }
 ground-stays-unsprayed = − queda sin aplicar
 ground-down-the-wind = , a favor del viento
 ground-strip-of-to = − franja de { $width } hasta { $what } ({ $who }{ $wind })
@@ -55,11 +63,19 @@ ground-at = { $why } en { $at }
 ground-its-rings-cross-or-touch-so = sus anillos se cruzan o se tocan tantas veces que no se puede revisar; dibújelo de nuevo
 ground-latitude-longitude = latitud { $y }, longitud { $x }
 ground-a-hole-has-a-hole-in = un hueco tiene dentro otro hueco; dibuje el interior como una parte propia
-ground-1-outer-ring-runs = 1 anillo exterior va
-ground-outer-rings-run = { $turned } anillos exteriores van
-ground-the-wrong-way-round-and-turned = { $which } en sentido contrario y { $turned } invertido
+ground-the-wrong-way-round-and-turned = { $turned } { $turned ->
+        [one] anillo exterior va en sentido contrario y se invierte
+       *[other] anillos exteriores van en sentido contrario y se invierten
+    }
 ground-it-has-no-rings = no tiene anillos
-ground-twice-and-taken-once = { $count } { $twice } dos veces y { $twice2 } tomado una vez
+ground-parts-twice-and-taken-once = { $count } { $count ->
+        [one] parte está dos veces y se toma una vez
+       *[other] partes están dos veces y se toman una vez
+    }
+ground-holes-twice-and-taken-once = { $count } { $count ->
+        [one] hueco está dos veces y se toma una vez
+       *[other] huecos están dos veces y se toman una vez
+    }
 ground-a-hole-crosses-the-edge-or = un hueco cruza el borde u otro hueco
 ground-a-hole-runs-along-the-edge = un hueco va a lo largo del borde o de otro hueco
 ground-cut-at-the-180th-meridian-its = cortado en el meridiano 180 sus anillos se cruzan; córtelo allí primero
@@ -83,7 +99,10 @@ ground-it-lies-about-km-from-the = está cerca de { $middle }, a { $to_metres } 
 ## core/ground/rings/ring.rs
 
 ground-an-open-ring-is-closed-over = un anillo abierto se cierra en los últimos { $show } m
-ground-that-the-one-before-taken-out = { $count } que { $twice } el anterior { $twice2 } eliminado
+ground-that-the-one-before-taken-out = { $count } { $count ->
+        [one] punto que repite el anterior se quita
+       *[other] puntos que repiten el anterior se quitan
+    }
 ground-a-spike-without-area-is-cut = se corta una punta sin superficie en { $tip }
 ground-spikes-without-area-are-cut-off = se cortan { $spikes } puntas sin superficie, la primera en { $tip }
 ground-a-ring-has-no-area = un anillo no tiene superficie
@@ -91,11 +110,18 @@ ground-a-ring-has-no-points = un anillo no tiene puntos
 ground-a-ring-crosses-itself = un anillo se cruza a sí mismo
 ground-a-ring-touches-itself = un anillo se toca a sí mismo
 ground-a-ring-runs-along-itself = un anillo va a lo largo de sí mismo
-ground-with = { $count } con { $count2 }
-ground-a-ring-that-touches-itself-at = un anillo que se toca a sí mismo en { $touch } se divide en { $made }
+ground-a-ring-that-touches-itself-at = un anillo que se toca a sí mismo en { $touch } se divide en { $parts } { $parts ->
+        [one] parte
+       *[other] partes
+    }{ $holes ->
+        [0] { "" }
+        [one] { " " }con 1 hueco
+       *[other] { " " }con { $holes } huecos
+    }
 
 ## core/ground/shift.rs
 
+ground-anywhere = cualquier lado
 ground-to = { $floor }° a { $ceil }°
 ground-the-planned-wind-breaks-it-so = El viento previsto no lo cumple; tampoco ninguno del { $from }: { $asked }
 ground-a-turn-of-to-breaks-it = Un giro de { $floor }° hacia { $point } no lo cumple; tampoco ningún viento del { $from }: { $asked }

@@ -3,6 +3,14 @@
 guide-guide = Guía
 guide-guide-heading = Guía: { $heading }
 
+## desk/guide/pages.rs
+
+guide-the-evening-before = La víspera
+guide-the-farm = La finca
+guide-after-spraying = Después de aplicar
+guide-your-file = Su archivo
+guide-the-numbers = Los números
+
 ## desk/guide/panel.rs
 
 guide-back = Atrás
@@ -12,9 +20,9 @@ guide-put-it-away = Cerrarla
 guide-put-the-guide-away = Cerrar la guía
 guide-find-in-the-guide = Buscar en la guía
 guide-nothing-in-the-guide-has-all = Nada en la guía tiene todas estas palabras.
-guide-1-place-has-all-these-words = 1 lugar tiene todas estas palabras
-guide-places-have-all-these-words = { $many } lugares tienen todas estas palabras
-guide-list-of-pages = lista de páginas
-guide-words-found = palabras encontradas
+guide-places-have-all-these-words = { $many ->
+        [one] { $many } lugar tiene todas estas palabras
+       *[other] { $many } lugares tienen todas estas palabras
+    }
 guide-on = Sobre { $view }
 guide-on-what-is-shown = { $title }, sobre lo que se muestra

@@ -4,32 +4,37 @@ label-applications-of-on = Aplicaciones de { $product } en { $field } { $words }
 label-applications-so-far = aplicaciones hasta ahora
 label-this-pass = + esta aplicación
 label-labels-most = máximo de la etiqueta
-label-after = { " " }después de { $days }
-label-this-pass-would-be-application-number = { $field }: esta sería la aplicación número { $saturating_add } de { $product } { $words }{ $before }; su etiqueta permite { $most }
+label-one-application-too-many = { $field }: esta sería la aplicación número { $number } de { $product } { $season }; su etiqueta permite { $most }
+label-one-application-too-many-after = { $field }: esta sería la aplicación número { $number } de { $product } { $season } después de las del { $days }; su etiqueta permite { $most }
 label-unless-they-lie-on-different-parts = { $text }, a menos que estén en partes distintas
 label-leave-the-field-out-or-choose = Deje fuera el lote o elija otro producto.
-label-on-the-same-day-as = el mismo día que
-label-days-after = { $days } después de
-label-before = { $days } antes de
-label-had-on-this-pass-is-that = { $field } recibió { $product } el { $date }; esta aplicación es { $how_far } esa, y su etiqueta exige { $days_apart } días entre dos
+label-too-near-on-the-same-day = { $field } recibió { $product } el { $date }; esta aplicación es el mismo día, y su etiqueta exige { $days_apart } días entre dos
+label-too-near-after = { $field } recibió { $product } el { $date }; esta aplicación es { $apart } después, y su etiqueta exige { $days_apart } días entre dos
+label-too-near-before = { $field } recibió { $product } el { $date }; esta aplicación es { $apart } antes, y su etiqueta exige { $days_apart } días entre dos
 label-choose-another-product = Elija otro producto.
 label-not-before = No antes del { $day }.
-label-1-day = 1 día
-label-days = { $days } días
+label-days = { $days ->
+        [one] { $days } día
+       *[other] { $days } días
+    }
 
 ## core/label/boom_height.rs
 
 label-asks-for-nozzles-at-most-above = { $speaker } pide boquillas a { $most } como máximo sobre lo que se aplica; las de esta aplicación están a { $height }
 label-lower-the-boom-and-type-the = Baje la barra y escriba la altura en la aplicación.
-label-at-most = como máximo{ " " }
 label-the-height-of-the-boom-is = La altura de la barra no está anotada; { $asked }
 label-type-the-height-of-the-nozzles = Escriba la altura de las boquillas sobre el cultivo en el pulverizador o en la aplicación.
 
 ## core/label/buffer.rs
 
-label-on-the-of = al lado { $side } de
-label-down-the-wind = { $width }, a favor del viento,
-label-keeps-from-that-is-away = { $who } guarda { $asked } respecto a { $what }; eso, { $side } { $field }, está a { $distance }
+label-keeps-from-that-is-away =
+    { $downwind ->
+        [yes] { $who } guarda { $width }, a favor del viento, respecto a
+       *[no] { $who } guarda { $width } respecto a
+    } { $what }; eso, { $side_is_typed ->
+        [yes] al lado { $side } de
+       *[no] junto a
+    } { $field }, está a { $distance }
 label-leave-a-strip-of-unsprayed-along = { $which ->
         [yes] { $which2 ->
             [yes] Deje una franja de { $width } sin aplicar a lo largo de ese borde mientras el viento sople hacia él, a menos que lo que queda sin aplicar ya la abarque.
@@ -40,7 +45,14 @@ label-leave-a-strip-of-unsprayed-along = { $which ->
            *[no] Deje una franja de { $width } sin aplicar a lo largo de ese borde.
         }
     }
-label-keeps-from-how-far-that-lies = { $who } guarda { $asked } respecto a { $what }; no está anotado a qué distancia queda eso, { $side } { $field }
+label-keeps-from-how-far-that-lies =
+    { $downwind ->
+        [yes] { $who } guarda { $width }, a favor del viento, respecto a
+       *[no] { $who } guarda { $width } respecto a
+    } { $what }; no está anotado a qué distancia queda eso, { $side_is_typed ->
+        [yes] al lado { $side } de
+       *[no] junto a
+    } { $field }
 label-type-how-far-it-lies-from = Escriba en la página del lote a qué distancia queda del borde, o deje la franja.
 label-speaks-of-wind-toward-what-lies = { $who } habla de viento hacia { $what }; lo que hay junto a { $field } no está anotado
 label-type-its-neighbours-with-their-sides = Escriba sus vecinos con sus lados en la página del lote, o mire alrededor antes de la aplicación.
@@ -49,10 +61,9 @@ label-name-the-neighbour-that-is-meant = Nombre al vecino al que se refiere, con
 
 ## core/label/carrier.rs
 
-label-asks-for-of-spray-the-pass = { $name } pide { $word } { $limit } de caldo; la aplicación lleva { $carrier }
-label-at-least = al menos
+label-asks-for-more-spray = { $name } pide al menos { $least } de caldo; la aplicación lleva { $carrier }
+label-asks-for-less-spray = { $name } pide como máximo { $most } de caldo; la aplicación lleva { $carrier }
 label-raise-the-carrier-volume = Suba el volumen de caldo.
-label-at-most-2e7 = como máximo
 label-lower-the-carrier-volume = Baje el volumen de caldo.
 
 ## core/label/dates.rs
@@ -77,10 +88,12 @@ label-take-a-coarser-set-or-less = Tome un juego de gota más gruesa o baje la p
 label-choose-a-coarser-nozzle-or-less = Elija una boquilla de gota más gruesa o baje la presión, y escriba la clase de ese ajuste.
 label-take-a-finer-set-or-more = Tome un juego de gota más fina o suba la presión: maneje más rápido o aplique más volumen.
 label-choose-a-finer-nozzle-or-more = Elija una boquilla de gota más fina o suba la presión, y escriba la clase de ese ajuste.
-label-asks-for-droplets-those-of-this = { $who } pide gotas { $asked }; las de esta aplicación son { $classes }
-label-which-is = { $theirs }, que es { $word }
-label-between-two-lines-of-the-nozzle = { $theirs }, entre dos líneas de la tabla del fabricante de la boquilla, que puede ser { $word }
+label-droplets-are-finer = { $who } pide gotas { $asked }; las de esta aplicación son { $classes }, o sea más finas
+label-droplets-are-coarser = { $who } pide gotas { $asked }; las de esta aplicación son { $classes }, o sea más gruesas
+label-droplets-may-be-finer = { $who } pide gotas { $asked }; las de esta aplicación son { $classes }, entre dos líneas de la tabla del fabricante de la boquilla, y pueden ser más finas
+label-droplets-may-be-coarser = { $who } pide gotas { $asked }; las de esta aplicación son { $classes }, entre dos líneas de la tabla del fabricante de la boquilla, y pueden ser más gruesas
 label-set-a-pressure-of-the-table = Ponga una presión de la tabla en la que la clase sea segura.
+label-droplets-not-known = { $why }; { $asked }
 
 ## core/label/ground_speed.rs
 
@@ -91,11 +104,22 @@ label-type-the-speed-for-the-rig = Escriba la velocidad en el pulverizador o en 
 
 ## core/label/groups.rs
 
-label-times = { $many } veces
-label-in-the-last-seasons = { " " }en las últimas { $seasons } temporadas
-label-on-and-this-is-the = en { $names } { $times }{ $seasons }, y esta es la { $count }
-label-group = Grupo
-label-was-sprayed = { $of_kind }{ $word } { $group } se aplicó { $parts }
+label-on-fields-times-in-seasons = { $times ->
+        [1] en { $names } una vez en las últimas { $seasons } temporadas, y esta es la { $now }
+        [2] en { $names } dos veces en las últimas { $seasons } temporadas, y esta es la { $now }
+       *[other] en { $names } { $times } veces en las últimas { $seasons } temporadas, y esta es la { $now }
+    }
+label-on-fields-times = { $times ->
+        [1] en { $names } una vez, y esta es la { $now }
+        [2] en { $names } dos veces, y esta es la { $now }
+       *[other] en { $names } { $times } veces, y esta es la { $now }
+    }
+label-ordinal = { $ending ->
+        [st] { $number }.ª
+       *[th] { $number }.ª
+    }
+label-group-was-sprayed = El grupo { $group } se aplicó { $parts }
+label-group-of-a-kind-was-sprayed = { $kind }: el grupo { $group } se aplicó { $parts }
 label-another-effective-group-in-the-mix = Otro grupo eficaz en la mezcla, u otro la próxima vez, hace que este siga funcionando.
 label-no-label-in-the-mix-says = Ninguna etiqueta de la mezcla dice, según lo anotado, qué malezas controla, así que no se cuentan los grupos eficaces
 label-type-controls-in-the-shed-with = Escriba "controla" en la bodega, con las malezas de la etiqueta.
@@ -121,7 +145,7 @@ label-hold-this-pass-against-it-yourself = Compare usted mismo esta aplicación 
 
 ## core/label/mod.rs
 
-label-since = , desde el { $day }
+label-law-since = { $source }, desde el { $day }
 label-the-label-says-so = { $text }; la etiqueta lo dice { $doubt }
 label-the-rule-says-so = { $text }; la norma lo dice { $doubt }
 label-the-says-so-which-cannot-be = { $who ->
@@ -129,21 +153,30 @@ label-the-says-so-which-cannot-be = { $who ->
        *[label] { $text }; la etiqueta lo dice { $doubt }, lo que aquí no se puede saber
     }
 label-and = { $first } y { $last }
-label-ask-for = { $places } piden { $most }{ $asked }
-label-the-labels = las etiquetas
-label-the-laws = las leyes
-label-the-labels-and-laws = las etiquetas y las leyes
+label-ask-for = { $who ->
+        [labels] las etiquetas piden { $asked }
+        [laws] las leyes piden { $asked }
+       *[both] las etiquetas y las leyes piden { $asked }
+    }
+label-ask-for-at-most = { $who ->
+        [labels] las etiquetas piden como máximo { $asked }
+        [laws] las leyes piden como máximo { $asked }
+       *[both] las etiquetas y las leyes piden como máximo { $asked }
+    }
 label-for-the-crop-of-is-not = para { $crop } (el cultivo de { $name } no está anotado)
 
 ## core/label/names.rs
 
+label-oil = aceite
 label-crop-oil = aceite agrícola
 label-oil-adjuvant = coadyuvante oleoso
 label-oil-concentrate = concentrado de aceite
+label-ammonium = amonio
 label-ammonium-salt = sal de amonio
 label-ammonium-product = producto con amonio
 label-group-group = grupo { $group }
 label-group-group-kind = { $kind } del grupo { $group }
+label-family-kind = { $kind } { $family }
 label-group-product = producto del grupo { $group }
 
 ## core/label/partners.rs
@@ -152,10 +185,9 @@ label-may-not-be-mixed-with-is = { $name } no puede mezclarse con { $what }; { $
 label-take-one-of-the-two-out = Saque uno de los dos, o aplíquelos en dos aplicaciones.
 label-not-together-with-these-words-are = { $name }: no junto con { $words }; estas palabras no se juzgan por completo
 label-read-the-mix-against-them-or = Compare la mezcla con ellas, o escriba cada compañero por su ingrediente activo, su grupo, su clase o su nombre.
-label-on-the-same-day = el mismo día
-label-before-this-pass = { $apart } antes de esta aplicación
-label-after-this-pass = { $apart } después de esta aplicación
-label-may-not-come-within-of-had = { $name } no puede aplicarse a menos de { $days } de { $what }; { $name2 } recibió { $name3 } el { $date }, { $when }
+label-may-not-come-within-same-day = { $name } no puede aplicarse a menos de { $days } de { $what }; { $field } recibió { $partner } el { $date }, el mismo día
+label-may-not-come-within-before = { $name } no puede aplicarse a menos de { $days } de { $what }; { $field } recibió { $partner } el { $date }, { $apart } antes de esta aplicación
+label-may-not-come-within-after = { $name } no puede aplicarse a menos de { $days } de { $what }; { $field } recibió { $partner } el { $date }, { $apart } después de esta aplicación
 label-may-not-come-within-of-of = { $name } no puede aplicarse a menos de { $days } de { $what }; "{ $name2 }" del { $date } pone { $name3 } en { $name4 }
 label-move-one-of-the-two-passes = Cambie la fecha de una de las dos aplicaciones.
 
@@ -167,9 +199,8 @@ label-months-after = { $months } meses después de { $name }
 label-the-label-of-names-when-other = La etiqueta de { $name } dice cuándo pueden seguir otros cultivos, pero no { $next }, según lo anotado
 label-type-what-it-says-of-this = Escriba lo que dice de este cultivo, o planee otro cultivo siguiente.
 label-months-after-of = { $months } meses después de { $name } del { $date }
-label-its-day-of-planting-is-not = su día de siembra no está anotado
-label-it-was-planted-on = se sembró el { $day }
-label-had-on-its-label-keeps-months = { $name } recibió { $name2 } el { $date }; su etiqueta exige { $months } meses hasta { $crop }, hasta el { $until }, y { $planted }
+label-planted-too-early = { $name } recibió { $product } el { $date }; su etiqueta exige { $months } meses hasta { $crop }, hasta el { $until }, y se sembró el { $planted }
+label-perhaps-planted-too-early = { $name } recibió { $product } el { $date }; su etiqueta exige { $months } meses hasta { $crop }, hasta el { $until }, y su día de siembra no está anotado
 label-look-at-the-crop-before-more = Revise el cultivo antes de aplicarle algo más.
 
 ## core/label/rate.rs
@@ -181,8 +212,8 @@ label-a-rate-on-the-label-cannot = Una dosis de la etiqueta no se puede comparar
 label-the-rate-of-depends-on-a = La dosis de { $name } depende de una etapa que { $name2 } no indica de forma comparable
 label-write-stages-like-v6-r1-or = Escriba las etapas como V6, R1 o BBCH 14.
 label-a-field-without-a-crop = un lote sin cultivo
-label-at = { " " }en { $stage }
-label-has-no-rate-for-as-its = { $name } no tiene dosis para { $crop }{ $which }, según lo anotado de su etiqueta
+label-has-no-rate-for-as-its = { $name } no tiene dosis para { $crop }, según lo anotado de su etiqueta
+label-has-no-rate-for-at-stage = { $name } no tiene dosis para { $crop } en { $stage }, según lo anotado de su etiqueta
 label-if-the-label-has-one-type = Si la etiqueta tiene una, escríbala en la bodega; si no, el producto no puede usarse aquí.
 label-no-rate-is-typed-from-the = No hay ninguna dosis anotada de la etiqueta de { $name }, así que su dosis no se juzga
 label-type-the-labels-rate-in-the = Escriba la dosis de la etiqueta en la bodega.
@@ -190,18 +221,20 @@ label-is-planned-at-on-its-label = { $name } está planeado a { $planned } en { 
 label-though-another-statement-of-the-label = { $text }, aunque otra indicación de la etiqueta permite más
 label-see-which-of-the-two-statements = Vea cuál de las dos indicaciones corresponde a las malezas y al suelo.
 label-lower-the-rate = Baje la dosis.
-label-is-planned-at-on-below-its = { $name } está planeado a { $planned } en { $crop }, por debajo de lo que dice su etiqueta: { $shown }{ $doubt }
+label-is-planned-at-on-below-its = { $name } está planeado a { $planned } en { $crop }, por debajo de lo que dice su etiqueta: { $shown }
+label-is-planned-perhaps-below = { $name } está planeado a { $planned } en { $crop }, por debajo de lo que dice su etiqueta: { $shown } { $doubt }
 label-less-than-the-labels-rate-may = Menos que la dosis de la etiqueta puede fallar y crea resistencia.
 
 ## core/label/re_entry.rs
 
-label-nobody-enters-without-protection-for-h = Nadie entra sin protección durante { $hours } h después de terminar de aplicar{ $when }, según la etiqueta de { $speaker }
+label-nobody-enters-without-protection-for-h = Nadie entra sin protección durante { $hours } h después de terminar de aplicar, según la etiqueta de { $speaker }
+label-nobody-enters-where = Nadie entra sin protección durante { $hours } h después de terminar de aplicar { $doubt }, según la etiqueta de { $speaker }
 
 ## core/label/restricted.rs
 
-label-for-certified-applicators-only-or-for = { $are ->
-        [is] { $names } es solo para aplicadores certificados, o para personas bajo su supervisión directa donde la ley local lo permita
-       *[are] { $names } son solo para aplicadores certificados, o para personas bajo su supervisión directa donde la ley local lo permita
+label-for-certified-applicators-only-or-for = { $count ->
+        [one] { $names } es solo para aplicadores certificados, o para personas bajo su supervisión directa donde la ley local lo permita
+       *[other] { $names } son solo para aplicadores certificados, o para personas bajo su supervisión directa donde la ley local lo permita
     }
 label-a-record-is-owed-write-who = Hay obligación de llevar registro: anote en él quién aplicó y el número del certificado.
 
@@ -218,15 +251,12 @@ label-the-in-cannot-be-reckoned-without = Sin su densidad no se puede calcular c
 label-type-the-density-in-the-shed = Escriba la densidad en la bodega.
 label-this-pass-was-recorded-on-and = Esta aplicación se registró el { $date } y está planeada para el { $date2 }; ese registro cuenta como otra aplicación
 label-if-it-is-a-second-application = Si es una segunda aplicación, planéela por separado.
-label-is = está { $partly }
-label-is-not-recorded = no está registrada
-label-of-also-puts-on-and-so = { $counted ->
-        [that] "{ $name }" del { $date } también pone { $shared } en { $fields } y { $is }, así que los totales de la temporada, el número y el intervalo de aplicaciones no cuentan eso
-       *[it] "{ $name }" del { $date } también pone { $shared } en { $fields } y { $is }, así que los totales de la temporada, el número y el intervalo de aplicaciones no la cuentan
-    }
+label-unrecorded-pass-is-not-counted = "{ $name }" del { $date } también pone { $shared } en { $fields } y no está registrada, así que los totales de la temporada, el número y el intervalo de aplicaciones no la cuentan
+label-rest-of-a-pass-is-not-counted = "{ $name }" del { $date } también pone { $shared } en { $fields } y está { $partly }, así que los totales de la temporada, el número y el intervalo de aplicaciones no cuentan eso
 label-record-it-or-take-it-out = Regístrela, o quítela si no se aplicó.
 label-on = { $what } en { $name } { $words }
 label-records-so-far = registros hasta ahora
+label-none = ninguno
 label-in-all = en total
 label-this-pass-brings-to-the-labels = { $name }: con esta aplicación { $what } llega a { $after } { $words }; el máximo de la etiqueta es { $limit }
 label-lower-the-rate-leave-the-field = Baje la dosis, deje fuera el lote o elija otro producto.
@@ -235,34 +265,54 @@ label-mend-these-records-in-the-season = Corrija estos registros en la bitácora
 
 ## core/label/stage.rs
 
-label-from = desde { $from }
+label-stage-up-to = hasta { $to }
+label-stage-from = desde { $from }
+label-stage-from-to = de { $from } a { $to }
 label-is-at-stops-at = { $name } está en { $stage }; { $name2 } termina en { $to_stage }
 label-look-at-the-crop-again-before = Vuelva a revisar el cultivo antes de llenar el tanque.
-label-without-a-stage = sin etapa
-label-at-stage = en "{ $stage }"
-label-may-be-used-is-which-cannot = { $name } puede usarse { $ranges }; { $name2 } está { $stage }, lo que no se puede comparar
+label-may-be-used-is-which-cannot = { $name } puede usarse { $ranges }; { $field } está en "{ $stage }", lo que no se puede comparar
+label-may-be-used-at-stages-none-typed = { $name } puede usarse { $ranges }; { $field } está sin etapa, lo que no se puede comparar
 label-is-at-may-be-used = { $name } está en { $stage }; { $name2 } puede usarse { $ranges }
 
 ## core/label/typed.rs
 
 label-from-the-label-of-is-not = De la etiqueta de { $name } no está anotado: { $missing }
 label-type-it-in-the-shed-or = Escríbalo en la bodega, o léalo en la etiqueta antes de entrar al lote o cosecharlo.
-label-what-the-label-of-says-on = Lo que la etiqueta de { $name } dice sobre { $words } está
-label-said-for-crops-the-crop-of-name-is-not = { $said } para { $crops }; el cultivo de { $name } no está anotado
+label-said-for-crops-the-crop-of-name-is-not = Lo que la etiqueta de { $name } dice sobre { $words } es para { $crops }; el cultivo de { $field } no está anotado
 label-type-the-crop-on-the-fields = Escriba el cultivo en la página del lote.
-label-typed-for-and-not-judged-on = { $said } anotado para { $crops } y no se juzga en { $crop }
+label-typed-for-and-not-judged-on = Lo que la etiqueta de { $name } dice sobre { $words } está anotado para { $crops } y no se juzga en { $crop }
 label-write-the-crop-in-the-same = Escriba el cultivo igual en los dos lugares, o escriba lo que la etiqueta dice para él.
+label-typed-a-re-entry-time = un tiempo de reingreso
+label-typed-protective-equipment = equipo de protección
+label-typed-a-harvest-interval = un intervalo a la cosecha
+label-typed-rate = dosis
+label-typed-spray-volume = volumen de caldo
+label-typed-crop-stage = etapa del cultivo
+label-typed-most-a-season = máximo por temporada
+label-typed-harvest-interval = intervalo a la cosecha
+label-typed-applications = aplicaciones
+label-typed-dates = fechas
 
 ## core/label/weather.rs
 
-label-asks-for-air-of-is-expected = { $speaker } pide aire de { $word } { $limit }; se espera { $air } en lo más caliente del día
+label-asks-for-cooler-air = { $speaker } pide aire de { $limit } como máximo; se espera { $air } en lo más caliente del día
+label-asks-for-warmer-air = { $speaker } pide aire de al menos { $limit }; se espera { $air } en lo más caliente del día
 label-spray-on-a-cooler-day-or = Aplique en un día más fresco, o elija otro producto.
 label-spray-on-a-warmer-day-or = Aplique en un día más cálido, o elija otro producto.
-label-a-law = una ley
-label-a-label = una etiqueta
-label-one-label = una etiqueta
-label-one-law = una ley
-label-no-wind-suits-this-mix-asks = Ningún viento conviene a esta mezcla: { $asks_least } pide al menos { $low }, { $asks_most } como máximo { $high }
+label-no-wind-suits-this-mix-asks = { $least ->
+        [law] { $most ->
+            [law] Ningún viento conviene a esta mezcla: una ley pide al menos { $low }, otra como máximo { $high }
+           *[label] Ningún viento conviene a esta mezcla: una ley pide al menos { $low }, una etiqueta como máximo { $high }
+        }
+       *[label] { $most ->
+            [law] Ningún viento conviene a esta mezcla: una etiqueta pide al menos { $low }, una ley como máximo { $high }
+           *[label] Ningún viento conviene a esta mezcla: una etiqueta pide al menos { $low }, otra como máximo { $high }
+        }
+    }
 label-split-the-pass = Divida la aplicación.
-label-ask-on-the-day = { $who } piden para ese día: { $words }
+label-ask-on-the-day = { $who ->
+        [labels] Las etiquetas piden para ese día: { $words }
+        [laws] Las leyes piden para ese día: { $words }
+       *[both] Las etiquetas y las leyes piden para ese día: { $words }
+    }
 label-measure-at-the-boom-before-starting = Mida a la altura de la barra antes de empezar.

@@ -5,9 +5,8 @@ loads-what-keeps-fields-apart-can-be = Lo que mantiene separados los lotes se el
 loads-their-crops-differ = sus cultivos son distintos ({ $both })
 loads-their-owners-differ = sus dueños son distintos ({ $both })
 loads-not-typed = no anotado
-loads-takes-it-back = la retira
-loads-does-not = no
-loads-the-variety-of-names-that-of = { $does_not } (la variedad de { $name } nombra { $name2 }; la de { $name3 })
+loads-one-variety-names-it = la variedad de { $name } nombra { $active }, la de { $other } no
+loads-one-variety-takes-it-back = la variedad de { $name } nombra { $active }, la de { $other } lo retira
 loads-keeps-from-the-of-which-waits = { $speaker } guarda { $width } respecto a { $what } de { $name }, que espera su propio viento
 
 ## core/loads/build.rs
@@ -24,13 +23,12 @@ loads-mix-less-beyond-the-ground-or = Mezcle menos además de lo que pide el ter
 loads-number-of-loads = Número de cargas
 loads-for-the-ground-beyond-it = { $spray } para el terreno + { $extra } además de él
 loads-of-it-in-the-tank-already = de ello ya en el tanque
+loads-counted = cargas
 loads-load-needs-of-less-than-the = La carga { $load } necesita { $exact } de { $name }, menos que la marca más fina de { $step }
 loads-give-the-product-a-finer-measuring = Dé al producto un paso de medida más fino en la bodega.
 loads-load-of-is-measured-as = Carga { $load }: { $exact } de { $name } se mide como { $text }, { $rounding }
-loads-load = Carga { $first }
-loads-to = { " " }a { $text }
-loads-loads = Cargas { $many }
-loads-is-rounded-down-because-the-next = { $loads }: { $name } se redondea hacia abajo{ $text }, porque la marca siguiente pasaría el máximo de una etiqueta
+loads-is-rounded-down-in-one = Carga { $load }: { $name } se redondea hacia abajo a { $amount }, porque la marca siguiente pasaría el máximo de una etiqueta
+loads-is-rounded-down-in-several = Cargas { $loads }: { $name } se redondea hacia abajo, porque la marca siguiente pasaría el máximo de una etiqueta
 loads-comes-in-water-soluble-bags-and = { $name } viene en bolsas hidrosolubles y el peso de una no está anotado, así que sus cantidades pueden no ser bolsas enteras
 loads-type-the-bag-as-the-first = Escriba la bolsa como el primero de sus envases en la bodega; una bolsa nunca se abre.
 loads-load-is-only-on = La carga { $number } es de solo { $volume } en { $area }
@@ -40,6 +38,7 @@ loads-even-loads-may-settle-it = Con cargas iguales puede arreglarse.
 loads-in-load = { $name } en la carga { $number }
 loads-in-the-tank-already = { $volume } − { $carried } ya en el tanque
 loads-to-the-measuring-step = al paso de medida
+loads-rounding = redondeo
 
 ## core/loads/card.rs
 
@@ -47,6 +46,7 @@ loads-than-exact = { $which ->
         [yes] { $show } % más que lo exacto
        *[no] { $show } % menos que lo exacto
     }
+loads-exact = exacto
 
 ## core/loads/carry.rs
 
@@ -65,8 +65,14 @@ loads-what-is-in-the-tank-already = Lo que ya hay en el tanque pasa de { $name }
 loads-make-sure-that-this-is-right = Asegúrese de que esto sea correcto en los dos lotes.
 loads-what-leaves-of-its-spray-cannot = No se puede saber cuánto caldo deja { $name }, porque no tiene cargas
 loads-settle-its-plan-or-make-sure = Resuelva su plan, o asegúrese de lo que hay en el tanque.
-loads-and-too = , y también { $names }
-loads-leaves-in-the-tank-this-pass = { $name } deja { $leaves } en el tanque; esta aplicación sigue con { $volume } de ello{ $beside }
+loads-leaves-in-the-tank-this-pass =
+    { $any ->
+        [yes] { $name } deja { $leaves } en el tanque; esta aplicación sigue con { $volume } de ello
+       *[no] { $name } no deja nada en el tanque; esta aplicación sigue con { $volume } de ello
+    }{ $others ->
+        [yes] , y también { $names }
+       *[no] { "" }
+    }
 loads-make-the-two-agree = Haga que los dos coincidan.
 loads-it-is-carried-by = su portador es { $carrier_kind }
 loads-another-water = otra agua
@@ -75,19 +81,24 @@ loads-the-spray-volume-over-ground-is = el volumen de caldo por superficie no es
 loads-is-not-in-it = { $product } no está en ella
 loads-is-in-it = { $product } está en ella
 loads-the-strength-of-differs = la concentración de { $product } es distinta
-loads-and-are-left = , y sobran { $left }
-loads-are-in-the-tank-already-and = Ya hay { $volume } en el tanque y la aplicación lleva { $takes }: no hay que mezclar ninguna carga{ $left }
+loads-are-in-the-tank-already-and = Ya hay { $volume } en el tanque y la aplicación lleva { $takes }: no hay que mezclar ninguna carga
+loads-more-is-in-the-tank-than-it-takes = Ya hay { $volume } en el tanque y la aplicación lleva { $takes }: no hay que mezclar ninguna carga, y sobran { $left }
 loads-spray-it-out-and-decide-where = Aplíquelo, y decida adónde va el resto.
-loads-nothing-is = No
-loads-are = { $left }
-loads-left-after-the-last-metre-on = { $go ->
-        [goes] { $left } sobra(n) después del último metro; { $names } sigue con { $taken }
-       *[go] { $left } sobra(n) después del último metro; { $names } siguen con { $taken }
+loads-left-after-the-last-metre-on =
+    { $any ->
+        [yes] Sobran { $left } después del último metro;
+       *[no] No sobra nada después del último metro;
+    } { $passes ->
+        [one] { $names } sigue con { $taken }
+       *[other] { $names } siguen con { $taken }
     }
-loads-are-to-be-left-after-the = Deben sobrar { $beyond } después del último metro; las cargas decididas dejan { $left }
+loads-are-to-be-left-after-the = { $any ->
+        [yes] Deben sobrar { $beyond } después del último metro; las cargas decididas dejan { $left }
+       *[no] Deben sobrar { $beyond } después del último metro; las cargas decididas no dejan nada
+    }
 loads-raise-the-last-of-them-or = Suba la última de ellas, o quite lo que se mezcla además de lo que pide el terreno.
-loads-mixed-beyond-the-ground = mezclado además de lo que pide el terreno
-loads-as-typed-beyond-the-ground = según lo anotado además de lo que pide el terreno
+loads-mixed-beyond-the-ground = porque se mezcló más de lo que pide el terreno
+loads-as-typed-beyond-the-ground = como está anotado además de lo que pide el terreno
 loads-are-left-after-the-last-metre = Sobran { $left } después del último metro, { $why }; { $residual } quedan en { $name } cuando se vacía
 loads-left-are-left-after-the-last-metre-why-only = Sobran { $left } después del último metro, { $why }; de ello solo { $residual } quedan en { $name } cuando se vacía
 loads-mix-less-or-plan-a-pass = Mezcle menos, o planee una aplicación que siga con el resto.
@@ -96,26 +107,25 @@ loads-type-what-stays-in-the-rig = Escriba en la bodega lo que queda en el pulve
 
 ## core/loads/decided.rs
 
-loads-what-is-in-the-tank-already-1e5 = Lo que ya hay en el tanque
 loads-load-is-decided-as-though-the = La carga { $number } está decidida como { $size }, aunque el tanque se llena hasta { $fill }
 loads-lower-the-load-or-raise-fill = Baje la carga, o suba "llenar hasta".
-loads-load-as-decided = La carga { $number }, como está decidida,
 loads-the-decided-loads-hold-more-than = Las cargas decididas tienen { $beyond } más de lo que lleva la aplicación
 loads-lower-the-last-of-them-or = Baje la última de ellas, o quite las que no hacen falta.
 loads-mend-the-decided-loads-of-the = Corrija las cargas decididas de la aplicación.
 loads-load-is-decided-as-the-tank = La carga { $number } está decidida como { $size }; al tanque de { $name } le caben { $tank }
 loads-load-is-decided-as-nothing = La carga { $number } está decidida como nada
 loads-load-is-decided-as-but-are = La carga { $number } está decidida como { $size }, pero ya hay { $carried } en el tanque
-loads-runs-over-from-to-which-are = { $what } pasa de { $last } a { $first }, que se mantienen separados
+loads-tank-runs-over = Lo que ya hay en el tanque pasa de { $last } a { $first }, que se mantienen separados
+loads-decided-load-runs-over = La carga { $number }, como está decidida, pasa de { $last } a { $first }, que se mantienen separados
 
 ## core/loads/rest.rs
 
 loads-the-pass-is-gone = La aplicación ya no existe
 loads-the-pass-has-no-loads-yet = La aplicación todavía no tiene cargas; primero resuelva su plan
 loads-the-pass-has-loads-cannot-have = La aplicación tiene { $count } cargas; no pueden haberse llenado { $after }
-loads-at-it-would-cover = ; a { $carrier } cubriría { $ground }
-loads-are-left-over = Sobran { $tank }{ $ground }
-loads-rest = { $trim_end_matches }, resto
+loads-are-left-over-for = Sobran { $tank }; a { $carrier } cubrirían { $ground }
+loads-are-left-over = Sobran { $tank }
+loads-rest-of-a-pass = { $name }, resto
 loads-no-load-was-filled-yet-so = Todavía no se llenó ninguna carga, así que no puede sobrar nada de ella; diga después de qué carga
 loads-load-was-of-it-cannot-be = La carga { $number } fue de { $volume }; no pueden sobrar { $typed } de ella
 loads-field-is-not-in-the-pass = El lote "{ $id }" no está en la aplicación
@@ -142,9 +152,9 @@ loads-loads-that-are-alike-end-at = las cargas iguales terminan en una marca del
 loads-loads-that-are-alike-end-at-a-mark-that = las cargas iguales terminan en una marca que se puede leer
 loads-the-agitation-needs = la agitación necesita
 loads-what-the-agitation-needs-is-not = lo que necesita la agitación no está anotado, así que ninguna carga cuenta como demasiado pequeña
-loads-looked-at = { $ways ->
-        [way] { $names }: se revisó { $looked_at } forma
-       *[ways] { $names }: se revisaron { $looked_at } formas
+loads-looked-at = { $count ->
+        [one] { $names }: se revisó { $count } forma
+       *[other] { $names }: se revisaron { $count } formas
     }
 
 ## core/loads/sizing/words.rs
@@ -156,19 +166,57 @@ loads-loads-of-and-one-of = { $count } cargas de { $alike } y una de { $last }
 loads-nothing-left-over = no sobra nada
 loads-left-over = sobran { $left }
 loads-no-load-too-small-to-agitate = ninguna carga demasiado pequeña para agitar
-loads-too-small-to-agitate = { $counted } demasiado pequeña(s) para agitar
-loads-opened = { $counted } abierto(s)
-loads-to-measure = { $counted } por medir
+loads-fillings = { $count ->
+        [one] { $count } llenado
+       *[other] { $count } llenados
+    }
+loads-too-small-to-agitate = { $count ->
+        [one] { $count } carga demasiado pequeña para agitar
+       *[other] { $count } cargas demasiado pequeñas para agitar
+    }
+loads-opened = { $count ->
+        [one] { $count } envase abierto
+       *[other] { $count } envases abiertos
+    }
+loads-to-measure = { $count ->
+        [one] { $count } cantidad por medir
+       *[other] { $count } cantidades por medir
+    }
 loads-from-exact = a { $number } % de lo exacto
-loads-one-more = una más: { $one }
-loads-one-less = una menos: { $one }
-loads-which-yes-volume-more-left-over-no-volume-less = { $which ->
+loads-more-or-less-left-over = { $which ->
         [yes] sobran { $volume } más
        *[no] sobran { $volume } menos
     }
-loads-more-or-less-too-small-to-agitate = { $more_or_less } demasiado pequeña(s) para agitar
-loads-amount-to-measure = cantidad por medir
-loads-amounts-to-measure = cantidades por medir
+loads-more-or-less-too-small-to-agitate = { $more ->
+        [yes] { $count ->
+            [one] una carga más demasiado pequeña para agitar
+           *[other] { $count } cargas más demasiado pequeñas para agitar
+        }
+       *[no] { $count ->
+            [one] una carga menos demasiado pequeña para agitar
+           *[other] { $count } cargas menos demasiado pequeñas para agitar
+        }
+    }
+loads-more-or-less-fillings = { $more ->
+        [yes] { $count ->
+            [one] un llenado más
+           *[other] { $count } llenados más
+        }
+       *[no] { $count ->
+            [one] un llenado menos
+           *[other] { $count } llenados menos
+        }
+    }
+loads-more-or-less-to-measure = { $more ->
+        [yes] { $count ->
+            [one] una cantidad más por medir
+           *[other] { $count } cantidades más por medir
+        }
+       *[no] { $count ->
+            [one] una cantidad menos por medir
+           *[other] { $count } cantidades menos por medir
+        }
+    }
 loads-amounts-exact = { $which ->
         [yes] cantidades { $by } % más lejos de lo exacto
        *[no] cantidades { $by } % más cerca de lo exacto
@@ -177,4 +225,7 @@ loads-nothing-gained-and-nothing-lost = nada se gana y nada se pierde
 loads-and-nothing-lost = { $gains }, y nada se pierde
 loads-and-nothing-gained = { $costs }, y nada se gana
 loads-but = { $gains }, pero { $costs }
-loads-of-to-open = { $count } de { $name } por abrir
+loads-more-or-less-to-open = { $more ->
+        [yes] { $count } { $container } de { $name } más por abrir
+       *[no] { $count } { $container } de { $name } menos por abrir
+    }

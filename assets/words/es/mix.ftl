@@ -31,17 +31,30 @@ mix-type-its-charge-in-the-shed = Escriba su carga eléctrica en la bodega, seg�
 mix-comes-to-at-less-than-the = { $name } resulta en { $per_area } a { $carrier }, menos que los { $least } que se aconsejan
 mix-whether-holds-a-surfactant-of-its = No está anotado si { $name } contiene un surfactante propio; sin él necesita uno
 mix-type-on-its-page-whether-the = Escriba en su página si la etiqueta dice que no hace falta otro.
-mix-the-surfactant-built-into-serves-that = El surfactante { $which }incorporado en { $name } sirve solo a ese producto; { $name2 } quiere { $classes }
+mix-the-surfactant-built-into-serves-that = El surfactante incorporado en { $name } sirve solo a ese producto; { $partner } quiere { $classes }
+mix-the-charged-surfactant-built-in = El surfactante { $charge } incorporado en { $name } sirve solo a ese producto; { $partner } quiere { $classes }
 mix-what-one-product-brings-for-itself = Lo que un producto trae para sí mismo rara vez es lo que necesitan sus compañeros.
-mix-on-with-sources-differ-it-it = Sobre { $class } con { $name } las fuentes no coinciden: { $claim } lo { $verb }, { $other } lo { $verb2 }
+mix-on-with-sources-differ-it-it = Sobre { $class } con { $name } las fuentes no coinciden: { $one }, { $other }
+mix-source-requires-it = { $source } lo exige
+mix-source-prefers-it = { $source } lo prefiere
+mix-source-allows-it = { $source } lo permite
+mix-source-advises-against-it = { $source } lo desaconseja
+mix-source-forbids-it = { $source } lo prohíbe
 mix-the-label-as-typed-decides = Decide la etiqueta, según lo anotado.
 mix-the-plan-follows-the-weightier-and = El plan sigue a la de más peso y más estricta; la etiqueta decide, en cuanto esté anotada.
 mix-the-label = la etiqueta ({ $at })
 
 ## core/mix/choice/collide.rs
 
-mix-requires = , { $name } exige
-mix-requires-and-may-not-go-into = { $name } exige { $classes }{ $which } { $classes2 }; { $one } y { $two } no pueden ir en el mismo tanque
+mix-requires-both = { $name } exige { $first } y { $second }; { $one } y { $two } no pueden ir en el mismo tanque
+mix-two-require = { $name } exige { $first }, { $other } exige { $second }; { $one } y { $two } no pueden ir en el mismo tanque
+mix-product-in-crop = { $name } en { $crop }
+mix-product-requires = { $name } exige { $classes }
+mix-product-wants = { $name } quiere { $classes }
+mix-products-forbid = { $count ->
+        [one] { $names } prohíbe { $classes }
+       *[other] { $names } prohíben { $classes }
+    }
 mix-buy-another-product-in-the-place = Compre otro producto en lugar de { $one } o de { $two }, cuya etiqueta permita el resto de la mezcla.
 mix-spray-the-two-crops-in-two = Aplique los dos cultivos en dos aplicaciones, cada una con sus propios coadyuvantes.
 mix-take-instead-of-if-its-label = Tome { $name } en lugar de { $name2 }, si su etiqueta conviene al cultivo y a las malezas.
@@ -52,15 +65,19 @@ mix-look-for-another-formulation-of-that = Busque otra formulación de { $name }
 ## core/mix/choice/content.rs
 
 mix-holds-a-is-asked-for-at = { $name } contiene { $show } % de { $what }; a un { $class } se le pide al menos { $asked }
+mix-surface-active-content = contenido tensioactivo
+mix-emulsifier = emulsionante
 mix-read-on-each-label-what-it = Lea en cada etiqueta lo que pide del coadyuvante.
 mix-sources-differ-read-on-each-label = Las fuentes no coinciden; lea en cada etiqueta lo que pide del coadyuvante.
 
 ## core/mix/choice/dose.rs
 
 mix-how-much-ammonium-sulfate-holds-is = no está anotado cuánto sulfato de amonio contiene { $name }
-mix-its-own-label = su propia etiqueta{ $which }
+mix-its-own-label = su propia etiqueta
+mix-its-own-label-at = su propia etiqueta, { $at }
 mix-other-sources-name = { $from }; otras fuentes nombran { $others }
-mix-usual = usual: { $source }
+mix-usual = lo usual: { $source }
+mix-usual-rate = lo usual
 mix-not-known-how-much-ammonium-sulfate = no se sabe: no está anotado cuánto sulfato de amonio contiene
 mix-asks-for-at-least-of-allows = { $from } pide al menos { $rate } de { $class }; { $from2 } permite { $rate2 } como máximo
 mix-the-ions-of-the-water = los iones del agua
@@ -68,6 +85,7 @@ mix-the-ions-of-the-water = los iones del agua
 ## core/mix/choice/judge.rs
 
 mix-would-suit-this-mix-better-than = { $title } convendría a esta mezcla más que { $title2 }
+mix-would-suit-better-because = { $title } convendría a esta mezcla más que { $title2 }: { $why }
 mix-see-the-sets-below-the-mix = Vea los juegos debajo de la mezcla, cada uno con sus razones; con un clic se pone uno en la mezcla.
 mix-spray-in-water-or-read-on = Aplique con agua, o lea en la etiqueta si habla del portador o solo de un aditivo.
 mix-forbids-and-it-is-the-carrier = { $name } prohíbe { $class }, y es el portador
@@ -95,7 +113,8 @@ mix-no-adjuvant = sin coadyuvante
 
 ## core/mix/choice/search.rs
 
-mix-what-the-shed-has-of-it = { $before }lo que la bodega tiene de ello no conviene: { $reason }
+mix-what-the-shed-has-of-it = lo que la bodega tiene de ello no conviene: { $reason }
+mix-rate-though-the-shed-does-not-suit = { $from }; lo que la bodega tiene de ello no conviene: { $reason }
 mix-its-label-says-not-to-mix = su etiqueta dice que no se mezcle con { $name }
 mix-the-label-of-says-not-to = la etiqueta de { $name } dice que no se mezcle con { $name2 }
 
@@ -106,27 +125,38 @@ mix-where-a-partner-forbids-ammonium-a = Donde un compañero prohíbe el amonio,
 ## core/mix/choice/words.rs
 
 mix-or = { $before } o { $last }
-mix-advises-against = desaconseja
-mix-its-own-surfactant-which-serves-it = su propio surfactante ({ $charge }), que le sirve solo a él
-mix-no-guidance-on-adjuvants-read-its = sin orientación sobre coadyuvantes: lea su etiqueta
-mix-nothing-of-these-read-its-label = nada de estos: lea su etiqueta
-mix-asks-for = pide
-mix-nothing-that-is-left-out = nada que falte
-mix-behind = Después de { $title }: { $as_deref }
+mix-clause-requires = exige { $what }
+mix-clause-lacks = exige { $what }, que falta en este juego
+mix-clause-wants = quiere { $what }
+mix-clause-would-rather = preferiría { $what }
+mix-clause-forbids = prohíbe { $what }
+mix-clause-advises-against = desaconseja { $what }
+mix-clause-allows = permite { $what }
+mix-clause-brings = trae su propio surfactante ({ $what }), que le sirve solo a él
+mix-clause-no-guidance = no tiene orientación sobre coadyuvantes: lea su etiqueta
+mix-clause-nothing-of-these = no dice nada de estos: lea su etiqueta
+mix-clause-asks-for-nothing = no pide nada que falte
+mix-behind = Después de { $title }: { $why }
 mix-something-in-the-mix-speaks-against = algo en la mezcla habla en contra de una parte
 mix-a-demand-is-not-met = una exigencia no se cumple
-mix-behind-it-would-have-to-be = Después de { $title }: habría que comprarlo
-mix-behind-two-of-a-kind-where = Después de { $title }: dos de la misma clase, donde basta uno
-mix-a-label = una etiqueta
-mix-local-advice = un consejo local
-mix-a-publication = una publicación
-mix-common-practice = la práctica común
-mix-has-more-against-it = { $whose } tiene más en contra
-mix-would-rather-have-the-other = { $whose } preferiría el otro
-mix-behind-weaker-on-weeds-which-weighs = Después de { $title }: más débil contra las malezas, que aquí pesan más
-mix-behind-harder-on-the-crop-which = Después de { $title }: más duro con el cultivo, que aquí pesa más
-mix-behind-its-price-or-rate-is = Después de { $title }: no se conoce su precio o su dosis
-mix-behind-dearer-by = Después de { $title }: más caro por { $per_ground }
+mix-it-would-have-to-be-bought = habría que comprarlo
+mix-two-of-a-kind-where-one-will-do = dos de la misma clase, donde basta uno
+mix-has-more-against-it = { $authority ->
+        [label] una etiqueta tiene más en contra
+        [local] un consejo local tiene más en contra
+        [published] una publicación tiene más en contra
+       *[practice] la práctica común tiene más en contra
+    }
+mix-would-rather-have-the-other = { $authority ->
+        [label] una etiqueta preferiría el otro
+        [local] un consejo local preferiría el otro
+        [published] una publicación preferiría el otro
+       *[practice] la práctica común preferiría el otro
+    }
+mix-weaker-on-weeds = más débil contra las malezas, lo que aquí pesa más
+mix-harder-on-the-crop = más duro con el cultivo, lo que aquí pesa más
+mix-its-price-or-rate-is-not-known = no se conoce su precio o su dosis
+mix-dearer-by = más caro por { $per_ground }
 mix-as-good-as = Tan bueno como { $title }
 
 ## core/mix/guidance.rs
@@ -165,6 +195,8 @@ mix-add-its-products-with-their-rates = Agregue sus productos con sus dosis.
 mix-could-not-be-reckoned-so-it = { $name } no se pudo calcular, así que falta en el frasco; sin él la prueba no dice nada de esta mezcla
 mix-settle-what-the-plan-says-of = Resuelva primero lo que el plan dice de él.
 mix-water = agua ({ $water })
+mix-plain-water = agua
+mix-weigh = pese
 mix-weigh-it-out-of-an-opened-bag-with-a = péselo de una bolsa abierta, con un trocito de la película; espere hasta que la película desaparezca
 mix-in-the-jar = { $name } en el frasco
 mix-rate-over-ground = dosis por superficie
@@ -176,9 +208,8 @@ mix-the-rate-is-from-memory-the = La dosis es de memoria; la etiqueta del propio
 
 ## core/mix/jar/measure.rs
 
-mix-dilute-1-ml = diluya 1 mL
-mix-stir-1-g = disuelva 1 g agitando
-mix-stock-1-in-to-ml-with = Solución madre 1 en { $show }: { $verb } hasta { $first } mL con { $carrier }
+mix-stock-of-a-liquid = Solución madre 1 en { $parts }: diluya 1 mL hasta { $first } mL con { $carrier }
+mix-stock-of-a-solid = Solución madre 1 en { $parts }: disuelva 1 g agitando hasta { $first } mL con { $carrier }
 mix-then-1-ml-of-that-to = { $text }, luego 1 mL de eso hasta { $step } mL
 mix-shake-it-and-take-at-once = { $text }; agítela y tome { $take } enseguida
 mix-of-stock = { $take } de solución madre
@@ -186,6 +217,7 @@ mix-tbsp = { $show } { $us }cda
 mix-tsp = { $rest } { $us }cdta
 mix-about-1-8-tsp = cerca de 1/8 { $us }cdta
 mix-show-us-tsp = { $show } { $us }cdta
+mix-about-spoons = cerca de { $spoons }
 
 ## core/mix/jar/sheet.rs
 
@@ -207,6 +239,11 @@ mix-take-about-twice-as-large-so = Tome { $jars }; más o menos del doble de tam
 mix-take-the-carrier-at-the-same = Tome el portador { $source }, a la misma temperatura.
 mix-after-each-product-lid-on-turn = Después de cada producto: tape, voltee suavemente hasta que quede parejo, y solo entonces el siguiente.
 mix-a-jar-test-shows-only-whether = Una prueba del frasco solo muestra si los productos se toleran en el frasco. No muestra nada del control de malezas ni del cultivo. La etiqueta y la ley local mandan; lea las etiquetas.
+mix-jar-work-outdoors = Trabaje al aire libre, lejos de personas, alimentos y animales. Use guantes, protección para los ojos y todo lo que pidan las etiquetas.
+mix-jar-write-on-it = Escriba en el frasco lo que contiene. Nunca use un frasco o una cuchara de cocina, ni vuelva a usar nunca uno de estos en una cocina.
+mix-jar-never-two-concentrates = Ponga cada producto en el portador, nunca dos concentrados juntos.
+mix-jar-open-slowly = Abra la tapa despacio y lejos de la cara; déjela floja mientras el frasco reposa.
+mix-jar-afterwards = Después vierta el frasco en el tanque si la mezcla se aplica, o deshágase de ella como dicen las etiquetas.
 mix-to = hasta { $to }
 mix-about = cerca de { $joined }
 mix-to-the-line-dry-products-take = hasta la línea; los productos secos ocupan poco lugar
@@ -217,6 +254,7 @@ mix-parted-but-came-back-on-gentle = Se separó, pero volvió al voltear suaveme
 mix-got-warm-or-did-not-come = Se calentó, o no volvió: no aplique esta mezcla.
 mix-jar-b-is-even-and-jar = El frasco B está parejo y el A no: ponga el agente de compatibilidad en la mezcla, o no la aplique.
 mix-seconds = { $show } segundos
+mix-overnight = de un día para otro
 
 ## core/mix/line.rs
 
@@ -266,16 +304,16 @@ mix-no-charge-is-called = ninguna carga eléctrica se llama "{ $which }"
 mix-no-side-is = ningún lado es "{ $kind } { $which }"
 mix-no-class-is-called = ninguna clase se llama "{ $key }"
 mix-no-condition-is = ninguna condición es "{ $token }"
-mix-may-work-against-each-other = pueden contrarrestarse
-mix-may-bind-each-other = pueden ligarse
-mix-may-fall-out-of-the-water = pueden precipitar en el agua
-mix-may-hurt-the-crop-together = juntos pueden dañar el cultivo
-mix-may-work-less-well = puede funcionar menos
-mix-may-fall-out = puede precipitar
-mix-may-hurt-the-crop = puede dañar el cultivo
+mix-may-work-against-each-other = { $names } pueden contrarrestarse
+mix-may-bind-each-other = { $names } pueden ligarse
+mix-may-fall-out-of-the-water = { $names } pueden precipitar en el agua
+mix-may-hurt-the-crop-together = { $names } juntos pueden dañar el cultivo
+mix-may-work-less-well = { $name } en { $carrier } puede funcionar menos
+mix-may-fall-out = { $name } en { $carrier } puede precipitar
+mix-may-hurt-the-crop = { $name } en { $carrier } puede dañar el cultivo
 mix-no-such-effect = no hay tal efecto
 mix-note-check-or-stop = ¿nota, revisar o alto?
-mix-with = { " " }con { $name }
+mix-with = { $name } con { $third }
 mix-first-and-last = { $first } y { $last }
 mix-its-rate-over-ground-is-not = ; su dosis por superficie no se conoce, por falta de un contenido o de una densidad
 mix-here-it-is = ; aquí es { $rate }
@@ -299,5 +337,5 @@ mix-is-weighed-so-its-content-goes = { $code } se pesa, así que su contenido va
 mix-a-content-by-weight-of-a = Un contenido en peso de un líquido necesita su densidad; escríbala en su página.
 mix-begin-with-one-active-add-the = Empiece con un ingrediente activo; agregue los otros en su página, cada uno con su propio contenido.
 mix-is-counted-as = "{ $typed }" se cuenta como { $name }.
-mix-is-meant = { " " }¿Quiere decir { $name }?
-mix-is-not-known-here-type-its = "{ $typed }" no se conoce aquí: escriba su grupo y su base según la etiqueta. Hasta entonces cuenta como ai.{ $near }
+mix-is-not-known-here-is-meant = "{ $typed }" no se conoce aquí: escriba su grupo y su base según la etiqueta. Hasta entonces cuenta como ai. ¿Quiere decir { $name }?
+mix-is-not-known-here-type-its = "{ $typed }" no se conoce aquí: escriba su grupo y su base según la etiqueta. Hasta entonces cuenta como ai.

@@ -2,9 +2,10 @@
 
 parts-does-not-lie-between-0-and = "{ $text }" no está entre 0 y 100 %{ $means }
 parts-is-not-a-day-write-it = "{ $text }" no es un día; escríbalo como 2031-06-12
-parts-1-h-after-sunrise = 1 h after sunrise
 parts-is-not-a-time-of-day = "{ $text }" no es una hora del día; escríbala como 05:40
 parts-is-not-a-whole-number-write = "{ $text }" no es un número entero; escríbalo como 30
+parts-e-g = p. ej. { $example }
+parts-understood-between = = { $least } a { $most }
 
 ## desk/parts/dates.rs
 
@@ -36,8 +37,10 @@ parts-sight-gauge-of-a-tank-of = Indicador de nivel de un tanque de { $full }, d
 
 ## desk/parts/left_out.rs
 
-parts-1-line-is-left-out = se omite 1 línea
-parts-lines-are-left-out = se omiten { $all } líneas
+parts-lines-are-left-out = { $all ->
+        [one] se omite { $all } línea
+       *[other] se omiten { $all } líneas
+    }
 parts-to = { $from } a { $last }
 parts-those-before = Las anteriores
 parts-lines-left-out-before-these = Líneas omitidas antes de estas
@@ -65,13 +68,14 @@ parts-pressure = presión, { $pressure_unit }
 
 ## desk/parts/strip.rs
 
-parts-not-in-the-forecast = { $hour }:{ $minute } no está en el pronóstico
+parts-not-in-the-forecast = { $time } no está en el pronóstico
 parts-no-forecast = sin pronóstico
 parts-sunrise = amanecer { $from }
 parts-sunset = puesta de sol { $to }
 parts-doubtful-a-person-decides = dudoso, decide una persona
 parts-forbidden-by-a-label-or-a = prohibido por una etiqueta o una ley
 parts-the-hour-told-of-below = la hora que se explica abajo
+parts-allowed = permitido
 
 ## desk/parts/workings.rs
 

@@ -56,6 +56,9 @@ plausible-be-beside-that = estaría junto a eso
 
 ## core/plausible/mod.rs
 
+plausible-if-the-figure-is-right = Si la cifra es correcta, déjela: nada se cambia solo.
+plausible-would-agree = concordaría
+plausible-would-balance = daría el equilibrio
 plausible-what-is-typed-as-typed-why = { $what } está anotado como { $typed }; { $why }
 plausible-hardly-any-is-more-than = casi ninguno pasa de { $most }
 plausible-hardly-any-is-less-than = casi ninguno baja de { $least }
@@ -85,7 +88,7 @@ plausible-each-in-the-others-box-and-north-for-south = cada una en la casilla de
 
 plausible-that-its-label-names = que nombra su etiqueta
 plausible-that-a-label-of-the-mix = que nombra una etiqueta de la mezcla
-plausible-at-which-such-an-adjuvant-is = a la que se usa un coadyuvante así
+plausible-at-which-such-an-adjuvant-is = con que se usa un coadyuvante así
 plausible-to = { $least } a { $most }
 plausible-at-least = por lo menos { $least }
 plausible-at-most = como máximo { $most }
@@ -93,13 +96,19 @@ plausible-of-is = { $typed } de { $name } es { $far } { $range }
 plausible-of-cannot-be-reckoned-as-the = { $typed } de { $name } no se puede calcular como la dosis { $range }
 plausible-if-the-rate-is-right-look = Si la dosis es correcta, vea si la de la etiqueta está bien anotada; nada se cambia solo.
 plausible-would-be-inside = { $text }; { $texts } estaría dentro
-plausible-times-the-most = { $over } veces el máximo de
-plausible-times-less-than-the-least = { $under } veces menos que el mínimo de
+plausible-times-the-most = { $over } veces el máximo
+plausible-times-less-than-the-least = { $under } veces menos que el mínimo
 
 ## core/plausible/rig.rs
 
-plausible-the-of = { $what } de { $name }
-plausible-booms-height = la altura de la barra
+plausible-the-tank-of = El tanque de { $name }
+plausible-the-boom-of = La barra de { $name }
+plausible-the-speed-of = La velocidad de { $name }
+plausible-the-boom-height-of = La altura de la barra de { $name }
+plausible-the-pressure-of = La presión de { $name }
+plausible-the-hardness-of = La dureza de { $name }
+plausible-the-bicarbonate-of = El bicarbonato de { $name }
+plausible-the-conductivity-of = La conductividad de { $name }
 plausible-the-speed-of-the-pass = La velocidad de la aplicación
 plausible-the-height-of-the-nozzles = La altura de las boquillas
 plausible-the-pressure-of-the-pass = La presión de la aplicación
@@ -121,6 +130,8 @@ plausible-its-ions-make-about = sus iones dan cerca de { $expected }
 ## core/plausible/weather.rs
 
 plausible-the-warmest-air-of-the-pass = El aire más cálido de la aplicación
-plausible-the-what-of-name = { $what } de "{ $name }"
+plausible-the-air-of = El aire de "{ $name }"
+plausible-the-wind-of-record = El viento de "{ $name }"
+plausible-the-gust-of = La ráfaga de "{ $name }"
 plausible-it-is-signed-amend-it-in = Está firmado: enmiéndelo en la bitácora de la temporada.
 plausible-to-were-expected = se esperaban { $cold } a { $warm }

@@ -2,6 +2,7 @@
 
 quantity-a-compass-has-0-to-360 = una brújula tiene de 0 a 360 grados
 quantity-is-no-direction = "{ $other }" no es una dirección
+quantity-called-a-direction = una dirección
 
 ## core/quantity/kind.rs
 
@@ -16,6 +17,27 @@ quantity-it-lies-between-0-and-60 = está entre 0 y 60 °C
 quantity-does-not-belong-to-a-ph = "{ $rest }" no pertenece a un pH
 quantity-a-ph-lies-between-0-and = un pH está entre 0 y 14
 quantity-ph = pH { $show }
+quantity-it-is = es { $kind }
+quantity-called-an-area = una superficie
+quantity-called-a-volume = un volumen
+quantity-called-a-mass = una masa
+quantity-called-a-carrier-volume-per-area = un volumen de caldo por superficie
+quantity-called-a-rate-by-volume = una dosis en volumen
+quantity-called-a-rate-by-mass = una dosis en masa
+quantity-called-a-mass-per-volume = una masa por volumen
+quantity-called-a-density = una densidad
+quantity-called-a-hardness = una dureza
+quantity-called-an-ion-content = un contenido de iones
+quantity-called-a-conductivity = una conductividad
+quantity-called-a-length = una longitud
+quantity-called-a-speed = una velocidad
+quantity-called-a-pressure = una presión
+quantity-called-a-flow = un caudal
+quantity-called-a-time = un tiempo
+quantity-called-a-share = un porcentaje
+quantity-called-a-temperature = una temperatura
+quantity-called-a-difference-of-temperatures = una diferencia de temperaturas
+quantity-called-a-ph = un pH
 
 ## core/quantity/mod.rs
 
@@ -37,6 +59,7 @@ quantity-a-price-is-not-below-zero = un precio no es menor que cero
 quantity-per-what-a-unit-of-volume = ¿por qué? falta una unidad de volumen o de masa
 quantity-is-not-a-unit-of-volume = "{ $name }" no es una unidad de volumen ni de masa
 quantity-the-number-does-not-fit = el número no cabe
+quantity-called-a-price = un precio
 
 ## core/quantity/rate.rs
 
@@ -59,6 +82,9 @@ quantity-that-is-more-product-than-spray = eso es más producto que caldo
 quantity-that-is-more-than-the-whole = eso es más que el todo
 quantity-is-not-a-mass-in-a = "{ $name }" no es una masa en un volumen
 quantity-name-is-not-a-mass-in-a-volume-or = "{ $name }" no es una masa en un volumen ni en una masa
+quantity-called-a-rate = una dosis
+quantity-called-a-content = un contenido
+quantity-called-an-amount = una cantidad
 
 ## core/quantity/typed.rs
 

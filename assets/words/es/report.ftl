@@ -16,16 +16,27 @@ report-look-after = { "  " }mire después de { $looks }
 
 report-over = ; sobran { $round }
 report-buy = compre { $purchase }{ $cost }{ $over }
-report-without-1-product-whose-is-not = { $money }, sin 1 producto al que le falta anotar { $lacks }
-report-without-products-whose-is-not-typed = { $money }, sin { $many } productos a los que les falta anotar { $lacks }
-report-without-1-that-has-no-price = { $money }, sin 1 que no tiene precio
-report-without-that-have-no-price = { $money }, sin { $many } que no tienen precio
-report-1-pass-before-that-day-has = 1 aplicación anterior a ese día no tiene registro; toma primero su parte de la bodega
-report-passes-before-that-day-have-no = { $many } aplicaciones anteriores a ese día no tienen registro; toman primero su parte de la bodega
+report-without-products-whose-is-not-typed = { $money }, sin { $many } { $many ->
+        [one] producto sin
+       *[other] productos sin
+    } { $lacks ->
+        [price] precio anotado
+       *[price-or-container] precio o envase anotado
+    }
+report-without-that-have-no-price = { $money }, sin { $many } que no { $many ->
+        [one] tiene
+       *[other] tienen
+    } precio
+report-passes-before-that-day-have-no = { $many } { $many ->
+        [one] aplicación anterior a ese día no tiene registro; toma primero su parte de la bodega
+       *[other] aplicaciones anteriores a ese día no tienen registro; toman primero su parte de la bodega
+    }
 report-a-water-without-a-name = un agua sin nombre
 report-water-source-not-chosen = agua, fuente no elegida
-report-one-nurse-tank-of-is-enough = basta un tanque nodriza de { $holds }
-report-nurse-tanks-of = { $count } tanques nodriza de { $holds }
+report-nurse-tanks-of = { $count ->
+        [one] basta un tanque nodriza de { $holds }
+       *[other] { $count } tanques nodriza de { $holds }
+    }
 report-short = faltan { $round }
 report-left = quedan { $round }
 report-density-not-typed = densidad no anotada
@@ -44,6 +55,16 @@ report-the-products-cost = { "  " }los productos cuestan { $sum_words }
 
 ## desk/report/review/text.rs
 
+report-records = registros
+report-ground = terreno
+report-records-of-month = { $month }: { $count } { $count ->
+        [one] registro
+       *[other] registros
+    }
+report-so-many-records = { $count } { $count ->
+        [one] registro
+       *[other] registros
+    }
 report-all-seasons = todas las temporadas
 report-review-of = { $name }: repaso de { $of }{ "\u000A" }
 report-nothing-is-recorded = No hay nada registrado.
@@ -59,17 +80,26 @@ report-ground-sprayed-at-least-once = terreno aplicado por lo menos una vez
 report-so-far = { $so_far } hasta ahora
 report-records-with-ground-without-an-area = registros con terreno sin superficie
 report-products = Productos
-report-on = { $count } sobre { $treated }, { $spent }
+report-on = { $count } { $count ->
+        [one] registro
+       *[other] registros
+    } sobre { $treated }, { $spent }
 report-actives = { "\u000A" }Ingredientes activos
 report-over-the-ground-of-the-farm = { $rate } sobre el terreno de la finca
 report-no-field = ningún lote
-report-not-in-it-without-its-active = { "  " }no incluido: { $name }, { $count }, sin su ingrediente activo
+report-not-in-it-without-its-active = { "  " }no incluido: { $name }, { $count } { $count ->
+        [one] vez
+       *[other] veces
+    }, sin su ingrediente activo
 report-adjuvants = { "\u000A" }Coadyuvantes
 report-class-not-typed = clase no anotada
 report-ground-treated-without-any = terreno tratado sin ninguno
 report-some-records-do-not-say-what = { "  " }Algunos registros no dicen de qué tipo o clase es un producto; cuentan como hoy está en la bodega.
 report-resistance-groups = Grupos de resistencia
-report-in-no-group = { "  " }en ningún grupo: { $name }, { $count }
+report-in-no-group = { "  " }en ningún grupo: { $name }, { $count } { $count ->
+        [one] vez
+       *[other] veces
+    }
 report-planned-against-applied = Planeado frente a aplicado
 report-amounts-over-ground = cantidades sobre el terreno
 report-spray-volume = volumen de caldo
@@ -80,18 +110,36 @@ report-left-over = sobrante
 report-records-that-keep-no-plan = registros que no conservan plan
 report-cost-of-the-products = Costo de los productos
 report-in-all-ac1 = en total
-report-no-price-that-fits = { "  " }sin precio que sirva: { $name }, { $count }
-report-a-hectare = por hectárea
-report-an-acre = por acre
-report-treated = { $currency }{ $per } { $unit } tratado
+report-no-price-that-fits = { "  " }sin precio que sirva: { $name }, { $count } { $count ->
+        [one] vez
+       *[other] veces
+    }
+report-a-hectare-treated = { $currency }{ $per } por hectárea tratada
+report-an-acre-treated = { $currency }{ $per } por acre tratado
 report-water-and-hours = Agua y horas
 report-of-it-water = de ello agua { $water }
-report-without-that-say-no-volume = ; sin { $count } que no dicen volumen
+report-of-it-water-without-volume = de ello agua { $water }; sin { $count } { $count ->
+        [one] registro
+       *[other] registros
+    } que no { $count ->
+        [one] dice
+       *[other] dicen
+    } el volumen
 report-an-hour-start-to-end = { $area } por hora, de comienzo a final
-report-without-start-and-end = { $joint }{ $count } sin comienzo ni final
+report-without-start-and-end = { $count } { $count ->
+        [one] registro
+       *[other] registros
+    } sin comienzo ni final
+report-an-hour-and-without-start-and-end = { $area } por hora, de comienzo a final; { $count } { $count ->
+        [one] registro
+       *[other] registros
+    } sin comienzo ni final
 report-ratings-in-per-cent = Evaluaciones, en por ciento
 report-95-interval-to = , intervalo del 95 % { $low } a { $high }
-report-median = { $count }; mediana { $median }{ $ends }
+report-median = { $count } { $count ->
+        [one] lote
+       *[other] lotes
+    }; mediana { $median }{ $ends }
 report-text = { "  " }con { $classes }
 report-trial = { "  " }Ensayo: { $name }
 
@@ -137,28 +185,38 @@ report-between = Entre { $ends }
 report-pressure-stays-at = la presión se queda en { $least }
 report-pressure-stays-between = la presión se queda entre { $ends }
 report-droplets-classes = gotas { $classes }
-report-loads = , { $fills } cargas
+report-filling-of-loads = { $time }, { $fills } cargas
+report-spraying-time = aplicación
+report-filling-time = llenado
+report-road-time = camino
+report-at-it-stays = { $at } { $stay }.
 report-sprays-an-hour = aplica por hora
 report-loads-an-hour = carga por hora
-report-of-501 = { " " }de { $name }
-report-the-last-of-the-spray-would = Lo último del caldo aún cubriría { $ground }: deje esa superficie{ $on } para ello, y aplique allí el agua de enjuague.
-report-more-than-the-clean-water-tank = , más de lo que contiene el tanque de agua limpia,
-report-leaves = { $rinses }{ $more } deja { $to_percent }{ $source }
-report-once-with = una vez con { $each }
-report-times-with = { $times } veces con { $each }
+report-the-last-of-the-spray-would = Lo último del caldo aún cubriría { $ground }: deje esa superficie de { $name } para ello, y aplique allí el agua de enjuague.
+report-the-last-of-the-spray-would-anywhere = Lo último del caldo aún cubriría { $ground }: deje esa superficie para ello, y aplique allí el agua de enjuague.
+report-more-than-the-clean-water-tank = { $rinses }, más de lo que contiene el tanque de agua limpia, deja { $to_percent }{ $source }
+report-leaves = { $rinses } deja { $to_percent }{ $source }
+report-times-with = { $times ->
+        [one] una vez
+       *[other] { $times } veces
+    } con { $each }
 report-the-pass-takes = { $best }; la aplicación toma { $needs }.
 report-how-long-the-pass-takes-is = { $best }; no se sabe cuánto toma la aplicación.
 report-no-span-is-long-enough-the = Ningún intervalo es suficiente: la aplicación toma { $needs }. El más largo es { $span }, suficiente para { $to_percent } de ella.{ $midnight }
 report-the-longest-span-is = El intervalo más largo es { $span }.
 report-no-hour-of-the-day-is = No se permite ninguna hora del día.
-report-no-hour-of-the-day-is-allowed-one-is = No se permite ninguna hora del día; una es dudosa, y decide una persona.
-report-no-hour-of-the-day-is-allowed-many-are = No se permite ninguna hora del día; { $many } son dudosas, y decide una persona.
+report-no-hour-of-the-day-is-allowed-many-are = No se permite ninguna hora del día; { $many ->
+        [one] una es dudosa
+       *[other] { $many } son dudosas
+    }, y decide una persona.
 report-without-a-place = sin lugar
 report-of-cleaning-before-it = { $time } de limpieza antes
 report-of-road-before-it = { $time } de camino antes
-report-no-clean-out = sin limpieza
-report-1-clean-out = 1 limpieza
-report-clean-outs = { $many } limpiezas
+report-clean-outs = { $many ->
+        [0] sin limpieza
+        [one] 1 limpieza
+       *[other] { $many } limpiezas
+    }
 report-out-at-home-at = salida a las { $from }, regreso a las { $to }
 report-lasts-in-all = dura { $lasts } en total
 report-for-cleaning-and-road = { $clean_outs }, { $not_spraying } para limpieza y camino, { $ends }

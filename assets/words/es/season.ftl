@@ -26,42 +26,90 @@ season-customer = Cliente
 season-of-the-customer = { $what } del cliente
 season-in-the-forecast = { $what } en el pronóstico
 season-record = Registro
-season-planned-as = planeado como
-season-spray-volume = volumen de caldo
-season-planned-spray-volume = volumen de caldo planeado
-season-left-over-31a = sobrante
-season-weeds-or-pests = malezas o plagas
-season-height-of-the-nozzles = altura de las boquillas
-season-planned-area = superficie planeada
-season-day-of-planting = día de siembra
-season-eppo-code-of-the-crop = código EPPO del cultivo
-season-registration-number = número de registro
-season-planned-amount = cantidad planeada
-season-adjuvant-class = clase de coadyuvante
-season-restricted-use = uso restringido
-season-hours-before-entry = horas antes de entrar
-season-days-before-harvest = días antes de la cosecha
+season-it-is-nothing = nada
+season-it-is-yes = sí
+season-it-is-no = no
+season-what-in-line = { $what } en { $line }
+season-changed-planned-as = Planeado como
+season-changed-name = Nombre
+season-changed-date = Fecha
+season-changed-start = Comienzo
+season-changed-end = Final
+season-changed-fields = Lotes
+season-changed-spray-volume = Volumen de caldo
+season-changed-planned-spray-volume = Volumen de caldo planeado
+season-changed-loads = Cargas
+season-changed-left-over = Sobrante
+season-changed-products = Productos
+season-changed-weeds-or-pests = Malezas o plagas
+season-changed-water = Agua
+season-changed-rig = Pulverizador
+season-changed-method = Método
+season-changed-nozzles = Boquillas
+season-changed-pressure = Presión
+season-changed-speed = Velocidad
+season-changed-height-of-the-nozzles = Altura de las boquillas
+season-changed-clean-out = Limpieza
+season-changed-wind = Viento
+season-changed-wind-from = Viento del
+season-changed-gust = Ráfaga
+season-changed-temperature = Temperatura
+season-changed-humidity = Humedad
+season-changed-readings = Lecturas
+season-changed-droplets = Gotas
+season-changed-forecast = Pronóstico
+season-changed-operator = Operador
+season-changed-certificate = Certificado
+season-changed-supervisor = Supervisor
+season-changed-helpers = Ayudantes
+season-changed-customer = Cliente
+season-changed-made = Hecho
+season-changed-note = Nota
+season-changed-time = Hora
+season-changed-source = Fuente
+season-changed-area = Superficie
+season-changed-crop = Cultivo
+season-changed-stage = Etapa
+season-changed-planned-area = Superficie planeada
+season-changed-part = Parte
+season-changed-variety = Variedad
+season-changed-day-of-planting = Día de siembra
+season-changed-location = Ubicación
+season-changed-parcel = Parcela
+season-changed-eppo-code-of-the-crop = Código EPPO del cultivo
+season-changed-product = Producto
+season-changed-registration-number = Número de registro
+season-changed-amount = Cantidad
+season-changed-planned-amount = Cantidad planeada
+season-changed-lot = Partida
+season-changed-price = Precio
+season-changed-kind = Tipo
+season-changed-adjuvant-class = Clase de coadyuvante
+season-changed-restricted-use = Uso restringido
+season-changed-hours-before-entry = Horas antes de entrar
+season-changed-days-before-harvest = Días antes de la cosecha
+season-changed-group = Grupo
+season-changed-basis = Base
+season-changed-mass = Masa
+season-changed-address = Dirección
+season-changed-phone = Teléfono
+season-changed-copied = Copia entregada
 
 ## core/season/binds.rs
 
 season-for-where-the-crop-was-not = { $at }, para { $crop }, donde el cultivo no estaba anotado
-season-any-crop = cualquier cultivo
-season-all-crop = todo cultivo
-season-other-crop = otro cultivo
 season-any-other-crop = cualquier otro cultivo
-season-all-other-crop = todo otro cultivo
-season-all-other = todo otro
-season-any-other = cualquier otro
 
 ## core/season/close.rs
 
-season-is = está { $partly }
+season-pass-is-partly-recorded = "{ $name }" del { $date } está { $partly }
+season-pass-has-no-record = "{ $name }" del { $date } no tiene registro
 season-record-what-is-left-if-it = Registre lo que queda si se aplicó; si no, reduzca el terreno de la aplicación, para que la bitácora esté completa.
-season-has-no-record = no tiene registro
 season-record-it-if-it-was-sprayed = Regístrela si se aplicó; si no, quítela, para que la bitácora esté completa.
-season-name-of-date-how = "{ $name }" del { $date } { $how }
-season-one-record-of-the-season-is = Un registro de la temporada no está firmado
-season-records-of-the-season-are-not = { $many } registros de la temporada no están firmados
+season-records-of-the-season-are-not = { $many ->
+        [one] Un registro de la temporada no está firmado
+       *[other] { $many } registros de la temporada no están firmados
+    }
 season-a-signed-record-is-amended-not = Un registro firmado se enmienda, no se edita: un inspector ve qué se cambió, cuándo y por qué.
 
 ## core/season/field/barred.rs
@@ -70,24 +118,25 @@ season-beyond-the-calendar = más allá del calendario
 season-the-next-crop = el próximo cultivo
 season-after-the-harvest = después de la cosecha
 season-see-the-label = vea la etiqueta
-season-counted-from-the-end-of-the = , contadas desde el final del día
-season-nobody-enters-without-protection-keeps-h = Nadie entra sin protección: { $name } exige { $hours } h después de lo último del caldo{ $from }
+season-nobody-enters-without-protection-keeps-h = Nadie entra sin protección: { $name } exige { $hours } h después de lo último del caldo{ $end ->
+        [known] { "" }
+       *[day] , contadas desde el final del día
+    }
 season-whether-people-may-enter-is-not = No se sabe si pueden entrar personas: no está anotado ningún plazo de reingreso de { $unknown } del { $date }
 season-no-harvest-or-grazing-of-keeps = Sin cosecha ni pastoreo: { $name } del { $date } exige { $days } días
 season-it-is-expected-on = { $text }; se espera el { $harvest }
-season-its-day-of-planting-is-not = su día de siembra no está anotado
-season-it-was-planted-on = se sembró el { $day }
-season-stands-too-early-of-keeps-months = { $crop } está allí demasiado pronto: { $name } del { $date } exige { $months } meses hasta ese cultivo, y { $planted }
+season-stands-too-early-of-keeps-months = { $crop } está allí demasiado pronto: { $name } del { $date } exige { $months } meses hasta ese cultivo, y se sembró el { $day }
+season-stands-too-early-planting-not-typed = { $crop } está allí demasiado pronto: { $name } del { $date } exige { $months } meses hasta ese cultivo, y su día de siembra no está anotado
 season-no-is-planted-of-keeps-months = No se siembra { $next }: { $product } del { $sprayed } exige { $months } meses
 
 ## core/season/field/crops.rs
 
 season-as-typed = según lo anotado
 season-closed-season = temporada cerrada
+season-from-records = registros
 
 ## core/season/field/planting.rs
 
-season-a-crop-that-nobody-names = un cultivo que nadie nombra
 
 ## core/season/field/product.rs
 
@@ -112,20 +161,28 @@ season-counts-it-as = { $record } lo cuenta como { $short }
 
 ## core/season/outside.rs
 
+season-air-not-measured = ; el aire no se midió
+season-forecast-source = pronóstico
 season-of-it-was-sprayed = "{ $name }" del { $date }: se aplicó { $found }; { $allowed }{ $unknown }
 season-the-record-stays-as-it-is = El registro queda como está: dice lo que pasó. Si hay que notificarlo lo dice la ley.
 season-of-a-humidity-of-is-written = "{ $name }" del { $date }: está anotada una humedad de { $humidity }{ $when }; el aire no contiene más del 100 %, así que ni ella ni Delta T se comparan con un límite
 season-mend-the-humidity-of-the-record = Corrija la humedad del registro, o vacíela donde no se midió.
-season-may-ask = puede pedir
-season-of-it-was-sprayed-with-droplets = { $which ->
-        [yes] "{ $name }" del { $date }: se aplicó con gotas { $class }; { $basis } { $asks } { $words }{ $conditions }{ $which2 }
-       *[no] "{ $name }" del { $date }: se aplicó con gotas { $class }; { $basis } { $asks } { $words } { $conditions }{ $which2 }
-    }
+season-of-it-was-sprayed-with-droplets = "{ $name }" del { $date }: se aplicó con gotas { $class }; { $basis } { $asks ->
+        [asks] pide
+       *[may-ask] puede pedir
+    } { $words }{ $conditional ->
+        [no] { "" }
+       *[yes] { " " }{ $conditions }
+    }{ $unknown }
 season-usual-is = lo usual es { $limit }
-season-the-as-it-is-typed-now = la norma ({ $basis }), tal como está anotada ahora, pide { $limit }
-season-the-basis-as-it-is-typed-now-may-ask = la norma ({ $basis }), tal como está anotada ahora, puede pedir { $limit }
-season-label-of = etiqueta de { $place }
-season-rule = norma { $other }
+season-the-as-it-is-typed-now = la { $whose ->
+        [label] etiqueta de { $place }
+       *[rule] norma { $place }
+    }, tal como está anotada ahora, pide { $limit }
+season-the-basis-as-it-is-typed-now-may-ask = la { $whose ->
+        [label] etiqueta de { $place }
+       *[rule] norma { $place }
+    }, tal como está anotada ahora, puede pedir { $limit }
 season-read-at = , medido a las { $strftime }
 season-in-later-reading = , en la lectura posterior { $place }
 season-an-unknown-value = un valor desconocido
@@ -142,10 +199,11 @@ season-to = { $source }{ $read }, { $strftime } a { $strftime2 }
 
 ## core/season/period.rs
 
-season-it-is-planted-after-this-pass = se siembra después de esta aplicación
+season-in-year = en { $year }
 season-on-this-crop = en este cultivo
 season-in-12-months = en 12 meses
-season-the-label-of-counts-by-the = La etiqueta de { $name } cuenta por el cultivo en { $name2 }; { $why }, así que se cuenta el año calendario
+season-the-label-of-counts-by-the = La etiqueta de { $name } cuenta por el cultivo en { $name2 }; su día de siembra no está anotado, así que se cuenta el año calendario
+season-the-label-counts-by-a-crop-planted-later = La etiqueta de { $name } cuenta por el cultivo en { $name2 }; se siembra después de esta aplicación, así que se cuenta el año calendario
 season-type-the-day-of-planting-on = Escriba el día de siembra en la página del lote.
 
 ## core/season/portion/recorded.rs
@@ -158,6 +216,10 @@ season-names-no-records = "{ $text }" no nombra registros
 
 ## core/season/profile/dates.rs
 
+season-the-record-is-due = vence el registro
+season-is-due = vence: { $name }
+season-displayed-until = exhibir hasta
+season-kept-until = conservar hasta
 season-not-known = no se sabe: { $why }
 season-40-cfr-170-112-a-3 = 40 CFR 170.112(a)(3), ahora 170.407: cuenta el plazo más largo; los plazos de las etiquetas como están en el registro, si no como en la bodega
 season-re-entry-time-ends = termina el plazo de reingreso
@@ -170,12 +232,88 @@ season-no-re-entry-time-of-is = no está registrado ningún plazo de reingreso d
 season-is-no-time-by-which-something = "{ $text }" no es un plazo en el que algo vence
 season-without-delay = sin demora
 season-on-the-same-day = el mismo día
-season-within-days = dentro de { $days } días
-season-within-hours = dentro de { $hours } horas
+season-within-days = dentro de { $days } { $days ->
+        [one] día
+       *[other] días
+    }
+season-within-hours = dentro de { $hours } { $hours ->
+        [one] hora
+       *[other] horas
+    }
 season-by-the-th-of-the-next = hasta el día { $day } del mes siguiente
 
 ## core/season/profile/element.rs
 
+season-element-displayed = puesto en exhibición
+season-element-sds = hoja de datos de seguridad
+season-element-machine-readable = legible por máquina
+season-element-training = capacitación
+season-element-receipts = recibos
+season-element-label-copy = copia de la etiqueta
+season-element-buffer = franja
+season-element-sensitive-survey = revisión de sitios sensibles
+season-element-emergence = antes o después de la emergencia
+season-element-runoff-points = puntos de escorrentía
+season-element-bulletin = boletín
+season-element-forecast-temperature = temperatura del pronóstico
+season-element-maker = empresa en la etiqueta
+season-element-recommended-by = recomendado por
+season-element-exchange = a quién se avisó
+season-element-planted-area = superficie sembrada
+season-element-site-id = número del sitio
+season-element-reported = notificado
+season-element-mix-site = lugar de mezcla
+season-element-supplier = proveedor
+season-element-rain = lluvia
+season-element-fields = lotes
+season-element-area = superficie
+season-element-covered-area = superficie
+season-element-location = ubicación
+season-element-parcel = parcela
+season-element-crop = cultivo
+season-element-crop-code = código EPPO
+season-element-bbch = etapa BBCH
+season-element-planted = siembra
+season-element-product = productos
+season-element-registration = número de registro
+season-element-actives = ingredientes activos
+season-element-amount = cantidad
+season-element-dose = dosis
+season-element-field-amounts = cantidad por lote
+season-element-entry = plazo de reingreso
+season-element-mix = mezcla de tanque
+season-element-type-of-use = tipo de uso
+season-element-date = fecha
+season-element-start = comienzo
+season-element-end = final
+season-element-wind = viento
+season-element-wind-from = viento del
+season-element-wind-at-end = viento al final
+season-element-temperature = temperatura
+season-element-temperature-at-end = temperatura al final
+season-element-humidity = humedad
+season-element-wind-changes = viento posterior
+season-element-weather = tiempo
+season-element-pest = plaga
+season-element-method = método
+season-element-nozzles = boquillas
+season-element-pressure = presión
+season-element-clean-out = limpieza
+season-element-operator = operador
+season-element-applicator = aplicador
+season-element-certificate = certificado
+season-element-uncertified = a quién se supervisó
+season-element-involved = quién intervino
+season-element-certificates = certificados
+season-element-signature = firma
+season-element-customer = cliente
+season-element-customer-address = dirección del cliente
+season-element-customer-phone = teléfono del cliente
+season-element-customer-copy = copia del cliente
+season-element-holder = titular
+season-element-holder-address = dirección del titular
+season-element-holder-number = número del titular
+season-surface = superficie
 season-is-no-element-of-a-record = "{ $key }" no es un elemento de un registro
 season-in-the-tank = en el tanque
 season-from = { $wind } del { $wind_from }
@@ -188,17 +326,28 @@ season-of-which-in-bands = { $driven }, de ello { $sprayed } en bandas
 
 ## core/season/profile/mod.rs
 
-season-1-year = 1 año
-season-years = { $years } años
-season-from-the-end-of-the-display = { $count } desde el final de la exhibición
-season-from-1-january-of-the-next = { $count } desde el 1 de enero del año siguiente
-season-from-the-application = { $count } desde la aplicación
+season-not-the-law = Tankard no decide lo que exige la ley. Lo deciden la ley de su lugar y la etiqueta.
+season-from-memory-check = de memoria, verifique
+season-years-from-the-end-of-the-display = { $years } { $years ->
+        [one] año
+       *[other] años
+    } desde el final de la exhibición
+season-years-from-1-january-of-the-next = { $years } { $years ->
+        [one] año
+       *[other] años
+    } desde el 1 de enero del año siguiente
+season-years-from-the-application = { $years } { $years ->
+        [one] año
+       *[other] años
+    } desde la aplicación
 season-for-how-long-is-not-known = aquí no se sabe por cuánto tiempo
 season-the-farm-keeps-to-a-record = La finca se atiene a un perfil de registros "{ $key }" que no se conoce, así que ningún registro se compara con él
 season-choose-another-in-the-shed-records = Elija otro en la bodega, Registros.
 
 ## core/season/profile/open.rs
 
+season-lacks-fields = lotes
+season-lacks-products = productos
 season-name-of-names = { $name } de { $names }
 season-this-farm = esta finca
 season-name-as-typed = { $name }, según lo anotado
@@ -208,7 +357,7 @@ season-by-when-it-is-due-is = aquí no se sabe cuándo vence
 season-type-it-in-the-shed-records = Anótelo en la bodega, Registros.
 season-type-it-in-the-record-what = Anótelo en el registro; lo que es del titular, en la bodega, Registros.
 season-type-it-in-the-record = Anótelo en el registro.
-season-whether-the-law-asks-for-it = { " " }Aquí no se decide si la ley lo pide.
+season-whether-the-law-asks-for-it = { $hint } Aquí no se decide si la ley lo pide.
 season-of-lacks-for = A "{ $name }" del { $date } le falta para { $name2 }: { $names }; { $when }
 season-every-record = todo registro
 season-records-of-pesticides = registros de plaguicidas
@@ -407,8 +556,13 @@ season-what-stands-there-or-itself-is = lo que está allí, o { $which } misma, 
 
 ## core/season/too_much.rs
 
-season-may-allow = puede permitir
-season-of-brings-to-of-the-as = "{ $name }" del { $date } lleva { $name2 } a { $sum } de { $what } { $words }; la norma ({ $whose }), tal como está anotada ahora, { $may } { $most }
+season-of-brings-to-of-the-as = "{ $name }" del { $date } lleva { $name2 } a { $sum } de { $what } { $words }; la { $whose ->
+        [law] ley
+       *[label] etiqueta
+    }, tal como está anotada ahora, { $allows ->
+        [allows] permite
+       *[may-allow] puede permitir
+    } { $most }
 
 ## core/season/trials.rs
 
@@ -430,7 +584,8 @@ season-epa-registration-number-of-is-not = No está anotado el número de regist
 season-it-stands-on-the-label = Está en la etiqueta
 season-active-ingredients-of-are-not-written = No están anotados los ingredientes activos de { $name }
 season-they-stand-on-the-label = Están en la etiqueta
-season-the-time-at-which-the-application = No está anotada la hora en que la aplicación { $name }
+season-the-time-at-which-it-began = No está anotada la hora en que comenzó la aplicación
+season-the-time-at-which-it-ended = No está anotada la hora en que terminó la aplicación
 season-write-it-into-the-record = Escríbala en el registro
 season-restricted-entry-interval-of-is-not = No se conoce el intervalo de entrada restringida de { $name }, así que no se dice cuándo termina
 season-write-the-hours-of-its-label = Escriba en el registro las horas de su etiqueta, 0 donde no tenga

@@ -17,7 +17,10 @@ shed-with-water = con agua
 shed-which-is-gone = { $id }, que ya no existe
 shed-what-it-says = Qué dice
 shed-where-it-holds = Dónde vale
-shed-crop-of-the = cultivo: { $of }
+shed-crop-of-the = { $of ->
+        [advice] cultivo del consejo
+       *[rule] cultivo de la regla
+    }
 shed-any-crop = cualquier cultivo
 shed-crop-from-the-fields = cultivo de los lotes
 shed-from-stage = desde la etapa
@@ -25,7 +28,10 @@ shed-to-stage = hasta la etapa
 shed-both-included = ambas incluidas
 shed-in-every-weather-and-carrier = con todo tiempo y todo portador
 shed-add-a-condition = Agregar una condición
-shed-add-a-condition-to-the = Agregar una condición: { $of }
+shed-add-a-condition-to-the = { $of ->
+        [advice] Agregar una condición al consejo
+       *[rule] Agregar una condición a la regla
+    }
 shed-group = grupo { $group }
 shed-about-something-from-the-shed = sobre algo de la bodega
 shed-or-pick = o elija
@@ -50,6 +56,22 @@ shed-which-products-it-speaks-of = De qué productos habla
 shed-none-in-the-shed-write-an = De ninguno de la bodega. Escriba un ingrediente activo, un grupo como "group 1", o un producto como se llama aquí.
 shed-nothing-typed-yet = todavía nada anotado
 shed-for = para { $advice }
+shed-local-advice-stands-below = El consejo local está por debajo de toda etiqueta y por encima de las publicaciones generales.
+shed-about = sobre
+shed-any = cualquiera
+shed-crop = cultivo
+shed-stages = etapas
+shed-conditions = condiciones
+shed-from-hint = desde
+shed-to-hint = hasta
+shed-adjuvant = coadyuvante
+shed-stance-box = postura
+shed-rate = dosis
+shed-owner = { $of ->
+        [advice] consejo
+       *[rule] regla
+    }
+shed-for-where = para { $advice } { $applies }
 
 ## desk/views/shed/conditions.rs
 
@@ -88,6 +110,14 @@ shed-or-coarser = o más gruesas
 shed-up-to = hasta
 shed-warmer-than = más caliente que
 shed-colder-than = más frío que
+shed-only = solo
+shed-and-also = y
+shed-against = contra
+shed-weed = maleza
+shed-with = con
+shed-in = en
+shed-below = por debajo de
+shed-above = por encima de
 
 ## desk/views/shed/front.rs
 
@@ -109,6 +139,19 @@ shed-add-an-active = + Agregar un ingrediente activo
 shed-the-content-says = el contenido dice { $short }
 shed-counted-as = se cuenta como { $short }
 shed-usually-the-label-decides = lo usual: { $usual }; decide la etiqueta
+shed-formulation = formulación
+shed-grade = grado
+shed-density = densidad
+shed-registration = registro oficial
+shed-charge = carga eléctrica
+shed-active-row = ingrediente activo
+shed-group-row = grupo
+shed-no = no
+shed-active-n = ingrediente activo { $n }
+shed-content-of = contenido de { $what }
+shed-basis-of = base de { $what }
+shed-group-of = grupo de { $what }
+shed-another-active = + Otro ingrediente activo
 
 ## desk/views/shed/guidance.rs
 
@@ -120,15 +163,18 @@ shed-no-guidance-read-the-label = No hay recomendaciones: lea la etiqueta.
 shed-guidance-to-be-checked-what-you = Recomendaciones por comprobar; decide lo que usted anota de la etiqueta.
 shed-the-label-says-the-same = La etiqueta dice lo mismo, { $place }.
 shed-on-the-label-as-well-type = También en la etiqueta; anote allí su página.
-shed-the-label-speaks-of-it-in = La etiqueta habla de ello a su manera{ $place }.
+shed-the-label-speaks-of-it-in = La etiqueta habla de ello a su manera.
 shed-it-stands-on-the-label-too = También está en la etiqueta…
 shed-adds-it-to-the-label-where = Lo agrega a la etiqueta, donde usted anota la página en la que lo encontró
 shed-it-stands-on-the-label-too-says-applies-source = También está en la etiqueta: { $says } { $applies } { $source }
 shed-with-a-water-that-is-gone = con un agua que ya no existe, { $water }
 shed-with-water-of = con agua de { $name }
-shed-but = { $text }, pero { $bounds }
+shed-but = { $text }, pero { $bound }
 shed-not-together-with-what = no junto con { $what }
-shed-not-together-with-nor-within-of = no junto con { $what }, ni dentro de { $days } de ello
+shed-not-together-with-nor-within-of = { $days ->
+        [one] no junto con { $what }, ni dentro de { $days } día de ello
+       *[other] no junto con { $what }, ni dentro de { $days } días de ello
+    }
 shed-to = { $number } a { $most }
 shed-least-to-most = { $least } a { $most }
 shed-at-least-least = al menos { $least }
@@ -136,6 +182,10 @@ shed-at-most-most = como máximo { $most }
 shed-from-on = desde { $from }
 shed-up-to-to = hasta { $to }
 shed-from-to = de { $from } a { $to }
+shed-one-or-other = { $one } o { $other }
+shed-but-both = { $text }, pero { $least } y { $most }
+shed-in-crop = en { $crop }
+shed-the-label-speaks-of-it-in-place = La etiqueta habla de ello a su manera, { $place }.
 
 ## desk/views/shed/house.rs
 
@@ -164,7 +214,6 @@ shed-finest-mark-for-dry-products = marca más fina para productos secos
 shed-place = Lugar
 shed-latitude-longitude = latitud, longitud
 shed-time-zone = zona horaria
-shed-america-chicago = America/Chicago
 shed-is-not-a-time-zone-known = no es una zona horaria conocida aquí
 shed-height-above-the-sea = altura sobre el mar
 shed-not-known = no se conoce
@@ -195,6 +244,14 @@ shed-calibration-is-old-after = la calibración es vieja después de
 shed-days-after-which-a-calibration-is = días después de los cuales una calibración es vieja
 shed-its-season = su temporada
 shed-the-usual-value = El valor usual: { $key }
+shed-units-row = unidades
+shed-paper = papel
+shed-language = idioma
+shed-latitude = latitud
+shed-longitude = longitud
+shed-days-row = días
+shed-calibration-limit = calibración
+shed-letter = Carta
 
 ## desk/views/shed/laws.rs
 
@@ -214,26 +271,18 @@ shed-in-force-since = vigente desde
 shed-up-to-and-including = hasta e incluido
 shed-it-stands-on-the-load-cards = Está en las tarjetas de carga; el programa no compara los planes con una regla de este tipo.
 shed-it-is-kept-here-for-you = Se guarda aquí para que usted la lea; el programa no compara los planes con una regla de este tipo, y lo dice.
-shed-for-law-space-applies-said = Para { $law }{ $space }{ $applies }: { $said }
-shed-text = { " " }al menos { $least }
-shed-at-most-e8a = { " " }como máximo { $most }
-shed-to-968 = { " " }{ $least } a { $most }
-shed-gusts-at-most-gust = , ráfagas como máximo { $gust }
-shed-at-least-c3a = , al menos { $least }
-shed-at-most-48b = { " " }como máximo { $most }{ $least }{ $gusts }
+shed-gusts-at-most-gust = ráfagas como máximo { $gust }
 shed-not-with-wind-toward = no con viento hacia { $what }
 shed-not-while-warm-air-lies-over = no mientras haya aire caliente sobre aire frío
-shed-to-0df = { " " }{ $finest } a { $coarsest }
-shed-or-coarser-1ba = { " " }{ $finest } o más gruesas
-shed-to-90b = { " " }a { $to }
-shed-of = { $which ->
-        [yes] { " " }de { $width }{ $to }, solo viento abajo
-       *[no] { " " }de { $width }{ $to }
-    }
-shed-for-h = { " " }por { $hours } h
+shed-of = de { $width }
+shed-for-h = por { $hours } h
 shed-not-before = no antes de { $from }
 shed-not-after = no después de { $to }
-shed-at-most-0e5 = { " " }{ $most } como máximo { $per }
+shed-at-most-0e5 = { $most } como máximo { $per }
+shed-the-program-knows-no-law = El programa no conoce ninguna ley. Compara sus aplicaciones con lo que usted anota aquí, por debajo de las etiquetas y por encima de la práctica.
+shed-for-law = Para { $law }: { $said }
+shed-for-law-where = Para { $law } { $applies }: { $said }
+shed-of-to = de { $width } hasta { $to }
 
 ## desk/views/shed/mod.rs
 
@@ -248,11 +297,12 @@ shed-find-by-name-or-active = buscar por nombre o ingrediente activo
 shed-its-name = su nombre
 shed-remove = Quitar: { $what }
 shed-remove-what = Quitar { $what }
-shed-pass-uses = aplicación usa
-shed-passes-use = aplicaciones usan
+shed-passes-use = { $uses ->
+        [one] { $uses } aplicación usa { $name }
+       *[other] { $uses } aplicaciones usan { $name }
+    }
 shed-remove-it-all-the-same = Quitarlo de todos modos
 shed-keep-it = Conservarlo
-shed-copy = , copia
 shed-no-name-yet = todavía sin nombre
 
 ## desk/views/shed/products.rs
@@ -264,7 +314,6 @@ shed-growth-regulators = Reguladores de crecimiento
 shed-adjuvants-and-conditioners = Coadyuvantes y acondicionadores
 shed-foliar-feeds = Fertilizantes foliares
 shed-others = Otros
-shed-group-concat = grupo { $concat }
 shed-groups = grupos { $groups }
 shed-none-on-hand = sin existencias
 shed-on-hand = { $round } en existencia
@@ -284,6 +333,14 @@ shed-add-a-container = + Agregar un envase
 shed-measuring-step = paso de medición
 shed-as-everywhere-on-the-farm = como en toda la finca
 shed-price = precio, { $currency }
+shed-container-n = envase { $n }
+shed-size-of-container = tamaño del envase { $n }
+shed-full-of-container = llenos del envase { $n }
+shed-opened-of-container = abierto del envase { $n }
+shed-full-and = llenos, y
+shed-nothing = nada
+shed-another-container = + Otro
+shed-add-container = Agregar un envase
 
 ## desk/views/shed/records.rs
 
@@ -304,10 +361,21 @@ shed-is-not-known-to-this-program = Este programa no conoce "{ $key }", así que
 shed-by-when-is-not-known-here = aquí no se sabe para cuándo
 shed-due = a más tardar { $due }
 shed-kept = se conserva { $keep_words }
-shed-up-to-day = , hasta { $day }
 shed-asked-for-on-top = Se pide además
 shed-elements-that-a-buyer-a-scheme = Datos que pide un comprador, un programa de certificación o la ley de su lugar. Cada registro tiene una casilla para ellos.
 shed-add-an-element = + Agregar un dato
+shed-address = dirección
+shed-number = número
+shed-profile = Para { $scope }; { $due }; { $keep }.
+shed-profile-until = Para { $scope }, hasta { $day }; { $due }; { $keep }.
+shed-profile-from = De: { $source } ({ $evidence }).
+shed-name-of-element = Nombre del dato { $number }
+shed-who-asks-for-element = Quién pide el dato { $number }
+shed-days-until-element-is-due = Días hasta que debe estar el dato { $number }
+shed-element = dato { $number }
+shed-what-it-is = qué es
+shed-who-asks = quién lo pide
+shed-restricted-only = solo uso restringido
 
 ## desk/views/shed/rigs/calibrations.rs
 
@@ -316,8 +384,11 @@ shed-nothing-yet-calibrate-before-the-season = Todavía nada. Calibre antes de l
 shed-for-the-plans = para los planes
 shed-reckon-with-the-flow-measured-last = calcular con el caudal medido la última vez
 shed-in-place-of-that-of-new = en lugar del de boquillas nuevas
-shed-of-another-size = de otro tamaño
-shed-inside-the-rules = { $counted } dentro de las reglas
+shed-of-another-size = { $count } de otro tamaño
+shed-inside-the-rules = { $nozzles ->
+        [one] { $nozzles } boquilla dentro de las reglas
+       *[other] { $nozzles } boquillas dentro de las reglas
+    }
 shed-nothing-measured-yet = todavía nada medido
 shed-day-of-the-calibration = día de la calibración
 shed-measured-by = medido por
@@ -333,6 +404,18 @@ shed-against-what-was-set = frente a lo ajustado
 shed-the-cab-against-it = la cabina frente a eso
 shed-type-what-was-measured-to-see = Anote lo que se midió para verlo.
 shed-how-it-is-reckoned = Cómo se calcula
+shed-note-on-the-calibration = nota sobre la calibración
+shed-test-of-day = { $test } del { $day }
+shed-count-worn = { $count ->
+        [one] { $count } gastada
+       *[other] { $count } gastadas
+    }
+shed-count-blocked = { $count ->
+        [one] { $count } tapada
+       *[other] { $count } tapadas
+    }
+shed-day = día
+shed-by = por
 
 ## desk/views/shed/rigs/form.rs
 
@@ -376,6 +459,11 @@ shed-open-at-least = abiertas al menos
 shed-least-share-open = parte abierta mínima
 shed-most-share-open = parte abierta máxima
 shed-of-the-time = del tiempo
+shed-note = nota
+shed-pressure = presión
+shed-speed = velocidad
+shed-nozzles-row = boquillas
+shed-droplets-row = gotas
 
 ## desk/views/shed/rigs/mod.rs
 
@@ -388,6 +476,7 @@ shed-tank-tank = tanque { $tank }
 shed-add-a-rig = + Agregar un pulverizador
 shed-new-rig = Pulverizador nuevo
 shed-here-stands-what-a-load-must = Aquí está en qué debe caber una carga, y qué tan rápido se aplica.
+shed-name-of-the-rig = nombre del pulverizador
 
 ## desk/views/shed/rigs/nozzles.rs
 
@@ -400,7 +489,6 @@ shed-bands-of-over-rows-apart = bandas de { $width } sobre surcos a { $rows } en
 shed-at-each-row-rows-apart = { $nozzles } en cada surco, surcos a { $rows } entre sí
 shed-add-a-nozzle-set = + Agregar un juego de boquillas
 shed-new-set = Juego nuevo
-shed-uses-of-name = { $uses } de { $name }
 shed-set = juego { $name }
 shed-the-set = El juego
 shed-name-of-the-set = nombre del juego
@@ -438,6 +526,32 @@ shed-droplets = Gotas
 shed-the-classes-are-those-of-asabe = Las clases son las de ASABE S572 e ISO 25358. Cópielas a mano de la tabla del fabricante de la boquilla: el programa no conoce la tabla de ningún fabricante.
 shed-add-a-line = + Agregar una línea
 shed-pressure-line = presión, línea { $line }
+shed-passes-speak-of = { $passes ->
+        [one] { $passes } aplicación habla de { $name }
+       *[other] { $passes } aplicaciones hablan de { $name }
+    }
+shed-calibrations-speak-of = { $calibrations ->
+        [one] { $calibrations } calibración habla de { $name }
+       *[other] { $calibrations } calibraciones hablan de { $name }
+    }
+shed-passes-and-calibrations-speak-of = { $passes ->
+        [one] { $passes } aplicación y { $calibrations ->
+            [one] { $calibrations } calibración hablan de { $name }
+           *[other] { $calibrations } calibraciones hablan de { $name }
+        }
+       *[other] { $passes } aplicaciones y { $calibrations ->
+            [one] { $calibrations } calibración hablan de { $name }
+           *[other] { $calibrations } calibraciones hablan de { $name }
+        }
+    }
+shed-name = nombre
+shed-size = tamaño
+shed-at-pressure = a
+shed-apart-and = entre sí,
+shed-rows = surcos
+shed-at-a-pressure-of = a una presión de
+shed-droplets-line = gotas, línea { $line }
+shed-line-of-the-droplets = línea { $line } de las gotas
 
 ## desk/views/shed/rigs/sheets.rs
 
@@ -452,7 +566,10 @@ shed-type-what-the-clean-water-tank = Anote la capacidad del tanque de agua limp
 shed-plan-a-pass-with-it-to = Planee una aplicación con él para ver cómo usar el agua limpia.
 shed-type-what-stays-when-it-is = Anote lo que queda al vaciarse, y la capacidad del tanque de agua limpia.
 shed-after = Después de { $name }.
-shed-counted-of-each = { $counted } de { $each }
+shed-counted-of-each = { $rinses ->
+        [one] { $rinses } enjuague de { $each }
+       *[other] { $rinses } enjuagues de { $each }
+    }
 shed-more-than-the-clean-water-tank = más de lo que cabe en el tanque de agua limpia
 shed-left = queda { $left }
 shed-what-stays-would-spray = lo que queda alcanzaría para
@@ -467,10 +584,7 @@ shed-a-bare-number-is-taken-as = Un número sin unidad se toma como { $units }.
 shed-stand-with-the-boom-out-at = Quédese parado, con la barra extendida, a la presión con la que aplica. Léala en la barra y anótela abajo.
 shed-hold-a-jug-under-each-nozzle = Sostenga una jarra debajo de cada boquilla durante { $time } y anote lo que contiene, del extremo izquierdo de la barra al derecho, en el sentido en que maneja. { $bare }
 shed-a-sample-across-the-boom-will = Basta una muestra a lo largo de la barra; deje vacías las demás.
-shed-what-the-nozzles-of-a-row = lo que dan juntas las { $together } boquillas de un surco
-shed-what-one-nozzle-gives = lo que da una boquilla
 shed-drive-it-in-the-field-with = Recórralo en el lote con la marcha y las revoluciones con las que aplica, ya a velocidad antes de su inicio, y tome el tiempo.
-shed-stand-with-the-same-engine-speed = Parado, con las mismas revoluciones y la misma presión, recoja durante ese tiempo { $what }. Anótelo una vez por cada una que recoja. { $bare }
 shed-mark-a-course-in-the-field = Marque un recorrido en el lote, no en el camino: mientras más largo, mejor lo dice el tiempo.
 shed-fill-the-tank-half-and-be = Llene el tanque a la mitad, y esté ya a velocidad antes de su inicio.
 shed-time-two-runs-or-more-one = Tome el tiempo de dos pasadas o más, una en cada sentido, y anote lo que mostraba la cabina. Un número sin unidad se toma como s.
@@ -488,12 +602,20 @@ shed-not-noted = no anotado
 shed-ground-sprayed = terreno aplicado
 shed-took-to-fill-up = se necesitó para llenar
 shed-it-was-set-to = estaba ajustado a
-shed-the-bar-and-average-against-the = la barra gráfica y "promedio" frente al promedio de las recogidas, "nueva" frente a una boquilla nueva
-shed-the-bar-and-average-against-the-average-of-those = la barra gráfica y "promedio" frente al promedio de las recogidas
-shed-left-to-right = de izquierda a derecha; { $legend }
+shed-left-to-right = de izquierda a derecha; la barra gráfica y "promedio" frente al promedio de las recogidas
 shed-type-under-nozzle-sets-how-many = Anote en Juegos de boquillas cuántas hay, o cómo están dispuestas, para ver una casilla para cada una.
 shed-nozzle = boquilla { $at }
 shed-nozzle-place-flow-state = boquilla { $place }: { $flow }, { $state }
+shed-rinse-the-sprayer-and-put-clean = Enjuague el pulverizador y póngale agua limpia. Recoja agua, nunca caldo, y de todos modos use guantes.
+shed-stand-and-catch-what-the-nozzles-of-a-row = Parado, con las mismas revoluciones y la misma presión, recoja durante ese tiempo lo que dan juntas las { $together } boquillas de un surco. Anótelo una vez por cada surco que recoja. { $bare }
+shed-stand-and-catch-what-one-nozzle-gives = Parado, con las mismas revoluciones y la misma presión, recoja durante ese tiempo lo que da una boquilla. Anótelo una vez por cada una que recoja. { $bare }
+shed-caught = recogido
+shed-course = recorrido
+shed-runs = pasadas
+shed-run = pasada
+shed-average = promedio
+shed-new = nueva
+shed-left-to-right-with-new = de izquierda a derecha; la barra gráfica y "promedio" frente al promedio de las recogidas, "nueva" frente a una boquilla nueva
 
 ## desk/views/shed/sheets.rs
 
@@ -509,6 +631,14 @@ shed-left-then = queda entonces
 shed-short-by-round = faltan { $round }
 shed-where-it-went = A dónde se fue
 shed-no-record-holds-it-yet = Todavía ningún registro lo contiene.
+shed-count-passes = { $passes ->
+        [one] { $passes } aplicación
+       *[other] { $passes } aplicaciones
+    }
+shed-count-fields = { $fields ->
+        [one] { $fields } lote
+       *[other] { $fields } lotes
+    }
 
 ## desk/views/shed/start.rs
 
@@ -531,7 +661,6 @@ shed-take = Tomar { $name }
 shed-each-pass = Cada aplicación
 shed-crop-and-season = Cultivo y temporada
 shed-people = Personas
-shed-0-mph = 0 mph
 shed-stance = { $name }: postura
 shed-for-crop = { $name }: para el cultivo
 shed-name-from-stage = { $name }: desde la etapa
@@ -586,6 +715,15 @@ shed-another-statement-from-the-label = + Otra indicación de la etiqueta
 shed-what-does-the-label-say-next = ¿Qué más dice la etiqueta?
 shed-nothing-more = Nada más
 shed-add = Agregar { $name }
+shed-page = página
+shed-if = si
+shed-after-months = después de
+shed-months-box = meses
+shed-gusts = ráfagas
+shed-from-box = de
+shed-to-box = a
+shed-before-box = antes de
+shed-any-value = cualquiera
 
 ## desk/views/shed/stock/account.rs
 
@@ -595,23 +733,26 @@ shed-next = Siguiente
 shed-its-label = Su etiqueta
 shed-how-much-that-is-in-all = No se sabe cuánto es en total, por falta de una densidad.
 shed-nothing-is-counted-yet = Todavía no se ha contado nada.
-shed-empty = { $count } { $kind } de { $size } sin contenido
+shed-empty = vacíos: { $count } { $kind } de { $size }
 shed-to-give-back = { $all } por devolver
 shed-no-day-of-a-count-is = No hay día de conteo anotado: esto es lo que se anotó como existente, los registros no restan nada y las compras no suman nada.
-shed-came-in = entraron
-shed-were-sprayed = se aplicaron
-shed-went-out = salieron
+shed-came-in = entrada
+shed-went-out = salida
 shed-nothing-happened-since = Desde entonces no pasó nada
 shed-since-then = Desde entonces { $since }
 shed-counted-on-that-days-spraying-what = { $which ->
-        [yes] Contado el { $day } { $when } de las aplicaciones de ese día{ $counted }. { $since }. Lo que se anote de ese día cuenta como incluido en el conteo.
-       *[no] Contado el { $day } { $when } de las aplicaciones de ese día{ $counted }. { $since }. Lo que se anote de ese día cuenta como posterior al conteo.
+        [yes] Contado el { $day } después de las aplicaciones de ese día{ $counted }. { $since }. Lo que se anote de ese día cuenta como incluido en el conteo.
+       *[no] Contado el { $day } antes de las aplicaciones de ese día{ $counted }. { $since }. Lo que se anote de ese día cuenta como posterior al conteo.
     }
 shed-bought-last-at-on = Última compra a { $sign }{ $price } el { $day }.
 shed-that-is-its-price-in-the = Ese es su precio en la bodega.
 shed-its-price-in-the-shed = Su precio en la bodega: { $own }.
 shed-take-the-price-of-the-bill = Tomar el precio de la factura
 shed-purchases-of-cost = Las compras de { $year } costaron { $sum }.
+shed-amount-came-in = entraron { $amount }
+shed-amount-was-sprayed = se aplicaron { $amount }
+shed-amount-went-out = salieron { $amount }
+shed-none = ninguno
 
 ## desk/views/shed/stock/count.rs
 
@@ -624,8 +765,22 @@ shed-after-that-days-spraying = después de las aplicaciones de ese día
 shed-before-that-days-spraying = antes de las aplicaciones de ese día
 shed-counted-what-the-account-had-come = Contado { $counted }. No se sabe a cuánto había llegado la cuenta.
 shed-counted-as-the-account-has-it = Contado { $counted }, como lo tiene la cuenta ({ $round }).
-shed-counted-the-account-had-come-to = Contado { $counted }, la cuenta había llegado a { $round }: { $amount } { $way }.
 shed-why-it-differs = por qué difiere
+shed-counted-less = Contado { $counted }, la cuenta había llegado a { $account }: { $less } menos.
+shed-counted-more = Contado { $counted }, la cuenta había llegado a { $account }: { $more } más.
+shed-there-are = hay
+shed-full-row = llenos, renglón { $n }
+shed-container-row = envase, renglón { $n }
+shed-size-row = tamaño, renglón { $n }
+shed-opened-row = abierto, renglón { $n }
+shed-lot-row = partida, renglón { $n }
+shed-row = renglón { $n }
+shed-full = llenos
+shed-of-size = de
+shed-opened = abierto
+shed-lot-box = partida
+shed-on-day = el
+shed-counted-box = contado
 
 ## desk/views/shed/stock/forms.rs
 
@@ -653,24 +808,34 @@ shed-such-as = como { $lot }
 shed-spilt-lent-handed-in = derramado, prestado, entregado
 shed-found-given-back-borrowed = hallado, devuelto, prestado
 shed-no-day-of-a-count-is-typed-so-it = No hay día de conteo anotado, así que se guarda pero no cambia nada de las existencias. Cuéntelo primero.
-shed-of-empty = de { $count } sin contenido
+shed-of-empty = de { $count } vacíos
 shed-given-back-to = devuelto a
 shed-to-whom = a quién
 shed-type-what-one-container-holds-such = Anote lo que contiene un envase, como "2.5 gal"
 shed-type-how-much-such-as-1 = Anote cuánto, como "1 gal"
 shed-type-how-many-containers = Anote cuántos envases
 shed-say-why = Diga por qué
+shed-why = por qué
+shed-bought = Se compró…
+shed-count = Contar…
+shed-went-out-act = Salió…
+shed-came-in-act = Entró…
+shed-gave-back-empties = Se devolvieron vacíos…
+shed-container = envase
+shed-kind = tipo
+shed-price-row = precio
+shed-bought-from-row = de
+shed-to-whom-row = a
+shed-another = otro
+shed-rinsed-box = enjuagados
 
 ## desk/views/shed/stock/lines.rs
 
-shed-counted-that-days-spraying = contado { $when } de las aplicaciones de ese día
 shed-which-does-not-hold-any-more = , lo que ya no vale
 shed-the-account-had-come-to = ; la cuenta había llegado a { $reckoned }
 shed-bought-of = compra: { $count } { $kind } de { $size }
-shed-at-5fc = { " " }a { $currency }{ $price }
-shed-from-d8b = { " " }de { $from }
 shed-sprayed = aplicado: { $name }
-shed-gave-back-empty-of = devolución sin contenido: { $count } { $kind } de { $size }
+shed-gave-back-empty-of = vacíos devueltos: { $count } { $kind } de { $size }
 shed-rinsed = , enjuagados
 shed-lot = , partida { $lot }
 shed-day-what-change-balance = día	qué	cambio	saldo{ "\u000A" }
@@ -679,6 +844,15 @@ shed-the-latest-first = lo más reciente primero
 shed-copy-as-a-table = Copiar como tabla
 shed-nothing-is-written-down-yet = Todavía no hay nada anotado.
 shed-then-there = había entonces
+shed-counted-after-that-days-spraying = contado después de las aplicaciones de ese día
+shed-counted-before-that-days-spraying = contado antes de las aplicaciones de ese día
+shed-bought-of-from = compra: { $count } { $kind } de { $size }, a { $from }
+shed-bought-of-at = compra: { $count } { $kind } de { $size } a { $sign }{ $price }
+shed-bought-of-at-from = compra: { $count } { $kind } de { $size } a { $sign }{ $price }, a { $from }
+shed-gave-back-empty-of-to = vacíos devueltos a { $to }: { $count } { $kind } de { $size }
+shed-what = qué
+shed-change = cambio
+shed-open-the-record = Abrir el registro
 
 ## desk/views/shed/stock/list.rs
 
@@ -687,9 +861,10 @@ shed-no-product-yet-so-there-is = Todavía no hay productos, así que no hay nad
 shed-nothing-is-short-of-what-is = No falta nada de lo contado.
 shed-name-short-by-round-buying = { $name }, faltan { $round }, { $buying }
 shed-in-all-sum = en total { $sum }
-shed-product-is-taken-of-which = producto se toma del que
-shed-products-are-taken-of-which = productos se toman de los que
-shed-it-is-not-known-what-is = { $them } no se sabe qué hay en existencia.
+shed-it-is-not-known-what-is = { $count ->
+        [one] Se toma { $count } producto del que no se sabe qué hay en existencia.
+       *[other] Se toman { $count } productos de los que no se sabe qué hay en existencia.
+    }
 shed-water-on = Agua el { $day }
 shed-not-reckoned = No calculado
 
@@ -712,11 +887,14 @@ shed-what-is-taken-from-then-on = Lo que se toma desde entonces cuesta { $season
 shed-something-in-its-account-is-in = Algo en su cuenta es dudoso
 shed-open-its-account = Abrir su cuenta
 shed-account-name = Cuenta: { $name }
-shed-used-since = , { $round } usados desde entonces
-shed-counted-day-used = contado el { $day }{ $used }
+shed-counted-day-used = contado el { $day }, { $used } usados desde entonces
 shed-no-container-typed = sin envase anotado
 shed-passes-before-take-first = aplicaciones anteriores toman antes { $round }
 shed-cost = costo { $currency }{ $cost }
+shed-product = producto
+shed-leaves = deja
+shed-density-asked = ¿densidad?
+shed-counted-day = contado el { $day }
 
 ## desk/views/shed/waters.rs
 
@@ -746,7 +924,7 @@ shed-add-another-water-such-as-rain = Agregue otra agua, como agua de lluvia, pa
 shed-blend-with = mezclar con
 shed-hardness-wanted = dureza deseada
 shed-e-g-150-ppm = p. ej. 150 ppm
-shed-and = { $part } y { $part2 }
+shed-and = { $one } y { $other }
 shed-an-ion-that-either-report-does = Un ion que uno de los dos informes no indica queda abierto. El pH, la conductividad y la claridad de una mezcla no se calculan.
 shed-keep-the-blend-as-a-water = Guardar la mezcla como un agua propia
 shed-hardness-as-calcium-carbonate = Dureza, como carbonato de calcio
@@ -762,3 +940,17 @@ shed-north-dakota-practice = práctica de Dakota del Norte
 shed-labels-as-published = etiquetas, según lo publicado
 shed-not-stated-so-not-counted = No se indica, así que no se cuenta: { $missing }.
 shed-this-water = esta agua
+shed-calcium = calcio
+shed-magnesium = magnesio
+shed-sodium = sodio
+shed-potassium = potasio
+shed-iron = hierro
+shed-manganese = manganeso
+shed-bicarbonate = bicarbonato
+shed-hardness = dureza
+shed-conductivity = conductividad
+shed-clarity = claridad
+shed-sampled = muestreada el
+shed-blend-with-row = con
+shed-takes = toma
+shed-holds = contiene

@@ -18,6 +18,7 @@ tank-loads-no-adjuvant-14d = Ningún coadyuvante
 tank-loads-price-not-typed = precio no anotado
 tank-loads-than-set = { $why } que el conjunto { $than }
 tank-loads-in-the-mix-chosen-by-hand = en la mezcla, elegido a mano
+tank-loads-one-and-other = { $one } y { $other }
 
 ## desk/views/tank_loads/cards.rs
 

@@ -2,6 +2,7 @@
 
 water-the-hardness-of-is-not-known = No se conoce la dureza de { $it }; escriba su calcio y magnesio, o su dureza
 water-both-waters-are-equally-hard-so = Las dos aguas son igual de duras, así que cualquier proporción la tiene
+water-a-blend-has-between = Una mezcla de las dos tiene entre { $least } y { $most } ppm
 water-with = { $name } con { $name2 }, { $part } %
 water-reckoned-not-analysed-of-and-of = Calculado, no analizado: { $percent } % de { $name } y { $part } % de { $name2 }. El pH, la conductividad y la claridad no se calculan.
 
@@ -21,6 +22,12 @@ water-water-quality-association = Water Quality Association
 water-vermont = Vermont
 water-engineering-textbook = libro de texto de ingeniería
 water-united-kingdom = Reino Unido
+water-class-soft = blanda
+water-class-moderately-hard = moderadamente dura
+water-class-hard = dura
+water-class-very-hard = muy dura
+water-class-slightly-hard = ligeramente dura
+water-class-moderately-soft = moderadamente blanda
 
 ## core/water/conditioner.rs
 
@@ -47,14 +54,14 @@ water-serves-and-the-mix-holds = basta con { $recommended }, y la mezcla contien
 water-plan = planee { $recommended }
 water-the-label-governs = La etiqueta manda.
 water-label-of-as-typed = { $source }; etiqueta de { $places }, según lo anotado
-water-it-may-pay-nine-trials-in = { " " }Puede convenir: nueve ensayos en Ontario hallaron poco o ningún beneficio con glifosato, mientras que Abutilon theophrasti y algunas otras malezas responden al amonio mismo (práctica común).
-water-soltani-et-al-2016 = ; Soltani et al. 2016
+water-it-may-pay-nine-trials-in = Puede convenir: nueve ensayos en Ontario hallaron poco o ningún beneficio con glifosato, mientras que Abutilon theophrasti y algunas otras malezas responden al amonio mismo (práctica común).
+water-with-glyphosate-trials = { $source }; Soltani et al. 2016
 water-a-label-range-is-not-typed = no está anotado ningún intervalo de etiqueta
 water-the-labels-ask-for = las etiquetas piden { $labels }
 water-the-label-asks-for = la etiqueta pide { $labels }
 water-the-label-allows = la etiqueta permite { $labels }
 water-labels-ask-for = hay etiquetas que piden { $labels }
-water-hard-its-ions-tie-up-of = { $name }, { $hardness } de dureza: sus iones retienen { $need } de sulfato de amonio, la práctica de North Dakota es { $practice }, { $which }; { $plan }
+water-hard-its-ions-tie-up-of = { $name }, { $hardness } de dureza: sus iones retienen { $need } de sulfato de amonio, la práctica de North Dakota es { $practice }, { $labels }; { $plan }
 water-the-mix-holds-it-for-what = La mezcla lo contiene, para lo que retiene { $name }
 water-it-is-in-the-shed-and = Está en la bodega y sirve para lo que retiene { $name }
 water-the-shed-has-no-ammonium-sulfate = La bodega no tiene sulfato de amonio; compre de grado para pulverizar
@@ -109,13 +116,18 @@ water-chemcert-australia-saskatchewan-agriculture = ChemCert Australia; Saskatch
 
 water-ammonium-sulfate-tied-up-by = Sulfato de amonio que retiene { $name }
 water-without-iron = sin hierro
+water-ion-calcium = calcio
+water-ion-magnesium = magnesio
+water-ion-sodium = sodio
+water-ion-potassium = potasio
+water-ion-iron = hierro
+water-ppm-of-an-ion = { $factor } × { $ppm } ppm de { $ion }
+water-most = lo más
 water-hardness-all-calcium-or-all-magnesium = dureza toda de calcio o toda de magnesio, lo menos
 water-0-042-ppm-iron = + 0.042 × { $show } ppm de hierro
 
 ## core/water/ranges.rs
 
-water-to = { $next } a { $high }
-water-good-water = agua buena
 
 ## core/water/thresholds.rs
 
@@ -132,18 +144,15 @@ water-holds-of-iron-which-may-weaken = { $name } contiene { $found } de hierro, 
 water-has-which-may-not-suit-the = { $name } tiene { $found }, lo que puede no convenir a { $concerns }; el límite es { $first }
 water-is-and-soil-in-the-water = { $name } está { $found }, y la tierra en el agua retiene { $concerns }
 water-has-a-conductivity-of-so-it = { $name } tiene una conductividad de { $found }, así que contiene mucha sal de algún tipo; el límite es { $first }
-water-whether-it-is-an-amine-or = No está anotado si es una amina o un éster; solo se quieren decir aminas y otras sales.{ " " }
-water-and = { $many } y { $last }
+water-whether-it-is-an-amine-or = No está anotado si es una amina o un éster; solo se quieren decir aminas y otras sales.
 
 ## core/water/without_ammonium.rs
 
-water-ammonium-sulfate = sulfato de amonio
 water-the-label-of = la etiqueta de { $name }
-water-least-to-most = { $least } a { $most }
 water-ties-up-what-of-ammonium-sulfate = { $name } retiene lo que { $need } de sulfato de amonio liberarían, y { $who } habla en contra del amonio
 water-in-the-mix-holds-none = { $tied }; { $name } de la mezcla no lo contiene
-water-by-its-label = , { $rate } según su etiqueta
-water-of-the-shed-conditions-without-it = { $tied }; { $name } de la bodega acondiciona sin él{ $by }
+water-of-the-shed-conditions-without-it = { $tied }; { $name } de la bodega acondiciona sin él
+water-of-the-shed-conditions-at-a-rate = { $tied }; { $name } de la bodega acondiciona sin él, { $rate } según su etiqueta
 water-type-its-labels-rate-in-the = Escriba en la bodega la dosis de su etiqueta, y lea si las etiquetas de sus compañeros lo aceptan.
 water-read-whether-the-partners-labels-accept = Lea si las etiquetas de sus compañeros lo aceptan, y luego agréguelo a la mezcla.
 water-the-shed-has-no-conditioner-without = { $tied }; la bodega no tiene ningún acondicionador sin amonio que convenga

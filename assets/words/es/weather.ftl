@@ -2,32 +2,43 @@
 
 weather-so-sunrise-sunset-and-inversions-by = { $text }, así que no se puede saber la salida ni la puesta del sol, ni las inversiones térmicas según el sol
 weather-sunrise-and-sunset-cannot-be-told = No se puede saber la salida ni la puesta del sol, y { $basis } se rige por ellas
-weather-most-hours-fail-at-of = ; la mayoría de las horas fallan en: { $limit } ({ $count } de { $hours })
-weather-are-doubtful = , { $doubtful } son dudosas
-weather-no-hour-of-is-allowed-in = Ninguna hora del { $day } está permitida en el pronóstico{ $doubt }{ $because }
-weather-the-pass-takes-the-longest-span = La aplicación dura { $needs }; el lapso más largo de horas permitidas el { $day } es de { $span }, suficiente para { $floor } de ella{ $midnight }
+weather-no-hour-of-is-allowed-in =
+    { $doubtful ->
+        [0] Ninguna hora del { $day } está permitida en el pronóstico
+       *[other] Ninguna hora del { $day } está permitida en el pronóstico, { $doubtful } son dudosas
+    }{ $count ->
+        [0] { "" }
+       *[other] ; la mayoría de las horas fallan en: { $limit } ({ $count } de { $hours })
+    }
+weather-the-pass-takes-the-longest-span = La aplicación dura { $needs }; el lapso más largo de horas permitidas el { $day } es de { $span }, suficiente para { $floor } de ella
+weather-the-longest-span-may-go-on = La aplicación dura { $needs }; el lapso más largo de horas permitidas el { $day } es de { $span }, suficiente para { $floor } de ella; { $goes_on }
+weather-the-last-span-ends-with-the-day = el último lapso termina con el día, y las horas del día siguiente no se revisan
 weather-split-the-pass-or-move-it = Divida la aplicación o pásela a otro día. { $later }
-weather-not-in-the-forecast = no está en el pronóstico
 weather-allowed-from = Permitido de { $span }.
-weather-the-pass-is-to-begin-at = La aplicación debe empezar a las { $strftime }; esa hora está { $verdict }{ $because }
-weather-and-more-above-100 = , y { $others } más por encima de 100 %
-weather-the-forecast-has-a-humidity-of = El pronóstico tiene una humedad de { $humidity } a las { $strftime } del { $day }{ $others }; el aire no contiene más de 100 %, así que se toma como no conocida
+weather-the-pass-is-to-begin-at = La aplicación debe empezar a las { $start }; esa hora no está en el pronóstico
+weather-the-pass-begins-in-an-hour-that-is = La aplicación debe empezar a las { $start }; esa hora está { $verdict }
+weather-the-pass-begins-in-an-hour-that-is-because = La aplicación debe empezar a las { $start }; esa hora está { $verdict }: { $because }
+weather-the-forecast-has-a-humidity-of = { $others ->
+        [0] El pronóstico tiene una humedad de { $humidity } a las { $time } del { $day }; el aire no contiene más de 100 %, así que se toma como no conocida
+       *[other] El pronóstico tiene una humedad de { $humidity } a las { $time } del { $day }, y { $others } más por encima de 100 %; el aire no contiene más de 100 %, así que se toma como no conocida
+    }
 weather-mend-it-with-the-hours-of = Corríjala con las horas del pronóstico.
 weather-that-day-is-out-of-reach = Ese día está fuera de alcance
 weather-the-forecast-allows-it-on = El pronóstico la permite el { $day }, { $span }.
 weather-the-forecast-ends-with-this-day = El pronóstico termina con este día.
 weather-no-later-day-of-the-forecast = Ningún día posterior del pronóstico la permite.
-weather-counted = , { $counted } contados
+weather-takes-with = { $time }, contando { $counted }
 
 ## core/weather/limits.rs
 
 weather-which-names-no-gust = { $at }, que no nombra ráfagas ({ $why }: { $source })
 weather-and-the-forecast-has-no-air = { $reason }, y el pronóstico no tiene aire para saber si eso se cumple
-weather-the-forecast-has-no = { $word ->
-        [wind] el pronóstico no tiene viento; { $text }
-        [gust] el pronóstico no tiene ráfagas; { $text }
-       *[air] el pronóstico no tiene temperatura del aire; { $text }
-    }
+weather-the-forecast-has-no-wind = el pronóstico no tiene viento; { $text }
+weather-the-forecast-has-no-gust = el pronóstico no tiene ráfagas; { $text }
+weather-the-forecast-has-no-air = el pronóstico no tiene temperatura del aire; { $text }
+weather-wind = viento { $wind }; { $text }
+weather-gust = ráfagas { $gust }; { $text }
+weather-air = aire { $air }; { $text }
 weather-wind-from = viento del { $from }; { $text }
 weather-the-forecast-has-no-direction-of = el pronóstico no tiene dirección del viento; { $text }
 weather-humidity = humedad { $show_whole }; { $text }
@@ -44,11 +55,15 @@ weather-the-forecast-does-not-tell-of = el pronóstico no dice nada de la lluvia
 
 ## core/weather/mod.rs
 
+weather-verdict-allowed = permitida
+weather-verdict-doubtful = dudosa
+weather-verdict-forbidden = prohibida
 weather-to = { $from } a { $to }
 
 ## core/weather/psychro.rs
 
 weather-delta-t-625 = Delta T
+weather-air-of-the-working = aire
 weather-relative-humidity = humedad relativa
 weather-pressure-of-the-air-at-the = presión del aire a la altura de la finca
 weather-wet-bulb-ashrae-handbook-of-fundamentals = bulbo húmedo, ASHRAE Handbook of Fundamentals

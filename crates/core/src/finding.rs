@@ -1,9 +1,9 @@
 //! Findings: what the planner has to say, with its level and its basis.
 
-use crate::language::t;
 use std::fmt;
 
 use crate::farm::Id;
+use crate::language::t;
 use crate::plausible::Offer;
 use crate::room::Room;
 
@@ -51,7 +51,7 @@ pub enum Basis {
 impl Basis {
     /// Of a row in a rule table, by what stands in its source column.
     pub fn of_source(source: &str) -> Self {
-        if source == Self::Practice.source() { Self::Practice } else { Self::Published(source.to_owned()) }
+        if source == "common practice, no source" { Self::Practice } else { Self::Published(source.to_owned()) }
     }
 
     /// Of several labels and laws at once, each named as it is; where a law is among them it is a law's.
@@ -87,7 +87,7 @@ impl Basis {
             Self::Own => t!("core-what-this-farm-keeps-to"),
             Self::Label(source) | Self::Law(source) | Self::Local(source) | Self::Published(source) => source,
             Self::Practice => t!("core-common-practice-no-source"),
-            Self::Arithmetic => "arithmetic",
+            Self::Arithmetic => t!("core-arithmetic"),
         }
     }
 }

@@ -25,10 +25,9 @@ use crate::weather::{self, Hours};
 use crate::working::Working;
 
 /// What is asked about the pass and not judged by this version, so that silence is not taken for consent.
-pub const NOT_JUDGED: [&str; 2] = [
-    "antagonism and compatibility beyond the published pairs",
-    "spray drift, and strips to what is not drawn on the map",
-];
+pub fn not_judged() -> [&'static str; 2] {
+    [t!("core-not-judged-pairs"), t!("core-not-judged-drift")]
+}
 
 /// The plan of one pass. It depends on nothing but the farm.
 #[derive(Clone, Debug, PartialEq)]

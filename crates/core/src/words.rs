@@ -12,6 +12,22 @@ pub fn capital(text: &str) -> String {
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
+/// All of some words: "a and b and c". Nothing where there is none.
+pub fn all_of<T: AsRef<str>>(words: impl IntoIterator<Item = T>) -> String {
+    folded(words, |first, last| t!("core-and", first = first, last = last))
+}
+
+/// One or another: "a or b or c". Nothing where there is none.
+pub fn any_of<T: AsRef<str>>(words: impl IntoIterator<Item = T>) -> String {
+    folded(words, |first, last| t!("core-or", first = first, last = last))
+}
+
+fn folded<T: AsRef<str>>(words: impl IntoIterator<Item = T>, joined: fn(&str, &str) -> String) -> String {
+    let mut words = words.into_iter();
+    let first = words.next().map(|first| first.as_ref().to_owned()).unwrap_or_default();
+    words.fold(first, |first, last| joined(&first, last.as_ref()))
+}
+
 /// From one quantity in words to another, the unit once where both have the same.
 ///
 /// ```
@@ -71,12 +87,12 @@ pub(crate) fn plain_apart_by(text: &str, is_space: fn(char) -> bool) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{ends, plain, plain_apart_by, without_groups};
+    use super::{and, plain, plain_apart_by, without_groups};
 
     #[test]
     fn the_unit_stands_once() {
-        assert_eq!(ends("10.2 mph", "and", "13.4 mph"), "10.2 and 13.4 mph");
-        assert_eq!(ends("20 in", "and", "4.2 ft"), "20 in and 4.2 ft");
+        assert_eq!(and("10.2 mph", "13.4 mph"), "10.2 and 13.4 mph");
+        assert_eq!(and("20 in", "4.2 ft"), "20 in and 4.2 ft");
     }
 
     #[test]

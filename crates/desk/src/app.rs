@@ -1,6 +1,5 @@
 //! The desk: what runs across all views (opening, saving, undo, closing), with its bar, its foot and its window.
 
-use tankard_core::t;
 mod backups;
 mod bar;
 mod days;
@@ -28,6 +27,7 @@ use jiff::tz::TimeZone;
 use tankard_core::farm::Farm;
 use tankard_core::finding::Subject;
 use tankard_core::language::{Language, speak, spoken};
+use tankard_core::t;
 use tankard_file::lock::{self, Lock, Other};
 use tankard_file::names;
 use tankard_file::store::StoreError;
@@ -195,7 +195,7 @@ impl Desk {
         }
         let snapshot = self.document.snapshot();
         let task = Task::looks(t!("app-verifying-the-seals-of-the-records"), t!("app-the-seals-were-not-verified"))
-            .counting("record", "records")
+            .counting(t!("app-record"), t!("app-records"))
             .in_place("seals");
         self.start(
             task,
@@ -376,7 +376,7 @@ impl Desk {
             self.backups = None;
         }
         match command {
-            Command::New => self.replace(Document::copy(Farm::new("New farm"))),
+            Command::New => self.replace(Document::copy(Farm::new(t!("app-new-farm")))),
             Command::Open => {
                 let start = self.document.path().cloned().unwrap_or_default();
                 self.ask_file(Purpose::OpenFarm, start, ctx);

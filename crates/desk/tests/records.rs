@@ -16,7 +16,7 @@ use tankard::command::View;
 use tankard::demo;
 use tankard::document::Document;
 use tankard_core::farm::OwnElement;
-use tankard_core::season::profile::NOT_THE_LAW;
+use tankard_core::season::profile::not_the_law;
 
 /// The day after the demo's first record of 2031.
 fn later(_zone: &str) -> DateTime {
@@ -36,7 +36,7 @@ fn shed() -> Harness<'static, Desk> {
 #[test]
 fn profiles_are_ticked_in_the_shed() {
     let mut harness = shed();
-    harness.get_by_label(NOT_THE_LAW);
+    harness.get_by_label(not_the_law());
     // Nothing is chosen, so the plain one holds.
     assert!(harness.state().document.farm().keeping.profiles.is_empty());
     let name =
@@ -90,7 +90,7 @@ fn page(profiles: &[&str]) -> Harness<'static, Desk> {
 #[test]
 fn a_record_says_what_it_is_kept_for_and_has_boxes_for_the_rest() {
     let mut harness = page(&["us-rup", "us-wps"]);
-    harness.get_by_label(NOT_THE_LAW);
+    harness.get_by_label(not_the_law());
     harness.get_by_label("certification number of the applicator");
     // 13 May and 14 days; the display was due within 24 hours.
     assert!(harness.query_all_by_label("due by 2031-05-27").count() > 0);
@@ -128,7 +128,7 @@ fn check_tells_of_records_for_a_day_also_as_json() {
             && line.contains("lacks for Plain record: certificate of the applicator; it was due by 2031-05-13"),
         "{line}"
     );
-    assert!(words.contains(NOT_THE_LAW));
+    assert!(words.contains(not_the_law()));
     // Before that day it is not due yet.
     let words = check(&["--date", "2031-05-01"]);
     assert!(words.lines().any(|line| line.starts_with("2031-05-13") && line.contains(": Note ")), "{words}");

@@ -1,10 +1,10 @@
 //! Records that may be of one application: the same day, a field and a product that both have.
 
 use std::collections::HashMap;
-use tankard_core::t;
 
 use jiff::civil::{Date, Time};
 use tankard_core::farm::{Farm, Id, Record};
+use tankard_core::t;
 
 /// The records of a farm by day and field.
 pub(crate) struct Log<'a> {

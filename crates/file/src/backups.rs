@@ -4,9 +4,9 @@
 use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
-use tankard_core::t;
 
 use jiff::civil::{Date, DateTime};
+use tankard_core::t;
 
 use crate::doing::Doing;
 use crate::put::{Step, Watch, flush_folder, put_watched};

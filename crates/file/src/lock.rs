@@ -5,9 +5,9 @@ use std::fs::{self, File, OpenOptions};
 use std::io::{self, Write};
 use std::path::{Path, PathBuf};
 use std::time::{Duration, SystemTime};
-use tankard_core::t;
 
 use jiff::civil::DateTime;
+use tankard_core::t;
 
 use crate::doing::Doing;
 use crate::put::put_own;

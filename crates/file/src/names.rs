@@ -4,8 +4,8 @@
 //! in it leads to a picture on this machine, or nowhere: looking at a path on another machine would already call there.
 
 use std::path::{Path, PathBuf};
-use tankard_core::t;
 
+use tankard_core::t;
 use thiserror::Error;
 
 use crate::cell::is_unseen;

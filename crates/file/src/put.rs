@@ -6,8 +6,8 @@ use std::fs::{self, File, OpenOptions};
 use std::io::{self, Write};
 use std::path::{Path, PathBuf};
 use std::time::Duration;
-use tankard_core::t;
 
+use tankard_core::t;
 use tempfile::NamedTempFile;
 
 use crate::doing::Doing;

@@ -5,10 +5,10 @@ use std::fs::File;
 use std::io::{self, Read};
 use std::path::{Path, PathBuf};
 use std::thread;
-use tankard_core::t;
 
 use tankard_core::farm::Farm;
 use tankard_core::progress::{Cancelled, Tell, untold};
+use tankard_core::t;
 use thiserror::Error;
 
 use crate::backups::Backups;

@@ -1,7 +1,6 @@
 //! The record book: what was sprayed, record by record, with all that each holds.
 
 use std::collections::BTreeMap;
-use tankard_core::t;
 
 use jiff::civil::{Date, DateTime, Time};
 use serde::Serialize;
@@ -9,6 +8,7 @@ use tankard_core::farm::{Effect, Farm, Id, Outcome, Paper, Reading, Record, Reco
 use tankard_core::loads::card::{long_date, short_date};
 use tankard_core::progress::{Tell, untold};
 use tankard_core::quantity::{AsTyped, Quantity};
+use tankard_core::t;
 use tankard_core::words::capital;
 use typst::diag::SourceDiagnostic;
 use typst_layout::PagedDocument;
@@ -216,9 +216,13 @@ fn listed(parts: &[String]) -> String {
     parts.iter().filter(|part| !part.is_empty()).map(String::as_str).collect::<Vec<_>>().join(", ")
 }
 
-/// A word before a value, where there is one.
-fn after(word: &str, value: &str) -> String {
-    if value.is_empty() { String::new() } else { format!("{word} {value}") }
+/// A value with its words, where there is one.
+fn said(value: &str, words: impl FnOnce(&str) -> String) -> String {
+    if value.is_empty() { String::new() } else { words(value) }
+}
+
+fn planned(value: &str) -> String {
+    t!("paper-planned", value = value)
 }
 
 fn entry(farm: &Farm, record: &Record) -> Entry {
@@ -232,7 +236,7 @@ fn entry(farm: &Farm, record: &Record) -> Entry {
     usual(t!("paper-weeds-or-pests"), record.weeds.join(", "));
     usual(
         t!("paper-spray-volume"),
-        listed(&[typed(record.volume.as_ref()), after("planned", &typed(record.planned.as_ref()))]),
+        listed(&[typed(record.volume.as_ref()), said(&typed(record.planned.as_ref()), planned)]),
     );
     let machine = [
         record.rig.clone(),
@@ -240,7 +244,7 @@ fn entry(farm: &Farm, record: &Record) -> Entry {
         record.nozzles.clone(),
         typed(record.pressure.as_ref()),
         typed(record.speed.as_ref()),
-        after(t!("paper-nozzle-height"), &typed(record.height.as_ref())),
+        said(&typed(record.height.as_ref()), |height| t!("paper-nozzle-height", height = height)),
     ];
     usual(t!("paper-machine"), listed(&machine));
     usual(t!("paper-droplets"), record.droplets.map(|class| class.name().to_owned()).unwrap_or_default());
@@ -252,8 +256,7 @@ fn entry(farm: &Farm, record: &Record) -> Entry {
     also(t!("paper-supervised-by"), record.supervisor.clone());
     also(t!("paper-also-worked-on-it"), record.helpers.clone());
     if let Some(customer) = &record.customer {
-        let copied =
-            customer.copied.map(|day| after(t!("paper-copy-handed-over"), &short_date(day))).unwrap_or_default();
+        let copied = customer.copied.map(|day| t!("paper-copy-handed-over", day = short_date(day))).unwrap_or_default();
         let parts = [customer.name.clone(), customer.address.clone(), customer.phone.clone(), copied];
         also(t!("paper-for"), listed(&parts));
     }
@@ -301,11 +304,11 @@ fn expected(expected: &tankard_core::farm::Expected) -> String {
     }
     let parts = [
         expected.source.clone(),
-        after("wind", &ends(expected.wind.as_ref())),
-        after("gusts", &typed(expected.gust.as_ref())),
-        after("from", &expected.wind_from),
-        after("air", &ends(expected.temperature.as_ref())),
-        after("humidity", &ends(expected.humidity.as_ref())),
+        said(&ends(expected.wind.as_ref()), |wind| t!("paper-expected-wind", wind = wind)),
+        said(&typed(expected.gust.as_ref()), |gusts| t!("paper-expected-gusts", gusts = gusts)),
+        said(&expected.wind_from, |from| t!("paper-expected-from", from = from)),
+        said(&ends(expected.temperature.as_ref()), |air| t!("paper-expected-air", air = air)),
+        said(&ends(expected.humidity.as_ref()), |humidity| t!("paper-expected-humidity", humidity = humidity)),
     ];
     listed(&parts)
 }
@@ -318,8 +321,15 @@ fn outcome_words(record: &Record, outcome: &Outcome) -> String {
     };
     let field = record.fields.get(&outcome.field).map_or(&outcome.field, |field| &field.name);
     let rated = listed(&[effect, typed(outcome.rating.as_ref())]);
-    let photos = after("photos", &outcome.photos.join(", "));
-    listed(&[short_date(outcome.date), field.clone(), rated, after("by", &outcome.by), outcome.note.clone(), photos])
+    let photos = said(&outcome.photos.join(", "), |photos| t!("paper-photos", photos = photos));
+    listed(&[
+        short_date(outcome.date),
+        field.clone(),
+        rated,
+        said(&outcome.by, |by| t!("paper-by-whom", by = by)),
+        outcome.note.clone(),
+        photos,
+    ])
 }
 
 fn reading(reading: &Reading) -> [String; 6] {
@@ -335,32 +345,37 @@ fn reading(reading: &Reading) -> [String; 6] {
 
 fn field(field: &RecordField) -> [String; 6] {
     let part = if field.part.is_empty() { String::new() } else { format!(" ({})", field.part) };
-    let planned = after("planned", &typed(field.planned.as_ref()));
-    let crop = [field.crop.clone(), after("code", &field.crop_code), field.variety.clone()];
+    let planned = said(&typed(field.planned.as_ref()), planned);
+    let crop =
+        [field.crop.clone(), said(&field.crop_code, |code| t!("paper-crop-code", code = code)), field.variety.clone()];
     [
         format!("{}{part}", field.name),
         listed(&[field.area.text().to_owned(), planned]),
         listed(&crop),
         field.stage.clone(),
         field.planted.map(short_date).unwrap_or_default(),
-        listed(&[field.location.clone(), after("parcel", &field.parcel)]),
+        listed(&[field.location.clone(), said(&field.parcel, |parcel| t!("paper-parcel", parcel = parcel))]),
     ]
 }
 
 fn product(farm: &Farm, record: &Record, line: &RecordLine) -> Product {
     let rate = line.amount.value().spread(record.area()).map(|rate| rate.show(farm.units)).unwrap_or_default();
     let active = |active: &tankard_core::farm::RecordActive| {
-        let group = if active.group.is_empty() { String::new() } else { t!("paper-group", group = active.group) };
-        format!("{}{group} {} {}", active.name, active.mass.text(), active.basis.short())
+        let mass = format!("{} {}", active.mass.text(), active.basis.short());
+        if active.group.is_empty() {
+            format!("{} {mass}", active.name)
+        } else {
+            t!("paper-active-of-group", name = active.name, group = active.group, mass = mass)
+        }
     };
     let hours = |hours: u32| t!("paper-keep-out-h", hours = hours);
     let days = |days: u32| t!("paper-harvest-after-days", days = days);
     let mut under: Vec<String> = line.actives.iter().map(active).collect();
-    under.push(after("lot", &line.lot));
+    under.push(said(&line.lot, |lot| t!("paper-lot", lot = lot)));
     under.push(line.entry.map(hours).unwrap_or_default());
     under.push(line.harvest.map(days).unwrap_or_default());
-    under.push(after("planned", &typed(line.planned.as_ref())));
-    under.push(after("price", &typed(line.price.as_ref())));
+    under.push(said(&typed(line.planned.as_ref()), planned));
+    under.push(said(&typed(line.price.as_ref()), |price| t!("paper-price", price = price)));
     Product {
         name: line.name.clone(),
         restricted: line.restricted,
@@ -373,7 +388,7 @@ fn product(farm: &Farm, record: &Record, line: &RecordLine) -> Product {
 
 fn amended(one: &tankard_core::farm::Amendment) -> Amended {
     let said = |said: Option<&Said>| match said {
-        None => "nothing".to_owned(),
+        None => t!("paper-it-is-nothing").to_owned(),
         Some(Said::Text(text) | Said::Json(text)) => text.clone(),
     };
     let name = |what: &str| what.trim_start_matches('/').replace('/', ", ").replace("~1", "/").replace("~0", "~");

@@ -15,7 +15,6 @@
 //! The first call reads the fonts and the template and takes longer than the next ones. Both calls block; a program
 //! with a window makes them on another thread.
 
-use tankard_core::t;
 pub mod book;
 pub mod evening;
 pub mod jar;
@@ -29,6 +28,7 @@ use std::collections::BTreeMap;
 use serde::Serialize;
 use tankard_core::farm::card::{CardContent, Gauge, Layer, Mark};
 use tankard_core::progress::{Cancelled, Tell, untold};
+use tankard_core::t;
 use typst::diag::SourceDiagnostic;
 use typst::foundations::Smart;
 use typst::utils::Scalar;
@@ -93,7 +93,7 @@ pub enum PaperError {
         id: String,
     },
     /// The picture would be too small or too large to draw.
-    #[error("a preview takes from {least} to {most} pixels a point, not {asked}", least = PIXELS_PER_POINT.0, most = PIXELS_PER_POINT.1)]
+    #[error("{}", t!("paper-a-preview-takes", least = PIXELS_PER_POINT.0, most = PIXELS_PER_POINT.1, asked = .asked))]
     PictureScale {
         /// What was asked for, as text.
         asked: String,
@@ -210,10 +210,11 @@ fn data(name: &'static str, what: &impl Serialize) -> Result<Data, PaperError> {
 /// Runs a template over what it lays out.
 fn compile_as(
     template: Template,
-    data: Vec<Data>,
+    mut sheets: Vec<Data>,
     told: Told<'_>,
 ) -> Result<(PagedDocument, Vec<SourceDiagnostic>), PaperError> {
-    let compiled = typst::compile::<PagedDocument>(&Desk::new(template, data, told));
+    sheets.push(data(words::WORDS_DATA, &words::spoken(template))?);
+    let compiled = typst::compile::<PagedDocument>(&Desk::new(template, sheets, told));
     // Without this the memory of past layouts grows with every different card.
     comemo::evict(10);
     told.all_behind()?;

@@ -89,7 +89,7 @@ fn sheet(farm: &Farm, record: &Record, posted: &Posting) -> Sheet {
         let actives: Vec<&str> = line.actives.iter().map(|active| active.name.as_str()).collect();
         let hours = match entry_hours(farm, line) {
             None => String::new(),
-            Some(0) => "none".to_owned(),
+            Some(0) => t!("paper-no-entry-time").to_owned(),
             Some(hours) => format!("{hours} h"),
         };
         [line.name.clone(), line.registration.clone(), actives.join(", "), hours]
@@ -97,7 +97,7 @@ fn sheet(farm: &Farm, record: &Record, posted: &Posting) -> Sheet {
     let ends = |at: DateTime| format!("{}, {}", long_date(at.date()), clock_of(Some(at.time())));
     let entry = &posted.entry;
     let interval = match (entry.unknown.is_empty(), entry.hours.unwrap_or_default()) {
-        (true, 0) => "none".to_owned(),
+        (true, 0) => t!("paper-no-entry-time").to_owned(),
         (true, hours) => t!("paper-h-the-longest-of-the-products", hours = hours),
         (false, 0) => String::new(),
         (false, hours) => t!("paper-at-least-h-not-known-for", hours = hours, unknown = entry.unknown.join(", ")),

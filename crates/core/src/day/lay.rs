@@ -1,6 +1,5 @@
 //! Makes jobs of the passes of a rig, and reads the order that is found for them.
 
-use crate::language::t;
 use jiff::civil::{Date, DateTime};
 
 use super::order::{Change, Job, Problem, Run, Second, solve_told};
@@ -9,6 +8,7 @@ use super::tell::{Told, leaves_at, proof};
 use super::{RigDay, Slot, fields, words};
 use crate::farm::{self, Farm, Fills, Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::plan::Plan;
 use crate::progress::Tell;
 use crate::quantity::{AsTyped, Duration};

@@ -8,7 +8,6 @@
 //! spray they begin with, passes in doubtful hours, crops that come after a mix
 //! which hurts them, clean-outs, time for cleaning and road, the hour at which the rig is home. Rigs do not wait for one another.
 
-use crate::language::t;
 mod fields;
 mod joined;
 mod lay;
@@ -25,6 +24,7 @@ use jiff::civil::{Date, DateTime};
 
 use crate::farm::{Farm, Id};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::plan::Plan;
 use crate::progress::{Cancelled, Tell, untold};
 use crate::quantity::Duration;

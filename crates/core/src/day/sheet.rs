@@ -3,7 +3,6 @@
 //! A pass with a Stop stands on it and says that it has no cards. What the rest of the sheet adds up and warns of, counts the
 //! passes that have cards alone.
 
-use crate::language::t;
 mod after;
 mod truck;
 
@@ -17,7 +16,7 @@ use crate::farm::label::Says;
 use crate::farm::{Day, Farm, Id, Paper, Pass, Product};
 use crate::finding::{Basis, Level};
 use crate::label::{listed, once};
-use crate::language::Say;
+use crate::language::{Say, t};
 use crate::loads::card::{long_date, re_entry_hours, said_in, short_date};
 use crate::loads::{day_limits, drawn};
 use crate::plan::Plan;
@@ -28,10 +27,9 @@ use crate::weather::{Span, Verdict, covers};
 use crate::words::capital;
 
 /// What holds on every day of spraying: common practice, no source.
-const USUAL: [&str; 2] = [
-    "The label and the law win over this sheet; read the label before mixing.",
-    "Measure wind, direction and temperature at the boom before each start; do not spray in an inversion or toward people, water, bees or a sensitive crop.",
-];
+fn usual() -> [&'static str; 2] {
+    [t!("day-the-label-and-the-law-win"), t!("day-measure-before-each-start")]
+}
 
 /// What stands on the sheet, as text.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -244,15 +242,19 @@ pub fn sheet(farm: &Farm, date: Date, plans: &[&Plan], slots: &[&Slot]) -> Sheet
         wear: said_in(farm, &mixes, wear)
             .into_iter()
             .map(|said| said.aloud())
-            .chain(silent(t!("day-no-protective-equipment"), &counted, |product| says_wear(product)))
+            .chain(
+                silent(&counted, |product| says_wear(product))
+                    .map(|names| t!("day-no-protective-equipment-is-typed", names = names)),
+            )
             .collect(),
         fields: after::fields((farm, &log), date, &counted),
         outlines: outlines(farm, &counted),
-        silent: silent(t!("day-no-re-entry-time"), &counted, |product| re_entry_hours(product).is_some())
+        silent: silent(&counted, |product| re_entry_hours(product).is_some())
+            .map(|names| t!("day-no-re-entry-time-is-typed", names = names))
             .into_iter()
             .chain(after::without_harvest(farm, &counted))
             .collect(),
-        cautions: USUAL.map(str::to_owned).into_iter().chain([forecast(farm, date)]).collect(),
+        cautions: usual().map(str::to_owned).into_iter().chain([forecast(farm, date)]).collect(),
         emergency: farm.emergency.clone(),
     }
 }
@@ -306,19 +308,13 @@ fn rig_name(farm: &Farm, pass: &Pass) -> String {
     }
 }
 
-fn counted_in_words(number: usize, one: &str) -> String {
-    format!("{number} {one}{}", if number == 1 { "" } else { "s" })
-}
-
 fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass {
     let (pass, plan, units) = (here.pass, here.plan, farm.units);
     let span = here.slot.and_then(|slot| slot.span);
-    let open: Vec<String> = [Level::Stop, Level::Check]
-        .into_iter()
-        .map(|level| (plan.count(level), level.word()))
-        .filter(|(count, _)| *count > 0)
-        .map(|(count, word)| counted_in_words(count, word))
-        .collect();
+    let (to_settle, to_decide) = (plan.count(Level::Stop), plan.count(Level::Check));
+    let mut open: Vec<String> = Vec::new();
+    open.extend((to_settle > 0).then(|| t!("day-stops", count = to_settle)));
+    open.extend((to_decide > 0).then(|| t!("day-checks", count = to_decide)));
     let stops = plan.findings.iter().filter(|finding| finding.level == Level::Stop);
     let mut no_cards: Vec<String> = stops.map(|stop| with_hint(&stop.text, &stop.hint)).collect();
     if no_cards.is_empty() && plan.loads.is_empty() {
@@ -398,7 +394,7 @@ fn window(plan: &Plan, place: Option<Span>) -> String {
         (Some(best), _) => best.words(),
         (None, Some((longest, _))) => t!("day-too-short-for-it", longest = longest.words()),
         (None, None) if plan.hours.hours.is_empty() => return t!("day-not-judged").to_owned(),
-        (None, None) => return "none".to_owned(),
+        (None, None) => return t!("day-no-hours").to_owned(),
     };
     let Some(place) = place else { return best };
     let around = allowed(plan).into_iter().find(|run| run.from <= place.from && place.to <= run.to);
@@ -427,11 +423,10 @@ fn done_before(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Vec<String>
         if time.is_zero() { what } else { format!("{what}, {}", time.show(farm.units)) }
     };
     let mut done = Vec::new();
-    let clean_out = |after: &str, first: Option<&Id>| {
+    let clean_out = |what: String, first: Option<&Id>| {
         let steps = first.map(|first| clean_out::between(farm, first, here.id)).unwrap_or_default();
         let of_labels = steps.iter().filter(|step| matches!(step.basis, Basis::Label(_)));
         let how = once(of_labels.map(|step| step.what.trim_end_matches('.').to_owned()));
-        let what = t!("day-clean-out-the-rig", after = after);
         let what = slot.clean_out.map_or(what.clone(), |time| timed(what, time));
         if how.is_empty() { what } else { format!("{what}: {}", how.join(". ")) }
     };
@@ -440,14 +435,12 @@ fn done_before(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Vec<String>
         if before.is_none() { clean_out::last_before(farm, here.log, &here.pass.rig, date) } else { Vec::new() };
     if slot.clean_out.is_some() {
         let first = before.map(|before| before.id).or_else(|| Some(earlier.first()?.1));
-        done.push(clean_out("", first));
+        done.push(clean_out(t!("day-clean-out-the-rig").to_owned(), first));
     } else {
         // Whether the rig was cleaned on the evening of another day is not known.
         for (day, id, first) in earlier.into_iter().filter(|(_, id, _)| clean_out::takes_clean_out(farm, id, here.id)) {
-            done.push(clean_out(
-                &t!("day-after-of-where-that-is-not", name = first.name, day = short_date(day)),
-                Some(id),
-            ));
+            let what = t!("day-clean-out-the-rig-after", name = first.name, day = short_date(day));
+            done.push(clean_out(what, Some(id)));
         }
     }
     done.extend(in_the_tank(farm, here, before));
@@ -457,7 +450,7 @@ fn done_before(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Vec<String>
 
 /// "3 loads", with what is left over after them.
 fn loads(plan: &Plan, units: Units) -> String {
-    let loads = counted_in_words(plan.loads.len(), "load");
+    let loads = t!("day-loads", count = plan.loads.len());
     let left = plan.loads.last().filter(|load| load.left.exceeds(load.volume * 1e-9));
     left.map_or(loads.clone(), |load| t!("day-left-over", loads = loads, left = load.left.show(units)))
 }
@@ -467,15 +460,19 @@ fn in_the_tank(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Option<Stri
     let in_tank = here.pass.begins_with()?;
     let volume = in_tank.volume.show(farm.units);
     let giver = farm.passes.get(&in_tank.from).filter(|_| in_tank.from != *here.id);
-    let whose = giver.map_or_else(String::new, |giver| t!("day-left-by", name = giver.name));
     // A pass of an earlier day cannot come right before one that is not the first.
     let not_there = match (before, giver) {
         (Some(before), _) => *before.id != in_tank.from,
         (None, Some(giver)) => giver.date >= here.pass.date && !here.log.is_recorded(farm, &in_tank.from),
         (None, None) => false,
     };
-    let warn = if not_there { t!("day-that-does-not-come-right-before") } else { "" };
-    Some(t!("day-begin-with-the-in-the-tank", volume = volume, whose = whose, warn = warn))
+    Some(t!(
+        "day-begin-with-the-in-the-tank",
+        volume = volume,
+        of_a_pass = if giver.is_some() { "yes" } else { "no" },
+        name = giver.map_or("", |giver| giver.name.as_str()),
+        right_before = if not_there { "no" } else { "yes" }
+    ))
 }
 
 /// Sun and working hours.
@@ -485,20 +482,26 @@ fn day_lines(farm: &Farm, date: Date, passes: &[OfDay]) -> Vec<String> {
     let (from, to) = (decided.and_then(|day| day.from), decided.and_then(|day| day.to));
     let mut lines: Vec<String> = sun.map(|sun| t!("day-sun-up", sun = sun.words())).into_iter().collect();
     lines.extend(from.map(|from| t!("day-no-rig-leaves-before", strftime = from.strftime("%H:%M"))));
-    let next_day = if decided.is_some_and(Day::home_on_the_next_day) { t!("day-of-the-next-day") } else { "" };
-    lines.extend(to.map(|to| t!("day-rigs-home-by", strftime = to.strftime("%H:%M"), next_day = next_day)));
+    lines.extend(to.map(|to| {
+        let to = to.strftime("%H:%M");
+        if decided.is_some_and(Day::home_on_the_next_day) {
+            t!("day-rigs-home-by-on-the-next-day", to = to)
+        } else {
+            t!("day-rigs-home-by", to = to)
+        }
+    }));
     lines
 }
 
 /// The pesticides whose labels, as typed, do not say a thing.
-fn silent(what: &str, passes: &[&OfDay], says: impl Fn(&Product) -> bool) -> Option<String> {
+fn silent(passes: &[&OfDay], says: impl Fn(&Product) -> bool) -> Option<String> {
     let names = passes
         .iter()
         .flat_map(|pass| &pass.products)
         .filter(|(_, product)| product.kind.is_pesticide() && !says(product))
         .map(|(_, product)| product.name.clone());
     let names = once(names);
-    (!names.is_empty()).then(|| t!("day-is-typed-for-see-the-label", what = what, names = listed(&names)))
+    (!names.is_empty()).then(|| listed(&names))
 }
 
 /// On which forecast the hours rest.
@@ -508,7 +511,11 @@ fn forecast(farm: &Farm, date: Date) -> String {
     }
     let source = farm.forecast.source.trim();
     let source = if source.is_empty() { t!("day-source-not-named") } else { source };
-    let read = farm.forecast.read;
-    let read = read.map(|read| t!("day-read", date = short_date(read.date()), strftime = read.strftime("%H:%M")));
-    t!("day-forecast-a-forecast-is-no-measurement", source = source, read = read.unwrap_or_default())
+    match farm.forecast.read {
+        Some(read) => {
+            let (date, time) = (short_date(read.date()), read.strftime("%H:%M"));
+            t!("day-forecast-read", source = source, date = date, time = time)
+        }
+        None => t!("day-forecast-a-forecast-is-no-measurement", source = source),
+    }
 }

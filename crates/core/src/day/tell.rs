@@ -1,6 +1,5 @@
 //! Tells the order that was found for the passes of a rig: the places with their reasons, and what there is to say of them.
 
-use crate::language::t;
 use jiff::civil::Date;
 
 use super::joined::Joined;
@@ -10,6 +9,7 @@ use super::{DayCost, RigDay, Slot, road, words};
 use crate::farm::{Farm, Field, Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Level, Subject};
 use crate::label::listed;
+use crate::language::t;
 use crate::quantity::{Length, Units};
 use crate::rig::clean_out::{hurts, last_before, unclear, usual_time};
 use crate::weather::Verdict;
@@ -159,7 +159,7 @@ impl Told<'_> {
             parts.push(match slot.fills_saved {
                 0 => t!("day-it-takes-the-same-spray-so").to_owned(),
                 saved => {
-                    t!("day-saved2-one-it-takes-the-same-spray-so-it", saved = words::count(saved), saved2 = saved)
+                    t!("day-same-spray-saves-fillings", saved = words::count(saved), count = saved)
                 }
             });
         } else if !first && slot.clean_out.is_none() {
@@ -251,7 +251,7 @@ impl Told<'_> {
                     ),
                     Basis::Arithmetic,
                 )
-                .hint(t!("day-move-it-to-another-day-or", without_end = self.without_end())),
+                .hint([t!("day-move-it-to-another-day-or"), self.without_end().as_str()].join(" ").trim_end()),
             );
         }
         for trip in unknown {

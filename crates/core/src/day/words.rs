@@ -6,14 +6,12 @@ use crate::quantity::{Duration, Quantity, Units};
 
 /// A small number in a word.
 pub(super) fn count(number: u32) -> String {
-    let words =
-        ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
-    words.get(number as usize).map_or_else(|| number.to_string(), |word| (*word).to_owned())
+    t!("day-count", number = number)
 }
 
 /// "one pass", "two passes".
 fn passes(number: u32) -> String {
-    t!("day-pass", number = count(number), number2 = number)
+    t!("day-pass", number = count(number), count = number)
 }
 
 /// A time in seconds as people read it; below half a minute it is less than a minute.
@@ -53,28 +51,18 @@ impl More {
     }
 }
 
-/// "s" for several.
-const fn several(number: u32) -> &'static str {
-    if number == 1 { "" } else { "s" }
-}
-
-/// Whose spray: of one pass or of several.
-const fn whose(number: u32) -> &'static str {
-    if number == 1 { "its" } else { "their" }
-}
-
 /// What the cheaper of two orders has over the other: "one clean-out fewer". The first that differs decides; `None` where none does.
 pub(super) fn gain(cheaper: Cost, other: Cost, units: Units) -> Option<String> {
     Some(match More::of(cheaper, other) {
         Some(More::LeftOut(more)) => {
-            t!("day-more-find-a-place", more = passes(more), more2 = more)
+            t!("day-more-find-a-place", passes = passes(more), count = more)
         }
         Some(More::Parted(more)) => {
-            t!("day-more-right-after-what-leaves-spray", more = passes(more), more2 = whose(more))
+            t!("day-more-right-after-what-leaves-spray", passes = passes(more), count = more)
         }
         Some(More::Doubtful(more)) => t!("day-fewer-in-doubtful-hours", more = passes(more)),
         Some(More::Hurts(more)) => t!("day-fewer-after-a-mix-that-hurts", more = passes(more)),
-        Some(More::CleanOuts(more)) => t!("day-clean-out-fewer", more = count(more), more2 = several(more)),
+        Some(More::CleanOuts(more)) => t!("day-clean-out-fewer", number = count(more), count = more),
         Some(More::Changes(more)) => t!("day-less-for-cleaning-and-road", time = time(more, units)),
         None if other.ends > cheaper.ends => t!("day-home-sooner", time = time(other.ends - cheaper.ends, units)),
         None => return None,
@@ -86,11 +74,11 @@ pub(super) fn loss(best: Cost, dearer: Cost, units: Units) -> Option<String> {
     let first = More::of(best, dearer).map(|more| match more {
         More::LeftOut(more) => t!("day-more-without-a-place", more = passes(more)),
         More::Parted(more) => {
-            t!("day-more-that-do-not-come-right", more = passes(more), more2 = more, more3 = whose(more))
+            t!("day-more-that-do-not-come-right", passes = passes(more), count = more)
         }
         More::Doubtful(more) => t!("day-more-in-doubtful-hours", more = passes(more)),
         More::Hurts(more) => t!("day-more-after-a-mix-that-hurts", more = passes(more)),
-        More::CleanOuts(more) => t!("day-clean-out-more", more = count(more), more2 = several(more)),
+        More::CleanOuts(more) => t!("day-clean-out-more", number = count(more), count = more),
         More::Changes(more) => t!("day-more-for-cleaning-and-road", time = time(more, units)),
     });
     // Where fewer passes are sprayed, being home sooner is no merit, and later says nothing.

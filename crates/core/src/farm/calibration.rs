@@ -1,10 +1,10 @@
 //! A calibration: what was measured on a rig on a day.
 
-use crate::language::t;
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
 use super::Id;
+use crate::language::t;
 use crate::quantity::{Area, AsTyped, CarrierRate, Duration, Length, Pressure, Speed, Volume};
 
 /// What was measured on a day. Old ones are kept.

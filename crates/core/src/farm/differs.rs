@@ -1,17 +1,15 @@
 //! What differs between two states of a farm, by name: what a person must see before one takes the place of the other.
 
-use crate::language::t;
 use std::fmt;
 
 use super::{Farm, Id, Movement, Nouns};
+use crate::language::t;
 
 /// The nouns of one kind that differ.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Differing {
-    /// What one of them is called.
-    pub one: &'static str,
-    /// What several are called.
-    pub many: &'static str,
+    /// What they are, by the word that messages choose by.
+    kind: &'static str,
     /// Names of those that the first state has not.
     pub added: Vec<String>,
     /// Names of those that the second state has not.
@@ -28,7 +26,7 @@ impl Differing {
     }
 
     fn count(&self, count: usize) -> String {
-        format!("{count} {}", if count == 1 { self.one } else { self.many })
+        t!("farm-so-many", count = count, kind = self.kind)
     }
 }
 
@@ -37,23 +35,25 @@ const NAMED: usize = 6;
 
 impl fmt::Display for Differing {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let mut between = "";
-        for (names, what) in [(&self.added, "added"), (&self.gone, "gone"), (&self.changed, "changed")] {
-            if names.is_empty() {
-                continue;
-            }
-            write!(f, "{between}{} {what}: ", self.count(names.len()))?;
+        let named = |names: &[String]| {
             let said: Vec<&str> = names.iter().take(NAMED).map(String::as_str).collect();
-            f.write_str(&said.join(", "))?;
-            if names.len() > NAMED {
-                write!(f, "{}", t!("farm-and-more", names = names.len() - NAMED))?;
-            }
-            between = "; ";
+            let said = said.join(", ");
+            if names.len() > NAMED { t!("farm-and-more", names = said, more = names.len() - NAMED) } else { said }
+        };
+        let mut said = Vec::new();
+        if !self.added.is_empty() {
+            said.push(t!("farm-added", what = self.count(self.added.len()), names = named(&self.added)));
+        }
+        if !self.gone.is_empty() {
+            said.push(t!("farm-gone", what = self.count(self.gone.len()), names = named(&self.gone)));
+        }
+        if !self.changed.is_empty() {
+            said.push(t!("farm-changed", what = self.count(self.changed.len()), names = named(&self.changed)));
         }
         if self.is_moved {
-            write!(f, "{}", t!("farm-in-another-order", between = between, many = self.many))?;
+            said.push(t!("farm-in-another-order", kind = self.kind));
         }
-        Ok(())
+        f.write_str(&said.join("; "))
     }
 }
 
@@ -130,20 +130,20 @@ pub fn between(was: &Farm, is: &Farm) -> Differs {
         cards,
     } = is;
     let nouns = [
-        maps(("field", "fields"), &was.fields, fields, |_, field| field.name.clone()),
-        maps(("surrounding", "surroundings"), &was.surroundings, surroundings, |_, thing| thing.name.clone()),
-        maps(("water", "waters"), &was.waters, waters, |_, water| water.name.clone()),
-        maps(("rig", "rigs"), &was.rigs, rigs, |_, rig| rig.name.clone()),
-        maps(("product", "products"), &was.products, products, |_, product| product.name.clone()),
-        maps(("advice", t!("farm-pieces-of-advice")), &was.advice, advice, |_, advice| advice.source()),
-        maps(("law", "laws"), &was.laws, laws, |_, law| law.name.clone()),
-        maps(("day", "days"), &was.days, days, |id, _| id.clone()),
-        maps(("pass", "passes"), &was.passes, passes, |_, pass| format!("{} ({})", pass.name, pass.date)),
-        maps(("record", "records"), &was.records, records, |_, record| format!("{} ({})", record.name, record.date)),
+        maps("field", &was.fields, fields, |_, field| field.name.clone()),
+        maps("surrounding", &was.surroundings, surroundings, |_, thing| thing.name.clone()),
+        maps("water", &was.waters, waters, |_, water| water.name.clone()),
+        maps("rig", &was.rigs, rigs, |_, rig| rig.name.clone()),
+        maps("product", &was.products, products, |_, product| product.name.clone()),
+        maps("advice", &was.advice, advice, |_, advice| advice.source()),
+        maps("law", &was.laws, laws, |_, law| law.name.clone()),
+        maps("day", &was.days, days, |id, _| id.clone()),
+        maps("pass", &was.passes, passes, |_, pass| format!("{} ({})", pass.name, pass.date)),
+        maps("record", &was.records, records, |_, record| format!("{} ({})", record.name, record.date)),
         list_of_movements(&was.movements, movements, is),
-        maps(("trial", "trials"), &was.trials, trials, |_, trial| trial.name.clone()),
-        maps((t!("farm-closed-season"), t!("farm-closed-seasons")), &was.closed, closed, |id, _| id.clone()),
-        maps((t!("farm-issued-card"), t!("farm-issued-cards")), &was.cards, cards, |id, _| id.clone()),
+        maps("trial", &was.trials, trials, |_, trial| trial.name.clone()),
+        maps("closed", &was.closed, closed, |id, _| id.clone()),
+        maps("card", &was.cards, cards, |id, _| id.clone()),
     ];
     let farm = [
         (was.name != *name, t!("farm-the-name")),
@@ -170,7 +170,7 @@ pub fn between(was: &Farm, is: &Farm) -> Differs {
 }
 
 fn maps<T: PartialEq>(
-    (one, many): (&'static str, &'static str),
+    kind: &'static str,
     was: &Nouns<T>,
     is: &Nouns<T>,
     name: impl Fn(&Id, &T) -> String,
@@ -181,7 +181,7 @@ fn maps<T: PartialEq>(
         if name.trim().is_empty() { format!("\"{id}\"") } else { name }
     };
     if was.is_same(is) {
-        return Differing { one, many, added: Vec::new(), gone: Vec::new(), changed: Vec::new(), is_moved: false };
+        return Differing { kind, added: Vec::new(), gone: Vec::new(), changed: Vec::new(), is_moved: false };
     }
     let missing = |of: &Nouns<T>, from: &Nouns<T>| -> Vec<String> {
         from.iter().filter(|(id, _)| !of.contains_key(id)).map(|(id, noun)| called(id, noun)).collect()
@@ -195,8 +195,7 @@ fn maps<T: PartialEq>(
         of.keys().filter(|id| other.contains_key(id)).cloned().collect()
     };
     Differing {
-        one,
-        many,
+        kind,
         added: missing(was, is),
         gone: missing(is, was),
         changed: changed.collect(),
@@ -227,8 +226,7 @@ fn list_of_movements(was: &[Movement], is: &[Movement], farm: &Farm) -> Differin
         list.iter().map(name).collect()
     };
     Differing {
-        one: t!("farm-movement-of-stock"),
-        many: t!("farm-movements-of-stock"),
+        kind: "movement",
         is_moved: is_moved_alone && added.is_empty() && gone.is_empty() && was != is,
         added: names(added),
         gone: names(gone),

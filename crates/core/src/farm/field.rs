@@ -1,10 +1,10 @@
 //! A field: a piece of ground with a crop on it.
 
-use crate::language::t;
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
 use super::{Gateway, Shape, is_default};
+use crate::language::t;
 use crate::quantity::{Area, AsTyped, Length};
 
 /// A piece of ground with an area, a crop and its growth stage, and neighbours that matter.
@@ -138,7 +138,7 @@ impl AreaFrom {
     /// In words.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Stated => "stated",
+            Self::Stated => t!("farm-stated"),
             Self::Boundary => t!("farm-from-the-boundary"),
         }
     }

@@ -1,10 +1,10 @@
 //! A forecast: the weather that is expected, hour by hour, and how the files it comes from are read.
 
-use crate::language::t;
 use jiff::civil::{Date, DateTime};
 use serde::{Deserialize, Serialize};
 
 use super::is_default;
+use crate::language::t;
 use crate::quantity::{AsTyped, Bearing, Length, Share, Speed, Temperature};
 
 /// The hours that are expected. A forecast is no measurement.
@@ -27,12 +27,23 @@ pub struct Forecast {
 
 /// How long hours that are past stay, counted back from the first hour of a newer forecast.
 const KEPT_DAYS: i32 = 31;
-/// The source of hours that come from no file.
+/// The source of hours that come from no file, as the file keeps it.
 pub const BY_HAND: &str = "typed by hand";
-/// What the source of a file's hours says once some of them were typed over.
+/// What the source of a file's hours says once some of them were typed over, as the file keeps it.
 const CHANGED: &str = ", changed by hand";
 
 impl Forecast {
+    /// Where the hours come from, in words; empty where it is not said.
+    pub fn source_said(&self) -> String {
+        match self.source.trim() {
+            BY_HAND => t!("farm-typed-by-hand").to_owned(),
+            source => match source.strip_suffix(CHANGED) {
+                Some(source) => t!("farm-changed-by-hand", source = source),
+                None => source.to_owned(),
+            },
+        }
+    }
+
     /// Takes hours from a file: they replace the forecast from their first hour on. Earlier hours stay, for a month, since they
     /// tell what was expected; and so does the layout, by which a file with the same header is read the next time.
     pub fn take(&mut self, hours: Vec<Hour>, source: &str, read: DateTime, layout: FileLayout) {
@@ -202,18 +213,18 @@ impl Holds {
     pub fn name(self) -> &'static str {
         match self {
             Self::DateAndTime => t!("farm-day-and-time"),
-            Self::Date => "day",
+            Self::Date => t!("farm-holds-day"),
             Self::Time => t!("farm-time-of-day"),
-            Self::Temperature => "air",
+            Self::Temperature => t!("farm-holds-air"),
             Self::Higher => t!("farm-air-higher-up"),
-            Self::Humidity => "humidity",
+            Self::Humidity => t!("farm-holds-humidity"),
             Self::DewPoint => t!("farm-dew-point"),
-            Self::Wind => "wind",
-            Self::Gust => "gusts",
+            Self::Wind => t!("farm-holds-wind"),
+            Self::Gust => t!("farm-holds-gusts"),
             Self::WindFrom => t!("farm-wind-from"),
-            Self::Rain => "rain",
+            Self::Rain => t!("farm-holds-rain"),
             Self::RainChance => t!("farm-chance-of-rain"),
-            Self::Cloud => "cloud",
+            Self::Cloud => t!("farm-holds-cloud"),
         }
     }
 }

@@ -3,13 +3,13 @@
 //! A statement has a kind with its values, the crop and stages it speaks of, and where on the label it stands. Label
 //! statements beat every rule table.
 
-use crate::language::t;
 use serde::{Deserialize, Serialize};
 
 use super::pass::CarrierKind;
 use super::product::AdjuvantClass;
 use super::rig::Droplets;
 use super::sun_time::SunTime;
+use crate::language::t;
 use crate::quantity::{AsTyped, CarrierRate, Length, Rate, Share, Speed, Temperature, TemperatureSpan};
 
 /// One statement of a label.
@@ -202,22 +202,33 @@ impl Stance {
     /// What a speaker does who takes this stance.
     pub fn verb(self) -> &'static str {
         match self {
-            Self::Required => "requires",
-            Self::Preferred => "prefers",
-            Self::Allowed => "allows",
+            Self::Required => t!("farm-requires"),
+            Self::Preferred => t!("farm-prefers"),
+            Self::Allowed => t!("farm-allows"),
             Self::Discouraged => t!("farm-advises-against"),
-            Self::Forbidden => "forbids",
+            Self::Forbidden => t!("farm-forbids"),
         }
     }
 
-    /// In words.
-    pub const fn name(self) -> &'static str {
+    /// The word by which tables, labels and files know it: the same whatever language is spoken.
+    pub const fn word(self) -> &'static str {
         match self {
             Self::Required => "required",
             Self::Preferred => "preferred",
             Self::Allowed => "allowed",
             Self::Discouraged => "discouraged",
             Self::Forbidden => "forbidden",
+        }
+    }
+
+    /// In words.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Required => t!("farm-required"),
+            Self::Preferred => t!("farm-preferred"),
+            Self::Allowed => t!("farm-allowed"),
+            Self::Discouraged => t!("farm-discouraged"),
+            Self::Forbidden => t!("farm-forbidden"),
         }
     }
 }
@@ -455,36 +466,36 @@ impl Says {
     /// The kind in words, as the shed's page lists it.
     pub fn name(&self) -> &'static str {
         match self {
-            Self::Rate { .. } => "rate",
+            Self::Rate { .. } => t!("farm-says-rate"),
             Self::Carrier { .. } => t!("farm-spray-volume"),
             Self::SeasonTotal { .. } => t!("farm-most-a-season"),
             Self::ActiveSeasonTotal { .. } => t!("farm-most-active-a-season"),
-            Self::Applications { .. } => "applications",
+            Self::Applications { .. } => t!("farm-says-applications"),
             Self::CropStage => t!("farm-crop-stage"),
             Self::HarvestInterval { .. } => t!("farm-harvest-graze"),
             Self::ReEntry { .. } => t!("farm-keep-out"),
             Self::PlantBack { .. } => t!("farm-next-crop"),
-            Self::Droplets { .. } => "droplets",
-            Self::Wind { .. } => "wind",
+            Self::Droplets { .. } => t!("farm-says-droplets"),
+            Self::Wind { .. } => t!("farm-says-wind"),
             Self::NotToward { .. } => t!("farm-wind-toward"),
             Self::NoInversion => t!("farm-no-inversion"),
-            Self::Humidity { .. } => "humidity",
+            Self::Humidity { .. } => t!("farm-says-humidity"),
             Self::DeltaT { .. } => t!("farm-delta-t"),
-            Self::Daylight { .. } => "daylight",
+            Self::Daylight { .. } => t!("farm-says-daylight"),
             Self::BoomHeight { .. } => t!("farm-boom-height"),
             Self::GroundSpeed { .. } => t!("farm-ground-speed"),
-            Self::CleanOut { .. } => "cleaning",
-            Self::Temperature { .. } => "temperature",
-            Self::Dates { .. } => "dates",
-            Self::Controls { .. } => "controls",
-            Self::Buffer { .. } => "buffer",
-            Self::RainFree { .. } => "rain-free",
-            Self::Adjuvant { .. } => "adjuvant",
+            Self::CleanOut { .. } => t!("farm-says-cleaning"),
+            Self::Temperature { .. } => t!("farm-says-temperature"),
+            Self::Dates { .. } => t!("farm-says-dates"),
+            Self::Controls { .. } => t!("farm-says-controls"),
+            Self::Buffer { .. } => t!("farm-says-buffer"),
+            Self::RainFree { .. } => t!("farm-says-rain-free"),
+            Self::Adjuvant { .. } => t!("farm-says-adjuvant"),
             Self::MixingOrder { .. } => t!("farm-mixing-order"),
             Self::NotWith { .. } => t!("farm-not-together-with"),
-            Self::Wear { .. } => "wear",
+            Self::Wear { .. } => t!("farm-says-wear"),
             Self::Handling { .. } => t!("farm-when-mixing"),
-            Self::Caution { .. } => "caution",
+            Self::Caution { .. } => t!("farm-says-caution"),
         }
     }
 }

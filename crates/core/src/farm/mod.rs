@@ -3,7 +3,6 @@
 //! It holds decisions and facts and nothing derived, with two exceptions that must not change afterwards: an issued load
 //! card and a record. Quantities are kept as typed. Collections keep the order the user gave them; links are ids.
 
-use crate::language::t;
 pub mod advice;
 pub mod aim;
 pub mod calibration;
@@ -62,7 +61,7 @@ pub use sun_time::SunTime;
 pub use surrounding::{Background, Gateway, Surrounding, SurroundingKind};
 pub use water::{Clarity, Water};
 
-use crate::language::Language;
+use crate::language::{Language, t};
 use crate::quantity::{Area, AsTyped, Length, Mass, Units, Volume};
 
 /// The format version this program writes.

@@ -1,13 +1,12 @@
 //! A pass: one trip over one or more fields with one tank mix, one water, one rig, on a planned date.
 
-use crate::language::t;
 use indexmap::IndexMap;
 use jiff::civil::{Date, Time};
 use serde::{Deserialize, Serialize};
 
 use super::rig::Droplets;
 use super::{Farm, Id, is_default};
-use crate::language::{Say, say};
+use crate::language::{Say, say, t};
 use crate::quantity::{
     Area, AsTyped, Bearing, CarrierRate, Density, Length, Pressure, Rate, Share, Speed, Temperature, Volume,
 };
@@ -229,21 +228,30 @@ impl CarrierKind {
     /// All of them.
     pub const ALL: [Self; 3] = [Self::Water, Self::UreaAmmoniumNitrate, Self::LiquidFertilizer];
 
+    /// The word by which tables, labels and files know it: the same whatever language is spoken.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Water => "water",
+            Self::UreaAmmoniumNitrate => "urea ammonium nitrate",
+            Self::LiquidFertilizer => "liquid fertilizer",
+        }
+    }
+
     /// In words.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Water => "water",
+            Self::Water => t!("farm-water"),
             Self::UreaAmmoniumNitrate => t!("farm-urea-ammonium-nitrate"),
             Self::LiquidFertilizer => t!("farm-liquid-fertilizer"),
         }
     }
 
     /// In a word, where room is short.
-    pub const fn short(self) -> &'static str {
+    pub fn short(self) -> &'static str {
         match self {
-            Self::Water => "water",
-            Self::UreaAmmoniumNitrate => "UAN",
-            Self::LiquidFertilizer => "fertilizer",
+            Self::Water => t!("farm-water"),
+            Self::UreaAmmoniumNitrate => t!("farm-uan"),
+            Self::LiquidFertilizer => t!("farm-fertilizer"),
         }
     }
 
@@ -320,7 +328,7 @@ impl Lean {
     pub fn name(self) -> &'static str {
         match self {
             Self::WeedControl => t!("farm-weed-control"),
-            Self::Even => "even",
+            Self::Even => t!("farm-even"),
             Self::CropSafety => t!("farm-crop-safety"),
         }
     }

@@ -1,11 +1,10 @@
 //! A product: a pesticide, adjuvant, water conditioner or foliar feed as its label describes it.
 
-use crate::language::t;
 use serde::{Deserialize, Serialize};
 
 use super::formulation::Formulation;
 use super::label::Statement;
-use crate::language::{Say, say};
+use crate::language::{Say, say, t};
 use crate::quantity::{ActiveBasis, Amount, AsTyped, Concentration, Density, Mass, Price, Volume};
 
 /// A product as its label describes it.
@@ -145,17 +144,31 @@ impl ProductKind {
         Self::Other,
     ];
 
-    /// In words.
-    pub fn name(self) -> &'static str {
+    /// The word by which tables, labels and files know it: the same whatever language is spoken.
+    pub const fn word(self) -> &'static str {
         match self {
             Self::Herbicide => "herbicide",
             Self::Fungicide => "fungicide",
             Self::Insecticide => "insecticide",
-            Self::GrowthRegulator => t!("farm-growth-regulator"),
+            Self::GrowthRegulator => "growth regulator",
             Self::Adjuvant => "adjuvant",
+            Self::Conditioner => "water conditioner",
+            Self::FoliarFeed => "foliar feed",
+            Self::Other => "other",
+        }
+    }
+
+    /// In words.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Herbicide => t!("farm-herbicide"),
+            Self::Fungicide => t!("farm-fungicide"),
+            Self::Insecticide => t!("farm-insecticide"),
+            Self::GrowthRegulator => t!("farm-growth-regulator"),
+            Self::Adjuvant => t!("farm-adjuvant"),
             Self::Conditioner => t!("farm-water-conditioner"),
             Self::FoliarFeed => t!("farm-foliar-feed"),
-            Self::Other => "other",
+            Self::Other => t!("farm-other-kind"),
         }
     }
 
@@ -200,13 +213,24 @@ impl Charge {
     /// All of them.
     pub const ALL: [Self; 5] = [Self::NotStated, Self::NonIonic, Self::Cationic, Self::Anionic, Self::Amphoteric];
 
-    /// In words.
-    pub fn name(self) -> &'static str {
+    /// The word by which tables, labels and files know it: the same whatever language is spoken.
+    pub const fn word(self) -> &'static str {
         match self {
             Self::NonIonic => "non-ionic",
             Self::Cationic => "cationic",
             Self::Anionic => "anionic",
             Self::Amphoteric => "amphoteric",
+            Self::NotStated => "charge not stated",
+        }
+    }
+
+    /// In words.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::NonIonic => t!("farm-non-ionic"),
+            Self::Cationic => t!("farm-cationic"),
+            Self::Anionic => t!("farm-anionic"),
+            Self::Amphoteric => t!("farm-amphoteric"),
             Self::NotStated => t!("farm-charge-not-stated"),
         }
     }
@@ -286,6 +310,26 @@ impl AdjuvantClass {
         Self::Other,
     ];
 
+    /// The word by which tables, labels and files know it: the same whatever language is spoken.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::NonIonicSurfactant => "non-ionic surfactant",
+            Self::CropOilConcentrate => "crop oil concentrate",
+            Self::MethylatedSeedOil => "methylated seed oil",
+            Self::HighSurfactantOil => "high-surfactant oil concentrate",
+            Self::Organosilicone => "organosilicone",
+            Self::AmmoniumSulfate => "ammonium sulfate",
+            Self::UreaAmmoniumNitrate => "urea ammonium nitrate",
+            Self::ConditionerWithoutAmmonium => "conditioner without ammonium",
+            Self::Buffer => "acidifier or buffer",
+            Self::VolatilityReducer => "volatility reducer",
+            Self::DriftRetardant => "drift retardant",
+            Self::CompatibilityAgent => "compatibility agent",
+            Self::Defoamer => "antifoaming agent",
+            Self::Other => "other",
+        }
+    }
+
     /// In words.
     pub fn name(self) -> &'static str {
         match self {
@@ -293,7 +337,7 @@ impl AdjuvantClass {
             Self::CropOilConcentrate => t!("farm-crop-oil-concentrate"),
             Self::MethylatedSeedOil => t!("farm-methylated-seed-oil"),
             Self::HighSurfactantOil => t!("farm-high-surfactant-oil-concentrate"),
-            Self::Organosilicone => "organosilicone",
+            Self::Organosilicone => t!("farm-organosilicone"),
             Self::AmmoniumSulfate => t!("farm-ammonium-sulfate"),
             Self::UreaAmmoniumNitrate => t!("farm-urea-ammonium-nitrate"),
             Self::ConditionerWithoutAmmonium => t!("farm-conditioner-without-ammonium"),
@@ -302,7 +346,7 @@ impl AdjuvantClass {
             Self::DriftRetardant => t!("farm-drift-retardant"),
             Self::CompatibilityAgent => t!("farm-compatibility-agent"),
             Self::Defoamer => t!("farm-antifoaming-agent"),
-            Self::Other => "other",
+            Self::Other => t!("farm-other-class"),
         }
     }
 
@@ -408,18 +452,18 @@ impl ContainerKind {
     }
 
     /// In words, for a number of them.
-    pub const fn name(self, count: u32) -> &'static str {
+    pub fn name(self, count: u32) -> &'static str {
         match (self, count) {
-            (Self::Jug, 1) => "jug",
-            (Self::Jug, _) => "jugs",
-            (Self::Bag, 1) => "bag",
-            (Self::Bag, _) => "bags",
-            (Self::Box, 1) => "box",
-            (Self::Box, _) => "boxes",
-            (Self::Drum, 1) => "drum",
-            (Self::Drum, _) => "drums",
-            (Self::Tote, 1) => "tote",
-            (Self::Tote, _) => "totes",
+            (Self::Jug, 1) => t!("farm-jug"),
+            (Self::Jug, _) => t!("farm-jugs"),
+            (Self::Bag, 1) => t!("farm-bag"),
+            (Self::Bag, _) => t!("farm-bags"),
+            (Self::Box, 1) => t!("farm-box"),
+            (Self::Box, _) => t!("farm-boxes"),
+            (Self::Drum, 1) => t!("farm-drum"),
+            (Self::Drum, _) => t!("farm-drums"),
+            (Self::Tote, 1) => t!("farm-tote"),
+            (Self::Tote, _) => t!("farm-totes"),
         }
     }
 }

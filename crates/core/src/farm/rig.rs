@@ -1,10 +1,9 @@
 //! A rig: a sprayer with its tank, boom and usual setting.
 
-use crate::language::t;
 use serde::{Deserialize, Serialize};
 
 use super::{Calibration, Id, Nouns, NozzleSet, is_default};
-use crate::language::{Say, say};
+use crate::language::{Say, say, t};
 use crate::quantity::{AsTyped, Duration, Length, Pressure, Share, Speed, Volume};
 
 /// A sprayer.
@@ -173,14 +172,28 @@ impl Droplets {
         })
     }
 
+    /// The word by which tables, labels and files know it: the same whatever language is spoken.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::ExtremelyFine => "extremely fine",
+            Self::VeryFine => "very fine",
+            Self::Fine => "fine",
+            Self::Medium => "medium",
+            Self::Coarse => "coarse",
+            Self::VeryCoarse => "very coarse",
+            Self::ExtremelyCoarse => "extremely coarse",
+            Self::UltraCoarse => "ultra coarse",
+        }
+    }
+
     /// The name of the class.
     pub fn name(self) -> &'static str {
         match self {
             Self::ExtremelyFine => t!("farm-extremely-fine"),
             Self::VeryFine => t!("farm-very-fine"),
-            Self::Fine => "fine",
-            Self::Medium => "medium",
-            Self::Coarse => "coarse",
+            Self::Fine => t!("farm-fine"),
+            Self::Medium => t!("farm-medium"),
+            Self::Coarse => t!("farm-coarse"),
             Self::VeryCoarse => t!("farm-very-coarse"),
             Self::ExtremelyCoarse => t!("farm-extremely-coarse"),
             Self::UltraCoarse => t!("farm-ultra-coarse"),

@@ -1,7 +1,6 @@
 //! A shape on the ground: a point, a line or polygons on WGS 84, written as well-known text after OGC 06-103r4 (ISO 19125-1), the
 //! longitude before the latitude.
 
-use crate::language::t;
 use std::fmt;
 use std::sync::{Arc, OnceLock};
 
@@ -11,6 +10,7 @@ use wkt::{ToWkt, TryFromWkt};
 
 use crate::ground::cut::OnPlane;
 use crate::ground::plane::Ball;
+use crate::language::t;
 use crate::quantity::Area;
 
 /// A point, a line or polygons on WGS 84. Copies share what they hold.
@@ -82,7 +82,7 @@ impl Shape {
             | Geometry::MultiLineString(_)
             | Geometry::Polygon(_)
             | Geometry::MultiPolygon(_) => {}
-            Geometry::GeometryCollection(_) => return Err(ShapeError::Kind("collection")),
+            Geometry::GeometryCollection(_) => return Err(ShapeError::Kind(t!("farm-collection"))),
             Geometry::Line(_) | Geometry::Rect(_) | Geometry::Triangle(_) => {
                 return Err(ShapeError::Kind(t!("farm-bare-figure")));
             }

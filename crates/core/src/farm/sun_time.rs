@@ -1,9 +1,8 @@
 //! A time of day by the sun, as labels and laws name it: "sunrise", "1 h after sunrise", "2 h before sunset".
 
-use crate::language::t;
 use serde::{Deserialize, Serialize};
 
-use crate::language::{Say, say};
+use crate::language::{Say, say, t};
 use crate::quantity::{Duration, Quantity};
 
 /// A time of day by the sun.

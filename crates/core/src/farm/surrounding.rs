@@ -59,18 +59,33 @@ impl SurroundingKind {
         Self::Other,
     ];
 
-    /// In words.
-    pub fn name(self) -> &'static str {
+    /// The word by which tables, labels and files know it: the same whatever language is spoken.
+    pub const fn word(self) -> &'static str {
         match self {
             Self::Water => "water",
             Self::Well => "well",
             Self::Home => "home",
             Self::School => "school",
             Self::Hives => "hives",
+            Self::SensitiveCrop => "sensitive crop",
+            Self::Organic => "organic land",
+            Self::Habitat => "trees and wild ground",
+            Self::Other => "other",
+        }
+    }
+
+    /// In words.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Water => t!("farm-open-water"),
+            Self::Well => t!("farm-well"),
+            Self::Home => t!("farm-home"),
+            Self::School => t!("farm-school"),
+            Self::Hives => t!("farm-hives"),
             Self::SensitiveCrop => t!("farm-sensitive-crop"),
             Self::Organic => t!("farm-organic-land"),
             Self::Habitat => t!("farm-trees-and-wild-ground"),
-            Self::Other => "other",
+            Self::Other => t!("farm-other-surrounding"),
         }
     }
 }

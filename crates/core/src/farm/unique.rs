@@ -1,9 +1,10 @@
 //! Reading a collection whose ids must not repeat. Taken as it comes, the second entry of an id would silently replace the
 //! first, and what was typed there would be gone at the next save.
 
-use crate::language::t;
 use std::fmt;
 use std::marker::PhantomData;
+
+use crate::language::t;
 
 use indexmap::IndexMap;
 use serde::de::{Deserialize, Deserializer, Error, MapAccess, Visitor};

@@ -3,6 +3,7 @@
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
+use crate::language::t;
 use crate::quantity::{Acidity, AsTyped, Conductivity, Flow, Hardness, IonContent};
 
 /// A source of carrier water. What the analysis does not state stays empty; nothing is assumed to be zero silently.
@@ -70,12 +71,21 @@ impl Clarity {
     /// All of them, the clearest first.
     pub const ALL: [Self; 3] = [Self::Clear, Self::Cloudy, Self::Dirty];
 
-    /// In words.
-    pub const fn name(self) -> &'static str {
+    /// The word by which tables, labels and files know it: the same whatever language is spoken.
+    pub const fn word(self) -> &'static str {
         match self {
             Self::Clear => "clear",
             Self::Cloudy => "cloudy",
             Self::Dirty => "dirty",
+        }
+    }
+
+    /// In words.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Clear => t!("farm-clear"),
+            Self::Cloudy => t!("farm-cloudy"),
+            Self::Dirty => t!("farm-dirty"),
         }
     }
 }

@@ -4,7 +4,6 @@
 //! [`directions`]; [`rings`] mends what a file or a hand drew; `named` holds a label's words against what is drawn; `strips`
 //! gathers what is asked on a field; [`shift`] says in which winds that no longer holds. Where a field has no boundary, or nothing is drawn, no strip is measured, and people leave it.
 
-use crate::language::t;
 mod around;
 pub(crate) mod cut;
 pub mod directions;
@@ -27,6 +26,7 @@ use strips::{Asking, Kept};
 use crate::farm::{AreaFrom, Farm, Field, Id, Pass, Shape};
 use crate::finding::{Basis, Finding, Level, Subject};
 use crate::label::{listed, once};
+use crate::language::t;
 use crate::quantity::{Area, AsTyped, Length, Quantity};
 use crate::weather::practice;
 use crate::working::Working;
@@ -260,17 +260,13 @@ fn judge_area(farm: &Farm, field: &Field, ground: &mut FieldGround) {
         name = field.name,
         measured = measured.show(farm.units),
         area = field.area.text(),
-        which = if differs.is_finite() {
-            let word = if differs < 0.0 { "less" } else { "more" };
-            t!(
-                "ground-which-is",
-                differs = crate::quantity::Share::from_fraction(differs.abs()).show(farm.units),
-                word = word
-            )
-        } else {
-            String::new()
+        than = match differs {
+            differs if !differs.is_finite() => "none",
+            differs if differs < 0.0 => "less",
+            _ => "more",
         },
-        which2 = if ground.from == AreaFrom::Boundary { "yes" } else { "no" }
+        differs = crate::quantity::Share::from_fraction(differs.abs()).show(farm.units),
+        from = if ground.from == AreaFrom::Boundary { "boundary" } else { "stated" }
     );
     ground.findings.push(Finding::check(about(), text, basis).hint(t!("ground-mend-the-area-or-the-boundary")));
 }
@@ -299,14 +295,14 @@ fn judge_strips(farm: &Farm, pass: &Pass, field: &Field, kept: &[Kept], ground: 
         let left = t!("ground-of-stay-unsprayed", area = strip.area.show(units), name = field.name, along = along);
         let (text, hint) = match strip.applies {
             Applies::NotDownwind => {
-                (t!("ground-the-wind-planned-for-does-not", head = head, name = field.name), NOT_DOWNWIND)
+                (t!("ground-the-wind-planned-for-does-not", head = head, name = field.name), not_downwind())
             }
             _ if strip.area.is_zero() => continue,
             Applies::WindUnknown => (
                 t!("ground-no-wind-is-known-for-the", head = head, left = left),
                 t!("ground-type-the-wind-expected-for-the"),
             ),
-            _ => (format!("{head}; {left}"), if strip.downwind_only { NOT_DOWNWIND } else { "" }),
+            _ => (format!("{head}; {left}"), if strip.downwind_only { not_downwind() } else { "" }),
         };
         let doubtful = !spoken.doubt.is_empty() || strip.applies == Applies::WindUnknown;
         let level = if doubtful { Level::Check } else { Level::Note };
@@ -350,7 +346,9 @@ fn judge_strips(farm: &Farm, pass: &Pass, field: &Field, kept: &[Kept], ground: 
     ground.findings.extend(findings);
 }
 
-const NOT_DOWNWIND: &str = "Mind the wind while spraying: where it turns toward it, leave the strip.";
+fn not_downwind() -> &'static str {
+    t!("ground-mind-the-wind")
+}
 
 /// What is drawn close by and may be meant by words that mean nothing that is known.
 fn unmatched(farm: &Farm, field: &Field, asked: &[Asking], kept: &[Kept], ground: &mut FieldGround) {
@@ -389,11 +387,16 @@ fn unmatched(farm: &Farm, field: &Field, asked: &[Asking], kept: &[Kept], ground
 /// How the ground of a field comes about.
 fn working(farm: &Farm, field: &Field, ground: &FieldGround) -> Working {
     let units = farm.units;
-    let mut working = Working::new(t!("ground-ground-of", name = field.name)).step("stated", field.area.show(units));
+    let mut working =
+        Working::new(t!("ground-ground-of", name = field.name)).step(t!("ground-stated"), field.area.show(units));
     if let Some(measured) = ground.measured {
-        working = working
-            .step(t!("ground-within-the-boundary-on-wgs-84"), measured.show(units))
-            .step(t!("ground-the-plan-goes-by-the-area", from = ground.from.name()), ground.area.show(units));
+        working = working.step(t!("ground-within-the-boundary-on-wgs-84"), measured.show(units)).step(
+            t!(
+                "ground-the-plan-goes-by-the-area",
+                from = if ground.from == AreaFrom::Boundary { "boundary" } else { "stated" }
+            ),
+            ground.area.show(units),
+        );
     }
     if let Some(unsprayed) = &field.unsprayed {
         working = working.step(t!("ground-stays-unsprayed"), unsprayed.show(units));

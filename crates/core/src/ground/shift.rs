@@ -8,6 +8,7 @@ use crate::label::once;
 use crate::language::t;
 use crate::quantity::Bearing;
 use crate::weather::limits::{self, Kind};
+use crate::words::all_of;
 
 /// What a turn of the wind does to the plan of a pass.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -44,7 +45,7 @@ impl WindShift {
     pub fn words(&self) -> Option<String> {
         let asked = once(self.breaks.iter().map(|one| one.text.clone())).join("; ");
         let arc = |arc: &Arc| match arc.to_degrees() {
-            turn if turn >= 360.0 => "anywhere".to_owned(),
+            turn if turn >= 360.0 => t!("ground-anywhere").to_owned(),
             turn if turn < 1.0 => arc.from.point().to_owned(),
             // Whole degrees that hold no less than the arc.
             _ => t!(
@@ -53,7 +54,7 @@ impl WindShift {
                 ceil = format_args!("{:.0}", arc.to().to_degrees().ceil())
             ),
         };
-        let from = self.from().arcs().iter().map(arc).collect::<Vec<_>>().join(" and ");
+        let from = all_of(&self.from().arcs().iter().map(arc).collect::<Vec<_>>());
         if from.is_empty() {
             return None;
         }

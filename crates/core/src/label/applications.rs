@@ -104,16 +104,27 @@ fn number(
     }
     let days: Vec<String> =
         counted.applications.iter().filter_map(|parts| parts.first()).map(|record| record.date.to_string()).collect();
-    let before = if days.is_empty() { String::new() } else { t!("label-after", days = days.join(", ")) };
-    let text = t!(
-        "label-this-pass-would-be-application-number",
-        field = field,
-        saturating_add = count.saturating_add(1),
-        product = product,
-        words = window.words,
-        before = before,
-        most = most
-    );
+    let (number, season) = (count.saturating_add(1), &window.words);
+    let text = if days.is_empty() {
+        t!(
+            "label-one-application-too-many",
+            field = field,
+            number = number,
+            product = product,
+            season = season,
+            most = most
+        )
+    } else {
+        t!(
+            "label-one-application-too-many-after",
+            field = field,
+            number = number,
+            product = product,
+            season = season,
+            days = days.join(", "),
+            most = most
+        )
+    };
     let found = if most > 0 && counted.fit_beside {
         Finding::check(here.about_field(), t!("label-unless-they-lie-on-different-parts", text = text), spoken.basis())
     } else {
@@ -125,19 +136,28 @@ fn number(
 fn spacing(here: &Here, spoken: &Spoken, days_apart: u32, findings: &mut Vec<Finding>) {
     let Some((days, record)) = too_near(here, days_apart) else { return };
     let (product, field) = (&here.product.name, &here.field.name);
-    let how_far = match days {
-        0 => t!("label-on-the-same-day-as").to_owned(),
-        1.. => t!("label-days-after", days = in_days(days)),
-        _ => t!("label-before", days = in_days(-days)),
+    let date = record.date;
+    let text = match days {
+        0 => {
+            t!("label-too-near-on-the-same-day", field = field, product = product, date = date, days_apart = days_apart)
+        }
+        1.. => t!(
+            "label-too-near-after",
+            field = field,
+            product = product,
+            date = date,
+            apart = in_days(days),
+            days_apart = days_apart
+        ),
+        _ => t!(
+            "label-too-near-before",
+            field = field,
+            product = product,
+            date = date,
+            apart = in_days(-days),
+            days_apart = days_apart
+        ),
     };
-    let text = t!(
-        "label-had-on-this-pass-is-that",
-        field = field,
-        product = product,
-        date = record.date,
-        how_far = how_far,
-        days_apart = days_apart
-    );
     let found = if fits_beside(here.field, here.area, &[record], here) {
         Finding::check(here.about_field(), t!("label-unless-they-lie-on-different-parts", text = text), spoken.basis())
     } else {
@@ -149,7 +169,7 @@ fn spacing(here: &Here, spoken: &Spoken, days_apart: u32, findings: &mut Vec<Fin
 }
 
 pub(crate) fn in_days(days: i32) -> String {
-    if days == 1 { t!("label-1-day").to_owned() } else { t!("label-days", days = days) }
+    t!("label-days", days = days)
 }
 
 /// Whether what was sprayed and what is to be sprayed may lie beside each other on the field.

@@ -2,7 +2,7 @@
 //!
 //! It is counted from the nozzle to the top of the canopy, or to the ground where there is none (APVMA, definitions).
 
-use super::Here;
+use super::{End, Here};
 use crate::farm::Id;
 use crate::farm::label::Says;
 use crate::finding::{Basis, Finding, Subject};
@@ -33,7 +33,7 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>, open: &mut Vec<(St
 
 /// One Check for all that limit the height where none is typed.
 pub(crate) fn not_typed(pass: &Id, open: Vec<(String, Basis)>) -> Option<Finding> {
-    let (asked, basis) = super::asked_once(open, t!("label-at-most"))?;
+    let (asked, basis) = super::asked_once(open, Some(End::Most))?;
     Some(
         Finding::check(Subject::Pass(pass.clone()), t!("label-the-height-of-the-boom-is", asked = asked), basis)
             .hint(t!("label-type-the-height-of-the-nozzles")),

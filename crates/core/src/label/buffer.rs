@@ -3,7 +3,7 @@
 //! A neighbour is matched by its words alone: a label that says "creek" speaks of "creek" and "mill creek", not of "stream". Words on
 //! the wind that match none are said to be open. Strips to what is drawn are measured in [`crate::ground`].
 
-use super::{Here, Spoken, listed};
+use super::{Here, Spoken, listed, names};
 use crate::farm::label::Says;
 use crate::farm::{Neighbour, Surrounding};
 use crate::finding::Finding;
@@ -23,21 +23,20 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
         let Some((width, spoken)) = reaching(strips.iter().cloned(), neighbour) else { continue };
         let distance = neighbour.distance.as_ref().map(AsTyped::value);
         let units = here.farm.units;
-        let side = match neighbour.side.trim() {
-            "" => "beside".to_owned(),
-            side => t!("label-on-the-of", side = side),
-        };
+        let yes = |is: bool| if is { "yes" } else { "no" };
+        let side = neighbour.side.trim();
         let down = matches!(spoken.statement.says, Says::Buffer { downwind_only: true, .. });
-        let wide = if down { t!("label-down-the-wind", width = width.show(units)) } else { width.show(units) };
-        let (asked, what, field) = (wide, neighbour.what.trim(), &here.field.name);
+        let (asked, what, field) = (width.show(units), neighbour.what.trim(), &here.field.name);
         let (who, unsprayed) = (spoken.speaker.name(), here.field.unsprayed.is_some());
         let (text, hint) = match distance {
             Some(distance) => (
                 t!(
                     "label-keeps-from-that-is-away",
                     who = who,
-                    asked = asked,
+                    downwind = yes(down),
+                    width = asked,
                     what = what,
+                    side_is_typed = yes(!side.is_empty()),
                     side = side,
                     field = field,
                     distance = distance.show(units)
@@ -45,16 +44,18 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
                 t!(
                     "label-leave-a-strip-of-unsprayed-along",
                     width = (width - distance).show(units),
-                    which = if down { "yes" } else { "no" },
-                    which2 = if unsprayed { "yes" } else { "no" }
+                    which = yes(down),
+                    which2 = yes(unsprayed)
                 ),
             ),
             None => (
                 t!(
                     "label-keeps-from-how-far-that-lies",
                     who = who,
-                    asked = asked,
+                    downwind = yes(down),
+                    width = asked,
                     what = what,
+                    side_is_typed = yes(!side.is_empty()),
                     side = side,
                     field = field
                 ),
@@ -123,7 +124,7 @@ pub(crate) fn means(to: &str, what: &str) -> bool {
         let (short, long) = if to.len() < what.len() { (&to, &what) } else { (&what, &to) };
         !short.is_empty() && short.iter().all(|word| long.contains(word))
     };
-    to.split([',', ';']).flat_map(|part| part.split(" or ")).any(one)
+    to.split([',', ';']).flat_map(names::split_or).any(one)
 }
 
 #[cfg(test)]

@@ -4,6 +4,7 @@
 //! runs over the turn of the year.
 
 use crate::language::t;
+use crate::words::any_of;
 use jiff::civil::Date;
 
 use super::{Here, Spoken, by_crop};
@@ -33,8 +34,7 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
         if of_crop.iter().any(|(.., inside)| *inside) {
             continue;
         }
-        let all: Vec<&str> = of_crop.iter().map(|(_, words, _)| words.as_str()).collect();
-        let all = all.join(" or ");
+        let all = any_of(of_crop.iter().map(|(_, words, _)| words));
         // A window that may not speak weakens what all of them forbid.
         if let Some((spoken, ..)) = of_crop.iter().max_by_key(|(spoken, ..)| !spoken.doubt.is_empty()) {
             findings.push(outside(here, spoken, &all));

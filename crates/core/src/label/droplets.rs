@@ -5,8 +5,7 @@ use super::Here;
 use crate::farm::label::Says;
 use crate::farm::{Droplets, Farm, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
-use crate::language::t;
-use crate::language::{Say, say};
+use crate::language::{Say, say, t};
 use crate::quantity::{CarrierRate, Quantity};
 use crate::rig::setting::{self, Classes};
 use crate::rig::{nozzle, set_of};
@@ -83,32 +82,37 @@ pub(crate) fn judge(here: &Here, classes: &OfPass, findings: &mut Vec<Finding>, 
         };
         // A class that was typed must be typed anew; one of a set follows from its setting.
         let of_a_set = here.pass.droplets.is_none() && here.farm.rigs.get(&here.pass.rig).is_some_and(has_sets);
-        let (word, hint) = if classes.finest < finest {
+        let (is_finer, hint) = if classes.finest < finest {
             let hint = if of_a_set {
                 t!("label-take-a-coarser-set-or-less")
             } else {
                 t!("label-choose-a-coarser-nozzle-or-less")
             };
-            ("finer", hint)
+            (true, hint)
         } else if coarsest.is_some_and(|coarsest| classes.coarsest > coarsest) {
             let hint =
                 if of_a_set { t!("label-take-a-finer-set-or-more") } else { t!("label-choose-a-finer-nozzle-or-more") };
-            ("coarser", hint)
+            (false, hint)
         } else {
             continue;
         };
-        let theirs = t!("label-asks-for-droplets-those-of-this", who = who, asked = asked, classes = classes.words());
+        let shown = classes.words();
         // Between two lines of the table it may be the one class or the other.
         let surely = classes.coarsest < finest || coarsest.is_some_and(|coarsest| classes.finest > coarsest);
         findings.push(if surely {
-            spoken.forbid(spoken.about(here), t!("label-which-is", theirs = theirs, word = word)).hint(hint)
+            let text = if is_finer {
+                t!("label-droplets-are-finer", who = who, asked = asked, classes = shown)
+            } else {
+                t!("label-droplets-are-coarser", who = who, asked = asked, classes = shown)
+            };
+            spoken.forbid(spoken.about(here), text).hint(hint)
         } else {
-            Finding::check(
-                spoken.about(here),
-                t!("label-between-two-lines-of-the-nozzle", theirs = theirs, word = word),
-                spoken.basis(),
-            )
-            .hint(t!("label-set-a-pressure-of-the-table"))
+            let text = if is_finer {
+                t!("label-droplets-may-be-finer", who = who, asked = asked, classes = shown)
+            } else {
+                t!("label-droplets-may-be-coarser", who = who, asked = asked, classes = shown)
+            };
+            Finding::check(spoken.about(here), text, spoken.basis()).hint(t!("label-set-a-pressure-of-the-table"))
         });
     }
 }
@@ -120,6 +124,7 @@ fn has_sets(rig: &Rig) -> bool {
 /// One Check for all that ask for a class where none is known.
 pub(crate) fn not_typed(pass: &crate::farm::Id, classes: &OfPass, open: Vec<(String, Basis)>) -> Option<Finding> {
     let OfPass::NotKnown(why, hint) = classes else { return None };
-    let (asked, basis) = super::asked_once(open, "")?;
-    Some(Finding::check(Subject::Pass(pass.clone()), format!("{why}; {asked}"), basis).hint(*hint))
+    let (asked, basis) = super::asked_once(open, None)?;
+    let text = t!("label-droplets-not-known", why = why, asked = asked);
+    Some(Finding::check(Subject::Pass(pass.clone()), text, basis).hint(*hint))
 }

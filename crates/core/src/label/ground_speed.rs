@@ -1,6 +1,6 @@
 //! Speed over ground while spraying, against the labels' most.
 
-use super::Here;
+use super::{End, Here};
 use crate::farm::Id;
 use crate::farm::label::Says;
 use crate::finding::{Basis, Finding, Subject};
@@ -31,7 +31,7 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>, open: &mut Vec<(St
 
 /// One Check for all that limit the speed where none is typed.
 pub(crate) fn not_typed(pass: &Id, open: Vec<(String, Basis)>) -> Option<Finding> {
-    let (asked, basis) = super::asked_once(open, t!("label-at-most"))?;
+    let (asked, basis) = super::asked_once(open, Some(End::Most))?;
     Some(
         Finding::check(Subject::Pass(pass.clone()), t!("label-the-speed-of-this-pass-is", asked = asked), basis)
             .hint(t!("label-type-the-speed-for-the-rig")),

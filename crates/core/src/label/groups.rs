@@ -9,7 +9,6 @@
 //! Use several effective groups at once: Norsworthy et al. 2012, Weed Science 60 (sp1):31-62, from memory. From which number
 //! of times on a group is named is common practice without a source.
 
-use crate::language::t;
 use std::collections::HashMap;
 
 use super::when::same_weed;
@@ -17,8 +16,10 @@ use super::{Here, listed};
 use crate::farm::label::Says;
 use crate::farm::{Farm, Field, Product, ProductKind, Record};
 use crate::finding::{Basis, Finding, Level, Subject};
+use crate::language::t;
 use crate::mix::actives;
 use crate::season::Reach;
+use crate::words::capital;
 use jiff::civil::Date;
 
 /// How many seasons are looked at, with that of the pass.
@@ -150,27 +151,20 @@ pub(crate) fn repeated(all: &[Here], findings: &mut Vec<Finding>) {
             .iter()
             .enumerate()
             .map(|(at, (count, names))| {
-                let times = match count {
-                    1 => "once".to_owned(),
-                    2 => "twice".to_owned(),
-                    many => t!("label-times", many = many),
-                };
-                let seasons = if at == 0 { t!("label-in-the-last-seasons", seasons = SEASONS) } else { String::new() };
-                t!(
-                    "label-on-and-this-is-the",
-                    names = listed(names),
-                    times = times,
-                    seasons = seasons,
-                    count = ordinal(count + 1)
-                )
+                let (names, now) = (listed(names), ordinal(count + 1));
+                if at == 0 {
+                    t!("label-on-fields-times-in-seasons", times = count, names = names, seasons = SEASONS, now = now)
+                } else {
+                    t!("label-on-fields-times", times = count, names = names, now = now)
+                }
             })
             .collect();
-        let of_kind = if kind == ProductKind::Herbicide { String::new() } else { format!("{} ", kind.name()) };
-        let word = if of_kind.is_empty() { t!("label-group") } else { "group" };
-        let mut text = t!("label-was-sprayed", of_kind = of_kind, word = word, group = group, parts = parts.join("; "));
-        if let Some(first) = text.get_mut(0..1) {
-            first.make_ascii_uppercase();
-        }
+        let parts = parts.join("; ");
+        let text = if kind == ProductKind::Herbicide {
+            t!("label-group-was-sprayed", group = group, parts = parts)
+        } else {
+            t!("label-group-of-a-kind-was-sprayed", kind = capital(kind.name()), group = group, parts = parts)
+        };
         let level = if often { Level::Check } else { Level::Note };
         findings.push(
             Finding::new(level, Subject::Pass(pass.clone()), text, Basis::Practice)
@@ -187,7 +181,7 @@ fn ordinal(number: usize) -> String {
         (3, _) => "rd",
         _ => "th",
     };
-    format!("{number}{ending}")
+    t!("label-ordinal", number = number, ending = ending)
 }
 
 /// Fields with the groups that are effective on them.

@@ -1,6 +1,5 @@
 //! The days between the last application and harvest or grazing.
 
-use crate::language::t;
 use jiff::Span;
 use jiff::civil::Date;
 
@@ -9,6 +8,7 @@ use super::{Here, Speaks, Spoken, place, speaks};
 use crate::farm::label::Says;
 use crate::farm::{Field, Product};
 use crate::finding::{Basis, Finding};
+use crate::language::t;
 use crate::season::binds::{Binds, binds};
 
 /// A day so many days later; `None` beyond the calendar.

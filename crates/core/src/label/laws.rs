@@ -1,12 +1,12 @@
 //! What the laws of a day say of a product: some of it is held against plans as the labels are, the rest is said to be open.
 
-use crate::language::t;
 use jiff::civil::Date;
 
 use super::{Here, Speaker, Spoken, names, weather};
 use crate::farm::label::Says;
 use crate::farm::{Farm, Product, Statement};
 use crate::finding::{Finding, Subject};
+use crate::language::t;
 
 /// Whether a plan is held against a law that says this.
 pub const fn are_held(says: &Says) -> bool {

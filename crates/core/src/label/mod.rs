@@ -5,7 +5,6 @@
 //! be told it is taken to speak, and what it would forbid becomes a Check. Some of what laws say is held against plans as the
 //! labels are; `laws.rs` says what.
 
-use crate::language::t;
 pub(crate) mod applications;
 pub(crate) mod boom_height;
 pub(crate) mod buffer;
@@ -34,8 +33,10 @@ use when::Situation;
 use crate::farm::label::{Says, When};
 use crate::farm::{Farm, Field, Id, Law, Pass, Product, Statement};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::quantity::{AmountPerArea, Area, CarrierRate};
 use crate::season::Log;
+use crate::words::all_of;
 
 /// Which end of a range a bound is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -117,8 +118,11 @@ impl Speaker<'_> {
         match self {
             Self::Label(product) => Basis::Label(place(product, statement)),
             Self::Law(law) => {
-                let since = law.since.map_or_else(String::new, |day| t!("label-since", day = day));
-                Basis::Law(format!("{}{since}", law.source()))
+                let source = law.source();
+                Basis::Law(match law.since {
+                    Some(day) => t!("label-law-since", source = source, day = day),
+                    None => source,
+                })
             }
         }
     }
@@ -160,7 +164,7 @@ impl<'a> Spoken<'a> {
         }
         let doubts: Vec<String> =
             unclear(statement, field).into_iter().chain(when::doubts(when(), situation)).collect();
-        Some(Self { statement, speaker, doubt: doubts.join(" and ") })
+        Some(Self { statement, speaker, doubt: all_of(doubts) })
     }
 
     /// Where it stands on the label.
@@ -230,21 +234,25 @@ pub(crate) fn once<T: PartialEq>(all: impl IntoIterator<Item = T>) -> Vec<T> {
 
 /// What labels and laws ask of a thing that is not typed, in words: "the labels ask for at most 24 in (Alpha)"; and where they do.
 /// `None` where none asks.
-pub(crate) fn asked_once(open: Vec<(String, Basis)>, most: &str) -> Option<(String, Basis)> {
+pub(crate) fn asked_once(open: Vec<(String, Basis)>, end: Option<End>) -> Option<(String, Basis)> {
     let (asked, places): (Vec<String>, Vec<Basis>) = open.into_iter().unzip();
-    let words = t!("label-ask-for", places = who(&places), most = most, asked = listed(&once(asked)));
+    let (who, asked) = (who(&places), listed(&once(asked)));
+    let words = match end {
+        Some(End::Most) => t!("label-ask-for-at-most", who = who, asked = asked),
+        Some(End::Least) | None => t!("label-ask-for", who = who, asked = asked),
+    };
     (!places.is_empty()).then(|| (words, Basis::of_all(&places)))
 }
 
-/// Who asks, by where it stands: "the labels", "the laws", or both.
+/// Who asks, by where it stands, as messages choose by it: "labels", "laws" or "both".
 pub(crate) fn who(places: &[Basis]) -> &'static str {
     let is_law = |basis: &Basis| matches!(basis, Basis::Law(_));
     if !places.iter().any(is_law) {
-        t!("label-the-labels")
+        "labels"
     } else if places.iter().all(is_law) {
-        t!("label-the-laws")
+        "laws"
     } else {
-        t!("label-the-labels-and-laws")
+        "both"
     }
 }
 

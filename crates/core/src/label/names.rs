@@ -1,7 +1,7 @@
 //! Whether words on a label speak of a product: "organophosphate insecticide", "group 14", "crop oil concentrate".
 
 use crate::farm::{AdjuvantClass, Advice, Farm, Law, Product, ProductKind};
-use crate::language::t;
+use crate::language::{Language, speaking, t};
 use crate::mix::actives;
 use crate::words::plain;
 
@@ -29,17 +29,16 @@ pub fn speak_of(words: &str, product: &Product) -> bool {
         let name = plain(name);
         !name.is_empty() && (name == words || name == singular || name.strip_suffix('s') == Some(singular))
     };
-    if is(&product.name) || is(product.kind.name()) {
+    if is(&product.name) || in_any_language(|| is(product.kind.name())) {
         return true;
     }
     if let Some(class) = product.adjuvant_class()
-        && (is(class.name())
-            || is(class.key())
-            || (class.is_oil()
-                && ["oil", t!("label-crop-oil"), t!("label-oil-adjuvant"), t!("label-oil-concentrate")]
-                    .contains(&singular))
-            || (class.holds_ammonium()
-                && ["ammonium", t!("label-ammonium-salt"), t!("label-ammonium-product")].contains(&singular)))
+        && (is(class.key())
+            || in_any_language(|| {
+                is(class.name())
+                    || (class.is_oil() && oil().contains(&singular))
+                    || (class.holds_ammonium() && ammonium().contains(&singular))
+            }))
     {
         return true;
     }
@@ -52,11 +51,14 @@ pub fn speak_of(words: &str, product: &Product) -> bool {
         is(&active.name)
             || actives::same(words, &active.name)
             || is(family)
-            || (!family.is_empty() && is(&format!("{family} {}", product.kind.name())))
+            || (!family.is_empty()
+                && in_any_language(|| is(&t!("label-family-kind", family = family, kind = product.kind.name()))))
             || (!group.is_empty()
-                && (is(&t!("label-group-group", group = group))
-                    || is(&t!("label-group-group-kind", group = group, kind = product.kind.name()))
-                    || is(&t!("label-group-product", group = group))))
+                && in_any_language(|| {
+                    is(&t!("label-group-group", group = group))
+                        || is(&t!("label-group-group-kind", group = group, kind = product.kind.name()))
+                        || is(&t!("label-group-product", group = group))
+                }))
     })
 }
 
@@ -64,8 +66,9 @@ pub fn speak_of(words: &str, product: &Product) -> bool {
 pub(crate) fn parts(what: &str) -> Vec<String> {
     pieces(what)
         .iter()
-        .flat_map(|piece| piece.split(" or "))
+        .flat_map(|piece| split_or(piece))
         .flat_map(|piece| piece.split(" and "))
+        .flat_map(|piece| piece.split(" y "))
         .map(|piece| piece.trim().to_owned())
         .filter(|piece| !piece.is_empty())
         .collect()
@@ -116,26 +119,47 @@ pub fn understood(words: &str, farm: &Farm) -> bool {
         let name = plain(name);
         name == words || name == singular
     };
-    let of_a_kind = ProductKind::ALL.iter().find_map(|kind| singular.strip_suffix(kind.name())).unwrap_or(words).trim();
-    ProductKind::ALL.iter().any(|kind| is(kind.name()))
-        || AdjuvantClass::ALL.iter().any(|class| is(class.name()) || is(class.key()))
-        || [
-            "oil",
-            t!("label-crop-oil"),
-            t!("label-oil-adjuvant"),
-            t!("label-oil-concentrate"),
-            "ammonium",
-            t!("label-ammonium-salt"),
-            t!("label-ammonium-product"),
-        ]
-        .contains(&singular)
-        || of_a_kind.strip_prefix("group ").is_some_and(|group| {
-            let group = group.strip_suffix("product").unwrap_or(group).trim();
-            group.starts_with(|first: char| first.is_ascii_digit()) && !group.contains(' ')
+    let group = words.split(' ').find(|word| word.starts_with(|first: char| first.is_ascii_digit()));
+    let is_group = |group: &str| {
+        is(&t!("label-group-group", group = group))
+            || is(&t!("label-group-product", group = group))
+            || ProductKind::ALL.iter().any(|kind| is(&t!("label-group-group-kind", group = group, kind = kind.name())))
+    };
+    AdjuvantClass::ALL.iter().any(|class| is(class.key()))
+        || actives::table().iter().any(|facts| is(&facts.name) || is(&facts.family))
+        || in_any_language(|| {
+            ProductKind::ALL.iter().any(|kind| is(kind.name()))
+                || AdjuvantClass::ALL.iter().any(|class| is(class.name()))
+                || oil().contains(&singular)
+                || ammonium().contains(&singular)
+                || group.is_some_and(is_group)
+                || actives::table().iter().map(|facts| facts.family.as_str()).any(|family| {
+                    !family.is_empty()
+                        && ProductKind::ALL
+                            .iter()
+                            .any(|kind| is(&t!("label-family-kind", family = family, kind = kind.name())))
+                })
         })
-        || actives::table()
-            .iter()
-            .any(|facts| is(&facts.name) || is(&facts.family) || plain(&facts.family) == of_a_kind)
+}
+
+/// Whether words mean something in one of the languages: a label is typed as it is printed, whatever the program speaks.
+pub(super) fn in_any_language(means: impl Fn() -> bool) -> bool {
+    Language::ALL.into_iter().any(|language| speaking(language, &means))
+}
+
+/// What every oil is called.
+fn oil() -> [&'static str; 4] {
+    [t!("label-oil"), t!("label-crop-oil"), t!("label-oil-adjuvant"), t!("label-oil-concentrate")]
+}
+
+/// What all that holds ammonium is called.
+fn ammonium() -> [&'static str; 3] {
+    [t!("label-ammonium"), t!("label-ammonium-salt"), t!("label-ammonium-product")]
+}
+
+/// The one and the other that words name with an "or" between, in either language.
+pub(super) fn split_or(words: &str) -> impl Iterator<Item = &str> {
+    words.split(" or ").flat_map(|words| words.split(" o "))
 }
 
 /// Whether words take back what they name: "not glyphosate tolerant", "dicamba-sensitive".

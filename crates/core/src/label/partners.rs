@@ -3,7 +3,7 @@
 //! "Within 7 days" takes in the seventh. Words that name nothing the program knows are not judged, and said.
 
 use super::applications::in_days;
-use super::names::{list, parts, understood};
+use super::names::{in_any_language, list, parts, understood};
 use super::{Here, Spoken, harvest, listed};
 use crate::farm::label::Says;
 use crate::farm::{Product, RecordLine};
@@ -59,10 +59,9 @@ fn recorded(
     let gone = |line: &RecordLine| {
         let is = |name: &str| parts.iter().any(|part| part.eq_ignore_ascii_case(name.trim()));
         is(&line.name)
-            || line
-                .actives
-                .iter()
-                .any(|active| is(&active.name) || is(&t!("label-group-group", group = active.group.trim())))
+            || line.actives.iter().any(|active| {
+                is(&active.name) || in_any_language(|| is(&t!("label-group-group", group = active.group.trim())))
+            })
     };
     for record in Reach::always(here.field_id, here.pass_id, here.pass.date).records(here.farm, here.log) {
         let apart = here.pass.date.since(record.date).map_or(i32::MAX, |span| span.get_days());
@@ -78,21 +77,39 @@ fn recorded(
                 },
             );
         let Some(line) = hit else { continue };
-        let when = match apart {
-            0 => t!("label-on-the-same-day").to_owned(),
-            1.. => t!("label-before-this-pass", apart = in_days(apart)),
-            _ => t!("label-after-this-pass", apart = in_days(-apart)),
+        let (name, within) = (&here.product.name, in_days(i32::try_from(days).unwrap_or(i32::MAX)));
+        let (field, partner, date) = (&here.field.name, &line.name, record.date);
+        let text = match apart {
+            0 => t!(
+                "label-may-not-come-within-same-day",
+                name = name,
+                days = within,
+                what = what,
+                field = field,
+                partner = partner,
+                date = date
+            ),
+            1.. => t!(
+                "label-may-not-come-within-before",
+                name = name,
+                days = within,
+                what = what,
+                field = field,
+                partner = partner,
+                date = date,
+                apart = in_days(apart)
+            ),
+            _ => t!(
+                "label-may-not-come-within-after",
+                name = name,
+                days = within,
+                what = what,
+                field = field,
+                partner = partner,
+                date = date,
+                apart = in_days(-apart)
+            ),
         };
-        let text = t!(
-            "label-may-not-come-within-of-had",
-            name = here.product.name,
-            days = in_days(i32::try_from(days).unwrap_or(i32::MAX)),
-            what = what,
-            name2 = here.field.name,
-            name3 = line.name,
-            date = record.date,
-            when = when
-        );
         let hint = days
             .checked_add(1)
             .and_then(|days| harvest::days_after(record.date, days))

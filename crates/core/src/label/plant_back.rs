@@ -1,13 +1,13 @@
 //! Months before another crop may follow: for the next crop after this pass and after the records, and for the crop that
 //! stands, from what was sprayed before it was planted.
 
-use crate::language::t;
 use jiff::civil::Date;
 
 use super::{Here, Spoken, harvest, listed};
 use crate::farm::Field;
 use crate::farm::label::Says;
 use crate::finding::{Basis, Finding};
+use crate::language::t;
 use crate::season::binds::{Bind, Binds, binds, names_crop};
 
 /// A day before which a crop may not be planted, and who says so.
@@ -137,25 +137,30 @@ fn standing(here: &Here, bound: &[Bind], findings: &mut Vec<Finding>) {
     let crop = field.crop.trim();
     let Some(bind) = planted_too_early(bound, here.field_id, field, here.pass.date) else { return };
     let Binds::Planting { months, .. } = &bind.binds else { return };
-    let planted = field.planted.map_or_else(
-        || t!("label-its-day-of-planting-is-not").to_owned(),
-        |day| t!("label-it-was-planted-on", day = day),
-    );
+    let (name, product, date, until) = (&field.name, &bind.product.name, bind.record.date, bind.until);
+    let text = match field.planted {
+        Some(planted) => t!(
+            "label-planted-too-early",
+            name = name,
+            product = product,
+            date = date,
+            months = months,
+            crop = crop,
+            until = until,
+            planted = planted
+        ),
+        None => t!(
+            "label-perhaps-planted-too-early",
+            name = name,
+            product = product,
+            date = date,
+            months = months,
+            crop = crop,
+            until = until
+        ),
+    };
     findings.push(
-        Finding::check(
-            here.about_field(),
-            t!(
-                "label-had-on-its-label-keeps-months",
-                name = field.name,
-                name2 = bind.product.name,
-                date = bind.record.date,
-                months = months,
-                crop = crop,
-                until = bind.until,
-                planted = planted
-            ),
-            Basis::Label(bind.at.clone()),
-        )
-        .hint(t!("label-look-at-the-crop-before-more")),
+        Finding::check(here.about_field(), text, Basis::Label(bind.at.clone()))
+            .hint(t!("label-look-at-the-crop-before-more")),
     );
 }

@@ -7,6 +7,7 @@ use crate::finding::{Basis, Finding};
 use crate::language::t;
 use crate::mix::line::{PlannedLine, per_area};
 use crate::quantity::{AmountPerArea, AsTyped, Rate, Units};
+use crate::words::all_of;
 
 struct Range {
     least: Option<AmountPerArea>,
@@ -52,7 +53,7 @@ fn ranges(here: &Here, units: Units, findings: Option<&mut Vec<Finding>>) -> (Ve
             (None, None) => continue,
         };
         let doubts = crop_doubt(statement, field).into_iter().chain(when::doubts(&statement.when, here.situation));
-        let doubt = doubts.collect::<Vec<_>>().join(" and ");
+        let doubt = all_of(doubts);
         fitting.push(Range { least: least_amount, most: most_amount, shown, at: place(product, statement), doubt });
     }
     if let Some(findings) = findings {
@@ -89,13 +90,11 @@ pub(crate) fn judge(line: &PlannedLine, here: &Here, findings: &mut Vec<Finding>
             findings.push(
                 Finding::stop(
                     about(),
-                    t!(
-                        "label-has-no-rate-for-as-its",
-                        name = product.name,
-                        crop = crop,
-                        which =
-                            if field.stage.is_empty() { String::new() } else { t!("label-at", stage = field.stage) }
-                    ),
+                    if field.stage.is_empty() {
+                        t!("label-has-no-rate-for-as-its", name = product.name, crop = crop)
+                    } else {
+                        t!("label-has-no-rate-for-at-stage", name = product.name, crop = crop, stage = field.stage)
+                    },
                     Basis::Label(product.name.clone()),
                 )
                 .hint(t!("label-if-the-label-has-one-type")),
@@ -145,21 +144,22 @@ pub(crate) fn judge(line: &PlannedLine, here: &Here, findings: &mut Vec<Finding>
     if fitting.iter().all(|range| under(&range))
         && let Some(range) = fitting.first()
     {
-        let doubt = if range.doubt.is_empty() { String::new() } else { format!(" {}", range.doubt) };
-        findings.push(
-            Finding::check(
-                about(),
-                t!(
-                    "label-is-planned-at-on-below-its",
-                    name = product.name,
-                    planned = planned,
-                    crop = crop,
-                    shown = range.shown,
-                    doubt = doubt
-                ),
-                Basis::Label(range.at.clone()),
+        let (name, shown) = (&product.name, &range.shown);
+        let text = if range.doubt.is_empty() {
+            t!("label-is-planned-at-on-below-its", name = name, planned = planned, crop = crop, shown = shown)
+        } else {
+            t!(
+                "label-is-planned-perhaps-below",
+                name = name,
+                planned = planned,
+                crop = crop,
+                shown = shown,
+                doubt = range.doubt
             )
-            .hint(t!("label-less-than-the-labels-rate-may")),
+        };
+        findings.push(
+            Finding::check(about(), text, Basis::Label(range.at.clone()))
+                .hint(t!("label-less-than-the-labels-rate-may")),
         );
     }
 }

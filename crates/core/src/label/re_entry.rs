@@ -19,10 +19,11 @@ pub(crate) fn judge(all: &[Here], findings: &mut Vec<Finding>) {
     if hours == 0 {
         return;
     }
-    let when = if spoken.doubt.is_empty() { String::new() } else { format!(" {}", spoken.doubt) };
-    findings.push(Finding::note(
-        Subject::Pass(here.pass_id.clone()),
-        t!("label-nobody-enters-without-protection-for-h", hours = hours, when = when, speaker = spoken.speaker.name()),
-        Basis::Label(spoken.at()),
-    ));
+    let (doubt, speaker) = (&spoken.doubt, spoken.speaker.name());
+    let text = if doubt.is_empty() {
+        t!("label-nobody-enters-without-protection-for-h", hours = hours, speaker = speaker)
+    } else {
+        t!("label-nobody-enters-where", hours = hours, doubt = doubt, speaker = speaker)
+    };
+    findings.push(Finding::note(Subject::Pass(here.pass_id.clone()), text, Basis::Label(spoken.at())));
 }

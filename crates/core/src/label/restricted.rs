@@ -13,11 +13,10 @@ pub(crate) fn judge(all: &[Here], findings: &mut Vec<Finding>) {
         }
     }
     let Some(here) = all.first().filter(|_| !names.is_empty()) else { return };
-    let are = if names.len() == 1 { "is" } else { "are" };
     findings.push(
         Finding::note(
             Subject::Pass(here.pass_id.clone()),
-            t!("label-for-certified-applicators-only-or-for", names = listed(&names), are = are),
+            t!("label-for-certified-applicators-only-or-for", count = names.len(), names = listed(&names)),
             Basis::Label(names.join("; ")),
         )
         .hint(t!("label-a-record-is-owed-write-who")),

@@ -264,25 +264,27 @@ impl Season<'_> {
                 .map(|field| field.name.as_str())
                 .collect();
             if !shared.is_empty() && !fields.is_empty() {
-                let (is, counted) = match left.words(self.farm) {
-                    Some(partly) => (t!("label-is", partly = partly), "that"),
-                    None => (t!("label-is-not-recorded").to_owned(), "it"),
+                let (name, date, shared, fields) = (&other.name, other.date, shared.join(", "), fields.join(", "));
+                let text = match left.words(self.farm) {
+                    Some(partly) => t!(
+                        "label-rest-of-a-pass-is-not-counted",
+                        name = name,
+                        date = date,
+                        shared = shared,
+                        fields = fields,
+                        partly = partly
+                    ),
+                    None => t!(
+                        "label-unrecorded-pass-is-not-counted",
+                        name = name,
+                        date = date,
+                        shared = shared,
+                        fields = fields
+                    ),
                 };
                 findings.push(
-                    Finding::check(
-                        Subject::Pass(id.clone()),
-                        t!(
-                            "label-of-also-puts-on-and-so",
-                            name = other.name,
-                            date = other.date,
-                            shared = shared.join(", "),
-                            fields = fields.join(", "),
-                            is = is,
-                            counted = counted
-                        ),
-                        Basis::Arithmetic,
-                    )
-                    .hint(t!("label-record-it-or-take-it-out")),
+                    Finding::check(Subject::Pass(id.clone()), text, Basis::Arithmetic)
+                        .hint(t!("label-record-it-or-take-it-out")),
                 );
             }
         }
@@ -323,7 +325,7 @@ fn working(
     limit: &str,
 ) -> Working {
     Working::new(t!("label-on", what = what, name = field.name, words = window.words))
-        .step(t!("label-records-so-far"), used.unwrap_or_else(|| "none".to_owned()))
+        .step(t!("label-records-so-far"), used.unwrap_or_else(|| t!("label-none").to_owned()))
         .step(t!("label-this-pass"), planned)
         .step(t!("label-in-all"), after)
         .step(t!("label-labels-most"), limit)

@@ -1,6 +1,5 @@
 //! Growth stages, and limits by stage.
 
-use crate::language::t;
 use std::cmp::Ordering;
 use std::sync::LazyLock;
 
@@ -10,7 +9,8 @@ use super::{Here, by_crop, crop_doubt, for_crop, forbid, place, when};
 use crate::farm::label::Says;
 use crate::farm::{Field, Statement};
 use crate::finding::{Basis, Finding};
-use crate::words::plain;
+use crate::language::t;
+use crate::words::{all_of, any_of, plain};
 
 /// A growth stage on one of the usual scales.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -136,9 +136,9 @@ pub(crate) fn is_unclear(statement: &Statement, field: &Field) -> bool {
 /// The stages of a statement in words: "from V2 to V8".
 pub(crate) fn range(statement: &Statement) -> String {
     match (statement.from_stage.trim(), statement.to_stage.trim()) {
-        ("", to) => t!("label-up-to", to = to),
-        (from, "") => t!("label-from", from = from),
-        (from, to) => t!("label-from-to", from = from, to = to),
+        ("", to) => t!("label-stage-up-to", to = to),
+        (from, "") => t!("label-stage-from", from = from),
+        (from, to) => t!("label-stage-from-to", from = from, to = to),
     }
 }
 
@@ -166,12 +166,11 @@ fn of_windows(here: &Here, windows: &[&&Statement], findings: &mut Vec<Finding>)
         .iter()
         .map(|statement| {
             let doubts = crop_doubt(statement, field).into_iter().chain(when::doubts(&statement.when, here.situation));
-            doubts.collect::<Vec<_>>().join(" and ")
+            all_of(doubts)
         })
         .find(|doubt| !doubt.is_empty())
         .unwrap_or_default();
-    let ranges: Vec<String> = windows.iter().map(|statement| range(statement)).collect();
-    let ranges = ranges.join(" or ");
+    let ranges = any_of(windows.iter().map(|statement| range(statement)));
     let basis = |statement: &Statement| Basis::Label(place(product, statement));
     let about = || here.about_field();
     let fits = |statement: &Statement| within(&field.crop, &field.stage, &statement.from_stage, &statement.to_stage);
@@ -194,25 +193,14 @@ fn of_windows(here: &Here, windows: &[&&Statement], findings: &mut Vec<Finding>)
             );
         }
     } else if windows.iter().any(|statement| fits(statement).is_none()) {
-        let stage = if field.stage.is_empty() {
-            t!("label-without-a-stage").to_owned()
-        } else {
-            t!("label-at-stage", stage = field.stage)
+        let (name, field) = (&product.name, &field.name);
+        let text = match here.field.stage.as_str() {
+            "" => t!("label-may-be-used-at-stages-none-typed", name = name, ranges = ranges, field = field),
+            stage => {
+                t!("label-may-be-used-is-which-cannot", name = name, ranges = ranges, field = field, stage = stage)
+            }
         };
-        findings.push(
-            Finding::check(
-                about(),
-                t!(
-                    "label-may-be-used-is-which-cannot",
-                    name = product.name,
-                    ranges = ranges,
-                    name2 = field.name,
-                    stage = stage
-                ),
-                basis(first),
-            )
-            .hint(t!("label-write-stages-like-v6-r1-or")),
-        );
+        findings.push(Finding::check(about(), text, basis(first)).hint(t!("label-write-stages-like-v6-r1-or")));
     } else {
         findings.push(
             forbid(

@@ -5,26 +5,30 @@ use crate::farm::label::Says;
 use crate::farm::{Field, Id, Product, Statement};
 use crate::finding::{Basis, Finding, Subject};
 use crate::language::t;
+use crate::words::all_of;
 
 /// A kind of statement, and the word for it.
-type Kind = (fn(&Says) -> bool, &'static str);
+type Kind = (fn(&Says) -> bool, fn() -> &'static str);
 
 /// Kinds of statement that protect people and crops, with the word for each.
 const NEEDED: [Kind; 3] = [
-    (|says| matches!(says, Says::ReEntry { .. }), "a re-entry time"),
-    (|says| matches!(says, Says::Wear { .. }), "protective equipment"),
-    (|says| matches!(says, Says::HarvestInterval { .. }), "a harvest interval"),
+    (|says| matches!(says, Says::ReEntry { .. }), || t!("label-typed-a-re-entry-time")),
+    (|says| matches!(says, Says::Wear { .. }), || t!("label-typed-protective-equipment")),
+    (|says| matches!(says, Says::HarvestInterval { .. }), || t!("label-typed-a-harvest-interval")),
 ];
 
 /// Kinds of statement that limit, with the word for each.
 const LIMITS: [Kind; 7] = [
-    (|says| matches!(says, Says::Rate { .. }), "rate"),
-    (|says| matches!(says, Says::Carrier { .. }), "spray volume"),
-    (|says| matches!(says, Says::CropStage), "crop stage"),
-    (|says| matches!(says, Says::SeasonTotal { .. } | Says::ActiveSeasonTotal { .. }), "most a season"),
-    (|says| matches!(says, Says::HarvestInterval { .. }), "harvest interval"),
-    (|says| matches!(says, Says::Applications { .. }), "applications"),
-    (|says| matches!(says, Says::Dates { .. }), "dates"),
+    (|says| matches!(says, Says::Rate { .. }), || t!("label-typed-rate")),
+    (|says| matches!(says, Says::Carrier { .. }), || t!("label-typed-spray-volume")),
+    (|says| matches!(says, Says::CropStage), || t!("label-typed-crop-stage")),
+    (
+        |says| matches!(says, Says::SeasonTotal { .. } | Says::ActiveSeasonTotal { .. }),
+        || t!("label-typed-most-a-season"),
+    ),
+    (|says| matches!(says, Says::HarvestInterval { .. }), || t!("label-typed-harvest-interval")),
+    (|says| matches!(says, Says::Applications { .. }), || t!("label-typed-applications")),
+    (|says| matches!(says, Says::Dates { .. }), || t!("label-typed-dates")),
 ];
 
 /// Says what is missing for a pesticide, what is typed for other crops only, and what hangs on a crop that is not typed.
@@ -36,13 +40,13 @@ pub(crate) fn judge(id: &Id, product: &Product, field: &Field, findings: &mut Ve
     let missing: Vec<&str> = NEEDED
         .iter()
         .filter(|(is, _)| !product.label.iter().any(|statement| is(&statement.says)))
-        .map(|(_, word)| *word)
+        .map(|(_, word)| word())
         .collect();
     if !missing.is_empty() {
         findings.push(
             Finding::check(
                 about(),
-                t!("label-from-the-label-of-is-not", name = product.name, missing = missing.join(" and ")),
+                t!("label-from-the-label-of-is-not", name = product.name, missing = all_of(missing)),
                 Basis::Label(product.name.clone()),
             )
             .hint(t!("label-type-it-in-the-shed-or")),
@@ -56,13 +60,14 @@ pub(crate) fn judge(id: &Id, product: &Product, field: &Field, findings: &mut Ve
     let mut crops: Vec<&str> = Vec::new();
     for (is, word) in LIMITS {
         let typed = of_kind(is);
+        let of_rates = typed.iter().any(|statement| matches!(statement.says, Says::Rate { .. }));
         let open: Vec<&&Statement> = typed.iter().filter(|statement| crop_doubt(statement, field).is_some()).collect();
         if !open.is_empty() {
-            words.push(word);
+            words.push(word());
             crops.extend(open.iter().map(|statement| statement.crop.trim()));
-        } else if word != "rate" && !typed.is_empty() && !typed.iter().any(|statement| for_crop(statement, field)) {
+        } else if !of_rates && !typed.is_empty() && !typed.iter().any(|statement| for_crop(statement, field)) {
             // Without a rate for the crop there is a Stop.
-            words.push(word);
+            words.push(word());
             crops.extend(typed.iter().map(|statement| statement.crop.trim()));
         }
     }
@@ -71,20 +76,21 @@ pub(crate) fn judge(id: &Id, product: &Product, field: &Field, findings: &mut Ve
     }
     crops.sort_unstable();
     crops.dedup();
-    let said = t!("label-what-the-label-of-says-on", name = product.name, words = words.join(", "));
+    let (name, words, crops) = (&product.name, words.join(", "), crops.join(", "));
     let (text, hint) = if crop.is_empty() {
         (
             t!(
                 "label-said-for-crops-the-crop-of-name-is-not",
-                said = said,
-                crops = crops.join(", "),
-                name = field.name
+                name = name,
+                words = words,
+                crops = crops,
+                field = field.name
             ),
             t!("label-type-the-crop-on-the-fields"),
         )
     } else {
         (
-            t!("label-typed-for-and-not-judged-on", said = said, crops = crops.join(", "), crop = crop),
+            t!("label-typed-for-and-not-judged-on", name = name, words = words, crops = crops, crop = crop),
             t!("label-write-the-crop-in-the-same"),
         )
     };

@@ -8,7 +8,7 @@ use crate::farm::label::{Says, When};
 use crate::farm::{Farm, Field, Id, Pass, Product, Statement};
 use crate::finding::{Basis, Finding, Subject};
 use crate::language::t;
-use crate::quantity::{AsTyped, Quantity, Temperature};
+use crate::quantity::{AsTyped, Quantity};
 use crate::weather::Limit;
 use crate::weather::limits::{self, Kind};
 
@@ -18,25 +18,23 @@ pub(crate) fn temperature(here: &Here, findings: &mut Vec<Finding>) {
     let units = here.farm.units;
     for spoken in here.asked(|says| matches!(says, Says::Temperature { .. })) {
         let Says::Temperature { least, most } = &spoken.statement.says else { continue };
-        let mut broken = |word: &str, limit: &AsTyped<Temperature>, hint: &str| {
-            let text = t!(
-                "label-asks-for-air-of-is-expected",
-                speaker = spoken.speaker.name(),
-                word = word,
-                limit = limit.show(units),
-                air = air.show(units)
-            );
+        let (speaker, expected) = (spoken.speaker.name(), air.show(units));
+        let mut broken = |text: String, hint: &str| {
             findings.push(spoken.forbid(spoken.about(here), text).hint(hint));
         };
         if let Some(most) = most
             && air > most.value()
         {
-            broken(t!("label-at-most-2e7"), most, t!("label-spray-on-a-cooler-day-or"));
+            let limit = most.show(units);
+            let text = t!("label-asks-for-cooler-air", speaker = speaker, limit = limit, air = expected);
+            broken(text, t!("label-spray-on-a-cooler-day-or"));
         }
         if let Some(least) = least
             && air < least.value()
         {
-            broken(t!("label-at-least"), least, t!("label-spray-on-a-warmer-day-or"));
+            let limit = least.show(units);
+            let text = t!("label-asks-for-warmer-air", speaker = speaker, limit = limit, air = expected);
+            broken(text, t!("label-spray-on-a-warmer-day-or"));
         }
     }
 }
@@ -128,18 +126,12 @@ pub(crate) fn on_the_day(all: &[Here], findings: &mut Vec<Finding>) {
         clash.min_by_key(|(least, most, ..)| !(open(least).is_empty() && open(most).is_empty()))
     {
         let doubtful = if open(least).is_empty() { most } else { least };
-        let one =
-            |limit: &Limit| if matches!(limit.basis, Basis::Law(_)) { t!("label-a-law") } else { t!("label-a-label") };
-        let (asks_least, asks_most) = match (one(least), one(most)) {
-            ("a label", "a label") => (t!("label-one-label"), "another"),
-            ("a law", "a law") => (t!("label-one-law"), "another"),
-            both => both,
-        };
+        let whose = |limit: &Limit| if matches!(limit.basis, Basis::Law(_)) { "law" } else { "label" };
         let text = t!(
             "label-no-wind-suits-this-mix-asks",
-            asks_least = asks_least,
+            least = whose(least),
             low = low.show(farm.units),
-            asks_most = asks_most,
+            most = whose(most),
             high = high.show(farm.units)
         );
         let basis = Basis::of_all(&[least.basis.clone(), most.basis.clone()]);
@@ -157,11 +149,10 @@ pub(crate) fn on_the_day(all: &[Here], findings: &mut Vec<Finding>) {
     if !said.is_empty() {
         let places: Vec<Basis> = said.iter().map(|limit| limit.basis.clone()).collect();
         let words: Vec<String> = said.iter().map(|limit| limit.text()).collect();
-        let who = who(&places).replacen('t', "T", 1);
         findings.push(
             Finding::note(
                 about(),
-                t!("label-ask-on-the-day", who = who, words = words.join(", ")),
+                t!("label-ask-on-the-day", who = who(&places), words = words.join(", ")),
                 Basis::of_all(&places),
             )
             .hint(t!("label-measure-at-the-boom-before-starting")),

@@ -32,6 +32,7 @@ macro_rules! files {
             include_str!(concat!("../../../../assets/words/", $language, "/quantity.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/report.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/rig.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/rows.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/season-log.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/season.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/shed.ftl")),
@@ -145,6 +146,31 @@ pub(super) fn plain(language: Language, id: &'static str) -> &'static str {
         _ => None,
     };
     plain(language).or_else(|| plain(Language::English)).unwrap_or(id)
+}
+
+/// Which message says a sentence of a rule table.
+static ROWS: LazyLock<FxHashMap<&'static str, &'static str>> = LazyLock::new(|| {
+    let of_tables = ENGLISH.known.iter().filter(|(id, _)| id.starts_with("row-"));
+    of_tables
+        .filter_map(|(id, message)| match message {
+            Message::Plain(text) => Some((&**text, &**id)),
+            _ => None,
+        })
+        .collect()
+});
+
+/// All sentences of rule tables that are messages.
+#[cfg(test)]
+pub(super) fn rows() -> impl Iterator<Item = &'static str> {
+    ROWS.keys().copied()
+}
+
+/// A sentence of a rule table in a language; as the table has it where the language lacks it.
+pub(super) fn row(language: Language, sentence: &str) -> &str {
+    match language {
+        Language::English => sentence,
+        other => ROWS.get(sentence).map_or(sentence, |id| plain(other, id)),
+    }
 }
 
 /// A message with values in it; English where the language lacks it, its name where English lacks it too.

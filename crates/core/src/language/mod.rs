@@ -12,7 +12,7 @@ use serde::{Deserialize, Serialize};
 
 pub use crate::t;
 pub use say::{Say, say};
-pub use spoken::{as_here, speak, speaking, spoken};
+pub use spoken::{as_here, row, speak, speaking, spoken};
 #[doc(hidden)]
 pub use spoken::{filled, plain};
 
@@ -54,6 +54,41 @@ impl Language {
         match self {
             Self::English => "en",
             Self::Spanish => "es",
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::{BTreeSet, HashMap};
+
+    use super::{Language, bundles, row, speaking};
+
+    /// What a table says in a column.
+    fn cells(table: &str, column: &str) -> Vec<String> {
+        let rows: Vec<HashMap<String, String>> = crate::table::read(table).unwrap();
+        rows.into_iter().map(|mut row| row.remove(column).unwrap()).filter(|cell| !cell.is_empty()).collect()
+    }
+
+    /// A sentence that was mended in its table alone would be said in English to who reads Spanish.
+    #[test]
+    fn each_sentence_of_these_tables_is_a_message_and_the_other_way_round() {
+        let tables = [
+            (include_str!("../../../../assets/pairs.csv"), "says"),
+            (include_str!("../../../../assets/pairs.csv"), "way_out"),
+            (include_str!("../../../../assets/mixing-orders.csv"), "why"),
+            (include_str!("../../../../assets/adjuvant-guidance.csv"), "says"),
+            (include_str!("../../../../assets/water-thresholds.csv"), "says"),
+            (include_str!("../../../../assets/weather-limits.csv"), "says"),
+            (include_str!("../../../../assets/jar-signs.csv"), "sign"),
+        ];
+        let of_tables: BTreeSet<String> = tables.into_iter().flat_map(|(table, column)| cells(table, column)).collect();
+        assert!(of_tables.len() > 200);
+        for sentence in &of_tables {
+            assert_ne!(speaking(Language::Spanish, || row(sentence)), sentence);
+        }
+        for sentence in bundles::rows() {
+            assert!(of_tables.contains(sentence), "no table says \"{sentence}\"");
         }
     }
 }

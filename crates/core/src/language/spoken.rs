@@ -47,6 +47,19 @@ pub fn as_here<T>(work: impl FnOnce() -> T) -> impl FnOnce() -> T {
     move || speaking(language, work)
 }
 
+/// A sentence of a rule table in the language that is spoken. The tables of `assets/` are in English; each sentence that is shown
+/// stands in `rows.ftl` too, word for word. One that does not is said as the table has it.
+///
+/// ```
+/// use tankard_core::language::{Language, row, speaking};
+/// let says = "More wind carries more spray off the field";
+/// assert_eq!(row(says), says);
+/// assert_ne!(speaking(Language::Spanish, || row(says)), says);
+/// ```
+pub fn row(sentence: &str) -> &str {
+    bundles::row(spoken(), sentence)
+}
+
 /// What `t!` comes to without values.
 #[doc(hidden)]
 pub fn plain(id: &'static str) -> &'static str {

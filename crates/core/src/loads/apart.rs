@@ -105,9 +105,11 @@ fn traits(farm: &Farm, pass: &Pass, one: &Field, other: &Field) -> Option<String
         (None, Some(name)) => (name, other, one),
         (None, None) => return None,
     };
-    let does_not =
-        if named(farm, pass, &no.variety).contains(&name) { t!("loads-takes-it-back") } else { t!("loads-does-not") };
-    Some(t!("loads-the-variety-of-names-that-of", name = yes.name, name2 = name, name3 = no.name, does_not = does_not))
+    Some(if named(farm, pass, &no.variety).contains(&name) {
+        t!("loads-one-variety-takes-it-back", name = yes.name, active = name, other = no.name)
+    } else {
+        t!("loads-one-variety-names-it", name = yes.name, active = name, other = no.name)
+    })
 }
 
 /// What of the mix a variety names in any part of its words that takes nothing back.

@@ -266,7 +266,7 @@ fn number_working(asked: &Asked, fill: Volume, (carried, extra): (Volume, Volume
     }
     working
         .step(format!("{} ÷ {}", volume.show(units), fill.show(units)), show(volume.ratio(fill).unwrap_or_default(), 3))
-        .step("loads", count.to_string())
+        .step(t!("loads-counted"), count.to_string())
 }
 
 fn judge_rounding(
@@ -322,15 +322,11 @@ fn note_held_down(loads: &[Load], lines: &[PlannedLine], findings: &mut Vec<Find
             .collect();
         let Some((first, text)) = held.first() else { continue };
         let numbers: Vec<&str> = held.iter().map(|(number, _)| number.as_str()).collect();
-        let (loads, text) = match numbers.as_slice() {
-            [_] => (t!("loads-load", first = first), t!("loads-to", text = text)),
-            many => (t!("loads-loads", many = many.join(", ")), String::new()),
+        let said = match numbers.as_slice() {
+            [_] => t!("loads-is-rounded-down-in-one", load = first, name = line.name, amount = text),
+            many => t!("loads-is-rounded-down-in-several", loads = many.join(", "), name = line.name),
         };
-        findings.push(Finding::note(
-            Subject::Product(line.product.clone()),
-            t!("loads-is-rounded-down-because-the-next", loads = loads, name = line.name, text = text),
-            Basis::Arithmetic,
-        ));
+        findings.push(Finding::note(Subject::Product(line.product.clone()), said, Basis::Arithmetic));
     }
 }
 
@@ -408,7 +404,7 @@ fn amount_working(load: &Load, item: &LoadItem, line: &PlannedLine, carrier: Car
         .step(format!("{} ÷ {}", new.show(units), carrier.show(units)), ground.show(units))
         .step(format!("× {}", line.per_area.show(units)), item.measured.exact.show(units))
         .step(t!("loads-to-the-measuring-step"), item.measured.text.clone())
-        .step("rounding", rounding_words(item.measured.rounding))
+        .step(t!("loads-rounding"), rounding_words(item.measured.rounding))
 }
 
 /// The working of each product in the first load.

@@ -1,6 +1,5 @@
 //! What stands on the card of a load, drawn from the plan and the labels as typed.
 
-use crate::language::t;
 use jiff::civil::{Date, Weekday};
 
 use super::gauge::gauge;
@@ -12,7 +11,7 @@ use crate::finding::Level;
 use crate::label::droplets::{self, OfPass};
 use crate::label::when::{self, Situation, holds};
 use crate::label::{harvest, laws, once};
-use crate::language::{Language, Say, or_english, say};
+use crate::language::{Language, Say, or_english, say, t};
 use crate::mix::order::how;
 use crate::plan::Plan;
 use crate::quantity::Quantity;
@@ -437,7 +436,7 @@ pub fn month(date: Date) -> Say {
 /// The rounding of an item, in words: "1 fl oz, 0.3 % more than exact".
 pub fn rounding_words(rounding: f64) -> String {
     if rounding.abs() < 5e-5 {
-        "exact".to_owned()
+        t!("loads-exact").to_owned()
     } else {
         t!(
             "loads-than-exact",

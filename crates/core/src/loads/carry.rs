@@ -11,6 +11,7 @@ use crate::mix::line::over_ground;
 use crate::plan::{Plan, plan_as};
 use crate::quantity::{CarrierRate, Quantity, Volume};
 use crate::season::Log;
+use crate::words::all_of;
 
 /// Strengths that lie this close are the same: nobody measures a thousandth.
 const SAME: f64 = 1e-3;
@@ -108,18 +109,15 @@ fn judge_source(
     let (taken, takers) = takers(farm, id);
     if !agree(left, taken) {
         let beside: Vec<&str> = takers.iter().filter(|(id, _)| *id != pass_id).map(|(_, name)| *name).collect();
-        let beside = match beside.as_slice() {
-            [] => String::new(),
-            names => t!("loads-and-too", names = names.join(" and ")),
-        };
-        let leaves = if left.is_zero() { "nothing".to_owned() } else { left.show(units) };
         check(
             t!(
                 "loads-leaves-in-the-tank-this-pass",
+                any = if left.is_zero() { "no" } else { "yes" },
                 name = other.name,
-                leaves = leaves,
+                leaves = left.show(units),
                 volume = volume,
-                beside = beside
+                others = if beside.is_empty() { "no" } else { "yes" },
+                names = all_of(beside)
             ),
             t!("loads-make-the-two-agree"),
         );
@@ -190,17 +188,12 @@ fn another_mix(farm: &Farm, pass: &Pass, other: &Pass) -> Option<String> {
 pub(crate) fn nothing_to_mix(farm: &Farm, pass_id: &Id, in_tank: &InTank, takes: Volume) -> Finding {
     let units = farm.units;
     let left = in_tank.volume.value() - takes;
-    let left = if left.exceeds(in_tank.volume.value() * 1e-9) {
-        t!("loads-and-are-left", left = left.show(units))
+    let (volume, takes) = (in_tank.volume.show(units), takes.show(units));
+    let text = if left.exceeds(in_tank.volume.value() * 1e-9) {
+        t!("loads-more-is-in-the-tank-than-it-takes", volume = volume, takes = takes, left = left.show(units))
     } else {
-        String::new()
+        t!("loads-are-in-the-tank-already-and", volume = volume, takes = takes)
     };
-    let text = t!(
-        "loads-are-in-the-tank-already-and",
-        volume = in_tank.volume.show(units),
-        takes = takes.show(units),
-        left = left
-    );
     Finding::check(Subject::Pass(pass_id.clone()), text, Basis::Arithmetic)
         .hint(t!("loads-spray-it-out-and-decide-where"))
 }
@@ -219,12 +212,17 @@ pub(crate) fn judge_left(
     let left = load.left.show(units);
     let (taken, takers) = takers(farm, pass_id);
     let nothing = !load.left.exceeds(load.volume * 1e-9);
+    let any = if nothing { "no" } else { "yes" };
     if !takers.is_empty() {
         let names: Vec<String> = takers.iter().map(|(_, name)| (*name).to_owned()).collect();
-        let (names, go) = (label::listed(&names), if names.len() == 1 { "goes" } else { "go" });
-        let left = if nothing { t!("loads-nothing-is").to_owned() } else { t!("loads-are", left = left) };
-        let text =
-            t!("loads-left-after-the-last-metre-on", left = left, names = names, go = go, taken = taken.show(units));
+        let text = t!(
+            "loads-left-after-the-last-metre-on",
+            any = any,
+            left = left,
+            passes = names.len(),
+            names = label::listed(&names),
+            taken = taken.show(units)
+        );
         findings.push(if agree(load.left, taken) {
             Finding::note(about(), text, Basis::Arithmetic)
         } else {
@@ -234,8 +232,7 @@ pub(crate) fn judge_left(
     }
     let beyond = pass.beyond();
     if beyond.exceeds(load.left * (1.0 + 1e-6)) {
-        let left = if nothing { "nothing".to_owned() } else { left };
-        let text = t!("loads-are-to-be-left-after-the", beyond = beyond.show(units), left = left);
+        let text = t!("loads-are-to-be-left-after-the", any = any, beyond = beyond.show(units), left = left);
         findings.push(Finding::check(about(), text, Basis::Arithmetic).hint(t!("loads-raise-the-last-of-them-or")));
         return;
     }

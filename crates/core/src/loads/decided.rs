@@ -55,7 +55,7 @@ pub(super) fn lay(
     let Some(mut here) = ahead.pop_front() else { return Ok((Vec::new(), said)) };
     while !here.open.exceeds(carried) {
         let Some(next) = ahead.pop_front() else { break };
-        said.push(over_border(asked, t!("loads-what-is-in-the-tank-already-1e5"), &here, &next));
+        said.push(over_border(asked, None, &here, &next));
         here.join(next);
     }
     let mut done: Vec<Laid> = Vec::new();
@@ -80,7 +80,7 @@ pub(super) fn lay(
         }
         while size.exceeds(here.open * (1.0 + NEAR)) {
             let Some(next) = ahead.pop_front() else { break };
-            said.push(over_border(asked, &t!("loads-load-as-decided", number = number), &here, &next));
+            said.push(over_border(asked, Some(number), &here, &next));
             here.join(next);
         }
         let last = ahead.is_empty();
@@ -153,16 +153,16 @@ fn check(asked: &Asked, number: u32, size: Volume, carried: Volume) -> Result<()
     Ok(())
 }
 
-fn over_border(asked: &Asked, what: &str, here: &Laid, next: &Laid) -> Finding {
+/// What runs over: a decided load, or what is in the tank already.
+fn over_border(asked: &Asked, load: Option<u32>, here: &Laid, next: &Laid) -> Finding {
     let name = |field: Option<&(Id, Area)>| {
         field.and_then(|(id, _)| asked.farm.fields.get(id)).map_or("", |field| field.name.as_str())
     };
-    let text = t!(
-        "loads-runs-over-from-to-which-are",
-        what = what,
-        last = name(here.fields.last()),
-        first = name(next.fields.first())
-    );
+    let (last, first) = (name(here.fields.last()), name(next.fields.first()));
+    let text = match load {
+        Some(number) => t!("loads-decided-load-runs-over", number = number, last = last, first = first),
+        None => t!("loads-tank-runs-over", last = last, first = first),
+    };
     Finding::check(Subject::Pass(asked.pass_id.clone()), text, Basis::Arithmetic)
         .hint(t!("loads-make-sure-that-this-is-right"))
 }

@@ -6,7 +6,7 @@
 //!
 //! Ground is here what the rig drives over, as a field's area is typed; in band spraying the bands are a share of it.
 
-use crate::language::t;
+use crate::language::{Language, speaking, t};
 use indexmap::IndexMap;
 
 use super::carry::same_spray;
@@ -120,10 +120,16 @@ pub fn rest(farm: &Farm, plan: &Plan, change: &Change) -> Result<Changed, String
     let first = first(pass, plan, &done, change.after, tank, farm.units);
     if second.is_empty() {
         if tank.exceeds(Volume::ZERO) {
-            let ground = tank.ground(carrier).map_or_else(String::new, |ground| {
-                t!("loads-at-it-would-cover", carrier = carrier.show(farm.units), ground = ground.show(farm.units))
+            let units = farm.units;
+            said.push(match tank.ground(carrier) {
+                Some(ground) => t!(
+                    "loads-are-left-over-for",
+                    tank = tank.show(units),
+                    carrier = carrier.show(units),
+                    ground = ground.show(units)
+                ),
+                None => t!("loads-are-left-over", tank = tank.show(units)),
             });
-            said.push(t!("loads-are-left-over", tank = tank.show(farm.units), ground = ground));
         }
         farm.passes.insert(plan.pass.clone(), first);
         return Ok(Changed { farm, rest: None, said });
@@ -136,7 +142,7 @@ pub fn rest(farm: &Farm, plan: &Plan, change: &Change) -> Result<Changed, String
         return Ok(Changed { farm, rest: Some(plan.pass.clone()), said });
     }
     let mut rest = pass.clone();
-    rest.name = t!("loads-rest", trim_end_matches = pass.name.trim_end_matches(", rest"));
+    rest.name = t!("loads-rest-of-a-pass", name = without_rest(&pass.name));
     rest.rest_of.clone_from(&plan.pass);
     rest.start = None;
     rest.sizes = pass.sizes.iter().skip(change.after as usize).cloned().collect();
@@ -155,6 +161,14 @@ pub fn rest(farm: &Farm, plan: &Plan, change: &Change) -> Result<Changed, String
     }
     farm.passes.shift_insert(place, id.clone(), rest);
     Ok(Changed { farm, rest: Some(id), said })
+}
+
+/// The name of a pass without the word that it is the rest of one, in whichever language that was written.
+fn without_rest(name: &str) -> &str {
+    Language::ALL.into_iter().fold(name, |name, language| {
+        let word = speaking(language, || t!("loads-rest-of-a-pass", name = ""));
+        name.trim_end_matches(word.as_str())
+    })
 }
 
 /// What is still in the tank, where that can be.

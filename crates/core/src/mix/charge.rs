@@ -4,7 +4,7 @@
 use super::pairs::{self, Side, in_tank};
 use crate::farm::{AdjuvantClass, Charge, Farm, Product, ProductKind};
 use crate::finding::{Basis, Finding, Level, Subject};
-use crate::language::t;
+use crate::language::{self, t};
 use crate::mix::line::PlannedLine;
 
 /// What two products of opposite charge do to each other.
@@ -38,7 +38,7 @@ fn one_way(positive: &Product, negative: &Product) -> Option<Conflict> {
     let names = t!("mix-and", name = positive.name, name2 = negative.name);
     if let Some(pair) = cation(positive) {
         if pair.b.fits(negative) {
-            return Some(Conflict::Precipitates(pair.basis.clone(), format!("{names}: {}", pair.says)));
+            return Some(Conflict::Precipitates(pair.basis.clone(), format!("{names}: {}", language::row(&pair.says))));
         }
         return Some(Conflict::MayBind(t!("mix-the-active-of-the-one-is", names = names)));
     }
@@ -57,7 +57,7 @@ pub(crate) fn judge(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Findi
                     // The row that says so weighs it and knows the way out.
                     let row = cation(a.product).or_else(|| cation(b.product));
                     let found = Finding::new(row.map_or(Level::Stop, |row| row.level), about, text, basis);
-                    findings.push(found.hint(row.map_or("", |row| row.way_out.as_str())));
+                    findings.push(found.hint(row.map_or("", |row| language::row(&row.way_out))));
                 }
                 Some(Conflict::MayBind(text)) => {
                     findings.push(Finding::check(about, text, Basis::Practice).hint(t!("mix-make-a-jar-test-first-or")))
@@ -77,7 +77,7 @@ pub(crate) fn judge(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Findi
                             "mix-the-charge-of-is-not-typed",
                             name = other.product.name,
                             name2 = a.product.name,
-                            says = pair.says
+                            says = language::row(&pair.says)
                         ),
                         pair.basis.clone(),
                     )

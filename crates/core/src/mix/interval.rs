@@ -1,11 +1,11 @@
 //! Pairs that want days between them: one in this pass, the other in this tank, in another pass or in a record.
 
-use crate::language::t;
 use jiff::civil::Date;
 
 use super::pairs::{InTank, Pair, Side};
 use crate::farm::{CarrierKind, Farm, Id, Pass, Product};
 use crate::finding::Finding;
+use crate::language::t;
 use crate::season::Log;
 
 /// What else went or will go over the same ground.

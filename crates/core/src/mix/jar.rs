@@ -8,13 +8,12 @@
 //! - University of Arizona (Kopec), May 1999: liquid fertilizer in two jars, one of them with a compatibility agent; shake
 //!   for 10 seconds, look after 5 minutes for flakes, sludge, gel and oil.
 
-use crate::language::t;
 pub mod measure;
 pub mod sheet;
 
 use crate::farm::{AdjuvantClass, CarrierKind, Farm, Formulation, Id, Pass, Product};
 use crate::finding::{Basis, Finding, Level, Subject};
-use crate::language::Language;
+use crate::language::t;
 use crate::mix::order::how;
 use crate::plan::Plan;
 use crate::quantity::{Amount, CarrierRate, Duration, Quantity, Share, Units, Volume};
@@ -152,7 +151,7 @@ impl JarItem {
     /// What stands beside the amount: spoons, "weigh", or nothing.
     pub fn beside(&self) -> String {
         match self.exact {
-            Amount::Mass(_) if self.measured.stock.is_none() => "weigh".to_owned(),
+            Amount::Mass(_) if self.measured.stock.is_none() => t!("mix-weigh").to_owned(),
             _ => self.measured.spoons.clone(),
         }
     }
@@ -282,7 +281,7 @@ fn missing(plan: &Plan, farm: &Farm, pass: &Pass) -> Vec<Finding> {
 
 fn carrier(pass: &Pass, water: &str) -> String {
     match pass.carrier_kind {
-        CarrierKind::Water if water.is_empty() => "water".to_owned(),
+        CarrierKind::Water if water.is_empty() => t!("mix-plain-water").to_owned(),
         CarrierKind::Water => t!("mix-water", water = water),
         other => other.name().to_owned(),
     }
@@ -300,7 +299,7 @@ fn in_jar(product: &Product, carrier: CarrierKind) -> String {
     if product.formulation == Formulation::WSP {
         return t!("mix-weigh-it-out-of-an-opened-bag-with-a").to_owned();
     }
-    how(product, carrier).in_language(Language::English)
+    how(product, carrier).aloud()
 }
 
 fn working(

@@ -6,7 +6,7 @@
 //! Where published orders disagree about two products of the mix, a Note names both, because an order that clots costs a
 //! tank, and no order is right for every pair.
 
-use crate::language::t;
+use crate::language::{self, t};
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -16,6 +16,7 @@ use crate::farm::{AdjuvantClass, CarrierKind, Formulation, Id, Product, ProductK
 use crate::finding::{Basis, Finding, Subject};
 use crate::language::{Say, say};
 use crate::mix::line::PlannedLine;
+use crate::words::all_of;
 use crate::working::Working;
 
 /// A row of `assets/mixing-orders.csv`: the types that go in at one rank of one published order.
@@ -218,7 +219,13 @@ pub fn place(mix: &[(&Id, &Product)], wanted: &str, carrier: CarrierKind, findin
                 (None, Some(row)) => Placed {
                     product: rank.id.clone(),
                     full_before: row.full_before / 100.0,
-                    why: t!("mix-place-in", why = row.why, type_name = type_name, rank = row.rank, title = title),
+                    why: t!(
+                        "mix-place-in",
+                        why = language::row(&row.why),
+                        type_name = type_name,
+                        rank = row.rank,
+                        title = title
+                    ),
                     how,
                     basis: Basis::Published(row.source.clone()),
                 },
@@ -302,8 +309,8 @@ fn disagreements(chosen: &str, ranks: &[Rank<'_>], findings: &mut Vec<Finding>) 
                         "mix-published-orders-differ-puts-before-the",
                         chosen_title = chosen_title,
                         name = first.product.name,
-                        names = names.join(" and "),
-                        against = against.join(" and ")
+                        names = all_of(names),
+                        against = all_of(&against)
                     ),
                     Basis::Published(format!("{source}; {}", against.join("; "))),
                 )

@@ -1,7 +1,7 @@
 //! Pairs of partners that publications found to antagonise, bind, fall out or hurt the crop: the rows of
 //! `assets/pairs.csv`, judged in the tank and, where a row asks for days between, over other passes and records.
 
-use crate::language::t;
+use crate::language::{row, t};
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -72,7 +72,7 @@ impl Side {
             "charge" => Self::Charge(
                 Charge::ALL
                     .into_iter()
-                    .find(|charge| charge.name() == which)
+                    .find(|charge| charge.word() == which)
                     .ok_or_else(|| t!("mix-no-charge-is-called", which = which))?,
             ),
             "formulation" => Self::Formulation(which.to_owned()),
@@ -169,22 +169,22 @@ impl Effect {
         (Self::Injury, "injury"),
     ];
 
-    /// What the partners may do, after their names.
-    fn words(self) -> &'static str {
+    /// What partners may do.
+    fn of(self, names: &str) -> String {
         match self {
-            Self::Antagonism => t!("mix-may-work-against-each-other"),
-            Self::Binding => t!("mix-may-bind-each-other"),
-            Self::Precipitate => t!("mix-may-fall-out-of-the-water"),
-            Self::Injury => t!("mix-may-hurt-the-crop-together"),
+            Self::Antagonism => t!("mix-may-work-against-each-other", names = names),
+            Self::Binding => t!("mix-may-bind-each-other", names = names),
+            Self::Precipitate => t!("mix-may-fall-out-of-the-water", names = names),
+            Self::Injury => t!("mix-may-hurt-the-crop-together", names = names),
         }
     }
 
     /// What a product may do in a carrier.
-    fn words_in_carrier(self) -> &'static str {
+    fn in_carrier(self, name: &str, carrier: &str) -> String {
         match self {
-            Self::Antagonism | Self::Binding => t!("mix-may-work-less-well"),
-            Self::Precipitate => t!("mix-may-fall-out"),
-            Self::Injury => t!("mix-may-hurt-the-crop"),
+            Self::Antagonism | Self::Binding => t!("mix-may-work-less-well", name = name, carrier = carrier),
+            Self::Precipitate => t!("mix-may-fall-out", name = name, carrier = carrier),
+            Self::Injury => t!("mix-may-hurt-the-crop", name = name, carrier = carrier),
         }
     }
 }
@@ -302,9 +302,11 @@ pub(crate) fn judge(
                 if kind == pass.carrier_kind
                     && let Ok(third) = pair.third(*a, None, &tank)
                 {
-                    let with = third.map_or(String::new(), |third| t!("mix-with", name = third.product.name));
-                    let text =
-                        format!("{}{with} in {} {}", a.product.name, kind.name(), pair.effect.words_in_carrier());
+                    let name = third.map_or_else(
+                        || a.product.name.clone(),
+                        |third| t!("mix-with", name = a.product.name, third = third.product.name),
+                    );
+                    let text = pair.effect.in_carrier(&name, kind.name());
                     findings.push(pair.finding(a.id, &text, &rate));
                 }
                 continue;
@@ -321,7 +323,7 @@ pub(crate) fn judge(
                     names.push(&third.product.name);
                     names.dedup();
                 }
-                let text = format!("{} {}", listed(&names), pair.effect.words());
+                let text = pair.effect.of(&listed(&names));
                 findings.push(pair.finding(a.id, &text, &rate));
             }
         }
@@ -405,8 +407,8 @@ impl Pair {
     }
 
     pub(super) fn finding(&self, about: &Id, text: &str, rate: &str) -> Finding {
-        let text = format!("{text}: {}{rate}", self.says);
-        Finding::new(self.level, Subject::Product(about.clone()), text, self.basis.clone()).hint(&self.way_out)
+        let text = format!("{text}: {}{rate}", row(&self.says));
+        Finding::new(self.level, Subject::Product(about.clone()), text, self.basis.clone()).hint(row(&self.way_out))
     }
 }
 

@@ -321,8 +321,11 @@ fn active(typed: &str, notes: &mut Vec<String>) -> Result<(String, Option<&'stat
         .map(|facts| (distance(&lower, &facts.name.to_lowercase()), facts))
         .filter(|(distance, facts)| named(facts) || (*distance <= 2 && *distance * 3 < facts.name.chars().count()))
         .min_by_key(|(distance, _)| *distance)
-        .map_or_else(String::new, |(_, facts)| t!("mix-is-meant", name = facts.name));
-    notes.push(t!("mix-is-not-known-here-type-its", typed = typed, near = near));
+        .map(|(_, facts)| &facts.name);
+    notes.push(match near {
+        Some(name) => t!("mix-is-not-known-here-is-meant", typed = typed, name = name),
+        None => t!("mix-is-not-known-here-type-its", typed = typed),
+    });
     Ok((typed.to_owned(), None))
 }
 

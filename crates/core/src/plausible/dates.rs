@@ -1,11 +1,11 @@
 //! Days: a year that slipped, against the days that must lie before and after it.
 
-use crate::language::t;
 use jiff::civil::{Date, DateTime};
 
 use super::{Offer, Slot, doubted};
 use crate::farm::{Farm, Field, Id, Pass, Record};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 
 /// A pass so many days before planting or after harvest is of another year. A field goes on with the days of last year until new ones are
 /// typed, and a pass of last year stays in the file, so that one year is not enough.

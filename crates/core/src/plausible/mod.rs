@@ -8,7 +8,6 @@
 //!
 //! `text` takes a typed text apart, `confusions` makes of it what may have been meant, `ranges` and `salts` are tables.
 
-use crate::language::t;
 mod area;
 mod carrier;
 pub mod confusions;
@@ -31,6 +30,7 @@ use jiff::civil::Date;
 
 use crate::farm::{Farm, Id, Pass, Record};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::plan::PlannedField;
 use crate::quantity::{AsTyped, CarrierRate, Quantity, Units};
 use crate::rig::setting::Setting;
@@ -39,7 +39,9 @@ use confusions::{Kind, meant};
 use ranges::Ends;
 
 /// What to do with every such finding.
-const HINT: &str = "If the figure is right, leave it: nothing is changed by itself.";
+fn hint() -> &'static str {
+    t!("plausible-if-the-figure-is-right")
+}
 
 /// A value as it is typed, with where it stands and what it is called.
 struct Held<'a, Q> {
@@ -98,7 +100,7 @@ fn doubted(about: Subject, text: &str, would: &str, basis: Basis, offers: Vec<Of
     let all: Vec<String> = offers.iter().map(Offer::text).collect();
     Some(
         Finding::check(about, t!("plausible-would", text = text, all = either(&all), would = would), basis)
-            .hint(HINT)
+            .hint(hint())
             .offering(offers),
     )
 }

@@ -1,10 +1,11 @@
 //! A value that was probably meant, and where it belongs. Nothing is changed until a person takes it; then it is an edit like any other.
 
-use crate::language::t;
 use jiff::civil::Date;
 
 use crate::farm::{Farm, Id, Layout, Place, Record};
+use crate::language::t;
 use crate::quantity::{ActiveBasis, AsTyped, Quantity};
+use crate::words::all_of;
 
 /// A value that was probably meant, in the notation of whoever typed what stands there.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
@@ -213,7 +214,7 @@ impl Offer {
             Slot::Longitude if !is_one => t!("plausible-longitude", text = set.text),
             _ => set.text.clone(),
         };
-        self.sets.iter().map(text).collect::<Vec<_>>().join(" and ")
+        all_of(&self.sets.iter().map(text).collect::<Vec<_>>())
     }
 
     /// Whether it is for a box.

@@ -1,11 +1,11 @@
 //! Where the farm lies: latitude and longitude in each other's box, or with the wrong sign, against the time zone and the boundaries.
 
-use crate::language::t;
 use jiff::civil::Date;
 
-use super::{HINT, Offer, Set, Slot, either};
+use super::{Offer, Set, Slot, either, hint};
 use crate::farm::{Farm, Field, Place, Position};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::quantity::number::show;
 use crate::weather::sun;
 
@@ -34,7 +34,7 @@ pub(super) fn judge<'a>(farm: &Farm, day: Date, fields: impl Iterator<Item = &'a
             longitude = place.longitude.trim(),
             texts = either(&texts)
         );
-        let found = Finding::check(Subject::Farm, text, Basis::Arithmetic).hint(HINT);
+        let found = Finding::check(Subject::Farm, text, Basis::Arithmetic).hint(hint());
         return (!offers.is_empty()).then(|| found.offering(offers));
     };
     if sun::misfit(place, day).is_some() {
@@ -61,7 +61,7 @@ pub(super) fn judge<'a>(farm: &Farm, day: Date, fields: impl Iterator<Item = &'a
         show = show(off(&position), 0),
         texts = either(&texts)
     );
-    let found = Finding::check(Subject::Farm, text, Basis::Arithmetic).hint(HINT);
+    let found = Finding::check(Subject::Farm, text, Basis::Arithmetic).hint(hint());
     (!offers.is_empty()).then(|| found.offering(offers))
 }
 

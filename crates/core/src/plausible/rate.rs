@@ -1,16 +1,16 @@
 //! The rate of a product: against the ranges of its label, for an adjuvant against what labels of the mix and publications name for its class.
 
-use crate::language::t;
 use std::sync::LazyLock;
 
 use super::confusions::{Kind, Meant, meant};
 use super::text::Typed;
-use super::{HINT, Offer, Slot, content, either, ranges};
+use super::{Offer, Slot, content, either, hint, ranges};
 use crate::farm::{AdjuvantClass, Farm, Id, Line, Pass, Product, Says, Statement};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::rate::{Band, bands};
 use crate::label::when::Situation;
 use crate::label::{Here, place};
+use crate::language::t;
 use crate::mix::choice::rate_over_ground;
 use crate::mix::line::over_ground;
 use crate::plan::PlannedField;
@@ -224,7 +224,7 @@ fn held(
         let range = out.first()?;
         (t!("plausible-of-cannot-be-reckoned-as-the", typed = typed, name = name, range = range.words(units)), range)
     };
-    let hint = if matches!(range.from, From::Own(..)) { t!("plausible-if-the-rate-is-right-look") } else { HINT };
+    let hint = if matches!(range.from, From::Own(..)) { t!("plausible-if-the-rate-is-right-look") } else { hint() };
     let about = Subject::Product(id.clone());
     let text = t!("plausible-would-be-inside", text = text, texts = either(&texts));
     Some(Finding::check(about, text, range.basis()).hint(hint).offering(offers))

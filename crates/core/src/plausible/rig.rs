@@ -20,14 +20,14 @@ const SIZE_OFF: f64 = 0.05;
 /// A rig.
 pub(super) fn judge(farm: &Farm, id: &Id, rig: &Rig, findings: &mut Vec<Finding>) {
     let units = farm.units;
-    let of = |what: &str| t!("plausible-the-of", what = what, name = rig.name);
+    let name = &rig.name;
     let about = || Subject::Rig(id.clone());
     let tank = Held {
         kind: Kind::Volume,
         typed: &rig.tank,
         slot: Slot::Tank(id.clone()),
         about: about(),
-        what: of("tank"),
+        what: t!("plausible-the-tank-of", name = name),
         units,
     };
     if !rig.tank.is_zero() {
@@ -38,19 +38,38 @@ pub(super) fn judge(farm: &Farm, id: &Id, rig: &Rig, findings: &mut Vec<Finding>
         typed,
         slot: Slot::Boom(id.clone()),
         about: about(),
-        what: of("boom"),
+        what: t!("plausible-the-boom-of", name = name),
         units,
     });
     findings.extend(boom.as_ref().and_then(|boom| boom.against(ranges::boom())));
     if let Some(typed) = rig.speed.as_ref() {
-        findings.extend(speed(typed, Slot::RigSpeed(id.clone()), about(), of("speed"), units));
+        findings.extend(speed(
+            typed,
+            Slot::RigSpeed(id.clone()),
+            about(),
+            t!("plausible-the-speed-of", name = name),
+            units,
+        ));
     }
     if let Some(typed) = rig.height.as_ref() {
-        findings.extend(height(typed, Slot::RigHeight(id.clone()), about(), of(t!("plausible-booms-height")), units));
+        findings.extend(height(
+            typed,
+            Slot::RigHeight(id.clone()),
+            about(),
+            t!("plausible-the-boom-height-of", name = name),
+            units,
+        ));
     }
     let fitted = crate::rig::fitted(rig).map(|(_, set)| set);
     if let Some(typed) = rig.pressure.as_ref() {
-        findings.extend(pressure(typed, fitted, Slot::RigPressure(id.clone()), about(), of("pressure"), units));
+        findings.extend(pressure(
+            typed,
+            fitted,
+            Slot::RigPressure(id.clone()),
+            about(),
+            t!("plausible-the-pressure-of", name = name),
+            units,
+        ));
     }
     for (set_id, set) in &rig.sets {
         let here = OfSet { rig: id, id: set_id, set, name: format!("{}, {}", rig.name, set.name), units };
@@ -202,7 +221,7 @@ impl OfSet<'_> {
             reach = reach(spacing.value()).show(self.units),
             typed = boom.typed.text()
         );
-        held.doubted(&why, "agree", Basis::Arithmetic, offers)
+        held.doubted(&why, t!("plausible-would-agree"), Basis::Arithmetic, offers)
     }
 
     /// The rating against the size typed, else against what nozzles give.
@@ -249,6 +268,6 @@ impl OfSet<'_> {
             at = size.us.at,
             at2 = rated.at.text()
         );
-        findings.extend(flow.doubted(&why, "agree", Basis::of_source(&size.source), offers));
+        findings.extend(flow.doubted(&why, t!("plausible-would-agree"), Basis::of_source(&size.source), offers));
     }
 }

@@ -54,9 +54,8 @@ fn milliequivalents(ion: Option<&AsTyped<IonContent>>, equivalent: f64) -> Optio
 }
 
 impl Here<'_> {
-    fn held<'a, Q>(&self, kind: Kind, typed: &'a AsTyped<Q>, slot: Slot, what: &str) -> Held<'a, Q> {
+    fn held<'a, Q>(&self, kind: Kind, typed: &'a AsTyped<Q>, slot: Slot, what: String) -> Held<'a, Q> {
         let about = Subject::Water(self.id.clone());
-        let what = t!("plausible-the-of", what = what, name = self.water.name);
         Held { kind, typed, slot, about, what, units: self.farm.units }
     }
 
@@ -67,7 +66,12 @@ impl Here<'_> {
     /// The stated hardness against that of calcium and magnesium, else against what waters have.
     fn hardness(&self) -> Option<Finding> {
         let stated = self.water.hardness.as_ref().filter(|stated| !stated.is_zero())?;
-        let held = self.held(Kind::Hardness, stated, Slot::Hardness(self.id.clone()), "hardness");
+        let held = self.held(
+            Kind::Hardness,
+            stated,
+            Slot::Hardness(self.id.clone()),
+            t!("plausible-the-hardness-of", name = self.water.name),
+        );
         let (Some(calcium), Some(magnesium)) = (&self.water.calcium, &self.water.magnesium) else {
             return held.against(ranges::hardness());
         };
@@ -92,7 +96,7 @@ impl Here<'_> {
             reckoned = reckoned.show(self.farm.units),
             stated = stated.text()
         );
-        doubted(self.about(), &text, "agree", Basis::Arithmetic, offers)
+        doubted(self.about(), &text, t!("plausible-would-agree"), Basis::Arithmetic, offers)
     }
 
     /// Calcium, magnesium, or both as they may have been meant, with the hardness they make.
@@ -156,8 +160,12 @@ impl Here<'_> {
             });
             offers.extend(both.map(|(_, offer)| offer));
         }
-        let of_bicarbonate =
-            self.held(Kind::Bicarbonate, bicarbonate, Slot::Bicarbonate(self.id.clone()), "bicarbonate");
+        let of_bicarbonate = self.held(
+            Kind::Bicarbonate,
+            bicarbonate,
+            Slot::Bicarbonate(self.id.clone()),
+            t!("plausible-the-bicarbonate-of", name = self.water.name),
+        );
         offers.extend(of_bicarbonate.offers(|meant| {
             let negative = meant.to_ppm() / equivalent::BICARBONATE;
             negative <= positive * 1.1 && negative >= positive * 0.2
@@ -168,13 +176,18 @@ impl Here<'_> {
             bicarbonate = bicarbonate.text(),
             show = crate::quantity::number::show(negative / positive, 1)
         );
-        doubted(self.about(), &text, "balance", Basis::Arithmetic, offers)
+        doubted(self.about(), &text, t!("plausible-would-balance"), Basis::Arithmetic, offers)
     }
 
     /// What is dissolved carries the current.
     fn conductivity(&self) -> Option<Finding> {
         let stated = self.water.conductivity.as_ref().filter(|stated| !stated.is_zero())?;
-        let held = self.held(Kind::Conductivity, stated, Slot::Conductivity(self.id.clone()), "conductivity");
+        let held = self.held(
+            Kind::Conductivity,
+            stated,
+            Slot::Conductivity(self.id.clone()),
+            t!("plausible-the-conductivity-of", name = self.water.name),
+        );
         let Some((positive, is_whole)) = self.positive().filter(|(positive, _)| *positive > 0.0) else {
             return held.against(ranges::conductivity());
         };
@@ -190,6 +203,6 @@ impl Here<'_> {
             "plausible-its-ions-make-about",
             expected = Conductivity::from_microsiemens_per_centimetre(expected).show(self.farm.units)
         );
-        held.doubted(&why, "agree", Basis::Published(STANDARD.to_owned()), offers)
+        held.doubted(&why, t!("plausible-would-agree"), Basis::Published(STANDARD.to_owned()), offers)
     }
 }

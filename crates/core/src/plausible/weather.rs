@@ -26,16 +26,25 @@ pub(super) fn of_record(farm: &Farm, id: &Id, record: &Record, findings: &mut Ve
     for (at, Reading { temperature, wind, gust, .. }) in record.all_readings().enumerate() {
         let slot = |what| Slot::Measured { record: id.clone(), reading: at.checked_sub(1), what };
         let about = || Subject::Record(id.clone());
-        let of = |what: &str| t!("plausible-the-what-of-name", what = what, name = record.name);
         if let Some(typed) = &temperature {
             let expected = expected.and_then(|expected| expected.temperature.as_ref());
             let expected = expected.map(|(cold, warm)| (cold.value(), warm.value()));
-            findings.extend(air(typed, slot(Measured::Air), about(), of("air"), farm.units, expected));
+            findings.extend(air(
+                typed,
+                slot(Measured::Air),
+                about(),
+                t!("plausible-the-air-of", name = record.name),
+                farm.units,
+                expected,
+            ));
         }
-        for (typed, what, word) in [(&wind, Measured::Wind, "wind"), (&gust, Measured::Gust, "gust")] {
-            if let Some(typed) = typed {
-                findings.extend(blows(typed, slot(what), about(), of(word), farm.units));
-            }
+        if let Some(typed) = &wind {
+            let what = t!("plausible-the-wind-of-record", name = record.name);
+            findings.extend(blows(typed, slot(Measured::Wind), about(), what, farm.units));
+        }
+        if let Some(typed) = &gust {
+            let what = t!("plausible-the-gust-of", name = record.name);
+            findings.extend(blows(typed, slot(Measured::Gust), about(), what, farm.units));
         }
     }
     if record.signed.is_some() {

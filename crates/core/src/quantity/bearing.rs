@@ -1,11 +1,11 @@
 //! Directions on the ground, by the compass.
 
-use crate::language::t;
 use std::cmp::Ordering;
 
 use super::number::take;
 use super::unit::normal;
 use super::{Quantity, QuantityError, Units};
+use crate::language::t;
 
 /// A direction, clockwise from north.
 ///
@@ -79,8 +79,11 @@ impl Ord for Bearing {
 }
 
 impl Quantity for Bearing {
-    const NAME: &'static str = "a direction";
     const EXAMPLE: &'static str = "NW";
+
+    fn called() -> &'static str {
+        t!("quantity-called-a-direction")
+    }
 
     fn parse(text: &str) -> Result<Self, QuantityError> {
         let word: String = normal(text).chars().filter(char::is_ascii_alphabetic).collect();

@@ -4,9 +4,10 @@
 //! Reading from text refuses what is not finite, and what is negative except for temperatures. Constructors take a finite
 //! number; divisions by a quantity that is zero give `None`, so no NaN arises inside.
 
-use crate::language::t;
 use std::cmp::Ordering;
 use std::ops::{Add, Div, Mul, Sub};
+
+use crate::language::t;
 
 use uom::si::f64 as si;
 
@@ -169,8 +170,11 @@ macro_rules! quantity {
         }
 
         impl Quantity for $name {
-            const NAME: &'static str = $called;
             const EXAMPLE: &'static str = $example;
+
+            fn called() -> &'static str {
+                t!($called)
+            }
 
             fn parse(text: &str) -> Result<Self, QuantityError> {
                 let parse: fn(&str) -> Result<Self, QuantityError> = $parse;
@@ -208,7 +212,7 @@ type MassOverArea = <si::Mass as Div<si::Area>>::Output;
 
 quantity! {
     /// Ground.
-    Area(si::Area), "an area", "74.6 ac", parse |text| parse_sum::<Self>(text, unit::AREA).map(Self::from_base),
+    Area(si::Area), "quantity-called-an-area", "74.6 ac", parse |text| parse_sum::<Self>(text, unit::AREA).map(Self::from_base),
     {
         /// Square metres.
         from_square_metres, to_square_metres = 1.0;
@@ -225,7 +229,7 @@ quantity! {
 
 quantity! {
     /// A volume of liquid.
-    Volume(si::Volume), "a volume", "1200 gal", parse |text| parse_sum::<Self>(text, unit::VOLUME).map(Self::from_base),
+    Volume(si::Volume), "quantity-called-a-volume", "1200 gal", parse |text| parse_sum::<Self>(text, unit::VOLUME).map(Self::from_base),
     {
         /// Cubic metres.
         from_cubic_metres, to_cubic_metres = 1.0;
@@ -253,7 +257,7 @@ quantity! {
 
 quantity! {
     /// A mass.
-    Mass(si::Mass), "a mass", "51 lb", parse |text| parse_sum::<Self>(text, unit::MASS).map(Self::from_base),
+    Mass(si::Mass), "quantity-called-a-mass", "51 lb", parse |text| parse_sum::<Self>(text, unit::MASS).map(Self::from_base),
     {
         /// Kilograms.
         from_kilograms, to_kilograms = 1.0;
@@ -274,7 +278,7 @@ quantity! {
 
 quantity! {
     /// Spray volume over an area of ground ("gallons per acre").
-    CarrierRate(VolumeOverArea), "a carrier volume per area", "15 gal/ac", parse |text| parse_sum::<Self>(text, unit::CARRIER).map(Self::from_base),
+    CarrierRate(VolumeOverArea), "quantity-called-a-carrier-volume-per-area", "15 gal/ac", parse |text| parse_sum::<Self>(text, unit::CARRIER).map(Self::from_base),
     {
         /// Litres per hectare.
         from_litres_per_hectare, to_litres_per_hectare = f::LITRE / f::HECTARE;
@@ -292,9 +296,9 @@ quantity! {
 
 quantity! {
     /// Liquid product over an area of ground.
-    VolumePerArea(VolumeOverArea), "a rate by volume", "22 fl oz/ac", parse |text| match Rate::parse(text)? {
+    VolumePerArea(VolumeOverArea), "quantity-called-a-rate-by-volume", "22 fl oz/ac", parse |text| match Rate::parse(text)? {
         Rate::VolumePerArea(rate) => Ok(rate),
-        other => Err(QuantityError::of::<Self>(text, format!("it is {}", other.kind()))),
+        other => Err(QuantityError::of::<Self>(text, t!("quantity-it-is", kind = other.kind()))),
     },
     {
         /// Cubic metres per square metre.
@@ -326,9 +330,9 @@ quantity! {
 
 quantity! {
     /// Dry product, or active ingredient, over an area of ground.
-    MassPerArea(MassOverArea), "a rate by mass", "1.5 lb/ac", parse |text| match Rate::parse(text)? {
+    MassPerArea(MassOverArea), "quantity-called-a-rate-by-mass", "1.5 lb/ac", parse |text| match Rate::parse(text)? {
         Rate::MassPerArea(rate) | Rate::OuncesPerArea(rate) => Ok(rate),
-        other => Err(QuantityError::of::<Self>(text, format!("it is {}", other.kind()))),
+        other => Err(QuantityError::of::<Self>(text, t!("quantity-it-is", kind = other.kind()))),
     },
     {
         /// Kilograms per square metre.
@@ -353,9 +357,9 @@ quantity! {
 
 quantity! {
     /// Something dissolved in the finished spray or in a product.
-    MassPerVolume(si::MassDensity), "a mass per volume", "17 lb/100 gal", parse |text| match Rate::parse(text)? {
+    MassPerVolume(si::MassDensity), "quantity-called-a-mass-per-volume", "17 lb/100 gal", parse |text| match Rate::parse(text)? {
         Rate::MassPerSpray(content) | Rate::OuncesPerSpray(content) => Ok(content),
-        other => Err(QuantityError::of::<Self>(text, format!("it is {}", other.kind()))),
+        other => Err(QuantityError::of::<Self>(text, t!("quantity-it-is", kind = other.kind()))),
     },
     {
         /// Kilograms per cubic metre, which are grams per litre.
@@ -376,7 +380,7 @@ quantity! {
 
 quantity! {
     /// Density of a product or carrier.
-    Density(si::MassDensity), "a density", "10.2 lb/gal", parse |text| parse_sum::<Self>(text, unit::DENSITY).map(Self::from_base),
+    Density(si::MassDensity), "quantity-called-a-density", "10.2 lb/gal", parse |text| parse_sum::<Self>(text, unit::DENSITY).map(Self::from_base),
     {
         /// Kilograms per litre.
         from_kilograms_per_litre, to_kilograms_per_litre = 1000.0;
@@ -394,7 +398,7 @@ quantity! {
 
 quantity! {
     /// Hardness of water, as calcium carbonate.
-    Hardness(si::MassDensity), "a hardness", "350 ppm", parse |text| parse_sum::<Self>(text, unit::HARDNESS).map(Self::from_base),
+    Hardness(si::MassDensity), "quantity-called-a-hardness", "350 ppm", parse |text| parse_sum::<Self>(text, unit::HARDNESS).map(Self::from_base),
     {
         /// Milligrams per litre as CaCO3, which are parts per million.
         from_ppm, to_ppm = f::MG_PER_LITRE;
@@ -414,7 +418,7 @@ quantity! {
 
 quantity! {
     /// Content of one ion in water.
-    IonContent(si::MassDensity), "an ion content", "118 ppm", parse |text| parse_sum::<Self>(text, unit::ION).map(Self::from_base),
+    IonContent(si::MassDensity), "quantity-called-an-ion-content", "118 ppm", parse |text| parse_sum::<Self>(text, unit::ION).map(Self::from_base),
     {
         /// Milligrams per litre, which are parts per million.
         from_ppm, to_ppm = f::MG_PER_LITRE;
@@ -424,7 +428,7 @@ quantity! {
 
 quantity! {
     /// Electrical conductivity of water.
-    Conductivity(si::ElectricalConductivity), "a conductivity", "750 µS/cm", parse |text| parse_sum::<Self>(text, unit::CONDUCTIVITY).map(Self::from_base),
+    Conductivity(si::ElectricalConductivity), "quantity-called-a-conductivity", "750 µS/cm", parse |text| parse_sum::<Self>(text, unit::CONDUCTIVITY).map(Self::from_base),
     {
         /// Microsiemens per centimetre.
         from_microsiemens_per_centimetre, to_microsiemens_per_centimetre = f::MICROSIEMENS_PER_CENTIMETRE;
@@ -436,7 +440,7 @@ quantity! {
 
 quantity! {
     /// A length.
-    Length(si::Length), "a length", "120 ft", parse |text| parse_sum::<Self>(text, unit::LENGTH).map(Self::from_base),
+    Length(si::Length), "quantity-called-a-length", "120 ft", parse |text| parse_sum::<Self>(text, unit::LENGTH).map(Self::from_base),
     {
         /// Metres.
         from_metres, to_metres = 1.0;
@@ -455,7 +459,7 @@ quantity! {
 
 quantity! {
     /// A speed, over ground or of the wind.
-    Speed(si::Velocity), "a speed", "12 mph", parse |text| parse_sum::<Self>(text, unit::SPEED).map(Self::from_base),
+    Speed(si::Velocity), "quantity-called-a-speed", "12 mph", parse |text| parse_sum::<Self>(text, unit::SPEED).map(Self::from_base),
     {
         /// Metres per second.
         from_metres_per_second, to_metres_per_second = 1.0;
@@ -472,7 +476,7 @@ quantity! {
 
 quantity! {
     /// A pressure in the boom.
-    Pressure(si::Pressure), "a pressure", "40 psi", parse |text| parse_sum::<Self>(text, unit::PRESSURE).map(Self::from_base),
+    Pressure(si::Pressure), "quantity-called-a-pressure", "40 psi", parse |text| parse_sum::<Self>(text, unit::PRESSURE).map(Self::from_base),
     {
         /// Pascals.
         from_pascals, to_pascals = 1.0;
@@ -489,7 +493,7 @@ quantity! {
 
 quantity! {
     /// A flow of liquid.
-    Flow(si::VolumeRate), "a flow", "0.4 gal/min", parse |text| parse_sum::<Self>(text, unit::FLOW).map(Self::from_base),
+    Flow(si::VolumeRate), "quantity-called-a-flow", "0.4 gal/min", parse |text| parse_sum::<Self>(text, unit::FLOW).map(Self::from_base),
     {
         /// Cubic metres per second.
         from_cubic_metres_per_second, to_cubic_metres_per_second = 1.0;
@@ -507,7 +511,7 @@ quantity! {
 
 quantity! {
     /// A span of time.
-    Duration(si::Time), "a time", "12 h", parse |text| parse_sum::<Self>(text, unit::TIME).map(Self::from_base),
+    Duration(si::Time), "quantity-called-a-time", "12 h", parse |text| parse_sum::<Self>(text, unit::TIME).map(Self::from_base),
     {
         /// Seconds.
         from_seconds, to_seconds = 1.0;
@@ -526,7 +530,7 @@ quantity! {
 
 quantity! {
     /// A share of a whole, such as a relative humidity or the field efficiency.
-    Share(si::Ratio), "a share", "65 %", parse |text| parse_sum::<Self>(text, unit::SHARE).map(Self::from_base),
+    Share(si::Ratio), "quantity-called-a-share", "65 %", parse |text| parse_sum::<Self>(text, unit::SHARE).map(Self::from_base),
     {
         /// A fraction of one.
         from_fraction, to_fraction = 1.0;
@@ -671,8 +675,11 @@ impl Temperature {
 }
 
 impl Quantity for Temperature {
-    const NAME: &'static str = "a temperature";
     const EXAMPLE: &'static str = "68 °F";
+
+    fn called() -> &'static str {
+        t!("quantity-called-a-temperature")
+    }
 
     fn parse(text: &str) -> Result<Self, QuantityError> {
         let (value, unit) = take(text).map_err(|problem| QuantityError::of::<Self>(text, problem))?;
@@ -731,8 +738,11 @@ impl Sub for Temperature {
 }
 
 impl Quantity for TemperatureSpan {
-    const NAME: &'static str = "a difference of temperatures";
     const EXAMPLE: &'static str = "8 °C";
+
+    fn called() -> &'static str {
+        t!("quantity-called-a-difference-of-temperatures")
+    }
 
     fn parse(text: &str) -> Result<Self, QuantityError> {
         let (value, unit) = take(text).map_err(|problem| QuantityError::of::<Self>(text, problem))?;
@@ -769,8 +779,11 @@ impl Acidity {
 }
 
 impl Quantity for Acidity {
-    const NAME: &'static str = "a pH";
     const EXAMPLE: &'static str = "7.8";
+
+    fn called() -> &'static str {
+        t!("quantity-called-a-ph")
+    }
 
     fn parse(text: &str) -> Result<Self, QuantityError> {
         let bare = text.trim().trim_start_matches("pH").trim_start_matches("ph");

@@ -44,10 +44,11 @@ pub enum Units {
 
 /// A quantity that can be read from text and printed in a farm's units.
 pub trait Quantity: Sized + Clone {
-    /// What it is called in a message, with its article: "an area".
-    const NAME: &'static str;
     /// A text that reads well, used in messages.
     const EXAMPLE: &'static str;
+
+    /// What it is called in a message, with its article: "an area".
+    fn called() -> &'static str;
 
     /// Reads what a person typed.
     ///
@@ -75,6 +76,6 @@ pub struct QuantityError {
 
 impl QuantityError {
     pub(crate) fn of<Q: Quantity>(text: &str, problem: impl Into<String>) -> Self {
-        Self { text: text.trim().to_owned(), name: Q::NAME, problem: problem.into(), example: Q::EXAMPLE }
+        Self { text: text.trim().to_owned(), name: Q::called(), problem: problem.into(), example: Q::EXAMPLE }
     }
 }

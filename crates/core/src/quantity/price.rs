@@ -69,8 +69,11 @@ impl Price {
 }
 
 impl Quantity for Price {
-    const NAME: &'static str = "a price";
     const EXAMPLE: &'static str = "24.50 / gal";
+
+    fn called() -> &'static str {
+        t!("quantity-called-a-price")
+    }
 
     fn parse(text: &str) -> Result<Self, QuantityError> {
         let error = |problem: String| QuantityError::of::<Self>(text, problem);

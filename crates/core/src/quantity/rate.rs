@@ -186,8 +186,11 @@ fn read_rate(text: &str) -> Result<Rate, String> {
 }
 
 impl Quantity for Rate {
-    const NAME: &'static str = "a rate";
     const EXAMPLE: &'static str = "22 fl oz/ac";
+
+    fn called() -> &'static str {
+        t!("quantity-called-a-rate")
+    }
 
     fn parse(text: &str) -> Result<Self, QuantityError> {
         let rate = read_rate(text).map_err(|problem| QuantityError::of::<Self>(text, problem))?;
@@ -258,8 +261,11 @@ impl Concentration {
 }
 
 impl Quantity for Concentration {
-    const NAME: &'static str = "a content";
     const EXAMPLE: &'static str = "540 g/L";
+
+    fn called() -> &'static str {
+        t!("quantity-called-a-content")
+    }
 
     fn parse(text: &str) -> Result<Self, QuantityError> {
         let error = |problem: String| QuantityError::of::<Self>(text, problem);
@@ -377,8 +383,11 @@ impl Amount {
 }
 
 impl Quantity for Amount {
-    const NAME: &'static str = "an amount";
     const EXAMPLE: &'static str = "2.5 gal";
+
+    fn called() -> &'static str {
+        t!("quantity-called-an-amount")
+    }
 
     fn parse(text: &str) -> Result<Self, QuantityError> {
         let volume = super::kind::parse_sum::<Self>(text, unit::VOLUME).map(Volume::from_cubic_metres);

@@ -3,10 +3,11 @@
 //! The text is what is saved, digit for digit; the value is what is computed with. Both come into being together, so
 //! they can never disagree.
 
-use crate::language::t;
 use std::fmt;
 use std::marker::PhantomData;
 use std::ops::Deref;
+
+use crate::language::t;
 
 use ecow::EcoString;
 use serde::de::{Error, Visitor};

@@ -1,12 +1,12 @@
 //! Which of the rig's nozzle sets does a pass best, and why.
 
-use crate::language::t;
 use std::cmp::Ordering;
 
 use super::reckon::{Reckoned, Task, in_tenths, open_words, within};
 use super::setting::{Between, Classes, CurvePoint, Fit, RankedSet};
 use crate::farm::Id;
 use crate::finding::Basis;
+use crate::language::t;
 use crate::quantity::{Pressure, Quantity, Share, Speed};
 
 /// The sets in order: those that do the pass as planned, those that do it at another speed, those of which too little is typed,

@@ -1,7 +1,6 @@
 //! Cleaning the rig between two passes: what the labels say word for word, then what publications and common practice add,
 //! the rows of `assets/cleaning.csv`.
 
-use crate::language::t;
 use std::cmp::Ordering;
 use std::sync::LazyLock;
 
@@ -14,6 +13,7 @@ use crate::finding::Basis;
 use crate::label;
 use crate::label::names;
 use crate::label::when::{self, Situation};
+use crate::language::t;
 use crate::mix::actives;
 use crate::quantity::{Duration, Quantity};
 use crate::season::Log;

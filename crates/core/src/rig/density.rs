@@ -1,11 +1,11 @@
 //! Carriers other than water: a heavier liquid leaves a nozzle more slowly.
 
-use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
 
 use crate::farm::{CarrierKind, Pass};
+use crate::language::t;
 use crate::quantity::{AsTyped, Density, Units};
 
 /// Weight of water in the table of factors.

@@ -5,8 +5,7 @@ use super::flow::{self, Known, Law};
 use super::nozzle;
 use super::setting::{Between, CurvePoint, Setting};
 use crate::farm::{Farm, Id, NozzleSet, Pass, Rig};
-use crate::language::t;
-use crate::language::{Say, say};
+use crate::language::{Say, say, t};
 use crate::quantity::{AsTyped, CarrierRate, Flow, Length, Pressure, Share, Speed, Units};
 
 /// Points of a curve.

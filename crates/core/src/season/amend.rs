@@ -3,7 +3,6 @@
 pub(super) mod changes;
 pub(super) mod words;
 
-use crate::language::t;
 pub use words::words;
 
 use jiff::civil::DateTime;
@@ -11,6 +10,7 @@ use serde_json::Value;
 
 use super::seal::{Refusal, Verdict, is_signed, no_seal, of_amendment, of_found, value, verify};
 use crate::farm::{Amendment, Record};
+use crate::language::t;
 
 /// Changes a signed record into another one, and keeps what stood there. Of the other one only what is signed counts.
 ///

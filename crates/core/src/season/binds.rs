@@ -1,11 +1,11 @@
 //! What the records of a field still bind: harvest intervals and plant-back times that run on.
 
-use crate::language::t;
 use jiff::civil::Date;
 
 use crate::farm::{Farm, Field, Id, Product, Record, Says, Statement};
 use crate::label::harvest::{after_days, days_after, months_after};
 use crate::label::{names_crop as speaks_of, place};
+use crate::language::t;
 use crate::season::Log;
 
 /// What a record keeps from being done on its field.
@@ -145,15 +145,8 @@ pub fn names_crop(words: &str, crop: &str) -> Option<bool> {
         return None;
     }
     let all: Vec<String> = parts().map(plain).collect();
-    let others = [
-        t!("season-any-crop"),
-        t!("season-all-crop"),
-        t!("season-other-crop"),
-        t!("season-any-other-crop"),
-        t!("season-all-other-crop"),
-        t!("season-all-other"),
-        t!("season-any-other"),
-    ];
+    // As labels are typed; not what the program says.
+    let others = ["any crop", "all crop", "other crop", "any other crop", "all other crop", "all other", "any other"];
     if all.contains(&crop) {
         Some(true)
     } else {

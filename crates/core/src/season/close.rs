@@ -3,12 +3,12 @@
 //! Nothing is taken away. Records, passes and cards stay in the file; what grew on each field is kept with the closed season, since
 //! the field itself goes on with the next crop.
 
-use crate::language::t;
 use indexmap::IndexMap;
 use jiff::civil::Date;
 
 use crate::farm::{ClosedSeason, Farm, Id};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::season::Log;
 
 /// Whether the season of a year is closed.
@@ -23,11 +23,16 @@ pub fn before_closing(farm: &Farm, year: i16) -> Vec<Finding> {
     let log = Log::of(farm);
     for (id, pass) in farm.passes.iter().filter(|(_, pass)| pass.date.year() == year) {
         let Some(left) = log.unrecorded(farm, id) else { continue };
-        let (how, hint) = match left.words(farm) {
-            Some(partly) => (t!("season-is", partly = partly), t!("season-record-what-is-left-if-it")),
-            None => (t!("season-has-no-record").to_owned(), t!("season-record-it-if-it-was-sprayed")),
+        let (name, date) = (&pass.name, pass.date);
+        let (text, hint) = match left.words(farm) {
+            Some(partly) => (
+                t!("season-pass-is-partly-recorded", name = name, date = date, partly = partly),
+                t!("season-record-what-is-left-if-it"),
+            ),
+            None => {
+                (t!("season-pass-has-no-record", name = name, date = date), t!("season-record-it-if-it-was-sprayed"))
+            }
         };
-        let text = t!("season-name-of-date-how", name = pass.name, date = pass.date, how = how);
         findings.push(Finding::check(Subject::Pass(id.clone()), text, Basis::Practice).hint(hint));
     }
     let unsigned: Vec<&Id> = farm
@@ -37,10 +42,7 @@ pub fn before_closing(farm: &Farm, year: i16) -> Vec<Finding> {
         .map(|(id, _)| id)
         .collect();
     if let Some(first) = unsigned.first() {
-        let text = match unsigned.len() {
-            1 => t!("season-one-record-of-the-season-is").to_owned(),
-            many => t!("season-records-of-the-season-are-not", many = many),
-        };
+        let text = t!("season-records-of-the-season-are-not", many = unsigned.len());
         findings.push(
             Finding::note(Subject::Record((*first).clone()), text, Basis::Practice)
                 .hint(t!("season-a-signed-record-is-amended-not")),

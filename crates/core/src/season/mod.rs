@@ -1,7 +1,6 @@
 //! Records: how they come from a plan, how they are signed and amended, and sums over them: what a field has had, what a season
 //! came to.
 
-use crate::language::t;
 pub mod amend;
 mod application;
 pub mod binds;
@@ -31,6 +30,7 @@ pub use shares::{FieldShare, shared_fields, shares};
 pub use totals::{Totals, sum, totals};
 
 use crate::farm::{Farm, Id, Record};
+use crate::language::t;
 use crate::mix::actives::Wanted;
 use crate::quantity::{ActiveBasis, AmountPerArea, MassPerArea};
 use jiff::civil::Date;

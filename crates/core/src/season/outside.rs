@@ -3,7 +3,6 @@
 //!
 //! A record is kept as it is: it says what happened. The labels are read as they are typed now.
 
-use crate::language::t;
 use jiff::Span;
 use jiff::civil::{DateTime, Time};
 
@@ -11,11 +10,13 @@ use crate::farm::{Expected, Farm, Field, Hour, Id, Line, Pass, Reading, Record, 
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::weather::asked_droplets;
 use crate::label::{droplets, once, when};
+use crate::language::t;
 use crate::plan::Plan;
 use crate::quantity::{AsTyped, Bearing, Quantity, Rate, Temperature};
 use crate::weather::limits::{self, Held, Kind};
 use crate::weather::sky::{Air, can_be, pressure, value};
 use crate::weather::{Limit, Verdict, psychro, sun};
+use crate::words::all_of;
 
 /// What labels and laws ask of the weather of a record, as they are typed now.
 pub fn asked(farm: &Farm, record: &Record) -> Vec<Limit> {
@@ -37,7 +38,7 @@ pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
     let mut findings = Vec::new();
     let mut say = |limit: &Limit, told: bool, found: String| {
         let allowed = allowed(limit, told);
-        let unknown = if told { "" } else { AIR_UNKNOWN };
+        let unknown = air_unknown(told);
         let text = t!(
             "season-of-it-was-sprayed",
             name = record.name,
@@ -102,7 +103,7 @@ pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
             });
             let told = told.flatten();
             if told != Some(false) && (class < finest || coarsest.is_some_and(|coarsest| class > coarsest)) {
-                let asks = if told.is_some() && asked.doubt.is_empty() { "asks" } else { t!("season-may-ask") };
+                let asks = if told.is_some() && asked.doubt.is_empty() { "asks" } else { "may-ask" };
                 let conditions =
                     asked.air.iter().map(when::words).chain(Some(asked.doubt).filter(|doubt| !doubt.is_empty()));
                 let conditions: Vec<String> = conditions.collect();
@@ -114,9 +115,9 @@ pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
                     basis = asked.basis,
                     asks = asks,
                     words = droplets::words(finest, coarsest),
-                    which = if conditions.is_empty() { "yes" } else { "no" },
-                    conditions = conditions.join(" and "),
-                    which2 = if told.is_some() { "" } else { AIR_UNKNOWN }
+                    conditional = if conditions.is_empty() { "no" } else { "yes" },
+                    conditions = all_of(&conditions),
+                    unknown = air_unknown(told.is_some())
                 );
                 findings.push(Finding::check(Subject::Record(id.clone()), text, asked.basis));
             }
@@ -126,23 +127,29 @@ pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
 }
 
 /// What is said where a limit hangs on the temperature of a record that has none.
-const AIR_UNKNOWN: &str = "; the air was not measured";
+fn air_unknown(told: bool) -> &'static str {
+    if told { "" } else { t!("season-air-not-measured") }
+}
 
 /// What a limit leaves, in a sentence. `told` is whether the air tells that it speaks.
 fn allowed(limit: &Limit, told: bool) -> String {
     match (&limit.basis, limit.outside) {
         (Basis::Practice | Basis::Published(_), _) => t!("season-usual-is", limit = limit.text()),
         (basis, Verdict::Forbidden) if told => {
-            t!("season-the-as-it-is-typed-now", basis = plain(basis), limit = limit.text())
+            let (whose, place) = plain(basis);
+            t!("season-the-as-it-is-typed-now", whose = whose, place = place, limit = limit.text())
         }
-        (basis, _) => t!("season-the-basis-as-it-is-typed-now-may-ask", basis = plain(basis), limit = limit.text()),
+        (basis, _) => {
+            let (whose, place) = plain(basis);
+            t!("season-the-basis-as-it-is-typed-now-may-ask", whose = whose, place = place, limit = limit.text())
+        }
     }
 }
 
-fn plain(basis: &Basis) -> String {
+fn plain(basis: &Basis) -> (&'static str, String) {
     match basis {
-        Basis::Label(place) => t!("season-label-of", place = place),
-        other => t!("season-rule", other = other),
+        Basis::Label(place) => ("label", place.clone()),
+        other => ("rule", other.to_string()),
     }
 }
 
@@ -284,8 +291,8 @@ pub fn expected(farm: &Farm, plan: &Plan, start: Option<Time>, end: Option<Time>
     if hours.is_empty() {
         return None;
     }
-    let source = match farm.forecast.source.trim() {
-        "" => "forecast",
+    let source = match farm.forecast.source_said() {
+        source if source.is_empty() => t!("season-forecast-source").to_owned(),
         source => source,
     };
     let read = farm

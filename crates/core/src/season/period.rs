@@ -1,12 +1,12 @@
 //! The period over which a label counts: a calendar year, a crop, twelve months.
 
-use crate::language::t;
 use jiff::Span;
 use jiff::civil::Date;
 
 use crate::farm::label::Period;
 use crate::farm::{Field, Id, Product};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 
 /// The days of a period, both ends included.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -18,7 +18,16 @@ pub struct Window {
     /// In words: "in 2031", "on this crop", "in 12 months".
     pub words: String,
     /// Why a crop's days are not known, where the calendar year stands in for them.
-    pub instead: Option<&'static str>,
+    pub instead: Option<Instead>,
+}
+
+/// Why the days of a crop are not known.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Instead {
+    /// Its day of planting is not typed.
+    NotTyped,
+    /// It is planted after the day that is asked about.
+    PlantedLater,
 }
 
 impl Window {
@@ -27,10 +36,8 @@ impl Window {
     pub fn of(period: Period, field: &Field, day: Date) -> Self {
         match (period, field.planted) {
             (Period::Year, _) => Self::year(day, None),
-            (Period::Crop, None) => Self::year(day, Some(t!("season-its-day-of-planting-is-not"))),
-            (Period::Crop, Some(planted)) if planted > day => {
-                Self::year(day, Some(t!("season-it-is-planted-after-this-pass")))
-            }
+            (Period::Crop, None) => Self::year(day, Some(Instead::NotTyped)),
+            (Period::Crop, Some(planted)) if planted > day => Self::year(day, Some(Instead::PlantedLater)),
             (Period::Crop, Some(planted)) => {
                 Self { from: planted, to: Date::MAX, words: t!("season-on-this-crop").to_owned(), instead: None }
             }
@@ -41,26 +48,27 @@ impl Window {
         }
     }
 
-    fn year(day: Date, instead: Option<&'static str>) -> Self {
+    fn year(day: Date, instead: Option<Instead>) -> Self {
         let year = day.year();
         Self {
             from: Date::new(year, 1, 1).unwrap_or(Date::MIN),
             to: Date::new(year, 12, 31).unwrap_or(Date::MAX),
-            words: format!("in {year}"),
+            words: t!("season-in-year", year = year),
             instead,
         }
     }
 
     /// The Check that says that a calendar year stands in for a crop, once for a product and a field.
     pub(crate) fn stand_in(&self, field_id: &Id, field: &Field, product: &Product) -> Option<Finding> {
-        let why = self.instead?;
+        let text = match self.instead? {
+            Instead::NotTyped => t!("season-the-label-of-counts-by-the", name = product.name, name2 = field.name),
+            Instead::PlantedLater => {
+                t!("season-the-label-counts-by-a-crop-planted-later", name = product.name, name2 = field.name)
+            }
+        };
         Some(
-            Finding::check(
-                Subject::Field(field_id.clone()),
-                t!("season-the-label-of-counts-by-the", name = product.name, name2 = field.name, why = why),
-                Basis::Label(product.name.clone()),
-            )
-            .hint(t!("season-type-the-day-of-planting-on")),
+            Finding::check(Subject::Field(field_id.clone()), text, Basis::Label(product.name.clone()))
+                .hint(t!("season-type-the-day-of-planting-on")),
         )
     }
 }

@@ -2,7 +2,6 @@
 
 use crate::farm::record::RecordActive;
 use crate::farm::{Active, Farm, Field, Id, Left, Product, Record, RecordField, RecordLine, Says};
-use crate::language::t;
 use crate::loads::card::re_entry_hours;
 use crate::plan::Plan;
 use crate::quantity::{Amount, Area, AsTyped, Mass, Quantity, Units, Volume};
@@ -58,7 +57,8 @@ pub fn of_portion(farm: &Farm, log: &Log, plan: &Plan, portion: &Portion) -> Opt
         weeds: pass.weeds.clone(),
         water: farm.waters.get(&pass.water).map(|water| water.name.clone()).unwrap_or_default(),
         rig: rig.map(|rig| rig.name.clone()).unwrap_or_default(),
-        method: t!("season-ground-boom").to_owned(),
+        // Read back by its words, so it is not said in another language.
+        method: "ground boom".to_owned(),
         nozzles: set_of(farm, pass).map_or_else(in_words, |(_, set)| set.name.clone()),
         // What is typed for the pass, else what its nozzles take, else the rig's usual one.
         pressure: pass

@@ -14,7 +14,6 @@
 //!
 //! Against these help prints, copies, and the first digits of the seal written down elsewhere.
 
-use crate::language::t;
 use std::collections::HashMap;
 
 use jiff::civil::DateTime;
@@ -27,6 +26,7 @@ use super::amend::changes::{self, Misfit};
 use super::amend::words;
 use crate::farm::{Amendment, Change, Farm, Record, Signature};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 
 /// Why a record is not signed or not amended.
 #[derive(Clone, Debug, PartialEq, Eq, Error)]

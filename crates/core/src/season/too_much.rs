@@ -35,7 +35,7 @@ pub fn judge(farm: &Farm, log: &Log, id: &Id, record: &Record) -> Vec<Finding> {
                 }
                 let on = On { farm, log, record, field_id, field: &field, product, carrier };
                 let Some(had) = on.too_much(&line.product, statement) else { continue };
-                let may = if untold || !statement.when.is_empty() { t!("season-may-allow") } else { "allows" };
+                let allows = if untold || !statement.when.is_empty() { "may-allow" } else { "allows" };
                 let basis = speaker.basis(statement);
                 let whose = if matches!(basis, Basis::Law(_)) { "law" } else { "label" };
                 let text = t!(
@@ -47,7 +47,7 @@ pub fn judge(farm: &Farm, log: &Log, id: &Id, record: &Record) -> Vec<Finding> {
                     what = had.what,
                     words = had.window.words,
                     whose = whose,
-                    may = may,
+                    allows = allows,
                     most = had.most
                 );
                 let finding = Finding::check(Subject::Record(id.clone()), text, basis)

@@ -1,11 +1,11 @@
 //! Trials: two treatments beside one another, pair by pair.
 
-use crate::language::t;
 use jiff::civil::Date;
 
 use super::review::compare::{Band, Comparison, Pair, comparison};
 use super::review::effects;
 use crate::farm::{Effect, Farm, Plot, Record, RecordField, Trial};
+use crate::language::t;
 
 /// What a trial came to.
 #[derive(Clone, Debug, PartialEq)]

@@ -1,11 +1,11 @@
 //! What the Worker Protection Standard asks to be displayed after an application: 40 CFR 170.311(b), and how far others keep away
 //! while it is made, 40 CFR 170.405(a). When that rule binds a farm is for the farm to know; the label and local law govern.
 
-use crate::language::t;
 use jiff::civil::{Date, DateTime};
 
 use crate::farm::{Droplets, Farm, Id, ProductKind, Record, RecordLine};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::loads::card::re_entry_hours;
 use crate::quantity::Length;
 use crate::season::profile::{after_hours, display_until, keep_until, profile};
@@ -235,10 +235,13 @@ fn missing(
             found.push(check(text, t!("season-they-stand-on-the-label"), information));
         }
     }
-    for (name, time) in [("began", record.start), ("ended", record.end)] {
+    let times = [
+        (t!("season-the-time-at-which-it-began"), record.start),
+        (t!("season-the-time-at-which-it-ended"), record.end),
+    ];
+    for (text, time) in times {
         if time.is_none() {
-            let text = t!("season-the-time-at-which-the-application", name = name);
-            found.push(check(text, t!("season-write-it-into-the-record"), information));
+            found.push(check(text.into(), t!("season-write-it-into-the-record"), information));
         }
     }
     for name in unknown {

@@ -1,6 +1,5 @@
 //! Counting the shed, and writing down what came in and went out.
 
-use crate::language::t;
 use jiff::civil::Date;
 
 use super::account::{Account, at_moment};
@@ -8,6 +7,7 @@ use super::happened::{self, moment};
 use super::on_hand::OnHand;
 use super::shelf::is_size;
 use crate::farm::{Container, ContainerKind, Empties, Farm, Moved, Movement, Product};
+use crate::language::t;
 use crate::quantity::{Amount, AsTyped, Quantity, Units};
 
 /// Below this share of the larger a count and the accounts are taken as the same: nobody sees less in a jug. Common practice, no

@@ -37,12 +37,12 @@ pub(super) fn finding(farm: &Farm, product: &str, doubt: &Doubt) -> Finding {
     match doubt {
         Doubt::Below { most, now, date, record } => {
             let first = t!("stock-of-is-the-first", record = by(record), date = date);
-            let what = if record.is_some() { t!("stock-records-use") } else { t!("stock-more-went-out") };
+            let who = if record.is_some() { "records" } else { "other" };
             if now.is_zero() {
                 let text = t!(
                     "stock-up-to-more-than-was-counted",
                     name = name,
-                    what = what,
+                    who = who,
                     most = most.show(units),
                     first = first
                 );
@@ -51,7 +51,7 @@ pub(super) fn finding(farm: &Farm, product: &str, doubt: &Doubt) -> Finding {
                 let text = t!(
                     "stock-more-than-was-counted-and-bought",
                     name = name,
-                    what = what,
+                    who = who,
                     now = now.show(units),
                     first = first
                 );
@@ -78,12 +78,9 @@ pub(super) fn finding(farm: &Farm, product: &str, doubt: &Doubt) -> Finding {
                 || t!("stock-the-count").to_owned(),
                 |date| t!("stock-of", record = by(record), date = date),
             );
-            let other = if farm.products.get(product).is_some_and(crate::farm::Product::is_liquid) {
-                t!("stock-a-weight-of-a-liquid")
-            } else {
-                t!("stock-a-volume-of-a-dry-product")
-            };
-            let text = t!("stock-has-so-what-is-on-hand", name = name, who = who, amount = amount, other = other);
+            let is_liquid = farm.products.get(product).is_some_and(crate::farm::Product::is_liquid);
+            let kind = if is_liquid { "liquid" } else { "dry" };
+            let text = t!("stock-has-so-what-is-on-hand", name = name, who = who, amount = amount, kind = kind);
             Finding::check(about(), text, Basis::Arithmetic).hint(t!("stock-type-its-density-in-the-shed"))
         }
         Doubt::TooManyBack { empties } => {
@@ -98,15 +95,19 @@ pub(super) fn finding(farm: &Farm, product: &str, doubt: &Doubt) -> Finding {
         }
         Doubt::LeftOver { date, record, goes_on } => {
             let who = by(&Some(record.clone()));
-            let (what, hint) = if *goes_on {
-                (t!("stock-which-are-taken-to-have-gone"), t!("stock-if-they-were-poured-out-write"))
-            } else {
-                (t!("stock-but-not-how-much-spray-went"), t!("stock-type-the-spray-volume-used-on"))
-            };
             let left = farm.records.get(record).and_then(|record| record.left.as_ref());
             let left = left.map_or_else(String::new, |left| left.volume.text().to_owned());
-            let text =
-                t!("stock-of-says-that-were-left-over", name = name, who = who, date = date, left = left, what = what);
+            let (text, hint) = if *goes_on {
+                (
+                    t!("stock-of-says-that-were-left-over-and-went", name = name, who = who, date = date, left = left),
+                    t!("stock-if-they-were-poured-out-write"),
+                )
+            } else {
+                (
+                    t!("stock-of-says-that-were-left-over", name = name, who = who, date = date, left = left),
+                    t!("stock-type-the-spray-volume-used-on"),
+                )
+            };
             Finding::note(about(), text, Basis::Arithmetic).hint(hint)
         }
         Doubt::OnDayOfCount { amount, date } => {
@@ -117,11 +118,7 @@ pub(super) fn finding(farm: &Farm, product: &str, doubt: &Doubt) -> Finding {
             let text = t!(
                 "stock-took-from-this-shed-for-customers",
                 name = name,
-                which = if *records == 1 {
-                    t!("stock-1-record").to_owned()
-                } else {
-                    t!("stock-records", records = records)
-                },
+                records = records,
                 amount = amount.show(units)
             );
             Finding::note(about(), text, Basis::Arithmetic).hint(t!("stock-where-a-customer-brought-the-product"))

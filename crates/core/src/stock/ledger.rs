@@ -1,12 +1,12 @@
 //! What happened to a product, line by line, with the balance after each.
 
-use crate::language::t;
 use jiff::civil::Date;
 
 use super::happened::{self, Happened, What};
 use super::left_over::LeftOver;
 use super::shelf::{self, Shelves, plain};
 use crate::farm::{ContainerKind, Farm, Id, Moved, Movement, Product, Record, RecordLine};
+use crate::language::t;
 use crate::quantity::{Amount, AsTyped, Price, Quantity};
 use crate::season::Log;
 

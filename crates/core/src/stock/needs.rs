@@ -4,7 +4,6 @@
 //! A pass mixes its ground × spray volume over ground, or what its decided loads hold, less what is in the tank already, and what
 //! is mixed beyond; the products follow the spray. Of a pass that is recorded in part it is the share of its ground that is left. Amounts are exact, not rounded to a measuring step. Water is the spray less the liquid products.
 
-use crate::language::t;
 use std::collections::HashSet;
 
 use jiff::civil::Date;
@@ -12,6 +11,7 @@ use jiff::civil::Date;
 use super::account::Accounts;
 use super::on_hand::OnHand;
 use crate::farm::{CarrierKind, Farm, Fills, Id, Pass, Product};
+use crate::language::t;
 use crate::mix::line::over_ground;
 use crate::quantity::{Amount, Area, CarrierRate, Money, Volume};
 use crate::rig;

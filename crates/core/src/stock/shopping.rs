@@ -6,12 +6,12 @@
 //! cannot be exchanged for fewer larger ones of the same amount (twelve jugs of 2.5 gal are a drum of 30), and of the largest
 //! what is still missing. Amounts that differ by less than one part in 10⁹ are taken as the same.
 
-use crate::language::t;
 use std::cmp::Ordering;
 
 use super::on_hand::in_kind;
 use crate::farm::Product;
 use crate::label::listed;
+use crate::language::t;
 use crate::quantity::number::show;
 use crate::quantity::{Amount, Money};
 

@@ -1,6 +1,5 @@
 //! Whether what is on hand reaches for a pass, when the passes before it have taken theirs.
 
-use crate::language::t;
 use std::collections::HashMap;
 
 use jiff::civil::Date;
@@ -11,6 +10,7 @@ use super::shopping::buy;
 use crate::farm::{Farm, Formulation, Id, Pass, Product};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::listed;
+use crate::language::t;
 use crate::loads::Load;
 use crate::mix::line::PlannedLine;
 use crate::quantity::{Amount, Area, CarrierRate, Quantity, Volume};
@@ -133,21 +133,24 @@ fn before<'a>(farm: &'a Farm, (pass_id, pass): (&Id, &Pass)) -> impl Iterator<It
 fn finding(farm: &Farm, day: Date, wanted: &Wanted<'_>, partly: bool, short: Amount) -> Finding {
     let units = farm.units;
     let there = wanted.there();
-    let are = if there.is_zero() { t!("stock-none-is").to_owned() } else { t!("stock-are", there = there.show(units)) };
     let after = if wanted.earlier.is_empty() {
-        t!("stock-on-hand", are = are)
+        if there.is_zero() {
+            t!("stock-none-on-hand").to_owned()
+        } else {
+            t!("stock-on-hand", there = there.show(units))
+        }
     } else {
         let takers: Vec<String> = wanted
             .earlier
             .iter()
             .map(|taker| t!("stock-for", amount = taker.amount.show(units), name = taker.name))
             .collect();
-        t!(
-            "stock-on-hand-after-what-earlier-passes",
-            are = are,
-            held = wanted.held.show(units),
-            takers = listed(&takers)
-        )
+        let (held, takers) = (wanted.held.show(units), listed(&takers));
+        if there.is_zero() {
+            t!("stock-none-after-what-earlier-passes", held = held, takers = takers)
+        } else {
+            t!("stock-on-hand-after-what-earlier-passes", there = there.show(units), held = held, takers = takers)
+        }
     };
     let after = match wanted.account.after(day) {
         Some((date, amount)) => {
@@ -163,8 +166,11 @@ fn finding(farm: &Farm, day: Date, wanted: &Wanted<'_>, partly: bool, short: Amo
             t!("stock-buy-or-more-lower-the-area", short = short.show(units), why = why)
         }
     };
-    let whose = if partly { t!("stock-what-is-left-of-this-pass") } else { t!("stock-this-pass") };
-    let text =
-        t!("stock-needs", name = wanted.product.name, whose = whose, needed = wanted.needed.show(units), after = after);
+    let (name, needed) = (&wanted.product.name, wanted.needed.show(units));
+    let text = if partly {
+        t!("stock-what-is-left-of-this-pass-needs", name = name, needed = needed, after = after)
+    } else {
+        t!("stock-this-pass-needs", name = name, needed = needed, after = after)
+    };
     Finding::stop(Subject::Product(wanted.id.to_owned()), text, Basis::Arithmetic).hint(hint)
 }

@@ -1,6 +1,5 @@
 //! The account of a product on its way through time, from its count on.
 
-use crate::language::t;
 use jiff::civil::Date;
 
 use super::account::{Account, Doubt};
@@ -9,6 +8,7 @@ use super::left_over::LeftOver;
 use super::on_hand::{self, Held, OnHand};
 use super::shelf::{self, From, Shelves, plain};
 use crate::farm::{ContainerKind, Empties, Id, Moved, Movement, Product, Record, RecordLine};
+use crate::language::t;
 use crate::quantity::{Amount, AsTyped};
 
 /// An account on its way through time.

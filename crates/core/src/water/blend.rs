@@ -2,11 +2,11 @@
 //!
 //! Ions mix by volume. Acidity does not, and neither what the eye sees nor the conductivity is reckoned.
 
-use crate::language::t;
 use thiserror::Error;
 
 use super::hardness::from_ions;
 use crate::farm::Water;
+use crate::language::t;
 use crate::quantity::number::show;
 use crate::quantity::{AsTyped, Hardness, IonContent, Quantity, Share};
 
@@ -17,7 +17,7 @@ pub enum NoBlend {
     #[error("{}", t!("water-the-hardness-of-is-not-known", it = .0))]
     Unknown(String),
     /// The wanted hardness does not lie between the two.
-    #[error("A blend of the two has between {} and {} ppm", show(.0.to_ppm(), 0), show(.1.to_ppm(), 0))]
+    #[error("{}", t!("water-a-blend-has-between", least = show(.0.to_ppm(), 0), most = show(.1.to_ppm(), 0)))]
     OutOfReach(Hardness, Hardness),
     /// Both are equally hard and have it already.
     #[error("{}", t!("water-both-waters-are-equally-hard-so"))]

@@ -1,10 +1,10 @@
 //! Words for hardness. Schemes differ, so each is asked by its name.
 
-use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
 
+use crate::language::t;
 use crate::quantity::Hardness;
 
 /// A row of `assets/water-classes.csv`. A class reaches from the end of the one before to its own, so that no figure falls
@@ -39,6 +39,21 @@ pub enum Scheme {
     Engineering,
     /// United Kingdom.
     UnitedKingdom,
+}
+
+impl Row {
+    /// The word, of the table's in the language that is spoken.
+    fn words(&self) -> &str {
+        match self.class.as_str() {
+            "soft" => t!("water-class-soft"),
+            "moderately hard" => t!("water-class-moderately-hard"),
+            "hard" => t!("water-class-hard"),
+            "very hard" => t!("water-class-very-hard"),
+            "slightly hard" => t!("water-class-slightly-hard"),
+            "moderately soft" => t!("water-class-moderately-soft"),
+            other => other,
+        }
+    }
 }
 
 impl Scheme {
@@ -93,7 +108,7 @@ pub fn class(hardness: Hardness, scheme: Scheme) -> &'static str {
             if row.limit_itself == "within" { !hardness.exceeds(limit) } else { limit.exceeds(hardness) }
         })
     };
-    scheme.rows().find(within).map_or("", |row| row.class.as_str())
+    scheme.rows().find(within).map_or("", |row| row.words())
 }
 
 #[cfg(test)]

@@ -232,8 +232,8 @@ fn sulfate(
         source.clone_from(&printed.source);
     }
     if judged.holds_active("glyphosate") {
-        hint.push_str(t!("water-it-may-pay-nine-trials-in"));
-        source.push_str(t!("water-soltani-et-al-2016"));
+        hint = [hint.as_str(), t!("water-it-may-pay-nine-trials-in")].join(" ");
+        source = t!("water-with-glyphosate-trials", source = source);
     }
     findings.push(
         Finding::note(
@@ -244,7 +244,7 @@ fn sulfate(
                 hardness = hardness.show(units),
                 need = need.show(units),
                 practice = practice,
-                which = match &asked.least {
+                labels = match &asked.least {
                     _ if !typed && printed.is_none() => t!("water-a-label-range-is-not-typed").to_owned(),
                     Some(_) if apart => t!("water-the-labels-ask-for", labels = labels),
                     Some(_) => t!("water-the-label-asks-for", labels = labels),

@@ -1,7 +1,6 @@
 //! Water: hardness, how much ammonium sulfate its ions tie up, from where on it matters for the mix, which conditioner
 //! serves, and blending two waters.
 
-use crate::language::t;
 pub mod blend;
 pub mod carrier;
 mod classes;
@@ -22,6 +21,7 @@ pub use need::{ConditionerNeed, need};
 
 use crate::farm::{AdjuvantClass, CarrierKind, Farm, Field, Id, Pass};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::mix::choice::Adjuvants;
 use crate::mix::line::PlannedLine;
 use crate::quantity::{CarrierRate, Hardness, MassPerVolume, Quantity};

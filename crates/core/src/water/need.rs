@@ -1,12 +1,12 @@
 //! How much ammonium sulfate the ions of a water tie up, by the published equation.
 
-use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
 
 use super::hardness::{CALCIUM, MAGNESIUM};
 use crate::farm::Water;
+use crate::language::t;
 use crate::quantity::number::show;
 use crate::quantity::{MassPerVolume, Quantity, Units};
 use crate::working::Working;
@@ -30,6 +30,17 @@ fn coefficient(ion: &str) -> f64 {
     TABLE.iter().find(|row| row.ion == ion).map_or(0.0, |row| row.lb_per_100_gal_per_ppm)
 }
 
+/// An ion of the table, in words.
+fn ion(key: &str) -> &'static str {
+    match key {
+        "calcium" => t!("water-ion-calcium"),
+        "magnesium" => t!("water-ion-magnesium"),
+        "sodium" => t!("water-ion-sodium"),
+        "potassium" => t!("water-ion-potassium"),
+        _ => t!("water-ion-iron"),
+    }
+}
+
 /// Ammonium sulfate that the ions of a water tie up.
 #[derive(Clone, Debug, PartialEq)]
 pub struct ConditionerNeed {
@@ -39,7 +50,7 @@ pub struct ConditionerNeed {
     pub without_iron_most: MassPerVolume,
     /// With the iron term, on top of the high end; `None` where the analysis does not state iron.
     pub with_iron: Option<MassPerVolume>,
-    /// Ions the analysis does not state.
+    /// Ions the analysis does not state, in words.
     pub missing: Vec<&'static str>,
 }
 
@@ -88,11 +99,11 @@ pub fn need(water: &Water) -> Option<ConditionerNeed> {
             (all_calcium.min(all_magnesium), all_calcium.max(all_magnesium))
         }
         (Some(calcium), None, None) => {
-            missing.push("magnesium");
+            missing.push(ion("magnesium"));
             (coefficient("calcium") * calcium, coefficient("calcium") * calcium)
         }
         (None, Some(magnesium), None) => {
-            missing.push("calcium");
+            missing.push(ion("calcium"));
             (coefficient("magnesium") * magnesium, coefficient("magnesium") * magnesium)
         }
         (None, None, None) => return None,
@@ -101,12 +112,12 @@ pub fn need(water: &Water) -> Option<ConditionerNeed> {
     for (name, content) in [("sodium", ppm(&water.sodium)), ("potassium", ppm(&water.potassium))] {
         match content {
             Some(content) => others += coefficient(name) * content,
-            None => missing.push(name),
+            None => missing.push(ion(name)),
         }
     }
     let iron = ppm(&water.iron);
     if iron.is_none() {
-        missing.push("iron");
+        missing.push(ion("iron"));
     }
     let per_100 = MassPerVolume::from_pounds_per_100_us_gallons;
     Some(ConditionerNeed {
@@ -130,7 +141,7 @@ pub(crate) fn working(water: &Water, need: &ConditionerNeed, units: Units) -> Wo
         if let Some(content) = content {
             let factor = coefficient(name);
             working = working.step(
-                format!("{factor} × {} ppm {name}", show(content.to_ppm(), 2)),
+                t!("water-ppm-of-an-ion", factor = factor, ppm = show(content.to_ppm(), 2), ion = ion(name)),
                 format!("{} lb/100 gal", show(factor * content.to_ppm(), 3)),
             );
         }
@@ -140,7 +151,7 @@ pub(crate) fn working(water: &Water, need: &ConditionerNeed, units: Units) -> Wo
     } else {
         working = working
             .step(t!("water-hardness-all-calcium-or-all-magnesium"), need.without_iron.show(units))
-            .step("most", need.without_iron_most.show(units));
+            .step(t!("water-most"), need.without_iron_most.show(units));
     }
     if let (Some(iron), Some(with)) = (&water.iron, need.with_iron) {
         working = working.step(t!("water-0-042-ppm-iron", show = show(iron.to_ppm(), 2)), with.show(units));

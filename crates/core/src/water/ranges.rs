@@ -1,6 +1,5 @@
 //! The figures for ammonium sulfate that publications print beside the equation: the rows of `assets/water-ranges.csv`.
 
-use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -40,7 +39,7 @@ impl Range {
 /// Two figures with their unit once: "8.5 to 17 lb/100 gal".
 pub(crate) fn show(least: MassPerVolume, most: MassPerVolume, units: Units) -> String {
     let (low, high) = (least.show(units), most.show(units));
-    if low == high { high } else { t!("water-to", next = low.split(' ').next().unwrap_or_default(), high = high) }
+    if low == high { high } else { crate::words::to(&low, &high) }
 }
 
 fn find(figure: &str) -> Option<&'static Range> {
@@ -59,7 +58,7 @@ fn read(row: &Row) -> Option<(String, Range)> {
 
 /// What the equation gives for good water: up to here a water needs no conditioner.
 pub fn good_water() -> Option<&'static Range> {
-    find(t!("water-good-water"))
+    find("good water")
 }
 
 /// North Dakota practice for most hard water.

@@ -6,7 +6,8 @@
 use super::thresholds::{Factor, Hit, Measure, Mixed, Threshold, push, table};
 use crate::farm::Water;
 use crate::finding::{Basis, Finding, Level, Subject};
-use crate::language::t;
+use crate::label::listed;
+use crate::language::{self, t};
 use crate::quantity::Units;
 
 /// What a water comes to for a mix, in one factor.
@@ -134,16 +135,17 @@ impl Verdict {
         };
         let mut says: Vec<&str> = Vec::new();
         for row in &self.passed {
-            if !says.contains(&row.says.as_str()) {
-                says.push(&row.says);
+            let sentence = language::row(&row.says);
+            if !says.contains(&sentence) {
+                says.push(sentence);
             }
         }
         let mut hint = says.join(". ");
         if !hint.is_empty() {
-            hint.push_str(". ");
+            hint.push('.');
         }
         if self.unclear {
-            hint.push_str(t!("water-whether-it-is-an-amine-or"));
+            hint = [hint.as_str(), t!("water-whether-it-is-an-amine-or")].join(" ");
         }
         let mut sources: Vec<&str> = Vec::new();
         for row in [self.first, self.last].into_iter().chain(self.passed.iter().copied()) {
@@ -151,15 +153,6 @@ impl Verdict {
                 sources.push(&row.source);
             }
         }
-        Finding::new(self.level, about, text, Basis::Published(sources.join("; "))).hint(hint.trim_end())
-    }
-}
-
-/// "glyphosate", "glyphosate and dicamba", "glyphosate, dicamba and 2,4-D".
-fn listed(names: &[String]) -> String {
-    match names {
-        [] => String::new(),
-        [one] => one.clone(),
-        [many @ .., last] => t!("water-and", many = many.join(", "), last = last),
+        Finding::new(self.level, about, text, Basis::Published(sources.join("; "))).hint(hint.trim_start())
     }
 }

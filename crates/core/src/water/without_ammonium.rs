@@ -15,7 +15,8 @@ use crate::quantity::{AsTyped, MassPerVolume, Quantity, Rate};
 
 /// The label that forbids ammonium in this mix, and its basis. A statement whose condition is not known here counts.
 pub(super) fn forbidden(judged: &Judged<'_>) -> Option<(String, Basis)> {
-    let mut salt = Product::new(t!("water-ammonium-sulfate"), ProductKind::Conditioner, Formulation::SG);
+    // Labels are held against its name and that of its class.
+    let mut salt = Product::new("ammonium sulfate", ProductKind::Conditioner, Formulation::SG);
     salt.class = Some(AdjuvantClass::AmmoniumSulfate);
     judged.products().find_map(|(_, product)| {
         product
@@ -61,7 +62,7 @@ pub(super) fn choose(
     let (least, most) = chosen.map_or((None, None), |(_, product)| label_dose(judged, product));
     let rate = match (least, most) {
         (Some(least), Some(most)) if least != most => {
-            t!("water-least-to-most", least = least.show(units), most = most.show(units))
+            t!("core-to", first = least.show(units), last = most.show(units))
         }
         (Some(one), _) | (None, Some(one)) => one.show(units),
         (None, None) => String::new(),
@@ -74,12 +75,17 @@ pub(super) fn choose(
             (why.clone(), Finding::note(about, why, basis.clone()))
         }
         (Some((_, product)), false) => {
-            let by = if rate.is_empty() { String::new() } else { t!("water-by-its-label", rate = rate) };
-            let why = t!("water-of-the-shed-conditions-without-it", tied = tied, name = product.name, by = by);
-            let hint = if rate.is_empty() {
-                t!("water-type-its-labels-rate-in-the")
+            let name = &product.name;
+            let (why, hint) = if rate.is_empty() {
+                (
+                    t!("water-of-the-shed-conditions-without-it", tied = tied, name = name),
+                    t!("water-type-its-labels-rate-in-the"),
+                )
             } else {
-                t!("water-read-whether-the-partners-labels-accept")
+                (
+                    t!("water-of-the-shed-conditions-at-a-rate", tied = tied, name = name, rate = rate),
+                    t!("water-read-whether-the-partners-labels-accept"),
+                )
             };
             (why.clone(), Finding::check(about, why, basis.clone()).hint(hint))
         }

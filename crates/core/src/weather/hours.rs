@@ -4,7 +4,6 @@
 //! long enough: an early start keeps the rest of the day for what goes wrong. Where a label goes by the sun, an hour that the sun's
 //! time cuts is forbidden as a whole in the list of hours, and its free part counts for the spans, to the minute inside.
 
-use crate::language::t;
 use std::sync::Arc;
 
 use jiff::civil::{Date, DateTime};
@@ -15,6 +14,7 @@ use super::sun::{self, Second};
 use super::{Hours, JudgedHour, Limit, Span, Verdict};
 use crate::farm::{Farm, Hour, Id, Pass};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::plausible;
 use crate::quantity::{Duration, Quantity, Share, Units};
 
@@ -190,38 +190,36 @@ fn say(farm: &Farm, pass_id: &Id, pass: &Pass, outlook: &Outlook, hours: &Hours,
     if !hours.hours.iter().any(JudgedHour::leaves_time) {
         let binding = most_binding(hours);
         let doubtful = hours.hours.iter().filter(|hour| hour.verdict == Verdict::Doubtful).count();
-        let because = binding.map_or_else(String::new, |(limit, count)| {
-            t!("weather-most-hours-fail-at-of", limit = limit.text(), count = count, hours = hours.hours.len())
-        });
-        let doubt = if doubtful == 0 { String::new() } else { t!("weather-are-doubtful", doubtful = doubtful) };
-        let basis = binding.map_or(Basis::Arithmetic, |(limit, _)| limit.basis.clone());
-        findings.push(
-            Finding::check(
-                about(),
-                t!("weather-no-hour-of-is-allowed-in", day = day, doubt = doubt, because = because),
-                basis,
-            )
-            .hint(later(farm, pass, hours.needs)),
+        let text = t!(
+            "weather-no-hour-of-is-allowed-in",
+            day = day,
+            doubtful = doubtful,
+            limit = binding.map_or_else(String::new, |(limit, _)| limit.text()),
+            count = binding.map_or(0, |(_, count)| count),
+            hours = hours.hours.len()
         );
+        let basis = binding.map_or(Basis::Arithmetic, |(limit, _)| limit.basis.clone());
+        findings.push(Finding::check(about(), text, basis).hint(later(farm, pass, hours.needs)));
         return;
     }
     if let Some((span, share)) = &hours.longest {
         let needs = hours.takes(farm.units).unwrap_or_default();
-        let midnight = if hours.may_go_on() { format!("; {GOES_ON}") } else { String::new() };
-        findings.push(
-            Finding::check(
-                about(),
-                t!(
-                    "weather-the-pass-takes-the-longest-span",
-                    needs = needs,
-                    day = day,
-                    span = span.words(),
-                    floor = Share::from_percent(share.to_percent().floor()).show(farm.units),
-                    midnight = midnight
-                ),
-                Basis::Arithmetic,
+        let (span, floor) = (span.words(), Share::from_percent(share.to_percent().floor()).show(farm.units));
+        let text = if hours.may_go_on() {
+            t!(
+                "weather-the-longest-span-may-go-on",
+                needs = needs,
+                day = day,
+                span = span,
+                floor = floor,
+                goes_on = goes_on()
             )
-            .hint(t!("weather-split-the-pass-or-move-it", later = later(farm, pass, hours.needs))),
+        } else {
+            t!("weather-the-pass-takes-the-longest-span", needs = needs, day = day, span = span, floor = floor)
+        };
+        findings.push(
+            Finding::check(about(), text, Basis::Arithmetic)
+                .hint(t!("weather-split-the-pass-or-move-it", later = later(farm, pass, hours.needs))),
         );
     }
     if let Some(start) = pass.start {
@@ -231,30 +229,29 @@ fn say(farm: &Farm, pass_id: &Id, pass: &Pass, outlook: &Outlook, hours: &Hours,
             Some((part, verdict)) if part.from <= at && at < part.to => verdict,
             _ => hour.verdict,
         };
-        let (verdict, because, basis) = match hour.filter(|hour| at < end_of(hour.at)) {
-            None => (t!("weather-not-in-the-forecast"), String::new(), Basis::Arithmetic),
+        let begins = start.strftime("%H:%M");
+        let (text, basis) = match hour.filter(|hour| at < end_of(hour.at)) {
+            None => (t!("weather-the-pass-is-to-begin-at", start = begins), Basis::Arithmetic),
             Some(hour) if inside(hour) == Verdict::Allowed => return,
             Some(hour) => {
                 let first = hour.binds.first().and_then(|(place, _)| hours.limits.get(*place));
                 let because = hours.reasons(outlook, hour, farm.units).into_iter().next().unwrap_or_default();
-                (hour.verdict.word(), because, first.map_or(Basis::Arithmetic, |limit| limit.basis.clone()))
+                let verdict = hour.verdict.word();
+                let text = if because.is_empty() {
+                    t!("weather-the-pass-begins-in-an-hour-that-is", start = begins, verdict = verdict)
+                } else {
+                    t!(
+                        "weather-the-pass-begins-in-an-hour-that-is-because",
+                        start = begins,
+                        verdict = verdict,
+                        because = because
+                    )
+                };
+                (text, first.map_or(Basis::Arithmetic, |limit| limit.basis.clone()))
             }
         };
-        let because = if because.is_empty() { because } else { format!(": {because}") };
         let hint = hours.best.map_or_else(String::new, |span| t!("weather-allowed-from", span = span.words()));
-        findings.push(
-            Finding::check(
-                about(),
-                t!(
-                    "weather-the-pass-is-to-begin-at",
-                    strftime = start.strftime("%H:%M"),
-                    verdict = verdict,
-                    because = because
-                ),
-                basis,
-            )
-            .hint(hint),
-        );
+        findings.push(Finding::check(about(), text, basis).hint(hint));
     }
 }
 
@@ -263,17 +260,14 @@ fn slips(farm: &Farm, day: Date, findings: &mut Vec<Finding>) {
     let is_slip = |hour: &&Hour| hour.humidity.as_ref().is_some_and(|humidity| !sky::can_be(humidity.value()));
     let mut wrong = farm.forecast.hours.iter().filter(|hour| hour.at.date() == day).filter(is_slip);
     let Some((first, humidity)) = wrong.next().and_then(|hour| Some((hour, hour.humidity.as_ref()?))) else { return };
-    let others = match wrong.count() {
-        0 => String::new(),
-        others => t!("weather-and-more-above-100", others = others),
-    };
+    let others = wrong.count();
     findings.push(
         Finding::check(
             Subject::Farm,
             t!(
                 "weather-the-forecast-has-a-humidity-of",
                 humidity = humidity,
-                strftime = first.at.strftime("%H:%M"),
+                time = first.at.strftime("%H:%M"),
                 day = day,
                 others = others
             ),
@@ -360,14 +354,15 @@ impl JudgedHour {
 }
 
 /// What there is to know of a span that ends with its day.
-pub const GOES_ON: &str = "the last span ends with the day, and the hours of the next day are not looked at";
+pub fn goes_on() -> &'static str {
+    t!("weather-the-last-span-ends-with-the-day")
+}
 
 impl Hours {
     /// How long the pass takes and what that counts: "3 h 28 min, filling and road counted". `None` where it is not known.
     pub fn takes(&self, units: Units) -> Option<String> {
-        let counted =
-            if self.counted.is_empty() { String::new() } else { t!("weather-counted", counted = self.counted) };
-        Some(format!("{}{counted}", self.needs?.show(units)))
+        let time = self.needs?.show(units);
+        Some(if self.counted.is_empty() { time } else { t!("weather-takes-with", time = time, counted = self.counted) })
     }
 
     /// Whether no span is long enough, and the last one might go on past midnight.

@@ -13,8 +13,7 @@ use crate::farm::{Farm, Field, Pass, Shape, SunTime, Surrounding};
 use crate::finding::Basis;
 use crate::ground::{self, Directions, named, side_on_card, strips};
 use crate::label::{buffer, weather, when};
-use crate::language::t;
-use crate::language::{Say, say};
+use crate::language::{Say, say, t};
 use crate::quantity::{AsTyped, Bearing, Length, Quantity, Share, Speed, Temperature, TemperatureSpan, Units};
 
 /// What a limit holds an hour against.
@@ -574,25 +573,27 @@ pub(crate) fn reason(limit: &Limit, outlook: &Outlook, at: usize, hour: &Seen, u
 fn outside(limit: &Limit, outlook: &Outlook, at: usize, hour: &Seen, units: Units) -> String {
     let air = &hour.air;
     let text = &limit.text();
-    let found = |word: &str, value: Option<String>| match value {
-        Some(value) => format!("{word} {value}; {text}"),
-        None => t!("weather-the-forecast-has-no", word = word, text = text),
+    let wind = || match air.wind {
+        Some(wind) => t!("weather-wind", wind = wind.show(units), text = text),
+        None => t!("weather-the-forecast-has-no-wind", text = text),
     };
     match &limit.kind {
-        Kind::MostWind(_) | Kind::LeastWind(_) => found("wind", air.wind.map(|wind| wind.show(units))),
+        Kind::MostWind(_) | Kind::LeastWind(_) => wind(),
         Kind::MostGust(most) => match (air.gust, air.wind) {
             // Mean wind above the limit of a gust is above it, whatever the gust.
-            (gust, Some(wind)) if wind.exceeds(*most) && gust.is_none_or(|gust| !gust.exceeds(*most)) => {
-                found("wind", Some(wind.show(units)))
-            }
-            (gust, _) => found("gust", gust.map(|gust| gust.show(units))),
+            (gust, Some(mean)) if mean.exceeds(*most) && gust.is_none_or(|gust| !gust.exceeds(*most)) => wind(),
+            (Some(gust), _) => t!("weather-gust", gust = gust.show(units), text = text),
+            (None, _) => t!("weather-the-forecast-has-no-gust", text = text),
         },
         Kind::NotToward { winds: None, .. } => text.clone(),
         Kind::NotToward { .. } => match air.wind_from {
             Some(from) => t!("weather-wind-from", from = from.show(units), text = text),
             None => t!("weather-the-forecast-has-no-direction-of", text = text),
         },
-        Kind::MostAir(_) | Kind::LeastAir(_) => found("air", air.temperature.map(|air| air.show(units))),
+        Kind::MostAir(_) | Kind::LeastAir(_) => match air.temperature {
+            Some(air) => t!("weather-air", air = air.show(units), text = text),
+            None => t!("weather-the-forecast-has-no-air", text = text),
+        },
         Kind::MostHumidity(_) | Kind::LeastHumidity(_) => match air.humidity {
             Some(humidity) => t!("weather-humidity", show_whole = humidity.show_whole(), text = text),
             None => t!("weather-the-forecast-has-no-humidity-or", text = text),

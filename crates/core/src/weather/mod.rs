@@ -4,7 +4,6 @@
 //! The way is straight: [`psychro`] gives the wet bulb and [`sun`] the sun's times; [`sky`] makes of each hour of the forecast what it
 //! comes to; [`limits`] gathers what binds a pass, over the usual limits of [`practice`]; [`hours`] holds one against the other.
 
-use crate::language::t;
 pub mod hours;
 pub mod limits;
 pub mod practice;
@@ -20,7 +19,7 @@ use crate::farm::Farm;
 use crate::farm::label::When;
 use crate::finding::Basis;
 use crate::label::when::said;
-use crate::language::{Say, say};
+use crate::language::{Say, say, t};
 use crate::quantity::{Duration, Share, Temperature, TemperatureSpan};
 
 pub(crate) use hours::judge;
@@ -39,11 +38,11 @@ pub enum Verdict {
 
 impl Verdict {
     /// The word.
-    pub const fn word(self) -> &'static str {
+    pub fn word(self) -> &'static str {
         match self {
-            Self::Allowed => "allowed",
-            Self::Doubtful => "doubtful",
-            Self::Forbidden => "forbidden",
+            Self::Allowed => t!("weather-verdict-allowed"),
+            Self::Doubtful => t!("weather-verdict-doubtful"),
+            Self::Forbidden => t!("weather-verdict-forbidden"),
         }
     }
 }
@@ -90,7 +89,7 @@ impl Limit {
         self.doubts_said().aloud()
     }
 
-    /// The same in any language, but for what the crop and its stage leave open, which is in English.
+    /// The same in any language, but for what the crop and its stage leave open, which is in the language that is spoken.
     pub(crate) fn doubts_said(&self) -> Say {
         let doubt = Some(Say::from(self.doubt.as_str())).filter(|_| !self.doubt.is_empty());
         let all = self.air.iter().map(said).chain(doubt);

@@ -6,6 +6,7 @@ use serde::Deserialize;
 
 use crate::farm::{Farm, Practice};
 use crate::finding::Basis;
+use crate::language;
 use crate::quantity::{AsTyped, Bearing, Duration, Length, Quantity, Share, Speed, TemperatureSpan};
 use crate::table;
 
@@ -65,7 +66,7 @@ pub fn source(limit: &str) -> Basis {
 
 /// Why there is such a limit, in a sentence.
 pub fn why(limit: &str) -> &'static str {
-    row(limit).map_or("", |row| row.says.as_str())
+    row(limit).map_or("", |row| language::row(&row.says))
 }
 
 /// What the farm keeps to of a limit: as typed, else the usual; and on what it rests.

@@ -161,7 +161,7 @@ pub fn stull(air: Temperature, humidity: Share) -> Option<Temperature> {
 pub fn working(air: Temperature, humidity: Share, pressure: Pressure, units: Units) -> Option<Working> {
     let bulb = wet_bulb(air, humidity, pressure)?;
     let mut working = Working::new(t!("weather-delta-t-625"))
-        .step("air", air.show(units))
+        .step(t!("weather-air-of-the-working"), air.show(units))
         .step(t!("weather-relative-humidity"), humidity.show(units))
         .step(t!("weather-pressure-of-the-air-at-the"), format!("{:.1} kPa", pressure.to_pascals() / 1000.0))
         .step(t!("weather-wet-bulb-ashrae-handbook-of-fundamentals"), bulb.show(units))

@@ -5,7 +5,6 @@
 //! Sunrise and sunset are those of the sun's upper edge at sea level with 34 minutes of arc of refraction: hills and the weather
 //! shift what is seen by minutes.
 
-use crate::language::t;
 use jiff::Timestamp;
 use jiff::civil::{Date, DateTime};
 use jiff::tz::{TimeZone, TimeZoneDatabase};
@@ -14,6 +13,7 @@ use solar_positioning::{Horizon, Location, SolarEvents, SolarPositions, delta_t}
 
 use super::Span;
 use crate::farm::{Place, Position, SunTime};
+use crate::language::t;
 
 /// Seconds on the line of time, as a computer counts them.
 pub(crate) type Second = i64;

@@ -1,11 +1,11 @@
 //! The backups of the open farm: what each held, and putting one in the place of what is open.
 
 use std::path::PathBuf;
-use tankard_core::t;
 
 use egui::{CentralPanel, Frame, Label, Margin, Panel, ScrollArea, Ui};
 use jiff::civil::DateTime;
 use tankard_core::farm::{Farm, differs};
+use tankard_core::t;
 use tankard_file::backups::{self, Backup, Keep};
 use tankard_file::store;
 
@@ -89,7 +89,7 @@ impl Desk {
         state.asked = Some(asked.clone());
         let open = self.document.snapshot();
         let task = Task::looks(t!("app-reading-the-backup", path = name_of(&path)), t!("app-the-backup-was-not-read"))
-            .counting("entry", "entries")
+            .counting(t!("app-entry"), t!("app-entries"))
             .in_place(BACKUP);
         self.start(
             task,
@@ -172,7 +172,7 @@ impl Desk {
         ui.horizontal_wrapped(|ui| {
             ui.label(t!("app-and-the-last-of-each-day"));
             boxes::count(ui, t!("app-for-how-many-days-the-last"), &mut keep.days, 40.0);
-            ui.label("days");
+            ui.label(t!("app-days"));
         });
         if keep != before {
             remembered.backups = Some((keep.latest.max(1), keep.days)).filter(|_| keep != Keep::default());

@@ -25,7 +25,7 @@ impl Desk {
                     ui.set_max_width(left);
                     ui.add(egui::Label::new(look::strong(name).color(colours.bar_ink)).truncate());
                     let state = match () {
-                        () if self.is_saving() => "saving…",
+                        () if self.is_saving() => t!("app-saving"),
                         () if self.is_for_reading() => t!("app-for-reading"),
                         () if self.document.is_unsaved() => t!("app-not-saved"),
                         () => "",

@@ -2,11 +2,11 @@
 
 use std::collections::HashMap;
 use std::sync::Arc;
-use tankard_core::t;
 
 use jiff::civil::Date;
 use tankard_core::day::{DayPlan, plan_day_told};
 use tankard_core::plan::Plan;
+use tankard_core::t;
 
 use super::Desk;
 use super::work::{Moment, Task};

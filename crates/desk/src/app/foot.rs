@@ -37,7 +37,8 @@ impl Desk {
         Panel::bottom("unread").show(ui, |ui| {
             ui.horizontal_wrapped(|ui| {
                 mark::show(ui, tankard_core::finding::Level::Check);
-                let instead = if unread.instead.is_empty() { "nothing".to_owned() } else { unread.instead.clone() };
+                let instead =
+                    if unread.instead.is_empty() { t!("app-nothing").to_owned() } else { unread.instead.clone() };
                 ui.label(t!(
                     "app-until-then-the-farm-has-there",
                     name = unread.name,
@@ -54,14 +55,13 @@ impl Desk {
     /// Asks before another file is written over.
     fn ask_over(&mut self, ui: &mut Ui) {
         let Some(path) = self.saving_over.clone() else { return };
-        let open = match &self.over_other {
-            Some(other) => t!("app-and", other = other.words()),
-            None => String::new(),
+        let text = match &self.over_other {
+            Some(other) => t!("app-exists-and", path = path.display(), other = other.words()),
+            None => t!("app-exists", path = path.display()),
         };
-        let text = t!("app-exists", path = path.display(), open = open);
         let answer = ask(
             ui,
-            t!("app-saving-over"),
+            "saving over",
             &text,
             &[t!("app-write-over-it"), t!("app-choose-another-name"), t!("app-cancel")],
             "",
@@ -85,11 +85,7 @@ impl Desk {
     /// Asks before unsaved work goes.
     fn ask_leaving(&mut self, ui: &mut Ui) {
         let Some(leaving) = self.leaving.clone() else { return };
-        let cards = match self.document.unsaved_cards() {
-            0 => String::new(),
-            1 => t!("app-and-1-issued-card").to_owned(),
-            count => t!("app-and-issued-cards", count = count),
-        };
+        let cards = self.document.unsaved_cards();
         let text = t!("app-holds-work-that-is-not-saved", name = self.document.farm().name, cards = cards);
         let answer =
             ask(ui, "leaving", &text, &[t!("app-save-it"), t!("app-let-it-go"), t!("app-stay-here")], "", |_| {});

@@ -6,10 +6,10 @@ use std::path::Path;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::time::{Duration, Instant, SystemTime};
-use tankard_core::t;
 
 use egui::Ui;
 use jiff::civil::DateTime;
+use tankard_core::t;
 use tankard_file::lock::{self, Holder, Lock, Other, Taken};
 use tankard_file::store;
 
@@ -103,7 +103,7 @@ impl Desk {
     fn is_ours_again(&mut self, path: &Path) {
         let known = self.document.stamp();
         let task = Task::looks(t!("app-reading-again", path = name_of(path)), t!("app-the-farm-was-not-opened-again"))
-            .counting("entry", "entries")
+            .counting(t!("app-entry"), t!("app-entries"))
             .in_place(OPENING);
         let path = path.to_owned();
         self.start(

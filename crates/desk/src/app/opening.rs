@@ -2,10 +2,10 @@
 //! window says what it reads.
 
 use std::path::{Path, PathBuf};
-use tankard_core::t;
 
 use egui::{Align, CentralPanel, Context, Frame, Layout, Ui};
 use tankard_core::farm::Farm;
+use tankard_core::t;
 
 use super::work::{Failed, Task};
 use super::{Desk, recovery};
@@ -39,8 +39,9 @@ impl Desk {
     /// Reads a farm and puts it in the place of the one that is open.
     pub fn open_path(&mut self, path: &Path) {
         let spare = self.spare();
-        let task =
-            Task::reading(path, t!("app-the-farm-was-not-opened")).counting("entry", "entries").in_place(OPENING);
+        let task = Task::reading(path, t!("app-the-farm-was-not-opened"))
+            .counting(t!("app-entry"), t!("app-entries"))
+            .in_place(OPENING);
         let (from, path) = (path.to_owned(), path.to_owned());
         self.start(
             task,

@@ -2,10 +2,10 @@
 
 use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant};
-use tankard_core::t;
 
 use egui::Ui;
 use tankard_core::farm::differs;
+use tankard_core::t;
 use tankard_file::backups;
 use tankard_file::side::{self, Head, Kept};
 use tankard_file::store::{self, StoreError};
@@ -55,13 +55,16 @@ pub(super) fn not_read(path: &Path, error: &StoreError, spare: Option<&Path>) ->
     let half = || side::half_saved(path, spare).map(|kept| (t!("app-what-was-being-saved").to_owned(), kept.path));
     let kept = || {
         let kept = side::find_all(&side::beside(path)).into_iter().next()?;
-        let at = kept.head.at.map(|at| t!("app-of", strftime = at.strftime("%Y-%m-%d %H:%M"))).unwrap_or_default();
-        Some((t!("app-the-work-that-was-not-saved", at = at), kept.path))
+        let words = match kept.head.at {
+            Some(at) => t!("app-the-work-of-that-was-not-saved", moment = at.strftime("%Y-%m-%d %H:%M")),
+            None => t!("app-the-work-that-was-not-saved").to_owned(),
+        };
+        Some((words, kept.path))
     };
     let backup = || {
         let all = backups::list(path, spare);
         let reads = all.into_iter().find(|backup| store::open(&backup.path).is_ok())?;
-        Some((t!("app-the-backup-of", strftime = reads.made.strftime("%Y-%m-%d %H:%M")), reads.path))
+        Some((t!("app-the-backup-of", moment = reads.made.strftime("%Y-%m-%d %H:%M")), reads.path))
     };
     let is_broken = matches!(error, StoreError::Read { .. });
     let copy = if is_broken { half().or_else(kept).or_else(backup) } else { None };
@@ -272,12 +275,10 @@ impl Desk {
     /// Offers work of earlier runs, the latest first.
     pub(super) fn offer_found(&mut self, ui: &mut Ui) {
         let Some(found) = self.found.first() else { return };
-        let when =
-            found.kept.head.at.map(|at| t!("app-kept", strftime = at.strftime("%Y-%m-%d %H:%M"))).unwrap_or_default();
-        let what = if found.is_half_saved {
-            t!("app-a-save-was-ended-before-it").to_owned()
-        } else {
-            t!("app-work-from-an-earlier-run-was", when = when)
+        let what = match found.kept.head.at {
+            _ if found.is_half_saved => t!("app-a-save-was-ended-before-it").to_owned(),
+            Some(at) => t!("app-work-from-an-earlier-run-was-kept", moment = at.strftime("%Y-%m-%d %H:%M")),
+            None => t!("app-work-from-an-earlier-run-was").to_owned(),
         };
         let changed = if found.is_file_changed { t!("app-the-file-has-been-saved-since") } else { "" };
         let more = match self.found.len() {
@@ -325,7 +326,7 @@ impl Desk {
             Some(0) => {
                 let Some(Unreadable { path, copy: (what, from), .. }) = self.unreadable.take() else { return };
                 let task = Task::looks(t!("app-reading", what = what), t!("app-the-copy-was-not-opened"))
-                    .counting("entry", "entries")
+                    .counting(t!("app-entry"), t!("app-entries"))
                     .in_place(OPENING);
                 self.start(
                     task,

@@ -3,10 +3,10 @@
 
 use std::path::{Path, PathBuf};
 use std::time::Duration;
-use tankard_core::t;
 
 use egui::Ui;
 use tankard_core::farm::{Farm, differs};
+use tankard_core::t;
 use tankard_file::backups::Backups;
 use tankard_file::names;
 use tankard_file::side;
@@ -21,9 +21,27 @@ use crate::parts::differences;
 /// How long a closing window waits for what is still being written beside it.
 const CLOSING: Duration = Duration::from_secs(5);
 
-/// Two of the answers where the file is another one.
-const OTHER: &str = "Save mine as another file…";
-const KEEP: &str = "Keep mine";
+/// What can be answered where the file is another one.
+#[derive(Clone, Copy)]
+enum Answer {
+    Keep,
+    Take,
+    Again,
+    Other,
+    Cancel,
+}
+
+impl Answer {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Keep => t!("app-keep-mine"),
+            Self::Take => t!("app-take-theirs"),
+            Self::Again => t!("app-save-it-there-again"),
+            Self::Other => t!("app-save-mine-as-another-file"),
+            Self::Cancel => t!("app-cancel"),
+        }
+    }
+}
 
 /// A save that runs.
 pub(super) struct Saving {
@@ -140,11 +158,10 @@ impl Desk {
         self.leave_after_save = None;
         self.save_again = false;
         self.keep(Duration::ZERO);
-        let kept = match self.kept_in() {
-            Some(side) => t!("app-and-kept-in", side = side.display()),
-            None => String::new(),
-        };
-        self.tell_problem(t!("app-the-farm-was-not-saved-nothing", why = why, kept = kept));
+        self.tell_problem(match self.kept_in() {
+            Some(side) => t!("app-the-farm-was-not-saved-kept-in", why = why, side = side.display()),
+            None => t!("app-the-farm-was-not-saved-nothing", why = why),
+        });
     }
 
     fn saved(&mut self, saving: &Saving, saved: &store::Saved) {
@@ -215,42 +232,43 @@ impl Desk {
         let file = conflict.path.display();
         let (text, remark, answers, lines) = match &conflict.theirs {
             Theirs::Reading(_) => {
-                (t!("app-was-changed-by-something-else-it", file = file), "", vec![t!("app-cancel")], &[][..])
+                (t!("app-was-changed-by-something-else-it", file = file), "", vec![Answer::Cancel], &[][..])
             }
             Theirs::Gone => (
                 t!("app-is-not-there-any-more-moved", file = file),
                 t!("app-nothing-is-lost-your-work-is"),
-                vec![t!("app-save-it-there-again"), OTHER, t!("app-cancel")],
+                vec![Answer::Again, Answer::Other, Answer::Cancel],
                 &[][..],
             ),
             Theirs::Read(Err(why)) => (
                 t!("app-was-changed-by-something-else-and", file = file, why = why),
                 t!("app-what-stands-there-goes-to-the"),
-                vec![KEEP, OTHER, t!("app-cancel")],
+                vec![Answer::Keep, Answer::Other, Answer::Cancel],
                 &[][..],
             ),
             Theirs::Read(Ok((.., lines))) => (
                 t!("app-was-changed-by-something-else-since", file = file),
                 t!("app-theirs-goes-to-the-backups-if"),
-                vec![KEEP, t!("app-take-theirs"), OTHER, t!("app-cancel")],
+                vec![Answer::Keep, Answer::Take, Answer::Other, Answer::Cancel],
                 lines.as_slice(),
             ),
         };
-        let answer = ask(ui, "conflict", &text, &answers, remark, |ui| {
+        let words: Vec<&str> = answers.iter().copied().map(Answer::words).collect();
+        let answer = ask(ui, "conflict", &text, &words, remark, |ui| {
             if let Theirs::Read(Ok(_)) = &conflict.theirs {
                 differences::show(ui, t!("app-what-mine-has-otherwise-than-theirs"), lines);
             }
         });
-        let answer = answer.and_then(|at| answers.get(at).copied()).or_else(|| escape(ui).then_some(t!("app-cancel")));
+        let answer = answer.and_then(|at| answers.get(at).copied()).or_else(|| escape(ui).then_some(Answer::Cancel));
         match (answer, conflict.theirs) {
-            (Some("Take theirs"), Theirs::Read(Ok((theirs, stamp, _)))) => {
+            (Some(Answer::Take), Theirs::Read(Ok((theirs, stamp, _)))) => {
                 self.document.take_theirs(*theirs, stamp);
                 self.drop_kept();
                 self.tell(t!("app-theirs-is-open-now-undo-brings"));
                 self.leave_after_save = None;
                 self.tell_seals();
             }
-            (Some(OTHER), _) => {
+            (Some(Answer::Other), _) => {
                 let leaving = self.leave_after_save.take();
                 let stem = conflict.path.file_stem().unwrap_or_default().to_string_lossy().into_owned();
                 self.ask_file(
@@ -260,7 +278,7 @@ impl Desk {
                 );
                 self.leave_after_save = leaving;
             }
-            (Some("Cancel"), _) => self.leave_after_save = None,
+            (Some(Answer::Cancel), _) => self.leave_after_save = None,
             (Some(_), Theirs::Read(Ok((_, stamp, _)))) => {
                 // Only over what was shown; were it changed once more, it is asked again.
                 self.start_saving(conflict.path, Some(stamp), false);

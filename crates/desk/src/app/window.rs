@@ -2,11 +2,11 @@
 
 use std::path::Path;
 use std::time::{Duration, Instant};
-use tankard_core::t;
 
 use egui::{Context, Ui};
 use tankard_core::farm::Farm;
 use tankard_core::language::speak;
+use tankard_core::t;
 
 use super::{Desk, machine_clock};
 use crate::cli::{RendererName, Start, ThemeName};

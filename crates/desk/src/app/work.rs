@@ -4,11 +4,11 @@
 use std::path::Path;
 use std::sync::Arc;
 use std::time::{Duration, Instant};
-use tankard_core::t;
 
 use egui::{Align, EventFilter, Key, Layout, Modifiers, Panel, RichText, Ui};
 use tankard_core::progress::Cancelled;
 use tankard_core::season::review::words::count;
+use tankard_core::t;
 
 use super::job::{Going, Job, Outcome};
 use super::opening::name_of;
@@ -189,8 +189,11 @@ impl<T: Send + 'static, F: FnOnce(&mut Desk, T)> Answer for Of<T, F> {
 }
 
 fn cancelled(task: &Task) -> String {
-    let left = if task.does == Does::Looks { "" } else { t!("app-and-no-file-is-left-of") };
-    t!("app-it-was-cancelled", failed = task.failed, left = left)
+    if task.does == Does::Looks {
+        t!("app-it-was-cancelled", failed = task.failed)
+    } else {
+        t!("app-it-was-cancelled-and-no-file", failed = task.failed)
+    }
 }
 
 impl Desk {
@@ -305,11 +308,10 @@ impl Desk {
     /// Whether leaving has to wait for work, which then is followed by it.
     pub(super) fn wait_for_work(&mut self, leaving: &Leaving) -> bool {
         let Some(task) = self.waited_for(leaving) else { return false };
-        let what = match leaving {
-            Leaving::Quit => t!("app-the-window-closes"),
-            Leaving::To(_) => t!("app-the-farm-stays-open-until-then"),
+        let words = match leaving {
+            Leaving::Quit => t!("app-goes-on-the-window-closes", words = task.words),
+            Leaving::To(_) => t!("app-goes-on-the-farm-stays-open", words = task.words),
         };
-        let words = t!("app-goes-on-when-it-is-done", words = task.words, what = what);
         self.work.leaving = Some(leaving.clone());
         self.tell(words);
         true
@@ -412,7 +414,7 @@ fn line(ui: &mut Ui, running: &Running) -> bool {
     ui.horizontal(|ui| {
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             if running.going.is_cancelled() {
-                ui.label(look::soft(ui, "ending…"));
+                ui.label(look::soft(ui, t!("app-ending")));
             } else {
                 let button = boxes::act(ui, t!("app-cancel"))
                     .accessible_name(t!("app-cancel-words", words = running.task.words));
@@ -445,7 +447,7 @@ fn so_far(running: &Running) -> String {
     let time = match seconds {
         0 => String::new(),
         1..60 => format!("{seconds} s"),
-        _ => t!("app-min-s", seconds = seconds / 60, seconds2 = seconds % 60),
+        _ => t!("app-min-s", minutes = seconds / 60, seconds = seconds % 60),
     };
     let parts: Vec<String> = counted.into_iter().chain([time]).filter(|part| !part.is_empty()).collect();
     parts.join(", ")

@@ -17,7 +17,7 @@ use crate::look;
 pub struct Place {
     /// The name of the page.
     pub page: String,
-    /// The anchor of a heading; empty for the beginning of the page.
+    /// The anchor of a heading, on the page or on the English one; empty for the beginning of the page.
     pub anchor: String,
 }
 
@@ -31,7 +31,10 @@ impl Place {
     /// The words of its heading, as the page has them; none where there is no such place.
     pub fn heading(&self) -> Option<String> {
         let page = pages::all().get(pages::at(&self.page)?)?;
-        if self.anchor.is_empty() { Some(page.title.clone()) } else { page.heading(&self.anchor) }
+        if self.anchor.is_empty() {
+            return Some(page.title.clone());
+        }
+        page.heading(&self.anchor).map(|(_, words)| markdown::plain(words))
     }
 }
 
@@ -124,7 +127,8 @@ impl State {
         }
         self.leave();
         self.showing = Showing::Page(at);
-        self.target = (!place.anchor.is_empty()).then(|| place.anchor.clone());
+        let heading = pages::all().get(at).and_then(|page| page.heading(&place.anchor));
+        self.target = heading.map(|(anchor, _)| anchor.to_owned());
         self.scroll_to = self.target.is_none().then_some(0.0);
         self.wanted = Wanted::Heading;
     }

@@ -121,7 +121,6 @@ impl State {
         let terms = search::terms(&self.query);
         let said = match hits.len() {
             0 => t!("guide-nothing-in-the-guide-has-all").to_owned(),
-            1 => t!("guide-1-place-has-all-these-words").to_owned(),
             many => t!("guide-places-have-all-these-words", many = many),
         };
         ui.label(look::soft(ui, said));
@@ -170,8 +169,8 @@ impl State {
 /// Each page keeps its own scroll place.
 fn showing_salt(showing: Showing) -> &'static str {
     match showing {
-        Showing::List => t!("guide-list-of-pages"),
-        Showing::Found => t!("guide-words-found"),
+        Showing::List => "list of pages",
+        Showing::Found => "words found",
         Showing::Page(at) => pages::all().get(at).map_or("", |page| page.name),
     }
 }
@@ -195,8 +194,9 @@ fn list(ui: &mut Ui, view: View) -> Option<Place> {
     }
     let mut group = "";
     for page in pages::all() {
-        if page.group != group {
-            group = page.group;
+        let words = (page.group)();
+        if words != group {
+            group = words;
             ui.add_space(look::GRID);
             ui.label(look::heading(group));
         }

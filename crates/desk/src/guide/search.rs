@@ -1,5 +1,7 @@
 //! Finding words in the guide.
 
+use unicode_normalization::UnicodeNormalization;
+
 use super::markdown::{Block, plain};
 use super::pages::Read;
 
@@ -31,7 +33,8 @@ pub fn terms(query: &str) -> Vec<String> {
     query.split_whitespace().map(str::to_lowercase).collect()
 }
 
-/// Where a word begins like the term, as bytes of the text. Lower and upper case are the same.
+/// Where a word begins like the term, as bytes of the text. Lower and upper case are the same, and a letter is the same with an accent and
+/// without, since many keyboards have none.
 pub fn found(text: &str, term: &str) -> Vec<(usize, usize)> {
     let mut all = Vec::new();
     let mut before = ' ';
@@ -52,12 +55,20 @@ fn begins(text: &str, term: &str) -> Option<usize> {
     let mut letters = text.char_indices();
     for wanted in term.chars() {
         let (_, letter) = letters.next()?;
-        // A letter that becomes several in lower case is compared by the first of them.
-        if letter.to_lowercase().next() != Some(wanted) {
+        if bare(letter) != bare(wanted) {
             return None;
         }
     }
     Some(letters.next().map_or(text.len(), |(at, _)| at))
+}
+
+/// A letter in lower case and without its accent. One that becomes several is compared by the first of them.
+fn bare(letter: char) -> char {
+    if letter.is_ascii() {
+        return letter.to_ascii_lowercase();
+    }
+    let bare = std::iter::once(letter).nfd().next().unwrap_or(letter);
+    bare.to_lowercase().next().unwrap_or(bare)
 }
 
 fn has(text: &str, term: &str) -> bool {
@@ -138,7 +149,7 @@ mod tests {
             Some(super::Block::Heading { runs, .. }) => plain(runs),
             _ => String::new(),
         };
-        Read { group: "", name, title, blocks }
+        Read { group: || "", name, title, blocks }
     }
 
     #[test]
@@ -167,5 +178,7 @@ mod tests {
     fn a_term_is_the_beginning_of_a_word() {
         assert_eq!(found("Water, waterhemp, underwater, WATER", "water"), [(0, 5), (7, 12), (30, 35)]);
         assert_eq!(found("an Öl film", "öl"), [(3, 6)]);
+        assert_eq!(found("Inversión térmica", "termica"), [(11, 19)]);
+        assert_eq!(found("una señal", "senal"), [(4, 10)]);
     }
 }

@@ -203,7 +203,7 @@ pub fn quantity<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut AsTyped<Q>, wi
 
 /// A box for a quantity that may be left empty.
 pub fn quantity_or_none<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<Q>>, width: f32) {
-    let hint = format!("e.g. {}", example::<Q>(ui));
+    let hint = t!("parts-e-g", example = example::<Q>(ui));
     quantity_hinted(ui, name, value, width, &hint);
 }
 
@@ -299,7 +299,7 @@ pub fn date(ui: &mut Ui, name: &str, value: &mut Date, width: f32) {
 
 /// A box for a day that may be left empty.
 pub fn date_or_none(ui: &mut Ui, name: &str, value: &mut Option<Date>, width: f32) {
-    date_hinted(ui, name, value, width, "e.g. 2031-06-12");
+    date_hinted(ui, name, value, width, &t!("parts-e-g", example = "2031-06-12"));
 }
 
 /// The same with a hint of what it means to leave it empty.
@@ -341,7 +341,7 @@ pub fn month_day_or_none(ui: &mut Ui, name: &str, value: &mut Option<MonthDay>, 
 /// A box for a time of day by the sun, written "1 h after sunrise".
 pub fn sun_time(ui: &mut Ui, name: &str, value: &mut SunTime, width: f32) {
     let read = |text: &str| text.parse::<SunTime>().map(|time| time.to_string());
-    if let Some(text) = read_box(ui, name, &value.to_string(), width, t!("parts-1-h-after-sunrise"), read)
+    if let Some(text) = read_box(ui, name, &value.to_string(), width, "1 h after sunrise", read)
         && let Ok(time) = text.parse()
     {
         *value = time;
@@ -350,7 +350,7 @@ pub fn sun_time(ui: &mut Ui, name: &str, value: &mut SunTime, width: f32) {
 
 /// A box for a time of day that may be left empty.
 pub fn time_or_none(ui: &mut Ui, name: &str, value: &mut Option<Time>, width: f32) {
-    time_hinted(ui, name, value, width, "e.g. 05:40");
+    time_hinted(ui, name, value, width, &t!("parts-e-g", example = "05:40"));
 }
 
 /// The same with an example of its own.
@@ -563,7 +563,13 @@ pub fn understood_between<Q: Quantity>(
     if values.iter().any(|value| !same_reading(&value.show(units), value.text())) {
         let mut shown: Vec<String> = values.iter().map(|value| value.show(units)).collect();
         shown.dedup();
-        let text = look::soft(ui, format!("= {}", shown.join(" to ")));
+        let text = look::soft(
+            ui,
+            match shown.as_slice() {
+                [least, most] => t!("parts-understood-between", least = least, most = most),
+                _ => format!("= {}", shown.concat()),
+            },
+        );
         ui.add(egui::Label::new(text).truncate());
     }
 }

@@ -20,12 +20,7 @@ pub fn show(ui: &mut Ui, refused: &[Refused], from: &mut usize) {
     ui.add_space(4.0);
     ui.horizontal_wrapped(|ui| {
         mark::show(ui, Level::Check);
-        let words = if all == 1 {
-            t!("parts-1-line-is-left-out").to_owned()
-        } else {
-            t!("parts-lines-are-left-out", all = all)
-        };
-        ui.label(look::strong(words));
+        ui.label(look::strong(t!("parts-lines-are-left-out", all = all)));
         if all > FEW {
             let last = (*from + FEW).min(all);
             ui.label(look::soft(ui, t!("parts-to", from = *from + 1, last = last)));

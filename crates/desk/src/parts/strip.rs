@@ -70,11 +70,7 @@ pub fn cells(day: Date, hours: &[JudgedHour], name: impl Fn(&JudgedHour) -> Stri
             if from < next {
                 let minute = from - place * HOUR;
                 let at = day.at(i8::try_from(hour).unwrap_or(0), i8::try_from(minute).unwrap_or(0), 0, 0);
-                let name = t!(
-                    "parts-not-in-the-forecast",
-                    hour = format_args!("{:02}", hour),
-                    minute = format_args!("{:02}", minute)
-                );
+                let name = t!("parts-not-in-the-forecast", time = format_args!("{hour:02}:{minute:02}"));
                 cells.push(Cell { at, again, from, to: next, verdict: None, part: None, name });
             }
             let Some(known) = known.next() else { break };
@@ -365,7 +361,7 @@ pub fn legend(ui: &mut Ui) {
             let (rect, _) = ui.allocate_exact_size(Vec2::new(22.0, 12.0), Sense::hover());
             face_of(ui.painter(), look::colours(ui), rect, Some(verdict));
             let words = match verdict {
-                Verdict::Allowed => "allowed",
+                Verdict::Allowed => t!("parts-allowed"),
                 Verdict::Doubtful => t!("parts-doubtful-a-person-decides"),
                 Verdict::Forbidden => t!("parts-forbidden-by-a-label-or-a"),
             };

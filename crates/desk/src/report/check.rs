@@ -4,9 +4,9 @@ use jiff::civil::Date;
 use serde_json::{Value, json};
 use tankard_core::farm::Farm;
 use tankard_core::finding::Finding;
-use tankard_core::plan::{NOT_JUDGED, Plan};
+use tankard_core::plan::{Plan, not_judged};
 use tankard_core::plausible;
-use tankard_core::season::profile::{NOT_THE_LAW, judge_farm, missing};
+use tankard_core::season::profile::{judge_farm, missing, not_the_law};
 use tankard_core::season::seal;
 use tankard_core::t;
 
@@ -41,8 +41,8 @@ pub fn text(plans: &[Plan], of_records: &[(String, Finding)], of_typed: &[(Strin
     let of_records = of_typed.iter().chain(of_records).map(|(of, finding)| (of, finding));
     let mut lines: Vec<String> =
         of_plans.chain(of_records).map(|(of, finding)| format!("{of}: {}", super::text::finding(finding))).collect();
-    lines.push(t!("report-not-judged", not_judged = NOT_JUDGED.join("; ")));
-    lines.push(NOT_THE_LAW.to_owned());
+    lines.push(t!("report-not-judged", not_judged = not_judged().join("; ")));
+    lines.push(not_the_law().to_owned());
     lines.join("\n") + "\n"
 }
 
@@ -67,7 +67,7 @@ pub fn json(
         "passes": plans.iter().map(of_plan).collect::<Vec<_>>(),
         "typed": of_typed.iter().map(|(_, finding)| super::json::finding(finding)).collect::<Vec<_>>(),
         "records": of_records.iter().map(|(_, finding)| super::json::finding(finding)).collect::<Vec<_>>(),
-        "not_judged": NOT_JUDGED,
-        "not_the_law": NOT_THE_LAW,
+        "not_judged": not_judged(),
+        "not_the_law": not_the_law(),
     })
 }

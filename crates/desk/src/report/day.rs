@@ -1,13 +1,13 @@
 //! A day in words and as JSON.
 
 use std::fmt::Write;
-use tankard_core::t;
 
 use serde_json::{Value, json};
 use tankard_core::day::{DayCost, DayPlan, RigDay, Slot};
 use tankard_core::farm::Farm;
 use tankard_core::loads::card::long_date;
 use tankard_core::quantity::Duration;
+use tankard_core::t;
 use tankard_core::weather::Verdict;
 
 use super::{json, text, words};

@@ -1,12 +1,12 @@
 //! A jar test in words.
 
 use std::fmt::Write;
-use tankard_core::t;
 
 use tankard_core::farm::Farm;
 use tankard_core::mix::jar::sheet::{JarSheet, sheet};
 use tankard_core::mix::jar::{Jar, jar};
 use tankard_core::plan::Plan;
+use tankard_core::t;
 
 use super::text::finding;
 

@@ -3,10 +3,10 @@
 use rust_decimal::prelude::ToPrimitive;
 use serde_json::{Map, Value, json};
 use tankard_core::farm::Farm;
-use tankard_core::finding::{Basis, Finding};
+use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::loads::{FillStep, Load};
 use tankard_core::mix::choice::{Choice, Collision};
-use tankard_core::plan::{NOT_JUDGED, Plan};
+use tankard_core::plan::{Plan, not_judged};
 use tankard_core::plausible::Offer;
 use tankard_core::quantity::{Amount, AmountPerArea, Area, Duration, Flow, Pressure, Share, Speed, Volume};
 use tankard_core::rig::rinse::RinsePlan;
@@ -14,7 +14,7 @@ use tankard_core::rig::setting::{Between, Fit, RankedSet, Setting};
 use tankard_core::rig::work::Work;
 use tankard_core::water::ConditionerChoice;
 use tankard_core::water::dose::{Dose, per_load};
-use tankard_core::weather::{Hours, Span};
+use tankard_core::weather::{Hours, Span, Verdict};
 
 /// The plans of a farm as JSON.
 pub fn plans(farm: &Farm, plans: &[Plan]) -> Value {
@@ -22,7 +22,7 @@ pub fn plans(farm: &Farm, plans: &[Plan]) -> Value {
         "format": 1,
         "farm": farm.name,
         "passes": plans.iter().map(|plan| pass(farm, plan)).collect::<Vec<_>>(),
-        "not_judged": NOT_JUDGED,
+        "not_judged": not_judged(),
     })
 }
 
@@ -87,8 +87,8 @@ fn setting(setting: &Setting) -> Value {
         "flow_l_per_min": setting.flow.map(Flow::to_litres_per_minute),
         "pressure_kpa": setting.pressure.map(kilopascals),
         "duty": setting.duty.map(Share::to_fraction),
-        "finest": setting.classes.map(|classes| classes.finest.name()),
-        "coarsest": setting.classes.map(|classes| classes.coarsest.name()),
+        "finest": setting.classes.map(|classes| classes.finest.word()),
+        "coarsest": setting.classes.map(|classes| classes.coarsest.word()),
         "speeds_m_per_s": between(setting.speeds, Speed::to_metres_per_second),
         "pressures_kpa": between(setting.pressures, kilopascals),
     })
@@ -155,22 +155,22 @@ fn hours(hours: &Hours) -> Value {
         "sun": hours.sun.map(span),
         "limits": hours.limits.iter().map(|limit| json!({
             "text": limit.text(),
-            "outside": limit.outside.word(),
+            "outside": verdict(limit.outside),
             "basis": basis(&limit.basis),
         })).collect::<Vec<_>>(),
         "hours": hours.hours.iter().map(|hour| json!({
             "at": hour.at.to_string(),
             "again": hour.again,
             "lasts_s": hour.lasts.to_seconds(),
-            "verdict": hour.verdict.word(),
+            "verdict": verdict(hour.verdict),
             "part": hour.part.map(|(part, verdict)| json!({
                 "from": part.from.to_string(),
                 "to": part.to.to_string(),
-                "verdict": verdict.word(),
+                "verdict": self::verdict(verdict),
             })),
             "binds": hour.binds.iter().map(|(limit, verdict)| json!({
                 "limit": limit,
-                "verdict": verdict.word(),
+                "verdict": self::verdict(*verdict),
             })).collect::<Vec<_>>(),
         })).collect::<Vec<_>>(),
     })
@@ -186,7 +186,7 @@ fn choice(choice: &Choice) -> Value {
     json!({
         "rank": choice.rank,
         "products": choice.members.iter().filter_map(|member| member.product.clone()).collect::<Vec<_>>(),
-        "to_buy": choice.members.iter().filter(|member| member.product.is_none()).map(|member| member.class.name()).collect::<Vec<_>>(),
+        "to_buy": choice.members.iter().filter(|member| member.product.is_none()).map(|member| member.class.word()).collect::<Vec<_>>(),
         "members": choice.members.iter().map(|member| {
             let mut object = Map::new();
             object.insert("product".to_owned(), json!(member.product));
@@ -289,10 +289,28 @@ pub(super) fn amount(object: &mut Map<String, Value>, name: &str, amount: Amount
     };
 }
 
+/// The same whatever language is spoken.
+const fn level(level: Level) -> &'static str {
+    match level {
+        Level::Note => "note",
+        Level::Check => "check",
+        Level::Stop => "stop",
+    }
+}
+
+/// The same whatever language is spoken.
+const fn verdict(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Allowed => "allowed",
+        Verdict::Doubtful => "doubtful",
+        Verdict::Forbidden => "forbidden",
+    }
+}
+
 /// A finding as JSON.
 pub fn finding(finding: &Finding) -> Value {
     let mut value = json!({
-        "level": finding.level.word().to_lowercase(),
+        "level": level(finding.level),
         "about": finding.about.to_string(),
         "text": finding.text,
         "hint": finding.hint,

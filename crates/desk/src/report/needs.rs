@@ -1,7 +1,6 @@
 //! What passes take from the shed, in words and as JSON.
 
 use std::fmt::Write;
-use tankard_core::t;
 
 use jiff::civil::Date;
 use rust_decimal::prelude::ToPrimitive;
@@ -11,6 +10,7 @@ use tankard_core::loads::card::long_date;
 use tankard_core::quantity::{Amount, Money, Quantity, Units};
 use tankard_core::stock::needs::{from_day, of_day};
 use tankard_core::stock::{Need, Needs, Nurse, Purchase, WaterNeed, buy};
+use tankard_core::t;
 use tankard_core::words::capital;
 
 use super::json::amount;
@@ -71,7 +71,6 @@ pub fn sum_words(farm: &Farm, (sum, unknown): (Money, usize), lacks: &str) -> St
     let money = format!("{}{}", farm.currency, sum.show());
     match unknown {
         0 => money,
-        1 => t!("report-without-1-product-whose-is-not", money = money, lacks = lacks),
         many => t!("report-without-products-whose-is-not-typed", money = money, many = many, lacks = lacks),
     }
 }
@@ -81,7 +80,6 @@ pub fn sum_bought(farm: &Farm, (sum, unknown): (Money, usize)) -> String {
     let money = format!("{}{}", farm.currency, sum.show());
     match unknown {
         0 => money,
-        1 => t!("report-without-1-that-has-no-price", money = money),
         many => t!("report-without-that-have-no-price", money = money, many = many),
     }
 }
@@ -89,13 +87,12 @@ pub fn sum_bought(farm: &Farm, (sum, unknown): (Money, usize)) -> String {
 /// What a product lacks whose cost is not known.
 pub const PRICE: &str = "price";
 /// What one lacks of which it is not known what buying it costs.
-pub const PRICE_OR_SIZE: &str = "price or container";
+pub const PRICE_OR_SIZE: &str = "price-or-container";
 
 /// That passes before a day have no record, where there are such.
 pub fn earlier(needs: &Needs) -> Option<String> {
     match needs.earlier.len() {
         0 => None,
-        1 => Some(t!("report-1-pass-before-that-day-has").to_owned()),
         many => Some(t!("report-passes-before-that-day-have-no", many = many)),
     }
 }
@@ -114,10 +111,7 @@ pub fn source(farm: &Farm, need: &WaterNeed) -> String {
 pub fn tanks(nurse: &Nurse, units: Units) -> Option<String> {
     let tanks = nurse.tanks?;
     let holds = tanks.holds.show(units);
-    Some(match tanks.count {
-        1 => t!("report-one-nurse-tank-of-is-enough", holds = holds),
-        count => t!("report-nurse-tanks-of", count = count, holds = holds),
-    })
+    Some(t!("report-nurse-tanks-of", count = tanks.count, holds = holds))
 }
 
 /// A name in words, or a word where there is none yet.
@@ -310,5 +304,5 @@ fn product(farm: &Farm, need: &Need) -> Value {
 }
 
 fn water(need: &WaterNeed) -> Value {
-    json!({ "kind": need.kind.name(), "water": need.water, "volume_l": need.volume.to_litres() })
+    json!({ "kind": need.kind.word(), "water": need.water, "volume_l": need.volume.to_litres() })
 }

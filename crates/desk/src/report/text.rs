@@ -1,16 +1,16 @@
 //! The plan in words.
 
 use std::fmt::Write;
-use tankard_core::t;
 
 use tankard_core::farm::Farm;
 use tankard_core::finding::Finding;
 use tankard_core::loads::FillStep;
 use tankard_core::loads::card::long_date;
 use tankard_core::mix::choice::per_ground;
-use tankard_core::plan::{NOT_JUDGED, Plan};
+use tankard_core::plan::{Plan, not_judged};
 use tankard_core::plausible::{Offer, either};
 use tankard_core::quantity::Quantity;
+use tankard_core::t;
 use tankard_core::weather::Verdict;
 
 use super::words;
@@ -108,7 +108,7 @@ fn write(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
     for finding in &plan.findings {
         writeln!(out, "  {}", self::finding(finding))?;
     }
-    writeln!(out, "{}", t!("report-not-judged-302", not_judged = NOT_JUDGED.join("; ")))?;
+    writeln!(out, "{}", t!("report-not-judged-302", not_judged = not_judged().join("; ")))?;
     Ok(())
 }
 

@@ -10,9 +10,9 @@ use tankard_core::rig::rinse::{RinsePlan, RinseWay};
 use tankard_core::rig::setting::{Classes, Fit, RankedSet, Setting, in_tenths};
 use tankard_core::rig::work::Work;
 use tankard_core::t;
-use tankard_core::weather::hours::GOES_ON;
+use tankard_core::weather::hours::goes_on;
 use tankard_core::weather::{Hours, Limit, Span, Verdict};
-use tankard_core::words::{and, capital};
+use tankard_core::words::{all_of, and, capital};
 
 /// "coarse", or the two classes of which either may come.
 pub fn class_words(classes: Option<Classes>) -> String {
@@ -69,21 +69,22 @@ pub fn sentence(setting: &Setting, units: Units) -> String {
         .map(|(finest, coarsest)| Classes { finest, coarsest });
     let droplets = classes.map(|classes| t!("report-droplets-classes", classes = classes.words()));
     let stay: Vec<String> = [pressures, droplets].into_iter().flatten().collect();
-    format!("{at} {}.", stay.join(" and "))
+    t!("report-at-it-stays", at = at, stay = all_of(&stay))
 }
 
 /// The times of a pass in words, each with its label.
 pub fn work_figures(work: &Work, units: Units) -> Vec<(&'static str, String)> {
-    let mut figures = vec![("spraying", work.spraying.show(units))];
+    let mut figures = vec![(t!("report-spraying-time"), work.spraying.show(units))];
     if !work.fills.is_empty() {
         let all: Duration = work.fills.iter().copied().sum();
-        let each = match work.fills.as_slice() {
-            [_] => String::new(),
-            fills => t!("report-loads", fills = fills.len()),
+        let all = all.show(units);
+        let filling = match work.fills.as_slice() {
+            [_] => all,
+            fills => t!("report-filling-of-loads", time = all, fills = fills.len()),
         };
-        figures.push(("filling", format!("{}{each}", all.show(units))));
+        figures.push((t!("report-filling-time"), filling));
     }
-    figures.extend(work.road.map(|road| ("road", road.show(units))));
+    figures.extend(work.road.map(|road| (t!("report-road-time"), road.show(units))));
     figures.push((t!("report-in-all-ac1"), work.total.show(units)));
     figures.push((t!("report-sprays-an-hour"), work.in_an_hour.show(units)));
     figures.extend(work.loads_an_hour.map(|loads| (t!("report-loads-an-hour"), format!("{loads:.1}"))));
@@ -94,21 +95,22 @@ pub fn work_figures(work: &Work, units: Units) -> Vec<(&'static str, String)> {
 pub fn last_ground(farm: &Farm, plan: &Plan, rinse: &RinsePlan) -> Option<String> {
     let ground = rinse.last_ground?;
     let field = plan.fields.last().and_then(|planned| farm.fields.get(&planned.field));
-    let on = field.map(|field| t!("report-of-501", name = field.name)).unwrap_or_default();
-    Some(t!("report-the-last-of-the-spray-would", ground = ground.show(farm.units), on = on))
+    let ground = ground.show(farm.units);
+    Some(match field {
+        Some(field) => t!("report-the-last-of-the-spray-would", ground = ground, name = field.name),
+        None => t!("report-the-last-of-the-spray-would-anywhere", ground = ground),
+    })
 }
 
 /// "3 times with 40 gal leaves 1.2 %", with who prints it.
 pub fn rinse_way(way: &RinseWay, sources: &[&str], units: Units) -> String {
     let source = if sources.is_empty() { String::new() } else { format!(" ({})", sources.join("; ")) };
-    let more = if way.on_board { "" } else { t!("report-more-than-the-clean-water-tank") };
-    t!(
-        "report-leaves",
-        rinses = rinses(way, units),
-        more = more,
-        to_percent = share(way.left.to_percent()),
-        source = source
-    )
+    let (rinses, left) = (rinses(way, units), share(way.left.to_percent()));
+    if way.on_board {
+        t!("report-leaves", rinses = rinses, to_percent = left, source = source)
+    } else {
+        t!("report-more-than-the-clean-water-tank", rinses = rinses, to_percent = left, source = source)
+    }
 }
 
 /// The ways to rinse. The same way may be reckoned and printed; it stands once, with who prints it.
@@ -116,7 +118,10 @@ pub fn rinse_ways(rinse: &RinsePlan, units: Units) -> Vec<(&RinseWay, Vec<&'stat
     let mut ways: Vec<(&RinseWay, Vec<&'static str>)> = Vec::new();
     for way in &rinse.ways {
         let printed = (way.source != Basis::Arithmetic.source()).then_some(way.source);
-        let same = |known: &RinseWay| known.on_board == way.on_board && rinses(known, units) == rinses(way, units);
+        // They are said alike.
+        let same = |known: &RinseWay| {
+            (known.on_board, known.rinses, known.each.show(units)) == (way.on_board, way.rinses, way.each.show(units))
+        };
         match ways.iter_mut().find(|(known, _)| same(known)) {
             Some((_, sources)) => sources.extend(printed),
             None => ways.push((way, printed.into_iter().collect())),
@@ -127,10 +132,7 @@ pub fn rinse_ways(rinse: &RinsePlan, units: Units) -> Vec<(&RinseWay, Vec<&'stat
 
 /// "3 times with 40 gal".
 pub fn rinses(way: &RinseWay, units: Units) -> String {
-    match way.rinses {
-        1 => t!("report-once-with", each = way.each.show(units)),
-        times => t!("report-times-with", times = times, each = way.each.show(units)),
-    }
+    t!("report-times-with", times = way.rinses, each = way.each.show(units))
 }
 
 /// "9.1 %", "0.42 %", "0.008 %": two figures.
@@ -152,7 +154,7 @@ pub fn clock(time: DateTime) -> String {
 /// The answer in a line: the best span, or why there is none.
 pub fn answer(hours: &Hours, units: Units) -> String {
     let needs = hours.takes(units);
-    let midnight = if hours.may_go_on() { format!(" {}.", capital(GOES_ON)) } else { String::new() };
+    let midnight = if hours.may_go_on() { format!(" {}.", capital(goes_on())) } else { String::new() };
     match (hours.best, hours.longest, needs) {
         (Some(best), _, Some(needs)) => t!("report-the-pass-takes", best = best.words(), needs = needs),
         (Some(best), _, None) => t!("report-how-long-the-pass-takes-is", best = best.words()),
@@ -168,7 +170,6 @@ pub fn answer(hours: &Hours, units: Units) -> String {
             let doubtful = hours.hours.iter().filter(|hour| hour.verdict == Verdict::Doubtful).count();
             match doubtful {
                 0 => t!("report-no-hour-of-the-day-is").to_owned(),
-                1 => t!("report-no-hour-of-the-day-is-allowed-one-is").to_owned(),
                 many => t!("report-no-hour-of-the-day-is-allowed-many-are", many = many),
             }
         }
@@ -219,11 +220,7 @@ pub fn slot_words(slot: &Slot, units: Units) -> String {
 
 /// "no clean-out", "2 clean-outs".
 pub fn clean_outs(number: u32) -> String {
-    match number {
-        0 => t!("report-no-clean-out").to_owned(),
-        1 => t!("report-1-clean-out").to_owned(),
-        many => t!("report-clean-outs", many = many),
-    }
+    t!("report-clean-outs", many = number)
 }
 
 /// What the order of a rig's passes comes to.

@@ -1,11 +1,11 @@
 //! Hours from a table, by a layout; and the lines that give none, each with its reason.
 
 use std::collections::{BTreeMap, BTreeSet};
-use tankard_core::t;
 
 use jiff::civil::DateTime;
 use jiff::tz::{AmbiguousOffset, TimeZone};
 use tankard_core::farm::{FileLayout, Holds, Hour};
+use tankard_core::t;
 
 use super::cell::Column;
 use super::units::{needs_unit, units};

@@ -1,8 +1,8 @@
 //! Files packed in one. Nothing is written to the disk; what is unpacked is bounded.
 
 use std::io::{Cursor, Read};
-use tankard_core::t;
 
+use tankard_core::t;
 use zip::ZipArchive;
 
 use super::limits::LARGEST;

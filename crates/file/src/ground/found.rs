@@ -2,10 +2,10 @@
 
 use std::io;
 use std::path::PathBuf;
-use tankard_core::t;
 
 use tankard_core::farm::{Id, Shape, SurroundingKind};
 use tankard_core::progress::Cancelled;
+use tankard_core::t;
 use thiserror::Error;
 
 use crate::doing::Doing;

@@ -72,7 +72,7 @@ fn take(feature: Feature, number: usize, left: &Left, gathered: &mut Gathered) -
         feature.properties.iter().flatten().filter_map(|(name, value)| Some((name.clone(), plain(value)?))).collect();
     let named = |wanted: &str| facts.iter().find(|(name, _)| name.eq_ignore_ascii_case(wanted));
     let name = NAMES.iter().find_map(|name| named(name)).map(|(_, value)| value.clone()).unwrap_or_default();
-    let kind = named("kind").and_then(|(_, kind)| SurroundingKind::ALL.into_iter().find(|known| known.name() == kind));
+    let kind = named("kind").and_then(|(_, kind)| SurroundingKind::ALL.into_iter().find(|known| known.word() == kind));
     let is = kind.map(Is::Surrounding);
     let Some(geometry) = feature.geometry else {
         let why = t!("file-it-has-no-geometry").to_owned();

@@ -1,6 +1,7 @@
 //! How much of a file is read, so that no file takes all memory or all day.
 
 use std::cell::Cell;
+
 use tankard_core::t;
 
 use super::GroundError;

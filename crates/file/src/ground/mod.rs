@@ -5,7 +5,6 @@
 //!
 //! Files come from anywhere, so what they say of their own lengths is not believed, and what is read is bounded (`limits.rs`).
 
-use tankard_core::t;
 mod archive;
 mod crs;
 mod dbf;
@@ -29,6 +28,7 @@ use std::path::Path;
 
 use tankard_core::farm::Position;
 use tankard_core::progress::{Tell, untold};
+use tankard_core::t;
 
 pub use found::{Becomes, Found, GroundError, Is, Kind, Piece, Refused};
 use gather::Gathered;

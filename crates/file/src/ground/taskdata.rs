@@ -1,11 +1,11 @@
 //! Task data of ISO 11783-10: partfields with their polygons, lines and points.
 
 use std::collections::HashMap;
-use tankard_core::t;
 
 use geo::Coord;
 use tankard_core::farm::SurroundingKind;
 use tankard_core::ground::rings::{Ring, Turn};
+use tankard_core::t;
 
 use super::gather::{Drawn, Gathered, Raw};
 use super::limits::{Left, tidy};

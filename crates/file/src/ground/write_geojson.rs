@@ -35,7 +35,7 @@ fn field(id: &Id, field: &Field) -> Option<Feature> {
 fn surrounding(id: &Id, surrounding: &Surrounding) -> Feature {
     let mut facts = JsonObject::new();
     facts.insert("name".to_owned(), surrounding.name.clone().into());
-    facts.insert("kind".to_owned(), surrounding.kind.name().into());
+    facts.insert("kind".to_owned(), surrounding.kind.word().into());
     if !surrounding.note.is_empty() {
         facts.insert("note".to_owned(), surrounding.note.clone().into());
     }

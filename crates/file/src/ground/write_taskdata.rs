@@ -2,7 +2,6 @@
 //! the spray volume over ground.
 
 use std::io::{Cursor, Write};
-use tankard_core::t;
 
 use geo::Polygon;
 use quick_xml::Writer;
@@ -10,6 +9,7 @@ use quick_xml::events::{BytesDecl, BytesStart, Event};
 use tankard_core::farm::{Farm, Field, Id};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Amount, CarrierRate, Units};
+use tankard_core::t;
 use zip::ZipWriter;
 use zip::write::SimpleFileOptions;
 

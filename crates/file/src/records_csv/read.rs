@@ -4,7 +4,6 @@ use std::collections::HashMap;
 use std::io::Read as _;
 use std::path::Path;
 use std::str::FromStr;
-use tankard_core::t;
 
 use csv::{ReaderBuilder, StringRecord};
 use jiff::civil::{Date, Time};
@@ -15,6 +14,7 @@ use tankard_core::progress::{Cancelled, Tell, untold};
 use tankard_core::quantity::{Amount, AsTyped, Quantity};
 use tankard_core::season::seal::{self, Verdict};
 use tankard_core::season::shares;
+use tankard_core::t;
 use thiserror::Error;
 
 use super::columns::{COLUMNS, Of};

@@ -1,13 +1,13 @@
 //! The records that a spreadsheet gives, before they are taken.
 
 use std::collections::{BTreeMap, BTreeSet, HashMap, HashSet};
-use tankard_core::t;
 
 use jiff::civil::{Date, Time};
 use tankard_core::farm::{Farm, Id, Product, Record, RecordField, RecordLine, id};
 use tankard_core::progress::{Cancelled, Tell, untold};
 use tankard_core::quantity::{Area, AsTyped, Quantity, Volume};
 use tankard_core::season::record::{amount_text, area_text, of_product, volume_text};
+use tankard_core::t;
 
 use super::day::{Written, short_years};
 use super::figure::Seen;

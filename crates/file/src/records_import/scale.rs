@@ -2,11 +2,11 @@
 //! small by the size of the field.
 
 use std::collections::BTreeMap;
-use tankard_core::t;
 
 use tankard_core::farm::{Product, Says};
 use tankard_core::mix::line::per_area;
 use tankard_core::quantity::{Amount, AmountPerArea, Area, CarrierRate, Rate, Units};
+use tankard_core::t;
 
 use super::Table;
 use super::holds::Holds;

@@ -37,7 +37,7 @@ pub(super) fn content_told(farm: &Farm, choice: &Choice, printed: Date, tell: &T
     let seasons = seasons(choice, &review);
     let shown = Shown { farm, picked: &picked, review: &review, figures: &figures, printed, seasons: &seasons };
     let sections = if review.passes.passes == 0 {
-        vec![Section { title: t!("paper-overview").to_owned(), parts: vec![say("No record fits what is chosen.")] }]
+        vec![Section { title: t!("paper-overview").to_owned(), parts: vec![say(t!("paper-no-record-fits"))] }]
     } else {
         vec![
             section(t!("paper-overview"), ground::overview(&shown)),

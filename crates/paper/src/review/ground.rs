@@ -1,13 +1,13 @@
 //! Ground over time, planned against applied, weather, water and hours.
 
 use std::cmp::Ordering;
-use tankard_core::t;
 
 use tankard_core::progress::{Cancelled, Tell};
 use tankard_core::quantity::number::show;
 use tankard_core::season::review::figures::{error, whole};
-use tankard_core::season::review::words::{bar, count, distinct, month, months, rig, water};
+use tankard_core::season::review::words::{bar, distinct, month, month_names, rig, water};
 use tankard_core::season::review::{BARS, Errors, Month, Passes, Planned, remarks, weather as judged};
+use tankard_core::t;
 
 use super::content::Shown;
 use super::parts::{Line, Part, Post, Row, Tick, figure, notes, part, say, step, table, words};
@@ -17,8 +17,7 @@ const LINES: usize = 12;
 
 pub(super) fn overview(shown: &Shown<'_>) -> Vec<Part> {
     let (passes, figures) = (&shown.review.passes, shown.figures);
-    let in_all =
-        t!("paper-treated", count = count(passes.passes, "pass", "passes"), figures = figures.show(passes.treated));
+    let in_all = t!("paper-treated", count = passes.passes, figures = figures.show(passes.treated));
     let mut parts = vec![Part::Strong { words: in_all }, notes(remarks::passes(passes, figures))];
     let Some(newest) = passes.years.last().map(|year| year.year) else { return parts };
     let several = passes.years.len() > 1;
@@ -46,7 +45,12 @@ pub(super) fn overview(shown: &Shown<'_>) -> Vec<Part> {
     }
     let seasons = table(
         t!("paper-by-season"),
-        vec![words("season", 1.0), figure("passes"), figure("treated"), figure(t!("paper-at-least-once"))],
+        vec![
+            words(t!("paper-column-season"), 1.0),
+            figure(t!("paper-column-passes")),
+            figure(t!("paper-column-treated")),
+            figure(t!("paper-at-least-once")),
+        ],
         passes.years.iter().map(|year| {
             Row::of(vec![
                 year.year.to_string(),
@@ -100,7 +104,7 @@ fn so_far(shown: &Shown<'_>, passes: &Passes) -> Part {
     let ticks = (0..=5).map(|at| f64::from(at) * by).take_while(|value| *value <= most * 1.001);
     Part::Lines {
         title: t!("paper-ground-treated-since-january", ground = figures.ground()),
-        steps: months().map(str::to_owned).to_vec(),
+        steps: month_names().map(str::to_owned).to_vec(),
         ticks: ticks.map(|value| Tick { at: part(value, most), words: show(value, decimals(by)) }).collect(),
         lines,
     }
@@ -126,7 +130,12 @@ fn by_month(shown: &Shown<'_>, passes: &Passes) -> Part {
             shown.figures.show(of.so_far),
         ])
     };
-    let columns = vec![words("month", 1.0), figure("passes"), figure("treated"), figure(t!("paper-since-january"))];
+    let columns = vec![
+        words(t!("paper-column-month"), 1.0),
+        figure(t!("paper-column-passes")),
+        figure(t!("paper-column-treated")),
+        figure(t!("paper-since-january")),
+    ];
     table(t!("paper-by-month"), columns, passes.months.iter().filter(|month| month.passes > 0).map(row))
 }
 
@@ -135,7 +144,9 @@ fn months_of_seasons(shown: &Shown<'_>, passes: &Passes) -> Part {
     let figures = shown.figures;
     let worked = (1..=12).filter(|at| passes.months.iter().any(|month| month.month == *at && month.passes > 0));
     let worked: Vec<i8> = worked.collect();
-    let columns = std::iter::once(words("season", 1.0)).chain(worked.iter().map(|at| figure(month(*at)))).collect();
+    let columns = std::iter::once(words(t!("paper-column-season"), 1.0))
+        .chain(worked.iter().map(|at| figure(month(*at))))
+        .collect();
     let row = |year: i16| {
         let of = |at: &i8| passes.months.iter().find(|month| (month.year, month.month) == (year, *at));
         let treated = |at: &i8| {
@@ -158,7 +169,7 @@ pub(super) fn planned(shown: &Shown<'_>) -> Vec<Part> {
     ];
     let left = remarks::left(planned, shown.review.passes.passes, figures);
     if all.iter().all(|(_, errors)| errors.is_none()) {
-        return vec![say(format!("{}.", remarks::no_plan())), say(format!("Left over: {left}"))];
+        return vec![say(format!("{}.", remarks::no_plan())), say(t!("paper-what-is-left-over", left = left))];
     }
     let mut parts = vec![notes(remarks::planned(planned))];
     let mut charts: Vec<Part> = Vec::new();
@@ -175,20 +186,21 @@ pub(super) fn planned(shown: &Shown<'_>) -> Vec<Part> {
     if !planned.worst.is_empty() {
         parts.push(worst(planned));
     }
-    parts.push(say(format!("Left over: {left}")));
+    parts.push(say(t!("paper-what-is-left-over", left = left)));
     parts
 }
 
 /// What the errors come to, and how often in each bar.
 fn numbers(all: &[(&str, &Option<Errors>); 3]) -> Part {
     let of = |name: &str, take: &dyn Fn(&Errors) -> String| {
-        let cells = all.iter().map(|(_, errors)| errors.as_ref().map_or_else(|| "none".to_owned(), take));
+        let cells =
+            all.iter().map(|(_, errors)| errors.as_ref().map_or_else(|| t!("paper-no-errors").to_owned(), take));
         Row::of(std::iter::once(name.to_owned()).chain(cells).collect())
     };
     let mut rows = vec![
         of(t!("paper-how-many"), &|errors| whole(errors.n)),
-        of("mean", &|errors| error(errors.mean)),
-        of("median", &|errors| error(errors.median)),
+        of(t!("paper-mean"), &|errors| error(errors.mean)),
+        of(t!("paper-median"), &|errors| error(errors.median)),
         of(t!("paper-most-too-little"), &|errors| error(errors.least)),
         of(t!("paper-most-too-much"), &|errors| error(errors.most)),
     ];
@@ -198,7 +210,12 @@ fn numbers(all: &[(&str, &Option<Errors>); 3]) -> Part {
             rows.push(of(&format!("{} %", bar(at, " ")), &|errors| whole(n(errors))));
         }
     }
-    let columns = vec![words("error", 1.0), figure("amounts"), figure("ground"), figure("volume")];
+    let columns = vec![
+        words(t!("paper-column-error"), 1.0),
+        figure(t!("paper-column-amounts")),
+        figure(t!("paper-column-ground")),
+        figure(t!("paper-column-volume")),
+    ];
     table(t!("paper-errors-in-figures"), columns, rows)
 }
 
@@ -206,7 +223,11 @@ fn worst(planned: &Planned) -> Part {
     let rows = planned.worst.iter().map(|worst| {
         Row::of(vec![format!("{}, {}", worst.date, worst.name), worst.product.clone(), error(worst.error)])
     });
-    let columns = vec![words("record", 1.6), words("product", 1.6), figure("error")];
+    let columns = vec![
+        words(t!("paper-column-record"), 1.6),
+        words(t!("paper-column-product"), 1.6),
+        figure(t!("paper-column-error")),
+    ];
     table(t!("paper-the-largest-errors-of-amounts-over"), columns, rows)
 }
 
@@ -221,12 +242,12 @@ pub(super) fn weather(shown: &Shown<'_>, tell: &Tell<'_>) -> Result<Vec<Part>, C
     let missing = shown.review.unmeasured;
     Ok(vec![
         Part::Strong { words: remarks::outside(of, outside) },
-        say(format!(
-            "Not measured: wind in {} of {}, air temperature in {}, humidity in {}.",
-            missing.wind,
-            count(of, "record", "records"),
-            missing.temperature,
-            missing.humidity
+        say(t!(
+            "paper-not-measured",
+            wind = missing.wind,
+            records = of,
+            temperature = missing.temperature,
+            humidity = missing.humidity
         )),
         notes([remarks::weather().to_owned(), t!("paper-which-ones-and-why-stands-on").to_owned()]),
     ])
@@ -250,10 +271,10 @@ pub(super) fn work(shown: &Shown<'_>) -> Vec<Part> {
         table(
             t!("paper-spray-by-water"),
             vec![
-                words("water", 1.0),
-                figure("spray"),
+                words(t!("paper-column-water"), 1.0),
+                figure(t!("paper-column-spray")),
                 figure(t!("paper-water-in-it")),
-                figure("records"),
+                figure(t!("paper-column-records")),
                 figure(t!("paper-without-a-volume")),
             ],
             waters,
@@ -277,12 +298,12 @@ pub(super) fn work(shown: &Shown<'_>) -> Vec<Part> {
         .bar(row.time.to_hours(), most, row.without_times > 0)
     });
     let columns = vec![
-        words("rig", 1.0),
-        figure("time"),
+        words(t!("paper-column-rig"), 1.0),
+        figure(t!("paper-column-time")),
         figure(t!("paper-ground-in-it")),
         figure(t!("paper-in-an-hour")),
         figure(t!("paper-ground-in-all")),
-        figure("records"),
+        figure(t!("paper-column-records")),
         figure(t!("paper-without-times")),
     ];
     parts.push(table(t!("paper-hours-by-rig"), columns, rigs));

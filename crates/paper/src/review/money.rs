@@ -31,23 +31,24 @@ pub(super) fn adjuvants(shown: &Shown<'_>) -> Vec<Part> {
         Row::of(cells).bar(long(row), most, is_hatched(row))
     });
     let columns = vec![
-        words("class", 1.3),
-        words("products", 2.0),
-        figure("cost"),
+        words(t!("paper-column-class"), 1.3),
+        words(t!("paper-column-products"), 2.0),
+        figure(t!("paper-column-cost")),
         figure(t!("paper-over-ground")),
-        figure("ground"),
+        figure(t!("paper-column-ground")),
         figure(t!("paper-went-out")),
-        figure("records"),
+        figure(t!("paper-column-records")),
     ];
     let hatched = adjuvants.rows.iter().any(is_hatched);
-    let remarks = std::iter::once(t!(
-        "paper-bars",
-        which = if is_priced { "yes" } else { "no" },
-        several_classes = remarks::several_classes()
-    ))
-    .chain(hatched.then(|| remarks::hatched_cost().to_owned()))
-    .chain([t!("paper-treated-without-any", figures = figures.show(adjuvants.without))])
-    .chain(remarks::adjuvants(adjuvants, figures));
+    let bars = if is_priced {
+        t!("paper-bars-cost", several_classes = remarks::several_classes())
+    } else {
+        t!("paper-bars-ground", several_classes = remarks::several_classes())
+    };
+    let remarks = std::iter::once(bars)
+        .chain(hatched.then(|| remarks::hatched_cost().to_owned()))
+        .chain([t!("paper-treated-without-any", figures = figures.show(adjuvants.without))])
+        .chain(remarks::adjuvants(adjuvants, figures));
     vec![table("", columns, rows), notes(remarks)]
 }
 
@@ -58,11 +59,19 @@ pub(super) fn cost(shown: &Shown<'_>) -> Vec<Part> {
     if cost.all.spent.priced == 0 {
         return parts;
     }
-    parts.push(by(shown, "field", &cost.fields, |(id, name)| said::field(id, name).to_owned()));
-    parts.push(by(shown, "crop", &cost.crops, |crop| said::crop(crop).to_owned()));
-    parts.push(by(shown, t!("paper-kind-of-product"), &cost.kinds, |kind| capital(said::kind(*kind))));
+    parts.push(by(shown, t!("paper-cost-by-field"), t!("paper-column-field"), &cost.fields, |(id, name)| {
+        said::field(id, name).to_owned()
+    }));
+    parts.push(by(shown, t!("paper-cost-by-crop"), t!("paper-column-crop"), &cost.crops, |crop| {
+        said::crop(crop).to_owned()
+    }));
+    parts.push(by(shown, t!("paper-cost-by-kind"), t!("paper-kind-of-product"), &cost.kinds, |kind| {
+        capital(said::kind(*kind))
+    }));
     if !cost.classes.is_empty() {
-        parts.push(by(shown, t!("paper-adjuvant-class"), &cost.classes, |class| capital(class.name())));
+        parts.push(by(shown, t!("paper-cost-by-class"), t!("paper-adjuvant-class"), &cost.classes, |class| {
+            capital(class.name())
+        }));
     }
     if cost.fields.iter().any(|row| row.spent.without_price > 0) {
         parts.push(notes([remarks::hatched_cost().to_owned()]));
@@ -70,7 +79,7 @@ pub(super) fn cost(shown: &Shown<'_>) -> Vec<Part> {
     parts
 }
 
-fn by<K>(shown: &Shown<'_>, what: &str, rows: &[CostRow<K>], name: impl Fn(&K) -> String) -> Part {
+fn by<K>(shown: &Shown<'_>, title: &str, what: &str, rows: &[CostRow<K>], name: impl Fn(&K) -> String) -> Part {
     let figures = shown.figures;
     let most = rows.iter().map(|row| length(row.spent.money)).fold(0.0, f64::max);
     let rows = rows.iter().map(|row| {
@@ -85,10 +94,10 @@ fn by<K>(shown: &Shown<'_>, what: &str, rows: &[CostRow<K>], name: impl Fn(&K) -
     });
     let columns = vec![
         words(what, 1.0),
-        figure("cost"),
+        figure(t!("paper-column-cost")),
         figure(t!("paper-over-ground")),
-        figure("ground"),
+        figure(t!("paper-column-ground")),
         figure(t!("paper-uses-without-a-price")),
     ];
-    table(&t!("paper-cost-by", what = what), columns, rows)
+    table(title, columns, rows)
 }

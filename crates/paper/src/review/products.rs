@@ -3,7 +3,7 @@
 use tankard_core::farm::ProductKind;
 use tankard_core::quantity::rate::show_active;
 use tankard_core::season::review::figures::{mass, whole};
-use tankard_core::season::review::words::{again, by_number, count, field, gone, group};
+use tankard_core::season::review::words::{again, by_number, field, gone, group};
 use tankard_core::season::review::{ActiveRow, Again, FieldGroups, GroupRow, Repeat, remarks};
 use tankard_core::t;
 use tankard_core::words::capital;
@@ -17,7 +17,7 @@ const SEASONS: usize = 10;
 pub(super) fn products(shown: &Shown<'_>) -> Vec<Part> {
     let (products, figures) = (&shown.review.products, shown.figures);
     if products.rows.is_empty() {
-        return vec![say("No product stands in the records.")];
+        return vec![say(t!("paper-no-product-in-the-records"))];
     }
     let most = products.rows.iter().map(|row| figures.area(row.treated)).fold(0.0, f64::max);
     let rows = products.rows.iter().map(|row| {
@@ -32,12 +32,12 @@ pub(super) fn products(shown: &Shown<'_>) -> Vec<Part> {
         .bar(figures.area(row.treated), most, false)
     });
     let columns = vec![
-        words("product", 2.0),
-        words("kind", 1.2),
-        figure("ground"),
+        words(t!("paper-column-product"), 2.0),
+        words(t!("paper-column-kind"), 1.2),
+        figure(t!("paper-column-ground")),
         figure(t!("paper-went-out")),
-        figure("records"),
-        figure("cost"),
+        figure(t!("paper-column-records")),
+        figure(t!("paper-column-cost")),
     ];
     vec![
         table("", columns, rows),
@@ -48,7 +48,7 @@ pub(super) fn products(shown: &Shown<'_>) -> Vec<Part> {
 pub(super) fn actives(shown: &Shown<'_>) -> Vec<Part> {
     let (actives, figures) = (&shown.review.actives, shown.figures);
     if actives.rows.is_empty() {
-        return std::iter::once(say("The records do not say how much of an active went out."))
+        return std::iter::once(say(t!("paper-no-active-in-the-records")))
             .chain((!actives.silent.is_empty()).then(|| notes(remarks::actives(actives))))
             .collect();
     }
@@ -62,10 +62,10 @@ pub(super) fn actives(shown: &Shown<'_>) -> Vec<Part> {
         Row { under: on_fields(shown, row), ..Row::of(cells).bar(over(row), most, false) }
     });
     let columns = vec![
-        words("active", 2.0),
+        words(t!("paper-column-active"), 2.0),
         figure(t!("paper-over-the-farms-ground")),
         figure(t!("paper-went-out")),
-        figure("records"),
+        figure(t!("paper-column-records")),
     ];
     let ground = t!("paper-bars-over-of-ground-that-can", figures = figures.show(actives.ground));
     vec![table("", columns, rows), notes([ground].into_iter().chain(remarks::actives(actives)))]
@@ -92,7 +92,7 @@ pub(super) fn groups(shown: &Shown<'_>) -> Vec<Part> {
         let none = say(remarks::no_group());
         return std::iter::once(none).chain(groupless.map(|words| notes([words]))).collect();
     }
-    let mut parts = vec![notes([remarks::groups("triangle")].into_iter().chain(groupless))];
+    let mut parts = vec![notes([remarks::groups(t!("paper-triangle"))].into_iter().chain(groupless))];
     let years: Vec<i16> = shown.review.passes.years.iter().map(|year| year.year).collect();
     for kind in kinds {
         let of_kind: Vec<&FieldGroups> =
@@ -145,20 +145,23 @@ fn repeats(fields: &[&FieldGroups], kind: ProductKind, seasons: &str) -> Vec<Par
         }
     }
     if rows_of_kind.is_empty() {
-        return vec![say(format!("No {} group came again too soon in {seasons}.", kind.name()))];
+        return vec![say(t!("paper-no-group-came-again", kind = kind.name(), seasons = seasons))];
     }
-    let columns = vec![words("field", 1.2), words("group", 0.8), words(t!("paper-it-came-and-by-which-rule"), 4.0)];
+    let columns = vec![
+        words(t!("paper-column-field"), 1.2),
+        words(t!("paper-column-group"), 0.8),
+        words(t!("paper-it-came-and-by-which-rule"), 4.0),
+    ];
     let key = rules.into_iter().enumerate().map(|(at, rule)| format!("[{}] {rule}", at + 1));
     vec![table(&t!("paper-where-a-group-came-again", kind = kind.name()), columns, rows_of_kind), notes(key)]
 }
 
 /// "asked for at most 1 in a season: who says so".
 fn rule(repeat: &Repeat) -> String {
-    let most = repeat.most;
-    let asked = match repeat.again {
-        Again::InSeason { .. } => t!("paper-in-a-season", count = count(most, "time", "times")),
-        Again::InYears { .. } => count(most, t!("paper-season-in-a-row"), t!("paper-seasons-in-a-row")),
-        Again::InARow { .. } => count(most, t!("paper-application-in-a-row"), t!("paper-applications-in-a-row")),
-    };
-    t!("paper-asked-for-at-most", asked = asked, basis = repeat.basis)
+    let (most, basis) = (repeat.most, &repeat.basis);
+    match repeat.again {
+        Again::InSeason { .. } => t!("paper-at-most-times-in-a-season", most = most, basis = basis),
+        Again::InYears { .. } => t!("paper-at-most-seasons-in-a-row", most = most, basis = basis),
+        Again::InARow { .. } => t!("paper-at-most-applications-in-a-row", most = most, basis = basis),
+    }
 }

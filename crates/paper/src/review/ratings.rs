@@ -1,17 +1,17 @@
 //! Ratings by the adjuvants that were in the tank, what comparing them tells, and trials.
 
 use std::collections::HashSet;
-use tankard_core::t;
 
 use tankard_core::farm::{AdjuvantClass, Effect, Id, Trial};
 use tankard_core::quantity::number::show;
 use tankard_core::season::review::compare::{Comparison, Side, Verdict, compare};
 use tankard_core::season::review::words::{
-    band, by_pairs, by_sets, classes, count, effect, interval, looks, no_cause, too_few_pairs,
+    band, by_pairs, by_sets, classes, effect, interval, looks, no_cause, too_few_pairs,
 };
 use tankard_core::season::review::{Outcomes, RatedRow, remarks};
 use tankard_core::season::stats::Summary;
 use tankard_core::season::trials::judge;
+use tankard_core::t;
 use tankard_core::words::capital;
 
 use super::content::Shown;
@@ -25,9 +25,7 @@ pub(super) fn outcomes(shown: &Shown<'_>) -> Vec<Part> {
         return std::iter::once(none).chain((!open.is_empty()).then(|| notes(open))).collect();
     }
     let mut parts = vec![
-        Part::Strong {
-            words: t!("paper-rated", count = count(outcomes.rated, t!("paper-record-is"), t!("paper-records-are"))),
-        },
+        Part::Strong { words: t!("paper-rated", count = outcomes.rated) },
         notes(std::iter::once(t!("paper-mean-with-the-interval-in-which").to_owned()).chain(open)),
     ];
     let mut compared = Told::default();
@@ -87,7 +85,7 @@ impl Told {
         let mut is_told = false;
         if let (false, Some(paired)) = (is_too_few(pairs.verdict), comparison.paired) {
             is_told = true;
-            self.dots.push((paired.mean, paired.interval, format!("{of}: {}", count(paired.n, "pair", "pairs"))));
+            self.dots.push((paired.mean, paired.interval, t!("paper-of-pairs", of = of, n = paired.n)));
             self.statements.push(t!("paper-in-pairs-field-by-field-in", text = pairs.text));
         }
         if !is_too_few(sets.verdict) {
@@ -104,18 +102,13 @@ impl Told {
 
     fn parts(self) -> Vec<Part> {
         if self.looked_at == 0 {
-            return vec![say(
-                "No adjuvant class is compared: nothing was rated both with and without one in the same days after an application.",
-            )];
+            return vec![say(t!("paper-no-class-is-compared"))];
         }
         let title = t!("paper-ratings-with-an-adjuvant-class-less");
         let mut parts: Vec<Part> = differences(title, &self.dots).into_iter().collect();
         parts.extend(self.statements.into_iter().map(say));
         if self.too_few > 0 {
-            let comparisons = count(self.too_few, t!("paper-comparison-has"), t!("paper-comparisons-have"));
-            parts.push(say(format!(
-                "{comparisons} too few to tell: fewer than six ratings with or without the class, and fewer than six pairs."
-            )));
+            parts.push(say(t!("paper-comparisons-have-too-few", n = self.too_few)));
         }
         parts.extend(looks(self.looked_at - self.too_few).map(|words| notes([words])));
         parts
@@ -154,7 +147,7 @@ pub(super) fn trials(shown: &Shown<'_>) -> Vec<Part> {
     };
     let trials: Vec<&Trial> = shown.farm.trials.values().filter(of_time).collect();
     if trials.is_empty() {
-        return vec![say("No trial has ground in what is chosen.")];
+        return vec![say(t!("paper-no-trial-in-what-is-chosen"))];
     }
     let mut parts: Vec<Part> = trials.into_iter().flat_map(|trial| a_trial(shown, trial)).collect();
     parts.push(say(no_cause()));
@@ -163,10 +156,12 @@ pub(super) fn trials(shown: &Shown<'_>) -> Vec<Part> {
 
 fn a_trial(shown: &Shown<'_>, trial: &Trial) -> Vec<Part> {
     let judged = judge(shown.farm, trial);
-    let mut parts =
-        vec![Part::Strong { words: trial.name.clone() }, say(format!("{} against {}", trial.one, trial.other))];
+    let mut parts = vec![
+        Part::Strong { words: trial.name.clone() },
+        say(t!("paper-one-against-other", one = trial.one, other = trial.other)),
+    ];
     if judged.comparisons.is_empty() {
-        parts.push(say("No pair is rated on both sides yet: rate its fields on the pages of their records."));
+        parts.push(say(t!("paper-no-pair-is-rated")));
     }
     let dots: Vec<_> = judged
         .comparisons
@@ -174,7 +169,7 @@ fn a_trial(shown: &Shown<'_>, trial: &Trial) -> Vec<Part> {
         .filter_map(|comparison| {
             let paired = comparison.paired.filter(|_| !is_too_few(comparison.by_pairs))?;
             let of = format!("{}, {}", capital(&effect(&comparison.effect)), band(comparison.days));
-            Some((paired.mean, paired.interval, format!("{of}: {}", count(paired.n, "pair", "pairs"))))
+            Some((paired.mean, paired.interval, t!("paper-of-pairs", of = of, n = paired.n)))
         })
         .collect();
     let title = t!("paper-less-per-cent-points-right-of", one = trial.one, other = trial.other);
@@ -209,12 +204,12 @@ fn pairs(trial: &Trial, comparisons: &[Comparison]) -> Part {
         Row { under: each.collect::<Vec<_>>().join("; "), ..Row::of(cells) }
     });
     let columns = vec![
-        words("rated", 1.4),
-        words("days", 1.2),
-        figure("pairs"),
+        words(t!("paper-column-rated"), 1.4),
+        words(t!("paper-column-days"), 1.2),
+        figure(t!("paper-column-pairs")),
         figure(t!("paper-one-side")),
         figure(t!("paper-other-side")),
-        figure("difference"),
+        figure(t!("paper-column-difference")),
     ];
     let title = t!("paper-the-pairs-mean-ratings-in-per", one = trial.one, other = trial.other);
     table(&title, columns, rows)

@@ -1,6 +1,5 @@
 //! The fields after spraying: when people may enter again, when the crop may be harvested, what lies beside.
 
-use crate::language::t;
 use jiff::civil::{Date, DateTime};
 use jiff::tz::TimeZone;
 
@@ -8,7 +7,8 @@ use super::{OfDay, SheetField};
 use crate::farm::{Farm, Field, Id, Neighbour};
 use crate::label::when::Situation;
 use crate::label::{harvest, listed, once};
-use crate::loads::card::{long_date, longest_re_entry, re_entry_hours, short_date};
+use crate::language::t;
+use crate::loads::card::{long_date, longest_re_entry, re_entry_hours, short_date, weekday};
 use crate::season::Log;
 use crate::season::binds::{Binds, binds};
 use crate::season::field::re_entry;
@@ -99,7 +99,7 @@ fn enter(here: &[&OfDay], before: Option<(DateTime, String)>, date: Date, zone: 
     let mut planned = false;
     for pass in here {
         let Some((hours, id, _)) = longest_re_entry(&pass.products) else { continue };
-        let from = format!("{hours} h, {}", pass.short(id));
+        let from = t!("day-hours-of-today", hours = hours, name = pass.short(id));
         let finish = pass.slot.and_then(|slot| slot.span).map(|span| whole_minute(span.to));
         match finish.and_then(|finish| re_entry::later(finish, hours, zone)) {
             Some(until) if latest.as_ref().is_none_or(|(known, _)| until > *known) => {
@@ -111,18 +111,26 @@ fn enter(here: &[&OfDay], before: Option<(DateTime, String)>, date: Date, zone: 
         }
     }
     // Who is late must see that the hours run from the end, and not from the plan of it.
-    let on_time = if planned { t!("day-if-on-time") } else { "" };
-    let until = latest.map(|(until, from)| format!("{}{on_time} ({from})", moment(until, date)));
+    let until = latest.map(|(until, from)| {
+        let moment = moment(until, date);
+        if planned {
+            t!("day-enter-from-if-on-time", moment = moment, from = from)
+        } else {
+            t!("day-enter-from", moment = moment, from = from)
+        }
+    });
     let after = longest.map(|(hours, name)| t!("day-h-after-the-last-of-the", hours = hours, name = name));
-    let both: Vec<String> = until.into_iter().chain(after).collect();
-    if both.is_empty() { t!("day-see-the-labels-none-is-typed").to_owned() } else { both.join(t!("day-and")) }
+    match (until, after) {
+        (Some(until), Some(after)) => t!("day-enter-from-and-after", until = until, after = after),
+        (Some(one), None) | (None, Some(one)) => one,
+        (None, None) => t!("day-see-the-labels-none-is-typed").to_owned(),
+    }
 }
 
 /// "Friday 00:50", or with the whole date where that is a week off and more.
 fn moment(at: DateTime, day: Date) -> String {
-    let date = long_date(at.date());
     let days = day.until(at.date()).map_or(i32::MAX, |span| span.get_days());
-    let name = if days < 7 { date.split(' ').next().unwrap_or(&date).to_owned() } else { date };
+    let name = if days < 7 { weekday(at.date()).aloud() } else { long_date(at.date()) };
     format!("{name} {}", at.strftime("%H:%M"))
 }
 

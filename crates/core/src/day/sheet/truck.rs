@@ -1,6 +1,6 @@
 //! What goes on the truck: products over all loads, carriers by source, nurse tanks.
 
-use super::{OfDay, SheetLine, counted_in_words};
+use super::{OfDay, SheetLine};
 use crate::farm::{CarrierKind, Farm, Fills, Id, Product};
 use crate::label::once;
 use crate::language::t;
@@ -65,8 +65,8 @@ pub(super) fn water(farm: &Farm, passes: &[&OfDay]) -> Vec<SheetLine> {
     let mut lines = Vec::new();
     for name in once(passes.iter().map(|pass| source(pass))) {
         let here: Vec<&&OfDay> = passes.iter().filter(|pass| source(pass) == name).collect();
-        let loads = here.iter().map(|pass| pass.plan.loads.len()).sum();
-        let mut detail = vec![t!("day-for", counted_in_words = counted_in_words(loads, "load"))];
+        let loads: usize = here.iter().map(|pass| pass.plan.loads.len()).sum();
+        let mut detail = vec![t!("day-for-loads", count = loads)];
         for rig in once(here.iter().map(|pass| &pass.pass.rig)) {
             let nursed: Vec<&&OfDay> = here
                 .iter()
@@ -79,16 +79,13 @@ pub(super) fn water(farm: &Farm, passes: &[&OfDay]) -> Vec<SheetLine> {
                 Some((nurse, fills)) => {
                     // What arithmetic leaves above a full tank is no further filling.
                     let fills = (fills - 1e-9).ceil().max(1.0);
-                    t!(
-                        "day-the-nurse-tank-of-is-filled",
-                        name = rig.name,
-                        which = if fills > 1.0 { t!("day-times", show = show(fills, 0)) } else { "once".to_owned() },
-                        which2 = if fills > 1.0 {
-                            t!("day-up-to", nurse = nurse.show(units))
-                        } else {
-                            carried(&nursed).show(units)
-                        }
-                    )
+                    if fills > 1.0 {
+                        let (times, volume) = (show(fills, 0), nurse.show(units));
+                        t!("day-the-nurse-tank-is-filled-times", name = rig.name, times = times, volume = volume)
+                    } else {
+                        let volume = carried(&nursed).show(units);
+                        t!("day-the-nurse-tank-is-filled-once", name = rig.name, volume = volume)
+                    }
                 }
                 None => t!("day-what-the-nurse-tank-of-holds", name = rig.name),
             });

@@ -123,8 +123,14 @@ pub fn mend(drawn: Vec<Vec<Ring>>, turn: Turn) -> Result<Mended, NoGround> {
             holes.extend(parts.outers);
         }
     }
-    once(&mut outers, "part", &mut said);
-    once(&mut holes, "hole", &mut said);
+    match once(&mut outers) {
+        0 => {}
+        twice => said.push(t!("ground-parts-twice-and-taken-once", count = twice)),
+    }
+    match once(&mut holes) {
+        0 => {}
+        twice => said.push(t!("ground-holes-twice-and-taken-once", count = twice)),
+    }
     let mut turned = 0;
     for outer in &mut outers {
         let runs = if ring::signed(outer) > 0.0 { Turn::Counterclockwise } else { Turn::Clockwise };
@@ -134,15 +140,7 @@ pub fn mend(drawn: Vec<Vec<Ring>>, turn: Turn) -> Result<Mended, NoGround> {
         }
     }
     if turned > 0 {
-        said.push(t!(
-            "ground-the-wrong-way-round-and-turned",
-            which = if turned == 1 {
-                t!("ground-1-outer-ring-runs").to_owned()
-            } else {
-                t!("ground-outer-rings-run", turned = turned)
-            },
-            turned = are(turned)
-        ));
+        said.push(t!("ground-the-wrong-way-round-and-turned", turned = turned));
     }
     for hole in holes.iter_mut().filter(|hole| ring::signed(hole) > 0.0) {
         turn_round(hole);
@@ -171,8 +169,8 @@ fn turn_round(ring: &mut Ring) {
     }
 }
 
-/// Rings that stand twice, point for point, are taken once.
-fn once(rings: &mut Vec<Ring>, what: &str, said: &mut Vec<String>) {
+/// Rings that stand twice, point for point, are taken once; gives how many.
+fn once(rings: &mut Vec<Ring>) -> usize {
     let key = |ring: &Ring| {
         let mut bits: Vec<(u64, u64)> = ring.iter().map(|at| (at.x.to_bits(), at.y.to_bits())).collect();
         bits.sort_unstable();
@@ -181,15 +179,7 @@ fn once(rings: &mut Vec<Ring>, what: &str, said: &mut Vec<String>) {
     let mut known = std::collections::HashSet::new();
     let before = rings.len();
     rings.retain(|ring| known.insert(key(ring)));
-    let twice = before - rings.len();
-    if twice > 0 {
-        said.push(t!(
-            "ground-twice-and-taken-once",
-            count = count(twice, what),
-            twice = stand(twice),
-            twice2 = are(twice)
-        ));
-    }
+    before - rings.len()
 }
 
 /// What has to be looked at once more, as rings may also cross at their corners.
@@ -271,18 +261,6 @@ fn joined(polygons: Vec<Polygon<f64>>, said: &mut Vec<String>) -> Result<Vec<Pol
 fn closed(mut ring: Ring) -> LineString<f64> {
     ring.extend(ring.first().copied());
     LineString(ring)
-}
-
-fn count(many: usize, what: &str) -> String {
-    if many == 1 { format!("1 {what}") } else { format!("{many} {what}s") }
-}
-
-fn are(many: usize) -> &'static str {
-    if many == 1 { "is" } else { "are" }
-}
-
-fn stand(many: usize) -> &'static str {
-    if many == 1 { "stands" } else { "stand" }
 }
 
 #[cfg(test)]

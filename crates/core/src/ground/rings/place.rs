@@ -1,10 +1,10 @@
 //! Whether latitude and longitude stand in each other's place.
 
-use crate::language::t;
 use geo::algorithm::line_measures::{Distance, Geodesic};
 use geo::{Coord, Point, Rect};
 
 use crate::farm::Position;
+use crate::language::t;
 use crate::quantity::Length;
 
 /// Ground that lies further than this from the farm is not its own.

@@ -1,13 +1,13 @@
 //! One ring: what is odd of it by itself.
 
-use crate::language::t;
 use std::collections::HashMap;
 
 use geo::algorithm::line_measures::{Distance, Geodesic};
 use geo::{Coord, Point};
 
 use super::contacts::{Kind, contacts};
-use super::{Budget, NoGround, Ring, are, count, nest, place};
+use super::{Budget, NoGround, Ring, nest, place};
+use crate::language::t;
 use crate::quantity::number::show;
 
 /// Twice the signed area in square degrees; more than nothing where it runs against the clock.
@@ -39,12 +39,7 @@ pub(super) fn clean(drawn: Ring, said: &mut Vec<String>) -> Result<Ring, NoGroun
     }
     let twice = before - ring.len();
     if twice > 0 {
-        said.push(t!(
-            "ground-that-the-one-before-taken-out",
-            count = count(twice, "point"),
-            twice = repeat(twice),
-            twice2 = are(twice)
-        ));
+        said.push(t!("ground-that-the-one-before-taken-out", count = twice));
     }
     let spikes = without_spikes(&mut ring);
     match spikes.as_slice() {
@@ -61,10 +56,6 @@ pub(super) fn clean(drawn: Ring, said: &mut Vec<String>) -> Result<Ring, NoGroun
         });
     }
     Ok(ring)
-}
-
-fn repeat(many: usize) -> &'static str {
-    if many == 1 { "repeats" } else { "repeat" }
 }
 
 /// Whether the way from a over b to c turns right back on itself.
@@ -157,11 +148,12 @@ pub(super) fn split(ring: &Ring, budget: &mut Budget, said: &mut Vec<String>) ->
     if parts.outers.is_empty() {
         return Err(NoGround::at(t!("ground-a-ring-has-no-area"), touch));
     }
-    let made = match (parts.outers.len(), parts.holes.len()) {
-        (outers, 0) => count(outers, "part"),
-        (outers, holes) => t!("ground-with", count = count(outers, "part"), count2 = count(holes, "hole")),
-    };
-    said.push(t!("ground-a-ring-that-touches-itself-at", touch = place(touch), made = made));
+    said.push(t!(
+        "ground-a-ring-that-touches-itself-at",
+        touch = place(touch),
+        parts = parts.outers.len(),
+        holes = parts.holes.len()
+    ));
     Ok(parts)
 }
 

@@ -12,11 +12,11 @@
 //! fewer loads, then to the larger load. [`Figures`] says what each counts. Stretches are chosen one after the other, each with
 //! the containers as the one before leaves them.
 
-use crate::language::t;
 mod problem;
 mod words;
 
 use crate::farm::{Aim, Farm, Id, LoadSplit, Pass};
+use crate::language::t;
 use crate::quantity::{AsTyped, Units, Volume};
 use crate::working::Working;
 
@@ -209,9 +209,8 @@ pub(crate) fn working(sizing: &Sizing, farm: &Farm, mark: (Volume, bool), least:
     for stretch in &sizing.stretches {
         let names: Vec<String> =
             stretch.fields.iter().filter_map(|id| farm.fields.get(id)).map(|field| field.name.clone()).collect();
-        let ways = if stretch.looked_at == 1 { "way" } else { "ways" };
         working = working.step(
-            t!("loads-looked-at", names = crate::label::listed(&names), looked_at = stretch.looked_at, ways = ways),
+            t!("loads-looked-at", names = crate::label::listed(&names), count = stretch.looked_at),
             stretch.chosen.words.clone(),
         );
         for aim in &sizing.aims {

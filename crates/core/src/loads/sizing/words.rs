@@ -37,11 +37,11 @@ impl Figures {
             },
             Aim::Agitation => match number {
                 0 => t!("loads-no-load-too-small-to-agitate").to_owned(),
-                small => t!("loads-too-small-to-agitate", counted = counted(small, "load")),
+                small => t!("loads-too-small-to-agitate", count = small),
             },
-            Aim::Fills => counted(number, "filling"),
-            Aim::Opened => t!("loads-opened", counted = counted(number, "container")),
-            Aim::Measured => t!("loads-to-measure", counted = counted(number, "amount")),
+            Aim::Fills => t!("loads-fillings", count = number),
+            Aim::Opened => t!("loads-opened", count = number),
+            Aim::Measured => t!("loads-to-measure", count = number),
             Aim::Rounding => t!("loads-from-exact", number = percent(number)),
         }
     }
@@ -62,18 +62,9 @@ fn percent(number: i64) -> String {
     show(plain(number) / 1e4, 3)
 }
 
-/// "1 load", "3 loads".
-fn counted(number: i64, what: &str) -> String {
-    format!("{number} {what}{}", if number == 1 { "" } else { "s" })
-}
-
-/// "one more filling", "3 fewer fillings".
-fn more_or_less(by: i64, one: &str, many: &str) -> String {
-    match (by, by.abs()) {
-        (1, _) => t!("loads-one-more", one = one),
-        (_, 1) => t!("loads-one-less", one = one),
-        (more, number) => format!("{number} {} {many}", if more > 0 { "more" } else { "fewer" }),
-    }
+/// What a message chooses by: whether there is more of something.
+const fn is_more(by: i64) -> &'static str {
+    if by > 0 { "yes" } else { "no" }
 }
 
 /// What another way gains and what it costs against the chosen one.
@@ -82,6 +73,7 @@ pub(super) fn trade(problem: &Problem, farm: &Farm, chosen: (&Way, Figures), oth
     let mut says = |by: i64, text: String| if by < 0 { gains.push(text) } else { costs.push(text) };
     for aim in Aim::ALL {
         let by = other.1.of(aim) - chosen.1.of(aim);
+        let more = is_more(by);
         let text = match aim {
             Aim::Opened => {
                 for (by, text) in opened(problem, farm, chosen.0, other.0) {
@@ -92,20 +84,12 @@ pub(super) fn trade(problem: &Problem, farm: &Farm, chosen: (&Way, Figures), oth
             _ if by == 0 => continue,
             Aim::Left => {
                 let volume = millilitres(by.abs()).show(farm.units);
-                t!(
-                    "loads-which-yes-volume-more-left-over-no-volume-less",
-                    volume = volume,
-                    which = if by > 0 { "yes" } else { "no" }
-                )
+                t!("loads-more-or-less-left-over", volume = volume, which = more)
             }
-            Aim::Agitation => {
-                t!("loads-more-or-less-too-small-to-agitate", more_or_less = more_or_less(by, "load", "loads"))
-            }
-            Aim::Fills => more_or_less(by, "filling", "fillings"),
-            Aim::Measured => more_or_less(by, t!("loads-amount-to-measure"), t!("loads-amounts-to-measure")),
-            Aim::Rounding => {
-                t!("loads-amounts-exact", by = percent(by.abs()), which = if by > 0 { "yes" } else { "no" })
-            }
+            Aim::Agitation => t!("loads-more-or-less-too-small-to-agitate", more = more, count = by.abs()),
+            Aim::Fills => t!("loads-more-or-less-fillings", more = more, count = by.abs()),
+            Aim::Measured => t!("loads-more-or-less-to-measure", more = more, count = by.abs()),
+            Aim::Rounding => t!("loads-amounts-exact", by = percent(by.abs()), which = more),
         };
         says(by, text);
     }
@@ -125,7 +109,11 @@ fn opened(problem: &Problem, farm: &Farm, chosen: &Way, other: &Way) -> Vec<(i64
         let product = farm.products.get(id)?;
         let kind = product.containers.first()?.kind;
         let by = now - then;
-        (by != 0).then(|| (by, more_or_less(by, kind.name(1), kind.name(2)), &product.name))
+        let container = kind.name(if by.abs() == 1 { 1 } else { 2 });
+        let (more, count, name) = (is_more(by), by.abs(), &product.name);
+        (by != 0).then(|| {
+            (by, t!("loads-more-or-less-to-open", more = more, count = count, container = container, name = name))
+        })
     });
-    texts.map(|(by, count, name)| (by, t!("loads-of-to-open", count = count, name = name))).collect()
+    texts.collect()
 }

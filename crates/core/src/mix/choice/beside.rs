@@ -7,7 +7,7 @@ use super::{Choice, Role, dose};
 use crate::farm::label::{Says, Stance, When};
 use crate::farm::{AdjuvantClass, Charge};
 use crate::finding::{Basis, Finding, Subject};
-use crate::language::t;
+use crate::language::{self, t};
 use crate::mix::guidance;
 use crate::mix::line::PlannedLine;
 use crate::quantity::Quantity;
@@ -50,7 +50,7 @@ pub(super) fn by_class(
                 } else {
                     Finding::check(about, text, guidance.basis.clone())
                 };
-                findings.push(finding.hint(guidance.says.clone()));
+                findings.push(finding.hint(language::row(&guidance.says)));
             }
         }
     }
@@ -93,22 +93,22 @@ pub(super) fn built_in(voices: &[Voice], findings: &mut Vec<Finding>) {
             Some((partner, classes, basis))
         });
         if let Some((partner, classes, basis)) = partner {
+            let (name, partner) = (&voice.name, &partner.name);
+            let text = match surfactant.charge {
+                Charge::NotStated => {
+                    t!("mix-the-surfactant-built-into-serves-that", name = name, partner = partner, classes = classes)
+                }
+                charge => t!(
+                    "mix-the-charged-surfactant-built-in",
+                    charge = charge.name(),
+                    name = name,
+                    partner = partner,
+                    classes = classes
+                ),
+            };
             findings.push(
-                Finding::note(
-                    Subject::Product(voice.product.clone()),
-                    t!(
-                        "mix-the-surfactant-built-into-serves-that",
-                        which = match surfactant.charge {
-                            Charge::NotStated => String::new(),
-                            charge => format!("{} ", charge.name()),
-                        },
-                        name = voice.name,
-                        name2 = partner.name,
-                        classes = classes
-                    ),
-                    basis,
-                )
-                .hint(t!("mix-what-one-product-brings-for-itself")),
+                Finding::note(Subject::Product(voice.product.clone()), text, basis)
+                    .hint(t!("mix-what-one-product-brings-for-itself")),
             );
         }
     }
@@ -138,10 +138,8 @@ pub(super) fn overruled(voices: &[Voice], set: &[AdjuvantClass], findings: &mut 
                         "mix-on-with-sources-differ-it-it",
                         class = claim.class.name(),
                         name = voice.name,
-                        claim = source(claim),
-                        verb = claim.stance.verb(),
-                        other = source(other),
-                        verb2 = other.stance.verb()
+                        one = stands(claim),
+                        other = stands(other)
                     ),
                     basis_of(&[claim.basis.clone(), other.basis.clone()]),
                 )
@@ -152,6 +150,18 @@ pub(super) fn overruled(voices: &[Voice], set: &[AdjuvantClass], findings: &mut 
                 }),
             );
         }
+    }
+}
+
+/// Who says what of a class: "a publication forbids it".
+fn stands(claim: &Claim) -> String {
+    let source = source(claim);
+    match claim.stance {
+        Stance::Required => t!("mix-source-requires-it", source = source),
+        Stance::Preferred => t!("mix-source-prefers-it", source = source),
+        Stance::Allowed => t!("mix-source-allows-it", source = source),
+        Stance::Discouraged => t!("mix-source-advises-against-it", source = source),
+        Stance::Forbidden => t!("mix-source-forbids-it", source = source),
     }
 }
 

@@ -8,6 +8,7 @@ use crate::farm::label::Stance;
 use crate::farm::{AdjuvantClass, Id, Product};
 use crate::language::t;
 use crate::mix::actives;
+use crate::words::all_of;
 
 /// Demands that no set on offer meets, each with who stands against it and the ways out.
 pub(super) fn collisions(
@@ -18,6 +19,7 @@ pub(super) fn collisions(
 ) -> Vec<Collision> {
     let met = choices.iter().any(|choice| choice.satisfies);
     let mut collisions: Vec<Collision> = Vec::new();
+    let mut reasons: Vec<String> = Vec::new();
     for voice in voices {
         // A wish for an activator that a partner forbids is worth a word too; the water has its own ways.
         let wishes = voice.preferred.iter().filter(|group| {
@@ -33,30 +35,33 @@ pub(super) fn collisions(
             let bans = bans(group, voices);
             let wish = group.claim(None);
             let Some(wish) = wish else { continue };
-            let verb = if demanded { "requires" } else { "wants" };
             // One product may ask on one crop for what it forbids on another.
             let of_two_crops = bans.iter().any(|(other, _)| other.product == voice.product);
             let named = |voice: &Voice| match voice.crop.as_str() {
-                crop if of_two_crops && !crop.is_empty() => format!("{} in {crop}", voice.name),
+                crop if of_two_crops && !crop.is_empty() => t!("mix-product-in-crop", name = voice.name, crop = crop),
                 _ => voice.name.clone(),
             };
-            let wants = format!("{} {verb} {}", named(voice), either(&group.classes));
+            let (name, wanted) = (named(voice), either(&group.classes));
+            let wants = if demanded {
+                t!("mix-product-requires", name = name, classes = wanted)
+            } else {
+                t!("mix-product-wants", name = name, classes = wanted)
+            };
             let (forbids, text, ban) =
                 if let (Some((other, ban)), true) = (bans.first(), bans.len() == group.classes.len()) {
                     let classes: Vec<AdjuvantClass> = bans.iter().map(|(_, ban)| ban.class).collect();
                     let whose: Vec<String> = bans.iter().map(|(other, _)| named(other)).collect();
                     let one = whose.iter().all(|name| *name == named(other));
-                    let by = if one { named(other) } else { whose.join(" and ") };
-                    (
-                        Some(other.product.clone()),
-                        format!("{wants}; {by} {} {}", if one { "forbids" } else { "forbid" }, either(&classes)),
-                        Some(ban),
-                    )
+                    let (count, names) = if one { (1, named(other)) } else { (whose.len(), all_of(whose)) };
+                    let ban_said = t!("mix-products-forbid", count = count, names = names, classes = either(&classes));
+                    (Some(other.product.clone()), format!("{wants}; {ban_said}"), Some(ban))
                 } else if let Some(reason) = left_out(problem, &group.classes) {
-                    if collisions.iter().any(|known| known.text.ends_with(&reason)) {
+                    let text = format!("{wants}; {reason}");
+                    if reasons.contains(&reason) {
                         continue;
                     }
-                    (None, format!("{wants}; {reason}"), None)
+                    reasons.push(reason);
+                    (None, text, None)
                 } else {
                     continue;
                 };
@@ -93,19 +98,26 @@ fn apart_in_the_shed(voices: &[Voice], problem: &Problem) -> Option<Collision> {
             Some(Collision {
                 wants: voice.product.clone(),
                 forbids: None,
-                text: t!(
-                    "mix-requires-and-may-not-go-into",
-                    name = voice.name,
-                    classes = either(&group.classes),
-                    which = if voice.product == other.product {
-                        " and".to_owned()
-                    } else {
-                        t!("mix-requires", name = other.name)
-                    },
-                    classes2 = either(&second.classes),
-                    one = one,
-                    two = two
-                ),
+                text: if voice.product == other.product {
+                    t!(
+                        "mix-requires-both",
+                        name = voice.name,
+                        first = either(&group.classes),
+                        second = either(&second.classes),
+                        one = one,
+                        two = two
+                    )
+                } else {
+                    t!(
+                        "mix-two-require",
+                        name = voice.name,
+                        first = either(&group.classes),
+                        other = other.name,
+                        second = either(&second.classes),
+                        one = one,
+                        two = two
+                    )
+                },
                 bases: bases.collect(),
                 ways_out: vec![t!("mix-buy-another-product-in-the-place", one = one, two = two)],
                 binds: group.authority == Authority::Label && second.authority == Authority::Label,

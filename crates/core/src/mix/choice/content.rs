@@ -1,6 +1,7 @@
 //! What an adjuvant should hold to count as one of its class. Sources name different least contents; the finding shows all.
 
 use crate::language::t;
+use crate::words::any_of;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -18,6 +19,17 @@ struct Row {
     what: String,
     least_percent: f64,
     source: String,
+}
+
+impl Row {
+    /// What it speaks of, in words.
+    fn words(&self) -> &str {
+        match self.what.as_str() {
+            "surface-active content" => t!("mix-surface-active-content"),
+            "emulsifier" => t!("mix-emulsifier"),
+            other => other,
+        }
+    }
 }
 
 fn table() -> &'static [Row] {
@@ -53,9 +65,9 @@ pub(super) fn judge(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Findi
             "mix-holds-a-is-asked-for-at",
             name = product.name,
             show = show(content.to_percent(), 1),
-            what = first.what,
+            what = first.words(),
             class = class.name(),
-            asked = asked.join(" or ")
+            asked = any_of(asked)
         );
         let about = Subject::Product(line.product.clone());
         let basis = Basis::Published(short.iter().map(|(row, _)| row.source.as_str()).collect::<Vec<_>>().join("; "));

@@ -1,6 +1,5 @@
 //! How much of an adjuvant goes in: what the labels and, failing them, publications ask for, within what all allow.
 
-use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -10,6 +9,7 @@ use crate::farm::label::Says;
 use crate::farm::{AdjuvantClass, Field, Product, ProductKind, Statement};
 use crate::label::when::{Situation, holds};
 use crate::label::{Speaks, speaks};
+use crate::language::t;
 use crate::mix::line::per_area;
 use crate::quantity::{AmountPerArea, AsTyped, CarrierRate, MassPerVolume, Rate};
 
@@ -91,6 +91,9 @@ struct End {
     at_least: Option<AsTyped<Rate>>,
     at_most: Option<AsTyped<Rate>>,
     amount: AmountPerArea,
+    /// Who asks.
+    who: String,
+    /// The same with where that is said.
     from: String,
     binds: bool,
 }
@@ -123,6 +126,7 @@ fn end(
         at_least: claim.at_least.clone(),
         at_most: claim.at_most.clone(),
         amount,
+        who: who.to_owned(),
         from: format!("{who}: {}", claim.basis),
         binds: claim.authority.binds(),
     })
@@ -164,15 +168,17 @@ fn own_on(adjuvant: &Product, field: &Field, ground: &Ground<'_>) -> (Option<End
         let Says::Rate { least, most } = &statement.says else { continue };
         let read = |rate: &Option<AsTyped<Rate>>| {
             let rate = rate.as_ref()?;
+            let from = match statement.at.as_str() {
+                "" => t!("mix-its-own-label").to_owned(),
+                at => t!("mix-its-own-label-at", at = at),
+            };
             Some(End {
                 rate: for_product(rate, adjuvant),
                 at_least: None,
                 at_most: None,
                 amount: over_ground(rate, adjuvant, ground.carrier).ok()?,
-                from: t!(
-                    "mix-its-own-label",
-                    which = if statement.at.is_empty() { String::new() } else { format!(", {}", statement.at) }
-                ),
+                who: from.clone(),
+                from,
                 binds: true,
             })
         };
@@ -242,6 +248,7 @@ pub(crate) fn dose(
             at_least: None,
             at_most: None,
             amount,
+            who: t!("mix-usual-rate").to_owned(),
             from: t!("mix-usual", source = source),
             binds: false,
         })
@@ -272,10 +279,10 @@ pub(crate) fn dose(
         if binds && !meets {
             let apart = t!(
                 "mix-asks-for-at-least-of-allows",
-                from = who(&wanted.from),
+                from = wanted.who,
                 rate = wanted.rate.text(),
                 class = class.name(),
-                from2 = who(&ceiling.from),
+                from2 = ceiling.who,
                 rate2 = ceiling.rate.text()
             );
             return Dose { apart: Some(apart), ..told(wanted) };
@@ -283,10 +290,6 @@ pub(crate) fn dose(
         wanted = ceiling;
     }
     told(wanted)
-}
-
-fn who(from: &str) -> &str {
-    from.split_once(':').map_or(from, |(who, _)| who)
 }
 
 fn told(end: End) -> Dose {
@@ -311,6 +314,7 @@ fn conditioned(wanted: End, need: MassPerVolume, adjuvant: &Product, carrier: Ca
             at_least: None,
             at_most: None,
             amount,
+            who: t!("mix-the-ions-of-the-water").to_owned(),
             from: t!("mix-the-ions-of-the-water").to_owned(),
             binds: false,
         },

@@ -3,7 +3,7 @@
 use super::collide::bans;
 use super::search::Problem;
 use super::voices::{Authority, Claim, Ground, Group, Voice};
-use super::words::{behind, classes, either};
+use super::words::{classes, either, why_behind};
 use super::{Choice, Collision, Role, beside, content, dose};
 use crate::farm::label::Stance;
 use crate::farm::{AdjuvantClass, CarrierKind, Id};
@@ -47,16 +47,14 @@ pub(super) fn judge(
         && current.score.broken == 0
         && Problem::suits_better(&first.score, &current.score)
     {
-        let text = t!("mix-would-suit-this-mix-better-than", title = capital(&first.title()), title2 = current.title());
-        let why = behind(first, current, ground.farm.units, &ground.farm.currency);
-        let why = why.split_once(": ").map_or("", |(_, why)| why);
+        let (title, title2) = (capital(&first.title()), current.title());
+        let text = match why_behind(first, current, ground.farm.units, &ground.farm.currency) {
+            Some(why) => t!("mix-would-suit-better-because", title = title, title2 = title2, why = why),
+            None => t!("mix-would-suit-this-mix-better-than", title = title, title2 = title2),
+        };
         findings.push(
-            Finding::note(
-                Subject::Pass(pass_id.clone()),
-                if why.is_empty() { text } else { format!("{text}: {why}") },
-                Basis::Arithmetic,
-            )
-            .hint(t!("mix-see-the-sets-below-the-mix")),
+            Finding::note(Subject::Pass(pass_id.clone()), text, Basis::Arithmetic)
+                .hint(t!("mix-see-the-sets-below-the-mix")),
         );
     }
 }

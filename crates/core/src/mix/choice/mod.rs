@@ -4,7 +4,6 @@
 //! `words`; how much of an adjuvant goes in with `dose`; what cannot be met at once in `collide`; what is said of the set that
 //! stands in the mix in `judge` and `beside`. `choose` is the door.
 
-use crate::language::t;
 mod beside;
 mod choose;
 mod collide;
@@ -17,7 +16,9 @@ mod words;
 
 use crate::farm::{AdjuvantClass, Farm, Id, Line, Pass};
 use crate::finding::Basis;
+use crate::language::t;
 use crate::quantity::{AmountPerArea, AsTyped, Money, Rate};
+use crate::words::all_of;
 
 pub(crate) use choose::{choose, most_allowed};
 pub(crate) use dose::over_ground as rate_over_ground;
@@ -123,7 +124,7 @@ impl Choice {
             return t!("mix-no-adjuvant").to_owned();
         }
         let names: Vec<&str> = self.members.iter().map(|member| member.class.name()).collect();
-        names.join(" and ")
+        all_of(names)
     }
 
     /// Every reason in a sentence: what each product says of it, then why it stands behind the one before.
@@ -225,9 +226,9 @@ pub struct Verdict {
 pub struct Clause {
     /// How content that leaves it.
     pub content: Content,
-    /// What it does: "wants", "forbids".
-    pub verb: &'static str,
-    /// With what: "crop oil concentrate".
+    /// What it does.
+    pub verb: Verb,
+    /// With what: "crop oil concentrate"; empty where the verb says all.
     pub what: String,
     /// The sentence that goes with it; may be empty.
     pub says: String,
@@ -235,10 +236,56 @@ pub struct Clause {
     pub basis: Basis,
 }
 
+/// What a product does with something of a set.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Verb {
+    /// It requires what the set has.
+    Requires,
+    /// It requires what the set lacks.
+    Lacks,
+    /// It wants what the set has.
+    Wants,
+    /// It wants what the set lacks.
+    WouldRather,
+    /// It forbids it.
+    Forbids,
+    /// It advises against it.
+    AdvisesAgainst,
+    /// It allows it.
+    Allows,
+    /// It has a surfactant of its own, of this charge.
+    Brings,
+    /// Nothing is typed or published about it.
+    HasNoGuidance,
+    /// It says nothing of what is in the set.
+    SaysNothing,
+    /// It asks for nothing that the set lacks.
+    AsksForNothing,
+}
+
+impl Verb {
+    /// In words, without the name of the product: "forbids crop oil concentrate".
+    pub fn with(self, what: &str) -> String {
+        match self {
+            Self::Requires => t!("mix-clause-requires", what = what),
+            Self::Lacks => t!("mix-clause-lacks", what = what),
+            Self::Wants => t!("mix-clause-wants", what = what),
+            Self::WouldRather => t!("mix-clause-would-rather", what = what),
+            Self::Forbids => t!("mix-clause-forbids", what = what),
+            Self::AdvisesAgainst => t!("mix-clause-advises-against", what = what),
+            Self::Allows => t!("mix-clause-allows", what = what),
+            Self::Brings => t!("mix-clause-brings", what = what),
+            Self::HasNoGuidance => t!("mix-clause-no-guidance").to_owned(),
+            Self::SaysNothing => t!("mix-clause-nothing-of-these").to_owned(),
+            Self::AsksForNothing => t!("mix-clause-asks-for-nothing").to_owned(),
+        }
+    }
+}
+
 impl Verdict {
     /// What it says in short, without its name: "wants crop oil concentrate and ammonium sulfate".
     pub fn plain(&self) -> String {
-        let mut said: Vec<(&str, Vec<&str>)> = Vec::new();
+        let mut said: Vec<(Verb, Vec<&str>)> = Vec::new();
         for clause in &self.clauses {
             match said.iter_mut().find(|(verb, _)| *verb == clause.verb) {
                 // A lesser voice may wish for the same or something else: the weightier wish is enough.
@@ -247,7 +294,7 @@ impl Verdict {
                 None => said.push((clause.verb, vec![&clause.what])),
             }
         }
-        let said: Vec<String> = said.iter().map(|(verb, whats)| format!("{verb} {}", whats.join(" and "))).collect();
+        let said: Vec<String> = said.iter().map(|(verb, whats)| verb.with(&all_of(whats))).collect();
         said.join("; ")
     }
 
@@ -264,10 +311,11 @@ impl Clause {
             Basis::Arithmetic => String::new(),
             basis => format!(" ({basis})"),
         };
+        let does = self.verb.with(&self.what);
         if self.says.is_empty() {
-            format!("{} {}{basis}", self.verb, self.what)
+            format!("{does}{basis}")
         } else {
-            format!("{} {}: \u{201c}{}\u{201d}{basis}", self.verb, self.what, self.says)
+            format!("{does}: \u{201c}{}\u{201d}{basis}", self.says)
         }
     }
 }

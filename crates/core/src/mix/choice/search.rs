@@ -249,8 +249,11 @@ impl Problem {
             let product = of_class(class);
             let mut dose = dose(class, &product, voices, ground, water_needs);
             if let Some((_, _, reason)) = self.left_out.iter().find(|(_, out, _)| *out == class) {
-                let before = if dose.from.is_empty() { String::new() } else { format!("{}; ", dose.from) };
-                dose.from = t!("mix-what-the-shed-has-of-it", before = before, reason = reason);
+                dose.from = if dose.from.is_empty() {
+                    t!("mix-what-the-shed-has-of-it", reason = reason)
+                } else {
+                    t!("mix-rate-though-the-shed-does-not-suit", from = dose.from, reason = reason)
+                };
             }
             // What no rate suits cannot be bought either.
             if let Some(reason) = dose.apart {

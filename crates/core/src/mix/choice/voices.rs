@@ -8,9 +8,10 @@ use crate::finding::Basis;
 use crate::label::names::{advises, list};
 use crate::label::when::{Situation, doubts, holds};
 use crate::label::{Speaks, crop_doubt, place, speaks, unclear};
-use crate::language::t;
+use crate::language::{self, t};
 use crate::mix::guidance;
 use crate::quantity::{AsTyped, CarrierRate, Rate};
+use crate::words::all_of;
 
 /// Who speaks, the weightiest first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -226,7 +227,15 @@ fn claims(ground: &Ground<'_>, product: &Product, field: &Field) -> Vec<Claim> {
             if of_water {
                 continue;
             }
-            claims.extend(claim(statement, field, &situation, authority, particular, &guidance.says, basis));
+            claims.extend(claim(
+                statement,
+                field,
+                &situation,
+                authority,
+                particular,
+                language::row(&guidance.says),
+                basis,
+            ));
         }
     }
     claims
@@ -266,7 +275,7 @@ fn bans(
 
 /// What cannot be told about the crop, the stages and the conditions of a statement, in words.
 fn doubt(statement: &Statement, field: &Field, situation: &Situation) -> String {
-    unclear(statement, field).into_iter().chain(doubts(&statement.when, situation)).collect::<Vec<_>>().join(" and ")
+    all_of(unclear(statement, field).into_iter().chain(doubts(&statement.when, situation)))
 }
 
 /// A statement as a claim, where it speaks of adjuvants on this field in this situation. A condition that is not known lets

@@ -2,7 +2,7 @@
 
 use super::search::Score;
 use super::voices::{Authority, Claim, Voice};
-use super::{Choice, Clause, Content, Member, Role, Verdict};
+use super::{Choice, Clause, Content, Member, Role, Verb, Verdict};
 use crate::farm::AdjuvantClass;
 use crate::farm::label::Stance;
 use crate::finding::Basis;
@@ -42,7 +42,7 @@ pub(crate) fn verdicts(voices: &[Voice], set: &[AdjuvantClass]) -> Vec<Verdict> 
         .iter()
         .map(|voice| {
             let name = if several(voice) && !voice.crop.is_empty() {
-                format!("{} in {}", voice.name, voice.crop)
+                t!("mix-product-in-crop", name = voice.name, crop = voice.crop)
             } else {
                 voice.name.clone()
             };
@@ -54,7 +54,7 @@ pub(crate) fn verdicts(voices: &[Voice], set: &[AdjuvantClass]) -> Vec<Verdict> 
 fn verdict(voice: &Voice, name: String, set: &[AdjuvantClass]) -> Verdict {
     let mut clauses: Vec<Clause> = Vec::new();
     let mut told: Vec<AdjuvantClass> = Vec::new();
-    let mut say = |content: Content, verb: &'static str, what: String, claim: &Claim| {
+    let mut say = |content: Content, verb: Verb, what: String, claim: &Claim| {
         let says = claim.says.trim().trim_end_matches('.').to_owned();
         clauses.push(Clause { content, verb, what, says, basis: claim.basis.clone() });
     };
@@ -65,12 +65,10 @@ fn verdict(voice: &Voice, name: String, set: &[AdjuvantClass]) -> Verdict {
         match (met, required) {
             // Where a weightier voice has been served with it, a lesser one need not say the same.
             (Some(class), _) if told.contains(&class) => {}
-            (Some(_), true) => say(Content::Served, "requires", either(&group.classes), claim),
-            (Some(_), false) => say(Content::Served, "wants", either(&group.classes), claim),
-            (None, true) => {
-                say(Content::Lacks, "requires", format!("{}, which this set lacks", either(&group.classes)), claim);
-            }
-            (None, false) => say(Content::WouldRather, "would rather have", either(&group.classes), claim),
+            (Some(_), true) => say(Content::Served, Verb::Requires, either(&group.classes), claim),
+            (Some(_), false) => say(Content::Served, Verb::Wants, either(&group.classes), claim),
+            (None, true) => say(Content::Lacks, Verb::Lacks, either(&group.classes), claim),
+            (None, false) => say(Content::WouldRather, Verb::WouldRather, either(&group.classes), claim),
         }
         told.extend(met);
         if met.is_none() {
@@ -79,9 +77,9 @@ fn verdict(voice: &Voice, name: String, set: &[AdjuvantClass]) -> Verdict {
     }
     for claim in voice.claims.iter().filter(|claim| set.contains(&claim.class) && !told.contains(&claim.class)) {
         let (content, verb) = match claim.stance {
-            Stance::Forbidden => (Content::Forbids, "forbids"),
-            Stance::Discouraged => (Content::Objects, t!("mix-advises-against")),
-            Stance::Allowed | Stance::Preferred | Stance::Required => (Content::Accepts, "allows"),
+            Stance::Forbidden => (Content::Forbids, Verb::Forbids),
+            Stance::Discouraged => (Content::Objects, Verb::AdvisesAgainst),
+            Stance::Allowed | Stance::Preferred | Stance::Required => (Content::Accepts, Verb::Allows),
         };
         say(content, verb, claim.class.name().to_owned(), claim);
     }
@@ -98,90 +96,89 @@ fn verdict(voice: &Voice, name: String, set: &[AdjuvantClass]) -> Verdict {
 
 /// What is to be said where a product says little or nothing.
 fn silence(voice: &Voice, set: &[AdjuvantClass], silent: bool) -> Option<Clause> {
-    let clause = |content: Content, verb: &'static str, what: &str, basis: Basis| {
+    let clause = |content: Content, verb: Verb, what: &str, basis: Basis| {
         Some(Clause { content, verb, what: what.to_owned(), says: String::new(), basis })
     };
     let activator = |class: AdjuvantClass| Role::of(class) == Role::Activator;
     match voice.surfactant {
         Some(surfactant) if surfactant.complete && !voice.claims.iter().any(|claim| activator(claim.class)) => {
-            let what = t!("mix-its-own-surfactant-which-serves-it", charge = surfactant.charge.name());
-            clause(Content::Accepts, "brings", &what, Basis::Label(voice.name.clone()))
+            clause(Content::Accepts, Verb::Brings, surfactant.charge.name(), Basis::Label(voice.name.clone()))
         }
-        _ if voice.claims.is_empty() => {
-            clause(Content::Silent, "has", t!("mix-no-guidance-on-adjuvants-read-its"), Basis::Arithmetic)
-        }
+        _ if voice.claims.is_empty() => clause(Content::Silent, Verb::HasNoGuidance, "", Basis::Arithmetic),
         _ if silent && set.iter().any(|class| activator(*class)) => {
-            clause(Content::Silent, "says", t!("mix-nothing-of-these-read-its-label"), Basis::Arithmetic)
+            clause(Content::Silent, Verb::SaysNothing, "", Basis::Arithmetic)
         }
-        _ if silent => {
-            clause(Content::Accepts, t!("mix-asks-for"), t!("mix-nothing-that-is-left-out"), Basis::Arithmetic)
-        }
+        _ if silent => clause(Content::Accepts, Verb::AsksForNothing, "", Basis::Arithmetic),
         _ => None,
     }
 }
 
-/// Why a set stands behind the one before it: the first part in which they differ.
+/// Why a set stands behind the one before it, in a sentence.
 pub(crate) fn behind(before: &Choice, this: &Choice, units: Units, currency: &str) -> String {
+    let title = before.title();
+    match why_behind(before, this, units, currency) {
+        Some(why) => t!("mix-behind", title = title, why = why),
+        None => t!("mix-as-good-as", title = title),
+    }
+}
+
+/// The first part in which a set is worse than the one before it; `None` where it is as good.
+pub(crate) fn why_behind(before: &Choice, this: &Choice, units: Units, currency: &str) -> Option<String> {
     let (a, b) = (&before.score, &this.score);
     // What is said of this set, and not of the one before, by the first product that is less content.
-    let because = |from: Content, otherwise: &str| {
+    let because = |from: Content, otherwise: &dyn Fn() -> String| {
         let said = this.verdicts.iter().zip(&before.verdicts).find_map(|(this, before)| {
             let known = |clause: &Clause| {
                 before.clauses.iter().any(|other| (other.verb, &other.what) == (clause.verb, &clause.what))
             };
             let clause = this.clauses.iter().find(|clause| clause.content >= from && !known(clause))?;
-            Some(format!("{} {} {}", this.name, clause.verb, clause.what))
+            Some(format!("{} {}", this.name, clause.verb.with(&clause.what)))
         });
-        t!("mix-behind", title = before.title(), as_deref = said.as_deref().unwrap_or(otherwise))
+        Some(said.unwrap_or_else(otherwise))
     };
     if a.broken != b.broken {
-        return because(Content::Lacks, t!("mix-something-in-the-mix-speaks-against"));
+        return because(Content::Lacks, &|| t!("mix-something-in-the-mix-speaks-against").to_owned());
     }
     if a.unmet != b.unmet {
-        return because(Content::Lacks, t!("mix-a-demand-is-not-met"));
+        return because(Content::Lacks, &|| t!("mix-a-demand-is-not-met").to_owned());
     }
     if a.buys != b.buys {
-        return t!("mix-behind-it-would-have-to-be", title = before.title());
+        return Some(t!("mix-it-would-have-to-be-bought").to_owned());
     }
     if a.stacked != b.stacked {
-        return t!("mix-behind-two-of-a-kind-where", title = before.title());
+        return Some(t!("mix-two-of-a-kind-where-one-will-do").to_owned());
     }
     for (authority, (was, is)) in Authority::ALL.into_iter().zip(a.standing.iter().zip(&b.standing)) {
         let whose = match authority {
-            Authority::Label => t!("mix-a-label"),
-            Authority::Local => t!("mix-local-advice"),
-            Authority::Published => t!("mix-a-publication"),
-            Authority::Practice => t!("mix-common-practice"),
+            Authority::Label => "label",
+            Authority::Local => "local",
+            Authority::Published => "published",
+            Authority::Practice => "practice",
         };
         if was.0 != is.0 {
-            return because(Content::Objects, &t!("mix-has-more-against-it", whose = whose));
+            return because(Content::Objects, &|| t!("mix-has-more-against-it", authority = whose));
         }
         if was.1 != is.1 {
-            return because(Content::WouldRather, &t!("mix-would-rather-have-the-other", whose = whose));
+            return because(Content::WouldRather, &|| t!("mix-would-rather-have-the-other", authority = whose));
         }
     }
-    by_lean_or_cost(before, a, b, units, currency)
+    by_lean_or_cost(a, b, units, currency)
 }
 
-fn by_lean_or_cost(before: &Choice, a: &Score, b: &Score, units: Units, currency: &str) -> String {
-    let title = before.title();
+fn by_lean_or_cost(a: &Score, b: &Score, units: Units, currency: &str) -> Option<String> {
     if a.lean != b.lean {
         // The lean part is negative where the stronger set is preferred.
         let stronger = a.lean < b.lean && a.lean < 0;
-        return if stronger {
-            t!("mix-behind-weaker-on-weeds-which-weighs", title = title)
-        } else {
-            t!("mix-behind-harder-on-the-crop-which", title = title)
-        };
+        let why = if stronger { t!("mix-weaker-on-weeds") } else { t!("mix-harder-on-the-crop") };
+        return Some(why.to_owned());
     }
     if a.unpriced != b.unpriced {
-        return t!("mix-behind-its-price-or-rate-is", title = title);
+        return Some(t!("mix-its-price-or-rate-is-not-known").to_owned());
     }
-    if a.cost != b.cost {
+    (a.cost != b.cost).then(|| {
         let more = Money::new(Decimal::new(b.cost - a.cost, 6));
-        return t!("mix-behind-dearer-by", title = title, per_ground = per_ground(more, units, currency));
-    }
-    t!("mix-as-good-as", title = title)
+        t!("mix-dearer-by", per_ground = per_ground(more, units, currency))
+    })
 }
 
 /// Money over a hectare, as the farm counts ground.

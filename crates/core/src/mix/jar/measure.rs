@@ -70,15 +70,11 @@ fn from_stock(exact: Amount, small: f64, dilutions: &[u32], carrier: &str) -> Op
     let parts = *dilutions.iter().find(|parts| small * f64::from(**parts) >= LEAST_MILLILITRES)?;
     let taken = small * f64::from(parts);
     let take = Volume::from_litres(nearest(taken, mark_of_millilitres(taken)) / 1000.0);
-    let verb = if matches!(exact, Amount::Volume(_)) { t!("mix-dilute-1-ml") } else { t!("mix-stir-1-g") };
-    let first = parts.min(100);
-    let mut text = t!(
-        "mix-stock-1-in-to-ml-with",
-        show = show(f64::from(parts), 0),
-        verb = verb,
-        first = first,
-        carrier = carrier
-    );
+    let (first, shown) = (parts.min(100), show(f64::from(parts), 0));
+    let mut text = match exact {
+        Amount::Volume(_) => t!("mix-stock-of-a-liquid", parts = shown, first = first, carrier = carrier),
+        Amount::Mass(_) => t!("mix-stock-of-a-solid", parts = shown, first = first, carrier = carrier),
+    };
     let mut left = parts / first;
     while left > 1 {
         let step = left.min(100);
@@ -125,7 +121,7 @@ pub fn spoons(volume: Volume, units: Units) -> String {
     let near = |spoon: f64| (spoon - teaspoons).abs() <= SPOON * teaspoons;
     let quarters = (teaspoons * 4.0).round();
     if quarters >= 1.0 && near(quarters / 4.0) {
-        let about = if (quarters / 4.0 - teaspoons).abs() < 0.001 * teaspoons { "" } else { "about " };
+        let is_exact = (quarters / 4.0 - teaspoons).abs() < 0.001 * teaspoons;
         let (tablespoons, rest) = ((quarters / 12.0).floor(), quarters % 12.0);
         let mut parts = Vec::new();
         if tablespoons > 0.0 {
@@ -134,7 +130,8 @@ pub fn spoons(volume: Volume, units: Units) -> String {
         if rest > 0.0 {
             parts.push(t!("mix-tsp", rest = in_quarters(rest), us = us));
         }
-        return format!("{about}{}", parts.join(" "));
+        let spoons = parts.join(" ");
+        return if is_exact { spoons } else { t!("mix-about-spoons", spoons = spoons) };
     }
     if near(0.125) {
         return t!("mix-about-1-8-tsp", us = us);

@@ -1,6 +1,6 @@
 //! What stands on the sheet of a jar test: what to put in, what to look for, and what forbids spraying.
 
-use crate::language::t;
+use crate::language::{self, t};
 use std::sync::LazyLock;
 
 use serde::{Deserialize, Serialize};
@@ -16,13 +16,15 @@ use crate::quantity::{Duration, Quantity, Units, Volume};
 use crate::words::capital;
 
 /// How to handle a jar of pesticide; common practice, no source. The labels' own demands stand beside them.
-const CAUTIONS: [&str; 5] = [
-    "Work outdoors, away from people, food and animals. Wear gloves, eye protection and all that the labels ask for.",
-    "Write on the jar what is in it. Never use a kitchen jar or spoon, and never one of these in a kitchen again.",
-    "Put each product into the carrier, never two concentrates together.",
-    "Open the lid slowly and away from the face; leave it loose while the jar stands.",
-    "Afterwards pour the jar into the spray tank if the mix is sprayed, or get rid of it as the labels say.",
-];
+fn cautions() -> [&'static str; 5] {
+    [
+        t!("mix-jar-work-outdoors"),
+        t!("mix-jar-write-on-it"),
+        t!("mix-jar-never-two-concentrates"),
+        t!("mix-jar-open-slowly"),
+        t!("mix-jar-afterwards"),
+    ]
+}
 
 /// A sign of products that do not bear each other: a row of `assets/jar-signs.csv`.
 #[derive(Clone, Debug, PartialEq, Eq, Deserialize)]
@@ -122,7 +124,7 @@ pub fn sheet(farm: &Farm, test: &JarTest) -> Option<JarSheet> {
         after.push(t!("mix-leave-it-overnight-if-the-spray").to_owned());
     }
     let mut looks: Vec<String> = test.looks.iter().map(|look| look.show(farm.units)).collect();
-    looks.push("overnight".to_owned());
+    looks.push(t!("mix-overnight").to_owned());
     Some(JarSheet {
         paper: farm.paper,
         farm: farm.name.clone(),
@@ -143,7 +145,10 @@ pub fn sheet(farm: &Farm, test: &JarTest) -> Option<JarSheet> {
         steps: rows(pass.carrier_kind, test, farm.units),
         after,
         looks,
-        signs: signs().iter().map(|sign| (sign.sign.clone(), sign.means.words().to_owned())).collect(),
+        signs: signs()
+            .iter()
+            .map(|sign| (language::row(&sign.sign).to_owned(), sign.means.words().to_owned()))
+            .collect(),
         results: results(test),
         wear: said(farm, pass, &products, |says| match says {
             Says::Wear { what } => Some(what.as_str().into()),
@@ -152,7 +157,7 @@ pub fn sheet(farm: &Farm, test: &JarTest) -> Option<JarSheet> {
         .iter()
         .map(|said| said.aloud())
         .collect(),
-        cautions: CAUTIONS.map(str::to_owned).to_vec(),
+        cautions: cautions().map(str::to_owned).to_vec(),
         open: test
             .findings
             .iter()

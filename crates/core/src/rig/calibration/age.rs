@@ -1,11 +1,11 @@
 //! Which calibration holds on a day, and what a pass must know of it.
 
-use crate::language::t;
 use jiff::civil::Date;
 
 use super::{judge, set_of};
 use crate::farm::{Calibration, Farm, Pass, Rig, Test};
 use crate::finding::{Basis, Finding, Level, Subject};
+use crate::language::t;
 use crate::rig::flow::Law;
 
 /// Whether a calibration was made with a set; one without a set is for the set usually fitted.

@@ -3,7 +3,6 @@
 //! One file for each way to measure: [`catch`], [`acre_fraction`], [`course`], [`tank_level`]. What nozzles are held against
 //! stands in [`limits`], the judging of nozzles in [`wear`], and what a pass must know of all this in [`age`].
 
-use crate::language::t;
 pub mod acre_fraction;
 pub mod age;
 pub mod catch;
@@ -18,6 +17,7 @@ pub use age::{latest, measured_flow};
 
 use crate::farm::{Calibration, Farm, Id, NozzleSet, Rig, Test};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 use crate::quantity::number::show;
 use crate::quantity::{AsTyped, CarrierRate, Duration, Flow, Length, Pressure, Share, Speed, Units, Volume};
 use crate::rig::flow::Law;

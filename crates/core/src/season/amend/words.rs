@@ -1,10 +1,10 @@
 //! What was changed in a record, in words for people.
 
-use crate::language::t;
 use serde_json::Value;
 
 use super::changes::{Misfit, parts, value_of};
 use crate::farm::{Change, Record, Said};
+use crate::language::t;
 use crate::season::seal;
 use crate::words::capital;
 
@@ -18,7 +18,7 @@ pub(super) fn told(change: &Change, content: &Value) -> String {
     let was = change.was.as_ref().and_then(value_of);
     let is = change.is.as_ref().and_then(value_of);
     let what = place(&change.what, content);
-    let shown = |value: &Option<Value>| value.as_ref().map_or_else(|| "nothing".to_owned(), text);
+    let shown = |value: &Option<Value>| value.as_ref().map_or_else(|| t!("season-it-is-nothing").to_owned(), text);
     if is_part_of_a_list(&change.what) {
         match (&was, &is) {
             (None, Some(is)) => return t!("season-put-in", what = what, is = text(is)),
@@ -31,8 +31,9 @@ pub(super) fn told(change: &Change, content: &Value) -> String {
 
 /// What an amendment says and what stands there: "that Area of Mill field is 70 ac, and 71 ac stands there".
 pub(in crate::season) fn misfit(misfit: &Misfit, content: &Value) -> String {
-    let shown =
-        |said: &Option<Said>| said.as_ref().and_then(value_of).as_ref().map_or_else(|| "nothing".to_owned(), text);
+    let shown = |said: &Option<Said>| {
+        said.as_ref().and_then(value_of).as_ref().map_or_else(|| t!("season-it-is-nothing").to_owned(), text)
+    };
     let what = place(&misfit.what, content);
     t!("season-that-is-and-stands-there", what = what, said = shown(&misfit.said), stands = shown(&misfit.stands))
 }
@@ -69,9 +70,9 @@ fn place(pointer: &str, content: &Value) -> String {
             let line = line.map_or_else(|| t!("season-product-at", at = number(at)), str::to_owned);
             let active = rest.first().and_then(|place| called(&format!("/lines/{at}/actives/{place}/name")));
             match (rest, active) {
-                ([_, "mass"], Some(active)) => format!("{} in {line}", capital(&active)),
+                ([_, "mass"], Some(active)) => t!("season-what-in-line", what = capital(&active), line = line),
                 ([_, what], Some(active)) => {
-                    t!("season-of-in", what = capital(&plain(what)), active = active, line = line)
+                    t!("season-of-in", what = of_active(what), active = active, line = line)
                 }
                 _ => t!("season-active-in", line = line),
             }
@@ -86,7 +87,7 @@ fn place(pointer: &str, content: &Value) -> String {
         ["left", "volume"] => t!("season-left-over").to_owned(),
         ["left", "went"] => t!("season-where-the-rest-went").to_owned(),
         ["customer", "name"] => t!("season-customer").to_owned(),
-        ["customer", what] => t!("season-of-the-customer", what = capital(&plain(what))),
+        ["customer", what] => t!("season-of-the-customer", what = of_customer(what)),
         ["more", key] => capital(&plain(key)),
         ["expected", what, ..] => t!("season-in-the-forecast", what = of_record(what)),
         [what, ..] => of_record(what),
@@ -98,52 +99,116 @@ fn plain(name: &str) -> String {
     name.replace(['_', '-'], " ")
 }
 
+/// What of a record, of a reading or of the forecast.
 fn of_record(name: &str) -> String {
-    let words = match name {
-        "pass" => t!("season-planned-as"),
-        "volume" => t!("season-spray-volume"),
-        "planned" => t!("season-planned-spray-volume"),
-        "left" => t!("season-left-over-31a"),
-        "lines" => "products",
-        "weeds" => t!("season-weeds-or-pests"),
-        "height" => t!("season-height-of-the-nozzles"),
-        "expected" => "forecast",
-        "at" => "time",
-        other => return capital(&plain(other)),
-    };
-    capital(words)
+    match name {
+        "pass" => t!("season-changed-planned-as").to_owned(),
+        "name" => t!("season-changed-name").to_owned(),
+        "date" => t!("season-changed-date").to_owned(),
+        "start" => t!("season-changed-start").to_owned(),
+        "end" => t!("season-changed-end").to_owned(),
+        "fields" => t!("season-changed-fields").to_owned(),
+        "volume" => t!("season-changed-spray-volume").to_owned(),
+        "planned" => t!("season-changed-planned-spray-volume").to_owned(),
+        "loads" => t!("season-changed-loads").to_owned(),
+        "left" => t!("season-changed-left-over").to_owned(),
+        "lines" => t!("season-changed-products").to_owned(),
+        "weeds" => t!("season-changed-weeds-or-pests").to_owned(),
+        "water" => t!("season-changed-water").to_owned(),
+        "rig" => t!("season-changed-rig").to_owned(),
+        "method" => t!("season-changed-method").to_owned(),
+        "nozzles" => t!("season-changed-nozzles").to_owned(),
+        "pressure" => t!("season-changed-pressure").to_owned(),
+        "speed" => t!("season-changed-speed").to_owned(),
+        "height" => t!("season-changed-height-of-the-nozzles").to_owned(),
+        "clean_out" => t!("season-changed-clean-out").to_owned(),
+        "wind" => t!("season-changed-wind").to_owned(),
+        "wind_from" => t!("season-changed-wind-from").to_owned(),
+        "gust" => t!("season-changed-gust").to_owned(),
+        "temperature" => t!("season-changed-temperature").to_owned(),
+        "humidity" => t!("season-changed-humidity").to_owned(),
+        "readings" => t!("season-changed-readings").to_owned(),
+        "droplets" => t!("season-changed-droplets").to_owned(),
+        "expected" => t!("season-changed-forecast").to_owned(),
+        "operator" => t!("season-changed-operator").to_owned(),
+        "certificate" => t!("season-changed-certificate").to_owned(),
+        "supervisor" => t!("season-changed-supervisor").to_owned(),
+        "helpers" => t!("season-changed-helpers").to_owned(),
+        "customer" => t!("season-changed-customer").to_owned(),
+        "made" => t!("season-changed-made").to_owned(),
+        "note" => t!("season-changed-note").to_owned(),
+        "at" => t!("season-changed-time").to_owned(),
+        "source" => t!("season-changed-source").to_owned(),
+        other => capital(&plain(other)),
+    }
 }
 
+/// What of a field.
 fn of_field(name: &str) -> String {
-    let words = match name {
-        "planned" => t!("season-planned-area"),
-        "planted" => t!("season-day-of-planting"),
-        "crop_code" => t!("season-eppo-code-of-the-crop"),
-        other => return capital(&plain(other)),
-    };
-    capital(words)
+    match name {
+        "name" => t!("season-changed-name").to_owned(),
+        "area" => t!("season-changed-area").to_owned(),
+        "crop" => t!("season-changed-crop").to_owned(),
+        "stage" => t!("season-changed-stage").to_owned(),
+        "planned" => t!("season-changed-planned-area").to_owned(),
+        "part" => t!("season-changed-part").to_owned(),
+        "variety" => t!("season-changed-variety").to_owned(),
+        "planted" => t!("season-changed-day-of-planting").to_owned(),
+        "location" => t!("season-changed-location").to_owned(),
+        "parcel" => t!("season-changed-parcel").to_owned(),
+        "crop_code" => t!("season-changed-eppo-code-of-the-crop").to_owned(),
+        other => capital(&plain(other)),
+    }
 }
 
+/// What of a product.
 fn of_line(name: &str) -> String {
-    let words = match name {
-        "registration" => t!("season-registration-number"),
-        "planned" => t!("season-planned-amount"),
-        "class" => t!("season-adjuvant-class"),
-        "restricted" => t!("season-restricted-use"),
-        "entry" => t!("season-hours-before-entry"),
-        "harvest" => t!("season-days-before-harvest"),
-        other => return capital(&plain(other)),
-    };
-    capital(words)
+    match name {
+        "product" => t!("season-changed-product").to_owned(),
+        "name" => t!("season-changed-name").to_owned(),
+        "registration" => t!("season-changed-registration-number").to_owned(),
+        "amount" => t!("season-changed-amount").to_owned(),
+        "planned" => t!("season-changed-planned-amount").to_owned(),
+        "lot" => t!("season-changed-lot").to_owned(),
+        "price" => t!("season-changed-price").to_owned(),
+        "kind" => t!("season-changed-kind").to_owned(),
+        "class" => t!("season-changed-adjuvant-class").to_owned(),
+        "restricted" => t!("season-changed-restricted-use").to_owned(),
+        "entry" => t!("season-changed-hours-before-entry").to_owned(),
+        "harvest" => t!("season-changed-days-before-harvest").to_owned(),
+        other => capital(&plain(other)),
+    }
+}
+
+/// What of an active.
+fn of_active(name: &str) -> String {
+    match name {
+        "name" => t!("season-changed-name").to_owned(),
+        "group" => t!("season-changed-group").to_owned(),
+        "basis" => t!("season-changed-basis").to_owned(),
+        "mass" => t!("season-changed-mass").to_owned(),
+        other => capital(&plain(other)),
+    }
+}
+
+/// What of a customer.
+fn of_customer(name: &str) -> String {
+    match name {
+        "address" => t!("season-changed-address").to_owned(),
+        "phone" => t!("season-changed-phone").to_owned(),
+        "copied" => t!("season-changed-copied").to_owned(),
+        other => capital(&plain(other)),
+    }
 }
 
 /// A value in words. Of a field or a product its name and how much of it.
 fn text(value: &Value) -> String {
     match value {
-        Value::Null => "nothing".to_owned(),
-        Value::Bool(yes) => if *yes { "yes" } else { "no" }.to_owned(),
+        Value::Null => t!("season-it-is-nothing").to_owned(),
+        Value::Bool(true) => t!("season-it-is-yes").to_owned(),
+        Value::Bool(false) => t!("season-it-is-no").to_owned(),
         Value::Number(number) => number.to_string(),
-        Value::String(text) if text.is_empty() => "nothing".to_owned(),
+        Value::String(text) if text.is_empty() => t!("season-it-is-nothing").to_owned(),
         Value::String(text) => clock(text),
         Value::Array(list) => list.iter().map(text).collect::<Vec<_>>().join(", "),
         Value::Object(map) => {

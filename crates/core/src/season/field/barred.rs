@@ -1,6 +1,5 @@
 //! What may not go on a field, or be done on it, with until when, on what basis and by which records.
 
-use crate::language::t;
 use jiff::civil::{Date, DateTime};
 
 use super::planting::{self, Because};
@@ -9,6 +8,7 @@ use super::re_entry;
 use crate::farm::{Farm, Field, Id, Record};
 use crate::finding::{Basis, Level};
 use crate::label::plant_back::planted_too_early;
+use crate::language::t;
 use crate::loads::card::short_date;
 use crate::season::Log;
 use crate::season::binds::{Binds, binds};
@@ -105,7 +105,7 @@ fn entering(farm: &Farm, log: &Log, id: &Id, now: DateTime) -> Vec<Barred> {
     let mut all = Vec::new();
     let running = re_entry::of_records((farm, log), id, now.date(), zone.as_ref()).filter(|kept| kept.until > now);
     if let Some(last) = running.max_by_key(|kept| kept.until) {
-        let from = if last.record.end.is_some() { "" } else { t!("season-counted-from-the-end-of-the") };
+        let end = if last.record.end.is_some() { "known" } else { "day" };
         all.push(Barred {
             bars: Bars::Entry,
             product: None,
@@ -114,7 +114,7 @@ fn entering(farm: &Farm, log: &Log, id: &Id, now: DateTime) -> Vec<Barred> {
                 "season-nobody-enters-without-protection-keeps-h",
                 name = last.line.name,
                 hours = last.hours,
-                from = from
+                end = end
             ),
             until: Until::Moment(last.until),
             records: vec![last.record_id.clone()],
@@ -180,18 +180,20 @@ fn of_records(farm: &Farm, log: &Log, (id, field): (&Id, &Field), today: Date, a
     if let Some((bind, Binds::Planting { months, .. })) =
         planted_too_early(&bound, id, field, today).map(|bind| (bind, &bind.binds))
     {
-        let planted = field.planted.map_or_else(
-            || t!("season-its-day-of-planting-is-not").to_owned(),
-            |day| t!("season-it-was-planted-on", day = short_date(day)),
-        );
-        let text = t!(
-            "season-stands-too-early-of-keeps-months",
-            crop = field.crop.trim(),
-            name = bind.product.name,
-            date = short_date(bind.record.date),
-            months = months,
-            planted = planted
-        );
+        let (crop, name, date) = (field.crop.trim(), &bind.product.name, short_date(bind.record.date));
+        let text = match field.planted.map(short_date) {
+            Some(day) => t!(
+                "season-stands-too-early-of-keeps-months",
+                crop = crop,
+                name = name,
+                date = date,
+                months = months,
+                day = day
+            ),
+            None => {
+                t!("season-stands-too-early-planting-not-typed", crop = crop, name = name, date = date, months = months)
+            }
+        };
         all.push(of(Bars::Standing, Level::Check, capital(&text), Because::of(bind, *months)));
     }
     let next = field.next_crop.trim();

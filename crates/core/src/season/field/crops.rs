@@ -1,11 +1,11 @@
 //! Which crops stood on a field, year by year.
 
-use crate::language::t;
 use std::collections::BTreeMap;
 
 use jiff::civil::Date;
 
 use crate::farm::{Farm, Id};
+use crate::language::t;
 use crate::season::Log;
 use crate::words::plain;
 
@@ -37,7 +37,7 @@ impl CropFrom {
         match self {
             Self::Field => t!("season-as-typed"),
             Self::Closed => t!("season-closed-season"),
-            Self::Records => "records",
+            Self::Records => t!("season-from-records"),
         }
     }
 }

@@ -1,16 +1,17 @@
 //! Which crops may follow on a field, and from which day on, by the plant-back times of what it got.
 
-use crate::language::t;
 use jiff::civil::Date;
 
 use crate::farm::{Farm, Field, Id, Product, Record, Says};
 use crate::label::harvest::months_after;
 use crate::label::names_crop as speaks_of;
+use crate::language::t;
 use crate::season::Log;
 use crate::season::binds::{Bind, Binds, binds, names_crop};
 use crate::words::plain;
 
 /// What the label of a product says of crops that it does not name.
+/// As it is compared; it is said in the language of who reads it.
 const OTHER: &str = "any other crop";
 /// For how many months a pesticide without a typed plant-back time is named. Common practice, no source.
 const NAMED: u32 = 12;
@@ -94,6 +95,9 @@ pub(super) fn following(farm: &Farm, log: &Log, id: &Id, today: Date) -> Followi
         })
         .collect();
     all.sort_by_cached_key(|next| (!next.planned, same(&next.crop, OTHER), next.first(), next.crop.to_lowercase()));
+    for next in all.iter_mut().filter(|next| next.crop == OTHER && !next.planned) {
+        t!("season-any-other-crop").clone_into(&mut next.crop);
+    }
     Following { crops: all, untyped: untyped(farm, log, id, today) }
 }
 
@@ -122,7 +126,7 @@ fn crops_named(farm: &Farm, log: &Log, id: &Id, field: &Field) -> Vec<String> {
             seen.push((&line.product, stood));
             let Some(product) = farm.products.get(&line.product) else { continue };
             for crop in plant_backs(product, stood).flat_map(|(crop, _)| parts(crop)) {
-                let crop = if names_crop(crop, t!("season-a-crop-that-nobody-names")).is_some() { OTHER } else { crop };
+                let crop = if names_crop(crop, "a crop that nobody names").is_some() { OTHER } else { crop };
                 if !crops.iter().any(|known| same(known, crop)) {
                     crops.push(crop.to_owned());
                 }

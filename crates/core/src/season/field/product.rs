@@ -1,7 +1,6 @@
 //! Which products may not go on a field on a day, by the rules that judge a pass: asked with a pass of the one product on that day, and
 //! on later days until they allow it.
 
-use crate::language::t;
 use std::collections::HashSet;
 
 use jiff::civil::Date;
@@ -16,6 +15,7 @@ use crate::label::harvest::{broken, days_after, months_after};
 use crate::label::season::{active_limit, product_total, reach};
 use crate::label::when::Situation;
 use crate::label::{Here, Spoken, dates, rate};
+use crate::language::t;
 use crate::loads::card::short_date;
 use crate::mix::actives::Wanted;
 use crate::mix::line::active_per_area;

@@ -1,10 +1,10 @@
 //! Of which records a profile speaks, and when it asks for an element.
 
-use crate::language::t;
 use serde::Deserialize;
 
 use super::crop_code;
 use crate::farm::{Farm, Product, Record, RecordField, RecordLine, Says, Statement, When};
+use crate::language::t;
 use crate::mix::actives;
 use crate::quantity::Area;
 use crate::season::worker_protection::{entry, is_pesticide};

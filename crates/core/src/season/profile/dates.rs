@@ -1,7 +1,6 @@
 //! The days that follow from a record: when people may enter again, until when it is displayed, when it and its copy are due, how
 //! long it is kept.
 
-use crate::language::t;
 use std::fmt;
 
 use jiff::Span;
@@ -11,7 +10,9 @@ use super::{Deadline, KeepFrom, Profile, chosen};
 use crate::farm::{Farm, Record};
 use crate::finding::Basis;
 use crate::label::harvest::after_days;
+use crate::language::t;
 use crate::season::worker_protection::entry;
+use crate::words::all_of;
 
 /// A day that follows from a record.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -76,21 +77,21 @@ pub fn dates(farm: &Farm, record: &Record) -> Vec<Dated> {
             all.push(Dated { what, profile: Some(&profile.name), at, basis });
         };
         if let Some(due) = profile.due {
-            say("the record is due".to_owned(), At::Known(due.of(record)), profile.basis());
+            say(t!("season-the-record-is-due").to_owned(), At::Known(due.of(record)), profile.basis());
         }
         for wanted in profile.elements.iter().filter(|wanted| wanted.due.is_some()) {
             let row = kept.rows.iter().find(|row| row.key == wanted.element.key());
             if let Some((due, row)) = wanted.due.zip(row) {
-                say(format!("{} is due", row.name), At::Known(due.of(record)), wanted.basis());
+                say(t!("season-is-due", name = row.name), At::Known(due.of(record)), wanted.basis());
             }
         }
         if profile.display_days.is_some() {
-            say("displayed until".to_owned(), display_until(farm, record, profile), profile.basis());
+            say(t!("season-displayed-until").to_owned(), display_until(farm, record, profile), profile.basis());
         }
         if profile.keep_years.is_some() {
             let at = keep_until(farm, record, profile);
             let unknown = || At::Unknown(t!("season-the-end-of-the-display-is").to_owned());
-            say("kept until".to_owned(), at.map_or_else(unknown, At::day), profile.keep_basis());
+            say(t!("season-kept-until").to_owned(), at.map_or_else(unknown, At::day), profile.keep_basis());
         }
     }
     all
@@ -104,7 +105,7 @@ fn entry_ends(farm: &Farm, record: &Record) -> Option<At> {
         Some(ends) => At::hour(ends),
         None if entry.unknown.is_empty() => At::Unknown(t!("season-the-end-of-spraying-is-not").to_owned()),
         None => {
-            let names = entry.unknown.join(" and ");
+            let names = all_of(&entry.unknown);
             At::Unknown(t!("season-no-re-entry-time-of-is", names = names))
         }
     })

@@ -1,6 +1,5 @@
 //! By when something is due after an application.
 
-use crate::language::t;
 use std::fmt;
 
 use jiff::Span;
@@ -9,6 +8,7 @@ use serde::Deserialize;
 
 use crate::farm::Record;
 use crate::label::harvest::after_days;
+use crate::language::t;
 
 /// By when something is due.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Deserialize)]

@@ -1,6 +1,6 @@
 //! The elements of a record that a rule may ask for, each reading one fact of the record.
 
-use crate::language::t;
+use crate::language::{plain, t};
 use serde::Deserialize;
 
 use super::asked::is_spot;
@@ -116,79 +116,79 @@ pub enum Element {
 
 /// What has no box of its own and stands in [`Record::more`]: by its key, with its short name.
 const MORE: [(&str, &str); 21] = [
-    ("displayed", "put on display"),
-    ("sds", "safety data sheet"),
-    ("machine-readable", "machine-readable"),
-    ("training", "training"),
-    ("receipts", "receipts"),
-    ("label-copy", "copy of the label"),
-    ("buffer", "buffer"),
-    ("sensitive-survey", "sensitive sites looked at"),
-    ("emergence", "before or after emergence"),
-    ("runoff-points", "runoff points"),
-    ("bulletin", "bulletin"),
-    ("forecast-temperature", "forecast temperature"),
-    ("maker", "company on the label"),
-    ("recommended-by", "recommended by"),
-    ("exchange", "who was told"),
-    ("planted-area", "area planted"),
-    ("site-id", "site number"),
-    ("reported", "reported"),
-    ("mix-site", "mixing site"),
-    ("supplier", "supplier"),
-    ("rain", "rain"),
+    ("displayed", "season-element-displayed"),
+    ("sds", "season-element-sds"),
+    ("machine-readable", "season-element-machine-readable"),
+    ("training", "season-element-training"),
+    ("receipts", "season-element-receipts"),
+    ("label-copy", "season-element-label-copy"),
+    ("buffer", "season-element-buffer"),
+    ("sensitive-survey", "season-element-sensitive-survey"),
+    ("emergence", "season-element-emergence"),
+    ("runoff-points", "season-element-runoff-points"),
+    ("bulletin", "season-element-bulletin"),
+    ("forecast-temperature", "season-element-forecast-temperature"),
+    ("maker", "season-element-maker"),
+    ("recommended-by", "season-element-recommended-by"),
+    ("exchange", "season-element-exchange"),
+    ("planted-area", "season-element-planted-area"),
+    ("site-id", "season-element-site-id"),
+    ("reported", "season-element-reported"),
+    ("mix-site", "season-element-mix-site"),
+    ("supplier", "season-element-supplier"),
+    ("rain", "season-element-rain"),
 ];
 
 /// The elements with a box of their own: key, short name.
 const OWN: [(&str, &str, Element); 48] = [
-    ("fields", "fields", Element::Fields),
-    ("area", "area", Element::Area),
-    ("covered-area", "area", Element::CoveredArea),
-    ("location", "location", Element::Location),
-    ("parcel", "parcel", Element::Parcel),
-    ("crop", "crop", Element::Crop),
-    ("crop-code", "EPPO code", Element::CropCode),
-    ("bbch", "BBCH stage", Element::Bbch),
-    ("planted", "planted", Element::Planted),
-    ("product", "products", Element::Product),
-    ("registration", "registration number", Element::Registration),
-    ("actives", "actives", Element::Actives),
-    ("amount", "amount", Element::Amount),
-    ("dose", "dose", Element::Dose),
-    ("field-amounts", "amount by field", Element::FieldAmounts),
-    ("entry", "re-entry time", Element::Entry),
-    ("mix", "tank mix", Element::Mix),
-    ("type-of-use", "type of use", Element::TypeOfUse),
-    ("date", "date", Element::Date),
-    ("start", "start", Element::Start),
-    ("end", "end", Element::End),
-    ("wind", "wind", Element::Wind),
-    ("wind-from", "wind from", Element::WindFrom),
-    ("wind-at-end", "wind at the end", Element::WindAtEnd),
-    ("temperature", "temperature", Element::Temperature),
-    ("temperature-at-end", "temperature at the end", Element::TemperatureAtEnd),
-    ("humidity", "humidity", Element::Humidity),
-    ("wind-changes", "later wind", Element::WindChanges),
-    ("weather", "weather", Element::Weather),
-    ("pest", "pest", Element::Pest),
-    ("method", "method", Element::Method),
-    ("nozzles", "nozzles", Element::Nozzles),
-    ("pressure", "pressure", Element::Pressure),
-    ("clean-out", "clean-out", Element::CleanOut),
-    ("operator", "operator", Element::Operator),
-    ("applicator", "applicator", Element::Applicator),
-    ("certificate", "certificate", Element::Certificate),
-    ("uncertified", "who was supervised", Element::Uncertified),
-    ("involved", "who was involved", Element::Involved),
-    ("certificates", "certificates", Element::Certificates),
-    ("signature", "signature", Element::Signature),
-    ("customer", "customer", Element::Customer),
-    ("customer-address", "customer's address", Element::CustomerAddress),
-    ("customer-phone", "customer's telephone", Element::CustomerPhone),
-    ("customer-copy", "customer's copy", Element::CustomerCopy),
-    ("holder", "holder", Element::Holder),
-    ("holder-address", "holder's address", Element::HolderAddress),
-    ("holder-number", "holder's number", Element::HolderNumber),
+    ("fields", "season-element-fields", Element::Fields),
+    ("area", "season-element-area", Element::Area),
+    ("covered-area", "season-element-covered-area", Element::CoveredArea),
+    ("location", "season-element-location", Element::Location),
+    ("parcel", "season-element-parcel", Element::Parcel),
+    ("crop", "season-element-crop", Element::Crop),
+    ("crop-code", "season-element-crop-code", Element::CropCode),
+    ("bbch", "season-element-bbch", Element::Bbch),
+    ("planted", "season-element-planted", Element::Planted),
+    ("product", "season-element-product", Element::Product),
+    ("registration", "season-element-registration", Element::Registration),
+    ("actives", "season-element-actives", Element::Actives),
+    ("amount", "season-element-amount", Element::Amount),
+    ("dose", "season-element-dose", Element::Dose),
+    ("field-amounts", "season-element-field-amounts", Element::FieldAmounts),
+    ("entry", "season-element-entry", Element::Entry),
+    ("mix", "season-element-mix", Element::Mix),
+    ("type-of-use", "season-element-type-of-use", Element::TypeOfUse),
+    ("date", "season-element-date", Element::Date),
+    ("start", "season-element-start", Element::Start),
+    ("end", "season-element-end", Element::End),
+    ("wind", "season-element-wind", Element::Wind),
+    ("wind-from", "season-element-wind-from", Element::WindFrom),
+    ("wind-at-end", "season-element-wind-at-end", Element::WindAtEnd),
+    ("temperature", "season-element-temperature", Element::Temperature),
+    ("temperature-at-end", "season-element-temperature-at-end", Element::TemperatureAtEnd),
+    ("humidity", "season-element-humidity", Element::Humidity),
+    ("wind-changes", "season-element-wind-changes", Element::WindChanges),
+    ("weather", "season-element-weather", Element::Weather),
+    ("pest", "season-element-pest", Element::Pest),
+    ("method", "season-element-method", Element::Method),
+    ("nozzles", "season-element-nozzles", Element::Nozzles),
+    ("pressure", "season-element-pressure", Element::Pressure),
+    ("clean-out", "season-element-clean-out", Element::CleanOut),
+    ("operator", "season-element-operator", Element::Operator),
+    ("applicator", "season-element-applicator", Element::Applicator),
+    ("certificate", "season-element-certificate", Element::Certificate),
+    ("uncertified", "season-element-uncertified", Element::Uncertified),
+    ("involved", "season-element-involved", Element::Involved),
+    ("certificates", "season-element-certificates", Element::Certificates),
+    ("signature", "season-element-signature", Element::Signature),
+    ("customer", "season-element-customer", Element::Customer),
+    ("customer-address", "season-element-customer-address", Element::CustomerAddress),
+    ("customer-phone", "season-element-customer-phone", Element::CustomerPhone),
+    ("customer-copy", "season-element-customer-copy", Element::CustomerCopy),
+    ("holder", "season-element-holder", Element::Holder),
+    ("holder-address", "season-element-holder-address", Element::HolderAddress),
+    ("holder-number", "season-element-holder-number", Element::HolderNumber),
 ];
 
 /// What an element lacks.
@@ -233,7 +233,7 @@ impl Element {
 
     /// A word or two, for a list.
     pub fn short(self) -> &'static str {
-        self.named().1
+        plain(self.named().1)
     }
 
     fn named(self) -> (&'static str, &'static str) {
@@ -306,7 +306,7 @@ impl Element {
             }
             // Fields are surfaces; another use is typed.
             Self::TypeOfUse => match more(record, self.key()) {
-                Err(_) if !record.fields.is_empty() => Ok("surface".to_owned()),
+                Err(_) if !record.fields.is_empty() => Ok(t!("season-surface").to_owned()),
                 typed => typed,
             },
             Self::Date => Ok(record.date.to_string()),
@@ -487,9 +487,10 @@ mod tests {
 
     #[test]
     fn every_element_is_found_by_its_key() {
-        for (key, short, element) in OWN {
+        for (key, id, element) in OWN {
             assert_eq!(Element::try_from(key.to_owned()), Ok(element));
-            assert_eq!((element.key(), element.short()), (key, short));
+            assert_eq!(element.key(), key);
+            assert_ne!(element.short(), id);
         }
         for (at, (key, _)) in MORE.iter().enumerate() {
             assert_eq!(Element::try_from((*key).to_owned()).unwrap().key(), *key);

@@ -4,7 +4,6 @@
 //!
 //! The tables are a help to keep what some rules ask for. They do not decide what the law requires of a farm.
 
-use crate::language::t;
 mod asked;
 mod crops;
 mod dates;
@@ -28,9 +27,12 @@ pub use open::{Kept, Open, Row, kept, missing, open};
 
 use crate::farm::{Farm, Id};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::t;
 
 /// What is said wherever profiles are shown.
-pub const NOT_THE_LAW: &str = "Tankard does not decide what the law requires. The law of your place and the label do.";
+pub fn not_the_law() -> &'static str {
+    t!("season-not-the-law")
+}
 
 /// Words of the column `evidence` for what nobody has looked up again.
 const FROM_MEMORY: &str = "from memory, check";
@@ -125,19 +127,17 @@ impl Profile {
     pub fn keep_words(&self) -> String {
         let years = self.years_words();
         if self.keep_years.is_some() && self.keep_evidence() == FROM_MEMORY {
-            format!("{years} ({FROM_MEMORY})")
+            format!("{years} ({})", t!("season-from-memory-check"))
         } else {
             years
         }
     }
 
     fn years_words(&self) -> String {
-        let years =
-            |years: u32| if years == 1 { t!("season-1-year").to_owned() } else { t!("season-years", years = years) };
         match (self.keep_years, self.keep_from) {
-            (Some(count), Some(KeepFrom::Display)) => t!("season-from-the-end-of-the-display", count = years(count)),
-            (Some(count), Some(KeepFrom::NewYear)) => t!("season-from-1-january-of-the-next", count = years(count)),
-            (Some(count), _) => t!("season-from-the-application", count = years(count)),
+            (Some(years), Some(KeepFrom::Display)) => t!("season-years-from-the-end-of-the-display", years = years),
+            (Some(years), Some(KeepFrom::NewYear)) => t!("season-years-from-1-january-of-the-next", years = years),
+            (Some(years), _) => t!("season-years-from-the-application", years = years),
             (None, _) => t!("season-for-how-long-is-not-known").to_owned(),
         }
     }
@@ -152,7 +152,9 @@ impl Wanted {
 
 fn of(source: &str, evidence: &str) -> Basis {
     match Basis::of_source(source) {
-        Basis::Published(source) if evidence == FROM_MEMORY => Basis::Published(format!("{source}; {FROM_MEMORY}")),
+        Basis::Published(source) if evidence == FROM_MEMORY => {
+            Basis::Published(format!("{source}; {}", t!("season-from-memory-check")))
+        }
         basis => basis,
     }
 }

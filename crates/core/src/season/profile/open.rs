@@ -1,12 +1,13 @@
 //! A record held against the profiles that the farm keeps to, and what is open of it.
 
-use crate::language::t;
 use jiff::civil::Date;
 
 use super::element::more;
 use super::{Deadline, Due, Element, Lack, Place, Profile, Scope, asked, chosen, dates};
 use crate::farm::{Farm, Id, OwnElement, Record};
 use crate::finding::{Basis, Finding, Level, Subject};
+use crate::language::t;
+use crate::words::{all_of, any_of};
 
 /// A record against one profile, or against what the farm itself asks for.
 #[derive(Clone, Debug, PartialEq)]
@@ -45,17 +46,17 @@ impl Row<'_> {
     pub fn lacks(&self) -> Option<String> {
         Some(match self.held.as_ref().err()? {
             Lack::Itself => self.name.to_owned(),
-            Lack::Of(names) => t!("season-name-of-names", name = self.name, names = names.join(" and ")),
-            Lack::NoField => "fields".to_owned(),
-            Lack::NoProduct => "products".to_owned(),
+            Lack::Of(names) => t!("season-name-of-names", name = self.name, names = all_of(names)),
+            Lack::NoField => t!("season-lacks-fields").to_owned(),
+            Lack::NoProduct => t!("season-lacks-products").to_owned(),
         })
     }
 
     /// The same in a word or two.
     fn short(&self) -> Option<&str> {
         Some(match self.held.as_ref().err()? {
-            Lack::NoField => "fields",
-            Lack::NoProduct => "products",
+            Lack::NoField => t!("season-lacks-fields"),
+            Lack::NoProduct => t!("season-lacks-products"),
             Lack::Itself | Lack::Of(_) => self.short,
         })
     }
@@ -197,7 +198,7 @@ pub fn missing(farm: &Farm, id: &Id, record: &Record, today: Date) -> Vec<Findin
             }
             .to_owned();
             if matches!(kept.basis, Basis::Published(_)) {
-                hint.push_str(t!("season-whether-the-law-asks-for-it"));
+                hint = t!("season-whether-the-law-asks-for-it", hint = hint);
             }
             let text = t!(
                 "season-of-lacks-for",
@@ -222,7 +223,7 @@ impl Scope {
             Self::Pesticide => t!("season-records-of-pesticides").to_owned(),
             Self::Restricted => t!("season-records-of-restricted-use-products").to_owned(),
             Self::Active { name, crops } if crops.is_empty() => t!("season-records-of", name = name),
-            Self::Active { name, crops } => t!("season-records-of-on", name = name, crops = crops.join(" or ")),
+            Self::Active { name, crops } => t!("season-records-of-on", name = name, crops = any_of(crops)),
         }
     }
 }

@@ -4,13 +4,13 @@
 //! of one record had one tank, one day and one weather, so they do not repeat the application: without pairs a record is one, the mean of
 //! its fields, and pairs of the same two records are one pair. What comes out says what was rated; it never says why.
 
-use crate::language::t;
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::index::{Index, Rating, bit};
 use super::{Picked, effects};
 use crate::farm::{AdjuvantClass, Effect, Id};
 use crate::label::listed;
+use crate::language::t;
 use crate::season::stats::{FEWEST, Paired, Summary, Welch, paired, summary, welch};
 
 /// Days after an application that are looked at together.

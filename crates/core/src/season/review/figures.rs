@@ -1,9 +1,9 @@
 //! Figures of the review in the farm's units, in words and as lengths of bars: for the screen and for paper.
 
-use crate::language::t;
 use rust_decimal::prelude::ToPrimitive;
 
 use super::{Amounts, Spent};
+use crate::language::t;
 use crate::mix::choice::per_ground;
 use crate::quantity::number::show;
 use crate::quantity::{ActiveBasis, Amount, Area, Mass, MassPerArea, Money, Quantity, Share, Units, Volume};

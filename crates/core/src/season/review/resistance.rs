@@ -124,7 +124,7 @@ fn rules() -> &'static [Rule] {
 /// The first rule of a kind that names the group, or all of them.
 fn rule(kind: ProductKind, group: &str, again: &str) -> Option<&'static Rule> {
     let names = |rule: &Rule| rule.groups == "*" || rule.groups.split(';').any(|named| named == group);
-    rules().iter().find(|rule| rule.kind == kind.name() && rule.again == again && names(rule))
+    rules().iter().find(|rule| rule.kind == kind.word() && rule.again == again && names(rule))
 }
 
 /// The page, of what is picked.
@@ -279,7 +279,7 @@ mod tests {
     fn every_rule_reads() {
         assert!(rules().len() >= 6);
         for rule in rules() {
-            assert!(ProductKind::ALL.iter().any(|kind| kind.name() == rule.kind), "{}", rule.kind);
+            assert!(ProductKind::ALL.iter().any(|kind| kind.word() == rule.kind), "{}", rule.kind);
             assert!(["season", "years", "row"].contains(&rule.again.as_str()) && rule.most > 0, "{}", rule.again);
         }
         assert_eq!(rule(ProductKind::Fungicide, "11", "row").map(|rule| rule.most), Some(1));

@@ -258,11 +258,11 @@ pub fn class(class: Option<AdjuvantClass>) -> &'static str {
 
 /// The month, 1 to 12: "Jun".
 pub fn month(month: i8) -> &'static str {
-    usize::try_from(month - 1).ok().and_then(|at| months().get(at).copied()).unwrap_or_default()
+    usize::try_from(month - 1).ok().and_then(|at| month_names().get(at).copied()).unwrap_or_default()
 }
 
 /// The months of a year.
-pub fn months() -> [&'static str; 12] {
+pub fn month_names() -> [&'static str; 12] {
     [
         t!("season-month-1"),
         t!("season-month-2"),

@@ -46,8 +46,8 @@ pub fn json(farm: &Farm, season: Option<i16>) -> Value {
         "products": found.products.rows.iter().map(|product| with_spent(&product.spent, product.treated, json!({
             "product": product.product,
             "name": product.name,
-            "kind": product.kind.map(ProductKind::name),
-            "class": product.class.map(AdjuvantClass::name),
+            "kind": product.kind.map(ProductKind::word),
+            "class": product.class.map(AdjuvantClass::word),
             "kind_of_today": product.from_shed,
             "times": product.times,
             "amount_l": product.amounts.liquid.map(Volume::to_litres),
@@ -70,7 +70,7 @@ pub fn json(farm: &Farm, season: Option<i16>) -> Value {
         "groups": found.resistance.fields.iter().map(|field| json!({
             "field": field.field,
             "groups": field.rows.iter().map(|group| json!({
-                "kind": group.kind.name(),
+                "kind": group.kind.word(),
                 "group": group.group,
                 "seasons": group.years.iter().map(|(year, times)| json!({ "season": year, "times": times })).collect::<Vec<_>>(),
                 "again": group.repeats.iter().map(|repeat| json!({
@@ -82,7 +82,7 @@ pub fn json(farm: &Farm, season: Option<i16>) -> Value {
         })).collect::<Vec<_>>(),
         "in_no_group": counted(&found.resistance.groupless),
         "adjuvants": found.adjuvants.rows.iter().map(|class| with_spent(&class.spent, class.treated, json!({
-            "class": class.class.map(AdjuvantClass::name),
+            "class": class.class.map(AdjuvantClass::word),
             "products": class.products,
             "times": class.times,
             "amount_l": class.amounts.liquid.map(Volume::to_litres),
@@ -118,8 +118,8 @@ pub fn json(farm: &Farm, season: Option<i16>) -> Value {
             "all": cost_row(&found.cost.all, Map::new()),
             "fields": found.cost.fields.iter().map(|row| cost_row(row, key("field", &row.of.0))).collect::<Vec<_>>(),
             "crops": found.cost.crops.iter().map(|row| cost_row(row, key("crop", &row.of))).collect::<Vec<_>>(),
-            "kinds": found.cost.kinds.iter().map(|row| cost_row(row, key("kind", row.of.map_or("", ProductKind::name)))).collect::<Vec<_>>(),
-            "classes": found.cost.classes.iter().map(|row| cost_row(row, key("class", row.of.name()))).collect::<Vec<_>>(),
+            "kinds": found.cost.kinds.iter().map(|row| cost_row(row, key("kind", row.of.map_or("", ProductKind::word)))).collect::<Vec<_>>(),
+            "classes": found.cost.classes.iter().map(|row| cost_row(row, key("class", row.of.word()))).collect::<Vec<_>>(),
             "without_price": counted(&found.cost.without_price),
         },
         "waters": found.work.waters.iter().map(|water| json!({

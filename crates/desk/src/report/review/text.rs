@@ -1,12 +1,12 @@
 //! The review in words.
 
 use std::fmt::Write;
-use tankard_core::t;
 
 use tankard_core::farm::{AdjuvantClass, Farm};
 use tankard_core::quantity::{Area, Quantity, Share, Units};
 use tankard_core::season::review::{Amounts, Choice, Index, Picked, Review, Spent, words};
-use tankard_core::words::capital;
+use tankard_core::t;
+use tankard_core::words::{all_of, capital};
 
 use super::All;
 use crate::report::needs::round;
@@ -60,11 +60,12 @@ fn row(out: &mut String, what: &str, figure: &str, more: &str) -> std::fmt::Resu
 fn passes(found: &Review, units: Units, out: &mut String) -> std::fmt::Result {
     let passes = &found.passes;
     writeln!(out, "{}", t!("report-passes-and-ground"))?;
-    row(out, "records", &passes.passes.to_string(), "")?;
+    row(out, t!("report-records"), &passes.passes.to_string(), "")?;
     row(out, t!("report-ground-treated-twice-sprayed-counted-twice"), &passes.treated.show(units), "")?;
     row(out, t!("report-ground-sprayed-at-least-once"), &words::distinct(passes.distinct, units), "")?;
     for month in passes.months.iter().filter(|month| month.passes > 0) {
-        let name = format!("{}-{:02}: {}", month.year, month.month, words::count(month.passes, "record", "records"));
+        let day = format!("{}-{:02}", month.year, month.month);
+        let name = t!("report-records-of-month", month = day, count = month.passes);
         row(out, &name, &month.treated.show(units), &t!("report-so-far", so_far = month.so_far.show(units)))?;
     }
     if passes.without_area > 0 {
@@ -75,7 +76,7 @@ fn passes(found: &Review, units: Units, out: &mut String) -> std::fmt::Result {
 
 fn amounts(amounts: &Amounts, units: Units) -> String {
     let each: Vec<String> = amounts.each().map(|amount| round(amount, units)).collect();
-    each.join(" and ")
+    all_of(&each)
 }
 
 fn products(farm: &Farm, found: &Review, out: &mut String) -> std::fmt::Result {
@@ -84,7 +85,7 @@ fn products(farm: &Farm, found: &Review, out: &mut String) -> std::fmt::Result {
     for product in &found.products.rows {
         let more = t!(
             "report-on",
-            count = words::count(product.times, "record", "records"),
+            count = product.times,
             treated = product.treated.show(units),
             spent = words::spent(&product.spent, &farm.currency)
         );
@@ -103,17 +104,13 @@ fn products(farm: &Farm, found: &Review, out: &mut String) -> std::fmt::Result {
         }
     }
     for (name, times) in &found.actives.silent {
-        writeln!(
-            out,
-            "{}",
-            t!("report-not-in-it-without-its-active", name = name, count = words::count(*times, "time", "times"))
-        )?;
+        writeln!(out, "{}", t!("report-not-in-it-without-its-active", name = name, count = times))?;
     }
     writeln!(out, "{}", t!("report-adjuvants"))?;
     for class in &found.adjuvants.rows {
         let more = t!(
             "report-on",
-            count = words::count(class.times, "record", "records"),
+            count = class.times,
             treated = class.treated.show(units),
             spent = words::spent(&class.spent, &farm.currency)
         );
@@ -139,7 +136,7 @@ fn groups(found: &Review, out: &mut String) -> std::fmt::Result {
         }
     }
     for (name, times) in &found.resistance.groupless {
-        writeln!(out, "{}", t!("report-in-no-group", name = name, count = words::count(*times, "time", "times")))?;
+        writeln!(out, "{}", t!("report-in-no-group", name = name, count = times))?;
     }
     writeln!(out)
 }
@@ -153,7 +150,7 @@ fn planned(found: &Review, units: Units, out: &mut String) -> std::fmt::Result {
     writeln!(out, "{}", t!("report-planned-against-applied"))?;
     for (name, errors) in [
         (t!("report-amounts-over-ground"), &planned.rate),
-        ("ground", &planned.area),
+        (t!("report-ground"), &planned.area),
         (t!("report-spray-volume"), &planned.volume),
     ] {
         if let Some(errors) = errors {
@@ -171,7 +168,7 @@ fn planned(found: &Review, units: Units, out: &mut String) -> std::fmt::Result {
             out,
             t!("report-left-over"),
             &planned.left.show(units),
-            &words::count(planned.left_told, "record", "records"),
+            &t!("report-so-many-records", count = planned.left_told),
         )?;
     }
     if planned.without_plan > 0 {
@@ -197,58 +194,42 @@ fn cost(farm: &Farm, found: &Review, out: &mut String) -> std::fmt::Result {
         line(words::kind(kind.of), &kind.spent, kind.treated)?;
     }
     for (name, times) in &cost.without_price {
-        writeln!(
-            out,
-            "{}",
-            t!("report-no-price-that-fits", name = name, count = words::count(*times, "time", "times"))
-        )?;
+        writeln!(out, "{}", t!("report-no-price-that-fits", name = name, count = times))?;
     }
     writeln!(out)
 }
 
 /// "$21.40 an acre treated"; empty without ground, and where nothing has a price.
 fn per_area(farm: &Farm, spent: &Spent, treated: Area) -> String {
-    let (count, unit) = match farm.units {
-        Units::Metric => (treated.to_hectares(), t!("report-a-hectare")),
-        _ => (treated.to_acres(), t!("report-an-acre")),
-    };
     let priced = !spent.money.amount().is_zero();
-    let per = spent.money.per(count).filter(|_| priced);
-    per.map_or_else(String::new, |per| t!("report-treated", currency = farm.currency, per = per.show(), unit = unit))
+    let count = if farm.units == Units::Metric { treated.to_hectares() } else { treated.to_acres() };
+    spent.money.per(count).filter(|_| priced).map_or_else(String::new, |per| {
+        let (currency, per) = (&farm.currency, per.show());
+        if farm.units == Units::Metric {
+            t!("report-a-hectare-treated", currency = currency, per = per)
+        } else {
+            t!("report-an-acre-treated", currency = currency, per = per)
+        }
+    })
 }
 
 fn work(found: &Review, units: Units, out: &mut String) -> std::fmt::Result {
     writeln!(out, "{}", t!("report-water-and-hours"))?;
     for water in &found.work.waters {
-        let mut more = t!("report-of-it-water", water = water.water.show(units));
-        if water.without_volume > 0 {
-            let _ = write!(
-                more,
-                "{}",
-                t!(
-                    "report-without-that-say-no-volume",
-                    count = words::count(water.without_volume, "record", "records")
-                )
-            );
-        }
+        let of_it = water.water.show(units);
+        let more = match water.without_volume {
+            0 => t!("report-of-it-water", water = of_it),
+            count => t!("report-of-it-water-without-volume", water = of_it, count = count),
+        };
         row(out, words::water(&water.name), &water.spray.show(units), &more)?;
     }
     for rig in &found.work.rigs {
-        let mut more = rig
-            .area_per_hour()
-            .map_or_else(String::new, |area| t!("report-an-hour-start-to-end", area = area.show(units)));
-        if rig.without_times > 0 {
-            let joint = if more.is_empty() { "" } else { "; " };
-            let _ = write!(
-                more,
-                "{}",
-                t!(
-                    "report-without-start-and-end",
-                    joint = joint,
-                    count = words::count(rig.without_times, "record", "records")
-                )
-            );
-        }
+        let more = match (rig.area_per_hour().map(|area| area.show(units)), rig.without_times) {
+            (None, 0) => String::new(),
+            (Some(area), 0) => t!("report-an-hour-start-to-end", area = area),
+            (None, count) => t!("report-without-start-and-end", count = count),
+            (Some(area), count) => t!("report-an-hour-and-without-start-and-end", area = area, count = count),
+        };
         row(out, words::rig(&rig.name), &rig.time.show(units), &more)?;
     }
     writeln!(out)
@@ -265,12 +246,7 @@ fn ratings(farm: &Farm, all: &All, out: &mut String) -> std::fmt::Result {
         let ends = summary.interval.map_or_else(String::new, |(low, high)| {
             t!("report-95-interval-to", low = format_args!("{:.1}", low), high = format_args!("{:.1}", high))
         });
-        let more = t!(
-            "report-median",
-            count = words::count(summary.n, "field", "fields"),
-            median = format_args!("{:.1}", summary.median),
-            ends = ends
-        );
+        let more = t!("report-median", count = summary.n, median = format_args!("{:.1}", summary.median), ends = ends);
         let what = format!("{}, {}", capital(&words::effect(&rated.effect)), words::band(rated.days));
         writeln!(out, "  {what}")?;
         row(out, &t!("report-text", classes = words::classes(&rated.classes)), &format!("{:.1}", summary.mean), &more)?;

@@ -1,10 +1,10 @@
 //! Boundaries out of the farm: as GeoJSON for other programs, and a pass as task data for the terminal in the cab.
 
 use std::path::Path;
-use tankard_core::t;
 
 use egui::Context;
 use tankard_core::farm::Id;
+use tankard_core::t;
 use tankard_file::ground::{write_geojson, write_taskdata};
 use tankard_file::store::{self, Report};
 

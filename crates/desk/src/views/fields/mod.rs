@@ -1,6 +1,5 @@
 //! Fields: a list with area, crop, stage, last pass and next limit, edited in the row; beside it the chosen field's page.
 
-use tankard_core::t;
 mod barred;
 pub mod export;
 mod got;
@@ -18,6 +17,7 @@ pub use page::Page;
 
 use egui::{CentralPanel, Frame, Margin, Panel, Ui};
 use tankard_core::plausible;
+use tankard_core::t;
 
 use crate::app::Desk;
 use crate::look;

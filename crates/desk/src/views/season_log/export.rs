@@ -3,12 +3,12 @@
 use std::collections::HashSet;
 use std::path::Path;
 use std::rc::Rc;
-use tankard_core::t;
 
 use egui::containers::menu::MenuButton;
 use egui::{Button, Ui};
 use jiff::civil::date;
 use tankard_core::farm::Id;
+use tankard_core::t;
 use tankard_file::store::{self, Report};
 use tankard_file::{records_csv, records_json};
 

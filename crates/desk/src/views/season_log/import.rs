@@ -3,13 +3,13 @@
 
 use std::path::Path;
 use std::sync::Arc;
-use tankard_core::t;
 
 use egui::{Label, Margin, ScrollArea, Ui};
 use tankard_core::farm::{Farm, Record};
 use tankard_core::finding::Level;
 use tankard_core::progress::Cancelled;
 use tankard_core::quantity::Units;
+use tankard_core::t;
 use tankard_core::words::capital;
 use tankard_file::records_csv::{self, Meets, Reading};
 use tankard_file::records_import::{self, Comma, DayOrder, Holds, Mapping, Preview, Table};

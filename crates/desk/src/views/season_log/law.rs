@@ -3,7 +3,7 @@
 use egui::{CollapsingHeader, Label, RichText, Ui};
 use jiff::civil::Date;
 use tankard_core::farm::{Farm, Record};
-use tankard_core::season::profile::{self, Dated, Kept, NOT_THE_LAW, Place, Row};
+use tankard_core::season::profile::{self, Dated, Kept, Place, Row, not_the_law};
 use tankard_core::t;
 
 use crate::look;
@@ -51,7 +51,7 @@ pub(super) fn show(ui: &mut Ui, farm: &Farm, record: &mut Record, today: Date) {
         }
     }
     ui.add_space(look::GRID);
-    boxes::say(ui, NOT_THE_LAW);
+    boxes::say(ui, not_the_law());
 }
 
 /// A profile: what is open of it, the boxes of what has no place elsewhere, and what is there.

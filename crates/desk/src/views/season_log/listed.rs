@@ -4,12 +4,12 @@ use std::cell::{OnceCell, RefCell};
 use std::cmp::Reverse;
 use std::collections::HashMap;
 use std::rc::Rc;
-use tankard_core::t;
 
 use jiff::civil::Date;
 use tankard_core::farm::{Farm, Record};
 use tankard_core::season::profile::{self, Open};
 use tankard_core::season::{self, Totals, find};
+use tankard_core::t;
 
 /// Which season is shown.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]

@@ -1,6 +1,5 @@
 //! Season log: what was sprayed. The records by date at the left, the chosen one open beside them.
 
-use tankard_core::t;
 mod close;
 pub mod export;
 pub mod import;
@@ -19,6 +18,7 @@ use std::rc::Rc;
 use egui::{Align, Layout, Margin, Panel, TextEdit, Ui};
 use tankard_core::farm::{Farm, Id};
 use tankard_core::quantity::Quantity;
+use tankard_core::t;
 
 use crate::app::Desk;
 use crate::look;

@@ -1,9 +1,9 @@
 //! Records on paper: the record book of what the list shows, and the sheet on an application for workers.
 
 use std::path::{Path, PathBuf};
-use tankard_core::t;
 
 use tankard_core::finding::Level;
+use tankard_core::t;
 use tankard_file::store::{self, Report};
 use tankard_paper::{book, worker_protection};
 

@@ -4,7 +4,6 @@
 
 use std::collections::HashMap;
 use std::rc::Rc;
-use tankard_core::t;
 
 use egui::{Align, Layout, Margin, Ui};
 use jiff::Unit;
@@ -15,6 +14,7 @@ use tankard_core::progress::{Cancelled, Tell};
 use tankard_core::season::amend::{amend, differences, history, take_as_it_is};
 use tankard_core::season::profile::{self, Open};
 use tankard_core::season::seal::{self, Link, Verdict, is_signed, respecting, sign, verify};
+use tankard_core::t;
 use tankard_core::words::capital;
 
 use crate::app::Desk;

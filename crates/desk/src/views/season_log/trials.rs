@@ -1,13 +1,13 @@
 //! Trials: two treatments beside one another, pair by pair, with their ratings.
 
 use std::rc::Rc;
-use tankard_core::t;
 
 use egui::{Margin, ScrollArea, Ui};
 use tankard_core::farm::{Farm, Id, Plot, Record, Trial};
 use tankard_core::quantity::number;
 use tankard_core::season::review::words::{band, by_pairs, effect, no_cause};
 use tankard_core::season::trials::{Judged, judge, pair_up};
+use tankard_core::t;
 
 use super::listed::Listed;
 use crate::app::Desk;

@@ -114,7 +114,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
                 chosen.and_then(|id| bench.farm().advice.get(&id).cloned().map(|advice| (id, advice)))
             else {
                 ui.label(look::title(t!("shed-advice")));
-                lists::empty(ui, RANK);
+                lists::empty(ui, rank());
                 return;
             };
             let before = advice.clone();
@@ -134,20 +134,22 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
     );
 }
 
-const RANK: &str = "Local advice stands below every label and above general publications.";
+fn rank() -> &'static str {
+    t!("shed-local-advice-stands-below")
+}
 
 fn form(farm: &Farm, ui: &mut Ui, advice: &mut Advice) {
     let whole = whole(farm, advice);
     title_box_hinted(ui, t!("shed-whose-advice-it-is"), &mut advice.whose, t!("shed-whose-it-is-a-person-or"));
-    ui.label(look::soft(ui, RANK));
+    ui.label(look::soft(ui, rank()));
     ui.add_space(look::GRID);
     ui.add(Label::new(whole).wrap());
     section(ui, t!("shed-who-said-it-and-of-what"));
     line(ui, t!("shed-given-on"), |ui| {
         boxes::date_or_none(ui, t!("shed-given-on"), &mut advice.given, 120.0);
     });
-    line(ui, "about", |ui| {
-        boxes::text_or_empty(ui, "about", &mut advice.about, 220.0, t!("shed-every-pesticide"));
+    line(ui, t!("shed-about"), |ui| {
+        boxes::text_or_empty(ui, t!("shed-about"), &mut advice.about, 220.0, t!("shed-every-pesticide"));
         suggestions(farm, ui, &mut advice.about);
     });
     line(ui, t!("shed-with-water"), |ui| {
@@ -158,7 +160,7 @@ fn form(farm: &Farm, ui: &mut Ui, advice: &mut Advice) {
         }
         let say = |id: &Id| match farm.waters.get(id) {
             Some(water) => named(&water.name),
-            None if id.is_empty() => "any".to_owned(),
+            None if id.is_empty() => t!("shed-any").to_owned(),
             None => t!("shed-which-is-gone", id = id),
         };
         boxes::choice(ui, t!("shed-with-water"), &mut advice.water, &all, say, 220.0);
@@ -171,7 +173,7 @@ fn form(farm: &Farm, ui: &mut Ui, advice: &mut Advice) {
 
 /// For which crop, stages and conditions a statement holds that stands on no label; `of` names what it belongs to.
 pub(super) fn holds(farm: &Farm, ui: &mut Ui, of: &str, statement: &mut Statement) {
-    line(ui, "crop", |ui| {
+    line(ui, t!("shed-crop"), |ui| {
         boxes::text_or_empty(ui, &t!("shed-crop-of-the", of = of), &mut statement.crop, 150.0, t!("shed-any-crop"));
         let mut crops: Vec<String> =
             farm.fields.values().map(|field| field.crop.trim().to_owned()).filter(|crop| !crop.is_empty()).collect();
@@ -179,17 +181,17 @@ pub(super) fn holds(farm: &Farm, ui: &mut Ui, of: &str, statement: &mut Statemen
         crops.dedup();
         pick(ui, t!("shed-crop-from-the-fields"), &mut statement.crop, crops, 150.0);
     });
-    line(ui, "stages", |ui| {
-        boxes::text_or_empty(ui, t!("shed-from-stage"), &mut statement.from_stage, 70.0, "from");
+    line(ui, t!("shed-stages"), |ui| {
+        boxes::text_or_empty(ui, t!("shed-from-stage"), &mut statement.from_stage, 70.0, t!("shed-from-hint"));
         word(ui, "–");
-        boxes::text_or_empty(ui, t!("shed-to-stage"), &mut statement.to_stage, 70.0, "to");
+        boxes::text_or_empty(ui, t!("shed-to-stage"), &mut statement.to_stage, 70.0, t!("shed-to-hint"));
         word(ui, t!("shed-both-included"));
     });
-    lines(ui, "conditions", |ui| {
+    lines(ui, t!("shed-conditions"), |ui| {
         if statement.when.is_empty() {
             word(ui, t!("shed-in-every-weather-and-carrier"));
         }
-        conditions::list(ui, of, &mut statement.when, farm.units);
+        conditions::list(ui, &t!("shed-owner", of = of), &mut statement.when, farm.units);
         conditions::only_if(
             ui,
             t!("shed-add-a-condition"),
@@ -211,7 +213,7 @@ pub(super) fn suggestions(farm: &Farm, ui: &mut Ui, value: &mut String) {
             actives.push(active.name.trim().to_owned());
             let group = active.group.trim();
             if !group.is_empty() {
-                groups.push((group.parse::<u32>().unwrap_or(u32::MAX), t!("shed-group", group = group)));
+                groups.push((group.parse::<u32>().unwrap_or(u32::MAX), format!("group {group}")));
             }
         }
     }
@@ -248,12 +250,19 @@ fn what(ui: &mut Ui, says: &mut Says, units: Units) {
     }
     match says {
         Says::Adjuvant { class, stance, least, most, at_least, at_most } => {
-            line(ui, "adjuvant", |ui| {
+            line(ui, t!("shed-adjuvant"), |ui| {
                 let say = |class: &AdjuvantClass| class.name().to_owned();
                 boxes::choice(ui, t!("shed-adjuvant-class"), class, &AdjuvantClass::ALL, say, 220.0);
-                boxes::choice(ui, "stance", stance, &Stance::ALL, |stance| stance.name().to_owned(), 110.0);
+                boxes::choice(
+                    ui,
+                    t!("shed-stance-box"),
+                    stance,
+                    &Stance::ALL,
+                    |stance| stance.name().to_owned(),
+                    110.0,
+                );
             });
-            line(ui, "rate", |ui| {
+            line(ui, t!("shed-rate"), |ui| {
                 boxes::quantity_hinted(ui, t!("shed-rate-at-least"), least, 110.0, t!("shed-at-least"));
                 word(ui, "–");
                 boxes::quantity_hinted(ui, t!("shed-rate-at-most"), most, 110.0, t!("shed-at-most"));
@@ -338,10 +347,10 @@ fn said(advice: &Advice, units: Units) -> String {
 fn whole(farm: &Farm, advice: &Advice) -> String {
     let applies = applies(&advice.says);
     let water = guidance::water(farm, advice);
-    let mut about = t!("shed-for", advice = about(advice));
-    if !applies.is_empty() {
-        about = format!("{about} {applies}");
-    }
+    let about = match applies {
+        applies if applies.is_empty() => t!("shed-for", advice = about(advice)),
+        applies => t!("shed-for-where", advice = about(advice), applies = applies),
+    };
     let all = [about, water, said(advice, farm.units)];
     let all: Vec<String> = all.into_iter().filter(|part| !part.is_empty()).collect();
     format!("{}: {}", source(advice), all.join(", "))

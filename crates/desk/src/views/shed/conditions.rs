@@ -87,9 +87,9 @@ pub(super) fn below(ui: &mut Ui, name: &str, statement: &mut Statement, units: U
     {
         indented(ui, |ui| {
             word(ui, t!("shed-but-at-least"));
-            boxes::quantity_hinted(ui, &t!("shed-at-least-over-ground", name = name), at_least, 82.0, "any");
+            boxes::quantity_hinted(ui, &t!("shed-at-least-over-ground", name = name), at_least, 82.0, t!("shed-any"));
             word(ui, t!("shed-and-at-most"));
-            boxes::quantity_hinted(ui, &t!("shed-at-most-over-ground", name = name), at_most, 82.0, "any");
+            boxes::quantity_hinted(ui, &t!("shed-at-most-over-ground", name = name), at_most, 82.0, t!("shed-any"));
             word(ui, t!("shed-over-ground"));
             boxes::understood_between(ui, at_least.as_ref(), at_most.as_ref(), units);
         });
@@ -106,7 +106,7 @@ pub(super) fn list(ui: &mut Ui, name: &str, conditions: &mut Vec<When>, units: U
     let last = conditions.len().saturating_sub(1);
     for (at, when) in conditions.iter_mut().enumerate() {
         let name = t!("shed-condition", name = name, at = at + 1);
-        word(ui, if at == 0 { "only" } else { "and" });
+        word(ui, if at == 0 { t!("shed-only") } else { t!("shed-and-also") });
         condition(ui, &name, when, units);
         if cross(ui, &name) {
             gone = Some(at);
@@ -132,26 +132,26 @@ fn indented(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
 fn condition(ui: &mut Ui, name: &str, when: &mut When, units: Units) {
     match when {
         When::Weed(weed) => {
-            word(ui, "against");
-            boxes::text_or_empty(ui, name, weed, 112.0, "weed");
+            word(ui, t!("shed-against"));
+            boxes::text_or_empty(ui, name, weed, 112.0, t!("shed-weed"));
         }
         When::With(what) => {
-            word(ui, "with");
+            word(ui, t!("shed-with"));
             boxes::text_or_empty(ui, name, what, 130.0, t!("shed-group-active-class"));
         }
         When::Carrier(kind) => {
-            word(ui, "in");
+            word(ui, t!("shed-in"));
             let say = |kind: &CarrierKind| kind.name().to_owned();
             boxes::choice(ui, name, kind, &CarrierKind::ALL, say, 150.0);
         }
-        When::CarrierBelow(rate) => asked(ui, name, "below", rate, units),
-        When::CarrierAbove(rate) => asked(ui, name, "above", rate, units),
+        When::CarrierBelow(rate) => asked(ui, name, t!("shed-below"), rate, units),
+        When::CarrierAbove(rate) => asked(ui, name, t!("shed-above"), rate, units),
         When::DropletsFinerThan(class) => class_of(ui, name, t!("shed-with-droplets-finer-than"), class),
         When::DropletsAtLeast(class) => {
             class_of(ui, name, t!("shed-with-droplets"), class);
             word(ui, t!("shed-or-coarser"));
         }
-        When::RateAbove(rate) => asked(ui, name, "above", rate, units),
+        When::RateAbove(rate) => asked(ui, name, t!("shed-above"), rate, units),
         When::RateUpTo(rate) => asked(ui, name, t!("shed-up-to"), rate, units),
         When::WarmerThan(air) => asked(ui, name, t!("shed-warmer-than"), air, units),
         When::ColderThan(air) => asked(ui, name, t!("shed-colder-than"), air, units),

@@ -17,12 +17,12 @@ const NARROW: f32 = 510.0;
 /// The section.
 pub(super) fn show(ui: &mut Ui, id: &Id, product: &mut Product, units: Units) {
     section(ui, t!("shed-front-panel"));
-    line(ui, "kind", |ui| {
-        boxes::choice(ui, "kind", &mut product.kind, &ProductKind::ALL, |kind| kind.name().to_owned(), 160.0);
+    line(ui, t!("shed-kind"), |ui| {
+        boxes::choice(ui, t!("shed-kind"), &mut product.kind, &ProductKind::ALL, |kind| kind.name().to_owned(), 160.0);
     });
-    line(ui, "formulation", |ui| {
+    line(ui, t!("shed-formulation"), |ui| {
         let say = |formulation: &Formulation| format!("{}, {}", formulation.code(), formulation.name());
-        boxes::choice(ui, "formulation", &mut product.formulation, &Formulation::ALL, say, 280.0);
+        boxes::choice(ui, t!("shed-formulation"), &mut product.formulation, &Formulation::ALL, say, 280.0);
     });
     // What another kind left behind stays in sight, so that it can be taken away.
     let helps = matches!(product.kind, ProductKind::Adjuvant | ProductKind::Conditioner | ProductKind::FoliarFeed);
@@ -41,25 +41,25 @@ pub(super) fn show(ui: &mut Ui, id: &Id, product: &mut Product, units: Units) {
     actives(ui, id, product, units);
     surfactant(ui, product);
     if product.class == Some(AdjuvantClass::AmmoniumSulfate) || product.grade.is_some() {
-        line(ui, "grade", |ui| {
+        line(ui, t!("shed-grade"), |ui| {
             let all: Vec<Option<Grade>> = std::iter::once(None).chain(Grade::ALL.into_iter().map(Some)).collect();
             let say = |grade: &Option<Grade>| grade.map_or(t!("shed-not-stated"), Grade::name).to_owned();
-            boxes::choice(ui, "grade", &mut product.grade, &all, say, 160.0);
+            boxes::choice(ui, t!("shed-grade"), &mut product.grade, &all, say, 160.0);
         });
     }
-    line(ui, "density", |ui| {
-        boxes::quantity_hinted(ui, "density", &mut product.density, 120.0, t!("shed-not-stated"));
-        offers::at_box(ui, "density", &Slot::Density(id.clone()));
+    line(ui, t!("shed-density"), |ui| {
+        boxes::quantity_hinted(ui, t!("shed-density"), &mut product.density, 120.0, t!("shed-not-stated"));
+        offers::at_box(ui, t!("shed-density"), &Slot::Density(id.clone()));
         boxes::understood(ui, product.density.as_ref(), units);
     });
-    lines(ui, "registration", |ui| {
-        boxes::text_or_empty(ui, "registration", &mut product.registration, 200.0, "number");
+    lines(ui, t!("shed-registration"), |ui| {
+        boxes::text_or_empty(ui, t!("shed-registration"), &mut product.registration, 200.0, t!("shed-number"));
         word(ui, t!("shed-signal-word"));
-        boxes::text_or_empty(ui, t!("shed-signal-word"), &mut product.signal_word, 110.0, "none");
+        boxes::text_or_empty(ui, t!("shed-signal-word"), &mut product.signal_word, 110.0, t!("shed-none"));
     });
     line(ui, t!("shed-restricted-use"), |ui| {
         let say = |restricted: &bool| {
-            if *restricted { t!("shed-yes-for-certified-applicators-only") } else { "no" }.to_owned()
+            if *restricted { t!("shed-yes-for-certified-applicators-only") } else { t!("shed-no") }.to_owned()
         };
         boxes::choice(ui, t!("shed-restricted-use"), &mut product.restricted, &[false, true], say, 280.0);
     });
@@ -91,10 +91,10 @@ fn surfactant(ui: &mut Ui, product: &mut Product) {
             boxes::slot(ui, 290.0, |ui| word(ui, t!("shed-it-serves-this-product-a-partner")));
         });
     } else if product.kind == ProductKind::Adjuvant || product.surfactant.is_some() {
-        line(ui, "charge", |ui| {
+        line(ui, t!("shed-charge"), |ui| {
             let say = |charge: &Option<Charge>| charge.map_or(t!("shed-not-stated"), Charge::name).to_owned();
             let without = if charge == Some(Charge::NotStated) { &[][..] } else { &[Charge::NotStated][..] };
-            boxes::choice(ui, "charge", &mut charge, &charges(without), say, 160.0);
+            boxes::choice(ui, t!("shed-charge"), &mut charge, &charges(without), say, 160.0);
             word(ui, t!("shed-of-the-surfactant-in-it"));
         });
     } else {
@@ -108,7 +108,7 @@ fn actives(ui: &mut Ui, id: &Id, product: &mut Product, units: Units) {
     let mut more = false;
     let count = product.actives.len();
     if count == 0 {
-        line(ui, "active", |ui| {
+        line(ui, t!("shed-active-row"), |ui| {
             ui.spacing_mut().button_padding.x = 0.0;
             more = boxes::act(ui, t!("shed-add-an-active")).clicked();
         });
@@ -116,25 +116,31 @@ fn actives(ui: &mut Ui, id: &Id, product: &mut Product, units: Units) {
     let counted = product.kind.is_pesticide();
     for (at, active) in product.actives.iter_mut().enumerate() {
         ui.push_id(("active", at), |ui| {
-            lines(ui, if at == 0 { "active" } else { "" }, |ui| {
+            lines(ui, if at == 0 { t!("shed-active-row") } else { "" }, |ui| {
                 let what =
-                    if active.name.trim().is_empty() { format!("active {}", at + 1) } else { active.name.clone() };
+                    if active.name.trim().is_empty() { t!("shed-active-n", n = at + 1) } else { active.name.clone() };
                 let width = if ui.available_width() < NARROW { 122.0 } else { 150.0 };
-                boxes::text_or_empty(ui, &format!("active {}", at + 1), &mut active.name, width, "common name");
-                let content = format!("content of {what}");
+                boxes::text_or_empty(
+                    ui,
+                    &t!("shed-active-n", n = at + 1),
+                    &mut active.name,
+                    width,
+                    t!("shed-common-name"),
+                );
+                let content = t!("shed-content-of", what = what);
                 boxes::quantity(ui, &content, &mut active.content, 90.0);
                 offers::at_box(ui, &content, &Slot::Content { product: id.clone(), active: at });
                 let basis = |basis: &ActiveBasis| basis.short().to_owned();
                 let both = [ActiveBasis::AcidEquivalent, ActiveBasis::ActiveIngredient];
-                boxes::choice(ui, &format!("basis of {what}"), &mut active.basis, &both, basis, 52.0);
-                word(ui, "group");
-                boxes::text_or_empty(ui, &format!("group of {what}"), &mut active.group, 44.0, "none");
+                boxes::choice(ui, &t!("shed-basis-of", what = what), &mut active.basis, &both, basis, 52.0);
+                word(ui, t!("shed-group-row"));
+                boxes::text_or_empty(ui, &t!("shed-group-of", what = what), &mut active.group, 44.0, t!("shed-none"));
                 if super::cross(ui, &what) {
                     gone = Some(at);
                 }
                 boxes::understood(ui, Some(&active.content), units);
                 if at + 1 == count {
-                    more |= boxes::act(ui, "+ Another active").clicked();
+                    more |= boxes::act(ui, t!("shed-another-active")).clicked();
                 }
                 if counted && let Some(text) = unusual(active) {
                     ui.end_row();

@@ -7,6 +7,7 @@ use tankard_core::farm::{Advice, Farm, Product};
 use tankard_core::finding::Basis;
 use tankard_core::label::names;
 use tankard_core::label::when::words;
+use tankard_core::language;
 use tankard_core::mix::guidance;
 use tankard_core::quantity::{AsTyped, Rate, Units};
 use tankard_core::t;
@@ -134,9 +135,11 @@ fn show_row(ui: &mut Ui, row: &Row, label: &[Statement]) -> bool {
         }
         if let Some(otherwise) = label.iter().find(|typed| row.statements.iter().any(|wanted| speaks_of(typed, wanted)))
         {
-            let place = if otherwise.at.trim().is_empty() { "" } else { otherwise.at.trim() };
-            let place = if place.is_empty() { String::new() } else { format!(", {place}") };
-            small(ui, &t!("shed-the-label-speaks-of-it-in", place = place));
+            let words = match otherwise.at.trim() {
+                "" => t!("shed-the-label-speaks-of-it-in").to_owned(),
+                place => t!("shed-the-label-speaks-of-it-in-place", place = place),
+            };
+            small(ui, &words);
         }
         let act = boxes::act(ui, t!("shed-it-stands-on-the-label-too"));
         let act = act.on_hover_text(t!("shed-adds-it-to-the-label-where"));
@@ -193,8 +196,11 @@ fn rows(farm: &Farm, product: &Product) -> Vec<Row> {
     printed.sort_by_key(|(_, particular)| std::cmp::Reverse(*particular));
     let printed = printed.into_iter().map(|(guidance, _)| {
         let built = capital(&sentence(&guidance.statements.iter().collect::<Vec<_>>(), units));
-        let (says, stands) =
-            if guidance.says.trim().is_empty() { (built, String::new()) } else { (guidance.says.clone(), built) };
+        let (says, stands) = if guidance.says.trim().is_empty() {
+            (built, String::new())
+        } else {
+            (language::row(&guidance.says).to_owned(), built)
+        };
         Row {
             speaker: if guidance.basis == Basis::Practice { Speaker::Practice } else { Speaker::Published },
             says,
@@ -239,20 +245,25 @@ pub(super) fn sentence(statements: &[&Statement], units: Units) -> String {
         .collect();
     match statements.first().map(|statement| &statement.says) {
         Some(Says::Adjuvant { stance, least, most, at_least, at_most, .. }) => {
-            let mut text = format!("{} {}", classes.join(" or "), stance.name());
+            let either = |one: String, other: &str| t!("shed-one-or-other", one = one, other = other);
+            let classes =
+                classes.split_first().map(|(first, rest)| rest.iter().copied().fold((*first).to_owned(), either));
+            let mut text = format!("{} {}", classes.unwrap_or_default(), stance.name());
             let rate = range(least.as_ref(), most.as_ref(), units);
             if !rate.is_empty() {
                 text = format!("{text}, {rate}");
             }
             let floor = range(at_least.as_ref(), None, units);
             let ceiling = range(None, at_most.as_ref(), units);
-            let bounds: Vec<String> = [floor, ceiling].into_iter().filter(|bound| !bound.is_empty()).collect();
-            if bounds.is_empty() { text } else { t!("shed-but", text = text, bounds = bounds.join(" and ")) }
+            match (floor.is_empty(), ceiling.is_empty()) {
+                (true, true) => text,
+                (false, false) => t!("shed-but-both", text = text, least = floor, most = ceiling),
+                _ => t!("shed-but", text = text, bound = floor + &ceiling),
+            }
         }
         Some(Says::NotWith { what, .. }) if what.trim().is_empty() => String::new(),
         Some(Says::NotWith { what, days: 0 }) => t!("shed-not-together-with-what", what = what.trim()),
         Some(Says::NotWith { what, days }) => {
-            let days = super::counted(usize::try_from(*days).unwrap_or(usize::MAX), "day", "days");
             t!("shed-not-together-with-nor-within-of", what = what.trim(), days = days)
         }
         Some(Says::Caution { what } | Says::Handling { what } | Says::Wear { what }) => what.trim().to_owned(),
@@ -303,7 +314,7 @@ fn between(least: Option<&str>, most: Option<&str>) -> String {
 pub(super) fn applies(statement: &Statement) -> String {
     let mut parts = Vec::new();
     if !statement.crop.trim().is_empty() {
-        parts.push(format!("in {}", statement.crop.trim()));
+        parts.push(t!("shed-in-crop", crop = statement.crop.trim()));
     }
     match (statement.from_stage.trim(), statement.to_stage.trim()) {
         ("", "") => {}

@@ -87,7 +87,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
         });
         super::sheets::sheet(ui, t!("shed-where-the-usual-limits-come-from"), |ui| {
             let mut known: Vec<String> = Vec::new();
-            for (name, key) in LIMITS {
+            for (name, key) in limits() {
                 let source = source(key).to_string();
                 match known.iter_mut().find(|text| text.ends_with(&source)) {
                     Some(text) => *text = text.replacen(": ", &format!(", {name}: "), 1),
@@ -118,7 +118,7 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     quiet(ui);
     title_box(ui, t!("shed-name-of-the-farm"), &mut house.name);
     section(ui, t!("shed-reading"));
-    line(ui, "units", |ui| {
+    line(ui, t!("shed-units-row"), |ui| {
         let all = [Units::UsCustomary, Units::Imperial, Units::Metric];
         let say = |units: &Units| {
             match units {
@@ -128,16 +128,26 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
             }
             .to_owned()
         };
-        boxes::choice(ui, "units", &mut house.units, &all, say, 300.0);
+        boxes::choice(ui, t!("shed-units-row"), &mut house.units, &all, say, 300.0);
     });
     line(ui, t!("shed-sign-of-the-currency"), |ui| {
         boxes::text(ui, t!("shed-sign-of-the-currency"), &mut house.currency, 60.0);
     });
     section(ui, t!("shed-load-cards"));
-    line(ui, "paper", |ui| {
-        boxes::choice(ui, "paper", &mut house.paper, &[Paper::Letter, Paper::A4], |paper| format!("{paper:?}"), 120.0);
+    line(ui, t!("shed-paper"), |ui| {
+        boxes::choice(
+            ui,
+            t!("shed-paper"),
+            &mut house.paper,
+            &[Paper::Letter, Paper::A4],
+            |paper| match paper {
+                Paper::Letter => t!("shed-letter").to_owned(),
+                Paper::A4 => "A4".to_owned(),
+            },
+            120.0,
+        );
     });
-    line(ui, "language", |ui| {
+    line(ui, t!("shed-language"), |ui| {
         boxes::choice(
             ui,
             t!("shed-language-of-the-cards"),
@@ -164,11 +174,11 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     loads(ui, &mut house);
     section(ui, t!("shed-place"));
     line(ui, t!("shed-latitude-longitude"), |ui| {
-        boxes::text_or_empty(ui, "latitude", &mut house.place.latitude, 100.0, "41.2");
-        boxes::text_or_empty(ui, "longitude", &mut house.place.longitude, 100.0, "-96.4");
+        boxes::text_or_empty(ui, t!("shed-latitude"), &mut house.place.latitude, 100.0, "41.2");
+        boxes::text_or_empty(ui, t!("shed-longitude"), &mut house.place.longitude, 100.0, "-96.4");
     });
     line(ui, t!("shed-time-zone"), |ui| {
-        boxes::text_or_empty(ui, t!("shed-time-zone"), &mut house.place.zone, 200.0, t!("shed-america-chicago"));
+        boxes::text_or_empty(ui, t!("shed-time-zone"), &mut house.place.zone, 200.0, "America/Chicago");
         if !house.place.zone.trim().is_empty() && sun::zone(&house.place).is_err() {
             ui.label(look::soft(ui, t!("shed-is-not-a-time-zone-known")).color(look::colours(ui).check));
         }
@@ -260,18 +270,20 @@ fn loads(ui: &mut Ui, house: &mut House) {
 }
 
 /// What a usual limit is called, and its name in the table.
-const LIMITS: [(&str, &str); 10] = [
-    ("wind at least", "least_wind"),
-    ("wind at most", "most_wind"),
-    ("gusts at most", "most_gust"),
-    ("Delta T good from", "least_delta_t"),
-    ("Delta T good up to", "good_delta_t"),
-    ("Delta T at most", "most_delta_t"),
-    ("air at least", "least_air"),
-    ("air at most", "most_air"),
-    ("wet from a chance of", "wet_chance"),
-    ("calibration", "calibration_days"),
-];
+fn limits() -> [(&'static str, &'static str); 10] {
+    [
+        (t!("shed-wind-at-least"), "least_wind"),
+        (t!("shed-wind-at-most"), "most_wind"),
+        (t!("shed-gusts-at-most"), "most_gust"),
+        (t!("shed-delta-t-good-from"), "least_delta_t"),
+        (t!("shed-delta-t-good-up-to"), "good_delta_t"),
+        (t!("shed-delta-t-at-most"), "most_delta_t"),
+        (t!("shed-air-at-least"), "least_air"),
+        (t!("shed-air-at-most"), "most_air"),
+        (t!("shed-wet-from-a-chance-of"), "wet_chance"),
+        (t!("shed-calibration-limit"), "calibration_days"),
+    ]
+}
 
 /// The limits that hold where no label and no law says more; a box left empty stands for the usual one.
 fn practice(ui: &mut Ui, practice: &mut Practice, units: Units) {
@@ -319,7 +331,7 @@ fn practice(ui: &mut Ui, practice: &mut Practice, units: Units) {
     line(ui, t!("shed-calibration-is-old-after"), |ui| {
         let name = t!("shed-days-after-which-a-calibration-is");
         boxes::count_or_none(ui, name, &mut practice.calibration_days, 120.0, t!("shed-its-season"));
-        word(ui, "days");
+        word(ui, t!("shed-days-row"));
     });
 }
 

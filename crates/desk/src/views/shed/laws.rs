@@ -14,8 +14,9 @@ use super::{Bench, advice, line, lines, quiet, section, sheets, title_box_hinted
 use crate::look;
 use crate::parts::{boxes, lists};
 
-const RANK: &str =
-    "The program knows no law. It holds your passes against what you type here, below the labels and above practice.";
+fn rank() -> &'static str {
+    t!("shed-the-program-knows-no-law")
+}
 
 /// Whether a kind of statement is offered: what a rule may ask of a pass, its day and its setting.
 const fn is_offered(says: &Says) -> bool {
@@ -85,7 +86,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
             let Some((id, mut law)) = chosen.and_then(|id| bench.farm().laws.get(&id).cloned().map(|law| (id, law)))
             else {
                 ui.label(look::title(t!("shed-law")));
-                lists::empty(ui, RANK);
+                lists::empty(ui, rank());
                 return;
             };
             let before = law.clone();
@@ -131,7 +132,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
 fn form(farm: &Farm, ui: &mut Ui, law: &mut Law) {
     let whole = whole(law, farm.units);
     title_box_hinted(ui, t!("shed-name-of-the-rule"), &mut law.name, t!("shed-its-name-and-paragraph"));
-    ui.add(Label::new(look::soft(ui, RANK)).wrap());
+    ui.add(Label::new(look::soft(ui, rank())).wrap());
     ui.add_space(look::GRID);
     ui.add(Label::new(whole).wrap());
     section(ui, t!("shed-when-and-for-what"));
@@ -141,8 +142,8 @@ fn form(farm: &Farm, ui: &mut Ui, law: &mut Law) {
     line(ui, t!("shed-up-to-and-including"), |ui| {
         boxes::date_or_none(ui, t!("shed-up-to-and-including"), &mut law.until, 120.0);
     });
-    line(ui, "about", |ui| {
-        boxes::text_or_empty(ui, "about", &mut law.about, 220.0, t!("shed-every-pesticide"));
+    line(ui, t!("shed-about"), |ui| {
+        boxes::text_or_empty(ui, t!("shed-about"), &mut law.about, 220.0, t!("shed-every-pesticide"));
         advice::suggestions(farm, ui, &mut law.about);
     });
     section(ui, t!("shed-what-it-says"));
@@ -192,9 +193,11 @@ fn about(law: &Law) -> &str {
 
 /// "For every pesticide in vineyards: wind at most 10 mph".
 fn whole(law: &Law, units: Units) -> String {
-    let applies = applies(&law.says);
-    let space = if applies.is_empty() { "" } else { " " };
-    t!("shed-for-law-space-applies-said", law = about(law), space = space, applies = applies, said = said(law, units))
+    let said = said(law, units);
+    match applies(&law.says) {
+        applies if applies.is_empty() => t!("shed-for-law", law = about(law), said = said),
+        applies => t!("shed-for-law-where", law = about(law), applies = applies, said = said),
+    }
 }
 
 fn text<Q: Quantity>(value: Option<&AsTyped<Q>>) -> Option<&str> {
@@ -204,15 +207,16 @@ fn text<Q: Quantity>(value: Option<&AsTyped<Q>>) -> Option<&str> {
 fn said(law: &Law, units: Units) -> String {
     let between = |least: Option<&str>, most: Option<&str>| match (least, most) {
         (None, None) => String::new(),
-        (Some(least), None) => t!("shed-text", least = least),
-        (None, Some(most)) => t!("shed-at-most-e8a", most = most),
-        (Some(least), Some(most)) => t!("shed-to-968", least = least, most = most),
+        (Some(least), None) => t!("shed-at-least-least", least = least),
+        (None, Some(most)) => t!("shed-at-most-most", most = most),
+        (Some(least), Some(most)) => t!("shed-least-to-most", least = least, most = most),
     };
     let values = match &law.says.says {
         Says::Wind { most, least, gust } => {
-            let gusts = gust.as_ref().map(|gust| t!("shed-gusts-at-most-gust", gust = gust)).unwrap_or_default();
-            let least = least.as_ref().map(|least| t!("shed-at-least-c3a", least = least)).unwrap_or_default();
-            t!("shed-at-most-48b", most = most, least = least, gusts = gusts)
+            let most = t!("shed-at-most-most", most = most);
+            let least = least.as_ref().map(|least| t!("shed-at-least-least", least = least));
+            let gusts = gust.as_ref().map(|gust| t!("shed-gusts-at-most-gust", gust = gust));
+            [Some(most), least, gusts].into_iter().flatten().collect::<Vec<_>>().join(", ")
         }
         Says::NotToward { what } if !what.trim().is_empty() => {
             return t!("shed-not-with-wind-toward", what = what.trim());
@@ -226,15 +230,18 @@ fn said(law: &Law, units: Units) -> String {
         Says::Carrier { least, most } => between(text(least.as_ref()), text(most.as_ref())),
         Says::Rate { least, most } => between(text(least.as_ref()), text(most.as_ref())),
         Says::Droplets { finest, coarsest } => match coarsest {
-            Some(coarsest) => t!("shed-to-0df", finest = finest.name(), coarsest = coarsest.name()),
-            None if *finest == Droplets::UltraCoarse => format!(" {}", finest.name()),
-            None => t!("shed-or-coarser-1ba", finest = finest.name()),
+            Some(coarsest) => t!("shed-least-to-most", least = finest.name(), most = coarsest.name()),
+            None if *finest == Droplets::UltraCoarse => finest.name().to_owned(),
+            None => t!("shed-class-or-coarser", class = finest.name()),
         },
-        Says::BoomHeight { most } => t!("shed-at-most-e8a", most = most),
-        Says::GroundSpeed { most } => t!("shed-at-most-e8a", most = most),
+        Says::BoomHeight { most } => t!("shed-at-most-most", most = most),
+        Says::GroundSpeed { most } => t!("shed-at-most-most", most = most),
         Says::Buffer { to, width, downwind_only } => {
-            let to = if to.trim().is_empty() { String::new() } else { t!("shed-to-90b", to = to.trim()) };
-            t!("shed-of", width = width, to = to, which = if *downwind_only { "yes" } else { "no" })
+            let wide = match to.trim() {
+                "" => t!("shed-of", width = width),
+                to => t!("shed-of-to", width = width, to = to),
+            };
+            if *downwind_only { format!("{wide}, {}", t!("shed-down-the-wind-only")) } else { wide }
         }
         Says::RainFree { hours } | Says::ReEntry { hours } => t!("shed-for-h", hours = hours),
         Says::Dates { from, to } => {
@@ -255,6 +262,6 @@ fn said(law: &Law, units: Units) -> String {
     if values.is_empty() {
         t!("shed-nothing-typed-yet").to_owned()
     } else {
-        format!("{}{values}", law.says.says.name())
+        format!("{} {values}", law.says.says.name())
     }
 }

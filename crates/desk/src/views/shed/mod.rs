@@ -2,7 +2,6 @@
 //! kept, and the farm itself. A product's page follows its label from the
 //! front panel to the directions, so that a person can type from the booklet without jumping.
 
-use tankard_core::t;
 mod advice;
 mod conditions;
 mod front;
@@ -25,6 +24,7 @@ use egui::{
 use tankard_core::farm::{Farm, Id, Nouns, Pass};
 use tankard_core::finding::Finding;
 use tankard_core::plausible;
+use tankard_core::t;
 
 use crate::app::Desk;
 use crate::document::Document;
@@ -437,11 +437,6 @@ fn cross(ui: &mut Ui, what: &str) -> bool {
     response.on_hover_text(t!("shed-remove-what", what = what)).accessible_name(name).clicked()
 }
 
-/// "1 pass", "3 passes".
-fn counted(count: usize, one: &str, several: &str) -> String {
-    if count == 1 { format!("1 {one}") } else { format!("{count} {several}") }
-}
-
 /// The passes that take a thing.
 fn users(farm: &Farm, takes: impl Fn(&Pass) -> bool) -> Vec<(Id, Pass)> {
     farm.passes.iter().filter(|(_, pass)| takes(pass)).map(|(id, pass)| (id.clone(), pass.clone())).collect()
@@ -491,7 +486,7 @@ fn foot_acts(bench: &mut Bench, ui: &mut Ui, chosen: Option<(Id, String)>, uses:
     ui.spacing_mut().item_spacing.x = gap(ui);
     let (id, name) = chosen?;
     if bench.state.removing.as_ref() == Some(&(page, id.clone())) {
-        ui.label(format!("{} {name}", counted(uses, t!("shed-pass-uses"), t!("shed-passes-use"))));
+        ui.label(t!("shed-passes-use", uses = uses, name = name));
         ui.horizontal(|ui| {
             if boxes::act(ui, t!("shed-remove-it-all-the-same")).clicked() {
                 bench.state.removing = None;
@@ -530,7 +525,7 @@ fn add<T: Clone>(
 
 /// Gives a copy its name.
 fn copied(name: &mut String) -> String {
-    name.push_str(t!("shed-copy"));
+    *name = t!("shed-name-copy", name = name);
     name.clone()
 }
 

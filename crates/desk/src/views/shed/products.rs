@@ -31,15 +31,18 @@ fn group(kind: ProductKind) -> &'static str {
     }
 }
 
-const GROUPS: [&str; 7] = [
-    "Herbicides",
-    "Fungicides",
-    "Insecticides",
-    "Growth regulators",
-    "Adjuvants and conditioners",
-    "Foliar feeds",
-    "Others",
-];
+/// In the order of the list.
+fn groups() -> [&'static str; 7] {
+    [
+        t!("shed-herbicides"),
+        t!("shed-fungicides"),
+        t!("shed-insecticides"),
+        t!("shed-growth-regulators"),
+        t!("shed-adjuvants-and-conditioners"),
+        t!("shed-foliar-feeds"),
+        t!("shed-others"),
+    ]
+}
 
 fn matches(product: &Product, wanted: &str) -> bool {
     let wanted = wanted.trim().to_lowercase();
@@ -56,7 +59,7 @@ fn summary(product: &Product, held: &Held, units: Units) -> String {
     if let Some(class) = product.class {
         parts.push(class.name().to_owned());
     } else if groups.len() == 1 {
-        parts.push(t!("shed-group-concat", concat = groups.concat()));
+        parts.push(t!("shed-group", group = groups.concat()));
     } else if !groups.is_empty() {
         parts.push(t!("shed-groups", groups = groups.join(", ")));
     }
@@ -82,7 +85,7 @@ pub(super) fn list(bench: &mut Bench, ui: &mut Ui) {
         };
         lists::empty(ui, text);
     }
-    for heading in GROUPS {
+    for heading in groups() {
         let mut first = true;
         let of_group = bench.farm().products.iter().filter(|(_, product)| group(product.kind) == heading);
         for (id, product) in of_group.filter(|(_, product)| matches(product, wanted)) {
@@ -265,27 +268,28 @@ fn containers(bench: &Bench, ui: &mut Ui, product: &mut Product) {
     }
     for (at, container) in product.containers.iter_mut().enumerate() {
         ui.push_id(("container", at), |ui| {
-            lines(ui, if at == 0 { "sold in" } else { "" }, |ui| {
+            lines(ui, if at == 0 { t!("shed-sold-in") } else { "" }, |ui| {
                 let n = at + 1;
                 let say = |kind: &ContainerKind| kind.name(1).to_owned();
                 // Where there is less room the boxes are narrower, so that they stay in a line.
                 let less = if ui.available_width() < 520.0 { 12.0 } else { 0.0 };
                 let width = 76.0 - less;
-                boxes::choice(ui, &format!("container {n}"), &mut container.kind, &ContainerKind::ALL, say, width);
-                word(ui, "of");
-                boxes::quantity(ui, &format!("size of container {n}"), &mut container.size, 84.0 - less);
+                boxes::choice(ui, &t!("shed-container-n", n = n), &mut container.kind, &ContainerKind::ALL, say, width);
+                word(ui, t!("shed-of-size"));
+                boxes::quantity(ui, &t!("shed-size-of-container", n = n), &mut container.size, 84.0 - less);
                 // What is on hand now is reckoned from it.
-                word(ui, if counted { "counted" } else { "on hand" });
-                boxes::count(ui, &format!("full of container {n}"), &mut container.full, 44.0);
-                word(ui, "full, and");
-                let opened = format!("opened of container {n}");
-                boxes::quantity_hinted(ui, &opened, &mut container.opened, 76.0 - less, "nothing");
-                word(ui, "opened");
-                if super::cross(ui, &format!("container {n}")) {
+                word(ui, if counted { t!("shed-counted-box") } else { t!("shed-on-hand-861") });
+                boxes::count(ui, &t!("shed-full-of-container", n = n), &mut container.full, 44.0);
+                word(ui, t!("shed-full-and"));
+                let opened = t!("shed-opened-of-container", n = n);
+                boxes::quantity_hinted(ui, &opened, &mut container.opened, 76.0 - less, t!("shed-nothing"));
+                word(ui, t!("shed-opened"));
+                if super::cross(ui, &t!("shed-container-n", n = n)) {
                     gone = Some(at);
                 }
                 if at + 1 == count {
-                    more |= boxes::act(ui, "+ Another").on_hover_text("Add a container").clicked();
+                    more |=
+                        boxes::act(ui, t!("shed-another-container")).on_hover_text(t!("shed-add-container")).clicked();
                 }
             });
         });
@@ -316,9 +320,13 @@ fn containers(bench: &Bench, ui: &mut Ui, product: &mut Product) {
         }
         boxes::understood(ui, product.measuring_step.as_ref(), units);
     });
-    let label = if farm.currency.is_empty() { "price".to_owned() } else { t!("shed-price", currency = farm.currency) };
+    let label = if farm.currency.is_empty() {
+        t!("shed-price-row").to_owned()
+    } else {
+        t!("shed-price", currency = farm.currency)
+    };
     line(ui, &label, |ui| {
-        boxes::quantity_hinted(ui, "price", &mut product.price, 120.0, t!("shed-not-known"));
+        boxes::quantity_hinted(ui, t!("shed-price-row"), &mut product.price, 120.0, t!("shed-not-known"));
         understood_price(ui, product, units, &farm.currency);
     });
 }

@@ -3,7 +3,7 @@
 use egui::{Label, Ui};
 use tankard_core::farm::id::fresh_where;
 use tankard_core::farm::{Farm, Id, Keeping, OwnElement};
-use tankard_core::season::profile::{self, NOT_THE_LAW, Profile};
+use tankard_core::season::profile::{self, Profile, not_the_law};
 use tankard_core::t;
 
 use super::{Bench, cross, line, quiet, section, sheets, word};
@@ -38,7 +38,7 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     let mut keeping = before.clone();
     quiet(ui);
     ui.label(look::title(t!("shed-records")));
-    ui.add(Label::new(NOT_THE_LAW).wrap());
+    ui.add(Label::new(not_the_law()).wrap());
     word(ui, t!("shed-the-profiles-are-a-help-to"));
     section(ui, t!("shed-who-keeps-them"));
     line(ui, t!("shed-name-of-the-business"), |ui| {
@@ -50,7 +50,7 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
             t!("shed-who-keeps-the-records"),
         );
     });
-    line(ui, "address", |ui| {
+    line(ui, t!("shed-address"), |ui| {
         boxes::text_or_empty(
             ui,
             t!("shed-address-of-the-business"),
@@ -59,7 +59,7 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
             t!("shed-and-how-it-is-reached"),
         );
     });
-    line(ui, "number", |ui| {
+    line(ui, t!("shed-number"), |ui| {
         boxes::text_or_empty(
             ui,
             t!("shed-number-of-the-business"),
@@ -120,12 +120,15 @@ fn one(ui: &mut Ui, keeping: &mut Keeping, profile: &Profile) {
                 ui.add(Label::new(look::soft(ui, text)).wrap());
             };
             say(format!("{}.", profile.who));
-            let until = profile.until.map(|day| t!("shed-up-to-day", day = day)).unwrap_or_default();
-            say(format!("For {}{until}; {due}; {keep}.", profile.scope.words()));
+            let scope = profile.scope.words();
+            say(match profile.until {
+                Some(day) => t!("shed-profile-until", scope = scope, day = day, due = due, keep = keep),
+                None => t!("shed-profile", scope = scope, due = due, keep = keep),
+            });
             if holds && !profile.note.is_empty() {
                 say(profile.note.clone());
             }
-            say(format!("From: {} ({}).", profile.source, profile.evidence));
+            say(t!("shed-profile-from", source = profile.source, evidence = profile.evidence));
         });
     });
 }
@@ -140,24 +143,30 @@ fn own(farm: &Farm, ui: &mut Ui, keeping: &mut Keeping) {
             ui.horizontal(|ui| {
                 ui.spacing_mut().item_spacing.x = 6.0;
                 let number = at + 1;
-                boxes::text_or_empty(ui, &format!("Name of element {number}"), &mut element.name, 150.0, "what it is");
                 boxes::text_or_empty(
                     ui,
-                    &format!("Who asks for element {number}"),
+                    &t!("shed-name-of-element", number = number),
+                    &mut element.name,
+                    150.0,
+                    t!("shed-what-it-is"),
+                );
+                boxes::text_or_empty(
+                    ui,
+                    &t!("shed-who-asks-for-element", number = number),
                     &mut element.asked_by,
                     120.0,
-                    "who asks",
+                    t!("shed-who-asks"),
                 );
                 boxes::count_or_none(
                     ui,
-                    &format!("Days until element {number} is due"),
+                    &t!("shed-days-until-element-is-due", number = number),
                     &mut element.due_days,
                     50.0,
-                    "any",
+                    t!("shed-any"),
                 );
-                word(ui, "days");
-                ui.checkbox(&mut element.restricted_only, "restricted only");
-                if cross(ui, &format!("element {number}")) {
+                word(ui, t!("shed-days-row"));
+                ui.checkbox(&mut element.restricted_only, t!("shed-restricted-only"));
+                if cross(ui, &t!("shed-element", number = number)) {
                     taken = Some(key.clone());
                 }
             });

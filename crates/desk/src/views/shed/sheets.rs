@@ -6,7 +6,7 @@ use tankard_core::finding::{Level, Subject};
 use tankard_core::quantity::{Amount, Area, Quantity};
 use tankard_core::t;
 
-use super::{Bench, counted, stock};
+use super::{Bench, stock};
 use crate::look;
 use crate::parts::{boxes, findings, mark};
 use crate::report::needs::round;
@@ -48,7 +48,7 @@ pub(super) fn pair(ui: &mut Ui, what: impl Into<RichText>, value: impl Into<Rich
 
 /// A day in words.
 pub(super) fn day(date: jiff::civil::Date) -> String {
-    date.strftime("%-d %B %Y").to_string()
+    tankard_core::loads::card::short_date(date)
 }
 
 /// The passes that use a thing; a click leads to one.
@@ -103,7 +103,9 @@ pub(super) fn on_hand(bench: &Bench, ui: &mut Ui, id: &str) {
     let units = bench.farm().units;
     let (Some(product), Some(held)) = (bench.farm().products.get(id), bench.stock.get(id)) else { return };
     sheet(ui, t!("shed-on-hand-d01"), |ui| {
-        for (what, amount) in bench.stock.accounts.get(id).iter().flat_map(|account| stock::rows(account, units)) {
+        for stock::Row { what, amount, .. } in
+            bench.stock.accounts.get(id).iter().flat_map(|account| stock::rows(account, units))
+        {
             pair(ui, what, amount);
         }
         match held.on_hand {
@@ -196,8 +198,8 @@ pub(super) fn went(bench: &mut Bench, ui: &mut Ui, id: &str) {
                 ui,
                 &format!(
                     "{}, {}",
-                    counted(year.passes, "pass", "passes"),
-                    counted(year.fields.len(), "field", "fields")
+                    t!("shed-count-passes", passes = year.passes),
+                    t!("shed-count-fields", fields = year.fields.len())
                 ),
             );
             ui.add_space(4.0);

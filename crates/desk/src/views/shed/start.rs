@@ -121,7 +121,7 @@ fn choices(ui: &mut Ui, line: &mut String) {
         }
         let all: Vec<Option<Formulation>> = Formulation::ALL.into_iter().map(Some).collect();
         let say = |formulation: &Option<Formulation>| {
-            formulation.map_or_else(|| "formulation".to_owned(), |it| format!("{}, {}", it.code(), it.name()))
+            formulation.map_or_else(|| t!("shed-formulation").to_owned(), |it| format!("{}, {}", it.code(), it.name()))
         };
         boxes::choice(ui, t!("shed-formulation-to-start-with"), &mut picked.formulation, &all, say, width);
     });

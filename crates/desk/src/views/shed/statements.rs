@@ -118,10 +118,10 @@ pub(super) fn blanks(is_liquid: bool, active: String, units: Units) -> Vec<Says>
     if let Ok(most) = AsTyped::parse(of_active) {
         all.push(Says::ActiveSeasonTotal { active, most, per: Period::Year });
     }
-    if let Ok(most) = AsTyped::parse(if metric { "0 km/h" } else { t!("shed-0-mph") }) {
+    if let Ok(most) = AsTyped::parse(if metric { "0 km/h" } else { "0 mph" }) {
         all.push(Says::Wind { most, least: None, gust: None });
     }
-    if let Ok(most) = AsTyped::parse(if metric { "0 km/h" } else { t!("shed-0-mph") }) {
+    if let Ok(most) = AsTyped::parse(if metric { "0 km/h" } else { "0 mph" }) {
         all.push(Says::GroundSpeed { most });
     }
     if let Ok(most) = AsTyped::parse(if metric { "0 cm" } else { "0 in" }) {
@@ -235,10 +235,24 @@ fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: U
 /// For which crop and stages, and where on the label.
 fn applies(ui: &mut Ui, name: &str, statement: &mut Statement, units: Units) {
     boxes::text_or_empty(ui, &t!("shed-for-crop", name = name), &mut statement.crop, CROP, t!("shed-any-crop"));
-    boxes::text_or_empty(ui, &t!("shed-name-from-stage", name = name), &mut statement.from_stage, STAGE, "from");
-    boxes::text_or_empty(ui, &t!("shed-name-to-stage", name = name), &mut statement.to_stage, STAGE, "to");
-    boxes::text_or_empty(ui, &t!("shed-name-at", name = name), &mut statement.at, AT, "page");
-    boxes::slot(ui, ONLY_IF, |ui| conditions::only_if(ui, "if", t!("shed-only-if", name = name), statement, units));
+    boxes::text_or_empty(
+        ui,
+        &t!("shed-name-from-stage", name = name),
+        &mut statement.from_stage,
+        STAGE,
+        t!("shed-from-hint"),
+    );
+    boxes::text_or_empty(
+        ui,
+        &t!("shed-name-to-stage", name = name),
+        &mut statement.to_stage,
+        STAGE,
+        t!("shed-to-hint"),
+    );
+    boxes::text_or_empty(ui, &t!("shed-name-at", name = name), &mut statement.at, AT, t!("shed-page"));
+    boxes::slot(ui, ONLY_IF, |ui| {
+        conditions::only_if(ui, t!("shed-if"), t!("shed-only-if", name = name), statement, units);
+    });
 }
 
 /// Over what a total or a number is counted.
@@ -288,10 +302,10 @@ pub(super) fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: U
             word(ui, t!("shed-hours-without-protection"));
         }
         Says::PlantBack { next_crop, months } => {
-            boxes::text_or_empty(ui, &t!("shed-is", name = name), next_crop, 112.0, "crop");
-            word(ui, "after");
+            boxes::text_or_empty(ui, &t!("shed-is", name = name), next_crop, 112.0, t!("shed-crop"));
+            word(ui, t!("shed-after-months"));
             boxes::count(ui, &t!("shed-months", name = name), months, 36.0);
-            word(ui, "months");
+            word(ui, t!("shed-months-box"));
         }
         Says::Droplets { finest, coarsest } => {
             let say = |class: &Droplets| t!("shed-class-or-coarser", class = class.name());
@@ -313,9 +327,9 @@ pub(super) fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: U
                 understood(ui, most, units);
             }
             word(ui, t!("shed-at-least"));
-            boxes::quantity_hinted(ui, &t!("shed-name-at-least", name = name), least, 56.0, "any");
-            word(ui, "gusts");
-            boxes::quantity_hinted(ui, &t!("shed-name-gusts-at-most", name = name), gust, 56.0, "any");
+            boxes::quantity_hinted(ui, &t!("shed-name-at-least", name = name), least, 56.0, t!("shed-any-value"));
+            word(ui, t!("shed-gusts"));
+            boxes::quantity_hinted(ui, &t!("shed-name-gusts-at-most", name = name), gust, 56.0, t!("shed-any-value"));
         }
         Says::NotToward { what } => {
             word(ui, t!("shed-not-toward"));
@@ -325,9 +339,9 @@ pub(super) fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: U
         Says::Humidity { least, most } => between(ui, name, least, most, 88.0, units),
         Says::DeltaT { least, most } => between(ui, name, least, most, 88.0, units),
         Says::Daylight { from, to } => {
-            word(ui, "from");
+            word(ui, t!("shed-from-box"));
             boxes::sun_time(ui, &t!("shed-from", name = name), from, 130.0);
-            word(ui, "to");
+            word(ui, t!("shed-to-box"));
             boxes::sun_time(ui, &t!("shed-name-to", name = name), to, 130.0);
         }
         Says::BoomHeight { most } => {
@@ -342,13 +356,13 @@ pub(super) fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: U
             understood(ui, most, units);
         }
         Says::CleanOut { before, how } => {
-            word(ui, "before");
+            word(ui, t!("shed-before-box"));
             boxes::text_or_empty(ui, &t!("shed-before", name = name), before, 90.0, t!("shed-any-crop"));
             boxes::sentence(ui, name, how, (room - 148.0).max(90.0), t!("shed-how-in-the-labels-words"));
         }
         Says::Buffer { to, width, downwind_only } => {
             boxes::quantity(ui, &t!("shed-width", name = name), width, 64.0);
-            word(ui, "to");
+            word(ui, t!("shed-to-box"));
             boxes::text_or_empty(ui, &t!("shed-name-to", name = name), to, 130.0, t!("shed-what-lies-beside-it"));
             ui.checkbox(downwind_only, t!("shed-down-the-wind-only"));
             understood(ui, width, units);
@@ -381,19 +395,25 @@ pub(super) fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: U
                 136.0,
             );
             word(ui, t!("shed-tank-filled-to"));
-            boxes::quantity_hinted(ui, &t!("shed-name-tank-filled-to", name = name), tank_full, 56.0, "any");
+            boxes::quantity_hinted(
+                ui,
+                &t!("shed-name-tank-filled-to", name = name),
+                tank_full,
+                56.0,
+                t!("shed-any-value"),
+            );
         }
         Says::NotWith { what, days } => {
             boxes::sentence(ui, name, what, (room - 134.0).max(90.0), t!("shed-active-group-class-or-product"));
             word(ui, t!("shed-nor-within"));
             boxes::count(ui, &t!("shed-within-days", name = name), days, 30.0);
-            word(ui, "days");
+            word(ui, t!("shed-days-row"));
         }
         Says::Temperature { least, most } => between(ui, name, least, most, 88.0, units),
         Says::Dates { from, to } => {
-            word(ui, "from");
+            word(ui, t!("shed-from-box"));
             boxes::month_day_or_none(ui, &t!("shed-from", name = name), from, 60.0, "05-01");
-            word(ui, "to");
+            word(ui, t!("shed-to-box"));
             boxes::month_day_or_none(ui, &t!("shed-name-to", name = name), to, 60.0, "06-20");
             word(ui, t!("shed-month-and-day"));
         }

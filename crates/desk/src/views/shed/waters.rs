@@ -108,23 +108,23 @@ fn form(ui: &mut Ui, id: &Id, water: &mut Water, units: Units) {
     title_box(ui, t!("shed-name-of-the-water"), &mut water.name);
     ui.label(look::soft(ui, t!("shed-as-the-laboratory-states-it-what")));
     section(ui, t!("shed-ions"));
-    ion(ui, "calcium", &mut water.calcium, units, Some(Slot::Calcium(id.clone())));
-    ion(ui, "magnesium", &mut water.magnesium, units, Some(Slot::Magnesium(id.clone())));
-    ion(ui, "sodium", &mut water.sodium, units, None);
-    ion(ui, "potassium", &mut water.potassium, units, None);
-    ion(ui, "iron", &mut water.iron, units, None);
-    line(ui, "manganese", |ui| {
-        boxes::quantity_hinted(ui, "manganese", &mut water.manganese, 120.0, t!("shed-not-stated"));
+    ion(ui, t!("shed-calcium"), &mut water.calcium, units, Some(Slot::Calcium(id.clone())));
+    ion(ui, t!("shed-magnesium"), &mut water.magnesium, units, Some(Slot::Magnesium(id.clone())));
+    ion(ui, t!("shed-sodium"), &mut water.sodium, units, None);
+    ion(ui, t!("shed-potassium"), &mut water.potassium, units, None);
+    ion(ui, t!("shed-iron"), &mut water.iron, units, None);
+    line(ui, t!("shed-manganese"), |ui| {
+        boxes::quantity_hinted(ui, t!("shed-manganese"), &mut water.manganese, 120.0, t!("shed-not-stated"));
         boxes::understood(ui, water.manganese.as_ref(), units);
         if water.manganese.is_some() {
             word(ui, t!("shed-kept-but-the-equation-has-no"));
         }
     });
-    ion(ui, "bicarbonate", &mut water.bicarbonate, units, Some(Slot::Bicarbonate(id.clone())));
+    ion(ui, t!("shed-bicarbonate"), &mut water.bicarbonate, units, Some(Slot::Bicarbonate(id.clone())));
     section(ui, t!("shed-hardness-ph-and-salt"));
-    line(ui, "hardness", |ui| {
-        boxes::quantity_hinted(ui, "hardness", &mut water.hardness, 120.0, t!("shed-not-stated"));
-        offers::at_box(ui, "hardness", &Slot::Hardness(id.clone()));
+    line(ui, t!("shed-hardness"), |ui| {
+        boxes::quantity_hinted(ui, t!("shed-hardness"), &mut water.hardness, 120.0, t!("shed-not-stated"));
+        offers::at_box(ui, t!("shed-hardness"), &Slot::Hardness(id.clone()));
         boxes::understood(ui, water.hardness.as_ref(), units);
         if water.hardness.is_none() {
             word(ui, t!("shed-only-where-calcium-and-magnesium-are"));
@@ -135,15 +135,15 @@ fn form(ui: &mut Ui, id: &Id, water: &mut Water, units: Units) {
     line(ui, "pH", |ui| {
         boxes::quantity_hinted(ui, "pH", &mut water.acidity, 120.0, t!("shed-not-stated"));
     });
-    line(ui, "conductivity", |ui| {
-        boxes::quantity_hinted(ui, "conductivity", &mut water.conductivity, 120.0, t!("shed-not-stated"));
-        offers::at_box(ui, "conductivity", &Slot::Conductivity(id.clone()));
+    line(ui, t!("shed-conductivity"), |ui| {
+        boxes::quantity_hinted(ui, t!("shed-conductivity"), &mut water.conductivity, 120.0, t!("shed-not-stated"));
+        offers::at_box(ui, t!("shed-conductivity"), &Slot::Conductivity(id.clone()));
         boxes::understood(ui, water.conductivity.as_ref(), units);
     });
-    line(ui, "clarity", |ui| {
+    line(ui, t!("shed-clarity"), |ui| {
         let all = [None, Some(Clarity::Clear), Some(Clarity::Cloudy), Some(Clarity::Dirty)];
         let say = |clarity: &Option<Clarity>| clarity.map_or(t!("shed-not-stated"), Clarity::name).to_owned();
-        boxes::choice(ui, "clarity", &mut water.clarity, &all, say, 120.0);
+        boxes::choice(ui, t!("shed-clarity"), &mut water.clarity, &all, say, 120.0);
         if water.clarity == Some(Clarity::Dirty) {
             word(ui, t!("shed-a-coin-on-the-bottom-of"));
         }
@@ -155,12 +155,12 @@ fn form(ui: &mut Ui, id: &Id, water: &mut Water, units: Units) {
         word(ui, t!("shed-the-pump-or-hydrant-by-a"));
     });
     section(ui, t!("shed-sample"));
-    line(ui, "sampled", |ui| {
-        boxes::date_or_none(ui, "sampled", &mut water.sampled, 120.0);
+    line(ui, t!("shed-sampled"), |ui| {
+        boxes::date_or_none(ui, t!("shed-sampled"), &mut water.sampled, 120.0);
     });
-    line(ui, "note", |ui| {
+    line(ui, t!("shed-note"), |ui| {
         let width = ui.available_width();
-        boxes::sentence(ui, "note", &mut water.note, width, t!("shed-who-analysed-it-or-anything-else"));
+        boxes::sentence(ui, t!("shed-note"), &mut water.note, width, t!("shed-who-analysed-it-or-anything-else"));
     });
 }
 
@@ -195,7 +195,7 @@ fn blending(bench: &mut Bench, ui: &mut Ui, id: &Id) {
     }
     let key = egui::Id::unique(("blend", id));
     let mut asked: Blending = ui.data(|data| data.get_temp(key)).unwrap_or_default();
-    line(ui, "with", |ui| {
+    line(ui, t!("shed-blend-with-row"), |ui| {
         let mut chosen =
             all.iter().find(|(other, _)| *other == asked.with).cloned().unwrap_or((Id::new(), String::new()));
         boxes::choice(ui, t!("shed-blend-with"), &mut chosen, &all, |(_, name)| name.clone(), 220.0);
@@ -220,22 +220,22 @@ fn kept(bench: &mut Bench, ui: &mut Ui, (water, other): (&Water, &Water), share:
     let units = bench.farm().units;
     let mixed = blend(water, other, share);
     let rest = Share::from_fraction(1.0 - share.to_fraction());
-    line(ui, "takes", |ui| {
+    line(ui, t!("shed-takes"), |ui| {
         let part = |share: Share, of: &Water| format!("{} % {}", show(share.to_percent(), 1), named(&of.name));
-        ui.label(look::strong(t!("shed-and", part = part(rest, water), part2 = part(share, other))));
+        ui.label(look::strong(t!("shed-and", one = part(rest, water), other = part(share, other))));
     });
     let ions = [
-        ("calcium", &mixed.calcium),
-        ("magnesium", &mixed.magnesium),
-        ("sodium", &mixed.sodium),
-        ("potassium", &mixed.potassium),
-        ("iron", &mixed.iron),
-        ("manganese", &mixed.manganese),
-        ("bicarbonate", &mixed.bicarbonate),
+        (t!("shed-calcium"), &mixed.calcium),
+        (t!("shed-magnesium"), &mixed.magnesium),
+        (t!("shed-sodium"), &mixed.sodium),
+        (t!("shed-potassium"), &mixed.potassium),
+        (t!("shed-iron"), &mixed.iron),
+        (t!("shed-manganese"), &mixed.manganese),
+        (t!("shed-bicarbonate"), &mixed.bicarbonate),
     ];
     let held: Vec<String> =
         ions.iter().filter_map(|(name, ion)| Some(format!("{name} {}", ion.as_ref()?.show(units)))).collect();
-    line(ui, "holds", |ui| {
+    line(ui, t!("shed-holds"), |ui| {
         let hardness = hardness(&mixed).map(|hardness| t!("shed-hard", hardness = hardness.show(units)));
         let all: Vec<String> = hardness.into_iter().chain(held).collect();
         ui.add(egui::Label::new(all.join(", ")).wrap());
@@ -330,7 +330,11 @@ fn reckoned(water: &Water, units: Units) -> (Vec<Working>, Vec<Working>) {
     name.clone_into(&mut pass.water);
     farm.passes.insert(Id::new(), pass);
     let all = plan(&farm, "").map(|plan| plan.workings).unwrap_or_default();
-    all.into_iter()
-        .filter(|working| working.title.ends_with(name))
-        .partition(|working| !working.title.starts_with("Hardness"))
+    let hardness = t!("water-hardness-of", name = name);
+    let titles = [
+        t!("water-ions-over-ground-from", name = name),
+        t!("water-ammonium-sulfate-tied-up-by", name = name),
+        hardness.clone(),
+    ];
+    all.into_iter().filter(|working| titles.contains(&working.title)).partition(|working| working.title != hardness)
 }

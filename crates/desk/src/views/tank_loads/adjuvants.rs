@@ -146,7 +146,9 @@ fn row(desk: &Desk, ui: &mut Ui, choice: &Choice) -> Option<Act> {
                 return;
             }
             let names: Vec<&str> = choice.members.iter().map(|member| member.name.as_str()).collect();
-            let names = if names.is_empty() { t!("tank-loads-no-adjuvant").to_owned() } else { names.join(" and ") };
+            let and = |one: String, other: &str| t!("tank-loads-one-and-other", one = one, other = other);
+            let names = names.split_first().map(|(first, rest)| rest.iter().copied().fold((*first).to_owned(), and));
+            let names = names.unwrap_or_else(|| t!("tank-loads-no-adjuvant").to_owned());
             if choice.members.iter().all(|member| member.product.is_some())
                 && boxes::act(ui, t!("tank-loads-take"))
                     .accessible_name(t!("tank-loads-take-names", names = names))
@@ -220,7 +222,9 @@ fn shortly(choice: &Choice) -> String {
         Some((_, why)) => {
             // A word on cost says against which set.
             let than = if choice.rank > 1 { choice.rank - 1 } else { 1 };
-            capital(&if why.starts_with("dearer") {
+            let dearer = t!("mix-behind-dearer-by", title = "", per_ground = "");
+            let dearer = dearer.split_once(": ").map_or("", |(_, words)| words.trim_end());
+            capital(&if !dearer.is_empty() && why.starts_with(dearer) {
                 t!("tank-loads-than-set", why = why, than = than)
             } else {
                 why.to_owned()

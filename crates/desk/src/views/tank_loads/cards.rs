@@ -7,7 +7,6 @@ use std::collections::HashMap;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use tankard_core::t;
 
 use egui::{RichText, ScrollArea, Ui, Vec2};
 use jiff::civil::{Date, DateTime};
@@ -19,6 +18,7 @@ use tankard_core::language::{Say, say};
 use tankard_core::loads::card::{cards, day};
 use tankard_core::plan::Plan;
 use tankard_core::progress::Tell;
+use tankard_core::t;
 use tankard_file::store::{self, Report};
 use tankard_paper::{PaperError, Sheet};
 
@@ -443,7 +443,7 @@ fn print(desk: &mut Desk, to: To) {
             }
             match to {
                 To::File(_) => {
-                    desk.tell(t!("tank-loads-written-to", what = what, place = place.display(), since = since))
+                    desk.tell(t!("tank-loads-written-to", what = what, place = place.display(), since = since));
                 }
                 To::Viewer if open::that_detached(&place).is_ok() => {
                     desk.tell(t!(

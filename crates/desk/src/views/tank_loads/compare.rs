@@ -1,7 +1,6 @@
 //! Two sets side by side: what stands in the mix and what might, with amounts, cost and what there would be to settle.
 
 use std::sync::Arc;
-use tankard_core::t;
 
 use egui::{Label, Ui};
 use tankard_core::farm::Pass;
@@ -9,6 +8,7 @@ use tankard_core::finding::{Finding, Level};
 use tankard_core::mix::choice::{Choice, per_ground};
 use tankard_core::plan::{Plan, plan_as};
 use tankard_core::quantity::Units;
+use tankard_core::t;
 use tankard_core::words::capital;
 
 use super::adjuvants::take;

@@ -2,7 +2,6 @@
 //! the sheet to print.
 
 use std::sync::Arc;
-use tankard_core::t;
 
 use egui::{ScrollArea, Ui};
 use jiff::civil::Date;
@@ -14,6 +13,7 @@ use tankard_core::loads::card::long_date;
 use tankard_core::loads::rest::carry_over;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{Quantity, Units};
+use tankard_core::t;
 
 use super::cards::{self, Printing};
 use super::{cell, sheet as on_sheet};

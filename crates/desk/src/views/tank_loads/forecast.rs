@@ -1,7 +1,6 @@
 //! The forecast: what is there, reading it from a file with a look at what its columns hold, and typing hours by hand.
 
 use std::path::Path;
-use tankard_core::t;
 
 use egui::{Label, Ui};
 use jiff::civil::{Date, DateTime};
@@ -10,6 +9,7 @@ use tankard_core::farm::forecast;
 use tankard_core::farm::{Farm, FileLayout, Forecast, Holds, Hour, Take};
 use tankard_core::finding::Level;
 use tankard_core::loads::card::long_date;
+use tankard_core::t;
 use tankard_core::words::capital;
 use tankard_file::forecast_csv::{self, Reading, Table, guess, needs_unit, read, units};
 
@@ -155,7 +155,7 @@ fn said(forecast: &Forecast) -> String {
     let source = match forecast.source.as_str() {
         "" => t!("tank-loads-not-said-where-from").to_owned(),
         forecast::BY_HAND => t!("tank-loads-typed-by-hand").to_owned(),
-        file => t!("tank-loads-from", file = file),
+        _ => t!("tank-loads-from", file = forecast.source_said()),
     };
     let parts = [hours(forecast.hours.len()), span(&forecast.hours), source];
     parts.into_iter().chain(read).collect::<Vec<_>>().join(", ")

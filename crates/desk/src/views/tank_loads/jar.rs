@@ -1,7 +1,6 @@
 //! The jar test of a pass: what goes into the jar, what to look for, and its sheet on paper.
 
 use std::path::Path;
-use tankard_core::t;
 
 use egui::{ScrollArea, Ui};
 use tankard_core::farm::card::CardStep;
@@ -9,6 +8,7 @@ use tankard_core::farm::{Farm, Id};
 use tankard_core::mix::jar::sheet::{JarSheet, sheet};
 use tankard_core::mix::jar::{Jar, JarTest, jar};
 use tankard_core::plan::Plan;
+use tankard_core::t;
 use tankard_core::working::Working;
 use tankard_file::store::{self, Report};
 

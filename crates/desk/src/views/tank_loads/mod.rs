@@ -1,7 +1,6 @@
 //! Tank loads: passes by day at the left; the pass in the middle with its mix, loads and gauge; what there is to settle
 //! and the working at the right.
 
-use tankard_core::t;
 mod adjuvants;
 pub mod cards;
 mod compare;
@@ -26,6 +25,7 @@ use jiff::civil::{Date, DateTime};
 use tankard_core::loads::gauge::gauge;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::Quantity;
+use tankard_core::t;
 
 use crate::app::Desk;
 use crate::look;

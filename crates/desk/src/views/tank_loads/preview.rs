@@ -1,11 +1,11 @@
 //! The picture of a card, laid out on a thread of its own.
 
 use std::sync::mpsc::{Receiver, channel};
-use tankard_core::t;
 
 use egui::{ColorImage, TextureHandle, TextureOptions, Ui, Vec2};
 use tankard_core::farm::card::CardContent;
 use tankard_core::language::as_here;
+use tankard_core::t;
 use tankard_paper::{PaperError, Picture, Sheet};
 
 /// What a card is shown as.

@@ -2,7 +2,6 @@
 //! stands beside the boxes at once; one click makes it a pass with cards of its own.
 
 use std::collections::BTreeMap;
-use tankard_core::t;
 
 use egui::Ui;
 use tankard_core::farm::{Farm, Id, Line};
@@ -10,6 +9,7 @@ use tankard_core::finding::{Finding, Level};
 use tankard_core::loads::rest::{Change, Changed, carry_into, ground_left, rest, takers};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Area, AsTyped, CarrierRate, Quantity, Volume};
+use tankard_core::t;
 
 use super::{Editor, Page};
 use crate::app::Desk;

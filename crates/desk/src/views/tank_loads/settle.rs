@@ -3,7 +3,7 @@
 use egui::{ScrollArea, Ui};
 use tankard_core::finding::Level;
 use tankard_core::loads::working_of;
-use tankard_core::plan::{NOT_JUDGED, Plan};
+use tankard_core::plan::{Plan, not_judged};
 use tankard_core::quantity::practical::show_amount;
 use tankard_core::quantity::{Amount, Quantity};
 use tankard_core::t;
@@ -37,7 +37,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
             led = findings::show(ui, &plan.findings);
             ui.label(look::soft(
                 ui,
-                t!("tank-loads-not-judged-yet-decide-from-the", not_judged = NOT_JUDGED.join("; ")),
+                t!("tank-loads-not-judged-yet-decide-from-the", not_judged = not_judged().join("; ")),
             ));
         });
     if let Some(subject) = led {

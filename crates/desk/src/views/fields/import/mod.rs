@@ -1,7 +1,6 @@
 //! Boundaries from a file: what it holds is listed, and for each piece a person says what becomes of it. Nothing enters the farm before it
 //! is taken, and one undo takes it back.
 
-use tankard_core::t;
 mod compared;
 mod piece;
 mod thumb;
@@ -10,6 +9,7 @@ use std::path::Path;
 
 use egui::{Margin, ScrollArea, Ui};
 use tankard_core::finding::Level;
+use tankard_core::t;
 use tankard_core::words::capital;
 use tankard_file::ground::{self, Becomes, Found, GroundError, Taken};
 

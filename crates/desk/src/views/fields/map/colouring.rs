@@ -1,13 +1,13 @@
 //! What the fields on the map are coloured by: each field in a class with its words, each class with a colour and a pattern.
 
 use std::collections::HashMap;
-use tankard_core::t;
 
 use jiff::civil::{Date, DateTime};
 use tankard_core::farm::{Farm, Field, Id};
 use tankard_core::loads::card::short_date;
 use tankard_core::season::Log;
 use tankard_core::season::keep_out::{KeepOut, keep_out};
+use tankard_core::t;
 
 use super::pattern::Pattern;
 

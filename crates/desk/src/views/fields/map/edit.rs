@@ -1,11 +1,11 @@
 //! Points of what is there: found under the pointer, dragged, put in, taken out.
 
 use std::rc::Rc;
-use tankard_core::t;
 
 use egui::Pos2;
 use geo::Coord;
 use tankard_core::farm::{Farm, Gateway, Shape};
+use tankard_core::t;
 
 use super::camera::Screen;
 use super::land::Piece;

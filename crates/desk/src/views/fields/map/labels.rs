@@ -1,10 +1,10 @@
 //! Names on the map: none over another, none larger than what it names.
 
 use std::sync::Arc;
-use tankard_core::t;
 
 use egui::{Color32, FontId, Galley, Painter, Pos2, Rect, Vec2};
 use tankard_core::farm::{Farm, Id};
+use tankard_core::t;
 
 use super::camera::Screen;
 use super::colouring::Coloured;

@@ -1,6 +1,5 @@
 //! The map of the fields: what is seen, what is chosen on it, what is drawn.
 
-use tankard_core::t;
 mod camera;
 mod canvas;
 mod colouring;
@@ -27,6 +26,7 @@ use geo::Coord;
 use jiff::civil::Date;
 use tankard_core::farm::{Background, Farm, Id, Shape};
 use tankard_core::loads::card::short_date;
+use tankard_core::t;
 
 pub use colouring::Colouring;
 

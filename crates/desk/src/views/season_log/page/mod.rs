@@ -1,6 +1,5 @@
 //! The page of one record: everything in it can be typed over, beside what was planned.
 
-use tankard_core::t;
 mod day;
 mod fields;
 mod lines;
@@ -25,6 +24,7 @@ use tankard_core::quantity::{AsTyped, Volume};
 use tankard_core::season::record::from_plan;
 use tankard_core::season::{Log, outside, too_much, used};
 use tankard_core::stock;
+use tankard_core::t;
 use tankard_core::weather::Limit;
 
 use self::rows::{fold, part, section, triangle};

@@ -1,13 +1,13 @@
 //! Resistance groups by field and season. A group that came again too soon has a triangle in its cell, and a sentence below.
 
 use std::collections::BTreeMap;
-use tankard_core::t;
 
 use egui::{Align2, Pos2, Rect, ScrollArea, Sense, Stroke, Ui, Vec2};
 use tankard_core::farm::ProductKind;
 use tankard_core::finding::Level;
 use tankard_core::season::review::words::again;
 use tankard_core::season::review::{FieldGroups, GroupRow, remarks};
+use tankard_core::t;
 use tankard_core::words::capital;
 
 use super::kept::Kept;

@@ -1,7 +1,6 @@
 //! The season review: what the records of a season, or of several, come to. Which records count is chosen at the top; the pages
 //! are at the left.
 
-use tankard_core::t;
 mod adjuvants;
 mod cost;
 mod groups;
@@ -22,6 +21,7 @@ use egui::{CentralPanel, Frame, Key, Margin, Panel, ScrollArea, Ui, Vec2};
 use tankard_core::finding::Subject;
 use tankard_core::season::review::Figures;
 use tankard_core::season::review::words;
+use tankard_core::t;
 
 use crate::app::Desk;
 use crate::look;

@@ -1,7 +1,6 @@
 //! Ratings by the adjuvants that were in the tank, and two choices of adjuvants compared.
 
 use std::rc::Rc;
-use tankard_core::t;
 
 use egui::Ui;
 use tankard_core::farm::{AdjuvantClass, Effect};
@@ -10,6 +9,7 @@ use tankard_core::season::review::compare::{Band, Compared, Comparison, Of, Side
 use tankard_core::season::review::figures::whole;
 use tankard_core::season::review::words::{band, by_pairs, by_sets, classes, effect, interval, looks, no_cause};
 use tankard_core::season::review::{Outcomes, RatedRow, remarks};
+use tankard_core::t;
 use tankard_core::words::capital;
 
 use super::kept::Kept;

@@ -3,7 +3,7 @@
 use egui::Ui;
 use tankard_core::quantity::number;
 use tankard_core::season::review::figures::whole;
-use tankard_core::season::review::words::{distinct, month, months};
+use tankard_core::season::review::words::{count, distinct, month, month_names};
 use tankard_core::season::review::{Month, Passes, remarks};
 use tankard_core::t;
 
@@ -124,7 +124,7 @@ fn so_far(ui: &mut Ui, shown: &Shown<'_>, passes: &Passes) {
         })
         .collect();
     let name = t!("season-log-ground-treated-since-january-season-by");
-    chart::lines(ui, Chart { name, unit: figures.ground() }, &months(), &lines, |value| figures.whole_area(value));
+    chart::lines(ui, Chart { name, unit: figures.ground() }, &month_names(), &lines, |value| figures.whole_area(value));
     if skipped > 0 {
         notes(ui, [t!("season-log-the-chart-has-the-newest-seasons", lines = LINES)]);
     }

@@ -1,10 +1,10 @@
 //! The review as PDF. All records chosen are held against their labels for it, so it is made on a thread of its own.
 
 use std::path::PathBuf;
-use tankard_core::t;
 
 use egui::Ui;
 use tankard_core::season::review::Choice;
+use tankard_core::t;
 use tankard_file::store::{self, Report};
 
 use crate::app::{Desk, Failed, Task};

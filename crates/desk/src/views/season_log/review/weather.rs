@@ -3,13 +3,13 @@
 
 use std::collections::HashMap;
 use std::time::{Duration, Instant};
-use tankard_core::t;
 
 use egui::Ui;
 use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::{Finding, Level, Subject};
 use tankard_core::season::review::weather::{Outside, of_record, outside};
 use tankard_core::season::review::{Choice, remarks};
+use tankard_core::t;
 
 use super::kept::Kept;
 use super::table::{self, Column};

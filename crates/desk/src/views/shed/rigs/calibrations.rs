@@ -1,7 +1,6 @@
 //! What was measured on a rig: its history with the verdict on each, and the one that is open.
 
 use std::sync::Arc;
-use tankard_core::t;
 
 use egui::{Align, Label, Layout, RichText, ScrollArea, Ui};
 use jiff::civil::Date;
@@ -10,6 +9,7 @@ use tankard_core::finding::Level;
 use tankard_core::quantity::number::show as number;
 use tankard_core::quantity::{AsTyped, Quantity, Share, Units};
 use tankard_core::rig::calibration::{Calibrated, State, judge};
+use tankard_core::t;
 use tankard_core::words::capital;
 
 use super::super::sheets::{day, pair, sheet};
@@ -58,14 +58,20 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, rig_id: &Id, rig: &mut Rig) {
         ways::steps(ui, &calibration.test, ways::set_of(rig, &calibration), units);
         common(ui, rig, &mut calibration);
         ways::measured(ui, rig, &mut calibration, result, units);
-        line(ui, "note", |ui| {
+        line(ui, t!("shed-note"), |ui| {
             let width = ui.available_width();
-            boxes::sentence(ui, "note on the calibration", &mut calibration.note, width, "anything else");
+            boxes::sentence(
+                ui,
+                t!("shed-note-on-the-calibration"),
+                &mut calibration.note,
+                width,
+                t!("shed-anything-else-380"),
+            );
         });
         ui.spacing_mut().button_padding.x = 0.0;
         ui.add_space(4.0);
-        let what = format!("{} of {}", calibration.test.name(), day(calibration.date));
-        boxes::act(ui, "Remove").accessible_name(format!("Remove: {what}")).clicked()
+        let what = t!("shed-test-of-day", test = calibration.test.name(), day = day(calibration.date));
+        boxes::act(ui, t!("parts-remove")).accessible_name(t!("shed-remove", what = what)).clicked()
     });
     if gone.inner {
         rig.calibrations.remove(at);
@@ -118,23 +124,18 @@ fn row(ui: &mut Ui, is_open: bool, calibration: &Calibration, verdict: &(Option<
 /// "2 worn, 1 blocked"; else what it found, with the weight of what there is to say.
 fn verdict(judged: &Calibrated, units: Units) -> (Option<Level>, String) {
     let level = judged.findings.iter().map(|finding| finding.level).max().filter(|level| *level > Level::Note);
-    let counted = |state: State, word: &str| {
-        let count = judged.nozzles.iter().filter(|nozzle| nozzle.state == state).count();
-        (count > 0).then(|| format!("{count} {word}"))
-    };
+    let count = |state: State| judged.nozzles.iter().filter(|nozzle| nozzle.state == state).count();
+    let (worn, blocked, other) = (count(State::Worn), count(State::Blocked), count(State::OtherSize));
     let mut parts: Vec<String> = [
-        counted(State::Worn, State::Worn.name()),
-        counted(State::Blocked, State::Blocked.name()),
-        counted(State::OtherSize, t!("shed-of-another-size")),
+        (worn > 0).then(|| t!("shed-count-worn", count = worn)),
+        (blocked > 0).then(|| t!("shed-count-blocked", count = blocked)),
+        (other > 0).then(|| t!("shed-of-another-size", count = other)),
     ]
     .into_iter()
     .flatten()
     .collect();
     if parts.is_empty() && !judged.nozzles.is_empty() {
-        parts.push(t!(
-            "shed-inside-the-rules",
-            counted = super::super::counted(judged.nozzles.len(), "nozzle", "nozzles")
-        ));
+        parts.push(t!("shed-inside-the-rules", nozzles = judged.nozzles.len()));
     }
     parts.extend(judged.speed.map(|speed| speed.show(units)));
     parts.extend(judged.carrier.map(|carrier| carrier.show(units)));
@@ -175,9 +176,9 @@ fn add(bench: &mut Bench, ui: &mut Ui, rig: &mut Rig, today: Date) {
 
 /// What every calibration has.
 fn common(ui: &mut Ui, rig: &Rig, calibration: &mut Calibration) {
-    line(ui, "day", |ui| {
+    line(ui, t!("shed-day"), |ui| {
         boxes::date(ui, t!("shed-day-of-the-calibration"), &mut calibration.date, 120.0);
-        word(ui, "by");
+        word(ui, t!("shed-by"));
         boxes::text_or_empty(ui, t!("shed-measured-by"), &mut calibration.by, 160.0, t!("shed-who-measured"));
     });
     line(ui, t!("shed-nozzle-set"), |ui| {
@@ -194,7 +195,7 @@ fn common(ui: &mut Ui, rig: &Rig, calibration: &mut Calibration) {
         boxes::choice(ui, t!("shed-nozzle-set"), &mut calibration.set, &all, say, 260.0);
     });
     if !matches!(calibration.test, Test::Course { .. }) {
-        line(ui, "pressure", |ui| {
+        line(ui, t!("shed-pressure"), |ui| {
             let usual = rig.pressure.as_ref().map(|usual| t!("shed-usually", usual = usual));
             let hint = usual.unwrap_or_else(|| t!("shed-at-the-nozzles").to_owned());
             boxes::quantity_hinted(ui, t!("shed-pressure-meanwhile"), &mut calibration.pressure, 120.0, &hint);
@@ -212,7 +213,7 @@ pub(super) fn sheets(bench: &mut Bench, ui: &mut Ui, rig_id: &Id) {
         let mut values: Vec<(&str, String)> = Vec::new();
         values.extend(judged.flow.map(|flow| (t!("shed-mean-flow-of-a-nozzle"), flow.show(units))));
         values.extend(judged.against_new.map(|share| (t!("shed-against-a-new-one"), signed(share))));
-        values.extend(judged.speed.map(|speed| ("speed", speed.show(units))));
+        values.extend(judged.speed.map(|speed| (t!("shed-speed"), speed.show(units))));
         values.extend(judged.carrier.map(|carrier| (t!("shed-volume-over-ground"), carrier.show(units))));
         let against =
             if judged.carrier.is_some() { t!("shed-against-what-was-set") } else { t!("shed-the-cab-against-it") };

@@ -42,8 +42,8 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, rig: &mut Rig) {
         });
     }
     section(ui, t!("shed-usual-setting"));
-    doubtful(ui, "speed", &mut rig.speed, units, Slot::RigSpeed(id.clone()), "");
-    doubtful(ui, "pressure", &mut rig.pressure, units, Slot::RigPressure(id.clone()), "");
+    doubtful(ui, t!("shed-speed"), &mut rig.speed, units, Slot::RigSpeed(id.clone()), "");
+    doubtful(ui, t!("shed-pressure"), &mut rig.pressure, units, Slot::RigPressure(id.clone()), "");
     optional(ui, t!("shed-field-efficiency"), &mut rig.efficiency, units, t!("shed-share-of-the-time-that-is"));
     section(ui, t!("shed-filling-and-road"));
     time(ui, t!("shed-stop-of-a-filling"), &mut rig.stop, t!("shed-hose-on-and-off-rinsing-jugs"));
@@ -55,20 +55,20 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, rig: &mut Rig) {
     optional(ui, t!("shed-lines-and-boom-hold"), &mut rig.lines, units, t!("shed-between-the-tank-and-the-nozzles"));
     optional(ui, t!("shed-clean-water-tank"), &mut rig.clean_water, units, "");
     section(ui, t!("shed-anything-else"));
-    line(ui, "note", |ui| {
+    line(ui, t!("shed-note"), |ui| {
         let width = ui.available_width();
-        boxes::sentence(ui, "note", &mut rig.note, width, t!("shed-anything-else-380"));
+        boxes::sentence(ui, t!("shed-note"), &mut rig.note, width, t!("shed-anything-else-380"));
     });
 }
 
 /// Nozzles in words and one class, where no set is typed.
 fn in_words(bench: &mut Bench, ui: &mut Ui, rig: &mut Rig) {
-    line(ui, "nozzles", |ui| {
+    line(ui, t!("shed-nozzles-row"), |ui| {
         let width = ui.available_width();
-        boxes::sentence(ui, "nozzles", &mut rig.nozzles, width, t!("shed-angle-size-how-far-apart"));
+        boxes::sentence(ui, t!("shed-nozzles-row"), &mut rig.nozzles, width, t!("shed-angle-size-how-far-apart"));
     });
-    lines(ui, "droplets", |ui| {
-        boxes::droplets_or_none(ui, "droplets", &mut rig.droplets, t!("shed-not-known"), 160.0);
+    lines(ui, t!("shed-droplets-row"), |ui| {
+        boxes::droplets_or_none(ui, t!("shed-droplets-row"), &mut rig.droplets, t!("shed-not-known"), 160.0);
         word(ui, t!("shed-from-the-nozzle-makers-table-at"));
     });
     lines(ui, "", |ui| {

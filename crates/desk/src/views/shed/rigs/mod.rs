@@ -1,6 +1,5 @@
 //! Rigs: tank, boom and usual setting of each sprayer, its nozzle sets, and what was measured on it.
 
-use tankard_core::t;
 mod calibrations;
 mod form;
 mod nozzles;
@@ -14,6 +13,7 @@ use tankard_core::farm::{Farm, Id, Pass, Rig};
 use tankard_core::plausible::Slot;
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 use tankard_core::rig::calibration::Calibrated;
+use tankard_core::t;
 
 use super::{Bench, lines, named, quiet, title_box, users};
 use crate::look;
@@ -148,7 +148,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
             let before = rig.clone();
             ui.push_id(&id, |ui| {
                 quiet(ui);
-                title_box(ui, "name of the rig", &mut rig.name);
+                title_box(ui, t!("shed-name-of-the-rig"), &mut rig.name);
                 ui.add_space(2.0);
                 super::links(ui, &mut bench.state.rigs.part, &Part::ALL, |part| part.name());
                 match bench.state.rigs.part {

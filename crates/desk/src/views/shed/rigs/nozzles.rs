@@ -8,7 +8,7 @@ use tankard_core::rig::nozzle;
 use tankard_core::t;
 
 use super::super::statements::understood;
-use super::super::{Bench, counted, cross, line, lines, named, section, word};
+use super::super::{Bench, cross, line, lines, named, section, word};
 use super::optional;
 use crate::look;
 use crate::parts::lists::{self, Act};
@@ -86,10 +86,10 @@ fn summary(set: &NozzleSet) -> String {
     match &set.layout {
         Some(Layout::Broadcast { spacing }) => parts.push(t!("shed-apart", spacing = spacing)),
         Some(Layout::Band { width, rows, .. }) => {
-            parts.push(t!("shed-bands-of-over-rows-apart", width = width, rows = rows))
+            parts.push(t!("shed-bands-of-over-rows-apart", width = width, rows = rows));
         }
         Some(Layout::Directed { rows, nozzles }) => {
-            parts.push(t!("shed-at-each-row-rows-apart", nozzles = nozzles, rows = rows))
+            parts.push(t!("shed-at-each-row-rows-apart", nozzles = nozzles, rows = rows));
         }
         None => {}
     }
@@ -118,7 +118,7 @@ fn acts(bench: &mut Bench, ui: &mut Ui, rig_id: &Id, rig: &mut Rig) {
         ui.spacing_mut().button_padding.x = 0.0;
         ui.spacing_mut().item_spacing.x = 14.0;
         if bench.state.rigs.removing.as_ref() == Some(&id) {
-            ui.label(t!("shed-uses-of-name", uses = uses, name = name));
+            ui.label(speak_of(&name, uses));
             ui.horizontal(|ui| {
                 if boxes::act(ui, t!("shed-remove-it-all-the-same")).clicked() {
                     done = Some(Act::Remove);
@@ -129,7 +129,7 @@ fn acts(bench: &mut Bench, ui: &mut Ui, rig_id: &Id, rig: &mut Rig) {
             });
         } else {
             match lists::acts(ui, &t!("shed-set", name = name)) {
-                Some(Act::Remove) if !uses.is_empty() => bench.state.rigs.removing = Some(id.clone()),
+                Some(Act::Remove) if uses != (0, 0) => bench.state.rigs.removing = Some(id.clone()),
                 other => done = other,
             }
         }
@@ -146,24 +146,27 @@ fn acts(bench: &mut Bench, ui: &mut Ui, rig_id: &Id, rig: &mut Rig) {
     }
 }
 
-/// "2 passes and 1 calibration speak"; empty where nothing names the set.
-fn uses(farm: &Farm, rig_id: &Id, rig: &Rig, id: &Id) -> String {
+/// How many passes and calibrations name the set.
+fn uses(farm: &Farm, rig_id: &Id, rig: &Rig, id: &Id) -> (usize, usize) {
     let passes = farm.passes.values().filter(|pass| pass.rig == *rig_id && pass.nozzles == *id).count();
     let calibrations = rig.calibrations.iter().filter(|calibration| calibration.set == *id).count();
-    let mut parts = Vec::new();
-    if passes > 0 {
-        parts.push(counted(passes, "pass", "passes"));
+    (passes, calibrations)
+}
+
+/// "2 passes and 1 calibration speak of the even fans".
+fn speak_of(name: &str, uses: (usize, usize)) -> String {
+    match uses {
+        (passes, 0) => t!("shed-passes-speak-of", passes = passes, name = name),
+        (0, calibrations) => t!("shed-calibrations-speak-of", calibrations = calibrations, name = name),
+        (passes, calibrations) => {
+            t!("shed-passes-and-calibrations-speak-of", passes = passes, calibrations = calibrations, name = name)
+        }
     }
-    if calibrations > 0 {
-        parts.push(counted(calibrations, "calibration", "calibrations"));
-    }
-    let verb = if passes + calibrations == 1 { "speaks" } else { "speak" };
-    if parts.is_empty() { String::new() } else { format!("{} {verb}", parts.join(" and ")) }
 }
 
 fn form(ui: &mut Ui, of: (&Id, &Id), set: &mut NozzleSet, width: Option<Length>, units: Units) {
     section(ui, t!("shed-the-set"));
-    line(ui, "name", |ui| {
+    line(ui, t!("shed-name"), |ui| {
         boxes::text_or_empty(
             ui,
             t!("shed-name-of-the-set"),
@@ -191,7 +194,7 @@ fn form(ui: &mut Ui, of: (&Id, &Id), set: &mut NozzleSet, width: Option<Length>,
     optional(ui, t!("shed-most-pressure"), &mut set.most, units, "");
     droplets(ui, set, units);
     section(ui, t!("shed-anything-else"));
-    line(ui, "note", |ui| {
+    line(ui, t!("shed-note"), |ui| {
         let width = ui.available_width();
         boxes::sentence(ui, t!("shed-note-on-the-set"), &mut set.note, width, t!("shed-anything-else-380"));
     });
@@ -251,8 +254,8 @@ fn size(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
         Size::Of(name, rated) => t!("shed-by-l-min-at", name = name, at = rated.at),
     };
     let mut chosen = now.clone();
-    lines(ui, "size", |ui| {
-        boxes::choice(ui, "size", &mut chosen, &all, say, 220.0);
+    lines(ui, t!("shed-size"), |ui| {
+        boxes::choice(ui, t!("shed-size"), &mut chosen, &all, say, 220.0);
         match nozzle::size(&set.size) {
             Some(size) => word(ui, &t!("shed-after-iso-10625-it-fills-in", colour = size.colour)),
             None => word(ui, t!("shed-after-iso-10625-stamped-on-it")),
@@ -284,7 +287,7 @@ fn rated(ui: &mut Ui, (rig, id): (&Id, &Id), set: &mut NozzleSet, units: Units) 
         }
         match &mut set.rated {
             Some(rated) => {
-                word(ui, "at");
+                word(ui, t!("shed-at-pressure"));
                 boxes::quantity(ui, t!("shed-at-the-pressure"), &mut rated.at, 72.0);
                 offers::at_box(ui, t!("shed-at-the-pressure"), &Slot::RatedAt { rig: rig.clone(), set: id.clone() });
                 word(ui, t!("shed-of-water"));
@@ -370,14 +373,14 @@ fn layout(ui: &mut Ui, (rig, id): (&Id, &Id), set: &mut NozzleSet, units: Units)
                 length(ui, t!("shed-width-of-the-band"), width, units);
                 word(ui, t!("shed-wide-rows"));
                 length(ui, t!("shed-rows-apart"), rows, units);
-                word(ui, "apart,");
+                word(ui, t!("shed-apart-and"));
                 boxes::count(ui, t!("shed-nozzles-to-a-row"), nozzles, 34.0);
                 word(ui, t!("shed-to-a-row"));
             }
             Some(Layout::Directed { rows, nozzles }) => {
-                word(ui, "rows");
+                word(ui, t!("shed-rows"));
                 length(ui, t!("shed-rows-apart"), rows, units);
-                word(ui, "apart,");
+                word(ui, t!("shed-apart-and"));
                 boxes::count(ui, t!("shed-nozzles-to-a-row"), nozzles, 34.0);
                 word(ui, t!("shed-to-a-row"));
             }
@@ -402,11 +405,11 @@ fn droplets(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
     let mut gone = None;
     for (at, row) in set.droplets.iter_mut().enumerate() {
         ui.push_id(("droplets", at), |ui| {
-            line(ui, if at == 0 { "at a pressure of" } else { "" }, |ui| {
+            line(ui, if at == 0 { t!("shed-at-a-pressure-of") } else { "" }, |ui| {
                 pressure(ui, at + 1, &mut row.at, units);
                 let say = |class: &Droplets| class.name().to_owned();
-                boxes::choice(ui, &format!("droplets, line {}", at + 1), &mut row.class, &Droplets::ALL, say, 150.0);
-                if cross(ui, &format!("line {} of the droplets", at + 1)) {
+                boxes::choice(ui, &t!("shed-droplets-line", line = at + 1), &mut row.class, &Droplets::ALL, say, 150.0);
+                if cross(ui, &t!("shed-line-of-the-droplets", line = at + 1)) {
                     gone = Some(at);
                 }
             });

@@ -8,8 +8,8 @@ use tankard_core::rig::rinse::{RinsePlan, RinseWay, strength};
 use tankard_core::rig::set_of;
 use tankard_core::t;
 
+use super::super::Bench;
 use super::super::sheets::{doubts, pair, planned, sheet};
-use super::super::{Bench, counted};
 use super::{Part, calibrations, using};
 use crate::look;
 use crate::parts::boxes;
@@ -84,10 +84,7 @@ fn rinsing(bench: &mut Bench, ui: &mut Ui, id: &Id, rig: &Rig) {
 
 fn ways(ui: &mut Ui, plan: &RinsePlan, units: Units) {
     pair(ui, t!("shed-stays-when-run-dry"), plan.residual.show(units));
-    let words = |way: &RinseWay| {
-        let rinses = usize::try_from(way.rinses).unwrap_or(usize::MAX);
-        t!("shed-counted-of-each", counted = counted(rinses, "rinse", "rinses"), each = way.each.show(units))
-    };
+    let words = |way: &RinseWay| t!("shed-counted-of-each", rinses = way.rinses, each = way.each.show(units));
     for (at, way) in plan.ways.iter().enumerate() {
         let each = words(way);
         // What several print stands once, with all their names.

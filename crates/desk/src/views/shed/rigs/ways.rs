@@ -56,29 +56,23 @@ const fn jug(units: Units) -> &'static str {
 
 /// What to do, step by step.
 pub(super) fn steps(ui: &mut Ui, test: &Test, set: Option<&NozzleSet>, units: Units) {
-    const WATER: &str =
-        "Rinse the sprayer and put clean water into it. Catch water, never spray, and wear gloves all the same.";
+    let water = t!("shed-rinse-the-sprayer-and-put-clean").to_owned();
     let bare = t!("shed-a-bare-number-is-taken-as", units = jug(units));
     let steps: Vec<String> = match test {
         Test::Catch { time, .. } => vec![
-            WATER.to_owned(),
+            water,
             t!("shed-stand-with-the-boom-out-at").to_owned(),
             t!("shed-hold-a-jug-under-each-nozzle", time = time, bare = bare),
             t!("shed-a-sample-across-the-boom-will").to_owned(),
         ],
         Test::AcreFraction { .. } => {
             let together = set.and_then(|set| set.layout.as_ref()).map_or(1, |layout| flow::width_together(layout).1);
-            let what = if together > 1 {
-                t!("shed-what-the-nozzles-of-a-row", together = together)
+            let catch = if together > 1 {
+                t!("shed-stand-and-catch-what-the-nozzles-of-a-row", together = together, bare = bare)
             } else {
-                t!("shed-what-one-nozzle-gives").to_owned()
+                t!("shed-stand-and-catch-what-one-nozzle-gives", bare = bare)
             };
-            vec![
-                WATER.to_owned(),
-                course(set, units),
-                t!("shed-drive-it-in-the-field-with").to_owned(),
-                t!("shed-stand-with-the-same-engine-speed", what = what, bare = bare),
-            ]
+            vec![water, course(set, units), t!("shed-drive-it-in-the-field-with").to_owned(), catch]
         }
         Test::Course { .. } => vec![
             t!("shed-mark-a-course-in-the-field").to_owned(),
@@ -125,14 +119,14 @@ pub(super) fn measured(ui: &mut Ui, rig: &Rig, calibration: &mut Calibration, ju
         }
         Test::AcreFraction { time, caught } => {
             seconds(ui, t!("shed-time-of-the-course"), time, "");
-            lines(ui, "caught", |ui| several(ui, "caught", caught, 1, jug(units)));
+            lines(ui, t!("shed-caught"), |ui| several(ui, t!("shed-caught"), caught, 1, jug(units)));
         }
         Test::Course { length, times, shown } => {
-            line(ui, "course", |ui| {
+            line(ui, t!("shed-course"), |ui| {
                 boxes::quantity(ui, t!("shed-length-of-the-course"), length, 92.0);
                 boxes::understood(ui, Some(length), units);
             });
-            lines(ui, "runs", |ui| several(ui, "run", times, 2, "s"));
+            lines(ui, t!("shed-runs"), |ui| several(ui, t!("shed-run"), times, 2, "s"));
             line(ui, t!("shed-the-cab-showed"), |ui| {
                 boxes::quantity_hinted(ui, t!("shed-the-cab-showed"), shown, 92.0, t!("shed-not-noted"));
                 boxes::understood(ui, shown.as_ref(), units);
@@ -209,12 +203,8 @@ fn grid(
     units: Units,
 ) {
     let has_new = judged.nozzles.iter().any(|nozzle| nozzle.against_new.is_some());
-    let legend = if has_new {
-        t!("shed-the-bar-and-average-against-the")
-    } else {
-        t!("shed-the-bar-and-average-against-the-average-of-those")
-    };
-    lines(ui, "caught", |ui| word(ui, &t!("shed-left-to-right", legend = legend)));
+    let legend = if has_new { t!("shed-left-to-right-with-new") } else { t!("shed-left-to-right") };
+    lines(ui, t!("shed-caught"), |ui| word(ui, legend));
     let places = caught.len().max(number.unwrap_or(0)).max(if number.is_none() { caught.len() + SOME } else { 0 });
     let gap = look::GRID;
     // At least one, and few, since a window is some thousand points wide.
@@ -228,7 +218,7 @@ fn grid(
                 let (rect, _) = ui.allocate_exact_size(Vec2::new(CELL.x, HEAD), Sense::hover());
                 let layout = Layout::left_to_right(Align::Center);
                 let mut cell = ui.new_child(UiBuilder::new().max_rect(rect).layout(layout));
-                figures(&mut cell, |_| {}, "average", if has_new { "new" } else { "" });
+                figures(&mut cell, |_| {}, t!("shed-average"), if has_new { t!("shed-new") } else { "" });
             }
         });
     }

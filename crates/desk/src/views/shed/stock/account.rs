@@ -2,14 +2,14 @@
 
 use egui::{Ui, Vec2};
 use tankard_core::farm::{Farm, Id, Product};
-use tankard_core::quantity::Quantity;
+use tankard_core::quantity::{Amount, Quantity};
 use tankard_core::stock::{self, Account};
 use tankard_core::t;
 
 use super::super::{Bench, named, sheets, word};
 use super::forms;
 use super::held::Lines;
-use super::{lines, rows};
+use super::{Row, lines, rows};
 use crate::look;
 use crate::parts::{boxes, findings};
 use crate::report::needs::round;
@@ -87,7 +87,7 @@ fn on_hand(bench: &Bench, ui: &mut Ui, id: &str, product: &Product) {
     boxes::hairline(ui);
     ui.add_space(2.0);
     ui.spacing_mut().item_spacing.y = 3.0;
-    for (what, amount) in rows(account, units) {
+    for Row { what, amount, .. } in rows(account, units) {
         pair(ui, &what, &amount, false);
     }
     match account.on_hand.amount {
@@ -114,18 +114,12 @@ fn since(account: &Account, product: &Product, farm: &Farm) -> String {
         return t!("shed-no-day-of-a-count-is").to_owned();
     };
     let units = farm.units;
-    let when = if product.counted_after { "after" } else { "before" };
     let counted = account.counted.map_or_else(String::new, |amount| format!(": {}", round(amount, units)));
     let mut since = Vec::new();
-    for (amount, what) in [
-        (account.came, t!("shed-came-in")),
-        (account.used, t!("shed-were-sprayed")),
-        (account.went, t!("shed-went-out")),
-    ] {
-        if !amount.is_zero() {
-            since.push(format!("{} {what}", round(amount, units)));
-        }
-    }
+    let shown = |amount: Amount| (!amount.is_zero()).then(|| round(amount, units));
+    since.extend(shown(account.came).map(|amount| t!("shed-amount-came-in", amount = amount)));
+    since.extend(shown(account.used).map(|amount| t!("shed-amount-was-sprayed", amount = amount)));
+    since.extend(shown(account.went).map(|amount| t!("shed-amount-went-out", amount = amount)));
     let since = if since.is_empty() {
         t!("shed-nothing-happened-since").to_owned()
     } else {
@@ -134,7 +128,6 @@ fn since(account: &Account, product: &Product, farm: &Farm) -> String {
     t!(
         "shed-counted-on-that-days-spraying-what",
         day = sheets::day(day),
-        when = when,
         counted = counted,
         since = since,
         which = if product.counted_after { "yes" } else { "no" }
@@ -154,7 +147,7 @@ fn costs(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, known: &Lin
         if product.price.as_ref().is_some_and(|own| *own == price) {
             word(ui, t!("shed-that-is-its-price-in-the"));
         } else {
-            let own = product.price.as_ref().map_or_else(|| "none".to_owned(), |own| format!("{sign}{own}"));
+            let own = product.price.as_ref().map_or_else(|| t!("shed-none").to_owned(), |own| format!("{sign}{own}"));
             word(ui, &t!("shed-its-price-in-the-shed", own = own));
             take = boxes::act(ui, t!("shed-take-the-price-of-the-bill")).clicked();
         }

@@ -59,19 +59,26 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, f
     for (at, container) in form.rows.iter_mut().enumerate() {
         let n = at + 1;
         ui.push_id(("count", at), |ui| {
-            row(ui, if at == 0 { "there are" } else { "" }, |ui| {
+            row(ui, if at == 0 { t!("shed-there-are") } else { "" }, |ui| {
                 ui.spacing_mut().item_spacing.x = 5.0;
-                boxes::count(ui, &format!("full, row {n}"), &mut container.full, 40.0);
-                word(ui, "full");
+                boxes::count(ui, &t!("shed-full-row", n = n), &mut container.full, 40.0);
+                word(ui, t!("shed-full"));
                 let say = |kind: &ContainerKind| kind.name(1).to_owned();
-                boxes::choice(ui, &format!("container, row {n}"), &mut container.kind, &ContainerKind::ALL, say, 68.0);
-                word(ui, "of");
-                boxes::quantity(ui, &format!("size, row {n}"), &mut container.size, 70.0);
-                word(ui, "opened");
-                boxes::quantity_hinted(ui, &format!("opened, row {n}"), &mut container.opened, 84.0, "none");
-                word(ui, "lot");
-                boxes::text_or_empty(ui, &format!("lot, row {n}"), &mut container.lot, 84.0, "lot");
-                if cross(ui, &format!("row {n}")) {
+                boxes::choice(
+                    ui,
+                    &t!("shed-container-row", n = n),
+                    &mut container.kind,
+                    &ContainerKind::ALL,
+                    say,
+                    68.0,
+                );
+                word(ui, t!("shed-of-size"));
+                boxes::quantity(ui, &t!("shed-size-row", n = n), &mut container.size, 70.0);
+                word(ui, t!("shed-opened"));
+                boxes::quantity_hinted(ui, &t!("shed-opened-row", n = n), &mut container.opened, 84.0, t!("shed-none"));
+                word(ui, t!("shed-lot-box"));
+                boxes::text_or_empty(ui, &t!("shed-lot-row", n = n), &mut container.lot, 84.0, t!("shed-lot-box"));
+                if cross(ui, &t!("shed-row", n = n)) {
                     gone = Some(at);
                 }
             });
@@ -101,12 +108,12 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, f
             word(ui, &t!("shed-empty-of-to-give-back", kind = one.kind.name(one.count), size = one.size));
         });
     }
-    row(ui, "on", |ui| {
+    row(ui, t!("shed-on-day"), |ui| {
         boxes::date(ui, t!("shed-day-of-the-count"), &mut form.date, 96.0);
         let say = |after: &bool| {
             if *after { t!("shed-after-that-days-spraying") } else { t!("shed-before-that-days-spraying") }.to_owned()
         };
-        boxes::choice(ui, "counted", &mut form.after, &[false, true], say, 200.0);
+        boxes::choice(ui, t!("shed-counted-box"), &mut form.after, &[false, true], say, 200.0);
     });
     boxes::hairline(ui);
     against(bench, ui, id, product, form);
@@ -133,22 +140,15 @@ fn against(bench: &Bench, ui: &mut Ui, id: &Id, product: &Product, form: &mut Fo
                     t!("shed-counted-as-the-account-has-it", counted = counted, round = round(reckoned, units))
                 }
                 (Some(reckoned), Some(off)) => {
-                    let shown = rounded(off, units);
-                    let (amount, way) = match shown.strip_prefix('-') {
-                        Some(less) => (less.to_owned(), "less"),
-                        None => (shown.clone(), "more"),
-                    };
-                    t!(
-                        "shed-counted-the-account-had-come-to",
-                        counted = counted,
-                        round = round(reckoned, units),
-                        amount = amount,
-                        way = way
-                    )
+                    let (shown, account) = (rounded(off, units), round(reckoned, units));
+                    match shown.strip_prefix('-') {
+                        Some(less) => t!("shed-counted-less", counted = counted, account = account, less = less),
+                        None => t!("shed-counted-more", counted = counted, account = account, more = shown),
+                    }
                 }
             };
             ui.add(Label::new(look::strong(text)).wrap());
-            row(ui, if difference.differs.is_some() { "why" } else { "note" }, |ui| {
+            row(ui, if difference.differs.is_some() { t!("shed-why") } else { t!("shed-note") }, |ui| {
                 let width = ui.available_width().min(320.0);
                 let hint =
                     if difference.differs.is_some() { t!("shed-why-it-differs") } else { t!("shed-anything-else-380") };

@@ -24,13 +24,17 @@ pub(super) enum What {
 }
 
 impl What {
-    const ALL: [(Self, &'static str); 5] = [
-        (Self::Bought, "Bought…"),
-        (Self::Count, "Count…"),
-        (Self::Out, "Went out…"),
-        (Self::In, "Came in…"),
-        (Self::Back, "Gave back empties…"),
-    ];
+    const ALL: [Self; 5] = [Self::Bought, Self::Count, Self::Out, Self::In, Self::Back];
+
+    fn text(self) -> &'static str {
+        match self {
+            Self::Bought => t!("shed-bought"),
+            Self::Count => t!("shed-count"),
+            Self::Out => t!("shed-went-out-act"),
+            Self::In => t!("shed-came-in-act"),
+            Self::Back => t!("shed-gave-back-empties"),
+        }
+    }
 }
 
 /// A form that is being filled in.
@@ -132,8 +136,8 @@ pub(super) fn acts(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, e
     let mut chosen = None;
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing = egui::Vec2::new(8.0, 4.0);
-        for (what, text) in What::ALL {
-            if ui.button(text).clicked() {
+        for what in What::ALL {
+            if ui.button(what.text()).clicked() {
                 chosen = Some(what);
             }
         }
@@ -150,9 +154,7 @@ pub(super) fn acts(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, e
         ui.set_width(ui.available_width());
         // On the sheet a pale box would not be seen without its outline.
         ui.visuals_mut().widgets.inactive.bg_stroke = egui::Stroke::new(1.0, look::colours(ui).hairline);
-        if let Some((_, text)) = What::ALL.iter().find(|(what, _)| *what == form.what) {
-            ui.label(look::strong(text.trim_end_matches('…')));
-        }
+        ui.label(look::strong(form.what.text().trim_end_matches('…')));
         ui.push_id((id, form.what as u8), |ui| match form.what {
             What::Bought => bought(bench, ui, product, &mut form),
             What::Count => count::show(bench, ui, id, product, &mut form),
@@ -188,7 +190,7 @@ pub(super) fn row(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
 
 /// Who writes it down, and the ways out.
 fn end(ui: &mut Ui, by: &mut String, form: &mut Form) -> Ended {
-    row(ui, "by", |ui| {
+    row(ui, t!("shed-by"), |ui| {
         boxes::text_or_empty(ui, t!("shed-written-down-by"), by, 150.0, t!("shed-who-writes-it-down"));
     });
     if let Some(problem) = &form.problem {
@@ -208,7 +210,7 @@ fn end(ui: &mut Ui, by: &mut String, form: &mut Form) -> Ended {
 }
 
 fn on_day(ui: &mut Ui, form: &mut Form) {
-    row(ui, "on", |ui| boxes::date(ui, t!("shed-day-it-happened"), &mut form.date, 96.0));
+    row(ui, t!("shed-on-day"), |ui| boxes::date(ui, t!("shed-day-it-happened"), &mut form.date, 96.0));
 }
 
 /// Which kind and size.
@@ -218,13 +220,13 @@ fn container(ui: &mut Ui, product: &Product, form: &mut Form) {
     let all: Vec<usize> = (0..=other).collect();
     let say = |at: &usize| {
         sold.get(*at).map_or_else(
-            || "another".to_owned(),
+            || t!("shed-another").to_owned(),
             |(kind, size)| t!("shed-kind-of-size", kind = kind.name(1), size = size),
         )
     };
-    row(ui, "container", |ui| {
+    row(ui, t!("shed-container"), |ui| {
         let before = form.sold;
-        boxes::choice(ui, "container", &mut form.sold, &all, say, 130.0);
+        boxes::choice(ui, t!("shed-container"), &mut form.sold, &all, say, 130.0);
         if let Some((kind, size)) = sold.get(form.sold) {
             form.kind = *kind;
             form.size = Some(size.clone());
@@ -232,9 +234,16 @@ fn container(ui: &mut Ui, product: &Product, form: &mut Form) {
             if before != form.sold {
                 form.size = None;
             }
-            boxes::choice(ui, "kind", &mut form.kind, &ContainerKind::ALL, |kind| kind.name(1).to_owned(), 76.0);
-            word(ui, "of");
-            boxes::quantity_or_none(ui, "size", &mut form.size, 84.0);
+            boxes::choice(
+                ui,
+                t!("shed-kind"),
+                &mut form.kind,
+                &ContainerKind::ALL,
+                |kind| kind.name(1).to_owned(),
+                76.0,
+            );
+            word(ui, t!("shed-of-size"));
+            boxes::quantity_or_none(ui, t!("shed-size"), &mut form.size, 84.0);
         }
     });
 }
@@ -256,21 +265,21 @@ fn bought(bench: &Bench, ui: &mut Ui, product: &Product, form: &mut Form) {
     container(ui, product, form);
     row(ui, t!("shed-how-many"), |ui| {
         boxes::count(ui, t!("shed-how-many"), &mut form.count, 48.0);
-        word(ui, "lot");
-        boxes::text_or_empty(ui, "lot", &mut form.lot, 110.0, t!("shed-as-printed-on-it"));
+        word(ui, t!("shed-lot-box"));
+        boxes::text_or_empty(ui, t!("shed-lot-box"), &mut form.lot, 110.0, t!("shed-as-printed-on-it"));
         if let Some(size) = form.size.as_ref().filter(|_| form.count > 1) {
             word(ui, &format!("= {}", size.times(f64::from(form.count)).show(bench.farm().units)));
         }
     });
-    row(ui, "price", |ui| {
+    row(ui, t!("shed-price-row"), |ui| {
         boxes::quantity_or_none(ui, t!("shed-price-on-the-bill"), &mut form.price, 110.0);
-        word(ui, "from");
+        word(ui, t!("shed-bought-from-row"));
         boxes::text_or_empty(ui, t!("shed-bought-from"), &mut form.whom, 130.0, t!("shed-from-whom"));
     });
     on_day(ui, form);
-    row(ui, "note", |ui| {
+    row(ui, t!("shed-note"), |ui| {
         let width = ui.available_width().min(320.0);
-        boxes::sentence(ui, "note", &mut form.note, width, t!("shed-delivery-note-or-anything-else"));
+        boxes::sentence(ui, t!("shed-note"), &mut form.note, width, t!("shed-delivery-note-or-anything-else"));
     });
     in_the_count(ui, product, form);
     if product.counted.is_none() {
@@ -285,17 +294,17 @@ fn moved(bench: &Bench, ui: &mut Ui, id: &str, product: &Product, form: &mut For
     row(ui, t!("shed-how-much"), |ui| {
         boxes::quantity_or_none(ui, t!("shed-how-much"), &mut form.amount, 100.0);
         boxes::understood(ui, form.amount.as_ref(), bench.farm().units);
-        word(ui, "lot");
+        word(ui, t!("shed-lot-box"));
         let held = bench.stock.accounts.get(id).map(|account| account.on_hand.held.as_slice()).unwrap_or_default();
         let lot = held.iter().find(|held| !held.lot.is_empty());
         let hint = lot.map_or_else(|| t!("shed-if-known").to_owned(), |held| t!("shed-such-as", lot = held.lot));
-        boxes::text_or_empty(ui, "lot", &mut form.lot, 110.0, &hint);
+        boxes::text_or_empty(ui, t!("shed-lot-box"), &mut form.lot, 110.0, &hint);
     });
-    row(ui, "why", |ui| {
+    row(ui, t!("shed-why"), |ui| {
         let width = ui.available_width().min(320.0);
         let hint =
             if form.what == What::Out { t!("shed-spilt-lent-handed-in") } else { t!("shed-found-given-back-borrowed") };
-        boxes::sentence(ui, "why", &mut form.note, width, hint);
+        boxes::sentence(ui, t!("shed-why"), &mut form.note, width, hint);
     });
     on_day(ui, form);
     in_the_count(ui, product, form);
@@ -312,9 +321,9 @@ fn back(bench: &Bench, ui: &mut Ui, id: &str, product: &Product, form: &mut Form
         let alike = |one: &&Empties| one.kind == form.kind && form.size.as_ref() == Some(&one.size);
         let count = there.iter().find(alike).map_or(0, |one| one.count);
         word(ui, &t!("shed-of-empty", count = count));
-        ui.checkbox(&mut form.rinsed, "rinsed");
+        ui.checkbox(&mut form.rinsed, t!("shed-rinsed-box"));
     });
-    row(ui, "to", |ui| {
+    row(ui, t!("shed-to-whom-row"), |ui| {
         boxes::text_or_empty(ui, t!("shed-given-back-to"), &mut form.whom, 200.0, t!("shed-to-whom"));
     });
     on_day(ui, form);

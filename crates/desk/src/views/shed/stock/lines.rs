@@ -1,13 +1,13 @@
 //! The account of a product, line by line, the latest first.
 
 use std::fmt::Write;
-use tankard_core::t;
 
 use egui::{Label, Ui};
 use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::Subject;
 use tankard_core::quantity::{Amount, Quantity, Units};
 use tankard_core::stock::{Entry, Kind, strike};
+use tankard_core::t;
 use tankard_file::cell::guarded;
 
 use super::super::{Bench, cross, tight, word};
@@ -29,8 +29,11 @@ fn signed(amount: Amount, units: Units) -> String {
 fn words(entry: &Entry, farm: &Farm) -> String {
     let mut text = match &entry.kind {
         Kind::Counted { after, reckoned, holds } => {
-            let when = if *after { "after" } else { "before" };
-            let mut text = t!("shed-counted-that-days-spraying", when = when);
+            let mut text = if *after {
+                t!("shed-counted-after-that-days-spraying").to_owned()
+            } else {
+                t!("shed-counted-before-that-days-spraying").to_owned()
+            };
             if !holds && entry.change.is_none() && entry.place.is_some() && entry.balance.is_none() {
                 text.push_str(t!("shed-which-does-not-hold-any-more"));
             }
@@ -40,23 +43,33 @@ fn words(entry: &Entry, farm: &Farm) -> String {
             text
         }
         Kind::Bought { kind, size, count, price, from } => {
-            let mut text = t!("shed-bought-of", count = count, kind = kind.name(*count), size = size);
-            if let Some(price) = price {
-                let _ = write!(text, "{}", t!("shed-at-5fc", currency = farm.currency, price = price));
+            let (kind, sign) = (kind.name(*count), &farm.currency);
+            match (price, from.trim()) {
+                (None, "") => t!("shed-bought-of", count = count, kind = kind, size = size),
+                (None, from) => t!("shed-bought-of-from", count = count, kind = kind, size = size, from = from),
+                (Some(price), "") => {
+                    t!("shed-bought-of-at", count = count, kind = kind, size = size, sign = sign, price = price)
+                }
+                (Some(price), from) => t!(
+                    "shed-bought-of-at-from",
+                    count = count,
+                    kind = kind,
+                    size = size,
+                    sign = sign,
+                    price = price,
+                    from = from
+                ),
             }
-            if !from.trim().is_empty() {
-                let _ = write!(text, "{}", t!("shed-from-d8b", from = from.trim()));
-            }
-            text
         }
         Kind::Record { name, .. } => t!("shed-sprayed", name = name),
         Kind::Out => t!("shed-went-out").to_owned(),
         Kind::In => t!("shed-came-in").to_owned(),
         Kind::Returned { kind, size, count, to, rinsed } => {
-            let mut text = t!("shed-gave-back-empty-of", count = count, kind = kind.name(*count), size = size);
-            if !to.trim().is_empty() {
-                let _ = write!(text, "{}", t!("shed-to-90b", to = to.trim()));
-            }
+            let kind = kind.name(*count);
+            let mut text = match to.trim() {
+                "" => t!("shed-gave-back-empty-of", count = count, kind = kind, size = size),
+                to => t!("shed-gave-back-empty-of-to", count = count, kind = kind, size = size, to = to),
+            };
             if *rinsed {
                 text.push_str(t!("shed-rinsed"));
             }
@@ -116,9 +129,9 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, entries: &[Entry]) {
     let (day, amount, last) = (76.0, 84.0, 14.0);
     let what = (ui.available_width() - day - amount * 2.0 - last - 24.0).max(60.0);
     ui.horizontal(|ui| {
-        boxes::slot(ui, day, |ui| word(ui, "day"));
-        boxes::slot(ui, what, |ui| word(ui, "what"));
-        right(ui, amount, |ui| word(ui, "change"));
+        boxes::slot(ui, day, |ui| word(ui, t!("shed-day")));
+        boxes::slot(ui, what, |ui| word(ui, t!("shed-what")));
+        right(ui, amount, |ui| word(ui, t!("shed-change")));
         right(ui, amount, |ui| word(ui, t!("shed-then-there")));
     });
     boxes::hairline(ui);
@@ -142,7 +155,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, entries: &[Entry]) {
                     if let Kind::Record { id, .. } = &entry.kind {
                         ui.spacing_mut().button_padding.x = 0.0;
                         let button = ui.add(egui::Button::new(look::act(ui, &text)).frame(false).truncate());
-                        if button.on_hover_text("Open the record").clicked() {
+                        if button.on_hover_text(t!("shed-open-the-record")).clicked() {
                             led = Some(id.clone());
                         }
                     } else {
@@ -162,7 +175,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, entries: &[Entry]) {
                     Some(balance) => {
                         ui.label(rounded(balance, units)).on_hover_text(balance.show(units));
                     }
-                    None => word(ui, "not known"),
+                    None => word(ui, t!("shed-not-known")),
                 });
                 let holds = matches!(entry.kind, Kind::Counted { holds: true, .. });
                 if let Some(place) = entry.place.filter(|_| !holds)

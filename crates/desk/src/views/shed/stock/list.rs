@@ -5,7 +5,7 @@ use tankard_core::farm::Id;
 use tankard_core::quantity::Quantity;
 use tankard_core::t;
 
-use super::super::{Bench, counted, named, sheets};
+use super::super::{Bench, named, sheets};
 use super::short_day;
 use crate::look;
 use crate::parts::{boxes, lists};
@@ -67,8 +67,7 @@ fn to_buy(bench: &Bench, ui: &mut Ui) -> Option<Id> {
 fn not_typed(bench: &Bench, ui: &mut Ui) {
     let count = bench.stock.season.products.iter().filter(|need| need.on_hand.amount.is_none()).count();
     if count > 0 {
-        let them = counted(count, t!("shed-product-is-taken-of-which"), t!("shed-products-are-taken-of-which"));
-        boxes::say(ui, &t!("shed-it-is-not-known-what-is", them = them));
+        boxes::say(ui, &t!("shed-it-is-not-known-what-is", count = count));
     }
 }
 

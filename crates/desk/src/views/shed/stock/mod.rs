@@ -1,7 +1,6 @@
 //! Stock: what is on hand of each product by its account, what the passes of a day and all after them take, what is left
 //! or short; and the account of a product, line by line.
 
-use tankard_core::t;
 mod account;
 mod count;
 mod forms;
@@ -15,18 +14,19 @@ use jiff::civil::Date;
 use tankard_core::farm::Id;
 use tankard_core::quantity::{Amount, Quantity, Units};
 use tankard_core::stock::Account;
+use tankard_core::t;
 
 pub(super) use held::{Held, Known, Stock};
 pub(super) use list::list;
 
 use super::{Bench, quiet, sheets, word};
 use crate::look;
-use crate::parts::boxes;
+use crate::parts::{boxes, dates};
 use crate::report::needs;
 
 /// "12 June".
 fn short_day(day: Date) -> String {
-    day.strftime("%-d %B").to_string()
+    dates::day_month(day)
 }
 
 /// An amount rounded, below zero too.
@@ -35,22 +35,32 @@ fn rounded(amount: Amount, units: Units) -> String {
     if text.starts_with('-') { format!("-{}", needs::round(amount.times(-1.0), units)) } else { text }
 }
 
-/// What is on hand of a product, container by container: what it is, and how much that is.
-pub(super) fn rows(account: &Account, units: Units) -> impl Iterator<Item = (String, String)> {
+/// What is on hand of a product in containers of one kind.
+pub(super) struct Row {
+    /// What it is.
+    pub(super) what: String,
+    /// How much that is.
+    pub(super) amount: String,
+    /// Full containers, which are told by their number.
+    full: bool,
+}
+
+/// What is on hand of a product, container by container.
+pub(super) fn rows(account: &Account, units: Units) -> impl Iterator<Item = Row> {
     account.on_hand.held.iter().flat_map(move |held| {
         let lot = if held.lot.is_empty() { String::new() } else { t!("shed-lot", lot = held.lot) };
         let mut rows = Vec::new();
         if let Some((kind, size)) = held.container.as_ref().filter(|_| held.full > 0) {
             let what =
                 t!("shed-full-kind-of-size-lot", full = held.full, kind = kind.name(held.full), size = size, lot = lot);
-            rows.push((what, size.times(f64::from(held.full)).show(units)));
+            rows.push(Row { what, amount: size.times(f64::from(held.full)).show(units), full: true });
         }
         for rest in &held.opened {
             let what = match &held.container {
                 Some((kind, size)) => t!("shed-in-an-opened-of", kind = kind.name(1), size = size, lot = lot),
                 None => t!("shed-without-a-container-typed", lot = lot),
             };
-            rows.push((what, rest.show(units)));
+            rows.push(Row { what, amount: rest.show(units), full: false });
         }
         rows
     })
@@ -101,7 +111,7 @@ fn heading(bench: &mut Bench, ui: &mut Ui) {
         ui.spacing_mut().item_spacing.x = 8.0;
         word(ui, t!("shed-what-the-passes-take-on"));
         let mut chosen = day;
-        boxes::choice(ui, "day", &mut chosen, &stock.days, |day| sheets::day(*day), 140.0);
+        boxes::choice(ui, t!("shed-day"), &mut chosen, &stock.days, |day| sheets::day(*day), 140.0);
         if chosen != day {
             bench.state.stock.chosen = Some(chosen);
         }

@@ -54,14 +54,14 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui) {
     ui.spacing_mut().item_spacing.x = columns.gap;
     ui.horizontal(|ui| {
         if !columns.stacked {
-            boxes::slot(ui, columns.name, |ui| word(ui, "product"));
+            boxes::slot(ui, columns.name, |ui| word(ui, t!("shed-product")));
         }
         right(ui, columns.amount, |ui| word(ui, t!("shed-on-hand-861")));
         if let Some(day) = bench.stock.day {
             right(ui, columns.amount, |ui| word(ui, &short_day(day)));
-            right(ui, columns.left, |ui| word(ui, "leaves"));
+            right(ui, columns.left, |ui| word(ui, t!("shed-leaves")));
             right(ui, columns.amount, |ui| word(ui, t!("shed-from-then")));
-            right(ui, columns.left, |ui| word(ui, "leaves"));
+            right(ui, columns.left, |ui| word(ui, t!("shed-leaves")));
         }
     });
     boxes::hairline(ui);
@@ -149,16 +149,15 @@ fn summary(bench: &Bench, product: &Product, account: Option<&Account>) -> Strin
     let Some(account) = account else { return String::new() };
     let mut parts = Vec::new();
     if let Some(day) = account.since {
-        let used = if account.used.is_zero() {
-            String::new()
+        parts.push(if account.used.is_zero() {
+            t!("shed-counted-day", day = short_day(day))
         } else {
-            t!("shed-used-since", round = round(account.used, units))
-        };
-        parts.push(t!("shed-counted-day-used", day = short_day(day), used = used));
+            t!("shed-counted-day-used", day = short_day(day), used = round(account.used, units))
+        });
     }
-    parts.extend(rows(account, units).map(|(what, amount)| {
-        if what.starts_with("in an opened") || what.starts_with("without") { format!("{amount} {what}") } else { what }
-    }));
+    parts.extend(
+        rows(account, units).map(|row| if row.full { row.what } else { format!("{} {}", row.amount, row.what) }),
+    );
     match (parts.is_empty(), product.containers.is_empty()) {
         (true, true) => t!("shed-no-container-typed").to_owned(),
         (true, false) => t!("shed-not-counted").to_owned(),
@@ -173,7 +172,7 @@ fn amounts(bench: &Bench, ui: &mut Ui, id: &str, held: &Held, columns: Columns) 
         Some(amount) => {
             ui.label(round(amount, units));
         }
-        None if held.typed => word(ui, "density?"),
+        None if held.typed => word(ui, t!("shed-density-asked")),
         None => word(ui, t!("shed-not-typed")),
     });
     if bench.stock.day.is_none() {
