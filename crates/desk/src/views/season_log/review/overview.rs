@@ -3,7 +3,7 @@
 use egui::Ui;
 use tankard_core::quantity::number;
 use tankard_core::season::review::figures::whole;
-use tankard_core::season::review::words::{count, distinct, month, month_names};
+use tankard_core::season::review::words::{distinct, month, month_names};
 use tankard_core::season::review::{Month, Passes, remarks};
 use tankard_core::t;
 
