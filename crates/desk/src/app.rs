@@ -3,15 +3,21 @@
 mod backups;
 mod bar;
 mod days;
+mod finding;
+mod first_steps;
 mod foot;
 mod job;
 mod locking;
+mod motion;
 mod opening;
 mod recovery;
 mod saving;
+mod start;
 mod window;
 mod work;
 
+pub(crate) use finding::is_narrow;
+pub use finding::{List, Shown};
 pub use job::Going;
 pub use window::open;
 pub use work::{Failed, Task};
@@ -24,6 +30,7 @@ use egui::{CentralPanel, Context, Ui, ViewportCommand};
 use jiff::ZonedDateTime;
 use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
+use tankard_core::begin;
 use tankard_core::farm::Farm;
 use tankard_core::finding::Subject;
 use tankard_core::language::{Language, speak, spoken};
@@ -37,7 +44,7 @@ use crate::document::Document;
 use crate::files::{Picker, Purpose};
 use crate::parts::{boxes, offers};
 use crate::recent::Remembered;
-use crate::{demo, guide, look, views};
+use crate::{demo, find, guide, look, views};
 use locking::Watching;
 use opening::OPENING;
 use recovery::{Found, Keeping, Unreadable};
@@ -89,6 +96,10 @@ pub struct Desk {
     pub shed: views::shed::State,
     /// What is open of the guide.
     pub guide: guide::State,
+    /// What is looked for in everything.
+    pub find: find::State,
+    /// Whether a list stands beside its page, and in a small window in its place.
+    pub list: finding::List,
     /// Boxes that hold a text that is not understood.
     pub unread: Vec<boxes::Unread>,
     clock: Clock,
@@ -126,6 +137,10 @@ pub struct Desk {
     farm_number: u64,
     work: Work,
     day_asked: Option<days::Asked>,
+    /// What comes next on a new farm.
+    first_steps: first_steps::State,
+    /// Whether it is still to be chosen where to begin.
+    is_choosing: bool,
     /// Work that is over sooner is not shown.
     shown_after: Duration,
     /// Whether the farm that the desk began with is still being read; until then there is nothing to work on.
@@ -150,6 +165,8 @@ impl Desk {
             season_log: views::season_log::State::default(),
             shed: views::shed::State::default(),
             guide: guide::State::default(),
+            find: find::State::default(),
+            list: finding::List::default(),
             unread: Vec::new(),
             clock,
             picker: None,
@@ -177,6 +194,8 @@ impl Desk {
             farm_number: 0,
             work: Work::default(),
             day_asked: None,
+            first_steps: first_steps::State::default(),
+            is_choosing: false,
             shown_after: work::SHOWN_AFTER,
             is_opening_first: false,
             patience: PATIENCE,
@@ -216,6 +235,7 @@ impl Desk {
             remembered.keep();
         }
         self.guide.take_up(&remembered.guide);
+        self.first_steps.is_hidden = remembered.first_steps_hidden;
         self.remembered = Some(remembered);
         self.take_lock();
         self.look_for_unsaved();
@@ -295,6 +315,7 @@ impl Desk {
 
     /// Leads to what a finding speaks of.
     pub fn lead_to(&mut self, subject: &Subject) {
+        self.list.page_in_front();
         match subject {
             Subject::Farm => {
                 self.view = View::Shed;
@@ -375,15 +396,23 @@ impl Desk {
         if !command.stays() {
             self.backups = None;
         }
+        // Whoever opens something or goes to a view has begun.
+        self.is_choosing &= command.stays() || matches!(command, Command::Open);
         match command {
-            Command::New => self.replace(Document::copy(Farm::new(t!("app-new-farm")))),
+            Command::New => {
+                self.replace(Document::copy(Farm::new(begin::new_farm())));
+                self.begin_farm(ctx);
+            }
             Command::Open => {
                 let start = self.document.path().cloned().unwrap_or_default();
                 self.ask_file(Purpose::OpenFarm, start, ctx);
             }
             Command::OpenPath(path) => self.open_path(&path),
             Command::OpenDemo => match demo::farm() {
-                Ok(farm) => self.replace(Document::copy(farm)),
+                Ok(farm) => {
+                    self.replace(Document::copy(farm));
+                    self.view = View::default();
+                }
                 Err(error) => self.tell_problem(error.to_string()),
             },
             Command::Save => {
@@ -411,7 +440,13 @@ impl Desk {
             Command::ExportTaskData => views::fields::export::ask_task_data(self, ctx),
             Command::Undo => self.document.undo(),
             Command::Redo => self.document.redo(),
+            Command::Find => {
+                let of = (self.farm_number, self.document.revision());
+                self.find.toggle(self.document.farm(), of, ctx);
+            }
             Command::Go(view) => self.view = view,
+            Command::Show(spot) => self.show_spot(spot),
+            Command::List => self.list.toggle(ctx),
             Command::Larger => scale(ctx, ctx.zoom_factor() + 0.1),
             Command::Smaller => scale(ctx, ctx.zoom_factor() - 0.1),
             Command::PlainSize => scale(ctx, 1.0),
@@ -419,7 +454,11 @@ impl Desk {
             Command::Light => ctx.set_theme(egui::Theme::Light),
             Command::Dark => ctx.set_theme(egui::Theme::Dark),
             Command::Speak(language) => speak(language),
+            Command::NextStep => self.go_on(ctx),
+            Command::FirstSteps => self.first_steps.is_hidden = !self.first_steps.is_hidden,
             Command::Guide => self.guide.toggle(ctx),
+            Command::Keys => self.guide.go(&guide::Place::read("keyboard"), ctx),
+            Command::Motion => look::set_motion(ctx, !look::has_motion(ctx)),
             Command::GuideTo(place) => self.guide.go(&place, ctx),
             Command::Quit => {
                 self.closing = true;
@@ -436,10 +475,15 @@ impl Desk {
         if spoken() != now.language.unwrap_or_else(system_language) {
             now.language = Some(spoken());
         }
+        let is_still = !look::has_motion(ctx);
+        if now.still.is_some() || is_still != motion::is_unwanted() {
+            now.still = Some(is_still);
+        }
         // Between 80 and 200 by construction.
         #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
         let scale = (ctx.zoom_factor() * 100.0).round() as u16;
         now.scale = scale;
+        now.first_steps_hidden = self.first_steps.is_hidden;
         self.guide.page().unwrap_or_default().clone_into(&mut now.guide);
         if now != *remembered {
             now.keep();
@@ -460,6 +504,7 @@ impl Desk {
         std::thread::spawn(move || drop(old));
         self.farm_number += 1;
         self.is_opening_first = false;
+        self.is_choosing = false;
         self.forget_looks();
         self.fields = views::fields::State::default();
         self.tank_loads = views::tank_loads::State::default();
@@ -517,6 +562,8 @@ impl Desk {
         self.finish_keeping(Duration::ZERO);
         self.finish_work();
         self.watch();
+        bar::follow(ui.ctx());
+        self.go_on_finding(ui.ctx());
         for command in Command::pressed(ui.ctx()) {
             self.run(command, ui.ctx());
         }
@@ -525,21 +572,31 @@ impl Desk {
         }
         boxes::set_units(ui.ctx(), self.document.farm().units);
         self.unread = boxes::unread(ui.ctx());
+        boxes::tire(ui.ctx());
         self.bar(ui);
         self.foot(ui);
         if self.is_opening_first {
             self.show_opening(ui);
-            bar::ring(ui.ctx());
+            self.over_all(ui.ctx());
             return;
         }
+        if !self.is_choosing {
+            self.show_first_steps(ui);
+        }
         if self.guide.show(ui, self.view) {
+            self.over_all(ui.ctx());
+            self.after(ui.ctx());
+            return;
+        }
+        if self.is_choosing {
+            self.show_start(ui);
             bar::ring(ui.ctx());
             self.after(ui.ctx());
             return;
         }
         if self.backups.is_some() {
             self.show_backups(ui);
-            bar::ring(ui.ctx());
+            self.over_all(ui.ctx());
             self.after(ui.ctx());
             return;
         }
@@ -554,7 +611,7 @@ impl Desk {
             });
         });
         self.take_offer(ui.ctx());
-        bar::ring(ui.ctx());
+        self.over_all(ui.ctx());
         self.after(ui.ctx());
     }
 

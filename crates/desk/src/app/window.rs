@@ -65,7 +65,7 @@ pub fn open(file: Option<&Path>, start: &Start) -> Result<(), String> {
                 .with_title("Tankard")
                 .with_app_id("tankard")
                 .with_icon(icon())
-                .with_min_inner_size([900.0, 560.0])
+                .with_min_inner_size([640.0, 360.0])
                 .with_inner_size(
                     start.size.map_or([1366.0, 768.0], |(width, height)| [f32::from(width), f32::from(height)]),
                 ),
@@ -79,6 +79,8 @@ pub fn open(file: Option<&Path>, start: &Start) -> Result<(), String> {
                 set_up(&creation.egui_ctx, &start, &remembered);
                 let desk = match &file {
                     Some(path) => Desk::opening(path, machine_clock),
+                    // Who names a view knows where to begin.
+                    None if start.view.is_none() => first_desk().choosing(),
                     None => first_desk(),
                 };
                 let mut desk = desk.patience(FRAME).within(&creation.egui_ctx).remember(remembered);
@@ -118,7 +120,7 @@ fn first_desk() -> Desk {
     match demo::farm() {
         Ok(farm) => Desk::new(Document::copy(farm), machine_clock),
         Err(error) => {
-            let mut desk = Desk::new(Document::copy(Farm::new(t!("app-new-farm"))), machine_clock);
+            let mut desk = Desk::new(Document::copy(Farm::new(tankard_core::begin::new_farm())), machine_clock);
             desk.tell_problem(error.to_string());
             desk
         }
@@ -134,5 +136,6 @@ fn set_up(ctx: &Context, start: &Start, remembered: &Remembered) {
     if percent > 0 {
         ctx.set_zoom_factor((f32::from(percent) / 100.0).clamp(0.8, 2.0));
     }
+    look::set_motion(ctx, !remembered.still.unwrap_or_else(super::motion::is_unwanted));
     ctx.options_mut(|options| options.zoom_with_keyboard = false);
 }

@@ -137,6 +137,10 @@ fn row(desk: &mut Desk, ui: &mut Ui, id: &Id) {
             })
             .inner;
         let open = open.accessible_name(t!("fields-open", name = before.name));
+        if open.clicked() {
+            // Where there is room for one, the page takes the place of the list.
+            desk.list.page_in_front();
+        }
         focused || open.clicked() || open.has_focus()
     });
     let rect = inner.response.rect;
@@ -180,7 +184,7 @@ fn passes_of(farm: &Farm, log: &Log, id: &Id, today: jiff::civil::Date) -> Strin
     }
 }
 
-fn add(desk: &mut Desk) {
+pub(super) fn add(desk: &mut Desk) {
     let farm = desk.document.farm();
     let nothing = if farm.units == Units::Metric { "0 ha" } else { "0 ac" };
     let Ok(area) = AsTyped::parse(nothing) else { return };

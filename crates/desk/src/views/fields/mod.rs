@@ -19,7 +19,8 @@ use egui::{CentralPanel, Frame, Margin, Panel, Ui};
 use tankard_core::plausible;
 use tankard_core::t;
 
-use crate::app::Desk;
+use crate::app::{Desk, Shown};
+use crate::command::View;
 use crate::look;
 use crate::parts::{lists, offers};
 
@@ -48,6 +49,29 @@ pub struct State {
     pub map: map::State,
 }
 
+/// Adds a field and steps into its name.
+pub fn begin(desk: &mut Desk) {
+    show_list(desk);
+    list::add(desk);
+}
+
+/// Steps into a field that was begun.
+pub fn go_on(desk: &mut Desk, id: &str) {
+    show_list(desk);
+    desk.fields.find.clear();
+    desk.fields.chosen = Some(id.to_owned());
+    desk.fields.reveal = true;
+    if desk.document.farm().fields.get(id).is_some_and(|field| field.name.trim().is_empty()) {
+        desk.fields.fresh = Some(id.to_owned());
+    }
+}
+
+fn show_list(desk: &mut Desk) {
+    desk.view = View::Fields;
+    desk.fields.map.open = false;
+    desk.fields.page = Page::Typed;
+}
+
 /// Shows the view.
 pub fn show(desk: &mut Desk, ui: &mut Ui) {
     if desk.fields.import.is_open() {
@@ -63,13 +87,21 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         plausible::of_field(desk.document.farm(), id, &mut doubts);
         offers::set(ui.ctx(), &doubts);
     }
+    let shown = desk.list.shown(ui.ctx());
+    if shown == Shown::List {
+        let frame = Frame::new().inner_margin(Margin { left: 14, right: 10, top: 10, bottom: 8 });
+        CentralPanel::default().frame(frame).show(ui, |ui| list::show(desk, ui));
+        return;
+    }
     // On a small screen the list keeps its boxes and gives up its last column.
     let width = if ui.available_width() < 1000.0 { 440.0_f32.min(ui.available_width() * 0.66) } else { 590.0 };
-    Panel::left("fields")
-        .exact_size(width)
-        .resizable(false)
-        .frame(Frame::new().inner_margin(Margin { left: 14, right: 10, top: 10, bottom: 8 }))
-        .show(ui, |ui| list::show(desk, ui));
+    if shown == Shown::Both {
+        Panel::left("fields")
+            .exact_size(width)
+            .resizable(false)
+            .frame(Frame::new().inner_margin(Margin { left: 14, right: 10, top: 10, bottom: 8 }))
+            .show(ui, |ui| list::show(desk, ui));
+    }
     CentralPanel::default().frame(Frame::new().inner_margin(Margin { left: 16, right: 16, top: 10, bottom: 10 })).show(
         ui,
         |ui| {
