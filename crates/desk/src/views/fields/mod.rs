@@ -108,7 +108,7 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
             if map::tabs(desk, ui) {
                 map::show(desk, ui);
             } else if let Some(id) = desk.fields.chosen.clone() {
-                page::show(desk, ui, &id)
+                page::show(desk, ui, &id);
             } else {
                 ui.label(look::title(t!("fields-no-field-yet")));
                 lists::empty(ui, t!("fields-add-the-first-one-at-the"));

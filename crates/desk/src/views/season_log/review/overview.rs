@@ -43,7 +43,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
         ui,
         |ui| {
             sheet(ui, &t!("season-log-ground-treated-by-month", newest = newest), |ui| {
-                by_month(ui, shown, passes, newest)
+                by_month(ui, shown, passes, newest);
             });
         },
         |ui| sheet(ui, t!("season-log-ground-treated-since-january"), |ui| so_far(ui, shown, passes)),
