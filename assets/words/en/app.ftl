@@ -229,3 +229,40 @@ app-csv-and-other-tables-of-text = CSV and other tables of text
 app-waiting-for-the-systems-file-dialog = Waiting for the system's file dialog
 app-type-the-path-instead = Type the path instead
 app-path-of-the-file = Path of the file
+
+## desk/app/bar.rs
+
+app-list-in-place-of-the-page = List in place of the page
+
+## desk/command.rs
+
+app-map = Map
+app-sprayer = Sprayer
+app-hours = Hours
+app-load-cards = Load cards
+app-jar-test = Jar test
+app-trials = Trials
+app-review = Review
+app-products = Products
+app-waters = Waters
+app-rigs = Rigs
+app-stock = Stock
+app-advice = Advice
+app-law = Law
+app-find-anything = Find anything…
+app-keys = Keys
+app-list = List
+app-less-motion = Less motion
+
+## desk/keys.rs
+
+app-ctrl = Ctrl+
+app-alt = Alt+
+app-shift = Shift+
+app-left = Left
+app-right = Right
+app-up = Up
+app-down = Down
+app-page-up = Page Up
+app-page-down = Page Down
+app-or = { $all } or { $last }

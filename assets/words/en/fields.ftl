@@ -507,3 +507,12 @@ fields-head-side = side
 fields-head-none = none
 fields-take-out = Take out
 fields-take-out-what = Take out { $what }
+
+## desk/views/fields/map/pattern.rs
+
+fields-close-slanting-lines = close slanting lines
+fields-close-level-lines = close level lines
+fields-close-lines-slanting-back = close lines slanting back
+fields-close-upright-lines = close upright lines
+fields-close-crossing-lines = close crossing lines
+fields-a-close-grid = a close grid

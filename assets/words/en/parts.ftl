@@ -80,3 +80,7 @@ parts-allowed = allowed
 ## desk/parts/workings.rs
 
 parts-working = Working: { $title }
+
+## desk/parts/offers.rs
+
+parts-takes = { $keys } takes { $first }

@@ -229,3 +229,34 @@ app-csv-and-other-tables-of-text = CSV y otras tablas de texto
 app-waiting-for-the-systems-file-dialog = Se espera el diálogo de archivos del sistema
 app-type-the-path-instead = Escribir la ruta en su lugar
 app-path-of-the-file = Ruta del archivo
+
+## desk, menú y mandos
+
+app-list-in-place-of-the-page = Lista en lugar de la página
+app-map = Mapa
+app-sprayer = Pulverizador
+app-hours = Horas
+app-load-cards = Tarjetas de carga
+app-jar-test = Prueba del frasco
+app-trials = Ensayos
+app-review = Reseña
+app-products = Productos
+app-waters = Aguas
+app-rigs = Pulverizadores
+app-stock = Existencias
+app-advice = Consejos
+app-law = Ley
+app-find-anything = Buscar cualquier cosa…
+app-keys = Teclas
+app-list = Lista
+app-less-motion = Menos movimiento
+app-ctrl = Ctrl+
+app-alt = Alt+
+app-shift = Mayús+
+app-left = Izquierda
+app-right = Derecha
+app-up = Arriba
+app-down = Abajo
+app-page-up = Re Pág
+app-page-down = Av Pág
+app-or = { $all } o { $last }

@@ -510,3 +510,12 @@ fields-head-side = lado
 fields-head-none = ninguna
 fields-take-out = Quitar
 fields-take-out-what = Quitar { $what }
+
+## desk/views/fields/map/pattern.rs
+
+fields-close-slanting-lines = líneas inclinadas juntas
+fields-close-level-lines = líneas horizontales juntas
+fields-close-lines-slanting-back = líneas inclinadas hacia atrás, juntas
+fields-close-upright-lines = líneas verticales juntas
+fields-close-crossing-lines = líneas cruzadas juntas
+fields-a-close-grid = una cuadrícula apretada

@@ -80,3 +80,7 @@ parts-allowed = permitido
 ## desk/parts/workings.rs
 
 parts-working = Cálculo: { $title }
+
+## desk/parts/offers.rs
+
+parts-takes = { $keys } toma { $first }

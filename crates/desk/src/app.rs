@@ -3,15 +3,19 @@
 mod backups;
 mod bar;
 mod days;
+mod finding;
 mod foot;
 mod job;
 mod locking;
+mod motion;
 mod opening;
 mod recovery;
 mod saving;
 mod window;
 mod work;
 
+pub(crate) use finding::is_narrow;
+pub use finding::{List, Shown};
 pub use job::Going;
 pub use window::open;
 pub use work::{Failed, Task};
@@ -37,7 +41,7 @@ use crate::document::Document;
 use crate::files::{Picker, Purpose};
 use crate::parts::{boxes, offers};
 use crate::recent::Remembered;
-use crate::{demo, guide, look, views};
+use crate::{demo, find, guide, look, views};
 use locking::Watching;
 use opening::OPENING;
 use recovery::{Found, Keeping, Unreadable};
@@ -89,6 +93,10 @@ pub struct Desk {
     pub shed: views::shed::State,
     /// What is open of the guide.
     pub guide: guide::State,
+    /// What is looked for in everything.
+    pub find: find::State,
+    /// Whether a list stands beside its page, and in a small window in its place.
+    pub list: finding::List,
     /// Boxes that hold a text that is not understood.
     pub unread: Vec<boxes::Unread>,
     clock: Clock,
@@ -150,6 +158,8 @@ impl Desk {
             season_log: views::season_log::State::default(),
             shed: views::shed::State::default(),
             guide: guide::State::default(),
+            find: find::State::default(),
+            list: finding::List::default(),
             unread: Vec::new(),
             clock,
             picker: None,
@@ -295,6 +305,7 @@ impl Desk {
 
     /// Leads to what a finding speaks of.
     pub fn lead_to(&mut self, subject: &Subject) {
+        self.list.page_in_front();
         match subject {
             Subject::Farm => {
                 self.view = View::Shed;
@@ -411,7 +422,13 @@ impl Desk {
             Command::ExportTaskData => views::fields::export::ask_task_data(self, ctx),
             Command::Undo => self.document.undo(),
             Command::Redo => self.document.redo(),
+            Command::Find => {
+                let of = (self.farm_number, self.document.revision());
+                self.find.toggle(self.document.farm(), of, ctx);
+            }
             Command::Go(view) => self.view = view,
+            Command::Show(spot) => self.show_spot(spot),
+            Command::List => self.list.toggle(ctx),
             Command::Larger => scale(ctx, ctx.zoom_factor() + 0.1),
             Command::Smaller => scale(ctx, ctx.zoom_factor() - 0.1),
             Command::PlainSize => scale(ctx, 1.0),
@@ -420,6 +437,8 @@ impl Desk {
             Command::Dark => ctx.set_theme(egui::Theme::Dark),
             Command::Speak(language) => speak(language),
             Command::Guide => self.guide.toggle(ctx),
+            Command::Keys => self.guide.go(&guide::Place::read("keyboard"), ctx),
+            Command::Motion => look::set_motion(ctx, !look::has_motion(ctx)),
             Command::GuideTo(place) => self.guide.go(&place, ctx),
             Command::Quit => {
                 self.closing = true;
@@ -435,6 +454,10 @@ impl Desk {
         now.dark = ctx.theme() == egui::Theme::Dark;
         if spoken() != now.language.unwrap_or_else(system_language) {
             now.language = Some(spoken());
+        }
+        let is_still = !look::has_motion(ctx);
+        if now.still.is_some() || is_still != motion::is_unwanted() {
+            now.still = Some(is_still);
         }
         // Between 80 and 200 by construction.
         #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
@@ -517,6 +540,8 @@ impl Desk {
         self.finish_keeping(Duration::ZERO);
         self.finish_work();
         self.watch();
+        bar::follow(ui.ctx());
+        self.go_on_finding(ui.ctx());
         for command in Command::pressed(ui.ctx()) {
             self.run(command, ui.ctx());
         }
@@ -529,17 +554,17 @@ impl Desk {
         self.foot(ui);
         if self.is_opening_first {
             self.show_opening(ui);
-            bar::ring(ui.ctx());
+            self.over_all(ui.ctx());
             return;
         }
         if self.guide.show(ui, self.view) {
-            bar::ring(ui.ctx());
+            self.over_all(ui.ctx());
             self.after(ui.ctx());
             return;
         }
         if self.backups.is_some() {
             self.show_backups(ui);
-            bar::ring(ui.ctx());
+            self.over_all(ui.ctx());
             self.after(ui.ctx());
             return;
         }
@@ -554,7 +579,7 @@ impl Desk {
             });
         });
         self.take_offer(ui.ctx());
-        bar::ring(ui.ctx());
+        self.over_all(ui.ctx());
         self.after(ui.ctx());
     }
 

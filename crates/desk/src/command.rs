@@ -36,6 +36,85 @@ impl View {
     }
 }
 
+/// A page of a view, as far as a command leads there.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Spot {
+    /// Of Fields: the map.
+    Map,
+    /// Of the chosen pass: how the rig is set.
+    Sprayer,
+    /// Of the chosen pass: when it may be sprayed.
+    Hours,
+    /// Of the chosen pass: its load cards.
+    Cards,
+    /// Of the chosen pass: its jar test.
+    Jar,
+    /// Of the season log: two treatments beside one another.
+    Trials,
+    /// Of the season log: what the records come to.
+    Review,
+    /// Of the shed.
+    Products,
+    /// Of the shed.
+    Waters,
+    /// Of the shed.
+    Rigs,
+    /// Of the shed: what is on hand.
+    Stock,
+    /// Of the shed: local advice.
+    Advice,
+    /// Of the shed: what binds by law.
+    Law,
+}
+
+impl Spot {
+    /// All of them.
+    pub const ALL: [Self; 13] = [
+        Self::Map,
+        Self::Sprayer,
+        Self::Hours,
+        Self::Cards,
+        Self::Jar,
+        Self::Trials,
+        Self::Review,
+        Self::Products,
+        Self::Waters,
+        Self::Rigs,
+        Self::Stock,
+        Self::Advice,
+        Self::Law,
+    ];
+
+    /// Its name.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Map => t!("app-map"),
+            Self::Sprayer => t!("app-sprayer"),
+            Self::Hours => t!("app-hours"),
+            Self::Cards => t!("app-load-cards"),
+            Self::Jar => t!("app-jar-test"),
+            Self::Trials => t!("app-trials"),
+            Self::Review => t!("app-review"),
+            Self::Products => t!("app-products"),
+            Self::Waters => t!("app-waters"),
+            Self::Rigs => t!("app-rigs"),
+            Self::Stock => t!("app-stock"),
+            Self::Advice => t!("app-advice"),
+            Self::Law => t!("app-law"),
+        }
+    }
+
+    /// The view that it is a page of.
+    pub const fn view(self) -> View {
+        match self {
+            Self::Map => View::Fields,
+            Self::Sprayer | Self::Hours | Self::Cards | Self::Jar => View::TankLoads,
+            Self::Trials | Self::Review => View::SeasonLog,
+            Self::Products | Self::Waters | Self::Rigs | Self::Stock | Self::Advice | Self::Law => View::Shed,
+        }
+    }
+}
+
 /// A command.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Command {
@@ -65,8 +144,12 @@ pub enum Command {
     Undo,
     /// One step forward.
     Redo,
+    /// Find anything by its words.
+    Find,
     /// Show a view.
     Go(View),
+    /// Show a page of a view.
+    Show(Spot),
     /// Cancel the work that was begun last.
     CancelWork,
     /// Larger.
@@ -83,15 +166,28 @@ pub enum Command {
     Speak(Language),
     /// Show the guide where it was left, or put it away.
     Guide,
+    /// Show which keys there are.
+    Keys,
+    /// Show the list of a view or put it away; in a small window in place of the page.
+    List,
     /// Show a place of the guide.
     GuideTo(Place),
+    /// Let things move into their place, or have them there at once.
+    Motion,
     /// Close the desk.
     Quit,
 }
 
 impl Command {
-    /// Those that have a key or stand in a menu.
-    const LISTED: [Self; 19] = [
+    /// Those that stand alone: each has a key, or stands in a menu, or is found by its words.
+    pub const LISTED: [Self; 41] = [
+        Self::Find,
+        Self::Guide,
+        Self::Keys,
+        Self::Go(View::Fields),
+        Self::Go(View::TankLoads),
+        Self::Go(View::SeasonLog),
+        Self::Go(View::Shed),
         Self::New,
         Self::Open,
         Self::OpenDemo,
@@ -99,17 +195,32 @@ impl Command {
         Self::SaveAs,
         Self::Undo,
         Self::Redo,
-        Self::Go(View::Fields),
-        Self::Go(View::TankLoads),
-        Self::Go(View::SeasonLog),
-        Self::Go(View::Shed),
         Self::CancelWork,
+        Self::List,
         Self::Larger,
         Self::Smaller,
         Self::PlainSize,
         Self::Light,
         Self::Dark,
-        Self::Guide,
+        Self::Motion,
+        Self::Backups,
+        Self::FarmPage,
+        Self::ImportBoundaries,
+        Self::ExportBoundaries,
+        Self::ExportTaskData,
+        Self::Show(Spot::Map),
+        Self::Show(Spot::Sprayer),
+        Self::Show(Spot::Hours),
+        Self::Show(Spot::Cards),
+        Self::Show(Spot::Jar),
+        Self::Show(Spot::Trials),
+        Self::Show(Spot::Review),
+        Self::Show(Spot::Products),
+        Self::Show(Spot::Waters),
+        Self::Show(Spot::Rigs),
+        Self::Show(Spot::Stock),
+        Self::Show(Spot::Advice),
+        Self::Show(Spot::Law),
         Self::Quit,
     ];
 
@@ -129,7 +240,9 @@ impl Command {
             Self::ExportTaskData => t!("app-export-the-chosen-pass-as-task").to_owned(),
             Self::Undo => t!("app-undo").to_owned(),
             Self::Redo => t!("app-redo").to_owned(),
+            Self::Find => t!("app-find-anything").to_owned(),
             Self::Go(view) => view.name().to_owned(),
+            Self::Show(spot) => spot.name().to_owned(),
             Self::CancelWork => t!("app-cancel-what-is-being-done").to_owned(),
             Self::Larger => t!("app-larger").to_owned(),
             Self::Smaller => t!("app-smaller").to_owned(),
@@ -138,33 +251,45 @@ impl Command {
             Self::Dark => t!("app-dark").to_owned(),
             Self::Speak(language) => language.name().to_owned(),
             Self::Guide => t!("app-guide").to_owned(),
+            Self::Keys => t!("app-keys").to_owned(),
+            Self::List => t!("app-list").to_owned(),
+            Self::Motion => t!("app-less-motion").to_owned(),
             Self::GuideTo(place) => place.heading().unwrap_or_else(|| place.page.clone()),
             Self::Quit => t!("app-close").to_owned(),
         }
     }
 
-    /// The key.
+    /// The keys, the usual one first.
+    pub fn keys(&self) -> &'static [(Modifiers, Key)] {
+        const CTRL: Modifiers = Modifiers::COMMAND;
+        const CTRL_SHIFT: Modifiers = Modifiers { shift: true, ..CTRL };
+        match self {
+            Self::New => &[(CTRL, Key::N)],
+            Self::Open => &[(CTRL, Key::O)],
+            Self::Save => &[(CTRL, Key::S)],
+            Self::SaveAs => &[(CTRL_SHIFT, Key::S)],
+            Self::Undo => &[(CTRL, Key::Z)],
+            Self::Redo => &[(CTRL_SHIFT, Key::Z), (CTRL, Key::Y)],
+            Self::Find => &[(CTRL, Key::K)],
+            Self::Go(View::Fields) => &[(CTRL, Key::Num1)],
+            Self::Go(View::TankLoads) => &[(CTRL, Key::Num2)],
+            Self::Go(View::SeasonLog) => &[(CTRL, Key::Num3)],
+            Self::Go(View::Shed) => &[(CTRL, Key::Num4)],
+            Self::Guide => &[(Modifiers::NONE, Key::F1)],
+            Self::Keys => &[(CTRL, Key::F1)],
+            Self::List => &[(CTRL, Key::L)],
+            Self::Quit => &[(CTRL, Key::Q)],
+            Self::CancelWork => &[(CTRL, Key::Period)],
+            Self::Larger => &[(CTRL, Key::Plus)],
+            Self::Smaller => &[(CTRL, Key::Minus)],
+            Self::PlainSize => &[(CTRL, Key::Num0)],
+            _ => &[],
+        }
+    }
+
+    /// The usual key.
     pub fn key(&self) -> Option<KeyboardShortcut> {
-        let (modifiers, key) = match self {
-            Self::New => (Modifiers::COMMAND, Key::N),
-            Self::Open => (Modifiers::COMMAND, Key::O),
-            Self::Save => (Modifiers::COMMAND, Key::S),
-            Self::SaveAs => (Modifiers::COMMAND | Modifiers::SHIFT, Key::S),
-            Self::Undo => (Modifiers::COMMAND, Key::Z),
-            Self::Redo => (Modifiers::COMMAND | Modifiers::SHIFT, Key::Z),
-            Self::Go(View::Fields) => (Modifiers::COMMAND, Key::Num1),
-            Self::Go(View::TankLoads) => (Modifiers::COMMAND, Key::Num2),
-            Self::Go(View::SeasonLog) => (Modifiers::COMMAND, Key::Num3),
-            Self::Go(View::Shed) => (Modifiers::COMMAND, Key::Num4),
-            Self::Guide => (Modifiers::NONE, Key::F1),
-            Self::Quit => (Modifiers::COMMAND, Key::Q),
-            Self::CancelWork => (Modifiers::COMMAND, Key::Period),
-            Self::Larger => (Modifiers::COMMAND, Key::Plus),
-            Self::Smaller => (Modifiers::COMMAND, Key::Minus),
-            Self::PlainSize => (Modifiers::COMMAND, Key::Num0),
-            _ => return None,
-        };
-        Some(KeyboardShortcut::new(modifiers, key))
+        self.keys().first().map(|(modifiers, key)| KeyboardShortcut::new(*modifiers, *key))
     }
 
     /// Whether it is done to the farm that is open.
@@ -180,6 +305,7 @@ impl Command {
                 | Self::ExportTaskData
                 | Self::Undo
                 | Self::Redo
+                | Self::Find
         )
     }
 
@@ -198,8 +324,12 @@ impl Command {
                 | Self::Light
                 | Self::Dark
                 | Self::Speak(_)
+                | Self::Find
                 | Self::Guide
+                | Self::Keys
+                | Self::List
                 | Self::GuideTo(_)
+                | Self::Motion
                 | Self::Quit
         )
     }
@@ -207,16 +337,37 @@ impl Command {
     /// The commands whose keys were pressed. Undo and redo stay with a text box while one is typed in.
     pub fn pressed(ctx: &Context) -> Vec<Self> {
         let typing = ctx.text_edit_focused();
-        // The longer keys first, so that Ctrl+Shift+Z is not taken as Ctrl+Z.
-        let mut listed: Vec<Self> = Self::LISTED.to_vec();
-        listed.sort_by_key(|command| std::cmp::Reverse(command.key().is_some_and(|key| key.modifiers.shift)));
-        listed
-            .into_iter()
+        let mut all: Vec<(KeyboardShortcut, Self)> = Self::LISTED
+            .iter()
             .filter(|command| !(typing && matches!(command, Self::Undo | Self::Redo)))
-            .filter(|command| command.key().is_some_and(|key| ctx.input_mut(|input| input.consume_shortcut(&key))))
-            .chain(
-                (!typing && ctx.input_mut(|input| input.consume_key(Modifiers::COMMAND, Key::Y))).then_some(Self::Redo),
-            )
+            .flat_map(|command| {
+                command.keys().iter().map(|(modifiers, key)| (KeyboardShortcut::new(*modifiers, *key), command.clone()))
+            })
+            .collect();
+        // The longer keys first, so that Ctrl+Shift+Z is not taken as Ctrl+Z.
+        all.sort_by_key(|(key, _)| std::cmp::Reverse(key.modifiers.shift));
+        all.into_iter()
+            .filter(|(key, _)| ctx.input_mut(|input| input.consume_shortcut(key)))
+            .map(|(_, command)| command)
             .collect()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Command;
+
+    /// A key that two commands had would do only one of them.
+    #[test]
+    fn no_key_is_given_twice_and_every_command_has_words() {
+        let mut keys = Vec::new();
+        for command in Command::LISTED {
+            assert!(!command.text().is_empty());
+            keys.extend_from_slice(command.keys());
+        }
+        for (at, key) in keys.iter().enumerate() {
+            assert!(!keys[at + 1..].contains(key), "{key:?}");
+        }
+        assert!(keys.len() > 15);
     }
 }

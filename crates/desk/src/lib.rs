@@ -3,7 +3,7 @@
 //! The desk is a library, so that tests can build it without a window. The rooms: [`cli`] the command line, [`app`] the
 //! window, [`document`] the open farm with undo, [`command`] what can be done from anywhere, [`look`] colours and type,
 //! [`views`] one folder a view, [`parts`] what they share, [`report`] the plan in words and as JSON,
-//! [`guide`] the pages that explain it.
+//! [`guide`] the pages that explain it, [`keys`] what keys do at their place, [`find`] anything by its words.
 
 pub mod app;
 pub mod cli;
@@ -11,7 +11,9 @@ pub mod command;
 pub mod demo;
 pub mod document;
 pub mod files;
+pub mod find;
 pub mod guide;
+pub mod keys;
 pub mod look;
 pub mod parts;
 pub mod recent;

@@ -1,8 +1,12 @@
 //! How the desk looks: every colour, size and font stands here and nowhere else.
 
+#[cfg(test)]
+pub(crate) mod colour_vision;
+
 use std::sync::Arc;
 
 use egui::epaint::Shadow;
+use egui::style::ScrollAnimation;
 use egui::{
     Color32, Context, CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Margin, RichText, Stroke, Style,
     TextStyle, Theme, Ui, Vec2, Visuals,
@@ -145,8 +149,13 @@ pub const ROW: f32 = 24.0;
 pub const LABEL: f32 = 150.0;
 /// Width of a window in which the guide stands beside the work.
 pub const BESIDE: f32 = 1250.0;
+/// Width of a window in which a list and its page stand beside one another; below it one of them has the room.
+pub const NARROW: f32 = 800.0;
 /// Width of an ordinary box.
 pub const BOX: f32 = 150.0;
+
+/// How long what opens takes to be there, in seconds.
+const MOTION: f32 = 0.08;
 
 const SEMIBOLD: &str = "semibold";
 const CONDENSED: &str = "condensed";
@@ -211,6 +220,8 @@ pub fn page(ui: &mut Ui, name: &str, chosen: bool) -> egui::Response {
     let brass = colours(ui).brass;
     let text = if chosen { strong(name) } else { RichText::new(name).color(brass) };
     let response = ui.add(egui::Button::new(text).frame(false)).accessible_name(name);
+    response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Tab, true, chosen, name));
+    crate::parts::spoken::selected(&response, chosen);
     if chosen {
         ui.painter().hline(response.rect.x_range(), response.rect.bottom() + 1.0, Stroke::new(2.0, brass));
     }
@@ -283,6 +294,20 @@ pub fn install(ctx: &Context) {
     ctx.set_style_of(Theme::Dark, style(&DARK, Visuals::dark()));
 }
 
+/// Lets what opens and scrolls move into its place, or has it there at once; then the mark in a box does not blink either.
+pub fn set_motion(ctx: &Context, moves: bool) {
+    ctx.all_styles_mut(|style| {
+        style.animation_time = if moves { MOTION } else { 0.0 };
+        style.scroll_animation = if moves { ScrollAnimation::default() } else { ScrollAnimation::none() };
+        style.visuals.text_cursor.blink = moves;
+    });
+}
+
+/// Whether things move into their place.
+pub fn has_motion(ctx: &Context) -> bool {
+    ctx.global_style().animation_time > 0.0
+}
+
 fn fonts() -> FontDefinitions {
     let mut fonts = FontDefinitions::empty();
     let faces: [(&str, &'static [u8]); 3] = [
@@ -347,7 +372,7 @@ fn style(colours: &Colours, mut visuals: Visuals) -> Style {
     style.spacing.menu_margin = Margin::same(6);
     style.spacing.combo_width = 60.0;
     style.interaction.selectable_labels = false;
-    style.animation_time = 0.08;
+    style.animation_time = MOTION;
     style.text_styles = [
         (TextStyle::Heading, FontId::new(20.0, semibold())),
         (TextStyle::Body, FontId::new(13.5, FontFamily::Proportional)),

@@ -25,6 +25,8 @@ pub struct Remembered {
     pub scale: u16,
     /// The page of the guide that was read last; empty for none.
     pub guide: String,
+    /// Whether things stand still instead of moving into their place; what the system says without it.
+    pub still: Option<bool>,
     /// How many backups stay: so many of the latest, and the last of each day for so many days; the usual without it.
     pub backups: Option<(u32, u32)>,
     /// The folder it is kept in; none where the system has none.

@@ -59,7 +59,7 @@ fn without_a_forecast_the_page_says_so_and_offers_the_sheet() {
     farm.forecast.hours.clear();
     let mut harness = tank_loads(farm, [1366.0, 768.0]);
     assert!(harness.query_by_label_contains("Hours: ").is_none());
-    harness.get_by_role_and_label(egui::accesskit::Role::Button, "Hours").click();
+    harness.get_by_role_and_label(egui::accesskit::Role::Tab, "Hours").click();
     harness.run();
     harness.get_by_label_contains("The farm has no forecast yet, so no hour can be judged.");
     harness.get_by_label_contains("A forecast is no measurement: measure wind");

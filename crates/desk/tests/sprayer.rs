@@ -32,7 +32,7 @@ fn pass<'a>(harness: &'a Harness<'_, Desk>) -> &'a Pass {
 #[test]
 fn the_page_opens_by_keyboard_and_answers_its_question() {
     let mut harness = tank_loads(demo::farm().unwrap(), [1366.0, 768.0]);
-    harness.get_by_role_and_label(egui::accesskit::Role::Button, "Sprayer").focus();
+    harness.get_by_role_and_label(egui::accesskit::Role::Tab, "Sprayer").focus();
     harness.run();
     harness.key_press(egui::Key::Enter);
     harness.run();

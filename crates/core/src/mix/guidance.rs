@@ -1,7 +1,6 @@
 //! What publications and common practice say of adjuvants: the rows of `assets/adjuvant-guidance.csv`, read into the same
 //! [`Statement`]s that a user types from a label.
 
-use crate::language::t;
 use std::collections::{BTreeMap, HashMap};
 use std::sync::LazyLock;
 
@@ -10,6 +9,7 @@ use serde::Deserialize;
 use crate::farm::label::{Says, Stance, When};
 use crate::farm::{Active, AdjuvantClass, CarrierKind, Droplets, Product, Statement};
 use crate::finding::Basis;
+use crate::language::t;
 use crate::mix::actives;
 use crate::quantity::{AsTyped, Concentration, Quantity};
 

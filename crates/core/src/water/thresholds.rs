@@ -1,6 +1,5 @@
 //! From where on a water matters, for which actives and at which rates: the rows of `assets/water-thresholds.csv`.
 
-use crate::language::t;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -9,6 +8,7 @@ use super::hardness::hardness;
 use crate::farm::water::Clarity;
 use crate::farm::{Active, AdjuvantClass, Product, Water};
 use crate::finding::Level;
+use crate::language::t;
 use crate::mix::actives;
 use crate::mix::line::active_per_area;
 use crate::quantity::{

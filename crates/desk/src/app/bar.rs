@@ -1,12 +1,15 @@
 //! The bar at the top: the farm's name, the views, undo and the menus; and the ring round what has the keyboard.
 
-use egui::{Align, Button, Context, Layout, Panel, RichText, Sense, Stroke, Ui, Vec2};
+use egui::accesskit::{Action, ActionRequest, TreeId};
+use egui::{Align, Button, Context, Event, Id, Layout, Panel, RichText, Sense, Stroke, Ui, Vec2};
 use tankard_core::language::{Language, spoken};
 use tankard_core::t;
 
-use super::Desk;
+use super::finding::is_narrow;
+use super::{Desk, Shown};
 use crate::command::{Command, View};
 use crate::look;
+use crate::parts::spoken;
 
 impl Desk {
     pub(super) fn bar(&mut self, ui: &mut Ui) {
@@ -18,6 +21,7 @@ impl Desk {
                 ui.set_min_height(look::BAR);
                 ui.spacing_mut().item_spacing.x = 4.0;
                 look::on_bar(ui);
+                self.list_switch(ui, &mut wanted);
                 let name = self.document.farm().name.clone();
                 let left = (ui.available_width() * 0.18).max(if ui.available_width() < 900.0 { 96.0 } else { 150.0 });
                 ui.allocate_ui_with_layout(Vec2::new(left, look::BAR), Layout::left_to_right(Align::Center), |ui| {
@@ -47,6 +51,23 @@ impl Desk {
         }
     }
 
+    /// In a small window: whether the list of the view or its page has the room.
+    fn list_switch(&mut self, ui: &mut Ui, wanted: &mut Option<Command>) {
+        if !is_narrow(ui.ctx()) || self.view == View::SeasonLog {
+            return;
+        }
+        let is_on = self.list.shown(ui.ctx()) == Shown::List;
+        let text = RichText::new(Command::List.text()).color(look::colours(ui).bar_ink);
+        let edge = look::colours(ui).bar_ink.gamma_multiply(if is_on { 1.0 } else { 0.4 });
+        let button = Button::new(text).stroke(Stroke::new(1.0, edge));
+        let response = ui.add(button).accessible_name(t!("app-list-in-place-of-the-page"));
+        spoken::expanded(&response, is_on);
+        ui.add_space(4.0);
+        if response.clicked() {
+            *wanted = Some(Command::List);
+        }
+    }
+
     fn menus(&mut self, ui: &mut Ui, wanted: &mut Option<Command>) {
         let entry = |ui: &mut Ui, command: Command, enabled: bool, wanted: &mut Option<Command>| {
             let keys = command.key().map(|key| ui.ctx().format_shortcut(&key)).unwrap_or_default();
@@ -64,9 +85,20 @@ impl Desk {
             *wanted = Some(Command::Guide);
         }
         ui.menu_button(t!("app-look"), |ui| {
-            ui.set_min_width(180.0);
+            ui.set_min_width(220.0);
             for command in [Command::Light, Command::Dark] {
                 entry(ui, command, true, wanted);
+            }
+            ui.separator();
+            let switches = [
+                (Command::List, self.list.shown(ui.ctx()) != Shown::Page),
+                (Command::Motion, !look::has_motion(ui.ctx())),
+            ];
+            for (command, mut is_on) in switches {
+                if ui.checkbox(&mut is_on, command.text()).clicked() {
+                    *wanted = Some(command);
+                    ui.close();
+                }
             }
             ui.separator();
             for language in Language::ALL {
@@ -84,9 +116,13 @@ impl Desk {
                 ui,
                 t!("app-now-at", zoom_factor = format_args!("{:.0}", ui.ctx().zoom_factor() * 100.0)),
             ));
+            ui.separator();
+            entry(ui, Command::Keys, true, wanted);
         });
         ui.menu_button(t!("app-farm"), |ui| {
             ui.set_min_width(260.0);
+            entry(ui, Command::Find, true, wanted);
+            ui.separator();
             for command in [
                 Command::New,
                 Command::Open,
@@ -132,9 +168,41 @@ impl Desk {
     }
 }
 
+fn followed() -> Id {
+    Id::unique("tankard what had the keyboard when it was followed")
+}
+
+fn out_of_sight() -> Id {
+    Id::unique("tankard what has the keyboard out of sight")
+}
+
+/// Brings into sight what has got the keyboard since the last frame, as a screen reader would ask for it: whatever the place scrolls in.
+pub(super) fn follow(ctx: &Context) {
+    let Some(id) = ctx.data_mut(|data| data.remove_temp::<Option<Id>>(out_of_sight())).flatten() else { return };
+    ctx.input_mut(|input| {
+        input.events.push(Event::AccessKitActionRequest(ActionRequest {
+            action: Action::ScrollIntoView,
+            target_tree: TreeId::ROOT,
+            target_node: id.accesskit_id(),
+            data: None,
+        }));
+    });
+}
+
 /// A ring round what has the keyboard, so that it can be followed with the eyes.
 pub(super) fn ring(ctx: &Context) {
     let Some(response) = ctx.memory(egui::Memory::focused).and_then(|id| ctx.read_response(id)) else { return };
+    let is_new = ctx.data_mut(|data| {
+        let before: Option<Id> = data.get_temp(followed());
+        data.insert_temp(followed(), response.id);
+        before != Some(response.id)
+    });
+    // What is clicked is in sight, and must not move under the pointer.
+    let by_pointer = ctx.input(|input| input.pointer.any_down() || input.pointer.any_released());
+    if is_new && !by_pointer && !response.interact_rect.expand(1.0).contains_rect(response.rect) {
+        ctx.data_mut(|data| data.insert_temp(out_of_sight(), Some(response.id)));
+        ctx.request_repaint();
+    }
     let colour = if ctx.theme() == egui::Theme::Dark { look::DARK.brass } else { look::LIGHT.brass };
     let painter = ctx.layer_painter(response.layer_id).with_clip_rect(response.interact_rect.expand(3.0));
     painter.rect_stroke(response.rect.expand(1.0), 3, Stroke::new(1.5, colour), egui::StrokeKind::Outside);
@@ -154,5 +222,6 @@ fn tab(ui: &mut Ui, name: &str, chosen: bool) -> bool {
         ui.painter().hline(rect.x_range().shrink(10.0), rect.bottom() - 8.0, Stroke::new(2.0, colours.brass));
     }
     response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Tab, true, chosen, name));
+    spoken::selected(&response, chosen);
     response.clicked()
 }

@@ -65,7 +65,7 @@ pub fn open(file: Option<&Path>, start: &Start) -> Result<(), String> {
                 .with_title("Tankard")
                 .with_app_id("tankard")
                 .with_icon(icon())
-                .with_min_inner_size([900.0, 560.0])
+                .with_min_inner_size([640.0, 360.0])
                 .with_inner_size(
                     start.size.map_or([1366.0, 768.0], |(width, height)| [f32::from(width), f32::from(height)]),
                 ),
@@ -134,5 +134,6 @@ fn set_up(ctx: &Context, start: &Start, remembered: &Remembered) {
     if percent > 0 {
         ctx.set_zoom_factor((f32::from(percent) / 100.0).clamp(0.8, 2.0));
     }
+    look::set_motion(ctx, !remembered.still.unwrap_or_else(super::motion::is_unwanted));
     ctx.options_mut(|options| options.zoom_with_keyboard = false);
 }

@@ -106,6 +106,12 @@ fn text(ui: &mut Ui, runs: &[Run], from: &str, how: &How, asked: &mut Option<Ask
             };
             let [run] = part else { continue };
             let Some(place) = place(from, target) else { continue };
+            // Broken over two rows it would be two stops for the Tab key, the second one without a name.
+            let ink = look::colours(ui).brass;
+            let width = ui.painter().layout_no_wrap(run.text.clone(), look::body(false), ink).size().x;
+            if width > ui.available_size_before_wrap().x {
+                ui.end_row();
+            }
             let link = ui.link(RichText::new(&run.text).font(look::body(false)));
             if link.gained_focus() {
                 link.scroll_to_me(None);

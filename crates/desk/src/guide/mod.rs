@@ -2,6 +2,7 @@
 
 use tankard_core::t;
 mod draw;
+pub mod keyboard;
 pub mod markdown;
 pub mod pages;
 mod panel;
@@ -131,6 +132,15 @@ impl State {
         self.target = heading.map(|(anchor, _)| anchor.to_owned());
         self.scroll_to = self.target.is_none().then_some(0.0);
         self.wanted = Wanted::Heading;
+    }
+
+    /// Puts the guide away where it stands in the place of the work, to which someone is led.
+    pub fn make_room(&mut self, ctx: &Context) {
+        if self.is_open && !Self::is_beside(ctx) {
+            self.is_open = false;
+            self.has_keys = false;
+            self.before = None;
+        }
     }
 
     /// Shows the list of pages.

@@ -3,9 +3,10 @@
 
 use std::sync::LazyLock;
 
-use tankard_core::language::{Language, spoken};
+use tankard_core::language::{Language, speaking, spoken};
 use tankard_core::t;
 
+use super::keyboard;
 use super::markdown::{Block, Run, blocks, plain};
 
 /// A page as it lies in the folder.
@@ -100,7 +101,12 @@ pub fn in_language(language: Language) -> &'static [Read] {
 
 fn read(language: Language) -> Vec<Read> {
     let read = |page: &Page| {
-        let blocks = blocks(page.text_in(language));
+        // What it says of keys is asked of the desk.
+        let blocks = if page.name == keyboard::NAME {
+            blocks(&speaking(language, keyboard::page))
+        } else {
+            blocks(page.text_in(language))
+        };
         let title = blocks.iter().find_map(|block| match block {
             Block::Heading { level: 1, runs, .. } => Some(plain(runs)),
             _ => None,

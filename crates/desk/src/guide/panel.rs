@@ -1,12 +1,13 @@
 //! The guide on the screen: beside the work where there is room, else in its place until it is put away.
 
-use egui::{CentralPanel, Context, Frame, Key, Margin, Modifiers, Panel, Rect, ScrollArea, Ui, Vec2};
+use egui::{CentralPanel, Context, Frame, Margin, Panel, Rect, ScrollArea, Ui, Vec2};
 use tankard_core::t;
 
 use super::draw::{self, Asked};
 use super::markdown::Face;
 use super::{Place, Showing, State, Wanted, pages, search};
 use crate::command::View;
+use crate::keys::guide as keys;
 use crate::look;
 use crate::parts::{boxes, lists};
 
@@ -27,7 +28,7 @@ const fn on_screen(view: View) -> &'static [&'static str] {
 
 impl State {
     /// Whether there is room for it beside the work.
-    fn is_beside(ctx: &Context) -> bool {
+    pub(super) fn is_beside(ctx: &Context) -> bool {
         ctx.content_rect().width() >= look::BESIDE
     }
 
@@ -152,17 +153,16 @@ impl State {
             return 0.0;
         }
         let typing = ui.ctx().text_edit_focused();
-        let pressed = |modifiers: Modifiers, key: Key| ui.input_mut(|input| input.consume_key(modifiers, key));
-        if pressed(Modifiers::ALT, Key::ArrowLeft) {
+        if keys::BACK.taken(ui.ctx()) {
             self.back();
         }
         let sight = ui.available_height() * 0.8;
         let whole = 1e6;
-        let mut moves = vec![(Key::PageDown, -sight), (Key::PageUp, sight)];
+        let mut moves = vec![(keys::DOWN, -sight), (keys::UP, sight)];
         if !typing {
-            moves.extend([(Key::End, -whole), (Key::Home, whole)]);
+            moves.extend([(keys::END, -whole), (keys::HOME, whole)]);
         }
-        moves.into_iter().filter(|(key, _)| pressed(Modifiers::NONE, *key)).map(|(_, by)| by).sum()
+        moves.into_iter().filter(|(key, _)| key.taken(ui.ctx())).map(|(_, by)| by).sum()
     }
 }
 

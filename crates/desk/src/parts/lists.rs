@@ -1,13 +1,28 @@
 //! A list at the left of a view: rows to choose from, with a line of less weight beneath.
 
-use egui::{Response, Sense, Stroke, Ui};
+use egui::{Context, Id, Response, Sense, Stroke, Ui};
 use tankard_core::farm::Nouns;
 use tankard_core::t;
 
+use super::spoken;
 use crate::look;
 
 /// A row of a list; `name` is what a screen reader says.
 pub fn row(ui: &mut Ui, chosen: bool, name: &str, add: impl FnOnce(&mut Ui)) -> Response {
+    let response = plain_row(ui, chosen, name, add);
+    if chosen
+        && ui.data_mut(|data| data.remove_temp::<u64>(wants_keys())).is_some_and(|since| since + 2 >= pass(ui.ctx()))
+    {
+        response.request_focus();
+    }
+    if response.clicked() {
+        ui.data_mut(|data| data.insert_temp(was_clicked(), ()));
+    }
+    response
+}
+
+/// A row of which nothing is remembered.
+pub fn plain_row(ui: &mut Ui, chosen: bool, name: &str, add: impl FnOnce(&mut Ui)) -> Response {
     let colours = look::colours(ui);
     let back = ui.painter().add(egui::Shape::Noop);
     let width = ui.available_width();
@@ -31,7 +46,31 @@ pub fn row(ui: &mut Ui, chosen: bool, name: &str, add: impl FnOnce(&mut Ui)) -> 
         ui.painter().rect_stroke(rect, 2, Stroke::new(1.5, colours.brass), egui::StrokeKind::Inside);
     }
     response.widget_info(|| egui::WidgetInfo::selected(egui::Role::ListBoxOption, true, chosen, name));
+    spoken::selected(&response, chosen);
     response
+}
+
+fn pass(ctx: &Context) -> u64 {
+    ctx.cumulative_pass_nr()
+}
+
+fn wants_keys() -> Id {
+    Id::unique("tankard chosen row that gets the keyboard")
+}
+
+fn was_clicked() -> Id {
+    Id::unique("tankard row that was clicked")
+}
+
+/// Gives the keyboard to the chosen row of the list that is drawn in the next frame; where none is, nobody gets it.
+pub fn give_keys(ctx: &Context) {
+    let now = pass(ctx);
+    ctx.data_mut(|data| data.insert_temp(wants_keys(), now));
+}
+
+/// Whether a row was clicked since the last call.
+pub fn take_clicked(ctx: &Context) -> bool {
+    ctx.data_mut(|data| data.remove_temp::<()>(was_clicked())).is_some()
 }
 
 /// What can be done with the chosen thing of a list.

@@ -14,5 +14,6 @@ pub mod lists;
 pub mod mark;
 pub mod offers;
 pub mod setting_plot;
+pub mod spoken;
 pub mod strip;
 pub mod workings;

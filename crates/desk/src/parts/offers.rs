@@ -1,16 +1,14 @@
 //! What was probably meant in place of what is typed: at the box, and beside the finding. Taking it is one key or one click, and an edit
 //! like any other. A view says in each frame what is offered; the boxes of the frame show what is for them.
 
-use egui::{Area, Context, Frame, Id, Key, Modifiers, Order, Pos2, Rect, Stroke, StrokeKind, Ui, Vec2};
+use egui::{Area, Context, Frame, Id, Order, Pos2, Rect, Stroke, StrokeKind, Ui, Vec2};
 use tankard_core::finding::Finding;
 use tankard_core::plausible::{Offer, Slot};
 use tankard_core::t;
 
 use super::boxes;
+use crate::keys::{self, offer};
 use crate::look;
-
-/// The key that takes what is offered first at the box in use.
-pub const KEY: Key = Key::F2;
 
 fn shown() -> Id {
     Id::unique("tankard offers of this frame")
@@ -78,7 +76,7 @@ pub fn at_box(ui: &mut Ui, name: &str, slot: &Slot) {
         ctx.data_mut(|data| data.remove::<Rect>(below));
         return;
     }
-    if has_focus && ctx.input_mut(|input| input.consume_key(Modifiers::NONE, KEY)) {
+    if has_focus && offer::TAKE.taken(&ctx) {
         take(&ctx, first);
     }
     let room = ctx.content_rect();
@@ -88,7 +86,7 @@ pub fn at_box(ui: &mut Ui, name: &str, slot: &Slot) {
             ui.set_max_width(240.0);
             ui.spacing_mut().item_spacing.y = 1.0;
             acts(ui, &offers);
-            ui.label(look::soft(ui, t!("parts-f2-takes", first = first.text())));
+            ui.label(look::soft(ui, t!("parts-takes", keys = keys::any_of(offer::TAKE.keys), first = first.text())));
         });
     });
     ctx.data_mut(|data| data.insert_temp(below, area.response.rect));

@@ -1,13 +1,14 @@
 //! A day as a strip of hours. Each hour is a cell that the pointer or the arrow keys choose; its verdict is told by a
 //! pattern (full, hatched, empty with a stroke), by a word and by colour.
 
-use egui::{Align2, Id, Key, Modifiers, Pos2, Rect, Sense, Stroke, StrokeKind, Ui, Vec2};
+use egui::{Align2, Id, Pos2, Rect, Sense, Stroke, StrokeKind, Ui, Vec2};
 use jiff::civil::{Date, DateTime};
 use tankard_core::quantity::Duration;
 use tankard_core::t;
 use tankard_core::weather::{JudgedHour, Span, Verdict};
 
 use super::hatch;
+use crate::keys::strip as keys;
 use crate::look;
 use crate::report::words::clock;
 
@@ -228,15 +229,13 @@ pub(super) fn stepped(response: &egui::Response, at: usize) -> Option<usize> {
     let filter = egui::EventFilter { horizontal_arrows: true, ..egui::EventFilter::default() };
     response.ctx.memory_mut(|memory| memory.set_focus_lock_filter(response.id, filter));
     // Taken away, so that the next cell, which has the keyboard from now on, does not see them in the same frame.
-    response.ctx.input_mut(|input| {
-        if input.consume_key(Modifiers::NONE, Key::ArrowRight) {
-            Some(at + 1)
-        } else if input.consume_key(Modifiers::NONE, Key::ArrowLeft) {
-            at.checked_sub(1)
-        } else {
-            None
-        }
-    })
+    if keys::NEXT.taken(&response.ctx) {
+        Some(at + 1)
+    } else if keys::BEFORE.taken(&response.ctx) {
+        at.checked_sub(1)
+    } else {
+        None
+    }
 }
 
 /// The face of a verdict: full, hatched, or empty with a stroke; only an outline where nothing is known.

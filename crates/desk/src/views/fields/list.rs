@@ -137,6 +137,10 @@ fn row(desk: &mut Desk, ui: &mut Ui, id: &Id) {
             })
             .inner;
         let open = open.accessible_name(t!("fields-open", name = before.name));
+        if open.clicked() {
+            // Where there is room for one, the page takes the place of the list.
+            desk.list.page_in_front();
+        }
         focused || open.clicked() || open.has_focus()
     });
     let rect = inner.response.rect;

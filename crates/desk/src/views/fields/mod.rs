@@ -19,7 +19,7 @@ use egui::{CentralPanel, Frame, Margin, Panel, Ui};
 use tankard_core::plausible;
 use tankard_core::t;
 
-use crate::app::Desk;
+use crate::app::{Desk, Shown};
 use crate::look;
 use crate::parts::{lists, offers};
 
@@ -63,13 +63,21 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         plausible::of_field(desk.document.farm(), id, &mut doubts);
         offers::set(ui.ctx(), &doubts);
     }
+    let shown = desk.list.shown(ui.ctx());
+    if shown == Shown::List {
+        let frame = Frame::new().inner_margin(Margin { left: 14, right: 10, top: 10, bottom: 8 });
+        CentralPanel::default().frame(frame).show(ui, |ui| list::show(desk, ui));
+        return;
+    }
     // On a small screen the list keeps its boxes and gives up its last column.
     let width = if ui.available_width() < 1000.0 { 440.0_f32.min(ui.available_width() * 0.66) } else { 590.0 };
-    Panel::left("fields")
-        .exact_size(width)
-        .resizable(false)
-        .frame(Frame::new().inner_margin(Margin { left: 14, right: 10, top: 10, bottom: 8 }))
-        .show(ui, |ui| list::show(desk, ui));
+    if shown == Shown::Both {
+        Panel::left("fields")
+            .exact_size(width)
+            .resizable(false)
+            .frame(Frame::new().inner_margin(Margin { left: 14, right: 10, top: 10, bottom: 8 }))
+            .show(ui, |ui| list::show(desk, ui));
+    }
     CentralPanel::default().frame(Frame::new().inner_margin(Margin { left: 16, right: 16, top: 10, bottom: 10 })).show(
         ui,
         |ui| {

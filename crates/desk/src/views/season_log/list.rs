@@ -1,6 +1,6 @@
 //! The table of records. Only the rows in sight are drawn, so that many years of records stay quick.
 
-use egui::{Align, Color32, Id, Key, Label, Layout, Modifiers, Rect, RichText, Sense, Stroke, Ui, Vec2};
+use egui::{Align, Color32, Id, Label, Layout, Rect, RichText, Sense, Stroke, Ui, Vec2};
 use egui_extras::{Column, TableBuilder, TableRow};
 use jiff::civil::Date;
 use tankard_core::farm::{Farm, Record};
@@ -11,6 +11,7 @@ use tankard_core::t;
 
 use super::listed::Listed;
 use super::seal;
+use crate::keys::rows;
 use crate::look;
 use crate::parts::mark;
 
@@ -35,6 +36,12 @@ impl State {
     /// Scrolls to a record.
     pub(super) fn bring(&mut self, id: &str) {
         self.wanted = Some(id.to_owned());
+    }
+
+    /// Scrolls to a record and gives its row the keyboard.
+    pub(super) fn bring_with_keys(&mut self, id: &str) {
+        self.bring(id);
+        self.with_keys = true;
     }
 }
 
@@ -185,15 +192,13 @@ fn moved(response: &egui::Response, index: usize) -> Option<usize> {
     let filter = egui::EventFilter { vertical_arrows: true, ..egui::EventFilter::default() };
     response.ctx.memory_mut(|memory| memory.set_focus_lock_filter(response.id, filter));
     // Taken away, so that the next row, which has the keyboard from now on, does not see them in the same frame.
-    response.ctx.input_mut(|input| {
-        if input.consume_key(Modifiers::NONE, Key::ArrowDown) {
-            Some(index + 1)
-        } else if input.consume_key(Modifiers::NONE, Key::ArrowUp) {
-            index.checked_sub(1)
-        } else {
-            None
-        }
-    })
+    if rows::NEXT.taken(&response.ctx) {
+        Some(index + 1)
+    } else if rows::BEFORE.taken(&response.ctx) {
+        index.checked_sub(1)
+    } else {
+        None
+    }
 }
 
 #[allow(clippy::too_many_arguments)] // One row's parts.

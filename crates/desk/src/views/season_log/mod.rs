@@ -20,7 +20,7 @@ use tankard_core::farm::{Farm, Id};
 use tankard_core::quantity::Quantity;
 use tankard_core::t;
 
-use crate::app::Desk;
+use crate::app::{Desk, is_narrow};
 use crate::look;
 use crate::parts::boxes;
 
@@ -86,6 +86,15 @@ pub struct State {
 }
 
 impl State {
+    /// Brings the chosen record into sight and gives its row the keyboard, whatever was looked for.
+    pub(crate) fn bring_chosen(&mut self) {
+        self.filter.clear();
+        self.in_front = Page::Records;
+        if let Some(id) = &self.chosen {
+            self.list.bring_with_keys(id);
+        }
+    }
+
     /// The record of an amendment that is begun and neither kept nor left, so that leaving would lose it.
     pub(crate) fn begun_amendment(&self, farm: &Farm) -> Option<Id> {
         self.seal.begun(farm)
@@ -130,6 +139,11 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
     if let Some(id) = open {
         let width = PAGE.min(ui.available_width() * 0.62);
         let frame = egui::Frame::new().fill(look::colours(ui).sheet);
+        if is_narrow(ui.ctx()) {
+            // There is room for the record alone; "Close" in it leads back to the list.
+            egui::CentralPanel::default().frame(frame).show(ui, |ui| ui.push_id(&id, |ui| page::show(desk, ui, &id)));
+            return;
+        }
         Panel::right("record").exact_size(width).resizable(false).frame(frame).show(ui, |ui| {
             // What is typed in the boxes belongs to this record alone.
             ui.push_id(&id, |ui| page::show(desk, ui, &id));

@@ -26,11 +26,12 @@ use tankard_core::finding::Finding;
 use tankard_core::plausible;
 use tankard_core::t;
 
-use crate::app::Desk;
+use crate::app::{Desk, Shown};
+use crate::command::Spot;
 use crate::document::Document;
 use crate::look;
 use crate::parts::lists::{self, Act};
-use crate::parts::{boxes, offers};
+use crate::parts::{boxes, offers, spoken};
 use stock::Stock;
 
 /// Width of the list at the left, and where the window is small.
@@ -122,9 +123,27 @@ impl State {
         self.choose(id.to_owned());
     }
 
+    /// Opens a page.
+    pub fn show_page(&mut self, spot: Spot) {
+        self.page = match spot {
+            Spot::Waters => Page::Waters,
+            Spot::Rigs => Page::Rigs,
+            Spot::Stock => Page::Stock,
+            Spot::Advice => Page::Advice,
+            Spot::Law => Page::Law,
+            _ => Page::Products,
+        };
+        self.removing = None;
+    }
+
     /// Opens the page of the farm itself.
     pub fn choose_farm(&mut self) {
         self.page = Page::Farm;
+    }
+
+    /// What is chosen in each list.
+    fn chosen(&self) -> [Option<Id>; 5] {
+        [&self.product, &self.water, &self.rig, &self.advice, &self.law].map(Clone::clone)
     }
 
     fn choose(&mut self, id: Id) {
@@ -180,22 +199,43 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
     let doubts = doubts(desk, &state);
     offers::set(ui.ctx(), &doubts);
     let mut bench = Bench { desk, state: &mut state, stock: &stock, doubts: &doubts };
-    left(&mut bench, ui);
-    match bench.state.page {
-        Page::Products => products::page(&mut bench, ui),
-        Page::Waters => waters::page(&mut bench, ui),
-        Page::Rigs => rigs::page(&mut bench, ui),
-        Page::Stock => stock::page(&mut bench, ui),
-        Page::Advice => advice::page(&mut bench, ui),
-        Page::Law => laws::page(&mut bench, ui),
-        Page::Records => records::page(&mut bench, ui),
-        Page::Farm => house::page(&mut bench, ui),
+    match bench.desk.list.shown(ui.ctx()) {
+        Shown::Both => {
+            let ground = Frame::new().fill(look::colours(ui).ground);
+            let width = if ui.available_width() < SMALL { LIST.1 } else { LIST.0 };
+            let panel = Panel::left("shed list").exact_size(width).resizable(false).frame(ground);
+            panel.show(ui, |ui| list(&mut bench, ui, width < LIST.0));
+            page(&mut bench, ui);
+        }
+        Shown::Page => page(&mut bench, ui),
+        Shown::List => {
+            let before = bench.state.chosen();
+            list(&mut bench, ui, false);
+            if lists::take_clicked(ui.ctx()) || bench.state.chosen() != before {
+                bench.desk.list.page_in_front();
+                ui.ctx().request_repaint();
+            }
+        }
     }
     if desk.document.revision() != revision {
         // What was drawn before the edit shows it in the next frame.
         ui.ctx().request_repaint();
     }
     desk.shed = state;
+}
+
+/// The page in use.
+fn page(bench: &mut Bench, ui: &mut Ui) {
+    match bench.state.page {
+        Page::Products => products::page(bench, ui),
+        Page::Waters => waters::page(bench, ui),
+        Page::Rigs => rigs::page(bench, ui),
+        Page::Stock => stock::page(bench, ui),
+        Page::Advice => advice::page(bench, ui),
+        Page::Law => laws::page(bench, ui),
+        Page::Records => records::page(bench, ui),
+        Page::Farm => house::page(bench, ui),
+    }
 }
 
 /// What there is to doubt of what is chosen on the page in use.
@@ -211,41 +251,37 @@ fn doubts(desk: &Desk, state: &State) -> Vec<Finding> {
     found
 }
 
-/// The list at the left, with what can be done at its foot.
-fn left(bench: &mut Bench, ui: &mut Ui) {
-    let ground = Frame::new().fill(look::colours(ui).ground);
-    let width = if ui.available_width() < SMALL { LIST.1 } else { LIST.0 };
-    Panel::left("shed list").exact_size(width).resizable(false).frame(ground).show(ui, |ui| {
-        Panel::top("shed pages").show_separator_line(false).frame(inset(14, 8)).show(ui, |ui| pages(bench, ui));
-        Panel::bottom("shed acts").frame(inset(14, 8)).show(ui, |ui| {
-            if width < LIST.0 {
-                tight(ui);
-            }
-            match bench.state.page {
-                Page::Products => products::foot(bench, ui),
-                Page::Waters => waters::foot(bench, ui),
-                Page::Rigs => rigs::foot(bench, ui),
-                Page::Stock => stock::foot(bench, ui),
-                Page::Advice => advice::foot(bench, ui),
-                Page::Law => laws::foot(bench, ui),
-                Page::Records | Page::Farm => {}
-            }
-        });
-        CentralPanel::default().frame(Frame::new()).show(ui, |ui| {
-            ScrollArea::vertical().id_salt(bench.state.page.name()).auto_shrink(false).show(ui, |ui| {
-                Frame::new().inner_margin(Margin { left: 14, right: 6, top: 0, bottom: 8 }).show(ui, |ui| {
-                    ui.spacing_mut().item_spacing.y = 0.0;
-                    match bench.state.page {
-                        Page::Products => products::list(bench, ui),
-                        Page::Waters => waters::list(bench, ui),
-                        Page::Rigs => rigs::list(bench, ui),
-                        Page::Stock => stock::list(bench, ui),
-                        Page::Advice => advice::list(bench, ui),
-                        Page::Law => laws::list(bench, ui),
-                        Page::Records => records::list(ui),
-                        Page::Farm => house::list(ui),
-                    }
-                });
+/// The list, with what can be done at its foot.
+fn list(bench: &mut Bench, ui: &mut Ui, is_tight: bool) {
+    Panel::top("shed pages").show_separator_line(false).frame(inset(14, 8)).show(ui, |ui| pages(bench, ui));
+    Panel::bottom("shed acts").frame(inset(14, 8)).show(ui, |ui| {
+        if is_tight {
+            tight(ui);
+        }
+        match bench.state.page {
+            Page::Products => products::foot(bench, ui),
+            Page::Waters => waters::foot(bench, ui),
+            Page::Rigs => rigs::foot(bench, ui),
+            Page::Stock => stock::foot(bench, ui),
+            Page::Advice => advice::foot(bench, ui),
+            Page::Law => laws::foot(bench, ui),
+            Page::Records | Page::Farm => {}
+        }
+    });
+    CentralPanel::default().frame(Frame::new()).show(ui, |ui| {
+        ScrollArea::vertical().id_salt(bench.state.page.name()).auto_shrink(false).show(ui, |ui| {
+            Frame::new().inner_margin(Margin { left: 14, right: 6, top: 0, bottom: 8 }).show(ui, |ui| {
+                ui.spacing_mut().item_spacing.y = 0.0;
+                match bench.state.page {
+                    Page::Products => products::list(bench, ui),
+                    Page::Waters => waters::list(bench, ui),
+                    Page::Rigs => rigs::list(bench, ui),
+                    Page::Stock => stock::list(bench, ui),
+                    Page::Advice => advice::list(bench, ui),
+                    Page::Law => laws::list(bench, ui),
+                    Page::Records => records::list(ui),
+                    Page::Farm => house::list(ui),
+                }
             });
         });
     });
@@ -297,6 +333,7 @@ fn links<T: Copy + PartialEq>(ui: &mut Ui, open: &mut T, all: &[T], name: impl F
                 ui.painter().hline(response.rect.x_range(), response.rect.bottom(), line);
             }
             response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Tab, true, chosen, name(page)));
+            spoken::selected(&response, chosen);
             if response.clicked() {
                 *open = *page;
             }

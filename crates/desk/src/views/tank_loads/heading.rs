@@ -44,12 +44,9 @@ fn sheet(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
 
 fn title(ui: &mut Ui, pass: &mut Pass) {
     ui.horizontal(|ui| {
-        ui.add(
-            TextEdit::singleline(&mut pass.name)
-                .font(look::title_font())
-                .frame(egui::Frame::NONE)
-                .desired_width((ui.available_width() - 300.0).clamp(120.0, 420.0)),
-        )
+        ui.add(TextEdit::singleline(&mut pass.name).font(look::title_font()).frame(egui::Frame::NONE).desired_width(
+            (ui.available_width() - if ui.available_width() < 480.0 { 132.0 } else { 300.0 }).clamp(120.0, 420.0),
+        ))
         .accessible_name(t!("tank-loads-name-of-the-pass"));
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             ui.add_space(12.0);

@@ -27,9 +27,9 @@ use tankard_core::plan::Plan;
 use tankard_core::quantity::Quantity;
 use tankard_core::t;
 
-use crate::app::Desk;
+use crate::app::{self, Desk};
 use crate::look;
-use crate::parts::{boxes, lists, offers};
+use crate::parts::{boxes, lists, offers, spoken};
 
 /// The pages of a pass.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -140,11 +140,23 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
     }
     // On a small screen, or scaled up, the columns at the sides give way and the gauge stands below the mix.
     let narrow = ui.available_width() < 1150.0;
-    Panel::left("passes")
-        .exact_size(if narrow { 178.0 } else { 212.0 })
-        .resizable(false)
-        .frame(Frame::new().inner_margin(Margin { left: 12, right: 8, top: 10, bottom: 8 }))
-        .show(ui, |ui| passes::show(desk, ui));
+    let frame = Frame::new().inner_margin(Margin { left: 12, right: 8, top: 10, bottom: 8 });
+    match desk.list.shown(ui.ctx()) {
+        app::Shown::Both => {
+            let panel = Panel::left("passes").exact_size(if narrow { 178.0 } else { 212.0 }).resizable(false);
+            panel.frame(frame).show(ui, |ui| passes::show(desk, ui));
+        }
+        app::Shown::Page => {}
+        app::Shown::List => {
+            let before = (desk.tank_loads.chosen.clone(), desk.tank_loads.day);
+            CentralPanel::default().frame(frame).show(ui, |ui| passes::show(desk, ui));
+            if lists::take_clicked(ui.ctx()) || before != (desk.tank_loads.chosen.clone(), desk.tank_loads.day) {
+                desk.list.page_in_front();
+                ui.ctx().request_repaint();
+            }
+            return;
+        }
+    }
     if let Some(date) = desk.tank_loads.day {
         side(ui, narrow, |ui| evening::settle(desk, ui, date));
         centre(ui, |ui| evening::show(desk, ui, date));
@@ -247,7 +259,7 @@ fn page(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Arc<Plan>) {
 
 fn gauge_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, height: f32) {
     look::sheet(ui).show(ui, |ui| {
-        ui.set_min_height(height - 18.0);
+        ui.set_min_height((height - 18.0).max(0.0));
         ui.set_width(ui.available_width());
         let number = desk.tank_loads.load;
         let farm = desk.document.farm();
@@ -342,5 +354,6 @@ pub(crate) fn toggle(ui: &mut Ui, open: bool, text: &str) -> bool {
             egui::Stroke::new(2.0, look::colours(ui).brass),
         );
     }
+    spoken::expanded(&response, open);
     response.clicked()
 }

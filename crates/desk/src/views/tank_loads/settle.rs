@@ -46,7 +46,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     ui.add_space(look::GRID);
     look::sheet(ui).show(ui, |ui| {
         ui.set_width(ui.available_width());
-        ui.set_min_height(ui.available_height() - 18.0);
+        ui.set_min_height((ui.available_height() - 18.0).max(0.0));
         working(desk, ui, plan);
     });
 }

@@ -1,8 +1,6 @@
 //! The map itself: what is drawn on it, and what pointer and keys do there.
 
-use egui::{
-    Align2, EventFilter, Key, Modifiers, Painter, PointerButton, Pos2, Rect, Response, Sense, Stroke, Ui, Vec2,
-};
+use egui::{Align2, EventFilter, Painter, PointerButton, Pos2, Rect, Response, Sense, Stroke, Ui, Vec2};
 use tankard_core::farm::Id;
 use tankard_core::t;
 
@@ -13,6 +11,7 @@ use super::sketch::rounded_place;
 use super::snap::{self, Near};
 use super::{Fit, Other, State, edit, furniture, labels, paint, wind};
 use crate::app::Desk;
+use crate::keys::{self, map as at};
 use crate::look::{self, Colours};
 
 /// How far an arrow key moves the map, in points.
@@ -101,51 +100,49 @@ fn keys(map: &mut State, desk: &mut Desk, ui: &Ui, response: &Response) {
         let filter = EventFilter { horizontal_arrows: true, vertical_arrows: true, escape: in_the_middle, tab: false };
         memory.set_focus_lock_filter(response.id, filter);
     });
-    let pressed = |key: Key| ui.input_mut(|input| input.consume_key(Modifiers::NONE, key));
-    let arrows =
-        [(Key::ArrowLeft, Vec2::X), (Key::ArrowRight, -Vec2::X), (Key::ArrowUp, Vec2::Y), (Key::ArrowDown, -Vec2::Y)];
-    for (key, by) in arrows {
+    let pressed = |key: keys::Local| key.taken(ui.ctx());
+    let moves = [(at::LEFT, Vec2::X), (at::RIGHT, -Vec2::X), (at::UP, Vec2::Y), (at::DOWN, -Vec2::Y)];
+    for (key, by) in moves {
         if pressed(key)
             && let Some(camera) = &mut map.camera
         {
             *camera = camera.dragged(by * STEP);
         }
     }
-    let shifted = |key: Key| ui.input_mut(|input| input.consume_key(Modifiers::SHIFT, key));
-    if pressed(Key::Plus) || pressed(Key::Equals) || shifted(Key::Plus) || shifted(Key::Equals) {
+    if pressed(at::CLOSER) {
         map.zoom(1.5);
     }
-    if pressed(Key::Minus) {
+    if pressed(at::AWAY) {
         map.zoom(1.0 / 1.5);
     }
-    if pressed(Key::Home) {
+    if pressed(at::ALL_OF_IT) {
         map.fit = Some(Fit::All);
     }
-    if pressed(Key::F) {
+    if pressed(at::FIELD) {
         map.ask_fit();
     }
-    for (key, by) in [(Key::PageUp, -1), (Key::PageDown, 1)] {
+    for (key, by) in [(at::FIELD_BEFORE, -1), (at::FIELD_NEXT, 1)] {
         if pressed(key) {
             step_field(map, desk, by);
         }
     }
     if map.sketch.is_some() {
-        if pressed(Key::Space)
+        if pressed(at::POINT)
             && let Some(camera) = map.camera
         {
             let at = rounded_place(map.land.flat.to_globe(camera.middle));
             map.add_point(desk, at);
         }
-        if pressed(Key::Backspace) {
+        if pressed(at::BACK) {
             map.back();
         }
-        if pressed(Key::Enter) {
+        if pressed(at::FINISH) {
             map.finish(desk);
         }
-    } else if map.editing && (pressed(Key::Delete) || pressed(Key::Backspace)) {
+    } else if map.editing && pressed(at::TAKE_OUT) {
         map.take_out(desk);
     }
-    if in_the_middle && pressed(Key::Escape) {
+    if in_the_middle && pressed(at::DROP) {
         map.drop_sketch();
     }
 }

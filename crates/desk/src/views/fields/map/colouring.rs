@@ -62,8 +62,8 @@ pub(super) struct Coloured {
     pub(super) fields: HashMap<Id, (usize, String)>,
 }
 
-/// How many classes of a free text have a colour and pattern of their own; the others share one.
-const MOST: usize = 12;
+/// How many classes of a free text have a colour and a pattern of their own; the others share one.
+const MOST: usize = Pattern::ALL.len();
 
 impl Coloured {
     /// Looks at each field once for a revision, a choice, a day and a minute.
@@ -220,4 +220,51 @@ fn class(name: &str, colour: Option<usize>, pattern: Pattern) -> Class {
 fn moment(at: DateTime, now: DateTime) -> String {
     let time = at.strftime("%H:%M");
     if at.date() == now.date() { time.to_string() } else { format!("{} {time}", short_date(at.date())) }
+}
+
+#[cfg(test)]
+mod tests {
+    use jiff::civil::{Date, DateTime, date};
+    use tankard_core::farm::{Farm, Field};
+    use tankard_core::quantity::AsTyped;
+    use tankard_core::season::Log;
+
+    use super::{Coloured, Colouring};
+    use crate::look::colour_vision::{PLAINLY, Sight, apart};
+    use crate::look::{DARK, LIGHT, of_class};
+
+    /// Of any two classes that a colouring shows, either the patterns differ or every sight tells the colours apart.
+    #[test]
+    fn classes_are_told_apart_by_every_sight() {
+        let mut farm = Farm::new("Many crops");
+        for number in 0..20 {
+            let Ok(area) = AsTyped::parse("1 ha") else { continue };
+            let mut field = Field::new("A field", area);
+            field.crop = format!("crop {number}");
+            field.stage = format!("stage {number}");
+            farm.fields.insert(format!("f{number}"), field);
+        }
+        let (day, now): (Date, DateTime) = (date(2031, 6, 12), date(2031, 6, 11).at(20, 0, 0, 0));
+        let mut compared = 0;
+        for by in Colouring::ALL {
+            let mut coloured = Coloured::default();
+            coloured.take_up((&farm, &Log::default()), 1, by, day, now);
+            for (at, one) in coloured.classes.iter().enumerate() {
+                for other in coloured.classes.iter().skip(at + 1) {
+                    compared += 1;
+                    if one.pattern == other.pattern {
+                        for (colours, sight) in
+                            [&LIGHT, &DARK].into_iter().flat_map(|colours| Sight::ALL.map(|sight| (colours, sight)))
+                        {
+                            let colour =
+                                |class: &super::Class| class.colour.map_or(colours.sheet, |at| of_class(colours, at));
+                            let apart = apart(colour(one), colour(other), sight);
+                            assert!(apart >= PLAINLY, "{sight:?} {one:?} {other:?}: {apart:.1}");
+                        }
+                    }
+                }
+            }
+        }
+        assert!(compared > 150, "{compared}");
+    }
 }

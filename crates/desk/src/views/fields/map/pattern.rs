@@ -12,6 +12,12 @@ pub(super) enum Pattern {
     Back,
     Upright,
     Cross,
+    CloseSlant,
+    CloseLevel,
+    CloseBack,
+    CloseUpright,
+    CloseCross,
+    CloseGrid,
     Grid,
 }
 
@@ -19,7 +25,21 @@ pub(super) enum Pattern {
 const HALF: f32 = std::f32::consts::FRAC_1_SQRT_2;
 
 impl Pattern {
-    const ALL: [Self; 7] = [Self::Plain, Self::Slant, Self::Level, Self::Back, Self::Upright, Self::Cross, Self::Grid];
+    /// Those that classes take in turn. The grid is left to what is in no class of its own.
+    pub(super) const ALL: [Self; 12] = [
+        Self::Plain,
+        Self::Slant,
+        Self::Level,
+        Self::Back,
+        Self::Upright,
+        Self::Cross,
+        Self::CloseSlant,
+        Self::CloseLevel,
+        Self::CloseBack,
+        Self::CloseUpright,
+        Self::CloseCross,
+        Self::CloseGrid,
+    ];
 
     /// One after another.
     pub(super) fn nth(at: usize) -> Self {
@@ -35,6 +55,12 @@ impl Pattern {
             Self::Back => t!("fields-lines-slanting-back"),
             Self::Upright => t!("fields-upright-lines"),
             Self::Cross => t!("fields-crossing-lines"),
+            Self::CloseSlant => t!("fields-close-slanting-lines"),
+            Self::CloseLevel => t!("fields-close-level-lines"),
+            Self::CloseBack => t!("fields-close-lines-slanting-back"),
+            Self::CloseUpright => t!("fields-close-upright-lines"),
+            Self::CloseCross => t!("fields-close-crossing-lines"),
+            Self::CloseGrid => t!("fields-a-close-grid"),
             Self::Grid => t!("fields-a-grid"),
         }
     }
@@ -47,18 +73,32 @@ impl Pattern {
         const UPRIGHT: Vec2 = Vec2::new(0.0, 1.0);
         match self {
             Self::Plain => &[],
-            Self::Slant => &[SLANT],
-            Self::Level => &[LEVEL],
-            Self::Back => &[BACK],
-            Self::Upright => &[UPRIGHT],
-            Self::Cross => &[SLANT, BACK],
-            Self::Grid => &[LEVEL, UPRIGHT],
+            Self::Slant | Self::CloseSlant => &[SLANT],
+            Self::Level | Self::CloseLevel => &[LEVEL],
+            Self::Back | Self::CloseBack => &[BACK],
+            Self::Upright | Self::CloseUpright => &[UPRIGHT],
+            Self::Cross | Self::CloseCross => &[SLANT, BACK],
+            Self::Grid | Self::CloseGrid => &[LEVEL, UPRIGHT],
+        }
+    }
+
+    /// How far apart its lines are, of what is usual.
+    const fn spacing(self) -> f32 {
+        match self {
+            Self::CloseSlant
+            | Self::CloseLevel
+            | Self::CloseBack
+            | Self::CloseUpright
+            | Self::CloseCross
+            | Self::CloseGrid => 0.4,
+            _ => 1.0,
         }
     }
 
     /// Draws it inside rings, by the even-odd rule, with lines so many points apart. `fixed` is a place of the ground, so that the lines
     /// move with it.
     pub(super) fn paint_apart(self, painter: &Painter, rings: &[Vec<Pos2>], fixed: Pos2, apart: f32, stroke: Stroke) {
+        let apart = apart * self.spacing();
         for way in self.ways() {
             let mut crossings = crossings(rings, fixed, *way, apart, painter.clip_rect());
             crossings.sort_by(|one, other| one.0.cmp(&other.0).then(one.1.total_cmp(&other.1)));

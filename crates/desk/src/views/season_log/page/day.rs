@@ -101,6 +101,8 @@ pub(super) fn day(ui: &mut Ui, page: &Page<'_>, record: &mut Record, begin: bool
 }
 
 fn column(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui)) {
+    // Where there is hardly room, it is the scroll bar's.
+    let width = width.max(0.0);
     ui.vertical(|ui| {
         ui.set_min_width(width);
         ui.set_max_width(width);

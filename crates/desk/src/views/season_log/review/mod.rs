@@ -17,13 +17,14 @@ mod work;
 
 use std::rc::Rc;
 
-use egui::{CentralPanel, Frame, Key, Margin, Panel, ScrollArea, Ui, Vec2};
+use egui::{CentralPanel, Frame, Margin, Panel, ScrollArea, Ui, Vec2};
 use tankard_core::finding::Subject;
 use tankard_core::season::review::Figures;
 use tankard_core::season::review::words;
 use tankard_core::t;
 
 use crate::app::Desk;
+use crate::keys::page;
 use crate::look;
 use crate::parts::chart::Chart;
 use crate::parts::chart_rows::{self, Lying};
@@ -288,9 +289,9 @@ fn by_keys(ui: &Ui) {
     }
     let sight = ui.clip_rect().height() * 0.9;
     let whole = 1e6;
-    let moves = [(Key::PageDown, -sight), (Key::PageUp, sight), (Key::End, -whole), (Key::Home, whole)];
+    let moves = [(page::DOWN, -sight), (page::UP, sight), (page::END, -whole), (page::HOME, whole)];
     for (key, by) in moves {
-        if ui.input(|input| input.key_pressed(key)) {
+        if key.pressed(ui.ctx()) {
             ui.scroll_with_delta(Vec2::Y * by);
         }
     }

@@ -64,7 +64,7 @@ pub(super) struct State {
 
 impl State {
     /// The page that is open, for what it remembers of itself.
-    pub(super) fn page(&self) -> &'static str {
+    pub(super) const fn page(&self) -> &'static str {
         self.part.name()
     }
 
