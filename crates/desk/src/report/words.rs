@@ -12,7 +12,7 @@ use tankard_core::rig::work::Work;
 use tankard_core::t;
 use tankard_core::weather::hours::goes_on;
 use tankard_core::weather::{Hours, Limit, Span, Verdict};
-use tankard_core::words::{capital, ends};
+use tankard_core::words::{and, capital};
 
 /// "coarse", or the two classes of which either may come.
 pub fn class_words(classes: Option<Classes>) -> String {
@@ -51,14 +51,14 @@ pub fn sentence(setting: &Setting, units: Units) -> String {
     let at = if slowest == fastest {
         t!("report-at", slowest = slowest)
     } else {
-        t!("report-between", ends = ends(&slowest, "and", &fastest))
+        t!("report-between", ends = and(&slowest, &fastest))
     };
     let pressures = setting.pressures.map(|pressures| {
         let (least, most) = (pressures.least.show(units), pressures.most.show(units));
         if least == most {
             t!("report-pressure-stays-at", least = least)
         } else {
-            t!("report-pressure-stays-between", ends = ends(&least, "and", &most))
+            t!("report-pressure-stays-between", ends = and(&least, &most))
         }
     });
     let allowed = || setting.curve.iter().filter(|point| point.allowed).filter_map(|point| point.classes);

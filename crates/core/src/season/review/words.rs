@@ -202,7 +202,7 @@ pub fn spent(spent: &Spent, currency: &str) -> String {
 /// "74.6 ac", or both ends.
 pub fn distinct(distinct: Distinct, units: Units) -> String {
     let (least, most) = (distinct.least.show(units), distinct.most.show(units));
-    if least == most { least } else { crate::words::ends(&least, "to", &most) }
+    if least == most { least } else { crate::words::to(&least, &most) }
 }
 
 /// "1 record", "3 records".

@@ -6,7 +6,7 @@ use tankard_core::farm::{AdjuvantClass, Farm};
 use tankard_core::quantity::{Area, Quantity, Share, Units};
 use tankard_core::season::review::{Amounts, Choice, Index, Picked, Review, Spent, words};
 use tankard_core::t;
-use tankard_core::words::{all_of, capital};
+use tankard_core::words::capital;
 
 use super::All;
 use crate::report::needs::round;

@@ -169,7 +169,7 @@ fn for_its_hours(farm: &Farm, record: &Record, plan: &Plan) -> Option<Expected> 
 /// "4 to 9 mph", or one figure where both ends are alike.
 fn ends<Q: Quantity>(range: &(AsTyped<Q>, AsTyped<Q>), units: Units) -> String {
     let (least, most) = (range.0.show(units), range.1.show(units));
-    if least == most { most } else { words::ends(&least, "to", &most) }
+    if least == most { most } else { words::to(&least, &most) }
 }
 
 /// A labelled box, and beside it what was expected.
