@@ -346,6 +346,21 @@ fn decided_loads_come_first_and_the_rest_is_split() {
     says(&over, Level::Check, "The decided loads hold 200 gal more than the pass takes");
 }
 
+/// 60 acres at 15 gal/ac take 900 gal, and 50 gal are to be left over: of two loads of 500 gal 100 gal are left after the ground,
+/// which are 50 more than asked. Our own arithmetic.
+#[test]
+fn what_decided_loads_hold_beyond_the_ground_counts_beside_what_is_to_be_left() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("60 ac");
+    farm.passes["p"].extra = Some(typed("50 gal"));
+    farm.passes["p"].sizes = vec![typed("500 gal"), typed("500 gal")];
+    let out = plan(&farm, "p").unwrap();
+    assert_eq!(gallons(&out), [500.0, 500.0]);
+    assert!((out.loads[1].left.to_us_gallons() - 100.0).abs() < 1e-9);
+    assert!((out.loads.iter().map(|load| load.area.to_acres()).sum::<f64>() - 60.0).abs() < 1e-9);
+    says(&out, Level::Check, "The decided loads hold 50 gal more than the pass takes");
+}
+
 #[test]
 fn spray_in_the_tank_counts_and_is_not_mixed_again() {
     let mut farm = plain();
@@ -363,6 +378,16 @@ fn spray_in_the_tank_counts_and_is_not_mixed_again() {
     assert_eq!(card.gauge.layers[0].label, "in the tank already 180 gal");
     let working = tankard_core::loads::working_of(&out, 1, "h", farm.units).unwrap();
     assert_eq!(working.steps[0].result, "720 gal");
+
+    // What is to be left over is mixed too where the tank holds just what the ground takes.
+    farm.passes["p"].in_tank = Some(InTank { volume: typed("900 gal"), from: String::new() });
+    farm.passes["p"].extra = Some(typed("50 gal"));
+    let beyond = plan(&farm, "p").unwrap();
+    assert_eq!(gallons(&beyond), [950.0]);
+    // 50 gallons of new spray at 32 fl oz on each 15.
+    let Amount::Volume(new) = beyond.loads[0].items[0].measured.exact else { panic!("a liquid") };
+    assert!((new.to_us_fluid_ounces() - 50.0 / 15.0 * 32.0).abs() < 1e-9);
+    farm.passes["p"].extra = None;
 
     farm.passes["p"].in_tank = Some(InTank { volume: typed("950 gal"), from: "p".to_owned() });
     let enough = plan(&farm, "p").unwrap();

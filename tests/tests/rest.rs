@@ -221,6 +221,34 @@ fn what_was_mixed_beyond_the_ground_leaves_no_ground() {
     assert!(carry_into(&farm, &before, &change("50 gal"), "q").unwrap_err().contains("is left"));
 }
 
+/// Of 40 gal beyond the ground only 25 are left: all 40 ac of the second field are sprayed, no more, so 5 ac that came on top make
+/// it 45 ac.
+#[test]
+fn less_in_the_tank_than_was_to_be_left_over_sprays_no_more_than_the_field() {
+    let mut farm = farm();
+    farm.passes["p"].extra = Some(q("40 gal"));
+    let before = planned(&farm, "p");
+    let mut change = Change { after: 3, in_tank: Some(q("25 gal")), ..Change::default() };
+    change.more.insert("b".to_owned(), q("5 ac"));
+    let changed = rest(&farm, &before, &change).unwrap();
+    assert_eq!(acres(changed.farm.fields["b"].area.value()), 45.0);
+    assert_eq!(acres(planned(&changed.farm, &changed.rest.unwrap()).area), 5.0);
+}
+
+/// 2 of 42 ac of a field are never sprayed. After two loads of 400 gal 20 of its 40 are; 25 are left in place of 20, so the field has
+/// 20 + 25 + 2 = 47 ac.
+#[test]
+fn a_field_that_turns_out_larger_keeps_what_is_not_sprayed() {
+    let mut farm = farm();
+    farm.fields["b"].area = q("42 ac");
+    farm.fields["b"].unsprayed = Some(q("2 ac"));
+    let before = planned(&farm, "p");
+    let mut change = Change { after: 2, ..Change::default() };
+    change.ground.insert("b".to_owned(), q("25 ac"));
+    let changed = rest(&farm, &before, &change).unwrap();
+    assert_eq!(acres(changed.farm.fields["b"].area.value()), 47.0);
+}
+
 #[test]
 fn a_pass_that_goes_on_with_the_spray_goes_on_from_the_rest() {
     let mut farm = farm();
