@@ -333,6 +333,9 @@ fn the_picture_holds_passes_loads_cleaning_and_road_along_the_clock() {
     let picture = sheet.timeline.unwrap();
     let labels: Vec<&str> = picture.ticks.iter().map(|tick| tick.label.as_str()).collect();
     assert_eq!((labels[0], labels[labels.len() - 1], labels.len()), ("07:00", "16:00", 10));
+    for (hour, tick) in (0_u8..).zip(&picture.ticks) {
+        assert!((tick.at - f64::from(hour) / 9.0).abs() < 1e-9, "{tick:?}");
+    }
     let blocks = &picture.rows[0].blocks;
     let kinds: Vec<BlockKind> = blocks.iter().map(|block| block.kind).collect();
     assert_eq!(kinds, [BlockKind::Pass, BlockKind::CleanOut, BlockKind::Road, BlockKind::Pass]);

@@ -523,6 +523,19 @@ fn containers_are_counted_from_what_stands_opened() {
     assert!((left.to_us_gallons() - 11.0).abs() < 1e-9);
 }
 
+/// A decided load of 480 gallons of which 180 are in the tank already takes 300 gallons of new spray: 20 acres, 5 gallons, two jugs
+/// to the drop. The 42 acres after it take 10.5 gallons: five more.
+#[test]
+fn spray_in_the_tank_opens_no_containers() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("74 ac");
+    farm.passes["p"].in_tank = Some(InTank { volume: typed("180 gal"), from: String::new() });
+    farm.passes["p"].sizes = vec![typed("480 gal")];
+    let out = plan(&farm, "p").unwrap();
+    assert_eq!(gallons(&out), [480.0, 630.0]);
+    assert_eq!(out.sizing.unwrap().stretches[0].chosen.figures.opened, 5);
+}
+
 fn short_rows(farm: &Farm) -> Vec<tankard_core::farm::ShortRow> {
     let plan = plan(farm, "p").unwrap();
     tankard_core::loads::card::card(farm, &plan, plan.loads.last().unwrap()).unwrap().short

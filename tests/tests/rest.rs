@@ -7,7 +7,7 @@
 
 use jiff::civil::date;
 use tankard_core::farm::{
-    Farm, Field, Formulation, InTank, Line, Pass, Product, ProductKind, Rig, Says, Statement, label::Period,
+    Farm, Field, Formulation, InTank, Line, LoadSplit, Pass, Product, ProductKind, Rig, Says, Statement, label::Period,
 };
 use tankard_core::finding::Level;
 use tankard_core::loads::carry::same_spray;
@@ -196,6 +196,20 @@ fn loads_filled_through_into_the_next_pass_save_a_filling() {
     let mixed: Volume = first.loads.iter().chain(&second.loads).map(|load| load.volume - load.carried).sum();
     assert!((mixed.to_us_gallons() - 1900.0).abs() < 1e-6);
     assert!(carry_over(&farm, &planned(&through, "p"), &second).is_err());
+}
+
+/// Three even loads of 333 gal leave 67 gal of room each: filled through, all three are 400 gal, and 200 gal go on.
+#[test]
+fn loads_that_share_their_ground_are_all_filled_through() {
+    let mut farm = farm();
+    farm.passes["p"].split = LoadSplit::EvenLoads;
+    let other = farm.passes["p"].clone();
+    farm.passes.insert("q".into(), other);
+    let through = carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q")).unwrap();
+    assert_eq!(through.passes["p"].extra.as_ref().map(|extra| gallons(extra.value())), Some(200.0));
+    assert_eq!(through.passes["q"].in_tank.as_ref().map(|tank| gallons(tank.volume.value())), Some(200.0));
+    let first = planned(&through, "p");
+    assert_eq!(first.loads.iter().map(|load| gallons(load.volume)).collect::<Vec<_>>(), [400.0; 3]);
 }
 
 /// 40 gal beyond the ground cover none of it: when they are what is in the tank after the last load, no ground is left.

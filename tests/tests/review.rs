@@ -253,6 +253,7 @@ fn of_several_fields_one_has_no_area() {
         near(found.actives.rows[0].mass.to_pounds(), 40.0 * part);
         near(money(found.cost.all.spent.money), 160.0 * part);
         near(found.work.waters[0].spray.to_us_gallons(), 800.0 * part);
+        near(found.work.waters[0].water.to_us_gallons(), (800.0 - 8.0) * part);
         assert_eq!(found.cost.all.spent.without_price, 0);
     }
     // Where none has an area all have the same.
