@@ -523,6 +523,26 @@ fn containers_are_counted_from_what_stands_opened() {
     assert!((left.to_us_gallons() - 11.0).abs() < 1e-9);
 }
 
+/// 950 gallons in the tank of a pass that takes 900 mix nothing and leave 50, with which the next may go on.
+#[test]
+fn a_pass_that_mixes_nothing_leaves_what_its_ground_does_not_take() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("60 ac");
+    farm.passes["p"].in_tank = Some(InTank { volume: typed("950 gal"), from: String::new() });
+    let mut next = farm.passes["p"].clone();
+    "Next".clone_into(&mut next.name);
+    next.in_tank = Some(InTank { volume: typed("50 gal"), from: "p".to_owned() });
+    farm.passes.insert("n".to_owned(), next);
+    let doubts = |farm: &Farm| {
+        let doubted =
+            |text: &str| text.contains("of its spray cannot be told") || text.contains("leaves 50 gal in the tank;");
+        plan(farm, "n").unwrap().findings.iter().filter(|finding| doubted(&finding.text)).count()
+    };
+    assert_eq!(doubts(&farm), 0);
+    farm.passes["n"].in_tank = Some(InTank { volume: typed("60 gal"), from: "p".to_owned() });
+    assert_eq!(doubts(&farm), 1);
+}
+
 /// A decided load of 480 gallons of which 180 are in the tank already takes 300 gallons of new spray: 20 acres, 5 gallons, two jugs
 /// to the drop. The 42 acres after it take 10.5 gallons: five more.
 #[test]

@@ -210,6 +210,13 @@ fn loads_that_share_their_ground_are_all_filled_through() {
     assert_eq!(through.passes["q"].in_tank.as_ref().map(|tank| gallons(tank.volume.value())), Some(200.0));
     let first = planned(&through, "p");
     assert_eq!(first.loads.iter().map(|load| gallons(load.volume)).collect::<Vec<_>>(), [400.0; 3]);
+    // With 200 gal to be left over all three are full already.
+    farm.passes["p"].extra = Some(q("200 gal"));
+    assert!(carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q")).unwrap_err().contains("no room"));
+    // 40 gal that were to be left over already are of those 200, not beside them.
+    farm.passes["p"].extra = Some(q("40 gal"));
+    let through = carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q")).unwrap();
+    assert_eq!(through.passes["p"].extra.as_ref().map(|extra| gallons(extra.value())), Some(200.0));
 }
 
 /// 40 gal beyond the ground cover none of it: when they are what is in the tank after the last load, no ground is left.

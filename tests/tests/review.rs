@@ -467,8 +467,10 @@ fn planned_against_applied_by_hand() {
     assert_eq!(rate.bars, [0, 0, 0, 0, 1, 0, 0, 0, 1]);
     let area = planned.area.unwrap();
     assert_eq!((area.n, per_cent(area.least), per_cent(area.most)), (2, -25.0, 0.0));
+    assert_eq!(area.bars, [1, 0, 0, 0, 1, 0, 0, 0, 0]);
     let volume = planned.volume.unwrap();
     assert_eq!((volume.n, per_cent(volume.mean)), (1, -10.0));
+    assert_eq!(volume.bars, [0, 0, 1, 0, 0, 0, 0, 0, 0]);
     assert_eq!((planned.without_plan, planned.left_told, planned.worst.len()), (1, 1, 1));
     assert!((planned.left.to_us_gallons() - 100.0).abs() < 1e-9);
     assert_eq!((planned.worst[0].record.as_str(), per_cent(planned.worst[0].error)), ("off", 20.0));
