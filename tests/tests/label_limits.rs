@@ -169,6 +169,25 @@ fn what_a_season_total_leaves_holds_a_measured_amount_down() {
     }
 }
 
+/// Of a dry product 0.2 lb/ac were sprayed, 16 lb on 80 ac. Another 0.2 are 0.4, over 0.375. 0.16 are within it, and of the 0.175 that are
+/// left 14 lb go on 80 ac: the 12.8 planned are measured to 10 lb where the scale shows 5, not to 15.
+#[test]
+fn totals_of_a_dry_product_add_and_leave_masses() {
+    let mut farm = saying(Says::SeasonTotal { most: q("0.375 lb/ac"), per: Period::TwelveMonths });
+    farm.products["a"].formulation = Formulation::WG;
+    farm.products["a"].actives[0].content = q("75 % w/w");
+    farm.measuring.dry = Some(q("5 lb"));
+    record(&mut farm, "a", date(2031, 4, 1));
+    farm.records["r0"].lines[0].amount = q("16 lb");
+    farm.passes["p"].mix[0].rate = q("0.2 lb/ac");
+    of_the_label(&farm, Level::Stop, "in 12 months; the label's most is 0.375 lb/ac");
+    farm.passes["p"].mix[0].rate = q("0.16 lb/ac");
+    must_not(&farm, "the label's most is");
+    let plan = plan(&farm, "p").unwrap();
+    let Amount::Mass(mass) = plan.loads[0].items[0].measured.amount else { panic!("a dry product") };
+    assert!((mass.to_pounds() - 10.0).abs() < 1e-9, "{mass:?}");
+}
+
 #[test]
 fn totals_of_an_active_add_the_products_that_share_it() {
     // 480 g/L is 4.0058 lb/US gal; 32 fl oz is a quarter gallon: 1.00 lb/ac of each product, 2.00 of both.

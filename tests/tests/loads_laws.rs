@@ -430,6 +430,8 @@ fn what_is_mixed_beyond_the_ground_is_in_the_last_load_and_said() {
     farm.passes["p"].extra = Some(typed("10 gal"));
     let out = plan(&farm, "p").unwrap();
     assert!((gallons(&out)[5] - 460.0).abs() < 1e-9);
+    let working = out.workings.iter().find(|working| working.title == "Number of loads").unwrap();
+    assert_eq!(working.steps[0].result, "6,460 gal");
     let last = &out.loads[5];
     assert!((last.left.to_us_gallons() - 10.0).abs() < 1e-9 && (last.area.to_acres() - 30.0).abs() < 1e-9);
     says(&out, Level::Note, "10 gal are left after the last metre");

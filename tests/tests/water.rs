@@ -149,6 +149,15 @@ fn a_stated_hardness_that_the_ions_do_not_make_is_said() {
     }
 }
 
+/// Standard Methods 2340 B: 2.497 × 100 = 249.7 and 4.118 × 30 = 123.54.
+#[test]
+fn the_working_of_hardness_shows_both_parts() {
+    let plan = planned(&farm());
+    let working = plan.workings.iter().find(|working| working.title == "Hardness of Well").unwrap();
+    let results: Vec<&str> = working.steps.iter().map(|step| step.result.as_str()).collect();
+    assert_eq!(results, ["249.7", "123.5", "373.2 ppm CaCO3"]);
+}
+
 #[test]
 fn a_typed_range_goes_before_the_published_one() {
     for (least, most, expected) in [
