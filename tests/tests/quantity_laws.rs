@@ -77,6 +77,22 @@ fn a_content_by_weight_counts_in_the_units_below_its_stroke() {
     }
 }
 
+/// 1 % w/v is 1 g in 100 mL; gpa is short for gallons per acre; 500 g/L of what weighs 1.25 kg/L is 40 % of its weight.
+#[test]
+fn short_forms_of_rates_and_contents_are_what_they_stand_for() {
+    assert_eq!(Rate::parse("10 gpa").ok(), Rate::parse("10 gal/ac").ok());
+    let spray = Rate::parse("2 % w/v").ok();
+    assert!(matches!(spray, Some(Rate::MassPerSpray(content)) if (content.to_grams_per_litre() - 20.0).abs() < 1e-9));
+    let content = Concentration::parse("5 % w/v").ok().and_then(|content| content.per_volume(None));
+    assert!(content.is_some_and(|content| (content.to_grams_per_litre() - 50.0).abs() < 1e-9));
+    let share = Concentration::parse("500 g/L").ok().zip(Density::parse("1.25 kg/L").ok());
+    let share = share.and_then(|(content, density)| content.per_mass(Some(density)));
+    assert!(share.is_some_and(|share| (share.to_percent() - 40.0).abs() < 1e-9), "{share:?}");
+    for (text, litres) in [("⅓ L", 1.0 / 3.0), ("2 ⅔ L", 8.0 / 3.0)] {
+        assert!(Volume::parse(text).is_ok_and(|volume| (volume.to_litres() - litres).abs() < 1e-12), "{text}");
+    }
+}
+
 #[test]
 fn a_price_may_be_nothing_and_not_below() {
     assert!(Price::parse("-0.01 / gal").is_err());
