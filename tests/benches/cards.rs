@@ -76,7 +76,7 @@ fn printing(c: &mut Criterion) {
             round += 1;
             let mut many = many.clone();
             for card in &mut many {
-                card.note.push_str(&format!(", {round}"));
+                card.note = format!("{}, {round}", card.note);
             }
             black_box(tankard_paper::pdf(&sheets(&many)).map(|bytes| bytes.len()))
         });

@@ -7,12 +7,12 @@ use jiff::ToSpan;
 use jiff::civil::date;
 use tankard::find::index::Index;
 use tankard_core::farm::{Farm, Field, Record, RecordField};
-use tankard_core::quantity::AsTyped;
+use tankard_core::quantity::{Area, AsTyped};
 
 /// Fields in parishes, and records of twenty seasons on them, each with three of them.
 fn farm(fields: usize, records: usize) -> Option<Farm> {
     let mut farm = Farm::new("Large");
-    let area = AsTyped::parse("74.6 ac").ok()?;
+    let area: AsTyped<Area> = AsTyped::parse("74.6 ac").ok()?;
     for number in 0..fields {
         let mut field = Field::new(&format!("Parish {} field {number}", number % 97), area.clone());
         field.crop =

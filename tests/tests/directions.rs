@@ -175,7 +175,7 @@ fn stands<Q: Quantity>(text: &str, value: &AsTyped<Q>) -> Result<(), TestCaseErr
 
 fn each_stands(text: &str, reading: &Reading) -> Result<(), TestCaseError> {
     for found in &reading.found {
-        let own: String = found.sentences.iter().map(|sentence| format!("{} ", sentence.text)).collect();
+        let own: String = found.sentences.iter().flat_map(|sentence| [sentence.text.as_str(), " "]).collect();
         match &found.statement.says {
             Says::Rate { least, most } => {
                 for end in [least, most].into_iter().flatten() {
@@ -215,7 +215,9 @@ fn each_stands(text: &str, reading: &Reading) -> Result<(), TestCaseError> {
         }
         for sentence in &found.sentences {
             prop_assert!(sentence.read.iter().all(|part| sentence.text.get(part.clone()).is_some()));
-            prop_assert!(sentence.read.windows(2).all(|two| two[0].end <= two[1].start));
+            prop_assert!(
+                sentence.read.iter().zip(sentence.read.iter().skip(1)).all(|(one, next)| one.end <= next.start)
+            );
         }
         // What turns a sentence is never passed over.
         let lower = own.to_lowercase();

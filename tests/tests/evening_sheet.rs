@@ -347,7 +347,7 @@ fn the_picture_holds_passes_loads_cleaning_and_road_along_the_clock() {
     assert!(blocks[3].loads.iter().all(|at| blocks[3].from < *at && *at < blocks[3].to));
     // In hours after 07:00: sprayed to 09:30:10, 45 min of cleaning, 12 min of road, sprayed from 11:00 to 15:45.
     let near = |found: f64, hours: f64, all: f64| {
-        assert!((found * all - hours).abs() < 1e-9, "{} h, not {hours}", found * all)
+        assert!((found * all - hours).abs() < 1e-9, "{} h, not {hours}", found * all);
     };
     let done = 2.5 + 10.0 / 3600.0;
     let spans = [(0.0, done), (done, done + 0.75), (done + 0.75, done + 0.95), (4.0, 8.75)];

@@ -4,11 +4,14 @@
 use egui::{Context, Key, Modifiers};
 use tankard_core::t;
 
+/// Words in the language that is spoken when they are asked for.
+pub type Said = fn() -> &'static str;
+
 /// What a key does at its place.
 #[derive(Clone, Copy, Debug)]
 pub struct Local {
     /// In words.
-    pub does: fn() -> &'static str,
+    pub does: Said,
     /// The keys, any of which does it.
     pub keys: &'static [(Modifiers, Key)],
 }
@@ -16,7 +19,7 @@ pub struct Local {
 const NONE: Modifiers = Modifiers::NONE;
 const SHIFT: Modifiers = Modifiers::SHIFT;
 
-const fn local(does: fn() -> &'static str, keys: &'static [(Modifiers, Key)]) -> Local {
+const fn local(does: Said, keys: &'static [(Modifiers, Key)]) -> Local {
     Local { does, keys }
 }
 
@@ -164,7 +167,7 @@ pub mod map {
 }
 
 /// All of them, by where they hold.
-pub const PLACES: [(fn() -> &'static str, &[&Local]); 7] = [
+pub const PLACES: [(Said, &[&Local]); 7] = [
     (|| t!("keys-where-you-find-anything"), finding::ALL),
     (|| t!("keys-in-a-box-whose-figure-is-doubted"), offer::ALL),
     (|| t!("keys-in-the-guide"), guide::ALL),

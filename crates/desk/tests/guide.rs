@@ -129,7 +129,7 @@ fn links_and_pictures_lead_somewhere() {
                 }
             }
             for picture in text.split("](").skip(1).filter_map(|rest| rest.split(')').next()) {
-                if !picture.ends_with(".png") {
+                if Path::new(picture).extension().is_none_or(|end| end != "png") {
                     continue;
                 }
                 let path = folder(language).join(picture);

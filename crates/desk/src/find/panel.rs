@@ -78,7 +78,7 @@ impl Open {
                 let is_chosen = at == self.chosen;
                 let kind = thing.kind.word();
                 let row = lists::plain_row(ui, is_chosen, &spoken(&name, kind, &beside), |ui| {
-                    row(ui, &name, kind, &beside, is_chosen)
+                    row(ui, &name, kind, &beside, is_chosen);
                 });
                 if is_chosen {
                     // The box keeps the keyboard; a screen reader is told which row is meant.

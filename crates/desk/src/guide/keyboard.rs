@@ -17,13 +17,13 @@ pub fn page() -> String {
         t!("guide-everywhere")
     );
     for command in Command::LISTED.iter().filter(|command| !command.keys().is_empty()) {
-        page.push_str(&format!("- {}: **{}**\n", keys::any_of(command.keys()), command.text()));
+        page.extend([format!("- {}: **{}**\n", keys::any_of(command.keys()), command.text())]);
     }
     page.push_str(t!("guide-find-anything-looks-for-parts-of"));
     for (place, locals) in keys::PLACES {
-        page.push_str(&format!("\n## {}\n\n", place()));
+        page.extend([format!("\n## {}\n\n", place())]);
         for local in locals {
-            page.push_str(&format!("- {}: {}\n", keys::any_of(local.keys), (local.does)()));
+            page.extend([format!("- {}: {}\n", keys::any_of(local.keys), (local.does)())]);
         }
     }
     page.push_str(t!("guide-every-point-on-the-map-can"));

@@ -5,8 +5,8 @@
 //! turn what it says ("unless", "or", "with"); else it is left, with the reason. So a sentence is read rightly or not at all, and
 //! nothing that is read enters a farm from here: a person holds each against the label first.
 //!
-//! The rooms: [`sentences`] cuts the text, [`items`] finds words and figures in a sentence, [`phrases`] is the table and how a phrase
-//! fits, [`build`] makes statements of what was caught, [`crops`] for which crop they are, [`settle`] what they come to together, [`against`] what the form holds already.
+//! The rooms: `sentences` cuts the text, `items` finds words and figures in a sentence, `phrases` is the table and how a phrase
+//! fits, `build` makes statements of what was caught, `crops` for which crop they are, `settle` what they come to together, [`against`] what the form holds already.
 
 pub mod against;
 mod build;

@@ -82,6 +82,8 @@ fn each_phrase_is_read() {
         ("Select nozzles that produce coarse or larger droplets.", "droplets: coarse or coarser"),
         ("Do not make more than 2 applications per year.", "applications: at most 2 a year"),
         ("Maximum 2 applications", "applications: at most 2 a year"),
+        ("Maximum two applications per crop", "applications: at most 2 a crop"),
+        ("A maximum of 3 applications per calendar year.", "applications: at most 3 a year"),
         ("Maximum number of applications: 1 per crop", "applications: at most 1 a crop"),
         ("A maximum of two applications may be made per growing season.", "applications: at most 2 a year"),
         ("Do not exceed 22 fl oz/A per application in corn.", "rate in corn: at most 22 fl oz/ac"),
