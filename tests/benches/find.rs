@@ -15,8 +15,8 @@ fn farm(fields: usize, records: usize) -> Option<Farm> {
     let area: AsTyped<Area> = AsTyped::parse("74.6 ac").ok()?;
     for number in 0..fields {
         let mut field = Field::new(&format!("Parish {} field {number}", number % 97), area.clone());
-        field.crop =
-            ["corn", "soybean", "winter wheat", "oats"].get(number % 4).copied().unwrap_or_default().to_owned();
+        let crop = ["corn", "soybean", "winter wheat", "oats"].get(number % 4).copied().unwrap_or_default();
+        crop.clone_into(&mut field.crop);
         farm.fields.insert(format!("field-{number}"), field);
     }
     let first = date(2012, 1, 1);
