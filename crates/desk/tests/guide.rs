@@ -15,7 +15,7 @@ use egui::accesskit::Role;
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::{NodeT, Queryable};
 use tankard::guide::markdown::{Block, Face, Run};
-use tankard::guide::{pages, places, search};
+use tankard::guide::{keyboard, pages, places, search};
 use tankard::{demo, report};
 use tankard_core::finding::Finding;
 use tankard_core::language::{Language, speak, speaking};
@@ -106,6 +106,16 @@ fn pages_are_short_and_have_one_title() {
             anchors.dedup();
             assert_eq!(all, anchors.len(), "{} has a heading twice", page.name);
         }
+    }
+}
+
+/// What is said of keys is asked of the desk, and the file holds the same for who reads it without the program.
+#[test]
+fn the_page_on_keys_is_made_anew_in_each_language() {
+    for language in Language::ALL {
+        let page = pages::PAGES.iter().find(|page| page.name == keyboard::NAME).unwrap();
+        let made = speaking(language, keyboard::page);
+        assert!(page.text_in(language) == made, "keyboard.md is to hold:\n{made}");
     }
 }
 
